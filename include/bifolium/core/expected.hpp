@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+/// Text and measurements come from outside, so what is wrong with them is data and comes back as a value. `Expected<T>`
+/// holds a T or an `Error`. It is this type in C++20 and C++23 alike: an alias that became std::expected in one of them
+/// would give one program two layouts under one name. The interface is the standard's.
+#pragma once
+
+#include <bifolium/core/broken.hpp>
+#include <bifolium/core/problem.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// What was wrong, and where: line and column count from 1, the column in code points.
+/// `found` is the beginning of the offending text (whole UTF-8 characters, ended by a zero); `limit` is the number that
+/// would have been right or the bound that was passed, where the problem has one. `message(error)` makes the sentence.
+struct Error {
+  Problem problem{};
+  std::uint32_t line{1}, column{1};
+  std::int64_t limit{};
+  char found[24]{};
+
+  friend constexpr bool operator==(Error const&, Error const&) = default;
+};
+
+/// An `Error` that quotes `size` bytes of text, cut to what fits at a whole character.
+constexpr Error error_at(Problem problem, std::uint32_t line, std::uint32_t column, char const* found = "",
+                         std::size_t size = 0, std::int64_t limit = 0) {
+  Error error{problem, line, column, limit, {}};
+  auto most = sizeof error.found - 1;
+  auto keep = size <= most ? size : most;
+  if (keep < size)
+    while (keep > 0 && (static_cast<unsigned char>(found[keep]) & 0xC0U) == 0x80U) --keep;
+  for (std::size_t i = 0; i < keep; ++i) error.found[i] = found[i];
+  return error;
+}
+
+/// A T, or what was wrong. Reading the value of an error (or the error of a value) is a broken precondition.
+template <class T> class [[nodiscard]] Expected {
+  std::optional<T> value_;
+  Error error_{};
+
+  constexpr void must_hold() const {
+    if (!value_) broken("there is no value: look at error() first");
+  }
+
+public:
+  using value_type = T;
+  using error_type = Error;
+
+  constexpr Expected(T value) : value_{static_cast<T&&>(value)} {}
+  constexpr Expected(Error error) : error_{error} {
+    if (error.problem == Problem::none) broken("an error must name its problem");
+  }
+
+  [[nodiscard]] constexpr bool has_value() const noexcept { return value_.has_value(); }
+  constexpr explicit operator bool() const noexcept { return value_.has_value(); }
+
+  [[nodiscard]] constexpr T const& operator*() const& { return must_hold(), *value_; }
+  [[nodiscard]] constexpr T& operator*() & { return must_hold(), *value_; }
+  /// By value, so that `for (auto const& x : *make())` does not walk through a dead object.
+  [[nodiscard]] constexpr T operator*() && { return must_hold(), static_cast<T&&>(*value_); }
+  [[nodiscard]] constexpr T const* operator->() const { return must_hold(), &*value_; }
+  [[nodiscard]] constexpr T* operator->() { return must_hold(), &*value_; }
+  [[nodiscard]] constexpr T const& value() const& { return **this; }
+  [[nodiscard]] constexpr T value() && { return *static_cast<Expected&&>(*this); }
+  template <class U> [[nodiscard]] constexpr T value_or(U&& otherwise) const& {
+    return value_ ? *value_ : static_cast<T>(static_cast<U&&>(otherwise));
+  }
+  [[nodiscard]] constexpr Error const& error() const {
+    if (value_) broken("there is no error: the value is there");
+    return error_;
+  }
+
+  friend constexpr bool operator==(Expected const& a, Expected const& b)
+    requires requires(T const& t) { t == t; }
+  {
+    return a.value_.has_value() == b.value_.has_value() && (a.value_ ? *a.value_ == *b.value_ : a.error_ == b.error_);
+  }
+};
+
+} // namespace v0
+} // namespace bifolium

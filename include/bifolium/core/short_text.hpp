@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: MIT
+/// Text of a small fixed capacity, for names and fragments that must live in constant expressions: clang with the
+/// common standard library evaluates no short std::string there. It holds UTF-8 bytes and never half a code point.
+#pragma once
+
+#include <compare>
+#include <cstddef>
+#include <iosfwd>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// Up to `Capacity` bytes of UTF-8. A longer text is cut at the last whole code point; `assign` says so.
+template <std::size_t Capacity> class ShortText {
+  static_assert(Capacity > 0 && Capacity < 256);
+  char bytes_[Capacity]{};
+  unsigned char size_{};
+
+public:
+  constexpr ShortText() = default;
+  constexpr ShortText(std::string_view text) { assign(text); }
+  constexpr ShortText(char const* text) { assign(text); }
+
+  /// Takes `text`; false when it had to be cut to fit.
+  constexpr bool assign(std::string_view text) {
+    auto size = text.size() <= Capacity ? text.size() : Capacity;
+    if (size < text.size())
+      while (size > 0 && (static_cast<unsigned char>(text[size]) & 0xC0U) == 0x80U) --size;
+    for (std::size_t i = 0; i < Capacity; ++i) bytes_[i] = i < size ? text[i] : '\0';
+    size_ = static_cast<unsigned char>(size);
+    return size == text.size();
+  }
+  /// Adds `text` at the end; false, and nothing changed, when it does not fit.
+  constexpr bool append(std::string_view text) {
+    if (text.size() > Capacity - size_) return false;
+    for (char c : text) bytes_[size_++] = c;
+    return true;
+  }
+  [[nodiscard]] constexpr std::string_view view() const noexcept { return {bytes_, size_}; }
+  constexpr operator std::string_view() const noexcept { return view(); }
+  [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
+  [[nodiscard]] static constexpr std::size_t capacity() noexcept { return Capacity; }
+
+  friend constexpr bool operator==(ShortText const&, ShortText const&) = default;
+  friend constexpr bool operator==(ShortText const& a, std::string_view b) noexcept { return a.view() == b; }
+  friend constexpr bool operator==(ShortText const& a, char const* b) noexcept { return a.view() == b; }
+  template <class Traits>
+  friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, ShortText const& text) {
+    return out << text.view();
+  }
+};
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: MIT
+/// What the library must know of UTF-8: formulas carry raised figures (three blocks of Unicode hold them), degree signs
+/// of three kinds, four kinds of dash. Bytes are decoded one character at a time; columns in messages count characters,
+/// because that is what a person counts.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// One character of a text and the bytes it took. A byte that begins no valid character is `malformed`, one byte long.
+struct CodePoint {
+  char32_t value{};
+  std::uint8_t bytes{};
+  bool malformed{};
+};
+
+/// The character that begins at byte `at`. pre: at < text.size().
+/// Overlong forms, surrogates and values above U+10FFFF are malformed.
+constexpr CodePoint decode(std::string_view text, std::size_t at) noexcept {
+  auto const byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
+  unsigned const first = byte(at);
+  if (first < 0x80) return {first, 1, false};
+  std::uint8_t const bytes = first >= 0xF0 ? 4 : first >= 0xE0 ? 3 : 2;
+  CodePoint const wrong{0xFFFD, 1, true};
+  if (first < 0xC2 || first > 0xF4 || text.size() - at < bytes) return wrong;
+  char32_t value = first & (0x7FU >> bytes);
+  for (std::size_t i = 1; i < bytes; ++i) {
+    if ((byte(at + i) & 0xC0U) != 0x80U) return wrong;
+    value = (value << 6U) | (byte(at + i) & 0x3FU);
+  }
+  bool const overlong = bytes == 3 ? value < 0x800 : bytes == 4 && value < 0x10000;
+  if (overlong || value > 0x10FFFF || (value >= 0xD800 && value < 0xE000)) return wrong;
+  return {value, bytes, false};
+}
+
+/// Writes `value` as UTF-8 into `out` (room for 4) and says how many bytes that took. pre: a Unicode scalar value.
+constexpr std::size_t encode(char32_t value, char* out) noexcept {
+  auto const put = [&](std::size_t i, char32_t bits) { out[i] = static_cast<char>(static_cast<unsigned char>(bits)); };
+  if (value < 0x80) return put(0, value), 1;
+  if (value < 0x800) return put(0, 0xC0U | (value >> 6U)), put(1, 0x80U | (value & 0x3FU)), 2;
+  if (value < 0x10000)
+    return put(0, 0xE0U | (value >> 12U)), put(1, 0x80U | ((value >> 6U) & 0x3FU)), put(2, 0x80U | (value & 0x3FU)), 3;
+  return put(0, 0xF0U | (value >> 18U)), put(1, 0x80U | ((value >> 12U) & 0x3FU)),
+         put(2, 0x80U | ((value >> 6U) & 0x3FU)), put(3, 0x80U | (value & 0x3FU)), 4;
+}
+
+/// The column, counting characters from 1, of byte `at` in the line that begins at byte `line_start`.
+constexpr std::uint32_t column_of(std::string_view text, std::size_t at, std::size_t line_start = 0) noexcept {
+  std::uint32_t column = 1;
+  for (std::size_t i = line_start; i < at && i < text.size(); i += decode(text, i).bytes) ++column;
+  return column;
+}
+
+/// The figure a raised digit stands for (⁰ ¹ ² ³ ⁴ ... ⁹), or -1.
+constexpr int superscript_digit(char32_t c) noexcept {
+  switch (c) {
+  case 0x2070: return 0;
+  case 0x00B9: return 1;
+  case 0x00B2: return 2;
+  case 0x00B3: return 3;
+  default: return c >= 0x2074 && c <= 0x2079 ? static_cast<int>(c - 0x2070) : -1;
+  }
+}
+/// The raised digit for 0..9.
+constexpr char32_t superscript(int digit) noexcept {
+  constexpr char32_t raised[]{0x2070, 0x00B9, 0x00B2, 0x00B3, 0x2074, 0x2075, 0x2076, 0x2077, 0x2078, 0x2079};
+  return raised[static_cast<std::size_t>(digit)];
+}
+/// ° as such, or one of the two characters records carry in its place: º (masculine ordinal), ⁰ (raised nought).
+constexpr bool is_degree_sign(char32_t c) noexcept { return c == 0x00B0 || c == 0x00BA || c == 0x2070; }
+/// Hyphen, en dash, em dash, non-breaking hyphen: any of them may stand between the ends of a run.
+constexpr bool is_dash(char32_t c) noexcept { return c == '-' || c == 0x2013 || c == 0x2014 || c == 0x2011 || c == 0x2010; }
+/// Blank, tab, no-break spaces and the thin spaces that typesetters put between elements.
+constexpr bool is_blank(char32_t c) noexcept {
+  return c == ' ' || c == '\t' || c == 0x00A0 || c == 0x202F || (c >= 0x2000 && c <= 0x200A);
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+/// Declarations only, for headers that name a type without using it. The default template arguments of the library
+/// stand here and nowhere else.
+#pragma once
+
+namespace bifolium {
+inline namespace v0 {
+
+/// The number of leaves is known only when the program runs (as `std::dynamic_extent` is to std::span).
+inline constexpr int dynamic = -1;
+
+// core
+struct Error;
+template <class T> class Expected;
+class Fraction;
+
+// paper
+template <class Rep, class Unit> class Length;
+template <class L> class Sheet;
+struct Mould;
+
+// leaf
+template <int N = dynamic> class Gathering;
+template <int N = dynamic> class Leaf;
+template <int N = dynamic> class PageSide;
+class Signature;
+
+// fold
+class Format;
+class Scheme;
+class Attested;
+template <int N = dynamic> class Fold;
+
+// imposition
+template <int N = dynamic> class Imposition;
+
+} // namespace v0
+} // namespace bifolium

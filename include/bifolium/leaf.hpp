@@ -1,0 +1,7 @@
+// SPDX-License-Identifier: MIT
+/// Everything in leaf/ that takes no text: leaves, pages, gatherings.
+#pragma once
+
+#include <bifolium/leaf/gathering.hpp>
+#include <bifolium/leaf/leaf.hpp>
+#include <bifolium/leaf/page_side.hpp>
