@@ -23,7 +23,8 @@ TEST_CASE("every scalar value of Unicode is read back from its own encoding") {
 
 TEST_CASE("ill-formed sequences are one malformed byte") {
   // RFC 3629 sections 3 and 10: overlong forms, surrogates, beyond U+10FFFF, a lone continuation, a cut sequence
-  for (char const* text : {"\xC0\xAF", "\xE0\x80\xAF", "\xED\xA0\x80", "\xF4\x90\x80\x80", "\x80", "\xE2\x81", "\xFF"}) {
+  for (char const* text :
+       {"\xC0\xAF", "\xE0\x80\xAF", "\xED\xA0\x80", "\xF4\x90\x80\x80", "\x80", "\xE2\x81", "\xFF"}) {
     auto const c = decode(text, 0);
     CHECK(c.malformed);
     CHECK(c.bytes == 1);

@@ -9,8 +9,11 @@
 using namespace bifolium;
 
 namespace {
-template <class A, class B> concept comparable = requires(A a, B b) { a == b; };
-template <class T> constexpr bool plain = std::is_trivially_copyable_v<T> && std::regular<T>;
+template <class A, class B>
+concept comparable = requires(A a, B b) {
+  a == b;
+};
+template <class T> constexpr bool plain = std::is_trivially_copyable_v<T>&& std::regular<T>;
 } // namespace
 
 TEST_CASE("the four values are small, and a size known while compiling costs no byte") {

@@ -75,11 +75,8 @@ public:
     return error_;
   }
 
-  friend constexpr bool operator==(Expected const& a, Expected const& b)
-    requires requires(T const& t) { t == t; }
-  {
-    return a.value_.has_value() == b.value_.has_value() && (a.value_ ? *a.value_ == *b.value_ : a.error_ == b.error_);
-  }
+  friend constexpr bool operator==(Expected const& a, Expected const& b) requires requires(T const& t) { t == t; }
+  { return a.value_.has_value() == b.value_.has_value() && (a.value_ ? *a.value_ == *b.value_ : a.error_ == b.error_); }
 };
 
 } // namespace v0

@@ -55,7 +55,7 @@ public:
   constexpr Fraction(std::int64_t whole) : numerator_{whole} {}
   /// pre: `denominator` above 0 and neither figure the most negative number.
   constexpr Fraction(std::int64_t numerator, std::int64_t denominator)
-    : numerator_{numerator}, denominator_{denominator} {
+      : numerator_{numerator}, denominator_{denominator} {
     if (denominator <= 0 || numerator == INT64_MIN) broken("a fraction needs a denominator above nothing");
     auto const both = common(numerator, denominator);
     numerator_ /= both;
@@ -136,7 +136,8 @@ public:
   friend constexpr ShortText<64> to_text(Fraction f) {
     ShortText<64> text;
     bool const negative = f.numerator_ < 0;
-    auto const above = negative ? 0 - static_cast<std::uint64_t>(f.numerator_) : static_cast<std::uint64_t>(f.numerator_);
+    auto const above =
+        negative ? 0 - static_cast<std::uint64_t>(f.numerator_) : static_cast<std::uint64_t>(f.numerator_);
     auto const below = static_cast<std::uint64_t>(f.denominator_);
     if (negative) text.append("-");
     if (above / below != 0 || above == 0) append_digits(text, above / below);

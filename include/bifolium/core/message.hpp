@@ -15,51 +15,90 @@ inline namespace v0 {
 /// would have been right; `message` fills them in.
 constexpr std::string_view sentence(Problem problem) noexcept {
   switch (problem) {
-  case Problem::none: return "nothing is wrong";
+  case Problem::none:
+    return "nothing is wrong";
 
-  case Problem::not_a_number: return "found '{found}' where a whole number should stand";
-  case Problem::number_too_large: return "'{found}' is too large to be reckoned with";
-  case Problem::text_goes_on: return "'{found}' stands where the text should end";
-  case Problem::text_ends: return "the text ends where more should follow";
-  case Problem::not_utf8: return "a byte here belongs to no UTF-8 character";
-  case Problem::not_positive: return "'{found}' should be more than nothing";
-  case Problem::unknown_unit: return "'{found}' is no unit of length known here: write mm, cm, in or pouces";
-  case Problem::unknown_format: return "'{found}' is no format: write it as 8°, 8vo or octavo";
+  case Problem::not_a_number:
+    return "found '{found}' where a whole number should stand";
+  case Problem::number_too_large:
+    return "'{found}' is too large to be reckoned with";
+  case Problem::text_goes_on:
+    return "'{found}' stands where the text should end";
+  case Problem::text_ends:
+    return "the text ends where more should follow";
+  case Problem::not_utf8:
+    return "a byte here belongs to no UTF-8 character";
+  case Problem::not_positive:
+    return "'{found}' should be more than nothing";
+  case Problem::unknown_unit:
+    return "'{found}' is no unit of length known here: write mm, cm, in or pouces";
+  case Problem::unknown_format:
+    return "'{found}' is no format: write it as 8°, 8vo or octavo";
 
-  case Problem::unknown_word: return "'{found}' is not a word of the language of folding at this place";
-  case Problem::name_expected: return "found '{found}' where a name should stand: a letter, then letters, figures or _";
-  case Problem::name_is_reserved: return "'{found}' is a word of the language and cannot be a name";
-  case Problem::name_too_long: return "the name '{found}' has more than {limit} characters";
-  case Problem::name_taken: return "the name '{found}' is already given to another piece";
-  case Problem::no_such_piece: return "no piece is called '{found}'";
-  case Problem::piece_is_cut_up: return "'{found}' has been cut: name one of the pieces it was cut into";
-  case Problem::piece_is_folded: return "'{found}' is folded already: cuts come while a piece is flat";
-  case Problem::piece_used_twice: return "'{found}' stands in a gathering already";
-  case Problem::piece_left_over: return "'{found}' is left over: every piece must come into a gathering";
-  case Problem::line_outside_piece: return "line {found} does not run inside the piece as it lies";
-  case Problem::too_many_sheets: return "more than {limit} sheets";
-  case Problem::too_many_pieces: return "more than {limit} pieces";
-  case Problem::too_many_steps: return "more than {limit} cuts and folds";
-  case Problem::too_many_cells: return "more than {limit} leaves to the sheets together";
-  case Problem::too_many_gatherings: return "more than {limit} gatherings";
-  case Problem::scheme_line_first: return "found '{found}' where the line 'scheme NAME FORMAT' should stand first";
-  case Problem::sheets_come_first: return "sheets are described before anything is cut, folded or gathered";
-  case Problem::no_sheet: return "the scheme has no sheet";
-  case Problem::no_gathering: return "the scheme has no gathering";
-  case Problem::pair_needs_single_leaves: return "'{found}' is more than one leaf: x+y joins two single leaves";
-  case Problem::inner_needs_single_leaf: return "'{found}' is folded: ':inner' is for a single leaf";
-  case Problem::no_spine: return "'{found}' has no crease that runs far-near, so it has no spine";
+  case Problem::unknown_word:
+    return "'{found}' is not a word of the language of folding at this place";
+  case Problem::name_expected:
+    return "found '{found}' where a name should stand: a letter, then letters, figures or _";
+  case Problem::name_is_reserved:
+    return "'{found}' is a word of the language and cannot be a name";
+  case Problem::name_too_long:
+    return "the name '{found}' has more than {limit} characters";
+  case Problem::name_taken:
+    return "the name '{found}' is already given to another piece";
+  case Problem::no_such_piece:
+    return "no piece is called '{found}'";
+  case Problem::piece_is_cut_up:
+    return "'{found}' has been cut: name one of the pieces it was cut into";
+  case Problem::piece_is_folded:
+    return "'{found}' is folded already: cuts come while a piece is flat";
+  case Problem::piece_used_twice:
+    return "'{found}' stands in a gathering already";
+  case Problem::piece_left_over:
+    return "'{found}' is left over: every piece must come into a gathering";
+  case Problem::line_outside_piece:
+    return "line {found} does not run inside the piece as it lies";
+  case Problem::too_many_sheets:
+    return "more than {limit} sheets";
+  case Problem::too_many_pieces:
+    return "more than {limit} pieces";
+  case Problem::too_many_steps:
+    return "more than {limit} cuts and folds";
+  case Problem::too_many_cells:
+    return "more than {limit} leaves to the sheets together";
+  case Problem::too_many_gatherings:
+    return "more than {limit} gatherings";
+  case Problem::scheme_line_first:
+    return "found '{found}' where the line 'scheme NAME FORMAT' should stand first";
+  case Problem::sheets_come_first:
+    return "sheets are described before anything is cut, folded or gathered";
+  case Problem::no_sheet:
+    return "the scheme has no sheet";
+  case Problem::no_gathering:
+    return "the scheme has no gathering";
+  case Problem::pair_needs_single_leaves:
+    return "'{found}' is more than one leaf: x+y joins two single leaves";
+  case Problem::inner_needs_single_leaf:
+    return "'{found}' is folded: ':inner' is for a single leaf";
+  case Problem::no_spine:
+    return "'{found}' has no crease that runs far-near, so it has no spine";
   case Problem::leaves_not_conjugate:
     return "in '{found}' leaf {limit} hangs on another leaf than its conjugate: it folds, but to no gathering";
-  case Problem::page_twice_in_forme: return "page {limit} would stand twice in one forme";
-  case Problem::copies_differ: return "gathering '{found}' begins with the page of another but is of another make";
-  case Problem::heads_disagree: return "page {limit} stands head to tail with the other page of its leaf";
-  case Problem::pages_differ_on_leaf: return "turned so, page {limit} is backed by a page of another leaf";
-  case Problem::pages_have_gap: return "page {limit} stands nowhere: the pages of a scheme run on from 1";
+  case Problem::page_twice_in_forme:
+    return "page {limit} would stand twice in one forme";
+  case Problem::copies_differ:
+    return "gathering '{found}' begins with the page of another but is of another make";
+  case Problem::heads_disagree:
+    return "page {limit} stands head to tail with the other page of its leaf";
+  case Problem::pages_differ_on_leaf:
+    return "turned so, page {limit} is backed by a page of another leaf";
+  case Problem::pages_have_gap:
+    return "page {limit} stands nowhere: the pages of a scheme run on from 1";
   case Problem::forme_has_no_second_impression:
     return "'{found}' lies across the axis about which its sheet is turned, so its copies cannot be cut apart";
-  case Problem::head_turned_sideways: return "'{found}' comes out with its heads sideways";
-  case Problem::pair_not_across_fold: return "'{found}' is not joined across the gutter";
+  case Problem::head_turned_sideways:
+    return "'{found}' comes out with its heads sideways";
+  case Problem::pair_not_across_fold:
+    return "'{found}' is not joined across the gutter";
   }
   return "an unknown problem";
 }

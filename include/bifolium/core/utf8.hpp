@@ -58,11 +58,16 @@ constexpr std::uint32_t column_of(std::string_view text, std::size_t at, std::si
 /// The figure a raised digit stands for (⁰ ¹ ² ³ ⁴ ... ⁹), or -1.
 constexpr int superscript_digit(char32_t c) noexcept {
   switch (c) {
-  case 0x2070: return 0;
-  case 0x00B9: return 1;
-  case 0x00B2: return 2;
-  case 0x00B3: return 3;
-  default: return c >= 0x2074 && c <= 0x2079 ? static_cast<int>(c - 0x2070) : -1;
+  case 0x2070:
+    return 0;
+  case 0x00B9:
+    return 1;
+  case 0x00B2:
+    return 2;
+  case 0x00B3:
+    return 3;
+  default:
+    return c >= 0x2074 && c <= 0x2079 ? static_cast<int>(c - 0x2070) : -1;
   }
 }
 /// The raised digit for 0..9.
@@ -73,7 +78,9 @@ constexpr char32_t superscript(int digit) noexcept {
 /// ° as such, or one of the two characters records carry in its place: º (masculine ordinal), ⁰ (raised nought).
 constexpr bool is_degree_sign(char32_t c) noexcept { return c == 0x00B0 || c == 0x00BA || c == 0x2070; }
 /// Hyphen, en dash, em dash, non-breaking hyphen: any of them may stand between the ends of a run.
-constexpr bool is_dash(char32_t c) noexcept { return c == '-' || c == 0x2013 || c == 0x2014 || c == 0x2011 || c == 0x2010; }
+constexpr bool is_dash(char32_t c) noexcept {
+  return c == '-' || c == 0x2013 || c == 0x2014 || c == 0x2011 || c == 0x2010;
+}
 /// Blank, tab, no-break spaces and the thin spaces that typesetters put between elements.
 constexpr bool is_blank(char32_t c) noexcept {
   return c == ' ' || c == '\t' || c == 0x00A0 || c == 0x202F || (c >= 0x2000 && c <= 0x200A);

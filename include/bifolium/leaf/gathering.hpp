@@ -44,16 +44,11 @@ template <int N> class Gathering : detail::LeavesOf<N> {
   using Base = detail::LeavesOf<N>;
 
 public:
-  constexpr Gathering()
-    requires(N != dynamic)
-  = default;
+  constexpr Gathering() requires(N != dynamic) = default;
   /// pre: 1 to 4096 leaves.
-  constexpr explicit Gathering(int number_of_leaves)
-    requires(N == dynamic)
-    : Base{number_of_leaves} {}
+  constexpr explicit Gathering(int number_of_leaves) requires(N == dynamic) : Base{number_of_leaves} {}
   template <int M>
-    requires(N == dynamic && M != dynamic)
-  constexpr Gathering(Gathering<M> other) : Base{other.leaves()} {}
+  requires(N == dynamic && M != dynamic) constexpr Gathering(Gathering<M> other) : Base{other.leaves()} {}
 
   using Base::leaves;
   [[nodiscard]] constexpr int pages() const noexcept { return 2 * leaves(); }
@@ -73,7 +68,7 @@ public:
     return out << "gathering of " << g.leaves();
   }
 };
-Gathering(int) -> Gathering<dynamic>;
+Gathering(int)->Gathering<dynamic>;
 
 } // namespace v0
 } // namespace bifolium

@@ -22,20 +22,17 @@ template <int N> class Leaf : detail::LeavesOf<N> {
 
 public:
   /// pre: 1 to N.
-  constexpr explicit Leaf(int number)
-    requires(N != dynamic)
-    : number_{static_cast<std::uint16_t>(number)} {
+  constexpr explicit Leaf(int number) requires(N != dynamic) : number_{static_cast<std::uint16_t>(number)} {
     must_exist(number);
   }
   /// pre: 1 to in.leaves().
-  constexpr Leaf(int number, Gathering<> in)
-    requires(N == dynamic)
-    : Base{in.leaves()}, number_{static_cast<std::uint16_t>(number)} {
+  constexpr Leaf(int number, Gathering<> in) requires(N == dynamic)
+      : Base{in.leaves()}, number_{static_cast<std::uint16_t>(number)} {
     must_exist(number);
   }
   template <int M>
-    requires(N == dynamic && M != dynamic)
-  constexpr Leaf(Leaf<M> other) : Base{other.leaves()}, number_{static_cast<std::uint16_t>(other.number())} {}
+  requires(N == dynamic && M != dynamic) constexpr Leaf(Leaf<M> other)
+      : Base{other.leaves()}, number_{static_cast<std::uint16_t>(other.number())} {}
 
   /// Counting from 1 at the front of the gathering.
   [[nodiscard]] constexpr int number() const noexcept { return number_; }

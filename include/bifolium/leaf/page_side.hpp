@@ -16,8 +16,8 @@ template <int N> class PageSide {
 public:
   constexpr PageSide(Leaf<N> leaf, bool verso) : leaf_{leaf}, verso_{verso} {}
   template <int M>
-    requires(N == dynamic && M != dynamic)
-  constexpr PageSide(PageSide<M> other) : leaf_{other.leaf()}, verso_{other.is_verso()} {}
+  requires(N == dynamic && M != dynamic) constexpr PageSide(PageSide<M> other)
+      : leaf_{other.leaf()}, verso_{other.is_verso()} {}
 
   [[nodiscard]] constexpr Leaf<N> leaf() const noexcept { return leaf_; }
   [[nodiscard]] constexpr bool is_verso() const noexcept { return verso_; }

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: MIT
+/// A format as records write it: 8°, 8º, 8⁰, 8o, 8vo, octavo, in-8, (4to), 1/2°, oblong 4to, 12° long, fol., single
+/// sheet, not determined. What the word does not settle stays unsettled: a broadside may be half a sheet.
+#pragma once
+
+#include <bifolium/core/expected.hpp>
+#include <bifolium/core/utf8.hpp>
+#include <bifolium/fold/format.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// A format found at the beginning of a text, and how many bytes it took.
+struct FormatRead {
+  Format format;
+  std::size_t bytes{};
+};
+
+namespace detail {
+
+/// Words for a single sheet that do not say what part of a full sheet it is: Cowley used "S.s." for half a sheet
+/// (Studies in Bibliography 53, notes).
+inline constexpr std::array single_sheet_words{"single sheet"sv, "s.sh."sv,     "s. sh."sv,
+                                               "bdsde"sv,        "broadside"sv, "broadsheet"sv};
+inline constexpr std::array not_determined_words{"format not determined"sv, "not determined"sv, "undetermined"sv};
+
+constexpr char lower(char c) noexcept { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+constexpr bool is_word_character(char c) noexcept {
+  return (lower(c) >= 'a' && lower(c) <= 'z') || (c >= '0' && c <= '9');
+}
+
+/// `text` begins with `word`, case apart, and the word does not run on: vigesimo is not vigesimo-quarto.
+constexpr bool begins_with_word(std::string_view text, std::string_view word) noexcept {
+  if (word.empty() || text.size() < word.size()) return false;
+  for (std::size_t i = 0; i < word.size(); ++i)
+    if (lower(text[i]) != lower(word[i])) return false;
+  auto const after = text.substr(word.size());
+  if (after.empty() || word.back() == '.') return true;
+  bool const hyphenated = after[0] == '-' && after.size() > 1 && is_word_character(after[1]);
+  return !is_word_character(after[0]) && !hyphenated;
+}
+
+/// A place in the text of a format statement.
+struct FormatScan {
+  std::string_view text;
+  std::size_t at{0};
+
+  [[nodiscard]] constexpr std::string_view rest() const { return text.substr(at); }
+  constexpr void skip_blanks() {
+    while (at < text.size() && is_blank(decode(text, at).value)) at += decode(text, at).bytes;
+  }
+  constexpr bool take(std::string_view word) {
+    return begins_with_word(rest(), word) ? (at += word.size(), true) : false;
+  }
+  /// A whole number up to 999; 0 when there is none.
+  constexpr int number() {
+    int n = 0;
+    for (; at < text.size() && text[at] >= '0' && text[at] <= '9'; ++at) n = n < 1000 ? n * 10 + (text[at] - '0') : n;
+    return n;
+  }
+  /// What makes a figure a format: a degree sign, or one of the endings of the Latin ordinals run on to it.
+  constexpr bool ending() {
+    if (at < text.size() && is_degree_sign(decode(text, at).value)) return at += decode(text, at).bytes, true;
+    for (auto word : {"to"sv, "vo"sv, "mo"sv, "o"sv})
+      if (take(word)) return take("."sv), true;
+    return false;
+  }
+  constexpr std::optional<Shape> shape() {
+    for (auto const& words : shape_words)
+      if (take(words.word)) return words.shape;
+    return std::nullopt;
+  }
+};
+
+constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
+  for (auto word : single_sheet_words)
+    if (scan.take(word)) return Format::single_sheet();
+  for (auto word : not_determined_words)
+    if (scan.take(word)) return Format{};
+  for (auto const& words : format_words)
+    for (auto word : {words.abbreviation, words.name, words.alias})
+      if (scan.take(word)) return Format::of(words.leaves);
+  if (scan.take("folios"sv) || scan.take("fol"sv)) return Format::of(2);
+  auto const start = scan.at;
+  bool const french =
+      scan.rest().size() > 3 && lower(scan.rest()[0]) == 'i' && lower(scan.rest()[1]) == 'n' && scan.rest()[2] == '-';
+  if (french) scan.at += 3;
+  for (auto const& words : format_words)
+    if (french && scan.take(words.name)) return Format::of(words.leaves);
+  if (scan.at < scan.text.size() && decode(scan.text, scan.at).value == 0x00BD) { // ½
+    scan.at += 2;
+    scan.ending();
+    return Format::part_of_sheet(2);
+  }
+  auto const n = scan.number();
+  if (n == 1 && scan.at < scan.text.size() && scan.text[scan.at] == '/') {
+    ++scan.at;
+    auto const part = scan.number();
+    scan.ending();
+    if (part >= 2 && part <= Format::most_leaves) return Format::part_of_sheet(part);
+  } else if (n >= 1 && n <= Format::most_leaves && (scan.ending() || french)) {
+    return Format::of(n);
+  }
+  scan.at = start;
+  return std::nullopt;
+}
+
+} // namespace detail
+
+/// The format that `text` begins with, if it begins with one. Blanks before it are passed over.
+constexpr std::optional<FormatRead> format_at_start(std::string_view text) {
+  detail::FormatScan scan{text};
+  scan.skip_blanks();
+  bool const bracket = scan.at < text.size() && text[scan.at] == '(';
+  if (bracket) ++scan.at;
+  auto shape = scan.shape();
+  scan.skip_blanks();
+  auto format = detail::read_bare_format(scan);
+  if (!format) return std::nullopt;
+  scan.take(".");
+  if (!shape) {
+    auto const before = scan.at;
+    scan.skip_blanks();
+    shape = scan.shape();
+    if (!shape) scan.at = before;
+  }
+  if (shape) format = format->with(*shape);
+  if (bracket) {
+    if (scan.at >= text.size() || text[scan.at] != ')') return std::nullopt;
+    ++scan.at;
+  }
+  return FormatRead{*format, scan.at};
+}
+
+/// Reads a format and nothing else. error: unknown_format, text_goes_on, with the column.
+constexpr Expected<Format> read_format(std::string_view text) {
+  auto const found = format_at_start(text);
+  detail::FormatScan scan{text, found ? found->bytes : 0};
+  scan.skip_blanks();
+  if (found && scan.at == text.size()) return found->format;
+  return error_at(found ? Problem::text_goes_on : Problem::unknown_format, 1, column_of(text, scan.at),
+                  text.data() + scan.at, text.size() - scan.at);
+}
+
+} // namespace v0
+} // namespace bifolium
