@@ -79,26 +79,20 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "'{found}' is more than one leaf: x+y joins two single leaves";
   case Problem::inner_needs_single_leaf:
     return "'{found}' is folded: ':inner' is for a single leaf";
+  case Problem::not_folded_up:
+    return "'{found}' still lies {limit} leaves wide: it is not folded up to one";
   case Problem::no_spine:
     return "'{found}' has no crease that runs far-near, so it has no spine";
   case Problem::leaves_not_conjugate:
-    return "in '{found}' leaf {limit} hangs on another leaf than its conjugate: it folds, but to no gathering";
+    return "in '{found}' leaf {limit} is not joined to its conjugate across the gutter: it folds, but to no gathering";
   case Problem::page_twice_in_forme:
     return "page {limit} would stand twice in one forme";
   case Problem::copies_differ:
-    return "gathering '{found}' begins with the page of another but is of another make";
-  case Problem::heads_disagree:
-    return "page {limit} stands head to tail with the other page of its leaf";
-  case Problem::pages_differ_on_leaf:
+    return "gathering '{found}' begins with page {limit} as another does, but has other leaves";
+  case Problem::backed_by_other_leaf:
     return "turned so, page {limit} is backed by a page of another leaf";
-  case Problem::pages_have_gap:
-    return "page {limit} stands nowhere: the pages of a scheme run on from 1";
-  case Problem::forme_has_no_second_impression:
-    return "'{found}' lies across the axis about which its sheet is turned, so its copies cannot be cut apart";
-  case Problem::head_turned_sideways:
-    return "'{found}' comes out with its heads sideways";
-  case Problem::pair_not_across_fold:
-    return "'{found}' is not joined across the gutter";
+  case Problem::backed_head_to_tail:
+    return "turned so, page {limit} is backed head to tail";
   }
   return "an unknown problem";
 }

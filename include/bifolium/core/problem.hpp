@@ -47,16 +47,13 @@ enum class Problem : std::uint16_t {
   pair_needs_single_leaves = 120,
   inner_needs_single_leaf = 121,
   // what folds, but to nothing that can be a book
-  no_spine = 130,
-  leaves_not_conjugate = 131,
-  page_twice_in_forme = 132,
-  copies_differ = 133,
-  heads_disagree = 134,
-  pages_differ_on_leaf = 135,
-  pages_have_gap = 136,
-  forme_has_no_second_impression = 137,
-  head_turned_sideways = 138,
-  pair_not_across_fold = 139,
+  not_folded_up = 130,
+  no_spine = 131,
+  leaves_not_conjugate = 132,
+  page_twice_in_forme = 133,
+  copies_differ = 134,
+  backed_by_other_leaf = 135,
+  backed_head_to_tail = 136,
 
   // 200-299: signatures and the collation formula
 

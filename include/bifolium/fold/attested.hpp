@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+/// A handle to one row of the table of attested schemes: a single byte, so that `impose<schemes::octavo>()` makes short
+/// symbols. The text behind it is read where the scheme is first used - while compiling, when it is named as a template
+/// argument - and not before. A scheme of your own passes wherever an attested one does:
+///
+///     constexpr Scheme mine = written("scheme mine 4° ...");
+///     constexpr auto const& formes = impose<mine>();
+#pragma once
+
+#include <bifolium/fold/attested_rows.hpp>
+#include <bifolium/fold/read_scheme.hpp>
+
+#include <type_traits>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// A wrong literal stops the compiler at a call of this, whose arguments are the place and the problem.
+inline void scheme_text_is_wrong_at(int line, int column, Problem problem) {
+  (void)line, (void)column, (void)problem;
+  broken("the text of a scheme is wrong");
+}
+inline void there_is_no_scheme_of_that_name() { broken("there is no attested scheme of that name"); }
+
+/// One row of the table of attested schemes.
+class Attested {
+  std::uint8_t row_{};
+
+public:
+  static constexpr int count = static_cast<int>(detail::attested_count);
+
+  constexpr explicit Attested(SchemeRow row) : row_{static_cast<std::uint8_t>(row)} {
+    if (row_ >= count) broken("the table of schemes has no such row");
+  }
+  /// The row with this id, such as "12_common".
+  [[nodiscard]] static constexpr std::optional<Attested> find(std::string_view id) {
+    for (int row = 0; row < count; ++row)
+      if (Attested const here{static_cast<SchemeRow>(row)}; here.id() == id) return here;
+    return std::nullopt;
+  }
+
+  [[nodiscard]] constexpr SchemeRow row() const noexcept { return static_cast<SchemeRow>(row_); }
+  /// The scheme in the language of folding.
+  [[nodiscard]] constexpr std::string_view text() const { return detail::attested_rows[row_].text; }
+  /// The word after `scheme` in its text.
+  [[nodiscard]] constexpr std::string_view id() const {
+    constexpr int before = 7; // "scheme "
+    char const* const start = detail::attested_rows[row_].text + before;
+    std::size_t size = 0;
+    while (start[size] != ' ') ++size;
+    return {start, size};
+  }
+  [[nodiscard]] constexpr Attestation attestation() const { return detail::attested_rows[row_].attestation; }
+  [[nodiscard]] constexpr std::string_view what() const { return detail::attested_rows[row_].what; }
+  [[nodiscard]] constexpr std::string_view source() const { return detail::attested_rows[row_].source; }
+  /// Reads the text.
+  [[nodiscard]] constexpr Scheme scheme() const {
+    auto const read = read_scheme(text());
+    if (!read)
+      scheme_text_is_wrong_at(static_cast<int>(read.error().line), static_cast<int>(read.error().column),
+                              read.error().problem);
+    return *read;
+  }
+
+  friend constexpr auto operator<=>(Attested, Attested) = default;
+  template <class Traits>
+  friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Attested scheme) {
+    return out << scheme.id();
+  }
+};
+
+inline namespace literals {
+/// "12_common"_scheme: an attested scheme by its id, looked up while compiling.
+consteval Attested operator""_scheme(char const* id, std::size_t size) {
+  auto const found = Attested::find({id, size});
+  if (!found) there_is_no_scheme_of_that_name();
+  return *found;
+}
+} // namespace literals
+
+/// A scheme of one's own as a literal; wrong text does not compile, and the compiler shows line and column.
+consteval Scheme written(std::string_view text) {
+  auto const read = read_scheme(text);
+  if (!read)
+    scheme_text_is_wrong_at(static_cast<int>(read.error().line), static_cast<int>(read.error().column),
+                            read.error().problem);
+  return *read;
+}
+
+/// The schemes most often named. All 61 are `SchemeRow`s, and "..."_scheme finds each by its id.
+namespace schemes {
+inline constexpr Attested broadside{SchemeRow::broadside}, folio{SchemeRow::folio},
+    folio_in_sixes{SchemeRow::folio_in_sixes}, folio_in_eights{SchemeRow::folio_in_eights}, quarto{SchemeRow::quarto},
+    quarto_in_eights{SchemeRow::quarto_in_eights}, quarto_half_sheet{SchemeRow::quarto_half_sheet},
+    sexto{SchemeRow::sexto}, octavo{SchemeRow::octavo}, octavo_half_sheet{SchemeRow::octavo_half_sheet},
+    duodecimo{SchemeRow::duodecimo}, duodecimo_half_sheet{SchemeRow::duodecimo_half_sheet},
+    long_duodecimo{SchemeRow::long_duodecimo}, sextodecimo{SchemeRow::sextodecimo},
+    sextodecimo_in_eights{SchemeRow::sextodecimo_in_eights}, octodecimo_in_sixes{SchemeRow::octodecimo_in_sixes},
+    vicesimo_quarto_in_twelves{SchemeRow::vicesimo_quarto_in_twelves},
+    tricesimo_secundo_in_eights{SchemeRow::tricesimo_secundo_in_eights};
+} // namespace schemes
+
+namespace detail {
+/// Read once a program, where it is named; the initialiser depends on S, so nothing is read that is not named.
+template <auto const& S> inline constexpr Scheme read_once = S.scheme();
+} // namespace detail
+
+/// The scheme behind a template argument: a row is read, a `Scheme` is itself.
+template <auto const& S> constexpr Scheme const& scheme_of() {
+  if constexpr (std::is_same_v<std::remove_cvref_t<decltype(S)>, Scheme>)
+    return S;
+  else
+    return detail::read_once<S>;
+}
+
+} // namespace v0
+} // namespace bifolium
+
+template <> struct std::hash<bifolium::Attested> {
+  std::size_t operator()(bifolium::Attested scheme) const noexcept { return static_cast<std::size_t>(scheme.row()); }
+};

@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: MIT
+/// Imposition is where each page of type lies on the stone so that the folded sheet reads. The outer forme prints the side that
+/// lay on the type, the inner forme the other. A forme is drawn as the type lies, far row first; the printed side is its
+/// left-right mirror. Where one forme prints both sides (half-sheet work) there is no outer and inner forme, only an
+/// outer and an inner side of each copy. Which forme went to press first is another matter, and left to the caller: both
+/// orders are history (Moxon 1683 against Savage 1841).
+#pragma once
+
+#include <bifolium/fold/fold.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// Which forme; `only` is the one forme of half-sheet work.
+enum class Side : std::uint8_t { outer, inner, only };
+/// Where the head of a page of type points: away from the compositor or towards him.
+enum class Head : std::uint8_t { far, near };
+
+/// A page as it stands in a forme.
+struct Standing {
+  int page{};
+  Head head{};
+  friend constexpr bool operator==(Standing, Standing) = default;
+  template <class Traits>
+  friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Standing s) {
+    return out << s.page << (s.head == Head::near ? "\\u2193" : "");
+  }
+};
+constexpr Standing head_up(int page) { return {page, Head::far}; }
+constexpr Standing head_down(int page) { return {page, Head::near}; }
+
+/// Where a page stands: sheet, row from the far edge and column from the left of the forme as the type lies, from 0.
+struct Place {
+  std::uint8_t sheet{}, row{}, column{};
+  Side side{};
+  Head head{};
+  friend constexpr bool operator==(Place, Place) = default;
+};
+
+/// The formes of a fold with N leaves. An `Imposition<>` holds up to 128 leaves and is about 2.5 KB.
+template <int N> class Imposition {
+  static constexpr auto room = static_cast<std::size_t>(detail::capacity(N, Scheme::most_cells));
+  struct Type {
+    std::uint16_t page{};
+    Head head{};
+    friend constexpr bool operator==(Type, Type) = default;
+  };
+  struct Run { // pages without a gap between them
+    std::uint16_t first{}, count{}, slot{};
+    friend constexpr bool operator==(Run, Run) = default;
+  };
+  std::array<Type, room> outer_{}, inner_{};
+  std::array<Place, 2 * room> places_{};
+  std::array<Run, Scheme::most_gatherings> runs_{};
+  std::array<SheetLine, Scheme::most_sheets> sheets_{};
+  std::array<std::uint8_t, Scheme::most_sheets> first_cell_{};
+  std::uint16_t page_count_{};
+  std::uint8_t sheet_count_{}, run_count_{};
+
+  template <int> friend class Imposition;
+
+  [[nodiscard]] constexpr std::size_t cell(int row, int column, int sheet_number) const {
+    auto const& lay = sheet(sheet_number);
+    if (row < 0 || row >= lay.rows || column < 0 || column >= lay.columns)
+      broken("the forme has no such row or column");
+    return static_cast<std::size_t>(first_cell_[static_cast<std::size_t>(sheet_number)] + row * lay.columns + column);
+  }
+  /// The slot of a page in places_, or -1.
+  [[nodiscard]] constexpr int slot(int page) const noexcept {
+    if (auto const n = static_cast<unsigned>(page - runs_[0].first); n < runs_[0].count) return static_cast<int>(n);
+    for (std::size_t i = 1; i < run_count_; ++i)
+      if (auto const n = static_cast<unsigned>(page - runs_[i].first); n < runs_[i].count)
+        return runs_[i].slot + static_cast<int>(n);
+    return -1;
+  }
+  constexpr void find_runs(Fold<N> const& fold);
+
+public:
+  constexpr explicit Imposition(Fold<N> const& fold);
+  /// The same formes with room for any number of leaves.
+  template <int M>
+  requires(N == dynamic && M != dynamic) constexpr Imposition(Imposition<M> const& other);
+
+  /// How many different pages stand in the formes: copies are not counted again.
+  [[nodiscard]] constexpr int pages() const noexcept { return page_count_; }
+  [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
+  /// pre: counting from 0.
+  [[nodiscard]] constexpr SheetLine const& sheet(int s) const {
+    if (s < 0 || s >= sheet_count_) broken("there is no sheet of that number");
+    return sheets_[static_cast<std::size_t>(s)];
+  }
+  [[nodiscard]] constexpr int rows(int sheet_number = 0) const { return sheet(sheet_number).rows; }
+  [[nodiscard]] constexpr int columns(int sheet_number = 0) const { return sheet(sheet_number).columns; }
+  /// One forme prints both sides of the sheet.
+  [[nodiscard]] constexpr bool one_forme(int sheet_number = 0) const { return sheet(sheet_number).one_forme; }
+
+  /// What stands in the outer (or the only) forme. Counting from 0, rows from the far edge.
+  [[nodiscard]] constexpr Standing outer(int row, int column, int sheet_number = 0) const {
+    auto const& type = outer_[cell(row, column, sheet_number)];
+    return {type.page, type.head};
+  }
+  /// What stands in the inner forme. pre: the sheet has two formes.
+  [[nodiscard]] constexpr Standing inner(int row, int column, int sheet_number = 0) const {
+    if (one_forme(sheet_number)) broken("a sheet worked from one forme has no inner forme");
+    auto const& type = inner_[cell(row, column, sheet_number)];
+    return {type.page, type.head};
+  }
+  /// The forme printed on paper: its left-right mirror. `side` outer (or only), or inner.
+  [[nodiscard]] constexpr Standing printed(Side side, int row, int column, int sheet_number = 0) const {
+    auto const mirrored = columns(sheet_number) - 1 - column;
+    return side == Side::inner ? inner(row, mirrored, sheet_number) : outer(row, mirrored, sheet_number);
+  }
+
+  /// Where a page of the scheme stands; the place in the outer forme when it stands in both. pre: it stands somewhere.
+  [[nodiscard]] constexpr Place place(int page) const {
+    auto const at = slot(page);
+    if (at < 0) broken("that page stands in no forme of these sheets");
+    return places_[static_cast<std::size_t>(at)];
+  }
+  /// The same, or nothing when the page does not stand here.
+  [[nodiscard]] constexpr std::optional<Place> find_place(int page) const noexcept {
+    auto const at = slot(page);
+    return at < 0 ? std::nullopt : std::optional{places_[static_cast<std::size_t>(at)]};
+  }
+  /// The second place of a page that stands in both formes, as in half-sheets with transposed pages.
+  [[nodiscard]] constexpr std::optional<Place> second_place(int page) const;
+
+  friend constexpr bool operator==(Imposition const&, Imposition const&) = default;
+};
+
+template <int N> constexpr void Imposition<N>::find_runs(Fold<N> const& fold) {
+  // Gatherings in the order of their first pages; those that touch or overlap make one run.
+  std::array<std::uint8_t, Scheme::most_gatherings> order{};
+  auto const count = static_cast<std::size_t>(fold.gatherings());
+  for (std::size_t g = 0; g < count; ++g) {
+    auto at = g;
+    for (; at > 0 && fold.first_page(order[at - 1]) > fold.first_page(static_cast<int>(g)); --at)
+      order[at] = order[at - 1];
+    order[at] = static_cast<std::uint8_t>(g);
+  }
+  for (std::size_t i = 0; i < count; ++i) {
+    auto const first = fold.first_page(order[i]), end = first + fold.gathering(order[i]).pages();
+    auto const open = run_count_ > 0 ? run_count_ - 1U : 0U;
+    auto const open_end = run_count_ > 0 ? runs_[open].first + runs_[open].count : -1;
+    if (first > open_end) {
+      runs_[run_count_++] = {static_cast<std::uint16_t>(first), static_cast<std::uint16_t>(end - first), page_count_};
+      page_count_ = static_cast<std::uint16_t>(page_count_ + end - first);
+    } else if (end > open_end) {
+      runs_[open].count = static_cast<std::uint16_t>(end - runs_[open].first);
+      page_count_ = static_cast<std::uint16_t>(page_count_ + end - open_end);
+    }
+  }
+}
+
+template <int N> constexpr Imposition<N>::Imposition(Fold<N> const& fold) {
+  find_runs(fold);
+  std::size_t at = 0;
+  for (int s = 0; s < fold.sheets(); ++s) {
+    auto const& lay = fold.sheet(s);
+    sheets_[sheet_count_] = lay;
+    first_cell_[sheet_count_++] = static_cast<std::uint8_t>(at);
+    at += static_cast<std::size_t>(lay.rows * lay.columns);
+  }
+  auto const each_leaf = [&](auto&& act) {
+    for (int g = fold.gatherings(); g-- > 0;)
+      for (int k = fold.gathering(g).leaves(); k > 0; --k) {
+        auto const c = fold.cell({g, fold.gathering(g).leaf(k)});
+        auto const recto = fold.first_page(g) + 2 * (k - 1), verso = recto + 1;
+        act(c, c.recto_down ? recto : verso, c.recto_down ? verso : recto, c.head_far ? Head::far : Head::near);
+      }
+  };
+  // Inner formes first: a page that stands in both formes is to be found in the outer one, and in the earlier sheet.
+  each_leaf([&](Cell c, int, int inner_page, Head head) {
+    auto const& lay = sheets_[c.sheet];
+    auto const column = static_cast<std::uint8_t>(lay.columns - 1 - c.column);
+    inner_[cell(c.row, column, c.sheet)] = {static_cast<std::uint16_t>(inner_page), head};
+    if (!lay.one_forme)
+      places_[static_cast<std::size_t>(slot(inner_page))] = {c.sheet, c.row, column, Side::inner, head};
+  });
+  each_leaf([&](Cell c, int outer_page, int, Head head) {
+    outer_[cell(c.row, c.column, c.sheet)] = {static_cast<std::uint16_t>(outer_page), head};
+    places_[static_cast<std::size_t>(slot(outer_page))] = {c.sheet, c.row, c.column,
+                                                           sheets_[c.sheet].one_forme ? Side::only : Side::outer, head};
+  });
+}
+
+template <int N> template <int M>
+requires(N == dynamic && M != dynamic) constexpr Imposition<N>::Imposition(Imposition<M> const& other)
+    : sheets_{other.sheets_}, first_cell_{other.first_cell_}, page_count_{other.page_count_},
+      sheet_count_{other.sheet_count_}, run_count_{other.run_count_} {
+  for (std::size_t i = 0; i < run_count_; ++i)
+    runs_[i] = {other.runs_[i].first, other.runs_[i].count, other.runs_[i].slot};
+  for (std::size_t i = 0; i < static_cast<std::size_t>(M); ++i) {
+    outer_[i] = {other.outer_[i].page, other.outer_[i].head};
+    inner_[i] = {other.inner_[i].page, other.inner_[i].head};
+  }
+  for (std::size_t i = 0; i < 2 * static_cast<std::size_t>(M); ++i) places_[i] = other.places_[i];
+}
+
+template <int N> constexpr std::optional<Place> Imposition<N>::second_place(int page) const {
+  auto const first = place(page);
+  for (int s = 0; s < sheets(); ++s)
+    for (int r = 0; r < rows(s); ++r)
+      for (int c = 0; c < columns(s); ++c) {
+        auto const at = [&](Side side, Head head) {
+          return Place{static_cast<std::uint8_t>(s), static_cast<std::uint8_t>(r), static_cast<std::uint8_t>(c), side,
+                       head};
+        };
+        auto const out = outer(r, c, s);
+        auto const one = at(one_forme(s) ? Side::only : Side::outer, out.head);
+        if (out.page == page && one != first) return one;
+        if (one_forme(s)) continue;
+        auto const in = inner(r, c, s);
+        auto const other = at(Side::inner, in.head);
+        if (in.page == page && other != first) return other;
+      }
+  return std::nullopt;
+}
+
+/// The formes of a fold. It cannot fail: whatever folds to gatherings can be imposed.
+template <int N> constexpr Imposition<N> impose(Fold<N> const& fold) { return Imposition<N>{fold}; }
+
+} // namespace v0
+} // namespace bifolium
