@@ -5,6 +5,8 @@
 
 #include <doctest/doctest.h>
 
+#include <ostream> // the library prints over <iosfwd>; whoever prints brings the stream
+
 #define STATIC_CHECK(...)                                                                                              \
   static_assert(__VA_ARGS__);                                                                                          \
   CHECK((__VA_ARGS__))

@@ -5,7 +5,10 @@
 #include <bifolium/fold/attested.hpp>
 #include <bifolium/fold/fold.hpp>
 #include <bifolium/fold/format.hpp>
+#include <bifolium/fold/mirror.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/fold/read_scheme.hpp>
 #include <bifolium/fold/scheme.hpp>
+#include <bifolium/fold/shows.hpp>
 #include <bifolium/fold/static_fold.hpp>
+#include <bifolium/fold/write_scheme.hpp>

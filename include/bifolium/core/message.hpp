@@ -99,7 +99,8 @@ constexpr std::string_view sentence(Problem problem) noexcept {
 
 /// The whole sentence about an error, with line and column: `line 2, column 14: no piece is called 'off'`.
 inline std::string message(Error const& error) {
-  std::string text = "line " + std::to_string(error.line) + ", column " + std::to_string(error.column) + ": ";
+  std::string text{"line "};
+  text.append(std::to_string(error.line)).append(", column ").append(std::to_string(error.column)).append(": ");
   auto rest = sentence(error.problem);
   while (!rest.empty()) {
     auto const open = rest.find('{');

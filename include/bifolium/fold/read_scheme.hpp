@@ -15,8 +15,7 @@
 /// names and cuts; whether creases meet the paper and the leaves make gatherings is found out by `fold`.
 #pragma once
 
-#include <bifolium/fold/read_format.hpp>
-#include <bifolium/fold/scheme.hpp>
+#include <bifolium/fold/scheme_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -31,65 +30,10 @@ struct PieceState {
 };
 
 /// Reads one text. Every function that can fail gives back false and has then said why in `error_`.
-class SchemeReader {
-  std::string_view text_;
-  std::size_t at_{0}, line_start_{0};
-  std::uint32_t line_{1};
-  std::string_view word_{}; ///< the word last taken
-  std::size_t word_start_{0};
-  Error error_{};
+class SchemeReader : SchemeWords {
   Scheme scheme_{};
   std::array<PieceState, Scheme::most_pieces> state_{};
   bool begun_{false};
-
-  constexpr bool fail(Problem problem, std::int64_t limit = 0) {
-    error_ = error_at(problem, line_, column_of(text_, word_start_, line_start_), word_.data(), word_.size(), limit);
-    return false;
-  }
-  constexpr SourcePlace here() const {
-    auto const fit = [](std::uint32_t n) { return static_cast<std::uint16_t>(n < 65535 ? n : 65535); };
-    return {fit(line_), fit(column_of(text_, word_start_, line_start_))};
-  }
-  constexpr bool at_line_end() const { return at_ >= text_.size() || text_[at_] == '\n' || text_[at_] == '#'; }
-  constexpr void skip_blanks() {
-    while (at_ < text_.size() && (text_[at_] == ' ' || text_[at_] == '\t' || text_[at_] == '\r')) ++at_;
-  }
-  /// Takes the next word of the line into word_; false at the end of the line.
-  constexpr bool next() {
-    skip_blanks();
-    word_start_ = at_;
-    while (!at_line_end() && text_[at_] != ' ' && text_[at_] != '\t' && text_[at_] != '\r') ++at_;
-    word_ = text_.substr(word_start_, at_ - word_start_);
-    return !word_.empty();
-  }
-  constexpr bool expect(std::string_view word) {
-    if (next() && word_ == word) return true;
-    return fail(word_.empty() ? Problem::text_ends : Problem::unknown_word);
-  }
-  /// The next word if it is `word`; otherwise nothing is taken.
-  constexpr bool take_if(std::string_view word) {
-    auto const at = at_;
-    if (next() && word_ == word) return true;
-    at_ = at;
-    return false;
-  }
-  constexpr bool end_of_line() { return !next() || fail(Problem::text_goes_on); }
-  constexpr bool number(int& value, int most) {
-    if (!next()) return fail(Problem::text_ends);
-    value = 0;
-    for (char c : word_) {
-      if (c < '0' || c > '9') return fail(Problem::not_a_number);
-      value = value * 10 + (c - '0');
-      if (value > most) return fail(Problem::number_too_large, most);
-    }
-    return true;
-  }
-  constexpr bool axis(Axis& value) {
-    if (!next()) return fail(Problem::text_ends);
-    if (word_ != "far-near" && word_ != "left-right") return fail(Problem::unknown_word);
-    value = word_ == "far-near" ? Axis::far_near : Axis::left_right;
-    return true;
-  }
 
   /// word_ is a name: a letter, then letters, figures or underlines, and none of the reserved words.
   constexpr bool is_name() {
@@ -324,7 +268,7 @@ class SchemeReader {
   }
 
 public:
-  constexpr explicit SchemeReader(std::string_view text) : text_{text} {}
+  constexpr explicit SchemeReader(std::string_view text) : SchemeWords{text} {}
   constexpr Expected<Scheme> read() {
     if (whole_text()) return scheme_;
     return error_;

@@ -21,7 +21,8 @@ inline namespace v0 {
 
 namespace detail {
 class SchemeReader;
-}
+class SchemeMirror;
+} // namespace detail
 
 /// A direction on the flat sheet: of its long side, of a crease, of the axis about which it is turned.
 enum class Axis : std::uint8_t { far_near, left_right };
@@ -120,6 +121,7 @@ public:
 
 private:
   friend class detail::SchemeReader;
+  friend class detail::SchemeMirror;
   constexpr Scheme() = default;
 
   static constexpr std::size_t index(int i, int count) {

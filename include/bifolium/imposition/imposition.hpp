@@ -23,7 +23,7 @@ struct Standing {
   friend constexpr bool operator==(Standing, Standing) = default;
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Standing s) {
-    return out << s.page << (s.head == Head::near ? "\\u2193" : "");
+    return out << s.page << (s.head == Head::near ? "↓" : "");
   }
 };
 constexpr Standing head_up(int page) { return {page, Head::far}; }

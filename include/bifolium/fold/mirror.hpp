@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+/// A book read from right to left is made with the left-right mirror of another's folding: every column counted from the
+/// other side, every right part over left turned into left over right, heads as they were. Its forme looks like the
+/// other's printed side, which is how a picture of a printed sheet taken for a forme silently becomes the other script.
+#pragma once
+
+#include <bifolium/fold/scheme.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+namespace detail {
+
+class SchemeMirror {
+public:
+  static constexpr Scheme of(Scheme const& scheme) {
+    Scheme mirror = scheme;
+    mirror.reads_ = scheme.reads() == Reads::left_to_right ? Reads::right_to_left : Reads::left_to_right;
+    // The pieces of a cut are numbered left before right, so a column cut exchanges two numbers.
+    std::array<std::uint8_t, Scheme::most_pieces> number{}, columns{};
+    for (std::size_t i = 0; i < number.size(); ++i) number[i] = static_cast<std::uint8_t>(i);
+    for (std::size_t s = 0; s < scheme.sheet_count_; ++s) columns[s] = scheme.sheets_[s].columns;
+    for (std::size_t i = 0; i < scheme.step_count_; ++i) {
+      auto const& step = scheme.steps_[i];
+      auto& mirrored = mirror.steps_[i];
+      auto const one = step.far_or_left_piece, other = step.near_or_right_piece;
+      mirrored.piece = number[step.piece];
+      if (step.kind == Step::Kind::cut) columns[one] = columns[other] = columns[step.piece];
+      if (step.along == Axis::left_right) continue;
+      mirrored.line = static_cast<std::uint8_t>(columns[step.piece] - step.line);
+      if (step.kind == Step::Kind::fold) {
+        mirrored.far_or_left_moves = !step.far_or_left_moves;
+      } else {
+        number[one] = other;
+        number[other] = one;
+        mirror.names_[one] = scheme.names_[other];
+        mirror.names_[other] = scheme.names_[one];
+      }
+    }
+    for (auto& placed : mirror.placed_) placed.piece = number[placed.piece];
+    return mirror;
+  }
+};
+
+} // namespace detail
+
+/// The scheme of the same sheet for a book read the other way. Mirrored twice it is the scheme again.
+constexpr Scheme mirrored(Scheme const& scheme) { return detail::SchemeMirror::of(scheme); }
+
+} // namespace v0
+} // namespace bifolium

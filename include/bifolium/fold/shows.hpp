@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: MIT
+/// What a leaf shows of the sheet it was: which of its edges are the sheet's own (deckle), were cut, or are folds - the
+/// gutter, and the bolts that join unopened leaves - how the chain lines run, where a watermark and the holes of the
+/// press points fall. All of it is read off the fold; nothing is stored about any format.
+///
+/// A sheet may be laid on the type in four ways (turned end for end, turned over side for side), so a mark has up to
+/// four places in the book. They are alternatives: one sheet shows one of them.
+#pragma once
+
+#include <bifolium/fold/fold.hpp>
+#include <bifolium/paper/mould.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// The direction of the chain lines in the upright leaf.
+enum class ChainLines : std::uint8_t { unknown, vertical, horizontal, both };
+
+/// A place in a leaf as fractions of its height from the head and of its width from the gutter; 0 and 1 are the edges,
+/// so a mark there is divided between leaves.
+struct PointOfLeaf {
+  double from_head{}, from_gutter{};
+  friend constexpr bool operator==(PointOfLeaf, PointOfLeaf) = default;
+};
+
+/// An edge of a leaf of the folded, unopened, uncut sheet.
+struct Edge {
+  enum class Kind : std::uint8_t {
+    deckle,        ///< an edge of the sheet as it came from the mould
+    cut,           ///< made when the sheet was cut for folding
+    deckle_or_cut, ///< an edge of paper that was cut before printing: which half of the sheet it was is not known
+    bolt,          ///< a fold at head, tail or fore-edge
+    gutter,        ///< the fold at the spine
+  };
+  Kind kind{};
+  std::optional<LeafAt> mate{}; ///< the leaf on the other side of a fold
+  friend constexpr bool operator==(Edge const&, Edge const&) = default;
+};
+
+/// One way of laying a sheet on the press.
+enum class Lie : std::uint8_t { as_given, end_for_end, side_for_side, both_ways };
+
+/// Everything a leaf shows.
+struct LeafShows {
+  Edge head{}, tail{}, gutter{}, fore_edge{};
+  std::optional<ChainLines> chain_lines{}; ///< none where the mould gives none or the sheet does not tell
+  /// By `Lie`. With the ordinary mould, as given and end for end are the two halves of the sheet; the others repeat them.
+  std::array<std::optional<PointOfLeaf>, 4> watermark{}, countermark{};
+  std::array<std::optional<PointOfLeaf>, 2> point_holes{};
+
+  [[nodiscard]] constexpr std::optional<PointOfLeaf> watermark_lying(Lie lie) const {
+    return watermark[static_cast<std::size_t>(lie)];
+  }
+};
+
+/// Where the press points pierce what goes to press: on the line halving its longer side, this fraction of the other
+/// side from each edge. That they stand on the short cross, near the edges, reproduces the published places of the holes
+/// in 2°, 4° and 8° (Roberts & Etherington s.v. pinholes); the distance itself is an assumption.
+inline constexpr double points_from_edge = 1.0 / 24;
+
+namespace detail {
+
+/// A point in the grid of the flat sheet: columns from the left, rows from the far edge, in cells.
+struct PointOfGrid {
+  double row, column;
+};
+
+/// A point of the whole sheet of paper in the grid of what went to press, or none if it is on the part cut away.
+constexpr std::optional<PointOfGrid> in_grid(SheetLine const& sheet, PointOfSheet point, Lie lie) {
+  auto along = lie == Lie::end_for_end || lie == Lie::both_ways ? 1 - point.along : point.along;
+  auto across = lie == Lie::side_for_side || lie == Lie::both_ways ? 1 - point.across : point.across;
+  if (sheet.part != PaperPart::whole) along *= 2;
+  if (sheet.part == PaperPart::quarter) across *= 2;
+  if (along > 1 || across > 1) return std::nullopt;
+  return sheet.long_side == Axis::left_right ? PointOfGrid{across * sheet.rows, along * sheet.columns}
+                                             : PointOfGrid{along * sheet.rows, across * sheet.columns};
+}
+
+constexpr std::optional<PointOfLeaf> in_leaf(Cell cell, bool gutter_right, std::optional<PointOfGrid> point) {
+  if (!point) return std::nullopt;
+  auto const from_far = point->row - cell.row, from_left = point->column - cell.column;
+  if (from_far < 0 || from_far > 1 || from_left < 0 || from_left > 1) return std::nullopt;
+  return PointOfLeaf{cell.head_far ? from_far : 1 - from_far, gutter_right ? 1 - from_left : from_left};
+}
+
+template <int N> constexpr Edge edge(Fold<N> const& fold, LeafAt leaf, int down, int right) {
+  auto const cell = fold.cell(leaf);
+  auto const& sheet = fold.sheet(cell.sheet);
+  auto const row = cell.row + down, column = cell.column + right;
+  if (row < 0 || row >= sheet.rows || column < 0 || column >= sheet.columns) {
+    // Halving cuts across the long side, so the doubtful edges are its ends; quartering cuts both ways.
+    bool const at_end_of_long_side = (sheet.long_side == Axis::left_right) == (right != 0);
+    bool const doubtful = sheet.part == PaperPart::quarter || (sheet.part == PaperPart::half && at_end_of_long_side);
+    return {doubtful ? Edge::Kind::deckle_or_cut : Edge::Kind::deckle, {}};
+  }
+  auto const other = fold.leaf_at(cell.sheet, row, column);
+  if (fold.cell(other).piece != cell.piece) return {Edge::Kind::cut, {}};
+  bool const at_gutter = right != 0 && (right > 0) == fold.gutter_right(leaf);
+  return {at_gutter ? Edge::Kind::gutter : Edge::Kind::bolt, other};
+}
+
+} // namespace detail
+
+/// What the leaf shows, on paper from `mould`.
+template <int N> constexpr LeafShows shows(Fold<N> const& fold, LeafAt leaf, Mould const& mould = hand_mould) {
+  auto const cell = fold.cell(leaf);
+  auto const& sheet = fold.sheet(cell.sheet);
+  bool const gutter_right = fold.gutter_right(leaf);
+  int const to_head = cell.head_far ? -1 : 1, to_gutter = gutter_right ? 1 : -1;
+  LeafShows shown{detail::edge(fold, leaf, to_head, 0),
+                  detail::edge(fold, leaf, -to_head, 0),
+                  detail::edge(fold, leaf, 0, to_gutter),
+                  detail::edge(fold, leaf, 0, -to_gutter),
+                  {},
+                  {},
+                  {},
+                  {}};
+  if (mould.chains == ChainRun::parallel_to_short_side || mould.chains == ChainRun::parallel_to_long_side) {
+    // Heads point far or near, so what runs far-near on the sheet is vertical in the leaf.
+    bool const far_near = (sheet.long_side == Axis::left_right) == (mould.chains == ChainRun::parallel_to_short_side);
+    shown.chain_lines = far_near ? ChainLines::vertical : ChainLines::horizontal;
+  }
+  for (std::size_t lie = 0; lie < 4; ++lie) {
+    auto const place = [&](PointOfSheet point) {
+      return detail::in_leaf(cell, gutter_right, detail::in_grid(sheet, point, static_cast<Lie>(lie)));
+    };
+    if (mould.watermark) shown.watermark[lie] = place(*mould.watermark);
+    if (mould.countermark) shown.countermark[lie] = place(*mould.countermark);
+  }
+  // A half of the sheet is longer the other way: half the long side is less than the short one.
+  bool const longer_left_right = (sheet.long_side == Axis::left_right) != (sheet.part == PaperPart::half);
+  for (std::size_t i = 0; i < 2; ++i) {
+    auto const from_edge = i == 0 ? points_from_edge : 1 - points_from_edge;
+    auto const hole = longer_left_right ? detail::PointOfGrid{from_edge * sheet.rows, 0.5 * sheet.columns}
+                                        : detail::PointOfGrid{0.5 * sheet.rows, from_edge * sheet.columns};
+    shown.point_holes[i] = detail::in_leaf(cell, gutter_right, hole);
+  }
+  return shown;
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+/// The facts in tests/data: tab-separated, '#' begins a comment line.
+#pragma once
+
+#include <cstddef>
+#include <doctest/doctest.h>
+#include <fstream>
+#include <string>
+#include <vector>
+
+namespace data {
+
+using Row = std::vector<std::string>;
+
+/// The rows of a file of tests/data, each of `columns` cells.
+inline std::vector<Row> rows(std::string const& file, std::size_t columns) {
+  std::ifstream in{std::string{BIFOLIUM_TEST_DATA} + "/" + file};
+  REQUIRE_MESSAGE(in, file);
+  std::vector<Row> all;
+  for (std::string line; std::getline(in, line);) {
+    if (line.empty() || line[0] == '#') continue;
+    Row row{""};
+    for (char c : line)
+      if (c == '\t')
+        row.emplace_back();
+      else
+        row.back() += c;
+    REQUIRE_MESSAGE(row.size() == columns, line);
+    all.push_back(row);
+  }
+  return all;
+}
+
+} // namespace data
