@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: MIT
+/// A sheet of paper is two sides, of which one is not shorter than the other; which was named first says nothing.
+/// It can be made of any length: the library's own, a plain floating number, or a type from elsewhere. Lengths from
+/// elsewhere disagree about nearly every operator (some cannot be divided by 2, some hang when compared with 0), so a
+/// sheet asks a foreign type only to add, subtract and compare, and leaves the rest to `LengthTraits`.
+#pragma once
+
+#include <bifolium/paper/length.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// What a sheet must know of a type of length. Specialise it for a type of your own:
+///   `static constexpr L part(L whole, int of)`: the `of`th part of `whole`, without loss;
+///   `static constexpr double ratio(L a, L b)`: how many times b goes into a.
+template <class L> struct LengthTraits;
+
+template <std::floating_point L> struct LengthTraits<L> {
+  static constexpr L part(L whole, int of) { return whole / static_cast<L>(of); }
+  static constexpr double ratio(L a, L b) { return static_cast<double>(a) / static_cast<double>(b); }
+};
+
+/// Not for lengths counted in whole numbers: half a sheet of 297 mm is not 148 mm.
+template <class Rep, class Unit>
+requires(!std::integral<Rep>) struct LengthTraits<Length<Rep, Unit>> {
+  static constexpr Length<Rep, Unit> part(Length<Rep, Unit> whole, int of) {
+    return Length<Rep, Unit>{whole.count() / static_cast<Rep>(of)};
+  }
+  static constexpr double ratio(Length<Rep, Unit> a, Length<Rep, Unit> b) {
+    if constexpr (std::floating_point<Rep>)
+      return static_cast<double>(a.count()) / static_cast<double>(b.count());
+    else
+      return (a.count() / b.count()).as_double();
+  }
+};
+
+/// What a sheet can be made of. `L{}` is no length at all; whole numbers are refused, since halving would round.
+template <class L>
+concept LengthLike = std::regular<L> && std::totally_ordered<L> && !std::integral<L> && requires(L a, L b) {
+  { a + b } -> std::convertible_to<L>;
+  { a - b } -> std::convertible_to<L>;
+  { LengthTraits<L>::part(a, 4) } -> std::convertible_to<L>;
+  { LengthTraits<L>::ratio(a, b) } -> std::convertible_to<double>;
+};
+
+/// A sheet of paper by its two sides.
+template <class L> class Sheet {
+  static_assert(LengthLike<L>, "a sheet is made of lengths that can be parted without loss (see LengthTraits)");
+  L short_, long_;
+
+public:
+  using length_type = L;
+
+  /// The sides in either order. pre: both more than nothing (so not NaN either).
+  constexpr Sheet(L a, L b) : short_(b < a ? b : a), long_(b < a ? a : b) {
+    L const nothing{};
+    if (!(nothing < a) || !(nothing < b)) broken("a sheet has two sides, each longer than nothing");
+  }
+  /// The same sheet in another unit.
+  template <LengthLike M>
+  requires(!std::same_as<L, M> && std::convertible_to<M, L> &&
+           detail::keeps_number<L, M>) constexpr Sheet(Sheet<M> const& other)
+      : short_{other.short_side()}, long_{other.long_side()} {}
+
+  [[nodiscard]] constexpr L short_side() const { return short_; }
+  [[nodiscard]] constexpr L long_side() const { return long_; }
+  /// Long side over short side: 1.414 for ISO paper, 1.2 to 1.5 for most hand-made sheets.
+  [[nodiscard]] constexpr double ratio() const { return LengthTraits<L>::ratio(long_, short_); }
+
+  /// Cut or folded once, across the long side.
+  [[nodiscard]] constexpr Sheet halved() const { return {short_, LengthTraits<L>::part(long_, 2)}; }
+  /// Two of them joined along the long side, which is what `double` before the name of a sheet should mean. Trade
+  /// sizes keep the name and not always the sum. `halved` undoes it as long as the sheet is no longer than two short
+  /// sides.
+  [[nodiscard]] constexpr Sheet doubled() const { return {short_ + short_, long_}; }
+
+  friend constexpr bool operator==(Sheet const&, Sheet const&) = default;
+  /// `315 mm x 445 mm`, short side first.
+  template <class Traits>
+  friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Sheet const& sheet) {
+    return out << sheet.short_ << " x " << sheet.long_;
+  }
+};
+
+/// Sides in two units give a sheet in the unit in which the two meet.
+template <LengthLike A, LengthLike B> Sheet(A, B) -> Sheet<std::common_type_t<A, B>>;
+
+/// Sheets measured in different units are equal when their sides are.
+template <class A, class B>
+requires(!std::same_as<A, B>) [[nodiscard]] constexpr bool operator==(Sheet<A> const& a,
+                                                                      Sheet<B> const& b) requires requires {
+  a.short_side() == b.short_side();
+}
+{ return a.short_side() == b.short_side() && a.long_side() == b.long_side(); }
+
+} // namespace v0
+} // namespace bifolium
+
+template <class L>
+requires requires(L side) { std::hash<L>{}(side); }
+struct std::hash<bifolium::Sheet<L>> {
+  std::size_t operator()(bifolium::Sheet<L> const& sheet) const {
+    return std::hash<L>{}(sheet.short_side()) * 31U + std::hash<L>{}(sheet.long_side());
+  }
+};

@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: MIT
+/// Questions to the table of named sheets. All answers are views: they walk through the table and pass over what does
+/// not fit, so nothing is copied and a question can be asked while compiling. A name may be met many times; which of
+/// its sizes is meant is for the asker to narrow by place, year and use.
+#pragma once
+
+#include <bifolium/core/utf8.hpp>
+#include <bifolium/paper/sheet_size_table.hpp>
+
+#include <iterator>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// What is asked for; whatever is left out is not asked about.
+struct SheetQuery {
+  std::string_view name{};         ///< case, accents and hyphens do not matter: `jesus`, `super-royal`
+  Years years{-9999, 9999};        ///< a row answers when its years meet these
+  Region region{Region::anywhere}; ///< `europe` answers for every European place, and is answered by all of them
+  PaperUse use{static_cast<PaperUse>(15)}; ///< a row answers when it has one of these uses
+  bool memory{true};                       ///< also rows from memory
+};
+
+namespace detail {
+
+/// One character of a name as it counts for comparison, and the bytes it took.
+struct NameCharacter {
+  char32_t value;
+  std::size_t bytes;
+};
+constexpr NameCharacter name_character(std::string_view text, std::size_t at) {
+  auto const [value, bytes, malformed] = decode(text, at);
+  if (value >= 'A' && value <= 'Z') return {value + 32, bytes};
+  if (value == '-') return {' ', bytes};
+  if (value < 0xC0 || value > 0xFF || malformed) return {value, bytes};
+  constexpr char const* plain =
+      "aaaaaaaceeeeiiiidnooooo*ouuuuyts"; // U+00C0 to U+00DF, then the same again in lower case
+  return {static_cast<char32_t>(plain[(value - 0xC0) % 32]), bytes};
+}
+
+constexpr bool same_name(std::string_view a, std::string_view b) {
+  std::size_t i = 0, j = 0;
+  while (i < a.size() && j < b.size()) {
+    auto const x = name_character(a, i), y = name_character(b, j);
+    if (x.value != y.value) return false;
+    i += x.bytes;
+    j += y.bytes;
+  }
+  return i == a.size() && j == b.size();
+}
+
+/// Whether one of the names, parted by `mark`, is `wanted`.
+constexpr bool any_name(std::string_view names, std::string_view mark, std::string_view wanted) {
+  for (;;) {
+    auto const end = names.find(mark);
+    if (same_name(names.substr(0, end), wanted)) return true;
+    if (end == std::string_view::npos) return false;
+    names.remove_prefix(end + mark.size());
+  }
+}
+
+constexpr bool meets(Region row, Region asked) {
+  if (asked == Region::anywhere || asked == row) return true;
+  return (row == Region::europe && asked != Region::usa) || (asked == Region::europe && row != Region::usa);
+}
+
+} // namespace detail
+
+/// Whether `text` is one of the names of the sheet.
+[[nodiscard]] constexpr bool is_called(SheetSize const& size, std::string_view text) {
+  return detail::any_name(size.name, " / ", text);
+}
+
+/// Whether the row answers the question. Rows with a wrong inch answer none.
+[[nodiscard]] constexpr bool answers(SheetSize const& size, SheetQuery const& query) {
+  return size.trust != Trust::unit_trap && (query.memory || size.trust != Trust::from_memory) &&
+         size.years.from <= query.years.to && query.years.from <= size.years.to &&
+         detail::meets(size.region, query.region) &&
+         (static_cast<unsigned>(size.use) & static_cast<unsigned>(query.use)) != 0 &&
+         (query.name.empty() || is_called(size, query.name));
+}
+
+/// The four sizes of the first printers: chancery, median, royal and imperial, with their small and super variants.
+[[nodiscard]] constexpr bool is_early_size(SheetSize const& size) {
+  for (char const* word : {"chancery", "median", "royal", "imperial"})
+    if (detail::any_name(size.name, " ", word)) return true;
+  return false;
+}
+
+/// The rows that answer a question, in the order of the table. A view: copy it freely, it holds no rows.
+class SheetSizes {
+  SheetQuery query_;
+  bool everything_{}, early_rule_{};
+
+  [[nodiscard]] constexpr bool takes(SheetSize const& size) const {
+    if (everything_) return true;
+    return answers(size, query_) && (!early_rule_ || size.years.from > 1500 || is_early_size(size));
+  }
+  constexpr SheetSizes(SheetQuery query, bool everything, bool early_rule)
+      : query_{query}, everything_{everything}, early_rule_{early_rule} {}
+
+public:
+  class iterator {
+    SheetSizes const* view_{};
+    SheetSize const* row_{};
+    friend SheetSizes;
+    constexpr iterator(SheetSizes const* view, SheetSize const* row) : view_{view}, row_{row} { pass(); }
+    constexpr void pass() {
+      while (row_ != std::end(detail::sheet_table::rows) && !view_->takes(*row_)) ++row_;
+    }
+
+  public:
+    using value_type = SheetSize;
+    using difference_type = std::ptrdiff_t;
+    using reference = SheetSize const&;
+    using pointer = SheetSize const*;
+    using iterator_category = std::forward_iterator_tag;
+    constexpr iterator() = default;
+    constexpr reference operator*() const { return *row_; }
+    constexpr pointer operator->() const { return row_; }
+    constexpr iterator& operator++() { return ++row_, pass(), *this; }
+    constexpr iterator operator++(int) {
+      auto const before = *this;
+      ++*this;
+      return before;
+    }
+    friend constexpr bool operator==(iterator a, iterator b) { return a.row_ == b.row_; }
+  };
+  using const_iterator = iterator;
+
+  [[nodiscard]] constexpr iterator begin() const { return {this, std::begin(detail::sheet_table::rows)}; }
+  [[nodiscard]] constexpr iterator end() const { return {this, std::end(detail::sheet_table::rows)}; }
+  [[nodiscard]] constexpr bool empty() const { return begin() == end(); }
+  /// How many rows answer; counts them.
+  [[nodiscard]] constexpr int count() const {
+    int rows = 0;
+    for (auto i = begin(); i != end(); ++i) ++rows;
+    return rows;
+  }
+
+  friend constexpr SheetSizes all_sheet_sizes();
+  friend constexpr SheetSizes find_sheets(SheetQuery query);
+  friend constexpr SheetSizes usable_for(Years years, Region region, PaperUse use, bool memory);
+};
+
+/// The whole table, the rows with a wrong inch too.
+[[nodiscard]] constexpr SheetSizes all_sheet_sizes() { return {{}, true, false}; }
+
+/// All rows that answer: `find_sheets({.name = "royal", .region = Region::britain})`.
+[[nodiscard]] constexpr SheetSizes find_sheets(SheetQuery query) { return {query, false, false}; }
+
+/// The sheets a printer (or writer) of a place and time may have had before him. A list is written down some time after
+/// its sizes came into use and some time before they went out, so rows speak for a generation, 25 years, before and
+/// after their own (common practice, no source). Rows of 1500 and before speak only for the four early sizes.
+[[nodiscard]] constexpr SheetSizes usable_for(Years years, Region region, PaperUse use = PaperUse::printing,
+                                              bool memory = true) {
+  constexpr int generation = 25;
+  return {{{}, {years.from - generation, years.to + generation}, region, use, memory}, false, true};
+}
+
+} // namespace v0
+} // namespace bifolium
