@@ -5,6 +5,7 @@
 #include <bifolium/fold/attested.hpp>
 #include <bifolium/fold/fold.hpp>
 #include <bifolium/fold/format.hpp>
+#include <bifolium/fold/leaf_size.hpp>
 #include <bifolium/fold/mirror.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/fold/read_scheme.hpp>
