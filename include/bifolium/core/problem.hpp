@@ -62,8 +62,6 @@ enum class Problem : std::uint16_t {
   // 400-499: observations and inference
 
   // 500-599: the edition: casting off, paper, presswork
-
-  // 600-699: records and tables of rows
 };
 
 } // namespace v0

@@ -136,17 +136,14 @@ public:
 };
 
 template <int N> constexpr int Fold<N>::copies() const {
-  auto const stands_in = [&](int page, detail::FoldedGathering const& g) {
-    return page >= g.first_page && page < g.first_page + 2 * g.leaves;
-  };
+  // The count changes only where a gathering begins or has just ended.
   int least = Scheme::most_gatherings;
-  for (int g = 0; g < gatherings(); ++g) // within a stretch between beginnings of gatherings the count is the same
-    for (int end = 0; end < 2; ++end) {
-      auto const& here = gatherings_[static_cast<std::size_t>(g)];
-      auto const page = end == 0 ? here.first_page : here.first_page + 2 * here.leaves - 1;
+  for (int g = 0; g < gatherings(); ++g)
+    for (int page : {first_page(g), first_page(g) + gathering(g).pages()}) {
       int times = 0;
-      for (int h = 0; h < gatherings(); ++h) times += stands_in(page, gatherings_[static_cast<std::size_t>(h)]) ? 1 : 0;
-      least = times < least ? times : least;
+      for (int h = 0; h < gatherings(); ++h)
+        times += page >= first_page(h) && page < first_page(h) + gathering(h).pages() ? 1 : 0;
+      if (times != 0 && times < least) least = times;
     }
   return least;
 }
