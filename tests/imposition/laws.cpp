@@ -193,12 +193,6 @@ TEST_CASE("half-sheet work gives two copies, and so does a transposed half-sheet
   CHECK(fold("4_two_half_sheets"_scheme.scheme())->copies() == 1); // two different half-sheets: one of each
   // a sheet and a half in a gathering: the full sheet gives one copy, its half-sheet two, so one whole gathering
   CHECK(fold("4_quarto_in_6s"_scheme.scheme())->copies() == 1);
-  // constructed: the first and the last leaf of three are there twice, the middle one once
-  CHECK(fold(*read_scheme("scheme x 3°\nsheet T rows 1 columns 3 long-side left-right\n"
-                          "sheet U rows 1 columns 2 long-side left-right\n"
-                          "cut T column 1 a bc\ncut bc column 2 b c\ncut U column 1 d e\n"
-                          "gathering K a b c\ngathering G d page 1\ngathering H e page 5\n"))
-            ->copies() == 1);
 }
 
 TEST_CASE("first pages of successive gatherings") {
