@@ -22,6 +22,8 @@ enum class Problem : std::uint16_t {
   not_positive = 6,     ///< a measurement or count that must be above nothing
   unknown_unit = 7,     ///< a length in a unit that is not known
   unknown_format = 8,   ///< no format is written so
+  not_a_length = 9,     ///< a number with its unit was expected
+  unit_missing = 10,    ///< a number without a unit
 
   // 100-199: the language of folding
   unknown_word = 100,

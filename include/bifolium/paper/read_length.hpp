@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: MIT
+/// Lengths as people write them: `187 mm`, `18,7 cm`, `4 3/4 in`, `4¾"`, `36 pouces 6 lignes`. A number without a unit
+/// is not read: whether 17 is centimetres or inches is for the writer to say. Numbers are read here by hand, as not
+/// every standard library reads a floating number without a locale or an allocation.
+#pragma once
+
+#include <bifolium/core/expected.hpp>
+#include <bifolium/core/utf8.hpp>
+#include <bifolium/paper/length.hpp>
+
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// above / below, both whole numbers as long as they stay under 2^53, so that one division rounds once.
+struct Quotient {
+  double above{}, below{1};
+};
+
+struct UnitWord {
+  std::string_view word;
+  double num, den;
+  bool pouces, lignes;
+};
+template <class Unit> constexpr UnitWord unit_word(std::string_view word) {
+  return {word, static_cast<double>(Unit::num), static_cast<double>(Unit::den), std::is_same_v<Unit, ParisInch>,
+          std::is_same_v<Unit, ParisLine>};
+}
+
+/// Reads along a text; `problem` is set at the first thing that is wrong, at byte `at`.
+class LengthReader {
+  std::string_view text_;
+  std::size_t at_{};
+  Problem problem_{};
+  std::size_t problem_at_{};
+
+  constexpr bool fail(Problem problem, std::size_t where) {
+    if (problem_ == Problem::none) problem_ = problem, problem_at_ = where;
+    return false;
+  }
+  constexpr bool digit() const { return at_ < text_.size() && text_[at_] >= '0' && text_[at_] <= '9'; }
+  constexpr bool take(char c) { return at_ < text_.size() && text_[at_] == c && (++at_, true); }
+
+  /// Digits, onto what `number` holds already; at most 12, so that every product to come stays exact or nearly so.
+  constexpr bool digits(double& number, int& count) {
+    auto const start = at_;
+    for (; digit(); ++at_, ++count) {
+      if (count == 12) return fail(Problem::number_too_large, start);
+      number = number * 10 + (text_[at_] - '0');
+    }
+    return at_ != start;
+  }
+
+  /// ½ ⅓ ⅔ ¼ ¾ ⅛ ⅜ ⅝ ⅞ as one character.
+  constexpr bool vulgar(Quotient& number) {
+    if (at_ >= text_.size()) return false;
+    auto const [c, bytes, malformed] = decode(text_, at_);
+    Quotient part{0, 1};
+    switch (c) {
+    case 0x00BC:
+      part = {1, 4};
+      break;
+    case 0x00BD:
+      part = {1, 2};
+      break;
+    case 0x00BE:
+      part = {3, 4};
+      break;
+    case 0x2153:
+      part = {1, 3};
+      break;
+    case 0x2154:
+      part = {2, 3};
+      break;
+    case 0x215B:
+      part = {1, 8};
+      break;
+    case 0x215C:
+      part = {3, 8};
+      break;
+    case 0x215D:
+      part = {5, 8};
+      break;
+    case 0x215E:
+      part = {7, 8};
+      break;
+    default:
+      return false;
+    }
+    at_ += bytes;
+    number = {number.above * part.below + part.above, part.below};
+    return true;
+  }
+
+  /// The n/d that follows a whole number, after a blank or a hyphen; goes back when there is none.
+  constexpr bool fraction(Quotient& number) {
+    auto const start = at_;
+    if (!take('-')) skip_blanks();
+    if (vulgar(number)) return true;
+    Quotient part{0, 0};
+    int count = 0, below = 0;
+    if (!digits(part.above, count) || !take('/')) return at_ = start, problem_ == Problem::none;
+    if (!digits(part.below, below)) return fail(Problem::not_a_number, at_);
+    if (part.below == 0) return fail(Problem::not_positive, start);
+    number = {number.above * part.below + part.above, part.below};
+    return true;
+  }
+
+public:
+  constexpr explicit LengthReader(std::string_view text) : text_{text} {}
+
+  constexpr void skip_blanks() {
+    while (at_ < text_.size() && is_blank(decode(text_, at_).value)) at_ += decode(text_, at_).bytes;
+  }
+  constexpr bool done() const { return at_ == text_.size(); }
+  constexpr std::size_t at() const { return at_; }
+
+  constexpr bool number(Quotient& number) {
+    auto const start = at_;
+    if (vulgar(number)) return true;
+    if (take('-')) return fail(digit() ? Problem::not_positive : Problem::not_a_length, start);
+    int count = 0;
+    if (!digits(number.above, count)) return fail(Problem::not_a_length, start);
+    if (take('/')) {
+      number.below = 0;
+      int below = 0;
+      if (!digits(number.below, below)) return fail(Problem::not_a_number, at_);
+      return number.below != 0 || fail(Problem::not_positive, start);
+    }
+    bool const comma = at_ < text_.size() && text_[at_] == ',';
+    if (!comma && !(at_ < text_.size() && text_[at_] == '.')) return fraction(number);
+    ++at_;
+    auto const whole = count;
+    if (!digits(number.above, count)) return fail(Problem::not_a_number, at_);
+    // 1,250 mm is 1.25 mm to one reader and 1250 to the next
+    if (comma && count - whole == 3) return fail(Problem::not_a_length, start);
+    for (int i = whole; i < count; ++i) number.below *= 10;
+    return true;
+  }
+
+  constexpr bool unit(UnitWord& unit) {
+    constexpr UnitWord words[]{unit_word<Millimetre>("millimetres"),
+                               unit_word<Millimetre>("millimetre"),
+                               unit_word<Millimetre>("millimeters"),
+                               unit_word<Millimetre>("millimeter"),
+                               unit_word<Millimetre>("mm"),
+                               unit_word<Centimetre>("centimetres"),
+                               unit_word<Centimetre>("centimetre"),
+                               unit_word<Centimetre>("centimeters"),
+                               unit_word<Centimetre>("centimeter"),
+                               unit_word<Centimetre>("cm"),
+                               unit_word<Inch>("inches"),
+                               unit_word<Inch>("inch"),
+                               unit_word<Inch>("in"),
+                               unit_word<Inch>("\""),
+                               unit_word<Inch>("″"),
+                               unit_word<ParisInch>("pouces"),
+                               unit_word<ParisInch>("pouce"),
+                               unit_word<ParisLine>("lignes"),
+                               unit_word<ParisLine>("ligne")};
+    skip_blanks();
+    if (done()) return fail(Problem::unit_missing, 0);
+    auto end = at_;
+    while (end < text_.size() && !is_blank(decode(text_, end).value) && !(text_[end] >= '0' && text_[end] <= '9'))
+      end += decode(text_, end).bytes;
+    auto word = text_.substr(at_, end - at_);
+    if (word.size() > 1 && word.back() == '.') word.remove_suffix(1);
+    for (auto const& known : words)
+      if (known.word == word) {
+        unit = known;
+        at_ = end;
+        return true;
+      }
+    return fail(Problem::unknown_unit, at_);
+  }
+
+  constexpr Error error() const {
+    auto const rest = text_.substr(problem_at_);
+    return error_at(problem_, 1, column_of(text_, problem_at_), rest.data(), rest.size());
+  }
+  constexpr Error error(Problem problem, std::size_t where) {
+    fail(problem, where);
+    return error();
+  }
+};
+
+} // namespace detail
+
+/// A length above nothing, in millimetres. A number is whole, decimal (point or comma), a fraction or whole with a
+/// fraction, of at most 12 figures; then a unit: mm, cm, in (inch, inches, "), pouces, lignes, written out or as
+/// here. Lignes may follow pouces. Errors: not_a_length, not_a_number, number_too_large, not_positive, unit_missing,
+/// unknown_unit, text_goes_on; `column` counts characters of `text`.
+[[nodiscard]] constexpr Expected<millimetres> read_length(std::string_view text) {
+  detail::LengthReader reader{text};
+  detail::Quotient total{0, 1};
+  bool pouces = false;
+  reader.skip_blanks();
+  auto const start = reader.at();
+  do {
+    auto const here = reader.at();
+    detail::Quotient number;
+    detail::UnitWord unit{};
+    if (pouces && !(text[here] >= '0' && text[here] <= '9')) return reader.error(Problem::text_goes_on, here);
+    if (!reader.number(number) || !reader.unit(unit)) return reader.error();
+    if (pouces && !unit.lignes) return reader.error(Problem::text_goes_on, here);
+    detail::Quotient const length{number.above * unit.num, number.below * unit.den};
+    if (total.below == length.below)
+      total.above += length.above;
+    else
+      total = {total.above * length.below + length.above * total.below, total.below * length.below};
+    reader.skip_blanks();
+    if (!reader.done() && (pouces || !unit.pouces)) return reader.error(Problem::text_goes_on, reader.at());
+    pouces = true;
+  } while (!reader.done());
+  if (total.above <= 0) return reader.error(Problem::not_positive, start);
+  return millimetres{total.above / total.below};
+}
+
+} // namespace v0
+} // namespace bifolium

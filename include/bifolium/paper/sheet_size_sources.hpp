@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+/// Where the figures of the named sheets come from, and what must be said about single rows. Only what explains a
+/// result includes this; look-ups do without.
+#pragma once
+
+#include <bifolium/paper/sheet_sizes.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// The source in full. Most were read in excerpts or at second hand, and say so.
+[[nodiscard]] constexpr std::string_view title(SheetSource source) noexcept {
+  using enum SheetSource;
+  switch (source) {
+  case bologna_stone:
+    return "Stone of Bologna (statute of 1389), Museo Civico Medievale; figures by way of griffenmillhandmadepaper.com";
+  case diet_library:
+    return "National Diet Library of Japan, Incunabula, chapter 3, on the stone of Bologna";
+  case memory_bologna:
+    return "from memory: the stone of Bologna as usually quoted after Briquet";
+  case needham_1988:
+    return "P. Needham, The study of paper from an archival point of view, IPH Yearbook 7 (1988), by way of "
+           "griffenmillhandmadepaper.com";
+  case briquet:
+    return "C.-M. Briquet, introduction to Les filigranes, in the Italian translation at labo.net/briquet";
+  case cambridge_stocks:
+    return "Cambridge University Library, Paper Stocks in Western Medieval Manuscripts (Da Rold and Rivers), MSS Add. "
+           "8939, 8940";
+  case german_overview:
+    return "German Wikipedia, Papierformat; Italy, Switzerland and Germany";
+  case encyclopedie_1765:
+    return "Encyclopédie, vol. 11 (1765), Papeterie: tariff of the arrêt of 18 September 1741";
+  case arret_1741:
+    return "from memory: arrêt of 18 September 1741, as in Lalande (1761) and the Encyclopédie";
+  case cim_1906:
+    return "A. Cim, Une bibliothèque (1902) and Le livre, vol. 3 (1906), pp. 51-65";
+  case french_trade_names:
+    return "biblioweb.hypotheses.org, papier (names as standardised by AFNOR)";
+  case french_trade_list:
+    return "leblogantiquites.com (July 2006), Formats de papiers";
+  case tomlinson_1854:
+    return "C. Tomlinson, Cyclopaedia of Useful Arts (1854), by way of sizes.com";
+  case cockerell_1901:
+    return "D. Cockerell, Bookbinding and the Care of Books (1901), p. 283";
+  case british_amalgamated:
+    return "gwydir.demon.co.uk, Old units: printing (a list put together from several)";
+  case british_printing:
+    return "rhollick.wordpress.com, Demy octavo (2010)";
+  case dawe_1914:
+    return "E. A. Dawe, Paper and Its Uses (1914), Browns and Wrappings, by way of Wikisource";
+  case austen_report:
+    return "Jane Austen's Fiction Manuscripts, conservation report on BL Add. MS 65381";
+  case britannia_sheets:
+    return "vintagepaper.co, Britannia 1794: two whole sheets measured";
+  case memory_gaskell:
+    return "from memory: orders of magnitude as in P. Gaskell, A New Introduction (1972), pp. 67-75";
+  case kanzlei:
+    return "German Wikipedia, Kanzleiformat, after Kahnt and Knorr, Alte Maße (1986)";
+  case meyers_1896:
+    return "Meyers Konversations-Lexikon, vol. 13 (1896), p. 487, by way of German Wikipedia, Duodezformat";
+  case memory_german:
+    return "from memory: German sheets; of the standard sizes of 1883 only the first was verified";
+  case memory_dutch:
+    return "from memory: Dutch sheets; no table was found";
+  case polish_lexicon:
+    return "Leksykon oprawoznawczy, Format papieru";
+  case scribner_1849:
+    return "J. M. Scribner, Engineers' and Mechanics' Companion, 9th ed. (1849), p. 12, by way of sizes.com";
+  case scientific_1854:
+    return "Scientific American, March 1854, by way of sizes.com";
+  case student_1854:
+    return "The Student (New York), February 1854, pp. 122-123, by way of merrycoz.org";
+  case hill_1880s:
+    return "Hill's Manual of Social and Business Forms (about 1880), Books and book making";
+  case etherington_1982:
+    return "M. Roberts and D. Etherington, Bookbinding and the Conservation of Books (1982), s.v. book sizes";
+  }
+  return "an unknown source";
+}
+
+/// A remark on one row, or on every row of a source where `name` is empty.
+struct SheetRemark {
+  SheetSource source;
+  char const* name;
+  char const* text;
+};
+
+inline constexpr SheetRemark sheet_remarks[]{
+    {SheetSource::diet_library, "", "another rounding of the same stone"},
+    {SheetSource::memory_bologna, "", "two of the four agree with the Diet Library"},
+    {SheetSource::encyclopedie_1765, "", "the ream at 126 to 131 livres and above"},
+    {SheetSource::arret_1741, "", "verify before use as a check value"},
+    {SheetSource::french_trade_names, "double carré", "450 x 560 doubled is 560 x 900: 590 may be a misprint"},
+    {SheetSource::tomlinson_1854, "antiquarian", "a ream of 480 weighs 236 lb"},
+    {SheetSource::tomlinson_1854, "double elephant", "a ream of 480 weighs 140 lb"},
+    {SheetSource::tomlinson_1854, "atlas", "a ream of 480 weighs 100 lb"},
+    {SheetSource::tomlinson_1854, "columbier", "a ream of 480 weighs 100 lb"},
+    {SheetSource::tomlinson_1854, "elephant", "a ream of 480 weighs 72 lb"},
+    {SheetSource::tomlinson_1854, "imperial", "a ream of 480 weighs 72 lb"},
+    {SheetSource::tomlinson_1854, "super royal", "a ream of 480 weighs 52 lb"},
+    {SheetSource::tomlinson_1854, "royal", "a ream of 480 weighs 44 lb"},
+    {SheetSource::tomlinson_1854, "medium", "a ream of 480 weighs 34 lb"},
+    {SheetSource::tomlinson_1854, "demy", "a ream of 480 weighs 24 lb"},
+    {SheetSource::tomlinson_1854, "copy", "a ream of 480 weighs 17 lb"},
+    {SheetSource::tomlinson_1854, "sheet-and-half foolscap", "a ream of 480 weighs 22 lb"},
+    {SheetSource::tomlinson_1854, "sheet-and-third foolscap", "a ream of 480 weighs 18 lb"},
+    {SheetSource::tomlinson_1854, "foolscap", "a ream of 480 weighs 15 lb"},
+    {SheetSource::tomlinson_1854, "pott", "a ream of 480 weighs 10 lb"},
+    {SheetSource::british_amalgamated, "pinched post", "these figures are of the double sheet"},
+    {SheetSource::dawe_1914, "lumberhand", "the source prints 363.75 sq in, the sides give 385"},
+    {SheetSource::dawe_1914, "double bag cap", "the source prints 944 sq in, the sides give 936"},
+    {SheetSource::britannia_sheets, "", "folded and trimmed"},
+    {SheetSource::memory_gaskell, "", "not a check value"},
+    {SheetSource::memory_german, "", "varied from region to region; not a check value"},
+    {SheetSource::memory_dutch, "", "not a check value"},
+    {SheetSource::polish_lexicon, "", "turned into cm at 24 mm to the inch, about a twentieth too small"},
+};
+
+/// What must be said about a row; empty where there is nothing.
+[[nodiscard]] constexpr std::string_view remark(SheetSize const& size) {
+  for (auto const& [source, name, text] : sheet_remarks)
+    if (source == size.source && (*name == '\0' || is_called(size, name))) return text;
+  return {};
+}
+
+} // namespace v0
+} // namespace bifolium
