@@ -5,6 +5,7 @@
 #include "check.hpp"
 
 #include <iterator>
+#include <ostream>
 #include <string>
 
 using namespace bifolium;
