@@ -79,7 +79,7 @@ TEST_CASE("ISO 216: each size is half of the one before, cut down to the whole m
 }
 
 TEST_CASE("ISO 217: RA and SRA sheets halve exactly or to the millimetre below") {
-  // ISO 217 as quoted by general handbooks
+  // values of ISO 217 at second hand: the standard itself was not seen
   double const ra[][2]{{860, 1220}, {610, 860}, {430, 610}, {305, 430}, {215, 305}};
   double const sra[][2]{{900, 1280}, {640, 900}, {450, 640}, {320, 450}, {225, 320}};
   for (std::size_t i = 0; i + 1 < 5; ++i) {
