@@ -94,6 +94,8 @@ TEST_CASE("a name is found whatever its case, accents and hyphens, and alone fix
   CHECK(find_sheets({.name = "roya"}).empty());
   CHECK(find_sheets({.name = "royal", .memory = false}).count() < find_sheets({.name = "royal"}).count());
   STATIC_CHECK(std::forward_iterator<SheetSizes::iterator>);
+  STATIC_CHECK(
+      std::is_same_v<std::iterator_traits<SheetSizes::iterator>::iterator_category, std::forward_iterator_tag>);
 }
 
 TEST_CASE("every row reads well") {

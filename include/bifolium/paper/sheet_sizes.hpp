@@ -7,7 +7,6 @@
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/paper/sheet_size_table.hpp>
 
-#include <iterator>
 #include <string_view>
 
 namespace bifolium {
@@ -101,6 +100,8 @@ class SheetSizes {
       : query_{query}, everything_{everything}, early_rule_{early_rule} {}
 
 public:
+  /// A forward iterator; its category is left to std::iterator_traits to find, since naming it takes <iterator>, which
+  /// costs more than the table. It points into the view, which must outlive it.
   class iterator {
     SheetSizes const* view_{};
     SheetSize const* row_{};
@@ -115,7 +116,6 @@ public:
     using difference_type = std::ptrdiff_t;
     using reference = SheetSize const&;
     using pointer = SheetSize const*;
-    using iterator_category = std::forward_iterator_tag;
     constexpr iterator() = default;
     constexpr reference operator*() const { return *row_; }
     constexpr pointer operator->() const { return row_; }
