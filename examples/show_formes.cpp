@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+// Shows where the pages of a scheme stand in its formes, as the type lies on the stone.
+#include <bifolium/core/message.hpp>
+#include <bifolium/drawing/forme_text.hpp>
+#include <bifolium/fold.hpp>
+#include <bifolium/imposition.hpp>
+
+#include "support/arguments.hpp"
+
+#include <iostream>
+#include <iterator>
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+
+constexpr auto usage =
+    "usage: show_formes SCHEME        the formes of a scheme, by its id\n"
+    "       show_formes -             the same for a scheme written on standard input\n"
+    "       show_formes --list        the ids of all schemes, one a line\n"
+    "       show_formes --list --long the same with what each is, how far it is attested, and where\n"
+    "Formes are shown as the type lies on the stone, far row first; ↓ stands behind a page whose head\n"
+    "lies towards the compositor. Printed paper shows the mirror of this.\n";
+
+int list(bool with_sources) {
+  for (int row = 0; row < Attested::count; ++row) {
+    Attested const scheme{static_cast<SchemeRow>(row)};
+    std::cout << scheme.id();
+    if (with_sources)
+      std::cout << '\t' << scheme.what() << '\t' << to_words(scheme.attestation()) << '\t' << scheme.source();
+    std::cout << '\n';
+  }
+  return support::all_done;
+}
+
+} // namespace
+
+int main(int argument_count, char** arguments) {
+  support::Arguments const given{argument_count, arguments, {"--list", "--long"}, {}};
+  bool const listing = given.has("--list");
+  if (auto const code = given.settled(usage, listing ? 0 : 1, listing ? 0 : 1)) return *code;
+  if (listing) return list(given.has("--long"));
+
+  std::string text;
+  if (given.words()[0] == "-") {
+    text.assign(std::istreambuf_iterator<char>{std::cin}, {});
+  } else if (auto const attested = Attested::find(given.words()[0])) {
+    text = attested->text();
+  } else {
+    std::cerr << "there is no scheme '" << given.words()[0] << "': show_formes --list names them all\n";
+    return support::wrong_usage;
+  }
+  auto const scheme = read_scheme(text);
+  auto const folded = scheme ? fold(*scheme) : Expected<Fold<>>{scheme.error()};
+  if (!folded) {
+    std::cerr << message(folded.error()) << '\n';
+    return support::unreadable;
+  }
+  std::cout << forme_text(impose(*folded));
+  return support::all_done;
+}
