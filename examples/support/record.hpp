@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+/// A record of one book, as `describe_book` reads it: one `name: value` a line, in any order, '#' begins a comment line.
+/// The record knows lines, names and values; what a value means is for the program that reads it.
+#pragma once
+
+#include <initializer_list>
+#include <istream>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace support {
+
+struct Field {
+  std::string name, value;
+  unsigned line{};
+};
+
+/// What is wrong with a line of a record.
+struct RecordError {
+  unsigned line{};
+  std::string sentence;
+};
+
+/// The fields of a record, each name once.
+class Record {
+  std::vector<Field> fields_{};
+
+  static std::string trimmed(std::string_view text) {
+    auto const first = text.find_first_not_of(" \t\r");
+    return first == text.npos ? "" : std::string{text.substr(first, text.find_last_not_of(" \t\r") - first + 1)};
+  }
+
+public:
+  /// Reads a record; every line that is wrong goes to `errors`.
+  static Record read(std::istream& in, std::initializer_list<std::string_view> names,
+                     std::vector<RecordError>& errors) {
+    Record record;
+    unsigned number = 0;
+    for (std::string text; std::getline(in, text);) {
+      ++number;
+      if (number == 1 && text.starts_with("\xEF\xBB\xBF")) text.erase(0, 3);
+      auto const line = trimmed(text);
+      if (line.empty() || line[0] == '#') continue;
+      auto const colon = line.find(':');
+      if (colon == line.npos) {
+        errors.push_back({number, "found '" + line + "' where 'name: value' should stand"});
+        continue;
+      }
+      Field field{trimmed(line.substr(0, colon)), trimmed(line.substr(colon + 1)), number};
+      bool known = false;
+      for (auto name : names) known = known || name == field.name;
+      if (!known) {
+        std::string sentence = "no field is called '" + field.name + "'; there are";
+        for (auto name : names) sentence.append(name == *names.begin() ? " " : ", ").append(name);
+        errors.push_back({number, sentence});
+      } else if (auto const other = record.find(field.name)) {
+        errors.push_back({number, "'" + field.name + "' stands in line " + std::to_string(other->line) + " already"});
+      } else if (!field.value.empty()) {
+        record.fields_.push_back(field);
+      }
+    }
+    return record;
+  }
+
+  [[nodiscard]] std::optional<Field> find(std::string_view name) const {
+    for (auto const& field : fields_)
+      if (field.name == name) return field;
+    return std::nullopt;
+  }
+};
+
+} // namespace support
