@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Everything in leaf/ that takes no text: leaves, pages, gatherings.
+/// Everything in leaf/ that takes no text: leaves, pages, gatherings, signatures.
 #pragma once
 
 #include <bifolium/leaf/gathering.hpp>
 #include <bifolium/leaf/leaf.hpp>
 #include <bifolium/leaf/page_side.hpp>
+#include <bifolium/leaf/signature.hpp>

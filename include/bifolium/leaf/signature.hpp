@@ -1,0 +1,303 @@
+// SPDX-License-Identifier: MIT
+/// A signature is the mark by which the printer told the binder the order of the gatherings: A to Z, then Aa (written
+/// 2A), Aaa (3A); a symbol for what was printed last and bound first; a figure. Bibliographers add marks of their own:
+/// π and χ for gatherings that bear none, a raised figure for a second series with the same letters (²A), π or χ before
+/// a letter for a stray duplicate (πA). This is the value only; it takes no text, so that a leaf costs no <string>.
+/// Reading one from text: leaf/read_signature.hpp.
+#pragma once
+
+#include <bifolium/core/broken.hpp>
+#include <bifolium/fwd.hpp>
+#include <bifolium/leaf/alphabet.hpp>
+
+#include <compare>
+#include <cstddef>
+#include <cstdint>
+#include <iosfwd>
+#include <optional>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// What kind of mark a gathering is known by. Small letters and capitals are two series; roman, italic and black letter
+/// are not (ICCU).
+enum class Mark : std::uint8_t {
+  capital,       ///< A to Z
+  small,         ///< a to z
+  greek,         ///< α to ω
+  greek_capital, ///< Α to Ω
+  number,        ///< 1, 2, 3: figures printed, or gatherings of an unsigned book counted
+  symbol,        ///< * † ¶ )( & and the like
+  name,          ///< a symbol that cannot be set, by name: [pointing hand]
+  printed,       ///< whatever was printed, in quotation marks: "G&H"
+  pi,            ///< no mark, before the first signed gathering
+  chi            ///< no mark, elsewhere
+};
+/// π or χ before another mark: a gathering that repeats the mark of another one.
+enum class Duplicate : std::uint8_t { none, pi, chi };
+/// A symbol printed as part of every signature of a series: before the letter (†A) or behind it (H*).
+enum class Beside : std::uint8_t { nothing, before, behind };
+
+/// The mark of one gathering. Trivially copyable; equality is identity of the gathering's name, so AA, Aa and 2A are
+/// one signature, and so are I and J where J was not declared a letter of its own.
+class Signature {
+  std::uint8_t series_{};
+  Duplicate duplicate_{};
+  Mark mark_{Mark::pi};
+  Beside beside_{};
+  std::uint8_t letter_{};
+  bool quoted_{};
+  std::uint8_t size_{};
+  std::uint32_t multiple_{1};
+
+public:
+  /// The longest name or symbol, in bytes of UTF-8.
+  static constexpr std::size_t longest_text = 23;
+  /// The highest multiple; 13I is attested (Macklin Bible, 1800).
+  static constexpr std::uint32_t highest_multiple = 9999;
+  static constexpr std::uint32_t highest_number = 999999;
+
+private:
+  char text_[longest_text + 1]{};
+
+  constexpr Signature(Mark mark, int letter, std::uint32_t multiple) noexcept
+      : mark_{mark}, letter_{static_cast<std::uint8_t>(letter)}, multiple_{multiple} {}
+  constexpr void take(char const* text, std::size_t size) {
+    if (size == 0 || size > longest_text) broken("the text of a signature has from 1 to 23 bytes");
+    for (std::size_t i = 0; i < size; ++i) text_[i] = text[i];
+    size_ = static_cast<std::uint8_t>(size);
+  }
+  static constexpr std::uint32_t within(std::uint32_t figure, std::uint32_t highest) {
+    if (figure < 1 || figure > highest) broken("a multiple is from 1 to 9999, a number from 1 to 999999");
+    return figure;
+  }
+
+public:
+  /// π, the gathering before the first signed one.
+  constexpr Signature() = default;
+
+  /// `Signature::letter('C', 2)` is 2C (CC, Cc). J and U are I and V unless `added` makes them letters of their own.
+  /// pre: A-Z or a-z.
+  static constexpr Signature letter(char glyph, std::uint32_t multiple = 1, Letters added = {}) {
+    bool const capital = glyph >= 'A' && glyph <= 'Z';
+    if (!capital && !(glyph >= 'a' && glyph <= 'z')) broken("a letter is from A to Z or a to z");
+    auto const number = Alphabet{added}.letter(glyph - (capital ? 'A' : 'a') + 1);
+    return {capital ? Mark::capital : Mark::small, number, within(multiple, highest_multiple)};
+  }
+  /// `place` counts from 1 (α) to 24 (ω).
+  static constexpr Signature greek(int place, bool capital = false, std::uint32_t multiple = 1) {
+    if (place < 1 || place > greek_letters) broken("a Greek letter is from 1 to 24");
+    return {capital ? Mark::greek_capital : Mark::greek, place, within(multiple, highest_multiple)};
+  }
+  static constexpr Signature number(std::uint32_t figure) { return {Mark::number, 0, within(figure, highest_number)}; }
+  /// `kind` is symbol, name or printed; the text is copied.
+  static constexpr Signature text(Mark kind, char const* bytes, std::size_t size, std::uint32_t multiple = 1) {
+    if (kind != Mark::symbol && kind != Mark::name && kind != Mark::printed) broken("a mark of this kind has no text");
+    Signature result{kind, 0, within(multiple, highest_multiple)};
+    result.take(bytes, size);
+    return result;
+  }
+  static constexpr Signature pi(std::uint32_t multiple = 1) {
+    return {Mark::pi, 0, within(multiple, highest_multiple)};
+  }
+  static constexpr Signature chi(std::uint32_t multiple = 1) {
+    return {Mark::chi, 0, within(multiple, highest_multiple)};
+  }
+
+  /// The same mark in series `raised`: ²A. 0 and 1 are the first series, which bears no figure. pre: at most 99.
+  [[nodiscard]] constexpr Signature in_series(int raised) const {
+    if (raised < 0 || raised > 99) broken("series are counted from 1 to 99");
+    auto result = *this;
+    result.series_ = static_cast<std::uint8_t>(raised == 1 ? 0 : raised);
+    return result;
+  }
+  /// The same mark with π or χ before it: πA.
+  [[nodiscard]] constexpr Signature duplicated(Duplicate by) const {
+    auto result = *this;
+    result.duplicate_ = by;
+    return result;
+  }
+  /// The same letter with a symbol before or behind it: †A, H*. pre: a letter.
+  [[nodiscard]] constexpr Signature with_symbol(Beside where, char const* bytes, std::size_t size) const {
+    if (!is_letter()) broken("only a letter has a symbol beside it");
+    auto result = *this;
+    result.take(bytes, size);
+    result.beside_ = where;
+    return result;
+  }
+  /// The same figure as one that was really printed: '1'. pre: a number.
+  [[nodiscard]] constexpr Signature in_quotation_marks() const {
+    if (mark_ != Mark::number) broken("only a number is told apart by quotation marks");
+    auto result = *this;
+    result.quoted_ = true;
+    return result;
+  }
+
+  [[nodiscard]] constexpr Mark mark() const noexcept { return mark_; }
+  [[nodiscard]] constexpr bool is_letter() const noexcept { return mark_ <= Mark::greek_capital; }
+  [[nodiscard]] constexpr bool is_latin() const noexcept { return mark_ <= Mark::small; }
+  /// The number of the letter: among 26 (Latin) or 24 (Greek); 0 where the mark is no letter.
+  [[nodiscard]] constexpr int letter_number() const noexcept { return letter_; }
+  /// 1 for A, 2 for 2A. For a number: the number.
+  [[nodiscard]] constexpr std::uint32_t multiple() const noexcept { return multiple_; }
+  /// The raised figure before the mark; 0 in the first series.
+  [[nodiscard]] constexpr int series() const noexcept { return series_; }
+  [[nodiscard]] constexpr Duplicate duplicate() const noexcept { return duplicate_; }
+  [[nodiscard]] constexpr Beside beside() const noexcept { return beside_; }
+  [[nodiscard]] constexpr bool is_quoted() const noexcept { return quoted_; }
+  /// The text of a symbol, name or printed mark, or the symbol beside a letter; ended by a zero.
+  [[nodiscard]] constexpr char const* text() const noexcept { return text_; }
+  [[nodiscard]] constexpr std::size_t text_size() const noexcept { return size_; }
+
+  /// The two belong to one run of marks: only letter, figure or multiple may differ.
+  [[nodiscard]] constexpr bool same_series_as(Signature const& other) const noexcept {
+    if (mark_ != other.mark_ || series_ != other.series_ || duplicate_ != other.duplicate_ ||
+        beside_ != other.beside_ || size_ != other.size_ || quoted_ != other.quoted_)
+      return false;
+    for (std::size_t i = 0; i < size_; ++i)
+      if (text_[i] != other.text_[i]) return false;
+    return true;
+  }
+  /// Where the mark stands in its series, counting from 1: A is 1, 2A is 24 in the 23 letters.
+  [[nodiscard]] constexpr std::int64_t rank(Alphabet alphabet = Alphabet{}) const noexcept {
+    switch (mark_) {
+    case Mark::capital:
+    case Mark::small:
+      return (std::int64_t{multiple_} - 1) * alphabet.size() + alphabet.place(letter_);
+    case Mark::greek:
+    case Mark::greek_capital:
+      return (std::int64_t{multiple_} - 1) * greek_letters + letter_;
+    default:
+      return multiple_;
+    }
+  }
+  /// The mark of the same series at another rank. pre: a rank from 1 that does not pass the highest multiple.
+  [[nodiscard]] constexpr Signature at_rank(std::int64_t rank, Alphabet alphabet = Alphabet{}) const {
+    auto const size = is_latin() ? alphabet.size() : is_letter() ? greek_letters : 1;
+    auto const multiple = (rank - 1) / size + 1;
+    if (rank < 1 || multiple > (mark_ == Mark::number ? highest_number : highest_multiple))
+      broken("there is no such place in the series");
+    auto result = *this;
+    result.multiple_ = static_cast<std::uint32_t>(multiple);
+    if (is_letter()) {
+      auto const place = static_cast<int>((rank - 1) % size) + 1;
+      result.letter_ = static_cast<std::uint8_t>(is_latin() ? alphabet.at(place) : place);
+    }
+    return result;
+  }
+
+  /// Spells the mark piece by piece into `put(char const*, std::size_t)`: ²πA, 2A, †8E, H*, [par.], '1', "G&H", )(.
+  /// `raised` spells the figure of the series.
+  template <class Put, class Raised> constexpr void spell(Put&& put, Raised&& raised) const {
+    if (series_ != 0) raised(series_);
+    if (duplicate_ != Duplicate::none) put(duplicate_ == Duplicate::pi ? "π" : "χ", 2);
+    if (beside_ == Beside::before) put(text_, size_);
+    if (quoted_) put("'", 1);
+    if (multiple_ > 1 || mark_ == Mark::number) {
+      char digits[10]{};
+      std::size_t at = 10;
+      auto figure = multiple_;
+      do digits[--at] = static_cast<char>('0' + figure % 10);
+      while ((figure /= 10) != 0);
+      put(digits + at, 10 - at);
+    }
+    switch (mark_) {
+    case Mark::capital:
+    case Mark::small: {
+      char const glyph = static_cast<char>((mark_ == Mark::capital ? 'A' : 'a') + letter_ - 1);
+      put(&glyph, 1);
+      break;
+    }
+    case Mark::greek:
+    case Mark::greek_capital: {
+      // U+03B1 to U+03C9 without final sigma, U+0391 to U+03A9 without the gap at the same place
+      auto const code = (mark_ == Mark::greek ? 0x3B1U : 0x391U) + letter_ - 1U + (letter_ >= 18 ? 1U : 0U);
+      char const bytes[2]{static_cast<char>(static_cast<unsigned char>(0xC0U | (code >> 6U))),
+                          static_cast<char>(static_cast<unsigned char>(0x80U | (code & 0x3FU)))};
+      put(bytes, 2);
+      break;
+    }
+    case Mark::symbol:
+      put(text_, size_);
+      break;
+    case Mark::name:
+      put("[", 1), put(text_, size_), put("]", 1);
+      break;
+    case Mark::printed:
+      put("\"", 1), put(text_, size_), put("\"", 1);
+      break;
+    case Mark::pi:
+      put("π", 2);
+      break;
+    case Mark::chi:
+      put("χ", 2);
+      break;
+    case Mark::number:
+      break;
+    }
+    if (quoted_) put("'", 1);
+    if (beside_ == Beside::behind) put(text_, size_);
+  }
+
+  /// Storage order: series, duplicate, kind, text, then multiple before letter as in a book (Z before 2A).
+  friend constexpr std::strong_ordering operator<=>(Signature const& a, Signature const& b) noexcept {
+    if (auto const c = a.series_ <=> b.series_; c != 0) return c;
+    if (auto const c = a.duplicate_ <=> b.duplicate_; c != 0) return c;
+    if (auto const c = a.mark_ <=> b.mark_; c != 0) return c;
+    if (auto const c = a.beside_ <=> b.beside_; c != 0) return c;
+    for (std::size_t i = 0; i < longest_text; ++i)
+      if (auto const c = static_cast<unsigned char>(a.text_[i]) <=> static_cast<unsigned char>(b.text_[i]); c != 0)
+        return c;
+    if (auto const c = a.quoted_ <=> b.quoted_; c != 0) return c;
+    if (auto const c = a.multiple_ <=> b.multiple_; c != 0) return c;
+    return a.letter_ <=> b.letter_;
+  }
+  friend constexpr bool operator==(Signature const& a, Signature const& b) noexcept {
+    return a.letter_ == b.letter_ && a.multiple_ == b.multiple_ && a.same_series_as(b);
+  }
+  template <class Traits>
+  friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Signature const& s) {
+    s.spell(
+        [&](char const* bytes, std::size_t size) {
+          for (std::size_t i = 0; i < size; ++i) out << bytes[i];
+        },
+        [&](int figure) {
+          constexpr char const* digits[]{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
+          if (figure > 9) out << digits[figure / 10];
+          out << digits[figure % 10];
+        });
+    return out;
+  }
+};
+
+/// How many gatherings a run from `first` to `last` has, both counted; nothing when they belong to different series or
+/// stand in the wrong order. A W that the alphabet lacks counts where it is written (ICCU breaks the run there instead).
+constexpr std::optional<std::int64_t> run_length(Signature const& first, Signature const& last,
+                                                 Alphabet alphabet = Alphabet{}) noexcept {
+  if (!first.same_series_as(last)) return std::nullopt;
+  auto const foreign = first.is_latin() && !alphabet.has(first.letter_number());
+  auto const number = last.rank(alphabet) - first.rank(alphabet) + 1;
+  if (number < 1 || (foreign && first == last))
+    return foreign && first == last ? std::optional<std::int64_t>{1} : std::nullopt;
+  return number + (foreign ? 1 : 0);
+}
+/// The mark of gathering `index` (from 0) of a run. pre: 0 to run_length(first, last) - 1.
+constexpr Signature run_member(Signature const& first, Signature const& last, std::int64_t index,
+                               Alphabet alphabet = Alphabet{}) {
+  if (index == 0) return first;
+  auto const foreign = first.is_latin() && !alphabet.has(first.letter_number());
+  auto const rank = first.rank(alphabet) + index - (foreign ? 1 : 0);
+  return rank >= last.rank(alphabet) ? last : first.at_rank(rank, alphabet);
+}
+
+} // namespace v0
+} // namespace bifolium
+
+template <> struct std::hash<bifolium::Signature> {
+  std::size_t operator()(bifolium::Signature const& s) const noexcept {
+    std::size_t h = static_cast<std::size_t>(s.mark()) * 131U + static_cast<std::size_t>(s.duplicate()) * 31U +
+                    static_cast<std::size_t>(s.series());
+    for (std::size_t i = 0; i < s.text_size(); ++i) h = h * 31U + static_cast<unsigned char>(s.text()[i]);
+    return (h * 31U + s.multiple()) * 31U + static_cast<std::size_t>(s.letter_number());
+  }
+};
