@@ -15,10 +15,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A wrong literal stops the compiler at a call of this, whose arguments are the place and the problem.
-inline void scheme_text_is_wrong_at(int line, int column, Problem problem) {
-  (void)line, (void)column, (void)problem;
-  broken("the text of a scheme is wrong");
+/// A wrong literal stops the compiler in a call of this, whose arguments are the place and the problem.
+constexpr void scheme_text_is_wrong_at(int line, int column, Problem problem) {
+  (void)line, (void)column;
+  if (problem != Problem::none) broken("the text of a scheme is wrong");
 }
 inline void there_is_no_scheme_of_that_name() { broken("there is no attested scheme of that name"); }
 

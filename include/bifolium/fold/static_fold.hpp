@@ -10,9 +10,9 @@
 namespace bifolium {
 inline namespace v0 {
 
-inline void scheme_does_not_fold_at(int line, int column, Problem problem) {
-  (void)line, (void)column, (void)problem;
-  broken("the scheme does not fold to gatherings");
+constexpr void scheme_does_not_fold_at(int line, int column, Problem problem) {
+  (void)line, (void)column;
+  if (problem != Problem::none) broken("the scheme does not fold to gatherings");
 }
 
 namespace detail {

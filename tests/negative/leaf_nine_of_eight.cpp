@@ -1,0 +1,9 @@
+// SPDX-License-Identifier: MIT
+// says: there is no such leaf in this gathering
+#include <bifolium/leaf.hpp>
+using namespace bifolium;
+#ifdef MISUSE
+constexpr auto leaf = Gathering<8>{}.leaf(9);
+#else
+constexpr auto leaf = Gathering<8>{}.leaf(8);
+#endif

@@ -1,0 +1,9 @@
+// SPDX-License-Identifier: MIT
+// says: a sheet is made of lengths that can be parted without loss
+#include <bifolium/paper.hpp>
+using namespace bifolium;
+#ifdef MISUSE
+constexpr Sheet<int> a4{210, 297};
+#else
+constexpr Sheet<double> a4{210, 297};
+#endif
