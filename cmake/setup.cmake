@@ -1,0 +1,46 @@
+# SPDX-License-Identifier: MIT
+# Shared by the set-up scripts: installs Debian packages that are missing, and runs commands that must succeed.
+cmake_minimum_required(VERSION 3.16)
+get_filename_component(source "${CMAKE_CURRENT_LIST_DIR}/.." ABSOLUTE)
+
+# Runs a command with its output in sight; the script ends where one fails.
+function(run)
+  execute_process(COMMAND ${ARGN} RESULT_VARIABLE failed)
+  if(failed)
+    list(JOIN ARGN " " line)
+    message(FATAL_ERROR "failed: ${line}")
+  endif()
+endfunction()
+
+# Installs what is not there yet. On a machine without apt-get it only says what is needed.
+function(need)
+  find_program(apt_get apt-get)
+  if(NOT apt_get)
+    list(JOIN ARGN " " line)
+    message(STATUS "no apt-get here; what is needed, by its Debian names: ${line}")
+    return()
+  endif()
+  set(missing)
+  foreach(package IN LISTS ARGN)
+    execute_process(COMMAND dpkg-query -W -f=\${db:Status-Status} ${package} OUTPUT_VARIABLE status ERROR_QUIET)
+    if(NOT status STREQUAL "installed")
+      list(APPEND missing ${package})
+    endif()
+  endforeach()
+  if(NOT missing)
+    return()
+  endif()
+  set(as_root)
+  execute_process(COMMAND id -u OUTPUT_VARIABLE user OUTPUT_STRIP_TRAILING_WHITESPACE)
+  if(NOT user STREQUAL "0")
+    set(as_root sudo)
+  endif()
+  run(${as_root} apt-get update -q)
+  run(${as_root} env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends ${missing})
+endfunction()
+
+# Configures and builds the tree in a folder below it, with the options given.
+function(build folder)
+  run(${CMAKE_COMMAND} -S "${source}" -B "${source}/${folder}" -G Ninja ${ARGN})
+  run(${CMAKE_COMMAND} --build "${source}/${folder}")
+endfunction()

@@ -1,0 +1,5 @@
+// SPDX-License-Identifier: MIT
+#include <bifolium/bifolium.hpp>
+
+int pages_of_octavo();
+int pages_of_octavo() { return bifolium::impose<bifolium::schemes::octavo>().pages(); }
