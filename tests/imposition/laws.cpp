@@ -218,6 +218,15 @@ TEST_CASE("a press figure on C7v stands in the inner forme of an octavo") {
   STATIC_CHECK(impose<schemes::octavo>().place(2 * 7).side == Side::inner);
 }
 
+TEST_CASE("a forme whole is its rows one after another") {
+  constexpr auto const& octavo = impose<schemes::octavo>();
+  std::vector<int> pages;
+  for (auto const& standing : octavo.forme(Side::inner)) pages.push_back(standing.page);
+  CHECK(pages == std::vector{6, 11, 10, 7, 3, 14, 15, 2});
+  STATIC_CHECK(octavo.forme(Side::outer).end()[-1] == head_up(4));
+  CHECK_THROWS_AS((void)impose<schemes::octavo_half_sheet>().forme(Side::inner), BrokenPrecondition);
+}
+
 TEST_CASE("pages may begin anywhere and leave a gap: preliminaries and last gathering worked together") {
   auto const formes = impose(*fold(*read_scheme("scheme together 8°\n"
                                                 "sheet S rows 2 columns 4 long-side left-right\n"

@@ -34,8 +34,10 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "'{found}' is no unit of length known here: write mm, cm, in, pouces or lignes";
   case Problem::unknown_format:
     return "'{found}' is no format: write it as 8°, 8vo or octavo";
-  case Problem::not_a_length: return "found '{found}' where a length should stand, such as 187 mm, 18.7 cm or 4 3/4 in";
-  case Problem::unit_missing: return "'{found}' has no unit: write mm, cm, in, pouces or lignes behind the number";
+  case Problem::not_a_length:
+    return "found '{found}' where a length should stand, such as 187 mm, 18.7 cm or 4 3/4 in";
+  case Problem::unit_missing:
+    return "'{found}' has no unit: write mm, cm, in, pouces or lignes behind the number";
 
   case Problem::unknown_word:
     return "'{found}' is not a word of the language of folding at this place";

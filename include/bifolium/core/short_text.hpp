@@ -27,7 +27,8 @@ public:
     auto size = text.size() <= Capacity ? text.size() : Capacity;
     if (size < text.size())
       while (size > 0 && (static_cast<unsigned char>(text[size]) & 0xC0U) == 0x80U) --size;
-    for (std::size_t i = 0; i < Capacity; ++i) bytes_[i] = i < size ? text[i] : '\0';
+    for (std::size_t i = size; i < size_; ++i) bytes_[i] = '\0'; // equal texts are equal byte for byte
+    for (std::size_t i = 0; i < size; ++i) bytes_[i] = text[i];
     size_ = static_cast<unsigned char>(size);
     return size == text.size();
   }

@@ -66,13 +66,15 @@ struct FormatScan {
     return false;
   }
   constexpr std::optional<Shape> shape() {
+    if (at >= text.size() || lower(text[at]) < 'a') return std::nullopt;
     for (auto const& words : shape_words)
       if (take(words.word)) return words.shape;
     return std::nullopt;
   }
 };
 
-constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
+/// A format that is a word: octavo, fol., bdsde. Figures with an ending (8vo) are read as figures.
+constexpr std::optional<Format> read_format_word(FormatScan& scan) {
   for (auto word : single_sheet_words)
     if (scan.take(word)) return Format::single_sheet();
   for (auto word : not_determined_words)
@@ -81,12 +83,21 @@ constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
     for (auto word : {words.abbreviation, words.name, words.alias})
       if (scan.take(word)) return Format::of(words.leaves);
   if (scan.take("folios"sv) || scan.take("fol"sv)) return Format::of(2);
+  return std::nullopt;
+}
+
+constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
   auto const start = scan.at;
-  bool const french =
-      scan.rest().size() > 3 && lower(scan.rest()[0]) == 'i' && lower(scan.rest()[1]) == 'n' && scan.rest()[2] == '-';
-  if (french) scan.at += 3;
-  for (auto const& words : format_words)
-    if (french && scan.take(words.name)) return Format::of(words.leaves);
+  auto const at_letter = [&] { return scan.at < scan.text.size() && lower(scan.text[scan.at]) >= 'a'; };
+  if (at_letter())
+    if (auto const format = read_format_word(scan)) return format;
+  auto const rest = scan.rest();
+  bool const french = rest.size() > 3 && lower(rest[0]) == 'i' && lower(rest[1]) == 'n' && rest[2] == '-';
+  if (french) {
+    scan.at += 3;
+    if (at_letter())
+      if (auto const format = read_format_word(scan)) return format;
+  }
   if (scan.at < scan.text.size() && decode(scan.text, scan.at).value == 0x00BD) { // ½
     scan.at += 2;
     scan.ending();

@@ -26,7 +26,13 @@ namespace detail {
 struct PieceState {
   std::uint8_t sheet{}, row{}, column{}, rows{}, columns{};
   bool cut_up{}, folded{}, used{};
+  std::uint8_t key{}; ///< two bytes and the length of its name mixed, so that few names need be compared
   SourcePlace place{};
+
+  static constexpr std::uint8_t key_of(std::string_view name) {
+    if (name.empty()) return 0;
+    return static_cast<std::uint8_t>(name.front() + 5 * name.back() + 11 * static_cast<int>(name.size()));
+  }
 };
 
 /// Reads one text. Every function that can fail gives back false and has then said why in `error_`.
@@ -44,8 +50,10 @@ class SchemeReader : SchemeWords {
     return word_.size() <= Scheme::longest_name || fail(Problem::name_too_long, Scheme::longest_name);
   }
   constexpr int find(std::string_view name) const {
+    auto const key = PieceState::key_of(name);
     for (int i = 0; i < scheme_.piece_count_; ++i)
-      if (scheme_.names_[static_cast<std::size_t>(i)].view() == name) return i;
+      if (auto const at = static_cast<std::size_t>(i); state_[at].key == key && scheme_.names_[at].view() == name)
+        return i;
     return -1;
   }
   /// A piece that is there and has not been cut up.
@@ -63,6 +71,7 @@ class SchemeReader : SchemeWords {
     which = scheme_.piece_count_++;
     scheme_.names_[which] = word_;
     state.place = here();
+    state.key = PieceState::key_of(word_);
     state_[which] = state;
     return true;
   }
@@ -110,11 +119,13 @@ class SchemeReader : SchemeWords {
     if (scheme_.cells() + rows * columns > Scheme::most_cells) return fail(Problem::too_many_cells, Scheme::most_cells);
     sheet.rows = static_cast<std::uint8_t>(rows);
     sheet.columns = static_cast<std::uint8_t>(columns);
-    if (take_if("half"))
-      sheet.part = PaperPart::half;
-    else if (take_if("quarter"))
-      sheet.part = PaperPart::quarter;
-    if (!expect("long-side") || !axis(sheet.long_side)) return false;
+    next();
+    if (word_ == "half" || word_ == "quarter") {
+      sheet.part = word_ == "half" ? PaperPart::half : PaperPart::quarter;
+      next();
+    }
+    if (word_ != "long-side") return fail(word_.empty() ? Problem::text_ends : Problem::unknown_word);
+    if (!axis(sheet.long_side)) return false;
     if (take_if("turned")) {
       sheet.one_forme = true;
       if (!expect("about") || !axis(sheet.turned_about)) return false;
@@ -251,6 +262,7 @@ class SchemeReader : SchemeWords {
       if (at_ == text_.npos) break;
       line_start_ = ++at_;
       ++line_;
+      bits_ = 0;
     }
     word_ = {};
     word_start_ = at_ = text_.size();

@@ -18,6 +18,7 @@ protected:
   std::uint32_t line_{1};
   std::string_view word_{}; ///< the word last taken
   std::size_t word_start_{0};
+  unsigned bits_{0}; ///< all bytes of the words of this line together
   Error error_{};
 
   constexpr explicit SchemeWords(std::string_view text) : text_{text} {}
@@ -26,20 +27,25 @@ protected:
     error_ = error_at(problem, line_, column_of(text_, word_start_, line_start_), word_.data(), word_.size(), limit);
     return false;
   }
+  /// Reading is done while compiling too, where every step counts: the column of a word in a line of plain ASCII is the
+  /// distance from its beginning, and only other lines are decoded.
   constexpr SourcePlace here() const {
-    auto const fit = [](std::uint32_t n) { return static_cast<std::uint16_t>(n < 65535 ? n : 65535); };
-    return {fit(line_), fit(column_of(text_, word_start_, line_start_))};
+    auto const fit = [](std::size_t n) { return static_cast<std::uint16_t>(n < 65535 ? n : 65535); };
+    bool const plain = (bits_ & 0x80U) == 0;
+    return {fit(line_), fit(plain ? word_start_ - line_start_ + 1 : column_of(text_, word_start_, line_start_))};
   }
-  constexpr bool at_line_end() const { return at_ >= text_.size() || text_[at_] == '\n' || text_[at_] == '#'; }
+  /// What is above the blank in ASCII makes words, but for the sign of a comment.
+  static constexpr bool in_word(unsigned char c) { return c > ' ' && c != '#'; }
   constexpr void skip_blanks() {
-    while (at_ < text_.size() && (text_[at_] == ' ' || text_[at_] == '\t' || text_[at_] == '\r')) ++at_;
+    while (at_ < text_.size() && static_cast<unsigned char>(text_[at_]) <= ' ' && text_[at_] != '\n') ++at_;
   }
   /// Takes the next word of the line into word_; false at the end of the line.
   constexpr bool next() {
     skip_blanks();
     word_start_ = at_;
-    while (!at_line_end() && text_[at_] != ' ' && text_[at_] != '\t' && text_[at_] != '\r') ++at_;
-    word_ = text_.substr(word_start_, at_ - word_start_);
+    for (; at_ < text_.size() && in_word(static_cast<unsigned char>(text_[at_])); ++at_)
+      bits_ |= static_cast<unsigned char>(text_[at_]);
+    word_ = {text_.data() + word_start_, at_ - word_start_};
     return !word_.empty();
   }
   constexpr bool expect(std::string_view word) {

@@ -18,7 +18,7 @@ enum class Head : std::uint8_t { far, near };
 
 /// A page as it stands in a forme.
 struct Standing {
-  int page{};
+  std::uint16_t page{}; ///< of the scheme, which is not the page of the book
   Head head{};
   friend constexpr bool operator==(Standing, Standing) = default;
   template <class Traits>
@@ -26,8 +26,15 @@ struct Standing {
     return out << s.page << (s.head == Head::near ? "↓" : "");
   }
 };
-constexpr Standing head_up(int page) { return {page, Head::far}; }
-constexpr Standing head_down(int page) { return {page, Head::near}; }
+namespace detail {
+constexpr std::uint16_t page_number(int page) {
+  if (page < 1 || page > 65535) broken("pages of a scheme are counted from 1 to 65535");
+  return static_cast<std::uint16_t>(page);
+}
+} // namespace detail
+/// Page `page` with its head far (up, as the forme is drawn) or near (down). pre: 1 to 65535.
+constexpr Standing head_up(int page) { return {detail::page_number(page), Head::far}; }
+constexpr Standing head_down(int page) { return {detail::page_number(page), Head::near}; }
 
 /// Where a page stands: sheet, row from the far edge and column from the left of the forme as the type lies, from 0.
 struct Place {
@@ -37,19 +44,28 @@ struct Place {
   friend constexpr bool operator==(Place, Place) = default;
 };
 
+/// One forme whole, row by row from the far edge: a view of rows x columns pages in an `Imposition`, valid while that is.
+class FormeView {
+  Standing const* first_;
+  int rows_, columns_;
+
+public:
+  constexpr FormeView(Standing const* first, int row_count, int column_count)
+      : first_{first}, rows_{row_count}, columns_{column_count} {}
+  [[nodiscard]] constexpr int rows() const noexcept { return rows_; }
+  [[nodiscard]] constexpr int columns() const noexcept { return columns_; }
+  [[nodiscard]] constexpr Standing const* begin() const noexcept { return first_; }
+  [[nodiscard]] constexpr Standing const* end() const noexcept { return first_ + rows_ * columns_; }
+};
+
 /// The formes of a fold with N leaves. An `Imposition<>` holds up to 128 leaves and is about 2.5 KB.
 template <int N> class Imposition {
   static constexpr auto room = static_cast<std::size_t>(detail::capacity(N, Scheme::most_cells));
-  struct Type {
-    std::uint16_t page{};
-    Head head{};
-    friend constexpr bool operator==(Type, Type) = default;
-  };
   struct Run { // pages without a gap between them
     std::uint16_t first{}, count{}, slot{};
     friend constexpr bool operator==(Run, Run) = default;
   };
-  std::array<Type, room> outer_{}, inner_{};
+  std::array<Standing, room> outer_{}, inner_{};
   std::array<Place, 2 * room> places_{};
   std::array<Run, Scheme::most_gatherings> runs_{};
   std::array<SheetLine, Scheme::most_sheets> sheets_{};
@@ -96,15 +112,20 @@ public:
 
   /// What stands in the outer (or the only) forme. Counting from 0, rows from the far edge.
   [[nodiscard]] constexpr Standing outer(int row, int column, int sheet_number = 0) const {
-    auto const& type = outer_[cell(row, column, sheet_number)];
-    return {type.page, type.head};
+    return outer_[cell(row, column, sheet_number)];
   }
   /// What stands in the inner forme. pre: the sheet has two formes.
   [[nodiscard]] constexpr Standing inner(int row, int column, int sheet_number = 0) const {
     if (one_forme(sheet_number)) broken("a sheet worked from one forme has no inner forme");
-    auto const& type = inner_[cell(row, column, sheet_number)];
-    return {type.page, type.head};
+    return inner_[cell(row, column, sheet_number)];
   }
+  /// The whole of a forme. pre: not the inner forme of a sheet that has but one.
+  [[nodiscard]] constexpr FormeView forme(Side side, int sheet_number = 0) const& {
+    if (side == Side::inner && one_forme(sheet_number)) broken("a sheet worked from one forme has no inner forme");
+    auto const first = cell(0, 0, sheet_number);
+    return {(side == Side::inner ? inner_ : outer_).data() + first, rows(sheet_number), columns(sheet_number)};
+  }
+  FormeView forme(Side side, int sheet_number = 0) const&& = delete; // it would outlive the table it looks at
   /// The forme printed on paper: its left-right mirror. `side` outer (or only), or inner.
   [[nodiscard]] constexpr Standing printed(Side side, int row, int column, int sheet_number = 0) const {
     auto const mirrored = columns(sheet_number) - 1 - column;
@@ -191,8 +212,8 @@ requires(N == dynamic && M != dynamic) constexpr Imposition<N>::Imposition(Impos
   for (std::size_t i = 0; i < run_count_; ++i)
     runs_[i] = {other.runs_[i].first, other.runs_[i].count, other.runs_[i].slot};
   for (std::size_t i = 0; i < static_cast<std::size_t>(M); ++i) {
-    outer_[i] = {other.outer_[i].page, other.outer_[i].head};
-    inner_[i] = {other.inner_[i].page, other.inner_[i].head};
+    outer_[i] = other.outer_[i];
+    inner_[i] = other.inner_[i];
   }
   for (std::size_t i = 0; i < 2 * static_cast<std::size_t>(M); ++i) places_[i] = other.places_[i];
 }

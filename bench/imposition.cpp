@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: MIT
+// Where does a page stand; folding, imposing and reading afresh; filling a whole forme.
+#include <bifolium/fold.hpp>
+#include <bifolium/imposition.hpp>
+
+#include <array>
+#include <benchmark/benchmark.h>
+#include <map>
+#include <random>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+
+/// Pages of an octavo in an order no compiler and no predictor knows.
+std::vector<int> const& pages() {
+  static std::vector<int> const all = [] {
+    std::mt19937 random{8};
+    std::vector<int> drawn(4096);
+    for (auto& page : drawn) page = 1 + static_cast<int>(random() % 16);
+    return drawn;
+  }();
+  return all;
+}
+/// The same answers in a plain array, as somebody would type them in who knows one format.
+std::array<Place, 17> const& typed_in() {
+  static std::array<Place, 17> const table = [] {
+    std::array<Place, 17> places{};
+    for (int page = 1; page <= 16; ++page)
+      places[static_cast<std::size_t>(page)] = impose<schemes::octavo>().place(page);
+    return places;
+  }();
+  return table;
+}
+
+template <class Find> void find_places(benchmark::State& state, Find find) {
+  for (auto _ : state)
+    for (int page : pages()) benchmark::DoNotOptimize(find(page));
+  state.SetItemsProcessed(state.iterations() * static_cast<std::int64_t>(pages().size()));
+}
+
+void place_array_load(benchmark::State& state) {
+  auto const* table = typed_in().data();
+  benchmark::DoNotOptimize(table);
+  find_places(state, [table](int page) { return table[page]; });
+}
+void place_known_while_compiling(benchmark::State& state) {
+  find_places(state, [](int page) { return impose<schemes::octavo>().place(page); });
+}
+void place_known_when_run(benchmark::State& state) {
+  Imposition<> const formes = impose(*fold(schemes::octavo.scheme()));
+  auto const* at = &formes;
+  benchmark::DoNotOptimize(at);
+  find_places(state, [at](int page) { return at->place(page); });
+}
+void place_std_map(benchmark::State& state) {
+  std::map<int, Place> places;
+  for (int page = 1; page <= 16; ++page) places[page] = typed_in()[static_cast<std::size_t>(page)];
+  find_places(state, [&](int page) { return places.find(page)->second; });
+}
+BENCHMARK(place_array_load);
+BENCHMARK(place_known_while_compiling);
+BENCHMARK(place_known_when_run);
+BENCHMARK(place_std_map);
+
+/// A whole forme copied out, page by page; the limit is copying the table.
+void forme_copied(benchmark::State& state) {
+  std::array<Standing, 8> forme{}, to{};
+  for (int c = 0; c < 8; ++c) forme[static_cast<std::size_t>(c)] = impose<schemes::octavo>().outer(c / 4, c % 4);
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(forme);
+    to = forme;
+    benchmark::DoNotOptimize(to);
+  }
+  state.SetItemsProcessed(state.iterations() * 8);
+}
+void forme_filled(benchmark::State& state) {
+  constexpr auto const& formes = impose<schemes::octavo>();
+  std::array<Standing, 8> to{};
+  for (auto _ : state) {
+    auto const forme = formes.forme(Side::outer);
+    std::copy(forme.begin(), forme.end(), to.begin());
+    benchmark::DoNotOptimize(to);
+  }
+  state.SetItemsProcessed(state.iterations() * 8);
+}
+BENCHMARK(forme_copied);
+BENCHMARK(forme_filled);
+
+/// Folding as it is first thought of: a stack of leaves on every place of the grid, moved stack by stack.
+void fold_naively(benchmark::State& state) {
+  struct Lying {
+    int cell;
+    bool up;
+  };
+  for (auto _ : state) {
+    std::map<std::pair<int, int>, std::vector<Lying>> stacks;
+    for (int r = 0; r < 2; ++r)
+      for (int c = 0; c < 4; ++c) stacks[{r, c}] = {{4 * r + c, false}};
+    auto const move = [&](std::pair<int, int> from, std::pair<int, int> to) {
+      auto moved = stacks[from];
+      stacks.erase(from);
+      for (auto i = moved.rbegin(); i != moved.rend(); ++i) stacks[to].push_back({i->cell, !i->up});
+    };
+    for (int r = 0; r < 2; ++r) move({r, 2}, {r, 1}), move({r, 3}, {r, 0});
+    for (int c = 0; c < 2; ++c) move({0, c}, {1, c});
+    move({1, 1}, {1, 0});
+    benchmark::DoNotOptimize(stacks);
+  }
+}
+void fold_afresh(benchmark::State& state, Attested attested) {
+  auto const scheme = attested.scheme();
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(&scheme);
+    benchmark::DoNotOptimize(fold(scheme));
+    benchmark::ClobberMemory();
+  }
+}
+void fold_all(benchmark::State& state) {
+  std::vector<Scheme> all;
+  for (int row = 0; row < Attested::count; ++row) all.push_back(Attested{static_cast<SchemeRow>(row)}.scheme());
+  for (auto _ : state)
+    for (auto const& scheme : all) benchmark::DoNotOptimize(fold(scheme));
+  state.SetItemsProcessed(state.iterations() * Attested::count);
+}
+void impose_afresh(benchmark::State& state, Attested attested) {
+  auto const folded = *fold(attested.scheme());
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(&folded);
+    benchmark::DoNotOptimize(impose(folded));
+    benchmark::ClobberMemory();
+  }
+}
+void read_text(benchmark::State& state, Attested attested) {
+  auto const text = attested.text();
+  for (auto _ : state) benchmark::DoNotOptimize(read_scheme(text));
+  state.SetBytesProcessed(state.iterations() * static_cast<std::int64_t>(text.size()));
+}
+constexpr Attested hundred_twenty_eights{SchemeRow::centesimo_vicesimo_octavo_in_eights};
+BENCHMARK(fold_naively);
+BENCHMARK_CAPTURE(fold_afresh, octavo, schemes::octavo);
+BENCHMARK_CAPTURE(fold_afresh, twelves, schemes::duodecimo);
+BENCHMARK_CAPTURE(fold_afresh, hundred_twenty_eights, hundred_twenty_eights);
+BENCHMARK(fold_all);
+BENCHMARK_CAPTURE(impose_afresh, octavo, schemes::octavo);
+BENCHMARK_CAPTURE(impose_afresh, hundred_twenty_eights, hundred_twenty_eights);
+BENCHMARK_CAPTURE(read_text, octavo, schemes::octavo);
+BENCHMARK_CAPTURE(read_text, hundred_twenty_eights, hundred_twenty_eights);
+
+} // namespace
