@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MIT
+/// Paper is counted in quires, reams, bundles and bales, and none of these words is one number: a quire has 24 or 25
+/// sheets, a ream 480, 500 or 516, a ream from the mill 472 of which 432 are good. So nothing here has a default: the
+/// caller names the count, or asks which were in use at a place and time, or stays in sheets. Whatever is taken apart
+/// adds up again to the sheet.
+#pragma once
+
+#include <bifolium/core/expected.hpp>
+#include <bifolium/core/fraction.hpp>
+#include <bifolium/paper/sheet_size.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// One way of counting a ream.
+struct ReamCount {
+  std::int32_t ream{};  ///< sheets in a ream
+  std::int32_t quire{}; ///< sheets in a quire; a ream need not be a whole number of them
+  std::int32_t good{};  ///< sheets fit to print on; less than the ream where outside quires are counted in
+  Region region{};      ///< where it is reported
+  Years years{};        ///< when, by the years of the sources; an open end is the century's
+  Trust trust{};
+  char const* name{}; ///< as the trade called it
+  char const* source{};
+
+  friend constexpr bool operator==(ReamCount const& a, ReamCount const& b) noexcept {
+    return a.ream == b.ream && a.quire == b.quire && a.good == b.good;
+  }
+};
+
+/// The reams the trade counted in.
+namespace reams {
+inline constexpr ReamCount of_480{
+    480,          24,
+    480,          Region::britain,
+    {1590, 1904}, Trust::published,
+    "short ream", "20 quires of 24: writing quire of MSS. of 1590-1620 and 1682, Tabart 1804, Martin 1904"};
+inline constexpr ReamCount of_500{
+    500,           25,
+    500,           Region::europe,
+    {1590, 1904},  Trust::published,
+    "ream of 500", "20 quires of 25: printing quire of MSS. of 1590-1620 and 1682, Tabart 1804, Martin 1904"};
+inline constexpr ReamCount of_516{
+    516,
+    24,
+    516,
+    Region::britain,
+    {1800, 1900},
+    Trust::published,
+    "perfect ream",
+    "Savage, Dictionary of the Art of Printing (1841), s.v. Perfect Paper: 21 1/2 quires of 24"};
+inline constexpr ReamCount from_mill{472,
+                                     24,
+                                     432,
+                                     Region::britain,
+                                     {1801, 1841},
+                                     Trust::published,
+                                     "ream from the mill",
+                                     "Savage (1841): 18 inside quires of 24 and 2 outside quires of 20"};
+inline constexpr ReamCount rame{500, 25, 500, Region::france, {1701, 1900}, Trust::published, "rame", "20 mains of 25"};
+inline constexpr ReamCount ries_printing{500,
+                                         25,
+                                         500,
+                                         Region::germany,
+                                         {1701, 1877},
+                                         Trust::published,
+                                         "Ries Druckpapier",
+                                         "Nelkenbrecher (1890), p. 368: 20 Buch of 25"};
+inline constexpr ReamCount ries_writing{480,
+                                        24,
+                                        480,
+                                        Region::germany,
+                                        {1701, 1877},
+                                        Trust::published,
+                                        "Ries Schreibpapier",
+                                        "Nelkenbrecher (1890), p. 368: 20 Buch of 24"};
+inline constexpr ReamCount neuries{1000,         100,
+                                   1000,         Region::germany,
+                                   {1877, 1900}, Trust::published,
+                                   "Neuries",    "Nelkenbrecher (1890), p. 368: 10 Buch of 100, from 1877"};
+} // namespace reams
+
+namespace detail {
+inline constexpr ReamCount const* ream_counts[]{&reams::of_480,       &reams::of_500, &reams::of_516,
+                                                &reams::from_mill,    &reams::rame,   &reams::ries_printing,
+                                                &reams::ries_writing, &reams::neuries};
+}
+
+/// Calls `act` with each count reported for the place within the years, in the order of the list above.
+template <class Act> constexpr void each_ream_count(Years years, Region region, Act act) {
+  for (auto const* count : detail::ream_counts)
+    if (count->years.from <= years.to && years.from <= count->years.to &&
+        (region == Region::anywhere || count->region == region || count->region == Region::europe))
+      act(*count);
+}
+
+/// Sheets as reams, quires and loose sheets.
+struct PaperCount {
+  std::int64_t reams{}, quires{}, loose{};
+  friend constexpr bool operator==(PaperCount, PaperCount) = default;
+};
+
+/// Takes sheets apart. pre: sheets not below 0, a ream and a quire above 0.
+constexpr PaperCount counted(std::int64_t sheets, ReamCount const& by) {
+  if (sheets < 0 || by.ream <= 0 || by.quire <= 0)
+    broken("paper is counted from nothing up, in reams and quires of some sheets");
+  auto const rest = sheets % by.ream;
+  return {sheets / by.ream, rest / by.quire, rest % by.quire};
+}
+/// Puts reams, quires and loose sheets together again. error: number_too_large.
+constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount const& by) {
+  auto const in_reams = checked_multiply(count.reams, by.ream), in_quires = checked_multiply(count.quires, by.quire);
+  auto const both = in_reams && in_quires ? checked_add(*in_reams, *in_quires) : std::nullopt;
+  auto const all = both ? checked_add(*both, count.loose) : std::nullopt;
+  if (!all) return error_at(Problem::number_too_large, 1, 1);
+  return *all;
+}
+
+/// Whole lots of reams: sheets in so many.
+struct PaperLot {
+  char const* name{};
+  std::int32_t sheets{};
+  char const* source{};
+};
+namespace lots {
+inline constexpr PaperLot bundle{"bundle", 1000, "two reams of 500 (GNU units 2.22, definitions of 2022)"};
+inline constexpr PaperLot perfect_bundle{"perfect bundle", 1032, "Savage (1841): 43 quires of 24"};
+inline constexpr PaperLot bale{"bale", 5000, "ten reams of 500 (GNU units 2.22, definitions of 2022)"};
+inline constexpr PaperLot ballen_writing{"Ballen Schreibpapier", 4800, "Nelkenbrecher (1890), p. 368: ten Ries of 480"};
+inline constexpr PaperLot ballen_printing{"Ballen Druckpapier", 5000, "Nelkenbrecher (1890), p. 368: ten Ries of 500"};
+} // namespace lots
+
+/// Grammes in a pound avoirdupois, exact since 1959.
+inline constexpr Fraction grammes_in_pound{45'359'237, 100'000};
+
+/// Grammes a square metre of paper whose ream of `sheets` weighs `grammes`; sides in millimetres, all exact.
+/// error: not_positive, number_too_large.
+constexpr Expected<Fraction> grammes_per_square_metre(Fraction grammes, std::int64_t sheets, Fraction one_side,
+                                                      Fraction other_side) {
+  Fraction const nothing{};
+  if (grammes <= nothing || sheets <= 0 || one_side <= nothing || other_side <= nothing)
+    return error_at(Problem::not_positive, 1, 1);
+  auto const area = checked_multiply(one_side, other_side);
+  auto const all = area ? checked_multiply(*area, Fraction{sheets}) : std::nullopt;
+  auto const each = all ? checked_divide(grammes, *all) : std::nullopt;
+  auto const result = each ? checked_multiply(*each, Fraction{1'000'000}) : std::nullopt;
+  if (!result) return error_at(Problem::number_too_large, 1, 1);
+  return *result;
+}
+
+} // namespace v0
+} // namespace bifolium
