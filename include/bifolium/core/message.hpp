@@ -182,6 +182,9 @@ constexpr std::string_view sentence(Problem problem) noexcept {
   case Problem::part_of_sheet_not_stated:
     return "'{found}' does not say what part of a sheet the leaf is";
 
+  case Problem::name_without_brackets:
+    return "'{found}' was read as the name of a symbol: such names stand in square brackets";
+
   case Problem::not_a_reference:
     return "'{found}' refers to no leaf: write A3r, 2B1v, 36/10, 10b or f. 12v";
   case Problem::reference_not_in_book:

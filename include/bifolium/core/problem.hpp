@@ -100,6 +100,7 @@ enum class Problem : std::uint16_t {
   change_in_square_brackets = 250,
   second_statement_differs = 251, ///< A = B, where B counts otherwise
   part_of_sheet_not_stated = 252, ///< single sheet, fraction unknown
+  name_without_brackets = 253,    ///< par⁴ for [par.]⁴
 
   // 300-399: references, pagination, extents, checking a copy
   not_a_reference = 300,       ///< no leaf is referred to so
