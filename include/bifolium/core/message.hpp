@@ -97,6 +97,108 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "turned so, page {limit} is backed by a page of another leaf";
   case Problem::backed_head_to_tail:
     return "turned so, page {limit} is backed head to tail";
+  case Problem::no_signature:
+    return "found '{found}' where a signature should stand, such as A, 2B, *, π or [par.]";
+  case Problem::unknown_mark:
+    return "'{found}' is no signature: put the name of a symbol in square brackets";
+  case Problem::mark_too_long:
+    return "'{found}' is too long for a signature: at most {limit} bytes";
+  case Problem::no_leaf_count:
+    return "'{found}' has no leaf count: write A⁸, or say in the dialect what an omitted count means";
+  case Problem::flat_count:
+    return "'{found}' stands on the line: this dialect wants the count raised (A⁸, A^8)";
+  case Problem::count_of_nothing:
+    return "'{found}' is a gathering of no leaves";
+  case Problem::run_crosses_series:
+    return "the run to '{found}' crosses from one series to another: write each series as a run of its own";
+  case Problem::run_goes_backwards:
+    return "the run to '{found}' goes backwards";
+  case Problem::flat_numbers:
+    return "in '{found}' the number of the gathering and its leaf count cannot be told apart: raise the count, or "
+           "write 12-20(4)";
+  case Problem::bracket_not_opened:
+    return "'{found}' closes a bracket that was not opened";
+  case Problem::parenthesis_not_closed:
+    return "the parenthesis '{found}' is not closed";
+  case Problem::change_without_gathering:
+    return "the change '{found}' stands before any gathering";
+  case Problem::no_such_gathering:
+    return "'{found}' names a gathering the formula does not have at this point";
+  case Problem::no_such_leaf:
+    return "'{found}' names a leaf beyond the {limit} of its gathering";
+  case Problem::leaf_changed_twice:
+    return "leaf '{found}' is deleted or cancelled already";
+  case Problem::change_not_understood:
+    return "'{found}' is no change: write (-A4), (±A4), (A3+1), (A3+χ1.2) or [=B2]";
+  case Problem::multiple_too_high:
+    return "'{found}' multiplies a signature by more than {limit}";
+  case Problem::cycle_too_long:
+    return "'{found}' alternates between more than {limit} counts";
+  case Problem::odd_gathering:
+    return "'{found}' is an odd number of leaves: leaves are conjugate in pairs; A⁸(-A8) or a single leaf may be meant";
+  case Problem::letter_not_in_alphabet:
+    return "'{found}' is not in the alphabet of this formula: J was read as I, U as V, W in its place; declare the "
+           "letter if it was used";
+  case Problem::alternation_over_odd_run:
+    return "'{found}' alternates over {limit} gatherings, which the cycle does not divide: write the last one apart";
+  case Problem::imperfect:
+    return "'+' says that more leaves once existed: the count is a lower bound";
+  case Problem::bracket_not_closed:
+    return "the bracket '{found}' is not closed";
+  case Problem::bracket_misread:
+    return "'{found}' was read as an opening bracket, as scans have it";
+  case Problem::count_supplied:
+    return "'{found}' has no leaf count: {limit} was supplied, as the dialect says";
+  case Problem::count_apart:
+    return "the leaf count '{found}' stands apart from its signature";
+  case Problem::run_of_one:
+    return "the run to '{found}' has one gathering: the signature alone would do";
+  case Problem::series_read_flat:
+    return "'{found}' was read as a series raised before the letter: the run would go backwards otherwise";
+  case Problem::duplicate_read_flat:
+    return "'{found}' was read as a duplicate before a letter; π or χ and a gathering of its own may be meant";
+  case Problem::series_starts_again:
+    return "'{found}' comes again or out of order, with no mark of a new series";
+  case Problem::joined_leaves_listed_apart:
+    return "'{found}': these leaves are conjugate, which is written with a point, not a comma";
+  case Problem::apart_leaves_listed_joined:
+    return "'{found}': these leaves are not conjugate, which is written with a comma, not a point";
+  case Problem::pair_after_last_leaf:
+    return "'{found}' stands after the last leaf: it is the next gathering, and its letter can be inferred";
+  case Problem::letter_read_as_figure:
+    return "'{found}': the letter l was read as the figure 1";
+  case Problem::leaves_read_as_count:
+    return "'{found}' was read as leaves of one gathering, {limit} of them";
+  case Problem::text_not_read:
+    return "'{found}' was left aside as a note";
+  case Problem::total_contradicts:
+    return "'{found}' is stated, the formula has {limit} leaves";
+  case Problem::place_not_stated:
+    return "'{found}' does not say after which leaf: the end of the gathering was taken";
+  case Problem::change_in_square_brackets:
+    return "'{found}' was read as a change, which stands in parentheses";
+  case Problem::second_statement_differs:
+    return "'{found}' is given as the same book but has {limit} leaves";
+  case Problem::part_of_sheet_not_stated:
+    return "'{found}' does not say what part of a sheet the leaf is";
+
+  case Problem::name_without_brackets:
+    return "'{found}' was read as the name of a symbol: such names stand in square brackets";
+
+  case Problem::not_a_reference:
+    return "'{found}' refers to no leaf: write A3r, 2B1v, 36/10, 10b or f. 12v";
+  case Problem::reference_not_in_book:
+    return "the formula has no leaf '{found}'";
+  case Problem::not_a_page_run:
+    return "found '{found}' where pages should stand, such as [4] 1-234 [2]";
+  case Problem::not_an_extent:
+    return "'{found}' is no extent: write [8], 205, [3] p. or [2], 152 leaves";
+  case Problem::not_a_signing_statement:
+    return "'{found}' is no statement of signing: write [$4 (-A3) signed]";
+  case Problem::page_not_in_book:
+    return "no page of the book bears the number '{found}'";
+  case Problem::format_needed:
+    return "paper cannot be reckoned without a format that says how many leaves a sheet makes";
   }
   return "an unknown problem";
 }

@@ -57,9 +57,59 @@ enum class Problem : std::uint16_t {
   backed_by_other_leaf = 135,
   backed_head_to_tail = 136,
 
-  // 200-299: signatures and the collation formula
+  // 200-299: signatures and the collation formula: first what cannot be read
+  no_signature = 200,       ///< nothing here is a signature
+  unknown_mark = 201,       ///< a mark that is no signature and no note
+  mark_too_long = 202,      ///< a name, symbol or quoted mark beyond the fixed room
+  no_leaf_count = 203,      ///< a gathering without a count, and a dialect that supplies none
+  flat_count = 204,         ///< a count on the line, and a dialect that wants it raised
+  count_of_nothing = 205,   ///< a gathering of no leaves
+  run_crosses_series = 206, ///< the ends of a run belong to different series
+  run_goes_backwards = 207, ///< the last signature of a run comes before the first
+  flat_numbers = 208,       ///< numbered gatherings and their counts run together
+  bracket_not_opened = 209, ///< a closing bracket too many
+  parenthesis_not_closed = 210,
+  change_without_gathering = 211, ///< a change before any gathering
+  no_such_gathering = 212,        ///< a change names a gathering that is not there
+  no_such_leaf = 213,             ///< a change names a leaf the gathering does not have
+  leaf_changed_twice = 214,       ///< a leaf is deleted or cancelled twice
+  change_not_understood = 215,
+  multiple_too_high = 216,
+  cycle_too_long = 217, ///< an alternation of more terms than can be kept
+  // then what can be read but is doubtful
+  odd_gathering = 230,
+  letter_not_in_alphabet = 231, ///< J, U or W as the end of a run of an alphabet without it
+  alternation_over_odd_run = 232,
+  imperfect = 233, ///< `+`: more leaves once existed
+  bracket_not_closed = 234,
+  bracket_misread = 235, ///< J or another mark where a scan lost an opening bracket
+  count_supplied = 236,  ///< the dialect's leaf count for a gathering without one
+  count_apart = 237,     ///< a count that stands apart from its signature
+  run_of_one = 238,
+  series_read_flat = 239,           ///< 2A read as the second series
+  duplicate_read_flat = 240,        ///< πA may be π + A
+  series_starts_again = 241,        ///< a signature met before, with no sign of a new series
+  joined_leaves_listed_apart = 242, ///< a comma between conjugates
+  apart_leaves_listed_joined = 243, ///< a point between leaves that are not conjugate
+  pair_after_last_leaf = 244,       ///< what follows the last leaf is the next gathering
+  letter_read_as_figure = 245,      ///< l read as 1
+  leaves_read_as_count = 246,       ///< m1-3: leaves 1 to 3 counted as three
+  text_not_read = 247,              ///< words left aside
+  total_contradicts = 248,          ///< a stated total and the formula
+  place_not_stated = 249,           ///< an insertion that does not say where
+  change_in_square_brackets = 250,
+  second_statement_differs = 251, ///< A = B, where B counts otherwise
+  part_of_sheet_not_stated = 252, ///< single sheet, fraction unknown
+  name_without_brackets = 253,    ///< par⁴ for [par.]⁴
 
   // 300-399: references, pagination, extents, checking a copy
+  not_a_reference = 300,       ///< no leaf is referred to so
+  reference_not_in_book = 301, ///< the formula has no such leaf
+  not_a_page_run = 302,
+  not_an_extent = 303,
+  not_a_signing_statement = 304,
+  page_not_in_book = 305,
+  format_needed = 306, ///< paper is asked for without a format that says how many leaves a sheet makes
 
   // 400-499: observations and inference
 

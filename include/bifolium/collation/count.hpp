@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+/// Counting the leaves of a formula straight from its text: nothing is allocated, the cost is linear in the text, and the
+/// answer is that of read_formula. Works in constant expressions.
+#pragma once
+
+#include <bifolium/collation/scan_formula.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// What a formula adds up to.
+struct FormulaCount {
+  std::int64_t leaves{};
+  std::int64_t gatherings{};
+  std::int64_t warnings{}; ///< read_formula says which
+
+  [[nodiscard]] constexpr std::int64_t pages() const noexcept { return 2 * leaves; }
+  friend constexpr bool operator==(FormulaCount const&, FormulaCount const&) = default;
+};
+
+/// Counts a formula. error: as read_formula, with the column.
+constexpr Expected<FormulaCount> count_formula(std::string_view text, Dialect dialect = {}) {
+  detail::CountSink sink;
+  detail::FormulaScanner<detail::CountSink> scanner{text, dialect, sink};
+  if (!scanner.scan()) return scanner.error();
+  return FormulaCount{scanner.leaves(), scanner.gatherings(), sink.warnings};
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+/// What a formula consists of: runs of gatherings (A-K⁸), and changes to single leaves (-L4). A run is kept as it is
+/// written, never as the gatherings it stands for, so a formula is as small as its text.
+#pragma once
+
+#include <bifolium/leaf/gathering.hpp>
+#include <bifolium/leaf/signature.hpp>
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// The leaf counts of a run: one, or several that take turns (8/4: the first gathering has eight leaves, the next four).
+class Cycle {
+public:
+  static constexpr std::size_t most_terms = 8;
+
+  constexpr Cycle() = default;
+  constexpr explicit Cycle(int leaves) { push(leaves); }
+
+  /// Adds a term; false when there is no room. pre: 1 to 4096 leaves.
+  constexpr bool push(int leaves) {
+    if (leaves < 1 || leaves > most_leaves_in_gathering) broken("a gathering has from 1 to 4096 leaves");
+    if (size_ == most_terms) return false;
+    terms_[size_++] = static_cast<std::uint16_t>(leaves);
+    return true;
+  }
+  [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
+  [[nodiscard]] constexpr int term(std::size_t i) const { return terms_[i]; }
+  /// The leaves of gathering `index` of the run, from 0. pre: not empty.
+  [[nodiscard]] constexpr int at(std::int64_t index) const {
+    return size_ == 1 ? terms_[0] : terms_[static_cast<std::size_t>(index) % size_];
+  }
+  /// The leaves of the first `gatherings` together.
+  [[nodiscard]] constexpr std::int64_t total(std::int64_t gatherings) const {
+    if (size_ == 1) return gatherings * terms_[0];
+    std::int64_t cycle = 0, rest = 0;
+    auto const over = static_cast<std::size_t>(gatherings) % size_;
+    for (std::size_t i = 0; i < size_; ++i) {
+      cycle += terms_[i];
+      if (i < over) rest += terms_[i];
+    }
+    return gatherings / size_ * cycle + rest;
+  }
+  /// The same counts, beginning `steps` terms later.
+  [[nodiscard]] constexpr Cycle turned(std::int64_t steps) const {
+    Cycle result;
+    for (std::size_t i = 0; i < size_; ++i) result.push(at(steps + static_cast<std::int64_t>(i)));
+    return result;
+  }
+  friend constexpr bool operator==(Cycle const&, Cycle const&) = default;
+
+private:
+  std::array<std::uint16_t, most_terms> terms_{};
+  std::uint8_t size_{};
+};
+
+/// Gatherings that follow one another in one series, with their leaf counts: A-K⁸, π², a-o8/6.
+struct Run {
+  Signature first, last;
+  std::int64_t gatherings{1};
+  Cycle leaves{};
+  bool first_inferred{}, last_inferred{}; ///< [A]-D⁴: unsigned, the signature inferred from the sequence
+  bool unsigned_throughout{};             ///< inside brackets round the whole formula: [a-c⁶]
+  bool imperfect{};                       ///< followed by +: more leaves once existed
+  bool begins_part{};                     ///< a semicolon stands before it: another part or volume
+
+  [[nodiscard]] constexpr std::int64_t leaf_total() const { return leaves.total(gatherings); }
+  friend constexpr bool operator==(Run const&, Run const&) = default;
+};
+
+/// A gathering of a formula: the run and the place in it, both from 0.
+struct GatheringAt {
+  std::uint32_t run{};
+  std::int64_t index{};
+  friend constexpr auto operator<=>(GatheringAt, GatheringAt) = default;
+};
+
+/// What is said of a leaf beyond the runs.
+struct Change {
+  enum class Kind : std::uint8_t {
+    deletion,  ///< (-A4): not in the ideal copy
+    cancel,    ///< (±B2): cut out and replaced
+    insertion, ///< (A3+χ1.2)
+    identity,  ///< [=B2]: the leaf was printed there
+    note       ///< (B2 blank): words
+  };
+  /// How it follows what stands before it.
+  enum class Joint : std::uint8_t {
+    opens,    ///< the first in its parenthesis
+    apart,    ///< after a comma: disjunct leaves
+    conjugate ///< after a point: conjugate leaves
+  };
+  /// How inserted leaves hang together.
+  enum class Joined : std::uint8_t { apart, conjugate, gathering };
+
+  Kind kind{};
+  Joint joint{};
+  Joined joined{};
+  bool doubtful{};              ///< a question mark
+  bool of_change{};             ///< an identity of the change before it, not of the run
+  bool place_named{};           ///< (+8*): the figure is the place, the leaf is called 8*
+  bool named{};                 ///< `name` holds something
+  std::uint32_t stands_after{}; ///< the run behind which it is written
+  GatheringAt gathering{};      ///< the gathering it changes
+  int leaf{};                   ///< the leaf in it; 0: the whole gathering. For an insertion: the leaf it follows
+  int added{};                  ///< leaves inserted
+  Signature name{};             ///< of the inserted leaves, or of the leaf it is identical with
+  int name_leaf{};              ///< the leaf number with the name, 0 when there is none
+  std::uint32_t note{};         ///< which of the formula's notes
+
+  friend constexpr bool operator==(Change const&, Change const&) = default;
+};
+
+} // namespace v0
+} // namespace bifolium
