@@ -33,7 +33,8 @@ inline std::vector<Fit> formats_that_fit(bifolium::LeafSize<bifolium::millimetre
   using namespace bifolium;
   std::vector<Fit> fits;
   auto const score = [](Fit const& fit) {
-    return (fit.chains_agree ? 0.0 : 1.0) + std::abs(fit.height_lost - usual_loss) + std::abs(fit.width_lost - usual_loss);
+    return (fit.chains_agree ? 0.0 : 1.0) + std::abs(fit.height_lost - usual_loss) +
+           std::abs(fit.width_lost - usual_loss);
   };
   for (int row = 0; row < Attested::count; ++row) {
     Attested const scheme{static_cast<SchemeRow>(row)};
@@ -51,7 +52,8 @@ inline std::vector<Fit> formats_that_fit(bifolium::LeafSize<bifolium::millimetre
                     !chains || shown.chain_lines == chains};
       if (std::min(fit.height_lost, fit.width_lost) < -shrinkage) continue;
       if (std::max(fit.height_lost, fit.width_lost) > greatest_loss) continue;
-      auto const known = std::find_if(fits.begin(), fits.end(), [&](Fit const& other) { return other.format == format; });
+      auto const known =
+          std::find_if(fits.begin(), fits.end(), [&](Fit const& other) { return other.format == format; });
       if (known == fits.end())
         fits.push_back(fit);
       else if (score(fit) < score(*known))

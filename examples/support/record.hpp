@@ -14,12 +14,12 @@ namespace support {
 
 struct Field {
   std::string name, value;
-  unsigned line{};
+  unsigned line{}, column{}; ///< where the value begins, in characters from 1
 };
 
-/// What is wrong with a line of a record.
+/// What is wrong in a record, and where.
 struct RecordError {
-  unsigned line{};
+  unsigned line{}, column{1};
   std::string sentence;
 };
 
@@ -45,18 +45,23 @@ public:
       if (line.empty() || line[0] == '#') continue;
       auto const colon = line.find(':');
       if (colon == line.npos) {
-        errors.push_back({number, "found '" + line + "' where 'name: value' should stand"});
+        errors.push_back({number, 1, "found '" + line + "' where 'name: value' should stand"});
         continue;
       }
-      Field field{trimmed(line.substr(0, colon)), trimmed(line.substr(colon + 1)), number};
+      auto const start = line.find_first_not_of(" \t", colon + 1);
+      unsigned column = 1; // of the value, counting characters in the line as it stands
+      auto const before = text.find(line) + (start == line.npos ? line.size() : start);
+      for (std::size_t i = 0; i < before; ++i) column += (static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U ? 1U : 0U;
+      Field field{trimmed(line.substr(0, colon)), trimmed(line.substr(colon + 1)), number, column};
       bool known = false;
       for (auto name : names) known = known || name == field.name;
       if (!known) {
         std::string sentence = "no field is called '" + field.name + "'; there are";
         for (auto name : names) sentence.append(name == *names.begin() ? " " : ", ").append(name);
-        errors.push_back({number, sentence});
+        errors.push_back({number, 1, sentence});
       } else if (auto const other = record.find(field.name)) {
-        errors.push_back({number, "'" + field.name + "' stands in line " + std::to_string(other->line) + " already"});
+        errors.push_back(
+            {number, 1, "'" + field.name + "' stands in line " + std::to_string(other->line) + " already"});
       } else if (!field.value.empty()) {
         record.fields_.push_back(field);
       }

@@ -75,7 +75,10 @@ public:
     return error_;
   }
 
-  friend constexpr bool operator==(Expected const& a, Expected const& b) requires requires(T const& t) { t == t; }
+  friend constexpr bool operator==(Expected const& a, Expected const& b) requires
+      requires(T const& one, T const& other) {
+    one == other;
+  }
   { return a.value_.has_value() == b.value_.has_value() && (a.value_ ? *a.value_ == *b.value_ : a.error_ == b.error_); }
 };
 

@@ -115,7 +115,7 @@ public:
   constexpr Fraction& operator-=(Fraction b) { return *this = *this - b; }
 
   friend constexpr bool operator==(Fraction, Fraction) = default;
-  friend constexpr std::strong_ordering operator<=>(Fraction a, Fraction b) noexcept {
+  friend constexpr std::strong_ordering operator<=>(Fraction a, Fraction b) {
     // The whole parts first, then the rests turned upside down: nothing here can overflow.
     for (;;) {
       auto const x = a.floor(), y = b.floor();

@@ -203,10 +203,9 @@ constexpr std::string_view sentence(Problem problem) noexcept {
   return "an unknown problem";
 }
 
-/// The whole sentence about an error, with line and column: `line 2, column 14: no piece is called 'off'`.
-inline std::string message(Error const& error) {
-  std::string text{"line "};
-  text.append(std::to_string(error.line)).append(", column ").append(std::to_string(error.column)).append(": ");
+/// The sentence about an error with what was found filled in, without its place.
+inline std::string sentence_of(Error const& error) {
+  std::string text;
   auto rest = sentence(error.problem);
   while (!rest.empty()) {
     auto const open = rest.find('{');
@@ -220,6 +219,13 @@ inline std::string message(Error const& error) {
     rest.remove_prefix(close + 1);
   }
   return text;
+}
+
+/// The same with line and column before it: `line 2, column 14: no piece is called 'off'`.
+inline std::string message(Error const& error) {
+  std::string text{"line "};
+  text.append(std::to_string(error.line)).append(", column ").append(std::to_string(error.column)).append(": ");
+  return text.append(sentence_of(error));
 }
 
 } // namespace v0

@@ -1,0 +1,22 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: MIT
+# Writes the expected outputs anew from the programs in a build tree; look at the difference before committing it.
+#   tests/examples/regenerate.sh BUILD
+set -eu
+bin=$(cd "$1/bin" && pwd)
+cd "$(dirname "$0")"
+write() { # file, input or -, program, arguments
+  local file=$1 input=$2
+  shift 2
+  [ "$input" = - ] && input=/dev/null
+  "$@" <"$input" >"$file" 2>"$file.err" || true
+  [ -s "$file.err" ] || rm "$file.err"
+}
+write quarto_in_eights.txt - "$bin/show_formes" 4_quarto_in_8s
+write half_sheet.txt - "$bin/show_formes" 8_half_sheet
+write own_scheme.txt own_scheme.scheme "$bin/show_formes" -
+write wrong_scheme.txt wrong_scheme.scheme "$bin/show_formes" -
+write no_scheme.txt - "$bin/show_formes" 9_nones
+write demo_book.txt - "$bin/describe_book" ../../examples/demo_book.txt
+write quarto_of_1492.txt quarto_of_1492.record "$bin/describe_book" -
+write wrong_record.txt wrong_record.record "$bin/describe_book" -
