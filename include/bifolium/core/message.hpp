@@ -199,6 +199,10 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "no page of the book bears the number '{found}'";
   case Problem::format_needed:
     return "paper cannot be reckoned without a format that says how many leaves a sheet makes";
+
+  case Problem::negative_count: return "'{found}' is below nothing: pages, copies and sheets are counted from 0";
+  case Problem::nothing_to_print: return "an edition has at least one page and one copy";
+  case Problem::too_many_overs: return "overs are from 0 to 100 per cent";
   }
   return "an unknown problem";
 }

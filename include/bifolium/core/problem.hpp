@@ -114,6 +114,9 @@ enum class Problem : std::uint16_t {
   // 400-499: observations and inference
 
   // 500-599: the edition: casting off, paper, presswork
+  negative_count = 500,   ///< pages, copies or sheets below nothing
+  nothing_to_print = 501, ///< an edition of no pages or no copies
+  too_many_overs = 502,   ///< spoilage and overplus of more than the edition itself
 };
 
 } // namespace v0
