@@ -51,7 +51,8 @@ public:
       auto const start = line.find_first_not_of(" \t", colon + 1);
       unsigned column = 1; // of the value, counting characters in the line as it stands
       auto const before = text.find(line) + (start == line.npos ? line.size() : start);
-      for (std::size_t i = 0; i < before; ++i) column += (static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U ? 1U : 0U;
+      for (std::size_t i = 0; i < before; ++i)
+        column += (static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U ? 1U : 0U;
       Field field{trimmed(line.substr(0, colon)), trimmed(line.substr(colon + 1)), number, column};
       bool known = false;
       for (auto name : names) known = known || name == field.name;

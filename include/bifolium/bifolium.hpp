@@ -4,7 +4,9 @@
 #pragma once
 
 #include <bifolium/core/message.hpp>
+#include <bifolium/collation/count.hpp>
 #include <bifolium/drawing/forme_text.hpp>
+#include <bifolium/edition.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>
 #include <bifolium/leaf.hpp>

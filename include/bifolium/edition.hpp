@@ -1,0 +1,8 @@
+// SPDX-License-Identifier: MIT
+/// Everything in edition/: casting off, arrangement in gatherings, paper and presswork.
+#pragma once
+
+#include <bifolium/edition/arrangement.hpp>
+#include <bifolium/edition/bill.hpp>
+#include <bifolium/edition/casting_off.hpp>
+#include <bifolium/edition/presswork.hpp>
