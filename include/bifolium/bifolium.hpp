@@ -4,7 +4,7 @@
 #pragma once
 
 #include <bifolium/core/message.hpp>
-#include <bifolium/drawing/forme_text.hpp>
+#include <bifolium/drawing.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>
 #include <bifolium/leaf.hpp>

@@ -44,10 +44,11 @@ inline Panel panel_within(Spot corner, double width, double height, SheetLine co
 }
 
 /// The figure of a page, lying the way its type lies, with the rule at its foot.
-inline void draw_page_number(Svg& svg, Panel const& panel, int row, int column, Standing standing) {
+/// All figures of a panel are of one size, that of the longest number, `digits` long.
+inline void draw_page_number(Svg& svg, Panel const& panel, int row, int column, Standing standing, std::size_t digits) {
   auto const middle = panel.at(row + 0.5, column + 0.5);
   auto const number = std::to_string(standing.page);
-  auto const by_width = panel.cell_width() * 0.56 / (Svg::figure_width * static_cast<double>(number.size()));
+  auto const by_width = panel.cell_width() * 0.56 / (Svg::figure_width * static_cast<double>(digits));
   auto const by_height = panel.cell_height() * 0.4;
   auto const size = by_width < by_height ? (by_width < 12 ? by_width : 12) : by_height < 12 ? by_height : 12;
   bool const down = standing.head == Head::near;
@@ -65,7 +66,19 @@ inline void draw_type(Svg& svg, Panel const& panel, int row, int column) {
 }
 
 /// Cuts and creases of one sheet; seen from its outer side the columns run the other way and hollows are ridges.
+/// Where the leaves are too small for figures that can be read, the turns are left to the words.
 inline void draw_marks(Svg& svg, Panel const& panel, std::vector<SheetMark> const& marks, int sheet, bool from_outer) {
+  auto const scale = panel.least() < 16 ? panel.least() / 16 : 1;
+  auto const breaks = [&](double a, double b, double c, double d) {
+    return svg_number(a * scale)
+        .append(" ")
+        .append(svg_number(b * scale))
+        .append(" ")
+        .append(svg_number(c * scale))
+        .append(" ")
+        .append(svg_number(d * scale));
+  };
+  auto const hollows = breaks(2.4, 1.2, 2.4, 1.2), ridges = breaks(2.4, 1, 0.5, 1);
   for (auto const& mark : marks) {
     if (mark.sheet != sheet) continue;
     bool const upright = mark.along == Axis::far_near;
@@ -75,12 +88,13 @@ inline void draw_marks(Svg& svg, Panel const& panel, std::vector<SheetMark> cons
     };
     bool const hollow = mark.hollow_on_inner != from_outer;
     if (mark.kind == Step::Kind::cut)
-      svg.line(place(mark.from), place(mark.to), {.width = 0.9}, "cut");
+      svg.line(place(mark.from), place(mark.to), {.width = 0.9 * scale}, "cut");
     else
-      svg.line(place(mark.from), place(mark.to), {.width = 0.35, .breaks = hollow ? "2.4 1.2" : "2.4 1 0.5 1"},
+      svg.line(place(mark.from), place(mark.to), {.width = 0.35 * scale, .breaks = hollow ? hollows : ridges},
                "crease");
   }
   auto const radius = panel.least() * 0.12 < 2.4 ? panel.least() * 0.12 : 2.4;
+  if (radius < 1.1) return;
   for (auto const& mark : marks) {
     if (mark.sheet != sheet) continue;
     bool const upright = mark.along == Axis::far_near;
@@ -110,6 +124,7 @@ inline void draw_piece_names(Svg& svg, Panel const& panel, Scheme const& scheme,
       if (row == Scheme::most_cells) continue;
       auto const corner = panel.at(row, from_outer ? panel.columns - 1 - column : column);
       auto const size = panel.least() * 0.11 < 2.6 ? panel.least() * 0.11 : 2.6;
+      if (size < 1.1) return;
       std::string name{scheme.piece_name(piece).view()};
       if (k > 0 && panel.cell_width() > 14) name += ", set inside";
       svg.text({corner.x + size * 0.6, corner.y + size * 0.9}, name,
@@ -128,6 +143,15 @@ struct DrawnSheet {
   std::vector<SheetMark> const& marks;
   int sheet{};
 
+  /// Figures of the longest page number.
+  [[nodiscard]] std::size_t digits() const {
+    int last = 0;
+    for (int g = 0; g < fold.gatherings(); ++g) {
+      auto const end = fold.first_page(g) + fold.gathering(g).pages() - 1;
+      last = end > last ? end : last;
+    }
+    return std::to_string(last).size();
+  }
   [[nodiscard]] SheetLine const& lay() const { return formes.sheet(sheet); }
   /// The page at a place of the panel. In one-forme work the second impression is the first after turning the sheet.
   [[nodiscard]] Standing standing(Seen seen, int row, int column) const {
@@ -157,7 +181,7 @@ inline void draw_panel(Svg& svg, Panel const& panel, char const* kind, Seen seen
   for (int r = 0; r < panel.rows; ++r)
     for (int c = 0; c < panel.columns; ++c) {
       if (type) draw_type(svg, panel, r, c);
-      draw_page_number(svg, panel, r, c, drawn.standing(seen, r, c));
+      draw_page_number(svg, panel, r, c, drawn.standing(seen, r, c), drawn.digits());
     }
   if (!type) draw_marks(svg, panel, drawn.marks, drawn.sheet, from_outer);
   if (!type) draw_piece_names(svg, panel, drawn.scheme, drawn.fold, drawn.sheet, from_outer);

@@ -1,0 +1,8 @@
+// SPDX-License-Identifier: MIT
+/// Everything in drawing/: formes, sheets and gatherings as text and SVG, and their facts in words.
+#pragma once
+
+#include <bifolium/drawing/explain.hpp>
+#include <bifolium/drawing/foldable.hpp>
+#include <bifolium/drawing/forme_svg.hpp>
+#include <bifolium/drawing/forme_text.hpp>
