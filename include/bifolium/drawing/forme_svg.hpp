@@ -80,7 +80,8 @@ inline Expected<std::string> forme_svg(Scheme const& scheme, int sheet = 0) {
            "Heavy line: cut.",
            {.size = 2.8, .anchor = Anchor::start});
   svg.text({side, page_height - 7.5},
-           "The figure in a circle is the step. The rule under a page number is at its foot.",
+           "The figure in a circle is the step (left out where it could not be read). The rule under a page number is "
+           "at its foot.",
            {.size = 2.8, .anchor = Anchor::start});
   return static_cast<Svg&&>(svg).finish();
 }

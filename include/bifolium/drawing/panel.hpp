@@ -48,7 +48,7 @@ inline Panel panel_within(Spot corner, double width, double height, SheetLine co
 inline void draw_page_number(Svg& svg, Panel const& panel, int row, int column, Standing standing, std::size_t digits) {
   auto const middle = panel.at(row + 0.5, column + 0.5);
   auto const number = std::to_string(standing.page);
-  auto const by_width = panel.cell_width() * 0.56 / (Svg::figure_width * static_cast<double>(digits));
+  auto const by_width = panel.cell_width() * 0.48 / (Svg::figure_width * static_cast<double>(digits));
   auto const by_height = panel.cell_height() * 0.4;
   auto const size = by_width < by_height ? (by_width < 12 ? by_width : 12) : by_height < 12 ? by_height : 12;
   bool const down = standing.head == Head::near;

@@ -5,6 +5,7 @@
 /// whatever text comes in is escaped, with U+FFFD in place of what XML 1.0 does not allow.
 #pragma once
 
+#include <bifolium/core/broken.hpp>
 #include <bifolium/core/utf8.hpp>
 
 #include <string>
@@ -118,6 +119,19 @@ public:
   void close() {
     if (open_-- == 0) broken("no group of the drawing is open");
     put("</g>\n");
+  }
+
+  /// What follows is seen only inside this rectangle, until `close_window`; places stay those of the drawing.
+  void open_window(Spot corner, double width, double height) {
+    put("<svg");
+    attribute("x", corner.x), attribute("y", corner.y), attribute("width", width), attribute("height", height);
+    put(" viewBox=\"", svg_number(corner.x), " ", svg_number(corner.y), " ", svg_number(width), " ", svg_number(height),
+        "\">\n");
+    ++open_;
+  }
+  void close_window() {
+    if (open_-- == 0) broken("no window of the drawing is open");
+    put("</svg>\n");
   }
 
   void line(Spot from, Spot to, Stroke const& how = {}, std::string_view kind = {}) {
