@@ -3,9 +3,9 @@
 /// of its own beside this one for those who need less.
 #pragma once
 
-#include <bifolium/core/message.hpp>
 #include <bifolium/collation/count.hpp>
-#include <bifolium/drawing/forme_text.hpp>
+#include <bifolium/core/message.hpp>
+#include <bifolium/drawing.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>

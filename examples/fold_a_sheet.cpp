@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+// Makes a sheet to print on both sides, cut and fold, and says in words how.
+#include <bifolium/core/message.hpp>
+#include <bifolium/drawing.hpp>
+
+#include "support/arguments.hpp"
+
+#include <fstream>
+#include <iostream>
+
+using namespace bifolium;
+
+namespace {
+
+constexpr auto usage =
+    "usage: fold_a_sheet SCHEME --out DIR [--paper a4|letter] [--duplex long-edge|short-edge] [--right-to-left]\n"
+    "Writes SCHEME-N-front.svg and SCHEME-N-back.svg for each sheet N into the directory DIR, which must exist,\n"
+    "and prints the steps. SCHEME is the id of an attested scheme, such as 8_octavo; show_formes --list names them.\n"
+    "To print: make one PDF of both sides, for example\n"
+    "    rsvg-convert -f pdf -o octavo.pdf 8_octavo-1-front.svg 8_octavo-1-back.svg\n"
+    "and print it at its true size on both sides, turned about the edge that --duplex says (long-edge unless told).\n";
+
+bool write(std::string const& path, std::string const& text) {
+  std::ofstream file{path, std::ios::binary};
+  file << text;
+  return static_cast<bool>(file.flush());
+}
+
+} // namespace
+
+int main(int argument_count, char** arguments) {
+  support::Arguments const given{argument_count, arguments, {"--right-to-left"}, {"--out", "--paper", "--duplex"}};
+  if (auto const code = given.settled(usage, 1, 1)) return *code;
+  auto const directory = given.value("--out");
+  auto const paper = given.value("--paper").value_or("a4"), duplex = given.value("--duplex").value_or("long-edge");
+  bool const known = (paper == "a4" || paper == "letter") && (duplex == "long-edge" || duplex == "short-edge");
+  if (!directory || !known) {
+    std::cerr << usage;
+    return support::wrong_usage;
+  }
+  auto const attested = Attested::find(given.words()[0]);
+  if (!attested) {
+    std::cerr << "there is no scheme '" << given.words()[0] << "': show_formes --list names them all\n";
+    return support::wrong_usage;
+  }
+  auto const scheme = given.has("--right-to-left") ? mirrored(attested->scheme()) : attested->scheme();
+  for (int sheet = 0; sheet < scheme.sheets(); ++sheet) {
+    auto const sides = sheet_to_fold(scheme, sheet, paper == "a4" ? PageSize::a4 : PageSize::letter,
+                                     duplex == "long-edge" ? Duplex::long_edge : Duplex::short_edge);
+    if (!sides) {
+      std::cerr << message(sides.error()) << '\n';
+      return support::unreadable;
+    }
+    auto const path = *directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1);
+    if (!write(path + "-front.svg", sides->front) || !write(path + "-back.svg", sides->back)) {
+      std::cerr << "cannot write to " << path << "-front.svg and -back.svg\n";
+      return support::unreadable;
+    }
+  }
+  std::cout
+      << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"
+         "(far); the line of print at that edge says which it is. Fold along the broken lines in this order:\n\n"
+      << *explain_steps(scheme) << "\nEvery page must then stand upright, and the numbers run on from 1"
+      << (scheme.reads() == Reads::right_to_left ? ", with the spine on the right.\n"
+                                                 : ", with the spine on the left.\n")
+      << "Cut with a steel rule on a board, the hand behind the blade; children use scissors. The folds at head and\n"
+         "fore-edge (the bolts) are slit with a paper knife, away from the body.\n"
+         "Do this with the printed sheet only: never cut, fold or press an original, and in a reading room ask "
+         "first.\n";
+  return support::all_done;
+}

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+/// Mistakes of the printing house, made on purpose. A sheet is printed for one scheme and treated by another, or the
+/// inner forme is laid on the press the wrong way round, or a half-sheet is turned about the wrong line; then it is
+/// folded, and what the reader meets is told page after page. Nothing is refused: wrong sheets were printed and bound.
+#pragma once
+
+#include <bifolium/imposition/imposition.hpp>
+
+#include <string>
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// What went wrong at the press.
+enum class Slip : std::uint8_t {
+  none,
+  inner_forme_turned, ///< the inner forme laid end for end (or the sheet turned about the wrong line: the same result)
+  turned_about_other_line ///< one-forme work: the sheet turned left for right instead of far for near, or the reverse
+};
+
+/// A page as the reader meets it.
+struct PageRead {
+  int page{};
+  bool upright{};
+  friend constexpr bool operator==(PageRead, PageRead) = default;
+};
+
+namespace detail {
+
+/// What is printed on the upper side of a cell as the sheet lies to be folded.
+inline Standing printed_above(Imposition<> const& formes, int sheet, int row, int column, Slip slip) {
+  auto const& lay = formes.sheet(sheet);
+  auto const last_row = lay.rows - 1, last_column = lay.columns - 1;
+  auto const turned = [](Standing s) { return Standing{s.page, s.head == Head::far ? Head::near : Head::far}; };
+  if (!lay.one_forme) {
+    if (slip != Slip::inner_forme_turned) return formes.inner(row, last_column - column, sheet);
+    return turned(formes.inner(last_row - row, column, sheet));
+  }
+  bool const left_for_right = (lay.turned_about == Axis::far_near) != (slip == Slip::turned_about_other_line);
+  return left_for_right ? formes.outer(row, last_column - column, sheet)
+                        : turned(formes.outer(last_row - row, column, sheet));
+}
+
+} // namespace detail
+
+/// The pages of a gathering in the order in which they are met, when sheets printed from `printed` are cut and folded as
+/// `folded` says. pre: both have the same sheets, rows and columns; a gathering of `folded`, counting from 0.
+inline std::vector<PageRead> pages_met(Imposition<> const& printed, Fold<> const& folded, int gathering = 0,
+                                       Slip slip = Slip::none) {
+  if (printed.sheets() != folded.sheets()) broken("the sheets printed and the sheets folded are not the same number");
+  for (int s = 0; s < printed.sheets(); ++s)
+    if (printed.rows(s) != folded.sheet(s).rows || printed.columns(s) != folded.sheet(s).columns)
+      broken("a sheet is folded by another grid than it was printed by");
+  std::vector<PageRead> met;
+  for (int k = 1; k <= folded.gathering(gathering).leaves(); ++k) {
+    auto const cell = folded.cell({gathering, folded.gathering(gathering).leaf(k)});
+    auto const below = printed.outer(cell.row, cell.column, cell.sheet);
+    auto const above = detail::printed_above(printed, cell.sheet, cell.row, cell.column, slip);
+    auto const add = [&](Standing s) { met.push_back({s.page, (s.head == Head::far) == cell.head_far}); };
+    add(cell.recto_down ? below : above);
+    add(cell.recto_down ? above : below);
+  }
+  return met;
+}
+
+/// Page numbers in the order in which they are met, ↓ behind one that stands on its head in the folded book.
+inline std::string pages_text(std::vector<PageRead> const& pages) {
+  std::string text;
+  for (auto const& page : pages) {
+    if (!text.empty()) text += ' ';
+    text += std::to_string(page.page);
+    if (!page.upright) text += "↓";
+  }
+  return text;
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,196 @@
+// SPDX-License-Identifier: MIT
+/// A small writer of SVG 1.1: one drawing, sized and counted in millimetres, black on white. Text stays text, so that it
+/// can be searched, read aloud and tested; every drawing has a title and a description for those who cannot see it.
+/// Byte for byte the same on every machine: numbers are rounded to hundredths and written without the locale, and
+/// whatever text comes in is escaped, with U+FFFD in place of what XML 1.0 does not allow.
+#pragma once
+
+#include <bifolium/core/broken.hpp>
+#include <bifolium/core/utf8.hpp>
+
+#include <string>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// `text` as it may stand between tags and inside quotation marks (XML 1.0, fifth edition, sections 2.2 and 2.4).
+inline std::string xml_escaped(std::string_view text) {
+  std::string out;
+  for (std::size_t at = 0; at < text.size();) {
+    auto const [value, bytes, malformed] = decode(text, at);
+    bool const allowed =
+        value == '\t' || value == '\n' || value == '\r' || (value >= 0x20 && value != 0xFFFE && value != 0xFFFF);
+    if (malformed || !allowed)
+      out += "\xEF\xBF\xBD";
+    else if (value < 0x20)
+      out += value == '\t' ? "&#9;" : value == '\n' ? "&#10;" : "&#13;"; // an attribute would make blanks of them
+    else if (value == '&')
+      out += "&amp;";
+    else if (value == '<')
+      out += "&lt;";
+    else if (value == '>')
+      out += "&gt;";
+    else if (value == '"')
+      out += "&quot;";
+    else
+      out.append(text.substr(at, bytes));
+    at += bytes;
+  }
+  return out;
+}
+
+/// A length or place in millimetres, to the hundredth, without needless zeros. pre: less than a billion.
+inline std::string svg_number(double millimetres) {
+  if (!(millimetres > -1e9 && millimetres < 1e9)) broken("a length in a drawing is less than a billion millimetres");
+  auto const hundredths = static_cast<long long>(millimetres * 100 + (millimetres < 0 ? -0.5 : 0.5));
+  auto const size = static_cast<unsigned long long>(hundredths < 0 ? -hundredths : hundredths);
+  std::string out = hundredths < 0 ? "-" : "";
+  out += std::to_string(size / 100);
+  auto const rest = size % 100;
+  if (rest != 0) {
+    out += '.';
+    out += static_cast<char>('0' + rest / 10);
+    if (rest % 10 != 0) out += static_cast<char>('0' + rest % 10);
+  }
+  return out;
+}
+
+/// A point of the drawing, millimetres from its left and upper edge.
+struct Spot {
+  double x{}, y{};
+  friend constexpr bool operator==(Spot, Spot) = default;
+};
+
+/// How a line is drawn. Kinds of line differ in breaking and weight, never in colour: they must survive a copier.
+struct Stroke {
+  double width{0.25};
+  std::string_view breaks{}; ///< lengths of dashes and gaps in mm, "2 1"; empty: unbroken
+  std::string_view colour{"black"};
+};
+
+enum class Anchor : std::uint8_t { start, middle, end };
+
+/// How text is set. `turned` is clockwise, about the middle of the text's height at its anchor.
+struct Lettering {
+  double size{4}; ///< of the type, in mm
+  Anchor anchor{Anchor::middle};
+  int turned{};
+  bool bold{}, italic{};
+  std::string_view kind{}; ///< written as `class`, so that a program can find it
+  std::string_view colour{"black"};
+};
+
+/// One drawing in the making. Groups are opened and closed in pairs; `finish` gives the text.
+class Svg {
+  std::string text_;
+  int open_{};
+
+  template <class... Parts> void put(Parts const&... parts) { ((text_ += parts), ...); }
+  void attribute(char const* name, double value) { put(" ", name, "=\"", svg_number(value), "\""); }
+  void stroke(Stroke const& how) {
+    put(" fill=\"none\" stroke=\"", xml_escaped(how.colour), "\"");
+    attribute("stroke-width", how.width);
+    if (!how.breaks.empty()) put(" stroke-dasharray=\"", xml_escaped(how.breaks), "\"");
+  }
+
+public:
+  /// A drawing `width` x `height` mm.
+  Svg(double width, double height, std::string_view title, std::string_view description) {
+    auto const w = svg_number(width), h = svg_number(height);
+    put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"", w,
+        "mm\" height=\"", h, "mm\" viewBox=\"0 0 ", w, " ", h, "\" role=\"img\" aria-labelledby=\"title desc\"",
+        " font-family=\"'DejaVu Serif', 'Liberation Serif', serif\">\n<title id=\"title\">", xml_escaped(title),
+        "</title>\n<desc id=\"desc\">", xml_escaped(description), "</desc>\n");
+    put("<rect width=\"", w, "\" height=\"", h, "\" fill=\"white\"/>\n");
+  }
+
+  /// What follows belongs together, until `close`; `kind` is written as `class`. A turned group is upside down about a
+  /// point.
+  void open(std::string_view kind) {
+    put("<g class=\"", xml_escaped(kind), "\">\n");
+    ++open_;
+  }
+  void open_upside_down(std::string_view kind, Spot about) {
+    put("<g class=\"", xml_escaped(kind), "\" transform=\"rotate(180 ", svg_number(about.x), " ", svg_number(about.y),
+        ")\">\n");
+    ++open_;
+  }
+  void close() {
+    if (open_-- == 0) broken("no group of the drawing is open");
+    put("</g>\n");
+  }
+
+  /// What follows is seen only inside this rectangle, until `close_window`; places stay those of the drawing.
+  void open_window(Spot corner, double width, double height) {
+    put("<svg");
+    attribute("x", corner.x), attribute("y", corner.y), attribute("width", width), attribute("height", height);
+    put(" viewBox=\"", svg_number(corner.x), " ", svg_number(corner.y), " ", svg_number(width), " ", svg_number(height),
+        "\">\n");
+    ++open_;
+  }
+  void close_window() {
+    if (open_-- == 0) broken("no window of the drawing is open");
+    put("</svg>\n");
+  }
+
+  void line(Spot from, Spot to, Stroke const& how = {}, std::string_view kind = {}) {
+    put("<line");
+    if (!kind.empty()) put(" class=\"", xml_escaped(kind), "\"");
+    attribute("x1", from.x), attribute("y1", from.y), attribute("x2", to.x), attribute("y2", to.y);
+    stroke(how);
+    put("/>\n");
+  }
+  /// A frame; `filled` with white hides what lies below it.
+  void rectangle(Spot corner, double width, double height, Stroke const& how = {}, std::string_view kind = {},
+                 std::string_view filled = "none") {
+    put("<rect");
+    if (!kind.empty()) put(" class=\"", xml_escaped(kind), "\"");
+    attribute("x", corner.x), attribute("y", corner.y), attribute("width", width), attribute("height", height);
+    put(" fill=\"", xml_escaped(filled), "\" stroke=\"", xml_escaped(how.colour), "\"");
+    attribute("stroke-width", how.width);
+    if (!how.breaks.empty()) put(" stroke-dasharray=\"", xml_escaped(how.breaks), "\"");
+    put("/>\n");
+  }
+  void circle(Spot middle, double radius, Stroke const& how = {}, std::string_view filled = "none") {
+    put("<circle");
+    attribute("cx", middle.x), attribute("cy", middle.y), attribute("r", radius);
+    put(" fill=\"", xml_escaped(filled), "\" stroke=\"", xml_escaped(how.colour), "\"");
+    attribute("stroke-width", how.width);
+    put("/>\n");
+  }
+  /// A path in SVG's own language of moves; `d` is made with `svg_number`.
+  void path(std::string_view d, Stroke const& how = {}, std::string_view kind = {}) {
+    put("<path");
+    if (!kind.empty()) put(" class=\"", xml_escaped(kind), "\"");
+    put(" d=\"", xml_escaped(d), "\"");
+    stroke(how);
+    put("/>\n");
+  }
+  /// Text whose figures stand half above and half below `at`. No attribute for baselines is used: programs differ.
+  void text(Spot at, std::string_view what, Lettering const& how = {}) {
+    put("<text");
+    if (!how.kind.empty()) put(" class=\"", xml_escaped(how.kind), "\"");
+    attribute("x", at.x), attribute("y", at.y + figure_height * how.size / 2), attribute("font-size", how.size);
+    if (how.anchor != Anchor::start) put(" text-anchor=\"", how.anchor == Anchor::middle ? "middle" : "end", "\"");
+    if (how.bold) put(" font-weight=\"bold\"");
+    if (how.italic) put(" font-style=\"italic\"");
+    put(" fill=\"", xml_escaped(how.colour), "\"");
+    if (how.turned != 0)
+      put(" transform=\"rotate(", std::to_string(how.turned), " ", svg_number(at.x), " ", svg_number(at.y), ")\"");
+    put(">", xml_escaped(what), "</text>\n");
+  }
+
+  /// The text of the drawing. pre: every group is closed.
+  [[nodiscard]] std::string finish() && {
+    if (open_ != 0) broken("a group of the drawing is still open");
+    put("</svg>\n");
+    return static_cast<std::string&&>(text_);
+  }
+
+  /// The height of a figure as a part of the size of its type, and a bound for its width: what room text needs.
+  static constexpr double figure_height = 0.73, figure_width = 0.64;
+};
+
+} // namespace v0
+} // namespace bifolium
