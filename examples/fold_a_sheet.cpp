@@ -2,11 +2,14 @@
 // Makes a sheet to print on both sides, cut and fold, and says in words how.
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing.hpp>
+#include <bifolium/fold/attested.hpp>
+#include <bifolium/fold/mirror.hpp>
 
 #include "support/arguments.hpp"
 
 #include <fstream>
 #include <iostream>
+#include <string>
 
 using namespace bifolium;
 

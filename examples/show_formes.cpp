@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
 // Shows where the pages of a scheme stand in its formes, as the type lies on the stone.
 #include <bifolium/core/message.hpp>
+#include <bifolium/drawing/forme_svg.hpp>
 #include <bifolium/drawing/forme_text.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>
 
 #include "support/arguments.hpp"
 
+#include <fstream>
 #include <iostream>
 #include <iterator>
 #include <string>
@@ -18,6 +20,7 @@ namespace {
 constexpr auto usage =
     "usage: show_formes SCHEME        the formes of a scheme, by its id\n"
     "       show_formes -             the same for a scheme written on standard input\n"
+    "       show_formes ... --svg FILE   draws them too; several sheets become FILE-1.svg, FILE-2.svg\n"
     "       show_formes --list        the ids of all schemes, one a line\n"
     "       show_formes --list --long the same with what each is, how far it is attested, and where\n"
     "Formes are shown as the type lies on the stone, far row first; ↓ stands behind a page whose head\n"
@@ -34,10 +37,25 @@ int list(bool with_sources) {
   return support::all_done;
 }
 
+/// Writes a drawing for each sheet; false when a file cannot be written.
+bool draw(Scheme const& scheme, std::string const& file) {
+  auto const stem = file.ends_with(".svg") ? file.substr(0, file.size() - 4) : file;
+  for (int sheet = 0; sheet < scheme.sheets(); ++sheet) {
+    auto name = file;
+    if (scheme.sheets() > 1) name = stem + "-" + std::to_string(sheet + 1) + ".svg";
+    std::ofstream out{name, std::ios::binary};
+    if (!(out << *forme_svg(scheme, sheet)).flush()) {
+      std::cerr << "cannot write " << name << '\n';
+      return false;
+    }
+  }
+  return true;
+}
+
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  support::Arguments const given{argument_count, arguments, {"--list", "--long"}, {}};
+  support::Arguments const given{argument_count, arguments, {"--list", "--long"}, {"--svg"}};
   bool const listing = given.has("--list");
   if (auto const code = given.settled(usage, listing ? 0 : 1, listing ? 0 : 1)) return *code;
   if (listing) return list(given.has("--long"));
@@ -58,5 +76,6 @@ int main(int argument_count, char** arguments) {
     return support::unreadable;
   }
   std::cout << forme_text(impose(*folded));
-  return support::all_done;
+  auto const file = given.value("--svg");
+  return !file || draw(*scheme, *file) ? support::all_done : support::unreadable;
 }
