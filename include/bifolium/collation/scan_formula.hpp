@@ -302,7 +302,7 @@ template <class Sink> class FormulaScanner {
 
   /// The count that a later gathering shares with those before it.
   constexpr bool look_ahead(std::size_t i, bool only_bracket) {
-    for (int steps = 0; i < text_.size(); ++steps) {
+    while (i < text_.size()) {
       i = skip(i);
       char const c = at(i);
       if (c == ']' && only_bracket) {
