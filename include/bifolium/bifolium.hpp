@@ -7,6 +7,7 @@
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing.hpp>
 #include <bifolium/edition.hpp>
+#include <bifolium/evidence.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>
 #include <bifolium/leaf.hpp>

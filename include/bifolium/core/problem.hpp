@@ -112,6 +112,12 @@ enum class Problem : std::uint16_t {
   format_needed = 306, ///< paper is asked for without a format that says how many leaves a sheet makes
 
   // 400-499: observations and inference
+  impossible_measure = 400, ///< a height, width or type height that is no length
+  impossible_years = 401,   ///< a range of years that ends before it begins
+  impossible_gathering = 402,
+  chain_lines_on_wove = 410, ///< a warning: mixed stocks
+  very_narrow_leaf = 411,    ///< a warning: the shape of the agenda
+  marks_in_vellum = 412,     ///< a warning
 
   // 500-599: the edition: casting off, paper, presswork
   negative_count = 500,   ///< pages, copies or sheets below nothing
