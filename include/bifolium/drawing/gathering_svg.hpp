@@ -51,6 +51,15 @@ inline DrawnGathering regular_gathering(std::string_view signature, int leaves) 
   return drawn;
 }
 
+/// Puts a leaf, or the half of a pair, at `place`, counting from 0; the joints of the others stay theirs.
+/// pre: 0 to the number of leaves; the new leaf names its conjugate as it will be counted afterwards, or none.
+inline void insert_leaf(DrawnGathering& gathering, int place, DrawnLeaf const& leaf) {
+  if (place < 0 || place > static_cast<int>(gathering.leaves.size())) broken("there is no such place in the gathering");
+  for (auto& other : gathering.leaves)
+    if (other.conjugate >= place) ++other.conjugate;
+  gathering.leaves.insert(gathering.leaves.begin() + place, leaf);
+}
+
 namespace detail {
 
 constexpr char const* words_for(LeafState state) noexcept {
@@ -80,6 +89,22 @@ constexpr bool is_there(LeafState state) noexcept { return state != LeafState::m
 
 } // namespace detail
 
+/// The leaves of a gathering, one a line: the label, what became of it, the leaf it is joined to.
+inline std::string gathering_text(DrawnGathering const& gathering) {
+  std::string text;
+  for (auto const& leaf : gathering.leaves) {
+    text.append(leaf.label);
+    if (*detail::words_for(leaf.state)) text.append(": ").append(detail::words_for(leaf.state));
+    if (leaf.conjugate >= 0) {
+      text.append(leaf.state == LeafState::cancel || leaf.state == LeafState::removed ? ", the stub conjugate with "
+                                                                                      : ", conjugate with ");
+      text.append(gathering.leaves[static_cast<std::size_t>(leaf.conjugate)].label);
+    }
+    text.append("\n");
+  }
+  return text;
+}
+
 /// The gathering seen from its head. pre: `conjugate` of a leaf and of its mate agree, and joined pairs are nested.
 inline std::string gathering_svg(DrawnGathering const& gathering) {
   auto const& leaves = gathering.leaves;
@@ -103,15 +128,8 @@ inline std::string gathering_svg(DrawnGathering const& gathering) {
     return y(leaf) + (leaves[static_cast<std::size_t>(leaf)].state == LeafState::cancel ? 1.6 : 0);
   };
 
-  std::string words;
-  for (auto const& leaf : leaves) {
-    words.append(leaf.label);
-    if (*detail::words_for(leaf.state)) words.append(": ").append(detail::words_for(leaf.state));
-    if (leaf.conjugate >= 0)
-      words.append(", conjugate with ").append(leaves[static_cast<std::size_t>(leaf.conjugate)].label);
-    words.append("\n");
-  }
-  Svg svg{total, height, gathering.title, "A gathering seen from its head, the first leaf above.\n" + words};
+  Svg svg{total, height, gathering.title,
+          "A gathering seen from its head, the first leaf above.\n" + gathering_text(gathering)};
   auto const anchor = gathering.right_to_left ? Anchor::end : Anchor::start;
   svg.text({x(8), 9}, gathering.title, {.size = 5, .anchor = anchor, .bold = true});
   svg.text({x(8), 15.5},
