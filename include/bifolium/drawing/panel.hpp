@@ -126,7 +126,9 @@ inline void draw_piece_names(Svg& svg, Panel const& panel, Scheme const& scheme,
       auto const size = panel.least() * 0.11 < 2.6 ? panel.least() * 0.11 : 2.6;
       if (size < 1.1) return;
       std::string name{scheme.piece_name(piece).view()};
-      if (k > 0 && panel.cell_width() > 14) name += ", set inside";
+      // Half a leaf is free before the circle of the line above.
+      auto const room = panel.cell_width() / 2 - panel.least() * 0.12 - size;
+      if (k > 0 && static_cast<double>(name.size() + 12) * size * 0.56 < room) name += ", set inside";
       svg.text({corner.x + size * 0.6, corner.y + size * 0.9}, name,
                {.size = size, .anchor = Anchor::start, .italic = true, .kind = "piece"});
     }
