@@ -107,7 +107,7 @@ inline void draw_marks(Svg& svg, Panel const& panel, std::vector<SheetMark> cons
   }
 }
 
-/// The name of each piece that the knife makes, small in its far left corner; an off-cut that is set inside says so.
+/// The name of each piece that the knife makes, small in its far left corner; an off-cut that is inset says so.
 inline void draw_piece_names(Svg& svg, Panel const& panel, Scheme const& scheme, Fold<> const& fold, int sheet,
                              bool from_outer) {
   if (scheme.pieces() == scheme.sheets()) return;
@@ -128,7 +128,7 @@ inline void draw_piece_names(Svg& svg, Panel const& panel, Scheme const& scheme,
       std::string name{scheme.piece_name(piece).view()};
       // Half a leaf is free before the circle of the line above.
       auto const room = panel.cell_width() / 2 - panel.least() * 0.12 - size;
-      if (k > 0 && static_cast<double>(name.size() + 12) * size * 0.56 < room) name += ", set inside";
+      if (k > 0 && static_cast<double>(name.size() + 7) * size * 0.56 < room) name += ", inset";
       svg.text({corner.x + size * 0.6, corner.y + size * 0.9}, name,
                {.size = size, .anchor = Anchor::start, .italic = true, .kind = "piece"});
     }
