@@ -31,8 +31,8 @@ struct LeafOnPanel {
   bool recto{};
 };
 
-inline LeafOnPanel leaf_on_panel(DrawnSheet const& drawn, Seen seen, int row, int column) {
-  auto const home = seen == Seen::outer_paper ? drawn.lay().columns - 1 - column : column;
+inline LeafOnPanel leaf_on_panel(DrawnSheet const& drawn, Facing seen, int row, int column) {
+  auto const home = seen == Facing::outer_paper ? drawn.lay().columns - 1 - column : column;
   auto const at = drawn.fold.leaf_at(drawn.sheet, row, home);
   auto const standing = drawn.standing(seen, row, column);
   return {at, standing, (standing.page - drawn.fold.first_page(at.gathering)) % 2 == 0};
@@ -40,7 +40,8 @@ inline LeafOnPanel leaf_on_panel(DrawnSheet const& drawn, Seen seen, int row, in
 
 /// Signature and catchword at the foot of a page. Signed are the first leaves of a gathering up to its middle, the usual
 /// way (common practice; printers signed one more, or fewer). The catchword stands under the last word of the page.
-inline void draw_direction_line(Svg& svg, Panel const& panel, DrawnSheet const& drawn, Seen seen, int row, int column) {
+inline void draw_direction_line(Svg& svg, Panel const& panel, DrawnSheet const& drawn, Facing seen, int row,
+                                int column) {
   auto const leaf = leaf_on_panel(drawn, seen, row, column);
   bool const down = leaf.standing.head == Head::near, rtl = drawn.fold.reads() == Reads::right_to_left;
   auto const size = panel.least() * 0.1 < 4 ? panel.least() * 0.1 : 4;
@@ -82,8 +83,8 @@ inline void draw_register_marks(Svg& svg, double width, double height) {
     }
 }
 
-inline std::string side_to_print(DrawnSheet const& drawn, Seen seen, double width, double height, bool turned) {
-  bool const outer = seen == Seen::outer_paper;
+inline std::string side_to_print(DrawnSheet const& drawn, Facing seen, double width, double height, bool turned) {
+  bool const outer = seen == Facing::outer_paper;
   auto const name = drawing_title(drawn.scheme, drawn.sheet);
   Svg svg{
       width, height, "A sheet to fold: " + name + (outer ? ", back" : ", front"),
@@ -132,8 +133,8 @@ inline Expected<SheetToFold> sheet_to_fold(Scheme const& scheme, int sheet = 0, 
   auto const width = wide ? long_edge : short_edge, height = wide ? short_edge : long_edge;
   // Turned about its upright edge a page shows its back the same way up, turned about the level edge upside down.
   bool const about_upright_edge = wide == (duplex == Duplex::short_edge);
-  return SheetToFold{detail::side_to_print(drawn, detail::Seen::inner_paper, width, height, false),
-                     detail::side_to_print(drawn, detail::Seen::outer_paper, width, height, !about_upright_edge)};
+  return SheetToFold{detail::side_to_print(drawn, detail::Facing::inner_paper, width, height, false),
+                     detail::side_to_print(drawn, detail::Facing::outer_paper, width, height, !about_upright_edge)};
 }
 
 } // namespace v0

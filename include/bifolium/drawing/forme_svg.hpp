@@ -61,20 +61,20 @@ inline Expected<std::string> forme_svg(Scheme const& scheme, int sheet = 0) {
     svg.text({corner.x + width / 2, corner.y - 1.9}, what, {.size = 2.6, .italic = true});
     return detail::panel_within({corner.x, corner.y + 0.5}, width, height - 1, lay);
   };
-  using detail::Seen;
+  using detail::Facing;
   detail::DrawnSheet const drawn{scheme, *folded, formes, marks, sheet};
   auto const on_stone = "type on the stone, the compositor at the lower edge",
              to_fold = "printed paper, as it lies to be folded";
   detail::draw_panel(svg, panel(0, 0, lay.one_forme ? "The one forme" : "Outer forme", on_stone), "outer-type",
-                     Seen::outer_type, drawn);
+                     Facing::outer_type, drawn);
   if (lay.one_forme)
     detail::tell_of_turning(svg, slot(1, 0), lay.turned_about, folded->copies());
   else
-    detail::draw_panel(svg, panel(1, 0, "Inner forme", on_stone), "inner-type", Seen::inner_type, drawn);
+    detail::draw_panel(svg, panel(1, 0, "Inner forme", on_stone), "inner-type", Facing::inner_type, drawn);
   detail::draw_panel(svg, panel(0, 1, lay.one_forme ? "First impression" : "Outer side", "printed paper, this side up"),
-                     "outer", Seen::outer_paper, drawn);
+                     "outer", Facing::outer_paper, drawn);
   detail::draw_panel(svg, panel(1, 1, lay.one_forme ? "Second impression, after turning" : "Inner side", to_fold),
-                     "inner", Seen::inner_paper, drawn);
+                     "inner", Facing::inner_paper, drawn);
   svg.text({side, page_height - 12},
            "Broken line: crease, hollow on this side. Broken line with points: crease, ridge on this side. "
            "Heavy line: cut.",

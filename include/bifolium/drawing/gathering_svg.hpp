@@ -16,7 +16,7 @@ namespace bifolium {
 inline namespace v0 {
 
 /// What a leaf of a drawn gathering is.
-enum class LeafState : std::uint8_t {
+enum class LeafFate : std::uint8_t {
   present,  ///< as printed
   single,   ///< present, and joined to no other leaf
   cancel,   ///< a leaf printed to take the place of one cut away, pasted to the stub of it
@@ -28,7 +28,7 @@ enum class LeafState : std::uint8_t {
 /// One leaf, in the order of the book.
 struct DrawnLeaf {
   std::string label; ///< what stands beside it: A1, or a word
-  LeafState state{LeafState::present};
+  LeafFate state{LeafFate::present};
   int conjugate{-1}; ///< the index of the leaf it is joined to, from 0; -1: none
 };
 
@@ -46,26 +46,35 @@ inline DrawnGathering regular_gathering(std::string_view signature, int leaves) 
   for (int k = 1; k <= leaves; ++k) {
     auto const mate = leaves + 1 - k;
     drawn.leaves.push_back({std::string{signature}.append(std::to_string(k)),
-                            mate == k ? LeafState::single : LeafState::present, mate == k ? -1 : mate - 1});
+                            mate == k ? LeafFate::single : LeafFate::present, mate == k ? -1 : mate - 1});
   }
   return drawn;
 }
 
+/// Puts a leaf, or the half of a pair, at `place`, counting from 0; the joints of the others stay theirs.
+/// pre: 0 to the number of leaves; the new leaf names its conjugate as it will be counted afterwards, or none.
+inline void insert_leaf(DrawnGathering& gathering, int place, DrawnLeaf const& leaf) {
+  if (place < 0 || place > static_cast<int>(gathering.leaves.size())) broken("there is no such place in the gathering");
+  for (auto& other : gathering.leaves)
+    if (other.conjugate >= place) ++other.conjugate;
+  gathering.leaves.insert(gathering.leaves.begin() + place, leaf);
+}
+
 namespace detail {
 
-constexpr char const* words_for(LeafState state) noexcept {
+constexpr char const* words_for(LeafFate state) noexcept {
   switch (state) {
-  case LeafState::present:
+  case LeafFate::present:
     return "";
-  case LeafState::single:
+  case LeafFate::single:
     return "single leaf";
-  case LeafState::cancel:
+  case LeafFate::cancel:
     return "cancel, pasted to the stub";
-  case LeafState::inserted:
+  case LeafFate::inserted:
     return "inserted";
-  case LeafState::missing:
+  case LeafFate::missing:
     return "missing";
-  case LeafState::removed:
+  case LeafFate::removed:
     return "cut away";
   }
   return "";
@@ -76,9 +85,25 @@ constexpr int characters(std::string_view text) noexcept {
   for (std::size_t at = 0; at < text.size(); at += decode(text, at).bytes) ++count;
   return count;
 }
-constexpr bool is_there(LeafState state) noexcept { return state != LeafState::missing && state != LeafState::removed; }
+constexpr bool is_there(LeafFate state) noexcept { return state != LeafFate::missing && state != LeafFate::removed; }
 
 } // namespace detail
+
+/// The leaves of a gathering, one a line: the label, what became of it, the leaf it is joined to.
+inline std::string gathering_text(DrawnGathering const& gathering) {
+  std::string text;
+  for (auto const& leaf : gathering.leaves) {
+    text.append(leaf.label);
+    if (*detail::words_for(leaf.state)) text.append(": ").append(detail::words_for(leaf.state));
+    if (leaf.conjugate >= 0) {
+      text.append(leaf.state == LeafFate::cancel || leaf.state == LeafFate::removed ? ", the stub conjugate with "
+                                                                                    : ", conjugate with ");
+      text.append(gathering.leaves[static_cast<std::size_t>(leaf.conjugate)].label);
+    }
+    text.append("\n");
+  }
+  return text;
+}
 
 /// The gathering seen from its head. pre: `conjugate` of a leaf and of its mate agree, and joined pairs are nested.
 inline std::string gathering_svg(DrawnGathering const& gathering) {
@@ -100,18 +125,11 @@ inline std::string gathering_svg(DrawnGathering const& gathering) {
 
   // What is bent round at the gutter is the stub, where a cancel is pasted to it.
   auto const stub = [&](int leaf) {
-    return y(leaf) + (leaves[static_cast<std::size_t>(leaf)].state == LeafState::cancel ? 1.6 : 0);
+    return y(leaf) + (leaves[static_cast<std::size_t>(leaf)].state == LeafFate::cancel ? 1.6 : 0);
   };
 
-  std::string words;
-  for (auto const& leaf : leaves) {
-    words.append(leaf.label);
-    if (*detail::words_for(leaf.state)) words.append(": ").append(detail::words_for(leaf.state));
-    if (leaf.conjugate >= 0)
-      words.append(", conjugate with ").append(leaves[static_cast<std::size_t>(leaf.conjugate)].label);
-    words.append("\n");
-  }
-  Svg svg{total, height, gathering.title, "A gathering seen from its head, the first leaf above.\n" + words};
+  Svg svg{total, height, gathering.title,
+          "A gathering seen from its head, the first leaf above.\n" + gathering_text(gathering)};
   auto const anchor = gathering.right_to_left ? Anchor::end : Anchor::start;
   svg.text({x(8), 9}, gathering.title, {.size = 5, .anchor = anchor, .bold = true});
   svg.text({x(8), 15.5},
@@ -122,15 +140,15 @@ inline std::string gathering_svg(DrawnGathering const& gathering) {
   for (int i = 0; i < count; ++i) {
     auto const& leaf = leaves[static_cast<std::size_t>(i)];
     bool const there = detail::is_there(leaf.state);
-    auto const from = leaf.conjugate < 0 || leaf.state == LeafState::cancel ? gutter + 3 : gutter;
-    Stroke const how{.width = leaf.state == LeafState::cancel ? 1.1 : 0.5, .breaks = there ? "" : "0.5 1.6"};
+    auto const from = leaf.conjugate < 0 || leaf.state == LeafFate::cancel ? gutter + 3 : gutter;
+    Stroke const how{.width = leaf.state == LeafFate::cancel ? 1.1 : 0.5, .breaks = there ? "" : "0.5 1.6"};
     svg.open("leaf");
     svg.line({x(from), y(i)}, {x(fore_edge), y(i)}, how);
-    if (leaf.state == LeafState::cancel || leaf.state == LeafState::removed) {
+    if (leaf.state == LeafFate::cancel || leaf.state == LeafFate::removed) {
       // The stub lies on the reader's side of what is pasted to it.
       auto const below = stub(i);
       svg.line({x(gutter), below}, {x(gutter + 12), below}, {.width = 0.5}, "stub");
-      if (leaf.state == LeafState::cancel)
+      if (leaf.state == LeafFate::cancel)
         svg.rectangle({gathering.right_to_left ? x(gutter + 11) : x(gutter + 4), y(i)}, 7, 1.6, {.width = 0.1}, "paste",
                       "#777");
     }

@@ -107,7 +107,7 @@ inline void draw_marks(Svg& svg, Panel const& panel, std::vector<SheetMark> cons
   }
 }
 
-/// The name of each piece that the knife makes, small in its far left corner; an off-cut that is set inside says so.
+/// The name of each piece that the knife makes, small in its far left corner; an off-cut that is inset says so.
 inline void draw_piece_names(Svg& svg, Panel const& panel, Scheme const& scheme, Fold<> const& fold, int sheet,
                              bool from_outer) {
   if (scheme.pieces() == scheme.sheets()) return;
@@ -126,14 +126,16 @@ inline void draw_piece_names(Svg& svg, Panel const& panel, Scheme const& scheme,
       auto const size = panel.least() * 0.11 < 2.6 ? panel.least() * 0.11 : 2.6;
       if (size < 1.1) return;
       std::string name{scheme.piece_name(piece).view()};
-      if (k > 0 && panel.cell_width() > 14) name += ", set inside";
+      // Half a leaf is free before the circle of the line above.
+      auto const room = panel.cell_width() / 2 - panel.least() * 0.12 - size;
+      if (k > 0 && static_cast<double>(name.size() + 7) * size * 0.56 < room) name += ", inset";
       svg.text({corner.x + size * 0.6, corner.y + size * 0.9}, name,
                {.size = size, .anchor = Anchor::start, .italic = true, .kind = "piece"});
     }
 }
 
 /// How a panel is seen: type on the stone, paper from its outer side, paper from its inner side as it lies to be folded.
-enum class Seen : std::uint8_t { outer_type, inner_type, outer_paper, inner_paper };
+enum class Facing : std::uint8_t { outer_type, inner_type, outer_paper, inner_paper };
 
 /// One sheet of a scheme with all that is drawn of it.
 struct DrawnSheet {
@@ -154,16 +156,16 @@ struct DrawnSheet {
   }
   [[nodiscard]] SheetLine const& lay() const { return formes.sheet(sheet); }
   /// The page at a place of the panel. In one-forme work the second impression is the first after turning the sheet.
-  [[nodiscard]] Standing standing(Seen seen, int row, int column) const {
+  [[nodiscard]] Standing standing(Facing seen, int row, int column) const {
     auto const mirrored = lay().columns - 1 - column;
     switch (seen) {
-    case Seen::outer_type:
+    case Facing::outer_type:
       return formes.outer(row, column, sheet);
-    case Seen::inner_type:
+    case Facing::inner_type:
       return formes.inner(row, column, sheet);
-    case Seen::outer_paper:
+    case Facing::outer_paper:
       return formes.outer(row, mirrored, sheet);
-    case Seen::inner_paper:
+    case Facing::inner_paper:
       break;
     }
     if (!lay().one_forme) return formes.inner(row, mirrored, sheet);
@@ -174,8 +176,8 @@ struct DrawnSheet {
   }
 };
 
-inline void draw_panel(Svg& svg, Panel const& panel, char const* kind, Seen seen, DrawnSheet const& drawn) {
-  bool const type = seen == Seen::outer_type || seen == Seen::inner_type, from_outer = seen == Seen::outer_paper;
+inline void draw_panel(Svg& svg, Panel const& panel, char const* kind, Facing seen, DrawnSheet const& drawn) {
+  bool const type = seen == Facing::outer_type || seen == Facing::inner_type, from_outer = seen == Facing::outer_paper;
   svg.open(kind);
   svg.rectangle(panel.corner, panel.width, panel.height, {.width = type ? 0.6 : 0.3}, "sheet");
   for (int r = 0; r < panel.rows; ++r)

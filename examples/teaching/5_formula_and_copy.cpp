@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: MIT
+// Lesson 5. The formula and the copy. A collation formula says how the book was made; the copy in the hand says what has
+// become of it. A⁸ B⁸(±B3) C⁴ is a book of twenty leaves in which the third leaf of B was cut out and another pasted to
+// its stub. Such a leaf, a cancel, is joined to nothing: its old conjugate holds the stub.
+#include <bifolium/collation/count.hpp>
+#include <bifolium/drawing.hpp>
+#include <bifolium/fold.hpp>
+
+#include <iostream>
+
+using namespace bifolium;
+
+static_assert(count_formula("A8 B8(±B3) C4")->leaves == 20); // a cancel takes the place of a leaf: nothing is added
+static_assert(count_formula("A8 B8(-B8) C4")->leaves == 19); // a leaf cut away in the house
+static_assert(count_formula("A8 B8(B5+χ1) C4")->leaves == 21);
+static_assert(Gathering<8>{}.leaf(3).conjugate() == Gathering<8>{}.leaf(6)); // whose stub holds the cancel
+
+// Wrong on purpose: B9 is asked for in a gathering of eight.
+static_assert(!count_formula("A8 B8(-B9) C4"));
+
+int main() {
+  std::cout << "A8 B8(±B3) C4 has " << count_formula("A8 B8(±B3) C4")->leaves << " leaves.\n";
+  auto gathering = regular_gathering("B", 8);
+  gathering.leaves[2].state = LeafFate::cancel;
+  gathering.leaves[3].state = LeafFate::missing; // in this copy
+  std::cout << "Gathering B of this copy, seen from the head:\n" << gathering_text(gathering);
+  std::cout
+      << "B3 and B6 are one bent line in the formula; in the copy B6 hangs on the stub of the old B3.\n\n"
+      << "To see a cancel: print a sheet to fold, cut the third leaf out but for a finger's breadth at the gutter,\n"
+      << "write it anew on another sheet and paste it to the stub. Use copies only: never cut an original.\n";
+
+  // Wrong on purpose: a leaf that is missing from a copy is no part of the formula, which tells of all copies.
+  std::cout << "\nWrong on purpose, B4 taken out of the formula because this copy lacks it: "
+            << count_formula("A8 B8(±B3, -B4) C4")->leaves << " leaves.\nNow every whole copy has one leaf too many.\n";
+}

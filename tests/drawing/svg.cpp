@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: MIT
+// Drawings as XML and as pictures: escaping, numbers, nothing outside the page, no two labels on each other; and the
+// explanations, checked as facts against what the manuals say of the same sheets.
+#include <bifolium/drawing.hpp>
+#include <bifolium/fold.hpp>
+
+#include "check.hpp"
+
+#include <cstdio>
+#include <pugixml.hpp>
+#include <random>
+#include <string>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+
+struct Box {
+  double left{}, top{}, right{}, bottom{};
+  std::string what{}, kind{};
+};
+
+bool overlap(Box const& a, Box const& b) {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
+
+/// The boxes of all text, by a bound for the width of its letters; turned by whatever groups it stands in.
+void collect(pugi::xml_node node, std::vector<Box>& boxes) {
+  for (auto child : node.children()) {
+    if (std::string{child.name()} == "text") {
+      auto const size = child.attribute("font-size").as_double();
+      std::string const text = child.text().get(), anchor = child.attribute("text-anchor").value();
+      bool const bold = child.attribute("font-weight");
+      int characters = 0;
+      for (char c : text) characters += (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
+      // DejaVu Serif: figures are 0.636 of the size wide; words come to 0.56 on average, bold to 0.64.
+      bool const figures = text.find_first_not_of("0123456789") == std::string::npos;
+      auto const width = characters * size * (figures ? 0.636 : bold ? 0.64 : 0.56);
+      auto const x = child.attribute("x").as_double(), y = child.attribute("y").as_double();
+      auto const left = anchor == "middle" ? x - width / 2 : anchor == "end" ? x - width : x;
+      Box box{left, y - 0.73 * size, left + width, y, text, child.attribute("class").value()};
+      for (auto up = child; up; up = up.parent()) {
+        double degrees{}, ax{}, ay{};
+        if (std::sscanf(up.attribute("transform").value(), "rotate(%lf %lf %lf)", &degrees, &ax, &ay) != 3) continue;
+        box = {2 * ax - box.right, 2 * ay - box.bottom, 2 * ax - box.left, 2 * ay - box.top, box.what, box.kind};
+      }
+      boxes.push_back(box);
+    }
+    collect(child, boxes);
+  }
+}
+
+void is_sound(std::string const& svg) {
+  pugi::xml_document document;
+  REQUIRE(document.load_string(svg.c_str()));
+  auto const root = document.child("svg");
+  CHECK(!std::string{root.child("title").text().get()}.empty());
+  CHECK(!std::string{root.child("desc").text().get()}.empty());
+  double x{}, y{}, width{}, height{};
+  REQUIRE(std::sscanf(root.attribute("viewBox").value(), "%lf %lf %lf %lf", &x, &y, &width, &height) == 4);
+  CHECK(root.attribute("width").value() == svg_number(width) + "mm");
+  CHECK(svg.find("nan") == std::string::npos);
+  std::vector<Box> boxes;
+  collect(root, boxes);
+  for (std::size_t i = 0; i < boxes.size(); ++i) {
+    CAPTURE(boxes[i].what);
+    CHECK(boxes[i].left >= 0);
+    CHECK(boxes[i].right <= width);
+    CHECK(boxes[i].top >= 0);
+    CHECK(boxes[i].bottom <= height);
+    for (std::size_t k = 0; k < i; ++k) {
+      CAPTURE(boxes[k].what);
+      CHECK(!overlap(boxes[i], boxes[k]));
+    }
+  }
+  // Everything else that is drawn lies on the page too.
+  for (auto const& found : document.select_nodes("//line | //rect | //circle")) {
+    auto const node = found.node();
+    auto const at = [&](char const* name) { return node.attribute(name).as_double(); };
+    for (char const* name : {"x1", "x2", "x", "y1", "y2", "y"}) CHECK(at(name) >= -0.01);
+    if (node.attribute("r") && std::string{node.parent().attribute("class").value()} != "watermark" &&
+        std::string{node.parent().attribute("class").value()} != "countermark") { // marks are cut by their windows
+      CHECK(at("cx") - at("r") >= 0);
+      CHECK(at("cy") - at("r") >= 0);
+      CHECK(at("cx") + at("r") <= width);
+      CHECK(at("cy") + at("r") <= height);
+    }
+    CHECK(at("x1") <= width);
+    CHECK(at("x2") <= width);
+    CHECK(at("y1") <= height);
+    CHECK(at("y2") <= height);
+    CHECK(at("x") + at("width") <= width + 0.01);
+    CHECK(at("y") + at("height") <= height + 0.01);
+  }
+}
+
+} // namespace
+
+TEST_CASE("every drawing of every scheme is sound, inside its page, and no label lies on another") {
+  for (int row = 0; row < Attested::count; ++row) {
+    Attested const attested{static_cast<SchemeRow>(row)};
+    CAPTURE(attested.id());
+    auto const scheme = attested.scheme();
+    for (int s = 0; s < scheme.sheets(); ++s) {
+      is_sound(*forme_svg(scheme, s));
+      auto const printed = sheet_to_fold(scheme, s, PageSize::letter, Duplex::long_edge);
+      is_sound(printed->front);
+      is_sound(printed->back);
+      is_sound(*sheet_svg(scheme, Sheet<millimetres>{315_mm, 450_mm}, countermark_mould, s));
+    }
+  }
+}
+
+TEST_CASE("whatever text a drawing is given, it stays XML and the text comes back") {
+  CHECK(xml_escaped("<a href=\"x\">&amp;</a>") == "&lt;a href=&quot;x&quot;&gt;&amp;amp;&lt;/a&gt;"); // XML 1.0, 2.4
+  CHECK(xml_escaped(std::string_view{"\0\x01\x1F", 3}) == "\uFFFD\uFFFD\uFFFD");                      // XML 1.0, 2.2
+  CHECK(xml_escaped("\xFF\xC3") == "\uFFFD\uFFFD");
+  CHECK(xml_escaped("\xEF\xBF\xBE") == "\uFFFD");
+  std::mt19937 random{20240229};
+  for (int round = 0; round < 400; ++round) {
+    std::string wild;
+    for (auto n = random() % 40; n > 0; --n)
+      wild += random() % 3 == 0 ? "<>&\"']]>\r\n\t"[random() % 11] : static_cast<char>(random() % 256);
+    auto gathering = regular_gathering("A", 4);
+    gathering.title = wild;
+    gathering.leaves[1].label = "x" + wild + "x"; // a parser may trim what is blank at the ends
+    pugi::xml_document document;
+    REQUIRE(document.load_string(gathering_svg(gathering).c_str(), pugi::parse_full | pugi::parse_ws_pcdata));
+    std::string expected = "x";
+    for (std::size_t at = 0; at < wild.size();) {
+      auto const [value, bytes, malformed] = decode(wild, at);
+      bool const allowed =
+          value >= 0x20 ? value != 0xFFFE && value != 0xFFFF : value == '\t' || value == '\n' || value == '\r';
+      expected += malformed || !allowed ? "\uFFFD" : wild.substr(at, bytes);
+      at += bytes;
+    }
+    bool found = false;
+    for (auto const& text : document.select_nodes("//text[@class='label']"))
+      found = found || text.node().text().get() == expected + "x";
+    CHECK(found);
+  }
+}
+
+TEST_CASE("numbers are written alike everywhere: hundredths, no locale, no minus before nothing") {
+  CHECK(svg_number(0) == "0");
+  CHECK(svg_number(-0.001) == "0");
+  CHECK(svg_number(12.3) == "12.3");
+  CHECK(svg_number(-1.05) == "-1.05");
+  CHECK(svg_number(7.999) == "8");
+}
+
+TEST_CASE("the pages said to meet in a fold are those the manuals give the folder") {
+  // Nicholson, A Manual of the Art of Bookbinding (1856), octavo: 3 on 2; 5 on 4 and 12 on 13; 9 on 8.
+  auto const octavo = *explain_steps(schemes::octavo.scheme());
+  CHECK(octavo.find("1. Fold the right half of the sheet over on the left: page 3 meets 2") == 0);
+  CHECK(octavo.find("\n2. Fold the far half of the sheet over on the near: page 5 meets 4, 12 meets 13.\n") !=
+        std::string::npos);
+  CHECK(octavo.find("\n3. Fold the right half of the sheet over on the left: page 9 meets 8.\n") != std::string::npos);
+  // The same book, twelves: 3 on 2; 5 and 20 on 4 and 21; 17 on 8; of the off-cut 10 and 11 meet, 12 and 13.
+  auto const twelves = *explain_steps(schemes::duodecimo.scheme());
+  for (char const* words : {"page 3 meets 2", "page 5 meets 4, 20 meets 21", "page 17 meets 8", "11 meets 10",
+                            "12 meets 13", "inside it piece off"}) {
+    CAPTURE(words);
+    CHECK(twelves.find(words) != std::string::npos);
+  }
+}
+
+TEST_CASE("a page is explained by the facts of its sheet") {
+  auto const five = *explain_page(schemes::octavo.scheme(), 5);
+  CHECK(five.find("upside down in the outer forme, in the far row, fourth from the left") != std::string::npos);
+  CHECK(five.find("Step 2 turns its leaf end for end: the far part is what folds over") != std::string::npos);
+  CHECK(five.find("page 12, for the two add up to 17") != std::string::npos); // Savage (1841): 17 in octavo
+  CHECK(explain_count(schemes::octavo_half_sheet.scheme(), 1000)->find("1000 copies take 500 sheets, and 1000 impr") !=
+        std::string::npos);
+}
+
+TEST_CASE("sheets printed right and treated wrong are read wrong") {
+  auto const scheme = schemes::folio.scheme();
+  auto const folded = *fold(scheme);
+  auto const formes = impose(folded);
+  CHECK(pages_text(pages_met(formes, folded)) == "1 2 3 4");
+  CHECK(pages_text(pages_met(formes, folded, 0, Slip::inner_forme_turned)) == "1 3↓ 2↓ 4");
+}
+
+TEST_CASE("a gathering is drawn with its pairs joined, and what is not joined hangs loose") {
+  auto gathering = regular_gathering("A", 8);
+  gathering.leaves[2].state = LeafFate::cancel;
+  gathering.leaves[7].state = LeafFate::removed;
+  insert_leaf(gathering, 5, {"χ1", LeafFate::inserted});
+  for (bool right_to_left : {false, true}) {
+    gathering.right_to_left = right_to_left;
+    auto const svg = gathering_svg(gathering);
+    is_sound(svg);
+    pugi::xml_document document;
+    REQUIRE(document.load_string(svg.c_str()));
+    CHECK(document.select_nodes("//path[@class='fold']").size() == 4);
+    CHECK(document.select_nodes("//g[@class='leaf']").size() == 9);
+    CHECK(document.select_nodes("//rect[@class='paste']").size() == 1);
+    CHECK(document.select_nodes("//line[@class='stub']").size() == 2);
+  }
+  CHECK(gathering.leaves[8].conjugate == 0);
+  CHECK(gathering_text(gathering).find("A3: cancel, pasted to the stub, the stub conjugate with A6") !=
+        std::string::npos);
+  gathering.leaves[0].conjugate = 3;
+  CHECK_THROWS((void)gathering_svg(gathering));
+}
