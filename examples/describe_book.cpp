@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: MIT
-// Describes a book from a small record: formats that fit its leaf and the sheet each implies, the formes of the likely
-// scheme, leaves and sheets of its formula, paper for the edition. README.md tells what a record looks like.
+// Describes a book from a small record: the format its leaf argues for and why, the formes of the likely scheme, leaves and
+// sheets of its formula, paper and presswork for the edition. README.md tells what a record looks like.
 #include <bifolium/bifolium.hpp>
 #include <bifolium/fold/read_format.hpp>
 
 #include "support/arguments.hpp"
 #include "support/book.hpp"
-#include "support/geometry.hpp"
 
-#include <cmath>
 #include <fstream>
 #include <iostream>
 #include <string>
@@ -20,34 +18,18 @@ namespace {
 
 constexpr auto usage =
     "usage: describe_book RECORD      a file, or - for standard input\n"
-    "A record has one 'name: value' a line; a line that begins with # is a comment. Names: title, place,\n"
-    "year, height, width, chain lines, formula, scheme, copies, ream.\n";
+    "A record has one 'name: value' a line; a line that begins with # is a comment. Names: title, place, year, height, "
+    "width,\n"
+    "type height, material, chain lines, watermark, gatherings of, state, formula, scheme, copies, overs, ream.\n";
 
-std::string whole(millimetres length) { return std::to_string(std::lround(length.count())); }
-std::string percent(double part) { return std::to_string(std::lround(100 * part)) + " %"; }
-
-/// The formats that fit, each with its sheet; gives back the first.
-std::optional<Fit> tell_format(Book const& book) {
-  if (!book.height || !book.width) {
-    std::cout << "Format: not looked at, as the record gives no height and width.\n\n";
-    return std::nullopt;
-  }
-  std::cout << "Leaf: " << whole(*book.height) << " x " << whole(*book.width) << " mm";
-  if (book.chain_lines)
-    std::cout << ", chain lines " << (*book.chain_lines == ChainLines::vertical ? "vertical" : "horizontal");
-  std::cout << "\nFormats that fit, by geometry alone (what the binder took is given for height and width):\n";
-  auto const fits = formats_that_fit({*book.height, *book.width}, book.chain_lines,
-                                     usable_for(book.years.value_or(Years{1450, 1900}), book.region));
-  for (auto const& fit : fits) {
-    std::cout << "  " << fit.format << " (" << fit.format.name() << ") on " << fit.size->name << ", "
-              << fit.size->sheet() << ": uncut " << whole(fit.uncut.height) << " x " << whole(fit.uncut.width)
-              << ", lost " << percent(fit.height_lost) << " and " << percent(fit.width_lost)
-              << (fit.chains_agree ? "" : "; the chain lines tell against it") << '\n';
-    if (fit.chains_agree && &fit - fits.data() >= 5) break;
-  }
-  if (fits.empty()) std::cout << "  none on the sheets of the place and time\n";
+/// The format the leaf argues for; gives back the first candidate where one is at least probable.
+std::optional<FormatCandidate> tell_format(Observation const& observation) {
+  auto const inference = infer_format(observation);
+  std::cout << "Format: " << cataloguer_words(inference);
+  for (int i = 0; i < observation.warnings(); ++i) std::cout << "Odd: " << sentence(observation.warning(i)) << ".\n";
   std::cout << '\n';
-  return fits.empty() ? std::nullopt : std::optional{fits.front()};
+  if (inference.certainty == Certainty::not_determined) return std::nullopt;
+  return inference.candidates.front();
 }
 
 void tell_formes(Attested scheme) {
@@ -56,35 +38,28 @@ void tell_formes(Attested scheme) {
             << forme_text(impose(*fold(scheme.scheme()))) << '\n';
 }
 
-/// Leaves and sheets; gives back the sheets of one copy.
-std::optional<Fraction> tell_formula(Book const& book, std::optional<Format> likely) {
-  if (!book.leaves) return std::nullopt;
-  std::cout << "Formula: " << book.formula << "\n  " << book.leaves->leaves << " leaves in " << book.leaves->gatherings
-            << (book.leaves->gatherings == 1 ? " gathering, " : " gatherings, ") << book.leaves->pages() << " pages\n";
+/// Leaves of the formula, and its sheets under the format it states or, failing that, the one the leaf argues for.
+void tell_formula(Book const& book, std::optional<Format> likely) {
+  auto const& count = *book.leaves;
+  std::cout << "Formula: " << book.formula << "\n  " << count.leaves << " leaves in " << count.gatherings
+            << (count.gatherings == 1 ? " gathering, " : " gatherings, ") << count.pages() << " pages\n";
+  if (count.warnings > 0) std::cout << "  " << count.warnings << " doubts: read_formula names them\n";
   auto const stated = format_at_start(book.formula);
   auto const format = stated ? std::optional{stated->format} : likely;
-  auto const to_sheet = format ? format->leaves_to_sheet() : std::nullopt;
-  if (!to_sheet) return std::nullopt;
-  Fraction const sheets{book.leaves->leaves, *to_sheet};
-  std::cout << "  " << sheets << " sheets a copy, as the formula stands, in " << *format
-            << (stated ? ", the format it states\n\n" : ", the first of the formats above\n\n");
-  return sheets;
+  if (auto const to_sheet = format ? format->leaves_to_sheet() : std::nullopt)
+    std::cout << "  its leaves are " << Fraction{count.leaves, *to_sheet} << " sheets of " << *format
+              << (stated ? ", the format it states\n" : ", the format above\n");
+  std::cout << '\n';
 }
 
-void tell_paper(Book const& book, std::optional<Fraction> sheets_a_copy) {
-  if (!book.copies || !sheets_a_copy) return;
-  auto const all = checked_multiply(*sheets_a_copy, Fraction{*book.copies});
-  if (!all) {
-    std::cout << "Paper: more than can be reckoned\n";
-    return;
-  }
-  std::cout << "Paper: " << *book.copies << " copies x " << *sheets_a_copy << " sheets = " << all->ceil() << " sheets";
-  if (book.ream) {
-    auto const count = counted(all->ceil(), *book.ream);
-    std::cout << " = " << count.reams << " reams, " << count.quires << " quires, " << count.loose << " sheets ("
-              << book.ream->name << ", quires of " << book.ream->quire << ')';
-  }
-  std::cout << "\n  nothing is added for spoilage\n";
+void tell_paper(Book const& book, Attested scheme) {
+  auto const bill = reckon({.scheme = scheme,
+                            .pages = book.leaves->pages(),
+                            .copies = *book.copies,
+                            .overs_percent = book.overs,
+                            .ream = book.ream});
+  std::cout << "Paper for an edition of as many leaves, by " << scheme.id() << ":\n"
+            << (bill ? working(*bill) : sentence_of(bill.error()) + "\n");
 }
 
 } // namespace
@@ -100,13 +75,18 @@ int main(int argument_count, char** arguments) {
   }
   std::vector<RecordError> errors;
   auto const book = read_book(given.words()[0] == "-" ? std::cin : file, errors);
+  auto const observation = observe(book.seen);
   for (auto const& error : errors)
     std::cerr << "line " << error.line << ", column " << error.column << ": " << error.sentence << '\n';
-  if (!errors.empty()) return unreadable;
+  if (!observation) std::cerr << sentence_of(observation.error()) << '\n';
+  if (!errors.empty() || !observation) return unreadable;
 
   if (!book.title.empty()) std::cout << book.title << "\n\n";
-  auto const likely = tell_format(book);
-  if (book.scheme || likely) tell_formes(book.scheme ? *book.scheme : likely->scheme);
-  tell_paper(book, tell_formula(book, likely ? std::optional{likely->format} : std::nullopt));
+  auto const likely = tell_format(*observation);
+  auto scheme = book.scheme;
+  if (!scheme && likely) scheme = likely->scheme;
+  if (scheme) tell_formes(*scheme);
+  if (book.leaves) tell_formula(book, likely ? std::optional{likely->format} : std::nullopt);
+  if (book.leaves && book.copies && scheme) tell_paper(book, *scheme);
   return all_done;
 }

@@ -6,11 +6,12 @@
 #include <bifolium/collation/count.hpp>
 #include <bifolium/paper/read_length.hpp>
 
+#include "observed.hpp"
 #include "record.hpp"
 
 #include <algorithm>
+#include <cstddef>
 #include <cstdint>
-#include <initializer_list>
 #include <istream>
 #include <optional>
 #include <string>
@@ -22,13 +23,11 @@ namespace support {
 
 struct Book {
   std::string title, formula;
-  std::optional<bifolium::millimetres> height, width;
-  std::optional<bifolium::ChainLines> chain_lines;
-  bifolium::Region region{bifolium::Region::anywhere};
-  std::optional<bifolium::Years> years;
+  bifolium::Seen seen; ///< of the leaf
   std::optional<bifolium::Attested> scheme;
   std::optional<bifolium::FormulaCount> leaves;
   std::optional<std::int64_t> copies;
+  bifolium::Fraction overs{};
   std::optional<bifolium::ReamCount> ream;
 };
 
@@ -72,37 +71,39 @@ public:
       wrong(*field, read.error());
     return std::nullopt;
   }
-  std::optional<std::int64_t> number(std::string_view name) {
+  std::optional<std::int64_t> count(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
     if (auto const value = whole_number(field->value)) return value;
     wrong(*field, "found '" + field->value + "' where a whole number should stand");
     return std::nullopt;
   }
-  /// A year, or a range such as 1450-1500.
-  std::optional<bifolium::Years> years(std::string_view name) {
-    auto const field = record_.find(name);
-    if (!field) return std::nullopt;
-    auto const dash = field->value.find('-');
-    auto const from = whole_number(field->value.substr(0, dash));
-    auto const to = dash == std::string::npos ? from : whole_number(field->value.substr(dash + 1));
-    if (from && to && *from <= *to && *to <= 2100)
-      return bifolium::Years{static_cast<int>(*from), static_cast<int>(*to)};
-    wrong(*field, "'" + field->value + "' is neither a year nor a range such as 1450-1500");
-    return std::nullopt;
-  }
   /// One of some words, and what it stands for.
-  template <class T>
-  std::optional<T> word(std::string_view name, std::initializer_list<std::pair<std::string_view, T>> known) {
+  template <class T, std::size_t N>
+  std::optional<T> word(std::string_view name, bifolium::detail::Word<T> const (&known)[N]) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
+    if (auto const value = bifolium::detail::find_word(known, field->value)) return value;
     std::string sentence = "'" + field->value + "' is none of: ";
-    for (auto const& [one, meaning] : known) {
-      if (one == field->value) return meaning;
-      sentence.append(sentence.ends_with(": ") ? "" : ", ").append(one);
-    }
+    for (auto const& one : known) sentence.append(&one == known ? "" : ", ").append(one.word);
     wrong(*field, sentence);
     return std::nullopt;
+  }
+  std::optional<bifolium::When> year(std::string_view name) {
+    auto const field = record_.find(name);
+    if (!field) return std::nullopt;
+    auto const read = when(field->value);
+    if (!read) wrong(*field, "'" + field->value + "' is neither a year nor a range such as 1450-1500");
+    return read;
+  }
+  /// A percentage with a point; nothing over when it is missing.
+  bifolium::Fraction percent(std::string_view name) {
+    auto const field = record_.find(name);
+    if (!field) return {};
+    auto const read = support::number(field->value);
+    if (read && *read >= 0 && *read <= 100) return {static_cast<std::int64_t>(*read * 1000 + 0.5), 1000};
+    wrong(*field, "found '" + field->value + "' where a percentage from 0 to 100 should stand");
+    return {};
   }
   std::optional<bifolium::Attested> scheme(std::string_view name) {
     auto const field = record_.find(name);
@@ -124,30 +125,37 @@ public:
 /// Reads a record; what is wrong with it goes to `errors`, and then the book is not whole.
 inline Book read_book(std::istream& in, std::vector<RecordError>& errors) {
   using namespace bifolium;
-  auto const record = Record::read(
-      in, {"title", "place", "year", "height", "width", "chain lines", "formula", "scheme", "copies", "ream"}, errors);
+  auto const record =
+      Record::read(in,
+                   {"title", "place", "year", "height", "width", "type height", "material", "chain lines", "watermark",
+                    "gatherings of", "state", "formula", "scheme", "copies", "overs", "ream"},
+                   errors);
   BookReader read{record, errors};
   Book book;
   book.title = read.text("title");
   book.formula = read.text("formula");
-  book.height = read.length("height");
-  book.width = read.length("width");
-  book.chain_lines = read.word<ChainLines>(
-      "chain lines", {{"vertical", ChainLines::vertical}, {"horizontal", ChainLines::horizontal}});
-  book.region = read.word<Region>("place", {{"Europe", Region::europe},
-                                            {"Italy", Region::italy},
-                                            {"Britain", Region::britain},
-                                            {"France", Region::france},
-                                            {"Germany", Region::germany},
-                                            {"Netherlands", Region::netherlands},
-                                            {"USA", Region::usa}})
-                    .value_or(Region::anywhere);
-  book.years = read.years("year");
+  book.seen.height = read.length("height");
+  book.seen.width = read.length("width");
+  book.seen.type_height = read.length("type height");
+  book.seen.material = read.word("material", detail::material_words).value_or(Material::unknown);
+  book.seen.chain_lines = read.word("chain lines", detail::chain_line_words).value_or(ChainLines::unknown);
+  book.seen.watermark = read.word("watermark", detail::mark_words).value_or(MarkPlace::unknown);
+  book.seen.state = read.word("state", detail::state_words).value_or(LeafState::unknown);
+  if (auto const leaves = read.count("gatherings of")) book.seen.gathering_leaves = static_cast<int>(*leaves % 5000);
+  book.seen.year = read.year("year");
+  book.seen.place = region(read.text("place"));
   book.scheme = read.scheme("scheme");
   book.leaves = read.formula("formula");
-  book.copies = read.number("copies");
-  book.ream = read.word<ReamCount>("ream", {{"480", reams::of_480}, {"500", reams::of_500}, {"516", reams::of_516}});
-  std::stable_sort(errors.begin(), errors.end(), [](auto const& a, auto const& b) { return a.line < b.line; });
+  book.copies = read.count("copies");
+  book.overs = read.percent("overs");
+  constexpr detail::Word<ReamCount> known_reams[]{{"472", reams::from_mill},
+                                                  {"480", reams::of_480},
+                                                  {"500", reams::of_500},
+                                                  {"516", reams::of_516},
+                                                  {"1000", reams::neuries}};
+  book.ream = read.word("ream", known_reams);
+  std::sort(errors.begin(), errors.end(),
+            [](auto const& a, auto const& b) { return a.line != b.line ? a.line < b.line : a.column < b.column; });
   return book;
 }
 
