@@ -4,7 +4,6 @@
 #pragma once
 
 #include <doctest/doctest.h>
-
 #include <ostream> // the library prints over <iosfwd>; whoever prints brings the stream
 
 #define STATIC_CHECK(...)                                                                                              \

@@ -200,16 +200,25 @@ constexpr std::string_view sentence(Problem problem) noexcept {
   case Problem::format_needed:
     return "paper cannot be reckoned without a format that says how many leaves a sheet makes";
 
-  case Problem::impossible_measure: return "the {found} is no length: it must be above nothing and finite";
-  case Problem::impossible_years: return "the years end before they begin";
-  case Problem::impossible_gathering: return "a gathering has from 1 to 4096 leaves, not {limit}";
-  case Problem::chain_lines_on_wove: return "chain lines and wove paper together: are there two stocks?";
-  case Problem::very_narrow_leaf: return "the leaf is three times as high as broad, or more: an agenda shape";
-  case Problem::marks_in_vellum: return "vellum has neither chain lines nor watermarks";
+  case Problem::impossible_measure:
+    return "the {found} is no length: it must be above nothing and finite";
+  case Problem::impossible_years:
+    return "the years end before they begin";
+  case Problem::impossible_gathering:
+    return "a gathering has from 1 to 4096 leaves, not {limit}";
+  case Problem::chain_lines_on_wove:
+    return "chain lines and wove paper together: are there two stocks?";
+  case Problem::very_narrow_leaf:
+    return "the leaf is three times as high as broad, or more: an agenda shape";
+  case Problem::marks_in_vellum:
+    return "vellum has neither chain lines nor watermarks";
 
-  case Problem::negative_count: return "'{found}' is below nothing: pages, copies and sheets are counted from 0";
-  case Problem::nothing_to_print: return "an edition has at least one page and one copy";
-  case Problem::too_many_overs: return "overs are from 0 to 100 per cent";
+  case Problem::negative_count:
+    return "'{found}' is below nothing: pages, copies and sheets are counted from 0";
+  case Problem::nothing_to_print:
+    return "an edition has at least one page and one copy";
+  case Problem::too_many_overs:
+    return "overs are from 0 to 100 per cent";
   }
   return "an unknown problem";
 }
