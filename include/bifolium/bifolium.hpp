@@ -3,7 +3,7 @@
 /// of its own beside this one for those who need less.
 #pragma once
 
-#include <bifolium/collation/count.hpp>
+#include <bifolium/collation.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing.hpp>
 #include <bifolium/edition.hpp>

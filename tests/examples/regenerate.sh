@@ -20,3 +20,6 @@ write no_scheme.txt - "$bin/show_formes" 9_nones
 write demo_book.txt - "$bin/describe_book" ../../examples/demo_book.txt
 write quarto_of_1492.txt quarto_of_1492.record "$bin/describe_book" -
 write wrong_record.txt wrong_record.record "$bin/describe_book" -
+write formulas.txt formulas.list "$bin/read_formulas"
+write leaves.txt leaves.tsv "$bin/name_format"
+write editions.txt editions.tsv "$bin/reckon_paper"

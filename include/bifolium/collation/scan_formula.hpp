@@ -482,7 +482,12 @@ template <class Sink> class FormulaScanner {
   [[nodiscard]] constexpr Target last_gathering() const {
     return {{runs_ - 1, last_.gatherings - 1}, gatherings_ - 1, last_.leaves.at(last_.gatherings - 1)};
   }
+  /// The nearest gathering of that name before this point; a name without a raised figure may be of any series.
   [[nodiscard]] constexpr std::optional<Target> find(Signature const& name) {
+    auto const exact = find(name, false);
+    return exact || name.series() != 0 ? exact : find(name, true);
+  }
+  [[nodiscard]] constexpr std::optional<Target> find(Signature const& name, bool any_series) {
     auto const most = runs_ < most_known ? runs_ : most_known;
     for (std::uint32_t back = 0; back < most; ++back) {
       auto const& known = known_[(runs_ - 1 - back) % most_known];
@@ -504,6 +509,7 @@ template <class Sink> class FormulaScanner {
         last = e.last.signature;
         if (first.series() != known.series) first = first.in_series(known.series), last = last.in_series(known.series);
       }
+      if (any_series) first = first.in_series(0), last = last.in_series(0);
       auto const index = known.gatherings == 1 ? (name == first ? std::optional<std::int64_t>{1} : std::nullopt)
                                                : run_length(first, name, alphabet_);
       if (!index || *index > known.gatherings) continue;
@@ -556,6 +562,14 @@ template <class Sink> class FormulaScanner {
         name.end = k;
         return name;
       }
+    }
+    if (is_latin_letter(here(i)) && is_word(i)) { // the bare name of a symbol: -greek cross8
+      auto k = i;
+      while (is_latin_letter(here(k)) || (here(k) == ' ' && is_latin_letter(here(k + 1)))) ++k;
+      auto const size = k - i;
+      auto const leaf = figure(k);
+      if (leaf < 0 || size > Signature::longest_text || (k < end && is_latin_letter(here(k)))) return name;
+      return {true, true, false, false, Signature::text(Mark::name, text_.data() + i, size), leaf, k};
     }
     auto const scan = SignatureScanner{inside, dialect_.letters}.scan(i);
     if (!scan || scan.end > end) return name;
@@ -769,7 +783,8 @@ template <class Sink> class FormulaScanner {
     auto digits = i;
     while (digits < end && is_digit(at(digits))) ++digits;
     char const behind = digits < end ? at(digits) : '\0';
-    if (digits != i && !is_latin_letter(behind) && behind != '[' && static_cast<unsigned char>(behind) < 0x80) {
+    if (digits != i && !is_latin_letter(behind) && (behind != '[' || at(digits + 1) == '=') &&
+        static_cast<unsigned char>(behind) < 0x80) {
       auto const value = figure();
       if (value < 1 || value > most_leaves_in_gathering) return fail(Problem::change_not_understood, from, end);
       if (behind == '*') {
@@ -882,6 +897,9 @@ template <class Sink> class FormulaScanner {
     if (close == std::string_view::npos) return true;
     auto const scan = SignatureScanner{text_.substr(0, close), dialect_.letters}.scan(content);
     if (scan && scan.end == close) return false;
+    if (scan && !is_latin_letter(at(content)) &&
+        CountScanner{text_.substr(0, close)}.scan(scan.end, true, true).found())
+      return true;
     bool words = false;
     for (auto k = content; k < close; k += decode(text_, k).bytes) {
       if (superscript_digit(code(k)) >= 0 || text_[k] == '^' || text_[k] == '<' || text_[k] == '(' || text_[k] == ';')

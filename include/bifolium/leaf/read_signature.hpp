@@ -140,6 +140,18 @@ public:
       if (inner) inner.signature = inner.signature.in_series(series);
       return inner;
     }
+    if (c == '^' || begins(i, "<sup>")) { // the raised figure of a series, without raised figures: ^2A
+      bool const html = c == '<';
+      i += html ? 5 : 1;
+      int series = 0;
+      for (; is_digit(at(i)) && series < 100; ++i) series = series * 10 + (at(i) - '0');
+      if (html && !begins(i, "</sup>")) return fail(Problem::no_signature, i);
+      if (html) i += 6;
+      if (depth > 0 || series < 1 || series > 99) return fail(Problem::no_signature, i);
+      auto inner = scan(i, 1);
+      if (inner) inner.signature = inner.signature.in_series(series);
+      return inner;
+    }
     bool chi = false;
     if (auto const bytes = unsigned_mark(i, chi); bytes != 0) return unsigned_or_duplicate(i + bytes, chi, depth);
     if (is_latin_letter(c)) return beside(letters(i, 1));

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: MIT
+// Reads collation formulas, one a line, and counts their leaves and sheets; constant memory however many there are.
+#include <bifolium/collation/read_formula.hpp>
+#include <bifolium/collation/write_formula.hpp>
+#include <bifolium/core/fraction.hpp>
+#include <bifolium/core/message.hpp>
+
+#include "support/arguments.hpp"
+
+#include <iostream>
+#include <string>
+
+using namespace bifolium;
+using namespace support;
+
+namespace {
+
+constexpr auto usage = "usage: read_formulas [--omitted error|next|8] [--letters JUW] <FORMULAS\n"
+                       "Reads one collation formula a line. --omitted says what a gathering without a leaf count "
+                       "means: a mistake (as it is\n"
+                       "without the option), the count of the next one that has one (BMC, GW), or eight (notes derived "
+                       "from STC). --letters\n"
+                       "names letters used beside the 23.\n"
+                       "Writes TSV with the header line status leaves sheets normalised message; status is ok, warning "
+                       "or error, sheets is\n"
+                       "empty without a format statement.\n";
+
+/// A cell: no tabs or line ends in it.
+std::string cell(std::string text) {
+  for (auto& c : text)
+    if (c == '\t' || c == '\n' || c == '\r') c = ' ';
+  return text;
+}
+
+void tell(std::string const& text, std::uint64_t number, Dialect dialect) {
+  std::cout << number << '\t';
+  auto const formula = read_formula(text, dialect);
+  if (!formula) {
+    std::cout << "error\t\t\t\tcolumn " << formula.error().column << ": " << cell(sentence_of(formula.error())) << '\n';
+    return;
+  }
+  auto const leaves = leaf_count(*formula);
+  std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << leaves << '\t';
+  if (auto const format = formula->format(); format && format->leaves_to_sheet() && !formula->second_format())
+    std::cout << Fraction{leaves, *format->leaves_to_sheet()};
+  std::cout << '\t' << cell(write_formula(*formula, Notation::unicode)) << '\t';
+  bool first = true;
+  for (auto const& warning : formula->warnings()) {
+    std::cout << (first ? "" : "; ") << "column " << warning.column << ": " << cell(sentence_of(warning));
+    first = false;
+  }
+  std::cout << '\n';
+}
+
+} // namespace
+
+int main(int argument_count, char** arguments) {
+  Arguments const given{argument_count, arguments, {}, {"--omitted", "--letters"}};
+  if (auto const code = given.settled(usage, 0, 0)) return *code;
+  auto dialect = dialects::strict;
+  auto const omitted = given.value("--omitted").value_or("error");
+  bool known = omitted == "error" || omitted == "next" || omitted == "8";
+  dialect.omitted = omitted == "8" ? Omitted::eight : omitted == "next" ? Omitted::next : Omitted::error;
+  for (char c : given.value("--letters").value_or("")) {
+    if (c == 'J')
+      dialect.letters.j = true;
+    else if (c == 'U')
+      dialect.letters.u = true;
+    else if (c == 'W')
+      dialect.letters.w = true;
+    else
+      known = false;
+  }
+  if (!known) {
+    std::cerr << usage;
+    return wrong_usage;
+  }
+  std::cout << "line\tstatus\tleaves\tsheets\tnormalised\tmessage\n";
+  std::string line;
+  for (std::uint64_t number = 1; std::getline(std::cin, line); ++number) {
+    if (!line.empty() && line.back() == '\r') line.pop_back();
+    if (number == 1 && line.starts_with("\xEF\xBB\xBF")) line.erase(0, 3);
+    if (line.find_first_not_of(" \t") == line.npos) continue;
+    tell(line, number, dialect);
+  }
+  return all_done;
+}

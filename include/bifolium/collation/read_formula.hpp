@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+/// Reading a collation formula. Grammar and conventions follow Bowers as the manuals report him (ICCU; STCV; Modena), the
+/// habits of BMC, GW and the STC where the dialect says so.
+#pragma once
+
+#include <bifolium/collation/formula.hpp>
+#include <bifolium/collation/scan_formula.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// The sink that keeps everything.
+class FormulaReader {
+  std::string_view text_;
+  Formula formula_{};
+  std::size_t column_at_{0};
+  std::uint32_t column_{1};
+
+  /// Columns are asked for almost in order, so the last one is a good place to count from.
+  std::uint32_t column(std::size_t at) {
+    if (at < column_at_) column_at_ = 0, column_ = 1;
+    for (; column_at_ < at; column_at_ += decode(text_, column_at_).bytes) ++column_;
+    return column_;
+  }
+
+public:
+  explicit FormulaReader(std::string_view text) : text_{text} {}
+
+  void run(Run const& run) { formula_.runs_.push_back(run); }
+  void change(Change const& change) { formula_.changes_.push_back(change); }
+  void note(Change change, std::size_t from, std::size_t to) {
+    change.note = static_cast<std::uint32_t>(formula_.notes_.size());
+    formula_.notes_.emplace_back(text_.substr(from, to - from));
+    formula_.changes_.push_back(change);
+  }
+  void warn(Problem problem, std::size_t from, std::size_t to, std::int64_t limit) {
+    formula_.warnings_.push_back(error_at(problem, 1, column(from), text_.data() + from, to - from, limit));
+  }
+  void format(Format format) { formula_.format_ = format; }
+  void second_format(Format format) { formula_.second_format_ = format; }
+  void paper_class(std::size_t from, std::size_t to) { formula_.paper_class_ = text_.substr(from, to - from); }
+  void passage(Passage passage, std::size_t from, std::size_t to) {
+    while (to > from && (text_[to - 1] == ' ' || text_[to - 1] == '\n' || text_[to - 1] == '\r')) --to;
+    auto& place = passage == Passage::signing ? formula_.signing_ : formula_.tail_;
+    if (passage == Passage::signing && !place.empty()) place += ' ';
+    place += text_.substr(from, to - from);
+  }
+  void imperfect() { formula_.runs_.back().imperfect = true; }
+
+  Expected<Formula> read(Dialect dialect) {
+    FormulaScanner<FormulaReader> scanner{text_, dialect, *this};
+    if (!scanner.scan()) return scanner.error();
+    formula_.letters_ = dialect.letters;
+    formula_.leaves_ = scanner.leaves();
+    formula_.gatherings_ = scanner.gatherings();
+    return static_cast<Formula&&>(formula_);
+  }
+};
+
+} // namespace detail
+
+/// Reads a formula, with its format statement, changes, statement of signing and what follows it.
+/// error: the first thing that cannot be read, with its column in code points. What is doubtful is in warnings().
+inline Expected<Formula> read_formula(std::string_view text, Dialect dialect = {}) {
+  return detail::FormulaReader{text}.read(dialect);
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,254 @@
+// SPDX-License-Identifier: MIT
+/// Writing a formula in one canonical way: a blank between runs, a semicolon between parts, changes directly behind the
+/// run, an en dash never (records are searched with the hyphen), a true minus and a plus-minus in changes. Reading what was written gives the
+/// formula again.
+#pragma once
+
+#include <bifolium/collation/formula.hpp>
+#include <bifolium/leaf/read_signature.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// How raised figures are set down.
+enum class Notation : std::uint8_t {
+  unicode, ///< A⁸
+  caret,   ///< A^8, pi^2: plain characters where the marks allow it
+  flat,    ///< A8: for records without raised figures; a numbered gathering is 12(4), a second series ^2A
+  html,    ///< A<sup>8</sup>, with & < > as entities
+  tei      ///< <formula>A⁸</formula> (TEI P5, element formula), with & < > as entities
+};
+
+namespace detail {
+
+class FormulaWriter {
+  Formula const& formula_;
+  Notation notation_;
+  std::string text_{};
+
+  [[nodiscard]] bool plain() const noexcept { return notation_ == Notation::caret || notation_ == Notation::flat; }
+  void put(std::string_view piece) {
+    if (notation_ != Notation::html && notation_ != Notation::tei) {
+      text_ += piece;
+      return;
+    }
+    for (char c : piece)
+      if (c == '&')
+        text_ += "&amp;";
+      else if (c == '<')
+        text_ += "&lt;";
+      else if (c == '>')
+        text_ += "&gt;";
+      else
+        text_ += c;
+  }
+  void number(std::int64_t figure) { text_ += std::to_string(figure); }
+  void raised(int figure, bool count) {
+    auto const digits = std::to_string(figure);
+    switch (notation_) {
+    case Notation::unicode:
+    case Notation::tei:
+      for (char c : digits) {
+        char bytes[4]{};
+        text_.append(bytes, encode(superscript(c - '0'), bytes));
+      }
+      break;
+    case Notation::html:
+      text_ += "<sup>" + digits + "</sup>";
+      break;
+    case Notation::caret:
+      text_ += "^" + digits;
+      break;
+    case Notation::flat:
+      text_ += (count ? "" : "^") + digits;
+      break;
+    }
+  }
+  void mark(Signature const& signature, bool inferred = false) {
+    bool const apart = plain() && signature.duplicate() != Duplicate::none;
+    auto rest = signature;
+    if (apart) {
+      if (signature.series() != 0) raised(signature.series(), false);
+      text_ += signature.duplicate() == Duplicate::pi ? "[pi]" : "[chi]";
+      rest = rest.in_series(0).duplicated(Duplicate::none);
+    }
+    if (inferred) text_ += '[';
+    if (plain() && rest.mark() == Mark::pi) {
+      if (rest.series() != 0) raised(rest.series(), false);
+      if (rest.multiple() > 1) number(rest.multiple());
+      text_ += "pi";
+    } else if (plain() && rest.mark() == Mark::chi) {
+      if (rest.series() != 0) raised(rest.series(), false);
+      if (rest.multiple() > 1) number(rest.multiple());
+      text_ += "chi";
+    } else
+      rest.spell(
+          [&](char const* bytes, std::size_t size) {
+            put({bytes, size});
+          },
+          [&](int figure) { raised(figure, false); });
+    if (inferred) text_ += ']';
+  }
+  void cycle(Cycle const& leaves, bool numeric) {
+    bool const parentheses = notation_ == Notation::flat && numeric;
+    if (parentheses) text_ += '(';
+    if (notation_ == Notation::caret || (notation_ == Notation::html)) {
+      text_ += notation_ == Notation::caret ? "^" : "<sup>";
+      for (std::size_t i = 0; i < leaves.size(); ++i) {
+        if (i != 0) text_ += '/';
+        number(leaves.term(i));
+      }
+      if (notation_ == Notation::html) text_ += "</sup>";
+    } else
+      for (std::size_t i = 0; i < leaves.size(); ++i) {
+        if (i != 0) text_ += '/';
+        raised(leaves.term(i), true);
+      }
+    if (parentheses) text_ += ')';
+  }
+  void leaf(Signature const& gathering, int position) {
+    mark(gathering);
+    if (position == 0) return;
+    if (gathering.mark() == Mark::number) text_ += '/';
+    number(position);
+  }
+  void sign(Change::Kind kind) {
+    if (kind == Change::Kind::deletion)
+      text_ += plain() ? "-" : "−";
+    else if (kind == Change::Kind::cancel)
+      text_ += plain() ? "+-" : "±";
+  }
+  void identity(Change const& change) {
+    text_ += "[=";
+    if (change.named)
+      leaf(change.name, change.name_leaf);
+    else
+      number(change.name_leaf);
+    if (change.doubtful) text_ += '?';
+    text_ += ']';
+  }
+  void insertion(Change const& change) {
+    auto const& run = formula_.runs()[change.stands_after];
+    bool const current = change.gathering == GatheringAt{change.stands_after, run.gatherings - 1};
+    if (!(change.place_named && current && change.leaf == change.name_leaf))
+      leaf(formula_.signature(change.gathering), change.leaf);
+    text_ += '+';
+    if (change.place_named) {
+      number(change.name_leaf);
+      text_ += '*';
+    } else if (!change.named)
+      number(change.added);
+    else {
+      mark(change.name);
+      if (change.joined == Change::Joined::gathering) {
+        if (notation_ == Notation::flat) text_ += '^';
+        raised(change.added, true);
+      } else if (change.name_leaf > 0)
+        for (int i = 0; i < change.added; ++i) {
+          if (i != 0) text_ += change.joined == Change::Joined::conjugate ? '.' : ',';
+          number(change.name_leaf + i);
+        }
+    }
+  }
+  /// One parenthesis, and how many changes it took.
+  std::size_t parenthesis(std::size_t first) {
+    auto const& changes = formula_.changes();
+    if (changes[first].kind == Change::Kind::identity) {
+      identity(changes[first]);
+      return 1;
+    }
+    text_ += '(';
+    auto i = first;
+    for (; i < changes.size() && (i == first || changes[i].joint != Change::Joint::opens); ++i) {
+      auto const& change = changes[i];
+      if (change.kind == Change::Kind::identity) {
+        identity(change);
+        continue;
+      }
+      if (i != first) text_ += change.joint == Change::Joint::conjugate ? "." : ",";
+      bool const listed = i != first && changes[i - 1].kind == change.kind && change.leaf != 0;
+      switch (change.kind) {
+      case Change::Kind::deletion:
+      case Change::Kind::cancel:
+        if (listed && changes[i - 1].gathering == change.gathering) {
+          number(change.leaf);
+        } else {
+          if (i != first) text_ += ' ';
+          if (!listed) sign(change.kind);
+          leaf(formula_.signature(change.gathering), change.leaf);
+        }
+        break;
+      case Change::Kind::insertion:
+        if (i != first) text_ += ' ';
+        insertion(change);
+        break;
+      case Change::Kind::note:
+        if (i != first) text_ += ' ';
+        put(formula_.notes()[change.note]);
+        break;
+      case Change::Kind::identity:
+        break;
+      }
+    }
+    text_ += ')';
+    return i - first;
+  }
+
+public:
+  FormulaWriter(Formula const& formula, Notation notation) : formula_{formula}, notation_{notation} {}
+
+  void signatures() {
+    auto const& runs = formula_.runs();
+    std::size_t change = 0;
+    bool open = false;
+    for (std::size_t r = 0; r < runs.size(); ++r) {
+      auto const& run = runs[r];
+      if (open && !run.unsigned_throughout) text_ += ']', open = false;
+      if (r != 0) text_ += run.begins_part ? "; " : " ";
+      if (!open && run.unsigned_throughout) text_ += '[', open = true;
+      mark(run.first, run.first_inferred);
+      if (run.gatherings > 1 || run.first != run.last) {
+        text_ += '-';
+        mark(run.last, run.last_inferred);
+      }
+      cycle(run.leaves, run.last.mark() == Mark::number);
+      if (run.imperfect) text_ += '+';
+      while (change < formula_.changes().size() && formula_.changes()[change].stands_after == r)
+        change += parenthesis(change);
+    }
+    if (open) text_ += ']';
+  }
+  std::string whole() {
+    if (notation_ == Notation::tei) text_ += "<formula>";
+    if (formula_.format()) {
+      if (!formula_.paper_class().empty()) put(formula_.paper_class()), text_ += ' ';
+      text_ += formula_.format()->symbol().view();
+      if (formula_.second_format()) text_ += " and ", text_ += formula_.second_format()->symbol().view();
+      text_ += ": ";
+    }
+    signatures();
+    if (!formula_.signing().empty()) text_ += ' ', put(formula_.signing());
+    if (!formula_.tail().empty()) text_ += ", ", put(formula_.tail());
+    if (notation_ == Notation::tei) text_ += "</formula>";
+    return static_cast<std::string&&>(text_);
+  }
+  std::string signatures_only() {
+    signatures();
+    return static_cast<std::string&&>(text_);
+  }
+};
+
+} // namespace detail
+
+/// The whole formula with format, statement of signing and what follows.
+/// write(read(x)) is a fixed point; reading what was written (not TEI, and HTML only without & < >) gives the formula.
+[[nodiscard]] inline std::string write_formula(Formula const& formula, Notation notation = Notation::unicode) {
+  return detail::FormulaWriter{formula, notation}.whole();
+}
+/// The gatherings and changes alone, as for a note on signatures.
+[[nodiscard]] inline std::string write_signatures(Formula const& formula, Notation notation = Notation::unicode) {
+  return detail::FormulaWriter{formula, notation}.signatures_only();
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: MIT
+// Reading and writing formulas against worked examples and catalogues.
+#include <bifolium/collation/count.hpp>
+#include <bifolium/collation/read_formula.hpp>
+#include <bifolium/collation/write_formula.hpp>
+#include <bifolium/core/message.hpp>
+
+#include "check.hpp"
+#include "data.hpp"
+
+#include <algorithm>
+#include <map>
+#include <random>
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+
+Dialect dialect_of(std::string const& omitted) {
+  return omitted == "8" ? dialects::stc : omitted == "next" ? dialects::bmc : dialects::strict;
+}
+constexpr Notation notations[]{Notation::unicode, Notation::caret, Notation::flat, Notation::html};
+
+/// What must hold for any text: counting and reading agree, and what is written reads back as the same formula.
+void check_consistent(std::string const& text, Dialect dialect) {
+  CAPTURE(text);
+  auto const formula = read_formula(text, dialect);
+  auto const count = count_formula(text, dialect);
+  REQUIRE(formula.has_value() == count.has_value());
+  if (!formula) {
+    CHECK(formula.error() == count.error());
+    CHECK(formula.error().column >= 1);
+    CHECK(formula.error().column <= column_of(text, text.size()));
+    return;
+  }
+  CHECK(leaf_count(*formula) == count->leaves);
+  CHECK(gathering_count(*formula) == count->gatherings);
+  CHECK(static_cast<std::int64_t>(formula->warnings().size()) == count->warnings);
+  std::int64_t expanded = 0;
+  for (auto const& run : formula->runs())
+    for (std::int64_t i = 0; i < std::min<std::int64_t>(run.gatherings, 10'000); ++i) expanded += run.leaves.at(i);
+  bool const plain = formula->changes().empty() && count->gatherings < 10'000;
+  if (plain) CHECK(expanded == count->leaves);
+  auto const written = write_formula(*formula, Notation::unicode);
+  auto const again = read_formula(written, dialect);
+  CAPTURE(written);
+  REQUIRE(again);
+  CHECK(*again == *formula);
+  CHECK(write_formula(*again, Notation::unicode) == written);
+}
+
+} // namespace
+
+TEST_CASE("worked examples of the manuals and of cataloguers") {
+  // tests/data/collation_examples.tsv names the source of each; "constructed" ones are regression
+  std::map<std::string, int> told;
+  for (auto const& row : data::rows("collation_examples.tsv", 7)) {
+    CAPTURE(row[0]);
+    CAPTURE(row[5]);
+    auto const formula = read_formula(row[5], dialect_of(row[3]));
+    ++told[row[2]];
+    if (row[2] == "leaves") {
+      REQUIRE(formula);
+      CHECK(leaf_count(*formula) == std::stoll(row[4]));
+    } else if (row[2] != "inconsistent") { // those contradict a total that stands elsewhere
+      CHECK((!formula || !formula->warnings().empty()));
+    }
+    check_consistent(row[5], dialect_of(row[3]));
+  }
+  CHECK(told["leaves"] == 82);
+  CHECK(told["invalid"] + told["doubtful"] == 15);
+}
+
+TEST_CASE("every formula of the British Museum's catalogue that is known to be right") {
+  int rows = 0;
+  for (auto const& row : data::rows("bmc_formulas.tsv", 4)) {
+    CAPTURE(row[0]);
+    auto const count = count_formula(row[2], dialects::bmc);
+    REQUIRE(count);
+    CHECK(count->leaves == std::stoll(row[3]));
+    check_consistent(row[2], dialects::bmc);
+    ++rows;
+  }
+  CHECK(rows == 414);
+}
+
+TEST_CASE("formulas of the STC tradition as headers have them") {
+  int match = 0, right = 0;
+  for (auto const& row : data::rows("tcp_formulas.tsv", 4)) {
+    check_consistent(row[1], dialects::stc);
+    if (row[3] != "match") continue;
+    auto const count = count_formula(row[1], dialects::stc);
+    ++match;
+    right += count && std::to_string(count->leaves) == row[2];
+  }
+  CHECK(match == 292);
+  CHECK(right == 291); // the other has l, the letter, for 1 in (-Al): said, not repaired
+}
+
+TEST_CASE("scanned formulas, however broken, are answered") {
+  int rows = 0, clean = 0, clean_right = 0;
+  for (auto const& row : data::rows("bmc_formulas_ocr.tsv", 3)) {
+    check_consistent(row[0], dialects::bmc);
+    ++rows;
+    if (row[2] != "1") continue;
+    auto const count = count_formula(row[0], dialects::bmc);
+    ++clean;
+    clean_right += count && std::to_string(count->leaves) == row[1];
+  }
+  MESSAGE(clean_right << " of " << clean << " clean scans count right");
+  CHECK(rows == 2867);
+  CHECK(clean_right * 10 >= clean * 9);
+}
+
+TEST_CASE("counts that do not fit are errors") {
+  CHECK(count_formula("A-9999999999Z⁹⁹⁹⁹").error().problem != Problem::none);
+  CHECK_FALSE(count_formula("A⁹⁹⁹⁹"));
+  STATIC_CHECK(count_formula("8°: A-K⁸ L⁴")->leaves == 84);
+}
+
+TEST_CASE("one formula in several notations") {
+  auto const formula = *read_formula("8°: π² A-K⁸ 2B⁴(−2B4)");
+  CHECK(write_formula(formula, Notation::unicode) == "8°: π² A-K⁸ 2B⁴(−2B4)");
+  CHECK(write_formula(formula, Notation::html).find("A-K<sup>8</sup>") != std::string::npos);
+  CHECK(write_formula(formula, Notation::tei).find("<formula>") != std::string::npos);
+  CHECK(write_formula(formula, Notation::caret).find("A-K^8") != std::string::npos);
+  for (auto notation : notations) {
+    auto const text = write_formula(formula, notation);
+    CAPTURE(text);
+    auto const back = read_formula(text);
+    REQUIRE(back);
+    CHECK(leaf_count(*back) == leaf_count(formula));
+  }
+}
+
+TEST_CASE("random formulas and random scraps of them") {
+  std::mt19937 random{1623};
+  char const* const scraps[]{"A", "B", "-", "K", "⁸", "⁴", "8", "4", "/", "(",  ")",    "[",     "]",      "−",
+                             "±", "+", "=", "π", "χ", "2", "²", "*", "¶", "†",  ",",    ";",     " ",      " ",
+                             ":", "$", "?", "1", ".", "z", "&", "'", "α", "8°", "fol.", "a-z⁸ ", "A-K⁸ L⁴"};
+  for (int i = 0; i < 30000; ++i) {
+    std::string text;
+    for (auto n = random() % 12; n-- > 0;) text += scraps[random() % std::size(scraps)];
+    check_consistent(text, i % 3 == 0 ? dialects::stc : i % 3 == 1 ? dialects::bmc : dialects::strict);
+  }
+}
