@@ -5,6 +5,8 @@
 #include "check.hpp"
 
 #include <algorithm>
+#include <map>
+#include <tuple>
 
 using namespace bifolium;
 
@@ -13,21 +15,32 @@ namespace {
 SheetMakeUp of(char const* id) { return make_up(*fold(Attested::find(id)->scheme())); }
 
 /// The fewest formes for rests of text and preliminaries, by trying everything: parts one after another, shared sheets.
-int formes_by_trial(SheetMakeUp const& by, int text, int rest, bool may_share) {
-  if (text == 0 && rest == 0) return 0;
-  int best = 1000;
-  auto const n = by.leaves_to_sheet;
-  for (int part = 1; part < n; ++part) {
-    bool const odd_half = part % 2 != 0 && 2 * part == n && by.leaves() == part;
-    if (n % part != 0 || (part % 2 != 0 && !odd_half)) continue;
-    if (part <= text) best = std::min(best, 1 + formes_by_trial(by, text - part, rest, false));
-    if (part <= rest) best = std::min(best, 1 + formes_by_trial(by, text, rest - part, false));
+/// What was tried once is remembered.
+class Trial {
+  SheetMakeUp by_;
+  std::map<std::tuple<int, int, bool>, int> known_{};
+
+public:
+  explicit Trial(SheetMakeUp const& by) : by_{by} {}
+
+  int formes(int text, int rest, bool may_share) {
+    if (text == 0 && rest == 0) return 0;
+    if (auto const found = known_.find({text, rest, may_share}); found != known_.end()) return found->second;
+    int best = 1000;
+    auto const n = by_.leaves_to_sheet;
+    for (int part = 1; part < n; ++part) {
+      bool const odd_half = part % 2 != 0 && 2 * part == n && by_.leaves() == part;
+      if (n % part != 0 || (part % 2 != 0 && !odd_half)) continue;
+      if (part <= text) best = std::min(best, 1 + formes(text - part, rest, false));
+      if (part <= rest) best = std::min(best, 1 + formes(text, rest - part, false));
+    }
+    for (int shared = 2; may_share && shared < n; shared += 2)
+      if (shared <= text && n - shared <= rest)
+        best = std::min(best, 2 + formes(text - shared, rest - (n - shared), false));
+    known_[{text, rest, may_share}] = best;
+    return best;
   }
-  for (int shared = 2; may_share && shared < n; shared += 2)
-    if (shared <= text && n - shared <= rest)
-      best = std::min(best, 2 + formes_by_trial(by, text - shared, rest - (n - shared), false));
-  return best;
-}
+};
 
 } // namespace
 
@@ -81,6 +94,7 @@ TEST_CASE("no way of arranging takes less paper or, at that paper, fewer formes"
     CAPTURE(id);
     auto const by = of(id);
     auto const n = by.leaves_to_sheet;
+    Trial trial{by};
     for (int text = 1; text <= 4 * n; ++text)
       for (int preliminaries = 0; preliminaries <= 2 * n; preliminaries += n > 8 ? 3 : 1)
         for (bool share : {false, true}) {
@@ -95,7 +109,7 @@ TEST_CASE("no way of arranging takes less paper or, at that paper, fewer formes"
           auto const text_rest = static_cast<int>(plan.text_leaves % n),
                      rest = static_cast<int>(plan.preliminary_leaves % n);
           auto const whole = plan.text_leaves / n + plan.preliminary_leaves / n;
-          REQUIRE(plan.formes() == 2 * whole + formes_by_trial(by, text_rest, rest, share));
+          REQUIRE(plan.formes() == 2 * whole + trial.formes(text_rest, rest, share));
           // a plan's sheets for one copy after another add up to at least its paper
           REQUIRE(Fraction{*plan.sheets_for(100)} >= plan.sheets_a_copy() * Fraction{100});
         }
