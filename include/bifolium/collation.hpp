@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// Everything in collation/: formulas read, written and counted.
+/// Everything in collation/: counting, reading and writing formulas, their paper.
 #pragma once
 
 #include <bifolium/collation/count.hpp>
+#include <bifolium/collation/dialect.hpp>
+#include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/collation/write_formula.hpp>
