@@ -5,5 +5,6 @@
 #include <bifolium/collation/count.hpp>
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/formula.hpp>
+#include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/collation/write_formula.hpp>
