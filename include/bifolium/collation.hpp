@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Everything in collation/: counting, reading and writing formulas, their paper.
+/// Everything in collation/: counting, reading and writing formulas, their paper, their leaves.
 #pragma once
 
 #include <bifolium/collation/count.hpp>
@@ -7,4 +7,6 @@
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/read_formula.hpp>
+#include <bifolium/collation/reference.hpp>
+#include <bifolium/collation/walk.hpp>
 #include <bifolium/collation/write_formula.hpp>
