@@ -2,6 +2,7 @@
 /// Everything in collation/: counting, reading and writing formulas, their paper, their leaves.
 #pragma once
 
+#include <bifolium/collation/check_copy.hpp>
 #include <bifolium/collation/count.hpp>
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/formula.hpp>
