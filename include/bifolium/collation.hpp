@@ -5,6 +5,7 @@
 #include <bifolium/collation/check_copy.hpp>
 #include <bifolium/collation/count.hpp>
 #include <bifolium/collation/dialect.hpp>
+#include <bifolium/collation/extent.hpp>
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/read_formula.hpp>
