@@ -1,91 +1,87 @@
 // SPDX-License-Identifier: MIT
-/// Reads collation formulas, one a line, and says for each how many leaves and sheets it makes. A filter: memory does
-/// not grow with the input.
-#include <bifolium/collation.hpp>
+// Reads collation formulas, one a line, and counts their leaves and sheets; constant memory however many there are.
+#include <bifolium/collation/paper.hpp>
+#include <bifolium/collation/read_formula.hpp>
+#include <bifolium/collation/write_formula.hpp>
+#include <bifolium/core/fraction.hpp>
 #include <bifolium/core/message.hpp>
 
 #include "support/arguments.hpp"
 
+#include <iostream>
+#include <string>
+
 using namespace bifolium;
+using namespace support;
 
 namespace {
 
-constexpr std::string_view usage = R"(read_formulas [--omitted error|next|8] [--letters JUW] < FORMULAS
+constexpr auto usage = "usage: read_formulas [--omitted error|next|8] [--letters JUW] <FORMULAS\n"
+                       "Reads one collation formula a line. --omitted says what a gathering without a leaf count "
+                       "means: a mistake (as it is\n"
+                       "without the option), the count of the next one that has one (BMC, GW), or eight (notes derived "
+                       "from STC). --letters\n"
+                       "names letters used beside the 23.\n"
+                       "Writes TSV with the header line status leaves sheets normalised message; status is ok, warning "
+                       "or error, sheets is\n"
+                       "empty without a format statement.\n";
 
-Reads one collation formula a line and writes a table, tab-separated:
-line  status (ok, warning, error)  leaves  sheets  normalised  message
-Sheets are given where the formula states its format.
-
-  --omitted   what a gathering without a count means: an error (the default),
-              the next count, as in catalogues of incunables, or eight, as in
-              short-title catalogues
-  --letters   letters of the signatures beside the 23 of the printer's alphabet
-)";
-
-/// Text for one cell: what would end the cell becomes a blank.
+/// A cell: no tabs or line ends in it.
 std::string cell(std::string text) {
-  for (char& c : text)
+  for (auto& c : text)
     if (c == '\t' || c == '\n' || c == '\r') c = ' ';
   return text;
 }
 
-std::optional<Dialect> dialect(support::Arguments const& arguments) {
-  Dialect result;
-  auto const omitted = arguments.value("--omitted").value_or("error");
-  if (omitted == "next")
-    result.omitted = Omitted::next;
-  else if (omitted == "8")
-    result.omitted = Omitted::eight;
-  else if (omitted != "error")
-    return std::nullopt;
-  for (char c : arguments.value("--letters").value_or(""))
-    if (c == 'J')
-      result.letters.j = true;
-    else if (c == 'U')
-      result.letters.u = true;
-    else if (c == 'W')
-      result.letters.w = true;
-    else
-      return std::nullopt;
-  return result;
-}
-
-void write_row(std::size_t line, std::string_view text, Dialect dialect) {
-  std::cout << line << '\t';
+void tell(std::string const& text, std::uint64_t number, Dialect dialect) {
+  std::cout << number << '\t';
   auto const formula = read_formula(text, dialect);
   if (!formula) {
-    auto error = formula.error();
-    error.line = static_cast<std::uint32_t>(line);
-    std::cout << "error\t\t\t\t" << cell(message(error)) << '\n';
+    std::cout << "error\t\t\t\tcolumn " << formula.error().column << ": " << cell(sentence_of(formula.error())) << '\n';
     return;
   }
-  std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << leaf_count(*formula) << '\t';
+  auto const leaves = leaf_count(*formula);
+  std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << leaves << '\t';
   if (states_paper(*formula)) std::cout << paper(*formula).as_stated;
-  std::cout << '\t' << cell(write_formula(*formula)) << '\t';
-  for (std::size_t i = 0; i < formula->warnings().size(); ++i) {
-    auto warning = formula->warnings()[i];
-    warning.line = static_cast<std::uint32_t>(line);
-    std::cout << (i > 0 ? "; " : "") << cell(message(warning));
+  std::cout << '\t' << cell(write_formula(*formula, Notation::unicode)) << '\t';
+  bool first = true;
+  for (auto const& warning : formula->warnings()) {
+    std::cout << (first ? "" : "; ") << "column " << warning.column << ": " << cell(sentence_of(warning));
+    first = false;
   }
   std::cout << '\n';
 }
 
 } // namespace
 
-int main(int count, char** words) {
-  support::Arguments const arguments{count, words, {}, {"--omitted", "--letters"}};
-  if (auto const code = arguments.settled(usage, 0, 0)) return *code;
-  auto const how = dialect(arguments);
-  if (!how) {
+int main(int argument_count, char** arguments) {
+  Arguments const given{argument_count, arguments, {}, {"--omitted", "--letters"}};
+  if (auto const code = given.settled(usage, 0, 0)) return *code;
+  auto dialect = dialects::strict;
+  auto const omitted = given.value("--omitted").value_or("error");
+  bool known = omitted == "error" || omitted == "next" || omitted == "8";
+  dialect.omitted = omitted == "8" ? Omitted::eight : omitted == "next" ? Omitted::next : Omitted::error;
+  for (char c : given.value("--letters").value_or("")) {
+    if (c == 'J')
+      dialect.letters.j = true;
+    else if (c == 'U')
+      dialect.letters.u = true;
+    else if (c == 'W')
+      dialect.letters.w = true;
+    else
+      known = false;
+  }
+  if (!known) {
     std::cerr << usage;
-    return support::wrong_usage;
+    return wrong_usage;
   }
-  std::ios::sync_with_stdio(false);
   std::cout << "line\tstatus\tleaves\tsheets\tnormalised\tmessage\n";
-  std::string text;
-  for (std::size_t line = 1; std::getline(std::cin, text); ++line) {
-    if (!text.empty() && text.back() == '\r') text.pop_back();
-    if (text.find_first_not_of(" \t") != std::string::npos) write_row(line, text, *how);
+  std::string line;
+  for (std::uint64_t number = 1; std::getline(std::cin, line); ++number) {
+    if (!line.empty() && line.back() == '\r') line.pop_back();
+    if (number == 1 && line.starts_with("\xEF\xBB\xBF")) line.erase(0, 3);
+    if (line.find_first_not_of(" \t") == line.npos) continue;
+    tell(line, number, dialect);
   }
-  return std::cin.bad() || !std::cout.flush() ? support::unreadable : support::all_done;
+  return all_done;
 }

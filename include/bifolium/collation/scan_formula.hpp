@@ -1098,10 +1098,10 @@ public:
   /// Reads the whole text; false when error() says why it cannot be read.
   constexpr bool scan() {
     if (auto const open = skip(0); is_any(open, {"<formula"}) && text_.ends_with("</formula>")) { // TEI P5
-      auto from = open;
-      while (at(from) != '>') ++from;
-      text_.remove_suffix(10);
-      start_ = from + 1;
+      if (auto const from = text_.find('>', open) + 1; from + 10 <= text_.size()) {
+        text_.remove_suffix(10);
+        start_ = from;
+      }
     }
     format_statement();
     for (;;) {
