@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Reads collation formulas, one a line, and counts their leaves and sheets; constant memory however many there are.
+#include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/collation/write_formula.hpp>
 #include <bifolium/core/fraction.hpp>
@@ -41,8 +42,7 @@ void tell(std::string const& text, std::uint64_t number, Dialect dialect) {
   }
   auto const leaves = leaf_count(*formula);
   std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << leaves << '\t';
-  if (auto const format = formula->format(); format && format->leaves_to_sheet() && !formula->second_format())
-    std::cout << Fraction{leaves, *format->leaves_to_sheet()};
+  if (states_paper(*formula)) std::cout << paper(*formula).as_stated;
   std::cout << '\t' << cell(write_formula(*formula, Notation::unicode)) << '\t';
   bool first = true;
   for (auto const& warning : formula->warnings()) {

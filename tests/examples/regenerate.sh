@@ -23,3 +23,4 @@ write wrong_record.txt wrong_record.record "$bin/describe_book" -
 write formulas.txt formulas.list "$bin/read_formulas"
 write leaves.txt leaves.tsv "$bin/name_format"
 write editions.txt editions.tsv "$bin/reckon_paper"
+write copy.txt - "$bin/check_copy" '8°: A-C8(-C8)' 'A1-B2 B4-5 B7-C6'

@@ -43,7 +43,7 @@ template <class Sink> class FormulaScanner {
   Dialect dialect_;
   Alphabet alphabet_;
   Sink& sink_;
-  std::size_t at_{0};
+  std::size_t at_{0}, start_{0};
   int depth_{0};        // open brackets round runs
   bool part_{false};    // a semicolon since the last run
   bool equated_{false}; // this is the second statement of a formula written twice
@@ -167,7 +167,7 @@ template <class Sink> class FormulaScanner {
       if (is_latin_letter(c)) return is_small(d) ? is_small(e) || e == '.' || e == '-' : d == '.' && is_small(e);
       return code(i) == 0xBD;
     };
-    auto i = skip(0);
+    auto i = skip(start_);
     while (at(i) == ';' || at(i) == '.') i = skip(i + 1);
     at_ = i;
     if (!begins_format(i)) return;
@@ -568,8 +568,9 @@ template <class Sink> class FormulaScanner {
       while (is_latin_letter(here(k)) || (here(k) == ' ' && is_latin_letter(here(k + 1)))) ++k;
       auto const size = k - i;
       auto const leaf = figure(k);
-      if (leaf < 0 || size > Signature::longest_text || (k < end && is_latin_letter(here(k)))) return name;
-      return {true, true, false, false, Signature::text(Mark::name, text_.data() + i, size), leaf, k};
+      bool const bare =
+          size > 2 && leaf >= 0 && size <= Signature::longest_text && !(k < end && is_latin_letter(here(k)));
+      if (bare) return {true, true, false, false, Signature::text(Mark::name, text_.data() + i, size), leaf, k};
     }
     auto const scan = SignatureScanner{inside, dialect_.letters}.scan(i);
     if (!scan || scan.end > end) return name;
@@ -1096,6 +1097,12 @@ public:
 
   /// Reads the whole text; false when error() says why it cannot be read.
   constexpr bool scan() {
+    if (auto const open = skip(0); is_any(open, {"<formula"}) && text_.ends_with("</formula>")) { // TEI P5
+      if (auto const from = text_.find('>', open) + 1; from + 10 <= text_.size()) {
+        text_.remove_suffix(10);
+        start_ = from;
+      }
+    }
     format_statement();
     for (;;) {
       separated_ = runs_ == 0;

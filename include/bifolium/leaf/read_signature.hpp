@@ -246,6 +246,7 @@ private:
     return text_mark(Mark::name, i + 1, close, close + 1, multiple);
   }
   [[nodiscard]] constexpr SignatureScan symbol(std::size_t i, std::uint32_t multiple, int depth) const {
+    if (begins(i, "&amp;")) return text_mark(Mark::symbol, i, i + 1, i + 5, multiple); // as HTML and TEI have it
     auto const bytes = decode(text_, i).bytes;
     auto end = i + bytes;
     std::uint32_t repeated = 1;

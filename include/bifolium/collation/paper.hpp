@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: MIT
+/// Paper for one copy of a formula: leaves over the leaves that a sheet of the format makes. It is a range. (−L4) says
+/// only that the leaf is not in that place: it may have been cut away blank, or be one of the leaves bound elsewhere; a
+/// cancel may have been printed in the room so freed, several to a sheet, or on paper of its own. So the answer has
+/// three numbers, each with what it assumes. An identity ([=L4]) settles the matter for its leaf: two places, one leaf.
+#pragma once
+
+#include <bifolium/collation/formula.hpp>
+#include <bifolium/core/fraction.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// Two runs whose part sheets are printed on one sheet: observed where the formula states an identity, inferred where
+/// only the arithmetic speaks: first and last gathering together make whole sheets (Bowers, Studies in Bibliography 1,
+/// allows it where the two are of an unequal number of leaves, and asks for evidence otherwise).
+struct SharedSheet {
+  std::uint32_t first_run{}, second_run{};
+  bool observed{};
+  friend constexpr bool operator==(SharedSheet, SharedSheet) = default;
+};
+
+/// Sheets of paper for one copy, low <= as_stated <= high, and the assumption behind each.
+struct PaperOfFormula {
+  Fraction low{}, as_stated{}, high{};
+  std::string low_assumes{}, as_stated_assumes{}, high_assumes{};
+  std::vector<SharedSheet> shared{};
+};
+
+/// The formula states one format, and the format says how many leaves its sheet makes.
+[[nodiscard]] inline bool states_paper(Formula const& formula) noexcept {
+  return formula.format() && !formula.second_format() && formula.format()->leaves_to_sheet();
+}
+
+namespace detail {
+
+/// A leaf by its place in the runs, or, in an `inserted` one, by the number of the change that brings it.
+struct PaperLeaf {
+  bool inserted{};
+  GatheringAt gathering{};
+  int leaf{};
+  friend constexpr auto operator<=>(PaperLeaf const&, PaperLeaf const&) = default;
+};
+
+struct PaperReckoner {
+  Formula const& formula;
+  std::vector<PaperLeaf> links{}; // two by two, the lesser first
+
+  /// The gathering of that name, the last one as scanning has it.
+  [[nodiscard]] std::optional<GatheringAt> find(Signature const& name) const {
+    for (auto r = formula.runs().size(); r-- > 0;) {
+      auto const& run = formula.runs()[r];
+      auto const length = run_length(run.first, name, formula.alphabet());
+      if (length && *length <= run.gatherings) return GatheringAt{static_cast<std::uint32_t>(r), *length - 1};
+    }
+    return std::nullopt;
+  }
+  void link(PaperLeaf a, PaperLeaf b) {
+    if (b < a) {
+      auto const c = a;
+      a = b, b = c;
+    }
+    for (std::size_t i = 0; i < links.size(); i += 2)
+      if (links[i] == a && links[i + 1] == b) return;
+    links.push_back(a), links.push_back(b);
+  }
+  void find_links() {
+    auto const& changes = formula.changes();
+    for (std::size_t i = 0; i < changes.size(); ++i) {
+      if (changes[i].kind != Change::Kind::identity) continue;
+      auto const at = changes[i].named ? find(changes[i].name) : std::optional{changes[i].gathering};
+      if (!at) continue;
+      // where only a gathering is named its first leaf is meant, as in (=π)
+      PaperLeaf const there{false, *at, changes[i].name_leaf == 0 ? 1 : changes[i].name_leaf};
+      PaperLeaf here{false, changes[i].gathering, 1};
+      if (changes[i].of_change && i > 0) {
+        auto const& of = changes[i - 1];
+        here.leaf = of.leaf == 0 ? 1 : of.leaf;
+        if (of.kind == Change::Kind::insertion || of.kind == Change::Kind::cancel)
+          here = {true, of.gathering, static_cast<int>(i)};
+      }
+      if (here != there) link(here, there);
+    }
+  }
+  [[nodiscard]] std::vector<SharedSheet> shared(int leaves_to_sheet) const {
+    std::vector<SharedSheet> all;
+    for (std::size_t i = 0; i < links.size(); i += 2) {
+      auto const a = links[i].gathering.run, b = links[i + 1].gathering.run;
+      if (a != b) all.push_back({a < b ? a : b, a < b ? b : a, true});
+    }
+    if (!all.empty() || formula.runs().size() < 2) return all;
+    auto const& first = formula.runs().front();
+    auto const& last = formula.runs().back();
+    auto const a = first.leaf_total() % leaves_to_sheet, b = last.leaf_total() % leaves_to_sheet;
+    if (first.gatherings == 1 && last.gatherings == 1 && a != 0 && b != 0 && a + b == leaves_to_sheet &&
+        first.leaf_total() != last.leaf_total())
+      all.push_back({0, static_cast<std::uint32_t>(formula.runs().size() - 1), false});
+    return all;
+  }
+};
+
+} // namespace detail
+
+/// Paper for one copy in sheets of `format`. pre: the format says how many leaves a sheet makes.
+[[nodiscard]] inline PaperOfFormula paper(Formula const& formula, Format format) {
+  auto const leaves_to_sheet = format.leaves_to_sheet();
+  if (!leaves_to_sheet) broken("paper can be reckoned only for a format that says how many leaves a sheet makes");
+  detail::PaperReckoner reckoner{formula};
+  reckoner.find_links();
+  std::int64_t deleted = 0, cancels = 0;
+  for (auto const& change : formula.changes()) {
+    auto const leaves = change.leaf == 0 ? formula.leaves_folded(change.gathering) : 1;
+    if (change.kind == Change::Kind::deletion) deleted += leaves;
+    if (change.kind == Change::Kind::cancel) cancels += leaves;
+  }
+  auto const links = static_cast<std::int64_t>(reckoner.links.size() / 2);
+  // every place was printed: the leaves of the book, those deleted, those cut out for cancels
+  auto const printed = leaf_count(formula) + deleted + cancels - links;
+  auto const unexplained = deleted > links ? deleted - links : 0;
+  auto const free_cancels = cancels > links ? cancels - links : 0;
+
+  PaperOfFormula result;
+  result.as_stated = Fraction{printed, *leaves_to_sheet};
+  result.low = Fraction{printed - unexplained - free_cancels, *leaves_to_sheet};
+  result.high = Fraction{result.as_stated.ceil()};
+  result.shared = reckoner.shared(*leaves_to_sheet);
+
+  result.as_stated_assumes = "every leaf the formula names was printed once, deleted leaves in their places";
+  if (cancels > 0) result.as_stated_assumes += ", every cancel on paper of its own";
+  if (links > 0) result.as_stated_assumes += "; leaves said to be the same are counted once";
+  if (unexplained > 0) result.low_assumes = "the deleted leaves are leaves bound elsewhere in the book";
+  if (free_cancels > 0) {
+    if (unexplained > 0) result.low_assumes += "; ";
+    result.low_assumes += "the cancels were printed on paper that would otherwise be left white";
+  }
+  if (result.low_assumes.empty()) result.low_assumes = "no leaf is unaccounted for";
+  result.high_assumes =
+      result.as_stated.is_whole() ? "the sheets come out even" : "the rest of the last sheet was left white";
+  return result;
+}
+/// Paper for one copy under the format that the formula states. pre: states_paper(formula).
+[[nodiscard]] inline PaperOfFormula paper(Formula const& formula) {
+  if (!states_paper(formula)) broken("the formula states no format, or more than one: say which to reckon with");
+  return paper(formula, *formula.format());
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: MIT
+#include <bifolium/collation.hpp>
+#include <bifolium/imposition.hpp>
+
+#include "check.hpp"
+
+using namespace bifolium;
+
+namespace {
+Formula formula_of(char const* text) {
+  auto const formula = read_formula(text, dialects::bmc);
+  REQUIRE(formula);
+  return *formula;
+}
+} // namespace
+
+TEST_CASE(
+    "C7 verso stands on the inner forme of an octavo") { // W. B. Todd, Studies in Bibliography 3: press figure C7v(i)
+  auto const book = formula_of("8°: A-K⁸");
+  auto const page = read_reference(book, "C7v");
+  REQUIRE(page);
+  auto const place = place_of(book, *page, impose<schemes::octavo>());
+  REQUIRE(place);
+  CHECK(place->side == Side::inner);
+  CHECK(page_of_book(book, *page) == 2 * (16 + 7)); // arithmetic
+  // a gathering of four was not printed by that scheme
+  auto const short_book = formula_of("8°: A⁴ B⁸");
+  CHECK(!place_of(short_book, *read_reference(short_book, "A1r"), impose<schemes::octavo>()));
+}
+
+TEST_CASE("A leaf is the same in every form of reference") {
+  auto const book = formula_of("π² A-Z⁸ 2A-2C⁸");
+  auto const leaf = *read_reference(book, "sig. 2B3v");
+  for (auto text : {"2B3v", "BB3v", "Bb3v", "2B3ᵛ", "2B3 verso", "2Biijv", "2B iij verso"}) {
+    INFO(text);
+    auto const read = read_reference(book, text);
+    REQUIRE(read);
+    CHECK(*read == leaf);
+  }
+  CHECK(write_reference(book, leaf) == "2B3v");
+  CHECK(leaf_number(book, leaf.leaf) == 2 + 23 * 8 + 8 + 3);
+  CHECK(*read_reference(book, "f. 197v") == leaf);
+  CHECK(*read_reference(book, "197b") == leaf);
+  // Glasgow and Morgan records write 36/10 and [2]/1r
+  auto const unsigned_book = formula_of("Fol. [1-2¹⁰ 3¹² 4-10¹⁰]");
+  CHECK(leaf_number(unsigned_book, read_reference(unsigned_book, "[2]/1r")->leaf) == 11);
+  CHECK(leaf_number(unsigned_book, read_reference(unsigned_book, "3/12")->leaf) == 32);
+}
+
+TEST_CASE("References to leaves that are not there say so") {
+  auto const book = formula_of("A⁸(-A8) B⁸");
+  CHECK(read_reference(book, "A9r").error().limit == 8);
+  CHECK(read_reference(book, "A8r").error().problem == Problem::reference_not_in_book);
+  CHECK(read_reference(book, "C1").error().problem == Problem::no_such_gathering);
+  CHECK(read_reference(book, "f. 16").error().problem == Problem::reference_not_in_book);
+  CHECK(read_reference(book, "").error().problem == Problem::not_a_reference);
+}
+
+TEST_CASE("Every leaf of a book has one number, and every number one leaf") { // a law, over formulas of all kinds
+  for (auto text : {"π² A-K⁸ L⁴(−L4)", "A⁸(A3+χ1.2; -A8) B-C⁶/⁴ D⁸(-D)  E⁴(+2*)", "1-3¹⁰ 4⁸(4/8+χ1)", "[A]2 B-2C4 a-c8",
+                    "A⁸(−A1,2) B⁸(B8+χ1) C⁷"}) {
+    INFO(text);
+    auto const book = formula_of(text);
+    std::int64_t seen = 0;
+    for (auto const& gathering : gatherings(book)) {
+      CHECK(gathering.first_leaf == seen + 1);
+      seen += gathering.leaves;
+    }
+    CHECK(seen == leaf_count(book));
+    LeafOfBook previous{};
+    for (std::int64_t n = 1; n <= leaf_count(book); ++n) {
+      auto const leaf = leaf_of_number(book, n);
+      REQUIRE(leaf);
+      CHECK(leaf_number(book, *leaf) == n);
+      if (n > 1) CHECK(previous < *leaf);
+      previous = *leaf;
+      auto const page = reference_of_page(book, 2 * n);
+      REQUIRE(page);
+      CHECK(page_of_book(book, *page) == 2 * n);
+      if (auto const mate = conjugate(book, *leaf)) CHECK(conjugate(book, *mate) == leaf);
+    }
+    CHECK(!leaf_of_number(book, leaf_count(book) + 1));
+  }
+}
+
+TEST_CASE("A cancel is joined to nothing, and so is the leaf whose other half went") {
+  auto const book = formula_of("A⁸(±A3; -A8)");
+  CHECK(!conjugate(book, {{0, 0}, 3, 0}));
+  CHECK(!conjugate(book, {{0, 0}, 6, 0}));
+  CHECK(!conjugate(book, {{0, 0}, 1, 0}));
+  CHECK(conjugate(book, {{0, 0}, 4, 0}) == LeafOfBook{{0, 0}, 5, 0});
+}
