@@ -187,6 +187,8 @@ template <class Sink> class FormulaScanner {
     }
     if (!found || found->bytes == 0) return;
     i += found->bytes;
+    // 2o⁸ is a gathering, 2o a format
+    if (at(i) == '^' || at(i) == '<' || (i < text_.size() && superscript_digit(code(i)) >= 0)) return;
     auto format = found->format;
     sink_.format(format);
     if (format.kind() == Format::Kind::single_sheet) warn(Problem::part_of_sheet_not_stated, from, i);
@@ -628,6 +630,7 @@ template <class Sink> class FormulaScanner {
         auto const next = skip(i);
         if (next != i) {
           i = next;
+          separated = true; // blanks part the leaves of a list as commas do
           continue;
         }
         char const c = at(i);
@@ -726,7 +729,7 @@ template <class Sink> class FormulaScanner {
         continue;
       }
       // words: they go to the next comma or semicolon
-      if (sign) return fail(Problem::change_not_understood, from, end);
+      if (sign || (list && !separated)) return fail(Problem::change_not_understood, from, end);
       auto stop = i;
       while (stop < end && at(stop) != ',' && at(stop) != ';') ++stop;
       note(i, stop, any ? joint : Change::Joint::opens, any);

@@ -64,29 +64,31 @@ class FormulaWriter {
       break;
     }
   }
+  /// The raised figure of the series; on the line a second caret parts it from a figure that follows: ^2^3A.
+  void series(Signature const& signature) {
+    raised(signature.series(), false);
+    bool const figure_follows = signature.multiple() > 1 || signature.mark() == Mark::number;
+    if (plain() && figure_follows && signature.duplicate() == Duplicate::none) text_ += '^';
+  }
   void mark(Signature const& signature, bool inferred = false) {
     bool const apart = plain() && signature.duplicate() != Duplicate::none;
     auto rest = signature;
     if (apart) {
-      if (signature.series() != 0) raised(signature.series(), false);
+      if (signature.series() != 0) series(signature);
       text_ += signature.duplicate() == Duplicate::pi ? "[pi]" : "[chi]";
       rest = rest.in_series(0).duplicated(Duplicate::none);
     }
     if (inferred) text_ += '[';
     if (plain() && rest.mark() == Mark::pi) {
-      if (rest.series() != 0) raised(rest.series(), false);
+      if (rest.series() != 0) series(rest);
       if (rest.multiple() > 1) number(rest.multiple());
       text_ += "pi";
     } else if (plain() && rest.mark() == Mark::chi) {
-      if (rest.series() != 0) raised(rest.series(), false);
+      if (rest.series() != 0) series(rest);
       if (rest.multiple() > 1) number(rest.multiple());
       text_ += "chi";
     } else
-      rest.spell(
-          [&](char const* bytes, std::size_t size) {
-            put({bytes, size});
-          },
-          [&](int figure) { raised(figure, false); });
+      rest.spell([&](char const* bytes, std::size_t size) { put({bytes, size}); }, [&](int) { series(rest); });
     if (inferred) text_ += ']';
   }
   void cycle(Cycle const& leaves, bool numeric) {
@@ -153,7 +155,8 @@ class FormulaWriter {
   /// One parenthesis, and how many changes it took.
   std::size_t parenthesis(std::size_t first) {
     auto const& changes = formula_.changes();
-    if (changes[first].kind == Change::Kind::identity) {
+    bool const alone = first + 1 == changes.size() || changes[first + 1].joint == Change::Joint::opens;
+    if (changes[first].kind == Change::Kind::identity && alone) {
       identity(changes[first]);
       return 1;
     }

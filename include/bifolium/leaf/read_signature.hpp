@@ -147,6 +147,7 @@ public:
       for (; is_digit(at(i)) && series < 100; ++i) series = series * 10 + (at(i) - '0');
       if (html && !begins(i, "</sup>")) return fail(Problem::no_signature, i);
       if (html) i += 6;
+      if (!html && at(i) == '^') ++i; // ^2^3A parts the series from the multiple
       if (depth > 0 || series < 1 || series > 99) return fail(Problem::no_signature, i);
       auto inner = scan(i, 1);
       if (inner) inner.signature = inner.signature.in_series(series);
@@ -268,7 +269,10 @@ private:
       figure = figure > Signature::highest_number ? figure : figure * 10 + static_cast<std::uint32_t>(at(end) - '0');
     bool const multiplies = [&] {
       auto const c = at(end);
-      if (is_latin_letter(c) || c == '*' || c == '&') return true;
+      if (is_latin_letter(c) || c == '*' || c == '&' || c == '#' || c == '@' || c == '%') return true;
+      if (c == ':') // a mark only with its count: 2:⁸
+        return is_digit(at(end + 1)) || at(end + 1) == '^' || at(end + 1) == '<' ||
+               superscript_digit(code(end + 1)) >= 0;
       if (c == '[') return closing(end + 1) != std::string_view::npos && at(end + 1) != '$' && at(end + 1) != '=';
       bool capital = false;
       return static_cast<unsigned char>(c) >= 0xC2 &&
