@@ -41,3 +41,18 @@ TEST_CASE("A TEI element and an ampersand read back as they were written") {
   CHECK(read(write_formula(formula, Notation::html)) == formula);
   CHECK(!read_formula("<formula</formula>"));
 }
+
+TEST_CASE("What fuzzing found reads back as it was written") { // regression
+  Dialect const stc = dialects::stc;
+  for (auto text : {"oo", "k A]⁴5⁸", "[A%%%%%%%%%%%% D⁶]", "[A]² (-A2) B-M⁴ N¹ (=A[A]2)", "A⁸(=A1, words)"}) {
+    INFO(text);
+    auto const formula = read_formula(text, stc);
+    REQUIRE(formula);
+    for (auto notation : {Notation::unicode, Notation::caret, Notation::flat}) {
+      auto const again = read_formula(write_formula(*formula, notation), stc);
+      REQUIRE(again);
+      CHECK(*again == *formula);
+    }
+  }
+  CHECK(!read_formula("A-I⁴ (-A1t12.)")); // glued to the leaf: neither a list nor a note
+}

@@ -95,7 +95,7 @@ TEST_CASE("formulas of the STC tradition as headers have them") {
     right += count && std::to_string(count->leaves) == row[2];
   }
   CHECK(match == 292);
-  CHECK(right == 292); // the other has l, the letter, for 1 in (-Al): said, not repaired
+  CHECK(right == 292); // one has l, the letter, for 1 in (-Al): read so, with a warning
 }
 
 TEST_CASE("scanned formulas, however broken, are answered") {

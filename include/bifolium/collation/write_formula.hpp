@@ -120,14 +120,14 @@ class FormulaWriter {
     else if (kind == Change::Kind::cancel)
       text_ += plain() ? "+-" : "±";
   }
-  void identity(Change const& change) {
-    text_ += "[=";
+  void identity(Change const& change, bool brackets = true) {
+    text_ += brackets ? "[=" : "=";
     if (change.named)
       leaf(change.name, change.name_leaf);
     else
       number(change.name_leaf);
     if (change.doubtful) text_ += '?';
-    text_ += ']';
+    if (brackets) text_ += ']';
   }
   void insertion(Change const& change) {
     auto const& run = formula_.runs()[change.stands_after];
@@ -165,7 +165,7 @@ class FormulaWriter {
     for (; i < changes.size() && (i == first || changes[i].joint != Change::Joint::opens); ++i) {
       auto const& change = changes[i];
       if (change.kind == Change::Kind::identity) {
-        identity(change);
+        identity(change, i != first);
         continue;
       }
       if (i != first) text_ += change.joint == Change::Joint::conjugate ? "." : ",";
