@@ -44,7 +44,8 @@ TEST_CASE("A TEI element and an ampersand read back as they were written") {
 
 TEST_CASE("What fuzzing found reads back as it was written") { // regression
   Dialect const stc = dialects::stc;
-  for (auto text : {"oo", "k A]⁴5⁸", "[A%%%%%%%%%%%% D⁶]", "[A]² (-A2) B-M⁴ N¹ (=A[A]2)", "A⁸(=A1, words)"}) {
+  for (auto text : {"oo", "k A]⁴5⁸", "[A%%%%%%%%%%%% D⁶]", "[A]² (-A2) B-M⁴ N¹ (=A[A]2)", "A⁸(=A1, words)",
+                    "A⁴(-A1, words, =A2)", "+1L"}) {
     INFO(text);
     auto const formula = read_formula(text, stc);
     REQUIRE(formula);

@@ -165,7 +165,9 @@ class FormulaWriter {
     for (; i < changes.size() && (i == first || changes[i].joint != Change::Joint::opens); ++i) {
       auto const& change = changes[i];
       if (change.kind == Change::Kind::identity) {
-        identity(change, i != first);
+        bool const behind_words = i != first && changes[i - 1].kind == Change::Kind::note;
+        if (behind_words) text_ += ", "; // words go to the next comma
+        identity(change, i != first && !behind_words);
         continue;
       }
       if (i != first) text_ += change.joint == Change::Joint::conjugate ? "." : ",";

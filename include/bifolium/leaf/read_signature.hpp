@@ -252,7 +252,8 @@ private:
     auto end = i + bytes;
     std::uint32_t repeated = 1;
     while (code(end) == code(i) && end < text_.size() && repeated < 9 && multiple == 1) ++repeated, end += bytes;
-    if (depth < 3 && multiple == 1 && takes_prefix(end) && at(end) != '[' && at(end) != '\'' && at(end) != '"') {
+    if (depth < 3 && multiple == 1 && at(i) != '+' && takes_prefix(end) && at(end) != '[' && at(end) != '\'' &&
+        at(end) != '"') {
       auto inner = scan(end, 3);
       if (inner && inner.signature.is_letter() && inner.signature.beside() == Beside::nothing &&
           inner.signature.duplicate() == Duplicate::none && end - i <= Signature::longest_text) {
