@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
-# What it costs to include: milliseconds over an empty unit for each folder's header, and for one unit that asserts all 61
-# schemes over its includes. The least of several interleaved runs, as machines are noisy.
+# What it costs to include: milliseconds of the processor over an empty unit for each folder's header, and for one unit that
+# asserts all 61 schemes over its includes. The least of several interleaved runs, as machines are noisy.
 #   bench/compile_cost.sh [RUNS] [COMPILER ...]
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -28,12 +28,10 @@ done
   done
 } >"$work/schemes_all.cpp"
 
-milliseconds() { # compiler, unit
-  local start end
-  start=$(date +%s%N)
-  "$1" -std=c++20 -Iinclude -fsyntax-only "$2"
-  end=$(date +%s%N)
-  echo $(((end - start) / 1000000))
+milliseconds() { # compiler, unit: time of the processor, which a busy machine spoils less than time of day
+  local TIMEFORMAT='%U %S' took
+  took=$( { time "$1" -std=c++20 -Iinclude -fsyntax-only "$2"; } 2>&1)
+  awk '{ printf "%d", ($1 + $2) * 1000 + 0.5 }' <<<"$took"
 }
 for compiler; do
   declare -A least=()

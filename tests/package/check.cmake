@@ -4,6 +4,9 @@
 #   consume     a project finds the moved package (WANTED may ask for a version)
 #   refuse      the same must fail, and say which version was considered
 #   subproject, fetched   projects that build the source along
+#   old_cmake   the package read as CMake 3.16 would, which knows no file sets (simulated)
+#   absolute    installs headers into a directory given as a whole path
+#   missing     says what to install where a library of the tests or the benchmarks is not there
 #   pkg_config  compiles with the flags pkg-config gives
 #   deb         builds the Debian package, unpacks it into a scratch root and consumes it from there
 cmake_minimum_required(VERSION 3.16)
@@ -38,6 +41,18 @@ if(CASE STREQUAL "stage")
       "-DCMAKE_INSTALL_PREFIX=${WORK}/stage")
   run(${CMAKE_COMMAND} --install "${WORK}/unbuilt")
   file(RENAME "${WORK}/stage" "${moved}")
+  # Headers, all of them, and the package's own files; no program, nothing below an architecture's folder.
+  file(GLOB_RECURSE headers RELATIVE "${SOURCE}" "${SOURCE}/include/*.hpp")
+  set(share share/cmake/bifolium/bifolium-config.cmake share/cmake/bifolium/bifolium-config-version.cmake
+            share/cmake/bifolium/bifolium-targets.cmake share/pkgconfig/bifolium.pc)
+  file(GLOB_RECURSE installed RELATIVE "${moved}" "${moved}/*")
+  set(expected ${headers} ${share})
+  set(more ${installed})
+  list(REMOVE_ITEM more ${expected})
+  list(REMOVE_ITEM expected ${installed})
+  if(more OR expected OR NOT headers)
+    message(FATAL_ERROR "installed beyond what should be: ${more}\nnot installed: ${expected}")
+  endif()
 elseif(CASE STREQUAL "consume")
   set(wanted)
   if(DEFINED WANTED)
@@ -60,6 +75,56 @@ elseif(CASE STREQUAL "subproject")
   consume(subproject subproject "-DBIFOLIUM_SOURCE=${SOURCE}")
 elseif(CASE STREQUAL "fetched")
   consume(fetched fetched "-DFETCHCONTENT_SOURCE_DIR_BIFOLIUM=${SOURCE}" -DFETCHCONTENT_FULLY_DISCONNECTED=ON)
+  run(${CMAKE_COMMAND} --install "${WORK}/fetched" --prefix "${WORK}/fetched/stage")
+  file(GLOB_RECURSE installed "${WORK}/fetched/stage/*bifolium*")
+  if(installed)
+    message(FATAL_ERROR "carried along, the library installs itself unasked: ${installed}")
+  endif()
+elseif(CASE STREQUAL "old_cmake")
+  file(REMOVE_RECURSE "${WORK}/old")
+  file(COPY "${moved}/" DESTINATION "${WORK}/old")
+  set(targets "${WORK}/old/share/cmake/bifolium/bifolium-targets.cmake")
+  file(READ "${targets}" text)
+  string(REPLACE "CMAKE_VERSION" "simulated_version" old "${text}")
+  if(old STREQUAL text)
+    message(FATAL_ERROR "the package does not ask for a version of CMake: there is nothing to simulate")
+  endif()
+  file(WRITE "${targets}" "set(simulated_version 3.16.3)\n${old}")
+  consume(old_cmake consumer "-DCMAKE_PREFIX_PATH=${WORK}/old")
+elseif(CASE STREQUAL "absolute")
+  # Staged below DESTDIR, as packagers do: CMake forbids a path inside the source tree, where the build may lie.
+  set(include /opt/headers/include)
+  run(${CMAKE_COMMAND} -S "${SOURCE}" -B "${WORK}/absolute" "-DCMAKE_CXX_COMPILER=${CXX}" -DBUILD_TESTING=OFF
+      -DCMAKE_INSTALL_PREFIX=/usr "-DCMAKE_INSTALL_INCLUDEDIR=${include}")
+  set(root "${WORK}/absolute_root")
+  file(REMOVE_RECURSE "${root}")
+  run(${CMAKE_COMMAND} -E env "DESTDIR=${root}" ${CMAKE_COMMAND} --install "${WORK}/absolute")
+  file(STRINGS "${root}/usr/share/pkgconfig/bifolium.pc" line REGEX "^includedir=")
+  file(STRINGS "${root}/usr/share/cmake/bifolium/bifolium-targets.cmake" property REGEX "INTERFACE_INCLUDE_DIRECTORIES")
+  if(NOT line STREQUAL "includedir=${include}" OR NOT property MATCHES "\"${include}")
+    message(FATAL_ERROR "headers are in ${include}, and the package says\n${line}\n${property}")
+  endif()
+  if(NOT EXISTS "${root}${include}/bifolium/bifolium.hpp")
+    message(FATAL_ERROR "no headers were installed in ${include}")
+  endif()
+elseif(CASE STREQUAL "missing")
+  foreach(library IN ITEMS doctest pugixml)
+    execute_process(
+      COMMAND ${CMAKE_COMMAND} -S "${SOURCE}" -B "${WORK}/without_${library}" "-DCMAKE_CXX_COMPILER=${CXX}"
+              -DCMAKE_DISABLE_FIND_PACKAGE_${library}=ON -DBIFOLIUM_BUILD_EXAMPLES=OFF -DBIFOLIUM_BUILD_BENCH=OFF
+      RESULT_VARIABLE failed OUTPUT_VARIABLE out ERROR_VARIABLE out)
+    string(REGEX REPLACE "[ \n]+" " " out "${out}")
+    if(NOT failed OR NOT out MATCHES "need ${library}[^:]* \\(Debian: [a-z-]*${library}[a-z-]*\\).*BIFOLIUM_BUILD_TESTS=OFF")
+      message(FATAL_ERROR "without ${library} the build should say what to install, and says:\n${out}")
+    endif()
+  endforeach()
+  execute_process(
+    COMMAND ${CMAKE_COMMAND} -S "${SOURCE}" -B "${WORK}/without_benchmark" "-DCMAKE_CXX_COMPILER=${CXX}"
+            -DCMAKE_DISABLE_FIND_PACKAGE_benchmark=ON -DBIFOLIUM_BUILD_TESTS=OFF -DBIFOLIUM_BUILD_EXAMPLES=OFF
+    RESULT_VARIABLE failed OUTPUT_VARIABLE out ERROR_VARIABLE out)
+  if(failed OR NOT out MATCHES "libbenchmark-dev\\) is not installed: no benchmarks are built")
+    message(FATAL_ERROR "without Google Benchmark the build should go on and say so, and says:\n${out}")
+  endif()
 elseif(CASE STREQUAL "pkg_config")
   set(ENV{PKG_CONFIG_PATH} "${moved}/share/pkgconfig")
   execute_process(COMMAND "${PKG_CONFIG}" --cflags bifolium RESULT_VARIABLE failed OUTPUT_VARIABLE flags

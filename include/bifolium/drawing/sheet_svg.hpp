@@ -153,7 +153,8 @@ inline Expected<std::string> sheet_svg(Scheme const& scheme, Sheet<millimetres> 
     auto const cell = folded->cell(at);
     auto const shown = shows(*folded, at, mould);
     auto const n = static_cast<int>(i);
-    Spot const head_left{side + (n % across) * (leaf_width + 5), leaves_top + (n / across) * (leaf_height + 9)};
+    int const row = n / across, column = n % across;
+    Spot const head_left{side + column * (leaf_width + 5), leaves_top + row * (leaf_height + 9)};
     Spot const tail_left{head_left.x, head_left.y + leaf_height}, head_right{head_left.x + leaf_width, head_left.y},
         tail_right{head_left.x + leaf_width, head_left.y + leaf_height};
     svg.open("leaf");

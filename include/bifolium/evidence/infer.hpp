@@ -344,7 +344,7 @@ class Inferring {
     }
     if (seen_.material != Material::vellum && !is_seen(Sign::watermark)) {
       auto const gain = learnt([](Tally const& t, std::size_t o) { return t.marks[o + 1]; }, 7);
-      if (gain > most) most = gain, next = Sign::watermark;
+      if (gain > most) next = Sign::watermark;
     }
     return next;
   }
