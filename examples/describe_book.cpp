@@ -2,7 +2,6 @@
 // Describes a book from a small record: the format its leaf argues for and why, the formes of the likely scheme, leaves and
 // sheets of its formula, paper and presswork for the edition. README.md tells what a record looks like.
 #include <bifolium/bifolium.hpp>
-#include <bifolium/fold/read_format.hpp>
 
 #include "support/arguments.hpp"
 #include "support/book.hpp"
@@ -39,22 +38,24 @@ void tell_formes(Attested scheme) {
 }
 
 /// Leaves of the formula, and its sheets under the format it states or, failing that, the one the leaf argues for.
-void tell_formula(Book const& book, std::optional<Format> likely) {
-  auto const& count = *book.leaves;
-  std::cout << "Formula: " << book.formula << "\n  " << count.leaves << " leaves in " << count.gatherings
-            << (count.gatherings == 1 ? " gathering, " : " gatherings, ") << count.pages() << " pages\n";
-  if (count.warnings > 0) std::cout << "  " << count.warnings << " doubts: read_formula names them\n";
-  auto const stated = format_at_start(book.formula);
-  auto const format = stated ? std::optional{stated->format} : likely;
-  if (auto const to_sheet = format ? format->leaves_to_sheet() : std::nullopt)
-    std::cout << "  its leaves are " << Fraction{count.leaves, *to_sheet} << " sheets of " << *format
-              << (stated ? ", the format it states\n" : ", the format above\n");
+void tell_formula(Formula const& formula, std::string const& as_written, std::optional<Format> likely) {
+  std::cout << "Formula: " << as_written << "\n  " << leaf_count(formula) << " leaves in " << gathering_count(formula)
+            << (gathering_count(formula) == 1 ? " gathering, " : " gatherings, ") << page_count(formula) << " pages\n";
+  for (auto const& warning : formula.warnings())
+    std::cout << "  doubtful, column " << warning.column << ": " << sentence_of(warning) << '\n';
+  auto const format = states_paper(formula) ? formula.format() : likely;
+  if (format && format->leaves_to_sheet()) {
+    auto const sheets = paper(formula, *format);
+    std::cout << "  " << sheets.as_stated << " sheets of paper in " << *format
+              << " as it stands: " << sheets.as_stated_assumes << "\n  " << sheets.low << " if " << sheets.low_assumes
+              << "; " << sheets.high << " if " << sheets.high_assumes << '\n';
+  }
   std::cout << '\n';
 }
 
 void tell_paper(Book const& book, Attested scheme) {
   auto const bill = reckon({.scheme = scheme,
-                            .pages = book.leaves->pages(),
+                            .pages = page_count(*book.collation),
                             .copies = *book.copies,
                             .overs_percent = book.overs,
                             .ream = book.ream});
@@ -86,7 +87,8 @@ int main(int argument_count, char** arguments) {
   auto scheme = book.scheme;
   if (!scheme && likely) scheme = likely->scheme;
   if (scheme) tell_formes(*scheme);
-  if (book.leaves) tell_formula(book, likely ? std::optional{likely->format} : std::nullopt);
-  if (book.leaves && book.copies && scheme) tell_paper(book, *scheme);
+  if (book.collation)
+    tell_formula(*book.collation, book.formula, likely ? std::optional{likely->format} : std::nullopt);
+  if (book.collation && book.copies && scheme) tell_paper(book, *scheme);
   return all_done;
 }

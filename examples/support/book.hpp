@@ -3,7 +3,6 @@
 #pragma once
 
 #include <bifolium/bifolium.hpp>
-#include <bifolium/collation/count.hpp>
 #include <bifolium/paper/read_length.hpp>
 
 #include "observed.hpp"
@@ -25,7 +24,7 @@ struct Book {
   std::string title, formula;
   bifolium::Seen seen; ///< of the leaf
   std::optional<bifolium::Attested> scheme;
-  std::optional<bifolium::FormulaCount> leaves;
+  std::optional<bifolium::Formula> collation;
   std::optional<std::int64_t> copies;
   bifolium::Fraction overs{};
   std::optional<bifolium::ReamCount> ream;
@@ -112,10 +111,10 @@ public:
     if (!found) wrong(*field, "there is no scheme '" + field->value + "': show_formes --list names them all");
     return found;
   }
-  std::optional<bifolium::FormulaCount> formula(std::string_view name) {
+  std::optional<bifolium::Formula> formula(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
-    auto const read = bifolium::count_formula(field->value);
+    auto const read = bifolium::read_formula(field->value);
     if (read) return *read;
     wrong(*field, read.error());
     return std::nullopt;
@@ -145,7 +144,7 @@ inline Book read_book(std::istream& in, std::vector<RecordError>& errors) {
   book.seen.year = read.year("year");
   book.seen.place = region(read.text("place"));
   book.scheme = read.scheme("scheme");
-  book.leaves = read.formula("formula");
+  book.collation = read.formula("formula");
   book.copies = read.count("copies");
   book.overs = read.percent("overs");
   constexpr detail::Word<ReamCount> known_reams[]{{"472", reams::from_mill},
