@@ -16,3 +16,17 @@ if(CMAKE_CXX_COMPILER_ID MATCHES "GNU|Clang")
               # g++ 12 warns about std::string's own operator+ (GCC bug 105329); the headers do not use it.
               $<$<CXX_COMPILER_ID:GNU>:-Wno-restrict>)
 endif()
+
+# The libraries of the tests and benchmarks are looked for first. A build that goes to the network unasked is a nuisance to
+# whoever packages it, so what is missing is fetched only with BIFOLIUM_FETCH=ON, and then at the release named here.
+option(BIFOLIUM_FETCH "Fetch doctest and Google Benchmark where they are not installed" OFF)
+set(bifolium_doctest_release v2.4.9)
+set(bifolium_benchmark_release v1.7.1)
+macro(bifolium_fetch library repository)
+  include(FetchContent)
+  FetchContent_Declare(${library} GIT_REPOSITORY ${repository} GIT_TAG ${bifolium_${library}_release} GIT_SHALLOW ON)
+  FetchContent_MakeAvailable(${library})
+  if(NOT TARGET ${ARGV2}) # a disconnected machine fetches nothing and says nothing
+    message(FATAL_ERROR "${library} ${bifolium_${library}_release} could not be fetched: install it (Debian: ${ARGV3})")
+  endif()
+endmacro()
