@@ -25,6 +25,7 @@ class FormulaReader {
   }
 
 public:
+  static constexpr bool keeps_runs = true;
   explicit FormulaReader(std::string_view text) : text_{text} {}
 
   void run(Run const& run) { formula_.runs_.push_back(run); }
