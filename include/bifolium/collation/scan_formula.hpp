@@ -57,7 +57,8 @@ template <class Sink> class FormulaScanner {
   std::uint32_t runs_{0};
   Run last_{};
   PlainRun plain_{};
-  bool last_is_plain_{false}; // last_ has no signatures yet: they are in plain_
+  std::uint32_t plain_run_{0xFFFFFFFE}; // which run plain_ is
+  bool last_is_plain_{false};           // last_ has no signatures yet: they are in plain_
   // the highest place reached by the plain capitals and the plain small letters
   std::int64_t highest_[2]{};
   // gatherings that share the next count
@@ -363,6 +364,32 @@ template <class Sink> class FormulaScanner {
     last_.first_inferred = last_.last_inferred = last_.imperfect = false;
     last_.unsigned_throughout = depth_ > 0;
   }
+  /// (-A1) behind a plain run that has the gathering A; false leaves it to parenthesis().
+  constexpr bool plain_deletion() {
+    if (plain_run_ + 1 != runs_) return false;
+    auto const found = PlainScanner{text_, at_}.scan_deletion();
+    if (found.end == 0 || is_small(found.letter) != is_small(plain_.first) || found.leaf < 1 ||
+        found.leaf > plain_.leaves)
+      return false;
+    auto const rank = [&](char letter, std::uint32_t multiple) {
+      return (std::int64_t{multiple} - 1) * alphabet_.size() + alphabet_.place(small_letter(letter) - 'a' + 1);
+    };
+    auto const index = rank(found.letter, found.multiple) - rank(plain_.first, plain_.first_multiple);
+    if (!alphabet_.has(small_letter(found.letter) - 'a' + 1) || index < 0 || index >= last_.gatherings) return false;
+    auto const from = at_ + 1 + decode(text_, at_ + 1).bytes;
+    if (!take_out({{runs_ - 1, index}, gatherings_ - last_.gatherings + index, plain_.leaves}, found.leaf, from,
+                  found.end - 1))
+      return true; // and failed_ says so
+    leaves_ -= 1;
+    Change change;
+    change.kind = Change::Kind::deletion;
+    change.stands_after = runs_ - 1;
+    change.gathering = {runs_ - 1, index};
+    change.leaf = found.leaf;
+    sink_.change(change);
+    at_ = found.end;
+    return true;
+  }
   /// The plain run at this place, if it is one and nothing before it bears on it; false leaves it to gathering().
   constexpr bool plain_gathering() {
     if (sharing_ != 0 || shared_until_ > at_ || (!last_is_plain_ && last_.first.series() != 0)) return false;
@@ -384,6 +411,7 @@ template <class Sink> class FormulaScanner {
     if (new_part) highest_[0] = highest_[1] = 0;
     highest = last;
     plain_ = found;
+    plain_run_ = runs_;
     last_is_plain_ = true;
     last_.gatherings = last - first + 1;
     last_.leaves = Cycle{found.leaves};
@@ -1179,7 +1207,11 @@ public:
         ++at_;
       }
       if (at_ >= text_.size()) break;
-      if (plain_gathering()) continue;
+      if (plain_gathering()) {
+        while (at(at_) == '(' && plain_deletion())
+          if (failed_) return false;
+        continue;
+      }
       spell_out_last();
       if (!step()) return false;
     }

@@ -21,6 +21,14 @@ struct PlainRun {
   int leaves{};
 };
 
+/// One leaf deleted: (-A1).
+struct PlainDeletion {
+  std::size_t end{};
+  std::uint32_t multiple{1};
+  char letter{};
+  int leaf{};
+};
+
 class PlainScanner {
   std::string_view text_;
   std::size_t at_;
@@ -92,6 +100,18 @@ public:
     }
     if (count(run.leaves, line)) run.end = at_;
     return run;
+  }
+  [[nodiscard]] constexpr PlainDeletion scan_deletion() noexcept {
+    PlainDeletion deletion;
+    if (byte(at_) != '(') return deletion;
+    bool const minus = byte(at_ + 1) == 0xE2 && byte(at_ + 2) == 0x88 && byte(at_ + 3) == 0x92;
+    if (!minus && byte(at_ + 1) != '-') return deletion;
+    at_ += minus ? 4U : 2U;
+    if (!mark(deletion.multiple, deletion.letter) || !is_figure(byte(at_))) return deletion;
+    deletion.leaf = byte(at_++) - '0';
+    if (is_figure(byte(at_))) deletion.leaf = deletion.leaf * 10 + byte(at_++) - '0';
+    if (byte(at_) == ')') deletion.end = at_ + 1;
+    return deletion;
   }
 };
 
