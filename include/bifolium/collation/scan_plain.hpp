@@ -4,6 +4,7 @@
 /// the alphabet, an odd count - is left to the full scanner, so this decides nothing: it is only faster.
 #pragma once
 
+#include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/parts.hpp>
 
 #include <string_view>
@@ -114,6 +115,57 @@ public:
     return deletion;
   }
 };
+
+/// What a formula adds up to when every part of it is plain and free of doubt.
+struct PlainCount {
+  bool plain{};
+  std::int64_t leaves{}, gatherings{};
+};
+
+/// Counts a text that is wholly plain; the first thing that is not gives it up, and the full scanner begins anew.
+constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcept {
+  Alphabet const alphabet{dialect.letters};
+  auto const size = alphabet.size();
+  PlainCount count;
+  std::int64_t highest[2]{};
+  std::size_t at = 0;
+  while (at < text.size()) {
+    auto const run = PlainScanner{text, at}.scan(dialect.flat_counts);
+    if (run.end == 0) return {};
+    auto const first_letter = (run.first | 0x20) - 'a' + 1, last_letter = (run.last | 0x20) - 'a' + 1;
+    auto const small = (run.first & 0x20) != 0 ? 1U : 0U;
+    auto const first = (std::int64_t{run.first_multiple} - 1) * size + alphabet.place(first_letter);
+    auto const last = (std::int64_t{run.last_multiple} - 1) * size + alphabet.place(last_letter);
+    bool const sound = alphabet.has(first_letter) && alphabet.has(last_letter) &&
+                       ((run.first ^ run.last) & 0x20) == 0 && last >= first + (run.ranged ? 1 : 0) &&
+                       first > highest[small];
+    if (!sound) return {};
+    highest[small] = last;
+    count.leaves += (last - first + 1) * run.leaves;
+    count.gatherings += last - first + 1;
+    at = run.end;
+    if (at < text.size() && text[at] == '(') { // one leaf of this run deleted; a second might be the same
+      auto const deletion = PlainScanner{text, at}.scan_deletion();
+      if (deletion.end == 0) return {};
+      auto const letter = (deletion.letter | 0x20) - 'a' + 1;
+      auto const place = (std::int64_t{deletion.multiple} - 1) * size + alphabet.place(letter);
+      if (!alphabet.has(letter) || ((deletion.letter ^ run.first) & 0x20) != 0 || place < first || place > last ||
+          deletion.leaf < 1 || deletion.leaf > run.leaves)
+        return {};
+      --count.leaves;
+      at = deletion.end;
+      if (at < text.size() && text[at] != ' ') return {};
+    }
+    // blanks, full stops and commas between runs; a semicolon begins a part, whose letters begin anew
+    while (at < text.size() && (text[at] == ' ' || text[at] == '.' || text[at] == ',' || text[at] == ';')) {
+      if (text[at] == ';') highest[0] = highest[1] = 0;
+      ++at;
+    }
+  }
+  // runs of at most 99 alphabets cannot bring a text that fits in memory past 64 bits
+  count.plain = !text.empty();
+  return count;
+}
 
 } // namespace detail
 } // namespace v0
