@@ -20,6 +20,8 @@ struct FormulaCount {
 
 /// Counts a formula. error: as read_formula, with the column.
 constexpr Expected<FormulaCount> count_formula(std::string_view text, Dialect dialect = {}) {
+  if (auto const plain = detail::count_plain(text, dialect); plain.plain)
+    return FormulaCount{plain.leaves, plain.gatherings, 0};
   detail::CountSink sink;
   detail::FormulaScanner<detail::CountSink> scanner{text, dialect, sink};
   if (!scanner.scan()) return scanner.error();

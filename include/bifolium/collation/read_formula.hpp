@@ -25,7 +25,10 @@ class FormulaReader {
   }
 
 public:
-  explicit FormulaReader(std::string_view text) : text_{text} {}
+  static constexpr bool keeps_runs = true;
+  explicit FormulaReader(std::string_view text) : text_{text} {
+    formula_.runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : 20); // most formulas then grow once
+  }
 
   void run(Run const& run) { formula_.runs_.push_back(run); }
   void change(Change const& change) { formula_.changes_.push_back(change); }

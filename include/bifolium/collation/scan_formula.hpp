@@ -8,6 +8,7 @@
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/collation/scan_counts.hpp>
+#include <bifolium/collation/scan_plain.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction.hpp>
 #include <bifolium/fold/read_format.hpp>
@@ -26,6 +27,7 @@ enum class Passage : std::uint8_t { signing, extent, prose };
 
 /// A sink that keeps nothing but the number of doubts.
 struct CountSink {
+  static constexpr bool keeps_runs = false;
   std::int64_t warnings{0};
   constexpr void run(Run const&) {}
   constexpr void change(Change const&) {}
@@ -54,6 +56,9 @@ template <class Sink> class FormulaScanner {
   std::int64_t leaves_{0}, gatherings_{0};
   std::uint32_t runs_{0};
   Run last_{};
+  PlainRun plain_{};
+  std::uint32_t plain_run_{0xFFFFFFFE}; // which run plain_ is
+  bool last_is_plain_{false};           // last_ has no signatures yet: they are in plain_
   // the highest place reached by the plain capitals and the plain small letters
   std::int64_t highest_[2]{};
   // gatherings that share the next count
@@ -82,10 +87,14 @@ template <class Sink> class FormulaScanner {
     return i < text_.size() ? decode(text_, i).value : U'\0';
   }
   [[nodiscard]] constexpr std::size_t skip(std::size_t i) const noexcept {
-    for (; i < text_.size(); i += decode(text_, i).bytes) {
-      char const c = text_[i];
-      if (c == ' ' || c == '\t' || c == '\r' || c == '\n') continue;
-      if (static_cast<unsigned char>(c) < 0x80 || !(is_blank(code(i)) || code(i) == 0xFEFF)) break;
+    for (; i < text_.size();) {
+      auto const c = static_cast<unsigned char>(text_[i]);
+      if (c == ' ' || c == '\t' || c == '\r' || c == '\n')
+        ++i;
+      else if (c >= 0xC2 && (is_blank(code(i)) || code(i) == 0xFEFF))
+        i += decode(text_, i).bytes;
+      else
+        break;
     }
     return i;
   }
@@ -346,6 +355,86 @@ template <class Sink> class FormulaScanner {
     return false;
   }
 
+  /// The last run as a whole, where it was plain and only its letters were kept.
+  constexpr void spell_out_last() {
+    if (!last_is_plain_) return;
+    last_is_plain_ = false;
+    last_.first = Signature::letter(plain_.first, plain_.first_multiple, dialect_.letters);
+    last_.last = plain_.ranged ? Signature::letter(plain_.last, plain_.last_multiple, dialect_.letters) : last_.first;
+    last_.first_inferred = last_.last_inferred = last_.imperfect = false;
+    last_.unsigned_throughout = depth_ > 0;
+  }
+  /// (-A1) behind a plain run that has the gathering A; false leaves it to parenthesis().
+  constexpr bool plain_deletion() {
+    if (plain_run_ + 1 != runs_) return false;
+    auto const found = PlainScanner{text_, at_}.scan_deletion();
+    if (found.end == 0 || is_small(found.letter) != is_small(plain_.first) || found.leaf < 1 ||
+        found.leaf > plain_.leaves)
+      return false;
+    auto const rank = [&](char letter, std::uint32_t multiple) {
+      return (std::int64_t{multiple} - 1) * alphabet_.size() + alphabet_.place(small_letter(letter) - 'a' + 1);
+    };
+    auto const index = rank(found.letter, found.multiple) - rank(plain_.first, plain_.first_multiple);
+    if (!alphabet_.has(small_letter(found.letter) - 'a' + 1) || index < 0 || index >= last_.gatherings) return false;
+    auto const from = at_ + 1 + decode(text_, at_ + 1).bytes;
+    if (!take_out({{runs_ - 1, index}, gatherings_ - last_.gatherings + index, plain_.leaves}, found.leaf, from,
+                  found.end - 1))
+      return true; // and failed_ says so
+    leaves_ -= 1;
+    Change change;
+    change.kind = Change::Kind::deletion;
+    change.stands_after = runs_ - 1;
+    change.gathering = {runs_ - 1, index};
+    change.leaf = found.leaf;
+    sink_.change(change);
+    at_ = found.end;
+    return true;
+  }
+  /// The plain run at this place, if it is one and nothing before it bears on it; false leaves it to gathering().
+  constexpr bool plain_gathering() {
+    if (sharing_ != 0 || shared_until_ > at_ || (!last_is_plain_ && last_.first.series() != 0)) return false;
+    auto const found = PlainScanner{text_, at_}.scan(dialect_.flat_counts);
+    if (found.end == 0) return false;
+    auto const letter = [](char c) { return small_letter(c) - 'a' + 1; };
+    if (!alphabet_.has(letter(found.first)) || !alphabet_.has(letter(found.last))) return false;
+    auto const small = is_small(found.first);
+    if (small != is_small(found.last)) return false;
+    auto const size = alphabet_.size();
+    auto const first = (std::int64_t{found.first_multiple} - 1) * size + alphabet_.place(letter(found.first));
+    auto const last = (std::int64_t{found.last_multiple} - 1) * size + alphabet_.place(letter(found.last));
+    auto& highest = highest_[small ? 1 : 0];
+    bool const new_part = part_ && runs_ > 0;
+    // a backward run, one written A-A (which is longer than its mark), a letter met before: the full scanner says so
+    if (last < first || (found.ranged && last == first) || (!new_part && first <= highest)) return false;
+    auto const sum = checked_add(leaves_, (last - first + 1) * found.leaves);
+    if (!sum) return false;
+    if (new_part) highest_[0] = highest_[1] = 0;
+    highest = last;
+    plain_ = found;
+    plain_run_ = runs_;
+    last_is_plain_ = true;
+    last_.gatherings = last - first + 1;
+    last_.leaves = Cycle{found.leaves};
+    last_.begins_part = new_part;
+    part_ = false;
+    leaves_ = *sum;
+    auto& known = known_[runs_ % most_known];
+    known.from = at_;
+    known.first_gathering = gatherings_;
+    known.gatherings = last_.gatherings;
+    known.run = runs_;
+    known.series = 0;
+    known.terms = 1;
+    known.leaves[0] = static_cast<std::uint16_t>(found.leaves);
+    gatherings_ += last_.gatherings;
+    ++runs_;
+    at_ = found.end;
+    if constexpr (Sink::keeps_runs) {
+      spell_out_last();
+      sink_.run(last_);
+    }
+    return true;
+  }
   constexpr bool gathering(bool unsigned_first = false) {
     Element e;
     read_flat_ = false;
@@ -1118,6 +1207,12 @@ public:
         ++at_;
       }
       if (at_ >= text_.size()) break;
+      if (plain_gathering()) {
+        while (at(at_) == '(' && plain_deletion())
+          if (failed_) return false;
+        continue;
+      }
+      spell_out_last();
       if (!step()) return false;
     }
     if (runs_ == 0) return fail(text_.empty() ? Problem::text_ends : Problem::no_signature, text_.size(), text_.size());

@@ -202,7 +202,11 @@ private:
       while (is_digit(at(i))) ++i;
       return is_latin_letter(at(i));
     }
-    if (c == '[') return is_latin_letter(at(i + 1)) && closing(i + 1) != std::string_view::npos;
+    if (c == '[') {
+      if (closing(i + 1) == std::string_view::npos) return false;
+      while (is_digit(at(i + 1))) ++i;
+      return is_latin_letter(at(i + 1));
+    }
     if (c == '\'' || c == '"') return true;
     bool capital = false;
     return static_cast<unsigned char>(c) >= 0xC2 &&
@@ -211,11 +215,13 @@ private:
   [[nodiscard]] constexpr SignatureScan unsigned_or_duplicate(std::size_t end, bool chi, int depth) const {
     if (depth < 2 && takes_prefix(end)) {
       auto inner = scan(end, 2);
-      if (inner) {
+      auto const mark = inner.signature.mark();
+      bool const follows = mark != Mark::pi && mark != Mark::chi; // ππ is two gatherings, not a duplicate
+      if (inner && follows) {
         inner.signature = inner.signature.duplicated(chi ? Duplicate::chi : Duplicate::pi);
         inner.flat_prefix = true;
       }
-      return inner;
+      if (!inner || follows) return inner;
     }
     SignatureScan scan;
     scan.signature = chi ? Signature::chi() : Signature::pi();
@@ -232,7 +238,7 @@ private:
     auto const c = at(i + 1);
     bool capital = false;
     bool const marked = is_latin_letter(c) || is_digit(c) || greek_letter(code(i + 1), capital) != 0 ||
-                        superscript_digit(code(i + 1)) >= 0 || is_signature_symbol(code(i + 1));
+                        superscript_digit(code(i + 1)) >= 0 || c == '^' || c == '<' || is_signature_symbol(code(i + 1));
     if (depth < 3 && marked && multiple == 1) {
       auto inner = SignatureScanner{text_.substr(0, close), letters_}.scan(i + 1, depth == 0 ? 0 : 3);
       if (inner && inner.end == close) {

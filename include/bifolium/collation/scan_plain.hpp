@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: MIT
+/// Nine runs in ten of a catalogue are plain: a letter or two with a dash between, a count, a blank (A-K⁸, 2B4). They are
+/// recognised here in one look at each byte. Whatever is not wholly plain - a bracket, an alternation, a letter outside
+/// the alphabet, an odd count - is left to the full scanner, so this decides nothing: it is only faster.
+#pragma once
+
+#include <bifolium/collation/dialect.hpp>
+#include <bifolium/collation/parts.hpp>
+
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A plain run at a byte of the text; `end` is 0 when what stands there is not plain.
+struct PlainRun {
+  std::size_t end{};
+  std::uint32_t first_multiple{1}, last_multiple{1};
+  char first{}, last{};
+  bool ranged{}; ///< a dash stood between first and last
+  int leaves{};
+};
+
+/// One leaf deleted: (-A1).
+struct PlainDeletion {
+  std::size_t end{};
+  std::uint32_t multiple{1};
+  char letter{};
+  int leaf{};
+};
+
+class PlainScanner {
+  std::string_view text_;
+  std::size_t at_;
+
+  [[nodiscard]] constexpr unsigned char byte(std::size_t i) const noexcept {
+    return i < text_.size() ? static_cast<unsigned char>(text_[i]) : static_cast<unsigned char>(0);
+  }
+  static constexpr bool is_figure(unsigned char b) noexcept { return b >= '0' && b <= '9'; }
+  static constexpr bool is_letter(unsigned char b) noexcept {
+    auto const small = static_cast<unsigned char>(b | 0x20U);
+    return small >= 'a' && small <= 'z';
+  }
+  /// A figure of at most two digits and one letter that does not stand for π, χ or a doubled letter.
+  constexpr bool mark(std::uint32_t& multiple, char& letter) noexcept {
+    if (is_figure(byte(at_)) && byte(at_) != '0') {
+      multiple = byte(at_++) - 0U - '0';
+      if (is_figure(byte(at_))) multiple = multiple * 10 + byte(at_++) - '0';
+    }
+    if (!is_letter(byte(at_))) return false;
+    letter = text_[at_++];
+    return !is_letter(byte(at_));
+  }
+  /// The raised digit at `i` in three bytes or two, -1 if there is none.
+  [[nodiscard]] constexpr int raised(std::size_t i, std::size_t& bytes) const noexcept {
+    if (byte(i) == 0xE2 && byte(i + 1) == 0x81) {
+      bytes = 3;
+      auto const b = byte(i + 2);
+      return b == 0xB0 || (b >= 0xB4 && b <= 0xB9) ? b - 0xB0 : -1;
+    }
+    bytes = 2;
+    if (byte(i) != 0xC2) return -1;
+    return byte(i + 1) == 0xB9 ? 1 : byte(i + 1) == 0xB2 || byte(i + 1) == 0xB3 ? byte(i + 1) - 0xB0 : -1;
+  }
+  [[nodiscard]] constexpr bool count(int& leaves, bool line) noexcept {
+    if (is_figure(byte(at_))) {
+      if (!line) return false;
+      leaves = byte(at_++) - '0';
+      if (is_figure(byte(at_))) leaves = leaves * 10 + byte(at_++) - '0';
+    } else {
+      std::size_t bytes = 0;
+      auto const digit = raised(at_, bytes);
+      if (digit < 0) return false;
+      leaves = digit;
+      at_ += bytes;
+      if (auto const next = raised(at_, bytes); next >= 0) leaves = leaves * 10 + next, at_ += bytes;
+    }
+    if (leaves == 0 || (leaves % 2 != 0 && leaves != 1)) return false;
+    // only what cannot go on with the count may follow
+    auto const after = byte(at_);
+    if (after == ' ' || after == '\0' || after == ']' || after == ';' || after == '(') return true;
+    return (after == '.' || after == ',') && (byte(at_ + 1) == ' ' || byte(at_ + 1) == '\0');
+  }
+
+public:
+  constexpr PlainScanner(std::string_view text, std::size_t at) : text_{text}, at_{at} {}
+
+  /// `line`: counts may stand on the line.
+  [[nodiscard]] constexpr PlainRun scan(bool line) noexcept {
+    PlainRun run;
+    if (!mark(run.first_multiple, run.first)) return run;
+    bool const hyphen = byte(at_) == '-', dash = byte(at_) == 0xE2 && byte(at_ + 1) == 0x80 && byte(at_ + 2) == 0x93;
+    if (hyphen || dash) {
+      at_ += hyphen ? 1U : 3U;
+      run.ranged = true;
+      if (!mark(run.last_multiple, run.last)) return run;
+    } else {
+      run.last_multiple = run.first_multiple;
+      run.last = run.first;
+    }
+    if (count(run.leaves, line)) run.end = at_;
+    return run;
+  }
+  [[nodiscard]] constexpr PlainDeletion scan_deletion() noexcept {
+    PlainDeletion deletion;
+    if (byte(at_) != '(') return deletion;
+    bool const minus = byte(at_ + 1) == 0xE2 && byte(at_ + 2) == 0x88 && byte(at_ + 3) == 0x92;
+    if (!minus && byte(at_ + 1) != '-') return deletion;
+    at_ += minus ? 4U : 2U;
+    if (!mark(deletion.multiple, deletion.letter) || !is_figure(byte(at_))) return deletion;
+    deletion.leaf = byte(at_++) - '0';
+    if (is_figure(byte(at_))) deletion.leaf = deletion.leaf * 10 + byte(at_++) - '0';
+    if (byte(at_) == ')') deletion.end = at_ + 1;
+    return deletion;
+  }
+};
+
+/// What a formula adds up to when every part of it is plain and free of doubt.
+struct PlainCount {
+  bool plain{};
+  std::int64_t leaves{}, gatherings{};
+};
+
+/// Counts a text that is wholly plain; the first thing that is not gives it up, and the full scanner begins anew.
+constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcept {
+  Alphabet const alphabet{dialect.letters};
+  auto const size = alphabet.size();
+  PlainCount count;
+  std::int64_t highest[2]{};
+  std::size_t at = 0;
+  while (at < text.size()) {
+    auto const run = PlainScanner{text, at}.scan(dialect.flat_counts);
+    if (run.end == 0) return {};
+    auto const first_letter = (run.first | 0x20) - 'a' + 1, last_letter = (run.last | 0x20) - 'a' + 1;
+    auto const small = (run.first & 0x20) != 0 ? 1U : 0U;
+    auto const first = (std::int64_t{run.first_multiple} - 1) * size + alphabet.place(first_letter);
+    auto const last = (std::int64_t{run.last_multiple} - 1) * size + alphabet.place(last_letter);
+    bool const sound = alphabet.has(first_letter) && alphabet.has(last_letter) &&
+                       ((run.first ^ run.last) & 0x20) == 0 && last >= first + (run.ranged ? 1 : 0) &&
+                       first > highest[small];
+    if (!sound) return {};
+    highest[small] = last;
+    count.leaves += (last - first + 1) * run.leaves;
+    count.gatherings += last - first + 1;
+    at = run.end;
+    if (at < text.size() && text[at] == '(') { // one leaf of this run deleted; a second might be the same
+      auto const deletion = PlainScanner{text, at}.scan_deletion();
+      if (deletion.end == 0) return {};
+      auto const letter = (deletion.letter | 0x20) - 'a' + 1;
+      auto const place = (std::int64_t{deletion.multiple} - 1) * size + alphabet.place(letter);
+      if (!alphabet.has(letter) || ((deletion.letter ^ run.first) & 0x20) != 0 || place < first || place > last ||
+          deletion.leaf < 1 || deletion.leaf > run.leaves)
+        return {};
+      --count.leaves;
+      at = deletion.end;
+      if (at < text.size() && text[at] != ' ') return {};
+    }
+    // blanks, full stops and commas between runs; a semicolon begins a part, whose letters begin anew
+    while (at < text.size() && (text[at] == ' ' || text[at] == '.' || text[at] == ',' || text[at] == ';')) {
+      if (text[at] == ';') highest[0] = highest[1] = 0;
+      ++at;
+    }
+  }
+  // runs of at most 99 alphabets cannot bring a text that fits in memory past 64 bits
+  count.plain = !text.empty();
+  return count;
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
