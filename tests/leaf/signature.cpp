@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: MIT
+#include <bifolium/leaf/read_signature.hpp>
+
+#include "check.hpp"
+
+#include <sstream>
+#include <string>
+#include <type_traits>
+#include <unordered_set>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+constexpr std::int64_t run(std::string_view first, std::string_view last, Letters added = {}) {
+  return *run_length(*read_signature(first, added), *read_signature(last, added), Alphabet{added});
+}
+} // namespace
+
+TEST_CASE("a signature is a small value") {
+  STATIC_CHECK(std::is_trivially_copyable_v<Signature>);
+  STATIC_CHECK(sizeof(Signature) <= 40);
+  std::unordered_set<Signature> const set{*read_signature("2C"), *read_signature("CC"), *read_signature("Cc")};
+  CHECK(set.size() == 1);
+}
+
+TEST_CASE("runs are counted in the 23 letters") {
+  // Indiana Historical Society: B-R is 16 gatherings, not 17
+  STATIC_CHECK(run("B", "R") == 16);
+  // Rare Book School sample descriptions: B-Y is 21 gatherings
+  STATIC_CHECK(run("B", "Y") == 21);
+  // EEBO-TCP A01466 ([2], 152 leaves): B-U is 19 gatherings because U is V
+  STATIC_CHECK(run("B", "U") == 19);
+  // EEBO-TCP A01200: A² B-5H⁴ 5I² is 400 leaves
+  STATIC_CHECK(2 + 4 * run("B", "5H") + 2 == 400);
+  // Macklin Bible, vol. III (Pryor-Johnson cat. II): †A-†8E² is 332 leaves
+  STATIC_CHECK(2 * run("†A", "†8E") == 332);
+  // Greek has 24 letters
+  STATIC_CHECK(run("α", "ω") == 24);
+}
+
+TEST_CASE("letters are added by name") {
+  STATIC_CHECK(run("A", "Z") == 23);
+  STATIC_CHECK(run("A", "Z", {.w = true}) == 24);
+  STATIC_CHECK(run("A", "Z", {.j = true, .u = true}) == 25);
+  STATIC_CHECK(run("A", "Z", {.j = true, .u = true, .w = true}) == 26);
+  STATIC_CHECK(*read_signature("J") == *read_signature("I"));
+  STATIC_CHECK(*read_signature("u") == *read_signature("v"));
+  STATIC_CHECK(*read_signature("J", {.j = true}) != *read_signature("I", {.j = true}));
+}
+
+TEST_CASE("every gathering of a run is named once and in order") { // constructed
+  for (Letters const letters : {Letters{}, Letters{.w = true}, Letters{.j = true, .u = true, .w = true}}) {
+    Alphabet const alphabet{letters};
+    auto const first = Signature::letter('B', 1, letters), last = Signature::letter('C', 4, letters);
+    auto const number = *run_length(first, last, alphabet);
+    for (std::int64_t i = 1; i < number; ++i) {
+      auto const here = run_member(first, last, i, alphabet);
+      CHECK(here > run_member(first, last, i - 1, alphabet));
+      CHECK(*run_length(first, here, alphabet) == i + 1);
+    }
+    CHECK(run_member(first, last, number - 1, alphabet) == last);
+  }
+}
+
+TEST_CASE("runs do not cross from one series to another, nor go backwards") {
+  STATIC_CHECK(!run_length(Signature::letter('a'), Signature::letter('C')));
+  STATIC_CHECK(!run_length(Signature::letter('A', 2), Signature::letter('G')));
+  STATIC_CHECK(!run_length(*read_signature("²A"), *read_signature("B")));
+}
+
+TEST_CASE("marks are read in the spellings of the manuals and the records") {
+  // spellings: ICCU App. C; Modena; EEBO-TCP notes; Penn record of 1598 for )(
+  std::vector<std::pair<std::string, std::string>> const spellings{
+      {"AA", "2A"},
+      {"Aa", "2A"},
+      {"aaa", "3a"},
+      {"π", "π"},
+      {"pi", "π"},
+      {"[pi]", "π"},
+      {"chi", "χ"},
+      {"[pi]A", "πA"},
+      {"chiK", "χK"},
+      {"²A", "²A"},
+      {"**", "2*"},
+      {"2*", "2*"},
+      {"[par.]", "[par.]"},
+      {"3[par.]", "3[par.]"},
+      {"†8E", "†8E"},
+      {"H*", "H*"},
+      {"O**", "O**"},
+      {")(", ")("},
+      {"[et]", "[et]"},
+      {"'12'", "'12'"},
+      {"[A]", "A"},
+      {"[2]", "2"},
+      {"^2A", "²A"},
+      {"&", "&"},
+      {"[fleur de lis]", "[fleur de lis]"},
+  };
+  for (auto const& [spelled, canonical] : spellings) {
+    auto const read = read_signature(spelled);
+    REQUIRE_MESSAGE(read, spelled);
+    CHECK(to_text(*read).view() == canonical);
+    CHECK(*read_signature(to_text(*read)) == *read);
+    std::ostringstream out;
+    out << *read;
+    CHECK(out.str() == canonical);
+  }
+}
+
+TEST_CASE("what is no signature is an error with its column") {
+  CHECK(read_signature("").error().problem == Problem::text_ends);
+  CHECK(read_signature("A8").error() == error_at(Problem::text_goes_on, 1, 2, "8", 1));
+  CHECK(read_signature("99999A").error().problem == Problem::multiple_too_high);
+  CHECK(read_signature("[a name that is longer than any]").error().problem == Problem::mark_too_long);
+}
