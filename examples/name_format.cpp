@@ -42,8 +42,8 @@ int main(int argument_count, char** arguments) {
   std::cout << *first << "\tformat\tprobability\tsecond\tsecond_probability\tdetermined\tsheet\tlook_next\twhy\n";
   while (auto const line = next_line(std::cin)) {
     auto const cells = split(*line);
-    std::cout << padded(*line, cells.size(), header.size()) << '\t';
-    std::string wrong;
+    std::cout << fitted(cells, header.size()) << '\t';
+    auto wrong = too_wide(cells, header.size());
     auto const seen = read_seen([&](std::string_view name) { return header.cell(cells, name); }, wrong);
     auto const observation = observe(seen);
     if (!wrong.empty() || !observation) {

@@ -23,7 +23,7 @@ constexpr auto usage =
     "ream_sheets may be empty or missing; without a ream the answer stays in sheets. Other columns pass through.\n"
     "Writes the columns it read, then gatherings sheets_per_copy formes sheets reams quires loose_sheets impressions "
     "tokens\n"
-    "message. A token is half the ream named, else Moxon's 250 impressions.\n";
+    "message. A token is 240 impressions with reams of 480, 258 with reams of 516 (Savage), else Moxon's 250.\n";
 
 /// A number with up to six decimals, exactly. Nothing when it is none.
 std::optional<Fraction> decimal(std::string_view text) {
@@ -50,12 +50,12 @@ struct Row {
   Edition edition;
   std::string wrong;
 
-  Row(Header const& header, Cells const& cells) {
+  Row(Header const& header, Cells const& cells) : wrong{too_wide(cells, header.size())} {
     auto const scheme = header.cell(cells, "scheme");
     if (auto const found = Attested::find(scheme))
       edition.scheme = *found;
     else
-      wrong = "scheme: there is no scheme '" + scheme + "'";
+      say("scheme: there is no scheme '" + scheme + "'");
     count(header, cells, "pages", true, edition.pages);
     count(header, cells, "prelim_pages", false, edition.prelim_pages);
     count(header, cells, "copies", true, edition.copies);
@@ -69,10 +69,9 @@ struct Row {
     if (auto const ream = header.cell(cells, "ream_sheets"); !ream.empty()) {
       for (auto const& known : {reams::from_mill, reams::of_480, reams::of_500, reams::of_516, reams::neuries})
         if (std::to_string(known.ream) == ream) edition.ream = known;
-      if (edition.ream)
-        edition.press.token = {edition.ream->ream / 2, "half the ream"};
-      else
-        say("ream_sheets: no ream of '" + ream + "' sheets was counted: 472, 480, 500, 516, 1000");
+      if (edition.ream == reams::of_480) edition.press.token = tokens::moxon_24;
+      if (edition.ream == reams::of_516) edition.press.token = tokens::savage;
+      if (!edition.ream) say("ream_sheets: no ream of '" + ream + "' sheets was counted: 472, 480, 500, 516, 1000");
     }
   }
 
@@ -116,7 +115,7 @@ int main(int argument_count, char** arguments) {
   while (auto const line = next_line(std::cin)) {
     auto const cells = split(*line);
     Row const row{header, cells};
-    std::cout << padded(*line, cells.size(), header.size()) << '\t';
+    std::cout << fitted(cells, header.size()) << '\t';
     auto const bill = row.wrong.empty() ? reckon(row.edition) : Expected<Bill>{error_at(Problem::not_a_number, 1, 1)};
     if (!bill) {
       std::cout << "\t\t\t\t\t\t\t\t\t" << (row.wrong.empty() ? sentence_of(bill.error()) : row.wrong) << '\n';

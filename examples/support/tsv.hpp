@@ -60,10 +60,19 @@ public:
   }
 };
 
-/// The line as it came, filled up with empty cells to the width of the header.
-inline std::string padded(std::string line, std::size_t cells, std::size_t width) {
-  for (; cells < width; ++cells) line += '\t';
+/// The cells of a row on exactly as many columns as the header has: filled up with empty ones, or cut.
+inline std::string fitted(Cells const& cells, std::size_t width) {
+  std::string line;
+  for (std::size_t i = 0; i < width; ++i) {
+    if (i > 0) line += '\t';
+    if (i < cells.size()) line += cells[i];
+  }
   return line;
+}
+/// What is wrong with a row that has more cells than the header; empty when nothing is.
+inline std::string too_wide(Cells const& cells, std::size_t width) {
+  if (cells.size() <= width) return "";
+  return "the row has " + std::to_string(cells.size()) + " cells and the header " + std::to_string(width);
 }
 
 } // namespace support

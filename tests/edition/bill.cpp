@@ -114,6 +114,7 @@ TEST_CASE("what cannot be reckoned is an error value, at the ends of every figur
   CHECK(reckon({.pages = 16, .copies = INT64_MAX}).error().problem == Problem::number_too_large);
   CHECK(reckon({.pages = 1'000'000'000'000, .copies = 1'000'000'000'000}).error().problem == Problem::number_too_large);
   CHECK(reckon({.pages = 16, .copies = 1, .overs_percent = -1}).error().problem == Problem::too_many_overs);
+  CHECK(reckon({.pages = 16, .copies = 1, .price_of_ream = 10}).error().problem == Problem::ream_needed);
   CHECK(reckon({.pages = 16, .copies = 1, .overs_percent = 101}).error().problem == Problem::too_many_overs);
   CHECK(reckon({.pages = 16, .copies = 1000, .ream = reams::of_500, .price_of_ream = INT64_MAX}).error().problem ==
         Problem::number_too_large);

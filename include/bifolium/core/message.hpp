@@ -219,6 +219,8 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "an edition has at least one page and one copy";
   case Problem::too_many_overs:
     return "overs are from 0 to 100 per cent";
+  case Problem::ream_needed:
+    return "a price by the ream needs a ream: name how many sheets it has";
   }
   return "an unknown problem";
 }

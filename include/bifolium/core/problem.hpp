@@ -123,6 +123,7 @@ enum class Problem : std::uint16_t {
   negative_count = 500,   ///< pages, copies or sheets below nothing
   nothing_to_print = 501, ///< an edition of no pages or no copies
   too_many_overs = 502,   ///< spoilage and overplus of more than the edition itself
+  ream_needed = 503,      ///< a price by the ream, and no ream named
 };
 
 } // namespace v0

@@ -67,6 +67,7 @@ constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
     return error_at(Problem::too_many_overs, 1, 1);
   if (edition.ream && (edition.ream->ream <= 0 || edition.ream->quire <= 0))
     return error_at(Problem::not_positive, 1, 1);
+  if (edition.price_of_ream && !edition.ream) return error_at(Problem::ream_needed, 1, 1);
   auto const too_large = error_at(Problem::number_too_large, 1, 1);
 
   bool fits = true; // one flag for all: what does not fit makes the whole bill an error

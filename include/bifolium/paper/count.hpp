@@ -57,7 +57,8 @@ inline constexpr ReamCount from_mill{472,
                                      Trust::published,
                                      "ream from the mill",
                                      "Savage (1841): 18 inside quires of 24 and 2 outside quires of 20"};
-inline constexpr ReamCount rame{500, 25, 500, Region::france, {1701, 1900}, Trust::published, "rame", "20 mains of 25"};
+inline constexpr ReamCount rame{
+    500, 25, 500, Region::france, {1701, 1900}, Trust::from_memory, "rame", "20 mains of 25; no publication was seen"};
 inline constexpr ReamCount ries_printing{500,
                                          25,
                                          500,
