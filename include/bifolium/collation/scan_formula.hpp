@@ -612,6 +612,10 @@ template <class Sink> class FormulaScanner {
     return std::nullopt;
   }
 
+  /// A gathering signed + cannot be named in a change, where the plus is the sign of an insertion.
+  [[nodiscard]] static constexpr bool is_plus(Signature const& s) noexcept {
+    return s.mark() == Mark::symbol && s.text_size() == 1 && s.text()[0] == '+';
+  }
   struct LeafName { // a leaf as a change names it: a gathering and a figure, or the figure alone
     bool found{}, gathering_named{}, whole{}, letter_l{};
     Signature signature{};
@@ -664,7 +668,7 @@ template <class Sink> class FormulaScanner {
       if (bare) return {true, true, false, false, Signature::text(Mark::name, text_.data() + i, size), leaf, k};
     }
     auto const scan = SignatureScanner{inside, dialect_.letters}.scan(i);
-    if (!scan || scan.end > end) return name;
+    if (!scan || scan.end > end || is_plus(scan.signature)) return name;
     auto k = scan.end;
     if (here(k) == '/') ++k;
     auto const before = k;
@@ -724,7 +728,7 @@ template <class Sink> class FormulaScanner {
         }
         char const c = at(i);
         if (c == '.' && i < end) joint = Change::Joint::conjugate;
-        if (c != ',' && c != ';' && c != '.' && c != '&') {
+        if (c != ',' && c != ';' && c != '.' && !(c == '&' && any && at(i + 1) == ' ')) {
           if (!is_any(i, {"and "})) break;
           i += 3;
           separated = true;
@@ -777,7 +781,12 @@ template <class Sink> class FormulaScanner {
       }
       if (sign && op == Change::Kind::insertion) {
         bool const placed = any && (previous.kind == Change::Kind::deletion || previous.kind == Change::Kind::cancel);
-        if (!insertion(i, end, current, placed ? previous.leaf : -1, joint, send, from)) return false;
+        if (!insertion(i, end, current,
+                       !placed              ? -1
+                       : previous.leaf == 0 ? current.leaves
+                                            : previous.leaf,
+                       joint, send, from))
+          return false;
         list = false;
         continue;
       }
@@ -891,7 +900,7 @@ template <class Sink> class FormulaScanner {
       }
     } else {
       auto const scan = SignatureScanner{text_.substr(0, end), dialect_.letters}.scan(i);
-      if (!scan) return fail(Problem::change_not_understood, from, end);
+      if (!scan || is_plus(scan.signature)) return fail(Problem::change_not_understood, from, end);
       change.named = true;
       change.name = scan.signature;
       i = scan.end;
@@ -901,6 +910,12 @@ template <class Sink> class FormulaScanner {
         change.joined = Change::Joined::gathering;
         change.added = count.cycle.term(0);
         i = count.end;
+      } else if (scan.signature.mark() == Mark::number && !scan.signature.is_quoted() && !scan.inferred) {
+        if (scan.signature.multiple() > most_leaves_in_gathering)
+          return fail(Problem::change_not_understood, from, end);
+        change.added = static_cast<int>(scan.signature.multiple()); // a figure alone is how many
+        change.named = false;
+        change.name = Signature{};
       } else if (is_digit(at(i)) && i < end) {
         auto const first = figure();
         auto previous = first;
@@ -1019,6 +1034,8 @@ template <class Sink> class FormulaScanner {
         sink_.passage(Passage::signing, from, at_);
         return true;
       }
+      for (auto k = i; k < end; ++k) // its words would not stand in a parenthesis
+        if (text_[k] == '(' || text_[k] == ')') return fail(Problem::change_not_understood, from, at_);
       if (c == '=') { // pi1[=B2], but a name in brackets may follow: N¹ [=[A]2]
         if (at(at_) == ']') ++at_;
         if (is_digit(at(at_)) && is_any(i + 1, {"["})) {

@@ -109,6 +109,7 @@ class FormulaWriter {
     if (parentheses) text_ += ')';
   }
   void leaf(Signature const& gathering, int position) {
+    if (gathering.text()[0] == ':' && !text_.empty() && text_.back() == '(') text_ += ' '; // (: is a mark of its own
     mark(gathering);
     if (position == 0) return;
     if (gathering.mark() == Mark::number) text_ += '/';

@@ -94,6 +94,8 @@ class SignatureScanner {
   constexpr SignatureScan text_mark(Mark kind, std::size_t from, std::size_t to, std::size_t end,
                                     std::uint32_t multiple) const {
     if (to - from > Signature::longest_text || to == from) return fail(Problem::mark_too_long, end);
+    for (auto k = from; k < to; k += decode(text_, k).bytes)
+      if (decode(text_, k).malformed) return fail(Problem::not_utf8, k);
     SignatureScan scan;
     scan.signature = Signature::text(kind, text_.data() + from, to - from, multiple);
     scan.end = end;
