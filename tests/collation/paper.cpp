@@ -44,9 +44,9 @@ TEST_CASE("A TEI element and an ampersand read back as they were written") {
 
 TEST_CASE("What fuzzing found reads back as it was written") { // regression
   Dialect const stc = dialects::stc;
-  for (auto text :
-       {"oo", "k A]⁴5⁸", "[A%%%%%%%%%%%% D⁶]", "[A]² (-A2) B-M⁴ N¹ (=A[A]2)", "A⁸(=A1, words)", "A⁴(-A1, words, =A2)",
-        "+1L", "πpi", "[pi2A]⁴⁸", "2A]²[Bb]B-K8", "&a(2+c1)", "+⁴ A⁸(A3+1)", ":⁸(+H)", "A⁸(±A +χ1)"}) {
+  for (auto text : {"oo", "k A]⁴5⁸", "[A%%%%%%%%%%%% D⁶]", "[A]² (-A2) B-M⁴ N¹ (=[A]2)", "A⁸(=A1, words)",
+                    "A⁴(-A1, words, =A2)", "+1L", "πpi", "[pi2A]⁴⁸", "2A]²[Bb]B-K8", "&a(2+c1)", "+⁴ A⁸(A3+1)",
+                    ":⁸(+H)", ")(⁸(8+1)", "A⁸+(7)", "[2]*⁸", "A⁸(±A +χ1)"}) {
     INFO(text);
     auto const formula = read_formula(text, stc);
     REQUIRE(formula);
@@ -56,6 +56,7 @@ TEST_CASE("What fuzzing found reads back as it was written") { // regression
       CHECK(*again == *formula);
     }
   }
+  CHECK(!read_formula("A² B¹ (=A[A]2)"));   // glued to the leaf
   CHECK(!read_formula("A⁸[-A1, words (]")); // its words would open a parenthesis
   CHECK(read_formula("[1\xFF]⁸").error().problem == Problem::not_utf8);
   CHECK(!read_formula("A-I⁴ (-A1t12.)")); // glued to the leaf: neither a list nor a note

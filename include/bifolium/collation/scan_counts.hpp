@@ -109,8 +109,10 @@ public:
       numbers(i, Style::line, false);
       if (at(i) == ')')
         ++i;
-      else if (scan_.problem == Problem::none)
+      else {
         scan_.cycle = Cycle{};
+        scan_.problem = Problem::none;
+      }
     } else if (static_cast<unsigned char>(c) >= 0xC2) {
       if (decode(text_, i).value == 0xB7) i += 2; // a stray middle dot: D·⁴
       numbers(i, Style::raised, false);

@@ -157,7 +157,10 @@ template <class Sink> class FormulaScanner {
     if (bracket) ++k;
     auto const words = skip(k);
     if (number && words == k && !bracket) return false;
-    if (!number && (is_any(words, {"pp. ", "ff. ", "ll. ", "p. [", "p. 1"}))) return true;
+    if (!number && is_any(words, {"pp.", "ff.", "ll.", "p."})) {
+      auto const figures = skip(words + (at(words + 1) == '.' ? 2 : 3));
+      if (at(figures) == '[' || is_digit(at(figures))) return true;
+    }
     if (is_any(words, {"p.", "p ", "pp.", "l.", "ll.", "ff.", "Bl.", "Bl "})) return number;
     return (number || at(i) == '+') && is_latin_letter(at(words)) && is_word(words);
   }
@@ -678,6 +681,9 @@ template <class Sink> class FormulaScanner {
       name.letter_l = true;
       ++k;
     }
+    if (leaf < 0 && scan.signature.mark() == Mark::number && !scan.signature.is_quoted() && !scan.inferred &&
+        scan.signature.series() == 0 && scan.signature.duplicate() == Duplicate::none)
+      return name; // a figure with something else behind it names nothing
     name.signature = scan.signature;
     name.gathering_named = true;
     if (leaf < 0) {
@@ -707,7 +713,7 @@ template <class Sink> class FormulaScanner {
     auto const begin = i;
     auto current = last_gathering();
     auto op = Change::Kind::note;
-    bool any = false, list = false;
+    bool any = false, list = false, after_words = false;
     Change previous{};
     auto const send = [&](Change change) {
       change.stands_after = runs_ - 1;
@@ -718,10 +724,11 @@ template <class Sink> class FormulaScanner {
     };
     while (i < end) {
       auto joint = Change::Joint::apart;
-      bool separated = !any;
+      bool separated = !any, spaced = false;
       for (;;) {
         auto const next = skip(i);
         if (next != i) {
+          spaced = true;
           i = next;
           separated = true; // blanks part the leaves of a list as commas do
           continue;
@@ -738,6 +745,8 @@ template <class Sink> class FormulaScanner {
         ++i;
       }
       if (i >= end) break;
+      if (after_words) joint = Change::Joint::apart; // a full stop is one of the words
+      after_words = false;
       auto const from = i;
       auto const c = code(i);
       // the sign of the change
@@ -827,11 +836,11 @@ template <class Sink> class FormulaScanner {
         continue;
       }
       // words: they go to the next comma or semicolon
-      if (sign || (list && !separated)) return fail(Problem::change_not_understood, from, end);
+      if (sign || (any && !separated && !spaced)) return fail(Problem::change_not_understood, from, end);
       auto stop = i;
       while (stop < end && at(stop) != ',' && at(stop) != ';') ++stop;
-      note(i, stop, any ? joint : Change::Joint::opens, any);
-      any = true;
+      note(i, stop, any ? Change::Joint::apart : Change::Joint::opens, any);
+      any = after_words = true;
       i = stop;
     }
     if (!any) return fail(Problem::change_not_understood, begin, end);
@@ -1152,7 +1161,7 @@ template <class Sink> class FormulaScanner {
     case '+': {
       if (runs_ > 0 && is_extent(at_)) return rest(Passage::extent);
       auto const count = CountScanner{text_}.scan(at_ + 1, dialect_.flat_counts, false);
-      if (count.found()) return gathering();
+      if (count.found() && at(at_ + 1) != '(') return gathering();
       if (runs_ == 0) return fail(Problem::no_signature, at_, at_ + 1);
       warn(Problem::imperfect, at_, at_ + 1);
       sink_.imperfect();

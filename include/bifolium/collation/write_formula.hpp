@@ -109,6 +109,9 @@ class FormulaWriter {
     if (parentheses) text_ += ')';
   }
   void leaf(Signature const& gathering, int position) {
+    if (gathering.mark() == Mark::symbol &&
+        std::string_view{gathering.text()}.find_first_of("+()") != std::string_view::npos)
+      return number(position); // such a mark cannot be named in a parenthesis: the figure means the gathering before it
     if (gathering.text()[0] == ':' && !text_.empty() && text_.back() == '(') text_ += ' '; // (: is a mark of its own
     mark(gathering);
     if (position == 0) return;

@@ -182,6 +182,7 @@ public:
 
   /// A letter may have a symbol behind it: H*, O**.
   [[nodiscard]] constexpr SignatureScan beside(SignatureScan scan) const {
+    if (!scan.signature.is_letter() || scan.signature.beside() != Beside::nothing) return scan; // [2]* is two marks
     auto end = scan.end;
     if (auto const c = at(end); c != '*' && static_cast<unsigned char>(c) < 0xC2) return scan;
     auto const is_affix = [&](char32_t code) {
