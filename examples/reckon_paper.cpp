@@ -4,6 +4,7 @@
 #include <bifolium/edition.hpp>
 
 #include "support/arguments.hpp"
+#include "support/reams.hpp"
 #include "support/tsv.hpp"
 
 #include <iostream>
@@ -67,11 +68,10 @@ struct Row {
         say("overs_percent: found '" + overs + "' where a number should stand");
     }
     if (auto const ream = header.cell(cells, "ream_sheets"); !ream.empty()) {
-      for (auto const& known : {reams::from_mill, reams::of_480, reams::of_500, reams::of_516, reams::neuries})
-        if (std::to_string(known.ream) == ream) edition.ream = known;
+      edition.ream = ream_of(ream);
       if (edition.ream == reams::of_480) edition.press.token = tokens::moxon_24;
       if (edition.ream == reams::of_516) edition.press.token = tokens::savage;
-      if (!edition.ream) say("ream_sheets: no ream of '" + ream + "' sheets was counted: 472, 480, 500, 516, 1000");
+      if (!edition.ream) say("ream_sheets: no ream of '" + ream + "' sheets was counted: " + reams_known);
     }
   }
 

@@ -6,6 +6,7 @@
 #include <bifolium/paper/read_length.hpp>
 
 #include "observed.hpp"
+#include "reams.hpp"
 #include "record.hpp"
 
 #include <algorithm>
@@ -104,6 +105,13 @@ public:
     wrong(*field, "found '" + field->value + "' where a percentage from 0 to 100 should stand");
     return {};
   }
+  std::optional<bifolium::ReamCount> ream(std::string_view name) {
+    auto const field = record_.find(name);
+    if (!field) return std::nullopt;
+    auto const found = ream_of(field->value);
+    if (!found) wrong(*field, "'" + field->value + "' is none of: " + reams_known);
+    return found;
+  }
   std::optional<bifolium::Attested> scheme(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
@@ -147,12 +155,7 @@ inline Book read_book(std::istream& in, std::vector<RecordError>& errors) {
   book.collation = read.formula("formula");
   book.copies = read.count("copies");
   book.overs = read.percent("overs");
-  constexpr detail::Word<ReamCount> known_reams[]{{"472", reams::from_mill},
-                                                  {"480", reams::of_480},
-                                                  {"500", reams::of_500},
-                                                  {"516", reams::of_516},
-                                                  {"1000", reams::neuries}};
-  book.ream = read.word("ream", known_reams);
+  book.ream = read.ream("ream");
   std::sort(errors.begin(), errors.end(),
             [](auto const& a, auto const& b) { return a.line != b.line ? a.line < b.line : a.column < b.column; });
   return book;

@@ -189,16 +189,8 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "'{found}' refers to no leaf: write A3r, 2B1v, 36/10, 10b or f. 12v";
   case Problem::reference_not_in_book:
     return "the formula has no leaf '{found}'";
-  case Problem::not_a_page_run:
-    return "found '{found}' where pages should stand, such as [4] 1-234 [2]";
   case Problem::not_an_extent:
     return "'{found}' is no extent: write [8], 205, [3] p. or [2], 152 leaves";
-  case Problem::not_a_signing_statement:
-    return "'{found}' is no statement of signing: write [$4 (-A3) signed]";
-  case Problem::page_not_in_book:
-    return "no page of the book bears the number '{found}'";
-  case Problem::format_needed:
-    return "paper cannot be reckoned without a format that says how many leaves a sheet makes";
 
   case Problem::impossible_measure:
     return "the {found} is no length: it must be above nothing and finite";

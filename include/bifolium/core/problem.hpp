@@ -105,11 +105,7 @@ enum class Problem : std::uint16_t {
   // 300-399: references, pagination, extents, checking a copy
   not_a_reference = 300,       ///< no leaf is referred to so
   reference_not_in_book = 301, ///< the formula has no such leaf
-  not_a_page_run = 302,
   not_an_extent = 303,
-  not_a_signing_statement = 304,
-  page_not_in_book = 305,
-  format_needed = 306, ///< paper is asked for without a format that says how many leaves a sheet makes
 
   // 400-499: observations and inference
   impossible_measure = 400, ///< a height, width or type height that is no length
