@@ -19,7 +19,8 @@ constexpr auto usage =
     "usage: describe_book RECORD      a file, or - for standard input\n"
     "A record has one 'name: value' a line; a line that begins with # is a comment. Names: title, place, year, height, "
     "width,\n"
-    "type height, material, chain lines, watermark, gatherings of, state, formula, scheme, copies, overs, ream.\n";
+    "type height, material, chain lines, watermark, countermark, head edge, tail edge, fore-edge, point-hole,\n"
+    "gatherings of, leaves, state, formula, scheme, copies, overs, ream.\n";
 
 /// The format the leaf argues for; gives back the first candidate where one is at least probable.
 std::optional<FormatCandidate> tell_format(Observation const& observation) {
@@ -27,7 +28,7 @@ std::optional<FormatCandidate> tell_format(Observation const& observation) {
   std::cout << "Format: " << cataloguer_words(inference);
   for (int i = 0; i < observation.warnings(); ++i) std::cout << "Odd: " << sentence(observation.warning(i)) << ".\n";
   std::cout << '\n';
-  if (inference.certainty == Certainty::not_determined) return std::nullopt;
+  if (inference.certainty == Certainty::not_determined || inference.mixed) return std::nullopt;
   return inference.candidates.front();
 }
 

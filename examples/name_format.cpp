@@ -8,6 +8,7 @@
 #include "support/tsv.hpp"
 
 #include <iostream>
+#include <sstream>
 #include <string>
 
 using namespace bifolium;
@@ -17,16 +18,35 @@ namespace {
 
 constexpr auto usage =
     "usage: name_format <LEAVES\n"
-    "Reads TSV with a header: height_mm width_mm type_height_mm material chain_lines watermark gathering_leaves state "
-    "year place,\n"
-    "in any order; any may be missing or empty. Other columns pass through.\n"
-    "  material    laid wove vellum unknown\n"
-    "  chain_lines vertical horizontal both unknown\n"
-    "  watermark   centre gutter head-of-gutter fore-edge head-or-tail-edge corner absent unknown\n"
-    "  state       uncut trimmed rebound cropped inlaid unknown\n"
-    "  year        a year or a range, 1450-1500\n"
+    "Reads TSV with a header; columns in any order, any may be missing or empty, others pass through:\n"
+    "  height_mm width_mm type_height_mm\n"
+    "  material          laid wove vellum unknown\n"
+    "  chain_lines       vertical horizontal both unknown\n"
+    "  watermark         centre gutter head-of-gutter fore-edge head-or-tail-edge corner absent unknown\n"
+    "  countermark       in the same leaf, the same words\n"
+    "  gathering_leaves  8, or two sizes by turns such as 8.4\n"
+    "  leaves            what leaves of one gathering show: 1 gutter; 2 absent; 3 absent horizontal\n"
+    "  head_edge tail_edge fore_edge   bolt deckle tranchefile unknown\n"
+    "  point_hole        spine-fold head tail fore-edge inside unknown\n"
+    "  state             uncut trimmed rebound cropped inlaid unknown\n"
+    "  year              1490, 1450-1500, [1490?] or c. 1490\n"
+    "  place             a country or a town\n"
     "Writes the columns it read, then format probability second second_probability determined sheet look_next why.\n"
     "A row that cannot be read has its reason in `why`.\n";
+
+/// The cells of an answer. Of a book in two formats the second is the likelier of them alone.
+std::string answer(Inference const& inference) {
+  auto const &best = inference.candidates[0], &second = inference.candidates[1];
+  std::ostringstream cells;
+  if (inference.mixed)
+    cells << format_statement(inference) << '\t' << inference.mixed->probability << '\t' << best.format << '\t'
+          << best.probability * (1 - inference.mixed->probability);
+  else
+    cells << best.format << '\t' << best.probability << '\t' << second.format << '\t' << second.probability;
+  cells << '\t' << to_words(inference.certainty) << '\t' << best.sheet_name << '\t'
+        << (inference.look_next ? to_words(*inference.look_next) : "") << '\t' << why(inference);
+  return cells.str();
+}
 
 } // namespace
 
@@ -50,11 +70,7 @@ int main(int argument_count, char** arguments) {
       std::cout << "\t\t\t\t\t\t\t" << (wrong.empty() ? sentence_of(observation.error()) : wrong) << '\n';
       continue;
     }
-    auto const inference = infer_format(*observation);
-    auto const &best = inference.candidates[0], &second = inference.candidates[1];
-    std::cout << best.format << '\t' << best.probability << '\t' << second.format << '\t' << second.probability << '\t'
-              << to_words(inference.certainty) << '\t' << best.sheet_name << '\t'
-              << (inference.look_next ? to_words(*inference.look_next) : "") << '\t' << why(inference);
+    std::cout << answer(infer_format(*observation));
     for (int i = 0; i < observation->warnings(); ++i) std::cout << "; warning: " << sentence(observation->warning(i));
     std::cout << '\n';
   }

@@ -89,12 +89,16 @@ public:
     wrong(*field, sentence);
     return std::nullopt;
   }
-  std::optional<bifolium::When> year(std::string_view name) {
+  /// What one of the library's readers makes of the field.
+  template <class Read>
+  auto value(std::string_view name, Read read)
+      -> std::optional<std::remove_cvref_t<decltype(*read(std::string_view{}))>> {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
-    auto const read = when(field->value);
-    if (!read) wrong(*field, "'" + field->value + "' is neither a year nor a range such as 1450-1500");
-    return read;
+    auto const found = read(std::string_view{field->value});
+    if (found) return *found;
+    wrong(*field, found.error());
+    return std::nullopt;
   }
   /// A percentage with a point; nothing over when it is missing.
   bifolium::Fraction percent(std::string_view name) {
@@ -133,9 +137,10 @@ public:
 inline Book read_book(std::istream& in, std::vector<RecordError>& errors) {
   using namespace bifolium;
   auto const record =
-      Record::read(in,
-                   {"title", "place", "year", "height", "width", "type height", "material", "chain lines", "watermark",
-                    "gatherings of", "state", "formula", "scheme", "copies", "overs", "ream"},
+      Record::read(in, {"title",     "place",       "year",          "height",      "width",     "type height",
+                        "material",  "chain lines", "watermark",     "countermark", "head edge", "tail edge",
+                        "fore-edge", "point-hole",  "gatherings of", "leaves",      "state",     "formula",
+                        "scheme",    "copies",      "overs",         "ream"},
                    errors);
   BookReader read{record, errors};
   Book book;
@@ -148,8 +153,17 @@ inline Book read_book(std::istream& in, std::vector<RecordError>& errors) {
   book.seen.chain_lines = read.word("chain lines", detail::chain_line_words).value_or(ChainLines::unknown);
   book.seen.watermark = read.word("watermark", detail::mark_words).value_or(MarkPlace::unknown);
   book.seen.state = read.word("state", detail::state_words).value_or(LeafState::unknown);
-  if (auto const leaves = read.count("gatherings of")) book.seen.gathering_leaves = static_cast<int>(*leaves % 5000);
-  book.seen.year = read.year("year");
+  book.seen.countermark = read.word("countermark", detail::mark_words).value_or(MarkPlace::unknown);
+  book.seen.head = read.word("head edge", detail::edge_words).value_or(EdgeSeen::unknown);
+  book.seen.tail = read.word("tail edge", detail::edge_words).value_or(EdgeSeen::unknown);
+  book.seen.fore_edge = read.word("fore-edge", detail::edge_words).value_or(EdgeSeen::unknown);
+  book.seen.point_hole = read.word("point-hole", detail::hole_words).value_or(HolePlace::unknown);
+  if (auto const sizes = read.value("gatherings of", read_gathering_sizes)) {
+    book.seen.gathering_leaves = sizes->leaves;
+    book.seen.alternating_with = sizes->alternating_with;
+  }
+  book.seen.leaves = read.value("leaves", read_leaves_seen).value_or(LeavesSeen{});
+  book.seen.year = read.value("year", read_years);
   book.seen.place = region(read.text("place"));
   book.scheme = read.scheme("scheme");
   book.collation = read.formula("formula");

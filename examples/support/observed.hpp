@@ -3,6 +3,7 @@
 /// that is not known is no place.
 #pragma once
 
+#include <bifolium/core/message.hpp>
 #include <bifolium/evidence.hpp>
 
 #include <cstddef>
@@ -33,21 +34,6 @@ inline std::optional<double> number(std::string_view text) {
   }
   if (!digits) return std::nullopt;
   return negative ? -value : value;
-}
-inline std::optional<bifolium::When> when(std::string_view text) {
-  auto const year = [](std::string_view part) -> std::optional<int> {
-    if (part.size() < 3 || part.size() > 4) return std::nullopt;
-    int value = 0;
-    for (char c : part) {
-      if (c < '0' || c > '9') return std::nullopt;
-      value = value * 10 + (c - '0');
-    }
-    return value;
-  };
-  auto const dash = text.find('-');
-  auto const from = year(text.substr(0, dash)), to = dash == text.npos ? from : year(text.substr(dash + 1));
-  if (!from || !to) return std::nullopt;
-  return bifolium::When{*from, *to};
 }
 /// Where paper of a kind was in use, by country or by a town where much was printed.
 inline bifolium::Region region(std::string_view place) {
@@ -114,17 +100,25 @@ template <class Cell> bifolium::Seen read_seen(Cell cell, std::string& wrong) {
   word("chain_lines", seen.chain_lines, chain_lines_from, "vertical, horizontal, both or unknown should stand");
   word("watermark", seen.watermark, mark_place_from, "a place in the leaf should stand");
   word("state", seen.state, leaf_state_from, "uncut, trimmed, rebound, cropped, inlaid or unknown should stand");
-  if (auto const text = cell("gathering_leaves"); !text.empty()) {
-    auto const value = number(text);
-    if (value && *value == static_cast<int>(*value))
-      seen.gathering_leaves = static_cast<int>(*value);
+  word("countermark", seen.countermark, mark_place_from, "a place in the leaf should stand");
+  word("head_edge", seen.head, edge_seen_from, "bolt, deckle, tranchefile or unknown should stand");
+  word("tail_edge", seen.tail, edge_seen_from, "bolt, deckle, tranchefile or unknown should stand");
+  word("fore_edge", seen.fore_edge, edge_seen_from, "bolt, deckle, tranchefile or unknown should stand");
+  word("point_hole", seen.point_hole, hole_place_from, "spine-fold, head, tail, fore-edge or inside should stand");
+  auto const text_of = [&](std::string_view name, auto read, auto keep) {
+    auto const text = cell(name);
+    if (text.empty()) return;
+    if (auto const value = read(text))
+      keep(*value);
     else
-      say("gathering_leaves", text, "a whole number should stand");
-  }
-  if (auto const text = cell("year"); !text.empty()) {
-    seen.year = when(text);
-    if (!seen.year) say("year", text, "a year or a range such as 1450-1500 should stand");
-  }
+      wrong.append(wrong.empty() ? "" : "; ").append(name).append(": ").append(sentence_of(value.error()));
+  };
+  text_of("gathering_leaves", read_gathering_sizes, [&](GatheringSizes const& sizes) {
+    seen.gathering_leaves = sizes.leaves;
+    seen.alternating_with = sizes.alternating_with;
+  });
+  text_of("leaves", read_leaves_seen, [&](LeavesSeen const& leaves) { seen.leaves = leaves; });
+  text_of("year", read_years, [&](When years) { seen.year = years; });
   seen.place = region(cell("place"));
   return seen;
 }

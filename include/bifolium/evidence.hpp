@@ -3,7 +3,6 @@
 #pragma once
 
 #include <bifolium/evidence/infer.hpp>
-#include <bifolium/evidence/leaf_shape.hpp>
 #include <bifolium/evidence/observation.hpp>
-#include <bifolium/evidence/priors.hpp>
+#include <bifolium/evidence/read_seen.hpp>
 #include <bifolium/evidence/words.hpp>

@@ -198,6 +198,20 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "the years end before they begin";
   case Problem::impossible_gathering:
     return "a gathering has from 1 to 4096 leaves, not {limit}";
+  case Problem::gathering_size_needed:
+    return "leaves of a gathering need its size: say how many leaves are gathered";
+  case Problem::leaf_outside_gathering:
+    return "the leaves of this gathering are numbered from 1 to {limit}";
+  case Problem::leaf_seen_twice:
+    return "leaf {limit} of the gathering is described twice";
+  case Problem::not_years:
+    return "found '{found}' where a year or a range such as 1450-1500 should stand";
+  case Problem::not_a_gathering_size:
+    return "found '{found}' where a number of leaves should stand, or two by turns such as 8.4";
+  case Problem::not_leaves_seen:
+    return "found '{found}' where a leaf and what it shows should stand, such as 3 gutter or 7 fore-edge horizontal";
+  case Problem::too_many_leaves_seen:
+    return "up to 24 leaves of a gathering can be described";
   case Problem::chain_lines_on_wove:
     return "chain lines and wove paper together: are there two stocks?";
   case Problem::very_narrow_leaf:

@@ -111,6 +111,13 @@ enum class Problem : std::uint16_t {
   impossible_measure = 400, ///< a height, width or type height that is no length
   impossible_years = 401,   ///< a range of years that ends before it begins
   impossible_gathering = 402,
+  gathering_size_needed = 403,  ///< leaves of a gathering were seen, but not how many leaves it has
+  leaf_outside_gathering = 404, ///< a leaf seen has a number the gathering has not
+  leaf_seen_twice = 405,
+  not_years = 406,
+  not_a_gathering_size = 407,
+  not_leaves_seen = 408,
+  too_many_leaves_seen = 409,
   chain_lines_on_wove = 410, ///< a warning: mixed stocks
   very_narrow_leaf = 411,    ///< a warning: the shape of the agenda
   marks_in_vellum = 412,     ///< a warning

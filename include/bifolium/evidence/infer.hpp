@@ -1,271 +1,345 @@
 // SPDX-License-Identifier: MIT
 /// Which format is the leaf, on which sheet, how sure, and why? For each kind of leaf and each sheet of the place and time
 /// the model asks how likely what was seen would be, if the leaf were that: uncut leaf by geometry, cut down by a binder, with
-/// chain lines, mark and gatherings as the fold gives them and each kind of evidence wrong as often as it is known to
+/// chain lines, marks and gatherings as the fold gives them and each kind of evidence wrong as often as it is known to
 /// be. No evidence is a veto. Bayes's rule makes probabilities of it, some of which goes to none of these.
 ///
 /// Size alone cannot part a royal quarto from a chancery folio, and the answer says so: both stand in it, and `look_next`
 /// names what would part them.
 #pragma once
 
-#include <bifolium/evidence/likelihood.hpp>
-
-#include <array>
-#include <cmath>
-#include <vector>
+#include <bifolium/evidence/inference.hpp>
+#include <bifolium/evidence/look_next.hpp>
+#include <bifolium/evidence/paper_likelihood.hpp>
+#include <bifolium/evidence/size_likelihood.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
-/// A kind of evidence.
-enum class Sign : std::uint8_t { size, chain_lines, watermark, gathering, type_page };
-inline constexpr std::size_t sign_count = 5;
-
-/// What one sign says for or against a format.
-struct Reason {
-  Sign sign{};
-  bool seen{};     ///< it was observed
-  bool agrees{};   ///< the format is made likelier by it
-  double weight{}; ///< natural logarithm of how much likelier it is under this format than under the others together
-};
-
-/// How sure a cataloguer may be: established from .99 with two signs of the paper, very probable from .90, probable from .70.
-enum class Certainty : std::uint8_t { not_determined, probable, very_probable, established };
-
-/// One format and what speaks for it.
-struct FormatCandidate {
-  Format format{};
-  double probability{};
-  Attested scheme{SchemeRow::broadside}; ///< the scheme whose leaf this is
-  char const* sheet_name{""};            ///< the sheet that explains it best
-  Sheet<millimetres> sheet{1_mm, 1_mm};
-  LeafSize<millimetres> uncut{};
-  std::array<Reason, sign_count> reasons{}; ///< by `Sign`
-};
-
-/// The answer: candidates, best first.
-struct Inference {
-  std::vector<FormatCandidate> candidates{};
-  double none_of_these{}; ///< with the candidates' probabilities it adds up to 1
-  Certainty certainty{};
-  std::optional<Sign> look_next{}; ///< what not yet seen would tell most; nothing when all was looked at
-  char const* priors{""};          ///< what the priors rest on
-
-  [[nodiscard]] auto begin() const { return candidates.begin(); }
-  [[nodiscard]] auto end() const { return candidates.end(); }
+/// What is taken for granted. Left empty, the priors and the sheets are those of the years and the place seen.
+struct Assumptions {
+  std::optional<PriorsByPeriod> priors{};
+  std::optional<SheetSizes> sheet_sizes{}; ///< at least one
+  EvidenceParameters const* parameters{&fitted_parameters};
 };
 
 namespace detail {
 
-/// What speaks for one format, added up over its kinds of leaf and its sheets.
-struct Tally {
-  FormatCandidate candidate{};
-  double prior{}, best{};
-  std::array<double, sign_count> likelihood{}; ///< of each sign by itself, weighted over its leaves
-  double together{};
-  // for what to look at next: how often each outcome would be met
-  double vertical{};
-  std::array<double, 8> marks{};
-};
-
 class Inferring {
   Seen const& seen_;
-  Priors const& priors_;
-  std::vector<PossibleSheet> sheets_;
-  std::vector<Tally> tallies_{};
+  Assumptions const& assumed_;
+  EvidenceParameters const& parameters_;
+  Measured measured_;
+  Tallies tallies_{};
+  std::size_t count_{};
   double none_{};
+  PriorsByPeriod periods_;
+  std::array<double, std::tuple_size_v<PriorsByPeriod>> of_period_{}; ///< how much of the answer comes from each
 
-  void add(LeafShape const& shape, double prior) {
-    Tally* tally = nullptr;
-    for (auto& one : tallies_)
-      if (one.candidate.format == shape.format) tally = &one;
-    if (tally == nullptr) {
-      tallies_.emplace_back();
-      tally = &tallies_.back();
-      tally->candidate.format = shape.format;
-    }
-    auto const leaves = shape.format.leaves_to_sheet().value_or(1);
-    auto const trim = trim_model(seen_, leaves, priors_.incunables);
-    auto const n = divided(shape.lay);
-    bool const upright = shape.lay.long_side == Axis::left_right;
-    auto const log_long_part = std::log(n.long_side), log_short_part = std::log(n.short_side);
-    double size = 0, size_and_type = 0, type = 0, weights = 0, best = 0;
-    PossibleSheet const* best_sheet = &sheets_.front();
-    for (auto const& sheet : sheets_) {
-      auto const along = sheet.log_long - log_long_part, across = sheet.log_short - log_short_part;
-      auto const height = upright ? across : along, width = upright ? along : across;
-      auto const lost = [](std::optional<millimetres> length, double uncut) {
-        return length ? std::optional{std::log(length->count()) - uncut} : std::nullopt;
-      };
-      auto const weight = sheet.early_class >= 0 ? early_weight(leaves, sheet.early_class, seen_.year) : sheet.weight;
-      auto const height_lost = lost(seen_.height, height), width_lost = lost(seen_.width, width);
-      auto of_size = loss_density(trim, height_lost, width_lost);
-      if (seen_.state == LeafState::unknown) {
-        constexpr auto cropped = evidence_parameters::trim_by_state[static_cast<std::size_t>(LeafState::cropped)];
-        of_size += evidence_parameters::cropped_unsaid * (loss_density(cropped, height_lost, width_lost) - of_size);
-      }
-      if (height_lost || width_lost) of_size += evidence_parameters::least_size;
-      double of_type = 1;
-      if (seen_.type_height) {
-        auto const x = std::log(seen_.type_height->count()) - height - evidence_parameters::type_of_uncut;
-        of_type = std::exp(-x * x / 2 / evidence_parameters::type_of_uncut_variance) + evidence_parameters::least_type;
-      }
-      weights += weight;
-      size += weight * of_size;
-      type += weight * of_type;
-      size_and_type += weight * of_size * of_type;
-      if (weight * of_size * of_type > best) best = weight * of_size * of_type, best_sheet = &sheet;
-    }
-    // In the fifteenth century formats and sheets are weighed together: the years move the format too.
-    if (priors_.incunables && sheets_.front().early_class >= 0 && (leaves == 2 || leaves == 4 || leaves == 8)) {
-      double undated = 0;
-      for (int c = 0; c < 4; ++c) undated += early_weight(leaves, c, std::nullopt);
-      prior *= weights / undated;
-    }
-    std::array<double, sign_count> const signs{size / weights, chains_likelihood(shape, chains(), chains_right(seen_)),
-                                               mark_likelihood(shape, mark(), mark_in_place_for(seen_)),
-                                               gathering_likelihood(shape, seen_.gathering_leaves, priors_.incunables),
-                                               type / weights};
-    auto const together = prior * (size_and_type / weights) * signs[1] * signs[2] * signs[3];
-    tally->prior += prior;
-    tally->together += together;
-    for (std::size_t i = 0; i < sign_count; ++i) tally->likelihood[i] += prior * signs[i];
-    auto const right = chains_right(seen_);
-    tally->vertical += together * (shape.chain_lines == ChainLines::vertical ? right : 1 - right);
-    for (std::size_t i = 1; i < 8; ++i)
-      tally->marks[i] += together * mark_likelihood(shape, static_cast<MarkPlace>(i), mark_in_place_for(seen_));
-    if (together >= tally->best) {
-      tally->best = together;
-      auto& candidate = tally->candidate;
-      candidate.scheme = shape.scheme;
-      candidate.sheet_name = best_sheet->name;
-      candidate.sheet = {millimetres{std::exp(best_sheet->log_short)}, millimetres{std::exp(best_sheet->log_long)}};
-      candidate.uncut = leaf_size(shape.lay, candidate.sheet);
-    }
+  // Vellum has neither chain lines nor marks: whatever was put down as such says nothing.
+  [[nodiscard]] bool has_marks() const { return seen_.material != Material::vellum; }
+  [[nodiscard]] bool leaves_show(bool marks) const {
+    for (auto const& one : seen_.leaves)
+      if (one.leaf != 0 && (marks ? one.mark != MarkPlace::unknown : one.chain_lines != ChainLines::unknown))
+        return true;
+    return false;
   }
+  // What was seen over a gathering is not counted again for the one leaf.
   [[nodiscard]] ChainLines chains() const {
-    bool const laid = seen_.material == Material::laid || seen_.material == Material::unknown;
-    return laid ? seen_.chain_lines : ChainLines::unknown;
+    return has_marks() && !leaves_show(false) ? seen_.chain_lines : ChainLines::unknown;
   }
   [[nodiscard]] MarkPlace mark() const {
-    return seen_.material == Material::vellum ? MarkPlace::unknown : seen_.watermark;
+    return has_marks() && !leaves_show(true) ? seen_.watermark : MarkPlace::unknown;
+  }
+  [[nodiscard]] MarkPlace countermark() const {
+    return has_marks() && !leaves_show(true) ? seen_.countermark : MarkPlace::unknown;
   }
   [[nodiscard]] bool is_seen(Sign sign) const {
     switch (sign) {
     case Sign::size:
       return seen_.height.has_value() || seen_.width.has_value();
     case Sign::chain_lines:
-      return chains() == ChainLines::vertical || chains() == ChainLines::horizontal;
+      return chains() != ChainLines::unknown;
     case Sign::watermark:
-      return mark() != MarkPlace::unknown;
+      return mark() != MarkPlace::unknown || countermark() != MarkPlace::unknown;
     case Sign::gathering:
       return seen_.gathering_leaves.has_value();
     case Sign::type_page:
       return seen_.type_height.has_value();
+    case Sign::edges:
+      return seen_.head != EdgeSeen::unknown || seen_.tail != EdgeSeen::unknown || seen_.fore_edge != EdgeSeen::unknown;
+    case Sign::point_hole:
+      return seen_.point_hole != HolePlace::unknown;
+    case Sign::leaves:
+      return has_marks() && (leaves_show(true) || leaves_show(false));
     }
     return false;
+  }
+
+  [[nodiscard]] LossDensity density(TrimModel trim) const {
+    if (seen_.material == Material::vellum) { // skins have no sheet sizes
+      trim.height_variance *= parameters_.vellum_spread;
+      trim.covariance *= parameters_.vellum_spread;
+      trim.width_variance *= parameters_.vellum_spread;
+    }
+    return LossDensity{trim};
+  }
+  [[nodiscard]] LossMixture mixture() const {
+    auto const& by_state = parameters_.trim_by_state;
+    return {density(by_state[static_cast<std::size_t>(seen_.state)]),
+            density(by_state[static_cast<std::size_t>(LeafState::cropped)]),
+            seen_.state == LeafState::unknown ? parameters_.cropped_unsaid : 0};
+  }
+
+  /// What edges, point-holes and the leaves of a gathering say; the scheme that they fit best, and how likely they are
+  /// over all schemes of the kind.
+  struct SchemesSay {
+    double edges{}, hole{}, leaves{}, together{}, best{};
+    Attested scheme{SchemeRow::broadside};
+  };
+  [[nodiscard]] SchemesSay ask_schemes(LeafShape const& shape, Trustworthiness const& trust) const {
+    SchemesSay said;
+    PatternLikelihood const pattern{seen_.leaves, trust, parameters_.paper_is_marked};
+    bool const edges = is_seen(Sign::edges), hole = is_seen(Sign::point_hole), leaves = is_seen(Sign::leaves);
+    auto const by_chance = leaves ? pattern.by_chance() : 1;
+    auto const n = static_cast<double>(shape.schemes.size());
+    for (auto const row : shape.schemes) {
+      auto const& facts = scheme_facts()[static_cast<std::size_t>(row)];
+      auto const of_edges = edges ? edges_likelihood(facts, seen_, parameters_.edge_right) : 1;
+      auto const of_hole = hole ? hole_likelihood(facts, seen_.point_hole, parameters_.edge_right) : 1;
+      double of_leaves = 1;
+      if (leaves)
+        of_leaves = parameters_.pattern_right * pattern.of(facts, *seen_.gathering_leaves).value_or(by_chance) +
+                    (1 - parameters_.pattern_right) * by_chance;
+      said.edges += of_edges / n, said.hole += of_hole / n, said.leaves += of_leaves / n;
+      said.together += of_edges * of_hole * of_leaves / n;
+      auto fit = of_edges * of_hole * of_leaves;
+      if (seen_.gathering_leaves) // of schemes that fit alike, the one gathered as was seen
+        for (auto const& one : facts.gatherings)
+          if (static_cast<int>(one.size()) == *seen_.gathering_leaves) {
+            fit *= 1.001;
+            break;
+          }
+      if (fit > said.best) said.best = fit, said.scheme = facts.scheme;
+    }
+    return said;
+  }
+
+  void add(LeafShape const& shape, double prior, SizeAnswer const& size, PossibleSheets const& sheets,
+           Trustworthiness const& trust, bool early) {
+    auto& tally = tallies_[shape.format_number];
+    count_ = (std::max)(count_, shape.format_number + 1);
+    auto const schemes = ask_schemes(shape, trust);
+    auto const marked = parameters_.paper_is_marked;
+    std::array<double, sign_count> const signs{
+        size.size,
+        chains_likelihood(shape, chains(), trust.chains),
+        marks_likelihood(shape, mark(), countermark(), trust, marked),
+        gathering_likelihood(shape, seen_.gathering_leaves, seen_.alternating_with, early, parameters_),
+        size.type,
+        schemes.edges,
+        schemes.hole,
+        schemes.leaves};
+    auto const together = prior * size.together * signs[1] * signs[2] * signs[3] * schemes.together;
+    tally.prior += prior;
+    tally.together += together;
+    for (std::size_t i = 0; i < sign_count; ++i) tally.likelihood[i] += prior * signs[i];
+    tally.vertical += together * (shape.chain_lines == ChainLines::vertical ? trust.chains : 1 - trust.chains);
+    for (std::size_t i = 1; i < 8; ++i)
+      tally.marks[i] +=
+          together * marks_likelihood(shape, static_cast<MarkPlace>(i), MarkPlace::unknown, trust, marked);
+    if (together < tally.best || (tally.candidate.kind != nullptr && together <= tally.best)) return;
+    tally.best = together;
+    auto& candidate = tally.candidate;
+    candidate.format = shape.format;
+    candidate.kind = &shape;
+    candidate.scheme = schemes.scheme;
+    candidate.sheet_name = sheets.name[size.best];
+    candidate.sheet = {millimetres{std::exp(sheets.across[size.best])}, millimetres{std::exp(sheets.along[size.best])}};
+    candidate.uncut = leaf_size(shape.lay, candidate.sheet);
+    tally.log_height = shape.lay.long_side == Axis::left_right ? sheets.across[size.best] - shape.log_short
+                                                               : sheets.along[size.best] - shape.log_long;
   }
 
   /// What the signs would give if the leaf were none of these: sizes spread evenly over what leaves there are, and each
   /// other sign as it comes.
   [[nodiscard]] double nothing_fits() const {
     constexpr double size = 0.38; // one in 2.9 of logarithm of height times 0.9 of ratio
-    double likelihood = priors_.none_of_these;
+    double likelihood = 1;
     if (seen_.height && seen_.width) likelihood *= size;
     if (seen_.height.has_value() != seen_.width.has_value()) likelihood *= 0.35;
-    if (is_seen(Sign::chain_lines)) likelihood *= 0.5;
-    if (is_seen(Sign::watermark)) likelihood *= mark() == MarkPlace::absent ? 0.5 : 0.1;
+    if (chains() == ChainLines::vertical || chains() == ChainLines::horizontal) likelihood *= 0.5;
+    for (auto place : {mark(), countermark()})
+      if (place != MarkPlace::unknown) likelihood *= place == MarkPlace::absent ? 0.5 : 0.1;
     if (is_seen(Sign::gathering)) likelihood *= 0.1;
     if (is_seen(Sign::type_page)) likelihood *= 0.3;
+    for (auto edge : {seen_.head, seen_.tail, seen_.fore_edge})
+      if (edge != EdgeSeen::unknown) likelihood *= 0.3;
+    if (is_seen(Sign::point_hole)) likelihood *= 0.2;
+    if (is_seen(Sign::leaves)) likelihood *= PatternLikelihood{seen_.leaves, {}, 0}.by_chance();
     return likelihood;
   }
 
-  static double entropy_part(double p) { return p > 0 ? -p * std::log(p) : 0; }
-  /// How much is expected to be learnt from an outcome that splits each format's probability.
-  template <class Share> [[nodiscard]] double learnt(Share share, std::size_t outcomes) const {
-    double before = 0, after = 0, all = 0;
-    for (auto const& tally : tallies_) all += tally.together;
-    for (auto const& tally : tallies_) before += entropy_part(tally.together / all);
-    for (std::size_t o = 0; o < outcomes; ++o) {
-      double here = 0;
-      for (auto const& tally : tallies_) here += share(tally, o);
-      for (auto const& tally : tallies_) after += here > 0 ? here / all * entropy_part(share(tally, o) / here) : 0;
+  /// Weighs all kinds of leaf under the priors of one period; `size(shape)` gives what the sheets say, `joint(leaves)` by how
+  /// much the years move the format beside the priors.
+  template <class Size, class Joint>
+  void weigh(std::size_t period, PossibleSheets const& sheets, Size size, Joint joint) {
+    auto const& priors = periods_[period].priors;
+    auto const trust = trustworthiness(periods_[period].years, seen_.place, parameters_);
+    double all = priors.none_of_these;
+    for (auto const& one : priors.weights) all += one.weight;
+    auto const scale = periods_[period].weight / all;
+    auto const before = together() + none_;
+    for (auto const& shape : leaf_shapes()) {
+      auto const leaves = shape.format.leaves_to_sheet().value_or(0);
+      auto const prior = scale * priors.of(leaves) * shape.share * joint(leaves);
+      add(shape, prior, size(shape), sheets, trust, priors.incunables);
     }
-    return before - after;
+    none_ += scale * priors.none_of_these * nothing_fits();
+    of_period_[period] = together() + none_ - before;
   }
-  [[nodiscard]] std::optional<Sign> look_next() const {
-    std::optional<Sign> next;
-    double most = 0.01; // less than this is not worth a walk to the shelf
-    bool const laid = seen_.material == Material::laid || seen_.material == Material::unknown;
-    if (laid && !is_seen(Sign::chain_lines)) {
-      auto const gain =
-          learnt([](Tally const& t, std::size_t o) { return o == 0 ? t.vertical : t.together - t.vertical; }, 2);
-      if (gain > most) most = gain, next = Sign::chain_lines;
+
+  /// The fifteenth century, on its four sheets; formats and sheets were counted together, so the years move the format too.
+  void weigh_incunables(std::size_t period) {
+    auto const joint = early_shares_of(periods_[period].years, parameters_);
+    PossibleSheets sheets;
+    for (auto const& sheet : early_sheets)
+      sheets.add(sheet.name, std::log(sheet.long_side), std::log(sheet.short_side));
+    auto const shares_of = [&](int leaves) -> auto const& {
+      auto const f = early_format(leaves);
+      return leaves == 2 || leaves == 4 || leaves == 8 ? joint.of[f] : parameters_.undated_shares.of[f];
+    };
+    auto const sum = [](auto const& shares) {
+      double all = 0;
+      for (auto one : shares) all += one;
+      return all;
+    };
+    bool const fitted = seen_.state == LeafState::unknown || seen_.state == LeafState::trimmed;
+    auto const by_state = mixture();
+    auto const densities = [&](std::size_t format) {
+      auto const& trim = parameters_.early_trim[format];
+      return std::array<LossDensity, 2>{density(trim[0]), density(trim[1])};
+    };
+    std::array const lost{densities(0), densities(1), densities(2)};
+    std::array<bool, PossibleSheets::periods> asked{};
+    asked[period] = true;
+    weigh(
+        period, sheets,
+        [&](LeafShape const& shape) {
+          auto const leaves = shape.format.leaves_to_sheet().value_or(0);
+          auto const& shares = shares_of(leaves);
+          for (std::size_t i = 0; i < sheets.count; ++i) sheets.weight[period][i] = shares[i] / sum(shares);
+          if (!fitted)
+            return measured_.ask(
+                sheets, shape, asked, [&](std::size_t) -> auto const& { return by_state; })[period];
+          auto const& here = lost[early_format(leaves)];
+          return measured_.ask(
+              sheets, shape,
+              asked, [&](std::size_t i) -> auto const& { return here[i + 1 < sheets.count ? 0 : 1]; })[period];
+        },
+        [&](int leaves) { return sum(shares_of(leaves)) / sum(parameters_.undated_shares.of[early_format(leaves)]); });
+  }
+
+  /// All other periods together: kinds of leaf that are divided alike, and sheets that several periods know, are asked once.
+  void weigh_later(std::array<bool, PossibleSheets::periods> const& asked) {
+    PossibleSheets sheets;
+    SheetGatherer gatherer{sheets, parameters_};
+    for (std::size_t p = 0; p < periods_.size(); ++p) {
+      if (!asked[p]) continue;
+      if (assumed_.sheet_sizes)
+        gatherer.take(p, *assumed_.sheet_sizes);
+      else
+        gatherer.take(p, periods_[p].years, seen_.place);
     }
-    if (seen_.material != Material::vellum && !is_seen(Sign::watermark)) {
-      auto const gain = learnt([](Tally const& t, std::size_t o) { return t.marks[o + 1]; }, 7);
-      if (gain > most) next = Sign::watermark;
+    auto const by_state = mixture();
+    std::array<SizeAnswers, 32> of_division;
+    std::array<bool, 32> known{};
+    for (auto const& shape : leaf_shapes()) {
+      if (known[shape.division]) continue;
+      known[shape.division] = true;
+      of_division[shape.division] = measured_.ask(
+          sheets, shape, asked, [&](std::size_t) -> auto const& { return by_state; });
     }
-    return next;
+    for (std::size_t p = 0; p < periods_.size(); ++p)
+      if (asked[p])
+        weigh(
+            p, sheets, [&](LeafShape const& shape) { return of_division[shape.division][p]; }, [](int) { return 1; });
+  }
+  [[nodiscard]] double together() const {
+    double all = 0;
+    for (std::size_t i = 0; i < count_; ++i) all += tallies_[i].together;
+    return all;
+  }
+
+  void give_reasons(FormatCandidate& candidate, Tally const& tally, std::array<double, sign_count> const& likelihood,
+                    double prior_all) const {
+    for (std::size_t i = 0; i < sign_count; ++i) {
+      auto& reason = candidate.reasons[i];
+      reason.sign = static_cast<Sign>(i);
+      reason.seen = is_seen(reason.sign);
+      auto const own = tally.likelihood[i] / tally.prior;
+      auto const others = (likelihood[i] - tally.likelihood[i]) / (prior_all - tally.prior);
+      if (reason.seen && own > 0 && others > 0) reason.weight = std::log(own / others);
+      reason.agrees = reason.weight > 0;
+    }
   }
 
 public:
-  Inferring(Seen const& seen, SheetSizes const* sizes, Priors const& priors)
-      : seen_{seen}, priors_{priors}, sheets_{possible_sheets(seen, priors, sizes)} {
-    auto const& shapes = leaf_shapes();
-    tallies_.reserve(shapes.size());
-    for (auto const& shape : shapes) {
-      auto const leaves = shape.format.leaves_to_sheet().value_or(0);
-      double kinds = 0; // kinds of leaf that share the prior of this number of leaves
-      for (auto const& other : shapes)
-        if (other.format.leaves_to_sheet() == shape.format.leaves_to_sheet())
-          kinds += shape_weight(other.format.shape());
-      add(shape, priors_.of(leaves) * shape_weight(shape.format.shape()) / kinds);
+  Inferring(Seen const& seen, Assumptions const& assumed)
+      : seen_{seen}, assumed_{assumed}, parameters_{*assumed.parameters}, measured_{seen, *assumed.parameters},
+        periods_{assumed.priors ? *assumed.priors : priors_by_period(seen.year, seen.place)} {
+    std::array<bool, PossibleSheets::periods> later{};
+    bool any = false;
+    for (std::size_t i = 0; i < periods_.size(); ++i) {
+      if (!(periods_[i].weight > 0)) continue;
+      if (periods_[i].priors.incunables && !assumed_.sheet_sizes)
+        weigh_incunables(i);
+      else
+        later[i] = any = true;
     }
-    none_ = nothing_fits();
+    if (any) weigh_later(later);
   }
 
   [[nodiscard]] Inference result() const {
     Inference inference;
-    inference.priors = priors_.basis;
-    double all = none_, prior_all = 0;
-    for (auto const& tally : tallies_) all += tally.together;
-    for (auto const& tally : tallies_) prior_all += tally.prior;
+    std::size_t period = 0;
+    for (std::size_t i = 0; i < periods_.size(); ++i)
+      if (of_period_[i] > of_period_[period]) period = i;
+    inference.priors = periods_[period].priors.basis;
+    auto const all = none_ + together();
+    double prior_all = 0;
     std::array<double, sign_count> likelihood{};
-    for (auto const& tally : tallies_)
-      for (std::size_t i = 0; i < sign_count; ++i) likelihood[i] += tally.likelihood[i];
     for (auto const& tally : tallies_) {
-      if (!(tally.prior > 0)) continue;
-      auto candidate = tally.candidate;
+      prior_all += tally.prior;
+      for (std::size_t i = 0; i < sign_count; ++i) likelihood[i] += tally.likelihood[i];
+    }
+    // in order of probability; of equals the earlier scheme first
+    std::array<std::size_t, 32> order{};
+    std::size_t candidates = 0;
+    for (std::size_t i = 0; i < count_; ++i) {
+      if (!(tallies_[i].prior > 0)) continue;
+      auto at = candidates++;
+      for (; at > 0 && tallies_[order[at - 1]].together < tallies_[i].together; --at) order[at] = order[at - 1];
+      order[at] = i;
+    }
+    inference.candidates.reserve(candidates);
+    for (std::size_t i = 0; i < candidates; ++i) {
+      auto const& tally = tallies_[order[i]];
+      auto& candidate = inference.candidates.emplace_back(tally.candidate);
       candidate.probability = tally.together / all;
-      for (std::size_t i = 0; i < sign_count; ++i) {
-        auto& reason = candidate.reasons[i];
-        reason.sign = static_cast<Sign>(i);
-        reason.seen = is_seen(reason.sign);
-        auto const own = tally.likelihood[i] / tally.prior;
-        auto const others = (likelihood[i] - tally.likelihood[i]) / (prior_all - tally.prior);
-        if (reason.seen && own > 0 && others > 0) reason.weight = std::log(own / others);
-        reason.agrees = reason.weight > 0;
-      }
-      // in order of probability; of equals the earlier scheme first
-      auto at = inference.candidates.end();
-      while (at != inference.candidates.begin() && (at - 1)->probability < candidate.probability) --at;
-      inference.candidates.insert(at, candidate);
+      give_reasons(candidate, tally, likelihood, prior_all);
     }
     inference.none_of_these = none_ / all;
     auto const& first = inference.candidates.front();
     int paper_signs = 0;
-    for (auto sign : {Sign::chain_lines, Sign::watermark}) {
-      auto const& reason = first.reasons[static_cast<std::size_t>(sign)];
-      paper_signs += reason.seen && reason.agrees ? 1 : 0;
-    }
-    auto const p = first.probability;
-    inference.certainty = p >= 0.99 && paper_signs >= 2 ? Certainty::established
-                          : p >= 0.90                   ? Certainty::very_probable
-                          : p >= 0.70                   ? Certainty::probable
-                                                        : Certainty::not_determined;
-    if (seen_.material == Material::vellum) inference.certainty = Certainty::not_determined;
-    inference.look_next = look_next();
+    for (auto sign : {Sign::chain_lines, Sign::watermark, Sign::edges, Sign::point_hole})
+      paper_signs += first.reason(sign).seen && first.reason(sign).agrees ? 1 : 0;
+    if (first.reason(Sign::leaves).agrees) paper_signs += (leaves_show(true) ? 1 : 0) + (leaves_show(false) ? 1 : 0);
+    inference.certainty =
+        has_marks() ? certainty_of(first.probability, paper_signs) : Certainty::not_determined; // skins are of no sheet
+    inference.look_next = look_next(
+        tallies_, count_, seen_, [&](Sign sign) { return is_seen(sign); }, periods_[period].priors.incunables,
+        parameters_);
     return inference;
   }
 };
@@ -274,16 +348,29 @@ public:
 
 /// Ranks the formats of all schemes on the sheets of the place and time, under the priors of the period. It always answers;
 /// with nothing seen the answer is the priors. Allocates the result.
-inline Inference infer_format(Observation const& observation, Priors const& priors) {
-  return detail::Inferring{observation.seen(), nullptr, priors}.result();
+inline Inference infer_format(Observation const& observation, Assumptions const& assumed) {
+  if (assumed.sheet_sizes && assumed.sheet_sizes->empty()) broken("a format is inferred on at least one sheet");
+  auto const& seen = observation.seen();
+  auto inference = detail::Inferring{seen, assumed}.result();
+  if (seen.chain_lines != ChainLines::both || seen.material == Material::vellum) return inference;
+  auto part = seen;
+  part.chain_lines = ChainLines::vertical;
+  auto const vertical = detail::Inferring{part, assumed}.result().candidates.front();
+  part.chain_lines = ChainLines::horizontal;
+  auto const horizontal = detail::Inferring{part, assumed}.result().candidates.front();
+  if (vertical.format == horizontal.format) return inference;
+  inference.mixed = MixedFormats{vertical, horizontal, vertical.probability * horizontal.probability};
+  inference.certainty = certainty_of(inference.mixed->probability, 1);
+  return inference;
 }
-inline Inference infer_format(Observation const& observation) {
-  return infer_format(observation, priors_for(observation.seen().year));
+inline Inference infer_format(Observation const& observation) { return infer_format(observation, Assumptions{}); }
+/// The same under one set of priors, whatever the years.
+inline Inference infer_format(Observation const& observation, Priors const& priors) {
+  return infer_format(observation, {.priors = one_period(observation.seen().year, priors)});
 }
 /// The same on sheets of your choosing. pre: at least one.
 inline Inference infer_format(Observation const& observation, SheetSizes const& sizes, Priors const& priors) {
-  if (sizes.empty()) broken("a format is inferred on at least one sheet");
-  return detail::Inferring{observation.seen(), &sizes, priors}.result();
+  return infer_format(observation, {.priors = one_period(observation.seen().year, priors), .sheet_sizes = sizes});
 }
 
 } // namespace v0

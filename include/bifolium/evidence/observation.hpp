@@ -5,48 +5,10 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
-#include <bifolium/fold/shows.hpp>
-#include <bifolium/leaf/gathering.hpp>
-#include <bifolium/paper/sheet_size.hpp>
+#include <bifolium/evidence/seen.hpp>
 
 namespace bifolium {
 inline namespace v0 {
-
-enum class Material : std::uint8_t { unknown, laid, wove, vellum };
-/// What the binder left: uncut, cut once by the trade, cut again, cut into the margins, or set into other paper.
-enum class LeafState : std::uint8_t { unknown, uncut, trimmed, rebound, cropped, inlaid };
-/// Where in the leaf the watermark is.
-enum class MarkPlace : std::uint8_t {
-  unknown,
-  centre,
-  gutter,
-  head_of_gutter,
-  fore_edge,
-  head_or_tail_edge,
-  corner,
-  absent ///< looked for and not there
-};
-
-/// A year, or the years between which.
-struct When {
-  int from{}, to{};
-  constexpr When(int year) : from{year}, to{year} {}
-  constexpr When(int first, int last) : from{first}, to{last} {}
-  friend constexpr bool operator==(When, When) = default;
-};
-
-/// What was seen, to be written as `{.height = 201_mm, .chain_lines = ChainLines::horizontal}`.
-struct Seen {
-  std::optional<millimetres> height{}, width{}; ///< of the leaf
-  std::optional<millimetres> type_height{};     ///< of the type page, which no binder cuts
-  Material material{};
-  ChainLines chain_lines{};
-  MarkPlace watermark{};
-  std::optional<int> gathering_leaves{}; ///< of most gatherings
-  LeafState state{};
-  std::optional<When> year{};
-  Region place{};
-};
 
 /// Something seen that can be. Made by `observe` alone.
 class Observation {
@@ -68,7 +30,8 @@ public:
   }
 };
 
-/// Checks what was seen. error: impossible_measure, impossible_years, impossible_gathering.
+/// Checks what was seen. error: impossible_measure, impossible_years, impossible_gathering; of leaves seen,
+/// gathering_size_needed, leaf_outside_gathering, leaf_seen_twice.
 constexpr Expected<Observation> observe(Seen const& seen) {
   auto const wrong = [](std::optional<millimetres> length) {
     return length && !(length->count() > 0 && length->count() < 1e6); // not a number fails both
@@ -79,6 +42,18 @@ constexpr Expected<Observation> observe(Seen const& seen) {
   if (seen.year && seen.year->from > seen.year->to) return error_at(Problem::impossible_years, 1, 1);
   if (seen.gathering_leaves && (*seen.gathering_leaves < 1 || *seen.gathering_leaves > most_leaves_in_gathering))
     return error_at(Problem::impossible_gathering, 1, 1, "", 0, *seen.gathering_leaves);
+  if (seen.alternating_with && (*seen.alternating_with < 1 || *seen.alternating_with > most_leaves_in_gathering))
+    return error_at(Problem::impossible_gathering, 1, 1, "", 0, *seen.alternating_with);
+  std::array<bool, most_leaves_in_gathering + 1> met{};
+  for (auto const& one : seen.leaves) {
+    if (one.leaf == 0) break;
+    if (!seen.gathering_leaves) return error_at(Problem::gathering_size_needed, 1, 1);
+    if (one.leaf < 1 || one.leaf > *seen.gathering_leaves)
+      return error_at(Problem::leaf_outside_gathering, 1, 1, "", 0, *seen.gathering_leaves);
+    auto& again = met[static_cast<std::size_t>(one.leaf)];
+    if (again) return error_at(Problem::leaf_seen_twice, 1, 1, "", 0, one.leaf);
+    again = true;
+  }
   Observation observation{seen};
   bool const chains = seen.chain_lines != ChainLines::unknown;
   bool const marks = seen.watermark != MarkPlace::unknown && seen.watermark != MarkPlace::absent;

@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: MIT
 /// Every number of the inference that is not geometry, in one place, with where it comes from. "Fitted" means on 3,024
 /// trimmed copies in folio, quarto and octavo of the British Museum's Catalogue of Books printed in the XVth century (open
-/// data, CC0), by expectation-maximisation over the four sheet classes: the uncut leaf of a class by geometry, a loss in
-/// height and width that is log-normal with correlated parts and heavy tails. The program that fits is
+/// data, CC0), by expectation-maximisation over the early sheets: the uncut leaf of a sheet by geometry, a loss in height
+/// and width whose logarithms are correlated and heavy-tailed. The program that fits is
 /// tests/evidence/fit.cpp. "Proposed" means common practice of bibliographers, no measurement behind it.
+///
+/// The table is a value: who has better copies to fit on, or other opinions, hands in another.
 #pragma once
 
-#include <bifolium/evidence/observation.hpp>
-
 #include <array>
+#include <cstddef>
 
 namespace bifolium {
 inline namespace v0 {
@@ -25,71 +26,93 @@ struct EarlySheet {
   char const* name;
   double short_side, long_side; ///< mm
 };
+/// The Bologna stone of 1389 (recute 315 x 445-450, realle 445 x 610-615, imperialle 500 x 740; mecane 345 x 500-515),
+/// rounded between its published readings.
+///
+/// The fifth is chancery again, for what is not as usual: copies cut down hard or hardly at all, and odd paper.
+inline constexpr std::array<EarlySheet, 5> early_sheets{
+    EarlySheet{"chancery", 315, 450}, EarlySheet{"median", 350, 510}, EarlySheet{"royal", 440, 615},
+    EarlySheet{"imperial", 500, 740}, EarlySheet{"chancery", 315, 450}};
+/// Joint shares: for 2°, 4° and 8° the early sheets.
+struct EarlyShares {
+  double of[3][5]{};
+};
+/// The years with shares of their own end in these; the first begin with printing.
+inline constexpr std::array<int, 5> early_periods{1475, 1481, 1487, 1494, 1500};
 
-namespace evidence_parameters {
+/// What the evidence is worth.
+struct EvidenceParameters {
+  // Fitted. Joint shares of format and sheet by years, and of undated books of the fifteenth century.
+  EarlyShares early_shares[5]{};
+  EarlyShares undated_shares{};
+  // Fitted. What copies in 2°, 4°, 8° have lost, whatever their history (they were not described as trimmed, and all
+  // are): as usual on any of the four sheets, and what is not as usual.
+  TrimModel early_trim[3][2]{};
+  // Fitted. Density below which no size falls: rows that fit nothing, by a slip of the catalogue or of a ruler, say
+  // nothing.
+  double least_size{0.02};
+  // Proposed. Of later copies not described, this share has been cropped or inlaid.
+  double cropped_unsaid{0.01};
+  // How common sheets with a long side up to 480, 560 and 680 mm and above were. To 1600: as in the fifteenth century,
+  // all formats together (assumed). 1601-1800, and after 1800: proposed; paper is paid by weight, and large paper is the
+  // exception until machines make it.
+  double late_sheets[2][4]{{1, 1, 0.25, 0.1}, {1, 1, 0.6, 0.3}};
+  // Vellum: skins have no sheet sizes, so the spread is this many times as wide (proposed).
+  double vellum_spread{300};
 
-// The Bologna stone of 1389 (recute 315 x 445-450, realle 445 x 610-615, imperialle 500 x 740; mecane 345 x 500-515),
-// rounded between its published readings.
-inline constexpr std::array<EarlySheet, 4> early_sheets{EarlySheet{"chancery", 315, 450},
-                                                        EarlySheet{"median", 350, 510}, EarlySheet{"royal", 440, 615},
-                                                        EarlySheet{"imperial", 500, 740}};
+  // Proposed, after the losses of copies measured against uncut ones (one binding 5-10 % of height, a rebinding to 16 %,
+  // cropping to 30 %). By `LeafState`.
+  TrimModel trim_by_state[6]{
+      {-0.085, -0.085, 0.0042, 0.0026, 0.0042}, // unknown
+      {-0.005, -0.005, 0.0010, 0.0003, 0.0010}, // uncut; sheets of one name differ by 2-3 %
+      {-0.070, -0.070, 0.0022, 0.0011, 0.0022}, // trimmed
+      {-0.110, -0.110, 0.0042, 0.0026, 0.0042}, // rebound
+      {-0.220, -0.220, 0.0120, 0.0080, 0.0120}, // cropped
+      {-0.280, -0.280, 0.0140, 0.0090, 0.0140}, // inlaid: the leaf itself is smaller than its page
+  };
 
-// Fitted. Shares of the sheet classes within each format, 1450-1500 (rows 2°, 4°, 8°).
-inline constexpr double early_sheet_shares[3][4]{
-    {0.788, 0.032, 0.179, 0.001}, {0.911, 0.027, 0.057, 0.005}, {0.652, 0.058, 0.246, 0.044}};
-// Fitted. Joint shares of format and sheet class by years: to 1475, 1485, 1494, 1500; for each 2°, 4°, 8° the four sheets.
-inline constexpr int early_periods[4]{1475, 1485, 1494, 1500};
-inline constexpr double early_shares[4][3][4]{
-    {{0.381, 0.066, 0.166, 0.001}, {0.185, 0.037, 0.100, 0.008}, {0.017, 0.001, 0.035, 0.004}},
-    {{0.408, 0.012, 0.092, 0.0005}, {0.388, 0.006, 0.053, 0.004}, {0.006, 0.003, 0.022, 0.006}},
-    {{0.337, 0.003, 0.035, 0.0005}, {0.530, 0.014, 0.007, 0.004}, {0.054, 0.008, 0.004, 0.003}},
-    {{0.237, 0.006, 0.048, 0.0005}, {0.581, 0.023, 0.003, 0.0005}, {0.085, 0.001, 0.016, 0.001}}};
-// Fitted. Undated books of the fifteenth century.
-inline constexpr double undated_shares[3][4]{
-    {0.294, 0.012, 0.067, 0.0005}, {0.508, 0.015, 0.032, 0.003}, {0.045, 0.004, 0.017, 0.003}};
+  // Fitted on the 361 rows of the same catalogue that give both: logarithm of type page over uncut leaf (2° -.42, 4° -.45,
+  // 8° -.44; spread .05 to .09).
+  double type_of_uncut{-0.44}, type_of_uncut_variance{0.0064}, least_type{2e-4};
 
-// Fitted. What copies in 2°, 4°, 8° of 1450-1500 have lost, whatever their history (they were not described as trimmed).
-inline constexpr TrimModel early_trim[3]{{-0.0991, -0.1078, 0.00278, 0.00198, 0.00225},
-                                         {-0.1203, -0.1273, 0.00246, 0.00207, 0.00280},
-                                         {-0.1377, -0.1529, 0.00375, 0.00309, 0.00362}};
-// Proposed. Of copies not described, this share has been cropped or inlaid.
-inline constexpr double cropped_unsaid = 0.01;
-// Fitted. Density below which no size falls: rows that fit nothing, by a slip of the catalogue or of a ruler, say nothing.
-inline constexpr double least_size = 0.02;
-// Vellum: skins have no sheet sizes, so the spread is this many times as wide (proposed).
-inline constexpr double vellum_spread = 30;
-// Fitted. Degrees of freedom of the tails.
-inline constexpr double tails = 6;
+  // Proposed. How often chain lines run as the format says: in the fifteenth century (fourteen of 3,038 rows of the same
+  // catalogue are of both folio and quarto, printed in part on cut sheets, whose chain lines are turned), before 1680, in
+  // Britain and the Low Countries 1680-1760 (turned chains, Tanselle, Studies in Bibliography 53), 1794-1830, and on
+  // machine-made paper after that, where they follow the web.
+  double chains_incunable{0.995}, chains_early{0.985}, chains_turned{0.94}, chains_1794{0.90}, chains_machine{0.52};
+  // Proposed. How often a mark that is seen is where the format says; Britain 1794-1830 put marks elsewhere in the mould
+  // (McMullin, Studies in Bibliography 56). How often the paper has a mark at all, and how often a marked sheet has a
+  // second mark: rare before the seventeenth century, common from then on (common practice, no source).
+  double mark_in_place{0.95}, mark_in_place_1794{0.5}, paper_is_marked{0.9};
+  double second_mark_early{0.05}, second_mark_late{0.4};
+  // Proposed. How often the pattern of marks and chain lines over a gathering is the fold's; the rest are cancels and mixed
+  // stocks.
+  double pattern_right{0.98};
+  // Proposed. How often an edge or a point-hole is what it was taken for.
+  double edge_right{0.97};
+  // Proposed. How often point-holes can be seen where the leaf had them; it moves only what to look at next.
+  double holes_visible{0.3};
 
-// Proposed, after the losses of copies measured against uncut ones (later_leaf: one binding 5-10 % of height, a
-// rebinding to 16 %, cropping to 30 %). By `LeafState`.
-inline constexpr TrimModel trim_by_state[6]{
-    {-0.085, -0.085, 0.0042, 0.0026, 0.0042}, // unknown
-    {-0.005, -0.005, 0.0010, 0.0003, 0.0010}, // uncut; sheets of one name differ by 2-3 %
-    {-0.070, -0.070, 0.0022, 0.0011, 0.0022}, // trimmed
-    {-0.110, -0.110, 0.0042, 0.0026, 0.0042}, // rebound
-    {-0.220, -0.220, 0.0120, 0.0080, 0.0120}, // cropped
-    {-0.250, -0.250, 0.0160, 0.0100, 0.0160}, // inlaid: the leaf itself is smaller than its page
+  // The least that evidence of one kind may count for, so that nothing is a veto.
+  double least_gathering{0.01};
 };
 
-// Fitted on the 361 rows of the same catalogue that give both: logarithm of type page over uncut leaf (2° -.42, 4° -.45, 8°
-// -.44; spread .05 to .09).
-inline constexpr double type_of_uncut = -0.44, type_of_uncut_variance = 0.0064, least_type = 2e-4;
+// clang-format off
+/// The parameters as fitted; a test fits them again.
+inline constexpr EvidenceParameters fitted_parameters{
+    .early_shares{{{{0.3279, 0.0692, 0.1580, 0.0041, 0.0539}, {0.1709, 0.0395, 0.0985, 0.0029, 0.0183}, {0.0167, 0.0008, 0.0349, 0.0038, 0.0003}}},
+                  {{{0.3533, 0.0207, 0.1037, 0.0001, 0.0333}, {0.3102, 0.0178, 0.0784, 0.0003, 0.0309}, {0.0044, 0.0048, 0.0312, 0.0107, 0.0001}}},
+                  {{{0.3699, 0.0086, 0.0601, 0.0001, 0.0374}, {0.4718, 0.0044, 0.0134, 0.0001, 0.0057}, {0.0168, 0.0006, 0.0087, 0.0003, 0.0022}}},
+                  {{{0.2986, 0.0029, 0.0313, 0.0001, 0.0342}, {0.5273, 0.0195, 0.0043, 0.0063, 0.0017}, {0.0563, 0.0107, 0.0029, 0.0036, 0.0002}}},
+                  {{{0.2270, 0.0081, 0.0474, 0.0001, 0.0086}, {0.5661, 0.0259, 0.0024, 0.0001, 0.0126}, {0.0848, 0.0005, 0.0160, 0.0004, 0.0001}}}},
+    .undated_shares{{{0.2688, 0.0141, 0.0637, 0.0010, 0.0260}, {0.4927, 0.0180, 0.0308, 0.0017, 0.0145}, {0.0441, 0.0046, 0.0164, 0.0028, 0.0010}}},
+    .early_trim{{{-0.0981, -0.1067, 0.00225, 0.00143, 0.00161}, {-0.1237, -0.1445, 0.02845, 0.03067, 0.03818}},
+                {{-0.1204, -0.1274, 0.00217, 0.00174, 0.00237}, {-0.1476, -0.1722, 0.06441, 0.07111, 0.08766}},
+                {{-0.1373, -0.1528, 0.00349, 0.00286, 0.00339}, {-0.1413, -0.1557, 0.02269, 0.01775, 0.02188}}}};
+// clang-format on
 
-// Proposed. How often chain lines run as the format says: before 1680, in Britain and the Low Countries 1680-1760 (turned
-// chains, Tanselle, Studies in Bibliography 53), 1794-1830, and on machine-made paper after that, where they follow the web.
-// In the fifteenth century: fourteen of 3,038 rows of the same catalogue are of both folio and quarto, the books printed in
-// part on cut sheets, whose chain lines are turned.
-inline constexpr double chains_incunable = 0.995, chains_early = 0.985, chains_turned = 0.94, chains_1794 = 0.90,
-                        chains_machine = 0.55;
-// Proposed. How often a mark that is seen is where the format says; Britain 1794-1830 put marks elsewhere in the mould
-// (McMullin, Studies in Bibliography 56). And how often the paper has a mark at all.
-inline constexpr double mark_in_place = 0.95, mark_in_place_1794 = 0.5, paper_is_marked = 0.9;
-
-// The least that evidence of one kind may count for, so that nothing is a veto.
-inline constexpr double least_gathering = 0.01;
-
-} // namespace evidence_parameters
+/// Degrees of freedom of the tails. Whole powers follow from it, so it is no parameter.
+inline constexpr double trim_tails = 6;
 
 /// How often a format is gathered in so many leaves. 15th century: of the quires of the same catalogue quarto 75 % eights, 22
 /// % sixes, 3 % fours; folio 60 % eights, 36 % sixes; octavo 97 % eights. Later: proposed.
@@ -107,6 +130,16 @@ constexpr double gathering_share(int format_leaves, int gathering, bool early) {
       {24, 8, 0.3, 0.35},  {24, 24, 0.1, 0.08}, {32, 8, 0.7, 0.66},  {32, 16, 0.3, 0.32}};
   for (auto const& row : rows)
     if (row.format == format_leaves && row.gathering == gathering) return early ? row.early : row.later;
+  return 0;
+}
+/// How often a format is gathered in two sizes by turns, such as 8.4.8.4. Twelves were (proposed); folios and quartos
+/// quired unevenly are met (sixes and eights by turns in incunables).
+constexpr double alternating_share(int format_leaves, int one, int other) {
+  int const larger = one > other ? one : other, smaller = one > other ? other : one;
+  if (format_leaves == 12 && larger == 8 && smaller == 4) return 0.15;
+  if (format_leaves == 24 && ((larger == 16 && smaller == 8) || (larger == 8 && smaller == 4))) return 0.05;
+  if (format_leaves == 18 && larger == 12 && smaller == 6) return 0.3;
+  if (format_leaves <= 4 && larger - smaller == 2) return 0.1;
   return 0;
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/evidence/infer.hpp>
+#include <bifolium/evidence/seen_words.hpp>
 
 #include <string>
 #include <string_view>
@@ -23,6 +24,12 @@ constexpr char const* to_words(Sign sign) noexcept {
     return "gathering";
   case Sign::type_page:
     return "type page";
+  case Sign::edges:
+    return "edges";
+  case Sign::point_hole:
+    return "point-holes";
+  case Sign::leaves:
+    return "marks and chain lines over the gathering";
   }
   return "";
 }
@@ -40,58 +47,6 @@ constexpr char const* to_words(Certainty certainty) noexcept {
   return "";
 }
 
-namespace detail {
-template <class T> struct Word {
-  std::string_view word;
-  T value;
-};
-using namespace std::string_view_literals;
-inline constexpr Word<Material> material_words[]{{"laid"sv, Material::laid},
-                                                 {"wove"sv, Material::wove},
-                                                 {"vellum"sv, Material::vellum},
-                                                 {"unknown"sv, Material::unknown}};
-inline constexpr Word<ChainLines> chain_line_words[]{{"vertical"sv, ChainLines::vertical},
-                                                     {"horizontal"sv, ChainLines::horizontal},
-                                                     {"both"sv, ChainLines::both},
-                                                     {"unknown"sv, ChainLines::unknown}};
-inline constexpr Word<MarkPlace> mark_words[]{{"centre"sv, MarkPlace::centre},
-                                              {"gutter"sv, MarkPlace::gutter},
-                                              {"head-of-gutter"sv, MarkPlace::head_of_gutter},
-                                              {"fore-edge"sv, MarkPlace::fore_edge},
-                                              {"head-or-tail-edge"sv, MarkPlace::head_or_tail_edge},
-                                              {"corner"sv, MarkPlace::corner},
-                                              {"absent"sv, MarkPlace::absent},
-                                              {"unknown"sv, MarkPlace::unknown}};
-inline constexpr Word<LeafState> state_words[]{{"uncut"sv, LeafState::uncut},     {"trimmed"sv, LeafState::trimmed},
-                                               {"rebound"sv, LeafState::rebound}, {"cropped"sv, LeafState::cropped},
-                                               {"inlaid"sv, LeafState::inlaid},   {"unknown"sv, LeafState::unknown}};
-template <class T, std::size_t N>
-constexpr std::optional<T> find_word(Word<T> const (&words)[N], std::string_view text) {
-  for (auto const& one : words)
-    if (one.word == text) return one.value;
-  return std::nullopt;
-}
-template <class T, std::size_t N> constexpr std::string_view word_for(Word<T> const (&words)[N], T value) {
-  for (auto const& one : words)
-    if (one.value == value) return one.word;
-  return {};
-}
-} // namespace detail
-
-/// The words of tables and records; nothing when it is none of them.
-constexpr std::optional<Material> material_from(std::string_view word) {
-  return detail::find_word(detail::material_words, word);
-}
-constexpr std::optional<ChainLines> chain_lines_from(std::string_view word) {
-  return detail::find_word(detail::chain_line_words, word);
-}
-constexpr std::optional<MarkPlace> mark_place_from(std::string_view word) {
-  return detail::find_word(detail::mark_words, word);
-}
-constexpr std::optional<LeafState> leaf_state_from(std::string_view word) {
-  return detail::find_word(detail::state_words, word);
-}
-
 /// Two decimals, never rounded up to certainty: 0.98, 1.00 only from .995.
 inline std::string hundredths(double probability) {
   auto const n = static_cast<int>(probability * 100 + 0.5);
@@ -99,25 +54,106 @@ inline std::string hundredths(double probability) {
   return text.append(std::to_string(n >= 100 ? 0 : n));
 }
 
-/// Why: each sign seen, for or against the first candidate and how strongly, in the order of strength. Allocates.
-inline std::string why(Inference const& inference) {
-  auto const& first = inference.candidates.front();
-  auto order = first.reasons;
+namespace detail {
+
+inline void append_list(std::string& text, std::string_view word, std::string_view last) {
+  if (!text.empty()) text.append(last);
+  text.append(word);
+}
+inline std::string rounded(millimetres length) { return std::to_string(static_cast<int>(length.count() + 0.5)); }
+
+/// The places where a single mark of the sheet comes to be in leaves of this kind.
+inline std::string mark_places(LeafShape const& kind) {
+  std::string places;
+  for (auto const& one : mark_words)
+    if (one.value != MarkPlace::absent && one.value != MarkPlace::unknown && kind.mark(one.value) > 0.001)
+      append_list(places, one.word, " or ");
+  return places;
+}
+/// The number of leaves that schemes of this kind gather.
+inline std::string gatherings_made(LeafShape const& kind) {
+  std::string sizes;
+  for (unsigned k = 1; k < 32; ++k)
+    if ((kind.gatherings >> k & 1U) != 0) append_list(sizes, std::to_string(k), ", ");
+  return sizes;
+}
+
+} // namespace detail
+
+/// What the format of a candidate lets one expect of a sign, in a few words: "horizontal", "gutter, in one leaf of two".
+/// Allocates.
+inline std::string predicted(FormatCandidate const& candidate, Sign sign) {
+  auto const& kind = *candidate.kind;
+  auto const share = [](double part) { return std::to_string(static_cast<int>(part * 100 + 0.5)); };
+  std::string text;
+  switch (sign) {
+  case Sign::size:
+    text.append(detail::rounded(candidate.uncut.height)).append(" x ").append(detail::rounded(candidate.uncut.width));
+    return text.append(" mm uncut");
+  case Sign::chain_lines:
+    return text.append(to_words(kind.chain_lines));
+  case Sign::watermark:
+    text.append(detail::mark_places(kind)).append(", in ").append(share(1 - kind.mark(MarkPlace::absent)));
+    return text.append(" leaves of a hundred");
+  case Sign::gathering:
+    return text.append(detail::gatherings_made(kind)).append(" leaves by its schemes");
+  case Sign::type_page:
+    text.append("about ").append(detail::rounded(candidate.uncut.height * std::exp(fitted_parameters.type_of_uncut)));
+    return text.append(" mm");
+  case Sign::edges:
+  case Sign::point_hole:
+  case Sign::leaves:
+    return text.append("as ").append(candidate.scheme.id()).append(" folds");
+  }
+  return text;
+}
+
+namespace detail {
+
+inline std::array<Reason, sign_count> by_strength(FormatCandidate const& candidate) {
+  auto order = candidate.reasons;
   for (std::size_t i = 1; i < order.size(); ++i)
     for (auto k = i; k > 0 && std::abs(order[k].weight) > std::abs(order[k - 1].weight); --k) {
       auto const moved = order[k];
       order[k] = order[k - 1];
       order[k - 1] = moved;
     }
+  return order;
+}
+inline void append_verdict(std::string& text, Reason const& reason) {
+  auto const strength = std::abs(reason.weight);
+  text.append(to_words(reason.sign));
+  text.append(strength < 0.2 ? " tells nothing" : reason.agrees ? " for it" : " against it");
+  if (strength >= 0.2) text.append(strength < 1.1 ? ", weakly" : strength < 3 ? "" : ", strongly");
+}
+
+} // namespace detail
+
+/// Why: each sign seen, for or against the first candidate and how strongly, in the order of strength; of a mixture,
+/// the chain lines of either direction. Allocates.
+inline std::string why(Inference const& inference) {
+  auto const& first = inference.candidates.front();
   std::string text;
-  for (auto const& reason : order) {
-    if (!reason.seen) continue;
-    auto const strength = std::abs(reason.weight);
-    text.append(text.empty() ? "" : "; ").append(to_words(reason.sign));
-    text.append(strength < 0.2 ? " tells nothing" : reason.agrees ? " for it" : " against it");
-    if (strength >= 0.2) text.append(strength < 1.1 ? ", weakly" : strength < 3 ? "" : ", strongly");
+  if (inference.mixed) text.append("chain lines run both ways: no one format makes both on one paper");
+  for (auto const& reason : detail::by_strength(first)) {
+    if (!reason.seen || (inference.mixed && reason.sign == Sign::chain_lines)) continue;
+    if (!text.empty()) text.append("; ");
+    detail::append_verdict(text, reason);
   }
   return text.empty() ? "nothing was seen: only how common each format was" : text;
+}
+
+/// The formats of the answer as a record states them: "4°", "2° and 4°". Allocates.
+inline std::string format_statement(Inference const& inference) {
+  std::string text;
+  auto const add = [&](FormatCandidate const& candidate) { text.append(candidate.format.symbol().view()); };
+  if (!inference.mixed) return add(inference.candidates.front()), text;
+  auto const &vertical = inference.mixed->vertical, &horizontal = inference.mixed->horizontal;
+  bool const vertical_first = vertical.format.leaves_to_sheet() < horizontal.format.leaves_to_sheet();
+  add(vertical_first ? vertical : horizontal);
+  text.append(" and ");
+  add(vertical_first ? horizontal : vertical);
+  return text;
 }
 
 /// The answer as a cataloguer wants it, a few lines. Allocates.
@@ -125,22 +161,40 @@ inline std::string cataloguer_words(Inference const& inference) {
   auto const& first = inference.candidates.front();
   auto const& second = inference.candidates[1];
   std::string text;
-  if (inference.certainty == Certainty::not_determined) {
-    text.append("Format not determined: ")
-        .append(first.format.name())
-        .append(" (")
-        .append(hundredths(first.probability));
-    text.append(") or ").append(second.format.name()).append(" (").append(hundredths(second.probability)).append(")");
+  auto const in_brackets = [&](double probability) { text.append(" (").append(hundredths(probability)).append(")"); };
+  if (inference.mixed) {
+    auto const& mixed = *inference.mixed;
+    text.append(format_statement(inference)).append(", ");
+    text.append(inference.certainty == Certainty::not_determined ? "not determined" : to_words(inference.certainty));
+    in_brackets(mixed.probability);
+    text.append(": ").append(mixed.vertical.format.name()).append(" where the chain lines are vertical, ");
+    text.append(mixed.horizontal.format.name()).append(" where they are horizontal; or all of it ");
+    text.append(first.format.name()).append(" in imposition, part of it on sheets cut in two");
+  } else if (inference.certainty == Certainty::not_determined) {
+    text.append("Format not determined: ").append(first.format.name());
+    in_brackets(first.probability);
+    text.append(" or ").append(second.format.name());
+    in_brackets(second.probability);
   } else {
-    text.append(first.format.name()).append(", ").append(to_words(inference.certainty)).append(" (");
-    text.append(hundredths(first.probability)).append("); next ").append(second.format.name()).append(" (");
-    text.append(hundredths(second.probability)).append(")");
+    text.append(first.format.name()).append(", ").append(to_words(inference.certainty));
+    in_brackets(first.probability);
+    text.append("; next ").append(second.format.name());
+    in_brackets(second.probability);
   }
-  text.append(".\nSeen: ").append(why(inference)).append(".\nInferred: a sheet of ").append(first.sheet_name);
-  auto const mm = [](millimetres length) { return std::to_string(static_cast<int>(length.count() + 0.5)); };
-  text.append(", ").append(mm(first.sheet.short_side())).append(" x ").append(mm(first.sheet.long_side()));
-  text.append(" mm; uncut the leaf was ").append(mm(first.uncut.height)).append(" x ").append(mm(first.uncut.width));
-  text.append(" mm.\nAssumed: ").append(inference.priors).append(".\n");
+  text.append(".\nSeen: ").append(why(inference)).append(".\n");
+  bool expected = false;
+  for (auto const& reason : detail::by_strength(first)) {
+    if (!reason.seen || inference.mixed) continue;
+    text.append(expected ? "; " : "Expected: ").append(to_words(reason.sign)).append(" ");
+    text.append(predicted(first, reason.sign)).append(" (in ").append(second.format.name()).append(" ");
+    text.append(predicted(second, reason.sign)).append(")");
+    expected = true;
+  }
+  if (expected) text.append(".\n");
+  text.append("Inferred: a sheet of ").append(first.sheet_name).append(", ");
+  text.append(detail::rounded(first.sheet.short_side())).append(" x ").append(detail::rounded(first.sheet.long_side()));
+  text.append(" mm; uncut the leaf was ").append(detail::rounded(first.uncut.height)).append(" x ");
+  text.append(detail::rounded(first.uncut.width)).append(" mm.\nAssumed: ").append(inference.priors).append(".\n");
   if (inference.look_next) text.append("Look next at: ").append(to_words(*inference.look_next)).append(".\n");
   return text;
 }

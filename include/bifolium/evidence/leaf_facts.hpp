@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: MIT
+/// What each leaf of each scheme shows, in the words in which a leaf is described: where the marks fall, which edges are
+/// bolts or deckle, where the points pierce it. Nothing here is stored by format: every scheme is folded once and its
+/// leaves are looked at, the first time anything is inferred.
+#pragma once
+
+#include <bifolium/evidence/seen.hpp>
+#include <bifolium/fold/attested.hpp>
+
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// Which place of a leaf a point is.
+constexpr MarkPlace place_of(PointOfLeaf at) {
+  constexpr double edge = 0.02;
+  bool const gutter = at.from_gutter<edge, fore_edge = at.from_gutter> 1 - edge;
+  bool const head = at.from_head<edge, tail = at.from_head> 1 - edge;
+  if ((head || tail) && gutter) return head ? MarkPlace::head_of_gutter : MarkPlace::corner;
+  if ((head || tail) && fore_edge) return MarkPlace::corner;
+  if (head || tail) return MarkPlace::head_or_tail_edge;
+  return gutter ? MarkPlace::gutter : fore_edge ? MarkPlace::fore_edge : MarkPlace::centre;
+}
+/// Which place of a leaf a point-hole is: on a fold or edge before it is near another, since points stand near the edges.
+constexpr HolePlace hole_place_of(PointOfLeaf at) {
+  constexpr double edge = 0.02;
+  if (at.from_gutter < edge) return HolePlace::spine_fold;
+  if (at.from_head < edge) return HolePlace::head;
+  if (at.from_head > 1 - edge) return HolePlace::tail;
+  return at.from_gutter > 1 - edge ? HolePlace::fore_edge : HolePlace::inside;
+}
+
+/// An edge of a leaf uncut and unopened.
+struct EdgeFacts {
+  bool bolt{};
+  double deckle{};      ///< 1; a half where the sheet was cut before printing and either half may be meant
+  double tranchefile{}; ///< the same, at an end of the sheet's long side
+};
+
+/// What a leaf shows, on paper with a mark in each half of the sheet: one mark is that of `watermark` alone.
+struct LeafFacts {
+  int sheet{};                                         ///< of the scheme, from 0
+  ChainLines chain_lines{};                            ///< on paper from an ordinary hand mould
+  std::array<MarkPlace, 2> watermark{}, countermark{}; ///< by how the sheet was laid: as given, end for end
+  std::array<EdgeFacts, 3> edges{};                    ///< head, tail, fore-edge
+  std::array<HolePlace, 2> holes{};                    ///< unknown where the leaf has none
+};
+
+/// What the leaves of one scheme show, gathering by gathering.
+struct SchemeFacts {
+  Attested scheme{SchemeRow::broadside};
+  Format format{}; ///< fraction of the sheet of paper, with the shape the scheme states
+  SheetLine lay{};
+  int sheets{};
+  std::vector<std::vector<LeafFacts>> gatherings{};
+};
+
+namespace detail {
+
+inline EdgeFacts edge_facts(Edge const& edge, bool end_of_long_side) {
+  double const deckle = edge.kind == Edge::Kind::deckle ? 1 : edge.kind == Edge::Kind::deckle_or_cut ? 0.5 : 0;
+  return {edge.kind == Edge::Kind::bolt, deckle, end_of_long_side ? deckle : 0};
+}
+
+inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
+  auto const shown = shows(fold, leaf, countermark_mould);
+  LeafFacts facts;
+  facts.sheet = fold.cell(leaf).sheet;
+  facts.chain_lines = *shown.chain_lines;
+  auto const place = [](std::optional<PointOfLeaf> at) { return at ? place_of(*at) : MarkPlace::absent; };
+  for (std::size_t lie = 0; lie < 2; ++lie) {
+    facts.watermark[lie] = place(shown.watermark[lie]);
+    facts.countermark[lie] = place(shown.countermark[lie]);
+    if (auto const at = shown.point_holes[lie]) facts.holes[lie] = hole_place_of(*at);
+  }
+  bool const long_upright = fold.sheet(facts.sheet).long_side == Axis::far_near;
+  facts.edges = {edge_facts(shown.head, long_upright), edge_facts(shown.tail, long_upright),
+                 edge_facts(shown.fore_edge, !long_upright)};
+  return facts;
+}
+
+inline std::vector<SchemeFacts> find_scheme_facts() {
+  std::vector<SchemeFacts> all;
+  all.reserve(static_cast<std::size_t>(Attested::count));
+  for (int row = 0; row < Attested::count; ++row) {
+    Attested const scheme{static_cast<SchemeRow>(row)};
+    auto const folded = *fold(scheme.scheme());
+    SchemeFacts facts{scheme,
+                      format_of(folded, FormatReading::paper_fraction).with(folded.format().shape()),
+                      folded.sheet(0),
+                      folded.sheets(),
+                      {}};
+    for (int g = 0; g < folded.gatherings(); ++g) {
+      auto& leaves = facts.gatherings.emplace_back();
+      for (int k = 1; k <= folded.gathering(g).leaves(); ++k)
+        leaves.push_back(leaf_facts(folded, {g, folded.gathering(g).leaf(k)}));
+    }
+    all.push_back(static_cast<SchemeFacts&&>(facts));
+  }
+  return all;
+}
+
+} // namespace detail
+
+/// The facts of all attested schemes, in their order. Folded once a program, on first use.
+inline std::vector<SchemeFacts> const& scheme_facts() {
+  static std::vector<SchemeFacts> const facts = detail::find_scheme_facts();
+  return facts;
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: MIT
+/// What to look at next: of the signs not yet seen, the one from which most is expected to be learnt, by the same model
+/// that ranks. For each outcome a sign may have it is asked how likely each format makes it; what is learnt is by how much
+/// the uncertainty over formats (its entropy) shrinks on average, times the chance that the sign can be seen at all.
+#pragma once
+
+#include <bifolium/evidence/inference.hpp>
+#include <bifolium/evidence/paper_likelihood.hpp>
+
+#include <cmath>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// What speaks for one format, added up over its kinds of leaf, its sheets and the periods.
+struct Tally {
+  FormatCandidate candidate{};
+  double prior{}, best{};
+  std::array<double, sign_count> likelihood{}; ///< of each sign by itself, weighted by the prior
+  double together{};                           ///< prior times likelihood of all that was seen
+  double vertical{};                           ///< part of `together` with vertical chain lines
+  std::array<double, 8> marks{};               ///< of `together` by the place of the mark
+  double log_height{};                         ///< of the uncut leaf on the sheet that explains it best
+};
+using Tallies = std::array<Tally, 32>;
+
+/// Formats still in play, and what is expected from a look.
+class Look {
+  std::array<Tally const*, 32> tallies_{};
+  std::size_t count_{};
+  double all_{}, before_{};
+
+  static double entropy_part(double p) { return p > 0 ? -p * std::log(p) : 0; }
+
+public:
+  /// Formats below one in a thousand are passed over: all of them together change the entropy by less than what is
+  /// worth a look.
+  Look(Tallies const& tallies, std::size_t count) {
+    double all = 0;
+    for (std::size_t i = 0; i < count; ++i) all += tallies[i].together;
+    for (std::size_t i = 0; i < count; ++i) {
+      if (tallies[i].together < 0.001 * all) continue;
+      tallies_[count_++] = &tallies[i];
+      all_ += tallies[i].together;
+    }
+    for (std::size_t i = 0; i < count_; ++i) before_ += entropy_part(tallies_[i]->together / all_);
+  }
+  /// `part(tally, outcome)`: how likely the outcome is under the format, in any unit that is the same for all outcomes of
+  /// a format; the outcomes share the format's probability out.
+  template <class Part> [[nodiscard]] double learnt(std::size_t outcomes, Part part) const {
+    std::array<double, 32> whole{};
+    for (std::size_t i = 0; i < count_; ++i)
+      for (std::size_t o = 0; o < outcomes; ++o) whole[i] += part(*tallies_[i], o);
+    double after = 0;
+    for (std::size_t o = 0; o < outcomes; ++o) {
+      std::array<double, 32> share{};
+      double here = 0;
+      for (std::size_t i = 0; i < count_; ++i) {
+        share[i] = whole[i] > 0 ? tallies_[i]->together * part(*tallies_[i], o) / whole[i] : 0;
+        here += share[i];
+      }
+      for (std::size_t i = 0; i < count_ && here > 0; ++i) after += here / all_ * entropy_part(share[i] / here);
+    }
+    return before_ - after;
+  }
+};
+
+/// How much of a bell curve about 0 lies left of `x` standard deviations.
+inline double below(double x) { return 0.5 * std::erfc(-x * 0.70710678118654752440); }
+
+/// What is to be looked at next; nothing when nothing would tell enough to be worth a walk to the shelf.
+template <class IsSeen>
+std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, Seen const& seen, IsSeen is_seen, bool early,
+                              EvidenceParameters const& parameters) {
+  std::optional<Sign> next;
+  double most = 0.01;
+  Look const look{tallies, count};
+  auto const consider = [&](Sign sign, double gain) {
+    if (gain > most) most = gain, next = sign;
+  };
+  bool const paper = seen.material != Material::vellum;
+  if (paper && seen.material != Material::wove && !is_seen(Sign::chain_lines) && !is_seen(Sign::leaves))
+    consider(Sign::chain_lines, look.learnt(2, [](Tally const& t, std::size_t o) {
+      return o == 0 ? t.vertical : t.together - t.vertical;
+    }));
+  if (paper && !is_seen(Sign::watermark) && !is_seen(Sign::leaves))
+    consider(Sign::watermark, look.learnt(7, [](Tally const& t, std::size_t o) { return t.marks[o + 1]; }));
+  if (!is_seen(Sign::gathering)) {
+    constexpr int sizes[]{2, 4, 6, 8, 10, 12, 16, 18, 24};
+    consider(Sign::gathering, look.learnt(9, [&](Tally const& t, std::size_t o) {
+      return gathering_likelihood(*t.candidate.kind, sizes[o], {}, early, parameters);
+    }));
+  }
+  if (!is_seen(Sign::type_page)) {
+    // in steps of a tenth of the logarithm, from a quarter of the tallest leaf upwards
+    auto const spread = std::sqrt(parameters.type_of_uncut_variance);
+    double tallest = -10;
+    for (std::size_t i = 0; i < count; ++i) tallest = (std::max)(tallest, tallies[i].log_height);
+    consider(Sign::type_page, look.learnt(16, [&](Tally const& t, std::size_t o) {
+      auto const x = tallest - 1.6 + 0.1 * static_cast<double>(o) - t.log_height - parameters.type_of_uncut;
+      return below((x + 0.1) / spread) - below(x / spread) + 1e-6;
+    }));
+  }
+  if (paper && !is_seen(Sign::point_hole) && !is_seen(Sign::leaves))
+    consider(Sign::point_hole, parameters.holes_visible * look.learnt(5, [&](Tally const& t, std::size_t o) {
+      return hole_likelihood(scheme_facts()[static_cast<std::size_t>(t.candidate.kind->schemes.front())],
+                             static_cast<HolePlace>(o + 1), parameters.edge_right);
+    }));
+  return next;
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+/// What can be seen of a leaf, and of the gathering it belongs to. Every field may be left out; "not looked at" and "not
+/// there" are different answers. Directions are those of the upright leaf. Nothing is checked here: see observation.hpp.
+#pragma once
+
+#include <bifolium/fold/shows.hpp>
+#include <bifolium/leaf/gathering.hpp>
+#include <bifolium/paper/sheet_size.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+enum class Material : std::uint8_t { unknown, laid, wove, vellum };
+/// What the binder left: uncut, cut once by the trade, cut again, cut into the margins, or set into other paper.
+enum class LeafState : std::uint8_t { unknown, uncut, trimmed, rebound, cropped, inlaid };
+/// Where in the leaf the watermark is.
+enum class MarkPlace : std::uint8_t {
+  unknown,
+  centre,
+  gutter,
+  head_of_gutter,
+  fore_edge,
+  head_or_tail_edge,
+  corner,
+  absent ///< looked for and not there
+};
+
+/// A year, or the years between which.
+struct When {
+  int from{}, to{};
+  constexpr When(int year) : from{year}, to{year} {}
+  constexpr When(int first, int last) : from{first}, to{last} {}
+  friend constexpr bool operator==(When, When) = default;
+};
+
+/// What an edge of the leaf is, where no binder has cut it away: a fold that joins leaves still unopened (or its torn
+/// remains), the rough edge from the mould, or an edge beside a tranchefile, the extra chain line at the end of a sheet.
+enum class EdgeSeen : std::uint8_t { unknown, bolt, deckle, tranchefile };
+/// Where the hole of a press point pierces the leaf.
+enum class HolePlace : std::uint8_t { unknown, spine_fold, head, tail, fore_edge, inside };
+
+/// One leaf of a gathering of which several were looked at.
+struct LeafSeen {
+  int leaf{};       ///< its number in the gathering, from 1; 0 ends the list
+  MarkPlace mark{}; ///< of watermark or countermark, whichever it shows
+  ChainLines chain_lines{};
+};
+/// Leaves of one gathering, in any order. Which of them show a mark, and where, tells more than any single leaf.
+using LeavesSeen = std::array<LeafSeen, 24>;
+
+/// What was seen, to be written as `{.height = 201_mm, .chain_lines = ChainLines::horizontal}`.
+struct Seen {
+  std::optional<millimetres> height{}, width{}; ///< of the leaf
+  std::optional<millimetres> type_height{};     ///< of the type page, which no binder cuts
+  Material material{};
+  ChainLines chain_lines{}; ///< `both`: leaves of the book differ
+  MarkPlace watermark{};
+  MarkPlace countermark{};               ///< in the same leaf
+  std::optional<int> gathering_leaves{}; ///< of most gatherings
+  std::optional<int> alternating_with{}; ///< the other of two sizes in turn: 4 in a book gathered 8.4.8.4
+  EdgeSeen head{}, tail{}, fore_edge{};  ///< of the leaf
+  HolePlace point_hole{};                ///< in the leaf
+  LeavesSeen leaves{};                   ///< of one gathering of `gathering_leaves`
+  LeafState state{};
+  std::optional<When> year{};
+  Region place{};
+};
+
+} // namespace v0
+} // namespace bifolium
