@@ -5,6 +5,8 @@
 /// of errors or which leaf is gone, so it does less for its time.
 #include <bifolium/collation.hpp>
 
+#include "ratios.hpp"
+
 #include <array>
 #include <benchmark/benchmark.h>
 #include <boost/fusion/include/adapt_struct.hpp>
@@ -170,3 +172,13 @@ BENCHMARK(count_growth)->RangeMultiplier(10)->Range(10, 1000000)->Complexity();
 BENCHMARK(read_growth)->RangeMultiplier(10)->Range(10, 1000000)->Complexity();
 
 } // namespace
+
+int main(int count, char** arguments) {
+  return bench::run(count, arguments,
+                    {{"a formula counted", "count_bifolium", "count_x3", "a Boost.Spirit X3 grammar", "at most 0.25"},
+                     {"a formula counted", "count_bifolium", "pass_over_characters",
+                      "one pass over the characters, not vectorised", ""},
+                     {"a formula read", "read_bifolium", "read_x3", "a Boost.Spirit X3 grammar", "at most 0.25"},
+                     {"a formula written", "write_bifolium", "pass_over_characters",
+                      "one pass over the characters, not vectorised", ""}});
+}

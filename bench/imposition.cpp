@@ -3,6 +3,8 @@
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>
 
+#include "ratios.hpp"
+
 #include <array>
 #include <benchmark/benchmark.h>
 #include <map>
@@ -149,3 +151,20 @@ BENCHMARK_CAPTURE(read_text, octavo, schemes::octavo);
 BENCHMARK_CAPTURE(read_text, hundred_twenty_eights, hundred_twenty_eights);
 
 } // namespace
+
+int main(int count, char** arguments) {
+  return bench::run(count, arguments,
+                    {{"where a page stands, scheme known while compiling", "place_known_while_compiling",
+                      "place_array_load", "a load from an array in the same loop", "at most +1 ns", true},
+                     {"where a page stands, scheme known when run", "place_known_when_run", "place_array_load",
+                      "a load from an array in the same loop", "at most +1 ns", true},
+                     {"where a page stands", "place_known_when_run", "place_std_map", "std::map", ""},
+                     {"a page of a forme filled from its table", "forme_filled", "forme_copied", "copying the bytes",
+                      "at least 5 pages a nanosecond"},
+                     {"an octavo folded afresh", "fold_afresh/octavo", "fold_naively",
+                      "folding stack by stack in a std::map", "at most 0.4 µs"},
+                     {"a 128° folded afresh", "fold_afresh/hundred_twenty_eights", nullptr, "", "at most 5 µs"},
+                     {"one of all 61 schemes folded", "fold_all", nullptr, "", ""},
+                     {"an octavo imposed", "impose_afresh/octavo", nullptr, "", ""},
+                     {"the text of an octavo read", "read_text/octavo", nullptr, "", ""}});
+}

@@ -155,7 +155,7 @@ class Inferring {
     candidate.kind = &shape;
     candidate.scheme = schemes.scheme;
     candidate.sheet_name = sheets.name[size.best];
-    candidate.sheet = {millimetres{std::exp(sheets.across[size.best])}, millimetres{std::exp(sheets.along[size.best])}};
+    candidate.sheet = {sheets.short_side[size.best], sheets.long_side[size.best]};
     candidate.uncut = leaf_size(shape.lay, candidate.sheet);
     tally.log_height = shape.lay.long_side == Axis::left_right ? sheets.across[size.best] - shape.log_short
                                                                : sheets.along[size.best] - shape.log_long;
@@ -204,7 +204,8 @@ class Inferring {
     auto const joint = early_shares_of(periods_[period].years, parameters_);
     PossibleSheets sheets;
     for (auto const& sheet : early_sheets)
-      sheets.add(sheet.name, std::log(sheet.long_side), std::log(sheet.short_side));
+      sheets.add(sheet.name, millimetres{sheet.long_side}, millimetres{sheet.short_side}, std::log(sheet.long_side),
+                 std::log(sheet.short_side));
     auto const shares_of = [&](int leaves) -> auto const& {
       auto const f = early_format(leaves);
       return leaves == 2 || leaves == 4 || leaves == 8 ? joint.of[f] : parameters_.undated_shares.of[f];

@@ -49,18 +49,18 @@ public:
   /// `part(tally, outcome)`: how likely the outcome is under the format, in any unit that is the same for all outcomes of
   /// a format; the outcomes share the format's probability out.
   template <class Part> [[nodiscard]] double learnt(std::size_t outcomes, Part part) const {
-    std::array<double, 32> whole{};
-    for (std::size_t i = 0; i < count_; ++i)
-      for (std::size_t o = 0; o < outcomes; ++o) whole[i] += part(*tallies_[i], o);
+    constexpr std::size_t most = 16;
+    std::array<std::array<double, most>, 32> parts; // filled as far as it is read
+    for (std::size_t i = 0; i < count_; ++i) {
+      double whole = 0;
+      for (std::size_t o = 0; o < outcomes; ++o) whole += parts[i][o] = part(*tallies_[i], o);
+      for (std::size_t o = 0; o < outcomes; ++o) parts[i][o] *= whole > 0 ? tallies_[i]->together / whole : 0;
+    }
     double after = 0;
     for (std::size_t o = 0; o < outcomes; ++o) {
-      std::array<double, 32> share{};
       double here = 0;
-      for (std::size_t i = 0; i < count_; ++i) {
-        share[i] = whole[i] > 0 ? tallies_[i]->together * part(*tallies_[i], o) / whole[i] : 0;
-        here += share[i];
-      }
-      for (std::size_t i = 0; i < count_ && here > 0; ++i) after += here / all_ * entropy_part(share[i] / here);
+      for (std::size_t i = 0; i < count_; ++i) here += parts[i][o];
+      for (std::size_t i = 0; i < count_ && here > 0; ++i) after += here / all_ * entropy_part(parts[i][o] / here);
     }
     return before_ - after;
   }

@@ -44,15 +44,13 @@ constexpr Expected<Observation> observe(Seen const& seen) {
     return error_at(Problem::impossible_gathering, 1, 1, "", 0, *seen.gathering_leaves);
   if (seen.alternating_with && (*seen.alternating_with < 1 || *seen.alternating_with > most_leaves_in_gathering))
     return error_at(Problem::impossible_gathering, 1, 1, "", 0, *seen.alternating_with);
-  std::array<bool, most_leaves_in_gathering + 1> met{};
-  for (auto const& one : seen.leaves) {
-    if (one.leaf == 0) break;
+  for (std::size_t i = 0; i < seen.leaves.size() && seen.leaves[i].leaf != 0; ++i) {
+    auto const leaf = seen.leaves[i].leaf;
     if (!seen.gathering_leaves) return error_at(Problem::gathering_size_needed, 1, 1);
-    if (one.leaf < 1 || one.leaf > *seen.gathering_leaves)
+    if (leaf < 1 || leaf > *seen.gathering_leaves)
       return error_at(Problem::leaf_outside_gathering, 1, 1, "", 0, *seen.gathering_leaves);
-    auto& again = met[static_cast<std::size_t>(one.leaf)];
-    if (again) return error_at(Problem::leaf_seen_twice, 1, 1, "", 0, one.leaf);
-    again = true;
+    for (std::size_t k = 0; k < i; ++k)
+      if (seen.leaves[k].leaf == leaf) return error_at(Problem::leaf_seen_twice, 1, 1, "", 0, leaf);
   }
   Observation observation{seen};
   bool const chains = seen.chain_lines != ChainLines::unknown;

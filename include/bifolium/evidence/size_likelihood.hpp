@@ -56,13 +56,15 @@ struct PossibleSheets {
   static constexpr std::size_t most = std::size(sheet_table::rows), periods = std::tuple_size_v<PriorsByPeriod>;
   std::size_t count{};
   std::array<double, most> along, across; ///< logarithms of the long and short side in mm, of the first `count`
+  std::array<millimetres, most> long_side, short_side;
   std::array<char const*, most> name;
   std::array<std::array<double, most>, periods> weight; ///< of a period, they add up to 1 or are all nothing
 
   PossibleSheets() {} // what is not counted is not read, and filling it costs more than the question
 
-  std::size_t add(char const* called, double long_side, double short_side) {
-    along[count] = long_side, across[count] = short_side, name[count] = called;
+  std::size_t add(char const* called, millimetres longer, millimetres shorter, double log_longer, double log_shorter) {
+    along[count] = log_longer, across[count] = log_shorter, name[count] = called;
+    long_side[count] = longer, short_side[count] = shorter;
     for (auto& one : weight) one[count] = 0;
     return count++;
   }
@@ -109,7 +111,8 @@ class SheetGatherer {
       auto const row = static_cast<std::size_t>(&size - std::begin(sheet_table::rows));
       auto const& sides = logarithms[row];
       if (at_[row] == 0)
-        at_[row] = static_cast<std::int16_t>(sheets_.add(size.name, sides.long_side, sides.short_side) + 1);
+        at_[row] = static_cast<std::int16_t>(
+            sheets_.add(size.name, size.long_side(), size.short_side(), sides.long_side, sides.short_side) + 1);
       auto weight = size.trust == Trust::from_memory ? 0.7 : 1.0;
       if (year) weight *= share_of_sheet(parameters_, *year, sides.long_side);
       weights[static_cast<std::size_t>(at_[row]) - 1] = weight;
