@@ -232,11 +232,12 @@ class Inferring {
           for (std::size_t i = 0; i < sheets.count; ++i) sheets.weight[period][i] = shares[i] / sum(shares);
           if (!fitted)
             return measured_.ask(
-                sheets, shape, asked, [&](std::size_t) -> auto const& { return by_state; })[period];
+                sheets, shape, asked, [&](std::size_t) -> auto const& { return by_state; },
+                parameters_.least_size)[period];
           auto const& here = lost[early_format(leaves)];
           return measured_.ask(
-              sheets, shape,
-              asked, [&](std::size_t i) -> auto const& { return here[i + 1 < sheets.count ? 0 : 1]; })[period];
+              sheets, shape, asked, [&](std::size_t i) -> auto const& { return here[i + 1 < sheets.count ? 0 : 1]; },
+              parameters_.least_size)[period];
         },
         [&](int leaves) { return sum(shares_of(leaves)) / sum(parameters_.undated_shares.of[early_format(leaves)]); });
   }
@@ -259,7 +260,7 @@ class Inferring {
       if (known[shape.division]) continue;
       known[shape.division] = true;
       of_division[shape.division] = measured_.ask(
-          sheets, shape, asked, [&](std::size_t) -> auto const& { return by_state; });
+          sheets, shape, asked, [&](std::size_t) -> auto const& { return by_state; }, parameters_.least_size_late);
     }
     for (std::size_t p = 0; p < periods_.size(); ++p)
       if (asked[p])

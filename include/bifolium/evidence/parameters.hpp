@@ -51,6 +51,8 @@ struct EvidenceParameters {
   // Fitted. Density below which no size falls: rows that fit nothing, by a slip of the catalogue or of a ruler, say
   // nothing.
   double least_size{0.02};
+  // Later books: proposed, lower, as rare small formats must be able to speak.
+  double least_size_late{0.001};
   // Proposed. Of later copies not described, this share has been cropped or inlaid.
   double cropped_unsaid{0.01};
   // How common sheets with a long side up to 480, 560 and 680 mm and above were. To 1600: as in the fifteenth century,

@@ -205,8 +205,8 @@ class Measured {
     for (std::size_t i = 0; i < sheets.count; ++i) answers[i] = loss(i, height - heights[i], width - widths[i]);
   }
   template <class Density>
-  void ask_size(PossibleSheets const& sheets, LeafShape const& shape, Numbers& answers, Density density) const {
-    auto const floor = parameters_.least_size;
+  void ask_size(PossibleSheets const& sheets, LeafShape const& shape, Numbers& answers, Density density,
+                double floor) const {
     if (log_height_ && log_width_)
       ask_each(sheets, shape, answers,
                [&](std::size_t i, double h, double w) { return density(i).of_both(h, w) + floor; });
@@ -234,12 +234,14 @@ public:
       : parameters_{parameters}, log_height_{logarithm(seen.height)},
         log_width_{logarithm(seen.width)}, log_type_{logarithm(seen.type_height)} {}
 
-  /// How likely the measures are under each period's sheets; `density(i)` gives the density of losses on sheet i.
+  /// How likely the measures are under each period's sheets; `density(i)` gives the density of losses on sheet i, `floor`
+  /// is the least that any size is worth.
   template <class Density>
   [[nodiscard]] SizeAnswers ask(PossibleSheets const& sheets, LeafShape const& shape,
-                                std::array<bool, PossibleSheets::periods> const& asked, Density density) const {
+                                std::array<bool, PossibleSheets::periods> const& asked, Density density,
+                                double floor) const {
     Numbers of_size, of_type;
-    ask_size(sheets, shape, of_size, density);
+    ask_size(sheets, shape, of_size, density, floor);
     if (log_type_) ask_type(sheets, shape, of_type);
     SizeAnswers answers{};
     for (std::size_t p = 0; p < answers.size(); ++p) {
