@@ -7,6 +7,7 @@
 #include <bifolium/collation/walk.hpp>
 #include <bifolium/imposition/imposition.hpp>
 #include <bifolium/leaf/read_signature.hpp>
+#include <bifolium/leaf/roman.hpp>
 
 namespace bifolium {
 inline namespace v0 {
