@@ -11,6 +11,8 @@
 #include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/collation/read_pagination.hpp>
+#include <bifolium/collation/read_signing.hpp>
 #include <bifolium/collation/reference.hpp>
+#include <bifolium/collation/signing.hpp>
 #include <bifolium/collation/walk.hpp>
 #include <bifolium/collation/write_formula.hpp>
