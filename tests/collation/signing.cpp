@@ -101,7 +101,7 @@ TEST_CASE("Exceptions that are none are warned of") { // constructed
 TEST_CASE("Statements of signing are written in one way, and formulas keep theirs") { // a law
   for (auto text : {"[$4(-a3,4, ²c4) signed]", "[$2 signed]", "[$4(-P2,3) signed]", "[$1; +D2; -2M]",
                     "[$1,3 signed; signing $3 as $*]", "$½+1", "$½", "$1-3",
-                    "[$4 (-A1, B3; +C5, $6) signed; missigning V4 as U4]", "[$3 (+36/4,5, [par.]4) signed]"}) {
+                    "[$4 (-A1, B3; +C5, $6) signed; missigning V4 as U4]", "[$3 (+36/4,5, *4) signed]"}) {
     INFO(text);
     auto const once = signing(text);
     auto const written = write_signing(once);
