@@ -167,6 +167,16 @@ struct NumberedPage {
   return found;
 }
 
+/// The same as references to the formula. Pages beyond the formula are left out.
+[[nodiscard]] inline std::vector<Reference> references_numbered(Formula const& formula, Pagination const& pagination,
+                                                                std::int64_t number,
+                                                                Numerals numerals = Numerals::arabic) {
+  std::vector<Reference> found;
+  for (auto const& page : pages_numbered(pagination, number, numerals))
+    if (auto const reference = reference_of_page(formula, page.page)) found.push_back(*reference);
+  return found;
+}
+
 /// A number as it is set down: 45, xii, [206], ²3; "54 [for 45]" where it is misprinted; "unnumbered".
 [[nodiscard]] inline std::string to_words(PrintedNumber const& number) {
   if (number.numbering == Numbering::none) return "unnumbered";
