@@ -7,6 +7,8 @@
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/extent.hpp>
 #include <bifolium/collation/formula.hpp>
+#include <bifolium/collation/joints.hpp>
+#include <bifolium/collation/leaf_span.hpp>
 #include <bifolium/collation/pagination.hpp>
 #include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/read_formula.hpp>
