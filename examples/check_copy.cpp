@@ -9,24 +9,23 @@ using namespace bifolium;
 
 namespace {
 
-constexpr std::string_view usage = R"(check_copy FORMULA LEAVES
+constexpr std::string_view usage = R"(check_copy FORMULA LEAVES [JOINTS]
 
-Says what a copy wants, with conjugates, and what that means.
+Says what a copy wants, with conjugates, what is twice or out of place, and how
+what was seen of its joints stands to the formula.
   FORMULA   the ideal copy: '8°: A-K8 L4(-L4)'
   LEAVES    the leaves present, in the order of the copy: 'A1-B2 B4-5 B7-L3'
+  JOINTS    what was seen: 'A1.8 conjugate; B3 stub; C4 sewing; A2.7 disjunct;
+            D1.8 chain lines run on; D1.8 chain lines break; E4.5 mark halves meet'
 
 Leaf through a book only as far as it opens by itself, and follow the rules of
 the library that holds it.
 )";
 
+constexpr std::int64_t explained_most = 100; // leaves one by one
+
 std::string name(Formula const& formula, LeafOfBook const& leaf) {
   return write_reference(formula, {leaf, LeafSide::not_said});
-}
-void list(char const* what, Formula const& formula, std::vector<LeafOfBook> const& leaves) {
-  if (leaves.empty()) return;
-  std::cout << what;
-  for (std::size_t i = 0; i < leaves.size(); ++i) std::cout << (i > 0 ? ", " : " ") << name(formula, leaves[i]);
-  std::cout << '\n';
 }
 void explain(Formula const& formula, MissingLeaf const& missing) {
   std::cout << "  " << name(formula, missing.leaf) << ": ";
@@ -38,29 +37,51 @@ void explain(Formula const& formula, MissingLeaf const& missing) {
     std::cout << "its conjugate " << name(formula, *missing.conjugate) << " is there: look for a stub";
   std::cout << '\n';
 }
+/// A second leaf where the formula has a cancel may be the leaf that was to be cut out.
+bool is_cancel(Formula const& formula, LeafOfBook const& leaf) {
+  for (auto const& change : formula.changes())
+    if (change.kind == Change::Kind::cancel && change.gathering == leaf.gathering && change.leaf == leaf.leaf)
+      return true;
+  return false;
+}
+void tell(Formula const& formula, CopyChecked const& copy) {
+  std::cout << "ideal copy: " << copy.leaves_ideal << " leaves; this copy: " << copy.leaves_present << '\n'
+            << (copy.complete() ? "wants nothing" : wants(formula, copy)) << '\n';
+  std::int64_t told = 0;
+  for (auto const& span : copy.wanting)
+    for (auto n = span.from; n <= span.to && told < explained_most; ++n, ++told)
+      explain(formula, missing_leaf(formula, copy, n));
+  for (auto const& span : copy.repeated) {
+    std::cout << "twice: " << name(formula, span.first);
+    if (span.from != span.to) std::cout << " to " << name(formula, span.last);
+    if (span.from == span.to && is_cancel(formula, span.first))
+      std::cout << ", the leaf cancelled left in with its cancel?";
+    std::cout << '\n';
+  }
+  for (auto const& leaf : copy.not_in_ideal)
+    std::cout << "not in the ideal copy: " << name(formula, leaf) << ", which the formula takes away\n";
+  if (copy.backwards)
+    std::cout << "every leaf comes before the last: is this a book read from right to left?\n";
+  else if (!copy.misplaced.empty())
+    std::cout << "misbound: " << misbound(formula, copy) << '\n';
+  for (auto const& joint : copy.joints) std::cout << joint.words << '\n';
+}
 
 } // namespace
 
 int main(int count, char** words) {
   support::Arguments const arguments{count, words, {}, {}};
-  if (auto const code = arguments.settled(usage, 2, 2)) return *code;
-  auto const formula = read_formula(arguments.words()[0], dialects::bmc);
-  if (!formula) {
-    std::cerr << "formula, " << message(formula.error()) << '\n';
+  if (auto const code = arguments.settled(usage, 2, 3)) return *code;
+  auto const refuse = [](char const* what, Error const& error) {
+    std::cerr << what << ", " << message(error) << '\n';
     return support::unreadable;
-  }
+  };
+  auto const formula = read_formula(arguments.words()[0], dialects::bmc);
+  if (!formula) return refuse("formula", formula.error());
   for (auto const& warning : formula->warnings()) std::cerr << "formula, " << message(warning) << '\n';
   auto const present = read_leaves_present(*formula, arguments.words()[1]);
-  if (!present) {
-    std::cerr << "leaves, " << message(present.error()) << '\n';
-    return support::unreadable;
-  }
-  auto const copy = check_copy(*formula, *present);
-  std::cout << "ideal copy: " << copy.leaves_ideal << " leaves; this copy: " << copy.leaves_present << '\n'
-            << (copy.complete() ? "wants nothing" : wants(*formula, copy)) << '\n';
-  for (auto const& missing : copy.missing) explain(*formula, missing);
-  list("twice:", *formula, copy.repeated);
-  list("not in the ideal copy:", *formula, copy.not_in_ideal);
-  list("bound too late:", *formula, copy.misplaced);
-  if (copy.backwards) std::cout << "every leaf comes before the last: is this a book read from right to left?\n";
+  if (!present) return refuse("leaves", present.error());
+  auto const joints = read_joints(*formula, arguments.words().size() > 2 ? arguments.words()[2] : "");
+  if (!joints) return refuse("joints", joints.error());
+  tell(*formula, check_copy(*formula, *present, *joints));
 }

@@ -23,50 +23,147 @@ TEST_CASE("A leaf lost with its conjugate is a lost bifolium") {
   auto const book = formula_of("8°: A-C⁸");
   auto const copy = check(book, "A1-8, B1-2 B4-5 B7-C8");
   CHECK(wants(book, copy) == "wants B3.6");
-  REQUIRE(copy.missing.size() == 2);
-  CHECK(copy.missing[0].conjugate_missing);
+  REQUIRE(copy.wanting.size() == 2);
+  CHECK(missing_leaf(book, copy, 8 + 3).conjugate_missing);
+  CHECK(missing_leaf(book, copy, 8 + 3).conjugate == read_reference(book, "B6")->leaf);
   CHECK(wants(book, check(book, "A B C1-7")) == "wants C8");
+  CHECK(!missing_leaf(book, check(book, "A B C1-7"), 24).conjugate_missing);
   CHECK(wants(book, check(book, "A-C")).empty());
   CHECK(check(book, "A-C").complete());
+}
+
+TEST_CASE("What is wanting is said as the trade says it") {
+  auto const book = formula_of("8°: π² A-K⁸ L⁴");
+  auto const says = [&](char const* present) { return wants(book, check(book, present)); };
+  CHECK(says("π A-B D-K L") == "wants C");
+  CHECK(says("A1-8 C1-8 G-K L") == "wants π, B, D-F");
+  CHECK(says("π A-B C1-2 C7-8 D-L") == "wants C3-6");
+  CHECK(says("π A B1-3 B6-8 C-L") == "wants B4.5");
+  CHECK(says("π2 A-L") == "wants π1");
+  CHECK(says("π A7-8 B-L") == "wants A1-6");
+  CHECK(says("π A2-K8") == "wants A1, L");
+  CHECK(says("") == "wants π, A-K, L");
+  CHECK(says("π A1-5 A8 B-L") == "wants A6, A7");
+  CHECK(says("f.1-50 f.52-86") == "wants G1"); // leaf 51 is the first of the seventh gathering: 2 + 6 * 8 + 1
 }
 
 TEST_CASE("The ideal copy does not want what the formula deletes") {
   auto const book = formula_of("A⁸ B⁸(−B8)");
   CHECK(check(book, "A1-B7").complete());
-  auto const uncorrected = check(book, "A1-B7 B5");
-  CHECK(uncorrected.repeated.size() == 1);
+  CHECK(check(book, "A1-B7 B5").repeated.size() == 1);
+  auto const uncorrected = check(book, "A-B B8");
+  CHECK(uncorrected.complete());
+  REQUIRE(uncorrected.not_in_ideal.size() == 1);
+  CHECK(uncorrected.leaves_ideal == 15);
+  CHECK(uncorrected.leaves_present == 16);
+  auto const by_ends = check(book, "A1-8 B1-8");
+  CHECK(by_ends.complete());
+  CHECK(by_ends.not_in_ideal == uncorrected.not_in_ideal);
 }
 
 TEST_CASE("Gatherings bound out of order, and books collated from the back") {
   auto const book = formula_of("A-C⁴");
   auto const copy = check(book, "A C B");
   CHECK(copy.complete());
-  CHECK(copy.misplaced.size() == 4);
-  std::vector<LeafOfBook> backwards;
-  for (int n = 12; n > 0; --n) backwards.push_back(*leaf_of_number(book, n));
+  REQUIRE(copy.misplaced.size() == 1);
+  CHECK(misbound(book, copy) == "B bound behind C4");
+  CHECK(misbound(book, check(book, "A4 A1-3 B-C")) == "A4 bound at the front");
+  CHECK(misbound(book, check(book, "A1 A3 A2 A4 B-C")) == "A2 bound behind A3"); // or A3 too early: as many leaves
+  CHECK(misbound(book, check(book, "A-C")).empty());
+  CHECK(misbound(book, check(book, "A C B1-2 B4")) == "B1-2, B4 bound behind C4");
+  auto const twice = check(book, "A B A1-2 C");
+  CHECK(twice.misplaced.empty());
+  REQUIRE(twice.repeated.size() == 1);
+  CHECK(twice.repeated[0].leaves() == 2);
+  std::vector<LeafSpan> backwards;
+  for (int n = 12; n > 0; --n) backwards.push_back(span_of_numbers(book, n, n));
   CHECK(check_copy(book, backwards).backwards);
+  CHECK(!copy.backwards);
+}
+
+TEST_CASE("Any order of single leaves is cleared up, and nothing is lost or found") { // a law
+  auto const book = formula_of("π² A-C⁸ D⁴(−D4)");
+  std::uint32_t dice = 1;
+  for (int round = 0; round < 300; ++round) {
+    std::vector<LeafSpan> present;
+    std::vector<int> times(static_cast<std::size_t>(leaf_count(book)) + 1);
+    for (int i = 0; i < 25; ++i) {
+      dice = dice * 1664525U + 1013904223U;
+      auto const number = static_cast<int>((dice >> 8U) % static_cast<std::uint32_t>(leaf_count(book))) + 1;
+      present.push_back(span_of_numbers(book, number, number));
+      ++times[static_cast<std::size_t>(number)];
+    }
+    auto const copy = check_copy(book, present);
+    std::int64_t wanting = 0, repeated = 0, absent = 0;
+    for (auto const& span : copy.wanting) {
+      wanting += span.leaves();
+      for (auto n = span.from; n <= span.to; ++n) CHECK(times[static_cast<std::size_t>(n)] == 0);
+    }
+    for (auto const& span : copy.repeated) repeated += span.leaves();
+    for (std::size_t n = 1; n < times.size(); ++n) absent += times[n] == 0 ? 1 : 0;
+    CHECK(wanting == absent);
+    CHECK(copy.leaves_present - repeated + wanting == leaf_count(book));
+    // what is left in place rises
+    std::int64_t last = 0;
+    std::vector<bool> out(times.size()), met(times.size());
+    for (auto const& one : copy.misplaced)
+      for (auto n = one.leaves.from; n <= one.leaves.to; ++n) out[static_cast<std::size_t>(n)] = true;
+    for (auto const& span : present) {
+      auto const n = static_cast<std::size_t>(span.from);
+      if (out[n] || met[n]) continue;
+      met[n] = true;
+      CHECK(span.from > last);
+      last = span.from;
+    }
+  }
+}
+
+TEST_CASE("A formula of absurd size costs what its text costs") {
+  auto const book = formula_of("A-9999Z⁴⁰⁹⁶");
+  auto const copy = check(book, "A-B 500C7-9998Z");
+  CHECK(copy.leaves_ideal == std::int64_t{9999} * 23 * 4096);
+  CHECK(copy.wanting.size() == 2);
+  CHECK(wants(book, copy) == "wants C-500B, 500C1-6, 9999A-9999Z");
+  CHECK(wants(book, check(book, "")) == "wants A-9999Z");
 }
 
 TEST_CASE("Joints agree with the formula or speak against it") {
   auto const book = formula_of("A⁴ B⁴(±B2)");
-  auto const judged = check_copy(book, {},
-                                 {{{{0, 0}, 1, 0}, {{0, 0}, 4, 0}, Joint::conjugate},
-                                  {{{1, 0}, 2, 0}, {}, Joint::stub},
-                                  {{{0, 0}, 2, 0}, {}, Joint::stub},
-                                  {{{0, 0}, 2, 0}, {}, Joint::sewing},
-                                  {{{0, 0}, 1, 0}, {{0, 0}, 3, 0}, Joint::chain_lines_run_on}})
-                          .joints;
-  REQUIRE(judged.size() == 5);
+  auto const read =
+      read_joints(book, "A1.4 conjugate; B2 stub; A2 stub, A2 sewing\nA1.3 chain lines run on; "
+                        "A1.4 disjunct; A2.3 mark halves meet; A1.B1 chain lines break; A1 sewing; B1.4 conjugate");
+  REQUIRE(read);
+  auto const judged = check_copy(book, {}, *read).joints;
+  REQUIRE(judged.size() == 10);
   CHECK(judged[0].words == "A1.4 conjugate: agrees");
   CHECK(judged[1].words == "B2 on a stub: agrees");
-  CHECK(judged[2].words == "A2 on a stub: a cancel?");
+  CHECK(judged[2].words == "A2 on a stub: contradicts the formula; a cancel?");
   CHECK(judged[3].agrees);
-  CHECK(!judged[4].agrees);
+  CHECK(judged[4].words == "A1.3 chain lines run on: contradicts the formula, by which A4 is conjugate with it");
+  CHECK(judged[5].words == "A1.4 disjunct: contradicts the formula; is one of them a cancel?");
+  CHECK(judged[6].agrees);
+  CHECK(judged[7].words == "A1.B1 chain lines do not meet: agrees");
+  CHECK(judged[8].words == "A1 followed by the sewing: contradicts the formula, whose middle is behind leaf 2");
+  CHECK(judged[9].agrees);
+}
+
+TEST_CASE("Evidence that cannot be read says where") {
+  auto const book = formula_of("A-C⁴");
+  CHECK(read_joints(book, "A1.4 conjugate; A1.9 disjunct").error().column == 17);
+  CHECK(read_joints(book, "A1.9 disjunct").error().limit == 4);
+  CHECK(read_joints(book, "A1 conjugate").error().problem == Problem::not_evidence);
+  CHECK(read_joints(book, "A1.4 glued").error().problem == Problem::not_evidence);
+  CHECK(read_joints(book, "D1.4 conjugate").error().problem == Problem::no_such_gathering);
+  CHECK(read_joints(book, " ; ")->empty());
 }
 
 TEST_CASE("Leaves that cannot be read say where") {
   auto const book = formula_of("A-C⁴");
   CHECK(read_leaves_present(book, "A1-4, D1").error().column == 7);
   CHECK(read_leaves_present(book, "A1-9").error().limit == 4);
-  CHECK(!read_leaves_present(book, "C-A"));
+  CHECK(read_leaves_present(book, "C-A").error().problem == Problem::run_goes_backwards);
+  CHECK(read_leaves_present(book, "A4-1").error().problem == Problem::run_goes_backwards);
+  CHECK(read_leaves_present(book, "f.2-13").error().problem == Problem::reference_not_in_book);
+  CHECK(read_leaves_present(book, "f.2-").error().problem == Problem::not_a_reference);
+  CHECK(read_leaves_present(book, "A1-").error().column == 4);
 }

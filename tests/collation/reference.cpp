@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/collation.hpp>
+#include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>
 
 #include "check.hpp"
@@ -45,6 +46,60 @@ TEST_CASE("A leaf is the same in every form of reference") {
   auto const unsigned_book = formula_of("Fol. [1-2¹⁰ 3¹² 4-10¹⁰]");
   CHECK(leaf_number(unsigned_book, read_reference(unsigned_book, "[2]/1r")->leaf) == 11);
   CHECK(leaf_number(unsigned_book, read_reference(unsigned_book, "3/12")->leaf) == 32);
+}
+
+TEST_CASE(
+    "Every form of reference is read and written") { // forms: BMC and PI 10b, 30ᵃ; Bodleian a2r; GLA and MOR 36/10
+  auto const book = formula_of("π² A-Z⁸ 2A-2C⁸");
+  auto const leaf = *read_reference(book, "B3v");
+  CHECK(write_reference(book, leaf) == "B3v");
+  CHECK(write_reference(book, leaf, ReferenceForm::raised_side) == "B3ᵛ");
+  CHECK(write_reference(book, leaf, ReferenceForm::roman) == "Biij verso");
+  CHECK(write_reference(book, leaf, ReferenceForm::leaf_number) == "f. 13v");
+  CHECK(write_reference(book, leaf, ReferenceForm::leaf_letter) == "13b");
+  for (auto text : {"sig. B3v", "B3ᵛ", "Biijv", "Biiiv", "Biiiᵛ", "B.iii.v.", "B. iij. verso", "f. 13v", "fol. 13b",
+                    "Bl. 13ᵇ", "13ᵇ", "ff. 13v", "leaf 13v"}) {
+    INFO(text);
+    CHECK(*read_reference(book, text) == leaf);
+  }
+  CHECK(read_reference(book, "Biv")->leaf.leaf == 4);
+  CHECK(read_reference(book, "Bviiv")->leaf.leaf == 7);
+  CHECK(read_reference(book, "Bv").error().problem == Problem::not_a_reference); // the verso of what?
+  CHECK(conjugate(book, leaf) == *read_reference(book, "B6"));
+}
+
+TEST_CASE("What was written as a reference is read as the same leaf") { // a law, over marks of all kinds
+  for (auto text : {"π² ²π² A-K⁸ L⁴(−L4)", "A⁸(A3+χ1.2; -A8) B-C⁶/⁴ D⁸ E⁴(+2*)", "1-3¹⁰ 4⁸(4/8+χ1)", "[A]2 B-2C4 a-c8",
+                    "a-z¹² 2a-2z¹² Aa4", "*⁸ 2*⁸ †A-†C⁸ H*-K*⁴ [par.]⁴ )(⁴", "α-ω¹⁰ ²A-C⁸ πA⁴ χB⁴"}) {
+    auto const book = formula_of(text);
+    for (std::int64_t n = 1; n <= leaf_count(book); ++n)
+      for (auto side : {LeafSide::not_said, LeafSide::recto, LeafSide::verso})
+        for (auto form : {ReferenceForm::signature, ReferenceForm::raised_side, ReferenceForm::roman,
+                          ReferenceForm::leaf_number, ReferenceForm::leaf_letter}) {
+          Reference const reference{*leaf_of_number(book, n), side};
+          auto const written = write_reference(book, reference, form);
+          INFO(text, " ", written);
+          CHECK(read_reference(book, written) == Expected{reference});
+        }
+  }
+}
+
+TEST_CASE("Sheets that make two gatherings place the pages of both") {
+  // the structure: Lenormand (Roret, 1900) and others, twelves as eight and four; that 8 stands with 1 in the outer forme
+  // of the eight is the conjugate law (Savage 1841); so is that B1 and B4 share a forme
+  auto const book = formula_of("12°: A-F⁸/⁴");
+  auto const folded = *fold(Attested::find("12_8_plus_4")->scheme());
+  auto const at = [&](char const* reference) { return place_of(book, *read_reference(book, reference), folded); };
+  REQUIRE(at("A1r"));
+  REQUIRE(at("B4v"));
+  CHECK(at("A1r")->side == at("A8v")->side);
+  CHECK(at("A1r")->side != at("A1v")->side);
+  CHECK(at("B1r")->side == at("B4v")->side);
+  CHECK(at("F1r") == at("B1r"));
+  CHECK(!place_of(formula_of("12°: A-C⁸"), *read_reference(book, "A1r"), folded)); // no four beside the eight
+  auto const half = formula_of("8°: A-C⁴");
+  CHECK(place_of(half, *read_reference(half, "C1r"), *fold(Attested::find("8_half_sheet")->scheme()))->side ==
+        Side::only);
 }
 
 TEST_CASE("References to leaves that are not there say so") {

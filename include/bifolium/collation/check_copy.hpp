@@ -2,34 +2,30 @@
 /// A copy against the formula. The formula tells of the ideal copy; what stands in the hand may want leaves, have them
 /// twice or in another order. Both are kept apart: nothing seen in one copy changes the formula. A missing leaf whose
 /// conjugate is missing too is a lost bifolium, easily lost without a trace; one whose conjugate is there has left a
-/// stub. Evidence of conjugacy is weighed leaf by leaf: it agrees with the formula, or speaks against it.
+/// stub. Everything is kept in spans, so the cost goes with what is listed and not with the leaves of the book.
 #pragma once
 
-#include <bifolium/collation/reference.hpp>
+#include <bifolium/collation/joints.hpp>
+#include <bifolium/collation/leaf_span.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
-/// What was seen of how two leaves hang together, or of one leaf by itself.
-enum class Joint : std::uint8_t {
-  conjugate,          ///< seen to be one bent piece
-  disjunct,           ///< seen not to be
-  chain_lines_run_on, ///< across the fold, without a break
-  chain_lines_break,  ///< they do not meet
-  mark_halves_meet,   ///< two halves of one watermark
-  stub,               ///< the first leaf hangs on a stub
-  sewing              ///< the thread is seen behind the first leaf: the middle of the gathering
+/// Leaves that stand elsewhere than in the ideal copy.
+struct Misplaced {
+  LeafSpan leaves{};
+  std::optional<LeafOfBook> after{}; ///< what they are bound behind; nothing at the front
 };
-/// One piece of evidence. `second` is not looked at for a stub or sewing.
-struct JointSeen {
-  LeafOfBook first{}, second{};
-  Joint what{};
-};
-/// How a piece of evidence stands to the formula.
-struct JointJudged {
-  JointSeen seen{};
-  bool agrees{};
-  std::string words{}; ///< "A1.4 conjugate: agrees"
+/// What a copy shows against the formula.
+struct CopyChecked {
+  std::vector<LeafSpan> wanting{};
+  std::vector<LeafSpan> repeated{};
+  std::vector<LeafOfBook> not_in_ideal{}; ///< leaves the ideal copy lacks: a cancelled or deleted leaf left in
+  std::vector<Misplaced> misplaced{};     ///< the fewest leaves that, set right, bring all into order
+  std::vector<JointJudged> joints{};
+  std::int64_t leaves_ideal{}, leaves_present{};
+  bool backwards{}; ///< every leaf comes before the last: a book read from right to left, collated from the back?
+  [[nodiscard]] bool complete() const noexcept { return wanting.empty(); }
 };
 /// A leaf the copy wants.
 struct MissingLeaf {
@@ -37,183 +33,252 @@ struct MissingLeaf {
   std::optional<LeafOfBook> conjugate{};
   bool conjugate_missing{}; ///< both halves gone: a lost bifolium
 };
-/// What a copy shows against the formula.
-struct CopyChecked {
-  std::vector<MissingLeaf> missing{};
-  std::vector<LeafOfBook> repeated{};
-  std::vector<LeafOfBook> not_in_ideal{}; ///< leaves the ideal copy lacks: a cancelled or deleted leaf left in
-  std::vector<LeafOfBook> misplaced{};    ///< leaves bound before one they should follow
-  std::vector<JointJudged> joints{};
-  std::int64_t leaves_ideal{}, leaves_present{};
-  bool backwards{}; ///< every reference falls: is the book read from right to left and collated from the back?
-  [[nodiscard]] bool complete() const noexcept { return missing.empty(); }
-};
 
 namespace detail {
 
-inline std::string leaf_words(Formula const& formula, LeafOfBook const& leaf) {
-  return write_reference(formula, {leaf, LeafSide::not_said});
-}
-inline JointJudged judge(Formula const& formula, JointSeen const& seen) {
-  auto const mate = conjugate(formula, seen.first);
-  bool const together = mate && *mate == seen.second;
-  JointJudged judged{seen, false, leaf_words(formula, seen.first)};
-  auto& words = judged.words;
-  auto const pair = [&](char const* what, bool agrees) {
-    words += "." + std::to_string(seen.second.leaf) + " " + what + (agrees ? ": agrees" : ": contradicts the formula");
-    judged.agrees = agrees;
+/// Disjoint spans of numbers in order, and which part of a new one was there already.
+class NumbersSeen {
+  struct Numbers {
+    std::int64_t from{}, to{};
   };
-  switch (seen.what) {
-  case Joint::conjugate:
-    pair("conjugate", together);
-    break;
-  case Joint::disjunct:
-    pair("disjunct", !together);
-    break;
-  case Joint::chain_lines_run_on:
-    pair("chain lines run on", together);
-    break;
-  case Joint::chain_lines_break:
-    pair("chain lines do not meet", !together);
-    break;
-  case Joint::mark_halves_meet:
-    pair("halves of one mark", together);
-    break;
-  case Joint::stub:
-    judged.agrees = !mate;
-    words += mate ? " on a stub: a cancel?" : " on a stub: agrees";
-    break;
-  case Joint::sewing: {
-    auto const folded = formula.leaves_folded(seen.first.gathering);
-    judged.agrees = 2 * seen.first.leaf == folded;
-    words += " followed by the sewing: ";
-    words += judged.agrees ? "agrees" : "the middle should be behind leaf " + std::to_string(folded / 2);
-    break;
+  std::vector<Numbers> seen_{};
+
+  /// The first that does not end before `number`.
+  [[nodiscard]] std::size_t at(std::int64_t number) const {
+    std::size_t low = 0, high = seen_.size();
+    while (low < high)
+      if (auto const middle = low + (high - low) / 2; seen_[middle].to < number)
+        low = middle + 1;
+      else
+        high = middle;
+    return low;
   }
+
+public:
+  /// Calls fresh(from, to) and again(from, to) for the parts, in order.
+  template <class Fresh, class Again> void add(std::int64_t from, std::int64_t to, Fresh&& fresh, Again&& again) {
+    auto i = at(from);
+    auto const place = i;
+    Numbers whole{from, to};
+    for (auto next = from; next <= to;) {
+      bool const free = i == seen_.size() || seen_[i].from > next;
+      auto const end = i == seen_.size() ? to : free ? seen_[i].from - 1 : seen_[i].to;
+      auto const until = end < to ? end : to;
+      if (free)
+        fresh(next, until);
+      else {
+        again(next, until);
+        whole = {(seen_[i].from < whole.from ? seen_[i].from : whole.from),
+                 (seen_[i].to > whole.to ? seen_[i].to : whole.to)};
+        ++i;
+      }
+      next = until + 1;
+    }
+    auto const first = seen_.begin() + static_cast<std::ptrdiff_t>(place);
+    if (i == place)
+      seen_.insert(first, whole);
+    else {
+      *first = whole;
+      seen_.erase(first + 1, seen_.begin() + static_cast<std::ptrdiff_t>(i));
+    }
   }
-  return judged;
+  /// Calls gap(from, to) for what is not there of 1 to `last`.
+  template <class Gap> void gaps(std::int64_t last, Gap&& gap) const {
+    std::int64_t next = 1;
+    for (auto const& one : seen_) {
+      if (one.from > next) gap(next, one.from - 1);
+      next = one.to + 1;
+    }
+    if (next <= last) gap(next, last);
+  }
+};
+
+/// Which of the spans stand in order: the choice that leaves most leaves in place.
+inline std::vector<bool> in_order(std::vector<LeafSpan> const& spans) {
+  struct Chain { // the best that ends with span `span`; kept so that both `to` and `leaves` rise
+    std::int64_t to{}, leaves{};
+    std::size_t span{};
+  };
+  constexpr auto none = static_cast<std::size_t>(-1);
+  std::vector<Chain> best;
+  std::vector<std::size_t> before(spans.size(), none);
+  auto const first_not_before = [&](std::int64_t number) {
+    std::size_t low = 0, high = best.size();
+    while (low < high)
+      if (auto const middle = low + (high - low) / 2; best[middle].to < number)
+        low = middle + 1;
+      else
+        high = middle;
+    return low;
+  };
+  for (std::size_t s = 0; s < spans.size(); ++s) {
+    auto leaves = spans[s].leaves();
+    if (auto const i = first_not_before(spans[s].from); i > 0) {
+      before[s] = best[i - 1].span;
+      leaves += best[i - 1].leaves;
+    }
+    auto const i = first_not_before(spans[s].to);
+    if (i > 0 && best[i - 1].leaves >= leaves) continue;
+    auto end = i;
+    while (end < best.size() && best[end].leaves < leaves) ++end;
+    auto const at = best.begin() + static_cast<std::ptrdiff_t>(i);
+    if (end == i)
+      best.insert(at, {spans[s].to, leaves, s});
+    else {
+      *at = {spans[s].to, leaves, s};
+      best.erase(at + 1, best.begin() + static_cast<std::ptrdiff_t>(end));
+    }
+  }
+  std::vector<bool> kept(spans.size());
+  if (best.empty()) return kept;
+  for (auto s = best.back().span; s != none; s = before[s]) kept[s] = true;
+  return kept;
 }
 
 } // namespace detail
 
 /// Checks the leaves present, in the order of the copy, and what was seen of their joints.
-/// pre: the leaves are of gatherings of the formula (read_reference finds them).
-[[nodiscard]] inline CopyChecked check_copy(Formula const& formula, std::vector<LeafOfBook> const& present,
+/// pre: the leaves are of gatherings of the formula (read_leaves_present finds them).
+[[nodiscard]] inline CopyChecked check_copy(Formula const& formula, std::vector<LeafSpan> const& present,
                                             std::vector<JointSeen> const& seen = {}) {
   CopyChecked result;
   result.leaves_ideal = leaf_count(formula);
-  result.leaves_present = static_cast<std::int64_t>(present.size());
-  // by number in the book: present or not
-  std::vector<bool> there(static_cast<std::size_t>(result.leaves_ideal) + 1);
-  std::int64_t highest = 0, last = 0;
-  std::size_t falls = 0;
-  for (auto const& leaf : present) {
-    auto const number = leaf_number(formula, leaf);
-    if (!number) {
-      result.not_in_ideal.push_back(leaf);
+  detail::NumbersSeen numbers;
+  std::vector<LeafSpan> found; // what was not there before, in the order of the copy
+  bool falling = true;
+  bool joined = false; // nothing else stands between the last of `found` and what comes
+  for (auto const& span : present) {
+    if (!span.in_ideal()) {
+      result.not_in_ideal.push_back(span.first);
+      result.leaves_present += 1;
+      joined = false;
       continue;
     }
-    if (there[static_cast<std::size_t>(*number)])
-      result.repeated.push_back(leaf);
-    else if (*number < highest)
-      result.misplaced.push_back(leaf);
-    there[static_cast<std::size_t>(*number)] = true;
-    falls += last != 0 && *number < last ? 1U : 0U;
-    highest = *number > highest ? *number : highest;
-    last = *number;
+    result.leaves_present += span.leaves();
+    falling = falling && span.from == span.to && (found.empty() || span.from < found.back().from);
+    numbers.add(
+        span.from, span.to,
+        [&](std::int64_t from, std::int64_t to) {
+          if (joined && found.back().to + 1 == from)
+            found.back() = span_of_numbers(formula, found.back().from, to);
+          else
+            found.push_back(span_of_numbers(formula, from, to));
+          joined = true;
+        },
+        [&](std::int64_t from, std::int64_t to) {
+          result.repeated.push_back(span_of_numbers(formula, from, to));
+          joined = false;
+        });
   }
-  result.backwards = present.size() > 2 && falls + 1 == present.size();
-  for (std::int64_t n = 1; n <= result.leaves_ideal; ++n) {
-    if (there[static_cast<std::size_t>(n)]) continue;
-    MissingLeaf missing{*leaf_of_number(formula, n), {}, false};
-    missing.conjugate = conjugate(formula, missing.leaf);
-    if (missing.conjugate) {
-      auto const other = leaf_number(formula, *missing.conjugate);
-      missing.conjugate_missing = other && !there[static_cast<std::size_t>(*other)];
-    }
-    result.missing.push_back(missing);
-  }
-  for (auto const& one : seen) result.joints.push_back(detail::judge(formula, one));
+  result.backwards = falling && found.size() > 2;
+  auto const kept = detail::in_order(found);
+  for (std::size_t s = 0; s < found.size(); ++s)
+    if (!kept[s]) result.misplaced.push_back({found[s], s == 0 ? std::nullopt : std::optional{found[s - 1].last}});
+  numbers.gaps(result.leaves_ideal, [&](std::int64_t from, std::int64_t to) {
+    result.wanting.push_back(span_of_numbers(formula, from, to));
+  });
+  for (auto const& one : seen) result.joints.push_back(judge(formula, one));
   return result;
 }
 
-/// What the copy wants, as the trade says it: "wants B3.6, C8"; empty for a complete copy. A lost bifolium has a full
-/// point between its leaves.
-[[nodiscard]] inline std::string wants(Formula const& formula, CopyChecked const& copy) {
-  std::string text;
-  for (auto const& missing : copy.missing) {
-    if (missing.conjugate_missing && *missing.conjugate < missing.leaf) continue; // said with its other half
-    text += text.empty() ? "wants " : ", ";
-    text += detail::leaf_words(formula, missing.leaf);
-    if (missing.conjugate_missing) text += "." + std::to_string(missing.conjugate->leaf);
-  }
-  return text;
+/// The span of wanting leaves in which a leaf of the book lies, by its number.
+[[nodiscard]] inline std::optional<LeafSpan> wanting_at(CopyChecked const& copy, std::int64_t number) {
+  std::size_t low = 0, high = copy.wanting.size();
+  while (low < high)
+    if (auto const middle = low + (high - low) / 2; copy.wanting[middle].to < number)
+      low = middle + 1;
+    else
+      high = middle;
+  return low < copy.wanting.size() && copy.wanting[low].from <= number ? std::optional{copy.wanting[low]}
+                                                                       : std::nullopt;
+}
+/// What became of a leaf the copy wants, by its number. pre: a leaf of the book.
+[[nodiscard]] inline MissingLeaf missing_leaf(Formula const& formula, CopyChecked const& copy, std::int64_t number) {
+  auto const leaf = leaf_of_number(formula, number);
+  if (!leaf) broken("the book has no leaf of that number");
+  MissingLeaf missing{*leaf, conjugate(formula, *leaf), false};
+  if (missing.conjugate)
+    if (auto const other = leaf_number(formula, *missing.conjugate))
+      missing.conjugate_missing = wanting_at(copy, *other).has_value();
+  return missing;
 }
 
-/// Reads the leaves present: references and runs of them, parted by blanks, commas or semicolons: "A1-8, B1 B2 C-D".
-/// A gathering alone means all its leaves. error: as read_reference, with the column.
-[[nodiscard]] inline Expected<std::vector<LeafOfBook>> read_leaves_present(Formula const& formula,
-                                                                           std::string_view text) {
-  std::vector<LeafOfBook> present;
-  std::size_t at = 0;
-  auto const parts = [](char c) { return c == ' ' || c == ',' || c == ';' || c == '\t' || c == '\n' || c == '\r'; };
-  // one end of a run: a leaf, or a gathering (leaf 0)
-  auto const end_of_run = [&](std::string_view word, std::size_t column) -> Expected<LeafOfBook> {
-    if (auto const leaf = read_reference(formula, word)) return leaf->leaf;
-    auto const mark = detail::SignatureScanner{word, formula.letters()}.scan(0);
-    if (mark && mark.end == word.size()) {
-      if (auto const gathering = find_gathering(formula, mark.signature)) return LeafOfBook{*gathering, 0, 0};
-    }
-    auto error = read_reference(formula, word).error();
-    error.column = column_of(text, column);
-    return error;
-  };
-  while (at < text.size()) {
-    if (parts(text[at])) {
-      ++at;
-      continue;
-    }
-    auto const from = at;
-    while (at < text.size() && !parts(text[at])) ++at;
-    auto const word = text.substr(from, at - from);
-    std::size_t dash = word.size(), behind = word.size();
-    for (std::size_t i = 0; i < word.size(); i += decode(word, i).bytes)
-      if (i > 0 && is_dash(decode(word, i).value) && dash == word.size()) dash = i, behind = i + decode(word, i).bytes;
-    auto const first = end_of_run(word.substr(0, dash), from);
-    if (!first) return first.error();
-    auto last = *first;
-    if (dash < word.size()) {
-      auto const rest = word.substr(behind);
-      int figure = 0;
-      bool only_figures = !rest.empty();
-      for (char c : rest) {
-        only_figures = only_figures && detail::is_digit(c);
-        if (only_figures && figure < 10000) figure = figure * 10 + (c - '0');
-      }
-      if (only_figures && first->leaf != 0) { // A1-8
-        if (figure < 1 || figure > formula.leaves_folded(first->gathering))
-          return error_at(Problem::no_such_leaf, 1, column_of(text, from), word.data(), word.size(),
-                          formula.leaves_folded(first->gathering));
-        last.leaf = figure;
-      } else {
-        auto const end = end_of_run(rest, from + behind);
-        if (!end) return end.error();
-        last = *end;
-      }
-    }
-    bool const wholes = last.leaf == 0;
-    auto const start = first->leaf == 0 ? leaves_before(formula, first->gathering) + 1 : leaf_number(formula, *first);
-    auto const end = wholes ? leaves_before(formula, last.gathering) + formula.leaves_folded(last.gathering) +
-                                  leaves_gained(formula, last.gathering)
-                            : leaf_number(formula, last);
-    if (!start || !end) { // a leaf that the ideal copy lacks
-      present.push_back(*first);
-      continue;
-    }
-    if (*end < *start) return error_at(Problem::run_goes_backwards, 1, column_of(text, from), word.data(), word.size());
-    for (auto n = *start; n <= *end; ++n) present.push_back(*leaf_of_number(formula, n));
+namespace detail {
+
+/// Of the leaves wanting, those that follow one another in one gathering, beginning with `number`.
+inline std::int64_t last_of_portion(Formula const& formula, LeafSpan const& wanting, std::int64_t number) {
+  auto const end = numbers_of(formula, leaf_of_number(formula, number)->gathering).to;
+  return end < wanting.to ? end : wanting.to;
+}
+/// More than a bifolium's two leaves together are named by their ends.
+inline bool named_by_ends(Formula const& formula, CopyChecked const& copy, std::int64_t number) {
+  auto const wanting = wanting_at(copy, number);
+  if (!wanting) return false;
+  auto const here = numbers_of(formula, leaf_of_number(formula, number)->gathering);
+  auto const from = here.from > wanting->from ? here.from : wanting->from;
+  return last_of_portion(formula, *wanting, number) - from >= 2;
+}
+/// What is wanting of one gathering, from `from` to `to`.
+inline void append_wanting(Formula const& formula, CopyChecked const& copy, std::int64_t from, std::int64_t to,
+                           std::string& text) {
+  auto const part = [&] { text += text.empty() ? "" : ", "; };
+  if (to - from >= 2) return part(), text += span_words(formula, span_of_numbers(formula, from, to)), void();
+  for (auto n = from; n <= to; ++n) {
+    auto const missing = missing_leaf(formula, copy, n);
+    auto const other = missing.conjugate_missing ? leaf_number(formula, *missing.conjugate) : std::nullopt;
+    bool const bifolium = other && !named_by_ends(formula, copy, *other);
+    if (bifolium && *other < n) continue; // said with its other half
+    part();
+    text += leaf_words(formula, missing.leaf);
+    if (bifolium)
+      text += '.' + (missing.conjugate->inserted > 0 ? leaf_words(formula, *missing.conjugate)
+                                                     : std::to_string(missing.conjugate->leaf));
   }
-  return present;
+}
+
+} // namespace detail
+
+/// What the copy wants, as the trade says it: "wants B3.6, C8, E-G"; empty for a complete copy. A lost bifolium has a full
+/// point between its leaves, three leaves and more that follow one another are named by the first and the last.
+[[nodiscard]] inline std::string wants(Formula const& formula, CopyChecked const& copy) {
+  std::string text;
+  for (auto const& span : copy.wanting)
+    for (auto n = span.from; n <= span.to;) {
+      auto const at = leaf_of_number(formula, n)->gathering;
+      auto const here = detail::numbers_of(formula, at);
+      if (here.from < n || here.to > span.to) { // part of a gathering
+        auto const end = here.to < span.to ? here.to : span.to;
+        detail::append_wanting(formula, copy, n, end, text);
+        n = end + 1;
+        continue;
+      }
+      // whole gatherings, as far as they belong to one run
+      auto last = GatheringAt{at.run, formula.runs()[at.run].gatherings - 1};
+      if (detail::numbers_of(formula, last).to > span.to) {
+        last = leaf_of_number(formula, span.to)->gathering;
+        if (detail::numbers_of(formula, last).to > span.to) --last.index;
+      }
+      auto const end = detail::numbers_of(formula, last).to;
+      if (!text.empty()) text += ", ";
+      text += detail::span_words(formula, span_of_numbers(formula, n, end));
+      n = end + 1;
+    }
+  return text.empty() ? text : "wants " + text;
+}
+
+/// What is wrong with the order: "B bound behind C4; A8 bound at the front"; empty when all is in place.
+[[nodiscard]] inline std::string misbound(Formula const& formula, CopyChecked const& copy) {
+  std::string text;
+  auto const& all = copy.misplaced;
+  for (std::size_t i = 0; i < all.size();) {
+    if (!text.empty()) text += "; ";
+    text += detail::span_words(formula, all[i].leaves);
+    auto const& after = all[i].after;
+    for (++i; i < all.size() && all[i].after == all[i - 1].leaves.last; ++i) // bound behind one another
+      text += ", " + detail::span_words(formula, all[i].leaves);
+    text += after ? " bound behind " + detail::leaf_words(formula, *after) : " bound at the front";
+  }
+  return text;
 }
 
 } // namespace v0

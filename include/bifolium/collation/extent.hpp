@@ -4,8 +4,7 @@
 /// so two pages or a leaf fewer than the formula is told apart from a contradiction. The arithmetic is shown.
 #pragma once
 
-#include <bifolium/collation/formula.hpp>
-#include <bifolium/core/utf8.hpp>
+#include <bifolium/collation/read_pagination.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -17,100 +16,21 @@ struct Extent {
   std::string sum{}; ///< "8 + 205 + 3"
 };
 
-/// Reads an extent. Roman numerals count as figures; plates and what follows are left alone.
-/// error: not_an_extent, number_too_large.
-[[nodiscard]] inline Expected<Extent> read_extent(std::string_view text) {
-  Extent extent;
-  bool any = false;
-  std::int64_t last = 0;
-  std::size_t at = 0;
-  auto const fail = [&](Problem problem) {
-    return error_at(problem, 1, column_of(text, at), text.data() + at, text.size() - at);
-  };
-  auto const begins = [&](std::string_view word) { return text.substr(at).starts_with(word); };
-  auto const figure = [&]() -> std::int64_t {
-    std::int64_t n = 0;
-    auto const from = at;
-    for (; at < text.size() && text[at] >= '0' && text[at] <= '9'; ++at)
-      n = n > 9999999 ? n : n * 10 + (text[at] - '0');
-    if (at > from) return n;
-    std::int64_t before = 0;
-    for (; at < text.size(); ++at) {
-      std::int64_t value = 0;
-      switch (text[at] >= 'A' && text[at] <= 'Z' ? text[at] - 'A' + 'a' : text[at]) {
-      case 'i':
-      case 'j':
-        value = 1;
-        break;
-      case 'v':
-        value = 5;
-        break;
-      case 'x':
-        value = 10;
-        break;
-      case 'l':
-        value = 50;
-        break;
-      case 'c':
-        value = 100;
-        break;
-      case 'd':
-        value = 500;
-        break;
-      case 'm':
-        value = 1000;
-        break;
-      default:
-        break;
-      }
-      if (value == 0 || n > 9999999) break;
-      n += before > 0 && value > before ? value - 2 * before : value;
-      before = value;
-    }
-    return at > from ? n : -1;
-  };
-  auto const settle = [&] {
-    if (!any) return;
-    if (!extent.sum.empty()) extent.sum += " + ";
-    extent.sum += std::to_string(last);
-    extent.number += last;
-  };
-  while (at < text.size()) {
-    if (text[at] == ' ' || text[at] == ',' || text[at] == ';' || text[at] == '+') {
-      ++at;
-      continue;
-    }
-    if (any && (begins("p.") || begins("pages") || begins("leaves") || begins("leaf") || begins("Bl.") ||
-                begins("ll.") || begins("ff.") || begins("l."))) {
-      settle();
-      extent.in_leaves = text[at] != 'p';
-      if (extent.number > 99999999) return fail(Problem::number_too_large);
-      return extent;
-    }
-    bool const bracket = text[at] == '[';
-    if (bracket) ++at;
-    bool const corrects = bracket && begins("i.e.");
-    if (corrects) at += 4;
-    while (at < text.size() && text[at] == ' ') ++at;
-    auto const n = figure();
-    if (n < 0 || (corrects && !any)) return fail(Problem::not_an_extent);
-    if (n > 9999999) return fail(Problem::number_too_large);
-    if (at < text.size() && bracket && text[at] == '+') ++at; // [48+] p.: imperfect
-    if (bracket && (at >= text.size() || text[at] != ']')) return fail(Problem::not_an_extent);
-    if (bracket) ++at;
-    if (at < text.size() && is_dash(decode(text, at).value)) { // 337-340: from here to there
-      at += decode(text, at).bytes;
-      auto const to = figure();
-      if (to < n) return fail(Problem::not_an_extent);
-      settle();
-      last = to - n + 1;
-    } else {
-      if (!corrects) settle();
-      last = n;
-    }
-    any = true;
+/// What a statement of pagination or foliation adds up to.
+[[nodiscard]] inline Extent extent_of(Pagination const& pagination) {
+  Extent extent{pagination.by_leaf ? page_count(pagination) / 2 : page_count(pagination), pagination.by_leaf, {}};
+  for (auto const& run : pagination.runs) {
+    if (&run != pagination.runs.data()) extent.sum += " + ";
+    extent.sum += std::to_string(run.count);
   }
-  return fail(any ? Problem::text_ends : Problem::not_an_extent);
+  return extent;
+}
+/// Reads an extent, or a statement that begins with its unit (pp. [viii], [554]). Plates and what follows are left alone.
+/// error: not_an_extent, number_too_large, text_ends where no unit stands.
+[[nodiscard]] inline Expected<Extent> read_extent(std::string_view text) {
+  auto const pagination = detail::PaginationReader{text, true}.read();
+  if (!pagination) return pagination.error();
+  return extent_of(*pagination);
 }
 
 /// How an extent stands to a formula.
@@ -140,6 +60,14 @@ struct ExtentCompared {
                       ? "agrees if a blank leaf at the end was not counted"
                       : "contradicts";
   return result;
+}
+
+/// Compares the formula with the pages stated behind it ("..., pp. [viii], [554]"), where there are any that can be read.
+/// A total of leaves there is compared in reading the formula (Problem::total_contradicts).
+[[nodiscard]] inline std::optional<ExtentCompared> compare_stated_pages(Formula const& formula) {
+  auto const pages = pagination_of(formula);
+  if (!pages || !*pages || (*pages)->unpaged) return std::nullopt;
+  return compare_extent(formula, extent_of(**pages));
 }
 
 } // namespace v0

@@ -7,6 +7,7 @@
 #include <bifolium/collation/walk.hpp>
 #include <bifolium/imposition/imposition.hpp>
 #include <bifolium/leaf/read_signature.hpp>
+#include <bifolium/leaf/roman.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -40,26 +41,26 @@ struct ReferenceScan {
     for (; is_digit(byte()); ++at) n = n > 99999999 ? n : n * 10 + (byte() - '0');
     return at == from ? -1 : n;
   }
-  /// i, ij, iiij, viii.
-  constexpr int roman() noexcept {
-    int total = 0, last = 0;
-    for (;; ++at) {
-      auto const c = byte();
-      int const value = c == 'i' || c == 'j' ? 1 : c == 'v' ? 5 : c == 'x' ? 10 : 0;
-      if (value == 0) return total;
-      if (value == 5 && total == 0 && at + 1 == text.size()) return 0; // a lone v is the verso
-      total += last > 0 && value > last ? value - 2 * last : value;
-      last = value;
-      if (c == 'j') return ++at, total; // j ends a number: in iijv the v is the verso
-    }
+  /// ij, iiij, viii. A lone v at the end is the verso, and a v behind the numeral too: iiiv is leaf three, verso.
+  constexpr std::int64_t roman() noexcept {
+    auto const numeral = roman_numeral(text.substr(at));
+    if (text.substr(at) == "v") return 0;
+    at += numeral.bytes;
+    return numeral.value;
+  }
+  constexpr void point() noexcept {
+    if (byte() == '.') ++at;
+    blanks();
   }
   constexpr LeafSide side() noexcept {
     blanks();
+    auto found = LeafSide::not_said;
     for (std::string_view word : {"recto", "r", "ʳ", "a", "ᵃ"})
-      if (take(word)) return LeafSide::recto;
+      if (found == LeafSide::not_said && take(word)) found = LeafSide::recto;
     for (std::string_view word : {"verso", "v", "ᵛ", "b", "ᵇ"})
-      if (take(word)) return LeafSide::verso;
-    return LeafSide::not_said;
+      if (found == LeafSide::not_said && take(word)) found = LeafSide::verso;
+    if (found != LeafSide::not_said) point();
+    return found;
   }
 };
 
@@ -77,16 +78,18 @@ struct ReferenceScan {
   return std::nullopt;
 }
 
-/// Reads a reference and finds its leaf. error: not_a_reference, no_such_gathering, no_such_leaf (with the leaves the
-/// gathering has), reference_not_in_book for a leaf that was deleted or a number past the end.
-[[nodiscard]] inline Expected<Reference> read_reference(Formula const& formula, std::string_view text) {
-  detail::ReferenceScan scan{text};
+namespace detail {
+
+/// The leaf that a reference names, whether the ideal copy has it or the formula takes it away.
+inline Expected<Reference> find_reference(Formula const& formula, std::string_view text) {
+  ReferenceScan scan{text};
   auto const fail = [&](Problem problem, std::int64_t limit = 0) {
     return error_at(problem, 1, column_of(text, scan.at), text.data(), text.size(), limit);
   };
   scan.blanks();
-  bool const by_leaf = scan.take("f. ") || scan.take("fol. ") || scan.take("ff. ") || scan.take("Bl. ");
-  if (!by_leaf) static_cast<void>(scan.take("sig. ") || scan.take("Sig. "));
+  bool by_leaf = false;
+  for (std::string_view word : {"fol.", "ff.", "f.", "Bl.", "leaf "}) by_leaf = by_leaf || scan.take(word);
+  if (!by_leaf) static_cast<void>(scan.take("sig.") || scan.take("Sig.") || scan.take("sign."));
   scan.blanks();
   auto const start = scan.at;
   if (auto const number = scan.figures(); number >= 0) { // 10b, f. 12v
@@ -99,27 +102,83 @@ struct ReferenceScan {
     }
     scan.at = start;
   }
-  auto const mark = detail::SignatureScanner{text, formula.letters()}.scan(start);
-  if (!mark || by_leaf) return fail(Problem::not_a_reference);
-  scan.at = mark.end;
-  if (scan.byte() == '/') ++scan.at;
-  scan.blanks();
-  auto leaf = scan.figures();
-  if (leaf < 0) leaf = scan.roman();
-  auto const side = scan.side();
-  scan.blanks();
-  if (leaf < 1 || !scan.ended()) return fail(Problem::not_a_reference);
-  auto const at = find_gathering(formula, mark.signature);
-  scan.at = start;
-  if (!at) return fail(Problem::no_such_gathering);
-  if (leaf > formula.leaves_folded(*at)) return fail(Problem::no_such_leaf, formula.leaves_folded(*at));
-  Reference const found{{*at, static_cast<int>(leaf), 0}, side};
-  if (!leaf_number(formula, found.leaf)) return fail(Problem::reference_not_in_book);
+  if (by_leaf) return fail(Problem::not_a_reference);
+  // a signature, and behind it the leaf and the side
+  auto const split = [&](SignatureScan const& mark) -> Expected<Reference> {
+    scan.at = start;
+    if (!mark) return fail(Problem::not_a_reference);
+    scan.at = mark.end;
+    if (scan.byte() == '/')
+      ++scan.at;
+    else
+      scan.point(); // A.iii.
+    auto leaf = scan.figures();
+    if (leaf < 0) leaf = scan.roman();
+    std::int64_t inserted = 0;
+    if (scan.take("+")) { // B3+1: the first leaf inserted behind B3
+      inserted = scan.figures();
+      if (inserted < 1) return fail(Problem::not_a_reference);
+    }
+    scan.point();
+    auto const side = scan.side();
+    scan.blanks();
+    if ((leaf < 1 && inserted == 0) || !scan.ended()) return fail(Problem::not_a_reference);
+    auto at = find_gathering(formula, mark.signature);
+    auto const kind = mark.signature.mark();
+    if (!at && (kind == Mark::pi || kind == Mark::chi)) // then the letters of a Greek alphabet
+      at = find_gathering(formula, Signature::greek(kind == Mark::pi ? 16 : 22, false, mark.signature.multiple())
+                                       .in_series(mark.signature.series()));
+    scan.at = start;
+    if (!at) return fail(Problem::no_such_gathering);
+    auto const folded = formula.leaves_folded(*at);
+    if (leaf > folded) return fail(Problem::no_such_leaf, folded);
+    if (inserted > leaves_inserted(formula, *at, static_cast<int>(leaf))) return fail(Problem::reference_not_in_book);
+    return Reference{{*at, static_cast<int>(leaf), static_cast<int>(inserted)}, side};
+  };
+  auto const longest = split(SignatureScanner{text, formula.letters()}.scan(start));
+  if (longest) return longest;
+  // In π1r and *1r the scanner finds a signature πR; a shorter one may leave a leaf of the book.
+  for (auto end = text.size() < start + 32 ? text.size() : start + 32; end-- > start + 1;) {
+    auto const mark = SignatureScanner{text.substr(0, end), formula.letters()}.scan(start);
+    if (!mark || mark.end != end) continue;
+    if (auto const shorter = split(mark)) return shorter;
+  }
+  return longest;
+}
+
+} // namespace detail
+
+/// Reads a reference and finds its leaf. Where two gatherings bear one signature, as in volumes described together, the
+/// first is meant; the number of the leaf (f. 12v) tells the others.
+/// error: not_a_reference, no_such_gathering, no_such_leaf (with the leaves the gathering has), reference_not_in_book for
+/// a leaf that was deleted or a number past the end.
+[[nodiscard]] inline Expected<Reference> read_reference(Formula const& formula, std::string_view text) {
+  auto const found = detail::find_reference(formula, text);
+  if (found && !leaf_number(formula, found->leaf))
+    return error_at(Problem::reference_not_in_book, 1, 1, text.data(), text.size());
   return found;
 }
 
-/// B3v, ²B3, 36/10r; a leaf inserted behind B3 is B3+1.
-[[nodiscard]] inline std::string write_reference(Formula const& formula, Reference const& reference) {
+/// How a reference is set down.
+enum class ReferenceForm : std::uint8_t {
+  signature,   ///< B3v, 36/10r; the leaf inserted behind B3 is B3+1
+  raised_side, ///< B3ᵛ
+  roman, ///< Biij verso, as early books sign; in figures where the numeral could be taken for part of the signature
+  leaf_number, ///< f. 12v
+  leaf_letter  ///< 12b, as incunable catalogues have it; f. 12 where no side is said
+};
+
+/// Writes a reference; reading it gives the same leaf and side again. pre: for the forms by number, a leaf of the ideal
+/// copy.
+[[nodiscard]] inline std::string write_reference(Formula const& formula, Reference const& reference,
+                                                 ReferenceForm form = ReferenceForm::signature) {
+  bool const said = reference.side != LeafSide::not_said, recto = reference.side == LeafSide::recto;
+  if (form == ReferenceForm::leaf_number || form == ReferenceForm::leaf_letter) {
+    auto const number = leaf_number(formula, reference.leaf);
+    if (!number) broken("the ideal copy has no such leaf, so it has no number");
+    if (form == ReferenceForm::leaf_letter && said) return std::to_string(*number) + (recto ? 'a' : 'b');
+    return "f. " + std::to_string(*number) + (!said ? "" : recto ? "r" : "v");
+  }
   std::string text;
   auto const signature = formula.signature(reference.leaf.gathering);
   signature.spell([&](char const* bytes, std::size_t size) { text.append(bytes, size); },
@@ -128,11 +187,30 @@ struct ReferenceScan {
                     if (figure > 9) text.append(bytes, encode(superscript(figure / 10), bytes));
                     text.append(bytes, encode(superscript(figure % 10), bytes));
                   });
-  if (signature.mark() == Mark::number) text += '/';
-  text += std::to_string(reference.leaf.leaf);
+  bool const numbered = signature.mark() == Mark::number;
+  auto figure = std::to_string(reference.leaf.leaf);
+  bool roman = form == ReferenceForm::roman && !numbered && reference.leaf.leaf > 0 && reference.leaf.leaf < 4000;
+  if (roman) {
+    std::string numeral{small_roman(reference.leaf.leaf).view()};
+    if (numeral.back() == 'i') numeral.back() = 'j';
+    // "pi" is π, and a doubled letter is another signature
+    auto const letter = static_cast<char>(signature.is_latin() ? 'a' + signature.letter_number() - 1 : '\0');
+    roman = letter != 'p' && letter != numeral[0] && numeral != "v";
+    if (roman) figure = numeral;
+  }
+  if (numbered) text += '/';
+  text += figure;
   if (reference.leaf.inserted > 0) text += '+', text += std::to_string(reference.leaf.inserted);
-  if (reference.side != LeafSide::not_said) text += reference.side == LeafSide::recto ? 'r' : 'v';
-  return text;
+  if (!said) return text;
+  if (form == ReferenceForm::raised_side) return text + (recto ? "ʳ" : "ᵛ");
+  if (form == ReferenceForm::roman) return text + (recto ? " recto" : " verso");
+  return text + (recto ? 'r' : 'v');
+}
+
+/// The leaf joined to the one referred to; its side is left open.
+[[nodiscard]] inline std::optional<Reference> conjugate(Formula const& formula, Reference const& reference) {
+  auto const other = conjugate(formula, reference.leaf);
+  return other ? std::optional{Reference{*other, LeafSide::not_said}} : std::nullopt;
 }
 
 /// The page of the book, from 1: recto 2n-1 and verso 2n of leaf n. A side that is not said is the recto.
@@ -155,6 +233,34 @@ template <int N>
   if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1) return std::nullopt;
   if (imposition.pages() != 2 * formula.leaves_folded(reference.leaf.gathering)) return std::nullopt;
   return imposition.find_place(2 * reference.leaf.leaf - (reference.side == LeafSide::verso ? 0 : 1));
+}
+
+/// The same by the fold itself, for schemes whose sheets make several gatherings: an octavo sheet that makes an eight and a
+/// four for A-F⁸/⁴, a sheet cut into half-sheets. The gatherings of the run are taken in turn from the first on; nothing
+/// where one of them has other leaves than the scheme gives it.
+template <int N>
+[[nodiscard]] std::optional<Place> place_of(Formula const& formula, Reference const& reference, Fold<N> const& fold) {
+  auto const at = reference.leaf.gathering;
+  if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1) return std::nullopt;
+  auto const is_copy = [&](int g) { // half-sheet work makes every gathering twice
+    for (int earlier = 0; earlier < g; ++earlier)
+      if (fold.first_page(earlier) == fold.first_page(g)) return true;
+    return false;
+  };
+  std::int64_t different = 0;
+  for (int g = 0; g < fold.gatherings(); ++g) different += is_copy(g) ? 0 : 1;
+  auto other = at.index - at.index % different; // the first of the gatherings made of the same sheets
+  std::optional<int> here;
+  for (int g = 0; g < fold.gatherings(); ++g) {
+    if (is_copy(g)) continue;
+    if (other >= formula.runs()[at.run].gatherings) return std::nullopt;
+    if (formula.leaves_folded({at.run, other}) != fold.gathering(g).leaves()) return std::nullopt;
+    if (other++ == at.index) here = g;
+  }
+  if (!here) return std::nullopt;
+  auto const page =
+      fold.first_page(*here) + 2 * (reference.leaf.leaf - 1) + (reference.side == LeafSide::verso ? 1 : 0);
+  return impose(fold).find_place(page);
 }
 
 } // namespace v0

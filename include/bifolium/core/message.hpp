@@ -191,6 +191,22 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "the formula has no leaf '{found}'";
   case Problem::not_an_extent:
     return "'{found}' is no extent: write [8], 205, [3] p. or [2], 152 leaves";
+  case Problem::not_a_pagination:
+    return "'{found}' is no part of a pagination: write pp. [8] 1-205 [206] or ff. [2] 1-152";
+  case Problem::fault_of_no_page:
+    return "'{found}' names a number that no page of the statement has";
+  case Problem::number_read_as_total:
+    return "'{found}' was read as the last of its sequence, from 1 on";
+  case Problem::bracket_read_as_number:
+    return "'{found}' was read as the number of one page, not as so many pages without numbers";
+  case Problem::not_a_signing:
+    return "'{found}' is no part of a statement of signing: write [$4 (-A3, B4) signed]";
+  case Problem::signing_of_no_leaf:
+    return "'{found}' names a leaf that the formula does not have";
+  case Problem::exception_changes_nothing:
+    return "'{found}' is no exception: the rule says so already";
+  case Problem::not_evidence:
+    return "'{found}' tells nothing of joints: write A1.4 conjugate, A1.4 disjunct, B2 stub or A2 sewing";
 
   case Problem::impossible_measure:
     return "the {found} is no length: it must be above nothing and finite";

@@ -106,6 +106,14 @@ enum class Problem : std::uint16_t {
   not_a_reference = 300,       ///< no leaf is referred to so
   reference_not_in_book = 301, ///< the formula has no such leaf
   not_an_extent = 303,
+  not_a_pagination = 304,          ///< no statement of pagination or foliation
+  fault_of_no_page = 306,          ///< a warning: a misprint, omission or repetition of a number no page has
+  number_read_as_total = 307,      ///< a warning: 205 read as 1-205
+  bracket_read_as_number = 308,    ///< a warning: [2] read as page 2, not as two pages
+  not_a_signing = 309,             ///< no statement of signing
+  signing_of_no_leaf = 310,        ///< a warning: an exception that names no leaf of the formula
+  exception_changes_nothing = 311, ///< a warning: -A5 where only four leaves are signed
+  not_evidence = 312,              ///< no evidence of how leaves are joined
 
   // 400-499: observations and inference
   impossible_measure = 400, ///< a height, width or type height that is no length

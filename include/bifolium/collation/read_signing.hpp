@@ -1,0 +1,287 @@
+// SPDX-License-Identifier: MIT
+/// Reading a statement of signing: [$4 (-a3,4, ²c4) signed; missigning V4 as U4], $1-3, $½+1, [$1; +D2; -2M],
+/// [$1,3 signed; signing $3 as $*]. A sign holds until the next one, and a bare figure is a leaf of the gathering named
+/// before it, as bibliographers write. An exception that says what the rule says already is a warning.
+#pragma once
+
+#include <bifolium/collation/signing.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class SigningReader {
+  std::string_view text_;
+  Letters letters_;
+  std::size_t at_{};
+  Signing read_{};
+  SigningPlace last_{};
+  bool any_place_{};
+
+  [[nodiscard]] char byte(std::size_t ahead = 0) const {
+    return at_ + ahead < text_.size() ? text_[at_ + ahead] : '\0';
+  }
+  [[nodiscard]] char32_t point() const { return at_ < text_.size() ? decode(text_, at_).value : U'\0'; }
+  bool take(std::string_view word) { return text_.substr(at_).starts_with(word) ? (at_ += word.size(), true) : false; }
+  bool take_word(std::string_view word) {
+    if (!text_.substr(at_).starts_with(word) || is_latin_letter(byte(word.size()))) return false;
+    at_ += word.size();
+    return true;
+  }
+  void blanks() {
+    while (at_ < text_.size() && (is_blank(point()) || byte() == '\n')) at_ += decode(text_, at_).bytes;
+  }
+  int figure() {
+    int n = 0;
+    auto const from = at_;
+    for (; is_digit(byte()); ++at_) n = n > most_leaves_in_gathering ? n : n * 10 + (byte() - '0');
+    return at_ == from ? -1 : n;
+  }
+  [[nodiscard]] Error error(std::size_t from) const {
+    return error_at(Problem::not_a_signing, 1, column_of(text_, from), text_.data() + (from < text_.size() ? from : 0),
+                    from < text_.size() ? text_.size() - from : text_.size());
+  }
+  static bool is_sign(char32_t c) { return c == '+' || is_dash(c) || c == 0x2212; }
+
+  /// $4, $1,3, $1-3, $½+1
+  bool rule() {
+    if (!take("$")) return false;
+    if (take("½") || take("1/2")) {
+      read_.half = true;
+      if (byte() == '+' && is_digit(byte(1))) ++at_, read_.beyond_half = figure();
+      return read_.beyond_half <= most_leaves_in_gathering;
+    }
+    while (true) {
+      auto const from = figure();
+      if (from < 1 || from > most_leaves_in_gathering) return false;
+      auto to = from;
+      auto const here = at_;
+      if (at_ < text_.size() && is_dash(point())) {
+        at_ += decode(text_, at_).bytes;
+        to = figure();
+        if (to < 0) at_ = here, to = from; // $4-A3: a sign
+        if (to < from || to > most_leaves_in_gathering) return false;
+      }
+      for (int leaf = from; leaf <= to; ++leaf)
+        if (read_.listed.empty() || read_.listed.back() < leaf) read_.listed.push_back(leaf);
+      if (byte() != ',') break;
+      auto ahead = at_ + 1;
+      while (ahead < text_.size() && text_[ahead] == ' ') ++ahead;
+      if (ahead >= text_.size() || !is_digit(text_[ahead])) break;
+      auto after = ahead; // $4, 2A3: the figure belongs to a signature
+      while (after < text_.size() && is_digit(text_[after])) ++after;
+      if (after < text_.size() && is_latin_letter(text_[after])) break;
+      at_ = ahead;
+    }
+    // one figure is so many leaves from the first; so is a list without a gap
+    if (read_.listed.size() == 1 || read_.listed.back() == static_cast<int>(read_.listed.size()))
+      read_.first = read_.listed.back(), read_.listed.clear();
+    return true;
+  }
+  /// A3, $3, 2M, 36/10, or 4 alone for a leaf of the gathering before.
+  bool place(SigningPlace& found) {
+    if (take("$")) {
+      auto const leaf = figure();
+      found = {true, {}, leaf < 0 ? 0 : leaf};
+      return leaf != 0;
+    }
+    auto const from = at_;
+    if (auto const leaf = figure(); leaf >= 0 && byte() != '/') {
+      auto const next = at_ < text_.size() ? point() : U' ';
+      bool const alone =
+          next == ' ' || next == ',' || next == ';' || next == ')' || next == ']' || next == '.' || is_sign(next);
+      if (alone && any_place_) {
+        found = last_;
+        found.leaf = leaf;
+        return leaf > 0;
+      }
+    }
+    at_ = from;
+    auto const mark = SignatureScanner{text_, letters_}.scan(at_);
+    if (!mark) return false;
+    at_ = mark.end;
+    if (byte() == '/') ++at_;
+    auto const leaf = figure();
+    found = {false, mark.signature, leaf < 0 ? 0 : leaf};
+    return leaf != 0 && leaf <= most_leaves_in_gathering;
+  }
+  /// What is printed instead: 'U4', U4, $*.
+  std::string printed() {
+    blanks();
+    auto const open = point();
+    bool const quoted = open == '\'' || open == '"' || (open >= 0x2018 && open <= 0x201F);
+    if (quoted) at_ += decode(text_, at_).bytes;
+    auto const from = at_;
+    while (at_ < text_.size()) {
+      auto const c = decode(text_, at_);
+      bool const closes =
+          quoted ? c.value == '\'' || c.value == '"' || (c.value >= 0x2018 && c.value <= 0x201F)
+                 : c.value == ',' || c.value == ';' || c.value == ')' || c.value == ']' || is_blank(c.value);
+      if (closes) break;
+      at_ += c.bytes;
+    }
+    std::string result{text_.substr(from, at_ - from)};
+    if (quoted && at_ < text_.size()) at_ += decode(text_, at_).bytes;
+    return result;
+  }
+  [[nodiscard]] bool item_ends() {
+    blanks();
+    char const c = byte();
+    return c == '\0' || c == ',' || c == ';' || c == ')' || c == ']';
+  }
+
+public:
+  SigningReader(std::string_view text, Letters added) : text_{text}, letters_{added} {}
+
+  Expected<Signing> read() {
+    blanks();
+    if (take("[")) blanks();
+    if (auto const from = at_; !rule()) return error(from);
+    enum class Mode : std::uint8_t { none, minus, plus, missigning } mode{};
+    while (true) {
+      blanks();
+      if (at_ == text_.size()) break;
+      auto const from = at_;
+      char const c = byte();
+      if (c == ',' || c == ';' || c == '.' || c == '(' || (c == '[' && mode == Mode::none)) {
+        ++at_;
+        continue;
+      }
+      if (c == ')' || c == ']') {
+        ++at_;
+        mode = Mode::none;
+        continue;
+      }
+      if (is_sign(point())) {
+        mode = c == '+' ? Mode::plus : Mode::minus;
+        at_ += decode(text_, at_).bytes;
+        continue;
+      }
+      if (take_word("signed")) {
+        mode = Mode::none;
+        continue;
+      }
+      if (take_word("and") || take_word("but") || take_word("with") || take_word("except")) continue;
+      if (take_word("missigning") || take_word("signing") || take_word("missigned") || take_word("mis-signed")) {
+        mode = Mode::missigning;
+        continue;
+      }
+      SigningPlace found;
+      auto const open = point();
+      bool const quoted = mode == Mode::missigning && (open == '\'' || open == '"' || open == 0x2018 || open == 0x201C);
+      if (quoted) at_ += decode(text_, at_).bytes;
+      if (!place(found)) return error(from);
+      if (quoted && at_ < text_.size() && !is_blank(point())) at_ += decode(text_, at_).bytes;
+      last_ = found;
+      any_place_ = true;
+      if (mode == Mode::minus || mode == Mode::plus) {
+        read_.exceptions.push_back({mode == Mode::plus, found});
+        if (found.leaf > 0 && at_ < text_.size() && is_dash(point())) { // A3-5
+          auto const here = at_;
+          at_ += decode(text_, at_).bytes;
+          auto const to = figure();
+          if (to < 0) at_ = here;
+          if (to > most_leaves_in_gathering || (to >= 0 && to < found.leaf)) return error(from);
+          for (int leaf = found.leaf + 1; leaf <= to; ++leaf)
+            read_.exceptions.push_back({mode == Mode::plus, {found.any, found.gathering, leaf}});
+        }
+        continue;
+      }
+      blanks();
+      if (take_word("unsigned") || take("not signed")) {
+        read_.exceptions.push_back({false, found});
+        continue;
+      }
+      bool const says = take_word("as") || take_word("missigned") || take_word("mis-signed") || take_word("signed");
+      if (!says) return error(from);
+      if (item_ends()) { // C5 signed
+        read_.exceptions.push_back({true, found});
+        continue;
+      }
+      static_cast<void>(take_word("as"));
+      auto as = printed();
+      if (as.empty() || found.leaf == 0) return error(from);
+      read_.missigned.push_back({found, static_cast<std::string&&>(as)});
+    }
+    return static_cast<Signing&&>(read_);
+  }
+};
+
+inline std::string place_words(SigningPlace const& place) {
+  std::string text = place.any ? std::string{"$"} : std::string{to_text(place.gathering).view()};
+  if (!place.any && place.gathering.mark() == Mark::number && place.leaf > 0) text += '/';
+  if (place.leaf > 0) text += std::to_string(place.leaf);
+  return text;
+}
+
+} // namespace detail
+
+/// Reads a statement of signing, with or without its brackets. error: not_a_signing, with the column.
+[[nodiscard]] inline Expected<Signing> read_signing(std::string_view text, Letters added = {}) {
+  return detail::SigningReader{text, added}.read();
+}
+
+/// The statement of a formula, with a warning for an exception that names no leaf of it or changes nothing; nothing where
+/// the formula has none. error: not_a_signing.
+[[nodiscard]] inline std::optional<Expected<Signing>> signing_of(Formula const& formula) {
+  if (formula.signing().empty()) return std::nullopt;
+  auto read = read_signing(formula.signing(), formula.letters());
+  if (!read) return read;
+  auto const doubt = [&](Problem problem, SigningPlace const& place) {
+    auto const words = detail::place_words(place);
+    read->warnings.push_back(error_at(problem, 1, 1, words.data(), words.size()));
+  };
+  auto const there = [&](SigningPlace const& place) {
+    if (place.any) return true;
+    auto const at = find_gathering(formula, place.gathering);
+    if (at && place.leaf <= formula.leaves_folded(*at)) return true;
+    doubt(Problem::signing_of_no_leaf, place);
+    return false;
+  };
+  for (auto const& exception : read->exceptions) {
+    auto const& place = exception.place;
+    if (!there(place) || place.any || place.leaf == 0) continue;
+    auto const at = *find_gathering(formula, place.gathering);
+    bool before = !detail::is_unsigned(formula, at) && read->by_rule(place.leaf, formula.leaves_folded(at));
+    for (auto const& earlier : read->exceptions) {
+      if (&earlier == &exception) break;
+      if (detail::stands_for(formula, earlier.place, {at, place.leaf, 0})) before = earlier.is_signed;
+    }
+    if (before == exception.is_signed) doubt(Problem::exception_changes_nothing, place);
+  }
+  for (auto const& wrong : read->missigned) static_cast<void>(there(wrong.place));
+  return read;
+}
+
+/// The statement set down in one way; reading it gives the same again.
+[[nodiscard]] inline std::string write_signing(Signing const& signing) {
+  std::string text{"[$"};
+  if (signing.half) {
+    text += "½";
+    if (signing.beyond_half > 0) text += '+' + std::to_string(signing.beyond_half);
+  } else if (signing.listed.empty())
+    text += std::to_string(signing.first);
+  for (std::size_t i = 0; i < signing.listed.size(); ++i)
+    text += (i > 0 ? "," : "") + std::to_string(signing.listed[i]);
+  SigningException const* before = nullptr;
+  for (auto const& exception : signing.exceptions) {
+    bool const same_sign = before != nullptr && before->is_signed == exception.is_signed;
+    bool const same_place = same_sign && before->place.leaf > 0 && exception.place.leaf > 0 &&
+                            before->place.any == exception.place.any &&
+                            before->place.gathering == exception.place.gathering;
+    text += before == nullptr ? " (" : same_place ? "," : same_sign ? ", " : "; ";
+    if (!same_sign) text += exception.is_signed ? "+" : "−";
+    text += same_place ? std::to_string(exception.place.leaf) : detail::place_words(exception.place);
+    before = &exception;
+  }
+  if (before != nullptr) text += ')';
+  text += " signed";
+  for (auto const& wrong : signing.missigned) {
+    text += &wrong == signing.missigned.data() ? "; missigning " : ", ";
+    text += detail::place_words(wrong.place) + " as '" + wrong.as + '\'';
+  }
+  return text + ']';
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+/// Roman numerals as books print them: i to iiij, viij, xl or xxxx, CCxxv, with a j for the last i. Subtraction and four
+/// in a row are both old practice and both read; writing is the modern way. A numeral ends where it stops being one, so
+/// in "iiiv" the numeral is iii, and what the v means is for the caller to say (the verso of leaf three).
+#pragma once
+
+#include <bifolium/core/broken.hpp>
+#include <bifolium/core/short_text.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// A numeral found at the head of a text: its value, and how many bytes it took; none took none.
+struct RomanNumeral {
+  std::int64_t value{};
+  std::size_t bytes{};
+};
+
+/// The longest Roman numeral with which `text` begins, in capitals or small letters or both mixed.
+[[nodiscard]] constexpr RomanNumeral roman_numeral(std::string_view text) noexcept {
+  // one decimal place after another: its unit, its five, its ten
+  constexpr char const* places[]{"mmm", "cdm", "xlc", "ivx"};
+  constexpr int worth[]{1000, 100, 10, 1};
+  std::size_t at = 0;
+  auto const small = [&](std::size_t i) {
+    char const c = i < text.size() ? text[i] : '\0';
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  };
+  RomanNumeral found;
+  for (std::size_t p = 0; p < 4; ++p) {
+    char const one = places[p][0], five = places[p][1], ten = places[p][2];
+    bool const thousands = p == 0, ones = p == 3;
+    std::int64_t digit = 0;
+    auto const is_one = [&](std::size_t i) { return small(i) == one; };
+    if (!thousands && is_one(at) && (small(at + 1) == five || small(at + 1) == ten)) {
+      digit = small(at + 1) == five ? 4 : 9;
+      at += 2;
+    } else {
+      if (!thousands && small(at) == five) digit = 5, ++at;
+      for (int n = 0; n < 4 && is_one(at); ++n) ++digit, ++at;
+      if (ones && digit % 5 < 4 && small(at) == 'j') ++digit, ++at;
+    }
+    found.value += digit * worth[p];
+    found.bytes = at;
+  }
+  return found;
+}
+
+/// The number as a small Roman numeral: xlviii. pre: 1 to 4999.
+[[nodiscard]] constexpr ShortText<24> small_roman(std::int64_t number) {
+  if (number < 1 || number > 4999) broken("a Roman numeral here is from 1 to 4999");
+  struct RomanLetters {
+    int worth;
+    char const* letters;
+  };
+  constexpr RomanLetters steps[]{{1000, "m"}, {900, "cm"}, {500, "d"}, {400, "cd"}, {100, "c"}, {90, "xc"}, {50, "l"},
+                                 {40, "xl"},  {10, "x"},   {9, "ix"},  {5, "v"},    {4, "iv"},  {1, "i"}};
+  ShortText<24> text;
+  for (auto const& step : steps)
+    for (; number >= step.worth; number -= step.worth) text.append(step.letters);
+  return text;
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+#include <bifolium/collation.hpp>
+
+#include "check.hpp"
+
+using namespace bifolium;
+
+namespace {
+Signing signing(char const* text) {
+  auto const read = read_signing(text);
+  INFO(text);
+  REQUIRE(read);
+  return *read;
+}
+struct Book {
+  Formula formula;
+  Signing how;
+  explicit Book(char const* text) : formula{*read_formula(text)}, how{**signing_of(formula)} {}
+  [[nodiscard]] bool is_signed(char const* reference) const {
+    return leaf_signed(formula, how, read_reference(formula, reference)->leaf)->is_signed;
+  }
+  [[nodiscard]] std::string as(char const* reference) const {
+    return leaf_signed(formula, how, read_reference(formula, reference)->leaf)->as;
+  }
+};
+} // namespace
+
+TEST_CASE("The statement of signing says of each leaf whether it is signed") {
+  // Rare Book School, sample description by Noble and Whitesell
+  Book const sample{"2°: a4 A-Z8, ²a-b8 c6 [$4(-a3,4, ²c4) signed]"};
+  CHECK(sample.is_signed("A4"));
+  CHECK(!sample.is_signed("A5"));
+  CHECK(sample.is_signed("a2"));
+  CHECK(!sample.is_signed("a3"));
+  CHECK(!sample.is_signed("a4"));
+  CHECK(!sample.is_signed("²c4"));
+  CHECK(sample.is_signed("²a4"));
+  CHECK(sample.as("A3") == "A3");
+  CHECK(sample.how.warnings.empty());
+  // Indiana Historical Society, report from Rare Book School
+  Book const history{"8°: [A]2 B-R8 [$4(-P2,3) signed]"};
+  CHECK(!history.is_signed("P2"));
+  CHECK(history.is_signed("P4"));
+  CHECK(!history.is_signed("A1")); // in brackets because it is unsigned
+  // R. Noble, DCRM-L, 12 September 2008: the third leaf bears a star
+  Book const stars{"1-9⁶ 10⁴ [$1,3 signed; signing $3 as $*]"};
+  CHECK(stars.is_signed("4/1"));
+  CHECK(!stars.is_signed("4/2"));
+  CHECK(stars.as("4/3") == "4*");
+  CHECK(leaf_signed(stars.formula, stars.how, read_reference(stars.formula, "4/3")->leaf)->missigned);
+  // Pryor-Johnson Rare Books, catalogue II, the Macklin Bible (1800), volume I
+  Book const macklin{"π-2π2 A-7E2 [$1; +D2; -2M]"};
+  CHECK(macklin.is_signed("D2"));
+  CHECK(!macklin.is_signed("E2"));
+  CHECK(!macklin.is_signed("2M1"));
+  CHECK(macklin.is_signed("2N1"));
+  CHECK(!macklin.is_signed("2π1"));
+}
+
+TEST_CASE(
+    "All ways of writing the rule") { // constructed, but for $1,3 (DCRM-L 2008) and $½ (common practice, no source)
+  CHECK(signing("$1-3") == signing("[$3 signed]"));
+  CHECK(signing("$1,3").listed == std::vector{1, 3});
+  CHECK(signing("$4 signed (-A1, B3; +C5)") == signing("[$4 (−A1, −B3, +C5) signed]"));
+  CHECK(signing("[$4 signed; A1 unsigned, B3 unsigned, C5 signed]") == signing("$4 signed (-A1, B3; +C5)"));
+  CHECK(signing("[$4 signed; missigning V4 as U4]") == signing("$4 signed; V4 as 'U4'"));
+  CHECK(signing("$4 (-A3-4)") == signing("$4(-A3,4)"));
+  auto const half = signing("[$½+1 signed]");
+  CHECK(half.by_rule(5, 8));
+  CHECK(!half.by_rule(6, 8));
+  CHECK(half.by_rule(3, 4));
+  CHECK(!half.by_rule(4, 4));
+}
+
+TEST_CASE("A missigned leaf is signed, with the wrong mark") { // constructed
+  Book const book{"8°: A-C⁸ [$4 signed; missigning C2 as C3]"};
+  auto const leaf = read_reference(book.formula, "C2")->leaf;
+  CHECK(to_words(book.formula, leaf, *leaf_signed(book.formula, book.how, leaf)) == "C2 is missigned C3");
+}
+
+TEST_CASE("Inserted leaves bear the name they have") {
+  // EEBO-TCP A01909 (CC0): a leaf signed c3 behind C8; the statement of signing is constructed
+  Book const book{"A⁸ B⁴; ²A-B⁸ C⁸ (C8+\"c3\") D⁴ [$4 signed]"};
+  auto const after = LeafOfBook{*find_gathering(book.formula, *read_signature("C")), 8, 1};
+  CHECK(leaf_signed(book.formula, book.how, after)->as == "c3");
+  Book const nameless{"A⁸(A3+χ1.2; -A8) [$4 signed]"};
+  CHECK(!leaf_signed(nameless.formula, nameless.how, {{0, 0}, 3, 1})->is_signed);
+  CHECK(!leaf_signed(nameless.formula, nameless.how, {{0, 0}, 8, 0})); // the ideal copy has no A8
+}
+
+TEST_CASE("Exceptions that are none are warned of") { // constructed
+  CHECK(Book{"A-C⁸ [$4 (-A5) signed]"}.how.warnings.at(0).problem == Problem::exception_changes_nothing);
+  CHECK(Book{"A-C⁸ [$4 (-D1) signed]"}.how.warnings.at(0).problem == Problem::signing_of_no_leaf);
+  CHECK(Book{"A-C⁸ [$4 (-A9) signed]"}.how.warnings.at(0).problem == Problem::signing_of_no_leaf);
+  CHECK(!signing_of(*read_formula("A-C⁸")));
+  CHECK(read_signing("[$ signed]").error().column == 2);
+  CHECK(read_signing("[$4 signed; handsomely]").error().column == 13);
+  CHECK(!read_signing(""));
+}
+
+TEST_CASE("Statements of signing are written in one way, and formulas keep theirs") { // a law
+  for (auto text : {"[$4(-a3,4, ²c4) signed]", "[$2 signed]", "[$4(-P2,3) signed]", "[$1; +D2; -2M]",
+                    "[$1,3 signed; signing $3 as $*]", "$½+1", "$½", "$1-3",
+                    "[$4 (-A1, B3; +C5, $6) signed; missigning V4 as U4]", "[$3 (+36/4,5, *4) signed]"}) {
+    INFO(text);
+    auto const once = signing(text);
+    auto const written = write_signing(once);
+    INFO(written);
+    CHECK(signing(written.c_str()) == once);
+    CHECK(write_signing(signing(written.c_str())) == written);
+    auto const formula = read_formula(std::string{"A-Z⁸ "} + (text[0] == '[' ? text : "[" + std::string{text} + "]"));
+    REQUIRE(formula);
+    CHECK(read_formula(write_formula(*formula)) == *formula);
+    CHECK(*signing_of(*formula) == once);
+  }
+  auto const named = signing("[$3 (−[par.]2) signed]");
+  CHECK(signing(write_signing(named).c_str()) == named);
+  CHECK(write_signing(signing("$4 signed (-A1, B3; +C5)")) == "[$4 (−A1, B3; +C5) signed]");
+}
