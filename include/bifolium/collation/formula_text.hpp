@@ -6,7 +6,7 @@
 
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/scan_counts.hpp>
-#include <bifolium/leaf/read_signature.hpp>
+#include <bifolium/leaf/scan_signature.hpp>
 
 #include <initializer_list>
 

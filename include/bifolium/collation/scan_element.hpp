@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/formula_text.hpp>
+#include <bifolium/leaf/signature_run.hpp>
 
 namespace bifolium {
 inline namespace v0 {
