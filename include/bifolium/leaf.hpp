@@ -6,3 +6,4 @@
 #include <bifolium/leaf/leaf.hpp>
 #include <bifolium/leaf/page_side.hpp>
 #include <bifolium/leaf/signature.hpp>
+#include <bifolium/leaf/signature_run.hpp>

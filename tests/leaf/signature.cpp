@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/leaf/read_signature.hpp>
+#include <bifolium/leaf/signature_run.hpp>
 
 #include "check.hpp"
 

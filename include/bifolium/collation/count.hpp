@@ -18,14 +18,21 @@ struct FormulaCount {
   friend constexpr bool operator==(FormulaCount const&, FormulaCount const&) = default;
 };
 
+namespace detail {
+/// The long way, for whatever is not wholly plain.
+constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect dialect) {
+  CountSink sink;
+  FormulaScanner<CountSink> scanner{text, dialect, sink};
+  if (!scanner.scan()) return scanner.error();
+  return FormulaCount{scanner.leaves(), scanner.gatherings(), sink.warnings};
+}
+} // namespace detail
+
 /// Counts a formula. error: as read_formula, with the column.
 constexpr Expected<FormulaCount> count_formula(std::string_view text, Dialect dialect = {}) {
   if (auto const plain = detail::count_plain(text, dialect); plain.plain)
     return FormulaCount{plain.leaves, plain.gatherings, 0};
-  detail::CountSink sink;
-  detail::FormulaScanner<detail::CountSink> scanner{text, dialect, sink};
-  if (!scanner.scan()) return scanner.error();
-  return FormulaCount{scanner.leaves(), scanner.gatherings(), sink.warnings};
+  return detail::count_in_full(text, dialect);
 }
 
 } // namespace v0

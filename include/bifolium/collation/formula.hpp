@@ -7,6 +7,7 @@
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/fold/format.hpp>
+#include <bifolium/leaf/signature_run.hpp>
 
 #include <string>
 #include <vector>

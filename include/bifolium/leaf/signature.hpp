@@ -9,34 +9,16 @@
 #include <bifolium/core/broken.hpp>
 #include <bifolium/fwd.hpp>
 #include <bifolium/leaf/alphabet.hpp>
+#include <bifolium/leaf/mark.hpp>
 
 #include <compare>
 #include <cstddef>
 #include <cstdint>
 #include <iosfwd>
-#include <optional>
+#include <optional> // also declares std::hash
 
 namespace bifolium {
 inline namespace v0 {
-
-/// What kind of mark a gathering is known by. Small letters and capitals are two series; roman, italic and black letter
-/// are not (ICCU).
-enum class Mark : std::uint8_t {
-  capital,       ///< A to Z
-  small,         ///< a to z
-  greek,         ///< α to ω
-  greek_capital, ///< Α to Ω
-  number,        ///< 1, 2, 3: figures printed, or gatherings of an unsigned book counted
-  symbol,        ///< * † ¶ )( & and the like
-  name,          ///< a symbol that cannot be set, by name: [pointing hand]
-  printed,       ///< whatever was printed, in quotation marks: "G&H"
-  pi,            ///< no mark, before the first signed gathering
-  chi            ///< no mark, elsewhere
-};
-/// π or χ before another mark: a gathering that repeats the mark of another one.
-enum class Duplicate : std::uint8_t { none, pi, chi };
-/// A symbol printed as part of every signature of a series: before the letter (†A) or behind it (H*).
-enum class Beside : std::uint8_t { nothing, before, behind };
 
 /// The mark of one gathering. Trivially copyable; equality is identity of the gathering's name, so AA, Aa and 2A are
 /// one signature, and so are I and J where J was not declared a letter of its own.
@@ -272,26 +254,6 @@ public:
     return out;
   }
 };
-
-/// How many gatherings a run from `first` to `last` has, both counted; nothing when they belong to different series or
-/// stand in the wrong order. A W that the alphabet lacks counts where it is written (ICCU breaks the run there instead).
-constexpr std::optional<std::int64_t> run_length(Signature const& first, Signature const& last,
-                                                 Alphabet alphabet = Alphabet{}) noexcept {
-  if (!first.same_series_as(last)) return std::nullopt;
-  auto const foreign = first.is_latin() && !alphabet.has(first.letter_number());
-  auto const number = last.rank(alphabet) - first.rank(alphabet) + 1;
-  if (number < 1 || (foreign && first == last))
-    return foreign && first == last ? std::optional<std::int64_t>{1} : std::nullopt;
-  return number + (foreign ? 1 : 0);
-}
-/// The mark of gathering `index` (from 0) of a run. pre: 0 to run_length(first, last) - 1.
-constexpr Signature run_member(Signature const& first, Signature const& last, std::int64_t index,
-                               Alphabet alphabet = Alphabet{}) {
-  if (index == 0) return first;
-  auto const foreign = first.is_latin() && !alphabet.has(first.letter_number());
-  auto const rank = first.rank(alphabet) + index - (foreign ? 1 : 0);
-  return rank >= last.rank(alphabet) ? last : first.at_rank(rank, alphabet);
-}
 
 } // namespace v0
 } // namespace bifolium

@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: MIT
+/// One mark at one place of a text. The same scanner serves single signatures, formulas and references, so that all three
+/// take the same marks. What a mark may consist of nests only so far (a raised figure, then π or χ, then a multiple, then
+/// the letter): `depth` says what has gone before.
+#pragma once
+
+#include <bifolium/leaf/signature_text.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class SignatureScanner : SignatureText {
+
+public:
+  using SignatureText::letters;
+  constexpr SignatureScanner(std::string_view text, Letters letters) : SignatureText{text, letters} {}
+
+  /// One mark at byte `i`, no blanks before it.
+  [[nodiscard]] constexpr SignatureScan scan(std::size_t i, int depth = 0) const {
+    char const c = at(i);
+    if (is_latin_letter(c) && c != 'p' && c != 'P' && c != 'c' && c != 'C') return beside(letters(i, 1));
+    if (i >= text_.size()) return fail(Problem::text_ends, i);
+
+    if (int const digit = static_cast<unsigned char>(c) >= 0xC2 ? superscript_digit(code(i)) : -1; digit >= 0) {
+      int series = 0;
+      while (superscript_digit(code(i)) >= 0 && series < 100) {
+        series = series * 10 + superscript_digit(code(i));
+        i += decode(text_, i).bytes;
+      }
+      if (depth > 0 || series < 1 || series > 99) return fail(Problem::no_signature, i);
+      auto inner = scan(skip(i), 1);
+      if (inner) inner.signature = inner.signature.in_series(series);
+      return inner;
+    }
+    if (c == '^' || begins(i, "<sup>")) { // the raised figure of a series, without raised figures: ^2A
+      bool const html = c == '<';
+      i += html ? 5 : 1;
+      int series = 0;
+      for (; is_digit(at(i)) && series < 100; ++i) series = series * 10 + (at(i) - '0');
+      if (html && !begins(i, "</sup>")) return fail(Problem::no_signature, i);
+      if (html) i += 6;
+      if (!html && at(i) == '^') ++i; // ^2^3A parts the series from the multiple
+      if (depth > 0 || series < 1 || series > 99) return fail(Problem::no_signature, i);
+      auto inner = scan(i, 1);
+      if (inner) inner.signature = inner.signature.in_series(series);
+      return inner;
+    }
+    bool chi = false;
+    if (auto const bytes = unsigned_mark(i, chi); bytes != 0) return unsigned_or_duplicate(i + bytes, chi, depth);
+    if (is_latin_letter(c)) return beside(letters(i, 1));
+    if (c == '[') return bracketed(i, 1, depth);
+    if (is_digit(c)) return number_or_multiple(i, depth);
+    if (c == '\'' || c == '"' || code(i) == 0x2018 || code(i) == 0x201C) return quoted(i);
+    if (c == ')' && at(i + 1) == '(') return text_mark(Mark::symbol, i, i + 2, i + 2, 1);
+    if (c == '(' && at(i + 1) == ':')
+      return text_mark(Mark::symbol, i, i + (at(i + 2) == ')' ? 3 : 2), i + (at(i + 2) == ')' ? 3 : 2), 1);
+    if (c == ':' && at(i + 1) == ')') return text_mark(Mark::symbol, i, i + 2, i + 2, 1);
+    bool capital = false;
+    if (auto const n = greek_letter(code(i), capital); n != 0) {
+      SignatureScan scan;
+      std::uint32_t repeated = 1;
+      auto const here = code(i);
+      i += 2;
+      while (code(i) == here && repeated < 9) ++repeated, i += 2;
+      scan.signature = Signature::greek(n, capital, repeated);
+      scan.end = i;
+      return scan;
+    }
+    if (is_signature_symbol(code(i)) || (c == '+' && depth == 0)) return symbol(i, 1, depth);
+    return fail(Problem::no_signature, i);
+  }
+
+  /// A letter may have a symbol behind it: H*, O**.
+  [[nodiscard]] constexpr SignatureScan beside(SignatureScan scan) const {
+    if (!scan.signature.is_letter() || scan.signature.beside() != Beside::nothing) return scan; // [2]* is two marks
+    auto end = scan.end;
+    if (auto const c = at(end); c != '*' && static_cast<unsigned char>(c) < 0xC2) return scan;
+    auto const is_affix = [&](char32_t code) {
+      return code == '*' || code == 0x2020 || code == 0x2021 || code == 0xA7 || code == 0xB6 || code == 0x261E;
+    };
+    while (is_affix(code(end))) end += decode(text_, end).bytes;
+    auto const size = end - scan.end;
+    if (size == 0 || size > Signature::longest_text) return scan;
+    scan.signature = scan.signature.with_symbol(Beside::behind, text_.data() + scan.end, size);
+    scan.end = end;
+    return scan;
+  }
+
+private:
+  [[nodiscard]] constexpr SignatureScan unsigned_or_duplicate(std::size_t end, bool chi, int depth) const {
+    if (depth < 2 && takes_prefix(end)) {
+      auto inner = scan(end, 2);
+      auto const mark = inner.signature.mark();
+      bool const follows = mark != Mark::pi && mark != Mark::chi; // ππ is two gatherings, not a duplicate
+      if (inner && follows) {
+        inner.signature = inner.signature.duplicated(chi ? Duplicate::chi : Duplicate::pi);
+        inner.flat_prefix = true;
+      }
+      if (!inner || follows) return inner;
+    }
+    SignatureScan scan;
+    scan.signature = chi ? Signature::chi() : Signature::pi();
+    scan.end = end;
+    return scan;
+  }
+  [[nodiscard]] constexpr SignatureScan bracketed(std::size_t i, std::uint32_t multiple, int depth) const {
+    auto const close = closing(i + 1);
+    if (close == std::string_view::npos || close == i + 1) return fail(Problem::no_signature, i);
+    bool chi = false;
+    if (auto const bytes = unsigned_mark(i + 1, chi); bytes != 0 && i + 1 + bytes == close && multiple == 1)
+      return unsigned_or_duplicate(close + 1, chi, depth);
+    // a whole signature by itself is one that was inferred; anything else is the name of a symbol
+    auto const c = at(i + 1);
+    bool capital = false;
+    bool const marked = is_latin_letter(c) || is_digit(c) || greek_letter(code(i + 1), capital) != 0 ||
+                        superscript_digit(code(i + 1)) >= 0 || c == '^' || c == '<' || is_signature_symbol(code(i + 1));
+    if (depth < 3 && marked && multiple == 1) {
+      auto inner = SignatureScanner{text_.substr(0, close), letters_}.scan(i + 1, depth == 0 ? 0 : 3);
+      if (inner && inner.end == close) {
+        inner.end = close + 1;
+        inner.inferred = true;
+        return beside(inner);
+      }
+    }
+    for (auto k = i + 1; k < close; ++k)
+      if (auto const b = static_cast<unsigned char>(text_[k]); b < 0x20 || b == '(' || b == ')' || b == '$' || b == '=')
+        return fail(Problem::no_signature, i);
+    return text_mark(Mark::name, i + 1, close, close + 1, multiple);
+  }
+  [[nodiscard]] constexpr SignatureScan symbol(std::size_t i, std::uint32_t multiple, int depth) const {
+    if (begins(i, "&amp;")) return text_mark(Mark::symbol, i, i + 1, i + 5, multiple); // as HTML and TEI have it
+    auto const bytes = decode(text_, i).bytes;
+    auto end = i + bytes;
+    std::uint32_t repeated = 1;
+    while (code(end) == code(i) && end < text_.size() && repeated < 9 && multiple == 1) ++repeated, end += bytes;
+    if (depth < 3 && multiple == 1 && at(i) != '+' && takes_prefix(end) && at(end) != '[' && at(end) != '\'' &&
+        at(end) != '"') {
+      auto inner = scan(end, 3);
+      if (inner && inner.signature.is_letter() && inner.signature.beside() == Beside::nothing &&
+          inner.signature.duplicate() == Duplicate::none && end - i <= Signature::longest_text) {
+        inner.signature = inner.signature.with_symbol(Beside::before, text_.data() + i, end - i);
+        return inner;
+      }
+    }
+    return text_mark(Mark::symbol, i, i + bytes, end, multiple > 1 ? multiple : repeated);
+  }
+  [[nodiscard]] constexpr SignatureScan number_or_multiple(std::size_t i, int depth) const {
+    std::uint32_t figure = 0;
+    auto end = i;
+    for (; is_digit(at(end)); ++end)
+      figure = figure > Signature::highest_number ? figure : figure * 10 + static_cast<std::uint32_t>(at(end) - '0');
+    bool const multiplies = [&] {
+      auto const c = at(end);
+      if (is_latin_letter(c) || c == '*' || c == '&' || c == '#' || c == '@' || c == '%') return true;
+      if (c == ':') // a mark only with its count: 2:⁸
+        return is_digit(at(end + 1)) || at(end + 1) == '^' || at(end + 1) == '<' ||
+               superscript_digit(code(end + 1)) >= 0;
+      if (c == '[') return closing(end + 1) != std::string_view::npos && at(end + 1) != '$' && at(end + 1) != '=';
+      bool capital = false;
+      return static_cast<unsigned char>(c) >= 0xC2 &&
+             (greek_letter(code(end), capital) != 0 || is_signature_symbol(code(end)));
+    }();
+    if (figure == 0) return fail(Problem::count_of_nothing, end);
+    if (!multiplies) {
+      if (figure > Signature::highest_number) return fail(Problem::number_too_large, end);
+      SignatureScan scan;
+      scan.signature = Signature::number(figure);
+      scan.end = end;
+      return scan;
+    }
+    if (figure > Signature::highest_multiple) return fail(Problem::multiple_too_high, end);
+    SignatureScan inner;
+    bool chi = false, capital = false;
+    if (auto const bytes = unsigned_mark(end, chi); bytes != 0) {
+      inner.signature = chi ? Signature::chi(figure) : Signature::pi(figure);
+      inner.end = end + bytes;
+    } else if (is_latin_letter(at(end)))
+      inner = beside(letters(end, figure));
+    else if (at(end) == '[') {
+      inner = bracketed(end, 1, depth + 3);
+      if (inner && inner.inferred && inner.signature.multiple() == 1 && inner.signature.mark() != Mark::number)
+        inner.signature = multiplied_by(inner.signature, figure);
+      else if (inner && inner.signature.mark() == Mark::name)
+        inner.signature = Signature::text(Mark::name, inner.signature.text(), inner.signature.text_size(), figure);
+      else if (inner)
+        inner = fail(Problem::no_signature, end);
+    } else if (auto const n = greek_letter(code(end), capital); n != 0) {
+      inner.signature = Signature::greek(n, capital, figure);
+      inner.end = end + 2;
+    } else
+      inner = symbol(end, figure, depth);
+    inner.multiplied = inner && figure > 1;
+    return inner;
+  }
+  [[nodiscard]] constexpr Signature multiplied_by(Signature const& s, std::uint32_t figure) const {
+    switch (s.mark()) {
+    case Mark::capital:
+      return Signature::letter(static_cast<char>('A' + s.letter_number() - 1), figure, letters_);
+    case Mark::small:
+      return Signature::letter(static_cast<char>('a' + s.letter_number() - 1), figure, letters_);
+    case Mark::greek:
+      return Signature::greek(s.letter_number(), false, figure);
+    case Mark::greek_capital:
+      return Signature::greek(s.letter_number(), true, figure);
+    case Mark::symbol:
+      return Signature::text(Mark::symbol, s.text(), s.text_size(), figure);
+    case Mark::chi:
+      return Signature::chi(figure);
+    default:
+      return Signature::pi(figure);
+    }
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

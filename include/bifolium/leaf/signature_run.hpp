@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+/// A run of signatures, as in A-K: how many gatherings it has, and which mark each bears. Runs are never spelled out.
+#pragma once
+
+#include <bifolium/leaf/signature.hpp>
+
+#include <optional>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// How many gatherings a run from `first` to `last` has, both counted; nothing when they belong to different series or
+/// stand in the wrong order. A W that the alphabet lacks counts where it is written (ICCU breaks the run there instead).
+constexpr std::optional<std::int64_t> run_length(Signature const& first, Signature const& last,
+                                                 Alphabet alphabet = Alphabet{}) noexcept {
+  if (!first.same_series_as(last)) return std::nullopt;
+  auto const foreign = first.is_latin() && !alphabet.has(first.letter_number());
+  auto const number = last.rank(alphabet) - first.rank(alphabet) + 1;
+  if (number < 1 || (foreign && first == last))
+    return foreign && first == last ? std::optional<std::int64_t>{1} : std::nullopt;
+  return number + (foreign ? 1 : 0);
+}
+/// The mark of gathering `index` (from 0) of a run. pre: 0 to run_length(first, last) - 1.
+constexpr Signature run_member(Signature const& first, Signature const& last, std::int64_t index,
+                               Alphabet alphabet = Alphabet{}) {
+  if (index == 0) return first;
+  auto const foreign = first.is_latin() && !alphabet.has(first.letter_number());
+  auto const rank = first.rank(alphabet) + index - (foreign ? 1 : 0);
+  return rank >= last.rank(alphabet) ? last : first.at_rank(rank, alphabet);
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,180 @@
+// SPDX-License-Identifier: MIT
+/// The characters of signatures - which are letters, which may stand as a symbol, how π and χ are spelled - and the marks
+/// that consist of one piece: letters, texts, what stands in quotation marks. How marks are put together from such
+/// pieces: leaf/scan_signature.hpp.
+#pragma once
+
+#include <bifolium/core/problem.hpp>
+#include <bifolium/core/utf8.hpp>
+#include <bifolium/leaf/signature.hpp>
+
+#include <initializer_list>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+constexpr bool is_digit(char c) noexcept { return c >= '0' && c <= '9'; }
+constexpr bool is_capital(char c) noexcept { return c >= 'A' && c <= 'Z'; }
+constexpr bool is_small(char c) noexcept { return c >= 'a' && c <= 'z'; }
+constexpr bool is_latin_letter(char c) noexcept { return is_capital(c) || is_small(c); }
+constexpr char small_letter(char c) noexcept { return is_capital(c) ? static_cast<char>(c - 'A' + 'a') : c; }
+
+/// A symbol may be anything that is set as type and means nothing else in a formula.
+constexpr bool is_signature_symbol(char32_t c) noexcept {
+  if (c < 0x80) return c == '*' || c == '&' || c == ':' || c == '#' || c == '@' || c == '%';
+  if (c == 0xA7 || c == 0xB6) return true; // § ¶
+  if (c < 0x250) return false;             // other signs and accented letters of Latin
+  if (c >= 0x300 && c < 0x2020) return false;
+  if (c == 0x2020 || c == 0x2021 || c == 0x203B || c == 0x204A) return true; // † ‡ ※ and the Tironian et
+  if (c < 0x2190) return false;                                              // raised figures, dashes, quotation marks
+  if (c == 0x2212 || c == 0x2213) return false;                              // minus
+  return c < 0xD800 || (c >= 0xF900 && c != 0xFFFD && c != 0xFEFF && c < 0x1FAFF);
+}
+/// The number of a Greek letter, 0 if it is none; `capital` is set.
+constexpr int greek_letter(char32_t c, bool& capital) noexcept {
+  capital = c < 0x3B1;
+  auto const n = c >= 0x3B1 && c <= 0x3C9   ? static_cast<int>(c - 0x3B1) + 1
+                 : c >= 0x391 && c <= 0x3A9 ? static_cast<int>(c - 0x391) + 1
+                                            : 0;
+  return n == 0 ? 0 : n >= 18 ? n - 1 : n; // final sigma shares the place of sigma
+}
+
+/// A signature found in a text, or why none was.
+struct SignatureScan {
+  Signature signature;
+  std::size_t end{};    ///< the byte behind it
+  bool inferred{};      ///< it stood in square brackets
+  bool flat_prefix{};   ///< π or χ stood before another mark
+  bool glyph_outside{}; ///< J, U or W of an alphabet without it
+  bool multiplied{};    ///< a figure stood before the mark: 2A, which may be ²A
+  Problem problem{Problem::none};
+  constexpr explicit operator bool() const noexcept { return problem == Problem::none; }
+};
+
+/// A text in which signatures are looked for, and the marks that consist of one piece.
+class SignatureText {
+protected:
+  std::string_view text_;
+  Letters letters_;
+
+  constexpr SignatureText(std::string_view text, Letters added) noexcept : text_{text}, letters_{added} {}
+
+  [[nodiscard]] constexpr char at(std::size_t i) const noexcept { return i < text_.size() ? text_[i] : '\0'; }
+  [[nodiscard]] constexpr char32_t code(std::size_t i) const noexcept {
+    return i < text_.size() ? decode(text_, i).value : U'\0';
+  }
+  [[nodiscard]] constexpr std::size_t skip(std::size_t i) const noexcept {
+    while (i < text_.size() && is_blank(code(i))) i += decode(text_, i).bytes;
+    return i;
+  }
+  [[nodiscard]] constexpr bool begins(std::size_t i, std::string_view word) const noexcept {
+    return text_.substr(i < text_.size() ? i : text_.size(), word.size()) == word;
+  }
+  /// pi or chi, in Greek or in Latin letters; the bytes it takes, 0 if it is neither.
+  [[nodiscard]] constexpr std::size_t unsigned_mark(std::size_t i, bool& chi) const noexcept {
+    auto const c = code(i);
+    if (c == 0x3C0 || c == 0x3C7) return chi = c == 0x3C7, std::size_t{2};
+    if (at(i) != 'p' && at(i) != 'P' && at(i) != 'c' && at(i) != 'C') return 0;
+    for (auto word : {std::string_view{"pi"}, std::string_view{"Pi"}, std::string_view{"chi"}, std::string_view{"Chi"}})
+      if (begins(i, word) && !is_small(at(i + word.size()))) return chi = word.size() == 3, word.size();
+    return 0;
+  }
+  /// Inside square brackets: the byte of the closing one, or npos when it is too far for a name.
+  [[nodiscard]] constexpr std::size_t closing(std::size_t i) const noexcept {
+    for (auto end = i + 48; i < text_.size() && i < end; ++i) {
+      if (text_[i] == ']') return i;
+      if (text_[i] == '[') break;
+    }
+    return std::string_view::npos;
+  }
+  /// What may follow a prefix directly: a letter, a bracketed letter, a multiple of one.
+  [[nodiscard]] constexpr bool takes_prefix(std::size_t i) const noexcept {
+    auto const c = at(i);
+    if (is_latin_letter(c)) return true;
+    if (is_digit(c)) {
+      while (is_digit(at(i))) ++i;
+      return is_latin_letter(at(i));
+    }
+    if (c == '[') {
+      if (closing(i + 1) == std::string_view::npos) return false;
+      while (is_digit(at(i + 1))) ++i;
+      return is_latin_letter(at(i + 1));
+    }
+    if (c == '\'' || c == '"') return true;
+    bool capital = false;
+    return static_cast<unsigned char>(c) >= 0xC2 &&
+           (greek_letter(code(i), capital) != 0 && code(i) != 0x3C0 && code(i) != 0x3C7);
+  }
+
+  static constexpr SignatureScan fail(Problem problem, std::size_t end) {
+    SignatureScan scan;
+    scan.problem = problem;
+    scan.end = end;
+    return scan;
+  }
+  /// A symbol, name or printed mark: the text from `from` to `to`.
+  constexpr SignatureScan text_mark(Mark kind, std::size_t from, std::size_t to, std::size_t end,
+                                    std::uint32_t multiple) const {
+    if (to - from > Signature::longest_text || to == from) return fail(Problem::mark_too_long, end);
+    for (auto k = from; k < to; k += decode(text_, k).bytes)
+      if (decode(text_, k).malformed) return fail(Problem::not_utf8, k);
+    SignatureScan scan;
+    scan.signature = Signature::text(kind, text_.data() + from, to - from, multiple);
+    scan.end = end;
+    return scan;
+  }
+
+  /// The latin letter(s) at `i`: A, AA, Aa, aaa.
+  [[nodiscard]] constexpr SignatureScan letters(std::size_t i, std::uint32_t multiple) const {
+    char const first = text_[i];
+    std::uint32_t repeated = 1;
+    auto end = i + 1;
+    if (small_letter(at(end)) == small_letter(first)) {
+      char const again = at(end);
+      // aA is no doubled letter: a, then A
+      if (!(is_small(first) && is_capital(again)))
+        while (at(end) == again && repeated < 9) ++end, ++repeated;
+    }
+    SignatureScan scan;
+    scan.signature = Signature::letter(first, multiple > 1 ? multiple : repeated, letters_);
+    auto const glyph = small_letter(first) - 'a' + 1;
+    scan.glyph_outside = !Alphabet{letters_}.has(glyph);
+    scan.end = end;
+    if (multiple > 1 && repeated > 1) scan.end = i + 1;
+    return scan;
+  }
+
+  /// A mark in quotation marks: '1', "G&H".
+  [[nodiscard]] constexpr SignatureScan quoted(std::size_t i) const {
+    auto const open = decode(text_, i);
+    auto const close = open.value == 0x2018 ? char32_t{0x2019} : open.value == 0x201C ? char32_t{0x201D} : open.value;
+    auto const from = i + open.bytes;
+    auto to = from;
+    while (to < text_.size() && code(to) != close && to - from <= Signature::longest_text)
+      to += decode(text_, to).bytes;
+    if (to >= text_.size() || code(to) != close) return fail(Problem::unknown_mark, i);
+    auto const end = to + decode(text_, to).bytes;
+    bool figures = to > from && to - from <= 6;
+    std::uint32_t figure = 0;
+    for (auto k = from; k < to && figures; ++k) {
+      figures = is_digit(text_[k]);
+      figure = figure * 10 + static_cast<std::uint32_t>(text_[k] - '0');
+    }
+    for (auto k = from; k < to; ++k)
+      if (auto const b = static_cast<unsigned char>(text_[k]); b < 0x20 || b == '"')
+        return fail(Problem::unknown_mark, i);
+    if (figures && figure > 0) {
+      SignatureScan scan;
+      scan.signature = Signature::number(figure).in_quotation_marks();
+      scan.end = end;
+      return scan;
+    }
+    return text_mark(Mark::printed, from, to, end, 1);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
