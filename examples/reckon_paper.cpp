@@ -128,7 +128,7 @@ int main(int argument_count, char** arguments) {
     else
       std::cout << "\t\t";
     std::cout << '\t' << bill->presswork.impressions << '\t' << bill->presswork.tokens << '\t'
-              << (bill->plan.shares_a_sheet() ? "preliminaries and last gathering worked on one sheet: inferred" : "")
+              << (bill->plan.shares_a_sheet() ? "parts worked together on one sheet: inferred" : "")
               << '\n';
   }
   return all_done;

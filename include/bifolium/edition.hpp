@@ -5,4 +5,7 @@
 #include <bifolium/edition/arrangement.hpp>
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/edition/casting_off.hpp>
+#include <bifolium/edition/comparison.hpp>
+#include <bifolium/edition/plan_formula.hpp>
 #include <bifolium/edition/presswork.hpp>
+#include <bifolium/edition/working.hpp>

@@ -56,15 +56,15 @@ TEST_CASE("cost is exact in the smallest unit and never falls as the run grows")
                                .overs_percent = 3,
                                .ream = reams::of_480,
                                .price_of_ream = 3 * 240 + 55});
-    REQUIRE(*bill.cost >= before);
-    REQUIRE(*bill.low_cost <= *bill.cost);
-    REQUIRE(*bill.cost <= *bill.high_cost);
+    REQUIRE(bill.paper_cost->planned >= before);
+    REQUIRE(bill.paper_cost->low <= bill.paper_cost->planned);
+    REQUIRE(bill.paper_cost->planned <= bill.paper_cost->high);
     REQUIRE(bill.sheets.low <= bill.sheets.planned);
     REQUIRE(bill.sheets.planned <= bill.sheets.high);
     REQUIRE(*sheets_in(*bill.paper, reams::of_480) == bill.sheets.planned);
-    REQUIRE(Fraction{*bill.cost} >= Fraction{bill.sheets.planned * (3 * 240 + 55), 480});
-    REQUIRE(Fraction{*bill.cost - 1} < Fraction{bill.sheets.planned * (3 * 240 + 55), 480});
-    before = *bill.cost;
+    REQUIRE(Fraction{bill.paper_cost->planned} >= Fraction{bill.sheets.planned * (3 * 240 + 55), 480});
+    REQUIRE(Fraction{bill.paper_cost->planned - 1} < Fraction{bill.sheets.planned * (3 * 240 + 55), 480});
+    before = bill.paper_cost->planned;
   }
 }
 
@@ -74,37 +74,65 @@ TEST_CASE("work at the press by the sources' figures") {
   CHECK(day.impressions == 2400);
   CHECK(day.clock_hours == 10);
   CHECK(day.days == 1);
+  CHECK(day.perfected == 1200);
   CHECK(day.pulls() == 4800); // two pulls an impression on a two-pull press
+  CHECK_FALSE(Presswork{INT64_MAX, 0, {}, {}, {}, {}}.pulls());
+  CHECK_FALSE(day.pulls(0));
   // Savage (1841), s.v. Hours: twelve tokens are a day's work of account: 12 x 258 impressions
   CHECK(presswork(1548, {.token = tokens::savage})->tokens == 12);
+  CHECK(presswork(1548, {.token = tokens::savage})->impressions == 3096);
+  CHECK(presswork(1548, {.token = tokens::savage})->days_of_pay == 1);
+  CHECK(presswork(1548, {.token = tokens::savage, .tokens_a_day = 4})->days_of_pay == 3); // fine work
   // Moxon, in Savage s.v. Hours: two men ten quires, one man five
   CHECK(presswork(125, {.crew = Crew::full_press})->clock_hours == 1);
   CHECK(presswork(125, {.crew = Crew::half_press})->clock_hours == 2);
   CHECK(presswork(1200, {.rate = rates::frankfurt, .presses = 3, .hours_a_day = 10})->days == Fraction{1, 3});
 }
 
-TEST_CASE("Savage's casting-up table, the cells that were read") {
-  // Savage, Dictionary of the Art of Printing (1841): thousands in a sheet of quarto, octavo, twelves, eighteens
-  int const table[][6]{
-      {15, 12, 1, 3, 4, 6}, {15, 13, 2, 3, 5, 7}, {15, 20, 2, 5, 7, 11}, {16, 14, 2, 4, 5, 8}, {16, 20, 3, 5, 8, 12}};
-  int const pages[]{8, 16, 24, 36};
-  for (auto const& row : table)
-    for (int i = 0; i < 4; ++i) CHECK(*thousands_in_sheet(row[0], row[1], pages[i]) == row[2 + i]);
-  // Cowie: 55 lines x 60 ens x 24 pages = 79,200; at 5 1/4d. a thousand 34s. 6 3/4d., printed 34s. 6d. (a misprint)
-  CHECK(*thousands_in_sheet(55, 60, 24) == 79);
-  CHECK(Fraction{79} * Fraction{21, 4} == Fraction{34 * 12 + 6} + Fraction{3, 4});
+TEST_CASE("a bill adds up, cancels, weight and money included") {
+  Edition const edition{.scheme = schemes::octavo,
+                        .pages = 340,
+                        .prelim_pages = 12,
+                        .end_pages = 4,
+                        .cancel_leaves = 3,
+                        .copies = 750,
+                        .overs_percent = 2,
+                        .overplus = 5,
+                        .ream = reams::of_500,
+                        .weight_of_ream = Fraction{7'500},
+                        .price_of_ream = 1200,
+                        .price_of_forme = 60,
+                        .price_of_token = 16};
+  auto const bill = *reckon(edition);
+  CHECK(bill.overs == 20);
+  CHECK(bill.sheets_a_copy() == Fraction{170 + 6 + 2 + 3, 8});
+  CHECK(bill.total_cost == bill.paper_cost->planned + *bill.forme_cost + *bill.press_cost);
+  CHECK(bill.forme_cost == 60 * bill.plan.formes());
+  CHECK(bill.kilogrammes->planned == Fraction{bill.sheets.planned * 15, 1000});
+  CHECK(bill.sheets.low == 22 * 750 + 188); // 178 leaves, no cancels, no overs: 22 1/4 sheets
+  CHECK(bill.sheets.high == (22 + 1 + 1 + 1) * 770);
+  auto const text = working(bill);
+  CHECK(text.find("3 cancels") != std::string::npos);
+  CHECK(text.find("together " + std::to_string(*bill.total_cost)) != std::string::npos);
+  CHECK(write_formula(*formula_of(bill)) == "8°: π⁶ A-X⁸ Y² Z²");
+  // the mill's ream has 432 good sheets of 472 (Savage 1841): the others are paid for
+  auto mill = edition;
+  mill.ream = reams::from_mill;
+  auto const dearer = *reckon(mill);
+  CHECK(dearer.paper_cost->planned == Fraction{dearer.sheets.planned * 1200, 432}.ceil());
+  CHECK(dearer.paper_cost->low == Fraction{dearer.sheets.low * 1200, 472}.ceil());
 }
 
-TEST_CASE("casting off from a sample") {
-  // constructed: 90,000 words, nine to the line, thirty lines to the page: 10,000 lines, 333 pages and a third
-  auto const result = *cast_off({90'000, 9, 30});
-  CHECK(result.lines == 10'000);
-  CHECK(result.pages == 334);
-  // BMC IA. 52540 and its like: a quarto page of 145 mm in type of 96 mm to twenty lines holds thirty lines (arithmetic;
-  // that a quarto page of the time holds about 30 or 31 is common knowledge of the catalogues)
-  CHECK(*lines_in_page(1450, 960) == 30);
-  CHECK(cast_off({1, 0, 30}).error().problem == Problem::not_positive);
-  CHECK(thousands_in_sheet(INT64_MAX, 2, 2).error().problem == Problem::number_too_large);
+TEST_CASE("paper cut before printing takes a pull for every copy") {
+  // Tanselle, Studies in Bibliography 53, note 65: "a very different matter" from half-sheet work
+  Edition edition{.scheme = schemes::octavo, .pages = 8, .copies = 501};
+  auto const turned = *reckon(edition);
+  edition.arranging.parts = PartWork::cut_first;
+  auto const cut = *reckon(edition);
+  CHECK(turned.sheets.planned == 251);
+  CHECK(cut.sheets.planned == 251);
+  CHECK(turned.presswork.impressions == 502);
+  CHECK(cut.presswork.impressions == 1002);
 }
 
 TEST_CASE("what cannot be reckoned is an error value, at the ends of every figure") {
@@ -118,6 +146,35 @@ TEST_CASE("what cannot be reckoned is an error value, at the ends of every figur
   CHECK(reckon({.pages = 16, .copies = 1, .overs_percent = 101}).error().problem == Problem::too_many_overs);
   CHECK(reckon({.pages = 16, .copies = 1000, .ream = reams::of_500, .price_of_ream = INT64_MAX}).error().problem ==
         Problem::number_too_large);
+  // every figure in turn: too large, and below nothing
+  using Set = void (*)(Edition&, std::int64_t);
+  Set const figures[]{
+      [](Edition& e, std::int64_t n) { e.pages = n; },         [](Edition& e, std::int64_t n) { e.prelim_pages = n; },
+      [](Edition& e, std::int64_t n) { e.end_pages = n; },     [](Edition& e, std::int64_t n) { e.cancel_leaves = n; },
+      [](Edition& e, std::int64_t n) { e.copies = n; },        [](Edition& e, std::int64_t n) { e.overplus = n; },
+      [](Edition& e, std::int64_t n) { e.price_of_ream = n; }, [](Edition& e, std::int64_t n) { e.price_of_forme = n; },
+      [](Edition& e, std::int64_t n) { e.price_of_token = n; }};
+  for (auto set : figures) {
+    Edition edition{.pages = 160, .copies = 1000, .ream = reams::of_500};
+    set(edition, INT64_MAX);
+    CHECK(reckon(edition).error().problem == Problem::number_too_large);
+    for (auto below : {std::int64_t{-1}, INT64_MIN}) {
+      set(edition, below);
+      CHECK(reckon(edition).error().problem == Problem::negative_count);
+    }
+  }
+  Edition heavy{.pages = 160, .copies = 1000000, .ream = reams::of_500, .weight_of_ream = Fraction{INT64_MAX}};
+  CHECK(reckon(heavy).error().problem == Problem::number_too_large);
+  heavy.weight_of_ream = Fraction{};
+  CHECK(reckon(heavy).error().problem == Problem::not_positive);
+  heavy.weight_of_ream = 1;
+  heavy.overs_percent = Fraction{1, INT64_MAX};
+  CHECK(reckon(heavy).error().problem == Problem::number_too_large);
+  PressTerms const wrong_terms[]{
+      {.token = {0, ""}}, {.rate = {-1, ""}}, {.presses = 0}, {.hours_a_day = -1}, {.tokens_a_day = 0}};
+  for (auto const& terms : wrong_terms)
+    CHECK(reckon({.pages = 16, .copies = 1, .press = terms}).error().problem == Problem::not_positive);
+  CHECK(presswork(-1).error().problem == Problem::negative_count);
   CHECK(presswork(INT64_MAX).error().problem == Problem::number_too_large);
   // random figures: an answer that adds up or an error, never anything else
   std::mt19937_64 random{750};

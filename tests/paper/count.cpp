@@ -54,6 +54,41 @@ TEST_CASE("which reams were in use is asked, never assumed") {
   CHECK_FALSE(perfect);       // 516 is English of about 1800 and after (Savage 1841, MacKellar 1893)
 }
 
+TEST_CASE("a ream from the mill is paid for whole and printed in part") {
+  // Savage (1841): two of twenty quires are outsides, of twenty imperfect sheets each
+  STATIC_CHECK(reams::from_mill.printable() == 432);
+  STATIC_CHECK(reams_to_buy(432, reams::from_mill) == 1);
+  STATIC_CHECK(reams_to_buy(1000, reams::from_mill) == Fraction{1000, 432});
+  STATIC_CHECK(counted(472, reams::from_mill) == PaperCount{1, 0, 0});
+  STATIC_CHECK(reams_to_buy(1000, ReamCount{.ream = 500, .quire = 25}) == 2);
+}
+
+TEST_CASE("bundles and bales") {
+  // Wikipedia, Units of paper quantity: short bundle 960, short bale 4800, printer's bale 5160
+  STATIC_CHECK(lots::short_bundle.sheets == 2 * reams::of_480.ream && lots::short_bundle.sheets == 960);
+  STATIC_CHECK(lots::short_bale.sheets == 10 * reams::of_480.ream && lots::short_bale.sheets == 4800);
+  STATIC_CHECK(lots::printers_bale.sheets == 10 * reams::of_516.ream && lots::printers_bale.sheets == 5160);
+  // sizes.com: a bale is ten reams of twenty quires of 25
+  STATIC_CHECK(lots::bale.sheets == 10 * 20 * 25);
+}
+
+TEST_CASE("prices by the alphabet of 23 sheets") {
+  // German Wikipedia, Alphabet (Buchdruck): 23 letters, 23 sheets, 368 pages in octavo
+  STATIC_CHECK(in_alphabets(368 / 16) == AlphabetCount{1, 0});
+  STATIC_CHECK(in_alphabets(48) == AlphabetCount{2, 2});
+  // Goldfriedrich, Geschichte des Deutschen Buchhandels II, in Pfennig, twelve to the Groschen: sheets, price, and the printed
+  // price of an alphabet, which cut the price of a sheet short and so lies up to two Pfennig below the exact one
+  std::int64_t const books[][3]{{48, 108, 4 * 12 + 2}, {40, 78, 3 * 12 + 7}, {17, 36, 4 * 12}};
+  for (auto const& [sheets, price, printed] : books) {
+    auto const exact = *price_of_alphabet(price, sheets);
+    CHECK(exact >= Fraction{printed});
+    CHECK(exact < Fraction{printed + 2});
+  }
+  CHECK(price_of_alphabet(1, 0).error().problem == Problem::not_positive);
+  CHECK(price_of_alphabet(-1, 1).error().problem == Problem::negative_count);
+  CHECK(price_of_alphabet(INT64_MAX, 1).error().problem == Problem::number_too_large);
+}
+
 TEST_CASE("weight of a ream and weight of the paper") {
   auto const of = [](Fraction pounds, std::int64_t sheets, Fraction inches_a, Fraction inches_b) {
     Fraction const inch{127, 5};

@@ -242,7 +242,11 @@ constexpr std::string_view sentence(Problem problem) noexcept {
   case Problem::too_many_overs:
     return "overs are from 0 to 100 per cent";
   case Problem::ream_needed:
-    return "a price by the ream needs a ream: name how many sheets it has";
+    return "a price or weight by the ream needs a ream: name how many sheets it has";
+  case Problem::price_needed:
+    return "to be compared by cost each way needs a price: of the ream, the forme or the token";
+  case Problem::no_such_type:
+    return "words to the square inch are known for types of 5, 5 1/2, 6, 7 and 8 points only";
   }
   return "an unknown problem";
 }
@@ -256,11 +260,14 @@ inline std::string sentence_of(Error const& error) {
     text += rest.substr(0, open);
     if (open == std::string_view::npos) break;
     auto const close = rest.find('}', open);
-    if (rest.substr(open, close - open + 1) == "{found}")
-      text += error.found;
-    else
+    bool const nothing_to_quote = error.found[0] == '\0' && !text.empty() && text.back() == '\'';
+    if (rest.substr(open, close - open + 1) != "{found}")
       text += std::to_string(error.limit);
-    rest.remove_prefix(close + 1);
+    else if (nothing_to_quote)
+      text.pop_back(), text += "a figure"; // of a result, which stands nowhere in a text
+    else
+      text += error.found;
+    rest.remove_prefix(close + (nothing_to_quote ? 2 : 1));
   }
   return text;
 }

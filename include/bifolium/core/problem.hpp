@@ -135,6 +135,8 @@ enum class Problem : std::uint16_t {
   nothing_to_print = 501, ///< an edition of no pages or no copies
   too_many_overs = 502,   ///< spoilage and overplus of more than the edition itself
   ream_needed = 503,      ///< a price by the ream, and no ream named
+  price_needed = 504,     ///< a comparison by cost of ways without a price
+  no_such_type = 505,     ///< a size of type of which the table does not know how much it holds
 };
 
 } // namespace v0

@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: MIT
-/// The paper of an edition: what a copy takes, what the run takes with its overs, and what that is in reams - each as a
-/// range where an assumption moves it. All is integer or exact rational; a bill adds up.
+/// The paper and presswork of an edition: what a copy takes, what the run takes with its overs, what that is in reams, in
+/// weight and in money - each as a range where an assumption moves it. All is integer or exact rational; a bill adds up.
 ///
 /// Overs are what is given out above the number wanted, for spoilage at press and surplus copies: 16 on 500 in a perfect
-/// ream (Savage), 52 on 3,000 in Babbage's account. They are copies of every sheet.
+/// ream (Savage), 52 on 3,000 in Babbage's account. They are copies of every sheet, by the hundred or as a plain number.
 #pragma once
 
 #include <bifolium/edition/arrangement.hpp>
 #include <bifolium/edition/presswork.hpp>
 #include <bifolium/fold/static_fold.hpp>
-
-#include <string>
+#include <bifolium/paper/count.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -20,21 +19,28 @@ struct Edition {
   Attested scheme{SchemeRow::octavo};
   std::int64_t pages{};         ///< of text
   std::int64_t prelim_pages{};  ///< of preliminaries, gathered apart
+  std::int64_t end_pages{};     ///< of end matter
+  std::int64_t cancel_leaves{}; ///< leaves printed anew in every copy
   std::int64_t copies{};        ///< wanted
   Fraction overs_percent{};     ///< of every sheet above the copies, 0 to 100
-  bool may_share_a_sheet{true}; ///< preliminaries and last gathering may be worked together
+  std::int64_t overplus{};      ///< and so many copies more
+  Arranging arranging{};
   std::optional<ReamCount> ream{};
-  std::optional<std::int64_t> price_of_ream{}; ///< in the currency's smallest unit
+  std::optional<Fraction> weight_of_ream{};     ///< in grammes
+  std::optional<std::int64_t> price_of_ream{};  ///< these in the currency's smallest unit
+  std::optional<std::int64_t> price_of_forme{}; ///< to impose and make ready one forme, or to compose it too
+  std::optional<std::int64_t> price_of_token{};
   PressTerms press{};
 };
 
-/// Sheets of the run under three assumptions.
-struct SheetRange {
-  std::int64_t low{};     ///< no overs: every sheet given out is in a book
-  std::int64_t planned{}; ///< part-sheets worked as the plan says, with the overs
-  std::int64_t high{};    ///< part-sheets printed on whole sheets, the rest left white, with the overs
-  friend constexpr bool operator==(SheetRange, SheetRange) = default;
+/// A figure under three assumptions, low <= planned <= high.
+template <class T> struct Ranged {
+  T low{};     ///< no overs, no half-sheet wasted on an odd copy, cancels in paper otherwise left white
+  T planned{}; ///< part-sheets worked as the plan says, with the overs
+  T high{};    ///< oddments of each matter on whole sheets, every cancel a fold of two leaves, with the overs
+  friend constexpr bool operator==(Ranged const&, Ranged const&) = default;
 };
+using SheetRange = Ranged<std::int64_t>;
 
 /// What an edition takes.
 struct Bill {
@@ -42,101 +48,139 @@ struct Bill {
   Plan plan{};
   std::int64_t overs{}; ///< copies of every sheet above those wanted
   SheetRange sheets{};
-  std::optional<PaperCount> paper{}; ///< of the planned sheets, in the ream named
-  std::optional<std::int64_t> low_cost{}, cost{},
-      high_cost{}; ///< where a price was named, rounded up to the smallest unit
+  std::optional<PaperCount> paper{};                ///< of the planned sheets, in the ream named
+  std::optional<Ranged<Fraction>> kilogrammes{};    ///< where a weight was named
+  std::optional<Ranged<std::int64_t>> paper_cost{}; ///< where a price was named, rounded up to the smallest unit
+  std::optional<std::int64_t> forme_cost{}, press_cost{};
+  std::optional<std::int64_t> total_cost{}; ///< the sum of what was priced, as planned
   Presswork presswork{};
 
   [[nodiscard]] constexpr Fraction sheets_a_copy() const { return plan.sheets_a_copy(); }
 };
 
 namespace detail {
-constexpr std::optional<std::int64_t> cost_of(std::int64_t sheets, Edition const& edition) {
-  if (!edition.ream || !edition.price_of_ream) return std::nullopt;
-  auto const all = checked_multiply(*edition.price_of_ream, sheets);
-  return all ? std::optional{Fraction{*all, edition.ream->ream}.ceil()} : std::nullopt;
-}
-} // namespace detail
 
-/// Reckons an edition whose arrangement is known. error: negative_count, nothing_to_print, too_many_overs, not_positive,
-/// number_too_large.
-constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
-  if (edition.copies < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+/// One flag for many steps: what does not fit in 64 bits makes the whole bill an error.
+class Fits {
+  bool all_{true};
+
+public:
+  constexpr std::int64_t operator()(std::optional<std::int64_t> number) {
+    all_ = all_ && number.has_value();
+    return number.value_or(0);
+  }
+  constexpr Fraction operator()(std::optional<Fraction> number) {
+    all_ = all_ && number.has_value();
+    return number.value_or(Fraction{});
+  }
+  [[nodiscard]] constexpr bool all() const noexcept { return all_; }
+};
+
+constexpr std::optional<Error> what_is_wrong(Edition const& edition) {
+  for (auto number : {edition.copies, edition.overplus, edition.price_of_ream.value_or(0),
+                      edition.price_of_forme.value_or(0), edition.price_of_token.value_or(0)})
+    if (number < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
   if (edition.copies == 0) return error_at(Problem::nothing_to_print, 1, 1);
   if (edition.overs_percent < Fraction{} || edition.overs_percent > Fraction{100})
     return error_at(Problem::too_many_overs, 1, 1);
-  if (edition.ream && (edition.ream->ream <= 0 || edition.ream->quire <= 0))
-    return error_at(Problem::not_positive, 1, 1);
-  if (edition.price_of_ream && !edition.ream) return error_at(Problem::ream_needed, 1, 1);
-  auto const too_large = error_at(Problem::number_too_large, 1, 1);
+  if (edition.ream && (edition.ream->ream <= 0 || edition.ream->quire <= 0 || edition.ream->printable() <= 0))
+    return error_at(Problem::not_positive, 1, 1, "0", 1);
+  if (edition.weight_of_ream && *edition.weight_of_ream <= Fraction{})
+    return error_at(Problem::not_positive, 1, 1, "0", 1);
+  if ((edition.price_of_ream || edition.weight_of_ream) && !edition.ream) return error_at(Problem::ream_needed, 1, 1);
+  return std::nullopt;
+}
 
-  bool fits = true; // one flag for all: what does not fit makes the whole bill an error
-  auto const take = [&](std::optional<std::int64_t> number) {
-    fits = fits && number.has_value();
-    return number.value_or(0);
-  };
-  auto const over = checked_multiply(Fraction{edition.copies}, edition.overs_percent / Fraction{100});
-  auto const overs = over.value_or(Fraction{}).ceil();
-  auto const given_out = take(checked_add(edition.copies, overs));
-  SheetRange const sheets{take(plan.sheets_for(edition.copies)), take(plan.sheets_for(given_out)),
-                          take(checked_multiply(given_out, take(checked_add(plan.whole_sheets, plan.part_count))))};
-  if (!over || !fits) return too_large;
-
-  Bill bill{edition, plan, overs, sheets, {}, {}, {}, {}, {}};
-  if (edition.ream) bill.paper = counted(sheets.planned, *edition.ream);
-  if (edition.ream && edition.price_of_ream) {
-    if (*edition.price_of_ream < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
-    bill.low_cost = take(detail::cost_of(sheets.low, edition));
-    bill.cost = take(detail::cost_of(sheets.planned, edition));
-    bill.high_cost = take(detail::cost_of(sheets.high, edition));
-    if (!fits) return too_large;
+/// Sheets where each matter's oddments go on sheets of their own and each cancel is a fold of two leaves.
+constexpr std::int64_t high_sheets(Plan const& plan, std::int64_t copies, Fits& fits) {
+  std::int64_t of_copy = 0;
+  for (std::size_t m = 0; m < matters; ++m) {
+    auto const leaves = plan.leaves_of[m] * (m == static_cast<std::size_t>(Matter::cancels) ? 2 : 1);
+    of_copy += leaves / plan.leaves_to_sheet + (leaves % plan.leaves_to_sheet != 0 ? 1 : 0);
   }
-  auto const work = presswork(sheets.planned, edition.press);
+  return fits(checked_multiply(of_copy, copies));
+}
+/// Sheets that hold the leaves of the books and no more; cancels in what would be left white.
+constexpr std::int64_t low_sheets(Plan const& plan, std::int64_t copies, Fits& fits) {
+  auto const whole = fits(checked_multiply(plan.leaves() / plan.leaves_to_sheet, copies));
+  auto const rest = fits(checked_multiply(plan.leaves() % plan.leaves_to_sheet, copies));
+  return fits(checked_add(whole, rest / plan.leaves_to_sheet + (rest % plan.leaves_to_sheet != 0 ? 1 : 0)));
+}
+
+/// What so many sheets cost where a ream of the price gives `sheets_of_ream`.
+constexpr std::int64_t cost_of(std::int64_t sheets, Edition const& edition, std::int32_t sheets_of_ream, Fits& fits) {
+  return Fraction{fits(checked_multiply(*edition.price_of_ream, sheets)), sheets_of_ream}.ceil();
+}
+constexpr Fraction weight_of(std::int64_t sheets, Edition const& edition, Fits& fits) {
+  auto const one = fits(checked_divide(*edition.weight_of_ream, Fraction{std::int64_t{edition.ream->ream} * 1000}));
+  return fits(checked_multiply(one, Fraction{sheets}));
+}
+
+} // namespace detail
+
+/// Copies of every sheet above those wanted: the hundredths rounded up, and the overplus. Nothing when it does not fit.
+constexpr std::optional<std::int64_t> overs_of(std::int64_t copies, Fraction percent, std::int64_t overplus) {
+  auto const share = checked_divide(percent, Fraction{100});
+  auto const over = share ? checked_multiply(Fraction{copies}, *share) : std::nullopt;
+  return over ? checked_add(over->ceil(), overplus) : std::nullopt;
+}
+
+/// Reckons an edition whose arrangement is known. error: negative_count, nothing_to_print, too_many_overs, not_positive,
+/// ream_needed, number_too_large.
+constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
+  if (auto const error = detail::what_is_wrong(edition)) return *error;
+  auto const too_large = error_at(Problem::number_too_large, 1, 1);
+  detail::Fits fits;
+  auto const overs = fits(overs_of(edition.copies, edition.overs_percent, edition.overplus));
+  auto const given_out = fits(checked_add(edition.copies, overs));
+  auto const planned = fits(plan.sheets_for(given_out));
+  auto const high = detail::high_sheets(plan, given_out, fits);
+  SheetRange const sheets{detail::low_sheets(plan, edition.copies, fits), planned, high < planned ? planned : high};
+  auto const impressions = fits(plan.impressions_for(given_out));
+  if (!fits.all()) return too_large;
+  auto const work = presswork_of(impressions, edition.press);
   if (!work) return work.error();
+
+  Bill bill;
+  bill.edition = edition;
+  bill.plan = plan;
+  bill.overs = overs;
+  bill.sheets = sheets;
   bill.presswork = *work;
+  if (edition.ream) bill.paper = counted(sheets.planned, *edition.ream);
+  if (edition.weight_of_ream)
+    bill.kilogrammes =
+        Ranged<Fraction>{detail::weight_of(sheets.low, edition, fits), detail::weight_of(sheets.planned, edition, fits),
+                         detail::weight_of(sheets.high, edition, fits)};
+  if (edition.price_of_ream) { // a ream is paid whole; its outside quires may serve, or be wasted
+    auto const all = edition.ream->ream, good = edition.ream->printable();
+    bill.paper_cost = Ranged<std::int64_t>{detail::cost_of(sheets.low, edition, all, fits),
+                                           detail::cost_of(sheets.planned, edition, good, fits),
+                                           detail::cost_of(sheets.high, edition, good, fits)};
+  }
+  if (edition.price_of_forme) bill.forme_cost = fits(checked_multiply(*edition.price_of_forme, plan.formes()));
+  if (edition.price_of_token)
+    bill.press_cost = fits(checked_multiply(Fraction{*edition.price_of_token}, work->tokens)).ceil();
+  if (bill.paper_cost || bill.forme_cost || bill.press_cost)
+    bill.total_cost =
+        fits(checked_add(fits(checked_add(bill.paper_cost ? bill.paper_cost->planned : 0, bill.forme_cost.value_or(0))),
+                         bill.press_cost.value_or(0)));
+  if (!fits.all()) return too_large;
   return bill;
+}
+
+/// What an edition asks to have arranged.
+constexpr Pages pages_of(Edition const& edition) {
+  return {edition.pages, edition.prelim_pages, edition.end_pages, edition.cancel_leaves};
 }
 
 /// Arranges an edition in its scheme and reckons it. error: as above, and those of `arrange`.
 constexpr Expected<Bill> reckon(Edition const& edition) {
   auto const folded = fold(edition.scheme.scheme());
   if (!folded) return folded.error();
-  auto const plan = arrange(make_up(*folded), {edition.pages, edition.prelim_pages}, edition.may_share_a_sheet);
+  auto const plan = arrange(make_up(*folded), pages_of(edition), edition.arranging);
   if (!plan) return plan.error();
   return reckon(edition, *plan);
-}
-
-/// The working of a bill, line by line, in words. Allocates.
-inline std::string working(Bill const& bill) {
-  std::string text;
-  auto const put = [&](auto const&... parts) { ((text += parts), ...); };
-  auto const number = [](std::int64_t n) { return std::to_string(n); };
-  auto const& plan = bill.plan;
-  put(number(plan.leaves()), " leaves (", number(plan.blank_pages), " pages blank) in ", number(plan.gatherings),
-      " gatherings, ", number(plan.leaves_to_sheet), " leaves to the sheet: ", to_text(plan.sheets_a_copy()).view(),
-      " sheets a copy\n");
-  if (plan.shares_a_sheet())
-    put("  ", number(plan.shared_preliminaries), " leaves of preliminaries and ", number(plan.shared_text),
-        " of text are worked on one sheet: inferred, not observed\n");
-  for (std::size_t i = 0; i < plan.part_count; ++i)
-    put("  a part-sheet of ", number(plan.parts[i]), " leaves from one forme, ",
-        number(plan.leaves_to_sheet / plan.parts[i]), " copies to the sheet\n");
-  put(number(plan.formes()), " formes\n");
-  put(number(bill.edition.copies), " copies and ", number(bill.overs), " over: ", number(bill.sheets.planned),
-      " sheets (", number(bill.sheets.low), " without overs; ", number(bill.sheets.high),
-      " if part-sheets were printed on whole ones)\n");
-  if (bill.paper)
-    put("  ", number(bill.paper->reams), " reams, ", number(bill.paper->quires), " quires, ", number(bill.paper->loose),
-        " sheets, by the ", bill.edition.ream->name, " of ", number(bill.edition.ream->ream), " in quires of ",
-        number(bill.edition.ream->quire), "\n");
-  if (bill.cost)
-    put("  paper costs ", number(*bill.cost), " (", number(*bill.low_cost), " to ", number(*bill.high_cost),
-        ") in the smallest unit\n");
-  put(number(bill.presswork.impressions),
-      " impressions, one side of one sheet each: ", to_text(bill.presswork.tokens).view(), " tokens of ",
-      number(bill.edition.press.token.impressions), "; ", to_text(bill.presswork.clock_hours).view(),
-      " hours by the clock at ", number(bill.edition.press.rate.impressions_an_hour), "\n");
-  return text;
 }
 
 } // namespace v0

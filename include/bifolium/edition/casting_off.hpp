@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Casting off: how many pages a manuscript will make before a line of it is set, and casting up: what a sheet of it is
-/// worth to the compositor. Printers counted in ens (half the body of the type) and thousands of them; the printed tables
-/// reckon lines x ens x pages, in thousands, half a thousand counting as one (Savage 1841).
+/// worth to the compositor. Printers counted words or letters of a sample line, or ens (half the body of the type) and
+/// thousands of them; the printed tables reckon lines x ens x pages, in thousands, half a thousand counting as one
+/// (Savage 1841). What was taken for granted is part of the answer.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -22,38 +23,106 @@ constexpr Expected<std::int64_t> thousands_in_sheet(std::int64_t lines, std::int
   return *rounded / 1000;
 }
 
+/// What is counted in the copy and in a line of type.
+enum class CastingUnit : std::uint8_t { words, letters, ens };
+
 /// A sample of the copy and of the type it will be set in.
 struct Sample {
-  std::int64_t words_in_copy{}; ///< of the whole manuscript, or words a line x lines a page x pages of it
-  Fraction words_a_line{};      ///< of type, found by setting a few lines (MacKellar 1893)
-  std::int64_t lines_a_page{};  ///< of type
+  std::int64_t in_copy{};      ///< words, letters or ens of the whole manuscript; see `in_manuscript`
+  Fraction a_line{};           ///< of type, on the average: found by setting a few lines (MacKellar 1893)
+  std::int64_t lines_a_page{}; ///< of type, without head line and direction line; see `lines_in_page`
+  CastingUnit unit{CastingUnit::words};
+  std::optional<Fraction> least_a_line{}, most_a_line{}; ///< of the lines that were set, where a range is wanted
 };
 
 /// What casting off gives, and what it took for granted.
 struct CastOff {
   Fraction lines{};     ///< of type, exactly
   std::int64_t pages{}; ///< the last may be short
-  static constexpr char const* assumption =
-      "the sample's words a line hold for the whole; breaks and headings take no more room";
+  std::int64_t low{};   ///< pages if every line held as much as the fullest that was set
+  std::int64_t high{};  ///< and if every line held as little as the emptiest
+  CastingUnit unit{};
+
+  [[nodiscard]] constexpr char const* assumption() const noexcept {
+    switch (unit) {
+    case CastingUnit::words:
+      return "the sample's words a line hold for the whole; breaks and headings take no more room than in the sample";
+    case CastingUnit::letters:
+      return "the sample's letters a line, spaces counted, hold for the whole; breaks and headings take no more room";
+    case CastingUnit::ens:
+      return "a letter is an en on the average, spaces counted; breaks and headings take no more room";
+    }
+    return "";
+  }
 };
 
-/// Pages that the copy will make. error: negative_count, not_positive, number_too_large.
-constexpr Expected<CastOff> cast_off(Sample const& sample) {
-  if (sample.words_in_copy < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
-  if (sample.words_a_line <= Fraction{} || sample.lines_a_page <= 0) return error_at(Problem::not_positive, 1, 1);
-  auto const lines = checked_divide(Fraction{sample.words_in_copy}, sample.words_a_line);
-  auto const pages = lines ? checked_divide(Fraction{lines->ceil()}, Fraction{sample.lines_a_page}) : std::nullopt;
-  if (!lines || !pages) return error_at(Problem::number_too_large, 1, 1);
-  return CastOff{*lines, pages->ceil()};
+/// Words (or letters) of a manuscript by its own sample: a line x lines a page x pages (MacKellar 1893).
+/// error: negative_count, number_too_large.
+constexpr Expected<std::int64_t> in_manuscript(Fraction a_line, std::int64_t lines_a_page, std::int64_t pages) {
+  if (a_line < Fraction{} || lines_a_page < 0 || pages < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+  auto const lines = checked_multiply(lines_a_page, pages);
+  auto const all = lines ? checked_multiply(a_line, Fraction{*lines}) : std::nullopt;
+  if (!all) return error_at(Problem::number_too_large, 1, 1);
+  return all->ceil();
 }
 
-/// Whole lines in a type page `page_height` high, by the measure of twenty lines, both in tenths of a millimetre: the way
-/// early type is described. error: not_positive.
-constexpr Expected<std::int64_t> lines_in_page(std::int64_t page_height, std::int64_t twenty_lines) {
-  if (page_height <= 0 || twenty_lines <= 0) return error_at(Problem::not_positive, 1, 1);
-  auto const twenty_times = checked_multiply(page_height, 20);
-  if (!twenty_times) return error_at(Problem::number_too_large, 1, 1);
-  return *twenty_times / twenty_lines;
+/// Pages that the copy will make. error: negative_count, not_positive (also a least above the average, or a most below),
+/// number_too_large.
+constexpr Expected<CastOff> cast_off(Sample const& sample) {
+  if (sample.in_copy < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+  auto const least = sample.least_a_line.value_or(sample.a_line), most = sample.most_a_line.value_or(sample.a_line);
+  if (least <= Fraction{} || least > sample.a_line || most < sample.a_line || sample.lines_a_page <= 0)
+    return error_at(Problem::not_positive, 1, 1);
+  bool fits = true;
+  auto const lines_at = [&](Fraction a_line) {
+    auto const lines = checked_divide(Fraction{sample.in_copy}, a_line);
+    fits = fits && lines.has_value();
+    return lines.value_or(Fraction{});
+  };
+  auto const pages_of = [&](Fraction lines) { return Fraction{lines.ceil(), sample.lines_a_page}.ceil(); };
+  auto const lines = lines_at(sample.a_line), fewest = lines_at(most), many = lines_at(least);
+  if (!fits) return error_at(Problem::number_too_large, 1, 1);
+  return CastOff{lines, pages_of(lines), pages_of(fewest), pages_of(many), sample.unit};
+}
+
+/// Ens in a measure: both in the same unit, points or tenths of a millimetre; an en is half the body.
+/// error: not_positive, number_too_large.
+constexpr Expected<Fraction> ens_in_line(Fraction measure, Fraction body) {
+  if (measure <= Fraction{} || body <= Fraction{}) return error_at(Problem::not_positive, 1, 1);
+  auto const twice = checked_multiply(measure, Fraction{2});
+  auto const ens = twice ? checked_divide(*twice, body) : std::nullopt;
+  if (!ens) return error_at(Problem::number_too_large, 1, 1);
+  return *ens;
+}
+
+/// Whole lines in a type page, from its height and the measure of twenty lines, both in the same unit: the way early type is
+/// described. error: not_positive, number_too_large.
+constexpr Expected<std::int64_t> lines_in_page(Fraction page_height, Fraction twenty_lines) {
+  if (page_height <= Fraction{} || twenty_lines <= Fraction{}) return error_at(Problem::not_positive, 1, 1);
+  auto const twenty_times = checked_multiply(page_height, Fraction{20});
+  auto const lines = twenty_times ? checked_divide(*twenty_times, twenty_lines) : std::nullopt;
+  if (!lines) return error_at(Problem::number_too_large, 1, 1);
+  return lines->floor();
+}
+
+/// Words in a square inch of type set solid.
+struct SolidType {
+  Fraction points{};
+  std::int32_t words{};
+};
+/// From a printers' handbook of about 1900, pp. 72-73; its larger sizes cannot be read.
+inline constexpr SolidType solid_types[]{{5, 69}, {{11, 2}, 65}, {6, 47}, {7, 38}, {8, 32}};
+
+/// Words on a page of so many square inches, set solid. error: no_such_type, not_positive, number_too_large.
+constexpr Expected<std::int64_t> words_in_page(Fraction points, Fraction square_inches) {
+  if (square_inches <= Fraction{}) return error_at(Problem::not_positive, 1, 1);
+  for (auto const& type : solid_types)
+    if (type.points == points) {
+      auto const words = checked_multiply(square_inches, Fraction{type.words});
+      if (!words) return error_at(Problem::number_too_large, 1, 1);
+      return words->floor();
+    }
+  return error_at(Problem::no_such_type, 1, 1);
 }
 
 } // namespace v0

@@ -23,6 +23,9 @@ struct ReamCount {
   char const* name{}; ///< as the trade called it
   char const* source{};
 
+  /// Sheets of it fit to print on; all, where `good` is not said.
+  [[nodiscard]] constexpr std::int32_t printable() const noexcept { return good == 0 ? ream : good; }
+
   friend constexpr bool operator==(ReamCount const& a, ReamCount const& b) noexcept {
     return a.ream == b.ream && a.quire == b.quire && a.good == b.good;
   }
@@ -117,6 +120,13 @@ constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount co
   return *all;
 }
 
+/// Reams to be bought for so many sheets to print on, exactly: outside quires (Savage's cording quires, twenty imperfect
+/// sheets each) are paid for and not printed. pre: sheets not below 0, a ream of some good sheets.
+constexpr Fraction reams_to_buy(std::int64_t sheets, ReamCount const& by) {
+  if (sheets < 0 || by.printable() <= 0) broken("paper is bought for some sheets, in reams of some good ones");
+  return Fraction{sheets, by.printable()};
+}
+
 /// Whole lots of reams: sheets in so many.
 struct PaperLot {
   char const* name{};
@@ -127,9 +137,36 @@ namespace lots {
 inline constexpr PaperLot bundle{"bundle", 1000, "two reams of 500 (GNU units 2.22, definitions of 2022)"};
 inline constexpr PaperLot perfect_bundle{"perfect bundle", 1032, "Savage (1841): 43 quires of 24"};
 inline constexpr PaperLot bale{"bale", 5000, "ten reams of 500 (GNU units 2.22, definitions of 2022)"};
+inline constexpr PaperLot short_bundle{"short bundle", 960, "two reams of 480 (Wikipedia, Units of paper quantity)"};
+inline constexpr PaperLot short_bale{"short bale", 4800, "ten reams of 480 (Wikipedia, Units of paper quantity)"};
+inline constexpr PaperLot printers_bale{"printer's bale", 5160,
+                                        "ten reams of 516 (Wikipedia, Units of paper quantity)"};
 inline constexpr PaperLot ballen_writing{"Ballen Schreibpapier", 4800, "Nelkenbrecher (1890), p. 368: ten Ries of 480"};
 inline constexpr PaperLot ballen_printing{"Ballen Druckpapier", 5000, "Nelkenbrecher (1890), p. 368: ten Ries of 500"};
 } // namespace lots
+
+/// Sheets signed with one alphabet of 23 letters, the unit in which German publishers priced (Goldfriedrich, Geschichte des
+/// Deutschen Buchhandels II): 368 pages in octavo.
+inline constexpr std::int64_t sheets_in_alphabet = 23;
+/// Sheets as whole alphabets and what is over. pre: not below 0.
+struct AlphabetCount {
+  std::int64_t alphabets{}, sheets{};
+  friend constexpr bool operator==(AlphabetCount, AlphabetCount) = default;
+};
+constexpr AlphabetCount in_alphabets(std::int64_t sheets) {
+  if (sheets < 0) broken("paper is counted from nothing up");
+  return {sheets / sheets_in_alphabet, sheets % sheets_in_alphabet};
+}
+/// The price of an alphabet, exactly, where so many sheets cost `price`. The printed tables of Halle first cut the price of a
+/// sheet to tenths (so it is inferred: the decimals cannot be read), and are up to two Pfennig below this.
+/// error: not_positive, negative_count, number_too_large.
+constexpr Expected<Fraction> price_of_alphabet(std::int64_t price, std::int64_t sheets) {
+  if (price < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+  if (sheets <= 0) return error_at(Problem::not_positive, 1, 1, "0", 1);
+  auto const all = checked_multiply(price, sheets_in_alphabet);
+  if (!all) return error_at(Problem::number_too_large, 1, 1);
+  return Fraction{*all, sheets};
+}
 
 /// Grammes in a pound avoirdupois, exact since 1959.
 inline constexpr Fraction grammes_in_pound{45'359'237, 100'000};

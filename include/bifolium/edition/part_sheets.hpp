@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+/// What is left over when the whole sheets are filled: fewer leaves than a sheet, to be worked as parts of one - halves,
+/// thirds, quarters - each an even number of leaves that divides the sheet, so that the paper comes out even. The fewest
+/// parts are found by a table over the leaves of one sheet: the fewest for n are one more than the fewest for n less its
+/// last part. Exact; at most 128 leaves times the divisors of the sheet (16 for 120) steps.
+#pragma once
+
+#include <bifolium/edition/plan.hpp>
+#include <bifolium/fold/scheme.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// The fewest parts of a sheet that add up to so many leaves.
+class PartSheets {
+  std::array<std::uint8_t, Scheme::most_cells + 1> fewest_{}, first_{};
+
+public:
+  static constexpr int impossible = 255;
+
+  /// Parts of a sheet of `leaves_to_sheet`, below `less_than` leaves; `single` ones may be odd, as nothing is folded.
+  constexpr PartSheets(int leaves_to_sheet, int less_than, bool single) {
+    for (int leaves = 1; leaves < less_than; ++leaves) {
+      auto const at = static_cast<std::size_t>(leaves);
+      fewest_[at] = impossible;
+      for (int part = single ? 1 : 2; part <= leaves; part += single ? 1 : 2) {
+        if (leaves_to_sheet % part != 0) continue;
+        auto const rest = fewest_[static_cast<std::size_t>(leaves - part)];
+        if (rest == impossible || rest + 1 > fewest_[at]) continue;
+        fewest_[at] = static_cast<std::uint8_t>(rest + 1);
+        first_[at] = static_cast<std::uint8_t>(part); // of equal ways the one with the largest part
+      }
+    }
+  }
+  [[nodiscard]] constexpr int fewest(int leaves) const { return fewest_[static_cast<std::size_t>(leaves)]; }
+  /// Adds the parts of so many leaves to the plan, equal ones together.
+  constexpr void add_to(Plan& plan, int leaves, Working::Kind kind) const {
+    while (leaves > 0) {
+      auto const part = first_[static_cast<std::size_t>(leaves)];
+      Working working{0, part, kind, {}};
+      for (; leaves > 0 && first_[static_cast<std::size_t>(leaves)] == part; leaves -= part) ++working.times;
+      plan.add(working);
+    }
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: MIT
+/// The working of a bill, line by line, in words: what was given, what follows from it, and what was assumed.
+#pragma once
+
+#include <bifolium/edition/bill.hpp>
+#include <bifolium/edition/plan_formula.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+constexpr char const* to_words(Matter matter) noexcept {
+  switch (matter) {
+  case Matter::preliminaries:
+    return "preliminaries";
+  case Matter::text:
+    return "text";
+  case Matter::end_matter:
+    return "end matter";
+  case Matter::cancels:
+    return "cancels";
+  }
+  return "";
+}
+
+class WorkingWriter {
+  Bill const& bill_;
+  std::string text_{};
+
+  template <class... Parts> void put(Parts const&... parts) { ((text_ += parts), ...); }
+  static std::string number(std::int64_t n) { return std::to_string(n); }
+  static std::string number(Fraction n) { return std::string{to_text(n).view()}; }
+  static std::string number(std::int64_t n, char const* one, char const* many) {
+    return std::to_string(n) + " " + (n == 1 ? one : many);
+  }
+
+  void arrangement() {
+    auto const& plan = bill_.plan;
+    put(number(plan.leaves(), "leaf", "leaves"), " (", number(plan.blank_pages), " pages blank) in ",
+        number(plan.gatherings, "gathering, ", "gatherings, "), number(plan.leaves_to_sheet, "leaf", "leaves"),
+        " to the sheet: ", number(plan.sheets_a_copy()), plan.sheets_a_copy() == 1 ? " sheet" : " sheets", " a copy\n");
+    for (auto const& working : plan) {
+      if (working.kind == Working::Kind::sheet && !working.is_shared()) {
+        put("  ", number(working.times, "sheet", "sheets"), " of two formes\n");
+        continue;
+      }
+      put("  ", number(working.times), " x ", number(working.leaves, "leaf", "leaves"));
+      if (working.kind == Working::Kind::turned)
+        put(" from one forme, ", number(plan.leaves_to_sheet / working.leaves), " copies to the sheet");
+      if (working.kind == Working::Kind::cut_first) put(" on paper cut before printing, two formes");
+      if (working.kind == Working::Kind::sheet) put(", a sheet of two formes");
+      if (working.is_shared()) shares(working);
+      put("\n");
+    }
+    put(number(plan.formes(), "forme", "formes"), "\n");
+  }
+  void shares(Working const& working) {
+    char const* before = ": ";
+    for (std::size_t m = 0; m < matters; ++m)
+      if (working.shares[m] != 0) {
+        put(before, number(working.shares[m]), " of ", to_words(static_cast<Matter>(m)));
+        before = " and ";
+      }
+    put(" worked together: inferred, not observed");
+    if (working.is_equally_shared()) put("; equal shares ask for positive evidence");
+  }
+  void paper() {
+    auto const& sheets = bill_.sheets;
+    put(number(bill_.edition.copies, "copy", "copies"), " and ", number(bill_.overs),
+        " over: ", number(sheets.planned, "sheet", "sheets"), " (", number(sheets.low),
+        " without overs, no odd half-sheet wasted; ", number(sheets.high), " with oddments on whole sheets)\n");
+    if (auto const cancels = bill_.edition.cancel_leaves; cancels != 0)
+      put("  ", number(cancels, "cancel", "cancels"),
+          " counted as paper of its own, several to the sheet; none where paper would else be white\n");
+    if (bill_.paper)
+      put("  ", number(bill_.paper->reams), " reams, ", number(bill_.paper->quires), " quires, ",
+          number(bill_.paper->loose), " sheets, by the ", bill_.edition.ream->name ? bill_.edition.ream->name : "ream",
+          " of ", number(bill_.edition.ream->ream), " in quires of ", number(bill_.edition.ream->quire), "\n");
+    if (bill_.paper && bill_.edition.ream->printable() != bill_.edition.ream->ream)
+      put("  of a ream ", number(bill_.edition.ream->printable()),
+          " are good: ", number(reams_to_buy(bill_.sheets.planned, *bill_.edition.ream)), " reams to be bought\n");
+    if (bill_.kilogrammes)
+      put("  weight ", number(bill_.kilogrammes->planned), " kg (", number(bill_.kilogrammes->low), " to ",
+          number(bill_.kilogrammes->high), ")\n");
+  }
+  void money() {
+    if (bill_.paper_cost)
+      put("  paper costs ", number(bill_.paper_cost->planned), " (", number(bill_.paper_cost->low), " to ",
+          number(bill_.paper_cost->high), ") in the smallest unit\n");
+    if (bill_.forme_cost) put("  formes cost ", number(*bill_.forme_cost), "\n");
+    if (bill_.press_cost) put("  presswork costs ", number(*bill_.press_cost), "\n");
+    if (bill_.total_cost) put("  together ", number(*bill_.total_cost), "\n");
+  }
+  void press() {
+    auto const& work = bill_.presswork;
+    auto const& terms = bill_.edition.press;
+    put(number(work.impressions), " impressions, one side of one sheet each (", number(work.perfected),
+        " perfected): ", number(work.tokens), " tokens of ", number(terms.token.impressions), "; ",
+        number(work.clock_hours), " hours by the clock at ", number(terms.rate.impressions),
+        terms.crew == Crew::half_press ? " by half" : "", "\n");
+    put("  ", number(work.days), " days of ", number(terms.hours_a_day), " hours on ",
+        number(terms.presses, "press", "presses"), "; ", number(work.days_of_pay), " days of pay at ",
+        number(terms.tokens_a_day), " tokens\n");
+  }
+
+public:
+  explicit WorkingWriter(Bill const& bill) : bill_{bill} {}
+  std::string whole() {
+    arrangement();
+    paper();
+    money();
+    press();
+    return static_cast<std::string&&>(text_);
+  }
+};
+
+} // namespace detail
+
+/// The working of a bill in words, a line each. Allocates.
+inline std::string working(Bill const& bill) { return detail::WorkingWriter{bill}.whole(); }
+
+/// The formula of the book that a bill reckons; see `formula_of` for a plan. Allocates.
+inline Expected<Formula> formula_of(Bill const& bill) {
+  auto const folded = fold(bill.edition.scheme.scheme());
+  if (!folded) return folded.error();
+  return formula_of(bill.plan, make_up(*folded));
+}
+
+} // namespace v0
+} // namespace bifolium
