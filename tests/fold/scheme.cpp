@@ -57,7 +57,7 @@ TEST_CASE("comments, blank lines, tabs and carriage returns do not matter") {
 }
 
 TEST_CASE("words, names and places are checked where they stand") {
-  CHECK(trouble("") == "line 1, column 1: found '' where the line 'scheme NAME FORMAT' should stand first");
+  CHECK(trouble("") == "line 1, column 1: found nothing where the line 'scheme NAME FORMAT' should stand first");
   CHECK(trouble("sheet S rows 1").starts_with("line 1, column 1: found 'sheet' where the line 'scheme"));
   CHECK(trouble("scheme x\n").starts_with("line 1, column 9: the text ends"));
   CHECK(trouble("scheme x 8\n") == "line 1, column 10: '8' is no format: write it as 8°, 8vo or octavo");

@@ -263,8 +263,8 @@ inline std::string sentence_of(Error const& error) {
     bool const nothing_to_quote = error.found[0] == '\0' && !text.empty() && text.back() == '\'';
     if (rest.substr(open, close - open + 1) != "{found}")
       text += std::to_string(error.limit);
-    else if (nothing_to_quote)
-      text.pop_back(), text += "a figure"; // of a result, which stands nowhere in a text
+    else if (nothing_to_quote) // the text ended, or the figure is a result and stands in no text
+      text.pop_back(), text += text.ends_with("found ") ? "nothing" : "a figure";
     else
       text += error.found;
     rest.remove_prefix(close + (nothing_to_quote ? 2 : 1));
