@@ -2,14 +2,18 @@
 /// Checks the leaves of a copy against the formula of the ideal copy.
 #include <bifolium/collation.hpp>
 #include <bifolium/core/message.hpp>
+#include <bifolium/drawing/formula_gathering.hpp>
 
 #include "support/arguments.hpp"
+
+#include <fstream>
 
 using namespace bifolium;
 
 namespace {
 
 constexpr std::string_view usage = R"(check_copy FORMULA LEAVES [JOINTS]
+check_copy FORMULA [LEAVES [JOINTS]] --gathering B [--svg FILE]
 
 Says what a copy wants, with conjugates, what is twice or out of place, and how
 what was seen of its joints stands to the formula.
@@ -17,6 +21,9 @@ what was seen of its joints stands to the formula.
   LEAVES    the leaves present, in the order of the copy: 'A1-B2 B4-5 B7-L3'
   JOINTS    what was seen: 'A1.8 conjugate; B3 stub; C4 sewing; A2.7 disjunct;
             D1.8 chain lines run on; D1.8 chain lines break; E4.5 mark halves meet'
+  --gathering B  lists one gathering leaf by leaf: what is joined, cancelled,
+            inserted, cut away, and missing from the copy if its leaves are given
+  --svg FILE     draws that gathering too
 
 Leaf through a book only as far as it opens by itself, and follow the rules of
 the library that holds it.
@@ -67,11 +74,34 @@ void tell(Formula const& formula, CopyChecked const& copy) {
   for (auto const& joint : copy.joints) std::cout << joint.words << '\n';
 }
 
+/// One gathering, as it is in the formula or in the copy; drawn if a file is named.
+int show(Formula const& formula, std::string_view name, std::optional<CopyChecked> const& copy,
+         std::optional<std::string> const& file) {
+  auto const signature = read_signature(name, formula.letters());
+  auto const at = signature ? find_gathering(formula, *signature) : std::nullopt;
+  if (!at) {
+    std::cerr << "the formula has no gathering '" << name << "'\n";
+    return support::unreadable;
+  }
+  auto const gathering = copy ? drawn_gathering(formula, *at, *copy) : drawn_gathering(formula, *at);
+  std::cout << gathering.title << '\n' << gathering_text(gathering);
+  if (!file) return support::all_done;
+  std::ofstream out{*file, std::ios::binary};
+  if ((out << gathering_svg(gathering)).flush()) return support::all_done;
+  std::cerr << "cannot write " << *file << '\n';
+  return support::unreadable;
+}
+
 } // namespace
 
 int main(int count, char** words) {
-  support::Arguments const arguments{count, words, {}, {}};
-  if (auto const code = arguments.settled(usage, 2, 3)) return *code;
+  support::Arguments const arguments{count, words, {}, {"--gathering", "--svg"}};
+  auto const gathering = arguments.value("--gathering"), file = arguments.value("--svg");
+  if (auto const code = arguments.settled(usage, gathering ? 1 : 2, 3)) return *code;
+  if (file && !gathering) {
+    std::cerr << usage;
+    return support::wrong_usage;
+  }
   auto const refuse = [](char const* what, Error const& error) {
     std::cerr << what << ", " << message(error) << '\n';
     return support::unreadable;
@@ -79,9 +109,12 @@ int main(int count, char** words) {
   auto const formula = read_formula(arguments.words()[0], dialects::bmc);
   if (!formula) return refuse("formula", formula.error());
   for (auto const& warning : formula->warnings()) std::cerr << "formula, " << message(warning) << '\n';
+  if (arguments.words().size() == 1) return show(*formula, *gathering, std::nullopt, file);
   auto const present = read_leaves_present(*formula, arguments.words()[1]);
   if (!present) return refuse("leaves", present.error());
   auto const joints = read_joints(*formula, arguments.words().size() > 2 ? arguments.words()[2] : "");
   if (!joints) return refuse("joints", joints.error());
-  tell(*formula, check_copy(*formula, *present, *joints));
+  auto const copy = check_copy(*formula, *present, *joints);
+  if (gathering) return show(*formula, *gathering, copy, file);
+  tell(*formula, copy);
 }

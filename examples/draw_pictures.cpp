@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Draws the two pictures of the README: the formes of an octavo, and a gathering in which much has happened.
+#include <bifolium/collation.hpp>
 #include <bifolium/drawing.hpp>
 
 #include "support/arguments.hpp"
@@ -14,16 +15,12 @@ namespace {
 constexpr auto usage =
     "usage: draw_pictures DIR\nWrites octavo.svg and gathering.svg into the directory DIR, which must exist.\n";
 
-/// An invented gathering of eight: the third leaf is a cancel, a leaf was put in after the fifth, the last was cut away
-/// in the house, and this copy has lost its fourth.
+/// An invented book. In its gathering B the third leaf is a cancel, a leaf was put in behind the fifth, the last was cut
+/// away in the house; and this copy has lost B4.
 DrawnGathering invented_gathering() {
-  auto gathering = regular_gathering("B", 8);
-  gathering.title = "B⁸ (±B3, B5+χ1, −B8), a copy without B4";
-  gathering.leaves[2].state = LeafFate::cancel;
-  gathering.leaves[3].state = LeafFate::missing;
-  gathering.leaves[7].state = LeafFate::removed;
-  insert_leaf(gathering, 5, {"χ1", LeafFate::inserted});
-  return gathering;
+  auto const book = *read_formula("8°: A⁸ B⁸(±B3, B5+χ1, −B8) C⁴");
+  auto const copy = check_copy(book, *read_leaves_present(book, "A1-B3 B5-C4"));
+  return drawn_gathering(book, *find_gathering(book, *read_signature("B")), copy);
 }
 
 } // namespace

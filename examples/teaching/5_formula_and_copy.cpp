@@ -2,7 +2,7 @@
 // Lesson 5. The formula and the copy. A collation formula says how the book was made; the copy in the hand says what has
 // become of it. A⁸ B⁸(±B3) C⁴ is a book of twenty leaves in which the third leaf of B was cut out and another pasted to
 // its stub. Such a leaf, a cancel, is joined to nothing: its old conjugate holds the stub.
-#include <bifolium/collation/count.hpp>
+#include <bifolium/collation.hpp>
 #include <bifolium/drawing.hpp>
 #include <bifolium/fold.hpp>
 
@@ -20,10 +20,10 @@ static_assert(!count_formula("A8 B8(-B9) C4"));
 
 int main() {
   std::cout << "A8 B8(±B3) C4 has " << count_formula("A8 B8(±B3) C4")->leaves << " leaves.\n";
-  auto gathering = regular_gathering("B", 8);
-  gathering.leaves[2].state = LeafFate::cancel;
-  gathering.leaves[3].state = LeafFate::missing; // in this copy
-  std::cout << "Gathering B of this copy, seen from the head:\n" << gathering_text(gathering);
+  auto const book = *read_formula("A8 B8(±B3) C4");
+  auto const copy = check_copy(book, *read_leaves_present(book, "A1-B3 B5-C4"));
+  auto const gathering = drawn_gathering(book, *find_gathering(book, *read_signature("B")), copy);
+  std::cout << gathering.title << ", seen from the head:\n" << gathering_text(gathering);
   std::cout
       << "B3 and B6 are one bent line in the formula; in the copy B6 hangs on the stub of the old B3.\n\n"
       << "To see a cancel: print a sheet to fold, cut the third leaf out but for a finger's breadth at the gutter,\n"

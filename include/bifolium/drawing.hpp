@@ -6,6 +6,7 @@
 #include <bifolium/drawing/foldable.hpp>
 #include <bifolium/drawing/forme_svg.hpp>
 #include <bifolium/drawing/forme_text.hpp>
+#include <bifolium/drawing/formula_gathering.hpp>
 #include <bifolium/drawing/gathering_svg.hpp>
 #include <bifolium/drawing/misread.hpp>
 #include <bifolium/drawing/sheet_svg.hpp>

@@ -5,97 +5,14 @@
 #include <bifolium/fold.hpp>
 
 #include "check.hpp"
+#include "drawing/sound.hpp"
 
-#include <cstdio>
 #include <pugixml.hpp>
 #include <random>
 #include <string>
 #include <vector>
 
 using namespace bifolium;
-
-namespace {
-
-struct Box {
-  double left{}, top{}, right{}, bottom{};
-  std::string what{}, kind{};
-};
-
-bool overlap(Box const& a, Box const& b) {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
-}
-
-/// The boxes of all text, by a bound for the width of its letters; turned by whatever groups it stands in.
-void collect(pugi::xml_node node, std::vector<Box>& boxes) {
-  for (auto child : node.children()) {
-    if (std::string{child.name()} == "text") {
-      auto const size = child.attribute("font-size").as_double();
-      std::string const text = child.text().get(), anchor = child.attribute("text-anchor").value();
-      bool const bold = child.attribute("font-weight");
-      int characters = 0;
-      for (char c : text) characters += (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
-      // DejaVu Serif: figures are 0.636 of the size wide; words come to 0.56 on average, bold to 0.64.
-      bool const figures = text.find_first_not_of("0123456789") == std::string::npos;
-      auto const width = characters * size * (figures ? 0.636 : bold ? 0.64 : 0.56);
-      auto const x = child.attribute("x").as_double(), y = child.attribute("y").as_double();
-      auto const left = anchor == "middle" ? x - width / 2 : anchor == "end" ? x - width : x;
-      Box box{left, y - 0.73 * size, left + width, y, text, child.attribute("class").value()};
-      for (auto up = child; up; up = up.parent()) {
-        double degrees{}, ax{}, ay{};
-        if (std::sscanf(up.attribute("transform").value(), "rotate(%lf %lf %lf)", &degrees, &ax, &ay) != 3) continue;
-        box = {2 * ax - box.right, 2 * ay - box.bottom, 2 * ax - box.left, 2 * ay - box.top, box.what, box.kind};
-      }
-      boxes.push_back(box);
-    }
-    collect(child, boxes);
-  }
-}
-
-void is_sound(std::string const& svg) {
-  pugi::xml_document document;
-  REQUIRE(document.load_string(svg.c_str()));
-  auto const root = document.child("svg");
-  CHECK(!std::string{root.child("title").text().get()}.empty());
-  CHECK(!std::string{root.child("desc").text().get()}.empty());
-  double x{}, y{}, width{}, height{};
-  REQUIRE(std::sscanf(root.attribute("viewBox").value(), "%lf %lf %lf %lf", &x, &y, &width, &height) == 4);
-  CHECK(root.attribute("width").value() == svg_number(width) + "mm");
-  CHECK(svg.find("nan") == std::string::npos);
-  std::vector<Box> boxes;
-  collect(root, boxes);
-  for (std::size_t i = 0; i < boxes.size(); ++i) {
-    CAPTURE(boxes[i].what);
-    CHECK(boxes[i].left >= 0);
-    CHECK(boxes[i].right <= width);
-    CHECK(boxes[i].top >= 0);
-    CHECK(boxes[i].bottom <= height);
-    for (std::size_t k = 0; k < i; ++k) {
-      CAPTURE(boxes[k].what);
-      CHECK(!overlap(boxes[i], boxes[k]));
-    }
-  }
-  // Everything else that is drawn lies on the page too.
-  for (auto const& found : document.select_nodes("//line | //rect | //circle")) {
-    auto const node = found.node();
-    auto const at = [&](char const* name) { return node.attribute(name).as_double(); };
-    for (char const* name : {"x1", "x2", "x", "y1", "y2", "y"}) CHECK(at(name) >= -0.01);
-    if (node.attribute("r") && std::string{node.parent().attribute("class").value()} != "watermark" &&
-        std::string{node.parent().attribute("class").value()} != "countermark") { // marks are cut by their windows
-      CHECK(at("cx") - at("r") >= 0);
-      CHECK(at("cy") - at("r") >= 0);
-      CHECK(at("cx") + at("r") <= width);
-      CHECK(at("cy") + at("r") <= height);
-    }
-    CHECK(at("x1") <= width);
-    CHECK(at("x2") <= width);
-    CHECK(at("y1") <= height);
-    CHECK(at("y2") <= height);
-    CHECK(at("x") + at("width") <= width + 0.01);
-    CHECK(at("y") + at("height") <= height + 0.01);
-  }
-}
-
-} // namespace
 
 TEST_CASE("every drawing of every scheme is sound, inside its page, and no label lies on another") {
   for (int row = 0; row < Attested::count; ++row) {

@@ -45,7 +45,7 @@ inline void draw_direction_line(Svg& svg, Panel const& panel, DrawnSheet const& 
   auto const leaf = leaf_on_panel(drawn, seen, row, column);
   bool const down = leaf.standing.head == Head::near, rtl = drawn.fold.reads() == Reads::right_to_left;
   auto const size = panel.least() * 0.1 < 4 ? panel.least() * 0.1 : 4;
-  auto const foot = panel.at(row + (down ? 0.13 : 0.87), column + 0.5);
+  auto const foot = panel.at(row + (down ? 0.17 : 0.83), column + 0.5);
   auto const number = leaf.at.leaf.number(), leaves = leaf.at.leaf.leaves();
   if (leaf.recto && number <= (leaves + 1) / 2) {
     std::string signature{drawn.scheme.gathering(leaf.at.gathering).name.view()};

@@ -4,8 +4,9 @@
 /// at once, and what is not hangs loose.
 ///
 /// The marks: an unbroken line is a leaf that is there; a dotted one a leaf that is not; a short stub at the gutter is what
-/// remains of a leaf cut away. A cancelling leaf is a heavy line pasted to its stub, the paste shown as a small filled
-/// bar; an inserted leaf stands beside the gutter, joined to nothing. The words at the right say the same.
+/// remains of a leaf cut away. What was printed to replace something is heavy: a cancelling leaf pasted to its stub, the
+/// paste shown as a small filled bar, or a whole bifolium. A leaf that is joined to nothing keeps off the gutter. The
+/// words beside the leaves say the same, so that nothing hangs on the marks alone.
 #pragma once
 
 #include <bifolium/drawing/svg.hpp>
@@ -17,19 +18,24 @@ inline namespace v0 {
 
 /// What a leaf of a drawn gathering is.
 enum class LeafFate : std::uint8_t {
-  present,  ///< as printed
-  single,   ///< present, and joined to no other leaf
-  cancel,   ///< a leaf printed to take the place of one cut away, pasted to the stub of it
-  inserted, ///< a leaf that is no part of the gathering as folded
-  missing,  ///< belongs here and is not in this copy
-  removed   ///< cut away in the house: the ideal copy lacks it
+  present,        ///< as printed
+  single,         ///< present, and joined to no other leaf
+  cancel,         ///< a leaf printed to take the place of one cut away, pasted to the stub of it
+  replaced,       ///< half of a bifolium printed to take the place of another
+  inserted,       ///< a leaf that is no part of the gathering as folded
+  missing,        ///< belongs here and is not in this copy
+  cancel_missing, ///< so does a cancel: only the stub is there
+  removed,        ///< cut away in the house: the ideal copy lacks it
+  left_in,        ///< should have been cut away, and is in this copy
+  loose           ///< present in this copy, but no longer joined to the leaf it belongs to
 };
 
 /// One leaf, in the order of the book.
 struct DrawnLeaf {
   std::string label; ///< what stands beside it: A1, or a word
   LeafFate state{LeafFate::present};
-  int conjugate{-1}; ///< the index of the leaf it is joined to, from 0; -1: none
+  int conjugate{-1};  ///< the index of the leaf it is joined to, from 0; -1: none. Of a cancel: that of its stub
+  std::string note{}; ///< whatever else is said of it
 };
 
 /// A gathering to draw: it knows nothing of formulas, so that any account of a gathering can be drawn.
@@ -70,22 +76,35 @@ constexpr char const* words_for(LeafFate state) noexcept {
     return "single leaf";
   case LeafFate::cancel:
     return "cancel, pasted to the stub";
+  case LeafFate::replaced:
+    return "cancel, without a stub";
   case LeafFate::inserted:
     return "inserted";
   case LeafFate::missing:
     return "missing";
+  case LeafFate::cancel_missing:
+    return "cancel, missing from its stub";
   case LeafFate::removed:
     return "cut away";
+  case LeafFate::left_in:
+    return "not cut away";
+  case LeafFate::loose:
+    return "loose";
   }
   return "";
 }
-/// Characters of a text, for the room it needs.
-constexpr int characters(std::string_view text) noexcept {
-  int count = 0;
-  for (std::size_t at = 0; at < text.size(); at += decode(text, at).bytes) ++count;
-  return count;
+inline std::string words_for(DrawnLeaf const& leaf) {
+  std::string words{words_for(leaf.state)};
+  if (!leaf.note.empty()) words.append(words.empty() ? "" : "; ").append(leaf.note);
+  return words;
 }
-constexpr bool is_there(LeafFate state) noexcept { return state != LeafFate::missing && state != LeafFate::removed; }
+constexpr bool is_there(LeafFate state) noexcept {
+  return state != LeafFate::missing && state != LeafFate::cancel_missing && state != LeafFate::removed;
+}
+/// The stub, not the leaf, is joined to the other half.
+constexpr bool is_on_stub(LeafFate state) noexcept {
+  return state == LeafFate::cancel || state == LeafFate::cancel_missing;
+}
 
 } // namespace detail
 
@@ -94,11 +113,12 @@ inline std::string gathering_text(DrawnGathering const& gathering) {
   std::string text;
   for (auto const& leaf : gathering.leaves) {
     text.append(leaf.label);
-    if (*detail::words_for(leaf.state)) text.append(": ").append(detail::words_for(leaf.state));
+    if (auto const words = detail::words_for(leaf); !words.empty()) text.append(": ").append(words);
     if (leaf.conjugate >= 0) {
-      text.append(leaf.state == LeafFate::cancel || leaf.state == LeafFate::removed ? ", the stub conjugate with "
-                                                                                    : ", conjugate with ");
-      text.append(gathering.leaves[static_cast<std::size_t>(leaf.conjugate)].label);
+      auto const& mate = gathering.leaves[static_cast<std::size_t>(leaf.conjugate)];
+      bool const stub =
+          detail::is_on_stub(leaf.state) || (leaf.state == LeafFate::removed && mate.state != LeafFate::removed);
+      text.append(stub ? ", the stub conjugate with " : ", conjugate with ").append(mate.label);
     }
     text.append("\n");
   }
@@ -115,57 +135,70 @@ inline std::string gathering_svg(DrawnGathering const& gathering) {
     if (mate < 0 || mate >= count || mate == i || leaves[static_cast<std::size_t>(mate)].conjugate != i)
       broken("two leaves are conjugate when each names the other");
   }
-  double const step = 7, top = 22, leaf_length = 62, width = 150;
+  double const step = 7, top = 22, leaf_length = 62;
   auto const height = top + step * count + 10;
   // The gutter is as far to the right as half the leaves need for their bends.
-  auto const gutter = 12 + step * count / 2.0, fore_edge = gutter + leaf_length;
-  auto const total = (fore_edge + 68 > width ? fore_edge + 68 : width);
+  auto const gutter = 12 + step * count / 2.0, fore_edge = gutter + leaf_length, beside = fore_edge + 4;
+  // Words need what room they need: the picture is as wide as the longest line.
+  auto const heading = gathering.right_to_left
+                           ? "paper, seen from the head; the first leaf above, the gutter on the right"
+                           : "paper, seen from the head; the first leaf above, the gutter on the left";
+  auto total = 150.0;
+  auto const widen = [&](double needed) { total = needed > total ? needed : total; };
+  widen(12 + Svg::room(gathering.title, 5, true));
+  widen(12 + Svg::room(heading, 2.8));
+  auto said = 0.0; // where the words begin: behind the longest label
+  for (auto const& leaf : leaves) {
+    auto const end = beside + Svg::room(leaf.label, 4) + 3;
+    said = end > said ? end : said;
+  }
+  for (auto const& leaf : leaves) widen(said + Svg::room(detail::words_for(leaf), 3) + 4);
   auto const x = [&](double from_left) { return gathering.right_to_left ? total - from_left : from_left; };
   auto const y = [&](int leaf) { return top + step * (leaf + 0.5); };
-
+  auto const mate_of = [&](DrawnLeaf const& leaf) {
+    return leaf.conjugate < 0 ? nullptr : &leaves[static_cast<std::size_t>(leaf.conjugate)];
+  };
   // What is bent round at the gutter is the stub, where a cancel is pasted to it.
   auto const stub = [&](int leaf) {
-    return y(leaf) + (leaves[static_cast<std::size_t>(leaf)].state == LeafFate::cancel ? 1.6 : 0);
+    return y(leaf) + (detail::is_on_stub(leaves[static_cast<std::size_t>(leaf)].state) ? 1.6 : 0);
   };
+  static constexpr auto points = "0.5 1.6";
 
   Svg svg{total, height, gathering.title,
-          "A gathering seen from its head, the first leaf above.\n" + gathering_text(gathering)};
+          "A gathering of paper seen from its head, the first leaf above.\n" + gathering_text(gathering)};
   auto const anchor = gathering.right_to_left ? Anchor::end : Anchor::start;
   svg.text({x(8), 9}, gathering.title, {.size = 5, .anchor = anchor, .bold = true});
-  svg.text({x(8), 15.5},
-           gathering.right_to_left ? "seen from the head, first leaf above, gutter on the right"
-                                   : "seen from the head, first leaf above, gutter on the left",
-           {.size = 2.8, .anchor = anchor, .italic = true});
+  svg.text({x(8), 15.5}, heading, {.size = 2.8, .anchor = anchor, .italic = true});
 
   for (int i = 0; i < count; ++i) {
     auto const& leaf = leaves[static_cast<std::size_t>(i)];
-    bool const there = detail::is_there(leaf.state);
-    auto const from = leaf.conjugate < 0 || leaf.state == LeafFate::cancel ? gutter + 3 : gutter;
-    Stroke const how{.width = leaf.state == LeafFate::cancel ? 1.1 : 0.5, .breaks = there ? "" : "0.5 1.6"};
+    auto const* const mate = mate_of(leaf);
+    bool const there = detail::is_there(leaf.state), on_stub = detail::is_on_stub(leaf.state);
+    bool const heavy = leaf.state == LeafFate::cancel || leaf.state == LeafFate::replaced;
+    auto const from = mate == nullptr || on_stub ? gutter + 3 : gutter;
     svg.open("leaf");
-    svg.line({x(from), y(i)}, {x(fore_edge), y(i)}, how);
-    if (leaf.state == LeafFate::cancel || leaf.state == LeafFate::removed) {
-      // The stub lies on the reader's side of what is pasted to it.
-      auto const below = stub(i);
-      svg.line({x(gutter), below}, {x(gutter + 12), below}, {.width = 0.5}, "stub");
-      if (leaf.state == LeafFate::cancel)
-        svg.rectangle({gathering.right_to_left ? x(gutter + 11) : x(gutter + 4), y(i)}, 7, 1.6, {.width = 0.1}, "paste",
-                      "#777");
-    }
-    svg.text({x(fore_edge + 4), y(i)}, leaf.label, {.size = 4, .anchor = anchor, .kind = "label"});
-    auto const label_width = Svg::figure_width * 4.6 * detail::characters(leaf.label);
-    svg.text({x(fore_edge + 7 + label_width), y(i)}, detail::words_for(leaf.state),
-             {.size = 3, .anchor = anchor, .italic = true, .kind = "state"});
+    svg.line({x(from), y(i)}, {x(fore_edge), y(i)}, {.width = heavy ? 1.1 : 0.5, .breaks = there ? "" : points});
+    // Of a bifolium that is gone as a whole no stub remains.
+    bool const cut = leaf.state == LeafFate::removed && mate != nullptr && mate->state != LeafFate::removed;
+    if (on_stub || cut) // the stub lies on the reader's side of what is pasted to it
+      svg.line({x(gutter), stub(i)}, {x(gutter + 12), stub(i)}, {.width = 0.5}, "stub");
+    if (leaf.state == LeafFate::cancel)
+      svg.rectangle({gathering.right_to_left ? x(gutter + 11) : x(gutter + 4), y(i)}, 7, 1.6, {.width = 0.1}, "paste",
+                    "#777");
+    svg.text({x(beside), y(i)}, leaf.label, {.size = 4, .anchor = anchor, .kind = "label"});
+    if (auto const words = detail::words_for(leaf); !words.empty())
+      svg.text({x(said), y(i)}, words, {.size = 3, .anchor = anchor, .italic = true, .kind = "state"});
     svg.close();
     if (leaf.conjugate <= i) continue;
     // One bend joins the pair; the wider apart they are, the further it reaches out.
     auto const reach = (stub(leaf.conjugate) - stub(i)) / 2;
-    auto const& mate = leaves[static_cast<std::size_t>(leaf.conjugate)];
+    bool const gone = !there && !detail::is_there(mate->state) && !on_stub && !detail::is_on_stub(mate->state);
+    bool const both_new = leaf.state == LeafFate::replaced && mate->state == LeafFate::replaced;
     std::string d = "M ";
     d.append(svg_number(x(gutter))).append(" ").append(svg_number(stub(i))).append(" A ").append(svg_number(reach));
     d.append(" ").append(svg_number(reach)).append(gathering.right_to_left ? " 0 0 1 " : " 0 0 0 ");
     d.append(svg_number(x(gutter))).append(" ").append(svg_number(stub(leaf.conjugate)));
-    svg.path(d, {.width = 0.5, .breaks = there || detail::is_there(mate.state) ? "" : "0.5 1.6"}, "fold");
+    svg.path(d, {.width = both_new ? 1.1 : 0.5, .breaks = gone ? points : ""}, "fold");
   }
   return static_cast<Svg&&>(svg).finish();
 }

@@ -123,7 +123,7 @@ inline void draw_piece_names(Svg& svg, Panel const& panel, Scheme const& scheme,
           }
       if (row == Scheme::most_cells) continue;
       auto const corner = panel.at(row, from_outer ? panel.columns - 1 - column : column);
-      auto const size = panel.least() * 0.11 < 2.6 ? panel.least() * 0.11 : 2.6;
+      auto const size = panel.least() * 0.09 < 2.6 ? panel.least() * 0.09 : 2.6;
       if (size < 1.1) return;
       std::string name{scheme.piece_name(piece).view()};
       // Half a leaf is free before the circle of the line above.

@@ -190,6 +190,19 @@ public:
 
   /// The height of a figure as a part of the size of its type, and a bound for its width: what room text needs.
   static constexpr double figure_height = 0.73, figure_width = 0.64;
+  /// A bound for the room a line of text takes, in mm: fonts differ, so broad letters are counted broad, and characters
+  /// of scripts that are written in squares as squares.
+  [[nodiscard]] static constexpr double room(std::string_view text, double size, bool bold = false) {
+    double width = 0;
+    for (std::size_t at = 0; at < text.size();) {
+      auto const [value, bytes, malformed] = decode(text, at);
+      bool const narrow = value == ' ' || value == '.' || value == ',' || value == 'i' || value == 'l' || value == ':';
+      bool const broad = (value >= 'A' && value <= 'Z') || value == 'm' || value == 'w' || value == '%' || value == '@';
+      width += malformed || value >= 0x1100 ? 1.03 : broad ? (bold ? 1.0 : 0.9) : narrow ? 0.42 : bold ? 0.74 : 0.66;
+      at += bytes;
+    }
+    return width * size;
+  }
 };
 
 } // namespace v0
