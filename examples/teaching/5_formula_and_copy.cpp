@@ -19,8 +19,8 @@ static_assert(Gathering<8>{}.leaf(3).conjugate() == Gathering<8>{}.leaf(6)); // 
 static_assert(!count_formula("A8 B8(-B9) C4"));
 
 int main() {
-  std::cout << "A8 B8(±B3) C4 has " << count_formula("A8 B8(±B3) C4")->leaves << " leaves.\n";
   auto const book = *read_formula("A8 B8(±B3) C4");
+  std::cout << "The leaves of A8 B8(±B3) C4:\n" << explain_count(book) << '\n';
   auto const copy = check_copy(book, *read_leaves_present(book, "A1-B3 B5-C4"));
   auto const gathering = drawn_gathering(book, *find_gathering(book, *read_signature("B")), copy);
   std::cout << gathering.title << ", seen from the head:\n" << gathering_text(gathering);

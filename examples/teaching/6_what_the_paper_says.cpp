@@ -2,6 +2,8 @@
 // Lesson 6. What the paper says. Chain lines run across the long side of the sheet, a mark sits in the middle of one of
 // its halves. Every fold turns them with the leaf, so a book whose formes nobody saw still shows how it was folded.
 // Hold no leaf against the light that does not want to open: look, do not force.
+#include <bifolium/drawing.hpp>
+#include <bifolium/evidence.hpp>
 #include <bifolium/fold.hpp>
 
 #include <iostream>
@@ -37,4 +39,8 @@ gathering A S
   std::cout << "\nA folio on paper cut in two: chain lines " << (level ? "horizontal" : "vertical")
             << ".\nBy the pages in the forme it is " << format_of(cut, FormatReading::pages_per_forme_side)
             << ", by the part of the sheet of paper " << format_of(cut, FormatReading::paper_fraction) << ".\n";
+
+  // Backwards: from the leaf to the sheet. Size alone cannot part a quarto from an octavo on larger paper; the chain lines do.
+  auto const seen = observe({.height = 187_mm, .width = 132_mm, .chain_lines = ChainLines::horizontal, .year = 1492});
+  std::cout << "\nA leaf of 187 x 132 mm, 1492, chain lines horizontal:\n" << explain_ranking(infer_format(*seen));
 }

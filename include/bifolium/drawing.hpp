@@ -3,6 +3,8 @@
 #pragma once
 
 #include <bifolium/drawing/explain.hpp>
+#include <bifolium/drawing/explain_formula.hpp>
+#include <bifolium/drawing/explain_ranking.hpp>
 #include <bifolium/drawing/foldable.hpp>
 #include <bifolium/drawing/forme_svg.hpp>
 #include <bifolium/drawing/forme_text.hpp>

@@ -41,11 +41,11 @@ inline std::string xml_escaped(std::string_view text) {
 }
 
 /// A length or place in millimetres, to the hundredth, without needless zeros. pre: less than a billion.
-inline std::string svg_number(double millimetres) {
-  if (!(millimetres > -1e9 && millimetres < 1e9)) broken("a length in a drawing is less than a billion millimetres");
-  auto const hundredths = static_cast<long long>(millimetres * 100 + (millimetres < 0 ? -0.5 : 0.5));
-  auto const size = static_cast<unsigned long long>(hundredths < 0 ? -hundredths : hundredths);
-  std::string out = hundredths < 0 ? "-" : "";
+inline std::string svg_number(double length) {
+  if (!(length > -1e9 && length < 1e9)) broken("a length in a drawing is less than a billion millimetres");
+  auto const rounded = static_cast<long long>(length * 100 + (length < 0 ? -0.5 : 0.5));
+  auto const size = static_cast<unsigned long long>(rounded < 0 ? -rounded : rounded);
+  std::string out = rounded < 0 ? "-" : "";
   out += std::to_string(size / 100);
   auto const rest = size % 100;
   if (rest != 0) {
