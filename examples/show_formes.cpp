@@ -3,8 +3,10 @@
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing/forme_svg.hpp>
 #include <bifolium/drawing/forme_text.hpp>
+#include <bifolium/drawing/sheet_svg.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>
+#include <bifolium/paper/sheet_sizes.hpp>
 
 #include "support/arguments.hpp"
 
@@ -21,6 +23,10 @@ constexpr auto usage =
     "usage: show_formes SCHEME        the formes of a scheme, by its id\n"
     "       show_formes -             the same for a scheme written on standard input\n"
     "       show_formes ... --svg FILE   draws them too; several sheets become FILE-1.svg, FILE-2.svg\n"
+    "       show_formes ... --paper FILE [--sheet NAME]   draws the sheet as paper, held against the light: chain "
+    "lines,\n"
+    "                                 marks, deckle, and what each leaf has of them; chancery unless named\n"
+    "       show_formes ... --right-to-left   the same for a book read from right to left\n"
     "       show_formes --list        the ids of all schemes, one a line\n"
     "       show_formes --list --long the same with what each is, how far it is attested, and where\n"
     "Formes are shown as the type lies on the stone, far row first; ↓ stands behind a page whose head\n"
@@ -38,13 +44,13 @@ int list(bool with_sources) {
 }
 
 /// Writes a drawing for each sheet; false when a file cannot be written.
-bool draw(Scheme const& scheme, std::string const& file) {
+template <class Draw> bool draw(Scheme const& scheme, std::string const& file, Draw drawing) {
   auto const stem = file.ends_with(".svg") ? file.substr(0, file.size() - 4) : file;
   for (int sheet = 0; sheet < scheme.sheets(); ++sheet) {
     auto name = file;
     if (scheme.sheets() > 1) name = stem + "-" + std::to_string(sheet + 1) + ".svg";
     std::ofstream out{name, std::ios::binary};
-    if (!(out << *forme_svg(scheme, sheet)).flush()) {
+    if (!(out << drawing(sheet)).flush()) {
       std::cerr << "cannot write " << name << '\n';
       return false;
     }
@@ -55,7 +61,8 @@ bool draw(Scheme const& scheme, std::string const& file) {
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  support::Arguments const given{argument_count, arguments, {"--list", "--long"}, {"--svg"}};
+  support::Arguments const given{
+      argument_count, arguments, {"--list", "--long", "--right-to-left"}, {"--svg", "--paper", "--sheet"}};
   bool const listing = given.has("--list");
   if (auto const code = given.settled(usage, listing ? 0 : 1, listing ? 0 : 1)) return *code;
   if (listing) return list(given.has("--long"));
@@ -69,13 +76,22 @@ int main(int argument_count, char** arguments) {
     std::cerr << "there is no scheme '" << given.words()[0] << "': show_formes --list names them all\n";
     return support::wrong_usage;
   }
-  auto const scheme = read_scheme(text);
+  auto const sheets = find_sheets({.name = given.value("--sheet").value_or("chancery")});
+  if (sheets.empty()) {
+    std::cerr << "there is no sheet called '" << *given.value("--sheet") << "'\n";
+    return support::wrong_usage;
+  }
+  auto scheme = read_scheme(text);
+  if (scheme && given.has("--right-to-left")) scheme = mirrored(*scheme);
   auto const folded = scheme ? fold(*scheme) : Expected<Fold<>>{scheme.error()};
   if (!folded) {
     std::cerr << message(folded.error()) << '\n';
     return support::unreadable;
   }
   std::cout << forme_text(impose(*folded));
-  auto const file = given.value("--svg");
-  return !file || draw(*scheme, *file) ? support::all_done : support::unreadable;
+  auto const formes = given.value("--svg"), paper = given.value("--paper");
+  if (formes && !draw(*scheme, *formes, [&](int sheet) { return *forme_svg(*scheme, sheet); }))
+    return support::unreadable;
+  auto const on_paper = [&](int sheet) { return *sheet_svg(*scheme, *sheets.begin(), countermark_mould, sheet); };
+  return !paper || draw(*scheme, *paper, on_paper) ? support::all_done : support::unreadable;
 }

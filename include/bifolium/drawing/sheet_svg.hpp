@@ -3,13 +3,18 @@
 /// the same paper in each leaf once folded, as it would be seen against the light in the order of the book.
 ///
 /// The marks: long thin lines are chain lines; the close ones, drawn in one corner only so as not to blacken the sheet,
-/// are wire lines; a ring is the watermark, a ring with a cross the countermark; the uneven edge is the deckle. In a
-/// leaf the gutter is the heavy side, and an edge that is neither deckle nor fold was cut.
+/// are wire lines; a ring is the watermark, a ring with a slanting cross the countermark - slanting, so that the quarter of
+/// it that a fold leaves in a corner still differs from a quarter of a ring. The uneven edge is the deckle. In a leaf the
+/// gutter is the heavy side, and an edge that is neither deckle nor fold was cut.
+///
+/// Paper that was cut before printing is drawn whole, the part that went to press in its far left corner, the cut heavy:
+/// which part of a sheet a leaf comes from cannot be known, the picture shows one of the two or four cases.
 #pragma once
 
 #include <bifolium/drawing/panel.hpp>
 #include <bifolium/fold/leaf_size.hpp>
 #include <bifolium/fold/shows.hpp>
+#include <bifolium/paper/sheet_size.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -23,8 +28,9 @@ inline void draw_watermark(Svg& svg, Spot at, double radius, bool countermark) {
   svg.open(countermark ? "countermark" : "watermark");
   svg.circle(at, radius, {.width = 0.4});
   if (countermark) {
-    svg.line({at.x - radius, at.y}, {at.x + radius, at.y}, {.width = 0.4});
-    svg.line({at.x, at.y - radius}, {at.x, at.y + radius}, {.width = 0.4});
+    auto const arm = radius * 0.7071;
+    svg.line({at.x - arm, at.y - arm}, {at.x + arm, at.y + arm}, {.width = 0.4});
+    svg.line({at.x - arm, at.y + arm}, {at.x + arm, at.y - arm}, {.width = 0.4});
   }
   svg.close();
 }
@@ -45,19 +51,24 @@ inline void draw_deckle(Svg& svg, Spot from, Spot to) {
   svg.path(d, {.width = 0.3}, "deckle");
 }
 
-inline void draw_edge(Svg& svg, Edge const& edge, Spot from, Spot to) {
-  if (edge.kind == Edge::Kind::deckle || edge.kind == Edge::Kind::deckle_or_cut)
+/// An edge of the sheet on paper cut before printing: in the drawing its near and right sides are the ones that were cut.
+constexpr Edge::Kind edge_in_drawing(Edge const& edge, bool near_or_right) noexcept {
+  if (edge.kind != Edge::Kind::deckle_or_cut) return edge.kind;
+  return near_or_right ? Edge::Kind::cut : Edge::Kind::deckle;
+}
+inline void draw_edge(Svg& svg, Edge::Kind kind, Spot from, Spot to) {
+  if (kind == Edge::Kind::deckle || kind == Edge::Kind::deckle_or_cut)
     draw_deckle(svg, from, to);
-  else if (edge.kind == Edge::Kind::gutter)
+  else if (kind == Edge::Kind::gutter)
     svg.line(from, to, {.width = 0.9}, "gutter");
-  else if (edge.kind == Edge::Kind::bolt)
+  else if (kind == Edge::Kind::bolt)
     svg.line(from, to, {.width = 0.3, .breaks = "1.2 0.8"}, "bolt");
   else
     svg.line(from, to, {.width = 0.3}, "cut");
 }
 
-/// Chain lines across a panel of `long_side` x `short_side` mm of paper. They count from the middle of the sheet, so a
-/// leaf shows those that crossed it.
+/// Chain lines across a panel of paper. They count from the middle of the whole sheet, so a leaf shows those that crossed
+/// it.
 inline void draw_chains(Svg& svg, Spot corner, double width, double height, bool upright, double from, double to,
                         double interval) {
   // `from` and `to`: where the panel begins and ends across the chain lines, in mm from the sheet's middle.
@@ -74,6 +85,177 @@ inline void draw_chains(Svg& svg, Spot corner, double width, double height, bool
   }
 }
 
+/// Everything a drawing of paper is made of.
+struct PaperDrawn {
+  Scheme const& scheme;
+  Fold<> const& fold;
+  Sheet<millimetres> paper;
+  Mould const& mould;
+  int sheet{};
+  Lie lie{};
+
+  [[nodiscard]] SheetLine const& lay() const { return fold.sheet(sheet); }
+  [[nodiscard]] bool long_level() const { return lay().long_side == Axis::left_right; }
+  /// The whole sheet, as it lies on the type.
+  [[nodiscard]] double width() const { return (long_level() ? paper.long_side() : paper.short_side()).count(); }
+  [[nodiscard]] double height() const { return (long_level() ? paper.short_side() : paper.long_side()).count(); }
+  [[nodiscard]] bool chained() const {
+    return mould.chains == ChainRun::parallel_to_short_side || mould.chains == ChainRun::parallel_to_long_side;
+  }
+  [[nodiscard]] bool chains_upright() const {
+    return long_level() == (mould.chains == ChainRun::parallel_to_short_side);
+  }
+  /// From the middle of the sheet to its edge, across the chain lines.
+  [[nodiscard]] double half_across() const { return (chains_upright() ? width() : height()) / 2; }
+  /// The part cut away before printing lies to the right of this fraction, or below that.
+  [[nodiscard]] double kept_width() const {
+    return lay().part == PaperPart::quarter || (lay().part == PaperPart::half && long_level()) ? 0.5 : 1;
+  }
+  [[nodiscard]] double kept_height() const {
+    return lay().part == PaperPart::quarter || (lay().part == PaperPart::half && !long_level()) ? 0.5 : 1;
+  }
+  /// A mark as fractions of the width and height of the sheet as it lies.
+  [[nodiscard]] Spot place(PointOfSheet mark) const {
+    bool const end = lie == Lie::end_for_end || lie == Lie::both_ways,
+               side = lie == Lie::side_for_side || lie == Lie::both_ways;
+    auto const along = end ? 1 - mark.along : mark.along, across = side ? 1 - mark.across : mark.across;
+    return long_level() ? Spot{along, across} : Spot{across, along};
+  }
+  [[nodiscard]] std::vector<LeafAt> leaves() const {
+    std::vector<LeafAt> found;
+    for (int g = 0; g < fold.gatherings(); ++g)
+      for (int k = 1; k <= fold.gathering(g).leaves(); ++k)
+        if (LeafAt const at{g, fold.gathering(g).leaf(k)}; fold.cell(at).sheet == sheet) found.push_back(at);
+    return found;
+  }
+};
+
+inline void draw_paper(Svg& svg, PaperDrawn const& drawn, Spot corner, double scale, double radius) {
+  auto const width = drawn.width() * scale, height = drawn.height() * scale;
+  auto const right = corner.x + width, below = corner.y + height;
+  svg.open("paper");
+  if (drawn.chained()) {
+    bool const upright = drawn.chains_upright();
+    draw_chains(svg, corner, width, height, upright, -drawn.half_across(), drawn.half_across(), usual_chain_interval);
+    for (int i = 1; i < 12; ++i) // wire lines, some ten to the centimetre on paper; a patch is enough
+      if (upright)
+        svg.line({corner.x + 1, corner.y + 1 + i}, {corner.x + 14, corner.y + 1 + i}, {.width = 0.08}, "wire");
+      else
+        svg.line({corner.x + 1 + i, corner.y + 1}, {corner.x + 1 + i, corner.y + 14}, {.width = 0.08}, "wire");
+  }
+  for (bool countermark : {false, true})
+    if (auto const& mark = countermark ? drawn.mould.countermark : drawn.mould.watermark) {
+      auto const at = drawn.place(*mark);
+      draw_watermark(svg, {corner.x + at.x * width, corner.y + at.y * height}, radius, countermark);
+    }
+  draw_deckle(svg, corner, {right, corner.y}), draw_deckle(svg, {corner.x, below}, {right, below});
+  draw_deckle(svg, corner, {corner.x, below}), draw_deckle(svg, {right, corner.y}, {right, below});
+  Panel const panel{corner, width * drawn.kept_width(), height * drawn.kept_height(), drawn.lay().rows,
+                    drawn.lay().columns};
+  for (int r = 1; r < panel.rows; ++r)
+    svg.line(panel.at(r, 0), panel.at(r, panel.columns), {.width = 0.1, .breaks = "0.6 1.4"}, "line");
+  for (int c = 1; c < panel.columns; ++c)
+    svg.line(panel.at(0, c), panel.at(panel.rows, c), {.width = 0.1, .breaks = "0.6 1.4"}, "line");
+  // The cut before printing; what lies beyond it is not in this book.
+  auto const middle_x = corner.x + panel.width, middle_y = corner.y + panel.height;
+  if (drawn.kept_width() < 1) svg.line({middle_x, corner.y}, {middle_x, below}, {.width = 0.9}, "cut");
+  if (drawn.kept_height() < 1) svg.line({corner.x, middle_y}, {right, middle_y}, {.width = 0.9}, "cut");
+  svg.close();
+}
+
+inline void draw_paper_leaf(Svg& svg, PaperDrawn const& drawn, LeafAt at, Spot head_left, double scale, double radius) {
+  auto const& fold = drawn.fold;
+  auto const cell = fold.cell(at);
+  auto const shown = shows(fold, at, drawn.mould);
+  auto const leaf = leaf_size(drawn.lay(), drawn.paper);
+  auto const width = leaf.width.count() * scale, height = leaf.height.count() * scale;
+  bool const rtl = fold.reads() == Reads::right_to_left, gutter_right = fold.gutter_right(at);
+  Spot const tail_left{head_left.x, head_left.y + height}, head_right{head_left.x + width, head_left.y},
+      tail_right{head_left.x + width, head_left.y + height};
+  if (shown.chain_lines) {
+    bool const vertical = *shown.chain_lines == ChainLines::vertical;
+    auto const size = vertical ? leaf.width.count() : leaf.height.count();
+    auto from = (vertical ? cell.column : cell.row) * size - drawn.half_across();
+    // Recto up and head up the leaf may lie the other way about than on the sheet.
+    bool const other_way = vertical ? gutter_right != rtl : !cell.head_far;
+    if (other_way) from = -from - size;
+    draw_chains(svg, head_left, width, height, vertical, from, from + size, usual_chain_interval);
+  }
+  auto const draw_mark = [&](std::optional<PointOfLeaf> const& mark, bool countermark) {
+    if (!mark) return;
+    auto const x = (rtl ? 1 - mark->from_gutter : mark->from_gutter) * width;
+    draw_watermark(svg, {head_left.x + x, head_left.y + mark->from_head * height}, radius, countermark);
+  };
+  // A mark on a fold is divided: each leaf has the part that fell to it.
+  svg.open_window(head_left, width, height);
+  draw_mark(shown.watermark_lying(drawn.lie), false);
+  draw_mark(shown.countermark[static_cast<std::size_t>(drawn.lie)], true);
+  svg.close_window();
+  draw_edge(svg, edge_in_drawing(shown.head, !cell.head_far), head_left, head_right);
+  draw_edge(svg, edge_in_drawing(shown.tail, cell.head_far), tail_left, tail_right);
+  draw_edge(svg, edge_in_drawing(shown.gutter, gutter_right), rtl ? head_right : head_left,
+            rtl ? tail_right : tail_left);
+  draw_edge(svg, edge_in_drawing(shown.fore_edge, !gutter_right), rtl ? head_left : head_right,
+            rtl ? tail_left : tail_right);
+  std::string name{drawn.scheme.gathering(at.gathering).name.view()};
+  svg.text({head_left.x + width / 2, tail_left.y + 3.5}, name.append(std::to_string(at.leaf.number())),
+           {.size = 3, .kind = "label"});
+}
+
+inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_name) {
+  double const page_width = 210, side = 14, sheet_top = 30;
+  auto const by_width = (page_width - 2 * side) / drawn.width(), by_height = 110 / drawn.height();
+  auto const scale = by_width < by_height ? by_width : by_height;
+  auto const leaf = leaf_size(drawn.lay(), drawn.paper);
+  auto const leaf_width = leaf.width.count() * scale, leaf_height = leaf.height.count() * scale;
+  auto const leaves = drawn.leaves();
+  int const fit = static_cast<int>((page_width - 2 * side + 5) / (leaf_width + 5)), across = fit < 1 ? 1 : fit;
+  int const lines = (static_cast<int>(leaves.size()) + across - 1) / across;
+  double const leaves_top = sheet_top + drawn.height() * scale + 12;
+  auto const page_height = leaves_top + lines * (leaf_height + 9) + 20;
+
+  std::string figures{sheet_name};
+  figures.append(figures.empty() ? "" : ", ").append(svg_number(drawn.paper.short_side().count()));
+  figures.append(" x ").append(svg_number(drawn.paper.long_side().count())).append(" mm");
+  auto const part = drawn.lay().part;
+  std::string const cut = part == PaperPart::whole  ? ""
+                          : part == PaperPart::half ? " Cut in half before printing; one half is followed."
+                                                    : " Cut in quarters before printing; one quarter is followed.";
+  auto const title = "The paper of " + drawing_title(drawn.scheme, drawn.sheet);
+  Svg svg{page_width, page_height, title,
+          "Paper seen against the light, nothing printed on it. A sheet of " + figures +
+              "; above as it lies on the type, outer side down, below its leaves in the order of the book." + cut};
+  svg.text({side, 12}, title, {.size = 5, .anchor = Anchor::start, .bold = true});
+  svg.text({side, 19},
+           "Paper seen against the light, not type: " + figures + ", drawn 1 : " + svg_number(1 / scale) + ".",
+           {.size = 3.2, .anchor = Anchor::start});
+  svg.text({side, 24.5},
+           "Above: the sheet as it lies on the type, outer side down. Below: its leaves, recto up, heads up.",
+           {.size = 3.2, .anchor = Anchor::start});
+  // As large as a mark is on paper, but never over more than most of a leaf.
+  auto const narrow = leaf_width < leaf_height ? leaf_width : leaf_height;
+  auto const radius = 18 * scale < narrow * 0.4 ? 18 * scale : narrow * 0.4;
+  draw_paper(svg, drawn, {(page_width - drawn.width() * scale) / 2, sheet_top}, scale, radius);
+  for (std::size_t i = 0; i < leaves.size(); ++i) {
+    int const row = static_cast<int>(i) / across, column = static_cast<int>(i) % across;
+    svg.open("leaf");
+    draw_paper_leaf(svg, drawn, leaves[i], {side + column * (leaf_width + 5), leaves_top + row * (leaf_height + 9)},
+                    scale, radius);
+    svg.close();
+  }
+  Lettering const small{.size = 2.8, .anchor = Anchor::start};
+  svg.text(
+      {side, page_height - 14.5},
+      "Thin lines: chain lines. Close lines, in one corner only: wire lines. Dotted: where the sheet is folded or cut.",
+      small);
+  svg.text({side, page_height - 10},
+           "Ring: watermark. Ring with a cross: countermark. Uneven edge: deckle. "
+           "Broken edge: bolt. Heavy edge: gutter. Plain edge: cut.",
+           small);
+  if (!cut.empty()) svg.text({side, page_height - 5.5}, cut.substr(1) + " The heavy line is that cut.", small);
+  return static_cast<Svg&&>(svg).finish();
+}
+
 } // namespace detail
 
 /// One sheet of a scheme as paper, and its leaves. `lie` says which way the sheet was laid on the press. Sheets count
@@ -82,114 +264,14 @@ inline Expected<std::string> sheet_svg(Scheme const& scheme, Sheet<millimetres> 
                                        Mould const& mould = hand_mould, int sheet = 0, Lie lie = Lie::as_given) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
-  auto const& lay = folded->sheet(sheet);
-  auto const leaf = leaf_size(lay, paper);
-  double const paper_width = leaf.width.count() * lay.columns, paper_height = leaf.height.count() * lay.rows;
-  double const page_width = 210, side = 14;
-  auto const scale_by_width = (page_width - 2 * side) / paper_width, scale_by_height = 110 / paper_height;
-  auto const scale = scale_by_width < scale_by_height ? scale_by_width : scale_by_height;
-  double const width = paper_width * scale, height = paper_height * scale;
-  double const leaf_width = leaf.width.count() * scale, leaf_height = leaf.height.count() * scale;
-
-  auto const across = [&] { // leaves to a row of the lower part
-    auto const fit = static_cast<int>((page_width - 2 * side + 5) / (leaf_width + 5));
-    return fit < 1 ? 1 : fit;
-  }();
-  std::vector<LeafAt> leaves;
-  for (int g = 0; g < folded->gatherings(); ++g)
-    for (int k = 1; k <= folded->gathering(g).leaves(); ++k)
-      if (LeafAt const at{g, folded->gathering(g).leaf(k)}; folded->cell(at).sheet == sheet) leaves.push_back(at);
-  auto const lines = (static_cast<int>(leaves.size()) + across - 1) / across;
-  double const sheet_top = 30, leaves_top = sheet_top + height + 18;
-  auto const page_height = leaves_top + lines * (leaf_height + 9) + 12;
-
-  auto const figures =
-      svg_number(paper.short_side().count()).append(" x ").append(svg_number(paper.long_side().count()));
-  Svg svg{page_width, page_height, "The paper of " + detail::drawing_title(scheme, sheet),
-          "Paper seen against the light, nothing printed on it. A sheet of " + figures +
-              " mm; above as it lies on the type, outer side down, below its leaves in the order of the book."};
-  svg.text({side, 12}, "The paper of " + detail::drawing_title(scheme, sheet),
-           {.size = 5, .anchor = Anchor::start, .bold = true});
-  svg.text({side, 19},
-           "Paper seen against the light, not type. Sheet of " + figures + " mm, drawn 1 : " + svg_number(1 / scale),
-           {.size = 3.2, .anchor = Anchor::start});
-  svg.text({side, 24.5},
-           "Above: the sheet as it lies on the type, outer side down. Below: its leaves, recto up, heads up.",
-           {.size = 3.2, .anchor = Anchor::start});
-
-  bool const long_level = lay.long_side == Axis::left_right;
-  bool const chained =
-      mould.chains == ChainRun::parallel_to_short_side || mould.chains == ChainRun::parallel_to_long_side;
-  bool const upright = long_level == (mould.chains == ChainRun::parallel_to_short_side);
-  Spot const corner{(page_width - width) / 2, sheet_top};
-  svg.open("paper");
-  auto const half_across = (upright ? paper_width : paper_height) / 2;
-  if (chained) {
-    detail::draw_chains(svg, corner, width, height, upright, -half_across, half_across, usual_chain_interval);
-    for (int i = 1; i < 12; ++i) // wire lines, some ten to the centimetre on paper; a patch is enough
-      if (upright)
-        svg.line({corner.x + 1, corner.y + 1 + i}, {corner.x + 14, corner.y + 1 + i}, {.width = 0.08}, "wire");
-      else
-        svg.line({corner.x + 1 + i, corner.y + 1}, {corner.x + 1 + i, corner.y + 14}, {.width = 0.08}, "wire");
-  }
-  detail::Panel const panel{corner, width, height, lay.rows, lay.columns};
-  auto const radius = 18 * scale < panel.least() * 0.4 ? 18 * scale : panel.least() * 0.4;
-  for (bool countermark : {false, true})
-    if (auto const& mark = countermark ? mould.countermark : mould.watermark)
-      if (auto const at = detail::in_grid(lay, *mark, lie))
-        detail::draw_watermark(svg, panel.at(at->row, at->column), radius, countermark);
-  Spot const ne{corner.x + width, corner.y}, sw{corner.x, corner.y + height}, se{corner.x + width, corner.y + height};
-  detail::draw_deckle(svg, corner, ne), detail::draw_deckle(svg, sw, se);
-  detail::draw_deckle(svg, corner, sw), detail::draw_deckle(svg, ne, se);
-  for (int r = 1; r < lay.rows; ++r)
-    svg.line(panel.at(r, 0), panel.at(r, lay.columns), {.width = 0.1, .breaks = "0.6 1.4"}, "line");
-  for (int c = 1; c < lay.columns; ++c)
-    svg.line(panel.at(0, c), panel.at(lay.rows, c), {.width = 0.1, .breaks = "0.6 1.4"}, "line");
-  svg.close();
-
-  bool const rtl = folded->reads() == Reads::right_to_left;
-  for (std::size_t i = 0; i < leaves.size(); ++i) {
-    auto const at = leaves[i];
-    auto const cell = folded->cell(at);
-    auto const shown = shows(*folded, at, mould);
-    auto const n = static_cast<int>(i);
-    int const row = n / across, column = n % across;
-    Spot const head_left{side + column * (leaf_width + 5), leaves_top + row * (leaf_height + 9)};
-    Spot const tail_left{head_left.x, head_left.y + leaf_height}, head_right{head_left.x + leaf_width, head_left.y},
-        tail_right{head_left.x + leaf_width, head_left.y + leaf_height};
-    svg.open("leaf");
-    if (shown.chain_lines) {
-      bool const vertical = *shown.chain_lines == ChainLines::vertical;
-      auto const size = vertical ? leaf.width.count() : leaf.height.count();
-      auto from = (vertical ? cell.column : cell.row) * size - half_across;
-      // Recto up and head up the leaf may lie the other way about than on the sheet.
-      bool const other_way = vertical ? folded->gutter_right(at) != rtl : !cell.head_far;
-      if (other_way) from = -from - size;
-      detail::draw_chains(svg, head_left, leaf_width, leaf_height, vertical, from, from + size, usual_chain_interval);
-    }
-    auto const draw_mark = [&](std::optional<PointOfLeaf> const& mark, bool countermark) {
-      if (!mark) return;
-      auto const x = (rtl ? 1 - mark->from_gutter : mark->from_gutter) * leaf_width;
-      detail::draw_watermark(svg, {head_left.x + x, head_left.y + mark->from_head * leaf_height}, radius, countermark);
-    };
-    // A mark on a fold is divided: each leaf has the part that fell to it.
-    svg.open_window(head_left, leaf_width, leaf_height);
-    draw_mark(shown.watermark_lying(lie), false);
-    draw_mark(shown.countermark[static_cast<std::size_t>(lie)], true);
-    svg.close_window();
-    detail::draw_edge(svg, shown.head, head_left, head_right);
-    detail::draw_edge(svg, shown.tail, tail_left, tail_right);
-    detail::draw_edge(svg, shown.gutter, rtl ? head_right : head_left, rtl ? tail_right : tail_left);
-    detail::draw_edge(svg, shown.fore_edge, rtl ? head_left : head_right, rtl ? tail_left : tail_right);
-    std::string name{scheme.gathering(at.gathering).name.view()};
-    svg.text({head_left.x + leaf_width / 2, tail_left.y + 3.5}, name.append(std::to_string(at.leaf.number())),
-             {.size = 3, .kind = "label"});
-    svg.close();
-  }
-  svg.text({side, page_height - 5},
-           "Heavy side: gutter. Broken: bolt. Uneven: deckle. Ring: watermark; ring with cross: countermark.",
-           {.size = 2.8, .anchor = Anchor::start});
-  return static_cast<Svg&&>(svg).finish();
+  return detail::paper_svg({scheme, *folded, paper, mould, sheet, lie}, {});
+}
+/// The same for a named sheet; the drawing says its names.
+inline Expected<std::string> sheet_svg(Scheme const& scheme, SheetSize const& paper, Mould const& mould = hand_mould,
+                                       int sheet = 0, Lie lie = Lie::as_given) {
+  auto const folded = fold(scheme);
+  if (!folded) return folded.error();
+  return detail::paper_svg({scheme, *folded, paper.sheet(), mould, sheet, lie}, paper.name);
 }
 
 } // namespace v0
