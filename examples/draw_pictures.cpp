@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Draws the two pictures of the README: the formes of an octavo, and a gathering in which much has happened.
+// Draws the pictures of the README: the formes of an octavo, a gathering in which much has happened, a misread book.
 #include <bifolium/collation.hpp>
 #include <bifolium/drawing.hpp>
 
@@ -12,8 +12,8 @@ using namespace bifolium;
 
 namespace {
 
-constexpr auto usage =
-    "usage: draw_pictures DIR\nWrites octavo.svg and gathering.svg into the directory DIR, which must exist.\n";
+constexpr auto usage = "usage: draw_pictures DIR\nWrites octavo.svg, gathering.svg and misread.svg into the directory "
+                       "DIR, which must exist.\n";
 
 /// An invented book. In its gathering B the third leaf is a cancel, a leaf was put in behind the fifth, the last was cut
 /// away in the house; and this copy has lost B4.
@@ -23,17 +23,28 @@ DrawnGathering invented_gathering() {
   return drawn_gathering(book, *find_gathering(book, *read_signature("B")), copy);
 }
 
+/// A half-sheet turned about the wrong line between its two impressions, and folded: the book that comes of it.
+std::string misread_book() {
+  auto const folded = *fold(schemes::octavo_half_sheet.scheme());
+  return book_svg(pages_met(impose(folded), folded, 0, Slip::turned_about_other_line),
+                  "Half-sheet of octavo, turned about the wrong line");
+}
+
+bool write(std::string const& path, std::string const& picture) {
+  std::ofstream file{path, std::ios::binary};
+  if ((file << picture).flush()) return true;
+  std::cerr << "cannot write " << path << '\n';
+  return false;
+}
+
 } // namespace
 
 int main(int argument_count, char** arguments) {
   support::Arguments const given{argument_count, arguments, {}, {}};
   if (auto const code = given.settled(usage, 1, 1)) return *code;
   auto const& directory = given.words()[0];
-  std::ofstream octavo{directory + "/octavo.svg", std::ios::binary},
-      gathering{directory + "/gathering.svg", std::ios::binary};
-  octavo << *forme_svg(schemes::octavo.scheme());
-  gathering << gathering_svg(invented_gathering());
-  if (octavo.flush() && gathering.flush()) return support::all_done;
-  std::cerr << "cannot write octavo.svg and gathering.svg to " << directory << '\n';
-  return support::unreadable;
+  bool const written = write(directory + "/octavo.svg", *forme_svg(schemes::octavo.scheme())) &&
+                       write(directory + "/gathering.svg", gathering_svg(invented_gathering())) &&
+                       write(directory + "/misread.svg", misread_book());
+  return written ? support::all_done : support::unreadable;
 }

@@ -19,6 +19,8 @@ constexpr auto usage =
     "usage: fold_a_sheet SCHEME --out DIR [--paper a4|letter] [--duplex long-edge|short-edge] [--right-to-left]\n"
     "Writes SCHEME-N-front.svg and SCHEME-N-back.svg for each sheet N into the directory DIR, which must exist,\n"
     "and prints the steps. SCHEME is the id of an attested scheme, such as 8_octavo; show_formes --list names them.\n"
+    "       fold_a_sheet --cancel --out DIR [--paper ...] [--duplex ...]\n"
+    "Writes cancel-front.svg and cancel-back.svg: a sheet with a mistake, and the leaf to paste to its stub.\n"
     "To print: make one PDF of both sides, for example\n"
     "    rsvg-convert -f pdf -o octavo.pdf 8_octavo-1-front.svg 8_octavo-1-back.svg\n"
     "and print it at its true size on both sides, turned about the edge that --duplex says (long-edge unless told).\n";
@@ -29,11 +31,20 @@ bool write(std::string const& path, std::string const& text) {
   return static_cast<bool>(file.flush());
 }
 
+/// Writes PATH-front.svg and PATH-back.svg; says so when they cannot be written.
+bool write_both(std::string const& path, SheetToFold const& sides) {
+  if (write(path + "-front.svg", sides.front) && write(path + "-back.svg", sides.back)) return true;
+  std::cerr << "cannot write to " << path << "-front.svg and -back.svg\n";
+  return false;
+}
+
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  support::Arguments const given{argument_count, arguments, {"--right-to-left"}, {"--out", "--paper", "--duplex"}};
-  if (auto const code = given.settled(usage, 1, 1)) return *code;
+  support::Arguments const given{
+      argument_count, arguments, {"--right-to-left", "--cancel"}, {"--out", "--paper", "--duplex"}};
+  bool const cancel = given.has("--cancel");
+  if (auto const code = given.settled(usage, cancel ? 0 : 1, cancel ? 0 : 1)) return *code;
   auto const directory = given.value("--out");
   auto const paper = given.value("--paper").value_or("a4"), duplex = given.value("--duplex").value_or("long-edge");
   bool const known = (paper == "a4" || paper == "letter") && (duplex == "long-edge" || duplex == "short-edge");
@@ -41,6 +52,10 @@ int main(int argument_count, char** arguments) {
     std::cerr << usage;
     return support::wrong_usage;
   }
+  auto const size = paper == "a4" ? PageSize::a4 : PageSize::letter;
+  auto const turned = duplex == "long-edge" ? Duplex::long_edge : Duplex::short_edge;
+  if (cancel)
+    return write_both(*directory + "/cancel", cancel_to_paste(size, turned)) ? support::all_done : support::unreadable;
   auto const attested = Attested::find(given.words()[0]);
   if (!attested) {
     std::cerr << "there is no scheme '" << given.words()[0] << "': show_formes --list names them all\n";
@@ -48,17 +63,13 @@ int main(int argument_count, char** arguments) {
   }
   auto const scheme = given.has("--right-to-left") ? mirrored(attested->scheme()) : attested->scheme();
   for (int sheet = 0; sheet < scheme.sheets(); ++sheet) {
-    auto const sides = sheet_to_fold(scheme, sheet, paper == "a4" ? PageSize::a4 : PageSize::letter,
-                                     duplex == "long-edge" ? Duplex::long_edge : Duplex::short_edge);
+    auto const sides = sheet_to_fold(scheme, sheet, size, turned);
     if (!sides) {
       std::cerr << message(sides.error()) << '\n';
       return support::unreadable;
     }
-    auto const path = *directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1);
-    if (!write(path + "-front.svg", sides->front) || !write(path + "-back.svg", sides->back)) {
-      std::cerr << "cannot write to " << path << "-front.svg and -back.svg\n";
+    if (!write_both(*directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1), *sides))
       return support::unreadable;
-    }
   }
   std::cout
       << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"

@@ -22,7 +22,7 @@ int main() {
   auto const scheme = schemes::octavo_half_sheet.scheme();
   auto const folded = *fold(scheme);
   auto const formes = impose(folded);
-  std::cout << "Quarto, type on the stone:\n" << forme_text(impose(*fold(schemes::quarto.scheme())));
+  std::cout << "Quarto, both views:\n" << both_views_text(impose(*fold(schemes::quarto.scheme())));
   std::cout << *explain_page(schemes::quarto.scheme(), 4) << '\n' << *explain_page(schemes::quarto.scheme(), 1) << '\n';
   std::cout << "\nHalf-sheet octavo, type on the stone:\n"
             << forme_text(formes) << *explain_count(scheme, 1000) << '\n';

@@ -2,6 +2,8 @@
 /// Everything in drawing/: formes, sheets and gatherings as text and SVG, and their facts in words.
 #pragma once
 
+#include <bifolium/drawing/book_svg.hpp>
+#include <bifolium/drawing/cancel_sheet.hpp>
 #include <bifolium/drawing/explain.hpp>
 #include <bifolium/drawing/explain_formula.hpp>
 #include <bifolium/drawing/explain_ranking.hpp>

@@ -5,6 +5,8 @@
 set -eu
 bin=$(cd "$1/bin" && pwd)
 cd "$(dirname "$0")"
+out=$(mktemp -d)
+trap 'rm -r "$out"' EXIT
 write() { # file, input or -, program, arguments
   local file=$1 input=$2
   shift 2
@@ -29,3 +31,9 @@ write gathering_b.txt - "$bin/check_copy" '8°: A8 B8(±B3, B5+χ1, −B8) C4' '
 write no_gathering.txt - "$bin/check_copy" '8°: A8 B8' --gathering Q
 write quarto_right_to_left.txt - "$bin/show_formes" 4_quarto --right-to-left
 write no_sheet.txt - "$bin/show_formes" 4_quarto --sheet doormat
+write no_words.txt - "$bin/fold_a_sheet" --cancel --out "$out"
+write fold_an_octavo.txt - "$bin/fold_a_sheet" 8_octavo --out "$out"
+for lesson in 1_folded_once 2_eight_beside_one 3_head_to_head 4_offcut_and_inset 5_formula_and_copy 6_what_the_paper_says; do
+  write ../../examples/teaching/$lesson.txt - "$bin/lesson_$lesson"
+done
+"$bin/draw_pictures" ../../examples/pictures

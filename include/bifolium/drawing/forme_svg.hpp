@@ -64,15 +64,17 @@ inline Expected<std::string> forme_svg(Scheme const& scheme, int sheet = 0) {
   using detail::Facing;
   detail::DrawnSheet const drawn{scheme, *folded, formes, marks, sheet};
   auto const on_stone = "type on the stone, the compositor at the lower edge",
-             to_fold = "printed paper, as it lies to be folded";
+             to_fold = "printed paper as it lies before the binder, to be folded";
   detail::draw_panel(svg, panel(0, 0, lay.one_forme ? "The one forme" : "Outer forme", on_stone), "outer-type",
                      Facing::outer_type, drawn);
   if (lay.one_forme)
     detail::tell_of_turning(svg, slot(1, 0), lay.turned_about, folded->copies());
   else
     detail::draw_panel(svg, panel(1, 0, "Inner forme", on_stone), "inner-type", Facing::inner_type, drawn);
-  detail::draw_panel(svg, panel(0, 1, lay.one_forme ? "First impression" : "Outer side", "printed paper, this side up"),
-                     "outer", Facing::outer_paper, drawn);
+  detail::draw_panel(
+      svg,
+      panel(0, 1, lay.one_forme ? "First impression" : "Outer side", "printed paper, the binder turns this side down"),
+      "outer", Facing::outer_paper, drawn);
   detail::draw_panel(svg, panel(1, 1, lay.one_forme ? "Second impression, after turning" : "Inner side", to_fold),
                      "inner", Facing::inner_paper, drawn);
   svg.text({side, page_height - 12},

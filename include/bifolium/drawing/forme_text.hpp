@@ -4,26 +4,32 @@
 /// The first word says which forme it is; printed paper shows the left-right mirror of it.
 #pragma once
 
+#include <bifolium/core/utf8.hpp>
 #include <bifolium/imposition/imposition.hpp>
 
+#include <initializer_list>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
 
 namespace detail {
 
-inline void append_forme(std::string& text, Imposition<> const& formes, int sheet, Side side) {
-  text += side == Side::outer ? "outer\n" : side == Side::inner ? "inner\n" : "forme\n";
+/// The lines of a forme, the first its name; `on_paper` gives the printed side of it, its left-right mirror.
+inline std::vector<std::string> forme_lines(Imposition<> const& formes, int sheet, Side side, bool on_paper = false) {
   std::size_t widest = 1;
   auto const standing = [&](int row, int column) {
-    return side == Side::inner ? formes.inner(row, column, sheet) : formes.outer(row, column, sheet);
+    auto const c = on_paper ? formes.columns(sheet) - 1 - column : column;
+    return side == Side::inner ? formes.inner(row, c, sheet) : formes.outer(row, c, sheet);
   };
   for (int r = 0; r < formes.rows(sheet); ++r)
     for (int c = 0; c < formes.columns(sheet); ++c) {
       auto const digits = std::to_string(standing(r, c).page).size();
       widest = digits > widest ? digits : widest;
     }
+  std::vector<std::string> lines{side == Side::outer ? "outer" : side == Side::inner ? "inner" : "forme"};
   for (int r = 0; r < formes.rows(sheet); ++r) {
     std::string line;
     for (int c = 0; c < formes.columns(sheet); ++c) {
@@ -33,8 +39,22 @@ inline void append_forme(std::string& text, Imposition<> const& formes, int shee
       line.append(widest - number.size(), ' ').append(number).append(here.head == Head::near ? "↓" : " ");
     }
     while (line.back() == ' ') line.pop_back();
-    text.append(line).append("\n");
+    lines.push_back(line);
   }
+  return lines;
+}
+inline void append_forme(std::string& text, Imposition<> const& formes, int sheet, Side side) {
+  for (auto const& line : forme_lines(formes, sheet, side)) text.append(line).append("\n");
+}
+/// One text on the left, one on the right, line by line.
+inline void append_beside(std::string& text, std::string_view left, std::string_view right, std::size_t room) {
+  std::size_t characters = 0;
+  for (std::size_t at = 0; at < left.size(); at += decode(left, at).bytes) ++characters;
+  text.append(left).append(room > characters ? room - characters : 0, ' ').append("| ").append(right).append("\n");
+}
+inline void append_views(std::string& text, Imposition<> const& formes, int sheet, Side side, std::size_t room) {
+  auto const type = forme_lines(formes, sheet, side), paper = forme_lines(formes, sheet, side, true);
+  for (std::size_t i = 0; i < type.size(); ++i) append_beside(text, type[i], paper[i], room);
 }
 
 } // namespace detail
@@ -51,6 +71,24 @@ inline std::string forme_text(Imposition<> const& formes) {
     }
     detail::append_forme(text, formes, sheet, Side::outer);
     detail::append_forme(text, formes, sheet, Side::inner);
+  }
+  return text;
+}
+
+/// The compositor's view beside the binder's: each forme as the type lies on the stone and, to the right of it, the paper
+/// printed from it. The one is the mirror of the other, and the figures are never mirrored. Of one-forme work the first
+/// impression is shown.
+inline std::string both_views_text(Imposition<> const& formes) {
+  constexpr std::string_view compositor = "the compositor sees type";
+  std::string text;
+  for (int sheet = 0; sheet < formes.sheets(); ++sheet) {
+    if (formes.sheets() > 1) text.append("sheet ").append(std::to_string(sheet + 1)).append("\n");
+    auto const wide = static_cast<std::size_t>(formes.columns(sheet)) * (std::to_string(formes.pages()).size() + 2);
+    auto const room = (wide < compositor.size() ? compositor.size() : wide) + 1;
+    detail::append_beside(text, compositor, "the binder sees paper", room);
+    for (auto side : {Side::outer, Side::inner})
+      if (!formes.one_forme(sheet)) detail::append_views(text, formes, sheet, side, room);
+    if (formes.one_forme(sheet)) detail::append_views(text, formes, sheet, Side::only, room);
   }
   return text;
 }

@@ -180,7 +180,7 @@ inline std::string gathering_svg(DrawnGathering const& gathering) {
     svg.line({x(from), y(i)}, {x(fore_edge), y(i)}, {.width = heavy ? 1.1 : 0.5, .breaks = there ? "" : points});
     // Of a bifolium that is gone as a whole no stub remains.
     bool const cut = leaf.state == LeafFate::removed && mate != nullptr && mate->state != LeafFate::removed;
-    if (on_stub || cut) // the stub lies on the reader's side of what is pasted to it
+    if (on_stub || cut) // the stub lies behind the leaf that is pasted to it
       svg.line({x(gutter), stub(i)}, {x(gutter + 12), stub(i)}, {.width = 0.5}, "stub");
     if (leaf.state == LeafFate::cancel)
       svg.rectangle({gathering.right_to_left ? x(gutter + 11) : x(gutter + 4), y(i)}, 7, 1.6, {.width = 0.1}, "paste",

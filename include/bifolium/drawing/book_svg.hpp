@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+/// A book as it is read, opening after opening: what comes of a sheet that was printed or folded wrong. Every page lies as
+/// the reader meets it; where it is not the page that should come, or stands on its head, its frame is heavy and the
+/// number that should stand there is written below. So the mistake is seen without a second picture beside it.
+#pragma once
+
+#include <bifolium/drawing/misread.hpp>
+#include <bifolium/drawing/panel.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// The openings of a gathering whose pages are met so (`pages_met`), beginning with a recto by itself. `first_page` is the
+/// number that ought to come first.
+inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view title, int first_page = 1,
+                            Reads reads = Reads::left_to_right) {
+  double const page_width = 24, page_height = 34, between = 9, side = 14, top = 32, line = page_height + 12;
+  int const across = 3, openings = static_cast<int>(pages.size()) / 2 + 1, lines = (openings + across - 1) / across;
+  auto width = 2 * side + across * 2 * page_width + (across - 1) * between;
+  auto const needed = 2 * side + Svg::room(title, 5, true);
+  width = needed > width ? needed : width;
+  bool const rtl = reads == Reads::right_to_left;
+
+  int wrong = 0, widest = 1;
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    wrong += pages[i].page != first_page + static_cast<int>(i) || !pages[i].upright ? 1 : 0;
+    auto const digits = static_cast<int>(std::to_string(pages[i].page).size());
+    widest = digits > widest ? digits : widest;
+  }
+  auto const found = wrong == 0   ? std::string{"Every page is where it should be."}
+                     : wrong == 1 ? std::string{"One page is not as it should be."}
+                                  : std::to_string(wrong) + " pages are not as they should be.";
+  Svg svg{width, top + lines * line + 6, title,
+          "Printed paper, folded: the openings of the book in the order in which they are read. " + found + "\n" +
+              pages_text(pages)};
+  svg.text({side, 12}, title, {.size = 5, .anchor = Anchor::start, .bold = true});
+  svg.text({side, 19.5},
+           "printed paper, folded: the openings as they are read" + std::string{rtl ? ", from right to left" : ""},
+           {.size = 3.2, .anchor = Anchor::start, .italic = true});
+  svg.text({side, 25}, found, {.size = 3.2, .anchor = Anchor::start});
+
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    auto const opening = static_cast<int>(i + 1) / 2, row = opening / across, place = opening % across;
+    bool const second = i % 2 == 0; // a recto is the second page of its opening
+    auto const column = rtl ? across - 1 - place : place;
+    auto const left = side + column * (2 * page_width + between) + (second != rtl ? page_width : 0);
+    detail::Panel const panel{{left, top + row * line}, page_width, page_height, 1, 1};
+    auto const should_be = first_page + static_cast<int>(i);
+    bool const right = pages[i].page == should_be && pages[i].upright;
+    svg.open(right ? "right" : "wrong");
+    svg.rectangle({panel.corner.x + 0.6, panel.corner.y}, page_width - 1.2, page_height, {.width = right ? 0.25 : 0.9},
+                  "leaf");
+    detail::draw_page_number(svg, panel, 0, 0,
+                             {static_cast<std::uint16_t>(pages[i].page), pages[i].upright ? Head::far : Head::near},
+                             static_cast<std::size_t>(widest));
+    if (!right)
+      svg.text(panel.at(1.09, 0.5), "should be " + std::to_string(should_be), {.size = 2.8, .kind = "should-be"});
+    svg.close();
+  }
+  return static_cast<Svg&&>(svg).finish();
+}
+
+} // namespace v0
+} // namespace bifolium
