@@ -94,10 +94,10 @@ inline std::string side_to_print(DrawnSheet const& drawn, Facing seen, double wi
   draw_register_marks(svg, width, height);
   if (turned) svg.open_upside_down("turned", {width / 2, height / 2});
   auto const panel = panel_within({10, 12}, width - 20, height - 24, drawn.lay());
-  svg.text({width / 2, 6},
-           outer ? "printed paper, outer side (down when you begin): " + name
-                 : "printed paper, inner side (up when you begin; this edge away from you): " + name,
-           {.size = 2.8});
+  auto const heading = (outer ? "printed paper, outer side (down when you begin): "
+                              : "printed paper, inner side (up when you begin; this edge away from you): ") +
+                       name;
+  svg.text({width / 2, 6}, heading, {.size = Svg::size_within(heading, 2.8, width - 26)});
   svg.open(outer ? "outer" : "inner");
   draw_chain_lines(svg, panel, drawn.lay());
   svg.rectangle(panel.corner, panel.width, panel.height, {.width = 0.5}, "sheet");

@@ -49,7 +49,9 @@ inline Expected<std::string> forme_svg(Scheme const& scheme, int sheet = 0) {
       page_width, page_height, "Formes of " + detail::drawing_title(scheme, sheet),
       "Above: the type as it lies on the stone, far edge up. Below: the printed paper, with its cuts and creases.\n" +
           *steps};
-  svg.text({side, 13}, detail::drawing_title(scheme, sheet), {.size = 6, .anchor = Anchor::start, .bold = true});
+  auto const title = detail::drawing_title(scheme, sheet);
+  svg.text({side, 13}, title,
+           {.size = Svg::size_within(title, 6, page_width - 2 * side, true), .anchor = Anchor::start, .bold = true});
   svg.text({side, 21}, "Above: type on the stone. Below: printed paper.", {.size = 3.6, .anchor = Anchor::start});
 
   auto const slot = [&](int right, int lower) {

@@ -225,10 +225,10 @@ inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_nam
   Svg svg{page_width, page_height, title,
           "Paper seen against the light, nothing printed on it. A sheet of " + figures +
               "; above as it lies on the type, outer side down, below its leaves in the order of the book." + cut};
-  svg.text({side, 12}, title, {.size = 5, .anchor = Anchor::start, .bold = true});
-  svg.text({side, 19},
-           "Paper seen against the light, not type: " + figures + ", drawn 1 : " + svg_number(1 / scale) + ".",
-           {.size = 3.2, .anchor = Anchor::start});
+  svg.text({side, 12}, title,
+           {.size = Svg::size_within(title, 5, page_width - 2 * side, true), .anchor = Anchor::start, .bold = true});
+  auto const what = "Paper seen against the light, not type: " + figures + ", drawn 1 : " + svg_number(1 / scale) + ".";
+  svg.text({side, 19}, what, {.size = Svg::size_within(what, 3.2, page_width - 2 * side), .anchor = Anchor::start});
   svg.text({side, 24.5},
            "Above: the sheet as it lies on the type, outer side down. Below: its leaves, recto up, heads up.",
            {.size = 3.2, .anchor = Anchor::start});

@@ -203,6 +203,12 @@ public:
     }
     return width * size;
   }
+  /// The size at which a line of text has room in `width` mm: `size`, or less.
+  [[nodiscard]] static constexpr double size_within(std::string_view text, double size, double width,
+                                                    bool bold = false) {
+    auto const needed = room(text, size, bold);
+    return needed > width ? size * width / needed : size;
+  }
 };
 
 } // namespace v0
