@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
-// Describes a book from a small record: the format its leaf argues for and why, the formes of the likely scheme, leaves and
-// sheets of its formula, paper and presswork for the edition. README.md tells what a record looks like.
+// Describes a book from a small record: the format its leaf argues for and why, the sheets it could have been cut from, how
+// its size is recorded, what its paper says of the date, the formes of the likely scheme, leaves and sheets of its formula,
+// paper and presswork for the edition. README.md tells what a record looks like.
 #include <bifolium/bifolium.hpp>
 
 #include "support/arguments.hpp"
 #include "support/book.hpp"
+#include "support/leaf_told.hpp"
 
 #include <fstream>
 #include <iostream>
@@ -20,7 +22,7 @@ constexpr auto usage =
     "A record has one 'name: value' a line; a line that begins with # is a comment. Names: title, place, year, height, "
     "width,\n"
     "type height, material, chain lines, watermark, countermark, head edge, tail edge, fore-edge, point-hole,\n"
-    "gatherings of, leaves, state, formula, scheme, copies, overs, ream.\n";
+    "gatherings of, leaves, state, binding, chain spacing, year in watermark, formula, scheme, copies, overs, ream.\n";
 
 /// The format the leaf argues for; gives back the first candidate where one is at least probable.
 std::optional<FormatCandidate> tell_format(Observation const& observation) {
@@ -28,8 +30,19 @@ std::optional<FormatCandidate> tell_format(Observation const& observation) {
   std::cout << "Format: " << cataloguer_words(inference);
   for (int i = 0; i < observation.warnings(); ++i) std::cout << "Odd: " << sentence(observation.warning(i)) << ".\n";
   std::cout << '\n';
+  for (auto const& candidate : inference)
+    if (candidate.probability >= 0.1) tell_sheets(std::cout, observation.seen(), candidate.format);
   if (inference.certainty == Certainty::not_determined || inference.mixed) return std::nullopt;
   return inference.candidates.front();
+}
+
+/// Size, date and shelf: what the leaf tells besides its format.
+void tell_record(Book const& book, PeriodBounds const& bounds, std::optional<Format> likely) {
+  auto const size = recorded(book.seen, book.binding, likely);
+  if (!size.empty()) std::cout << "Size as recorded: " << size << '\n';
+  tell_period(std::cout, bounds, book.seen.year);
+  if (book.seen.height) tell_height_classes(std::cout, book.binding.value_or(*book.seen.height));
+  std::cout << '\n';
 }
 
 void tell_formes(Attested scheme) {
@@ -78,13 +91,16 @@ int main(int argument_count, char** arguments) {
   std::vector<RecordError> errors;
   auto const book = read_book(given.words()[0] == "-" ? std::cin : file, errors);
   auto const observation = observe(book.seen);
+  auto const bounds = period_bounds(book.signs());
   for (auto const& error : errors)
     std::cerr << "line " << error.line << ", column " << error.column << ": " << error.sentence << '\n';
   if (!observation) std::cerr << sentence_of(observation.error()) << '\n';
-  if (!errors.empty() || !observation) return unreadable;
+  if (!bounds) std::cerr << sentence_of(bounds.error()) << '\n';
+  if (!errors.empty() || !observation || !bounds) return unreadable;
 
   if (!book.title.empty()) std::cout << book.title << "\n\n";
   auto const likely = tell_format(*observation);
+  tell_record(book, *bounds, likely ? std::optional{likely->format} : std::nullopt);
   auto scheme = book.scheme;
   if (!scheme && likely) scheme = likely->scheme;
   if (scheme) tell_formes(*scheme);

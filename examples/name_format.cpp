@@ -4,6 +4,7 @@
 #include <bifolium/evidence.hpp>
 
 #include "support/arguments.hpp"
+#include "support/leaf_told.hpp"
 #include "support/observed.hpp"
 #include "support/tsv.hpp"
 
@@ -17,7 +18,7 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: name_format <LEAVES\n"
+    "usage: name_format [--sheets] [--record] <LEAVES\n"
     "Reads TSV with a header; columns in any order, any may be missing or empty, others pass through:\n"
     "  height_mm width_mm type_height_mm\n"
     "  material          laid wove vellum unknown\n"
@@ -32,7 +33,11 @@ constexpr auto usage =
     "  year              1490, 1450-1500, [1490?] or c. 1490\n"
     "  place             a country or a town\n"
     "Writes the columns it read, then format probability second second_probability determined sheet look_next why.\n"
-    "A row that cannot be read has its reason in `why`.\n";
+    "A row that cannot be read has its reason in `why`.\n"
+    "  --sheets    adds `sheets`: the named sheets of the place and time that the leaf could have been cut from, in "
+    "that\n"
+    "              format, and what is gone at head and tail together and at the fore-edge\n"
+    "  --record    adds `size` as a catalogue records it, and `not_before`: the earliest year that the paper allows\n";
 
 /// The cells of an answer. Of a book in two formats the second is the likelier of them alone.
 std::string answer(Inference const& inference) {
@@ -51,15 +56,17 @@ std::string answer(Inference const& inference) {
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  Arguments const given{argument_count, arguments, {}, {}};
+  Arguments const given{argument_count, arguments, {"--sheets", "--record"}, {}};
   if (auto const code = given.settled(usage, 0, 0)) return *code;
+  bool const sheets = given.has("--sheets"), record = given.has("--record");
   auto const first = next_line(std::cin);
   if (!first) {
     std::cerr << "there is no header line\n";
     return unreadable;
   }
   Header const header{*first};
-  std::cout << *first << "\tformat\tprobability\tsecond\tsecond_probability\tdetermined\tsheet\tlook_next\twhy\n";
+  std::cout << *first << "\tformat\tprobability\tsecond\tsecond_probability\tdetermined\tsheet\tlook_next\twhy"
+            << (sheets ? "\tsheets" : "") << (record ? "\tsize\tnot_before" : "") << '\n';
   while (auto const line = next_line(std::cin)) {
     auto const cells = split(*line);
     std::cout << fitted(cells, header.size()) << '\t';
@@ -67,11 +74,21 @@ int main(int argument_count, char** arguments) {
     auto const seen = read_seen([&](std::string_view name) { return header.cell(cells, name); }, wrong);
     auto const observation = observe(seen);
     if (!wrong.empty() || !observation) {
-      std::cout << "\t\t\t\t\t\t\t" << (wrong.empty() ? sentence_of(observation.error()) : wrong) << '\n';
+      std::cout << "\t\t\t\t\t\t\t" << (wrong.empty() ? sentence_of(observation.error()) : wrong)
+                << (sheets ? "\t" : "") << (record ? "\t\t" : "") << '\n';
       continue;
     }
-    std::cout << answer(infer_format(*observation));
+    auto const inference = infer_format(*observation);
+    auto const& best = inference.candidates.front();
+    std::cout << answer(inference);
     for (int i = 0; i < observation->warnings(); ++i) std::cout << "; warning: " << sentence(observation->warning(i));
+    if (sheets) std::cout << '\t' << sheets_in_a_cell(seen, best.format);
+    if (record) {
+      bool const known = inference.certainty != Certainty::not_determined && !inference.mixed;
+      auto const bounds = period_bounds(period_signs(seen));
+      std::cout << '\t' << recorded(seen, std::nullopt, known ? std::optional{best.format} : std::nullopt) << '\t';
+      if (auto const year = bounds->earliest()) std::cout << *year;
+    }
     std::cout << '\n';
   }
   return all_done;

@@ -24,6 +24,15 @@ namespace support {
 struct Book {
   std::string title, formula;
   bifolium::Seen seen; ///< of the leaf
+  std::optional<bifolium::millimetres> binding, chain_spacing;
+  std::optional<int> year_in_watermark;
+  /// What may tell of the date.
+  [[nodiscard]] bifolium::PeriodSigns signs() const {
+    auto all = bifolium::period_signs(seen);
+    all.chain_spacing = chain_spacing;
+    all.year_in_watermark = year_in_watermark;
+    return all;
+  }
   std::optional<bifolium::Attested> scheme;
   std::optional<bifolium::Formula> collation;
   std::optional<std::int64_t> copies;
@@ -139,7 +148,7 @@ inline Book read_book(std::istream& in, std::vector<RecordError>& errors) {
   auto const record =
       Record::read(in, {"title",     "place",       "year",          "height",      "width",     "type height",
                         "material",  "chain lines", "watermark",     "countermark", "head edge", "tail edge",
-                        "fore-edge", "point-hole",  "gatherings of", "leaves",      "state",     "formula",
+                        "fore-edge", "point-hole",  "gatherings of", "leaves",      "state",     "binding", "chain spacing", "year in watermark", "formula",
                         "scheme",    "copies",      "overs",         "ream"},
                    errors);
   BookReader read{record, errors};
@@ -164,6 +173,9 @@ inline Book read_book(std::istream& in, std::vector<RecordError>& errors) {
   }
   book.seen.leaves = read.value("leaves", read_leaves_seen).value_or(LeavesSeen{});
   book.seen.year = read.value("year", read_years);
+  book.binding = read.length("binding");
+  book.chain_spacing = read.length("chain spacing");
+  if (auto const year = read.value("year in watermark", read_years)) book.year_in_watermark = year->from;
   book.seen.place = region(read.text("place"));
   book.scheme = read.scheme("scheme");
   book.collation = read.formula("formula");

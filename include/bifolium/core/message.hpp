@@ -234,6 +234,10 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "the leaf is three times as high as broad, or more: an agenda shape";
   case Problem::marks_in_vellum:
     return "vellum has neither chain lines nor watermarks";
+  case Problem::tallest_below_lowest:
+    return "the tallest volume is lower than the lowest";
+  case Problem::watermark_too_early:
+    return "a year of {limit} in a watermark: the first watermarks are of 1282";
 
   case Problem::negative_count:
     return "'{found}' is below nothing: pages, copies and sheets are counted from 0";

@@ -129,6 +129,8 @@ enum class Problem : std::uint16_t {
   chain_lines_on_wove = 410, ///< a warning: mixed stocks
   very_narrow_leaf = 411,    ///< a warning: the shape of the agenda
   marks_in_vellum = 412,     ///< a warning
+  tallest_below_lowest = 420, ///< the volumes of a set
+  watermark_too_early = 421,  ///< a year in a watermark before there were watermarks
 
   // 500-599: the edition: casting off, paper, presswork
   negative_count = 500,   ///< pages, copies or sheets below nothing
