@@ -35,33 +35,67 @@ inline std::optional<double> number(std::string_view text) {
   if (!digits) return std::nullopt;
   return negative ? -value : value;
 }
-/// Where paper of a kind was in use, by country or by a town where much was printed.
+/// Where paper of a kind was in use, by country or by a town where much was printed: the first that is named, as a whole
+/// word, so that "Brussels (false Cologne)" is Brussels. No place that is known is no place.
 inline bifolium::Region region(std::string_view place) {
   using bifolium::Region;
   struct Known {
     std::string_view name;
     Region region;
   };
-  constexpr Known known[]{{"Europe", Region::europe},         {"Italy", Region::italy},
-                          {"Venice", Region::italy},          {"Rome", Region::italy},
-                          {"Florence", Region::italy},        {"Milan", Region::italy},
-                          {"Bologna", Region::italy},         {"Britain", Region::britain},
-                          {"England", Region::britain},       {"London", Region::britain},
-                          {"Oxford", Region::britain},        {"Cambridge", Region::britain},
-                          {"Edinburgh", Region::britain},     {"Dublin", Region::britain},
-                          {"France", Region::france},         {"Paris", Region::france},
-                          {"Lyon", Region::france},           {"Rouen", Region::france},
-                          {"Bordeaux", Region::france},       {"Germany", Region::germany},
-                          {"Leipzig", Region::germany},       {"Cologne", Region::germany},
-                          {"Nuremberg", Region::germany},     {"Augsburg", Region::germany},
-                          {"Strasbourg", Region::germany},    {"Netherlands", Region::netherlands},
-                          {"Amsterdam", Region::netherlands}, {"Leiden", Region::netherlands},
-                          {"Antwerp", Region::netherlands},   {"USA", Region::usa},
-                          {"Philadelphia", Region::usa},      {"Boston", Region::usa},
-                          {"New York", Region::usa}};
+  constexpr Known known[]{{"Italy", Region::italy},          {"Venice", Region::italy},
+                          {"Rome", Region::italy},           {"Florence", Region::italy},
+                          {"Milan", Region::italy},          {"Bologna", Region::italy},
+                          {"Naples", Region::italy},         {"Padua", Region::italy},
+                          {"Ferrara", Region::italy},        {"Turin", Region::italy},
+                          {"Brescia", Region::italy},        {"Genoa", Region::italy},
+                          {"Parma", Region::italy},          {"Pavia", Region::italy},
+                          {"Verona", Region::italy},         {"Vicenza", Region::italy},
+                          {"Britain", Region::britain},      {"England", Region::britain},
+                          {"Scotland", Region::britain},     {"Ireland", Region::britain},
+                          {"London", Region::britain},       {"Oxford", Region::britain},
+                          {"Cambridge", Region::britain},    {"Edinburgh", Region::britain},
+                          {"Glasgow", Region::britain},      {"Dublin", Region::britain},
+                          {"York", Region::britain},         {"Bath", Region::britain},
+                          {"Birmingham", Region::britain},   {"France", Region::france},
+                          {"Paris", Region::france},         {"Lyon", Region::france},
+                          {"Lyons", Region::france},         {"Rouen", Region::france},
+                          {"Bordeaux", Region::france},      {"Toulouse", Region::france},
+                          {"Troyes", Region::france},        {"Strasbourg", Region::france},
+                          {"Avignon", Region::france},       {"Caen", Region::france},
+                          {"Dijon", Region::france},         {"Orleans", Region::france},
+                          {"Poitiers", Region::france},      {"Germany", Region::germany},
+                          {"Leipzig", Region::germany},      {"Cologne", Region::germany},
+                          {"Nuremberg", Region::germany},    {"Augsburg", Region::germany},
+                          {"Frankfurt", Region::germany},    {"Mainz", Region::germany},
+                          {"Basel", Region::germany},        {"Vienna", Region::germany},
+                          {"Wittenberg", Region::germany},   {"Hamburg", Region::germany},
+                          {"Berlin", Region::germany},       {"Ulm", Region::germany},
+                          {"Speyer", Region::germany},       {"Netherlands", Region::netherlands},
+                          {"Holland", Region::netherlands},  {"Amsterdam", Region::netherlands},
+                          {"Leiden", Region::netherlands},   {"Leyden", Region::netherlands},
+                          {"Antwerp", Region::netherlands},  {"Rotterdam", Region::netherlands},
+                          {"Utrecht", Region::netherlands},  {"Louvain", Region::netherlands},
+                          {"Brussels", Region::netherlands}, {"Bruges", Region::netherlands},
+                          {"Deventer", Region::netherlands}, {"Haarlem", Region::netherlands},
+                          {"Liege", Region::netherlands},    {"USA", Region::usa},
+                          {"United States", Region::usa},    {"Philadelphia", Region::usa},
+                          {"Boston", Region::usa},           {"New York", Region::usa},
+                          {"Baltimore", Region::usa},        {"Hartford", Region::usa},
+                          {"Europe", Region::europe}};
+  auto const letter = [](char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || static_cast<signed char>(c) < 0;
+  };
+  auto found = Region::anywhere;
+  auto first = place.npos;
   for (auto const& one : known)
-    if (one.name == place) return one.region;
-  return Region::anywhere;
+    for (auto at = place.find(one.name); at != place.npos; at = place.find(one.name, at + 1)) {
+      auto const end = at + one.name.size();
+      if ((at > 0 && letter(place[at - 1])) || (end < place.size() && letter(place[end]))) continue;
+      if (at < first) first = at, found = one.region;
+      break;
+    }
+  return found;
 }
 
 /// Reads all that is there; `cell(name)` gives the text of a column, empty when there is none. What is wrong goes to

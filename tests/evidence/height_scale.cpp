@@ -89,7 +89,7 @@ TEST_CASE("the French trade counts 'under', so that a book of exactly 20 cm is a
   STATIC_CHECK(height_classes(HeightScale::french_trade, 400_mm).empty());
 }
 
-TEST_CASE("formats named by dealers may be height classes, and are disputed hardly more for that") {
+TEST_CASE("formats named by dealers may be height classes, and are disputed more often") {
   // tests/data/later_leaf_sizes.tsv: copies of 1501-1820 with the format their describers give. A label that is also the
   // French height class of the leaf may come of the tape measure; one that is not cannot.
   int of_class = 0, class_disputed = 0, other = 0, other_disputed = 0;

@@ -29,7 +29,7 @@ class Inferring {
   Seen const& seen_;
   Assumptions const& assumed_;
   EvidenceParameters const& parameters_;
-  Measured measured_;
+  MeasuresAsked measured_;
   Tallies tallies_{};
   std::size_t count_{};
   double none_{};
@@ -190,9 +190,15 @@ class Inferring {
     for (auto const& one : priors.weights) all += one.weight;
     auto const scale = periods_[period].weight / all;
     auto const before = together() + none_;
+    auto const shape_weight = [&](LeafShape const& shape) {
+      return priors.shapes[static_cast<std::size_t>(shape.format.shape())];
+    };
     for (auto const& shape : leaf_shapes()) {
       auto const leaves = shape.format.leaves_to_sheet().value_or(0);
-      auto const prior = scale * priors.of(leaves) * shape.share * joint(leaves);
+      double kinds = 0; // formats that share the prior of as many leaves
+      for (auto const& other : leaf_shapes())
+        if (other.format.leaves_to_sheet() == leaves) kinds += shape_weight(other);
+      auto const prior = scale * priors.of(leaves) * shape_weight(shape) / kinds * joint(leaves);
       add(shape, prior, size(shape), sheets, trust, priors.incunables);
     }
     none_ += scale * priors.none_of_these * nothing_fits();

@@ -119,7 +119,7 @@ inline std::vector<NamedOrigin> named_origins(LeafShape const& shape, LeafSize<m
   auto const leaves = shape.format.leaves_to_sheet().value_or(1);
   std::vector<NamedOrigin> named;
   for (auto const& size : sizes) {
-    if (size.basis == SheetBasis::least || size.basis == SheetBasis::most) continue; // ends of a range, not a sheet
+    if (!size.is_of_sheets()) continue;
     auto const sheet = size.sheet();
     auto const loss = loss_against(shape.lay, sheet, leaf);
     if (could_be(loss, leaf, limits)) {

@@ -22,7 +22,6 @@ struct LeafShape {
   std::size_t format_number{};    ///< kinds of one format have the same number, counted from 0
   std::size_t division{};         ///< kinds with the same number are divided alike, so their leaves have the same size
   double log_long{}, log_short{}; ///< logarithms of the parts into which the long and the short side are divided
-  double share{};                 ///< of the prior of all formats with as many leaves to the sheet
   /// How often a leaf picked at random has the watermark in the first place and the countermark in the second, by
   /// `MarkPlace`, if the paper has both; the mean over its schemes.
   std::array<std::array<double, 8>, 8> marks{};
@@ -43,22 +42,6 @@ struct LeafShape {
 };
 
 namespace detail {
-
-/// Of shapes with the same number of leaves, the usual is meant unless something speaks for another.
-inline double shape_weight(Shape shape) {
-  switch (shape) {
-  case Shape::usual:
-    return 1;
-  case Shape::longer:
-    return 0.05;
-  case Shape::oblong:
-    return 0.02;
-  case Shape::agenda:
-  case Shape::broad:
-    return 0.01;
-  }
-  return 0;
-}
 
 inline void add_marks(LeafShape& shape, SchemeFacts const& facts) {
   double cases = 0;
@@ -107,12 +90,6 @@ inline std::vector<LeafShape> find_leaf_shapes() {
     }
     shape->schemes.push_back(static_cast<int>(i));
     add_marks(*shape, facts);
-  }
-  for (auto& shape : shapes) {
-    double kinds = 0;
-    for (auto const& other : shapes)
-      if (other.format.leaves_to_sheet() == shape.format.leaves_to_sheet()) kinds += shape_weight(other.format.shape());
-    shape.share = shape_weight(shape.format.shape()) / kinds;
   }
   return shapes;
 }

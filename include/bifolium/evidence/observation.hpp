@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/evidence/measure.hpp>
 #include <bifolium/evidence/seen.hpp>
 
 namespace bifolium {
@@ -33,12 +34,9 @@ public:
 /// Checks what was seen. error: impossible_measure, impossible_years, impossible_gathering; of leaves seen,
 /// gathering_size_needed, leaf_outside_gathering, leaf_seen_twice.
 constexpr Expected<Observation> observe(Seen const& seen) {
-  auto const wrong = [](std::optional<millimetres> length) {
-    return length && !(length->count() > 0 && length->count() < 1e6); // not a number fails both
-  };
-  if (wrong(seen.height)) return error_at(Problem::impossible_measure, 1, 1, "height", 6);
-  if (wrong(seen.width)) return error_at(Problem::impossible_measure, 1, 1, "width", 5);
-  if (wrong(seen.type_height)) return error_at(Problem::impossible_measure, 1, 1, "type height", 11);
+  if (!is_measure(seen.height)) return error_at(Problem::impossible_measure, 1, 1, "height", 6);
+  if (!is_measure(seen.width)) return error_at(Problem::impossible_measure, 1, 1, "width", 5);
+  if (!is_measure(seen.type_height)) return error_at(Problem::impossible_measure, 1, 1, "type height", 11);
   if (seen.year && seen.year->from > seen.year->to) return error_at(Problem::impossible_years, 1, 1);
   if (seen.gathering_leaves && (*seen.gathering_leaves < 1 || *seen.gathering_leaves > most_leaves_in_gathering))
     return error_at(Problem::impossible_gathering, 1, 1, "", 0, *seen.gathering_leaves);

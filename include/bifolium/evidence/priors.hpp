@@ -20,6 +20,9 @@ struct Priors {
     double weight{};
   };
   std::array<Weight, 17> weights{};
+  /// Of formats with as many leaves, how common each shape is, by `Shape`: the usual is meant unless something speaks for
+  /// another (proposed). They need not add up to 1 either.
+  std::array<double, 5> shapes{1, 0.02, 0.01, 0.01, 0.05};
   double none_of_these{0.01}; ///< that the leaf comes of no scheme and sheet considered
   bool by_sample{};           ///< counted in a sample; otherwise assumed
   bool incunables{};          ///< 15th century: sheets and formats are weighed together, as fitted
@@ -60,11 +63,13 @@ constexpr Priors incunable_priors() {
 }
 } // namespace detail
 
-/// All formats alike: for asking what geometry alone says.
+/// All formats and shapes alike: for asking what geometry alone says.
 constexpr Priors flat_priors() {
   std::array<double, 17> all{};
   all.fill(1);
-  return detail::priors(all, false, "all formats alike");
+  auto result = detail::priors(all, false, "all formats alike");
+  result.shapes.fill(1);
+  return result;
 }
 
 /// Every period with its priors for a place. The weights say how many of the old books put before a cataloguer come from

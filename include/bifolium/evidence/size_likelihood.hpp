@@ -107,7 +107,7 @@ class SheetGatherer {
     auto const* const logarithms = log_sides();
     auto& weights = sheets_.weight[period];
     for (auto const& size : from) {
-      if (size.basis == SheetBasis::least || size.basis == SheetBasis::most) continue;
+      if (!size.is_of_sheets()) continue;
       auto const row = static_cast<std::size_t>(&size - std::begin(sheet_table::rows));
       auto const& sides = logarithms[row];
       if (at_[row] == 0)
@@ -186,7 +186,7 @@ struct LossMixture {
 };
 
 /// The measures of a leaf, asked of each sheet.
-class Measured {
+class MeasuresAsked {
   EvidenceParameters const& parameters_;
   std::optional<double> log_height_, log_width_, log_type_;
 
@@ -230,7 +230,7 @@ class Measured {
   }
 
 public:
-  Measured(Seen const& seen, EvidenceParameters const& parameters)
+  MeasuresAsked(Seen const& seen, EvidenceParameters const& parameters)
       : parameters_{parameters}, log_height_{logarithm(seen.height)},
         log_width_{logarithm(seen.width)}, log_type_{logarithm(seen.type_height)} {}
 

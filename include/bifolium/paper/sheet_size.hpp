@@ -90,6 +90,8 @@ struct SheetSize {
   [[nodiscard]] constexpr millimetres short_side() const { return in_millimetres(short_figure); }
   [[nodiscard]] constexpr millimetres long_side() const { return in_millimetres(long_figure); }
   [[nodiscard]] constexpr Sheet<millimetres> sheet() const { return {short_side(), long_side()}; }
+  /// Whether the figures are those of sheets, and not the ends of a range.
+  [[nodiscard]] constexpr bool is_of_sheets() const { return basis != SheetBasis::least && basis != SheetBasis::most; }
 
 private:
   [[nodiscard]] constexpr millimetres in_millimetres(double figure) const {
