@@ -117,8 +117,8 @@ class EditionRow {
       edition.ream = ream_of(ream);
       if (!edition.ream) say("ream_sheets", "no ream of '" + ream + "' sheets was counted: " + reams_known);
     } else if (auto const year = cell("ream_year"); !year.empty()) {
-      auto const years = when(year);
-      if (!years) return say("ream_year", "'" + year + "' is neither a year nor a range such as 1450-1500");
+      auto const years = read_years(year);
+      if (!years) return say("ream_year", sentence_of(years.error()));
       auto const where = region(cell("ream_place"));
       std::string in_use;
       bool several = false;
