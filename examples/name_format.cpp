@@ -59,7 +59,7 @@ int main(int argument_count, char** arguments) {
   Arguments const given{argument_count, arguments, {"--sheets", "--record"}, {}};
   if (auto const code = given.settled(usage, 0, 0)) return *code;
   bool const sheets = given.has("--sheets"), record = given.has("--record");
-  auto const first = next_line(std::cin);
+  auto const first = header_line(std::cin);
   if (!first) {
     std::cerr << "there is no header line\n";
     return unreadable;

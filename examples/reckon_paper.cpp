@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: MIT
 // Reckons the paper and presswork of editions, a row each: TSV on standard input, TSV on standard output.
-#include <bifolium/core/message.hpp>
-#include <bifolium/edition.hpp>
+#include <bifolium/imposition.hpp>
 
 #include "support/arguments.hpp"
-#include "support/reams.hpp"
-#include "support/tsv.hpp"
+#include "support/edition.hpp"
 
 #include <iostream>
 #include <string>
@@ -16,120 +14,230 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: reckon_paper <EDITIONS\n"
-    "Reads TSV with a header: scheme pages prelim_pages copies overs_percent ream_sheets, in any order; scheme is an "
-    "id of\n"
-    "show_formes --list, overs are a percentage (3.2), ream_sheets 472, 480, 500, 516 or 1000. prelim_pages, "
-    "overs_percent and\n"
-    "ream_sheets may be empty or missing; without a ream the answer stays in sheets. Other columns pass through.\n"
-    "Writes the columns it read, then gatherings sheets_per_copy formes sheets reams quires loose_sheets impressions "
-    "tokens\n"
-    "message. A token is 240 impressions with reams of 480, 258 with reams of 516 (Savage), else Moxon's 250.\n";
+    R"(usage: reckon_paper [--full | --plans | --working | --compare FROM-TO] <EDITIONS
+Reads TSV with a header; columns in any order, and what may be missing may be empty too. Other columns pass through.
+  scheme            an id of show_formes --list
+  pages             of text; or cast off: words, letters or ens of the copy, with a_line (and least_a_line, most_a_line)
+                    and lines_a_page, or page_height_mm and twenty_lines_mm
+  copies            wanted
+may be missing:
+  prelim_pages end_pages cancel_leaves; end_matter apart or runs-on
+  overs_percent     of every sheet (3.2); overplus: so many copies more
+  ream_sheets       472, 480, 500, 516 or 1000; or ream_year (1682, 1800-1850) and ream_place (London): a ream is chosen
+                    only where one alone was in use. Without a ream the answer stays in sheets.
+  ream_price forme_price token_price   whole numbers of the smallest coin
+  ream_kg or ream_lb; sheet_height_mm and sheet_width_mm for grammes a square metre
+  sharing           once (parts of unequal matters on one sheet; the default), none, freely
+  part_sheets       turned (one forme, several copies a sheet; the default) or cut-first
+  token_impressions (else 240 with reams of 480, 258 with reams of 516 (Savage), 250 (Moxon)), impressions_an_hour (250),
+  crew full or half, presses (1), hours_a_day (10), tokens_a_day (12)
+Writes the columns it read, then gatherings sheets_per_copy formes sheets reams quires loose_sheets impressions tokens
+message. A row that cannot be reckoned has the reason in message.
+  --full     before message: range of sheets, blank pages, formula, weight, costs, time, type and alphabets
+  --plans    the same with a row for each plan of the edition, least paper first, then fewest formes
+  --working  the working of each bill, in words
+  --compare FROM-TO  rows that name one text (column text) are ways to print it: which is least, by cost where prices are
+             named and else by sheets, for every run of FROM to TO copies; columns text from to least order message
+)";
 
-/// A number with up to six decimals, exactly. Nothing when it is none.
-std::optional<Fraction> decimal(std::string_view text) {
-  bool const negative = text.starts_with("-");
-  if (negative) text.remove_prefix(1);
-  std::int64_t value = 0, below = 1;
-  bool point = false, digits = false;
-  for (char c : text) {
-    if (c == '.' && !point) {
-      point = true;
-      continue;
-    }
-    if (c < '0' || c > '9' || value > 900'000'000'000 || below == 1'000'000) return std::nullopt;
-    value = value * 10 + (c - '0');
-    below *= point ? 10 : 1;
-    digits = true;
-  }
-  if (!digits) return std::nullopt;
-  return Fraction{negative ? -value : value, below};
+constexpr auto usual = "gatherings\tsheets_per_copy\tformes\tsheets\treams\tquires\tloose_sheets\timpressions\ttokens";
+constexpr auto full = "\tsheets_low\tsheets_high\tblank_pages\teven_working\tformula\tgrammes_m2\tkg\tkg_low\tkg_high\t"
+                      "paper_cost\tpaper_cost_low\tpaper_cost_high\tforme_cost\tpress_cost\ttotal_cost\treams_to_buy\t"
+                      "perfected\tclock_hours\tdays\tdays_of_pay\ttype_pages_in_order\ttype_pages_by_formes\t"
+                      "cast_off_pages\talphabets";
+
+void put_usual(Bill const& bill) {
+  std::cout << bill.plan.gatherings << '\t' << bill.sheets_a_copy() << '\t' << bill.plan.formes() << '\t'
+            << bill.sheets.planned << '\t';
+  if (bill.paper)
+    std::cout << bill.paper->reams << '\t' << bill.paper->quires << '\t' << bill.paper->loose;
+  else
+    std::cout << "\t\t";
+  std::cout << '\t' << bill.presswork.impressions << '\t' << bill.presswork.tokens;
 }
 
-/// An edition from its row, or what is wrong with it.
-struct Row {
-  Edition edition;
-  std::string wrong;
+template <class T> void put(std::optional<T> const& value) {
+  std::cout << '\t';
+  if (value) std::cout << *value;
+}
 
-  Row(Header const& header, Cells const& cells) : wrong{too_wide(cells, header.size())} {
-    auto const scheme = header.cell(cells, "scheme");
-    if (auto const found = Attested::find(scheme))
-      edition.scheme = *found;
-    else
-      say("scheme: there is no scheme '" + scheme + "'");
-    count(header, cells, "pages", true, edition.pages);
-    count(header, cells, "prelim_pages", false, edition.prelim_pages);
-    count(header, cells, "copies", true, edition.copies);
-    if (auto const overs = header.cell(cells, "overs_percent"); !overs.empty()) {
-      auto const value = decimal(overs);
-      if (value)
-        edition.overs_percent = *value;
-      else
-        say("overs_percent: found '" + overs + "' where a number should stand");
-    }
-    if (auto const ream = header.cell(cells, "ream_sheets"); !ream.empty()) {
-      edition.ream = ream_of(ream);
-      if (edition.ream == reams::of_480) edition.press.token = tokens::moxon_24;
-      if (edition.ream == reams::of_516) edition.press.token = tokens::savage;
-      if (!edition.ream) say("ream_sheets: no ream of '" + ream + "' sheets was counted: " + reams_known);
-    }
+void put_full(Bill const& bill, EditionRow const& row) {
+  std::cout << '\t' << bill.sheets.low << '\t' << bill.sheets.high << '\t' << bill.plan.blank_pages << '\t'
+            << (bill.plan.is_even_working() ? "yes" : "no") << '\t';
+  if (auto const formula = formula_of(bill)) std::cout << write_formula(*formula);
+  std::cout << '\t';
+  if (row.edition.weight_of_ream && row.sheet_height && row.sheet_width) {
+    auto const weight = grammes_per_square_metre(*row.edition.weight_of_ream, row.edition.ream->ream, *row.sheet_height,
+                                                 *row.sheet_width);
+    if (weight) std::cout << with_decimals(*weight, 2);
   }
+  auto const kilogrammes = [&](Fraction Ranged<Fraction>::*which) {
+    std::cout << '\t';
+    if (bill.kilogrammes) std::cout << with_decimals((*bill.kilogrammes).*which, 3);
+  };
+  kilogrammes(&Ranged<Fraction>::planned), kilogrammes(&Ranged<Fraction>::low), kilogrammes(&Ranged<Fraction>::high);
+  auto const cost = [&](std::int64_t SheetRange::*which) {
+    put(bill.paper_cost ? std::optional{(*bill.paper_cost).*which} : std::nullopt);
+  };
+  cost(&SheetRange::planned), cost(&SheetRange::low), cost(&SheetRange::high);
+  put(bill.forme_cost), put(bill.press_cost), put(bill.total_cost);
+  put(row.edition.ream ? std::optional{reams_to_buy(bill.sheets.planned, *row.edition.ream)} : std::nullopt);
+  auto const& work = bill.presswork;
+  std::cout << '\t' << work.perfected << '\t' << with_decimals(work.clock_hours, 2) << '\t'
+            << with_decimals(work.days, 2) << '\t' << with_decimals(work.days_of_pay, 2);
+  auto const formes = impose(*fold(row.edition.scheme.scheme()));
+  auto const in_order = first_forme_in_order(formes);
+  int cast_off = 0;
+  for (int sheet = 0; sheet < formes.sheets(); ++sheet)
+    for (auto side : {Side::outer, Side::inner})
+      if (!formes.one_forme(sheet)) cast_off = (std::max)(cast_off, forme_type(formes, sheet, side).cast_off_pages);
+  std::cout << '\t' << in_order.set_in_order << '\t' << in_order.pages << '\t' << cast_off << '\t'
+            << bill.sheets_a_copy() / Fraction{sheets_in_alphabet};
+}
 
-private:
-  void say(std::string const& sentence) { wrong += (wrong.empty() ? "" : "; ") + sentence; }
-  void count(Header const& header, Cells const& cells, std::string const& column, bool wanted, std::int64_t& value) {
-    auto const text = header.cell(cells, column);
-    if (text.empty()) {
-      if (wanted) say(column + ": is missing");
+/// What has to be said of a plan beside its figures.
+std::string remarks(Bill const& bill, EditionRow const& row) {
+  auto text = row.said;
+  if (auto const* shared = bill.plan.shared()) {
+    text += text.empty() ? "" : "; ";
+    char const* between = "";
+    for (std::size_t m = 0; m < matters; ++m)
+      if (shared->shares[m] != 0) {
+        text.append(between).append(std::to_string(shared->shares[m])).append(" leaves of ");
+        text.append(detail::to_words(static_cast<Matter>(m)));
+        between = " and ";
+      }
+    text += " worked together on one sheet: inferred";
+  }
+  return text;
+}
+
+/// One row as it is asked for.
+class Printer {
+  Header header_;
+  bool full_, plans_, working_;
+  std::string empty_{};
+
+  void put(std::string const& input, Expected<Bill> const& bill, EditionRow const& row) const {
+    std::cout << input << '\t';
+    if (!bill) {
+      std::cout << empty_ << (row.wrong.empty() ? sentence_of(bill.error()) : row.wrong) << '\n';
       return;
     }
-    auto const number = decimal(text);
-    if (!number || !number->is_whole())
-      say(column + ": found '" + text + "' where a whole number should stand");
-    else if (number->numerator() < 0)
-      say(column + ": '" + text + "' is below nothing");
-    else
-      value = number->numerator();
+    put_usual(*bill);
+    if (full_) put_full(*bill, row);
+    std::cout << '\t' << remarks(*bill, row) << '\n';
+  }
+
+public:
+  Printer(std::string const& first, Arguments const& given)
+      : header_{first}, full_{given.has("--full") || given.has("--plans")}, plans_{given.has("--plans")},
+        working_{given.has("--working")} {
+    auto const columns = std::string{usual} + (full_ ? full : "");
+    for (char c : columns) empty_ += c == '\t' ? "\t" : "";
+    empty_ += '\t';
+    if (!working_) std::cout << first << '\t' << columns << "\tmessage\n";
+  }
+  void operator()(std::string const& line) const {
+    auto const cells = split(line);
+    EditionRow const row{header_, cells};
+    auto const input = fitted(cells, header_.size());
+    auto const bill = row.wrong.empty() ? reckon(row.edition) : Expected<Bill>{error_at(Problem::not_a_number, 1, 1)};
+    if (working_) {
+      std::cout << input << '\n'
+                << (bill ? (row.said.empty() ? "" : row.said + "\n") + bifolium::working(*bill)
+                         : (row.wrong.empty() ? sentence_of(bill.error()) : row.wrong) + "\n")
+                << '\n';
+      return;
+    }
+    if (!plans_ || !bill) return put(input, bill, row);
+    auto const all = bifolium::plans(make_up(*fold(row.edition.scheme.scheme())), pages_of(row.edition),
+                                     row.edition.arranging.parts);
+    for (auto const& plan : *all) put(input, reckon(row.edition, plan), row);
   }
 };
+
+/// The rows of one text, and what is wrong with others of it.
+struct Text {
+  std::string name;
+  std::vector<Way> ways;
+  std::vector<std::string> names;
+};
+
+void put_comparison(Text const& text, std::int64_t from, std::int64_t to) {
+  bool priced = true;
+  for (auto const& way : text.ways)
+    priced = priced && (way.edition.price_of_ream || way.edition.price_of_forme || way.edition.price_of_token);
+  auto const found = compare(text.ways, from, to, priced ? CompareBy::cost : CompareBy::sheets);
+  if (!found) {
+    std::cout << text.name << "\t\t\t\t\t" << sentence_of(found.error()) << '\n';
+    return;
+  }
+  for (auto const& stretch : *found) {
+    std::cout << text.name << '\t' << stretch.from << '\t' << stretch.to << '\t' << text.names[stretch.least()] << '\t';
+    for (std::size_t i = 0; i < stretch.order.size(); ++i)
+      std::cout << (i == 0 ? "" : " < ") << text.names[stretch.order[i]];
+    std::cout << '\t' << (priced ? "by cost" : "by sheets: no prices for all ways") << '\n';
+  }
+}
+
+int compare_rows(std::string const& first, std::int64_t from, std::int64_t to) {
+  Header const header{first};
+  std::vector<Text> texts;
+  std::cout << "text\tfrom\tto\tleast\torder\tmessage\n";
+  for (std::int64_t number = 1; auto const line = next_line(std::cin); ++number) {
+    auto const cells = split(*line);
+    EditionRow const row{header, cells, false};
+    auto const way = row.wrong.empty() ? way_of(row.edition) : Expected<Way>{error_at(Problem::not_a_number, 1, 1)};
+    if (!way) {
+      std::cout << row.named("text") << "\t\t\t\t\trow " << number << ": "
+                << (row.wrong.empty() ? sentence_of(way.error()) : row.wrong) << '\n';
+      continue;
+    }
+    std::size_t at = 0;
+    while (at < texts.size() && texts[at].name != row.named("text")) ++at;
+    if (at == texts.size()) texts.push_back({row.named("text"), {}, {}});
+    texts[at].ways.push_back(*way);
+    texts[at].names.push_back("row " + std::to_string(number) + " (" + row.named("scheme") + ")");
+  }
+  for (auto const& text : texts) put_comparison(text, from, to);
+  return all_done;
+}
 
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  Arguments const given{argument_count, arguments, {}, {}};
+  Arguments const given{argument_count, arguments, {"--full", "--plans", "--working"}, {"--compare"}};
   if (auto const code = given.settled(usage, 0, 0)) return *code;
-  auto const first = next_line(std::cin);
+  std::optional<Fraction> from, to;
+  if (auto const range = given.value("--compare")) {
+    auto const dash = range->find('-');
+    from = decimal(range->substr(0, dash)).value;
+    if (dash != range->npos) to = decimal(range->substr(dash + 1)).value;
+    if (!from || !to || !from->is_whole() || !to->is_whole() || *from < Fraction{1} || *to < *from) {
+      std::cerr << "--compare wants a range of copies such as 100-3000\n";
+      return wrong_usage;
+    }
+  }
+  auto const first = header_line(std::cin);
   if (!first) {
     std::cerr << "there is no header line\n";
     return unreadable;
   }
   Header const header{*first};
-  for (auto name : {"scheme", "pages", "copies"})
-    if (!header.column(name)) {
+  for (auto name : {"scheme", "copies"})
+    if (!header.column(name) && !(from && std::string_view{name} == "copies")) {
       std::cerr << "the header has no column '" << name << "'\n";
       return unreadable;
     }
-  std::cout
-      << *first
-      << "\tgatherings\tsheets_per_copy\tformes\tsheets\treams\tquires\tloose_sheets\timpressions\ttokens\tmessage\n";
-  while (auto const line = next_line(std::cin)) {
-    auto const cells = split(*line);
-    Row const row{header, cells};
-    std::cout << fitted(cells, header.size()) << '\t';
-    auto const bill = row.wrong.empty() ? reckon(row.edition) : Expected<Bill>{error_at(Problem::not_a_number, 1, 1)};
-    if (!bill) {
-      std::cout << "\t\t\t\t\t\t\t\t\t" << (row.wrong.empty() ? sentence_of(bill.error()) : row.wrong) << '\n';
-      continue;
-    }
-    std::cout << bill->plan.gatherings << '\t' << bill->sheets_a_copy() << '\t' << bill->plan.formes() << '\t'
-              << bill->sheets.planned << '\t';
-    if (bill->paper)
-      std::cout << bill->paper->reams << '\t' << bill->paper->quires << '\t' << bill->paper->loose;
-    else
-      std::cout << "\t\t";
-    std::cout << '\t' << bill->presswork.impressions << '\t' << bill->presswork.tokens << '\t'
-              << (bill->plan.shares_a_sheet() ? "parts worked together on one sheet: inferred" : "")
-              << '\n';
+  bool pages = false;
+  for (auto name : {"pages", "words", "letters", "ens"}) pages = pages || header.column(name);
+  if (!pages) {
+    std::cerr << "the header has no column 'pages', and none of words, letters or ens\n";
+    return unreadable;
   }
+  if (from) return compare_rows(*first, from->numerator(), to->numerator());
+  Printer const print{*first, given};
+  while (auto const line = next_line(std::cin)) print(*line);
   return all_done;
 }

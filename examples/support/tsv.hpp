@@ -32,6 +32,12 @@ inline std::optional<std::string> next_line(std::istream& in) {
   }
   return std::nullopt;
 }
+/// The header line of a table, without the mark of byte order that some programs put before it; nothing at the end of the input.
+inline std::optional<std::string> header_line(std::istream& in) {
+  auto line = next_line(in);
+  if (line && line->starts_with("\xEF\xBB\xBF")) line->erase(0, 3);
+  return line;
+}
 inline std::string trimmed(std::string_view text) {
   auto const first = text.find_first_not_of(' ');
   return first == text.npos ? "" : std::string{text.substr(first, text.find_last_not_of(' ') - first + 1)};
@@ -42,8 +48,7 @@ class Header {
   Cells names_;
 
 public:
-  explicit Header(std::string line) {
-    if (line.starts_with("\xEF\xBB\xBF")) line.erase(0, 3);
+  explicit Header(std::string_view line) {
     names_ = split(line);
     for (auto& name : names_) name = trimmed(name);
   }

@@ -6,6 +6,8 @@
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/edition/casting_off.hpp>
 #include <bifolium/edition/comparison.hpp>
+#include <bifolium/edition/issues.hpp>
 #include <bifolium/edition/plan_formula.hpp>
 #include <bifolium/edition/presswork.hpp>
+#include <bifolium/edition/standing_type.hpp>
 #include <bifolium/edition/working.hpp>

@@ -108,38 +108,6 @@ struct Plan {
     for (auto const& working : *this) sum += working.times * working.leaves;
     return Fraction{sum, leaves_to_sheet};
   }
-  /// Sheets for `copies`: parts of sheets are worked several to a sheet, and what is left over - an odd copy of a
-  /// half-sheet - takes a sheet of its own. Nothing when that does not fit in 64 bits. pre: not below 0.
-  [[nodiscard]] constexpr std::optional<std::int64_t> sheets_for(std::int64_t copies) const {
-    return sum_of([&](Working const& working) { return sheets_of(working, copies); });
-  }
-  /// Impressions, one side of one sheet (or piece) each: N copies of a half-sheet take N where it is turned, 2N where it
-  /// was cut first. Nothing when that does not fit.
-  [[nodiscard]] constexpr std::optional<std::int64_t> impressions_for(std::int64_t copies) const {
-    return sum_of([&](Working const& working) {
-      auto const perfected =
-          working.kind == Working::Kind::cut_first ? std::optional{copies} : sheets_of(working, copies);
-      return perfected ? checked_multiply(*perfected, 2) : std::nullopt;
-    });
-  }
-  /// Where every working gets whole sheets and the rest of the paper stays white.
-  [[nodiscard]] constexpr std::optional<std::int64_t> whole_sheets_for(std::int64_t copies) const {
-    return sum_of([&](Working const&) { return std::optional{copies}; });
-  }
-  /// Which of the four a working is, where half a sheet of a gathering is in it.
-  [[nodiscard]] constexpr std::optional<HalfSheet> half_sheet(Working const& working) const noexcept {
-    auto const half = leaves_to_sheet / 2;
-    if (working.kind == Working::Kind::sheet) {
-      auto const odd = working.shares[static_cast<std::size_t>(Matter::cancels)];
-      int halves = 0;
-      for (auto share : working.shares) halves += share == half ? 1 : 0;
-      if (halves > 0 && odd > 0) return HalfSheet::with_odd_leaves;
-      return halves == 2 ? std::optional{HalfSheet::two_worked_together} : std::nullopt;
-    }
-    if (working.leaves != half) return std::nullopt;
-    return working.kind == Working::Kind::turned ? HalfSheet::turned : HalfSheet::cut_first;
-  }
-  friend constexpr bool operator==(Plan const&, Plan const&) = default;
 
 private:
   [[nodiscard]] constexpr std::optional<std::int64_t> sheets_of(Working const& working, std::int64_t copies) const {
@@ -157,6 +125,36 @@ private:
     }
     return sum;
   }
+
+public:
+  /// Sheets for `copies`: parts of sheets are worked several to a sheet, and what is left over - an odd copy of a
+  /// half-sheet - takes a sheet of its own. Nothing when that does not fit in 64 bits. pre: not below 0.
+  [[nodiscard]] constexpr std::optional<std::int64_t> sheets_for(std::int64_t copies) const {
+    return sum_of([&](Working const& working) { return sheets_of(working, copies); });
+  }
+  /// Impressions, one side of one sheet (or piece) each: N copies of a half-sheet take N where it is turned, 2N where it
+  /// was cut first. Nothing when that does not fit.
+  [[nodiscard]] constexpr std::optional<std::int64_t> impressions_for(std::int64_t copies) const {
+    return sum_of([&](Working const& working) {
+      auto const perfected =
+          working.kind == Working::Kind::cut_first ? std::optional{copies} : sheets_of(working, copies);
+      return perfected ? checked_multiply(*perfected, 2) : std::nullopt;
+    });
+  }
+  /// Which of the four a working is, where half a sheet of a gathering is in it.
+  [[nodiscard]] constexpr std::optional<HalfSheet> half_sheet(Working const& working) const noexcept {
+    auto const half = leaves_to_sheet / 2;
+    if (working.kind == Working::Kind::sheet) {
+      auto const odd = working.shares[static_cast<std::size_t>(Matter::cancels)];
+      int halves = 0;
+      for (auto share : working.shares) halves += share == half ? 1 : 0;
+      if (halves > 0 && odd > 0) return HalfSheet::with_odd_leaves;
+      return halves == 2 ? std::optional{HalfSheet::two_worked_together} : std::nullopt;
+    }
+    if (working.leaves != half) return std::nullopt;
+    return working.kind == Working::Kind::turned ? HalfSheet::turned : HalfSheet::cut_first;
+  }
+  friend constexpr bool operator==(Plan const&, Plan const&) = default;
 };
 
 } // namespace v0

@@ -75,7 +75,7 @@ class WorkingWriter {
     if (bill_.paper)
       put("  ", number(bill_.paper->reams), " reams, ", number(bill_.paper->quires), " quires, ",
           number(bill_.paper->loose), " sheets, by the ", bill_.edition.ream->name ? bill_.edition.ream->name : "ream",
-          " of ", number(bill_.edition.ream->ream), " in quires of ", number(bill_.edition.ream->quire), "\n");
+          ": ", number(bill_.edition.ream->ream), " in quires of ", number(bill_.edition.ream->quire), "\n");
     if (bill_.paper && bill_.edition.ream->printable() != bill_.edition.ream->ream)
       put("  of a ream ", number(bill_.edition.ream->printable()),
           " are good: ", number(reams_to_buy(bill_.sheets.planned, *bill_.edition.ream)), " reams to be bought\n");

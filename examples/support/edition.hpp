@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+/// An edition as a row of a table names it: how the columns are read, and what is wrong with a row, column by column.
+#pragma once
+
+#include <bifolium/core/message.hpp>
+#include <bifolium/edition.hpp>
+
+#include "decimal.hpp"
+#include "observed.hpp"
+#include "reams.hpp"
+#include "tsv.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace support {
+
+/// An edition from its row; `wrong` is empty when it can be reckoned, `said` has what was assumed or found on the way.
+class EditionRow {
+  Header const& header_;
+  Cells const& cells_;
+
+  [[nodiscard]] std::string cell(std::string_view name) const { return header_.cell(cells_, name); }
+  static void add(std::string& to, std::string const& sentence) { to += (to.empty() ? "" : "; ") + sentence; }
+  void say(std::string const& column, std::string const& what) { add(wrong, column + ": " + what); }
+
+  /// Any number not below nothing; nothing where the cell is empty or wrong.
+  std::optional<bifolium::Fraction> number(std::string const& column) {
+    auto const text = cell(column);
+    if (text.empty()) return std::nullopt;
+    auto const read = decimal(text);
+    if (!read.value)
+      say(column, read.wrong);
+    else if (*read.value < bifolium::Fraction{})
+      say(column, "'" + text + "' is below nothing");
+    else
+      return read.value;
+    return std::nullopt;
+  }
+  std::optional<std::int64_t> whole(std::string const& column) {
+    auto const value = number(column);
+    if (value && !value->is_whole()) say(column, "found '" + cell(column) + "' where a whole number should stand");
+    return value && value->is_whole() ? std::optional{value->numerator()} : std::nullopt;
+  }
+  void whole(std::string const& column, std::int64_t& to) { to = whole(column).value_or(to); }
+  void whole(std::string const& column, std::int32_t& to) {
+    auto const value = whole(column);
+    if (!value) return;
+    if (*value > INT32_MAX)
+      say(column, "'" + cell(column) + "' is too large to be reckoned with");
+    else
+      to = static_cast<std::int32_t>(*value);
+  }
+  /// One of some words, and what it stands for.
+  template <class T, std::size_t N>
+  void word(std::string const& column, T& to, std::pair<char const*, T> const (&words)[N]) {
+    auto const text = cell(column);
+    if (text.empty()) return;
+    std::string known;
+    for (auto const& [name, value] : words) {
+      if (text == name) {
+        to = value;
+        return;
+      }
+      known += (known.empty() ? "" : ", ") + std::string{name};
+    }
+    say(column, "'" + text + "' is none of: " + known);
+  }
+
+  void read_scheme() {
+    auto const scheme = cell("scheme");
+    if (auto const found = bifolium::Attested::find(scheme))
+      edition.scheme = *found;
+    else if (scheme.empty())
+      say("scheme", "is missing");
+    else
+      say("scheme", "there is no scheme '" + scheme + "'");
+  }
+  /// The pages of the text as they are named, or cast off from the copy.
+  void read_pages() {
+    using namespace bifolium;
+    std::pair<char const*, CastingUnit> const units[]{
+        {"words", CastingUnit::words}, {"letters", CastingUnit::letters}, {"ens", CastingUnit::ens}};
+    bool const named = !cell("pages").empty();
+    whole("pages", edition.pages);
+    for (auto const& [column, unit] : units) {
+      if (cell(column).empty()) continue;
+      if (named) return say(column, "pages are named already");
+      Sample sample{whole(column).value_or(0), number("a_line").value_or(Fraction{}), 0, unit, number("least_a_line"),
+                    number("most_a_line")};
+      whole("lines_a_page", sample.lines_a_page);
+      if (sample.lines_a_page == 0) sample.lines_a_page = lines_by_height();
+      if (!wrong.empty()) return;
+      auto const off = cast_off(sample);
+      if (!off) return say(column, "a_line and lines_a_page should say what a page holds: " + sentence_of(off.error()));
+      edition.pages = off->pages;
+      add(said,
+          "cast off: " + std::to_string(off->pages) + " pages" +
+              (off->low == off->high ? ""
+                                     : " (" + std::to_string(off->low) + " to " + std::to_string(off->high) + ")") +
+              ", if " + off->assumption());
+      return;
+    }
+    if (!named) say("pages", "is missing");
+  }
+  std::int64_t lines_by_height() {
+    auto const height = number("page_height_mm"), twenty = number("twenty_lines_mm");
+    if (!height || !twenty) return 0;
+    auto const lines = bifolium::lines_in_page(*height, *twenty);
+    return lines ? *lines : 0;
+  }
+  /// The ream that is named, or the one in use at a place and time; where there were several none is chosen.
+  void read_ream() {
+    using namespace bifolium;
+    if (auto const ream = cell("ream_sheets"); !ream.empty()) {
+      edition.ream = ream_of(ream);
+      if (!edition.ream) say("ream_sheets", "no ream of '" + ream + "' sheets was counted: " + reams_known);
+    } else if (auto const year = cell("ream_year"); !year.empty()) {
+      auto const years = read_years(year);
+      if (!years) return say("ream_year", sentence_of(years.error()));
+      auto const where = region(cell("ream_place"));
+      std::string in_use;
+      bool several = false;
+      each_ream_count({years->from, years->to}, where, [&](ReamCount const& count) {
+        if (edition.ream && *edition.ream != count) several = true;
+        if (!edition.ream) edition.ream = count;
+        add(in_use, std::to_string(count.ream) + " (" + count.name + ")");
+      });
+      if (several) edition.ream = std::nullopt;
+      add(said, in_use.empty() ? "no ream is reported for then and there"
+                : several      ? "reams in use, none chosen: " + in_use
+                               : "ream in use: " + in_use);
+    }
+    if (edition.ream == reams::of_480) edition.press.token = tokens::moxon_24;
+    if (edition.ream == reams::of_516) edition.press.token = tokens::savage;
+  }
+  void read_press() {
+    using namespace bifolium;
+    whole("token_impressions", edition.press.token.impressions);
+    whole("impressions_an_hour", edition.press.rate.impressions);
+    whole("presses", edition.press.presses);
+    whole("hours_a_day", edition.press.hours_a_day);
+    whole("tokens_a_day", edition.press.tokens_a_day);
+    word<Crew>("crew", edition.press.crew, {{"full", Crew::full_press}, {"half", Crew::half_press}});
+  }
+
+public:
+  bifolium::Edition edition{};
+  std::optional<bifolium::Fraction> sheet_height{}, sheet_width{}; ///< in millimetres
+  std::string wrong{}, said{};
+
+  EditionRow(Header const& header, Cells const& cells, bool copies_wanted = true)
+      : header_{header}, cells_{cells}, wrong{too_wide(cells, header.size())} {
+    using namespace bifolium;
+    read_scheme();
+    read_pages();
+    whole("prelim_pages", edition.prelim_pages);
+    whole("end_pages", edition.end_pages);
+    whole("cancel_leaves", edition.cancel_leaves);
+    if (cell("copies").empty() && copies_wanted) say("copies", "is missing");
+    whole("copies", edition.copies);
+    edition.overs_percent = number("overs_percent").value_or(Fraction{});
+    whole("overplus", edition.overplus);
+    word<Sharing>("sharing", edition.arranging.sharing,
+                  {{"none", Sharing::none}, {"once", Sharing::once}, {"freely", Sharing::freely}});
+    word<PartWork>("part_sheets", edition.arranging.parts,
+                   {{"turned", PartWork::turned}, {"cut-first", PartWork::cut_first}});
+    word<bool>("end_matter", edition.arranging.end_matter_runs_on, {{"apart", false}, {"runs-on", true}});
+    read_ream();
+    edition.price_of_ream = whole("ream_price");
+    edition.price_of_forme = whole("forme_price");
+    edition.price_of_token = whole("token_price");
+    if (auto const kilogrammes = number("ream_kg"))
+      edition.weight_of_ream = checked_multiply(*kilogrammes, Fraction{1000});
+    if (auto const pounds = number("ream_lb")) edition.weight_of_ream = checked_multiply(*pounds, grammes_in_pound);
+    sheet_height = number("sheet_height_mm");
+    sheet_width = number("sheet_width_mm");
+    read_press();
+  }
+  EditionRow(EditionRow const&) = delete;
+
+  /// What stands in a column, for the programs' own use.
+  [[nodiscard]] std::string named(std::string_view column) const { return cell(column); }
+};
+
+} // namespace support

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+/// Issues of one edition: so many copies on common paper, so many on fine, from the same formes. Formes are made ready once;
+/// each paper has its own ream, price and overs, and its own odd half-sheet, for two papers cannot share a sheet.
+#pragma once
+
+#include <bifolium/edition/bill.hpp>
+
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// What differs from issue to issue.
+struct Issue {
+  std::int64_t copies{};
+  Fraction overs_percent{};
+  std::int64_t overplus{};
+  std::optional<ReamCount> ream{};
+  std::optional<Fraction> weight_of_ream{};    ///< in grammes
+  std::optional<std::int64_t> price_of_ream{}; ///< in the currency's smallest unit
+};
+
+/// What the issues take, one by one and together.
+struct IssuesBill {
+  std::vector<Bill> issues{}; ///< paper and presswork of each; formes are priced below, once
+  std::int64_t formes{};
+  SheetRange sheets{}; ///< of all papers
+  Presswork presswork{};
+  std::optional<std::int64_t> forme_cost{}, press_cost{}, total_cost{};
+};
+
+/// Reckons the issues of an edition, whose own copies, overs, ream and price of paper are not looked at.
+/// error: as `reckon`; nothing_to_print without an issue. Allocates.
+inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& issues) {
+  if (issues.empty()) return error_at(Problem::nothing_to_print, 1, 1);
+  auto const price_of_forme = edition.price_of_forme, price_of_token = edition.price_of_token;
+  edition.price_of_forme = {};
+  edition.price_of_token = {};
+  IssuesBill all;
+  detail::Fits fits;
+  std::int64_t impressions = 0, cost = 0;
+  bool priced = price_of_forme.has_value() || price_of_token.has_value();
+  for (auto const& issue : issues) {
+    edition.copies = issue.copies;
+    edition.overs_percent = issue.overs_percent;
+    edition.overplus = issue.overplus;
+    edition.ream = issue.ream;
+    edition.weight_of_ream = issue.weight_of_ream;
+    edition.price_of_ream = issue.price_of_ream;
+    auto const bill = reckon(edition);
+    if (!bill) return bill.error();
+    all.issues.push_back(*bill);
+    all.formes = bill->plan.formes();
+    all.sheets = {fits(checked_add(all.sheets.low, bill->sheets.low)),
+                  fits(checked_add(all.sheets.planned, bill->sheets.planned)),
+                  fits(checked_add(all.sheets.high, bill->sheets.high))};
+    impressions = fits(checked_add(impressions, bill->presswork.impressions));
+    if (bill->paper_cost) {
+      cost = fits(checked_add(cost, bill->paper_cost->planned));
+      priced = true;
+    }
+  }
+  auto const work = presswork_of(impressions, edition.press);
+  if (!work) return work.error();
+  all.presswork = *work;
+  if (price_of_forme) {
+    if (*price_of_forme < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+    all.forme_cost = fits(checked_multiply(*price_of_forme, all.formes));
+    cost = fits(checked_add(cost, *all.forme_cost));
+  }
+  if (price_of_token) {
+    if (*price_of_token < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+    all.press_cost = fits(checked_multiply(Fraction{*price_of_token}, work->tokens)).ceil();
+    cost = fits(checked_add(cost, *all.press_cost));
+  }
+  if (priced) all.total_cost = cost;
+  if (!fits.all()) return error_at(Problem::number_too_large, 1, 1);
+  return all;
+}
+
+} // namespace v0
+} // namespace bifolium
