@@ -39,7 +39,7 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
     for (auto const& gathering : gatherings(*formula)) leaves += gathering.leaves;
     must(leaves == count->leaves, "the gatherings add up to another number", text);
   }
-  for (auto notation : {Notation::unicode, Notation::caret, Notation::flat}) {
+  for (auto notation : {Notation::unicode, Notation::caret, Notation::flat, Notation::html, Notation::tei}) {
     auto const written = write_formula(*formula, notation);
     auto const again = read_formula(written, dialect);
     must(bool{again}, "what was written cannot be read", text + " -> " + written);

@@ -80,6 +80,12 @@ public:
     return std::string_view::npos;
   }
 
+  /// The text ends as the TEI element does.
+  [[nodiscard]] constexpr bool is_tei_end() const noexcept {
+    auto const end = text_.rfind("</formula>");
+    return end != std::string_view::npos && skip(end + 10) == text_.size();
+  }
+
   // -- what kind of thing stands here ----------------------------------------------------------------------------------
 
   /// The letters from `i` on are a word, not signatures standing close together (ab, lm, zaa, zA).

@@ -31,7 +31,13 @@ class KnownRuns {
     std::int64_t gathering;
     int leaf;
   };
-  static constexpr std::size_t most_known = 256, most_gone = 64;
+  static constexpr std::size_t most_gone = 64;
+
+public:
+  /// How many runs back a change may reach.
+  static constexpr std::size_t most_known = 256;
+
+private:
   Known known_[most_known];
   Gone gone_[most_gone];
   std::size_t gone_count_{0};
@@ -63,11 +69,12 @@ public:
     known.leaves[0] = static_cast<std::uint16_t>(leaves);
   }
   /// The nearest gathering of that name among the `runs` so far, of which `last_run` is the last. A name without a raised
-  /// figure may be of any series.
+  /// figure, π or χ may be of any series.
   [[nodiscard]] constexpr std::optional<Target> find(FormulaText const& text, Signature const& name, std::uint32_t runs,
                                                      Run const& last_run) const {
     auto const exact = find(text, name, runs, last_run, false);
-    return exact || name.series() != 0 ? exact : find(text, name, runs, last_run, true);
+    return exact || name.series() != 0 || name.duplicate() != Duplicate::none ? exact
+                                                                              : find(text, name, runs, last_run, true);
   }
   /// Notes that a leaf (0: every leaf) was deleted or cancelled; false when it was before.
   constexpr bool take_out(std::int64_t gathering, int leaf) {
@@ -102,7 +109,7 @@ private:
         last = e.last.signature;
         if (first.series() != known.series) first = first.in_series(known.series), last = last.in_series(known.series);
       }
-      if (any_series) first = first.in_series(0), last = last.in_series(0);
+      if (any_series) first = first.in_series(0).duplicated(Duplicate::none);
       auto const index = known.gatherings == 1 ? (name == first ? std::optional<std::int64_t>{1} : std::nullopt)
                                                : run_length(first, name, text.alphabet());
       if (!index || *index > known.gatherings) continue;

@@ -66,16 +66,19 @@ struct PaperReckoner {
   }
   void find_links() {
     auto const& changes = formula.changes();
+    std::size_t list = 0; // where a list of identities begins: χ1.2[=B3.4] are two
     for (std::size_t i = 0; i < changes.size(); ++i) {
       if (changes[i].kind != Change::Kind::identity) continue;
+      if (i == 0 || changes[i].joint == Change::Joint::opens || changes[i - 1].kind != Change::Kind::identity) list = i;
       auto const at = changes[i].named ? find(changes[i].name) : std::optional{changes[i].gathering};
       if (!at) continue;
       // where only a gathering is named its first leaf is meant, as in (=π)
       PaperLeaf const there{false, *at, changes[i].name_leaf == 0 ? 1 : changes[i].name_leaf};
-      PaperLeaf here{false, changes[i].gathering, 1};
-      if (changes[i].of_change && i > 0) {
-        auto const& of = changes[i - 1];
-        here.leaf = of.leaf == 0 ? 1 : of.leaf;
+      auto const place = static_cast<int>(i - list);
+      PaperLeaf here{false, changes[i].gathering, (changes[list].leaf == 0 ? 1 : changes[list].leaf) + place};
+      if (changes[i].of_change && list > 0) {
+        auto const& of = changes[list - 1];
+        here.leaf = (of.leaf == 0 ? 1 : of.leaf) + place;
         if (of.kind == Change::Kind::insertion || of.kind == Change::Kind::cancel)
           here = {true, of.gathering, static_cast<int>(i)};
       }

@@ -24,6 +24,20 @@ class FormulaReader {
     return column_;
   }
 
+  /// Words as they are meant, without the entities of HTML and TEI.
+  [[nodiscard]] std::string words(std::size_t from, std::size_t to) const {
+    std::string result{text_.substr(from, to - from)};
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < result.size(); ++kept) {
+      std::size_t bytes = 0;
+      auto const c = entity(result, i, bytes);
+      result[kept] = bytes == 0 ? result[i] : c;
+      i += bytes == 0 ? 1 : bytes;
+    }
+    result.resize(kept);
+    return result;
+  }
+
 public:
   static constexpr bool keeps_runs = true;
   explicit FormulaReader(std::string_view text) : text_{text} {
@@ -34,7 +48,7 @@ public:
   void change(Change const& change) { formula_.changes_.push_back(change); }
   void note(Change change, std::size_t from, std::size_t to) {
     change.note = static_cast<std::uint32_t>(formula_.notes_.size());
-    formula_.notes_.emplace_back(text_.substr(from, to - from));
+    formula_.notes_.push_back(words(from, to));
     formula_.changes_.push_back(change);
   }
   void warn(Problem problem, std::size_t from, std::size_t to, std::int64_t limit) {
@@ -47,7 +61,7 @@ public:
     while (to > from && (text_[to - 1] == ' ' || text_[to - 1] == '\n' || text_[to - 1] == '\r')) --to;
     auto& place = passage == Passage::signing ? formula_.signing_ : formula_.tail_;
     if (passage == Passage::signing && !place.empty()) place += ' ';
-    place += text_.substr(from, to - from);
+    place += words(from, to);
   }
   void imperfect() { formula_.runs_.back().imperfect = true; }
 

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 /// What stands in a parenthesis behind a run: leaves deleted (-A4), cancelled (±B2) or inserted (A3+χ1.2), what a leaf is
 /// identical with [=B2], and words. A list goes on with the last sign: (-A1,4). A leaf that the gathering does not have,
-/// or that has gone already, is an error; words are kept as words.
+/// or that has gone already, is an error; words are kept as words, and warned of where they look like a change.
 #pragma once
 
-#include <bifolium/collation/leaf_name.hpp>
-#include <bifolium/collation/scan_state.hpp>
+#include <bifolium/collation/scan_insertion.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -13,161 +12,197 @@ namespace detail {
 
 template <class Sink> class ChangeScanner {
   ScanState<Sink>& book_;
+  std::size_t i_{0}, end_{0};
+  Target current_{};                    // the gathering that a figure alone speaks of
+  Change::Kind op_{Change::Kind::note}; // the sign that holds for a list
+  Change previous_{}, last_gone_{};     // the last change; the last deletion or cancel
+  bool any_{false}, list_{false}, gone_{false}, after_words_{false};
+  // what stood before the change that is read now
+  Change::Joint joint_{};
+  bool separated_{false}, spaced_{false}, semicolon_{false};
 
 public:
   constexpr explicit ChangeScanner(ScanState<Sink>& book) noexcept : book_{book} {}
 
-  /// The inside of a parenthesis that changes leaves, from byte `i` to `end`.
-  constexpr bool changes(std::size_t i, std::size_t end) {
-    auto const begin = i;
-    auto current = book_.last_gathering();
-    auto op = Change::Kind::note;
-    bool any = false, list = false, after_words = false;
-    Change previous{};
-    auto const send = [&](Change change) {
-      change.stands_after = book_.runs_ - 1;
-      if (!any) change.joint = Change::Joint::opens;
-      book_.sink_.change(change);
-      previous = change;
-      any = true;
-    };
-    while (i < end) {
-      auto joint = Change::Joint::apart;
-      bool separated = !any, spaced = false;
-      for (;;) {
-        auto const next = book_.skip(i);
-        if (next != i) {
-          spaced = true;
-          i = next;
-          separated = true; // blanks part the leaves of a list as commas do
-          continue;
-        }
-        char const c = book_.at(i);
-        if (c == '.' && i < end) joint = Change::Joint::conjugate;
-        if (c != ',' && c != ';' && c != '.' && !(c == '&' && any && book_.at(i + 1) == ' ')) {
-          if (!book_.is_any(i, {"and "})) break;
-          i += 3;
-          separated = true;
-          continue;
-        }
-        separated = true;
-        ++i;
-      }
-      if (i >= end) break;
-      if (after_words) joint = Change::Joint::apart; // a full stop is one of the words
-      after_words = false;
-      auto const from = i;
-      auto const c = book_.code(i);
-      // the sign of the change
-      bool sign = true;
-      if (c == 0xB1)
-        op = Change::Kind::cancel, i += 2;
-      else if (book_.is_any(i, {"+-", "-+"}))
-        op = Change::Kind::cancel, i += 2;
-      else if (book_.is_any(i, {"+/-", "-/+"}))
-        op = Change::Kind::cancel, i += 3;
-      else if (is_minus(c))
-        op = Change::Kind::deletion, i += decode(book_.view(), i).bytes;
-      else if (c == '+')
-        op = Change::Kind::insertion, ++i;
-      else if (c == '=')
-        op = Change::Kind::identity, ++i;
-      else if (c == '[' && book_.at(book_.skip(i + 1)) == '=')
-        op = Change::Kind::identity, i = book_.skip(i + 1) + 1;
-      else
-        sign = false;
-      i = book_.skip(i);
-
-      if (sign && op == Change::Kind::identity) {
-        auto const name = leaf_name(book_, i, end);
-        if (!name.found) return book_.fail(Problem::change_not_understood, from, end);
-        Change change;
-        change.kind = op;
-        change.joint = joint;
-        change.named = name.gathering_named;
-        change.name = name.signature;
-        change.name_leaf = name.leaf;
-        change.of_change = any;
-        change.gathering = any ? previous.gathering : current.gathering;
-        i = name.end;
-        change.doubtful = book_.at(i) == '?' && i < end;
-        if (change.doubtful) ++i;
-        if (book_.at(i) == ']' && i < end) ++i;
-        send(change);
-        list = false;
-        continue;
-      }
-      if (sign && op == Change::Kind::insertion) {
-        bool const placed = any && (previous.kind == Change::Kind::deletion || previous.kind == Change::Kind::cancel);
-        if (!insertion(i, end, current,
-                       !placed              ? -1
-                       : previous.leaf == 0 ? current.leaves
-                                            : previous.leaf,
-                       joint, send, from))
-          return false;
-        list = false;
-        continue;
-      }
-      auto const name = leaf_name(book_, i, end);
-      if (name.found && !sign && book_.at(book_.skip(name.end)) == '+' && name.end < end &&
-          !book_.is_any(book_.skip(name.end), {"+-", "+/-"})) {
-        // A3+1: the leaf it follows, then what is inserted
-        auto target = current;
-        if (!resolve(name, target, i, name.end)) return false;
-        i = book_.skip(book_.skip(name.end) + 1);
-        op = Change::Kind::insertion;
-        if (!insertion(i, end, target, name.whole ? target.leaves : name.leaf, joint, send, from)) return false;
-        current = target;
-        list = false;
-        continue;
-      }
-      bool const leaves = op == Change::Kind::deletion || op == Change::Kind::cancel;
-      if (name.found && leaves && (sign || (list && separated)) && (!name.whole || sign)) {
-        if (!resolve(name, current, i, name.end)) return false;
-        if (!one_leaf(op, current, name, joint, previous, any && list && !sign, i, send)) return false;
-        i = name.end;
-        // -D2-4: to the last of several
-        if (auto const to = book_.skip(i); !name.whole && is_dash(book_.code(to)) &&
-                                           is_digit(book_.at(book_.skip(to + decode(book_.view(), to).bytes)))) {
-          auto const last = leaf_name(book_, book_.skip(to + decode(book_.view(), to).bytes), end);
-          if (last.found && !last.gathering_named && last.leaf > name.leaf) {
-            for (auto leaf = name.leaf + 1; leaf <= last.leaf; ++leaf) {
-              auto next = last;
-              next.leaf = leaf;
-              if (!resolve(next, current, i, last.end)) return false;
-              if (!one_leaf(op, current, next, Change::Joint::apart, previous, false, i, send)) return false;
-            }
-            i = last.end;
-          }
-        }
-        if (book_.at(i) == '?' && i < end) ++i;
-        list = true;
-        continue;
-      }
-      // words: they go to the next comma or semicolon
-      if (sign || (any && !separated && !spaced)) return book_.fail(Problem::change_not_understood, from, end);
-      auto stop = i;
-      while (stop < end && book_.at(stop) != ',' && book_.at(stop) != ';') ++stop;
-      note(i, stop, any ? Change::Joint::apart : Change::Joint::opens, any);
-      any = after_words = true;
-      i = stop;
+  /// The inside of a parenthesis that changes leaves, from byte `from` to `end`.
+  constexpr bool changes(std::size_t from, std::size_t end) {
+    i_ = from;
+    end_ = end;
+    current_ = book_.last_gathering();
+    for (;;) {
+      separators();
+      if (i_ >= end_) break;
+      if (!one_change()) return false;
     }
-    if (!any) return book_.fail(Problem::change_not_understood, begin, end);
-    return true;
+    return any_ || book_.fail(Problem::change_not_understood, from, end);
   }
-  constexpr void note(std::size_t from, std::size_t to, Change::Joint joint, bool within = true) {
+  /// Words in a parenthesis of their own (`within` false) or among changes.
+  constexpr void note(std::size_t from, std::size_t to, bool within = true) {
     while (to > from && (book_.at(to - 1) == ' ' || book_.at(to - 1) == '\n' || book_.at(to - 1) == '\r' ||
                          book_.at(to - 1) == '\t'))
       --to;
     Change change;
     change.kind = Change::Kind::note;
-    change.joint = within ? joint : Change::Joint::opens;
+    change.joint = within ? Change::Joint::apart : Change::Joint::opens;
     change.stands_after = book_.runs_ - 1;
     change.gathering = book_.last_gathering().gathering;
+    if (looks_like_change(from, to)) book_.warn(Problem::text_not_read, from, to);
     book_.sink_.note(change, from, to);
+    previous_ = change;
   }
 
 private:
+  /// Words that are a leaf and nothing else, or have a sign of change in them: perhaps a change written in another way.
+  [[nodiscard]] constexpr bool looks_like_change(std::size_t from, std::size_t to) const {
+    if (auto const name = leaf_name(book_, from, to); name.found && book_.skip(name.end) >= to) return true;
+    for (auto k = from; k < to; ++k)
+      if (auto const c = book_.at(k); c == '+' || c == '=' || book_.code(k) == 0xB1 || book_.code(k) == 0x2212)
+        return true;
+    return false;
+  }
+  constexpr void separators() {
+    joint_ = Change::Joint::apart;
+    separated_ = !any_;
+    spaced_ = semicolon_ = false;
+    for (;;) {
+      auto const next = book_.skip(i_);
+      if (next != i_) {
+        spaced_ = separated_ = true; // blanks part the leaves of a list as commas do
+        i_ = next;
+        continue;
+      }
+      char const c = book_.at(i_);
+      if (i_ >= end_) break;
+      if (c == '.') joint_ = Change::Joint::conjugate;
+      semicolon_ = semicolon_ || c == ';';
+      if (c != ',' && c != ';' && c != '.' && !(c == '&' && any_ && book_.at(i_ + 1) == ' ')) {
+        if (!book_.is_any(i_, {"and "})) break;
+        i_ += 3;
+        separated_ = true;
+        continue;
+      }
+      separated_ = true;
+      ++i_;
+    }
+    if (after_words_) joint_ = Change::Joint::apart; // a full stop is one of the words
+    after_words_ = false;
+  }
+  /// The sign of a change at this place: taken, and whether there was one.
+  constexpr bool sign(Change::Kind& kind) {
+    auto const c = book_.code(i_);
+    if (c == 0xB1)
+      kind = Change::Kind::cancel, i_ += 2;
+    else if (book_.is_any(i_, {"+-", "-+"}))
+      kind = Change::Kind::cancel, i_ += 2;
+    else if (book_.is_any(i_, {"+/-", "-/+"}))
+      kind = Change::Kind::cancel, i_ += 3;
+    else if (is_minus(c))
+      kind = Change::Kind::deletion, i_ += decode(book_.view(), i_).bytes;
+    else if (c == '+')
+      kind = Change::Kind::insertion, ++i_;
+    else
+      return false;
+    i_ = book_.skip(i_);
+    return true;
+  }
+  constexpr void send(Change change) {
+    change.stands_after = book_.runs_ - 1;
+    if (!any_) change.joint = Change::Joint::opens;
+    book_.sink_.change(change);
+    previous_ = change;
+    any_ = true;
+    if (change.kind == Change::Kind::deletion || change.kind == Change::Kind::cancel) last_gone_ = change, gone_ = true;
+  }
+  /// Nothing more belongs to the item that ended at `k`.
+  [[nodiscard]] constexpr bool ends_item(std::size_t k) const {
+    k = book_.skip(k);
+    char const c = k < end_ ? book_.at(k) : ',';
+    return c == ',' || c == ';' || c == '.' || c == '?' || c == '=' || c == '[' || c == '+' ||
+           is_minus(book_.code(k)) || book_.code(k) == 0xB1;
+  }
+  constexpr bool one_change() {
+    auto const from = i_;
+    bool const bracket = book_.at(i_) == '[' && book_.at(book_.skip(i_ + 1)) == '=';
+    if (bracket || book_.at(i_) == '=') {
+      i_ = book_.skip((bracket ? book_.skip(i_ + 1) : i_) + 1);
+      return identity(from, bracket, 0);
+    }
+    auto kind = op_;
+    bool const signed_here = sign(kind);
+    if (signed_here && kind == Change::Kind::insertion) {
+      // what fills the place of a leaf stands directly behind it: -B3+χ1
+      if (!separated_ && previous_.kind == Change::Kind::insertion)
+        return book_.fail(Problem::change_not_understood, from, end_);
+      auto const after = !gone_ || previous_.kind == Change::Kind::insertion ? -1
+                         : last_gone_.leaf == 0                              ? current_.leaves
+                                                                             : last_gone_.leaf;
+      return insertion(current_, after, after >= 0, from);
+    }
+    auto const name = leaf_name(book_, i_, end_);
+    auto const behind = book_.skip(name.end);
+    bool const listed = list_ && separated_ && !signed_here;
+    if (name.found && !signed_here && behind < end_) {
+      // A3+1: the leaf it follows, then what is inserted; but the 8 of -A1.8 +χ1.2 belongs to the list
+      bool const of_list = listed && !name.gathering_named && !spaced_;
+      bool const plus = book_.at(behind) == '+' && !book_.is_any(behind, {"+-", "+/-"});
+      if ((plus && !of_list) || (book_.at(behind) == '=' && !listed)) {
+        if (!separated_) return book_.fail(Problem::change_not_understood, from, end_);
+        auto target = current_;
+        if (!resolve(name, target, i_, name.end)) return false;
+        current_ = target;
+        i_ = book_.skip(behind + 1);
+        if (!plus) return identity(from, false, name.whole ? 0 : name.leaf);
+        return insertion(target, name.whole ? target.leaves : name.leaf, false, from);
+      }
+    }
+    bool const leaves = kind == Change::Kind::deletion || kind == Change::Kind::cancel;
+    if (name.found && leaves &&
+        (signed_here || (listed && (!name.whole || last_gone_.leaf == 0) && (!semicolon_ || ends_item(name.end)))))
+      return list_of_leaves(kind, name, signed_here);
+    // words: they go to the next comma or semicolon
+    if (signed_here || (any_ && !separated_)) return book_.fail(Problem::change_not_understood, from, end_);
+    auto stop = i_;
+    while (stop < end_ && book_.at(stop) != ',' && book_.at(stop) != ';') {
+      std::size_t bytes = 0; // the semicolon of &lt; parts nothing
+      entity(book_.view(), stop, bytes);
+      stop += bytes == 0 ? 1 : bytes;
+    }
+    if (stop > end_) stop = end_;
+    note(i_, stop, any_);
+    any_ = after_words_ = true;
+    i_ = stop;
+    return true;
+  }
+  /// One leaf of a list, or the leaves to another: -D2-4.
+  constexpr bool list_of_leaves(Change::Kind kind, LeafName const& name, bool signed_here) {
+    op_ = kind;
+    if (!resolve(name, current_, i_, name.end)) return false;
+    if (!one_leaf(name, any_ && list_ && !signed_here)) return false;
+    i_ = name.end;
+    if (name.whole) { // ±B⁸: the whole gathering, with the count it has
+      auto const count = CountScanner{book_.view().substr(0, end_)}.scan(i_, false, false);
+      if (count.found() && count.problem == Problem::none && count.cycle.size() == 1 &&
+          count.cycle.term(0) == current_.leaves)
+        i_ = count.end;
+    }
+    auto const dash = book_.skip(i_);
+    auto const to =
+        dash < end_ && is_dash(book_.code(dash)) ? book_.skip(dash + decode(book_.view(), dash).bytes) : end_;
+    if (!name.whole && to < end_ && is_digit(book_.at(to))) {
+      auto const last = leaf_name(book_, to, end_);
+      if (last.found && !last.gathering_named && last.leaf > name.leaf) {
+        joint_ = Change::Joint::apart;
+        for (auto next = last; next.leaf = previous_.leaf + 1, next.leaf <= last.leaf;) {
+          if (!resolve(next, current_, i_, last.end)) return false;
+          if (!one_leaf(next, false)) return false;
+        }
+        i_ = last.end;
+      }
+    }
+    if (book_.at(i_) == '?' && i_ < end_) ++i_;
+    list_ = true;
+    return true;
+  }
   constexpr bool resolve(LeafName const& name, Target& target, std::size_t from, std::size_t to) {
     if (name.gathering_named) {
       auto const found = book_.known_.find(book_, name.signature, book_.runs_, book_.last_);
@@ -179,99 +214,67 @@ private:
     if (name.letter_l) book_.warn(Problem::letter_read_as_figure, from, to);
     return true;
   }
-  template <class Send>
-  constexpr bool one_leaf(Change::Kind kind, Target const& target, LeafName const& name, Change::Joint joint,
-                          Change const& previous, bool in_list, std::size_t from, Send&& send) {
+  constexpr bool one_leaf(LeafName const& name, bool in_list) {
     Change change;
-    change.kind = kind;
-    change.joint = joint;
-    change.gathering = target.gathering;
+    change.kind = op_;
+    change.joint = any_ && previous_.kind == op_ ? joint_ : Change::Joint::apart;
+    change.gathering = current_.gathering;
     change.leaf = name.leaf;
-    if (!book_.take_out(target, name.leaf, from, name.end)) return false;
-    if (in_list && previous.kind == kind && previous.gathering == target.gathering && !name.whole) {
-      bool const pair = previous.leaf + name.leaf == target.leaves + 1;
-      if (pair && joint == Change::Joint::apart && !name.gathering_named)
-        book_.warn(Problem::joined_leaves_listed_apart, from, name.end);
-      if (!pair && joint == Change::Joint::conjugate) book_.warn(Problem::apart_leaves_listed_joined, from, name.end);
+    if (!book_.take_out(current_, name.leaf, i_, name.end)) return false;
+    if (in_list && previous_.kind == op_ && previous_.gathering == current_.gathering && !name.whole) {
+      bool const pair = previous_.leaf + name.leaf == current_.leaves + 1;
+      if (pair && joint_ == Change::Joint::apart && !name.gathering_named)
+        book_.warn(Problem::joined_leaves_listed_apart, i_, name.end);
+      if (!pair && joint_ == Change::Joint::conjugate) book_.warn(Problem::apart_leaves_listed_joined, i_, name.end);
     }
-    if (kind == Change::Kind::deletion && !book_.add_leaves(-(name.whole ? target.leaves : 1), from, name.end))
+    if (op_ == Change::Kind::deletion && !book_.add_leaves(-(name.whole ? current_.leaves : 1), i_, name.end))
       return false;
     send(change);
     return true;
   }
-  /// What stands behind the plus: 1, 8*, χ1.2, χ1,2, *C1, A⁸, "c3". `after` is -1 when no leaf was named.
-  template <class Send>
-  constexpr bool insertion(std::size_t& i, std::size_t end, Target const& target, int after, Change::Joint joint,
-                           Send&& send, std::size_t from) {
-    Change change;
-    change.kind = Change::Kind::insertion;
-    change.joint = joint;
-    change.gathering = target.gathering;
-    change.added = 1;
-    auto const figure = [&] {
-      int value = 0;
-      for (; i < end && is_digit(book_.at(i)); ++i)
-        value = value > most_leaves_in_gathering ? value : value * 10 + (book_.at(i) - '0');
-      return value;
-    };
-    auto digits = i;
-    while (digits < end && is_digit(book_.at(digits))) ++digits;
-    char const behind = digits < end ? book_.at(digits) : '\0';
-    if (digits != i && !is_latin_letter(behind) && (behind != '[' || book_.at(digits + 1) == '=') &&
-        static_cast<unsigned char>(behind) < 0x80) {
-      auto const value = figure();
-      if (value < 1 || value > most_leaves_in_gathering) return book_.fail(Problem::change_not_understood, from, end);
-      if (behind == '*') {
-        ++i;
-        change.place_named = true;
-        if (after < 0) after = value;
-        change.name_leaf = value;
-      } else {
-        change.added = value;
-        if (after < 0) book_.warn(Problem::place_not_stated, from, i), after = target.leaves;
-      }
-    } else {
-      auto const scan = book_.signatures(end).scan(i);
-      if (!scan || is_plus(scan.signature)) return book_.fail(Problem::change_not_understood, from, end);
-      change.named = true;
-      change.name = scan.signature;
-      i = scan.end;
-      auto const count = CountScanner{book_.view().substr(0, end)}.scan(i, false, false);
-      if (count.found()) {
-        if (count.problem != Problem::none) return book_.fail(count.problem, from, count.end, most_leaves_in_gathering);
-        change.joined = Change::Joined::gathering;
-        change.added = count.cycle.term(0);
-        i = count.end;
-      } else if (scan.signature.mark() == Mark::number && !scan.signature.is_quoted() && !scan.inferred) {
-        if (scan.signature.multiple() > most_leaves_in_gathering)
-          return book_.fail(Problem::change_not_understood, from, end);
-        change.added = static_cast<int>(scan.signature.multiple()); // a figure alone is how many
-        change.named = false;
-        change.name = Signature{};
-      } else if (is_digit(book_.at(i)) && i < end) {
-        auto const first = figure();
-        auto previous = first;
-        change.name_leaf = first;
-        while (i + 1 < end && (book_.at(i) == '.' || book_.at(i) == ',') && is_digit(book_.at(i + 1))) {
-          auto const conjugate = book_.at(i) == '.';
-          ++i;
-          auto const next = figure();
-          if (next != previous + 1) return book_.fail(Problem::change_not_understood, from, i);
-          previous = next;
-          ++change.added;
-          change.joined = conjugate ? Change::Joined::conjugate : Change::Joined::apart;
-        }
-        if (first < 1 || previous > most_leaves_in_gathering)
-          return book_.fail(Problem::change_not_understood, from, end);
-      }
-      if (after < 0) book_.warn(Problem::place_not_stated, from, i), after = target.leaves;
+  /// Behind the sign of equality: one leaf, or several in a list. `leaf` is that on the left of the sign, if one stands there.
+  constexpr bool identity(std::size_t from, bool bracket, int leaf) {
+    bool const of_change = leaf == 0 && any_ && previous_.kind != Change::Kind::note &&
+                           (previous_.kind != Change::Kind::identity || previous_.of_change);
+    if (!of_change) op_ = Change::Kind::identity, list_ = false;
+    auto const gathering = of_change ? previous_.gathering : current_.gathering;
+    for (bool first = true;; first = false) {
+      auto const name = leaf_name(book_, i_, end_);
+      if (!name.found) return book_.fail(Problem::change_not_understood, from, end_);
+      Change change;
+      change.kind = Change::Kind::identity;
+      change.joint = joint_;
+      if (first && previous_.kind != Change::Kind::identity) change.joint = Change::Joint::apart;
+      change.named = name.gathering_named;
+      change.name = name.signature;
+      if (!first && !change.named) change.named = previous_.named, change.name = previous_.name;
+      change.name_leaf = name.leaf;
+      change.of_change = of_change;
+      change.gathering = gathering;
+      change.leaf = first ? leaf : 0;
+      auto const at = i_;
+      i_ = name.end;
+      if (i_ < end_ && book_.at(i_) == '?') change.doubtful = true, ++i_;
+      book_.identity_named(change, at, name.end);
+      send(change);
+      char const c = i_ < end_ ? book_.at(i_) : ')';
+      if (c == ']' || (c != '.' && c != ',')) break;
+      auto const next = book_.skip(i_ + 1);
+      auto const more = leaf_name(book_, next, end_);
+      bool const goes_on = more.found && (bracket || (!more.gathering_named && next == i_ + 1 && ends_item(more.end)));
+      if (!goes_on) break;
+      joint_ = c == '.' ? Change::Joint::conjugate : Change::Joint::apart;
+      i_ = next;
     }
-    if (after > target.leaves) return book_.fail(Problem::no_such_leaf, from, i, target.leaves);
-    change.leaf = after;
-    if (change.added > 1 && after == target.leaves && change.joined == Change::Joined::conjugate)
-      book_.warn(Problem::pair_after_last_leaf, from, i);
-    if (!book_.add_leaves(change.added, from, i)) return false;
-    if (change.joined == Change::Joined::gathering) ++book_.gatherings_inserted_;
+    if (i_ < end_ && book_.at(i_) == ']') ++i_;
+    return true;
+  }
+  constexpr bool insertion(Target const& target, int after, bool fills, std::size_t from) {
+    Change change;
+    change.joint = Change::Joint::apart;
+    if (!InsertionScanner<Sink>{book_}.scan(i_, end_, target, after, fills, from, change)) return false;
+    op_ = Change::Kind::insertion;
+    list_ = false;
     send(change);
     return true;
   }

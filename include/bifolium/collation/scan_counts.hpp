@@ -62,6 +62,7 @@ class CountScanner {
     if (!number(i, style)) return;
     while (scan_.problem == Problem::none && i < text_.size()) {
       auto next = i;
+      if (style == Style::line && at(next) == '^' && (at(next + 1) == '/' || at(next + 1) == '.')) ++next; // 8^/4^
       char const c = at(next);
       bool const hyphen = hyphens && is_dash(decode(text_, next).value);
       if (c == '/' || c == '.' || c == ',' || c == '-')
@@ -79,6 +80,23 @@ class CountScanner {
     }
   }
 
+  [[nodiscard]] constexpr bool begins(std::size_t i, std::string_view word) const noexcept {
+    return text_.substr(i < text_.size() ? i : text_.size(), word.size()) == word;
+  }
+  /// The bytes of <sup> or of TEI's <hi rend="superscript"> at `i`, 0 if neither opens there.
+  [[nodiscard]] constexpr std::size_t opening_tag(std::size_t i) const noexcept {
+    if (begins(i, "<sup>")) return 5;
+    if (!begins(i, "<hi ")) return 0;
+    for (auto k = i; k < text_.size() && k < i + 48; ++k)
+      if (text_[k] == '>') return k + 1 - i;
+    return 0;
+  }
+  /// A caret here begins another mark (^2A) and does not close this count (8^).
+  [[nodiscard]] constexpr bool goes_on_raised(std::size_t i) const noexcept {
+    auto const c = static_cast<unsigned char>(at(i));
+    return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || c >= 0xC2;
+  }
+
 public:
   constexpr explicit CountScanner(std::string_view text) : text_{text} {}
 
@@ -93,17 +111,25 @@ public:
       bool const brace = at(i + 1) == '{';
       i += brace ? 2 : 1;
       numbers(i, Style::line, false);
+      if (!brace && scan_.found() && at(i) == '^' && !goes_on_raised(i + 1)) ++i; // A^8^
       if (brace && scan_.found() && scan_.problem == Problem::none) {
         if (at(i) != '}') scan_.cycle = Cycle{};
         ++i;
       }
-    } else if (c == '<' && text_.substr(i, 5) == "<sup>") {
-      i += 5;
+    } else if (auto const tag = opening_tag(i); tag != 0) {
+      i += tag;
       numbers(i, Style::line, false);
-      if (text_.substr(i < text_.size() ? i : text_.size(), 6) == "</sup>")
-        i += 6;
-      else if (scan_.problem == Problem::none)
-        scan_.cycle = Cycle{};
+      for (;;) {
+        auto const close = begins(i, "</sup>") ? 6U : begins(i, "</hi>") ? 5U : 0U;
+        if (close == 0 && scan_.problem == Problem::none) scan_.cycle = Cycle{};
+        i += close;
+        auto const next = opening_tag(i + 1); // <sup>8</sup>/<sup>4</sup>
+        if (close == 0 || next == 0 || scan_.problem != Problem::none || (at(i) != '/' && at(i) != '.' && at(i) != ','))
+          break;
+        auto more = i + 1 + next;
+        if (!number(more, Style::line)) break;
+        i = more;
+      }
     } else if (c == '(' && at(i + 1) >= '0' && at(i + 1) <= '9') {
       ++i;
       numbers(i, Style::line, false);

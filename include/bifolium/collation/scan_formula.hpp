@@ -29,7 +29,8 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     if (close == std::string_view::npos) return fail(Problem::parenthesis_not_closed, from, from + 12);
     auto const i = skip(from + 1);
     auto const c = code(i);
-    bool changing = c == '+' || c == '=' || c == 0xB1 || is_minus(c);
+    bool const equated = c == '[' && at(skip(i + 1)) == '=';
+    bool changing = c == '+' || c == '=' || c == 0xB1 || is_minus(c) || equated;
     if (runs_ == 0) {
       if (changing) return fail(Problem::change_without_gathering, from, close + 1);
       return fail(Problem::no_signature, from, close + 1);
@@ -37,7 +38,7 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     at_ = close + 1;
     if (changing) return ChangeScanner<Sink>{*this}.changes(i, close);
     auto const name = leaf_name(*this, i, close);
-    if (name.found && at(skip(name.end)) == '+' && skip(name.end) < close)
+    if (auto const sign = at(skip(name.end)); name.found && (sign == '+' || sign == '=') && skip(name.end) < close)
       return ChangeScanner<Sink>{*this}.changes(i, close);
     // (2Y)⁵: a signature printed so, with a count of its own
     if (auto const scan = this->signatures(close).scan(i);
@@ -53,7 +54,7 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       return add_run(run, i, from, at_);
     }
     if (skip(i) >= close) return fail(Problem::change_not_understood, from, close + 1);
-    ChangeScanner<Sink>{*this}.note(i, close, Change::Joint::opens, false);
+    ChangeScanner<Sink>{*this}.note(i, close, false);
     return true;
   }
 
@@ -227,9 +228,9 @@ public:
   /// Reads the whole text; false when error() says why it cannot be read.
   constexpr bool scan() {
     std::size_t start = 0;
-    if (auto const open = skip(0); this->is_any(open, {"<formula"}) && text_.ends_with("</formula>")) { // TEI P5
-      if (auto const from = text_.find('>', open) + 1; from + 10 <= text_.size()) {
-        text_.remove_suffix(10);
+    if (auto const open = skip(0); this->is_any(open, {"<formula"}) && this->is_tei_end()) { // TEI P5
+      if (auto const from = text_.find('>', open) + 1; from <= text_.rfind('<')) {
+        text_ = text_.substr(0, text_.rfind('<'));
         start = from;
       }
     }
@@ -254,6 +255,8 @@ public:
       if (!step()) return false;
     }
     if (runs_ == 0) return fail(text_.empty() ? Problem::text_ends : Problem::no_signature, text_.size(), text_.size());
+    this->spell_out_last();
+    this->check_identities();
     if (depth_ > 0 && !misread_) warn(Problem::bracket_not_closed, open_at_, open_at_ + 1);
     return true;
   }

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/known_runs.hpp>
+#include <bifolium/collation/leaf_name.hpp>
 #include <bifolium/collation/scan_plain.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction.hpp>
@@ -43,6 +44,12 @@ template <class Sink> struct ScanState : FormulaText {
   std::uint32_t runs_{0};
   Run last_{};
   KnownRuns known_;
+  struct Span {
+    std::size_t from, to;
+  };
+  static constexpr std::size_t most_identities = 64;
+  Span identity_[most_identities]; // only what is counted is read
+  std::size_t identities_{0};
 
   constexpr ScanState(std::string_view text, Dialect dialect, Sink& sink) : FormulaText{text, dialect}, sink_{sink} {}
 
@@ -78,6 +85,24 @@ template <class Sink> struct ScanState : FormulaText {
   }
   [[nodiscard]] constexpr Target last_gathering() const {
     return {{runs_ - 1, last_.gatherings - 1}, gatherings_ - 1, last_.leaves.at(last_.gatherings - 1)};
+  }
+  /// An identity names the leaf between two bytes, which may stand in a run still to come.
+  constexpr void identity_named(Change const& change, std::size_t from, std::size_t to) {
+    if (!change.named && change.name_leaf > last_gathering().leaves)
+      warn(Problem::identity_not_in_formula, from, to);
+    else if (change.named && identities_ < most_identities)
+      identity_[identities_++] = {from, to};
+  }
+  /// At the end of the text: every identity should name a leaf of the formula.
+  constexpr void check_identities() {
+    if (runs_ > KnownRuns::most_known) return; // the first runs are forgotten
+    for (std::size_t i = 0; i < identities_; ++i) {
+      auto const name = leaf_name(*this, identity_[i].from, identity_[i].to);
+      if (!name.found || !name.gathering_named) continue;
+      auto const target = known_.find(*this, name.signature, runs_, last_);
+      if (!target || name.leaf > target->leaves)
+        warn(Problem::identity_not_in_formula, identity_[i].from, identity_[i].to);
+    }
   }
   constexpr bool take_out(Target const& target, int leaf, std::size_t from, std::size_t to) {
     return known_.take_out(target.ordinal, leaf) || fail(Problem::leaf_changed_twice, from, to);

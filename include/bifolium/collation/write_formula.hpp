@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/formula.hpp>
+#include <bifolium/collation/leaf_name.hpp>
 #include <bifolium/leaf/read_signature.hpp>
 
 namespace bifolium {
@@ -27,20 +28,20 @@ class FormulaWriter {
   std::string text_{};
 
   [[nodiscard]] bool plain() const noexcept { return notation_ == Notation::caret || notation_ == Notation::flat; }
+  [[nodiscard]] bool markup() const noexcept { return notation_ == Notation::html || notation_ == Notation::tei; }
   void put(std::string_view piece) {
-    if (notation_ != Notation::html && notation_ != Notation::tei) {
-      text_ += piece;
-      return;
-    }
-    for (char c : piece)
-      if (c == '&')
+    for (std::size_t i = 0; i < piece.size(); ++i) {
+      std::size_t entity_bytes = 0; // what looks like an entity would be read as one
+      if (piece[i] == '&' && !markup()) entity(piece, i, entity_bytes);
+      if (piece[i] == '&' && (markup() || entity_bytes != 0))
         text_ += "&amp;";
-      else if (c == '<')
+      else if (piece[i] == '<' && markup())
         text_ += "&lt;";
-      else if (c == '>')
+      else if (piece[i] == '>' && markup())
         text_ += "&gt;";
       else
-        text_ += c;
+        text_ += piece[i];
+    }
   }
   void number(std::int64_t figure) { text_ += std::to_string(figure); }
   void raised(int figure, bool count) {
@@ -71,11 +72,13 @@ class FormulaWriter {
     if (plain() && figure_follows && signature.duplicate() == Duplicate::none) text_ += '^';
   }
   void mark(Signature const& signature, bool inferred = false) {
-    bool const apart = plain() && signature.duplicate() != Duplicate::none;
+    bool const html = notation_ == Notation::html;
+    bool const apart = (plain() || html) && signature.duplicate() != Duplicate::none;
     auto rest = signature;
     if (apart) {
       if (signature.series() != 0) series(signature);
-      text_ += signature.duplicate() == Duplicate::pi ? "[pi]" : "[chi]";
+      bool const pi = signature.duplicate() == Duplicate::pi;
+      text_ += html ? (pi ? "<sup>π</sup>" : "<sup>χ</sup>") : pi ? "[pi]" : "[chi]";
       rest = rest.in_series(0).duplicated(Duplicate::none);
     }
     if (inferred) text_ += '[';
@@ -124,14 +127,26 @@ class FormulaWriter {
     else if (kind == Change::Kind::cancel)
       text_ += plain() ? "+-" : "±";
   }
-  void identity(Change const& change, bool brackets = true) {
-    text_ += brackets ? "[=" : "=";
-    if (change.named)
-      leaf(change.name, change.name_leaf);
-    else
-      number(change.name_leaf);
-    if (change.doubtful) text_ += '?';
-    if (brackets) text_ += ']';
+  /// From change `i` on as many identities as stand in one list: [=B2], [=L4.5]; and the change behind them.
+  std::size_t identities(std::size_t i) {
+    auto const& changes = formula_.changes();
+    if (changes[i].leaf != 0) leaf(formula_.signature(changes[i].gathering), changes[i].leaf);
+    text_ += changes[i].leaf != 0 ? "=" : "[=";
+    auto const first = i;
+    for (;; ++i) {
+      auto const& change = changes[i];
+      if (!change.named || (i != first && change.name == changes[i - 1].name && changes[i - 1].named))
+        number(change.name_leaf);
+      else
+        leaf(change.name, change.name_leaf);
+      if (change.doubtful) text_ += '?';
+      if (i + 1 == changes.size() || changes[i + 1].kind != Change::Kind::identity ||
+          changes[i + 1].joint == Change::Joint::opens || changes[i + 1].leaf != 0)
+        break;
+      text_ += changes[i + 1].joint == Change::Joint::conjugate ? "." : ",";
+    }
+    if (changes[first].leaf == 0) text_ += ']';
+    return i + 1;
   }
   void insertion(Change const& change) {
     auto const& run = formula_.runs()[change.stands_after];
@@ -159,19 +174,21 @@ class FormulaWriter {
   /// One parenthesis, and how many changes it took.
   std::size_t parenthesis(std::size_t first) {
     auto const& changes = formula_.changes();
-    bool const alone = first + 1 == changes.size() || changes[first + 1].joint == Change::Joint::opens;
-    if (changes[first].kind == Change::Kind::identity && alone) {
-      identity(changes[first]);
-      return 1;
+    if (changes[first].kind == Change::Kind::identity && changes[first].leaf == 0) {
+      auto end = first + 1;
+      while (end < changes.size() && changes[end].kind == Change::Kind::identity &&
+             changes[end].joint != Change::Joint::opens && changes[end].leaf == 0)
+        ++end;
+      if (end == changes.size() || changes[end].joint == Change::Joint::opens) return identities(first) - first;
     }
     text_ += '(';
     auto i = first;
-    for (; i < changes.size() && (i == first || changes[i].joint != Change::Joint::opens); ++i) {
+    while (i < changes.size() && (i == first || changes[i].joint != Change::Joint::opens)) {
       auto const& change = changes[i];
       if (change.kind == Change::Kind::identity) {
-        bool const behind_words = i != first && changes[i - 1].kind == Change::Kind::note;
-        if (behind_words) text_ += ", "; // words go to the next comma
-        identity(change, i != first && !behind_words);
+        bool const apart = i != first && (changes[i - 1].kind == Change::Kind::note || change.leaf != 0);
+        if (apart) text_ += ", "; // words go to the next comma
+        i = identities(i);
         continue;
       }
       if (i != first) text_ += change.joint == Change::Joint::conjugate ? "." : ",";
@@ -191,13 +208,18 @@ class FormulaWriter {
         if (i != first) text_ += ' ';
         insertion(change);
         break;
-      case Change::Kind::note:
+      case Change::Kind::note: {
+        auto const& words = formula_.notes()[change.note];
+        // behind a comma a leaf would be of the list: (−K8; A1 blank)
+        if (i != first && leaf_name(FormulaText{words, {}}, 0, words.size()).found) text_.back() = ';';
         if (i != first) text_ += ' ';
-        put(formula_.notes()[change.note]);
+        put(words);
         break;
+      }
       case Change::Kind::identity:
         break;
       }
+      ++i;
     }
     text_ += ')';
     return i - first;
@@ -250,7 +272,7 @@ public:
 } // namespace detail
 
 /// The whole formula with format, statement of signing and what follows.
-/// write(read(x)) is a fixed point; reading what was written (not TEI, and HTML only without & < >) gives the formula.
+/// write(read(x)) is a fixed point, and reading what was written gives the formula, in every notation.
 [[nodiscard]] inline std::string write_formula(Formula const& formula, Notation notation = Notation::unicode) {
   return detail::FormulaWriter{formula, notation}.whole();
 }

@@ -101,6 +101,18 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "found '{found}' where a signature should stand, such as A, 2B, *, π or [par.]";
   case Problem::unknown_mark:
     return "'{found}' is no signature: put the name of a symbol in square brackets";
+  case Problem::second_letter_is_place:
+    return "in '{found}' the first letter is the alphabet and the second the place in it (Aa, Ab ... Az), which is no "
+           "doubled letter: number the gatherings, or put each mark in quotation marks";
+  case Problem::inserted_leaf_or_gathering:
+    return "'{found}' was read as one leaf, numbered {limit}; if a whole gathering is inserted, raise its count "
+           "(π1+A⁸)";
+  case Problem::identity_not_in_formula:
+    return "'{found}' is said to be the same leaf, but the formula has no such leaf";
+  case Problem::numbers_read_by_sequence:
+    return "'{found}' was parted so that the numbers of the gatherings run on: raise the count, or write 12-20(4)";
+  case Problem::very_thick_gathering:
+    return "'{found}' has {limit} leaves in one gathering; if two counts take turns, write A-K8/4";
   case Problem::mark_too_long:
     return "'{found}' is too long for a signature: at most {limit} bytes";
   case Problem::no_leaf_count:

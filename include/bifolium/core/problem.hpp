@@ -75,7 +75,8 @@ enum class Problem : std::uint16_t {
   leaf_changed_twice = 214,       ///< a leaf is deleted or cancelled twice
   change_not_understood = 215,
   multiple_too_high = 216,
-  cycle_too_long = 217, ///< an alternation of more terms than can be kept
+  cycle_too_long = 217,         ///< an alternation of more terms than can be kept
+  second_letter_is_place = 218, ///< Aa-Az: the first letter is the alphabet, the second the place in it
   // then what can be read but is doubtful
   odd_gathering = 230,
   letter_not_in_alphabet = 231, ///< J, U or W as the end of a run of an alphabet without it
@@ -98,9 +99,13 @@ enum class Problem : std::uint16_t {
   total_contradicts = 248,          ///< a stated total and the formula
   place_not_stated = 249,           ///< an insertion that does not say where
   change_in_square_brackets = 250,
-  second_statement_differs = 251, ///< A = B, where B counts otherwise
-  part_of_sheet_not_stated = 252, ///< single sheet, fraction unknown
-  name_without_brackets = 253,    ///< par⁴ for [par.]⁴
+  second_statement_differs = 251,   ///< A = B, where B counts otherwise
+  part_of_sheet_not_stated = 252,   ///< single sheet, fraction unknown
+  name_without_brackets = 253,      ///< par⁴ for [par.]⁴
+  inserted_leaf_or_gathering = 254, ///< π1+A8: one leaf, or a gathering whose count lost its raising
+  identity_not_in_formula = 255,    ///< [=B2] where the formula has no B2
+  numbers_read_by_sequence = 256,   ///< 1-210 312: numbers and counts parted so that the numbers run on
+  very_thick_gathering = 257,       ///< more leaves than are folded together; perhaps an alternation run together
 
   // 300-399: references, pagination, extents, checking a copy
   not_a_reference = 300,       ///< no leaf is referred to so

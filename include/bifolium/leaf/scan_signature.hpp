@@ -33,19 +33,7 @@ public:
       if (inner) inner.signature = inner.signature.in_series(series);
       return inner;
     }
-    if (c == '^' || begins(i, "<sup>")) { // the raised figure of a series, without raised figures: ^2A
-      bool const html = c == '<';
-      i += html ? 5 : 1;
-      int series = 0;
-      for (; is_digit(at(i)) && series < 100; ++i) series = series * 10 + (at(i) - '0');
-      if (html && !begins(i, "</sup>")) return fail(Problem::no_signature, i);
-      if (html) i += 6;
-      if (!html && at(i) == '^') ++i; // ^2^3A parts the series from the multiple
-      if (depth > 0 || series < 1 || series > 99) return fail(Problem::no_signature, i);
-      auto inner = scan(i, 1);
-      if (inner) inner.signature = inner.signature.in_series(series);
-      return inner;
-    }
+    if (c == '^' || begins(i, "<sup>")) return raised_prefix(i, depth);
     bool chi = false;
     if (auto const bytes = unsigned_mark(i, chi); bytes != 0) return unsigned_or_duplicate(i + bytes, chi, depth);
     if (is_latin_letter(c)) return beside(letters(i, 1));
@@ -88,6 +76,30 @@ public:
   }
 
 private:
+  /// What is raised before a mark where raised figures cannot be set: ^2A, <sup>2</sup>A, <sup>π</sup>A.
+  [[nodiscard]] constexpr SignatureScan raised_prefix(std::size_t i, int depth) const {
+    bool const html = at(i) == '<';
+    i += html ? 5 : 1;
+    bool chi = false;
+    if (auto const bytes = unsigned_mark(i, chi); bytes != 0 && depth < 2) {
+      i += bytes;
+      if (html && !begins(i, "</sup>")) return fail(Problem::no_signature, i);
+      auto duplicate = scan(html ? i + 6 : i, 2);
+      if (duplicate.signature.mark() == Mark::pi || duplicate.signature.mark() == Mark::chi)
+        return fail(Problem::no_signature, i);
+      if (duplicate) duplicate.signature = duplicate.signature.duplicated(chi ? Duplicate::chi : Duplicate::pi);
+      return duplicate;
+    }
+    int series = 0;
+    for (; is_digit(at(i)) && series < 100; ++i) series = series * 10 + (at(i) - '0');
+    if (html && !begins(i, "</sup>")) return fail(Problem::no_signature, i);
+    if (html) i += 6;
+    if (!html && at(i) == '^' && is_digit(at(i + 1))) ++i; // ^2^3A parts the series from the multiple
+    if (depth > 0 || series < 1 || series > 99) return fail(Problem::no_signature, i);
+    auto inner = scan(i, 1);
+    if (inner) inner.signature = inner.signature.in_series(series);
+    return inner;
+  }
   [[nodiscard]] constexpr SignatureScan unsigned_or_duplicate(std::size_t end, bool chi, int depth) const {
     if (depth < 2 && takes_prefix(end)) {
       auto inner = scan(end, 2);
@@ -129,17 +141,23 @@ private:
     return text_mark(Mark::name, i + 1, close, close + 1, multiple);
   }
   [[nodiscard]] constexpr SignatureScan symbol(std::size_t i, std::uint32_t multiple, int depth) const {
-    if (begins(i, "&amp;")) return text_mark(Mark::symbol, i, i + 1, i + 5, multiple); // as HTML and TEI have it
-    auto const bytes = decode(text_, i).bytes;
+    std::size_t bytes = 0;
+    auto const meant = entity(text_, i, bytes); // &amp; as HTML and TEI have it
+    if (bytes != 0 && meant != '&') return fail(Problem::no_signature, i);
+    if (bytes == 0) bytes = decode(text_, i).bytes;
+    auto const unit = text_.substr(i, bytes);
     auto end = i + bytes;
     std::uint32_t repeated = 1;
-    while (code(end) == code(i) && end < text_.size() && repeated < 9 && multiple == 1) ++repeated, end += bytes;
+    while (begins(end, unit) && repeated < 9 && multiple == 1) ++repeated, end += bytes;
     if (depth < 3 && multiple == 1 && at(i) != '+' && takes_prefix(end) && at(end) != '[' && at(end) != '\'' &&
         at(end) != '"') {
       auto inner = scan(end, 3);
       if (inner && inner.signature.is_letter() && inner.signature.beside() == Beside::nothing &&
           inner.signature.duplicate() == Duplicate::none && end - i <= Signature::longest_text) {
-        inner.signature = inner.signature.with_symbol(Beside::before, text_.data() + i, end - i);
+        auto const before = text_mark(Mark::symbol, i, end, end, 1);
+        if (!before) return before;
+        inner.signature =
+            inner.signature.with_symbol(Beside::before, before.signature.text(), before.signature.text_size());
         return inner;
       }
     }
@@ -156,7 +174,8 @@ private:
       if (c == ':') // a mark only with its count: 2:⁸
         return is_digit(at(end + 1)) || at(end + 1) == '^' || at(end + 1) == '<' ||
                superscript_digit(code(end + 1)) >= 0;
-      if (c == '[') return closing(end + 1) != std::string_view::npos && at(end + 1) != '$' && at(end + 1) != '=';
+      if (c == '[')
+        return figure > 1 && closing(end + 1) != std::string_view::npos && at(end + 1) != '$' && at(end + 1) != '=';
       bool capital = false;
       return static_cast<unsigned char>(c) >= 0xC2 &&
              (greek_letter(code(end), capital) != 0 || is_signature_symbol(code(end)));

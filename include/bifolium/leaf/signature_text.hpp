@@ -41,6 +41,17 @@ constexpr int greek_letter(char32_t c, bool& capital) noexcept {
   return n == 0 ? 0 : n >= 18 ? n - 1 : n; // final sigma shares the place of sigma
 }
 
+/// The character that &amp; &lt; or &gt; at byte `i` stands for, as HTML and TEI have them; `bytes` is 0 where none does.
+constexpr char entity(std::string_view text, std::size_t i, std::size_t& bytes) noexcept {
+  bytes = 0;
+  if (i >= text.size() || text[i] != '&') return '\0';
+  auto const rest = text.substr(i);
+  if (rest.substr(0, 5) == "&amp;") return bytes = 5, '&';
+  if (rest.substr(0, 4) == "&lt;") return bytes = 4, '<';
+  if (rest.substr(0, 4) == "&gt;") return bytes = 4, '>';
+  return '\0';
+}
+
 /// A signature found in a text, or why none was.
 struct SignatureScan {
   Signature signature;
@@ -117,11 +128,19 @@ protected:
   /// A symbol, name or printed mark: the text from `from` to `to`.
   constexpr SignatureScan text_mark(Mark kind, std::size_t from, std::size_t to, std::size_t end,
                                     std::uint32_t multiple) const {
-    if (to - from > Signature::longest_text || to == from) return fail(Problem::mark_too_long, end);
+    char bytes[Signature::longest_text + 1]{};
+    std::size_t size = 0;
+    for (auto k = from; k < to && size <= Signature::longest_text; ++size) {
+      std::size_t taken = 0;
+      auto const c = entity(text_.substr(0, to), k, taken);
+      bytes[size] = taken == 0 ? text_[k] : c;
+      k += taken == 0 ? 1 : taken;
+    }
+    if (size > Signature::longest_text || size == 0) return fail(Problem::mark_too_long, end);
     for (auto k = from; k < to; k += decode(text_, k).bytes)
       if (decode(text_, k).malformed) return fail(Problem::not_utf8, k);
     SignatureScan scan;
-    scan.signature = Signature::text(kind, text_.data() + from, to - from, multiple);
+    scan.signature = Signature::text(kind, bytes, size, multiple);
     scan.end = end;
     return scan;
   }
