@@ -145,3 +145,52 @@ TEST_CASE("random formulas and random scraps of them") {
     check_consistent(text, i % 3 == 0 ? dialects::stc : i % 3 == 1 ? dialects::bmc : dialects::strict);
   }
 }
+
+TEST_CASE("what runs together is refused or doubted, and says how it should be written") {
+  // regression; the traps are those a bibliographer names for transcribed formulas (common practice, no source)
+  struct Trap {
+    char const* text;
+    Problem problem;
+    std::uint32_t column;
+  };
+  for (auto const& [text, problem, column] : {
+           Trap{"Aa-Az8", Problem::second_letter_is_place, 1},
+           {"A8 Aa-Ac4", Problem::second_letter_is_place, 4},
+           {"1-210 312", Problem::flat_numbers, 1},
+           {"12-204", Problem::flat_numbers, 1},
+       }) {
+    CAPTURE(text);
+    REQUIRE_FALSE(read_formula(text));
+    CHECK(read_formula(text).error().problem == problem);
+    CHECK(read_formula(text).error().column == column);
+    CHECK(count_formula(text).error().problem == problem);
+  }
+  for (auto const& [text, problem, column] : {
+           Trap{"A-K84", Problem::very_thick_gathering, 1},
+           {"A8 B-K86", Problem::very_thick_gathering, 4},
+           {"A8[=B2]", Problem::identity_not_in_formula, 5},
+           {"A8(A8+χ1.2)", Problem::pair_after_last_leaf, 4},
+           {"πA8 B8", Problem::duplicate_read_flat, 1},
+           {"A8 B7", Problem::odd_gathering, 4},
+           {"12°: A-I12/6", Problem::alternation_over_odd_run, 6},
+           {"A-J8", Problem::letter_not_in_alphabet, 1},
+           {"A8+", Problem::imperfect, 3},
+       }) {
+    CAPTURE(text);
+    auto const formula = read_formula(text, dialects::bmc);
+    REQUIRE(formula);
+    bool told = false;
+    for (auto const& warning : formula->warnings())
+      told = told || (warning.problem == problem && warning.column == column);
+    CHECK(told);
+    CHECK(count_formula(text, dialects::bmc)->leaves == leaf_count(*formula));
+  }
+}
+
+TEST_CASE("signatures of two characters may be doubled") {
+  // `)(` is one signature of two characters (Penn record of a book of 1598)
+  auto const formula = *read_formula(")(⁴ 2)(⁴ A-Z⁸");
+  CHECK(leaf_count(formula) == 192);
+  CHECK(write_formula(formula) == ")(⁴ 2)(⁴ A-Z⁸");
+  CHECK(leaf_count(*read_formula("A8(-A2)(-A3) B8", dialects::bmc)) == 14);
+}

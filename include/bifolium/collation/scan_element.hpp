@@ -90,10 +90,18 @@ public:
     }
     if (!number) {
       e.problem = a.same_series_as(b) ? Problem::run_goes_backwards : Problem::run_crosses_series;
+      if (second_letter_is_place(e)) e.problem = Problem::second_letter_is_place, ++e.end;
       return false;
     }
     e.gatherings = *number;
     return true;
+  }
+  /// Aa-Az: Aa is no doubled letter there, but the first gathering of an alphabet named by its first letter.
+  [[nodiscard]] constexpr bool second_letter_is_place(Element const& e) const {
+    auto const letter = [&](std::size_t i) { return is_latin_letter(text_.at(i)) ? small_letter(text_.at(i)) : '\0'; };
+    auto const alphabet = letter(e.from);
+    return alphabet != '\0' && letter(e.from + 1) == alphabet && letter(e.last.end - 1) == alphabet &&
+           letter(e.last.end) != '\0' && letter(e.last.end) != alphabet;
   }
   /// A count with blanks before it: D ⁸ at the end of an element, k 16.
   constexpr void count_apart(Element& e) const {

@@ -185,6 +185,8 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     if (run.begins_part) highest_[0] = highest_[1] = 0;
     for (std::size_t i = 0; i < run.leaves.size(); ++i)
       if (run.leaves.term(i) % 2 != 0 && run.leaves.term(i) != 1) warn(Problem::odd_gathering, e.from, e.end);
+    for (std::size_t i = 0; i < run.leaves.size(); ++i)
+      if (run.leaves.term(i) > thick_gathering) warn(Problem::very_thick_gathering, e.from, e.end, run.leaves.term(i));
     if (run.leaves.size() > 1 && run.gatherings % static_cast<std::int64_t>(run.leaves.size()) != 0 && e.count.found())
       warn(Problem::alternation_over_odd_run, e.from, e.end, run.gatherings);
     if (!e.single) {

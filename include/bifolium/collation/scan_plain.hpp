@@ -30,6 +30,9 @@ struct PlainDeletion {
   int leaf{};
 };
 
+/// More leaves than are folded together; with counts on the line perhaps two that take turns, run together (A-K84).
+inline constexpr int thick_gathering = 48;
+
 class PlainScanner {
   std::string_view text_;
   std::size_t at_;
@@ -99,7 +102,7 @@ public:
       run.last_multiple = run.first_multiple;
       run.last = run.first;
     }
-    if (count(run.leaves, line)) run.end = at_;
+    if (count(run.leaves, line) && run.leaves <= thick_gathering) run.end = at_;
     return run;
   }
   [[nodiscard]] constexpr PlainDeletion scan_deletion() noexcept {

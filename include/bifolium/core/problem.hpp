@@ -104,8 +104,7 @@ enum class Problem : std::uint16_t {
   name_without_brackets = 253,      ///< par⁴ for [par.]⁴
   inserted_leaf_or_gathering = 254, ///< π1+A8: one leaf, or a gathering whose count lost its raising
   identity_not_in_formula = 255,    ///< [=B2] where the formula has no B2
-  numbers_read_by_sequence = 256,   ///< 1-210 312: numbers and counts parted so that the numbers run on
-  very_thick_gathering = 257,       ///< more leaves than are folded together; perhaps an alternation run together
+  very_thick_gathering = 256,       ///< more leaves than are folded together; perhaps an alternation run together
 
   // 300-399: references, pagination, extents, checking a copy
   not_a_reference = 300,       ///< no leaf is referred to so
@@ -131,9 +130,9 @@ enum class Problem : std::uint16_t {
   not_a_gathering_size = 407,
   not_leaves_seen = 408,
   too_many_leaves_seen = 409,
-  chain_lines_on_wove = 410, ///< a warning: mixed stocks
-  very_narrow_leaf = 411,    ///< a warning: the shape of the agenda
-  marks_in_vellum = 412,     ///< a warning
+  chain_lines_on_wove = 410,  ///< a warning: mixed stocks
+  very_narrow_leaf = 411,     ///< a warning: the shape of the agenda
+  marks_in_vellum = 412,      ///< a warning
   tallest_below_lowest = 420, ///< the volumes of a set
   watermark_too_early = 421,  ///< a year in a watermark before there were watermarks
 

@@ -144,7 +144,8 @@ private:
     std::size_t bytes = 0;
     auto const meant = entity(text_, i, bytes); // &amp; as HTML and TEI have it
     if (bytes != 0 && meant != '&') return fail(Problem::no_signature, i);
-    if (bytes == 0) bytes = decode(text_, i).bytes;
+    std::size_t const kept = bytes == 0 ? decode(text_, i).bytes : 1;
+    if (bytes == 0) bytes = kept;
     auto const unit = text_.substr(i, bytes);
     auto end = i + bytes;
     std::uint32_t repeated = 1;
@@ -153,7 +154,7 @@ private:
         at(end) != '"') {
       auto inner = scan(end, 3);
       if (inner && inner.signature.is_letter() && inner.signature.beside() == Beside::nothing &&
-          inner.signature.duplicate() == Duplicate::none && end - i <= Signature::longest_text) {
+          inner.signature.duplicate() == Duplicate::none && kept * repeated <= Signature::longest_text) {
         auto const before = text_mark(Mark::symbol, i, end, end, 1);
         if (!before) return before;
         inner.signature =
@@ -171,9 +172,11 @@ private:
     bool const multiplies = [&] {
       auto const c = at(end);
       if (is_latin_letter(c) || c == '*' || c == '&' || c == '#' || c == '@' || c == '%') return true;
-      if (c == ':') // a mark only with its count: 2:⁸
-        return is_digit(at(end + 1)) || at(end + 1) == '^' || at(end + 1) == '<' ||
-               superscript_digit(code(end + 1)) >= 0;
+      auto const counted = [&](std::size_t k) { // a mark only with its count: 2:⁸, 2)(⁴
+        return is_digit(at(k)) || at(k) == '^' || at(k) == '<' || superscript_digit(code(k)) >= 0;
+      };
+      if (c == ':') return counted(end + 1);
+      if (c == ')' && at(end + 1) == '(') return figure > 1 && counted(end + 2);
       if (c == '[')
         return figure > 1 && closing(end + 1) != std::string_view::npos && at(end + 1) != '$' && at(end + 1) != '=';
       bool capital = false;
@@ -207,7 +210,9 @@ private:
     } else if (auto const n = greek_letter(code(end), capital); n != 0) {
       inner.signature = Signature::greek(n, capital, figure);
       inner.end = end + 2;
-    } else
+    } else if (at(end) == ')')
+      inner = text_mark(Mark::symbol, end, end + 2, end + 2, figure);
+    else
       inner = symbol(end, figure, depth);
     inner.multiplied = inner && figure > 1;
     return inner;
