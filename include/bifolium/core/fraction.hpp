@@ -52,6 +52,7 @@ class Fraction {
 
 public:
   constexpr Fraction() = default;
+  /// A whole number.
   constexpr Fraction(std::int64_t whole) : numerator_{whole} {}
   /// pre: `denominator` above 0 and neither figure the most negative number.
   constexpr Fraction(std::int64_t numerator, std::int64_t denominator)
@@ -62,8 +63,11 @@ public:
     denominator_ /= both;
   }
 
+  /// The figure above the line, in lowest terms; it carries the sign.
   [[nodiscard]] constexpr std::int64_t numerator() const noexcept { return numerator_; }
+  /// The figure below the line, in lowest terms; above nothing.
   [[nodiscard]] constexpr std::int64_t denominator() const noexcept { return denominator_; }
+  /// True where nothing is left over.
   [[nodiscard]] constexpr bool is_whole() const noexcept { return denominator_ == 1; }
   /// The greatest whole number that is not above this one.
   [[nodiscard]] constexpr std::int64_t floor() const noexcept {
@@ -73,6 +77,7 @@ public:
   [[nodiscard]] constexpr std::int64_t ceil() const noexcept {
     return numerator_ / denominator_ + (numerator_ % denominator_ > 0 ? 1 : 0);
   }
+  /// The nearest double.
   [[nodiscard]] constexpr double as_double() const noexcept {
     return static_cast<double>(numerator_) / static_cast<double>(denominator_);
   }

@@ -14,15 +14,15 @@ inline namespace v0 {
 
 /// A leaf held upright.
 template <class L> struct LeafSize {
-  L height{}, width{};
+  L height{}, width{}; ///< of the leaf as it is read
   friend constexpr bool operator==(LeafSize const&, LeafSize const&) = default;
 };
 
 /// What a leaf implies: the least sheet, and whether its longer side lies as the scheme lays the long side of its paper.
 /// Where it does not, the leaf is of another shape than the scheme's leaves.
 template <class L> struct ImpliedSheet {
-  Sheet<L> least;
-  bool lies_as_laid{};
+  Sheet<L> least;      ///< the least sheet the leaf can be a part of
+  bool lies_as_laid{}; ///< its longer side lies as the scheme lays the long side of its paper
   friend constexpr bool operator==(ImpliedSheet const&, ImpliedSheet const&) = default;
 };
 
