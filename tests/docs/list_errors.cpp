@@ -42,14 +42,15 @@ int main(int count, char** arguments) {
   for (std::sregex_iterator it{problems.begin(), problems.end(), enumerator}, end; it != end; ++it)
     names.emplace(std::stoi((*it)[2]), (*it)[1]);
 
-  std::cout << "<!-- SPDX-License-Identifier: MIT -->\n"
-               "# Errors by their text\n\n"
-               "Find the words you were shown with your browser's search. `...` stands for what was found in the text, `N` "
-               "for a number.\n\n"
-               "## What is wrong with a text or a measurement\n\n"
-               "These come back in `Expected<T>`, or as warnings beside a value, with line and column. The number of a "
-               "`Problem` never changes its meaning.\n\n"
-               "| number | `Problem::` | sentence |\n|---|---|---|\n";
+  std::cout
+      << "<!-- SPDX-License-Identifier: MIT -->\n"
+         "# Errors by their text\n\n"
+         "Find the words you were shown with your browser's search. `...` stands for what was found in the text, `N` "
+         "for a number.\n\n"
+         "## What is wrong with a text or a measurement\n\n"
+         "These come back in `Expected<T>`, or as warnings beside a value, with line and column. The number of a "
+         "`Problem` never changes its meaning.\n\n"
+         "| number | `Problem::` | sentence |\n|---|---|---|\n";
   int unnamed = 0;
   for (int number = 1; number < 1000; ++number) {
     auto const sentence = bifolium::sentence(static_cast<bifolium::Problem>(number));
@@ -74,10 +75,11 @@ int main(int count, char** arguments) {
         preconditions[words].insert(std::filesystem::relative(entry.path(), include / "bifolium").generic_string());
     }
   }
-  std::cout << "\n## What a program did wrong\n\n"
-               "A broken precondition stops the compiler in a constant expression, and shows the sentence; when the program "
-               "runs it throws `BrokenPrecondition`, whose `what()` is the sentence.\n\n"
-               "| sentence | header |\n|---|---|\n";
+  std::cout
+      << "\n## What a program did wrong\n\n"
+         "A broken precondition stops the compiler in a constant expression, and shows the sentence; when the program "
+         "runs it throws `BrokenPrecondition`, whose `what()` is the sentence.\n\n"
+         "| sentence | header |\n|---|---|\n";
   for (auto const& [words, headers] : preconditions) {
     std::cout << "| " << cell(words) << " | ";
     char const* comma = "";

@@ -19,9 +19,9 @@ template <std::size_t Capacity> class ShortText {
 
 public:
   constexpr ShortText() = default;
-  /// pre: the text fits.
+  /// Cut where it does not fit.
   constexpr ShortText(std::string_view text) { assign(text); }
-  /// pre: the text fits; it is ended by a zero.
+  /// Text ended by a zero; cut where it does not fit.
   constexpr ShortText(char const* text) { assign(text); }
 
   /// Takes `text`; false when it had to be cut to fit.
