@@ -85,11 +85,11 @@ public:
   /// The four operations, or nothing where the exact result does not fit (or the divisor is nothing).
   friend constexpr std::optional<Fraction> checked_add(Fraction a, Fraction b) {
     auto const both = common(a.denominator_, b.denominator_);
-    auto const x = bifolium::v0::checked_multiply(a.numerator_, b.denominator_ / both);
-    auto const y = bifolium::v0::checked_multiply(b.numerator_, a.denominator_ / both);
-    auto const below = bifolium::v0::checked_multiply(a.denominator_ / both, b.denominator_);
+    auto const x = bifolium::checked_multiply(a.numerator_, b.denominator_ / both);
+    auto const y = bifolium::checked_multiply(b.numerator_, a.denominator_ / both);
+    auto const below = bifolium::checked_multiply(a.denominator_ / both, b.denominator_);
     if (!x || !y || !below) return std::nullopt;
-    auto const above = bifolium::v0::checked_add(*x, *y);
+    auto const above = bifolium::checked_add(*x, *y);
     if (!above || *above == INT64_MIN) return std::nullopt;
     return Fraction{*above, *below};
   }
@@ -101,8 +101,8 @@ public:
   friend constexpr std::optional<Fraction> checked_multiply(Fraction a, Fraction b) {
     auto const one = common(a.numerator_, b.denominator_), other = common(b.numerator_, a.denominator_);
     if (a.numerator_ == 0 || b.numerator_ == 0) return Fraction{};
-    auto const above = bifolium::v0::checked_multiply(a.numerator_ / one, b.numerator_ / other);
-    auto const below = bifolium::v0::checked_multiply(a.denominator_ / other, b.denominator_ / one);
+    auto const above = bifolium::checked_multiply(a.numerator_ / one, b.numerator_ / other);
+    auto const below = bifolium::checked_multiply(a.denominator_ / other, b.denominator_ / one);
     if (!above || !below || *above == INT64_MIN) return std::nullopt;
     return Fraction{*above, *below};
   }

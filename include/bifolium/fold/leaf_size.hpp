@@ -54,7 +54,7 @@ template <LengthLike L> constexpr LeafSize<L> leaf_size(SheetLine const& lay, Sh
 /// The size of one leaf of a fold, the sheet divided evenly.
 template <int N, LengthLike L>
 constexpr LeafSize<L> leaf_size(Fold<N> const& fold, LeafAt leaf, Sheet<L> const& paper) {
-  return bifolium::v0::leaf_size(fold.sheet(fold.cell(leaf).sheet), paper);
+  return bifolium::leaf_size(fold.sheet(fold.cell(leaf).sheet), paper);
 }
 /// The size of one leaf where creases and cuts were measured: the heights of the rows from the far edge, the widths of
 /// the columns from the left, of the sheet it is part of. pre: one length for each row and column.
