@@ -18,8 +18,9 @@ inline void must(bool holds, char const* what, std::string const& text) {
   std::abort();
 }
 
-/// The line and the column of an error are in the text, or just behind its end, and it has a sentence.
-inline void must_point_into(std::string_view text, bifolium::Error const& error) {
+/// The line and the column of an error are in the text, or just behind its end, and it has a sentence. Most readers take one
+/// line, and count an end of line as any character.
+inline void must_point_into(std::string_view text, bifolium::Error const& error, bool of_lines = false) {
   std::string const shown{text};
   must(error.problem != bifolium::Problem::none, "an error without a problem", shown);
   must(bifolium::sentence(error.problem) != "an unknown problem", "an error without a sentence", shown);
@@ -30,7 +31,7 @@ inline void must_point_into(std::string_view text, bifolium::Error const& error)
     must(end != text.npos, "a line behind the last", shown);
     start = end + 1;
   }
-  auto const line = text.substr(start, text.find('\n', start) - start);
+  auto const line = of_lines ? text.substr(start, text.find('\n', start) - start) : text.substr(start);
   must(error.column <= bifolium::column_of(line, line.size()), "a column behind the end of its line", shown);
   static_cast<void>(bifolium::message(error));
 }

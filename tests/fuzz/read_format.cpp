@@ -17,7 +17,7 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
     fuzz::must_point_into(text, format.error());
   } else {
     for (std::string const& written : {std::string{format->symbol().view()}, std::string{format->abbreviation().view()},
-                                      std::string{format->name().view()}}) {
+                                       std::string{format->name().view()}}) {
       auto const again = read_format(written);
       must(again && *again == *format, "what was written is another format", text + " -> " + written);
     }
