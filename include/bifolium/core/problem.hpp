@@ -126,9 +126,9 @@ enum class Problem : std::uint16_t {
   not_a_gathering_size = 407,
   not_leaves_seen = 408,
   too_many_leaves_seen = 409,
-  chain_lines_on_wove = 410, ///< a warning: mixed stocks
-  very_narrow_leaf = 411,    ///< a warning: the shape of the agenda
-  marks_in_vellum = 412,     ///< a warning
+  chain_lines_on_wove = 410,  ///< a warning: mixed stocks
+  very_narrow_leaf = 411,     ///< a warning: the shape of the agenda
+  marks_in_vellum = 412,      ///< a warning
   tallest_below_lowest = 420, ///< the volumes of a set
   watermark_too_early = 421,  ///< a year in a watermark before there were watermarks
 
