@@ -5,6 +5,7 @@
 
 #include <bifolium/collation.hpp>
 #include <bifolium/core/message.hpp>
+#include <bifolium/core/version.hpp>
 #include <bifolium/drawing.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/evidence.hpp>

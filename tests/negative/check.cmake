@@ -1,11 +1,15 @@
 # SPDX-License-Identifier: MIT
 # What must not compile. A case is a file compiled twice: without MISUSE it must compile (the control), with MISUSE it must
 # not, and the compiler must say one of the sentences the file names in lines `// says: ...` (all alternatives are tried;
-# for one compiler alone: `// says g++: ...`, `// says clang: ...`).
-#   cmake -DCASE=file.cpp -DCXX=... -DCXX_FLAGS=... -DINCLUDE=... -DCOMPILER=GNU|Clang -P check.cmake
+# for one compiler alone: `// says g++: ...`, `// says clang: ...`). `// with: ...` adds flags to both.
+#   cmake -DCASE=file.cpp -DCXX=... -DCXX_FLAGS=... -DINCLUDE=... -DCOMPILER=GNU|Clang [-DPAGE=...] -P check.cmake
+# PAGE is the page of misuses: the whole line in which the sentence was said must stand there, under the name of the case and
+# the compiler NAME. With WRITE=ON the line is printed instead, for whoever writes the page (page.sh).
 cmake_minimum_required(VERSION 3.16)
 set(ENV{LC_ALL} C)
-separate_arguments(flags UNIX_COMMAND "${CXX_FLAGS}")
+file(STRINGS "${CASE}" with REGEX "^// with: ")
+string(REPLACE "// with: " "" with "${with}")
+separate_arguments(flags UNIX_COMMAND "${CXX_FLAGS} ${with}")
 set(compile "${CXX}" ${flags} -std=c++20 -fsyntax-only "-I${INCLUDE}")
 
 execute_process(COMMAND ${compile} "${CASE}" RESULT_VARIABLE failed ERROR_VARIABLE said)
@@ -21,15 +25,48 @@ set(own "clang")
 if(COMPILER STREQUAL "GNU")
   set(own "g\\+\\+")
 endif()
-file(STRINGS "${CASE}" sentences REGEX "^// says( ${own})?: ")
-if(NOT sentences)
-  message(FATAL_ERROR "the case names no sentence for this compiler")
-endif()
-foreach(line IN LISTS sentences)
-  string(REGEX REPLACE "^// says[^:]*: " "" sentence "${line}")
-  string(FIND "${said}" "${sentence}" found)
+set(sentence "")
+file(READ "${CASE}" rest)
+while(rest MATCHES "(^|\n)// says( ${own})?: ([^\n]*)\n(.*)$") # no lists: sentences have semicolons and brackets
+  set(alternative "${CMAKE_MATCH_3}")
+  set(rest "\n${CMAKE_MATCH_4}")
+  string(FIND "${said}" "${alternative}" found)
   if(NOT found EQUAL -1)
-    return()
+    set(sentence "${alternative}")
+    break()
   endif()
-endforeach()
-message(FATAL_ERROR "the compiler says none of the sentences:\n${sentences}\nbut:\n${said}")
+endwhile()
+if(sentence STREQUAL "")
+  message(FATAL_ERROR "the compiler says none of the sentences of the case, but:\n${said}")
+endif()
+
+# The line in which it stands, without the place in the file.
+string(SUBSTRING "${said}" 0 ${found} before)
+string(SUBSTRING "${said}" ${found} -1 after)
+string(FIND "${before}" "\n" start REVERSE)
+math(EXPR start "${start} + 1")
+string(SUBSTRING "${before}" ${start} -1 before)
+string(FIND "${after}" "\n" end)
+string(SUBSTRING "${after}" 0 ${end} after)
+set(line "${before}${after}")
+string(REGEX REPLACE "^.*: (error|note): " "\\1: " line "${line}")
+string(REGEX REPLACE "^ *[0-9]* *\\| *" "" line "${line}") # a line of the source, as the compilers quote it
+if(WRITE)
+  message("${line}")
+elseif(PAGE)
+  get_filename_component(name "${CASE}" NAME_WE)
+  string(REPLACE "_" " " name "${name}")
+  file(READ "${PAGE}" page)
+  string(FIND "${page}" "\n## ${name}\n" start)
+  if(start EQUAL -1)
+    message(FATAL_ERROR "${PAGE} has no section '${name}': run tests/negative/page.sh")
+  endif()
+  math(EXPR start "${start} + 3")
+  string(SUBSTRING "${page}" ${start} -1 page)
+  string(FIND "${page}" "\n## " end)
+  string(SUBSTRING "${page}" 0 ${end} page)
+  string(FIND "${page}" "\n${NAME}: ${line}\n" found)
+  if(found EQUAL -1)
+    message(FATAL_ERROR "${PAGE} does not show what ${NAME} says; run tests/negative/page.sh. It says\n${line}")
+  endif()
+endif()

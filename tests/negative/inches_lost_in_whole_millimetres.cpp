@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Whole millimetres hold no inches without loss; length_cast says that the loss is meant.
-// says g++: conversion from
-// says clang: no viable conversion
+// says g++: conversion from 'Length<double,bifolium::v0::Inch>' to non-scalar type 'Length<int,bifolium::v0::Millimetre>' requested
+// says clang: no viable conversion from 'Length<double, Inch>' to 'const Length<int, Millimetre>'
 #include <bifolium/paper.hpp>
 using namespace bifolium;
 using WholeMillimetres = Length<int, Millimetre>;

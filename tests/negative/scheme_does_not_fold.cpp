@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A quarto whose spine crease is made first: line 3, column 24 of its text.
 // says clang: scheme_does_not_fold_at(3, 24
-// says g++: scheme_does_not_fold_at
+// says g++: the scheme does not fold to gatherings
 #include <bifolium/imposition.hpp>
 using namespace bifolium;
 #ifdef MISUSE

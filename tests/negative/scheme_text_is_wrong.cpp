@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // says clang: scheme_text_is_wrong_at(2, 36
-// says g++: scheme_text_is_wrong_at
+// says g++: the text of a scheme is wrong
 #include <bifolium/fold.hpp>
 using namespace bifolium;
 #ifdef MISUSE

@@ -10,10 +10,11 @@ inline namespace v0 {
 
 /// What a formula adds up to.
 struct FormulaCount {
-  std::int64_t leaves{};
-  std::int64_t gatherings{};
-  std::int64_t warnings{}; ///< read_formula says which
+  std::int64_t leaves{};     ///< with what was changed
+  std::int64_t gatherings{}; ///< without insertions
+  std::int64_t warnings{};   ///< read_formula says which
 
+  /// Two to a leaf.
   [[nodiscard]] constexpr std::int64_t pages() const noexcept { return 2 * leaves; }
   friend constexpr bool operator==(FormulaCount const&, FormulaCount const&) = default;
 };

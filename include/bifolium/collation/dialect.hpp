@@ -20,15 +20,19 @@ enum class Omitted : std::uint8_t {
 
 /// How a formula was written.
 struct Dialect {
-  Omitted omitted{};
+  Omitted omitted{};      ///< what a gathering without a count means
   Letters letters{};      ///< letters used beside the 23
   bool flat_counts{true}; ///< counts may stand on the line (A8)
   friend constexpr bool operator==(Dialect, Dialect) = default;
 };
 
+/// The habits of well-known catalogues.
 namespace dialects {
+/// Every gathering has its count.
 inline constexpr Dialect strict{};
+/// As BMC and GW write.
 inline constexpr Dialect bmc{Omitted::next, {}, true};
+/// As notes derived from STC write.
 inline constexpr Dialect stc{Omitted::eight, {}, true};
 } // namespace dialects
 

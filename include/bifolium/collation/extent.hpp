@@ -11,9 +11,9 @@ inline namespace v0 {
 
 /// An extent: so many pages or leaves.
 struct Extent {
-  std::int64_t number{};
-  bool in_leaves{};
-  std::string sum{}; ///< "8 + 205 + 3"
+  std::int64_t number{}; ///< as stated
+  bool in_leaves{};      ///< true for leaves, false for pages
+  std::string sum{};     ///< "8 + 205 + 3"
 };
 
 /// What a statement of pagination or foliation adds up to.
@@ -39,9 +39,10 @@ enum class ExtentAgrees : std::uint8_t {
   last_not_counted, ///< a blank leaf at the end was not counted
   contradicts
 };
+/// What an extent says beside what the formula says.
 struct ExtentCompared {
-  ExtentAgrees verdict{};
-  std::string words{}; ///< the arithmetic
+  ExtentAgrees verdict{}; ///< whether they agree
+  std::string words{};    ///< the arithmetic
 };
 
 /// Compares the formula with an extent.

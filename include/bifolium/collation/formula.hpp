@@ -44,6 +44,7 @@ public:
   [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
   /// The format statement, if there was one; a book of two formats ("2° and 4°") has a second.
   [[nodiscard]] std::optional<Format> format() const noexcept { return format_; }
+  /// The second of two formats, as in `4° and 8°`.
   [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_; }
   /// "Royal", "median"; empty when not stated.
   [[nodiscard]] std::string const& paper_class() const noexcept { return paper_class_; }
@@ -51,7 +52,9 @@ public:
   [[nodiscard]] std::string const& signing() const noexcept { return signing_; }
   /// What follows the formula: a total, pagination, plates, prose. As written.
   [[nodiscard]] std::string const& tail() const noexcept { return tail_; }
+  /// The alphabet the signatures follow.
   [[nodiscard]] Alphabet alphabet() const noexcept { return Alphabet{letters_}; }
+  /// Which of J, U and W are used.
   [[nodiscard]] Letters letters() const noexcept { return letters_; }
 
   /// Leaves of the ideal copy: the runs, less deletions, and insertions.

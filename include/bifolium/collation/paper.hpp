@@ -15,16 +15,16 @@ inline namespace v0 {
 /// only the arithmetic speaks: first and last gathering together make whole sheets (Bowers, Studies in Bibliography 1,
 /// allows it where the two are of an unequal number of leaves, and asks for evidence otherwise).
 struct SharedSheet {
-  std::uint32_t first_run{}, second_run{};
-  bool observed{};
+  std::uint32_t first_run{}, second_run{}; ///< two runs of the formula, by their place in it, from 0
+  bool observed{};                         ///< true where somebody saw it, false where it is supposed
   friend constexpr bool operator==(SharedSheet, SharedSheet) = default;
 };
 
 /// Sheets of paper for one copy, low <= as_stated <= high, and the assumption behind each.
 struct PaperOfFormula {
-  Fraction low{}, as_stated{}, high{};
-  std::string low_assumes{}, as_stated_assumes{}, high_assumes{};
-  std::vector<SharedSheet> shared{};
+  Fraction low{}, as_stated{}, high{}; ///< sheets of one copy, by three ways to take the formula
+  std::string low_assumes{}, as_stated_assumes{}, high_assumes{}; ///< in words, what each of them takes for granted
+  std::vector<SharedSheet> shared{};                              ///< sheets that two runs share
 };
 
 /// The formula states one format, and the format says how many leaves its sheet makes.

@@ -16,9 +16,11 @@ inline namespace v0 {
 /// The leaf counts of a run: one, or several that take turns (8/4: the first gathering has eight leaves, the next four).
 class Cycle {
 public:
+  /// The most counts that can alternate.
   static constexpr std::size_t most_terms = 8;
 
   constexpr Cycle() = default;
+  /// The same count each time.
   constexpr explicit Cycle(int leaves) { push(leaves); }
 
   /// Adds a term; false when there is no room. pre: 1 to 4096 leaves.
@@ -29,6 +31,7 @@ public:
     return true;
   }
   [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
+  /// The count of that place. pre: i < size().
   [[nodiscard]] constexpr int term(std::size_t i) const { return terms_[i]; }
   /// The leaves of gathering `index` of the run, from 0. pre: not empty.
   [[nodiscard]] constexpr int at(std::int64_t index) const {
@@ -60,27 +63,29 @@ private:
 
 /// Gatherings that follow one another in one series, with their leaf counts: A-K⁸, π², a-o8/6.
 struct Run {
-  Signature first, last;
-  std::int64_t gatherings{1};
-  Cycle leaves{};
+  Signature first, last;                  ///< the two ends of the run; the same where it is one gathering
+  std::int64_t gatherings{1};             ///< how many
+  Cycle leaves{};                         ///< how many leaves each has
   bool first_inferred{}, last_inferred{}; ///< [A]-D⁴: unsigned, the signature inferred from the sequence
   bool unsigned_throughout{};             ///< inside brackets round the whole formula: [a-c⁶]
   bool imperfect{};                       ///< followed by +: more leaves once existed
   bool begins_part{};                     ///< a semicolon stands before it: another part or volume
 
+  /// Leaves of the whole run, before any change.
   [[nodiscard]] constexpr std::int64_t leaf_total() const { return leaves.total(gatherings); }
   friend constexpr bool operator==(Run const&, Run const&) = default;
 };
 
 /// A gathering of a formula: the run and the place in it, both from 0.
 struct GatheringAt {
-  std::uint32_t run{};
-  std::int64_t index{};
+  std::uint32_t run{};  ///< which run of the formula, from 0
+  std::int64_t index{}; ///< which gathering of the run, from 0
   friend constexpr auto operator<=>(GatheringAt, GatheringAt) = default;
 };
 
 /// What is said of a leaf beyond the runs.
 struct Change {
+  /// What was done to the gathering.
   enum class Kind : std::uint8_t {
     deletion,  ///< (-A4): not in the ideal copy
     cancel,    ///< (±B2): cut out and replaced
@@ -97,9 +102,9 @@ struct Change {
   /// How inserted leaves hang together.
   enum class Joined : std::uint8_t { apart, conjugate, gathering };
 
-  Kind kind{};
-  Joint joint{};
-  Joined joined{};
+  Kind kind{};                  ///< what was done
+  Joint joint{};                ///< whether what was put in is joined to what was there
+  Joined joined{};              ///< how the leaves put in are joined among themselves
   bool doubtful{};              ///< a question mark
   bool of_change{};             ///< an identity of the change before it, not of the run
   bool place_named{};           ///< (+8*): the figure is the place, the leaf is called 8*

@@ -12,12 +12,13 @@
 namespace bifolium {
 inline namespace v0 {
 
+/// Which side of the leaf is meant.
 enum class LeafSide : std::uint8_t { not_said, recto, verso };
 
 /// A leaf, and which of its sides.
 struct Reference {
-  LeafOfBook leaf{};
-  LeafSide side{};
+  LeafOfBook leaf{}; ///< the leaf in the book
+  LeafSide side{};   ///< which side of it
   friend constexpr bool operator==(Reference const&, Reference const&) = default;
 };
 
@@ -219,6 +220,7 @@ enum class ReferenceForm : std::uint8_t {
   if (!number) return std::nullopt;
   return 2 * *number - (reference.side == LeafSide::verso ? 0 : 1);
 }
+/// The reference to a page, counted from 1; nothing where the book has no such page.
 [[nodiscard]] inline std::optional<Reference> reference_of_page(Formula const& formula, std::int64_t page) {
   auto const leaf = leaf_of_number(formula, page / 2 + page % 2);
   if (!leaf || page < 1) return std::nullopt;

@@ -12,16 +12,16 @@ inline namespace v0 {
 /// A leaf of the ideal copy by its place in the structure. `inserted` is 0 for a leaf of the gathering as folded, and
 /// counts the leaves inserted behind it from 1. Leaf 0 is the place before the first leaf.
 struct LeafOfBook {
-  GatheringAt gathering{};
-  int leaf{1};
-  int inserted{};
+  GatheringAt gathering{}; ///< which gathering
+  int leaf{1};             ///< from 1, or the leaf after which something is inserted
+  int inserted{};          ///< 0 for a leaf of the gathering, else which of the leaves put in, from 1
   friend constexpr auto operator<=>(LeafOfBook const&, LeafOfBook const&) = default;
 };
 
 /// One gathering of the book.
 struct GatheringOfBook {
-  GatheringAt at{};
-  Signature signature{};
+  GatheringAt at{};          ///< where it stands in the formula
+  Signature signature{};     ///< what it is signed
   int folded{};              ///< leaves as folded
   std::int64_t leaves{};     ///< leaves in the ideal copy
   std::int64_t first_leaf{}; ///< the number of its first leaf in the book, from 1
@@ -117,8 +117,10 @@ class GatheringsOfBook {
   Formula const* formula_;
 
 public:
+  /// pre: the formula outlives the view.
   explicit GatheringsOfBook(Formula const& formula) : formula_{&formula} {}
 
+  /// Walks from gathering to gathering; forward only.
   class iterator {
     Formula const* formula_{};
     GatheringAt at_{};
@@ -132,15 +134,18 @@ public:
     using value_type = GatheringOfBook;
     using difference_type = std::ptrdiff_t;
     iterator() = default;
+    /// Before the first gathering of that run.
     iterator(Formula const& formula, std::uint32_t run_number) : formula_{&formula}, at_{run_number, 0} {}
     [[nodiscard]] GatheringOfBook operator*() const {
       return {at_, formula_->signature(at_), formula_->leaves_folded(at_), leaves_here(), before_ + 1};
     }
+    /// As the standard has it.
     iterator& operator++() {
       before_ += leaves_here();
       if (++at_.index == formula_->runs()[at_.run].gatherings) at_ = {at_.run + 1, 0};
       return *this;
     }
+    /// As the standard has it.
     iterator operator++(int) {
       auto const old = *this;
       return ++*this, old;
@@ -150,6 +155,7 @@ public:
   [[nodiscard]] iterator begin() const { return {*formula_, 0}; }
   [[nodiscard]] iterator end() const { return {*formula_, static_cast<std::uint32_t>(formula_->runs().size())}; }
 };
+/// The gatherings in their order. pre: the formula outlives the view.
 [[nodiscard]] inline GatheringsOfBook gatherings(Formula const& formula) { return GatheringsOfBook{formula}; }
 GatheringsOfBook gatherings(Formula const&&) = delete; // it would outlive the formula it looks at
 

@@ -18,10 +18,10 @@ inline namespace v0 {
 /// `found` is the beginning of the offending text (whole UTF-8 characters, ended by a zero); `limit` is the number that
 /// would have been right or the bound that was passed, where the problem has one. `message(error)` makes the sentence.
 struct Error {
-  Problem problem{};
-  std::uint32_t line{1}, column{1};
-  std::int64_t limit{};
-  char found[24]{};
+  Problem problem{};                ///< what was wrong
+  std::uint32_t line{1}, column{1}; ///< where, both from 1; the column counts code points
+  std::int64_t limit{};             ///< the number or bound that would have been right, where the problem has one
+  char found[24]{};                 ///< the beginning of the offending text, ended by a zero
 
   friend constexpr bool operator==(Error const&, Error const&) = default;
 };
@@ -51,7 +51,9 @@ public:
   using value_type = T;
   using error_type = Error;
 
+  /// The value is there.
   constexpr Expected(T value) : value_{static_cast<T&&>(value)} {}
+  /// The value is not there, for a reason. pre: the error names its problem.
   constexpr Expected(Error error) : error_{error} {
     if (error.problem == Problem::none) broken("an error must name its problem");
   }
@@ -65,11 +67,15 @@ public:
   [[nodiscard]] constexpr T operator*() && { return must_hold(), static_cast<T&&>(*value_); }
   [[nodiscard]] constexpr T const* operator->() const { return must_hold(), &*value_; }
   [[nodiscard]] constexpr T* operator->() { return must_hold(), &*value_; }
+  /// The value. pre: it is there.
   [[nodiscard]] constexpr T const& value() const& { return **this; }
+  /// The value, moved out. pre: it is there.
   [[nodiscard]] constexpr T value() && { return *static_cast<Expected&&>(*this); }
+  /// The value, or `otherwise` where there is none.
   template <class U> [[nodiscard]] constexpr T value_or(U&& otherwise) const& {
     return value_ ? *value_ : static_cast<T>(static_cast<U&&>(otherwise));
   }
+  /// What was wrong. pre: there is no value.
   [[nodiscard]] constexpr Error const& error() const {
     if (value_) broken("there is no error: the value is there");
     return error_;

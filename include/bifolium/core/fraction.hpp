@@ -52,6 +52,7 @@ class Fraction {
 
 public:
   constexpr Fraction() = default;
+  /// A whole number.
   constexpr Fraction(std::int64_t whole) : numerator_{whole} {}
   /// pre: `denominator` above 0 and neither figure the most negative number.
   constexpr Fraction(std::int64_t numerator, std::int64_t denominator)
@@ -62,8 +63,11 @@ public:
     denominator_ /= both;
   }
 
+  /// The figure above the line, in lowest terms; it carries the sign.
   [[nodiscard]] constexpr std::int64_t numerator() const noexcept { return numerator_; }
+  /// The figure below the line, in lowest terms; above nothing.
   [[nodiscard]] constexpr std::int64_t denominator() const noexcept { return denominator_; }
+  /// True where nothing is left over.
   [[nodiscard]] constexpr bool is_whole() const noexcept { return denominator_ == 1; }
   /// The greatest whole number that is not above this one.
   [[nodiscard]] constexpr std::int64_t floor() const noexcept {
@@ -73,6 +77,7 @@ public:
   [[nodiscard]] constexpr std::int64_t ceil() const noexcept {
     return numerator_ / denominator_ + (numerator_ % denominator_ > 0 ? 1 : 0);
   }
+  /// The nearest double.
   [[nodiscard]] constexpr double as_double() const noexcept {
     return static_cast<double>(numerator_) / static_cast<double>(denominator_);
   }
@@ -80,11 +85,11 @@ public:
   /// The four operations, or nothing where the exact result does not fit (or the divisor is nothing).
   friend constexpr std::optional<Fraction> checked_add(Fraction a, Fraction b) {
     auto const both = common(a.denominator_, b.denominator_);
-    auto const x = bifolium::v0::checked_multiply(a.numerator_, b.denominator_ / both);
-    auto const y = bifolium::v0::checked_multiply(b.numerator_, a.denominator_ / both);
-    auto const below = bifolium::v0::checked_multiply(a.denominator_ / both, b.denominator_);
+    auto const x = bifolium::checked_multiply(a.numerator_, b.denominator_ / both);
+    auto const y = bifolium::checked_multiply(b.numerator_, a.denominator_ / both);
+    auto const below = bifolium::checked_multiply(a.denominator_ / both, b.denominator_);
     if (!x || !y || !below) return std::nullopt;
-    auto const above = bifolium::v0::checked_add(*x, *y);
+    auto const above = bifolium::checked_add(*x, *y);
     if (!above || *above == INT64_MIN) return std::nullopt;
     return Fraction{*above, *below};
   }
@@ -96,8 +101,8 @@ public:
   friend constexpr std::optional<Fraction> checked_multiply(Fraction a, Fraction b) {
     auto const one = common(a.numerator_, b.denominator_), other = common(b.numerator_, a.denominator_);
     if (a.numerator_ == 0 || b.numerator_ == 0) return Fraction{};
-    auto const above = bifolium::v0::checked_multiply(a.numerator_ / one, b.numerator_ / other);
-    auto const below = bifolium::v0::checked_multiply(a.denominator_ / other, b.denominator_ / one);
+    auto const above = bifolium::checked_multiply(a.numerator_ / one, b.numerator_ / other);
+    auto const below = bifolium::checked_multiply(a.denominator_ / other, b.denominator_ / one);
     if (!above || !below || *above == INT64_MIN) return std::nullopt;
     return Fraction{*above, *below};
   }

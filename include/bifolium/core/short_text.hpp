@@ -19,7 +19,9 @@ template <std::size_t Capacity> class ShortText {
 
 public:
   constexpr ShortText() = default;
+  /// Cut where it does not fit.
   constexpr ShortText(std::string_view text) { assign(text); }
+  /// Text ended by a zero; cut where it does not fit.
   constexpr ShortText(char const* text) { assign(text); }
 
   /// Takes `text`; false when it had to be cut to fit.
@@ -38,9 +40,12 @@ public:
     for (char c : text) bytes_[size_++] = c;
     return true;
   }
+  /// The text; it lives as long as this object.
   [[nodiscard]] constexpr std::string_view view() const noexcept { return {bytes_, size_}; }
+  /// The text; it lives as long as this object.
   constexpr operator std::string_view() const noexcept { return view(); }
   [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
+  /// The most bytes it can hold.
   [[nodiscard]] static constexpr std::size_t capacity() noexcept { return Capacity; }
 
   friend constexpr bool operator==(ShortText const&, ShortText const&) = default;

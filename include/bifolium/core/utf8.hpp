@@ -13,9 +13,10 @@ inline namespace v0 {
 
 /// One character of a text and the bytes it took. A byte that begins no valid character is `malformed`, one byte long.
 struct CodePoint {
+  /// U+FFFD where the bytes are no character
   char32_t value{};
-  std::uint8_t bytes{};
-  bool malformed{};
+  std::uint8_t bytes{}; ///< how many bytes it takes in the text
+  bool malformed{};     ///< true where the bytes are no character
 };
 
 /// The character that begins at byte `at`. pre: at < text.size().

@@ -15,11 +15,11 @@ inline namespace v0 {
 /// A stretch of a cut or crease on the flat sheet as it lies on the type, between two lines that cross it.
 /// Along far-near it lies on column line `line` and runs from row line `from` to row line `to`.
 struct SheetMark {
-  int sheet{}, step{}; ///< the step counts from 0, as `Scheme::step`
-  Step::Kind kind{};
-  Axis along{};
-  int line{}, from{}, to{};
-  bool hollow_on_inner{}; ///< a crease: the inner side of the sheet lies inside the fold (a valley seen from there)
+  int sheet{}, step{};      ///< the step counts from 0, as `Scheme::step`
+  Step::Kind kind{};        ///< cut or fold
+  Axis along{};             ///< which way the line runs
+  int line{}, from{}, to{}; ///< the line, and between which two it is drawn: lines of the flat sheet, from 0
+  bool hollow_on_inner{};   ///< a crease: the inner side of the sheet lies inside the fold (a valley seen from there)
   friend constexpr bool operator==(SheetMark const&, SheetMark const&) = default;
 };
 

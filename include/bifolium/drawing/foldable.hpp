@@ -13,13 +13,14 @@
 namespace bifolium {
 inline namespace v0 {
 
+/// The paper a printer takes: A4, or 8 1/2 x 11 inches.
 enum class PageSize : std::uint8_t { a4, letter };
 /// The edge of the page about which a printer turns it between front and back.
 enum class Duplex : std::uint8_t { long_edge, short_edge };
 
 /// The two sides of a page to print.
 struct SheetToFold {
-  std::string front, back;
+  std::string front, back; ///< the two sides, each a whole SVG
 };
 
 namespace detail {

@@ -21,8 +21,8 @@ enum class Slip : std::uint8_t {
 
 /// A page as the reader meets it.
 struct PageRead {
-  int page{};
-  bool upright{};
+  int page{};     ///< the page that would come up; 0 for none
+  bool upright{}; ///< true where it would stand upright
   friend constexpr bool operator==(PageRead, PageRead) = default;
 };
 

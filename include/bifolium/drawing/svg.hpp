@@ -58,27 +58,28 @@ inline std::string svg_number(double length) {
 
 /// A point of the drawing, millimetres from its left and upper edge.
 struct Spot {
-  double x{}, y{};
+  double x{}, y{}; ///< millimetres, from the left and from above
   friend constexpr bool operator==(Spot, Spot) = default;
 };
 
 /// How a line is drawn. Kinds of line differ in breaking and weight, never in colour: they must survive a copier.
 struct Stroke {
-  double width{0.25};
-  std::string_view breaks{}; ///< lengths of dashes and gaps in mm, "2 1"; empty: unbroken
-  std::string_view colour{"black"};
+  double width{0.25};               ///< millimetres
+  std::string_view breaks{};        ///< lengths of dashes and gaps in mm, "2 1"; empty: unbroken
+  std::string_view colour{"black"}; ///< a name or number of a colour, as SVG has it
 };
 
+/// What of the text stands at its spot.
 enum class Anchor : std::uint8_t { start, middle, end };
 
 /// How text is set. `turned` is clockwise, about the middle of the text's height at its anchor.
 struct Lettering {
-  double size{4}; ///< of the type, in mm
-  Anchor anchor{Anchor::middle};
-  int turned{};
-  bool bold{}, italic{};
-  std::string_view kind{}; ///< written as `class`, so that a program can find it
-  std::string_view colour{"black"};
+  double size{4};                   ///< of the type, in mm
+  Anchor anchor{Anchor::middle};    ///< what of the text stands at its spot
+  int turned{};                     ///< degrees
+  bool bold{}, italic{};            ///< how the letters look
+  std::string_view kind{};          ///< written as `class`, so that a program can find it
+  std::string_view colour{"black"}; ///< a name or number of a colour, as SVG has it
 };
 
 /// One drawing in the making. Groups are opened and closed in pairs; `finish` gives the text.
@@ -111,11 +112,13 @@ public:
     put("<g class=\"", xml_escaped(kind), "\">\n");
     ++open_;
   }
+  /// Begins a group that is turned upside down about a spot.
   void open_upside_down(std::string_view kind, Spot about) {
     put("<g class=\"", xml_escaped(kind), "\" transform=\"rotate(180 ", svg_number(about.x), " ", svg_number(about.y),
         ")\">\n");
     ++open_;
   }
+  /// Ends a group.
   void close() {
     if (open_-- == 0) broken("no group of the drawing is open");
     put("</g>\n");
@@ -129,11 +132,13 @@ public:
         "\">\n");
     ++open_;
   }
+  /// Ends a window.
   void close_window() {
     if (open_-- == 0) broken("no window of the drawing is open");
     put("</svg>\n");
   }
 
+  /// A straight line.
   void line(Spot from, Spot to, Stroke const& how = {}, std::string_view kind = {}) {
     put("<line");
     if (!kind.empty()) put(" class=\"", xml_escaped(kind), "\"");
@@ -152,6 +157,7 @@ public:
     if (!how.breaks.empty()) put(" stroke-dasharray=\"", xml_escaped(how.breaks), "\"");
     put("/>\n");
   }
+  /// A circle.
   void circle(Spot middle, double radius, Stroke const& how = {}, std::string_view filled = "none") {
     put("<circle");
     attribute("cx", middle.x), attribute("cy", middle.y), attribute("r", radius);

@@ -17,13 +17,13 @@ inline namespace v0 {
 /// What trimming does to the logarithms of height and width: means (below 0) and covariance. The spread of sheets of one
 /// name is part of it.
 struct TrimModel {
-  double height{}, width{};
-  double height_variance{}, covariance{}, width_variance{};
+  double height{}, width{};                                 ///< means: how much of the leaf is left, as a logarithm
+  double height_variance{}, covariance{}, width_variance{}; ///< how far copies differ
 };
 
 /// One of the four sheets of the first printers.
 struct EarlySheet {
-  char const* name;
+  char const* name;             ///< as the trade calls it
   double short_side, long_side; ///< mm
 };
 /// The Bologna stone of 1389 (recute 315 x 445-450, realle 445 x 610-615, imperialle 500 x 740; mecane 345 x 500-515),

@@ -20,6 +20,7 @@ constexpr void scheme_text_is_wrong_at(int line, int column, Problem problem) {
   (void)line, (void)column;
   if (problem != Problem::none) broken("the text of a scheme is wrong");
 }
+/// Its name is what a compiler shows for a misspelt `"..."_scheme`.
 inline void there_is_no_scheme_of_that_name() { broken("there is no attested scheme of that name"); }
 
 /// One row of the table of attested schemes.
@@ -27,8 +28,10 @@ class Attested {
   std::uint8_t row_{};
 
 public:
+  /// How many schemes there are; their rows count from 0.
   static constexpr int count = static_cast<int>(detail::attested_count);
 
+  /// The scheme of that row.
   constexpr explicit Attested(SchemeRow row) : row_{static_cast<std::uint8_t>(row)} {
     if (row_ >= count) broken("the table of schemes has no such row");
   }
@@ -39,6 +42,7 @@ public:
     return std::nullopt;
   }
 
+  /// The row of the table.
   [[nodiscard]] constexpr SchemeRow row() const noexcept { return static_cast<SchemeRow>(row_); }
   /// The scheme in the language of folding.
   [[nodiscard]] constexpr std::string_view text() const { return detail::attested_rows[row_].text; }
@@ -50,8 +54,10 @@ public:
     while (start[size] != ' ') ++size;
     return {start, size};
   }
+  /// How far the grid is attested.
   [[nodiscard]] constexpr Attestation attestation() const { return detail::attested_rows[row_].attestation; }
   [[nodiscard]] constexpr std::string_view what() const { return detail::attested_rows[row_].what; }
+  /// Where it was read; empty for what follows from the rules.
   [[nodiscard]] constexpr std::string_view source() const { return detail::attested_rows[row_].source; }
   /// Reads the text.
   [[nodiscard]] constexpr Scheme scheme() const {
@@ -89,15 +95,28 @@ consteval Scheme written(std::string_view text) {
 
 /// The schemes most often named. All 61 are `SchemeRow`s, and "..."_scheme finds each by its id.
 namespace schemes {
-inline constexpr Attested broadside{SchemeRow::broadside}, folio{SchemeRow::folio},
-    folio_in_sixes{SchemeRow::folio_in_sixes}, folio_in_eights{SchemeRow::folio_in_eights}, quarto{SchemeRow::quarto},
-    quarto_in_eights{SchemeRow::quarto_in_eights}, quarto_half_sheet{SchemeRow::quarto_half_sheet},
-    sexto{SchemeRow::sexto}, octavo{SchemeRow::octavo}, octavo_half_sheet{SchemeRow::octavo_half_sheet},
-    duodecimo{SchemeRow::duodecimo}, duodecimo_half_sheet{SchemeRow::duodecimo_half_sheet},
-    long_duodecimo{SchemeRow::long_duodecimo}, sextodecimo{SchemeRow::sextodecimo},
-    sextodecimo_in_eights{SchemeRow::sextodecimo_in_eights}, octodecimo_in_sixes{SchemeRow::octodecimo_in_sixes},
-    vicesimo_quarto_in_twelves{SchemeRow::vicesimo_quarto_in_twelves},
-    tricesimo_secundo_in_eights{SchemeRow::tricesimo_secundo_in_eights};
+inline constexpr Attested broadside{SchemeRow::broadside};                 ///< a sheet unfolded
+inline constexpr Attested folio{SchemeRow::folio};                         ///< folded once
+inline constexpr Attested folio_in_sixes{SchemeRow::folio_in_sixes};       ///< three sheets inside one another
+inline constexpr Attested folio_in_eights{SchemeRow::folio_in_eights};     ///< four sheets inside one another
+inline constexpr Attested quarto{SchemeRow::quarto};                       ///< folded twice
+inline constexpr Attested quarto_in_eights{SchemeRow::quarto_in_eights};   ///< two sheets inside one another
+inline constexpr Attested quarto_half_sheet{SchemeRow::quarto_half_sheet}; ///< half a sheet, worked from one forme
+inline constexpr Attested sexto{SchemeRow::sexto};                         ///< a common French manner
+inline constexpr Attested octavo{SchemeRow::octavo};                       ///< folded three times
+inline constexpr Attested octavo_half_sheet{SchemeRow::octavo_half_sheet}; ///< half a sheet, worked from one forme
+inline constexpr Attested duodecimo{SchemeRow::duodecimo};                 ///< the off-cut inset
+inline constexpr Attested duodecimo_half_sheet{
+    SchemeRow::duodecimo_half_sheet};                                ///< half a sheet, worked from one forme
+inline constexpr Attested long_duodecimo{SchemeRow::long_duodecimo}; ///< columns folded to and fro
+inline constexpr Attested sextodecimo{SchemeRow::sextodecimo};       ///< folded four times
+inline constexpr Attested sextodecimo_in_eights{
+    SchemeRow::sextodecimo_in_eights};                                         ///< two gatherings of eight from a sheet
+inline constexpr Attested octodecimo_in_sixes{SchemeRow::octodecimo_in_sixes}; ///< three gatherings of six from a sheet
+inline constexpr Attested vicesimo_quarto_in_twelves{
+    SchemeRow::vicesimo_quarto_in_twelves}; ///< two gatherings of twelve from a sheet
+inline constexpr Attested tricesimo_secundo_in_eights{
+    SchemeRow::tricesimo_secundo_in_eights}; ///< four gatherings of eight from a sheet
 } // namespace schemes
 
 namespace detail {

@@ -16,8 +16,8 @@ inline namespace v0 {
 
 /// A leaf of a folded sheet: the gathering, counting from 0 in the order of the scheme, and the leaf in it.
 struct LeafAt {
-  int gathering{};
-  Leaf<> leaf;
+  int gathering{}; ///< from 0, in the order of the scheme
+  Leaf<> leaf;     ///< the leaf in that gathering
   friend constexpr bool operator==(LeafAt, LeafAt) = default;
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, LeafAt at) {
@@ -85,14 +85,19 @@ public:
     }
   }
 
+  /// Leaves of one copy.
   [[nodiscard]] constexpr int leaves() const noexcept { return leaf_count_; }
+  /// Sheets of one copy.
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
+  /// Gatherings of one copy.
   [[nodiscard]] constexpr int gatherings() const noexcept { return gathering_count_; }
+  /// Whether the book turns right to left.
   [[nodiscard]] constexpr Reads reads() const noexcept { return reads_; }
   /// As the scheme states it.
   [[nodiscard]] constexpr Format format() const noexcept { return format_; }
   /// pre (these three): an index counting from 0.
   [[nodiscard]] constexpr SheetLine const& sheet(int s) const { return sheets_[checked(s, sheet_count_)]; }
+  /// The gathering of that number. pre: 0 <= g < gatherings().
   [[nodiscard]] constexpr Gathering<> gathering(int g) const {
     return Gathering<>{gatherings_[checked(g, gathering_count_)].leaves};
   }

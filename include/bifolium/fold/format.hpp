@@ -40,7 +40,9 @@ enum class Shape : std::uint8_t {
 /// A format statement: 8° (8vo, octavo), 1/2°, oblong 4°, single sheet, not determined.
 class Format {
 public:
+  /// What is known of the format: nothing, one sheet unfolded, a part of a sheet, or so many leaves to the sheet.
   enum class Kind : std::uint8_t { not_determined, single_sheet, part, leaves };
+  /// The most leaves to a sheet that a format is read with.
   static constexpr int most_leaves = 128;
 
   /// "Not determined".
@@ -55,8 +57,11 @@ public:
   /// A single sheet of which no record says what part of the full sheet it is ("s.sh.", "broadside").
   [[nodiscard]] static constexpr Format single_sheet() { return {Kind::single_sheet, 1, Shape::usual}; }
 
+  /// What is known.
   [[nodiscard]] constexpr Kind kind() const noexcept { return kind_; }
+  /// The shape of the leaf where it is said, as in oblong 4°.
   [[nodiscard]] constexpr Shape shape() const noexcept { return shape_; }
+  /// The same format with another shape.
   [[nodiscard]] constexpr Format with(Shape shape) const { return {kind_, number_, shape}; }
   /// How many leaves a sheet makes: 8 for 8°, 2 for 1/2°; none where the statement does not say.
   [[nodiscard]] constexpr std::optional<int> leaves_to_sheet() const noexcept {

@@ -14,15 +14,15 @@ inline namespace v0 {
 
 /// A leaf held upright.
 template <class L> struct LeafSize {
-  L height{}, width{};
+  L height{}, width{}; ///< of the leaf as it is read
   friend constexpr bool operator==(LeafSize const&, LeafSize const&) = default;
 };
 
 /// What a leaf implies: the least sheet, and whether its longer side lies as the scheme lays the long side of its paper.
 /// Where it does not, the leaf is of another shape than the scheme's leaves.
 template <class L> struct ImpliedSheet {
-  Sheet<L> least;
-  bool lies_as_laid{};
+  Sheet<L> least;      ///< the least sheet the leaf can be a part of
+  bool lies_as_laid{}; ///< its longer side lies as the scheme lays the long side of its paper
   friend constexpr bool operator==(ImpliedSheet const&, ImpliedSheet const&) = default;
 };
 
@@ -54,7 +54,7 @@ template <LengthLike L> constexpr LeafSize<L> leaf_size(SheetLine const& lay, Sh
 /// The size of one leaf of a fold, the sheet divided evenly.
 template <int N, LengthLike L>
 constexpr LeafSize<L> leaf_size(Fold<N> const& fold, LeafAt leaf, Sheet<L> const& paper) {
-  return bifolium::v0::leaf_size(fold.sheet(fold.cell(leaf).sheet), paper);
+  return bifolium::leaf_size(fold.sheet(fold.cell(leaf).sheet), paper);
 }
 /// The size of one leaf where creases and cuts were measured: the heights of the rows from the far edge, the widths of
 /// the columns from the left, of the sheet it is part of. pre: one length for each row and column.

@@ -12,8 +12,8 @@ inline namespace v0 {
 
 /// A format found at the beginning of a text, and how many bytes it took.
 struct FormatRead {
-  Format format;
-  std::size_t bytes{};
+  Format format;       ///< what was read
+  std::size_t bytes{}; ///< how much of the text it took
 };
 
 namespace detail {

@@ -19,12 +19,13 @@ enum class ChainLines : std::uint8_t { unknown, vertical, horizontal, both };
 /// A place in a leaf as fractions of its height from the head and of its width from the gutter; 0 and 1 are the edges,
 /// so a mark there is divided between leaves.
 struct PointOfLeaf {
-  double from_head{}, from_gutter{};
+  double from_head{}, from_gutter{}; ///< parts of the height from the head, of the width from the gutter: 0 to 1
   friend constexpr bool operator==(PointOfLeaf, PointOfLeaf) = default;
 };
 
 /// An edge of a leaf of the folded, unopened, uncut sheet.
 struct Edge {
+  /// What an edge of the leaf was in the sheet.
   enum class Kind : std::uint8_t {
     deckle,        ///< an edge of the sheet as it came from the mould
     cut,           ///< made when the sheet was cut for folding
@@ -32,7 +33,7 @@ struct Edge {
     bolt,          ///< a fold at head, tail or fore-edge
     gutter,        ///< the fold at the spine
   };
-  Kind kind{};
+  Kind kind{};                  ///< what the edge was
   std::optional<LeafAt> mate{}; ///< the leaf on the other side of a fold
   friend constexpr bool operator==(Edge const&, Edge const&) = default;
 };
@@ -42,12 +43,14 @@ enum class Lie : std::uint8_t { as_given, end_for_end, side_for_side, both_ways 
 
 /// Everything a leaf shows.
 struct LeafShows {
-  Edge head{}, tail{}, gutter{}, fore_edge{};
-  std::optional<ChainLines> chain_lines{}; ///< none where the mould gives none or the sheet does not tell
+  Edge head{}, tail{}, gutter{}, fore_edge{}; ///< the four edges of the leaf as it is read
+  std::optional<ChainLines> chain_lines{};    ///< none where the mould gives none or the sheet does not tell
   /// By `Lie`. With the ordinary mould, as given and end for end are the two halves of the sheet; the others repeat them.
   std::array<std::optional<PointOfLeaf>, 4> watermark{}, countermark{};
+  /// Holes the press made to hold the sheet, where the leaf has any
   std::array<std::optional<PointOfLeaf>, 2> point_holes{};
 
+  /// Where the mark shows if the sheet lay so; nothing where it falls in another leaf.
   [[nodiscard]] constexpr std::optional<PointOfLeaf> watermark_lying(Lie lie) const {
     return watermark[static_cast<std::size_t>(lie)];
   }

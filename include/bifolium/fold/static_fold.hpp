@@ -10,6 +10,7 @@
 namespace bifolium {
 inline namespace v0 {
 
+/// Its name and arguments are what a compiler shows for a scheme that does not fold.
 constexpr void scheme_does_not_fold_at(int line, int column, Problem problem) {
   (void)line, (void)column;
   if (problem != Problem::none) broken("the scheme does not fold to gatherings");

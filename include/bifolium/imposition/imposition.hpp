@@ -19,7 +19,7 @@ enum class Head : std::uint8_t { far, near };
 /// A page as it stands in a forme.
 struct Standing {
   std::uint16_t page{}; ///< of the scheme, which is not the page of the book
-  Head head{};
+  Head head{};          ///< which way its head points
   friend constexpr bool operator==(Standing, Standing) = default;
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Standing s) {
@@ -34,13 +34,14 @@ constexpr std::uint16_t page_number(int page) {
 } // namespace detail
 /// Page `page` with its head far (up, as the forme is drawn) or near (down). pre: 1 to 65535.
 constexpr Standing head_up(int page) { return {detail::page_number(page), Head::far}; }
+/// Page `page` with its head towards the compositor.
 constexpr Standing head_down(int page) { return {detail::page_number(page), Head::near}; }
 
 /// Where a page stands: sheet, row from the far edge and column from the left of the forme as the type lies, from 0.
 struct Place {
-  std::uint8_t sheet{}, row{}, column{};
-  Side side{};
-  Head head{};
+  std::uint8_t sheet{}, row{}, column{}; ///< the sheet, and the place in its forme: all from 0
+  Side side{};                           ///< outer or inner forme
+  Head head{};                           ///< which way the head points
   friend constexpr bool operator==(Place, Place) = default;
 };
 
@@ -50,9 +51,12 @@ class FormeView {
   int rows_, columns_;
 
 public:
+  /// A view of `row_count * column_count` pages, the far row first.
   constexpr FormeView(Standing const* first, int row_count, int column_count)
       : first_{first}, rows_{row_count}, columns_{column_count} {}
+  /// Rows of pages, from the far edge.
   [[nodiscard]] constexpr int rows() const noexcept { return rows_; }
+  /// Columns of pages, from the left.
   [[nodiscard]] constexpr int columns() const noexcept { return columns_; }
   [[nodiscard]] constexpr Standing const* begin() const noexcept { return first_; }
   [[nodiscard]] constexpr Standing const* end() const noexcept { return first_ + rows_ * columns_; }
@@ -92,6 +96,7 @@ template <int N> class Imposition {
   constexpr void find_runs(Fold<N> const& fold);
 
 public:
+  /// Where each page of the fold stands.
   constexpr explicit Imposition(Fold<N> const& fold);
   /// The same formes with room for any number of leaves.
   template <int M>
@@ -99,13 +104,16 @@ public:
 
   /// How many different pages stand in the formes: copies are not counted again.
   [[nodiscard]] constexpr int pages() const noexcept { return page_count_; }
+  /// How many sheets.
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
   /// pre: counting from 0.
   [[nodiscard]] constexpr SheetLine const& sheet(int s) const {
     if (s < 0 || s >= sheet_count_) broken("there is no sheet of that number");
     return sheets_[static_cast<std::size_t>(s)];
   }
+  /// Rows of one forme of that sheet. pre: the sheet is there.
   [[nodiscard]] constexpr int rows(int sheet_number = 0) const { return sheet(sheet_number).rows; }
+  /// Columns of one forme of that sheet. pre: the sheet is there.
   [[nodiscard]] constexpr int columns(int sheet_number = 0) const { return sheet(sheet_number).columns; }
   /// One forme prints both sides of the sheet.
   [[nodiscard]] constexpr bool one_forme(int sheet_number = 0) const { return sheet(sheet_number).one_forme; }

@@ -12,7 +12,7 @@ inline namespace v0 {
 
 /// Letters used beside the 23. With `j` the letters I and J are two, with `u` the letters U and V are two.
 struct Letters {
-  bool j{}, u{}, w{};
+  bool j{}, u{}, w{}; ///< true where the letter was used
   friend constexpr bool operator==(Letters, Letters) = default;
 };
 
@@ -30,8 +30,10 @@ class Alphabet {
   }
 
 public:
+  /// Places of the doubtful letters among twenty-six, from 1.
   static constexpr int j = 10, u = 21, v = 22, w = 23;
 
+  /// Twenty-three letters, and those that are added.
   constexpr explicit Alphabet(Letters added = {}) noexcept
       : has_{0x3FFFFFFU & ~((added.j ? 0U : bit(j)) | (added.u ? 0U : bit(u)) | (added.w ? 0U : bit(w)))} {}
 
@@ -63,6 +65,7 @@ private:
   static constexpr std::uint32_t every23 = 0x3FFFFFFU & ~((1U << 9U) | (1U << 20U) | (1U << 22U));
 };
 
+/// Letters of the Greek alphabet.
 inline constexpr int greek_letters = 24;
 
 } // namespace v0

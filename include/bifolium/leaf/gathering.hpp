@@ -47,10 +47,12 @@ public:
   constexpr Gathering() requires(N != dynamic) = default;
   /// pre: 1 to 4096 leaves.
   constexpr explicit Gathering(int number_of_leaves) requires(N == dynamic) : Base{number_of_leaves} {}
+  /// A number known while compiling becomes one known when run.
   template <int M>
   requires(N == dynamic && M != dynamic) constexpr Gathering(Gathering<M> other) : Base{other.leaves()} {}
 
   using Base::leaves;
+  /// Two to a leaf.
   [[nodiscard]] constexpr int pages() const noexcept { return 2 * leaves(); }
   /// Leaf `number`, counting from 1. pre: 1 to leaves().
   [[nodiscard]] constexpr Leaf<N> leaf(int number) const {
@@ -68,6 +70,7 @@ public:
     return out << "gathering of " << g.leaves();
   }
 };
+/// A number in parentheses is known when run.
 Gathering(int)->Gathering<dynamic>;
 
 } // namespace v0

@@ -30,6 +30,7 @@ public:
       : Base{in.leaves()}, number_{static_cast<std::uint16_t>(number)} {
     must_exist(number);
   }
+  /// A number known while compiling becomes one known when run.
   template <int M>
   requires(N == dynamic && M != dynamic) constexpr Leaf(Leaf<M> other)
       : Base{other.leaves()}, number_{static_cast<std::uint16_t>(other.number())} {}

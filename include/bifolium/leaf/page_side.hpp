@@ -14,13 +14,18 @@ template <int N> class PageSide {
   bool verso_;
 
 public:
+  /// One side of a leaf.
   constexpr PageSide(Leaf<N> leaf, bool verso) : leaf_{leaf}, verso_{verso} {}
+  /// A number known while compiling becomes one known when run.
   template <int M>
   requires(N == dynamic && M != dynamic) constexpr PageSide(PageSide<M> other)
       : leaf_{other.leaf()}, verso_{other.is_verso()} {}
 
+  /// The leaf it is a side of.
   [[nodiscard]] constexpr Leaf<N> leaf() const noexcept { return leaf_; }
+  /// The side behind.
   [[nodiscard]] constexpr bool is_verso() const noexcept { return verso_; }
+  /// The side in front.
   [[nodiscard]] constexpr bool is_recto() const noexcept { return !verso_; }
   /// 1 to 2N, the recto of the first leaf being 1. The page of the scheme and the page of the book are other counts.
   [[nodiscard]] constexpr int page_in_gathering() const noexcept { return 2 * leaf_.number() - (verso_ ? 0 : 1); }

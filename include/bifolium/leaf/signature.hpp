@@ -37,6 +37,7 @@ public:
   static constexpr std::size_t longest_text = 23;
   /// The highest multiple; 13I is attested (Macklin Bible, 1800).
   static constexpr std::uint32_t highest_multiple = 9999;
+  /// The highest number a gathering can be signed with.
   static constexpr std::uint32_t highest_number = 999999;
 
 private:
@@ -71,6 +72,7 @@ public:
     if (place < 1 || place > greek_letters) broken("a Greek letter is from 1 to 24");
     return {capital ? Mark::greek_capital : Mark::greek, place, within(multiple, highest_multiple)};
   }
+  /// A gathering signed with a number. pre: 1 <= figure <= highest_number.
   static constexpr Signature number(std::uint32_t figure) { return {Mark::number, 0, within(figure, highest_number)}; }
   /// `kind` is symbol, name or printed; the text is copied.
   static constexpr Signature text(Mark kind, char const* bytes, std::size_t size, std::uint32_t multiple = 1) {
@@ -79,9 +81,11 @@ public:
     result.take(bytes, size);
     return result;
   }
+  /// An unsigned gathering before the signed ones.
   static constexpr Signature pi(std::uint32_t multiple = 1) {
     return {Mark::pi, 0, within(multiple, highest_multiple)};
   }
+  /// An unsigned gathering among or after the signed ones.
   static constexpr Signature chi(std::uint32_t multiple = 1) {
     return {Mark::chi, 0, within(multiple, highest_multiple)};
   }
@@ -115,8 +119,11 @@ public:
     return result;
   }
 
+  /// What kind of sign it is.
   [[nodiscard]] constexpr Mark mark() const noexcept { return mark_; }
+  /// A letter of any alphabet.
   [[nodiscard]] constexpr bool is_letter() const noexcept { return mark_ <= Mark::greek_capital; }
+  /// A Latin letter.
   [[nodiscard]] constexpr bool is_latin() const noexcept { return mark_ <= Mark::small; }
   /// The number of the letter: among 26 (Latin) or 24 (Greek); 0 where the mark is no letter.
   [[nodiscard]] constexpr int letter_number() const noexcept { return letter_; }
@@ -124,11 +131,15 @@ public:
   [[nodiscard]] constexpr std::uint32_t multiple() const noexcept { return multiple_; }
   /// The raised figure before the mark; 0 in the first series.
   [[nodiscard]] constexpr int series() const noexcept { return series_; }
+  /// Whether it stands for a gathering signed as another is.
   [[nodiscard]] constexpr Duplicate duplicate() const noexcept { return duplicate_; }
+  /// What stands beside the letter.
   [[nodiscard]] constexpr Beside beside() const noexcept { return beside_; }
+  /// Written in quotation marks: as printed, by mistake.
   [[nodiscard]] constexpr bool is_quoted() const noexcept { return quoted_; }
   /// The text of a symbol, name or printed mark, or the symbol beside a letter; ended by a zero.
   [[nodiscard]] constexpr char const* text() const noexcept { return text_; }
+  /// Bytes of the text `write` makes, at most.
   [[nodiscard]] constexpr std::size_t text_size() const noexcept { return size_; }
 
   /// The two belong to one run of marks: only letter, figure or multiple may differ.

@@ -22,28 +22,29 @@ inline namespace v0 {
 /// A unit says how many millimetres it has, as a ratio of whole numbers: `num` / `den`. `symbol` is what stands behind
 /// the number; a unit of your own may go without (a std::ratio is such a unit).
 struct Millimetre {
-  static constexpr std::int64_t num = 1, den = 1;
-  static constexpr char const* symbol = "mm";
+  static constexpr std::int64_t num = 1, den = 1; ///< one of it, in millimetres, as a fraction
+  static constexpr char const* symbol = "mm";     ///< as it is written behind a number
 };
+/// The centimetre: ten millimetres.
 struct Centimetre {
-  static constexpr std::int64_t num = 10, den = 1;
-  static constexpr char const* symbol = "cm";
+  static constexpr std::int64_t num = 10, den = 1; ///< one of it, in millimetres, as a fraction
+  static constexpr char const* symbol = "cm";      ///< as it is written behind a number
 };
 /// The inch of 25.4 mm (international since 1959; the older English inch differs in the seventh figure).
 struct Inch {
-  static constexpr std::int64_t num = 127, den = 5;
-  static constexpr char const* symbol = "in";
+  static constexpr std::int64_t num = 127, den = 5; ///< one of it, in millimetres, as a fraction
+  static constexpr char const* symbol = "in";       ///< as it is written behind a number
 };
 /// The pouce of Paris. The law of 19 frimaire VIII (1799) made the metre 443.296 lignes of it, so 1 pouce = 12 lignes =
 /// 375000/13853 mm, which is 27.069949 mm to six places.
 struct ParisInch {
-  static constexpr std::int64_t num = 375'000, den = 13'853;
-  static constexpr char const* symbol = "pouces";
+  static constexpr std::int64_t num = 375'000, den = 13'853; ///< one of it, in millimetres, as a fraction
+  static constexpr char const* symbol = "pouces";            ///< as it is written behind a number
 };
 /// The ligne, a twelfth of a pouce.
 struct ParisLine {
-  static constexpr std::int64_t num = 31'250, den = 13'853;
-  static constexpr char const* symbol = "lignes";
+  static constexpr std::int64_t num = 31'250, den = 13'853; ///< one of it, in millimetres, as a fraction
+  static constexpr char const* symbol = "lignes";           ///< as it is written behind a number
 };
 
 template <class T>
@@ -110,8 +111,8 @@ template <class Rep, class Unit> class Length {
   Rep count_{};
 
 public:
-  using rep = Rep;
-  using unit = Unit;
+  using rep = Rep;   ///< what counts
+  using unit = Unit; ///< what is counted
 
   /// Nothing: 0 of the unit.
   constexpr Length() = default;
@@ -121,6 +122,7 @@ public:
            (!std::integral<Rep> || detail::keeps_number<Rep, Number> ||
             (std::integral<Number> && !std::is_same_v<Number, bool>))) constexpr explicit Length(Number const& number)
       : count_{static_cast<Rep>(number)} {}
+  /// A length in another unit, where nothing is lost.
   template <class Rep2, class Unit2>
   requires(std::convertible_to<Rep2, Rep> &&
            (!std::integral<Rep> ||
@@ -128,8 +130,10 @@ public:
              detail::Conversion<Unit2, Unit>::den == 1))) constexpr Length(Length<Rep2, Unit2> other)
       : count_{converted(static_cast<Rep>(other.count()), other)} {}
 
+  /// How many of the unit.
   [[nodiscard]] constexpr Rep count() const { return count_; }
 
+  /// The same length the other way.
   constexpr Length operator-() const { return Length{static_cast<Rep>(-count_)}; }
   constexpr Length& operator+=(Length other) { return count_ = static_cast<Rep>(count_ + other.count_), *this; }
   constexpr Length& operator-=(Length other) { return count_ = static_cast<Rep>(count_ - other.count_), *this; }
@@ -152,10 +156,15 @@ private:
   }
 };
 
+/// Lengths in millimetres.
 using millimetres = Length<double, Millimetre>;
+/// Lengths in centimetres.
 using centimetres = Length<double, Centimetre>;
+/// Lengths in inches of 25.4 mm.
 using inches = Length<double, Inch>;
+/// Lengths in the inches of Paris, pouces.
 using paris_inches = Length<double, ParisInch>;
+/// Lengths in the lines of Paris, lignes.
 using paris_lines = Length<double, ParisLine>;
 
 } // namespace v0
@@ -199,25 +208,30 @@ template <class To, class Rep, class Unit> [[nodiscard]] constexpr To ceil(Lengt
   return length_cast<To>(cut < from ? Whole{cut.count() + 1} : cut);
 }
 
+/// The sum, in the unit where the two meet.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator+(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
   return Common{Common{a}.count() + Common{b}.count()};
 }
+/// The difference, in the unit where the two meet.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator-(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
   return Common{Common{a}.count() - Common{b}.count()};
 }
+/// So many times the length.
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator*(Length<Rep, Unit> length, Number factor) {
   using Out = std::common_type_t<Rep, Number>;
   return Length<Out, Unit>{static_cast<Out>(length.count()) * static_cast<Out>(factor)};
 }
+/// So many times the length.
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator*(Number factor, Length<Rep, Unit> length) {
   return length * factor;
 }
+/// That part of the length; whole numbers are cut off.
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator/(Length<Rep, Unit> length, Number divisor) {
   using Out = std::common_type_t<Rep, Number>;
@@ -236,6 +250,7 @@ template <class Rep1, class Unit1, class Rep2, class Unit2>
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
   return Common{a}.count() == Common{b}.count();
 }
+/// Compared in the unit where the two meet.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator<=>(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
@@ -244,15 +259,25 @@ template <class Rep1, class Unit1, class Rep2, class Unit2>
 
 /// `201_mm`, `32_cm`, `4.75_in`, `36.5_pouces`, `6_lignes`: always counted in double.
 inline namespace literals {
+/// 187_mm
 constexpr millimetres operator""_mm(unsigned long long n) { return millimetres{static_cast<double>(n)}; }
+/// 187.5_mm
 constexpr millimetres operator""_mm(long double n) { return millimetres{static_cast<double>(n)}; }
+/// 19_cm
 constexpr centimetres operator""_cm(unsigned long long n) { return centimetres{static_cast<double>(n)}; }
+/// 18.7_cm
 constexpr centimetres operator""_cm(long double n) { return centimetres{static_cast<double>(n)}; }
+/// 7_in
 constexpr inches operator""_in(unsigned long long n) { return inches{static_cast<double>(n)}; }
+/// 7.25_in
 constexpr inches operator""_in(long double n) { return inches{static_cast<double>(n)}; }
+/// 12_pouces
 constexpr paris_inches operator""_pouces(unsigned long long n) { return paris_inches{static_cast<double>(n)}; }
+/// 12.5_pouces
 constexpr paris_inches operator""_pouces(long double n) { return paris_inches{static_cast<double>(n)}; }
+/// 6_lignes
 constexpr paris_lines operator""_lignes(unsigned long long n) { return paris_lines{static_cast<double>(n)}; }
+/// 6.5_lignes
 constexpr paris_lines operator""_lignes(long double n) { return paris_lines{static_cast<double>(n)}; }
 } // namespace literals
 

@@ -22,15 +22,16 @@ enum class ChainRun : std::uint8_t {
 /// A point of the sheet as fractions of its sides: `along` the long side, `across` along the short side, each 0 to 1.
 /// From which corner is settled only when the sheet is laid on the press; all four ways are possible.
 struct PointOfSheet {
-  double along{}, across{};
+  double along{}, across{}; ///< parts of the long and of the short side: 0 to 1
   friend constexpr bool operator==(PointOfSheet, PointOfSheet) = default;
 };
 
 /// A mould, by what it leaves in the sheet.
 struct Mould {
-  ChainRun chains{ChainRun::parallel_to_short_side};
+  ChainRun chains{ChainRun::parallel_to_short_side}; ///< which way the chains run
+  /// The middle of the mark, as the mould lies with its long side near
   std::optional<PointOfSheet> watermark{PointOfSheet{0.25, 0.5}};
-  std::optional<PointOfSheet> countermark{};
+  std::optional<PointOfSheet> countermark{}; ///< the middle of a second mark
   friend constexpr bool operator==(Mould const&, Mould const&) = default;
 };
 
@@ -45,7 +46,9 @@ inline constexpr Mould central_mark_mould{.watermark = PointOfSheet{0.5, 0.5}};
 /// The mark near an edge of the sheet, as in central and southern France 1535-70 (Heawood to McKerrow, 1928). The source
 /// gives no distance: a twelfth of the short side is an assumption.
 inline constexpr Mould edge_mark_mould{.watermark = PointOfSheet{0.25, 1.0 / 12}};
+/// Laid paper of the machine: its lines say nothing of the sheet's lie.
 inline constexpr Mould machine_laid_mould{.chains = ChainRun::not_told_by_the_sheet, .watermark = std::nullopt};
+/// Wove paper: neither chains nor marks.
 inline constexpr Mould wove_mould{.chains = ChainRun::no_chains, .watermark = std::nullopt};
 
 } // namespace v0

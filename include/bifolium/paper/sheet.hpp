@@ -15,17 +15,22 @@ inline namespace v0 {
 ///   `static constexpr double ratio(L a, L b)`: how many times b goes into a.
 template <class L> struct LengthTraits;
 
+/// Plain numbers, all in one unit that the user keeps in mind.
 template <std::floating_point L> struct LengthTraits<L> {
+  /// One of `of` equal parts.
   static constexpr L part(L whole, int of) { return whole / static_cast<L>(of); }
+  /// How many times `b` goes into `a`.
   static constexpr double ratio(L a, L b) { return static_cast<double>(a) / static_cast<double>(b); }
 };
 
 /// Not for lengths counted in whole numbers: half a sheet of 297 mm is not 148 mm.
 template <class Rep, class Unit>
 requires(!std::integral<Rep>) struct LengthTraits<Length<Rep, Unit>> {
+  /// One of `of` equal parts.
   static constexpr Length<Rep, Unit> part(Length<Rep, Unit> whole, int of) {
     return Length<Rep, Unit>{whole.count() / static_cast<Rep>(of)};
   }
+  /// How many times `b` goes into `a`.
   static constexpr double ratio(Length<Rep, Unit> a, Length<Rep, Unit> b) {
     if constexpr (std::floating_point<Rep>)
       return static_cast<double>(a.count()) / static_cast<double>(b.count());
@@ -49,7 +54,7 @@ template <class L> class Sheet {
   L short_, long_;
 
 public:
-  using length_type = L;
+  using length_type = L; ///< what the sides are measured in
 
   /// The sides in either order. pre: both more than nothing (so not NaN either).
   constexpr Sheet(L a, L b) : short_(b < a ? b : a), long_(b < a ? a : b) {
@@ -62,7 +67,9 @@ public:
            detail::keeps_number<L, M>) constexpr Sheet(Sheet<M> const& other)
       : short_{other.short_side()}, long_{other.long_side()} {}
 
+  /// The shorter of the two sides.
   [[nodiscard]] constexpr L short_side() const { return short_; }
+  /// The longer of the two sides.
   [[nodiscard]] constexpr L long_side() const { return long_; }
   /// Long side over short side: 1.414 for ISO paper, 1.2 to 1.5 for most hand-made sheets.
   [[nodiscard]] constexpr double ratio() const { return LengthTraits<L>::ratio(long_, short_); }

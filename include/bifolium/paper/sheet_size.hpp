@@ -69,7 +69,7 @@ enum class SheetSource : std::uint8_t {
 
 /// Years, both included.
 struct Years {
-  int from{}, to{};
+  int from{}, to{}; ///< both included
   friend constexpr bool operator==(Years, Years) = default;
 };
 
@@ -79,16 +79,19 @@ struct Years {
 struct SheetSize {
   char const* name;                 ///< other names for the same sheet follow behind ` / `
   double short_figure, long_figure; ///< as the source gives them, in `unit`
-  SheetUnit unit;
-  Years years;
-  Region region;
-  PaperUse use;
-  SheetBasis basis;
-  Trust trust;
-  SheetSource source;
+  SheetUnit unit;                   ///< what the figures count
+  Years years;                      ///< when the size is attested
+  Region region;                    ///< where it was used
+  PaperUse use;                     ///< what it was made for
+  SheetBasis basis;                 ///< what kind of statement the figures are
+  Trust trust;                      ///< how good the evidence is
+  SheetSource source;               ///< where it was read
 
+  /// The short side, in millimetres.
   [[nodiscard]] constexpr millimetres short_side() const { return in_millimetres(short_figure); }
+  /// The long side, in millimetres.
   [[nodiscard]] constexpr millimetres long_side() const { return in_millimetres(long_figure); }
+  /// The sheet, in millimetres.
   [[nodiscard]] constexpr Sheet<millimetres> sheet() const { return {short_side(), long_side()}; }
   /// Whether the figures are those of sheets, and not the ends of a range.
   [[nodiscard]] constexpr bool is_of_sheets() const { return basis != SheetBasis::least && basis != SheetBasis::most; }

@@ -80,11 +80,12 @@ inline namespace v0 {
 
 /// A remark on one row, or on every row of a source where `name` is empty.
 struct SheetRemark {
-  SheetSource source;
-  char const* name;
-  char const* text;
+  SheetSource source; ///< whose remark it is
+  char const* name;   ///< the name of the size, or nothing for all of the source
+  char const* text;   ///< the remark
 };
 
+/// What a reader of the table should know beside its figures.
 inline constexpr SheetRemark sheet_remarks[]{
     {SheetSource::diet_library, "", "another rounding of the same stone"},
     {SheetSource::memory_bologna, "", "two of the four agree with the Diet Library"},

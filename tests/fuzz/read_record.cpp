@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+/// Any bytes as the record of a book: every error points into the record, and a record without one is a book that can be
+/// observed and reckoned, or is refused with a reason.
+#include <bifolium/bifolium.hpp>
+
+#include "must.hpp"
+#include "support/book.hpp"
+
+#include <algorithm>
+#include <sstream>
+
+using namespace bifolium;
+using fuzz::must;
+
+extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
+  std::string const text(data, data + size);
+  std::istringstream in{text};
+  std::vector<support::RecordError> errors;
+  auto const book = support::read_book(in, errors);
+  auto const lines = static_cast<unsigned>(std::count(text.begin(), text.end(), '\n')) + 1;
+  for (auto const& error : errors) {
+    must(error.line >= 1 && error.line <= lines && error.column >= 1 && !error.sentence.empty(), "an error nowhere",
+         text);
+    std::istringstream again{text};
+    std::string line;
+    for (unsigned i = 0; i < error.line; ++i) std::getline(again, line);
+    must(error.column <= column_of(line, line.size()), "a column behind the end of its line", text);
+  }
+  if (!errors.empty()) return 0;
+  if (auto const observation = observe(book.seen))
+    static_cast<void>(infer_format(*observation));
+  else
+    static_cast<void>(message(observation.error()));
+  if (book.copies && book.scheme) {
+    Edition edition;
+    edition.scheme = *book.scheme;
+    edition.pages = book.collation ? 2 * leaf_count(*book.collation) : 16;
+    edition.copies = *book.copies;
+    edition.overs_percent = book.overs;
+    edition.ream = book.ream;
+    if (auto const bill = reckon(edition))
+      must(bill->sheets.planned >= 0, "less than no paper", text);
+    else
+      static_cast<void>(message(bill.error()));
+  }
+  return 0;
+}

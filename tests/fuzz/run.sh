@@ -1,0 +1,29 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: MIT
+# Runs every fuzzer for so many seconds and reports its executions; a finding is kept in the folder and ends with 1.
+#   tests/fuzz/run.sh BUILD_FOLDER SECONDS [FOLDER_FOR_CORPORA]
+set -euo pipefail
+build=$(realpath "$1") seconds=$2 corpora=${3:-$1/corpora}
+seeds=$(realpath "$(dirname "$0")")/seeds
+mkdir -p "$corpora"
+corpora=$(realpath "$corpora")
+found=0
+for fuzzer in "$build"/fuzz_read_*; do
+  reader=${fuzzer##*/fuzz_read_}
+  corpus=$corpora/$reader
+  mkdir -p "$corpus"
+  if [ -f "$seeds/$reader.txt" ]; then # a seed a line
+    number=0
+    while IFS= read -r seed; do printf '%s' "$seed" >"$corpus/seed_$((++number))"; done <"$seeds/$reader.txt"
+  fi
+  [ -d "$seeds/$reader" ] && cp "$seeds/$reader"/* "$corpus"
+  log=$corpora/$reader.log
+  if "$fuzzer" -max_total_time="$seconds" -max_len=400 -timeout=10 -print_final_stats=1 -artifact_prefix="$corpora/$reader-" \
+    "$corpus" >"$log" 2>&1; then
+    outcome="nothing found"
+  else
+    outcome="FOUND, see $log" found=1
+  fi
+  printf '%-10s %12s executions  %s\n' "$reader" "$(sed -n 's/^stat::number_of_executed_units: *//p' "$log")" "$outcome"
+done
+exit $found
