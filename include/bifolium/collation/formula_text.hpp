@@ -146,6 +146,11 @@ public:
       return true;
     bool words = false;
     for (auto k = content; k < close; k += decode(text_, k).bytes) {
+      std::size_t bytes = 0;
+      if (entity(text_, k, bytes) != '\0') { // &amp; in a name is one character
+        k += bytes - 1;
+        continue;
+      }
       if (superscript_digit(code(k)) >= 0 || text_[k] == '^' || text_[k] == '<' || text_[k] == '(' || text_[k] == ';')
         return true;
       if (is_latin_letter(at(k)) && (k == content || !is_latin_letter(at(k - 1)))) words = words || is_word(k);
