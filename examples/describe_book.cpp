@@ -67,6 +67,22 @@ void tell_formula(Formula const& formula, std::string const& as_written, std::op
   std::cout << '\n';
 }
 
+/// Lines to paste into a record, and whether the pages stated behind the formula bear it out.
+void tell_lines(Formula const& formula, std::string const& size) {
+  auto const pages = pagination_of(formula);
+  auto const extent = pages && *pages ? extent_line(**pages) : extent_line(formula);
+  std::cout << "For the record:\n  " << signatures_note(formula) << "\n  " << physical_description(extent, size)
+            << "\n  " << collation_line(formula) << '\n';
+  if (auto const compared = compare_stated_pages(formula)) std::cout << "  pages: " << compared->words << '\n';
+  if (pages && !*pages) std::cout << "  pages, " << message(pages->error()) << '\n';
+  if (auto const signing = signing_of(formula)) {
+    if (!*signing) std::cout << "  signing, " << message(signing->error()) << '\n';
+    if (*signing)
+      for (auto const& warning : (*signing)->warnings) std::cout << "  signing: " << sentence_of(warning) << '\n';
+  }
+  std::cout << '\n';
+}
+
 void tell_paper(Book const& book, Attested scheme) {
   auto const bill = reckon({.scheme = scheme,
                             .pages = page_count(*book.collation),
@@ -104,8 +120,12 @@ int main(int argument_count, char** arguments) {
   auto scheme = book.scheme;
   if (!scheme && likely) scheme = likely->scheme;
   if (scheme) tell_formes(*scheme);
-  if (book.collation)
-    tell_formula(*book.collation, book.formula, likely ? std::optional{likely->format} : std::nullopt);
+  if (book.collation) {
+    auto const format = likely ? std::optional{likely->format} : std::nullopt;
+    tell_formula(*book.collation, book.formula, format);
+    tell_lines(*book.collation,
+               recorded(book.seen, book.binding, book.collation->format() ? book.collation->format() : format));
+  }
   if (book.collation && book.copies && scheme) tell_paper(book, *scheme);
   return all_done;
 }

@@ -14,6 +14,7 @@
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/collation/read_pagination.hpp>
 #include <bifolium/collation/read_signing.hpp>
+#include <bifolium/collation/record_lines.hpp>
 #include <bifolium/collation/reference.hpp>
 #include <bifolium/collation/signing.hpp>
 #include <bifolium/collation/walk.hpp>
