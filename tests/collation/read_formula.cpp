@@ -194,3 +194,32 @@ TEST_CASE("signatures of two characters may be doubled") {
   CHECK(write_formula(formula) == ")(⁴ 2)(⁴ A-Z⁸");
   CHECK(leaf_count(*read_formula("A8(-A2)(-A3) B8", dialects::bmc)) == 14);
 }
+
+TEST_CASE("what fuzzing found is answered alike by reading, writing and counting") {
+  // findings of a coverage-guided fuzzer, regression; the first of them are refused now
+  for (char const* text : {
+           "TTT[A%%%41%%3333%%A⁴(=a1,2) B ⁶]%%A%%%41%%3333%%A⁴(=a1,2) B ⁶%%uuu ⁶]",
+           "&&&&[&&&&&&&&&&\"&&&&&&\"&&&&&&&&&E⁶.⁶.",
+           "[ar&lt;.]⁴.p.[ar]⁴",
+           "%%%%C;;;;%&%;;#%5;%'&%%5%%pi;;%ML &%#%5;%'%1;",
+           "[A][A]] [A]] [[A]-A ² B-D⁴; [A]² ² B-D⁴; [A]² B-D⁴.",
+           "TTT[A%%#Chi%1%3%::::::::-::::::::::::::::::::::::::::::::::::::::6A1uuuu D⁶]",
+           "A-C⁴ (=333A333333333=A1\?).",
+           "&&&&[&&&&&&Chi&@&&&&]&&&&&&&&&&&&⁶.",
+           "A-C⁴ (-A,41\n, ' bla\?).",
+           "A-C⁴ (=A2,[=a).",
+           "²2:3",
+           "A-C⁴ (A=0,1tA, 3,4`\001A-C⁴ (=A0,1tA, 3,4` C;33,4<sup>3\?) C;33,- C;33A⁴=3\?).",
+           "A-C⁴ (A=v 1).",
+           "A-C⁴ (=666A333333=333A1\?).",
+           "[@]#] M@[+2² ]",
+           "98988(+98W1)89888+98W1)8+",
+           "A-C⁴ (-A4, 333333333/3a)\001A p=.Y-",
+       }) {
+    for (auto dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(text, dialect);
+  }
+  CHECK(read_formula(std::string_view{"A-B8\0C8", 8}).error().problem == Problem::not_utf8);
+  CHECK(read_formula("A8(of \xFF)").error().problem == Problem::not_utf8);
+  CHECK(read_formula("[A-B8 [C-D8] E8]", dialects::bmc).error().problem == Problem::bracket_not_closed);
+  CHECK(leaf_count(*read_formula("A⁸ [par.]⁸ [$3 (−[par.]2) signed]")) == 16);
+}

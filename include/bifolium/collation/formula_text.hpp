@@ -132,7 +132,7 @@ public:
   [[nodiscard]] constexpr bool is_group(std::size_t i) const {
     auto const content = i + 1;
     auto const close = [&] {
-      for (auto k = content; k < text_.size() && k < content + 48; ++k) {
+      for (auto k = content; k < text_.size() && k < content + widest_name; ++k) {
         if (text_[k] == ']') return k;
         if (text_[k] == '[') break;
       }
@@ -151,7 +151,8 @@ public:
         k += bytes - 1;
         continue;
       }
-      if (superscript_digit(code(k)) >= 0 || text_[k] == '^' || text_[k] == '<' || text_[k] == '(' || text_[k] == ';')
+      if (superscript_digit(code(k)) >= 0 || text_[k] == '^' || text_.substr(k, 5) == "<sup>" || text_[k] == '(' ||
+          text_[k] == ';')
         return true;
       if (is_latin_letter(at(k)) && (k == content || !is_latin_letter(at(k - 1)))) words = words || is_word(k);
       if (k > content && is_digit(at(k)) && is_latin_letter(at(k - 1))) return true;

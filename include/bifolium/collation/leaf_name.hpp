@@ -29,29 +29,33 @@ constexpr LeafName leaf_name(FormulaText const& text, std::size_t i, std::size_t
   LeafName name;
   auto const here = [&](std::size_t k) { return k < end ? text.at(k) : '\0'; };
   if (text.is_any(i, {"sig. "})) i = text.skip(i + 4);
-  auto const figure = [&](std::size_t& k) {
+  // a figure that is too large stays so, whatever follows
+  auto const figure_to = [&](std::size_t& k, int most) {
     int value = 0;
     auto const from = k;
-    for (; is_digit(here(k)); ++k) value = value > most_leaves_in_gathering ? value : value * 10 + (here(k) - '0');
+    for (; is_digit(here(k)); ++k) value = value > most ? value : value * 10 + (here(k) - '0');
     return k == from ? -1 : value;
   };
+  auto const figure = [&](std::size_t& k) { return figure_to(k, most_leaves_in_gathering); };
   auto const side = [&](std::size_t& k) {
     if ((here(k) == 'r' || here(k) == 'v') && !is_latin_letter(here(k + 1))) ++k;
   };
   if (is_digit(here(i))) {
     auto k = i;
-    auto const value = figure(k);
+    constexpr int most_number = Signature::highest_number;
+    auto const value = figure_to(k, most_number);
     if (here(k) == '/') {
       auto after = k + 1;
-      if (auto const leaf = figure(after); leaf >= 0 && value > 0) {
+      if (auto const leaf = figure(after); leaf >= 0 && value > 0 && value <= most_number) {
         name = {true, true, false, false, Signature::number(static_cast<std::uint32_t>(value)), leaf, after};
         side(name.end);
       }
       return name;
     }
     auto const c = here(k);
-    bool const bare = c == '\0' || c == ',' || c == '.' || c == ';' || c == ' ' || c == '+' || c == '?' || c == '*' ||
-                      c == ']' || c == '[' || c == '=' || is_dash(text.code(k));
+    bool const bare = c == '\0' || c == ',' || c == '.' || c == ';' || c == '\n' || c == '\r' ||
+                      is_blank(text.code(k)) || c == '+' || c == '?' || c == '*' || c == ']' || c == '[' || c == '=' ||
+                      is_dash(text.code(k));
     if (bare) {
       name.found = true;
       name.leaf = value;

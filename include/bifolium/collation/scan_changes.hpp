@@ -37,7 +37,9 @@ public:
     return any_ || book_.fail(Problem::change_not_understood, from, end);
   }
   /// Words in a parenthesis of their own (`within` false) or among changes.
-  constexpr void note(std::size_t from, std::size_t to, bool within = true) {
+  constexpr bool note(std::size_t from, std::size_t to, bool within = true) {
+    for (auto k = from; k < to; k += decode(book_.view(), k).bytes)
+      if (decode(book_.view(), k).malformed) return book_.fail(Problem::not_utf8, k, k);
     while (to > from && (book_.at(to - 1) == ' ' || book_.at(to - 1) == '\n' || book_.at(to - 1) == '\r' ||
                          book_.at(to - 1) == '\t'))
       --to;
@@ -49,6 +51,7 @@ public:
     if (looks_like_change(from, to)) book_.warn(Problem::text_not_read, from, to);
     book_.sink_.note(change, from, to);
     previous_ = change;
+    return true;
   }
 
 private:
@@ -168,7 +171,7 @@ private:
       stop += bytes == 0 ? 1 : bytes;
     }
     if (stop > end_) stop = end_;
-    note(i_, stop, any_);
+    if (!note(i_, stop, any_)) return false;
     any_ = after_words_ = true;
     i_ = stop;
     return true;
@@ -240,7 +243,8 @@ private:
     auto const gathering = of_change ? previous_.gathering : current_.gathering;
     for (bool first = true;; first = false) {
       auto const name = leaf_name(book_, i_, end_);
-      if (!name.found) return book_.fail(Problem::change_not_understood, from, end_);
+      bool const no_such_leaf = (name.leaf == 0 && !name.whole) || name.leaf > most_leaves_in_gathering;
+      if (!name.found || no_such_leaf) return book_.fail(Problem::change_not_understood, from, end_);
       Change change;
       change.kind = Change::Kind::identity;
       change.joint = joint_;
@@ -266,7 +270,11 @@ private:
       joint_ = c == '.' ? Change::Joint::conjugate : Change::Joint::apart;
       i_ = next;
     }
-    if (i_ < end_ && book_.at(i_) == ']') ++i_;
+    bool const closed = i_ < end_ && book_.at(i_) == ']';
+    if (bracket && !closed) return book_.fail(Problem::bracket_not_closed, from, i_);
+    if (closed) ++i_;
+    if (auto const k = book_.skip(i_); k < end_ && (!ends_item(k) || book_.at(k) == '=')) // A=v 1
+      return book_.fail(Problem::change_not_understood, from, end_);
     return true;
   }
   constexpr bool insertion(Target const& target, int after, bool fills, std::size_t from) {

@@ -54,8 +54,7 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       return add_run(run, i, from, at_);
     }
     if (skip(i) >= close) return fail(Problem::change_not_understood, from, close + 1);
-    ChangeScanner<Sink>{*this}.note(i, close, false);
-    return true;
+    return ChangeScanner<Sink>{*this}.note(i, close, false);
   }
 
   // -- brackets and what follows the gatherings ----------------------------------------------------------------------
@@ -69,14 +68,21 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
         if (text_[k] == ']') return k;
       return std::string_view::npos;
     };
-    if (c == '$' || (c == '=' && runs_ > 0) || ((c == '+' || c == 0xB1 || is_minus(c)) && runs_ > 0)) {
-      auto const end = close();
-      if (end == std::string_view::npos) return fail(Problem::parenthesis_not_closed, from, from + 12);
-      at_ = end + 1;
-      if (c == '$') {
+    if (c == '$') { // [$3 (−[par.]2) signed] has brackets within
+      int open = 0;
+      for (auto k = from; k < text_.size(); ++k) {
+        open += text_[k] == '[' ? 1 : text_[k] == ']' ? -1 : 0;
+        if (open != 0) continue;
+        at_ = k + 1;
         sink_.passage(Passage::signing, from, at_);
         return true;
       }
+      return fail(Problem::parenthesis_not_closed, from, from + 12);
+    }
+    if ((c == '=' && runs_ > 0) || ((c == '+' || c == 0xB1 || is_minus(c)) && runs_ > 0)) {
+      auto const end = close();
+      if (end == std::string_view::npos) return fail(Problem::parenthesis_not_closed, from, from + 12);
+      at_ = end + 1;
       for (auto k = i; k < end; ++k) // its words would not stand in a parenthesis
         if (text_[k] == '(' || text_[k] == ')') return fail(Problem::change_not_understood, from, at_);
       if (c == '=') { // pi1[=B2], but a name in brackets may follow: N¹ [=[A]2]
@@ -91,8 +97,10 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       return ChangeScanner<Sink>{*this}.changes(i, end);
     }
     if (!this->is_group(from)) return this->gathering();
-    if (depth_++ == 0) open_at_ = from;
-    if (depth_ > 1000) return fail(Problem::bracket_not_closed, from, from + 12);
+    // brackets round runs do not stand in each other, so the first was not closed
+    if (depth_ > 0) return fail(Problem::bracket_not_closed, open_at_, open_at_ + 12);
+    depth_ = 1;
+    open_at_ = from;
     at_ = from + 1;
     return true;
   }
@@ -228,6 +236,8 @@ public:
   /// Reads the whole text; false when error() says why it cannot be read.
   constexpr bool scan() {
     std::size_t start = 0;
+    // nothing after a zero would be looked at, for the scanners take it for the end
+    if (auto const zero = text_.find('\0'); zero != text_.npos) return fail(Problem::not_utf8, zero, zero);
     if (auto const open = skip(0); this->is_any(open, {"<formula"}) && this->is_tei_end()) { // TEI P5
       if (auto const from = text_.find('>', open) + 1; from <= text_.rfind('<')) {
         text_ = text_.substr(0, text_.rfind('<'));

@@ -117,7 +117,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     run.last = e.last.signature;
     run.gatherings = e.gatherings;
     run.first_inferred = e.first.inferred || unsigned_first;
-    run.last_inferred = e.single ? run.first_inferred : e.last.inferred;
+    run.last_inferred = e.single || e.gatherings == 1 ? run.first_inferred : e.last.inferred;
     run.unsigned_throughout = depth_ > 0;
     run.begins_part = part_ && runs_ > 0;
     part_ = false;

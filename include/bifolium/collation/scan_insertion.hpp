@@ -32,8 +32,8 @@ public:
     auto digits = i;
     while (digits < end && is_digit(book_.at(digits))) ++digits;
     char const behind = digits < end ? book_.at(digits) : '\0';
-    if (digits != i && !is_latin_letter(behind) && (behind != '[' || book_.at(digits + 1) == '=') &&
-        static_cast<unsigned char>(behind) < 0x80) {
+    if (digits != i && !is_latin_letter(behind) && behind != '^' && behind != '<' &&
+        (behind != '[' || book_.at(digits + 1) == '=') && static_cast<unsigned char>(behind) < 0x80) {
       auto const value = figure();
       if (value < 1 || value > most_leaves_in_gathering) return book_.fail(Problem::change_not_understood, from, end);
       if (behind == '*') {

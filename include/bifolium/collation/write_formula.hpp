@@ -68,8 +68,11 @@ class FormulaWriter {
   /// The raised figure of the series; on the line a second caret parts it from a figure that follows: ^2^3A.
   void series(Signature const& signature) {
     raised(signature.series(), false);
-    bool const figure_follows = signature.multiple() > 1 || signature.mark() == Mark::number;
-    if (plain() && figure_follows && signature.duplicate() == Duplicate::none) text_ += '^';
+    if (!plain() || signature.duplicate() != Duplicate::none) return;
+    char first = '\0'; // of what is spelled behind it
+    signature.in_series(0).spell(
+        [&](char const* bytes, std::size_t size) { first = first == '\0' && size > 0 ? bytes[0] : first; }, [](int) {});
+    if (is_digit(first)) text_ += '^';
   }
   void mark(Signature const& signature, bool inferred = false) {
     bool const html = notation_ == Notation::html;

@@ -175,7 +175,7 @@ private:
       auto const counted = [&](std::size_t k) { // a mark only with its count: 2:⁸, 2)(⁴
         return is_digit(at(k)) || at(k) == '^' || at(k) == '<' || superscript_digit(code(k)) >= 0;
       };
-      if (c == ':') return counted(end + 1);
+      if (c == ':') return counted(end + 1) || is_dash(code(end + 1));
       if (c == ')' && at(end + 1) == '(') return figure > 1 && counted(end + 2);
       if (c == '[')
         return figure > 1 && closing(end + 1) != std::string_view::npos && at(end + 1) != '$' && at(end + 1) != '=';

@@ -52,6 +52,9 @@ constexpr char entity(std::string_view text, std::size_t i, std::size_t& bytes) 
   return '\0';
 }
 
+/// How many bytes a name in brackets may take: twice as many characters as a mark keeps, each perhaps written &amp;.
+inline constexpr std::size_t widest_name = 10 * Signature::longest_text;
+
 /// A signature found in a text, or why none was.
 struct SignatureScan {
   Signature signature;
@@ -94,7 +97,7 @@ protected:
   }
   /// Inside square brackets: the byte of the closing one, or npos when it is too far for a name.
   [[nodiscard]] constexpr std::size_t closing(std::size_t i) const noexcept {
-    for (auto end = i + 48; i < text_.size() && i < end; ++i) {
+    for (auto end = i + widest_name; i < text_.size() && i < end; ++i) {
       if (text_[i] == ']') return i;
       if (text_[i] == '[') break;
     }
@@ -171,8 +174,8 @@ protected:
     auto const close = open.value == 0x2018 ? char32_t{0x2019} : open.value == 0x201C ? char32_t{0x201D} : open.value;
     auto const from = i + open.bytes;
     auto to = from;
-    while (to < text_.size() && code(to) != close && to - from <= Signature::longest_text)
-      to += decode(text_, to).bytes;
+    constexpr std::size_t most = 5 * Signature::longest_text; // five bytes stand for one where it is &amp;
+    while (to < text_.size() && code(to) != close && to - from <= most) to += decode(text_, to).bytes;
     if (to >= text_.size() || code(to) != close) return fail(Problem::unknown_mark, i);
     auto const end = to + decode(text_, to).bytes;
     bool figures = to > from && to - from <= 6;
