@@ -70,21 +70,21 @@ inline std::string cancel_side(CancelLayout const& page, bool back, bool turned)
   }
   svg.close();
 
-  static constexpr std::string_view steps[]{"1. Cut sheet and cancel out along their frames.",
-                                            "2. Fold the sheet along the broken line, front",
-                                            "  inside. It reads 1, 2, 3, 4, but 3 is wrong.",
-                                            "3. Cut along the heavy line. Leaf A2 goes;",
-                                            "  its stub stays, joined to A1.",
-                                            "4. Paste the hatched strip of the cancel on",
-                                            "  the stub, page 3 up, edge to the fold.",
-                                            "5. Look at the gutter from the head: the",
-                                            "  cancel is joined to no leaf.",
-                                            "Knives: a steel rule, a board, the hand",
-                                            "behind the blade; children use scissors.",
-                                            "Never cut or paste anything in an original."};
+  static constexpr char const* steps[]{"1. Cut sheet and cancel out along their frames.",
+                                       "2. Fold the sheet along the broken line, front",
+                                       "  inside. It reads 1, 2, 3, 4, but 3 is wrong.",
+                                       "3. Cut along the heavy line. Leaf A2 goes;",
+                                       "  its stub stays, joined to A1.",
+                                       "4. Paste the hatched strip of the cancel on",
+                                       "  the stub, page 3 up, edge to the fold.",
+                                       "5. Look at the gutter from the head: the",
+                                       "  cancel is joined to no leaf.",
+                                       "Knives: a steel rule, a board, the hand",
+                                       "behind the blade; children use scissors.",
+                                       "Never cut or paste anything in an original."};
   if (!back) {
     double y = cancel.y + 8;
-    for (auto words : steps) {
+    for (std::string_view words : steps) {
       bool const goes_on = words.starts_with("  ");
       if (words.starts_with("Knives")) y += 4;
       svg.text({page.fold() + (goes_on ? 11 : 6), y}, goes_on ? words.substr(2) : words,

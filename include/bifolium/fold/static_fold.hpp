@@ -18,7 +18,7 @@ constexpr void scheme_does_not_fold_at(int line, int column, Problem problem) {
 
 namespace detail {
 template <auto const& S> constexpr auto fold_exactly() {
-  auto const folded = fold(scheme_of<S>());
+  auto folded = fold(scheme_of<S>()); // not const: clang would fold once more to look at the condition
   if (!folded)
     scheme_does_not_fold_at(static_cast<int>(folded.error().line), static_cast<int>(folded.error().column),
                             folded.error().problem);
