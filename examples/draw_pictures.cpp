@@ -2,6 +2,7 @@
 // Draws the pictures of the README: the formes of an octavo, a gathering in which much has happened, a misread book.
 #include <bifolium/collation.hpp>
 #include <bifolium/drawing.hpp>
+#include <bifolium/drawing/formula_gathering.hpp>
 
 #include "support/arguments.hpp"
 

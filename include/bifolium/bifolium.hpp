@@ -4,9 +4,16 @@
 #pragma once
 
 #include <bifolium/collation.hpp>
+#include <bifolium/collation/extent.hpp>
+#include <bifolium/collation/read_pagination.hpp>
+#include <bifolium/collation/read_signing.hpp>
+#include <bifolium/collation/record_lines.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/core/version.hpp>
 #include <bifolium/drawing.hpp>
+#include <bifolium/drawing/explain_formula.hpp>
+#include <bifolium/drawing/explain_ranking.hpp>
+#include <bifolium/drawing/formula_gathering.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/evidence.hpp>
 #include <bifolium/fold.hpp>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/collation.hpp>
+#include <bifolium/collation/extent.hpp>
 
 #include "check.hpp"
 #include "data.hpp"

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/collation.hpp>
+#include <bifolium/collation/extent.hpp>
+#include <bifolium/collation/read_pagination.hpp>
 #include <bifolium/leaf/roman.hpp>
 
 #include "check.hpp"

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/collation.hpp>
+#include <bifolium/collation/extent.hpp>
+#include <bifolium/collation/read_pagination.hpp>
+#include <bifolium/collation/record_lines.hpp>
 
 #include "check.hpp"
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/collation.hpp>
+#include <bifolium/collation/read_signing.hpp>
 
 #include "check.hpp"
 

@@ -3,6 +3,7 @@
 //   bifolium_draw_all DIR
 #include <bifolium/collation.hpp>
 #include <bifolium/drawing.hpp>
+#include <bifolium/drawing/formula_gathering.hpp>
 #include <bifolium/fold.hpp>
 
 #include <fstream>

@@ -3,6 +3,8 @@
 // catalogue states; what is said of a leaf is what the manuals say of that format.
 #include <bifolium/collation.hpp>
 #include <bifolium/drawing.hpp>
+#include <bifolium/drawing/explain_formula.hpp>
+#include <bifolium/drawing/explain_ranking.hpp>
 
 #include "check.hpp"
 #include "data.hpp"

@@ -4,6 +4,7 @@
 // a point between conjugate leaves, a comma between disjunct ones.
 #include <bifolium/collation.hpp>
 #include <bifolium/drawing.hpp>
+#include <bifolium/drawing/formula_gathering.hpp>
 
 #include "check.hpp"
 #include "drawing/sound.hpp"
