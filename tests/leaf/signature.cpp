@@ -110,6 +110,20 @@ TEST_CASE("marks are read in the spellings of the manuals and the records") {
   }
 }
 
+TEST_CASE(
+    "a sign that also means something else is set as often as it stands") { // constructed
+  for (std::string const sign : {"+", ":"}) {
+    std::string text;
+    for (int often = 1; often <= 9; ++often) {
+      text += sign;
+      auto const read = read_signature(text);
+      REQUIRE_MESSAGE(read, text);
+      CHECK(read->multiple() == static_cast<std::uint32_t>(often));
+      CHECK(to_text(*read).view() == text);
+    }
+  }
+}
+
 TEST_CASE("what is no signature is an error with its column") {
   CHECK(read_signature("").error().problem == Problem::text_ends);
   CHECK(read_signature("A8").error() == error_at(Problem::text_goes_on, 1, 2, "8", 1));
