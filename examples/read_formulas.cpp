@@ -78,6 +78,8 @@ int main(int argument_count, char** arguments) {
     std::cerr << usage;
     return wrong_usage;
   }
+  std::ios::sync_with_stdio(false); // nothing here reads or writes by <cstdio>
+  std::cin.tie(nullptr);
   bool const keyed = given.has("--keyed");
   if (!keyed) std::cout << "line\tstatus\tleaves\tsheets\tnormalised\tmessage\n";
   std::string line;
