@@ -10,10 +10,11 @@ export LLVM_PROFILE_FILE="$PWD/$build/profiles/%p.profraw"
 if [ $# = 0 ]; then
   cmake -S . -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_COMPILER=clang++-16 -DBIFOLIUM_BUILD_BENCH=OFF \
     -DCMAKE_CXX_FLAGS="-fprofile-instr-generate -fcoverage-mapping" ${CMAKE_ARGUMENTS:-} >/dev/null
-  cmake --build "$build"
+  cmake --build "$build" --target bifolium_tests bifolium_draw_all examples/all
   rm -rf "$build/profiles"
-  ctest --test-dir "$build" --output-on-failure --no-tests=error -E '^(package|does not compile|README|headers: what|docs)' | tail -n 4
-  llvm-profdata-16 merge -sparse "$build"/profiles/*.profraw -o "$build/all.profdata"
+  "$build/tests/bifolium_tests" | tail -n 3
+  ctest --test-dir "$build" --output-on-failure --no-tests=error -R '^(example|lesson|drawing: every)' | tail -n 4
+  llvm-profdata-16 merge -failure-mode=all -sparse "$build"/profiles/*.profraw -o "$build/all.profdata"
 fi
 programs=$(for program in "$build"/bin/*; do printf -- '-object %s ' "$program"; done)
 cov() { llvm-cov-16 "$1" "$build/tests/bifolium_tests" $programs -instr-profile="$build/all.profdata" "${@:2}" 2>/dev/null; }
