@@ -46,8 +46,8 @@ TEST_CASE("formulas of catalogues read back from every notation") {
 
 TEST_CASE("series, duplicates, symbols and changes read back from every notation") { // constructed
   std::vector<std::string> const formulas{
-      "8°: ²A⁸ ³2B⁴",      "8°: πA⁸ ²χB⁴ χ2",       "8°: †A⁸ H*⁴ )(⁸", "8°: 2[A]⁸ 3[b]⁴",
-      "8°: 2[α]⁸ 2[Γ]⁴",   "8°: A⁸(A4+χ1.2)",       "8°: A⁸(A4+χ1,2)", "8°: A⁸(A4+2)",
+      "8°: ²A⁸ ³2B⁴",      "8°: πA⁸ ²χB⁴ χ2",       "8°: †A⁸ H*⁴ )(⁸", "8°: 2[par.]⁸ [b]⁴",
+      "8°: 2α⁸ 2Γ⁴",       "8°: A⁸(A4+χ1.2)",       "8°: A⁸(A4+χ1,2)", "8°: A⁸(A4+2)",
       "8°: A⁸(A4+χ²)",     "8°: A⁸(±A4 −A5 +/-A6)", "4°: a⁴/² b-d⁴/²", "4°: A-D⁴ E⁴(−E2-4)",
       "4°: A² B⁴(−B4=A2)", "4°: [A]⁴ [par.]⁴ '1'⁴", "4°: A⁴ &⁴ *⁴",    "4°: A-B⁴ [C]²[=A4]",
       "8°: A⁸(−A2.7)",     "8°: A⁸(A8+χ1-4) B⁴",    "8°: 1-12⁸ 13(4)",

@@ -15,8 +15,8 @@ using rational_metres = boost::units::quantity<boost::units::si::length, rationa
 constexpr auto metre = boost::units::si::metre;
 
 template <> struct bifolium::LengthTraits<metres> {
-  static metres part(metres whole, int of) { return whole * (1.0 / of); }
-  static double ratio(metres a, metres b) { return a.value() / b.value(); }
+  static metres part(metres const& whole, int of) { return whole * (1.0 / of); }
+  static double ratio(metres const& a, metres const& b) { return a.value() / b.value(); }
 };
 template <> struct bifolium::LengthTraits<rational> {
   static rational part(rational const& whole, int of) { return whole / rational{of}; }

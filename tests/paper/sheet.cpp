@@ -97,9 +97,9 @@ TEST_CASE("leaves of octavo, halved three times, are those of memoir") {
 }
 
 TEST_CASE("halving and doubling undo each other (property)") {
-  for (double s = 1; s < 40; ++s)
-    for (double l = s; l <= 2 * s; ++l) {
-      Sheet const sheet{s, l};
+  for (int s = 1; s < 40; ++s)
+    for (int l = s; l <= 2 * s; ++l) {
+      Sheet const sheet{static_cast<double>(s), static_cast<double>(l)};
       CHECK(sheet.halved().doubled() == sheet);
       CHECK(sheet.doubled().halved() == sheet);
     }
