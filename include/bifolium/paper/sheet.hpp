@@ -116,5 +116,11 @@ struct std::hash<bifolium::Sheet<L>> {
   }
 };
 
-template <class L> struct std::tuple_size<bifolium::Sheet<L>> { static constexpr std::size_t value = 2; };
-template <std::size_t I, class L> struct std::tuple_element<I, bifolium::Sheet<L>> { using type = L; };
+/// A sheet comes apart into two sides.
+template <class L> struct std::tuple_size<bifolium::Sheet<L>> {
+  static constexpr std::size_t value = 2; ///< shorter and longer
+};
+/// Both sides are of one type.
+template <std::size_t I, class L> struct std::tuple_element<I, bifolium::Sheet<L>> {
+  using type = L; ///< the type of a side
+};
