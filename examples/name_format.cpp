@@ -18,7 +18,7 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: name_format [--sheets] [--record] <LEAVES\n"
+    "usage: name_format [--sheets] [--record] [--columns NAMES] <LEAVES\n"
     "Reads TSV with a header; columns in any order, any may be missing or empty, others pass through:\n"
     "  height_mm width_mm type_height_mm\n"
     "  material          laid wove vellum unknown\n"
@@ -37,7 +37,11 @@ constexpr auto usage =
     "  --sheets    adds `sheets`: the named sheets of the place and time that the leaf could have been cut from, in "
     "that\n"
     "              format, and what is gone at head and tail together and at the fore-edge\n"
-    "  --record    adds `size` as a catalogue records it, and `not_before`: the earliest year that the paper allows\n";
+    "  --record    adds `size` as a catalogue records it, and `not_before`: the earliest year that the paper allows\n"
+    "  --columns   names the columns, height_mm,width_mm,year, of a piece of a table: there is no header line in it, "
+    "and "
+    "none\n"
+    "              is written\n";
 
 /// The cells of an answer. Of a book in two formats the second is the likelier of them alone.
 std::string answer(Inference const& inference) {
@@ -56,17 +60,19 @@ std::string answer(Inference const& inference) {
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  Arguments const given{argument_count, arguments, {"--sheets", "--record"}, {}};
+  Arguments const given{argument_count, arguments, {"--sheets", "--record"}, {"--columns"}};
   if (auto const code = given.settled(usage, 0, 0)) return *code;
   bool const sheets = given.has("--sheets"), record = given.has("--record");
-  auto const first = header_line(std::cin);
+  auto const told = given.value("--columns");
+  auto const first = told ? std::optional{header_told(*told)} : header_line(std::cin);
   if (!first) {
     std::cerr << "there is no header line\n";
     return unreadable;
   }
   Header const header{*first};
-  std::cout << *first << "\tformat\tprobability\tsecond\tsecond_probability\tdetermined\tsheet\tlook_next\twhy"
-            << (sheets ? "\tsheets" : "") << (record ? "\tsize\tnot_before" : "") << '\n';
+  if (!told)
+    std::cout << *first << "\tformat\tprobability\tsecond\tsecond_probability\tdetermined\tsheet\tlook_next\twhy"
+              << (sheets ? "\tsheets" : "") << (record ? "\tsize\tnot_before" : "") << '\n';
   while (auto const line = next_line(std::cin)) {
     auto const cells = split(*line);
     std::cout << fitted(cells, header.size()) << '\t';

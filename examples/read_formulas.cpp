@@ -16,15 +16,19 @@ using namespace support;
 
 namespace {
 
-constexpr auto usage = "usage: read_formulas [--omitted error|next|8] [--letters JUW] <FORMULAS\n"
-                       "Reads one collation formula a line. --omitted says what a gathering without a leaf count "
-                       "means: a mistake (as it is\n"
-                       "without the option), the count of the next one that has one (BMC, GW), or eight (notes derived "
-                       "from STC). --letters\n"
-                       "names letters used beside the 23.\n"
-                       "Writes TSV with the header line status leaves sheets normalised message; status is ok, warning "
-                       "or error, sheets is\n"
-                       "empty without a format statement.\n";
+constexpr auto usage =
+    "usage: read_formulas [--omitted error|next|8] [--letters JUW] [--keyed] <FORMULAS\n"
+    "Reads one collation formula a line. --omitted says what a gathering without a leaf count "
+    "means: a mistake (as it is\n"
+    "without the option), the count of the next one that has one (BMC, GW), or eight (notes derived "
+    "from STC). --letters\n"
+    "names letters used beside the 23.\n"
+    "With --keyed a line is a key, a tab and a formula; the key is written in place of the number of "
+    "the line, and no\n"
+    "header line: for pieces of a longer list.\n"
+    "Writes TSV with the header line status leaves sheets normalised message; status is ok, warning "
+    "or error, sheets is\n"
+    "empty without a format statement.\n";
 
 /// A cell: no tabs or line ends in it.
 std::string cell(std::string text) {
@@ -33,8 +37,7 @@ std::string cell(std::string text) {
   return text;
 }
 
-void tell(std::string const& text, std::uint64_t number, Dialect dialect) {
-  std::cout << number << '\t';
+void tell(std::string_view text, Dialect dialect) {
   auto const formula = read_formula(text, dialect);
   if (!formula) {
     std::cout << "error\t\t\t\tcolumn " << formula.error().column << ": " << cell(sentence_of(formula.error())) << '\n';
@@ -55,7 +58,7 @@ void tell(std::string const& text, std::uint64_t number, Dialect dialect) {
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  Arguments const given{argument_count, arguments, {}, {"--omitted", "--letters"}};
+  Arguments const given{argument_count, arguments, {"--keyed"}, {"--omitted", "--letters"}};
   if (auto const code = given.settled(usage, 0, 0)) return *code;
   auto dialect = dialects::strict;
   auto const omitted = given.value("--omitted").value_or("error");
@@ -75,13 +78,21 @@ int main(int argument_count, char** arguments) {
     std::cerr << usage;
     return wrong_usage;
   }
-  std::cout << "line\tstatus\tleaves\tsheets\tnormalised\tmessage\n";
+  std::ios::sync_with_stdio(false); // nothing here reads or writes by <cstdio>
+  std::cin.tie(nullptr);
+  bool const keyed = given.has("--keyed");
+  if (!keyed) std::cout << "line\tstatus\tleaves\tsheets\tnormalised\tmessage\n";
   std::string line;
   for (std::uint64_t number = 1; std::getline(std::cin, line); ++number) {
     if (!line.empty() && line.back() == '\r') line.pop_back();
     if (number == 1 && line.starts_with("\xEF\xBB\xBF")) line.erase(0, 3);
     if (line.find_first_not_of(" \t") == line.npos) continue;
-    tell(line, number, dialect);
+    auto const tab = keyed ? line.find('\t') : line.npos;
+    if (keyed)
+      std::cout << line.substr(0, tab) << '\t';
+    else
+      std::cout << number << '\t';
+    tell(keyed ? (tab == line.npos ? std::string_view{} : std::string_view{line}.substr(tab + 1)) : line, dialect);
   }
   return all_done;
 }

@@ -38,6 +38,13 @@ inline std::optional<std::string> header_line(std::istream& in) {
   if (line && line->starts_with("\xEF\xBB\xBF")) line->erase(0, 3);
   return line;
 }
+/// A header line as it is told on the command line, for a piece of a table that has none: `height_mm,width_mm,year`. Where
+/// tabs part the names, commas belong to them.
+inline std::string header_told(std::string names) {
+  if (names.find('\t') == names.npos)
+    for (auto& c : names) c = c == ',' ? '\t' : c;
+  return names;
+}
 inline std::string trimmed(std::string_view text) {
   auto const first = text.find_first_not_of(' ');
   return first == text.npos ? "" : std::string{text.substr(first, text.find_last_not_of(' ') - first + 1)};

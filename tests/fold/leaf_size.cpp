@@ -3,6 +3,7 @@
 #include <bifolium/fold/static_fold.hpp>
 
 #include "check.hpp"
+#include "paper/boost_lengths.hpp"
 
 #include <algorithm>
 #include <array>
@@ -19,6 +20,22 @@ TEST_CASE("octavo and quarto leaves of a sheet") {
   STATIC_CHECK(leaf_size(octavo, {0, octavo.gathering(0).leaf(3)}, demy) == LeafSize<inches>{8.75_in, 5.625_in});
   STATIC_CHECK(leaf_size(fold<schemes::quarto>().sheet(0), demy) == LeafSize<inches>{11.25_in, 8.75_in});
   STATIC_CHECK(leaf_size(fold<schemes::folio>().sheet(0), demy) == LeafSize<inches>{17.5_in, 11.25_in});
+}
+
+TEST_CASE("lengths of Boost fold as the library's own do") {
+  // the same demy, exactly: 8 3/4 x 5 5/8 in.
+  Sheet const demy{rational{45, 2}, rational{35, 2}};
+  constexpr auto const& octavo = fold<schemes::octavo>();
+  auto const leaf = leaf_size(octavo, {0, octavo.gathering(0).leaf(3)}, demy);
+  CHECK(leaf == LeafSize<rational>{rational{35, 4}, rational{45, 8}});
+  CHECK(sheet_implied(octavo.sheet(0), leaf).least == demy);
+  // an A4 leaf is the quarto of an A2 sheet, 420 x 594 mm (ISO 216)
+  auto const a4 = leaf_size(fold<schemes::quarto>().sheet(0), Sheet{0.594 * metre, 0.420 * metre});
+  CHECK(a4.height.value() == doctest::Approx(0.297));
+  CHECK(a4.width.value() == doctest::Approx(0.210));
+  auto const exactly = [](int millimetres) { return rational_metres::from_value({millimetres, 1000}); };
+  CHECK(leaf_size(fold<schemes::quarto>().sheet(0), Sheet{exactly(594), exactly(420)}) ==
+        LeafSize<rational_metres>{exactly(297), exactly(210)});
 }
 
 TEST_CASE("the leaves of the uncut 24° of 1671") {

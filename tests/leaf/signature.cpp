@@ -110,6 +110,33 @@ TEST_CASE("marks are read in the spellings of the manuals and the records") {
   }
 }
 
+TEST_CASE("a raised prefix is read in every spelling, and a multiple of a name") { // constructed
+  std::vector<std::pair<std::string, std::string>> const spellings{
+      {"2[par.]", "2[par.]"},    {"^2A", "²A"},      {"<sup>2</sup>A", "²A"}, {"^2^3A", "²3A"}, {"^πA", "πA"},
+      {"<sup>χ</sup>2B", "χ2B"}, {"^2[pi]A", "²πA"},
+  };
+  for (auto const& [spelled, canonical] : spellings) {
+    auto const read = read_signature(spelled);
+    REQUIRE_MESSAGE(read, spelled);
+    CHECK(to_text(*read).view() == canonical);
+  }
+  for (std::string const refused : {"^ππ", "^π", "<sup>π</su>A", "2[2", "2[pi]", "^0A", "^100A"})
+    CHECK_MESSAGE(!read_signature(refused), refused);
+}
+
+TEST_CASE("a sign that also means something else is set as often as it stands") { // constructed
+  for (std::string const sign : {"+", ":"}) {
+    std::string text;
+    for (int often = 1; often <= 9; ++often) {
+      text += sign;
+      auto const read = read_signature(text);
+      REQUIRE_MESSAGE(read, text);
+      CHECK(read->multiple() == static_cast<std::uint32_t>(often));
+      CHECK(to_text(*read).view() == text);
+    }
+  }
+}
+
 TEST_CASE("what is no signature is an error with its column") {
   CHECK(read_signature("").error().problem == Problem::text_ends);
   CHECK(read_signature("A8").error() == error_at(Problem::text_goes_on, 1, 2, "8", 1));

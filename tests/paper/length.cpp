@@ -175,6 +175,18 @@ TEST_CASE("lengths are read as people write them") {
   STATIC_CHECK(*read_length("6 lignes") == 0.5_pouces);
 }
 
+TEST_CASE("vulgar fractions in one character are those of Unicode") {
+  // Unicode Character Database 15.0, Numeric_Value of U+00BC-00BE, U+2153, U+2154, U+215B-215E
+  std::pair<char const*, double> const characters[]{{"¼", 1 / 4.}, {"½", 1 / 2.}, {"¾", 3 / 4.},
+                                                    {"⅓", 1 / 3.}, {"⅔", 2 / 3.}, {"⅛", 1 / 8.},
+                                                    {"⅜", 3 / 8.}, {"⅝", 5 / 8.}, {"⅞", 7 / 8.}};
+  for (auto const& [character, part] : characters) {
+    auto const length = read_length(std::string{"7 "} + character + " in");
+    REQUIRE_MESSAGE(length, character);
+    CHECK(length->count() == doctest::Approx((7 + part) * 25.4));
+  }
+}
+
 TEST_CASE("what is no length is an error that says where") {
   struct {
     char const* text;

@@ -15,6 +15,7 @@ inline namespace v0 {
 struct Misplaced {
   LeafSpan leaves{};
   std::optional<LeafOfBook> after{}; ///< what they are bound behind; nothing at the front
+  friend constexpr bool operator==(Misplaced const&, Misplaced const&) = default;
 };
 /// What a copy shows against the formula.
 struct CopyChecked {
@@ -32,6 +33,7 @@ struct MissingLeaf {
   LeafOfBook leaf{};
   std::optional<LeafOfBook> conjugate{};
   bool conjugate_missing{}; ///< both halves gone: a lost bifolium
+  friend constexpr bool operator==(MissingLeaf const&, MissingLeaf const&) = default;
 };
 
 namespace detail {

@@ -24,12 +24,14 @@ enum class Joint : std::uint8_t {
 struct JointSeen {
   LeafOfBook first{}, second{};
   Joint what{};
+  friend constexpr bool operator==(JointSeen const&, JointSeen const&) = default;
 };
 /// How a piece of evidence stands to the formula.
 struct JointJudged {
   JointSeen seen{};
   bool agrees{};
   std::string words{}; ///< "A1.4 conjugate: agrees"
+  friend bool operator==(JointJudged const&, JointJudged const&) = default;
 };
 
 namespace detail {

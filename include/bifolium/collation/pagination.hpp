@@ -128,6 +128,7 @@ inline PrintedNumber number_in_run(Pagination const& pagination, std::size_t run
 struct NumberedPage {
   std::int64_t page{}; ///< counting all pages from 1; in a foliation the recto
   PrintedNumber bears{};
+  friend constexpr bool operator==(NumberedPage const&, NumberedPage const&) = default;
 };
 /// All pages that bear a number or should bear it, in order: none, one, or several where numbers come twice, a second
 /// sequence begins, or one is misprinted for another.

@@ -122,3 +122,9 @@ struct Change {
 
 } // namespace v0
 } // namespace bifolium
+
+template <> struct std::hash<bifolium::GatheringAt> {
+  std::size_t operator()(bifolium::GatheringAt at) const noexcept {
+    return static_cast<std::size_t>(at.index) * 31U + at.run;
+  }
+};

@@ -19,7 +19,8 @@ enum class LeafSide : std::uint8_t { not_said, recto, verso };
 struct Reference {
   LeafOfBook leaf{}; ///< the leaf in the book
   LeafSide side{};   ///< which side of it
-  friend constexpr bool operator==(Reference const&, Reference const&) = default;
+  /// In the order of the book; a leaf of which no side is named comes before its recto.
+  friend constexpr auto operator<=>(Reference const&, Reference const&) = default;
 };
 
 namespace detail {
@@ -267,3 +268,9 @@ template <int N>
 
 } // namespace v0
 } // namespace bifolium
+
+template <> struct std::hash<bifolium::Reference> {
+  std::size_t operator()(bifolium::Reference const& reference) const noexcept {
+    return std::hash<bifolium::LeafOfBook>{}(reference.leaf) * 3U + static_cast<std::size_t>(reference.side);
+  }
+};

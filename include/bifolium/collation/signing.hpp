@@ -59,6 +59,7 @@ struct LeafSigned {
   bool against_the_rule{}; ///< an exception says so
   std::string as{};        ///< the mark it bears: "A3"; empty where it bears none
   bool missigned{};        ///< `as` is not its own
+  friend bool operator==(LeafSigned const&, LeafSigned const&) = default;
 };
 
 namespace detail {

@@ -25,6 +25,7 @@ struct GatheringOfBook {
   int folded{};              ///< leaves as folded
   std::int64_t leaves{};     ///< leaves in the ideal copy
   std::int64_t first_leaf{}; ///< the number of its first leaf in the book, from 1
+  friend constexpr bool operator==(GatheringOfBook const&, GatheringOfBook const&) = default;
 };
 
 /// Leaves that the changes add to a gathering; below nothing where they take away.
@@ -189,3 +190,10 @@ GatheringsOfBook gatherings(Formula const&&) = delete; // it would outlive the f
 
 } // namespace v0
 } // namespace bifolium
+
+template <> struct std::hash<bifolium::LeafOfBook> {
+  std::size_t operator()(bifolium::LeafOfBook const& leaf) const noexcept {
+    return (std::hash<bifolium::GatheringAt>{}(leaf.gathering) * 131U + static_cast<std::size_t>(leaf.leaf)) * 31U +
+           static_cast<std::size_t>(leaf.inserted);
+  }
+};

@@ -59,3 +59,9 @@ public:
 
 } // namespace v0
 } // namespace bifolium
+
+template <std::size_t Capacity> struct std::hash<bifolium::ShortText<Capacity>> {
+  std::size_t operator()(bifolium::ShortText<Capacity> const& text) const noexcept {
+    return std::hash<std::string_view>{}(text.view());
+  }
+};

@@ -17,6 +17,7 @@ struct CodePoint {
   char32_t value{};
   std::uint8_t bytes{}; ///< how many bytes it takes in the text
   bool malformed{};     ///< true where the bytes are no character
+  friend constexpr bool operator==(CodePoint const&, CodePoint const&) = default;
 };
 
 /// The character that begins at byte `at`. pre: at < text.size().

@@ -27,6 +27,7 @@ struct Pages {
   std::int64_t preliminaries{};
   std::int64_t end_matter{};
   std::int64_t cancel_leaves{};
+  friend constexpr bool operator==(Pages const&, Pages const&) = default;
 };
 
 /// How far matters that are gathered apart may be worked on one sheet.

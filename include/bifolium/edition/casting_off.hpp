@@ -54,6 +54,7 @@ struct CastOff {
     }
     return "";
   }
+  friend constexpr bool operator==(CastOff const&, CastOff const&) = default;
 };
 
 /// Words (or letters) of a manuscript by its own sample: a line x lines a page x pages (MacKellar 1893).
@@ -109,6 +110,7 @@ constexpr Expected<std::int64_t> lines_in_page(Fraction page_height, Fraction tw
 struct SolidType {
   Fraction points{};
   std::int32_t words{};
+  friend constexpr bool operator==(SolidType const&, SolidType const&) = default;
 };
 /// From a printers' handbook of about 1900, pp. 72-73; its larger sizes cannot be read.
 inline constexpr SolidType solid_types[]{{5, 69}, {{11, 2}, 65}, {6, 47}, {7, 38}, {8, 32}};

@@ -59,6 +59,7 @@ struct PressTerms {
   std::int32_t presses{1};
   std::int32_t hours_a_day{10};
   std::int32_t tokens_a_day{12}; ///< common work (Savage 1841, s.v. Hours); 3 or 4 of fine work
+  friend constexpr bool operator==(PressTerms const&, PressTerms const&) = default;
 };
 
 /// So many impressions. error: negative_count, not_positive, number_too_large.

@@ -44,6 +44,7 @@ struct LeafSeen {
   int leaf{};       ///< its number in the gathering, from 1; 0 ends the list
   MarkPlace mark{}; ///< of watermark or countermark, whichever it shows
   ChainLines chain_lines{};
+  friend constexpr bool operator==(LeafSeen const&, LeafSeen const&) = default;
 };
 /// Leaves of one gathering, in any order. Which of them show a mark, and where, tells more than any single leaf.
 using LeavesSeen = std::array<LeafSeen, 24>;

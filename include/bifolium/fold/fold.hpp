@@ -172,4 +172,10 @@ template <int N> constexpr Format format_of(Fold<N> const& fold, FormatReading r
 } // namespace v0
 } // namespace bifolium
 
+template <> struct std::hash<bifolium::LeafAt> {
+  std::size_t operator()(bifolium::LeafAt at) const noexcept {
+    return std::hash<bifolium::Leaf<>>{}(at.leaf) * 31U + static_cast<std::size_t>(at.gathering);
+  }
+};
+
 #include <bifolium/fold/folder.hpp> // fold(scheme), which makes one

@@ -14,6 +14,7 @@ inline namespace v0 {
 struct FormatRead {
   Format format;       ///< what was read
   std::size_t bytes{}; ///< how much of the text it took
+  friend constexpr bool operator==(FormatRead const&, FormatRead const&) = default;
 };
 
 namespace detail {

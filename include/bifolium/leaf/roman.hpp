@@ -18,6 +18,7 @@ inline namespace v0 {
 struct RomanNumeral {
   std::int64_t value{};
   std::size_t bytes{};
+  friend constexpr bool operator==(RomanNumeral const&, RomanNumeral const&) = default;
 };
 
 /// The longest Roman numeral with which `text` begins, in capitals or small letters or both mixed.

@@ -201,9 +201,7 @@ private:
       inner = beside(letters(end, figure));
     else if (at(end) == '[') {
       inner = bracketed(end, 1, depth + 3);
-      if (inner && inner.inferred && inner.signature.multiple() == 1 && inner.signature.mark() != Mark::number)
-        inner.signature = multiplied_by(inner.signature, figure);
-      else if (inner && inner.signature.mark() == Mark::name)
+      if (inner && inner.signature.mark() == Mark::name)
         inner.signature = Signature::text(Mark::name, inner.signature.text(), inner.signature.text_size(), figure);
       else if (inner)
         inner = fail(Problem::no_signature, end);
@@ -216,24 +214,6 @@ private:
       inner = symbol(end, figure, depth);
     inner.multiplied = inner && figure > 1;
     return inner;
-  }
-  [[nodiscard]] constexpr Signature multiplied_by(Signature const& s, std::uint32_t figure) const {
-    switch (s.mark()) {
-    case Mark::capital:
-      return Signature::letter(static_cast<char>('A' + s.letter_number() - 1), figure, letters_);
-    case Mark::small:
-      return Signature::letter(static_cast<char>('a' + s.letter_number() - 1), figure, letters_);
-    case Mark::greek:
-      return Signature::greek(s.letter_number(), false, figure);
-    case Mark::greek_capital:
-      return Signature::greek(s.letter_number(), true, figure);
-    case Mark::symbol:
-      return Signature::text(Mark::symbol, s.text(), s.text_size(), figure);
-    case Mark::chi:
-      return Signature::chi(figure);
-    default:
-      return Signature::pi(figure);
-    }
   }
 };
 

@@ -186,8 +186,8 @@ public:
     if (duplicate_ != Duplicate::none) put(duplicate_ == Duplicate::pi ? "π" : "χ", 2);
     if (beside_ == Beside::before) put(text_, size_);
     if (quoted_) put("'", 1);
-    // A figure before a colon would be taken for a numbered gathering, so a doubled colon is set twice.
-    bool const repeated = mark_ == Mark::symbol && size_ == 1 && text_[0] == ':' && multiple_ < 5;
+    // A figure before a colon would be taken for a numbered gathering, before a cross for a sum: they are set so often.
+    bool const repeated = mark_ == Mark::symbol && size_ == 1 && (text_[0] == ':' || text_[0] == '+') && multiple_ < 10;
     for (std::uint32_t i = 1; repeated && i < multiple_; ++i) put(text_, size_);
     if ((multiple_ > 1 && !repeated) || mark_ == Mark::number) {
       char digits[10]{};

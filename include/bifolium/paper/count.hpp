@@ -132,6 +132,7 @@ struct PaperLot {
   char const* name{};
   std::int32_t sheets{};
   char const* source{};
+  friend constexpr bool operator==(PaperLot const&, PaperLot const&) = default;
 };
 namespace lots {
 inline constexpr PaperLot bundle{"bundle", 1000, "two reams of 500 (GNU units 2.22, definitions of 2022)"};

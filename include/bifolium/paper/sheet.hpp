@@ -7,6 +7,8 @@
 
 #include <bifolium/paper/length.hpp>
 
+#include <array> // std::tuple_size, for structured bindings
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -71,6 +73,9 @@ public:
   [[nodiscard]] constexpr L short_side() const { return short_; }
   /// The longer of the two sides.
   [[nodiscard]] constexpr L long_side() const { return long_; }
+  /// `auto [shorter, longer] = sheet;`
+  template <std::size_t I>
+  requires(I < 2) [[nodiscard]] constexpr L get() const { return I == 0 ? short_ : long_; }
   /// Long side over short side: 1.414 for ISO paper, 1.2 to 1.5 for most hand-made sheets.
   [[nodiscard]] constexpr double ratio() const { return LengthTraits<L>::ratio(long_, short_); }
 
@@ -109,4 +114,13 @@ struct std::hash<bifolium::Sheet<L>> {
   std::size_t operator()(bifolium::Sheet<L> const& sheet) const {
     return std::hash<L>{}(sheet.short_side()) * 31U + std::hash<L>{}(sheet.long_side());
   }
+};
+
+/// A sheet comes apart into two sides.
+template <class L> struct std::tuple_size<bifolium::Sheet<L>> {
+  static constexpr std::size_t value = 2; ///< shorter and longer
+};
+/// Both sides are of one type.
+template <std::size_t I, class L> struct std::tuple_element<I, bifolium::Sheet<L>> {
+  using type = L; ///< the type of a side
 };

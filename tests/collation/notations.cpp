@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+// Formulas as people wrote them, written in every notation and read again: the same formula each time.
+#include <bifolium/collation.hpp>
+
+#include "check.hpp"
+#include "data.hpp"
+
+using namespace bifolium;
+
+namespace {
+
+constexpr Notation notations[]{Notation::unicode, Notation::caret, Notation::flat, Notation::html, Notation::tei};
+
+/// How many of the formulas could be read at all.
+int written_and_read(std::vector<std::string> const& formulas, Dialect dialect) {
+  int read = 0;
+  for (auto const& text : formulas) {
+    auto const formula = read_formula(text, dialect);
+    if (!formula) continue;
+    ++read;
+    for (auto notation : notations) {
+      auto const written = write_formula(*formula, notation);
+      auto const again = read_formula(written, dialect);
+      INFO(text << " written " << written);
+      REQUIRE(again);
+      CHECK(*again == *formula);
+      CHECK(write_formula(*again, notation) == written);
+    }
+  }
+  return read;
+}
+std::vector<std::string> column(std::string const& file, std::size_t columns, std::size_t which) {
+  std::vector<std::string> all;
+  for (auto const& row : data::rows(file, columns)) all.push_back(row[which]);
+  return all;
+}
+
+} // namespace
+
+TEST_CASE("formulas of catalogues read back from every notation") {
+  CHECK(written_and_read(column("bmc_formulas.tsv", 4, 2), dialects::bmc) > 400);
+  CHECK(written_and_read(column("bmc_formulas_ocr.tsv", 3, 0), dialects::bmc) > 500);
+  CHECK(written_and_read(column("tcp_formulas.tsv", 4, 1), dialects::stc) > 300);
+  CHECK(written_and_read(column("collation_examples.tsv", 7, 5), dialects::strict) > 60);
+}
+
+TEST_CASE("series, duplicates, symbols and changes read back from every notation") { // constructed
+  std::vector<std::string> const formulas{
+      "8°: ²A⁸ ³2B⁴",      "8°: πA⁸ ²χB⁴ χ2",       "8°: †A⁸ H*⁴ )(⁸", "8°: 2[par.]⁸ [b]⁴",
+      "8°: 2α⁸ 2Γ⁴",       "8°: A⁸(A4+χ1.2)",       "8°: A⁸(A4+χ1,2)", "8°: A⁸(A4+2)",
+      "8°: A⁸(A4+χ²)",     "8°: A⁸(±A4 −A5 +/-A6)", "4°: a⁴/² b-d⁴/²", "4°: A-D⁴ E⁴(−E2-4)",
+      "4°: A² B⁴(−B4=A2)", "4°: [A]⁴ [par.]⁴ '1'⁴", "4°: A⁴ &⁴ *⁴",    "4°: A-B⁴ [C]²[=A4]",
+      "8°: A⁸(−A2.7)",     "8°: A⁸(A8+χ1-4) B⁴",    "8°: 1-12⁸ 13(4)",
+  };
+  CHECK(written_and_read(formulas, dialects::strict) == static_cast<int>(formulas.size()));
+}

@@ -1,0 +1,290 @@
+// SPDX-License-Identifier: MIT
+// Every public value type: how large it is, whether it may be copied byte by byte, and which operators it has. A row that no
+// longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
+#include <bifolium/bifolium.hpp>
+
+#include "check.hpp"
+
+#include <algorithm>
+#include <concepts>
+#include <functional>
+#include <ranges>
+#include <sstream>
+#include <unordered_set>
+
+using namespace bifolium;
+
+namespace {
+
+enum Can : unsigned {
+  nothing = 0,
+  empty = 1,               ///< can be made of nothing
+  equal = 2,               ///< == and !=
+  regular = empty | equal, ///< std::regular
+  ordered = 4,             ///< std::totally_ordered
+  hashed = 8,              ///< std::hash
+  printed = 16             ///< <<
+};
+constexpr Can operator|(Can a, Can b) { return static_cast<Can>(static_cast<unsigned>(a) | static_cast<unsigned>(b)); }
+
+template <class T>
+concept Hashed = requires(T const& value) {
+  { std::hash<T>{}(value) } -> std::same_as<std::size_t>;
+};
+template <class T>
+concept Printed = requires(std::ostream& out, T const& value) {
+  { out << value } -> std::same_as<std::ostream&>;
+};
+
+template <class T, Can can> struct Operators {
+  static_assert(std::copyable<T>);
+  static_assert(std::default_initializable<T> == ((can & empty) != 0), "can it be made of nothing?");
+  static_assert(std::equality_comparable<T> == ((can & equal) != 0), "has it ==?");
+  static_assert(std::regular<T> == ((can & regular) == regular), "is it regular?");
+  static_assert(std::totally_ordered<T> == ((can & ordered) != 0), "has it an order?");
+  static_assert(Hashed<T> == ((can & hashed) != 0), "has it a hash?");
+  static_assert(Printed<T> == ((can & printed) != 0), "is it printed by <<?");
+};
+/// Copied byte by byte; where pointers have 8 bytes it is that large.
+template <class T, std::size_t size, Can can = nothing> struct Trivial : Operators<T, can> {
+  static_assert(std::is_trivially_copyable_v<T>, "may it be copied byte by byte?");
+  static_assert(sizeof(T) == size || sizeof(void*) != 8, "is it still as large?");
+};
+/// Holds std::string or std::vector: how large it is, the standard library says.
+template <class T, Can can = nothing> struct Allocating : Operators<T, can> {
+  static_assert(!std::is_trivially_copyable_v<T>);
+  static_assert(std::is_nothrow_move_constructible_v<T>, "does moving it allocate nothing?");
+};
+
+// core
+template struct Trivial<Error, 48, regular>;
+template struct Trivial<Expected<int>, 56, equal>;
+template struct Trivial<Expected<Fraction>, 72, equal>;
+template struct Trivial<Fraction, 16, regular | ordered | hashed | printed>;
+template struct Trivial<ShortText<15>, 16, regular | hashed | printed>;
+template struct Trivial<CodePoint, 8, regular>;
+
+// paper
+template struct Trivial<millimetres, 8, regular | ordered | hashed | printed>;
+template struct Trivial<Length<int, Millimetre>, 4, regular | ordered | hashed | printed>;
+template struct Trivial<Length<Fraction, Inch>, 16, regular | ordered | hashed | printed>;
+template struct Trivial<Sheet<millimetres>, 16, equal | hashed | printed>;
+template struct Trivial<Sheet<double>, 16, equal | hashed | printed>;
+template struct Trivial<PointOfSheet, 16, regular>;
+template struct Trivial<Mould, 56, regular>;
+template struct Trivial<ReamCount, 48, regular>;
+template struct Trivial<PaperCount, 24, regular>;
+template struct Trivial<PaperLot, 24, regular>;
+template struct Trivial<AlphabetCount, 16, regular>;
+template struct Trivial<Years, 8, regular>;
+template struct Trivial<SheetSize, 48, empty>;
+template struct Trivial<SheetQuery, 32, empty>;
+template struct Trivial<SheetSizes, 40>;
+template struct Trivial<SheetSizes::iterator, 16, regular>;
+
+// leaf
+template struct Trivial<Letters, 3, regular>;
+template struct Trivial<Alphabet, 4, regular>;
+template struct Trivial<RomanNumeral, 16, regular>;
+template struct Trivial<Leaf<8>, 2, equal | ordered | hashed | printed>;
+template struct Trivial<Leaf<>, 4, equal | ordered | hashed | printed>;
+template struct Trivial<Gathering<8>, 1, regular | ordered | hashed | printed>;
+template struct Trivial<Gathering<>, 2, equal | ordered | hashed | printed>;
+template struct Trivial<PageSide<8>, 4, equal | ordered | hashed | printed>;
+template struct Trivial<PageSide<>, 6, equal | ordered | hashed | printed>;
+template struct Trivial<Signature, 36, regular | ordered | hashed | printed>;
+
+// fold
+template struct Trivial<Format, 3, regular | ordered | hashed | printed>;
+template struct Trivial<FormatRead, 16, regular>;
+template struct Trivial<SourcePlace, 4, regular>;
+template struct Trivial<SheetLine, 10, regular>;
+template struct Trivial<Step, 12, regular>;
+template struct Trivial<Placed, 8, regular>;
+template struct Trivial<GatheringLine, 24, regular>;
+template struct Trivial<Scheme, 2250, equal>;
+template struct Trivial<Attested, 1, equal | ordered | hashed | printed>;
+template struct Trivial<PointOfLeaf, 16, regular>;
+template struct Trivial<Edge, 16, regular>;
+template struct Trivial<LeafShows, 312, empty>;
+template struct Trivial<LeafAt, 8, equal | hashed | printed>;
+template struct Trivial<Cell, 6, regular>;
+template struct Trivial<Fold<8>, 216, equal>;
+template struct Trivial<Fold<>, 1056, equal>;
+template struct Trivial<LeafSize<millimetres>, 16, regular>;
+template struct Trivial<ImpliedSheet<millimetres>, 24, equal>;
+
+// imposition
+template struct Trivial<Standing, 4, regular | printed>;
+template struct Trivial<Place, 5, regular>;
+template struct Trivial<FormeView, 16>;
+template struct Trivial<Imposition<8>, 332, equal>;
+template struct Trivial<Imposition<>, 2492, equal>;
+
+// collation
+template struct Trivial<SharedSheet, 12, regular>;
+template struct Allocating<PaperOfFormula, empty>;
+template struct Trivial<Dialect, 5, regular>;
+template struct Trivial<Reference, 32, regular | ordered | hashed>;
+template struct Allocating<Formula, equal>;
+template struct Trivial<SigningPlace, 44, regular>;
+template struct Trivial<SigningException, 48, regular>;
+template struct Allocating<Missigned, regular>;
+template struct Allocating<Signing, regular>;
+template struct Allocating<LeafSigned, regular>;
+template struct Trivial<FormulaCount, 24, regular>;
+template struct Trivial<JointSeen, 56, regular>;
+template struct Allocating<JointJudged, regular>;
+template struct Trivial<LeafSpan, 64, regular>;
+template struct Trivial<PageRun, 40, regular>;
+template struct Trivial<Misprint, 24, regular>;
+template struct Allocating<Pagination, regular>;
+template struct Trivial<PrintedNumber, 32, regular>;
+template struct Trivial<NumberedPage, 40, regular>;
+template struct Trivial<Misplaced, 96, regular>;
+template struct Allocating<CopyChecked, empty>;
+template struct Trivial<MissingLeaf, 64, regular>;
+template struct Trivial<LeafOfBook, 24, regular | ordered | hashed>;
+template struct Trivial<GatheringOfBook, 72, regular>;
+template struct Trivial<GatheringsOfBook, 8>;
+template struct Trivial<GatheringsOfBook::iterator, 32, regular>;
+template struct Trivial<Cycle, 18, regular>;
+template struct Trivial<Run, 104, regular>;
+template struct Trivial<GatheringAt, 16, regular | ordered | hashed>;
+template struct Trivial<Change, 88, regular>;
+template struct Allocating<Extent, empty>;
+template struct Allocating<ExtentCompared, empty>;
+
+// edition
+template struct Trivial<Edition, 256, empty>;
+template struct Trivial<Ranged<int>, 12, regular>;
+template struct Trivial<Bill, 1248, empty>;
+template struct Trivial<Issue, 128, empty>;
+template struct Allocating<IssuesBill, empty>;
+template struct Trivial<Pages, 32, regular>;
+template struct Trivial<Arranging, 3, regular>;
+template struct Trivial<EvenWorking, 16, regular>;
+template struct Trivial<FormeType, 24, regular>;
+template struct Trivial<SheetMakeUp, 36, regular>;
+template struct Trivial<Sample, 88, empty>;
+template struct Trivial<CastOff, 48, regular>;
+template struct Trivial<SolidType, 24, regular>;
+template struct Trivial<Working, 16, regular>;
+template struct Trivial<Plan, 712, regular>;
+template struct Trivial<PressFigure, 16, regular>;
+template struct Trivial<Presswork, 80, regular>;
+template struct Trivial<PressTerms, 48, regular>;
+template struct Trivial<Way, 968, empty>;
+template struct Allocating<Stretch, regular>;
+
+// evidence
+template struct Trivial<TrimModel, 40, empty>;
+template struct Trivial<EarlySheet, 24, empty>;
+template struct Trivial<EarlyShares, 120, empty>;
+template struct Trivial<EvidenceParameters, 1432, empty>;
+template struct Allocating<LeafShape, empty>;
+template struct Trivial<When, 8, equal>;
+template struct Trivial<LeafSeen, 8, regular>;
+template struct Trivial<Seen, 288, empty>;
+template struct Trivial<Measured, 112, empty>;
+template struct Trivial<StatedSize, 16, regular>;
+template struct Trivial<RecordedSize, 56, regular>;
+template struct Trivial<PeriodSigns, 64, empty>;
+template struct Trivial<PeriodBound, 32, empty>;
+template struct Trivial<PeriodBounds, 520, empty>;
+template struct Trivial<HeightClass, 40, empty>;
+template struct Trivial<HeightClasses, 40, empty>;
+template struct Trivial<Observation, 296>;
+template struct Trivial<GatheringSizes, 12, regular>;
+template struct Trivial<Priors, 336, empty>;
+template struct Trivial<PriorsOfYears, 352>;
+template struct Trivial<Reason, 16, empty>;
+template struct Trivial<FormatCandidate, 200, empty>;
+template struct Trivial<MixedFormats, 408, empty>;
+template struct Allocating<Inference, empty>;
+template struct Trivial<Assumptions, 2176, empty>;
+template struct Trivial<EdgeFacts, 24, empty>;
+template struct Trivial<LeafFacts, 96, empty>;
+template struct Allocating<SchemeFacts, empty>;
+template struct Trivial<LeafLoss, 16, regular>;
+template struct Trivial<LossLimits, 24, empty>;
+template struct Trivial<NamedOrigin, 48, empty>;
+template struct Allocating<LeafOrigin, empty>;
+
+// drawing
+template struct Allocating<DrawnLeaf, empty>;
+template struct Allocating<DrawnGathering, empty>;
+template struct Trivial<SheetMark, 28, regular>;
+template struct Trivial<Spot, 16, regular>;
+template struct Trivial<Stroke, 40, empty>;
+template struct Trivial<Lettering, 56, empty>;
+template struct Allocating<Svg>;
+template struct Allocating<SheetToFold, empty>;
+template struct Trivial<PageRead, 8, regular>;
+
+} // namespace
+
+// What is walked through is a range of the standard, in the kind that its users may count on.
+static_assert(std::ranges::forward_range<SheetSizes> && std::ranges::common_range<SheetSizes>);
+static_assert(std::forward_iterator<SheetSizes::iterator>);
+static_assert(std::same_as<std::ranges::range_reference_t<SheetSizes>, SheetSize const&>);
+static_assert(std::ranges::forward_range<GatheringsOfBook> && std::ranges::common_range<GatheringsOfBook>);
+static_assert(std::ranges::contiguous_range<FormeView> && std::ranges::sized_range<FormeView>);
+static_assert(std::ranges::contiguous_range<PeriodBounds> && std::ranges::sized_range<PeriodBounds>);
+static_assert(std::ranges::contiguous_range<Plan> && std::ranges::sized_range<Plan>);
+static_assert(std::ranges::random_access_range<Inference const>);
+
+TEST_CASE("the sheets of a place go through the algorithms and views of the standard") {
+  auto const british = find_sheets({.region = Region::britain});
+  CHECK(std::ranges::distance(british) == british.count());
+  auto const large =
+      std::ranges::count_if(british, [](SheetSize const& size) { return size.sheet().long_side() > 600_mm; });
+  auto narrow = british | std::views::filter([](SheetSize const& size) { return size.sheet().long_side() <= 600_mm; });
+  CHECK(large > 0);
+  CHECK(std::ranges::distance(narrow) + large == british.count());
+  auto const formula = read_formula("8°: π² A–K⁸ L⁴");
+  std::int64_t leaves = 0;
+  for (auto const& gathering : gatherings(*formula) | std::views::drop(1)) leaves += gathering.leaves;
+  CHECK(leaves == 84); // ten eights and a four
+  STATIC_CHECK(std::ranges::count(impose<schemes::octavo>().forme(Side::outer), head_up(1)) == 1);
+}
+
+TEST_CASE("leaves of a book, references and short texts are found again in hashed sets") {
+  auto const formula = read_formula("8°: A–K⁸ L⁴");
+  std::unordered_set<LeafOfBook> leaves;
+  std::unordered_set<Reference> pages;
+  for (std::int64_t n = 1; n <= leaf_count(*formula); ++n) {
+    auto const leaf = leaf_of_number(*formula, n);
+    REQUIRE(leaf);
+    leaves.insert(*leaf);
+    pages.insert({*leaf, LeafSide::recto});
+    pages.insert({*leaf, LeafSide::verso});
+  }
+  CHECK(leaves.size() == 84);
+  CHECK(pages.size() == 168);
+  CHECK(pages.contains(*read_reference(*formula, "B3v")));
+  std::unordered_set<LeafAt> places;
+  for (int g = 0; g < 2; ++g)
+    for (int n = 1; n <= 4; ++n) places.insert({g, Leaf<>{n, Gathering<>{4}}});
+  CHECK(places.size() == 8);
+  std::unordered_set<ShortText<8>> const words{"A", "B", "A"};
+  CHECK(words.size() == 2);
+  CHECK(words.contains("B"));
+}
+
+TEST_CASE("references are sorted in the order of the book, recto before verso") {
+  auto const formula = read_formula("4°: A–C⁴");
+  auto const at = [&](char const* text) { return *read_reference(*formula, text); };
+  CHECK(at("A4v") < at("B1r"));
+  CHECK(at("B1r") < at("B1v"));
+  CHECK(at("B1") < at("B1r"));
+}
+
+TEST_CASE("a sheet comes apart into its sides") {
+  constexpr Sheet sheet{445_mm, 315_mm};
+  constexpr auto shorter = sheet.get<0>();
+  auto const [short_side, long_side] = sheet;
+  CHECK(short_side == shorter);
+  CHECK(long_side == 445_mm);
+  STATIC_CHECK(std::same_as<std::tuple_element_t<1, Sheet<inches>>, inches>);
+}
