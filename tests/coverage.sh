@@ -10,13 +10,13 @@ export LLVM_PROFILE_FILE="$PWD/$build/profiles/%p.profraw"
 if [ $# = 0 ]; then
   cmake -S . -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_COMPILER=clang++-16 -DBIFOLIUM_BUILD_BENCH=OFF \
     -DCMAKE_CXX_FLAGS="-fprofile-instr-generate -fcoverage-mapping" ${CMAKE_ARGUMENTS:-} >/dev/null
-  cmake --build "$build" --target bifolium_tests bifolium_draw_all examples/all
+  cmake --build "$build" --target bifolium_tests bifolium_draw_all list_errors examples/all
   rm -rf "$build/profiles"
   "$build/tests/bifolium_tests" | tail -n 3
-  ctest --test-dir "$build" --output-on-failure --no-tests=error -R '^(example|lesson|drawing: every)' | tail -n 4
+  ctest --test-dir "$build" --output-on-failure --no-tests=error -R '^(example|lesson|drawing: every|docs)' | tail -n 4
   llvm-profdata-16 merge -failure-mode=all -sparse "$build"/profiles/*.profraw -o "$build/all.profdata"
 fi
-programs=$(for program in "$build"/bin/*; do printf -- '-object %s ' "$program"; done)
+programs=$(for program in "$build"/bin/* "$build/tests/docs/list_errors" "$build/tests/bifolium_draw_all"; do [ ! -f "$program" ] || printf -- "-object %s " "$program"; done)
 cov() { llvm-cov-16 "$1" "$build/tests/bifolium_tests" $programs -instr-profile="$build/all.profdata" "${@:2}" 2>/dev/null; }
 if [ $# = 1 ]; then
   cov show "$1" --show-instantiations=false
