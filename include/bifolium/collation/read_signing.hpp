@@ -287,7 +287,7 @@ inline std::string place_words(SigningPlace const& place) {
     text += same_place ? std::to_string(exception.place.leaf) : words(exception.place);
     before = &exception;
   }
-  if (before != nullptr) text += ')';
+  if (before != nullptr) text += text.back() == ':' ? " )" : ")"; // ":)" is a mark of its own
   text += " signed";
   for (auto const& wrong : signing.missigned) {
     text += &wrong == signing.missigned.data() ? "; missigning " : ", ";
