@@ -83,3 +83,10 @@ TEST_CASE("What follows the pages is left alone, and a blank not counted is told
   CHECK(read_extent("[14], 939 [i.e. 943], [29] p. : ill., coats of arms.")->number == 986); // A13053
   CHECK(read_extent("[48+] p.")->number == 48);
 }
+
+TEST_CASE("A bracket of misprinted pages that is never closed ends with the text") { // regression: found by fuzzing
+  auto const extent = read_extent("f.644(with ");
+  REQUIRE(extent);
+  CHECK(extent->number == 644);
+  CHECK(extent->in_leaves);
+}

@@ -118,3 +118,19 @@ TEST_CASE("Statements of signing are written in one way, and formulas keep their
   CHECK(signing(write_signing(named).c_str()) == named);
   CHECK(write_signing(signing("$4 signed (-A1, B3; +C5)")) == "[$4 (−A1, B3; +C5) signed]");
 }
+
+TEST_CASE(
+    "A gathering named by a figure, and a misprint with a quotation mark in it, are written so that they read back") {
+  // regression: found by fuzzing
+  for (std::string_view text :
+       {"[$1; +D2;2/-2M]", "[$1 (+D, :, )]", "[$1 $4 as D\"E]", "[$3 (-C2, 2/); missigning C1 as 'B']"}) {
+    auto const read = read_signing(text);
+    REQUIRE(read);
+    auto const written = write_signing(*read);
+    auto const again = read_signing(written);
+    REQUIRE(again);
+    CHECK(write_signing(*again) == written);
+    CHECK(again->exceptions.size() == read->exceptions.size());
+    CHECK(again->missigned.size() == read->missigned.size());
+  }
+}

@@ -353,7 +353,7 @@ class PaginationReader {
       }
       if (!known) warn(Problem::fault_of_no_page, from);
     }
-    if (close != '\0') ++at_;
+    if (close != '\0' && at_ < text_.size()) ++at_; // the text may end before it
     return std::nullopt;
   }
 

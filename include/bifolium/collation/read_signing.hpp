@@ -255,6 +255,19 @@ inline std::string place_words(SigningPlace const& place) {
 
 /// The statement set down in one way; reading it gives the same again.
 [[nodiscard]] inline std::string write_signing(Signing const& signing) {
+  // a stroke tells gathering 2 from leaf 2 of the gathering named before
+  auto const words = [](SigningPlace const& place) {
+    bool const bare = !place.any && place.gathering.mark() == Mark::number && place.leaf == 0;
+    return detail::place_words(place) + (bare ? "/" : "");
+  };
+  // what has a quotation mark in it was read without any around it, and would end at its own
+  auto const quoted = [](std::string const& printed) {
+    for (std::size_t at = 0; at < printed.size(); at += decode(printed, at).bytes) {
+      auto const c = decode(printed, at).value;
+      if (c == '\'' || c == '"' || (c >= 0x2018 && c <= 0x201F)) return printed;
+    }
+    return '\'' + printed + '\'';
+  };
   std::string text{"[$"};
   if (signing.half) {
     text += "½";
@@ -271,14 +284,14 @@ inline std::string place_words(SigningPlace const& place) {
                             before->place.gathering == exception.place.gathering;
     text += before == nullptr ? " (" : same_place ? "," : same_sign ? ", " : "; ";
     if (!same_sign) text += exception.is_signed ? "+" : "−";
-    text += same_place ? std::to_string(exception.place.leaf) : detail::place_words(exception.place);
+    text += same_place ? std::to_string(exception.place.leaf) : words(exception.place);
     before = &exception;
   }
-  if (before != nullptr) text += ')';
+  if (before != nullptr) text += text.back() == ':' ? " )" : ")"; // ":)" is a mark of its own
   text += " signed";
   for (auto const& wrong : signing.missigned) {
     text += &wrong == signing.missigned.data() ? "; missigning " : ", ";
-    text += detail::place_words(wrong.place) + " as '" + wrong.as + '\'';
+    text += words(wrong.place) + " as " + quoted(wrong.as);
   }
   return text + ']';
 }

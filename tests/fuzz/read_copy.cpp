@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+/// Any bytes as the leaves a copy has, and as the joints seen in it: leaves of the book, or an error inside the text.
+#include <bifolium/collation.hpp>
+
+#include "must.hpp"
+
+using namespace bifolium;
+using fuzz::must;
+
+extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
+  static Formula const book = *read_formula("8°: π² A–2K⁸ 2L⁴ (−2L4)");
+  std::string const text(data, data + size);
+  if (auto const present = read_leaves_present(book, text); !present) fuzz::must_point_into(text, present.error());
+  if (auto const joints = read_joints(book, text); !joints) fuzz::must_point_into(text, joints.error());
+  return 0;
+}
