@@ -18,7 +18,7 @@ for fuzzer in "$build"/fuzz_read_*; do
   fi
   [ -d "$seeds/$reader" ] && cp "$seeds/$reader"/* "$corpus"
   log=$corpora/$reader.log
-  if "$fuzzer" -max_total_time="$seconds" -max_len=400 -timeout=10 -print_final_stats=1 -artifact_prefix="$corpora/$reader-" \
+  if "$fuzzer" -max_total_time="$seconds" -max_len=400 -timeout=10 -seed=1 -print_final_stats=1 -artifact_prefix="$corpora/$reader-" \
     "$corpus" >"$log" 2>&1; then
     outcome="nothing found"
   else
