@@ -83,7 +83,7 @@ class SigningReader {
     if (take("$")) {
       auto const leaf = figure();
       found = {true, {}, leaf < 0 ? 0 : leaf};
-      return leaf != 0;
+      return leaf != 0 && leaf <= most_leaves_in_gathering;
     }
     auto const from = at_;
     if (auto const leaf = figure(); leaf >= 0 && byte() != '/') {
@@ -93,7 +93,7 @@ class SigningReader {
       if (alone && any_place_) {
         found = last_;
         found.leaf = leaf;
-        return leaf > 0;
+        return leaf > 0 && leaf <= most_leaves_in_gathering;
       }
     }
     at_ = from;

@@ -85,8 +85,8 @@ private:
       i += bytes;
       if (html && !begins(i, "</sup>")) return fail(Problem::no_signature, i);
       auto duplicate = scan(html ? i + 6 : i, 2);
-      if (duplicate.signature.mark() == Mark::pi || duplicate.signature.mark() == Mark::chi)
-        return fail(Problem::no_signature, i);
+      auto const of = duplicate.signature.mark(); // π before a figure is written like leaf 5 of π
+      if (of == Mark::pi || of == Mark::chi || of == Mark::number) return fail(Problem::no_signature, i);
       if (duplicate) duplicate.signature = duplicate.signature.duplicated(chi ? Duplicate::chi : Duplicate::pi);
       return duplicate;
     }

@@ -140,6 +140,11 @@ protected:
       k += taken == 0 ? 1 : taken;
     }
     if (size > Signature::longest_text || size == 0) return fail(Problem::mark_too_long, end);
+    for (std::size_t k = 0; k < size; ++k) { // &amp;lt; would be written &lt; and read as another mark
+      std::size_t taken = 0;
+      entity({bytes, size}, k, taken);
+      if (taken != 0) return fail(Problem::unknown_mark, from);
+    }
     for (auto k = from; k < to; k += decode(text_, k).bytes)
       if (decode(text_, k).malformed) return fail(Problem::not_utf8, k);
     SignatureScan scan;
