@@ -16,8 +16,9 @@ namespace {
 std::vector<std::size_t> order_at(std::vector<Way> const& ways, std::int64_t copies, CompareBy by) {
   std::vector<std::size_t> order(ways.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
-  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-    return *cost_of(ways[a], copies, by) < *cost_of(ways[b], copies, by);
+  std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    auto const cost_a = *cost_of(ways[a], copies, by), cost_b = *cost_of(ways[b], copies, by);
+    return cost_a < cost_b || (cost_a == cost_b && a < b);
   });
   return order;
 }
