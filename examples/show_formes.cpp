@@ -76,7 +76,8 @@ int main(int argument_count, char** arguments) {
     std::cerr << "there is no scheme '" << given.words()[0] << "': show_formes --list names them all\n";
     return support::wrong_usage;
   }
-  auto const sheets = find_sheets({.name = given.value("--sheet").value_or("chancery")});
+  auto const sheet_name = given.value("--sheet").value_or("chancery"); // the view of the sheets looks at it
+  auto const sheets = find_sheets({.name = sheet_name});
   if (sheets.empty()) {
     std::cerr << "there is no sheet called '" << *given.value("--sheet") << "'\n";
     return support::wrong_usage;

@@ -14,7 +14,8 @@ inline namespace v0 {
 
 /// What is asked for; whatever is left out is not asked about.
 struct SheetQuery {
-  std::string_view name{};         ///< case, accents and hyphens do not matter: `jesus`, `super-royal`
+  /// Case, accents and hyphens do not matter: `jesus`, `super-royal`. Looked at, not copied: it must outlive the view.
+  std::string_view name{};
   Years years{-9999, 9999};        ///< a row answers when its years meet these
   Region region{Region::anywhere}; ///< `europe` answers for every European place, and is answered by all of them
   PaperUse use{static_cast<PaperUse>(15)}; ///< a row answers when it has one of these uses
