@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: MIT
 # Runs every fuzzer for so many seconds and reports its executions; a finding is kept in the folder and ends with 1.
 #   tests/fuzz/run.sh BUILD_FOLDER SECONDS [FOLDER_FOR_CORPORA]
-# LEAVE_OUT names readers that are not run.
+# LEAVE_OUT names readers that are not run, ONLY the one that is; MOST is a number of executions, the same every time.
 set -euo pipefail
 build=$(realpath "$1") seconds=$2 corpora=${3:-$1/corpora}
 seeds=$(realpath "$(dirname "$0")")/seeds
@@ -11,6 +11,7 @@ corpora=$(realpath "$corpora")
 found=0
 for fuzzer in "$build"/fuzz_read_*; do
   reader=${fuzzer##*/fuzz_read_}
+  [ "${ONLY:-$reader}" = "$reader" ] || continue
   case " ${LEAVE_OUT:-} " in *" $reader "*) continue ;; esac
   corpus=$corpora/$reader
   mkdir -p "$corpus"
@@ -20,7 +21,7 @@ for fuzzer in "$build"/fuzz_read_*; do
   fi
   [ -d "$seeds/$reader" ] && cp "$seeds/$reader"/* "$corpus"
   log=$corpora/$reader.log
-  if "$fuzzer" -max_total_time="$seconds" -max_len=400 -timeout=10 -seed=1 -print_final_stats=1 -artifact_prefix="$corpora/$reader-" \
+  if "$fuzzer" -max_total_time="$seconds" -max_len=400 -timeout=10 -seed=1 -runs="${MOST:--1}" -print_final_stats=1 -artifact_prefix="$corpora/$reader-" \
     "$corpus" >"$log" 2>&1; then
     outcome="nothing found"
   else
