@@ -156,7 +156,10 @@ TEST_CASE("what runs together is refused or doubted, and says how it should be w
   for (auto const& [text, problem, column] : {
            Trap{"Aa-Az8", Problem::second_letter_is_place, 1},
            {"A8 Aa-Ac4", Problem::second_letter_is_place, 4},
-           {"1-210 312", Problem::flat_numbers, 1},
+           {"1-210", Problem::flat_numbers, 1},
+           {"1-28 4-68", Problem::flat_numbers, 1},
+           {"1-324", Problem::flat_numbers, 1},
+           {"'1-10'⁸", Problem::unknown_mark, 1},
            {"12-204", Problem::flat_numbers, 1},
        }) {
     CAPTURE(text);
@@ -168,6 +171,8 @@ TEST_CASE("what runs together is refused or doubted, and says how it should be w
   for (auto const& [text, problem, column] : {
            Trap{"A-K84", Problem::very_thick_gathering, 1},
            {"A8 B-K86", Problem::very_thick_gathering, 4},
+           {"1-210 312", Problem::numbers_read_by_sequence, 1},
+           {"A-I8 J8", Problem::letter_not_in_alphabet, 6},
            {"A8[=B2]", Problem::identity_not_in_formula, 5},
            {"A8(A8+χ1.2)", Problem::pair_after_last_leaf, 4},
            {"πA8 B8", Problem::duplicate_read_flat, 1},

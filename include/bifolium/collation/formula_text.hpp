@@ -68,12 +68,23 @@ public:
     auto const c = code(next);
     if (is_dash(c)) return skip(next + decode(text_, next).bytes);
     if (next != i && is_any(next, {"to ", "to\t"})) return skip(next + 2);
+    if (next != i && is_any(next, {"through "})) return skip(next + 7);
     return i;
+  }
+  /// The mark )( directly behind the sign of a change: (-)(4).
+  [[nodiscard]] constexpr bool is_mark_in_change(std::size_t i) const noexcept {
+    if (at(i) != ')' || at(i + 1) != '(' || i == 0) return false;
+    auto const before = static_cast<unsigned char>(text_[i - 1]); // the last byte of − and ± among them
+    return before == '-' || before == '+' || before == '=' || before == 0x92 || before == 0xB1;
   }
   /// The parenthesis that closes the one at `i`, or npos.
   [[nodiscard]] constexpr std::size_t closing(std::size_t i) const noexcept {
     int open = 0;
     for (; i < text_.size(); ++i) {
+      if (open > 0 && is_mark_in_change(i)) {
+        ++i;
+        continue;
+      }
       if (text_[i] == '(') ++open;
       if (text_[i] == ')' && --open == 0) return i;
     }
@@ -141,6 +152,7 @@ public:
     if (close == std::string_view::npos) return true;
     auto const scan = signatures(close).scan(content);
     if (scan && scan.end == close) return false;
+    if (scan && scan.signature.mark() == Mark::number && is_dash(code(scan.end))) return true; // [1-9¹⁰ 10¹²]
     if (scan && !is_latin_letter(at(content)) &&
         CountScanner{text_.substr(0, close)}.scan(scan.end, true, true).found())
       return true;

@@ -107,6 +107,10 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
   /// A = B: the same book written a second way.
   constexpr bool equation() {
     if (runs_ == 0 || equated_) return fail(Problem::unknown_mark, at_, at_ + 12);
+    if (auto const extent = skip(at_ + 1); this->is_extent(extent)) { // A-K⁸ = 80 leaves
+      at_ = extent;
+      return rest(Passage::extent);
+    }
     CountSink none;
     FormulaScanner<CountSink> second{text_.substr(at_ + 1), dialect_, none, true};
     auto const start = at_ + 1;
@@ -145,8 +149,29 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     return true;
   }
 
+  /// A leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. False when no such thing stands here.
+  constexpr bool remark() {
+    auto const name = leaf_name(*this, at_, text_.size());
+    auto const word = skip(name.end);
+    if (!name.found || !name.gathering_named || name.leaf < 1 || word == name.end || !is_small(at(word)) ||
+        !this->is_word(word) || this->is_any(word, {"to ", "through ", "and "}))
+      return false;
+    auto const target = this->known_.find(*this, name.signature, runs_, last_);
+    if (!target || name.leaf > target->leaves) return false;
+    auto end = word;
+    for (; end < text_.size(); ++end)
+      if (char const c = text_[end]; c == ',' || c == ';' || c == '.' || c == '(' || c == ')' || c == '[' || c == ']')
+        break;
+    for (auto k = at_; k < end; ++k)
+      if (decode(text_, k).malformed && (static_cast<unsigned char>(text_[k]) & 0xC0U) != 0x80U) return false;
+    warn(Problem::text_not_read, at_, end);
+    if (!ChangeScanner<Sink>{*this}.note(at_, end, false)) return true;
+    at_ = end;
+    return true;
+  }
   constexpr bool step() {
     char const c = at(at_);
+    if (runs_ > 0 && separated_ && remark()) return true;
     if (is_latin_letter(c)) {
       if (is_latin_letter(at(at_ + 1)) || at(at_ + 1) == '.') {
         if (runs_ > 0 && this->is_extent(at_)) return rest(Passage::extent);
@@ -163,6 +188,8 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
           auto name = at_;
           while (is_latin_letter(at(name))) ++name;
           auto const count = this->count_at(name);
+          if (runs_ > 0 && this->is_any(at_, {"plus ", "with "}) && this->is_extent(skip(at_ + 5)))
+            return rest(Passage::extent); // plates
           if (runs_ > 0 && separated_ && !count.found()) return rest(Passage::prose);
           if (name - at_ >= 3 && count.found() && count.problem == Problem::none) return this->named(name, count);
           return fail(runs_ == 0 ? Problem::no_signature : Problem::unknown_mark, at_, name);
@@ -175,7 +202,11 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       return code(at_ + 1) == ':' ? this->gathering() : parenthesis();
     case ')':
       if (at(at_ + 1) == '(' && !(depth_ > 0 && at(at_ + 2) == '-')) {
-        if (auto const b = at(at_ + 2); b != '-' && b != '+' && b != '=') return this->gathering();
+        auto k = at_ + 2;
+        if (at(k) == '-')
+          for (++k; is_digit(at(k));) ++k; // )(-3)( is a run
+        bool const run = k != at_ + 2 && at(k) == ')' && at(k + 1) == '(';
+        if (auto const b = at(at_ + 2); run || (b != '-' && b != '+' && b != '=')) return this->gathering();
       }
       [[fallthrough]];
     case ']':

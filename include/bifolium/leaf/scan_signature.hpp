@@ -76,6 +76,12 @@ public:
   }
 
 private:
+  /// The number of "2nd", "3rd", "4th" if just that stands between two bytes, else 0.
+  [[nodiscard]] constexpr int ordinal(std::size_t i, std::size_t end) const noexcept {
+    if (end != i + 3 || at(i) < '2' || at(i) > '9') return 0;
+    bool const ends = begins(i + 1, at(i) == '2' ? "nd" : at(i) == '3' ? "rd" : "th");
+    return ends ? at(i) - '0' : 0;
+  }
   /// What is raised before a mark where raised figures cannot be set: ^2A, <sup>2</sup>A, <sup>π</sup>A.
   [[nodiscard]] constexpr SignatureScan raised_prefix(std::size_t i, int depth) const {
     bool const html = at(i) == '<';
@@ -122,6 +128,13 @@ private:
     bool chi = false;
     if (auto const bytes = unsigned_mark(i + 1, chi); bytes != 0 && i + 1 + bytes == close && multiple == 1)
       return unsigned_or_duplicate(close + 1, chi, depth);
+    // [2nd]A is ²A
+    if (auto const raised = ordinal(i + 1, close);
+        raised != 0 && depth == 0 && multiple == 1 && takes_prefix(close + 1)) {
+      auto inner = scan(close + 1, 1);
+      if (inner) inner.signature = inner.signature.in_series(raised);
+      return inner;
+    }
     // a whole signature by itself is one that was inferred; anything else is the name of a symbol
     auto const c = at(i + 1);
     bool capital = false;

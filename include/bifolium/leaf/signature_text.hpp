@@ -192,6 +192,12 @@ protected:
     for (auto k = from; k < to; ++k)
       if (auto const b = static_cast<unsigned char>(text_[k]); b < 0x20 || b == '"')
         return fail(Problem::unknown_mark, i);
+    auto const dash = [&] { // '1-10' may be meant for '1'-'10'
+      auto k = from;
+      while (k < to && is_digit(text_[k])) ++k;
+      return k > from && k < to && is_dash(code(k)) && is_digit(at(k + decode(text_, k).bytes));
+    }();
+    if (dash) return fail(Problem::unknown_mark, i);
     if (figures && figure > 0) {
       SignatureScan scan;
       scan.signature = Signature::number(figure).in_quotation_marks();
