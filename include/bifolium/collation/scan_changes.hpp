@@ -248,7 +248,8 @@ private:
       Change change;
       change.kind = Change::Kind::identity;
       change.joint = joint_;
-      if (first && previous_.kind != Change::Kind::identity) change.joint = Change::Joint::apart;
+      if (first && (previous_.kind != Change::Kind::identity || leaf != 0 || !name.gathering_named))
+        change.joint = Change::Joint::apart;
       change.named = name.gathering_named;
       change.name = name.signature;
       if (!first && !change.named) change.named = previous_.named, change.name = previous_.name;

@@ -130,22 +130,31 @@ class FormulaWriter {
     else if (kind == Change::Kind::cancel)
       text_ += plain() ? "+-" : "±";
   }
+  /// Where a list of identities ends that begins with change `i`; what has no name of its own would take the last one.
+  [[nodiscard]] std::size_t end_of_list(std::size_t i) const {
+    auto const& changes = formula_.changes();
+    for (++i; i < changes.size(); ++i)
+      if (changes[i].kind != Change::Kind::identity || changes[i].joint == Change::Joint::opens ||
+          changes[i].leaf != 0 || !changes[i].named)
+        break;
+    return i;
+  }
   /// From change `i` on as many identities as stand in one list: [=B2], [=L4.5]; and the change behind them.
   std::size_t identities(std::size_t i) {
     auto const& changes = formula_.changes();
+    auto const end = end_of_list(i);
     if (changes[i].leaf != 0) leaf(formula_.signature(changes[i].gathering), changes[i].leaf);
     text_ += changes[i].leaf != 0 ? "=" : "[=";
     auto const first = i;
     for (;; ++i) {
       auto const& change = changes[i];
-      if (!change.named || (i != first && change.name == changes[i - 1].name && changes[i - 1].named))
+      if (!change.named ||
+          (i != first && change.name_leaf != 0 && change.name == changes[i - 1].name && changes[i - 1].named))
         number(change.name_leaf);
       else
         leaf(change.name, change.name_leaf);
       if (change.doubtful) text_ += '?';
-      if (i + 1 == changes.size() || changes[i + 1].kind != Change::Kind::identity ||
-          changes[i + 1].joint == Change::Joint::opens || changes[i + 1].leaf != 0)
-        break;
+      if (i + 1 == end) break;
       text_ += changes[i + 1].joint == Change::Joint::conjugate ? "." : ",";
     }
     if (changes[first].leaf == 0) text_ += ']';
@@ -178,10 +187,7 @@ class FormulaWriter {
   std::size_t parenthesis(std::size_t first) {
     auto const& changes = formula_.changes();
     if (changes[first].kind == Change::Kind::identity && changes[first].leaf == 0) {
-      auto end = first + 1;
-      while (end < changes.size() && changes[end].kind == Change::Kind::identity &&
-             changes[end].joint != Change::Joint::opens && changes[end].leaf == 0)
-        ++end;
+      auto const end = end_of_list(first);
       if (end == changes.size() || changes[end].joint == Change::Joint::opens) return identities(first) - first;
     }
     text_ += '(';

@@ -109,7 +109,8 @@ protected:
     if (is_latin_letter(c)) return true;
     if (is_digit(c)) {
       while (is_digit(at(i))) ++i;
-      return is_latin_letter(at(i));
+      bool capital = false;
+      return is_latin_letter(at(i)) || (greek_letter(code(i), capital) != 0 && code(i) != 0x3C0 && code(i) != 0x3C7);
     }
     if (c == '[') {
       if (closing(i + 1) == std::string_view::npos) return false;
