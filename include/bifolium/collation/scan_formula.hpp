@@ -42,7 +42,8 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       return ChangeScanner<Sink>{*this}.changes(i, close);
     // (2Y)⁵: a signature printed so, with a count of its own
     if (auto const scan = this->signatures(close).scan(i);
-        scan && skip(scan.end) == close && this->count_at(close + 1).found()) {
+        scan && !scan.inferred && scan.signature.mark() != Mark::name && skip(scan.end) == close &&
+        this->count_at(close + 1).found()) {
       auto const count = this->count_at(close + 1);
       if (count.problem != Problem::none) return fail(count.problem, from, count.end, most_leaves_in_gathering);
       Run run;
@@ -234,7 +235,11 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     case '+': {
       if (runs_ > 0 && this->is_extent(at_)) return rest(Passage::extent);
       auto const count = this->count_at(at_ + 1);
-      if (count.found() && at(at_ + 1) != '(') return this->gathering();
+      if (count.found() && at(at_ + 1) != '(') {
+        // a bracket that opens with a plus holds a change
+        if (depth_ > 0 && runs_ > 0 && !last_.unsigned_throughout) return fail(Problem::unknown_mark, at_, count.end);
+        return this->gathering();
+      }
       if (runs_ == 0) return fail(Problem::no_signature, at_, at_ + 1);
       warn(Problem::imperfect, at_, at_ + 1);
       sink_.imperfect();

@@ -119,7 +119,8 @@ class FormulaWriter {
         std::string_view{gathering.text()}.find_first_of("+()") != std::string_view::npos)
       return number(position); // such a mark cannot be named in a parenthesis: the figure means the gathering before it
     if (gathering.text()[0] == ':' && !text_.empty() && text_.back() == '(') text_ += ' '; // (: is a mark of its own
-    mark(gathering);
+    // a figure alone would be a leaf
+    mark(gathering, position == 0 && gathering.mark() == Mark::number && !gathering.is_quoted());
     if (position == 0) return;
     if (gathering.mark() == Mark::number) text_ += '/';
     number(position);
@@ -130,12 +131,21 @@ class FormulaWriter {
     else if (kind == Change::Kind::cancel)
       text_ += plain() ? "+-" : "±";
   }
+  /// The identity before change `i` names the same gathering.
+  [[nodiscard]] bool figure_is_enough(std::size_t i) const {
+    auto const& change = formula_.changes()[i];
+    auto const& before = formula_.changes()[i - 1];
+    return before.kind == Change::Kind::identity && before.named && change.name_leaf != 0 && change.name == before.name;
+  }
   /// Where a list of identities ends that begins with change `i`; what has no name of its own would take the last one.
   [[nodiscard]] std::size_t end_of_list(std::size_t i) const {
     auto const& changes = formula_.changes();
+    auto const first = i;
     for (++i; i < changes.size(); ++i)
-      if (changes[i].kind != Change::Kind::identity || changes[i].joint == Change::Joint::opens ||
-          changes[i].leaf != 0 || !changes[i].named)
+      if (changes[first].leaf != 0 && !figure_is_enough(i))
+        break; // without brackets a list goes on with figures only
+      else if (changes[i].kind != Change::Kind::identity || changes[i].joint == Change::Joint::opens ||
+               changes[i].leaf != 0 || !changes[i].named)
         break;
     return i;
   }
@@ -148,8 +158,7 @@ class FormulaWriter {
     auto const first = i;
     for (;; ++i) {
       auto const& change = changes[i];
-      if (!change.named ||
-          (i != first && change.name_leaf != 0 && change.name == changes[i - 1].name && changes[i - 1].named))
+      if (!change.named || (i != first && figure_is_enough(i)))
         number(change.name_leaf);
       else
         leaf(change.name, change.name_leaf);

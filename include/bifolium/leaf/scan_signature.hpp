@@ -148,6 +148,8 @@ private:
         return beside(inner);
       }
     }
+    if (auto const sign = code(i + 1); is_dash(sign) || sign == '+' || sign == 0x2212 || sign == 0xB1)
+      return fail(Problem::no_signature, i); // a change in the wrong brackets
     for (auto k = i + 1; k < close; ++k)
       if (auto const b = static_cast<unsigned char>(text_[k]); b < 0x20 || b == '(' || b == ')' || b == '$' || b == '=')
         return fail(Problem::no_signature, i);
