@@ -137,6 +137,8 @@ public:
       if (at(figures) == '[' || is_digit(at(figures))) return true;
     }
     if (is_any(words, {"p.", "p ", "pp.", "l.", "ll.", "ff.", "Bl.", "Bl "})) return number;
+    if (auto const last = text_.substr(words < text_.size() ? words : text_.size()); last == "p" || last == "Bl")
+      return number;
     return (number || at(i) == '+') && is_latin_letter(at(words)) && is_word(words);
   }
   /// What stands in these brackets is several gatherings or one with its count, not a single mark.

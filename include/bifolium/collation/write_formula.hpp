@@ -135,7 +135,8 @@ class FormulaWriter {
   [[nodiscard]] bool figure_is_enough(std::size_t i) const {
     auto const& change = formula_.changes()[i];
     auto const& before = formula_.changes()[i - 1];
-    return before.kind == Change::Kind::identity && before.named && change.name_leaf != 0 && change.name == before.name;
+    return before.kind == Change::Kind::identity && change.named == before.named && change.name_leaf != 0 &&
+           change.name == before.name;
   }
   /// Where a list of identities ends that begins with change `i`; what has no name of its own would take the last one.
   [[nodiscard]] std::size_t end_of_list(std::size_t i) const {
@@ -145,7 +146,7 @@ class FormulaWriter {
       if (changes[first].leaf != 0 && !figure_is_enough(i))
         break; // without brackets a list goes on with figures only
       else if (changes[i].kind != Change::Kind::identity || changes[i].joint == Change::Joint::opens ||
-               changes[i].leaf != 0 || !changes[i].named)
+               changes[i].leaf != 0 || (!changes[i].named && changes[i - 1].named))
         break;
     return i;
   }
