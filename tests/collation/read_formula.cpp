@@ -107,6 +107,35 @@ TEST_CASE("one formula in several notations") {
   }
 }
 
+TEST_CASE("each way to write a formula is read, doubted or refused") { // regression, tests/data/formula_variants.tsv
+  std::map<std::string, Dialect> const written{{"error", dialects::strict},
+                                               {"next", dialects::bmc},
+                                               {"8", dialects::stc},
+                                               {"J", {Omitted::error, {true, false, false}, true}},
+                                               {"JUW", {Omitted::error, {true, true, true}, true}},
+                                               {"raised", {Omitted::error, {}, false}}};
+  int rows = 0;
+  for (auto const& row : data::rows("formula_variants.tsv", 5)) {
+    CAPTURE(row[1]);
+    auto const dialect = written.at(row[0]);
+    auto const formula = read_formula(row[1], dialect);
+    ++rows;
+    CHECK(broken_law(row[1], dialect) == "");
+    REQUIRE((row[2] == "refused") == !formula);
+    if (!formula) {
+      CHECK(std::to_string(static_cast<int>(formula.error().problem)) == row[3]);
+      CHECK(std::to_string(formula.error().column) == row[4]);
+      continue;
+    }
+    CHECK(std::to_string(leaf_count(*formula)) == row[2]);
+    std::string doubts;
+    for (auto const& warning : formula->warnings())
+      doubts += (doubts.empty() ? "" : ",") + std::to_string(static_cast<int>(warning.problem));
+    CHECK((doubts.empty() ? "-" : doubts) == row[3]);
+  }
+  CHECK(rows == 225);
+}
+
 TEST_CASE("what runs together is refused or doubted, and says how it should be written") {
   // regression; the traps are those a bibliographer names for transcribed formulas (common practice, no source)
   struct Trap {
