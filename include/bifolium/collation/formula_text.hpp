@@ -50,8 +50,9 @@ public:
     return i;
   }
   [[nodiscard]] constexpr bool is_any(std::size_t i, std::initializer_list<std::string_view> words) const noexcept {
+    if (i >= text_.size()) return false;
     for (auto word : words)
-      if (text_.substr(i < text_.size() ? i : text_.size(), word.size()) == word) return true;
+      if (text_[i] == word[0] && text_.substr(i, word.size()) == word) return true;
     return false;
   }
   /// A scanner of signatures that sees nothing from byte `end` on.

@@ -301,8 +301,10 @@ public:
       if (!step()) return false;
     }
     if (runs_ == 0) return fail(text_.empty() ? Problem::text_ends : Problem::no_signature, text_.size(), text_.size());
-    this->spell_out_last();
-    this->check_identities();
+    if (this->identities_ > 0) {
+      this->spell_out_last();
+      this->check_identities();
+    }
     if (depth_ > 0 && !misread_) warn(Problem::bracket_not_closed, open_at_, open_at_ + 1);
     return true;
   }

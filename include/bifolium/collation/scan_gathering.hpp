@@ -36,6 +36,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     last_is_plain_ = false;
     last_.first = Signature::letter(plain_.first, plain_.first_multiple, dialect_.letters);
     last_.last = plain_.ranged ? Signature::letter(plain_.last, plain_.last_multiple, dialect_.letters) : last_.first;
+    last_.leaves = Cycle{plain_.leaves};
     last_.first_inferred = last_.last_inferred = last_.imperfect = false;
     last_.unsigned_throughout = depth_ > 0;
   }
@@ -56,12 +57,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
                         found.end - 1))
       return true; // and failed_ says so
     leaves_ -= 1;
-    Change change;
-    change.kind = Change::Kind::deletion;
-    change.stands_after = runs_ - 1;
-    change.gathering = {runs_ - 1, index};
-    change.leaf = found.leaf;
-    sink_.change(change);
+    sink_.plain_deletion({runs_ - 1, index}, found.leaf);
     at_ = found.end;
     return true;
   }
@@ -91,7 +87,6 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     plain_run_ = runs_;
     last_is_plain_ = true;
     last_.gatherings = last - first + 1;
-    last_.leaves = Cycle{found.leaves};
     last_.begins_part = new_part;
     part_ = false;
     leaves_ = *sum;
@@ -99,10 +94,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     gatherings_ += last_.gatherings;
     ++runs_;
     at_ = found.end;
-    if constexpr (Sink::keeps_runs) {
-      spell_out_last();
-      sink_.run(last_);
-    }
+    sink_.plain_run(found, last_.gatherings, new_part, depth_ > 0, dialect_.letters);
     return true;
   }
   constexpr bool gathering(bool unsigned_first = false) {
