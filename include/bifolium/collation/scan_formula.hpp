@@ -152,6 +152,9 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
 
   /// A leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. False when no such thing stands here.
   constexpr bool remark() {
+    auto figure = at_; // K8 and a word: most of what stands here is neither
+    while (figure < at_ + 48 && at(figure) != ' ' && figure < text_.size()) ++figure;
+    if (figure == at_ || !is_small(at(figure + 1)) || !is_small(at(figure + 2))) return false;
     auto const name = leaf_name(*this, at_, text_.size());
     auto const word = skip(name.end);
     if (!name.found || !name.gathering_named || name.leaf < 1 || word == name.end || !is_small(at(word)) ||
