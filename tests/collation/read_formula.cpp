@@ -210,11 +210,25 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
            "[@]#] M@[+2² ]",
            "98988(+98W1)89888+98W1)8+",
            "A-C⁴ (-A4, 333333333/3a)\001A p=.Y-",
+           "7[; #Ι4.²1 1 p ",
+           "A⁸(A1=560.2.;g;8;60.22)",
+           "a-q8(a=8 [A8(-A4)87an::J::.:g: :p )r",
+           "A⁸(A1=B........=x; ....y8;[48;.y8)",
+           "+3+3#ττA+3+7",
+           "b(aA,+) .(aA,+) .]33]33;",
+           "[A3( :2  )",
+           "%#[W::+2[=68])%#5",
+           ";44;484])484])++[+:-2]C&++[:#5;]44[:#5;58.1])",
+           "4@;[+4][+ #w 40[+];[+2][4]+28",
+           "A⁸(A2=B..=B...^&amp;lt;&5]1;1;.y;8)",
+           "A⁸(A1=**.B*&gt;*****1)",
+           ",8(+2,0p=2;=222+2,H;=2.;=22222;=22 ,H;=22h ,H)",
        }) {
     for (auto dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(text, dialect);
   }
   CHECK(read_formula(std::string_view{"A-B8\0C8", 8}).error().problem == Problem::not_utf8);
   CHECK(read_formula("A8(of \xFF)").error().problem == Problem::not_utf8);
   CHECK(read_formula("[A-B8 [C-D8] E8]", dialects::bmc).error().problem == Problem::bracket_not_closed);
+  CHECK(leaf_count(*read_formula("*² 2*⁴(-2*4) A⁸")) == 13); // leaf 4 of 2*, not leaf 2
   CHECK(leaf_count(*read_formula("A⁸ [par.]⁸ [$3 (−[par.]2) signed]")) == 16);
 }

@@ -74,7 +74,7 @@ public:
   }
   /// The mark )( directly behind the sign of a change: (-)(4).
   [[nodiscard]] constexpr bool is_mark_in_change(std::size_t i) const noexcept {
-    if (at(i) != ')' || at(i + 1) != '(' || i == 0) return false;
+    if (at(i) != ')' || at(i + 1) != '(' || !is_digit(at(i + 2)) || i == 0) return false;
     auto const before = static_cast<unsigned char>(text_[i - 1]); // the last byte of − and ± among them
     return before == '-' || before == '+' || before == '=' || before == 0x92 || before == 0xB1;
   }

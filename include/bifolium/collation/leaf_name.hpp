@@ -55,8 +55,8 @@ constexpr LeafName leaf_name(FormulaText const& text, std::size_t i, std::size_t
     }
     auto const c = here(k);
     bool const bare = c == '\0' || c == ',' || c == '.' || c == ';' || c == '\n' || c == '\r' ||
-                      is_blank(text.code(k)) || c == '+' || c == '?' || c == '*' || c == ']' || c == '[' || c == '=' ||
-                      is_dash(text.code(k));
+                      is_blank(text.code(k)) || c == '+' || c == '?' || c == ']' || (c == '[' && here(k + 1) == '=') ||
+                      c == '=' || is_dash(text.code(k));
     if (bare) {
       name.found = true;
       name.leaf = value;

@@ -85,9 +85,10 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       if (end == std::string_view::npos) return fail(Problem::parenthesis_not_closed, from, from + 12);
       at_ = end + 1;
       for (auto k = i; k < end; ++k) // its words would not stand in a parenthesis
-        if (text_[k] == '(' || text_[k] == ')') return fail(Problem::change_not_understood, from, at_);
+        if (text_[k] == '(' || text_[k] == ')' || (text_[k] == '[' && c != '='))
+          return fail(Problem::change_not_understood, from, at_);
       if (c == '=') { // pi1[=B2], but a name in brackets may follow: N¹ [=[A]2]
-        if (at(at_) == ']') ++at_;
+        if (at(at_) == ']' && this->is_any(i + 1, {"["})) ++at_;
         if (is_digit(at(at_)) && this->is_any(i + 1, {"["})) {
           while (at_ < text_.size() && at(at_) != ']') ++at_;
           if (at_ < text_.size()) ++at_;

@@ -31,9 +31,10 @@ class FormulaWriter {
   [[nodiscard]] bool markup() const noexcept { return notation_ == Notation::html || notation_ == Notation::tei; }
   void put(std::string_view piece) {
     for (std::size_t i = 0; i < piece.size(); ++i) {
-      std::size_t entity_bytes = 0; // what looks like an entity would be read as one
-      if (piece[i] == '&' && !markup()) entity(piece, i, entity_bytes);
-      if (piece[i] == '&' && (markup() || entity_bytes != 0))
+      // what looks like an entity, or would with a semicolon behind it, would be read as one
+      auto const rest = piece.substr(i + 1);
+      bool const entity_like = rest.starts_with("amp") || rest.starts_with("lt") || rest.starts_with("gt");
+      if (piece[i] == '&' && (markup() || entity_like))
         text_ += "&amp;";
       else if (piece[i] == '<' && markup())
         text_ += "&lt;";
@@ -200,6 +201,9 @@ class FormulaWriter {
       auto const end = end_of_list(first);
       if (end == changes.size() || changes[end].joint == Change::Joint::opens) return identities(first) - first;
     }
+    if (text_.ends_with("+)") || text_.ends_with("-)") || text_.ends_with("=)") || text_.ends_with("±)") ||
+        text_.ends_with("−)"))
+      text_ += ' '; // words may end so, and -)( has a mark in it
     text_ += '(';
     auto i = first;
     while (i < changes.size() && (i == first || changes[i].joint != Change::Joint::opens)) {
@@ -231,7 +235,7 @@ class FormulaWriter {
         auto const& words = formula_.notes()[change.note];
         // behind a comma a leaf would be of the list: (−K8; A1 blank)
         if (i != first && leaf_name(FormulaText{words, {}}, 0, words.size()).found) text_.back() = ';';
-        if (i != first) text_ += ' ';
+        if (i != first || words.starts_with(':')) text_ += ' '; // (: is a mark
         put(words);
         break;
       }
