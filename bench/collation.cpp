@@ -201,6 +201,15 @@ void read_growth(benchmark::State& state) {
   state.SetBytesProcessed(state.iterations() * static_cast<std::int64_t>(text.size()));
 }
 
+void write_growth(benchmark::State& state) {
+  std::string text;
+  while (text.size() < static_cast<std::size_t>(state.range(0))) text += "A-K8 L4; ";
+  auto const formula = *read_formula(text);
+  for (auto _ : state) benchmark::DoNotOptimize(write_formula(formula));
+  state.SetComplexityN(state.range(0));
+  state.SetBytesProcessed(state.iterations() * static_cast<std::int64_t>(text.size()));
+}
+
 BENCHMARK(pass_over_characters);
 BENCHMARK(count_bifolium);
 BENCHMARK(count_x3);
@@ -210,6 +219,7 @@ BENCHMARK(read_x3);
 BENCHMARK(write_bifolium);
 BENCHMARK(count_growth)->RangeMultiplier(10)->Range(10, 1000000)->Complexity();
 BENCHMARK(read_growth)->RangeMultiplier(10)->Range(10, 1000000)->Complexity();
+BENCHMARK(write_growth)->RangeMultiplier(10)->Range(10, 1000000)->Complexity();
 
 } // namespace
 

@@ -50,8 +50,9 @@ public:
     return i;
   }
   [[nodiscard]] constexpr bool is_any(std::size_t i, std::initializer_list<std::string_view> words) const noexcept {
+    if (i >= text_.size()) return false;
     for (auto word : words)
-      if (text_.substr(i < text_.size() ? i : text_.size(), word.size()) == word) return true;
+      if (text_[i] == word[0] && text_.substr(i, word.size()) == word) return true;
     return false;
   }
   /// A scanner of signatures that sees nothing from byte `end` on.
@@ -68,12 +69,23 @@ public:
     auto const c = code(next);
     if (is_dash(c)) return skip(next + decode(text_, next).bytes);
     if (next != i && is_any(next, {"to ", "to\t"})) return skip(next + 2);
+    if (next != i && is_any(next, {"through "})) return skip(next + 7);
     return i;
+  }
+  /// The mark )( directly behind the sign of a change: (-)(4).
+  [[nodiscard]] constexpr bool is_mark_in_change(std::size_t i) const noexcept {
+    if (at(i) != ')' || at(i + 1) != '(' || !is_digit(at(i + 2)) || i == 0) return false;
+    auto const before = static_cast<unsigned char>(text_[i - 1]); // the last byte of − and ± among them
+    return before == '-' || before == '+' || before == '=' || before == 0x92 || before == 0xB1;
   }
   /// The parenthesis that closes the one at `i`, or npos.
   [[nodiscard]] constexpr std::size_t closing(std::size_t i) const noexcept {
     int open = 0;
     for (; i < text_.size(); ++i) {
+      if (open > 0 && is_mark_in_change(i)) {
+        ++i;
+        continue;
+      }
       if (text_[i] == '(') ++open;
       if (text_[i] == ')' && --open == 0) return i;
     }
@@ -126,6 +138,8 @@ public:
       if (at(figures) == '[' || is_digit(at(figures))) return true;
     }
     if (is_any(words, {"p.", "p ", "pp.", "l.", "ll.", "ff.", "Bl.", "Bl "})) return number;
+    if (auto const last = text_.substr(words < text_.size() ? words : text_.size()); last == "p" || last == "Bl")
+      return number;
     return (number || at(i) == '+') && is_latin_letter(at(words)) && is_word(words);
   }
   /// What stands in these brackets is several gatherings or one with its count, not a single mark.
@@ -141,6 +155,7 @@ public:
     if (close == std::string_view::npos) return true;
     auto const scan = signatures(close).scan(content);
     if (scan && scan.end == close) return false;
+    if (scan && scan.signature.mark() == Mark::number && is_dash(code(scan.end))) return true; // [1-9¹⁰ 10¹²]
     if (scan && !is_latin_letter(at(content)) &&
         CountScanner{text_.substr(0, close)}.scan(scan.end, true, true).found())
       return true;

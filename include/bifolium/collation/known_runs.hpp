@@ -24,6 +24,7 @@ class KnownRuns {
     std::size_t from;
     std::int64_t first_gathering, gatherings;
     std::uint32_t run;
+    std::uint32_t number; // of the first gathering, where gatherings are numbered
     std::uint8_t series, terms;
     std::uint16_t leaves[Cycle::most_terms];
   };
@@ -51,6 +52,7 @@ public:
     known.first_gathering = first_gathering;
     known.gatherings = run.gatherings;
     known.run = number;
+    known.number = run.first.mark() == Mark::number ? run.first.multiple() : 0;
     known.series = static_cast<std::uint8_t>(run.first.series());
     known.terms = static_cast<std::uint8_t>(run.leaves.size());
     for (std::size_t i = 0; i < run.leaves.size(); ++i)
@@ -64,6 +66,7 @@ public:
     known.first_gathering = first_gathering;
     known.gatherings = gatherings;
     known.run = number;
+    known.number = 0;
     known.series = 0;
     known.terms = 1;
     known.leaves[0] = static_cast<std::uint16_t>(leaves);
@@ -107,6 +110,8 @@ private:
         }
         first = e.first.signature;
         last = e.last.signature;
+        if (first.mark() == Mark::number && known.number != 0 && first.multiple() != known.number)
+          first = Signature::number(known.number);
         if (first.series() != known.series) first = first.in_series(known.series), last = last.in_series(known.series);
       }
       if (any_series) first = first.in_series(0).duplicated(Duplicate::none);

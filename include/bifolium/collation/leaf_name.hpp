@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/collation/formula_text.hpp>
+#include <bifolium/leaf/roman.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -54,8 +55,8 @@ constexpr LeafName leaf_name(FormulaText const& text, std::size_t i, std::size_t
     }
     auto const c = here(k);
     bool const bare = c == '\0' || c == ',' || c == '.' || c == ';' || c == '\n' || c == '\r' ||
-                      is_blank(text.code(k)) || c == '+' || c == '?' || c == '*' || c == ']' || c == '[' || c == '=' ||
-                      is_dash(text.code(k));
+                      is_blank(text.code(k)) || c == '+' || c == '?' || c == ']' || (c == '[' && here(k + 1) == '=') ||
+                      c == '=' || is_dash(text.code(k));
     if (bare) {
       name.found = true;
       name.leaf = value;
@@ -82,6 +83,13 @@ constexpr LeafName leaf_name(FormulaText const& text, std::size_t i, std::size_t
     leaf = 1; // A4(-Al)
     name.letter_l = true;
     ++k;
+  }
+  if (leaf < 0 && scan.signature.is_letter() && is_small(here(k))) { // Aiij, as early books are signed
+    auto const roman = roman_numeral(text.view().substr(0, end).substr(k));
+    if (roman.bytes != 0 && roman.value < 50 && !is_latin_letter(here(k + roman.bytes))) {
+      leaf = static_cast<int>(roman.value);
+      k += roman.bytes;
+    }
   }
   if (leaf < 0 && scan.signature.mark() == Mark::number && !scan.signature.is_quoted() && !scan.inferred &&
       scan.signature.series() == 0 && scan.signature.duplicate() == Duplicate::none)

@@ -17,6 +17,13 @@ class FormulaReader {
   std::size_t column_at_{0};
   std::uint32_t column_{1};
 
+  /// Runs are parted by blanks; a vector that grew by copying would cost a long text twice its reading.
+  static std::size_t runs_at_most(std::string_view text) noexcept {
+    std::size_t blanks = 0;
+    for (char c : text) blanks += c == ' ' ? 1U : 0U;
+    return blanks < text.size() / 4 ? blanks + 1 : text.size() / 4 + 1;
+  }
+
   /// Columns are asked for almost in order, so the last one is a good place to count from.
   std::uint32_t column(std::size_t at) {
     if (at < column_at_) column_at_ = 0, column_ = 1;
@@ -39,12 +46,33 @@ class FormulaReader {
   }
 
 public:
-  static constexpr bool keeps_runs = true;
   explicit FormulaReader(std::string_view text) : text_{text} {
-    formula_.runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : 20); // most formulas then grow once
+    formula_.runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : runs_at_most(text));
   }
 
   void run(Run const& run) { formula_.runs_.push_back(run); }
+  /// Most runs are plain. They are made where they stay: a copy would wait for the bytes just written.
+  void plain_run(PlainRun const& plain, std::int64_t gatherings, bool begins_part, bool unsigned_throughout,
+                 Letters letters) {
+    static constexpr Run blank{};
+    formula_.runs_.push_back(blank);
+    auto& run = formula_.runs_.back();
+    ::new (static_cast<void*>(&run.first)) Signature(Signature::letter(plain.first, plain.first_multiple, letters));
+    ::new (static_cast<void*>(&run.last)) Signature(Signature::letter(plain.last, plain.last_multiple, letters));
+    run.gatherings = gatherings;
+    run.leaves.push(plain.leaves);
+    run.begins_part = begins_part;
+    run.unsigned_throughout = unsigned_throughout;
+  }
+  void plain_deletion(GatheringAt gathering, int leaf) {
+    static constexpr Change blank{};
+    formula_.changes_.push_back(blank);
+    auto& change = formula_.changes_.back();
+    change.kind = Change::Kind::deletion;
+    change.stands_after = gathering.run;
+    change.gathering = gathering;
+    change.leaf = leaf;
+  }
   void change(Change const& change) { formula_.changes_.push_back(change); }
   void note(Change change, std::size_t from, std::size_t to) {
     change.note = static_cast<std::uint32_t>(formula_.notes_.size());

@@ -154,7 +154,10 @@ private:
         if (!resolve(name, target, i_, name.end)) return false;
         current_ = target;
         i_ = book_.skip(behind + 1);
-        if (!plus) return identity(from, false, name.whole ? 0 : name.leaf);
+        if (!plus) { // the leaf on the left; a gathering is one only if it has no other
+          if (name.whole && target.leaves != 1) return book_.fail(Problem::change_not_understood, from, end_);
+          return identity(from, false, name.whole ? 1 : name.leaf);
+        }
         return insertion(target, name.whole ? target.leaves : name.leaf, false, from);
       }
     }
@@ -247,8 +250,7 @@ private:
       if (!name.found || no_such_leaf) return book_.fail(Problem::change_not_understood, from, end_);
       Change change;
       change.kind = Change::Kind::identity;
-      change.joint = joint_;
-      if (first && previous_.kind != Change::Kind::identity) change.joint = Change::Joint::apart;
+      change.joint = first ? Change::Joint::apart : joint_;
       change.named = name.gathering_named;
       change.name = name.signature;
       if (!first && !change.named) change.named = previous_.named, change.name = previous_.name;

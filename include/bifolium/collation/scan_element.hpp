@@ -20,6 +20,7 @@ struct Element {
   bool apart{};                   ///< blanks stood before the count
   bool single{true};              ///< no dash
   bool read_flat{};               ///< 2A-G was read as ²A-G
+  bool by_sequence{};             ///< 1-210: number and count were parted by the runs beside it
   Problem problem{Problem::none}; ///< why the ends make no run
 };
 
@@ -27,6 +28,7 @@ struct Element {
 struct SharedCount {
   Cycle cycle;
   std::size_t until{};
+  std::size_t reached{}; ///< how far was looked in vain: a run before this byte shares nothing either
 };
 
 class ElementScanner {
@@ -123,17 +125,16 @@ public:
     }
   }
 
-  /// The count that a later gathering shares with those before it.
+  /// The count that a later gathering shares with those before it; `only_bracket`: only one behind a bracket does.
   [[nodiscard]] constexpr SharedCount shared(std::size_t i, bool only_bracket) const {
     while (i < text_.view().size()) {
       i = text_.skip(i);
       char const c = text_.at(i);
-      if (c == ']' && only_bracket) {
-        auto const count = CountScanner{text_.view()}.scan(i + 1, text_.dialect().flat_counts, false);
-        if (!count.found() || count.problem != Problem::none) return {};
-        return {count.cycle, count.end};
+      if (c == ']') { // [a b]⁸
+        auto const count = text_.count_at(i + 1);
+        if (count.found() && count.problem == Problem::none && text_.at(i + 1) != '(') return {count.cycle, count.end};
+        if (only_bracket) break;
       }
-      if (only_bracket) return {};
       bool const marked = c == '[' && !text_.is_group(i);
       if (!marked && (c == ',' || c == ';' || c == '.' || c == '[' || c == ']')) {
         ++i;
@@ -141,20 +142,20 @@ public:
       }
       if (c == '(') {
         auto const close = text_.closing(i);
-        if (close == std::string_view::npos) return {};
+        if (close == std::string_view::npos) break;
         i = close + 1;
         continue;
       }
-      if (is_latin_letter(c) && text_.is_word(i)) return {};
+      if (is_latin_letter(c) && text_.is_word(i)) break;
       Element e;
-      if (!scan(i, e) || e.end <= i) return {};
+      if (!scan(i, e) || e.end <= i) break;
       if (e.count.found()) {
-        if (e.count.problem != Problem::none) return {};
+        if (e.count.problem != Problem::none || only_bracket) break;
         return {e.count.cycle, e.end};
       }
       i = e.end;
     }
-    return {};
+    return {{}, 0, i};
   }
 };
 

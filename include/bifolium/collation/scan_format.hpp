@@ -10,6 +10,18 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// The end of "in 4s", "(in fours)" at byte `i`; `i` where it does not stand there.
+constexpr std::size_t end_of_gathered_in(FormulaText const& text, std::size_t i) noexcept {
+  bool const parenthesis = text.at(i) == '(';
+  auto k = i + (parenthesis ? 1 : 0);
+  if (!text.is_any(k, {"in "})) return i;
+  auto const word = k = text.skip(k + 3);
+  while (is_digit(text.at(k)) || is_small(text.at(k))) ++k;
+  if (k < word + 2 || text.at(k - 1) != 's') return i;
+  if (!parenthesis) return k;
+  return text.at(k) == ')' ? k + 1 : i;
+}
+
 /// Reads the statement at byte `start`, if there is one, and moves the state behind it.
 template <class Sink> constexpr void scan_format(ScanState<Sink>& book, std::size_t start) {
   auto const begins_format = [&](std::size_t i) {
@@ -27,6 +39,7 @@ template <class Sink> constexpr void scan_format(ScanState<Sink>& book, std::siz
   auto i = book.skip(start);
   while (book.at(i) == ';' || book.at(i) == '.') i = book.skip(i + 1);
   book.at_ = i;
+  if (book.is_any(i, {"In ", "in "}) && begins_format(book.skip(i + 3))) i = book.skip(i + 3); // in folio
   if (!begins_format(i)) return;
   auto const from = i;
   auto found = format_at_start(book.view().substr(i));
@@ -57,6 +70,10 @@ template <class Sink> constexpr void scan_format(ScanState<Sink>& book, std::siz
       book.sink_.second_format(second->format), i = next + second->bytes;
   }
   i = book.skip(i);
+  if (auto const gathered = end_of_gathered_in(book, i); gathered != i) { // 8° (in 4s): the counts say so themselves
+    book.warn(Problem::text_not_read, i, gathered);
+    i = book.skip(gathered);
+  }
   if (book.at(i) == ':' || book.at(i) == '.' || book.at(i) == ',') ++i;
   book.at_ = i;
 }

@@ -42,7 +42,8 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       return ChangeScanner<Sink>{*this}.changes(i, close);
     // (2Y)⁵: a signature printed so, with a count of its own
     if (auto const scan = this->signatures(close).scan(i);
-        scan && skip(scan.end) == close && this->count_at(close + 1).found()) {
+        scan && !scan.inferred && scan.signature.mark() != Mark::name && skip(scan.end) == close &&
+        this->count_at(close + 1).found()) {
       auto const count = this->count_at(close + 1);
       if (count.problem != Problem::none) return fail(count.problem, from, count.end, most_leaves_in_gathering);
       Run run;
@@ -84,9 +85,10 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       if (end == std::string_view::npos) return fail(Problem::parenthesis_not_closed, from, from + 12);
       at_ = end + 1;
       for (auto k = i; k < end; ++k) // its words would not stand in a parenthesis
-        if (text_[k] == '(' || text_[k] == ')') return fail(Problem::change_not_understood, from, at_);
+        if (text_[k] == '(' || text_[k] == ')' || (text_[k] == '[' && c != '='))
+          return fail(Problem::change_not_understood, from, at_);
       if (c == '=') { // pi1[=B2], but a name in brackets may follow: N¹ [=[A]2]
-        if (at(at_) == ']') ++at_;
+        if (at(at_) == ']' && this->is_any(i + 1, {"["})) ++at_;
         if (is_digit(at(at_)) && this->is_any(i + 1, {"["})) {
           while (at_ < text_.size() && at(at_) != ']') ++at_;
           if (at_ < text_.size()) ++at_;
@@ -107,6 +109,10 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
   /// A = B: the same book written a second way.
   constexpr bool equation() {
     if (runs_ == 0 || equated_) return fail(Problem::unknown_mark, at_, at_ + 12);
+    if (auto const extent = skip(at_ + 1); this->is_extent(extent)) { // A-K⁸ = 80 leaves
+      at_ = extent;
+      return rest(Passage::extent);
+    }
     CountSink none;
     FormulaScanner<CountSink> second{text_.substr(at_ + 1), dialect_, none, true};
     auto const start = at_ + 1;
@@ -145,8 +151,32 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     return true;
   }
 
+  /// A leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. False when no such thing stands here.
+  constexpr bool remark() {
+    auto figure = at_; // K8 and a word: most of what stands here is neither
+    while (figure < at_ + 48 && at(figure) != ' ' && figure < text_.size()) ++figure;
+    if (figure == at_ || !is_small(at(figure + 1)) || !is_small(at(figure + 2))) return false;
+    auto const name = leaf_name(*this, at_, text_.size());
+    auto const word = skip(name.end);
+    if (!name.found || !name.gathering_named || name.leaf < 1 || word == name.end || !is_small(at(word)) ||
+        !this->is_word(word) || this->is_any(word, {"to ", "through ", "and "}))
+      return false;
+    auto const target = this->known_.find(*this, name.signature, runs_, last_);
+    if (!target || name.leaf > target->leaves) return false;
+    auto end = word;
+    for (; end < text_.size(); ++end)
+      if (char const c = text_[end]; c == ',' || c == ';' || c == '.' || c == '(' || c == ')' || c == '[' || c == ']')
+        break;
+    for (auto k = at_; k < end; ++k)
+      if (decode(text_, k).malformed && (static_cast<unsigned char>(text_[k]) & 0xC0U) != 0x80U) return false;
+    warn(Problem::text_not_read, at_, end);
+    if (!ChangeScanner<Sink>{*this}.note(at_, end, false)) return true;
+    at_ = end;
+    return true;
+  }
   constexpr bool step() {
     char const c = at(at_);
+    if (runs_ > 0 && separated_ && remark()) return true;
     if (is_latin_letter(c)) {
       if (is_latin_letter(at(at_ + 1)) || at(at_ + 1) == '.') {
         if (runs_ > 0 && this->is_extent(at_)) return rest(Passage::extent);
@@ -163,6 +193,8 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
           auto name = at_;
           while (is_latin_letter(at(name))) ++name;
           auto const count = this->count_at(name);
+          if (runs_ > 0 && this->is_any(at_, {"plus ", "with "}) && this->is_extent(skip(at_ + 5)))
+            return rest(Passage::extent); // plates
           if (runs_ > 0 && separated_ && !count.found()) return rest(Passage::prose);
           if (name - at_ >= 3 && count.found() && count.problem == Problem::none) return this->named(name, count);
           return fail(runs_ == 0 ? Problem::no_signature : Problem::unknown_mark, at_, name);
@@ -175,7 +207,11 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       return code(at_ + 1) == ':' ? this->gathering() : parenthesis();
     case ')':
       if (at(at_ + 1) == '(' && !(depth_ > 0 && at(at_ + 2) == '-')) {
-        if (auto const b = at(at_ + 2); b != '-' && b != '+' && b != '=') return this->gathering();
+        auto k = at_ + 2;
+        if (at(k) == '-')
+          for (++k; is_digit(at(k));) ++k; // )(-3)( is a run
+        bool const run = k != at_ + 2 && at(k) == ')' && at(k + 1) == '(';
+        if (auto const b = at(at_ + 2); run || (b != '-' && b != '+' && b != '=')) return this->gathering();
       }
       [[fallthrough]];
     case ']':
@@ -203,7 +239,11 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     case '+': {
       if (runs_ > 0 && this->is_extent(at_)) return rest(Passage::extent);
       auto const count = this->count_at(at_ + 1);
-      if (count.found() && at(at_ + 1) != '(') return this->gathering();
+      if (count.found() && at(at_ + 1) != '(') {
+        // a bracket that opens with a plus holds a change
+        if (depth_ > 0 && runs_ > 0 && !last_.unsigned_throughout) return fail(Problem::unknown_mark, at_, count.end);
+        return this->gathering();
+      }
       if (runs_ == 0) return fail(Problem::no_signature, at_, at_ + 1);
       warn(Problem::imperfect, at_, at_ + 1);
       sink_.imperfect();
@@ -265,8 +305,10 @@ public:
       if (!step()) return false;
     }
     if (runs_ == 0) return fail(text_.empty() ? Problem::text_ends : Problem::no_signature, text_.size(), text_.size());
-    this->spell_out_last();
-    this->check_identities();
+    if (this->identities_ > 0) {
+      this->spell_out_last();
+      this->check_identities();
+    }
     if (depth_ > 0 && !misread_) warn(Problem::bracket_not_closed, open_at_, open_at_ + 1);
     return true;
   }

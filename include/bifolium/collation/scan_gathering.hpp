@@ -4,6 +4,7 @@
 /// collation/scan_plain.hpp, which leads to the same result.
 #pragma once
 
+#include <bifolium/collation/scan_numbers.hpp>
 #include <bifolium/collation/scan_state.hpp>
 
 namespace bifolium {
@@ -23,7 +24,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
   // the highest place reached by the plain capitals and the plain small letters
   std::int64_t highest_[2]{};
   // gatherings that share the next count
-  std::size_t shared_until_{0};
+  std::size_t shared_until_{0}, barren_until_{0};
   Cycle shared_{};
   std::int64_t sharing_{0};
 
@@ -35,6 +36,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     last_is_plain_ = false;
     last_.first = Signature::letter(plain_.first, plain_.first_multiple, dialect_.letters);
     last_.last = plain_.ranged ? Signature::letter(plain_.last, plain_.last_multiple, dialect_.letters) : last_.first;
+    last_.leaves = Cycle{plain_.leaves};
     last_.first_inferred = last_.last_inferred = last_.imperfect = false;
     last_.unsigned_throughout = depth_ > 0;
   }
@@ -55,12 +57,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
                         found.end - 1))
       return true; // and failed_ says so
     leaves_ -= 1;
-    Change change;
-    change.kind = Change::Kind::deletion;
-    change.stands_after = runs_ - 1;
-    change.gathering = {runs_ - 1, index};
-    change.leaf = found.leaf;
-    sink_.change(change);
+    sink_.plain_deletion({runs_ - 1, index}, found.leaf);
     at_ = found.end;
     return true;
   }
@@ -80,6 +77,8 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     bool const new_part = part_ && runs_ > 0;
     // a backward run, one written A-A (which is longer than its mark), a letter met before: the full scanner says so
     if (last < first || (found.ranged && last == first) || (!new_part && first <= highest)) return false;
+    if (new_part && is_small(at(found.end + 1)) && is_small(at(found.end + 2)))
+      return false; // words may follow: ; K8 blank
     auto const sum = checked_add(leaves_, (last - first + 1) * found.leaves);
     if (!sum) return false;
     if (new_part) highest_[0] = highest_[1] = 0;
@@ -88,7 +87,6 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     plain_run_ = runs_;
     last_is_plain_ = true;
     last_.gatherings = last - first + 1;
-    last_.leaves = Cycle{found.leaves};
     last_.begins_part = new_part;
     part_ = false;
     leaves_ = *sum;
@@ -96,10 +94,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     gatherings_ += last_.gatherings;
     ++runs_;
     at_ = found.end;
-    if constexpr (Sink::keeps_runs) {
-      spell_out_last();
-      sink_.run(last_);
-    }
+    sink_.plain_run(found, last_.gatherings, new_part, depth_ > 0, dialect_.letters);
     return true;
   }
   constexpr bool gathering(bool unsigned_first = false) {
@@ -112,6 +107,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
                   e.first.problem == Problem::multiple_too_high ? std::int64_t{Signature::highest_multiple}
                                                                 : std::int64_t{Signature::longest_text});
     }
+    if (!e.count.found() && e.first.signature.mark() == Mark::number) part_numbers(e);
     Run run;
     run.first = e.first.signature;
     run.last = e.last.signature;
@@ -126,6 +122,22 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     at_ = e.end;
     doubts(e, run);
     return add_run(run, from, from, e.end);
+  }
+  /// 1-210 312: where the numbers go on from the run before, they say where the count begins.
+  constexpr void part_numbers(Element& e) {
+    if (!dialect_.flat_counts || dialect_.omitted == Omitted::eight || e.first.inferred || !is_digit(at(e.from)))
+      return;
+    bool const known = runs_ > 0 && last_.last.mark() == Mark::number && !last_.last.is_quoted();
+    auto found = NumberScanner{*this}.scan(e.from, known ? last_.last.multiple() + 1 : 1, known);
+    if (found.leaves == 0 && known && part_) found = NumberScanner{*this}.scan(e.from, 1, false);
+    if (found.leaves == 0) return;
+    e.first.signature = Signature::number(found.first);
+    e.last.signature = Signature::number(found.last);
+    e.gatherings = std::int64_t{found.last} - found.first + 1;
+    e.single = !found.ranged;
+    e.count.cycle = Cycle{found.leaves};
+    e.end = found.end;
+    e.by_sequence = true;
   }
   constexpr bool count(Element& e, Run& run) {
     if (e.count.found()) {
@@ -149,9 +161,13 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     if (shared_until_ <= e.end) {
       shared_until_ = 0;
       sharing_ = 0;
-      auto const shared = ElementScanner{*this}.shared(e.end, dialect_.omitted != Omitted::next);
-      shared_ = shared.cycle;
-      shared_until_ = shared.until;
+      bool const only_bracket = dialect_.omitted != Omitted::next;
+      if (e.end >= barren_until_ && !(only_bracket && depth_ == 0)) {
+        auto const shared = ElementScanner{*this}.shared(e.end, only_bracket);
+        shared_ = shared.cycle;
+        shared_until_ = shared.until;
+        barren_until_ = shared.reached;
+      }
     }
     if (shared_until_ > e.end) {
       run.leaves = shared_.turned(sharing_);
@@ -166,7 +182,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     }
     bool const digits = is_digit(at(e.end));
     if (digits) return fail(Problem::flat_count, e.from, e.end + 3);
-    return fail(run.first.mark() == Mark::number && e.end - e.from > 3 ? Problem::flat_numbers : Problem::no_leaf_count,
+    return fail(run.first.mark() == Mark::number && e.end - e.from > 1 ? Problem::flat_numbers : Problem::no_leaf_count,
                 e.from, e.end);
   }
   /// A raised figure rules the rest of its series: ²a-b⁸ c⁶ - unless the main series goes on at just this letter.
@@ -181,6 +197,12 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
       }
     }
   }
+  /// A letter of the main series that the letters so far have reached.
+  [[nodiscard]] constexpr bool comes_again(Run const& run) const {
+    return run.first.is_latin() && run.first.series() == 0 && run.first.duplicate() == Duplicate::none &&
+           run.first.beside() == Beside::nothing &&
+           run.first.rank(alphabet_) <= highest_[run.first.mark() == Mark::small ? 1 : 0];
+  }
   constexpr void doubts(Element const& e, Run const& run) {
     if (run.begins_part) highest_[0] = highest_[1] = 0;
     for (std::size_t i = 0; i < run.leaves.size(); ++i)
@@ -192,14 +214,15 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     if (!e.single) {
       if (run.gatherings == 1) warn(Problem::run_of_one, e.from, e.end);
       if (e.first.glyph_outside || e.last.glyph_outside) warn(Problem::letter_not_in_alphabet, e.from, e.end);
-    } else if (e.first.glyph_outside && run.first.letter_number() == Alphabet::w)
+    } else if (e.first.glyph_outside && (run.first.letter_number() == Alphabet::w || comes_again(run)))
       warn(Problem::letter_not_in_alphabet, e.from, e.end);
     if (e.first.flat_prefix) warn(Problem::duplicate_read_flat, e.from, e.end);
+    if (e.by_sequence) warn(Problem::numbers_read_by_sequence, e.from, e.end);
     if (e.read_flat) warn(Problem::series_read_flat, e.from, e.end);
     if (run.first.is_latin() && run.first.series() == 0 && run.first.duplicate() == Duplicate::none &&
         run.first.beside() == Beside::nothing) {
       auto& highest = highest_[run.first.mark() == Mark::small ? 1 : 0];
-      if (run.first.rank(alphabet_) <= highest) warn(Problem::series_starts_again, e.from, e.end);
+      if (comes_again(run)) warn(Problem::series_starts_again, e.from, e.end);
       auto const reached = run.last.rank(alphabet_);
       highest = reached > highest ? reached : highest;
     }

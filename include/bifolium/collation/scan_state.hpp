@@ -20,9 +20,10 @@ enum class Passage : std::uint8_t { signing, extent, prose };
 
 /// A sink that keeps nothing but the number of doubts.
 struct CountSink {
-  static constexpr bool keeps_runs = false;
   std::int64_t warnings{0};
   constexpr void run(Run const&) {}
+  constexpr void plain_run(PlainRun const&, std::int64_t, bool, bool, Letters) {}
+  constexpr void plain_deletion(GatheringAt, int) {}
   constexpr void change(Change const&) {}
   constexpr void note(Change const&, std::size_t, std::size_t) {}
   constexpr void warn(Problem, std::size_t, std::size_t, std::int64_t) { ++warnings; }

@@ -31,9 +31,10 @@ class FormulaWriter {
   [[nodiscard]] bool markup() const noexcept { return notation_ == Notation::html || notation_ == Notation::tei; }
   void put(std::string_view piece) {
     for (std::size_t i = 0; i < piece.size(); ++i) {
-      std::size_t entity_bytes = 0; // what looks like an entity would be read as one
-      if (piece[i] == '&' && !markup()) entity(piece, i, entity_bytes);
-      if (piece[i] == '&' && (markup() || entity_bytes != 0))
+      // what looks like an entity, or would with a semicolon behind it, would be read as one
+      auto const rest = piece.substr(i + 1);
+      bool const entity_like = rest.starts_with("amp") || rest.starts_with("lt") || rest.starts_with("gt");
+      if (piece[i] == '&' && (markup() || entity_like))
         text_ += "&amp;";
       else if (piece[i] == '<' && markup())
         text_ += "&lt;";
@@ -119,7 +120,8 @@ class FormulaWriter {
         std::string_view{gathering.text()}.find_first_of("+()") != std::string_view::npos)
       return number(position); // such a mark cannot be named in a parenthesis: the figure means the gathering before it
     if (gathering.text()[0] == ':' && !text_.empty() && text_.back() == '(') text_ += ' '; // (: is a mark of its own
-    mark(gathering);
+    // a figure alone would be a leaf
+    mark(gathering, position == 0 && gathering.mark() == Mark::number && !gathering.is_quoted());
     if (position == 0) return;
     if (gathering.mark() == Mark::number) text_ += '/';
     number(position);
@@ -130,22 +132,40 @@ class FormulaWriter {
     else if (kind == Change::Kind::cancel)
       text_ += plain() ? "+-" : "±";
   }
+  /// The identity before change `i` names the same gathering.
+  [[nodiscard]] bool figure_is_enough(std::size_t i) const {
+    auto const& change = formula_.changes()[i];
+    auto const& before = formula_.changes()[i - 1];
+    return before.kind == Change::Kind::identity && change.named == before.named && change.name_leaf != 0 &&
+           change.name == before.name;
+  }
+  /// Where a list of identities ends that begins with change `i`; what has no name of its own would take the last one.
+  [[nodiscard]] std::size_t end_of_list(std::size_t i) const {
+    auto const& changes = formula_.changes();
+    auto const first = i;
+    for (++i; i < changes.size(); ++i)
+      if (changes[first].leaf != 0 && !figure_is_enough(i))
+        break; // without brackets a list goes on with figures only
+      else if (changes[i].kind != Change::Kind::identity || changes[i].joint == Change::Joint::opens ||
+               changes[i].leaf != 0 || (!changes[i].named && changes[i - 1].named))
+        break;
+    return i;
+  }
   /// From change `i` on as many identities as stand in one list: [=B2], [=L4.5]; and the change behind them.
   std::size_t identities(std::size_t i) {
     auto const& changes = formula_.changes();
+    auto const end = end_of_list(i);
     if (changes[i].leaf != 0) leaf(formula_.signature(changes[i].gathering), changes[i].leaf);
     text_ += changes[i].leaf != 0 ? "=" : "[=";
     auto const first = i;
     for (;; ++i) {
       auto const& change = changes[i];
-      if (!change.named || (i != first && change.name == changes[i - 1].name && changes[i - 1].named))
+      if (!change.named || (i != first && figure_is_enough(i)))
         number(change.name_leaf);
       else
         leaf(change.name, change.name_leaf);
       if (change.doubtful) text_ += '?';
-      if (i + 1 == changes.size() || changes[i + 1].kind != Change::Kind::identity ||
-          changes[i + 1].joint == Change::Joint::opens || changes[i + 1].leaf != 0)
-        break;
+      if (i + 1 == end) break;
       text_ += changes[i + 1].joint == Change::Joint::conjugate ? "." : ",";
     }
     if (changes[first].leaf == 0) text_ += ']';
@@ -178,12 +198,12 @@ class FormulaWriter {
   std::size_t parenthesis(std::size_t first) {
     auto const& changes = formula_.changes();
     if (changes[first].kind == Change::Kind::identity && changes[first].leaf == 0) {
-      auto end = first + 1;
-      while (end < changes.size() && changes[end].kind == Change::Kind::identity &&
-             changes[end].joint != Change::Joint::opens && changes[end].leaf == 0)
-        ++end;
+      auto const end = end_of_list(first);
       if (end == changes.size() || changes[end].joint == Change::Joint::opens) return identities(first) - first;
     }
+    if (text_.ends_with("+)") || text_.ends_with("-)") || text_.ends_with("=)") || text_.ends_with("±)") ||
+        text_.ends_with("−)"))
+      text_ += ' '; // words may end so, and -)( has a mark in it
     text_ += '(';
     auto i = first;
     while (i < changes.size() && (i == first || changes[i].joint != Change::Joint::opens)) {
@@ -215,7 +235,7 @@ class FormulaWriter {
         auto const& words = formula_.notes()[change.note];
         // behind a comma a leaf would be of the list: (−K8; A1 blank)
         if (i != first && leaf_name(FormulaText{words, {}}, 0, words.size()).found) text_.back() = ';';
-        if (i != first) text_ += ' ';
+        if (i != first || words.starts_with(':')) text_ += ' '; // (: is a mark
         put(words);
         break;
       }

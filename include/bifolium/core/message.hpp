@@ -109,6 +109,8 @@ constexpr std::string_view sentence(Problem problem) noexcept {
            "(π1+A⁸)";
   case Problem::identity_not_in_formula:
     return "'{found}' is said to be the same leaf, but the formula has no such leaf";
+  case Problem::numbers_read_by_sequence:
+    return "'{found}' was parted so that the numbers of the gatherings run on: raise the count, or write 12-20(4)";
   case Problem::very_thick_gathering:
     return "'{found}' has {limit} leaves in one gathering; if two counts take turns, write A-K8/4";
   case Problem::mark_too_long:

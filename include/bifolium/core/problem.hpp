@@ -105,6 +105,7 @@ enum class Problem : std::uint16_t {
   inserted_leaf_or_gathering = 254, ///< π1+A8: one leaf, or a gathering whose count lost its raising
   identity_not_in_formula = 255,    ///< [=B2] where the formula has no B2
   very_thick_gathering = 256,       ///< more leaves than are folded together; perhaps an alternation run together
+  numbers_read_by_sequence = 257,   ///< 1-210 312: numbers and counts parted so that the numbers run on
 
   // 300-399: references, pagination, extents, checking a copy
   not_a_reference = 300,       ///< no leaf is referred to so

@@ -76,6 +76,12 @@ public:
   }
 
 private:
+  /// The number of "2nd", "3rd", "4th" if just that stands between two bytes, else 0.
+  [[nodiscard]] constexpr int ordinal(std::size_t i, std::size_t end) const noexcept {
+    if (end != i + 3 || at(i) < '2' || at(i) > '9') return 0;
+    bool const ends = begins(i + 1, at(i) == '2' ? "nd" : at(i) == '3' ? "rd" : "th");
+    return ends ? at(i) - '0' : 0;
+  }
   /// What is raised before a mark where raised figures cannot be set: ^2A, <sup>2</sup>A, <sup>π</sup>A.
   [[nodiscard]] constexpr SignatureScan raised_prefix(std::size_t i, int depth) const {
     bool const html = at(i) == '<';
@@ -84,6 +90,7 @@ private:
     if (auto const bytes = unsigned_mark(i, chi); bytes != 0 && depth < 2) {
       i += bytes;
       if (html && !begins(i, "</sup>")) return fail(Problem::no_signature, i);
+      if (!takes_prefix(html ? i + 6 : i)) return fail(Problem::no_signature, i); // what πA may be written before
       auto duplicate = scan(html ? i + 6 : i, 2);
       auto const of = duplicate.signature.mark(); // π before a figure is written like leaf 5 of π
       if (of == Mark::pi || of == Mark::chi || of == Mark::number) return fail(Problem::no_signature, i);
@@ -122,6 +129,13 @@ private:
     bool chi = false;
     if (auto const bytes = unsigned_mark(i + 1, chi); bytes != 0 && i + 1 + bytes == close && multiple == 1)
       return unsigned_or_duplicate(close + 1, chi, depth);
+    // [2nd]A is ²A
+    if (auto const raised = ordinal(i + 1, close);
+        raised != 0 && depth == 0 && multiple == 1 && takes_prefix(close + 1)) {
+      auto inner = scan(close + 1, 1);
+      if (inner) inner.signature = inner.signature.in_series(raised);
+      return inner;
+    }
     // a whole signature by itself is one that was inferred; anything else is the name of a symbol
     auto const c = at(i + 1);
     bool capital = false;
@@ -135,6 +149,11 @@ private:
         return beside(inner);
       }
     }
+    if (depth > 0 && marked) // as a name it would be read as a mark again
+      if (auto const mark = SignatureScanner{text_.substr(0, close), letters_}.scan(i + 1); mark && mark.end == close)
+        return fail(Problem::no_signature, i);
+    if (auto const sign = code(i + 1); is_dash(sign) || sign == '+' || sign == 0x2212 || sign == 0xB1)
+      return fail(Problem::no_signature, i); // a change in the wrong brackets
     for (auto k = i + 1; k < close; ++k)
       if (auto const b = static_cast<unsigned char>(text_[k]); b < 0x20 || b == '(' || b == ')' || b == '$' || b == '=')
         return fail(Problem::no_signature, i);
@@ -146,10 +165,14 @@ private:
     if (bytes != 0 && meant != '&') return fail(Problem::no_signature, i);
     std::size_t const kept = bytes == 0 ? decode(text_, i).bytes : 1;
     if (bytes == 0) bytes = kept;
-    auto const unit = text_.substr(i, bytes);
     auto end = i + bytes;
     std::uint32_t repeated = 1;
-    while (begins(end, unit) && repeated < 9 && multiple == 1) ++repeated, end += bytes;
+    for (; repeated < 9 && multiple == 1; ++repeated) {
+      std::size_t more = 0;
+      auto const again = entity(text_, end, more);
+      if (again != '\0' ? at(i) != '&' || again != '&' : !begins(end, text_.substr(i, at(i) == '&' ? 1 : bytes))) break;
+      end += again != '\0' ? more : at(i) == '&' ? 1 : bytes;
+    }
     if (depth < 3 && multiple == 1 && at(i) != '+' && takes_prefix(end) && at(end) != '[' && at(end) != '\'' &&
         at(end) != '"') {
       auto inner = scan(end, 3);

@@ -109,7 +109,8 @@ protected:
     if (is_latin_letter(c)) return true;
     if (is_digit(c)) {
       while (is_digit(at(i))) ++i;
-      return is_latin_letter(at(i));
+      bool capital = false;
+      return is_latin_letter(at(i)) || (greek_letter(code(i), capital) != 0 && code(i) != 0x3C0 && code(i) != 0x3C7);
     }
     if (c == '[') {
       if (closing(i + 1) == std::string_view::npos) return false;
@@ -192,6 +193,12 @@ protected:
     for (auto k = from; k < to; ++k)
       if (auto const b = static_cast<unsigned char>(text_[k]); b < 0x20 || b == '"')
         return fail(Problem::unknown_mark, i);
+    auto const dash = [&] { // '1-10' may be meant for '1'-'10'
+      auto k = from;
+      while (k < to && is_digit(text_[k])) ++k;
+      return k > from && k < to && is_dash(code(k)) && is_digit(at(k + decode(text_, k).bytes));
+    }();
+    if (dash) return fail(Problem::unknown_mark, i);
     if (figures && figure > 0) {
       SignatureScan scan;
       scan.signature = Signature::number(figure).in_quotation_marks();

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+// Texts that nobody wrote as formulas: random ones, and what a coverage-guided fuzzer started from or found. Those that
+// are short: every_short_formula.cpp.
+#include "check.hpp"
+#include "collation/formula_laws.hpp"
+
+#include <fstream>
+#include <iterator>
+#include <random>
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+
+constexpr Dialect every_dialect[]{
+    dialects::strict, dialects::bmc, dialects::stc, {Omitted::next, {true, true, true}, false}};
+
+} // namespace
+
+TEST_CASE("the seeds of the fuzzer, and what it found") {
+  std::ifstream in{std::string{BIFOLIUM_TEST_DATA} + "/../fuzz/seeds/formula.txt"};
+  REQUIRE(in);
+  int seeds = 0;
+  for (std::string line; std::getline(in, line);) {
+    if (line.empty()) continue;
+    auto const text = line.substr(1); // the first character is the fuzzer's choice of dialect
+    for (auto const& dialect : every_dialect) CHECK(broken_law(text, dialect) == "");
+    ++seeds;
+  }
+  CHECK(seeds > 200);
+}
+
+TEST_CASE("random formulas and random scraps of them") {
+  std::mt19937 random{1623};
+  char const* const scraps[]{"A",  "B",     "-",      "K",      "⁸",       "⁴",     "8",     "4",  "/",
+                             "(",  ")",     "[",      "]",      "−",       "±",     "+",     "=",  "π",
+                             "χ",  "2",     "²",      "*",      "¶",       "†",     ",",     ";",  " ",
+                             " ",  ":",     "$",      "?",      "1",       ".",     "z",     "&",  "'",
+                             "α",  "8°",    "fol.",   "a-z⁸ ",  "A-K⁸ L⁴", "(-A1)", "[=B2]", "^2", "<sup>8</sup>",
+                             "ij", "[2nd]", "[par.]", " blank", "1-28 36", " = "};
+  for (int i = 0; i < 30000; ++i) {
+    std::string text;
+    for (auto n = random() % 12; n-- > 0;) text += scraps[random() % std::size(scraps)];
+    CHECK(broken_law(text, every_dialect[static_cast<std::size_t>(i) % 4]) == "");
+  }
+}

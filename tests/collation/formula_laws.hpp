@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: MIT
+/// What must hold of any text that is read as a formula, whatever stands in it. The tests ask it of catalogues, of all short
+/// texts and of random ones; the fuzzer asks it of any bytes.
+#pragma once
+
+#include <bifolium/collation.hpp>
+#include <bifolium/core/message.hpp>
+
+#include <string>
+
+/// Empty where every law holds, else which one is broken, with the text.
+inline std::string broken_law(std::string const& text, bifolium::Dialect dialect) {
+  using namespace bifolium;
+  auto const formula = read_formula(text, dialect);
+  auto const count = count_formula(text, dialect);
+  if (formula.has_value() != count.has_value()) return "one reads, the other does not: " + text;
+  auto const points_into = [&](Error const& error) {
+    return error.problem != Problem::none && error.line == 1 && error.column >= 1 &&
+           error.column <= column_of(text, text.size()) && !std::string{message(error)}.empty();
+  };
+  if (!formula) {
+    if (!(formula.error() == count.error())) return "two errors: " + text;
+    return points_into(formula.error()) ? "" : "the error is not in the text: " + text;
+  }
+  if (leaf_count(*formula) != count->leaves || gathering_count(*formula) != count->gatherings)
+    return "two counts: " + text;
+  if (static_cast<std::int64_t>(formula->warnings().size()) != count->warnings) return "two numbers of doubts: " + text;
+  for (auto const& warning : formula->warnings())
+    if (!points_into(warning)) return "a doubt is not in the text: " + text;
+  if (gathering_count(*formula) < 10'000) {
+    std::int64_t leaves = 0;
+    for (auto const& gathering : gatherings(*formula)) leaves += gathering.leaves;
+    if (leaves != count->leaves) return "the gatherings add up to another number: " + text;
+  }
+  for (auto notation : {Notation::unicode, Notation::caret, Notation::flat, Notation::html, Notation::tei}) {
+    if (notation == Notation::flat && !dialect.flat_counts) continue;
+    auto const written = write_formula(*formula, notation);
+    auto const again = read_formula(written, dialect);
+    if (!again) return "what was written cannot be read: " + text + " -> " + written;
+    if (!(*again == *formula)) return "what was written reads as another formula: " + text + " -> " + written;
+    if (leaf_count(*again) != count->leaves) return "what was written has other leaves: " + text + " -> " + written;
+    if (write_formula(*again, notation) != written) return "no fixed point: " + text + " -> " + written;
+  }
+  if (states_paper(*formula)) {
+    auto const sheets = paper(*formula);
+    if (!(sheets.low <= sheets.as_stated && sheets.as_stated <= sheets.high)) return "the range is no range: " + text;
+  }
+  return "";
+}
