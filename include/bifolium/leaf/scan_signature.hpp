@@ -93,7 +93,8 @@ private:
       if (!takes_prefix(html ? i + 6 : i)) return fail(Problem::no_signature, i); // what πA may be written before
       auto duplicate = scan(html ? i + 6 : i, 2);
       auto const of = duplicate.signature.mark(); // π before a figure is written like leaf 5 of π
-      if (of == Mark::pi || of == Mark::chi || of == Mark::number) return fail(Problem::no_signature, i);
+      if (of == Mark::pi || of == Mark::chi || (of == Mark::number && !duplicate.signature.is_quoted()))
+        return fail(Problem::no_signature, i);
       if (duplicate) duplicate.signature = duplicate.signature.duplicated(chi ? Duplicate::chi : Duplicate::pi);
       return duplicate;
     }
