@@ -52,16 +52,6 @@ class BookReader {
     errors_.push_back({field.line, field.column + error.column - 1, field.name + ": " + bifolium::sentence_of(error)});
   }
 
-  static std::optional<std::int64_t> whole_number(std::string_view text) {
-    if (text.empty() || text.size() > 15) return std::nullopt;
-    std::int64_t value = 0;
-    for (char c : text) {
-      if (c < '0' || c > '9') return std::nullopt;
-      value = value * 10 + (c - '0');
-    }
-    return value;
-  }
-
 public:
   BookReader(Record const& record, std::vector<RecordError>& errors) : record_{record}, errors_{errors} {}
 
@@ -83,7 +73,8 @@ public:
   std::optional<std::int64_t> count(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
-    if (auto const value = whole_number(field->value)) return value;
+    auto const read = decimal(field->value);
+    if (read.value && read.value->is_whole() && *read.value >= bifolium::Fraction{}) return read.value->floor();
     wrong(*field, "found '" + field->value + "' where a whole number should stand");
     return std::nullopt;
   }
@@ -113,8 +104,9 @@ public:
   bifolium::Fraction percent(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return {};
-    auto const read = support::number(field->value);
-    if (read && *read >= 0 && *read <= 100) return {static_cast<std::int64_t>(*read * 1000 + 0.5), 1000};
+    auto const percentage = decimal(field->value);
+    if (percentage.value && *percentage.value >= bifolium::Fraction{} && *percentage.value <= bifolium::Fraction{100})
+      return *percentage.value;
     wrong(*field, "found '" + field->value + "' where a percentage from 0 to 100 should stand");
     return {};
   }

@@ -6,6 +6,8 @@
 #include <bifolium/core/message.hpp>
 #include <bifolium/evidence.hpp>
 
+#include "decimal.hpp"
+
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -13,28 +15,6 @@
 
 namespace support {
 
-/// A number with a point, above nothing or not: the observation decides. Nothing when it is no number.
-inline std::optional<double> number(std::string_view text) {
-  bool const negative = text.starts_with("-");
-  if (negative) text.remove_prefix(1);
-  double value = 0, place = 1;
-  bool point = false, digits = false;
-  for (char c : text) {
-    if (c == '.' && !point) {
-      point = true;
-    } else if (c >= '0' && c <= '9') {
-      digits = true;
-      if (point)
-        value += (c - '0') * (place /= 10);
-      else
-        value = value * 10 + (c - '0');
-    } else {
-      return std::nullopt;
-    }
-  }
-  if (!digits) return std::nullopt;
-  return negative ? -value : value;
-}
 /// Where paper of a kind was in use, by country or by a town where much was printed: the first that is named, as a whole
 /// word, so that "Brussels (false Cologne)" is Brussels. No place that is known is no place.
 inline bifolium::Region region(std::string_view place) {
@@ -114,8 +94,8 @@ template <class Cell> bifolium::Seen read_seen(Cell cell, std::string& wrong) {
   auto const measure = [&](std::string_view name, std::optional<millimetres>& to) {
     auto const text = cell(name);
     if (text.empty()) return;
-    if (auto const value = number(text))
-      to = millimetres{*value};
+    if (auto const number = decimal(text); number.value)
+      to = millimetres{number.value->as_double()};
     else
       say(name, text, "a number of millimetres should stand");
   };

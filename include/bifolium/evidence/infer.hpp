@@ -10,7 +10,7 @@
 
 #include <bifolium/evidence/inference.hpp>
 #include <bifolium/evidence/look_next.hpp>
-#include <bifolium/evidence/paper_likelihood.hpp>
+#include <bifolium/evidence/scheme_likelihood.hpp>
 #include <bifolium/evidence/size_likelihood.hpp>
 
 namespace bifolium {
@@ -29,52 +29,13 @@ class Inferring {
   Seen const& seen_;
   Assumptions const& assumed_;
   EvidenceParameters const& parameters_;
+  CountedSigns signs_;
   MeasuresAsked measured_;
   Tallies tallies_{};
   std::size_t count_{};
   double none_{};
   PriorsByPeriod periods_;
   std::array<double, std::tuple_size_v<PriorsByPeriod>> of_period_{}; ///< how much of the answer comes from each
-
-  // Vellum has neither chain lines nor marks: whatever was put down as such says nothing.
-  [[nodiscard]] bool has_marks() const { return seen_.material != Material::vellum; }
-  [[nodiscard]] bool leaves_show(bool marks) const {
-    for (auto const& one : seen_.leaves)
-      if (one.leaf != 0 && (marks ? one.mark != MarkPlace::unknown : one.chain_lines != ChainLines::unknown))
-        return true;
-    return false;
-  }
-  // What was seen over a gathering is not counted again for the one leaf.
-  [[nodiscard]] ChainLines chains() const {
-    return has_marks() && !leaves_show(false) ? seen_.chain_lines : ChainLines::unknown;
-  }
-  [[nodiscard]] MarkPlace mark() const {
-    return has_marks() && !leaves_show(true) ? seen_.watermark : MarkPlace::unknown;
-  }
-  [[nodiscard]] MarkPlace countermark() const {
-    return has_marks() && !leaves_show(true) ? seen_.countermark : MarkPlace::unknown;
-  }
-  [[nodiscard]] bool is_seen(Sign sign) const {
-    switch (sign) {
-    case Sign::size:
-      return seen_.height.has_value() || seen_.width.has_value();
-    case Sign::chain_lines:
-      return chains() != ChainLines::unknown;
-    case Sign::watermark:
-      return mark() != MarkPlace::unknown || countermark() != MarkPlace::unknown;
-    case Sign::gathering:
-      return seen_.gathering_leaves.has_value();
-    case Sign::type_page:
-      return seen_.type_height.has_value();
-    case Sign::edges:
-      return seen_.head != EdgeSeen::unknown || seen_.tail != EdgeSeen::unknown || seen_.fore_edge != EdgeSeen::unknown;
-    case Sign::point_hole:
-      return seen_.point_hole != HolePlace::unknown;
-    case Sign::leaves:
-      return has_marks() && (leaves_show(true) || leaves_show(false));
-    }
-    return false;
-  }
 
   [[nodiscard]] LossDensity density(TrimModel trim) const {
     if (seen_.material == Material::vellum) { // skins have no sheet sizes
@@ -91,64 +52,30 @@ class Inferring {
             seen_.state == LeafState::unknown ? parameters_.cropped_unsaid : 0};
   }
 
-  /// What edges, point-holes and the leaves of a gathering say; the scheme that they fit best, and how likely they are
-  /// over all schemes of the kind.
-  struct SchemesSay {
-    double edges{}, hole{}, leaves{}, together{}, best{};
-    Attested scheme{SchemeRow::broadside};
-  };
-  [[nodiscard]] SchemesSay ask_schemes(LeafShape const& shape, Trustworthiness const& trust) const {
-    SchemesSay said;
-    PatternLikelihood const pattern{seen_.leaves, trust, parameters_.paper_is_marked};
-    bool const edges = is_seen(Sign::edges), hole = is_seen(Sign::point_hole), leaves = is_seen(Sign::leaves);
-    auto const by_chance = leaves ? pattern.by_chance() : 1;
-    auto const n = static_cast<double>(shape.schemes.size());
-    for (auto const row : shape.schemes) {
-      auto const& facts = scheme_facts()[static_cast<std::size_t>(row)];
-      auto const of_edges = edges ? edges_likelihood(facts, seen_, parameters_.edge_right) : 1;
-      auto const of_hole = hole ? hole_likelihood(facts, seen_.point_hole, parameters_.edge_right) : 1;
-      double of_leaves = 1;
-      if (leaves)
-        of_leaves = parameters_.pattern_right * pattern.of(facts, *seen_.gathering_leaves).value_or(by_chance) +
-                    (1 - parameters_.pattern_right) * by_chance;
-      said.edges += of_edges / n, said.hole += of_hole / n, said.leaves += of_leaves / n;
-      said.together += of_edges * of_hole * of_leaves / n;
-      auto fit = of_edges * of_hole * of_leaves;
-      if (seen_.gathering_leaves) // of schemes that fit alike, the one gathered as was seen
-        for (auto const& one : facts.gatherings)
-          if (static_cast<int>(one.size()) == *seen_.gathering_leaves) {
-            fit *= 1.001;
-            break;
-          }
-      if (fit > said.best) said.best = fit, said.scheme = facts.scheme;
-    }
-    return said;
-  }
-
   void add(LeafShape const& shape, double prior, SizeAnswer const& size, PossibleSheets const& sheets,
            Trustworthiness const& trust, bool early) {
     auto& tally = tallies_[shape.format_number];
     count_ = (std::max)(count_, shape.format_number + 1);
-    auto const schemes = ask_schemes(shape, trust);
+    auto const schemes = ask_schemes(shape, signs_, trust, parameters_);
     auto const marked = parameters_.paper_is_marked;
-    std::array<double, sign_count> const signs{
+    std::array<double, sign_count> const alone{
         size.size,
-        chains_likelihood(shape, chains(), trust.chains),
-        marks_likelihood(shape, mark(), countermark(), trust, marked),
+        chains_likelihood(shape, signs_.chains(), trust.chains),
+        marks_likelihood(shape, signs_.mark(), signs_.countermark(), trust, marked),
         gathering_likelihood(shape, seen_.gathering_leaves, seen_.alternating_with, early, parameters_),
         size.type,
         schemes.edges,
         schemes.hole,
         schemes.leaves};
-    auto const together = prior * size.together * signs[1] * signs[2] * signs[3] * schemes.together;
+    auto const together = prior * size.together * alone[1] * alone[2] * alone[3] * schemes.together;
     tally.prior += prior;
     tally.together += together;
-    for (std::size_t i = 0; i < sign_count; ++i) tally.likelihood[i] += prior * signs[i];
+    for (std::size_t i = 0; i < sign_count; ++i) tally.likelihood[i] += prior * alone[i];
     tally.vertical += together * (shape.chain_lines == ChainLines::vertical ? trust.chains : 1 - trust.chains);
     for (std::size_t i = 1; i < 8; ++i)
       tally.marks[i] +=
           together * marks_likelihood(shape, static_cast<MarkPlace>(i), MarkPlace::unknown, trust, marked);
-    if (together < tally.best || (tally.candidate.kind != nullptr && together <= tally.best)) return;
+    if (tally.candidate.kind != nullptr && together <= tally.best) return;
     tally.best = together;
     auto& candidate = tally.candidate;
     candidate.format = shape.format;
@@ -159,25 +86,6 @@ class Inferring {
     candidate.uncut = leaf_size(shape.lay, candidate.sheet);
     tally.log_height = shape.lay.long_side == Axis::left_right ? sheets.across[size.best] - shape.log_short
                                                                : sheets.along[size.best] - shape.log_long;
-  }
-
-  /// What the signs would give if the leaf were none of these: sizes spread evenly over what leaves there are, and each
-  /// other sign as it comes.
-  [[nodiscard]] double nothing_fits() const {
-    constexpr double size = 0.38; // one in 2.9 of logarithm of height times 0.9 of ratio
-    double likelihood = 1;
-    if (seen_.height && seen_.width) likelihood *= size;
-    if (seen_.height.has_value() != seen_.width.has_value()) likelihood *= 0.35;
-    if (chains() == ChainLines::vertical || chains() == ChainLines::horizontal) likelihood *= 0.5;
-    for (auto place : {mark(), countermark()})
-      if (place != MarkPlace::unknown) likelihood *= place == MarkPlace::absent ? 0.5 : 0.1;
-    if (is_seen(Sign::gathering)) likelihood *= 0.1;
-    if (is_seen(Sign::type_page)) likelihood *= 0.3;
-    for (auto edge : {seen_.head, seen_.tail, seen_.fore_edge})
-      if (edge != EdgeSeen::unknown) likelihood *= 0.3;
-    if (is_seen(Sign::point_hole)) likelihood *= 0.2;
-    if (is_seen(Sign::leaves)) likelihood *= PatternLikelihood{seen_.leaves, {}, 0}.by_chance();
-    return likelihood;
   }
 
   /// Weighs all kinds of leaf under the priors of one period; `size(shape)` gives what the sheets say, `joint(leaves)` by how
@@ -201,7 +109,7 @@ class Inferring {
       auto const prior = scale * priors.of(leaves) * shape_weight(shape) / kinds * joint(leaves);
       add(shape, prior, size(shape), sheets, trust, priors.incunables);
     }
-    none_ += scale * priors.none_of_these * nothing_fits();
+    none_ += scale * priors.none_of_these * signs_.by_chance();
     of_period_[period] = together() + none_ - before;
   }
 
@@ -284,7 +192,7 @@ class Inferring {
     for (std::size_t i = 0; i < sign_count; ++i) {
       auto& reason = candidate.reasons[i];
       reason.sign = static_cast<Sign>(i);
-      reason.seen = is_seen(reason.sign);
+      reason.seen = signs_.has(reason.sign);
       auto const own = tally.likelihood[i] / tally.prior;
       auto const others = (likelihood[i] - tally.likelihood[i]) / (prior_all - tally.prior);
       if (reason.seen && own > 0 && others > 0) reason.weight = std::log(own / others);
@@ -294,7 +202,8 @@ class Inferring {
 
 public:
   Inferring(Seen const& seen, Assumptions const& assumed)
-      : seen_{seen}, assumed_{assumed}, parameters_{*assumed.parameters}, measured_{seen, *assumed.parameters},
+      : seen_{seen}, assumed_{assumed}, parameters_{*assumed.parameters}, signs_{seen}, measured_{seen,
+                                                                                                  *assumed.parameters},
         periods_{assumed.priors ? *assumed.priors : priors_by_period(seen.year, seen.place)} {
     std::array<bool, PossibleSheets::periods> later{};
     bool any = false;
@@ -342,12 +251,11 @@ public:
     int paper_signs = 0;
     for (auto sign : {Sign::chain_lines, Sign::watermark, Sign::edges, Sign::point_hole})
       paper_signs += first.reason(sign).seen && first.reason(sign).agrees ? 1 : 0;
-    if (first.reason(Sign::leaves).agrees) paper_signs += (leaves_show(true) ? 1 : 0) + (leaves_show(false) ? 1 : 0);
-    inference.certainty =
-        has_marks() ? certainty_of(first.probability, paper_signs) : Certainty::not_determined; // skins are of no sheet
-    inference.look_next = look_next(
-        tallies_, count_, seen_, [&](Sign sign) { return is_seen(sign); }, periods_[period].priors.incunables,
-        parameters_);
+    if (first.reason(Sign::leaves).agrees)
+      paper_signs += (signs_.leaves_show_marks() ? 1 : 0) + (signs_.leaves_show_chains() ? 1 : 0);
+    inference.certainty = signs_.of_paper() ? certainty_of(first.probability, paper_signs)
+                                            : Certainty::not_determined; // skins are of no sheet
+    inference.look_next = look_next(tallies_, count_, signs_, periods_[period].priors.incunables, parameters_);
     return inference;
   }
 };

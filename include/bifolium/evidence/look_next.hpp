@@ -4,26 +4,14 @@
 /// the uncertainty over formats (its entropy) shrinks on average, times the chance that the sign can be seen at all.
 #pragma once
 
-#include <bifolium/evidence/inference.hpp>
-#include <bifolium/evidence/paper_likelihood.hpp>
+#include <bifolium/evidence/counted_signs.hpp>
+#include <bifolium/evidence/tally.hpp>
 
 #include <cmath>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-
-/// What speaks for one format, added up over its kinds of leaf, its sheets and the periods.
-struct Tally {
-  FormatCandidate candidate{};
-  double prior{}, best{};
-  std::array<double, sign_count> likelihood{}; ///< of each sign by itself, weighted by the prior
-  double together{};                           ///< prior times likelihood of all that was seen
-  double vertical{};                           ///< part of `together` with vertical chain lines
-  std::array<double, 8> marks{};               ///< of `together` by the place of the mark
-  double log_height{};                         ///< of the uncut leaf on the sheet that explains it best
-};
-using Tallies = std::array<Tally, 32>;
 
 /// Formats still in play, and what is expected from a look.
 class Look {
@@ -70,29 +58,28 @@ public:
 inline double below(double x) { return 0.5 * std::erfc(-x * 0.70710678118654752440); }
 
 /// What is to be looked at next; nothing when nothing would tell enough to be worth a walk to the shelf.
-template <class IsSeen>
-std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, Seen const& seen, IsSeen is_seen, bool early,
-                              EvidenceParameters const& parameters) {
+inline std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, CountedSigns const& signs, bool early,
+                                     EvidenceParameters const& parameters) {
   std::optional<Sign> next;
   double most = 0.01;
   Look const look{tallies, count};
   auto const consider = [&](Sign sign, double gain) {
     if (gain > most) most = gain, next = sign;
   };
-  bool const paper = seen.material != Material::vellum;
-  if (paper && seen.material != Material::wove && !is_seen(Sign::chain_lines) && !is_seen(Sign::leaves))
+  bool const paper = signs.of_paper();
+  if (paper && signs.seen().material != Material::wove && !signs.has(Sign::chain_lines) && !signs.has(Sign::leaves))
     consider(Sign::chain_lines, look.learnt(2, [](Tally const& t, std::size_t o) {
       return o == 0 ? t.vertical : t.together - t.vertical;
     }));
-  if (paper && !is_seen(Sign::watermark) && !is_seen(Sign::leaves))
+  if (paper && !signs.has(Sign::watermark) && !signs.has(Sign::leaves))
     consider(Sign::watermark, look.learnt(7, [](Tally const& t, std::size_t o) { return t.marks[o + 1]; }));
-  if (!is_seen(Sign::gathering)) {
+  if (!signs.has(Sign::gathering)) {
     constexpr int sizes[]{2, 4, 6, 8, 10, 12, 16, 18, 24};
     consider(Sign::gathering, look.learnt(9, [&](Tally const& t, std::size_t o) {
       return gathering_likelihood(*t.candidate.kind, sizes[o], {}, early, parameters);
     }));
   }
-  if (!is_seen(Sign::type_page)) {
+  if (!signs.has(Sign::type_page)) {
     // in steps of a tenth of the logarithm, from a quarter of the tallest leaf upwards
     auto const spread = std::sqrt(parameters.type_of_uncut_variance);
     double tallest = -10;
@@ -102,7 +89,7 @@ std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, Seen co
       return below((x + 0.1) / spread) - below(x / spread) + 1e-6;
     }));
   }
-  if (paper && !is_seen(Sign::point_hole) && !is_seen(Sign::leaves))
+  if (paper && !signs.has(Sign::point_hole) && !signs.has(Sign::leaves))
     consider(Sign::point_hole, parameters.holes_visible * look.learnt(5, [&](Tally const& t, std::size_t o) {
       return hole_likelihood(scheme_facts()[static_cast<std::size_t>(t.candidate.kind->schemes.front())],
                              static_cast<HolePlace>(o + 1), parameters.edge_right);

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/evidence/leaf_shape.hpp>
+#include <bifolium/evidence/paper_dates.hpp>
 #include <bifolium/evidence/parameters.hpp>
 
 namespace bifolium {
@@ -19,12 +20,15 @@ inline Trustworthiness trustworthiness(When years, Region place, EvidenceParamet
   int const year = (years.from + years.to) / 2;
   bool const anywhere = place == Region::anywhere || place == Region::europe;
   bool const turned_there = anywhere || place == Region::britain || place == Region::netherlands;
-  bool const act = year >= 1794 && year <= 1830 && (place == Region::britain || place == Region::anywhere);
-  auto const chains = year <= 1500                                   ? p.chains_incunable
-                      : year > 1830                                  ? p.chains_machine
-                      : year >= 1794                                 ? p.chains_1794
-                      : year >= 1680 && year <= 1760 && turned_there ? p.chains_turned
-                                                                     : p.chains_early;
+  using namespace paper_dates;
+  bool const after_act = year >= act_of_1794, machine = year > machine_made_by;
+  bool const act = after_act && !machine && (place == Region::britain || place == Region::anywhere);
+  bool const turned = turned_there && year >= turned_chains_from && year <= turned_chains_common_to;
+  auto const chains = year <= 1500 ? p.chains_incunable
+                      : machine    ? p.chains_machine
+                      : after_act  ? p.chains_1794
+                      : turned     ? p.chains_turned
+                                   : p.chains_early;
   return {chains, act ? p.mark_in_place_1794 : p.mark_in_place,
           year <= 1600 ? p.second_mark_early : p.second_mark_late};
 }

@@ -9,6 +9,7 @@
 
 #include <bifolium/evidence/measure.hpp>
 #include <bifolium/evidence/observation.hpp>
+#include <bifolium/evidence/paper_dates.hpp>
 
 #include <array>
 
@@ -97,7 +98,7 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
 
   PeriodBounds bounds;
   if (signs.material == Material::wove) {
-    bounds.add({not_before, 1757, Trust::published,
+    bounds.add({not_before, paper_dates::first_wove, Trust::published,
                 "the first book on wove paper is the Virgil of 1757; its paper may be of 1754", mcmullin});
     bounds.add({usual_from, 1790, Trust::published, "few books are on wove paper before", hazen});
   }
@@ -110,7 +111,8 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
     bounds.add({not_before, *signs.year_in_watermark, Trust::published, "paper is made before it is printed on",
                 "the date itself; Frankenstein (1818), on paper dated 1816, shows the lag"});
     if (signs.place == Region::britain || signs.place == Region::anywhere)
-      bounds.add({usual_from, 1794, Trust::published, "if the paper is British: it bears dates from the act of 1794 on",
+      bounds.add({usual_from, paper_dates::act_of_1794, Trust::published,
+                  "if the paper is British: it bears dates from the act of 1794 on",
                   "34 Geo. III c. 20, by way of McMullin, Studies in Bibliography 56"});
   }
   if (signs.printed_signatures)
@@ -124,8 +126,8 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
   if (signs.turned_chain_lines) {
     constexpr char const* why = "double moulds, and double sheets cut in two, late 17th and 18th century; in a book "
                                 "before 1501 they rather mean halves of larger sheets, cut before printing";
-    bounds.add({usual_from, 1680, Trust::published, why, tanselle});
-    bounds.add({usual_until, 1800, Trust::published, why, tanselle});
+    bounds.add({usual_from, paper_dates::turned_chains_from, Trust::published, why, tanselle});
+    bounds.add({usual_until, paper_dates::turned_chains_to, Trust::published, why, tanselle});
   }
   if (signs.tranchefile)
     bounds.add(
