@@ -2,6 +2,7 @@
 #include <bifolium/collation.hpp>
 #include <bifolium/collation/extent.hpp>
 #include <bifolium/collation/read_pagination.hpp>
+#include <bifolium/collation/write_pagination.hpp>
 #include <bifolium/leaf/roman.hpp>
 
 #include "check.hpp"

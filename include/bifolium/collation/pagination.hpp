@@ -6,6 +6,7 @@
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
+#include <bifolium/core/raised.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -178,18 +179,17 @@ struct NumberedPage {
   return found;
 }
 
+/// A figure as it is set down in arabic or in small roman numerals; where roman ones end (at 4999), in arabic.
+[[nodiscard]] inline std::string page_figure(std::int64_t number, Numerals numerals) {
+  return numerals == Numerals::roman && number > 0 && number < 5000 ? std::string{small_roman(number).view()}
+                                                                    : std::to_string(number);
+}
 /// A number as it is set down: 45, xii, [206], ²3; "54 [for 45]" where it is misprinted; "unnumbered".
 [[nodiscard]] inline std::string to_words(PrintedNumber const& number) {
   if (number.numbering == Numbering::none) return "unnumbered";
-  auto const figure = [&](std::int64_t n) {
-    return number.numerals == Numerals::roman && n >= 1 && n < 5000 ? std::string{small_roman(n).view()}
-                                                                    : std::to_string(n);
-  };
+  auto const figure = [&](std::int64_t n) { return page_figure(n, number.numerals); };
   std::string text;
-  if (number.series != 0) {
-    char bytes[4]{};
-    text.append(bytes, encode(superscript(number.series % 10), bytes));
-  }
+  if (number.series != 0) text.append(raised(number.series).view());
   if (number.numbering == Numbering::inferred)
     text += '[' + figure(number.number) + ']';
   else

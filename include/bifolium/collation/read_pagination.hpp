@@ -6,88 +6,14 @@
 /// shortened: there 205 means 1-205. What is doubtful is a warning.
 #pragma once
 
-#include <bifolium/collation/pagination.hpp>
+#include <bifolium/collation/scan_page_faults.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
 /// Reads both: the statement that begins with its unit, and the extent that ends with it.
-class PaginationReader {
-  std::string_view text_;
-  std::size_t at_{};
-  bool extent_;
-  bool ranges_{}; ///< a run from - to was met: lone numbers are then single pages
-  bool unit_seen_{};
-  Pagination read_{};
-
-  struct Figure {
-    std::int64_t value{-1};
-    Numerals numerals{};
-  };
-  static constexpr std::int64_t most = 9999999;
-
-  [[nodiscard]] char byte(std::size_t ahead = 0) const {
-    return at_ + ahead < text_.size() ? text_[at_ + ahead] : '\0';
-  }
-  [[nodiscard]] bool begins(std::string_view word) const { return text_.substr(at_).starts_with(word); }
-  bool take(std::string_view word) { return begins(word) ? (at_ += word.size(), true) : false; }
-  /// A word, not the head of a longer one.
-  bool take_word(std::string_view word) {
-    if (!begins(word) || is_latin_letter(byte(word.size()))) return false;
-    at_ += word.size();
-    return true;
-  }
-  void blanks() {
-    while (at_ < text_.size()) {
-      auto const point = decode(text_, at_);
-      if (!is_blank(point.value) && point.value != '\n' && point.value != '\r') return;
-      at_ += point.bytes;
-    }
-  }
-  bool dash() {
-    if (at_ >= text_.size()) return false;
-    auto const point = decode(text_, at_);
-    if (!is_dash(point.value)) return false;
-    at_ += point.bytes;
-    return true;
-  }
-  Figure figure() {
-    std::int64_t n = 0;
-    auto const from = at_;
-    for (; is_digit(byte()); ++at_) n = n > most ? n : n * 10 + (byte() - '0');
-    if (at_ > from) return {n, Numerals::arabic};
-    auto const roman = roman_numeral(text_.substr(at_));
-    if (roman.bytes == 0 || is_latin_letter(byte(roman.bytes))) return {};
-    at_ += roman.bytes;
-    return {roman.value, Numerals::roman};
-  }
-  [[nodiscard]] Error error(Problem problem, std::size_t from) const {
-    return error_at(problem, 1, column_of(text_, from), text_.data() + from, text_.size() - from);
-  }
-  void warn(Problem problem, std::size_t from) {
-    read_.warnings.push_back(error_at(problem, 1, column_of(text_, from), text_.data() + from, at_ - from));
-  }
-
-  /// "pp.", "p.", "leaves": true with by_leaf set. Longer words first.
-  bool unit() {
-    struct Unit {
-      std::string_view word;
-      bool by_leaf;
-    };
-    for (auto const& [word, by_leaf] :
-         {Unit{"pages", false}, Unit{"pp.", false}, Unit{"p.", false}, Unit{"leaves", true}, Unit{"leaf", true},
-          Unit{"foll.", true}, Unit{"fol.", true}, Unit{"Bl.", true}, Unit{"ll.", true}, Unit{"ff.", true},
-          Unit{"f.", true}, Unit{"l.", true}})
-      if (take(word)) {
-        read_.by_leaf = by_leaf;
-        return unit_seen_ = true;
-      }
-    return false;
-  }
-
-  // -- where numbers stand -------------------------------------------------------------------------------------------
-
+class PaginationReader : PageFaultScanner {
   /// The last run with numbers of a kind.
   [[nodiscard]] PageRun const* last_numbered(Numerals numerals, int series) const {
     for (auto i = read_.runs.size(); i-- > 0;)
@@ -228,137 +154,8 @@ class PaginationReader {
     return text_.substr(i).starts_with("plate");
   }
 
-  // -- faults --------------------------------------------------------------------------------------------------------
-
-  [[nodiscard]] bool begins_faults() const {
-    auto i = at_;
-    if (i < text_.size() && (text_[i] == '[' || text_[i] == '(')) ++i;
-    auto const rest = text_.substr(i);
-    for (std::string_view word : {"mis", "omit", "repeat", "numbers", "with "})
-      if (rest.starts_with(word)) return true;
-    // 33-34 omitted, '207' for 197: a figure and then a word of faults
-    for (auto k = i; k < text_.size() && k < i + 24; ++k) {
-      for (std::string_view word : {" as ", " for ", " mis", " omitted", " repeated", " numbered"})
-        if (text_.substr(k).starts_with(word)) return true;
-      if (text_[k] == ',' || text_[k] == ';' || text_[k] == ']' || text_[k] == '[' || text_[k] == ')') return false;
-    }
-    return false;
-  }
-  void quotation_mark() {
-    if (at_ >= text_.size()) return;
-    auto const point = decode(text_, at_);
-    if (point.value == '\'' || point.value == '"' || (point.value >= 0x2018 && point.value <= 0x201F))
-      at_ += point.bytes;
-  }
-  struct Quoted {
-    Figure number;
-    int series{};
-  };
-  Quoted quoted() {
-    quotation_mark();
-    auto const series = raised();
-    auto const number = figure();
-    quotation_mark();
-    return {number, series};
-  }
-  int raised() {
-    int series = 0;
-    while (at_ < text_.size() && superscript_digit(decode(text_, at_).value) >= 0) {
-      series = series > 99 ? series : series * 10 + superscript_digit(decode(text_, at_).value);
-      at_ += decode(text_, at_).bytes;
-    }
-    return series > 99 ? 99 : series;
-  }
-  /// Numbers from a to b come twice, or not at all: the run is parted there, if the statement has not parted it already.
-  bool part(std::int64_t a, std::int64_t b, Numerals numerals, int series, bool repeated) {
-    for (std::size_t r = 0; r < read_.runs.size(); ++r) {
-      auto const run = read_.runs[r];
-      if (run.numbering != Numbering::printed || run.numerals != numerals || run.series != series) continue;
-      auto const* next = r + 1 < read_.runs.size() ? &read_.runs[r + 1] : nullptr;
-      if (repeated && next != nullptr && run.last == b && next->first == a) return true;
-      if (!repeated && next != nullptr && run.last + 1 == a && next->first == b + 1) return true;
-      bool const inside = repeated ? run.first <= a && b <= run.last : run.first < a && b < run.last;
-      if (!inside || !run.regular()) continue;
-      auto head = run, tail = run;
-      head.last = repeated ? b : a - 1;
-      tail.first = repeated ? a : b + 1;
-      head.count = head.last - head.first + 1;
-      tail.count = tail.last - tail.first + 1;
-      read_.runs[r] = head;
-      read_.runs.insert(read_.runs.begin() + static_cast<std::ptrdiff_t>(r) + 1, tail);
-      return true;
-    }
-    return false;
-  }
-  bool misprint(Misprint const& wrong) {
-    for (auto const& run : read_.runs)
-      if (run.numbering == Numbering::printed && run.numerals == wrong.numerals && run.series == wrong.series &&
-          run.first <= wrong.should_be && wrong.should_be <= run.last) {
-        read_.misprints.push_back(wrong);
-        return true;
-      }
-    return false;
-  }
-  /// misprinting 45 as 54, '207' for 197; 33-34 omitted; repeating 95-96
-  std::optional<Error> faults() {
-    enum class Verb : std::uint8_t { misprinting, omitting, repeating } verb{};
-    char const close = byte() == '[' ? ']' : byte() == '(' ? ')' : '\0';
-    if (close != '\0') ++at_;
-    while (true) {
-      blanks();
-      while (byte() == ',' || byte() == ';') ++at_, blanks();
-      if (at_ == text_.size() || (close != '\0' && byte() == close)) break;
-      if (take_word("with") || take_word("and") || take_word("numbers") || take("pages") || take("pp.") || take("p."))
-        continue;
-      if (take_word("misprinting") || take_word("misnumbering") || take_word("mispaging") || take_word("misprinted") ||
-          take_word("misnumbered")) {
-        verb = Verb::misprinting;
-        continue;
-      }
-      if (take_word("omitting")) {
-        verb = Verb::omitting;
-        continue;
-      }
-      if (take_word("repeating")) {
-        verb = Verb::repeating;
-        continue;
-      }
-      auto const from = at_;
-      auto const first = quoted();
-      if (first.number.value < 1) return error(Problem::not_a_pagination, from);
-      auto last = first.number;
-      if (dash()) last = figure();
-      if (last.value < first.number.value || last.value > most || last.numerals != first.number.numerals)
-        return error(Problem::not_a_pagination, from);
-      blanks();
-      bool const printed_first = take_word("for");
-      bool const says = printed_first || take_word("as") || take_word("misprinted") || take_word("misnumbered") ||
-                        take_word("numbered") || take_word("printed");
-      bool known = false;
-      if (!says && (take_word("omitted") || (verb == Verb::omitting && !begins("repeated"))))
-        known = part(first.number.value, last.value, last.numerals, first.series, false);
-      else if (!says && (take_word("repeated") || verb == Verb::repeating))
-        known = part(first.number.value, last.value, last.numerals, first.series, true);
-      else {
-        blanks();
-        static_cast<void>(take_word("as"));
-        blanks();
-        auto const second = quoted();
-        if (!says || second.number.value < 0 || second.number.numerals != first.number.numerals ||
-            last.value != first.number.value)
-          return error(Problem::not_a_pagination, from);
-        auto const series = static_cast<std::uint8_t>(printed_first ? second.series : first.series);
-        known = misprint(printed_first ? Misprint{second.number.value, last.value, last.numerals, series}
-                                       : Misprint{last.value, second.number.value, last.numerals, series});
-      }
-      if (!known) warn(Problem::fault_of_no_page, from);
-    }
-    if (close != '\0' && at_ < text_.size()) ++at_; // the text may end before it
-    return std::nullopt;
-  }
-
 public:
-  PaginationReader(std::string_view text, bool extent) : text_{text}, extent_{extent} {}
+  PaginationReader(std::string_view text, bool extent) : PageFaultScanner{text, extent} {}
 
   Expected<Pagination> read() {
     auto const problem = extent_ ? Problem::not_an_extent : Problem::not_a_pagination;
@@ -439,52 +236,6 @@ public:
     }
   }
   return std::nullopt;
-}
-
-/// The statement set down in one way; reading it gives the same again.
-[[nodiscard]] inline std::string write_pagination(Pagination const& pagination) {
-  std::string text = pagination.by_leaf ? "ff." : "pp.";
-  if (pagination.unpaged) text += " [unnumbered]";
-  auto const figure = [](std::int64_t n, Numerals numerals) {
-    return numerals == Numerals::roman && n > 0 && n < 5000 ? std::string{small_roman(n).view()} : std::to_string(n);
-  };
-  auto const raised = [](int series) {
-    std::string result;
-    for (char c : series == 0 ? std::string{} : std::to_string(series)) {
-      char bytes[4]{};
-      result.append(bytes, encode(superscript(c - '0'), bytes));
-    }
-    return result;
-  };
-  PageRun const* before = nullptr;
-  for (auto const& run : pagination.runs) {
-    text += ' ';
-    bool const goes_on = before != nullptr && before->numbering != Numbering::none &&
-                         before->numerals == run.numerals && before->series == run.series &&
-                         run.first == before->last + 1;
-    auto const lone = run.first == run.last && (goes_on || (run.first == 1 && run.numbering == Numbering::printed));
-    auto const ends = [&] {
-      return figure(run.first, run.numerals) + (lone ? "" : "-" + figure(run.last, run.numerals));
-    };
-    if (run.numbering == Numbering::none) {
-      bool const like_a_page = run.count == 1 || (before != nullptr && before->numbering != Numbering::none &&
-                                                  run.count == before->last + 1);
-      text += '[' + std::to_string(run.count) + (like_a_page ? " unnumbered]" : "]");
-    } else if (run.numbering == Numbering::inferred)
-      text += raised(run.series) + '[' + ends() + ']';
-    else
-      text += raised(run.series) + ends();
-    if (run.numbering != Numbering::none && run.true_last != 0)
-      text += " [=" + figure(run.true_last, run.numerals) + ']';
-    before = &run;
-  }
-  for (auto const& wrong : pagination.misprints) {
-    text += &wrong == pagination.misprints.data() ? " [misprinting " : ", ";
-    text +=
-        raised(wrong.series) + figure(wrong.should_be, wrong.numerals) + " as " + figure(wrong.printed, wrong.numerals);
-  }
-  if (!pagination.misprints.empty()) text += ']';
-  return text;
 }
 
 } // namespace v0

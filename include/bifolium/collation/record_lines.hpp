@@ -9,6 +9,7 @@
 #include <bifolium/collation/read_pagination.hpp>
 #include <bifolium/collation/read_signing.hpp>
 #include <bifolium/collation/write_formula.hpp>
+#include <bifolium/collation/write_pagination.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -27,9 +28,6 @@ inline namespace v0 {
 [[nodiscard]] inline std::string extent_line(Pagination const& pagination) {
   std::string text;
   auto const& runs = pagination.runs;
-  auto const figure = [](std::int64_t n, Numerals numerals) {
-    return numerals == Numerals::roman && n > 0 && n < 5000 ? std::string{small_roman(n).view()} : std::to_string(n);
-  };
   auto const part = [&](std::string const& words) { text += (text.empty() ? "" : ", ") + words; };
   for (std::size_t r = 0; r < runs.size();) {
     // one sequence of numbers: the runs that go on in it, without what bears no number at its end
@@ -50,8 +48,9 @@ inline namespace v0 {
       auto const count = numbers(first, end);
       auto const& head = runs[first];
       auto const last = runs[end - 1].last;
-      auto words = (head.first == 1 ? "" : figure(head.first, head.numerals) + '-') + figure(last, head.numerals);
-      if (last - head.first + 1 != count) words += " [i.e. " + figure(head.first - 1 + count, head.numerals) + ']';
+      auto words =
+          (head.first == 1 ? "" : page_figure(head.first, head.numerals) + '-') + page_figure(last, head.numerals);
+      if (last - head.first + 1 != count) words += " [i.e. " + page_figure(head.first - 1 + count, head.numerals) + ']';
       part(words);
     }
     auto without = numbers(end, r);

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/walk.hpp>
+#include <bifolium/core/raised.hpp>
 #include <bifolium/imposition/imposition.hpp>
 #include <bifolium/leaf/read_signature.hpp>
 #include <bifolium/leaf/roman.hpp>
@@ -184,11 +185,7 @@ enum class ReferenceForm : std::uint8_t {
   std::string text;
   auto const signature = formula.signature(reference.leaf.gathering);
   signature.spell([&](char const* bytes, std::size_t size) { text.append(bytes, size); },
-                  [&](int figure) {
-                    char bytes[4]{};
-                    if (figure > 9) text.append(bytes, encode(superscript(figure / 10), bytes));
-                    text.append(bytes, encode(superscript(figure % 10), bytes));
-                  });
+                  [&](int figure) { text.append(raised(figure).view()); });
   bool const numbered = signature.mark() == Mark::number;
   auto figure = std::to_string(reference.leaf.leaf);
   bool roman = form == ReferenceForm::roman && !numbered && reference.leaf.leaf > 0 && reference.leaf.leaf < 4000;

@@ -6,6 +6,7 @@
 
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/leaf_name.hpp>
+#include <bifolium/core/raised.hpp>
 #include <bifolium/leaf/read_signature.hpp>
 
 namespace bifolium {
@@ -50,10 +51,7 @@ class FormulaWriter {
     switch (notation_) {
     case Notation::unicode:
     case Notation::tei:
-      for (char c : digits) {
-        char bytes[4]{};
-        text_.append(bytes, encode(superscript(c - '0'), bytes));
-      }
+      text_.append(bifolium::raised(figure).view());
       break;
     case Notation::html:
       text_ += "<sup>" + digits + "</sup>";

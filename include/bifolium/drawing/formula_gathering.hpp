@@ -6,6 +6,7 @@
 #pragma once
 
 #include <bifolium/collation/check_copy.hpp>
+#include <bifolium/core/raised.hpp>
 #include <bifolium/drawing/gathering_svg.hpp>
 
 namespace bifolium {
@@ -131,10 +132,7 @@ class GatheringOfFormula {
 public:
   GatheringOfFormula(Formula const& formula, GatheringAt at) : formula_{formula}, at_{at} {
     drawn_.title.append("Gathering ").append(to_text(formula.signature(at)).view());
-    for (char c : std::to_string(formula.leaves_folded(at))) {
-      char bytes[4]{};
-      drawn_.title.append(bytes, encode(superscript(c - '0'), bytes));
-    }
+    drawn_.title.append(raised(formula.leaves_folded(at)).view());
     put_leaves();
     join();
     change();

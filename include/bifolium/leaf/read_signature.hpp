@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/raised.hpp>
 #include <bifolium/core/short_text.hpp>
 #include <bifolium/leaf/scan_signature.hpp>
 
@@ -29,11 +30,7 @@ constexpr ShortText<64> to_text(Signature const& signature) {
       [&](char const* bytes, std::size_t size) {
         text.append({bytes, size});
       },
-      [&](int figure) {
-        char bytes[4]{};
-        if (figure > 9) text.append({bytes, encode(superscript(figure / 10), bytes)});
-        text.append({bytes, encode(superscript(figure % 10), bytes)});
-      });
+      [&](int figure) { text.append(raised(figure)); });
   return text;
 }
 
