@@ -47,21 +47,21 @@ class FormulaWriter {
   }
   void number(std::int64_t figure) { text_ += std::to_string(figure); }
   void raised(int figure, bool count) {
-    auto const digits = std::to_string(figure);
     switch (notation_) {
     case Notation::unicode:
     case Notation::tei:
-      text_.append(bifolium::raised(figure).view());
-      break;
+      text_ += bifolium::raised(figure).view();
+      return;
     case Notation::html:
-      text_ += "<sup>" + digits + "</sup>";
-      break;
+      text_ += "<sup>";
+      number(figure);
+      text_ += "</sup>";
+      return;
     case Notation::caret:
-      text_ += "^" + digits;
-      break;
     case Notation::flat:
-      text_ += (count ? "" : "^") + digits;
-      break;
+      if (!count || notation_ == Notation::caret) text_ += '^';
+      number(figure);
+      return;
     }
   }
   /// The raised figure of the series; on the line a second caret parts it from a figure that follows: ^2^3A.
