@@ -223,6 +223,20 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
            "A⁸(A2=B..=B...^&amp;lt;&5]1;1;.y;8)",
            "A⁸(A1=**.B*&gt;*****1)",
            ",8(+2,0p=2;=222+2,H;=2.;=22222;=22 ,H;=22h ,H)",
+           "2B(+**)",
+           "A⁸ B⁸(-8, 2+2*)",
+           "B[=PiA]",
+           "B8(=)(5)",
+           "A(=8,&amp; l)",
+           "AB(-A,',,,,,B;<hi ,,,,.,,<,,,,,')",
+           "2A-D(E)4",
+           "k(=7,=B)",
+           "A⁸[=B2 ]",
+           "[ς]*6",
+           "[π-σ2",
+           "AwwA8AwwA8(A+A)",
+           "[1π]",
+           "A8(-A;[;]8z)",
        }) {
     for (auto dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(text, dialect);
   }
@@ -230,5 +244,10 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
   CHECK(read_formula("A8(of \xFF)").error().problem == Problem::not_utf8);
   CHECK(read_formula("[A-B8 [C-D8] E8]", dialects::bmc).error().problem == Problem::bracket_not_closed);
   CHECK(leaf_count(*read_formula("*² 2*⁴(-2*4) A⁸")) == 13); // leaf 4 of 2*, not leaf 2
+  CHECK(write_formula(*read_formula("A⁸ B⁸(B2=C1,-B3) C⁸[=[A]2, B5]")) == "A⁸ B⁸(B2=C1, −B3) C⁸[=A2,B5]");
+  // a star behind a Greek letter is part of its mark, as behind a Latin one
+  CHECK(read_formula("α*⁶ A⁸")->runs().size() == 2);
+  // names without brackets are found again, though they begin as a signature does
+  CHECK(write_formula(*read_formula("cross⁸ leaf⁸ A⁸(−leaf2)")) == "[cross]⁸ [leaf]⁸ A⁸(−[leaf]2)");
   CHECK(leaf_count(*read_formula("A⁸ [par.]⁸ [$3 (−[par.]2) signed]")) == 16);
 }

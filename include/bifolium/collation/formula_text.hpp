@@ -155,7 +155,9 @@ public:
     if (close == std::string_view::npos) return true;
     auto const scan = signatures(close).scan(content);
     if (scan && scan.end == close) return false;
-    if (scan && scan.signature.mark() == Mark::number && is_dash(code(scan.end))) return true; // [1-9¹⁰ 10¹²]
+    if (scan && !is_latin_letter(at(content)) && is_dash(code(scan.end)) &&
+        signatures(close).scan(scan.end + decode(text_, scan.end).bytes))
+      return true; // [1-9¹⁰ 10¹²], [π-σ²]
     if (scan && !is_latin_letter(at(content)) &&
         CountScanner{text_.substr(0, close)}.scan(scan.end, true, true).found())
       return true;

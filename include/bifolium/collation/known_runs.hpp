@@ -26,6 +26,7 @@ class KnownRuns {
     std::uint32_t run;
     std::uint32_t number; // of the first gathering, where gatherings are numbered
     std::uint8_t series, terms;
+    std::uint8_t name; // bytes of a name without brackets, else 0
     std::uint16_t leaves[Cycle::most_terms];
   };
   struct Gone { // a leaf already deleted or cancelled
@@ -53,6 +54,7 @@ public:
     known.gatherings = run.gatherings;
     known.run = number;
     known.number = run.first.mark() == Mark::number ? run.first.multiple() : 0;
+    known.name = 0;
     known.series = static_cast<std::uint8_t>(run.first.series());
     known.terms = static_cast<std::uint8_t>(run.leaves.size());
     for (std::size_t i = 0; i < run.leaves.size(); ++i)
@@ -67,9 +69,14 @@ public:
     known.gatherings = gatherings;
     known.run = number;
     known.number = 0;
+    known.name = 0;
     known.series = 0;
     known.terms = 1;
     known.leaves[0] = static_cast<std::uint16_t>(leaves);
+  }
+  /// The run remembered last is a name of so many bytes without brackets.
+  constexpr void remember_name(std::uint32_t number, std::size_t bytes) {
+    known_[number % most_known].name = static_cast<std::uint8_t>(bytes);
   }
   /// The nearest gathering of that name among the `runs` so far, of which `last_run` is the last. A name without a raised
   /// figure, π or χ may be of any series.
@@ -95,7 +102,9 @@ private:
     for (std::uint32_t back = 0; back < most; ++back) {
       auto const& known = known_[(runs - 1 - back) % most_known];
       Signature first = last_run.first, last = last_run.last;
-      if (back != 0) {
+      if (known.name != 0)
+        first = last = Signature::text(Mark::name, text.view().data() + known.from, known.name);
+      else if (back != 0) {
         Element e;
         auto const scanner = text.signatures();
         e.from = known.from;

@@ -78,14 +78,16 @@ private:
       if (i_ >= end_) break;
       if (c == '.') joint_ = Change::Joint::conjugate;
       semicolon_ = semicolon_ || c == ';';
-      if (c != ',' && c != ';' && c != '.' && !(c == '&' && any_ && book_.at(i_ + 1) == ' ')) {
-        if (!book_.is_any(i_, {"and "})) break;
-        i_ += 3;
-        separated_ = true;
-        continue;
+      std::size_t bytes = 1;
+      if (c != ',' && c != ';' && c != '.') {
+        bytes = any_ && book_.is_any(i_, {"& "})       ? 1U
+                : any_ && book_.is_any(i_, {"&amp; "}) ? 5U
+                : book_.is_any(i_, {"and "})           ? 3U
+                                                       : 0U;
+        if (bytes == 0) break;
       }
       separated_ = true;
-      ++i_;
+      i_ += bytes;
     }
     if (after_words_) joint_ = Change::Joint::apart; // a full stop is one of the words
     after_words_ = false;
@@ -165,8 +167,11 @@ private:
     if (name.found && leaves &&
         (signed_here || (listed && (!name.whole || last_gone_.leaf == 0) && (!semicolon_ || ends_item(name.end)))))
       return list_of_leaves(kind, name, signed_here);
-    // words: they go to the next comma or semicolon
-    if (signed_here || (any_ && !separated_)) return book_.fail(Problem::change_not_understood, from, end_);
+    // words: they go to the next comma or semicolon, and begin as words do (a quotation mark would begin a mark: '1')
+    auto const c = book_.code(i_);
+    bool const word = is_latin_letter(book_.at(i_)) || is_digit(book_.at(i_)) || c == '(' ||
+                      (c > 0x80 && c != 0x2018 && c != 0x201C);
+    if (signed_here || (any_ && (!separated_ || !word))) return book_.fail(Problem::change_not_understood, from, end_);
     auto stop = i_;
     while (stop < end_ && book_.at(stop) != ',' && book_.at(stop) != ';') {
       std::size_t bytes = 0; // the semicolon of &lt; parts nothing
@@ -272,6 +277,7 @@ private:
       joint_ = c == '.' ? Change::Joint::conjugate : Change::Joint::apart;
       i_ = next;
     }
+    if (bracket) i_ = book_.skip(i_);
     bool const closed = i_ < end_ && book_.at(i_) == ']';
     if (bracket && !closed) return book_.fail(Problem::bracket_not_closed, from, i_);
     if (closed) ++i_;

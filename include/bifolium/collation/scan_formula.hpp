@@ -50,6 +50,7 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       run.first = run.last = scan.signature;
       run.leaves = Cycle{count.cycle.term(0)};
       run.unsigned_throughout = depth_ > 0;
+      this->keep_series(run);
       at_ = count.end;
       warn(Problem::series_starts_again, from, at_);
       return add_run(run, i, from, at_);
@@ -64,37 +65,29 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     auto const from = at_;
     auto const i = skip(from + 1);
     auto const c = code(i);
+    // the bracket that closes this one: [$3 (−[par.]2) signed] and [=[A]2] have brackets within
     auto const close = [&] {
-      for (auto k = i; k < text_.size(); ++k)
-        if (text_[k] == ']') return k;
-      return std::string_view::npos;
-    };
-    if (c == '$') { // [$3 (−[par.]2) signed] has brackets within
       int open = 0;
       for (auto k = from; k < text_.size(); ++k) {
         open += text_[k] == '[' ? 1 : text_[k] == ']' ? -1 : 0;
-        if (open != 0) continue;
-        at_ = k + 1;
-        sink_.passage(Passage::signing, from, at_);
-        return true;
+        if (open == 0) return k;
       }
-      return fail(Problem::parenthesis_not_closed, from, from + 12);
-    }
-    if ((c == '=' && runs_ > 0) || ((c == '+' || c == 0xB1 || is_minus(c)) && runs_ > 0)) {
+      return std::string_view::npos;
+    };
+    bool const signing = c == '$';
+    bool const changing = runs_ > 0 && (c == '=' || c == '+' || c == 0xB1 || is_minus(c));
+    if (signing || changing) {
       auto const end = close();
       if (end == std::string_view::npos) return fail(Problem::parenthesis_not_closed, from, from + 12);
       at_ = end + 1;
+      if (signing) {
+        sink_.passage(Passage::signing, from, at_);
+        return true;
+      }
       for (auto k = i; k < end; ++k) // its words would not stand in a parenthesis
         if (text_[k] == '(' || text_[k] == ')' || (text_[k] == '[' && c != '='))
           return fail(Problem::change_not_understood, from, at_);
-      if (c == '=') { // pi1[=B2], but a name in brackets may follow: N¹ [=[A]2]
-        if (at(at_) == ']' && this->is_any(i + 1, {"["})) ++at_;
-        if (is_digit(at(at_)) && this->is_any(i + 1, {"["})) {
-          while (at_ < text_.size() && at(at_) != ']') ++at_;
-          if (at_ < text_.size()) ++at_;
-        }
-        return ChangeScanner<Sink>{*this}.changes(i, at_ - 1);
-      }
+      if (c == '=') return ChangeScanner<Sink>{*this}.changes(from, at_);
       warn(Problem::change_in_square_brackets, from, at_);
       return ChangeScanner<Sink>{*this}.changes(i, end);
     }

@@ -238,6 +238,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     part_ = false;
     warn(Problem::name_without_brackets, at_, count.end);
     if (!add_run(run, at_, at_, count.end)) return false;
+    this->known_.remember_name(runs_ - 1, end - at_);
     at_ = count.end;
     return true;
   }

@@ -113,9 +113,12 @@ class FormulaWriter {
       }
     if (parentheses) text_ += ')';
   }
+  /// Whether a mark is one of these: in the inside of a parenthesis they mean something else.
+  static bool has_any(Signature const& mark, char const* signs) {
+    return mark.mark() == Mark::symbol && std::string_view{mark.text()}.find_first_of(signs) != std::string_view::npos;
+  }
   void leaf(Signature const& gathering, int position) {
-    if (gathering.mark() == Mark::symbol &&
-        std::string_view{gathering.text()}.find_first_of("+()") != std::string_view::npos)
+    if (has_any(gathering, "+()"))
       return number(position); // such a mark cannot be named in a parenthesis: the figure means the gathering before it
     if (gathering.text()[0] == ':' && !text_.empty() && text_.back() == '(') text_ += ' '; // (: is a mark of its own
     // a figure alone would be a leaf
@@ -137,12 +140,16 @@ class FormulaWriter {
     return before.kind == Change::Kind::identity && change.named == before.named && change.name_leaf != 0 &&
            change.name == before.name;
   }
+  /// An identity that brackets would not hold: B1=C2 has its leaf, and of )( the sign must be all that stands before it.
+  static bool is_bare(Change const& identity) {
+    return identity.leaf != 0 || (identity.named && has_any(identity.name, "()"));
+  }
   /// Where a list of identities ends that begins with change `i`; what has no name of its own would take the last one.
   [[nodiscard]] std::size_t end_of_list(std::size_t i) const {
     auto const& changes = formula_.changes();
     auto const first = i;
     for (++i; i < changes.size(); ++i)
-      if (changes[first].leaf != 0 && !figure_is_enough(i))
+      if (is_bare(changes[first]) && !figure_is_enough(i))
         break; // without brackets a list goes on with figures only
       else if (changes[i].kind != Change::Kind::identity || changes[i].joint == Change::Joint::opens ||
                changes[i].leaf != 0 || (!changes[i].named && changes[i - 1].named))
@@ -154,25 +161,29 @@ class FormulaWriter {
     auto const& changes = formula_.changes();
     auto const end = end_of_list(i);
     if (changes[i].leaf != 0) leaf(formula_.signature(changes[i].gathering), changes[i].leaf);
-    text_ += changes[i].leaf != 0 ? "=" : "[=";
+    text_ += is_bare(changes[i]) ? "=" : "[=";
     auto const first = i;
     for (;; ++i) {
       auto const& change = changes[i];
       if (!change.named || (i != first && figure_is_enough(i)))
         number(change.name_leaf);
-      else
+      else if (i == first && has_any(change.name, "()")) {
+        mark(change.name);
+        number(change.name_leaf);
+      } else
         leaf(change.name, change.name_leaf);
       if (change.doubtful) text_ += '?';
       if (i + 1 == end) break;
       text_ += changes[i + 1].joint == Change::Joint::conjugate ? "." : ",";
     }
-    if (changes[first].leaf == 0) text_ += ']';
+    if (!is_bare(changes[first])) text_ += ']';
     return i + 1;
   }
-  void insertion(Change const& change) {
+  /// `first`: the first of its parenthesis; behind a deletion +2* would take the place of the leaf that has gone.
+  void insertion(Change const& change, bool first) {
     auto const& run = formula_.runs()[change.stands_after];
     bool const current = change.gathering == GatheringAt{change.stands_after, run.gatherings - 1};
-    if (!(change.place_named && current && change.leaf == change.name_leaf))
+    if (!(change.place_named && first && current && change.leaf == change.name_leaf))
       leaf(formula_.signature(change.gathering), change.leaf);
     text_ += '+';
     if (change.place_named) {
@@ -181,7 +192,13 @@ class FormulaWriter {
     } else if (!change.named)
       number(change.added);
     else {
-      mark(change.name);
+      auto const& name = change.name;
+      // +2* would be the leaf 2*, and +2& two leaves
+      if (name.mark() == Mark::symbol && name.multiple() > 1 && name.series() == 0 &&
+          name.duplicate() == Duplicate::none && static_cast<unsigned char>(name.text()[0]) < 0x80)
+        for (std::uint32_t i = 0; i < name.multiple(); ++i) put(name.text());
+      else
+        mark(name);
       if (change.joined == Change::Joined::gathering) {
         if (notation_ == Notation::flat) text_ += '^';
         raised(change.added, true);
@@ -195,7 +212,7 @@ class FormulaWriter {
   /// One parenthesis, and how many changes it took.
   std::size_t parenthesis(std::size_t first) {
     auto const& changes = formula_.changes();
-    if (changes[first].kind == Change::Kind::identity && changes[first].leaf == 0) {
+    if (changes[first].kind == Change::Kind::identity && !is_bare(changes[first])) {
       auto const end = end_of_list(first);
       if (end == changes.size() || changes[end].joint == Change::Joint::opens) return identities(first) - first;
     }
@@ -227,7 +244,7 @@ class FormulaWriter {
         break;
       case Change::Kind::insertion:
         if (i != first) text_ += ' ';
-        insertion(change);
+        insertion(change, i == first);
         break;
       case Change::Kind::note: {
         auto const& words = formula_.notes()[change.note];

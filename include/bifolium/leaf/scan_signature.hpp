@@ -53,7 +53,7 @@ public:
       while (code(i) == here && repeated < 9) ++repeated, i += 2;
       scan.signature = Signature::greek(n, capital, repeated);
       scan.end = i;
-      return scan;
+      return beside(scan);
     }
     if (is_signature_symbol(code(i)) || (c == '+' && depth == 0)) return symbol(i, 1, depth);
     return fail(Problem::no_signature, i);
@@ -146,7 +146,8 @@ private:
       auto inner = SignatureScanner{text_.substr(0, close), letters_}.scan(i + 1, depth == 0 ? 0 : 3);
       if (inner && inner.end == close) {
         inner.end = close + 1;
-        inner.inferred = true;
+        // π and χ are a bibliographer's marks in any case
+        inner.inferred = inner.signature.mark() != Mark::pi && inner.signature.mark() != Mark::chi;
         return beside(inner);
       }
     }
@@ -232,6 +233,7 @@ private:
     } else if (auto const n = greek_letter(code(end), capital); n != 0) {
       inner.signature = Signature::greek(n, capital, figure);
       inner.end = end + 2;
+      inner = beside(inner);
     } else if (at(end) == ')')
       inner = text_mark(Mark::symbol, end, end + 2, end + 2, figure);
     else
