@@ -237,6 +237,12 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
            "AwwA8AwwA8(A+A)",
            "[1π]",
            "A8(-A;[;]8z)",
+           "A(-A;10[;1]8N)",
+           "\")\"(+χ)",
+           "A7(5),(5)",
+           "¹[¹]",
+           "[<sup&gt;]8",
+           "A(⋒) (4)",
        }) {
     for (auto dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(text, dialect);
   }
@@ -245,6 +251,8 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
   CHECK(read_formula("[A-B8 [C-D8] E8]", dialects::bmc).error().problem == Problem::bracket_not_closed);
   CHECK(leaf_count(*read_formula("*² 2*⁴(-2*4) A⁸")) == 13); // leaf 4 of 2*, not leaf 2
   CHECK(write_formula(*read_formula("A⁸ B⁸(B2=C1,-B3) C⁸[=[A]2, B5]")) == "A⁸ B⁸(B2=C1, −B3) C⁸[=A2,B5]");
+  CHECK(write_formula(*read_formula("A-D⁸(±D2, D3 blank)")) == "A-D⁸(±D2; D3 blank)"); // one cancel and a remark
+  CHECK(write_formula(*read_formula("A-D⁸(−D2, D3 and D4)")) == "A-D⁸(−D2,3,4)");
   // a star behind a Greek letter is part of its mark, as behind a Latin one
   CHECK(read_formula("α*⁶ A⁸")->runs().size() == 2);
   // names without brackets are found again, though they begin as a signature does

@@ -75,8 +75,9 @@ public:
   /// The mark )( directly behind the sign of a change: (-)(4).
   [[nodiscard]] constexpr bool is_mark_in_change(std::size_t i) const noexcept {
     if (at(i) != ')' || at(i + 1) != '(' || !is_digit(at(i + 2)) || i == 0) return false;
-    auto const before = static_cast<unsigned char>(text_[i - 1]); // the last byte of − and ± among them
-    return before == '-' || before == '+' || before == '=' || before == 0x92 || before == 0xB1;
+    char const before = text_[i - 1];
+    auto const ends_in = [&](std::string_view sign) { return text_.substr(0, i).ends_with(sign); };
+    return before == '-' || before == '+' || before == '=' || ends_in("−") || ends_in("±");
   }
   /// The parenthesis that closes the one at `i`, or npos.
   [[nodiscard]] constexpr std::size_t closing(std::size_t i) const noexcept {

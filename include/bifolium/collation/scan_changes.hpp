@@ -145,7 +145,10 @@ private:
     }
     auto const name = leaf_name(book_, i_, end_);
     auto const behind = book_.skip(name.end);
-    bool const listed = list_ && separated_ && !signed_here;
+    // (±D2, D3 blank): the second leaf has words of its own
+    bool const remark = name.found && behind != name.end && behind < end_ && book_.is_word(behind) &&
+                        !book_.is_any(behind, {"and ", "to ", "through "});
+    bool const listed = list_ && separated_ && !signed_here && !remark;
     if (name.found && !signed_here && behind < end_) {
       // A3+1: the leaf it follows, then what is inserted; but the 8 of -A1.8 +χ1.2 belongs to the list
       bool const of_list = listed && !name.gathering_named && !spaced_;
@@ -169,15 +172,18 @@ private:
       return list_of_leaves(kind, name, signed_here);
     // words: they go to the next comma or semicolon, and begin as words do (a quotation mark would begin a mark: '1')
     auto const c = book_.code(i_);
-    bool const word = is_latin_letter(book_.at(i_)) || is_digit(book_.at(i_)) || c == '(' ||
-                      (c > 0x80 && c != 0x2018 && c != 0x201C);
+    bool const word =
+        is_latin_letter(book_.at(i_)) || is_digit(book_.at(i_)) || c == '(' || (c > 0x80 && c != 0x2018 && c != 0x201C);
     if (signed_here || (any_ && (!separated_ || !word))) return book_.fail(Problem::change_not_understood, from, end_);
     auto stop = i_;
-    while (stop < end_ && book_.at(stop) != ',' && book_.at(stop) != ';') {
+    int open = 0; // brackets: one that does not close among its words would with what comes behind them
+    while (stop < end_ && open >= 0 && book_.at(stop) != ',' && book_.at(stop) != ';') {
+      open += book_.at(stop) == '[' ? 1 : book_.at(stop) == ']' ? -1 : 0;
       std::size_t bytes = 0; // the semicolon of &lt; parts nothing
       entity(book_.view(), stop, bytes);
       stop += bytes == 0 ? 1 : bytes;
     }
+    if (open != 0) return book_.fail(Problem::change_not_understood, from, end_);
     if (stop > end_) stop = end_;
     if (!note(i_, stop, any_)) return false;
     any_ = after_words_ = true;

@@ -43,7 +43,7 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     // (2Y)⁵: a signature printed so, with a count of its own
     if (auto const scan = this->signatures(close).scan(i);
         scan && !scan.inferred && scan.signature.mark() != Mark::name && skip(scan.end) == close &&
-        this->count_at(close + 1).found()) {
+        at(close + 1) != '(' && this->count_at(close + 1).found()) {
       auto const count = this->count_at(close + 1);
       if (count.problem != Problem::none) return fail(count.problem, from, count.end, most_leaves_in_gathering);
       Run run;

@@ -156,9 +156,16 @@ private:
         return fail(Problem::no_signature, i);
     if (auto const sign = code(i + 1); is_dash(sign) || sign == '+' || sign == 0x2212 || sign == 0xB1)
       return fail(Problem::no_signature, i); // a change in the wrong brackets
-    for (auto k = i + 1; k < close; ++k)
-      if (auto const b = static_cast<unsigned char>(text_[k]); b < 0x20 || b == '(' || b == ')' || b == '$' || b == '=')
+    for (auto k = i + 1; k < close;) {
+      std::size_t bytes = 0; // the semicolon of &amp; is no semicolon
+      auto const meant = entity(text_, k, bytes);
+      auto const letter = bytes != 0 ? static_cast<char32_t>(meant) : code(k);
+      // these are of gatherings in brackets with their counts, of changes and of statements, not of a name
+      if (letter < 0x20 || letter == '(' || letter == ')' || letter == '$' || letter == '=' || letter == ';' ||
+          letter == '^' || letter == '<' || superscript_digit(letter) >= 0)
         return fail(Problem::no_signature, i);
+      k += bytes != 0 ? bytes : decode(text_, k).bytes;
+    }
     return text_mark(Mark::name, i + 1, close, close + 1, multiple);
   }
   [[nodiscard]] constexpr SignatureScan symbol(std::size_t i, std::uint32_t multiple, int depth) const {

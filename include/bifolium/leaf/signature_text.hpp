@@ -190,9 +190,14 @@ protected:
       figures = is_digit(text_[k]);
       figure = figure * 10 + static_cast<std::uint32_t>(text_[k] - '0');
     }
-    for (auto k = from; k < to; ++k)
-      if (auto const b = static_cast<unsigned char>(text_[k]); b < 0x20 || b == '"')
-        return fail(Problem::unknown_mark, i);
+    int round = 0, square = 0; // a parenthesis that is part of the mark must not close another
+    for (auto k = from; k < to; ++k) {
+      auto const b = static_cast<unsigned char>(text_[k]);
+      round += b == '(' ? 1 : b == ')' ? -1 : 0;
+      square += b == '[' ? 1 : b == ']' ? -1 : 0;
+      if (b < 0x20 || b == '"' || round < 0 || square < 0) return fail(Problem::unknown_mark, i);
+    }
+    if (round != 0 || square != 0) return fail(Problem::unknown_mark, i);
     auto const dash = [&] { // '1-10' may be meant for '1'-'10'
       auto k = from;
       while (k < to && is_digit(text_[k])) ++k;
