@@ -243,6 +243,7 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
            "¹[¹]",
            "[<sup&gt;]8",
            "A(⋒) (4)",
+           "a-z.xl ne&\xE2",
        }) {
     for (auto dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(text, dialect);
   }

@@ -91,7 +91,9 @@ TEST_CASE("Inserted leaves bear the name they have") {
 
 TEST_CASE("Exceptions that are none are warned of") { // constructed
   CHECK(Book{"A-C⁸ [$4 (-A5) signed]"}.how.warnings.at(0).problem == Problem::exception_changes_nothing);
-  CHECK(Book{"A-C⁸ [$4 (-D1) signed]"}.how.warnings.at(0).problem == Problem::signing_of_no_leaf);
+  auto const absent = Book{"A-C⁸ [$4 (-A4, D1) signed]"}.how.warnings.at(0);
+  CHECK(absent.problem == Problem::signing_of_no_leaf);
+  CHECK(absent.column == 11);
   CHECK(Book{"A-C⁸ [$4 (-A9) signed]"}.how.warnings.at(0).problem == Problem::signing_of_no_leaf);
   CHECK(!signing_of(*read_formula("A-C⁸")));
   CHECK(read_signing("[$ signed]").error().column == 2);
@@ -123,7 +125,7 @@ TEST_CASE(
     "A gathering named by a figure, and a misprint with a quotation mark in it, are written so that they read back") {
   // regression: found by fuzzing
   for (std::string_view text :
-       {"[$1; +D2;2/-2M]", "[$1 (+D, :, )]", "[$1 $4 as D\"E]", "[$3 (-C2, 2/); missigning C1 as 'B']"}) {
+       {"[$1; +D2;2/-2M]", "[$1 (+D, :, )]", "[$1 $4 as D\"E]", "[$3 (-C2, 2/); missigning C1 as 'B']", "$1;-42:-"}) {
     auto const read = read_signing(text);
     REQUIRE(read);
     auto const written = write_signing(*read);

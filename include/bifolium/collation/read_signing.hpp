@@ -17,6 +17,8 @@ class SigningReader {
   Signing read_{};
   SigningPlace last_{};
   bool any_place_{};
+  std::size_t column_at_{}; // places come in order, so each column is counted from the one before
+  std::uint32_t column_{1};
 
   [[nodiscard]] char byte(std::size_t ahead = 0) const {
     return at_ + ahead < text_.size() ? text_[at_ + ahead] : '\0';
@@ -78,11 +80,15 @@ class SigningReader {
       read_.first = read_.listed.back(), read_.listed.clear();
     return true;
   }
+  std::uint32_t column(std::size_t at) {
+    for (; column_at_ < at; column_at_ += decode(text_, column_at_).bytes) ++column_;
+    return column_;
+  }
   /// A3, $3, 2M, 36/10, or 4 alone for a leaf of the gathering before.
   bool place(SigningPlace& found) {
     if (take("$")) {
       auto const leaf = figure();
-      found = {true, {}, leaf < 0 ? 0 : leaf};
+      found = {true, {}, leaf < 0 ? 0 : leaf, 1};
       return leaf != 0 && leaf <= most_leaves_in_gathering;
     }
     auto const from = at_;
@@ -102,7 +108,7 @@ class SigningReader {
     at_ = mark.end;
     if (byte() == '/') ++at_;
     auto const leaf = figure();
-    found = {false, mark.signature, leaf < 0 ? 0 : leaf};
+    found = {false, mark.signature, leaf < 0 ? 0 : leaf, 1};
     return leaf != 0 && leaf <= most_leaves_in_gathering;
   }
   /// What is printed instead: 'U4', U4, $*.
@@ -171,6 +177,7 @@ public:
       bool const quoted = mode == Mode::missigning && (open == '\'' || open == '"' || open == 0x2018 || open == 0x201C);
       if (quoted) at_ += decode(text_, at_).bytes;
       if (!place(found)) return error(from);
+      found.column = column(from);
       if (quoted && at_ < text_.size() && !is_blank(point())) at_ += decode(text_, at_).bytes;
       last_ = found;
       any_place_ = true;
@@ -183,7 +190,7 @@ public:
           if (to < 0) at_ = here;
           if (to > most_leaves_in_gathering || (to >= 0 && to < found.leaf)) return error(from);
           for (int leaf = found.leaf + 1; leaf <= to; ++leaf)
-            read_.exceptions.push_back({mode == Mode::plus, {found.any, found.gathering, leaf}});
+            read_.exceptions.push_back({mode == Mode::plus, {found.any, found.gathering, leaf, found.column}});
         }
         continue;
       }
@@ -222,14 +229,14 @@ inline std::string place_words(SigningPlace const& place) {
 }
 
 /// The statement of a formula, with a warning for an exception that names no leaf of it or changes nothing; nothing where
-/// the formula has none. error: not_a_signing.
+/// the formula has none. Columns are those of formula.signing(). error: not_a_signing.
 [[nodiscard]] inline std::optional<Expected<Signing>> signing_of(Formula const& formula) {
   if (formula.signing().empty()) return std::nullopt;
   auto read = read_signing(formula.signing(), formula.letters());
   if (!read) return read;
   auto const doubt = [&](Problem problem, SigningPlace const& place) {
     auto const words = detail::place_words(place);
-    read->warnings.push_back(error_at(problem, 1, 1, words.data(), words.size()));
+    read->warnings.push_back(error_at(problem, 1, place.column, words.data(), words.size()));
   };
   auto const there = [&](SigningPlace const& place) {
     if (place.any) return true;
@@ -255,9 +262,12 @@ inline std::string place_words(SigningPlace const& place) {
 
 /// The statement set down in one way; reading it gives the same again.
 [[nodiscard]] inline std::string write_signing(Signing const& signing) {
-  // a stroke tells gathering 2 from leaf 2 of the gathering named before
+  // a stroke tells gathering 2 from leaf 2 of the gathering named before; 2: and 2)( are marks only before a figure
   auto const words = [](SigningPlace const& place) {
-    bool const bare = !place.any && place.gathering.mark() == Mark::number && place.leaf == 0;
+    auto const& mark = place.gathering;
+    bool const needs_figure =
+        mark.mark() == Mark::number || (mark.multiple() > 1 && (mark.text()[0] == ':' || mark.text()[0] == ')'));
+    bool const bare = !place.any && place.leaf == 0 && needs_figure;
     return detail::place_words(place) + (bare ? "/" : "");
   };
   // what has a quotation mark in it was read without any around it, and would end at its own

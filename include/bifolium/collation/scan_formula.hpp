@@ -157,9 +157,13 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     auto const target = this->known_.find(*this, name.signature, runs_, last_);
     if (!target || name.leaf > target->leaves) return false;
     auto end = word;
-    for (; end < text_.size(); ++end)
+    while (end < text_.size()) {
       if (char const c = text_[end]; c == ',' || c == ';' || c == '.' || c == '(' || c == ')' || c == '[' || c == ']')
         break;
+      std::size_t bytes = 0; // the semicolon of &amp; ends nothing
+      entity(text_, end, bytes);
+      end += bytes == 0 ? 1 : bytes;
+    }
     for (auto k = at_; k < end; ++k)
       if (decode(text_, k).malformed && (static_cast<unsigned char>(text_[k]) & 0xC0U) != 0x80U) return false;
     warn(Problem::text_not_read, at_, end);

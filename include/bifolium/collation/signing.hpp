@@ -16,7 +16,10 @@ struct SigningPlace {
   bool any{};
   Signature gathering{};
   int leaf{};
-  friend constexpr bool operator==(SigningPlace const&, SigningPlace const&) = default;
+  std::uint32_t column{1}; ///< where it stands in the statement, in code points from 1; not compared
+  friend constexpr bool operator==(SigningPlace const& a, SigningPlace const& b) {
+    return a.any == b.any && a.gathering == b.gathering && a.leaf == b.leaf;
+  }
 };
 /// A leaf that is signed against the rule, or is not.
 struct SigningException {

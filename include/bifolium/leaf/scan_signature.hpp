@@ -204,8 +204,8 @@ private:
     bool const multiplies = [&] {
       auto const c = at(end);
       if (is_latin_letter(c) || c == '*' || c == '&' || c == '#' || c == '@' || c == '%') return true;
-      auto const counted = [&](std::size_t k) { // a mark only with its count: 2:⁸, 2)(⁴
-        return is_digit(at(k)) || at(k) == '^' || at(k) == '<' || superscript_digit(code(k)) >= 0;
+      auto const counted = [&](std::size_t k) { // a mark only with its count or leaf: 2:⁸, 2)(⁴, 2:/3
+        return is_digit(at(k)) || at(k) == '/' || at(k) == '^' || at(k) == '<' || superscript_digit(code(k)) >= 0;
       };
       if (c == ':') return counted(end + 1) || is_dash(code(end + 1));
       if (c == ')' && at(end + 1) == '(') return figure > 1 && counted(end + 2);
