@@ -1,7 +1,9 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
-# What it costs to include: milliseconds of the processor over an empty unit for each folder's header, and for one unit that
-# asserts all 61 schemes over its includes. The least of several interleaved runs, as machines are noisy.
+# What it costs to include: milliseconds of the processor over an empty unit, for the units of bench/units.sh, only looked at
+# and not compiled to the end. The least of several interleaved runs, as machines are noisy; "standard headers" is what the
+# library's own includes cost by themselves, so no header of the library can cost less. What is counted, not timed, and the
+# same on every run: bench/compile_counts.sh.
 #   bench/compile_cost.sh [RUNS] [COMPILER ...]
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -10,23 +12,12 @@ shift || true
 [ $# -gt 0 ] || set -- g++ clang++-19
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
-
-: >"$work/empty.cpp"
-for header in leaf paper fold imposition collation edition evidence drawing bifolium; do
-  [ -f "include/bifolium/$header.hpp" ] && echo "#include <bifolium/$header.hpp>" >"$work/$header.cpp"
-done
-{
-  echo '#include <bifolium/fold.hpp>'
-  echo '#include <bifolium/imposition.hpp>'
-} >"$work/schemes_includes.cpp"
-{
-  cat "$work/schemes_includes.cpp"
-  echo 'using namespace bifolium;'
-  echo 'template <SchemeRow Row> inline constexpr Attested row{Row};'
-  for ((i = 0; i < 61; ++i)); do
-    echo "static_assert(impose<row<static_cast<SchemeRow>($i)>>().place(1).row < 8);"
-  done
-} >"$work/schemes_all.cpp"
+# shellcheck source=bench/units.sh
+. bench/units.sh
+write_units "$work"
+units="nothing standard_headers leaf paper fold imposition collation edition evidence drawing bifolium schemes_0 schemes_asserted"
+g++ -std=c++20 -Iinclude -M "$work/bifolium.cpp" | grep -o 'include/bifolium/[a-z_/]*\.hpp' |
+  xargs sed -n 's/^\(#include <[a-z_]*>\).*/\1/p' | sort -u >"$work/standard_headers.cpp"
 
 milliseconds() { # compiler, unit: time of the processor, which a busy machine spoils less than time of day
   local TIMEFORMAT='%U %S' took
@@ -36,14 +27,13 @@ milliseconds() { # compiler, unit: time of the processor, which a busy machine s
 for compiler; do
   declare -A least=()
   for ((run = 0; run < runs; ++run)); do
-    for unit in "$work"/*.cpp; do
-      took=$(milliseconds "$compiler" "$unit")
+    for unit in $units; do
+      took=$(milliseconds "$compiler" "$work/$unit.cpp")
       [ "${least[$unit]:-999999}" -gt "$took" ] && least[$unit]=$took
     done
   done
-  echo "$($compiler --version | head -n 1): empty unit ${least[$work/empty.cpp]} ms; over that"
-  for unit in "$work"/*.cpp; do
-    name=$(basename "$unit" .cpp)
-    [ "$name" = empty ] || printf '  %-20s %5d ms\n' "$name" $((${least[$unit]} - ${least[$work/empty.cpp]}))
+  echo "$($compiler --version | head -n 1): empty unit ${least[nothing]} ms; over that"
+  for unit in $units; do
+    [ "$unit" = nothing ] || printf '  %-20s %5d ms\n' "$unit" $((${least[$unit]} - ${least[nothing]}))
   done
 done
