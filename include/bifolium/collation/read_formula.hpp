@@ -13,7 +13,7 @@ namespace detail {
 /// The sink that keeps everything.
 class FormulaReader {
   std::string_view text_;
-  Formula formula_{};
+  Formula& formula_;
   std::size_t column_at_{0};
   std::uint32_t column_{1};
 
@@ -45,11 +45,11 @@ class FormulaReader {
     return result;
   }
 
-public:
-  explicit FormulaReader(std::string_view text) : text_{text} {
+  FormulaReader(std::string_view text, Formula& formula) : text_{text}, formula_{formula} {
     formula_.runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : runs_at_most(text));
   }
 
+public:
   void run(Run const& run) { formula_.runs_.push_back(run); }
   /// Most runs are plain. They are made where they stay: a copy would wait for the bytes just written.
   void plain_run(PlainRun const& plain, std::int64_t gatherings, bool begins_part, bool unsigned_throughout,
@@ -93,13 +93,18 @@ public:
   }
   void imperfect() { formula_.runs_.back().imperfect = true; }
 
-  Expected<Formula> read(Dialect dialect) {
-    FormulaScanner<FormulaReader> scanner{text_, dialect, *this};
-    if (!scanner.scan()) return scanner.error();
-    formula_.letters_ = dialect.letters;
-    formula_.leaves_ = scanner.leaves();
-    formula_.gatherings_ = scanner.gatherings();
-    return static_cast<Formula&&>(formula_);
+  /// The formula is made where it is returned: it is seven vectors and strings to move otherwise, twice.
+  static Expected<Formula> read(std::string_view text, Dialect dialect) {
+    Expected<Formula> result{Formula{}};
+    FormulaReader reader{text, *result};
+    FormulaScanner<FormulaReader> scanner{text, dialect, reader};
+    if (scanner.scan()) {
+      result->letters_ = dialect.letters;
+      result->leaves_ = scanner.leaves();
+      result->gatherings_ = scanner.gatherings();
+    } else
+      result = scanner.error();
+    return result;
   }
 };
 
@@ -108,7 +113,7 @@ public:
 /// Reads a formula, with its format statement, changes, statement of signing and what follows it.
 /// error: the first thing that cannot be read, with its column in code points. What is doubtful is in warnings().
 inline Expected<Formula> read_formula(std::string_view text, Dialect dialect = {}) {
-  return detail::FormulaReader{text}.read(dialect);
+  return detail::FormulaReader::read(text, dialect);
 }
 
 } // namespace v0
