@@ -4,7 +4,7 @@
 #pragma once
 
 #include <bifolium/evidence/inference.hpp>
-#include <bifolium/evidence/paper_likelihood.hpp>
+#include <bifolium/evidence/leaves_likelihood.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -59,13 +59,13 @@ public:
   }
 
   /// What the signs would give if the leaf were none of these: sizes spread evenly over what leaves there are, and each
-  /// other sign as it comes (proposed, as no leaf of no sheet was ever measured).
-  [[nodiscard]] double by_chance() const {
+  /// other sign as it comes (proposed, as no leaf of no sheet was ever measured). The chain lines as they are read.
+  [[nodiscard]] double by_chance(ChainLines chain_lines) const {
     constexpr double size = 0.38; // one in 2.9 of logarithm of height times 0.9 of ratio
     double likelihood = 1;
     if (seen_.height && seen_.width) likelihood *= size;
     if (seen_.height.has_value() != seen_.width.has_value()) likelihood *= 0.35;
-    if (chains() == ChainLines::vertical || chains() == ChainLines::horizontal) likelihood *= 0.5;
+    if (chain_lines == ChainLines::vertical || chain_lines == ChainLines::horizontal) likelihood *= 0.5;
     for (auto place : {mark(), countermark()})
       if (place != MarkPlace::unknown) likelihood *= place == MarkPlace::absent ? 0.5 : 0.1;
     if (has(Sign::gathering)) likelihood *= 0.1;
@@ -73,7 +73,7 @@ public:
     for (auto edge : {seen_.head, seen_.tail, seen_.fore_edge})
       if (edge != EdgeSeen::unknown) likelihood *= 0.3;
     if (has(Sign::point_hole)) likelihood *= 0.2;
-    if (has(Sign::leaves)) likelihood *= PatternLikelihood{seen_.leaves, {}, 0}.by_chance();
+    if (has(Sign::leaves)) likelihood *= LeavesLikelihood{seen_.leaves, 0}.by_chance();
     return likelihood;
   }
 };

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: MIT
+/// How likely the marks and chain lines of several leaves of one gathering are, if a scheme folded them. Each sheet may lie
+/// either way, may have its chains turned, and has one mark or two; the paper is marked or not for all alike.
+///
+/// Which way a sheet lies moves its marks and leaves its chains alone, and turning does the reverse, so each sheet is a
+/// product of two sums instead of a sum over four cases; and how far a period trusts its chain lines comes in at the very
+/// end. So every leaf is looked at once, whatever the number of periods and sheets.
+#pragma once
+
+#include <bifolium/evidence/paper_likelihood.hpp>
+#include <bifolium/evidence/priors.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// The degrees of trust that periods call for, each once: periods mostly agree with their neighbours.
+class Trusts {
+  std::array<Trustworthiness, std::tuple_size_v<PriorsByPeriod>> all_{};
+  std::array<std::size_t, std::tuple_size_v<PriorsByPeriod>> of_period_{};
+  std::size_t size_{};
+
+public:
+  void add(std::size_t period, Trustworthiness const& trust) {
+    std::size_t i = 0;
+    while (i < size_ && !(all_[i] == trust)) ++i;
+    if (i == size_) all_[size_++] = trust;
+    of_period_[period] = i;
+  }
+  [[nodiscard]] std::size_t size() const { return size_; }
+  [[nodiscard]] Trustworthiness const& operator[](std::size_t i) const { return all_[i]; }
+  /// Which of them the period has.
+  [[nodiscard]] std::size_t of(std::size_t period) const { return of_period_[period]; }
+};
+/// An answer for each of the `Trusts`.
+using ByTrust = std::array<double, std::tuple_size_v<PriorsByPeriod>>;
+
+class LeavesLikelihood {
+  static constexpr double slip = 0.005; // of one leaf in a sheet
+  /// A leaf seen, and how likely what it shows is wherever the fold puts the mark.
+  struct Shown {
+    int leaf{};
+    MarkPlace mark{};
+    ChainLines chain_lines{};
+    std::array<double, 8> marks{};
+  };
+  /// What the leaves of one sheet say so far: chains as the fold has them or turned, marks by how the sheet lies.
+  struct SheetShown {
+    int number{};
+    double straight{1}, turned{1}, unmarked{1};
+    std::array<double, 2> one{1, 1}, two{1, 1};
+  };
+  std::array<Shown, std::tuple_size_v<LeavesSeen>> shown_{};
+  std::size_t count_{};
+  double marked_, by_chance_{1}, in_place_{-1};
+
+  void trust_places(double in_place) {
+    if (in_place == in_place_) return;
+    in_place_ = in_place;
+    for (std::size_t i = 0; i < count_; ++i)
+      for (std::size_t at = 1; at < 8 && shown_[i].mark != MarkPlace::unknown; ++at) {
+        auto const there = static_cast<MarkPlace>(at), seen = shown_[i].mark;
+        shown_[i].marks[at] = there == MarkPlace::absent || seen == MarkPlace::absent
+                                  ? (there == seen ? 1 - slip : slip)
+                                  : mark_taken_for(there, seen, in_place);
+      }
+  }
+  static void look(SheetShown& sheet, LeafFacts const& facts, Shown const& seen) {
+    if (seen.chain_lines != ChainLines::unknown) {
+      bool const as_folded = facts.chain_lines == seen.chain_lines;
+      sheet.straight *= as_folded ? 1 - slip : slip;
+      sheet.turned *= as_folded ? slip : 1 - slip;
+    }
+    if (seen.mark == MarkPlace::unknown) return;
+    sheet.unmarked *= seen.marks[static_cast<std::size_t>(MarkPlace::absent)];
+    for (std::size_t lie = 0; lie < 2; ++lie) {
+      auto const first = facts.watermark[lie];
+      auto const either = first == MarkPlace::absent ? facts.countermark[lie] : first;
+      sheet.one[lie] *= seen.marks[static_cast<std::size_t>(first)];
+      sheet.two[lie] *= seen.marks[static_cast<std::size_t>(either)];
+    }
+  }
+  /// All leaves, in the gathering of the scheme or in several of it one inside another; adds to `sums` by trust.
+  void gathering(std::vector<LeafFacts> const& folded, int leaves, Trusts const& trusts, std::size_t trust,
+                 ByTrust& sums) const {
+    std::array<SheetShown, std::tuple_size_v<LeavesSeen>> sheets;
+    std::size_t met = 0;
+    auto const unit = static_cast<int>(folded.size());
+    for (std::size_t i = 0; i < count_; ++i) {
+      auto const k = shown_[i].leaf;
+      auto within = k;
+      int quire = 0;
+      if (unit != leaves) { // the bifolium, counted from outside, tells which quire it is of
+        int const from_outside = k <= leaves / 2 ? k : leaves + 1 - k;
+        quire = (from_outside - 1) / (unit / 2);
+        int const bifolium = from_outside - quire * (unit / 2);
+        within = k <= leaves / 2 ? bifolium : unit + 1 - bifolium;
+      }
+      auto const& facts = folded[static_cast<std::size_t>(within - 1)];
+      auto const number = unit == leaves ? facts.sheet : quire;
+      std::size_t at = 0;
+      while (at < met && sheets[at].number != number) ++at;
+      if (at == met) sheets[met++].number = number;
+      look(sheets[at], facts, shown_[i]);
+    }
+    double unmarked = 1, one = 1, two = 1;
+    for (std::size_t s = 0; s < met; ++s) {
+      unmarked *= sheets[s].unmarked;
+      one *= (sheets[s].one[0] + sheets[s].one[1]) / 2;
+      two *= (sheets[s].two[0] + sheets[s].two[1]) / 2;
+    }
+    for (auto t = trust; t < trusts.size(); ++t) {
+      if (trusts[t].mark_in_place != trusts[trust].mark_in_place) continue;
+      auto const chains = trusts[t].chains, second = trusts[t].second_mark;
+      auto all = marked_ * ((1 - second) * one + second * two) + (1 - marked_) * unmarked;
+      for (std::size_t s = 0; s < met; ++s) all *= chains * sheets[s].straight + (1 - chains) * sheets[s].turned;
+      sums[t] += all;
+    }
+  }
+
+public:
+  /// `marked`: how much of the paper has a mark at all.
+  LeavesLikelihood(LeavesSeen const& seen, double marked) : marked_{marked} {
+    for (auto const& one : seen) {
+      if (one.leaf == 0) break;
+      bool const chains = one.chain_lines == ChainLines::vertical || one.chain_lines == ChainLines::horizontal;
+      if (!chains && one.mark == MarkPlace::unknown) continue;
+      shown_[count_++] = {one.leaf, one.mark, chains ? one.chain_lines : ChainLines::unknown, {}};
+      if (chains) by_chance_ *= 0.5;
+      if (one.mark != MarkPlace::unknown) by_chance_ *= one.mark == MarkPlace::absent ? 0.6 : 0.4 / 6;
+    }
+  }
+
+  /// A leaf as it comes: half of them without a mark, the marks anywhere, the chains either way.
+  [[nodiscard]] double by_chance() const { return by_chance_; }
+  /// The mean over the gatherings of the scheme that have as many leaves, or can be quired to as many; `by_chance` when
+  /// none can.
+  [[nodiscard]] ByTrust of(SchemeFacts const& facts, int leaves, Trusts const& trusts) {
+    ByTrust sums{};
+    int fitting = 0;
+    for (std::size_t t = 0; t < trusts.size(); ++t) {
+      bool done = false;
+      for (std::size_t u = 0; u < t; ++u) done = done || trusts[u].mark_in_place == trusts[t].mark_in_place;
+      if (done) continue;
+      trust_places(trusts[t].mark_in_place);
+      fitting = 0;
+      for (auto const& one : facts.gatherings) {
+        auto const unit = static_cast<int>(one.size());
+        if (unit != leaves && (unit % 2 != 0 || leaves % unit != 0 || facts.sheets != 1)) continue;
+        ++fitting;
+        gathering(one, leaves, trusts, t, sums);
+      }
+    }
+    for (std::size_t t = 0; t < trusts.size(); ++t) sums[t] = fitting > 0 ? sums[t] / fitting : by_chance_;
+    return sums;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
