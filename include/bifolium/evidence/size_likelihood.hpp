@@ -139,13 +139,14 @@ class SheetsAsked {
       for (std::size_t k = 0; k < some.size(); ++k) answers[i + k] = some[k];
     }
   }
-  [[nodiscard]] double mean(Numbers const& answers, Numbers const& weight) const {
+  [[nodiscard]] static double mean(Numbers const& answers, PossibleSheets::Shares const& shares) {
     std::array<double, PossibleSheets::step> sums{};
-    for (std::size_t i = 0; i < count_; i += sums.size())
-      for (std::size_t k = 0; k < sums.size(); ++k) sums[k] += weight[i + k] * answers[i + k];
-    return sums[0] + sums[1] + (sums[2] + sums[3]);
+    for (std::size_t i = 0; i < shares.end; i += sums.size())
+      for (std::size_t k = 0; k < sums.size(); ++k) sums[k] += shares.weight[i + k] * answers[i + k];
+    double all = 0;
+    for (auto const one : sums) all += one;
+    return all;
   }
-  [[nodiscard]] Numbers const& together() const { return measures_.type ? together_ : size_; }
 
 public:
   /// A type page is likelier than `least_type` by exp(-x²/2v). Where that is less than half a unit in the last place of
@@ -185,18 +186,25 @@ public:
     }
   }
   /// What was answered, in the mean over the sheets of a period.
-  [[nodiscard]] SizeAnswer answer(Numbers const& weight) const {
-    auto const size = mean(size_, weight);
+  [[nodiscard]] SizeAnswer answer(PossibleSheets::Shares const& shares) const {
+    auto const size = mean(size_, shares);
     if (!measures_.type) return {size, 1, size};
-    return {size, mean(type_, weight), mean(together_, weight)};
+    return {size, mean(type_, shares), mean(together_, shares)};
   }
-  /// The sheet that explains the measures best, its weight in the period counted in; of equals the first.
-  [[nodiscard]] std::size_t best(Numbers const& weight) const {
-    auto const& likelihood = together();
+  /// The size of which a sheet explains the measures best, how common it was in the period counted in; of equals the
+  /// one first met.
+  [[nodiscard]] std::size_t best(PossibleSheets::Shares const& shares) const {
+    auto const& likelihood = measures_.type ? together_ : size_;
     std::size_t found = 0;
     double most = 0;
-    for (std::size_t i = 0; i < count_; ++i)
-      if (auto const here = weight[i] * likelihood[i]; here > most) most = here, found = i;
+    for (std::size_t i = 0; i < shares.end; i += PossibleSheets::step) {
+      std::array<double, PossibleSheets::step> here;
+      for (std::size_t k = 0; k < here.size(); ++k) here[k] = shares.single[i + k] * likelihood[i + k];
+      bool more = false; // seldom, so most steps are passed over together
+      for (auto const one : here) more |= one >= most;
+      for (std::size_t k = 0; k < here.size() && more; ++k)
+        if (here[k] > most || (here[k] == most && shares.met[i + k] < shares.met[found])) most = here[k], found = i + k;
+    }
     return found;
   }
 };

@@ -72,7 +72,8 @@ class Weighing {
     double all = 0, usual = 0;
     for (auto const one : shares) all += one;
     for (auto const one : undated) usual += one;
-    for (std::size_t i = 0; i < early_sheets.size(); ++i) early_sheets_.weight[period][i] = shares[i] / all;
+    auto& weighed = early_sheets_.of_period[period];
+    for (std::size_t i = 0; i < early_sheets.size(); ++i) weighed.weight[i] = weighed.single[i] = shares[i] / all;
     return all / usual;
   }
   [[nodiscard]] ByTrust ask_marks(LeafShape const& shape) const {
@@ -105,7 +106,7 @@ class Weighing {
                               SchemesSay const& schemes) {
     auto const joint = early_[p] ? weigh_early_sheets(p, shape.leaves) : 1;
     auto const size =
-        early_[p] ? early_asked_.answer(early_sheets_.weight[p]) : later_asked_.answer(later_sheets_.weight[p]);
+        early_[p] ? early_asked_.answer(early_sheets_.of_period[p]) : later_asked_.answer(later_sheets_.of_period[p]);
     auto const prior = this->prior(p, shape) * joint;
     return {prior,
             prior * size.together * marks * gathering * schemes.together,
@@ -114,9 +115,9 @@ class Weighing {
   /// Names the sheet that explains the kind best in the period.
   void name_sheet(Tally& tally, std::size_t p) const {
     auto const& sheets = early_[p] ? early_sheets_ : later_sheets_;
-    auto const best = (early_[p] ? early_asked_ : later_asked_).best(sheets.weight[p]);
+    auto const best = (early_[p] ? early_asked_ : later_asked_).best(sheets.of_period[p]);
     auto const& lay = tally.kind->lay;
-    tally.sheet_name = sheets.name[best];
+    tally.sheet_name = sheets.of_period[p].name[best];
     tally.long_side = sheets.long_side[best], tally.short_side = sheets.short_side[best];
     tally.log_height = lay.long_side == Axis::left_right ? sheets.across[best] - tally.kind->log_short
                                                          : sheets.along[best] - tally.kind->log_long;
@@ -180,9 +181,11 @@ public:
     }
     later_sheets_.fill_up();
     if (!any_early_) return;
-    for (auto const& sheet : early_sheets)
-      early_sheets_.add(sheet.name, millimetres{sheet.long_side}, millimetres{sheet.short_side},
-                        std::log(sheet.long_side), std::log(sheet.short_side));
+    for (auto const& sheet : early_sheets) {
+      auto const i = early_sheets_.add(millimetres{sheet.long_side}, millimetres{sheet.short_side},
+                                       std::log(sheet.long_side), std::log(sheet.short_side));
+      for (auto& shares : early_sheets_.of_period) shares.end = i + 1, shares.name[i] = sheet.name;
+    }
     early_sheets_.fill_up();
   }
 
