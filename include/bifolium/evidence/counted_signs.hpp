@@ -12,51 +12,45 @@ namespace detail {
 
 class CountedSigns {
   Seen const& seen_;
-
-  [[nodiscard]] bool any_leaf(bool marks) const {
-    for (auto const& one : seen_.leaves)
-      if (one.leaf != 0 && (marks ? one.mark != MarkPlace::unknown : one.chain_lines != ChainLines::unknown))
-        return true;
-    return false;
-  }
+  bool of_paper_, leaves_show_marks_{}, leaves_show_chains_{};
+  std::array<bool, sign_count> has_{};
 
 public:
-  explicit CountedSigns(Seen const& seen) : seen_{seen} {}
+  /// Looks at what was seen, and keeps looking: it must outlive the signs.
+  explicit CountedSigns(Seen const& seen) : seen_{seen}, of_paper_{seen.material != Material::vellum} {
+    for (auto const& one : seen.leaves) {
+      if (one.leaf == 0 || !of_paper_) break;
+      leaves_show_marks_ = leaves_show_marks_ || one.mark != MarkPlace::unknown;
+      leaves_show_chains_ = leaves_show_chains_ || one.chain_lines != ChainLines::unknown;
+    }
+    auto const count = [&](Sign sign, bool counts) { has_[static_cast<std::size_t>(sign)] = counts; };
+    count(Sign::size, seen.height.has_value() || seen.width.has_value());
+    count(Sign::chain_lines, chains() != ChainLines::unknown);
+    count(Sign::watermark, mark() != MarkPlace::unknown || countermark() != MarkPlace::unknown);
+    count(Sign::gathering, seen.gathering_leaves.has_value());
+    count(Sign::type_page, seen.type_height.has_value());
+    for (auto const edge : {seen.head, seen.tail, seen.fore_edge})
+      if (edge != EdgeSeen::unknown) count(Sign::edges, true);
+    count(Sign::point_hole, seen.point_hole != HolePlace::unknown);
+    count(Sign::leaves, leaves_show_marks_ || leaves_show_chains_);
+  }
 
   [[nodiscard]] Seen const& seen() const { return seen_; }
   /// Whether the material can have chain lines and marks at all.
-  [[nodiscard]] bool of_paper() const { return seen_.material != Material::vellum; }
+  [[nodiscard]] bool of_paper() const { return of_paper_; }
   /// Whether several leaves of a gathering were looked at for marks, for chain lines.
-  [[nodiscard]] bool leaves_show_marks() const { return of_paper() && any_leaf(true); }
-  [[nodiscard]] bool leaves_show_chains() const { return of_paper() && any_leaf(false); }
+  [[nodiscard]] bool leaves_show_marks() const { return leaves_show_marks_; }
+  [[nodiscard]] bool leaves_show_chains() const { return leaves_show_chains_; }
   [[nodiscard]] ChainLines chains() const {
-    return of_paper() && !any_leaf(false) ? seen_.chain_lines : ChainLines::unknown;
+    return of_paper_ && !leaves_show_chains_ ? seen_.chain_lines : ChainLines::unknown;
   }
-  [[nodiscard]] MarkPlace mark() const { return of_paper() && !any_leaf(true) ? seen_.watermark : MarkPlace::unknown; }
+  [[nodiscard]] MarkPlace mark() const {
+    return of_paper_ && !leaves_show_marks_ ? seen_.watermark : MarkPlace::unknown;
+  }
   [[nodiscard]] MarkPlace countermark() const {
-    return of_paper() && !any_leaf(true) ? seen_.countermark : MarkPlace::unknown;
+    return of_paper_ && !leaves_show_marks_ ? seen_.countermark : MarkPlace::unknown;
   }
-  [[nodiscard]] bool has(Sign sign) const {
-    switch (sign) {
-    case Sign::size:
-      return seen_.height.has_value() || seen_.width.has_value();
-    case Sign::chain_lines:
-      return chains() != ChainLines::unknown;
-    case Sign::watermark:
-      return mark() != MarkPlace::unknown || countermark() != MarkPlace::unknown;
-    case Sign::gathering:
-      return seen_.gathering_leaves.has_value();
-    case Sign::type_page:
-      return seen_.type_height.has_value();
-    case Sign::edges:
-      return seen_.head != EdgeSeen::unknown || seen_.tail != EdgeSeen::unknown || seen_.fore_edge != EdgeSeen::unknown;
-    case Sign::point_hole:
-      return seen_.point_hole != HolePlace::unknown;
-    case Sign::leaves:
-      return leaves_show_marks() || leaves_show_chains();
-    }
-    return false;
-  }
+  [[nodiscard]] bool has(Sign sign) const { return has_[static_cast<std::size_t>(sign)]; }
 
   /// What the signs would give if the leaf were none of these: sizes spread evenly over what leaves there are, and each
   /// other sign as it comes (proposed, as no leaf of no sheet was ever measured). The chain lines as they are read.

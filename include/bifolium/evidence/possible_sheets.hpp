@@ -25,10 +25,12 @@ struct PossibleSheets {
   static constexpr std::size_t step = 8, periods = std::tuple_size_v<PriorsByPeriod>;
   static constexpr std::size_t rows = std::size(sheet_table::rows), most = (rows + step - 1) / step * step;
   using Numbers = std::array<double, most>;
-  /// How common the sizes are in a period; sizes from `end` on, it does not know.
+  /// How common the sizes are in a period; sizes from `end` on, it does not know. Weights are of any unit, and add up to
+  /// `all`.
   struct Shares {
     std::size_t end{};
-    Numbers weight;                     ///< they add up to 1
+    double all{};
+    Numbers weight;
     Numbers single;                     ///< part of it that the commonest sheet of the size has
     std::array<std::int16_t, most> met; ///< when that one was first met, in whatever period
     std::array<char const*, most> name; ///< what that one is called
@@ -38,6 +40,7 @@ struct PossibleSheets {
     /// One more sheet of the size; of equally common ones the first met names it.
     void add(std::size_t i, double share, char const* called, std::int16_t first_met) {
       weight[i] += share;
+      all += share;
       if (share > single[i] || (share == single[i] && first_met < met[i]))
         single[i] = share, name[i] = called, met[i] = first_met;
     }
@@ -111,7 +114,6 @@ class SheetGatherer {
   std::int16_t rows_met_{};
 
   bool take(std::size_t period, SheetSizes const& from, std::array<double, 4> const& class_shares) {
-    double all = 0;
     auto const* const rows = sheet_rows();
     auto& shares = sheets_.of_period[period];
     for (auto const& size : from) {
@@ -125,12 +127,9 @@ class SheetGatherer {
                                        1);
       auto const weight = (size.trust == Trust::from_memory ? 0.7 : 1.0) * class_shares[row.size_class];
       shares.add(static_cast<std::size_t>(at) - 1, weight, size.name, met_[number]);
-      all += weight;
     }
-    if (!(all > 0)) return false;
     shares.end = sheets_.count;
-    for (std::size_t i = 0; i < shares.end; ++i) shares.weight[i] /= all, shares.single[i] /= all;
-    return true;
+    return shares.all > 0;
   }
 
 public:

@@ -42,7 +42,7 @@ public:
   }
   [[nodiscard]] double base(double height, double width) const {
     auto const x = height - height_, y = width - width_;
-    return 1 + a_ * x * x + b_ * x * y + c_ * y * y;
+    return 1 + x * (a_ * x + b_ * y) + c_ * y * y;
   }
   [[nodiscard]] double base_of_height(double height) const {
     auto const x = height - height_;
@@ -56,6 +56,7 @@ public:
 
 /// What copies of one description have lost: one density, the same on every sheet.
 struct OneLoss {
+  static constexpr bool by_kind = false; // whether it depends on the kind of leaf
   LossDensity loss;
   [[nodiscard]] double of_both(std::size_t, double h, double w) const {
     return loss.peak / fourth_power(loss.base(h, w));
@@ -72,6 +73,7 @@ struct OneLoss {
 /// A mixture of two densities, one for the share of copies that were cropped and nobody said so. The two fractions are
 /// brought to one, since a division costs as much as all the rest.
 struct MixedLoss {
+  static constexpr bool by_kind = false;
   LossDensity usual, cropped;
   double share; ///< of the cropped, 0 to 1
   [[nodiscard]] double of_both(std::size_t, double h, double w) const {
@@ -95,6 +97,7 @@ private:
 };
 /// The fifteenth century: as usual on any of the sheets, and otherwise on the last, which stands for what is not as usual.
 struct EarlyLoss {
+  static constexpr bool by_kind = true;
   OneLoss usual, unusual;
   [[nodiscard]] OneLoss const& on(std::size_t i) const { return i + 1 < early_sheets.size() ? usual : unusual; }
   [[nodiscard]] double of_both(std::size_t i, double h, double w) const { return on(i).of_both(i, h, w); }
@@ -123,12 +126,15 @@ struct SizeAnswer {
 };
 
 /// The measures of a leaf, asked of each sheet for one kind of leaf after another. The answers of the sheets stay until the
-/// next kind is asked; each period weighs them.
+/// next kind is asked; each period weighs them. What a height alone says, of the leaf or its type page, stays for kinds
+/// that have the same: a 4° and a 6° are as high.
 class SheetsAsked {
   using Numbers = PossibleSheets::Numbers;
   LogMeasures measures_;
   EvidenceParameters const& parameters_;
-  double no_type_; // beyond this many logarithms a type page adds nothing
+  double no_type_;          // beyond this many logarithms a type page adds nothing
+  double height_parts_{-1}; // of the kind asked before
+  bool upright_{};
   std::size_t count_{};
   Numbers size_, type_, together_; // of the first `count_`; those of type pages only where one was measured
 
@@ -139,13 +145,20 @@ class SheetsAsked {
       for (std::size_t k = 0; k < some.size(); ++k) answers[i + k] = some[k];
     }
   }
+  void ask_type(Numbers const& heights, double type) {
+    auto const half = 0.5 / parameters_.type_of_uncut_variance;
+    for (std::size_t i = 0; i < count_; ++i) {
+      auto const x = type - heights[i];
+      type_[i] = (std::abs(x) < no_type_ ? std::exp(-x * x * half) : 0) + parameters_.least_type;
+    }
+  }
   [[nodiscard]] static double mean(Numbers const& answers, PossibleSheets::Shares const& shares) {
     std::array<double, PossibleSheets::step> sums{};
     for (std::size_t i = 0; i < shares.end; i += sums.size())
       for (std::size_t k = 0; k < sums.size(); ++k) sums[k] += shares.weight[i + k] * answers[i + k];
     double all = 0;
     for (auto const one : sums) all += one;
-    return all;
+    return all / shares.all;
   }
 
 public:
@@ -166,24 +179,21 @@ public:
     auto const height_parts = upright ? shape.log_short : shape.log_long;
     auto const height = measures_.height.value_or(0) + height_parts;
     auto const width = measures_.width.value_or(0) + (upright ? shape.log_long : shape.log_short);
+    bool const same_height = count_ != 0 && upright == upright_ && height_parts == height_parts_;
+    upright_ = upright, height_parts_ = height_parts;
     count_ = sheets.count;
     if (measures_.height && measures_.width)
       each(size_, count_,
            [&](std::size_t i) { return loss.of_both(i, height - heights[i], width - widths[i]) + floor; });
-    else if (measures_.height)
-      each(size_, count_, [&](std::size_t i) { return loss.of_height(i, height - heights[i]) + floor; });
     else if (measures_.width)
       each(size_, count_, [&](std::size_t i) { return loss.of_width(i, width - widths[i]) + floor; });
-    else
+    else if (measures_.height && (!same_height || loss.by_kind))
+      each(size_, count_, [&](std::size_t i) { return loss.of_height(i, height - heights[i]) + floor; });
+    else if (!measures_.height && !same_height)
       each(size_, count_, [](std::size_t) { return 1.0; });
     if (!measures_.type) return;
-    auto const type = *measures_.type + height_parts;
-    auto const half = 0.5 / parameters_.type_of_uncut_variance;
-    for (std::size_t i = 0; i < count_; ++i) {
-      auto const x = type - heights[i];
-      type_[i] = (std::abs(x) < no_type_ ? std::exp(-x * x * half) : 0) + parameters_.least_type;
-      together_[i] = size_[i] * type_[i];
-    }
+    if (!same_height) ask_type(heights, *measures_.type + height_parts);
+    for (std::size_t i = 0; i < count_; ++i) together_[i] = size_[i] * type_[i];
   }
   /// What was answered, in the mean over the sheets of a period.
   [[nodiscard]] SizeAnswer answer(PossibleSheets::Shares const& shares) const {

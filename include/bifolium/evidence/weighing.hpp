@@ -26,7 +26,7 @@ class Weighing {
   std::array<EarlyLoss, 3> early_losses_;
   Trusts trusts_{};
   std::array<bool, count> early_{}, later_{}; // on the four sheets of the first printers, on those of the table
-  bool any_early_{}, any_later_{};
+  bool any_early_{}, any_later_{}, any_incunables_{}, any_others_{};
   std::array<double, count> scale_{};       // of the priors, so that all periods together add up to their weights
   std::array<EarlyShares, count> shares_{}; // of early periods
   PossibleSheets early_sheets_, later_sheets_;
@@ -73,7 +73,8 @@ class Weighing {
     for (auto const one : shares) all += one;
     for (auto const one : undated) usual += one;
     auto& weighed = early_sheets_.of_period[period];
-    for (std::size_t i = 0; i < early_sheets.size(); ++i) weighed.weight[i] = weighed.single[i] = shares[i] / all;
+    weighed.all = all;
+    for (std::size_t i = 0; i < early_sheets.size(); ++i) weighed.weight[i] = weighed.single[i] = shares[i];
     return all / usual;
   }
   [[nodiscard]] ByTrust ask_marks(LeafShape const& shape) const {
@@ -147,7 +148,8 @@ class Weighing {
     }
     for (std::size_t i = 1; i < tally.marks.size(); ++i)
       tally.marks[i] += mark_likelihood(shape, static_cast<MarkPlace>(i), mark_trust, parameters_.paper_is_marked);
-    if (tally.kind != nullptr && most <= tally.best) return;
+    // of equals the earlier kind is named
+    if (tally.kind != nullptr && (most < tally.best || (most == tally.best && tally.kind < &shape))) return;
     tally.kind = &shape;
     tally.best = most;
     tally.scheme = schemes[asked.answer_for(best)].scheme;
@@ -170,6 +172,7 @@ public:
       scale_[p] = weight / all;
       early_[p] = priors.incunables && !assumed.sheet_sizes;
       later_[p] = !early_[p];
+      (priors.incunables ? any_incunables_ : any_others_) = true;
       any_early_ = any_early_ || early_[p];
       any_later_ = any_later_ || later_[p];
       if (early_[p])
@@ -202,15 +205,16 @@ public:
     auto const gathered = [&](LeafShape const& shape, bool early) {
       return gathering_likelihood(shape, seen_.gathering_leaves, seen_.alternating_with, early, parameters_);
     };
-    for (auto const& shape : leaf_shapes()) {
+    for (auto const* const kind : shapes_by_height()) {
+      auto const& shape = *kind;
       ask_size(shape);
       auto const marks = ask_marks(shape);
       auto const schemes = schemes_asked.ask(shape);
-      auto const gathering = std::array{gathered(shape, false), gathered(shape, true)};
+      auto const early = any_incunables_ ? gathered(shape, true) : 0, late = any_others_ ? gathered(shape, false) : 0;
       std::array<Weighed, count> weighed;
       for (std::size_t p = 0; p < count; ++p)
         if (early_[p] || later_[p])
-          weighed[p] = weigh(p, shape, marks[trusts_.of(p)], gathering[periods_[p].priors.incunables ? 1 : 0],
+          weighed[p] = weigh(p, shape, marks[trusts_.of(p)], periods_[p].priors.incunables ? early : late,
                              schemes[schemes_asked.answer_for(p)]);
       for (auto& reading : readings) add(reading, shape, weighed, schemes, schemes_asked);
     }
