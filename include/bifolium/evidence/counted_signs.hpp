@@ -50,6 +50,8 @@ public:
   [[nodiscard]] MarkPlace countermark() const {
     return of_paper_ && !leaves_show_marks_ ? seen_.countermark : MarkPlace::unknown;
   }
+  /// Whether it may still be worth looking for a mark.
+  [[nodiscard]] bool mark_open() const { return of_paper_ && !has(Sign::watermark) && !has(Sign::leaves); }
   [[nodiscard]] bool has(Sign sign) const { return has_[static_cast<std::size_t>(sign)]; }
 
   /// What the signs would give if the leaf were none of these: sizes spread evenly over what leaves there are, and each

@@ -43,15 +43,24 @@ class LeavesLikelihood {
     MarkPlace mark{};
     ChainLines chain_lines{};
     std::array<double, 8> marks{};
+    std::size_t within{}; // place in the gathering of the scheme last asked, from 0
+    int quire{};          // and which of several such gatherings it is
   };
   /// What the leaves of one sheet say so far: chains as the fold has them or turned, marks by how the sheet lies.
   struct SheetShown {
-    int number{};
-    double straight{1}, turned{1}, unmarked{1};
-    std::array<double, 2> one{1, 1}, two{1, 1};
+    int number;
+    double straight, turned, unmarked;
+    std::array<double, 2> one, two;
+
+    void start(int sheet) {
+      number = sheet;
+      straight = turned = unmarked = 1;
+      one = two = {1, 1};
+    }
   };
   std::array<Shown, std::tuple_size_v<LeavesSeen>> shown_{};
   std::size_t count_{};
+  int unit_{}; // leaves of the gathering last asked
   double marked_, by_chance_{1}, in_place_{-1};
 
   void trust_places(double in_place) {
@@ -80,27 +89,35 @@ class LeavesLikelihood {
       sheet.two[lie] *= seen.marks[static_cast<std::size_t>(either)];
     }
   }
-  /// All leaves, in the gathering of the scheme or in several of it one inside another; adds to `sums` by trust.
-  void gathering(std::vector<LeafFacts> const& folded, int leaves, Trusts const& trusts, std::size_t trust,
-                 ByTrust& sums) const {
-    std::array<SheetShown, std::tuple_size_v<LeavesSeen>> sheets;
-    std::size_t met = 0;
-    auto const unit = static_cast<int>(folded.size());
+  /// Finds where the leaves seen are in the gathering of a scheme that has `unit` leaves, or in several of it one inside
+  /// another. Most schemes gather alike, so it is kept for the next.
+  void find_places(int unit, int leaves) {
+    if (unit == unit_) return;
+    unit_ = unit;
     for (std::size_t i = 0; i < count_; ++i) {
       auto const k = shown_[i].leaf;
-      auto within = k;
-      int quire = 0;
-      if (unit != leaves) { // the bifolium, counted from outside, tells which quire it is of
-        int const from_outside = k <= leaves / 2 ? k : leaves + 1 - k;
-        quire = (from_outside - 1) / (unit / 2);
-        int const bifolium = from_outside - quire * (unit / 2);
-        within = k <= leaves / 2 ? bifolium : unit + 1 - bifolium;
-      }
-      auto const& facts = folded[static_cast<std::size_t>(within - 1)];
-      auto const number = unit == leaves ? facts.sheet : quire;
+      shown_[i].within = static_cast<std::size_t>(k - 1);
+      if (unit == leaves) continue;
+      // the bifolium, counted from outside, tells which quire it is of
+      int const from_outside = k <= leaves / 2 ? k : leaves + 1 - k;
+      shown_[i].quire = (from_outside - 1) / (unit / 2);
+      int const bifolium = from_outside - shown_[i].quire * (unit / 2);
+      shown_[i].within = static_cast<std::size_t>((k <= leaves / 2 ? bifolium : unit + 1 - bifolium) - 1);
+    }
+  }
+  /// All leaves, in the gathering of the scheme or in several of it; adds to `sums` by trust.
+  void gathering(std::vector<LeafFacts> const& folded, int leaves, Trusts const& trusts, std::size_t trust,
+                 ByTrust& sums) {
+    std::array<SheetShown, std::tuple_size_v<LeavesSeen>> sheets; // filled as far as it is read
+    std::size_t met = 0;
+    auto const unit = static_cast<int>(folded.size());
+    find_places(unit, leaves);
+    for (std::size_t i = 0; i < count_; ++i) {
+      auto const& facts = folded[shown_[i].within];
+      auto const number = unit == leaves ? facts.sheet : shown_[i].quire;
       std::size_t at = 0;
       while (at < met && sheets[at].number != number) ++at;
-      if (at == met) sheets[met++].number = number;
+      if (at == met) sheets[met++].start(number);
       look(sheets[at], facts, shown_[i]);
     }
     double unmarked = 1, one = 1, two = 1;
@@ -125,7 +142,7 @@ public:
       if (one.leaf == 0) break;
       bool const chains = one.chain_lines == ChainLines::vertical || one.chain_lines == ChainLines::horizontal;
       if (!chains && one.mark == MarkPlace::unknown) continue;
-      shown_[count_++] = {one.leaf, one.mark, chains ? one.chain_lines : ChainLines::unknown, {}};
+      shown_[count_++] = {one.leaf, one.mark, chains ? one.chain_lines : ChainLines::unknown};
       if (chains) by_chance_ *= 0.5;
       if (one.mark != MarkPlace::unknown) by_chance_ *= one.mark == MarkPlace::absent ? 0.6 : 0.4 / 6;
     }

@@ -71,7 +71,7 @@ inline std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, 
     consider(Sign::chain_lines, look.learnt(2, [](Tally const& t, std::size_t o) {
       return o == 0 ? t.vertical : t.together - t.vertical;
     }));
-  if (paper && !signs.has(Sign::watermark) && !signs.has(Sign::leaves))
+  if (signs.mark_open())
     consider(Sign::watermark, look.learnt(7, [](Tally const& t, std::size_t o) { return t.marks[o + 1]; }));
   if (!signs.has(Sign::gathering)) {
     constexpr int sizes[]{2, 4, 6, 8, 10, 12, 16, 18, 24};

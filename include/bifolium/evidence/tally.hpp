@@ -21,7 +21,7 @@ struct Tally {
   std::array<double, sign_count> likelihood{}; ///< of each sign by itself, weighted by the prior
   double together{};                           ///< prior times likelihood of all that was seen
   double vertical{};                           ///< part of `together` with vertical chain lines
-  std::array<double, 8> marks{};               ///< of `together` by the place of the mark
+  std::array<double, 8> marks{};               ///< of `together` by the place of the mark, as long as none was seen
   double log_height{};                         ///< of the uncut leaf on the sheet that explains it best
 };
 using Tallies = std::array<Tally, 32>;

@@ -146,7 +146,7 @@ class Weighing {
       reading.of_period[p] += together;
       if (together > most) most = together, best = p;
     }
-    for (std::size_t i = 1; i < tally.marks.size(); ++i)
+    for (std::size_t i = 1; i < tally.marks.size() && signs_.mark_open(); ++i)
       tally.marks[i] += mark_likelihood(shape, static_cast<MarkPlace>(i), mark_trust, parameters_.paper_is_marked);
     // of equals the earlier kind is named
     if (tally.kind != nullptr && (most < tally.best || (most == tally.best && tally.kind < &shape))) return;
