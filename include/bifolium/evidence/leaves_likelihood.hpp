@@ -7,6 +7,7 @@
 /// end. So every leaf is looked at once, whatever the number of periods and sheets.
 #pragma once
 
+#include <bifolium/evidence/gathering_pattern.hpp>
 #include <bifolium/evidence/paper_likelihood.hpp>
 #include <bifolium/evidence/priors.hpp>
 
@@ -62,6 +63,7 @@ class LeavesLikelihood {
   std::size_t count_{};
   int unit_{}; // leaves of the gathering last asked
   double marked_, by_chance_{1}, in_place_{-1};
+  std::array<ByTrust, Attested::count> of_scheme_; // filled by `ask`
 
   void trust_places(double in_place) {
     if (in_place == in_place_) return;
@@ -74,7 +76,7 @@ class LeavesLikelihood {
                                   : mark_taken_for(there, seen, in_place);
       }
   }
-  static void look(SheetShown& sheet, LeafFacts const& facts, Shown const& seen) {
+  static void look(SheetShown& sheet, LeafPattern const& facts, Shown const& seen) {
     if (seen.chain_lines != ChainLines::unknown) {
       bool const as_folded = facts.chain_lines == seen.chain_lines;
       sheet.straight *= as_folded ? 1 - slip : slip;
@@ -83,10 +85,8 @@ class LeavesLikelihood {
     if (seen.mark == MarkPlace::unknown) return;
     sheet.unmarked *= seen.marks[static_cast<std::size_t>(MarkPlace::absent)];
     for (std::size_t lie = 0; lie < 2; ++lie) {
-      auto const first = facts.watermark[lie];
-      auto const either = first == MarkPlace::absent ? facts.countermark[lie] : first;
-      sheet.one[lie] *= seen.marks[static_cast<std::size_t>(first)];
-      sheet.two[lie] *= seen.marks[static_cast<std::size_t>(either)];
+      sheet.one[lie] *= seen.marks[static_cast<std::size_t>(facts.watermark[lie])];
+      sheet.two[lie] *= seen.marks[static_cast<std::size_t>(facts.either[lie])];
     }
   }
   /// Finds where the leaves seen are in the gathering of a scheme that has `unit` leaves, or in several of it one inside
@@ -105,9 +105,10 @@ class LeavesLikelihood {
       shown_[i].within = static_cast<std::size_t>((k <= leaves / 2 ? bifolium : unit + 1 - bifolium) - 1);
     }
   }
-  /// All leaves, in the gathering of the scheme or in several of it; adds to `sums` by trust.
-  void gathering(std::vector<LeafFacts> const& folded, int leaves, Trusts const& trusts, std::size_t trust,
-                 ByTrust& sums) {
+  /// All leaves, in the gathering of a scheme or in several of it: how likely they are, for those degrees of trust that
+  /// trust the places of marks as `trust` does.
+  [[nodiscard]] ByTrust gathering(std::vector<LeafPattern> const& folded, int leaves, Trusts const& trusts,
+                                  std::size_t trust) {
     std::array<SheetShown, std::tuple_size_v<LeavesSeen>> sheets; // filled as far as it is read
     std::size_t met = 0;
     auto const unit = static_cast<int>(folded.size());
@@ -126,13 +127,15 @@ class LeavesLikelihood {
       one *= (sheets[s].one[0] + sheets[s].one[1]) / 2;
       two *= (sheets[s].two[0] + sheets[s].two[1]) / 2;
     }
+    ByTrust likelihood{};
     for (auto t = trust; t < trusts.size(); ++t) {
       if (trusts[t].mark_in_place != trusts[trust].mark_in_place) continue;
       auto const chains = trusts[t].chains, second = trusts[t].second_mark;
       auto all = marked_ * ((1 - second) * one + second * two) + (1 - marked_) * unmarked;
       for (std::size_t s = 0; s < met; ++s) all *= chains * sheets[s].straight + (1 - chains) * sheets[s].turned;
-      sums[t] += all;
+      likelihood[t] = all;
     }
+    return likelihood;
   }
 
 public:
@@ -150,27 +153,32 @@ public:
 
   /// A leaf as it comes: half of them without a mark, the marks anywhere, the chains either way.
   [[nodiscard]] double by_chance() const { return by_chance_; }
-  /// The mean over the gatherings of the scheme that have as many leaves, or can be quired to as many; `by_chance` when
-  /// none can.
-  [[nodiscard]] ByTrust of(SchemeFacts const& facts, int leaves, Trusts const& trusts) {
-    ByTrust sums{};
-    int fitting = 0;
+  /// Asks all patterns. pre: `leaves` of the gathering seen.
+  void ask(int leaves, Trusts const& trusts) {
+    std::array<int, Attested::count> fitting{};
+    of_scheme_ = {};
     for (std::size_t t = 0; t < trusts.size(); ++t) {
       bool done = false;
       for (std::size_t u = 0; u < t; ++u) done = done || trusts[u].mark_in_place == trusts[t].mark_in_place;
       if (done) continue;
       trust_places(trusts[t].mark_in_place);
-      fitting = 0;
-      for (auto const& one : facts.gatherings) {
-        auto const unit = static_cast<int>(one.size());
-        if (unit != leaves && (unit % 2 != 0 || leaves % unit != 0 || facts.sheets != 1)) continue;
-        ++fitting;
-        gathering(one, leaves, trusts, t, sums);
+      for (auto const& pattern : gathering_patterns()) {
+        auto const unit = static_cast<int>(pattern.leaves.size());
+        if (unit != leaves && (unit % 2 != 0 || leaves % unit != 0 || !pattern.of_one_sheet)) continue;
+        auto const likelihood = gathering(pattern.leaves, leaves, trusts, t);
+        for (auto const scheme : pattern.schemes) {
+          if (t == 0) ++fitting[scheme];
+          for (std::size_t u = t; u < trusts.size(); ++u) of_scheme_[scheme][u] += likelihood[u];
+        }
       }
     }
-    for (std::size_t t = 0; t < trusts.size(); ++t) sums[t] = fitting > 0 ? sums[t] / fitting : by_chance_;
-    return sums;
+    for (std::size_t scheme = 0; scheme < fitting.size(); ++scheme)
+      for (std::size_t t = 0; t < trusts.size(); ++t)
+        of_scheme_[scheme][t] = fitting[scheme] > 0 ? of_scheme_[scheme][t] / fitting[scheme] : by_chance_;
   }
+  /// The mean over the gatherings of the scheme that have as many leaves, or can be quired to as many; `by_chance` when
+  /// none can. pre: asked.
+  [[nodiscard]] ByTrust const& of(std::size_t scheme) const { return of_scheme_[scheme]; }
 };
 
 } // namespace detail

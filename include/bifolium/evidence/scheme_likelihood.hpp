@@ -55,12 +55,14 @@ public:
   SchemesAsked(CountedSigns const& signs, Trusts const& trusts, EvidenceParameters const& parameters)
       : seen_{signs.seen()}, parameters_{parameters}, trusts_{trusts}, edges_{signs.has(Sign::edges)},
         hole_{signs.has(Sign::point_hole)}, leaves_{signs.has(Sign::leaves)}, pattern_{signs.seen().leaves,
-                                                                                       parameters.paper_is_marked} {}
+                                                                                       parameters.paper_is_marked} {
+    if (leaves_) pattern_.ask(*seen_.gathering_leaves, trusts);
+  }
 
   /// Which of the answers is for the period: where no leaves of a gathering were seen, all periods share the first.
   [[nodiscard]] std::size_t answer_for(std::size_t period) const { return leaves_ ? trusts_.of(period) : 0; }
 
-  [[nodiscard]] std::array<SchemesSay, std::tuple_size_v<ByTrust>> ask(LeafShape const& shape) {
+  [[nodiscard]] std::array<SchemesSay, std::tuple_size_v<ByTrust>> ask(LeafShape const& shape) const {
     std::array<SchemesSay, std::tuple_size_v<ByTrust>> said{};
     auto const answers = leaves_ ? trusts_.size() : 1;
     auto const share = 1 / static_cast<double>(shape.schemes.size());
@@ -70,12 +72,10 @@ public:
       auto const hole = hole_ ? hole_likelihood(facts, seen_.point_hole, parameters_.edge_right) : 1;
       // of schemes that fit alike, the one gathered as was seen
       auto const favour = seen_.gathering_leaves && facts.gathers(*seen_.gathering_leaves) ? 1.001 : 1;
-      ByTrust patterns;
-      if (leaves_) patterns = pattern_.of(facts, *seen_.gathering_leaves, trusts_);
       for (std::size_t i = 0; i < answers; ++i) {
-        auto const leaves =
-            leaves_ ? parameters_.pattern_right * patterns[i] + (1 - parameters_.pattern_right) * pattern_.by_chance()
-                    : 1;
+        auto const leaves = leaves_ ? parameters_.pattern_right * pattern_.of(static_cast<std::size_t>(row))[i] +
+                                          (1 - parameters_.pattern_right) * pattern_.by_chance()
+                                    : 1;
         auto& one = said[i];
         one.edges += edges * share, one.hole += hole * share, one.leaves += leaves * share;
         one.together += edges * hole * leaves * share;

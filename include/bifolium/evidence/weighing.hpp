@@ -201,7 +201,7 @@ public:
         reading.none += reading.of_period[p];
       }
     }
-    SchemesAsked schemes_asked{signs_, trusts_, parameters_};
+    SchemesAsked const schemes_asked{signs_, trusts_, parameters_};
     auto const gathered = [&](LeafShape const& shape, bool early) {
       return gathering_likelihood(shape, seen_.gathering_leaves, seen_.alternating_with, early, parameters_);
     };
