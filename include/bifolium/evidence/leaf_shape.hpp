@@ -116,22 +116,29 @@ inline std::vector<LeafShape> const& leaf_shapes() {
 
 namespace detail {
 
-/// The same kinds, those next to each other that are as high because the same side of the sheet is divided into as many
-/// parts: what a height says is then asked once for all of them.
+/// All kinds, those next to each other that have one of their sides from the same side of the sheet, divided into as many
+/// parts. What such a side says is then asked once for all of them.
+inline std::vector<LeafShape const*> sort_shapes(bool by_width) {
+  auto const parts = [&](LeafShape const& shape) {
+    return (shape.lay.long_side == Axis::left_right) == by_width ? shape.log_long : shape.log_short;
+  };
+  auto const before = [&](LeafShape const& a, LeafShape const& b) {
+    return a.lay.long_side != b.lay.long_side ? a.lay.long_side < b.lay.long_side : parts(a) < parts(b);
+  };
+  std::vector<LeafShape const*> sorted;
+  for (auto const& shape : leaf_shapes()) {
+    auto at = sorted.size();
+    while (at > 0 && before(shape, *sorted[at - 1])) --at;
+    sorted.insert(sorted.begin() + static_cast<std::ptrdiff_t>(at), &shape);
+  }
+  return sorted;
+}
 inline std::vector<LeafShape const*> const& shapes_by_height() {
-  static std::vector<LeafShape const*> const shapes = [] {
-    std::vector<LeafShape const*> sorted;
-    auto const before = [](LeafShape const& a, LeafShape const& b) {
-      if (a.lay.long_side != b.lay.long_side) return a.lay.long_side < b.lay.long_side;
-      return a.lay.long_side == Axis::left_right ? a.log_short < b.log_short : a.log_long < b.log_long;
-    };
-    for (auto const& shape : leaf_shapes()) {
-      auto at = sorted.size();
-      while (at > 0 && before(shape, *sorted[at - 1])) --at;
-      sorted.insert(sorted.begin() + static_cast<std::ptrdiff_t>(at), &shape);
-    }
-    return sorted;
-  }();
+  static auto const shapes = sort_shapes(false);
+  return shapes;
+}
+inline std::vector<LeafShape const*> const& shapes_by_width() {
+  static auto const shapes = sort_shapes(true);
   return shapes;
 }
 

@@ -126,15 +126,15 @@ struct SizeAnswer {
 };
 
 /// The measures of a leaf, asked of each sheet for one kind of leaf after another. The answers of the sheets stay until the
-/// next kind is asked; each period weighs them. What a height alone says, of the leaf or its type page, stays for kinds
-/// that have the same: a 4° and a 6° are as high.
+/// next kind is asked; each period weighs them. What a height alone says, of the leaf or its type page, or a width alone,
+/// stays for kinds that have the same.
 class SheetsAsked {
   using Numbers = PossibleSheets::Numbers;
   LogMeasures measures_;
   EvidenceParameters const& parameters_;
-  double no_type_;          // beyond this many logarithms a type page adds nothing
-  double height_parts_{-1}; // of the kind asked before
-  bool upright_{};
+  double no_type_; // beyond this many logarithms a type page adds nothing
+  bool upright_{}; // of the kind asked before
+  double height_parts_{}, width_parts_{};
   std::size_t count_{};
   Numbers size_, type_, together_; // of the first `count_`; those of type pages only where one was measured
 
@@ -177,19 +177,22 @@ public:
     auto const& heights = upright ? sheets.across : sheets.along;
     auto const& widths = upright ? sheets.along : sheets.across;
     auto const height_parts = upright ? shape.log_short : shape.log_long;
+    auto const width_parts = upright ? shape.log_long : shape.log_short;
     auto const height = measures_.height.value_or(0) + height_parts;
-    auto const width = measures_.width.value_or(0) + (upright ? shape.log_long : shape.log_short);
-    bool const same_height = count_ != 0 && upright == upright_ && height_parts == height_parts_;
-    upright_ = upright, height_parts_ = height_parts;
+    auto const width = measures_.width.value_or(0) + width_parts;
+    bool const same_side = count_ != 0 && upright == upright_;
+    bool const same_height = same_side && height_parts == height_parts_;
+    bool const same_width = same_side && width_parts == width_parts_;
+    upright_ = upright, height_parts_ = height_parts, width_parts_ = width_parts;
     count_ = sheets.count;
     if (measures_.height && measures_.width)
       each(size_, count_,
            [&](std::size_t i) { return loss.of_both(i, height - heights[i], width - widths[i]) + floor; });
-    else if (measures_.width)
+    else if (measures_.width && (!same_width || loss.by_kind))
       each(size_, count_, [&](std::size_t i) { return loss.of_width(i, width - widths[i]) + floor; });
     else if (measures_.height && (!same_height || loss.by_kind))
       each(size_, count_, [&](std::size_t i) { return loss.of_height(i, height - heights[i]) + floor; });
-    else if (!measures_.height && !same_height)
+    else if (!measures_.height && !measures_.width && !same_side)
       each(size_, count_, [](std::size_t) { return 1.0; });
     if (!measures_.type) return;
     if (!same_height) ask_type(heights, *measures_.type + height_parts);

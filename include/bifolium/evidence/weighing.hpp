@@ -113,10 +113,11 @@ class Weighing {
             prior * size.together * marks * gathering * schemes.together,
             {size.size, 1, marks, gathering, size.type, schemes.edges, schemes.hole, schemes.leaves}};
   }
-  /// Names the sheet that explains the kind best in the period.
-  void name_sheet(Tally& tally, std::size_t p) const {
+  /// Names the sheet that explains the kind best in the period. `found` keeps it for the other readings; 0: not yet found.
+  void name_sheet(Tally& tally, std::size_t p, std::array<std::size_t, count>& found) const {
     auto const& sheets = early_[p] ? early_sheets_ : later_sheets_;
-    auto const best = (early_[p] ? early_asked_ : later_asked_).best(sheets.of_period[p]);
+    if (found[p] == 0) found[p] = 1 + (early_[p] ? early_asked_ : later_asked_).best(sheets.of_period[p]);
+    auto const best = found[p] - 1;
     auto const& lay = tally.kind->lay;
     tally.sheet_name = sheets.of_period[p].name[best];
     tally.long_side = sheets.long_side[best], tally.short_side = sheets.short_side[best];
@@ -125,7 +126,8 @@ class Weighing {
   }
   /// Adds a kind of leaf, as weighed in each period, to one reading.
   void add(Reading& reading, LeafShape const& shape, std::array<Weighed, count> const& weighed,
-           std::array<SchemesSay, count> const& schemes, SchemesAsked const& asked) const {
+           std::array<SchemesSay, count> const& schemes, SchemesAsked const& asked,
+           std::array<std::size_t, count>& sheets_found) const {
     auto& tally = reading.tallies[shape.format_number];
     reading.formats = (std::max)(reading.formats, shape.format_number + 1);
     MarkTrust mark_trust;
@@ -153,7 +155,7 @@ class Weighing {
     tally.kind = &shape;
     tally.best = most;
     tally.scheme = schemes[asked.answer_for(best)].scheme;
-    name_sheet(tally, best);
+    name_sheet(tally, best, sheets_found);
   }
 
 public:
@@ -205,7 +207,8 @@ public:
     auto const gathered = [&](LeafShape const& shape, bool early) {
       return gathering_likelihood(shape, seen_.gathering_leaves, seen_.alternating_with, early, parameters_);
     };
-    for (auto const* const kind : shapes_by_height()) {
+    // kinds that are asked the same follow each other
+    for (auto const* const kind : seen_.height || !seen_.width ? shapes_by_height() : shapes_by_width()) {
       auto const& shape = *kind;
       ask_size(shape);
       auto const marks = ask_marks(shape);
@@ -216,7 +219,8 @@ public:
         if (early_[p] || later_[p])
           weighed[p] = weigh(p, shape, marks[trusts_.of(p)], periods_[p].priors.incunables ? early : late,
                              schemes[schemes_asked.answer_for(p)]);
-      for (auto& reading : readings) add(reading, shape, weighed, schemes, schemes_asked);
+      std::array<std::size_t, count> sheets_found{};
+      for (auto& reading : readings) add(reading, shape, weighed, schemes, schemes_asked, sheets_found);
     }
   }
 };
