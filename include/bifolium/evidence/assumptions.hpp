@@ -12,7 +12,7 @@ inline namespace v0 {
 
 /// What is taken for granted. Left empty, the priors and the sheets are those of the years and the place seen.
 struct Assumptions {
-  std::optional<PriorsByPeriod> priors{};
+  std::optional<PriorsByPeriod> priors{};                   ///< how common formats were, period by period
   std::optional<SheetSizes> sheet_sizes{};                  ///< at least one
   EvidenceParameters const* parameters{&fitted_parameters}; ///< looked at, not copied
 };

@@ -6,6 +6,11 @@
 ///
 /// Size alone cannot part a royal quarto from a chancery folio, and the answer says so: both stand in it, and `look_next`
 /// names what would part them.
+///
+/// The parts have a header each: what is taken for granted (assumptions), what was seen that counts (counted_signs), what
+/// sheets there were (possible_sheets), how likely a size is on each of them (size_likelihood), marks and chain lines of one
+/// leaf (paper_likelihood) and of several (leaves_likelihood), and edges and point-holes (scheme_likelihood). They are brought
+/// together in weighing, and ranking makes the answer.
 #pragma once
 
 #include <bifolium/evidence/ranking.hpp>
@@ -55,6 +60,7 @@ inline Inference infer_format(Observation const& observation, Assumptions const&
   return signs.chains() == ChainLines::both ? detail::infer<3>(seen, signs, assumed)
                                             : detail::infer<1>(seen, signs, assumed);
 }
+/// The same with nothing assumed but what is usual of the years and the place seen.
 inline Inference infer_format(Observation const& observation) { return infer_format(observation, Assumptions{}); }
 /// The same under one set of priors, whatever the years.
 inline Inference infer_format(Observation const& observation, Priors const& priors) {

@@ -33,7 +33,7 @@ constexpr HolePlace hole_place_of(PointOfLeaf at) {
 
 /// An edge of a leaf uncut and unopened.
 struct EdgeFacts {
-  bool bolt{};
+  bool bolt{};          ///< a fold that joins it to another leaf
   double deckle{};      ///< 1; a half where the sheet was cut before printing and either half may be meant
   double tranchefile{}; ///< the same, at an end of the sheet's long side
   friend constexpr bool operator==(EdgeFacts const&, EdgeFacts const&) = default;
@@ -57,10 +57,10 @@ struct EdgeLook {
 /// What the leaves of one scheme show, gathering by gathering and over all. Where a leaf is asked about that may be any
 /// of them, the shares answer; that they are counted once a program keeps a question from walking through every leaf.
 struct SchemeFacts {
-  Attested scheme{SchemeRow::broadside};
-  Format format{}; ///< fraction of the sheet of paper, with the shape the scheme states
-  SheetLine lay{}; ///< how the sheet is divided, and which way its long side lies
-  int sheets{};    ///< laid into one another or side by side to make the gatherings
+  Attested scheme{SchemeRow::broadside}; ///< whose leaves they are
+  Format format{};                       ///< fraction of the sheet of paper, with the shape the scheme states
+  SheetLine lay{};                       ///< how the sheet is divided, and which way its long side lies
+  int sheets{};                          ///< laid into one another or side by side to make the gatherings
   std::vector<std::vector<LeafFacts>> gatherings{}; ///< leaves in the order of the book, from the first
   std::vector<EdgeLook> looks{};                    ///< every look of the edges once; the shares add up to 1
   std::array<double, 6> holes{};                    ///< by `HolePlace`: share of the leaves with a hole there
