@@ -4,7 +4,7 @@
 #pragma once
 
 #include <bifolium/evidence/inference.hpp>
-#include <bifolium/evidence/paper_likelihood.hpp>
+#include <bifolium/evidence/leaves_likelihood.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -12,60 +12,56 @@ namespace detail {
 
 class CountedSigns {
   Seen const& seen_;
-
-  [[nodiscard]] bool any_leaf(bool marks) const {
-    for (auto const& one : seen_.leaves)
-      if (one.leaf != 0 && (marks ? one.mark != MarkPlace::unknown : one.chain_lines != ChainLines::unknown))
-        return true;
-    return false;
-  }
+  bool of_paper_, leaves_show_marks_{}, leaves_show_chains_{};
+  std::array<bool, sign_count> has_{};
 
 public:
-  explicit CountedSigns(Seen const& seen) : seen_{seen} {}
+  /// Looks at what was seen, and keeps looking: it must outlive the signs.
+  explicit CountedSigns(Seen const& seen) : seen_{seen}, of_paper_{seen.material != Material::vellum} {
+    for (auto const& one : seen.leaves) {
+      if (one.leaf == 0 || !of_paper_) break;
+      leaves_show_marks_ = leaves_show_marks_ || one.mark != MarkPlace::unknown;
+      leaves_show_chains_ = leaves_show_chains_ || one.chain_lines != ChainLines::unknown;
+    }
+    auto const count = [&](Sign sign, bool counts) { has_[static_cast<std::size_t>(sign)] = counts; };
+    count(Sign::size, seen.height.has_value() || seen.width.has_value());
+    count(Sign::chain_lines, chains() != ChainLines::unknown);
+    count(Sign::watermark, mark() != MarkPlace::unknown || countermark() != MarkPlace::unknown);
+    count(Sign::gathering, seen.gathering_leaves.has_value());
+    count(Sign::type_page, seen.type_height.has_value());
+    for (auto const edge : {seen.head, seen.tail, seen.fore_edge})
+      if (edge != EdgeSeen::unknown) count(Sign::edges, true);
+    count(Sign::point_hole, seen.point_hole != HolePlace::unknown);
+    count(Sign::leaves, leaves_show_marks_ || leaves_show_chains_);
+  }
 
   [[nodiscard]] Seen const& seen() const { return seen_; }
   /// Whether the material can have chain lines and marks at all.
-  [[nodiscard]] bool of_paper() const { return seen_.material != Material::vellum; }
+  [[nodiscard]] bool of_paper() const { return of_paper_; }
   /// Whether several leaves of a gathering were looked at for marks, for chain lines.
-  [[nodiscard]] bool leaves_show_marks() const { return of_paper() && any_leaf(true); }
-  [[nodiscard]] bool leaves_show_chains() const { return of_paper() && any_leaf(false); }
+  [[nodiscard]] bool leaves_show_marks() const { return leaves_show_marks_; }
+  [[nodiscard]] bool leaves_show_chains() const { return leaves_show_chains_; }
   [[nodiscard]] ChainLines chains() const {
-    return of_paper() && !any_leaf(false) ? seen_.chain_lines : ChainLines::unknown;
+    return of_paper_ && !leaves_show_chains_ ? seen_.chain_lines : ChainLines::unknown;
   }
-  [[nodiscard]] MarkPlace mark() const { return of_paper() && !any_leaf(true) ? seen_.watermark : MarkPlace::unknown; }
+  [[nodiscard]] MarkPlace mark() const {
+    return of_paper_ && !leaves_show_marks_ ? seen_.watermark : MarkPlace::unknown;
+  }
   [[nodiscard]] MarkPlace countermark() const {
-    return of_paper() && !any_leaf(true) ? seen_.countermark : MarkPlace::unknown;
+    return of_paper_ && !leaves_show_marks_ ? seen_.countermark : MarkPlace::unknown;
   }
-  [[nodiscard]] bool has(Sign sign) const {
-    switch (sign) {
-    case Sign::size:
-      return seen_.height.has_value() || seen_.width.has_value();
-    case Sign::chain_lines:
-      return chains() != ChainLines::unknown;
-    case Sign::watermark:
-      return mark() != MarkPlace::unknown || countermark() != MarkPlace::unknown;
-    case Sign::gathering:
-      return seen_.gathering_leaves.has_value();
-    case Sign::type_page:
-      return seen_.type_height.has_value();
-    case Sign::edges:
-      return seen_.head != EdgeSeen::unknown || seen_.tail != EdgeSeen::unknown || seen_.fore_edge != EdgeSeen::unknown;
-    case Sign::point_hole:
-      return seen_.point_hole != HolePlace::unknown;
-    case Sign::leaves:
-      return leaves_show_marks() || leaves_show_chains();
-    }
-    return false;
-  }
+  /// Whether it may still be worth looking for a mark.
+  [[nodiscard]] bool mark_open() const { return of_paper_ && !has(Sign::watermark) && !has(Sign::leaves); }
+  [[nodiscard]] bool has(Sign sign) const { return has_[static_cast<std::size_t>(sign)]; }
 
   /// What the signs would give if the leaf were none of these: sizes spread evenly over what leaves there are, and each
-  /// other sign as it comes (proposed, as no leaf of no sheet was ever measured).
-  [[nodiscard]] double by_chance() const {
+  /// other sign as it comes (proposed, as no leaf of no sheet was ever measured). The chain lines as they are read.
+  [[nodiscard]] double by_chance(ChainLines chain_lines) const {
     constexpr double size = 0.38; // one in 2.9 of logarithm of height times 0.9 of ratio
     double likelihood = 1;
     if (seen_.height && seen_.width) likelihood *= size;
     if (seen_.height.has_value() != seen_.width.has_value()) likelihood *= 0.35;
-    if (chains() == ChainLines::vertical || chains() == ChainLines::horizontal) likelihood *= 0.5;
+    if (chain_lines == ChainLines::vertical || chain_lines == ChainLines::horizontal) likelihood *= 0.5;
     for (auto place : {mark(), countermark()})
       if (place != MarkPlace::unknown) likelihood *= place == MarkPlace::absent ? 0.5 : 0.1;
     if (has(Sign::gathering)) likelihood *= 0.1;
@@ -73,7 +69,7 @@ public:
     for (auto edge : {seen_.head, seen_.tail, seen_.fore_edge})
       if (edge != EdgeSeen::unknown) likelihood *= 0.3;
     if (has(Sign::point_hole)) likelihood *= 0.2;
-    if (has(Sign::leaves)) likelihood *= PatternLikelihood{seen_.leaves, {}, 0}.by_chance();
+    if (has(Sign::leaves)) likelihood *= LeavesLikelihood{seen_.leaves, 0}.by_chance();
     return likelihood;
   }
 };

@@ -33,9 +33,10 @@ constexpr HolePlace hole_place_of(PointOfLeaf at) {
 
 /// An edge of a leaf uncut and unopened.
 struct EdgeFacts {
-  bool bolt{};
+  bool bolt{};          ///< a fold that joins it to another leaf
   double deckle{};      ///< 1; a half where the sheet was cut before printing and either half may be meant
   double tranchefile{}; ///< the same, at an end of the sheet's long side
+  friend constexpr bool operator==(EdgeFacts const&, EdgeFacts const&) = default;
 };
 
 /// What a leaf shows, on paper with a mark in each half of the sheet: one mark is that of `watermark` alone.
@@ -47,13 +48,30 @@ struct LeafFacts {
   std::array<HolePlace, 2> holes{};                    ///< unknown where the leaf has none
 };
 
-/// What the leaves of one scheme show, gathering by gathering.
+/// Edges as they are met together in one leaf, and how many of the leaves of a scheme have them so.
+struct EdgeLook {
+  std::array<EdgeFacts, 3> edges{}; ///< head, tail, fore-edge
+  double share{};                   ///< of the leaves, 0 to 1
+};
+
+/// What the leaves of one scheme show, gathering by gathering and over all. Where a leaf is asked about that may be any
+/// of them, the shares answer; that they are counted once a program keeps a question from walking through every leaf.
 struct SchemeFacts {
-  Attested scheme{SchemeRow::broadside};
-  Format format{}; ///< fraction of the sheet of paper, with the shape the scheme states
-  SheetLine lay{};
-  int sheets{};
-  std::vector<std::vector<LeafFacts>> gatherings{};
+  Attested scheme{SchemeRow::broadside}; ///< whose leaves they are
+  Format format{};                       ///< fraction of the sheet of paper, with the shape the scheme states
+  SheetLine lay{};                       ///< how the sheet is divided, and which way its long side lies
+  int sheets{};                          ///< laid into one another or side by side to make the gatherings
+  std::vector<std::vector<LeafFacts>> gatherings{}; ///< leaves in the order of the book, from the first
+  std::vector<EdgeLook> looks{};                    ///< every look of the edges once; the shares add up to 1
+  std::array<double, 6> holes{};                    ///< by `HolePlace`: share of the leaves with a hole there
+  double pierced{};                                 ///< share of the leaves with any hole
+
+  /// Whether one of its gatherings has so many leaves.
+  [[nodiscard]] bool gathers(int leaves) const {
+    for (auto const& gathering : gatherings)
+      if (static_cast<int>(gathering.size()) == leaves) return true;
+    return false;
+  }
 };
 
 namespace detail {
@@ -80,22 +98,42 @@ inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
   return facts;
 }
 
+/// Counts what leaves look alike in; a leaf has at most two holes, by how its sheet was laid.
+inline void count_looks(SchemeFacts& facts) {
+  double leaves = 0;
+  for (auto const& gathering : facts.gatherings) leaves += static_cast<double>(gathering.size());
+  for (auto const& gathering : facts.gatherings)
+    for (auto const& leaf : gathering) {
+      EdgeLook* look = nullptr;
+      for (auto& one : facts.looks)
+        if (one.edges == leaf.edges) look = &one;
+      if (look == nullptr) look = &facts.looks.emplace_back(EdgeLook{leaf.edges, 0});
+      look->share += 1 / leaves;
+      bool pierced = false;
+      for (std::size_t place = 1; place < facts.holes.size(); ++place) {
+        auto const at = static_cast<HolePlace>(place);
+        if (leaf.holes[0] != at && leaf.holes[1] != at) continue;
+        facts.holes[place] += 1 / leaves;
+        pierced = true;
+      }
+      if (pierced) facts.pierced += 1 / leaves;
+    }
+}
+
 inline std::vector<SchemeFacts> find_scheme_facts() {
   std::vector<SchemeFacts> all;
   all.reserve(static_cast<std::size_t>(Attested::count));
   for (int row = 0; row < Attested::count; ++row) {
     Attested const scheme{static_cast<SchemeRow>(row)};
     auto const folded = *fold(scheme.scheme());
-    SchemeFacts facts{scheme,
-                      format_of(folded, FormatReading::paper_fraction).with(folded.format().shape()),
-                      folded.sheet(0),
-                      folded.sheets(),
-                      {}};
+    SchemeFacts facts{scheme, format_of(folded, FormatReading::paper_fraction).with(folded.format().shape()),
+                      folded.sheet(0), folded.sheets()};
     for (int g = 0; g < folded.gatherings(); ++g) {
       auto& leaves = facts.gatherings.emplace_back();
       for (int k = 1; k <= folded.gathering(g).leaves(); ++k)
         leaves.push_back(leaf_facts(folded, {g, folded.gathering(g).leaf(k)}));
     }
+    count_looks(facts);
     all.push_back(static_cast<SchemeFacts&&>(facts));
   }
   return all;

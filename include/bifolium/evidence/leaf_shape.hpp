@@ -14,31 +14,28 @@ inline namespace v0 {
 
 /// One kind of leaf.
 struct LeafShape {
-  Format format{}; ///< fraction of the sheet of paper, with the shape the scheme states
-  SheetLine lay{};
+  Format format{};                ///< fraction of the sheet of paper, with the shape the scheme states
+  int leaves{};                   ///< to the sheet, 1 to 128
+  SheetLine lay{};                ///< how the sheet is divided, and which way its long side lies
   ChainLines chain_lines{};       ///< on paper from an ordinary hand mould
   std::vector<int> schemes{};     ///< the schemes that make it, numbers in `scheme_facts()`
   std::uint32_t gatherings{};     ///< bit k: some scheme gathers it in k leaves (k up to 31)
   std::size_t format_number{};    ///< kinds of one format have the same number, counted from 0
   std::size_t division{};         ///< kinds with the same number are divided alike, so their leaves have the same size
   double log_long{}, log_short{}; ///< logarithms of the parts into which the long and the short side are divided
+  /// Of all kinds with as many leaves to the sheet, this one among them, how many have each `Shape`: they share a prior.
+  std::array<double, 5> sharers{};
   /// How often a leaf picked at random has the watermark in the first place and the countermark in the second, by
   /// `MarkPlace`, if the paper has both; the mean over its schemes.
   std::array<std::array<double, 8>, 8> marks{};
+  std::array<double, 8> one_mark{};  ///< sums of `marks`, see `mark`
+  std::array<double, 8> two_marks{}; ///< sums of `marks`, see `either_mark`
 
   /// How often the mark of paper with one mark a sheet is there.
-  [[nodiscard]] double mark(MarkPlace place) const {
-    double sum = 0;
-    for (auto one : marks[static_cast<std::size_t>(place)]) sum += one;
-    return sum;
-  }
+  [[nodiscard]] double mark(MarkPlace place) const { return one_mark[static_cast<std::size_t>(place)]; }
   /// How often one of the two marks of paper with a countermark is there. The two never stand in one leaf of a format
   /// above broadside; where they do, the watermark is what was described.
-  [[nodiscard]] double either_mark(MarkPlace place) const {
-    constexpr auto absent = static_cast<std::size_t>(MarkPlace::absent);
-    auto const p = static_cast<std::size_t>(place);
-    return place == MarkPlace::absent ? marks[absent][absent] : mark(place) + marks[absent][p];
-  }
+  [[nodiscard]] double either_mark(MarkPlace place) const { return two_marks[static_cast<std::size_t>(place)]; }
 };
 
 namespace detail {
@@ -55,6 +52,19 @@ inline void add_marks(LeafShape& shape, SchemeFacts const& facts) {
     for (std::size_t b = 0; b < 8; ++b) shape.marks[a][b] += (found[a][b] / cases - shape.marks[a][b]) / n;
   for (auto const& gathering : facts.gatherings)
     if (gathering.size() < 32) shape.gatherings |= std::uint32_t{1} << gathering.size();
+}
+
+/// Sums that need all kinds to be there.
+inline void sum_up(std::vector<LeafShape>& shapes) {
+  constexpr auto absent = static_cast<std::size_t>(MarkPlace::absent);
+  for (auto& shape : shapes) {
+    for (std::size_t a = 0; a < 8; ++a) {
+      for (auto const one : shape.marks[a]) shape.one_mark[a] += one;
+      shape.two_marks[a] = a == absent ? shape.marks[a][a] : shape.one_mark[a] + shape.marks[absent][a];
+    }
+    for (auto const& other : shapes)
+      if (other.leaves == shape.leaves) shape.sharers[static_cast<std::size_t>(other.format.shape())] += 1;
+  }
 }
 
 inline std::vector<LeafShape> find_leaf_shapes() {
@@ -81,6 +91,7 @@ inline std::vector<LeafShape> find_leaf_shapes() {
     if (shape == nullptr) {
       shape = &shapes.emplace_back();
       shape->format = facts.format;
+      shape->leaves = facts.format.leaves_to_sheet().value_or(0);
       shape->lay = facts.lay;
       shape->chain_lines = facts.gatherings[0][0].chain_lines;
       shape->division = division;
@@ -91,6 +102,7 @@ inline std::vector<LeafShape> find_leaf_shapes() {
     shape->schemes.push_back(static_cast<int>(i));
     add_marks(*shape, facts);
   }
+  sum_up(shapes);
   return shapes;
 }
 
@@ -102,5 +114,34 @@ inline std::vector<LeafShape> const& leaf_shapes() {
   return shapes;
 }
 
+namespace detail {
+
+/// All kinds, those next to each other that have one of their sides from the same side of the sheet, divided into as many
+/// parts. What such a side says is then asked once for all of them.
+inline std::vector<LeafShape const*> sort_shapes(bool by_width) {
+  auto const parts = [&](LeafShape const& shape) {
+    return (shape.lay.long_side == Axis::left_right) == by_width ? shape.log_long : shape.log_short;
+  };
+  auto const before = [&](LeafShape const& a, LeafShape const& b) {
+    return a.lay.long_side != b.lay.long_side ? a.lay.long_side < b.lay.long_side : parts(a) < parts(b);
+  };
+  std::vector<LeafShape const*> sorted;
+  for (auto const& shape : leaf_shapes()) {
+    auto at = sorted.size();
+    while (at > 0 && before(shape, *sorted[at - 1])) --at;
+    sorted.insert(sorted.begin() + static_cast<std::ptrdiff_t>(at), &shape);
+  }
+  return sorted;
+}
+inline std::vector<LeafShape const*> const& shapes_by_height() {
+  static auto const shapes = sort_shapes(false);
+  return shapes;
+}
+inline std::vector<LeafShape const*> const& shapes_by_width() {
+  static auto const shapes = sort_shapes(true);
+  return shapes;
+}
+
+} // namespace detail
 } // namespace v0
 } // namespace bifolium

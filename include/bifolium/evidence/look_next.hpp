@@ -4,7 +4,7 @@
 /// the uncertainty over formats (its entropy) shrinks on average, times the chance that the sign can be seen at all.
 #pragma once
 
-#include <bifolium/evidence/counted_signs.hpp>
+#include <bifolium/evidence/scheme_likelihood.hpp>
 #include <bifolium/evidence/tally.hpp>
 
 #include <cmath>
@@ -71,12 +71,12 @@ inline std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, 
     consider(Sign::chain_lines, look.learnt(2, [](Tally const& t, std::size_t o) {
       return o == 0 ? t.vertical : t.together - t.vertical;
     }));
-  if (paper && !signs.has(Sign::watermark) && !signs.has(Sign::leaves))
+  if (signs.mark_open())
     consider(Sign::watermark, look.learnt(7, [](Tally const& t, std::size_t o) { return t.marks[o + 1]; }));
   if (!signs.has(Sign::gathering)) {
     constexpr int sizes[]{2, 4, 6, 8, 10, 12, 16, 18, 24};
     consider(Sign::gathering, look.learnt(9, [&](Tally const& t, std::size_t o) {
-      return gathering_likelihood(*t.candidate.kind, sizes[o], {}, early, parameters);
+      return gathering_likelihood(*t.kind, sizes[o], {}, early, parameters);
     }));
   }
   if (!signs.has(Sign::type_page)) {
@@ -91,7 +91,7 @@ inline std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, 
   }
   if (paper && !signs.has(Sign::point_hole) && !signs.has(Sign::leaves))
     consider(Sign::point_hole, parameters.holes_visible * look.learnt(5, [&](Tally const& t, std::size_t o) {
-      return hole_likelihood(scheme_facts()[static_cast<std::size_t>(t.candidate.kind->schemes.front())],
+      return hole_likelihood(scheme_facts()[static_cast<std::size_t>(t.kind->schemes.front())],
                              static_cast<HolePlace>(o + 1), parameters.edge_right);
     }));
   return next;

@@ -15,6 +15,7 @@ namespace detail {
 /// How far the signs of the paper can be trusted in the years and the place.
 struct Trustworthiness {
   double chains{}, mark_in_place{}, second_mark{};
+  friend constexpr bool operator==(Trustworthiness const&, Trustworthiness const&) = default;
 };
 inline Trustworthiness trustworthiness(When years, Region place, EvidenceParameters const& p) {
   int const year = (years.from + years.to) / 2;
@@ -43,34 +44,58 @@ inline double mark_taken_for(MarkPlace there, MarkPlace seen, double in_place) {
   if (there == MarkPlace::absent || seen == MarkPlace::absent) return there == seen ? 1 : 0;
   return there == seen ? in_place : (1 - in_place) / 5;
 }
+/// How far the place of a mark can be trusted, in the mean over periods of a given weight: the sums of the weights, of the
+/// weights of paper with a second mark, of marks in place, and of both together. Likelihoods of one mark are straight lines in
+/// each, so the mean over the periods needs no more than these four.
+struct MarkTrust {
+  double all{}, second{}, in_place{}, second_in_place{};
+
+  void add(Trustworthiness const& trust, double weight) {
+    all += weight;
+    second += weight * trust.second_mark;
+    in_place += weight * trust.mark_in_place;
+    second_in_place += weight * trust.second_mark * trust.mark_in_place;
+  }
+};
+/// One mark, of paper that may have a second one. pre: `seen` is known.
+inline double mark_likelihood(LeafShape const& shape, MarkPlace seen, MarkTrust const& trust, double marked) {
+  auto const none_of_one = shape.mark(MarkPlace::absent), none_of_two = shape.either_mark(MarkPlace::absent);
+  auto const single = trust.all - trust.second;
+  if (seen == MarkPlace::absent)
+    return (1 - marked) * trust.all + marked * (single * none_of_one + trust.second * none_of_two);
+  auto const placed = [](double absent, double here, double all, double in) {
+    return in * here + (all - in) * (1 - absent - here) / 5;
+  };
+  return marked * (placed(none_of_one, shape.mark(seen), single, trust.in_place - trust.second_in_place) +
+                   placed(none_of_two, shape.either_mark(seen), trust.second, trust.second_in_place));
+}
 /// The place of the watermark and, where it was looked for in the same leaf, of the countermark.
 inline double marks_likelihood(LeafShape const& shape, MarkPlace watermark, MarkPlace countermark,
                                Trustworthiness const& trust, double marked) {
-  if (watermark == MarkPlace::unknown && countermark == MarkPlace::unknown) return 1;
   auto const in = trust.mark_in_place, second = trust.second_mark;
-  auto const placed = [&](double absent, double here) { return in * here + (1 - in) * (1 - absent - here) / 5; };
   constexpr auto absent = MarkPlace::absent;
   if (countermark == MarkPlace::unknown) {
-    auto const one = shape.mark(absent), two = shape.either_mark(absent);
-    if (watermark == absent) return 1 - marked + marked * ((1 - second) * one + second * two);
-    return marked *
-           ((1 - second) * placed(one, shape.mark(watermark)) + second * placed(two, shape.either_mark(watermark)));
+    if (watermark == MarkPlace::unknown) return 1;
+    return mark_likelihood(shape, watermark, {1, second, in, second * in}, marked);
+  }
+  std::array<double, 8> first_taken{}, second_taken{};
+  for (std::size_t there = 1; there < 8; ++there) {
+    auto const place = static_cast<MarkPlace>(there);
+    first_taken[there] = watermark == MarkPlace::unknown ? 1 : mark_taken_for(place, watermark, in);
+    second_taken[there] = mark_taken_for(place, countermark, in);
   }
   double both = 0;
   for (std::size_t a = 1; a < 8; ++a)
-    for (std::size_t b = 1; b < 8; ++b) {
-      auto const w = watermark == MarkPlace::unknown ? 1 : mark_taken_for(static_cast<MarkPlace>(a), watermark, in);
-      both += shape.marks[a][b] * w * mark_taken_for(static_cast<MarkPlace>(b), countermark, in);
-    }
+    for (std::size_t b = 1; b < 8; ++b) both += shape.marks[a][b] * first_taken[a] * second_taken[b];
   if (countermark != absent) return marked * second * both;
-  auto const single = marks_likelihood(shape, watermark, MarkPlace::unknown, {trust.chains, in, 0}, marked);
+  auto const single = watermark == MarkPlace::unknown ? 1 : mark_likelihood(shape, watermark, {1, 0, in, 0}, marked);
   return (1 - second) * single + second * marked * both + (watermark == absent ? second * (1 - marked) : 0);
 }
 
 inline double gathering_likelihood(LeafShape const& shape, std::optional<int> seen, std::optional<int> other,
                                    bool early, EvidenceParameters const& p) {
   if (!seen) return 1;
-  auto const leaves = shape.format.leaves_to_sheet().value_or(0);
+  auto const leaves = shape.leaves;
   auto const at_least = [&](double share) { return p.least_gathering + (1 - p.least_gathering) * share; };
   if (other && *other != *seen) return at_least(alternating_share(leaves, *seen, *other));
   auto const share = gathering_share(leaves, *seen, early);
@@ -78,136 +103,6 @@ inline double gathering_likelihood(LeafShape const& shape, std::optional<int> se
   bool const made = *seen < 32 && (shape.gatherings >> static_cast<unsigned>(*seen) & 1U) != 0;
   return made ? 0.2 : p.least_gathering;
 }
-
-/// How many leaves of the scheme look so, of those of which it can be seen.
-template <class Look> double share_of_leaves(SchemeFacts const& facts, Look look) {
-  double sum = 0, leaves = 0;
-  for (auto const& gathering : facts.gatherings)
-    for (auto const& leaf : gathering) sum += look(leaf), leaves += 1;
-  return sum / leaves;
-}
-/// Edges the binder has left, all of one leaf.
-inline double edges_likelihood(SchemeFacts const& facts, Seen const& seen, double right) {
-  std::array<EdgeSeen, 3> const edges{seen.head, seen.tail, seen.fore_edge};
-  auto const share = share_of_leaves(facts, [&](LeafFacts const& leaf) {
-    double p = 1;
-    for (std::size_t i = 0; i < 3; ++i) {
-      auto const& edge = leaf.edges[i];
-      auto const there = edges[i] == EdgeSeen::bolt          ? (edge.bolt ? 1.0 : 0.0)
-                         : edges[i] == EdgeSeen::deckle      ? edge.deckle
-                         : edges[i] == EdgeSeen::tranchefile ? edge.tranchefile
-                                                             : 1.0;
-      if (edges[i] != EdgeSeen::unknown) p *= right * there + (1 - right) / 3;
-    }
-    return p;
-  });
-  return share;
-}
-/// Where the points pierced a leaf that has a hole. Where no leaf of a scheme has one (the grid does not say how the
-/// sheet was pierced), nothing is told.
-inline double hole_likelihood(SchemeFacts const& facts, HolePlace seen, double right) {
-  auto const pierced = share_of_leaves(facts, [](LeafFacts const& leaf) {
-    return leaf.holes[0] != HolePlace::unknown || leaf.holes[1] != HolePlace::unknown ? 1.0 : 0.0;
-  });
-  if (!(pierced > 0)) return 0.2;
-  auto const here = share_of_leaves(
-      facts, [&](LeafFacts const& leaf) { return leaf.holes[0] == seen || leaf.holes[1] == seen ? 1.0 : 0.0; });
-  return right * here / pierced + (1 - right) / 5;
-}
-
-/// The marks and chain lines of several leaves of one gathering of a scheme: each sheet may lie either way, may have turned
-/// chains, and one or two marks; the paper is marked or not for all alike.
-class PatternLikelihood {
-  LeavesSeen const& seen_;
-  Trustworthiness trust_;
-  double marked_;
-
-  static bool shown(LeafSeen const& one) { return one.leaf != 0; }
-  /// One leaf, its sheet lying so.
-  [[nodiscard]] double leaf(LeafFacts const& facts, LeafSeen const& seen, std::size_t lie, bool turned, bool marked,
-                            bool second) const {
-    constexpr double slip = 0.005; // of one leaf in a sheet
-    double p = 1;
-    if (seen.chain_lines == ChainLines::vertical || seen.chain_lines == ChainLines::horizontal)
-      p *= (facts.chain_lines == seen.chain_lines) != turned ? 1 - slip : slip;
-    if (seen.mark == MarkPlace::unknown) return p;
-    auto there = marked ? facts.watermark[lie] : MarkPlace::absent;
-    if (marked && second && there == MarkPlace::absent) there = facts.countermark[lie];
-    if (there == MarkPlace::absent || seen.mark == MarkPlace::absent) return p * (there == seen.mark ? 1 - slip : slip);
-    return p * mark_taken_for(there, seen.mark, trust_.mark_in_place);
-  }
-  /// All leaves of the `quire`-th of the sheets that make up the gathering. `within` gives the place of a leaf of the
-  /// gathering seen in the gathering of the scheme, or 0 if it is of another sheet.
-  template <class Within>
-  [[nodiscard]] double sheet(std::vector<LeafFacts> const& gathering, Within within, bool marked, bool second) const {
-    double all = 0;
-    for (bool turned : {false, true})
-      for (std::size_t lie = 0; lie < 2; ++lie) {
-        double p = (turned ? 1 - trust_.chains : trust_.chains) / 2;
-        for (auto const& one : seen_) {
-          if (!shown(one)) break;
-          if (int const k = within(one.leaf); k > 0)
-            p *= leaf(gathering[static_cast<std::size_t>(k - 1)], one, lie, turned, marked, second);
-        }
-        all += p;
-      }
-    return all;
-  }
-  /// The gathering of a scheme, or several of it one inside another.
-  [[nodiscard]] double gathering(SchemeFacts const& facts, std::vector<LeafFacts> const& gathering, int leaves,
-                                 bool marked, bool second) const {
-    auto const unit = static_cast<int>(gathering.size());
-    double p = 1;
-    if (unit == leaves) {
-      for (int s = 0; s < facts.sheets; ++s)
-        p *= sheet(
-            gathering, [&](int k) { return gathering[static_cast<std::size_t>(k - 1)].sheet == s ? k : 0; }, marked,
-            second);
-      return p;
-    }
-    auto const half = unit / 2;
-    for (int quire = 0; quire < leaves / unit; ++quire)
-      p *= sheet(
-          gathering,
-          [&](int k) {
-            int const from_outside = k <= leaves / 2 ? k : leaves + 1 - k; // the bifolium, counted from outside
-            if ((from_outside - 1) / half != quire) return 0;
-            int const bifolium = from_outside - quire * half;
-            return k <= leaves / 2 ? bifolium : unit + 1 - bifolium;
-          },
-          marked, second);
-    return p;
-  }
-
-public:
-  PatternLikelihood(LeavesSeen const& seen, Trustworthiness const& trust, double marked)
-      : seen_{seen}, trust_{trust}, marked_{marked} {}
-
-  /// A leaf as it comes: half of them without a mark, the marks anywhere, the chains either way.
-  [[nodiscard]] double by_chance() const {
-    double p = 1;
-    for (auto const& one : seen_) {
-      if (!shown(one)) break;
-      if (one.chain_lines == ChainLines::vertical || one.chain_lines == ChainLines::horizontal) p *= 0.5;
-      if (one.mark != MarkPlace::unknown) p *= one.mark == MarkPlace::absent ? 0.6 : 0.4 / 6;
-    }
-    return p;
-  }
-  /// Over the gatherings of the scheme that have as many leaves, or can be quired to as many; nothing when none can.
-  [[nodiscard]] std::optional<double> of(SchemeFacts const& facts, int leaves) const {
-    double sum = 0;
-    int fitting = 0;
-    for (auto const& one : facts.gatherings) {
-      auto const unit = static_cast<int>(one.size());
-      if (unit != leaves && (unit % 2 != 0 || leaves % unit != 0 || facts.sheets != 1)) continue;
-      ++fitting;
-      sum += marked_ * (1 - trust_.second_mark) * gathering(facts, one, leaves, true, false) +
-             marked_ * trust_.second_mark * gathering(facts, one, leaves, true, true) +
-             (1 - marked_) * gathering(facts, one, leaves, false, false);
-    }
-    return fitting > 0 ? std::optional{sum / fitting} : std::nullopt;
-  }
-};
 
 } // namespace detail
 } // namespace v0

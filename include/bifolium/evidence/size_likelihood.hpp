@@ -2,12 +2,14 @@
 /// How likely the size of a leaf is, if it came of a given sheet: the uncut leaf by geometry, less what binders cut away.
 /// The losses of height and width go together, and their tails are heavy: a multivariate t with six degrees of freedom,
 /// whose powers are whole (4 in the plane, 3 1/2 on the line), so that no logarithm is taken of any sheet while ranking.
+///
+/// Losses are differences of natural logarithms: -0.1 is a tenth of the height gone, whatever the height. So the uncut
+/// leaf is the sheet less the logarithm of how many parts its side is divided into, and a kind of leaf asks two hundred
+/// sheets with additions and one division each.
 #pragma once
 
 #include <bifolium/evidence/leaf_shape.hpp>
-#include <bifolium/evidence/parameters.hpp>
-#include <bifolium/evidence/priors.hpp>
-#include <bifolium/paper/sheet_sizes.hpp>
+#include <bifolium/evidence/possible_sheets.hpp>
 
 #include <cmath>
 
@@ -15,11 +17,16 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The density of a loss, made ready: `k / (1 + a x² + b xy + c y²)^4` about the mean, in height, in width, or in both.
+constexpr double fourth_power(double x) { return x * x * (x * x); }
+
+/// The density of a loss, made ready: `peak / base^4` in the plane, with `base = 1 + a x² + b xy + c y²` about the mean;
+/// `peak / base^(7/2)` on the line, where only the height or only the width was measured.
 class LossDensity {
-  double height_, width_, a_, b_, c_, plane_, line_height_, line_width_, inverse_height_, inverse_width_;
+  double height_, width_, a_, b_, c_, inverse_height_, inverse_width_;
 
 public:
+  double peak, peak_of_height, peak_of_width;
+
   explicit LossDensity(TrimModel const& trim) : height_{trim.height}, width_{trim.width} {
     constexpr double nu = trim_tails, two_pi = 6.28318530717958647692;
     constexpr double peak_of_line = 0.3827; // of the t density with six degrees of freedom
@@ -27,239 +34,191 @@ public:
     a_ = trim.width_variance / determinant / nu;
     b_ = -2 * trim.covariance / determinant / nu;
     c_ = trim.height_variance / determinant / nu;
-    plane_ = 1 / (two_pi * std::sqrt(determinant));
-    line_height_ = peak_of_line / std::sqrt(trim.height_variance);
-    line_width_ = peak_of_line / std::sqrt(trim.width_variance);
     inverse_height_ = 1 / (nu * trim.height_variance);
     inverse_width_ = 1 / (nu * trim.width_variance);
+    peak = 1 / (two_pi * std::sqrt(determinant));
+    peak_of_height = peak_of_line / std::sqrt(trim.height_variance);
+    peak_of_width = peak_of_line / std::sqrt(trim.width_variance);
   }
-  [[nodiscard]] double of_both(double height, double width) const {
+  [[nodiscard]] double base(double height, double width) const {
     auto const x = height - height_, y = width - width_;
-    auto const base = 1 + a_ * x * x + b_ * x * y + c_ * y * y;
-    auto const square = base * base;
-    return plane_ / (square * square);
+    return 1 + x * (a_ * x + b_ * y) + c_ * y * y;
   }
-  [[nodiscard]] double of_height(double height) const {
-    return on_line(line_height_, inverse_height_, height - height_);
+  [[nodiscard]] double base_of_height(double height) const {
+    auto const x = height - height_;
+    return 1 + x * x * inverse_height_;
   }
-  [[nodiscard]] double of_width(double width) const { return on_line(line_width_, inverse_width_, width - width_); }
+  [[nodiscard]] double base_of_width(double width) const {
+    auto const y = width - width_;
+    return 1 + y * y * inverse_width_;
+  }
+};
+
+/// What copies of one description have lost: one density, the same on every sheet.
+struct OneLoss {
+  static constexpr bool by_kind = false; // whether it depends on the kind of leaf
+  LossDensity loss;
+  [[nodiscard]] double of_both(std::size_t, double h, double w) const {
+    return loss.peak / fourth_power(loss.base(h, w));
+  }
+  [[nodiscard]] double of_height(std::size_t, double h) const {
+    auto const base = loss.base_of_height(h);
+    return loss.peak_of_height * std::sqrt(base) / fourth_power(base);
+  }
+  [[nodiscard]] double of_width(std::size_t, double w) const {
+    auto const base = loss.base_of_width(w);
+    return loss.peak_of_width * std::sqrt(base) / fourth_power(base);
+  }
+};
+/// A mixture of two densities, one for the share of copies that were cropped and nobody said so. The two fractions are
+/// brought to one, since a division costs as much as all the rest.
+struct MixedLoss {
+  static constexpr bool by_kind = false;
+  LossDensity usual, cropped;
+  double share; ///< of the cropped, 0 to 1
+  [[nodiscard]] double of_both(std::size_t, double h, double w) const {
+    return fraction(usual.peak, fourth_power(usual.base(h, w)), cropped.peak, fourth_power(cropped.base(h, w)));
+  }
+  [[nodiscard]] double of_height(std::size_t, double h) const {
+    auto const p = usual.base_of_height(h), q = cropped.base_of_height(h);
+    return fraction(usual.peak_of_height * std::sqrt(p), fourth_power(p), cropped.peak_of_height * std::sqrt(q),
+                    fourth_power(q));
+  }
+  [[nodiscard]] double of_width(std::size_t, double w) const {
+    auto const p = usual.base_of_width(w), q = cropped.base_of_width(w);
+    return fraction(usual.peak_of_width * std::sqrt(p), fourth_power(p), cropped.peak_of_width * std::sqrt(q),
+                    fourth_power(q));
+  }
 
 private:
-  static double on_line(double peak, double inverse, double x) {
-    auto const base = 1 + x * x * inverse;
-    return peak / (base * base * base * std::sqrt(base));
+  [[nodiscard]] double fraction(double a, double p, double b, double q) const {
+    return ((1 - share) * a * q + share * b * p) / (p * q);
   }
 };
-
-/// The sheets that may be meant, side by side for the loops that ask each of them, and how common each is in every period.
-struct PossibleSheets {
-  static constexpr std::size_t most = std::size(sheet_table::rows), periods = std::tuple_size_v<PriorsByPeriod>;
-  std::size_t count{};
-  std::array<double, most> along, across; ///< logarithms of the long and short side in mm, of the first `count`
-  std::array<millimetres, most> long_side, short_side;
-  std::array<char const*, most> name;
-  std::array<std::array<double, most>, periods> weight; ///< of a period, they add up to 1 or are all nothing
-
-  PossibleSheets() {} // what is not counted is not read, and filling it costs more than the question
-
-  std::size_t add(char const* called, millimetres longer, millimetres shorter, double log_longer, double log_shorter) {
-    along[count] = log_longer, across[count] = log_shorter, name[count] = called;
-    long_side[count] = longer, short_side[count] = shorter;
-    for (auto& one : weight) one[count] = 0;
-    return count++;
-  }
+/// The fifteenth century: as usual on any of the sheets, and otherwise on the last, which stands for what is not as usual.
+struct EarlyLoss {
+  static constexpr bool by_kind = true;
+  OneLoss usual, unusual;
+  [[nodiscard]] OneLoss const& on(std::size_t i) const { return i + 1 < early_sheets.size() ? usual : unusual; }
+  [[nodiscard]] double of_both(std::size_t i, double h, double w) const { return on(i).of_both(i, h, w); }
+  [[nodiscard]] double of_height(std::size_t i, double h) const { return on(i).of_height(i, h); }
+  [[nodiscard]] double of_width(std::size_t i, double w) const { return on(i).of_width(i, w); }
 };
 
-/// Logarithms of the sides of a row of the table, taken once a program.
-struct LogSides {
-  double long_side, short_side;
-};
-inline LogSides const* log_sides() {
-  static auto const all = [] {
-    std::array<LogSides, PossibleSheets::most> sides{};
-    for (std::size_t i = 0; i < sides.size(); ++i)
-      sides[i] = {std::log(sheet_table::rows[i].long_side().count()),
-                  std::log(sheet_table::rows[i].short_side().count())};
-    return sides;
-  }();
-  return all.data();
-}
+/// The measures of a leaf as logarithms; of the type page, less what is usual, so that it is a height of the uncut leaf.
+struct LogMeasures {
+  std::optional<double> height, width, type;
 
-/// How common a sheet of this long side was in the years, judged by four classes of size.
-inline double share_of_sheet(EvidenceParameters const& parameters, int year, double log_long_side) {
-  constexpr double ends[3]{6.174, 6.328, 6.522}; // logarithms of 480, 560 and 680 mm, midway between the early sheets
-  std::size_t c = 0;
-  while (c < 3 && log_long_side > ends[c]) ++c;
-  if (year > 1600) return parameters.late_sheets[year <= 1800 ? 0 : 1][c];
-  double share = 0;
-  for (auto const& format : parameters.undated_shares.of) share += format[c];
-  return share;
-}
-
-/// Gathers the sheets of one period after another; those met before are only weighed.
-class SheetGatherer {
-  PossibleSheets& sheets_;
-  EvidenceParameters const& parameters_;
-  std::array<std::int16_t, PossibleSheets::most> at_{}; ///< of a row of the table, the number it has here and 1
-
-  bool take(std::size_t period, SheetSizes const& from, std::optional<int> year) {
-    double all = 0;
-    auto const* const logarithms = log_sides();
-    auto& weights = sheets_.weight[period];
-    for (auto const& size : from) {
-      if (!size.is_of_sheets()) continue;
-      auto const row = static_cast<std::size_t>(&size - std::begin(sheet_table::rows));
-      auto const& sides = logarithms[row];
-      if (at_[row] == 0)
-        at_[row] = static_cast<std::int16_t>(
-            sheets_.add(size.name, size.long_side(), size.short_side(), sides.long_side, sides.short_side) + 1);
-      auto weight = size.trust == Trust::from_memory ? 0.7 : 1.0;
-      if (year) weight *= share_of_sheet(parameters_, *year, sides.long_side);
-      weights[static_cast<std::size_t>(at_[row]) - 1] = weight;
-      all += weight;
-    }
-    if (!(all > 0)) return false;
-    for (std::size_t i = 0; i < sheets_.count; ++i) weights[i] /= all;
-    return true;
+  LogMeasures(Seen const& seen, EvidenceParameters const& parameters)
+      : height{logarithm(seen.height)}, width{logarithm(seen.width)}, type{logarithm(seen.type_height)} {
+    if (type) *type -= parameters.type_of_uncut;
   }
 
-public:
-  SheetGatherer(PossibleSheets& sheets, EvidenceParameters const& parameters)
-      : sheets_{sheets}, parameters_{parameters} {}
-
-  /// The caller's sheets, taken alike.
-  void take(std::size_t period, SheetSizes const& sizes) { take(period, sizes, std::nullopt); }
-  /// The sheets of the years and the place. A name in a list is not a ream in the shop: large sheets were the exception,
-  /// and are weighed as one.
-  void take(std::size_t period, When years, Region place) {
-    auto const year = (years.from + years.to) / 2;
-    if (take(period, usable_for({years.from, years.to}, place), year)) return;
-    if (take(period, usable_for({years.from, years.to}, Region::anywhere), year)) return;
-    take(period, usable_for({1500, 1850}, Region::anywhere), year);
-  }
-};
-
-/// 2°, 4° or 8°, for the numbers fitted on these; other formats are taken as octavo, and a broadside as folio.
-constexpr std::size_t early_format(int leaves) { return leaves <= 2 ? 0 : leaves == 4 ? 1 : 2; }
-
-/// Joint shares of formats and sheets in the fifteenth century, over the years given; over most of it, as undated.
-inline EarlyShares early_shares_of(When years, EvidenceParameters const& parameters) {
-  int from = 1440, met = 0;
-  double all = 0;
-  EarlyShares shares;
-  for (std::size_t p = 0; p < early_periods.size(); ++p) {
-    auto const common = (std::min)(early_periods[p], years.to) - (std::max)(from, years.from) + 1;
-    from = early_periods[p] + 1;
-    if (common <= 0) continue;
-    ++met;
-    all += common;
-    for (std::size_t f = 0; f < 3; ++f)
-      for (std::size_t s = 0; s < early_sheets.size(); ++s)
-        shares.of[f][s] += common * parameters.early_shares[p].of[f][s];
-  }
-  if (met == 0 || met > 3) return parameters.undated_shares;
-  for (auto& format : shares.of)
-    for (auto& one : format) one /= all;
-  return shares;
-}
-
-/// What the sheets say of one kind of leaf: likelihoods of size and type page, alone and together.
-struct SizeAnswer {
-  double size{1}, type{1}, together{1};
-  std::size_t best{}; ///< the sheet that explains it best
-};
-using SizeAnswers = std::array<SizeAnswer, PossibleSheets::periods>;
-
-/// A mixture of two densities, one for the share of copies that were cropped and nobody said so.
-struct LossMixture {
-  LossDensity usual, cropped;
-  double share;
-  [[nodiscard]] double of_both(double h, double w) const {
-    return (1 - share) * usual.of_both(h, w) + share * cropped.of_both(h, w);
-  }
-  [[nodiscard]] double of_height(double h) const {
-    return (1 - share) * usual.of_height(h) + share * cropped.of_height(h);
-  }
-  [[nodiscard]] double of_width(double w) const {
-    return (1 - share) * usual.of_width(w) + share * cropped.of_width(w);
-  }
-};
-
-/// The measures of a leaf, asked of each sheet.
-class MeasuresAsked {
-  EvidenceParameters const& parameters_;
-  std::optional<double> log_height_, log_width_, log_type_;
-
+private:
   static std::optional<double> logarithm(std::optional<millimetres> length) {
     return length ? std::optional{std::log(length->count())} : std::nullopt;
   }
-  using Numbers = std::array<double, PossibleSheets::most>;
+};
 
-  template <class Loss>
-  void ask_each(PossibleSheets const& sheets, LeafShape const& shape, Numbers& answers, Loss loss) const {
-    bool const upright = shape.lay.long_side == Axis::left_right;
-    auto const& heights = upright ? sheets.across : sheets.along;
-    auto const& widths = upright ? sheets.along : sheets.across;
-    auto const height = log_height_.value_or(0) + (upright ? shape.log_short : shape.log_long);
-    auto const width = log_width_.value_or(0) + (upright ? shape.log_long : shape.log_short);
-    for (std::size_t i = 0; i < sheets.count; ++i) answers[i] = loss(i, height - heights[i], width - widths[i]);
-  }
-  template <class Density>
-  void ask_size(PossibleSheets const& sheets, LeafShape const& shape, Numbers& answers, Density density,
-                double floor) const {
-    if (log_height_ && log_width_)
-      ask_each(sheets, shape, answers,
-               [&](std::size_t i, double h, double w) { return density(i).of_both(h, w) + floor; });
-    else if (log_height_)
-      ask_each(sheets, shape, answers,
-               [&](std::size_t i, double h, double) { return density(i).of_height(h) + floor; });
-    else if (log_width_)
-      ask_each(sheets, shape, answers, [&](std::size_t i, double, double w) { return density(i).of_width(w) + floor; });
-    else
-      for (std::size_t i = 0; i < sheets.count; ++i) answers[i] = 1;
-  }
-  void ask_type(PossibleSheets const& sheets, LeafShape const& shape, Numbers& answers) const {
-    bool const upright = shape.lay.long_side == Axis::left_right;
-    auto const& heights = upright ? sheets.across : sheets.along;
-    auto const from = *log_type_ - parameters_.type_of_uncut + (upright ? shape.log_short : shape.log_long);
-    auto const half = 0.5 / parameters_.type_of_uncut_variance;
-    for (std::size_t i = 0; i < sheets.count; ++i) {
-      auto const x = from - heights[i];
-      answers[i] = std::exp(-x * x * half) + parameters_.least_type;
+/// What the sheets of a period say of one kind of leaf: likelihoods of size and type page, alone and together.
+struct SizeAnswer {
+  double size{1}, type{1}, together{1};
+};
+
+/// The measures of a leaf, asked of each sheet for one kind of leaf after another. The answers of the sheets stay until the
+/// next kind is asked; each period weighs them. What a height alone says, of the leaf or its type page, or a width alone,
+/// stays for kinds that have the same.
+class SheetsAsked {
+  using Numbers = PossibleSheets::Numbers;
+  LogMeasures measures_;
+  EvidenceParameters const& parameters_;
+  double no_type_; // beyond this many logarithms a type page adds nothing
+  bool upright_{}; // of the kind asked before
+  double height_parts_{}, width_parts_{};
+  std::size_t count_{};
+  Numbers size_, type_, together_; // of the first `count_`; those of type pages only where one was measured
+
+  template <class Likelihood> static void each(Numbers& answers, std::size_t count, Likelihood likelihood) {
+    for (std::size_t i = 0; i < count; i += PossibleSheets::step) {
+      std::array<double, PossibleSheets::step> some;
+      for (std::size_t k = 0; k < some.size(); ++k) some[k] = likelihood(i + k);
+      for (std::size_t k = 0; k < some.size(); ++k) answers[i + k] = some[k];
     }
+  }
+  void ask_type(Numbers const& heights, double type) {
+    auto const half = 0.5 / parameters_.type_of_uncut_variance;
+    for (std::size_t i = 0; i < count_; ++i) {
+      auto const x = type - heights[i];
+      type_[i] = (std::abs(x) < no_type_ ? std::exp(-x * x * half) : 0) + parameters_.least_type;
+    }
+  }
+  [[nodiscard]] static double mean(Numbers const& answers, PossibleSheets::Shares const& shares) {
+    double a = 0, b = 0, c = 0, d = 0; // four sums, so that none waits for the other
+    for (std::size_t i = 0; i < shares.end; i += 4) {
+      a += shares.weight[i] * answers[i], b += shares.weight[i + 1] * answers[i + 1];
+      c += shares.weight[i + 2] * answers[i + 2], d += shares.weight[i + 3] * answers[i + 3];
+    }
+    return (a + b + (c + d)) / shares.all;
   }
 
 public:
-  MeasuresAsked(Seen const& seen, EvidenceParameters const& parameters)
-      : parameters_{parameters}, log_height_{logarithm(seen.height)},
-        log_width_{logarithm(seen.width)}, log_type_{logarithm(seen.type_height)} {}
+  /// A type page is likelier than `least_type` by exp(-x²/2v). Where that is less than half a unit in the last place of
+  /// `least_type`, the sum is `least_type` to the last bit, so the exponential is not taken: nothing is lost by it.
+  SheetsAsked(Seen const& seen, EvidenceParameters const& parameters)
+      : measures_{seen, parameters}, parameters_{parameters}, no_type_{HUGE_VAL} {
+    constexpr double bits = 54 * 0.69314718055994531; // a double has 53
+    if (measures_.type && parameters.least_type > 0)
+      no_type_ = std::sqrt(2 * parameters.type_of_uncut_variance * (bits - std::log(parameters.least_type)));
+  }
 
-  /// How likely the measures are under each period's sheets; `density(i)` gives the density of losses on sheet i, `floor`
-  /// is the least that any size is worth.
-  template <class Density>
-  [[nodiscard]] SizeAnswers ask(PossibleSheets const& sheets, LeafShape const& shape,
-                                std::array<bool, PossibleSheets::periods> const& asked, Density density,
-                                double floor) const {
-    Numbers of_size, of_type;
-    ask_size(sheets, shape, of_size, density, floor);
-    if (log_type_) ask_type(sheets, shape, of_type);
-    SizeAnswers answers{};
-    for (std::size_t p = 0; p < answers.size(); ++p) {
-      if (!asked[p]) continue;
-      auto const& weight = sheets.weight[p];
-      SizeAnswer answer{0, log_type_ ? 0.0 : 1.0, 0, 0};
-      double best = -1;
-      for (std::size_t i = 0; i < sheets.count; ++i) {
-        if (!(weight[i] > 0)) continue; // a sheet of other periods
-        auto both = weight[i] * of_size[i];
-        answer.size += both;
-        if (log_type_) answer.type += weight[i] * of_type[i], both *= of_type[i];
-        answer.together += both;
-        if (both > best) best = both, answer.best = i;
-      }
-      answers[p] = answer;
+  /// `loss` gives the density of what was lost on a sheet, `floor` is the least that any size is worth.
+  template <class Loss> void ask(PossibleSheets const& sheets, LeafShape const& shape, Loss const& loss, double floor) {
+    bool const upright = shape.lay.long_side == Axis::left_right;
+    auto const& heights = upright ? sheets.across : sheets.along;
+    auto const& widths = upright ? sheets.along : sheets.across;
+    auto const height_parts = upright ? shape.log_short : shape.log_long;
+    auto const width_parts = upright ? shape.log_long : shape.log_short;
+    auto const height = measures_.height.value_or(0) + height_parts;
+    auto const width = measures_.width.value_or(0) + width_parts;
+    bool const same_side = count_ != 0 && upright == upright_;
+    bool const same_height = same_side && height_parts == height_parts_;
+    bool const same_width = same_side && width_parts == width_parts_;
+    upright_ = upright, height_parts_ = height_parts, width_parts_ = width_parts;
+    count_ = sheets.count;
+    if (measures_.height && measures_.width)
+      each(size_, count_,
+           [&](std::size_t i) { return loss.of_both(i, height - heights[i], width - widths[i]) + floor; });
+    else if (measures_.width && (!same_width || loss.by_kind))
+      each(size_, count_, [&](std::size_t i) { return loss.of_width(i, width - widths[i]) + floor; });
+    else if (measures_.height && (!same_height || loss.by_kind))
+      each(size_, count_, [&](std::size_t i) { return loss.of_height(i, height - heights[i]) + floor; });
+    else if (!measures_.height && !measures_.width && !same_side)
+      each(size_, count_, [](std::size_t) { return 1.0; });
+    if (!measures_.type) return;
+    if (!same_height) ask_type(heights, *measures_.type + height_parts);
+    for (std::size_t i = 0; i < count_; ++i) together_[i] = size_[i] * type_[i];
+  }
+  /// What was answered, in the mean over the sheets of a period.
+  [[nodiscard]] SizeAnswer answer(PossibleSheets::Shares const& shares) const {
+    auto const size = mean(size_, shares);
+    if (!measures_.type) return {size, 1, size};
+    return {size, mean(type_, shares), mean(together_, shares)};
+  }
+  /// The size of which a sheet explains the measures best, how common it was in the period counted in; of equals the
+  /// one first met.
+  [[nodiscard]] std::size_t best(PossibleSheets::Shares const& shares) const {
+    auto const& likelihood = measures_.type ? together_ : size_;
+    std::size_t found = 0;
+    double most = 0;
+    for (std::size_t i = 0; i < shares.end; i += PossibleSheets::step) {
+      std::array<double, PossibleSheets::step> here;
+      for (std::size_t k = 0; k < here.size(); ++k) here[k] = shares.single[i + k] * likelihood[i + k];
+      bool more = false; // seldom, so most steps are passed over together
+      for (auto const one : here) more |= one >= most;
+      for (std::size_t k = 0; k < here.size() && more; ++k)
+        if (here[k] > most || (here[k] == most && shares.met[i + k] < shares.met[found])) most = here[k], found = i + k;
     }
-    return answers;
+    return found;
   }
 };
 
