@@ -237,15 +237,16 @@ public:
 
   /// Storage order: series, duplicate, kind, text, then multiple before letter as in a book (Z before 2A).
   friend constexpr std::strong_ordering operator<=>(Signature const& a, Signature const& b) noexcept {
-    if (auto const c = a.series_ <=> b.series_; c != 0) return c;
-    if (auto const c = a.duplicate_ <=> b.duplicate_; c != 0) return c;
-    if (auto const c = a.mark_ <=> b.mark_; c != 0) return c;
-    if (auto const c = a.beside_ <=> b.beside_; c != 0) return c;
+    if (auto const c = a.series_ <=> b.series_; std::is_neq(c)) return c;
+    if (auto const c = a.duplicate_ <=> b.duplicate_; std::is_neq(c)) return c;
+    if (auto const c = a.mark_ <=> b.mark_; std::is_neq(c)) return c;
+    if (auto const c = a.beside_ <=> b.beside_; std::is_neq(c)) return c;
     for (std::size_t i = 0; i < longest_text; ++i)
-      if (auto const c = static_cast<unsigned char>(a.text_[i]) <=> static_cast<unsigned char>(b.text_[i]); c != 0)
+      if (auto const c = static_cast<unsigned char>(a.text_[i]) <=> static_cast<unsigned char>(b.text_[i]);
+          std::is_neq(c))
         return c;
-    if (auto const c = a.quoted_ <=> b.quoted_; c != 0) return c;
-    if (auto const c = a.multiple_ <=> b.multiple_; c != 0) return c;
+    if (auto const c = a.quoted_ <=> b.quoted_; std::is_neq(c)) return c;
+    if (auto const c = a.multiple_ <=> b.multiple_; std::is_neq(c)) return c;
     return a.letter_ <=> b.letter_;
   }
   friend constexpr bool operator==(Signature const& a, Signature const& b) noexcept {
