@@ -2,6 +2,7 @@
 // Every public value type: how large it is, whether it may be copied byte by byte, and which operators it has. A row that no
 // longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
 #include <bifolium/bifolium.hpp>
+#include <bifolium/paper/sheet_size_sources.hpp>
 
 #include "check.hpp"
 
@@ -63,6 +64,7 @@ template struct Trivial<Expected<Fraction>, 72, equal>;
 template struct Trivial<Fraction, 16, regular | ordered | hashed | printed>;
 template struct Trivial<ShortText<15>, 16, regular | hashed | printed>;
 template struct Trivial<CodePoint, 8, regular>;
+static_assert(std::is_nothrow_copy_constructible_v<BrokenPrecondition>); // as whatever is thrown must be
 
 // paper
 template struct Trivial<millimetres, 8, regular | ordered | hashed | printed>;
@@ -80,6 +82,7 @@ template struct Trivial<Years, 8, regular>;
 template struct Trivial<SheetSize, 48, empty>;
 template struct Trivial<SheetQuery, 32, empty>;
 template struct Trivial<SheetSizes, 40>;
+template struct Trivial<SheetRemark, 24, empty>;
 template struct Trivial<SheetSizes::iterator, 16, regular>;
 
 // leaf
@@ -197,6 +200,7 @@ template struct Trivial<HeightClasses, 40, empty>;
 template struct Trivial<Observation, 296>;
 template struct Trivial<GatheringSizes, 12, regular>;
 template struct Trivial<Priors, 336, empty>;
+template struct Trivial<Priors::Weight, 16, empty>;
 template struct Trivial<PriorsOfYears, 352>;
 template struct Trivial<Reason, 16, empty>;
 template struct Trivial<FormatCandidate, 200, empty>;

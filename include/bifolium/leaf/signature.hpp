@@ -167,8 +167,8 @@ public:
   /// The mark of the same series at another rank. pre: a rank from 1 that does not pass the highest multiple.
   [[nodiscard]] constexpr Signature at_rank(std::int64_t rank, Alphabet alphabet = Alphabet{}) const {
     auto const size = is_latin() ? alphabet.size() : is_letter() ? greek_letters : 1;
-    auto const multiple = (rank - 1) / size + 1;
-    if (rank < 1 || multiple > (mark_ == Mark::number ? highest_number : highest_multiple))
+    auto const multiple = rank < 1 ? 0 : (rank - 1) / size + 1;
+    if (multiple < 1 || multiple > (mark_ == Mark::number ? highest_number : highest_multiple))
       broken("there is no such place in the series");
     auto result = *this;
     result.multiple_ = static_cast<std::uint32_t>(multiple);
