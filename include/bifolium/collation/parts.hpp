@@ -26,7 +26,7 @@ public:
   /// Adds a term; false when there is no room. pre: 1 to 4096 leaves.
   constexpr bool push(int leaves) {
     if (leaves < 1 || leaves > most_leaves_in_gathering) broken("a gathering has from 1 to 4096 leaves");
-    if (size_ == most_terms) return false;
+    if (size_ >= most_terms) return false;
     terms_[size_++] = static_cast<std::uint16_t>(leaves);
     return true;
   }

@@ -211,8 +211,7 @@ constexpr Plan plan_of(SheetMakeUp const& by, Pages pages, bool runs_on) {
   return plan;
 }
 
-constexpr std::optional<Error> what_is_wrong(SheetMakeUp const& by, Pages const& pages) {
-  must_make_leaves(by);
+constexpr std::optional<Error> what_is_wrong(Pages const& pages) {
   constexpr std::int64_t most = 1'000'000'000'000'000;
   std::int64_t sum = 0;
   for (auto number : {pages.text, pages.preliminaries, pages.end_matter, pages.cancel_leaves}) {
@@ -230,7 +229,8 @@ constexpr std::optional<Error> what_is_wrong(SheetMakeUp const& by, Pages const&
 /// one that shares no sheet. error: negative_count, nothing_to_print, number_too_large (more than 10^15 pages).
 /// pre (here and below): `by` is read off a fold, by `make_up`.
 constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
-  if (auto const error = detail::what_is_wrong(by, pages)) return *error;
+  detail::must_make_leaves(by);
+  if (auto const error = detail::what_is_wrong(pages)) return *error;
   auto plan = detail::plan_of(by, pages, how.end_matter_runs_on);
   detail::Arranger{by, how}.arrange(plan);
   return plan;
@@ -238,7 +238,8 @@ constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arra
 
 /// The plan that uses nothing but whole sheets: every matter is filled up with blank leaves. error: as `arrange`.
 constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
-  if (auto const error = detail::what_is_wrong(by, pages)) return *error;
+  detail::must_make_leaves(by);
+  if (auto const error = detail::what_is_wrong(pages)) return *error;
   auto plan = detail::plan_of(by, pages, how.end_matter_runs_on);
   auto const pages_used = 2 * plan.leaves() - plan.blank_pages;
   auto const sheet = by.leaves_to_sheet;
