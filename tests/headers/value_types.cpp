@@ -276,6 +276,27 @@ TEST_CASE("leaves of a book, references and short texts are found again in hashe
   CHECK(words.contains("B"));
 }
 
+TEST_CASE("what is equal hashes alike, however it was written") {
+  auto const alike = [](auto const& a, auto const& b) {
+    REQUIRE(a == b);
+    return std::hash<std::remove_cvref_t<decltype(a)>>{}(a) == std::hash<std::remove_cvref_t<decltype(b)>>{}(b);
+  };
+  CHECK(alike(Fraction{2, 4}, Fraction{1, 2}));
+  CHECK(alike(millimetres{0.0}, millimetres{-0.0}));
+  CHECK(alike(Sheet{315_mm, 445_mm}, Sheet{445_mm, 315_mm}));
+  CHECK(alike(*read_signature("AA"), *read_signature("2A")));
+  CHECK(alike(*read_signature("I"), *read_signature("J"))); // one letter of the 23
+  CHECK(alike(*read_format("8vo"), Format::of(8)));
+  CHECK(alike(Leaf<>{Leaf<8>{3}}, Leaf<>{3, Gathering{8}}));
+  CHECK(alike(Gathering<>{Gathering<8>{}}, Gathering{8}));
+  CHECK(alike(Attested{schemes::octavo}, *Attested::find("8_octavo")));
+  // and a book of many leaves is not piled up on a few hashes
+  std::unordered_set<std::size_t> hashes;
+  for (int leaves = 1; leaves <= 64; ++leaves)
+    for (int k = 1; k <= leaves; ++k) hashes.insert(std::hash<Leaf<>>{}(Gathering{leaves}.leaf(k)));
+  CHECK(hashes.size() == 64 * 65 / 2);
+}
+
 TEST_CASE("references are sorted in the order of the book, recto before verso") {
   auto const formula = read_formula("4°: A–C⁴");
   auto const at = [&](char const* text) { return *read_reference(*formula, text); };

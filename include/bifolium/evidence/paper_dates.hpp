@@ -10,8 +10,12 @@ namespace paper_dates {
 /// The first book on wove paper, the Virgil of 1757 (McMullin, Studies in Bibliography 56).
 inline constexpr int first_wove = 1757;
 /// Double moulds, whose sheets were cut in two so that the chain lines run the other way, late 17th and 18th century
-/// (Povey & Foster, The Library 5/5, by way of Tanselle, Studies in Bibliography 53). Thickest to 1760: proposed.
-inline constexpr int turned_chains_from = 1680, turned_chains_common_to = 1760, turned_chains_to = 1800;
+/// (Povey & Foster, The Library 5/5, by way of Tanselle, Studies in Bibliography 53).
+inline constexpr int turned_chains_from = 1680;
+/// To this year they are met most (proposed).
+inline constexpr int turned_chains_common_to = 1760;
+/// The last year of them.
+inline constexpr int turned_chains_to = 1800;
 /// The British act 34 Geo. III c. 20, in force 1794, moved the marks in the moulds and put dates into them (McMullin).
 inline constexpr int act_of_1794 = 1794;
 /// By about 1830 paper was made by machine (McMullin).
