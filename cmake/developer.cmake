@@ -12,7 +12,9 @@ if(CMAKE_CXX_COMPILER_ID MATCHES "GNU|Clang")
   target_compile_options(
     bifolium_developer
     INTERFACE -Wall -Wextra -Wpedantic -Wconversion -Wsign-conversion -Wshadow -Wold-style-cast -Wdouble-promotion
-              -Wundef -Wcast-qual $<$<BOOL:${BIFOLIUM_WERROR}>:-Werror>
+              -Wundef -Wcast-qual -Wzero-as-null-pointer-constant $<$<BOOL:${BIFOLIUM_WERROR}>:-Werror>
+              # Clang 19 does not know it; where std::size_t has 32 bits, the cast that 64 bits need is useless.
+              $<$<AND:$<CXX_COMPILER_ID:GNU>,$<EQUAL:${CMAKE_SIZEOF_VOID_P},8>>:-Wuseless-cast>
               # g++ 12 warns about std::string's own operator+ (GCC bug 105329); the headers do not use it.
               $<$<CXX_COMPILER_ID:GNU>:-Wno-restrict>)
 endif()

@@ -24,6 +24,8 @@ TEST_CASE("a format string spells a value as a stream does") {
   CHECK(std::format("{} {}", head_up(1), head_down(8)) == "1 8↓");
   CHECK(std::format("{}", LeafAt{1, Leaf<>{3, Gathering<>{8}}}) == "leaf 3 of 8 in gathering 1");
   CHECK(std::format("{}", *read_signature("2K")) == "2K");
+  CHECK(std::format("{}", ShortText<8>{"royal"}) == "royal");
+  CHECK(std::format("{}", Length<Fraction, Inch>{Fraction{43, 4}}) == "10 3/4 in");
 }
 
 TEST_CASE("a column of formats lines up by what is seen, not by bytes") {

@@ -247,7 +247,7 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
        }) {
     for (auto dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(text, dialect);
   }
-  CHECK(read_formula(std::string_view{"A-B8\0C8", 8}).error().problem == Problem::not_utf8);
+  CHECK(read_formula(std::string_view{"A-B8\0C8", 7}).error().problem == Problem::not_utf8);
   CHECK(read_formula("A8(of \xFF)").error().problem == Problem::not_utf8);
   CHECK(read_formula("[A-B8 [C-D8] E8]", dialects::bmc).error().problem == Problem::bracket_not_closed);
   CHECK(leaf_count(*read_formula("*² 2*⁴(-2*4) A⁸")) == 13); // leaf 4 of 2*, not leaf 2

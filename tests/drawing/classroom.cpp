@@ -60,7 +60,7 @@ DrawnBox frame_of(pugi::xml_document const& document, std::string const& kind) {
 }
 DrawnBox number_within(pugi::xml_document const& document, DrawnBox const& area) {
   for (auto const& text : document.select_nodes("//text[@class='page']"))
-    if (auto const box = text_box(text.node()); box.on(area)) return box;
+    if (auto box = text_box(text.node()); box.on(area)) return box;
   FAIL("no page number there");
   return {};
 }

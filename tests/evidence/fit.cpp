@@ -172,9 +172,9 @@ struct Thresholds {
 Thresholds fit_thresholds(std::vector<Copy> const& train) {
   Thresholds found;
   std::ptrdiff_t best = 0;
-  for (double low = 140; low <= 190; low += 2)
-    for (double high = 220; high <= 270; high += 2) {
-      Thresholds const rule{low, high};
+  for (int low = 140; low <= 190; low += 2)
+    for (int high = 220; high <= 270; high += 2) {
+      Thresholds const rule{static_cast<double>(low), static_cast<double>(high)};
       auto const right =
           std::count_if(train.begin(), train.end(), [&](Copy const& c) { return rule.format(c.height) == c.format; });
       if (right > best) best = right, found = rule;

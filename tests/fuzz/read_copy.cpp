@@ -5,7 +5,6 @@
 #include "must.hpp"
 
 using namespace bifolium;
-using fuzz::must;
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
   static Formula const book = *read_formula("8°: π² A–2K⁸ 2L⁴ (−2L4)");

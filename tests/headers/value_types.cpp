@@ -2,6 +2,7 @@
 // Every public value type: how large it is, whether it may be copied byte by byte, and which operators it has. A row that no
 // longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
 #include <bifolium/bifolium.hpp>
+#include <bifolium/paper/sheet_size_sources.hpp>
 
 #include "check.hpp"
 
@@ -63,6 +64,7 @@ template struct Trivial<Expected<Fraction>, 72, equal>;
 template struct Trivial<Fraction, 16, regular | ordered | hashed | printed>;
 template struct Trivial<ShortText<15>, 16, regular | hashed | printed>;
 template struct Trivial<CodePoint, 8, regular>;
+static_assert(std::is_nothrow_copy_constructible_v<BrokenPrecondition>); // as whatever is thrown must be
 
 // paper
 template struct Trivial<millimetres, 8, regular | ordered | hashed | printed>;
@@ -80,6 +82,7 @@ template struct Trivial<Years, 8, regular>;
 template struct Trivial<SheetSize, 48, empty>;
 template struct Trivial<SheetQuery, 32, empty>;
 template struct Trivial<SheetSizes, 40>;
+template struct Trivial<SheetRemark, 24, empty>;
 template struct Trivial<SheetSizes::iterator, 16, regular>;
 
 // leaf
@@ -197,6 +200,7 @@ template struct Trivial<HeightClasses, 40, empty>;
 template struct Trivial<Observation, 296>;
 template struct Trivial<GatheringSizes, 12, regular>;
 template struct Trivial<Priors, 336, empty>;
+template struct Trivial<Priors::Weight, 16, empty>;
 template struct Trivial<PriorsOfYears, 352>;
 template struct Trivial<Reason, 16, empty>;
 template struct Trivial<FormatCandidate, 200, empty>;
@@ -271,6 +275,27 @@ TEST_CASE("leaves of a book, references and short texts are found again in hashe
   std::unordered_set<ShortText<8>> const words{"A", "B", "A"};
   CHECK(words.size() == 2);
   CHECK(words.contains("B"));
+}
+
+TEST_CASE("what is equal hashes alike, however it was written") {
+  auto const alike = [](auto const& a, auto const& b) {
+    REQUIRE(a == b);
+    return std::hash<std::remove_cvref_t<decltype(a)>>{}(a) == std::hash<std::remove_cvref_t<decltype(b)>>{}(b);
+  };
+  CHECK(alike(Fraction{2, 4}, Fraction{1, 2}));
+  CHECK(alike(millimetres{0.0}, millimetres{-0.0}));
+  CHECK(alike(Sheet{315_mm, 445_mm}, Sheet{445_mm, 315_mm}));
+  CHECK(alike(*read_signature("AA"), *read_signature("2A")));
+  CHECK(alike(*read_signature("I"), *read_signature("J"))); // one letter of the 23
+  CHECK(alike(*read_format("8vo"), Format::of(8)));
+  CHECK(alike(Leaf<>{Leaf<8>{3}}, Leaf<>{3, Gathering{8}}));
+  CHECK(alike(Gathering<>{Gathering<8>{}}, Gathering{8}));
+  CHECK(alike(Attested{schemes::octavo}, *Attested::find("8_octavo")));
+  // and a book of many leaves is not piled up on a few hashes
+  std::unordered_set<std::size_t> hashes;
+  for (int leaves = 1; leaves <= 64; ++leaves)
+    for (int k = 1; k <= leaves; ++k) hashes.insert(std::hash<Leaf<>>{}(Gathering{leaves}.leaf(k)));
+  CHECK(hashes.size() == 64 * 65 / 2);
 }
 
 TEST_CASE("references are sorted in the order of the book, recto before verso") {

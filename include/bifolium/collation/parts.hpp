@@ -26,37 +26,43 @@ public:
   /// Adds a term; false when there is no room. pre: 1 to 4096 leaves.
   constexpr bool push(int leaves) {
     if (leaves < 1 || leaves > most_leaves_in_gathering) broken("a gathering has from 1 to 4096 leaves");
-    if (size_ == most_terms) return false;
+    if (size_ >= most_terms) return false;
     terms_[size_++] = static_cast<std::uint16_t>(leaves);
     return true;
   }
   [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
   /// The count of that place. pre: i < size().
-  [[nodiscard]] constexpr int term(std::size_t i) const { return terms_[i]; }
-  /// The leaves of gathering `index` of the run, from 0. pre: not empty.
-  [[nodiscard]] constexpr int at(std::int64_t index) const {
-    return size_ == 1 ? terms_[0] : terms_[static_cast<std::size_t>(index) % size_];
+  [[nodiscard]] constexpr int term(std::size_t i) const {
+    if (i >= size_) broken("the run has no such count of leaves");
+    return terms_[i];
   }
-  /// The leaves of the first `gatherings` together.
+  /// The leaves of gathering `index` of the run, from 0. pre: not empty; the index not below 0.
+  [[nodiscard]] constexpr int at(std::int64_t index) const { return size_ == 1 ? terms_[0] : terms_[turn(index)]; }
+  /// The leaves of the first `gatherings` together. pre: not empty; not below 0, and so few that their leaves fit in 64 bits.
   [[nodiscard]] constexpr std::int64_t total(std::int64_t gatherings) const {
     if (size_ == 1) return gatherings * terms_[0];
     std::int64_t cycle = 0, rest = 0;
-    auto const over = static_cast<std::size_t>(gatherings) % size_;
+    auto const over = turn(gatherings);
     for (std::size_t i = 0; i < size_; ++i) {
       cycle += terms_[i];
       if (i < over) rest += terms_[i];
     }
     return gatherings / size_ * cycle + rest;
   }
-  /// The same counts, beginning `steps` terms later.
+  /// The same counts, beginning `steps` terms later. pre: not empty; steps not below 0.
   [[nodiscard]] constexpr Cycle turned(std::int64_t steps) const {
     Cycle result;
-    for (std::size_t i = 0; i < size_; ++i) result.push(at(steps + static_cast<std::int64_t>(i)));
+    for (std::size_t i = 0; i < size_; ++i) result.push(terms_[(turn(steps) + i) % size_]);
     return result;
   }
   friend constexpr bool operator==(Cycle const&, Cycle const&) = default;
 
 private:
+  /// Which count stands at that place of the run.
+  [[nodiscard]] constexpr std::size_t turn(std::int64_t index) const {
+    if (size_ == 0 || index < 0) broken("a run has some count of leaves, and its gatherings are counted from 0");
+    return static_cast<std::size_t>(index % size_);
+  }
   std::array<std::uint16_t, most_terms> terms_{};
   std::uint8_t size_{};
 };

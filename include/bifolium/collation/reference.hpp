@@ -231,7 +231,8 @@ template <int N>
 [[nodiscard]] std::optional<Place> place_of(Formula const& formula, Reference const& reference,
                                             Imposition<N> const& imposition) {
   if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1) return std::nullopt;
-  if (imposition.pages() != 2 * formula.leaves_folded(reference.leaf.gathering)) return std::nullopt;
+  auto const folded = formula.leaves_folded(reference.leaf.gathering);
+  if (imposition.pages() != 2 * folded || reference.leaf.leaf > folded) return std::nullopt;
   return imposition.find_place(2 * reference.leaf.leaf - (reference.side == LeafSide::verso ? 0 : 1));
 }
 
@@ -241,7 +242,8 @@ template <int N>
 template <int N>
 [[nodiscard]] std::optional<Place> place_of(Formula const& formula, Reference const& reference, Fold<N> const& fold) {
   auto const at = reference.leaf.gathering;
-  if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1) return std::nullopt;
+  if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1 || reference.leaf.leaf > formula.leaves_folded(at))
+    return std::nullopt;
   auto const is_copy = [&](int g) { // half-sheet work makes every gathering twice
     for (int earlier = 0; earlier < g; ++earlier)
       if (fold.first_page(earlier) == fold.first_page(g)) return true;

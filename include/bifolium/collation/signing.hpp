@@ -43,7 +43,7 @@ struct Signing {
   std::vector<Missigned> missigned{};
   std::vector<Error> warnings{};
 
-  /// The rule alone, for leaf `leaf` of a gathering of `leaves`.
+  /// The rule alone, for leaf `leaf` of a gathering of `leaves`. pre: 1 <= leaf <= leaves.
   [[nodiscard]] bool by_rule(int leaf, int leaves) const {
     if (half) return leaf <= leaves / 2 + beyond_half;
     for (int one : listed)

@@ -178,8 +178,10 @@ GatheringsOfBook gatherings(Formula const&&) = delete; // it would outlive the f
     }
     return std::nullopt;
   }
-  auto const other = formula.leaves_folded(leaf.gathering) + 1 - leaf.leaf;
-  if (other < 1 || other == leaf.leaf) return std::nullopt;
+  auto const folded = formula.leaves_folded(leaf.gathering);
+  if (leaf.leaf < 1 || leaf.leaf > folded) return std::nullopt;
+  auto const other = folded + 1 - leaf.leaf;
+  if (other == leaf.leaf) return std::nullopt;
   for (auto const& change : formula.changes())
     if (change.gathering == leaf.gathering &&
         (change.kind == Change::Kind::deletion || change.kind == Change::Kind::cancel) &&

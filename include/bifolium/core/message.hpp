@@ -223,7 +223,7 @@ constexpr std::string_view sentence(Problem problem) noexcept {
   case Problem::impossible_measure:
     return "the {found} is no length: it must be above nothing and finite";
   case Problem::impossible_years:
-    return "the years end before they begin";
+    return "the years end before they begin, or have more than four figures";
   case Problem::impossible_gathering:
     return "a gathering has from 1 to 4096 leaves, not {limit}";
   case Problem::gathering_size_needed:

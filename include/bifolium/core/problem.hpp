@@ -122,7 +122,7 @@ enum class Problem : std::uint16_t {
 
   // 400-499: observations and inference
   impossible_measure = 400, ///< a height, width or type height that is no length
-  impossible_years = 401,   ///< a range of years that ends before it begins
+  impossible_years = 401,   ///< a range of years that ends before it begins, or one of more than four figures
   impossible_gathering = 402,
   gathering_size_needed = 403,  ///< leaves of a gathering were seen, but not how many leaves it has
   leaf_outside_gathering = 404, ///< a leaf seen has a number the gathering has not

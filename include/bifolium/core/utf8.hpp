@@ -4,6 +4,8 @@
 /// because that is what a person counts.
 #pragma once
 
+#include <bifolium/core/broken.hpp>
+
 #include <cstddef>
 #include <cstdint>
 #include <string_view>
@@ -72,8 +74,9 @@ constexpr int superscript_digit(char32_t c) noexcept {
     return c >= 0x2074 && c <= 0x2079 ? static_cast<int>(c - 0x2070) : -1;
   }
 }
-/// The raised digit for 0..9.
-constexpr char32_t superscript(int digit) noexcept {
+/// The raised digit. pre: 0 to 9.
+constexpr char32_t superscript(int digit) {
+  if (digit < 0 || digit > 9) broken("a digit is from 0 to 9");
   constexpr char32_t raised[]{0x2070, 0x00B9, 0x00B2, 0x00B3, 0x2074, 0x2075, 0x2076, 0x2077, 0x2078, 0x2079};
   return raised[static_cast<std::size_t>(digit)];
 }

@@ -12,8 +12,14 @@ inline namespace v0 {
 
 /// The openings of a gathering whose pages are met so (`pages_met`), beginning with a recto by itself. `first_page` is the
 /// number that ought to come first.
+/// pre: no page is above 65535, neither of those met nor of those that ought to come.
 inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view title, int first_page = 1,
                             Reads reads = Reads::left_to_right) {
+  for (auto const& met : pages)
+    if (met.page != 0) static_cast<void>(detail::page_number(met.page));
+  static_cast<void>(detail::page_number(first_page));
+  if (pages.size() > static_cast<std::size_t>(detail::highest_page + 1 - first_page))
+    broken("pages of a scheme are counted from 1 to 65535");
   double const page_width = 24, page_height = 34, between = 9, side = 14, top = 32, line = page_height + 12;
   int const across = 3, openings = static_cast<int>(pages.size()) / 2 + 1, lines = (openings + across - 1) / across;
   auto width = 2 * side + across * 2 * page_width + (across - 1) * between;

@@ -10,6 +10,7 @@
 #pragma once
 
 #include <bifolium/drawing/svg.hpp>
+#include <bifolium/leaf/gathering.hpp>
 
 #include <vector>
 
@@ -46,8 +47,9 @@ struct DrawnGathering {
 };
 
 /// A regular gathering of leaves joined N+1-k to k, labelled with the signature and their number.
+/// pre: 1 to 4096 leaves.
 inline DrawnGathering regular_gathering(std::string_view signature, int leaves) {
-  if (leaves < 1) broken("a gathering has at least one leaf");
+  leaves = Gathering<>{leaves}.leaves();
   DrawnGathering drawn{std::string{"Gathering "}.append(signature), {}};
   for (int k = 1; k <= leaves; ++k) {
     auto const mate = leaves + 1 - k;

@@ -64,6 +64,12 @@ constexpr std::int64_t even_leaves(std::int64_t pages, SheetMakeUp const& by) {
   return leaves + 1;
 }
 
+constexpr void must_make_leaves(SheetMakeUp const& by) {
+  if (by.gathering_count < 1 || by.gathering_count > Scheme::most_gatherings || by.pieces_to_sheet < 1 ||
+      by.leaves_to_sheet < by.pieces_to_sheet || by.leaves_to_press() > Scheme::most_cells || by.leaves() < 1)
+    broken("a make-up is read off a fold, and has gatherings of some leaves");
+}
+
 /// Arranges what is left over when whole sheets are filled.
 class Arranger {
   static constexpr auto cancels = static_cast<std::size_t>(Matter::cancels);
@@ -221,7 +227,9 @@ constexpr std::optional<Error> what_is_wrong(Pages const& pages) {
 
 /// The plan that takes the least paper and, of those that do and share as `how` allows, the fewest formes; of equals, the
 /// one that shares no sheet. error: negative_count, nothing_to_print, number_too_large (more than 10^15 pages).
+/// pre (here and below): `by` is read off a fold, by `make_up`.
 constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
+  detail::must_make_leaves(by);
   if (auto const error = detail::what_is_wrong(pages)) return *error;
   auto plan = detail::plan_of(by, pages, how.end_matter_runs_on);
   detail::Arranger{by, how}.arrange(plan);
@@ -230,6 +238,7 @@ constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arra
 
 /// The plan that uses nothing but whole sheets: every matter is filled up with blank leaves. error: as `arrange`.
 constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
+  detail::must_make_leaves(by);
   if (auto const error = detail::what_is_wrong(pages)) return *error;
   auto plan = detail::plan_of(by, pages, how.end_matter_runs_on);
   auto const pages_used = 2 * plan.leaves() - plan.blank_pages;
@@ -285,6 +294,7 @@ struct EvenWorking {
 /// For one matter of so many pages. error: negative_count.
 constexpr Expected<EvenWorking> even_working(SheetMakeUp const& by, std::int64_t pages) {
   if (pages < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+  detail::must_make_leaves(by);
   auto const sheet = std::int64_t{2} * by.leaves_to_sheet;
   auto const over = pages % sheet;
   return EvenWorking{over, over == 0 ? 0 : sheet - over};

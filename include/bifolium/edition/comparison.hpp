@@ -45,6 +45,7 @@ struct Stretch {
 
 /// What a way costs at so many copies, or its sheets, exactly. error: as `reckon`.
 constexpr Expected<Fraction> cost_of(Way const& way, std::int64_t copies, CompareBy by = CompareBy::cost) {
+  if (copies < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
   auto const& edition = way.edition;
   detail::Fits fits;
   auto const given_out = fits(checked_add(copies, fits(overs_of(copies, edition.overs_percent, edition.overplus))));

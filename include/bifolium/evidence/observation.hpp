@@ -37,7 +37,9 @@ constexpr Expected<Observation> observe(Seen const& seen) {
   if (!is_measure(seen.height)) return error_at(Problem::impossible_measure, 1, 1, "height", 6);
   if (!is_measure(seen.width)) return error_at(Problem::impossible_measure, 1, 1, "width", 5);
   if (!is_measure(seen.type_height)) return error_at(Problem::impossible_measure, 1, 1, "type height", 11);
-  if (seen.year && seen.year->from > seen.year->to) return error_at(Problem::impossible_years, 1, 1);
+  constexpr int most_year = 9999;
+  if (seen.year && (seen.year->from > seen.year->to || seen.year->from < -most_year || seen.year->to > most_year))
+    return error_at(Problem::impossible_years, 1, 1);
   if (seen.gathering_leaves && (*seen.gathering_leaves < 1 || *seen.gathering_leaves > most_leaves_in_gathering))
     return error_at(Problem::impossible_gathering, 1, 1, "", 0, *seen.gathering_leaves);
   if (seen.alternating_with && (*seen.alternating_with < 1 || *seen.alternating_with > most_leaves_in_gathering))

@@ -141,7 +141,7 @@ constexpr double alternating_share(int format_leaves, int one, int other) {
   if (format_leaves == 12 && larger == 8 && smaller == 4) return 0.15;
   if (format_leaves == 24 && ((larger == 16 && smaller == 8) || (larger == 8 && smaller == 4))) return 0.05;
   if (format_leaves == 18 && larger == 12 && smaller == 6) return 0.3;
-  if (format_leaves <= 4 && larger - smaller == 2) return 0.1;
+  if (format_leaves <= 4 && smaller > 0 && larger - smaller == 2) return 0.1;
   return 0;
 }
 

@@ -47,8 +47,9 @@ constexpr char const* to_words(Certainty certainty) noexcept {
   return "";
 }
 
-/// Two decimals, never rounded up to certainty: 0.98, 1.00 only from .995.
+/// Two decimals, never rounded up to certainty: 0.98, 1.00 only from .995. pre: 0 to 1, as near as sums of doubles come.
 inline std::string hundredths(double probability) {
+  if (!(probability > -1e-9 && probability < 1 + 1e-9)) broken("a probability is from 0 to 1");
   auto const n = static_cast<int>(probability * 100 + 0.5);
   std::string text = n >= 100 ? "1.0" : n < 10 ? "0.0" : "0.";
   return text.append(std::to_string(n >= 100 ? 0 : n));

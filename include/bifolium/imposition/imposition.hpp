@@ -27,8 +27,9 @@ struct Standing {
   }
 };
 namespace detail {
+inline constexpr int highest_page = 65535;
 constexpr std::uint16_t page_number(int page) {
-  if (page < 1 || page > 65535) broken("pages of a scheme are counted from 1 to 65535");
+  if (page < 1 || page > highest_page) broken("pages of a scheme are counted from 1 to 65535");
   return static_cast<std::uint16_t>(page);
 }
 } // namespace detail
@@ -87,10 +88,10 @@ template <int N> class Imposition {
   }
   /// The slot of a page in places_, or -1.
   [[nodiscard]] constexpr int slot(int page) const noexcept {
-    if (auto const n = static_cast<unsigned>(page - runs_[0].first); n < runs_[0].count) return static_cast<int>(n);
+    auto const behind = [page](Run run) { return static_cast<unsigned>(page) - static_cast<unsigned>(run.first); };
+    if (auto const n = behind(runs_[0]); n < runs_[0].count) return static_cast<int>(n);
     for (std::size_t i = 1; i < run_count_; ++i)
-      if (auto const n = static_cast<unsigned>(page - runs_[i].first); n < runs_[i].count)
-        return runs_[i].slot + static_cast<int>(n);
+      if (auto const n = behind(runs_[i]); n < runs_[i].count) return runs_[i].slot + static_cast<int>(n);
     return -1;
   }
   constexpr void find_runs(Fold<N> const& fold);
@@ -136,7 +137,7 @@ public:
   FormeView forme(Side side, int sheet_number = 0) const&& = delete; // it would outlive the table it looks at
   /// The forme printed on paper: its left-right mirror. `side` outer (or only), or inner.
   [[nodiscard]] constexpr Standing printed(Side side, int row, int column, int sheet_number = 0) const {
-    auto const mirrored = columns(sheet_number) - 1 - column;
+    auto const mirrored = column < 0 ? column : columns(sheet_number) - 1 - column;
     return side == Side::inner ? inner(row, mirrored, sheet_number) : outer(row, mirrored, sheet_number);
   }
 
@@ -152,6 +153,7 @@ public:
     return at < 0 ? std::nullopt : std::optional{places_[static_cast<std::size_t>(at)]};
   }
   /// The second place of a page that stands in both formes, as in half-sheets with transposed pages.
+  /// pre: it stands somewhere.
   [[nodiscard]] constexpr std::optional<Place> second_place(int page) const;
 
   friend constexpr bool operator==(Imposition const&, Imposition const&) = default;

@@ -5,6 +5,8 @@
 /// alphabet" does not say which. Greek has 24.
 #pragma once
 
+#include <bifolium/core/broken.hpp>
+
 #include <cstdint>
 
 namespace bifolium {
@@ -42,17 +44,20 @@ public:
   /// pre: 1 to 26.
   [[nodiscard]] constexpr bool has(int letter) const noexcept { return (has_ & bit(letter)) != 0; }
   /// The letter as this alphabet has it: J read as I and U as V where they are not letters of their own. W stays W.
+  /// pre: 1 to 26.
   [[nodiscard]] constexpr int letter(int glyph) const noexcept {
     if (has(glyph)) return glyph;
     return glyph == j ? glyph - 1 : glyph == u ? v : glyph;
   }
   /// Where a letter stands, counting from 1; for W where it is not used: the place it would take, before X.
+  /// pre: 1 to 26.
   [[nodiscard]] constexpr int place(int letter) const noexcept {
     if (has_ == every23) return letter - (letter > j ? 1 : 0) - (letter > u ? 1 : 0) - (letter > w ? 1 : 0);
     return ones(has_ & (bit(letter) - 1)) + 1;
   }
   /// The letter at a place. pre: 1 to size().
-  [[nodiscard]] constexpr int at(int place) const noexcept {
+  [[nodiscard]] constexpr int at(int place) const {
+    if (place < 1 || place > size()) broken("the alphabet has no letter at that place");
     auto bits = has_;
     while (--place > 0) bits &= bits - 1;
     int letter = 1;

@@ -167,8 +167,8 @@ public:
   /// The mark of the same series at another rank. pre: a rank from 1 that does not pass the highest multiple.
   [[nodiscard]] constexpr Signature at_rank(std::int64_t rank, Alphabet alphabet = Alphabet{}) const {
     auto const size = is_latin() ? alphabet.size() : is_letter() ? greek_letters : 1;
-    auto const multiple = (rank - 1) / size + 1;
-    if (rank < 1 || multiple > (mark_ == Mark::number ? highest_number : highest_multiple))
+    auto const multiple = rank < 1 ? 0 : (rank - 1) / size + 1;
+    if (multiple < 1 || multiple > (mark_ == Mark::number ? highest_number : highest_multiple))
       broken("there is no such place in the series");
     auto result = *this;
     result.multiple_ = static_cast<std::uint32_t>(multiple);
@@ -237,15 +237,16 @@ public:
 
   /// Storage order: series, duplicate, kind, text, then multiple before letter as in a book (Z before 2A).
   friend constexpr std::strong_ordering operator<=>(Signature const& a, Signature const& b) noexcept {
-    if (auto const c = a.series_ <=> b.series_; c != 0) return c;
-    if (auto const c = a.duplicate_ <=> b.duplicate_; c != 0) return c;
-    if (auto const c = a.mark_ <=> b.mark_; c != 0) return c;
-    if (auto const c = a.beside_ <=> b.beside_; c != 0) return c;
+    if (auto const c = a.series_ <=> b.series_; std::is_neq(c)) return c;
+    if (auto const c = a.duplicate_ <=> b.duplicate_; std::is_neq(c)) return c;
+    if (auto const c = a.mark_ <=> b.mark_; std::is_neq(c)) return c;
+    if (auto const c = a.beside_ <=> b.beside_; std::is_neq(c)) return c;
     for (std::size_t i = 0; i < longest_text; ++i)
-      if (auto const c = static_cast<unsigned char>(a.text_[i]) <=> static_cast<unsigned char>(b.text_[i]); c != 0)
+      if (auto const c = static_cast<unsigned char>(a.text_[i]) <=> static_cast<unsigned char>(b.text_[i]);
+          std::is_neq(c))
         return c;
-    if (auto const c = a.quoted_ <=> b.quoted_; c != 0) return c;
-    if (auto const c = a.multiple_ <=> b.multiple_; c != 0) return c;
+    if (auto const c = a.quoted_ <=> b.quoted_; std::is_neq(c)) return c;
+    if (auto const c = a.multiple_ <=> b.multiple_; std::is_neq(c)) return c;
     return a.letter_ <=> b.letter_;
   }
   friend constexpr bool operator==(Signature const& a, Signature const& b) noexcept {

@@ -156,8 +156,10 @@ public:
 /// after their own (common practice, no source). Rows of 1500 and before speak only for the four early sizes.
 [[nodiscard]] constexpr SheetSizes usable_for(Years years, Region region, PaperUse use = PaperUse::printing,
                                               bool memory = true) {
-  constexpr int generation = 25;
-  return {{{}, {years.from - generation, years.to + generation}, region, use, memory}, false, true};
+  constexpr int generation = 25, far = 1'000'000; // years as far off as one likes
+  auto const from = years.from > -far ? years.from - generation : years.from;
+  auto const to = years.to < far ? years.to + generation : years.to;
+  return {{{}, {from, to}, region, use, memory}, false, true};
 }
 
 } // namespace v0
