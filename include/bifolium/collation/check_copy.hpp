@@ -7,6 +7,7 @@
 
 #include <bifolium/collation/joints.hpp>
 #include <bifolium/collation/leaf_span.hpp>
+#include <bifolium/core/put.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -76,13 +77,7 @@ public:
       }
       next = until + 1;
     }
-    auto const first = seen_.begin() + static_cast<std::ptrdiff_t>(place);
-    if (i == place)
-      seen_.insert(first, whole);
-    else {
-      *first = whole;
-      seen_.erase(first + 1, seen_.begin() + static_cast<std::ptrdiff_t>(i));
-    }
+    put(seen_, place, i, whole);
   }
   /// Calls gap(from, to) for what is not there of 1 to `last`.
   template <class Gap> void gaps(std::int64_t last, Gap&& gap) const {
@@ -95,8 +90,8 @@ public:
   }
 };
 
-/// Which of the spans stand in order: the choice that leaves most leaves in place.
-inline std::vector<bool> in_order(std::vector<LeafSpan> const& spans) {
+/// Which of the spans stand in order, the last of them first: the choice that leaves most leaves in place.
+inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
   struct Chain { // the best that ends with span `span`; kept so that both `to` and `leaves` rise
     std::int64_t to{}, leaves{};
     std::size_t span{};
@@ -123,17 +118,11 @@ inline std::vector<bool> in_order(std::vector<LeafSpan> const& spans) {
     if (i > 0 && best[i - 1].leaves >= leaves) continue;
     auto end = i;
     while (end < best.size() && best[end].leaves < leaves) ++end;
-    auto const at = best.begin() + static_cast<std::ptrdiff_t>(i);
-    if (end == i)
-      best.insert(at, {spans[s].to, leaves, s});
-    else {
-      *at = {spans[s].to, leaves, s};
-      best.erase(at + 1, best.begin() + static_cast<std::ptrdiff_t>(end));
-    }
+    put(best, i, end, Chain{spans[s].to, leaves, s});
   }
-  std::vector<bool> kept(spans.size());
+  std::vector<std::size_t> kept;
   if (best.empty()) return kept;
-  for (auto s = best.back().span; s != none; s = before[s]) kept[s] = true;
+  for (auto s = best.back().span; s != none; s = before[s]) kept.push_back(s);
   return kept;
 }
 
@@ -173,9 +162,12 @@ inline std::vector<bool> in_order(std::vector<LeafSpan> const& spans) {
         });
   }
   result.backwards = falling && found.size() > 2;
-  auto const kept = detail::in_order(found);
+  auto kept = detail::in_order(found);
   for (std::size_t s = 0; s < found.size(); ++s)
-    if (!kept[s]) result.misplaced.push_back({found[s], s == 0 ? std::nullopt : std::optional{found[s - 1].last}});
+    if (!kept.empty() && kept.back() == s)
+      kept.pop_back();
+    else
+      result.misplaced.push_back({found[s], s == 0 ? std::nullopt : std::optional{found[s - 1].last}});
   numbers.gaps(result.leaves_ideal, [&](std::int64_t from, std::int64_t to) {
     result.wanting.push_back(span_of_numbers(formula, from, to));
   });

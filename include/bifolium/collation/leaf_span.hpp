@@ -64,13 +64,13 @@ class LeavesReader {
       if (auto const gathering = find_gathering(formula_, mark.signature)) return LeafOfBook{*gathering, 0, 0};
     return error(leaf.error().problem, word, leaf.error().limit);
   }
-  std::optional<Error> add(std::string_view word, std::int64_t from, std::int64_t to) {
+  detail::Room<Error> add(std::string_view word, std::int64_t from, std::int64_t to) {
     if (from < 1 || to > leaf_count(formula_)) return error(Problem::reference_not_in_book, word);
     if (to < from) return error(Problem::run_goes_backwards, word);
     read_.push_back(span_of_numbers(formula_, from, to));
-    return std::nullopt;
+    return {};
   }
-  std::optional<Error> item(std::string_view word) {
+  detail::Room<Error> item(std::string_view word) {
     std::size_t dash = word.size(), behind = word.size();
     for (std::size_t i = 0; i < word.size(); i += decode(word, i).bytes)
       if (i > 0 && is_dash(decode(word, i).value) && dash == word.size()) dash = i, behind = i + decode(word, i).bytes;
@@ -109,7 +109,7 @@ class LeavesReader {
     if (from <= to)
       if (auto const wrong = add(word, from, to)) return wrong;
     if (last_gone && last != *first) read_.push_back(span_of_leaf(formula_, last));
-    return std::nullopt;
+    return {};
   }
   /// The number of a leaf, or of the first one behind it that the ideal copy has.
   [[nodiscard]] std::int64_t next(LeafOfBook const& leaf) const {

@@ -48,26 +48,26 @@ class PaginationReader : PageFaultScanner {
     return next.numerals == numerals && (!bracket || run) ? next.value : -1;
   }
   /// [=152], [i.e. 152], [recte 152] behind a run, perhaps with a comma between.
-  std::optional<Error> correction(PageRun& run, std::int64_t counted) {
+  Room<Error> correction(PageRun& run, std::int64_t counted) {
     auto const here = at_;
     blanks();
     if (byte() == ',') ++at_, blanks();
     auto const from = at_;
     bool const opened = take("[");
     blanks();
-    if (!opened || !(take("=") || take("i.e.") || take("i. e.") || take("recte"))) return at_ = here, std::nullopt;
+    if (!opened || !(take("=") || take("i.e.") || take("i. e.") || take("recte"))) return at_ = here, Room<Error>{};
     blanks();
     auto const truly = figure();
     blanks();
     if (truly.value < 1 || !take("]")) return error(extent_ ? Problem::not_an_extent : Problem::not_a_pagination, from);
     if (truly.value > most) return error(Problem::number_too_large, from);
-    if (run.numbering == Numbering::none) return run.count = truly.value, std::nullopt;
+    if (run.numbering == Numbering::none) return run.count = truly.value, Room<Error>{};
     run.count = corrected_count(run, counted, truly.value);
     run.true_last = truly.value;
-    return std::nullopt;
+    return {};
   }
 
-  std::optional<Error> bracketed(int series) {
+  Room<Error> bracketed(int series) {
     auto const from = at_;
     auto const problem = extent_ ? Problem::not_an_extent : Problem::not_a_pagination;
     ++at_;
@@ -112,9 +112,9 @@ class PaginationReader : PageFaultScanner {
     auto const counted = counted_to();
     if (auto wrong = correction(run, counted)) return wrong;
     read_.runs.push_back(run);
-    return std::nullopt;
+    return {};
   }
-  std::optional<Error> numbered(int series) {
+  Room<Error> numbered(int series) {
     auto const from = at_;
     auto const problem = extent_ ? Problem::not_an_extent : Problem::not_a_pagination;
     auto const first = figure();
@@ -142,7 +142,7 @@ class PaginationReader : PageFaultScanner {
     auto const counted = counted_to();
     if (auto wrong = correction(run, counted)) return wrong;
     read_.runs.push_back(run);
-    return std::nullopt;
+    return {};
   }
 
   /// Plates are listed apart and bear no pages: "4 plates", "[2] leaves of plates", "plates".

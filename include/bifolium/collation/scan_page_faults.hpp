@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/collation/scan_pagination.hpp>
+#include <bifolium/core/put.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -43,7 +44,7 @@ protected:
       head.count = head.last - head.first + 1;
       tail.count = tail.last - tail.first + 1;
       read_.runs[r] = head;
-      read_.runs.insert(read_.runs.begin() + static_cast<std::ptrdiff_t>(r) + 1, tail);
+      put(read_.runs, r + 1, r + 1, tail);
       return true;
     }
     return false;
@@ -58,7 +59,7 @@ protected:
     return false;
   }
   /// misprinting 45 as 54, '207' for 197; 33-34 omitted; repeating 95-96
-  std::optional<Error> faults() {
+  Room<Error> faults() {
     enum class Verb : std::uint8_t { misprinting, omitting, repeating } verb{};
     char const close = byte() == '[' ? ']' : byte() == '(' ? ')' : '\0';
     if (close != '\0') ++at_;
@@ -112,7 +113,7 @@ protected:
       if (!known) warn(Problem::fault_of_no_page, from);
     }
     if (close != '\0' && at_ < text_.size()) ++at_; // the text may end before it
-    return std::nullopt;
+    return {};
   }
 };
 

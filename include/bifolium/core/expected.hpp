@@ -41,9 +41,18 @@ constexpr Error error_at(Problem problem, std::uint32_t line, std::uint32_t colu
 
 namespace detail {
 
+/// Can be made from nothing without fail, as an empty vector can.
+template <class T>
+concept StartsEmpty = requires {
+  {
+    T {}
+  }
+  noexcept;
+};
+
 /// Room for a T that may be there. std::optional costs a compiler some four milliseconds a type; for a T that is copied as
-/// bytes, a union does the same for a quarter.
-template <class T, bool Bytes = std::is_trivially_copyable_v<T>> struct Room {
+/// bytes a union does the same for a quarter, and a T that starts empty may just stay so.
+template <class T, bool Bytes = std::is_trivially_copyable_v<T>, bool Empty = StartsEmpty<T>> struct Room {
   union {
     char nothing;
     T value;
@@ -51,13 +60,25 @@ template <class T, bool Bytes = std::is_trivially_copyable_v<T>> struct Room {
   bool there;
 
   constexpr Room() : nothing{}, there{false} {}
-  constexpr explicit Room(T const& held) : value(held), there{true} {}
+  constexpr Room(T const& held) : value(held), there{true} {}
+  constexpr explicit operator bool() const { return there; }
+  constexpr T const& operator*() const { return value; }
+  constexpr T& operator*() { return value; }
+  constexpr T const* operator->() const { return &value; }
+};
+
+template <class T> struct Room<T, false, true> {
+  T value{};
+  bool there{false};
+
+  constexpr Room() = default;
+  constexpr Room(T&& held) : value(static_cast<T&&>(held)), there{true} {}
   constexpr explicit operator bool() const { return there; }
   constexpr T const& operator*() const { return value; }
   constexpr T& operator*() { return value; }
 };
 
-template <class T> struct Room<T, false> : std::optional<T> { using std::optional<T>::optional; };
+template <class T> struct Room<T, false, false> : std::optional<T> { using std::optional<T>::optional; };
 
 } // namespace detail
 

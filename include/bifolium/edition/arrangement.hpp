@@ -12,6 +12,7 @@
 /// fewest workings that hold it, for any even amounts fill any even workings.
 #pragma once
 
+#include <bifolium/core/put.hpp>
 #include <bifolium/edition/make_up.hpp>
 #include <bifolium/edition/part_sheets.hpp>
 
@@ -211,7 +212,7 @@ constexpr Plan plan_of(SheetMakeUp const& by, Pages pages, bool runs_on) {
   return plan;
 }
 
-constexpr std::optional<Error> what_is_wrong(Pages const& pages) {
+constexpr Room<Error> what_is_wrong(Pages const& pages) {
   constexpr std::int64_t most = 1'000'000'000'000'000;
   std::int64_t sum = 0;
   for (auto number : {pages.text, pages.preliminaries, pages.end_matter, pages.cancel_leaves}) {
@@ -220,7 +221,7 @@ constexpr std::optional<Error> what_is_wrong(Pages const& pages) {
     sum += number;
   }
   if (sum == pages.cancel_leaves) return error_at(Problem::nothing_to_print, 1, 1);
-  return std::nullopt;
+  return {};
 }
 
 } // namespace detail
@@ -262,16 +263,17 @@ constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages co
 inline Expected<std::vector<Plan>> plans(SheetMakeUp const& by, Pages const& pages, PartWork parts = PartWork::turned) {
   std::vector<Plan> all;
   auto const keep = [&](Plan const& plan) {
-    auto at = all.begin();
-    for (; at != all.end(); ++at) {
-      if (*at == plan) return;
-      auto const paper = plan.sheets_a_copy() <=> at->sheets_a_copy();
+    std::size_t at = 0;
+    for (; at < all.size(); ++at) {
+      auto const& other = all[at];
+      if (other == plan) return;
+      auto const paper = plan.sheets_a_copy() <=> other.sheets_a_copy();
       if (std::is_lt(paper) ||
-          (std::is_eq(paper) &&
-           (plan.formes() < at->formes() || (plan.formes() == at->formes() && plan.blank_pages < at->blank_pages))))
+          (std::is_eq(paper) && (plan.formes() < other.formes() ||
+                                 (plan.formes() == other.formes() && plan.blank_pages < other.blank_pages))))
         break;
     }
-    all.insert(at, plan);
+    detail::put(all, at, at, plan);
   };
   for (bool runs_on : {false, true}) {
     if (runs_on && pages.end_matter == 0) break;

@@ -76,7 +76,7 @@ public:
   [[nodiscard]] constexpr bool all() const noexcept { return all_; }
 };
 
-constexpr std::optional<Error> what_is_wrong(Edition const& edition) {
+constexpr Room<Error> what_is_wrong(Edition const& edition) {
   for (auto number : {edition.copies, edition.overplus, edition.price_of_ream.value_or(0),
                       edition.price_of_forme.value_or(0), edition.price_of_token.value_or(0)})
     if (number < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
@@ -88,7 +88,7 @@ constexpr std::optional<Error> what_is_wrong(Edition const& edition) {
   if (edition.weight_of_ream && *edition.weight_of_ream <= Fraction{})
     return error_at(Problem::not_positive, 1, 1, "0", 1);
   if ((edition.price_of_ream || edition.weight_of_ream) && !edition.ream) return error_at(Problem::ream_needed, 1, 1);
-  return std::nullopt;
+  return {};
 }
 
 /// Sheets where each matter's oddments go on sheets of their own and each cancel is a fold of two leaves.

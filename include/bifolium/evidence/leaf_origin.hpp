@@ -10,6 +10,7 @@
 /// Nothing here is a probability: what could be is listed, and `infer_format` weighs it.
 #pragma once
 
+#include <bifolium/core/put.hpp>
 #include <bifolium/evidence/leaf_shape.hpp>
 #include <bifolium/evidence/measure.hpp>
 #include <bifolium/paper/sheet_sizes.hpp>
@@ -95,7 +96,6 @@ constexpr bool runs(ChainLines seen, ChainLines own) {
 }
 /// Adds a sheet unless the same size under the same name is there already.
 inline void add_origin(std::vector<NamedOrigin>& named, NamedOrigin const& one) {
-  auto at = named.begin();
   for (auto const& other : named) {
     bool const same = other.origin == one.origin && other.uncut == one.uncut;
     if (same && std::string_view{other.sheet->name} == one.sheet->name) return;
@@ -103,8 +103,9 @@ inline void add_origin(std::vector<NamedOrigin>& named, NamedOrigin const& one) 
   auto const before = [](NamedOrigin const& a, NamedOrigin const& b) {
     return a.origin != b.origin ? a.origin < b.origin : a.loss.height <= b.loss.height;
   };
-  while (at != named.end() && before(*at, one)) ++at;
-  named.insert(at, one);
+  std::size_t at = 0;
+  while (at < named.size() && before(named[at], one)) ++at;
+  put(named, at, at, one);
 }
 } // namespace detail
 

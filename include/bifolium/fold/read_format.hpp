@@ -66,11 +66,11 @@ struct FormatScan {
       if (take(word)) return take("."sv), true;
     return false;
   }
-  constexpr std::optional<Shape> shape() {
-    if (at >= text.size() || lower(text[at]) < 'a') return std::nullopt;
+  constexpr Room<Shape> shape() {
+    if (at >= text.size() || lower(text[at]) < 'a') return {};
     for (auto const& words : shape_words)
       if (take(words.word)) return words.shape;
-    return std::nullopt;
+    return {};
   }
 };
 
