@@ -14,26 +14,28 @@ inline namespace v0 {
 
 /// Leaves that stand elsewhere than in the ideal copy.
 struct Misplaced {
-  LeafSpan leaves{};
+  LeafSpan leaves{};                 ///< that stand together, in the order of the ideal copy
   std::optional<LeafOfBook> after{}; ///< what they are bound behind; nothing at the front
   friend constexpr bool operator==(Misplaced const&, Misplaced const&) = default;
 };
 /// What a copy shows against the formula.
 struct CopyChecked {
-  std::vector<LeafSpan> wanting{};
-  std::vector<LeafSpan> repeated{};
+  std::vector<LeafSpan> wanting{};        ///< leaves of the ideal copy that are not there, in its order
+  std::vector<LeafSpan> repeated{};       ///< leaves that are there again, once for each time beyond the first
   std::vector<LeafOfBook> not_in_ideal{}; ///< leaves the ideal copy lacks: a cancelled or deleted leaf left in
   std::vector<Misplaced> misplaced{};     ///< the fewest leaves that, set right, bring all into order
-  std::vector<JointJudged> joints{};
-  std::int64_t leaves_ideal{}, leaves_present{};
+  std::vector<JointJudged> joints{};      ///< what was seen of joined leaves, in the order given, against the formula
+  std::int64_t leaves_ideal{};            ///< leaves of the ideal copy
+  std::int64_t leaves_present{}; ///< leaves of this copy, repeated ones and those not in the ideal copy included
   bool backwards{}; ///< every leaf comes before the last: a book read from right to left, collated from the back?
+  /// Nothing is wanting; leaves may still be misplaced, repeated or too many.
   [[nodiscard]] bool complete() const noexcept { return wanting.empty(); }
 };
 /// A leaf the copy wants.
 struct MissingLeaf {
-  LeafOfBook leaf{};
-  std::optional<LeafOfBook> conjugate{};
-  bool conjugate_missing{}; ///< both halves gone: a lost bifolium
+  LeafOfBook leaf{};                     ///< the leaf that is wanting
+  std::optional<LeafOfBook> conjugate{}; ///< the leaf it is one piece with; nothing where it has none
+  bool conjugate_missing{};              ///< both halves gone: a lost bifolium
   friend constexpr bool operator==(MissingLeaf const&, MissingLeaf const&) = default;
 };
 

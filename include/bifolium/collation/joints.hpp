@@ -22,14 +22,15 @@ enum class Joint : std::uint8_t {
 };
 /// One piece of evidence. `second` is not looked at for a stub or sewing.
 struct JointSeen {
-  LeafOfBook first{}, second{};
-  Joint what{};
+  LeafOfBook first{};  ///< the leaf that was looked at
+  LeafOfBook second{}; ///< the leaf it was compared with
+  Joint what{};        ///< what was seen of the two
   friend constexpr bool operator==(JointSeen const&, JointSeen const&) = default;
 };
 /// How a piece of evidence stands to the formula.
 struct JointJudged {
-  JointSeen seen{};
-  bool agrees{};
+  JointSeen seen{};    ///< the evidence as given
+  bool agrees{};       ///< the formula has the two joined, or apart, as they were seen to be
   std::string words{}; ///< "A1.4 conjugate: agrees"
   friend bool operator==(JointJudged const&, JointJudged const&) = default;
 };

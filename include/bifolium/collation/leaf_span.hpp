@@ -11,9 +11,13 @@ inline namespace v0 {
 /// From one leaf to another, both counted. The numbers are those of the book; 0 for a leaf the ideal copy lacks, which
 /// stands by itself.
 struct LeafSpan {
-  LeafOfBook first{}, last{};
-  std::int64_t from{}, to{};
+  LeafOfBook first{};  ///< the leaf it begins with
+  LeafOfBook last{};   ///< the leaf it ends with, which belongs to it
+  std::int64_t from{}; ///< number of the first leaf in the ideal copy, from 1
+  std::int64_t to{};   ///< number of the last one
+  /// Its leaves are of the ideal copy.
   [[nodiscard]] constexpr bool in_ideal() const noexcept { return from > 0; }
+  /// How many leaves it has; 1 where it is not of the ideal copy.
   [[nodiscard]] constexpr std::int64_t leaves() const noexcept { return to - from + 1; }
   friend constexpr bool operator==(LeafSpan const&, LeafSpan const&) = default;
 };

@@ -17,12 +17,13 @@ enum class Numbering : std::uint8_t {
   inferred, ///< [206], [i-iv]: they bear none, but have a place in the numbers
   none      ///< [8]: so many pages without numbers
 };
+/// In what figures pages are numbered.
 enum class Numerals : std::uint8_t { arabic, roman };
 
 /// Pages (or leaves) numbered without a break, or so many of them without numbers.
 struct PageRun {
-  Numbering numbering{};
-  Numerals numerals{};
+  Numbering numbering{};    ///< whether its pages bear their numbers
+  Numerals numerals{};      ///< of no meaning where there are no numbers
   std::uint8_t series{};    ///< 2 for ²1-44, a second sequence; else 0
   std::int64_t first{};     ///< the numbers at its ends; 0 where there are none
   std::int64_t last{};      ///< as printed, right or wrong
@@ -38,19 +39,20 @@ struct PageRun {
 
 /// A wrong number on one page: 45 printed as 54.
 struct Misprint {
-  std::int64_t should_be{}, printed{};
-  Numerals numerals{};
-  std::uint8_t series{};
+  std::int64_t should_be{}; ///< the number by the order of the pages
+  std::int64_t printed{};   ///< the number the page bears
+  Numerals numerals{};      ///< of the run it stands in
+  std::uint8_t series{};    ///< of that run: 2 for a second sequence; else 0
   friend constexpr bool operator==(Misprint const&, Misprint const&) = default;
 };
 
 /// A pagination, or where `by_leaf` a foliation, as stated. Equality leaves the warnings out.
 struct Pagination {
-  std::vector<PageRun> runs{};
-  std::vector<Misprint> misprints{};
-  bool by_leaf{};                ///< numbers on leaves: the versos bear none
-  bool unpaged{};                ///< stated to bear no numbers, and not how many pages there are
-  std::vector<Error> warnings{}; ///< what was doubtful in the statement, with column
+  std::vector<PageRun> runs{};       ///< in the order of the book
+  std::vector<Misprint> misprints{}; ///< in the order of the statement
+  bool by_leaf{};                    ///< numbers on leaves: the versos bear none
+  bool unpaged{};                    ///< stated to bear no numbers, and not how many pages there are
+  std::vector<Error> warnings{};     ///< what was doubtful in the statement, with column
 
   friend bool operator==(Pagination const& a, Pagination const& b) {
     return a.runs == b.runs && a.misprints == b.misprints && a.by_leaf == b.by_leaf && a.unpaged == b.unpaged;
@@ -66,12 +68,13 @@ struct Pagination {
 
 /// What one page bears.
 struct PrintedNumber {
-  Numbering numbering{Numbering::none};
-  Numerals numerals{};
-  std::uint8_t series{};
-  std::int64_t number{};    ///< as printed, or as inferred; 0 where there is none
-  std::int64_t should_be{}; ///< the same unless it is misprinted
-  bool doubtful{};          ///< somewhere in its run the numbering is at fault, and where is not stated
+  Numbering numbering{Numbering::none}; ///< whether the page bears its number
+  Numerals numerals{};                  ///< of its run
+  std::uint8_t series{};                ///< of its run: 2 for a second sequence; else 0
+  std::int64_t number{};                ///< as printed, or as inferred; 0 where there is none
+  std::int64_t should_be{};             ///< the same unless it is misprinted
+  bool doubtful{};                      ///< somewhere in its run the numbering is at fault, and where is not stated
+  /// It bears, or would bear, another number than the order of the pages asks for.
   [[nodiscard]] constexpr bool misprinted() const noexcept { return number != should_be; }
   friend constexpr bool operator==(PrintedNumber const&, PrintedNumber const&) = default;
 };
@@ -127,8 +130,8 @@ inline PrintedNumber number_in_run(Pagination const& pagination, std::size_t run
 
 /// A page that bears the number asked for, or should bear it.
 struct NumberedPage {
-  std::int64_t page{}; ///< counting all pages from 1; in a foliation the recto
-  PrintedNumber bears{};
+  std::int64_t page{};   ///< counting all pages from 1; in a foliation the recto
+  PrintedNumber bears{}; ///< what that page bears
   friend constexpr bool operator==(NumberedPage const&, NumberedPage const&) = default;
 };
 /// All pages that bear a number or should bear it, in order: none, one, or several where numbers come twice, a second

@@ -13,9 +13,9 @@ inline namespace v0 {
 
 /// The mark of some gathering, or `$`, of any; and a leaf of it, 0 for the whole gathering.
 struct SigningPlace {
-  bool any{};
-  Signature gathering{};
-  int leaf{};
+  bool any{};              ///< `$`: of whatever gathering
+  Signature gathering{};   ///< whose mark it is; of no meaning with `any`
+  int leaf{};              ///< in the gathering, from 1; 0 for all of it
   std::uint32_t column{1}; ///< where it stands in the statement, in code points from 1; not compared
   friend constexpr bool operator==(SigningPlace const& a, SigningPlace const& b) {
     return a.any == b.any && a.gathering == b.gathering && a.leaf == b.leaf;
@@ -23,25 +23,25 @@ struct SigningPlace {
 };
 /// A leaf that is signed against the rule, or is not.
 struct SigningException {
-  bool is_signed{};
-  SigningPlace place{};
+  bool is_signed{};     ///< + or "signed"; else − or "unsigned"
+  SigningPlace place{}; ///< the leaf, or all leaves of a gathering
   friend constexpr bool operator==(SigningException const&, SigningException const&) = default;
 };
 /// A leaf that bears another mark than its own.
 struct Missigned {
-  SigningPlace place{};
-  std::string as{}; ///< as printed: U4, $* (with $ for the letter of the gathering)
+  SigningPlace place{}; ///< the leaf; never a whole gathering
+  std::string as{};     ///< as printed: U4, $* (with $ for the letter of the gathering)
   friend bool operator==(Missigned const&, Missigned const&) = default;
 };
 /// A statement of signing. Equality leaves the warnings out.
 struct Signing {
-  int first{};               ///< $4: the first four leaves; 0 where leaves are listed or halves signed
-  bool half{};               ///< $½
-  int beyond_half{};         ///< 1 for $½+1
-  std::vector<int> listed{}; ///< $1,3
-  std::vector<SigningException> exceptions{};
-  std::vector<Missigned> missigned{};
-  std::vector<Error> warnings{};
+  int first{};                                ///< $4: the first four leaves; 0 where leaves are listed or halves signed
+  bool half{};                                ///< $½
+  int beyond_half{};                          ///< 1 for $½+1
+  std::vector<int> listed{};                  ///< $1,3
+  std::vector<SigningException> exceptions{}; ///< in the order of the statement: a later one overrules
+  std::vector<Missigned> missigned{};         ///< leaves that bear another mark than their own
+  std::vector<Error> warnings{};              ///< exceptions of no leaf, or that change nothing; filled by `signing_of`
 
   /// The rule alone, for leaf `leaf` of a gathering of `leaves`. pre: 1 <= leaf <= leaves.
   [[nodiscard]] bool by_rule(int leaf, int leaves) const {
@@ -58,7 +58,7 @@ struct Signing {
 
 /// Whether a leaf is signed, and how.
 struct LeafSigned {
-  bool is_signed{};
+  bool is_signed{};        ///< the leaf bears a mark, its own or a wrong one
   bool against_the_rule{}; ///< an exception says so
   std::string as{};        ///< the mark it bears: "A3"; empty where it bears none
   bool missigned{};        ///< `as` is not its own

@@ -34,17 +34,17 @@ enum class LeafFate : std::uint8_t {
 
 /// One leaf, in the order of the book.
 struct DrawnLeaf {
-  std::string label; ///< what stands beside it: A1, or a word
-  LeafFate state{LeafFate::present};
+  std::string label;                 ///< what stands beside it: A1, or a word
+  LeafFate state{LeafFate::present}; ///< what became of it, which decides how its line is drawn
   int conjugate{-1};  ///< the index of the leaf it is joined to, from 0; -1: none. Of a cancel: that of its stub
   std::string note{}; ///< whatever else is said of it
 };
 
 /// A gathering to draw: it knows nothing of formulas, so that any account of a gathering can be drawn.
 struct DrawnGathering {
-  std::string title;
-  std::vector<DrawnLeaf> leaves;
-  bool right_to_left{}; ///< the gutter is on the right
+  std::string title;             ///< stands above the drawing and names it for who cannot see it
+  std::vector<DrawnLeaf> leaves; ///< in the order of the book, the first leaf first
+  bool right_to_left{};          ///< the gutter is on the right
 };
 
 /// A regular gathering of leaves joined N+1-k to k, labelled with the signature and their number.

@@ -24,10 +24,10 @@ inline namespace v0 {
 /// What has to be arranged: pages of text, of preliminaries that are gathered apart, of end matter, and leaves to be
 /// cancelled in every copy.
 struct Pages {
-  std::int64_t text{};
-  std::int64_t preliminaries{};
-  std::int64_t end_matter{};
-  std::int64_t cancel_leaves{};
+  std::int64_t text{};          ///< pages
+  std::int64_t preliminaries{}; ///< pages, gathered apart
+  std::int64_t end_matter{};    ///< pages
+  std::int64_t cancel_leaves{}; ///< leaves, not pages: both sides of a leaf are printed anew
   friend constexpr bool operator==(Pages const&, Pages const&) = default;
 };
 
@@ -40,9 +40,9 @@ enum class Sharing : std::uint8_t {
 
 /// What the printer decides.
 struct Arranging {
-  Sharing sharing{Sharing::once};
-  PartWork parts{PartWork::turned};
-  bool end_matter_runs_on{}; ///< the end matter is signed on with the text and has no gatherings of its own
+  Sharing sharing{Sharing::once};   ///< what may be worked on one sheet with something else
+  PartWork parts{PartWork::turned}; ///< how half- and quarter-sheets are printed
+  bool end_matter_runs_on{};        ///< the end matter is signed on with the text and has no gatherings of its own
   friend constexpr bool operator==(Arranging, Arranging) = default;
 };
 

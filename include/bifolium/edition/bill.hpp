@@ -16,21 +16,21 @@ inline namespace v0 {
 
 /// An edition to be reckoned. There is no default ream: without one the answer stays in sheets.
 struct Edition {
-  Attested scheme{SchemeRow::octavo};
-  std::int64_t pages{};         ///< of text
-  std::int64_t prelim_pages{};  ///< of preliminaries, gathered apart
-  std::int64_t end_pages{};     ///< of end matter
-  std::int64_t cancel_leaves{}; ///< leaves printed anew in every copy
-  std::int64_t copies{};        ///< wanted
-  Fraction overs_percent{};     ///< of every sheet above the copies, 0 to 100
-  std::int64_t overplus{};      ///< and so many copies more
-  Arranging arranging{};
-  std::optional<ReamCount> ream{};
+  Attested scheme{SchemeRow::octavo};           ///< how a sheet is folded and gathered
+  std::int64_t pages{};                         ///< of text
+  std::int64_t prelim_pages{};                  ///< of preliminaries, gathered apart
+  std::int64_t end_pages{};                     ///< of end matter
+  std::int64_t cancel_leaves{};                 ///< leaves printed anew in every copy
+  std::int64_t copies{};                        ///< wanted
+  Fraction overs_percent{};                     ///< of every sheet above the copies, 0 to 100
+  std::int64_t overplus{};                      ///< and so many copies more
+  Arranging arranging{};                        ///< what the printer decides of part-sheets and shared ones
+  std::optional<ReamCount> ream{};              ///< how paper is counted; nothing leaves the answer in sheets
   std::optional<Fraction> weight_of_ream{};     ///< in grammes
   std::optional<std::int64_t> price_of_ream{};  ///< these in the currency's smallest unit
   std::optional<std::int64_t> price_of_forme{}; ///< to impose and make ready one forme, or to compose it too
-  std::optional<std::int64_t> price_of_token{};
-  PressTerms press{};
+  std::optional<std::int64_t> price_of_token{}; ///< of presswork, for as many impressions as make a token
+  PressTerms press{};                           ///< tokens, rate, crew and number of presses
 };
 
 /// A figure under three assumptions, low <= planned <= high.
@@ -40,21 +40,24 @@ template <class T> struct Ranged {
   T high{};    ///< oddments of each matter on whole sheets, every cancel a fold of two leaves, with the overs
   friend constexpr bool operator==(Ranged const&, Ranged const&) = default;
 };
+/// Sheets of paper, low, as planned and high.
 using SheetRange = Ranged<std::int64_t>;
 
 /// What an edition takes.
 struct Bill {
-  Edition edition{};
-  Plan plan{};
-  std::int64_t overs{}; ///< copies of every sheet above those wanted
-  SheetRange sheets{};
-  std::optional<PaperCount> paper{};                ///< of the planned sheets, in the ream named
+  Edition edition{};                 ///< as it was asked for
+  Plan plan{};                       ///< the first plan of its pages: the least paper, then the fewest formes
+  std::int64_t overs{};              ///< copies of every sheet above those wanted
+  SheetRange sheets{};               ///< for the whole run
+  std::optional<PaperCount> paper{}; ///< of the planned sheets, in the ream named
   std::optional<Ranged<Fraction>> kilogrammes{};    ///< where a weight was named
   std::optional<Ranged<std::int64_t>> paper_cost{}; ///< where a price was named, rounded up to the smallest unit
-  std::optional<std::int64_t> forme_cost{}, press_cost{};
-  std::optional<std::int64_t> total_cost{}; ///< the sum of what was priced, as planned
-  Presswork presswork{};
+  std::optional<std::int64_t> forme_cost{};         ///< of all formes, where a price was named
+  std::optional<std::int64_t> press_cost{};         ///< of the tokens, where a price was named, rounded up
+  std::optional<std::int64_t> total_cost{};         ///< the sum of what was priced, as planned
+  Presswork presswork{};                            ///< of the planned sheets
 
+  /// Exactly: twelve and a half sheets are 25/2.
   [[nodiscard]] constexpr Fraction sheets_a_copy() const { return plan.sheets_a_copy(); }
 };
 

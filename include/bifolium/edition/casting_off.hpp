@@ -28,10 +28,10 @@ enum class CastingUnit : std::uint8_t { words, letters, ens };
 
 /// A sample of the copy and of the type it will be set in.
 struct Sample {
-  std::int64_t in_copy{};      ///< words, letters or ens of the whole manuscript; see `in_manuscript`
-  Fraction a_line{};           ///< of type, on the average: found by setting a few lines (MacKellar 1893)
-  std::int64_t lines_a_page{}; ///< of type, without head line and direction line; see `lines_in_page`
-  CastingUnit unit{CastingUnit::words};
+  std::int64_t in_copy{};               ///< words, letters or ens of the whole manuscript; see `in_manuscript`
+  Fraction a_line{};                    ///< of type, on the average: found by setting a few lines (MacKellar 1893)
+  std::int64_t lines_a_page{};          ///< of type, without head line and direction line; see `lines_in_page`
+  CastingUnit unit{CastingUnit::words}; ///< of both figures above
   std::optional<Fraction> least_a_line{}, most_a_line{}; ///< of the lines that were set, where a range is wanted
 };
 
@@ -41,8 +41,9 @@ struct CastOff {
   std::int64_t pages{}; ///< the last may be short
   std::int64_t low{};   ///< pages if every line held as much as the fullest that was set
   std::int64_t high{};  ///< and if every line held as little as the emptiest
-  CastingUnit unit{};
+  CastingUnit unit{};   ///< what was counted
 
+  /// What was taken for granted, as a clause to print behind the figure.
   [[nodiscard]] constexpr char const* assumption() const noexcept {
     switch (unit) {
     case CastingUnit::words:
@@ -108,8 +109,8 @@ constexpr Expected<std::int64_t> lines_in_page(Fraction page_height, Fraction tw
 
 /// Words in a square inch of type set solid.
 struct SolidType {
-  Fraction points{};
-  std::int32_t words{};
+  Fraction points{};    ///< size of the type
+  std::int32_t words{}; ///< in a square inch
   friend constexpr bool operator==(SolidType const&, SolidType const&) = default;
 };
 /// From a printers' handbook of about 1900, pp. 72-73; its larger sizes cannot be read.

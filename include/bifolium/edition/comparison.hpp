@@ -24,8 +24,8 @@ enum class CompareBy : std::uint8_t {
 
 /// One way to print the text: an edition, whose copies are left open, and its plan.
 struct Way {
-  Edition edition{};
-  Plan plan{};
+  Edition edition{}; ///< all but the copies, which are what is varied
+  Plan plan{};       ///< how its pages are arranged; the same for every number of copies
 };
 /// Arranges an edition as a way. error: as `reckon`; copies need not be named.
 constexpr Expected<Way> way_of(Edition edition) {
@@ -39,6 +39,7 @@ constexpr Expected<Way> way_of(Edition edition) {
 struct Stretch {
   std::int64_t from{}, to{};        ///< copies, both included
   std::vector<std::size_t> order{}; ///< indices of the ways
+  /// The index of the way that is least throughout the stretch.
   [[nodiscard]] std::size_t least() const { return order.front(); }
   friend bool operator==(Stretch const&, Stretch const&) = default;
 };

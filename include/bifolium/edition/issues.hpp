@@ -12,21 +12,23 @@ inline namespace v0 {
 
 /// What differs from issue to issue.
 struct Issue {
-  std::int64_t copies{};
-  Fraction overs_percent{};
-  std::int64_t overplus{};
-  std::optional<ReamCount> ream{};
+  std::int64_t copies{};                       ///< wanted of this issue
+  Fraction overs_percent{};                    ///< of every sheet above the copies, 0 to 100
+  std::int64_t overplus{};                     ///< and so many copies more
+  std::optional<ReamCount> ream{};             ///< how its paper is counted; nothing leaves it in sheets
   std::optional<Fraction> weight_of_ream{};    ///< in grammes
   std::optional<std::int64_t> price_of_ream{}; ///< in the currency's smallest unit
 };
 
 /// What the issues take, one by one and together.
 struct IssuesBill {
-  std::vector<Bill> issues{}; ///< paper and presswork of each; formes are priced below, once
-  std::int64_t formes{};
-  SheetRange sheets{}; ///< of all papers
-  Presswork presswork{};
-  std::optional<std::int64_t> forme_cost{}, press_cost{}, total_cost{};
+  std::vector<Bill> issues{};               ///< paper and presswork of each; formes are priced below, once
+  std::int64_t formes{};                    ///< set and imposed once for all issues
+  SheetRange sheets{};                      ///< of all papers
+  Presswork presswork{};                    ///< of all issues together
+  std::optional<std::int64_t> forme_cost{}; ///< of the formes, once, where a price was named
+  std::optional<std::int64_t> press_cost{}; ///< of all presswork, where a price was named, rounded up
+  std::optional<std::int64_t> total_cost{}; ///< the sum of what was priced, the papers included
 };
 
 /// Reckons the issues of an edition, whose own copies, overs, ream and price of paper are not looked at.

@@ -19,6 +19,7 @@ inline namespace v0 {
 
 /// What leaves belong to. Cancels are single leaves and may be odd in number; all others are folded and even.
 enum class Matter : std::uint8_t { preliminaries, text, end_matter, cancels };
+/// How many matters there are: the length of an array by `Matter`.
 inline constexpr std::size_t matters = 4;
 
 /// How a part of a sheet is worked.
@@ -32,17 +33,20 @@ enum class HalfSheet : std::uint8_t { turned, two_worked_together, with_odd_leav
 
 /// What is printed together, and how many times that happens in a copy.
 struct Working {
+  /// What paper goes through the press and how often it is printed.
   enum class Kind : std::uint8_t {
     sheet,    ///< two formes, one copy to the sheet
     turned,   ///< part of a sheet, one forme, several copies to the sheet
     cut_first ///< part of a sheet cut before printing, two formes, one copy to the piece
   };
-  std::int64_t times{};
-  std::uint8_t leaves{}; ///< of one copy
-  Kind kind{};
+  std::int64_t times{};                       ///< in one copy: eight sheets alike are one working, eight times
+  std::uint8_t leaves{};                      ///< of one copy
+  Kind kind{};                                ///< what paper it takes
   std::array<std::uint8_t, matters> shares{}; ///< leaves of each matter where several share it, else all 0
 
+  /// Formes to be imposed each time: two, or one that prints both sides.
   [[nodiscard]] constexpr int formes() const noexcept { return kind == Kind::turned ? 1 : 2; }
+  /// Leaves of several matters are printed together in it.
   [[nodiscard]] constexpr bool is_shared() const noexcept { return shares != std::array<std::uint8_t, matters>{}; }
   /// Shared half and half: then half-sheets worked apart explain the book as well, and Bowers (Studies in Bibliography 1)
   /// asks for positive evidence.
@@ -60,16 +64,18 @@ struct Working {
 
 /// One way to print a copy.
 struct Plan {
+  /// The most kinds of working a plan can hold.
   static constexpr std::size_t most_workings = 40;
 
-  int leaves_to_sheet{};
+  int leaves_to_sheet{};                         ///< of the scheme: 8 for an octavo
   std::array<std::int64_t, matters> leaves_of{}; ///< by matter, blank leaves included
-  std::int64_t gatherings{};
-  std::int64_t blank_pages{};
-  bool end_matter_runs_on{}; ///< in the gatherings of the text, where it then counts
-  bool in_whole_sheets{};    ///< parts of sheets are printed on whole ones and the rest left blank
-  std::array<Working, most_workings> all_workings{};
-  std::uint8_t working_count{};
+  std::int64_t gatherings{};                     ///< of one copy, cancels left out
+  std::int64_t blank_pages{};                    ///< at the ends of the matters, to fill their last gatherings
+  bool end_matter_runs_on{};                     ///< in the gatherings of the text, where it then counts
+  bool in_whole_sheets{};                        ///< parts of sheets are printed on whole ones and the rest left blank
+  std::array<Working, most_workings>
+      all_workings{};           ///< the first `working_count` of them hold; go through begin(), end()
+  std::uint8_t working_count{}; ///< kinds of working
 
   [[nodiscard]] constexpr Working const* begin() const noexcept { return all_workings.data(); }
   [[nodiscard]] constexpr Working const* end() const noexcept { return all_workings.data() + working_count; }

@@ -13,20 +13,26 @@ inline namespace v0 {
 
 /// A number of impressions that a source gives a name: what makes a token, what is done in an hour or a day.
 struct PressFigure {
-  std::int32_t impressions{};
-  char const* source{};
+  std::int32_t impressions{}; ///< one side of one sheet each
+  char const* source{};       ///< where the figure was read
   friend constexpr bool operator==(PressFigure a, PressFigure b) noexcept { return a.impressions == b.impressions; }
 };
 /// Impressions that make a token, the unit of pay.
 namespace tokens {
+/// Of quires of 24 sheets.
 inline constexpr PressFigure moxon_24{240, "Moxon (1683), in Savage (1841) s.v. Hours: ten quires, of 24"};
+/// Of quires of 25 sheets.
 inline constexpr PressFigure moxon_25{250, "Moxon (1683), in Savage (1841) s.v. Hours: ten quires, of 25"};
+/// Half a perfect ream of 516 sheets.
 inline constexpr PressFigure savage{258, "Savage (1841), s.v. Token: ten quires and eighteen sheets"};
 } // namespace tokens
 /// Impressions in an hour of the clock by a full press, two men.
 namespace rates {
+/// As an ordinance of the town had it.
 inline constexpr PressFigure frankfurt{240, "Frankfurt ordinances of 1573, in Moran, Printing Presses (1973), p. 32"};
+/// A token an hour.
 inline constexpr PressFigure moxon{250, "Moxon (1683), in Moran, Printing Presses (1973), p. 32"};
+/// What could be kept up.
 inline constexpr PressFigure sustained{200, "Moran, Printing Presses (1973), p. 32: over a day of twelve hours"};
 } // namespace rates
 
@@ -35,12 +41,12 @@ enum class Crew : std::uint8_t { full_press = 2, half_press = 1 };
 
 /// What a number of impressions comes to.
 struct Presswork {
-  std::int64_t impressions{};
-  std::int64_t perfected{}; ///< sheets (or pieces of paper cut before) printed on both sides
-  Fraction tokens{};        ///< of the definition given: hours of pay, not of the clock
-  Fraction days_of_pay{};   ///< at the tokens a day of the terms, of one press
-  Fraction clock_hours{};   ///< of one press
-  Fraction days{};          ///< by the clock, for all presses together
+  std::int64_t impressions{}; ///< one side of one sheet (or piece of paper cut before) each
+  std::int64_t perfected{};   ///< sheets (or pieces of paper cut before) printed on both sides
+  Fraction tokens{};          ///< of the definition given: hours of pay, not of the clock
+  Fraction days_of_pay{};     ///< at the tokens a day of the terms, of one press
+  Fraction clock_hours{};     ///< of one press
+  Fraction days{};            ///< by the clock, for all presses together
 
   /// Pulls of the bar: two an impression on a two-pull press, one on later presses; the earliest, one-pull presses take a
   /// folio sheet in four passes, which is two for an impression (Hellinga). Nothing when that does not fit, or there are none.
@@ -53,12 +59,12 @@ struct Presswork {
 
 /// How the work is done. The figures are of the sources above; another house needs others.
 struct PressTerms {
-  PressFigure token{tokens::moxon_25};
-  PressFigure rate{rates::moxon};
-  Crew crew{Crew::full_press};
-  std::int32_t presses{1};
-  std::int32_t hours_a_day{10};
-  std::int32_t tokens_a_day{12}; ///< common work (Savage 1841, s.v. Hours); 3 or 4 of fine work
+  PressFigure token{tokens::moxon_25}; ///< impressions that are paid as one token
+  PressFigure rate{rates::moxon};      ///< impressions in an hour of the clock by two men
+  Crew crew{Crew::full_press};         ///< one man does half as much
+  std::int32_t presses{1};             ///< that work at once
+  std::int32_t hours_a_day{10};        ///< of the clock
+  std::int32_t tokens_a_day{12};       ///< common work (Savage 1841, s.v. Hours); 3 or 4 of fine work
   friend constexpr bool operator==(PressTerms const&, PressTerms const&) = default;
 };
 

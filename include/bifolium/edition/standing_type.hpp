@@ -14,8 +14,8 @@ inline namespace v0 {
 
 /// One forme, as far as type is concerned.
 struct FormeType {
-  int sheet{};
-  Side side{};
+  int sheet{};          ///< of the gathering, from 0, the outermost first
+  Side side{};          ///< outer or inner forme
   int pages{};          ///< that stand in the forme
   int last_page{};      ///< of the scheme
   int set_in_order{};   ///< pages of type that must be set when the text is set in its order

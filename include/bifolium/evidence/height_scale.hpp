@@ -26,6 +26,7 @@ enum class HeightScale : std::uint8_t {
   french_trade, ///< "format bibliographique" of dealers' descriptions
   illinois,     ///< call numbers of one university library
 };
+/// How many scales there are.
 inline constexpr int height_scale_count = 11;
 
 /// Which limits belong to a class: "up to 20" has its upper limit, "under 20" its lower one, "8 to 9" both.
@@ -33,8 +34,8 @@ enum class HeightLimits : std::uint8_t { upper, lower, both };
 
 /// One class, in the unit of its scale: inches in the British, centimetres in the others.
 struct HeightClass {
-  HeightScale scale;
-  char const* symbol;
+  HeightScale scale;         ///< the scale it is of
+  char const* symbol;        ///< as the scale writes it: "O"
   char const* borrowed_name; ///< the format whose name the class borrows, as its scale writes it, where it does
   double from, to;           ///< what a scale leaves open at the top is a kilometre
 
@@ -158,10 +159,11 @@ inline constexpr HeightClass rows[]{
 };
 } // namespace detail::height_scale
 
-/// What a scale is called, and where it was read.
+/// What a scale is called.
 [[nodiscard]] constexpr char const* to_words(HeightScale scale) {
   return detail::height_scale::scales[static_cast<std::size_t>(scale)].name;
 }
+/// Where the limits of a scale were read.
 [[nodiscard]] constexpr char const* source_of(HeightScale scale) {
   return detail::height_scale::scales[static_cast<std::size_t>(scale)].source;
 }

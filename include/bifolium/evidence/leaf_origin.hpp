@@ -36,7 +36,9 @@ struct LeafLoss {
 
 /// How much may have been lost, as fractions of the uncut leaf.
 struct LossLimits {
-  double least{}, most_height{}, most_width{};
+  double least{};       ///< of height and width alike; below nothing where sheets were larger than their name says
+  double most_height{}; ///< at head and tail together
+  double most_width{};  ///< at the fore-edge
 };
 
 /// What binders take, by state. `least` is below nothing, since sheets of one name differ: chancery of the fifteenth century
@@ -77,15 +79,16 @@ struct LossLimits {
 
 /// A named sheet from which a leaf could have been cut.
 struct NamedOrigin {
-  SheetSize const* sheet{};
-  PaperOrigin origin{};
-  Format format{}; ///< fraction of the whole sheet of paper: quarto leaves of cut halves are an eighth
-  LeafSize<millimetres> uncut{};
-  LeafLoss loss{};
+  SheetSize const* sheet{};      ///< the row of the table of sheet sizes; never null in an answer
+  PaperOrigin origin{};          ///< whether the sheet was folded whole or cut before printing
+  Format format{};               ///< fraction of the whole sheet of paper: quarto leaves of cut halves are an eighth
+  LeafSize<millimetres> uncut{}; ///< the leaf before any binder
+  LeafLoss loss{};               ///< from that to the leaf as measured
 };
 /// What a leaf implies under one kind of leaf.
 struct LeafOrigin {
-  LeafShape const* shape{};
+  LeafShape const* shape{}; ///< the kind of leaf; never null in an answer
+  /// The smallest sheet such a leaf can come of: that which loses nothing to the binder.
   ImpliedSheet<millimetres> least{Sheet<millimetres>{1_mm, 1_mm}, false};
   std::vector<NamedOrigin> named{}; ///< whole sheets before cut halves, the least loss of height first
 };
@@ -152,6 +155,7 @@ inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSiz
   return origins;
 }
 
+/// "whole sheets", and what else the paper can have been.
 constexpr char const* to_words(PaperOrigin origin) noexcept {
   switch (origin) {
   case PaperOrigin::whole_sheet:

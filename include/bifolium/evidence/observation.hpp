@@ -22,9 +22,11 @@ class Observation {
   friend constexpr Expected<Observation> observe(Seen const& seen);
 
 public:
+  /// What was seen, as given.
   [[nodiscard]] constexpr Seen const& seen() const noexcept { return seen_; }
+  /// How many doubts there are: odd things that are met, such as chain lines on wove paper.
   [[nodiscard]] constexpr int warnings() const noexcept { return warning_count_; }
-  /// pre: counting from 0.
+  /// The doubt of a number. pre: 0 <= i < warnings().
   [[nodiscard]] constexpr Problem warning(int i) const {
     if (i < 0 || i >= warning_count_) broken("there is no warning of that number");
     return warnings_[static_cast<std::size_t>(i)];

@@ -35,35 +35,36 @@ inline constexpr std::array<EarlySheet, 5> early_sheets{
     EarlySheet{"imperial", 500, 740}, EarlySheet{"chancery", 315, 450}};
 /// Joint shares: for 2°, 4° and 8° the early sheets.
 struct EarlyShares {
-  double of[3][5]{};
+  double of[3][5]{}; ///< by format (2°, 4°, 8°), then by row of `early_sheets`; all fifteen add up to 1
 };
 /// The years with shares of their own end in these; the first begin with printing.
 inline constexpr std::array<int, 5> early_periods{1475, 1481, 1487, 1494, 1500};
 
 /// What the evidence is worth.
 struct EvidenceParameters {
-  // Fitted. Joint shares of format and sheet by years, and of undated books of the fifteenth century.
+  /// Fitted. Joint shares of format and sheet, by `early_periods`.
   EarlyShares early_shares[5]{};
+  /// Fitted. The same for undated books of the fifteenth century.
   EarlyShares undated_shares{};
-  // Fitted. What copies in 2°, 4°, 8° have lost, whatever their history (they were not described as trimmed, and all
-  // are): as usual on any of the four sheets, and what is not as usual.
+  /// Fitted. What copies in 2°, 4°, 8° have lost, whatever their history (they were not described as trimmed, and all
+  /// are): as usual on any of the four sheets, and what is not as usual.
   TrimModel early_trim[3][2]{};
-  // Fitted. Density below which no size falls: rows that fit nothing, by a slip of the catalogue or of a ruler, say
-  // nothing.
+  /// Fitted. Density below which no size falls: rows that fit nothing, by a slip of the catalogue or of a ruler, say
+  /// nothing.
   double least_size{0.02};
-  // Later books: proposed, lower, as rare small formats must be able to speak.
+  /// The same for later books: proposed, lower, as rare small formats must be able to speak.
   double least_size_late{0.001};
-  // Proposed. Of later copies not described, this share has been cropped or inlaid.
+  /// Proposed. Of later copies not described, this share has been cropped or inlaid.
   double cropped_unsaid{0.01};
-  // How common sheets with a long side up to 480, 560 and 680 mm and above were. To 1600: as in the fifteenth century,
-  // all formats together (assumed). 1601-1800, and after 1800: proposed; paper is paid by weight, and large paper is the
-  // exception until machines make it.
+  /// How common sheets with a long side up to 480, 560 and 680 mm and above were, 1601-1800 and after 1800: proposed; paper
+  /// is paid by weight, and large paper is the exception until machines make it. To 1600: as in the fifteenth century, all
+  /// formats together (assumed).
   double late_sheets[2][4]{{1, 1, 0.25, 0.1}, {1, 1, 0.6, 0.3}};
-  // Vellum: skins have no sheet sizes, so the spread is this many times as wide (proposed).
+  /// Vellum: skins have no sheet sizes, so the spread is this many times as wide (proposed).
   double vellum_spread{300};
 
-  // Proposed, after the losses of copies measured against uncut ones (one binding 5-10 % of height, a rebinding to 16 %,
-  // cropping to 30 %). By `LeafState`.
+  /// Proposed, after the losses of copies measured against uncut ones (one binding 5-10 % of height, a rebinding to 16 %,
+  /// cropping to 30 %). By `LeafState`.
   TrimModel trim_by_state[6]{
       {-0.085, -0.085, 0.0042, 0.0026, 0.0042}, // unknown
       {-0.005, -0.005, 0.0010, 0.0003, 0.0010}, // uncut; sheets of one name differ by 2-3 %
@@ -73,29 +74,44 @@ struct EvidenceParameters {
       {-0.280, -0.280, 0.0140, 0.0090, 0.0140}, // inlaid: the leaf itself is smaller than its page
   };
 
-  // Fitted on the 361 rows of the same catalogue that give both: logarithm of type page over uncut leaf (2° -.42, 4° -.45,
-  // 8° -.44; spread .05 to .09).
-  double type_of_uncut{-0.44}, type_of_uncut_variance{0.0064}, least_type{2e-4};
+  /// Fitted on the 361 rows of the same catalogue that give both: mean logarithm of type page over uncut leaf (2° -.42,
+  /// 4° -.45, 8° -.44).
+  double type_of_uncut{-0.44};
+  /// Its variance (spread .05 to .09 by format).
+  double type_of_uncut_variance{0.0064};
+  /// The least a type page may count for.
+  double least_type{2e-4};
 
-  // Proposed. How often chain lines run as the format says: in the fifteenth century (fourteen of 3,038 rows of the same
-  // catalogue are of both folio and quarto, printed in part on cut sheets, whose chain lines are turned), before 1680, in
-  // Britain and the Low Countries 1680-1760 (turned chains, Tanselle, Studies in Bibliography 53), 1794-1830, and on
-  // machine-made paper after that, where they follow the web.
-  double chains_incunable{0.995}, chains_early{0.985}, chains_turned{0.94}, chains_1794{0.90}, chains_machine{0.52};
-  // Proposed. How often a mark that is seen is where the format says; Britain 1794-1830 put marks elsewhere in the mould
-  // (McMullin, Studies in Bibliography 56). How often the paper has a mark at all, and how often a marked sheet has a
-  // second mark: rare before the seventeenth century, common from then on (common practice, no source).
-  double mark_in_place{0.95}, mark_in_place_1794{0.5}, paper_is_marked{0.9};
-  double second_mark_early{0.05}, second_mark_late{0.4};
-  // Proposed. How often the pattern of marks and chain lines over a gathering is the fold's; the rest are cancels and mixed
-  // stocks.
+  // Proposed. How often chain lines run as the format says:
+  /// in the fifteenth century (fourteen of 3,038 rows of the same catalogue are of both folio and quarto, printed in part on
+  /// cut sheets, whose chain lines are turned);
+  double chains_incunable{0.995};
+  /// before 1680;
+  double chains_early{0.985};
+  /// in Britain and the Low Countries 1680-1760 (turned chains, Tanselle, Studies in Bibliography 53);
+  double chains_turned{0.94};
+  /// 1794-1830;
+  double chains_1794{0.90};
+  /// and on machine-made paper after that, where they follow the web.
+  double chains_machine{0.52};
+  /// Proposed. How often a mark that is seen is where the format says.
+  double mark_in_place{0.95};
+  /// Britain 1794-1830 put marks elsewhere in the mould (McMullin, Studies in Bibliography 56).
+  double mark_in_place_1794{0.5};
+  /// Proposed. How often the paper has a mark at all.
+  double paper_is_marked{0.9};
+  /// How often a marked sheet has a second mark: rare before the seventeenth century (common practice, no source),
+  double second_mark_early{0.05};
+  /// common from then on (common practice, no source).
+  double second_mark_late{0.4};
+  /// Proposed. How often the pattern of marks and chain lines over a gathering is the fold's; the rest are cancels and mixed
+  /// stocks.
   double pattern_right{0.98};
-  // Proposed. How often an edge or a point-hole is what it was taken for.
+  /// Proposed. How often an edge or a point-hole is what it was taken for.
   double edge_right{0.97};
-  // Proposed. How often point-holes can be seen where the leaf had them; it moves only what to look at next.
+  /// Proposed. How often point-holes can be seen where the leaf had them; it moves only what to look at next.
   double holes_visible{0.3};
-
-  // The least that evidence of one kind may count for, so that nothing is a veto.
+  /// The least that evidence of one kind may count for, so that nothing is a veto.
   double least_gathering{0.01};
 };
 

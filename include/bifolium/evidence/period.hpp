@@ -18,12 +18,12 @@ inline namespace v0 {
 
 /// What was seen that may tell of the time. Everything may be left out; `false` means "not seen", never "seen not to be".
 struct PeriodSigns {
-  Material material{};
-  Region place{};   ///< where the paper is thought to be from
-  bool watermark{}; ///< any mark at all
-  std::optional<int> year_in_watermark{};
-  bool printed_signatures{};
-  bool machine_made{};
+  Material material{};                        ///< what the leaf is made of
+  Region place{};                             ///< where the paper is thought to be from
+  bool watermark{};                           ///< any mark at all
+  std::optional<int> year_in_watermark{};     ///< a date wrought in the mould
+  bool printed_signatures{};                  ///< in type; not added by hand or stamp
+  bool machine_made{};                        ///< paper of one endless web
   bool turned_chain_lines{};                  ///< against a format that is otherwise sure
   bool tranchefile{};                         ///< an extra chain line close to the edge of the sheet
   std::optional<millimetres> chain_spacing{}; ///< mean distance of chain lines
@@ -35,15 +35,19 @@ struct PeriodSigns {
 
 /// No sign binds from above: paper of every sort was kept for years, and moulds and marks were used long after their date
 /// (from memory: French moulds bore 1742 for decades).
-enum class BoundKind : std::uint8_t { not_before, usual_from, usual_until };
+enum class BoundKind : std::uint8_t {
+  not_before, ///< the sign was not possible earlier
+  usual_from, ///< and seldom met earlier
+  usual_until ///< and seldom met later
+};
 
 /// One bound.
 struct PeriodBound {
-  BoundKind kind{};
-  int year{};
-  Trust trust{};
-  char const* reason{};
-  char const* source{};
+  BoundKind kind{};     ///< which way it bounds, and whether it binds
+  int year{};           ///< the first or last year meant, itself included
+  Trust trust{};        ///< whether the source was read or it is from memory
+  char const* reason{}; ///< the sign, and why it bounds
+  char const* source{}; ///< where that was read
 
   /// Whether it binds, or tells only what is usual.
   [[nodiscard]] constexpr bool binds() const noexcept { return kind == BoundKind::not_before; }
@@ -161,6 +165,7 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
   return signs;
 }
 
+/// "not before", "usual from", "usual until", to stand before a year.
 constexpr char const* to_words(BoundKind kind) noexcept {
   switch (kind) {
   case BoundKind::not_before:

@@ -15,19 +15,21 @@ inline namespace v0 {
 
 /// Weights of formats by their leaves to the sheet; they need not add up to 1.
 struct Priors {
+  /// The weight of one format.
   struct Weight {
-    std::uint8_t leaves{};
-    double weight{};
+    std::uint8_t leaves{}; ///< to the sheet: 8 for octavo
+    double weight{};       ///< against the others; 0 or more
   };
-  std::array<Weight, 17> weights{};
+  std::array<Weight, 17> weights{}; ///< in any order; a format that is not named weighs nothing
   /// Of formats with as many leaves, how common each shape is, by `Shape`: the usual is meant unless something speaks for
   /// another (proposed). They need not add up to 1 either.
   std::array<double, 5> shapes{1, 0.02, 0.01, 0.01, 0.05};
   double none_of_these{0.01}; ///< that the leaf comes of no scheme and sheet considered
   bool by_sample{};           ///< counted in a sample; otherwise assumed
   bool incunables{};          ///< 15th century: sheets and formats are weighed together, as fitted
-  char const* basis{""};
+  char const* basis{""};      ///< what the weights rest on, in words
 
+  /// The weight of the format of so many leaves to the sheet; 0 where it is not named.
   [[nodiscard]] constexpr double of(int leaves) const {
     for (auto const& one : weights)
       if (one.leaves == leaves) return one.weight;
@@ -37,9 +39,9 @@ struct Priors {
 
 /// Priors that hold for some years, and how likely the leaf is of those years.
 struct PriorsOfYears {
-  When years;
-  double weight{};
-  Priors priors{};
+  When years;      ///< both included
+  double weight{}; ///< against the other periods; 0 or more
+  Priors priors{}; ///< of books of these years
 };
 /// The periods a leaf may belong to; those it cannot have weight 0.
 using PriorsByPeriod = std::array<PriorsOfYears, 6>;

@@ -12,8 +12,8 @@ inline namespace v0 {
 
 /// The sizes of gatherings: one, or two by turns.
 struct GatheringSizes {
-  int leaves{};
-  std::optional<int> alternating_with{};
+  int leaves{};                          ///< of most gatherings, or of the first of two
+  std::optional<int> alternating_with{}; ///< the other of two sizes by turns
   friend constexpr bool operator==(GatheringSizes const&, GatheringSizes const&) = default;
 };
 

@@ -19,27 +19,29 @@ inline namespace v0 {
 
 /// What was measured. Only `height` must be there. Of several copies the tallest is measured; the others are for a note.
 struct Measured {
-  millimetres height{};                 ///< of the leaf; of the lowest volume where volumes differ
-  std::optional<millimetres> width{};   ///< of the leaf
-  std::optional<millimetres> tallest{}; ///< volume of the set, where volumes differ
-  std::optional<millimetres> binding{}; ///< height of the cover
-  std::optional<millimetres> binding_width{};
-  bool single_sheet{};                                        ///< a single sheet: the width belongs to it always
+  millimetres height{};                       ///< of the leaf; of the lowest volume where volumes differ
+  std::optional<millimetres> width{};         ///< of the leaf
+  std::optional<millimetres> tallest{};       ///< volume of the set, where volumes differ
+  std::optional<millimetres> binding{};       ///< height of the cover
+  std::optional<millimetres> binding_width{}; ///< width of the cover
+  bool single_sheet{};                        ///< a single sheet: the width belongs to it always
   std::optional<millimetres> folded_height{}, folded_width{}; ///< of what was issued folded, to be used unfolded
 };
 
 /// One size: whole units, all in one unit; 0 where nothing is given.
 struct StatedSize {
-  int height{}, tallest{}, width{};
-  bool in_millimetres{};
+  int height{};          ///< of the leaf, or of the lowest volume
+  int tallest{};         ///< volume of the set; 0 where volumes do not differ
+  int width{};           ///< where it must be given
+  bool in_millimetres{}; ///< else in centimetres
   friend constexpr bool operator==(StatedSize const&, StatedSize const&) = default;
 };
 
 /// The numbers of a record.
 struct RecordedSize {
-  StatedSize size{};
-  std::optional<StatedSize> folded_to{};
-  std::optional<StatedSize> bound_to{}; ///< where the binding is 3 cm or more taller or lower than the text
+  StatedSize size{};                     ///< of the leaf
+  std::optional<StatedSize> folded_to{}; ///< of what was issued folded
+  std::optional<StatedSize> bound_to{};  ///< where the binding is 3 cm or more taller or lower than the text
   friend constexpr bool operator==(RecordedSize const&, RecordedSize const&) = default;
 };
 
@@ -118,6 +120,7 @@ inline std::string to_words(RecordedSize const& record, std::span<Format const> 
   }
   return any ? text.append(")") : text;
 }
+/// The same for a book of one format.
 inline std::string to_words(RecordedSize const& record, Format format) {
   return to_words(record, std::span<Format const>{&format, 1});
 }

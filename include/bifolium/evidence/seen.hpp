@@ -10,7 +10,13 @@
 namespace bifolium {
 inline namespace v0 {
 
-enum class Material : std::uint8_t { unknown, laid, wove, vellum };
+/// What the leaf is made of.
+enum class Material : std::uint8_t {
+  unknown, ///< not looked at, or not told
+  laid,    ///< paper that shows wire and chain lines
+  wove,    ///< paper from a mould of woven wire, without lines
+  vellum   ///< skin
+};
 /// What the binder left: uncut, cut once by the trade, cut again, cut into the margins, or set into other paper.
 enum class LeafState : std::uint8_t { unknown, uncut, trimmed, rebound, cropped, inlaid };
 /// Where in the leaf the watermark is.
@@ -27,8 +33,11 @@ enum class MarkPlace : std::uint8_t {
 
 /// A year, or the years between which.
 struct When {
-  int from{}, to{};
+  int from{}; ///< the first year it can be
+  int to{};   ///< the last, itself included
+  /// One year.
   constexpr When(int year) : from{year}, to{year} {}
+  /// From one year to another; `observe` refuses them the wrong way round.
   constexpr When(int first, int last) : from{first}, to{last} {}
   friend constexpr bool operator==(When, When) = default;
 };
@@ -41,9 +50,9 @@ enum class HolePlace : std::uint8_t { unknown, spine_fold, head, tail, fore_edge
 
 /// One leaf of a gathering of which several were looked at.
 struct LeafSeen {
-  int leaf{};       ///< its number in the gathering, from 1; 0 ends the list
-  MarkPlace mark{}; ///< of watermark or countermark, whichever it shows
-  ChainLines chain_lines{};
+  int leaf{};               ///< its number in the gathering, from 1; 0 ends the list
+  MarkPlace mark{};         ///< of watermark or countermark, whichever it shows
+  ChainLines chain_lines{}; ///< which way they run in this leaf
   friend constexpr bool operator==(LeafSeen const&, LeafSeen const&) = default;
 };
 /// Leaves of one gathering, in any order. Which of them show a mark, and where, tells more than any single leaf.
@@ -53,18 +62,18 @@ using LeavesSeen = std::array<LeafSeen, 24>;
 struct Seen {
   std::optional<millimetres> height{}, width{}; ///< of the leaf
   std::optional<millimetres> type_height{};     ///< of the type page, which no binder cuts
-  Material material{};
-  ChainLines chain_lines{}; ///< `both`: leaves of the book differ
-  MarkPlace watermark{};
-  MarkPlace countermark{};               ///< in the same leaf
-  std::optional<int> gathering_leaves{}; ///< of most gatherings
-  std::optional<int> alternating_with{}; ///< the other of two sizes in turn: 4 in a book gathered 8.4.8.4
-  EdgeSeen head{}, tail{}, fore_edge{};  ///< of the leaf
-  HolePlace point_hole{};                ///< in the leaf
-  LeavesSeen leaves{};                   ///< of one gathering of `gathering_leaves`
-  LeafState state{};
-  std::optional<When> year{};
-  Region place{};
+  Material material{};                          ///< of the leaf
+  ChainLines chain_lines{};                     ///< `both`: leaves of the book differ
+  MarkPlace watermark{};                        ///< where in the leaf
+  MarkPlace countermark{};                      ///< in the same leaf
+  std::optional<int> gathering_leaves{};        ///< of most gatherings
+  std::optional<int> alternating_with{};        ///< the other of two sizes in turn: 4 in a book gathered 8.4.8.4
+  EdgeSeen head{}, tail{}, fore_edge{};         ///< of the leaf
+  HolePlace point_hole{};                       ///< in the leaf
+  LeavesSeen leaves{};                          ///< of one gathering of `gathering_leaves`
+  LeafState state{};                            ///< what binders left of it
+  std::optional<When> year{};                   ///< of printing; nothing where it is not known
+  Region place{};                               ///< of printing; anywhere unless named
 };
 
 } // namespace v0

@@ -54,27 +54,35 @@ template <class T, std::size_t N> constexpr std::string_view word_for(Word<T> co
 }
 } // namespace detail
 
-/// The words of tables and records; nothing when it is none of them.
+// The words of tables and records; nothing when it is none of them.
+
+/// Reads "laid", "wove", "vellum".
 constexpr std::optional<Material> material_from(std::string_view word) {
   return detail::find_word(detail::material_words, word);
 }
+/// Reads which way the chain lines run.
 constexpr std::optional<ChainLines> chain_lines_from(std::string_view word) {
   return detail::find_word(detail::chain_line_words, word);
 }
+/// Reads where in the leaf a mark is.
 constexpr std::optional<MarkPlace> mark_place_from(std::string_view word) {
   return detail::find_word(detail::mark_words, word);
 }
+/// Reads what the binder left.
 constexpr std::optional<LeafState> leaf_state_from(std::string_view word) {
   return detail::find_word(detail::state_words, word);
 }
+/// Reads what an edge of the leaf is.
 constexpr std::optional<EdgeSeen> edge_seen_from(std::string_view word) {
   return detail::find_word(detail::edge_words, word);
 }
+/// Reads where the hole of a press point is.
 constexpr std::optional<HolePlace> hole_place_from(std::string_view word) {
   return detail::find_word(detail::hole_words, word);
 }
-/// And back.
+/// The word that is read back as this.
 constexpr std::string_view to_words(ChainLines lines) { return detail::word_for(detail::chain_line_words, lines); }
+/// The word that is read back as this.
 constexpr std::string_view to_words(MarkPlace place) { return detail::word_for(detail::mark_words, place); }
 
 } // namespace v0

@@ -12,6 +12,7 @@
 namespace bifolium {
 inline namespace v0 {
 
+/// The kind of evidence, as it stands before a reason.
 constexpr char const* to_words(Sign sign) noexcept {
   switch (sign) {
   case Sign::size:
@@ -33,6 +34,7 @@ constexpr char const* to_words(Sign sign) noexcept {
   }
   return "";
 }
+/// The rung of the ladder from "not determined" to "established".
 constexpr char const* to_words(Certainty certainty) noexcept {
   switch (certainty) {
   case Certainty::not_determined:

@@ -16,8 +16,8 @@ inline namespace v0 {
 
 /// A numeral found at the head of a text: its value, and how many bytes it took; none took none.
 struct RomanNumeral {
-  std::int64_t value{};
-  std::size_t bytes{};
+  std::int64_t value{}; ///< 0 where there was none
+  std::size_t bytes{};  ///< of the text, from its beginning
   friend constexpr bool operator==(RomanNumeral const&, RomanNumeral const&) = default;
 };
 

@@ -19,9 +19,9 @@ struct ReamCount {
   std::int32_t good{};  ///< sheets fit to print on; less than the ream where outside quires are counted in
   Region region{};      ///< where it is reported
   Years years{};        ///< when, by the years of the sources; an open end is the century's
-  Trust trust{};
-  char const* name{}; ///< as the trade called it
-  char const* source{};
+  Trust trust{};        ///< whether the source was read or it is from memory
+  char const* name{};   ///< as the trade called it
+  char const* source{}; ///< where it was read, and what it says
 
   /// Sheets of it fit to print on; all, where `good` is not said.
   [[nodiscard]] constexpr std::int32_t printable() const noexcept { return good == 0 ? ream : good; }
@@ -33,16 +33,19 @@ struct ReamCount {
 
 /// The reams the trade counted in.
 namespace reams {
+/// Writing paper.
 inline constexpr ReamCount of_480{
     480,          24,
     480,          Region::britain,
     {1590, 1904}, Trust::published,
     "short ream", "20 quires of 24: writing quire of MSS. of 1590-1620 and 1682, Tabart 1804, Martin 1904"};
+/// Printing paper.
 inline constexpr ReamCount of_500{
     500,           25,
     500,           Region::europe,
     {1590, 1904},  Trust::published,
     "ream of 500", "20 quires of 25: printing quire of MSS. of 1590-1620 and 1682, Tabart 1804, Martin 1904"};
+/// Made good for the printer: all sheets can be printed on.
 inline constexpr ReamCount of_516{
     516,
     24,
@@ -52,6 +55,7 @@ inline constexpr ReamCount of_516{
     Trust::published,
     "perfect ream",
     "Savage, Dictionary of the Art of Printing (1841), s.v. Perfect Paper: 21 1/2 quires of 24"};
+/// As it left the mill, with an imperfect quire outside at either end.
 inline constexpr ReamCount from_mill{472,
                                      24,
                                      432,
@@ -60,8 +64,10 @@ inline constexpr ReamCount from_mill{472,
                                      Trust::published,
                                      "ream from the mill",
                                      "Savage (1841): 18 inside quires of 24 and 2 outside quires of 20"};
+/// France.
 inline constexpr ReamCount rame{
     500, 25, 500, Region::france, {1701, 1900}, Trust::from_memory, "rame", "20 mains of 25; no publication was seen"};
+/// Germany, printing paper.
 inline constexpr ReamCount ries_printing{500,
                                          25,
                                          500,
@@ -70,6 +76,7 @@ inline constexpr ReamCount ries_printing{500,
                                          Trust::published,
                                          "Ries Druckpapier",
                                          "Nelkenbrecher (1890), p. 368: 20 Buch of 25"};
+/// Germany, writing paper.
 inline constexpr ReamCount ries_writing{480,
                                         24,
                                         480,
@@ -78,6 +85,7 @@ inline constexpr ReamCount ries_writing{480,
                                         Trust::published,
                                         "Ries Schreibpapier",
                                         "Nelkenbrecher (1890), p. 368: 20 Buch of 24"};
+/// Germany from 1877.
 inline constexpr ReamCount neuries{1000,         100,
                                    1000,         Region::germany,
                                    {1877, 1900}, Trust::published,
@@ -100,7 +108,9 @@ template <class Act> constexpr void each_ream_count(Years years, Region region, 
 
 /// Sheets as reams, quires and loose sheets.
 struct PaperCount {
-  std::int64_t reams{}, quires{}, loose{};
+  std::int64_t reams{};  ///< whole ones
+  std::int64_t quires{}; ///< whole ones beyond the reams
+  std::int64_t loose{};  ///< sheets beyond the quires
   friend constexpr bool operator==(PaperCount, PaperCount) = default;
 };
 
@@ -129,31 +139,42 @@ constexpr Fraction reams_to_buy(std::int64_t sheets, ReamCount const& by) {
 
 /// Whole lots of reams: sheets in so many.
 struct PaperLot {
-  char const* name{};
-  std::int32_t sheets{};
-  char const* source{};
+  char const* name{};    ///< as the trade called it
+  std::int32_t sheets{}; ///< in one lot
+  char const* source{};  ///< where it was read, and of what it is made up
   friend constexpr bool operator==(PaperLot const&, PaperLot const&) = default;
 };
+/// The lots paper was sold in above the ream.
 namespace lots {
+/// Of reams of 500.
 inline constexpr PaperLot bundle{"bundle", 1000, "two reams of 500 (GNU units 2.22, definitions of 2022)"};
+/// Of perfect reams.
 inline constexpr PaperLot perfect_bundle{"perfect bundle", 1032, "Savage (1841): 43 quires of 24"};
+/// Of reams of 500.
 inline constexpr PaperLot bale{"bale", 5000, "ten reams of 500 (GNU units 2.22, definitions of 2022)"};
+/// Of reams of 480.
 inline constexpr PaperLot short_bundle{"short bundle", 960, "two reams of 480 (Wikipedia, Units of paper quantity)"};
+/// Of reams of 480.
 inline constexpr PaperLot short_bale{"short bale", 4800, "ten reams of 480 (Wikipedia, Units of paper quantity)"};
+/// Of perfect reams.
 inline constexpr PaperLot printers_bale{"printer's bale", 5160,
                                         "ten reams of 516 (Wikipedia, Units of paper quantity)"};
+/// Germany, writing paper.
 inline constexpr PaperLot ballen_writing{"Ballen Schreibpapier", 4800, "Nelkenbrecher (1890), p. 368: ten Ries of 480"};
+/// Germany, printing paper.
 inline constexpr PaperLot ballen_printing{"Ballen Druckpapier", 5000, "Nelkenbrecher (1890), p. 368: ten Ries of 500"};
 } // namespace lots
 
 /// Sheets signed with one alphabet of 23 letters, the unit in which German publishers priced (Goldfriedrich, Geschichte des
 /// Deutschen Buchhandels II): 368 pages in octavo.
 inline constexpr std::int64_t sheets_in_alphabet = 23;
-/// Sheets as whole alphabets and what is over. pre: not below 0.
+/// Sheets as whole alphabets and what is over.
 struct AlphabetCount {
-  std::int64_t alphabets{}, sheets{};
+  std::int64_t alphabets{}; ///< whole ones
+  std::int64_t sheets{};    ///< beyond them, 0 to 22
   friend constexpr bool operator==(AlphabetCount, AlphabetCount) = default;
 };
+/// Counts sheets in alphabets. pre: not below 0.
 constexpr AlphabetCount in_alphabets(std::int64_t sheets) {
   if (sheets < 0) broken("paper is counted from nothing up");
   return {sheets / sheets_in_alphabet, sheets % sheets_in_alphabet};
