@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/scan_element.hpp>
+#include <bifolium/core/expected.hpp>
 
 #include <optional>
 
