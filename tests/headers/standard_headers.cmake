@@ -1,5 +1,6 @@
 # SPDX-License-Identifier: MIT
-# Which standard headers a header brings, itself and through the library's own, held against a list of what it may.
+# Which standard headers a header brings, itself and through the library's own, held against a list of what it may: the list is
+# exact, so that a header no longer needed goes from it.
 #   cmake -DINCLUDE=... -DHEADER=bifolium/leaf.hpp -DALLOWED="compare;cstdint" -P standard_headers.cmake
 cmake_minimum_required(VERSION 3.16)
 set(todo "${HEADER}")
@@ -26,5 +27,10 @@ list(REMOVE_DUPLICATES standard)
 foreach(name IN LISTS standard)
   if(NOT name IN_LIST ALLOWED)
     message(SEND_ERROR "${HEADER} brings <${name}>, which is not on its list: ${ALLOWED}")
+  endif()
+endforeach()
+foreach(name IN LISTS ALLOWED)
+  if(NOT name IN_LIST standard)
+    message(SEND_ERROR "${HEADER} no longer brings <${name}>: take it off its list")
   endif()
 endforeach()
