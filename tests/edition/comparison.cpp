@@ -104,4 +104,14 @@ TEST_CASE("what cannot be compared is an error value") {
   CHECK(way_of({.pages = -1}).error().problem == Problem::negative_count);
   std::vector<Way> const dear{*way_of({.pages = 1600, .price_of_forme = INT64_MAX / 400, .price_of_token = 7})};
   CHECK(cost_of(dear[0], INT64_MAX).error().problem == Problem::number_too_large);
+  // a way may be changed after it was arranged
+  auto without_ream = ways[0];
+  without_ream.edition.price_of_ream = 1000;
+  CHECK(cost_of(without_ream, 10).error().problem == Problem::ream_needed);
+  CHECK(compare({without_ream}, 1, 10).error().problem == Problem::ream_needed);
+  auto no_token = ways[0];
+  no_token.edition.price_of_token = 7;
+  no_token.edition.press.token.impressions = 0;
+  CHECK(cost_of(no_token, 10).error().problem == Problem::not_positive);
+  CHECK(reckon({.pages = 16, .copies = 10}, Plan{}).error().problem == Problem::nothing_to_print);
 }

@@ -74,7 +74,7 @@ struct PrintedNumber {
   std::int64_t number{};                ///< as printed, or as inferred; 0 where there is none
   std::int64_t should_be{};             ///< the same unless it is misprinted
   bool doubtful{};                      ///< somewhere in its run the numbering is at fault, and where is not stated
-  /// It bears, or would bear, another number than the order of the pages asks for.
+  /// It bears another number than the order of the pages asks for.
   [[nodiscard]] constexpr bool misprinted() const noexcept { return number != should_be; }
   friend constexpr bool operator==(PrintedNumber const&, PrintedNumber const&) = default;
 };

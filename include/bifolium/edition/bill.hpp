@@ -50,12 +50,13 @@ struct Bill {
   std::int64_t overs{};              ///< copies of every sheet above those wanted
   SheetRange sheets{};               ///< for the whole run
   std::optional<PaperCount> paper{}; ///< of the planned sheets, in the ream named
-  std::optional<Ranged<Fraction>> kilogrammes{};    ///< where a weight was named
-  std::optional<Ranged<std::int64_t>> paper_cost{}; ///< where a price was named, rounded up to the smallest unit
-  std::optional<std::int64_t> forme_cost{};         ///< of all formes, where a price was named
-  std::optional<std::int64_t> press_cost{};         ///< of the tokens, where a price was named, rounded up
-  std::optional<std::int64_t> total_cost{};         ///< the sum of what was priced, as planned
-  Presswork presswork{};                            ///< of the planned sheets
+  std::optional<Ranged<Fraction>> kilogrammes{}; ///< where a weight was named
+  /// Where a price was named, rounded up to the smallest unit. A ream is paid whole: low, its outside quires serve as well.
+  std::optional<Ranged<std::int64_t>> paper_cost{};
+  std::optional<std::int64_t> forme_cost{}; ///< of all formes, where a price was named
+  std::optional<std::int64_t> press_cost{}; ///< of the tokens, where a price was named, rounded up
+  std::optional<std::int64_t> total_cost{}; ///< the sum of what was priced, as planned
+  Presswork presswork{};                    ///< of the planned sheets
 
   /// Exactly: twelve and a half sheets are 25/2.
   [[nodiscard]] constexpr Fraction sheets_a_copy() const { return plan.sheets_a_copy(); }
@@ -132,6 +133,7 @@ constexpr std::optional<std::int64_t> overs_of(std::int64_t copies, Fraction per
 /// ream_needed, number_too_large.
 constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
   if (auto const error = detail::what_is_wrong(edition)) return *error;
+  if (plan.leaves_to_sheet <= 0) return error_at(Problem::nothing_to_print, 1, 1);
   auto const too_large = error_at(Problem::number_too_large, 1, 1);
   detail::Fits fits;
   auto const overs = fits(overs_of(edition.copies, edition.overs_percent, edition.overplus));

@@ -24,7 +24,11 @@ constexpr Expected<std::int64_t> thousands_in_sheet(std::int64_t lines, std::int
 }
 
 /// What is counted in the copy and in a line of type.
-enum class CastingUnit : std::uint8_t { words, letters, ens };
+enum class CastingUnit : std::uint8_t {
+  words,   ///< of the language
+  letters, ///< with the spaces between words
+  ens      ///< half the body of the type, the compositor's measure
+};
 
 /// A sample of the copy and of the type it will be set in.
 struct Sample {

@@ -44,11 +44,20 @@ struct Stretch {
   friend bool operator==(Stretch const&, Stretch const&) = default;
 };
 
-/// What a way costs at so many copies, or its sheets, exactly. error: as `reckon`.
-constexpr Expected<Fraction> cost_of(Way const& way, std::int64_t copies, CompareBy by = CompareBy::cost) {
-  if (copies < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+namespace detail {
+
+/// What keeps a way from being reckoned, whatever the copies.
+constexpr Room<Error> what_is_wrong(Way const& way) {
+  auto edition = way.edition;
+  edition.copies = 1;
+  auto const bill = reckon(edition, way.plan);
+  if (!bill) return bill.error();
+  return {};
+}
+/// What a way in which nothing is wrong costs at so many copies.
+constexpr Expected<Fraction> sound_cost_of(Way const& way, std::int64_t copies, CompareBy by) {
   auto const& edition = way.edition;
-  detail::Fits fits;
+  Fits fits;
   auto const given_out = fits(checked_add(copies, fits(overs_of(copies, edition.overs_percent, edition.overplus))));
   auto const sheets = fits(way.plan.sheets_for(given_out));
   Fraction sum{sheets};
@@ -64,6 +73,15 @@ constexpr Expected<Fraction> cost_of(Way const& way, std::int64_t copies, Compar
   }
   if (!fits.all()) return error_at(Problem::number_too_large, 1, 1);
   return sum;
+}
+
+} // namespace detail
+
+/// What a way costs at so many copies, or its sheets, exactly. error: as `reckon`, but no copies cost their formes.
+constexpr Expected<Fraction> cost_of(Way const& way, std::int64_t copies, CompareBy by = CompareBy::cost) {
+  if (copies < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+  if (auto const error = detail::what_is_wrong(way)) return *error;
+  return detail::sound_cost_of(way, copies, by);
 }
 
 namespace detail {
@@ -162,7 +180,7 @@ public:
     if (!fits_.all()) return;
     if (from == to) {
       keep(from, to, sorted_by([&](std::size_t i) {
-             auto const cost = cost_of(ways_[i], from, by_);
+             auto const cost = sound_cost_of(ways_[i], from, by_);
              return fits_(cost ? std::optional{*cost} : std::nullopt);
            }));
       return;
@@ -185,7 +203,7 @@ public:
 
 /// The order of the ways for every run from `from` to `to` copies: stretches without a gap between them. A million copies
 /// at most, as two ways that differ by rounding alone have every run reckoned out. Allocates.
-/// error: nothing_to_print (no way, or no copies), negative_count, number_too_large, price_needed.
+/// error: nothing_to_print (no way, or no copies), negative_count, number_too_large, price_needed; and as `reckon` of a way.
 inline Expected<std::vector<Stretch>> compare(std::vector<Way> const& ways, std::int64_t from, std::int64_t to,
                                               CompareBy by = CompareBy::cost) {
   if (from < 0 || to < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
@@ -195,6 +213,8 @@ inline Expected<std::vector<Stretch>> compare(std::vector<Way> const& ways, std:
     if (by == CompareBy::cost && !way.edition.price_of_ream && !way.edition.price_of_forme &&
         !way.edition.price_of_token)
       return error_at(Problem::price_needed, 1, 1);
+  for (auto const& way : ways)
+    if (auto const error = detail::what_is_wrong(way)) return *error;
   detail::Comparer comparer{ways, by};
   comparer.walk(from, to);
   return comparer.found();

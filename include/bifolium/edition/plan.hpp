@@ -18,7 +18,12 @@ namespace bifolium {
 inline namespace v0 {
 
 /// What leaves belong to. Cancels are single leaves and may be odd in number; all others are folded and even.
-enum class Matter : std::uint8_t { preliminaries, text, end_matter, cancels };
+enum class Matter : std::uint8_t {
+  preliminaries, ///< what stands before the text and is gathered apart
+  text,          ///< the book itself
+  end_matter,    ///< index, errata, advertisements gathered apart
+  cancels        ///< leaves printed to take the place of others
+};
 /// How many matters there are: the length of an array by `Matter`.
 inline constexpr std::size_t matters = 4;
 
@@ -29,7 +34,12 @@ enum class PartWork : std::uint8_t {
 };
 
 /// The four things called half-sheet.
-enum class HalfSheet : std::uint8_t { turned, two_worked_together, with_odd_leaves, cut_first };
+enum class HalfSheet : std::uint8_t {
+  turned,              ///< half-sheet work: one forme, the paper turned, two copies to the sheet
+  two_worked_together, ///< two unlike half-sheets of one book on one sheet
+  with_odd_leaves,     ///< a part of the sheet, the rest of which bears other leaves of the book
+  cut_first            ///< half a sheet of paper, cut before it was printed
+};
 
 /// What is printed together, and how many times that happens in a copy.
 struct Working {

@@ -37,16 +37,20 @@ inline constexpr PressFigure sustained{200, "Moran, Printing Presses (1973), p. 
 } // namespace rates
 
 /// Who works the press: two men, or one at half the rate (Moxon, in Savage s.v. Hours: one man five quires).
-enum class Crew : std::uint8_t { full_press = 2, half_press = 1 };
+enum class Crew : std::uint8_t {
+  full_press = 2, ///< one man beats and one pulls
+  half_press = 1  ///< one man does both
+};
 
 /// What a number of impressions comes to.
 struct Presswork {
   std::int64_t impressions{}; ///< one side of one sheet (or piece of paper cut before) each
-  std::int64_t perfected{};   ///< sheets (or pieces of paper cut before) printed on both sides
-  Fraction tokens{};          ///< of the definition given: hours of pay, not of the clock
-  Fraction days_of_pay{};     ///< at the tokens a day of the terms, of one press
-  Fraction clock_hours{};     ///< of one press
-  Fraction days{};            ///< by the clock, for all presses together
+  std::int64_t
+      perfected{};   ///< sheets (or pieces of paper cut before) printed on both sides; a single side over is left out
+  Fraction tokens{}; ///< of the definition given: hours of pay, not of the clock
+  Fraction days_of_pay{}; ///< at the tokens a day of the terms, of one press
+  Fraction clock_hours{}; ///< of one press
+  Fraction days{};        ///< by the clock, for all presses together
 
   /// Pulls of the bar: two an impression on a two-pull press, one on later presses; the earliest, one-pull presses take a
   /// folio sheet in four passes, which is two for an impression (Hellinga). Nothing when that does not fit, or there are none.
