@@ -76,21 +76,23 @@ struct SheetRow {
   std::size_t first;          ///< the first row of the same size
   std::size_t size_class;     ///< see `shares_of_classes`
 };
+/// Not constexpr, as a lambda is by itself: g++ would run it while including, for a sixth of the time of bifolium.hpp.
+inline std::array<SheetRow, PossibleSheets::rows> make_sheet_rows() {
+  constexpr double ends[3]{6.174, 6.328, 6.522}; // logarithms of 480, 560 and 680 mm, midway between the early sheets
+  std::array<SheetRow, PossibleSheets::rows> rows{};
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    auto const long_side = sheet_table::rows[i].long_side(), short_side = sheet_table::rows[i].short_side();
+    auto& row = rows[i];
+    row = {std::log(long_side.count()), std::log(short_side.count()), 0, 0};
+    while (sheet_table::rows[row.first].long_side() != long_side ||
+           sheet_table::rows[row.first].short_side() != short_side)
+      ++row.first;
+    while (row.size_class < 3 && row.log_long > ends[row.size_class]) ++row.size_class;
+  }
+  return rows;
+}
 inline SheetRow const* sheet_rows() {
-  static auto const all = [] {
-    constexpr double ends[3]{6.174, 6.328, 6.522}; // logarithms of 480, 560 and 680 mm, midway between the early sheets
-    std::array<SheetRow, PossibleSheets::rows> rows{};
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-      auto const long_side = sheet_table::rows[i].long_side(), short_side = sheet_table::rows[i].short_side();
-      auto& row = rows[i];
-      row = {std::log(long_side.count()), std::log(short_side.count()), 0, 0};
-      while (sheet_table::rows[row.first].long_side() != long_side ||
-             sheet_table::rows[row.first].short_side() != short_side)
-        ++row.first;
-      while (row.size_class < 3 && row.log_long > ends[row.size_class]) ++row.size_class;
-    }
-    return rows;
-  }();
+  static auto const all = make_sheet_rows();
   return all.data();
 }
 
