@@ -136,3 +136,22 @@ TEST_CASE(
     CHECK(again->missigned.size() == read->missigned.size());
   }
 }
+
+TEST_CASE("A figure is a leaf of the gathering before, unless it belongs to a mark") {
+  // constructed; )( is a signature in a record of 1598 at the University of Pennsylvania
+  auto const places = [](char const* text) { return signing(text).exceptions; };
+  auto const exception = [](Signature const& mark, int leaf) { return SigningException{false, {false, mark, leaf}}; };
+  auto const a = Signature::letter('A'), twice = Signature::text(Mark::symbol, ")(", 2, 2);
+  CHECK(places("[$4 (-A3,4) signed]") == std::vector{exception(a, 3), exception(a, 4)});
+  CHECK(places("[$4 (-A1, 2)(3) signed]") == std::vector{exception(a, 1), exception(twice, 3)});
+  CHECK(places("[$4 (-A1, 36/10) signed]") == std::vector{exception(a, 1), exception(Signature::number(36), 10)});
+  CHECK(places("[$4 (-A1, '2'3) signed]") ==
+        std::vector{exception(a, 1), exception(Signature::number(2).in_quotation_marks(), 3)});
+  auto const closed = places("[$4 (-A3,4)(+B5) signed]"); // these parentheses are no mark
+  REQUIRE(closed.size() == 3);
+  CHECK(closed[1] == exception(a, 4));
+  CHECK(closed[2] == SigningException{true, {false, Signature::letter('B'), 5}});
+  CHECK(read_signing("[$4 (-A3,0) signed]").error().column == 10);
+  auto const late = signing("[$4 signed; 2)(3 as B; -A1]"); // written behind A1
+  CHECK(signing(write_signing(late).c_str()) == late);
+}

@@ -14,12 +14,18 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
     fuzz::must_point_into(text, read.error());
     return 0;
   }
-  for (auto const& doubt : read->warnings) fuzz::must_point_into(text, doubt);
+  std::uint32_t column = 1; // places are kept in the order they have in the text
+  auto const must_come_next = [&](SigningPlace const& place) {
+    must(place.column >= column && place.column < column_of(text, text.size()), "a place that is elsewhere", text);
+    column = place.column;
+  };
+  for (auto const& exception : read->exceptions) must_come_next(exception.place);
+  column = 1;
+  for (auto const& wrong : read->missigned) must_come_next(wrong.place);
   auto const written = write_signing(*read);
   auto const again = read_signing(written);
   must(bool{again}, "what was written is refused", text + " -> " + written);
-  must(again->exceptions.size() == read->exceptions.size() && again->missigned.size() == read->missigned.size(),
-       "other exceptions", text + " -> " + written);
+  must(*again == *read, "another statement", text + " -> " + written);
   must(write_signing(*again) == written, "writing is not settled", text + " -> " + written);
   return 0;
 }

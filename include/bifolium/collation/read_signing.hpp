@@ -91,22 +91,17 @@ class SigningReader {
       found = {true, {}, leaf < 0 ? 0 : leaf, 1};
       return leaf != 0 && leaf <= most_leaves_in_gathering;
     }
-    auto const from = at_;
-    if (auto const leaf = figure(); leaf >= 0 && byte() != '/') {
-      auto const next = at_ < text_.size() ? point() : U' ';
-      bool const alone =
-          next == ' ' || next == ',' || next == ';' || next == ')' || next == ']' || next == '.' || is_sign(next);
-      if (alone && any_place_) {
-        found = last_;
-        found.leaf = leaf;
-        return leaf > 0 && leaf <= most_leaves_in_gathering;
-      }
-    }
-    at_ = from;
+    // a figure is a leaf of the gathering before where it is no part of a mark (2)(3) and no stroke makes it one (36/10)
+    bool const begins_with_figure = is_digit(byte());
     auto const mark = SignatureScanner{text_, letters_}.scan(at_);
     if (!mark) return false;
     at_ = mark.end;
-    if (byte() == '/') ++at_;
+    bool const stroke = take("/");
+    if (any_place_ && !stroke && begins_with_figure && mark.signature.mark() == Mark::number) {
+      found = last_;
+      found.leaf = static_cast<int>(mark.signature.multiple());
+      return found.leaf <= most_leaves_in_gathering;
+    }
     auto const leaf = figure();
     found = {false, mark.signature, leaf < 0 ? 0 : leaf, 1};
     return leaf != 0 && leaf <= most_leaves_in_gathering;
