@@ -141,7 +141,7 @@ TEST_CASE("A figure is a leaf of the gathering before, unless it belongs to a ma
   // constructed; )( is a signature in a record of 1598 at the University of Pennsylvania
   auto const places = [](char const* text) { return signing(text).exceptions; };
   auto const exception = [](Signature const& mark, int leaf) { return SigningException{false, {false, mark, leaf}}; };
-  auto const a = Signature::letter('A'), twice = Signature::text(Mark::symbol, ")(", 2, 2);
+  auto const a = Signature::letter('A'), twice = *read_signature("2)(");
   CHECK(places("[$4 (-A3,4) signed]") == std::vector{exception(a, 3), exception(a, 4)});
   CHECK(places("[$4 (-A1, 2)(3) signed]") == std::vector{exception(a, 1), exception(twice, 3)});
   CHECK(places("[$4 (-A1, 36/10) signed]") == std::vector{exception(a, 1), exception(Signature::number(36), 10)});

@@ -110,10 +110,10 @@ TEST_CASE("marks are read in the spellings of the manuals and the records") {
   }
 }
 
-TEST_CASE("a raised prefix is read in every spelling, and a multiple of a name") { // constructed
+TEST_CASE("a raised prefix is read in every spelling, and a multiple of a name or symbol") { // constructed
   std::vector<std::pair<std::string, std::string>> const spellings{
       {"2[par.]", "2[par.]"},    {"^2A", "²A"},      {"<sup>2</sup>A", "²A"}, {"^2^3A", "²3A"}, {"^πA", "πA"},
-      {"<sup>χ</sup>2B", "χ2B"}, {"^2[pi]A", "²πA"},
+      {"<sup>χ</sup>2B", "χ2B"}, {"^2[pi]A", "²πA"}, {"2)(", "2)("},
   };
   for (auto const& [spelled, canonical] : spellings) {
     auto const read = read_signature(spelled);

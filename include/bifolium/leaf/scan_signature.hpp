@@ -204,11 +204,11 @@ private:
     bool const multiplies = [&] {
       auto const c = at(end);
       if (is_latin_letter(c) || c == '*' || c == '&' || c == '#' || c == '@' || c == '%') return true;
-      auto const counted = [&](std::size_t k) { // a mark only with its count or leaf: 2:⁸, 2)(⁴, 2:/3
+      auto const counted = [&](std::size_t k) { // a mark only with its count or leaf: 2:⁸, 2)(⁴, 2:/3; 2)( alone too
         return is_digit(at(k)) || at(k) == '/' || at(k) == '^' || at(k) == '<' || superscript_digit(code(k)) >= 0;
       };
       if (c == ':') return counted(end + 1) || is_dash(code(end + 1));
-      if (c == ')' && at(end + 1) == '(') return figure > 1 && counted(end + 2);
+      if (c == ')' && at(end + 1) == '(') return figure > 1 && (end + 2 == text_.size() || counted(end + 2));
       if (c == '[')
         return figure > 1 && closing(end + 1) != std::string_view::npos && at(end + 1) != '$' && at(end + 1) != '=';
       bool capital = false;
