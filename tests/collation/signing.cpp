@@ -123,6 +123,8 @@ TEST_CASE("Statements of signing are written in one way, and formulas keep their
 
 TEST_CASE(
     "A gathering named by a figure, and a misprint with a quotation mark in it, are written so that they read back") {
+  CHECK(read_signing(std::string_view{"$1[$1mis-signed as \0'", 21}).error().column ==
+        20); // regression: found by fuzzing
   // regression: found by fuzzing
   for (std::string_view text :
        {"[$1; +D2;2/-2M]", "[$1 (+D, :, )]", "[$1 $4 as D\"E]", "[$3 (-C2, 2/); missigning C1 as 'B']", "$1;-42:-"}) {

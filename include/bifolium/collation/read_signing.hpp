@@ -135,6 +135,7 @@ public:
   SigningReader(std::string_view text, Letters added) : text_{text}, letters_{added} {}
 
   Expected<Signing> read() {
+    if (auto const zero = text_.find('\0'); zero != text_.npos) return error(zero); // it stands for the end below
     blanks();
     if (take("[")) blanks();
     if (auto const from = at_; !rule()) return error(from);
