@@ -153,3 +153,13 @@ TEST_CASE("The pages are found in what follows a formula") {
   CHECK(to_words(*printed_number(book, **pages, *read_reference(book, "F1r"))) == "35");
   CHECK(!pagination_of(*read_formula("A-B8, 16 ll.")));
 }
+
+TEST_CASE("A misprint of a page that turns out to be omitted is a doubt") { // regression: found by fuzzing
+  auto const read = *read_pagination("pp. 1-55 [misprinting 2 as 3, omitting 2]");
+  CHECK(read.misprints.empty());
+  REQUIRE(read.warnings.size() == 1);
+  CHECK(read.warnings[0].problem == Problem::fault_of_no_page);
+  CHECK(read.warnings[0].column == 23);
+  CHECK(write_pagination(read) == "pp. 1 3-55");
+  CHECK(read_pagination("pp. 1-55 [misprinting 2 as 3, omitting 12]")->misprints.size() == 1);
+}

@@ -11,6 +11,8 @@ inline namespace v0 {
 namespace detail {
 
 class PageFaultScanner : protected PaginationScanner {
+  std::vector<std::size_t> misprint_at_{}; // the bytes where the misprints are stated
+
 protected:
   using PaginationScanner::PaginationScanner;
 
@@ -49,14 +51,24 @@ protected:
     }
     return false;
   }
-  bool misprint(Misprint const& wrong) {
+  [[nodiscard]] bool has_page(Misprint const& wrong) const {
     for (auto const& run : read_.runs)
       if (run.numbering == Numbering::printed && run.numerals == wrong.numerals && run.series == wrong.series &&
-          run.first <= wrong.should_be && wrong.should_be <= run.last) {
-        read_.misprints.push_back(wrong);
+          run.first <= wrong.should_be && wrong.should_be <= run.last)
         return true;
-      }
     return false;
+  }
+  /// Keeps the misprints of pages there are. A page may be gone by what was read behind its misprint: 2 as 3, omitting 2.
+  void keep_misprints_of_pages() {
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < misprint_at_.size(); ++i) {
+      if (has_page(read_.misprints[i])) {
+        read_.misprints[kept] = read_.misprints[i];
+        misprint_at_[kept++] = misprint_at_[i];
+      } else
+        warn(Problem::fault_of_no_page, misprint_at_[i]);
+    }
+    while (misprint_at_.size() > kept) read_.misprints.pop_back(), misprint_at_.pop_back();
   }
   /// misprinting 45 as 54, '207' for 197; 33-34 omitted; repeating 95-96
   Room<Error> faults() {
@@ -93,7 +105,7 @@ protected:
       bool const printed_first = take_word("for");
       bool const says = printed_first || take_word("as") || take_word("misprinted") || take_word("misnumbered") ||
                         take_word("numbered") || take_word("printed");
-      bool known = false;
+      bool known = true;
       if (!says && (take_word("omitted") || (verb == Verb::omitting && !begins("repeated"))))
         known = part(first.number.value, last.value, last.numerals, first.series, false);
       else if (!says && (take_word("repeated") || verb == Verb::repeating))
@@ -107,11 +119,13 @@ protected:
             last.value != first.number.value)
           return error(Problem::not_a_pagination, from);
         auto const series = static_cast<std::uint8_t>(printed_first ? second.series : first.series);
-        known = misprint(printed_first ? Misprint{second.number.value, last.value, last.numerals, series}
-                                       : Misprint{last.value, second.number.value, last.numerals, series});
+        read_.misprints.push_back(printed_first ? Misprint{second.number.value, last.value, last.numerals, series}
+                                                : Misprint{last.value, second.number.value, last.numerals, series});
+        misprint_at_.push_back(from);
       }
       if (!known) warn(Problem::fault_of_no_page, from);
     }
+    keep_misprints_of_pages();
     if (close != '\0' && at_ < text_.size()) ++at_; // the text may end before it
     return {};
   }
