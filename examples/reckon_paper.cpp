@@ -64,7 +64,7 @@ template <class T> void put(std::optional<T> const& value) {
 void put_full(Bill const& bill, EditionRow const& row) {
   std::cout << '\t' << bill.sheets.low << '\t' << bill.sheets.high << '\t' << bill.plan.blank_pages << '\t'
             << (bill.plan.is_even_working() ? "yes" : "no") << '\t';
-  if (auto const formula = formula_of(bill)) std::cout << write_formula(*formula);
+  if (auto const formula = formula_of(bill)) std::cout << *formula;
   std::cout << '\t';
   if (row.edition.weight_of_ream && row.sheet_height && row.sheet_width) {
     auto const weight = grammes_per_square_metre(*row.edition.weight_of_ream, row.edition.ream->ream, *row.sheet_height,

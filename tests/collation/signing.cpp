@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/collation.hpp>
 #include <bifolium/collation/read_signing.hpp>
+#include <bifolium/collation/write_signing.hpp>
 
 #include "check.hpp"
 

@@ -143,12 +143,12 @@ TEST_CASE("leaves of a gathering weigh as the sum over how each sheet may lie") 
                          {2, MarkPlace::absent, ChainLines::horizontal},
                          {4, MarkPlace::unknown, ChainLines::vertical},
                          {7, MarkPlace::gutter, ChainLines::unknown}}};
-  constexpr double slip = 0.005, marked = 0.9;
+  constexpr auto slip = fitted_parameters.leaf_slip, marked = fitted_parameters.paper_is_marked;
   detail::Trusts trusts;
   trusts.add(0, {0.985, 0.95, 0.05});
   trusts.add(1, {0.94, 0.95, 0.4});
   trusts.add(2, {0.9, 0.5, 0.4});
-  detail::LeavesLikelihood likelihood{seen, marked};
+  detail::LeavesLikelihood likelihood{seen, fitted_parameters};
   likelihood.ask(8, trusts);
   int asked = 0;
   auto const& schemes = scheme_facts();

@@ -184,7 +184,7 @@ template struct Allocating<Stretch, regular>;
 template struct Trivial<TrimModel, 40, empty>;
 template struct Trivial<EarlySheet, 24, empty>;
 template struct Trivial<EarlyShares, 120, empty>;
-template struct Trivial<EvidenceParameters, 1432, empty>;
+template struct Trivial<EvidenceParameters, 1520, empty>;
 template struct Allocating<LeafShape, empty>;
 template struct Trivial<When, 8, equal>;
 template struct Trivial<LeafSeen, 8, regular>;

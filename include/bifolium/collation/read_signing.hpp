@@ -109,14 +109,13 @@ class SigningReader {
   /// What is printed instead: 'U4', U4, $*.
   std::string printed() {
     blanks();
-    auto const open = point();
-    bool const quoted = open == '\'' || open == '"' || (open >= 0x2018 && open <= 0x201F);
+    bool const quoted = is_quotation_mark(point());
     if (quoted) at_ += decode(text_, at_).bytes;
     auto const from = at_;
     while (at_ < text_.size()) {
       auto const c = decode(text_, at_);
       bool const closes =
-          quoted ? c.value == '\'' || c.value == '"' || (c.value >= 0x2018 && c.value <= 0x201F)
+          quoted ? is_quotation_mark(c.value)
                  : c.value == ',' || c.value == ';' || c.value == ')' || c.value == ']' || is_blank(c.value);
       if (closes) break;
       at_ += c.bytes;
@@ -169,8 +168,7 @@ public:
         continue;
       }
       SigningPlace found;
-      auto const open = point();
-      bool const quoted = mode == Mode::missigning && (open == '\'' || open == '"' || open == 0x2018 || open == 0x201C);
+      bool const quoted = mode == Mode::missigning && opens_quotation(point());
       if (quoted) at_ += decode(text_, at_).bytes;
       if (!place(found)) return error(from);
       found.column = column(from);
@@ -210,13 +208,6 @@ public:
   }
 };
 
-inline std::string place_words(SigningPlace const& place) {
-  std::string text = place.any ? std::string{"$"} : std::string{to_text(place.gathering).view()};
-  if (!place.any && place.gathering.mark() == Mark::number && place.leaf > 0) text += '/';
-  if (place.leaf > 0) text += std::to_string(place.leaf);
-  return text;
-}
-
 } // namespace detail
 
 /// Reads a statement of signing, with or without its brackets. error: not_a_signing, with the column.
@@ -254,52 +245,6 @@ inline std::string place_words(SigningPlace const& place) {
   }
   for (auto const& wrong : read->missigned) static_cast<void>(there(wrong.place));
   return read;
-}
-
-/// The statement set down in one way; reading it gives the same again.
-[[nodiscard]] inline std::string write_signing(Signing const& signing) {
-  // a stroke tells gathering 2 from leaf 2 of the gathering named before; 2: and 2)( are marks only before a figure
-  auto const words = [](SigningPlace const& place) {
-    auto const& mark = place.gathering;
-    bool const needs_figure =
-        mark.mark() == Mark::number || (mark.multiple() > 1 && (mark.text()[0] == ':' || mark.text()[0] == ')'));
-    bool const bare = !place.any && place.leaf == 0 && needs_figure;
-    return detail::place_words(place) + (bare ? "/" : "");
-  };
-  // what has a quotation mark in it was read without any around it, and would end at its own
-  auto const quoted = [](std::string const& printed) {
-    for (std::size_t at = 0; at < printed.size(); at += decode(printed, at).bytes) {
-      auto const c = decode(printed, at).value;
-      if (c == '\'' || c == '"' || (c >= 0x2018 && c <= 0x201F)) return printed;
-    }
-    return '\'' + printed + '\'';
-  };
-  std::string text{"[$"};
-  if (signing.half) {
-    text += "½";
-    if (signing.beyond_half > 0) text += '+' + std::to_string(signing.beyond_half);
-  } else if (signing.listed.empty())
-    text += std::to_string(signing.first);
-  for (std::size_t i = 0; i < signing.listed.size(); ++i)
-    text += (i > 0 ? "," : "") + std::to_string(signing.listed[i]);
-  SigningException const* before = nullptr;
-  for (auto const& exception : signing.exceptions) {
-    bool const same_sign = before != nullptr && before->is_signed == exception.is_signed;
-    bool const same_place = same_sign && before->place.leaf > 0 && exception.place.leaf > 0 &&
-                            before->place.any == exception.place.any &&
-                            before->place.gathering == exception.place.gathering;
-    text += before == nullptr ? " (" : same_place ? "," : same_sign ? ", " : "; ";
-    if (!same_sign) text += exception.is_signed ? "+" : "−";
-    text += same_place ? std::to_string(exception.place.leaf) : words(exception.place);
-    before = &exception;
-  }
-  if (before != nullptr) text += text.back() == ':' ? " )" : ")"; // ":)" is a mark of its own
-  text += " signed";
-  for (auto const& wrong : signing.missigned) {
-    text += &wrong == signing.missigned.data() ? "; missigning " : ", ";
-    text += words(wrong.place) + " as " + quoted(wrong.as);
-  }
-  return text + ']';
 }
 
 } // namespace v0

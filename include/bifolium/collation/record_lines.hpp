@@ -10,6 +10,7 @@
 #include <bifolium/collation/read_signing.hpp>
 #include <bifolium/collation/write_formula.hpp>
 #include <bifolium/collation/write_pagination.hpp>
+#include <bifolium/collation/write_signing.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/scan_insertion.hpp>
+#include <bifolium/collation/scan_note.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -36,33 +37,8 @@ public:
     }
     return any_ || book_.fail(Problem::change_not_understood, from, end);
   }
-  /// Words in a parenthesis of their own (`within` false) or among changes.
-  constexpr bool note(std::size_t from, std::size_t to, bool within = true) {
-    for (auto k = from; k < to; k += decode(book_.view(), k).bytes)
-      if (decode(book_.view(), k).malformed) return book_.fail(Problem::not_utf8, k, k);
-    while (to > from && (book_.at(to - 1) == ' ' || book_.at(to - 1) == '\n' || book_.at(to - 1) == '\r' ||
-                         book_.at(to - 1) == '\t'))
-      --to;
-    Change change;
-    change.kind = Change::Kind::note;
-    change.joint = within ? Change::Joint::apart : Change::Joint::opens;
-    change.stands_after = book_.runs_ - 1;
-    change.gathering = book_.last_gathering().gathering;
-    if (looks_like_change(from, to)) book_.warn(Problem::text_not_read, from, to);
-    book_.sink_.note(change, from, to);
-    previous_ = change;
-    return true;
-  }
 
 private:
-  /// Words that are a leaf and nothing else, or have a sign of change in them: perhaps a change written in another way.
-  [[nodiscard]] constexpr bool looks_like_change(std::size_t from, std::size_t to) const {
-    if (auto const name = leaf_name(book_, from, to); name.found && book_.skip(name.end) >= to) return true;
-    for (auto k = from; k < to; ++k)
-      if (auto const c = book_.at(k); c == '+' || c == '=' || book_.code(k) == 0xB1 || book_.code(k) == 0x2212)
-        return true;
-    return false;
-  }
   constexpr void separators() {
     joint_ = Change::Joint::apart;
     separated_ = !any_;
@@ -173,7 +149,7 @@ private:
     // words: they go to the next comma or semicolon, and begin as words do (a quotation mark would begin a mark: '1')
     auto const c = book_.code(i_);
     bool const word =
-        is_latin_letter(book_.at(i_)) || is_digit(book_.at(i_)) || c == '(' || (c > 0x80 && c != 0x2018 && c != 0x201C);
+        is_latin_letter(book_.at(i_)) || is_digit(book_.at(i_)) || c == '(' || (c > 0x80 && !opens_quotation(c));
     if (signed_here || (any_ && (!separated_ || !word))) return book_.fail(Problem::change_not_understood, from, end_);
     auto stop = i_;
     int open = 0; // brackets: one that does not close among its words would with what comes behind them
@@ -185,7 +161,9 @@ private:
     }
     if (open != 0) return book_.fail(Problem::change_not_understood, from, end_);
     if (stop > end_) stop = end_;
-    if (!note(i_, stop, any_)) return false;
+    auto const change = scan_note(book_, i_, stop, any_ ? Change::Joint::apart : Change::Joint::opens);
+    if (!change) return false;
+    previous_ = *change;
     any_ = after_words_ = true;
     i_ = stop;
     return true;

@@ -7,6 +7,7 @@
 #include <bifolium/collation/scan_changes.hpp>
 #include <bifolium/collation/scan_format.hpp>
 #include <bifolium/collation/scan_gathering.hpp>
+#include <bifolium/collation/scan_tail.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -56,7 +57,7 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       return add_run(run, i, from, at_);
     }
     if (skip(i) >= close) return fail(Problem::change_not_understood, from, close + 1);
-    return ChangeScanner<Sink>{*this}.note(i, close, false);
+    return static_cast<bool>(scan_note(*this, i, close, Change::Joint::opens));
   }
 
   // -- brackets and what follows the gatherings ----------------------------------------------------------------------
@@ -121,59 +122,12 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     return true;
   }
   constexpr bool rest(Passage passage) {
-    auto const from = at_;
-    sink_.passage(passage, from, text_.size());
-    if (passage == Passage::prose) {
-      warn(Problem::text_not_read, from, text_.size());
-    } else {
-      auto i = from;
-      bool const bracket = at(i) == '[';
-      if (bracket) ++i;
-      std::int64_t stated = 0;
-      auto k = i;
-      for (; is_digit(at(k)) && stated < 100000000; ++k) stated = stated * 10 + (at(k) - '0');
-      if (k != i) {
-        if (bracket && at(k) == ']') ++k;
-        k = skip(k);
-        if (this->is_any(k, {"leaves", "leaf", "ll.", "ff.", "Bl", "l."}) &&
-            !this->is_any(k, {"leaves of", "leaf of"}) && stated != leaves_)
-          warn(Problem::total_contradicts, from, text_.size(), leaves_);
-      }
-    }
-    at_ = text_.size();
-    return true;
-  }
-
-  /// A leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. False when no such thing stands here.
-  constexpr bool remark() {
-    auto figure = at_; // K8 and a word: most of what stands here is neither
-    while (figure < at_ + 48 && at(figure) != ' ' && figure < text_.size()) ++figure;
-    if (figure == at_ || !is_small(at(figure + 1)) || !is_small(at(figure + 2))) return false;
-    auto const name = leaf_name(*this, at_, text_.size());
-    auto const word = skip(name.end);
-    if (!name.found || !name.gathering_named || name.leaf < 1 || word == name.end || !is_small(at(word)) ||
-        !this->is_word(word) || this->is_any(word, {"to ", "through ", "and "}))
-      return false;
-    auto const target = this->known_.find(*this, name.signature, runs_, last_);
-    if (!target || name.leaf > target->leaves) return false;
-    auto end = word;
-    while (end < text_.size()) {
-      if (char const c = text_[end]; c == ',' || c == ';' || c == '.' || c == '(' || c == ')' || c == '[' || c == ']')
-        break;
-      std::size_t bytes = 0; // the semicolon of &amp; ends nothing
-      entity(text_, end, bytes);
-      end += bytes == 0 ? 1 : bytes;
-    }
-    for (auto k = at_; k < end; ++k)
-      if (decode(text_, k).malformed && (static_cast<unsigned char>(text_[k]) & 0xC0U) != 0x80U) return false;
-    warn(Problem::text_not_read, at_, end);
-    if (!ChangeScanner<Sink>{*this}.note(at_, end, false)) return true;
-    at_ = end;
+    scan_tail(*this, passage);
     return true;
   }
   constexpr bool step() {
     char const c = at(at_);
-    if (runs_ > 0 && separated_ && remark()) return true;
+    if (runs_ > 0 && separated_ && scan_remark(*this)) return !failed_;
     if (is_latin_letter(c)) {
       if (is_latin_letter(at(at_ + 1)) || at(at_ + 1) == '.') {
         if (runs_ > 0 && this->is_extent(at_)) return rest(Passage::extent);

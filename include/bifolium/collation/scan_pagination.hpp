@@ -85,8 +85,7 @@ protected:
   void quotation_mark() {
     if (at_ >= text_.size()) return;
     auto const point = decode(text_, at_);
-    if (point.value == '\'' || point.value == '"' || (point.value >= 0x2018 && point.value <= 0x201F))
-      at_ += point.bytes;
+    if (is_quotation_mark(point.value)) at_ += point.bytes;
   }
   struct Quoted {
     Figure number;

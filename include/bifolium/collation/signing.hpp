@@ -3,7 +3,7 @@
 /// [$4 (-A3, B4; +C5) signed; missigning V4 as U4]. `$4` is the first four leaves, `$1,3` the first and the third alone,
 /// `$½` half the leaves of each gathering, `$½+1` one more (the last two: common practice, no source). How the figures
 /// were printed, roman or arabic, the statement does not say. Signing counts no leaves: the formula does.
-/// Made by reading: collation/read_signing.hpp.
+/// Made by reading: collation/read_signing.hpp; set down by collation/write_signing.hpp.
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
@@ -78,6 +78,13 @@ inline bool is_unsigned(Formula const& formula, GatheringAt at) {
   bool const at_first = at.index == 0, at_last = at.index + 1 == run.gatherings;
   return run.unsigned_throughout || mark == Mark::pi || mark == Mark::chi || (run.first_inferred && at_first) ||
          (run.last_inferred && at_last);
+}
+/// The place as a statement names it: $, $3, A3, and with a stroke where the mark is a figure, 2/3.
+inline std::string place_words(SigningPlace const& place) {
+  std::string text = place.any ? std::string{"$"} : std::string{to_text(place.gathering).view()};
+  if (!place.any && place.gathering.mark() == Mark::number && place.leaf > 0) text += '/';
+  if (place.leaf > 0) text += std::to_string(place.leaf);
+  return text;
 }
 
 } // namespace detail

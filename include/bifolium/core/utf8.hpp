@@ -86,6 +86,10 @@ constexpr bool is_degree_sign(char32_t c) noexcept { return c == 0x00B0 || c == 
 constexpr bool is_dash(char32_t c) noexcept {
   return c == '-' || c == 0x2013 || c == 0x2014 || c == 0x2011 || c == 0x2010;
 }
+/// ' and ", straight or turned: any of them may stand around what is quoted, and end it.
+constexpr bool is_quotation_mark(char32_t c) noexcept { return c == '\'' || c == '"' || (c >= 0x2018 && c <= 0x201F); }
+/// One that begins a mark in quotation marks: ' " ‘ “. Not ’, which is the apostrophe too.
+constexpr bool opens_quotation(char32_t c) noexcept { return c == '\'' || c == '"' || c == 0x2018 || c == 0x201C; }
 /// Blank, tab, no-break spaces and the thin spaces that typesetters put between elements.
 constexpr bool is_blank(char32_t c) noexcept {
   return c == ' ' || c == '\t' || c == 0x00A0 || c == 0x202F || (c >= 0x2000 && c <= 0x200A);

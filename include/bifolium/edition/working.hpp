@@ -5,6 +5,8 @@
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/edition/plan_formula.hpp>
 
+#include <string>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
@@ -120,7 +122,7 @@ public:
 inline std::string working(Bill const& bill) { return detail::WorkingWriter{bill}.whole(); }
 
 /// The formula of the book that a bill reckons; see `formula_of` for a plan. Allocates.
-inline Expected<Formula> formula_of(Bill const& bill) {
+inline Expected<std::string> formula_of(Bill const& bill) {
   auto const folded = fold(bill.edition.scheme.scheme());
   if (!folded) return folded.error();
   return formula_of(bill.plan, make_up(*folded));

@@ -54,22 +54,22 @@ public:
   [[nodiscard]] bool mark_open() const { return of_paper_ && !has(Sign::watermark) && !has(Sign::leaves); }
   [[nodiscard]] bool has(Sign sign) const { return has_[static_cast<std::size_t>(sign)]; }
 
-  /// What the signs would give if the leaf were none of these: sizes spread evenly over what leaves there are, and each
-  /// other sign as it comes (proposed, as no leaf of no sheet was ever measured). The chain lines as they are read.
-  [[nodiscard]] double by_chance(ChainLines chain_lines) const {
-    constexpr double size = 0.38; // one in 2.9 of logarithm of height times 0.9 of ratio
+  /// What the signs would give if the leaf were none of the kinds known: see `ChanceOfSigns`. The chain lines as they are
+  /// read.
+  [[nodiscard]] double by_chance(ChainLines chain_lines, EvidenceParameters const& parameters) const {
+    auto const& chance = parameters.chance;
     double likelihood = 1;
-    if (seen_.height && seen_.width) likelihood *= size;
-    if (seen_.height.has_value() != seen_.width.has_value()) likelihood *= 0.35;
-    if (chain_lines == ChainLines::vertical || chain_lines == ChainLines::horizontal) likelihood *= 0.5;
+    if (seen_.height && seen_.width) likelihood *= chance.size;
+    if (seen_.height.has_value() != seen_.width.has_value()) likelihood *= chance.one_side;
+    if (chain_lines == ChainLines::vertical || chain_lines == ChainLines::horizontal) likelihood *= chance.chain_lines;
     for (auto place : {mark(), countermark()})
-      if (place != MarkPlace::unknown) likelihood *= place == MarkPlace::absent ? 0.5 : 0.1;
-    if (has(Sign::gathering)) likelihood *= 0.1;
-    if (has(Sign::type_page)) likelihood *= 0.3;
+      if (place != MarkPlace::unknown) likelihood *= chance.mark(place != MarkPlace::absent);
+    if (has(Sign::gathering)) likelihood *= chance.gathering;
+    if (has(Sign::type_page)) likelihood *= chance.type_page;
     for (auto edge : {seen_.head, seen_.tail, seen_.fore_edge})
-      if (edge != EdgeSeen::unknown) likelihood *= 0.3;
-    if (has(Sign::point_hole)) likelihood *= 0.2;
-    if (has(Sign::leaves)) likelihood *= LeavesLikelihood{seen_.leaves, 0}.by_chance();
+      if (edge != EdgeSeen::unknown) likelihood *= chance.edge;
+    if (has(Sign::point_hole)) likelihood *= chance.point_hole;
+    if (has(Sign::leaves)) likelihood *= LeavesLikelihood{seen_.leaves, parameters}.by_chance();
     return likelihood;
   }
 };

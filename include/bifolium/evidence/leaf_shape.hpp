@@ -4,6 +4,7 @@
 /// schemes come to some twenty-odd, and what depends on size alone is reckoned once for each.
 #pragma once
 
+#include <bifolium/core/put.hpp>
 #include <bifolium/evidence/leaf_facts.hpp>
 #include <bifolium/fold/leaf_size.hpp>
 
@@ -129,7 +130,7 @@ inline std::vector<LeafShape const*> sort_shapes(bool by_width) {
   for (auto const& shape : leaf_shapes()) {
     auto at = sorted.size();
     while (at > 0 && before(shape, *sorted[at - 1])) --at;
-    sorted.insert(sorted.begin() + static_cast<std::ptrdiff_t>(at), &shape);
+    put(sorted, at, at, &shape);
   }
   return sorted;
 }

@@ -37,7 +37,6 @@ public:
 using ByTrust = std::array<double, std::tuple_size_v<PriorsByPeriod>>;
 
 class LeavesLikelihood {
-  static constexpr double slip = 0.005; // of one leaf in a sheet
   /// A leaf seen, and how likely what it shows is wherever the fold puts the mark.
   struct Shown {
     int leaf{};
@@ -62,7 +61,7 @@ class LeavesLikelihood {
   std::array<Shown, std::tuple_size_v<LeavesSeen>> shown_{};
   std::size_t count_{};
   int unit_{}; // leaves of the gathering last asked
-  double marked_, by_chance_{1}, in_place_{-1};
+  double marked_, slip_, by_chance_{1}, in_place_{-1};
   std::array<ByTrust, Attested::count> of_scheme_; // filled by `ask`
 
   void trust_places(double in_place) {
@@ -72,15 +71,15 @@ class LeavesLikelihood {
       for (std::size_t at = 1; at < 8 && shown_[i].mark != MarkPlace::unknown; ++at) {
         auto const there = static_cast<MarkPlace>(at), seen = shown_[i].mark;
         shown_[i].marks[at] = there == MarkPlace::absent || seen == MarkPlace::absent
-                                  ? (there == seen ? 1 - slip : slip)
+                                  ? (there == seen ? 1 - slip_ : slip_)
                                   : mark_taken_for(there, seen, in_place);
       }
   }
-  static void look(SheetShown& sheet, LeafPattern const& facts, Shown const& seen) {
+  void look(SheetShown& sheet, LeafPattern const& facts, Shown const& seen) const {
     if (seen.chain_lines != ChainLines::unknown) {
       bool const as_folded = facts.chain_lines == seen.chain_lines;
-      sheet.straight *= as_folded ? 1 - slip : slip;
-      sheet.turned *= as_folded ? slip : 1 - slip;
+      sheet.straight *= as_folded ? 1 - slip_ : slip_;
+      sheet.turned *= as_folded ? slip_ : 1 - slip_;
     }
     if (seen.mark == MarkPlace::unknown) return;
     sheet.unmarked *= seen.marks[static_cast<std::size_t>(MarkPlace::absent)];
@@ -139,19 +138,20 @@ class LeavesLikelihood {
   }
 
 public:
-  /// `marked`: how much of the paper has a mark at all.
-  LeavesLikelihood(LeavesSeen const& seen, double marked) : marked_{marked} {
+  /// Keeps what it needs of the two.
+  LeavesLikelihood(LeavesSeen const& seen, EvidenceParameters const& parameters)
+      : marked_{parameters.paper_is_marked}, slip_{parameters.leaf_slip} {
     for (auto const& one : seen) {
       if (one.leaf == 0) break;
       bool const chains = one.chain_lines == ChainLines::vertical || one.chain_lines == ChainLines::horizontal;
       if (!chains && one.mark == MarkPlace::unknown) continue;
       shown_[count_++] = {one.leaf, one.mark, chains ? one.chain_lines : ChainLines::unknown};
-      if (chains) by_chance_ *= 0.5;
-      if (one.mark != MarkPlace::unknown) by_chance_ *= one.mark == MarkPlace::absent ? 0.6 : 0.4 / 6;
+      if (chains) by_chance_ *= parameters.chance.chain_lines;
+      if (one.mark != MarkPlace::unknown) by_chance_ *= parameters.chance.mark(one.mark != MarkPlace::absent);
     }
   }
 
-  /// A leaf as it comes: half of them without a mark, the marks anywhere, the chains either way.
+  /// Each leaf as it comes; see `ChanceOfSigns`.
   [[nodiscard]] double by_chance() const { return by_chance_; }
   /// Asks all patterns. pre: `leaves` of the gathering seen.
   void ask(int leaves, Trusts const& trusts) {

@@ -92,7 +92,7 @@ inline std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, 
   if (paper && !signs.has(Sign::point_hole) && !signs.has(Sign::leaves))
     consider(Sign::point_hole, parameters.holes_visible * look.learnt(5, [&](Tally const& t, std::size_t o) {
       return hole_likelihood(scheme_facts()[static_cast<std::size_t>(t.kind->schemes.front())],
-                             static_cast<HolePlace>(o + 1), parameters.edge_right);
+                             static_cast<HolePlace>(o + 1), parameters);
     }));
   return next;
 }

@@ -101,7 +101,7 @@ inline double gathering_likelihood(LeafShape const& shape, std::optional<int> se
   auto const share = gathering_share(leaves, *seen, early);
   if (share > 0) return at_least(share);
   bool const made = *seen < 32 && (shape.gatherings >> static_cast<unsigned>(*seen) & 1U) != 0;
-  return made ? 0.2 : p.least_gathering;
+  return made ? p.made_gathering : p.least_gathering;
 }
 
 } // namespace detail

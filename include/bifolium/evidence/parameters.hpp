@@ -40,6 +40,26 @@ struct EarlyShares {
 /// The years with shares of their own end in these; the first begin with printing.
 inline constexpr std::array<int, 5> early_periods{1475, 1481, 1487, 1494, 1500};
 
+/// Sheets are weighed in four classes of their long side, which end at these, in mm: midway between the sheets of the
+/// first printers. The last class is of all that is longer.
+inline constexpr std::array<double, 3> sheet_classes{480, 560, 680};
+
+/// What signs are worth on a leaf that is none of the kinds known, or of which nothing is told: as they come. Proposed, all
+/// of it: no leaf of no sheet was ever measured.
+struct ChanceOfSigns {
+  double size{0.38};       ///< height and width: one in 2.9 of logarithm of height times 0.9 of their ratio
+  double one_side{0.35};   ///< height or width alone
+  double chain_lines{0.5}; ///< either way alike
+  double no_mark{0.6};     ///< no mark in the leaf; a mark stands in any of its six places alike
+  double gathering{0.1};   ///< so many leaves to the gathering
+  double type_page{0.3};   ///< a type page of that height
+  double edge{0.3};        ///< one edge as the maker or the press left it
+  double point_hole{0.2};  ///< each of its five places alike
+
+  /// A mark seen in one place of the leaf, or looked for in vain.
+  [[nodiscard]] constexpr double mark(bool seen) const noexcept { return seen ? (1 - no_mark) / 6 : no_mark; }
+};
+
 /// What the evidence is worth.
 struct EvidenceParameters {
   /// Fitted. Joint shares of format and sheet, by `early_periods`.
@@ -56,10 +76,11 @@ struct EvidenceParameters {
   double least_size_late{0.001};
   /// Proposed. Of later copies not described, this share has been cropped or inlaid.
   double cropped_unsaid{0.01};
-  /// How common sheets with a long side up to 480, 560 and 680 mm and above were, 1601-1800 and after 1800: proposed; paper
-  /// is paid by weight, and large paper is the exception until machines make it. To 1600: as in the fifteenth century, all
-  /// formats together (assumed).
+  /// How common sheets were by `sheet_classes`, 1601-1800 and after 1800: proposed; paper is paid by weight, and large
+  /// paper is the exception until machines make it. To 1600: as in the fifteenth century, all formats together (assumed).
   double late_sheets[2][4]{{1, 1, 0.25, 0.1}, {1, 1, 0.6, 0.3}};
+  /// Proposed. What a sheet counts for whose size is remembered only, against one that a source states.
+  double from_memory{0.7};
   /// Vellum: skins have no sheet sizes, so the spread is this many times as wide (proposed).
   double vellum_spread{300};
 
@@ -107,12 +128,18 @@ struct EvidenceParameters {
   /// Proposed. How often the pattern of marks and chain lines over a gathering is the fold's; the rest are cancels and mixed
   /// stocks.
   double pattern_right{0.98};
+  /// Proposed. How often one leaf among several of a gathering shows what its sheet does not.
+  double leaf_slip{0.005};
   /// Proposed. How often an edge or a point-hole is what it was taken for.
   double edge_right{0.97};
   /// Proposed. How often point-holes can be seen where the leaf had them; it moves only what to look at next.
   double holes_visible{0.3};
-  /// The least that evidence of one kind may count for, so that nothing is a veto.
+  /// Proposed. The least that a gathering may count for, so that nothing is a veto,
   double least_gathering{0.01};
+  /// and what one counts for that a scheme of the format makes and `gathering_share` does not know.
+  double made_gathering{0.2};
+  /// What signs are worth by chance.
+  ChanceOfSigns chance{};
 };
 
 // clang-format off

@@ -74,11 +74,10 @@ struct PossibleSheets {
 struct SheetRow {
   double log_long, log_short; ///< logarithms of the sides in mm
   std::size_t first;          ///< the first row of the same size
-  std::size_t size_class;     ///< see `shares_of_classes`
+  std::size_t size_class;     ///< of `sheet_classes`, from 0
 };
 /// Not constexpr, as a lambda is by itself: g++ would run it while including, for a sixth of the time of bifolium.hpp.
 inline std::array<SheetRow, PossibleSheets::rows> make_sheet_rows() {
-  constexpr double ends[3]{6.174, 6.328, 6.522}; // logarithms of 480, 560 and 680 mm, midway between the early sheets
   std::array<SheetRow, PossibleSheets::rows> rows{};
   for (std::size_t i = 0; i < rows.size(); ++i) {
     auto const long_side = sheet_table::rows[i].long_side(), short_side = sheet_table::rows[i].short_side();
@@ -87,7 +86,7 @@ inline std::array<SheetRow, PossibleSheets::rows> make_sheet_rows() {
     while (sheet_table::rows[row.first].long_side() != long_side ||
            sheet_table::rows[row.first].short_side() != short_side)
       ++row.first;
-    while (row.size_class < 3 && row.log_long > ends[row.size_class]) ++row.size_class;
+    while (row.size_class < sheet_classes.size() && long_side.count() > sheet_classes[row.size_class]) ++row.size_class;
   }
   return rows;
 }
@@ -96,9 +95,10 @@ inline SheetRow const* sheet_rows() {
   return all.data();
 }
 
-/// How common sheets were in a year, by four classes of their long side.
-inline std::array<double, 4> shares_of_classes(EvidenceParameters const& parameters, int year) {
-  std::array<double, 4> shares{};
+/// How common sheets of the `sheet_classes` were in a year.
+using SharesOfClasses = std::array<double, sheet_classes.size() + 1>;
+inline SharesOfClasses shares_of_classes(EvidenceParameters const& parameters, int year) {
+  SharesOfClasses shares{};
   for (std::size_t c = 0; c < shares.size(); ++c)
     if (year > 1600)
       shares[c] = parameters.late_sheets[year <= 1800 ? 0 : 1][c];
@@ -115,7 +115,7 @@ class SheetGatherer {
   std::array<std::int16_t, PossibleSheets::rows> met_{}; ///< of a row, when it was first met, from 1
   std::int16_t rows_met_{};
 
-  bool take(std::size_t period, SheetSizes const& from, std::array<double, 4> const& class_shares) {
+  bool take(std::size_t period, SheetSizes const& from, SharesOfClasses const& class_shares) {
     auto const* const rows = sheet_rows();
     auto& shares = sheets_.of_period[period];
     for (auto const& size : from) {
@@ -127,7 +127,8 @@ class SheetGatherer {
       if (at == 0)
         at = static_cast<std::int16_t>(sheets_.add(size.long_side(), size.short_side(), row.log_long, row.log_short) +
                                        1);
-      auto const weight = (size.trust == Trust::from_memory ? 0.7 : 1.0) * class_shares[row.size_class];
+      auto const weight =
+          (size.trust == Trust::from_memory ? parameters_.from_memory : 1.0) * class_shares[row.size_class];
       shares.add(static_cast<std::size_t>(at) - 1, weight, size.name, met_[number]);
     }
     shares.end = sheets_.count;

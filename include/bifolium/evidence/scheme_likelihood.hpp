@@ -30,8 +30,9 @@ inline double edges_likelihood(SchemeFacts const& facts, Seen const& seen, doubl
 }
 /// Where the points pierced a leaf that has a hole. Where no leaf of a scheme has one (the grid does not say how the
 /// sheet was pierced), nothing is told.
-inline double hole_likelihood(SchemeFacts const& facts, HolePlace seen, double right) {
-  if (!(facts.pierced > 0)) return 0.2;
+inline double hole_likelihood(SchemeFacts const& facts, HolePlace seen, EvidenceParameters const& parameters) {
+  if (!(facts.pierced > 0)) return parameters.chance.point_hole;
+  auto const right = parameters.edge_right;
   return right * facts.holes[static_cast<std::size_t>(seen)] / facts.pierced + (1 - right) / 5;
 }
 
@@ -55,7 +56,7 @@ public:
   SchemesAsked(CountedSigns const& signs, Trusts const& trusts, EvidenceParameters const& parameters)
       : seen_{signs.seen()}, parameters_{parameters}, trusts_{trusts}, edges_{signs.has(Sign::edges)},
         hole_{signs.has(Sign::point_hole)}, leaves_{signs.has(Sign::leaves)}, pattern_{signs.seen().leaves,
-                                                                                       parameters.paper_is_marked} {
+                                                                                       parameters} {
     if (leaves_) pattern_.ask(*seen_.gathering_leaves, trusts);
   }
 
@@ -69,8 +70,8 @@ public:
     for (auto const row : shape.schemes) {
       auto const& facts = scheme_facts()[static_cast<std::size_t>(row)];
       auto const edges = edges_ ? edges_likelihood(facts, seen_, parameters_.edge_right) : 1;
-      auto const hole = hole_ ? hole_likelihood(facts, seen_.point_hole, parameters_.edge_right) : 1;
-      // of schemes that fit alike, the one gathered as was seen
+      auto const hole = hole_ ? hole_likelihood(facts, seen_.point_hole, parameters_) : 1;
+      // of schemes that fit alike, the one gathered as was seen: a hair, which only parts equals
       auto const favour = seen_.gathering_leaves && facts.gathers(*seen_.gathering_leaves) ? 1.001 : 1;
       for (std::size_t i = 0; i < answers; ++i) {
         auto const leaves = leaves_ ? parameters_.pattern_right * pattern_.of(static_cast<std::size_t>(row))[i] +

@@ -197,7 +197,7 @@ public:
   /// Fills the readings, which say how the chain lines are to be read and are otherwise empty.
   void weigh(std::span<Reading> readings) {
     for (auto& reading : readings) {
-      auto const chance = signs_.by_chance(reading.chain_lines);
+      auto const chance = signs_.by_chance(reading.chain_lines, parameters_);
       for (std::size_t p = 0; p < count; ++p) {
         reading.of_period[p] = scale_[p] * periods_[p].priors.none_of_these * chance;
         reading.none += reading.of_period[p];

@@ -39,7 +39,7 @@ public:
     if (is_latin_letter(c)) return beside(letters(i, 1));
     if (c == '[') return bracketed(i, 1, depth);
     if (is_digit(c)) return number_or_multiple(i, depth);
-    if (c == '\'' || c == '"' || code(i) == 0x2018 || code(i) == 0x201C) return quoted(i);
+    if (opens_quotation(code(i))) return quoted(i);
     if (c == ')' && at(i + 1) == '(') return text_mark(Mark::symbol, i, i + 2, i + 2, 1);
     if (c == '(' && at(i + 1) == ':')
       return text_mark(Mark::symbol, i, i + (at(i + 2) == ')' ? 3 : 2), i + (at(i + 2) == ')' ? 3 : 2), 1);
