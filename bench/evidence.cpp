@@ -62,11 +62,10 @@ std::vector<SchemeSeen> const& all_schemes() {
   static auto const schemes = [] {
     std::vector<SchemeSeen> all;
     for (auto const& facts : scheme_facts()) {
-      SchemeSeen one{facts.format, facts.lay, facts.gatherings[0][0].chain_lines, {}};
+      SchemeSeen one{facts.format, facts.lay, facts.leaves[0].chain_lines, {}};
       double leaves = 0;
-      for (auto const& gathering : facts.gatherings)
-        for (auto const& leaf : gathering)
-          for (auto place : leaf.watermark) one.marks[static_cast<std::size_t>(place)] += 1, leaves += 1;
+      for (auto const& leaf : facts.leaves)
+        for (auto place : leaf.watermark) one.marks[static_cast<std::size_t>(place)] += 1, leaves += 1;
       for (auto& share : one.marks) share /= leaves;
       all.push_back(one);
     }

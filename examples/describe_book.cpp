@@ -70,16 +70,18 @@ void tell_formula(Formula const& formula, std::string const& as_written, std::op
 /// Lines to paste into a record, and whether the pages stated behind the formula bear it out.
 void tell_lines(Formula const& formula, std::string const& size) {
   auto const pages = pagination_of(formula);
-  auto const extent = pages && *pages ? extent_line(**pages) : extent_line(formula);
+  auto const extent = pages ? extent_line(*pages) : extent_line(formula);
   std::cout << "For the record:\n  " << signatures_note(formula) << "\n  " << physical_description(extent, size)
             << "\n  " << collation_line(formula) << '\n';
   if (auto const compared = compare_stated_pages(formula)) std::cout << "  pages: " << compared->words << '\n';
-  if (pages && !*pages) std::cout << "  pages, " << message(pages->error()) << '\n';
-  if (auto const signing = signing_of(formula)) {
-    if (!*signing) std::cout << "  signing, " << message(signing->error()) << '\n';
-    if (*signing)
-      for (auto const& warning : (*signing)->warnings) std::cout << "  signing: " << sentence_of(warning) << '\n';
-  }
+  auto const tell_error = [](char const* of, Error const& error) {
+    if (error.problem != Problem::not_stated) std::cout << "  " << of << ", " << message(error) << '\n';
+  };
+  if (!pages) tell_error("pages", pages.error());
+  if (auto const signing = signing_of(formula))
+    for (auto const& warning : signing->warnings) std::cout << "  signing: " << sentence_of(warning) << '\n';
+  else
+    tell_error("signing", signing.error());
   std::cout << '\n';
 }
 

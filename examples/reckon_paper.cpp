@@ -104,7 +104,7 @@ std::string remarks(Bill const& bill, EditionRow const& row) {
     for (std::size_t m = 0; m < matters; ++m)
       if (shared->shares[m] != 0) {
         text.append(between).append(std::to_string(shared->shares[m])).append(" leaves of ");
-        text.append(detail::to_words(static_cast<Matter>(m)));
+        text.append(to_words(static_cast<Matter>(m)));
         between = " and ";
       }
     text += " worked together on one sheet: inferred";

@@ -79,15 +79,13 @@ public:
     return std::nullopt;
   }
   /// One of some words, and what it stands for.
-  template <class T, std::size_t N>
-  std::optional<T> word(std::string_view name, bifolium::detail::Word<T> const (&known)[N]) {
+  template <class T> void word(std::string_view name, T& to) {
     auto const field = record_.find(name);
-    if (!field) return std::nullopt;
-    if (auto const value = bifolium::detail::find_word(known, field->value)) return value;
-    std::string sentence = "'" + field->value + "' is none of: ";
-    for (auto const& one : known) sentence.append(&one == known ? "" : ", ").append(one.word);
-    wrong(*field, sentence);
-    return std::nullopt;
+    if (!field) return;
+    if (auto const value = bifolium::read_word<T>(field->value))
+      to = *value;
+    else
+      wrong(*field, "found '" + field->value + "' where " + one_of<T>() + " should stand");
   }
   /// What one of the library's readers makes of the field.
   template <class Read>
@@ -150,15 +148,15 @@ inline Book read_book(std::istream& in, std::vector<RecordError>& errors) {
   book.seen.height = read.length("height");
   book.seen.width = read.length("width");
   book.seen.type_height = read.length("type height");
-  book.seen.material = read.word("material", detail::material_words).value_or(Material::unknown);
-  book.seen.chain_lines = read.word("chain lines", detail::chain_line_words).value_or(ChainLines::unknown);
-  book.seen.watermark = read.word("watermark", detail::mark_words).value_or(MarkPlace::unknown);
-  book.seen.state = read.word("state", detail::state_words).value_or(LeafState::unknown);
-  book.seen.countermark = read.word("countermark", detail::mark_words).value_or(MarkPlace::unknown);
-  book.seen.head = read.word("head edge", detail::edge_words).value_or(EdgeSeen::unknown);
-  book.seen.tail = read.word("tail edge", detail::edge_words).value_or(EdgeSeen::unknown);
-  book.seen.fore_edge = read.word("fore-edge", detail::edge_words).value_or(EdgeSeen::unknown);
-  book.seen.point_hole = read.word("point-hole", detail::hole_words).value_or(HolePlace::unknown);
+  read.word("material", book.seen.material);
+  read.word("chain lines", book.seen.chain_lines);
+  read.word("watermark", book.seen.watermark);
+  read.word("state", book.seen.state);
+  read.word("countermark", book.seen.countermark);
+  read.word("head edge", book.seen.head);
+  read.word("tail edge", book.seen.tail);
+  read.word("fore-edge", book.seen.fore_edge);
+  read.word("point-hole", book.seen.point_hole);
   if (auto const sizes = read.value("gatherings of", read_gathering_sizes)) {
     book.seen.gathering_leaves = sizes->leaves;
     book.seen.alternating_with = sizes->alternating_with;

@@ -78,6 +78,15 @@ inline bifolium::Region region(std::string_view place) {
   return found;
 }
 
+/// The words for a T, as a sentence lists them: laid, wove, vellum or unknown.
+template <class T> std::string one_of() {
+  auto const& words = bifolium::words_of<T>();
+  std::string list;
+  for (auto const& one : words)
+    list.append(&one == std::begin(words) ? "" : &one + 1 == std::end(words) ? " or " : ", ").append(one.word);
+  return list;
+}
+
 /// Reads all that is there; `cell(name)` gives the text of a column, empty when there is none. What is wrong goes to
 /// `wrong`, each with the name of its column.
 template <class Cell> bifolium::Seen read_seen(Cell cell, std::string& wrong) {
@@ -99,26 +108,26 @@ template <class Cell> bifolium::Seen read_seen(Cell cell, std::string& wrong) {
     else
       say(name, text, "a number of millimetres should stand");
   };
-  auto const word = [&](std::string_view name, auto& to, auto read, std::string_view what) {
+  auto const word = [&]<class T>(std::string_view name, T& to) {
     auto const text = cell(name);
     if (text.empty()) return;
-    if (auto const value = read(text))
+    if (auto const value = read_word<T>(text))
       to = *value;
     else
-      say(name, text, what);
+      say(name, text, one_of<T>() + " should stand");
   };
   measure("height_mm", seen.height);
   measure("width_mm", seen.width);
   measure("type_height_mm", seen.type_height);
-  word("material", seen.material, material_from, "laid, wove, vellum or unknown should stand");
-  word("chain_lines", seen.chain_lines, chain_lines_from, "vertical, horizontal, both or unknown should stand");
-  word("watermark", seen.watermark, mark_place_from, "a place in the leaf should stand");
-  word("state", seen.state, leaf_state_from, "uncut, trimmed, rebound, cropped, inlaid or unknown should stand");
-  word("countermark", seen.countermark, mark_place_from, "a place in the leaf should stand");
-  word("head_edge", seen.head, edge_seen_from, "bolt, deckle, tranchefile or unknown should stand");
-  word("tail_edge", seen.tail, edge_seen_from, "bolt, deckle, tranchefile or unknown should stand");
-  word("fore_edge", seen.fore_edge, edge_seen_from, "bolt, deckle, tranchefile or unknown should stand");
-  word("point_hole", seen.point_hole, hole_place_from, "spine-fold, head, tail, fore-edge or inside should stand");
+  word("material", seen.material);
+  word("chain_lines", seen.chain_lines);
+  word("watermark", seen.watermark);
+  word("state", seen.state);
+  word("countermark", seen.countermark);
+  word("head_edge", seen.head);
+  word("tail_edge", seen.tail);
+  word("fore_edge", seen.fore_edge);
+  word("point_hole", seen.point_hole);
   auto const text_of = [&](std::string_view name, auto read, auto keep) {
     auto const text = cell(name);
     if (text.empty()) return;

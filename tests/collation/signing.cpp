@@ -17,7 +17,7 @@ Signing signing(char const* text) {
 struct Book {
   Formula formula;
   Signing how;
-  explicit Book(char const* text) : formula{*read_formula(text)}, how{**signing_of(formula)} {}
+  explicit Book(char const* text) : formula{*read_formula(text)}, how{*signing_of(formula)} {}
   [[nodiscard]] bool is_signed(char const* reference) const {
     return leaf_signed(formula, how, read_reference(formula, reference)->leaf)->is_signed;
   }
@@ -96,7 +96,7 @@ TEST_CASE("Exceptions that are none are warned of") { // constructed
   CHECK(absent.problem == Problem::signing_of_no_leaf);
   CHECK(absent.column == 11);
   CHECK(Book{"A-C⁸ [$4 (-A9) signed]"}.how.warnings.at(0).problem == Problem::signing_of_no_leaf);
-  CHECK(!signing_of(*read_formula("A-C⁸")));
+  CHECK(signing_of(*read_formula("A-C⁸")).error().problem == Problem::not_stated);
   CHECK(read_signing("[$ signed]").error().column == 2);
   CHECK(read_signing("[$4 signed; handsomely]").error().column == 13);
   CHECK(!read_signing(""));
@@ -115,7 +115,7 @@ TEST_CASE("Statements of signing are written in one way, and formulas keep their
     auto const formula = read_formula(std::string{"A-Z⁸ "} + (text[0] == '[' ? text : "[" + std::string{text} + "]"));
     REQUIRE(formula);
     CHECK(read_formula(write_formula(*formula)) == *formula);
-    CHECK(*signing_of(*formula) == once);
+    CHECK(signing_of(*formula) == once);
   }
   auto const named = signing("[$3 (−[par.]2) signed]");
   CHECK(signing(write_signing(named).c_str()) == named);

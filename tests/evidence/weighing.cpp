@@ -156,7 +156,8 @@ TEST_CASE("leaves of a gathering weigh as the sum over how each sheet may lie") 
     for (std::size_t t = 0; t < trusts.size(); ++t) {
       double sum = 0;
       int fitting = 0;
-      for (auto const& gathering : schemes[number].gatherings) {
+      for (int g = 0; g < schemes[number].gatherings; ++g) {
+        auto const gathering = schemes[number].gathering(g);
         auto const unit = static_cast<int>(gathering.size());
         if (unit != 8) continue;
         ++fitting;
@@ -189,8 +190,8 @@ TEST_CASE("leaves of a gathering weigh as the sum over how each sheet may lie") 
         }
       }
       auto smaller = false; // quired schemes are asked elsewhere
-      for (auto const& gathering : schemes[number].gatherings)
-        smaller = smaller || (schemes[number].sheets == 1 && gathering.size() < 8 && 8 % gathering.size() == 0);
+      for (auto const leaves : schemes[number].gathered)
+        smaller = smaller || (schemes[number].sheets == 1 && leaves > 0 && leaves < 8 && 8 % leaves == 0);
       if (fitting == 0 || smaller) continue;
       CHECK(likelihood.of(number)[t] == doctest::Approx(sum / fitting).epsilon(1e-12));
       ++asked;

@@ -41,6 +41,17 @@ struct MissingLeaf {
 
 namespace detail {
 
+/// Of spans in the order in which they end: the first that does not end before `number`.
+template <class Span> std::size_t first_to_reach(std::vector<Span> const& spans, std::int64_t number) {
+  std::size_t low = 0, high = spans.size();
+  while (low < high)
+    if (auto const middle = low + (high - low) / 2; spans[middle].to < number)
+      low = middle + 1;
+    else
+      high = middle;
+  return low;
+}
+
 /// Disjoint spans of numbers in order, and which part of a new one was there already.
 class NumbersSeen {
   struct Numbers {
@@ -48,21 +59,10 @@ class NumbersSeen {
   };
   std::vector<Numbers> seen_{};
 
-  /// The first that does not end before `number`.
-  [[nodiscard]] std::size_t at(std::int64_t number) const {
-    std::size_t low = 0, high = seen_.size();
-    while (low < high)
-      if (auto const middle = low + (high - low) / 2; seen_[middle].to < number)
-        low = middle + 1;
-      else
-        high = middle;
-    return low;
-  }
-
 public:
   /// Calls fresh(from, to) and again(from, to) for the parts, in order.
   template <class Fresh, class Again> void add(std::int64_t from, std::int64_t to, Fresh&& fresh, Again&& again) {
-    auto i = at(from);
+    auto i = first_to_reach(seen_, from);
     auto const place = i;
     Numbers whole{from, to};
     for (auto next = from; next <= to;) {
@@ -101,22 +101,13 @@ inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
   constexpr auto none = static_cast<std::size_t>(-1);
   std::vector<Chain> best;
   std::vector<std::size_t> before(spans.size(), none);
-  auto const first_not_before = [&](std::int64_t number) {
-    std::size_t low = 0, high = best.size();
-    while (low < high)
-      if (auto const middle = low + (high - low) / 2; best[middle].to < number)
-        low = middle + 1;
-      else
-        high = middle;
-    return low;
-  };
   for (std::size_t s = 0; s < spans.size(); ++s) {
     auto leaves = spans[s].leaves();
-    if (auto const i = first_not_before(spans[s].from); i > 0) {
+    if (auto const i = first_to_reach(best, spans[s].from); i > 0) {
       before[s] = best[i - 1].span;
       leaves += best[i - 1].leaves;
     }
-    auto const i = first_not_before(spans[s].to);
+    auto const i = first_to_reach(best, spans[s].to);
     if (i > 0 && best[i - 1].leaves >= leaves) continue;
     auto end = i;
     while (end < best.size() && best[end].leaves < leaves) ++end;
@@ -179,14 +170,9 @@ inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
 
 /// The span of wanting leaves in which a leaf of the book lies, by its number.
 [[nodiscard]] inline std::optional<LeafSpan> wanting_at(CopyChecked const& copy, std::int64_t number) {
-  std::size_t low = 0, high = copy.wanting.size();
-  while (low < high)
-    if (auto const middle = low + (high - low) / 2; copy.wanting[middle].to < number)
-      low = middle + 1;
-    else
-      high = middle;
-  return low < copy.wanting.size() && copy.wanting[low].from <= number ? std::optional{copy.wanting[low]}
-                                                                       : std::nullopt;
+  auto const at = detail::first_to_reach(copy.wanting, number);
+  if (at == copy.wanting.size() || copy.wanting[at].from > number) return std::nullopt;
+  return copy.wanting[at];
 }
 /// What became of a leaf the copy wants, by its number. pre: a leaf of the book.
 [[nodiscard]] inline MissingLeaf missing_leaf(Formula const& formula, CopyChecked const& copy, std::int64_t number) {

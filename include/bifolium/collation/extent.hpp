@@ -63,12 +63,13 @@ struct ExtentCompared {
   return result;
 }
 
-/// Compares the formula with the pages stated behind it ("..., pp. [viii], [554]"), where there are any that can be read.
-/// A total of leaves there is compared in reading the formula (Problem::total_contradicts).
-[[nodiscard]] inline std::optional<ExtentCompared> compare_stated_pages(Formula const& formula) {
+/// Compares the formula with the pages stated behind it ("..., pp. [viii], [554]"). A total of leaves there is compared in
+/// reading the formula (Problem::total_contradicts). error: as `pagination_of`; not_stated, too, for "unpaged".
+[[nodiscard]] inline Expected<ExtentCompared> compare_stated_pages(Formula const& formula) {
   auto const pages = pagination_of(formula);
-  if (!pages || !*pages || (*pages)->unpaged) return std::nullopt;
-  return compare_extent(formula, extent_of(**pages));
+  if (!pages) return pages.error();
+  if (pages->unpaged) return error_at(Problem::not_stated, 1, 1);
+  return compare_extent(formula, extent_of(*pages));
 }
 
 } // namespace v0

@@ -94,15 +94,29 @@ inline std::string leaf_words(Formula const& formula, LeafOfBook const& leaf) {
   return judged;
 }
 
+namespace detail {
+
+struct JointWords {
+  char const* words;
+  Joint joint;
+};
+inline constexpr JointWords joint_words[]{
+    {"conjugate", Joint::conjugate},
+    {"disjunct", Joint::disjunct},
+    {"chain lines run on", Joint::chain_lines_run_on},
+    {"chain lines break", Joint::chain_lines_break},
+    {"mark halves meet", Joint::mark_halves_meet},
+    {"stub", Joint::stub},
+    {"sewing", Joint::sewing},
+};
+
+} // namespace detail
+
 /// Reads evidence, parted by semicolons, commas or line ends: "A1.4 conjugate; B2 stub; A2 sewing; B1.4 chain lines run on;
 /// C1.4 chain lines break; A2.3 mark halves meet; C1.4 disjunct". The leaves are written with a point between them, the
 /// second by its figure alone where it is of the same gathering.
 /// error: not_evidence, or as read_reference, with the column.
 [[nodiscard]] inline Expected<std::vector<JointSeen>> read_joints(Formula const& formula, std::string_view text) {
-  struct Word {
-    std::string_view word;
-    Joint what;
-  };
   constexpr char const* blank = " \t\r";
   std::vector<JointSeen> seen;
   for (std::size_t from = 0; from < text.size();) {
@@ -123,12 +137,9 @@ inline std::string leaf_words(Formula const& formula, LeafOfBook const& leaf) {
     while (!words.empty() && (words.front() == ' ' || words.front() == '\t')) words.remove_prefix(1);
     while (!words.empty() && (words.back() == ' ' || words.back() == '\t' || words.back() == '\r'))
       words.remove_suffix(1);
-    std::optional<Joint> what;
-    for (auto const& [word, joint] :
-         {Word{"conjugate", Joint::conjugate}, Word{"disjunct", Joint::disjunct},
-          Word{"chain lines run on", Joint::chain_lines_run_on}, Word{"chain lines break", Joint::chain_lines_break},
-          Word{"mark halves meet", Joint::mark_halves_meet}, Word{"stub", Joint::stub}, Word{"sewing", Joint::sewing}})
-      if (words == word) what = joint;
+    detail::Room<Joint> what;
+    for (auto const& one : detail::joint_words)
+      if (words == one.words) what = one.joint;
     if (!what) return wrong;
     bool const alone = *what == Joint::stub || *what == Joint::sewing;
     auto const point = alone ? std::string_view::npos : leaves.rfind('.');

@@ -218,8 +218,9 @@ public:
   return detail::PaginationReader{text, false}.read();
 }
 
-/// The statement in what follows a formula ("86 leaves, pp. [4] 1-32 35-154[=152] [16]"), where there is one.
-[[nodiscard]] inline std::optional<Expected<Pagination>> pagination_of(Formula const& formula) {
+/// The statement in what follows a formula ("86 leaves, pp. [4] 1-32 35-154[=152] [16]"). Columns are those of
+/// formula.tail(). error: as `read_pagination`; not_stated.
+[[nodiscard]] inline Expected<Pagination> pagination_of(Formula const& formula) {
   std::string_view const text = formula.tail();
   for (std::size_t i = 0; i < text.size(); ++i) {
     if (i > 0 && text[i - 1] != ' ' && text[i - 1] != ',' && text[i - 1] != ';') continue;
@@ -232,10 +233,10 @@ public:
       if (read) return read;
       auto error = read.error();
       error.column += column_of(text, i) - 1;
-      return Expected<Pagination>{error};
+      return error;
     }
   }
-  return std::nullopt;
+  return error_at(Problem::not_stated, 1, 1);
 }
 
 } // namespace v0

@@ -215,10 +215,10 @@ public:
   return detail::SigningReader{text, added}.read();
 }
 
-/// The statement of a formula, with a warning for an exception that names no leaf of it or changes nothing; nothing where
-/// the formula has none. Columns are those of formula.signing(). error: not_a_signing.
-[[nodiscard]] inline std::optional<Expected<Signing>> signing_of(Formula const& formula) {
-  if (formula.signing().empty()) return std::nullopt;
+/// The statement of a formula, with a warning for an exception that names no leaf of it or changes nothing. Columns are
+/// those of formula.signing(). error: not_a_signing; not_stated.
+[[nodiscard]] inline Expected<Signing> signing_of(Formula const& formula) {
+  if (formula.signing().empty()) return error_at(Problem::not_stated, 1, 1);
   auto read = read_signing(formula.signing(), formula.letters());
   if (!read) return read;
   auto const doubt = [&](Problem problem, SigningPlace const& place) {

@@ -85,10 +85,12 @@ inline namespace v0 {
     text += ": ";
   }
   text += write_signatures(formula);
-  if (auto const signing = signing_of(formula)) text += ' ' + (*signing ? write_signing(**signing) : formula.signing());
+  if (!formula.signing().empty()) {
+    auto const signing = signing_of(formula);
+    text += ' ' + (signing ? write_signing(*signing) : formula.signing());
+  }
   text += "; " + leaves_line(formula);
-  auto const pages = pagination_of(formula);
-  if (pages && *pages) text += ", " + write_pagination(**pages);
+  if (auto const pages = pagination_of(formula)) text += ", " + write_pagination(*pages);
   return text;
 }
 

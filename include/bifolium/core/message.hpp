@@ -219,6 +219,8 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "'{found}' is no exception: the rule says so already";
   case Problem::not_evidence:
     return "'{found}' tells nothing of joints: write A1.4 conjugate, A1.4 disjunct, B2 stub or A2 sewing";
+  case Problem::not_stated:
+    return "nothing of the kind is stated behind the formula";
 
   case Problem::impossible_measure:
     return "the {found} is no length: it must be above nothing and finite";

@@ -119,6 +119,7 @@ enum class Problem : std::uint16_t {
   signing_of_no_leaf = 310,        ///< a warning: an exception that names no leaf of the formula
   exception_changes_nothing = 311, ///< a warning: -A5 where only four leaves are signed
   not_evidence = 312,              ///< no evidence of how leaves are joined
+  not_stated = 313,                ///< no signing or no pagination stands behind the formula
 
   // 400-499: observations and inference
   impossible_measure = 400, ///< a height, width or type height that is no length

@@ -9,8 +9,7 @@
 
 namespace bifolium {
 inline namespace v0 {
-namespace detail {
-
+/// "preliminaries", "text", "end matter", "cancels".
 constexpr char const* to_words(Matter matter) noexcept {
   switch (matter) {
   case Matter::preliminaries:
@@ -24,6 +23,8 @@ constexpr char const* to_words(Matter matter) noexcept {
   }
   return "";
 }
+
+namespace detail {
 
 class WorkingWriter {
   Bill const& bill_;

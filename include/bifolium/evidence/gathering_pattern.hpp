@@ -10,45 +10,50 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// What one leaf shows, on paper with a mark in each half of the sheet.
-struct LeafPattern {
-  int sheet{}; ///< of the gathering, from 0
-  ChainLines chain_lines{};
-  std::array<MarkPlace, 2> watermark{}; ///< by how the sheet was laid: as given, end for end
-  std::array<MarkPlace, 2> either{};    ///< the watermark or, where there is none, the countermark
-  friend constexpr bool operator==(LeafPattern const&, LeafPattern const&) = default;
-};
-/// All leaves of a gathering, from the first.
+/// What the leaves of a gathering show, and all that gather so.
 struct GatheringPattern {
-  std::vector<LeafPattern> leaves{};
-  bool of_one_sheet{};                ///< the scheme has one sheet, so that several can be laid one inside another
-  std::vector<std::size_t> schemes{}; ///< numbers in `scheme_facts()`, each as often as it gathers so
+  std::span<LeafFacts const> leaves{}; ///< as the first of the schemes folds them, from the first leaf
+  bool of_one_sheet{};                 ///< the scheme has one sheet, so that several can be laid one inside another
+  std::vector<int> schemes{};          ///< numbers in `scheme_facts()`, each as often as it gathers so
 };
+
+/// Leaves of the same sheets that show the same marks and chain lines; edges and point-holes are no part of a pattern.
+inline bool of_one_pattern(std::span<LeafFacts const> some, std::span<LeafFacts const> others) {
+  if (some.size() != others.size()) return false;
+  for (std::size_t i = 0; i < some.size(); ++i) {
+    auto const& one = some[i];
+    auto const& other = others[i];
+    if (one.sheet != other.sheet || one.chain_lines != other.chain_lines || one.watermark != other.watermark ||
+        one.either != other.either)
+      return false;
+  }
+  return true;
+}
 
 inline std::vector<GatheringPattern> find_gathering_patterns() {
   std::vector<GatheringPattern> all;
   auto const& schemes = scheme_facts();
-  for (std::size_t number = 0; number < schemes.size(); ++number)
-    for (auto const& gathering : schemes[number].gatherings) {
-      std::vector<LeafPattern> leaves;
-      for (auto const& facts : gathering) {
-        auto& leaf = leaves.emplace_back(LeafPattern{facts.sheet, facts.chain_lines, facts.watermark, facts.watermark});
-        for (std::size_t lie = 0; lie < 2; ++lie)
-          if (leaf.either[lie] == MarkPlace::absent) leaf.either[lie] = facts.countermark[lie];
-      }
-      bool const of_one_sheet = schemes[number].sheets == 1;
+  for (int number = 0; number < Attested::count; ++number) {
+    auto const& facts = schemes[static_cast<std::size_t>(number)];
+    for (int g = 0; g < facts.gatherings; ++g) {
+      auto const leaves = facts.gathering(g);
+      bool const of_one_sheet = facts.sheets == 1;
       GatheringPattern* pattern = nullptr;
       for (auto& one : all)
-        if (one.of_one_sheet == of_one_sheet && one.leaves == leaves) pattern = &one;
-      if (pattern == nullptr) pattern = &all.emplace_back(GatheringPattern{leaves, of_one_sheet, {}});
+        if (one.of_one_sheet == of_one_sheet && of_one_pattern(one.leaves, leaves)) pattern = &one;
+      if (pattern == nullptr) {
+        all.push_back({leaves, of_one_sheet, {}});
+        pattern = &all.back();
+      }
       pattern->schemes.push_back(number);
     }
+  }
   return all;
 }
 
 /// All patterns. Found once a program, on first use.
 inline std::vector<GatheringPattern> const& gathering_patterns() {
-  static std::vector<GatheringPattern> const patterns = find_gathering_patterns();
+  static auto const patterns = find_gathering_patterns();
   return patterns;
 }
 

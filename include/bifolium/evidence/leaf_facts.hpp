@@ -7,6 +7,7 @@
 #include <bifolium/evidence/seen.hpp>
 #include <bifolium/fold/attested.hpp>
 
+#include <span>
 #include <vector>
 
 namespace bifolium {
@@ -44,6 +45,7 @@ struct LeafFacts {
   int sheet{};                                         ///< of the scheme, from 0
   ChainLines chain_lines{};                            ///< on paper from an ordinary hand mould
   std::array<MarkPlace, 2> watermark{}, countermark{}; ///< by how the sheet was laid: as given, end for end
+  std::array<MarkPlace, 2> either{};                   ///< the watermark or, where there is none, the countermark
   std::array<EdgeFacts, 3> edges{};                    ///< head, tail, fore-edge
   std::array<HolePlace, 2> holes{};                    ///< unknown where the leaf has none
 };
@@ -61,15 +63,23 @@ struct SchemeFacts {
   Format format{};                       ///< fraction of the sheet of paper, with the shape the scheme states
   SheetLine lay{};                       ///< how the sheet is divided, and which way its long side lies
   int sheets{};                          ///< laid into one another or side by side to make the gatherings
-  std::vector<std::vector<LeafFacts>> gatherings{}; ///< leaves in the order of the book, from the first
-  std::vector<EdgeLook> looks{};                    ///< every look of the edges once; the shares add up to 1
-  std::array<double, 6> holes{};                    ///< by `HolePlace`: share of the leaves with a hole there
-  double pierced{};                                 ///< share of the leaves with any hole
+  int gatherings{};                      ///< how many it makes
+  std::vector<LeafFacts> leaves{};       ///< of all of them, in the order of the book, from the first
+  std::vector<EdgeLook> looks{};         ///< every look of the edges once; the shares add up to 1
+  std::array<double, 6> holes{};         ///< by `HolePlace`: share of the leaves with a hole there
+  double pierced{};                      ///< share of the leaves with any hole
+  std::array<std::uint8_t, Scheme::most_gatherings> gathered{}; ///< leaves of each gathering
 
+  /// The leaves of one gathering. pre: 0 <= g < gatherings.
+  [[nodiscard]] std::span<LeafFacts const> gathering(int g) const {
+    std::size_t before = 0;
+    for (std::size_t i = 0; i < static_cast<std::size_t>(g); ++i) before += gathered[i];
+    return {leaves.data() + before, gathered[static_cast<std::size_t>(g)]};
+  }
   /// Whether one of its gatherings has so many leaves.
-  [[nodiscard]] bool gathers(int leaves) const {
-    for (auto const& gathering : gatherings)
-      if (static_cast<int>(gathering.size()) == leaves) return true;
+  [[nodiscard]] bool gathers(int number) const {
+    for (auto const one : gathered)
+      if (one == number) return true;
     return false;
   }
 };
@@ -90,6 +100,7 @@ inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
   for (std::size_t lie = 0; lie < 2; ++lie) {
     facts.watermark[lie] = place(shown.watermark[lie]);
     facts.countermark[lie] = place(shown.countermark[lie]);
+    facts.either[lie] = facts.watermark[lie] == MarkPlace::absent ? facts.countermark[lie] : facts.watermark[lie];
     if (auto const at = shown.point_holes[lie]) facts.holes[lie] = hole_place_of(*at);
   }
   bool const long_upright = fold.sheet(facts.sheet).long_side == Axis::far_near;
@@ -100,41 +111,43 @@ inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
 
 /// Counts what leaves look alike in; a leaf has at most two holes, by how its sheet was laid.
 inline void count_looks(SchemeFacts& facts) {
-  double leaves = 0;
-  for (auto const& gathering : facts.gatherings) leaves += static_cast<double>(gathering.size());
-  for (auto const& gathering : facts.gatherings)
-    for (auto const& leaf : gathering) {
-      EdgeLook* look = nullptr;
-      for (auto& one : facts.looks)
-        if (one.edges == leaf.edges) look = &one;
-      if (look == nullptr) look = &facts.looks.emplace_back(EdgeLook{leaf.edges, 0});
-      look->share += 1 / leaves;
-      bool pierced = false;
-      for (std::size_t place = 1; place < facts.holes.size(); ++place) {
-        auto const at = static_cast<HolePlace>(place);
-        if (leaf.holes[0] != at && leaf.holes[1] != at) continue;
-        facts.holes[place] += 1 / leaves;
-        pierced = true;
-      }
-      if (pierced) facts.pierced += 1 / leaves;
+  auto const share = 1 / static_cast<double>(facts.leaves.size());
+  for (auto const& leaf : facts.leaves) {
+    EdgeLook* look = nullptr;
+    for (auto& one : facts.looks)
+      if (one.edges == leaf.edges) look = &one;
+    if (look == nullptr) {
+      facts.looks.push_back({leaf.edges, 0});
+      look = &facts.looks.back();
     }
+    look->share += share;
+    bool pierced = false;
+    for (std::size_t place = 1; place < facts.holes.size(); ++place) {
+      auto const at = static_cast<HolePlace>(place);
+      if (leaf.holes[0] != at && leaf.holes[1] != at) continue;
+      facts.holes[place] += share;
+      pierced = true;
+    }
+    if (pierced) facts.pierced += share;
+  }
 }
 
-inline std::vector<SchemeFacts> find_scheme_facts() {
-  std::vector<SchemeFacts> all;
-  all.reserve(static_cast<std::size_t>(Attested::count));
-  for (int row = 0; row < Attested::count; ++row) {
-    Attested const scheme{static_cast<SchemeRow>(row)};
-    auto const folded = *fold(scheme.scheme());
-    SchemeFacts facts{scheme, format_of(folded, FormatReading::paper_fraction).with(folded.format().shape()),
-                      folded.sheet(0), folded.sheets()};
+inline std::array<SchemeFacts, Attested::count> find_scheme_facts() {
+  std::array<SchemeFacts, Attested::count> all;
+  for (std::size_t row = 0; row < all.size(); ++row) {
+    auto& facts = all[row];
+    facts.scheme = Attested{static_cast<SchemeRow>(row)};
+    auto const folded = *fold(facts.scheme.scheme());
+    facts.format = format_of(folded, FormatReading::paper_fraction).with(folded.format().shape());
+    facts.lay = folded.sheet(0);
+    facts.sheets = folded.sheets();
+    facts.gatherings = folded.gatherings();
     for (int g = 0; g < folded.gatherings(); ++g) {
-      auto& leaves = facts.gatherings.emplace_back();
-      for (int k = 1; k <= folded.gathering(g).leaves(); ++k)
-        leaves.push_back(leaf_facts(folded, {g, folded.gathering(g).leaf(k)}));
+      auto const gathering = folded.gathering(g);
+      facts.gathered[static_cast<std::size_t>(g)] = static_cast<std::uint8_t>(gathering.leaves());
+      for (int k = 1; k <= gathering.leaves(); ++k) facts.leaves.push_back(leaf_facts(folded, {g, gathering.leaf(k)}));
     }
     count_looks(facts);
-    all.push_back(static_cast<SchemeFacts&&>(facts));
   }
   return all;
 }
@@ -142,8 +155,8 @@ inline std::vector<SchemeFacts> find_scheme_facts() {
 } // namespace detail
 
 /// The facts of all attested schemes, in their order. Folded once a program, on first use.
-inline std::vector<SchemeFacts> const& scheme_facts() {
-  static std::vector<SchemeFacts> const facts = detail::find_scheme_facts();
+inline std::array<SchemeFacts, Attested::count> const& scheme_facts() {
+  static auto const facts = detail::find_scheme_facts();
   return facts;
 }
 

@@ -44,15 +44,14 @@ namespace detail {
 inline void add_marks(LeafShape& shape, SchemeFacts const& facts) {
   double cases = 0;
   std::array<std::array<double, 8>, 8> found{};
-  for (auto const& gathering : facts.gatherings)
-    for (auto const& leaf : gathering)
-      for (std::size_t lie = 0; lie < 2; ++lie, cases += 1)
-        found[static_cast<std::size_t>(leaf.watermark[lie])][static_cast<std::size_t>(leaf.countermark[lie])] += 1;
+  for (auto const& leaf : facts.leaves)
+    for (std::size_t lie = 0; lie < 2; ++lie, cases += 1)
+      found[static_cast<std::size_t>(leaf.watermark[lie])][static_cast<std::size_t>(leaf.countermark[lie])] += 1;
   auto const n = static_cast<double>(shape.schemes.size());
   for (std::size_t a = 0; a < 8; ++a)
     for (std::size_t b = 0; b < 8; ++b) shape.marks[a][b] += (found[a][b] / cases - shape.marks[a][b]) / n;
-  for (auto const& gathering : facts.gatherings)
-    if (gathering.size() < 32) shape.gatherings |= std::uint32_t{1} << gathering.size();
+  for (auto const leaves : facts.gathered)
+    if (leaves > 0 && leaves < 32) shape.gatherings |= std::uint32_t{1} << leaves;
 }
 
 /// Sums that need all kinds to be there.
@@ -87,14 +86,15 @@ inline std::vector<LeafShape> find_leaf_shapes() {
     for (auto& other : shapes) {
       if (!alike(other)) continue;
       division = other.division;
-      if (other.format == facts.format && other.chain_lines == facts.gatherings[0][0].chain_lines) shape = &other;
+      if (other.format == facts.format && other.chain_lines == facts.leaves[0].chain_lines) shape = &other;
     }
     if (shape == nullptr) {
-      shape = &shapes.emplace_back();
+      shapes.emplace_back();
+      shape = &shapes.back();
       shape->format = facts.format;
       shape->leaves = facts.format.leaves_to_sheet().value_or(0);
       shape->lay = facts.lay;
-      shape->chain_lines = facts.gatherings[0][0].chain_lines;
+      shape->chain_lines = facts.leaves[0].chain_lines;
       shape->division = division;
       shape->format_number = format_number;
       shape->log_long = std::log(n.long_side);
@@ -111,34 +111,35 @@ inline std::vector<LeafShape> find_leaf_shapes() {
 
 /// All kinds of leaf, in the order of the schemes. Found once a program, on first use.
 inline std::vector<LeafShape> const& leaf_shapes() {
-  static std::vector<LeafShape> const shapes = detail::find_leaf_shapes();
+  static auto const shapes = detail::find_leaf_shapes();
   return shapes;
 }
 
 namespace detail {
 
-/// All kinds, those next to each other that have one of their sides from the same side of the sheet, divided into as many
-/// parts. What such a side says is then asked once for all of them.
-inline std::vector<LeafShape const*> sort_shapes(bool by_width) {
+/// The numbers of all kinds, those next to each other that have one of their sides from the same side of the sheet, divided
+/// into as many parts. What such a side says is then asked once for all of them.
+inline std::vector<int> sort_shapes(bool by_width) {
+  auto const& shapes = leaf_shapes();
   auto const parts = [&](LeafShape const& shape) {
     return (shape.lay.long_side == Axis::left_right) == by_width ? shape.log_long : shape.log_short;
   };
   auto const before = [&](LeafShape const& a, LeafShape const& b) {
     return a.lay.long_side != b.lay.long_side ? a.lay.long_side < b.lay.long_side : parts(a) < parts(b);
   };
-  std::vector<LeafShape const*> sorted;
-  for (auto const& shape : leaf_shapes()) {
+  std::vector<int> sorted;
+  for (std::size_t i = 0; i < shapes.size(); ++i) {
     auto at = sorted.size();
-    while (at > 0 && before(shape, *sorted[at - 1])) --at;
-    put(sorted, at, at, &shape);
+    while (at > 0 && before(shapes[i], shapes[static_cast<std::size_t>(sorted[at - 1])])) --at;
+    put(sorted, at, at, static_cast<int>(i));
   }
   return sorted;
 }
-inline std::vector<LeafShape const*> const& shapes_by_height() {
+inline std::vector<int> const& shapes_by_height() {
   static auto const shapes = sort_shapes(false);
   return shapes;
 }
-inline std::vector<LeafShape const*> const& shapes_by_width() {
+inline std::vector<int> const& shapes_by_width() {
   static auto const shapes = sort_shapes(true);
   return shapes;
 }

@@ -75,7 +75,7 @@ class LeavesLikelihood {
                                   : mark_taken_for(there, seen, in_place);
       }
   }
-  void look(SheetShown& sheet, LeafPattern const& facts, Shown const& seen) const {
+  void look(SheetShown& sheet, LeafFacts const& facts, Shown const& seen) const {
     if (seen.chain_lines != ChainLines::unknown) {
       bool const as_folded = facts.chain_lines == seen.chain_lines;
       sheet.straight *= as_folded ? 1 - slip_ : slip_;
@@ -106,7 +106,7 @@ class LeavesLikelihood {
   }
   /// All leaves, in the gathering of a scheme or in several of it: how likely they are, for those degrees of trust that
   /// trust the places of marks as `trust` does.
-  [[nodiscard]] ByTrust gathering(std::vector<LeafPattern> const& folded, int leaves, Trusts const& trusts,
+  [[nodiscard]] ByTrust gathering(std::span<LeafFacts const> folded, int leaves, Trusts const& trusts,
                                   std::size_t trust) {
     std::array<SheetShown, std::tuple_size_v<LeavesSeen>> sheets; // filled as far as it is read
     std::size_t met = 0;
@@ -166,7 +166,8 @@ public:
         auto const unit = static_cast<int>(pattern.leaves.size());
         if (unit != leaves && (unit % 2 != 0 || leaves % unit != 0 || !pattern.of_one_sheet)) continue;
         auto const likelihood = gathering(pattern.leaves, leaves, trusts, t);
-        for (auto const scheme : pattern.schemes) {
+        for (auto const number : pattern.schemes) {
+          auto const scheme = static_cast<std::size_t>(number);
           if (t == 0) ++fitting[scheme];
           for (std::size_t u = t; u < trusts.size(); ++u) of_scheme_[scheme][u] += likelihood[u];
         }

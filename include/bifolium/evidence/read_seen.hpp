@@ -134,10 +134,11 @@ constexpr Expected<LeavesSeen> read_leaves_seen(std::string_view text) {
       while (end < text.size() && ((text[end] >= 'a' && text[end] <= 'z') || text[end] == '-')) ++end;
       auto const word = text.substr(scan.at, end - scan.at);
       if (word.empty()) break;
-      if (auto const mark = mark_place_from(word); mark && leaves[i].mark == MarkPlace::unknown)
-        leaves[i].mark = *mark;
-      else if (auto const lines = chain_lines_from(word); lines && leaves[i].chain_lines == ChainLines::unknown)
-        leaves[i].chain_lines = *lines;
+      if (auto const mark = detail::find_word<MarkPlace>(word); mark && leaves[i].mark == MarkPlace::unknown)
+        leaves[i].mark = mark->value;
+      else if (auto const lines = detail::find_word<ChainLines>(word);
+               lines && leaves[i].chain_lines == ChainLines::unknown)
+        leaves[i].chain_lines = lines->value;
       else
         return scan.error(Problem::not_leaves_seen);
       said = true;

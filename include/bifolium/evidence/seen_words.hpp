@@ -9,11 +9,13 @@
 namespace bifolium {
 inline namespace v0 {
 
-namespace detail {
+/// A word and what it stands for.
 template <class T> struct Word {
-  std::string_view word;
-  T value;
+  std::string_view word; ///< as it is written
+  T value;               ///< what it says
 };
+
+namespace detail {
 using namespace std::string_view_literals;
 inline constexpr Word<Material> material_words[]{{"laid"sv, Material::laid},
                                                  {"wove"sv, Material::wove},
@@ -41,49 +43,37 @@ inline constexpr Word<EdgeSeen> edge_words[]{{"bolt"sv, EdgeSeen::bolt},
 inline constexpr Word<HolePlace> hole_words[]{
     {"spine-fold"sv, HolePlace::spine_fold}, {"head"sv, HolePlace::head},     {"tail"sv, HolePlace::tail},
     {"fore-edge"sv, HolePlace::fore_edge},   {"inside"sv, HolePlace::inside}, {"unknown"sv, HolePlace::unknown}};
-template <class T, std::size_t N>
-constexpr std::optional<T> find_word(Word<T> const (&words)[N], std::string_view text) {
-  for (auto const& one : words)
-    if (one.word == text) return one.value;
-  return std::nullopt;
-}
-template <class T, std::size_t N> constexpr std::string_view word_for(Word<T> const (&words)[N], T value) {
-  for (auto const& one : words)
-    if (one.value == value) return one.word;
-  return {};
+constexpr auto const& words_for(Material) { return material_words; }
+constexpr auto const& words_for(ChainLines) { return chain_line_words; }
+constexpr auto const& words_for(MarkPlace) { return mark_words; }
+constexpr auto const& words_for(LeafState) { return state_words; }
+constexpr auto const& words_for(EdgeSeen) { return edge_words; }
+constexpr auto const& words_for(HolePlace) { return hole_words; }
+
+/// The row of the word, or null.
+template <class T> constexpr Word<T> const* find_word(std::string_view word) {
+  for (auto const& one : words_for(T{}))
+    if (one.word == word) return &one;
+  return nullptr;
 }
 } // namespace detail
 
-// The words of tables and records; nothing when it is none of them.
-
-/// Reads "laid", "wove", "vellum".
-constexpr std::optional<Material> material_from(std::string_view word) {
-  return detail::find_word(detail::material_words, word);
-}
-/// Reads which way the chain lines run.
-constexpr std::optional<ChainLines> chain_lines_from(std::string_view word) {
-  return detail::find_word(detail::chain_line_words, word);
-}
-/// Reads where in the leaf a mark is.
-constexpr std::optional<MarkPlace> mark_place_from(std::string_view word) {
-  return detail::find_word(detail::mark_words, word);
-}
-/// Reads what the binder left.
-constexpr std::optional<LeafState> leaf_state_from(std::string_view word) {
-  return detail::find_word(detail::state_words, word);
-}
-/// Reads what an edge of the leaf is.
-constexpr std::optional<EdgeSeen> edge_seen_from(std::string_view word) {
-  return detail::find_word(detail::edge_words, word);
-}
-/// Reads where the hole of a press point is.
-constexpr std::optional<HolePlace> hole_place_from(std::string_view word) {
-  return detail::find_word(detail::hole_words, word);
+/// The words for a `Material`, `ChainLines`, `MarkPlace`, `LeafState`, `EdgeSeen` or `HolePlace`, one for each value: an array
+/// of `Word<T>`.
+template <class T> constexpr auto const& words_of() { return detail::words_for(T{}); }
+/// What a word of tables and records says of one of these; nothing when it is none of their words: read_word<Material>("laid").
+template <class T> constexpr std::optional<T> read_word(std::string_view word) {
+  auto const* const found = detail::find_word<T>(word);
+  return found ? std::optional<T>{found->value} : std::nullopt;
 }
 /// The word that is read back as this.
-constexpr std::string_view to_words(ChainLines lines) { return detail::word_for(detail::chain_line_words, lines); }
-/// The word that is read back as this.
-constexpr std::string_view to_words(MarkPlace place) { return detail::word_for(detail::mark_words, place); }
+template <class T>
+requires requires(T value) { detail::words_for(value); }
+constexpr std::string_view to_words(T value) {
+  for (auto const& one : detail::words_for(value))
+    if (one.value == value) return one.word;
+  return {};
+}
 
 } // namespace v0
 } // namespace bifolium

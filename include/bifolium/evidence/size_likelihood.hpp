@@ -107,7 +107,7 @@ struct EarlyLoss {
 
 /// The measures of a leaf as logarithms; of the type page, less what is usual, so that it is a height of the uncut leaf.
 struct LogMeasures {
-  std::optional<double> height, width, type;
+  Room<double> height, width, type;
 
   LogMeasures(Seen const& seen, EvidenceParameters const& parameters)
       : height{logarithm(seen.height)}, width{logarithm(seen.width)}, type{logarithm(seen.type_height)} {
@@ -115,8 +115,9 @@ struct LogMeasures {
   }
 
 private:
-  static std::optional<double> logarithm(std::optional<millimetres> length) {
-    return length ? std::optional{std::log(length->count())} : std::nullopt;
+  static Room<double> logarithm(std::optional<millimetres> length) {
+    if (length) return std::log(length->count());
+    return {};
   }
 };
 
@@ -178,8 +179,8 @@ public:
     auto const& widths = upright ? sheets.along : sheets.across;
     auto const height_parts = upright ? shape.log_short : shape.log_long;
     auto const width_parts = upright ? shape.log_long : shape.log_short;
-    auto const height = measures_.height.value_or(0) + height_parts;
-    auto const width = measures_.width.value_or(0) + width_parts;
+    auto const height = (measures_.height ? *measures_.height : 0) + height_parts;
+    auto const width = (measures_.width ? *measures_.width : 0) + width_parts;
     bool const same_side = count_ != 0 && upright == upright_;
     bool const same_height = same_side && height_parts == height_parts_;
     bool const same_width = same_side && width_parts == width_parts_;

@@ -208,8 +208,9 @@ public:
       return gathering_likelihood(shape, seen_.gathering_leaves, seen_.alternating_with, early, parameters_);
     };
     // kinds that are asked the same follow each other
-    for (auto const* const kind : seen_.height || !seen_.width ? shapes_by_height() : shapes_by_width()) {
-      auto const& shape = *kind;
+    auto const& kinds = leaf_shapes();
+    for (auto const kind : seen_.height || !seen_.width ? shapes_by_height() : shapes_by_width()) {
+      auto const& shape = kinds[static_cast<std::size_t>(kind)];
       ask_size(shape);
       auto const marks = ask_marks(shape);
       auto const schemes = schemes_asked.ask(shape);
