@@ -23,7 +23,7 @@ using namespace bifolium;
 namespace {
 
 /// The leaf of the README, as much of its time and place told as the question allows.
-enum Known : std::int64_t { placed, dated, neither, incunable };
+enum Known : std::int64_t { placed, dated, neither, incunable, typeset, every_sign };
 Observation leaf_with(std::int64_t known) {
   Seen seen{.height = 188_mm,
             .width = 114_mm,
@@ -33,10 +33,21 @@ Observation leaf_with(std::int64_t known) {
   if (known == placed || known == dated) seen.year = 1725;
   if (known == placed) seen.place = Region::britain;
   if (known == incunable) seen.year = 1490;
+  if (known == typeset || known == every_sign) seen.type_height = 152_mm;
+  if (known == every_sign) { // the mark on leaves 2 and 7 of eight, its own sheet of the gathering
+    seen.head = EdgeSeen::bolt;
+    seen.fore_edge = EdgeSeen::deckle;
+    seen.point_hole = HolePlace::fore_edge;
+    seen.leaves = {{{1, MarkPlace::absent, ChainLines::vertical},
+                    {2, MarkPlace::head_of_gutter, ChainLines::vertical},
+                    {3, MarkPlace::absent, ChainLines::vertical},
+                    {7, MarkPlace::head_of_gutter, ChainLines::unknown}}};
+  }
   return *observe(seen);
 }
 char const* label(std::int64_t known) {
-  constexpr char const* labels[]{"dated and placed", "dated", "nothing known", "before 1501"};
+  constexpr char const* labels[]{"dated and placed", "dated", "nothing known", "before 1501", "nothing known, type page measured",
+                                "nothing known, every sign"};
   return labels[known];
 }
 SheetSizes sheets_for(Seen const& seen) {
@@ -49,7 +60,7 @@ void one_leaf(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(infer_format(observation));
   state.SetLabel(label(state.range(0)));
 }
-BENCHMARK(one_leaf)->DenseRange(placed, incunable);
+BENCHMARK(one_leaf)->DenseRange(placed, every_sign);
 
 /// What a scheme's leaves show, looked at beforehand so that folding is not measured.
 struct SchemeSeen {

@@ -106,6 +106,11 @@ class SigningReader {
     found = {false, mark.signature, leaf < 0 ? 0 : leaf, 1};
     return leaf != 0 && leaf <= most_leaves_in_gathering;
   }
+  /// The quotation marks here are those of a mark, whose leaf stands behind them, as in "G&H"4; not of 'V4'.
+  [[nodiscard]] bool quotes_a_mark() const {
+    auto const mark = SignatureScanner{text_, letters_}.scan(at_);
+    return mark && mark.end < text_.size() && (is_digit(text_[mark.end]) || text_[mark.end] == '/');
+  }
   /// What is printed instead: 'U4', U4, $*.
   std::string printed() {
     blanks();
@@ -168,7 +173,7 @@ public:
         continue;
       }
       SigningPlace found;
-      bool const quoted = mode == Mode::missigning && opens_quotation(point());
+      bool const quoted = mode == Mode::missigning && opens_quotation(point()) && !quotes_a_mark();
       if (quoted) at_ += decode(text_, at_).bytes;
       if (!place(found)) return error(from);
       found.column = column(from);
