@@ -46,8 +46,9 @@ Observation leaf_with(std::int64_t known) {
   return *observe(seen);
 }
 char const* label(std::int64_t known) {
-  constexpr char const* labels[]{"dated and placed", "dated", "nothing known", "before 1501", "nothing known, type page measured",
-                                "nothing known, every sign"};
+  constexpr char const* labels[]{
+      "dated and placed",         "dated", "nothing known", "before 1501", "nothing known, type page measured",
+      "nothing known, every sign"};
   return labels[known];
 }
 SheetSizes sheets_for(Seen const& seen) {
@@ -201,6 +202,8 @@ int main(int count, char** arguments) {
         "every scheme on every sheet, no reasons", "at most 25 µs"},
        {"a leaf named, dated", "one_leaf/1", "brute_force/1", "the same", ""},
        {"a leaf named, nothing known", "one_leaf/2", "brute_force/2", "the same", ""},
+       {"a leaf named, nothing known, type page measured", "one_leaf/4", nullptr, "", "at most 25 µs"},
+       {"a leaf named, nothing known, every sign", "one_leaf/5", nullptr, "", "at most 25 µs"},
        {"a leaf named, before 1501", "one_leaf/3", "if_else_chain", "two height thresholds and the chain lines", ""},
        {"a row of a table, text to answer, one thread", "rows_answered/1/process_time", "rows_read",
         "reading and checking the row alone", ""},

@@ -109,34 +109,6 @@ TEST_CASE("what answers an observation does not depend on what was asked before"
   }
 }
 
-// The exponential that is not taken where it cannot change the last bit: all are taken here.
-TEST_CASE("type pages weigh as if every sheet were asked") {
-  auto const& p = fitted_parameters;
-  detail::PossibleSheets sheets;
-  detail::SheetGatherer{sheets, p}.take(0, usable_for({1701, 1900}, Region::anywhere));
-  sheets.fill_up();
-  auto const& shares = sheets.of_period[0];
-  std::size_t left_out = 0, asked = 0;
-  for (double const type : {30.0, 60.0, 95.0, 140.0, 200.0, 320.0}) {
-    detail::SheetsAsked question{{.type_height = millimetres{type}}, p};
-    for (auto const& shape : leaf_shapes()) {
-      question.ask(sheets, shape, detail::OneLoss{detail::LossDensity{p.trim_by_state[0]}}, 0);
-      bool const upright = shape.lay.long_side == Axis::left_right;
-      double sum = 0;
-      for (std::size_t i = 0; i < shares.end; ++i) {
-        auto const uncut = upright ? sheets.across[i] - shape.log_short : sheets.along[i] - shape.log_long;
-        auto const x = std::log(type) - uncut - p.type_of_uncut;
-        auto const likelihood = std::exp(-x * x / (2 * p.type_of_uncut_variance)) + p.least_type;
-        left_out += likelihood == p.least_type && shares.weight[i] > 0;
-        ++asked;
-        sum += shares.weight[i] * likelihood;
-      }
-      CHECK(question.answer(shares).type == doctest::Approx(sum / shares.all).epsilon(1e-13));
-    }
-  }
-  CHECK(left_out > asked / 10);
-}
-
 // Every lie and turn of every sheet taken by itself, as the model is stated: 64 cases for a gathering of three sheets.
 TEST_CASE("leaves of a gathering weigh as the sum over how each sheet may lie") {
   LeavesSeen const seen{{{1, MarkPlace::gutter, ChainLines::horizontal},

@@ -37,31 +37,35 @@ public:
     return terms_[i];
   }
   /// The leaves of gathering `index` of the run, from 0. pre: not empty; the index not below 0.
-  [[nodiscard]] constexpr int at(std::int64_t index) const { return size_ == 1 ? terms_[0] : terms_[turn(index)]; }
+  [[nodiscard]] constexpr int at(std::int64_t index) const { return size_ == 1 ? terms_[0] : terms_[turn(index).term]; }
   /// The leaves of the first `gatherings` together. pre: not empty; not below 0, and so few that their leaves fit in 64 bits.
   [[nodiscard]] constexpr std::int64_t total(std::int64_t gatherings) const {
     if (size_ == 1) return gatherings * terms_[0];
     std::int64_t cycle = 0, rest = 0;
-    auto const over = turn(gatherings);
+    auto const [cycles, over] = turn(gatherings);
     for (std::size_t i = 0; i < size_; ++i) {
       cycle += terms_[i];
       if (i < over) rest += terms_[i];
     }
-    return gatherings / size_ * cycle + rest;
+    return cycles * cycle + rest;
   }
   /// The same counts, beginning `steps` terms later. pre: not empty; steps not below 0.
   [[nodiscard]] constexpr Cycle turned(std::int64_t steps) const {
     Cycle result;
-    for (std::size_t i = 0; i < size_; ++i) result.push(terms_[(turn(steps) + i) % size_]);
+    for (std::size_t i = 0; i < size_; ++i) result.push(terms_[(turn(steps).term + i) % size_]);
     return result;
   }
   friend constexpr bool operator==(Cycle const&, Cycle const&) = default;
 
 private:
-  /// Which count stands at that place of the run.
-  [[nodiscard]] constexpr std::size_t turn(std::int64_t index) const {
+  /// How often all counts came before that place of the run, and which of them stands there.
+  struct Turn {
+    std::int64_t cycles;
+    std::size_t term;
+  };
+  [[nodiscard]] constexpr Turn turn(std::int64_t index) const {
     if (size_ == 0 || index < 0) broken("a run has some count of leaves, and its gatherings are counted from 0");
-    return static_cast<std::size_t>(index % size_);
+    return {index / size_, static_cast<std::size_t>(index % size_)};
   }
   std::array<std::uint16_t, most_terms> terms_{};
   std::uint8_t size_{};

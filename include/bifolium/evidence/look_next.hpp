@@ -54,8 +54,15 @@ public:
   }
 };
 
-/// How much of a bell curve about 0 lies left of `x` standard deviations.
-inline double below(double x) { return 0.5 * std::erfc(-x * 0.70710678118654752440); }
+/// How much of the t density with seven degrees of freedom lies left of `x`, in units of its scale. A closed form, as for
+/// all odd numbers of them (Abramowitz and Stegun, Handbook of Mathematical Functions, 26.7.3).
+inline double left_of_type(double x) {
+  static_assert(type_tails == 7);
+  constexpr double pi = 3.14159265358979323846, root = 2.64575131106459059050; // of seven
+  auto const tangent = x / root;                                               // of the angle in the formula
+  auto const square = 1 / (1 + tangent * tangent);                             // of its cosine
+  return 0.5 + (std::atan(tangent) + tangent * square * (1 + square * (2.0 / 3 + square * 8 / 15))) / pi;
+}
 
 /// What is to be looked at next; nothing when nothing would tell enough to be worth a walk to the shelf.
 inline std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, CountedSigns const& signs, bool early,
@@ -81,12 +88,15 @@ inline std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, 
   }
   if (!signs.has(Sign::type_page)) {
     // in steps of a tenth of the logarithm, from a quarter of the tallest leaf upwards
-    auto const spread = std::sqrt(parameters.type_of_uncut_variance);
+    auto const scale = std::sqrt(parameters.type_of_uncut_variance * (type_tails - 2) / type_tails);
     double tallest = -10;
     for (std::size_t i = 0; i < count; ++i) tallest = (std::max)(tallest, tallies[i].log_height);
+    double left = 0; // of the step; steps are asked one after another
     consider(Sign::type_page, look.learnt(16, [&](Tally const& t, std::size_t o) {
       auto const x = tallest - 1.6 + 0.1 * static_cast<double>(o) - t.log_height - parameters.type_of_uncut;
-      return below((x + 0.1) / spread) - below(x / spread) + 1e-6;
+      auto const before = o == 0 ? left_of_type(x / scale) : left;
+      left = left_of_type((x + 0.1) / scale);
+      return left - before + 1e-6;
     }));
   }
   if (paper && !signs.has(Sign::point_hole) && !signs.has(Sign::leaves))

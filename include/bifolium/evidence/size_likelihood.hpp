@@ -133,7 +133,6 @@ class SheetsAsked {
   using Numbers = PossibleSheets::Numbers;
   LogMeasures measures_;
   EvidenceParameters const& parameters_;
-  double no_type_; // beyond this many logarithms a type page adds nothing
   bool upright_{}; // of the kind asked before
   double height_parts_{}, width_parts_{};
   std::size_t count_{};
@@ -146,12 +145,14 @@ class SheetsAsked {
       for (std::size_t k = 0; k < some.size(); ++k) answers[i + k] = some[k];
     }
   }
+  /// A type page counts 1 where it is as usual on the leaf, and falls off as the t density does, whose power is whole.
   void ask_type(Numbers const& heights, double type) {
-    auto const half = 0.5 / parameters_.type_of_uncut_variance;
-    for (std::size_t i = 0; i < count_; ++i) {
+    static_assert(type_tails == 7);
+    auto const inverse = 1 / ((type_tails - 2) * parameters_.type_of_uncut_variance);
+    each(type_, count_, [&](std::size_t i) {
       auto const x = type - heights[i];
-      type_[i] = (std::abs(x) < no_type_ ? std::exp(-x * x * half) : 0) + parameters_.least_type;
-    }
+      return 1 / fourth_power(1 + x * x * inverse) + parameters_.least_type;
+    });
   }
   [[nodiscard]] static double mean(Numbers const& answers, PossibleSheets::Shares const& shares) {
     double a = 0, b = 0, c = 0, d = 0; // four sums, so that none waits for the other
@@ -163,14 +164,8 @@ class SheetsAsked {
   }
 
 public:
-  /// A type page is likelier than `least_type` by exp(-x²/2v). Where that is less than half a unit in the last place of
-  /// `least_type`, the sum is `least_type` to the last bit, so the exponential is not taken: nothing is lost by it.
   SheetsAsked(Seen const& seen, EvidenceParameters const& parameters)
-      : measures_{seen, parameters}, parameters_{parameters}, no_type_{HUGE_VAL} {
-    constexpr double bits = 54 * 0.69314718055994531; // a double has 53
-    if (measures_.type && parameters.least_type > 0)
-      no_type_ = std::sqrt(2 * parameters.type_of_uncut_variance * (bits - std::log(parameters.least_type)));
-  }
+      : measures_{seen, parameters}, parameters_{parameters} {}
 
   /// `loss` gives the density of what was lost on a sheet, `floor` is the least that any size is worth.
   template <class Loss> void ask(PossibleSheets const& sheets, LeafShape const& shape, Loss const& loss, double floor) {
