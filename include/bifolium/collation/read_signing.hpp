@@ -106,6 +106,22 @@ class SigningReader {
     found = {false, mark.signature, leaf < 0 ? 0 : leaf, 1};
     return leaf != 0 && leaf <= most_leaves_in_gathering;
   }
+  /// 5 in A3-5; where no leaf follows, the leaf itself.
+  int last_of_range(int leaf) {
+    if (leaf == 0 || at_ == text_.size() || !is_dash(point())) return leaf;
+    auto const here = at_;
+    at_ += decode(text_, at_).bytes;
+    auto const to = figure();
+    if (to < 0) at_ = here;
+    return to < 0 ? leaf : to;
+  }
+  void except(bool is_signed, SigningPlace place, int to) {
+    read_.exceptions.push_back({is_signed, place});
+    while (place.leaf < to) {
+      ++place.leaf;
+      read_.exceptions.push_back({is_signed, place});
+    }
+  }
   /// The quotation marks here are those of a mark, whose leaf stands behind them, as in "G&H"4; not of 'V4'.
   [[nodiscard]] bool quotes_a_mark() const {
     auto const mark = SignatureScanner{text_, letters_}.scan(at_);
@@ -180,33 +196,26 @@ public:
       if (quoted && at_ < text_.size() && !is_blank(point())) at_ += decode(text_, at_).bytes;
       last_ = found;
       any_place_ = true;
+      auto const to = last_of_range(found.leaf);
+      if (to < found.leaf || to > most_leaves_in_gathering) return error(from);
       if (mode == Mode::minus || mode == Mode::plus) {
-        read_.exceptions.push_back({mode == Mode::plus, found});
-        if (found.leaf > 0 && at_ < text_.size() && is_dash(point())) { // A3-5
-          auto const here = at_;
-          at_ += decode(text_, at_).bytes;
-          auto const to = figure();
-          if (to < 0) at_ = here;
-          if (to > most_leaves_in_gathering || (to >= 0 && to < found.leaf)) return error(from);
-          for (int leaf = found.leaf + 1; leaf <= to; ++leaf)
-            read_.exceptions.push_back({mode == Mode::plus, {found.any, found.gathering, leaf, found.column}});
-        }
+        except(mode == Mode::plus, found, to);
         continue;
       }
       blanks();
       if (take_word("unsigned") || take("not signed")) {
-        read_.exceptions.push_back({false, found});
+        except(false, found, to);
         continue;
       }
       bool const says = take_word("as") || take_word("missigned") || take_word("mis-signed") || take_word("signed");
       if (!says) return error(from);
       if (item_ends()) { // C5 signed
-        read_.exceptions.push_back({true, found});
+        except(true, found, to);
         continue;
       }
       static_cast<void>(take_word("as"));
       auto as = printed();
-      if (as.empty() || found.leaf == 0) return error(from);
+      if (as.empty() || found.leaf == 0 || to != found.leaf) return error(from);
       read_.missigned.push_back({found, static_cast<std::string&&>(as)});
     }
     return static_cast<Signing&&>(read_);
