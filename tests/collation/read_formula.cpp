@@ -190,6 +190,38 @@ TEST_CASE("signatures of two characters may be doubled") {
   CHECK(leaf_count(*read_formula("A8(-A2)(-A3) B8", dialects::bmc)) == 14);
 }
 
+TEST_CASE("marks in quotation marks may be those of leaves, or hold their count") { // common practice, no source
+  // counted by hand: 6 + 1 + 2, 2 x 6, 4, 2, 6, 6
+  auto const text = "2°: πA⁶(πA1+1, πA5+1.2) A-B⁶; x⁴ 'gg3.4'(±'gg3') 'Gg⁶' 2H⁶";
+  auto const formula = read_formula(text);
+  REQUIRE(formula);
+  CHECK(leaf_count(*formula) == 39);
+  CHECK(write_formula(*formula) == "2°: πA⁶(πA1+1, πA5+1.2) A-B⁶; x⁴ \"gg3.4\"(±\"gg3.4\"1) \"Gg\"⁶ 2H⁶");
+  auto const& pair = formula->changes().at(1);
+  CHECK(pair.added == 2);
+  CHECK(pair.joined == Change::Joined::conjugate);
+  auto const& cancel = formula->changes().at(2);
+  CHECK(cancel.kind == Change::Kind::cancel);
+  CHECK(cancel.leaf == 1);
+  CHECK(leaf_count(*read_formula("A⁸ 'c3' B⁸")) == 17);
+  CHECK(leaf_count(*read_formula("A⁸ 'c9.10.11'(-'c10') B⁸")) == 18);
+  // neither is a list of leaves that follow one another, nor is the second figure a count inside
+  CHECK(read_formula("A⁴ 'gg3.5' B⁴").error().problem == Problem::no_leaf_count);
+  CHECK(read_formula("A⁴ 'gg.4' B⁴").error().problem == Problem::no_leaf_count);
+  CHECK(leaf_count(*read_formula("A⁴ 'gg⁶'⁴ B⁴")) == 12);
+  for (char const* one : {text, "A⁸ 'c9.10.11'(-'c10') B⁸", "A⁴(A1+1.2+1) B⁴", "A⁴(A3+1.2.3, A4+1)", "A⁴ 'gg⁶'⁴"})
+    for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
+}
+
+TEST_CASE("symbols printed in parentheses, and )( doubled, are signatures") { // common practice, no source
+  CHECK(leaf_count(*read_formula("4°: (*)⁴ (**)⁴ A-Z⁴")) == 100);
+  CHECK(leaf_count(*read_formula("4°: )(⁴ )()(⁴ A-Z⁴")) == 100);
+  CHECK(write_formula(*read_formula(")(⁴ )()(⁴ )()()(²")) == ")(⁴ 2)(⁴ 3)(²");
+  CHECK(read_formula("A⁴(*) B⁴")->warnings().size() == 1); // without a count: words
+  for (char const* one : {"(*)⁴ (**)⁴(−(**)4) A⁸", ")(⁴ )()(⁴(-)()(4)", "A⁸ (§)² (¶¶)4"})
+    for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
+}
+
 TEST_CASE("what fuzzing found is answered alike by reading, writing and counting") {
   // findings of a coverage-guided fuzzer, regression; the first of them are refused now
   for (char const* text : {

@@ -6,6 +6,7 @@
 
 #include <bifolium/collation/scan_insertion.hpp>
 #include <bifolium/collation/scan_note.hpp>
+#include <bifolium/leaf/named_leaves.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -119,7 +120,7 @@ private:
                                                                              : last_gone_.leaf;
       return insertion(current_, after, after >= 0, from);
     }
-    auto const name = leaf_name(book_, i_, end_);
+    auto const name = of_named_leaves(leaf_name(book_, i_, end_));
     auto const behind = book_.skip(name.end);
     // (±D2, D3 blank): the second leaf has words of its own
     bool const remark = name.found && behind != name.end && behind < end_ && book_.is_word(behind) &&
@@ -167,6 +168,19 @@ private:
     any_ = after_words_ = true;
     i_ = stop;
     return true;
+  }
+  /// (±'gg3') behind 'gg3.4': a leaf of that, though it stands there as a mark.
+  [[nodiscard]] constexpr LeafName of_named_leaves(LeafName name) const {
+    if (!name.found || !name.whole || name.signature.mark() != Mark::printed) return name;
+    auto const of = named_leaves(book_.last_.first), one = named_leaves(name.signature);
+    auto const place = one.first - of.first;
+    if (of.count < 2 || one.count != 1 || one.stem != of.stem || place < 0 || place >= of.count) return name;
+    for (std::size_t k = 0; k < of.stem; ++k)
+      if (name.signature.text()[k] != book_.last_.first.text()[k]) return name;
+    name.signature = book_.last_.first;
+    name.whole = false;
+    name.leaf = place + 1;
+    return name;
   }
   /// One leaf of a list, or the leaves to another: -D2-4.
   constexpr bool list_of_leaves(Change::Kind kind, LeafName const& name, bool signed_here) {

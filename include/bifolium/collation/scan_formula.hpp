@@ -125,6 +125,11 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     scan_tail(*this, passage);
     return true;
   }
+  /// (*)⁴: with a count behind it a symbol in parentheses is a mark; without, words.
+  [[nodiscard]] constexpr bool symbol_in_parentheses() const {
+    auto const bytes = this->signatures().symbol_in_parentheses(at_);
+    return bytes != 0 && at(at_ + bytes) != '(' && this->count_at(at_ + bytes).found();
+  }
   constexpr bool step() {
     char const c = at(at_);
     if (runs_ > 0 && separated_ && scan_remark(*this)) return !failed_;
@@ -155,7 +160,7 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     }
     switch (c) {
     case '(':
-      return code(at_ + 1) == ':' ? this->gathering() : parenthesis();
+      return code(at_ + 1) == ':' || symbol_in_parentheses() ? this->gathering() : parenthesis();
     case ')':
       if (at(at_ + 1) == '(' && !(depth_ > 0 && at(at_ + 2) == '-')) {
         auto k = at_ + 2;

@@ -6,6 +6,7 @@
 
 #include <bifolium/collation/scan_numbers.hpp>
 #include <bifolium/collation/scan_state.hpp>
+#include <bifolium/leaf/named_leaves.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -156,6 +157,10 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
       if (sharing_ > 0 && shared_until_ >= e.end && run.leaves.size() > 1) run.leaves = run.leaves.turned(sharing_);
       if (e.end >= shared_until_) sharing_ = 0;
       if (e.apart) warn(Problem::count_apart, e.from, e.end);
+      return true;
+    }
+    if (auto const named = named_leaves(run.first); e.single && named.count > 0) {
+      run.leaves = Cycle{named.count};
       return true;
     }
     if (shared_until_ <= e.end) {

@@ -13,6 +13,19 @@ namespace detail {
 template <class Sink> class InsertionScanner {
   ScanState<Sink>& book_;
 
+  /// +1.2, leaves without a name of their own, of one piece of paper: 1 has been read, and a list goes on from it.
+  constexpr void join_listed(std::size_t& i, std::size_t end, Change& change) const {
+    auto k = i;
+    int leaves = 1;
+    while (k + 1 < end && book_.at(k) == '.' && book_.at(k + 1) == '1' + leaves && leaves < 9) ++leaves, k += 2;
+    bool const more =
+        k < end && (is_digit(book_.at(k)) || book_.at(k) == '.' || book_.at(k) == '+' || book_.at(k) == '*');
+    if (leaves == 1 || more) return;
+    i = k;
+    change.added = leaves;
+    change.joined = Change::Joined::conjugate;
+  }
+
 public:
   constexpr explicit InsertionScanner(ScanState<Sink>& book) noexcept : book_{book} {}
 
@@ -43,6 +56,7 @@ public:
         change.name_leaf = value;
       } else {
         change.added = value;
+        if (value == 1) join_listed(i, end, change);
         if (after < 0) book_.warn(Problem::place_not_stated, from, i), after = target.leaves;
       }
     } else {

@@ -7,6 +7,7 @@
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/leaf_name.hpp>
 #include <bifolium/collation/write_mark.hpp>
+#include <bifolium/leaf/named_leaves.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -92,7 +93,12 @@ class FormulaWriter : MarkWriter {
     if (change.place_named) {
       number(change.name_leaf);
       text_ += '*';
-    } else if (!change.named)
+    } else if (!change.named && change.joined == Change::Joined::conjugate)
+      for (int i = 1; i <= change.added; ++i) { // 1.2: no name, and of one piece
+        if (i != 1) text_ += '.';
+        number(i);
+      }
+    else if (!change.named)
       number(change.added);
     else {
       auto const& name = change.name;
@@ -166,6 +172,11 @@ class FormulaWriter : MarkWriter {
     return i - first;
   }
 
+  /// 'gg3.4' needs no count.
+  static bool says_its_leaves(Run const& run) {
+    return run.gatherings == 1 && run.leaves.size() == 1 && run.leaves.term(0) == named_leaves(run.first).count;
+  }
+
 public:
   FormulaWriter(Formula const& formula, Notation notation) : MarkWriter{notation}, formula_{formula} {}
 
@@ -183,7 +194,7 @@ public:
         text_ += '-';
         mark(run.last, run.last_inferred);
       }
-      cycle(run.leaves, run.last.mark() == Mark::number);
+      if (!says_its_leaves(run)) cycle(run.leaves, run.last.mark() == Mark::number);
       if (run.imperfect) text_ += '+';
       while (change < formula_.changes().size() && formula_.changes()[change].stands_after == r)
         change += parenthesis(change);

@@ -13,7 +13,7 @@ namespace detail {
 class SignatureScanner : SignatureText {
 
 public:
-  using SignatureText::letters;
+  using SignatureText::letters, SignatureText::symbol_in_parentheses;
   constexpr SignatureScanner(std::string_view text, Letters letters) : SignatureText{text, letters} {}
 
   /// One mark at byte `i`, no blanks before it.
@@ -40,7 +40,14 @@ public:
     if (c == '[') return bracketed(i, 1, depth);
     if (is_digit(c)) return number_or_multiple(i, depth);
     if (opens_quotation(code(i))) return quoted(i);
-    if (c == ')' && at(i + 1) == '(') return text_mark(Mark::symbol, i, i + 2, i + 2, 1);
+    if (c == ')' && at(i + 1) == '(') {
+      auto end = i + 2;
+      std::uint32_t repeated = 1; // )()( is )( doubled
+      for (; begins(end, ")(") && repeated < 9; ++repeated) end += 2;
+      return text_mark(Mark::symbol, i, i + 2, end, repeated);
+    }
+    if (auto const bytes = symbol_in_parentheses(i); bytes != 0)
+      return text_mark(Mark::symbol, i, i + bytes, i + bytes, 1);
     if (c == '(' && at(i + 1) == ':')
       return text_mark(Mark::symbol, i, i + (at(i + 2) == ')' ? 3 : 2), i + (at(i + 2) == ')' ? 3 : 2), 1);
     if (c == ':' && at(i + 1) == ')') return text_mark(Mark::symbol, i, i + 2, i + 2, 1);

@@ -63,6 +63,7 @@ struct SignatureScan {
   bool flat_prefix{};   ///< π or χ stood before another mark
   bool glyph_outside{}; ///< J, U or W of an alphabet without it
   bool multiplied{};    ///< a figure stood before the mark: 2A, which may be ²A
+  bool count_inside{};  ///< a raised figure stands at `end`, and the quotation mark that closes the signature behind it
   Problem problem{Problem::none};
   constexpr explicit operator bool() const noexcept { return problem == Problem::none; }
 };
@@ -94,6 +95,14 @@ protected:
     for (auto word : {std::string_view{"pi"}, std::string_view{"Pi"}, std::string_view{"chi"}, std::string_view{"Chi"}})
       if (begins(i, word) && !is_small(at(i + word.size()))) return chi = word.size() == 3, word.size();
     return 0;
+  }
+  /// The bytes of a symbol printed in parentheses, (*) or (**), and 0 where none stands. (: and (:) are marks of another kind.
+  [[nodiscard]] constexpr std::size_t symbol_in_parentheses(std::size_t i) const noexcept {
+    if (at(i) != '(' || at(i + 1) == ':' || at(i + 1) == '&' || !is_signature_symbol(code(i + 1))) return 0;
+    auto const symbol = text_.substr(i + 1, decode(text_, i + 1).bytes);
+    auto close = i + 1 + symbol.size();
+    while (begins(close, symbol)) close += symbol.size(); // (**)
+    return at(close) == ')' ? close + 1 - i : 0;
   }
   /// Inside square brackets: the byte of the closing one, or npos when it is too far for a name.
   [[nodiscard]] constexpr std::size_t closing(std::size_t i) const noexcept {
@@ -174,6 +183,21 @@ protected:
     return scan;
   }
 
+  /// Where the raised figures begin in which the text from `from` to `to` ends; `to` where it does not.
+  [[nodiscard]] constexpr std::size_t raised_behind(std::size_t from, std::size_t to) const {
+    auto raised = to;
+    for (auto k = from; k < to; k += decode(text_, k).bytes)
+      if (superscript_digit(code(k)) < 0)
+        raised = to;
+      else if (raised == to)
+        raised = k;
+    return raised;
+  }
+  /// A count or a leaf may begin here.
+  [[nodiscard]] constexpr bool counted(std::size_t i) const {
+    char const c = at(i);
+    return is_digit(c) || c == '/' || c == '^' || c == '<' || c == '(' || superscript_digit(code(i)) >= 0;
+  }
   /// A mark in quotation marks: '1', "G&H".
   [[nodiscard]] constexpr SignatureScan quoted(std::size_t i) const {
     auto const open = decode(text_, i);
@@ -183,7 +207,11 @@ protected:
     constexpr std::size_t most = 5 * Signature::longest_text; // five bytes stand for one where it is &amp;
     while (to < text_.size() && code(to) != close && to - from <= most) to += decode(text_, to).bytes;
     if (to >= text_.size() || code(to) != close) return fail(Problem::unknown_mark, i);
-    auto const end = to + decode(text_, to).bytes;
+    auto end = to + decode(text_, to).bytes;
+    // 'Gg⁶': the count stands inside, and the mark before it
+    auto const raised = raised_behind(from, to);
+    bool const count_inside = raised != to && raised != from && !counted(end);
+    if (count_inside) to = end = raised;
     bool figures = to > from && to - from <= 6;
     std::uint32_t figure = 0;
     for (auto k = from; k < to && figures; ++k) {
@@ -204,13 +232,14 @@ protected:
       return k > from && k < to && is_dash(code(k)) && is_digit(at(k + decode(text_, k).bytes));
     }();
     if (dash) return fail(Problem::unknown_mark, i);
+    SignatureScan scan;
     if (figures && figure > 0) {
-      SignatureScan scan;
       scan.signature = Signature::number(figure).in_quotation_marks();
       scan.end = end;
-      return scan;
-    }
-    return text_mark(Mark::printed, from, to, end, 1);
+    } else
+      scan = text_mark(Mark::printed, from, to, end, 1);
+    scan.count_inside = count_inside;
+    return scan;
   }
 };
 

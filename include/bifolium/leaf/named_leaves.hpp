@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+/// A mark in quotation marks may be that of leaves and not of a gathering: 'gg3.4' is a bifolium whose leaves are signed gg3
+/// and gg4, 'c3' one leaf. Such a mark says by itself how many leaves there are.
+#pragma once
+
+#include <bifolium/leaf/signature.hpp>
+
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// The leaves that a mark names: `count` of them from `first`, or none.
+struct NamedLeaves {
+  std::size_t stem{}; ///< bytes of the mark before the figures: the gathering the leaves would be of
+  int first{};        ///< figure of the first leaf
+  int count{};        ///< 0 where the mark names no leaves
+};
+
+/// What a mark in quotation marks says of leaves: figures that follow one another behind something else, with full points
+/// between them.
+constexpr NamedLeaves named_leaves(Signature const& mark) {
+  if (mark.mark() != Mark::printed) return {};
+  std::string_view const text{mark.text(), mark.text_size()};
+  auto const is_figure = [](char c) { return c >= '0' && c <= '9'; };
+  NamedLeaves named;
+  auto stem = text.size();
+  while (stem > 0 && (is_figure(text[stem - 1]) || text[stem - 1] == '.')) --stem;
+  if (stem == 0 || stem == text.size() || text[stem] == '.') return {};
+  named.stem = stem;
+  for (auto i = stem; i < text.size(); ++i) {
+    int figure = 0;
+    auto const from = i;
+    for (; i < text.size() && is_figure(text[i]) && i - from < 3; ++i) figure = figure * 10 + (text[i] - '0');
+    bool const ends = i == text.size() || text[i] == '.';
+    bool const follows = named.count == 0 || figure == named.first + named.count;
+    if (i == from || !ends || i + 1 == text.size() || figure == 0 || !follows) return {};
+    if (named.count == 0) named.first = figure;
+    ++named.count;
+  }
+  return named;
+}
+
+} // namespace v0
+} // namespace bifolium
