@@ -213,6 +213,12 @@ TEST_CASE("marks in quotation marks may be those of leaves, or hold their count"
     for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
 }
 
+TEST_CASE("leaves put in or taken out above the line do not say where, and are refused") { // common practice, no source
+  CHECK(read_formula("A⁸⁻¹ B⁸").error() == error_at(Problem::change_not_understood, 1, 3, "⁻¹", 5));
+  CHECK(read_formula("A¹⁰⁺¹ B⁸").error().problem == Problem::change_not_understood);
+  CHECK(leaf_count(*read_formula("A-K⁸⁺ L⁴")) == 84); // imperfect
+}
+
 TEST_CASE("symbols printed in parentheses, and )( doubled, are signatures") { // common practice, no source
   CHECK(leaf_count(*read_formula("4°: (*)⁴ (**)⁴ A-Z⁴")) == 100);
   CHECK(leaf_count(*read_formula("4°: )(⁴ )()(⁴ A-Z⁴")) == 100);

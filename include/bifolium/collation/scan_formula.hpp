@@ -211,7 +211,9 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     }
     if (static_cast<unsigned char>(c) >= 0xC2) {
       auto const p = code(at_);
-      if (p == 0x207A && runs_ > 0) { // ⁺
+      if ((p == 0x207A || p == 0x207B) && runs_ > 0 && superscript_digit(code(at_ + 3)) >= 0)
+        return fail(Problem::change_not_understood, at_, at_ + 3 + decode(text_, at_ + 3).bytes); // A⁸⁻¹: which leaf?
+      if (p == 0x207A && runs_ > 0) {                                                             // ⁺
         warn(Problem::imperfect, at_, at_ + 3);
         sink_.imperfect();
         at_ += 3;
