@@ -219,6 +219,15 @@ TEST_CASE("leaves put in or taken out above the line do not say where, and are r
   CHECK(leaf_count(*read_formula("A-K⁸⁺ L⁴")) == 84); // imperfect
 }
 
+TEST_CASE("a change behind words about another leaf is one") { // common practice, no source
+  CHECK(leaf_count(*read_formula("8°: A⁸(A1 blank, –A8) B⁸")) == 15);
+  CHECK(leaf_count(*read_formula("A⁸(A1 blank; -A7.8) B⁸")) == 14);
+  CHECK(leaf_count(*read_formula("A⁸ B⁸(B7–8 blank)")) == 16);
+  CHECK(leaf_count(*read_formula("A⁸ B⁸(B1 stained, - and torn)")) == 16);
+  for (char const* one : {"8°: A⁸(A1 blank, –A8) B⁸", "A⁸(A1 blank; ±A7.8, A3 torn)", "υ-χ⁸(χ2=A1)", "A⁸ ↄ⁸"})
+    for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
+}
+
 TEST_CASE("symbols printed in parentheses, and )( doubled, are signatures") { // common practice, no source
   CHECK(leaf_count(*read_formula("4°: (*)⁴ (**)⁴ A-Z⁴")) == 100);
   CHECK(leaf_count(*read_formula("4°: )(⁴ )()(⁴ A-Z⁴")) == 100);

@@ -165,7 +165,9 @@ public:
       if (at_ == text_.size()) break;
       auto const from = at_;
       char const c = byte();
-      if (c == ',' || c == ';' || c == '.' || c == '(' || (c == '[' && mode == Mode::none)) {
+      bool const mark =
+          c == '(' && (byte(1) == ':' || SignatureScanner{text_, letters_}.symbol_in_parentheses(at_) != 0);
+      if (c == ',' || c == ';' || c == '.' || (c == '(' && !mark) || (c == '[' && mode == Mode::none)) {
         ++at_;
         continue;
       }

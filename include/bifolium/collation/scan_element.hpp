@@ -78,12 +78,8 @@ public:
     if (b.duplicate() == Duplicate::none && a.duplicate() != Duplicate::none) b = b.duplicated(a.duplicate());
     if (a.is_letter() && b.is_letter() && b.beside() == Beside::nothing && a.beside() == Beside::before)
       b = b.with_symbol(a.beside(), a.text(), a.text_size());
-    auto const as_letter = [](Signature& s, Signature const& other) {
-      if (other.mark() == Mark::greek && (s.mark() == Mark::pi || s.mark() == Mark::chi))
-        s = Signature::greek(s.mark() == Mark::pi ? 16 : 22, false, s.multiple()).in_series(s.series());
-    };
-    as_letter(a, b);
-    as_letter(b, a);
+    a = among(b, a);
+    b = among(a, b);
     auto number = run_length(a, b, text_.alphabet());
     if (!number && e.first.multiplied && a.multiple() <= 9 && b.multiple() == 1 && a.is_letter() &&
         a.mark() == b.mark() && a.series() == 0) {

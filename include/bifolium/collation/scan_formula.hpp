@@ -41,6 +41,7 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     auto const name = leaf_name(*this, i, close);
     if (auto const sign = at(skip(name.end)); name.found && (sign == '+' || sign == '=') && skip(name.end) < close)
       return ChangeScanner<Sink>{*this}.changes(i, close);
+    if (name.found && goes_on_with_change(name.end, close)) return ChangeScanner<Sink>{*this}.changes(i, close);
     // (2Y)⁵: a signature printed so, with a count of its own
     if (auto const scan = this->signatures(close).scan(i);
         scan && !scan.inferred && scan.signature.mark() != Mark::name && skip(scan.end) == close &&
@@ -58,6 +59,21 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
     }
     if (skip(i) >= close) return fail(Problem::change_not_understood, from, close + 1);
     return static_cast<bool>(scan_note(*this, i, close, Change::Joint::opens));
+  }
+
+  /// (A1 blank, −A8): behind words about a leaf, a comma, a sign and a leaf.
+  [[nodiscard]] constexpr bool goes_on_with_change(std::size_t from, std::size_t close) const {
+    for (auto k = from; k < close; ++k) {
+      if (at(k) != ',' && at(k) != ';') continue;
+      auto const sign = skip(k + 1);
+      if (sign >= close) break;
+      auto const bytes = this->is_any(sign, {"+/-", "-/+"})                       ? 3U
+                         : this->is_any(sign, {"+-", "-+"}) || code(sign) == 0xB1 ? 2U
+                         : is_minus(code(sign))                                   ? decode(text_, sign).bytes
+                                                                                  : 0U;
+      if (bytes != 0 && leaf_name(*this, skip(sign + bytes), close).found) return true;
+    }
+    return false;
   }
 
   // -- brackets and what follows the gatherings ----------------------------------------------------------------------

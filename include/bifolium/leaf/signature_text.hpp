@@ -28,6 +28,7 @@ constexpr bool is_signature_symbol(char32_t c) noexcept {
   if (c < 0x250) return false;             // other signs and accented letters of Latin
   if (c >= 0x300 && c < 0x2020) return false;
   if (c == 0x2020 || c == 0x2021 || c == 0x203B || c == 0x204A) return true; // † ‡ ※ and the Tironian et
+  if (c == 0x2184) return true;                                              // reversed c, for con
   if (c < 0x2190) return false;                                              // raised figures, dashes, quotation marks
   if (c == 0x2212 || c == 0x2213) return false;                              // minus
   return c < 0xD800 || (c >= 0xF900 && c != 0xFFFD && c != 0xFEFF && c < 0x1FAFF);
