@@ -209,7 +209,8 @@ TEST_CASE("marks in quotation marks may be those of leaves, or hold their count"
   CHECK(read_formula("A⁴ 'gg3.5' B⁴").error().problem == Problem::no_leaf_count);
   CHECK(read_formula("A⁴ 'gg.4' B⁴").error().problem == Problem::no_leaf_count);
   CHECK(leaf_count(*read_formula("A⁴ 'gg⁶'⁴ B⁴")) == 12);
-  for (char const* one : {text, "A⁸ 'c9.10.11'(-'c10') B⁸", "A⁴(A1+1.2+1) B⁴", "A⁴(A3+1.2.3, A4+1)", "A⁴ 'gg⁶'⁴"})
+  for (char const* one : {text, "A⁸ 'c9.10.11'(-'c10') B⁸", "A⁴(A1+1.2+1) B⁴", "A⁴(A3+1.2.3, A4+1)", "A⁴ 'gg⁶'⁴",
+                          "['gg3.4'] A⁸", "[\"-2\""})
     for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
 }
 
@@ -224,7 +225,8 @@ TEST_CASE("a change behind words about another leaf is one") { // common practic
   CHECK(leaf_count(*read_formula("A⁸(A1 blank; -A7.8) B⁸")) == 14);
   CHECK(leaf_count(*read_formula("A⁸ B⁸(B7–8 blank)")) == 16);
   CHECK(leaf_count(*read_formula("A⁸ B⁸(B1 stained, - and torn)")) == 16);
-  for (char const* one : {"8°: A⁸(A1 blank, –A8) B⁸", "A⁸(A1 blank; ±A7.8, A3 torn)", "υ-χ⁸(χ2=A1)", "A⁸ ↄ⁸"})
+  for (char const* one :
+       {"8°: A⁸(A1 blank, –A8) B⁸", "A⁸(A1 blank; ±A7.8, A3 torn)", "A⁸(A1 <-B1)", "υ-χ⁸(χ2=A1)", "A⁸ ↄ⁸"})
     for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
 }
 

@@ -6,6 +6,7 @@
 
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/scan_counts.hpp>
+#include <bifolium/leaf/named_leaves.hpp>
 #include <bifolium/leaf/scan_signature.hpp>
 
 #include <initializer_list>
@@ -155,7 +156,7 @@ public:
     }();
     if (close == std::string_view::npos) return true;
     auto const scan = signatures(close).scan(content);
-    if (scan && scan.end == close) return false;
+    if (scan && scan.end == close) return named_leaves(scan.signature).count > 0; // ['gg3.4'] has its count
     if (scan && !is_latin_letter(at(content)) && is_dash(code(scan.end)) &&
         signatures(close).scan(scan.end + decode(text_, scan.end).bytes))
       return true; // [1-9¹⁰ 10¹²], [π-σ²]

@@ -109,7 +109,7 @@ private:
         Element e;
         auto const scanner = text.signatures();
         e.from = known.from;
-        e.first = e.last = scanner.scan(known.from);
+        e.first = e.last = scanner.scan_first(known.from);
         e.end = e.first.end;
         auto const to = text.dash(e.end);
         auto const end = to != e.end && !is_minus(text.code(to)) ? scanner.scan(to) : SignatureScan{};

@@ -160,24 +160,28 @@ public:
     if (take("[")) blanks();
     if (auto const from = at_; !rule()) return error(from);
     enum class Mode : std::uint8_t { none, minus, plus, missigning } mode{};
+    bool place_next = false; // a sign or a comma came last, so that )( is a mark
     while (true) {
       blanks();
       if (at_ == text_.size()) break;
       auto const from = at_;
       char const c = byte();
       bool const mark =
-          c == '(' && (byte(1) == ':' || SignatureScanner{text_, letters_}.symbol_in_parentheses(at_) != 0);
+          (c == '(' && (byte(1) == ':' || SignatureScanner{text_, letters_}.symbol_in_parentheses(at_) != 0)) ||
+          (c == ')' && byte(1) == '(' && place_next);
+      place_next = mode != Mode::none && c == ',';
       if (c == ',' || c == ';' || c == '.' || (c == '(' && !mark) || (c == '[' && mode == Mode::none)) {
         ++at_;
         continue;
       }
-      if (c == ')' || c == ']') {
+      if ((c == ')' && !mark) || c == ']') {
         ++at_;
         mode = Mode::none;
         continue;
       }
       if (is_sign(point())) {
         mode = c == '+' ? Mode::plus : Mode::minus;
+        place_next = true;
         at_ += decode(text_, at_).bytes;
         continue;
       }

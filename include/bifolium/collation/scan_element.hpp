@@ -41,7 +41,7 @@ public:
   constexpr bool scan(std::size_t from, Element& e) const {
     auto const scanner = text_.signatures();
     e.from = from;
-    e.first = scanner.scan(from);
+    e.first = scanner.scan_first(from);
     if (!e.first) return false;
     e.end = e.first.end;
     e.last = e.first;

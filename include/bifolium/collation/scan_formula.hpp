@@ -64,7 +64,10 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
   /// (A1 blank, −A8): behind words about a leaf, a comma, a sign and a leaf.
   [[nodiscard]] constexpr bool goes_on_with_change(std::size_t from, std::size_t close) const {
     for (auto k = from; k < close; ++k) {
-      if (at(k) != ',' && at(k) != ';') continue;
+      std::size_t entity_bytes = 0; // the semicolon of &lt; parts nothing
+      entity(text_, k, entity_bytes);
+      if (entity_bytes != 0) k += entity_bytes - 1;
+      if (at(k) != ',' && (at(k) != ';' || entity_bytes != 0)) continue;
       auto const sign = skip(k + 1);
       if (sign >= close) break;
       auto const bytes = this->is_any(sign, {"+/-", "-/+"})                       ? 3U

@@ -16,6 +16,10 @@ public:
   using SignatureText::letters, SignatureText::symbol_in_parentheses;
   constexpr SignatureScanner(std::string_view text, Letters letters) : SignatureText{text, letters} {}
 
+  /// The same at the beginning of a run, where the count may stand in the quotation marks of a mark: 'Gg⁶'.
+  [[nodiscard]] constexpr SignatureScan scan_first(std::size_t i) const {
+    return opens_quotation(code(i)) ? quoted(i, true) : scan(i);
+  }
   /// One mark at byte `i`, no blanks before it.
   [[nodiscard]] constexpr SignatureScan scan(std::size_t i, int depth = 0) const {
     char const c = at(i);

@@ -200,7 +200,7 @@ protected:
     return is_digit(c) || c == '/' || c == '^' || c == '<' || c == '(' || superscript_digit(code(i)) >= 0;
   }
   /// A mark in quotation marks: '1', "G&H".
-  [[nodiscard]] constexpr SignatureScan quoted(std::size_t i) const {
+  [[nodiscard]] constexpr SignatureScan quoted(std::size_t i, bool with_count = false) const {
     auto const open = decode(text_, i);
     auto const close = open.value == 0x2018 ? char32_t{0x2019} : open.value == 0x201C ? char32_t{0x201D} : open.value;
     auto const from = i + open.bytes;
@@ -211,7 +211,7 @@ protected:
     auto end = to + decode(text_, to).bytes;
     // 'Gg⁶': the count stands inside, and the mark before it
     auto const raised = raised_behind(from, to);
-    bool const count_inside = raised != to && raised != from && !counted(end);
+    bool const count_inside = with_count && raised != to && raised != from && !counted(end);
     if (count_inside) to = end = raised;
     bool figures = to > from && to - from <= 6;
     std::uint32_t figure = 0;
