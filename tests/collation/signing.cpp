@@ -150,7 +150,8 @@ TEST_CASE("A figure is a leaf of the gathering before, unless it belongs to a ma
   auto const a = Signature::letter('A'), twice = *read_signature("2)(");
   CHECK(places("[$4 (-A3,4) signed]") == std::vector{exception(a, 3), exception(a, 4)});
   CHECK(places("[$4 signed; A3-4 not signed]") == std::vector{exception(a, 3), exception(a, 4)});
-  CHECK(!read_signing("[$4 signed; A3-4 signed as B3]")); // which of the two is signed so?
+  CHECK(!read_signing("[$4 signed; missigning \"A3 as B3]")); // a quotation mark that is not closed
+  CHECK(!read_signing("[$4 signed; A3-4 signed as B3]"));     // which of the two is signed so?
   CHECK(places("[$4 (-A1, 2)(3) signed]") == std::vector{exception(a, 1), exception(twice, 3)});
   CHECK(places("[$4 (-A1, 36/10) signed]") == std::vector{exception(a, 1), exception(Signature::number(36), 10)});
   CHECK(places("[$4 (-A1, '2'3) signed]") ==

@@ -94,7 +94,7 @@ class SigningReader {
     // a figure is a leaf of the gathering before where it is no part of a mark (2)(3) and no stroke makes it one (36/10)
     bool const begins_with_figure = is_digit(byte());
     auto const mark = SignatureScanner{text_, letters_}.scan(at_);
-    if (!mark) return false;
+    if (!mark || is_plus(mark.signature)) return false; // + is a sign here
     at_ = mark.end;
     bool const stroke = take("/");
     if (any_place_ && !stroke && begins_with_figure && mark.signature.mark() == Mark::number) {
@@ -199,7 +199,10 @@ public:
       if (quoted) at_ += decode(text_, at_).bytes;
       if (!place(found)) return error(from);
       found.column = column(from);
-      if (quoted && at_ < text_.size() && !is_blank(point())) at_ += decode(text_, at_).bytes;
+      if (quoted) {
+        if (!is_quotation_mark(point())) return error(from);
+        at_ += decode(text_, at_).bytes;
+      }
       last_ = found;
       any_place_ = true;
       auto const to = last_of_range(found.leaf);
