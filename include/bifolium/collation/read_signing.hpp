@@ -4,6 +4,7 @@
 /// before it, as bibliographers write. An exception that says what the rule says already is a warning.
 #pragma once
 
+#include <bifolium/collation/leaf_name.hpp>
 #include <bifolium/collation/signing.hpp>
 
 namespace bifolium {
