@@ -230,6 +230,20 @@ TEST_CASE("a change behind words about another leaf is one") { // common practic
     for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
 }
 
+TEST_CASE(
+    "words that take leaves away or put them in are doubted, for they count nothing") { // common practice, no source
+  for (char const* words : {"(C8 wanting)", "(C8 deleted)", "(C7, C8 excised)", "(without C8)", "(C8 is a cancel)",
+                            ", lacking C8", "(two leaves inserted)", "(C8 fehlt)"}) {
+    auto const formula = *read_formula(std::string{"A-C⁸"} + words);
+    CAPTURE(words);
+    CHECK(leaf_count(formula) == 24);
+    REQUIRE(formula.warnings().size() == 1);
+    CHECK(formula.warnings()[0].problem == Problem::text_not_read);
+  }
+  for (char const* words : {"(C8 blank)", "(A1 a woodcut)", "(C8 blank and genuine)", "(C1 stained)"})
+    CHECK(read_formula(std::string{"A-C⁸"} + words)->warnings().empty());
+}
+
 TEST_CASE("symbols printed in parentheses, and )( doubled, are signatures") { // common practice, no source
   CHECK(leaf_count(*read_formula("4°: (*)⁴ (**)⁴ A-Z⁴")) == 100);
   CHECK(leaf_count(*read_formula("4°: )(⁴ )()(⁴ A-Z⁴")) == 100);

@@ -8,9 +8,23 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Words that are a leaf and nothing else, or have a sign of change in them: perhaps a change written in another way.
+/// Words by which leaves are said to be gone, changed or put in: what they say is not counted, so it must not pass unseen.
+inline constexpr char const* words_of_change[]{
+    "added",   "cancel",  "cancelled", "cancels", "cut",     "deleted", "excised", "extra",
+    "fehlen",  "fehlt",   "inserted",  "lacking", "lacks",   "manca",   "manque",  "minus",
+    "missing", "removed", "replaced",  "want",    "wanting", "wants",   "without",
+};
+/// Words that are a leaf and nothing else, or have a sign or a word of change in them: perhaps a change written in another way.
 template <class Sink> constexpr bool looks_like_change(ScanState<Sink> const& book, std::size_t from, std::size_t to) {
   if (auto const name = leaf_name(book, from, to); name.found && book.skip(name.end) >= to) return true;
+  for (auto k = from; k < to; ++k) {
+    if (!is_latin_letter(book.at(k)) || (k > from && is_latin_letter(book.at(k - 1)))) continue;
+    auto end = k;
+    while (end < to && is_latin_letter(book.at(end))) ++end;
+    auto const word = book.view().substr(k, end - k);
+    for (auto const* const one : words_of_change)
+      if (word == one) return true;
+  }
   for (auto k = from; k < to; ++k)
     if (auto const c = book.at(k); c == '+' || c == '=' || book.code(k) == 0xB1 || book.code(k) == 0x2212) return true;
   return false;
