@@ -203,14 +203,16 @@ TEST_CASE("marks in quotation marks may be those of leaves, or hold their count"
   auto const& cancel = formula->changes().at(2);
   CHECK(cancel.kind == Change::Kind::cancel);
   CHECK(cancel.leaf == 1);
+  CHECK(leaf_count(*read_formula("A⁶(A5+1,2) B⁴")) == 12);
+  CHECK(leaf_count(*read_formula("A⁶(A1+1,2+1) B⁴")) == 12); // one behind the first leaf, one behind the second
   CHECK(leaf_count(*read_formula("A⁸ 'c3' B⁸")) == 17);
   CHECK(leaf_count(*read_formula("A⁸ 'c9.10.11'(-'c10') B⁸")) == 18);
   // neither is a list of leaves that follow one another, nor is the second figure a count inside
   CHECK(read_formula("A⁴ 'gg3.5' B⁴").error().problem == Problem::no_leaf_count);
   CHECK(read_formula("A⁴ 'gg.4' B⁴").error().problem == Problem::no_leaf_count);
   CHECK(leaf_count(*read_formula("A⁴ 'gg⁶'⁴ B⁴")) == 12);
-  for (char const* one : {text, "A⁸ 'c9.10.11'(-'c10') B⁸", "A⁴(A1+1.2+1) B⁴", "A⁴(A3+1.2.3, A4+1)", "A⁴ 'gg⁶'⁴",
-                          "['gg3.4'] A⁸", "[\"-2\""})
+  for (char const* one : {text, "A⁸ 'c9.10.11'(-'c10') B⁸", "A⁴(A1+1.2+1) B⁴", "A⁴(A3+1.2.3, A4+1)", "A⁴(A2+1,2, A4+1)",
+                          "A⁴(A1+1,2+1)", "A⁴ 'gg⁶'⁴", "['gg3.4'] A⁸", "[\"-2\""})
     for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
 }
 

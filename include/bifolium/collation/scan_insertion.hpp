@@ -13,17 +13,19 @@ namespace detail {
 template <class Sink> class InsertionScanner {
   ScanState<Sink>& book_;
 
-  /// +1.2, leaves without a name of their own, of one piece of paper: 1 has been read, and a list goes on from it.
+  /// Leaves without a name of their own, of one piece of paper, +1.2, or each by itself, +1,2: 1 has been read, and a list
+  /// goes on from it.
   constexpr void join_listed(std::size_t& i, std::size_t end, Change& change) const {
     auto k = i;
     int leaves = 1;
-    while (k + 1 < end && book_.at(k) == '.' && book_.at(k + 1) == '1' + leaves && leaves < 9) ++leaves, k += 2;
-    bool const more =
-        k < end && (is_digit(book_.at(k)) || book_.at(k) == '.' || book_.at(k) == '+' || book_.at(k) == '*');
-    if (leaves == 1 || more) return;
+    char const joint = k < end ? book_.at(k) : '\0';
+    if (joint != '.' && joint != ',') return;
+    while (k + 1 < end && book_.at(k) == joint && book_.at(k + 1) == '1' + leaves && leaves < 9) ++leaves, k += 2;
+    char const c = k < end ? book_.at(k) : ')';
+    if (leaves == 1 || is_digit(c) || c == '.' || c == '+' || c == '*' || c == '=') return; // 2+1: another leaf
     i = k;
     change.added = leaves;
-    change.joined = Change::Joined::conjugate;
+    if (joint == '.') change.joined = Change::Joined::conjugate;
   }
 
 public:
