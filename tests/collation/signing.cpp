@@ -129,8 +129,8 @@ TEST_CASE(
   // regression: found by fuzzing
   for (std::string_view text :
        {"[$1; +D2;2/-2M]", "[$1 (+D, :, )]", "[$1 $4 as D\"E]", "[$3 (-C2, 2/); missigning C1 as 'B']", "$1;-42:-",
-        "$1; missigning 'G&H'4 as D2, '1'/3 as '4'", "$2+¹(:", "$1-'2²'/", "$1+^1)(", "[$4 (-A1)(+B5); +)(2, )(3]",
-        "$3 (-(*)2, (:)3)", "$1;'d` 2+t'4missigned\",,4;"}) {
+        "$1; missigning 'G&H'4 as D2, '1'/3 as '4'", "$2+¹(:", "[$4 signed, C5 signed as as½5’]", "$1-'2²'/", "$1+^1)(",
+        "[$4 (-A1)(+B5); +)(2, )(3]", "$3 (-(*)2, (:)3)", "$1;'d` 2+t'4missigned\",,4;"}) {
     auto const read = read_signing(text);
     REQUIRE(read);
     auto const written = write_signing(*read);

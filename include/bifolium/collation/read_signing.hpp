@@ -217,13 +217,14 @@ public:
         except(false, found, to);
         continue;
       }
-      bool const says = take_word("as") || take_word("missigned") || take_word("mis-signed") || take_word("signed");
-      if (!says) return error(from);
+      bool const as_follows = take_word("as");
+      if (!as_follows && !take_word("missigned") && !take_word("mis-signed") && !take_word("signed"))
+        return error(from);
       if (item_ends()) { // C5 signed
         except(true, found, to);
         continue;
       }
-      static_cast<void>(take_word("as"));
+      if (!as_follows) static_cast<void>(take_word("as"));
       auto as = printed();
       if (as.empty() || found.leaf == 0 || to != found.leaf) return error(from);
       read_.missigned.push_back({found, static_cast<std::string&&>(as)});
