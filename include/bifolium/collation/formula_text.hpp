@@ -144,6 +144,14 @@ public:
       return number;
     return (number || at(i) == '+') && is_latin_letter(at(words)) && is_word(words);
   }
+  /// The bytes of the sign of a deletion (-, −) or, then `cancels` is true, of a cancel (±, +-, -/+); 0 where none stands.
+  [[nodiscard]] constexpr std::size_t sign_of_loss(std::size_t i, bool& cancels) const {
+    cancels = true;
+    if (code(i) == 0xB1 || is_any(i, {"+-", "-+"})) return 2;
+    if (is_any(i, {"+/-", "-/+"})) return 3;
+    cancels = false;
+    return is_minus(code(i)) ? decode(text_, i).bytes : std::size_t{0};
+  }
   /// What stands in these brackets is several gatherings or one with its count, not a single mark.
   [[nodiscard]] constexpr bool is_group(std::size_t i) const {
     auto const content = i + 1;

@@ -125,9 +125,9 @@ private:
         if (first.series() != known.series) first = first.in_series(known.series), last = last.in_series(known.series);
       }
       if (any_series) first = first.in_series(0).duplicated(Duplicate::none);
-      auto const meant = among(first, name);
-      auto const index = known.gatherings == 1 ? (meant == first ? std::optional<std::int64_t>{1} : std::nullopt)
-                                               : run_length(first, meant, text.alphabet());
+      auto const index = known.gatherings == 1
+                             ? (among(first, name) == first ? std::optional<std::int64_t>{1} : std::nullopt)
+                             : run_length(first, name, text.alphabet());
       if (!index || *index > known.gatherings) continue;
       auto const place = *index - 1;
       return Target{{known.run, place},

@@ -50,7 +50,7 @@ struct PaperReckoner {
   [[nodiscard]] std::optional<GatheringAt> find(Signature const& name) const {
     for (auto r = formula.runs().size(); r-- > 0;) {
       auto const& run = formula.runs()[r];
-      auto const length = run_length(run.first, among(run.first, name), formula.alphabet());
+      auto const length = run_length(run.first, name, formula.alphabet());
       if (length && *length <= run.gatherings) return GatheringAt{static_cast<std::uint32_t>(r), *length - 1};
     }
     return std::nullopt;

@@ -75,7 +75,7 @@ struct ReferenceScan {
     for (std::size_t r = 0; r < formula.runs().size(); ++r) {
       auto const& run = formula.runs()[r];
       auto const first = any_series && name.series() == 0 ? run.first.in_series(0) : run.first;
-      auto const length = run_length(first, among(first, name), formula.alphabet());
+      auto const length = run_length(first, name, formula.alphabet());
       if (length && *length <= run.gatherings) return GatheringAt{static_cast<std::uint32_t>(r), *length - 1};
     }
   return std::nullopt;

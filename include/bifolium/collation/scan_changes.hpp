@@ -71,16 +71,10 @@ private:
   }
   /// The sign of a change at this place: taken, and whether there was one.
   constexpr bool sign(Change::Kind& kind) {
-    auto const c = book_.code(i_);
-    if (c == 0xB1)
-      kind = Change::Kind::cancel, i_ += 2;
-    else if (book_.is_any(i_, {"+-", "-+"}))
-      kind = Change::Kind::cancel, i_ += 2;
-    else if (book_.is_any(i_, {"+/-", "-/+"}))
-      kind = Change::Kind::cancel, i_ += 3;
-    else if (is_minus(c))
-      kind = Change::Kind::deletion, i_ += decode(book_.view(), i_).bytes;
-    else if (c == '+')
+    bool cancels = false;
+    if (auto const bytes = book_.sign_of_loss(i_, cancels); bytes != 0)
+      kind = cancels ? Change::Kind::cancel : Change::Kind::deletion, i_ += bytes;
+    else if (book_.at(i_) == '+')
       kind = Change::Kind::insertion, ++i_;
     else
       return false;

@@ -58,16 +58,15 @@ public:
     bool const flat = text_.dialect().flat_counts || text_.at(e.end) == '(';
     e.count = CountScanner{text_.view()}.scan(e.end, flat && !numeric, true);
     if (e.first.count_inside && e.single) {
-      if (!e.count.found() || !is_quotation_mark(text_.code(e.count.end))) return refuse(e);
+      if (!e.count.found() || !is_quotation_mark(text_.code(e.count.end))) {
+        e.problem = Problem::unknown_mark;
+        return false;
+      }
       e.count.end += decode(text_.view(), e.count.end).bytes;
     }
     if (!e.count.found() && !numeric) count_apart(e);
     if (e.count.found()) e.end = e.count.end;
     return true;
-  }
-  static constexpr bool refuse(Element& e) {
-    e.problem = Problem::unknown_mark;
-    return false;
   }
   /// Brings the ends of a run into one series and counts what lies between.
   constexpr bool join(Element& e) const {

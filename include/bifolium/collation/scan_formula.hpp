@@ -70,10 +70,8 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       if (at(k) != ',' && (at(k) != ';' || entity_bytes != 0)) continue;
       auto const sign = skip(k + 1);
       if (sign >= close) break;
-      auto const bytes = this->is_any(sign, {"+/-", "-/+"})                       ? 3U
-                         : this->is_any(sign, {"+-", "-+"}) || code(sign) == 0xB1 ? 2U
-                         : is_minus(code(sign))                                   ? decode(text_, sign).bytes
-                                                                                  : 0U;
+      bool cancels = false;
+      auto const bytes = this->sign_of_loss(sign, cancels);
       if (bytes != 0 && leaf_name(*this, skip(sign + bytes), close).found) return true;
     }
     return false;

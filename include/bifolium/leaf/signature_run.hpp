@@ -19,11 +19,12 @@ constexpr Signature among(Signature const& others, Signature const& mark) {
 /// stand in the wrong order. A W that the alphabet lacks counts where it is written (ICCU breaks the run there instead).
 constexpr std::optional<std::int64_t> run_length(Signature const& first, Signature const& last,
                                                  Alphabet alphabet = Alphabet{}) noexcept {
-  if (!first.same_series_as(last)) return std::nullopt;
+  auto const end = among(first, last);
+  if (!first.same_series_as(end)) return std::nullopt;
   auto const foreign = first.is_latin() && !alphabet.has(first.letter_number());
-  auto const number = last.rank(alphabet) - first.rank(alphabet) + 1;
-  if (number < 1 || (foreign && first == last))
-    return foreign && first == last ? std::optional<std::int64_t>{1} : std::nullopt;
+  auto const number = end.rank(alphabet) - first.rank(alphabet) + 1;
+  if (number < 1 || (foreign && first == end))
+    return foreign && first == end ? std::optional<std::int64_t>{1} : std::nullopt;
   return number + (foreign ? 1 : 0);
 }
 /// The mark of gathering `index` (from 0) of a run. pre: 0 to run_length(first, last) - 1.
