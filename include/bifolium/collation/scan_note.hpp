@@ -8,7 +8,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Words by which leaves are said to be gone, changed or put in: what they say is not counted, so it must not pass unseen.
+/// Words by which leaves are said to be gone, changed or put in (common practice, no source): what they say is not counted,
+/// so it must not pass unseen.
 inline constexpr char const* words_of_change[]{
     "added",   "cancel",  "cancelled", "cancels", "cut",     "deleted", "excised", "extra",
     "fehlen",  "fehlt",   "inserted",  "lacking", "lacks",   "manca",   "manque",  "minus",
