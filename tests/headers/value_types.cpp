@@ -210,7 +210,7 @@ template struct Trivial<Assumptions, 2176, empty>;
 template struct Trivial<EdgeFacts, 24, regular>;
 template struct Trivial<EdgeLook, 80, empty>;
 template struct Trivial<LeafFacts, 96, empty>;
-template struct Allocating<SchemeFacts, empty>;
+template struct Trivial<SchemeFacts, 128, empty>;
 template struct Trivial<LeafLoss, 16, regular>;
 template struct Trivial<LossLimits, 24, empty>;
 template struct Trivial<NamedOrigin, 48, empty>;
@@ -236,6 +236,8 @@ static_assert(std::same_as<std::ranges::range_reference_t<SheetSizes>, SheetSize
 static_assert(std::ranges::forward_range<GatheringsOfBook> && std::ranges::common_range<GatheringsOfBook>);
 static_assert(std::ranges::contiguous_range<FormeView> && std::ranges::sized_range<FormeView>);
 static_assert(std::ranges::contiguous_range<PeriodBounds> && std::ranges::sized_range<PeriodBounds>);
+static_assert(std::ranges::contiguous_range<View<LeafShape const>> && std::ranges::sized_range<View<LeafShape const>>);
+static_assert(std::is_constructible_v<std::span<LeafShape const>, View<LeafShape const>>);
 static_assert(std::ranges::contiguous_range<Plan> && std::ranges::sized_range<Plan>);
 static_assert(std::ranges::random_access_range<Inference const>);
 

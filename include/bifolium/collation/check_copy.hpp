@@ -7,6 +7,7 @@
 
 #include <bifolium/collation/joints.hpp>
 #include <bifolium/collation/leaf_span.hpp>
+#include <bifolium/core/list.hpp>
 #include <bifolium/core/put.hpp>
 
 namespace bifolium {
@@ -42,7 +43,7 @@ struct MissingLeaf {
 namespace detail {
 
 /// Of spans in the order in which they end: the first that does not end before `number`.
-template <class Span> std::size_t first_to_reach(std::vector<Span> const& spans, std::int64_t number) {
+template <class Spans> std::size_t first_to_reach(Spans const& spans, std::int64_t number) {
   std::size_t low = 0, high = spans.size();
   while (low < high)
     if (auto const middle = low + (high - low) / 2; spans[middle].to < number)
@@ -57,7 +58,7 @@ class NumbersSeen {
   struct Numbers {
     std::int64_t from{}, to{};
   };
-  std::vector<Numbers> seen_{};
+  List<Numbers> seen_{};
 
 public:
   /// Calls fresh(from, to) and again(from, to) for the parts, in order.
@@ -99,7 +100,7 @@ inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
     std::size_t span{};
   };
   constexpr auto none = static_cast<std::size_t>(-1);
-  std::vector<Chain> best;
+  List<Chain> best;
   std::vector<std::size_t> before(spans.size(), none);
   for (std::size_t s = 0; s < spans.size(); ++s) {
     auto leaves = spans[s].leaves();

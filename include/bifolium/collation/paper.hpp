@@ -7,6 +7,7 @@
 
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/core/fraction.hpp>
+#include <bifolium/core/list.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -44,7 +45,7 @@ struct PaperLeaf {
 
 struct PaperReckoner {
   Formula const& formula;
-  std::vector<PaperLeaf> links{}; // two by two, the lesser first
+  List<PaperLeaf> links{}; // two by two, the lesser first
 
   /// The gathering of that name, the last one as scanning has it.
   [[nodiscard]] std::optional<GatheringAt> find(Signature const& name) const {

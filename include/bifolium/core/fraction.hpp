@@ -165,7 +165,7 @@ private:
     std::size_t at = 20;
     do digits[--at] = static_cast<char>('0' + number % 10);
     while ((number /= 10) != 0);
-    text.append({digits + at, 20 - at});
+    text.append(digits + at, 20 - at);
   }
 };
 

@@ -17,7 +17,7 @@ inline namespace v0 {
   ShortText<27> text;
   for (; place > 0; place /= 10) {
     char bytes[4]{};
-    text.append({bytes, encode(superscript(number / place % 10), bytes)});
+    text.append(bytes, encode(superscript(number / place % 10), bytes));
   }
   return text;
 }

@@ -35,9 +35,12 @@ public:
     return size == text.size();
   }
   /// Adds `text` at the end; false, and nothing changed, when it does not fit.
-  constexpr bool append(std::string_view text) {
-    if (text.size() > Capacity - size_) return false;
-    for (char c : text) bytes_[size_++] = c;
+  constexpr bool append(std::string_view text) { return append(text.data(), text.size()); }
+  /// Adds the `size` bytes from `text` on. (Making a std::string_view of a pointer that is not to const asks the compiler
+  /// for as much as all of this header.)
+  constexpr bool append(char const* text, std::size_t size) {
+    if (size > Capacity - size_) return false;
+    for (std::size_t i = 0; i < size; ++i) bytes_[size_++] = text[i];
     return true;
   }
   /// The text; it lives as long as this object.

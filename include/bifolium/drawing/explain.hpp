@@ -5,12 +5,12 @@
 /// same way, by looking which pages meet in the fold.
 #pragma once
 
+#include <bifolium/core/list.hpp>
 #include <bifolium/fold/attested.hpp>
 #include <bifolium/fold/layers.hpp>
 #include <bifolium/imposition/imposition.hpp>
 
 #include <string>
-#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
@@ -43,7 +43,7 @@ struct Meeting {
 struct StepSeen {
   bool halves{};    ///< the two parts are equally wide
   bool all_of_it{}; ///< what was moved covers all of the rest
-  std::vector<Meeting> meetings{};
+  List<Meeting> meetings{};
 };
 
 /// Carries a scheme out step by step beside the fold that came of it.

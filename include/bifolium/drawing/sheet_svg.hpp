@@ -121,12 +121,11 @@ struct PaperDrawn {
     auto const along = end ? 1 - mark.along : mark.along, across = side ? 1 - mark.across : mark.across;
     return long_level() ? Spot{along, across} : Spot{across, along};
   }
-  [[nodiscard]] std::vector<LeafAt> leaves() const {
-    std::vector<LeafAt> found;
+  /// Calls `told` with every leaf of the sheet, in the order of the book.
+  template <class Told> void each_leaf(Told&& told) const {
     for (int g = 0; g < fold.gatherings(); ++g)
       for (int k = 1; k <= fold.gathering(g).leaves(); ++k)
-        if (LeafAt const at{g, fold.gathering(g).leaf(k)}; fold.cell(at).sheet == sheet) found.push_back(at);
-    return found;
+        if (LeafAt const at{g, fold.gathering(g).leaf(k)}; fold.cell(at).sheet == sheet) told(at);
   }
 };
 
@@ -208,9 +207,10 @@ inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_nam
   auto const scale = by_width < by_height ? by_width : by_height;
   auto const leaf = leaf_size(drawn.lay(), drawn.paper);
   auto const leaf_width = leaf.width.count() * scale, leaf_height = leaf.height.count() * scale;
-  auto const leaves = drawn.leaves();
+  int leaves = 0;
+  drawn.each_leaf([&](LeafAt) { ++leaves; });
   int const fit = static_cast<int>((page_width - 2 * side + 5) / (leaf_width + 5)), across = fit < 1 ? 1 : fit;
-  int const lines = (static_cast<int>(leaves.size()) + across - 1) / across;
+  int const lines = (leaves + across - 1) / across;
   double const leaves_top = sheet_top + drawn.height() * scale + 12;
   auto const page_height = leaves_top + lines * (leaf_height + 9) + 20;
 
@@ -236,13 +236,15 @@ inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_nam
   auto const narrow = leaf_width < leaf_height ? leaf_width : leaf_height;
   auto const radius = 18 * scale < narrow * 0.4 ? 18 * scale : narrow * 0.4;
   draw_paper(svg, drawn, {(page_width - drawn.width() * scale) / 2, sheet_top}, scale, radius);
-  for (std::size_t i = 0; i < leaves.size(); ++i) {
-    int const row = static_cast<int>(i) / across, column = static_cast<int>(i) % across;
+  int place = 0;
+  drawn.each_leaf([&](LeafAt leaf_at) {
+    int const row = place / across, column = place % across;
+    ++place;
     svg.open("leaf");
-    draw_paper_leaf(svg, drawn, leaves[i], {side + column * (leaf_width + 5), leaves_top + row * (leaf_height + 9)},
+    draw_paper_leaf(svg, drawn, leaf_at, {side + column * (leaf_width + 5), leaves_top + row * (leaf_height + 9)},
                     scale, radius);
     svg.close();
-  }
+  });
   Lettering const small{.size = 2.8, .anchor = Anchor::start};
   svg.text(
       {side, page_height - 14.5},

@@ -9,6 +9,7 @@
 /// reckoned out. So only the runs near a flip are reckoned one by one, at most each once.
 #pragma once
 
+#include <bifolium/core/list.hpp>
 #include <bifolium/edition/bill.hpp>
 
 #include <vector>
@@ -90,6 +91,7 @@ namespace detail {
 struct CostLines {
   Fraction rise{}, base{}, gap{};
 
+  constexpr CostLines() = default;
   constexpr CostLines(Way const& way, CompareBy by, Fits& fits) {
     auto const& edition = way.edition;
     // a copy more: sheets and impressions of it; and what rounding adds at most, by working
@@ -133,7 +135,7 @@ struct CostLines {
 class Comparer {
   std::vector<Way> const& ways_;
   CompareBy by_;
-  std::vector<CostLines> lines_{};
+  List<CostLines> lines_{};
   Fits fits_{};
   std::vector<Stretch> found_{};
 
@@ -145,7 +147,7 @@ class Comparer {
   }
   /// The ways from the least to the most by some figure; equal ones stay as they were.
   template <class Figure> [[nodiscard]] std::vector<std::size_t> sorted_by(Figure figure) const {
-    std::vector<Fraction> figures;
+    List<Fraction> figures;
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < ways_.size(); ++i) {
       figures.push_back(figure(i));
@@ -173,7 +175,7 @@ class Comparer {
 
 public:
   Comparer(std::vector<Way> const& ways, CompareBy by) : ways_{ways}, by_{by} {
-    for (auto const& way : ways) lines_.emplace_back(way, by, fits_);
+    for (auto const& way : ways) lines_.push_back({way, by, fits_});
   }
   /// pre: from <= to.
   void walk(std::int64_t from, std::int64_t to) {

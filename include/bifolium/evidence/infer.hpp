@@ -35,7 +35,7 @@ template <std::size_t N> std::array<Reading, N> read(CountedSigns const& signs) 
 template <std::size_t N> Inference infer(Seen const& seen, CountedSigns const& signs, Assumptions const& assumed) {
   auto const periods = assumed.priors ? *assumed.priors : priors_by_period(seen.year, seen.place);
   auto readings = read<N>(signs);
-  Weighing{seen, signs, periods, assumed}.weigh(readings);
+  Weighing{seen, signs, periods, assumed}.weigh({readings.data(), readings.size()});
   auto inference = Ranking{readings[0], signs}.inference(periods, *assumed.parameters);
   if constexpr (N == 3) {
     auto const vertical = Ranking{readings[1], signs}.candidate(0);

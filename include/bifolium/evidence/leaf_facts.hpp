@@ -4,11 +4,10 @@
 /// leaves are looked at, the first time anything is inferred.
 #pragma once
 
+#include <bifolium/core/list.hpp>
+#include <bifolium/core/view.hpp>
 #include <bifolium/evidence/seen.hpp>
 #include <bifolium/fold/attested.hpp>
-
-#include <span>
-#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
@@ -64,14 +63,14 @@ struct SchemeFacts {
   SheetLine lay{};                       ///< how the sheet is divided, and which way its long side lies
   int sheets{};                          ///< laid into one another or side by side to make the gatherings
   int gatherings{};                      ///< how many it makes
-  std::vector<LeafFacts> leaves{};       ///< of all of them, in the order of the book, from the first
-  std::vector<EdgeLook> looks{};         ///< every look of the edges once; the shares add up to 1
+  View<LeafFacts const> leaves{};   ///< of all of them, in the order of the book, from the first
+  View<EdgeLook const> looks{};     ///< every look of the edges once; the shares add up to 1
   std::array<double, 6> holes{};         ///< by `HolePlace`: share of the leaves with a hole there
   double pierced{};                      ///< share of the leaves with any hole
   std::array<std::uint8_t, Scheme::most_gatherings> gathered{}; ///< leaves of each gathering
 
   /// The leaves of one gathering. pre: 0 <= g < gatherings.
-  [[nodiscard]] std::span<LeafFacts const> gathering(int g) const {
+  [[nodiscard]] View<LeafFacts const> gathering(int g) const {
     std::size_t before = 0;
     for (std::size_t i = 0; i < static_cast<std::size_t>(g); ++i) before += gathered[i];
     return {leaves.data() + before, gathered[static_cast<std::size_t>(g)]};
@@ -109,16 +108,24 @@ inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
   return facts;
 }
 
+/// The facts of all attested schemes, and what their spans show.
+struct AllSchemeFacts {
+  List<LeafFacts> leaves{};
+  List<EdgeLook> looks{};
+  std::array<SchemeFacts, Attested::count> schemes{};
+};
+
 /// Counts what leaves look alike in; a leaf has at most two holes, by how its sheet was laid.
-inline void count_looks(SchemeFacts& facts) {
+inline void count_looks(SchemeFacts& facts, List<EdgeLook>& looks) {
+  auto const before = looks.size();
   auto const share = 1 / static_cast<double>(facts.leaves.size());
   for (auto const& leaf : facts.leaves) {
     EdgeLook* look = nullptr;
-    for (auto& one : facts.looks)
-      if (one.edges == leaf.edges) look = &one;
+    for (auto i = before; i < looks.size(); ++i)
+      if (looks[i].edges == leaf.edges) look = &looks[i];
     if (look == nullptr) {
-      facts.looks.push_back({leaf.edges, 0});
-      look = &facts.looks.back();
+      looks.push_back({leaf.edges, 0});
+      look = &looks.back();
     }
     look->share += share;
     bool pierced = false;
@@ -132,10 +139,11 @@ inline void count_looks(SchemeFacts& facts) {
   }
 }
 
-inline std::array<SchemeFacts, Attested::count> find_scheme_facts() {
-  std::array<SchemeFacts, Attested::count> all;
-  for (std::size_t row = 0; row < all.size(); ++row) {
-    auto& facts = all[row];
+inline AllSchemeFacts find_scheme_facts() {
+  AllSchemeFacts all;
+  std::array<std::size_t, Attested::count + 1> first_leaf{}, first_look{};
+  for (std::size_t row = 0; row < all.schemes.size(); ++row) {
+    auto& facts = all.schemes[row];
     facts.scheme = Attested{static_cast<SchemeRow>(row)};
     auto const folded = *fold(facts.scheme.scheme());
     facts.format = format_of(folded, FormatReading::paper_fraction).with(folded.format().shape());
@@ -145,9 +153,17 @@ inline std::array<SchemeFacts, Attested::count> find_scheme_facts() {
     for (int g = 0; g < folded.gatherings(); ++g) {
       auto const gathering = folded.gathering(g);
       facts.gathered[static_cast<std::size_t>(g)] = static_cast<std::uint8_t>(gathering.leaves());
-      for (int k = 1; k <= gathering.leaves(); ++k) facts.leaves.push_back(leaf_facts(folded, {g, gathering.leaf(k)}));
+      for (int k = 1; k <= gathering.leaves(); ++k) all.leaves.push_back(leaf_facts(folded, {g, gathering.leaf(k)}));
     }
-    count_looks(facts);
+    first_leaf[row + 1] = all.leaves.size();
+    facts.leaves = {all.leaves.data() + first_leaf[row], first_leaf[row + 1] - first_leaf[row]};
+    count_looks(facts, all.looks);
+    first_look[row + 1] = all.looks.size();
+  }
+  for (std::size_t row = 0; row < all.schemes.size(); ++row) { // where they came to stand when all were there
+    auto& facts = all.schemes[row];
+    facts.leaves = {all.leaves.data() + first_leaf[row], first_leaf[row + 1] - first_leaf[row]};
+    facts.looks = {all.looks.data() + first_look[row], first_look[row + 1] - first_look[row]};
   }
   return all;
 }
@@ -157,7 +173,7 @@ inline std::array<SchemeFacts, Attested::count> find_scheme_facts() {
 /// The facts of all attested schemes, in their order. Folded once a program, on first use.
 inline std::array<SchemeFacts, Attested::count> const& scheme_facts() {
   static auto const facts = detail::find_scheme_facts();
-  return facts;
+  return facts.schemes;
 }
 
 } // namespace v0

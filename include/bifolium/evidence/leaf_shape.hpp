@@ -5,10 +5,9 @@
 #pragma once
 
 #include <bifolium/core/put.hpp>
+#include <bifolium/core/real.hpp>
 #include <bifolium/evidence/leaf_facts.hpp>
 #include <bifolium/fold/leaf_size.hpp>
-
-#include <cmath>
 
 namespace bifolium {
 inline namespace v0 {
@@ -55,7 +54,7 @@ inline void add_marks(LeafShape& shape, SchemeFacts const& facts) {
 }
 
 /// Sums that need all kinds to be there.
-inline void sum_up(std::vector<LeafShape>& shapes) {
+inline void sum_up(List<LeafShape>& shapes) {
   constexpr auto absent = static_cast<std::size_t>(MarkPlace::absent);
   for (auto& shape : shapes) {
     for (std::size_t a = 0; a < 8; ++a) {
@@ -67,8 +66,8 @@ inline void sum_up(std::vector<LeafShape>& shapes) {
   }
 }
 
-inline std::vector<LeafShape> find_leaf_shapes() {
-  std::vector<LeafShape> shapes;
+inline List<LeafShape> find_leaf_shapes() {
+  List<LeafShape> shapes;
   auto const& all = scheme_facts();
   for (std::size_t i = 0; i < all.size(); ++i) {
     auto const& facts = all[i];
@@ -89,7 +88,7 @@ inline std::vector<LeafShape> find_leaf_shapes() {
       if (other.format == facts.format && other.chain_lines == facts.leaves[0].chain_lines) shape = &other;
     }
     if (shape == nullptr) {
-      shapes.emplace_back();
+      shapes.push_back({});
       shape = &shapes.back();
       shape->format = facts.format;
       shape->leaves = facts.format.leaves_to_sheet().value_or(0);
@@ -97,8 +96,8 @@ inline std::vector<LeafShape> find_leaf_shapes() {
       shape->chain_lines = facts.leaves[0].chain_lines;
       shape->division = division;
       shape->format_number = format_number;
-      shape->log_long = std::log(n.long_side);
-      shape->log_short = std::log(n.short_side);
+      shape->log_long = real::log(n.long_side);
+      shape->log_short = real::log(n.short_side);
     }
     shape->schemes.push_back(static_cast<int>(i));
     add_marks(*shape, facts);
@@ -110,24 +109,24 @@ inline std::vector<LeafShape> find_leaf_shapes() {
 } // namespace detail
 
 /// All kinds of leaf, in the order of the schemes. Found once a program, on first use.
-inline std::vector<LeafShape> const& leaf_shapes() {
+inline View<LeafShape const> leaf_shapes() {
   static auto const shapes = detail::find_leaf_shapes();
-  return shapes;
+  return {shapes.data(), shapes.size()};
 }
 
 namespace detail {
 
 /// The numbers of all kinds, those next to each other that have one of their sides from the same side of the sheet, divided
 /// into as many parts. What such a side says is then asked once for all of them.
-inline std::vector<int> sort_shapes(bool by_width) {
-  auto const& shapes = leaf_shapes();
+inline List<int> sort_shapes(bool by_width) {
+  auto const shapes = leaf_shapes();
   auto const parts = [&](LeafShape const& shape) {
     return (shape.lay.long_side == Axis::left_right) == by_width ? shape.log_long : shape.log_short;
   };
   auto const before = [&](LeafShape const& a, LeafShape const& b) {
     return a.lay.long_side != b.lay.long_side ? a.lay.long_side < b.lay.long_side : parts(a) < parts(b);
   };
-  std::vector<int> sorted;
+  List<int> sorted;
   for (std::size_t i = 0; i < shapes.size(); ++i) {
     auto at = sorted.size();
     while (at > 0 && before(shapes[i], shapes[static_cast<std::size_t>(sorted[at - 1])])) --at;
@@ -135,11 +134,11 @@ inline std::vector<int> sort_shapes(bool by_width) {
   }
   return sorted;
 }
-inline std::vector<int> const& shapes_by_height() {
+inline List<int> const& shapes_by_height() {
   static auto const shapes = sort_shapes(false);
   return shapes;
 }
-inline std::vector<int> const& shapes_by_width() {
+inline List<int> const& shapes_by_width() {
   static auto const shapes = sort_shapes(true);
   return shapes;
 }

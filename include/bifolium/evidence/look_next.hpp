@@ -4,10 +4,9 @@
 /// the uncertainty over formats (its entropy) shrinks on average, times the chance that the sign can be seen at all.
 #pragma once
 
+#include <bifolium/core/real.hpp>
 #include <bifolium/evidence/scheme_likelihood.hpp>
 #include <bifolium/evidence/tally.hpp>
-
-#include <cmath>
 
 namespace bifolium {
 inline namespace v0 {
@@ -19,7 +18,7 @@ class Look {
   std::size_t count_{};
   double all_{}, before_{};
 
-  static double entropy_part(double p) { return p > 0 ? -p * std::log(p) : 0; }
+  static double entropy_part(double p) { return p > 0 ? -p * real::log(p) : 0; }
 
 public:
   /// Formats below one in a thousand are passed over: all of them together change the entropy by less than what is
@@ -61,7 +60,7 @@ inline double left_of_type(double x) {
   constexpr double pi = 3.14159265358979323846, root = 2.64575131106459059050; // of seven
   auto const tangent = x / root;                                               // of the angle in the formula
   auto const square = 1 / (1 + tangent * tangent);                             // of its cosine
-  return 0.5 + (std::atan(tangent) + tangent * square * (1 + square * (2.0 / 3 + square * 8 / 15))) / pi;
+  return 0.5 + (real::atan(tangent) + tangent * square * (1 + square * (2.0 / 3 + square * 8 / 15))) / pi;
 }
 
 /// What is to be looked at next; nothing when nothing would tell enough to be worth a walk to the shelf.
@@ -88,7 +87,7 @@ inline std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, 
   }
   if (!signs.has(Sign::type_page)) {
     // in steps of a tenth of the logarithm, from a quarter of the tallest leaf upwards
-    auto const scale = std::sqrt(parameters.type_of_uncut_variance * (type_tails - 2) / type_tails);
+    auto const scale = real::sqrt(parameters.type_of_uncut_variance * (type_tails - 2) / type_tails);
     double tallest = -10;
     for (std::size_t i = 0; i < count; ++i) tallest = (std::max)(tallest, tallies[i].log_height);
     double left = 0; // of the step; steps are asked one after another

@@ -5,11 +5,10 @@
 /// size says of a sheet does not depend on the year.
 #pragma once
 
+#include <bifolium/core/real.hpp>
 #include <bifolium/evidence/parameters.hpp>
 #include <bifolium/evidence/priors.hpp>
 #include <bifolium/paper/sheet_sizes.hpp>
-
-#include <cmath>
 
 namespace bifolium {
 inline namespace v0 {
@@ -82,7 +81,7 @@ inline std::array<SheetRow, PossibleSheets::rows> make_sheet_rows() {
   for (std::size_t i = 0; i < rows.size(); ++i) {
     auto const long_side = sheet_table::rows[i].long_side(), short_side = sheet_table::rows[i].short_side();
     auto& row = rows[i];
-    row = {std::log(long_side.count()), std::log(short_side.count()), 0, 0};
+    row = {real::log(long_side.count()), real::log(short_side.count()), 0, 0};
     while (sheet_table::rows[row.first].long_side() != long_side ||
            sheet_table::rows[row.first].short_side() != short_side)
       ++row.first;

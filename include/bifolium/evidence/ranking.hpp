@@ -3,6 +3,7 @@
 /// What is shown of a candidate is put together here, once, when it is known which sheet and scheme it is.
 #pragma once
 
+#include <bifolium/core/real.hpp>
 #include <bifolium/evidence/look_next.hpp>
 
 namespace bifolium {
@@ -27,7 +28,7 @@ class Ranking {
       if (!reason.seen) continue;
       auto const own = tally.likelihood[i] / tally.prior;
       auto const others = (likelihood_[i] - tally.likelihood[i]) / (prior_ - tally.prior);
-      if (own > 0 && others > 0) reason.weight = std::log(own / others);
+      if (own > 0 && others > 0) reason.weight = real::log(own / others);
       reason.agrees = reason.weight > 1e-9; // less is rounding: the sign tells nothing
     }
     return reasons;

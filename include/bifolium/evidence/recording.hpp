@@ -8,10 +8,10 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/view.hpp>
 #include <bifolium/evidence/measure.hpp>
 #include <bifolium/fold/format.hpp>
 
-#include <span>
 #include <string>
 
 namespace bifolium {
@@ -109,11 +109,13 @@ inline std::string to_words(RecordedSize const& record) {
 
 /// The same with the formats behind it: `20 cm (4to)`, `51 x 38 cm (full-sheet)`, `20 cm (4to and 8vo)` for a book of
 /// two. The rules want a format of books of the hand press only and only where it is known; "not determined" and a single
-/// sheet of no known fraction add nothing. Allocates.
-inline std::string to_words(RecordedSize const& record, std::span<Format const> formats) {
+/// sheet of no known fraction add nothing. `formats`: any container of them. Allocates.
+template <class Formats>
+requires requires(Formats const& formats) { Format{*formats.begin()}; }
+std::string to_words(RecordedSize const& record, Formats const& formats) {
   auto text = to_words(record);
   bool any = false;
-  for (auto const& format : formats) {
+  for (Format const format : formats) {
     if (!format.leaves_to_sheet()) continue;
     text.append(any ? " and " : " (").append(format.abbreviation());
     any = true;
@@ -122,7 +124,7 @@ inline std::string to_words(RecordedSize const& record, std::span<Format const> 
 }
 /// The same for a book of one format.
 inline std::string to_words(RecordedSize const& record, Format format) {
-  return to_words(record, std::span<Format const>{&format, 1});
+  return to_words(record, View<Format const>{&format, 1});
 }
 
 } // namespace v0

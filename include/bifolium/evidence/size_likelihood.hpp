@@ -8,10 +8,9 @@
 /// sheets with additions and one division each.
 #pragma once
 
+#include <bifolium/core/real.hpp>
 #include <bifolium/evidence/leaf_shape.hpp>
 #include <bifolium/evidence/possible_sheets.hpp>
-
-#include <cmath>
 
 namespace bifolium {
 inline namespace v0 {
@@ -36,9 +35,9 @@ public:
     c_ = trim.height_variance / determinant / nu;
     inverse_height_ = 1 / (nu * trim.height_variance);
     inverse_width_ = 1 / (nu * trim.width_variance);
-    peak = 1 / (two_pi * std::sqrt(determinant));
-    peak_of_height = peak_of_line / std::sqrt(trim.height_variance);
-    peak_of_width = peak_of_line / std::sqrt(trim.width_variance);
+    peak = 1 / (two_pi * real::sqrt(determinant));
+    peak_of_height = peak_of_line / real::sqrt(trim.height_variance);
+    peak_of_width = peak_of_line / real::sqrt(trim.width_variance);
   }
   [[nodiscard]] double base(double height, double width) const {
     auto const x = height - height_, y = width - width_;
@@ -63,11 +62,11 @@ struct OneLoss {
   }
   [[nodiscard]] double of_height(std::size_t, double h) const {
     auto const base = loss.base_of_height(h);
-    return loss.peak_of_height * std::sqrt(base) / fourth_power(base);
+    return loss.peak_of_height * real::sqrt(base) / fourth_power(base);
   }
   [[nodiscard]] double of_width(std::size_t, double w) const {
     auto const base = loss.base_of_width(w);
-    return loss.peak_of_width * std::sqrt(base) / fourth_power(base);
+    return loss.peak_of_width * real::sqrt(base) / fourth_power(base);
   }
 };
 /// A mixture of two densities, one for the share of copies that were cropped and nobody said so. The two fractions are
@@ -81,12 +80,12 @@ struct MixedLoss {
   }
   [[nodiscard]] double of_height(std::size_t, double h) const {
     auto const p = usual.base_of_height(h), q = cropped.base_of_height(h);
-    return fraction(usual.peak_of_height * std::sqrt(p), fourth_power(p), cropped.peak_of_height * std::sqrt(q),
+    return fraction(usual.peak_of_height * real::sqrt(p), fourth_power(p), cropped.peak_of_height * real::sqrt(q),
                     fourth_power(q));
   }
   [[nodiscard]] double of_width(std::size_t, double w) const {
     auto const p = usual.base_of_width(w), q = cropped.base_of_width(w);
-    return fraction(usual.peak_of_width * std::sqrt(p), fourth_power(p), cropped.peak_of_width * std::sqrt(q),
+    return fraction(usual.peak_of_width * real::sqrt(p), fourth_power(p), cropped.peak_of_width * real::sqrt(q),
                     fourth_power(q));
   }
 
@@ -116,7 +115,7 @@ struct LogMeasures {
 
 private:
   static Room<double> logarithm(std::optional<millimetres> length) {
-    if (length) return std::log(length->count());
+    if (length) return real::log(length->count());
     return {};
   }
 };

@@ -5,12 +5,11 @@
 /// date nor place is known is asked about in six periods and takes little longer than one with a date.
 #pragma once
 
+#include <bifolium/core/real.hpp>
 #include <bifolium/evidence/assumptions.hpp>
 #include <bifolium/evidence/scheme_likelihood.hpp>
 #include <bifolium/evidence/size_likelihood.hpp>
 #include <bifolium/evidence/tally.hpp>
-
-#include <span>
 
 namespace bifolium {
 inline namespace v0 {
@@ -188,14 +187,14 @@ public:
     if (!any_early_) return;
     for (auto const& sheet : early_sheets) {
       auto const i = early_sheets_.add(millimetres{sheet.long_side}, millimetres{sheet.short_side},
-                                       std::log(sheet.long_side), std::log(sheet.short_side));
+                                       real::log(sheet.long_side), real::log(sheet.short_side));
       for (auto& shares : early_sheets_.of_period) shares.end = i + 1, shares.name[i] = sheet.name;
     }
     early_sheets_.fill_up();
   }
 
   /// Fills the readings, which say how the chain lines are to be read and are otherwise empty.
-  void weigh(std::span<Reading> readings) {
+  void weigh(View<Reading> readings) {
     for (auto& reading : readings) {
       auto const chance = signs_.by_chance(reading.chain_lines, parameters_);
       for (std::size_t p = 0; p < count; ++p) {
@@ -208,7 +207,7 @@ public:
       return gathering_likelihood(shape, seen_.gathering_leaves, seen_.alternating_with, early, parameters_);
     };
     // kinds that are asked the same follow each other
-    auto const& kinds = leaf_shapes();
+    auto const kinds = leaf_shapes();
     for (auto const kind : seen_.height || !seen_.width ? shapes_by_height() : shapes_by_width()) {
       auto const& shape = kinds[static_cast<std::size_t>(kind)];
       ask_size(shape);

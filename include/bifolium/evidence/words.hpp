@@ -3,6 +3,7 @@
 /// fit for the record, then why, then what would change it.
 #pragma once
 
+#include <bifolium/core/real.hpp>
 #include <bifolium/evidence/infer.hpp>
 #include <bifolium/evidence/seen_words.hpp>
 
@@ -101,7 +102,8 @@ inline std::string predicted(FormatCandidate const& candidate, Sign sign) {
   case Sign::gathering:
     return text.append(detail::gatherings_made(kind)).append(" leaves by its schemes");
   case Sign::type_page:
-    text.append("about ").append(detail::rounded(candidate.uncut.height * std::exp(fitted_parameters.type_of_uncut)));
+    text.append("about ").append(
+        detail::rounded(candidate.uncut.height * detail::real::exp(fitted_parameters.type_of_uncut)));
     return text.append(" mm");
   case Sign::edges:
   case Sign::point_hole:
@@ -116,7 +118,7 @@ namespace detail {
 inline std::array<Reason, sign_count> by_strength(FormatCandidate const& candidate) {
   auto order = candidate.reasons;
   for (std::size_t i = 1; i < order.size(); ++i)
-    for (auto k = i; k > 0 && std::abs(order[k].weight) > std::abs(order[k - 1].weight); --k) {
+    for (auto k = i; k > 0 && real::abs(order[k].weight) > real::abs(order[k - 1].weight); --k) {
       auto const moved = order[k];
       order[k] = order[k - 1];
       order[k - 1] = moved;
@@ -124,7 +126,7 @@ inline std::array<Reason, sign_count> by_strength(FormatCandidate const& candida
   return order;
 }
 inline void append_verdict(std::string& text, Reason const& reason) {
-  auto const strength = std::abs(reason.weight);
+  auto const strength = real::abs(reason.weight);
   text.append(to_words(reason.sign));
   text.append(strength < 0.2 ? " tells nothing" : reason.agrees ? " for it" : " against it");
   if (strength >= 0.2) text.append(strength < 1.1 ? ", weakly" : strength < 3 ? "" : ", strongly");

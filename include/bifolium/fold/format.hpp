@@ -136,7 +136,7 @@ inline constexpr std::array shape_words{
 constexpr void append_number(ShortText<32>& text, unsigned number) {
   if (number >= 10) append_number(text, number / 10);
   char const digit = static_cast<char>('0' + number % 10);
-  text.append({&digit, 1});
+  text.append(&digit, 1);
 }
 
 } // namespace detail

@@ -153,7 +153,8 @@ protected:
     if (size > Signature::longest_text || size == 0) return fail(Problem::mark_too_long, end);
     for (std::size_t k = 0; k < size; ++k) { // &amp;lt; would be written &lt; and read as another mark
       std::size_t taken = 0;
-      entity({bytes, size}, k, taken);
+      char const* const kept = bytes;
+      entity({kept, size}, k, taken);
       if (taken != 0) return fail(Problem::unknown_mark, from);
     }
     for (auto k = from; k < to; k += decode(text_, k).bytes)

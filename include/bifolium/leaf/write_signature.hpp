@@ -14,7 +14,7 @@ constexpr ShortText<64> to_text(Signature const& signature) {
   ShortText<64> text;
   signature.spell(
       [&](char const* bytes, std::size_t size) {
-        text.append({bytes, size});
+        text.append(bytes, size);
       },
       [&](int figure) { text.append(raised(figure)); });
   return text;

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+/// The functions of real numbers that evidence is weighed with. g++ and clang know them without a header, and <cmath>
+/// brings a hundred more, some of them long: with g++ 12 it costs every unit 50 ms, a tenth of what all of evidence/ does.
+#pragma once
+
+#if !defined(__GNUC__) // which clang defines too
+#include <cmath>
+#endif
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail::real {
+
+#if defined(__GNUC__)
+inline double log(double x) noexcept { return __builtin_log(x); }
+inline double exp(double x) noexcept { return __builtin_exp(x); }
+inline double sqrt(double x) noexcept { return __builtin_sqrt(x); }
+inline double atan(double x) noexcept { return __builtin_atan(x); }
+#else
+inline double log(double x) noexcept { return std::log(x); }
+inline double exp(double x) noexcept { return std::exp(x); }
+inline double sqrt(double x) noexcept { return std::sqrt(x); }
+inline double atan(double x) noexcept { return std::atan(x); }
+#endif
+constexpr double abs(double x) noexcept { return x < 0 ? -x : x; }
+
+} // namespace detail::real
+} // namespace v0
+} // namespace bifolium
