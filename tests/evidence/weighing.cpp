@@ -6,10 +6,12 @@
 #include "check.hpp"
 #include "data.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdlib>
 #include <map>
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace bifolium;
@@ -169,4 +171,32 @@ TEST_CASE("leaves of a gathering weigh as the sum over how each sheet may lie") 
       ++asked;
     }
   CHECK(asked >= 30);
+}
+
+TEST_CASE("a period weighs the sheets that can be had in its years and its place") { // as the table itself is asked
+  auto const& p = fitted_parameters;
+  constexpr Region places[]{Region::anywhere, Region::europe,  Region::italy,       Region::britain,
+                            Region::france,   Region::germany, Region::netherlands, Region::usa};
+  int with_sheets = 0;
+  for (auto const place : places)
+    for (int from = 1300; from <= 1980; from += 7)
+      for (int const years : {0, 3, 40, 300}) {
+        auto const usable = usable_for({from, from + years}, place);
+        std::vector<std::pair<millimetres, millimetres>> sides; // each size once
+        for (auto const& size : usable) {
+          std::pair const both{size.long_side(), size.short_side()};
+          if (size.is_of_sheets() && std::find(sides.begin(), sides.end(), both) == sides.end()) sides.push_back(both);
+        }
+        if (sides.empty()) continue; // other sheets are taken then
+        ++with_sheets;
+        detail::PossibleSheets sheets;
+        detail::SheetGatherer{sheets, p}.take(0, When{from, from + years}, place);
+        REQUIRE(sheets.count == sides.size());
+        for (std::size_t i = 0; i < sheets.count; ++i) {
+          CHECK(sheets.long_side[i] == sides[i].first);
+          CHECK(sheets.short_side[i] == sides[i].second);
+          CHECK(sheets.of_period[0].weight[i] > 0);
+        }
+      }
+  CHECK(with_sheets > 2000);
 }

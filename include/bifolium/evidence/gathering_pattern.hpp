@@ -13,8 +13,8 @@ namespace detail {
 /// What the leaves of a gathering show, and all that gather so.
 struct GatheringPattern {
   View<LeafFacts const> leaves{}; ///< as the first of the schemes folds them, from the first leaf
-  bool of_one_sheet{};                 ///< the scheme has one sheet, so that several can be laid one inside another
-  List<int> schemes{};                 ///< numbers in `scheme_facts()`, each as often as it gathers so
+  bool of_one_sheet{};            ///< the scheme has one sheet, so that several can be laid one inside another
+  List<int> schemes{};            ///< numbers in `scheme_facts()`, each as often as it gathers so
 };
 
 /// Leaves of the same sheets that show the same marks and chain lines; edges and point-holes are no part of a pattern.

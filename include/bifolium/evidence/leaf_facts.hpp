@@ -63,8 +63,8 @@ struct SchemeFacts {
   SheetLine lay{};                       ///< how the sheet is divided, and which way its long side lies
   int sheets{};                          ///< laid into one another or side by side to make the gatherings
   int gatherings{};                      ///< how many it makes
-  View<LeafFacts const> leaves{};   ///< of all of them, in the order of the book, from the first
-  View<EdgeLook const> looks{};     ///< every look of the edges once; the shares add up to 1
+  View<LeafFacts const> leaves{};        ///< of all of them, in the order of the book, from the first
+  View<EdgeLook const> looks{};          ///< every look of the edges once; the shares add up to 1
   std::array<double, 6> holes{};         ///< by `HolePlace`: share of the leaves with a hole there
   double pierced{};                      ///< share of the leaves with any hole
   std::array<std::uint8_t, Scheme::most_gatherings> gathered{}; ///< leaves of each gathering

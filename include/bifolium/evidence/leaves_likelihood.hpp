@@ -106,8 +106,7 @@ class LeavesLikelihood {
   }
   /// All leaves, in the gathering of a scheme or in several of it: how likely they are, for those degrees of trust that
   /// trust the places of marks as `trust` does.
-  [[nodiscard]] ByTrust gathering(View<LeafFacts const> folded, int leaves, Trusts const& trusts,
-                                  std::size_t trust) {
+  [[nodiscard]] ByTrust gathering(View<LeafFacts const> folded, int leaves, Trusts const& trusts, std::size_t trust) {
     std::array<SheetShown, std::tuple_size_v<LeavesSeen>> sheets; // filled as far as it is read
     std::size_t met = 0;
     auto const unit = static_cast<int>(folded.size());

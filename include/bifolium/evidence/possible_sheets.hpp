@@ -71,27 +71,44 @@ struct PossibleSheets {
 
 /// A row of the table as the ranking sees it; taken once a program.
 struct SheetRow {
-  double log_long, log_short; ///< logarithms of the sides in mm
-  std::size_t first;          ///< the first row of the same size
-  std::size_t size_class;     ///< of `sheet_classes`, from 0
+  millimetres long_side{}, short_side{};
+  double log_long{}, log_short{}; ///< logarithms of the sides in mm
+  std::size_t first{};            ///< the first row of the same size
+  std::size_t size_class{};       ///< of `sheet_classes`, from 0
+  Years years{};
+  Region region{};
+  bool from_memory{};
+  char const* name{""};
+};
+struct SheetRows {
+  std::array<SheetRow, PossibleSheets::rows> all{};
+  /// The rows that speak for some place and time: `usable_for` any place and all years, and of sheets.
+  std::array<std::uint16_t, PossibleSheets::rows> usable{};
+  std::size_t usable_count{};
 };
 /// Not constexpr, as a lambda is by itself: g++ would run it while including, for a sixth of the time of bifolium.hpp.
-inline std::array<SheetRow, PossibleSheets::rows> make_sheet_rows() {
-  std::array<SheetRow, PossibleSheets::rows> rows{};
-  for (std::size_t i = 0; i < rows.size(); ++i) {
-    auto const long_side = sheet_table::rows[i].long_side(), short_side = sheet_table::rows[i].short_side();
-    auto& row = rows[i];
-    row = {real::log(long_side.count()), real::log(short_side.count()), 0, 0};
-    while (sheet_table::rows[row.first].long_side() != long_side ||
-           sheet_table::rows[row.first].short_side() != short_side)
+inline SheetRows make_sheet_rows() {
+  SheetRows rows;
+  for (std::size_t i = 0; i < rows.all.size(); ++i) {
+    auto const& size = sheet_table::rows[i];
+    auto& row = rows.all[i];
+    row.long_side = size.long_side(), row.short_side = size.short_side();
+    row.log_long = real::log(row.long_side.count()), row.log_short = real::log(row.short_side.count());
+    while (rows.all[row.first].long_side != row.long_side || rows.all[row.first].short_side != row.short_side)
       ++row.first;
-    while (row.size_class < sheet_classes.size() && long_side.count() > sheet_classes[row.size_class]) ++row.size_class;
+    while (row.size_class < sheet_classes.size() && row.long_side.count() > sheet_classes[row.size_class])
+      ++row.size_class;
+    row.years = size.years, row.region = size.region, row.name = size.name;
+    row.from_memory = size.trust == Trust::from_memory;
   }
+  for (auto const& size : usable_for({-9999, 9999}, Region::anywhere))
+    if (size.is_of_sheets())
+      rows.usable[rows.usable_count++] = static_cast<std::uint16_t>(&size - std::begin(sheet_table::rows));
   return rows;
 }
-inline SheetRow const* sheet_rows() {
-  static auto const all = make_sheet_rows();
-  return all.data();
+inline SheetRows const& sheet_rows() {
+  static auto const rows = make_sheet_rows();
+  return rows;
 }
 
 /// How common sheets of the `sheet_classes` were in a year.
@@ -108,28 +125,29 @@ inline SharesOfClasses shares_of_classes(EvidenceParameters const& parameters, i
 
 /// Gathers the sheets of one period after another; sizes met before are only weighed.
 class SheetGatherer {
+  SheetRows const& rows_{sheet_rows()};
   PossibleSheets& sheets_;
   EvidenceParameters const& parameters_;
   std::array<std::int16_t, PossibleSheets::rows> at_{};  ///< of a size, by its first row: the number it has here and 1
   std::array<std::int16_t, PossibleSheets::rows> met_{}; ///< of a row, when it was first met, from 1
   std::int16_t rows_met_{};
 
-  bool take(std::size_t period, SheetSizes const& from, SharesOfClasses const& class_shares) {
-    auto const* const rows = sheet_rows();
+  void take_row(PossibleSheets::Shares& shares, std::size_t number, SharesOfClasses const& class_shares) {
+    auto const& row = rows_.all[number];
+    if (met_[number] == 0) met_[number] = ++rows_met_;
+    auto& at = at_[row.first];
+    if (at == 0)
+      at = static_cast<std::int16_t>(sheets_.add(row.long_side, row.short_side, row.log_long, row.log_short) + 1);
+    auto const weight = (row.from_memory ? parameters_.from_memory : 1.0) * class_shares[row.size_class];
+    shares.add(static_cast<std::size_t>(at) - 1, weight, row.name, met_[number]);
+  }
+  /// What `usable_for` gives for the years and the place, if that is anything.
+  bool take_usable(std::size_t period, Years years, Region place, SharesOfClasses const& class_shares) {
     auto& shares = sheets_.of_period[period];
-    for (auto const& size : from) {
-      if (!size.is_of_sheets()) continue;
-      auto const number = static_cast<std::size_t>(&size - std::begin(sheet_table::rows));
-      auto const& row = rows[number];
-      if (met_[number] == 0) met_[number] = ++rows_met_;
-      auto& at = at_[row.first];
-      if (at == 0)
-        at = static_cast<std::int16_t>(sheets_.add(size.long_side(), size.short_side(), row.log_long, row.log_short) +
-                                       1);
-      auto const weight =
-          (size.trust == Trust::from_memory ? parameters_.from_memory : 1.0) * class_shares[row.size_class];
-      shares.add(static_cast<std::size_t>(at) - 1, weight, size.name, met_[number]);
-    }
+    auto const asked = years_that_speak_for(years);
+    for (std::size_t i = 0; i < rows_.usable_count; ++i)
+      if (auto const& row = rows_.all[rows_.usable[i]]; meets(row.years, asked) && meets(row.region, place))
+        take_row(shares, rows_.usable[i], class_shares);
     shares.end = sheets_.count;
     return shares.all > 0;
   }
@@ -139,14 +157,20 @@ public:
       : sheets_{sheets}, parameters_{parameters} {}
 
   /// The caller's sheets, taken alike.
-  void take(std::size_t period, SheetSizes const& sizes) { take(period, sizes, {1, 1, 1, 1}); }
+  void take(std::size_t period, SheetSizes const& sizes) {
+    auto& shares = sheets_.of_period[period];
+    for (auto const& size : sizes)
+      if (size.is_of_sheets())
+        take_row(shares, static_cast<std::size_t>(&size - std::begin(sheet_table::rows)), {1, 1, 1, 1});
+    shares.end = sheets_.count;
+  }
   /// The sheets of the years and the place. A name in a list is not a ream in the shop: large sheets were the exception,
   /// and are weighed as one.
   void take(std::size_t period, When years, Region place) {
     auto const shares = shares_of_classes(parameters_, (years.from + years.to) / 2);
-    if (take(period, usable_for({years.from, years.to}, place), shares)) return;
-    if (take(period, usable_for({years.from, years.to}, Region::anywhere), shares)) return;
-    take(period, usable_for({1500, 1850}, Region::anywhere), shares);
+    if (take_usable(period, {years.from, years.to}, place, shares)) return;
+    if (take_usable(period, {years.from, years.to}, Region::anywhere, shares)) return;
+    take_usable(period, {1500, 1850}, Region::anywhere, shares);
   }
 };
 

@@ -135,7 +135,7 @@ class SheetsAsked {
   bool upright_{}; // of the kind asked before
   double height_parts_{}, width_parts_{};
   std::size_t count_{};
-  Numbers size_, type_, together_; // of the first `count_`; those of type pages only where one was measured
+  Numbers size_, type_; // of the first `count_`; those of type pages only where one was measured
 
   template <class Likelihood> static void each(Numbers& answers, std::size_t count, Likelihood likelihood) {
     for (std::size_t i = 0; i < count; i += PossibleSheets::step) {
@@ -166,8 +166,9 @@ public:
   SheetsAsked(Seen const& seen, EvidenceParameters const& parameters)
       : measures_{seen, parameters}, parameters_{parameters} {}
 
-  /// `loss` gives the density of what was lost on a sheet, `floor` is the least that any size is worth.
-  template <class Loss> void ask(PossibleSheets const& sheets, LeafShape const& shape, Loss const& loss, double floor) {
+  /// `loss` gives the density of what was lost on a sheet, `floor` is the least that any size is worth. By value: what is
+  /// only looked at would have to be read again after every answer written.
+  template <class Loss> void ask(PossibleSheets const& sheets, LeafShape const& shape, Loss loss, double floor) {
     bool const upright = shape.lay.long_side == Axis::left_right;
     auto const& heights = upright ? sheets.across : sheets.along;
     auto const& widths = upright ? sheets.along : sheets.across;
@@ -189,30 +190,50 @@ public:
       each(size_, count_, [&](std::size_t i) { return loss.of_height(i, height - heights[i]) + floor; });
     else if (!measures_.height && !measures_.width && !same_side)
       each(size_, count_, [](std::size_t) { return 1.0; });
-    if (!measures_.type) return;
-    if (!same_height) ask_type(heights, *measures_.type + height_parts);
-    for (std::size_t i = 0; i < count_; ++i) together_[i] = size_[i] * type_[i];
+    if (measures_.type && !same_height) ask_type(heights, *measures_.type + height_parts);
   }
   /// What was answered, in the mean over the sheets of a period.
   [[nodiscard]] SizeAnswer answer(PossibleSheets::Shares const& shares) const {
-    auto const size = mean(size_, shares);
-    if (!measures_.type) return {size, 1, size};
-    return {size, mean(type_, shares), mean(together_, shares)};
+    if (!measures_.type) {
+      auto const size = mean(size_, shares);
+      return {size, 1, size};
+    }
+    std::array<double, 2> size{}, type{}, together{}; // the weights are read once for all three
+    for (std::size_t i = 0; i < shares.end; i += 2)
+      for (std::size_t k = 0; k < 2; ++k) {
+        auto const weight = shares.weight[i + k];
+        size[k] += weight * size_[i + k];
+        type[k] += weight * type_[i + k];
+        together[k] += weight * size_[i + k] * type_[i + k];
+      }
+    return {(size[0] + size[1]) / shares.all, (type[0] + type[1]) / shares.all,
+            (together[0] + together[1]) / shares.all};
   }
   /// The size of which a sheet explains the measures best, how common it was in the period counted in; of equals the
   /// one first met.
   [[nodiscard]] std::size_t best(PossibleSheets::Shares const& shares) const {
-    auto const& likelihood = measures_.type ? together_ : size_;
+    auto const& single = shares.single;
+    if (measures_.type) return best(shares, [&](std::size_t i) { return single[i] * size_[i] * type_[i]; });
+    return best(shares, [&](std::size_t i) { return single[i] * size_[i]; });
+  }
+
+private:
+  template <class Likelihood>
+  static std::size_t best(PossibleSheets::Shares const& shares, Likelihood const& likelihood) {
+    constexpr auto step = PossibleSheets::step;
+    Numbers all; // kept, since what is reckoned again need not be the same to the last bit everywhere
+    std::array<double, step> most{}; // of every eighth, so that eight are asked together
+    for (std::size_t i = 0; i < shares.end; i += step)
+      for (std::size_t k = 0; k < step; ++k) {
+        all[i + k] = likelihood(i + k);
+        most[k] = most[k] < all[i + k] ? all[i + k] : most[k];
+      }
+    double first = 0;
+    for (auto const one : most) first = first < one ? one : first;
     std::size_t found = 0;
-    double most = 0;
-    for (std::size_t i = 0; i < shares.end; i += PossibleSheets::step) {
-      std::array<double, PossibleSheets::step> here;
-      for (std::size_t k = 0; k < here.size(); ++k) here[k] = shares.single[i + k] * likelihood[i + k];
-      bool more = false; // seldom, so most steps are passed over together
-      for (auto const one : here) more |= one >= most;
-      for (std::size_t k = 0; k < here.size() && more; ++k)
-        if (here[k] > most || (here[k] == most && shares.met[i + k] < shares.met[found])) most = here[k], found = i + k;
-    }
+    for (std::size_t k = 0; k < step; ++k)
+      for (auto i = k; most[k] == first && i < shares.end; i += step)
+        if (all[i] == first && (all[found] < first || shares.met[i] < shares.met[found])) found = i;
     return found;
   }
 };

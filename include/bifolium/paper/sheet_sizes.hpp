@@ -64,6 +64,15 @@ constexpr bool meets(Region row, Region asked) {
   if (asked == Region::anywhere || asked == row) return true;
   return (row == Region::europe && asked != Region::usa) || (asked == Region::europe && row != Region::usa);
 }
+constexpr bool meets(Years row, Years asked) { return row.from <= asked.to && asked.from <= row.to; }
+
+/// The years of the rows that speak for `years`. A list is written down some time after its sizes came into use and some
+/// time before they went out, so rows speak for a generation, 25 years, before and after their own (common practice, no
+/// source).
+constexpr Years years_that_speak_for(Years years) {
+  constexpr int generation = 25, far = 1'000'000; // years as far off as one likes
+  return {years.from > -far ? years.from - generation : years.from, years.to < far ? years.to + generation : years.to};
+}
 
 } // namespace detail
 
@@ -74,7 +83,7 @@ constexpr bool meets(Region row, Region asked) {
 
 /// Whether the row answers the question. Rows with a wrong inch answer none.
 [[nodiscard]] constexpr bool answers(SheetSize const& size, SheetQuery const& query) {
-  return size.years.from <= query.years.to && query.years.from <= size.years.to && // tells most rows apart
+  return detail::meets(size.years, query.years) && // tells most rows apart
          size.trust != Trust::unit_trap && (query.memory || size.trust != Trust::from_memory) &&
          detail::meets(size.region, query.region) &&
          (static_cast<unsigned>(size.use) & static_cast<unsigned>(query.use)) != 0 &&
@@ -151,15 +160,11 @@ public:
 /// All rows that answer: `find_sheets({.name = "royal", .region = Region::britain})`.
 [[nodiscard]] constexpr SheetSizes find_sheets(SheetQuery query) { return {query, false, false}; }
 
-/// The sheets a printer (or writer) of a place and time may have had before him. A list is written down some time after
-/// its sizes came into use and some time before they went out, so rows speak for a generation, 25 years, before and
-/// after their own (common practice, no source). Rows of 1500 and before speak only for the four early sizes.
+/// The sheets a printer (or writer) of a place and time may have had before him, by rows of their own years and of a
+/// generation before and after. Rows of 1500 and before speak only for the four early sizes.
 [[nodiscard]] constexpr SheetSizes usable_for(Years years, Region region, PaperUse use = PaperUse::printing,
                                               bool memory = true) {
-  constexpr int generation = 25, far = 1'000'000; // years as far off as one likes
-  auto const from = years.from > -far ? years.from - generation : years.from;
-  auto const to = years.to < far ? years.to + generation : years.to;
-  return {{{}, {from, to}, region, use, memory}, false, true};
+  return {{{}, detail::years_that_speak_for(years), region, use, memory}, false, true};
 }
 
 } // namespace v0
