@@ -6,6 +6,7 @@
 #include <bifolium/evidence.hpp>
 
 #include "ratios.hpp"
+#include "support/answers.hpp"
 #include "support/observed.hpp"
 #include "support/tsv.hpp"
 
@@ -14,6 +15,8 @@
 #include <benchmark/benchmark.h>
 #include <cmath>
 #include <cstddef>
+#include <random>
+#include <sstream>
 #include <string>
 #include <thread>
 #include <vector>
@@ -192,6 +195,68 @@ void rows_read(benchmark::State& state) {
 }
 BENCHMARK(rows_read)->Unit(benchmark::kMillisecond);
 
+/// A library's catalogue, made up: heights in whole centimetres, as its rules want them, a year and a place. So the same is
+/// asked of many books: of a million rows one in seventeen asks something new.
+std::string const& catalogue() {
+  static auto const text = [] {
+    constexpr char const* places[]{"Paris", "London", "Venice", "Leipzig", "Antwerp", ""};
+    std::mt19937 draw{1755};
+    std::discrete_distribution<std::size_t> format{10, 25, 40, 18, 7};
+    std::normal_distribution<double> spread, year{1700, 80};
+    std::string all = "key\theight_mm\tyear\tplace\ttitle\n";
+    for (int i = 0; i < 1'000'000; ++i) {
+      constexpr double heights[]{32, 22, 18, 15, 11};
+      auto const height = heights[format(draw)] * (1 + 0.08 * spread(draw));
+      all.append(std::to_string(i)).append("\t").append(std::to_string(static_cast<int>(height + 0.5) * 10));
+      all.append("\t").append(std::to_string(std::clamp(static_cast<int>(year(draw)), 1470, 1850)));
+      all.append("\t").append(places[draw() % 6]).append("\tThe title of a book\n");
+    }
+    return all;
+  }();
+  return text;
+}
+
+/// As the filter `name_format` goes about it.
+void catalogue_named(benchmark::State& state) {
+  benchmark::DoNotOptimize(leaf_shapes().size());
+  for (auto _ : state) {
+    std::istringstream in{catalogue()};
+    std::ostringstream out;
+    support::Header const names{*support::header_line(in)};
+    support::Answers answers{
+        names, {"height_mm", "year", "place"}, static_cast<std::size_t>(state.range(0)), [](auto const& question) {
+          auto wrong = question.wrong();
+          auto const observation =
+              observe(support::read_seen([&](std::string_view name) { return question.cell(name); }, wrong));
+          auto const inference = infer_format(*observation);
+          return format_statement(inference).append("\t").append(why(inference));
+        }};
+    answers.write(in, out);
+    benchmark::DoNotOptimize(out.view().size());
+  }
+  state.SetItemsProcessed(state.iterations() * 1'000'000);
+}
+BENCHMARK(catalogue_named)->Arg(1)->Arg(2)->MeasureProcessCPUTime()->UseRealTime()->Unit(benchmark::kMillisecond);
+
+/// The same rows read, checked and written out again, and not asked.
+void catalogue_read(benchmark::State& state) {
+  for (auto _ : state) {
+    std::istringstream in{catalogue()};
+    std::ostringstream out;
+    support::Header const names{*support::header_line(in)};
+    while (auto const line = support::next_line(in)) {
+      auto const cells = support::split(*line);
+      auto wrong = support::too_wide(cells, names.size());
+      benchmark::DoNotOptimize(
+          observe(support::read_seen([&](std::string_view name) { return names.cell(cells, name); }, wrong)));
+      out << support::fitted(cells, names.size()) << '\n';
+    }
+    benchmark::DoNotOptimize(out.view().size());
+  }
+  state.SetItemsProcessed(state.iterations() * 1'000'000);
+}
+BENCHMARK(catalogue_read)->UseRealTime()->Unit(benchmark::kMillisecond);
+
 /// The sheets behind one leaf, for every kind of leaf.
 void leaf_to_sheets(benchmark::State& state) {
   auto const sizes = usable_for({1725, 1725}, Region::britain);
@@ -218,5 +283,9 @@ int main(int count, char** arguments) {
         "reading and checking the row alone", ""},
        {"a row, two threads, processor time of both", "rows_answered/2/process_time", "rows_answered/1/process_time",
         "one thread", "1"},
+       {"a row of a library's catalogue, text to answer", "catalogue_named/1/process_time/real_time",
+        "catalogue_read/real_time", "reading, checking and writing the row alone", "at most 2"},
+       {"the same on two threads, by the clock", "catalogue_named/2/process_time/real_time", "catalogue_read/real_time",
+        "reading, checking and writing the row alone", "at most 2"},
        {"the sheets behind a leaf, for all kinds of leaf", "leaf_to_sheets", nullptr, "", ""}});
 }

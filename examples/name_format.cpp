@@ -3,14 +3,19 @@
 #include <bifolium/core/message.hpp>
 #include <bifolium/evidence.hpp>
 
+#include "support/answers.hpp"
 #include "support/arguments.hpp"
+#include "support/decimal.hpp"
 #include "support/leaf_told.hpp"
 #include "support/observed.hpp"
 #include "support/tsv.hpp"
 
+#include <algorithm>
+#include <cstddef>
 #include <iostream>
 #include <sstream>
 #include <string>
+#include <thread>
 
 using namespace bifolium;
 using namespace support;
@@ -18,7 +23,7 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: name_format [--sheets] [--record] [--columns NAMES] <LEAVES\n"
+    "usage: name_format [--sheets] [--record] [--columns NAMES] [--threads N] <LEAVES\n"
     "Reads TSV with a header; columns in any order, any may be missing or empty, others pass through:\n"
     "  height_mm width_mm type_height_mm\n"
     "  material          laid wove vellum unknown\n"
@@ -41,12 +46,12 @@ constexpr auto usage =
     "  --columns   names the columns, height_mm,width_mm,year, of a piece of a table: there is no header line in it, "
     "and "
     "none\n"
-    "              is written\n";
+    "              is written\n"
+    "  --threads   how many to work with, 1 to 256; otherwise as many as the machine runs at once\n";
 
-/// The cells of an answer. Of a book in two formats the second is the likelier of them alone.
-std::string answer(Inference const& inference) {
+/// The cells of what was inferred. Of a book in two formats the second is the likelier of them alone.
+void tell(std::ostream& cells, Inference const& inference) {
   auto const &best = inference.candidates[0], &second = inference.candidates[1];
-  std::ostringstream cells;
   if (inference.mixed)
     cells << format_statement(inference) << '\t' << inference.mixed->probability << '\t' << best.format << '\t'
           << best.probability * (1 - inference.mixed->probability);
@@ -54,15 +59,58 @@ std::string answer(Inference const& inference) {
     cells << best.format << '\t' << best.probability << '\t' << second.format << '\t' << second.probability;
   cells << '\t' << to_words(inference.certainty) << '\t' << best.sheet_name << '\t'
         << (inference.look_next ? to_words(*inference.look_next) : "") << '\t' << why(inference);
+}
+
+/// The cells of an answer.
+std::string answer(Question const& question, bool sheets, bool record) {
+  auto wrong = question.wrong();
+  auto const seen = read_seen([&](std::string_view name) { return question.cell(name); }, wrong);
+  auto const observation = observe(seen);
+  std::ostringstream cells;
+  if (!wrong.empty() || !observation) {
+    cells << "\t\t\t\t\t\t\t" << (wrong.empty() ? sentence_of(observation.error()) : wrong) << (sheets ? "\t" : "")
+          << (record ? "\t\t" : "");
+    return cells.str();
+  }
+  auto const inference = infer_format(*observation);
+  auto const& best = inference.candidates.front();
+  tell(cells, inference);
+  for (int i = 0; i < observation->warnings(); ++i) cells << "; warning: " << sentence(observation->warning(i));
+  if (sheets) cells << '\t' << sheets_in_a_cell(seen, best.format);
+  if (record) {
+    bool const known = inference.certainty != Certainty::not_determined && !inference.mixed;
+    auto const bounds = period_bounds(period_signs(seen));
+    cells << '\t' << recorded(seen, std::nullopt, known ? std::optional{best.format} : std::nullopt) << '\t';
+    if (auto const year = bounds->earliest()) cells << *year;
+  }
   return cells.str();
+}
+
+/// The columns from which a leaf is read.
+Cells columns_read() {
+  Cells names;
+  std::string wrong;
+  read_seen([&](std::string_view name) { return names.emplace_back(name), std::string{}; }, wrong);
+  return names;
 }
 
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  Arguments const given{argument_count, arguments, {"--sheets", "--record"}, {"--columns"}};
+  Arguments const given{argument_count, arguments, {"--sheets", "--record"}, {"--columns", "--threads"}};
   if (auto const code = given.settled(usage, 0, 0)) return *code;
   bool const sheets = given.has("--sheets"), record = given.has("--record");
+  std::size_t threads = std::max(1U, std::thread::hardware_concurrency());
+  if (auto const number = given.value("--threads")) {
+    auto const read = decimal(*number).value;
+    if (!read || !read->is_whole() || *read < Fraction{1} || *read > Fraction{256}) {
+      std::cerr << usage;
+      return wrong_usage;
+    }
+    threads = static_cast<std::size_t>(read->numerator());
+  }
+  std::ios::sync_with_stdio(false); // nothing here reads or writes by <cstdio>
+  std::cin.tie(nullptr);
   auto const told = given.value("--columns");
   auto const first = told ? std::optional{header_told(*told)} : header_line(std::cin);
   if (!first) {
@@ -73,29 +121,8 @@ int main(int argument_count, char** arguments) {
   if (!told)
     std::cout << *first << "\tformat\tprobability\tsecond\tsecond_probability\tdetermined\tsheet\tlook_next\twhy"
               << (sheets ? "\tsheets" : "") << (record ? "\tsize\tnot_before" : "") << '\n';
-  while (auto const line = next_line(std::cin)) {
-    auto const cells = split(*line);
-    std::cout << fitted(cells, header.size()) << '\t';
-    auto wrong = too_wide(cells, header.size());
-    auto const seen = read_seen([&](std::string_view name) { return header.cell(cells, name); }, wrong);
-    auto const observation = observe(seen);
-    if (!wrong.empty() || !observation) {
-      std::cout << "\t\t\t\t\t\t\t" << (wrong.empty() ? sentence_of(observation.error()) : wrong)
-                << (sheets ? "\t" : "") << (record ? "\t\t" : "") << '\n';
-      continue;
-    }
-    auto const inference = infer_format(*observation);
-    auto const& best = inference.candidates.front();
-    std::cout << answer(inference);
-    for (int i = 0; i < observation->warnings(); ++i) std::cout << "; warning: " << sentence(observation->warning(i));
-    if (sheets) std::cout << '\t' << sheets_in_a_cell(seen, best.format);
-    if (record) {
-      bool const known = inference.certainty != Certainty::not_determined && !inference.mixed;
-      auto const bounds = period_bounds(period_signs(seen));
-      std::cout << '\t' << recorded(seen, std::nullopt, known ? std::optional{best.format} : std::nullopt) << '\t';
-      if (auto const year = bounds->earliest()) std::cout << *year;
-    }
-    std::cout << '\n';
-  }
+  Answers answers{header, columns_read(), threads,
+                  [&](Question const& question) { return answer(question, sheets, record); }};
+  answers.write(std::cin, std::cout);
   return all_done;
 }
