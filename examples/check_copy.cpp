@@ -66,7 +66,7 @@ void tell(Formula const& formula, CopyChecked const& copy) {
     std::cout << '\n';
   }
   for (auto const& leaf : copy.not_in_ideal)
-    std::cout << "not in the ideal copy: " << name(formula, leaf) << ", which the formula takes away\n";
+    std::cout << "not in the ideal copy: " << name(formula, leaf.first) << ", which the formula takes away\n";
   if (copy.backwards)
     std::cout << "every leaf comes before the last: is this a book read from right to left?\n";
   else if (!copy.misplaced.empty())

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Counting, reading and writing formulas, their paper, their leaves, a copy checked against them. What a record says
 /// beside the formula - pagination, extent, signing, the lines of the record - is in headers included by name:
-/// collation/read_pagination.hpp, extent.hpp, read_signing.hpp, record_lines.hpp; bifolium.hpp has them too.
+/// collation/read_pagination.hpp, extent.hpp, read_signing.hpp, record_lines.hpp.
 #pragma once
 
 #include <bifolium/collation/check_copy.hpp>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Formes, sheets and gatherings as text and SVG, and their facts in words. What draws or explains a formula
 /// (drawing/formula_gathering.hpp, drawing/explain_formula.hpp) or a ranking (drawing/explain_ranking.hpp) is included by
-/// name, as it needs all of collation/ or evidence/; bifolium.hpp has it too.
+/// name, as it needs all of collation/ or evidence/.
 #pragma once
 
 #include <bifolium/drawing/book_svg.hpp>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include <bifolium/bifolium.hpp>
+#include <every_header.hpp>
 
 int pages_of_octavo();
 int pages_of_octavo() { return bifolium::impose<bifolium::schemes::octavo>().pages(); }

@@ -1,2 +1,2 @@
 // SPDX-License-Identifier: MIT
-#include <bifolium/bifolium.hpp>
+#include <every_header.hpp>

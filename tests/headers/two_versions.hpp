@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// One source for two units, each with another version of the library: everything that has linkage must have two names.
-#include <bifolium/bifolium.hpp>
-
+#include <every_header.hpp>
 #include <string>
 #include <typeinfo>
 

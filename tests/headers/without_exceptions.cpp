@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Without exceptions and run-time types everything works that gives an Expected; a broken precondition ends the program.
-#include <bifolium/bifolium.hpp>
-
 #include <cstdlib>
+#include <every_header.hpp>
 
 int main() {
   auto const count = bifolium::count_formula("8°: A–K⁸");

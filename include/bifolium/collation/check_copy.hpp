@@ -21,13 +21,13 @@ struct Misplaced {
 };
 /// What a copy shows against the formula.
 struct CopyChecked {
-  std::vector<LeafSpan> wanting{};        ///< leaves of the ideal copy that are not there, in its order
-  std::vector<LeafSpan> repeated{};       ///< leaves that are there again, once for each time beyond the first
-  std::vector<LeafOfBook> not_in_ideal{}; ///< leaves the ideal copy lacks: a cancelled or deleted leaf left in
-  std::vector<Misplaced> misplaced{};     ///< the fewest leaves that, set right, bring all into order
-  std::vector<JointJudged> joints{};      ///< what was seen of joined leaves, in the order given, against the formula
-  std::int64_t leaves_ideal{};            ///< leaves of the ideal copy
-  std::int64_t leaves_present{}; ///< leaves of this copy, repeated ones and those not in the ideal copy included
+  std::vector<LeafSpan> wanting{};      ///< leaves of the ideal copy that are not there, in its order
+  std::vector<LeafSpan> repeated{};     ///< leaves that are there again, once for each time beyond the first
+  std::vector<LeafSpan> not_in_ideal{}; ///< leaves the ideal copy lacks: a cancelled or deleted leaf left in
+  std::vector<Misplaced> misplaced{};   ///< the fewest leaves that, set right, bring all into order
+  std::vector<JointJudged> joints{};    ///< what was seen of joined leaves, in the order given, against the formula
+  std::int64_t leaves_ideal{};          ///< leaves of the ideal copy
+  std::int64_t leaves_present{};        ///< leaves of this copy, repeated ones and those not in the ideal copy included
   bool backwards{}; ///< every leaf comes before the last: a book read from right to left, collated from the back?
   /// Nothing is wanting; leaves may still be misplaced, repeated or too many.
   [[nodiscard]] bool complete() const noexcept { return wanting.empty(); }
@@ -94,16 +94,17 @@ public:
 };
 
 /// Which of the spans stand in order, the last of them first: the choice that leaves most leaves in place.
-inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
+inline List<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
   struct Chain { // the best that ends with span `span`; kept so that both `to` and `leaves` rise
     std::int64_t to{}, leaves{};
     std::size_t span{};
   };
   constexpr auto none = static_cast<std::size_t>(-1);
   List<Chain> best;
-  std::vector<std::size_t> before(spans.size(), none);
+  List<std::size_t> before; // what each follows
   for (std::size_t s = 0; s < spans.size(); ++s) {
     auto leaves = spans[s].leaves();
+    before.push_back(none);
     if (auto const i = first_to_reach(best, spans[s].from); i > 0) {
       before[s] = best[i - 1].span;
       leaves += best[i - 1].leaves;
@@ -114,7 +115,7 @@ inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
     while (end < best.size() && best[end].leaves < leaves) ++end;
     put(best, i, end, Chain{spans[s].to, leaves, s});
   }
-  std::vector<std::size_t> kept;
+  List<std::size_t> kept;
   if (best.empty()) return kept;
   for (auto s = best.back().span; s != none; s = before[s]) kept.push_back(s);
   return kept;
@@ -134,7 +135,7 @@ inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
   bool joined = false; // nothing else stands between the last of `found` and what comes
   for (auto const& span : present) {
     if (!span.in_ideal()) {
-      result.not_in_ideal.push_back(span.first);
+      result.not_in_ideal.push_back(span);
       result.leaves_present += 1;
       joined = false;
       continue;
@@ -165,7 +166,8 @@ inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
   numbers.gaps(result.leaves_ideal, [&](std::int64_t from, std::int64_t to) {
     result.wanting.push_back(span_of_numbers(formula, from, to));
   });
-  for (auto const& one : seen) result.joints.push_back(judge(formula, one));
+  result.joints = std::vector<JointJudged>(seen.size());
+  for (std::size_t i = 0; i < seen.size(); ++i) result.joints[i] = judge(formula, seen[i]);
   return result;
 }
 

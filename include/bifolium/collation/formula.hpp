@@ -6,6 +6,7 @@
 
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/list.hpp>
 #include <bifolium/fold/format.hpp>
 #include <bifolium/leaf/signature_run.hpp>
 
@@ -72,9 +73,10 @@ public:
   [[nodiscard]] int leaves_folded(GatheringAt at) const { return checked(at).leaves.at(at.index); }
 
   friend bool operator==(Formula const& a, Formula const& b) {
-    return a.runs_ == b.runs_ && a.changes_ == b.changes_ && a.notes_ == b.notes_ && a.format_ == b.format_ &&
-           a.second_format_ == b.second_format_ && a.paper_class_ == b.paper_class_ && a.signing_ == b.signing_ &&
-           a.tail_ == b.tail_ && a.letters_ == b.letters_;
+    return detail::same_values(a.runs_, b.runs_) && detail::same_values(a.changes_, b.changes_) &&
+           detail::same_values(a.notes_, b.notes_) && a.format_ == b.format_ && a.second_format_ == b.second_format_ &&
+           a.paper_class_ == b.paper_class_ && a.signing_ == b.signing_ && a.tail_ == b.tail_ &&
+           a.letters_ == b.letters_;
   }
 
 private:

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/collation/scan_pagination.hpp>
+#include <bifolium/core/list.hpp>
 #include <bifolium/core/put.hpp>
 
 namespace bifolium {
@@ -11,7 +12,7 @@ inline namespace v0 {
 namespace detail {
 
 class PageFaultScanner : protected PaginationScanner {
-  std::vector<std::size_t> misprint_at_{}; // the bytes where the misprints are stated
+  List<std::size_t> misprint_at_{}; // the bytes where the misprints are stated
 
 protected:
   using PaginationScanner::PaginationScanner;

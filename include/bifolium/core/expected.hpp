@@ -9,7 +9,7 @@
 
 #include <cstddef>
 #include <cstdint>
-#include <optional>
+#include <new>
 #include <type_traits>
 
 namespace bifolium {
@@ -78,7 +78,38 @@ template <class T> struct Room<T, false, true> {
   constexpr T& operator*() { return value; }
 };
 
-template <class T> struct Room<T, false, false> : std::optional<T> { using std::optional<T>::optional; };
+template <class T> struct Room<T, false, false> {
+  union {
+    char nothing;
+    T value;
+  };
+  bool there{false};
+
+  Room() noexcept : nothing{} {}
+  Room(T&& held) : value(static_cast<T&&>(held)), there{true} {}
+  Room(Room&& other) : nothing{}, there{other.there} {
+    if (there) ::new (static_cast<void*>(&value)) T(static_cast<T&&>(other.value));
+  }
+  Room(Room const& other) requires std::is_copy_constructible_v<T> : nothing{}, there{other.there} {
+    if (there) ::new (static_cast<void*>(&value)) T(other.value);
+  }
+  Room& operator=(Room other) {
+    clear();
+    if (other.there) ::new (static_cast<void*>(&value)) T(static_cast<T&&>(other.value));
+    there = other.there;
+    return *this;
+  }
+  ~Room() { clear(); }
+  explicit operator bool() const { return there; }
+  T const& operator*() const { return value; }
+  T& operator*() { return value; }
+
+private:
+  void clear() {
+    if (there) value.~T();
+    there = false;
+  }
+};
 
 } // namespace detail
 

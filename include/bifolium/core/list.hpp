@@ -59,6 +59,14 @@ public:
   [[nodiscard]] T& back() { return first_[size_ - 1]; }
 };
 
+/// Whether two rows hold the same values. As for == of two vectors, which takes three more templates a type.
+template <class Values> constexpr bool same_values(Values const& a, Values const& b) {
+  if (a.size() != b.size()) return false;
+  for (std::size_t i = 0; i < a.size(); ++i)
+    if (!(a[i] == b[i])) return false;
+  return true;
+}
+
 } // namespace detail
 } // namespace v0
 } // namespace bifolium

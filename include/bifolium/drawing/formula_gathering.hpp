@@ -19,7 +19,7 @@ class GatheringOfFormula {
   Formula const& formula_;
   GatheringAt at_;
   DrawnGathering drawn_{};
-  std::vector<LeafOfBook> leaves_{};
+  List<LeafOfBook> leaves_{};
 
   [[nodiscard]] int find(LeafOfBook const& leaf) const {
     for (std::size_t i = 0; i < leaves_.size(); ++i)
@@ -154,7 +154,7 @@ public:
         if (within(one.leaves)) add_note(here, "misbound");
     }
     for (auto const& extra : copy.not_in_ideal)
-      if (auto const i = find(extra); i >= 0) leaf(i).state = LeafFate::left_in;
+      if (auto const i = find(extra.first); i >= 0) leaf(i).state = LeafFate::left_in;
     for (auto const& joint : copy.joints) {
       if (joint.agrees) continue;
       auto const i = find(joint.seen.first);

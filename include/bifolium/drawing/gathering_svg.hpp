@@ -51,11 +51,13 @@ struct DrawnGathering {
 /// pre: 1 to 4096 leaves.
 inline DrawnGathering regular_gathering(std::string_view signature, int leaves) {
   leaves = Gathering<>{leaves}.leaves();
-  DrawnGathering drawn{std::string{"Gathering "}.append(signature), {}};
+  DrawnGathering drawn{std::string{"Gathering "}.append(signature),
+                       std::vector<DrawnLeaf>(static_cast<std::size_t>(leaves))};
   for (int k = 1; k <= leaves; ++k) {
     auto const mate = leaves + 1 - k;
-    drawn.leaves.push_back({std::string{signature}.append(std::to_string(k)),
-                            mate == k ? LeafFate::single : LeafFate::present, mate == k ? -1 : mate - 1});
+    drawn.leaves[static_cast<std::size_t>(k - 1)] = {std::string{signature}.append(std::to_string(k)),
+                                                     mate == k ? LeafFate::single : LeafFate::present,
+                                                     mate == k ? -1 : mate - 1};
   }
   return drawn;
 }

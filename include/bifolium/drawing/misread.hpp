@@ -52,12 +52,13 @@ inline std::vector<PageRead> pages_met(Imposition<> const& printed, Fold<> const
   for (int s = 0; s < printed.sheets(); ++s)
     if (printed.rows(s) != folded.sheet(s).rows || printed.columns(s) != folded.sheet(s).columns)
       broken("a sheet is folded by another grid than it was printed by");
-  std::vector<PageRead> met;
+  std::vector<PageRead> met(static_cast<std::size_t>(folded.gathering(gathering).pages()));
+  std::size_t page = 0;
   for (int k = 1; k <= folded.gathering(gathering).leaves(); ++k) {
     auto const cell = folded.cell({gathering, folded.gathering(gathering).leaf(k)});
     auto const below = printed.outer(cell.row, cell.column, cell.sheet);
     auto const above = detail::printed_above(printed, cell.sheet, cell.row, cell.column, slip);
-    auto const add = [&](Standing s) { met.push_back({s.page, (s.head == Head::far) == cell.head_far}); };
+    auto const add = [&](Standing s) { met[page++] = {s.page, (s.head == Head::far) == cell.head_far}; };
     add(cell.recto_down ? below : above);
     add(cell.recto_down ? above : below);
   }

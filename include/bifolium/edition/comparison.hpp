@@ -148,10 +148,10 @@ class Comparer {
   /// The ways from the least to the most by some figure; equal ones stay as they were.
   template <class Figure> [[nodiscard]] std::vector<std::size_t> sorted_by(Figure figure) const {
     List<Fraction> figures;
-    std::vector<std::size_t> order;
+    std::vector<std::size_t> order(ways_.size());
     for (std::size_t i = 0; i < ways_.size(); ++i) {
       figures.push_back(figure(i));
-      order.push_back(i);
+      order[i] = i;
       for (auto k = i; k > 0 && figures[order[k]] < figures[order[k - 1]]; --k) {
         auto const moved = order[k];
         order[k] = order[k - 1];

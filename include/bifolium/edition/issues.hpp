@@ -38,11 +38,12 @@ inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& is
   auto const price_of_forme = edition.price_of_forme, price_of_token = edition.price_of_token;
   edition.price_of_forme = {};
   edition.price_of_token = {};
-  IssuesBill all;
+  IssuesBill all{.issues = std::vector<Bill>(issues.size())};
   detail::Fits fits;
   std::int64_t impressions = 0, cost = 0;
   bool priced = price_of_forme.has_value() || price_of_token.has_value();
-  for (auto const& issue : issues) {
+  for (std::size_t i = 0; i < issues.size(); ++i) {
+    auto const& issue = issues[i];
     edition.copies = issue.copies;
     edition.overs_percent = issue.overs_percent;
     edition.overplus = issue.overplus;
@@ -51,7 +52,7 @@ inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& is
     edition.price_of_ream = issue.price_of_ream;
     auto const bill = reckon(edition);
     if (!bill) return bill.error();
-    all.issues.push_back(*bill);
+    all.issues[i] = *bill;
     all.formes = bill->plan.formes();
     all.sheets = {fits(checked_add(all.sheets.low, bill->sheets.low)),
                   fits(checked_add(all.sheets.planned, bill->sheets.planned)),

@@ -148,10 +148,10 @@ inline std::vector<NamedOrigin> named_origins(LeafShape const& shape, LeafSize<m
 /// of the place and time fits, for their least sheet.
 inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSizes const& sizes,
                                             LossLimits const& limits, ChainLines seen = ChainLines::unknown) {
-  std::vector<LeafOrigin> origins;
-  origins.reserve(leaf_shapes().size());
-  for (auto const& shape : leaf_shapes())
-    origins.push_back({&shape, sheet_implied(shape.lay, leaf), named_origins(shape, leaf, sizes, limits, seen)});
+  auto const shapes = leaf_shapes();
+  std::vector<LeafOrigin> origins(shapes.size());
+  for (std::size_t i = 0; i < shapes.size(); ++i)
+    origins[i] = {&shapes[i], sheet_implied(shapes[i].lay, leaf), named_origins(shapes[i], leaf, sizes, limits, seen)};
   return origins;
 }
 

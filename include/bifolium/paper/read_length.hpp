@@ -20,11 +20,11 @@ struct Quotient {
 };
 
 struct UnitWord {
-  std::string_view word;
+  char const* word; // not measured before it is compared
   double num, den;
   bool pouces, lignes;
 };
-template <class Unit> constexpr UnitWord unit_word(std::string_view word) {
+template <class Unit> constexpr UnitWord unit_word(char const* word) {
   return {word, static_cast<double>(Unit::num), static_cast<double>(Unit::den), std::is_same_v<Unit, ParisInch>,
           std::is_same_v<Unit, ParisLine>};
 }
@@ -168,7 +168,7 @@ public:
     auto word = text_.substr(at_, end - at_);
     if (word.size() > 1 && word.back() == '.') word.remove_suffix(1);
     for (auto const& known : words)
-      if (known.word == word) {
+      if (word == known.word) {
         unit = known;
         at_ = end;
         return true;
