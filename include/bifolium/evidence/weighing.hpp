@@ -112,6 +112,16 @@ class Weighing {
             prior * size.together * marks * gathering * schemes.together,
             {size.size, 1, marks, gathering, size.type, schemes.edges, schemes.hole, schemes.leaves}};
   }
+  /// The same over all periods, but for chain lines.
+  struct WeighedInAll {
+    double prior{};
+    std::array<double, sign_count> likelihood{}; ///< of each sign by itself, weighted by the prior
+
+    void add(Weighed const& period) {
+      prior += period.prior;
+      for (std::size_t i = 0; i < sign_count; ++i) likelihood[i] += period.prior * period.alone[i];
+    }
+  };
   /// Names the sheet that explains the kind best in the period. `found` keeps it for the other readings; 0: not yet found.
   void name_sheet(Tally& tally, std::size_t p, std::array<std::size_t, count>& found) const {
     auto const& sheets = early_[p] ? early_sheets_ : later_sheets_;
@@ -125,10 +135,12 @@ class Weighing {
   }
   /// Adds a kind of leaf, as weighed in each period, to one reading.
   void add(Reading& reading, LeafShape const& shape, std::array<Weighed, count> const& weighed,
-           std::array<SchemesSay, count> const& schemes, SchemesAsked const& asked,
+           WeighedInAll const& in_all, std::array<SchemesSay, count> const& schemes, SchemesAsked const& asked,
            std::array<std::size_t, count>& sheets_found) const {
     auto& tally = reading.tallies[shape.format_number];
     reading.formats = (std::max)(reading.formats, shape.format_number + 1);
+    tally.prior += in_all.prior;
+    for (std::size_t i = 0; i < sign_count; ++i) tally.likelihood[i] += in_all.likelihood[i];
     MarkTrust mark_trust;
     double most = -1;
     std::size_t best = 0;
@@ -138,9 +150,7 @@ class Weighing {
       auto const& here = weighed[p];
       auto const chains = chains_likelihood(shape, reading.chain_lines, trust.chains);
       auto const together = here.together * chains;
-      tally.prior += here.prior;
       tally.together += together;
-      for (std::size_t i = 0; i < sign_count; ++i) tally.likelihood[i] += here.prior * here.alone[i];
       tally.likelihood[static_cast<std::size_t>(Sign::chain_lines)] += here.prior * (chains - 1);
       tally.vertical += together * (shape.chain_lines == ChainLines::vertical ? trust.chains : 1 - trust.chains);
       mark_trust.add(trust, together);
@@ -215,12 +225,15 @@ public:
       auto const schemes = schemes_asked.ask(shape);
       auto const early = any_incunables_ ? gathered(shape, true) : 0, late = any_others_ ? gathered(shape, false) : 0;
       std::array<Weighed, count> weighed;
-      for (std::size_t p = 0; p < count; ++p)
-        if (early_[p] || later_[p])
-          weighed[p] = weigh(p, shape, marks[trusts_.of(p)], periods_[p].priors.incunables ? early : late,
-                             schemes[schemes_asked.answer_for(p)]);
+      WeighedInAll in_all;
+      for (std::size_t p = 0; p < count; ++p) {
+        if (!early_[p] && !later_[p]) continue;
+        weighed[p] = weigh(p, shape, marks[trusts_.of(p)], periods_[p].priors.incunables ? early : late,
+                           schemes[schemes_asked.answer_for(p)]);
+        in_all.add(weighed[p]);
+      }
       std::array<std::size_t, count> sheets_found{};
-      for (auto& reading : readings) add(reading, shape, weighed, schemes, schemes_asked, sheets_found);
+      for (auto& reading : readings) add(reading, shape, weighed, in_all, schemes, schemes_asked, sheets_found);
     }
   }
 };
