@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/collation/parts.hpp>
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/problem.hpp>
 #include <bifolium/core/utf8.hpp>
 
@@ -41,9 +42,7 @@ class CountScanner {
     auto const from = i;
     for (;;) {
       std::size_t bytes = 1;
-      int const digit = style == Style::raised         ? raised_digit(i, bytes)
-                        : at(i) >= '0' && at(i) <= '9' ? at(i) - '0'
-                                                       : -1;
+      int const digit = style == Style::raised ? raised_digit(i, bytes) : is_digit(at(i)) ? at(i) - '0' : -1;
       if (digit < 0) break;
       if (value <= most_leaves_in_gathering) value = value * 10 + digit;
       i += bytes;
@@ -93,8 +92,7 @@ class CountScanner {
   }
   /// A caret here begins another mark (^2A) and does not close this count (8^).
   [[nodiscard]] constexpr bool goes_on_raised(std::size_t i) const noexcept {
-    auto const c = static_cast<unsigned char>(at(i));
-    return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'z') || c >= 0xC2;
+    return is_digit(at(i)) || is_small(at(i)) || static_cast<unsigned char>(at(i)) >= 0xC2;
   }
 
 public:
@@ -103,7 +101,7 @@ public:
   /// The count at byte `i`. `line`: it may stand on the line; `hyphens`: 8-6 may be an alternation.
   [[nodiscard]] constexpr CountScan scan(std::size_t i, bool line, bool hyphens) {
     char const c = at(i);
-    if (c >= '0' && c <= '9') {
+    if (is_digit(c)) {
       if (!line) return scan_;
       scan_.flat = true;
       numbers(i, Style::line, hyphens);
@@ -130,7 +128,7 @@ public:
         if (!number(more, Style::line)) break;
         i = more;
       }
-    } else if (c == '(' && at(i + 1) >= '0' && at(i + 1) <= '9') {
+    } else if (c == '(' && is_digit(at(i + 1))) {
       ++i;
       numbers(i, Style::line, false);
       if (at(i) == ')')

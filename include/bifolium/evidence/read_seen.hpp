@@ -3,6 +3,7 @@
 /// leaves of one gathering show.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/evidence/seen_words.hpp>
@@ -40,8 +41,7 @@ struct SeenScan {
   constexpr std::optional<int> number() {
     int n = 0;
     auto const start = at;
-    for (; at < text.size() && text[at] >= '0' && text[at] <= '9' && at - start < 5; ++at)
-      n = n * 10 + (text[at] - '0');
+    for (; at < text.size() && is_digit(text[at]) && at - start < 5; ++at) n = n * 10 + (text[at] - '0');
     if (at == start || at - start > 4) return at = start, std::nullopt;
     return n;
   }
@@ -131,7 +131,7 @@ constexpr Expected<LeavesSeen> read_leaves_seen(std::string_view text) {
     for (;;) {
       scan.skip_blanks();
       auto end = scan.at;
-      while (end < text.size() && ((text[end] >= 'a' && text[end] <= 'z') || text[end] == '-')) ++end;
+      while (end < text.size() && (detail::is_small(text[end]) || text[end] == '-')) ++end;
       auto const word = text.substr(scan.at, end - scan.at);
       if (word.empty()) break;
       if (auto const mark = detail::find_word<MarkPlace>(word); mark && leaves[i].mark == MarkPlace::unknown)

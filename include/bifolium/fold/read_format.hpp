@@ -3,6 +3,7 @@
 /// sheet, not determined. What the word does not settle stays unsettled: a broadside may be half a sheet.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/fold/format.hpp>
@@ -25,16 +26,13 @@ inline constexpr std::array single_sheet_words{"single sheet"sv, "s.sh."sv,     
                                                "bdsde"sv,        "broadside"sv, "broadsheet"sv};
 inline constexpr std::array not_determined_words{"format not determined"sv, "not determined"sv, "undetermined"sv};
 
-constexpr char lower(char c) noexcept { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
-constexpr bool is_word_character(char c) noexcept {
-  return (lower(c) >= 'a' && lower(c) <= 'z') || (c >= '0' && c <= '9');
-}
+constexpr bool is_word_character(char c) noexcept { return is_latin_letter(c) || is_digit(c); }
 
 /// `text` begins with `word`, case apart, and the word does not run on: vigesimo is not vigesimo-quarto.
 constexpr bool begins_with_word(std::string_view text, std::string_view word) noexcept {
   if (word.empty() || text.size() < word.size()) return false;
   for (std::size_t i = 0; i < word.size(); ++i)
-    if (lower(text[i]) != lower(word[i])) return false;
+    if (small_letter(text[i]) != small_letter(word[i])) return false;
   auto const after = text.substr(word.size());
   if (after.empty() || word.back() == '.') return true;
   bool const hyphenated = after[0] == '-' && after.size() > 1 && is_word_character(after[1]);
@@ -56,7 +54,7 @@ struct FormatScan {
   /// A whole number up to 999; 0 when there is none.
   constexpr int number() {
     int n = 0;
-    for (; at < text.size() && text[at] >= '0' && text[at] <= '9'; ++at) n = n < 1000 ? n * 10 + (text[at] - '0') : n;
+    for (; at < text.size() && is_digit(text[at]); ++at) n = n < 1000 ? n * 10 + (text[at] - '0') : n;
     return n;
   }
   /// What makes a figure a format: a degree sign, or one of the endings of the Latin ordinals run on to it.
@@ -67,7 +65,7 @@ struct FormatScan {
     return false;
   }
   constexpr Room<Shape> shape() {
-    if (at >= text.size() || lower(text[at]) < 'a') return {};
+    if (at >= text.size() || small_letter(text[at]) < 'a') return {};
     for (auto const& words : shape_words)
       if (take(words.word)) return words.shape;
     return {};
@@ -89,11 +87,11 @@ constexpr std::optional<Format> read_format_word(FormatScan& scan) {
 
 constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
   auto const start = scan.at;
-  auto const at_letter = [&] { return scan.at < scan.text.size() && lower(scan.text[scan.at]) >= 'a'; };
+  auto const at_letter = [&] { return scan.at < scan.text.size() && small_letter(scan.text[scan.at]) >= 'a'; };
   if (at_letter())
     if (auto const format = read_format_word(scan)) return format;
   auto const rest = scan.rest();
-  bool const french = rest.size() > 3 && lower(rest[0]) == 'i' && lower(rest[1]) == 'n' && rest[2] == '-';
+  bool const french = rest.size() > 3 && small_letter(rest[0]) == 'i' && small_letter(rest[1]) == 'n' && rest[2] == '-';
   if (french) {
     scan.at += 3;
     if (at_letter())

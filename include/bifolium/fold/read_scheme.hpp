@@ -15,6 +15,7 @@
 /// names and cuts; whether creases meet the paper and the leaves make gatherings is found out by `fold`.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/fold/scheme_words.hpp>
 
 namespace bifolium {
@@ -44,7 +45,7 @@ class SchemeReader : SchemeWords {
   /// word_ is a name: a letter, then letters, figures or underlines, and none of the reserved words.
   constexpr bool is_name() {
     if (word_ == "page" || word_ == "under") return fail(Problem::name_is_reserved);
-    bool good = !word_.empty() && lower(word_[0]) >= 'a' && lower(word_[0]) <= 'z';
+    bool good = !word_.empty() && is_latin_letter(word_[0]);
     for (char c : word_) good = good && (is_word_character(c) || c == '_');
     if (!good) return fail(word_.empty() ? Problem::text_ends : Problem::name_expected);
     return word_.size() <= Scheme::longest_name || fail(Problem::name_too_long, Scheme::longest_name);

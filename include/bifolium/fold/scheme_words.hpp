@@ -3,6 +3,7 @@
 /// fold/read_scheme.hpp.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/fold/scheme.hpp>
 
@@ -64,7 +65,7 @@ protected:
     if (!next()) return fail(Problem::text_ends);
     value = 0;
     for (char c : word_) {
-      if (c < '0' || c > '9') return fail(Problem::not_a_number);
+      if (!is_digit(c)) return fail(Problem::not_a_number);
       value = value * 10 + (c - '0');
       if (value > most) return fail(Problem::number_too_large, most);
     }

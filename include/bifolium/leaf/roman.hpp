@@ -4,6 +4,7 @@
 /// in "iiiv" the numeral is iii, and what the v means is for the caller to say (the verso of leaf three).
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/broken.hpp>
 #include <bifolium/core/short_text.hpp>
 
@@ -29,7 +30,7 @@ struct RomanNumeral {
   std::size_t at = 0;
   auto const small = [&](std::size_t i) {
     char const c = i < text.size() ? text[i] : '\0';
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+    return detail::small_letter(c);
   };
   RomanNumeral found;
   for (std::size_t p = 0; p < 4; ++p) {

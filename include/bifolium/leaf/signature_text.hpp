@@ -4,6 +4,7 @@
 /// pieces: leaf/scan_signature.hpp.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/problem.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/leaf/signature.hpp>
@@ -14,12 +15,6 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-
-constexpr bool is_digit(char c) noexcept { return c >= '0' && c <= '9'; }
-constexpr bool is_capital(char c) noexcept { return c >= 'A' && c <= 'Z'; }
-constexpr bool is_small(char c) noexcept { return c >= 'a' && c <= 'z'; }
-constexpr bool is_latin_letter(char c) noexcept { return is_capital(c) || is_small(c); }
-constexpr char small_letter(char c) noexcept { return is_capital(c) ? static_cast<char>(c - 'A' + 'a') : c; }
 
 /// A symbol may be anything that is set as type and means nothing else in a formula.
 constexpr bool is_signature_symbol(char32_t c) noexcept {

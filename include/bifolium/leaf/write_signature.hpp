@@ -12,11 +12,8 @@ inline namespace v0 {
 /// The signature as bibliographers write it: 2B, ²πA, [par.]. At most 64 bytes.
 constexpr ShortText<64> to_text(Signature const& signature) {
   ShortText<64> text;
-  signature.spell(
-      [&](char const* bytes, std::size_t size) {
-        text.append(bytes, size);
-      },
-      [&](int figure) { text.append(raised(figure)); });
+  signature.spell([&](char const* bytes, std::size_t size) { text.append(bytes, size); },
+                  [&](int figure) { text.append(raised(figure)); });
   return text;
 }
 

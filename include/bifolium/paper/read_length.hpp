@@ -4,6 +4,7 @@
 /// every standard library reads a floating number without a locale or an allocation.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/paper/length.hpp>
@@ -40,7 +41,7 @@ class LengthReader {
     if (problem_ == Problem::none) problem_ = problem, problem_at_ = where;
     return false;
   }
-  constexpr bool digit() const { return at_ < text_.size() && text_[at_] >= '0' && text_[at_] <= '9'; }
+  constexpr bool digit() const { return at_ < text_.size() && is_digit(text_[at_]); }
   constexpr bool take(char c) { return at_ < text_.size() && text_[at_] == c && (++at_, true); }
 
   /// Digits, onto what `number` holds already; at most 12, so that every product to come stays exact or nearly so.
@@ -163,7 +164,7 @@ public:
     skip_blanks();
     if (done()) return fail(Problem::unit_missing, 0);
     auto end = at_;
-    while (end < text_.size() && !is_blank(decode(text_, end).value) && !(text_[end] >= '0' && text_[end] <= '9'))
+    while (end < text_.size() && !is_blank(decode(text_, end).value) && !is_digit(text_[end]))
       end += decode(text_, end).bytes;
     auto word = text_.substr(at_, end - at_);
     if (word.size() > 1 && word.back() == '.') word.remove_suffix(1);
@@ -202,7 +203,7 @@ public:
     auto const here = reader.at();
     detail::Quotient number;
     detail::UnitWord unit{};
-    if (pouces && !(text[here] >= '0' && text[here] <= '9')) return reader.error(Problem::text_goes_on, here);
+    if (pouces && !detail::is_digit(text[here])) return reader.error(Problem::text_goes_on, here);
     if (!reader.number(number) || !reader.unit(unit)) return reader.error();
     if (pouces && !unit.lignes) return reader.error(Problem::text_goes_on, here);
     detail::Quotient const length{number.above * unit.num, number.below * unit.den};
