@@ -3,10 +3,10 @@
 // its size is recorded, what its paper says of the date, the formes of the likely scheme, leaves and sheets of its formula,
 // paper and presswork for the edition. README.md tells what a record looks like.
 #include <bifolium/bifolium.hpp>
-#include <bifolium/collation/extent.hpp>
-#include <bifolium/collation/read_pagination.hpp>
-#include <bifolium/collation/read_signing.hpp>
-#include <bifolium/collation/record_lines.hpp>
+#include <bifolium/record/extent.hpp>
+#include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/read_signing.hpp>
+#include <bifolium/record/record_lines.hpp>
 
 #include "support/arguments.hpp"
 #include "support/book.hpp"

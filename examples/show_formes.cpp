@@ -2,8 +2,8 @@
 // Shows where the pages of a scheme stand in its formes, as the type lies on the stone.
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing/forme_svg.hpp>
-#include <bifolium/drawing/forme_text.hpp>
 #include <bifolium/drawing/sheet_svg.hpp>
+#include <bifolium/explain/forme_text.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>
 #include <bifolium/paper/sheet_sizes.hpp>

@@ -3,13 +3,13 @@
 // nothing, below nothing, the ends of the type. What holds there follows from the function's own words. (constructed)
 // Numbers inside of structures are tried beside the readers and reckoners that take them.
 #include <bifolium/bifolium.hpp>
-#include <bifolium/collation/extent.hpp>
-#include <bifolium/collation/read_pagination.hpp>
-#include <bifolium/collation/read_signing.hpp>
-#include <bifolium/collation/record_lines.hpp>
-#include <bifolium/drawing/explain_formula.hpp>
-#include <bifolium/drawing/explain_ranking.hpp>
 #include <bifolium/drawing/formula_gathering.hpp>
+#include <bifolium/explain/explain_formula.hpp>
+#include <bifolium/explain/explain_ranking.hpp>
+#include <bifolium/record/extent.hpp>
+#include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/read_signing.hpp>
+#include <bifolium/record/record_lines.hpp>
 
 #include "check.hpp"
 

@@ -4,8 +4,8 @@
 // its stub. Such a leaf, a cancel, is joined to nothing: its old conjugate holds the stub.
 #include <bifolium/collation.hpp>
 #include <bifolium/drawing.hpp>
-#include <bifolium/drawing/explain_formula.hpp>
 #include <bifolium/drawing/formula_gathering.hpp>
+#include <bifolium/explain/explain_formula.hpp>
 #include <bifolium/fold.hpp>
 
 #include <iostream>

@@ -3,8 +3,8 @@
 // its halves. Every fold turns them with the leaf, so a book whose formes nobody saw still shows how it was folded.
 // Hold no leaf against the light that does not want to open: look, do not force.
 #include <bifolium/drawing.hpp>
-#include <bifolium/drawing/explain_ranking.hpp>
 #include <bifolium/evidence.hpp>
+#include <bifolium/explain/explain_ranking.hpp>
 #include <bifolium/fold.hpp>
 
 #include <iostream>

@@ -3,11 +3,13 @@
 #pragma once
 
 #include <bifolium/edition/arrangement.hpp>
+#include <bifolium/edition/arranging.hpp>
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/edition/casting_off.hpp>
 #include <bifolium/edition/comparison.hpp>
 #include <bifolium/edition/issues.hpp>
+#include <bifolium/edition/make_up.hpp>
+#include <bifolium/edition/plan.hpp>
 #include <bifolium/edition/plan_formula.hpp>
 #include <bifolium/edition/presswork.hpp>
 #include <bifolium/edition/standing_type.hpp>
-#include <bifolium/edition/working.hpp>

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: MIT
-/// Everything in evidence/: what a leaf shows, the format it argues for, and how its size is recorded.
+/// Everything in evidence/: what a leaf shows, and the format, the sheets and the dates it argues for.
 #pragma once
 
-#include <bifolium/evidence/height_scale.hpp>
+#include <bifolium/evidence/assumptions.hpp>
 #include <bifolium/evidence/infer.hpp>
+#include <bifolium/evidence/inference.hpp>
 #include <bifolium/evidence/leaf_origin.hpp>
-#include <bifolium/evidence/measure.hpp>
+#include <bifolium/evidence/leaf_shape.hpp>
 #include <bifolium/evidence/observation.hpp>
+#include <bifolium/evidence/paper_dates.hpp>
+#include <bifolium/evidence/parameters.hpp>
 #include <bifolium/evidence/period.hpp>
+#include <bifolium/evidence/priors.hpp>
 #include <bifolium/evidence/read_seen.hpp>
-#include <bifolium/evidence/recording.hpp>
-#include <bifolium/evidence/words.hpp>
+#include <bifolium/evidence/seen.hpp>

@@ -2,7 +2,7 @@
 // Drawings as XML and as pictures: escaping, numbers, nothing outside the page, no two labels on each other; and the
 // explanations, checked as facts against what the manuals say of the same sheets.
 #include <bifolium/drawing.hpp>
-#include <bifolium/drawing/explain_formula.hpp>
+#include <bifolium/explain/explain_formula.hpp>
 #include <bifolium/fold.hpp>
 
 #include "check.hpp"

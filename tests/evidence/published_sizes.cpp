@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Published tables of sheets, leaves and formats, put to the folding of sheets: where they agree, and where they are wrong.
-#include <bifolium/evidence/height_scale.hpp>
 #include <bifolium/evidence/infer.hpp>
 #include <bifolium/evidence/leaf_origin.hpp>
+#include <bifolium/record/height_scale.hpp>
 
 #include "check.hpp"
 #include "data.hpp"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Any bytes as a statement of pagination or foliation: what is read is written so that it reads back as the same pages.
-#include <bifolium/collation/read_pagination.hpp>
-#include <bifolium/collation/write_pagination.hpp>
+#include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/write_pagination.hpp>
 
 #include "must.hpp"
 

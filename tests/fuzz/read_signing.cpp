@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Any bytes as a statement of signing: what is read is written so that it reads back as the same statement.
-#include <bifolium/collation/read_signing.hpp>
-#include <bifolium/collation/write_signing.hpp>
+#include <bifolium/record/read_signing.hpp>
+#include <bifolium/record/write_signing.hpp>
 
 #include "must.hpp"
 

@@ -2,11 +2,11 @@
 // Every public value type: how large it is, whether it may be copied byte by byte, and which operators it has. A row that no
 // longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
 #include <bifolium/bifolium.hpp>
-#include <bifolium/collation/extent.hpp>
-#include <bifolium/collation/read_pagination.hpp>
-#include <bifolium/collation/read_signing.hpp>
-#include <bifolium/collation/record_lines.hpp>
 #include <bifolium/paper/sheet_size_sources.hpp>
+#include <bifolium/record/extent.hpp>
+#include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/read_signing.hpp>
+#include <bifolium/record/record_lines.hpp>
 
 #include "check.hpp"
 

@@ -3,7 +3,7 @@
 /// answer is that of read_formula. Works in constant expressions.
 #pragma once
 
-#include <bifolium/collation/scan_formula.hpp>
+#include <bifolium/collation/detail/scan_formula.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -49,7 +49,7 @@ public:
   [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_; }
   /// "Royal", "median"; empty when not stated.
   [[nodiscard]] std::string const& paper_class() const noexcept { return paper_class_; }
-  /// The statement of signing with its brackets, as written; collation/read_signing.hpp reads it.
+  /// The statement of signing with its brackets, as written; record/read_signing.hpp reads it.
   [[nodiscard]] std::string const& signing() const noexcept { return signing_; }
   /// What follows the formula: a total, pagination, plates, prose. As written.
   [[nodiscard]] std::string const& tail() const noexcept { return tail_; }

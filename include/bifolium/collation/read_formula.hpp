@@ -3,8 +3,8 @@
 /// habits of BMC, GW and the STC where the dialect says so.
 #pragma once
 
+#include <bifolium/collation/detail/scan_formula.hpp>
 #include <bifolium/collation/formula.hpp>
-#include <bifolium/collation/scan_formula.hpp>
 
 namespace bifolium {
 inline namespace v0 {

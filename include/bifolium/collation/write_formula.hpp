@@ -4,9 +4,9 @@
 /// written gives the formula again.
 #pragma once
 
+#include <bifolium/collation/detail/leaf_name.hpp>
+#include <bifolium/collation/detail/write_mark.hpp>
 #include <bifolium/collation/formula.hpp>
-#include <bifolium/collation/leaf_name.hpp>
-#include <bifolium/collation/write_mark.hpp>
 #include <bifolium/leaf/named_leaves.hpp>
 
 namespace bifolium {

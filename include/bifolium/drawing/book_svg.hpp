@@ -4,8 +4,8 @@
 /// number that should stand there is written below. So the mistake is seen without a second picture beside it.
 #pragma once
 
-#include <bifolium/drawing/misread.hpp>
-#include <bifolium/drawing/panel.hpp>
+#include <bifolium/drawing/detail/panel.hpp>
+#include <bifolium/imposition/misread.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -8,7 +8,7 @@
 /// the light whether the sides register.
 #pragma once
 
-#include <bifolium/drawing/panel.hpp>
+#include <bifolium/drawing/detail/panel.hpp>
 
 namespace bifolium {
 inline namespace v0 {

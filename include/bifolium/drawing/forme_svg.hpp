@@ -4,8 +4,8 @@
 /// two is the classic mistake, so every panel says which it is.
 #pragma once
 
-#include <bifolium/drawing/explain.hpp>
-#include <bifolium/drawing/panel.hpp>
+#include <bifolium/drawing/detail/panel.hpp>
+#include <bifolium/explain/explain_scheme.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -5,7 +5,7 @@
 /// them apart.
 #pragma once
 
-#include <bifolium/collation/check_copy.hpp>
+#include <bifolium/copy/check_copy.hpp>
 #include <bifolium/core/raised.hpp>
 #include <bifolium/drawing/gathering_svg.hpp>
 

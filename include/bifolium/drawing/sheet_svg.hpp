@@ -11,7 +11,7 @@
 /// which part of a sheet a leaf comes from cannot be known, the picture shows one of the two or four cases.
 #pragma once
 
-#include <bifolium/drawing/panel.hpp>
+#include <bifolium/drawing/detail/panel.hpp>
 #include <bifolium/fold/leaf_size.hpp>
 #include <bifolium/fold/shows.hpp>
 #include <bifolium/paper/sheet_size.hpp>

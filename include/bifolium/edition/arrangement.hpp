@@ -6,7 +6,7 @@
 #pragma once
 
 #include <bifolium/core/put.hpp>
-#include <bifolium/edition/arranger.hpp>
+#include <bifolium/edition/detail/arranger.hpp>
 
 #include <vector>
 

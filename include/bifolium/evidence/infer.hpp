@@ -13,8 +13,8 @@
 /// together in weighing, and ranking makes the answer.
 #pragma once
 
-#include <bifolium/evidence/ranking.hpp>
-#include <bifolium/evidence/weighing.hpp>
+#include <bifolium/evidence/detail/ranking.hpp>
+#include <bifolium/evidence/detail/weighing.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -12,7 +12,7 @@
 
 #include <bifolium/core/put.hpp>
 #include <bifolium/evidence/leaf_shape.hpp>
-#include <bifolium/evidence/measure.hpp>
+#include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/sheet_sizes.hpp>
 
 #include <vector>

@@ -6,7 +6,7 @@
 
 #include <bifolium/core/put.hpp>
 #include <bifolium/core/real.hpp>
-#include <bifolium/evidence/leaf_facts.hpp>
+#include <bifolium/evidence/detail/leaf_facts.hpp>
 #include <bifolium/fold/leaf_size.hpp>
 
 namespace bifolium {

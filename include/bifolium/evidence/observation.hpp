@@ -5,8 +5,8 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
-#include <bifolium/evidence/measure.hpp>
 #include <bifolium/evidence/seen.hpp>
+#include <bifolium/paper/measure.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -7,9 +7,9 @@
 /// A green cloth cover of the nineteenth century may hold arsenic: leave testing and handling to those who know how.
 #pragma once
 
-#include <bifolium/evidence/measure.hpp>
 #include <bifolium/evidence/observation.hpp>
 #include <bifolium/evidence/paper_dates.hpp>
+#include <bifolium/paper/measure.hpp>
 
 #include <array>
 

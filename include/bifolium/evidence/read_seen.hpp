@@ -6,7 +6,7 @@
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/utf8.hpp>
-#include <bifolium/evidence/seen_words.hpp>
+#include <bifolium/evidence/detail/seen_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {

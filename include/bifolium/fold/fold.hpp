@@ -178,4 +178,4 @@ template <> struct std::hash<bifolium::LeafAt> {
   }
 };
 
-#include <bifolium/fold/folder.hpp> // fold(scheme), which makes one
+#include <bifolium/fold/detail/folder.hpp> // fold(scheme), which makes one

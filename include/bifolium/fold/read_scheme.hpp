@@ -16,7 +16,7 @@
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
-#include <bifolium/fold/scheme_words.hpp>
+#include <bifolium/fold/detail/scheme_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -3,7 +3,7 @@
 /// and gg4, 'c3' one leaf. Such a mark says by itself how many leaves there are.
 #pragma once
 
-#include <bifolium/leaf/signature_text.hpp>
+#include <bifolium/leaf/detail/signature_text.hpp>
 
 #include <string_view>
 

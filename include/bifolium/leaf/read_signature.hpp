@@ -4,7 +4,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
-#include <bifolium/leaf/scan_signature.hpp>
+#include <bifolium/leaf/detail/scan_signature.hpp>
 #include <bifolium/leaf/write_signature.hpp>
 
 namespace bifolium {

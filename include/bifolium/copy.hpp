@@ -1,0 +1,7 @@
+// SPDX-License-Identifier: MIT
+/// Everything in copy/: a copy compared with the ideal copy that the formula describes, and what its joints show.
+#pragma once
+
+#include <bifolium/copy/check_copy.hpp>
+#include <bifolium/copy/joints.hpp>
+#include <bifolium/copy/leaf_span.hpp>

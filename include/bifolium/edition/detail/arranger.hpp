@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: MIT
+/// What is left over when whole sheets are filled, put to press.
+///
+/// Method. The least paper is known beforehand: leaves are even in number (every gathering is folded), so a copy takes no
+/// less than its leaves by the leaves to the sheet, and part-sheets reach that bound. Among plans of that paper the fewest
+/// formes are sought, exactly: with nothing shared, from the table of part_sheets.hpp; with one shared working, by trying
+/// every capacity and every way to fill it (at most the product of the leaves left over, halved where they are folded, by
+/// the divisors of the sheet), the rest from the table; with free sharing, by pouring all that is left over into the
+/// fewest workings that hold it, for any even amounts fill any even workings.
+#pragma once
+
+#include <bifolium/edition/arranging.hpp>
+#include <bifolium/edition/detail/part_sheets.hpp>
+#include <bifolium/edition/make_up.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Gatherings of so many leaves, filled one after another as the scheme makes them; the last may be smaller.
+constexpr std::int64_t gatherings_of(std::int64_t leaves, SheetMakeUp const& by) {
+  auto const unit = by.leaves();
+  auto count = leaves / unit * by.gathering_count;
+  auto rest = leaves % unit;
+  for (std::size_t g = 0; rest > 0; ++g, ++count) rest -= rest < by.sizes[g] ? rest : by.sizes[g];
+  return count;
+}
+
+/// Leaves for pages: even, as a gathering is folded; a broadside is a leaf by itself, and where the scheme has odd
+/// gatherings whole ones keep their size.
+constexpr std::int64_t even_leaves(std::int64_t pages, SheetMakeUp const& by) {
+  auto const leaves = pages / 2 + pages % 2;
+  if (by.leaves_to_press() == 1 || leaves % by.leaves() % 2 == 0) return leaves;
+  return leaves + 1;
+}
+
+constexpr void must_make_leaves(SheetMakeUp const& by) {
+  if (by.gathering_count < 1 || by.gathering_count > Scheme::most_gatherings || by.pieces_to_sheet < 1 ||
+      by.leaves_to_sheet < by.pieces_to_sheet || by.leaves_to_press() > Scheme::most_cells || by.leaves() < 1)
+    broken("a make-up is read off a fold, and has gatherings of some leaves");
+}
+
+/// Arranges what is left over when whole sheets are filled.
+class Arranger {
+  static constexpr auto cancels = static_cast<std::size_t>(Matter::cancels);
+  using Rests = std::array<int, matters>;
+
+  SheetMakeUp const& by_;
+  Arranging how_;
+  int press_; // leaves of what goes to press at once
+  Working::Kind whole_kind_, part_kind_;
+  int part_cost_;
+  PartSheets folded_, single_;
+  Rests rests_{};
+
+  [[nodiscard]] constexpr int cost(std::size_t matter, int leaves) const {
+    return part_cost_ * (matter == cancels ? single_ : folded_).fewest(leaves);
+  }
+  [[nodiscard]] constexpr int cost(Rests const& rests) const {
+    int sum = 0;
+    for (std::size_t m = 0; m < matters; ++m) sum += cost(m, rests[m]);
+    return sum;
+  }
+
+  struct Shared {
+    Working working{};
+    Rests rests{}; // what is left beside it
+    int formes{};
+  };
+  /// Tries all shares of matters m, m+1 ... in a working with room for `room` more leaves.
+  constexpr void try_shares(Shared& best, Working& working, Rests& rests, std::size_t m, int room) const {
+    if (m == matters) {
+      if (room != 0 || working.is_equally_shared()) return; // one matter alone counts as equal
+      auto const formes = working.formes() + cost(rests);
+      if (formes < best.formes) best = {working, rests, formes};
+      return;
+    }
+    auto const step = m == cancels ? 1 : 2;
+    auto const most = rests_[m] < room ? rests_[m] : room;
+    for (int share = most - most % step; share >= 0; share -= step) {
+      working.shares[m] = static_cast<std::uint8_t>(share);
+      rests[m] = rests_[m] - share;
+      try_shares(best, working, rests, m + 1, room - share);
+    }
+    working.shares[m] = 0;
+    rests[m] = rests_[m];
+  }
+  constexpr void share_once(Plan& plan) {
+    Shared best{{}, rests_, cost(rests_)};
+    for (int capacity = press_; capacity > 1; --capacity) {
+      if (by_.leaves_to_sheet % capacity != 0) continue;
+      Working working{1, static_cast<std::uint8_t>(capacity), capacity == press_ ? whole_kind_ : part_kind_, {}};
+      auto rests = rests_;
+      try_shares(best, working, rests, 0, capacity);
+    }
+    plan.add(best.working);
+    rests_ = best.rests;
+  }
+  /// Fewest formes for everything folded together: a table like that of the parts, over at most three sheets.
+  constexpr void share_freely(Plan& plan) {
+    std::array<std::int16_t, 3 * Scheme::most_cells + 1> fewest{}, last{};
+    int total = 0;
+    for (std::size_t m = 0; m < cancels; ++m) total += rests_[m];
+    for (int leaves = 2; leaves <= total; leaves += 2) {
+      auto const at = static_cast<std::size_t>(leaves);
+      fewest[at] = 30000;
+      for (int capacity = 2; capacity <= press_ && capacity <= leaves; capacity += 2) {
+        if (by_.leaves_to_sheet % capacity != 0) continue;
+        auto const formes = fewest[static_cast<std::size_t>(leaves - capacity)] +
+                            (capacity == press_ && whole_kind_ == Working::Kind::sheet ? 2 : part_cost_);
+        if (formes > fewest[at]) continue;
+        fewest[at] = static_cast<std::int16_t>(formes);
+        last[at] = static_cast<std::int16_t>(capacity);
+      }
+    }
+    std::size_t m = 0;
+    while (total > 0) {
+      auto const capacity = last[static_cast<std::size_t>(total)];
+      Working working{1, static_cast<std::uint8_t>(capacity), capacity == press_ ? whole_kind_ : part_kind_, {}};
+      std::size_t used = 0;
+      for (int room = capacity; room > 0; ++used) {
+        while (rests_[m] == 0) ++m;
+        auto const share = rests_[m] < room ? rests_[m] : room;
+        working.shares[m] = static_cast<std::uint8_t>(share);
+        rests_[m] -= share;
+        room -= share;
+      }
+      if (used == 1) working.shares = {};
+      plan.add(working);
+      total -= capacity;
+    }
+  }
+
+public:
+  constexpr Arranger(SheetMakeUp const& by, Arranging how)
+      : by_{by}, how_{how}, press_{by.leaves_to_press()}, whole_kind_{by.pieces_to_sheet == 1
+                                                                          ? Working::Kind::sheet
+                                                                          : Working::Kind::cut_first},
+        part_kind_{by.pieces_to_sheet == 1 && how.parts == PartWork::turned ? Working::Kind::turned
+                                                                            : Working::Kind::cut_first},
+        part_cost_{part_kind_ == Working::Kind::turned ? 1 : 2}, folded_{by.leaves_to_sheet, press_, false},
+        single_{by.leaves_to_sheet, press_, true} {}
+
+  /// pre: leaves not below 0, and even where they are folded.
+  constexpr void arrange(Plan& plan) {
+    Working whole{0, static_cast<std::uint8_t>(press_), whole_kind_, {}};
+    Working half{0, static_cast<std::uint8_t>(press_ / 2), part_kind_, {}};
+    for (std::size_t m = 0; m < matters; ++m) {
+      auto rest = plan.leaves_of[m];
+      if (m != cancels) {
+        whole.times += rest / by_.leaves() * by_.workings;
+        half.times += rest / by_.leaves() * by_.half_workings;
+        rest %= by_.leaves();
+      }
+      whole.times += rest / press_;
+      rests_[m] = static_cast<int>(rest % press_);
+      if (m != cancels && folded_.fewest(rests_[m]) == PartSheets::impossible) { // an odd sheet has no even parts
+        ++whole.times;
+        rests_[m] = 0;
+      }
+    }
+    plan.add(whole);
+    plan.add(half);
+    if (how_.sharing == Sharing::once) share_once(plan);
+    if (how_.sharing == Sharing::freely) share_freely(plan);
+    for (std::size_t m = 0; m < cancels; ++m) folded_.add_to(plan, rests_[m], part_kind_);
+    single_.add_to(plan, rests_[cancels], part_kind_);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+/// Why a format was named first, in plain English: what speaks for it and what against, what its leaf would show, what
+/// parts it from the next, and what to look at. What a leaf of either format shows is not remembered but looked up: the
+/// scheme is folded and its leaves are looked at.
+#pragma once
+
+#include <bifolium/evidence/leaf_shape.hpp>
+#include <bifolium/explain/explain_scheme.hpp>
+#include <bifolium/explain/inference_words.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+namespace detail {
+
+/// Where the mark is in those leaves that have it; the place met most often, for an ordinary mould.
+inline MarkPlace usual_place(Fold<> const& fold) {
+  std::array<int, 8> met{};
+  for (int g = 0; g < fold.gatherings(); ++g)
+    for (int k = 1; k <= fold.gathering(g).leaves(); ++k)
+      for (auto lie : {Lie::as_given, Lie::end_for_end})
+        if (auto const at = shows(fold, {g, fold.gathering(g).leaf(k)}).watermark_lying(lie))
+          ++met[static_cast<std::size_t>(place_of(*at))];
+  std::size_t most = 0;
+  for (std::size_t i = 1; i < met.size(); ++i) most = met[i] > met[most] ? i : most;
+  return static_cast<MarkPlace>(most);
+}
+constexpr char const* where_words(MarkPlace place) noexcept {
+  switch (place) {
+  case MarkPlace::centre:
+    return "in the middle of the leaf";
+  case MarkPlace::gutter:
+    return "in the gutter";
+  case MarkPlace::head_of_gutter:
+    return "at the head of the gutter";
+  case MarkPlace::fore_edge:
+    return "at the fore-edge";
+  case MarkPlace::head_or_tail_edge:
+    return "at the head or tail";
+  case MarkPlace::corner:
+    return "at a corner of the fore-edge";
+  case MarkPlace::absent:
+  case MarkPlace::unknown:
+    break;
+  }
+  return "in no leaf";
+}
+inline std::string chains_words(Fold<> const& fold) {
+  auto const chains = shows(fold, {0, fold.gathering(0).leaf(1)}).chain_lines;
+  return chains == ChainLines::vertical ? "vertical" : chains == ChainLines::horizontal ? "horizontal" : "not told";
+}
+/// What a sign shows in a leaf of the format: only paper tells without further figures.
+inline std::string shown_words(Sign sign, Fold<> const& fold) {
+  if (sign == Sign::chain_lines) return "chain lines " + chains_words(fold);
+  if (sign == Sign::watermark) return std::string{"the mark "} + where_words(usual_place(fold));
+  return {};
+}
+/// Signs seen that speak for (or against) a candidate, strongest first. Below a fifth they say nothing.
+inline std::string signs_for(FormatCandidate const& candidate, bool speaks_for) {
+  auto order = candidate.reasons;
+  auto const strength = [&](Reason const& reason) { return speaks_for ? reason.weight : -reason.weight; };
+  for (std::size_t i = 1; i < order.size(); ++i)
+    for (auto k = i; k > 0 && strength(order[k]) > strength(order[k - 1]); --k) {
+      auto const moved = order[k];
+      order[k] = order[k - 1];
+      order[k - 1] = moved;
+    }
+  std::string text;
+  for (auto const& reason : order) {
+    if (!reason.seen || strength(reason) < 0.2) continue;
+    text.append(text.empty() ? "" : ", ").append(to_words(reason.sign));
+    text.append(strength(reason) < 1.1 ? " (weakly)" : strength(reason) < 3 ? "" : " (strongly)");
+  }
+  return text;
+}
+
+} // namespace detail
+
+/// The ranking explained, a fact a line. Allocates.
+[[nodiscard]] inline std::string explain_ranking(Inference const& inference) {
+  if (inference.candidates.size() < 2) broken("a ranking has at least two formats");
+  auto const &first = inference.candidates[0], &second = inference.candidates[1];
+  auto const name = std::string{first.format.name()}, next = std::string{second.format.name()};
+  auto const fold_first = *fold(first.scheme.scheme()), fold_next = *fold(second.scheme.scheme());
+  auto const mm = [](millimetres length) { return std::to_string(static_cast<int>(length.count() + 0.5)); };
+
+  std::string text = "First: " + name + " (" + hundredths(first.probability) + "), " + to_words(inference.certainty) +
+                     "; then " + next + " (" + hundredths(second.probability) + "); none of all these (" +
+                     hundredths(inference.none_of_these) + ").\n";
+  auto const speaks_for = detail::signs_for(first, true), against = detail::signs_for(first, false);
+  text += "For " + name + ": " + (speaks_for.empty() ? "only how common it was" : speaks_for) + ".\n";
+  text += "Against it: " + (against.empty() ? "nothing that was seen" : against) + ".\n";
+  text += "A leaf of it, uncut, from a sheet of " + std::string{first.sheet_name} + ": " + mm(first.uncut.height) +
+          " x " + mm(first.uncut.width) + " mm, chain lines " + detail::chains_words(fold_first) + ", the mark " +
+          detail::where_words(detail::usual_place(fold_first)) + ".\n";
+
+  // The sign seen that favours the first over the second most.
+  Sign parting{};
+  double most = 0.2;
+  bool parted = false;
+  for (std::size_t i = 0; i < sign_count; ++i) {
+    auto const favour = first.reasons[i].weight - second.reasons[i].weight;
+    if (first.reasons[i].seen && favour > most) most = favour, parting = static_cast<Sign>(i), parted = true;
+  }
+  if (parted) {
+    text += "What parts it from " + next + " most: " + to_words(parting);
+    auto const there = detail::shown_words(parting, fold_next), here = detail::shown_words(parting, fold_first);
+    if (!there.empty() && here != there) text += "; " + next + " would have " + there;
+    text += ".\n";
+  } else {
+    text += "Nothing that was seen parts it from " + next + ".\n";
+  }
+  if (!inference.look_next) return text += "Nothing left to look at would tell much.\n";
+  auto const here = detail::shown_words(*inference.look_next, fold_first),
+             there = detail::shown_words(*inference.look_next, fold_next);
+  text += "Look next at: " + std::string{to_words(*inference.look_next)};
+  if (here == there)
+    text += "; in these two alike, but not in those behind them";
+  else
+    text += "; " + name + " has " + here + ", " + next + " " + there;
+  return text += ".\n";
+}
+
+} // namespace v0
+} // namespace bifolium

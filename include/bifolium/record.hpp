@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+/// Everything in record/: what a description says beside the formula (pagination, extent, signing), sizes as catalogues
+/// record them, height classes, and the lines of a record.
+#pragma once
+
+#include <bifolium/record/extent.hpp>
+#include <bifolium/record/height_scale.hpp>
+#include <bifolium/record/pagination.hpp>
+#include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/read_signing.hpp>
+#include <bifolium/record/record_lines.hpp>
+#include <bifolium/record/recording.hpp>
+#include <bifolium/record/signing.hpp>
+#include <bifolium/record/write_pagination.hpp>
+#include <bifolium/record/write_signing.hpp>

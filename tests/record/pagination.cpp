@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+#include <bifolium/collation.hpp>
+#include <bifolium/leaf/roman.hpp>
+#include <bifolium/record/extent.hpp>
+#include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/write_pagination.hpp>
+
+#include "check.hpp"
+
+using namespace bifolium;
+
+namespace {
+Pagination pagination(char const* text) {
+  auto const read = read_pagination(text);
+  REQUIRE(read);
+  return *read;
+}
+std::string on(Pagination const& pages, std::int64_t page) { return to_words(*printed_number(pages, page)); }
+} // namespace
+
+TEST_CASE("Roman numerals are read as old books print them") {
+  // Modern values: any handbook of the numerals. viiij, iiij and CCCC: extents in EEBO-TCP headers (CC0), A03319 and others.
+  STATIC_CHECK(roman_numeral("mcmxcix").value == 1999);
+  STATIC_CHECK(roman_numeral("CCCCxxviij").value == 428);
+  STATIC_CHECK(roman_numeral("viiij").value == 9 && roman_numeral("iiij").value == 4);
+  STATIC_CHECK(roman_numeral("iiiv").bytes == 3); // a numeral ends where it stops being one
+  STATIC_CHECK(roman_numeral("Bv").bytes == 0);
+  STATIC_CHECK(small_roman(48) == "xlviii");
+  for (int n = 1; n < 5000; ++n) CHECK(roman_numeral(small_roman(n)).value == n); // a law
+}
+
+TEST_CASE("A statement of pagination adds up to the leaves of its formula") {
+  struct Described {
+    char const *formula, *pages;
+  };
+  for (auto const& book : {
+           // Rare Book School, sample descriptions by Noble and Whitesell: both the formula and the pages
+           Described{"2°: [A]2 B-Y4 [$2 signed]", "pp. [4] 1-32 35-154[=152] [16]"},
+           // Pryor-Johnson Rare Books, catalogue II, the Macklin Bible (1800), volumes III and V
+           Described{"2°: [π]² †A-†8E²", "pp. [iv], [664]"},
+           Described{"2°: π2 ‡A-‡8S2 ‡8T2(-‡8T2) a-b2", "pp. [iv], [718], [8]"},
+           // Goucher College, guide to a Bede of Antwerp 1565: foliation
+           Described{"4°: [asterisk]6, [triangle]4, [parallel lines]4, A-3C4", "ff. [14] 1-192 [4]"},
+           // EEBO-TCP A01200 (CC0), the extent written out as a statement
+           Described{"A² B-5H⁴ 5I²", "pp. [34] 1-747 [i.e. 759] [7]"},
+       }) {
+    INFO(book.formula);
+    auto const formula = read_formula(book.formula);
+    REQUIRE(formula);
+    auto const pages = pagination(book.pages);
+    CHECK(page_count(pages) == page_count(*formula));
+    CHECK(compare_extent(*formula, extent_of(pages)).verdict == ExtentAgrees::agrees);
+  }
+}
+
+TEST_CASE("A figure in brackets is so many pages, or the number of one") { // constructed, after Bowers's two uses
+  auto const pages = pagination("pp. [8] 1-205 [206]");
+  CHECK(page_count(pages) == 8 + 206);
+  CHECK(on(pages, 8) == "unnumbered");
+  CHECK(on(pages, 9) == "1");
+  CHECK(on(pages, 213) == "205");
+  CHECK(on(pages, 214) == "[206]");
+  CHECK(!printed_number(pages, 215));
+  CHECK(!printed_number(pages, 0));
+  CHECK(page_count(pagination("pp. [i-iv] v-viii, [1] 2-205 [206-208]")) == 8 + 208);
+  CHECK(page_count(pagination("pp. 1-2 [3] 3-10")) == 2 + 3 + 8); // 3 comes next: the bracket cannot be page 3
+  auto const either = pagination("pp. 1 [2]");
+  REQUIRE(either.warnings.size() == 1);
+  CHECK(either.warnings[0].problem == Problem::bracket_read_as_number);
+  CHECK(either.warnings[0].column == 7);
+}
+
+TEST_CASE("A foliation numbers rectos") { // the extent: EEBO-TCP A01466 (CC0), [2], 152 leaves
+  auto const leaves = pagination("ff. [2] 1-152");
+  CHECK(page_count(leaves) == 308);
+  CHECK(on(leaves, 5) == "1");
+  CHECK(on(leaves, 6) == "unnumbered");
+  auto const book = *read_formula("[A]2 B-U8");
+  CHECK(to_words(*printed_number(book, leaves, *read_reference(book, "B2r"))) == "2");
+  auto const found = pages_numbered(leaves, 152);
+  REQUIRE(found.size() == 1);
+  CHECK(write_reference(book, *reference_of_page(book, found[0].page)) == "V8r");
+}
+
+TEST_CASE("A number may stand on two pages, or on none") { // constructed
+  auto const pages = pagination("pp. [4] 1-32 35-96 95-120, ²1-30 [misprinting 45 as 54, '207' for 20]");
+  CHECK(pages_numbered(pages, 33).empty());
+  CHECK(pages_numbered(pages, 96).size() == 2);
+  CHECK(pages_numbered(pages, 7).size() == 2); // once in each sequence
+  auto const wrong = pages_numbered(pages, 54);
+  REQUIRE(wrong.size() == 2);
+  CHECK(wrong[0].bears.should_be == 45);
+  CHECK(to_words(wrong[0].bears) == "54 [for 45]");
+  CHECK(!wrong[1].bears.misprinted());
+  CHECK(pages_numbered(pages, 207).front().bears.should_be == 20);
+  CHECK(pages_numbered(pages, 20).size() == 2); // the page that should bear it is found too, and ²20
+  CHECK(pages_numbered(pages, 3, Numerals::roman).empty());
+  CHECK(on(pages, 4 + 32 + 1) == "35");
+}
+
+TEST_CASE("Numbers omitted and repeated may be said in words") { // constructed: the two ways of saying it count alike
+  CHECK(pagination("pp. 1-120 [33-34 omitted]") == pagination("pp. 1-32 35-120"));
+  CHECK(pagination("pp. 1-120 (repeating 95-96)") == pagination("pp. 1-96 95-120"));
+  CHECK(pagination("pp. 1-96 95-120 [95-96 repeated; 33 omitted]") == pagination("pp. 1-32 34-96 95-120"));
+  auto const nothing = pagination("pp. 1-20 [30 omitted; misprinting 40 as 4]");
+  CHECK(nothing.warnings.size() == 2);
+  CHECK(nothing.misprints.empty());
+}
+
+TEST_CASE(
+    "A run at fault in a place not stated says that its numbers are doubtful") { // EEBO-TCP A01612 (CC0), inverted
+  auto const pages = pagination("pp. [4] 1-21 [i.e. 17]");
+  CHECK(page_count(pages) == 21);
+  CHECK(printed_number(pages, 10)->doubtful);
+  CHECK(on(pages, 21) == "21?");
+  CHECK(pages_numbered(pages, 21).front().page == 21);
+}
+
+TEST_CASE("Statements are written in one way, and read back the same") { // a law
+  for (auto text :
+       {"pp. [8] 1-205 [206]", "ff. [2] 1-152", "pp. [4] 1-32 35-154[=152] [16]", "pp. viii, 205, [3]",
+        "pp. [i-iv] v-viii, [1] 2-205 [206-208]", "pp. 1 [2] 3-10", "pp. 1-2 [3] 3-10", "pp. 1-9 [10 unnumbered]",
+        "pp. [4] 1-32, ²1-44 ²[45] [misprinting 15 as 51, '30' for 13, ²7 as 9; 20-21 omitted]", "pp. [unpaged]",
+        "pp. 1-7, 8, 10", "ff. i-xij, [1], CCxxxi-CCCCxxviij [i.e. 430]"}) {
+    INFO(text);
+    auto const once = pagination(text);
+    auto const written = write_pagination(once);
+    INFO(written);
+    auto const again = read_pagination(written);
+    REQUIRE(again);
+    CHECK(*again == once);
+    CHECK(write_pagination(*again) == written);
+  }
+  CHECK(write_pagination(pagination("pp. [8], 1–205, [206]")) == "pp. [8] 1-205 [206]");
+}
+
+TEST_CASE("What is no pagination is refused where it stops being one") {
+  CHECK(read_pagination("pp. [8] 10-5").error().column == 9);
+  CHECK(read_pagination("").error().problem == Problem::not_a_pagination);
+  CHECK(!read_pagination("pp. [8"));
+  CHECK(!read_pagination("pp. 0"));
+  CHECK(read_pagination("pp. 1-99999999999999999999").error().problem == Problem::number_too_large);
+  CHECK(pagination("pp. [8] 1-20; 4 plates").warnings.empty());
+  CHECK(pagination("pp. [8] 1-20 bound with others").warnings.size() == 1);
+}
+
+TEST_CASE("The pages are found in what follows a formula") {
+  auto const book = *read_formula("2°: [A]2 B-Y4 [$2 signed]; 86 leaves, pp. [4] 1-32 35-154[=152] [16]"); // RBS
+  auto const pages = pagination_of(book);
+  REQUIRE(pages);
+  CHECK(to_words(*printed_number(book, *pages, *read_reference(book, "B1r"))) == "1");
+  CHECK(to_words(*printed_number(book, *pages, *read_reference(book, "F1r"))) == "35");
+  CHECK(pagination_of(*read_formula("A-B8, 16 ll.")).error().problem == Problem::not_stated);
+}
+
+TEST_CASE("A misprint of a page that turns out to be omitted is a doubt") { // regression: found by fuzzing
+  auto const read = *read_pagination("pp. 1-55 [misprinting 2 as 3, omitting 2]");
+  CHECK(read.misprints.empty());
+  REQUIRE(read.warnings.size() == 1);
+  CHECK(read.warnings[0].problem == Problem::fault_of_no_page);
+  CHECK(read.warnings[0].column == 23);
+  CHECK(write_pagination(read) == "pp. 1 3-55");
+  CHECK(read_pagination("pp. 1-55 [misprinting 2 as 3, omitting 12]")->misprints.size() == 1);
+}

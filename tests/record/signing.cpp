@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: MIT
+#include <bifolium/collation.hpp>
+#include <bifolium/record/read_signing.hpp>
+#include <bifolium/record/write_signing.hpp>
+
+#include "check.hpp"
+
+using namespace bifolium;
+
+namespace {
+Signing signing(char const* text) {
+  auto const read = read_signing(text);
+  INFO(text);
+  REQUIRE(read);
+  return *read;
+}
+struct Book {
+  Formula formula;
+  Signing how;
+  explicit Book(char const* text) : formula{*read_formula(text)}, how{*signing_of(formula)} {}
+  [[nodiscard]] bool is_signed(char const* reference) const {
+    return leaf_signed(formula, how, read_reference(formula, reference)->leaf)->is_signed;
+  }
+  [[nodiscard]] std::string as(char const* reference) const {
+    return leaf_signed(formula, how, read_reference(formula, reference)->leaf)->as;
+  }
+};
+} // namespace
+
+TEST_CASE("The statement of signing says of each leaf whether it is signed") {
+  // Rare Book School, sample description by Noble and Whitesell
+  Book const sample{"2°: a4 A-Z8, ²a-b8 c6 [$4(-a3,4, ²c4) signed]"};
+  CHECK(sample.is_signed("A4"));
+  CHECK(!sample.is_signed("A5"));
+  CHECK(sample.is_signed("a2"));
+  CHECK(!sample.is_signed("a3"));
+  CHECK(!sample.is_signed("a4"));
+  CHECK(!sample.is_signed("²c4"));
+  CHECK(sample.is_signed("²a4"));
+  CHECK(sample.as("A3") == "A3");
+  CHECK(sample.how.warnings.empty());
+  // Indiana Historical Society, report from Rare Book School
+  Book const history{"8°: [A]2 B-R8 [$4(-P2,3) signed]"};
+  CHECK(!history.is_signed("P2"));
+  CHECK(history.is_signed("P4"));
+  CHECK(!history.is_signed("A1")); // in brackets because it is unsigned
+  // R. Noble, DCRM-L, 12 September 2008: the third leaf bears a star
+  Book const stars{"1-9⁶ 10⁴ [$1,3 signed; signing $3 as $*]"};
+  CHECK(stars.is_signed("4/1"));
+  CHECK(!stars.is_signed("4/2"));
+  CHECK(stars.as("4/3") == "4*");
+  CHECK(leaf_signed(stars.formula, stars.how, read_reference(stars.formula, "4/3")->leaf)->missigned);
+  // Pryor-Johnson Rare Books, catalogue II, the Macklin Bible (1800), volume I
+  Book const macklin{"π-2π2 A-7E2 [$1; +D2; -2M]"};
+  CHECK(macklin.is_signed("D2"));
+  CHECK(!macklin.is_signed("E2"));
+  CHECK(!macklin.is_signed("2M1"));
+  CHECK(macklin.is_signed("2N1"));
+  CHECK(!macklin.is_signed("2π1"));
+}
+
+TEST_CASE(
+    "All ways of writing the rule") { // constructed, but for $1,3 (DCRM-L 2008) and $½ (common practice, no source)
+  CHECK(signing("$1-3") == signing("[$3 signed]"));
+  CHECK(signing("$1,3").listed == std::vector{1, 3});
+  CHECK(signing("$4 signed (-A1, B3; +C5)") == signing("[$4 (−A1, −B3, +C5) signed]"));
+  CHECK(signing("[$4 signed; A1 unsigned, B3 unsigned, C5 signed]") == signing("$4 signed (-A1, B3; +C5)"));
+  CHECK(signing("[$4 signed; missigning V4 as U4]") == signing("$4 signed; V4 as 'U4'"));
+  CHECK(signing("$4 (-A3-4)") == signing("$4(-A3,4)"));
+  auto const half = signing("[$½+1 signed]");
+  CHECK(half.by_rule(5, 8));
+  CHECK(!half.by_rule(6, 8));
+  CHECK(half.by_rule(3, 4));
+  CHECK(!half.by_rule(4, 4));
+}
+
+TEST_CASE("A missigned leaf is signed, with the wrong mark") { // constructed
+  Book const book{"8°: A-C⁸ [$4 signed; missigning C2 as C3]"};
+  auto const leaf = read_reference(book.formula, "C2")->leaf;
+  CHECK(to_words(book.formula, leaf, *leaf_signed(book.formula, book.how, leaf)) == "C2 is missigned C3");
+}
+
+TEST_CASE("Inserted leaves bear the name they have") {
+  // EEBO-TCP A01909 (CC0): a leaf signed c3 behind C8; the statement of signing is constructed
+  Book const book{"A⁸ B⁴; ²A-B⁸ C⁸ (C8+\"c3\") D⁴ [$4 signed]"};
+  auto const after = LeafOfBook{*find_gathering(book.formula, *read_signature("C")), 8, 1};
+  CHECK(leaf_signed(book.formula, book.how, after)->as == "c3");
+  Book const nameless{"A⁸(A3+χ1.2; -A8) [$4 signed]"};
+  CHECK(!leaf_signed(nameless.formula, nameless.how, {{0, 0}, 3, 1})->is_signed);
+  CHECK(!leaf_signed(nameless.formula, nameless.how, {{0, 0}, 8, 0})); // the ideal copy has no A8
+}
+
+TEST_CASE("Exceptions that are none are warned of") { // constructed
+  CHECK(Book{"A-C⁸ [$4 (-A5) signed]"}.how.warnings.at(0).problem == Problem::exception_changes_nothing);
+  auto const absent = Book{"A-C⁸ [$4 (-A4, D1) signed]"}.how.warnings.at(0);
+  CHECK(absent.problem == Problem::signing_of_no_leaf);
+  CHECK(absent.column == 11);
+  CHECK(Book{"A-C⁸ [$4 (-A9) signed]"}.how.warnings.at(0).problem == Problem::signing_of_no_leaf);
+  CHECK(signing_of(*read_formula("A-C⁸")).error().problem == Problem::not_stated);
+  CHECK(read_signing("[$ signed]").error().column == 2);
+  CHECK(read_signing("[$4 signed; handsomely]").error().column == 13);
+  CHECK(!read_signing(""));
+}
+
+TEST_CASE("Statements of signing are written in one way, and formulas keep theirs") { // a law
+  for (auto text : {"[$4(-a3,4, ²c4) signed]", "[$2 signed]", "[$4(-P2,3) signed]", "[$1; +D2; -2M]",
+                    "[$1,3 signed; signing $3 as $*]", "$½+1", "$½", "$1-3",
+                    "[$4 (-A1, B3; +C5, $6) signed; missigning V4 as U4]", "[$3 (+36/4,5, *4) signed]"}) {
+    INFO(text);
+    auto const once = signing(text);
+    auto const written = write_signing(once);
+    INFO(written);
+    CHECK(signing(written.c_str()) == once);
+    CHECK(write_signing(signing(written.c_str())) == written);
+    auto const formula = read_formula(std::string{"A-Z⁸ "} + (text[0] == '[' ? text : "[" + std::string{text} + "]"));
+    REQUIRE(formula);
+    CHECK(read_formula(write_formula(*formula)) == *formula);
+    CHECK(signing_of(*formula) == once);
+  }
+  auto const named = signing("[$3 (−[par.]2) signed]");
+  CHECK(signing(write_signing(named).c_str()) == named);
+  CHECK(write_signing(signing("$4 signed (-A1, B3; +C5)")) == "[$4 (−A1, B3; +C5) signed]");
+}
+
+TEST_CASE(
+    "A gathering named by a figure, and a misprint with a quotation mark in it, are written so that they read back") {
+  CHECK(read_signing(std::string_view{"$1[$1mis-signed as \0'", 21}).error().column ==
+        20); // regression: found by fuzzing
+  // regression: found by fuzzing
+  for (std::string_view text :
+       {"[$1; +D2;2/-2M]", "[$1 (+D, :, )]", "[$1 $4 as D\"E]", "[$3 (-C2, 2/); missigning C1 as 'B']", "$1;-42:-",
+        "$1; missigning 'G&H'4 as D2, '1'/3 as '4'", "$2+¹(:", "[$4 signed, C5 signed as as½5’]", "$1-'2²'/", "$1+^1)(",
+        "[$4 (-A1)(+B5); +)(2, )(3]", "$3 (-(*)2, (:)3)", "$1;'d` 2+t'4missigned\",,4;"}) {
+    auto const read = read_signing(text);
+    REQUIRE(read);
+    auto const written = write_signing(*read);
+    auto const again = read_signing(written);
+    REQUIRE(again);
+    CHECK(write_signing(*again) == written);
+    CHECK(again->missigned == read->missigned);
+    CHECK(again->exceptions.size() == read->exceptions.size());
+    CHECK(again->missigned.size() == read->missigned.size());
+  }
+}
+
+TEST_CASE("A figure is a leaf of the gathering before, unless it belongs to a mark") {
+  // constructed; )( is a signature in a record of 1598 at the University of Pennsylvania
+  auto const places = [](char const* text) { return signing(text).exceptions; };
+  auto const exception = [](Signature const& mark, int leaf) { return SigningException{false, {false, mark, leaf}}; };
+  auto const a = Signature::letter('A'), twice = *read_signature("2)(");
+  CHECK(places("[$4 (-A3,4) signed]") == std::vector{exception(a, 3), exception(a, 4)});
+  CHECK(places("[$4 signed; A3-4 not signed]") == std::vector{exception(a, 3), exception(a, 4)});
+  CHECK(!read_signing("[$4 signed; missigning \"A3 as B3]")); // a quotation mark that is not closed
+  CHECK(!read_signing("[$4 signed; A3-4 signed as B3]"));     // which of the two is signed so?
+  CHECK(places("[$4 (-A1, 2)(3) signed]") == std::vector{exception(a, 1), exception(twice, 3)});
+  CHECK(places("[$4 (-A1, 36/10) signed]") == std::vector{exception(a, 1), exception(Signature::number(36), 10)});
+  CHECK(places("[$4 (-A1, '2'3) signed]") ==
+        std::vector{exception(a, 1), exception(Signature::number(2).in_quotation_marks(), 3)});
+  auto const closed = places("[$4 (-A3,4)(+B5) signed]"); // these parentheses are no mark
+  REQUIRE(closed.size() == 3);
+  CHECK(closed[1] == exception(a, 4));
+  CHECK(closed[2] == SigningException{true, {false, Signature::letter('B'), 5}});
+  CHECK(read_signing("[$4 (-A3,0) signed]").error().column == 10);
+  auto const late = signing("[$4 signed; 2)(3 as B; -A1]"); // written behind A1
+  CHECK(signing(write_signing(late).c_str()) == late);
+}
