@@ -4,6 +4,7 @@
 /// nothing grouped, size and chain lines and mark alone, no reasons) and by the two height thresholds people use instead.
 /// Then a table of rows, text to answer, on one thread and on two, and the part of it that is reading text.
 #include <bifolium/evidence.hpp>
+#include <bifolium/explain.hpp>
 
 #include "ratios.hpp"
 #include "support/answers.hpp"
@@ -28,11 +29,11 @@ namespace {
 /// The leaf of the README, as much of its time and place told as the question allows.
 enum Known : std::int64_t { placed, dated, neither, incunable, typeset, every_sign, both_ways };
 Observation leaf_with(std::int64_t known) {
-  Seen seen{.height = 188_mm,
-            .width = 114_mm,
-            .chain_lines = ChainLines::vertical,
-            .watermark = MarkPlace::head_of_gutter,
-            .gathering_leaves = 8};
+  LeafEvidence seen{.height = 188_mm,
+                    .width = 114_mm,
+                    .chain_lines = ChainLines::vertical,
+                    .watermark = MarkPlace::head_of_gutter,
+                    .gathering_leaves = 8};
   if (known == placed || known == dated) seen.year = 1725;
   if (known == placed) seen.place = Region::britain;
   if (known == incunable) seen.year = 1490;
@@ -62,7 +63,7 @@ char const* label(std::int64_t known) {
                                  "nothing known, every sign, chain lines both ways"};
   return labels[known];
 }
-SheetSizes sheets_for(Seen const& seen) {
+SheetSizes sheets_for(LeafEvidence const& seen) {
   auto const when = seen.year.value_or(When{1500, 1850});
   return usable_for({when.from, when.to}, seen.place);
 }

@@ -26,9 +26,9 @@ std::vector<int> const& pages() {
   return all;
 }
 /// The same answers in a plain array, as somebody would type them in who knows one format.
-std::array<Place, 17> const& typed_in() {
-  static std::array<Place, 17> const table = [] {
-    std::array<Place, 17> places{};
+std::array<FormePosition, 17> const& typed_in() {
+  static std::array<FormePosition, 17> const table = [] {
+    std::array<FormePosition, 17> places{};
     for (int page = 1; page <= 16; ++page)
       places[static_cast<std::size_t>(page)] = impose<schemes::octavo>().place(page);
     return places;
@@ -57,7 +57,7 @@ void place_known_when_run(benchmark::State& state) {
   find_places(state, [at](int page) { return at->place(page); });
 }
 void place_std_map(benchmark::State& state) {
-  std::map<int, Place> places;
+  std::map<int, FormePosition> places;
   for (int page = 1; page <= 16; ++page) places[page] = typed_in()[static_cast<std::size_t>(page)];
   find_places(state, [&](int page) { return places.find(page)->second; });
 }
@@ -68,7 +68,7 @@ BENCHMARK(place_std_map);
 
 /// A whole forme copied out, page by page; the limit is copying the table.
 void forme_copied(benchmark::State& state) {
-  std::array<Standing, 8> forme{}, to{};
+  std::array<ImposedPage, 8> forme{}, to{};
   for (int c = 0; c < 8; ++c) forme[static_cast<std::size_t>(c)] = impose<schemes::octavo>().outer(c / 4, c % 4);
   for (auto _ : state) {
     benchmark::DoNotOptimize(forme);
@@ -79,7 +79,7 @@ void forme_copied(benchmark::State& state) {
 }
 void forme_filled(benchmark::State& state) {
   constexpr auto const& formes = impose<schemes::octavo>();
-  std::array<Standing, 8> to{};
+  std::array<ImposedPage, 8> to{};
   for (auto _ : state) {
     auto const forme = formes.forme(Side::outer);
     std::copy(forme.begin(), forme.end(), to.begin());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Checks the leaves of a copy against the formula of the ideal copy.
 #include <bifolium/collation.hpp>
+#include <bifolium/copy.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing/formula_gathering.hpp>
 

@@ -2,6 +2,7 @@
 // Names the format of leaves from what was measured and seen, a row each: TSV on standard input, TSV on standard output.
 #include <bifolium/core/message.hpp>
 #include <bifolium/evidence.hpp>
+#include <bifolium/explain.hpp>
 
 #include "support/answers.hpp"
 #include "support/arguments.hpp"

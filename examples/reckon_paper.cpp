@@ -160,7 +160,7 @@ public:
 /// The rows of one text, and what is wrong with others of it.
 struct Text {
   std::string name;
-  std::vector<Way> ways;
+  std::vector<PrintingOption> ways;
   std::vector<std::string> names;
 };
 
@@ -188,7 +188,8 @@ int compare_rows(std::string const& first, std::int64_t from, std::int64_t to) {
   for (std::int64_t number = 1; auto const line = next_line(std::cin); ++number) {
     auto const cells = split(*line);
     EditionRow const row{header, cells, false};
-    auto const way = row.wrong.empty() ? way_of(row.edition) : Expected<Way>{error_at(Problem::not_a_number, 1, 1)};
+    auto const way =
+        row.wrong.empty() ? way_of(row.edition) : Expected<PrintingOption>{error_at(Problem::not_a_number, 1, 1)};
     if (!way) {
       std::cout << row.named("text") << "\t\t\t\t\trow " << number << ": "
                 << (row.wrong.empty() ? sentence_of(way.error()) : row.wrong) << '\n';

@@ -379,7 +379,7 @@ TEST_CASE("ways to print are compared for one copy and for a million, and not be
   auto const folded = *fold(schemes::octavo.scheme());
   Edition edition{.pages = 16};
   edition.price_of_forme = 1;
-  std::vector<Way> const ways{{edition, *arrange(make_up(folded), {.text = 16})}};
+  std::vector<PrintingOption> const ways{{edition, *arrange(make_up(folded), {.text = 16})}};
   REQUIRE(compare(ways, 1, 1'000'000));
   CHECK(compare(ways, 1'000'000, 1'000'000)->size() == 1);
   CHECK(compare(ways, 1, 1'000'001).error().problem == Problem::number_too_large);

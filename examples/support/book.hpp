@@ -23,7 +23,7 @@ namespace support {
 
 struct Book {
   std::string title, formula;
-  bifolium::Seen seen; ///< of the leaf
+  bifolium::LeafEvidence seen; ///< of the leaf
   std::optional<bifolium::millimetres> binding, chain_spacing;
   std::optional<int> year_in_watermark;
   /// What may tell of the date.
@@ -161,7 +161,7 @@ inline Book read_book(std::istream& in, std::vector<RecordError>& errors) {
     book.seen.gathering_leaves = sizes->leaves;
     book.seen.alternating_with = sizes->alternating_with;
   }
-  book.seen.leaves = read.value("leaves", read_leaves_seen).value_or(LeavesSeen{});
+  book.seen.leaves = read.value("leaves", read_leaves_seen).value_or(EvidenceOfLeaves{});
   book.seen.year = read.value("year", read_years);
   book.binding = read.length("binding");
   book.chain_spacing = read.length("chain spacing");

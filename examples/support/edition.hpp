@@ -4,6 +4,7 @@
 
 #include <bifolium/core/message.hpp>
 #include <bifolium/edition.hpp>
+#include <bifolium/explain.hpp>
 
 #include "decimal.hpp"
 #include "observed.hpp"

@@ -4,6 +4,8 @@
 #pragma once
 
 #include <bifolium/evidence.hpp>
+#include <bifolium/explain.hpp>
+#include <bifolium/record.hpp>
 
 #include <optional>
 #include <ostream>
@@ -17,12 +19,12 @@ inline std::string whole(bifolium::millimetres length) {
   return std::to_string(rounded);
 }
 /// The sheets of the place and time; without a year those of the hand press.
-inline bifolium::SheetSizes sheets_of(bifolium::Seen const& seen) {
+inline bifolium::SheetSizes sheets_of(bifolium::LeafEvidence const& seen) {
   auto const when = seen.year.value_or(bifolium::When{1450, 1850});
   return bifolium::usable_for({when.from, when.to}, seen.place);
 }
 /// The named sheets behind a leaf of that format; none without both measurements.
-inline std::vector<bifolium::NamedOrigin> named_sheets(bifolium::Seen const& seen, bifolium::Format format) {
+inline std::vector<bifolium::NamedOrigin> named_sheets(bifolium::LeafEvidence const& seen, bifolium::Format format) {
   using namespace bifolium;
   std::vector<NamedOrigin> all;
   if (!seen.height || !seen.width) return all;
@@ -52,12 +54,12 @@ inline std::string told(bifolium::NamedOrigin const& one) {
       .append(side(one.loss.width, "the fore-edge"));
 }
 /// In one cell: the sheets, parted by semicolons.
-inline std::string sheets_in_a_cell(bifolium::Seen const& seen, bifolium::Format format) {
+inline std::string sheets_in_a_cell(bifolium::LeafEvidence const& seen, bifolium::Format format) {
   std::string cell;
   for (auto const& one : named_sheets(seen, format)) cell.append(cell.empty() ? "" : "; ").append(told(one));
   return cell;
 }
-inline void tell_sheets(std::ostream& out, bifolium::Seen const& seen, bifolium::Format format) {
+inline void tell_sheets(std::ostream& out, bifolium::LeafEvidence const& seen, bifolium::Format format) {
   using namespace bifolium;
   if (!seen.height || !seen.width) return;
   out << "As " << format.name().view();
@@ -74,7 +76,7 @@ inline void tell_sheets(std::ostream& out, bifolium::Seen const& seen, bifolium:
 }
 
 /// The size as a catalogue records it, with the format where that is at least probable; nothing without a height.
-inline std::string recorded(bifolium::Seen const& seen, std::optional<bifolium::millimetres> binding,
+inline std::string recorded(bifolium::LeafEvidence const& seen, std::optional<bifolium::millimetres> binding,
                             std::optional<bifolium::Format> format) {
   using namespace bifolium;
   if (!seen.height) return "";

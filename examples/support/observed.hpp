@@ -89,9 +89,9 @@ template <class T> std::string one_of() {
 
 /// Reads all that is there; `cell(name)` gives the text of a column, empty when there is none. What is wrong goes to
 /// `wrong`, each with the name of its column.
-template <class Cell> bifolium::Seen read_seen(Cell cell, std::string& wrong) {
+template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, std::string& wrong) {
   using namespace bifolium;
-  Seen seen;
+  LeafEvidence seen;
   auto const say = [&](std::string_view name, std::string const& text, std::string_view what) {
     wrong.append(wrong.empty() ? "" : "; ")
         .append(name)
@@ -140,7 +140,7 @@ template <class Cell> bifolium::Seen read_seen(Cell cell, std::string& wrong) {
     seen.gathering_leaves = sizes.leaves;
     seen.alternating_with = sizes.alternating_with;
   });
-  text_of("leaves", read_leaves_seen, [&](LeavesSeen const& leaves) { seen.leaves = leaves; });
+  text_of("leaves", read_leaves_seen, [&](EvidenceOfLeaves const& leaves) { seen.leaves = leaves; });
   text_of("year", read_years, [&](When years) { seen.year = years; });
   seen.place = region(cell("place"));
   return seen;

@@ -2,6 +2,7 @@
 // Lesson 1. A sheet folded once. Take a sheet of paper, fold it, number its four pages, open it again: that is a folio.
 // The two pages on one side are printed together from one forme. What is on the left in type is on the right on paper.
 #include <bifolium/drawing.hpp>
+#include <bifolium/explain.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>
 

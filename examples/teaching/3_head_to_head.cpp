@@ -2,6 +2,7 @@
 // Lesson 3. Head to head. When the far half of the sheet is folded over the near half it is turned end for end. A page
 // that is to stand upright in the book must stand on its head in the forme, and the two rows meet with their heads.
 #include <bifolium/drawing.hpp>
+#include <bifolium/explain.hpp>
 #include <bifolium/explain/explain_formula.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>

@@ -2,6 +2,7 @@
 // Lesson 4. Off-cut and inset. Twelve leaves are not made by halving. The common duodecimo is cut: eight leaves fold
 // like an octavo, the off-cut of four is folded by itself and set in the middle of them.
 #include <bifolium/drawing.hpp>
+#include <bifolium/explain.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/imposition.hpp>
 

@@ -52,5 +52,5 @@ template <> struct std::formatter<bifolium::Signature> : bifolium::detail::AsPri
 template <> struct std::formatter<bifolium::Format> : bifolium::detail::AsPrinted<bifolium::Format> {};
 template <> struct std::formatter<bifolium::Attested> : bifolium::detail::AsPrinted<bifolium::Attested> {};
 template <> struct std::formatter<bifolium::LeafAt> : bifolium::detail::AsPrinted<bifolium::LeafAt> {};
-template <> struct std::formatter<bifolium::Standing> : bifolium::detail::AsPrinted<bifolium::Standing> {};
+template <> struct std::formatter<bifolium::ImposedPage> : bifolium::detail::AsPrinted<bifolium::ImposedPage> {};
 #endif

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Constructed copies: regression, but for the arithmetic of conjugate leaves.
 #include <bifolium/collation.hpp>
+#include <bifolium/copy.hpp>
 
 #include "check.hpp"
 

@@ -2,6 +2,7 @@
 // What a class makes with scissors, and what it reads afterwards: the cancel, the sheet to fold by both kinds of duplex,
 // the misread book, the two views of a forme. Checked by geometry on what was drawn.
 #include <bifolium/drawing.hpp>
+#include <bifolium/explain.hpp>
 #include <bifolium/fold.hpp>
 
 #include "check.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/edition.hpp>
+#include <bifolium/explain.hpp>
 
 #include "check.hpp"
 

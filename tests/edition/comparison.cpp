@@ -13,7 +13,7 @@ using namespace bifolium;
 namespace {
 
 /// The order at one run, by reckoning every way out.
-std::vector<std::size_t> order_at(std::vector<Way> const& ways, std::int64_t copies, CompareBy by) {
+std::vector<std::size_t> order_at(std::vector<PrintingOption> const& ways, std::int64_t copies, CompareBy by) {
   std::vector<std::size_t> order(ways.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
   std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
@@ -23,8 +23,8 @@ std::vector<std::size_t> order_at(std::vector<Way> const& ways, std::int64_t cop
   return order;
 }
 /// Every run in every stretch has that order, and the stretches follow one another.
-void check_every_run(std::vector<Way> const& ways, std::vector<Stretch> const& all, std::int64_t from, std::int64_t to,
-                     CompareBy by) {
+void check_every_run(std::vector<PrintingOption> const& ways, std::vector<Stretch> const& all, std::int64_t from,
+                     std::int64_t to, CompareBy by) {
   auto next = from;
   for (std::size_t i = 0; i < all.size(); ++i) {
     REQUIRE(all[i].from == next);
@@ -39,16 +39,16 @@ void check_every_run(std::vector<Way> const& ways, std::vector<Stretch> const& a
 TEST_CASE("many formes are dear for a few copies, much paper for many") {
   // constructed: a text of 320 pages in octavo takes 20 sheets and 40 formes; in twelves, set smaller, 13 sheets 26 formes, on
   // paper at twice the price. 40 x 100 + 20 n  =  26 x 100 + 26 n  at n = 1400 / 6 = 233 1/3
-  std::vector<Way> const ways{*way_of({.scheme = schemes::octavo,
-                                       .pages = 320,
-                                       .ream = reams::of_500,
-                                       .price_of_ream = 500,
-                                       .price_of_forme = 100}),
-                              *way_of({.scheme = schemes::duodecimo,
-                                       .pages = 312,
-                                       .ream = reams::of_500,
-                                       .price_of_ream = 1000,
-                                       .price_of_forme = 100})};
+  std::vector<PrintingOption> const ways{*way_of({.scheme = schemes::octavo,
+                                                  .pages = 320,
+                                                  .ream = reams::of_500,
+                                                  .price_of_ream = 500,
+                                                  .price_of_forme = 100}),
+                                         *way_of({.scheme = schemes::duodecimo,
+                                                  .pages = 312,
+                                                  .ream = reams::of_500,
+                                                  .price_of_ream = 1000,
+                                                  .price_of_forme = 100})};
   auto const all = *compare(ways, 1, 100'000);
   REQUIRE(all.size() == 2);
   CHECK(all[0] == Stretch{1, 233, {1, 0}});
@@ -62,7 +62,7 @@ TEST_CASE("where the order flips is exact, run by run") {
                          SchemeRow::folio_in_sixes};
   int flips = 0;
   for (int trial = 0; trial < 40; ++trial) {
-    std::vector<Way> ways;
+    std::vector<PrintingOption> ways;
     for (auto row : rows)
       ways.push_back(*way_of({.scheme = Attested{row},
                               .pages = 90 + static_cast<std::int64_t>(random() % 120),
@@ -86,15 +86,15 @@ TEST_CASE("where the order flips is exact, run by run") {
 
 TEST_CASE("half-sheets and odd copies flip the order run by run") {
   // one half-sheet twice against one sheet: the same paper at even runs, one sheet more at odd ones
-  std::vector<Way> const ways{*way_of({.scheme = schemes::octavo_half_sheet, .pages = 16}),
-                              *way_of({.scheme = schemes::octavo, .pages = 16})};
+  std::vector<PrintingOption> const ways{*way_of({.scheme = schemes::octavo_half_sheet, .pages = 16}),
+                                         *way_of({.scheme = schemes::octavo, .pages = 16})};
   auto const all = *compare(ways, 1, 20, CompareBy::sheets);
   CHECK(all.size() == 20);
   check_every_run(ways, all, 1, 20, CompareBy::sheets);
 }
 
 TEST_CASE("what cannot be compared is an error value") {
-  std::vector<Way> const ways{*way_of({.pages = 16})};
+  std::vector<PrintingOption> const ways{*way_of({.pages = 16})};
   CHECK(compare(ways, 1, 10).error().problem == Problem::price_needed);
   CHECK(compare({}, 1, 10).error().problem == Problem::nothing_to_print);
   CHECK(compare(ways, 0, 10, CompareBy::sheets).error().problem == Problem::nothing_to_print);
@@ -102,7 +102,8 @@ TEST_CASE("what cannot be compared is an error value") {
   CHECK(compare(ways, -1, 8, CompareBy::sheets).error().problem == Problem::negative_count);
   CHECK(compare(ways, 1, INT64_MAX, CompareBy::sheets).error().problem == Problem::number_too_large);
   CHECK(way_of({.pages = -1}).error().problem == Problem::negative_count);
-  std::vector<Way> const dear{*way_of({.pages = 1600, .price_of_forme = INT64_MAX / 400, .price_of_token = 7})};
+  std::vector<PrintingOption> const dear{
+      *way_of({.pages = 1600, .price_of_forme = INT64_MAX / 400, .price_of_token = 7})};
   CHECK(cost_of(dear[0], INT64_MAX).error().problem == Problem::number_too_large);
   // a way may be changed after it was arranged
   auto without_ream = ways[0];

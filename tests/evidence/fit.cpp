@@ -196,9 +196,9 @@ TEST_CASE("held out by edition, the ranking meets its bars and is more honest th
     auto const rule = fit_thresholds(train);
     for (auto const& c : rest) {
       // undated rows are incunables all the same
-      Seen seen{.height = millimetres{c.height},
-                .width = millimetres{c.width},
-                .year = c.year ? When{*c.year} : When{1450, 1500}};
+      LeafEvidence seen{.height = millimetres{c.height},
+                        .width = millimetres{c.width},
+                        .year = c.year ? When{*c.year} : When{1450, 1500}};
       Assumptions const assumed{.parameters = &parameters};
       auto const leaves = leaves_of[c.format];
       auto const inference = infer_format(*observe(seen), assumed);

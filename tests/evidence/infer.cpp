@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/evidence.hpp>
+#include <bifolium/explain.hpp>
 
 #include "check.hpp"
 #include "data.hpp"
@@ -22,22 +23,23 @@ double probability(Inference const& inference, Format format) {
     if (candidate.format == format) return candidate.probability;
   return 0;
 }
-Inference of(Seen const& seen) { return infer_format(*observe(seen)); }
+Inference of(LeafEvidence const& seen) { return infer_format(*observe(seen)); }
 
 } // namespace
 
 TEST_CASE("probabilities add up to one, and nothing seen gives the priors") {
   for (auto const& seen :
-       {Seen{}, Seen{.height = 201_mm}, Seen{.width = 90_mm, .year = 1720},
-        Seen{.height = 201_mm, .width = 139_mm, .year = 1490}, Seen{.height = 3_mm, .width = 9000_mm},
-        Seen{.type_height = 145_mm, .watermark = MarkPlace::absent},
-        Seen{.height = 120_mm, .width = 70_mm, .material = Material::vellum, .gathering_leaves = 4000},
-        Seen{.height = 120_mm, .chain_lines = ChainLines::both, .alternating_with = 4, .year = When{1490, 1650}},
-        Seen{.watermark = MarkPlace::centre,
+       {LeafEvidence{}, LeafEvidence{.height = 201_mm}, LeafEvidence{.width = 90_mm, .year = 1720},
+        LeafEvidence{.height = 201_mm, .width = 139_mm, .year = 1490}, LeafEvidence{.height = 3_mm, .width = 9000_mm},
+        LeafEvidence{.type_height = 145_mm, .watermark = MarkPlace::absent},
+        LeafEvidence{.height = 120_mm, .width = 70_mm, .material = Material::vellum, .gathering_leaves = 4000},
+        LeafEvidence{
+            .height = 120_mm, .chain_lines = ChainLines::both, .alternating_with = 4, .year = When{1490, 1650}},
+        LeafEvidence{.watermark = MarkPlace::centre,
         .countermark = MarkPlace::absent,
         .head = EdgeSeen::bolt,
         .point_hole = HolePlace::inside},
-        Seen{.countermark = MarkPlace::corner, .gathering_leaves = 7, .leaves = {{{1, MarkPlace::gutter}}}}}) {
+        LeafEvidence{.countermark = MarkPlace::corner, .gathering_leaves = 7, .leaves = {{{1, MarkPlace::gutter}}}}}) {
     auto const inference = of(seen);
     double sum = inference.none_of_these;
     for (auto const& candidate : inference) {
@@ -80,7 +82,7 @@ TEST_CASE("later books by size, year and gatherings") {
   std::map<int, Report> by_format;
   for (auto const& row : data::rows("later_leaf_sizes.tsv", 9)) {
     if (row[1].empty() || row[2].empty() || row[6].empty()) continue;
-    Seen seen{.height = millimetres{std::stod(row[1])}, .width = millimetres{std::stod(row[2])}};
+    LeafEvidence seen{.height = millimetres{std::stod(row[1])}, .width = millimetres{std::stod(row[2])}};
     seen.year = *read_years(row[6]);
     if (!row[5].empty()) {
       auto const sizes = *read_gathering_sizes(row[5]);
@@ -108,7 +110,7 @@ TEST_CASE("cases a bibliographer would put to it") {
   // Facts: British Museum catalogue, Morgan Library, Studies in Bibliography 7 as named; bands: a bibliographer's
   // judgement from common practice, no source.
   SUBCASE("BMC IA. 52540: 187 x 132 mm, 1492, a-k in eights") {
-    Seen seen{.height = 187_mm, .width = 132_mm, .year = 1492};
+    LeafEvidence seen{.height = 187_mm, .width = 132_mm, .year = 1492};
     auto const quarto = of(seen);
     CHECK(probability(quarto, Format::of(4)) >= 0.93);
     CHECK(std::string{quarto.candidates[0].sheet_name} == "chancery");
@@ -118,12 +120,12 @@ TEST_CASE("cases a bibliographer would put to it") {
     // all years and the whole band, and this leaf lies low in it, in years of many quartos
     CHECK(probability(quarto, Format::of(8)) <= 0.05);
     CHECK(probability(quarto, Format::of(8)) >= 0.005);
-    CHECK(quarto.look_next == Sign::chain_lines);
+    CHECK(quarto.look_next == EvidenceKind::chain_lines);
     seen.chain_lines = ChainLines::horizontal;
     CHECK(probability(of(seen), Format::of(4)) >= 0.99);
   }
   SUBCASE("Morgan, a royal quarto of 1476, 265 x 194 mm: by size a folio is likelier, and it says how much") {
-    Seen seen{.height = 265_mm, .width = 194_mm, .year = 1476};
+    LeafEvidence seen{.height = 265_mm, .width = 194_mm, .year = 1476};
     auto const royal = of(seen);
     CHECK(royal.candidates[0].format == Format::of(2));
     // Expected .75-.88 against .12-.25, from 165 folios and 34 quartos of 260-275 mm in all years. But the years move it:
@@ -132,7 +134,7 @@ TEST_CASE("cases a bibliographer would put to it") {
     CHECK(probability(royal, Format::of(2)) <= 0.88);
     CHECK(probability(royal, Format::of(4)) >= 0.12);
     CHECK(probability(royal, Format::of(4)) <= 0.40);
-    CHECK(royal.look_next == Sign::chain_lines);
+    CHECK(royal.look_next == EvidenceKind::chain_lines);
     seen.chain_lines = ChainLines::horizontal;
     auto const with_chains = of(seen);
     CHECK(probability(with_chains, Format::of(4)) >= 0.93);
@@ -140,7 +142,7 @@ TEST_CASE("cases a bibliographer would put to it") {
     CHECK(with_chains.candidates[1].format == Format::of(2));
   }
   SUBCASE("Morgan, a chancery folio whose leaves are inlaid, 216 x 145 mm: state, type page or mark right the size") {
-    Seen seen{.height = 216_mm, .width = 145_mm, .gathering_leaves = 8, .year = When{1450, 1500}};
+    LeafEvidence seen{.height = 216_mm, .width = 145_mm, .gathering_leaves = 8, .year = When{1450, 1500}};
     CHECK(of(seen).candidates[0].format == Format::of(4));
     seen.chain_lines = ChainLines::vertical;
     auto const by_size = of(seen);
@@ -165,7 +167,7 @@ TEST_CASE("cases a bibliographer would put to it") {
     CHECK(mixed.mixed->horizontal.format == Format::of(4));
     CHECK(std::string{mixed.mixed->horizontal.sheet_name} == "royal");
     CHECK(format_statement(mixed) == "2° and 4°");
-    CHECK(mixed.look_next != Sign::chain_lines);
+    CHECK(mixed.look_next != EvidenceKind::chain_lines);
     CHECK(cataloguer_words(mixed).find("all of it folio in imposition") != std::string::npos);
   }
   SUBCASE("invented: Paris 1760, chains horizontal, twelves, mark at the fore-edge") {
@@ -182,12 +184,12 @@ TEST_CASE("cases a bibliographer would put to it") {
     CHECK(twelves.candidates[0].scheme.id() != "12_8_plus_4"); // excluded by the twelves
   }
   SUBCASE("Buhler, Studies in Bibliography 7: an uncut 24° of 1671, 4 3/4 x 2 1/2 in., by others recorded as 16°") {
-    Seen seen{.height = 4.75_in,
-              .width = 2.5_in,
-              .chain_lines = ChainLines::horizontal,
-              .gathering_leaves = 8,
-              .state = LeafState::uncut,
-              .year = 1671};
+    LeafEvidence seen{.height = 4.75_in,
+                      .width = 2.5_in,
+                      .chain_lines = ChainLines::horizontal,
+                      .gathering_leaves = 8,
+                      .state = LeafState::uncut,
+                      .year = 1671};
     CHECK(probability(of(seen), Format::of(24)) >= 0.85);
     seen.place = Region::netherlands;
     CHECK(probability(of(seen), Format::of(24)) >= 0.85);
@@ -205,7 +207,7 @@ TEST_CASE("cases a bibliographer would put to it") {
     // and time only demy and medium in octavo (222 x 143, 228 x 146 uncut) make such a leaf; royal in twelves is 211 x 127
     // uncut, which leaves nothing for the binder, and is not gathered in eights.
     CHECK(probability(wove, Format::of(8)) >= 0.75);
-    CHECK(std::abs(wove.candidates[0].reason(Sign::watermark).weight) < std::log(2.1));
+    CHECK(std::abs(wove.candidates[0].reason(EvidenceKind::watermark).weight) < std::log(2.1));
   }
   SUBCASE("invented: Hours on vellum, Paris 1498: no chains, no marks, no sheets") {
     auto const hours = of({.height = 168_mm,
@@ -253,7 +255,7 @@ TEST_CASE("the marks over a gathering tell the fold") {
   CHECK(eights.candidates.front().format == Format::of(4));
   CHECK(eights.candidates.front().scheme.id() == "4_quarto_in_8s");
   // marks contradict the size: what was seen over the gathering wins
-  Seen royal{.height = 265_mm, .width = 194_mm, .gathering_leaves = 8, .year = 1476};
+  LeafEvidence royal{.height = 265_mm, .width = 194_mm, .gathering_leaves = 8, .year = 1476};
   CHECK(of(royal).candidates.front().format == Format::of(2));
   royal.leaves =
       *read_leaves_seen("1 gutter horizontal; 2 absent horizontal; 7 absent horizontal; 8 gutter horizontal");
@@ -269,7 +271,7 @@ TEST_CASE("the marks over a gathering tell the fold") {
 
 TEST_CASE("edges and point-holes tell the fold") {
   // Roberts & Etherington s.v. pinholes: folio in the spine fold, quarto at the head bolt, octavo at the fore-edge
-  auto const first = [](Seen seen) {
+  auto const first = [](LeafEvidence seen) {
     seen.year = 1600;
     return of(seen).candidates.front().format;
   };
@@ -343,8 +345,8 @@ TEST_CASE("evidence weighs as much alone as it moves the answer") {
   auto const without = of({.height = 201_mm, .width = 139_mm, .year = 1490});
   auto const with = of({.height = 201_mm, .width = 139_mm, .chain_lines = ChainLines::horizontal, .year = 1490});
   CHECK(probability(with, Format::of(4)) > probability(without, Format::of(4)));
-  auto const& reason = with.candidates[0].reasons[static_cast<std::size_t>(Sign::chain_lines)];
+  auto const& reason = with.candidates[0].reasons[static_cast<std::size_t>(EvidenceKind::chain_lines)];
   CHECK(reason.seen);
   CHECK(reason.agrees);
-  CHECK_FALSE(without.candidates[0].reasons[static_cast<std::size_t>(Sign::chain_lines)].seen);
+  CHECK_FALSE(without.candidates[0].reasons[static_cast<std::size_t>(EvidenceKind::chain_lines)].seen);
 }

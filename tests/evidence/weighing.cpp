@@ -19,14 +19,15 @@ using namespace bifolium;
 namespace {
 
 /// Every 40th of the measured copies, all else in turn.
-std::vector<Seen> copies() {
+std::vector<LeafEvidence> copies() {
   constexpr MarkPlace marks[]{MarkPlace::unknown, MarkPlace::gutter, MarkPlace::head_of_gutter, MarkPlace::absent};
-  std::vector<Seen> all;
+  std::vector<LeafEvidence> all;
   std::size_t number = 0;
   for (auto const& row : data::rows("bmc_leaf_sizes.tsv", 6)) {
     if (number++ % 40 != 0) continue;
     auto const i = all.size();
-    Seen seen{.height = millimetres{std::atof(row[2].c_str())}, .width = millimetres{std::atof(row[3].c_str())}};
+    LeafEvidence seen{.height = millimetres{std::atof(row[2].c_str())},
+                      .width = millimetres{std::atof(row[3].c_str())}};
     if (i % 3 == 0) seen.chain_lines = i % 2 == 0 ? ChainLines::vertical : ChainLines::horizontal;
     seen.watermark = marks[i % 4];
     if (i % 7 == 0) seen.countermark = marks[(i + 1) % 4];
@@ -113,10 +114,10 @@ TEST_CASE("what answers an observation does not depend on what was asked before"
 
 // Every lie and turn of every sheet taken by itself, as the model is stated: 64 cases for a gathering of three sheets.
 TEST_CASE("leaves of a gathering weigh as the sum over how each sheet may lie") {
-  LeavesSeen const seen{{{1, MarkPlace::gutter, ChainLines::horizontal},
-                         {2, MarkPlace::absent, ChainLines::horizontal},
-                         {4, MarkPlace::unknown, ChainLines::vertical},
-                         {7, MarkPlace::gutter, ChainLines::unknown}}};
+  EvidenceOfLeaves const seen{{{1, MarkPlace::gutter, ChainLines::horizontal},
+                               {2, MarkPlace::absent, ChainLines::horizontal},
+                               {4, MarkPlace::unknown, ChainLines::vertical},
+                               {7, MarkPlace::gutter, ChainLines::unknown}}};
   constexpr auto slip = fitted_parameters.leaf_slip, marked = fitted_parameters.paper_is_marked;
   detail::Trusts trusts;
   trusts.add(0, {0.985, 0.95, 0.05});

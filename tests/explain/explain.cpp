@@ -75,7 +75,7 @@ TEST_CASE("what was done to leaves is explained one by one") {
 TEST_CASE("a ranking says what speaks for the first, what parts it from the next, and where to look") {
   // A quarto has horizontal chain lines and its mark in the gutter, an octavo vertical ones and the mark at the head of the
   // gutter (Roberts & Etherington, Bookbinding and the Conservation of Books, 1982, s.v. chain lines; common practice).
-  Seen const quarto{.height = 187_mm, .width = 132_mm, .year = 1492};
+  LeafEvidence const quarto{.height = 187_mm, .width = 132_mm, .year = 1492};
   auto const size_only = explain_ranking(infer_format(*observe(quarto)));
   CHECK(says(size_only, "First: quarto ("));
   CHECK(says(size_only, "For quarto: size"));
@@ -89,10 +89,10 @@ TEST_CASE("a ranking says what speaks for the first, what parts it from the next
   CHECK(says(sure, "What parts it from octavo most: chain lines; octavo would have chain lines vertical."));
 
   // Constructed: a folio by its size, with the chain lines of a quarto. What was seen must not be passed over.
-  Seen const odd{.height = 420_mm, .width = 290_mm, .chain_lines = ChainLines::horizontal, .year = 1480};
+  LeafEvidence const odd{.height = 420_mm, .width = 290_mm, .chain_lines = ChainLines::horizontal, .year = 1480};
   auto const ranking = infer_format(*observe(odd));
   auto const told = explain_ranking(ranking);
-  bool const against = ranking.candidates[0].reasons[static_cast<std::size_t>(Sign::chain_lines)].weight < 0;
+  bool const against = ranking.candidates[0].reasons[static_cast<std::size_t>(EvidenceKind::chain_lines)].weight < 0;
   CHECK(says(told, "Against it: chain lines") == against);
 }
 

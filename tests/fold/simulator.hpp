@@ -60,7 +60,7 @@ struct Plate {
 };
 
 /// Both formes of every sheet as plain tables: [sheet][row][column].
-using Grid = std::vector<std::vector<Standing>>;
+using Grid = std::vector<std::vector<ImposedPage>>;
 struct Formes {
   std::vector<Grid> outer, inner;                            ///< inner is empty for a sheet worked from one forme
   std::vector<std::optional<std::array<int, 3>>> conjugates; ///< cell by cell: sheet, row, column of the other leaf
@@ -175,7 +175,7 @@ class Simulator {
     for (int s = 0; s < scheme_.sheets(); ++s) {
       auto const& lay = scheme_.sheet(s);
       auto const index = [](int i) { return static_cast<std::size_t>(i); };
-      Grid outer(lay.rows, std::vector<Standing>(lay.columns)), inner = outer;
+      Grid outer(lay.rows, std::vector<ImposedPage>(lay.columns)), inner = outer;
       std::set<int> in_outer, in_inner;
       for (int r = 0; r < lay.rows; ++r)
         for (int c = 0; c < lay.columns; ++c) {

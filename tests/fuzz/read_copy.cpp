@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Any bytes as the leaves a copy has, and as the joints seen in it: leaves of the book, or an error inside the text.
 #include <bifolium/collation.hpp>
+#include <bifolium/copy.hpp>
 
 #include "must.hpp"
 

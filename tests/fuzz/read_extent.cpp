@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Any bytes as a catalogue's extent: the sum that is shown adds up, and read as an extent it is the same number.
 #include <bifolium/collation.hpp>
+#include <bifolium/record.hpp>
 #include <bifolium/record/extent.hpp>
 
 #include "must.hpp"

@@ -122,8 +122,8 @@ template struct Trivial<LeafSize<millimetres>, 16, regular>;
 template struct Trivial<ImpliedSheet<millimetres>, 24, equal>;
 
 // imposition
-template struct Trivial<Standing, 4, regular | printed>;
-template struct Trivial<Place, 5, regular>;
+template struct Trivial<ImposedPage, 4, regular | printed>;
+template struct Trivial<FormePosition, 5, regular>;
 template struct Trivial<FormeView, 16>;
 template struct Trivial<Imposition<8>, 332, equal>;
 template struct Trivial<Imposition<>, 2492, equal>;
@@ -181,7 +181,7 @@ template struct Trivial<Plan, 712, regular>;
 template struct Trivial<PressFigure, 16, regular>;
 template struct Trivial<Presswork, 80, regular>;
 template struct Trivial<PressTerms, 48, regular>;
-template struct Trivial<Way, 968, empty>;
+template struct Trivial<PrintingOption, 968, empty>;
 template struct Allocating<Stretch, regular>;
 
 // evidence
@@ -191,8 +191,8 @@ template struct Trivial<EarlyShares, 120, empty>;
 template struct Trivial<EvidenceParameters, 1520, empty>;
 template struct Allocating<LeafShape, empty>;
 template struct Trivial<When, 8, equal>;
-template struct Trivial<LeafSeen, 8, regular>;
-template struct Trivial<Seen, 288, empty>;
+template struct Trivial<EvidenceOfLeaf, 8, regular>;
+template struct Trivial<LeafEvidence, 288, empty>;
 template struct Trivial<Measured, 112, empty>;
 template struct Trivial<StatedSize, 16, regular>;
 template struct Trivial<RecordedSize, 56, regular>;

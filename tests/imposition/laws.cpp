@@ -25,7 +25,7 @@ template <class Act> void each_scheme(Act act) {
 /// The page on either side of every leaf, read from the formes alone: outer[r][c] backs inner[r][C-1-c]; in one-forme
 /// work what the turned sheet brings there.
 struct Backed {
-  Standing down, up;
+  ImposedPage down, up;
 };
 template <int N> Backed backed(Imposition<N> const& formes, int sheet, int row, int column) {
   auto const& lay = formes.sheet(sheet);
@@ -235,7 +235,7 @@ TEST_CASE("pages may begin anywhere and leave a gap: preliminaries and last gath
                                                 "fold b far-over-near 1\nfold b right-over-left 3\n"
                                                 "gathering pi a page 1\ngathering O b page 297\n")));
   CHECK(formes.pages() == 16);
-  CHECK(formes.place(297) == Place{0, 1, 2, Side::outer, Head::far});
+  CHECK(formes.place(297) == FormePosition{0, 1, 2, Side::outer, Head::far});
   CHECK(formes.outer(1, 2) == head_up(297));
   CHECK_FALSE(formes.find_place(9));
   CHECK_FALSE(formes.find_place(0));

@@ -138,8 +138,8 @@ TEST_CASE("a sign that also means something else is set as often as it stands") 
 }
 
 TEST_CASE("what is no signature is an error with its column") {
-  CHECK(read_signature("").error().problem == Problem::text_ends);
-  CHECK(read_signature("A8").error() == error_at(Problem::text_goes_on, 1, 2, "8", 1));
+  CHECK(read_signature("").error().problem == Problem::unexpected_end);
+  CHECK(read_signature("A8").error() == error_at(Problem::trailing_text, 1, 2, "8", 1));
   CHECK(read_signature("99999A").error().problem == Problem::multiple_too_high);
   CHECK(read_signature("[a name that is longer than any]").error().problem == Problem::mark_too_long);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/collation.hpp>
 #include <bifolium/leaf/roman.hpp>
+#include <bifolium/record.hpp>
 #include <bifolium/record/extent.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/write_pagination.hpp>

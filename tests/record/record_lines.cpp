@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/collation.hpp>
+#include <bifolium/record.hpp>
 #include <bifolium/record/extent.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/record_lines.hpp>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/collation.hpp>
+#include <bifolium/record.hpp>
 #include <bifolium/record/read_signing.hpp>
 #include <bifolium/record/write_signing.hpp>
 

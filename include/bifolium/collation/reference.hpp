@@ -228,8 +228,8 @@ enum class ReferenceForm : std::uint8_t {
 /// Where the page stands when its gathering is printed by a scheme: sheet, forme, row and column. Nothing for an inserted
 /// leaf and where the scheme makes another number of leaves than the gathering has, since then it was not printed so.
 template <int N>
-[[nodiscard]] std::optional<Place> place_of(Formula const& formula, Reference const& reference,
-                                            Imposition<N> const& imposition) {
+[[nodiscard]] std::optional<FormePosition> place_of(Formula const& formula, Reference const& reference,
+                                                    Imposition<N> const& imposition) {
   if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1) return std::nullopt;
   auto const folded = formula.leaves_folded(reference.leaf.gathering);
   if (imposition.pages() != 2 * folded || reference.leaf.leaf > folded) return std::nullopt;
@@ -240,7 +240,8 @@ template <int N>
 /// four for A-F⁸/⁴, a sheet cut into half-sheets. The gatherings of the run are taken in turn from the first on; nothing
 /// where one of them has other leaves than the scheme gives it.
 template <int N>
-[[nodiscard]] std::optional<Place> place_of(Formula const& formula, Reference const& reference, Fold<N> const& fold) {
+[[nodiscard]] std::optional<FormePosition> place_of(Formula const& formula, Reference const& reference,
+                                                    Fold<N> const& fold) {
   auto const at = reference.leaf.gathering;
   if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1 || reference.leaf.leaf > formula.leaves_folded(at))
     return std::nullopt;

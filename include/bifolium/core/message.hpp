@@ -22,9 +22,9 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "found '{found}' where a whole number should stand";
   case Problem::number_too_large:
     return "'{found}' is too large to be reckoned with";
-  case Problem::text_goes_on:
+  case Problem::trailing_text:
     return "'{found}' stands where the text should end";
-  case Problem::text_ends:
+  case Problem::unexpected_end:
     return "the text ends where more should follow";
   case Problem::not_utf8:
     return "a byte here belongs to no UTF-8 character";
@@ -119,7 +119,7 @@ constexpr std::string_view sentence(Problem problem) noexcept {
     return "'{found}' has no leaf count: write A⁸, or say in the dialect what an omitted count means";
   case Problem::flat_count:
     return "'{found}' stands on the line: this dialect wants the count raised (A⁸, A^8)";
-  case Problem::count_of_nothing:
+  case Problem::zero_leaf_count:
     return "'{found}' is a gathering of no leaves";
   case Problem::run_crosses_series:
     return "the run to '{found}' crosses from one series to another: write each series as a run of its own";

@@ -16,8 +16,8 @@ enum class Problem : std::uint16_t {
   // 1-99: numbers, lengths, text in general
   not_a_number = 1,     ///< a whole number was expected
   number_too_large = 2, ///< the number or a result computed from it does not fit
-  text_goes_on = 3,     ///< something stands after the end of what was to be read
-  text_ends = 4,        ///< the text ends where more was expected
+  trailing_text = 3,    ///< something stands after the end of what was to be read
+  unexpected_end = 4,   ///< the text ends where more was expected
   not_utf8 = 5,         ///< a byte that begins no UTF-8 character
   not_positive = 6,     ///< a measurement or count that must be above nothing
   unknown_unit = 7,     ///< a length in a unit that is not known
@@ -63,7 +63,7 @@ enum class Problem : std::uint16_t {
   mark_too_long = 202,      ///< a name, symbol or quoted mark beyond the fixed room
   no_leaf_count = 203,      ///< a gathering without a count, and a dialect that supplies none
   flat_count = 204,         ///< a count on the line, and a dialect that wants it raised
-  count_of_nothing = 205,   ///< a gathering of no leaves
+  zero_leaf_count = 205,    ///< a gathering of no leaves
   run_crosses_series = 206, ///< the ends of a run belong to different series
   run_goes_backwards = 207, ///< the last signature of a run comes before the first
   flat_numbers = 208,       ///< numbered gatherings and their counts run together

@@ -28,7 +28,7 @@ namespace detail {
 /// Where one corner of a leaf is on the panel: the direction of its foot, and whether its fore-edge is on the right.
 struct LeafOnPanel {
   LeafAt at;
-  Standing standing;
+  ImposedPage standing;
   bool recto{};
 };
 

@@ -24,16 +24,16 @@ enum class CompareBy : std::uint8_t {
 };
 
 /// One way to print the text: an edition, whose copies are left open, and its plan.
-struct Way {
+struct PrintingOption {
   Edition edition{}; ///< all but the copies, which are what is varied
   Plan plan{};       ///< how its pages are arranged; the same for every number of copies
 };
 /// Arranges an edition as a way. error: as `reckon`; copies need not be named.
-constexpr Expected<Way> way_of(Edition edition) {
+constexpr Expected<PrintingOption> way_of(Edition edition) {
   if (edition.copies == 0) edition.copies = 1;
   auto const bill = reckon(edition);
   if (!bill) return bill.error();
-  return Way{edition, bill->plan};
+  return PrintingOption{edition, bill->plan};
 }
 
 /// Runs throughout which the ways keep one order, the least first; ways that cost the same stand as they were given.
@@ -48,7 +48,7 @@ struct Stretch {
 namespace detail {
 
 /// What keeps a way from being reckoned, whatever the copies.
-constexpr Room<Error> what_is_wrong(Way const& way) {
+constexpr Room<Error> what_is_wrong(PrintingOption const& way) {
   auto edition = way.edition;
   edition.copies = 1;
   auto const bill = reckon(edition, way.plan);
@@ -56,7 +56,7 @@ constexpr Room<Error> what_is_wrong(Way const& way) {
   return {};
 }
 /// What a way in which nothing is wrong costs at so many copies.
-constexpr Expected<Fraction> sound_cost_of(Way const& way, std::int64_t copies, CompareBy by) {
+constexpr Expected<Fraction> sound_cost_of(PrintingOption const& way, std::int64_t copies, CompareBy by) {
   auto const& edition = way.edition;
   Fits fits;
   auto const given_out = fits(checked_add(copies, fits(overs_of(copies, edition.overs_percent, edition.overplus))));
@@ -79,7 +79,7 @@ constexpr Expected<Fraction> sound_cost_of(Way const& way, std::int64_t copies, 
 } // namespace detail
 
 /// What a way costs at so many copies, or its sheets, exactly. error: as `reckon`, but no copies cost their formes.
-constexpr Expected<Fraction> cost_of(Way const& way, std::int64_t copies, CompareBy by = CompareBy::cost) {
+constexpr Expected<Fraction> cost_of(PrintingOption const& way, std::int64_t copies, CompareBy by = CompareBy::cost) {
   if (copies < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
   if (auto const error = detail::what_is_wrong(way)) return *error;
   return detail::sound_cost_of(way, copies, by);
@@ -92,7 +92,7 @@ struct CostLines {
   Fraction rise{}, base{}, gap{};
 
   constexpr CostLines() = default;
-  constexpr CostLines(Way const& way, CompareBy by, Fits& fits) {
+  constexpr CostLines(PrintingOption const& way, CompareBy by, Fits& fits) {
     auto const& edition = way.edition;
     // a copy more: sheets and impressions of it; and what rounding adds at most, by working
     Fraction sheets = way.plan.sheets_a_copy(), impressions{}, more_sheets{}, more_impressions{};
@@ -133,7 +133,7 @@ struct CostLines {
 };
 
 class Comparer {
-  std::vector<Way> const& ways_;
+  std::vector<PrintingOption> const& ways_;
   CompareBy by_;
   List<CostLines> lines_{};
   Fits fits_{};
@@ -174,7 +174,7 @@ class Comparer {
   }
 
 public:
-  Comparer(std::vector<Way> const& ways, CompareBy by) : ways_{ways}, by_{by} {
+  Comparer(std::vector<PrintingOption> const& ways, CompareBy by) : ways_{ways}, by_{by} {
     for (auto const& way : ways) lines_.push_back({way, by, fits_});
   }
   /// pre: from <= to.
@@ -206,8 +206,8 @@ public:
 /// The order of the ways for every run from `from` to `to` copies: stretches without a gap between them. A million copies
 /// at most, as two ways that differ by rounding alone have every run reckoned out. Allocates.
 /// error: nothing_to_print (no way, or no copies), negative_count, number_too_large, price_needed; and as `reckon` of a way.
-inline Expected<std::vector<Stretch>> compare(std::vector<Way> const& ways, std::int64_t from, std::int64_t to,
-                                              CompareBy by = CompareBy::cost) {
+inline Expected<std::vector<Stretch>> compare(std::vector<PrintingOption> const& ways, std::int64_t from,
+                                              std::int64_t to, CompareBy by = CompareBy::cost) {
   if (from < 0 || to < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
   if (ways.empty() || from == 0 || to < from) return error_at(Problem::nothing_to_print, 1, 1);
   if (to > 1'000'000) return error_at(Problem::number_too_large, 1, 1, "", 0);

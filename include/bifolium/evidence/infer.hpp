@@ -32,7 +32,8 @@ template <std::size_t N> std::array<Reading, N> read(CountedSigns const& signs) 
   return readings;
 }
 
-template <std::size_t N> Inference infer(Seen const& seen, CountedSigns const& signs, Assumptions const& assumed) {
+template <std::size_t N>
+Inference infer(LeafEvidence const& seen, CountedSigns const& signs, Assumptions const& assumed) {
   auto const periods = assumed.priors ? *assumed.priors : priors_by_period(seen.year, seen.place);
   auto readings = read<N>(signs);
   Weighing{seen, signs, periods, assumed}.weigh({readings.data(), readings.size()});

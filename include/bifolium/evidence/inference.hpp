@@ -11,7 +11,7 @@ namespace bifolium {
 inline namespace v0 {
 
 /// A kind of evidence.
-enum class Sign : std::uint8_t {
+enum class EvidenceKind : std::uint8_t {
   size,        ///< height and width of the leaf
   chain_lines, ///< their direction in one leaf
   watermark,   ///< the place of the marks in one leaf
@@ -25,9 +25,9 @@ inline constexpr std::size_t sign_count = 8; ///< how many kinds of evidence the
 
 /// What one sign says for or against a format.
 struct Reason {
-  Sign sign{};     ///< the kind of evidence it speaks of
-  bool seen{};     ///< it was observed
-  bool agrees{};   ///< the format is made likelier by it
+  EvidenceKind sign{}; ///< the kind of evidence it speaks of
+  bool seen{};         ///< it was observed
+  bool agrees{};       ///< the format is made likelier by it
   double weight{}; ///< natural logarithm of how much likelier it is under this format than under the others together
 };
 
@@ -43,10 +43,10 @@ struct FormatCandidate {
   Sheet<millimetres> sheet{1_mm, 1_mm};  ///< the size of that sheet
   LeafSize<millimetres> uncut{};         ///< a leaf of it before any binder
   LeafShape const* kind{};               ///< what its leaves are like; lasts as long as the program
-  std::array<Reason, sign_count> reasons{}; ///< by `Sign`
+  std::array<Reason, sign_count> reasons{}; ///< by `EvidenceKind`
 
   /// What one kind of evidence says of it.
-  [[nodiscard]] Reason const& reason(Sign sign) const { return reasons[static_cast<std::size_t>(sign)]; }
+  [[nodiscard]] Reason const& reason(EvidenceKind sign) const { return reasons[static_cast<std::size_t>(sign)]; }
 };
 
 /// A book of which some leaves have vertical and some horizontal chain lines, such as "2° and 4°": one format for each,
@@ -60,12 +60,12 @@ struct MixedFormats {
 /// The answer: candidates, best first.
 struct Inference {
   std::vector<FormatCandidate>
-      candidates{};                    ///< by probability, the likeliest first; those without a prior are left out
-  double none_of_these{};              ///< with the candidates' probabilities it adds up to 1
-  Certainty certainty{};               ///< of the first candidate or, where there is one, of the mixture
-  std::optional<MixedFormats> mixed{}; ///< where leaves differ in their chain lines and that tells two formats
-  std::optional<Sign> look_next{};     ///< what not yet seen would tell most; nothing when all was looked at
-  char const* priors{""};              ///< what the priors rest on
+      candidates{};                        ///< by probability, the likeliest first; those without a prior are left out
+  double none_of_these{};                  ///< with the candidates' probabilities it adds up to 1
+  Certainty certainty{};                   ///< of the first candidate or, where there is one, of the mixture
+  std::optional<MixedFormats> mixed{};     ///< where leaves differ in their chain lines and that tells two formats
+  std::optional<EvidenceKind> look_next{}; ///< what not yet seen would tell most; nothing when all was looked at
+  char const* priors{""};                  ///< what the priors rest on
 
   [[nodiscard]] auto begin() const { return candidates.begin(); }
   [[nodiscard]] auto end() const { return candidates.end(); }

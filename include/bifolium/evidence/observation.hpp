@@ -13,17 +13,17 @@ inline namespace v0 {
 
 /// Something seen that can be. Made by `observe` alone.
 class Observation {
-  Seen seen_;
+  LeafEvidence seen_;
   std::array<Problem, 3> warnings_{};
   std::uint8_t warning_count_{};
 
-  constexpr explicit Observation(Seen const& seen) : seen_{seen} {}
+  constexpr explicit Observation(LeafEvidence const& seen) : seen_{seen} {}
   constexpr void warn(Problem problem) { warnings_[warning_count_++] = problem; }
-  friend constexpr Expected<Observation> observe(Seen const& seen);
+  friend constexpr Expected<Observation> observe(LeafEvidence const& seen);
 
 public:
   /// What was seen, as given.
-  [[nodiscard]] constexpr Seen const& seen() const noexcept { return seen_; }
+  [[nodiscard]] constexpr LeafEvidence const& seen() const noexcept { return seen_; }
   /// How many doubts there are: odd things that are met, such as chain lines on wove paper.
   [[nodiscard]] constexpr int warnings() const noexcept { return warning_count_; }
   /// The doubt of a number. pre: 0 <= i < warnings().
@@ -35,7 +35,7 @@ public:
 
 /// Checks what was seen. error: impossible_measure, impossible_years, impossible_gathering; of leaves seen,
 /// gathering_size_needed, leaf_outside_gathering, leaf_seen_twice.
-constexpr Expected<Observation> observe(Seen const& seen) {
+constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   if (!is_measure(seen.height)) return error_at(Problem::impossible_measure, 1, 1, "height", 6);
   if (!is_measure(seen.width)) return error_at(Problem::impossible_measure, 1, 1, "width", 5);
   if (!is_measure(seen.type_height)) return error_at(Problem::impossible_measure, 1, 1, "type height", 11);

@@ -157,7 +157,7 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
 }
 
 /// The signs that an observation of a leaf has already: chain lines make its paper laid where the paper was not named.
-[[nodiscard]] constexpr PeriodSigns period_signs(Seen const& seen) {
+[[nodiscard]] constexpr PeriodSigns period_signs(LeafEvidence const& seen) {
   PeriodSigns signs{.material = seen.material, .place = seen.place};
   bool const chains = seen.chain_lines != ChainLines::unknown;
   if (seen.material == Material::unknown && chains) signs.material = Material::laid;

@@ -117,9 +117,9 @@ constexpr Expected<GatheringSizes> read_gathering_sizes(std::string_view text) {
 
 /// Leaves of a gathering and what each shows: `1 gutter; 2 absent; 3 absent; 4 gutter`, `7 fore-edge horizontal`. The words
 /// are those for marks and for chain lines. error: not_leaves_seen, too_many_leaves_seen.
-constexpr Expected<LeavesSeen> read_leaves_seen(std::string_view text) {
+constexpr Expected<EvidenceOfLeaves> read_leaves_seen(std::string_view text) {
   detail::SeenScan scan{text};
-  LeavesSeen leaves{};
+  EvidenceOfLeaves leaves{};
   for (std::size_t i = 0;; ++i) {
     scan.skip_blanks();
     auto const start = scan.at;

@@ -49,17 +49,17 @@ enum class EdgeSeen : std::uint8_t { unknown, bolt, deckle, tranchefile };
 enum class HolePlace : std::uint8_t { unknown, spine_fold, head, tail, fore_edge, inside };
 
 /// One leaf of a gathering of which several were looked at.
-struct LeafSeen {
+struct EvidenceOfLeaf {
   int leaf{};               ///< its number in the gathering, from 1; 0 ends the list
   MarkPlace mark{};         ///< of watermark or countermark, whichever it shows
   ChainLines chain_lines{}; ///< which way they run in this leaf
-  friend constexpr bool operator==(LeafSeen const&, LeafSeen const&) = default;
+  friend constexpr bool operator==(EvidenceOfLeaf const&, EvidenceOfLeaf const&) = default;
 };
 /// Leaves of one gathering, in any order. Which of them show a mark, and where, tells more than any single leaf.
-using LeavesSeen = std::array<LeafSeen, 24>;
+using EvidenceOfLeaves = std::array<EvidenceOfLeaf, 24>;
 
 /// What was seen, to be written as `{.height = 201_mm, .chain_lines = ChainLines::horizontal}`.
-struct Seen {
+struct LeafEvidence {
   std::optional<millimetres> height{}, width{}; ///< of the leaf
   std::optional<millimetres> type_height{};     ///< of the type page, which no binder cuts
   Material material{};                          ///< of the leaf
@@ -70,7 +70,7 @@ struct Seen {
   std::optional<int> alternating_with{};        ///< the other of two sizes in turn: 4 in a book gathered 8.4.8.4
   EdgeSeen head{}, tail{}, fore_edge{};         ///< of the leaf
   HolePlace point_hole{};                       ///< in the leaf
-  LeavesSeen leaves{};                          ///< of one gathering of `gathering_leaves`
+  EvidenceOfLeaves leaves{};                    ///< of one gathering of `gathering_leaves`
   LeafState state{};                            ///< what binders left of it
   std::optional<When> year{};                   ///< of printing; nothing where it is not known
   Region place{};                               ///< of printing; anywhere unless named

@@ -50,9 +50,9 @@ inline std::string chains_words(Fold<> const& fold) {
   return chains == ChainLines::vertical ? "vertical" : chains == ChainLines::horizontal ? "horizontal" : "not told";
 }
 /// What a sign shows in a leaf of the format: only paper tells without further figures.
-inline std::string shown_words(Sign sign, Fold<> const& fold) {
-  if (sign == Sign::chain_lines) return "chain lines " + chains_words(fold);
-  if (sign == Sign::watermark) return std::string{"the mark "} + where_words(usual_place(fold));
+inline std::string shown_words(EvidenceKind sign, Fold<> const& fold) {
+  if (sign == EvidenceKind::chain_lines) return "chain lines " + chains_words(fold);
+  if (sign == EvidenceKind::watermark) return std::string{"the mark "} + where_words(usual_place(fold));
   return {};
 }
 /// Signs seen that speak for (or against) a candidate, strongest first. Below a fifth they say nothing.
@@ -95,12 +95,12 @@ inline std::string signs_for(FormatCandidate const& candidate, bool speaks_for) 
           detail::where_words(detail::usual_place(fold_first)) + ".\n";
 
   // The sign seen that favours the first over the second most.
-  Sign parting{};
+  EvidenceKind parting{};
   double most = 0.2;
   bool parted = false;
   for (std::size_t i = 0; i < sign_count; ++i) {
     auto const favour = first.reasons[i].weight - second.reasons[i].weight;
-    if (first.reasons[i].seen && favour > most) most = favour, parting = static_cast<Sign>(i), parted = true;
+    if (first.reasons[i].seen && favour > most) most = favour, parting = static_cast<EvidenceKind>(i), parted = true;
   }
   if (parted) {
     text += "What parts it from " + next + " most: " + to_words(parting);

@@ -14,23 +14,23 @@ namespace bifolium {
 inline namespace v0 {
 
 /// The kind of evidence, as it stands before a reason.
-constexpr char const* to_words(Sign sign) noexcept {
+constexpr char const* to_words(EvidenceKind sign) noexcept {
   switch (sign) {
-  case Sign::size:
+  case EvidenceKind::size:
     return "size";
-  case Sign::chain_lines:
+  case EvidenceKind::chain_lines:
     return "chain lines";
-  case Sign::watermark:
+  case EvidenceKind::watermark:
     return "place of the watermark";
-  case Sign::gathering:
+  case EvidenceKind::gathering:
     return "gathering";
-  case Sign::type_page:
+  case EvidenceKind::type_page:
     return "type page";
-  case Sign::edges:
+  case EvidenceKind::edges:
     return "edges";
-  case Sign::point_hole:
+  case EvidenceKind::point_hole:
     return "point-holes";
-  case Sign::leaves:
+  case EvidenceKind::leaves:
     return "marks and chain lines over the gathering";
   }
   return "";
@@ -86,28 +86,28 @@ inline std::string gatherings_made(LeafShape const& kind) {
 
 /// What the format of a candidate lets one expect of a sign, in a few words: "horizontal", "gutter, in one leaf of two".
 /// Allocates.
-inline std::string predicted(FormatCandidate const& candidate, Sign sign) {
+inline std::string predicted(FormatCandidate const& candidate, EvidenceKind sign) {
   auto const& kind = *candidate.kind;
   auto const share = [](double part) { return std::to_string(static_cast<int>(part * 100 + 0.5)); };
   std::string text;
   switch (sign) {
-  case Sign::size:
+  case EvidenceKind::size:
     text.append(detail::rounded(candidate.uncut.height)).append(" x ").append(detail::rounded(candidate.uncut.width));
     return text.append(" mm uncut");
-  case Sign::chain_lines:
+  case EvidenceKind::chain_lines:
     return text.append(to_words(kind.chain_lines));
-  case Sign::watermark:
+  case EvidenceKind::watermark:
     text.append(detail::mark_places(kind)).append(", in ").append(share(1 - kind.mark(MarkPlace::absent)));
     return text.append(" leaves of a hundred");
-  case Sign::gathering:
+  case EvidenceKind::gathering:
     return text.append(detail::gatherings_made(kind)).append(" leaves by its schemes");
-  case Sign::type_page:
+  case EvidenceKind::type_page:
     text.append("about ").append(
         detail::rounded(candidate.uncut.height * detail::real::exp(fitted_parameters.type_of_uncut)));
     return text.append(" mm");
-  case Sign::edges:
-  case Sign::point_hole:
-  case Sign::leaves:
+  case EvidenceKind::edges:
+  case EvidenceKind::point_hole:
+  case EvidenceKind::leaves:
     return text.append("as ").append(candidate.scheme.id()).append(" folds");
   }
   return text;
@@ -141,7 +141,7 @@ inline std::string why(Inference const& inference) {
   std::string text;
   if (inference.mixed) text.append("chain lines run both ways: no one format makes both on one paper");
   for (auto const& reason : detail::by_strength(first)) {
-    if (!reason.seen || (inference.mixed && reason.sign == Sign::chain_lines)) continue;
+    if (!reason.seen || (inference.mixed && reason.sign == EvidenceKind::chain_lines)) continue;
     if (!text.empty()) text.append("; ");
     detail::append_verdict(text, reason);
   }

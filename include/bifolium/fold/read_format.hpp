@@ -148,7 +148,7 @@ constexpr Expected<Format> read_format(std::string_view text) {
   detail::FormatScan scan{text, found ? found->bytes : 0};
   scan.skip_blanks();
   if (found && scan.at == text.size()) return found->format;
-  return error_at(found ? Problem::text_goes_on : Problem::unknown_format, 1, column_of(text, scan.at),
+  return error_at(found ? Problem::trailing_text : Problem::unknown_format, 1, column_of(text, scan.at),
                   text.data() + scan.at, text.size() - scan.at);
 }
 

@@ -47,7 +47,7 @@ class SchemeReader : SchemeWords {
     if (word_ == "page" || word_ == "under") return fail(Problem::name_is_reserved);
     bool good = !word_.empty() && is_latin_letter(word_[0]);
     for (char c : word_) good = good && (is_word_character(c) || c == '_');
-    if (!good) return fail(word_.empty() ? Problem::text_ends : Problem::name_expected);
+    if (!good) return fail(word_.empty() ? Problem::unexpected_end : Problem::name_expected);
     return word_.size() <= Scheme::longest_name || fail(Problem::name_too_long, Scheme::longest_name);
   }
   constexpr int find(std::string_view name) const {
@@ -84,7 +84,7 @@ class SchemeReader : SchemeWords {
 
   constexpr bool scheme_line() {
     if (!expect("scheme")) return fail(Problem::scheme_line_first);
-    if (!next()) return fail(Problem::text_ends);
+    if (!next()) return fail(Problem::unexpected_end);
     for (char c : word_)
       if (!is_word_character(c) && c != '_' && c != '-') return fail(Problem::name_expected);
     if (!scheme_.id_.assign(word_)) return fail(Problem::name_too_long, Scheme::longest_id);
@@ -93,12 +93,12 @@ class SchemeReader : SchemeWords {
     auto const found = format_at_start(text_.substr(at_, line_end == text_.npos ? text_.npos : line_end - at_));
     if (!found) {
       next();
-      return fail(word_.empty() ? Problem::text_ends : Problem::unknown_format);
+      return fail(word_.empty() ? Problem::unexpected_end : Problem::unknown_format);
     }
     scheme_.format_ = found->format;
     at_ += found->bytes;
     if (take_if("reads")) {
-      if (!next()) return fail(Problem::text_ends);
+      if (!next()) return fail(Problem::unexpected_end);
       if (word_ != "right-to-left" && word_ != "left-to-right") return fail(Problem::unknown_word);
       scheme_.reads_ = word_ == "right-to-left" ? Reads::right_to_left : Reads::left_to_right;
     }
@@ -125,7 +125,7 @@ class SchemeReader : SchemeWords {
       sheet.part = word_ == "half" ? PaperPart::half : PaperPart::quarter;
       next();
     }
-    if (word_ != "long-side") return fail(word_.empty() ? Problem::text_ends : Problem::unknown_word);
+    if (word_ != "long-side") return fail(word_.empty() ? Problem::unexpected_end : Problem::unknown_word);
     if (!axis(sheet.long_side)) return false;
     if (take_if("turned")) {
       sheet.one_forme = true;
@@ -147,7 +147,7 @@ class SchemeReader : SchemeWords {
     if (whole.folded) return fail(Problem::piece_is_folded);
     if (whole.used) return fail(Problem::piece_used_twice);
     if (!next() || (word_ != "row" && word_ != "column"))
-      return fail(word_.empty() ? Problem::text_ends : Problem::unknown_word);
+      return fail(word_.empty() ? Problem::unexpected_end : Problem::unknown_word);
     bool const by_row = word_ == "row";
     step.along = by_row ? Axis::left_right : Axis::far_near;
     if (!number(line, Scheme::most_cells)) return false;
@@ -169,7 +169,7 @@ class SchemeReader : SchemeWords {
     int line{};
     next();
     if (!piece(word_, step.piece)) return false;
-    if (!next()) return fail(Problem::text_ends);
+    if (!next()) return fail(Problem::unexpected_end);
     if (word_ != "right-over-left" && word_ != "left-over-right" && word_ != "far-over-near" &&
         word_ != "near-over-far")
       return fail(Problem::unknown_word);
@@ -236,7 +236,7 @@ class SchemeReader : SchemeWords {
       if (page == 0) return fail(Problem::not_positive);
       gathering.first_page = static_cast<std::uint16_t>(page);
     }
-    if (gathering.count == 0) return fail(Problem::text_ends);
+    if (gathering.count == 0) return fail(Problem::unexpected_end);
     scheme_.gatherings_[scheme_.gathering_count_++] = gathering;
     return true;
   }

@@ -17,12 +17,12 @@ enum class Side : std::uint8_t { outer, inner, only };
 enum class Head : std::uint8_t { far, near };
 
 /// A page as it stands in a forme.
-struct Standing {
+struct ImposedPage {
   std::uint16_t page{}; ///< of the scheme, which is not the page of the book
   Head head{};          ///< which way its head points
-  friend constexpr bool operator==(Standing, Standing) = default;
+  friend constexpr bool operator==(ImposedPage, ImposedPage) = default;
   template <class Traits>
-  friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Standing s) {
+  friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, ImposedPage s) {
     return out << s.page << (s.head == Head::near ? "↓" : "");
   }
 };
@@ -34,33 +34,33 @@ constexpr std::uint16_t page_number(int page) {
 }
 } // namespace detail
 /// Page `page` with its head far (up, as the forme is drawn) or near (down). pre: 1 to 65535.
-constexpr Standing head_up(int page) { return {detail::page_number(page), Head::far}; }
+constexpr ImposedPage head_up(int page) { return {detail::page_number(page), Head::far}; }
 /// Page `page` with its head towards the compositor.
-constexpr Standing head_down(int page) { return {detail::page_number(page), Head::near}; }
+constexpr ImposedPage head_down(int page) { return {detail::page_number(page), Head::near}; }
 
 /// Where a page stands: sheet, row from the far edge and column from the left of the forme as the type lies, from 0.
-struct Place {
+struct FormePosition {
   std::uint8_t sheet{}, row{}, column{}; ///< the sheet, and the place in its forme: all from 0
   Side side{};                           ///< outer or inner forme
   Head head{};                           ///< which way the head points
-  friend constexpr bool operator==(Place, Place) = default;
+  friend constexpr bool operator==(FormePosition, FormePosition) = default;
 };
 
 /// One forme whole, row by row from the far edge: a view of rows x columns pages in an `Imposition`, valid while that is.
 class FormeView {
-  Standing const* first_;
+  ImposedPage const* first_;
   int rows_, columns_;
 
 public:
   /// A view of `row_count * column_count` pages, the far row first.
-  constexpr FormeView(Standing const* first, int row_count, int column_count)
+  constexpr FormeView(ImposedPage const* first, int row_count, int column_count)
       : first_{first}, rows_{row_count}, columns_{column_count} {}
   /// Rows of pages, from the far edge.
   [[nodiscard]] constexpr int rows() const noexcept { return rows_; }
   /// Columns of pages, from the left.
   [[nodiscard]] constexpr int columns() const noexcept { return columns_; }
-  [[nodiscard]] constexpr Standing const* begin() const noexcept { return first_; }
-  [[nodiscard]] constexpr Standing const* end() const noexcept { return first_ + rows_ * columns_; }
+  [[nodiscard]] constexpr ImposedPage const* begin() const noexcept { return first_; }
+  [[nodiscard]] constexpr ImposedPage const* end() const noexcept { return first_ + rows_ * columns_; }
 };
 
 /// The formes of a fold with N leaves. An `Imposition<>` holds up to 128 leaves and is about 2.5 KB.
@@ -70,8 +70,8 @@ template <int N> class Imposition {
     std::uint16_t first{}, count{}, slot{};
     friend constexpr bool operator==(Run, Run) = default;
   };
-  std::array<Standing, room> outer_{}, inner_{};
-  std::array<Place, 2 * room> places_{};
+  std::array<ImposedPage, room> outer_{}, inner_{};
+  std::array<FormePosition, 2 * room> places_{};
   std::array<Run, Scheme::most_gatherings> runs_{};
   std::array<SheetLine, Scheme::most_sheets> sheets_{};
   std::array<std::uint8_t, Scheme::most_sheets> first_cell_{};
@@ -120,11 +120,11 @@ public:
   [[nodiscard]] constexpr bool one_forme(int sheet_number = 0) const { return sheet(sheet_number).one_forme; }
 
   /// What stands in the outer (or the only) forme. Counting from 0, rows from the far edge.
-  [[nodiscard]] constexpr Standing outer(int row, int column, int sheet_number = 0) const {
+  [[nodiscard]] constexpr ImposedPage outer(int row, int column, int sheet_number = 0) const {
     return outer_[cell(row, column, sheet_number)];
   }
   /// What stands in the inner forme. pre: the sheet has two formes.
-  [[nodiscard]] constexpr Standing inner(int row, int column, int sheet_number = 0) const {
+  [[nodiscard]] constexpr ImposedPage inner(int row, int column, int sheet_number = 0) const {
     if (one_forme(sheet_number)) broken("a sheet worked from one forme has no inner forme");
     return inner_[cell(row, column, sheet_number)];
   }
@@ -136,25 +136,25 @@ public:
   }
   FormeView forme(Side side, int sheet_number = 0) const&& = delete; // it would outlive the table it looks at
   /// The forme printed on paper: its left-right mirror. `side` outer (or only), or inner.
-  [[nodiscard]] constexpr Standing printed(Side side, int row, int column, int sheet_number = 0) const {
+  [[nodiscard]] constexpr ImposedPage printed(Side side, int row, int column, int sheet_number = 0) const {
     auto const mirrored = column < 0 ? column : columns(sheet_number) - 1 - column;
     return side == Side::inner ? inner(row, mirrored, sheet_number) : outer(row, mirrored, sheet_number);
   }
 
   /// Where a page of the scheme stands; the place in the outer forme when it stands in both. pre: it stands somewhere.
-  [[nodiscard]] constexpr Place place(int page) const {
+  [[nodiscard]] constexpr FormePosition place(int page) const {
     auto const at = slot(page);
     if (at < 0) broken("that page stands in no forme of these sheets");
     return places_[static_cast<std::size_t>(at)];
   }
   /// The same, or nothing when the page does not stand here.
-  [[nodiscard]] constexpr std::optional<Place> find_place(int page) const noexcept {
+  [[nodiscard]] constexpr std::optional<FormePosition> find_place(int page) const noexcept {
     auto const at = slot(page);
     return at < 0 ? std::nullopt : std::optional{places_[static_cast<std::size_t>(at)]};
   }
   /// The second place of a page that stands in both formes, as in half-sheets with transposed pages.
   /// pre: it stands somewhere.
-  [[nodiscard]] constexpr std::optional<Place> second_place(int page) const;
+  [[nodiscard]] constexpr std::optional<FormePosition> second_place(int page) const;
 
   friend constexpr bool operator==(Imposition const&, Imposition const&) = default;
 };
@@ -228,14 +228,14 @@ requires(N == dynamic && M != dynamic) constexpr Imposition<N>::Imposition(Impos
   for (std::size_t i = 0; i < 2 * static_cast<std::size_t>(M); ++i) places_[i] = other.places_[i];
 }
 
-template <int N> constexpr std::optional<Place> Imposition<N>::second_place(int page) const {
+template <int N> constexpr std::optional<FormePosition> Imposition<N>::second_place(int page) const {
   auto const first = place(page);
   for (int s = 0; s < sheets(); ++s)
     for (int r = 0; r < rows(s); ++r)
       for (int c = 0; c < columns(s); ++c) {
         auto const at = [&](Side side, Head head) {
-          return Place{static_cast<std::uint8_t>(s), static_cast<std::uint8_t>(r), static_cast<std::uint8_t>(c), side,
-                       head};
+          return FormePosition{static_cast<std::uint8_t>(s), static_cast<std::uint8_t>(r), static_cast<std::uint8_t>(c),
+                               side, head};
         };
         auto const out = outer(r, c, s);
         auto const one = at(one_forme(s) ? Side::only : Side::outer, out.head);

@@ -18,7 +18,7 @@ constexpr Expected<Signature> read_signature(std::string_view text, Letters adde
     return error_at(scan.problem, 1, column_of(text, at), text.data() + at, text.size() - at,
                     scan.problem == Problem::multiple_too_high ? std::int64_t{Signature::highest_multiple} : 23);
   if (at != text.size())
-    return error_at(Problem::text_goes_on, 1, column_of(text, at), text.data() + at, text.size() - at);
+    return error_at(Problem::trailing_text, 1, column_of(text, at), text.data() + at, text.size() - at);
   return scan.signature;
 }
 

@@ -203,16 +203,16 @@ public:
     auto const here = reader.at();
     detail::Quotient number;
     detail::UnitWord unit{};
-    if (pouces && !detail::is_digit(text[here])) return reader.error(Problem::text_goes_on, here);
+    if (pouces && !detail::is_digit(text[here])) return reader.error(Problem::trailing_text, here);
     if (!reader.number(number) || !reader.unit(unit)) return reader.error();
-    if (pouces && !unit.lignes) return reader.error(Problem::text_goes_on, here);
+    if (pouces && !unit.lignes) return reader.error(Problem::trailing_text, here);
     detail::Quotient const length{number.above * unit.num, number.below * unit.den};
     if (total.below == length.below)
       total.above += length.above;
     else
       total = {total.above * length.below + length.above * total.below, total.below * length.below};
     reader.skip_blanks();
-    if (!reader.done() && (pouces || !unit.pouces)) return reader.error(Problem::text_goes_on, reader.at());
+    if (!reader.done() && (pouces || !unit.pouces)) return reader.error(Problem::trailing_text, reader.at());
     pouces = true;
   } while (!reader.done());
   if (total.above <= 0) return reader.error(Problem::not_positive, start);

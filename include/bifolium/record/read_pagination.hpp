@@ -204,7 +204,7 @@ public:
       any = true;
     }
     if (!any) return error(problem, 0);
-    if (extent_ && !unit_seen_) return error(Problem::text_ends, at_);
+    if (extent_ && !unit_seen_) return error(Problem::unexpected_end, at_);
     if (page_count(read_) > 99999999) return error(Problem::number_too_large, 0);
     return static_cast<Pagination&&>(read_);
   }

@@ -49,7 +49,7 @@ class CountScanner {
     }
     if (i == from) return false;
     if (value == 0)
-      scan_.problem = Problem::count_of_nothing;
+      scan_.problem = Problem::zero_leaf_count;
     else if (value > most_leaves_in_gathering)
       scan_.problem = Problem::number_too_large;
     else if (!scan_.cycle.push(value))

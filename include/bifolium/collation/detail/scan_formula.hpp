@@ -279,7 +279,8 @@ public:
       this->spell_out_last();
       if (!step()) return false;
     }
-    if (runs_ == 0) return fail(text_.empty() ? Problem::text_ends : Problem::no_signature, text_.size(), text_.size());
+    if (runs_ == 0)
+      return fail(text_.empty() ? Problem::unexpected_end : Problem::no_signature, text_.size(), text_.size());
     if (this->identities_ > 0) {
       this->spell_out_last();
       this->check_identities();

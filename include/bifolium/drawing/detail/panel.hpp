@@ -45,7 +45,8 @@ inline Panel panel_within(Spot corner, double width, double height, SheetLine co
 
 /// The figure of a page, lying the way its type lies, with the rule at its foot.
 /// All figures of a panel are of one size, that of the longest number, `digits` long.
-inline void draw_page_number(Svg& svg, Panel const& panel, int row, int column, Standing standing, std::size_t digits) {
+inline void draw_page_number(Svg& svg, Panel const& panel, int row, int column, ImposedPage standing,
+                             std::size_t digits) {
   auto const middle = panel.at(row + 0.5, column + 0.5);
   auto const number = std::to_string(standing.page);
   auto const by_width = panel.cell_width() * 0.48 / (Svg::figure_width * static_cast<double>(digits));
@@ -156,7 +157,7 @@ struct DrawnSheet {
   }
   [[nodiscard]] SheetLine const& lay() const { return formes.sheet(sheet); }
   /// The page at a place of the panel. In one-forme work the second impression is the first after turning the sheet.
-  [[nodiscard]] Standing standing(Facing seen, int row, int column) const {
+  [[nodiscard]] ImposedPage standing(Facing seen, int row, int column) const {
     auto const mirrored = lay().columns - 1 - column;
     switch (seen) {
     case Facing::outer_type:

@@ -11,31 +11,31 @@ inline namespace v0 {
 namespace detail {
 
 class CountedSigns {
-  Seen const& seen_;
+  LeafEvidence const& seen_;
   bool of_paper_, leaves_show_marks_{}, leaves_show_chains_{};
   std::array<bool, sign_count> has_{};
 
 public:
   /// Looks at what was seen, and keeps looking: it must outlive the signs.
-  explicit CountedSigns(Seen const& seen) : seen_{seen}, of_paper_{seen.material != Material::vellum} {
+  explicit CountedSigns(LeafEvidence const& seen) : seen_{seen}, of_paper_{seen.material != Material::vellum} {
     for (auto const& one : seen.leaves) {
       if (one.leaf == 0 || !of_paper_) break;
       leaves_show_marks_ = leaves_show_marks_ || one.mark != MarkPlace::unknown;
       leaves_show_chains_ = leaves_show_chains_ || one.chain_lines != ChainLines::unknown;
     }
-    auto const count = [&](Sign sign, bool counts) { has_[static_cast<std::size_t>(sign)] = counts; };
-    count(Sign::size, seen.height.has_value() || seen.width.has_value());
-    count(Sign::chain_lines, chains() != ChainLines::unknown);
-    count(Sign::watermark, mark() != MarkPlace::unknown || countermark() != MarkPlace::unknown);
-    count(Sign::gathering, seen.gathering_leaves.has_value());
-    count(Sign::type_page, seen.type_height.has_value());
+    auto const count = [&](EvidenceKind sign, bool counts) { has_[static_cast<std::size_t>(sign)] = counts; };
+    count(EvidenceKind::size, seen.height.has_value() || seen.width.has_value());
+    count(EvidenceKind::chain_lines, chains() != ChainLines::unknown);
+    count(EvidenceKind::watermark, mark() != MarkPlace::unknown || countermark() != MarkPlace::unknown);
+    count(EvidenceKind::gathering, seen.gathering_leaves.has_value());
+    count(EvidenceKind::type_page, seen.type_height.has_value());
     for (auto const edge : {seen.head, seen.tail, seen.fore_edge})
-      if (edge != EdgeSeen::unknown) count(Sign::edges, true);
-    count(Sign::point_hole, seen.point_hole != HolePlace::unknown);
-    count(Sign::leaves, leaves_show_marks_ || leaves_show_chains_);
+      if (edge != EdgeSeen::unknown) count(EvidenceKind::edges, true);
+    count(EvidenceKind::point_hole, seen.point_hole != HolePlace::unknown);
+    count(EvidenceKind::leaves, leaves_show_marks_ || leaves_show_chains_);
   }
 
-  [[nodiscard]] Seen const& seen() const { return seen_; }
+  [[nodiscard]] LeafEvidence const& seen() const { return seen_; }
   /// Whether the material can have chain lines and marks at all.
   [[nodiscard]] bool of_paper() const { return of_paper_; }
   /// Whether several leaves of a gathering were looked at for marks, for chain lines.
@@ -51,8 +51,10 @@ public:
     return of_paper_ && !leaves_show_marks_ ? seen_.countermark : MarkPlace::unknown;
   }
   /// Whether it may still be worth looking for a mark.
-  [[nodiscard]] bool mark_open() const { return of_paper_ && !has(Sign::watermark) && !has(Sign::leaves); }
-  [[nodiscard]] bool has(Sign sign) const { return has_[static_cast<std::size_t>(sign)]; }
+  [[nodiscard]] bool mark_open() const {
+    return of_paper_ && !has(EvidenceKind::watermark) && !has(EvidenceKind::leaves);
+  }
+  [[nodiscard]] bool has(EvidenceKind sign) const { return has_[static_cast<std::size_t>(sign)]; }
 
   /// What the signs would give if the leaf were none of the kinds known: see `ChanceOfSigns`. The chain lines as they are
   /// read.
@@ -64,12 +66,12 @@ public:
     if (chain_lines == ChainLines::vertical || chain_lines == ChainLines::horizontal) likelihood *= chance.chain_lines;
     for (auto place : {mark(), countermark()})
       if (place != MarkPlace::unknown) likelihood *= chance.mark(place != MarkPlace::absent);
-    if (has(Sign::gathering)) likelihood *= chance.gathering;
-    if (has(Sign::type_page)) likelihood *= chance.type_page;
+    if (has(EvidenceKind::gathering)) likelihood *= chance.gathering;
+    if (has(EvidenceKind::type_page)) likelihood *= chance.type_page;
     for (auto edge : {seen_.head, seen_.tail, seen_.fore_edge})
       if (edge != EdgeSeen::unknown) likelihood *= chance.edge;
-    if (has(Sign::point_hole)) likelihood *= chance.point_hole;
-    if (has(Sign::leaves)) likelihood *= LeavesLikelihood{seen_.leaves, parameters}.by_chance();
+    if (has(EvidenceKind::point_hole)) likelihood *= chance.point_hole;
+    if (has(EvidenceKind::leaves)) likelihood *= LeavesLikelihood{seen_.leaves, parameters}.by_chance();
     return likelihood;
   }
 };

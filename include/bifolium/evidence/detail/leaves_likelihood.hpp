@@ -58,7 +58,7 @@ class LeavesLikelihood {
       one = two = {1, 1};
     }
   };
-  std::array<Shown, std::tuple_size_v<LeavesSeen>> shown_{};
+  std::array<Shown, std::tuple_size_v<EvidenceOfLeaves>> shown_{};
   std::size_t count_{};
   int unit_{}; // leaves of the gathering last asked
   double marked_, slip_, by_chance_{1}, in_place_{-1};
@@ -107,7 +107,7 @@ class LeavesLikelihood {
   /// All leaves, in the gathering of a scheme or in several of it: how likely they are, for those degrees of trust that
   /// trust the places of marks as `trust` does.
   [[nodiscard]] ByTrust gathering(View<LeafFacts const> folded, int leaves, Trusts const& trusts, std::size_t trust) {
-    std::array<SheetShown, std::tuple_size_v<LeavesSeen>> sheets; // filled as far as it is read
+    std::array<SheetShown, std::tuple_size_v<EvidenceOfLeaves>> sheets; // filled as far as it is read
     std::size_t met = 0;
     auto const unit = static_cast<int>(folded.size());
     find_places(unit, leaves);
@@ -138,7 +138,7 @@ class LeavesLikelihood {
 
 public:
   /// Keeps what it needs of the two.
-  LeavesLikelihood(LeavesSeen const& seen, EvidenceParameters const& parameters)
+  LeavesLikelihood(EvidenceOfLeaves const& seen, EvidenceParameters const& parameters)
       : marked_{parameters.paper_is_marked}, slip_{parameters.leaf_slip} {
     for (auto const& one : seen) {
       if (one.leaf == 0) break;

@@ -64,42 +64,43 @@ inline double left_of_type(double x) {
 }
 
 /// What is to be looked at next; nothing when nothing would tell enough to be worth a walk to the shelf.
-inline std::optional<Sign> look_next(Tallies const& tallies, std::size_t count, CountedSigns const& signs, bool early,
-                                     EvidenceParameters const& parameters) {
-  std::optional<Sign> next;
+inline std::optional<EvidenceKind> look_next(Tallies const& tallies, std::size_t count, CountedSigns const& signs,
+                                             bool early, EvidenceParameters const& parameters) {
+  std::optional<EvidenceKind> next;
   double most = 0.01;
   Look const look{tallies, count};
-  auto const consider = [&](Sign sign, double gain) {
+  auto const consider = [&](EvidenceKind sign, double gain) {
     if (gain > most) most = gain, next = sign;
   };
   bool const paper = signs.of_paper();
-  if (paper && signs.seen().material != Material::wove && !signs.has(Sign::chain_lines) && !signs.has(Sign::leaves))
-    consider(Sign::chain_lines, look.learnt(2, [](Tally const& t, std::size_t o) {
+  if (paper && signs.seen().material != Material::wove && !signs.has(EvidenceKind::chain_lines) &&
+      !signs.has(EvidenceKind::leaves))
+    consider(EvidenceKind::chain_lines, look.learnt(2, [](Tally const& t, std::size_t o) {
       return o == 0 ? t.vertical : t.together - t.vertical;
     }));
   if (signs.mark_open())
-    consider(Sign::watermark, look.learnt(7, [](Tally const& t, std::size_t o) { return t.marks[o + 1]; }));
-  if (!signs.has(Sign::gathering)) {
+    consider(EvidenceKind::watermark, look.learnt(7, [](Tally const& t, std::size_t o) { return t.marks[o + 1]; }));
+  if (!signs.has(EvidenceKind::gathering)) {
     constexpr int sizes[]{2, 4, 6, 8, 10, 12, 16, 18, 24};
-    consider(Sign::gathering, look.learnt(9, [&](Tally const& t, std::size_t o) {
+    consider(EvidenceKind::gathering, look.learnt(9, [&](Tally const& t, std::size_t o) {
       return gathering_likelihood(*t.kind, sizes[o], {}, early, parameters);
     }));
   }
-  if (!signs.has(Sign::type_page)) {
+  if (!signs.has(EvidenceKind::type_page)) {
     // in steps of a tenth of the logarithm, from a quarter of the tallest leaf upwards
     auto const scale = real::sqrt(parameters.type_of_uncut_variance * (type_tails - 2) / type_tails);
     double tallest = -10;
     for (std::size_t i = 0; i < count; ++i) tallest = (std::max)(tallest, tallies[i].log_height);
     double left = 0; // of the step; steps are asked one after another
-    consider(Sign::type_page, look.learnt(16, [&](Tally const& t, std::size_t o) {
+    consider(EvidenceKind::type_page, look.learnt(16, [&](Tally const& t, std::size_t o) {
       auto const x = tallest - 1.6 + 0.1 * static_cast<double>(o) - t.log_height - parameters.type_of_uncut;
       auto const before = o == 0 ? left_of_type(x / scale) : left;
       left = left_of_type((x + 0.1) / scale);
       return left - before + 1e-6;
     }));
   }
-  if (paper && !signs.has(Sign::point_hole) && !signs.has(Sign::leaves))
-    consider(Sign::point_hole, parameters.holes_visible * look.learnt(5, [&](Tally const& t, std::size_t o) {
+  if (paper && !signs.has(EvidenceKind::point_hole) && !signs.has(EvidenceKind::leaves))
+    consider(EvidenceKind::point_hole, parameters.holes_visible * look.learnt(5, [&](Tally const& t, std::size_t o) {
       return hole_likelihood(scheme_facts()[static_cast<std::size_t>(t.kind->schemes.front())],
                              static_cast<HolePlace>(o + 1), parameters);
     }));

@@ -23,7 +23,7 @@ class Ranking {
     std::array<Reason, sign_count> reasons{};
     for (std::size_t i = 0; i < sign_count; ++i) {
       auto& reason = reasons[i];
-      reason.sign = static_cast<Sign>(i);
+      reason.sign = static_cast<EvidenceKind>(i);
       reason.seen = signs_.has(reason.sign);
       if (!reason.seen) continue;
       auto const own = tally.likelihood[i] / tally.prior;
@@ -74,9 +74,10 @@ public:
     inference.none_of_these = reading_.none / all_;
     auto const& first = inference.candidates.front();
     int paper_signs = 0;
-    for (auto sign : {Sign::chain_lines, Sign::watermark, Sign::edges, Sign::point_hole})
+    for (auto sign :
+         {EvidenceKind::chain_lines, EvidenceKind::watermark, EvidenceKind::edges, EvidenceKind::point_hole})
       paper_signs += first.reason(sign).seen && first.reason(sign).agrees ? 1 : 0;
-    if (first.reason(Sign::leaves).agrees)
+    if (first.reason(EvidenceKind::leaves).agrees)
       paper_signs += (signs_.leaves_show_marks() ? 1 : 0) + (signs_.leaves_show_chains() ? 1 : 0);
     inference.certainty = signs_.of_paper() ? certainty_of(first.probability, paper_signs)
                                             : Certainty::not_determined; // skins are of no sheet

@@ -11,7 +11,7 @@ inline namespace v0 {
 namespace detail {
 
 /// Edges the binder has left, all of one leaf; `right` says how often an edge is what it was taken for.
-inline double edges_likelihood(SchemeFacts const& facts, Seen const& seen, double right) {
+inline double edges_likelihood(SchemeFacts const& facts, LeafEvidence const& seen, double right) {
   std::array<EdgeSeen, 3> const edges{seen.head, seen.tail, seen.fore_edge};
   double likelihood = 0;
   for (auto const& look : facts.looks) {
@@ -46,7 +46,7 @@ struct SchemesSay {
 /// Asks the schemes of one kind of leaf after another. Edges and holes are the same in all periods; leaves of a gathering
 /// are asked for all degrees of trust at once.
 class SchemesAsked {
-  Seen const& seen_;
+  LeafEvidence const& seen_;
   EvidenceParameters const& parameters_;
   Trusts const& trusts_;
   bool edges_, hole_, leaves_;
@@ -54,9 +54,10 @@ class SchemesAsked {
 
 public:
   SchemesAsked(CountedSigns const& signs, Trusts const& trusts, EvidenceParameters const& parameters)
-      : seen_{signs.seen()}, parameters_{parameters}, trusts_{trusts}, edges_{signs.has(Sign::edges)},
-        hole_{signs.has(Sign::point_hole)}, leaves_{signs.has(Sign::leaves)}, pattern_{signs.seen().leaves,
-                                                                                       parameters} {
+      : seen_{signs.seen()}, parameters_{parameters}, trusts_{trusts}, edges_{signs.has(EvidenceKind::edges)},
+        hole_{signs.has(EvidenceKind::point_hole)}, leaves_{signs.has(EvidenceKind::leaves)}, pattern_{
+                                                                                                  signs.seen().leaves,
+                                                                                                  parameters} {
     if (leaves_) pattern_.ask(*seen_.gathering_leaves, trusts);
   }
 

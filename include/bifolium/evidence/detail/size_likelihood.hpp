@@ -108,7 +108,7 @@ struct EarlyLoss {
 struct LogMeasures {
   Room<double> height, width, type;
 
-  LogMeasures(Seen const& seen, EvidenceParameters const& parameters)
+  LogMeasures(LeafEvidence const& seen, EvidenceParameters const& parameters)
       : height{logarithm(seen.height)}, width{logarithm(seen.width)}, type{logarithm(seen.type_height)} {
     if (type) *type -= parameters.type_of_uncut;
   }
@@ -163,7 +163,7 @@ class SheetsAsked {
   }
 
 public:
-  SheetsAsked(Seen const& seen, EvidenceParameters const& parameters)
+  SheetsAsked(LeafEvidence const& seen, EvidenceParameters const& parameters)
       : measures_{seen, parameters}, parameters_{parameters} {}
 
   /// `loss` gives the density of what was lost on a sheet, `floor` is the least that any size is worth. By value: what is

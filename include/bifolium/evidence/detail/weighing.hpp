@@ -17,7 +17,7 @@ namespace detail {
 
 class Weighing {
   static constexpr std::size_t count = PossibleSheets::periods;
-  Seen const& seen_;
+  LeafEvidence const& seen_;
   EvidenceParameters const& parameters_;
   CountedSigns const& signs_;
   PriorsByPeriod const& periods_;
@@ -151,7 +151,7 @@ class Weighing {
       auto const chains = chains_likelihood(shape, reading.chain_lines, trust.chains);
       auto const together = here.together * chains;
       tally.together += together;
-      tally.likelihood[static_cast<std::size_t>(Sign::chain_lines)] += here.prior * (chains - 1);
+      tally.likelihood[static_cast<std::size_t>(EvidenceKind::chain_lines)] += here.prior * (chains - 1);
       tally.vertical += together * (shape.chain_lines == ChainLines::vertical ? trust.chains : 1 - trust.chains);
       mark_trust.add(trust, together);
       reading.of_period[p] += together;
@@ -169,7 +169,8 @@ class Weighing {
 
 public:
   /// All are looked at, not copied.
-  Weighing(Seen const& seen, CountedSigns const& signs, PriorsByPeriod const& periods, Assumptions const& assumed)
+  Weighing(LeafEvidence const& seen, CountedSigns const& signs, PriorsByPeriod const& periods,
+           Assumptions const& assumed)
       : seen_{seen}, parameters_{*assumed.parameters}, signs_{signs}, periods_{periods}, usual_{density(seen.state)},
         cropped_{density(LeafState::cropped)}, early_losses_{early_loss(0), early_loss(1), early_loss(2)},
         early_asked_{seen, parameters_}, later_asked_{seen, parameters_} {

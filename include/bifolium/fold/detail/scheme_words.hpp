@@ -51,7 +51,7 @@ protected:
   }
   constexpr bool expect(std::string_view word) {
     if (next() && word_ == word) return true;
-    return fail(word_.empty() ? Problem::text_ends : Problem::unknown_word);
+    return fail(word_.empty() ? Problem::unexpected_end : Problem::unknown_word);
   }
   /// The next word if it is `word`; otherwise nothing is taken.
   constexpr bool take_if(std::string_view word) {
@@ -60,9 +60,9 @@ protected:
     at_ = at;
     return false;
   }
-  constexpr bool end_of_line() { return !next() || fail(Problem::text_goes_on); }
+  constexpr bool end_of_line() { return !next() || fail(Problem::trailing_text); }
   constexpr bool number(int& value, int most) {
-    if (!next()) return fail(Problem::text_ends);
+    if (!next()) return fail(Problem::unexpected_end);
     value = 0;
     for (char c : word_) {
       if (!is_digit(c)) return fail(Problem::not_a_number);
@@ -72,7 +72,7 @@ protected:
     return true;
   }
   constexpr bool axis(Axis& value) {
-    if (!next()) return fail(Problem::text_ends);
+    if (!next()) return fail(Problem::unexpected_end);
     if (word_ != "far-near" && word_ != "left-right") return fail(Problem::unknown_word);
     value = word_ == "far-near" ? Axis::far_near : Axis::left_right;
     return true;

@@ -24,7 +24,7 @@ public:
   [[nodiscard]] constexpr SignatureScan scan(std::size_t i, int depth = 0) const {
     char const c = at(i);
     if (is_latin_letter(c) && c != 'p' && c != 'P' && c != 'c' && c != 'C') return beside(letters(i, 1));
-    if (i >= text_.size()) return fail(Problem::text_ends, i);
+    if (i >= text_.size()) return fail(Problem::unexpected_end, i);
 
     if (int const digit = static_cast<unsigned char>(c) >= 0xC2 ? superscript_digit(code(i)) : -1; digit >= 0) {
       int series = 0;
@@ -226,7 +226,7 @@ private:
       return static_cast<unsigned char>(c) >= 0xC2 &&
              (greek_letter(code(end), capital) != 0 || is_signature_symbol(code(end)));
     }();
-    if (figure == 0) return fail(Problem::count_of_nothing, end);
+    if (figure == 0) return fail(Problem::zero_leaf_count, end);
     if (!multiplies) {
       if (figure > Signature::highest_number) return fail(Problem::number_too_large, end);
       SignatureScan scan;
