@@ -6,5 +6,6 @@
 
 #include <bifolium/paper/count.hpp>
 #include <bifolium/paper/length.hpp>
+#include <bifolium/paper/region.hpp>
 #include <bifolium/paper/sheet.hpp>
 #include <bifolium/paper/sheet_sizes.hpp>

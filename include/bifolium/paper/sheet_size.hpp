@@ -4,6 +4,7 @@
 /// are reported, whether they are a law, a list, a mean or a bound, and how far they can be trusted.
 #pragma once
 
+#include <bifolium/paper/region.hpp>
 #include <bifolium/paper/sheet.hpp>
 
 namespace bifolium {
@@ -11,9 +12,6 @@ inline namespace v0 {
 
 /// The unit in which a source gives its figures.
 enum class SheetUnit : std::uint8_t { mm, cm, inch, pouce };
-
-/// Where a size was in use. `anywhere` is for questions only.
-enum class Region : std::uint8_t { anywhere, europe, italy, britain, france, germany, netherlands, usa };
 
 /// What the paper was for. Where the source does not say, it may have been printed on, written on or drawn on.
 enum class PaperUse : std::uint8_t {

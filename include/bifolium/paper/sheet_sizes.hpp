@@ -60,10 +60,8 @@ constexpr bool any_name(std::string_view names, std::string_view mark, std::stri
   }
 }
 
-constexpr bool meets(Region row, Region asked) {
-  if (asked == Region::anywhere || asked == row) return true;
-  return (row == Region::europe && asked != Region::usa) || (asked == Region::europe && row != Region::usa);
-}
+/// A row answers for a region that lies in its own, and for one in which its own lies.
+constexpr bool meets(Region row, Region asked) { return is_in(row, asked) || is_in(asked, row); }
 constexpr bool meets(Years row, Years asked) { return row.from <= asked.to && asked.from <= row.to; }
 
 /// The years of the rows that speak for `years`. A list is written down some time after its sizes came into use and some

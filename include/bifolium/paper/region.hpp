@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+/// Where a book was printed or a paper was in use, as finely as anything is known to depend on it. Sheets are listed by
+/// country; formats and papers of the fifteenth century are counted by the volumes of one catalogue, so Italy has four parts.
+/// Each part has a whole that speaks for it where too little is known of the part alone.
+#pragma once
+
+#include <cstdint>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// A country, a part of it, or more than one. `anywhere` means that the place is not known.
+enum class Region : std::uint8_t {
+  anywhere,
+  europe,
+  italy,
+  rome,
+  venice,
+  north_italy, ///< Florence, Milan, Bologna, Ferrara and their like
+  other_italy, ///< the other towns of Italy
+  britain,
+  ireland,
+  france,
+  germany,
+  switzerland,
+  netherlands, ///< the Low Countries
+  spain,       ///< Spain and Portugal
+  usa,         ///< also the British colonies that became the United States
+};
+/// How many regions there are.
+inline constexpr int region_count = 15;
+
+/// The region that speaks for `region` where it has no figures of its own: Italy for Venice, Britain for Ireland, Europe for
+/// a country of Europe, and in the end `anywhere`, which is its own.
+[[nodiscard]] constexpr Region whole_of(Region region) noexcept {
+  switch (region) {
+  case Region::rome:
+  case Region::venice:
+  case Region::north_italy:
+  case Region::other_italy:
+    return Region::italy;
+  case Region::ireland:
+    return Region::britain;
+  case Region::italy:
+  case Region::britain:
+  case Region::france:
+  case Region::germany:
+  case Region::switzerland:
+  case Region::netherlands:
+  case Region::spain:
+    return Region::europe;
+  case Region::anywhere:
+  case Region::europe:
+  case Region::usa:
+    break;
+  }
+  return Region::anywhere;
+}
+
+/// Whether `part` is `whole` or lies in it.
+[[nodiscard]] constexpr bool is_in(Region part, Region whole) noexcept {
+  while (part != whole && part != Region::anywhere) part = whole_of(part);
+  return part == whole;
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: MIT
+#include <bifolium/paper/sheet_sizes.hpp>
+
+#include "check.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace bifolium;
+
+TEST_CASE("a region lies in its whole, and in nothing that lies in it") {
+  STATIC_CHECK(is_in(Region::venice, Region::italy));
+  STATIC_CHECK(is_in(Region::venice, Region::europe));
+  STATIC_CHECK(!is_in(Region::italy, Region::venice));
+  STATIC_CHECK(!is_in(Region::usa, Region::europe));
+  for (int i = 0; i < region_count; ++i) {
+    auto const region = static_cast<Region>(i);
+    CHECK(is_in(region, region));
+    CHECK(is_in(region, Region::anywhere));
+    CHECK(is_in(region, whole_of(region)));
+    if (region != Region::anywhere) CHECK_FALSE(is_in(whole_of(region), region));
+  }
+}
+
+TEST_CASE("a town of a country asks for the sheets of the country") {
+  auto const count = [](Region region) { return usable_for({1600, 1600}, region).count(); };
+  CHECK(count(Region::venice) == count(Region::italy));
+  CHECK(count(Region::ireland) == count(Region::britain));
+  CHECK(count(Region::spain) < count(Region::europe)); // rows for Europe as a whole alone
+  CHECK(count(Region::spain) > 0);
+}
