@@ -5,6 +5,7 @@
 #include <bifolium/fold/attested.hpp>
 #include <bifolium/fold/fold.hpp>
 #include <bifolium/fold/format.hpp>
+#include <bifolium/fold/layers.hpp>
 #include <bifolium/fold/leaf_size.hpp>
 #include <bifolium/fold/mirror.hpp>
 #include <bifolium/fold/read_format.hpp>
@@ -12,4 +13,5 @@
 #include <bifolium/fold/scheme.hpp>
 #include <bifolium/fold/shows.hpp>
 #include <bifolium/fold/static_fold.hpp>
+#include <bifolium/fold/walk.hpp>
 #include <bifolium/fold/write_scheme.hpp>

@@ -245,17 +245,12 @@ template <int N>
   auto const at = reference.leaf.gathering;
   if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1 || reference.leaf.leaf > formula.leaves_folded(at))
     return std::nullopt;
-  auto const is_copy = [&](int g) { // half-sheet work makes every gathering twice
-    for (int earlier = 0; earlier < g; ++earlier)
-      if (fold.first_page(earlier) == fold.first_page(g)) return true;
-    return false;
-  };
   std::int64_t different = 0;
-  for (int g = 0; g < fold.gatherings(); ++g) different += is_copy(g) ? 0 : 1;
+  for (int g = 0; g < fold.gatherings(); ++g) different += fold.is_copy(g) ? 0 : 1;
   auto other = at.index - at.index % different; // the first of the gatherings made of the same sheets
   std::optional<int> here;
   for (int g = 0; g < fold.gatherings(); ++g) {
-    if (is_copy(g)) continue;
+    if (fold.is_copy(g)) continue;
     if (other >= formula.runs()[at.run].gatherings) return std::nullopt;
     if (formula.leaves_folded({at.run, other}) != fold.gathering(g).leaves()) return std::nullopt;
     if (other++ == at.index) here = g;

@@ -39,16 +39,7 @@ template <int N> constexpr SheetMakeUp make_up(Fold<N> const& fold) {
   result.pieces_to_sheet = static_cast<int>(lay.part);
   result.leaves_to_sheet = lay.rows * lay.columns * result.pieces_to_sheet;
   for (int g = 0; g < fold.gatherings(); ++g) {
-    bool copy = false;
-    for (int h = 0; h < fold.gatherings(); ++h) {
-      auto const inside =
-          fold.first_page(h) <= fold.first_page(g) &&
-          fold.first_page(g) + fold.gathering(g).pages() <= fold.first_page(h) + fold.gathering(h).pages();
-      bool const same =
-          fold.first_page(h) == fold.first_page(g) && fold.gathering(h).leaves() == fold.gathering(g).leaves();
-      copy = copy || (h != g && inside && (!same || h < g));
-    }
-    if (!copy)
+    if (!fold.is_copy(g))
       result.sizes[static_cast<std::size_t>(result.gathering_count++)] =
           static_cast<std::uint8_t>(fold.gathering(g).leaves());
   }

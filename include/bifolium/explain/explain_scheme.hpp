@@ -7,7 +7,7 @@
 
 #include <bifolium/core/list.hpp>
 #include <bifolium/fold/attested.hpp>
-#include <bifolium/fold/detail/layers.hpp>
+#include <bifolium/fold/layers.hpp>
 #include <bifolium/imposition/imposition.hpp>
 
 #include <string>

@@ -42,6 +42,10 @@ public:
     return std::nullopt;
   }
 
+  class Range;
+  /// All of them, in the order of the table: `for (auto scheme : Attested::all())`.
+  [[nodiscard]] static constexpr Range all() noexcept;
+
   /// The row of the table.
   [[nodiscard]] constexpr SchemeRow row() const noexcept { return static_cast<SchemeRow>(row_); }
   /// The scheme in the language of folding.
@@ -74,6 +78,30 @@ public:
     return out << scheme.id();
   }
 };
+
+/// The attested schemes one after another.
+class Attested::Range {
+public:
+  /// Goes from row to row.
+  class Iterator {
+    int row_{};
+    friend class Range;
+    constexpr explicit Iterator(int row) : row_{row} {}
+
+  public:
+    using value_type = Attested;
+    using difference_type = std::ptrdiff_t;
+    constexpr Iterator() = default;
+    constexpr Attested operator*() const { return Attested{static_cast<SchemeRow>(row_)}; }
+    constexpr Iterator& operator++() { return ++row_, *this; }
+    constexpr Iterator operator++(int) { return Iterator{row_++}; }
+    friend constexpr bool operator==(Iterator, Iterator) = default;
+  };
+  [[nodiscard]] constexpr Iterator begin() const noexcept { return Iterator{0}; }
+  [[nodiscard]] constexpr Iterator end() const noexcept { return Iterator{count}; }
+  [[nodiscard]] constexpr int size() const noexcept { return count; }
+};
+constexpr Attested::Range Attested::all() noexcept { return {}; }
 
 inline namespace literals {
 /// "12_common"_scheme: an attested scheme by its id, looked up while compiling.

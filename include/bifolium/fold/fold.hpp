@@ -25,6 +25,19 @@ struct LeafAt {
   }
 };
 
+/// The two pages of a leaf, numbered as the scheme numbers them, and how they lay on the flat sheet.
+struct LeafPages {
+  int recto{};       ///< the page read first; its verso is the next one
+  bool recto_down{}; ///< the recto is on the outer side of the sheet
+  /// The page read second.
+  [[nodiscard]] constexpr int verso() const noexcept { return recto + 1; }
+  /// The page on the side that lay on the type of the outer (or only) forme.
+  [[nodiscard]] constexpr int outer() const noexcept { return recto_down ? recto : recto + 1; }
+  /// The page on the other side.
+  [[nodiscard]] constexpr int inner() const noexcept { return recto_down ? recto + 1 : recto; }
+  friend constexpr bool operator==(LeafPages, LeafPages) = default;
+};
+
 /// Where a leaf lay on the flat sheet, outer side down.
 struct Cell {
   std::uint8_t sheet{}, row{}, column{}; ///< counting from 0: rows from the far edge, columns from the left
@@ -85,28 +98,63 @@ public:
     }
   }
 
-  /// Leaves of one copy.
+  /// The leaves of a fold in turn, gathering by gathering, each as a `LeafAt`.
+  class Iterator {
+    Fold const* fold_{};
+    int gathering_{}, number_{1};
+    friend class Fold;
+    constexpr Iterator(Fold const& fold, int gathering) : fold_{&fold}, gathering_{gathering} {}
+
+  public:
+    using value_type = LeafAt;
+    using difference_type = std::ptrdiff_t;
+    constexpr Iterator() = default;
+    constexpr LeafAt operator*() const { return {gathering_, fold_->gathering(gathering_).leaf(number_)}; }
+    constexpr Iterator& operator++() {
+      if (++number_ > fold_->gathering(gathering_).leaves()) ++gathering_, number_ = 1;
+      return *this;
+    }
+    constexpr Iterator operator++(int) {
+      auto const here = *this;
+      ++*this;
+      return here;
+    }
+    friend constexpr bool operator==(Iterator, Iterator) = default;
+  };
+
+  /// Leaves of all sheets together, every copy counted: 8 for an octavo sheet, also when it makes two copies of 4.
   [[nodiscard]] constexpr int leaves() const noexcept { return leaf_count_; }
-  /// Sheets of one copy.
+  /// The leaves as a range of `LeafAt`, gathering by gathering.
+  [[nodiscard]] constexpr Iterator begin() const { return {*this, 0}; }
+  /// The end of that range.
+  [[nodiscard]] constexpr Iterator end() const { return {*this, gathering_count_}; }
+  /// How many sheets were folded.
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
-  /// Gatherings of one copy.
+  /// How many gatherings they make, every copy counted.
   [[nodiscard]] constexpr int gatherings() const noexcept { return gathering_count_; }
   /// Whether the book turns right to left.
   [[nodiscard]] constexpr Reads reads() const noexcept { return reads_; }
   /// As the scheme states it.
   [[nodiscard]] constexpr Format format() const noexcept { return format_; }
-  /// pre (these three): an index counting from 0.
+  /// The sheet of that number, as the scheme lays it. pre: 0 <= s < sheets().
   [[nodiscard]] constexpr SheetLine const& sheet(int s) const { return sheets_[checked(s, sheet_count_)]; }
   /// The gathering of that number. pre: 0 <= g < gatherings().
   [[nodiscard]] constexpr Gathering<> gathering(int g) const {
     return Gathering<>{gatherings_[checked(g, gathering_count_)].leaves};
   }
-  /// The page of the scheme with which gathering g begins; copies begin with the same.
+  /// The page of the scheme with which gathering g begins; copies begin with the same. pre: 0 <= g < gatherings().
   [[nodiscard]] constexpr int first_page(int g) const { return gatherings_[checked(g, gathering_count_)].first_page; }
   /// Whole copies of the pages that one printing of all the sheets gives: 2 in half-sheet work.
   /// It follows from the pages, not from how the sheet was turned.
   [[nodiscard]] constexpr int copies() const;
+  /// Whether the pages of a gathering are all pages of another one too, of a larger one or of an earlier one of its size:
+  /// half-sheet work makes every gathering twice, and the second is the copy. pre: 0 <= g < gatherings().
+  [[nodiscard]] constexpr bool is_copy(int g) const;
 
+  /// The two pages of a leaf, numbered as the scheme numbers them. pre: a leaf of this fold.
+  [[nodiscard]] constexpr LeafPages pages_of(LeafAt at) const {
+    return {first_page(at.gathering) + 2 * (at.leaf.number() - 1), cell(at).recto_down};
+  }
   /// Where the leaf lay. pre: a leaf of this fold.
   [[nodiscard]] constexpr Cell cell(LeafAt at) const { return cells_[index(at)]; }
   /// The leaf made of a cell. pre: a cell of this fold, counting from 0.
@@ -153,6 +201,22 @@ template <int N> constexpr int Fold<N>::copies() const {
   return least;
 }
 
+template <int N> constexpr bool Fold<N>::is_copy(int g) const {
+  auto const first = first_page(g), end = first + gathering(g).pages();
+  for (int h = 0; h < gatherings(); ++h) {
+    auto const other_end = first_page(h) + gathering(h).pages();
+    if (h == g || first < first_page(h) || other_end < end) continue;
+    if (h < g || gathering(h) != gathering(g)) return true;
+  }
+  return false;
+}
+
+/// Folds a scheme: carries out its cuts and folds, sets the packets one inside another, and checks that gatherings come of
+/// it. error: what prevents that, with the line of the scheme's text: a crease that does not run inside its piece, a piece
+/// not folded up, leaves that are not conjugate, copies that differ, a page twice in one forme, a half-sheet turned about
+/// the wrong axis.
+constexpr Expected<Fold<>> fold(Scheme const& scheme);
+
 /// The format that the sheets themselves show, by either definition; they part on paper cut before printing. Sheets
 /// folded into different numbers of leaves have no one format: not determined.
 template <int N> constexpr Format format_of(Fold<N> const& fold, FormatReading reading) {
@@ -178,4 +242,4 @@ template <> struct std::hash<bifolium::LeafAt> {
   }
 };
 
-#include <bifolium/fold/detail/folder.hpp> // fold(scheme), which makes one
+#include <bifolium/fold/detail/folder.hpp> // the body of fold(scheme)

@@ -33,7 +33,7 @@ enum class Reads : std::uint8_t { left_to_right, right_to_left };
 /// How much of the sheet of paper went to press: paper may be cut before it is printed.
 enum class PaperPart : std::uint8_t { whole = 1, half = 2, quarter = 4 };
 
-/// Where in a scheme's text something stands; not part of what the scheme says, so never compared.
+/// Where in a scheme's text something is written; it is not part of what the scheme says, so it is never compared.
 struct SourcePlace {
   std::uint16_t line{}, column{}; ///< from 1; 0 where the scheme came from no text
   friend constexpr bool operator==(SourcePlace, SourcePlace) noexcept { return true; }
@@ -49,7 +49,7 @@ struct SheetLine {
   PaperPart part{PaperPart::whole}; ///< what of the paper this is, when it was cut before printing
   bool one_forme{};                 ///< both sides printed from one forme, the sheet turned between
   Axis turned_about{};              ///< the axis of that turning
-  SourcePlace place{};              ///< where its line stands in the text
+  SourcePlace place{};              ///< where its line is in the text
   friend constexpr bool operator==(SheetLine const&, SheetLine const&) = default;
 };
 
@@ -64,7 +64,10 @@ struct Step {
   bool far_or_left_moves{}; ///< fold: the far (or left) part is turned over on the other
   bool under{};             ///< fold: the part is turned underneath instead
   std::uint8_t far_or_left_piece{}, near_or_right_piece{}; ///< cut: the pieces it makes
-  SourcePlace place{};                                     ///< where its line stands in the text
+  SourcePlace place{};                                     ///< where its line is in the text
+
+  /// Whether a fold turns over what lies `at` cells from the far (or left) edge of the flat sheet.
+  [[nodiscard]] constexpr bool moves(int at) const noexcept { return (at < line) == far_or_left_moves; }
   friend constexpr bool operator==(Step const&, Step const&) = default;
 };
 
@@ -74,7 +77,7 @@ struct Placed {
   bool heads_near{};    ///< the packet lies with its heads towards the near edge
   bool recto_inner{};   ///< a single leaf whose recto is on the inner side of the sheet
   bool opens_pair{};    ///< a single leaf that goes before what lies inside; the next one goes after
-  SourcePlace place{};  ///< where it stands in the text
+  SourcePlace place{};  ///< where it is in the text
   friend constexpr bool operator==(Placed const&, Placed const&) = default;
 };
 
@@ -83,7 +86,7 @@ struct GatheringLine {
   PieceName name{};              ///< as the scheme calls it
   std::uint8_t first{}, count{}; ///< its pieces among `Scheme::placed`
   std::uint16_t first_page{};    ///< 0: the pages run on from the gathering above
-  SourcePlace place{};           ///< where its line stands in the text
+  SourcePlace place{};           ///< where its line is in the text
   friend constexpr bool operator==(GatheringLine const&, GatheringLine const&) = default;
 };
 
@@ -117,12 +120,16 @@ public:
     return n;
   }
 
-  /// pre (all four): an index from 0 to the count less one. The first pieces are the sheets themselves.
+  /// A sheet, in the order of the text; the first pieces are the sheets themselves. pre: 0 <= i < sheets().
   [[nodiscard]] constexpr SheetLine const& sheet(int i) const { return sheets_[index(i, sheet_count_)]; }
   /// The name of a piece. pre: 0 <= i < pieces().
   [[nodiscard]] constexpr PieceName const& piece_name(int i) const { return names_[index(i, piece_count_)]; }
   /// A cut or fold, in the order they are made. pre: 0 <= i < steps().
   [[nodiscard]] constexpr Step const& step(int i) const { return steps_[index(i, step_count_)]; }
+  /// The steps as a range: `for (Step const& step : scheme)`.
+  [[nodiscard]] constexpr Step const* begin() const noexcept { return steps_.data(); }
+  /// The end of that range.
+  [[nodiscard]] constexpr Step const* end() const noexcept { return steps_.data() + step_count_; }
   /// A gathering as its line has it. pre: 0 <= i < gatherings().
   [[nodiscard]] constexpr GatheringLine const& gathering(int i) const {
     return gatherings_[index(i, gathering_count_)];

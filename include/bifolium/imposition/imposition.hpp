@@ -196,8 +196,8 @@ template <int N> constexpr Imposition<N>::Imposition(Fold<N> const& fold) {
     for (int g = fold.gatherings(); g-- > 0;)
       for (int k = fold.gathering(g).leaves(); k > 0; --k) {
         auto const c = fold.cell({g, fold.gathering(g).leaf(k)});
-        auto const recto = fold.first_page(g) + 2 * (k - 1), verso = recto + 1;
-        act(c, c.recto_down ? recto : verso, c.recto_down ? verso : recto, c.head_far ? Head::far : Head::near);
+        auto const pages = fold.pages_of({g, fold.gathering(g).leaf(k)});
+        act(c, pages.outer(), pages.inner(), c.head_far ? Head::far : Head::near);
       }
   };
   // Inner formes first: a page that stands in both formes is to be found in the outer one, and in the earlier sheet.

@@ -4,7 +4,7 @@
 /// So the steps are carried out, and at each the places where paper parts or bends are noted.
 #pragma once
 
-#include <bifolium/fold/detail/layers.hpp>
+#include <bifolium/fold/layers.hpp>
 #include <bifolium/fold/read_scheme.hpp>
 
 #include <vector>

@@ -4,8 +4,8 @@
 /// page twice in a forme. Whatever is wrong is an error with the line of the scheme that caused it.
 #pragma once
 
-#include <bifolium/fold/detail/layers.hpp>
 #include <bifolium/fold/fold.hpp>
+#include <bifolium/fold/layers.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -28,9 +28,7 @@ class Folder {
   constexpr bool take_steps() {
     for (int i = 0; i < scheme_.steps(); ++i) {
       auto const& step = scheme_.step(i);
-      char const line[2]{static_cast<char>('0' + step.line / 10), static_cast<char>('0' + step.line % 10)};
-      if (!layers_.take(step))
-        return fail(Problem::line_outside_piece, step.place, {line + (step.line < 10), step.line < 10 ? 1U : 2U});
+      if (!layers_.take(step)) return error_ = crease_misses(step), false;
       if (step.kind == Step::Kind::fold && step.along == Axis::far_near) {
         spine_line_[step.piece] = step.line;
         spine_step_[step.piece] = static_cast<std::uint8_t>(i + 1);
@@ -140,14 +138,10 @@ class Folder {
     return true;
   }
 
-  struct LeafPages {
-    int outer, inner;
-  };
   [[nodiscard]] constexpr LeafPages pages(int leaf) const {
     std::size_t g = 0;
     while (leaf >= fold_.gatherings_[g].first + fold_.gatherings_[g].leaves) ++g;
-    auto const recto = fold_.gatherings_[g].first_page + 2 * (leaf - fold_.gatherings_[g].first);
-    return cell(leaf).recto_down ? LeafPages{recto, recto + 1} : LeafPages{recto + 1, recto};
+    return {fold_.gatherings_[g].first_page + 2 * (leaf - fold_.gatherings_[g].first), cell(leaf).recto_down};
   }
 
   /// One forme prints both sides: what the second impression puts on the back of each leaf must be its other page.
@@ -163,11 +157,12 @@ class Folder {
           };
           auto const here = at(r, c);
           auto const there = sideways ? at(r, lay.columns - 1 - c) : at(lay.rows - 1 - r, c);
-          auto const page = pages(here).inner;
-          if (pages(there).outer != page) return fail(Problem::backed_by_other_leaf, lay.place, {}, pages(here).outer);
+          auto const page = pages(here).inner();
+          if (pages(there).outer() != page)
+            return fail(Problem::backed_by_other_leaf, lay.place, {}, pages(here).outer());
           // turned sideways the heads keep their direction, turned end over end they exchange it
           if ((cell(there).head_far == cell(here).head_far) != sideways)
-            return fail(Problem::backed_head_to_tail, lay.place, {}, pages(here).outer);
+            return fail(Problem::backed_head_to_tail, lay.place, {}, pages(here).outer());
         }
     }
     return true;
@@ -199,9 +194,6 @@ public:
 
 } // namespace detail
 
-/// Folds a scheme. error: what keeps it from giving gatherings, with the line of its text: a crease off the piece, a
-/// piece not folded up, leaves that are not conjugate, copies that differ, a page twice in one forme, a half-sheet turned
-/// about the wrong axis.
 constexpr Expected<Fold<>> fold(Scheme const& scheme) { return detail::Folder{scheme}.result(); }
 
 } // namespace v0
