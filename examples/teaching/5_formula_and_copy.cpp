@@ -25,9 +25,9 @@ int main() {
   std::cout << "The leaves of A8 B8(±B3) C4:\n" << explain_count(book) << '\n';
   auto const copy = check_copy(book, *read_leaves_present(book, "A1-B3 B5-C4"));
   auto const gathering = drawn_gathering(book, *find_gathering(book, *read_signature("B")), copy);
-  std::cout << gathering.title << ", seen from the head:\n" << gathering_text(gathering);
+  std::cout << gathering.title << ":\n" << gathering_text(gathering);
   std::cout
-      << "B3 and B6 are one bent line in the formula; in the copy B6 hangs on the stub of the old B3.\n\n"
+      << "B3 and B6 are one piece of paper in the formula; in this copy B6 is joined to the stub of the old B3.\n\n"
       << "To see a cancel: print a sheet to fold, cut the third leaf out but for a finger's breadth at the gutter,\n"
       << "write it anew on another sheet and paste it to the stub. Use copies only: never cut an original.\n";
 

@@ -44,7 +44,7 @@ TEST_CASE("a gathering of a formula is drawn with its cancels, insertions and de
   CHECK(mate_called(a, "χ1") == "χ2");
   CHECK(leaf_called(a, "A8").state == LeafFate::removed);
   CHECK(mate_called(a, "A1") == "A8");
-  CHECK(gathering_text(a).find("A8: cut away, the stub conjugate with A1") != std::string::npos);
+  CHECK(gathering_text(a).find("A1 joined to A8 (cut away to a stub)") != std::string::npos);
 
   auto const b = drawn_gathering(formula, {1, 0});
   CHECK(leaf_called(b, "B4").state == LeafFate::replaced); // a bifolium for a bifolium

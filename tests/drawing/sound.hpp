@@ -61,23 +61,16 @@ inline DrawnBox line_box(pugi::xml_node node) {
   return box;
 }
 
-/// A path of M, L and half-circles of A: its points, and for a half-circle as far as it can reach.
+/// A path of M, L and Z: its points.
 inline DrawnBox path_box(pugi::xml_node node) {
   DrawnBox box{1e9, 1e9, -1e9, -1e9, "path", node.attribute("class").value()};
   std::istringstream words{node.attribute("d").value()};
   std::string word;
   while (words >> word) {
-    double reach = 0, skip = 0, x = 0, y = 0;
-    if (word == "A") {
-      words >> reach >> skip >> skip >> skip >> skip;
-      bool const to_the_left = skip == 0;
-      words >> x >> y;
-      box.left = std::fmin(box.left, to_the_left ? x - reach : x);
-      box.right = std::fmax(box.right, to_the_left ? x : x + reach);
-    } else {
-      REQUIRE((word == "M" || word == "L"));
-      words >> x >> y;
-    }
+    if (word == "Z") continue;
+    REQUIRE((word == "M" || word == "L"));
+    double x = 0, y = 0;
+    words >> x >> y;
     box.left = std::fmin(box.left, x), box.right = std::fmax(box.right, x);
     box.top = std::fmin(box.top, y), box.bottom = std::fmax(box.bottom, y);
   }

@@ -101,7 +101,7 @@ TEST_CASE("sheets printed right and treated wrong are read wrong") {
   CHECK(pages_text(pages_met(formes, folded, 0, Slip::inner_forme_turned)) == "1 3↓ 2↓ 4");
 }
 
-TEST_CASE("a gathering is drawn with its pairs joined, and what is not joined hangs loose") {
+TEST_CASE("a gathering is drawn with its pairs joined, and what is not joined begins above the gutter") {
   auto gathering = regular_gathering("A", 8);
   gathering.leaves[2].state = LeafFate::cancel;
   gathering.leaves[7].state = LeafFate::removed;
@@ -114,12 +114,24 @@ TEST_CASE("a gathering is drawn with its pairs joined, and what is not joined ha
     REQUIRE(document.load_string(svg.c_str()));
     CHECK(document.select_nodes("//path[@class='fold']").size() == 4);
     CHECK(document.select_nodes("//g[@class='leaf']").size() == 9);
-    CHECK(document.select_nodes("//rect[@class='paste']").size() == 1);
-    CHECK(document.select_nodes("//line[@class='stub']").size() == 2);
+    CHECK(document.select_nodes("//path[@class='paste']").size() == 1);
+    CHECK(document.select_nodes("//path[@class='stub']").size() == 2);
+    CHECK(document.select_nodes("//path[@class='wanting']").size() == 1);
+    // Names stand in the order of the book, from the left; seen from the tail a book read from right to left begins on
+    // the right.
+    double before = right_to_left ? 1e9 : -1e9;
+    for (auto const& label : document.select_nodes("//text[@class='label']")) {
+      auto const x = value_of(label.node(), "x");
+      CHECK((right_to_left ? x < before : x > before));
+      before = x;
+    }
   }
   CHECK(gathering.leaves[8].conjugate == 0);
-  CHECK(gathering_text(gathering).find("A3: cancel, pasted to the stub, the stub conjugate with A6") !=
-        std::string::npos);
+  CHECK(gathering_text(gathering) == "A1 joined to A8 (cut away to a stub)\n"
+                                     "  A2 joined to A7\n"
+                                     "    A3 (cancel, pasted to the stub) joined to A6\n"
+                                     "      A4 joined to A5\n"
+                                     "      χ1 (inserted)\n");
   gathering.leaves[0].conjugate = 3;
   CHECK_THROWS((void)gathering_svg(gathering));
 }

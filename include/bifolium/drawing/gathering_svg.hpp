@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: MIT
-/// A gathering seen from its head, the way bibliographers sketch one in the margin of their notes: every leaf is a level
-/// line, conjugate leaves are one line bent round at the gutter, the outermost pair outermost. So what is joined is seen
-/// at once, and what is not hangs loose.
+/// A gathering as a binder sets it down: standing on its spine, looked at from the tail. The leaves rise from the gutter
+/// and fan out, the first leaf on the left, the outermost pair outside, each with its name at its tip. In a book read
+/// from right to left the first leaf is on the right: the view from the tail shows what the paper does.
 ///
-/// The marks: an unbroken line is a leaf that is there; a dotted one a leaf that is not; a short stub at the gutter is what
-/// remains of a leaf cut away. What was printed to replace something is heavy: a cancelling leaf pasted to its stub, the
-/// paste shown as a small filled bar, or a whole bifolium. A leaf that is joined to nothing keeps off the gutter. The
-/// words beside the leaves say the same, so that nothing hangs on the marks alone.
+/// Every leaf is a blade of paper, thin at the gutter and broad at the fore-edge. Conjugate leaves meet in one fold. A
+/// filled blade is a leaf that is there, an outline a leaf that is not. A short flap at the fold is a stub; a
+/// cancelling leaf leans on its flap, with the paste between the two. A blade that begins above the gutter is joined to
+/// no other leaf. A flag above the tip says the same in words, so that no one depends on the shapes.
 #pragma once
 
 #include <bifolium/core/put.hpp>
+#include <bifolium/drawing/detail/fan.hpp>
 #include <bifolium/drawing/svg.hpp>
 #include <bifolium/leaf/gathering.hpp>
 
@@ -24,27 +25,27 @@ enum class LeafFate : std::uint8_t {
   single,         ///< present, and joined to no other leaf
   cancel,         ///< a leaf printed to take the place of one cut away, pasted to the stub of it
   replaced,       ///< half of a bifolium printed to take the place of another
-  inserted,       ///< a leaf that is no part of the gathering as folded
+  inserted,       ///< a leaf added to the gathering as it was folded
   missing,        ///< belongs here and is not in this copy
-  cancel_missing, ///< so does a cancel: only the stub is there
-  removed,        ///< cut away in the house: the ideal copy lacks it
+  cancel_missing, ///< a cancel that belongs here and is not in this copy: only the stub is there
+  removed,        ///< cut away in the printing house: the ideal copy lacks it
   left_in,        ///< should have been cut away, and is in this copy
   loose           ///< present in this copy, but no longer joined to the leaf it belongs to
 };
 
 /// One leaf, in the order of the book.
 struct DrawnLeaf {
-  std::string label;                 ///< what stands beside it: A1, or a word
-  LeafFate state{LeafFate::present}; ///< what became of it, which decides how its line is drawn
+  std::string label;                 ///< its name, A1, or a word
+  LeafFate state{LeafFate::present}; ///< what became of it, which decides how it is drawn
   int conjugate{-1};  ///< the index of the leaf it is joined to, from 0; -1: none. Of a cancel: that of its stub
   std::string note{}; ///< whatever else is said of it
 };
 
 /// A gathering to draw: it knows nothing of formulas, so that any account of a gathering can be drawn.
 struct DrawnGathering {
-  std::string title;             ///< stands above the drawing and names it for who cannot see it
+  std::string title;             ///< printed above the drawing; a screen reader reads it first
   std::vector<DrawnLeaf> leaves; ///< in the order of the book, the first leaf first
-  bool right_to_left{};          ///< the gutter is on the right
+  bool right_to_left{};          ///< the book is read from right to left
 };
 
 /// A regular gathering of leaves joined N+1-k to k, labelled with the signature and their number.
@@ -62,7 +63,7 @@ inline DrawnGathering regular_gathering(std::string_view signature, int leaves) 
   return drawn;
 }
 
-/// Puts a leaf, or the half of a pair, at `place`, counting from 0; the joints of the others stay theirs.
+/// Puts a leaf, or the half of a pair, at `place`, counting from 0. Leaves that were joined stay joined.
 /// pre: 0 to the number of leaves; the new leaf names its conjugate as it will be counted afterwards, or none.
 inline void insert_leaf(DrawnGathering& gathering, int place, DrawnLeaf const& leaf) {
   if (place < 0 || place > static_cast<int>(gathering.leaves.size())) broken("there is no such place in the gathering");
@@ -83,13 +84,13 @@ constexpr char const* words_for(LeafFate state) noexcept {
   case LeafFate::cancel:
     return "cancel, pasted to the stub";
   case LeafFate::replaced:
-    return "cancel, without a stub";
+    return "cancel, one of a pair";
   case LeafFate::inserted:
     return "inserted";
   case LeafFate::missing:
-    return "missing";
+    return "wants";
   case LeafFate::cancel_missing:
-    return "cancel, missing from its stub";
+    return "wants the cancel, has the stub";
   case LeafFate::removed:
     return "cut away";
   case LeafFate::left_in:
@@ -99,11 +100,6 @@ constexpr char const* words_for(LeafFate state) noexcept {
   }
   return "";
 }
-inline std::string words_for(DrawnLeaf const& leaf) {
-  std::string words{words_for(leaf.state)};
-  if (!leaf.note.empty()) words.append(words.empty() ? "" : "; ").append(leaf.note);
-  return words;
-}
 constexpr bool is_there(LeafFate state) noexcept {
   return state != LeafFate::missing && state != LeafFate::cancel_missing && state != LeafFate::removed;
 }
@@ -112,26 +108,176 @@ constexpr bool is_on_stub(LeafFate state) noexcept {
   return state == LeafFate::cancel || state == LeafFate::cancel_missing;
 }
 
+/// What is said of leaf `i`.
+inline std::string words_for(DrawnGathering const& gathering, int i) {
+  auto const& leaf = gathering.leaves[static_cast<std::size_t>(i)];
+  std::string words{words_for(leaf.state)};
+  // Where the other half of its bifolium is there, a leaf that was cut away has left a stub.
+  bool const has_mate = leaf.state == LeafFate::removed && leaf.conjugate >= 0;
+  if (has_mate && gathering.leaves[static_cast<std::size_t>(leaf.conjugate)].state != LeafFate::removed)
+    words += " to a stub";
+  if (!leaf.note.empty()) words.append(words.empty() ? "" : "; ").append(leaf.note);
+  return words;
+}
+
+/// One gathering being drawn: the leaves, where their blades run, and the words above them.
+class GatheringDrawn {
+  DrawnGathering const& gathering_;
+  Fan fan_;
+  std::vector<Flag> flags_{};
+  double width_{}, height_{}, shift_{};
+
+  static constexpr double side = 10, name = 4.5, words = 3.4, heading = 24;
+
+  [[nodiscard]] static std::vector<int> mates(DrawnGathering const& gathering) {
+    std::vector<int> mates;
+    for (auto const& leaf : gathering.leaves) mates.push_back(leaf.conjugate);
+    return mates;
+  }
+  [[nodiscard]] static double widest_name(DrawnGathering const& gathering) {
+    double widest = 0;
+    for (auto const& leaf : gathering.leaves)
+      if (auto const room = Svg::room(leaf.label, name); room > widest) widest = room;
+    return widest;
+  }
+  [[nodiscard]] DrawnLeaf const& leaf(int i) const { return gathering_.leaves[static_cast<std::size_t>(i)]; }
+  [[nodiscard]] Spot at(Spot place) const {
+    auto const x = shift_ + place.x;
+    return {gathering_.right_to_left ? width_ - x : x, place.y};
+  }
+  [[nodiscard]] static std::string written(Spot spot) { return svg_number(spot.x) + " " + svg_number(spot.y); }
+  /// The outline of a blade along the curve of leaf `i`, from `from` to `to` of its length.
+  [[nodiscard]] std::string blade(Bend const& bend, double from, double to, double thick_from, double thick_to) const {
+    std::string d = "M";
+    auto const edge = [&](double t, double side_of) {
+      auto const thick = thick_from + (thick_to - thick_from) * t;
+      d.append(d.size() == 1 ? " " : " L ").append(written(at(bend.beside(t, side_of * thick / 2))));
+    };
+    constexpr int parts = 16;
+    for (int i = 0; i <= parts; ++i) edge(from + (to - from) * i / parts, 1);
+    for (int i = parts; i >= 0; --i) edge(from + (to - from) * i / parts, -1);
+    return d.append(" Z");
+  }
+  void draw_leaf(Svg& svg, int i) const {
+    auto const& one = leaf(i);
+    auto const* const mate = one.conjugate < 0 ? nullptr : &leaf(one.conjugate);
+    bool const there = is_there(one.state), on_stub = is_on_stub(one.state);
+    bool const new_paper = one.state == LeafFate::cancel || one.state == LeafFate::replaced;
+    // Of a bifolium that is gone as a whole no stub remains.
+    bool const cut = one.state == LeafFate::removed && mate != nullptr && mate->state != LeafFate::removed;
+    auto const bend = fan_.bend(i);
+    auto const from = on_stub ? 0.09 : cut ? 0.36 : mate == nullptr ? 0.14 : 0.0;
+    svg.open("leaf", {0, one.label, {}});
+    if (on_stub || cut) {
+      auto const flap = on_stub ? fan_.flap(i) : bend;
+      svg.path(blade(flap, 0, 0.3, 0.6, 1.6), {.width = 0.15}, "stub", "black");
+      if (one.state == LeafFate::cancel) {
+        std::string d = "M ";
+        d.append(written(at(bend.at(0.12)))).append(" L ").append(written(at(bend.at(0.3))));
+        d.append(" L ").append(written(at(flap.at(0.3)))).append(" L ").append(written(at(flap.at(0.12))));
+        svg.path(d.append(" Z"), {.width = 0.2}, "paste", "#999");
+      }
+    }
+    svg.path(blade(bend, from, 1, 0.5, there ? (new_paper ? 3 : 2) : 4.4),
+             {.width = there ? 0.15 : 0.4, .breaks = there ? "" : "2.4 1"}, there ? "paper" : "wanting",
+             there ? "black" : "white");
+    auto const tip = fan_.tip(i);
+    svg.text(at({tip.x, tip.y - name}), one.label, {.size = name, .kind = "label"});
+    svg.close();
+  }
+  void draw_folds(Svg& svg) const {
+    for (int i = 0; i < static_cast<int>(gathering_.leaves.size()); ++i) {
+      auto const mate = leaf(i).conjugate;
+      if (mate <= i) continue;
+      auto const gone = [](DrawnLeaf const& one) { return !is_there(one.state) && !is_on_stub(one.state); };
+      if (gone(leaf(i)) && gone(leaf(mate))) continue; // no paper is left of either
+      auto const fold = fan_.bend(i).at(0);
+      svg.path("M " + written(at(fold)) + " L " + written(at({fold.x, fold.y + 0.2})), {.width = 1.4, .round = true},
+               "fold");
+    }
+  }
+  void draw_flags(Svg& svg) const {
+    for (auto const& flag : flags_) {
+      auto const tip = fan_.tip(flag.leaf);
+      auto const line = fan_.crown() - 2 * name - 2 - flag.level * (words + 1.6);
+      auto const foot = at({tip.x, tip.y - 1.5 * name - 0.6}), top = at({tip.x, line + words / 2});
+      svg.line(foot, top, {.width = 0.15}, "staff");
+      svg.text(at({tip.x - 1, line}), flag.words,
+               {.size = words,
+                .anchor = gathering_.right_to_left ? Anchor::end : Anchor::start,
+                .italic = true,
+                .kind = "state"});
+    }
+  }
+
+public:
+  explicit GatheringDrawn(DrawnGathering const& gathering)
+      : gathering_{gathering}, fan_{mates(gathering), widest_name(gathering)} {
+    for (int i = static_cast<int>(gathering.leaves.size()); i-- > 0;)
+      if (auto const said = words_for(gathering, i); !said.empty())
+        flags_.push_back({i, 0, said, Svg::room(said, words)});
+    auto const levels = fan_.raise(flags_);
+    fan_.move_down(heading + levels * (words + 1.6) + 2 * name + 4);
+    auto right = fan_.width();
+    for (auto const& flag : flags_)
+      if (auto const end = fan_.tip(flag.leaf).x + flag.room; end > right) right = end;
+    width_ = 2 * side + right;
+    auto const needed = 2 * side + Svg::room(gathering.title, 6, true), least = 130.0;
+    auto const widest = needed > least ? needed : least;
+    shift_ = side + (width_ < widest ? (widest - width_) / 2 : 0);
+    width_ = width_ < widest ? widest : width_;
+    height_ = fan_.floor() + 8;
+  }
+
+  [[nodiscard]] std::string draw(std::string_view told) const {
+    Svg svg{width_, height_, gathering_.title,
+            std::string{"A gathering of paper standing on its spine, seen from the tail.\n"}.append(told)};
+    bool const rtl = gathering_.right_to_left;
+    auto const anchor = rtl ? Anchor::end : Anchor::start;
+    auto const left = rtl ? width_ - side : side;
+    svg.text({left, 10}, gathering_.title, {.size = 6, .anchor = anchor, .bold = true});
+    svg.text({left, 17.5},
+             rtl ? "paper on its spine, seen from the tail; first leaf on the right"
+                 : "paper on its spine, seen from the tail; first leaf on the left",
+             {.size = 3.2, .anchor = anchor, .italic = true});
+    for (int i = 0; i < static_cast<int>(gathering_.leaves.size()); ++i) draw_leaf(svg, i);
+    draw_folds(svg);
+    draw_flags(svg);
+    svg.line(at({fan_.width() / 2 - 26, fan_.floor()}), at({fan_.width() / 2 + 26, fan_.floor()}), {.width = 0.4},
+             "table");
+    return static_cast<Svg&&>(svg).finish();
+  }
+};
+
 } // namespace detail
 
-/// The leaves of a gathering, one a line: the label, what became of it, the leaf it is joined to.
+/// The gathering as one bifolium a line, the outermost first, what lies inside it indented below it.
 inline std::string gathering_text(DrawnGathering const& gathering) {
   std::string text;
-  for (auto const& leaf : gathering.leaves) {
-    text.append(leaf.label);
-    if (auto const words = detail::words_for(leaf); !words.empty()) text.append(": ").append(words);
-    if (leaf.conjugate >= 0) {
-      auto const& mate = gathering.leaves[static_cast<std::size_t>(leaf.conjugate)];
-      bool const stub =
-          detail::is_on_stub(leaf.state) || (leaf.state == LeafFate::removed && mate.state != LeafFate::removed);
-      text.append(stub ? ", the stub conjugate with " : ", conjugate with ").append(mate.label);
+  std::vector<int> open; // where the pairs end that have begun
+  auto const told = [&](int i) {
+    auto const words = detail::words_for(gathering, i);
+    auto const& label = gathering.leaves[static_cast<std::size_t>(i)].label;
+    return words.empty() ? label : label + " (" + words + ")";
+  };
+  for (int i = 0; i < static_cast<int>(gathering.leaves.size()); ++i) {
+    auto const& leaf = gathering.leaves[static_cast<std::size_t>(i)];
+    if (!open.empty() && open.back() == i) {
+      open.pop_back();
+      continue;
+    }
+    text.append(2 * open.size(), ' ').append(told(i));
+    if (leaf.conjugate > i) {
+      open.push_back(leaf.conjugate);
+      text.append(" joined to ").append(told(leaf.conjugate));
     }
     text.append("\n");
   }
   return text;
 }
 
-/// The gathering seen from its head. pre: `conjugate` of a leaf and of its mate agree, and joined pairs are nested.
+/// The gathering standing on its spine, seen from the tail. pre: `conjugate` of a leaf and of its mate agree, and joined
+/// pairs are nested.
 inline std::string gathering_svg(DrawnGathering const& gathering) {
   auto const& leaves = gathering.leaves;
   auto const count = static_cast<int>(leaves.size());
@@ -141,72 +287,7 @@ inline std::string gathering_svg(DrawnGathering const& gathering) {
     if (mate < 0 || mate >= count || mate == i || leaves[static_cast<std::size_t>(mate)].conjugate != i)
       broken("two leaves are conjugate when each names the other");
   }
-  double const step = 7, top = 22, leaf_length = 62;
-  auto const height = top + step * count + 10;
-  // The gutter is as far to the right as half the leaves need for their bends.
-  auto const gutter = 12 + step * count / 2.0, fore_edge = gutter + leaf_length, beside = fore_edge + 4;
-  // Words need what room they need: the picture is as wide as the longest line.
-  auto const heading = gathering.right_to_left
-                           ? "paper, seen from the head; the first leaf above, the gutter on the right"
-                           : "paper, seen from the head; the first leaf above, the gutter on the left";
-  auto total = 150.0;
-  auto const widen = [&](double needed) { total = needed > total ? needed : total; };
-  widen(12 + Svg::room(gathering.title, 5, true));
-  widen(12 + Svg::room(heading, 2.8));
-  auto said = 0.0; // where the words begin: behind the longest label
-  for (auto const& leaf : leaves) {
-    auto const end = beside + Svg::room(leaf.label, 4) + 3;
-    said = end > said ? end : said;
-  }
-  for (auto const& leaf : leaves) widen(said + Svg::room(detail::words_for(leaf), 3) + 4);
-  auto const x = [&](double from_left) { return gathering.right_to_left ? total - from_left : from_left; };
-  auto const y = [&](int leaf) { return top + step * (leaf + 0.5); };
-  auto const mate_of = [&](DrawnLeaf const& leaf) {
-    return leaf.conjugate < 0 ? nullptr : &leaves[static_cast<std::size_t>(leaf.conjugate)];
-  };
-  // What is bent round at the gutter is the stub, where a cancel is pasted to it.
-  auto const stub = [&](int leaf) {
-    return y(leaf) + (detail::is_on_stub(leaves[static_cast<std::size_t>(leaf)].state) ? 1.6 : 0);
-  };
-  static constexpr auto points = "0.5 1.6";
-
-  Svg svg{total, height, gathering.title,
-          "A gathering of paper seen from its head, the first leaf above.\n" + gathering_text(gathering)};
-  auto const anchor = gathering.right_to_left ? Anchor::end : Anchor::start;
-  svg.text({x(8), 9}, gathering.title, {.size = 5, .anchor = anchor, .bold = true});
-  svg.text({x(8), 15.5}, heading, {.size = 2.8, .anchor = anchor, .italic = true});
-
-  for (int i = 0; i < count; ++i) {
-    auto const& leaf = leaves[static_cast<std::size_t>(i)];
-    auto const* const mate = mate_of(leaf);
-    bool const there = detail::is_there(leaf.state), on_stub = detail::is_on_stub(leaf.state);
-    bool const heavy = leaf.state == LeafFate::cancel || leaf.state == LeafFate::replaced;
-    auto const from = mate == nullptr || on_stub ? gutter + 3 : gutter;
-    svg.open("leaf");
-    svg.line({x(from), y(i)}, {x(fore_edge), y(i)}, {.width = heavy ? 1.1 : 0.5, .breaks = there ? "" : points});
-    // Of a bifolium that is gone as a whole no stub remains.
-    bool const cut = leaf.state == LeafFate::removed && mate != nullptr && mate->state != LeafFate::removed;
-    if (on_stub || cut) // the stub lies behind the leaf that is pasted to it
-      svg.line({x(gutter), stub(i)}, {x(gutter + 12), stub(i)}, {.width = 0.5}, "stub");
-    if (leaf.state == LeafFate::cancel)
-      svg.rectangle({gathering.right_to_left ? x(gutter + 11) : x(gutter + 4), y(i)}, 7, 1.6, {.width = 0.1}, "paste",
-                    "#777");
-    svg.text({x(beside), y(i)}, leaf.label, {.size = 4, .anchor = anchor, .kind = "label"});
-    if (auto const words = detail::words_for(leaf); !words.empty())
-      svg.text({x(said), y(i)}, words, {.size = 3, .anchor = anchor, .italic = true, .kind = "state"});
-    svg.close();
-    if (leaf.conjugate <= i) continue;
-    // One bend joins the pair; the wider apart they are, the further it reaches out.
-    auto const reach = (stub(leaf.conjugate) - stub(i)) / 2;
-    bool const gone = !there && !detail::is_there(mate->state) && !on_stub && !detail::is_on_stub(mate->state);
-    bool const both_new = leaf.state == LeafFate::replaced && mate->state == LeafFate::replaced;
-    std::string d = "M ";
-    d.append(svg_number(x(gutter))).append(" ").append(svg_number(stub(i))).append(" A ").append(svg_number(reach));
-    d.append(" ").append(svg_number(reach)).append(gathering.right_to_left ? " 0 0 1 " : " 0 0 0 ");
-    d.append(svg_number(x(gutter))).append(" ").append(svg_number(stub(leaf.conjugate)));
-    svg.path(d, {.width = both_new ? 1.1 : 0.5, .breaks = gone ? points : ""}, "fold");
-  }
-  return static_cast<Svg&&>(svg).finish();
+  return detail::GatheringDrawn{gathering}.draw(gathering_text(gathering));
 }
 
 } // namespace v0

@@ -67,6 +67,7 @@ struct Stroke {
   double width{0.25};               ///< millimetres
   std::string_view breaks{};        ///< lengths of dashes and gaps in mm, "2 1"; empty: unbroken
   std::string_view colour{"black"}; ///< a name or number of a colour, as SVG has it
+  bool round{};                     ///< round ends: a dash of length 0 becomes a dot
 };
 
 /// What of the text stands at its spot.
@@ -82,34 +83,47 @@ struct Lettering {
   std::string_view colour{"black"}; ///< a name or number of a colour, as SVG has it
 };
 
+/// What a group of a drawing shows, for programs that join one drawing with another: written as the attributes
+/// data-page, data-leaf and data-place. What is zero or empty is left out.
+struct Joins {
+  int page{};               ///< the page of the scheme
+  std::string_view leaf{};  ///< the leaf, such as A3
+  std::string_view place{}; ///< where it is, such as outer-0-1: forme, row and column
+};
+
 /// One drawing in the making. Groups are opened and closed in pairs; `finish` gives the text.
 class Svg {
+  static constexpr std::string_view prolog = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
   std::string text_;
   int open_{};
 
   template <class... Parts> void put(Parts const&... parts) { ((text_ += parts), ...); }
   void attribute(char const* name, double value) { put(" ", name, "=\"", svg_number(value), "\""); }
-  void stroke(Stroke const& how) {
-    put(" fill=\"none\" stroke=\"", xml_escaped(how.colour), "\"");
+  void stroke(Stroke const& how, std::string_view filled = "none") {
+    put(" fill=\"", xml_escaped(filled), "\" stroke=\"", xml_escaped(how.colour), "\"");
     attribute("stroke-width", how.width);
     if (!how.breaks.empty()) put(" stroke-dasharray=\"", xml_escaped(how.breaks), "\"");
+    if (how.round) put(" stroke-linecap=\"round\"");
   }
 
 public:
   /// A drawing `width` x `height` mm.
   Svg(double width, double height, std::string_view title, std::string_view description) {
     auto const w = svg_number(width), h = svg_number(height);
-    put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"", w,
-        "mm\" height=\"", h, "mm\" viewBox=\"0 0 ", w, " ", h, "\" role=\"img\" aria-labelledby=\"title desc\"",
-        " font-family=\"'DejaVu Serif', 'Liberation Serif', serif\">\n<title id=\"title\">", xml_escaped(title),
-        "</title>\n<desc id=\"desc\">", xml_escaped(description), "</desc>\n");
+    put(prolog, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"", w, "mm\" height=\"", h, "mm\" viewBox=\"0 0 ", w,
+        " ", h, "\" role=\"img\" aria-label=\"", xml_escaped(title),
+        "\" font-family=\"'DejaVu Serif', 'Liberation Serif', serif\">\n<title>", xml_escaped(title),
+        "</title>\n<desc>", xml_escaped(description), "</desc>\n");
     put("<rect width=\"", w, "\" height=\"", h, "\" fill=\"white\"/>\n");
   }
 
-  /// What follows belongs together, until `close`; `kind` is written as `class`. A turned group is upside down about a
-  /// point.
-  void open(std::string_view kind) {
-    put("<g class=\"", xml_escaped(kind), "\">\n");
+  /// Begins a group, which ends with `close`. `kind` is written as `class`, `joins` as data attributes.
+  void open(std::string_view kind, Joins const& joins = {}) {
+    put("<g class=\"", xml_escaped(kind), "\"");
+    if (joins.page > 0) put(" data-page=\"", std::to_string(joins.page), "\"");
+    if (!joins.leaf.empty()) put(" data-leaf=\"", xml_escaped(joins.leaf), "\"");
+    if (!joins.place.empty()) put(" data-place=\"", xml_escaped(joins.place), "\"");
+    put(">\n");
     ++open_;
   }
   /// Begins a group that is turned upside down about a spot.
@@ -152,25 +166,22 @@ public:
     put("<rect");
     if (!kind.empty()) put(" class=\"", xml_escaped(kind), "\"");
     attribute("x", corner.x), attribute("y", corner.y), attribute("width", width), attribute("height", height);
-    put(" fill=\"", xml_escaped(filled), "\" stroke=\"", xml_escaped(how.colour), "\"");
-    attribute("stroke-width", how.width);
-    if (!how.breaks.empty()) put(" stroke-dasharray=\"", xml_escaped(how.breaks), "\"");
+    stroke(how, filled);
     put("/>\n");
   }
   /// A circle.
   void circle(Spot middle, double radius, Stroke const& how = {}, std::string_view filled = "none") {
     put("<circle");
     attribute("cx", middle.x), attribute("cy", middle.y), attribute("r", radius);
-    put(" fill=\"", xml_escaped(filled), "\" stroke=\"", xml_escaped(how.colour), "\"");
-    attribute("stroke-width", how.width);
+    stroke(how, filled);
     put("/>\n");
   }
   /// A path in SVG's own language of moves; `d` is made with `svg_number`.
-  void path(std::string_view d, Stroke const& how = {}, std::string_view kind = {}) {
+  void path(std::string_view d, Stroke const& how = {}, std::string_view kind = {}, std::string_view filled = "none") {
     put("<path");
     if (!kind.empty()) put(" class=\"", xml_escaped(kind), "\"");
     put(" d=\"", xml_escaped(d), "\"");
-    stroke(how);
+    stroke(how, filled);
     put("/>\n");
   }
   /// Text whose figures stand half above and half below `at`. No attribute for baselines is used: programs differ.
@@ -216,6 +227,13 @@ public:
     return needed > width ? size * width / needed : size;
   }
 };
+
+/// A drawing as an element for a page of HTML: without the line that only a file of its own begins with. No element of a
+/// drawing has an id, so several drawings can be in one page.
+inline std::string svg_element(std::string_view drawing) {
+  auto const start = drawing.find("<svg");
+  return std::string{drawing.substr(start == drawing.npos ? 0 : start)};
+}
 
 } // namespace v0
 } // namespace bifolium

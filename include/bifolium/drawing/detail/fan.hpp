@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: MIT
+/// Where the leaves of a gathering run when it stands on its spine and opens like a fan: tips in a row along a shallow
+/// arc, folds one inside another at the gutter. A pair that was inserted beside the middle has its fold between the
+/// leaves where it was put. Lengths in mm; the first leaf on the left, the picture not yet placed on its page.
+#pragma once
+
+#include <bifolium/core/broken.hpp>
+#include <bifolium/drawing/svg.hpp>
+
+#include <string>
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A curve from the fold to the fore-edge of a leaf: a cubic of Bézier.
+struct Bend {
+  Spot fold{}, rise{}, lean{}, tip{};
+  /// The spot at `t` of the way, 0 to 1.
+  [[nodiscard]] Spot at(double t) const {
+    auto const u = 1 - t;
+    auto const a = u * u * u, b = 3 * u * u * t, c = 3 * u * t * t, d = t * t * t;
+    return {a * fold.x + b * rise.x + c * lean.x + d * tip.x, a * fold.y + b * rise.y + c * lean.y + d * tip.y};
+  }
+  /// The spot at `t`, moved square to the curve: to the right of who walks from fold to tip, or left where `off` is less
+  /// than 0.
+  [[nodiscard]] Spot beside(double t, double off) const {
+    auto const here = at(t), before = at(t > 0.99 ? 0.98 : t), after = at(t > 0.99 ? 1 : t + 0.02);
+    auto const dx = after.x - before.x, dy = after.y - before.y;
+    auto const tall = dy < 0 ? -dy : dy, wide = dx < 0 ? -dx : dx;
+    // The length of (dx, dy) to a few parts in a hundred, without the square root: it only decides how thick a blade is.
+    auto const length = (tall > wide ? 0.96 * tall + 0.4 * wide : 0.96 * wide + 0.4 * tall) + 1e-6;
+    return {here.x - dy / length * off, here.y + dx / length * off};
+  }
+};
+
+/// Words above a leaf, on a line of their own where they would lie on those of the leaves after it.
+struct Flag {
+  int leaf{}, level{};
+  std::string words{};
+  double room{};
+};
+
+/// The fan of leaves. `mates` names for each leaf the one it is joined to, or -1.
+class Fan {
+  std::vector<int> mates_, depth_{};
+  std::vector<Spot> fold_{};
+  double apart_{}, middle_{}, top_{}, droop_{}, tall_{}, deepest_{};
+  static constexpr double fold_apart = 2.2;
+
+  [[nodiscard]] int count() const { return static_cast<int>(mates_.size()); }
+  [[nodiscard]] static std::size_t index(int i) { return static_cast<std::size_t>(i); }
+
+  /// The curve from the gutter to a place among the tips, which may lie between two leaves.
+  [[nodiscard]] Bend from_gutter(double place, int depth) const {
+    Spot const tip{(place + 0.5) * apart_, tip_height(place)};
+    Spot const fold{middle_, floor() - 1 - fold_apart * depth};
+    auto const high = fold.y - tip.y;
+    return {fold,
+            {fold.x + (tip.x - fold.x) * 0.2, fold.y - high * 0.26},
+            {fold.x + (tip.x - fold.x) * 0.72, fold.y - high * 0.72},
+            tip};
+  }
+  [[nodiscard]] double tip_height(double place) const {
+    auto const off = count() < 2 ? 0 : ((place + 0.5) * apart_ - middle_) / (count() * apart_ / 2);
+    return top_ + droop_ * off * off;
+  }
+  /// How many leaves lie between a leaf and its mate: the pair that holds most is at the gutter of all.
+  [[nodiscard]] int within(int i) const { return mates_[index(i)] - i - 1; }
+
+  /// The pairs of one nest, between `from` and `end`: the largest has its fold on the gutter of its nest.
+  void lay_folds(int from, int end, int depth, bool at_gutter) {
+    int largest = -1;
+    for (int i = from; i < end; ++i)
+      if (mates_[index(i)] > i) {
+        if (largest < 0 || within(i) >= within(largest)) largest = i;
+        i = mates_[index(i)];
+      }
+    for (int i = from; i < end; ++i) {
+      auto const mate = mates_[index(i)];
+      depth_[index(i)] = depth;
+      if (mate <= i) continue;
+      bool const main = at_gutter && i == largest;
+      depth_[index(mate)] = depth;
+      fold_[index(i)] = fold_[index(mate)] =
+          main ? from_gutter(i, depth).at(0) : from_gutter((i + mate) / 2.0, depth).at(0.3);
+      lay_folds(i + 1, mate, depth + 1, main);
+      i = mate;
+    }
+    if (depth > deepest_) deepest_ = depth;
+  }
+
+public:
+  Fan(std::vector<int> mates, double broadest)
+      : mates_{static_cast<std::vector<int>&&>(mates)}, depth_(mates_.size()), fold_(mates_.size()) {
+    auto const fit = count() == 0 ? 18.0 : 230.0 / count(), wanted = fit < 18 ? fit : 18;
+    apart_ = broadest + 2 > wanted ? broadest + 2 : wanted;
+    middle_ = count() * apart_ / 2;
+    droop_ = count() < 3 ? 2 : 14;
+    lay();
+  }
+  void lay() {
+    tall_ = 62 + fold_apart * count() / 2.0;
+    lay_folds(0, count(), 0, true);
+  }
+  /// Moves the fan, so that the highest tip is this far down.
+  void move_down(double top) { top_ = top, lay(); }
+
+  [[nodiscard]] double width() const { return count() * apart_; }
+  [[nodiscard]] double crown() const { return top_; }
+  /// The table it stands on.
+  [[nodiscard]] double floor() const { return top_ + droop_ + tall_ + 2; }
+  [[nodiscard]] Spot tip(int i) const { return {(i + 0.5) * apart_, tip_height(i)}; }
+  [[nodiscard]] Bend bend(int i) const {
+    if (mates_[index(i)] < 0) return from_gutter(i, depth_[index(i)]);
+    auto bend = from_gutter(i, depth_[index(i)]);
+    auto const fold = fold_[index(i)];
+    auto const high = fold.y - bend.tip.y, aside = bend.tip.x - fold.x;
+    return {
+        fold, {fold.x + aside * 0.2, fold.y - high * 0.26}, {fold.x + aside * 0.72, fold.y - high * 0.72}, bend.tip};
+  }
+  /// The stub of a leaf, which leans a little towards the middle of the gathering.
+  [[nodiscard]] Bend flap(int i) const {
+    auto bend = this->bend(i);
+    auto const aside = bend.tip.x < middle_ ? apart_ * 0.42 : -apart_ * 0.42;
+    bend.rise.x += aside * 0.35, bend.lean.x += aside, bend.tip.x += aside;
+    return bend;
+  }
+  /// Gives each flag a line on which it lies on no other; the flags come from the last leaf to the first. How many lines.
+  [[nodiscard]] int raise(std::vector<Flag>& flags) const {
+    int levels = 0;
+    for (std::size_t k = 0; k < flags.size(); ++k) {
+      for (std::size_t other = 0; other < k; ++other)
+        if (tip(flags[k].leaf).x + flags[k].room > tip(flags[other].leaf).x - 2 && flags[k].level <= flags[other].level)
+          flags[k].level = flags[other].level + 1;
+      levels = flags[k].level + 1 > levels ? flags[k].level + 1 : levels;
+    }
+    return levels;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
