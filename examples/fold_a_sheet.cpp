@@ -2,10 +2,10 @@
 // Makes a sheet to print on both sides, cut and fold, and says in words how.
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing.hpp>
-#include <bifolium/fold/attested.hpp>
-#include <bifolium/fold/mirror.hpp>
+#include <bifolium/fold.hpp>
 
 #include "support/arguments.hpp"
+#include "support/scheme_given.hpp"
 
 #include <fstream>
 #include <iostream>
@@ -18,7 +18,9 @@ namespace {
 constexpr auto usage =
     "usage: fold_a_sheet SCHEME --out DIR [--paper a4|letter] [--duplex long-edge|short-edge] [--right-to-left]\n"
     "Writes SCHEME-N-front.svg and SCHEME-N-back.svg for each sheet N into the directory DIR, which must exist,\n"
-    "and prints the steps. SCHEME is the id of an attested scheme, such as 8_octavo; show_formes --list names them.\n"
+    "and prints the steps. SCHEME is an attested scheme by its id or as people call it, such as 8_octavo, octavo or "
+    "'12°'\n"
+    "(show_formes --list names them), or - for the text of one on standard input.\n"
     "       fold_a_sheet --cancel --out DIR [--paper ...] [--duplex ...]\n"
     "Writes cancel-front.svg and cancel-back.svg: a sheet with a mistake, and the leaf to paste to its stub.\n"
     "To print: make one PDF of both sides, for example\n"
@@ -56,12 +58,14 @@ int main(int argument_count, char** arguments) {
   auto const turned = duplex == "long-edge" ? Duplex::long_edge : Duplex::short_edge;
   if (cancel)
     return write_both(*directory + "/cancel", cancel_to_paste(size, turned)) ? support::all_done : support::unreadable;
-  auto const attested = Attested::find(given.words()[0]);
-  if (!attested) {
-    std::cerr << "there is no scheme '" << given.words()[0] << "': show_formes --list names them all\n";
-    return support::wrong_usage;
+  auto const text = support::scheme_given(given.words()[0]);
+  if (!text) return support::wrong_usage;
+  auto const read = read_scheme(*text);
+  if (!read) {
+    std::cerr << message(read.error()) << '\n';
+    return support::unreadable;
   }
-  auto const scheme = given.has("--right-to-left") ? mirrored(attested->scheme()) : attested->scheme();
+  auto const scheme = given.has("--right-to-left") ? mirrored(*read) : *read;
   for (int sheet = 0; sheet < scheme.sheets(); ++sheet) {
     auto const sides = sheet_to_fold(scheme, sheet, size, turned);
     if (!sides) {

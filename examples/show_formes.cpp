@@ -9,10 +9,10 @@
 #include <bifolium/paper/sheet_sizes.hpp>
 
 #include "support/arguments.hpp"
+#include "support/scheme_given.hpp"
 
 #include <fstream>
 #include <iostream>
-#include <iterator>
 #include <string>
 
 using namespace bifolium;
@@ -20,8 +20,10 @@ using namespace bifolium;
 namespace {
 
 constexpr auto usage =
-    "usage: show_formes SCHEME        the formes of a scheme, by its id\n"
+    "usage: show_formes SCHEME        the formes of a scheme, by its id or as people call it: 12_common, octavo,\n"
+    "                                 8vo, '12°', 'folio in sixes', 'half-sheet of octavo'\n"
     "       show_formes -             the same for a scheme written on standard input\n"
+    "       show_formes ... --text    the scheme's own text instead: change it, and give it to 'show_formes -'\n"
     "       show_formes ... --svg FILE   draws them too; several sheets become FILE-1.svg, FILE-2.svg\n"
     "       show_formes ... --paper FILE [--sheet NAME]   draws the sheet as paper, held against the light: chain "
     "lines,\n"
@@ -33,8 +35,7 @@ constexpr auto usage =
     "lies towards the compositor. Printed paper shows the mirror of this.\n";
 
 int list(bool with_sources) {
-  for (int row = 0; row < Attested::count; ++row) {
-    Attested const scheme{static_cast<SchemeRow>(row)};
+  for (auto const scheme : Attested::all()) {
     std::cout << scheme.id();
     if (with_sources)
       std::cout << '\t' << scheme.what() << '\t' << to_words(scheme.attestation()) << '\t' << scheme.source();
@@ -62,34 +63,30 @@ template <class Draw> bool draw(Scheme const& scheme, std::string const& file, D
 
 int main(int argument_count, char** arguments) {
   support::Arguments const given{
-      argument_count, arguments, {"--list", "--long", "--right-to-left"}, {"--svg", "--paper", "--sheet"}};
+      argument_count, arguments, {"--list", "--long", "--right-to-left", "--text"}, {"--svg", "--paper", "--sheet"}};
   bool const listing = given.has("--list");
   if (auto const code = given.settled(usage, listing ? 0 : 1, listing ? 0 : 1)) return *code;
   if (listing) return list(given.has("--long"));
 
-  std::string text;
-  if (given.words()[0] == "-") {
-    text.assign(std::istreambuf_iterator<char>{std::cin}, {});
-  } else if (auto const attested = Attested::find(given.words()[0])) {
-    text = attested->text();
-  } else {
-    std::cerr << "there is no scheme '" << given.words()[0] << "': show_formes --list names them all\n";
-    return support::wrong_usage;
-  }
+  auto const text = support::scheme_given(given.words()[0]);
+  if (!text) return support::wrong_usage;
   auto const sheet_name = given.value("--sheet").value_or("chancery"); // the view of the sheets looks at it
   auto const sheets = find_sheets({.name = sheet_name});
   if (sheets.empty()) {
     std::cerr << "there is no sheet called '" << *given.value("--sheet") << "'\n";
     return support::wrong_usage;
   }
-  auto scheme = read_scheme(text);
+  auto scheme = read_scheme(*text);
   if (scheme && given.has("--right-to-left")) scheme = mirrored(*scheme);
   auto const folded = scheme ? fold(*scheme) : Expected<Fold<>>{scheme.error()};
   if (!folded) {
     std::cerr << message(folded.error()) << '\n';
     return support::unreadable;
   }
-  std::cout << forme_text(impose(*folded));
+  if (given.has("--text"))
+    std::cout << (given.has("--right-to-left") ? write_scheme(*scheme) : *text);
+  else
+    std::cout << forme_text(impose(*folded));
   auto const formes = given.value("--svg"), paper = given.value("--paper");
   if (formes && !draw(*scheme, *formes, [&](int sheet) { return *forme_svg(*scheme, sheet); }))
     return support::unreadable;

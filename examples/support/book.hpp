@@ -118,8 +118,8 @@ public:
   std::optional<bifolium::Attested> scheme(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
-    auto const found = bifolium::Attested::find(field->value);
-    if (!found) wrong(*field, "there is no scheme '" + field->value + "': show_formes --list names them all");
+    auto const found = bifolium::find_scheme(field->value);
+    if (!found) wrong(*field, bifolium::no_scheme_message(field->value) + "; show_formes --list names them all");
     return found;
   }
   std::optional<bifolium::Formula> formula(std::string_view name) {

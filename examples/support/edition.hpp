@@ -5,6 +5,7 @@
 #include <bifolium/core/message.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/explain.hpp>
+#include <bifolium/fold/scheme_names.hpp>
 
 #include "decimal.hpp"
 #include "observed.hpp"
@@ -71,12 +72,12 @@ class EditionRow {
 
   void read_scheme() {
     auto const scheme = cell("scheme");
-    if (auto const found = bifolium::Attested::find(scheme))
+    if (auto const found = bifolium::find_scheme(scheme))
       edition.scheme = *found;
     else if (scheme.empty())
       say("scheme", "is missing");
     else
-      say("scheme", "there is no scheme '" + scheme + "'");
+      say("scheme", bifolium::no_scheme_message(scheme));
   }
   /// The pages of the text as they are named, or cast off from the copy.
   void read_pages() {

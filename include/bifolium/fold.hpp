@@ -11,6 +11,7 @@
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/fold/read_scheme.hpp>
 #include <bifolium/fold/scheme.hpp>
+#include <bifolium/fold/scheme_names.hpp>
 #include <bifolium/fold/shows.hpp>
 #include <bifolium/fold/static_fold.hpp>
 #include <bifolium/fold/walk.hpp>

@@ -19,6 +19,8 @@ write half_sheet.txt - "$bin/show_formes" 8_half_sheet
 write own_scheme.txt own_scheme.scheme "$bin/show_formes" -
 write wrong_scheme.txt wrong_scheme.scheme "$bin/show_formes" -
 write no_scheme.txt - "$bin/show_formes" 9_nones
+write octavo_text.txt - "$bin/show_formes" octavo --text
+write octvo.txt - "$bin/show_formes" octvo
 write demo_book.txt - "$bin/describe_book" ../../examples/demo_book.txt
 write quarto_of_1492.txt quarto_of_1492.record "$bin/describe_book" -
 write wrong_record.txt wrong_record.record "$bin/describe_book" -

@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: MIT
+/// The names people give to ways of folding, taken apart: a format, and what is said beside it - half-sheet, or the sizes
+/// of the gatherings. "Half-sheet of octavo", "8vo half sheet" and "octavo in half-sheets" say the same two things, and
+/// so do "folio in sixes" and "2° quired in 6s". The public functions are in fold/scheme_names.hpp.
+#pragma once
+
+#include <bifolium/fold/attested.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// What a name says: leaves to the sheet, shape, and the words beside them in one spelling ("half-sheet", "8s 4s").
+struct SpokenName {
+  Format format{};
+  ShortText<40> words{};
+  friend constexpr bool operator==(SpokenName const&, SpokenName const&) = default;
+};
+
+/// A name and the attested scheme meant by it.
+struct TradeName {
+  std::uint8_t leaves;
+  Shape shape;
+  char const* words; ///< as in `SpokenName`; empty for the bare format
+  SchemeRow row;
+};
+
+/// Which scheme a bare format means is common practice, no source: the plain whole sheet of manuals, and from 18° up the
+/// division into equal gatherings that Cim's table of signatures (Le Livre III, 1907) gives for it.
+inline constexpr TradeName trade_names[]{
+    {1, Shape::usual, "", SchemeRow::broadside},
+    {2, Shape::usual, "", SchemeRow::folio},
+    {2, Shape::usual, "4s", SchemeRow::folio_in_fours},
+    {2, Shape::usual, "6s", SchemeRow::folio_in_sixes},
+    {2, Shape::usual, "8s", SchemeRow::folio_in_eights},
+    {2, Shape::usual, "10s", SchemeRow::folio_in_tens},
+    {4, Shape::usual, "", SchemeRow::quarto},
+    {4, Shape::usual, "4s", SchemeRow::quarto},
+    {4, Shape::usual, "6s", SchemeRow::quarto_in_sixes},
+    {4, Shape::usual, "8s", SchemeRow::quarto_in_eights},
+    {4, Shape::usual, "half-sheet", SchemeRow::quarto_half_sheet},
+    {4, Shape::usual, "2s half-sheet", SchemeRow::quarto_two_half_sheets},
+    {4, Shape::oblong, "", SchemeRow::quarto_oblong},
+    {6, Shape::usual, "", SchemeRow::sexto},
+    {8, Shape::usual, "", SchemeRow::octavo},
+    {8, Shape::usual, "8s", SchemeRow::octavo},
+    {8, Shape::usual, "4s", SchemeRow::octavo_half_sheet},
+    {8, Shape::usual, "16s", SchemeRow::octavo_in_sixteens},
+    {8, Shape::usual, "half-sheet", SchemeRow::octavo_half_sheet},
+    {8, Shape::usual, "2s half-sheet", SchemeRow::octavo_two_half_sheets},
+    {8, Shape::usual, "centre", SchemeRow::octavo_from_centre},
+    {8, Shape::oblong, "", SchemeRow::octavo_oblong},
+    {12, Shape::usual, "", SchemeRow::duodecimo},
+    {12, Shape::usual, "12s", SchemeRow::duodecimo},
+    {12, Shape::usual, "6s", SchemeRow::duodecimo_half_sheet},
+    {12, Shape::usual, "8s", SchemeRow::duodecimo_in_eights},
+    {12, Shape::usual, "8s 4s", SchemeRow::duodecimo_in_eights_and_fours},
+    {12, Shape::usual, "half-sheet", SchemeRow::duodecimo_half_sheet},
+    {12, Shape::usual, "2s half-sheet", SchemeRow::duodecimo_two_half_sheets},
+    {12, Shape::usual, "without cutting", SchemeRow::duodecimo_without_cutting},
+    {12, Shape::longer, "", SchemeRow::long_duodecimo},
+    {16, Shape::usual, "", SchemeRow::sextodecimo},
+    {16, Shape::usual, "16s", SchemeRow::sextodecimo},
+    {16, Shape::usual, "1s", SchemeRow::sextodecimo},
+    {16, Shape::usual, "8s", SchemeRow::sextodecimo_in_eights},
+    {16, Shape::usual, "half-sheet", SchemeRow::sextodecimo_half_sheet},
+    {18, Shape::usual, "", SchemeRow::octodecimo_in_sixes},
+    {18, Shape::usual, "6s", SchemeRow::octodecimo_in_sixes},
+    {18, Shape::usual, "12s 6s", SchemeRow::octodecimo_in_twelves_and_sixes},
+    {18, Shape::usual, "18s", SchemeRow::octodecimo_rolled},
+    {18, Shape::usual, "1s", SchemeRow::octodecimo_rolled},
+    {18, Shape::usual, "9s", SchemeRow::octodecimo_half_sheet_transposed},
+    {18, Shape::usual, "half-sheet", SchemeRow::octodecimo_half_sheet_transposed},
+    {20, Shape::usual, "", SchemeRow::vicesimo_half_sheet},
+    {20, Shape::usual, "half-sheet", SchemeRow::vicesimo_half_sheet},
+    {24, Shape::usual, "", SchemeRow::vicesimo_quarto_in_twelves},
+    {24, Shape::usual, "12s", SchemeRow::vicesimo_quarto_in_twelves},
+    {24, Shape::usual, "8s", SchemeRow::vicesimo_quarto_in_eights},
+    {24, Shape::usual, "16s 8s", SchemeRow::vicesimo_quarto_in_sixteens_and_eights},
+    {24, Shape::usual, "24s", SchemeRow::vicesimo_quarto_rolled},
+    {24, Shape::usual, "1s", SchemeRow::vicesimo_quarto_rolled},
+    {24, Shape::usual, "half-sheet", SchemeRow::vicesimo_quarto_half_sheet},
+    {24, Shape::longer, "", SchemeRow::long_vicesimo_quarto_half_sheet},
+    {24, Shape::longer, "half-sheet", SchemeRow::long_vicesimo_quarto_half_sheet},
+    {32, Shape::usual, "", SchemeRow::tricesimo_secundo_in_eights},
+    {32, Shape::usual, "8s", SchemeRow::tricesimo_secundo_in_eights},
+    {32, Shape::usual, "16s", SchemeRow::tricesimo_secundo_in_sixteens},
+    {32, Shape::usual, "half-sheet", SchemeRow::tricesimo_secundo_half_sheet},
+    {36, Shape::usual, "", SchemeRow::tricesimo_sexto_in_twelves},
+    {36, Shape::usual, "12s", SchemeRow::tricesimo_sexto_in_twelves},
+    {48, Shape::usual, "", SchemeRow::quadragesimo_octavo_in_twelves},
+    {48, Shape::usual, "12s", SchemeRow::quadragesimo_octavo_in_twelves},
+    {48, Shape::usual, "8s", SchemeRow::quadragesimo_octavo_in_eights},
+    {64, Shape::usual, "", SchemeRow::sexagesimo_quarto_in_eights},
+    {64, Shape::usual, "8s", SchemeRow::sexagesimo_quarto_in_eights},
+    {72, Shape::usual, "", SchemeRow::septuagesimo_secundo_in_eights},
+    {72, Shape::usual, "8s", SchemeRow::septuagesimo_secundo_in_eights},
+    {96, Shape::usual, "", SchemeRow::nonagesimo_sexto_in_eights},
+    {96, Shape::usual, "8s", SchemeRow::nonagesimo_sexto_in_eights},
+    {128, Shape::usual, "", SchemeRow::centesimo_vicesimo_octavo_in_eights},
+    {128, Shape::usual, "8s", SchemeRow::centesimo_vicesimo_octavo_in_eights},
+};
+
+/// Numbers as the trade says them of gatherings and formats: eights, twelves.
+struct NumberWord {
+  std::string_view word; ///< without the ending of the plural
+  std::uint8_t number;
+};
+inline constexpr NumberWord number_words[]{
+    {"one"sv, 1},         {"two"sv, 2},          {"three"sv, 3},        {"four"sv, 4},    {"five"sv, 5},
+    {"six"sv, 6},         {"eight"sv, 8},        {"nine"sv, 9},         {"ten"sv, 10},    {"twelve"sv, 12},
+    {"sixteen"sv, 16},    {"eighteen"sv, 18},    {"twentie"sv, 20},     {"twenty"sv, 20}, {"twenty-four"sv, 24},
+    {"thirty-two"sv, 32}, {"thirty-six"sv, 36},  {"thirty-sixe"sv, 36}, {"sixe"sv, 6},    {"forty-eight"sv, 48},
+    {"sixty-four"sv, 64}, {"seventy-two"sv, 72}, {"ninety-six"sv, 96},
+};
+
+/// Takes a name apart, word by word.
+class NameReader {
+  std::string_view text_;
+  std::size_t at_{0};
+  SpokenName name_{};
+  Shape shape_{Shape::usual}; // said before the format
+  bool after_in_{};
+
+  static constexpr bool parts_words(char c) {
+    return static_cast<unsigned char>(c) <= ' ' || c == '_' || c == ',' || c == '+';
+  }
+  [[nodiscard]] constexpr std::string_view word_here() const {
+    auto end = at_;
+    while (end < text_.size() && !parts_words(text_[end])) ++end;
+    return text_.substr(at_, end - at_);
+  }
+  static constexpr bool same(std::string_view a, std::string_view b) {
+    if (a.size() != b.size()) return false;
+    for (std::size_t i = 0; i < a.size(); ++i)
+      if (small_letter(a[i]) != b[i]) return false;
+    return true;
+  }
+  /// eight, eights, 8, 8s, 8's; 0 where the word is no number.
+  static constexpr int number(std::string_view word) {
+    int figures = 0;
+    std::size_t at = 0;
+    while (at < word.size() && at < 3 && is_digit(word[at])) figures = figures * 10 + (word[at++] - '0');
+    if (at > 0)
+      return word.substr(at).empty() || same(word.substr(at), "s") || same(word.substr(at), "'s") ? figures : 0;
+    for (auto const& one : number_words)
+      if (same(word, one.word) || (same(word.substr(0, word.size() - 1), one.word) && small_letter(word.back()) == 's'))
+        return one.number;
+    return 0;
+  }
+  static constexpr bool says_nothing(std::string_view word) {
+    for (auto idle : {"in"sv, "of"sv, "a"sv, "an"sv, "the"sv, "and"sv, "from"sv, "common"sv, "quired"sv, "gathering"sv,
+                      "gatherings"sv, "sheet"sv, "plus"sv, "&"sv})
+      if (same(word, idle)) return true;
+    return false;
+  }
+  constexpr bool add(std::string_view word) {
+    return (name_.words.empty() || name_.words.append(" ")) && name_.words.append(word);
+  }
+  constexpr bool add_number(int n) {
+    ShortText<32> figures;
+    append_number(figures, static_cast<unsigned>(n));
+    return add(figures) && name_.words.append("s");
+  }
+  constexpr bool has_format() const { return name_.format.kind() != Format::Kind::not_determined; }
+  /// A format statement that ends with its word: not the in-8 of "in-8s".
+  constexpr bool take_format() {
+    auto const found = format_at_start(text_.substr(at_));
+    if (!found || found->format.kind() == Format::Kind::not_determined) return false;
+    auto const end = at_ + found->bytes;
+    if (end < text_.size() && !parts_words(text_[end])) return false;
+    name_.format = found->format.kind() == Format::Kind::single_sheet ? Format::of(1) : found->format;
+    at_ = end;
+    return true;
+  }
+  constexpr void set_shape(Shape shape) {
+    if (has_format())
+      name_.format = name_.format.with(shape);
+    else
+      shape_ = shape;
+  }
+  constexpr bool take_half_sheet() {
+    for (auto way : {"half-sheets"sv, "half-sheet"sv, "half sheets"sv, "half sheet"sv, "half_sheets"sv, "half_sheet"sv})
+      if (same(text_.substr(at_, way.size()), way)) return at_ += way.size(), true;
+    return false;
+  }
+  constexpr bool take_word() {
+    if (take_half_sheet()) return add("half-sheet");
+    if (!has_format() && take_format()) return true;
+    auto const word = word_here();
+    bool const first = at_ == 0, after_in = after_in_;
+    at_ += word.size();
+    after_in_ = same(word, "in");
+    if (says_nothing(word)) return true;
+    if (auto const n = number(word); n > 0 && n <= Format::most_leaves) {
+      bool const plural = small_letter(word.back()) == 's';
+      if (!has_format() && !after_in && (is_digit(word[0]) ? first : plural))
+        return name_.format = Format::of(n, shape_), true;
+      return add_number(n);
+    }
+    for (auto const& one : shape_words)
+      if (same(word, one.word)) return set_shape(one.shape), true;
+    ShortText<40> small;
+    for (char c : word) {
+      char const letter = small_letter(c);
+      if (!small.append(&letter, 1)) return false;
+    }
+    return add(small);
+  }
+
+public:
+  constexpr explicit NameReader(std::string_view text) : text_{text} {}
+  /// What the name says; nothing where it names no format, or is too long to be a name.
+  constexpr std::optional<SpokenName> read() {
+    for (;;) {
+      while (at_ < text_.size() && parts_words(text_[at_])) ++at_;
+      if (at_ == text_.size()) break;
+      if (!take_word()) return std::nullopt;
+    }
+    if (!has_format()) return std::nullopt;
+    return name_;
+  }
+};
+
+/// What a name says, hyphens being no more than blanks where it says nothing otherwise: quarto-in-eights.
+constexpr std::optional<SpokenName> read_name(std::string_view text) {
+  if (auto const spoken = NameReader{text}.read()) return spoken;
+  ShortText<64> parted;
+  for (char c : text) {
+    char const letter = c == '-' ? ' ' : c;
+    if (!parted.append(&letter, 1)) return std::nullopt;
+  }
+  return NameReader{parted}.read();
+}
+
+/// How many letters must be changed, added, left out or exchanged with a neighbour to make one word of the other, cases
+/// and the kinds of gaps between words apart. Words beyond 48 bytes are compared by their first 48.
+constexpr int letters_apart(std::string_view a, std::string_view b) {
+  constexpr std::size_t most = 48;
+  a = a.substr(0, most), b = b.substr(0, most);
+  auto const letter = [](char c) { return c == '_' || c == '-' ? ' ' : small_letter(c); };
+  std::array<std::array<int, most + 1>, 3> rows{};
+  for (std::size_t j = 0; j <= b.size(); ++j) rows[0][j] = static_cast<int>(j);
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    auto &here = rows[i % 3], &above = rows[(i + 2) % 3], &two_above = rows[(i + 1) % 3];
+    here[0] = static_cast<int>(i);
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      auto best = above[j - 1] + (letter(a[i - 1]) == letter(b[j - 1]) ? 0 : 1);
+      best = above[j] + 1 < best ? above[j] + 1 : best;
+      best = here[j - 1] + 1 < best ? here[j - 1] + 1 : best;
+      bool const exchanged =
+          i > 1 && j > 1 && letter(a[i - 1]) == letter(b[j - 2]) && letter(a[i - 2]) == letter(b[j - 1]);
+      if (exchanged && two_above[j - 2] + 1 < best) best = two_above[j - 2] + 1;
+      here[j] = best;
+    }
+  }
+  return rows[a.size() % 3][b.size()];
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
