@@ -222,6 +222,21 @@ constexpr std::string_view sentence(Problem problem) noexcept {
   case Problem::not_stated:
     return "nothing of the kind is stated behind the formula";
 
+  case Problem::date_numerals_differ:
+    return "'{found}' in brackets is not the year {limit} printed before it: one of the two is a slip";
+  case Problem::several_dates:
+    return "'{found}' is a second date, and the statement does not say which is the date of printing";
+  case Problem::year_clipped:
+    return "'{found}' was read as {limit}";
+  case Problem::circa_or_copyright:
+    return "'{found}' was read as 'about'; c may also mean copyright";
+  case Problem::unknown_place:
+    return "no place of printing is known as '{found}'";
+  case Problem::ambiguous_place:
+    return "'{found}' is the name of {limit} places";
+  case Problem::fictitious_place:
+    return "'{found}' is a name that false imprints use";
+
   case Problem::impossible_measure:
     return "the {found} is no length: it must be above nothing and finite";
   case Problem::impossible_years:

@@ -121,6 +121,15 @@ enum class Problem : std::uint16_t {
   not_evidence = 312,              ///< no evidence of how leaves are joined
   not_stated = 313,                ///< no signing or no pagination stands behind the formula
 
+  // dates and places of printing, as catalogues state them
+  date_numerals_differ = 320, ///< a warning: `MDCCXXV [1752]`
+  several_dates = 321,        ///< a warning: years that the statement does not join
+  year_clipped = 322,         ///< a warning: 742 read as 1742
+  circa_or_copyright = 323,   ///< a warning: c1890
+  unknown_place = 325,        ///< no place of printing is called so
+  ambiguous_place = 326,      ///< a warning: a name of several towns
+  fictitious_place = 327,     ///< a warning: a name that false imprints use
+
   // 400-499: observations and inference
   impossible_measure = 400, ///< a height, width or type height that is no length
   impossible_years = 401,   ///< a range of years that ends before it begins, or one of more than four figures

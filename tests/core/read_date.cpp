@@ -1,0 +1,269 @@
+// SPDX-License-Identifier: MIT
+// Statements of date against the worked examples of the rules for cataloguing. Rule numbers are those of DCRMR (RDA
+// edition of the rules for rare materials, 2023), in brackets those of DCRM(B).
+#include <bifolium/core/message.hpp>
+#include <bifolium/core/read_date.hpp>
+
+#include "check.hpp"
+
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+struct Example {
+  char const* text;
+  YearRange years;                    // the answer
+  char const* what{""};               // s supplied, c corrected, ? probable, a approximate, d double dating, o open end
+  std::optional<YearRange> printed{}; // what the book has, where the statement tells it apart
+};
+std::string flags(StatedDate const& date) {
+  std::string text;
+  for (auto const& [is, letter] :
+       {std::pair{date.supplied, 's'}, std::pair{date.corrected, 'c'}, std::pair{date.probable, '?'},
+        std::pair{date.approximate, 'a'}, std::pair{date.double_dated, 'd'}, std::pair{date.open, 'o'}})
+    if (is) text += letter;
+  return text;
+}
+void check(std::initializer_list<Example> examples) {
+  for (auto const& example : examples) {
+    INFO(example.text);
+    auto const date = read_date(example.text);
+    REQUIRE(date);
+    REQUIRE(date->years);
+    CHECK(date->years->from == example.years.from);
+    CHECK(date->years->to == example.years.to);
+    CHECK(flags(*date) == example.what);
+    CHECK(date->printed == example.printed);
+    CHECK(date->warnings().empty());
+  }
+}
+} // namespace
+
+TEST_CASE("a date as printed, with its year in arabic figures supplied") {
+  check({
+      // DCRMR 5.23.3.1, 5.23.31.1 (4D1, 4D2.1)
+      {"MDCCXXXIII [1733]", 1733, "s", 1733},
+      {"anno Dom. MDC.LXXVIII [1678]", 1678, "s", 1678},
+      {"M.D.CC.XLIV [1744]", 1744, "s", 1744},
+      {"anno Domini MDCXIV [1614]", 1614, "s", 1614},
+      // DCRMR 5.23.3
+      {"July 29, 1642", 1642},
+      {"13. Decembris, anno 1616", 1616},
+      {"im Jahr Christi 1705", 1705},
+      {"printed 1590, reprinted 1641", 1641}, // 5.23.3.1: the later is the date of this edition
+      // DCRMR 5.23.31.1, .3.3, .31.3
+      {"MCCCCLXXXII le XV jour de decembre [15 December 1482]", 1482, "s", 1482},
+      {"[1 May 1795]", 1795, "s"},
+      {"[21 February 1476]", 1476, "s"},
+      // ISBD 4.3.4 (consolidated edition, draft of 2010)
+      {"M.DC.IIII. [1604]", 1604, "s", 1604},
+      {"die natalis Christi 1498 [25 Dec. 1498]", 1498, "s", 1498},
+      // DCRMR 5.23.31.65: a Roman day
+      {"an. M.D.XXI. quarto idus Iulij [12 July 1521]", 1521, "s", 1521},
+      // DCRMR 5.23.31.2 (4D2.2): chronograms
+      {"Anno QVI seqVItVr VICtorIae ... [1744]", 1744, "s"},
+      {"[1758]", 1758, "s"},
+      // two records: field 264 of the Biblioteca de Catalunya's guide, field 260 of a posting to Code4Lib
+      {"M. DC. XVI. [1616]", 1616, "s", 1616},
+      {"anno D[omi]ni 1508 vltimo Octobris [31 Oct. 1508]", 1508, "s", 1508},
+  });
+}
+
+TEST_CASE("a correction is the date, and what is printed is kept") {
+  check({
+      // DCRMR 5.23.31.4 (4D2.4)
+      {"1785 [that is, 1795]", 1795, "c", 1785},
+      {"1703 [that is, 1730]", 1730, "c", 1703},
+      {"anno Dom. 1683 [that is, 1693]", 1693, "c", 1683},
+      {"Octr. 42 [that is, 24], 1799", 1799}, // the correction is of the day
+      // a record of Yale, in the words of the older rules; a doubted year is five wider at either end, our convention
+      {"1774 [i.e. 1779?]", {1774, 1784}, "c?", 1774},
+      // DCRMR 5.23.31.7 (4D2.7)
+      {"MDCXIII [1613, that is, 1693]", 1693, "c", 1613},
+      {"anno Domini MCCCCCXXIX [1529, that is, 1539]", 1539, "c", 1529},
+      // DCRMR 5.23.31.5, .7 (4D2.5): the year began in March
+      {"1743 [that is, 1744]", 1744, "c", 1743},
+      {"Februar. 8. anno 1588 [that is, 1589]", 1589, "c", 1588},
+      {"M.DC.XXV [1625, that is, 1626]", 1626, "c", 1625},
+      {"1690/1 [that is, 1691]", 1691, "c", YearRange{1690, 1691}},
+      {"1690/1691 [that is, 1691]", 1691, "c", YearRange{1690, 1691}},
+      {"1690/1691 [1691]", 1691, "s", YearRange{1690, 1691}}, // ISBD 4.3.4
+      // coded 1983 in an example of MARC 21 field 008 (itsmarc.com)
+      {"744 i.e. 1983 or 1984", {1983, 1984}, "c"},
+  });
+}
+
+TEST_CASE("other calendars") {
+  check({
+      {"627 [1866 or 1867]", {1866, 1867}, "s"},                           // DCRMR 5.23.31.6 (4D2.6)
+      {"an VII [1798 or 1799]", {1798, 1799}, "s", YearRange{1798, 1799}}, // the same rule
+      {"an VII", {1798, 1799}},    // from the example before: year 1 of the Republic began in September 1792
+      {"1725/6", 1726, "d"},       // from memory: the year is that of the reckoning from January
+      {"1450/1500", {1450, 1500}}, // constructed: years that do not follow each other are a range
+  });
+}
+
+TEST_CASE("conjectures of the rules in force") {
+  check({
+      {"[1723]", 1723, "s"}, // DCRMR 5.23.32 (4D3)
+      // DCRMR 5.23.34.1 (4D5). Five years to either side is our convention; F. codes `circa 1580` as 1575-1585
+      {"[1560?]", {1555, 1565}, "s?"},
+      {"[approximately 1580]", {1575, 1585}, "sa"},
+      {"[approximately 1580?]", {1575, 1585}, "s?a"},
+      {"[not before 1479]", {1479, 1529}, "so"},
+      {"[not after 21 August 1492]", {1442, 1492}, "so"},
+      {"[1727 or 1728]", {1727, 1728}, "s"},
+      {"[between 1711 and 1749]", {1711, 1749}, "s"},
+      {"[between 1711 and 1749?]", {1706, 1754}, "s?"},
+      {"[between 1670 and 1680]", {1670, 1680}, "s"},
+      {"[between 1600 and 1700]", {1600, 1700}, "s"},
+      // a research library's cataloguing pages (2014, 2016), coded there q 1575 1585, q 1814 1815, q 1618 1648
+      {"circa 1580", {1575, 1585}, "a"},
+      {"circa 1580?", {1575, 1585}, "?a"},
+      {"1814 or 1815", {1814, 1815}},
+      {"between 1618 and 1648", {1618, 1648}},
+      {"1845? January 11", {1840, 1850}, "?"},
+  });
+}
+
+TEST_CASE("conjectures of the older rules, where a dash holds the place of a figure") {
+  check({
+      // DCRM(B) 4D5 and AACR2, from memory; `[182–?]` with its dash is printed in Cutter (1891) 191
+      {"[ca. 1580]", {1575, 1585}, "sa"},
+      {"[ca. 1580?]", {1575, 1585}, "s?a"},
+      {"[c. 1580]", {1575, 1585}, "sa"},
+      {"[c 1580]", {1575, 1585}, "sa"},
+      {"c1725", {1720, 1730}, "a"},
+      {"[167-]", {1670, 1679}, "s"},
+      {"[167-?]", {1670, 1679}, "s?"},
+      {"[16--]", {1600, 1699}, "s"},
+      {"[16--?]", {1600, 1699}, "s?"},
+      {"[182–?]", {1820, 1829}, "s?"},
+      // MARC 21 field 008: [198-] is 198u, [19--] is 19uu (itsmarc.com)
+      {"[198-]", {1980, 1989}, "s"},
+      {"198u", {1980, 1989}},
+      {"[19--]", {1900, 1999}, "s"},
+      {"19uu", {1900, 1999}},
+      {"1980 [i.e. 1981]", 1981, "c", 1980},
+      {"[1969?]", {1964, 1974}, "s?"},
+      {"ca. 1946", {1941, 1951}, "a"},
+      {"178?", {1780, 1789}}, // constructed: a decade, never the year 178
+      {"17??", {1700, 1799}},
+  });
+}
+
+TEST_CASE("several years of one book") {
+  check({
+      // DCRMR 5.23.35.1 (4D7): the first and the last volume
+      {"1715-1716", {1715, 1716}},
+      {"M,DCC,LXXXIX-M,DCC,XCII [1789-1792]", {1789, 1792}, "s", YearRange{1789, 1792}},
+      // constructed
+      {"1715-16", {1715, 1716}},
+      {"1715-6", {1715, 1716}},
+      {"1450–1500", {1450, 1500}},
+      {"not before 1479 and not after 1485", {1479, 1485}},
+  });
+}
+
+TEST_CASE("decades and centuries in words") { // common practice, no source
+  check({
+      {"1490s", {1490, 1499}},
+      {"1700s", {1700, 1799}},
+      {"18th century", {1701, 1800}},
+      {"early 18th century", {1701, 1750}},
+      {"late 15th c.", {1451, 1500}},
+      {"second half of the 16th century", {1551, 1600}},
+      {"mid 17th century", {1626, 1675}},
+      {"XVIIIe siècle", {1701, 1800}},
+      {"18. Jahrhundert", {1701, 1800}},
+      {"s. XV", {1401, 1500}},
+      {"saec. XV", {1401, 1500}},
+  });
+}
+
+TEST_CASE("printers' numerals") {
+  check({
+      // Spofford, A Book for All Readers (1900), on dates in Roman numerals
+      {"MDCVC", 1695},
+      {"MDXLIIX", 1548},
+      {"CIƆ IƆ CXXVI", 1626},
+      // tasacionyvaloracionlibros.com
+      {"CIƆ.IƆ.CC.XLIII", 1743},
+      {"M.CCCC.XC.viij", 1498},
+      {"M.D.C.II", 1602},
+      {"M iiii c iiii xx V iij", 1488},
+      // cool.culturalheritage.org; ansteorra.org: the turned C as it is typed
+      {"CI) I) CXXVI", 1626},
+      {"C|Ɔ|ƆC", 1600},
+      {"MDXVIX", 1526}, // VIX is 16
+      {"MDXXC", 1580},  // XXC is 80
+      {"MDIC", 1599},
+      {"(MDCCXXII)", 1722, "s"},
+  });
+  CHECK(!read_date("mil")); // Italian for thousand
+  CHECK(!read_date("M. Dom. I."));
+}
+
+TEST_CASE("no date, and no date known") {
+  for (auto text : {"n.d.", "[n.d.]", "n. d.", "[s.a.]", "s. a.", "[s. d.]", "o. J.", "undated", "uuuu",
+                    "[date of publication not identified]"}) { // the last: DCRMR 5.23.34; others common practice
+    INFO(text);
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(!date->years);
+  }
+  CHECK(read_date("").error().problem == Problem::not_years);
+  auto const prose = read_date("a handsome copy");
+  CHECK(prose.error().problem == Problem::not_years);
+  CHECK(read_date("16 S. Martin").error().problem == Problem::not_years); // neither a year nor the 16th century
+  auto const backwards = read_date("in 1650-1640");
+  CHECK(backwards.error().problem == Problem::impossible_years);
+  CHECK(backwards.error().column == 4);
+}
+
+TEST_CASE("parts of a year may be supplied") { // constructed
+  check({
+      {"17[25]", 1725, "s"},
+      {"[17]25", 1725, "s"},
+      {"1[7]25", 1725, "s"},
+      {"172[5?]", {1720, 1730}, "s?"},
+  });
+}
+
+TEST_CASE("what is doubtful is told with its place") {
+  auto const doubt = [](char const* text) {
+    auto const date = read_date(text);
+    REQUIRE(date);
+    REQUIRE(date->warnings().size() == 1);
+    return date->warnings()[0];
+  };
+  // constructed
+  CHECK(doubt("MDCCXXV [1752]").problem == Problem::date_numerals_differ);
+  CHECK(doubt("MDCCXXV [1752]").column == 10);
+  CHECK(doubt("MDCCXXV [1752]").limit == 1725);
+  CHECK(doubt("1765, 1770").problem == Problem::several_dates);
+  CHECK(doubt("c1890").problem == Problem::circa_or_copyright);
+  // Cutter (1891) 191: German catalogues leave the thousand out
+  CHECK(doubt("742").problem == Problem::year_clipped);
+  CHECK(*read_date("742")->years == YearRange{1742});
+  for (auto text : {"MDCCXXV [1752]", "1765, 1770", "c1890", "742"})
+    CHECK(message(doubt(text)).find("unknown problem") == std::string::npos);
+}
+
+TEST_CASE("what is left unread is named") {
+  constexpr std::string_view text = "In Venetia, 13. Decembris, anno 1616 [1616] per Salis";
+  auto const date = read_date(text);
+  REQUIRE(date);
+  REQUIRE(date->unread.size() == 2);
+  CHECK(date->unread[0].of(text) == "In Venetia, 13. Decembris, anno");
+  CHECK(date->unread[1].of(text) == "per Salis");
+  CHECK(date->read.of(text) == "1616 [1616");
+  CHECK(read_date("[1725?].")->unread.empty());
+}
+
+TEST_CASE("dates are read in constant expressions") {
+  STATIC_CHECK(*read_date("[172-?]")->years == YearRange{1720, 1729});
+  STATIC_CHECK(*read_date("MDCCXXV [1725]")->years == YearRange{1725});
+  STATIC_CHECK(!read_date("undated")->years);
+}
