@@ -7,4 +7,5 @@
 #include <bifolium/explain/explain_scheme.hpp>
 #include <bifolium/explain/forme_text.hpp>
 #include <bifolium/explain/inference_words.hpp>
+#include <bifolium/explain/trade_words.hpp>
 #include <bifolium/explain/working.hpp>

@@ -78,16 +78,36 @@ TEST_CASE("the pages said to meet in a fold are those the manuals give the folde
   // The same book, twelves: 3 on 2; 5 and 20 on 4 and 21; 17 on 8; of the off-cut 10 and 11 meet, 12 and 13.
   auto const twelves = *explain_steps(schemes::duodecimo.scheme());
   for (char const* words : {"page 3 meets 2", "page 5 meets 4, 20 meets 21", "page 17 meets 8", "11 meets 10",
-                            "12 meets 13", "inside it piece off"}) {
+                            "12 meets 13", "inside it the off-cut", "the far part is the off-cut"}) {
     CAPTURE(words);
     CHECK(twelves.find(words) != std::string::npos);
   }
 }
 
+TEST_CASE("no sentence and no title shows the name of a piece or the id of a scheme") {
+  for (auto const attested : Attested::all()) {
+    auto const scheme = attested.scheme();
+    CAPTURE(attested.id());
+    auto const folded = *fold(scheme);
+    auto text = *explain_steps(scheme) + title_of(scheme);
+    for (int piece = 0; piece < scheme.pieces(); ++piece) text += "\n" + piece_label(scheme, folded, piece);
+    CHECK(text.find('_') == std::string::npos);
+    CHECK(text.find("piece") == std::string::npos);
+    CHECK(title_of(mirrored(scheme)) == title_of(scheme) + ", read from right to left");
+  }
+  CHECK(title_of(schemes::octavo.scheme()) == "Common octavo (8°)");
+  auto const twelves = schemes::duodecimo.scheme();
+  CHECK(piece_label(twelves, *fold(twelves), 1) == "off-cut, inset");
+  // A scheme that only has the id of an attested one is not called by its name.
+  auto const own = read_scheme("scheme 8_octavo 2°\nsheet S rows 1 columns 2 long-side left-right\n"
+                               "fold S right-over-left 1\ngathering A S\n");
+  CHECK(title_of(*own) == "Folio (2°)");
+}
+
 TEST_CASE("a page is explained by the facts of its sheet") {
   auto const five = *explain_page(schemes::octavo.scheme(), 5);
   CHECK(five.find("upside down in the outer forme, in the far row, fourth from the left") != std::string::npos);
-  CHECK(five.find("Step 2 turns its leaf end for end: the far part is what folds over") != std::string::npos);
+  CHECK(five.find("Step 2 turns its leaf end for end: the far part is folded over") != std::string::npos);
   CHECK(five.find("page 12, for the two add up to 17") != std::string::npos); // Savage (1841): 17 in octavo
   CHECK(explain_count(schemes::octavo_half_sheet.scheme(), 1000)->find("1000 copies take 500 sheets, and 1000 impr") !=
         std::string::npos);

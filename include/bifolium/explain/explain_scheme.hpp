@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// The facts of a sheet in plain English: its steps, why a page stands where it stands, what a sheet gives. Nothing is
-/// recited: every word is chosen by what the layers do when the scheme is carried out, so a scheme of one's own is
-/// explained as well as an octavo. The check that old manuals give the folder - page 3 falls on page 2 - is found the
-/// same way, by looking which pages meet in the fold.
+/// The facts of a sheet in plain English: its steps, why a page is where it is in the forme, what a sheet gives. Every
+/// sentence follows from what the paper does when the scheme is carried out (fold/walk.hpp), so a scheme of one's own is
+/// explained as well as an octavo. The check that old manuals give the folder - page 3 falls on page 2 - comes from the
+/// same place: it is which pages meet in the fold.
 #pragma once
 
-#include <bifolium/core/list.hpp>
-#include <bifolium/fold/attested.hpp>
-#include <bifolium/fold/layers.hpp>
+#include <bifolium/explain/trade_words.hpp>
+#include <bifolium/fold/walk.hpp>
 #include <bifolium/imposition/imposition.hpp>
 
 #include <string>
@@ -17,156 +16,83 @@ inline namespace v0 {
 
 namespace detail {
 
-inline std::string ordinal(int n) {
-  static constexpr char const* words[]{"first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"};
-  if (n >= 1 && n <= 8) return words[n - 1];
-  bool const teen = n % 100 >= 11 && n % 100 <= 13;
-  return std::to_string(n) + (teen ? "th" : n % 10 == 1 ? "st" : n % 10 == 2 ? "nd" : n % 10 == 3 ? "rd" : "th");
-}
 inline std::string row_name(int row, int rows) {
   if (rows == 1) return "only row";
   return row == 0 ? "far row" : row == rows - 1 ? "near row" : ordinal(row + 1) + " row from the far edge";
-}
-inline std::string counted(int n, char const* one, char const* many) {
-  return std::to_string(n).append(" ").append(n == 1 ? one : many);
 }
 constexpr char const* part_name(Step const& step, bool far_or_left) {
   return step.along == Axis::far_near ? (far_or_left ? "left" : "right") : (far_or_left ? "far" : "near");
 }
 
-/// Which two pages are pressed together in a fold.
-struct Meeting {
-  int moved, kept;
-};
-
-/// What one step does to its piece, seen just before it is taken.
-struct StepSeen {
-  bool halves{};    ///< the two parts are equally wide
-  bool all_of_it{}; ///< what was moved covers all of the rest
-  List<Meeting> meetings{};
-};
-
-/// Carries a scheme out step by step beside the fold that came of it.
-class StepWatch {
-  Scheme const& scheme_;
-  Fold<> const& fold_;
-  Layers layers_;
-
-  [[nodiscard]] int page_up(Layer const& layer) const { return page(layer, layer.outer_up); }
-  [[nodiscard]] int page_down(Layer const& layer) const { return page(layer, !layer.outer_up); }
-  [[nodiscard]] int page(Layer const& layer, bool outer) const {
-    auto const at = fold_.leaf_at(layer.sheet, layer.home_row, layer.home_column);
-    auto const recto = fold_.first_page(at.gathering) + 2 * (at.leaf.number() - 1);
-    return fold_.cell(at).recto_down == outer ? recto : recto + 1;
-  }
-
-public:
-  StepWatch(Scheme const& scheme, Fold<> const& folded) : scheme_{scheme}, fold_{folded}, layers_{scheme} {}
-
-  [[nodiscard]] Layers const& layers() const { return layers_; }
-
-  /// Takes step `number` and says what it did.
-  StepSeen take(int number) {
-    auto const& step = scheme_.step(number);
-    StepSeen seen;
-    auto const place = [&](Layer const& layer) { return step.along == Axis::far_near ? layer.column : layer.row; };
-    int least = Scheme::most_cells, most = -1;
-    for (int i = 0; i < layers_.count(step.piece); ++i) {
-      auto const at = place(layers_.layer(step.piece, i));
-      least = at < least ? at : least;
-      most = at > most ? at : most;
-    }
-    auto const before = step.line - least, behind = most + 1 - step.line;
-    seen.halves = before == behind;
-    auto const moved_count = step.far_or_left_moves ? before : behind;
-    seen.all_of_it = moved_count == (step.far_or_left_moves ? behind : before);
-    std::array<Layer, Scheme::most_cells> old{};
-    auto const count = layers_.count(step.piece);
-    for (int i = 0; i < count; ++i) old[static_cast<std::size_t>(i)] = layers_.layer(step.piece, i);
-    layers_.take(step);
-    if (step.kind == Step::Kind::cut) return seen;
-    auto const was_moved = [&](Layer const& layer) {
-      for (int i = 0; i < count; ++i) {
-        auto const& was = old[static_cast<std::size_t>(i)];
-        if (was.sheet == layer.sheet && was.home_row == layer.home_row && was.home_column == layer.home_column)
-          return (place(was) < step.line) == step.far_or_left_moves;
-      }
-      return false;
-    };
-    // Neighbours in the pile at the same place, one moved and one not, met in this fold.
-    for (int i = 0; i < count; ++i)
-      for (int k = i + 1; k < count; ++k) {
-        auto const &lower = layers_.layer(step.piece, i), &upper = layers_.layer(step.piece, k);
-        if (lower.row != upper.row || lower.column != upper.column) continue;
-        if (was_moved(lower) != was_moved(upper))
-          seen.meetings.push_back(was_moved(upper) ? Meeting{page_down(upper), page_up(lower)}
-                                                   : Meeting{page_up(lower), page_down(upper)});
-        break;
-      }
-    for (std::size_t i = 1; i < seen.meetings.size(); ++i) // by page, as a folder's table lists them
-      for (auto k = i; k > 0 && seen.meetings[k].kept < seen.meetings[k - 1].kept; --k) {
-        auto const earlier = seen.meetings[k];
-        seen.meetings[k] = seen.meetings[k - 1];
-        seen.meetings[k - 1] = earlier;
-      }
-    return seen;
-  }
-};
-
-inline std::string piece_words(Scheme const& scheme, int piece) {
-  if (scheme.pieces() == 1) return "the sheet";
-  if (piece < scheme.sheets()) return scheme.sheets() == 1 ? "the sheet" : "sheet " + std::to_string(piece + 1);
-  return std::string{"piece "}.append(scheme.piece_name(piece).view());
+/// Which line of the piece a cut runs along.
+inline std::string cut_words(Scheme const& scheme, Fold<> const& fold, WalkedStep const& walked) {
+  auto const& step = walked.step;
+  bool const columns = step.along == Axis::far_near;
+  std::string text = "Cut ";
+  text.append(piece_words(scheme, fold, step.piece)).append(columns ? " between columns " : " between rows ");
+  text.append(std::to_string(step.line)).append(" and ").append(std::to_string(step.line + 1));
+  text.append(columns ? ", counted from the left" : ", counted from the far edge");
+  text.append(": the ").append(part_name(step, true)).append(" part is ");
+  text.append(piece_words(scheme, fold, step.far_or_left_piece)).append(", the ").append(part_name(step, false));
+  return text.append(" part is ").append(piece_words(scheme, fold, step.near_or_right_piece)).append(".");
 }
-
-inline std::string step_words(Scheme const& scheme, int number, StepSeen const& seen) {
-  auto const& step = scheme.step(number);
-  auto const piece = piece_words(scheme, step.piece);
-  std::string text;
-  if (step.kind == Step::Kind::cut) {
-    text.append("Cut ").append(piece);
-    text.append(step.along == Axis::far_near ? " between columns " : " between rows ");
-    text.append(std::to_string(step.line)).append(" and ").append(std::to_string(step.line + 1));
-    text.append(step.along == Axis::far_near ? ", counted from the left" : ", counted from the far edge");
-    text.append(": the ").append(part_name(step, true)).append(" part is ");
-    text.append(piece_words(scheme, step.far_or_left_piece)).append(", the ").append(part_name(step, false));
-    text.append(" part is ").append(piece_words(scheme, step.near_or_right_piece)).append(".");
-    return text;
-  }
-  text.append("Fold the ").append(part_name(step, step.far_or_left_moves)).append(seen.halves ? " half" : " part");
-  text.append(" of ").append(piece).append(step.under ? " underneath the " : " over on the ");
-  text.append(part_name(step, !step.far_or_left_moves));
-  if (!seen.meetings.empty()) {
-    text.append(": page ");
-    bool first = true;
-    for (std::size_t i = 0; i < seen.meetings.size() && i < 2; ++i, first = false)
-      text.append(first ? "" : ", ")
-          .append(std::to_string(seen.meetings[i].moved))
-          .append(" meets ")
-          .append(std::to_string(seen.meetings[i].kept));
+inline std::string fold_words(Scheme const& scheme, Fold<> const& fold, WalkedStep const& walked) {
+  auto const& step = walked.step;
+  std::string text = "Fold the ";
+  text.append(part_name(step, step.far_or_left_moves)).append(walked.halves() ? " half" : " part");
+  text.append(" of ").append(piece_words(scheme, fold, step.piece));
+  text.append(step.under ? " underneath the " : " over on the ").append(part_name(step, !step.far_or_left_moves));
+  // Manuals give the folder two numbers to look at: the least pages that are met.
+  constexpr int told = 2;
+  auto const meetings = walked.meetings();
+  for (int i = 0, last = 0; i < told; ++i) {
+    Meeting const* next = nullptr;
+    for (auto const& met : meetings)
+      if (auto const kept = page_on(fold, met.kept); kept > last && (!next || kept < page_on(fold, next->kept)))
+        next = &met;
+    if (!next) break;
+    last = page_on(fold, next->kept);
+    text.append(i == 0 ? ": page " : ", ").append(std::to_string(page_on(fold, next->moved)));
+    text.append(" meets ").append(std::to_string(last));
   }
   return text += ".";
+}
+inline std::string step_words(Scheme const& scheme, Fold<> const& fold, WalkedStep const& walked) {
+  return walked.step.kind == Step::Kind::cut ? cut_words(scheme, fold, walked) : fold_words(scheme, fold, walked);
 }
 
 inline std::string gathering_words(Scheme const& scheme, Fold<> const& fold, int g) {
   auto const& line = scheme.gathering(g);
-  std::string text = "Gathering ";
-  text.append(line.name.view()).append(", ").append(counted(fold.gathering(g).leaves(), "leaf", "leaves"));
+  auto text = capitalised(gathering_name(scheme, fold, g));
+  if (text.empty()) text.append("Gathering ").append(signature_of(scheme, g));
+  text.append(", ").append(counted(fold.gathering(g).leaves(), "leaf", "leaves"));
   auto const first = fold.first_page(g);
-  text.append(", pages ")
-      .append(std::to_string(first))
-      .append(" to ")
-      .append(std::to_string(first + fold.gathering(g).pages() - 1));
-  for (int k = 0; k < line.count; ++k) {
-    auto const& placed = scheme.placed(line.first + k);
-    bool const goes_behind = k > 0 && scheme.placed(line.first + k - 1).opens_pair;
-    if (line.count == 1 && scheme.pieces() == 1) break;
-    text.append(k == 0        ? ": "
-                : goes_behind ? " and behind it "
-                              : ", inside it ")
-        .append(piece_words(scheme, placed.piece));
+  text.append(", pages ").append(std::to_string(first));
+  text.append(" to ").append(std::to_string(first + fold.gathering(g).pages() - 1));
+  for (int k = 0; k < line.count && line.count > 1; ++k) {
+    bool const after = k > 0 && scheme.placed(line.first + k - 1).opens_pair;
+    text.append(k == 0 ? ": " : after ? " and after it " : ", inside it ");
+    text.append(piece_words(scheme, fold, scheme.placed(line.first + k).piece));
   }
   return text += ".";
+}
+
+/// Which steps turn the leaf of a cell end for end, in a sentence.
+inline std::string turning_words(std::vector<WalkedStep> const& steps, Cell cell) {
+  std::string text;
+  for (auto const& walked : steps) {
+    auto const turned = [&](Layers const& paper) {
+      return paper.find(cell.sheet, cell.row, cell.column)->layer.end_for_end;
+    };
+    if (turned(walked.before) == turned(walked.after)) continue;
+    auto const& step = walked.step;
+    text.append(text.empty() ? " Step " : ", step ").append(std::to_string(walked.number + 1));
+    text.append(text.find(',') == text.npos ? " turns its leaf end for end: the " : " turns it once more: the ");
+    text.append(part_name(step, step.far_or_left_moves))
+        .append(" part is folded ")
+        .append(step.under ? "under" : "over");
+  }
+  return text.empty() ? " No fold turns its leaf end for end." : text.append(".");
 }
 
 } // namespace detail
@@ -176,17 +102,19 @@ inline std::string gathering_words(Scheme const& scheme, Fold<> const& fold, int
 inline Expected<std::string> explain_steps(Scheme const& scheme) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
-  detail::StepWatch watch{scheme, *folded};
+  auto const steps = walk(scheme);
+  if (!steps) return steps.error();
   std::string text;
-  for (int i = 0; i < scheme.steps(); ++i) {
-    text.append(std::to_string(i + 1)).append(". ");
-    text.append(detail::step_words(scheme, i, watch.take(i))).append("\n");
+  for (auto const& walked : *steps) {
+    text.append(std::to_string(walked.number + 1)).append(". ");
+    text.append(detail::step_words(scheme, *folded, walked)).append("\n");
   }
   for (int g = 0; g < folded->gatherings(); ++g) text.append(detail::gathering_words(scheme, *folded, g)).append("\n");
   return text;
 }
 
-/// Why a page of the scheme stands where it stands, in a few sentences. error: as `fold`. pre: the page stands there.
+/// Why a page of the scheme is where it is in the forme, in a few sentences. error: as `fold`. pre: 1 to the pages of the
+/// scheme.
 inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
@@ -194,7 +122,7 @@ inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
   auto const place = formes.place(page);
   auto const columns = formes.columns(place.sheet);
   std::string text = "Page ";
-  text.append(std::to_string(page)).append(" stands ");
+  text.append(std::to_string(page)).append(" is imposed ");
   text.append(place.head == Head::near ? "upside down" : "upright").append(" in the ");
   text.append(place.side == Side::outer ? "outer forme" : place.side == Side::inner ? "inner forme" : "one forme");
   if (formes.sheets() > 1) text.append(" of sheet ").append(std::to_string(place.sheet + 1));
@@ -205,38 +133,10 @@ inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
   auto const column = place.side == Side::inner ? columns - 1 - place.column : int{place.column};
   auto const at = folded->leaf_at(place.sheet, place.row, column);
   auto const cell = folded->cell(at);
-  std::string why;
-  int turns = 0;
-  detail::StepWatch watch{scheme, *folded};
-  for (int i = 0; i < scheme.steps(); ++i) {
-    auto const end_for_end = [&] {
-      for (int p = 0; p < scheme.pieces(); ++p)
-        for (int k = 0; k < watch.layers().count(p); ++k)
-          if (auto const& layer = watch.layers().layer(p, k);
-              layer.sheet == place.sheet && layer.home_row == place.row && layer.home_column == column)
-            return layer.end_for_end;
-      return false;
-    };
-    bool const before = end_for_end();
-    watch.take(i);
-    if (end_for_end() == before) continue;
-    auto const& step = scheme.step(i);
-    ++turns;
-    why.append(turns == 1 ? " Step " : ", step ").append(std::to_string(i + 1));
-    why.append(turns == 1 ? " turns its leaf end for end: the " : " turns it once more: the ");
-    why.append(detail::part_name(step, step.far_or_left_moves)).append(" part is what folds ");
-    why.append(step.under ? "under" : "over");
-  }
-  if (turns > 0)
-    text.append(why).append(".");
-  else
-    text.append(" No fold turns its leaf end for end.");
-  bool heads_near = false;
-  for (int g = 0; g < scheme.gatherings(); ++g)
-    for (int k = 0; k < scheme.gathering(g).count; ++k)
-      if (auto const& placed = scheme.placed(scheme.gathering(g).first + k); placed.piece == cell.piece)
-        heads_near = placed.heads_near;
-  if (heads_near) text.append(" The folded piece lies with its heads near, and is turned round to be read.");
+  text.append(detail::turning_words(*walk(scheme), cell));
+  auto const set = detail::set_in(scheme, cell.piece);
+  if (scheme.placed(scheme.gathering(set.gathering).first + set.order).heads_near)
+    text.append(" The folded piece lies with its heads near, and is turned round to be read.");
 
   text.append(" On its back is page ")
       .append(std::to_string(page % 2 == folded->first_page(at.gathering) % 2 ? page + 1 : page - 1));

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+/// What people call a scheme and the paper it is made of. A scheme has an id and its pieces have names so that a program
+/// can refer to them; on a picture or in a sentence a reader meets "Common octavo (8°)" and "the off-cut" instead. The
+/// words for a piece follow from what becomes of it: a copy, a gathering, the main part of one, the part set inside.
+#pragma once
+
+#include <bifolium/fold/attested.hpp>
+#include <bifolium/fold/fold.hpp>
+#include <bifolium/fold/mirror.hpp>
+
+#include <string>
+
+namespace bifolium {
+inline namespace v0 {
+
+namespace detail {
+
+inline std::string capitalised(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
+}
+inline std::string counted(int n, char const* one, char const* many) {
+  return std::to_string(n).append(" ").append(n == 1 ? one : many);
+}
+inline std::string ordinal(int n) {
+  static constexpr char const* words[]{"first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"};
+  if (n >= 1 && n <= 8) return words[n - 1];
+  bool const teen = n % 100 >= 11 && n % 100 <= 13;
+  return std::to_string(n) + (teen ? "th" : n % 10 == 1 ? "st" : n % 10 == 2 ? "nd" : n % 10 == 3 ? "rd" : "th");
+}
+
+/// Where in the gatherings of a scheme a piece is set.
+struct SetIn {
+  int gathering{-1}, order{}; ///< the gathering line, -1 for a piece that is cut up; its order from the outside, from 0
+};
+inline SetIn set_in(Scheme const& scheme, int piece) {
+  for (int g = 0; g < scheme.gatherings(); ++g)
+    for (int k = 0; k < scheme.gathering(g).count; ++k)
+      if (scheme.placed(scheme.gathering(g).first + k).piece == piece) return {g, k};
+  return {};
+}
+
+/// The cells of the flat sheet that a piece is made of, and the gathering that is made of all of them and no others; -1
+/// where there is none.
+struct PieceExtent {
+  int sheet{}, first_row{}, end_row{}, first_column{}, end_column{}, cells{}, gathering{-1};
+};
+inline PieceExtent extent_of(Scheme const& scheme, Fold<> const& fold, int piece) {
+  auto const within = [&](int inner) { // `inner` is the piece, or is cut from it
+    for (int up = inner;;) {
+      if (up == piece) return true;
+      int from = -1;
+      for (auto const& step : scheme)
+        if (step.kind == Step::Kind::cut && (step.far_or_left_piece == up || step.near_or_right_piece == up))
+          from = step.piece;
+      if (from < 0) return false;
+      up = from;
+    }
+  };
+  PieceExtent extent{0, Scheme::most_cells, 0, Scheme::most_cells, 0, 0, -1};
+  for (auto const at : fold) {
+    auto const cell = fold.cell(at);
+    if (!within(cell.piece)) continue;
+    extent.gathering = extent.cells == 0 || extent.gathering == at.gathering ? at.gathering : -1;
+    extent.sheet = cell.sheet, ++extent.cells;
+    extent.first_row = cell.row < extent.first_row ? cell.row : extent.first_row;
+    extent.end_row = cell.row + 1 > extent.end_row ? cell.row + 1 : extent.end_row;
+    extent.first_column = cell.column < extent.first_column ? cell.column : extent.first_column;
+    extent.end_column = cell.column + 1 > extent.end_column ? cell.column + 1 : extent.end_column;
+  }
+  if (extent.gathering >= 0 && fold.gathering(extent.gathering).leaves() != extent.cells) extent.gathering = -1;
+  return extent;
+}
+
+/// The letter a gathering is signed with: its name in the scheme, up to the first `_`.
+inline std::string signature_of(Scheme const& scheme, int g) {
+  auto const name = scheme.gathering(g).name.view();
+  return std::string{name.substr(0, name.find('_'))};
+}
+
+/// What a gathering is called where there are several: "gathering B", "the second copy". Empty for the only one.
+inline std::string gathering_name(Scheme const& scheme, Fold<> const& fold, int g) {
+  int pieces_alike = 0, copy = 0, different = 0;
+  for (int h = 0; h < fold.gatherings(); ++h) {
+    bool const alike = fold.first_page(h) == fold.first_page(g) && fold.gathering(h) == fold.gathering(g);
+    pieces_alike += alike ? 1 : 0;
+    copy += alike && h <= g ? 1 : 0;
+    different += fold.is_copy(h) ? 0 : 1;
+  }
+  std::string name;
+  if (different > 1) name.append("gathering ").append(signature_of(scheme, g));
+  if (pieces_alike < 2) return fold.is_copy(g) ? "half-sheet of another copy" : name;
+  return name.append(name.empty() ? "" : ", ").append(ordinal(copy)).append(" copy");
+}
+
+inline std::string lines_of_cells(char const* one, char const* many, int first, int end) {
+  return end - first == 1 ? std::string{one}.append(" ").append(std::to_string(first + 1))
+                          : std::string{many}
+                                .append(" ")
+                                .append(std::to_string(first + 1))
+                                .append(" to ")
+                                .append(std::to_string(end));
+}
+
+} // namespace detail
+
+/// The name of a scheme as a heading: "Common octavo (8°)", "Half-sheet of twelves (12°), read from right to left". A
+/// scheme that is not attested is named by its format. Allocates.
+inline std::string title_of(Scheme const& scheme) {
+  std::string text;
+  bool const rtl = scheme.reads() == Reads::right_to_left;
+  if (auto const attested = Attested::find(scheme.id())) {
+    auto const known = attested->scheme();
+    if ((known.reads() == scheme.reads() ? known : mirrored(known)) == scheme)
+      text = attested->what().substr(0, attested->what().find_first_of(":;."));
+  }
+  if (text.empty()) text = scheme.format().name().view();
+  return detail::capitalised(text)
+      .append(" (")
+      .append(scheme.format().symbol().view())
+      .append(rtl ? "), read from right to left" : ")");
+}
+
+/// What a piece is, as a label: "off-cut, inset", "gathering B", "second copy, main part". A piece that is cut up further
+/// is named by its rows and columns; the only piece of a sheet is "sheet", or "sheet 2" where there are several.
+/// Allocates. pre: `fold` is the scheme folded; a piece of it.
+inline std::string piece_label(Scheme const& scheme, Fold<> const& fold, int piece) {
+  if (piece < scheme.sheets())
+    return scheme.sheets() == 1 ? "sheet" : std::string{"sheet "}.append(std::to_string(piece + 1));
+  auto const place = detail::set_in(scheme, piece);
+  auto const extent = detail::extent_of(scheme, fold, piece);
+  auto const whose = place.gathering >= 0 ? place.gathering : extent.gathering;
+  auto text = whose >= 0 ? detail::gathering_name(scheme, fold, whose) : std::string{};
+  auto const add = [&](std::string const& words) { text.append(text.empty() ? "" : ", ").append(words); };
+  if (place.gathering < 0) {
+    if (!text.empty()) return text;
+    auto const& lay = scheme.sheet(extent.sheet);
+    if (extent.end_row - extent.first_row < lay.rows)
+      add(detail::lines_of_cells("row", "rows", extent.first_row, extent.end_row));
+    if (extent.end_column - extent.first_column < lay.columns)
+      add(detail::lines_of_cells("column", "columns", extent.first_column, extent.end_column));
+    return text;
+  }
+  auto const& line = scheme.gathering(place.gathering);
+  if (line.count == 1) return text.empty() ? "main part" : text;
+  auto const outermost = detail::extent_of(scheme, fold, scheme.placed(line.first).piece);
+  bool const one_leaf = extent.cells == 1;
+  if (line.count > 2) {
+    add(one_leaf                        ? "single leaf"
+        : place.order == 0              ? "outermost part"
+        : place.order + 1 == line.count ? "innermost part"
+                                        : detail::ordinal(place.order + 1) + " part from outside");
+  } else if (outermost.sheet == extent.sheet && place.order == 1) {
+    add(extent.cells < outermost.cells ? "off-cut, inset" : "inner part, inset");
+  } else {
+    add(place.order == 0
+            ? (outermost.sheet == detail::extent_of(scheme, fold, scheme.placed(line.first + 1).piece).sheet
+                   ? "main part"
+                   : "outer part")
+            : "inner part, inset");
+  }
+  return text;
+}
+
+/// The same piece in a sentence: "the off-cut of gathering B", "the second copy", "rows 1 to 4". Allocates.
+/// pre: `fold` is the scheme folded; a piece of it.
+inline std::string piece_words(Scheme const& scheme, Fold<> const& fold, int piece) {
+  auto label = piece_label(scheme, fold, piece);
+  if (label == "sheet") return "the sheet";
+  if (piece < scheme.sheets()) return label;
+  for (std::string_view tail : {", inset"})
+    if (label.size() > tail.size() && std::string_view{label}.substr(label.size() - tail.size()) == tail)
+      label.resize(label.size() - tail.size());
+  auto const place = detail::set_in(scheme, piece);
+  auto const extent = detail::extent_of(scheme, fold, piece);
+  auto const whose = place.gathering >= 0 ? place.gathering : extent.gathering;
+  auto owner = whose >= 0 ? detail::gathering_name(scheme, fold, whose) : std::string{};
+  if (place.gathering < 0 && owner.empty()) return label;
+  auto const with_article = [](std::string const& words) {
+    return words.substr(0, 9) == "gathering" ? words : "the " + words;
+  };
+  if (owner.empty() || owner == label) return with_article(label);
+  return with_article(label.substr(owner.size() + 2)) + " of " + with_article(owner);
+}
+
+} // namespace v0
+} // namespace bifolium
