@@ -221,9 +221,10 @@ std::string const& catalogue() {
 void catalogue_named(benchmark::State& state) {
   benchmark::DoNotOptimize(leaf_shapes().size());
   for (auto _ : state) {
-    std::istringstream in{catalogue()};
+    support::TextSource source{catalogue()};
+    support::Lines lines{source};
     std::ostringstream out;
-    support::Header const names{*support::header_line(in)};
+    support::Header const names{support::header_line(lines)};
     support::Answers answers{
         names, {"height_mm", "year", "place"}, static_cast<std::size_t>(state.range(0)), [](auto const& question) {
           auto wrong = question.wrong();
@@ -232,7 +233,7 @@ void catalogue_named(benchmark::State& state) {
           auto const inference = infer_format(*observation);
           return format_statement(inference).append("\t").append(why(inference));
         }};
-    answers.write(in, out);
+    answers.write(lines, out);
     benchmark::DoNotOptimize(out.view().size());
   }
   state.SetItemsProcessed(state.iterations() * 1'000'000);
@@ -242,11 +243,12 @@ BENCHMARK(catalogue_named)->Arg(1)->Arg(2)->MeasureProcessCPUTime()->UseRealTime
 /// The same rows read, checked and written out again, and not asked.
 void catalogue_read(benchmark::State& state) {
   for (auto _ : state) {
-    std::istringstream in{catalogue()};
+    support::TextSource source{catalogue()};
+    support::Lines lines{source};
     std::ostringstream out;
-    support::Header const names{*support::header_line(in)};
-    while (auto const line = support::next_line(in)) {
-      auto const cells = support::split(*line);
+    support::Header const names{support::header_line(lines)};
+    while (support::next_row(lines, names)) {
+      auto const cells = names.cells(lines.text());
       auto wrong = support::too_wide(cells, names.size());
       benchmark::DoNotOptimize(
           observe(support::read_seen([&](std::string_view name) { return names.cell(cells, name); }, wrong)));

@@ -7,7 +7,7 @@
 
 #include "support/arguments.hpp"
 
-#include <fstream>
+#include <string>
 
 using namespace bifolium;
 
@@ -81,22 +81,17 @@ int show(Formula const& formula, std::string_view name, std::optional<CopyChecke
   auto const signature = read_signature(name, formula.letters());
   auto const at = signature ? find_gathering(formula, *signature) : std::nullopt;
   if (!at) {
-    std::cerr << "the formula has no gathering '" << name << "'\n";
+    support::tell("the formula has no gathering '" + std::string{name} + "'");
     return support::unreadable;
   }
   auto const gathering = copy ? drawn_gathering(formula, *at, *copy) : drawn_gathering(formula, *at);
   std::cout << gathering.title << '\n' << gathering_text(gathering);
   if (!file) return support::all_done;
-  std::ofstream out{*file, std::ios::binary};
-  if ((out << gathering_svg(gathering)).flush()) return support::all_done;
-  std::cerr << "cannot write " << *file << '\n';
-  return support::unreadable;
+  support::write_file(*file, gathering_svg(gathering));
+  return support::all_done;
 }
 
-} // namespace
-
-int main(int count, char** words) {
-  support::Arguments const arguments{count, words, {}, {"--gathering", "--svg"}};
+int check(support::Arguments const& arguments) {
   auto const gathering = arguments.value("--gathering"), file = arguments.value("--svg");
   if (auto const code = arguments.settled(usage, gathering ? 1 : 2, 3)) return *code;
   if (file && !gathering) {
@@ -104,12 +99,12 @@ int main(int count, char** words) {
     return support::wrong_usage;
   }
   auto const refuse = [](char const* what, Error const& error) {
-    std::cerr << what << ", " << message(error) << '\n';
+    support::tell(std::string{what} + ", " + message(error));
     return support::unreadable;
   };
   auto const formula = read_formula(arguments.words()[0], dialects::bmc);
   if (!formula) return refuse("formula", formula.error());
-  for (auto const& warning : formula->warnings()) std::cerr << "formula, " << message(warning) << '\n';
+  for (auto const& warning : formula->warnings()) support::tell("formula, " + message(warning));
   if (arguments.words().size() == 1) return show(*formula, *gathering, std::nullopt, file);
   auto const present = read_leaves_present(*formula, arguments.words()[1]);
   if (!present) return refuse("leaves", present.error());
@@ -118,4 +113,11 @@ int main(int count, char** words) {
   auto const copy = check_copy(*formula, *present, *joints);
   if (gathering) return show(*formula, *gathering, copy, file);
   tell(*formula, copy);
+  return support::all_done;
+}
+
+} // namespace
+
+int main(int count, char** words) {
+  return support::run([&] { return check({count, words, {}, {"--gathering", "--svg"}}); });
 }

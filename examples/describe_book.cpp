@@ -12,7 +12,6 @@
 #include "support/book.hpp"
 #include "support/leaf_told.hpp"
 
-#include <fstream>
 #include <iostream>
 #include <string>
 
@@ -22,7 +21,7 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: describe_book RECORD      a file, or - for standard input\n"
+    "usage: describe_book RECORD [--longest-line BYTES]      a file, or - for standard input\n"
     "A record has one 'name: value' a line; a line that begins with # is a comment. Names: title, place, year, height, "
     "width,\n"
     "type height, material, chain lines, watermark, countermark, head edge, tail edge, fore-edge, point-hole,\n"
@@ -57,8 +56,9 @@ void tell_formes(Attested scheme) {
 
 /// Leaves of the formula, and its sheets under the format it states or, failing that, the one the leaf argues for.
 void tell_formula(Formula const& formula, std::string const& as_written, std::optional<Format> likely) {
-  std::cout << "Formula: " << as_written << "\n  " << leaf_count(formula) << " leaves in " << gathering_count(formula)
-            << (gathering_count(formula) == 1 ? " gathering, " : " gatherings, ") << page_count(formula) << " pages\n";
+  std::cout << "Formula: " << shown(as_written) << "\n  " << leaf_count(formula) << " leaves in "
+            << gathering_count(formula) << (gathering_count(formula) == 1 ? " gathering, " : " gatherings, ")
+            << page_count(formula) << " pages\n";
   for (auto const& warning : formula.warnings())
     std::cout << "  doubtful, column " << warning.column << ": " << sentence_of(warning) << '\n';
   auto const format = states_paper(formula) ? formula.format() : likely;
@@ -99,28 +99,22 @@ void tell_paper(Book const& book, Attested scheme) {
             << (bill ? working(*bill) : sentence_of(bill.error()) + "\n");
 }
 
-} // namespace
-
-int main(int argument_count, char** arguments) {
-  Arguments const given{argument_count, arguments, {}, {}};
+int describe(Arguments given) {
+  auto const limits = given.input_limits();
   if (auto const code = given.settled(usage, 1, 1)) return *code;
-  std::ifstream file;
-  if (given.words()[0] != "-") file.open(given.words()[0]);
-  if (given.words()[0] != "-" && !file) {
-    std::cerr << "cannot read " << given.words()[0] << '\n';
-    return unreadable;
-  }
+  Input input{given.words()[0]};
+  Lines lines{input, limits};
   std::vector<RecordError> errors;
-  auto const book = read_book(given.words()[0] == "-" ? std::cin : file, errors);
+  auto const book = read_book(lines, errors);
   auto const observation = observe(book.seen);
   auto const bounds = period_bounds(book.signs());
   for (auto const& error : errors)
-    std::cerr << "line " << error.line << ", column " << error.column << ": " << error.sentence << '\n';
-  if (!observation) std::cerr << sentence_of(observation.error()) << '\n';
-  if (!bounds) std::cerr << sentence_of(bounds.error()) << '\n';
+    tell("line " + std::to_string(error.line) + ", column " + std::to_string(error.column) + ": " + error.sentence);
+  if (!observation) tell(sentence_of(observation.error()));
+  if (!bounds) tell(sentence_of(bounds.error()));
   if (!errors.empty() || !observation || !bounds) return unreadable;
 
-  if (!book.title.empty()) std::cout << book.title << "\n\n";
+  if (!book.title.empty()) std::cout << shown(book.title) << "\n\n";
   auto const likely = tell_format(*observation);
   tell_record(book, *bounds, likely ? std::optional{likely->format} : std::nullopt);
   auto scheme = book.scheme;
@@ -134,4 +128,10 @@ int main(int argument_count, char** arguments) {
   }
   if (book.collation && book.copies && scheme) tell_paper(book, *scheme);
   return all_done;
+}
+
+} // namespace
+
+int main(int argument_count, char** arguments) {
+  return run([&] { return describe({argument_count, arguments, {}, {"--longest-line"}}); });
 }

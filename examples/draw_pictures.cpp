@@ -6,8 +6,7 @@
 
 #include "support/arguments.hpp"
 
-#include <fstream>
-#include <iostream>
+#include <string>
 
 using namespace bifolium;
 
@@ -31,21 +30,16 @@ std::string misread_book() {
                   "Half-sheet of octavo, turned about the wrong line");
 }
 
-bool write(std::string const& path, std::string const& picture) {
-  std::ofstream file{path, std::ios::binary};
-  if ((file << picture).flush()) return true;
-  std::cerr << "cannot write " << path << '\n';
-  return false;
-}
-
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  support::Arguments const given{argument_count, arguments, {}, {}};
-  if (auto const code = given.settled(usage, 1, 1)) return *code;
-  auto const& directory = given.words()[0];
-  bool const written = write(directory + "/octavo.svg", *forme_svg(schemes::octavo.scheme())) &&
-                       write(directory + "/gathering.svg", gathering_svg(invented_gathering())) &&
-                       write(directory + "/misread.svg", misread_book());
-  return written ? support::all_done : support::unreadable;
+  return support::run([&]() -> int {
+    support::Arguments const given{argument_count, arguments, {}, {}};
+    if (auto const code = given.settled(usage, 1, 1)) return *code;
+    auto const& directory = given.words()[0];
+    support::write_file(directory + "/octavo.svg", *forme_svg(schemes::octavo.scheme()));
+    support::write_file(directory + "/gathering.svg", gathering_svg(invented_gathering()));
+    support::write_file(directory + "/misread.svg", misread_book());
+    return support::all_done;
+  });
 }

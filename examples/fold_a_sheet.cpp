@@ -7,7 +7,6 @@
 #include "support/arguments.hpp"
 #include "support/scheme_given.hpp"
 
-#include <fstream>
 #include <iostream>
 #include <string>
 
@@ -27,24 +26,13 @@ constexpr auto usage =
     "    rsvg-convert -f pdf -o octavo.pdf 8_octavo-1-front.svg 8_octavo-1-back.svg\n"
     "and print it at its true size on both sides, turned about the edge that --duplex says (long-edge unless told).\n";
 
-bool write(std::string const& path, std::string const& text) {
-  std::ofstream file{path, std::ios::binary};
-  file << text;
-  return static_cast<bool>(file.flush());
+/// Writes PATH-front.svg and PATH-back.svg.
+void write_both(std::string const& path, SheetToFold const& sides) {
+  support::write_file(path + "-front.svg", sides.front);
+  support::write_file(path + "-back.svg", sides.back);
 }
 
-/// Writes PATH-front.svg and PATH-back.svg; says so when they cannot be written.
-bool write_both(std::string const& path, SheetToFold const& sides) {
-  if (write(path + "-front.svg", sides.front) && write(path + "-back.svg", sides.back)) return true;
-  std::cerr << "cannot write to " << path << "-front.svg and -back.svg\n";
-  return false;
-}
-
-} // namespace
-
-int main(int argument_count, char** arguments) {
-  support::Arguments const given{
-      argument_count, arguments, {"--right-to-left", "--cancel"}, {"--out", "--paper", "--duplex"}};
+int make_sheet(support::Arguments const& given) {
   bool const cancel = given.has("--cancel");
   if (auto const code = given.settled(usage, cancel ? 0 : 1, cancel ? 0 : 1)) return *code;
   auto const directory = given.value("--out");
@@ -56,24 +44,25 @@ int main(int argument_count, char** arguments) {
   }
   auto const size = paper == "a4" ? PageSize::a4 : PageSize::letter;
   auto const turned = duplex == "long-edge" ? Duplex::long_edge : Duplex::short_edge;
-  if (cancel)
-    return write_both(*directory + "/cancel", cancel_to_paste(size, turned)) ? support::all_done : support::unreadable;
+  if (cancel) {
+    write_both(*directory + "/cancel", cancel_to_paste(size, turned));
+    return support::all_done;
+  }
   auto const text = support::scheme_given(given.words()[0]);
   if (!text) return support::wrong_usage;
   auto const read = read_scheme(*text);
   if (!read) {
-    std::cerr << message(read.error()) << '\n';
+    support::tell(message(read.error()));
     return support::unreadable;
   }
   auto const scheme = given.has("--right-to-left") ? mirrored(*read) : *read;
   for (int sheet = 0; sheet < scheme.sheets(); ++sheet) {
     auto const sides = sheet_to_fold(scheme, sheet, size, turned);
     if (!sides) {
-      std::cerr << message(sides.error()) << '\n';
+      support::tell(message(sides.error()));
       return support::unreadable;
     }
-    if (!write_both(*directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1), *sides))
-      return support::unreadable;
+    write_both(*directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1), *sides);
   }
   std::cout
       << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"
@@ -86,4 +75,12 @@ int main(int argument_count, char** arguments) {
          "Do this with the printed sheet only: never cut, fold or press an original, and in a reading room ask "
          "first.\n";
   return support::all_done;
+}
+
+} // namespace
+
+int main(int argument_count, char** arguments) {
+  return support::run([&] {
+    return make_sheet({argument_count, arguments, {"--right-to-left", "--cancel"}, {"--out", "--paper", "--duplex"}});
+  });
 }

@@ -6,7 +6,6 @@
 
 #include "support/answers.hpp"
 #include "support/arguments.hpp"
-#include "support/decimal.hpp"
 #include "support/leaf_told.hpp"
 #include "support/observed.hpp"
 #include "support/tsv.hpp"
@@ -24,7 +23,7 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: name_format [--sheets] [--record] [--columns NAMES] [--threads N] <LEAVES\n"
+    "usage: name_format [--sheets] [--record] [--columns NAMES] [--threads N] [--longest-line BYTES] <LEAVES\n"
     "Reads TSV with a header; columns in any order, any may be missing or empty, others pass through:\n"
     "  height_mm width_mm type_height_mm\n"
     "  material          laid wove vellum unknown\n"
@@ -48,7 +47,8 @@ constexpr auto usage =
     "and "
     "none\n"
     "              is written\n"
-    "  --threads   how many to work with, 1 to 256; otherwise as many as the machine runs at once\n";
+    "  --threads   how many to work with, 1 to 256; otherwise as many as the machine runs at once\n"
+    "  --longest-line  the limit of a line in bytes, 16777216 unless told; a longer one is a row in error\n";
 
 /// The cells of what was inferred. Of a book in two formats the second is the likelier of them alone.
 void tell(std::ostream& cells, Inference const& inference) {
@@ -69,8 +69,8 @@ std::string answer(Question const& question, bool sheets, bool record) {
   auto const observation = observe(seen);
   std::ostringstream cells;
   if (!wrong.empty() || !observation) {
-    cells << "\t\t\t\t\t\t\t" << (wrong.empty() ? sentence_of(observation.error()) : wrong) << (sheets ? "\t" : "")
-          << (record ? "\t\t" : "");
+    cells << "\t\t\t\t\t\t\t" << cell_of(wrong.empty() ? sentence_of(observation.error()) : wrong)
+          << (sheets ? "\t" : "") << (record ? "\t\t" : "");
     return cells.str();
   }
   auto const inference = infer_format(*observation);
@@ -95,35 +95,32 @@ Cells columns_read() {
   return names;
 }
 
+int name_formats(Arguments given) {
+  auto const limits = given.input_limits();
+  auto const threads = given.number("--threads", 1, 256).value_or(std::max(1U, std::thread::hardware_concurrency()));
+  if (auto const code = given.settled(usage, 0, 0)) return *code;
+  bool const sheets = given.has("--sheets"), record = given.has("--record");
+  Input input;
+  Lines lines{input, limits};
+  auto const told = given.value("--columns");
+  auto const first = told ? header_told(*told) : header_line(lines);
+  Header const header{first};
+  auto const asked = columns_read();
+  tell_columns(header, asked);
+  if (!told)
+    std::cout << first << "\tformat\tprobability\tsecond\tsecond_probability\tdetermined\tsheet\tlook_next\twhy"
+              << (sheets ? "\tsheets" : "") << (record ? "\tsize\tnot_before" : "") << '\n';
+  Answers answers{header, asked, static_cast<std::size_t>(threads),
+                  [&](Question const& question) { return answer(question, sheets, record); }};
+  answers.write(lines, std::cout);
+  return all_done;
+}
+
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  Arguments const given{argument_count, arguments, {"--sheets", "--record"}, {"--columns", "--threads"}};
-  if (auto const code = given.settled(usage, 0, 0)) return *code;
-  bool const sheets = given.has("--sheets"), record = given.has("--record");
-  std::size_t threads = std::max(1U, std::thread::hardware_concurrency());
-  if (auto const number = given.value("--threads")) {
-    auto const read = decimal(*number).value;
-    if (!read || !read->is_whole() || *read < Fraction{1} || *read > Fraction{256}) {
-      std::cerr << usage;
-      return wrong_usage;
-    }
-    threads = static_cast<std::size_t>(read->numerator());
-  }
-  std::ios::sync_with_stdio(false); // nothing here reads or writes by <cstdio>
-  std::cin.tie(nullptr);
-  auto const told = given.value("--columns");
-  auto const first = told ? std::optional{header_told(*told)} : header_line(std::cin);
-  if (!first) {
-    std::cerr << "there is no header line\n";
-    return unreadable;
-  }
-  Header const header{*first};
-  if (!told)
-    std::cout << *first << "\tformat\tprobability\tsecond\tsecond_probability\tdetermined\tsheet\tlook_next\twhy"
-              << (sheets ? "\tsheets" : "") << (record ? "\tsize\tnot_before" : "") << '\n';
-  Answers answers{header, columns_read(), threads,
-                  [&](Question const& question) { return answer(question, sheets, record); }};
-  answers.write(std::cin, std::cout);
-  return all_done;
+  return run([&] {
+    return name_formats(
+        {argument_count, arguments, {"--sheets", "--record"}, {"--columns", "--threads", "--longest-line"}});
+  });
 }

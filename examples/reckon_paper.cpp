@@ -14,7 +14,7 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    R"(usage: reckon_paper [--full | --plans | --working | --compare FROM-TO] <EDITIONS
+    R"(usage: reckon_paper [--full | --plans | --working | --compare FROM-TO] [--longest-line BYTES] <EDITIONS
 Reads TSV with a header; columns in any order, and what may be missing may be empty too. Other columns pass through.
   scheme            an id of show_formes --list
   pages             of text; or cast off: words, letters or ens of the copy, with a_line (and least_a_line, most_a_line)
@@ -38,6 +38,7 @@ message. A row that cannot be reckoned has the reason in message.
   --working  the working of each bill, in words
   --compare FROM-TO  rows that name one text (column text) are ways to print it: which is least, by cost where prices are
              named and else by sheets, for every run of FROM to TO copies; columns text from to least order message
+  --longest-line BYTES  the limit of one line, 16777216 unless told; a longer one is a row in error
 )";
 
 constexpr auto usual = "gatherings\tsheets_per_copy\tformes\tsheets\treams\tquires\tloose_sheets\timpressions\ttokens";
@@ -118,10 +119,13 @@ class Printer {
   bool full_, plans_, working_;
   std::string empty_{};
 
+  static std::string reason(Expected<Bill> const& bill, EditionRow const& row) {
+    return cell_of(row.wrong.empty() ? sentence_of(bill.error()) : row.wrong);
+  }
   void put(std::string const& input, Expected<Bill> const& bill, EditionRow const& row) const {
     std::cout << input << '\t';
     if (!bill) {
-      std::cout << empty_ << (row.wrong.empty() ? sentence_of(bill.error()) : row.wrong) << '\n';
+      std::cout << empty_ << reason(bill, row) << '\n';
       return;
     }
     put_usual(*bill);
@@ -138,15 +142,16 @@ public:
     empty_ += '\t';
     if (!working_) std::cout << first << '\t' << columns << "\tmessage\n";
   }
-  void operator()(std::string const& line) const {
-    auto const cells = split(line);
-    EditionRow const row{header_, cells};
+  void operator()(Lines const& lines) const {
+    auto const cells = header_.cells(lines.text());
+    EditionRow row{header_, cells};
+    if (lines.too_long()) row.wrong = lines.length_told();
     auto const input = fitted(cells, header_.size());
     auto const bill = row.wrong.empty() ? reckon(row.edition) : Expected<Bill>{error_at(Problem::not_a_number, 1, 1)};
     if (working_) {
       std::cout << input << '\n'
                 << (bill ? (row.said.empty() ? "" : row.said + "\n") + bifolium::working(*bill)
-                         : (row.wrong.empty() ? sentence_of(bill.error()) : row.wrong) + "\n")
+                         : reason(bill, row) + "\n")
                 << '\n';
       return;
     }
@@ -181,18 +186,18 @@ void put_comparison(Text const& text, std::int64_t from, std::int64_t to) {
   }
 }
 
-int compare_rows(std::string const& first, std::int64_t from, std::int64_t to) {
-  Header const header{first};
+int compare_rows(Lines& lines, Header const& header, std::int64_t from, std::int64_t to) {
   std::vector<Text> texts;
   std::cout << "text\tfrom\tto\tleast\torder\tmessage\n";
-  for (std::int64_t number = 1; auto const line = next_line(std::cin); ++number) {
-    auto const cells = split(*line);
-    EditionRow const row{header, cells, false};
+  for (std::int64_t number = 1; next_row(lines, header); ++number) {
+    auto const cells = header.cells(lines.text());
+    EditionRow row{header, cells, false};
+    if (lines.too_long()) row.wrong = lines.length_told();
     auto const way =
         row.wrong.empty() ? way_of(row.edition) : Expected<PrintingOption>{error_at(Problem::not_a_number, 1, 1)};
     if (!way) {
       std::cout << row.named("text") << "\t\t\t\t\trow " << number << ": "
-                << (row.wrong.empty() ? sentence_of(way.error()) : row.wrong) << '\n';
+                << cell_of(row.wrong.empty() ? sentence_of(way.error()) : row.wrong) << '\n';
       continue;
     }
     std::size_t at = 0;
@@ -205,40 +210,51 @@ int compare_rows(std::string const& first, std::int64_t from, std::int64_t to) {
   return all_done;
 }
 
+/// The range that `--compare` names; none where it is not understood.
+std::optional<std::pair<std::int64_t, std::int64_t>> copies_compared(std::string_view range) {
+  auto const dash = range.find('-');
+  if (dash == range.npos) return std::nullopt;
+  auto const from = decimal(range.substr(0, dash)).value, to = decimal(range.substr(dash + 1)).value;
+  if (!from || !to || !from->is_whole() || !to->is_whole() || *from < Fraction{1} || *to < *from) return std::nullopt;
+  return std::pair{from->numerator(), to->numerator()};
+}
+
+/// Refuses a table without the columns no edition can be reckoned without.
+void need_columns(Header const& header, bool copies) {
+  for (auto name : {"scheme", "copies"})
+    if (!header.column(name) && (copies || std::string_view{name} != "copies"))
+      throw Failure{"the header has no column '" + std::string{name} + "'"};
+  for (auto name : {"pages", "words", "letters", "ens"})
+    if (header.column(name)) return;
+  throw Failure{"the header has no column 'pages', and none of words, letters or ens"};
+}
+
+int reckon_paper(Arguments given) {
+  auto const limits = given.input_limits();
+  if (auto const code = given.settled(usage, 0, 0)) return *code;
+  auto const range = given.value("--compare");
+  auto const copies = range ? copies_compared(*range) : std::nullopt;
+  if (range && !copies) {
+    tell("--compare takes a range of copies such as 100-3000");
+    return wrong_usage;
+  }
+  Input input;
+  Lines lines{input, limits};
+  auto const first = header_line(lines);
+  Header const header{first};
+  tell_columns(header, edition_columns);
+  need_columns(header, !copies);
+  if (copies) return compare_rows(lines, header, copies->first, copies->second);
+  Printer const print{first, given};
+  while (next_row(lines, header)) print(lines);
+  return all_done;
+}
+
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  Arguments const given{argument_count, arguments, {"--full", "--plans", "--working"}, {"--compare"}};
-  if (auto const code = given.settled(usage, 0, 0)) return *code;
-  std::optional<Fraction> from, to;
-  if (auto const range = given.value("--compare")) {
-    auto const dash = range->find('-');
-    from = decimal(range->substr(0, dash)).value;
-    if (dash != range->npos) to = decimal(range->substr(dash + 1)).value;
-    if (!from || !to || !from->is_whole() || !to->is_whole() || *from < Fraction{1} || *to < *from) {
-      std::cerr << "--compare wants a range of copies such as 100-3000\n";
-      return wrong_usage;
-    }
-  }
-  auto const first = header_line(std::cin);
-  if (!first) {
-    std::cerr << "there is no header line\n";
-    return unreadable;
-  }
-  Header const header{*first};
-  for (auto name : {"scheme", "copies"})
-    if (!header.column(name) && !(from && std::string_view{name} == "copies")) {
-      std::cerr << "the header has no column '" << name << "'\n";
-      return unreadable;
-    }
-  bool pages = false;
-  for (auto name : {"pages", "words", "letters", "ens"}) pages = pages || header.column(name);
-  if (!pages) {
-    std::cerr << "the header has no column 'pages', and none of words, letters or ens\n";
-    return unreadable;
-  }
-  if (from) return compare_rows(*first, from->numerator(), to->numerator());
-  Printer const print{*first, given};
-  while (auto const line = next_line(std::cin)) print(*line);
-  return all_done;
+  return run([&] {
+    return reckon_paper(
+        {argument_count, arguments, {"--full", "--plans", "--working"}, {"--compare", "--longest-line"}});
+  });
 }

@@ -11,7 +11,6 @@
 #include "support/arguments.hpp"
 #include "support/scheme_given.hpp"
 
-#include <fstream>
 #include <iostream>
 #include <string>
 
@@ -44,26 +43,14 @@ int list(bool with_sources) {
   return support::all_done;
 }
 
-/// Writes a drawing for each sheet; false when a file cannot be written.
-template <class Draw> bool draw(Scheme const& scheme, std::string const& file, Draw drawing) {
+/// Writes a drawing for each sheet.
+template <class Draw> void draw(Scheme const& scheme, std::string const& file, Draw drawing) {
   auto const stem = file.ends_with(".svg") ? file.substr(0, file.size() - 4) : file;
-  for (int sheet = 0; sheet < scheme.sheets(); ++sheet) {
-    auto name = file;
-    if (scheme.sheets() > 1) name = stem + "-" + std::to_string(sheet + 1) + ".svg";
-    std::ofstream out{name, std::ios::binary};
-    if (!(out << drawing(sheet)).flush()) {
-      std::cerr << "cannot write " << name << '\n';
-      return false;
-    }
-  }
-  return true;
+  for (int sheet = 0; sheet < scheme.sheets(); ++sheet)
+    support::write_file(scheme.sheets() > 1 ? stem + "-" + std::to_string(sheet + 1) + ".svg" : file, drawing(sheet));
 }
 
-} // namespace
-
-int main(int argument_count, char** arguments) {
-  support::Arguments const given{
-      argument_count, arguments, {"--list", "--long", "--right-to-left", "--text"}, {"--svg", "--paper", "--sheet"}};
+int show(support::Arguments const& given) {
   bool const listing = given.has("--list");
   if (auto const code = given.settled(usage, listing ? 0 : 1, listing ? 0 : 1)) return *code;
   if (listing) return list(given.has("--long"));
@@ -73,14 +60,14 @@ int main(int argument_count, char** arguments) {
   auto const sheet_name = given.value("--sheet").value_or("chancery"); // the view of the sheets looks at it
   auto const sheets = find_sheets({.name = sheet_name});
   if (sheets.empty()) {
-    std::cerr << "there is no sheet called '" << *given.value("--sheet") << "'\n";
+    support::tell("there is no sheet called '" + sheet_name + "'");
     return support::wrong_usage;
   }
   auto scheme = read_scheme(*text);
   if (scheme && given.has("--right-to-left")) scheme = mirrored(*scheme);
   auto const folded = scheme ? fold(*scheme) : Expected<Fold<>>{scheme.error()};
   if (!folded) {
-    std::cerr << message(folded.error()) << '\n';
+    support::tell(message(folded.error()));
     return support::unreadable;
   }
   if (given.has("--text"))
@@ -88,8 +75,19 @@ int main(int argument_count, char** arguments) {
   else
     std::cout << forme_text(impose(*folded));
   auto const formes = given.value("--svg"), paper = given.value("--paper");
-  if (formes && !draw(*scheme, *formes, [&](int sheet) { return *forme_svg(*scheme, sheet); }))
-    return support::unreadable;
-  auto const on_paper = [&](int sheet) { return *sheet_svg(*scheme, *sheets.begin(), countermark_mould, sheet); };
-  return !paper || draw(*scheme, *paper, on_paper) ? support::all_done : support::unreadable;
+  if (formes) draw(*scheme, *formes, [&](int sheet) { return *forme_svg(*scheme, sheet); });
+  if (paper)
+    draw(*scheme, *paper, [&](int sheet) { return *sheet_svg(*scheme, *sheets.begin(), countermark_mould, sheet); });
+  return support::all_done;
+}
+
+} // namespace
+
+int main(int argument_count, char** arguments) {
+  return support::run([&] {
+    return show({argument_count,
+                 arguments,
+                 {"--list", "--long", "--right-to-left", "--text"},
+                 {"--svg", "--paper", "--sheet"}});
+  });
 }

@@ -2,6 +2,11 @@
 /// What the example programs have in common on the command line: --help, wrong usage, options with a value.
 #pragma once
 
+#include "input.hpp"
+#include "program.hpp"
+
+#include <charconv>
+#include <cstdint>
 #include <initializer_list>
 #include <iostream>
 #include <optional>
@@ -11,17 +16,15 @@
 
 namespace support {
 
-/// The exit codes of all example programs.
-enum Exit { all_done = 0, unreadable = 1, wrong_usage = 2 };
-
 /// The words after the program's name, options apart.
 class Arguments {
   std::vector<std::string> words_{};
   std::vector<std::pair<std::string, std::string>> options_{};
-  bool wrong_{}, help_{};
+  std::string wrong_{};
+  bool help_{};
 
 public:
-  /// `flags` stand alone (--list), `valued` take the next word (--svg FILE).
+  /// `flags` have no value (--list), `valued` take the next word (--svg FILE).
   Arguments(int count, char** words, std::initializer_list<std::string_view> flags,
             std::initializer_list<std::string_view> valued) {
     auto const among = [](std::string_view word, std::initializer_list<std::string_view> all) {
@@ -37,20 +40,23 @@ public:
         options_.emplace_back(word, "");
       else if (among(word, valued) && i + 1 < count)
         options_.emplace_back(word, words[++i]);
+      else if (among(word, valued))
+        wrong_ = "the option " + word + " needs a value";
       else if (word.size() > 1 && word.starts_with("-"))
-        wrong_ = true;
+        wrong_ = "there is no option " + word;
       else
         words_.push_back(word);
     }
   }
 
-  /// The exit code when there is nothing more to do: help was asked for, or the usage was wrong.
+  /// The exit code where the work is done or cannot be begun: help was asked for, or the usage was wrong.
   [[nodiscard]] std::optional<int> settled(std::string_view usage, std::size_t least, std::size_t most) const {
     if (help_) {
       std::cout << usage;
       return all_done;
     }
-    if (!wrong_ && words_.size() >= least && words_.size() <= most) return std::nullopt;
+    if (!wrong_.empty()) tell(wrong_);
+    if (wrong_.empty() && words_.size() >= least && words_.size() <= most) return std::nullopt;
     std::cerr << usage;
     return wrong_usage;
   }
@@ -64,6 +70,29 @@ public:
       if (name == option) found = given;
     return found;
   }
+  /// A whole number in a range. Another value is wrong usage, so this is asked before `settled`.
+  std::optional<std::uint64_t> number(std::string_view option, std::uint64_t least, std::uint64_t most) {
+    auto const text = value(option);
+    if (!text) return std::nullopt;
+    std::uint64_t number{};
+    auto const read = std::from_chars(text->data(), text->data() + text->size(), number);
+    if (read.ec == std::errc{} && read.ptr == text->data() + text->size() && number >= least && number <= most)
+      return number;
+    wrong_ = "the option " + std::string{option} + " takes a number from " + std::to_string(least) + " to " +
+             std::to_string(most) + ", not '" + *text + "'";
+    return std::nullopt;
+  }
+  /// What `--longest-line BYTES` says. Asked before `settled`.
+  InputLimits input_limits() {
+    InputLimits limits;
+    if (auto const bytes = number("--longest-line", 1, std::uint64_t{1} << 30U))
+      limits.line_bytes = static_cast<std::size_t>(*bytes);
+    return limits;
+  }
 };
+
+/// What the filters' usage says of that option.
+inline constexpr std::string_view longest_line_usage =
+    "  --longest-line BYTES  the limit of one line, 16777216 unless told; a longer one is a row in error\n";
 
 } // namespace support

@@ -12,7 +12,6 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
-#include <istream>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -133,14 +132,15 @@ public:
 };
 
 /// Reads a record; what is wrong with it goes to `errors`, and then the book is not whole.
-inline Book read_book(std::istream& in, std::vector<RecordError>& errors) {
+inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
   using namespace bifolium;
-  auto const record = Record::read(in, {"title",       "place",     "year",        "height",        "width",
-                                        "type height", "material",  "chain lines", "watermark",     "countermark",
-                                        "head edge",   "tail edge", "fore-edge",   "point-hole",    "gatherings of",
-                                        "leaves",      "state",     "binding",     "chain spacing", "year in watermark",
-                                        "formula",     "scheme",    "copies",      "overs",         "ream"},
-                                   errors);
+  auto const record =
+      Record::read(lines, {"title",       "place",     "year",        "height",        "width",
+                           "type height", "material",  "chain lines", "watermark",     "countermark",
+                           "head edge",   "tail edge", "fore-edge",   "point-hole",    "gatherings of",
+                           "leaves",      "state",     "binding",     "chain spacing", "year in watermark",
+                           "formula",     "scheme",    "copies",      "overs",         "ream"},
+                   errors);
   BookReader read{record, errors};
   Book book;
   book.title = read.text("title");

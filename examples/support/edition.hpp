@@ -18,6 +18,45 @@
 
 namespace support {
 
+/// The columns from which an edition is read.
+inline Cells const edition_columns{"scheme",
+                                   "pages",
+                                   "words",
+                                   "letters",
+                                   "ens",
+                                   "a_line",
+                                   "least_a_line",
+                                   "most_a_line",
+                                   "lines_a_page",
+                                   "page_height_mm",
+                                   "twenty_lines_mm",
+                                   "copies",
+                                   "prelim_pages",
+                                   "end_pages",
+                                   "cancel_leaves",
+                                   "end_matter",
+                                   "overs_percent",
+                                   "overplus",
+                                   "ream_sheets",
+                                   "ream_year",
+                                   "ream_place",
+                                   "ream_price",
+                                   "forme_price",
+                                   "token_price",
+                                   "ream_kg",
+                                   "ream_lb",
+                                   "sheet_height_mm",
+                                   "sheet_width_mm",
+                                   "sharing",
+                                   "part_sheets",
+                                   "token_impressions",
+                                   "impressions_an_hour",
+                                   "crew",
+                                   "presses",
+                                   "hours_a_day",
+                                   "tokens_a_day",
+                                   "text"};
+
 /// An edition from its row; `wrong` is empty when it can be reckoned, `said` has what was assumed or found on the way.
 class EditionRow {
   Header const& header_;

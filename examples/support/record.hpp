@@ -3,8 +3,9 @@
 /// The record knows lines, names and values; what a value means is for the program that reads it.
 #pragma once
 
+#include "input.hpp"
+
 #include <initializer_list>
-#include <istream>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -28,19 +29,21 @@ class Record {
   std::vector<Field> fields_{};
 
   static std::string trimmed(std::string_view text) {
-    auto const first = text.find_first_not_of(" \t\r");
-    return first == text.npos ? "" : std::string{text.substr(first, text.find_last_not_of(" \t\r") - first + 1)};
+    auto const first = text.find_first_not_of(" \t");
+    return first == text.npos ? "" : std::string{text.substr(first, text.find_last_not_of(" \t") - first + 1)};
   }
 
 public:
   /// Reads a record; every line that is wrong goes to `errors`.
-  static Record read(std::istream& in, std::initializer_list<std::string_view> names,
-                     std::vector<RecordError>& errors) {
+  static Record read(Lines& lines, std::initializer_list<std::string_view> names, std::vector<RecordError>& errors) {
     Record record;
-    unsigned number = 0;
-    for (std::string text; std::getline(in, text);) {
-      ++number;
-      if (number == 1 && text.starts_with("\xEF\xBB\xBF")) text.erase(0, 3);
+    while (lines.next()) {
+      auto const number = static_cast<unsigned>(lines.number());
+      auto const& text = lines.text();
+      if (lines.too_long()) {
+        errors.push_back({number, 1, lines.length_told()});
+        continue;
+      }
       auto const line = trimmed(text);
       if (line.empty() || line[0] == '#') continue;
       auto const colon = line.find(':');
@@ -67,6 +70,7 @@ public:
         record.fields_.push_back(field);
       }
     }
+    if (record.fields_.empty() && errors.empty()) errors.push_back({1, 1, "the record is empty: no field has a value"});
     return record;
   }
 

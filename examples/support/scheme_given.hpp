@@ -4,8 +4,8 @@
 
 #include <bifolium/fold/scheme_names.hpp>
 
-#include <iostream>
-#include <iterator>
+#include "input.hpp"
+
 #include <optional>
 #include <string>
 
@@ -14,9 +14,12 @@ namespace support {
 /// The text of the scheme in the language of folding. None where no scheme has the name, which is then said on standard
 /// error, with one that may be meant.
 inline std::optional<std::string> scheme_given(std::string const& name) {
-  if (name == "-") return std::string{std::istreambuf_iterator<char>{std::cin}, {}};
+  if (name == "-") {
+    Input input;
+    return whole_text(input);
+  }
   if (auto const found = bifolium::find_scheme(name)) return std::string{found->text()};
-  std::cerr << bifolium::no_scheme_message(name) << "; show_formes --list names them all\n";
+  tell(bifolium::no_scheme_message(name) + "; show_formes --list names them all");
   return std::nullopt;
 }
 

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: MIT
-/// Tables of rows, as the filters read and write them: tab-separated, a header line that names the columns, UTF-8, lines
-/// ended by LF or CRLF, blank lines passed over. Cells are taken as they stand; a tab or line end cannot be in one.
+/// Tables of rows, as the filters read and write them: tab-separated, a header line that names the columns, UTF-8. Cells are
+/// taken as they are; a tab or line end cannot be in one. A line of empty cells is a row. An empty line is passed over, but in a
+/// table of one column it is a row with an empty cell.
 #pragma once
 
+#include "input.hpp"
+#include "shown.hpp"
+
+#include <algorithm>
 #include <cstddef>
-#include <istream>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,29 +18,20 @@ namespace support {
 
 using Cells = std::vector<std::string>;
 
-/// A line's cells.
-inline Cells split(std::string_view line) {
-  Cells cells{""};
-  for (char c : line)
-    if (c == '\t')
-      cells.emplace_back();
-    else
-      cells.back() += c;
-  return cells;
-}
-/// The next line that is not blank, without its end; nothing at the end of the input.
-inline std::optional<std::string> next_line(std::istream& in) {
-  for (std::string line; std::getline(in, line);) {
-    if (!line.empty() && line.back() == '\r') line.pop_back();
-    if (line.find_first_not_of(" \t") != line.npos) return line;
+/// More columns than a table may have.
+inline constexpr std::size_t most_columns = 4096;
+
+/// A line's cells, `most` of them; with the last one is all that follows it.
+inline Cells split(std::string_view line, std::size_t most = most_columns + 1) {
+  Cells cells;
+  while (cells.size() + 1 < most) {
+    auto const tab = line.find('\t');
+    cells.emplace_back(line.substr(0, tab));
+    if (tab == line.npos) return cells;
+    line.remove_prefix(tab + 1);
   }
-  return std::nullopt;
-}
-/// The header line of a table, without the mark of byte order that some programs put before it; nothing at the end of the input.
-inline std::optional<std::string> header_line(std::istream& in) {
-  auto line = next_line(in);
-  if (line && line->starts_with("\xEF\xBB\xBF")) line->erase(0, 3);
-  return line;
+  cells.emplace_back(line);
+  return cells;
 }
 /// A header line as it is told on the command line, for a piece of a table that has none: `height_mm,width_mm,year`. Where
 /// tabs part the names, commas belong to them.
@@ -55,11 +50,14 @@ class Header {
   Cells names_;
 
 public:
-  explicit Header(std::string_view line) {
-    names_ = split(line);
+  /// Throws a Failure where there are too many columns to keep their rows in memory.
+  explicit Header(std::string_view line) : names_{split(line)} {
+    if (names_.size() > most_columns)
+      throw Failure{"the header has more than " + std::to_string(most_columns) + " columns"};
     for (auto& name : names_) name = trimmed(name);
   }
   [[nodiscard]] std::size_t size() const { return names_.size(); }
+  [[nodiscard]] Cells const& names() const { return names_; }
   [[nodiscard]] std::optional<std::size_t> column(std::string_view name) const {
     for (std::size_t i = 0; i < names_.size(); ++i)
       if (names_[i] == name) return i;
@@ -70,7 +68,28 @@ public:
     auto const at = column(name);
     return at && *at < row.size() ? trimmed(row[*at]) : "";
   }
+  /// The cells of a row; all that is over the header's columns is in one more cell.
+  [[nodiscard]] Cells cells(std::string_view line) const { return split(line, size() + 1); }
 };
+
+/// The header line of a table. Throws a Failure where there is none.
+inline std::string header_line(Lines& lines) {
+  while (lines.next()) {
+    if (lines.too_long()) throw Failure{lines.length_told()};
+    if (!lines.text().empty()) return lines.text();
+  }
+  throw Failure{"the input is empty: there is no header line"};
+}
+/// Whether the line is a row, and not an empty line between rows.
+inline bool is_row(Lines const& lines, Header const& header) {
+  return !lines.text().empty() || lines.too_long() || header.size() == 1;
+}
+/// Goes to the next row of a table; false at the end.
+inline bool next_row(Lines& lines, Header const& header) {
+  while (lines.next())
+    if (is_row(lines, header)) return true;
+  return false;
+}
 
 /// The cells of a row on exactly as many columns as the header has: filled up with empty ones, or cut.
 inline std::string fitted(Cells const& cells, std::size_t width) {
@@ -81,10 +100,73 @@ inline std::string fitted(Cells const& cells, std::size_t width) {
   }
   return line;
 }
-/// What is wrong with a row that has more cells than the header; empty when nothing is.
+/// What is wrong with a row that has more cells than the header; empty when it fits.
 inline std::string too_wide(Cells const& cells, std::size_t width) {
   if (cells.size() <= width) return "";
-  return "the row has " + std::to_string(cells.size()) + " cells and the header " + std::to_string(width);
+  auto const more = static_cast<std::size_t>(std::count(cells.back().begin(), cells.back().end(), '\t'));
+  return "the row has " + std::to_string(cells.size() + more) + " cells and the header " + std::to_string(width);
 }
+
+/// How many letters must be changed, put in or taken out to make one word of another.
+inline std::size_t changes_between(std::string_view a, std::string_view b) {
+  std::vector<std::size_t> row(b.size() + 1);
+  for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    auto diagonal = row[0];
+    row[0] = i;
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      auto const changed = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
+      diagonal = row[j];
+      row[j] = std::min({row[j] + 1, row[j - 1] + 1, changed});
+    }
+  }
+  return row[b.size()];
+}
+/// Small letters, and `_` for what else parts words.
+inline std::string plain_name(std::string_view name) {
+  std::string plain;
+  for (char c : name)
+    plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c == ' ' || c == '-' || c == '.' ? '_' : c;
+  return plain;
+}
+/// The name that was perhaps meant: the same but for capitals and blanks; its first words (`overs` for `overs_percent`); or
+/// one letter in four away. A name with letters of another script is compared without them.
+inline std::optional<std::string> name_meant(std::string_view name, Cells const& known) {
+  if (name.size() > 64) return std::nullopt;
+  auto const plain = plain_name(name);
+  std::string letters; // each character of more than one byte counts as one letter that differs
+  for (std::size_t i = 0; i < plain.size(); i += character_at(plain, i).bytes)
+    letters += character_at(plain, i).code < 0x80 ? plain[i] : '?';
+  std::optional<std::string> meant;
+  std::size_t least = letters.size() / 4 + 1;
+  for (auto const& one : known) {
+    if (letters == one) return one;
+    if (letters.size() > 3 && one.starts_with(letters + "_")) return one;
+    auto const changes = changes_between(letters, one);
+    if (changes < least) least = changes, meant = one;
+  }
+  return meant;
+}
+/// Says on standard error what a user may not have meant: a column whose name is close to one that is read, a name that
+/// appears twice, a table without any column that is read.
+inline void tell_columns(Header const& header, Cells const& known) {
+  bool any = false;
+  auto const& names = header.names();
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (std::find(known.begin(), known.end(), names[i]) != known.end()) {
+      any = true;
+      if (header.column(names[i]) != i) tell("the column '" + names[i] + "' appears twice: the first is read");
+    } else if (auto const meant = name_meant(names[i], known); meant && !header.column(*meant)) {
+      tell("the column '" + names[i] + "' is not read; is it '" + *meant + "'?");
+    }
+  }
+  if (any) return;
+  std::string list;
+  for (auto const& name : known) list.append(list.empty() ? "" : ", ").append(name);
+  tell("no column of the table is read; those that can be are: " + list);
+}
+
+/// A cell of words about a row: no tabs or line ends in it, nor what a terminal would obey.
+inline std::string cell_of(std::string_view words) { return shown(words); }
 
 } // namespace support

@@ -6,25 +6,32 @@
 #include "must.hpp"
 #include "support/book.hpp"
 
-#include <algorithm>
-#include <sstream>
+#include <string>
+#include <vector>
 
 using namespace bifolium;
 using fuzz::must;
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
   std::string const text(data, data + size);
-  std::istringstream in{text};
+  support::TextSource source{text};
+  support::Lines in{source};
   std::vector<support::RecordError> errors;
-  auto const book = support::read_book(in, errors);
-  auto const lines = static_cast<unsigned>(std::count(text.begin(), text.end(), '\n')) + 1;
+  support::Book book;
+  try {
+    book = support::read_book(in, errors);
+  } catch (support::Failure const&) { // UTF-16
+    return 0;
+  }
+  std::vector<std::string> lines;
+  support::TextSource again{text};
+  for (support::Lines all{again}; all.next();) lines.push_back(all.text());
+  if (lines.empty()) lines.emplace_back();
   for (auto const& error : errors) {
-    must(error.line >= 1 && error.line <= lines && error.column >= 1 && !error.sentence.empty(), "an error nowhere",
-         text);
-    std::istringstream again{text};
-    std::string line;
-    for (unsigned i = 0; i < error.line; ++i) std::getline(again, line);
-    must(error.column <= column_of(line, line.size()), "a column behind the end of its line", text);
+    must(error.line >= 1 && error.line <= lines.size() && error.column >= 1 && !error.sentence.empty(),
+         "an error nowhere", text);
+    auto const& line = lines[error.line - 1];
+    must(error.column <= column_of(line, line.size()), "a column after the end of its line", text);
   }
   if (!errors.empty()) return 0;
   if (auto const observation = observe(book.seen))

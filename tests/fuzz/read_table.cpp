@@ -8,23 +8,26 @@
 #include "support/tsv.hpp"
 
 #include <cmath>
-#include <sstream>
+#include <string>
 
 using namespace bifolium;
 using fuzz::must;
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
   std::string const text(data, data + size);
-  std::istringstream in{text};
-  auto const first = support::next_line(in);
-  if (!first) return 0;
-  support::Header const header{*first};
-  for (int rows = 0; rows < 20; ++rows) {
-    auto const line = support::next_line(in);
-    if (!line) return 0;
-    auto const cells = support::split(*line);
-    must(support::fitted(cells, cells.size()) == *line, "the cells are not the line", text);
+  support::TextSource source{text};
+  support::Lines lines{source};
+  try { // what names the input as a whole: nothing in it, UTF-16
+    static_cast<void>(lines.next());
+  } catch (support::Failure const&) {
+    return 0;
+  }
+  support::Header const header{lines.text()};
+  for (int rows = 0; rows < 20 && support::next_row(lines, header); ++rows) {
+    auto const cells = header.cells(lines.text());
+    must(support::fitted(cells, cells.size()) == lines.text(), "the cells are not the line", text);
     must(support::split(support::fitted(cells, header.size())).size() == header.size(), "the row does not fit", text);
+    must(support::shown(lines.text()).find('\033') == std::string::npos, "a control character is shown", text);
     auto wrong = support::too_wide(cells, header.size());
     auto const seen = support::read_seen([&](std::string_view name) { return header.cell(cells, name); }, wrong);
     auto const observation = observe(seen);

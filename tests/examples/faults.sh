@@ -1,0 +1,212 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: MIT
+# Every example program where the system fails it: output that cannot be written, input that cannot be read, no thread, little
+# memory. A fault ends with exit code 1 and a sentence on standard error, or does no harm; nothing is lost in silence.
+#   tests/examples/faults.sh BIN DATA [FAULTS]
+# BIN has the programs, DATA this folder; FAULTS is the library that makes reads and threads fail.
+set -uo pipefail
+bin=$1 data=$2 faults=${3:-}
+work=$(mktemp -d)
+trap 'rm -r "$work"' EXIT
+wrong=0 checks=0
+fail() { echo "WRONG: $*"; wrong=$((wrong + 1)); }
+# expect WHAT CODE [WORDS]: the last run had this exit code, and its standard error these words
+expect() {
+  checks=$((checks + 1))
+  [ "$code" -eq "$2" ] || fail "$1: exit code $code, not $2 ($(head -c 200 "$work/err"))"
+  [ $# -lt 3 ] || grep -q -- "$3" "$work/err" || fail "$1: said '$(head -c 200 "$work/err")', not '$3'"
+}
+run() { # run INPUT program arguments, output to $work/out
+  local input=$1
+  shift
+  "$@" <"$input" >"$work/out" 2>"$work/err"
+  code=$?
+}
+
+# A command of each program that writes some output, and what it reads. A new program is one more line here.
+commands() {
+  cat <<EOT
+name_format|$data/leaves.tsv
+read_formulas|$data/formulas.list
+reckon_paper|$data/editions.tsv
+show_formes -|$data/own_scheme.scheme
+show_formes 8_octavo|/dev/null
+show_formes --list|/dev/null
+describe_book -|$data/quarto_of_1492.record
+check_copy 4°:A-B4 A1-4|/dev/null
+fold_a_sheet 8_octavo --out $work|/dev/null
+EOT
+}
+reads_input() { [ "$1" != /dev/null ]; }
+
+while IFS='|' read -r words input; do
+  read -ra command <<<"$words"
+  name=${command[0]}
+  command[0]=$bin/$name
+  run "$input" "${command[@]}"
+  expect "$words" 0
+  [ -s "$work/out" ] || fail "$words: no output"
+  for arguments in "${words#* }" --help; do
+    [ "$arguments" = --help ] && one=("$bin/$name" --help) || one=("${command[@]}")
+    "${one[@]}" <"$input" >/dev/full 2>"$work/err"
+    code=$?
+    expect "$words $arguments to a full disk" 1 "No space left"
+    "${one[@]}" <"$input" >&- 2>"$work/err"
+    code=$?
+    expect "$words $arguments, standard output closed" 1 "cannot write"
+    ( # the reader is gone before the first byte is written, and the signal ignored
+      trap '' PIPE
+      mkfifo "$work/gone"
+      exec 5<>"$work/gone"
+      exec 6>"$work/gone" 5>&-
+      "${one[@]}" <"$input" >&6 2>"$work/err"
+    )
+    code=$?
+    rm "$work/gone"
+    expect "$words $arguments, its reader gone" 1 "Broken pipe"
+  done
+  run "$input" "${command[@]}" 2>&-
+  [ "$code" -eq 0 ] || fail "$words, standard error closed: exit code $code"
+  run /dev/null "$bin/$name" --no-such-option
+  expect "$name --no-such-option" 2 "no option --no-such-option"
+  reads_input "$input" || continue
+  run / "${command[@]}"
+  expect "$words, reading a folder" 1 "Is a directory"
+  "${command[@]}" <&- >"$work/out" 2>"$work/err"
+  code=$?
+  expect "$words, standard input closed" 1 "cannot read standard input"
+  [ "$name" = read_formulas ] || { # no formula is no mistake; no table, no scheme and no record are
+    run /dev/null "${command[@]}"
+    expect "$words, no input" 1
+  }
+  iconv -f UTF-8 -t UTF-16 <"$input" >"$work/wide"
+  run "$work/wide" "${command[@]}"
+  expect "$words, UTF-16" 1 UTF-16
+  iconv -f UTF-8 -t UTF-16LE <"$input" >"$work/wide"
+  run "$work/wide" "${command[@]}"
+  expect "$words, UTF-16 without a mark" 1 UTF-16
+  iconv -f UTF-8 -t UTF-32 <"$input" >"$work/wide"
+  run "$work/wide" "${command[@]}"
+  expect "$words, UTF-32" 1 UTF-32
+  # the same text with other line ends and a mark of byte order
+  run "$input" "${command[@]}"
+  cp "$work/out" "$work/plain"
+  for change in 's/\r*$/\r/' '1s/^/\xEF\xBB\xBF/'; do
+    sed "$change" "$input" >"$work/changed"
+    run "$work/changed" "${command[@]}"
+    cmp -s "$work/out" "$work/plain" || fail "$words, changed by $change: another answer"
+  done
+  tr '\n' '\r' <"$input" >"$work/changed"
+  run "$work/changed" "${command[@]}"
+  cmp -s "$work/out" "$work/plain" || fail "$words, lines ended by CR: another answer"
+done < <(commands)
+
+# What a row says reaches no terminal as a command, and a letter that looks Latin is named.
+printf 'height_mm\tstate\n2\x1b[2J01\tuncut\n' >"$work/rows"
+run "$work/rows" "$bin/name_format"
+cut -f 10 "$work/out" | grep -q $'\x1b' && fail "name_format: a control character in a message"
+grep -q '<U+001B>' "$work/out" || fail "name_format: the control character is not named"
+run /dev/null "$bin/show_formes" $'8_\xd0\xbectavo\x1b[31m'
+expect "show_formes of a scheme with a Cyrillic letter" 2 'U+043E'
+grep -q $'\x1b' "$work/err" && fail "show_formes: a control character in a message"
+
+# Names of columns.
+printf 'Height_mm\tyear\tyear\n201\t1490\t1500\n' >"$work/rows"
+run "$work/rows" "$bin/name_format"
+expect "name_format, a column almost named" 0 "'Height_mm' is not read; is it 'height_mm'?"
+expect "name_format, a column twice" 0 "the column 'year' appears twice"
+printf 'h\xd0\xb5ight_mm\n201\n' >"$work/rows"
+run "$work/rows" "$bin/name_format"
+expect "name_format, a Cyrillic letter in a name" 0 'U+0435'
+expect "name_format, no column known" 0 "no column of the table is read"
+printf 'scheme\tpages\tcopies\tovers\n8_octavo\t16\t100\t3\n' >"$work/rows"
+run "$work/rows" "$bin/reckon_paper"
+expect "reckon_paper, half of a name" 0 "is it 'overs_percent'?"
+
+# Rows of empty cells, and surplus cells.
+printf 'height_mm\twidth_mm\n\t\n \t\n201\t139\n\n1\t2\t3\t4\n' >"$work/rows"
+run "$work/rows" "$bin/name_format"
+[ "$(wc -l <"$work/out")" -eq 5 ] || fail "name_format: $(wc -l <"$work/out") lines for a header and four rows"
+grep -q 'the row has 4 cells and the header 2' "$work/out" || fail "name_format: surplus cells are not told"
+
+# A long line is a row in error, and the others are answered.
+{
+  printf 'height_mm\twidth_mm\n'
+  head -c 3000000 /dev/zero | tr '\0' x
+  printf '\n201\t139\n'
+} >"$work/rows"
+for program in "name_format --longest-line 2000000" "reckon_paper --longest-line 2000000" "read_formulas --longest-line 2000000"; do
+  read -ra command <<<"$program"
+  { [ "${command[0]}" = reckon_paper ] && sed '1s/.*/scheme\tpages\tcopies/' "$work/rows" || cat "$work/rows"; } >"$work/long"
+  run "$work/long" "$bin/${command[0]}" "${command[@]:1}"
+  expect "$program" 0
+  [ "$(wc -l <"$work/out")" -ge 3 ] || fail "$program: rows are missing"
+  grep -q 'has 3000000 bytes' "$work/out" || fail "$program: a long line is not told"
+  run "$work/long" "$bin/${command[0]}" --longest-line no
+  expect "${command[0]} --longest-line no" 2 "takes a number"
+done
+
+# A co-process is answered row by row.
+for filter in "name_format|height_mm|201" "read_formulas||A8" "reckon_paper|scheme	pages	copies|8_octavo	16	100"; do
+  IFS='|' read -r name header row <<<"$filter"
+  coproc "$bin/$name" 2>/dev/null
+  { [ -z "$header" ] || printf '%s\n' "$header"; } >&"${COPROC[1]}"
+  IFS= read -r -t 20 answer <&"${COPROC[0]}" || fail "$name as a co-process: no header line"
+  for i in 1 2; do
+    printf '%s\n' "$row" >&"${COPROC[1]}"
+    IFS= read -r -t 20 answer <&"${COPROC[0]}" || fail "$name as a co-process: no answer to row $i"
+  done
+  eval "exec ${COPROC[1]}>&-"
+  wait "$COPROC_PID" || fail "$name as a co-process: exit code $?"
+done
+
+# Files that cannot be written.
+run /dev/null "$bin/show_formes" 8_octavo --svg "$work/no/such/folder.svg"
+expect "show_formes --svg where there is no folder" 1 "No such file"
+run /dev/null "$bin/show_formes" 8_octavo --svg /dev/full
+expect "show_formes --svg to a full disk" 1 "cannot write"
+run /dev/null "$bin/fold_a_sheet" 8_octavo --out "$work/none"
+expect "fold_a_sheet --out where there is no folder" 1 "No such file"
+run /dev/null "$bin/check_copy" "4°:A4" A1 --gathering A --svg /dev/full
+expect "check_copy --svg to a full disk" 1 "cannot write"
+"$bin/show_formes" 8_octavo --svg "$work/drawn.svg" >&- 2>"$work/err"
+[ ! -e "$work/drawn.svg" ] || ! grep -q '^outer' "$work/drawn.svg" || fail "show_formes: text went into the drawing"
+run /dev/null "$bin/describe_book" "$work/none"
+expect "describe_book of no file" 1 "No such file"
+
+# Little memory: a sentence, or the work is done. (Not under sanitizers, which reserve more than all of it.)
+limited() { (ulimit -v "$1" && shift && exec "$@"); }
+if limited 200000 "$bin/name_format" --help >/dev/null 2>&1; then
+  { # 60 MB of rows, no two alike
+    printf 'height_mm\twidth_mm\ttitle\n'
+    awk 'BEGIN { for (i = 0; i < 20000; ++i) { printf "%d.%d\t%d\t", 100 + i % 300, i, 90 + i % 50; for (j = 0; j < 30; ++j) printf "%0100d", i; print "" } }'
+  } >"$work/rows"
+  limited 120000 "$bin/name_format" --threads 1 <"$work/rows" 2>"$work/err" | wc -l >"$work/out"
+  [ "$(cat "$work/out")" -eq 20001 ] || fail "name_format in little memory: $(cat "$work/out") lines, $(cat "$work/err")"
+  head -c 300000000 /dev/zero | tr '\0' x | limited 120000 "$bin/name_format" --columns height_mm >"$work/out" 2>"$work/err"
+  grep -q 'has 300000000 bytes' "$work/out" || fail "name_format, one long line in little memory: $(head -c 200 "$work/err")"
+  head -c 30000000 /dev/zero | tr '\0' x >"$work/rows"
+  limited 30000 "$bin/read_formulas" --longest-line 100000000 <"$work/rows" >"$work/out" 2>"$work/err"
+  code=$?
+  expect "read_formulas out of memory" 1 "not enough memory"
+else
+  echo "left out: limits on memory (there is no room for a sanitizer below them)"
+fi
+
+# A read that fails in the middle, and no threads.
+if [ -n "$faults" ] && LD_PRELOAD=$faults "$bin/show_formes" --help >/dev/null 2>&1; then
+  { cat "$data/leaves.tsv"; for ((i = 0; i < 20000; ++i)); do echo $'\t201\t139'; done; } >"$work/rows"
+  FAULT=read LD_PRELOAD=$faults run "$work/rows" "$bin/name_format"
+  expect "name_format, a read that fails" 1 "Input/output error"
+  [ "$(wc -l <"$work/out")" -gt 5 ] || fail "name_format: what came before the failing read is not answered"
+  run "$work/rows" "$bin/name_format" --threads 1
+  cp "$work/out" "$work/alone"
+  FAULT=threads LD_PRELOAD=$faults run "$work/rows" "$bin/name_format" --threads 8
+  expect "name_format without threads" 0
+  cmp -s "$work/out" "$work/alone" || fail "name_format without threads: another answer"
+else
+  echo "left out: a read that fails, no threads (no library to make them fail can be loaded)"
+fi
+
+echo "$checks exit codes and sentences looked at, $wrong wrong"
+[ "$wrong" -eq 0 ]
