@@ -285,7 +285,7 @@ TEST_CASE("paper from no sheet to as many as can be counted") {
   CHECK(all_broken({INT64_MIN, std::int64_t{-1}}, [](auto sheets) { return counted(sheets, reams::of_500); }));
   CHECK(is_broken([] { static_cast<void>(counted(1, ReamCount{})); }));
   CHECK(sheets_in({INT64_MAX / 500, 0, 307}, reams::of_500) == INT64_MAX);
-  CHECK(sheets_in({INT64_MAX / 500, 0, 308}, reams::of_500).error().problem == Problem::number_too_large);
+  CHECK(sheets_in({INT64_MAX / 500, 0, 308}, reams::of_500).error().problem == Problem::result_too_large);
   CHECK(reams_to_buy(0, reams::from_mill) == Fraction{});
   CHECK(reams_to_buy(1, reams::from_mill) == Fraction{1, 432});
   CHECK(reams_to_buy(INT64_MAX, reams::of_500) == Fraction{INT64_MAX, 500});
@@ -308,7 +308,7 @@ TEST_CASE("paper from no sheet to as many as can be counted") {
     CHECK(grammes_per_square_metre(1, 1, wrong, 1).error().problem == Problem::not_positive);
     CHECK(grammes_per_square_metre(1, 1, 1, wrong).error().problem == Problem::not_positive);
   }
-  CHECK(grammes_per_square_metre(1, INT64_MAX, INT64_MAX, 1).error().problem == Problem::number_too_large);
+  CHECK(grammes_per_square_metre(1, INT64_MAX, INT64_MAX, 1).error().problem == Problem::result_too_large);
 }
 
 TEST_CASE("lengths: nothing, the largest literal, parts of a length") {
@@ -348,7 +348,7 @@ TEST_CASE("casting off, making up and presswork at both ends") {
   CHECK(presswork(0)->impressions == 0);
   CHECK(presswork_of(1)->perfected == 0); // one side of one sheet
   CHECK(presswork_of(INT64_MAX / 2)->perfected == INT64_MAX / 4);
-  CHECK(presswork_of(INT64_MAX).error().problem == Problem::number_too_large);
+  CHECK(presswork_of(INT64_MAX).error().problem == Problem::result_too_large);
 
   auto const octavo = make_up(fold<schemes::octavo>());
   CHECK(even_working(octavo, 0) == EvenWorking{0, 0});

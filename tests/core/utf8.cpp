@@ -49,5 +49,5 @@ TEST_CASE("short text and errors never hold half a character") {
   CHECK(text == "ab");
   auto const error = error_at(Problem::no_such_piece, 2, 14, "abcdefghijklmnopqrstuv⁸", 25);
   CHECK(std::string{error.found} == "abcdefghijklmnopqrstuv");
-  CHECK(message(error) == "line 2, column 14: no piece is called 'abcdefghijklmnopqrstuv'");
+  CHECK(message(error) == "line 2, column 14: no piece has the name 'abcdefghijklmnopqrstuv'");
 }

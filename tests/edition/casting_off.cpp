@@ -62,23 +62,23 @@ TEST_CASE("what cannot be cast off is an error value, in every figure") {
   CHECK(cast_off({1, 9, 0}).error().problem == Problem::not_positive);
   CHECK(cast_off({-1, 9, 30}).error().problem == Problem::negative_count);
   CHECK(cast_off({.in_copy = 1, .a_line = 9, .lines_a_page = 3, .least_a_line = 10}).error().problem ==
-        Problem::not_positive);
+        Problem::out_of_order);
   CHECK(cast_off({.in_copy = 1, .a_line = 9, .lines_a_page = 3, .most_a_line = 8}).error().problem ==
-        Problem::not_positive);
-  CHECK(cast_off({INT64_MAX, Fraction{1, 2}, 30}).error().problem == Problem::number_too_large);
+        Problem::out_of_order);
+  CHECK(cast_off({INT64_MAX, Fraction{1, 2}, 30}).error().problem == Problem::result_too_large);
   CHECK(cast_off({INT64_MAX, 1, INT64_MAX})->pages == 1);
-  CHECK(thousands_in_sheet(INT64_MAX, 2, 2).error().problem == Problem::number_too_large);
-  CHECK(thousands_in_sheet(2, INT64_MAX, 2).error().problem == Problem::number_too_large);
-  CHECK(thousands_in_sheet(2, 2, INT64_MAX).error().problem == Problem::number_too_large);
-  CHECK(thousands_in_sheet(1, 1, INT64_MAX).error().problem == Problem::number_too_large);
+  CHECK(thousands_in_sheet(INT64_MAX, 2, 2).error().problem == Problem::result_too_large);
+  CHECK(thousands_in_sheet(2, INT64_MAX, 2).error().problem == Problem::result_too_large);
+  CHECK(thousands_in_sheet(2, 2, INT64_MAX).error().problem == Problem::result_too_large);
+  CHECK(thousands_in_sheet(1, 1, INT64_MAX).error().problem == Problem::result_too_large);
   CHECK(thousands_in_sheet(-1, 1, 1).error().problem == Problem::negative_count);
-  CHECK(in_manuscript(INT64_MAX, 2, 1).error().problem == Problem::number_too_large);
-  CHECK(in_manuscript(1, INT64_MAX, 2).error().problem == Problem::number_too_large);
+  CHECK(in_manuscript(INT64_MAX, 2, 1).error().problem == Problem::result_too_large);
+  CHECK(in_manuscript(1, INT64_MAX, 2).error().problem == Problem::result_too_large);
   CHECK(in_manuscript(1, -1, 2).error().problem == Problem::negative_count);
-  CHECK(lines_in_page(INT64_MAX, 1).error().problem == Problem::number_too_large);
+  CHECK(lines_in_page(INT64_MAX, 1).error().problem == Problem::result_too_large);
   CHECK(lines_in_page(1, 0).error().problem == Problem::not_positive);
-  CHECK(ens_in_line(INT64_MAX, 1).error().problem == Problem::number_too_large);
+  CHECK(ens_in_line(INT64_MAX, 1).error().problem == Problem::result_too_large);
   CHECK(ens_in_line(1, -1).error().problem == Problem::not_positive);
-  CHECK(words_in_page(8, INT64_MAX).error().problem == Problem::number_too_large);
+  CHECK(words_in_page(8, INT64_MAX).error().problem == Problem::result_too_large);
   CHECK(words_in_page(8, 0).error().problem == Problem::not_positive);
 }

@@ -104,7 +104,7 @@ TEST_CASE("what cannot be compared is an error value") {
   CHECK(way_of({.pages = -1}).error().problem == Problem::negative_count);
   std::vector<PrintingOption> const dear{
       *way_of({.pages = 1600, .price_of_forme = INT64_MAX / 400, .price_of_token = 7})};
-  CHECK(cost_of(dear[0], INT64_MAX).error().problem == Problem::number_too_large);
+  CHECK(cost_of(dear[0], INT64_MAX).error().problem == Problem::result_too_large);
   // a way may be changed after it was arranged
   auto without_ream = ways[0];
   without_ream.edition.price_of_ream = 1000;

@@ -33,11 +33,11 @@ TEST_CASE("issues that cannot be reckoned are error values") {
   CHECK(reckon(edition, {{.copies = 1, .overplus = -1}}).error().problem == Problem::negative_count);
   auto const many = INT64_MAX / 30;
   CHECK(reckon(edition, {{.copies = many}, {.copies = many}, {.copies = many}, {.copies = many}}).error().problem ==
-        Problem::number_too_large);
+        Problem::result_too_large);
   edition.price_of_forme = -1;
   CHECK(reckon(edition, {{.copies = 1}}).error().problem == Problem::negative_count);
   edition.price_of_forme = INT64_MAX;
-  CHECK(reckon(edition, {{.copies = 1}}).error().problem == Problem::number_too_large);
+  CHECK(reckon(edition, {{.copies = 1}}).error().problem == Problem::result_too_large);
 }
 
 TEST_CASE("type that stands before the first forme can be printed") {
@@ -70,6 +70,6 @@ TEST_CASE("quired folios set by formes need the whole gathering cast off") {
     }
   CHECK(most == 14); // for 1 and 16: every other page of the gathering
   CHECK(*FormeType::ens(2, 55, 60) == 6600);
-  CHECK(FormeType::ens(INT64_MAX, 2, 1).error().problem == Problem::number_too_large);
+  CHECK(FormeType::ens(INT64_MAX, 2, 1).error().problem == Problem::result_too_large);
   CHECK(FormeType::ens(1, -1, 1).error().problem == Problem::negative_count);
 }

@@ -57,76 +57,81 @@ TEST_CASE("comments, blank lines, tabs and carriage returns do not matter") {
 }
 
 TEST_CASE("words, names and places are checked where they stand") {
-  CHECK(trouble("") == "line 1, column 1: found nothing where the line 'scheme NAME FORMAT' should stand first");
-  CHECK(trouble("sheet S rows 1").starts_with("line 1, column 1: found 'sheet' where the line 'scheme"));
+  CHECK(trouble("") ==
+        "line 1, column 1: found the end of the text where the first line is expected: write scheme NAME FORMAT");
+  CHECK(trouble("sheet S rows 1").starts_with("line 1, column 1: found 'sheet' where the first line is"));
   CHECK(trouble("scheme x\n").starts_with("line 1, column 9: the text ends"));
-  CHECK(trouble("scheme x 8\n") == "line 1, column 10: '8' is no format: write it as 8°, 8vo or octavo");
+  CHECK(trouble("scheme x 8\n") == "line 1, column 10: '8' is not the name of a format: write it as 8°, 8vo or octavo");
   CHECK(trouble("scheme x 8° reads upwards").starts_with("line 1, column 19: 'upwards' is not a word"));
-  CHECK(trouble("scheme x 8°\n").starts_with("line 2, column 1: the scheme has no sheet"));
-  CHECK(trouble("scheme x 8°\nfold S right-over-left 1").ends_with("the scheme has no sheet"));
-  CHECK(after_sheet("") == "line 3, column 1: the scheme has no gathering");
-  CHECK(after_sheet("", "rows 0 columns 2 long-side far-near").starts_with("line 2, column 14: '0' should be more"));
+  CHECK(trouble("scheme x 8°\n")
+            .starts_with("line 2, column 1: the scheme has no sheet: write a line that begins with sheet"));
+  CHECK(trouble("scheme x 8°\nfold S right-over-left 1")
+            .ends_with("the scheme has no sheet: write a line that begins with sheet"));
+  CHECK(after_sheet("") == "line 3, column 1: the scheme has no gathering: write a line that begins with gathering");
+  CHECK(after_sheet("", "rows 0 columns 2 long-side far-near").starts_with("line 2, column 14: '0' must be more"));
   CHECK(after_sheet("", "rows 2 columns two long-side far-near")
             .starts_with("line 2, column 24: found 'two' where a whole"));
   CHECK(after_sheet("", "rows 20 columns 20 long-side far-near")
-            .ends_with("more than 128 leaves to the sheets together"));
+            .ends_with("the sheets of a scheme have at most 128 leaves together"));
   CHECK(after_sheet("", "rows 2 columns 2 long-side upright").starts_with("line 2, column 36: 'upright'"));
-  CHECK(after_sheet("gathering A T\n") == "line 3, column 13: no piece is called 'T'");
+  CHECK(after_sheet("gathering A T\n") == "line 3, column 13: no piece has the name 'T'");
   CHECK(after_sheet("gathering page S\n") ==
-        "line 3, column 11: 'page' is a word of the language and cannot be a name");
-  CHECK(after_sheet("cut S row 1 a S\n") == "line 3, column 15: the name 'S' is already given to another piece");
-  CHECK(after_sheet("cut S row 1 a 1b\n").starts_with("line 3, column 15: found '1b' where a name should stand"));
+        "line 3, column 11: 'page' is a word of the folding language: choose another name");
+  CHECK(after_sheet("cut S row 1 a S\n") ==
+        "line 3, column 15: another piece has the name 'S' already: choose another name");
+  CHECK(after_sheet("cut S row 1 a 1b\n").starts_with("line 3, column 15: found '1b' where a name is expected"));
   CHECK(after_sheet("cut S row 1 a sixteen_letters_\n").ends_with("has more than 15 characters"));
-  CHECK(after_sheet("cut S row 2 a b\n").starts_with("line 3, column 11: line 2 does not run inside the piece"));
+  CHECK(after_sheet("cut S row 2 a b\n").starts_with("line 3, column 11: line 2 is not inside the piece"));
   CHECK(after_sheet("cut S row 1 a b\nfold S right-over-left 1\n").starts_with("line 4, column 6: 'S' has been cut"));
   CHECK(after_sheet("fold S right-over-left 1\ncut S row 1 a b\n")
             .starts_with("line 4, column 5: 'S' is folded already"));
   CHECK(after_sheet("fold S right-on-left 1\n").starts_with("line 3, column 8: 'right-on-left' is not a word"));
-  CHECK(after_sheet("fold S right-over-left 1 over\n").starts_with("line 3, column 26: 'over' stands where"));
+  CHECK(after_sheet("fold S right-over-left 1 over\n").starts_with("line 3, column 26: found 'over' where"));
   CHECK(after_sheet("sheet T rows 1 columns 1 long-side far-near\nfold S right-over-left 1\n"
                     "sheet U rows 1 columns 1 long-side far-near\n")
-            .starts_with("line 5, column 1: sheets are described before"));
+            .starts_with("line 5, column 1: describe all sheets before"));
   CHECK(after_sheet("cut S row 1 a b\ngathering A b\n") ==
-        "line 3, column 13: 'a' is left over: every piece must come into a gathering");
-  CHECK(after_sheet("gathering A S S\n").starts_with("line 3, column 15: 'S' stands in a gathering already"));
+        "line 3, column 13: 'a' is in no gathering: put every piece into a gathering");
+  CHECK(after_sheet("gathering A S S\n")
+            .starts_with("line 3, column 15: 'S' is in a gathering already: use each piece once"));
   CHECK(after_sheet("gathering A S:inner\n").starts_with("line 3, column 15: 'S' is folded: ':inner'"));
   CHECK(after_sheet("gathering A S:far\n").starts_with("line 3, column 15: 'far' is not a word"));
-  CHECK(after_sheet("cut S row 1 a b\ngathering A a+b\n").starts_with("line 4, column 13: 'a' is more than one leaf"));
-  CHECK(after_sheet("gathering A S page 0\n").starts_with("line 3, column 20: '0' should be more than nothing"));
+  CHECK(after_sheet("cut S row 1 a b\ngathering A a+b\n").starts_with("line 4, column 13: 'a' has more than one leaf"));
+  CHECK(after_sheet("gathering A S page 0\n").starts_with("line 3, column 20: '0' must be more than zero"));
   CHECK(after_sheet("gathering A S page\n").starts_with("line 3, column 19: the text ends"));
   CHECK(after_sheet("gathering A\n").starts_with("line 3, column 12: the text ends"));
   // columns count characters: the degree sign is one
-  CHECK(trouble("scheme x 4° read").starts_with("line 1, column 13: 'read' stands"));
+  CHECK(trouble("scheme x 4° read").starts_with("line 1, column 13: found 'read' where"));
 }
 
 TEST_CASE("limits are errors") {
   std::string sheets, cuts;
   for (int i = 0; i < 9; ++i) sheets += "sheet S" + std::to_string(i) + " rows 1 columns 1 long-side far-near\n";
-  CHECK(trouble("scheme x 1°\n" + sheets) == "line 10, column 1: more than 8 sheets");
+  CHECK(trouble("scheme x 1°\n" + sheets) == "line 10, column 1: a scheme has at most 8 sheets");
   for (int i = 1; i < 24; ++i)
     cuts += "cut " + (i == 1 ? std::string{"S"} : "b" + std::to_string(i - 1)) + " column " + std::to_string(i) + " a" +
             std::to_string(i) + " b" + std::to_string(i) + "\n";
-  CHECK(
-      trouble("scheme x 1°\nsheet S rows 1 columns 40 long-side left-right\n" + cuts).ends_with("more than 40 pieces"));
+  CHECK(trouble("scheme x 1°\nsheet S rows 1 columns 40 long-side left-right\n" + cuts)
+            .ends_with("a scheme has at most 40 pieces"));
   std::string folds;
   for (int i = 0; i < 65; ++i) folds += "fold S right-over-left 1\n";
-  CHECK(after_sheet(folds) == "line 67, column 25: more than 64 cuts and folds");
+  CHECK(after_sheet(folds) == "line 67, column 25: a scheme has at most 64 cuts and folds");
 }
 
 TEST_CASE("what folds to no gathering is an error with its line") {
   // the crease misses the paper
   CHECK(after_sheet("fold S far-over-near 1\nfold S far-over-near 1\ngathering A S\n") ==
-        "line 4, column 22: line 1 does not run inside the piece as it lies");
+        "line 4, column 22: line 1 is not inside the piece in its present position");
   // not folded up
   CHECK(after_sheet("fold S far-over-near 1\ngathering A S\n") ==
-        "line 4, column 13: 'S' still lies 2 leaves wide: it is not folded up to one");
+        "line 4, column 13: 'S' is still 2 leaves wide: fold it until it is one leaf wide");
   // two leaves joined at the head have no spine
   CHECK(after_sheet("fold S far-over-near 1\ngathering A S\n", "rows 2 columns 1 long-side far-near") ==
-        "line 4, column 13: 'S' has no crease that runs far-near, so it has no spine");
+        "line 4, column 13: 'S' has no spine: one of its creases must run far-near");
   // a quarto with its spine crease made first reads 1 4 / 8 5: leaf 1 hangs on leaf 2
   CHECK(after_sheet("fold S right-over-left 1\nfold S far-over-near 1\ngathering A S\n") ==
-        "line 3, column 24: in 'S' leaf 1 is not joined to its conjugate across the gutter: it folds, but to no "
-        "gathering");
+        "line 3, column 24: in 'S' leaf 1 is not joined to its conjugate across the gutter: this folds, but not "
+        "to a gathering");
 }
 
 TEST_CASE("the order of the folds is part of the layout") {
@@ -152,19 +157,19 @@ TEST_CASE("copies, formes and the axis of turning are checked") {
   // turned about the wrong axis
   CHECK(after_sheet(halves + "fold H2 right-over-left 1 under\ngathering A H\ngathering A H2:near page 1\n",
                     "rows 2 columns 2 long-side far-near turned about far-near") ==
-        "line 2, column 7: turned so, page 2 is backed by a page of another leaf");
+        "line 2, column 7: with this way of turning, page 2 is backed by a page of another leaf");
   // the second half laid head up instead of head down
   CHECK(after_sheet(halves + "fold H2 right-over-left 1\ngathering A H\ngathering A H2 page 1\n", turned)
-            .ends_with("page 1 would stand twice in one forme"));
+            .ends_with("page 1 would be in one forme twice"));
   // the same half-sheet twice in a sheet with two formes
   CHECK(after_sheet(halves + "fold H2 right-over-left 1\ngathering A H\ngathering A H2 page 1\n") ==
-        "line 7, column 1: page 1 would stand twice in one forme");
+        "line 7, column 1: page 1 would be in one forme twice");
   // two gatherings that begin alike but are of different makes
   CHECK(trouble(
             "scheme x 8°\nsheet S rows 2 columns 4 long-side left-right\nsheet T rows 2 columns 2 long-side far-near\n"
             "fold S right-over-left 2\nfold S far-over-near 1\nfold S right-over-left 1\n"
             "fold T far-over-near 1\nfold T right-over-left 1\ngathering A S\ngathering B T page 1\n") ==
-        "line 10, column 1: gathering 'B' begins with page 1 as another does, but has other leaves");
+        "line 10, column 1: gathering 'B' begins with page 1 as another one does, but has other leaves");
 }
 
 TEST_CASE("no text makes the reader do anything but answer") {

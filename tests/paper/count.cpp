@@ -39,7 +39,7 @@ TEST_CASE("reams, quires and loose sheets add up again to the sheet") {
       REQUIRE(count.loose < by->quire);
       REQUIRE(count.quires * by->quire + count.loose < by->ream);
     }
-  CHECK(sheets_in({INT64_MAX / 2, 0, 0}, reams::of_500).error().problem == Problem::number_too_large);
+  CHECK(sheets_in({INT64_MAX / 2, 0, 0}, reams::of_500).error().problem == Problem::result_too_large);
   CHECK_THROWS_AS((void)counted(-1, reams::of_500), BrokenPrecondition);
 }
 
@@ -86,7 +86,7 @@ TEST_CASE("prices by the alphabet of 23 sheets") {
   }
   CHECK(price_of_alphabet(1, 0).error().problem == Problem::not_positive);
   CHECK(price_of_alphabet(-1, 1).error().problem == Problem::negative_count);
-  CHECK(price_of_alphabet(INT64_MAX, 1).error().problem == Problem::number_too_large);
+  CHECK(price_of_alphabet(INT64_MAX, 1).error().problem == Problem::result_too_large);
 }
 
 TEST_CASE("weight of a ream and weight of the paper") {
@@ -103,5 +103,5 @@ TEST_CASE("weight of a ream and weight of the paper") {
   CHECK(of(15, 480, Fraction{33, 2}, Fraction{53, 4}) == doctest::Approx(100.5).epsilon(1e-3));
   CHECK(grammes_per_square_metre(1, 0, 1, 1).error().problem == Problem::not_positive);
   CHECK(grammes_per_square_metre(Fraction{INT64_MAX}, 1, Fraction{1, INT64_MAX}, 1).error().problem ==
-        Problem::number_too_large);
+        Problem::result_too_large);
 }

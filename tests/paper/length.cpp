@@ -220,9 +220,9 @@ TEST_CASE("what is no length is an error that says where") {
     CHECK(message(length.error()).size() > 20);
   }
   CHECK(message(read_length("187").error()) ==
-        "line 1, column 1: '187' has no unit: write mm, cm, in, pouces or lignes behind the number");
+        "line 1, column 1: '187' has no unit: write mm, cm, in, pouces or lignes after the number");
   CHECK(message(read_length("nan mm").error()) ==
-        "line 1, column 1: found 'nan mm' where a length should stand, such as 187 mm, 18.7 cm or 4 3/4 in");
+        "line 1, column 1: found 'nan mm' where a length is expected: write 187 mm, 18.7 cm or 4 3/4 in");
 }
 
 TEST_CASE("decimal lengths agree with strtod") {

@@ -7,6 +7,8 @@
 
 #include <bifolium/collation/reference.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -137,7 +139,7 @@ inline constexpr JointWords joint_words[]{
     while (!words.empty() && (words.front() == ' ' || words.front() == '\t')) words.remove_prefix(1);
     while (!words.empty() && (words.back() == ' ' || words.back() == '\t' || words.back() == '\r'))
       words.remove_suffix(1);
-    detail::Room<Joint> what;
+    std::optional<Joint> what;
     for (auto const& one : detail::joint_words)
       if (words == one.words) what = one.joint;
     if (!what) return wrong;

@@ -5,6 +5,8 @@
 
 #include <bifolium/collation/reference.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -68,13 +70,13 @@ class LeavesReader {
       if (auto const gathering = find_gathering(formula_, mark.signature)) return LeafOfBook{*gathering, 0, 0};
     return error(leaf.error().problem, word, leaf.error().limit);
   }
-  detail::Room<Error> add(std::string_view word, std::int64_t from, std::int64_t to) {
+  std::optional<Error> add(std::string_view word, std::int64_t from, std::int64_t to) {
     if (from < 1 || to > leaf_count(formula_)) return error(Problem::reference_not_in_book, word);
     if (to < from) return error(Problem::run_goes_backwards, word);
     read_.push_back(span_of_numbers(formula_, from, to));
     return {};
   }
-  detail::Room<Error> item(std::string_view word) {
+  std::optional<Error> item(std::string_view word) {
     std::size_t dash = word.size(), behind = word.size();
     for (std::size_t i = 0; i < word.size(); i += decode(word, i).bytes)
       if (i > 0 && is_dash(decode(word, i).value) && dash == word.size()) dash = i, behind = i + decode(word, i).bytes;

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// A broken precondition is a programming error, not data: leaf 9 of a gathering of 8, a sheet with a side of nothing.
-/// One function answers all of them. In a constant expression the call is not allowed, so the compiler stops and shows
-/// the line with its sentence; at run time it throws, and where exceptions are switched off it ends the program.
+/// A broken precondition is a mistake of the program, not of its data: leaf 9 of a gathering of 8, a sheet with a side of
+/// length zero. All of them end in one function, `broken`. In a constant expression the call is not allowed, so the
+/// compiler stops and shows the line with its sentence. When the program runs, `broken` throws.
+///
+/// Units compiled with -fno-exceptions cannot throw, but they may share a program with units that can, and the linker
+/// keeps one copy of each inline function for both. So `broken` is the same in both kinds of unit: it calls the function
+/// that units with exceptions install when the program starts. Where no unit has exceptions it ends the program.
 #pragma once
 
 #include <exception>
@@ -9,23 +13,37 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What `broken` throws. It derives from std::exception alone: std::out_of_range would cost every user <stdexcept>.
+/// The exception that `broken` throws. `what()` is the sentence. It derives from std::exception and not from
+/// std::out_of_range, because every user would pay for <stdexcept>.
 class BrokenPrecondition : public std::exception {
-  char const* sentence_;
+  char sentence_[512]{};
 
 public:
-  /// `sentence`: a string literal, kept by pointer.
-  explicit BrokenPrecondition(char const* sentence) noexcept : sentence_{sentence} {}
+  /// Copies `sentence`, up to 511 bytes.
+  explicit BrokenPrecondition(char const* sentence) noexcept {
+    for (unsigned i = 0; i + 1 < sizeof sentence_ && sentence[i] != '\0'; ++i) sentence_[i] = sentence[i];
+  }
   [[nodiscard]] char const* what() const noexcept override { return sentence_; }
 };
 
-/// Ends the computation because a precondition does not hold. `sentence` says which one, in the words of the trade.
-[[noreturn]] inline void broken([[maybe_unused]] char const* sentence) {
+namespace detail {
+
+using BrokenHandler = void (*)(char const*);
+/// Throws, where any unit of the program can; null where none can.
+inline BrokenHandler broken_handler = nullptr;
+
 #ifdef __cpp_exceptions
-  throw BrokenPrecondition{sentence};
-#else
-  std::terminate();
+[[noreturn]] inline void throw_broken(char const* sentence) { throw BrokenPrecondition{sentence}; }
+/// Made when the program starts, before anything in the units that include this header.
+inline bool const throws_when_broken = (broken_handler = throw_broken, true);
 #endif
+
+} // namespace detail
+
+/// Ends the computation because a precondition does not hold. `sentence` says which one, in the words of the trade.
+[[noreturn]] inline void broken(char const* sentence) {
+  if (detail::broken_handler != nullptr) detail::broken_handler(sentence);
+  std::terminate();
 }
 
 } // namespace v0

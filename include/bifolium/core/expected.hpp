@@ -1,140 +1,102 @@
 // SPDX-License-Identifier: MIT
-/// Text and measurements come from outside, so what is wrong with them is data and comes back as a value. `Expected<T>`
-/// holds a T or an `Error`. It is this type in C++20 and C++23 alike: an alias that became std::expected in one of them
-/// would give one program two layouts under one name. The interface is the standard's.
+/// Text and measurements come from outside, so an error in them is data and comes back as a value. `Expected<T>` holds a T
+/// or an `Error`. Its interface is that of std::expected of C++23, and so are the names of its operations, which chain
+/// steps that may fail: `read_format(text).transform(&Format::symbol).value_or("?")`. It is a type of its own in every
+/// standard: an alias that became std::expected in C++23 would give one program two layouts under one name.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
-#include <bifolium/core/problem.hpp>
+#include <bifolium/core/error.hpp>
 
-#include <cstddef>
-#include <cstdint>
-#include <new>
+#include <optional>
 #include <type_traits>
 
 namespace bifolium {
 inline namespace v0 {
 
-/// What was wrong, and where: line and column count from 1, the column in code points.
-/// `found` is the beginning of the offending text (whole UTF-8 characters, ended by a zero); `limit` is the number that
-/// would have been right or the bound that was passed, where the problem has one. `message(error)` makes the sentence.
-struct Error {
-  Problem problem{};                ///< what was wrong
-  std::uint32_t line{1}, column{1}; ///< where, both from 1; the column counts code points
-  std::int64_t limit{};             ///< the number or bound that would have been right, where the problem has one
-  char found[24]{};                 ///< the beginning of the offending text, ended by a zero
-
-  friend constexpr bool operator==(Error const&, Error const&) = default;
-};
-
-/// An `Error` that quotes `size` bytes of text, cut to what fits at a whole character.
-constexpr Error error_at(Problem problem, std::uint32_t line, std::uint32_t column, char const* found = "",
-                         std::size_t size = 0, std::int64_t limit = 0) {
-  Error error{problem, line, column, limit, {}};
-  auto most = sizeof error.found - 1;
-  auto keep = size <= most ? size : most;
-  if (keep < size)
-    while (keep > 0 && (static_cast<unsigned char>(found[keep]) & 0xC0U) == 0x80U) --keep;
-  for (std::size_t i = 0; i < keep; ++i) error.found[i] = found[i];
-  return error;
-}
+template <class T> class Expected;
+template <> class Expected<void>;
 
 namespace detail {
 
-/// Can be made from nothing without fail, as an empty vector can.
-template <class T>
-concept StartsEmpty = requires {
-  {
-    T {}
-  }
-  noexcept;
-};
+/// Ends the computation because there is no value; the sentence says why.
+[[noreturn]] inline void broken_value(Error const& error) {
+  ErrorWords words;
+  words.add("there is no value: ");
+  words.add_place(error.problem, error.line, error.column, error.found_text());
+  words.add_sentence(error.problem, error.limit, error.found_text(), error.is_in_text()).add(std::string_view{"\0", 1});
+  broken(words.view().data());
+}
 
-/// Room for a T that may be there. std::optional costs a compiler some four milliseconds a type; for a T that is copied as
-/// bytes a union does the same for a quarter, and a T that starts empty may just stay so.
-template <class T, bool Bytes = std::is_trivially_copyable_v<T>, bool Empty = StartsEmpty<T>> struct Room {
-  union {
-    char nothing;
-    T value;
-  };
-  bool there;
+constexpr void must_have_value(bool has_value, Error const& error) {
+  if (has_value) return;
+  if (std::is_constant_evaluated()) broken("there is no value: look at error() first");
+  broken_value(error);
+}
+constexpr Error const& must_have_error(bool has_value, Error const& error) {
+  if (has_value) broken("there is no error: the value is there");
+  return error;
+}
+constexpr void must_name_problem(Error const& error) {
+  if (error.problem == Problem::none) broken("an error must name its problem");
+}
 
-  constexpr Room() : nothing{}, there{false} {}
-  constexpr Room(T const& held) : value(held), there{true} {}
-  constexpr explicit operator bool() const { return there; }
-  constexpr T const& operator*() const { return value; }
-  constexpr T& operator*() { return value; }
-  constexpr T const* operator->() const { return &value; }
-};
+/// Calls a function, or names a member: what std::invoke does, without <functional>.
+template <class F, class V> constexpr decltype(auto) call_with(F&& f, V&& value) {
+  if constexpr (std::is_member_function_pointer_v<std::remove_cvref_t<F>>)
+    return (static_cast<V&&>(value).*f)();
+  else if constexpr (std::is_member_object_pointer_v<std::remove_cvref_t<F>>)
+    return (static_cast<V&&>(value).*f);
+  else
+    return static_cast<F&&>(f)(static_cast<V&&>(value));
+}
 
-template <class T> struct Room<T, false, true> {
-  T value{};
-  bool there{false};
-
-  constexpr Room() = default;
-  constexpr Room(T&& held) : value(static_cast<T&&>(held)), there{true} {}
-  constexpr explicit operator bool() const { return there; }
-  constexpr T const& operator*() const { return value; }
-  constexpr T& operator*() { return value; }
-};
-
-template <class T> struct Room<T, false, false> {
-  union {
-    char nothing;
-    T value;
-  };
-  bool there{false};
-
-  Room() noexcept : nothing{} {}
-  Room(T&& held) : value(static_cast<T&&>(held)), there{true} {}
-  Room(Room&& other) : nothing{}, there{other.there} {
-    if (there) ::new (static_cast<void*>(&value)) T(static_cast<T&&>(other.value));
-  }
-  Room(Room const& other) requires std::is_copy_constructible_v<T> : nothing{}, there{other.there} {
-    if (there) ::new (static_cast<void*>(&value)) T(other.value);
-  }
-  Room& operator=(Room other) {
-    clear();
-    if (other.there) ::new (static_cast<void*>(&value)) T(static_cast<T&&>(other.value));
-    there = other.there;
-    return *this;
-  }
-  ~Room() { clear(); }
-  explicit operator bool() const { return there; }
-  T const& operator*() const { return value; }
-  T& operator*() { return value; }
-
-private:
-  void clear() {
-    if (there) value.~T();
-    there = false;
-  }
-};
+template <class T> inline constexpr bool is_expected = false;
+template <class T> inline constexpr bool is_expected<Expected<T>> = true;
 
 } // namespace detail
 
-/// A T, or what was wrong. Reading the value of an error (or the error of a value) is a broken precondition.
+/// A T, or the error that explains why there is none. To take the value of an error, or the error of a value, breaks a
+/// precondition: `BrokenPrecondition` is thrown, and its `what()` has the sentence of the error.
 template <class T> class [[nodiscard]] Expected {
-  detail::Room<T> value_;
+  std::optional<T> value_;
   Error error_{};
 
-  constexpr void must_hold() const {
-    if (!value_) broken("there is no value: look at error() first");
+  constexpr void must_hold() const { detail::must_have_value(value_.has_value(), error_); }
+
+  template <class Self, class F> static constexpr auto chain(Self&& self, F&& f) {
+    using Next =
+        std::remove_cvref_t<decltype(detail::call_with(static_cast<F&&>(f), *static_cast<Self&&>(self).value_))>;
+    static_assert(detail::is_expected<Next>, "and_then needs a function that gives an Expected: use transform");
+    if (self.value_) return detail::call_with(static_cast<F&&>(f), *static_cast<Self&&>(self).value_);
+    return Next{self.error_};
+  }
+  template <class Self, class F> static constexpr auto map(Self&& self, F&& f) {
+    using Next = std::remove_cv_t<decltype(detail::call_with(static_cast<F&&>(f), *static_cast<Self&&>(self).value_))>;
+    if constexpr (std::is_void_v<Next>) {
+      if (!self.value_) return Expected<Next>{self.error_};
+      detail::call_with(static_cast<F&&>(f), *static_cast<Self&&>(self).value_);
+      return Expected<Next>{};
+    } else {
+      using Value = std::remove_reference_t<Next>;
+      static_assert(!detail::is_expected<Value>, "transform would put an Expected into an Expected: use and_then");
+      if (!self.value_) return Expected<std::remove_cv_t<Value>>{self.error_};
+      return Expected<std::remove_cv_t<Value>>{
+          detail::call_with(static_cast<F&&>(f), *static_cast<Self&&>(self).value_)};
+    }
   }
 
 public:
   using value_type = T;
   using error_type = Error;
 
-  /// The value is there.
-  constexpr Expected(T value) : value_{static_cast<T&&>(value)} {}
-  /// The value is not there, for a reason. pre: the error names its problem.
-  constexpr Expected(Error error) : error_{error} {
-    if (error.problem == Problem::none) broken("an error must name its problem");
-  }
+  /// Holds `value`.
+  constexpr Expected(T value) : value_{std::in_place, static_cast<T&&>(value)} {}
+  /// Holds no value, and the error that explains why. pre: the error names its problem.
+  constexpr Expected(Error error) : error_{error} { detail::must_name_problem(error); }
 
-  [[nodiscard]] constexpr bool has_value() const noexcept { return static_cast<bool>(value_); }
-  constexpr explicit operator bool() const noexcept { return static_cast<bool>(value_); }
+  [[nodiscard]] constexpr bool has_value() const noexcept { return value_.has_value(); }
+  constexpr explicit operator bool() const noexcept { return value_.has_value(); }
 
   [[nodiscard]] constexpr T const& operator*() const& { return must_hold(), *value_; }
   [[nodiscard]] constexpr T& operator*() & { return must_hold(), *value_; }
@@ -142,18 +104,50 @@ public:
   [[nodiscard]] constexpr T operator*() && { return must_hold(), static_cast<T&&>(*value_); }
   [[nodiscard]] constexpr T const* operator->() const { return must_hold(), &*value_; }
   [[nodiscard]] constexpr T* operator->() { return must_hold(), &*value_; }
-  /// The value. pre: it is there.
+  /// The value. pre: there is one.
   [[nodiscard]] constexpr T const& value() const& { return **this; }
-  /// The value, moved out. pre: it is there.
+  /// The value, moved out. pre: there is one.
   [[nodiscard]] constexpr T value() && { return *static_cast<Expected&&>(*this); }
   /// The value, or `otherwise` where there is none.
   template <class U> [[nodiscard]] constexpr T value_or(U&& otherwise) const& {
     return value_ ? *value_ : static_cast<T>(static_cast<U&&>(otherwise));
   }
-  /// What was wrong. pre: there is no value.
-  [[nodiscard]] constexpr Error const& error() const {
-    if (value_) broken("there is no error: the value is there");
-    return error_;
+  /// The value, moved out, or `otherwise` where there is none.
+  template <class U> [[nodiscard]] constexpr T value_or(U&& otherwise) && {
+    return value_ ? static_cast<T&&>(*value_) : static_cast<T>(static_cast<U&&>(otherwise));
+  }
+  /// The error. pre: there is no value.
+  [[nodiscard]] constexpr Error const& error() const& { return detail::must_have_error(value_.has_value(), error_); }
+  /// The error, by value, because the object ends with the expression. pre: there is no value.
+  [[nodiscard]] constexpr Error error() && { return detail::must_have_error(value_.has_value(), error_); }
+
+  /// The next step, which may fail as well: `f(value)`, which gives an Expected; or the error where there is no value.
+  template <class F> constexpr auto and_then(F&& f) const& { return chain(*this, static_cast<F&&>(f)); }
+  /// The next step, which may fail as well and takes the value out of this object: `f(value)`, or the error.
+  template <class F> constexpr auto and_then(F&& f) && {
+    return chain(static_cast<Expected&&>(*this), static_cast<F&&>(f));
+  }
+  /// The next step, which cannot fail: `f(value)` in an Expected; or the error where there is no value.
+  template <class F> constexpr auto transform(F&& f) const& { return map(*this, static_cast<F&&>(f)); }
+  /// The next step, which cannot fail and takes the value out of this object: `f(value)` in an Expected, or the error.
+  template <class F> constexpr auto transform(F&& f) && {
+    return map(static_cast<Expected&&>(*this), static_cast<F&&>(f));
+  }
+  /// The value, or where there is none `f(error)`, which gives another Expected<T>.
+  template <class F> constexpr Expected or_else(F&& f) const& {
+    return value_ ? *this : detail::call_with(static_cast<F&&>(f), error_);
+  }
+  /// The value, moved out, or where there is none `f(error)`, which gives another Expected<T>.
+  template <class F> constexpr Expected or_else(F&& f) && {
+    return value_ ? static_cast<Expected&&>(*this) : detail::call_with(static_cast<F&&>(f), error_);
+  }
+  /// The value, or where there is none the error that `f(error)` gives.
+  template <class F> constexpr Expected transform_error(F&& f) const& {
+    return value_ ? *this : Expected{Error{detail::call_with(static_cast<F&&>(f), error_)}};
+  }
+  /// The value, moved out, or where there is none the error that `f(error)` gives.
+  template <class F> constexpr Expected transform_error(F&& f) && {
+    return value_ ? static_cast<Expected&&>(*this) : Expected{Error{detail::call_with(static_cast<F&&>(f), error_)}};
   }
 
   friend constexpr bool operator==(Expected const& a, Expected const& b) requires
@@ -161,6 +155,57 @@ public:
     one == other;
   }
   { return a.has_value() == b.has_value() && (a.value_ ? *a.value_ == *b.value_ : a.error_ == b.error_); }
+};
+
+/// Success, or the error that explains the failure: what a check gives, which has no value to hand back.
+template <> class [[nodiscard]] Expected<void> {
+  Error error_{};
+
+public:
+  using value_type = void;
+  using error_type = Error;
+
+  /// Success.
+  constexpr Expected() = default;
+  /// Failure. pre: the error names its problem.
+  constexpr Expected(Error error) : error_{error} { detail::must_name_problem(error); }
+
+  [[nodiscard]] constexpr bool has_value() const noexcept { return error_.problem == Problem::none; }
+  constexpr explicit operator bool() const noexcept { return has_value(); }
+  /// Does nothing after success. pre: there is no error.
+  constexpr void operator*() const { value(); }
+  /// Does nothing after success. pre: there is no error.
+  constexpr void value() const { detail::must_have_value(has_value(), error_); }
+  /// The error. pre: there is one.
+  [[nodiscard]] constexpr Error const& error() const& { return detail::must_have_error(has_value(), error_); }
+  /// The error, by value, because the object ends with the expression. pre: there is one.
+  [[nodiscard]] constexpr Error error() && { return detail::must_have_error(has_value(), error_); }
+
+  /// The next step, which may fail as well: `f()`, which gives an Expected; or the error.
+  template <class F> constexpr auto and_then(F&& f) const {
+    using Next = std::remove_cvref_t<decltype(static_cast<F&&>(f)())>;
+    static_assert(detail::is_expected<Next>, "and_then needs a function that gives an Expected: use transform");
+    return has_value() ? static_cast<F&&>(f)() : Next{error_};
+  }
+  /// The next step, which cannot fail: `f()` in an Expected; or the error.
+  template <class F> constexpr auto transform(F&& f) const {
+    using Next = std::remove_cvref_t<decltype(static_cast<F&&>(f)())>;
+    if (!has_value()) return Expected<Next>{error_};
+    if constexpr (std::is_void_v<Next>)
+      return static_cast<F&&>(f)(), Expected<void>{};
+    else
+      return Expected<Next>{static_cast<F&&>(f)()};
+  }
+  /// Success, or after a failure `f(error)`, which gives another Expected<void>.
+  template <class F> constexpr Expected or_else(F&& f) const {
+    return has_value() ? *this : detail::call_with(static_cast<F&&>(f), error_);
+  }
+  /// Success, or after a failure the error that `f(error)` gives.
+  template <class F> constexpr Expected transform_error(F&& f) const {
+    return has_value() ? *this : Expected{Error{detail::call_with(static_cast<F&&>(f), error_)}};
+  }
+
+  friend constexpr bool operator==(Expected const&, Expected const&) = default;
 };
 
 } // namespace v0

@@ -8,6 +8,8 @@
 #include <bifolium/core/put.hpp>
 #include <bifolium/edition/detail/arranger.hpp>
 
+#include <optional>
+#include <utility>
 #include <vector>
 
 namespace bifolium {
@@ -27,22 +29,25 @@ constexpr Plan plan_of(SheetMakeUp const& by, Pages pages, bool runs_on) {
   return plan;
 }
 
-constexpr Room<Error> what_is_wrong(Pages const& pages) {
+constexpr std::optional<Error> what_is_wrong(Pages const& pages) {
   constexpr std::int64_t most = 1'000'000'000'000'000;
   std::int64_t sum = 0;
-  for (auto number : {pages.text, pages.preliminaries, pages.end_matter, pages.cancel_leaves}) {
-    if (number < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
-    if (number > most) return error_at(Problem::number_too_large, 1, 1);
+  for (auto const& [field, number] : {std::pair{"text", pages.text},
+                                      {"preliminaries", pages.preliminaries},
+                                      {"end_matter", pages.end_matter},
+                                      {"cancel_leaves", pages.cancel_leaves}}) {
+    if (number < 0) return error_in_field(Problem::negative_count, field, number);
+    if (number > most) return error_in_field(Problem::number_too_large, field, most);
     sum += number;
   }
-  if (sum == pages.cancel_leaves) return error_at(Problem::nothing_to_print, 1, 1);
+  if (sum == pages.cancel_leaves) return error_in_field(Problem::nothing_to_print, "text");
   return {};
 }
 
 } // namespace detail
 
 /// The plan that takes the least paper and, of those that do and share as `how` allows, the fewest formes; of equals, the
-/// one that shares no sheet. error: negative_count, nothing_to_print, number_too_large (more than 10^15 pages).
+/// one that shares no sheet. error: negative_count, nothing_to_print, result_too_large (more than 10^15 pages).
 /// pre (here and below): `by` is read off a fold, by `make_up`.
 constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
   detail::must_make_leaves(by);
@@ -110,7 +115,7 @@ struct EvenWorking {
 };
 /// For one matter of so many pages. error: negative_count.
 constexpr Expected<EvenWorking> even_working(SheetMakeUp const& by, std::int64_t pages) {
-  if (pages < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+  if (pages < 0) return error_in_field(Problem::negative_count, "pages", pages);
   detail::must_make_leaves(by);
   auto const sheet = std::int64_t{2} * by.leaves_to_sheet;
   auto const over = pages % sheet;

@@ -11,6 +11,9 @@
 #include <bifolium/fold/static_fold.hpp>
 #include <bifolium/paper/count.hpp>
 
+#include <optional>
+#include <utility>
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -80,18 +83,22 @@ public:
   [[nodiscard]] constexpr bool all() const noexcept { return all_; }
 };
 
-constexpr Room<Error> what_is_wrong(Edition const& edition) {
-  for (auto number : {edition.copies, edition.overplus, edition.price_of_ream.value_or(0),
-                      edition.price_of_forme.value_or(0), edition.price_of_token.value_or(0)})
-    if (number < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
-  if (edition.copies == 0) return error_at(Problem::nothing_to_print, 1, 1);
+constexpr std::optional<Error> what_is_wrong(Edition const& edition) {
+  for (auto const& [field, number] : {std::pair{"copies", edition.copies},
+                                      {"overplus", edition.overplus},
+                                      {"price_of_ream", edition.price_of_ream.value_or(0)},
+                                      {"price_of_forme", edition.price_of_forme.value_or(0)},
+                                      {"price_of_token", edition.price_of_token.value_or(0)}})
+    if (number < 0) return error_in_field(Problem::negative_count, field, number);
+  if (edition.copies == 0) return error_in_field(Problem::nothing_to_print, "copies");
   if (edition.overs_percent < Fraction{} || edition.overs_percent > Fraction{100})
-    return error_at(Problem::too_many_overs, 1, 1);
+    return error_in_field(Problem::too_many_overs, "overs_percent");
   if (edition.ream && (edition.ream->ream <= 0 || edition.ream->quire <= 0 || edition.ream->printable() <= 0))
-    return error_at(Problem::not_positive, 1, 1, "0", 1);
+    return error_in_field(Problem::not_positive, "ream");
   if (edition.weight_of_ream && *edition.weight_of_ream <= Fraction{})
-    return error_at(Problem::not_positive, 1, 1, "0", 1);
-  if ((edition.price_of_ream || edition.weight_of_ream) && !edition.ream) return error_at(Problem::ream_needed, 1, 1);
+    return error_in_field(Problem::not_positive, "weight_of_ream");
+  if ((edition.price_of_ream || edition.weight_of_ream) && !edition.ream)
+    return error_in_field(Problem::ream_needed, "ream");
   return {};
 }
 
@@ -130,11 +137,11 @@ constexpr std::optional<std::int64_t> overs_of(std::int64_t copies, Fraction per
 }
 
 /// Reckons an edition whose arrangement is known. error: negative_count, nothing_to_print, too_many_overs, not_positive,
-/// ream_needed, number_too_large.
+/// ream_needed, result_too_large.
 constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
   if (auto const error = detail::what_is_wrong(edition)) return *error;
-  if (plan.leaves_to_sheet <= 0) return error_at(Problem::nothing_to_print, 1, 1);
-  auto const too_large = error_at(Problem::number_too_large, 1, 1);
+  if (plan.leaves_to_sheet <= 0) return error_in_field(Problem::nothing_to_print, "leaves_to_sheet");
+  auto const too_large = error_in_field(Problem::result_too_large, "");
   detail::Fits fits;
   auto const overs = fits(overs_of(edition.copies, edition.overs_percent, edition.overplus));
   auto const given_out = fits(checked_add(edition.copies, overs));

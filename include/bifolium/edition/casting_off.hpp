@@ -13,13 +13,15 @@ inline namespace v0 {
 
 /// Thousands of ens in a sheet, as the tables give it: a fraction of five hundred and more counts as one, less is dropped.
 /// `lines` in the page with head line and direction line, `ens` in the line, `pages` in the sheet.
-/// error: negative_count, number_too_large.
+/// error: negative_count, result_too_large.
 constexpr Expected<std::int64_t> thousands_in_sheet(std::int64_t lines, std::int64_t ens, std::int64_t pages) {
-  if (lines < 0 || ens < 0 || pages < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+  if (lines < 0) return error_in_field(Problem::negative_count, "lines", lines);
+  if (ens < 0) return error_in_field(Problem::negative_count, "ens", ens);
+  if (pages < 0) return error_in_field(Problem::negative_count, "pages", pages);
   auto const page = checked_multiply(lines, ens);
   auto const sheet = page ? checked_multiply(*page, pages) : std::nullopt;
   auto const rounded = sheet ? checked_add(*sheet, 500) : std::nullopt;
-  if (!rounded) return error_at(Problem::number_too_large, 1, 1);
+  if (!rounded) return error_in_field(Problem::result_too_large, "");
   return *rounded / 1000;
 }
 
@@ -63,22 +65,27 @@ struct CastOff {
 };
 
 /// Words (or letters) of a manuscript by its own sample: a line x lines a page x pages (MacKellar 1893).
-/// error: negative_count, number_too_large.
+/// error: negative_count, result_too_large.
 constexpr Expected<std::int64_t> in_manuscript(Fraction a_line, std::int64_t lines_a_page, std::int64_t pages) {
-  if (a_line < Fraction{} || lines_a_page < 0 || pages < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+  if (a_line < Fraction{}) return error_in_field(Problem::negative_count, "a_line");
+  if (lines_a_page < 0) return error_in_field(Problem::negative_count, "lines_a_page", lines_a_page);
+  if (pages < 0) return error_in_field(Problem::negative_count, "pages", pages);
   auto const lines = checked_multiply(lines_a_page, pages);
   auto const all = lines ? checked_multiply(a_line, Fraction{*lines}) : std::nullopt;
-  if (!all) return error_at(Problem::number_too_large, 1, 1);
+  if (!all) return error_in_field(Problem::result_too_large, "");
   return all->ceil();
 }
 
-/// Pages that the copy will make. error: negative_count, not_positive (also a least above the average, or a most below),
-/// number_too_large.
+/// Pages that the copy will make. error: negative_count, not_positive, out_of_order (a least above the average, or a most below it),
+/// result_too_large.
 constexpr Expected<CastOff> cast_off(Sample const& sample) {
-  if (sample.in_copy < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+  if (sample.in_copy < 0) return error_in_field(Problem::negative_count, "in_copy", sample.in_copy);
   auto const least = sample.least_a_line.value_or(sample.a_line), most = sample.most_a_line.value_or(sample.a_line);
-  if (least <= Fraction{} || least > sample.a_line || most < sample.a_line || sample.lines_a_page <= 0)
-    return error_at(Problem::not_positive, 1, 1);
+  if (least <= Fraction{})
+    return error_in_field(Problem::not_positive, sample.least_a_line ? "least_a_line" : "a_line");
+  if (least > sample.a_line) return error_in_field(Problem::out_of_order, "least_a_line");
+  if (most < sample.a_line) return error_in_field(Problem::out_of_order, "most_a_line");
+  if (sample.lines_a_page <= 0) return error_in_field(Problem::not_positive, "lines_a_page", sample.lines_a_page);
   bool fits = true;
   auto const lines_at = [&](Fraction a_line) {
     auto const lines = checked_divide(Fraction{sample.in_copy}, a_line);
@@ -87,27 +94,29 @@ constexpr Expected<CastOff> cast_off(Sample const& sample) {
   };
   auto const pages_of = [&](Fraction lines) { return Fraction{lines.ceil(), sample.lines_a_page}.ceil(); };
   auto const lines = lines_at(sample.a_line), fewest = lines_at(most), many = lines_at(least);
-  if (!fits) return error_at(Problem::number_too_large, 1, 1);
+  if (!fits) return error_in_field(Problem::result_too_large, "");
   return CastOff{lines, pages_of(lines), pages_of(fewest), pages_of(many), sample.unit};
 }
 
 /// Ens in a measure: both in the same unit, points or tenths of a millimetre; an en is half the body.
-/// error: not_positive, number_too_large.
+/// error: not_positive, result_too_large.
 constexpr Expected<Fraction> ens_in_line(Fraction measure, Fraction body) {
-  if (measure <= Fraction{} || body <= Fraction{}) return error_at(Problem::not_positive, 1, 1);
+  if (measure <= Fraction{}) return error_in_field(Problem::not_positive, "measure");
+  if (body <= Fraction{}) return error_in_field(Problem::not_positive, "body");
   auto const twice = checked_multiply(measure, Fraction{2});
   auto const ens = twice ? checked_divide(*twice, body) : std::nullopt;
-  if (!ens) return error_at(Problem::number_too_large, 1, 1);
+  if (!ens) return error_in_field(Problem::result_too_large, "");
   return *ens;
 }
 
 /// Whole lines in a type page, from its height and the measure of twenty lines, both in the same unit: the way early type is
-/// described. error: not_positive, number_too_large.
+/// described. error: not_positive, result_too_large.
 constexpr Expected<std::int64_t> lines_in_page(Fraction page_height, Fraction twenty_lines) {
-  if (page_height <= Fraction{} || twenty_lines <= Fraction{}) return error_at(Problem::not_positive, 1, 1);
+  if (page_height <= Fraction{}) return error_in_field(Problem::not_positive, "page_height");
+  if (twenty_lines <= Fraction{}) return error_in_field(Problem::not_positive, "twenty_lines");
   auto const twenty_times = checked_multiply(page_height, Fraction{20});
   auto const lines = twenty_times ? checked_divide(*twenty_times, twenty_lines) : std::nullopt;
-  if (!lines) return error_at(Problem::number_too_large, 1, 1);
+  if (!lines) return error_in_field(Problem::result_too_large, "");
   return lines->floor();
 }
 
@@ -120,16 +129,16 @@ struct SolidType {
 /// From a printers' handbook of about 1900, pp. 72-73; its larger sizes cannot be read.
 inline constexpr SolidType solid_types[]{{5, 69}, {{11, 2}, 65}, {6, 47}, {7, 38}, {8, 32}};
 
-/// Words on a page of so many square inches, set solid. error: no_such_type, not_positive, number_too_large.
+/// Words on a page of so many square inches, set solid. error: no_such_type, not_positive, result_too_large.
 constexpr Expected<std::int64_t> words_in_page(Fraction points, Fraction square_inches) {
-  if (square_inches <= Fraction{}) return error_at(Problem::not_positive, 1, 1);
+  if (square_inches <= Fraction{}) return error_in_field(Problem::not_positive, "square_inches");
   for (auto const& type : solid_types)
     if (type.points == points) {
       auto const words = checked_multiply(square_inches, Fraction{type.words});
-      if (!words) return error_at(Problem::number_too_large, 1, 1);
+      if (!words) return error_in_field(Problem::result_too_large, "");
       return words->floor();
     }
-  return error_at(Problem::no_such_type, 1, 1);
+  return error_in_field(Problem::no_such_type, "points");
 }
 
 } // namespace v0

@@ -12,6 +12,7 @@
 #include <bifolium/core/list.hpp>
 #include <bifolium/edition/bill.hpp>
 
+#include <optional>
 #include <vector>
 
 namespace bifolium {
@@ -48,7 +49,7 @@ struct Stretch {
 namespace detail {
 
 /// What keeps a way from being reckoned, whatever the copies.
-constexpr Room<Error> what_is_wrong(PrintingOption const& way) {
+constexpr std::optional<Error> what_is_wrong(PrintingOption const& way) {
   auto edition = way.edition;
   edition.copies = 1;
   auto const bill = reckon(edition, way.plan);
@@ -72,7 +73,7 @@ constexpr Expected<Fraction> sound_cost_of(PrintingOption const& way, std::int64
         Fraction{edition.price_of_token.value_or(0), edition.press.token.impressions}, Fraction{impressions}));
     sum = fits(checked_add(fits(checked_add(sum, Fraction{formes})), work));
   }
-  if (!fits.all()) return error_at(Problem::number_too_large, 1, 1);
+  if (!fits.all()) return error_in_field(Problem::result_too_large, "");
   return sum;
 }
 
@@ -80,7 +81,7 @@ constexpr Expected<Fraction> sound_cost_of(PrintingOption const& way, std::int64
 
 /// What a way costs at so many copies, or its sheets, exactly. error: as `reckon`, but no copies cost their formes.
 constexpr Expected<Fraction> cost_of(PrintingOption const& way, std::int64_t copies, CompareBy by = CompareBy::cost) {
-  if (copies < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+  if (copies < 0) return error_in_field(Problem::negative_count, "copies", copies);
   if (auto const error = detail::what_is_wrong(way)) return *error;
   return detail::sound_cost_of(way, copies, by);
 }
@@ -196,7 +197,7 @@ public:
     walk(middle + 1, to);
   }
   [[nodiscard]] Expected<std::vector<Stretch>> found() {
-    if (!fits_.all()) return error_at(Problem::number_too_large, 1, 1);
+    if (!fits_.all()) return error_in_field(Problem::result_too_large, "");
     return static_cast<std::vector<Stretch>&&>(found_);
   }
 };
@@ -205,16 +206,18 @@ public:
 
 /// The order of the ways for every run from `from` to `to` copies: stretches without a gap between them. A million copies
 /// at most, as two ways that differ by rounding alone have every run reckoned out. Allocates.
-/// error: nothing_to_print (no way, or no copies), negative_count, number_too_large, price_needed; and as `reckon` of a way.
+/// error: nothing_to_print (no way, or no copies), negative_count, result_too_large, price_needed; and as `reckon` of a way.
 inline Expected<std::vector<Stretch>> compare(std::vector<PrintingOption> const& ways, std::int64_t from,
                                               std::int64_t to, CompareBy by = CompareBy::cost) {
-  if (from < 0 || to < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
-  if (ways.empty() || from == 0 || to < from) return error_at(Problem::nothing_to_print, 1, 1);
-  if (to > 1'000'000) return error_at(Problem::number_too_large, 1, 1, "", 0);
+  if (from < 0) return error_in_field(Problem::negative_count, "from", from);
+  if (to < 0) return error_in_field(Problem::negative_count, "to", to);
+  if (ways.empty()) return error_in_field(Problem::nothing_to_print, "ways");
+  if (from == 0 || to < from) return error_in_field(Problem::nothing_to_print, from == 0 ? "from" : "to");
+  if (to > 1'000'000) return error_in_field(Problem::number_too_large, "to", 1'000'000);
   for (auto const& way : ways)
     if (by == CompareBy::cost && !way.edition.price_of_ream && !way.edition.price_of_forme &&
         !way.edition.price_of_token)
-      return error_at(Problem::price_needed, 1, 1);
+      return error_in_field(Problem::price_needed, "ways");
   for (auto const& way : ways)
     if (auto const error = detail::what_is_wrong(way)) return *error;
   detail::Comparer comparer{ways, by};

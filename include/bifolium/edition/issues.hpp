@@ -34,7 +34,7 @@ struct IssuesBill {
 /// Reckons the issues of an edition, whose own copies, overs, ream and price of paper are not looked at.
 /// error: as `reckon`; nothing_to_print without an issue. Allocates.
 inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& issues) {
-  if (issues.empty()) return error_at(Problem::nothing_to_print, 1, 1);
+  if (issues.empty()) return error_in_field(Problem::nothing_to_print, "issues");
   auto const price_of_forme = edition.price_of_forme, price_of_token = edition.price_of_token;
   edition.price_of_forme = {};
   edition.price_of_token = {};
@@ -67,17 +67,17 @@ inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& is
   if (!work) return work.error();
   all.presswork = *work;
   if (price_of_forme) {
-    if (*price_of_forme < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+    if (*price_of_forme < 0) return error_in_field(Problem::negative_count, "price_of_forme", *price_of_forme);
     all.forme_cost = fits(checked_multiply(*price_of_forme, all.formes));
     cost = fits(checked_add(cost, *all.forme_cost));
   }
   if (price_of_token) {
-    if (*price_of_token < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+    if (*price_of_token < 0) return error_in_field(Problem::negative_count, "price_of_token", *price_of_token);
     all.press_cost = fits(checked_multiply(Fraction{*price_of_token}, work->tokens)).ceil();
     cost = fits(checked_add(cost, *all.press_cost));
   }
   if (priced) all.total_cost = cost;
-  if (!fits.all()) return error_at(Problem::number_too_large, 1, 1);
+  if (!fits.all()) return error_in_field(Problem::result_too_large, "");
   return all;
 }
 

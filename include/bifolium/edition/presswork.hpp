@@ -8,6 +8,8 @@
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction.hpp>
 
+#include <utility>
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -72,13 +74,17 @@ struct PressTerms {
   friend constexpr bool operator==(PressTerms const&, PressTerms const&) = default;
 };
 
-/// So many impressions. error: negative_count, not_positive, number_too_large.
+/// So many impressions. error: negative_count, not_positive, result_too_large.
 constexpr Expected<Presswork> presswork_of(std::int64_t impressions, PressTerms const& terms = {}) {
-  if (impressions < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
-  for (auto figure : {terms.token.impressions, terms.rate.impressions, terms.presses, terms.hours_a_day,
-                      terms.tokens_a_day, static_cast<std::int32_t>(terms.crew)})
-    if (figure <= 0) return error_at(Problem::not_positive, 1, 1, "0", 1);
-  auto const too_large = error_at(Problem::number_too_large, 1, 1);
+  if (impressions < 0) return error_in_field(Problem::negative_count, "impressions", impressions);
+  for (auto const& [field, number] : {std::pair{"token", terms.token.impressions},
+                                      {"rate", terms.rate.impressions},
+                                      {"presses", terms.presses},
+                                      {"hours_a_day", terms.hours_a_day},
+                                      {"tokens_a_day", terms.tokens_a_day},
+                                      {"crew", static_cast<std::int32_t>(terms.crew)}})
+    if (number <= 0) return error_in_field(Problem::not_positive, field, number);
+  auto const too_large = error_in_field(Problem::result_too_large, "");
   auto const twice = checked_multiply(impressions, 2); // a half press does half the rate
   if (!twice) return too_large;
   Fraction const token_count{impressions, terms.token.impressions};
@@ -88,10 +94,10 @@ constexpr Expected<Presswork> presswork_of(std::int64_t impressions, PressTerms 
   if (!days_of_pay || !days) return too_large;
   return Presswork{impressions, impressions / 2, token_count, *days_of_pay, hours, *days};
 }
-/// Both sides of so many sheets. error: negative_count, not_positive, number_too_large.
+/// Both sides of so many sheets. error: negative_count, not_positive, result_too_large.
 constexpr Expected<Presswork> presswork(std::int64_t sheets, PressTerms const& terms = {}) {
   auto const impressions = checked_multiply(sheets, 2);
-  if (!impressions && sheets > 0) return error_at(Problem::number_too_large, 1, 1);
+  if (!impressions && sheets > 0) return error_in_field(Problem::result_too_large, "");
   return presswork_of(impressions.value_or(-1), terms);
 }
 

@@ -22,13 +22,15 @@ struct FormeType {
   int cast_off_pages{}; ///< pages to be cast off before it can be set by itself
   friend constexpr bool operator==(FormeType, FormeType) = default;
 
-  /// Ens of type in so many pages of so many lines. error: negative_count, number_too_large.
+  /// Ens of type in so many pages of so many lines. error: negative_count, result_too_large.
   [[nodiscard]] static constexpr Expected<std::int64_t> ens(std::int64_t pages_of_type, std::int64_t lines,
                                                             std::int64_t ens_a_line) {
-    if (pages_of_type < 0 || lines < 0 || ens_a_line < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
+    if (pages_of_type < 0) return error_in_field(Problem::negative_count, "pages_of_type", pages_of_type);
+    if (lines < 0) return error_in_field(Problem::negative_count, "lines", lines);
+    if (ens_a_line < 0) return error_in_field(Problem::negative_count, "ens_a_line", ens_a_line);
     auto const page = checked_multiply(lines, ens_a_line);
     auto const all = page ? checked_multiply(*page, pages_of_type) : std::nullopt;
-    if (!all) return error_at(Problem::number_too_large, 1, 1);
+    if (!all) return error_in_field(Problem::result_too_large, "");
     return *all;
   }
 };

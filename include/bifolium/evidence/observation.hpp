@@ -36,23 +36,23 @@ public:
 /// Checks what was seen. error: impossible_measure, impossible_years, impossible_gathering; of leaves seen,
 /// gathering_size_needed, leaf_outside_gathering, leaf_seen_twice.
 constexpr Expected<Observation> observe(LeafEvidence const& seen) {
-  if (!is_measure(seen.height)) return error_at(Problem::impossible_measure, 1, 1, "height", 6);
-  if (!is_measure(seen.width)) return error_at(Problem::impossible_measure, 1, 1, "width", 5);
-  if (!is_measure(seen.type_height)) return error_at(Problem::impossible_measure, 1, 1, "type height", 11);
+  if (!is_measure(seen.height)) return error_in_field(Problem::impossible_measure, "height");
+  if (!is_measure(seen.width)) return error_in_field(Problem::impossible_measure, "width");
+  if (!is_measure(seen.type_height)) return error_in_field(Problem::impossible_measure, "type_height");
   constexpr int most_year = 9999;
   if (seen.year && (seen.year->from > seen.year->to || seen.year->from < -most_year || seen.year->to > most_year))
-    return error_at(Problem::impossible_years, 1, 1);
+    return error_in_field(Problem::impossible_years, "year");
   if (seen.gathering_leaves && (*seen.gathering_leaves < 1 || *seen.gathering_leaves > most_leaves_in_gathering))
-    return error_at(Problem::impossible_gathering, 1, 1, "", 0, *seen.gathering_leaves);
+    return error_in_field(Problem::impossible_gathering, "gathering_leaves", *seen.gathering_leaves);
   if (seen.alternating_with && (*seen.alternating_with < 1 || *seen.alternating_with > most_leaves_in_gathering))
-    return error_at(Problem::impossible_gathering, 1, 1, "", 0, *seen.alternating_with);
+    return error_in_field(Problem::impossible_gathering, "alternating_with", *seen.alternating_with);
   for (std::size_t i = 0; i < seen.leaves.size() && seen.leaves[i].leaf != 0; ++i) {
     auto const leaf = seen.leaves[i].leaf;
-    if (!seen.gathering_leaves) return error_at(Problem::gathering_size_needed, 1, 1);
+    if (!seen.gathering_leaves) return error_in_field(Problem::gathering_size_needed, "gathering_leaves");
     if (leaf < 1 || leaf > *seen.gathering_leaves)
-      return error_at(Problem::leaf_outside_gathering, 1, 1, "", 0, *seen.gathering_leaves);
+      return error_in_field(Problem::leaf_outside_gathering, "leaves", *seen.gathering_leaves);
     for (std::size_t k = 0; k < i; ++k)
-      if (seen.leaves[k].leaf == leaf) return error_at(Problem::leaf_seen_twice, 1, 1, "", 0, leaf);
+      if (seen.leaves[k].leaf == leaf) return error_in_field(Problem::leaf_seen_twice, "leaves", leaf);
   }
   Observation observation{seen};
   bool const chains = seen.chain_lines != ChainLines::unknown;

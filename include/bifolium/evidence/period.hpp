@@ -93,12 +93,12 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
   using namespace detail::period;
   using enum BoundKind;
   constexpr int first_mark = 1282;
-  if (!is_measure(signs.chain_spacing)) return error_at(Problem::impossible_measure, 1, 1, "chain spacing", 13);
-  if (!is_measure(signs.twenty_lines)) return error_at(Problem::impossible_measure, 1, 1, "type height", 11);
+  if (!is_measure(signs.chain_spacing)) return error_in_field(Problem::impossible_measure, "chain_spacing");
+  if (!is_measure(signs.twenty_lines)) return error_in_field(Problem::impossible_measure, "twenty_lines");
   if (signs.lines_of_page && *signs.lines_of_page < 1)
-    return error_at(Problem::not_positive, 1, 1, "lines of the page", 17);
+    return error_in_field(Problem::not_positive, "lines_of_page", *signs.lines_of_page);
   if (signs.year_in_watermark && *signs.year_in_watermark < first_mark)
-    return error_at(Problem::watermark_too_early, 1, 1, "", 0, *signs.year_in_watermark);
+    return error_in_field(Problem::watermark_too_early, "year_in_watermark", *signs.year_in_watermark);
 
   PeriodBounds bounds;
   if (signs.material == Material::wove) {

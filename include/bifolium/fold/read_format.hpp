@@ -8,6 +8,8 @@
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/fold/format.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -64,7 +66,7 @@ struct FormatScan {
       if (take(word)) return take("."sv), true;
     return false;
   }
-  constexpr Room<Shape> shape() {
+  constexpr std::optional<Shape> shape() {
     if (at >= text.size() || small_letter(text[at]) < 'a') return {};
     for (auto const& words : shape_words)
       if (take(words.word)) return words.shape;

@@ -10,6 +10,8 @@
 #include <bifolium/fold/fold.hpp>
 #include <bifolium/paper/mould.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -69,7 +71,7 @@ struct PointOfGrid {
 };
 
 /// A point of the whole sheet of paper in the grid of what went to press, or none if it is on the part cut away.
-constexpr Room<PointOfGrid> in_grid(SheetLine const& sheet, PointOfSheet point, Lie lie) {
+constexpr std::optional<PointOfGrid> in_grid(SheetLine const& sheet, PointOfSheet point, Lie lie) {
   auto along = lie == Lie::end_for_end || lie == Lie::both_ways ? 1 - point.along : point.along;
   auto across = lie == Lie::side_for_side || lie == Lie::both_ways ? 1 - point.across : point.across;
   if (sheet.part != PaperPart::whole) along *= 2;
@@ -79,7 +81,7 @@ constexpr Room<PointOfGrid> in_grid(SheetLine const& sheet, PointOfSheet point, 
                                              : PointOfGrid{along * sheet.rows, across * sheet.columns};
 }
 
-constexpr std::optional<PointOfLeaf> in_leaf(Cell cell, bool gutter_right, Room<PointOfGrid> point) {
+constexpr std::optional<PointOfLeaf> in_leaf(Cell cell, bool gutter_right, std::optional<PointOfGrid> point) {
   if (!point) return std::nullopt;
   auto const from_far = point->row - cell.row, from_left = point->column - cell.column;
   if (from_far < 0 || from_far > 1 || from_left < 0 || from_left > 1) return std::nullopt;

@@ -91,7 +91,7 @@ constexpr std::vector<Meeting> WalkedStep::meetings() const {
 }
 
 /// Carries a scheme out. One value for each step of the scheme, in order; a scheme without steps gives none. Allocates.
-/// error: line_outside_piece, with the line of the scheme, where a crease does not run inside the piece as it lies.
+/// error: line_outside_piece, with the line of the scheme, where a crease is not inside the piece in its present position.
 constexpr Expected<std::vector<WalkedStep>> walk(Scheme const& scheme) {
   std::vector<WalkedStep> steps;
   Layers paper{scheme};

@@ -121,12 +121,12 @@ constexpr PaperCount counted(std::int64_t sheets, ReamCount const& by) {
   auto const rest = sheets % by.ream;
   return {sheets / by.ream, rest / by.quire, rest % by.quire};
 }
-/// Puts reams, quires and loose sheets together again. error: number_too_large.
+/// Puts reams, quires and loose sheets together again. error: result_too_large.
 constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount const& by) {
   auto const in_reams = checked_multiply(count.reams, by.ream), in_quires = checked_multiply(count.quires, by.quire);
   auto const both = in_reams && in_quires ? checked_add(*in_reams, *in_quires) : std::nullopt;
   auto const all = both ? checked_add(*both, count.loose) : std::nullopt;
-  if (!all) return error_at(Problem::number_too_large, 1, 1);
+  if (!all) return error_in_field(Problem::result_too_large, "");
   return *all;
 }
 
@@ -181,12 +181,12 @@ constexpr AlphabetCount in_alphabets(std::int64_t sheets) {
 }
 /// The price of an alphabet, exactly, where so many sheets cost `price`. The printed tables of Halle first cut the price of a
 /// sheet to tenths (so it is inferred: the decimals cannot be read), and are up to two Pfennig below this.
-/// error: not_positive, negative_count, number_too_large.
+/// error: not_positive, negative_count, result_too_large.
 constexpr Expected<Fraction> price_of_alphabet(std::int64_t price, std::int64_t sheets) {
-  if (price < 0) return error_at(Problem::negative_count, 1, 1, "-", 1);
-  if (sheets <= 0) return error_at(Problem::not_positive, 1, 1, "0", 1);
+  if (price < 0) return error_in_field(Problem::negative_count, "price", price);
+  if (sheets <= 0) return error_in_field(Problem::not_positive, "sheets", sheets);
   auto const all = checked_multiply(price, sheets_in_alphabet);
-  if (!all) return error_at(Problem::number_too_large, 1, 1);
+  if (!all) return error_in_field(Problem::result_too_large, "");
   return Fraction{*all, sheets};
 }
 
@@ -194,17 +194,19 @@ constexpr Expected<Fraction> price_of_alphabet(std::int64_t price, std::int64_t 
 inline constexpr Fraction grammes_in_pound{45'359'237, 100'000};
 
 /// Grammes a square metre of paper whose ream of `sheets` weighs `grammes`; sides in millimetres, all exact.
-/// error: not_positive, number_too_large.
+/// error: not_positive, result_too_large.
 constexpr Expected<Fraction> grammes_per_square_metre(Fraction grammes, std::int64_t sheets, Fraction one_side,
                                                       Fraction other_side) {
-  Fraction const nothing{};
-  if (grammes <= nothing || sheets <= 0 || one_side <= nothing || other_side <= nothing)
-    return error_at(Problem::not_positive, 1, 1);
+  Fraction const zero{};
+  if (grammes <= zero) return error_in_field(Problem::not_positive, "grammes");
+  if (sheets <= 0) return error_in_field(Problem::not_positive, "sheets", sheets);
+  if (one_side <= zero) return error_in_field(Problem::not_positive, "one_side");
+  if (other_side <= zero) return error_in_field(Problem::not_positive, "other_side");
   auto const area = checked_multiply(one_side, other_side);
   auto const all = area ? checked_multiply(*area, Fraction{sheets}) : std::nullopt;
   auto const each = all ? checked_divide(grammes, *all) : std::nullopt;
   auto const result = each ? checked_multiply(*each, Fraction{1'000'000}) : std::nullopt;
-  if (!result) return error_at(Problem::number_too_large, 1, 1);
+  if (!result) return error_in_field(Problem::result_too_large, "");
   return *result;
 }
 

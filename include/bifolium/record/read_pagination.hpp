@@ -8,6 +8,8 @@
 
 #include <bifolium/record/detail/scan_page_faults.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
@@ -48,26 +50,27 @@ class PaginationReader : PageFaultScanner {
     return next.numerals == numerals && (!bracket || run) ? next.value : -1;
   }
   /// [=152], [i.e. 152], [recte 152] behind a run, perhaps with a comma between.
-  Room<Error> correction(PageRun& run, std::int64_t counted) {
+  std::optional<Error> correction(PageRun& run, std::int64_t counted) {
     auto const here = at_;
     blanks();
     if (byte() == ',') ++at_, blanks();
     auto const from = at_;
     bool const opened = take("[");
     blanks();
-    if (!opened || !(take("=") || take("i.e.") || take("i. e.") || take("recte"))) return at_ = here, Room<Error>{};
+    if (!opened || !(take("=") || take("i.e.") || take("i. e.") || take("recte")))
+      return at_ = here, std::optional<Error>{};
     blanks();
     auto const truly = figure();
     blanks();
     if (truly.value < 1 || !take("]")) return error(extent_ ? Problem::not_an_extent : Problem::not_a_pagination, from);
     if (truly.value > most) return error(Problem::number_too_large, from);
-    if (run.numbering == Numbering::none) return run.count = truly.value, Room<Error>{};
+    if (run.numbering == Numbering::none) return run.count = truly.value, std::optional<Error>{};
     run.count = corrected_count(run, counted, truly.value);
     run.true_last = truly.value;
     return {};
   }
 
-  Room<Error> bracketed(int series) {
+  std::optional<Error> bracketed(int series) {
     auto const from = at_;
     auto const problem = extent_ ? Problem::not_an_extent : Problem::not_a_pagination;
     ++at_;
@@ -114,7 +117,7 @@ class PaginationReader : PageFaultScanner {
     read_.runs.push_back(run);
     return {};
   }
-  Room<Error> numbered(int series) {
+  std::optional<Error> numbered(int series) {
     auto const from = at_;
     auto const problem = extent_ ? Problem::not_an_extent : Problem::not_a_pagination;
     auto const first = figure();

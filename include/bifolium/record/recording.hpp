@@ -13,6 +13,7 @@
 #include <bifolium/paper/measure.hpp>
 
 #include <string>
+#include <utility>
 
 namespace bifolium {
 inline namespace v0 {
@@ -67,10 +68,16 @@ constexpr StatedSize stated_size(millimetres height, std::optional<millimetres> 
 /// have to be given, the leaf is recorded instead: height and width in one statement belong to one thing.
 /// error: impossible_measure; tallest_below_lowest.
 constexpr Expected<RecordedSize> recorded_size(Measured const& measured) {
-  for (auto const& one : {std::optional{measured.height}, measured.width, measured.tallest, measured.binding,
-                          measured.binding_width, measured.folded_height, measured.folded_width})
-    if (!is_measure(one)) return error_at(Problem::impossible_measure, 1, 1, "size", 4);
-  if (measured.tallest && *measured.tallest < measured.height) return error_at(Problem::tallest_below_lowest, 1, 1);
+  for (auto const& [field, length] : {std::pair{"height", std::optional{measured.height}},
+                                      {"width", measured.width},
+                                      {"tallest", measured.tallest},
+                                      {"binding", measured.binding},
+                                      {"binding_width", measured.binding_width},
+                                      {"folded_height", measured.folded_height},
+                                      {"folded_width", measured.folded_width}})
+    if (!is_measure(length)) return error_in_field(Problem::impossible_measure, field);
+  if (measured.tallest && *measured.tallest < measured.height)
+    return error_in_field(Problem::tallest_below_lowest, "tallest");
 
   RecordedSize record{.size = detail::stated_size(measured.height, measured.width, measured.single_sheet)};
   if (measured.binding) {

@@ -81,8 +81,8 @@ public:
   }
   /// The nearest gathering of that name among the `runs` so far, of which `last_run` is the last. A name without a raised
   /// figure, π or χ may be of any series.
-  [[nodiscard]] constexpr Room<Target> find(FormulaText const& text, Signature const& name, std::uint32_t runs,
-                                            Run const& last_run) const {
+  [[nodiscard]] constexpr std::optional<Target> find(FormulaText const& text, Signature const& name, std::uint32_t runs,
+                                                     Run const& last_run) const {
     auto const exact = find(text, name, runs, last_run, false);
     return exact || name.series() != 0 || name.duplicate() != Duplicate::none ? exact
                                                                               : find(text, name, runs, last_run, true);
@@ -97,8 +97,8 @@ public:
   }
 
 private:
-  [[nodiscard]] constexpr Room<Target> find(FormulaText const& text, Signature const& name, std::uint32_t runs,
-                                            Run const& last_run, bool any_series) const {
+  [[nodiscard]] constexpr std::optional<Target> find(FormulaText const& text, Signature const& name, std::uint32_t runs,
+                                                     Run const& last_run, bool any_series) const {
     auto const most = runs < most_known ? runs : most_known;
     for (std::uint32_t back = 0; back < most; ++back) {
       auto const& known = known_[(runs - 1 - back) % most_known];

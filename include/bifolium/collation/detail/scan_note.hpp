@@ -4,6 +4,8 @@
 
 #include <bifolium/collation/detail/scan_state.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
@@ -33,7 +35,8 @@ template <class Sink> constexpr bool looks_like_change(ScanState<Sink> const& bo
 
 /// Keeps the words from byte `from` to `to`, without the blanks behind them; nothing where they are no UTF-8.
 template <class Sink>
-constexpr Room<Change> scan_note(ScanState<Sink>& book, std::size_t from, std::size_t to, Change::Joint joint) {
+constexpr std::optional<Change> scan_note(ScanState<Sink>& book, std::size_t from, std::size_t to,
+                                          Change::Joint joint) {
   for (auto k = from; k < to; k += decode(book.view(), k).bytes)
     if (decode(book.view(), k).malformed) {
       static_cast<void>(book.fail(Problem::not_utf8, k, k));

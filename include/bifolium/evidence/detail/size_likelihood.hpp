@@ -12,6 +12,8 @@
 #include <bifolium/evidence/detail/possible_sheets.hpp>
 #include <bifolium/evidence/leaf_shape.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
@@ -106,7 +108,7 @@ struct EarlyLoss {
 
 /// The measures of a leaf as logarithms; of the type page, less what is usual, so that it is a height of the uncut leaf.
 struct LogMeasures {
-  Room<double> height, width, type;
+  std::optional<double> height, width, type;
 
   LogMeasures(LeafEvidence const& seen, EvidenceParameters const& parameters)
       : height{logarithm(seen.height)}, width{logarithm(seen.width)}, type{logarithm(seen.type_height)} {
@@ -114,7 +116,7 @@ struct LogMeasures {
   }
 
 private:
-  static Room<double> logarithm(std::optional<millimetres> length) {
+  static std::optional<double> logarithm(std::optional<millimetres> length) {
     if (length) return real::log(length->count());
     return {};
   }

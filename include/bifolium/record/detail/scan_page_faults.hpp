@@ -7,6 +7,8 @@
 #include <bifolium/core/put.hpp>
 #include <bifolium/record/detail/scan_pagination.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
@@ -72,7 +74,7 @@ protected:
     while (misprint_at_.size() > kept) read_.misprints.pop_back(), misprint_at_.pop_back();
   }
   /// misprinting 45 as 54, '207' for 197; 33-34 omitted; repeating 95-96
-  Room<Error> faults() {
+  std::optional<Error> faults() {
     enum class Verb : std::uint8_t { misprinting, omitting, repeating } verb{};
     char const close = byte() == '[' ? ']' : byte() == '(' ? ')' : '\0';
     if (close != '\0') ++at_;

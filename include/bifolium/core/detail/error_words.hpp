@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+/// The words of an error, in a buffer of fixed size: they are needed where no std::string may be, in a constant expression
+/// and while an exception is made.
+#pragma once
+
+#include <bifolium/core/problem.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// The sentence of a problem with `{found}` and `{limit}` filled in. Longer text than the buffer holds is cut; a test
+/// holds that no sentence is.
+class ErrorWords {
+  char text_[512]{};
+  std::size_t size_{};
+
+  /// In the place of `'{found}'` where there is no text to quote: takes back the opening quotation mark.
+  constexpr void add_instead_of_quotation(bool in_text) {
+    if (size_ > 0 && text_[size_ - 1] == '\'') --size_;
+    add(in_text ? "the end of the text" : "the value");
+  }
+
+public:
+  constexpr ErrorWords() = default;
+
+  constexpr ErrorWords& add(std::string_view piece) {
+    for (std::size_t i = 0; i < piece.size() && size_ < sizeof text_; ++i) text_[size_++] = piece[i];
+    return *this;
+  }
+  constexpr ErrorWords& add(std::int64_t number) {
+    char digits[20]{};
+    std::size_t at = sizeof digits;
+    auto rest = number < 0 ? 0 - static_cast<std::uint64_t>(number) : static_cast<std::uint64_t>(number);
+    do digits[--at] = static_cast<char>('0' + rest % 10);
+    while ((rest /= 10) != 0);
+    if (number < 0) add("-");
+    return add({digits + at, sizeof digits - at});
+  }
+  /// `line 2, column 14: `; where there is no text and the sentence does not name the field, the name of the field.
+  constexpr ErrorWords& add_place(Problem problem, std::uint32_t line, std::uint32_t column, std::string_view found) {
+    if (line != 0)
+      add("line ").add(std::int64_t{line}).add(", column ").add(std::int64_t{column}).add(": ");
+    else if (!found.empty() && sentence(problem).find("{found}") == std::string_view::npos)
+      add("'").add(found).add("': ");
+    return *this;
+  }
+  constexpr ErrorWords& add_sentence(Problem problem, std::int64_t limit, std::string_view found, bool in_text) {
+    for (auto rest = sentence(problem); !rest.empty();) {
+      auto const open = rest.find('{');
+      add(rest.substr(0, open));
+      if (open == std::string_view::npos) break;
+      auto const close = rest.find('}', open);
+      auto const name = rest.substr(open + 1, close - open - 1);
+      rest.remove_prefix(close + 1);
+      if (name == "limit") {
+        add(limit);
+      } else if (!found.empty()) {
+        add(found);
+      } else {
+        add_instead_of_quotation(in_text);
+        if (rest.starts_with('\'')) rest.remove_prefix(1);
+      }
+    }
+    return *this;
+  }
+
+  [[nodiscard]] constexpr std::string_view view() const noexcept { return {text_, size_}; }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,296 @@
+// SPDX-License-Identifier: MIT
+/// The table of problems: one row for each, with its number, its identifier and its sentence. Everything else that names
+/// problems is made from these rows: the enumerators of `Problem`, `identifier`, `sentence` and the page of errors.
+///
+/// In a sentence `{found}` is the text that was found, or the name of the field where there is no text; `{limit}` is the
+/// number or bound that belongs to the problem. A sentence says what was found, what is expected and how to write it.
+/// A comment above a row belongs to its enumerator. A number keeps its meaning for ever: never give it to another problem.
+///
+/// This file has no `#pragma once`: it is included once for each use, after BIFOLIUM_PROBLEM was defined to make
+/// something of a row. It undefines BIFOLIUM_PROBLEM at its end.
+#ifndef BIFOLIUM_PROBLEM
+#define BIFOLIUM_PROBLEM(number, identifier, sentence)
+#endif
+
+// clang-format off
+/// There is no problem. An error never has this value.
+BIFOLIUM_PROBLEM(0, none, "there is no problem")
+
+// 1-99: numbers, lengths, text in general
+/// A whole number is expected.
+BIFOLIUM_PROBLEM(1, not_a_number, "found '{found}' where a whole number is expected")
+/// The number does not fit in the type that holds it.
+BIFOLIUM_PROBLEM(2, number_too_large, "'{found}' is too large to calculate with")
+/// The text continues after the value that was to be read.
+BIFOLIUM_PROBLEM(3, trailing_text, "found '{found}' where the text should end")
+/// The text ends too early.
+BIFOLIUM_PROBLEM(4, unexpected_end, "the text ends where more is expected")
+/// A byte that does not begin a UTF-8 character.
+BIFOLIUM_PROBLEM(5, not_utf8, "this byte does not belong to a UTF-8 character: the text must be UTF-8")
+/// A measurement or count that must be more than zero.
+BIFOLIUM_PROBLEM(6, not_positive, "'{found}' must be more than zero")
+/// A length in a unit that the library does not know.
+BIFOLIUM_PROBLEM(7, unknown_unit, "'{found}' is not a known unit of length: write mm, cm, in, pouces or lignes")
+/// The text does not name a format.
+BIFOLIUM_PROBLEM(8, unknown_format, "'{found}' is not the name of a format: write it as 8°, 8vo or octavo")
+/// A number with its unit is expected.
+BIFOLIUM_PROBLEM(9, not_a_length, "found '{found}' where a length is expected: write 187 mm, 18.7 cm or 4 3/4 in")
+/// A number without a unit.
+BIFOLIUM_PROBLEM(10, unit_missing, "'{found}' has no unit: write mm, cm, in, pouces or lignes after the number")
+/// A computed result does not fit in 64 bits.
+BIFOLIUM_PROBLEM(11, result_too_large, "the result is too large: it does not fit in 64 bits")
+/// A whole number, a decimal or a fraction is expected.
+BIFOLIUM_PROBLEM(12, not_a_fraction, "found '{found}' where a number is expected: write 3, 3.2, 16/5 or 3 1/5")
+
+/// A least or most value that is on the wrong side of the stated one.
+BIFOLIUM_PROBLEM(13, out_of_order, "a least value must not be above the stated one, nor a most value below it")
+
+// 100-199: the language of folding
+/// A word that the language of folding does not have at this position.
+BIFOLIUM_PROBLEM(100, unknown_word, "'{found}' is not a word of the folding language at this position")
+/// A name is expected.
+BIFOLIUM_PROBLEM(101, name_expected, "found '{found}' where a name is expected: a letter, then letters, digits or _")
+/// A word of the language used as a name.
+BIFOLIUM_PROBLEM(102, name_is_reserved, "'{found}' is a word of the folding language: choose another name")
+/// A name longer than the library can store.
+BIFOLIUM_PROBLEM(103, name_too_long, "the name '{found}' has more than {limit} characters")
+/// The name belongs to another piece already.
+BIFOLIUM_PROBLEM(104, name_taken, "another piece has the name '{found}' already: choose another name")
+/// A step names a piece that does not exist.
+BIFOLIUM_PROBLEM(105, no_such_piece, "no piece has the name '{found}'")
+/// A step names a piece that was cut into others.
+BIFOLIUM_PROBLEM(106, piece_is_cut_up, "'{found}' has been cut: name one of the pieces it was cut into")
+/// A cut of a piece that is folded already.
+BIFOLIUM_PROBLEM(107, piece_is_folded, "'{found}' is folded already: cut a piece before it is folded")
+/// One piece in two gatherings.
+BIFOLIUM_PROBLEM(108, piece_used_twice, "'{found}' is in a gathering already: use each piece once")
+/// A piece in no gathering.
+BIFOLIUM_PROBLEM(109, piece_left_over, "'{found}' is in no gathering: put every piece into a gathering")
+/// A cut or fold along a line that is outside the piece.
+BIFOLIUM_PROBLEM(110, line_outside_piece, "line {found} is not inside the piece in its present position")
+/// More sheets than a scheme can have.
+BIFOLIUM_PROBLEM(111, too_many_sheets, "a scheme has at most {limit} sheets")
+/// More pieces than a scheme can have.
+BIFOLIUM_PROBLEM(112, too_many_pieces, "a scheme has at most {limit} pieces")
+/// More cuts and folds than a scheme can have.
+BIFOLIUM_PROBLEM(113, too_many_steps, "a scheme has at most {limit} cuts and folds")
+/// More leaves than the sheets of a scheme can have.
+BIFOLIUM_PROBLEM(114, too_many_cells, "the sheets of a scheme have at most {limit} leaves together")
+/// More gatherings than a scheme can have.
+BIFOLIUM_PROBLEM(115, too_many_gatherings, "a scheme has at most {limit} gatherings")
+/// The first line does not name the scheme.
+BIFOLIUM_PROBLEM(116, scheme_line_first, "found '{found}' where the first line is expected: write scheme NAME FORMAT")
+/// A sheet described after the first cut, fold or gathering.
+BIFOLIUM_PROBLEM(117, sheets_come_first, "describe all sheets before the first cut, fold or gathering")
+/// A scheme without a sheet.
+BIFOLIUM_PROBLEM(118, no_sheet, "the scheme has no sheet: write a line that begins with sheet")
+/// A scheme without a gathering.
+BIFOLIUM_PROBLEM(119, no_gathering, "the scheme has no gathering: write a line that begins with gathering")
+/// A pair x+y of pieces that are more than single leaves.
+BIFOLIUM_PROBLEM(120, pair_needs_single_leaves, "'{found}' has more than one leaf: x+y joins two single leaves")
+/// The suffix ':inner' at a piece that is folded.
+BIFOLIUM_PROBLEM(121, inner_needs_single_leaf, "'{found}' is folded: ':inner' is for a single leaf")
+// pieces that fold, but to something that cannot be a book
+/// A piece that is wider than one leaf after the last fold.
+BIFOLIUM_PROBLEM(130, not_folded_up, "'{found}' is still {limit} leaves wide: fold it until it is one leaf wide")
+/// No crease runs far-near, so the gathering has no spine.
+BIFOLIUM_PROBLEM(131, no_spine, "'{found}' has no spine: one of its creases must run far-near")
+/// The folded piece cannot be sewn as a gathering.
+BIFOLIUM_PROBLEM(132, leaves_not_conjugate, "in '{found}' leaf {limit} is not joined to its conjugate across the gutter: this folds, but not to a gathering")
+/// A forme would have one page twice.
+BIFOLIUM_PROBLEM(133, page_twice_in_forme, "page {limit} would be in one forme twice")
+/// Two gatherings with the same first page that are not copies of each other.
+BIFOLIUM_PROBLEM(134, copies_differ, "gathering '{found}' begins with page {limit} as another one does, but has other leaves")
+/// The way of turning puts pages of two leaves back to back.
+BIFOLIUM_PROBLEM(135, backed_by_other_leaf, "with this way of turning, page {limit} is backed by a page of another leaf")
+/// The way of turning puts the head of a page against the tail of the other.
+BIFOLIUM_PROBLEM(136, backed_head_to_tail, "with this way of turning, page {limit} is backed head to tail")
+
+// 200-229: signatures and the collation formula: what cannot be read
+/// A signature is expected.
+BIFOLIUM_PROBLEM(200, no_signature, "found '{found}' where a signature is expected: write A, 2B, *, π or [par.]")
+/// A character that is neither a signature nor a note.
+BIFOLIUM_PROBLEM(201, unknown_mark, "'{found}' is not a signature: write the name of a symbol in square brackets")
+/// A name, symbol or quoted mark longer than the library can store.
+BIFOLIUM_PROBLEM(202, mark_too_long, "'{found}' is too long for a signature: write at most {limit} bytes")
+/// A gathering without a leaf count, in a dialect that supplies none.
+BIFOLIUM_PROBLEM(203, no_leaf_count, "'{found}' has no leaf count: write A⁸, or say in the dialect which count to supply")
+/// A leaf count that is not raised, in a dialect that requires it.
+BIFOLIUM_PROBLEM(204, flat_count, "the count '{found}' is not raised: this dialect requires A⁸ or A^8")
+/// A gathering without leaves.
+BIFOLIUM_PROBLEM(205, zero_leaf_count, "'{found}' is a gathering of zero leaves: write a count from 1")
+/// The ends of a run belong to different series.
+BIFOLIUM_PROBLEM(206, run_crosses_series, "the run to '{found}' crosses from one series to another: write one run for each series")
+/// The last signature of a run comes before the first.
+BIFOLIUM_PROBLEM(207, run_goes_backwards, "the run to '{found}' ends before it begins: write the first signature first")
+/// The numbers of the gatherings and their counts cannot be separated.
+BIFOLIUM_PROBLEM(208, flat_numbers, "in '{found}' the number of the gathering and its leaf count cannot be separated: raise the count, or write 12-20(4)")
+/// A closing bracket without an opening one.
+BIFOLIUM_PROBLEM(209, bracket_not_opened, "'{found}' closes a bracket that was not opened")
+/// An opening parenthesis without a closing one.
+BIFOLIUM_PROBLEM(210, parenthesis_not_closed, "the parenthesis '{found}' is not closed: write )")
+/// A change before the first gathering.
+BIFOLIUM_PROBLEM(211, change_without_gathering, "the change '{found}' comes before the first gathering: write it after the gathering it changes")
+/// A change names a gathering that the formula does not have yet.
+BIFOLIUM_PROBLEM(212, no_such_gathering, "'{found}' names a gathering that the formula does not have before this point")
+/// A change names a leaf that the gathering does not have.
+BIFOLIUM_PROBLEM(213, no_such_leaf, "'{found}' names a leaf after the last: the gathering has {limit} leaves")
+/// One leaf deleted or cancelled twice.
+BIFOLIUM_PROBLEM(214, leaf_changed_twice, "leaf '{found}' is deleted or cancelled already")
+/// A change that cannot be read.
+BIFOLIUM_PROBLEM(215, change_not_understood, "'{found}' is not a change: write (-A4), (±A4), (A3+1), (A3+χ1.2) or [=B2]")
+/// A signature multiplied more often than the library can store.
+BIFOLIUM_PROBLEM(216, multiple_too_high, "'{found}' multiplies a signature by more than {limit}")
+/// An alternation of more counts than the library can store.
+BIFOLIUM_PROBLEM(217, cycle_too_long, "'{found}' alternates between more than {limit} leaf counts")
+/// Aa-Az, where the first letter is the alphabet and the second the letter in it.
+BIFOLIUM_PROBLEM(218, second_letter_is_place, "in '{found}' the first letter is the alphabet and the second the letter in it (Aa, Ab ... Az), which is not a doubled letter: number the gatherings, or put each mark in quotation marks")
+
+// 230-299: signatures and the collation formula: what can be read but is doubtful
+/// A gathering of an odd number of leaves.
+BIFOLIUM_PROBLEM(230, odd_gathering, "'{found}' has an odd number of leaves, but leaves are conjugate in pairs: write A⁸(-A8), or write the single leaf separately")
+/// J, U or W as the end of a run in an alphabet without that letter.
+BIFOLIUM_PROBLEM(231, letter_not_in_alphabet, "'{found}' is not in the alphabet of this formula: J was read as I, U as V, W as the letter at its position; declare the letter if the book uses it")
+/// A cycle of counts that does not divide the number of gatherings.
+BIFOLIUM_PROBLEM(232, alternation_over_odd_run, "'{found}' alternates over {limit} gatherings, and the cycle does not divide that number: write the last gathering separately")
+/// A '+' at the end: the book once had more leaves.
+BIFOLIUM_PROBLEM(233, imperfect, "'+' says that the book once had more leaves: the count is a lower bound")
+/// An opening bracket without a closing one.
+BIFOLIUM_PROBLEM(234, bracket_not_closed, "the bracket '{found}' is not closed")
+/// J or another character where a scan lost an opening bracket.
+BIFOLIUM_PROBLEM(235, bracket_misread, "'{found}' was read as an opening bracket: scanned texts have this mistake")
+/// The leaf count that the dialect supplies for a gathering without one.
+BIFOLIUM_PROBLEM(236, count_supplied, "'{found}' has no leaf count: the dialect supplied {limit}")
+/// A blank between a signature and its count.
+BIFOLIUM_PROBLEM(237, count_apart, "the leaf count '{found}' is separated from its signature: write them without a blank")
+/// A run from a signature to itself.
+BIFOLIUM_PROBLEM(238, run_of_one, "the run to '{found}' has one gathering: write its signature alone")
+/// 2A read as the second series of A.
+BIFOLIUM_PROBLEM(239, series_read_flat, "'{found}' was read as a series number before the letter: otherwise the run would end before it begins")
+/// πA, which may be π and then A.
+BIFOLIUM_PROBLEM(240, duplicate_read_flat, "'{found}' was read as a duplicate of a letter: if π or χ is a gathering of its own, write a blank after it")
+/// A signature that was used before, without a mark of a new series.
+BIFOLIUM_PROBLEM(241, series_starts_again, "'{found}' is repeated or out of order, and no mark says that a new series begins")
+/// A comma between leaves that are conjugate.
+BIFOLIUM_PROBLEM(242, joined_leaves_listed_apart, "'{found}' lists conjugate leaves with a comma: write a point between them")
+/// A point between leaves that are not conjugate.
+BIFOLIUM_PROBLEM(243, apart_leaves_listed_joined, "'{found}' lists leaves that are not conjugate with a point: write a comma between them")
+/// Leaves after the last one, which are the next gathering.
+BIFOLIUM_PROBLEM(244, pair_after_last_leaf, "'{found}' comes after the last leaf: it is the next gathering, and its letter can be inferred")
+/// The letter l read as the digit 1.
+BIFOLIUM_PROBLEM(245, letter_read_as_figure, "in '{found}' the letter l was read as the digit 1")
+/// m1-3: leaves 1 to 3 counted as three leaves.
+BIFOLIUM_PROBLEM(246, leaves_read_as_count, "'{found}' was read as leaves of one gathering, {limit} of them")
+/// Words that are not part of the formula.
+BIFOLIUM_PROBLEM(247, text_not_read, "'{found}' was kept as a note and not read as part of the formula")
+/// A stated total that is not the total of the formula.
+BIFOLIUM_PROBLEM(248, total_contradicts, "the total '{found}' is stated, but the formula has {limit} leaves")
+/// An insertion that does not say after which leaf.
+BIFOLIUM_PROBLEM(249, place_not_stated, "'{found}' does not say after which leaf it is inserted: the end of the gathering was assumed")
+/// A change in square brackets.
+BIFOLIUM_PROBLEM(250, change_in_square_brackets, "'{found}' was read as a change: write changes in parentheses")
+/// A = B, where B has another number of leaves.
+BIFOLIUM_PROBLEM(251, second_statement_differs, "'{found}' is given as the same book, but it has {limit} leaves")
+/// A single leaf without the fraction of a sheet.
+BIFOLIUM_PROBLEM(252, part_of_sheet_not_stated, "'{found}' does not say what part of a sheet the leaf is")
+/// par⁴ for [par.]⁴.
+BIFOLIUM_PROBLEM(253, name_without_brackets, "'{found}' was read as the name of a symbol: write such names in square brackets")
+/// π1+A8: one leaf, or a gathering whose count is not raised any more.
+BIFOLIUM_PROBLEM(254, inserted_leaf_or_gathering, "'{found}' was read as one leaf, numbered {limit}: if a whole gathering is inserted, raise its count (π1+A⁸)")
+/// [=B2] where the formula has no B2.
+BIFOLIUM_PROBLEM(255, identity_not_in_formula, "'{found}' is said to be the same leaf, but the formula has no such leaf")
+/// More leaves than are folded together, perhaps two counts without a separator.
+BIFOLIUM_PROBLEM(256, very_thick_gathering, "'{found}' has {limit} leaves in one gathering: if two counts alternate, write A-K8/4")
+/// 1-210 312: numbers and counts separated so that the numbers are consecutive.
+BIFOLIUM_PROBLEM(257, numbers_read_by_sequence, "'{found}' was separated so that the numbers of the gatherings are consecutive: raise the count, or write 12-20(4)")
+
+// 300-399: references, pagination, extents, the check of a copy
+/// A reference to a leaf or page is expected.
+BIFOLIUM_PROBLEM(300, not_a_reference, "'{found}' is not a reference to a leaf or page: write A3r, 2B1v, 36/10, 10b or f. 12v")
+/// A reference to a leaf that the formula does not have.
+BIFOLIUM_PROBLEM(301, reference_not_in_book, "the formula has no leaf '{found}'")
+/// A statement of extent is expected.
+BIFOLIUM_PROBLEM(303, not_an_extent, "'{found}' is not a statement of extent: write [8], 205, [3] p. or [2], 152 leaves")
+/// A statement of pagination or foliation is expected.
+BIFOLIUM_PROBLEM(304, not_a_pagination, "'{found}' is not part of a pagination: write pp. [8] 1-205 [206] or ff. [2] 1-152")
+/// Doubtful: a misprint, omission or repetition of a number that no page has.
+BIFOLIUM_PROBLEM(306, fault_of_no_page, "'{found}' names a number that no page of the statement has")
+/// Doubtful: 205 read as 1-205.
+BIFOLIUM_PROBLEM(307, number_read_as_total, "'{found}' was read as the last number of a sequence that begins with 1")
+/// Doubtful: [2] read as page 2, not as two pages.
+BIFOLIUM_PROBLEM(308, bracket_read_as_number, "'{found}' was read as the number of one page, not as a number of pages without numbers")
+/// A statement of signing is expected.
+BIFOLIUM_PROBLEM(309, not_a_signing, "'{found}' is not part of a statement of signing: write [$4 (-A3, B4) signed]")
+/// Doubtful: an exception that names a leaf the formula does not have.
+BIFOLIUM_PROBLEM(310, signing_of_no_leaf, "'{found}' names a leaf that the formula does not have")
+/// Doubtful: -A5 where only four leaves are signed.
+BIFOLIUM_PROBLEM(311, exception_changes_nothing, "'{found}' is not an exception: the rule says the same already")
+/// Evidence of conjugacy is expected.
+BIFOLIUM_PROBLEM(312, not_evidence, "'{found}' says nothing of conjugacy: write A1.4 conjugate, A1.4 disjunct, B2 stub or A2 sewing")
+/// The text after the formula does not state the signing or the pagination.
+BIFOLIUM_PROBLEM(313, not_stated, "the text after the formula does not state this")
+
+// 320-339: dates and places of printing, as catalogues state them
+/// Doubtful: `MDCCXXV [1752]`.
+BIFOLIUM_PROBLEM(320, date_numerals_differ, "'{found}' in brackets is not the year {limit} printed before it: one of the two is a slip")
+/// Doubtful: years that the statement does not join.
+BIFOLIUM_PROBLEM(321, several_dates, "'{found}' is a second date, and the statement does not say which is the date of printing")
+/// Doubtful: 742 read as 1742.
+BIFOLIUM_PROBLEM(322, year_clipped, "'{found}' was read as {limit}")
+/// Doubtful: c1890.
+BIFOLIUM_PROBLEM(323, circa_or_copyright, "'{found}' was read as 'about'; c may also mean copyright")
+/// No place of printing has this name.
+BIFOLIUM_PROBLEM(325, unknown_place, "no place of printing is known as '{found}'")
+/// Doubtful: a name of several towns.
+BIFOLIUM_PROBLEM(326, ambiguous_place, "'{found}' is the name of {limit} places")
+/// Doubtful: a name that false imprints use.
+BIFOLIUM_PROBLEM(327, fictitious_place, "'{found}' is a name that false imprints use")
+
+// 400-499: observations and inference
+/// A height, width or type height that cannot be a length.
+BIFOLIUM_PROBLEM(400, impossible_measure, "'{found}' must be a length more than zero, and finite")
+/// A range of years that ends before it begins, or a year of more than four digits.
+BIFOLIUM_PROBLEM(401, impossible_years, "a range of years must not end before it begins, and a year has at most four digits")
+/// A number of leaves that a gathering cannot have.
+BIFOLIUM_PROBLEM(402, impossible_gathering, "a gathering has from 1 to 4096 leaves, not {limit}")
+/// Leaves are described, but not how many leaves the gathering has.
+BIFOLIUM_PROBLEM(403, gathering_size_needed, "leaves of a gathering are described: say also how many leaves the gathering has")
+/// A leaf is described that the gathering does not have.
+BIFOLIUM_PROBLEM(404, leaf_outside_gathering, "the leaves of this gathering are numbered from 1 to {limit}")
+/// One leaf is described twice.
+BIFOLIUM_PROBLEM(405, leaf_seen_twice, "leaf {limit} of the gathering is described twice")
+/// A year or a range of years is expected.
+BIFOLIUM_PROBLEM(406, not_years, "found '{found}' where years are expected: write 1487 or 1450-1500")
+/// A number of leaves is expected.
+BIFOLIUM_PROBLEM(407, not_a_gathering_size, "found '{found}' where a number of leaves is expected: write 8, or 8.4 where two numbers alternate")
+/// A leaf and its evidence are expected.
+BIFOLIUM_PROBLEM(408, not_leaves_seen, "found '{found}' where a leaf and its evidence are expected: write 3 gutter or 7 fore-edge horizontal")
+/// More leaves described than the library can store.
+BIFOLIUM_PROBLEM(409, too_many_leaves_seen, "at most 24 leaves of a gathering can be described")
+/// Doubtful: chain lines and wove paper in one book.
+BIFOLIUM_PROBLEM(410, chain_lines_on_wove, "wove paper has no chain lines: the book may be printed on two stocks")
+/// Doubtful: the shape of an agenda.
+BIFOLIUM_PROBLEM(411, very_narrow_leaf, "the leaf is at least three times as high as wide: this is the shape of an agenda")
+/// Doubtful: vellum with the marks of a paper mould.
+BIFOLIUM_PROBLEM(412, marks_in_vellum, "vellum has neither chain lines nor watermarks")
+/// The tallest volume of a set is lower than the lowest.
+BIFOLIUM_PROBLEM(420, tallest_below_lowest, "the tallest volume must not be lower than the lowest")
+/// A year in a watermark before the first watermarks.
+BIFOLIUM_PROBLEM(421, watermark_too_early, "a watermark cannot have the year {limit}: the first watermarks are of 1282")
+
+// 500-599: the edition: casting off, paper, presswork
+/// A number of pages, copies, sheets or a price that is less than zero.
+BIFOLIUM_PROBLEM(500, negative_count, "'{found}' must not be less than zero")
+/// An edition without pages or without copies.
+BIFOLIUM_PROBLEM(501, nothing_to_print, "an edition must have at least one page and one copy")
+/// Overs of more than the edition itself.
+BIFOLIUM_PROBLEM(502, too_many_overs, "overs must be from 0 to 100 per cent")
+/// A price or weight of a ream without a ream.
+BIFOLIUM_PROBLEM(503, ream_needed, "a price or weight of the ream is given: say also how many sheets the ream has")
+/// A comparison of costs without a price.
+BIFOLIUM_PROBLEM(504, price_needed, "a comparison of costs needs a price of the ream, the forme or the token for each option")
+/// A size of type that the table of words to the square inch does not have.
+BIFOLIUM_PROBLEM(505, no_such_type, "the table of words to the square inch has types of 5, 5 1/2, 6, 7 and 8 points only")
+// clang-format on
+
+#undef BIFOLIUM_PROBLEM
