@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/bifolium.hpp>
+#include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/read_length.hpp>
 
 #include "observed.hpp"
@@ -62,9 +63,10 @@ public:
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
     auto const read = bifolium::read_length(field->value);
-    if (read && read->count() > 0) return *read;
+    if (read && bifolium::is_measure(*read)) return *read;
     if (read)
-      wrong(*field, "'" + field->value + "' should be more than nothing");
+      wrong(*field,
+            "'" + field->value + "' measures no leaf or book: more than zero and less than a kilometre is expected");
     else
       wrong(*field, read.error());
     return std::nullopt;

@@ -174,6 +174,27 @@ expect "check_copy --svg to a full disk" 1 "cannot write"
 run /dev/null "$bin/describe_book" "$work/none"
 expect "describe_book of no file" 1 "No such file"
 
+# Nothing a record says ends the program but with a sentence for its line.
+for field in height width 'type height' binding 'chain spacing'; do
+  for length in '1000000 mm' '0 mm' '-1 mm' '99999999999999999999 mm' '1e9 mm' '999999 mm' '0.0001 mm'; do
+    printf 'height: 200 mm\nwidth: 130 mm\n' | grep -v "^$field:" >"$work/record"
+    printf '%s: %s\n' "$field" "$length" >>"$work/record"
+    run "$work/record" "$bin/describe_book" -
+    checks=$((checks + 1))
+    [ "$code" -le 1 ] || fail "describe_book, $field: $length: exit code $code"
+    [ "$code" -eq 0 ] || [ -s "$work/err" ] || fail "describe_book, $field: $length: no sentence"
+    grep -q 'the program has a mistake' "$work/err" && fail "describe_book, $field: $length: $(cat "$work/err")"
+  done
+done
+for field in 'year: 99999999999' 'year: 0' 'copies: 9223372036854775807' 'overs: 100' 'gatherings of: 999999' 'leaves: 1 gutter' 'formula: 8°: A-9Z99999' 'formula: (' 'scheme: 128_octavo' 'place: ?'; do
+  printf 'height: 200 mm\nformula: 8°: A-B8\nscheme: 8_octavo\ncopies: 500\n' | grep -v "^${field%%:*}:" >"$work/record"
+  printf '%s\n' "$field" >>"$work/record"
+  run "$work/record" "$bin/describe_book" -
+  checks=$((checks + 1))
+  [ "$code" -le 1 ] || fail "describe_book, $field: exit code $code"
+  grep -q 'the program has a mistake' "$work/err" && fail "describe_book, $field: $(cat "$work/err")"
+done
+
 # Little memory: a sentence, or the work is done. (Not under sanitizers, which reserve more than all of it.)
 limited() { (ulimit -v "$1" && shift && exec "$@"); }
 if limited 200000 "$bin/name_format" --help >/dev/null 2>&1; then
