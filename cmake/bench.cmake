@@ -5,8 +5,9 @@
 include("${CMAKE_CURRENT_LIST_DIR}/setup.cmake")
 need(g++ ninja-build libbenchmark-dev libboost-dev git)
 set(flags "-O2 -DNDEBUG")
-build(build-bench -DCMAKE_BUILD_TYPE=Release "-DCMAKE_CXX_FLAGS_RELEASE=${flags}" -DBIFOLIUM_BUILD_BENCH=ON
+configure(build-bench -DCMAKE_BUILD_TYPE=Release "-DCMAKE_CXX_FLAGS_RELEASE=${flags}" -DBIFOLIUM_BUILD_BENCH=ON
       -DBIFOLIUM_BUILD_TESTS=OFF -DBIFOLIUM_BUILD_EXAMPLES=OFF)
+build(build-bench)
 
 execute_process(COMMAND git -C "${source}" describe --always --dirty OUTPUT_VARIABLE commit OUTPUT_STRIP_TRAILING_WHITESPACE
                 ERROR_QUIET)

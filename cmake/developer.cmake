@@ -8,16 +8,22 @@ endif()
 option(BIFOLIUM_WERROR "Treat warnings in the library's own programs as errors" ON)
 add_library(bifolium_developer INTERFACE)
 target_link_libraries(bifolium_developer INTERFACE bifolium::bifolium)
+set(bifolium_warnings)
 if(CMAKE_CXX_COMPILER_ID MATCHES "GNU|Clang")
-  target_compile_options(
-    bifolium_developer
-    INTERFACE -Wall -Wextra -Wpedantic -Wconversion -Wsign-conversion -Wshadow -Wold-style-cast -Wdouble-promotion
-              -Wundef -Wcast-qual -Wzero-as-null-pointer-constant $<$<BOOL:${BIFOLIUM_WERROR}>:-Werror>
-              # Clang 19 does not know it; where std::size_t has 32 bits, the cast that 64 bits need is useless.
-              $<$<AND:$<CXX_COMPILER_ID:GNU>,$<EQUAL:${CMAKE_SIZEOF_VOID_P},8>>:-Wuseless-cast>
-              # g++ 12 warns about std::string's own operator+ (GCC bug 105329); the headers do not use it.
-              $<$<CXX_COMPILER_ID:GNU>:-Wno-restrict>)
+  set(bifolium_warnings -Wall -Wextra -Wpedantic -Wconversion -Wsign-conversion -Wshadow -Wold-style-cast -Wdouble-promotion
+      -Wundef -Wcast-qual -Wzero-as-null-pointer-constant)
+  if(BIFOLIUM_WERROR)
+    list(APPEND bifolium_warnings -Werror)
+  endif()
+  if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+    # g++ 12 warns about std::string's own operator+ (GCC bug 105329); the headers do not use it.
+    list(APPEND bifolium_warnings -Wno-restrict)
+    if(CMAKE_SIZEOF_VOID_P EQUAL 8) # where std::size_t has 32 bits, the cast that 64 bits need is useless
+      list(APPEND bifolium_warnings -Wuseless-cast)
+    endif()
+  endif()
 endif()
+target_compile_options(bifolium_developer INTERFACE ${bifolium_warnings})
 
 # The libraries of the tests and benchmarks are looked for first. A build that goes to the network unasked is a nuisance to
 # whoever packages it, so what is missing is fetched only with BIFOLIUM_FETCH=ON, and then at the release named here.

@@ -39,8 +39,41 @@ function(need)
   run(${as_root} env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends ${missing})
 endfunction()
 
-# Configures and builds the tree in a folder below it, with the options given.
-function(build folder)
+# Configures the tree in a folder below it, with the options given.
+function(configure folder)
   run(${CMAKE_COMMAND} -S "${source}" -B "${source}/${folder}" -G Ninja ${ARGN})
-  run(${CMAKE_COMMAND} --build "${source}/${folder}")
+endfunction()
+
+# Builds the targets named, or everything.
+function(build folder)
+  set(targets)
+  if(ARGN)
+    set(targets --target ${ARGN})
+  endif()
+  run(${CMAKE_COMMAND} --build "${source}/${folder}" ${targets})
+endfunction()
+
+# Runs the tests of a folder, two at a time. Says why tests were skipped, then ends with the summary of the test runner.
+function(test folder)
+  set(log "${source}/${folder}/ctest.log")
+  execute_process(COMMAND ${CMAKE_CTEST_COMMAND} --test-dir "${source}/${folder}" -j2 --output-on-failure --no-tests=error
+                          --output-log "${log}" ${ARGN}
+                  RESULT_VARIABLE failed)
+  file(STRINGS "${source}/${folder}/Testing/Temporary/LastTest.log" reasons REGEX "^skipped: ")
+  list(REMOVE_DUPLICATES reasons)
+  foreach(reason IN LISTS reasons)
+    message("${reason}")
+  endforeach()
+  file(STRINGS "${log}" lines)
+  set(summary "")
+  foreach(line IN LISTS lines)
+    if(line MATCHES "tests passed, [0-9]+ tests? failed out of")
+      set(summary "")
+    endif()
+    string(APPEND summary "${line}\n")
+  endforeach()
+  message("${summary}")
+  if(failed)
+    message(FATAL_ERROR "tests failed")
+  endif()
 endfunction()
