@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: MIT
+/// Reads along a statement of place: parts it into words, looks for the longest names among them, and weighs what is said
+/// about each.
+#pragma once
+
+#include <bifolium/paper/detail/place_index.hpp>
+#include <bifolium/paper/stated_place.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class PlaceReader {
+  struct Word {
+    TextSpan at{};
+    int group{};      // words of one name have no comma or bracket between them
+    bool bracketed{}; // in brackets
+    bool capital{};
+    std::string key{};
+  };
+  /// A name as it was found, with what it may be.
+  struct Found {
+    NamedPlace named{};
+    bool country{}, bracketed{};
+    std::size_t first{}, last{}; // its words
+  };
+  static constexpr std::size_t longest_name = 6; // words
+
+  std::string_view text_;
+  std::vector<Word> words_{};
+  std::vector<Found> found_{};
+  StatedPlace read_{};
+  bool reprinted_{}, any_capital_{};
+
+  [[nodiscard]] Error error(Problem problem, TextSpan span, std::int64_t limit = 0) const {
+    return error_at(problem, 1, column_of(text_, span.from), text_.data() + span.from, span.size(), limit);
+  }
+
+  void part_into_words() {
+    int group = 0, depth = 0;
+    for (std::size_t at = 0; at < text_.size();) {
+      auto const c = decode(text_, at);
+      auto const key = plain_letters(c.value);
+      bool const combining = c.value >= 0x300 && c.value < 0x370;
+      auto const end = at + c.bytes;
+      if (!key.empty() || combining) {
+        bool const goes_on = !words_.empty() && words_.back().at.to == at;
+        if (!goes_on) words_.push_back({{at, at}, group, depth > 0, c.value < 0x80 ? is_capital(text_[at]) : true, {}});
+        words_.back().at.to = end;
+        words_.back().key += key;
+        any_capital_ = any_capital_ || words_.back().capital;
+      } else if (c.value == '[' || c.value == '(') {
+        ++depth, ++group;
+      } else if (c.value == ']' || c.value == ')') {
+        depth = depth > 0 ? depth - 1 : 0;
+        ++group;
+      } else if (c.value == ',' || c.value == ';' || c.value == ':' || c.value == '/' || c.value == '=')
+        ++group;
+      at = end;
+    }
+  }
+  /// Whether words from `first` have these keys, and are of one group.
+  [[nodiscard]] bool words_are(std::size_t first, std::initializer_list<std::string_view> keys) const {
+    auto i = first;
+    for (auto key : keys) {
+      if (i == words_.size() || words_[i].key != key || words_[i].group != words_[first].group) return false;
+      ++i;
+    }
+    return true;
+  }
+  /// How many words from `first` say that no place is known.
+  [[nodiscard]] std::size_t not_known(std::size_t first) const {
+    if (words_are(first, {"place", "of", "publication", "not", "identified"}) ||
+        words_are(first, {"place", "of", "production", "not", "identified"}))
+      return 5;
+    for (auto const& pair :
+         {std::pair{"s", "l"}, {"n", "p"}, {"o", "o"}, {"z", "p"}, {"sine", "loco"}, {"sans", "lieu"}})
+      if (words_are(first, {pair.first, pair.second})) return 2;
+    return words_.size() == 1 && (words_are(first, {"sl"}) || words_are(first, {"np"})) ? 1 : 0;
+  }
+  /// The name that begins with word `first`; how many words it has.
+  [[nodiscard]] std::size_t name_at(std::size_t first, std::span<PlaceIndex::Entry const>& entries) const {
+    std::size_t count = 0;
+    std::string key;
+    bool capital = !any_capital_; // a name has one, unless nothing in the text has
+    for (auto i = first; i < words_.size() && i < first + longest_name && words_[i].group == words_[first].group; ++i) {
+      key += words_[i].key;
+      capital = capital || words_[i].capital;
+      if (key.size() > 60) break; // longer than the longest name
+      if (!capital) continue;
+      if (auto const found = place_index().find(key); !found.empty()) entries = found, count = i - first + 1;
+    }
+    return count;
+  }
+  void keep(std::size_t first, std::size_t count, std::span<PlaceIndex::Entry const> entries) {
+    Found found{{}, true, words_[first].bracketed, first, first + count - 1};
+    found.named.at = {words_[first].at.from, words_[found.last].at.to};
+    for (auto const& entry : entries)
+      if (entry.place == PlaceIndex::no_town)
+        found.named.of_false_imprints = true;
+      else {
+        found.named.places.push_back(place_index().place(entry));
+        found.country = found.country && place_index().is_country(entry);
+      }
+    found.country = found.country && !found.named.places.empty();
+    found.named.supplied = found.bracketed;
+    auto const before = [&](std::size_t back) { return first >= back ? words_[first - back].key : std::string{}; };
+    auto const same_bracket = found.bracketed || (first > 0 && !words_[first - 1].bracketed);
+    found.named.corrected =
+        same_bracket && ((before(2) == "that" && before(1) == "is") || (before(2) == "i" && before(1) == "e") ||
+                         before(1) == "ie" || before(1) == "recte" || before(1) == "uere" || before(1) == "really");
+    found.named.called_false = before(1) == "false" || before(1) == "falsely" || before(1) == "pseudo";
+    found.named.probable = text_.substr(found.named.at.to).starts_with("?");
+    found_.push_back(found);
+  }
+  static bool is_small_word(std::string_view key) {
+    for (std::string_view known :
+         {"a",   "at",   "in", "en", "te", "t",  "tot",   "zu",    "im",      "and", "et",
+          "und", "that", "is", "i",  "e",  "ie", "recte", "false", "printed", "re",  "reprinted"})
+      if (key == known) return true;
+    return false;
+  }
+  void find_names() {
+    std::size_t told = words_.size(); // the first word of those not yet told as unread
+    auto const tell = [&](std::size_t to) {
+      if (told < to) read_.unread.push_back({words_[told].at.from, words_[to - 1].at.to});
+      told = words_.size();
+    };
+    for (std::size_t i = 0; i < words_.size();) {
+      std::span<PlaceIndex::Entry const> entries;
+      auto const none = not_known(i);
+      auto const count = none > 0 ? none : name_at(i, entries);
+      reprinted_ = reprinted_ || words_[i].key == "reprinted" || words_are(i, {"re", "printed"});
+      if (count > 0 || is_small_word(words_[i].key))
+        tell(i);
+      else if (told == words_.size())
+        told = i;
+      if (none > 0)
+        read_.not_known = true;
+      else if (count > 0)
+        keep(i, count, entries);
+      i += count > 0 ? count : 1;
+    }
+    if (told < words_.size()) read_.unread.push_back({words_[told].at.from, words_.back().at.to});
+  }
+
+  /// Those of `places` that are among `others`, or in the same country where `others` are countries.
+  [[nodiscard]] static std::vector<Place> narrowed(std::vector<Place> const& places, Found const& by) {
+    std::vector<Place> kept;
+    for (auto const& place : places)
+      for (auto const& other : by.named.places)
+        if (place == other || (by.country && (place.country == other.country))) {
+          kept.push_back(place);
+          break;
+        }
+    return kept;
+  }
+  /// A country after a town, or a name in brackets after another, settles which is meant.
+  void settle_by_neighbours() {
+    for (std::size_t i = 0; i + 1 < found_.size(); ++i) {
+      auto& here = found_[i];
+      auto const& next = found_[i + 1];
+      bool const beside = next.first == here.last + 1 && !next.named.corrected && !next.named.called_false;
+      if (!beside || (!next.country && !(next.bracketed && !here.bracketed))) continue;
+      auto const kept = narrowed(here.named.places, next);
+      if (!kept.empty())
+        here.named.places = kept;
+      else if (!next.country)
+        found_[i + 1].named.corrected = true; // another town in brackets is the true one
+    }
+  }
+  [[nodiscard]] Found const* meant() const {
+    Found const* best = nullptr;
+    for (auto const& found : found_) {
+      if (found.named.called_false) continue;
+      bool const later = reprinted_ && !found.bracketed;
+      if (best == nullptr || found.named.corrected || (later && !best->named.corrected)) best = &found;
+    }
+    return best;
+  }
+
+public:
+  explicit PlaceReader(std::string_view text) : text_{text} {}
+
+  Expected<StatedPlace> read() {
+    part_into_words();
+    find_names();
+    if (words_.empty()) return error(Problem::unexpected_end, {0, 0});
+    if (found_.empty() && !read_.not_known)
+      return error(Problem::unknown_place, read_.unread.empty() ? TextSpan{0, text_.size()} : read_.unread.front());
+    settle_by_neighbours();
+    if (auto const* best = meant()) {
+      auto const& named = best->named;
+      read_.settle(named.places);
+      if (named.places.size() > 1)
+        read_.warn(error(Problem::ambiguous_place, named.at, static_cast<std::int64_t>(named.places.size())));
+      if (named.of_false_imprints && !named.supplied) read_.warn(error(Problem::fictitious_place, named.at));
+    }
+    for (auto const& found : found_) read_.named.push_back(found.named);
+    return static_cast<StatedPlace&&>(read_);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

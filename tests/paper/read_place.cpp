@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: MIT
+// Places of printing against the Latin Place Names File, and the examples of the rules. Rule numbers are those of DCRMR
+// (RDA edition of the rules for rare materials, 2023).
+#include <bifolium/core/message.hpp>
+#include <bifolium/paper/read_place.hpp>
+
+#include "check.hpp"
+#include "data.hpp"
+
+#include <string>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+std::vector<std::string> parted(std::string const& text, std::string const& by) {
+  std::vector<std::string> parts;
+  for (std::size_t from = 0; from <= text.size();) {
+    auto const end = std::min(text.find(by, from), text.size());
+    if (end > from) parts.push_back(text.substr(from, end - from));
+    from = end + by.size();
+  }
+  return parts;
+}
+bool has(std::vector<Place> const& places, std::string const& name) {
+  for (auto const& place : places)
+    if (place.name == name) return true;
+  return false;
+}
+/// What the file calls a region.
+std::string region_of_file(PrintingRegion region) {
+  switch (region) {
+  case PrintingRegion::venice:
+    return "Italy-Venice";
+  case PrintingRegion::rome:
+    return "Italy-Rome";
+  case PrintingRegion::italy_north:
+    return "Italy-Florence/Milan and the north";
+  case PrintingRegion::italy_south:
+    return "Italy-other";
+  case PrintingRegion::low_countries:
+    return "Low Countries";
+  case PrintingRegion::bohemia_poland:
+    return "Bohemia/Poland";
+  case PrintingRegion::baltic:
+    return "other";
+  default:
+    auto word = std::string{to_words(region)};
+    word[0] = static_cast<char>(word[0] - 'a' + 'A');
+    return word;
+  }
+}
+std::string place(char const* text) {
+  auto const read = read_place(text);
+  REQUIRE_MESSAGE(read, text);
+  std::string names;
+  for (auto const& one : read->places()) names += (names.empty() ? "" : " | ") + std::string{one.name};
+  return names;
+}
+} // namespace
+
+TEST_CASE("every name of the file is read as its town, and an ambiguous one as all of its towns") {
+  int names = 0, ambiguous = 0;
+  for (auto const& row : data::rows("places.tsv", 6)) {
+    for (auto const& cell : {row[3], row[4]})
+      for (auto const& form : parted(cell, "; ")) {
+        auto const bracket = form.find(" [ambiguous: ");
+        auto const name = form.substr(0, bracket);
+        INFO(name, " of ", row[0]);
+        auto const read = read_place(name);
+        REQUIRE(read);
+        ++names;
+        REQUIRE(has(read->places(), row[0]));
+        CHECK(read->unread.empty());
+        for (auto const& one : read->places())
+          if (one.name == row[0]) {
+            CHECK(one.country == row[1]);
+            CHECK(region_of_file(one.region) == row[2]);
+          }
+        if (bracket == form.npos) continue;
+        ++ambiguous;
+        // how many places the file names, false imprints apart
+        std::size_t places = 0;
+        bool fictitious = false;
+        for (auto const& other : parted(form.substr(bracket + 13, form.size() - bracket - 14), " | "))
+          (other.find("imprint") == other.npos ? places += 1 : places += 0,
+           fictitious |= other.find("imprint") != other.npos);
+        CHECK(read->places().size() >= places);
+        REQUIRE(!read->warnings().empty());
+        CHECK(fictitious == (read->warnings().back().problem == Problem::fictitious_place));
+      }
+  }
+  CHECK(names == 1826);
+  CHECK(ambiguous == 70);
+}
+
+TEST_CASE("names are compared without case, accents, points, and with u as v and i as j") {
+  CHECK(place("Lugduni Batavorum") == "Leiden");
+  CHECK(place("LVGDVNI BATAVORVM") == "Leiden");
+  CHECK(place("Lvgd. Batau.") == "Leiden");
+  CHECK(place("koln") == "Cologne");
+  CHECK(place("VVittebergae") == "Wittenberg");
+  CHECK(place("'s-Gravenhage") == "The Hague");
+  CHECK(place("Pont a Mousson") == "Pont-à-Mousson");
+}
+
+TEST_CASE("statements of place as the rules have them") {
+  // DCRMR 5.21.31: as printed, with prepositions
+  CHECK(place("A Lyon") == "Lyon");
+  CHECK(place("In London") == "London");
+  CHECK(place("Impressum fuit hoc opus Venetiis") == "Venice");
+  // .32: the modern name in brackets
+  CHECK(place("Eboracum [York]") == "York"); // York in Pennsylvania is not Eboracum
+  CHECK(place("Monachii [Munich]") == "Munich");
+  CHECK(place("Mocuntiae [Mainz]") == "Mainz");
+  // .36: false and fictitious places
+  CHECK(place("A Cantorbery [that is, Amsterdam]") == "Amsterdam");
+  CHECK(place("Philadelphia [that is, Frankfurt]") == "Frankfurt am Main | Frankfurt an der Oder");
+  CHECK(read_place("A Londres")->warnings().front().problem == Problem::fictitious_place);
+  // .385: conjectures
+  CHECK(place("[Amsterdam?]") == "Amsterdam");
+  CHECK(read_place("[Amsterdam?]")->named[0].probable);
+  CHECK(read_place("[Amsterdam?]")->named[0].supplied);
+  CHECK(place("[England?]") == "England");
+  // .33: several places
+  CHECK(place("London ; York") == "London");
+  CHECK(read_place("London ; York")->named.size() == 2);
+  CHECK(place("London printed and Dublin re-printed") == "Dublin");
+  // .385.4, and from memory the older S.l.
+  for (auto text : {"[Place of publication not identified]", "[S.l.]", "[s.l.]", "s. l."}) {
+    auto const read = read_place(text);
+    REQUIRE(read);
+    CHECK(read->not_known);
+    CHECK(read->places().empty());
+  }
+}
+
+TEST_CASE("what is ambiguous stays so, unless the statement settles it") {
+  auto const lugduni = read_place("Lugduni");
+  REQUIRE(lugduni);
+  CHECK(lugduni->places().size() == 2);
+  CHECK(!lugduni->region());
+  CHECK(lugduni->paper_region() == Region::anywhere);
+  REQUIRE(lugduni->warnings().size() == 1);
+  CHECK(lugduni->warnings()[0].problem == Problem::ambiguous_place);
+  CHECK(lugduni->warnings()[0].limit == 2);
+  // constructed: two towns of one region still have the region
+  CHECK(read_place("Frankfurt")->places().size() == 2);
+  CHECK(*read_place("Frankfurt")->region() == PrintingRegion::germany);
+  CHECK(place("Lugduni [Leiden]") == "Leiden");
+  CHECK(place("Cambridge, Mass.") == "Cambridge (Massachusetts)");
+  CHECK(place("Cambridge (England)") == "Cambridge");
+  CHECK(place("Cologne [Amsterdam]") == "Amsterdam");
+  CHECK(place("Brussels (false Cologne)") == "Brussels");
+}
+
+TEST_CASE("an unknown place is told, and words that are no place") {
+  auto const unknown = read_place("Printed at Bennington"); // DCRMR 5.21.31; the table has no such town
+  REQUIRE(!unknown);
+  CHECK(unknown.error().problem == Problem::unknown_place);
+  CHECK(unknown.error().column == 12);
+  CHECK(message(unknown.error()) == "line 1, column 12: no place of printing is known as 'Bennington'");
+  CHECK(read_place("").error().problem == Problem::unexpected_end);
+  CHECK(read_place("[?]").error().problem == Problem::unexpected_end);
+  constexpr std::string_view text = "Parisiis, apud Simonem Colinaeum";
+  auto const paris = read_place(text);
+  REQUIRE(paris);
+  REQUIRE(paris->unread.size() == 1);
+  CHECK(paris->unread[0].of(text) == "apud Simonem Colinaeum");
+  CHECK(paris->named[0].at.of(text) == "Parisiis");
+  auto const nowhere = read_place("Cosmopoli"); // DCRMR 5.21.36; fictitious in the Latin Place Names File
+  REQUIRE(nowhere);
+  CHECK(nowhere->places().empty());
+  CHECK(nowhere->warnings().front().problem == Problem::fictitious_place);
+}
+
+TEST_CASE("regions are parts of larger ones") {
+  STATIC_CHECK(larger_region(PrintingRegion::venice) == PrintingRegion::italy);
+  STATIC_CHECK(larger_region(PrintingRegion::ireland) == PrintingRegion::ireland);
+  STATIC_CHECK(common_region(PrintingRegion::rome, PrintingRegion::venice) == PrintingRegion::italy);
+  STATIC_CHECK(!common_region(PrintingRegion::france, PrintingRegion::venice));
+  for (int i = 0; i < printing_region_count; ++i)
+    for (int k = 0; k < i; ++k)
+      CHECK(to_words(static_cast<PrintingRegion>(i)) != to_words(static_cast<PrintingRegion>(k)));
+  CHECK(read_place("Venetiis")->paper_region() == Region::italy);
+  CHECK(read_place("Dublin")->paper_region() == Region::britain);
+  CHECK(read_place("New York")->paper_region() == Region::usa);
+  CHECK(read_place("Lima")->paper_region() == Region::anywhere);
+  CHECK(read_place("Madrid")->paper_region() == Region::europe);
+}
