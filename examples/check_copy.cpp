@@ -19,7 +19,8 @@ check_copy FORMULA [LEAVES [JOINTS]] --gathering B [--svg FILE]
 Says what a copy wants, with conjugates, what is twice or out of place, and how
 what was seen of its joints stands to the formula.
   FORMULA   the ideal copy: '8°: A-K8 L4(-L4)'
-  LEAVES    the leaves present, in the order of the copy: 'A1-B2 B4-5 B7-L3'
+  LEAVES    the leaves present, in the order of the copy: 'A1-B2 B4-5 B7-L3';
+            after leaves may be said: facsimile, supplied, mounted, blank
   JOINTS    what was seen: 'A1.8 conjugate; B3 stub; C4 sewing; A2.7 disjunct;
             D1.8 chain lines run on; D1.8 chain lines break; E4.5 mark halves meet'
   --gathering B  lists one gathering leaf by leaf: what is joined, cancelled,
@@ -32,46 +33,53 @@ the library that holds it.
 
 constexpr std::int64_t explained_most = 100; // leaves one by one
 
-std::string name(Formula const& formula, LeafOfBook const& leaf) {
-  return write_reference(formula, {leaf, LeafSide::not_said});
+std::string name(IdealCopy const& book, LeafOfBook const& leaf) {
+  return write_reference(book, {leaf, LeafSide::not_said});
 }
-void explain(Formula const& formula, MissingLeaf const& missing) {
-  std::cout << "  " << name(formula, missing.leaf) << ": ";
+void explain(IdealCopy const& book, MissingLeaf const& missing) {
+  std::cout << "  " << name(book, missing.leaf) << (missing.blank ? ", a blank: " : ": ");
   if (!missing.conjugate)
     std::cout << "a single leaf, joined to no other";
   else if (missing.conjugate_missing)
-    std::cout << "its conjugate " << name(formula, *missing.conjugate) << " is missing too: a lost bifolium";
+    std::cout << "its conjugate " << name(book, *missing.conjugate) << " is missing too: a lost bifolium";
   else
-    std::cout << "its conjugate " << name(formula, *missing.conjugate) << " is there: look for a stub";
+    std::cout << "its conjugate " << name(book, *missing.conjugate) << " is there: look for a stub";
   std::cout << '\n';
 }
-/// A second leaf where the formula has a cancel may be the leaf that was to be cut out.
-bool is_cancel(Formula const& formula, LeafOfBook const& leaf) {
-  for (auto const& change : formula.changes())
-    if (change.kind == Change::Kind::cancel && change.gathering == leaf.gathering && change.leaf == leaf.leaf)
-      return true;
-  return false;
-}
-void tell(Formula const& formula, CopyChecked const& copy) {
-  std::cout << "ideal copy: " << copy.leaves_ideal << " leaves; this copy: " << copy.leaves_present << '\n'
-            << (copy.complete() ? "wants nothing" : wants(formula, copy)) << '\n';
+/// Leaf by leaf, but a whole gathering in one line.
+void explain_wanting(IdealCopy const& book, CopyChecked const& copy) {
   std::int64_t told = 0;
   for (auto const& span : copy.wanting)
-    for (auto n = span.from; n <= span.to && told < explained_most; ++n, ++told)
-      explain(formula, missing_leaf(formula, copy, n));
+    for (auto n = span.from; n <= span.to && told < explained_most; ++told) {
+      auto const gathering = book.leaf_of_number(n)->gathering;
+      auto const all = book.numbers_of(gathering);
+      if (all.count() > 1 && all.from == n && all.to <= span.to) {
+        std::cout << "  " << to_text(book.signature(gathering)) << ": the whole gathering is missing\n";
+        n = all.to + 1;
+      } else
+        explain(book, missing_leaf(book, copy, n++));
+    }
+}
+void tell(IdealCopy const& book, CopyChecked const& copy) {
+  std::cout << "ideal copy: " << copy.leaves_ideal << " leaves; this copy: " << copy.leaves_present << '\n'
+            << (copy.complete() ? "wants no leaf" : wants(book, copy)) << '\n';
+  if (!copy.complete() && copy.text_complete()) std::cout << "the text is complete: only blanks are missing\n";
+  explain_wanting(book, copy);
+  if (auto const words = noted(book, copy); !words.empty()) std::cout << words << '\n';
   for (auto const& span : copy.repeated) {
-    std::cout << "twice: " << name(formula, span.first);
-    if (span.from != span.to) std::cout << " to " << name(formula, span.last);
-    if (span.from == span.to && is_cancel(formula, span.first))
+    std::cout << "twice: " << name(book, span.first);
+    if (span.from != span.to) std::cout << " to " << name(book, span.last);
+    // a second leaf where the formula has a cancel may be the leaf that was to be cut out
+    if (span.from == span.to && book.is_cancel(span.first))
       std::cout << ", the leaf cancelled left in with its cancel?";
     std::cout << '\n';
   }
   for (auto const& leaf : copy.not_in_ideal)
-    std::cout << "not in the ideal copy: " << name(formula, leaf.first) << ", which the formula takes away\n";
+    std::cout << "not in the ideal copy: " << name(book, leaf.first) << ", which the formula takes away\n";
   if (copy.backwards)
     std::cout << "every leaf comes before the last: is this a book read from right to left?\n";
   else if (!copy.misplaced.empty())
-    std::cout << "misbound: " << misbound(formula, copy) << '\n';
+    std::cout << "misbound: " << misbound(book, copy) << '\n';
   for (auto const& joint : copy.joints) std::cout << joint.words << '\n';
 }
 
@@ -79,12 +87,13 @@ void tell(Formula const& formula, CopyChecked const& copy) {
 int show(Formula const& formula, std::string_view name, std::optional<CopyChecked> const& copy,
          std::optional<std::string> const& file) {
   auto const signature = read_signature(name, formula.letters());
-  auto const at = signature ? find_gathering(formula, *signature) : std::nullopt;
+  auto const at = signature ? IdealCopy{formula}.find(*signature) : std::nullopt;
   if (!at) {
     support::tell("the formula has no gathering '" + std::string{name} + "'");
     return support::unreadable;
   }
-  auto const gathering = copy ? drawn_gathering(formula, *at, *copy) : drawn_gathering(formula, *at);
+  auto const gathering =
+      copy ? drawn_gathering(formula, at->gathering, *copy) : drawn_gathering(formula, at->gathering);
   std::cout << gathering.title << '\n' << gathering_text(gathering);
   if (!file) return support::all_done;
   support::write_file(*file, gathering_svg(gathering));
@@ -106,13 +115,15 @@ int check(support::Arguments const& arguments) {
   if (!formula) return refuse("formula", formula.error());
   for (auto const& warning : formula->warnings()) support::tell("formula, " + message(warning));
   if (arguments.words().size() == 1) return show(*formula, *gathering, std::nullopt, file);
-  auto const present = read_leaves_present(*formula, arguments.words()[1]);
+  IdealCopy const book{*formula};
+  auto const present = read_leaves_present(book, arguments.words()[1]);
   if (!present) return refuse("leaves", present.error());
-  auto const joints = read_joints(*formula, arguments.words().size() > 2 ? arguments.words()[2] : "");
+  for (auto const& warning : present->warnings()) support::tell("leaves, " + message(warning));
+  auto const joints = read_joints(book, arguments.words().size() > 2 ? arguments.words()[2] : "");
   if (!joints) return refuse("joints", joints.error());
-  auto const copy = check_copy(*formula, *present, *joints);
+  auto const copy = check_copy(book, present->spans, *joints);
   if (gathering) return show(*formula, *gathering, copy, file);
-  tell(*formula, copy);
+  tell(book, copy);
   return support::all_done;
 }
 

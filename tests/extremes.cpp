@@ -183,42 +183,42 @@ TEST_CASE("parts of a scheme, of its fold and of its formes are there, or the pr
 }
 
 TEST_CASE("leaves and pages of a book, from the first to the last and beyond") {
-  auto const formula = *read_formula("8°: A–K⁸ L⁴"); // ten eights and a four
+  IdealCopy const book = *read_formula("8°: A–K⁸ L⁴"); // ten eights and a four
   auto const outside = {INT64_MIN, std::int64_t{-1}, std::int64_t{0}, std::int64_t{85}, INT64_MAX};
-  CHECK(leaf_of_number(formula, 1) == LeafOfBook{{0, 0}, 1, 0});
-  CHECK(leaf_of_number(formula, 84) == LeafOfBook{{1, 0}, 4, 0});
+  CHECK(book.leaf_of_number(1) == LeafOfBook{{0, 0}, 1, 0});
+  CHECK(book.leaf_of_number(84) == LeafOfBook{{1, 0}, 4, 0});
   for (auto number : outside) {
-    CHECK_FALSE(leaf_of_number(formula, number));
-    CHECK(is_broken([&] { static_cast<void>(span_of_numbers(formula, number, 84)); }));
-    CHECK(is_broken([&] { static_cast<void>(span_of_numbers(formula, 1, number)); }));
-    CHECK(is_broken([&] { static_cast<void>(missing_leaf(formula, {}, number)); }));
+    CHECK_FALSE(book.leaf_of_number(number));
+    CHECK(is_broken([&] { static_cast<void>(span_of_numbers(book, number, 84)); }));
+    CHECK(is_broken([&] { static_cast<void>(span_of_numbers(book, 1, number)); }));
+    CHECK(is_broken([&] { static_cast<void>(missing_leaf(book, {}, number)); }));
   }
-  CHECK(span_of_numbers(formula, 1, 84).leaves() == 84);
-  CHECK(span_of_numbers(formula, 84, 84).leaves() == 1);
-  CHECK(is_broken([&] { static_cast<void>(span_of_numbers(formula, 2, 1)); }));
-  CHECK(reference_of_page(formula, 1) == Reference{{{0, 0}, 1, 0}, LeafSide::recto});
-  CHECK(reference_of_page(formula, 168) == Reference{{{1, 0}, 4, 0}, LeafSide::verso});
+  CHECK(span_of_numbers(book, 1, 84).leaves() == 84);
+  CHECK(span_of_numbers(book, 84, 84).leaves() == 1);
+  CHECK(is_broken([&] { static_cast<void>(span_of_numbers(book, 2, 1)); }));
+  CHECK(reference_of_page(book, 1) == Reference{{{0, 0}, 1, 0}, LeafSide::recto});
+  CHECK(reference_of_page(book, 168) == Reference{{{1, 0}, 4, 0}, LeafSide::verso});
   for (auto page : {INT64_MIN, std::int64_t{-1}, std::int64_t{0}, std::int64_t{169}, INT64_MAX})
-    CHECK_FALSE(reference_of_page(formula, page));
+    CHECK_FALSE(reference_of_page(book, page));
 
-  auto const changed = *read_formula("8°: A8(-A8; A3+1)");
-  CHECK(is_deleted(changed, {0, 0}, 8));
-  CHECK(leaves_inserted(changed, {0, 0}, 3) == 1);
+  IdealCopy const changed = *read_formula("8°: A8(-A8; A3+1)");
+  CHECK(changed.is_deleted({{0, 0}, 8, 0}));
+  CHECK(changed.inserted({{0, 0}, 3, 1}));
   auto const imposed = impose(*fold(schemes::octavo.scheme()));
   auto const folded = *fold(schemes::octavo.scheme());
   for (int leaf : {least, -1, 0, 9, most}) {
-    CHECK_FALSE(is_deleted(changed, {0, 0}, leaf));
-    CHECK(leaves_inserted(changed, {0, 0}, leaf) == 0);
+    CHECK_FALSE(changed.is_deleted({{0, 0}, leaf, 0}));
+    CHECK_FALSE(changed.inserted({{0, 0}, leaf, 1}));
     LeafOfBook const none{{0, 0}, leaf, 0};
-    CHECK_FALSE(leaf_number(formula, none));
-    CHECK_FALSE(conjugate(formula, none));
-    CHECK_FALSE(place_of(formula, {none, LeafSide::recto}, imposed));
-    CHECK_FALSE(place_of(formula, {none, LeafSide::recto}, folded));
+    CHECK_FALSE(book.leaf_number(none));
+    CHECK_FALSE(book.conjugate(none));
+    CHECK_FALSE(place_of(book, {none, LeafSide::recto}, imposed));
+    CHECK_FALSE(place_of(book, {none, LeafSide::recto}, folded));
   }
-  for (int inserted : {least, -1, 2, most}) CHECK_FALSE(leaf_number(changed, {{0, 0}, 3, inserted}));
+  for (int inserted : {least, -1, 2, most}) CHECK_FALSE(changed.leaf_number({{0, 0}, 3, inserted}));
 
   CopyChecked copy;
-  copy.wanting = {span_of_numbers(formula, 1, 2), span_of_numbers(formula, 84, 84)};
+  copy.wanting = {span_of_numbers(book, 1, 2), span_of_numbers(book, 84, 84)};
   for (auto number : {1, 2, 84}) CHECK(wanting_at(copy, number));
   for (auto number : outside) CHECK_FALSE(wanting_at(copy, number));
   CHECK_FALSE(wanting_at(copy, 3));

@@ -23,8 +23,8 @@ static_assert(!count_formula("A8 B8(-B9) C4"));
 int main() {
   auto const book = *read_formula("A8 B8(±B3) C4");
   std::cout << "The leaves of A8 B8(±B3) C4:\n" << explain_count(book) << '\n';
-  auto const copy = check_copy(book, *read_leaves_present(book, "A1-B3 B5-C4"));
-  auto const gathering = drawn_gathering(book, *find_gathering(book, *read_signature("B")), copy);
+  auto const copy = check_copy(book, read_leaves_present(book, "A1-B3 B5-C4")->spans);
+  auto const gathering = drawn_gathering(book, IdealCopy{book}.find(*read_signature("B"))->gathering, copy);
   std::cout << gathering.title << ":\n" << gathering_text(gathering);
   std::cout
       << "B3 and B6 are one piece of paper in the formula; in this copy B6 is joined to the stub of the old B3.\n\n"

@@ -3,5 +3,8 @@
 #pragma once
 
 #include <bifolium/copy/check_copy.hpp>
+#include <bifolium/copy/copy_words.hpp>
 #include <bifolium/copy/joints.hpp>
+#include <bifolium/copy/leaf_in_copy.hpp>
 #include <bifolium/copy/leaf_span.hpp>
+#include <bifolium/copy/read_leaves_present.hpp>

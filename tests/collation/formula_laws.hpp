@@ -28,8 +28,9 @@ inline std::string broken_law(std::string const& text, bifolium::Dialect dialect
   for (auto const& warning : formula->warnings())
     if (!points_into(warning)) return "a doubt is not in the text: " + text;
   if (gathering_count(*formula) < 10'000) {
+    IdealCopy const book{*formula};
     std::int64_t leaves = 0;
-    for (auto const& gathering : gatherings(*formula)) leaves += gathering.leaves;
+    for (auto const gathering : book.gatherings()) leaves += gathering.leaves;
     if (leaves != count->leaves) return "the gatherings add up to another number: " + text;
   }
   for (auto notation : {Notation::unicode, Notation::caret, Notation::flat, Notation::html, Notation::tei}) {

@@ -8,20 +8,20 @@
 using namespace bifolium;
 
 namespace {
-Formula formula_of(char const* text) {
+IdealCopy book_of(char const* text) {
   auto const formula = read_formula(text, dialects::bmc);
   REQUIRE(formula);
   return *formula;
 }
-CopyChecked check(Formula const& formula, char const* present) {
+CopyChecked check(IdealCopy const& formula, char const* present) {
   auto const leaves = read_leaves_present(formula, present);
   REQUIRE(leaves);
-  return check_copy(formula, *leaves);
+  return check_copy(formula, leaves->spans);
 }
 } // namespace
 
 TEST_CASE("A leaf lost with its conjugate is a lost bifolium") {
-  auto const book = formula_of("8°: A-C⁸");
+  auto const book = book_of("8°: A-C⁸");
   auto const copy = check(book, "A1-8, B1-2 B4-5 B7-C8");
   CHECK(wants(book, copy) == "wants B3.6");
   REQUIRE(copy.wanting.size() == 2);
@@ -34,7 +34,7 @@ TEST_CASE("A leaf lost with its conjugate is a lost bifolium") {
 }
 
 TEST_CASE("What is wanting is said as the trade says it") {
-  auto const book = formula_of("8°: π² A-K⁸ L⁴");
+  auto const book = book_of("8°: π² A-K⁸ L⁴");
   auto const says = [&](char const* present) { return wants(book, check(book, present)); };
   CHECK(says("π A-B D-K L") == "wants C");
   CHECK(says("A1-8 C1-8 G-K L") == "wants π, B, D-F");
@@ -49,7 +49,7 @@ TEST_CASE("What is wanting is said as the trade says it") {
 }
 
 TEST_CASE("The ideal copy does not want what the formula deletes") {
-  auto const book = formula_of("A⁸ B⁸(−B8)");
+  auto const book = book_of("A⁸ B⁸(−B8)");
   CHECK(check(book, "A1-B7").complete());
   CHECK(check(book, "A1-B7 B5").repeated.size() == 1);
   auto const uncorrected = check(book, "A-B B8");
@@ -63,15 +63,15 @@ TEST_CASE("The ideal copy does not want what the formula deletes") {
 }
 
 TEST_CASE("Gatherings bound out of order, and books collated from the back") {
-  auto const book = formula_of("A-C⁴");
+  auto const book = book_of("A-C⁴");
   auto const copy = check(book, "A C B");
   CHECK(copy.complete());
   REQUIRE(copy.misplaced.size() == 1);
-  CHECK(misbound(book, copy) == "B bound behind C4");
+  CHECK(misbound(book, copy) == "B bound after C4");
   CHECK(misbound(book, check(book, "A4 A1-3 B-C")) == "A4 bound at the front");
-  CHECK(misbound(book, check(book, "A1 A3 A2 A4 B-C")) == "A2 bound behind A3"); // or A3 too early: as many leaves
+  CHECK(misbound(book, check(book, "A1 A3 A2 A4 B-C")) == "A2 bound after A3"); // or A3 too early: as many leaves
   CHECK(misbound(book, check(book, "A-C")).empty());
-  CHECK(misbound(book, check(book, "A C B1-2 B4")) == "B1-2, B4 bound behind C4");
+  CHECK(misbound(book, check(book, "A C B1-2 B4")) == "B1-2, B4 bound after C4");
   auto const twice = check(book, "A B A1-2 C");
   CHECK(twice.misplaced.empty());
   REQUIRE(twice.repeated.size() == 1);
@@ -83,14 +83,14 @@ TEST_CASE("Gatherings bound out of order, and books collated from the back") {
 }
 
 TEST_CASE("Any order of single leaves is cleared up, and nothing is lost or found") { // a law
-  auto const book = formula_of("π² A-C⁸ D⁴(−D4)");
+  auto const book = book_of("π² A-C⁸ D⁴(−D4)");
   std::uint32_t dice = 1;
   for (int round = 0; round < 300; ++round) {
     std::vector<LeafSpan> present;
-    std::vector<int> times(static_cast<std::size_t>(leaf_count(book)) + 1);
+    std::vector<int> times(static_cast<std::size_t>(book.leaves()) + 1);
     for (int i = 0; i < 25; ++i) {
       dice = dice * 1664525U + 1013904223U;
-      auto const number = static_cast<int>((dice >> 8U) % static_cast<std::uint32_t>(leaf_count(book))) + 1;
+      auto const number = static_cast<int>((dice >> 8U) % static_cast<std::uint32_t>(book.leaves())) + 1;
       present.push_back(span_of_numbers(book, number, number));
       ++times[static_cast<std::size_t>(number)];
     }
@@ -103,7 +103,7 @@ TEST_CASE("Any order of single leaves is cleared up, and nothing is lost or foun
     for (auto const& span : copy.repeated) repeated += span.leaves();
     for (std::size_t n = 1; n < times.size(); ++n) absent += times[n] == 0 ? 1 : 0;
     CHECK(wanting == absent);
-    CHECK(copy.leaves_present - repeated + wanting == leaf_count(book));
+    CHECK(copy.leaves_present - repeated + wanting == book.leaves());
     // what is left in place rises
     std::int64_t last = 0;
     std::vector<bool> out(times.size()), met(times.size());
@@ -120,7 +120,7 @@ TEST_CASE("Any order of single leaves is cleared up, and nothing is lost or foun
 }
 
 TEST_CASE("A formula of absurd size costs what its text costs") {
-  auto const book = formula_of("A-9999Z⁴⁰⁹⁶");
+  auto const book = book_of("A-9999Z⁴⁰⁹⁶");
   auto const copy = check(book, "A-B 500C7-9998Z");
   CHECK(copy.leaves_ideal == std::int64_t{9999} * 23 * 4096);
   CHECK(copy.wanting.size() == 2);
@@ -129,7 +129,7 @@ TEST_CASE("A formula of absurd size costs what its text costs") {
 }
 
 TEST_CASE("Joints agree with the formula or speak against it") {
-  auto const book = formula_of("A⁴ B⁴(±B2)");
+  auto const book = book_of("A⁴ B⁴(±B2)");
   auto const read =
       read_joints(book, "A1.4 conjugate; B2 stub; A2 stub, A2 sewing\nA1.3 chain lines run on; "
                         "A1.4 disjunct; A2.3 mark halves meet; A1.B1 chain lines break; A1 sewing; B1.4 conjugate");
@@ -144,12 +144,12 @@ TEST_CASE("Joints agree with the formula or speak against it") {
   CHECK(judged[5].words == "A1.4 disjunct: contradicts the formula; is one of them a cancel?");
   CHECK(judged[6].agrees);
   CHECK(judged[7].words == "A1.B1 chain lines do not meet: agrees");
-  CHECK(judged[8].words == "A1 followed by the sewing: contradicts the formula, whose middle is behind leaf 2");
+  CHECK(judged[8].words == "A1 followed by the sewing: contradicts the formula, whose middle is after leaf 2");
   CHECK(judged[9].agrees);
 }
 
 TEST_CASE("Evidence that cannot be read says where") {
-  auto const book = formula_of("A-C⁴");
+  auto const book = book_of("A-C⁴");
   CHECK(read_joints(book, "A1.4 conjugate; A1.9 disjunct").error().column == 17);
   CHECK(read_joints(book, "A1.9 disjunct").error().limit == 4);
   CHECK(read_joints(book, "A1 conjugate").error().problem == Problem::not_evidence);
@@ -159,7 +159,7 @@ TEST_CASE("Evidence that cannot be read says where") {
 }
 
 TEST_CASE("Leaves that cannot be read say where") {
-  auto const book = formula_of("A-C⁴");
+  auto const book = book_of("A-C⁴");
   CHECK(read_leaves_present(book, "A1-4, D1").error().column == 7);
   CHECK(read_leaves_present(book, "A1-9").error().limit == 4);
   CHECK(read_leaves_present(book, "C-A").error().problem == Problem::run_goes_backwards);
@@ -167,4 +167,68 @@ TEST_CASE("Leaves that cannot be read say where") {
   CHECK(read_leaves_present(book, "f.2-13").error().problem == Problem::reference_not_in_book);
   CHECK(read_leaves_present(book, "f.2-").error().problem == Problem::not_a_reference);
   CHECK(read_leaves_present(book, "A1-").error().column == 4);
+}
+
+TEST_CASE("A fold cancelled as one is one piece of paper") {
+  auto const judged = [](char const* formula, char const* joint) {
+    auto const book = book_of(formula);
+    return check_copy(book, {}, *read_joints(book, joint)).joints[0].words;
+  };
+  CHECK(judged("8°: A8(±A4.5)", "A4.5 conjugate") == "A4.5 conjugate: agrees");
+  CHECK(judged("8°: A8(±A4.5)", "A4.5 disjunct") == "A4.5 disjunct: contradicts the formula; is one of them a cancel?");
+  CHECK(judged("8°: A8(±A4,5)", "A4.5 disjunct") == "A4.5 disjunct: agrees");
+  CHECK(judged("A⁸(A3+χ1.2) B⁸", "χ1.2 conjugate") == "χ1.χ2 conjugate: agrees");
+  CHECK(judged("A⁸(A3+1.2) B⁸", "A3+1.2 conjugate") == "A3+1.A3+2 conjugate: agrees");
+  CHECK(judged("A⁸(A3+χ1,2) B⁸", "χ1.2 conjugate") ==
+        "χ1.χ2 conjugate: contradicts the formula, by which it is a single leaf");
+}
+
+TEST_CASE("Inserted leaves are listed as the formula prints them") {
+  auto const book = book_of("A⁸ (A3+a⁴) B⁸");
+  CHECK(check(book, "A1-3 a1-4 A4-8 B1-8").complete());
+  CHECK(check(book, "A1-3 a A4-8 B").complete());
+  CHECK(check(book, "A B").complete()); // the inserted gathering is within A
+  CHECK(wants(book, check(book, "A1-3 a1 a4 A4-8 B")) == "wants a2.a3");
+  CHECK(wants(book, check(book, "A1-3 A4-8 B")) == "wants a1-a4");
+  CHECK(read_leaves_present(book, "a1-5").error().limit == 4);
+}
+
+TEST_CASE("A blank that is lacking is told as a blank") {
+  auto const says = [](char const* formula, char const* present) {
+    auto const book = book_of(formula);
+    return wants(book, check(book, present));
+  };
+  CHECK(says("A8 (A8 blank)", "A1-7") == "wants the blank A8");
+  CHECK(says("A-B8 (B7,8 blank)", "A B1-6") == "wants the blank B7, the blank B8");
+  CHECK(says("A-B8 (B1.8 blank)", "A B2-7") == "wants B1.8 (both blank)");
+  CHECK(says("A-B8 (A1, B8 blank?)", "A2-B7") == "wants the blank A1, the blank B8");
+  CHECK(says("A-B8 (last two leaves blank)", "A B1-5") == "wants B6-8 (B7, B8 blank)");
+  CHECK(says("A-B8 C4 (C4 blank)", "A B") == "wants C (C4 blank)");
+  CHECK(says("A-B8 C1 (C1 blank)", "A B") == "wants the blank C1");
+  CHECK(says("A-B8 (B8 blank)", "A B1-6 B8") == "wants B7");
+  auto const book = book_of("A-B8 (B8 blank)");
+  CHECK(check(book, "A B1-7").text_complete());
+  CHECK(!check(book, "A B1-7").complete());
+  CHECK(!check(book, "A B1-6 B8").text_complete());
+  CHECK(!book_of("A-B8 (B8 with errata)").is_blank({{0, 1}, 8, 0}));
+  CHECK(!book_of("A-B8 (A1 blank except for signature)").is_blank({{0, 0}, 1, 0}));
+}
+
+TEST_CASE("Leaves of a copy may be facsimiles, supplied, mounted or blank") {
+  auto const book = book_of("A-B⁸");
+  auto const copy = check(book, "A1 facsimile, A2-8 B1-2 mounted B3-7 B8 (supplied)");
+  CHECK(wants(book, copy) == "wants A1");
+  CHECK(copy.leaves_present == 15);
+  CHECK(noted(book, copy) == "A1 in facsimile; B1-2 mounted; B8 supplied from another copy");
+  CHECK(wants(book, check(book, "A B1-8 in facsimile")) == "wants B");
+  CHECK(read_leaves_present(book, "facsimile A1").error().problem == Problem::not_a_reference);
+}
+
+TEST_CASE("A name of several leaves in a list is told") {
+  auto const book = book_of("A-B⁸; A-B⁸");
+  auto const leaves = read_leaves_present(book, "f.1-16 A1-8");
+  REQUIRE(leaves);
+  REQUIRE(leaves->warnings().size() == 1);
+  CHECK(leaves->warnings()[0].problem == Problem::name_of_several);
+  CHECK(leaves->warnings()[0].column == 8);
 }

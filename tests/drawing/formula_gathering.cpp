@@ -67,7 +67,7 @@ TEST_CASE("a checked copy shows what it wants and what is loose in it") {
   auto const present = read_leaves_present(formula, "A1 A3-B2 B4-5 B6-8");
   REQUIRE(present);
   auto const leaf = [](std::uint32_t run, int number) { return LeafOfBook{{run, 0}, number, 0}; };
-  auto const copy = check_copy(formula, *present,
+  auto const copy = check_copy(formula, present->spans,
                                {{leaf(0, 3), leaf(0, 6), Joint::disjunct},
                                 {leaf(0, 4), leaf(0, 5), Joint::conjugate},
                                 {leaf(1, 1), {}, Joint::stub}});
@@ -89,7 +89,8 @@ TEST_CASE("every gathering of every formula makes a sound drawing, whatever was 
                            "[1-4]⁸ 5⁶(−6)", "π² 2A-2C⁸ χ1", "A⁸(±A) B⁴(B4+χ²)", "2°: a² b-c⁶ d¹² e1"}) {
     CAPTURE(text);
     auto const formula = formula_of(text);
-    for (auto const& gathering : gatherings(formula)) {
+    IdealCopy const book{formula};
+    for (auto const gathering : book.gatherings()) {
       auto drawn = drawn_gathering(formula, gathering.at);
       std::int64_t there = 0;
       for (auto const& leaf : drawn.leaves) there += leaf.state == LeafFate::removed ? 0 : 1;

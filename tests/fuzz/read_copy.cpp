@@ -8,9 +8,12 @@
 using namespace bifolium;
 
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size) {
-  static Formula const book = *read_formula("8°: π² A–2K⁸ 2L⁴ (−2L4)");
+  static IdealCopy const book = *read_formula("8°: π² A–2K⁸ 2L⁴ (−2L4, B3+χ1.2, C4+a⁴)");
   std::string const text(data, data + size);
-  if (auto const present = read_leaves_present(book, text); !present) fuzz::must_point_into(text, present.error());
+  if (auto const present = read_leaves_present(book, text); !present)
+    fuzz::must_point_into(text, present.error());
+  else
+    static_cast<void>(wants(book, check_copy(book, present->spans)));
   if (auto const joints = read_joints(book, text); !joints) fuzz::must_point_into(text, joints.error());
   return 0;
 }

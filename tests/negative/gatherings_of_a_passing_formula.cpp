@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-// A view would outlive the formula.
+// A view would outlive the ideal copy.
 // says g++: use of deleted function
 // says clang: call to deleted function
 #include <bifolium/collation.hpp>
 using namespace bifolium;
 #ifdef MISUSE
-inline auto walk() { return gatherings(*read_formula("A–C⁸")); }
+inline auto walk() { return IdealCopy{*read_formula("A–C⁸")}.gatherings(); }
 #else
-inline auto walk(Formula const& formula) { return gatherings(formula); }
+inline auto walk(IdealCopy const& book) { return book.gatherings(); }
 #endif

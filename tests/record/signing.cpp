@@ -84,7 +84,7 @@ TEST_CASE("A missigned leaf is signed, with the wrong mark") { // constructed
 TEST_CASE("Inserted leaves bear the name they have") {
   // EEBO-TCP A01909 (CC0): a leaf signed c3 behind C8; the statement of signing is constructed
   Book const book{"A⁸ B⁴; ²A-B⁸ C⁸ (C8+\"c3\") D⁴ [$4 signed]"};
-  auto const after = LeafOfBook{*find_gathering(book.formula, *read_signature("C")), 8, 1};
+  auto const after = LeafOfBook{IdealCopy{book.formula}.find(*read_signature("C"))->gathering, 8, 1};
   CHECK(leaf_signed(book.formula, book.how, after)->as == "c3");
   Book const nameless{"A⁸(A3+χ1.2; -A8) [$4 signed]"};
   CHECK(!leaf_signed(nameless.formula, nameless.how, {{0, 0}, 3, 1})->is_signed);

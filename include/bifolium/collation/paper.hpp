@@ -5,9 +5,8 @@
 /// three numbers, each with what it assumes. An identity ([=L4]) settles the matter for its leaf: two places, one leaf.
 #pragma once
 
-#include <bifolium/collation/formula.hpp>
+#include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/core/fraction.hpp>
-#include <bifolium/core/list.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -35,7 +34,7 @@ struct PaperOfFormula {
 
 namespace detail {
 
-/// A leaf by its place in the runs, or, in an `inserted` one, by the number of the change that brings it.
+/// A leaf by its place in the runs; an `inserted` one by the number of the change that brings it.
 struct PaperLeaf {
   bool inserted{};
   GatheringAt gathering{};
@@ -43,35 +42,38 @@ struct PaperLeaf {
   friend constexpr auto operator<=>(PaperLeaf const&, PaperLeaf const&) = default;
 };
 
-struct PaperReckoner {
-  Formula const& formula;
-  List<PaperLeaf> links{}; // two by two, the lesser first
+class PaperReckoner {
+public:
+  struct Link { // two places that are one leaf, the lesser first
+    PaperLeaf a{}, b{};
+    friend constexpr auto operator<=>(Link const&, Link const&) = default;
+  };
 
-  /// The gathering of that name, the last one as scanning has it.
-  [[nodiscard]] std::optional<GatheringAt> find(Signature const& name) const {
-    for (auto r = formula.runs().size(); r-- > 0;) {
-      auto const& run = formula.runs()[r];
-      auto const length = run_length(run.first, name, formula.alphabet());
-      if (length && *length <= run.gatherings) return GatheringAt{static_cast<std::uint32_t>(r), *length - 1};
-    }
-    return std::nullopt;
+private:
+  Formula const& formula_;
+  IdealCopy book_;
+  std::vector<Link> links_{};
+
+  void link(PaperLeaf const& a, PaperLeaf const& b) { links_.push_back(b < a ? Link{b, a} : Link{a, b}); }
+  /// In order, each once.
+  void settle() {
+    merge_sort(links_, [](Link const& a, Link const& b) { return a < b; });
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < links_.size(); ++i)
+      if (kept == 0 || links_[kept - 1] != links_[i]) links_[kept++] = links_[i];
+    links_.resize(kept);
   }
-  void link(PaperLeaf a, PaperLeaf b) {
-    if (b < a) {
-      auto const c = a;
-      a = b, b = c;
-    }
-    for (std::size_t i = 0; i < links.size(); i += 2)
-      if (links[i] == a && links[i + 1] == b) return;
-    links.push_back(a), links.push_back(b);
+  [[nodiscard]] std::optional<GatheringAt> named(Signature const& name) const {
+    auto const found = book_.find(name);
+    return found ? std::optional{found->gathering} : std::nullopt;
   }
   void find_links() {
-    auto const& changes = formula.changes();
+    auto const& changes = formula_.changes();
     std::size_t list = 0; // where a list of identities begins: χ1.2[=B3.4] are two
     for (std::size_t i = 0; i < changes.size(); ++i) {
       if (changes[i].kind != Change::Kind::identity) continue;
       if (i == 0 || changes[i].joint == Change::Joint::opens || changes[i - 1].kind != Change::Kind::identity) list = i;
-      auto const at = changes[i].named ? find(changes[i].name) : std::optional{changes[i].gathering};
+      auto const at = changes[i].named ? named(changes[i].name) : std::optional{changes[i].gathering};
       if (!at) continue;
       // where only a gathering is named its first leaf is meant, as in (=π)
       PaperLeaf const there{false, *at, changes[i].name_leaf == 0 ? 1 : changes[i].name_leaf};
@@ -86,19 +88,26 @@ struct PaperReckoner {
       if (here != there) link(here, there);
     }
   }
+
+public:
+  explicit PaperReckoner(Formula const& formula) : formula_{formula}, book_{formula} {
+    find_links();
+    settle();
+  }
+  [[nodiscard]] std::int64_t links() const noexcept { return static_cast<std::int64_t>(links_.size()); }
   [[nodiscard]] std::vector<SharedSheet> shared(int leaves_to_sheet) const {
     std::vector<SharedSheet> all;
-    for (std::size_t i = 0; i < links.size(); i += 2) {
-      auto const a = links[i].gathering.run, b = links[i + 1].gathering.run;
+    for (auto const& link : links_) {
+      auto const a = link.a.gathering.run, b = link.b.gathering.run;
       if (a != b) all.push_back({a < b ? a : b, a < b ? b : a, true});
     }
-    if (!all.empty() || formula.runs().size() < 2) return all;
-    auto const& first = formula.runs().front();
-    auto const& last = formula.runs().back();
+    if (!all.empty() || formula_.runs().size() < 2) return all;
+    auto const& first = formula_.runs().front();
+    auto const& last = formula_.runs().back();
     auto const a = first.leaf_total() % leaves_to_sheet, b = last.leaf_total() % leaves_to_sheet;
     if (first.gatherings == 1 && last.gatherings == 1 && a != 0 && b != 0 && a + b == leaves_to_sheet &&
         first.leaf_total() != last.leaf_total())
-      all.push_back({0, static_cast<std::uint32_t>(formula.runs().size() - 1), false});
+      all.push_back({0, static_cast<std::uint32_t>(formula_.runs().size() - 1), false});
     return all;
   }
 };
@@ -109,15 +118,14 @@ struct PaperReckoner {
 [[nodiscard]] inline PaperOfFormula paper(Formula const& formula, Format format) {
   auto const leaves_to_sheet = format.leaves_to_sheet();
   if (!leaves_to_sheet) broken("paper can be reckoned only for a format that says how many leaves a sheet makes");
-  detail::PaperReckoner reckoner{formula};
-  reckoner.find_links();
+  detail::PaperReckoner const reckoner{formula};
   std::int64_t deleted = 0, cancels = 0;
   for (auto const& change : formula.changes()) {
     auto const leaves = change.leaf == 0 ? formula.leaves_folded(change.gathering) : 1;
     if (change.kind == Change::Kind::deletion) deleted += leaves;
     if (change.kind == Change::Kind::cancel) cancels += leaves;
   }
-  auto const links = static_cast<std::int64_t>(reckoner.links.size() / 2);
+  auto const links = reckoner.links();
   // every place was printed: the leaves of the book, those deleted, those cut out for cancels
   auto const printed = leaf_count(formula) + deleted + cancels - links;
   auto const unexplained = deleted > links ? deleted - links : 0;

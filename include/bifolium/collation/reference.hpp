@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
 /// References to a leaf or a page, as bibliographies give them: sig. 2B1v, A3r, A3ᵛ, A3 recto, Aiij, 36/10, [2]/1r, and
-/// by the number of the leaf, 10b or f. 12v. They are looked up in a formula, because only the formula says which leaf
-/// of the book A3 is. Recto is the side read first, also in a book read from right to left.
+/// by the number of the leaf, 10b or f. 12v. They are looked up in the ideal copy, because only the formula says which leaf
+/// of the book A3 is. An inserted leaf is referred to by the name that the formula prints (χ1, a3, 3/8*), or by the leaf
+/// before it: B3+1. Recto is the side read first, also in a book read from right to left.
 #pragma once
 
-#include <bifolium/collation/walk.hpp>
+#include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/core/raised.hpp>
 #include <bifolium/imposition/imposition.hpp>
 #include <bifolium/leaf/read_signature.hpp>
@@ -13,15 +14,19 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Which side of the leaf is meant.
-enum class LeafSide : std::uint8_t { not_said, recto, verso };
-
 /// A leaf, and which of its sides.
 struct Reference {
   LeafOfBook leaf{}; ///< the leaf in the book
   LeafSide side{};   ///< which side of it
+  bool doubtful{};   ///< more than one leaf may be meant; the first is taken. Not compared
   /// In the order of the book; a leaf of which no side is named comes before its recto.
-  friend constexpr auto operator<=>(Reference const&, Reference const&) = default;
+  friend constexpr auto operator<=>(Reference const& a, Reference const& b) noexcept {
+    auto const c = a.leaf <=> b.leaf;
+    return std::is_neq(c) ? c : a.side <=> b.side;
+  }
+  friend constexpr bool operator==(Reference const& a, Reference const& b) noexcept {
+    return a.leaf == b.leaf && a.side == b.side;
+  }
 };
 
 namespace detail {
@@ -69,95 +74,123 @@ struct ReferenceScan {
 
 } // namespace detail
 
-/// The gathering of that name. One without the raised figure of a series may be of any; the first is taken.
-[[nodiscard]] inline std::optional<GatheringAt> find_gathering(Formula const& formula, Signature const& name) {
-  for (bool const any_series : {false, true})
-    for (std::size_t r = 0; r < formula.runs().size(); ++r) {
-      auto const& run = formula.runs()[r];
-      auto const first = any_series && name.series() == 0 ? run.first.in_series(0) : run.first;
-      auto const length = run_length(first, name, formula.alphabet());
-      if (length && *length <= run.gatherings) return GatheringAt{static_cast<std::uint32_t>(r), *length - 1};
-    }
-  return std::nullopt;
-}
-
 namespace detail {
 
-/// The leaf that a reference names, whether the ideal copy has it or the formula takes it away.
-inline Expected<Reference> find_reference(Formula const& formula, std::string_view text) {
-  ReferenceScan scan{text};
-  auto const fail = [&](Problem problem, std::int64_t limit = 0) {
-    return error_at(problem, 1, column_of(text, scan.at), text.data(), text.size(), limit);
-  };
-  scan.blanks();
-  bool by_leaf = false;
-  for (std::string_view word : {"fol.", "ff.", "f.", "Bl.", "leaf "}) by_leaf = by_leaf || scan.take(word);
-  if (!by_leaf) static_cast<void>(scan.take("sig.") || scan.take("Sig.") || scan.take("sign."));
-  scan.blanks();
-  auto const start = scan.at;
-  if (auto const number = scan.figures(); number >= 0) { // 10b, f. 12v
-    auto const side = scan.side();
-    scan.blanks();
-    if (scan.ended() && (by_leaf || side != LeafSide::not_said)) {
-      auto const leaf = leaf_of_number(formula, number);
-      if (!leaf) return fail(Problem::reference_not_in_book);
-      return Reference{*leaf, side};
-    }
-    scan.at = start;
+/// The leaf called 8* of a gathering: (+8*), inserted after leaf 8.
+inline std::optional<LeafOfBook> starred_leaf(IdealCopy const& book, GatheringAt at, int leaf) {
+  for (int k = 1;;) {
+    auto const one = book.inserted({at, leaf, k});
+    if (!one) return std::nullopt;
+    if (one->named_by_place && one->name_leaf == leaf) return LeafOfBook{at, leaf, k};
+    k += one->of;
   }
-  if (by_leaf) return fail(Problem::not_a_reference);
-  // a signature, and behind it the leaf and the side
-  auto const split = [&](SignatureScan const& mark) -> Expected<Reference> {
-    scan.at = start;
-    if (!mark) return fail(Problem::not_a_reference);
-    scan.at = mark.end;
-    if (scan.byte() == '/')
-      ++scan.at;
+}
+
+class ReferenceReader {
+  IdealCopy const& book_;
+  ReferenceScan scan_;
+  std::size_t start_{}; // of the signature
+
+  [[nodiscard]] Error error(Problem problem, std::int64_t limit = 0) const {
+    return error_at(problem, 1, column_of(scan_.text, scan_.at), scan_.text.data(), scan_.text.size(), limit);
+  }
+  /// B3+1, 3/8*: a leaf inserted after another. `after` is 0 for one before the first leaf.
+  [[nodiscard]] Expected<Reference> inserted(Signature const& mark, int after, int number, bool star, LeafSide side) {
+    auto const gathering = book_.find(mark);
+    scan_.at = start_;
+    if (!gathering) return error(Problem::no_such_gathering);
+    auto const folded = book_.leaves_folded(gathering->gathering);
+    if (after > folded) return error(Problem::no_such_leaf, folded);
+    auto const leaf = star ? starred_leaf(book_, gathering->gathering, after)
+                           : std::optional{LeafOfBook{gathering->gathering, after, number}};
+    if (!leaf || !book_.inserted(*leaf)) return error(Problem::reference_not_in_book);
+    return Reference{*leaf, side, gathering->doubtful()};
+  }
+  /// What follows the mark is the leaf and the side.
+  [[nodiscard]] Expected<Reference> after_mark(SignatureScan const& mark) {
+    scan_.at = start_;
+    if (!mark) return error(Problem::not_a_reference);
+    scan_.at = mark.end;
+    if (scan_.byte() == '/')
+      ++scan_.at;
     else
-      scan.point(); // A.iii.
-    auto leaf = scan.figures();
-    if (leaf < 0) leaf = scan.roman();
-    std::int64_t inserted = 0;
-    if (scan.take("+")) { // B3+1: the first leaf inserted behind B3
-      inserted = scan.figures();
-      if (inserted < 1) return fail(Problem::not_a_reference);
+      scan_.point(); // A.iii.
+    auto leaf = scan_.figures();
+    if (leaf < 0) leaf = scan_.roman();
+    bool const star = leaf > 0 && scan_.take("*");
+    std::int64_t number = 0;
+    if (scan_.take("+")) {
+      number = scan_.figures();
+      if (number < 1 || star) return error(Problem::not_a_reference);
     }
-    scan.point();
-    auto const side = scan.side();
-    scan.blanks();
-    if ((leaf < 1 && inserted == 0) || !scan.ended()) return fail(Problem::not_a_reference);
-    auto at = find_gathering(formula, mark.signature);
-    auto const kind = mark.signature.mark();
-    if (!at && (kind == Mark::pi || kind == Mark::chi)) // then the letters of a Greek alphabet
-      at = find_gathering(formula, Signature::greek(kind == Mark::pi ? 16 : 22, false, mark.signature.multiple())
-                                       .in_series(mark.signature.series()));
-    scan.at = start;
-    if (!at) return fail(Problem::no_such_gathering);
-    auto const folded = formula.leaves_folded(*at);
-    if (leaf > folded) return fail(Problem::no_such_leaf, folded);
-    if (inserted > leaves_inserted(formula, *at, static_cast<int>(leaf))) return fail(Problem::reference_not_in_book);
-    return Reference{{*at, static_cast<int>(leaf), static_cast<int>(inserted)}, side};
-  };
-  auto const longest = split(SignatureScanner{text, formula.letters()}.scan(start));
-  if (longest) return longest;
-  // In π1r and *1r the scanner finds a signature πR; a shorter one may leave a leaf of the book.
-  for (auto end = text.size() < start + 32 ? text.size() : start + 32; end-- > start + 1;) {
-    auto const mark = SignatureScanner{text.substr(0, end), formula.letters()}.scan(start);
-    if (!mark || mark.end != end) continue;
-    if (auto const shorter = split(mark)) return shorter;
+    scan_.point();
+    auto const side = scan_.side();
+    scan_.blanks();
+    if ((leaf < 1 && number == 0) || !scan_.ended()) return error(Problem::not_a_reference);
+    auto const bounded = [](std::int64_t figure) {
+      return static_cast<int>(figure > most_leaves_in_gathering ? most_leaves_in_gathering + 1 : figure);
+    };
+    if (number > 0 || star) {
+      auto const result =
+          inserted(mark.signature, bounded(leaf), number > 999999999 ? 0 : static_cast<int>(number), star, side);
+      return result;
+    }
+    if (auto const found = book_.find(mark.signature, bounded(leaf)))
+      return Reference{found->leaf, side, found->doubtful};
+    scan_.at = start_;
+    auto const gathering = book_.find(mark.signature);
+    return gathering ? error(Problem::no_such_leaf, book_.leaves_folded(gathering->gathering))
+                     : error(Problem::no_such_gathering);
   }
-  return longest;
+
+public:
+  ReferenceReader(IdealCopy const& book, std::string_view text) : book_{book}, scan_{text} {}
+
+  Expected<Reference> read() {
+    scan_.blanks();
+    bool by_leaf = false;
+    for (std::string_view word : {"fol.", "ff.", "f.", "Bl.", "leaf "}) by_leaf = by_leaf || scan_.take(word);
+    if (!by_leaf) static_cast<void>(scan_.take("sig.") || scan_.take("Sig.") || scan_.take("sign."));
+    scan_.blanks();
+    start_ = scan_.at;
+    if (auto const number = scan_.figures(); number >= 0) { // 10b, f. 12v
+      auto const side = scan_.side();
+      scan_.blanks();
+      if (scan_.ended() && (by_leaf || side != LeafSide::not_said)) {
+        auto const leaf = book_.leaf_of_number(number);
+        if (!leaf) return error(Problem::reference_not_in_book);
+        return Reference{*leaf, side};
+      }
+      scan_.at = start_;
+    }
+    if (by_leaf) return error(Problem::not_a_reference);
+    auto const text = scan_.text;
+    auto const longest = after_mark(SignatureScanner{text, book_.letters()}.scan(start_));
+    if (longest) return longest;
+    // In π1r and *1r the scanner finds a signature πR; a shorter one may leave a leaf of the book.
+    for (auto end = text.size() < start_ + 32 ? text.size() : start_ + 32; end-- > start_ + 1;) {
+      auto const mark = SignatureScanner{text.substr(0, end), book_.letters()}.scan(start_);
+      if (!mark || mark.end != end) continue;
+      if (auto const shorter = after_mark(mark)) return shorter;
+    }
+    return longest;
+  }
+};
+
+/// The leaf that a reference names, whether the ideal copy has it or the formula takes it away.
+inline Expected<Reference> find_reference(IdealCopy const& book, std::string_view text) {
+  return ReferenceReader{book, text}.read();
 }
 
 } // namespace detail
 
 /// Reads a reference and finds its leaf. Where two gatherings bear one signature, as in volumes described together, the
-/// first is meant; the number of the leaf (f. 12v) tells the others.
+/// first is meant, and the reference is doubtful; the number of the leaf (f. 12v) tells the others.
 /// error: not_a_reference, no_such_gathering, no_such_leaf (with the leaves the gathering has), reference_not_in_book for
 /// a leaf that was deleted or a number past the end.
-[[nodiscard]] inline Expected<Reference> read_reference(Formula const& formula, std::string_view text) {
-  auto const found = detail::find_reference(formula, text);
-  if (found && !leaf_number(formula, found->leaf))
+[[nodiscard]] inline Expected<Reference> read_reference(IdealCopy const& book, std::string_view text) {
+  auto const found = detail::find_reference(book, text);
+  if (found && !book.leaf_number(found->leaf))
     return error_at(Problem::reference_not_in_book, 1, 1, text.data(), text.size());
   return found;
 }
@@ -171,79 +204,95 @@ enum class ReferenceForm : std::uint8_t {
   leaf_letter  ///< 12b, as incunable catalogues have it; f. 12 where no side is said
 };
 
-/// Writes a reference; reading it gives the same leaf and side again. pre: for the forms by number, a leaf of the ideal
-/// copy.
-[[nodiscard]] inline std::string write_reference(Formula const& formula, Reference const& reference,
+namespace detail {
+
+inline std::string mark_and_leaf(Signature const& mark, std::string_view figure) {
+  std::string text{to_text(mark).view()};
+  if (mark.mark() == Mark::number) text += '/';
+  return text.append(figure);
+}
+/// The name of an inserted leaf as the formula prints it; empty where it has none, or where another leaf has it too.
+inline std::string name_of_inserted(IdealCopy const& book, LeafOfBook const& leaf) {
+  auto const one = book.inserted(leaf);
+  if (!one || (!one->named && !one->named_by_place)) return {};
+  bool const figures = one->named && one->name_leaf > 0 && one->joined != Change::Joined::gathering;
+  auto const figure = one->named_by_place ? one->name_leaf : figures ? one->name_leaf + one->number - 1 : one->number;
+  auto text = mark_and_leaf(one->named_by_place ? book.signature(leaf.gathering) : one->name, std::to_string(figure));
+  if (one->named_by_place) text += '*';
+  auto const back = find_reference(book, text);
+  return back && back->leaf == leaf ? text : std::string{};
+}
+/// The leaf without a side: by its name, or by the leaf before it where it has none.
+inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool roman) {
+  if (leaf.inserted > 0)
+    if (auto name = name_of_inserted(book, leaf); !name.empty()) return name;
+  auto const signature = book.signature(leaf.gathering);
+  auto figure = std::to_string(leaf.leaf);
+  if (roman && signature.mark() != Mark::number && leaf.leaf > 0 && leaf.leaf < 4000) {
+    std::string numeral{small_roman(leaf.leaf).view()};
+    if (numeral.back() == 'i') numeral.back() = 'j';
+    // "pi" is π, and a doubled letter is another signature
+    auto const letter = static_cast<char>(signature.is_latin() ? 'a' + signature.letter_number() - 1 : '\0');
+    if (letter != 'p' && letter != numeral[0] && numeral != "v") figure = numeral;
+  }
+  auto text = mark_and_leaf(signature, figure);
+  if (leaf.inserted > 0) text += '+', text += std::to_string(leaf.inserted);
+  return text;
+}
+
+} // namespace detail
+
+/// Writes a reference; reading it gives the same leaf and side again. An inserted leaf is written by the name that the
+/// formula prints; by the leaf before it (B3+1) where it has none or another leaf has the same.
+/// pre: a leaf of a gathering of the formula; for the forms by number, a leaf of the ideal copy.
+[[nodiscard]] inline std::string write_reference(IdealCopy const& book, Reference const& reference,
                                                  ReferenceForm form = ReferenceForm::signature) {
   bool const said = reference.side != LeafSide::not_said, recto = reference.side == LeafSide::recto;
   if (form == ReferenceForm::leaf_number || form == ReferenceForm::leaf_letter) {
-    auto const number = leaf_number(formula, reference.leaf);
+    auto const number = book.leaf_number(reference.leaf);
     if (!number) broken("the ideal copy has no such leaf, so it has no number");
     if (form == ReferenceForm::leaf_letter && said) return std::to_string(*number) + (recto ? 'a' : 'b');
     return "f. " + std::to_string(*number) + (!said ? "" : recto ? "r" : "v");
   }
-  std::string text;
-  auto const signature = formula.signature(reference.leaf.gathering);
-  signature.spell([&](char const* bytes, std::size_t size) { text.append(bytes, size); },
-                  [&](int figure) { text.append(raised(figure).view()); });
-  bool const numbered = signature.mark() == Mark::number;
-  auto figure = std::to_string(reference.leaf.leaf);
-  bool roman = form == ReferenceForm::roman && !numbered && reference.leaf.leaf > 0 && reference.leaf.leaf < 4000;
-  if (roman) {
-    std::string numeral{small_roman(reference.leaf.leaf).view()};
-    if (numeral.back() == 'i') numeral.back() = 'j';
-    // "pi" is π, and a doubled letter is another signature
-    auto const letter = static_cast<char>(signature.is_latin() ? 'a' + signature.letter_number() - 1 : '\0');
-    roman = letter != 'p' && letter != numeral[0] && numeral != "v";
-    if (roman) figure = numeral;
-  }
-  if (numbered) text += '/';
-  text += figure;
-  if (reference.leaf.inserted > 0) text += '+', text += std::to_string(reference.leaf.inserted);
+  auto text = detail::leaf_text(book, reference.leaf, form == ReferenceForm::roman);
   if (!said) return text;
   if (form == ReferenceForm::raised_side) return text + (recto ? "ʳ" : "ᵛ");
   if (form == ReferenceForm::roman) return text + (recto ? " recto" : " verso");
   return text + (recto ? 'r' : 'v');
 }
 
-/// The leaf joined to the one referred to; its side is left open.
-[[nodiscard]] inline std::optional<Reference> conjugate(Formula const& formula, Reference const& reference) {
-  auto const other = conjugate(formula, reference.leaf);
-  return other ? std::optional{Reference{*other, LeafSide::not_said}} : std::nullopt;
-}
-
 /// The page of the book, from 1: recto 2n-1 and verso 2n of leaf n. A side that is not said is the recto.
-[[nodiscard]] inline std::optional<std::int64_t> page_of_book(Formula const& formula, Reference const& reference) {
-  auto const number = leaf_number(formula, reference.leaf);
-  if (!number) return std::nullopt;
-  return 2 * *number - (reference.side == LeafSide::verso ? 0 : 1);
+[[nodiscard]] inline std::optional<std::int64_t> page_of_book(IdealCopy const& book, Reference const& reference) {
+  return book.page(reference.leaf, reference.side);
 }
-/// The reference to a page, counted from 1; nothing where the book has no such page.
-[[nodiscard]] inline std::optional<Reference> reference_of_page(Formula const& formula, std::int64_t page) {
-  auto const leaf = leaf_of_number(formula, page / 2 + page % 2);
-  if (!leaf || page < 1) return std::nullopt;
+/// The reference to a page, counted from 1; none where the book has no such page.
+[[nodiscard]] inline std::optional<Reference> reference_of_page(IdealCopy const& book, std::int64_t page) {
+  if (page < 1) return std::nullopt;
+  auto const leaf = book.leaf_of_number(page / 2 + page % 2);
+  if (!leaf) return std::nullopt;
   return Reference{*leaf, page % 2 != 0 ? LeafSide::recto : LeafSide::verso};
 }
 
-/// Where the page stands when its gathering is printed by a scheme: sheet, forme, row and column. Nothing for an inserted
-/// leaf and where the scheme makes another number of leaves than the gathering has, since then it was not printed so.
+/// The position of the page in the forme when its gathering is printed by a scheme: sheet, forme, row and column. None for
+/// an inserted leaf, and none where the scheme makes another number of leaves than the gathering has: it was printed in
+/// another way.
 template <int N>
-[[nodiscard]] std::optional<FormePosition> place_of(Formula const& formula, Reference const& reference,
+[[nodiscard]] std::optional<FormePosition> place_of(IdealCopy const& book, Reference const& reference,
                                                     Imposition<N> const& imposition) {
   if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1) return std::nullopt;
-  auto const folded = formula.leaves_folded(reference.leaf.gathering);
+  auto const folded = book.leaves_folded(reference.leaf.gathering);
   if (imposition.pages() != 2 * folded || reference.leaf.leaf > folded) return std::nullopt;
   return imposition.find_place(2 * reference.leaf.leaf - (reference.side == LeafSide::verso ? 0 : 1));
 }
 
-/// The same by the fold itself, for schemes whose sheets make several gatherings: an octavo sheet that makes an eight and a
-/// four for A-F⁸/⁴, a sheet cut into half-sheets. The gatherings of the run are taken in turn from the first on; nothing
-/// where one of them has other leaves than the scheme gives it.
+/// The position of the page by the fold itself, for schemes whose sheets make several gatherings: a sheet that makes an
+/// eight and a four for A-F⁸/⁴, a sheet cut into half-sheets. The gatherings of the run are taken in turn from the first
+/// on; none where one of them has other leaves than the scheme gives it.
 template <int N>
-[[nodiscard]] std::optional<FormePosition> place_of(Formula const& formula, Reference const& reference,
+[[nodiscard]] std::optional<FormePosition> place_of(IdealCopy const& book, Reference const& reference,
                                                     Fold<N> const& fold) {
   auto const at = reference.leaf.gathering;
-  if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1 || reference.leaf.leaf > formula.leaves_folded(at))
+  if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1 || reference.leaf.leaf > book.leaves_folded(at))
     return std::nullopt;
   std::int64_t different = 0;
   for (int g = 0; g < fold.gatherings(); ++g) different += fold.is_copy(g) ? 0 : 1;
@@ -251,8 +300,8 @@ template <int N>
   std::optional<int> here;
   for (int g = 0; g < fold.gatherings(); ++g) {
     if (fold.is_copy(g)) continue;
-    if (other >= formula.runs()[at.run].gatherings) return std::nullopt;
-    if (formula.leaves_folded({at.run, other}) != fold.gathering(g).leaves()) return std::nullopt;
+    if (other >= book.runs()[at.run].gatherings) return std::nullopt;
+    if (book.leaves_folded({at.run, other}) != fold.gathering(g).leaves()) return std::nullopt;
     if (other++ == at.index) here = g;
   }
   if (!here) return std::nullopt;

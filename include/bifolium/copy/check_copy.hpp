@@ -1,22 +1,23 @@
 // SPDX-License-Identifier: MIT
-/// A copy against the formula. The formula tells of the ideal copy; what stands in the hand may want leaves, have them
-/// twice or in another order. Both are kept apart: nothing seen in one copy changes the formula. A missing leaf whose
-/// conjugate is missing too is a lost bifolium, easily lost without a trace; one whose conjugate is there has left a
-/// stub. Everything is kept in spans, so the cost goes with what is listed and not with the leaves of the book.
+/// A copy against the formula. The formula describes the ideal copy; the copy in hand may want leaves, have them twice or
+/// in another order. Both are kept apart: nothing seen in one copy changes the formula. A missing leaf whose conjugate is
+/// missing too is a lost bifolium, easily lost without a trace; one whose conjugate is there has left a stub. A missing
+/// blank is missing paper and no missing text. Everything is kept in spans, so the cost grows with what is listed and not
+/// with the leaves of the book. What is found is put into words by copy/copy_words.hpp.
 #pragma once
 
 #include <bifolium/copy/joints.hpp>
-#include <bifolium/copy/leaf_span.hpp>
+#include <bifolium/copy/read_leaves_present.hpp>
 #include <bifolium/core/list.hpp>
 #include <bifolium/core/put.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
-/// Leaves that stand elsewhere than in the ideal copy.
+/// Leaves that are bound elsewhere than in the ideal copy.
 struct Misplaced {
-  LeafSpan leaves{};                 ///< that stand together, in the order of the ideal copy
-  std::optional<LeafOfBook> after{}; ///< what they are bound behind; nothing at the front
+  LeafSpan leaves{};                 ///< that are together, in the order of the ideal copy
+  std::optional<LeafOfBook> after{}; ///< the leaf after which they are bound; none at the front
   friend constexpr bool operator==(Misplaced const&, Misplaced const&) = default;
 };
 /// What a copy shows against the formula.
@@ -24,19 +25,25 @@ struct CopyChecked {
   std::vector<LeafSpan> wanting{};      ///< leaves of the ideal copy that are not there, in its order
   std::vector<LeafSpan> repeated{};     ///< leaves that are there again, once for each time beyond the first
   std::vector<LeafSpan> not_in_ideal{}; ///< leaves the ideal copy lacks: a cancelled or deleted leaf left in
+  std::vector<LeafSpan> noted{};        ///< leaves listed with a word: blank, mounted, supplied, facsimile
   std::vector<Misplaced> misplaced{};   ///< the fewest leaves that, set right, bring all into order
   std::vector<JointJudged> joints{};    ///< what was seen of joined leaves, in the order given, against the formula
   std::int64_t leaves_ideal{};          ///< leaves of the ideal copy
   std::int64_t leaves_present{};        ///< leaves of this copy, repeated ones and those not in the ideal copy included
+  std::int64_t leaves_wanting{};        ///< leaves of the ideal copy that are not there; a facsimile is not the leaf
+  std::int64_t blanks_wanting{};        ///< those of them that the formula notes as blank
   bool backwards{}; ///< every leaf comes before the last: a book read from right to left, collated from the back?
-  /// Nothing is wanting; leaves may still be misplaced, repeated or too many.
+  /// No leaf is wanting; leaves may still be misplaced, repeated or too many.
   [[nodiscard]] bool complete() const noexcept { return wanting.empty(); }
+  /// No leaf with text is wanting: what is missing is noted as blank.
+  [[nodiscard]] bool text_complete() const noexcept { return leaves_wanting == blanks_wanting; }
 };
 /// A leaf the copy wants.
 struct MissingLeaf {
   LeafOfBook leaf{};                     ///< the leaf that is wanting
-  std::optional<LeafOfBook> conjugate{}; ///< the leaf it is one piece with; nothing where it has none
+  std::optional<LeafOfBook> conjugate{}; ///< the leaf it is one piece with; none for a single leaf
   bool conjugate_missing{};              ///< both halves gone: a lost bifolium
+  bool blank{};                          ///< the formula notes that it is blank: no text is lost
   friend constexpr bool operator==(MissingLeaf const&, MissingLeaf const&) = default;
 };
 
@@ -93,7 +100,7 @@ public:
   }
 };
 
-/// Which of the spans stand in order, the last of them first: the choice that leaves most leaves in place.
+/// Which of the spans are in order, the last of them first: the choice that leaves most leaves in place.
 inline List<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
   struct Chain { // the best that ends with span `span`; kept so that both `to` and `leaves` rise
     std::int64_t to{}, leaves{};
@@ -123,147 +130,94 @@ inline List<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
 
 } // namespace detail
 
-/// Checks the leaves present, in the order of the copy, and what was seen of their joints.
-/// pre: the leaves are of gatherings of the formula (read_leaves_present finds them).
-[[nodiscard]] inline CopyChecked check_copy(Formula const& formula, std::vector<LeafSpan> const& present,
-                                            std::vector<JointSeen> const& seen = {}) {
-  CopyChecked result;
-  result.leaves_ideal = leaf_count(formula);
-  detail::NumbersSeen numbers;
-  std::vector<LeafSpan> found; // what was not there before, in the order of the copy
-  bool falling = true;
-  bool joined = false; // nothing else stands between the last of `found` and what comes
-  for (auto const& span : present) {
-    if (!span.in_ideal()) {
-      result.not_in_ideal.push_back(span);
-      result.leaves_present += 1;
-      joined = false;
-      continue;
-    }
-    result.leaves_present += span.leaves();
-    falling = falling && span.from == span.to && (found.empty() || span.from < found.back().from);
-    numbers.add(
-        span.from, span.to,
-        [&](std::int64_t from, std::int64_t to) {
-          if (joined && found.back().to + 1 == from)
-            found.back() = span_of_numbers(formula, found.back().from, to);
-          else
-            found.push_back(span_of_numbers(formula, from, to));
-          joined = true;
-        },
-        [&](std::int64_t from, std::int64_t to) {
-          result.repeated.push_back(span_of_numbers(formula, from, to));
-          joined = false;
-        });
-  }
-  result.backwards = falling && found.size() > 2;
-  auto kept = detail::in_order(found);
-  for (std::size_t s = 0; s < found.size(); ++s)
-    if (!kept.empty() && kept.back() == s)
-      kept.pop_back();
-    else
-      result.misplaced.push_back({found[s], s == 0 ? std::nullopt : std::optional{found[s - 1].last}});
-  numbers.gaps(result.leaves_ideal, [&](std::int64_t from, std::int64_t to) {
-    result.wanting.push_back(span_of_numbers(formula, from, to));
-  });
-  result.joints = std::vector<JointJudged>(seen.size());
-  for (std::size_t i = 0; i < seen.size(); ++i) result.joints[i] = judge(formula, seen[i]);
-  return result;
-}
-
 /// The span of wanting leaves in which a leaf of the book lies, by its number.
 [[nodiscard]] inline std::optional<LeafSpan> wanting_at(CopyChecked const& copy, std::int64_t number) {
   auto const at = detail::first_to_reach(copy.wanting, number);
   if (at == copy.wanting.size() || copy.wanting[at].from > number) return std::nullopt;
   return copy.wanting[at];
 }
-/// What became of a leaf the copy wants, by its number. pre: a leaf of the book.
-[[nodiscard]] inline MissingLeaf missing_leaf(Formula const& formula, CopyChecked const& copy, std::int64_t number) {
-  auto const leaf = leaf_of_number(formula, number);
-  if (!leaf) broken("the book has no leaf of that number");
-  MissingLeaf missing{*leaf, conjugate(formula, *leaf), false};
-  if (missing.conjugate)
-    if (auto const other = leaf_number(formula, *missing.conjugate))
-      missing.conjugate_missing = wanting_at(copy, *other).has_value();
-  return missing;
-}
-
 namespace detail {
 
-/// Of the leaves wanting, those that follow one another in one gathering, beginning with `number`.
-inline std::int64_t last_of_portion(Formula const& formula, LeafSpan const& wanting, std::int64_t number) {
-  auto const end = numbers_of(formula, leaf_of_number(formula, number)->gathering).to;
-  return end < wanting.to ? end : wanting.to;
-}
-/// More than a bifolium's two leaves together are named by their ends.
-inline bool named_by_ends(Formula const& formula, CopyChecked const& copy, std::int64_t number) {
-  auto const wanting = wanting_at(copy, number);
-  if (!wanting) return false;
-  auto const here = numbers_of(formula, leaf_of_number(formula, number)->gathering);
-  auto const from = here.from > wanting->from ? here.from : wanting->from;
-  return last_of_portion(formula, *wanting, number) - from >= 2;
-}
-/// What is wanting of one gathering, from `from` to `to`.
-inline void append_wanting(Formula const& formula, CopyChecked const& copy, std::int64_t from, std::int64_t to,
-                           std::string& text) {
-  auto const part = [&] { text += text.empty() ? "" : ", "; };
-  if (to - from >= 2) return part(), text += span_words(formula, span_of_numbers(formula, from, to)), void();
-  for (auto n = from; n <= to; ++n) {
-    auto const missing = missing_leaf(formula, copy, n);
-    auto const other = missing.conjugate_missing ? leaf_number(formula, *missing.conjugate) : std::nullopt;
-    bool const bifolium = other && !named_by_ends(formula, copy, *other);
-    if (bifolium && *other < n) continue; // said with its other half
-    part();
-    text += leaf_words(formula, missing.leaf);
-    if (bifolium)
-      text += '.' + (missing.conjugate->inserted > 0 ? leaf_words(formula, *missing.conjugate)
-                                                     : std::to_string(missing.conjugate->leaf));
+/// Goes through the leaves of a copy in their order.
+class CopyChecker {
+  IdealCopy const& book_;
+  CopyChecked result_{};
+  NumbersSeen numbers_{};
+  std::vector<LeafSpan> found_{}; // what was not there before, in the order of the copy
+  bool falling_{true};
+  bool joined_{false}; // nothing else is between the last of `found_` and what comes
+
+public:
+  explicit CopyChecker(IdealCopy const& book) : book_{book} { result_.leaves_ideal = book.leaves(); }
+
+  void see(LeafSpan const& span) {
+    if (span.state != LeafInCopy::original) result_.noted.push_back(span);
+    if (span.state == LeafInCopy::facsimile) { // the leaf itself is not there
+      joined_ = false;
+      return;
+    }
+    if (!span.in_ideal()) {
+      result_.not_in_ideal.push_back(span);
+      result_.leaves_present += 1;
+      joined_ = false;
+      return;
+    }
+    result_.leaves_present += span.leaves();
+    falling_ = falling_ && span.from == span.to && (found_.empty() || span.from < found_.back().from);
+    numbers_.add(
+        span.from, span.to,
+        [&](std::int64_t from, std::int64_t to) {
+          if (joined_ && found_.back().to + 1 == from)
+            found_.back() = span_of_numbers(book_, found_.back().from, to);
+          else
+            found_.push_back(span_of_numbers(book_, from, to));
+          joined_ = true;
+        },
+        [&](std::int64_t from, std::int64_t to) {
+          result_.repeated.push_back(span_of_numbers(book_, from, to));
+          joined_ = false;
+        });
   }
-}
+  CopyChecked finish(std::vector<JointSeen> const& seen) {
+    result_.backwards = falling_ && found_.size() > 2;
+    auto kept = in_order(found_);
+    for (std::size_t s = 0; s < found_.size(); ++s)
+      if (!kept.empty() && kept.back() == s)
+        kept.pop_back();
+      else
+        result_.misplaced.push_back({found_[s], s == 0 ? std::nullopt : std::optional{found_[s - 1].last}});
+    numbers_.gaps(result_.leaves_ideal, [&](std::int64_t from, std::int64_t to) {
+      result_.wanting.push_back(span_of_numbers(book_, from, to));
+      result_.leaves_wanting += to - from + 1;
+    });
+    for (auto const& blank : book_.blanks())
+      if (auto const number = book_.leaf_number(blank); number && wanting_at(result_, *number))
+        ++result_.blanks_wanting;
+    result_.joints = std::vector<JointJudged>(seen.size());
+    for (std::size_t i = 0; i < seen.size(); ++i) result_.joints[i] = judge(book_, seen[i]);
+    return static_cast<CopyChecked&&>(result_);
+  }
+};
 
 } // namespace detail
 
-/// What the copy wants, as the trade says it: "wants B3.6, C8, E-G"; empty for a complete copy. A lost bifolium has a full
-/// point between its leaves, three leaves and more that follow one another are named by the first and the last.
-[[nodiscard]] inline std::string wants(Formula const& formula, CopyChecked const& copy) {
-  std::string text;
-  for (auto const& span : copy.wanting)
-    for (auto n = span.from; n <= span.to;) {
-      auto const at = leaf_of_number(formula, n)->gathering;
-      auto const here = detail::numbers_of(formula, at);
-      if (here.from < n || here.to > span.to) { // part of a gathering
-        auto const end = here.to < span.to ? here.to : span.to;
-        detail::append_wanting(formula, copy, n, end, text);
-        n = end + 1;
-        continue;
-      }
-      // whole gatherings, as far as they belong to one run
-      auto last = GatheringAt{at.run, formula.runs()[at.run].gatherings - 1};
-      if (detail::numbers_of(formula, last).to > span.to) {
-        last = leaf_of_number(formula, span.to)->gathering;
-        if (detail::numbers_of(formula, last).to > span.to) --last.index;
-      }
-      auto const end = detail::numbers_of(formula, last).to;
-      if (!text.empty()) text += ", ";
-      text += detail::span_words(formula, span_of_numbers(formula, n, end));
-      n = end + 1;
-    }
-  return text.empty() ? text : "wants " + text;
+/// Checks the leaves present, in the order of the copy, and what was seen of their joints.
+/// pre: the leaves are of gatherings of the formula (LeavesPresent::spans).
+[[nodiscard]] inline CopyChecked check_copy(IdealCopy const& book, std::vector<LeafSpan> const& present,
+                                            std::vector<JointSeen> const& seen = {}) {
+  detail::CopyChecker checker{book};
+  for (auto const& span : present) checker.see(span);
+  return checker.finish(seen);
 }
-
-/// What is wrong with the order: "B bound behind C4; A8 bound at the front"; empty when all is in place.
-[[nodiscard]] inline std::string misbound(Formula const& formula, CopyChecked const& copy) {
-  std::string text;
-  auto const& all = copy.misplaced;
-  for (std::size_t i = 0; i < all.size();) {
-    if (!text.empty()) text += "; ";
-    text += detail::span_words(formula, all[i].leaves);
-    auto const& after = all[i].after;
-    for (++i; i < all.size() && all[i].after == all[i - 1].leaves.last; ++i) // bound behind one another
-      text += ", " + detail::span_words(formula, all[i].leaves);
-    text += after ? " bound behind " + detail::leaf_words(formula, *after) : " bound at the front";
-  }
-  return text;
+/// What became of a leaf the copy wants, by its number. pre: a leaf of the book.
+[[nodiscard]] inline MissingLeaf missing_leaf(IdealCopy const& book, CopyChecked const& copy, std::int64_t number) {
+  auto const leaf = book.leaf_of_number(number);
+  if (!leaf) broken("the book has no leaf of that number");
+  MissingLeaf missing{*leaf, book.conjugate(*leaf), false, book.is_blank(*leaf)};
+  if (missing.conjugate)
+    if (auto const other = book.leaf_number(*missing.conjugate))
+      missing.conjugate_missing = wanting_at(copy, *other).has_value();
+  return missing;
 }
 
 } // namespace v0

@@ -1,26 +1,24 @@
 // SPDX-License-Identifier: MIT
-/// Evidence of how leaves hang together, against the formula. A leaf is joined to its conjugate across the gutter; that
-/// can be seen (one bent piece, a chain line that runs on across the fold, two halves of one watermark), or it can be seen
-/// that it is not so (a stub, chain lines that do not meet). The sewing lies in the middle of a gathering and so gives its
-/// leaves. Each piece of evidence agrees with the formula or contradicts it; none changes it.
+/// Evidence of how leaves are joined, against the formula. A leaf is joined to its conjugate across the gutter; that can be
+/// seen (one bent piece, a chain line that runs on across the fold, two halves of one watermark), or it can be seen that it
+/// is not so (a stub, chain lines that do not meet). The sewing lies in the middle of a gathering and so gives its leaves.
+/// Each piece of evidence agrees with the formula or contradicts it; none changes it.
 #pragma once
 
-#include <bifolium/collation/reference.hpp>
-
-#include <optional>
+#include <bifolium/copy/leaf_span.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
-/// What was seen of how two leaves hang together, or of one leaf by itself.
+/// What was seen of how two leaves are joined, or of one leaf by itself.
 enum class Joint : std::uint8_t {
   conjugate,          ///< seen to be one bent piece
   disjunct,           ///< seen not to be
   chain_lines_run_on, ///< across the fold, without a break
   chain_lines_break,  ///< they do not meet
   mark_halves_meet,   ///< two halves of one watermark
-  stub,               ///< the first leaf hangs on a stub
-  sewing              ///< the thread is seen behind the first leaf: the middle of the gathering
+  stub,               ///< the first leaf is on a stub
+  sewing              ///< the thread is seen after the first leaf: the middle of the gathering
 };
 /// One piece of evidence. `second` is not looked at for a stub or sewing.
 struct JointSeen {
@@ -29,7 +27,7 @@ struct JointSeen {
   Joint what{};        ///< what was seen of the two
   friend constexpr bool operator==(JointSeen const&, JointSeen const&) = default;
 };
-/// How a piece of evidence stands to the formula.
+/// A piece of evidence against the formula.
 struct JointJudged {
   JointSeen seen{};    ///< the evidence as given
   bool agrees{};       ///< the formula has the two joined, or apart, as they were seen to be
@@ -37,31 +35,24 @@ struct JointJudged {
   friend bool operator==(JointJudged const&, JointJudged const&) = default;
 };
 
-namespace detail {
-
-inline std::string leaf_words(Formula const& formula, LeafOfBook const& leaf) {
-  return write_reference(formula, {leaf, LeafSide::not_said});
-}
-
-} // namespace detail
-
 /// Weighs one piece of evidence. pre: the leaves are of gatherings of the formula.
-[[nodiscard]] inline JointJudged judge(Formula const& formula, JointSeen const& seen) {
-  auto const mate = conjugate(formula, seen.first);
+[[nodiscard]] inline JointJudged judge(IdealCopy const& book, JointSeen const& seen) {
+  auto const mate = book.conjugate(seen.first);
   bool const together = mate && *mate == seen.second;
-  JointJudged judged{seen, false, detail::leaf_words(formula, seen.first)};
+  JointJudged judged{seen, false, detail::leaf_words(book, seen.first)};
   auto& words = judged.words;
   auto const pair = [&](char const* what, bool agrees, char const* then) {
-    bool const figure = seen.second.gathering == seen.first.gathering && seen.second.inserted == 0;
+    bool const folded =
+        seen.first.gathering == seen.second.gathering && seen.first.inserted + seen.second.inserted == 0;
     words += '.';
-    words += figure ? std::to_string(seen.second.leaf) : detail::leaf_words(formula, seen.second);
+    words += folded ? std::to_string(seen.second.leaf) : detail::leaf_words(book, seen.second);
     (words += ' ') += what;
     words += agrees ? ": agrees" : ": contradicts the formula";
     if (!agrees) words += then;
     judged.agrees = agrees;
   };
   auto const others = [&] {
-    return mate ? ", by which " + detail::leaf_words(formula, *mate) + " is conjugate with it"
+    return mate ? ", by which " + detail::leaf_words(book, *mate) + " is conjugate with it"
                 : std::string{", by which it is a single leaf"};
   };
   switch (seen.what) {
@@ -85,11 +76,11 @@ inline std::string leaf_words(Formula const& formula, LeafOfBook const& leaf) {
     words += mate ? " on a stub: contradicts the formula; a cancel?" : " on a stub: agrees";
     break;
   case Joint::sewing: {
-    auto const folded = formula.leaves_folded(seen.first.gathering);
+    auto const folded = book.leaves_folded(seen.first.gathering);
     judged.agrees = 2 * seen.first.leaf == folded && seen.first.inserted == 0;
     words += " followed by the sewing: ";
     words +=
-        judged.agrees ? "agrees" : "contradicts the formula, whose middle is behind leaf " + std::to_string(folded / 2);
+        judged.agrees ? "agrees" : "contradicts the formula, whose middle is after leaf " + std::to_string(folded / 2);
     break;
   }
   }
@@ -114,25 +105,29 @@ inline constexpr JointWords joint_words[]{
 
 } // namespace detail
 
-/// Reads evidence, parted by semicolons, commas or line ends: "A1.4 conjugate; B2 stub; A2 sewing; B1.4 chain lines run on;
-/// C1.4 chain lines break; A2.3 mark halves meet; C1.4 disjunct". The leaves are written with a point between them, the
-/// second by its figure alone where it is of the same gathering.
-/// error: not_evidence, or as read_reference, with the column.
-[[nodiscard]] inline Expected<std::vector<JointSeen>> read_joints(Formula const& formula, std::string_view text) {
-  constexpr char const* blank = " \t\r";
-  std::vector<JointSeen> seen;
-  for (std::size_t from = 0; from < text.size();) {
-    auto to = text.find_first_of(";,\n", from);
-    if (to == std::string_view::npos) to = text.size();
-    auto const start = text.find_first_not_of(blank, from);
-    auto const item = start < to ? text.substr(start, to - start) : std::string_view{};
-    from = to + 1;
-    if (item.empty()) continue;
-    auto const fail = [&](Error error) {
-      error.column = column_of(text, start);
-      return error;
-    };
-    auto const wrong = fail(error_at(Problem::not_evidence, 1, 1, item.data(), item.size()));
+namespace detail {
+
+class JointsReader {
+  IdealCopy const& book_;
+  std::string_view text_;
+  std::vector<JointSeen> seen_{};
+
+  /// What is wrong with an item, at its first letter.
+  [[nodiscard]] Error at_item(Error error, std::string_view item) const {
+    error.column = column_of(text_, static_cast<std::size_t>(item.data() - text_.data()));
+    return error;
+  }
+  [[nodiscard]] Error not_evidence(std::string_view item) const {
+    return at_item(error_at(Problem::not_evidence, 1, 1, item.data(), item.size()), item);
+  }
+  /// The second leaf by its figure alone: A1.4, or χ1.2 and A3+1.2 of an insertion.
+  [[nodiscard]] Expected<LeafOfBook> of_figure(LeafOfBook const& leaf, std::int64_t figure,
+                                               std::string_view item) const {
+    int most = 0;
+    if (auto const same = leaf_of_figure(book_, leaf, figure, most)) return *same;
+    return at_item(error_at(Problem::no_such_leaf, 1, 1, item.data(), item.size(), most), item);
+  }
+  [[nodiscard]] Expected<JointSeen> item(std::string_view item) const {
     auto const end = item.find(' ') == std::string_view::npos ? item.size() : item.find(' ');
     auto const leaves = item.substr(0, end);
     auto words = item.substr(end);
@@ -140,34 +135,55 @@ inline constexpr JointWords joint_words[]{
     while (!words.empty() && (words.back() == ' ' || words.back() == '\t' || words.back() == '\r'))
       words.remove_suffix(1);
     std::optional<Joint> what;
-    for (auto const& one : detail::joint_words)
+    for (auto const& one : joint_words)
       if (words == one.words) what = one.joint;
-    if (!what) return wrong;
+    if (!what) return not_evidence(item);
     bool const alone = *what == Joint::stub || *what == Joint::sewing;
     auto const point = alone ? std::string_view::npos : leaves.rfind('.');
-    if (!alone && (point == std::string_view::npos || point + 1 == leaves.size())) return wrong;
-    auto const first = detail::find_reference(formula, leaves.substr(0, point));
-    if (!first) return fail(first.error());
-    auto second = first->leaf;
-    if (!alone) {
-      auto const rest = leaves.substr(point + 1);
-      std::int64_t figure = 0;
-      for (char c : rest) figure = figure < 0 || !detail::is_digit(c) || figure > 9999 ? -1 : figure * 10 + (c - '0');
-      if (figure >= 0) {
-        second.leaf = static_cast<int>(figure);
-        second.inserted = 0;
-        auto const folded = formula.leaves_folded(second.gathering);
-        if (figure < 1 || figure > folded)
-          return fail(error_at(Problem::no_such_leaf, 1, 1, leaves.data(), leaves.size(), folded));
-      } else {
-        auto const other = detail::find_reference(formula, rest);
-        if (!other) return fail(other.error());
-        second = other->leaf;
-      }
+    if (!alone && (point == std::string_view::npos || point + 1 == leaves.size())) return not_evidence(item);
+    auto const first = find_reference(book_, leaves.substr(0, point));
+    if (!first) return at_item(first.error(), item);
+    if (alone) return JointSeen{first->leaf, first->leaf, *what};
+    auto const rest = leaves.substr(point + 1);
+    std::int64_t number = 0;
+    for (char c : rest) number = number < 0 || !is_digit(c) || number > 9999 ? -1 : number * 10 + (c - '0');
+    if (number >= 0) {
+      auto const second = of_figure(first->leaf, number, item);
+      if (!second) return second.error();
+      return JointSeen{first->leaf, *second, *what};
     }
-    seen.push_back({first->leaf, second, *what});
+    auto const second = find_reference(book_, rest);
+    if (!second) return at_item(second.error(), item);
+    return JointSeen{first->leaf, second->leaf, *what};
   }
-  return seen;
+
+public:
+  JointsReader(IdealCopy const& book, std::string_view text) : book_{book}, text_{text} {}
+
+  Expected<std::vector<JointSeen>> read() {
+    for (std::size_t from = 0; from < text_.size();) {
+      auto to = text_.find_first_of(";,\n", from);
+      if (to == std::string_view::npos) to = text_.size();
+      auto const start = text_.find_first_not_of(" \t\r", from);
+      auto const piece = start < to ? text_.substr(start, to - start) : std::string_view{};
+      from = to + 1;
+      if (piece.empty()) continue;
+      auto const seen = item(piece);
+      if (!seen) return seen.error();
+      seen_.push_back(*seen);
+    }
+    return static_cast<std::vector<JointSeen>&&>(seen_);
+  }
+};
+
+} // namespace detail
+
+/// Reads evidence, separated by semicolons, commas or line ends: "A1.4 conjugate; B2 stub; A2 sewing; B1.4 chain lines run
+/// on; C1.4 chain lines break; A2.3 mark halves meet; C1.4 disjunct". The leaves are written with a point between them, the
+/// second by its figure alone where it is of the same gathering or insertion: A1.4, χ1.2, A3+1.2.
+/// error: not_evidence, or as read_reference, with the column.
+[[nodiscard]] inline Expected<std::vector<JointSeen>> read_joints(IdealCopy const& book, std::string_view text) {
+  return detail::JointsReader{book, text}.read();
 }
 
 } // namespace v0

@@ -17,6 +17,7 @@ namespace detail {
 /// Builds the drawing of one gathering; `leaves_` says which leaf of the book each drawn leaf is.
 class GatheringOfFormula {
   Formula const& formula_;
+  IdealCopy book_;
   GatheringAt at_;
   DrawnGathering drawn_{};
   List<LeafOfBook> leaves_{};
@@ -36,55 +37,41 @@ class GatheringOfFormula {
     return number > 0 ? text.append(std::to_string(number)) : text;
   }
 
-  /// What stands beside leaf `number` of an insertion, from 1: its own name, or its place.
-  [[nodiscard]] std::string label_of(Change const& change, int number, LeafOfBook const& place) const {
-    if (change.place_named) return named(formula_.signature(at_), change.name_leaf).append("*");
-    if (!change.named) return leaf_words(formula_, place);
-    bool const alone = change.added == 1 && change.name_leaf == 0;
-    return named(change.name, alone ? 0 : change.name_leaf > 0 ? change.name_leaf + number - 1 : number);
+  /// What is written beside an inserted leaf: its own name, or its place.
+  [[nodiscard]] std::string label_of(InsertedLeaf const& leaf, LeafOfBook const& place) const {
+    if (leaf.named_by_place) return named(book_.signature(at_), leaf.name_leaf).append("*");
+    if (!leaf.named) return leaf_words(book_, place);
+    bool const alone = leaf.of == 1 && leaf.name_leaf == 0;
+    return named(leaf.name, alone ? 0 : leaf.name_leaf > 0 ? leaf.name_leaf + leaf.number - 1 : leaf.number);
   }
-  void put_inserted(int behind) {
-    int before = 0;
-    for (auto const& change : formula_.changes()) {
-      if (change.kind != Change::Kind::insertion || change.gathering != at_ || change.leaf != behind) continue;
-      for (int k = 1; k <= change.added; ++k) {
-        LeafOfBook const place{at_, behind, before + k};
-        leaves_.push_back(place);
-        drawn_.leaves.push_back({label_of(change, k, place), LeafFate::inserted});
-      }
-      before += change.added;
+  void put_inserted(int after) {
+    for (LeafOfBook place{at_, after, 1};; ++place.inserted) {
+      auto const one = book_.inserted(place);
+      if (!one) return;
+      leaves_.push_back(place);
+      drawn_.leaves.push_back({label_of(*one, place), LeafFate::inserted});
     }
   }
   void put_leaves() {
     put_inserted(0);
-    for (int k = 1; k <= formula_.leaves_folded(at_); ++k) {
+    for (int k = 1; k <= book_.leaves_folded(at_); ++k) {
       leaves_.push_back({at_, k, 0});
-      drawn_.leaves.push_back({leaf_words(formula_, leaves_.back())});
+      drawn_.leaves.push_back({leaf_words(book_, leaves_.back())});
       put_inserted(k);
     }
   }
   void join() {
-    auto const folded = formula_.leaves_folded(at_);
+    auto const folded = book_.leaves_folded(at_);
     for (std::size_t i = 0; i < leaves_.size(); ++i) {
       auto const& here = leaves_[i];
       if (here.inserted > 0) {
-        if (auto const mate = conjugate(formula_, here)) drawn_.leaves[i].conjugate = find(*mate);
+        if (auto const mate = book_.conjugate(here)) drawn_.leaves[i].conjugate = find(*mate);
       } else if (auto const mate = folded + 1 - here.leaf; mate != here.leaf) {
         drawn_.leaves[i].conjugate = find({at_, mate, 0});
       } else {
         drawn_.leaves[i].state = LeafFate::single;
       }
     }
-  }
-  /// Whether the cancel `i` replaces a bifolium: its other half is in the list, after a point (±B4.5).
-  [[nodiscard]] bool of_bifolium(std::size_t i) const {
-    auto const& changes = formula_.changes();
-    auto const mate = formula_.leaves_folded(at_) + 1 - changes[i].leaf;
-    auto const is_mate = [&](std::size_t k) {
-      return changes[k].kind == Change::Kind::cancel && changes[k].gathering == at_ && changes[k].leaf == mate;
-    };
-    if (i > 0 && changes[i].joint == Change::Joint::conjugate && is_mate(i - 1)) return true;
-    return i + 1 < changes.size() && changes[i + 1].joint == Change::Joint::conjugate && is_mate(i + 1);
   }
   /// The drawn leaf that an identity or a note speaks of; -1: the gathering, or a leaf elsewhere.
   [[nodiscard]] int spoken_of(std::size_t i) const {
@@ -99,22 +86,21 @@ class GatheringOfFormula {
         before += changes[k].added;
     return find({at_, changes[i].leaf, before + 1});
   }
-  void change() {
+  /// What became of the leaves of the gathering itself.
+  void set_fates() {
+    for (std::size_t i = 0; i < leaves_.size(); ++i) {
+      auto const& here = leaves_[i];
+      if (book_.is_deleted(here))
+        drawn_.leaves[i].state = LeafFate::removed;
+      else if (book_.is_cancel(here))
+        drawn_.leaves[i].state = book_.conjugate(here) ? LeafFate::replaced : LeafFate::cancel;
+    }
+  }
+  void note_words() {
     auto const& changes = formula_.changes();
     for (std::size_t i = 0; i < changes.size(); ++i) {
       auto const& one = changes[i];
       if (one.gathering != at_) continue;
-      if (one.kind == Change::Kind::deletion || one.kind == Change::Kind::cancel) {
-        bool const cancel = one.kind == Change::Kind::cancel, whole = one.leaf == 0;
-        auto const state = !cancel                   ? LeafFate::removed
-                           : whole || of_bifolium(i) ? LeafFate::replaced
-                                                     : LeafFate::cancel;
-        for (std::size_t k = 0; k < leaves_.size(); ++k)
-          if (leaves_[k].inserted == 0 && (whole || leaves_[k].leaf == one.leaf)) {
-            drawn_.leaves[k].state = state;
-            if (one.doubtful) add_note(drawn_.leaves[k], "doubtful");
-          }
-      }
       std::string words;
       if (one.kind == Change::Kind::note) words = formula_.notes()[one.note];
       if (one.kind == Change::Kind::identity) {
@@ -130,19 +116,20 @@ class GatheringOfFormula {
   }
 
 public:
-  GatheringOfFormula(Formula const& formula, GatheringAt at) : formula_{formula}, at_{at} {
+  GatheringOfFormula(Formula const& formula, GatheringAt at) : formula_{formula}, book_{formula}, at_{at} {
     drawn_.title.append("Gathering ").append(to_text(formula.signature(at)).view());
-    drawn_.title.append(raised(formula.leaves_folded(at)).view());
+    drawn_.title.append(raised(book_.leaves_folded(at)).view());
     put_leaves();
     join();
-    change();
+    set_fates();
+    note_words();
   }
 
   /// Lays what was found in a copy over it.
   void compare(CopyChecked const& copy) {
     drawn_.title += ", in this copy";
     for (std::size_t i = 0; i < leaves_.size(); ++i) {
-      auto const number = leaf_number(formula_, leaves_[i]);
+      auto const number = book_.leaf_number(leaves_[i]);
       if (!number) continue;
       auto& here = drawn_.leaves[i];
       auto const within = [&](LeafSpan const& span) { return span.from <= *number && *number <= span.to; };
@@ -174,7 +161,7 @@ public:
 
 } // namespace detail
 
-/// A gathering as the formula tells of it. Allocates. pre: it is one of the formula (find_gathering, `gatherings`).
+/// A gathering as the formula tells of it. Allocates. pre: it is one of the formula (IdealCopy::find, IdealCopy::gatherings).
 [[nodiscard]] inline DrawnGathering drawn_gathering(Formula const& formula, GatheringAt at) {
   return detail::GatheringOfFormula{formula, at}.take();
 }

@@ -27,12 +27,12 @@ struct ChangeSaid {
   std::int64_t gained{};
   std::string words{};
 };
-inline ChangeSaid change_words(Formula const& formula, Change const& change) {
+inline ChangeSaid change_words(IdealCopy const& book, Change const& change) {
   auto const place = [&] {
-    if (change.leaf > 0) return leaf_words(formula, {change.gathering, change.leaf, 0});
-    return std::string{"gathering "}.append(to_text(formula.signature(change.gathering)).view());
+    if (change.leaf > 0) return leaf_words(book, {change.gathering, change.leaf, 0});
+    return std::string{"gathering "}.append(to_text(book.signature(change.gathering)).view());
   };
-  auto const taken = change.leaf == 0 ? formula.leaves_folded(change.gathering) : 1;
+  auto const taken = change.leaf == 0 ? book.leaves_folded(change.gathering) : 1;
   switch (change.kind) {
   case Change::Kind::deletion:
     return {-taken, place() + " is not in the ideal copy: " + std::to_string(taken) + " fewer"};
@@ -40,7 +40,7 @@ inline ChangeSaid change_words(Formula const& formula, Change const& change) {
     return {0, place() + " is a cancel, printed anew in the place of the old: nothing is added"};
   case Change::Kind::insertion: {
     auto const name = change.named ? std::string{to_text(change.name).view()} + " is inserted " : "Inserted ";
-    auto const where = change.leaf > 0 ? "behind " + place() : "before the first leaf of " + place();
+    auto const where = change.leaf > 0 ? "after " + place() : "before the first leaf of " + place();
     return {change.added, name + where + ": " + std::to_string(change.added) + " more"};
   }
   case Change::Kind::identity:
@@ -54,6 +54,7 @@ inline ChangeSaid change_words(Formula const& formula, Change const& change) {
 
 /// Why the ideal copy has so many leaves, one part a line, the sum last. Allocates.
 [[nodiscard]] inline std::string explain_count(Formula const& formula) {
+  IdealCopy const book{formula};
   std::string text;
   std::int64_t sum = 0;
   for (auto const& run : formula.runs()) {
@@ -61,7 +62,7 @@ inline ChangeSaid change_words(Formula const& formula, Change const& change) {
     sum += run.leaf_total();
   }
   for (auto const& change : formula.changes()) {
-    auto const said = detail::change_words(formula, change);
+    auto const said = detail::change_words(book, change);
     if (!said.words.empty()) text.append(said.words).append(".\n");
     sum += said.gained;
   }

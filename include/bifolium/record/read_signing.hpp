@@ -244,6 +244,7 @@ public:
 /// those of formula.signing(). error: not_a_signing; not_stated.
 [[nodiscard]] inline Expected<Signing> signing_of(Formula const& formula) {
   if (formula.signing().empty()) return error_at(Problem::not_stated, 1, 1);
+  IdealCopy const book{formula};
   auto read = read_signing(formula.signing(), formula.letters());
   if (!read) return read;
   auto const doubt = [&](Problem problem, SigningPlace const& place) {
@@ -252,19 +253,19 @@ public:
   };
   auto const there = [&](SigningPlace const& place) {
     if (place.any) return true;
-    auto const at = find_gathering(formula, place.gathering);
-    if (at && place.leaf <= formula.leaves_folded(*at)) return true;
+    auto const at = book.find(place.gathering);
+    if (at && place.leaf <= book.leaves_folded(at->gathering)) return true;
     doubt(Problem::signing_of_no_leaf, place);
     return false;
   };
   for (auto const& exception : read->exceptions) {
     auto const& place = exception.place;
     if (!there(place) || place.any || place.leaf == 0) continue;
-    auto const at = *find_gathering(formula, place.gathering);
-    bool before = !detail::is_unsigned(formula, at) && read->by_rule(place.leaf, formula.leaves_folded(at));
+    auto const at = book.find(place.gathering)->gathering;
+    bool before = !detail::is_unsigned(book, at) && read->by_rule(place.leaf, book.leaves_folded(at));
     for (auto const& earlier : read->exceptions) {
       if (&earlier == &exception) break;
-      if (detail::stands_for(formula, earlier.place, {at, place.leaf, 0})) before = earlier.is_signed;
+      if (detail::stands_for(book, earlier.place, {at, place.leaf, 0})) before = earlier.is_signed;
     }
     if (before == exception.is_signed) doubt(Problem::exception_changes_nothing, place);
   }

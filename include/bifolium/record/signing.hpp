@@ -69,13 +69,15 @@ struct LeafSigned {
 
 namespace detail {
 
-inline bool stands_for(Formula const& formula, SigningPlace const& place, LeafOfBook const& leaf) {
+inline bool stands_for(IdealCopy const& book, SigningPlace const& place, LeafOfBook const& leaf) {
   if (place.leaf != 0 && place.leaf != leaf.leaf) return false;
-  return place.any || find_gathering(formula, place.gathering) == leaf.gathering;
+  if (place.any) return true;
+  auto const found = book.find(place.gathering);
+  return found && found->gathering == leaf.gathering;
 }
 /// No mark was printed in the gathering: its signature is the bibliographer's.
-inline bool is_unsigned(Formula const& formula, GatheringAt at) {
-  auto const& run = formula.runs()[at.run];
+inline bool is_unsigned(IdealCopy const& book, GatheringAt at) {
+  auto const& run = book.runs()[at.run];
   auto const mark = run.first.mark();
   bool const at_first = at.index == 0, at_last = at.index + 1 == run.gatherings;
   return run.unsigned_throughout || mark == Mark::pi || mark == Mark::chi || (run.first_inferred && at_first) ||
@@ -94,48 +96,40 @@ inline std::string place_words(SigningPlace const& place) {
 /// Whether a leaf is signed, by the statement; nothing for a leaf the ideal copy lacks. In a gathering whose signature is
 /// inferred ([A], π) no leaf is signed unless the statement names it. An inserted leaf bears the name it was given, and
 /// none where it has none; an inserted gathering is signed by the rule.
-[[nodiscard]] inline std::optional<LeafSigned> leaf_signed(Formula const& formula, Signing const& signing,
+[[nodiscard]] inline std::optional<LeafSigned> leaf_signed(IdealCopy const& book, Signing const& signing,
                                                            LeafOfBook const& leaf) {
-  if (!leaf_number(formula, leaf)) return std::nullopt;
+  if (!book.leaf_number(leaf)) return std::nullopt;
   LeafSigned result;
-  auto const own = write_reference(formula, {leaf, LeafSide::not_said});
+  auto const own = write_reference(book, {leaf, LeafSide::not_said});
   if (leaf.inserted > 0) {
-    int before = 0;
-    for (auto const& change : formula.changes()) {
-      if (change.kind != Change::Kind::insertion || change.gathering != leaf.gathering || change.leaf != leaf.leaf)
-        continue;
-      if (leaf.inserted > before && leaf.inserted <= before + change.added && change.named &&
-          change.name.mark() != Mark::pi && change.name.mark() != Mark::chi) {
-        auto const within = leaf.inserted - before;
-        bool const gathering = change.joined == Change::Joined::gathering;
-        result.is_signed = !gathering || signing.by_rule(within, change.added);
-        if (!result.is_signed) return result;
-        result.as = change.name.mark() == Mark::printed ? std::string{change.name.text()}
-                                                        : std::string{to_text(change.name).view()};
-        if (gathering)
-          result.as += std::to_string(within);
-        else if (change.name_leaf > 0)
-          result.as += std::to_string(change.name_leaf + within - 1);
-      }
-      before += change.added;
-    }
+    auto const one = book.inserted(leaf);
+    if (!one || !one->named || one->name.mark() == Mark::pi || one->name.mark() == Mark::chi) return result;
+    bool const gathering = one->joined == Change::Joined::gathering;
+    result.is_signed = !gathering || signing.by_rule(one->number, one->of);
+    if (!result.is_signed) return result;
+    result.as =
+        one->name.mark() == Mark::printed ? std::string{one->name.text()} : std::string{to_text(one->name).view()};
+    if (gathering)
+      result.as += std::to_string(one->number);
+    else if (one->name_leaf > 0)
+      result.as += std::to_string(one->name_leaf + one->number - 1);
     return result;
   }
-  bool const by_rule = !detail::is_unsigned(formula, leaf.gathering) &&
-                       signing.by_rule(leaf.leaf, formula.leaves_folded(leaf.gathering));
+  bool const by_rule =
+      !detail::is_unsigned(book, leaf.gathering) && signing.by_rule(leaf.leaf, book.leaves_folded(leaf.gathering));
   result.is_signed = by_rule;
   for (auto const& exception : signing.exceptions) // a later one overrules: (-B; +B2)
-    if (detail::stands_for(formula, exception.place, leaf)) result.is_signed = exception.is_signed;
+    if (detail::stands_for(book, exception.place, leaf)) result.is_signed = exception.is_signed;
   result.against_the_rule = result.is_signed != by_rule;
   if (result.is_signed) result.as = own;
   for (auto const& wrong : signing.missigned)
-    if (wrong.place.leaf != 0 && detail::stands_for(formula, wrong.place, leaf) &&
-        (!wrong.place.any || !detail::is_unsigned(formula, leaf.gathering))) {
+    if (wrong.place.leaf != 0 && detail::stands_for(book, wrong.place, leaf) &&
+        (!wrong.place.any || !detail::is_unsigned(book, leaf.gathering))) {
       result.is_signed = result.missigned = true;
       result.as.clear();
       for (char c : wrong.as)
         if (c == '$')
-          result.as += to_text(formula.signature(leaf.gathering)).view();
+          result.as += to_text(book.signature(leaf.gathering)).view();
         else
           result.as += c;
     }
@@ -143,8 +137,8 @@ inline std::string place_words(SigningPlace const& place) {
 }
 
 /// "A3 is signed A3", "V4 is missigned U4", "B2 is not signed, against the rule".
-[[nodiscard]] inline std::string to_words(Formula const& formula, LeafOfBook const& leaf, LeafSigned const& how) {
-  auto text = write_reference(formula, {leaf, LeafSide::not_said});
+[[nodiscard]] inline std::string to_words(IdealCopy const& book, LeafOfBook const& leaf, LeafSigned const& how) {
+  auto text = write_reference(book, {leaf, LeafSide::not_said});
   if (!how.is_signed)
     text += " is not signed";
   else

@@ -203,6 +203,8 @@ BIFOLIUM_PROBLEM(255, identity_not_in_formula, "'{found}' is said to be the same
 BIFOLIUM_PROBLEM(256, very_thick_gathering, "'{found}' has {limit} leaves in one gathering: if two counts alternate, write A-K8/4")
 /// 1-210 312: numbers and counts separated so that the numbers are consecutive.
 BIFOLIUM_PROBLEM(257, numbers_read_by_sequence, "'{found}' was separated so that the numbers of the gatherings are consecutive: raise the count, or write 12-20(4)")
+/// A name that several gatherings or leaves have, or that the formula has only with a raised figure, π or χ.
+BIFOLIUM_PROBLEM(258, name_of_several, "'{found}' may mean more than one gathering or leaf: the first of the book was taken")
 
 // 300-399: references, pagination, extents, the check of a copy
 /// A reference to a leaf or page is expected.

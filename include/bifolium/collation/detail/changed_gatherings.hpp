@@ -1,0 +1,235 @@
+// SPDX-License-Identifier: MIT
+/// The gatherings that a formula changes, each as a list of stretches: leaves of the gathering that follow one another, and
+/// leaves inserted together. An insertion of thousands of leaves is one stretch, so the lists are as long as the text.
+#pragma once
+
+#include <bifolium/collation/detail/name_stretches.hpp>
+#include <bifolium/collation/formula.hpp>
+#include <bifolium/collation/leaf_of_book.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// The changes of a formula that concern leaves, in the order of the book.
+class ChangesOfFormula {
+public:
+  struct One {
+    GatheringAt at{};
+    int leaf{};
+    bool insertion{}; // after the leaf, so after what happens to the leaf
+    bool of_fold{};   // a cancel together with its conjugate
+    Change const* change{};
+  };
+
+private:
+  std::vector<One> all_;
+  std::size_t next_{};
+
+  /// The cancel `i` and the one after it, or before it, are the two leaves of one fold: (±A4.5).
+  static bool of_fold(Formula const& formula, std::size_t i) {
+    auto const& changes = formula.changes();
+    auto const joined = [&](Change const& a, Change const& b) { // b after a
+      return a.kind == Change::Kind::cancel && b.kind == Change::Kind::cancel && a.gathering == b.gathering &&
+             b.joint == Change::Joint::conjugate && a.leaf + b.leaf == formula.leaves_folded(a.gathering) + 1;
+    };
+    auto const& one = changes[i];
+    if (one.leaf == 0) return true; // a whole gathering, printed anew
+    return (i > 0 && joined(changes[i - 1], one)) || (i + 1 < changes.size() && joined(one, changes[i + 1]));
+  }
+
+public:
+  explicit ChangesOfFormula(Formula const& formula) {
+    auto const& changes = formula.changes();
+    for (std::size_t i = 0; i < changes.size(); ++i) {
+      auto const& one = changes[i];
+      bool const insertion = one.kind == Change::Kind::insertion, cancel = one.kind == Change::Kind::cancel;
+      if (!insertion && !cancel && one.kind != Change::Kind::deletion) continue;
+      all_.push_back({one.gathering, one.leaf, insertion, cancel && of_fold(formula, i), &one});
+    }
+    merge_sort(all_, [](One const& a, One const& b) {
+      if (a.at != b.at) return a.at < b.at;
+      return a.leaf != b.leaf ? a.leaf < b.leaf : a.insertion < b.insertion;
+    });
+  }
+  /// The run of the next change; one that no formula has where there are no more.
+  [[nodiscard]] std::uint32_t next_run() const noexcept {
+    return next_ < all_.size() ? all_[next_].at.run : static_cast<std::uint32_t>(-1);
+  }
+  /// pre: there is a next change.
+  [[nodiscard]] GatheringAt next_gathering() const { return all_[next_].at; }
+  [[nodiscard]] One const& take() { return all_[next_++]; }
+  [[nodiscard]] bool more_of(GatheringAt at) const { return next_ < all_.size() && all_[next_].at == at; }
+};
+
+class ChangedGatherings {
+public:
+  /// What became of a leaf of the gathering as folded.
+  struct Fate {
+    int leaf{};
+    bool deleted{}, cancelled{}, of_fold{};
+    /// Not joined to its other half any more.
+    [[nodiscard]] constexpr bool is_single() const noexcept { return deleted || (cancelled && !of_fold); }
+  };
+  struct Changed {
+    GatheringAt at{};
+    std::int64_t before{}, leaves{}; // leaves of the book before it, and in it
+    std::uint32_t from{}, to{};      // its stretches
+    std::uint32_t fate_from{}, fate_to{};
+    Fate whole{}; // what became of the gathering as a whole
+    [[nodiscard]] std::int64_t last_number() const noexcept { return before + leaves; }
+  };
+  struct Named {
+    int first{}, count{}; // the figures of its leaves
+    LeafOfBook leaf{};    // the first of them
+    bool several{};       // other insertions have such a leaf too
+  };
+
+private:
+  struct Stretch {
+    int leaf{}, inserted{}, count{}; // the first leaf of it
+    std::int64_t before{};           // leaves of the gathering before it
+    std::uint32_t insertion{};       // which insertion, where it is one
+  };
+  std::vector<Changed> changed_;
+  std::vector<Stretch> stretches_;
+  std::vector<Fate> fates_;
+  std::vector<InsertedLeaf> insertions_;
+  std::vector<Named> named_; // insertions with a name, in the order of the book
+  NameStretches figures_;    // of what names and figures each of them is
+
+  /// How many of sorted values come before the first for which `before` is false.
+  template <class Many, class Before>
+  static std::size_t count_before(Many const& all, std::size_t from, std::size_t to, Before before) {
+    while (from < to)
+      if (auto const middle = from + (to - from) / 2; before(all[middle]))
+        from = middle + 1;
+      else
+        to = middle;
+    return from;
+  }
+  void stretch(Changed& here, int leaf, int inserted, int count, std::uint32_t insertion = 0) {
+    if (count < 1) return;
+    stretches_.push_back({leaf, inserted, count, here.leaves, insertion});
+    here.leaves += count;
+  }
+  void insert(Changed& here, Change const& change, int earlier) {
+    InsertedLeaf one{change.named, change.place_named, change.name, change.name_leaf, 1, change.added, change.joined};
+    insertions_.push_back(one);
+    stretch(here, change.leaf, earlier + 1, change.added, static_cast<std::uint32_t>(insertions_.size() - 1));
+    LeafOfBook const first{here.at, change.leaf, earlier + 1};
+    bool const by_figure = change.name_leaf > 0 && change.joined != Change::Joined::gathering;
+    if (!change.named) return;
+    auto const figure = by_figure ? change.name_leaf : 1;
+    figures_.add(change.name, figure, figure + change.added - 1, static_cast<std::uint32_t>(named_.size()));
+    named_.push_back({figure, change.added, first});
+  }
+  [[nodiscard]] Stretch const* stretch_of(Changed const& in, LeafOfBook const& leaf) const {
+    auto const at = count_before(stretches_, in.from, in.to, [&](Stretch const& one) {
+      return one.leaf != leaf.leaf ? one.leaf < leaf.leaf : one.inserted <= leaf.inserted;
+    });
+    if (at == in.from) return nullptr;
+    auto const& one = stretches_[at - 1];
+    bool const within =
+        one.inserted == 0
+            ? leaf.inserted == 0 && leaf.leaf >= one.leaf && leaf.leaf < one.leaf + one.count
+            : leaf.leaf == one.leaf && leaf.inserted >= one.inserted && leaf.inserted < one.inserted + one.count;
+    return within ? &one : nullptr;
+  }
+
+public:
+  /// Adds the next gathering with its changes, and says how many leaves it has. `before`: leaves of the book before it.
+  std::int64_t add(ChangesOfFormula& changes, int folded, std::int64_t before) {
+    Changed here;
+    here.at = changes.next_gathering();
+    here.before = before;
+    here.from = static_cast<std::uint32_t>(stretches_.size());
+    here.fate_from = static_cast<std::uint32_t>(fates_.size());
+    int next = 1, after = -1, earlier = 0; // the next leaf to set down; leaves inserted so far after leaf `after`
+    while (changes.more_of(here.at)) {
+      auto const& one = changes.take();
+      if (one.insertion) {
+        stretch(here, next, 0, one.leaf + 1 - next);
+        if (one.leaf >= next) next = one.leaf + 1;
+        if (one.leaf != after) after = one.leaf, earlier = 0;
+        insert(here, *one.change, earlier);
+        earlier += one.change->added;
+        continue;
+      }
+      bool const deleted = one.change->kind == Change::Kind::deletion;
+      Fate const fate{one.leaf, deleted, !deleted, one.of_fold};
+      if (one.leaf == 0) {
+        here.whole = fate;
+        if (deleted) next = folded + 1;
+        continue;
+      }
+      fates_.push_back(fate);
+      if (!deleted) continue;
+      stretch(here, next, 0, one.leaf - next);
+      if (one.leaf >= next) next = one.leaf + 1;
+    }
+    stretch(here, next, 0, folded + 1 - next);
+    here.to = static_cast<std::uint32_t>(stretches_.size());
+    here.fate_to = static_cast<std::uint32_t>(fates_.size());
+    changed_.push_back(here);
+    return here.leaves;
+  }
+  /// After the last gathering: inserted leaves can be found by name from now on.
+  void settle() { figures_.settle(); }
+
+  [[nodiscard]] Changed const* find(GatheringAt at) const {
+    auto const i = count_before(changed_, 0, changed_.size(), [&](Changed const& one) { return one.at < at; });
+    return i < changed_.size() && changed_[i].at == at ? &changed_[i] : nullptr;
+  }
+  /// The last changed gathering of the same run that comes before this one.
+  [[nodiscard]] Changed const* last_before(GatheringAt at) const {
+    auto const i = count_before(changed_, 0, changed_.size(), [&](Changed const& one) { return one.at < at; });
+    return i > 0 && changed_[i - 1].at.run == at.run ? &changed_[i - 1] : nullptr;
+  }
+  /// The last changed gathering that begins before the leaf of that number.
+  [[nodiscard]] Changed const* last_to_begin_before(std::int64_t number) const {
+    auto const i = count_before(changed_, 0, changed_.size(), [&](Changed const& one) { return one.before < number; });
+    return i > 0 ? &changed_[i - 1] : nullptr;
+  }
+  /// Which leaf of the gathering it is, from 1, in the ideal copy.
+  [[nodiscard]] std::optional<std::int64_t> place(Changed const& in, LeafOfBook const& leaf) const {
+    auto const* one = stretch_of(in, leaf);
+    if (one == nullptr) return std::nullopt;
+    return one->before + 1 + (one->inserted == 0 ? leaf.leaf - one->leaf : leaf.inserted - one->inserted);
+  }
+  /// The leaf at a place of the gathering. pre: from 1 to its leaves.
+  [[nodiscard]] LeafOfBook leaf(Changed const& in, std::int64_t place) const {
+    auto const at = count_before(stretches_, in.from, in.to, [&](Stretch const& one) { return one.before < place; });
+    auto const& one = stretches_[at - 1];
+    auto const within = static_cast<int>(place - one.before - 1);
+    return one.inserted == 0 ? LeafOfBook{in.at, one.leaf + within, 0}
+                             : LeafOfBook{in.at, one.leaf, one.inserted + within};
+  }
+  [[nodiscard]] Fate fate(LeafOfBook const& leaf) const {
+    auto const* in = find(leaf.gathering);
+    if (in == nullptr) return {};
+    auto const at =
+        count_before(fates_, in->fate_from, in->fate_to, [&](Fate const& one) { return one.leaf < leaf.leaf; });
+    return at < in->fate_to && fates_[at].leaf == leaf.leaf ? fates_[at] : in->whole;
+  }
+  [[nodiscard]] std::optional<InsertedLeaf> inserted(LeafOfBook const& leaf) const {
+    auto const* in = leaf.inserted > 0 ? find(leaf.gathering) : nullptr;
+    auto const* one = in == nullptr ? nullptr : stretch_of(*in, leaf);
+    if (one == nullptr) return std::nullopt;
+    auto result = insertions_[one->insertion];
+    result.number = leaf.inserted - one->inserted + 1;
+    return result;
+  }
+  /// An insertion that has a leaf of that name and figure.
+  [[nodiscard]] std::optional<Named> find_named(Signature const& name, int figure) const {
+    auto const* const stretch = figures_.find(name, figure);
+    if (stretch == nullptr) return std::nullopt;
+    auto found = named_[stretch->owner];
+    found.several = stretch->several;
+    return found;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: MIT
+/// Which run of a formula has the gathering of a given signature. A short formula is looked through; a long one gets a
+/// table, once, so that a look-up is a search in sorted rows, also where the same letters come again in every part.
+#pragma once
+
+#include <bifolium/collation/detail/name_stretches.hpp>
+#include <bifolium/collation/parts.hpp>
+#include <bifolium/leaf/signature_run.hpp>
+
+#include <optional>
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// The mark without what tells one series of the same letters from another.
+constexpr Signature of_any_series(Signature const& mark) { return mark.in_series(0).duplicated(Duplicate::none); }
+
+/// A W that the alphabet lacks has its place where it is written, before X.
+constexpr bool is_foreign(Signature const& mark, Alphabet alphabet) {
+  return mark.is_latin() && !alphabet.has(mark.letter_number());
+}
+/// The place of a mark in its series, with room between two letters for one that the alphabet lacks.
+constexpr std::int64_t spaced_rank(Signature const& mark, Alphabet alphabet) {
+  return 2 * mark.rank(alphabet) - (is_foreign(mark, alphabet) ? 1 : 0);
+}
+/// Which gathering of a run from `first` to `last` bears the mark, from 0.
+constexpr std::optional<std::int64_t> place_in_run(Signature const& first, Signature const& last,
+                                                   std::int64_t gatherings, Signature const& name, Alphabet alphabet) {
+  auto const mark = among(first, name);
+  if (is_foreign(mark, alphabet) && mark != first && mark != last) return std::nullopt;
+  auto const length = run_length(first, mark, alphabet);
+  return length && *length <= gatherings ? std::optional{*length - 1} : std::nullopt;
+}
+
+/// A gathering found by its name.
+struct NamedGathering {
+  GatheringAt gathering{}; ///< the first of that name
+  bool several{};          ///< more than one gathering has the name
+};
+
+class NameIndex {
+  static constexpr std::size_t looked_through = 16; // so few runs are looked through
+
+  NameStretches exact_, any_;
+  bool has_series_{}; // some run has a raised figure, π or χ before its marks
+
+  static std::optional<NamedGathering> look_up(NameStretches const& all, std::vector<Run> const& runs,
+                                               Signature const& name, Alphabet alphabet) {
+    auto const* found = all.find(name.at_rank(1, alphabet), spaced_rank(name, alphabet));
+    if (found == nullptr) return std::nullopt;
+    auto const& run = runs[found->owner];
+    auto const place =
+        place_in_run(of_any_series(run.first), of_any_series(run.last), run.gatherings, of_any_series(name), alphabet);
+    if (!place) return std::nullopt;
+    return NamedGathering{{found->owner, *place}, found->several};
+  }
+  static std::optional<NamedGathering> look_through(std::vector<Run> const& runs, Signature const& name,
+                                                    Alphabet alphabet, bool any_series) {
+    std::optional<NamedGathering> found;
+    for (std::size_t r = 0; r < runs.size(); ++r) {
+      auto const& run = runs[r];
+      auto const place =
+          any_series ? place_in_run(of_any_series(run.first), of_any_series(run.last), run.gatherings, name, alphabet)
+                     : place_in_run(run.first, run.last, run.gatherings, name, alphabet);
+      if (!place) continue;
+      if (found) return found->several = true, found;
+      found = NamedGathering{{static_cast<std::uint32_t>(r), *place}, false};
+    }
+    return found;
+  }
+
+public:
+  NameIndex(std::vector<Run> const& runs, Alphabet alphabet) {
+    for (auto const& run : runs)
+      has_series_ = has_series_ || run.first.series() != 0 || run.first.duplicate() != Duplicate::none;
+    if (runs.size() <= looked_through) return;
+    for (std::size_t r = 0; r < runs.size(); ++r) {
+      auto const series = runs[r].first.at_rank(1, alphabet);
+      auto const first = spaced_rank(runs[r].first, alphabet), last = spaced_rank(runs[r].last, alphabet);
+      exact_.add(series, first, last, static_cast<std::uint32_t>(r));
+      if (has_series_) any_.add(of_any_series(series), first, last, static_cast<std::uint32_t>(r));
+    }
+    exact_.settle();
+    any_.settle();
+  }
+  /// The first gathering with just this signature.
+  [[nodiscard]] std::optional<NamedGathering> find(std::vector<Run> const& runs, Signature const& name,
+                                                   Alphabet alphabet) const {
+    if (runs.size() <= looked_through) return look_through(runs, name, alphabet, false);
+    if (auto const found = look_up(exact_, runs, name, alphabet)) return found;
+    auto const greek = among(Signature::greek(1), name); // π and χ may be letters of a Greek series
+    return greek == name ? std::nullopt : look_up(exact_, runs, greek, alphabet);
+  }
+  /// The first gathering with this mark, whatever raised figure, π or χ is before it.
+  [[nodiscard]] std::optional<NamedGathering> find_in_any_series(std::vector<Run> const& runs, Signature const& name,
+                                                                 Alphabet alphabet) const {
+    if (!has_series_) return std::nullopt;
+    if (runs.size() <= looked_through) return look_through(runs, name, alphabet, true);
+    return look_up(any_, runs, name, alphabet);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

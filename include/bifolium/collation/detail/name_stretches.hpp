@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: MIT
+/// Whose is place n of series s? Each owner (a run of a formula, an insertion) has a stretch of places in one series of
+/// marks. Stretches may overlap, since letters come again in every part of a book: the first owner of the book is meant
+/// then, and it is known that there are several. The stretches are parted once so that they overlap no more; a look-up is a
+/// binary search.
+#pragma once
+
+#include <bifolium/collation/detail/merge_sort.hpp>
+#include <bifolium/leaf/signature.hpp>
+
+#include <cstdint>
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class NameStretches {
+public:
+  struct Stretch {
+    Signature series{};           // a mark that stands for the series
+    std::int64_t first{}, last{}; // places
+    std::uint32_t owner{};        // in the order of the book
+    bool several{};
+  };
+
+private:
+  std::vector<Stretch> all_;
+
+  static std::strong_ordering compare(Stretch const& stretch, Signature const& series, std::int64_t place) {
+    if (auto const c = stretch.series <=> series; std::is_neq(c)) return c;
+    return stretch.first <=> place;
+  }
+
+  /// The stretches that cover one place, the first owner on top: a binary heap.
+  class Open {
+    std::vector<Stretch> heap_;
+
+    void exchange(std::size_t a, std::size_t b) {
+      auto const other = heap_[a];
+      heap_[a] = heap_[b], heap_[b] = other;
+    }
+
+  public:
+    [[nodiscard]] bool empty() const noexcept { return heap_.empty(); }
+    [[nodiscard]] Stretch const& first() const { return heap_.front(); }
+    void push(Stretch const& one) {
+      heap_.push_back(one);
+      for (auto i = heap_.size() - 1; i > 0 && heap_[i].owner < heap_[(i - 1) / 2].owner; i = (i - 1) / 2)
+        exchange(i, (i - 1) / 2);
+    }
+    void pop() {
+      heap_.front() = heap_.back();
+      heap_.pop_back();
+      for (std::size_t i = 0; 2 * i + 1 < heap_.size();) {
+        auto least = 2 * i + 1;
+        if (least + 1 < heap_.size() && heap_[least + 1].owner < heap_[least].owner) ++least;
+        if (heap_[i].owner <= heap_[least].owner) return;
+        exchange(i, least);
+        i = least;
+      }
+    }
+  };
+
+public:
+  void add(Signature const& series, std::int64_t first, std::int64_t last, std::uint32_t owner) {
+    all_.push_back({series, first, last, owner});
+  }
+  /// After the last `add`, before the first `find`.
+  void settle() {
+    merge_sort(all_, [](Stretch const& a, Stretch const& b) { return std::is_lt(compare(a, b.series, b.first)); });
+    std::vector<Stretch> parted;
+    Open open;
+    std::int64_t furthest = 0, second = 0; // the two furthest ends of what is open, to know whether there are several
+    for (std::size_t i = 0; i < all_.size();) {
+      auto const series = all_[i].series;
+      auto place = all_[i].first;
+      furthest = second = place - 1;
+      do {
+        for (; i < all_.size() && all_[i].series == series && all_[i].first <= place; ++i) {
+          auto const last = all_[i].last;
+          second = last > furthest ? furthest : last > second ? last : second;
+          furthest = last > furthest ? last : furthest;
+          open.push(all_[i]);
+        }
+        while (!open.empty() && open.first().last < place) open.pop();
+        if (open.empty()) break;
+        auto to = open.first().last;
+        if (i < all_.size() && all_[i].series == series && all_[i].first <= to) to = all_[i].first - 1;
+        bool const several = second >= place;
+        if (several && second < to) to = second;
+        parted.push_back({series, place, to, open.first().owner, several});
+        place = to + 1;
+      } while (!open.empty());
+    }
+    all_ = static_cast<std::vector<Stretch>&&>(parted);
+  }
+  /// The stretch with that place; a null pointer where nobody has it.
+  [[nodiscard]] Stretch const* find(Signature const& series, std::int64_t place) const {
+    std::size_t low = 0, high = all_.size(); // the first that begins after the place
+    while (low < high)
+      if (auto const middle = low + (high - low) / 2; std::is_lteq(compare(all_[middle], series, place)))
+        low = middle + 1;
+      else
+        high = middle;
+    if (low == 0) return nullptr;
+    auto const& found = all_[low - 1];
+    return found.series == series && found.last >= place ? &found : nullptr;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

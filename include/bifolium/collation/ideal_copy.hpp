@@ -1,0 +1,352 @@
+// SPDX-License-Identifier: MIT
+/// The ideal copy: the book that a formula describes, leaf by leaf. A formula says how each gathering was folded and what
+/// was then done to single leaves; the ideal copy is the result. Deleted leaves are gone, inserted ones are in place, so
+/// leaf B4 need not be the fourth leaf of B. Every question about leaves is asked here: the number of a leaf in the book,
+/// the leaf of a number, the leaf it is conjugate with, the leaf of a name.
+/// Nothing is expanded. Sums over the runs and lists of the changed gatherings are made once, in time and room that grow
+/// with the text of the formula; each question is then a search in sorted rows.
+#pragma once
+
+#include <bifolium/collation/detail/blank_words.hpp>
+#include <bifolium/collation/detail/changed_gatherings.hpp>
+#include <bifolium/collation/detail/name_index.hpp>
+#include <bifolium/collation/formula.hpp>
+#include <bifolium/collation/leaf_of_book.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// A gathering found by its signature.
+struct FoundGathering {
+  GatheringAt gathering{}; ///< the first of the book with that name
+  bool several{};          ///< more than one gathering has the name
+  bool other_series{};     ///< the formula has the mark only with a raised figure, π or χ that the name lacks
+  /// More than one gathering may be meant.
+  [[nodiscard]] constexpr bool doubtful() const noexcept { return several || other_series; }
+  friend constexpr bool operator==(FoundGathering, FoundGathering) = default;
+};
+/// A leaf found by the name of its gathering and its place in it, or by the name it was inserted under.
+struct FoundLeaf {
+  LeafOfBook leaf{}; ///< the first of the book with that name
+  bool doubtful{};   ///< more than one leaf may be meant
+  friend constexpr bool operator==(FoundLeaf, FoundLeaf) = default;
+};
+
+/// What a formula describes. A value of its own: the formula may go. A function that takes an ideal copy takes a formula
+/// too, and makes the ideal copy for the call; who asks more than once makes it first.
+/// As a range it has the leaves of the book, in their order.
+class IdealCopy {
+  std::vector<Run> runs_;
+  std::vector<std::int64_t> start_; // leaves before each run; one more at the end
+  Letters letters_;
+  Alphabet alphabet_;
+  detail::ChangedGatherings changed_;
+  detail::NameIndex names_;
+  std::vector<LeafOfBook> blanks_; // in order
+  std::int64_t gatherings_{};
+
+public:
+  /// Evaluates a formula.
+  IdealCopy(Formula const& formula); // NOLINT(google-explicit-constructor): what takes the one takes the other
+
+  // -- how many ------------------------------------------------------------------------------------------------------
+
+  [[nodiscard]] std::int64_t leaves() const noexcept { return start_.back(); }
+  /// Two to a leaf.
+  [[nodiscard]] std::int64_t pages() const noexcept { return 2 * leaves(); }
+  /// Gatherings of the runs; inserted ones are counted by `Formula`.
+  [[nodiscard]] std::int64_t gatherings_of_runs() const noexcept { return gatherings_; }
+  /// The leaves with which a gathering was folded, before any change. pre: it is one of the formula.
+  [[nodiscard]] int leaves_folded(GatheringAt at) const { return checked(at).leaves.at(at.index); }
+  /// The numbers of a gathering's leaves in the book, insertions included; to < from where the ideal copy has none of
+  /// them. pre: it is one of the formula.
+  [[nodiscard]] NumbersOfLeaves numbers_of(GatheringAt at) const;
+
+  // -- names -----------------------------------------------------------------------------------------------------------
+
+  /// The runs of the formula.
+  [[nodiscard]] std::vector<Run> const& runs() const& noexcept { return runs_; }
+  std::vector<Run> const& runs() const&& = delete; // it would look at what goes
+  /// The alphabet the signatures follow.
+  [[nodiscard]] Alphabet alphabet() const noexcept { return alphabet_; }
+  /// Which of J, U and W are used beside the 23 letters.
+  [[nodiscard]] Letters letters() const noexcept { return letters_; }
+  /// The signature of a gathering. pre: it is one of the formula.
+  [[nodiscard]] Signature signature(GatheringAt at) const {
+    auto const& run = checked(at);
+    return run_member(run.first, run.last, at.index, alphabet_);
+  }
+  /// The gathering of that signature. One with just this signature is preferred to one of another series.
+  [[nodiscard]] std::optional<FoundGathering> find(Signature const& name) const;
+  /// The leaf that is named so: leaf `leaf` of a gathering, or an inserted leaf by the name the formula prints (χ1, a3).
+  /// The ideal copy need not have it: a deleted leaf is found. pre: leaf from 1.
+  [[nodiscard]] std::optional<FoundLeaf> find(Signature const& name, int leaf) const;
+  /// The numbers of all leaves inserted under a name, as of a⁴ in (A3+a⁴); none where several insertions have the name.
+  [[nodiscard]] std::optional<NumbersOfLeaves> find_inserted(Signature const& name) const;
+  /// What an inserted leaf is called. None for a leaf of the gathering itself. pre: the gathering is one of the formula.
+  [[nodiscard]] std::optional<InsertedLeaf> inserted(LeafOfBook const& leaf) const {
+    static_cast<void>(checked(leaf.gathering));
+    return changed_.inserted(leaf);
+  }
+
+  // -- leaves ----------------------------------------------------------------------------------------------------------
+
+  /// The number of a leaf in the book, from 1; none when the ideal copy lacks it. pre: the gathering is one of the formula.
+  [[nodiscard]] std::optional<std::int64_t> leaf_number(LeafOfBook const& leaf) const;
+  /// The leaf that has a number in the book; none when the book has no such leaf.
+  [[nodiscard]] std::optional<LeafOfBook> leaf_of_number(std::int64_t number) const;
+  /// The page of the book, from 1: recto 2n-1 and verso 2n of leaf n. A side that is not said is the recto.
+  [[nodiscard]] std::optional<std::int64_t> page(LeafOfBook const& leaf, LeafSide side = LeafSide::not_said) const {
+    auto const number = leaf_number(leaf);
+    return number ? std::optional{2 * *number - (side == LeafSide::verso ? 0 : 1)} : std::nullopt;
+  }
+  /// The leaf that is one piece of paper with this one across the gutter. None for the middle leaf of an odd gathering, for
+  /// a single cancel, for a leaf whose other half was deleted or cancelled by itself. A fold cancelled as one (±A4.5) is
+  /// conjugate, and so are the leaves of an inserted fold or gathering.
+  [[nodiscard]] std::optional<LeafOfBook> conjugate(LeafOfBook const& leaf) const;
+  /// The formula takes the leaf away.
+  [[nodiscard]] bool is_deleted(LeafOfBook const& leaf) const { return is_folded(leaf) && changed_.fate(leaf).deleted; }
+  /// The leaf was cut out and replaced.
+  [[nodiscard]] bool is_cancel(LeafOfBook const& leaf) const {
+    return is_folded(leaf) && changed_.fate(leaf).cancelled;
+  }
+  /// The formula notes that the leaf is blank (K8 blank), perhaps with a doubt.
+  [[nodiscard]] bool is_blank(LeafOfBook const& leaf) const;
+  /// The leaves noted as blank, in their order; one that is deleted too is among them.
+  [[nodiscard]] std::vector<LeafOfBook> const& blanks() const& noexcept { return blanks_; }
+  std::vector<LeafOfBook> const& blanks() const&& = delete; // it would look at what goes
+
+  // -- ranges ----------------------------------------------------------------------------------------------------------
+
+  class leaf_iterator;
+  class gathering_iterator;
+  /// The gatherings of the runs in their order.
+  class Gatherings;
+  [[nodiscard]] Gatherings gatherings() const&;
+  Gatherings gatherings() const&& = delete; // it would look at what goes
+  [[nodiscard]] leaf_iterator begin() const&;
+  [[nodiscard]] leaf_iterator end() const&;
+  leaf_iterator begin() const&& = delete;
+  leaf_iterator end() const&& = delete;
+
+private:
+  [[nodiscard]] Run const& checked(GatheringAt at) const {
+    if (at.run >= runs_.size() || at.index < 0 || at.index >= runs_[at.run].gatherings)
+      broken("the formula has no such gathering");
+    return runs_[at.run];
+  }
+  /// A leaf of the gathering itself, whatever became of it.
+  [[nodiscard]] bool is_folded(LeafOfBook const& leaf) const {
+    return leaf.inserted == 0 && leaf.leaf >= 1 && leaf.leaf <= leaves_folded(leaf.gathering);
+  }
+  void note_blanks(Formula const& formula);
+  /// Leaves of the book before gathering `index` of a run; `index` may be the number of its gatherings.
+  [[nodiscard]] std::int64_t before(GatheringAt at) const {
+    auto const& run = runs_[at.run];
+    auto const earlier = changed_.last_before(at); // of the same run
+    if (earlier) return earlier->last_number() + run.leaves.total(at.index) - run.leaves.total(earlier->at.index + 1);
+    return start_[at.run] + run.leaves.total(at.index);
+  }
+};
+
+inline IdealCopy::IdealCopy(Formula const& formula)
+    : runs_{formula.runs()}, letters_{formula.letters()}, alphabet_{formula.alphabet()}, names_{runs_, alphabet_} {
+  detail::ChangesOfFormula changes{formula};
+  start_.reserve(runs_.size() + 1);
+  std::int64_t number = 0;
+  for (std::uint32_t r = 0; r < runs_.size(); ++r) {
+    auto const& run = runs_[r];
+    start_.push_back(number);
+    gatherings_ += run.gatherings;
+    std::int64_t done = 0; // gatherings of the run that are counted
+    while (changes.next_run() == r) {
+      auto const at = changes.next_gathering();
+      number += run.leaves.total(at.index) - run.leaves.total(done);
+      number += changed_.add(changes, run.leaves.at(at.index), number);
+      done = at.index + 1;
+    }
+    number += run.leaves.total(run.gatherings) - run.leaves.total(done);
+  }
+  start_.push_back(number);
+  changed_.settle();
+  note_blanks(formula);
+}
+
+inline void IdealCopy::note_blanks(Formula const& formula) {
+  for (auto const& change : formula.changes()) {
+    if (change.kind != Change::Kind::note) continue;
+    for (auto const& blank : detail::BlankWords{formula.notes()[change.note], formula.letters()}.read()) {
+      auto const found =
+          blank.gathering_named ? find(blank.gathering) : std::optional{FoundGathering{change.gathering}};
+      if (!found) continue;
+      auto const folded = leaves_folded(found->gathering);
+      auto const leaf = blank.leaf < 0 ? folded + 1 + blank.leaf : blank.leaf;
+      if (leaf >= 1 && leaf <= folded) blanks_.push_back({found->gathering, leaf, 0});
+    }
+  }
+  detail::merge_sort(blanks_, [](LeafOfBook const& a, LeafOfBook const& b) { return a < b; });
+  std::size_t kept = 0; // a leaf may be noted twice
+  for (std::size_t i = 0; i < blanks_.size(); ++i)
+    if (kept == 0 || blanks_[kept - 1] != blanks_[i]) blanks_[kept++] = blanks_[i];
+  blanks_.resize(kept);
+}
+inline bool IdealCopy::is_blank(LeafOfBook const& leaf) const {
+  std::size_t low = 0, high = blanks_.size();
+  while (low < high)
+    if (auto const middle = low + (high - low) / 2; blanks_[middle] < leaf)
+      low = middle + 1;
+    else
+      high = middle;
+  return low < blanks_.size() && blanks_[low] == leaf;
+}
+
+inline NumbersOfLeaves IdealCopy::numbers_of(GatheringAt at) const {
+  auto const folded = leaves_folded(at);
+  if (auto const* changed = changed_.find(at)) return {changed->before + 1, changed->last_number()};
+  auto const first = before(at) + 1;
+  return {first, first + folded - 1};
+}
+
+inline std::optional<std::int64_t> IdealCopy::leaf_number(LeafOfBook const& leaf) const {
+  auto const folded = leaves_folded(leaf.gathering);
+  if (auto const* changed = changed_.find(leaf.gathering)) {
+    auto const place = changed_.place(*changed, leaf);
+    return place ? std::optional{changed->before + *place} : std::nullopt;
+  }
+  if (leaf.inserted != 0 || leaf.leaf < 1 || leaf.leaf > folded) return std::nullopt;
+  return before(leaf.gathering) + leaf.leaf;
+}
+
+inline std::optional<LeafOfBook> IdealCopy::leaf_of_number(std::int64_t number) const {
+  if (number < 1 || number > leaves()) return std::nullopt;
+  std::size_t low = 0, high = runs_.size(); // the first run that begins at the number or after it
+  while (low < high)
+    if (auto const middle = low + (high - low) / 2; start_[middle] < number)
+      low = middle + 1;
+    else
+      high = middle;
+  auto const r = static_cast<std::uint32_t>(low - 1);
+  auto const& cycle = runs_[r].leaves;
+  std::int64_t base = start_[r], index = 0;
+  if (auto const* changed = changed_.last_to_begin_before(number); changed != nullptr && changed->at.run == r) {
+    if (number <= changed->last_number()) return changed_.leaf(*changed, number - changed->before);
+    base = changed->last_number(), index = changed->at.index + 1;
+  }
+  auto left = number - base;
+  auto const size = static_cast<std::int64_t>(cycle.size());
+  auto const round = cycle.total(index + size) - cycle.total(index); // leaves of one turn of the cycle
+  index += (left - 1) / round * size;
+  left -= (left - 1) / round * round;
+  for (; left > cycle.at(index); ++index) left -= cycle.at(index); // at most eight
+  return LeafOfBook{{r, index}, static_cast<int>(left), 0};
+}
+
+inline std::optional<LeafOfBook> IdealCopy::conjugate(LeafOfBook const& leaf) const {
+  auto const folded = leaves_folded(leaf.gathering);
+  if (leaf.inserted != 0) {
+    auto const here = changed_.inserted(leaf);
+    if (!here || here->joined == Change::Joined::apart) return std::nullopt;
+    auto const other = here->of + 1 - here->number;
+    if (other == here->number) return std::nullopt;
+    return LeafOfBook{leaf.gathering, leaf.leaf, leaf.inserted + other - here->number};
+  }
+  auto const other = folded + 1 - leaf.leaf;
+  if (leaf.leaf < 1 || leaf.leaf > folded || other == leaf.leaf) return std::nullopt;
+  if (changed_.fate(leaf).is_single() || changed_.fate({leaf.gathering, other, 0}).is_single()) return std::nullopt;
+  return LeafOfBook{leaf.gathering, other, 0};
+}
+
+inline std::optional<FoundGathering> IdealCopy::find(Signature const& name) const {
+  if (auto const exact = names_.find(runs_, name, alphabet_)) return FoundGathering{exact->gathering, exact->several};
+  if (name.series() != 0 || name.duplicate() != Duplicate::none) return std::nullopt;
+  auto const other = names_.find_in_any_series(runs_, name, alphabet_);
+  return other ? std::optional{FoundGathering{other->gathering, other->several, true}} : std::nullopt;
+}
+
+inline std::optional<FoundLeaf> IdealCopy::find(Signature const& name, int leaf) const {
+  auto const inserted = changed_.find_named(name, leaf);
+  auto const gathering = find(name);
+  bool const fits = gathering && leaf <= leaves_folded(gathering->gathering);
+  if (fits && !gathering->other_series)
+    return FoundLeaf{{gathering->gathering, leaf, 0}, gathering->several || inserted.has_value()};
+  if (inserted) {
+    auto at = inserted->leaf;
+    at.inserted += leaf - inserted->first;
+    return FoundLeaf{at, inserted->several || fits};
+  }
+  return fits ? std::optional{FoundLeaf{{gathering->gathering, leaf, 0}, true}} : std::nullopt;
+}
+
+inline std::optional<NumbersOfLeaves> IdealCopy::find_inserted(Signature const& name) const {
+  auto const first = changed_.find_named(name, 1);
+  if (!first || first->several) return std::nullopt;
+  auto const from = *leaf_number(first->leaf);
+  return NumbersOfLeaves{from, from + first->count - 1};
+}
+
+/// Goes from leaf to leaf.
+class IdealCopy::leaf_iterator {
+  IdealCopy const* book_{};
+  std::int64_t number_{};
+
+public:
+  using value_type = LeafOfBook;
+  using difference_type = std::ptrdiff_t;
+  leaf_iterator() = default;
+  /// At the leaf of that number. pre: from 1 to one past the last.
+  leaf_iterator(IdealCopy const& book, std::int64_t number) : book_{&book}, number_{number} {}
+  [[nodiscard]] LeafOfBook operator*() const { return *book_->leaf_of_number(number_); }
+  /// The next leaf.
+  leaf_iterator& operator++() { return ++number_, *this; }
+  /// The next leaf; gives the one it was at.
+  leaf_iterator operator++(int) {
+    auto const old = *this;
+    return ++number_, old;
+  }
+  friend bool operator==(leaf_iterator const& a, leaf_iterator const& b) noexcept { return a.number_ == b.number_; }
+};
+/// Goes from gathering to gathering.
+class IdealCopy::gathering_iterator {
+  IdealCopy const* book_{};
+  GatheringAt at_{};
+
+public:
+  using value_type = GatheringOfBook;
+  using difference_type = std::ptrdiff_t;
+  gathering_iterator() = default;
+  /// At the first gathering of that run.
+  gathering_iterator(IdealCopy const& book, std::uint32_t run) : book_{&book}, at_{run, 0} {}
+  [[nodiscard]] GatheringOfBook operator*() const {
+    auto const numbers = book_->numbers_of(at_);
+    return {at_, book_->signature(at_), book_->leaves_folded(at_), numbers.count(), numbers.from};
+  }
+  /// The next gathering.
+  gathering_iterator& operator++() {
+    if (++at_.index == book_->runs_[at_.run].gatherings) at_ = {at_.run + 1, 0};
+    return *this;
+  }
+  /// The next gathering; gives the one it was at.
+  gathering_iterator operator++(int) {
+    auto const old = *this;
+    return ++*this, old;
+  }
+  friend bool operator==(gathering_iterator const& a, gathering_iterator const& b) noexcept { return a.at_ == b.at_; }
+};
+/// The gatherings of an ideal copy, looked at; lives no longer than it.
+class IdealCopy::Gatherings {
+  IdealCopy const* book_;
+
+public:
+  using iterator = gathering_iterator;
+  /// pre: the ideal copy outlives the view.
+  explicit Gatherings(IdealCopy const& book) : book_{&book} {}
+  [[nodiscard]] iterator begin() const { return {*book_, 0}; }
+  [[nodiscard]] iterator end() const { return {*book_, static_cast<std::uint32_t>(book_->runs_.size())}; }
+};
+
+inline IdealCopy::Gatherings IdealCopy::gatherings() const& { return Gatherings{*this}; }
+inline IdealCopy::leaf_iterator IdealCopy::begin() const& { return {*this, 1}; }
+inline IdealCopy::leaf_iterator IdealCopy::end() const& { return {*this, leaves() + 1}; }
+
+} // namespace v0
+} // namespace bifolium

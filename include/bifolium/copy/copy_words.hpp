@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: MIT
+/// What was found in a copy, as the trade says it: "wants B3.6, C8, E-G (G4 blank)"; "B bound after C4".
+#pragma once
+
+#include <bifolium/copy/check_copy.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+namespace detail {
+
+/// Of the leaves wanting, those that follow one another in one gathering, beginning with `number`.
+inline std::int64_t last_of_portion(IdealCopy const& book, LeafSpan const& wanting, std::int64_t number) {
+  auto const end = book.numbers_of(book.leaf_of_number(number)->gathering).to;
+  return end < wanting.to ? end : wanting.to;
+}
+/// More than a bifolium's two leaves together are named by their ends.
+inline bool named_by_ends(IdealCopy const& book, CopyChecked const& copy, std::int64_t number) {
+  auto const wanting = wanting_at(copy, number);
+  if (!wanting) return false;
+  auto const here = book.numbers_of(book.leaf_of_number(number)->gathering);
+  auto const from = here.from > wanting->from ? here.from : wanting->from;
+  return last_of_portion(book, *wanting, number) - from >= 2;
+}
+/// The blanks among leaves that are named by their ends: " (A8 blank)".
+inline std::string blanks_among(IdealCopy const& book, std::int64_t from, std::int64_t to) {
+  std::string text;
+  auto const& all = book.blanks();
+  std::size_t low = 0, high = all.size(); // the first blank that is not before them
+  auto const first = *book.leaf_of_number(from), last = *book.leaf_of_number(to);
+  while (low < high)
+    if (auto const middle = low + (high - low) / 2; all[middle] < first)
+      low = middle + 1;
+    else
+      high = middle;
+  for (; low < all.size() && all[low] <= last; ++low)
+    if (book.leaf_number(all[low])) text += (text.empty() ? " (" : ", ") + leaf_words(book, all[low]);
+  return text.empty() ? text : text + " blank)";
+}
+/// What is wanting of one gathering, from `from` to `to`.
+inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, std::int64_t from, std::int64_t to,
+                           std::string& text) {
+  auto const part = [&] { text += text.empty() ? "" : ", "; };
+  if (to - from >= 2) {
+    part();
+    text += span_words(book, span_of_numbers(book, from, to)) + blanks_among(book, from, to);
+    return;
+  }
+  for (auto n = from; n <= to; ++n) {
+    auto const missing = missing_leaf(book, copy, n);
+    auto const other = missing.conjugate_missing ? book.leaf_number(*missing.conjugate) : std::nullopt;
+    bool const bifolium = other && !named_by_ends(book, copy, *other);
+    if (bifolium && *other < n) continue; // said with its other half
+    part();
+    if (!bifolium && missing.blank) text += "the blank ";
+    text += leaf_words(book, missing.leaf);
+    if (!bifolium) continue;
+    text += '.' + (missing.conjugate->inserted > 0 ? leaf_words(book, *missing.conjugate)
+                                                   : std::to_string(missing.conjugate->leaf));
+    bool const second = book.is_blank(*missing.conjugate);
+    if (missing.blank && second)
+      text += " (both blank)";
+    else if (missing.blank || second)
+      text += " (" + leaf_words(book, missing.blank ? missing.leaf : *missing.conjugate) + " blank)";
+  }
+}
+
+} // namespace detail
+
+/// What the copy wants: "wants B3.6, C8, E-G"; empty for a complete copy. A lost bifolium has a full point between its
+/// leaves; three leaves and more that follow one another are named by the first and the last; a blank is called one.
+[[nodiscard]] inline std::string wants(IdealCopy const& book, CopyChecked const& copy) {
+  std::string text;
+  for (auto const& span : copy.wanting)
+    for (auto n = span.from; n <= span.to;) {
+      auto const at = book.leaf_of_number(n)->gathering;
+      auto const here = book.numbers_of(at);
+      if (here.from < n || here.to > span.to) { // part of a gathering
+        auto const end = here.to < span.to ? here.to : span.to;
+        detail::append_wanting(book, copy, n, end, text);
+        n = end + 1;
+        continue;
+      }
+      // whole gatherings, as far as they belong to one run
+      auto last = GatheringAt{at.run, book.runs()[at.run].gatherings - 1};
+      if (book.numbers_of(last).to > span.to) {
+        last = book.leaf_of_number(span.to)->gathering;
+        if (book.numbers_of(last).to > span.to) --last.index;
+      }
+      auto const end = book.numbers_of(last).to;
+      if (!text.empty()) text += ", ";
+      if (n == end && book.is_blank(*book.leaf_of_number(n)))
+        text += "the blank " + detail::leaf_words(book, *book.leaf_of_number(n));
+      else
+        text += detail::span_words(book, span_of_numbers(book, n, end)) + detail::blanks_among(book, n, end);
+      n = end + 1;
+    }
+  return text.empty() ? text : "wants " + text;
+}
+
+/// What the leaves are that were listed with a word: "A1 in facsimile; B3-4 mounted"; empty where there were none.
+[[nodiscard]] inline std::string noted(IdealCopy const& book, CopyChecked const& copy) {
+  std::string text;
+  for (auto const& span : copy.noted) {
+    if (!text.empty()) text += "; ";
+    text += detail::span_words(book, span);
+    if (span.state == LeafInCopy::facsimile) text += " in";
+    (text += ' ') += to_words(span.state);
+    if (span.state == LeafInCopy::supplied) text += " from another copy";
+  }
+  return text;
+}
+
+/// What is wrong with the order: "B bound after C4; A8 bound at the front"; empty when all is in place.
+[[nodiscard]] inline std::string misbound(IdealCopy const& book, CopyChecked const& copy) {
+  std::string text;
+  auto const& all = copy.misplaced;
+  for (std::size_t i = 0; i < all.size();) {
+    if (!text.empty()) text += "; ";
+    text += detail::span_words(book, all[i].leaves);
+    auto const& after = all[i].after;
+    for (++i; i < all.size() && all[i].after == all[i - 1].leaves.last; ++i) // bound after one another
+      text += ", " + detail::span_words(book, all[i].leaves);
+    text += after ? " bound after " + detail::leaf_words(book, *after) : " bound at the front";
+  }
+  return text;
+}
+
+} // namespace v0
+} // namespace bifolium
