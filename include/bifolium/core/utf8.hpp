@@ -90,10 +90,14 @@ constexpr bool is_dash(char32_t c) noexcept {
 constexpr bool is_quotation_mark(char32_t c) noexcept { return c == '\'' || c == '"' || (c >= 0x2018 && c <= 0x201F); }
 /// One that begins a mark in quotation marks: ' " ‘ “. Not ’, which is the apostrophe too.
 constexpr bool opens_quotation(char32_t c) noexcept { return c == '\'' || c == '"' || c == 0x2018 || c == 0x201C; }
-/// Blank, tab, no-break spaces and the thin spaces that typesetters put between elements.
+/// Blank, tab, no-break spaces and the thin spaces that typesetters put between elements. Line breaks are not blanks here;
+/// `TextCursor::take_blanks` takes them too.
 constexpr bool is_blank(char32_t c) noexcept {
   return c == ' ' || c == '\t' || c == 0x00A0 || c == 0x202F || (c >= 0x2000 && c <= 0x200A);
 }
+
+/// A blank or a line break.
+constexpr bool is_space(char32_t c) noexcept { return is_blank(c) || c == '\n' || c == '\r'; }
 
 } // namespace v0
 } // namespace bifolium

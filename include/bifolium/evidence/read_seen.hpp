@@ -131,7 +131,7 @@ constexpr Expected<EvidenceOfLeaves> read_leaves_seen(std::string_view text) {
     for (;;) {
       scan.skip_blanks();
       auto end = scan.at;
-      while (end < text.size() && (detail::is_small(text[end]) || text[end] == '-')) ++end;
+      while (end < text.size() && (is_small(text[end]) || text[end] == '-')) ++end;
       auto const word = text.substr(scan.at, end - scan.at);
       if (word.empty()) break;
       if (auto const mark = detail::find_word<MarkPlace>(word); mark && leaves[i].mark == MarkPlace::unknown)

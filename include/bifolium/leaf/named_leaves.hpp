@@ -24,13 +24,13 @@ constexpr NamedLeaves named_leaves(Signature const& mark) {
   std::string_view const text{mark.text(), mark.text_size()};
   NamedLeaves named;
   auto stem = text.size();
-  while (stem > 0 && (detail::is_digit(text[stem - 1]) || text[stem - 1] == '.')) --stem;
+  while (stem > 0 && (is_digit(text[stem - 1]) || text[stem - 1] == '.')) --stem;
   if (stem == 0 || stem == text.size() || text[stem] == '.') return {};
   named.stem = stem;
   for (auto i = stem; i < text.size(); ++i) {
     int figure = 0;
     auto const from = i;
-    for (; i < text.size() && detail::is_digit(text[i]) && i - from < 3; ++i) figure = figure * 10 + (text[i] - '0');
+    for (; i < text.size() && is_digit(text[i]) && i - from < 3; ++i) figure = figure * 10 + (text[i] - '0');
     bool const ends = i == text.size() || text[i] == '.';
     bool const follows = named.count == 0 || figure == named.first + named.count;
     if (i == from || !ends || i + 1 == text.size() || figure == 0 || !follows) return {};

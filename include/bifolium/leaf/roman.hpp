@@ -30,7 +30,7 @@ struct RomanNumeral {
   std::size_t at = 0;
   auto const small = [&](std::size_t i) {
     char const c = i < text.size() ? text[i] : '\0';
-    return detail::small_letter(c);
+    return small_letter(c);
   };
   RomanNumeral found;
   for (std::size_t p = 0; p < 4; ++p) {

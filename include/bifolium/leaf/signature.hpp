@@ -63,8 +63,8 @@ public:
   /// `Signature::letter('C', 2)` is 2C (CC, Cc). J and U are I and V unless `added` makes them letters of their own.
   /// pre: A-Z or a-z.
   static constexpr Signature letter(char glyph, std::uint32_t multiple = 1, Letters added = {}) {
-    bool const capital = detail::is_capital(glyph);
-    if (!detail::is_latin_letter(glyph)) broken("a letter is from A to Z or a to z");
+    bool const capital = is_capital(glyph);
+    if (!is_latin_letter(glyph)) broken("a letter is from A to Z or a to z");
     auto const number = Alphabet{added}.letter(glyph - (capital ? 'A' : 'a') + 1);
     return {capital ? Mark::capital : Mark::small, number, within(multiple, highest_multiple)};
   }

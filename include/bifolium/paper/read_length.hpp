@@ -4,9 +4,8 @@
 /// every standard library reads a floating number without a locale or an allocation.
 #pragma once
 
-#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/expected.hpp>
-#include <bifolium/core/utf8.hpp>
+#include <bifolium/core/text_cursor.hpp>
 #include <bifolium/paper/length.hpp>
 
 #include <string_view>
@@ -30,10 +29,9 @@ template <class Unit> constexpr UnitWord unit_word(char const* word) {
           std::is_same_v<Unit, ParisLine>};
 }
 
-/// Reads along a text; `problem` is set at the first thing that is wrong, at byte `at`.
+/// Walks along a text; `problem_` is set at the first thing that is wrong.
 class LengthReader {
-  std::string_view text_;
-  std::size_t at_{};
+  TextCursor text_;
   Problem problem_{};
   std::size_t problem_at_{};
 
@@ -41,25 +39,21 @@ class LengthReader {
     if (problem_ == Problem::none) problem_ = problem, problem_at_ = where;
     return false;
   }
-  constexpr bool digit() const { return at_ < text_.size() && is_digit(text_[at_]); }
-  constexpr bool take(char c) { return at_ < text_.size() && text_[at_] == c && (++at_, true); }
-
-  /// Digits, onto what `number` holds already; at most 12, so that every product to come stays exact or nearly so.
+  /// Digits, appended to what `number` holds already; at most 12, so that every product to come stays exact or nearly so.
   constexpr bool digits(double& number, int& count) {
-    auto const start = at_;
-    for (; digit(); ++at_, ++count) {
+    auto const start = text_.at();
+    for (; text_.at_digit(); text_.skip(1), ++count) {
       if (count == 12) return fail(Problem::number_too_large, start);
-      number = number * 10 + (text_[at_] - '0');
+      number = number * 10 + (text_.peek() - '0');
     }
-    return at_ != start;
+    return text_.at() != start;
   }
 
   /// ½ ⅓ ⅔ ¼ ¾ ⅛ ⅜ ⅝ ⅞ as one character.
   constexpr bool vulgar(Quotient& number) {
-    if (at_ >= text_.size()) return false;
-    auto const [c, bytes, malformed] = decode(text_, at_);
+    auto const character = text_.character();
     Quotient part{0, 1};
-    switch (c) {
+    switch (character.value) {
     case 0x00BC:
       part = {1, 4};
       break;
@@ -90,20 +84,20 @@ class LengthReader {
     default:
       return false;
     }
-    at_ += bytes;
+    text_.skip(character.bytes);
     number = {number.above * part.below + part.above, part.below};
     return true;
   }
 
   /// The n/d that follows a whole number, after a blank or a hyphen; goes back when there is none.
   constexpr bool fraction(Quotient& number) {
-    auto const start = at_;
-    if (!take('-')) skip_blanks();
+    auto const start = text_.at();
+    if (!text_.take('-')) text_.take_blanks();
     if (vulgar(number)) return true;
     Quotient part{0, 0};
     int count = 0, below = 0;
-    if (!digits(part.above, count) || !take('/')) return at_ = start, problem_ == Problem::none;
-    if (!digits(part.below, below)) return fail(Problem::not_a_number, at_);
+    if (!digits(part.above, count) || !text_.take('/')) return text_.go_to(start), problem_ == Problem::none;
+    if (!digits(part.below, below)) return fail(Problem::not_a_number, text_.at());
     if (part.below == 0) return fail(Problem::not_positive, start);
     number = {number.above * part.below + part.above, part.below};
     return true;
@@ -112,29 +106,24 @@ class LengthReader {
 public:
   constexpr explicit LengthReader(std::string_view text) : text_{text} {}
 
-  constexpr void skip_blanks() {
-    while (at_ < text_.size() && is_blank(decode(text_, at_).value)) at_ += decode(text_, at_).bytes;
-  }
-  constexpr bool done() const { return at_ == text_.size(); }
-  constexpr std::size_t at() const { return at_; }
+  [[nodiscard]] constexpr TextCursor& text() { return text_; }
 
   constexpr bool number(Quotient& number) {
-    auto const start = at_;
+    auto const start = text_.at();
     if (vulgar(number)) return true;
-    if (take('-')) return fail(digit() ? Problem::not_positive : Problem::not_a_length, start);
+    if (text_.take('-')) return fail(text_.at_digit() ? Problem::not_positive : Problem::not_a_length, start);
     int count = 0;
     if (!digits(number.above, count)) return fail(Problem::not_a_length, start);
-    if (take('/')) {
+    if (text_.take('/')) {
       number.below = 0;
       int below = 0;
-      if (!digits(number.below, below)) return fail(Problem::not_a_number, at_);
+      if (!digits(number.below, below)) return fail(Problem::not_a_number, text_.at());
       return number.below != 0 || fail(Problem::not_positive, start);
     }
-    bool const comma = at_ < text_.size() && text_[at_] == ',';
-    if (!comma && !(at_ < text_.size() && text_[at_] == '.')) return fraction(number);
-    ++at_;
+    bool const comma = text_.take(',');
+    if (!comma && !text_.take('.')) return fraction(number);
     auto const whole = count;
-    if (!digits(number.above, count)) return fail(Problem::not_a_number, at_);
+    if (!digits(number.above, count)) return fail(Problem::not_a_number, text_.at());
     // 1,250 mm is 1.25 mm to one reader and 1250 to the next
     if (comma && count - whole == 3) return fail(Problem::not_a_length, start);
     for (int i = whole; i < count; ++i) number.below *= 10;
@@ -161,27 +150,25 @@ public:
                                unit_word<ParisInch>("pouce"),
                                unit_word<ParisLine>("lignes"),
                                unit_word<ParisLine>("ligne")};
-    skip_blanks();
-    if (done()) return fail(Problem::unit_missing, 0);
-    auto end = at_;
-    while (end < text_.size() && !is_blank(decode(text_, end).value) && !is_digit(text_[end]))
-      end += decode(text_, end).bytes;
-    auto word = text_.substr(at_, end - at_);
+    text_.take_blanks();
+    if (text_.at_end()) return fail(Problem::unit_missing, 0);
+    auto ahead = text_;
+    while (!ahead.at_end() && !ahead.at_digit() && !is_space(ahead.character().value))
+      ahead.skip(ahead.character().bytes);
+    auto const end = ahead.at();
+    auto word = text_.rest().substr(0, end - text_.at());
     if (word.size() > 1 && word.back() == '.') word.remove_suffix(1);
     for (auto const& known : words)
       if (word == known.word) {
         unit = known;
-        at_ = end;
+        text_.go_to(end);
         return true;
       }
-    return fail(Problem::unknown_unit, at_);
+    return fail(Problem::unknown_unit, text_.at());
   }
 
-  constexpr Error error() const {
-    auto const rest = text_.substr(problem_at_);
-    return error_at(problem_, 1, column_of(text_, problem_at_), rest.data(), rest.size());
-  }
-  constexpr Error error(Problem problem, std::size_t where) {
+  [[nodiscard]] constexpr Error error() { return text_.error_from(problem_at_, problem_); }
+  [[nodiscard]] constexpr Error error(Problem problem, std::size_t where) {
     fail(problem, where);
     return error();
   }
@@ -189,21 +176,22 @@ public:
 
 } // namespace detail
 
-/// A length above nothing, in millimetres. A number is whole, decimal (point or comma), a fraction or whole with a
-/// fraction, of at most 12 figures; then a unit: mm, cm, in (inch, inches, "), pouces, lignes, written out or as
-/// here. Lignes may follow pouces. Errors: not_a_length, not_a_number, number_too_large, not_positive, unit_missing,
-/// unknown_unit, text_goes_on; `column` counts characters of `text`.
+/// A length of more than zero, in millimetres. A number is whole, decimal (with a point or a comma), a fraction, or whole
+/// with a fraction, of at most 12 digits; then a unit: mm, cm, in (inch, inches, "), pouces, lignes, written out or as
+/// here. Lignes may follow pouces. error: not_a_length, not_a_number, number_too_large, not_positive, unit_missing,
+/// unknown_unit, trailing_text.
 [[nodiscard]] constexpr Expected<millimetres> read_length(std::string_view text) {
   detail::LengthReader reader{text};
+  auto& cursor = reader.text();
   detail::Quotient total{0, 1};
   bool pouces = false;
-  reader.skip_blanks();
-  auto const start = reader.at();
+  cursor.take_blanks();
+  auto const start = cursor.at();
   do {
-    auto const here = reader.at();
+    auto const here = cursor.at();
     detail::Quotient number;
     detail::UnitWord unit{};
-    if (pouces && !detail::is_digit(text[here])) return reader.error(Problem::trailing_text, here);
+    if (pouces && !cursor.at_digit()) return reader.error(Problem::trailing_text, here);
     if (!reader.number(number) || !reader.unit(unit)) return reader.error();
     if (pouces && !unit.lignes) return reader.error(Problem::trailing_text, here);
     detail::Quotient const length{number.above * unit.num, number.below * unit.den};
@@ -211,10 +199,10 @@ public:
       total.above += length.above;
     else
       total = {total.above * length.below + length.above * total.below, total.below * length.below};
-    reader.skip_blanks();
-    if (!reader.done() && (pouces || !unit.pouces)) return reader.error(Problem::trailing_text, reader.at());
+    cursor.take_blanks();
+    if (!cursor.at_end() && (pouces || !unit.pouces)) return reader.error(Problem::trailing_text, cursor.at());
     pouces = true;
-  } while (!reader.done());
+  } while (!cursor.at_end());
   if (total.above <= 0) return reader.error(Problem::not_positive, start);
   return millimetres{total.above / total.below};
 }

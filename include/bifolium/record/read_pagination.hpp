@@ -231,7 +231,7 @@ public:
       if (!text.substr(i).starts_with(unit)) continue;
       auto const next = i + unit.size() < text.size() ? text[i + unit.size()] : '\0';
       // "50 ll. plates" states leaves; "ff. [2] 1-152" numbers them
-      if (next != '[' && !detail::is_digit(next) && roman_numeral(text.substr(i + unit.size())).bytes == 0) continue;
+      if (next != '[' && !is_digit(next) && roman_numeral(text.substr(i + unit.size())).bytes == 0) continue;
       auto read = read_pagination(text.substr(i));
       if (read) return read;
       auto error = read.error();

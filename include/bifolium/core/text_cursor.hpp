@@ -1,0 +1,158 @@
+// SPDX-License-Identifier: MIT
+/// A position in a text, and the steps that every reader of a short text needs: look, take, pass over blanks, read a
+/// number, name the place of an error. All readers outside the collation formula walk through their text with it, so that
+/// all of them agree on what a blank, a dash and a digit is.
+///
+/// A function that begins with `take` moves the cursor past what it finds, and leaves the cursor where it is otherwise.
+#pragma once
+
+#include <bifolium/core/ascii.hpp>
+#include <bifolium/core/error.hpp>
+#include <bifolium/core/text_span.hpp>
+#include <bifolium/core/utf8.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// Walks forward through a text in UTF-8, and back to a position it had. Positions are bytes from 0. The text must outlive
+/// the cursor.
+class TextCursor {
+  std::string_view text_;
+  std::size_t at_;
+  // The place counted last: an error further on in the text is counted from there, so that many warnings in the order of
+  // the text take one pass together.
+  std::size_t counted_to_{0};
+  std::uint32_t counted_line_{1}, counted_column_{1};
+
+public:
+  /// A cursor at a position of a text. pre: at <= text.size().
+  constexpr explicit TextCursor(std::string_view text, std::size_t at = 0) noexcept : text_{text}, at_{at} {}
+
+  /// The whole text.
+  [[nodiscard]] constexpr std::string_view text() const noexcept { return text_; }
+  /// The position, in bytes from 0.
+  [[nodiscard]] constexpr std::size_t at() const noexcept { return at_; }
+  /// Moves to a position. pre: position <= text().size().
+  constexpr void go_to(std::size_t position) noexcept { at_ = position; }
+  /// Moves by some bytes. pre: the text has them.
+  constexpr void skip(std::size_t bytes) noexcept { at_ += bytes; }
+  /// True at the end of the text.
+  [[nodiscard]] constexpr bool at_end() const noexcept { return at_ == text_.size(); }
+  /// The text from the cursor on.
+  [[nodiscard]] constexpr std::string_view rest() const noexcept { return {text_.data() + at_, text_.size() - at_}; }
+
+  /// The byte at the cursor, or so many bytes after it; a zero byte after the end.
+  [[nodiscard]] constexpr char peek(std::size_t bytes_ahead = 0) const noexcept {
+    return text_.size() - at_ > bytes_ahead ? text_[at_ + bytes_ahead] : '\0';
+  }
+  /// The character at the cursor; one of zero bytes at the end.
+  [[nodiscard]] constexpr CodePoint character() const noexcept { return at_end() ? CodePoint{} : decode(text_, at_); }
+  /// True where the text continues with `word`.
+  [[nodiscard]] constexpr bool starts_with(std::string_view word) const noexcept { return rest().starts_with(word); }
+  /// True where a digit follows.
+  [[nodiscard]] constexpr bool at_digit() const noexcept { return is_digit(peek()); }
+
+  /// Takes `c` if it is the next byte.
+  constexpr bool take(char c) noexcept {
+    if (at_end() || text_[at_] != c) return false;
+    ++at_;
+    return true;
+  }
+  /// Takes `word` if the text continues with it.
+  constexpr bool take(std::string_view word) noexcept {
+    if (!starts_with(word)) return false;
+    at_ += word.size();
+    return true;
+  }
+  /// Takes `word` if the text continues with it and no Latin letter follows: `leaf` and not the beginning of `leafs`.
+  constexpr bool take_word(std::string_view word) noexcept { return !is_latin_letter(peek(word.size())) && take(word); }
+  /// Takes `word` if the text continues with it, in capitals or small letters or both.
+  constexpr bool take_in_any_case(std::string_view word) noexcept {
+    if (text_.size() - at_ < word.size()) return false;
+    for (std::size_t i = 0; i < word.size(); ++i)
+      if (small_letter(text_[at_ + i]) != small_letter(word[i])) return false;
+    at_ += word.size();
+    return true;
+  }
+  /// Takes all Latin letters that follow, and gives them; empty where none follows.
+  constexpr std::string_view take_letters() noexcept {
+    auto const from = at_;
+    while (is_latin_letter(peek())) ++at_;
+    return text_.substr(from, at_ - from);
+  }
+  /// Takes one character for which `is` holds: is_dash, is_quotation_mark, is_degree_sign and their like.
+  template <class Is> constexpr bool take_one(Is is) noexcept {
+    auto const next = character();
+    if (next.bytes == 0 || next.malformed || !is(next.value)) return false;
+    at_ += next.bytes;
+    return true;
+  }
+  /// Takes a hyphen or a dash of any kind.
+  constexpr bool take_dash() noexcept { return take_one(is_dash); }
+  /// Takes a quotation mark of any kind.
+  constexpr bool take_quotation_mark() noexcept { return take_one(is_quotation_mark); }
+  /// Takes all blanks that follow: spaces of any width, tabs and line breaks. True if there is one.
+  constexpr bool take_blanks() noexcept {
+    auto const from = at_;
+    while (static_cast<unsigned char>(peek()) < 0x80 ? is_space(char32_t{static_cast<unsigned char>(peek())})
+                                                     : is_space(character().value))
+      at_ += character().bytes;
+    return at_ != from;
+  }
+
+  /// Takes a whole number in digits. Missing where no digit follows, or where the number is more than `most`; the cursor
+  /// then stays before the first digit, so `at_digit()` tells the two apart. pre: 0 <= most.
+  constexpr std::optional<std::int64_t> take_number(std::int64_t most = 999'999'999'999'999'999) noexcept {
+    auto const from = at_;
+    std::int64_t number = 0;
+    for (; at_digit(); ++at_) {
+      std::int64_t const digit = text_[at_] - '0';
+      if (number > most / 10 || number * 10 > most - digit) return at_ = from, std::nullopt;
+      number = number * 10 + digit;
+    }
+    if (at_ == from) return std::nullopt;
+    return number;
+  }
+  /// Takes a whole number in raised digits (², ¹²). Missing where no raised digit follows, or where the number is more
+  /// than `most`; the cursor then stays. pre: 0 <= most.
+  constexpr std::optional<std::int64_t> take_raised_number(std::int64_t most = 999'999'999) noexcept {
+    auto const from = at_;
+    std::int64_t number = 0;
+    for (auto next = character(); superscript_digit(next.value) >= 0; next = character()) {
+      auto const digit = superscript_digit(next.value);
+      if (number > most / 10 || number * 10 > most - digit) return at_ = from, std::nullopt;
+      number = number * 10 + digit;
+      at_ += next.bytes;
+    }
+    if (at_ == from) return std::nullopt;
+    return number;
+  }
+
+  /// An error at byte `from` that quotes the text up to byte `to`, with line and column. pre: from <= to <= text().size().
+  [[nodiscard]] constexpr Error error(Problem problem, TextSpan where, std::int64_t limit = 0) {
+    if (where.from < counted_to_) counted_to_ = 0, counted_line_ = counted_column_ = 1;
+    while (counted_to_ < where.from) {
+      if (text_[counted_to_] == '\n')
+        ++counted_line_, counted_column_ = 1, ++counted_to_;
+      else
+        ++counted_column_, counted_to_ += decode(text_, counted_to_).bytes;
+    }
+    return error_at(problem, counted_line_, counted_column_, text_.data() + where.from, where.size(), limit);
+  }
+  /// An error at byte `from` that quotes the rest of the text from there. pre: from <= text().size().
+  [[nodiscard]] constexpr Error error_from(std::size_t from, Problem problem, std::int64_t limit = 0) {
+    return error(problem, {from, text_.size()}, limit);
+  }
+  /// An error at the cursor that quotes the rest of the text.
+  [[nodiscard]] constexpr Error error_here(Problem problem, std::int64_t limit = 0) {
+    return error_from(at_, problem, limit);
+  }
+};
+
+} // namespace v0
+} // namespace bifolium

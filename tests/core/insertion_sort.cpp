@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+// The sort of short rows, against std::stable_sort.
+#include <bifolium/core/insertion_sort.hpp>
+
+#include "check.hpp"
+
+#include <algorithm>
+#include <array>
+#include <memory>
+#include <random>
+#include <span>
+#include <utility>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+
+constexpr bool by_first(std::pair<int, int> const& a, std::pair<int, int> const& b) { return a.first < b.first; }
+
+TEST_CASE("a short row is sorted as std::stable_sort sorts it") {
+  std::mt19937 draw{1440};
+  for (int round = 0; round < 2000; ++round) {
+    std::vector<std::pair<int, int>> row(draw() % 40);
+    for (std::size_t i = 0; i < row.size(); ++i) row[i] = {static_cast<int>(draw() % 12), static_cast<int>(i)};
+    auto expected = row;
+    std::stable_sort(expected.begin(), expected.end(), by_first);
+    insertion_sort(row, by_first);
+    REQUIRE(row == expected);
+  }
+}
+
+TEST_CASE("values that can only be moved are sorted, in constant expressions too, and through a span") {
+  std::vector<std::unique_ptr<int>> row;
+  for (int value : {3, 1, 2}) row.push_back(std::make_unique<int>(value));
+  insertion_sort(std::span{row}.subspan(1), [](auto const& a, auto const& b) { return *a > *b; });
+  CHECK((*row[0] == 3 && *row[1] == 2 && *row[2] == 1));
+  constexpr auto sorted = [] {
+    std::array values{5, 4, 9, 1};
+    insertion_sort(values, [](int a, int b) { return a < b; });
+    return values;
+  }();
+  STATIC_CHECK(sorted == std::array{1, 4, 5, 9});
+}
+
+} // namespace

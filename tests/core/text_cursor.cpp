@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+// The cursor of the readers: what it takes, where it stays, and which place an error has.
+#include <bifolium/core/text_cursor.hpp>
+
+#include "check.hpp"
+
+#include <limits>
+#include <random>
+#include <string>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+
+template <class Take> constexpr std::size_t after(std::string_view text, Take take) {
+  TextCursor cursor{text};
+  take(cursor);
+  return cursor.at();
+}
+
+TEST_CASE("a cursor takes what is there, and stays where it is otherwise") {
+  STATIC_CHECK(after("pp. 12", [](TextCursor& c) { c.take("pp."); }) == 3);
+  STATIC_CHECK(after("pp. 12", [](TextCursor& c) { c.take("p. "); }) == 0);
+  STATIC_CHECK(after("", [](TextCursor& c) { c.take('a'); }) == 0);
+  STATIC_CHECK(after(std::string_view{"\0b", 2}, [](TextCursor& c) { c.take('\0'); }) == 1); // not the end
+  STATIC_CHECK(after("leafs", [](TextCursor& c) { c.take_word("leaf"); }) == 0);
+  STATIC_CHECK(after("leaf 3", [](TextCursor& c) { c.take_word("leaf"); }) == 4);
+  STATIC_CHECK(after("leaf", [](TextCursor& c) { c.take_word("leaf"); }) == 4);
+  STATIC_CHECK(after("FoLio", [](TextCursor& c) { c.take_in_any_case("fol"); }) == 3);
+  STATIC_CHECK(after("fo", [](TextCursor& c) { c.take_in_any_case("fol"); }) == 0);
+  STATIC_CHECK(TextCursor{"mm 3"}.take_letters() == "mm");
+  STATIC_CHECK(TextCursor{"3 mm"}.take_letters().empty());
+}
+
+TEST_CASE("every kind of blank, dash and quotation mark is taken whole") {
+  // The Unicode Standard, General Punctuation and Latin-1 Supplement: spaces U+2000-200A, U+00A0, U+202F
+  for (std::string const blank : {" ", "\t", "\n", "\r\n", "\u00A0", "\u2002", "\u2009", "\u200A", "\u202F"})
+    CHECK(after(blank + blank + "x", [](TextCursor& c) { CHECK(c.take_blanks()); }) == 2 * blank.size());
+  CHECK_FALSE(TextCursor{"x"}.take_blanks());
+  CHECK_FALSE(TextCursor{""}.take_blanks());
+  for (std::string const dash : {"-", "\u2010", "\u2011", "\u2013", "\u2014"})
+    CHECK(after(dash + "x", [](TextCursor& c) { CHECK(c.take_dash()); }) == dash.size());
+  for (std::string const mark : {"'", "\"", "\u2018", "\u2019", "\u201C", "\u201D", "\u201E"})
+    CHECK(after(mark + "x", [](TextCursor& c) { CHECK(c.take_quotation_mark()); }) == mark.size());
+  CHECK(after("\xE2\x80", [](TextCursor& c) { CHECK_FALSE(c.take_dash()); }) == 0); // cut off
+}
+
+TEST_CASE("a number up to the bound is read, and one above it is not") {
+  constexpr auto most = std::numeric_limits<std::int64_t>::max();
+  STATIC_CHECK(TextCursor{"9223372036854775807"}.take_number(most) == most);
+  STATIC_CHECK(!TextCursor{"9223372036854775808"}.take_number(most));
+  STATIC_CHECK(after("99999999999999999999", [](TextCursor& c) { c.take_number(most); }) == 0);
+  STATIC_CHECK(!TextCursor{"x"}.take_number() && !TextCursor{""}.take_number());
+  STATIC_CHECK(TextCursor{"0007b"}.take_number(7) == 7);
+  STATIC_CHECK(!TextCursor{"8"}.take_number(7));
+  STATIC_CHECK(TextCursor{"0"}.take_number(0) == 0);
+  STATIC_CHECK(TextCursor{"¹²⁰A"}.take_raised_number() == 120);
+  STATIC_CHECK(after("¹²⁰A", [](TextCursor& c) { c.take_raised_number(); }) == 7);
+  STATIC_CHECK(!TextCursor{"¹²⁰A"}.take_raised_number(119));
+  STATIC_CHECK(!TextCursor{"12"}.take_raised_number());
+  std::mt19937 draw{1501};
+  for (int i = 0; i < 20000; ++i) { // against the standard library's reader
+    auto const number = static_cast<std::int64_t>(draw()) * (draw() % 2 == 0 ? 1 : 1000000007);
+    auto const bound = static_cast<std::int64_t>(draw()) * (draw() % 2 == 0 ? 1 : 1000000007);
+    TextCursor cursor{"", 0};
+    auto const text = std::to_string(number) + "x";
+    cursor = TextCursor{text};
+    auto const read = cursor.take_number(bound);
+    REQUIRE(read.has_value() == (number <= bound));
+    if (read) REQUIRE(*read == std::stoll(text));
+    REQUIRE(cursor.at() == (read ? text.size() - 1 : 0));
+  }
+}
+
+TEST_CASE("an error has the line and the column in characters, in whatever order errors are asked for") {
+  std::string const text = "8°: A–K⁸\nzweite Zeile: é\n\n³";
+  auto const place = [&](TextCursor& cursor, std::size_t at) {
+    auto const error = cursor.error_from(at, Problem::trailing_text);
+    return std::pair{error.line, error.column};
+  };
+  // the truth, one character after the other
+  std::vector<std::pair<std::uint32_t, std::uint32_t>> truth(text.size() + 1);
+  std::uint32_t line = 1, column = 1;
+  std::vector<std::size_t> starts;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if ((static_cast<unsigned char>(text[i]) & 0xC0U) == 0x80U) continue;
+    truth[i] = {line, column};
+    starts.push_back(i);
+    if (text[i] == '\n')
+      ++line, column = 1;
+    else
+      ++column;
+  }
+  truth[text.size()] = {line, column};
+  starts.push_back(text.size());
+  TextCursor in_order{text}, any_order{text};
+  for (auto at : starts) CHECK(place(in_order, at) == truth[at]);
+  std::mt19937 draw{7};
+  for (int i = 0; i < 200; ++i) {
+    auto const at = starts[draw() % starts.size()];
+    CHECK(place(any_order, at) == truth[at]);
+  }
+  CHECK(in_order.error(Problem::trailing_text, {0, 3}).found_text() == "8°");
+  in_order.go_to(text.size());
+  CHECK(in_order.error_here(Problem::unexpected_end).found_text().empty());
+}
+
+} // namespace
