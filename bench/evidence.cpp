@@ -162,7 +162,7 @@ support::Header const& header() {
   return names;
 }
 Expected<Observation> read_row(std::string const& row) {
-  std::string wrong;
+  support::Wrong wrong;
   auto const cells = support::split(row);
   return observe(support::read_seen([&](std::string_view name) { return header().cell(cells, name); }, wrong));
 }
@@ -249,7 +249,8 @@ void catalogue_read(benchmark::State& state) {
     support::Header const names{support::header_line(lines)};
     while (support::next_row(lines, names)) {
       auto const cells = names.cells(lines.text());
-      auto wrong = support::too_wide(cells, names.size());
+      support::Wrong wrong;
+      wrong.add_line(lines, cells, names.size());
       benchmark::DoNotOptimize(
           observe(support::read_seen([&](std::string_view name) { return names.cell(cells, name); }, wrong)));
       out << support::fitted(cells, names.size()) << '\n';

@@ -6,6 +6,7 @@
 #include <bifolium/drawing/formula_gathering.hpp>
 
 #include "support/arguments.hpp"
+#include "support/wrong.hpp"
 
 #include <string>
 
@@ -108,12 +109,12 @@ int check(support::Arguments const& arguments) {
     return support::wrong_usage;
   }
   auto const refuse = [](char const* what, Error const& error) {
-    support::tell(std::string{what} + ", " + message(error));
+    support::tell(std::string{what} + ", " + support::with_identifier(error));
     return support::unreadable;
   };
   auto const formula = read_formula(arguments.words()[0], dialects::bmc);
   if (!formula) return refuse("formula", formula.error());
-  for (auto const& warning : formula->warnings()) support::tell("formula, " + message(warning));
+  for (auto const& warning : formula->warnings()) support::tell("formula, " + support::with_identifier(warning));
   if (arguments.words().size() == 1) return show(*formula, *gathering, std::nullopt, file);
   IdealCopy const book{*formula};
   auto const present = read_leaves_present(book, arguments.words()[1]);

@@ -11,6 +11,7 @@
 #include "support/arguments.hpp"
 #include "support/book.hpp"
 #include "support/leaf_told.hpp"
+#include "support/wrong.hpp"
 
 #include <iostream>
 #include <string>
@@ -110,8 +111,8 @@ int describe(Arguments given) {
   auto const bounds = period_bounds(book.signs());
   for (auto const& error : errors)
     tell("line " + std::to_string(error.line) + ", column " + std::to_string(error.column) + ": " + error.sentence);
-  if (!observation) tell(sentence_of(observation.error()));
-  if (!bounds) tell(sentence_of(bounds.error()));
+  if (!observation) tell(with_identifier(observation.error()));
+  if (!bounds) tell(with_identifier(bounds.error()));
   if (!errors.empty() || !observation || !bounds) return unreadable;
 
   if (!book.title.empty()) std::cout << shown(book.title) << "\n\n";

@@ -6,6 +6,7 @@
 
 #include "support/arguments.hpp"
 #include "support/scheme_given.hpp"
+#include "support/wrong.hpp"
 
 #include <iostream>
 #include <string>
@@ -52,14 +53,14 @@ int make_sheet(support::Arguments const& given) {
   if (!text) return support::wrong_usage;
   auto const read = read_scheme(*text);
   if (!read) {
-    support::tell(message(read.error()));
+    support::tell(support::with_identifier(read.error()));
     return support::unreadable;
   }
   auto const scheme = given.has("--right-to-left") ? mirrored(*read) : *read;
   for (int sheet = 0; sheet < scheme.sheets(); ++sheet) {
     auto const sides = sheet_to_fold(scheme, sheet, size, turned);
     if (!sides) {
-      support::tell(message(sides.error()));
+      support::tell(support::with_identifier(sides.error()));
       return support::unreadable;
     }
     write_both(*directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1), *sides);

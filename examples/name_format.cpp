@@ -37,8 +37,8 @@ constexpr auto usage =
     "  state             uncut trimmed rebound cropped inlaid unknown\n"
     "  year              1490, 1450-1500, [1490?] or c. 1490\n"
     "  place             a country or a town\n"
-    "Writes the columns it read, then format probability second second_probability determined sheet look_next why.\n"
-    "A row that cannot be read has its reason in `why`.\n"
+    "Writes the columns it read, then format probability second second_probability determined sheet look_next why\n"
+    "problem. A row that cannot be read has its reason in `why`; `problem` has identifiers for programs.\n"
     "  --sheets    adds `sheets`: the named sheets of the place and time that the leaf could have been cut from, in "
     "that\n"
     "              format, and what is gone at head and tail together and at the fore-edge\n"
@@ -67,10 +67,11 @@ std::string answer(Question const& question, bool sheets, bool record) {
   auto wrong = question.wrong();
   auto const seen = read_seen([&](std::string_view name) { return question.cell(name); }, wrong);
   auto const observation = observe(seen);
+  if (wrong.empty() && !observation) wrong.add("", observation.error());
   std::ostringstream cells;
-  if (!wrong.empty() || !observation) {
-    cells << "\t\t\t\t\t\t\t" << cell_of(wrong.empty() ? sentence_of(observation.error()) : wrong)
-          << (sheets ? "\t" : "") << (record ? "\t\t" : "");
+  if (!wrong.empty()) {
+    cells << "\t\t\t\t\t\t\t" << wrong.words() << (sheets ? "\t" : "") << (record ? "\t\t" : "") << '\t'
+          << wrong.problems();
     return cells.str();
   }
   auto const inference = infer_format(*observation);
@@ -84,13 +85,15 @@ std::string answer(Question const& question, bool sheets, bool record) {
     cells << '\t' << recorded(seen, std::nullopt, known ? std::optional{best.format} : std::nullopt) << '\t';
     if (auto const year = bounds->earliest()) cells << *year;
   }
+  cells << '\t';
+  for (int i = 0; i < observation->warnings(); ++i) cells << (i > 0 ? ";" : "") << identifier(observation->warning(i));
   return cells.str();
 }
 
 /// The columns from which a leaf is read.
 Cells columns_read() {
   Cells names;
-  std::string wrong;
+  Wrong wrong;
   read_seen([&](std::string_view name) { return names.emplace_back(name), std::string{}; }, wrong);
   return names;
 }
@@ -109,7 +112,7 @@ int name_formats(Arguments given) {
   tell_columns(header, asked);
   if (!told)
     std::cout << first << "\tformat\tprobability\tsecond\tsecond_probability\tdetermined\tsheet\tlook_next\twhy"
-              << (sheets ? "\tsheets" : "") << (record ? "\tsize\tnot_before" : "") << '\n';
+              << (sheets ? "\tsheets" : "") << (record ? "\tsize\tnot_before" : "") << "\tproblem\n";
   Answers answers{header, asked, static_cast<std::size_t>(threads),
                   [&](Question const& question) { return answer(question, sheets, record); }};
   answers.write(lines, std::cout);

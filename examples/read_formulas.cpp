@@ -19,37 +19,37 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: read_formulas [--omitted error|next|8] [--letters JUW] [--keyed] [--longest-line BYTES] <FORMULAS\n"
-    "Reads one collation formula a line. --omitted says what a gathering without a leaf count "
-    "means: a mistake (as it is\n"
-    "without the option), the count of the next one that has one (BMC, GW), or eight (notes derived "
-    "from STC). --letters\n"
-    "names letters used beside the 23.\n"
-    "With --keyed a line is a key, a tab and a formula; the key is written in place of the number of "
-    "the line, and no\n"
-    "header line: for pieces of a longer list.\n"
-    "Writes TSV with the header line status leaves sheets normalised message; status is ok, warning "
-    "or error, sheets is\n"
-    "empty without a format statement. A line of more than 16777216 bytes, or of what --longest-line says, is an "
-    "error.\n";
+    R"(usage: read_formulas [--omitted error|next|8] [--letters JUW] [--keyed] [--longest-line BYTES] <FORMULAS
+Reads one collation formula a line. Writes TSV with the header
+  line status leaves sheets normalised message problem
+status is ok, warning or error; sheets is empty without a statement of format; problem has identifiers for programs.
+  --omitted  what a gathering without a leaf count means: a mistake (unless told), the count of the next one that has one
+             (BMC, GW), or eight (notes derived from STC)
+  --letters  letters used beside the 23
+  --keyed    a line is a key, a tab and a formula; the key is written in place of the number of the line, and no header
+             line: for pieces of a longer list
+  --longest-line BYTES  the limit of one line, 16777216 unless told; a longer one is in error
+)";
 
 void answer(std::string_view text, Dialect dialect) {
+  auto const place_and_words = [](Error const& error) {
+    return "column " + std::to_string(error.column) + ": " + cell_of(sentence_of(error));
+  };
   auto const formula = read_formula(text, dialect);
   if (!formula) {
-    std::cout << "error\t\t\t\tcolumn " << formula.error().column << ": " << cell_of(sentence_of(formula.error()))
+    std::cout << "error\t\t\t\t" << place_and_words(formula.error()) << '\t' << identifier(formula.error().problem)
               << '\n';
     return;
   }
-  auto const leaves = leaf_count(*formula);
-  std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << leaves << '\t';
+  std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << leaf_count(*formula) << '\t';
   if (states_paper(*formula)) std::cout << paper(*formula).as_stated;
   std::cout << '\t' << cell_of(write_formula(*formula, Notation::unicode)) << '\t';
-  bool first = true;
+  std::string words, problems;
   for (auto const& warning : formula->warnings()) {
-    std::cout << (first ? "" : "; ") << "column " << warning.column << ": " << cell_of(sentence_of(warning));
-    first = false;
+    words.append(words.empty() ? "" : "; ").append(place_and_words(warning));
+    problems.append(problems.empty() ? "" : ";").append(identifier(warning.problem));
   }
-  std::cout << '\n';
+  std::cout << words << '\t' << problems << '\n';
 }
 
 /// The dialect that the options ask for; none where they are not understood.
@@ -74,7 +74,7 @@ int read_formulas(Arguments given) {
     return wrong_usage;
   }
   bool const keyed = given.has("--keyed");
-  if (!keyed) std::cout << "line\tstatus\tleaves\tsheets\tnormalised\tmessage\n";
+  if (!keyed) std::cout << "line\tstatus\tleaves\tsheets\tnormalised\tmessage\tproblem\n";
   Input input;
   for (Lines lines{input, limits}; lines.next();) {
     auto const& line = lines.text();
@@ -86,7 +86,7 @@ int read_formulas(Arguments given) {
     else
       std::cout << lines.number() << '\t';
     if (lines.too_long())
-      std::cout << "error\t\t\t\t" << lines.length_told() << '\n';
+      std::cout << "error\t\t\t\t" << lines.length_told() << "\tline_too_long\n";
     else
       answer(keyed ? (tab == line.npos ? std::string_view{} : std::string_view{line}.substr(tab + 1)) : line, *dialect);
   }

@@ -32,12 +32,12 @@ may be missing:
   token_impressions (else 240 with reams of 480, 258 with reams of 516 (Savage), 250 (Moxon)), impressions_an_hour (250),
   crew full or half, presses (1), hours_a_day (10), tokens_a_day (12)
 Writes the columns it read, then gatherings sheets_per_copy formes sheets reams quires loose_sheets impressions tokens
-message. A row that cannot be reckoned has the reason in message.
+message problem. A row that cannot be calculated has the reason in message, and its identifiers in problem.
   --full     before message: range of sheets, blank pages, formula, weight, costs, time, type and alphabets
   --plans    the same with a row for each plan of the edition, least paper first, then fewest formes
   --working  the working of each bill, in words
   --compare FROM-TO  rows that name one text (column text) are ways to print it: which is least, by cost where prices are
-             named and else by sheets, for every run of FROM to TO copies; columns text from to least order message
+             named and else by sheets, for every run of FROM to TO copies; columns text from to least order message problem
   --longest-line BYTES  the limit of one line, 16777216 unless told; a longer one is a row in error
 )";
 
@@ -119,18 +119,15 @@ class Printer {
   bool full_, plans_, working_;
   std::string empty_{};
 
-  static std::string reason(Expected<Bill> const& bill, EditionRow const& row) {
-    return cell_of(row.wrong.empty() ? sentence_of(bill.error()) : row.wrong);
-  }
   void put(std::string const& input, Expected<Bill> const& bill, EditionRow const& row) const {
     std::cout << input << '\t';
     if (!bill) {
-      std::cout << empty_ << reason(bill, row) << '\n';
+      std::cout << empty_ << row.wrong.words() << '\t' << row.wrong.problems() << '\n';
       return;
     }
     put_usual(*bill);
     if (full_) put_full(*bill, row);
-    std::cout << '\t' << remarks(*bill, row) << '\n';
+    std::cout << '\t' << remarks(*bill, row) << "\t\n";
   }
 
 public:
@@ -140,18 +137,18 @@ public:
     auto const columns = std::string{usual} + (full_ ? full : "");
     for (char c : columns) empty_ += c == '\t' ? "\t" : "";
     empty_ += '\t';
-    if (!working_) std::cout << first << '\t' << columns << "\tmessage\n";
+    if (!working_) std::cout << first << '\t' << columns << "\tmessage\tproblem\n";
   }
   void operator()(Lines const& lines) const {
     auto const cells = header_.cells(lines.text());
-    EditionRow row{header_, cells};
-    if (lines.too_long()) row.wrong = lines.length_told();
+    EditionRow row{header_, cells, lines};
     auto const input = fitted(cells, header_.size());
     auto const bill = row.wrong.empty() ? reckon(row.edition) : Expected<Bill>{error_at(Problem::not_a_number, 1, 1)};
+    if (row.wrong.empty() && !bill) row.wrong.add("", bill.error());
     if (working_) {
       std::cout << input << '\n'
                 << (bill ? (row.said.empty() ? "" : row.said + "\n") + bifolium::working(*bill)
-                         : reason(bill, row) + "\n")
+                         : row.wrong.words() + "\n")
                 << '\n';
       return;
     }
@@ -175,35 +172,36 @@ void put_comparison(Text const& text, std::int64_t from, std::int64_t to) {
     priced = priced && (way.edition.price_of_ream || way.edition.price_of_forme || way.edition.price_of_token);
   auto const found = compare(text.ways, from, to, priced ? CompareBy::cost : CompareBy::sheets);
   if (!found) {
-    std::cout << text.name << "\t\t\t\t\t" << sentence_of(found.error()) << '\n';
+    std::cout << text.name << "\t\t\t\t\t" << cell_of(sentence_of(found.error())) << '\t'
+              << identifier(found.error().problem) << '\n';
     return;
   }
   for (auto const& stretch : *found) {
     std::cout << text.name << '\t' << stretch.from << '\t' << stretch.to << '\t' << text.names[stretch.least()] << '\t';
     for (std::size_t i = 0; i < stretch.order.size(); ++i)
       std::cout << (i == 0 ? "" : " < ") << text.names[stretch.order[i]];
-    std::cout << '\t' << (priced ? "by cost" : "by sheets: no prices for all ways") << '\n';
+    std::cout << '\t' << (priced ? "by cost" : "by sheets: not every row has a price") << "\t\n";
   }
 }
 
 int compare_rows(Lines& lines, Header const& header, std::int64_t from, std::int64_t to) {
   std::vector<Text> texts;
-  std::cout << "text\tfrom\tto\tleast\torder\tmessage\n";
+  std::cout << "text\tfrom\tto\tleast\torder\tmessage\tproblem\n";
   for (std::int64_t number = 1; next_row(lines, header); ++number) {
     auto const cells = header.cells(lines.text());
-    EditionRow row{header, cells, false};
-    if (lines.too_long()) row.wrong = lines.length_told();
-    auto const way =
+    EditionRow row{header, cells, lines, false};
+    auto const option =
         row.wrong.empty() ? way_of(row.edition) : Expected<PrintingOption>{error_at(Problem::not_a_number, 1, 1)};
-    if (!way) {
-      std::cout << row.named("text") << "\t\t\t\t\trow " << number << ": "
-                << cell_of(row.wrong.empty() ? sentence_of(way.error()) : row.wrong) << '\n';
+    if (row.wrong.empty() && !option) row.wrong.add("", option.error());
+    if (!option) {
+      std::cout << row.named("text") << "\t\t\t\t\trow " << number << ": " << row.wrong.words() << '\t'
+                << row.wrong.problems() << '\n';
       continue;
     }
     std::size_t at = 0;
     while (at < texts.size() && texts[at].name != row.named("text")) ++at;
     if (at == texts.size()) texts.push_back({row.named("text"), {}, {}});
-    texts[at].ways.push_back(*way);
+    texts[at].ways.push_back(*option);
     texts[at].names.push_back("row " + std::to_string(number) + " (" + row.named("scheme") + ")");
   }
   for (auto const& text : texts) put_comparison(text, from, to);

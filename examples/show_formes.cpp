@@ -10,6 +10,7 @@
 
 #include "support/arguments.hpp"
 #include "support/scheme_given.hpp"
+#include "support/wrong.hpp"
 
 #include <iostream>
 #include <string>
@@ -67,7 +68,7 @@ int show(support::Arguments const& given) {
   if (scheme && given.has("--right-to-left")) scheme = mirrored(*scheme);
   auto const folded = scheme ? fold(*scheme) : Expected<Fold<>>{scheme.error()};
   if (!folded) {
-    support::tell(message(folded.error()));
+    support::tell(support::with_identifier(folded.error()));
     return support::unreadable;
   }
   if (given.has("--text"))

@@ -6,6 +6,7 @@
 #pragma once
 
 #include "tsv.hpp"
+#include "wrong.hpp"
 
 #include <algorithm>
 #include <atomic>
@@ -26,7 +27,7 @@ namespace support {
 /// What an answer may depend on: the cells of the columns asked for, and what was wrong with the row before they were read.
 class Question {
   Cells const& names_;
-  Cells cells_;
+  Cells cells_; // and two more, the sentence and the identifier of what is wrong
 
 public:
   /// `key` as `Answers` makes it: the cells in the order of the names, and what is wrong.
@@ -36,7 +37,11 @@ public:
     auto const at = std::find(names_.begin(), names_.end(), name);
     return at == names_.end() ? "" : trimmed(cells_[static_cast<std::size_t>(at - names_.begin())]);
   }
-  [[nodiscard]] std::string const& wrong() const { return cells_.back(); }
+  [[nodiscard]] Wrong wrong() const {
+    Wrong wrong;
+    if (!cells_.back().empty()) wrong.add("", cells_[cells_.size() - 2], cells_.back());
+    return wrong;
+  }
 };
 
 /// Calls `work(i)` for each i below a count, on as many threads as can be started, at most `threads`. The work is done also
@@ -87,15 +92,16 @@ template <class Answer> class Answers {
   std::vector<Row> rows_;
   std::vector<Known*> questions_;
 
-  [[nodiscard]] std::string key(Cells const& cells, std::string_view wrong) const {
+  [[nodiscard]] std::string key(Cells const& cells, Wrong const& wrong) const {
     std::string key;
     for (auto const column : columns_) key.append(column < cells.size() ? cells[column] : "").append("\t");
-    return key.append(wrong);
+    return key.append(wrong.words()).append("\t").append(wrong.problems());
   }
   /// Takes the row on which `lines` is, and gives its bytes.
   std::size_t take(Lines const& lines) {
     auto const cells = header_.cells(lines.text());
-    auto const wrong = lines.too_long() ? lines.length_told() : too_wide(cells, header_.size());
+    Wrong wrong;
+    wrong.add_line(lines, cells, header_.size());
     auto const [at, fresh] = known_.try_emplace(key(cells, wrong));
     if (fresh) questions_.push_back(&*at);
     rows_.push_back({fitted(cells, header_.size()), &*at});

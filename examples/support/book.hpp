@@ -49,7 +49,9 @@ class BookReader {
     errors_.push_back({field.line, field.column, field.name + ": " + sentence});
   }
   void wrong(Field const& field, bifolium::Error const& error) {
-    errors_.push_back({field.line, field.column + error.column - 1, field.name + ": " + bifolium::sentence_of(error)});
+    errors_.push_back(
+        {field.line, field.column + error.column - 1,
+         field.name + ": " + bifolium::sentence_of(error) + " [" + std::string{identifier(error.problem)} + "]"});
   }
 
 public:

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/core/fraction.hpp>
+#include <bifolium/core/problem.hpp>
 
 #include <optional>
 #include <string>
@@ -14,6 +15,7 @@ namespace support {
 struct Decimal {
   std::optional<bifolium::Fraction> value{};
   std::string wrong{};
+  bifolium::Problem problem{};
 };
 
 inline Decimal decimal(std::string_view text) {
@@ -29,16 +31,16 @@ inline Decimal decimal(std::string_view text) {
       point = true;
       continue;
     }
-    if (c < '0' || c > '9') return {{}, "found " + quoted + " where a number should stand"};
+    if (c < '0' || c > '9') return {{}, "found " + quoted + " where a number is expected", Problem::not_a_fraction};
     digits = true;
-    if (below == 1'000'000'000) return {{}, quoted + " has more than nine decimals"};
+    if (below == 1'000'000'000) return {{}, quoted + " has more than nine decimals", Problem::number_too_large};
     value = value ? checked_multiply(*value, 10) : value;
     value = value ? checked_add(*value, c - '0') : value;
     below *= point ? 10 : 1;
   }
-  if (!digits) return {{}, "found " + quoted + " where a number should stand"};
-  if (!value) return {{}, quoted + " is too large to be reckoned with"};
-  return {Fraction{negative ? -*value : *value, below}, {}};
+  if (!digits) return {{}, "found " + quoted + " where a number is expected", Problem::not_a_fraction};
+  if (!value) return {{}, quoted + " is too large to calculate with", Problem::number_too_large};
+  return {Fraction{negative ? -*value : *value, below}, {}, {}};
 }
 
 /// A number with so many decimals, half up; as a fraction where that does not fit.

@@ -57,14 +57,16 @@ inline Cells const edition_columns{"scheme",
                                    "tokens_a_day",
                                    "text"};
 
-/// An edition from its row; `wrong` is empty when it can be reckoned, `said` has what was assumed or found on the way.
+/// An edition from its row, which is the line of `lines`. `wrong` is empty when it can be reckoned; `said` has what was assumed or found on the way.
 class EditionRow {
   Header const& header_;
   Cells const& cells_;
 
   [[nodiscard]] std::string cell(std::string_view name) const { return header_.cell(cells_, name); }
   static void add(std::string& to, std::string const& sentence) { to += (to.empty() ? "" : "; ") + sentence; }
-  void say(std::string const& column, std::string const& what) { add(wrong, column + ": " + what); }
+  void say(std::string const& column, std::string const& what, bifolium::Problem problem) {
+    wrong.add(column, what, problem);
+  }
 
   /// Any number not below nothing; nothing where the cell is empty or wrong.
   std::optional<bifolium::Fraction> number(std::string const& column) {
@@ -72,16 +74,17 @@ class EditionRow {
     if (text.empty()) return std::nullopt;
     auto const read = decimal(text);
     if (!read.value)
-      say(column, read.wrong);
+      say(column, read.wrong, read.problem);
     else if (*read.value < bifolium::Fraction{})
-      say(column, "'" + text + "' is below nothing");
+      say(column, "'" + text + "' must not be less than zero", bifolium::Problem::negative_count);
     else
       return read.value;
     return std::nullopt;
   }
   std::optional<std::int64_t> whole(std::string const& column) {
     auto const value = number(column);
-    if (value && !value->is_whole()) say(column, "found '" + cell(column) + "' where a whole number should stand");
+    if (value && !value->is_whole())
+      say(column, "found '" + cell(column) + "' where a whole number is expected", bifolium::Problem::not_a_number);
     return value && value->is_whole() ? std::optional{value->numerator()} : std::nullopt;
   }
   void whole(std::string const& column, std::int64_t& to) { to = whole(column).value_or(to); }
@@ -89,7 +92,7 @@ class EditionRow {
     auto const value = whole(column);
     if (!value) return;
     if (*value > INT32_MAX)
-      say(column, "'" + cell(column) + "' is too large to be reckoned with");
+      say(column, "'" + cell(column) + "' is too large to calculate with", bifolium::Problem::number_too_large);
     else
       to = static_cast<std::int32_t>(*value);
   }
@@ -106,7 +109,7 @@ class EditionRow {
       }
       known += (known.empty() ? "" : ", ") + std::string{name};
     }
-    say(column, "'" + text + "' is none of: " + known);
+    say(column, "'" + text + "' is none of: " + known, bifolium::Problem::unknown_word);
   }
 
   void read_scheme() {
@@ -114,9 +117,9 @@ class EditionRow {
     if (auto const found = bifolium::find_scheme(scheme))
       edition.scheme = *found;
     else if (scheme.empty())
-      say("scheme", "is missing");
+      say("scheme", "is missing", bifolium::Problem::unexpected_end);
     else
-      say("scheme", bifolium::no_scheme_message(scheme));
+      say("scheme", bifolium::no_scheme_message(scheme), bifolium::Problem::unknown_word);
   }
   /// The pages of the text as they are named, or cast off from the copy.
   void read_pages() {
@@ -127,14 +130,16 @@ class EditionRow {
     whole("pages", edition.pages);
     for (auto const& [column, unit] : units) {
       if (cell(column).empty()) continue;
-      if (named) return say(column, "pages are named already");
+      if (named) return say(column, "pages are named already", Problem::trailing_text);
       Sample sample{whole(column).value_or(0), number("a_line").value_or(Fraction{}), 0, unit, number("least_a_line"),
                     number("most_a_line")};
       whole("lines_a_page", sample.lines_a_page);
       if (sample.lines_a_page == 0) sample.lines_a_page = lines_by_height();
       if (!wrong.empty()) return;
       auto const off = cast_off(sample);
-      if (!off) return say(column, "a_line and lines_a_page should say what a page holds: " + sentence_of(off.error()));
+      if (!off)
+        return say(column, "a_line and lines_a_page must say what a page holds: " + sentence_of(off.error()),
+                   off.error().problem);
       edition.pages = off->pages;
       add(said,
           "cast off: " + std::to_string(off->pages) + " pages" +
@@ -143,7 +148,7 @@ class EditionRow {
               ", if " + off->assumption());
       return;
     }
-    if (!named) say("pages", "is missing");
+    if (!named) say("pages", "is missing", Problem::unexpected_end);
   }
   std::int64_t lines_by_height() {
     auto const height = number("page_height_mm"), twenty = number("twenty_lines_mm");
@@ -156,10 +161,12 @@ class EditionRow {
     using namespace bifolium;
     if (auto const ream = cell("ream_sheets"); !ream.empty()) {
       edition.ream = ream_of(ream);
-      if (!edition.ream) say("ream_sheets", "no ream of '" + ream + "' sheets was counted: " + reams_known);
+      if (!edition.ream)
+        say("ream_sheets", "'" + ream + "' is none of the reams that were counted: " + reams_known,
+            Problem::unknown_word);
     } else if (auto const year = cell("ream_year"); !year.empty()) {
       auto const years = read_years(year);
-      if (!years) return say("ream_year", sentence_of(years.error()));
+      if (!years) return wrong.add("ream_year", years.error());
       auto const where = region(cell("ream_place"));
       std::string in_use;
       bool several = false;
@@ -189,17 +196,19 @@ class EditionRow {
 public:
   bifolium::Edition edition{};
   std::optional<bifolium::Fraction> sheet_height{}, sheet_width{}; ///< in millimetres
-  std::string wrong{}, said{};
+  Wrong wrong{};
+  std::string said{};
 
-  EditionRow(Header const& header, Cells const& cells, bool copies_wanted = true)
-      : header_{header}, cells_{cells}, wrong{too_wide(cells, header.size())} {
+  EditionRow(Header const& header, Cells const& cells, Lines const& lines, bool copies_wanted = true)
+      : header_{header}, cells_{cells} {
     using namespace bifolium;
+    wrong.add_line(lines, cells, header.size());
     read_scheme();
     read_pages();
     whole("prelim_pages", edition.prelim_pages);
     whole("end_pages", edition.end_pages);
     whole("cancel_leaves", edition.cancel_leaves);
-    if (cell("copies").empty() && copies_wanted) say("copies", "is missing");
+    if (cell("copies").empty() && copies_wanted) say("copies", "is missing", Problem::unexpected_end);
     whole("copies", edition.copies);
     edition.overs_percent = number("overs_percent").value_or(Fraction{});
     whole("overplus", edition.overplus);

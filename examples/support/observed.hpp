@@ -7,6 +7,7 @@
 #include <bifolium/evidence.hpp>
 
 #include "decimal.hpp"
+#include "wrong.hpp"
 
 #include <cstddef>
 #include <optional>
@@ -89,16 +90,11 @@ template <class T> std::string one_of() {
 
 /// Reads all that is there; `cell(name)` gives the text of a column, empty when there is none. What is wrong goes to
 /// `wrong`, each with the name of its column.
-template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, std::string& wrong) {
+template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, Wrong& wrong) {
   using namespace bifolium;
   LeafEvidence seen;
-  auto const say = [&](std::string_view name, std::string const& text, std::string_view what) {
-    wrong.append(wrong.empty() ? "" : "; ")
-        .append(name)
-        .append(": found '")
-        .append(text)
-        .append("' where ")
-        .append(what);
+  auto const say = [&](std::string_view name, std::string const& text, std::string_view what, Problem problem) {
+    wrong.add(name, "found '" + text + "' where " + std::string{what} + " is expected", problem);
   };
   auto const measure = [&](std::string_view name, std::optional<millimetres>& to) {
     auto const text = cell(name);
@@ -106,7 +102,7 @@ template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, std::string& w
     if (auto const number = decimal(text); number.value)
       to = millimetres{number.value->as_double()};
     else
-      say(name, text, "a number of millimetres should stand");
+      say(name, text, "a number of millimetres", Problem::not_a_fraction);
   };
   auto const word = [&]<class T>(std::string_view name, T& to) {
     auto const text = cell(name);
@@ -114,7 +110,7 @@ template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, std::string& w
     if (auto const value = read_word<T>(text))
       to = *value;
     else
-      say(name, text, one_of<T>() + " should stand");
+      say(name, text, one_of<T>(), Problem::unknown_word);
   };
   measure("height_mm", seen.height);
   measure("width_mm", seen.width);
@@ -134,7 +130,7 @@ template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, std::string& w
     if (auto const value = read(text))
       keep(*value);
     else
-      wrong.append(wrong.empty() ? "" : "; ").append(name).append(": ").append(sentence_of(value.error()));
+      wrong.add(name, value.error());
   };
   text_of("gathering_leaves", read_gathering_sizes, [&](GatheringSizes const& sizes) {
     seen.gathering_leaves = sizes.leaves;

@@ -28,7 +28,8 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
     must(support::fitted(cells, cells.size()) == lines.text(), "the cells are not the line", text);
     must(support::split(support::fitted(cells, header.size())).size() == header.size(), "the row does not fit", text);
     must(support::shown(lines.text()).find('\033') == std::string::npos, "a control character is shown", text);
-    auto wrong = support::too_wide(cells, header.size());
+    support::Wrong wrong;
+    wrong.add_line(lines, cells, header.size());
     auto const seen = support::read_seen([&](std::string_view name) { return header.cell(cells, name); }, wrong);
     auto const observation = observe(seen);
     if (!observation) {
