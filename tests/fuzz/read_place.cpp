@@ -34,6 +34,7 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
       must(found, "another place of that name", text);
     }
   }
-  must(place->region().has_value() || place->places().size() != 1, "a place without a region", text);
+  for (auto const& one : place->places())
+    must(is_in(one.region, place->region()), "a region that does not hold it", text);
   return 0;
 }

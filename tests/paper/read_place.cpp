@@ -27,28 +27,33 @@ bool has(std::vector<Place> const& places, std::string const& name) {
     if (place.name == name) return true;
   return false;
 }
-/// What the file calls a region.
-std::string region_of_file(PrintingRegion region) {
-  switch (region) {
-  case PrintingRegion::venice:
-    return "Italy-Venice";
-  case PrintingRegion::rome:
-    return "Italy-Rome";
-  case PrintingRegion::italy_north:
-    return "Italy-Florence/Milan and the north";
-  case PrintingRegion::italy_south:
-    return "Italy-other";
-  case PrintingRegion::low_countries:
-    return "Low Countries";
-  case PrintingRegion::bohemia_poland:
-    return "Bohemia/Poland";
-  case PrintingRegion::baltic:
-    return "other";
-  default:
-    auto word = std::string{to_words(region)};
-    word[0] = static_cast<char>(word[0] - 'a' + 'A');
-    return word;
-  }
+/// The region for what the file calls one. Where nothing is known to depend on the region alone, it is Europe or anywhere.
+Region region_of_file(std::string const& name, std::string const& country) {
+  struct Row {
+    char const* name;
+    Region region;
+  };
+  for (auto const& row : {Row{"Italy-Venice", Region::venice},
+                          {"Italy-Rome", Region::rome},
+                          {"Italy-Florence/Milan and the north", Region::north_italy},
+                          {"Italy-other", Region::other_italy},
+                          {"Britain", Region::britain},
+                          {"Ireland", Region::ireland},
+                          {"France", Region::france},
+                          {"Low Countries", Region::netherlands},
+                          {"Germany", Region::germany},
+                          {"Switzerland", Region::switzerland},
+                          {"Austria", Region::germany},
+                          {"Spain", Region::spain},
+                          {"Portugal", Region::spain},
+                          {"Bohemia/Poland", Region::europe},
+                          {"Hungary", Region::europe},
+                          {"Scandinavia", Region::europe},
+                          {"Russia", Region::europe},
+                          {"other", Region::europe}})
+    if (row.name == name) return row.region;
+  REQUIRE(name == "America");
+  return country == "United States" ? Region::usa : Region::anywhere;
 }
 std::string place(char const* text) {
   auto const read = read_place(text);
@@ -75,7 +80,7 @@ TEST_CASE("every name of the file is read as its town, and an ambiguous one as a
         for (auto const& one : read->places())
           if (one.name == row[0]) {
             CHECK(one.country == row[1]);
-            CHECK(region_of_file(one.region) == row[2]);
+            CHECK(one.region == region_of_file(row[2], row[1]));
           }
         if (bracket == form.npos) continue;
         ++ambiguous;
@@ -139,14 +144,14 @@ TEST_CASE("what is ambiguous stays so, unless the statement settles it") {
   auto const lugduni = read_place("Lugduni");
   REQUIRE(lugduni);
   CHECK(lugduni->places().size() == 2);
-  CHECK(!lugduni->region());
-  CHECK(lugduni->paper_region() == Region::anywhere);
+  CHECK(lugduni->region() == Region::europe);
+  CHECK(read_place("Cambridge")->region() == Region::anywhere); // England or New England
   REQUIRE(lugduni->warnings().size() == 1);
   CHECK(lugduni->warnings()[0].problem == Problem::ambiguous_place);
   CHECK(lugduni->warnings()[0].limit == 2);
   // constructed: two towns of one region still have the region
   CHECK(read_place("Frankfurt")->places().size() == 2);
-  CHECK(*read_place("Frankfurt")->region() == PrintingRegion::germany);
+  CHECK(read_place("Frankfurt")->region() == Region::germany);
   CHECK(place("Lugduni [Leiden]") == "Leiden");
   CHECK(place("Cambridge, Mass.") == "Cambridge (Massachusetts)");
   CHECK(place("Cambridge (England)") == "Cambridge");
@@ -174,17 +179,21 @@ TEST_CASE("an unknown place is told, and words that are no place") {
   CHECK(nowhere->warnings().front().problem == Problem::fictitious_place);
 }
 
-TEST_CASE("regions are parts of larger ones") {
-  STATIC_CHECK(larger_region(PrintingRegion::venice) == PrintingRegion::italy);
-  STATIC_CHECK(larger_region(PrintingRegion::ireland) == PrintingRegion::ireland);
-  STATIC_CHECK(common_region(PrintingRegion::rome, PrintingRegion::venice) == PrintingRegion::italy);
-  STATIC_CHECK(!common_region(PrintingRegion::france, PrintingRegion::venice));
-  for (int i = 0; i < printing_region_count; ++i)
-    for (int k = 0; k < i; ++k)
-      CHECK(to_words(static_cast<PrintingRegion>(i)) != to_words(static_cast<PrintingRegion>(k)));
-  CHECK(read_place("Venetiis")->paper_region() == Region::italy);
-  CHECK(read_place("Dublin")->paper_region() == Region::britain);
-  CHECK(read_place("New York")->paper_region() == Region::usa);
-  CHECK(read_place("Lima")->paper_region() == Region::anywhere);
-  CHECK(read_place("Madrid")->paper_region() == Region::europe);
+TEST_CASE("the region of several places is the smallest that holds them") {
+  STATIC_CHECK(common_region(Region::rome, Region::venice) == Region::italy);
+  STATIC_CHECK(common_region(Region::venice, Region::italy) == Region::italy);
+  STATIC_CHECK(common_region(Region::italy, Region::venice) == Region::italy);
+  STATIC_CHECK(common_region(Region::france, Region::venice) == Region::europe);
+  STATIC_CHECK(common_region(Region::france, Region::usa) == Region::anywhere);
+  for (int i = 0; i < region_count; ++i)
+    for (int k = 0; k < region_count; ++k) {
+      auto const a = static_cast<Region>(i), b = static_cast<Region>(k), both = common_region(a, b);
+      CHECK(both == common_region(b, a));
+      CHECK(is_in(a, both));
+      CHECK(is_in(b, both));
+    }
+  CHECK(read_place("Venetiis")->region() == Region::venice);
+  CHECK(read_place("Dublin")->region() == Region::ireland);
+  CHECK(read_place("New York")->region() == Region::usa);
+  CHECK(read_place("[S.l.]")->region() == Region::anywhere);
 }

@@ -4,7 +4,7 @@
 /// settles is settled, and what it leaves open stays open. Made by reading a text: paper/read_place.hpp.
 #pragma once
 
-#include <bifolium/core/expected.hpp>
+#include <bifolium/core/error.hpp>
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/paper/place.hpp>
 
@@ -33,20 +33,12 @@ struct StatedPlace {
   /// The places it may mean: one where the name is of one town only, several where it stays ambiguous, none where no place
   /// is known.
   [[nodiscard]] std::vector<Place> const& places() const noexcept { return places_; }
-  /// The region, where all the places it may mean have one in common.
-  [[nodiscard]] std::optional<PrintingRegion> region() const {
-    std::optional<PrintingRegion> common;
-    for (auto const& place : places_) {
-      common = common ? common_region(*common, place.region) : place.region;
-      if (!common) break;
-    }
+  /// The smallest region that holds all the places it may mean; anywhere where none is known.
+  [[nodiscard]] Region region() const {
+    if (places_.empty()) return Region::anywhere;
+    auto common = places_.front().region;
+    for (auto const& place : places_) common = common_region(common, place.region);
     return common;
-  }
-  /// The region in the table of sheet sizes; anywhere, where that is not settled.
-  [[nodiscard]] Region paper_region() const {
-    for (auto const& place : places_)
-      if (place.paper_region() != places_.front().paper_region()) return Region::anywhere;
-    return places_.empty() ? Region::anywhere : places_.front().paper_region();
   }
   /// What is doubtful: ambiguous_place, fictitious_place.
   [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }

@@ -3,6 +3,7 @@
 /// about each.
 #pragma once
 
+#include <bifolium/core/expected.hpp>
 #include <bifolium/paper/detail/place_index.hpp>
 #include <bifolium/paper/stated_place.hpp>
 

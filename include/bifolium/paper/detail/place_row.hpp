@@ -11,39 +11,38 @@ namespace detail {
 /// A place and what it is called, in Latin and the languages of Europe, with `; ` between the names.
 struct PlaceRow {
   char const *name, *country; ///< as in `Place`
-  PrintingRegion region;
+  Region region;
   char const* names;       ///< as published
   char const* from_memory; ///< not checked
 };
 
 // Countries in the languages of imprints and catalogues: common practice, no source
 inline constexpr PlaceRow countries[]{
-    {"England", "Great Britain", PrintingRegion::britain, "", "Anglia; Angliae; Angleterre; Inghilterra"},
-    {"Scotland", "Great Britain", PrintingRegion::britain, "", "Scotia; Scotiae; Écosse; Schottland"},
-    {"Wales", "Great Britain", PrintingRegion::britain, "", ""},
-    {"Britain", "Great Britain", PrintingRegion::britain, "", "Great Britain; United Kingdom; Britannia"},
-    {"Ireland", "Ireland", PrintingRegion::ireland, "", "Hibernia; Hiberniae; Irlande; Irland"},
-    {"France", "France", PrintingRegion::france, "", "Gallia; Galliae; Frankreich; Francia"},
-    {"Netherlands", "Netherlands", PrintingRegion::low_countries, "",
+    {"England", "Great Britain", Region::britain, "", "Anglia; Angliae; Angleterre; Inghilterra"},
+    {"Scotland", "Great Britain", Region::britain, "", "Scotia; Scotiae; Écosse; Schottland"},
+    {"Wales", "Great Britain", Region::britain, "", ""},
+    {"Britain", "Great Britain", Region::britain, "", "Great Britain; United Kingdom; Britannia"},
+    {"Ireland", "Ireland", Region::ireland, "", "Hibernia; Hiberniae; Irlande; Irland"},
+    {"France", "France", Region::france, "", "Gallia; Galliae; Frankreich; Francia"},
+    {"Netherlands", "Netherlands", Region::netherlands, "",
      "The Netherlands; Holland; Hollande; Hollandia; Low Countries; Nederland; Pays-Bas; Niederlande"},
-    {"Belgium", "Belgium", PrintingRegion::low_countries, "",
-     "Belgique; Belgica; Flanders; Flandre; Vlaanderen; Belgien"},
-    {"Germany", "Germany", PrintingRegion::germany, "", "Germania; Germaniae; Deutschland; Allemagne; Alemania"},
-    {"Switzerland", "Switzerland", PrintingRegion::switzerland, "", "Helvetia; Schweiz; Suisse; Svizzera"},
-    {"Austria", "Austria", PrintingRegion::austria, "", "Österreich; Autriche"},
-    {"Bohemia", "Czech Republic", PrintingRegion::bohemia_poland, "", "Bohemiae; Böhmen; Bohême; Moravia"},
-    {"Poland", "Poland", PrintingRegion::bohemia_poland, "", "Polonia; Poloniae; Polska; Polen; Pologne"},
-    {"Hungary", "Hungary", PrintingRegion::hungary, "", "Hungaria; Ungarn; Hongrie; Magyarország"},
-    {"Italy", "Italy", PrintingRegion::italy, "", "Italia; Italiae; Italie; Italien"},
-    {"Spain", "Spain", PrintingRegion::spain, "", "España; Hispania; Hispaniae; Espagne; Spanien"},
-    {"Portugal", "Portugal", PrintingRegion::portugal, "", "Lusitania; Lusitaniae"},
-    {"Denmark", "Denmark", PrintingRegion::scandinavia, "", "Dania; Daniae; Danmark"},
-    {"Sweden", "Sweden", PrintingRegion::scandinavia, "", "Suecia; Sueciae; Sverige"},
-    {"Norway", "Norway", PrintingRegion::scandinavia, "", "Norge; Norvegia"},
-    {"Finland", "Finland", PrintingRegion::scandinavia, "", "Suomi"},
-    {"Scandinavia", "", PrintingRegion::scandinavia, "", ""},
-    {"Russia", "Russia", PrintingRegion::russia, "", "Rossiia; Russland; Russie"},
-    {"United States", "United States", PrintingRegion::america, "",
+    {"Belgium", "Belgium", Region::netherlands, "", "Belgique; Belgica; Flanders; Flandre; Vlaanderen; Belgien"},
+    {"Germany", "Germany", Region::germany, "", "Germania; Germaniae; Deutschland; Allemagne; Alemania"},
+    {"Switzerland", "Switzerland", Region::switzerland, "", "Helvetia; Schweiz; Suisse; Svizzera"},
+    {"Austria", "Austria", Region::germany, "", "Österreich; Autriche"},
+    {"Bohemia", "Czech Republic", Region::europe, "", "Bohemiae; Böhmen; Bohême; Moravia"},
+    {"Poland", "Poland", Region::europe, "", "Polonia; Poloniae; Polska; Polen; Pologne"},
+    {"Hungary", "Hungary", Region::europe, "", "Hungaria; Ungarn; Hongrie; Magyarország"},
+    {"Italy", "Italy", Region::italy, "", "Italia; Italiae; Italie; Italien"},
+    {"Spain", "Spain", Region::spain, "", "España; Hispania; Hispaniae; Espagne; Spanien"},
+    {"Portugal", "Portugal", Region::spain, "", "Lusitania; Lusitaniae"},
+    {"Denmark", "Denmark", Region::europe, "", "Dania; Daniae; Danmark"},
+    {"Sweden", "Sweden", Region::europe, "", "Suecia; Sueciae; Sverige"},
+    {"Norway", "Norway", Region::europe, "", "Norge; Norvegia"},
+    {"Finland", "Finland", Region::europe, "", "Suomi"},
+    {"Scandinavia", "", Region::europe, "", ""},
+    {"Russia", "Russia", Region::europe, "", "Rossiia; Russland; Russie"},
+    {"United States", "United States", Region::usa, "",
      "USA; U.S.A.; America; New England; Nova Anglia; Massachusetts; Mass.; Pennsylvania; Penn.; Connecticut; Conn."},
 };
 /// Names of places that books were not printed in. Some are names of towns too, and then only a doubt.
