@@ -17,15 +17,13 @@ namespace {
 
 constexpr auto usage =
     "usage: fold_a_sheet SCHEME --out DIR [--paper a4|letter] [--duplex long-edge|short-edge] [--right-to-left]\n"
-    "Writes SCHEME-N-front.svg and SCHEME-N-back.svg for each sheet N into the directory DIR, which must exist,\n"
-    "and prints the steps. SCHEME is an attested scheme by its id or as people call it, such as 8_octavo, octavo or "
-    "'12°'\n"
-    "(show_formes --list names them), or - for the text of one on standard input.\n"
+    "Writes SCHEME.html into the directory DIR, which must exist: front and back of each sheet, then the steps, one\n"
+    "file to print from any browser at its true size, on both sides, turned about the edge that --duplex says\n"
+    "(long-edge if not given). The sides are also written alone, as SCHEME-N-front.svg and SCHEME-N-back.svg for each\n"
+    "sheet N, and the steps are printed in words. SCHEME is an attested scheme by its id or as people call it, such\n"
+    "as 8_octavo, octavo or '12°' (show_formes --list names them), or - for the text of one on standard input.\n"
     "       fold_a_sheet --cancel --out DIR [--paper ...] [--duplex ...]\n"
-    "Writes cancel-front.svg and cancel-back.svg: a sheet with a mistake, and the leaf to paste to its stub.\n"
-    "To print: make one PDF of both sides, for example\n"
-    "    rsvg-convert -f pdf -o octavo.pdf 8_octavo-1-front.svg 8_octavo-1-back.svg\n"
-    "and print it at its true size on both sides, turned about the edge that --duplex says (long-edge unless told).\n";
+    "Writes cancel-front.svg and cancel-back.svg: a sheet with a mistake, and the leaf to paste to its stub.\n";
 
 /// Writes PATH-front.svg and PATH-back.svg.
 void write_both(std::string const& path, SheetToFold const& sides) {
@@ -65,16 +63,21 @@ int make_sheet(support::Arguments const& given) {
     }
     write_both(*directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1), *sides);
   }
-  std::cout
-      << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"
-         "(far); the line of print at that edge says which it is. Fold along the broken lines in this order:\n\n"
-      << *explain_steps(scheme) << "\nEvery page must then stand upright, and the numbers run on from 1"
-      << (scheme.reads() == Reads::right_to_left ? ", with the spine on the right.\n"
-                                                 : ", with the spine on the left.\n")
-      << "Cut with a steel rule on a board, the hand behind the blade; children use scissors. The folds at head and\n"
-         "fore-edge (the bolts) are slit with a paper knife, away from the body.\n"
-         "Do this with the printed sheet only: never cut, fold or press an original, and in a reading room ask "
-         "first.\n";
+  if (auto const path = *directory + "/" + std::string{scheme.id()} + ".html";
+      !write(path, *printable_html(scheme, size, turned))) {
+    std::cerr << "cannot write " << path << '\n';
+    return support::unreadable;
+  }
+  std::cout << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"
+               "(far); the line of print at that edge says which it is. Fold in this order:\n\n"
+            << *explain_steps(scheme) << "\nEvery page must then be upright, and the numbers run on from 1"
+            << (scheme.reads() == Reads::right_to_left ? ", with the spine on the right.\n"
+                                                       : ", with the spine on the left.\n")
+            << "Cut with a steel rule on a board, your fingers behind the blade; children use scissors. The folds at "
+               "head and\n"
+               "fore-edge (the bolts) are slit with a paper knife, away from the body.\n"
+               "Do this with the printed sheet only: never cut, fold or press an original, and in a reading room ask "
+               "first.\n";
   return support::all_done;
 }
 

@@ -50,7 +50,8 @@ const boxOf = (text, root) => {
 </script>
 JS
 } >index.html
-"$browser" --headless --no-sandbox --disable-gpu --disable-dev-shm-usage --user-data-dir="$profile" \
+"$browser" --headless --no-sandbox --disable-gpu --disable-dev-shm-usage --disable-quic --no-first-run \
+  --disable-background-networking --disable-component-update --disable-sync --user-data-dir="$profile" \
   --allow-file-access-from-files --enable-logging=stderr --virtual-time-budget=3600000 --dump-dom \
   "file://$PWD/index.html" >dom.txt 2>log.txt || { cat log.txt; exit 1; }
 sed -n '/<pre>/,/<\/pre>/p' dom.txt | sed 's/<pre>//; s/.*<iframe[^>]*><\/iframe>//; s/<\/pre>.*//' | grep -v '^$' >report.txt || true

@@ -166,7 +166,8 @@ TEST_CASE("signatures stand on the recto they belong to, and lie as its page lie
             for (int g = 0; g < folded.gatherings(); ++g) {
               auto const from_first = n - folded.first_page(g);
               if (from_first < 0 || from_first >= folded.gathering(g).pages() || from_first % 2 != 0) continue;
-              std::string expected{scheme.gathering(g).name.view()};
+              std::string const name{scheme.gathering(g).name.view()};
+              auto expected = name.substr(0, name.find('_'));
               if (from_first > 0) expected += std::to_string(from_first / 2 + 1);
               stands = stands || expected == mark.what;
             }
@@ -224,7 +225,8 @@ TEST_CASE("the two pages of an opening lie side by side, the recto on the outer 
       return 0.0;
     };
     CHECK((at(3) > at(2)) == (reads == Reads::left_to_right)); // the verso of leaf 1 faces the recto of leaf 2
-    CHECK(std::abs(at(3) - at(2)) == doctest::Approx(24));
+    auto const page = document.select_node("//rect[@class='leaf']").node();
+    CHECK(std::abs(at(3) - at(2)) < value_of(page, "width") * 1.1); // nothing lies between them
   }
 }
 

@@ -41,11 +41,13 @@ void draw(Folder& folder, Scheme const& scheme, std::string const& name) {
     folder.write(number + "-front", printed.front);
     folder.write(number + "-back", printed.back);
   }
+  int page = 0;
+  for (auto const& steps : *steps_svg(scheme)) folder.write(name + "-steps-" + std::to_string(++page), steps);
   auto const folded = *fold(scheme);
   auto const formes = impose(folded);
   auto const slip = formes.one_forme(0) ? Slip::turned_about_other_line : Slip::inner_forme_turned;
   folder.write(name + "-misread",
-               book_svg(pages_met(formes, folded, 0, slip), scheme.id(), folded.first_page(0), scheme.reads()));
+               book_svg(pages_met(formes, folded, 0, slip), title_of(scheme), folded.first_page(0), scheme.reads()));
 }
 
 } // namespace

@@ -60,7 +60,7 @@ SideRead read_side(std::string const& svg, std::string const& group) {
   }
   side.left = std::min(x1, x2), side.top = std::min(y1, y2);
   side.width = std::abs(x2 - x1), side.height = std::abs(y2 - y1);
-  for (auto const& text : found.select_nodes("*[@class='page']")) {
+  for (auto const& text : found.select_nodes(".//*[@class='page']")) {
     Figure figure{text.node().text().as_int(), text.node().attribute("x").as_double(),
                   text.node().attribute("y").as_double(), false};
     for (auto up = text.node(); up; up = up.parent()) turned(up, figure.x, figure.y, figure.upside_down);
@@ -275,5 +275,58 @@ TEST_CASE("the sheet to fold reads through when printed by either kind of duplex
         }
         reads_through(scheme, sheets);
       }
+  });
+}
+
+TEST_CASE("every picture of a step shows the pages that are up when the sheet is folded by hand so far") {
+  each_scheme([](Scheme const& scheme) {
+    std::map<int, Heap> pieces;
+    for (int s = 0; s < scheme.sheets(); ++s) {
+      auto const svg = *forme_svg(scheme, s);
+      pieces[s] =
+          lay_out(read_side(svg, "inner"), read_side(svg, "outer"), scheme.sheet(s).rows, scheme.sheet(s).columns);
+    }
+    for (int i = 0; i < scheme.steps(); ++i) {
+      auto const& step = scheme.step(i);
+      Heap const before = pieces[step.piece];
+      Heap after;
+      if (step.kind == Step::Kind::fold) {
+        fold_heap(pieces[step.piece], step);
+        after = pieces[step.piece];
+      } else {
+        for (auto const& bit : before)
+          pieces[(step.along == Axis::far_near ? bit.x : bit.y) < step.line ? step.far_or_left_piece
+                                                                            : step.near_or_right_piece]
+              .push_back(bit);
+        after = before;
+      }
+      pugi::xml_document document;
+      REQUIRE(document.load_string(step_svg(scheme, i)->c_str()));
+      double const middle = document.child("svg").attribute("width").as_double() / 2;
+      for (Heap const* heap : {&before, static_cast<Heap const*>(&after)}) {
+        std::map<int, bool> up; // page, and whether it lies upside down
+        for (auto const& bit : *heap) {
+          bool const covered = std::any_of(heap->begin(), heap->end(), [&](Bit const& other) {
+            return std::abs(other.x - bit.x) < 0.1 && std::abs(other.y - bit.y) < 0.1 && other.z > bit.z;
+          });
+          if (!covered) up[bit.up().page] = (bit.hy > 0) != bit.up().upside_down;
+        }
+        std::size_t drawn = 0;
+        for (auto const& found : document.select_nodes("//g[@class='cell']")) {
+          bool const on_right = found.node().child("rect").attribute("x").as_double() > middle;
+          if (on_right != (heap == &after)) continue;
+          auto const page = found.node().attribute("data-page").as_int();
+          ++drawn;
+          REQUIRE(up.count(page) == 1);
+          if (auto const number = found.node().select_node("text").node()) {
+            CHECK(number.text().as_int() == page);
+            CHECK(static_cast<bool>(number.attribute("transform")) == up[page]);
+          }
+        }
+        // Two copies can be up at once in one-forme work, each page twice.
+        CHECK(drawn >= up.size());
+        CHECK(drawn <= 2 * up.size());
+      }
+    }
   });
 }

@@ -1,7 +1,6 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
-# Front and back of every sheet to fold become one PDF of two pages of the size of the paper, as the usage of fold_a_sheet
-# says; every other drawing a PNG that is not blank. Exit code 77 without rsvg-convert (Debian: librsvg2-bin).
+# Front and back of every sheet to fold become one PDF of two pages of the size of the paper; every other drawing a PNG that is not blank. Exit code 77 without rsvg-convert (Debian: librsvg2-bin).
 #   tests/drawing/render.sh DIR
 set -eu
 command -v rsvg-convert >/dev/null || { echo "skipped: there is no rsvg-convert (Debian: apt-get install librsvg2-bin)"; exit 77; }
@@ -20,7 +19,7 @@ for front in *-front.svg; do
   fi
   pages=$((pages + 2))
 done
-for picture in *-formes.svg *-paper.svg gathering-*.svg *-misread.svg; do
+for picture in *-formes.svg *-paper.svg gathering-*.svg *-misread.svg *-steps-*.svg; do
   rsvg-convert -o picture.png "$picture"
   [ "$(wc -c <picture.png)" -gt 2000 ] || { echo "$picture: blank"; exit 1; }
   pictures=$((pictures + 1))

@@ -78,6 +78,18 @@ inline DrawnBox path_box(pugi::xml_node node) {
   return box;
 }
 
+/// Fits on a sheet of A4 or of letter paper, lying either way (ISO 216; ANSI/ASME Y14.1, 8.5 x 11 in).
+inline void fits_on_a_page(std::string const& svg) {
+  double width{}, height{};
+  auto const at = svg.find("viewBox=\"0 0 ");
+  REQUIRE(at != std::string::npos);
+  REQUIRE(std::sscanf(svg.c_str() + at, "viewBox=\"0 0 %lf %lf", &width, &height) == 2);
+  auto const large = std::fmax(width, height), small = std::fmin(width, height);
+  CAPTURE(width);
+  CAPTURE(height);
+  CHECK(((large <= 297.01 && small <= 210.01) || (large <= 279.41 && small <= 215.91)));
+}
+
 inline void is_sound(std::string const& svg) {
   pugi::xml_document document;
   REQUIRE(document.load_string(svg.c_str()));
@@ -92,6 +104,7 @@ inline void is_sound(std::string const& svg) {
   CHECK(root.attribute("width").value() == bifolium::svg_number(width) + "mm");
   CHECK(root.attribute("height").value() == bifolium::svg_number(height) + "mm");
   CHECK(svg.find("nan") == std::string::npos);
+  CHECK(svg.find(" id=") == std::string::npos); // several drawings in one page must not share names
 
   std::vector<DrawnBox> texts, boxes;
   for (auto const& found : document.select_nodes("//text")) texts.push_back(text_box(found.node()));
@@ -101,6 +114,10 @@ inline void is_sound(std::string const& svg) {
       CAPTURE(texts[k].what);
       CHECK(!texts[i].on(texts[k]));
     }
+  for (auto const& text : document.select_nodes("//text[not(@class='page')]")) {
+    CAPTURE(text.node().text().get());
+    CHECK(value_of(text.node(), "font-size") >= 2.4); // mm: what is read on a sheet held in the hand
+  }
   boxes = texts;
   for (auto const& found : document.select_nodes("//line | //path | //rect | //circle")) {
     auto const node = found.node();

@@ -20,13 +20,26 @@ TEST_CASE("every drawing of every scheme is sound, inside its page, and no label
     Attested const attested{static_cast<SchemeRow>(row)};
     CAPTURE(attested.id());
     auto const scheme = attested.scheme();
+    auto const is_good = [](std::string const& svg) {
+      is_sound(svg);
+      fits_on_a_page(svg);
+    };
     for (int s = 0; s < scheme.sheets(); ++s) {
-      is_sound(*forme_svg(scheme, s));
+      auto const formes = *forme_svg(scheme, s);
+      is_good(formes);
+      // Page numbers of 4 mm can be read by who stands beside the one who holds the sheet.
+      pugi::xml_document document;
+      REQUIRE(document.load_string(formes.c_str()));
+      for (auto const& page : document.select_nodes("//text[@class='page']"))
+        if (scheme.sheet(s).rows * scheme.sheet(s).columns <= 36) CHECK(value_of(page.node(), "font-size") >= 4);
       auto const printed = sheet_to_fold(scheme, s, PageSize::letter, Duplex::long_edge);
-      is_sound(printed->front);
-      is_sound(printed->back);
-      is_sound(*sheet_svg(scheme, Sheet<millimetres>{315_mm, 450_mm}, countermark_mould, s));
+      is_good(printed->front);
+      is_good(printed->back);
+      is_good(*sheet_svg(scheme, Sheet<millimetres>{315_mm, 450_mm}, countermark_mould, s));
     }
+    for (auto const& page : *steps_svg(scheme)) is_good(page);
+    auto const book = *fold(scheme);
+    is_good(book_svg(pages_met(impose(book), book, 0, Slip::inner_forme_turned), title_of(scheme), book.first_page(0)));
   }
 }
 

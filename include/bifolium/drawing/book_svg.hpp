@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// A book as it is read, opening after opening: what comes of a sheet that was printed or folded wrong. Every page lies as
-/// the reader meets it; where it is not the page that should come, or stands on its head, its frame is heavy and the
-/// number that should stand there is written below. So the mistake is seen without a second picture beside it.
+/// the reader meets it. Where it is not the page that should come, or is upside down, its frame is heavy and the number
+/// that should be there is written below, so that no second picture is needed beside it.
 #pragma once
 
 #include <bifolium/drawing/detail/panel.hpp>
@@ -9,6 +9,29 @@
 
 namespace bifolium {
 inline namespace v0 {
+
+namespace detail {
+
+/// How the openings of a book are laid out, so that all of them fit on A4 in landscape. Lengths in mm.
+struct OpeningsLie {
+  double page_width{30}, page_height{}, line{};
+  int across{};
+  static constexpr double side = 12, top = 32, between = 8;
+};
+inline OpeningsLie openings_lie(int openings) {
+  OpeningsLie lie;
+  for (;; lie.page_width -= 0.5) {
+    lie.page_height = lie.page_width * 1.42;
+    lie.line = lie.page_height + 9;
+    lie.across = static_cast<int>((297 - 2 * lie.side + lie.between) / (2 * lie.page_width + lie.between));
+    lie.across = lie.across < openings ? lie.across : openings;
+    if (lie.across == 0) continue;
+    int const lines = (openings + lie.across - 1) / lie.across;
+    if (lie.top + lines * lie.line + 4 <= 210 || lie.page_width < 4) return lie;
+  }
+}
+
+} // namespace detail
 
 /// The openings of a gathering whose pages are met so (`pages_met`), beginning with a recto by itself. `first_page` is the
 /// number that ought to come first.
@@ -20,10 +43,14 @@ inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view
   static_cast<void>(detail::page_number(first_page));
   if (pages.size() > static_cast<std::size_t>(detail::highest_page + 1 - first_page))
     broken("pages of a scheme are counted from 1 to 65535");
-  double const page_width = 24, page_height = 34, between = 9, side = 14, top = 32, line = page_height + 12;
-  int const across = 3, openings = static_cast<int>(pages.size()) / 2 + 1, lines = (openings + across - 1) / across;
+  int const openings = static_cast<int>(pages.size()) / 2 + 1;
+  auto const lies = detail::openings_lie(openings);
+  double const page_width = lies.page_width, page_height = lies.page_height, between = lies.between, side = lies.side,
+               top = lies.top, line = lies.line;
+  int const across = lies.across, lines = (openings + across - 1) / across;
   auto width = 2 * side + across * 2 * page_width + (across - 1) * between;
-  auto const needed = 2 * side + Svg::room(title, 5, true);
+  auto const size = Svg::size_within(title, 5, 297 - 2 * side, true);
+  auto const needed = 2 * side + Svg::room(title, size, true);
   width = needed > width ? needed : width;
   bool const rtl = reads == Reads::right_to_left;
 
@@ -33,13 +60,15 @@ inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view
     auto const digits = static_cast<int>(std::to_string(pages[i].page).size());
     widest = digits > widest ? digits : widest;
   }
-  auto const found = wrong == 0   ? std::string{"Every page is where it should be."}
-                     : wrong == 1 ? std::string{"One page is not as it should be."}
-                                  : std::to_string(wrong) + " pages are not as they should be.";
-  Svg svg{width, top + lines * line + 6, title,
+  bool const narrow = page_width < 22; // no room for "should be" below a page
+  auto found = wrong == 0   ? std::string{"Every page is where it should be."}
+               : wrong == 1 ? std::string{"One page is not as it should be."}
+                            : std::to_string(wrong) + " pages are not as they should be.";
+  if (narrow && wrong > 0) found += " In brackets: the page that should be there.";
+  Svg svg{width, top + lines * line + 4, title,
           "Printed paper, folded: the openings of the book in the order in which they are read. " + found + "\n" +
               pages_text(pages)};
-  svg.text({side, 12}, title, {.size = 5, .anchor = Anchor::start, .bold = true});
+  svg.text({side, 12}, title, {.size = size, .anchor = Anchor::start, .bold = true});
   svg.text({side, 19.5},
            "printed paper, folded: the openings as they are read" + std::string{rtl ? ", from right to left" : ""},
            {.size = 3.2, .anchor = Anchor::start, .italic = true});
@@ -53,14 +82,16 @@ inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view
     detail::Panel const panel{{left, top + row * line}, page_width, page_height, 1, 1};
     auto const should_be = first_page + static_cast<int>(i);
     bool const right = pages[i].page == should_be && pages[i].upright;
-    svg.open(right ? "right" : "wrong");
+    svg.open(right ? "right" : "wrong", {pages[i].page});
     svg.rectangle({panel.corner.x + 0.6, panel.corner.y}, page_width - 1.2, page_height, {.width = right ? 0.25 : 0.9},
                   "leaf");
     detail::draw_page_number(svg, panel, 0, 0,
                              {static_cast<std::uint16_t>(pages[i].page), pages[i].upright ? Head::far : Head::near},
                              static_cast<std::size_t>(widest));
     if (!right)
-      svg.text(panel.at(1.09, 0.5), "should be " + std::to_string(should_be), {.size = 2.8, .kind = "should-be"});
+      svg.text(Spot{panel.corner.x + page_width / 2, panel.corner.y + page_height + 3},
+               (narrow ? "(" + std::to_string(should_be) + ")" : "should be " + std::to_string(should_be)),
+               {.size = narrow ? 2.6 : 3.2, .kind = "should-be"});
     svg.close();
   }
   return static_cast<Svg&&>(svg).finish();

@@ -3,12 +3,15 @@
 /// the back is its outer side, so turned that the two register. How a printer turns the page between the sides is told
 /// by `Duplex`: about the page's long edge, or about its short edge, which shows the back the other way up.
 ///
-/// Beside page numbers, creases and cuts it has what a sheet really carries: the signature at the foot of the first
-/// leaves of a gathering, the place of the catchword, chain lines. Corner marks, the same on both sides, show against
-/// the light whether the sides register.
+/// The front says how to begin: the part that moves first is shaded, with an arrow from where it is to where it goes.
+/// Each side has what a sheet really carries: the signature at the foot of the first leaves of a gathering, the place of
+/// the catchword, chain lines, a ring where a hand mould leaves its watermark. Crosses at the corners, the same on both
+/// sides, show against the light whether the sides register.
 #pragma once
 
-#include <bifolium/drawing/detail/panel.hpp>
+#include <bifolium/drawing/detail/arrow.hpp>
+#include <bifolium/drawing/detail/legend.hpp>
+#include <bifolium/paper/mould.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -24,40 +27,6 @@ struct SheetToFold {
 };
 
 namespace detail {
-
-/// Where one corner of a leaf is on the panel: the direction of its foot, and whether its fore-edge is on the right.
-struct LeafOnPanel {
-  LeafAt at;
-  ImposedPage standing;
-  bool recto{};
-};
-
-inline LeafOnPanel leaf_on_panel(DrawnSheet const& drawn, Facing seen, int row, int column) {
-  auto const home = seen == Facing::outer_paper ? drawn.lay().columns - 1 - column : column;
-  auto const at = drawn.fold.leaf_at(drawn.sheet, row, home);
-  auto const standing = drawn.standing(seen, row, column);
-  return {at, standing, (standing.page - drawn.fold.first_page(at.gathering)) % 2 == 0};
-}
-
-/// Signature and catchword at the foot of a page. Signed are the first leaves of a gathering up to its middle, the usual
-/// way (common practice; printers signed one more, or fewer). The catchword stands under the last word of the page.
-inline void draw_direction_line(Svg& svg, Panel const& panel, DrawnSheet const& drawn, Facing seen, int row,
-                                int column) {
-  auto const leaf = leaf_on_panel(drawn, seen, row, column);
-  bool const down = leaf.standing.head == Head::near, rtl = drawn.fold.reads() == Reads::right_to_left;
-  auto const size = panel.least() * 0.1 < 4 ? panel.least() * 0.1 : 4;
-  auto const foot = panel.at(row + (down ? 0.17 : 0.83), column + 0.5);
-  auto const number = leaf.at.leaf.number(), leaves = leaf.at.leaf.leaves();
-  if (leaf.recto && number <= (leaves + 1) / 2) {
-    std::string signature{drawn.scheme.gathering(leaf.at.gathering).name.view()};
-    if (number > 1) signature += std::to_string(number);
-    svg.text({foot.x, foot.y}, signature, {.size = size, .turned = down ? 180 : 0, .kind = "signature"});
-  }
-  // A rule stands for the catchword: at the end of the direction line, on the right of the page, left when read so.
-  bool const right = down == rtl;
-  auto const end = foot.x + (right ? 0.42 : -0.42) * panel.cell_width(), length = 0.16 * panel.cell_width();
-  svg.line({end, foot.y}, {end + (right ? -length : length), foot.y}, {.width = 0.5, .colour = "#777"}, "catchword");
-}
 
 /// Chain lines, faint: they run across the long side of the sheet, so they show how the leaf lay in it. On the sheet they
 /// are some 25 mm apart (common practice); here eighteen to the long side keeps that in proportion.
@@ -84,39 +53,89 @@ inline void draw_register_marks(Svg& svg, double width, double height) {
     }
 }
 
-inline std::string side_to_print(DrawnSheet const& drawn, Facing seen, double width, double height, bool turned) {
-  bool const outer = seen == Facing::outer_paper;
-  auto const name = drawing_title(drawn.scheme, drawn.sheet);
-  Svg svg{
-      width, height, "A sheet to fold: " + name + (outer ? ", back" : ", front"),
-      outer
-          ? "Printed paper, the outer side of the sheet: it lies down on the table when the folding begins."
-          : "Printed paper, the inner side of the sheet: it lies up when the folding begins, far edge away from you."};
-  draw_register_marks(svg, width, height);
-  if (turned) svg.open_upside_down("turned", {width / 2, height / 2});
-  auto const panel = panel_within({10, 12}, width - 20, height - 24, drawn.lay());
-  auto const heading = (outer ? "printed paper, outer side (down when you begin): "
-                              : "printed paper, inner side (up when you begin; this edge away from you): ") +
-                       name;
-  svg.text({width / 2, 6}, heading, {.size = Svg::size_within(heading, 2.8, width - 26)});
-  svg.open(outer ? "outer" : "inner");
-  draw_chain_lines(svg, panel, drawn.lay());
-  svg.rectangle(panel.corner, panel.width, panel.height, {.width = 0.5}, "sheet");
-  for (int r = 0; r < panel.rows; ++r)
-    for (int c = 0; c < panel.columns; ++c) {
-      draw_page_number(svg, panel, r, c, drawn.standing(seen, r, c), drawn.digits());
-      draw_direction_line(svg, panel, drawn, seen, r, c);
-    }
-  draw_marks(svg, panel, drawn.marks, drawn.sheet, outer);
-  draw_piece_names(svg, panel, drawn.scheme, drawn.fold, drawn.sheet, outer);
+/// A faint ring where the watermark of a hand mould is. On paper cut before printing it may be on the other part.
+inline void draw_mark_ring(Svg& svg, Panel const& panel, SheetLine const& lay, bool from_outer) {
+  if (lay.part != PaperPart::whole || !hand_mould.watermark) return;
+  bool const level = lay.long_side == Axis::left_right;
+  auto const mark = *hand_mould.watermark;
+  auto const x = level ? mark.along : mark.across, y = level ? mark.across : mark.along;
+  Spot const at{panel.corner.x + (from_outer ? 1 - x : x) * panel.width, panel.corner.y + y * panel.height};
+  auto const radius = (level ? panel.width : panel.height) * 0.04; // 18 mm of 450, as on paper
+  svg.open("watermark");
+  svg.circle(at, radius, {.width = 0.3, .colour = "#aaa"});
   svg.close();
-  svg.text({width / 2, height - 6},
-           "heavy line: cut; broken line: fold, hollow here; with points: ridge here. First cut the sheet out along "
-           "its frame.",
-           {.size = 2.5});
-  if (turned) svg.close();
-  return static_cast<Svg&&>(svg).finish();
 }
+
+/// The first fold of each piece is made on flat paper: the part that moves is shaded, and an arrow beside the sheet goes
+/// to where it will lie. Later folds are shown by the pictures of the steps.
+inline void draw_first_folds(Svg& svg, Panel const& panel, int sheet, std::vector<WalkedStep> const& steps) {
+  std::vector<int> folded;
+  for (auto const& walked : steps) {
+    auto const& step = walked.step;
+    bool seen = step.kind == Step::Kind::cut;
+    for (int piece : folded) seen = seen || piece == step.piece;
+    auto const pile = walked.before.pile(step.piece);
+    if (seen || pile.front().sheet != sheet) continue;
+    folded.push_back(step.piece);
+    int near = 0, far = Scheme::most_cells, left = Scheme::most_cells, least = Scheme::most_cells, most = -1;
+    for (auto const& layer : pile) {
+      near = layer.row + 1 > near ? layer.row + 1 : near, far = layer.row < far ? layer.row : far;
+      left = layer.column < left ? layer.column : left;
+      if (!step.moves(layer.across(step.along))) continue;
+      least = layer.across(step.along) < least ? layer.across(step.along) : least;
+      most = layer.across(step.along) + 1 > most ? layer.across(step.along) + 1 : most;
+      auto const corner = panel.at(layer.row, layer.column);
+      svg.rectangle(corner, panel.cell_width(), panel.cell_height(), {.width = 0, .colour = "#e4e4e4"}, "moving",
+                    "#e4e4e4");
+    }
+    bool const upright = step.along == Axis::far_near, at_far = far == 0, at_near = near == panel.rows;
+    if (upright ? !at_far && !at_near : left != 0) continue; // no edge of the sheet for the arrow to be beside
+    auto const middle = (least + most) / 2.0, other = 2.0 * step.line - middle;
+    if (upright) {
+      auto const y = at_near ? panel.corner.y + panel.height + 2 : panel.corner.y - 2;
+      draw_bow(svg, {panel.at(0, middle).x, y}, {panel.at(0, other).x, y}, at_near ? -5 : 5, step.under);
+    } else {
+      auto const x = panel.corner.x - 2;
+      draw_bow(svg, {x, panel.at(middle, 0).y}, {x, panel.at(other, 0).y}, 5, step.under);
+    }
+  }
+}
+
+/// Both sides of one sheet, as they are printed.
+struct SheetToPrint {
+  DrawnSheet const& drawn;
+  std::vector<WalkedStep> const& steps;
+  double width{}, height{};
+
+  [[nodiscard]] std::string side(Facing seen, bool turned) const {
+    bool const outer = seen == Facing::outer_paper;
+    auto const name = drawing_title(drawn.scheme, drawn.sheet);
+    Svg svg{width, height, "A sheet to fold: " + name + (outer ? ", back" : ", front"),
+            outer ? "Printed paper, the outer side of the sheet: it lies down on the table when the folding begins."
+                  : "Printed paper, the inner side of the sheet: it lies up when the folding begins, far edge away "
+                    "from you."};
+    draw_register_marks(svg, width, height);
+    if (turned) svg.open_upside_down("turned", {width / 2, height / 2});
+    auto const panel = panel_within({17, 23}, width - 34, height - 42, drawn.lay());
+    std::string_view const side =
+        outer ? "outer side: down when you begin" : "inner side: up when you begin, this edge away from you";
+    svg.text({width / 2, 6.5}, name, {.size = Svg::size_within(name, 5, width - 34, true), .bold = true});
+    svg.text({width / 2, 12.5}, side, {.size = Svg::size_within(side, 3.4, width - 34)});
+    svg.open(outer ? "outer" : "inner");
+    if (!outer) draw_first_folds(svg, panel, drawn.sheet, steps);
+    draw_chain_lines(svg, panel, drawn.lay());
+    draw_mark_ring(svg, panel, drawn.lay(), outer);
+    svg.rectangle(panel.corner, panel.width, panel.height, {.width = 0.5}, "sheet");
+    auto const corners = piece_corners(panel, drawn, seen);
+    draw_pages(svg, panel, seen, drawn, corners);
+    draw_marks(svg, panel, drawn.marks, drawn.sheet, outer);
+    draw_piece_names(svg, panel, corners);
+    svg.close();
+    draw_legend(svg, {14, height - 9}, width > 250 ? 3.2 : 2.5);
+    if (turned) svg.close();
+    return static_cast<Svg&&>(svg).finish();
+  }
+};
 
 } // namespace detail
 
@@ -127,15 +146,17 @@ inline Expected<SheetToFold> sheet_to_fold(Scheme const& scheme, int sheet = 0, 
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
   auto const formes = impose(*folded);
-  auto const marks = sheet_marks(scheme);
+  auto const steps = walk(scheme);
+  auto const marks = detail::sheet_marks(scheme, *steps);
   detail::DrawnSheet const drawn{scheme, *folded, formes, marks, sheet};
   bool const wide = detail::proportion(drawn.lay()) > 1;
   double const short_edge = size == PageSize::a4 ? 210 : 215.9, long_edge = size == PageSize::a4 ? 297 : 279.4;
   auto const width = wide ? long_edge : short_edge, height = wide ? short_edge : long_edge;
   // Turned about its upright edge a page shows its back the same way up, turned about the level edge upside down.
   bool const about_upright_edge = wide == (duplex == Duplex::short_edge);
-  return SheetToFold{detail::side_to_print(drawn, detail::Facing::inner_paper, width, height, false),
-                     detail::side_to_print(drawn, detail::Facing::outer_paper, width, height, !about_upright_edge)};
+  detail::SheetToPrint const printed{drawn, *steps, width, height};
+  return SheetToFold{printed.side(detail::Facing::inner_paper, false),
+                     printed.side(detail::Facing::outer_paper, !about_upright_edge)};
 }
 
 } // namespace v0

@@ -201,18 +201,33 @@ inline void draw_paper_leaf(Svg& svg, PaperDrawn const& drawn, LeafAt at, Spot h
            {.size = 3, .kind = "label"});
 }
 
-inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_name) {
-  double const page_width = 210, side = 14, sheet_top = 30;
-  auto const by_width = (page_width - 2 * side) / drawn.width(), by_height = 110 / drawn.height();
-  auto const scale = by_width < by_height ? by_width : by_height;
+/// The sheet and its leaves at one scale, so that all of it fits on A4. Lengths in mm.
+struct PaperLies {
+  double scale{}, leaf_width{}, leaf_height{};
+  int across{}, lines{};
+  static constexpr double beside = 5, below = 7.5;
+};
+inline PaperLies paper_lies(PaperDrawn const& drawn, double room) {
+  auto const by_width = room / drawn.width(), by_height = 110 / drawn.height();
   auto const leaf = leaf_size(drawn.lay(), drawn.paper);
-  auto const leaf_width = leaf.width.count() * scale, leaf_height = leaf.height.count() * scale;
   int leaves = 0;
   drawn.each_leaf([&](LeafAt) { ++leaves; });
-  int const fit = static_cast<int>((page_width - 2 * side + 5) / (leaf_width + 5)), across = fit < 1 ? 1 : fit;
-  int const lines = (leaves + across - 1) / across;
-  double const leaves_top = sheet_top + drawn.height() * scale + 12;
-  auto const page_height = leaves_top + lines * (leaf_height + 9) + 20;
+  PaperLies lies{by_width < by_height ? by_width : by_height};
+  for (;; lies.scale *= 0.97) {
+    lies.leaf_width = leaf.width.count() * lies.scale, lies.leaf_height = leaf.height.count() * lies.scale;
+    int const fit = static_cast<int>((room + PaperLies::beside) / (lies.leaf_width + PaperLies::beside));
+    lies.across = fit < 1 ? 1 : fit;
+    lies.lines = (leaves + lies.across - 1) / lies.across;
+    if (drawn.height() * lies.scale + lies.lines * (lies.leaf_height + PaperLies::below) <= 297 - 30 - 8 - 20)
+      return lies;
+  }
+}
+
+inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_name) {
+  double const page_width = 210, side = 14, sheet_top = 30;
+  auto const [scale, leaf_width, leaf_height, across, lines] = paper_lies(drawn, page_width - 2 * side);
+  double const leaves_top = sheet_top + drawn.height() * scale + 8;
+  auto const page_height = leaves_top + lines * (leaf_height + PaperLies::below) + 20;
 
   std::string figures{sheet_name};
   figures.append(figures.empty() ? "" : ", ").append(svg_number(drawn.paper.short_side().count()));
@@ -241,8 +256,10 @@ inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_nam
     int const row = place / across, column = place % across;
     ++place;
     svg.open("leaf");
-    draw_paper_leaf(svg, drawn, leaf_at, {side + column * (leaf_width + 5), leaves_top + row * (leaf_height + 9)},
-                    scale, radius);
+    draw_paper_leaf(
+        svg, drawn, leaf_at,
+        {side + column * (leaf_width + PaperLies::beside), leaves_top + row * (leaf_height + PaperLies::below)}, scale,
+        radius);
     svg.close();
   });
   Lettering const small{.size = 2.8, .anchor = Anchor::start};

@@ -113,6 +113,8 @@ inline std::string title_of(Scheme const& scheme) {
     auto const known = attested->scheme();
     if ((known.reads() == scheme.reads() ? known : mirrored(known)) == scheme)
       text = attested->what().substr(0, attested->what().find_first_of(":;."));
+    constexpr std::size_t longest = 75; // what is longer is told up to its first comma
+    if (text.size() > longest) text.resize(text.find(','));
   }
   if (text.empty()) text = scheme.format().name().view();
   return detail::capitalised(text)

@@ -1,19 +1,26 @@
 // SPDX-License-Identifier: MIT
-/// What all drawings of a sheet share: a grid of leaves with page numbers, cuts, creases and the names of the pieces.
+/// What all drawings of a sheet share: a grid of leaves with page numbers, signatures, cuts, creases and the names of the
+/// pieces.
 ///
-/// The marks: a frame is a page of type; its figure lies the way the page lies, with a rule at its foot, since 6 and 9 or
-/// 8 and 11 do not show which way up they are. A broken line is a crease, a heavy one a cut; the figure in a circle is
-/// its turn in the work. Nothing is told by colour, and no figure is ever mirrored.
+/// The marks: the figure of a page lies the way the page lies, with a rule at its foot, since 6 and 9 or 8 and 11 do not
+/// show which way up they are. A heavy line is a cut, a line of dashes a crease that is hollow on this side, a line of
+/// dots one that is a ridge; the figure in a circle is its turn in the work. No colour carries a meaning, and no figure
+/// is ever mirrored.
 #pragma once
 
 #include <bifolium/drawing/detail/creases.hpp>
 #include <bifolium/drawing/svg.hpp>
+#include <bifolium/explain/trade_words.hpp>
 #include <bifolium/imposition/imposition.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
 namespace detail {
+
+/// The least size of a label, in mm: what can be read on a sheet of paper held in the hand. What has no room at this size
+/// is left out.
+inline constexpr double least_label = 2.5;
 
 /// The rectangle in which a sheet is drawn.
 struct Panel {
@@ -49,37 +56,34 @@ inline void draw_page_number(Svg& svg, Panel const& panel, int row, int column, 
                              std::size_t digits) {
   auto const middle = panel.at(row + 0.5, column + 0.5);
   auto const number = std::to_string(standing.page);
-  auto const by_width = panel.cell_width() * 0.48 / (Svg::figure_width * static_cast<double>(digits));
+  auto const by_width = panel.cell_width() * 0.58 / (Svg::figure_width * static_cast<double>(digits > 1 ? digits : 2));
   auto const by_height = panel.cell_height() * 0.4;
-  auto const size = by_width < by_height ? (by_width < 12 ? by_width : 12) : by_height < 12 ? by_height : 12;
+  auto size = by_width < by_height ? by_width : by_height;
+  size = size < 16 ? size : 16;
   bool const down = standing.head == Head::near;
   svg.text(middle, number, {.size = size, .turned = down ? 180 : 0, .kind = "page"});
   auto const foot = middle.y + (down ? -1 : 1) * size * (Svg::figure_height / 2 + 0.16);
   auto const half = size * Svg::figure_width * static_cast<double>(number.size()) / 2;
-  svg.line({middle.x - half, foot}, {middle.x + half, foot}, {.width = size / 20}, "foot");
+  svg.line({middle.x - half, foot}, {middle.x + half, foot}, {.width = size / 16}, "foot");
 }
 
-inline void draw_type(Svg& svg, Panel const& panel, int row, int column) {
-  auto const margin = panel.least() * 0.11;
+inline void draw_type(Svg& svg, Panel const& panel, int row, int column, bool heavy) {
+  auto const margin = panel.least() * 0.08;
   auto const corner = panel.at(row, column);
   svg.rectangle({corner.x + margin, corner.y + margin}, panel.cell_width() - 2 * margin,
-                panel.cell_height() - 2 * margin, {.width = 0.2, .colour = "#777"}, "type");
+                panel.cell_height() - 2 * margin, {.width = heavy ? 0.9 : 0.2, .colour = heavy ? "black" : "#777"},
+                heavy ? "exchanged" : "type");
+}
+
+/// A crease: dashes where it is hollow on this side, dots where it is a ridge.
+inline Stroke crease_stroke(bool hollow, double scale) {
+  return hollow ? Stroke{.width = 0.6 * scale, .breaks = scale < 1 ? "2 1.2" : "4 2.2"}
+                : Stroke{.width = 0.95 * scale, .breaks = scale < 1 ? "0 1.3" : "0 2.2", .round = true};
 }
 
 /// Cuts and creases of one sheet; seen from its outer side the columns run the other way and hollows are ridges.
-/// Where the leaves are too small for figures that can be read, the turns are left to the words.
 inline void draw_marks(Svg& svg, Panel const& panel, std::vector<SheetMark> const& marks, int sheet, bool from_outer) {
-  auto const scale = panel.least() < 16 ? panel.least() / 16 : 1;
-  auto const breaks = [&](double a, double b, double c, double d) {
-    return svg_number(a * scale)
-        .append(" ")
-        .append(svg_number(b * scale))
-        .append(" ")
-        .append(svg_number(c * scale))
-        .append(" ")
-        .append(svg_number(d * scale));
-  };
-  auto const hollows = breaks(2.4, 1.2, 2.4, 1.2), ridges = breaks(2.4, 1, 0.5, 1);
+  auto const scale = panel.least() < 16 ? 0.6 : 1;
   for (auto const& mark : marks) {
     if (mark.sheet != sheet) continue;
     bool const upright = mark.along == Axis::far_near;
@@ -87,52 +91,28 @@ inline void draw_marks(Svg& svg, Panel const& panel, std::vector<SheetMark> cons
       auto const column = upright ? double(mark.line) : along, row = upright ? along : double(mark.line);
       return panel.at(row, from_outer ? panel.columns - column : column);
     };
-    bool const hollow = mark.hollow_on_inner != from_outer;
     if (mark.kind == Step::Kind::cut)
-      svg.line(place(mark.from), place(mark.to), {.width = 0.9 * scale}, "cut");
+      svg.line(place(mark.from), place(mark.to), {.width = 1.4 * scale}, "cut");
     else
-      svg.line(place(mark.from), place(mark.to), {.width = 0.35 * scale, .breaks = hollow ? hollows : ridges},
-               "crease");
+      svg.line(place(mark.from), place(mark.to), crease_stroke(mark.hollow_on_inner != from_outer, scale), "crease");
   }
-  auto const radius = panel.least() * 0.12 < 2.4 ? panel.least() * 0.12 : 2.4;
-  if (radius < 1.1) return;
+  auto const radius = panel.least() * 0.11 < 3.4 ? panel.least() * 0.11 : 3.4;
+  if (radius * 1.5 < least_label) return;
   for (auto const& mark : marks) {
     if (mark.sheet != sheet) continue;
     bool const upright = mark.along == Axis::far_near;
-    auto const column = upright ? double(mark.line) : mark.from + 0.5,
-               row = upright ? mark.from + 0.5 : double(mark.line);
-    auto const middle = panel.at(row, from_outer ? panel.columns - column : column);
+    // A level line has its number at its right end, away from the names of pieces.
+    auto const column = upright ? double(from_outer ? panel.columns - mark.line : mark.line)
+                                : (from_outer ? panel.columns - mark.from : mark.to) - 0.22;
+    auto const middle = panel.at(upright ? mark.from + 0.5 : double(mark.line), column);
     auto const number = std::to_string(mark.step + 1);
-    svg.circle(middle, radius, {.width = 0.2}, "white");
-    svg.text(middle, number, {.size = radius * (number.size() > 1 ? 1.15 : 1.5), .kind = "turn"});
+    svg.circle(middle, radius, {.width = 0.25}, "white");
+    svg.text(middle, number,
+             {.size = number.size() == 1 ? radius * 1.5
+                      : radius < 2.2     ? least_label
+                                         : radius * 1.15,
+              .kind = "turn"});
   }
-}
-
-/// The name of each piece that the knife makes, small in its far left corner; an off-cut that is inset says so.
-inline void draw_piece_names(Svg& svg, Panel const& panel, Scheme const& scheme, Fold<> const& fold, int sheet,
-                             bool from_outer) {
-  if (scheme.pieces() == scheme.sheets()) return;
-  for (int g = 0; g < scheme.gatherings(); ++g)
-    for (int k = 0; k < scheme.gathering(g).count; ++k) {
-      auto const piece = scheme.placed(scheme.gathering(g).first + k).piece;
-      int row = Scheme::most_cells, column = from_outer ? -1 : Scheme::most_cells;
-      for (int r = 0; r < panel.rows; ++r)
-        for (int c = 0; c < panel.columns; ++c)
-          if (fold.cell(fold.leaf_at(sheet, r, c)).piece == piece) {
-            row = r < row ? r : row;
-            column = (c < column) != from_outer ? c : column;
-          }
-      if (row == Scheme::most_cells) continue;
-      auto const corner = panel.at(row, from_outer ? panel.columns - 1 - column : column);
-      auto const size = panel.least() * 0.09 < 2.6 ? panel.least() * 0.09 : 2.6;
-      if (size < 1.1) return;
-      std::string name{scheme.piece_name(piece).view()};
-      // Half a leaf is free before the circle of the line above.
-      auto const room = panel.cell_width() / 2 - panel.least() * 0.12 - size;
-      if (k > 0 && static_cast<double>(name.size() + 7) * size * 0.56 < room) name += ", inset";
-      svg.text({corner.x + size * 0.6, corner.y + size * 0.9}, name,
-               {.size = size, .anchor = Anchor::start, .italic = true, .kind = "piece"});
-    }
 }
 
 /// How a panel is seen: type on the stone, paper from its outer side, paper from its inner side as it lies to be folded.
@@ -175,28 +155,130 @@ struct DrawnSheet {
     turned.head = turned.head == Head::far ? Head::near : Head::far;
     return turned;
   }
+  /// The leaf whose page is at a place of the panel.
+  [[nodiscard]] LeafAt leaf(Facing seen, int row, int column) const {
+    bool const as_it_lies = seen == Facing::outer_type || seen == Facing::inner_paper;
+    return fold.leaf_at(sheet, row, as_it_lies ? column : lay().columns - 1 - column);
+  }
+  /// The leaf by its signature: A3.
+  [[nodiscard]] std::string leaf_name(LeafAt at) const {
+    return signature_of(scheme, at.gathering) + std::to_string(at.leaf.number());
+  }
+  /// Where a page is in the formes: outer-0-1 is row 0, column 1 of the outer forme; the place is empty for a page in no forme.
+  [[nodiscard]] std::string place_name(int page) const {
+    auto const place = formes.find_place(page);
+    if (!place) return {};
+    auto const forme = place->side == Side::inner ? "inner-" : place->side == Side::outer ? "outer-" : "forme-";
+    return std::string{forme} + std::to_string(place->row) + "-" + std::to_string(place->column);
+  }
 };
+
+/// The name of each piece that the knife makes, in its far left corner. Which row and column that is of each is in `of`.
+struct PieceCorner {
+  int piece{}, row{}, column{};
+  std::string label{};
+  double size{};
+};
+inline std::vector<PieceCorner> piece_corners(Panel const& panel, DrawnSheet const& drawn, Facing seen) {
+  std::vector<PieceCorner> corners;
+  auto const& scheme = drawn.scheme;
+  if (scheme.pieces() == scheme.sheets()) return corners;
+  for (int piece = 0; piece < scheme.pieces(); ++piece) {
+    if (set_in(scheme, piece).gathering < 0) continue;
+    PieceCorner corner{piece, Scheme::most_cells, Scheme::most_cells};
+    int end = 0;
+    for (int r = 0; r < panel.rows; ++r)
+      for (int c = 0; c < panel.columns; ++c)
+        if (drawn.fold.cell(drawn.leaf(seen, r, c)).piece == piece) {
+          corner.row = r < corner.row ? r : corner.row;
+          corner.column = c < corner.column ? c : corner.column;
+          end = c + 1 > end ? c + 1 : end;
+        }
+    if (end == 0) continue; // a piece of another sheet
+    auto const gathering = set_in(scheme, piece).gathering;
+    auto const room = panel.cell_width() - 2.4; // a name keeps off the creases
+    corner.size = panel.least() * 0.1 < 4 ? panel.least() * 0.1 : 4;
+    corner.size = corner.size < least_label ? least_label : corner.size;
+    for (auto const& words : {piece_label(scheme, drawn.fold, piece), gathering_name(scheme, drawn.fold, gathering),
+                              signature_of(scheme, gathering)}) {
+      corner.label = capitalised(words);
+      if (!words.empty() && Svg::room(corner.label, corner.size) <= room) break;
+    }
+    if (panel.cell_height() > 4 * corner.size) corners.push_back(corner);
+  }
+  return corners;
+}
+inline void draw_piece_names(Svg& svg, Panel const& panel, std::vector<PieceCorner> const& corners) {
+  for (auto const& one : corners) {
+    auto const corner = panel.at(one.row, one.column);
+    svg.text({corner.x + 1.2, corner.y + 0.9 * one.size}, one.label,
+             {.size = one.size, .anchor = Anchor::start, .italic = true, .kind = "piece"});
+  }
+}
+
+/// Signature and catchword at the foot of a page. Signed are the first leaves of a gathering up to its middle, the usual
+/// way (common practice; printers signed one more, or fewer). A short rule is the place of the catchword, under the last
+/// word of the page. `taken` is the room at the head of the panel's cell that a name has, in mm.
+inline void draw_direction_line(Svg& svg, Panel const& panel, DrawnSheet const& drawn, Facing seen, int row, int column,
+                                double taken) {
+  auto const fit = panel.least() * 0.11;
+  auto const size = fit < least_label ? least_label : fit < 5 ? fit : 5;
+  auto const at = drawn.leaf(seen, row, column);
+  auto const standing = drawn.standing(seen, row, column);
+  bool const down = standing.head == Head::near, rtl = drawn.fold.reads() == Reads::right_to_left;
+  auto const foot = panel.at(row + (down ? 0.15 : 0.85), column + 0.5);
+  if (panel.least() < 5 * least_label || (down && taken > 0 && 0.15 * panel.cell_height() - size / 2 < taken)) return;
+  auto const number = at.leaf.number();
+  bool const recto = (standing.page - drawn.fold.first_page(at.gathering)) % 2 == 0;
+  if (recto && number <= (at.leaf.leaves() + 1) / 2) {
+    auto const signature = number > 1 ? drawn.leaf_name(at) : signature_of(drawn.scheme, at.gathering);
+    svg.text(foot, signature, {.size = size, .turned = down ? 180 : 0, .kind = "signature"});
+  }
+  bool const right = down == rtl;
+  auto const end = foot.x + (right ? 0.4 : -0.4) * panel.cell_width(), length = 0.14 * panel.cell_width();
+  svg.line({end, foot.y}, {end + (right ? -length : length), foot.y}, {.width = 0.5, .colour = "#777"}, "catchword");
+}
+
+/// The pages of one side: their numbers, signatures and catchwords, each in a group that names page, leaf and place.
+inline void draw_pages(Svg& svg, Panel const& panel, Facing seen, DrawnSheet const& drawn,
+                       std::vector<PieceCorner> const& corners) {
+  for (int r = 0; r < panel.rows; ++r)
+    for (int c = 0; c < panel.columns; ++c) {
+      auto const standing = drawn.standing(seen, r, c);
+      auto const leaf = drawn.leaf_name(drawn.leaf(seen, r, c)), place = drawn.place_name(standing.page);
+      double taken = 0;
+      for (auto const& corner : corners)
+        if (corner.row == r && corner.column <= c &&
+            panel.at(0, corner.column).x + Svg::room(corner.label, corner.size) + 2 > panel.at(0, c).x)
+          taken = 1.3 * corner.size;
+      svg.open("cell", {standing.page, leaf, place});
+      draw_page_number(svg, panel, r, c, standing, drawn.digits());
+      draw_direction_line(svg, panel, drawn, seen, r, c, taken);
+      svg.close();
+    }
+}
 
 inline void draw_panel(Svg& svg, Panel const& panel, char const* kind, Facing seen, DrawnSheet const& drawn) {
   bool const type = seen == Facing::outer_type || seen == Facing::inner_type, from_outer = seen == Facing::outer_paper;
   svg.open(kind);
-  svg.rectangle(panel.corner, panel.width, panel.height, {.width = type ? 0.6 : 0.3}, "sheet");
-  for (int r = 0; r < panel.rows; ++r)
+  svg.rectangle(panel.corner, panel.width, panel.height, {.width = type ? 0.8 : 0.3}, "sheet");
+  for (int r = 0; r < panel.rows && type; ++r)
     for (int c = 0; c < panel.columns; ++c) {
-      if (type) draw_type(svg, panel, r, c);
-      draw_page_number(svg, panel, r, c, drawn.standing(seen, r, c), drawn.digits());
+      bool const exchanged = seen == Facing::inner_type && drawn.fold.copies() > 1 &&
+                             drawn.standing(Facing::outer_type, r, c) != drawn.standing(seen, r, c);
+      draw_type(svg, panel, r, c, exchanged);
     }
+  auto const corners = type ? std::vector<PieceCorner>{} : piece_corners(panel, drawn, seen);
+  draw_pages(svg, panel, seen, drawn, corners);
   if (!type) draw_marks(svg, panel, drawn.marks, drawn.sheet, from_outer);
-  if (!type) draw_piece_names(svg, panel, drawn.scheme, drawn.fold, drawn.sheet, from_outer);
+  draw_piece_names(svg, panel, corners);
   svg.close();
 }
 
 inline std::string drawing_title(Scheme const& scheme, int sheet) {
-  std::string text{scheme.id()};
-  text.append(", ").append(scheme.format().symbol().view());
+  auto text = title_of(scheme);
   if (scheme.sheets() > 1)
     text.append(", sheet ").append(std::to_string(sheet + 1)).append(" of ").append(std::to_string(scheme.sheets()));
-  if (scheme.reads() == Reads::right_to_left) text.append(", read from right to left");
   return text;
 }
 
