@@ -182,6 +182,14 @@ TEST_CASE("parts of a scheme, of its fold and of its formes are there, or the pr
   CHECK(all_broken({least, -1, 0, 65536, most}, head_down));
 }
 
+TEST_CASE("a change is valid once it is made") {
+  CHECK(all_broken({least, -1}, [](int leaf) { return Change{Deletion{{0, 0}, leaf}}; }));
+  CHECK(all_broken({least, -1}, [](int leaf) { return Change{Cancel{{0, 0}, leaf}}; }));
+  CHECK(all_broken({least, -1, 0}, [](int leaves) { return Change{Insertion{{0, 0}, 3, leaves}}; }));
+  CHECK(all_broken({least, -1}, [](int after) { return Change{Insertion{{0, 0}, after, 1}}; }));
+  CHECK(all_broken({least, -1, 0}, [](int leaf) { return Change{Identity{{0, 0}, leaf}}; }));
+}
+
 TEST_CASE("leaves and pages of a book, from the first to the last and beyond") {
   IdealCopy const book = *read_formula("8°: A–K⁸ L⁴"); // ten eights and a four
   auto const outside = {INT64_MIN, std::int64_t{-1}, std::int64_t{0}, std::int64_t{85}, INT64_MAX};

@@ -2,6 +2,7 @@
 /// Everything in collation/: formulas read, written and counted, their paper, their leaves.
 #pragma once
 
+#include <bifolium/collation/change.hpp>
 #include <bifolium/collation/count.hpp>
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/formula.hpp>

@@ -197,12 +197,14 @@ TEST_CASE("marks in quotation marks may be those of leaves, or hold their count"
   REQUIRE(formula);
   CHECK(leaf_count(*formula) == 39);
   CHECK(write_formula(*formula) == "2°: πA⁶(πA1+1, πA5+1.2) A-B⁶; x⁴ \"gg3.4\"(±\"gg3.4\"1) \"Gg\"⁶ 2H⁶");
-  auto const& pair = formula->changes().at(1);
-  CHECK(pair.added == 2);
-  CHECK(pair.joined == Change::Joined::conjugate);
-  auto const& cancel = formula->changes().at(2);
-  CHECK(cancel.kind == Change::Kind::cancel);
-  CHECK(cancel.leaf == 1);
+  auto const* const pair = formula->changes().at(1).insertion();
+  REQUIRE(pair);
+  CHECK(pair->leaves == 2);
+  CHECK(pair->joined == Joined::conjugate);
+  auto const* const cancel = formula->changes().at(2).cancel();
+  REQUIRE(cancel);
+  CHECK(cancel->leaf == 1);
+  CHECK(!cancel->of_fold);
   CHECK(leaf_count(*read_formula("A⁶(A5+1,2) B⁴")) == 12);
   CHECK(leaf_count(*read_formula("A⁶(A1+1,2+1) B⁴")) == 12); // one behind the first leaf, one behind the second
   CHECK(leaf_count(*read_formula("A⁸ 'c3' B⁸")) == 17);

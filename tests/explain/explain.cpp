@@ -67,8 +67,8 @@ TEST_CASE("what was done to leaves is explained one by one") {
                                    "A to K, 10 gatherings of 8: 80 leaves.\n"
                                    "L, 1 gathering of 4: 4 leaves.\n"
                                    "L4 is not in the ideal copy: 1 fewer.\n"
-                                   "B3 is a cancel, printed anew in the place of the old: nothing is added.\n"
-                                   "χ is inserted behind A2: 2 more.\n"
+                                   "B3 is a cancel, printed anew in the place of the old: the number of leaves stays.\n"
+                                   "χ is inserted after A2: 2 more.\n"
                                    "Together 87 leaves, 174 pages.\n");
 }
 

@@ -4,9 +4,9 @@
 /// reading stay beside it as warnings and take no part in comparison.
 #pragma once
 
+#include <bifolium/collation/change.hpp>
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/core/expected.hpp>
-#include <bifolium/core/list.hpp>
 #include <bifolium/fold/format.hpp>
 #include <bifolium/leaf/signature_run.hpp>
 
@@ -24,6 +24,7 @@ class FormulaReader;
 class Formula {
   std::vector<Run> runs_;
   std::vector<Change> changes_;
+  std::vector<ChangeForm> forms_;
   std::vector<std::string> notes_;
   std::vector<Error> warnings_;
   std::optional<Format> format_, second_format_;
@@ -39,7 +40,9 @@ public:
   [[nodiscard]] std::vector<Run> const& runs() const noexcept { return runs_; }
   /// In the order of the text.
   [[nodiscard]] std::vector<Change> const& changes() const noexcept { return changes_; }
-  /// The words of the notes, to which Change::note points.
+  /// How each change was written, for writing it so again.
+  [[nodiscard]] std::vector<ChangeForm> const& change_forms() const noexcept { return forms_; }
+  /// The words of the notes, to which Note::words points.
   [[nodiscard]] std::vector<std::string> const& notes() const noexcept { return notes_; }
   /// What was doubtful, with column; `message` makes the sentence.
   [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
@@ -73,10 +76,9 @@ public:
   [[nodiscard]] int leaves_folded(GatheringAt at) const { return checked(at).leaves.at(at.index); }
 
   friend bool operator==(Formula const& a, Formula const& b) {
-    return detail::same_values(a.runs_, b.runs_) && detail::same_values(a.changes_, b.changes_) &&
-           detail::same_values(a.notes_, b.notes_) && a.format_ == b.format_ && a.second_format_ == b.second_format_ &&
-           a.paper_class_ == b.paper_class_ && a.signing_ == b.signing_ && a.tail_ == b.tail_ &&
-           a.letters_ == b.letters_;
+    return a.runs_ == b.runs_ && a.changes_ == b.changes_ && a.notes_ == b.notes_ && a.format_ == b.format_ &&
+           a.second_format_ == b.second_format_ && a.paper_class_ == b.paper_class_ && a.signing_ == b.signing_ &&
+           a.tail_ == b.tail_ && a.letters_ == b.letters_;
   }
 
 private:

@@ -174,10 +174,10 @@ inline IdealCopy::IdealCopy(Formula const& formula)
 
 inline void IdealCopy::note_blanks(Formula const& formula) {
   for (auto const& change : formula.changes()) {
-    if (change.kind != Change::Kind::note) continue;
-    for (auto const& blank : detail::BlankWords{formula.notes()[change.note], formula.letters()}.read()) {
-      auto const found =
-          blank.gathering_named ? find(blank.gathering) : std::optional{FoundGathering{change.gathering}};
+    auto const* const note = change.note();
+    if (note == nullptr) continue;
+    for (auto const& blank : detail::BlankWords{formula.notes()[note->words], formula.letters()}.read()) {
+      auto const found = blank.gathering_named ? find(blank.gathering) : std::optional{FoundGathering{note->gathering}};
       if (!found) continue;
       auto const folded = leaves_folded(found->gathering);
       auto const leaf = blank.leaf < 0 ? folded + 1 + blank.leaf : blank.leaf;
@@ -245,8 +245,8 @@ inline std::optional<LeafOfBook> IdealCopy::conjugate(LeafOfBook const& leaf) co
   auto const folded = leaves_folded(leaf.gathering);
   if (leaf.inserted != 0) {
     auto const here = changed_.inserted(leaf);
-    if (!here || here->joined == Change::Joined::apart) return std::nullopt;
-    auto const other = here->of + 1 - here->number;
+    if (!here || here->insertion.joined == Joined::apart) return std::nullopt;
+    auto const other = here->insertion.leaves + 1 - here->number;
     if (other == here->number) return std::nullopt;
     return LeafOfBook{leaf.gathering, leaf.leaf, leaf.inserted + other - here->number};
   }

@@ -3,7 +3,7 @@
 /// takes and gives.
 #pragma once
 
-#include <bifolium/collation/parts.hpp>
+#include <bifolium/collation/change.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -35,15 +35,17 @@ struct GatheringOfBook {
   std::int64_t first_leaf{}; ///< the number of its first leaf in the book, from 1
   friend constexpr bool operator==(GatheringOfBook const&, GatheringOfBook const&) = default;
 };
-/// What an inserted leaf is called, and what it was inserted with.
+/// An inserted leaf: what it was inserted with, and which leaf of that it is.
 struct InsertedLeaf {
-  bool named{};            ///< the formula gives a name: χ1, a⁴, "c3"
-  bool named_by_place{};   ///< (+8*): it has the figure of the leaf before it, with a star
-  Signature name{};        ///< the name; of no meaning without one
-  int name_leaf{};         ///< the figure after the name, or before the star; 0 where there is none
-  int number{};            ///< which leaf of the insertion, from 1
-  int of{};                ///< leaves of the insertion
-  Change::Joined joined{}; ///< how they are joined among themselves
+  Insertion insertion{};
+  int number{1}; ///< which leaf of the insertion, from 1
+  /// The figure that belongs to its name, as 4 of χ4: counted on from the first, or from 1.
+  [[nodiscard]] constexpr int figure() const noexcept { return first_figure() + number - 1; }
+  /// The figure of the first leaf of the insertion.
+  [[nodiscard]] constexpr int first_figure() const noexcept {
+    bool const counted_on = insertion.first_figure > 0 && insertion.joined != Joined::gathering;
+    return counted_on ? insertion.first_figure : 1;
+  }
   friend constexpr bool operator==(InsertedLeaf const&, InsertedLeaf const&) = default;
 };
 

@@ -69,22 +69,16 @@ private:
   }
   void find_links() {
     auto const& changes = formula_.changes();
-    std::size_t list = 0; // where a list of identities begins: χ1.2[=B3.4] are two
-    for (std::size_t i = 0; i < changes.size(); ++i) {
-      if (changes[i].kind != Change::Kind::identity) continue;
-      if (i == 0 || changes[i].joint == Change::Joint::opens || changes[i - 1].kind != Change::Kind::identity) list = i;
-      auto const at = changes[i].named ? named(changes[i].name) : std::optional{changes[i].gathering};
+    for (std::uint32_t i = 0; i < changes.size(); ++i) {
+      auto const* const one = changes[i].identity();
+      if (one == nullptr) continue;
+      auto const at = one->named ? named(one->name) : std::optional{one->gathering};
       if (!at) continue;
       // where only a gathering is named its first leaf is meant, as in (=π)
-      PaperLeaf const there{false, *at, changes[i].name_leaf == 0 ? 1 : changes[i].name_leaf};
-      auto const place = static_cast<int>(i - list);
-      PaperLeaf here{false, changes[i].gathering, (changes[list].leaf == 0 ? 1 : changes[list].leaf) + place};
-      if (changes[i].of_change && list > 0) {
-        auto const& of = changes[list - 1];
-        here.leaf = (of.leaf == 0 ? 1 : of.leaf) + place;
-        if (of.kind == Change::Kind::insertion || of.kind == Change::Kind::cancel)
-          here = {true, of.gathering, static_cast<int>(i)};
-      }
+      PaperLeaf const there{false, *at, one->other_leaf == 0 ? 1 : one->other_leaf};
+      // an inserted leaf and a cancel are leaves beside those that were folded
+      bool const beside = one->insertion || book_.is_cancel({one->gathering, one->leaf, 0});
+      PaperLeaf const here{beside, one->gathering, beside ? static_cast<int>(i) : one->leaf};
       if (here != there) link(here, there);
     }
   }
@@ -121,9 +115,9 @@ public:
   detail::PaperReckoner const reckoner{formula};
   std::int64_t deleted = 0, cancels = 0;
   for (auto const& change : formula.changes()) {
-    auto const leaves = change.leaf == 0 ? formula.leaves_folded(change.gathering) : 1;
-    if (change.kind == Change::Kind::deletion) deleted += leaves;
-    if (change.kind == Change::Kind::cancel) cancels += leaves;
+    auto const leaves = [&](auto const& one) { return one.leaf == 0 ? formula.leaves_folded(one.gathering) : 1; };
+    if (auto const* const one = change.deletion()) deleted += leaves(*one);
+    if (auto const* const one = change.cancel()) cancels += leaves(*one);
   }
   auto const links = reckoner.links();
   // every place was printed: the leaves of the book, those deleted, those cut out for cancels

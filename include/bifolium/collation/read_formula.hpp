@@ -16,6 +16,8 @@ class FormulaReader {
   Formula& formula_;
   std::size_t column_at_{0};
   std::uint32_t column_{1};
+  std::size_t list_{0}; // the change with which a list of identities begins
+  int list_leaf_{0};    // the leaf written before it
 
   /// Runs are parted by blanks; a vector that grew by copying would cost a long text twice its reading.
   static std::size_t runs_at_most(std::string_view text) noexcept {
@@ -49,6 +51,47 @@ class FormulaReader {
     formula_.runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : runs_at_most(text));
   }
 
+  template <class One> void keep(One const& one, ChangeForm const& form, bool doubtful) {
+    formula_.changes_.push_back(Change{one, {}, doubtful});
+    formula_.forms_.push_back(form);
+  }
+  static Joined joined(ScannedChange::Joined joined) {
+    return joined == ScannedChange::Joined::apart       ? Joined::apart
+           : joined == ScannedChange::Joined::conjugate ? Joined::conjugate
+                                                        : Joined::gathering;
+  }
+  /// The two leaves of a fold that are cancelled together know it of each other.
+  void cancel(ScannedChange const& change, ChangeForm const& form) {
+    Cancel one{change.gathering, change.leaf, change.leaf == 0};
+    auto const* const before = formula_.changes_.empty() ? nullptr : formula_.changes_.back().cancel();
+    if (before != nullptr && form.separator == ChangeForm::Separator::point && before->gathering == one.gathering &&
+        before->leaf + one.leaf == formula_.leaves_folded(one.gathering) + 1) {
+      one.of_fold = true;
+      auto both = *before;
+      both.of_fold = true;
+      auto& last = formula_.changes_.back();
+      last = Change{both, last.text(), last.doubtful()};
+    }
+    keep(one, form, change.doubtful);
+  }
+  /// An identity belongs to the change before it, or else to the gathering; those of a list to one leaf after another.
+  void identity(ScannedChange const& change, ChangeForm const& form) {
+    auto const& changes = formula_.changes_;
+    bool const goes_on =
+        !changes.empty() && changes.back().identity() != nullptr && form.separator != ChangeForm::Separator::opens;
+    if (!goes_on) list_ = changes.size(), list_leaf_ = change.leaf;
+    auto const place = static_cast<int>(changes.size() - list_);
+    Identity one{change.gathering, (list_leaf_ == 0 ? 1 : list_leaf_) + place, {}, change.named, change.name,
+                 change.name_leaf};
+    if (change.of_change && list_ > 0) {
+      auto const& of = changes[list_ - 1];
+      auto const leaf = of.deletion() != nullptr ? of.deletion()->leaf : of.cancel() != nullptr ? of.cancel()->leaf : 0;
+      one.leaf = (leaf == 0 ? 1 : leaf) + place;
+      if (of.insertion() != nullptr) one.insertion = static_cast<std::uint32_t>(list_ - 1);
+    }
+    keep(one, form, change.doubtful);
+  }
+
 public:
   void run(Run const& run) { formula_.runs_.push_back(run); }
   /// Most runs are plain. They are made where they stay: a copy would wait for the bytes just written.
@@ -65,19 +108,34 @@ public:
     run.unsigned_throughout = unsigned_throughout;
   }
   void plain_deletion(GatheringAt gathering, int leaf) {
-    static constexpr Change blank{};
-    formula_.changes_.push_back(blank);
-    auto& change = formula_.changes_.back();
-    change.kind = Change::Kind::deletion;
-    change.stands_after = gathering.run;
-    change.gathering = gathering;
-    change.leaf = leaf;
+    keep(Deletion{gathering, leaf}, {gathering.run, ChangeForm::Separator::opens, false}, false);
   }
-  void change(Change const& change) { formula_.changes_.push_back(change); }
-  void note(Change change, std::size_t from, std::size_t to) {
+  void change(ScannedChange const& change) {
+    using Joint = ScannedChange::Joint;
+    auto const separator = change.joint == Joint::opens   ? ChangeForm::Separator::opens
+                           : change.joint == Joint::apart ? ChangeForm::Separator::comma
+                                                          : ChangeForm::Separator::point;
+    ChangeForm const form{change.stands_after, separator,
+                          change.kind == ScannedChange::Kind::identity && change.leaf > 0};
+    switch (change.kind) {
+    case ScannedChange::Kind::deletion:
+      return keep(Deletion{change.gathering, change.leaf}, form, change.doubtful);
+    case ScannedChange::Kind::cancel:
+      return cancel(change, form);
+    case ScannedChange::Kind::insertion:
+      return keep(Insertion{change.gathering, change.leaf, change.added, joined(change.joined), change.named,
+                            change.place_named, change.name, change.name_leaf},
+                  form, change.doubtful);
+    case ScannedChange::Kind::identity:
+      return identity(change, form);
+    case ScannedChange::Kind::note:
+      return keep(Note{change.gathering, change.note}, form, change.doubtful);
+    }
+  }
+  void note(ScannedChange change, std::size_t from, std::size_t to) {
     change.note = static_cast<std::uint32_t>(formula_.notes_.size());
     formula_.notes_.push_back(words(from, to));
-    formula_.changes_.push_back(change);
+    this->change(change);
   }
   void warn(Problem problem, std::size_t from, std::size_t to, std::int64_t limit) {
     formula_.warnings_.push_back(error_at(problem, 1, column(from), text_.data() + from, to - from, limit));

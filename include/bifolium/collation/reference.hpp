@@ -81,8 +81,8 @@ inline std::optional<LeafOfBook> starred_leaf(IdealCopy const& book, GatheringAt
   for (int k = 1;;) {
     auto const one = book.inserted({at, leaf, k});
     if (!one) return std::nullopt;
-    if (one->named_by_place && one->name_leaf == leaf) return LeafOfBook{at, leaf, k};
-    k += one->of;
+    if (one->insertion.named_by_place && one->insertion.first_figure == leaf) return LeafOfBook{at, leaf, k};
+    k += one->insertion.leaves;
   }
 }
 
@@ -214,11 +214,11 @@ inline std::string mark_and_leaf(Signature const& mark, std::string_view figure)
 /// The name of an inserted leaf as the formula prints it; empty where it has none, or where another leaf has it too.
 inline std::string name_of_inserted(IdealCopy const& book, LeafOfBook const& leaf) {
   auto const one = book.inserted(leaf);
-  if (!one || (!one->named && !one->named_by_place)) return {};
-  bool const figures = one->named && one->name_leaf > 0 && one->joined != Change::Joined::gathering;
-  auto const figure = one->named_by_place ? one->name_leaf : figures ? one->name_leaf + one->number - 1 : one->number;
-  auto text = mark_and_leaf(one->named_by_place ? book.signature(leaf.gathering) : one->name, std::to_string(figure));
-  if (one->named_by_place) text += '*';
+  if (!one || (!one->insertion.named && !one->insertion.named_by_place)) return {};
+  bool const starred = one->insertion.named_by_place;
+  auto text = mark_and_leaf(starred ? book.signature(leaf.gathering) : one->insertion.name,
+                            std::to_string(starred ? one->insertion.first_figure : one->figure()));
+  if (starred) text += '*';
   auto const back = find_reference(book, text);
   return back && back->leaf == leaf ? text : std::string{};
 }

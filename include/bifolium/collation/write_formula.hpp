@@ -31,145 +31,160 @@ class FormulaWriter : MarkWriter {
     if (gathering.mark() == Mark::number) text_ += '/';
     number(position);
   }
-  void sign(Change::Kind kind) {
-    if (kind == Change::Kind::deletion)
-      text_ += plain() ? "-" : "−";
-    else if (kind == Change::Kind::cancel)
-      text_ += plain() ? "+-" : "±";
-  }
   /// The identity before change `i` names the same gathering.
   [[nodiscard]] bool figure_is_enough(std::size_t i) const {
-    auto const& change = formula_.changes()[i];
-    auto const& before = formula_.changes()[i - 1];
-    return before.kind == Change::Kind::identity && change.named == before.named && change.name_leaf != 0 &&
-           change.name == before.name;
+    auto const* const here = formula_.changes()[i].identity();
+    auto const* const before = formula_.changes()[i - 1].identity();
+    return here != nullptr && before != nullptr && here->named == before->named && here->other_leaf != 0 &&
+           here->name == before->name;
   }
-  /// An identity that brackets would not hold: B1=C2 has its leaf, and of )( the sign must be all that stands before it.
-  static bool is_bare(Change const& identity) {
-    return identity.leaf != 0 || (identity.named && has_any(identity.name, "()"));
+  [[nodiscard]] ChangeForm const& form(std::size_t i) const { return formula_.change_forms()[i]; }
+  [[nodiscard]] bool opens(std::size_t i) const { return form(i).separator == ChangeForm::Separator::opens; }
+  /// An identity that brackets would not hold: B1=C2 has its leaf, and of )( the sign must be all that is before it.
+  [[nodiscard]] bool is_bare(std::size_t i) const {
+    auto const& identity = *formula_.changes()[i].identity();
+    return form(i).leaf_written || (identity.named && has_any(identity.name, "()"));
   }
-  /// Where a list of identities ends that begins with change `i`; what has no name of its own would take the last one.
+  /// The end of a list of identities that begins with change `i`; one without a name of its own would take the last one.
   [[nodiscard]] std::size_t end_of_list(std::size_t i) const {
     auto const& changes = formula_.changes();
     auto const first = i;
-    for (++i; i < changes.size(); ++i)
-      if (is_bare(changes[first]) && !figure_is_enough(i))
-        break; // without brackets a list goes on with figures only
-      else if (changes[i].kind != Change::Kind::identity || changes[i].joint == Change::Joint::opens ||
-               changes[i].leaf != 0 || (!changes[i].named && changes[i - 1].named))
+    for (++i; i < changes.size(); ++i) {
+      if (is_bare(first) && !figure_is_enough(i)) break; // without brackets a list is continued with figures only
+      auto const* const one = changes[i].identity();
+      if (one == nullptr || opens(i) || form(i).leaf_written || (!one->named && changes[i - 1].identity()->named))
         break;
+    }
     return i;
   }
-  /// From change `i` on as many identities as stand in one list: [=B2], [=L4.5]; and the change behind them.
+  /// From change `i` on as many identities as stand in one list: [=B2], [=L4.5]; and the change after them.
   std::size_t identities(std::size_t i) {
     auto const& changes = formula_.changes();
     auto const end = end_of_list(i);
-    if (changes[i].leaf != 0) leaf(formula_.signature(changes[i].gathering), changes[i].leaf);
-    text_ += is_bare(changes[i]) ? "=" : "[=";
     auto const first = i;
+    if (form(i).leaf_written) leaf(formula_.signature(changes[i].gathering()), changes[i].identity()->leaf);
+    text_ += is_bare(i) ? "=" : "[=";
     for (;; ++i) {
-      auto const& change = changes[i];
-      if (!change.named || (i != first && figure_is_enough(i)))
-        number(change.name_leaf);
-      else if (i == first && has_any(change.name, "()")) {
-        mark(change.name);
-        number(change.name_leaf);
+      auto const& one = *changes[i].identity();
+      if (!one.named || (i != first && figure_is_enough(i)))
+        number(one.other_leaf);
+      else if (i == first && has_any(one.name, "()")) {
+        mark(one.name);
+        number(one.other_leaf);
       } else
-        leaf(change.name, change.name_leaf);
-      if (change.doubtful) text_ += '?';
+        leaf(one.name, one.other_leaf);
+      if (changes[i].doubtful()) text_ += '?';
       if (i + 1 == end) break;
-      text_ += changes[i + 1].joint == Change::Joint::conjugate ? "." : ",";
+      separator(i + 1);
     }
-    if (!is_bare(changes[first])) text_ += ']';
+    if (!is_bare(first)) text_ += ']';
     return i + 1;
   }
-  /// `first`: the first of its parenthesis; behind a deletion +2* would take the place of the leaf that has gone.
-  void insertion(Change const& change, bool first) {
-    auto const& run = formula_.runs()[change.stands_after];
-    bool const current = change.gathering == GatheringAt{change.stands_after, run.gatherings - 1};
-    if (!(change.place_named && first && current && change.leaf == change.name_leaf))
-      leaf(formula_.signature(change.gathering), change.leaf);
+  void separator(std::size_t i) { text_ += form(i).separator == ChangeForm::Separator::point ? '.' : ','; }
+  /// 'A4' of −A4, ±B2; a figure alone where the leaf before it is of the same gathering and kind.
+  void loss(std::size_t i, bool first, GatheringAt gathering, int position) {
+    auto const& changes = formula_.changes();
+    bool const cancels = changes[i].cancel() != nullptr;
+    bool const listed = !first && changes[i - 1].kind() == changes[i].kind() && position != 0;
+    if (listed && changes[i - 1].gathering() == gathering) {
+      number(position);
+    } else {
+      if (!first) text_ += ' ';
+      if (!listed) text_ += cancels ? (plain() ? "+-" : "±") : plain() ? "-" : "−";
+      leaf(formula_.signature(gathering), position);
+    }
+    if (changes[i].doubtful()) text_ += '?';
+  }
+  /// `first`: the first of its parenthesis; after a deletion +2* would take the place of the leaf that is gone.
+  void insertion(std::size_t i, Insertion const& one, bool first) {
+    auto const& run = formula_.runs()[form(i).after_run];
+    bool const current = one.gathering == GatheringAt{form(i).after_run, run.gatherings - 1};
+    if (!first) text_ += ' ';
+    if (!(one.named_by_place && first && current && one.after == one.first_figure))
+      leaf(formula_.signature(one.gathering), one.after);
     text_ += '+';
-    if (change.place_named) {
-      number(change.name_leaf);
+    if (one.named)
+      inserted_name(one);
+    else if (one.named_by_place) {
+      number(one.first_figure);
       text_ += '*';
-    } else if (!change.named && change.joined == Change::Joined::conjugate)
-      for (int i = 1; i <= change.added; ++i) { // 1.2: no name, and of one piece
-        if (i != 1) text_ += '.';
-        number(i);
+    } else if (one.joined == Joined::conjugate)
+      for (int k = 1; k <= one.leaves; ++k) { // 1.2: no name, and of one piece
+        if (k != 1) text_ += '.';
+        number(k);
       }
-    else if (!change.named)
-      number(change.added);
-    else {
-      auto const& name = change.name;
-      // +2* would be the leaf 2*, and +2& two leaves
-      if (name.mark() == Mark::symbol && name.multiple() > 1 && name.series() == 0 &&
-          name.duplicate() == Duplicate::none && static_cast<unsigned char>(name.text()[0]) < 0x80)
-        for (std::uint32_t i = 0; i < name.multiple(); ++i) put(name.text());
-      else
-        mark(name);
-      if (change.joined == Change::Joined::gathering) {
-        if (notation_ == Notation::flat) text_ += '^';
-        raised(change.added, true);
-      } else if (change.name_leaf > 0)
-        for (int i = 0; i < change.added; ++i) {
-          if (i != 0) text_ += change.joined == Change::Joined::conjugate ? '.' : ',';
-          number(change.name_leaf + i);
-        }
+    else
+      number(one.leaves);
+  }
+  void inserted_name(Insertion const& one) {
+    auto const& name = one.name;
+    // +2* would be the leaf 2*, and +2& two leaves
+    if (name.mark() == Mark::symbol && name.multiple() > 1 && name.series() == 0 &&
+        name.duplicate() == Duplicate::none && static_cast<unsigned char>(name.text()[0]) < 0x80)
+      for (std::uint32_t k = 0; k < name.multiple(); ++k) put(name.text());
+    else
+      mark(name);
+    if (one.joined == Joined::gathering) {
+      if (notation_ == Notation::flat) text_ += '^';
+      raised(one.leaves, true);
+    } else if (one.first_figure > 0)
+      inserted_figures(one);
+  }
+  /// χ1.2, χ1,2; χ1-5 for more single leaves than anybody lists.
+  void inserted_figures(Insertion const& one) {
+    number(one.first_figure);
+    if (one.joined == Joined::apart && one.leaves > most_listed) {
+      text_ += '-';
+      number(one.first_figure + one.leaves - 1);
+      return;
+    }
+    for (int k = 1; k < one.leaves; ++k) {
+      text_ += one.joined == Joined::conjugate ? '.' : ',';
+      number(one.first_figure + k);
     }
   }
-  /// One parenthesis, and how many changes it took.
+  static constexpr int most_listed = 4;
+  void note(Note const& one, bool first) {
+    auto const& words = formula_.notes()[one.words];
+    // after a comma a leaf would be of the list: (−K8; A1 blank)
+    if (!first && leaf_name(FormulaText{words, {}}, 0, words.size()).found) text_.back() = ';';
+    if (!first || words.starts_with(':')) text_ += ' '; // (: is a mark
+    put(words);
+  }
+  /// One parenthesis, and the change after it.
   std::size_t parenthesis(std::size_t first) {
     auto const& changes = formula_.changes();
-    if (changes[first].kind == Change::Kind::identity && !is_bare(changes[first])) {
+    if (changes[first].identity() != nullptr && !is_bare(first)) {
       auto const end = end_of_list(first);
-      if (end == changes.size() || changes[end].joint == Change::Joint::opens) return identities(first) - first;
+      if (end == changes.size() || opens(end)) return identities(first);
     }
-    if (text_.ends_with("+)") || text_.ends_with("-)") || text_.ends_with("=)") || text_.ends_with("±)") ||
-        text_.ends_with("−)"))
-      text_ += ' '; // words may end so, and -)( has a mark in it
+    for (char const* end : {"+)", "-)", "=)", "±)", "−)"})
+      if (text_.ends_with(end)) {
+        text_ += ' '; // words may end so, and -)( has a mark in it
+        break;
+      }
     text_ += '(';
     auto i = first;
-    while (i < changes.size() && (i == first || changes[i].joint != Change::Joint::opens)) {
-      auto const& change = changes[i];
-      if (change.kind == Change::Kind::identity) {
-        bool const apart = i != first && (changes[i - 1].kind == Change::Kind::note || change.leaf != 0);
+    while (i < changes.size() && (i == first || !opens(i))) {
+      if (changes[i].identity() != nullptr) {
+        bool const apart = i != first && (changes[i - 1].note() != nullptr || form(i).leaf_written);
         if (apart) text_ += ", "; // words go to the next comma
         i = identities(i);
         continue;
       }
-      if (i != first) text_ += change.joint == Change::Joint::conjugate ? "." : ",";
-      bool const listed = i != first && changes[i - 1].kind == change.kind && change.leaf != 0;
-      switch (change.kind) {
-      case Change::Kind::deletion:
-      case Change::Kind::cancel:
-        if (listed && changes[i - 1].gathering == change.gathering) {
-          number(change.leaf);
-        } else {
-          if (i != first) text_ += ' ';
-          if (!listed) sign(change.kind);
-          leaf(formula_.signature(change.gathering), change.leaf);
-        }
-        break;
-      case Change::Kind::insertion:
-        if (i != first) text_ += ' ';
-        insertion(change, i == first);
-        break;
-      case Change::Kind::note: {
-        auto const& words = formula_.notes()[change.note];
-        // behind a comma a leaf would be of the list: (−K8; A1 blank)
-        if (i != first && leaf_name(FormulaText{words, {}}, 0, words.size()).found) text_.back() = ';';
-        if (i != first || words.starts_with(':')) text_ += ' '; // (: is a mark
-        put(words);
-        break;
-      }
-      case Change::Kind::identity:
-        break;
-      }
+      if (i != first) separator(i);
+      if (auto const* const deletion = changes[i].deletion())
+        loss(i, i == first, deletion->gathering, deletion->leaf);
+      else if (auto const* const cancel = changes[i].cancel())
+        loss(i, i == first, cancel->gathering, cancel->leaf);
+      else if (auto const* const inserted = changes[i].insertion())
+        insertion(i, *inserted, i == first);
+      else
+        note(*changes[i].note(), i == first);
       ++i;
     }
     text_ += ')';
-    return i - first;
+    return i;
   }
 
   /// 'gg3.4' needs no count.
@@ -196,8 +211,7 @@ public:
       }
       if (!says_its_leaves(run)) cycle(run.leaves, run.last.mark() == Mark::number);
       if (run.imperfect) text_ += '+';
-      while (change < formula_.changes().size() && formula_.changes()[change].stands_after == r)
-        change += parenthesis(change);
+      while (change < formula_.changes().size() && form(change).after_run == r) change = parenthesis(change);
     }
     if (open) text_ += ']';
   }

@@ -49,11 +49,10 @@ inline std::optional<LeafOfBook> leaf_of_figure(IdealCopy const& book, LeafOfBoo
                                                 int& most) {
   most = book.leaves_folded(leaf.gathering);
   if (auto const one = book.inserted(leaf)) {
-    bool const by_figure = one->name_leaf > 0 && one->joined != Change::Joined::gathering;
-    auto const first = by_figure ? one->name_leaf : 1;
-    most = first + one->of - 1;
+    auto const first = one->first_figure();
+    most = first + one->insertion.leaves - 1;
     if (figure < first || figure > most) return std::nullopt;
-    leaf.inserted += static_cast<int>(figure) - first + 1 - one->number;
+    leaf.inserted += static_cast<int>(figure) - one->figure();
     return leaf;
   }
   if (figure < 1 || figure > most) return std::nullopt;

@@ -39,10 +39,11 @@ class GatheringOfFormula {
 
   /// What is written beside an inserted leaf: its own name, or its place.
   [[nodiscard]] std::string label_of(InsertedLeaf const& leaf, LeafOfBook const& place) const {
-    if (leaf.named_by_place) return named(book_.signature(at_), leaf.name_leaf).append("*");
-    if (!leaf.named) return leaf_words(book_, place);
-    bool const alone = leaf.of == 1 && leaf.name_leaf == 0;
-    return named(leaf.name, alone ? 0 : leaf.name_leaf > 0 ? leaf.name_leaf + leaf.number - 1 : leaf.number);
+    auto const& one = leaf.insertion;
+    if (one.named_by_place) return named(book_.signature(at_), one.first_figure).append("*");
+    if (!one.named) return leaf_words(book_, place);
+    bool const alone = one.leaves == 1 && one.first_figure == 0;
+    return named(one.name, alone ? 0 : leaf.figure());
   }
   void put_inserted(int after) {
     for (LeafOfBook place{at_, after, 1};; ++place.inserted) {
@@ -73,18 +74,17 @@ class GatheringOfFormula {
       }
     }
   }
-  /// The drawn leaf that an identity or a note speaks of; -1: the gathering, or a leaf elsewhere.
-  [[nodiscard]] int spoken_of(std::size_t i) const {
+  /// The drawn leaf of which an identity speaks; -1: none of this gathering.
+  [[nodiscard]] int spoken_of(Identity const& identity) const {
+    if (!identity.insertion) return find({at_, identity.leaf, 0});
     auto const& changes = formula_.changes();
-    if (!changes[i].of_change) return changes[i].leaf > 0 ? find({at_, changes[i].leaf, 0}) : -1;
-    while (i > 0 && changes[i].of_change) --i;
-    if (changes[i].kind != Change::Kind::insertion) return find({at_, changes[i].leaf, 0});
-    int before = 0;
-    for (std::size_t k = 0; k < i; ++k)
-      if (changes[k].kind == Change::Kind::insertion && changes[k].gathering == at_ &&
-          changes[k].leaf == changes[i].leaf)
-        before += changes[k].added;
-    return find({at_, changes[i].leaf, before + 1});
+    auto const& of = *changes[*identity.insertion].insertion();
+    int before = 0; // inserted at the same place by earlier changes
+    for (std::size_t k = 0; k < *identity.insertion; ++k)
+      if (auto const* const one = changes[k].insertion();
+          one != nullptr && one->gathering == at_ && one->after == of.after)
+        before += one->leaves;
+    return find({at_, of.after, before + identity.leaf});
   }
   /// What became of the leaves of the gathering itself.
   void set_fates() {
@@ -95,20 +95,24 @@ class GatheringOfFormula {
       else if (book_.is_cancel(here))
         drawn_.leaves[i].state = book_.conjugate(here) ? LeafFate::replaced : LeafFate::cancel;
     }
+    for (auto const& change : formula_.changes()) { // a deletion or cancel with a question mark
+      auto const leaf = change.deletion() != nullptr ? change.deletion()->leaf
+                        : change.cancel() != nullptr ? change.cancel()->leaf
+                                                     : -1;
+      if (leaf < 0 || !change.doubtful() || change.gathering() != at_) continue;
+      for (std::size_t i = 0; i < leaves_.size(); ++i)
+        if (leaves_[i].inserted == 0 && (leaf == 0 || leaves_[i].leaf == leaf)) add_note(drawn_.leaves[i], "doubtful");
+    }
   }
   void note_words() {
-    auto const& changes = formula_.changes();
-    for (std::size_t i = 0; i < changes.size(); ++i) {
-      auto const& one = changes[i];
-      if (one.gathering != at_) continue;
-      std::string words;
-      if (one.kind == Change::Kind::note) words = formula_.notes()[one.note];
-      if (one.kind == Change::Kind::identity) {
-        auto const name = one.named ? one.name : formula_.signature(at_);
-        words.append("= ").append(named(name, one.name_leaf)).append(one.doubtful ? "?" : "");
-      }
-      if (words.empty()) continue;
-      if (auto const place = spoken_of(i); place >= 0)
+    for (auto const& change : formula_.changes()) {
+      if (change.gathering() != at_) continue;
+      if (auto const* const note = change.note()) drawn_.title.append("; ").append(formula_.notes()[note->words]);
+      auto const* const identity = change.identity();
+      if (identity == nullptr) continue;
+      auto const name = identity->named ? identity->name : formula_.signature(at_);
+      auto const words = "= " + named(name, identity->other_leaf) + (change.doubtful() ? "?" : "");
+      if (auto const place = spoken_of(*identity); place >= 0)
         add_note(leaf(place), words);
       else
         drawn_.title.append("; ").append(words);

@@ -22,33 +22,32 @@ inline std::string run_words(Run const& run) {
   return text.append(": ").append(counted(static_cast<int>(run.leaf_total()), "leaf", "leaves"));
 }
 
-/// What a change adds to the leaves, and the words for it; nothing for one that adds and takes nothing and is no cancel.
+/// What a change adds to the leaves, and the words for it; empty for an identity and a note.
 struct ChangeSaid {
   std::int64_t gained{};
   std::string words{};
 };
-inline ChangeSaid change_words(IdealCopy const& book, Change const& change) {
-  auto const place = [&] {
-    if (change.leaf > 0) return leaf_words(book, {change.gathering, change.leaf, 0});
-    return std::string{"gathering "}.append(to_text(book.signature(change.gathering)).view());
-  };
-  auto const taken = change.leaf == 0 ? book.leaves_folded(change.gathering) : 1;
-  switch (change.kind) {
-  case Change::Kind::deletion:
-    return {-taken, place() + " is not in the ideal copy: " + std::to_string(taken) + " fewer"};
-  case Change::Kind::cancel:
-    return {0, place() + " is a cancel, printed anew in the place of the old: nothing is added"};
-  case Change::Kind::insertion: {
-    auto const name = change.named ? std::string{to_text(change.name).view()} + " is inserted " : "Inserted ";
-    auto const where = change.leaf > 0 ? "after " + place() : "before the first leaf of " + place();
-    return {change.added, name + where + ": " + std::to_string(change.added) + " more"};
-  }
-  case Change::Kind::identity:
-  case Change::Kind::note:
-    break;
-  }
-  return {};
+inline std::string place_words(IdealCopy const& book, GatheringAt gathering, int leaf) {
+  if (leaf > 0) return leaf_words(book, {gathering, leaf, 0});
+  return std::string{"gathering "}.append(to_text(book.signature(gathering)).view());
 }
+inline ChangeSaid words_of(IdealCopy const& book, Deletion const& one) {
+  auto const taken = one.leaf == 0 ? book.leaves_folded(one.gathering) : 1;
+  return {-taken, place_words(book, one.gathering, one.leaf) + " is not in the ideal copy: " + std::to_string(taken) +
+                      " fewer"};
+}
+inline ChangeSaid words_of(IdealCopy const& book, Cancel const& one) {
+  return {0, place_words(book, one.gathering, one.leaf) +
+                 " is a cancel, printed anew in the place of the old: the number of leaves stays"};
+}
+inline ChangeSaid words_of(IdealCopy const& book, Insertion const& one) {
+  auto const name = one.named ? std::string{to_text(one.name).view()} + " is inserted " : "Inserted ";
+  auto const place = place_words(book, one.gathering, one.after);
+  auto const where = one.after > 0 ? "after " + place : "before the first leaf of " + place;
+  return {one.leaves, name + where + ": " + std::to_string(one.leaves) + " more"};
+}
+inline ChangeSaid words_of(IdealCopy const&, Identity const&) { return {}; }
+inline ChangeSaid words_of(IdealCopy const&, Note const&) { return {}; }
 
 } // namespace detail
 
@@ -62,7 +61,7 @@ inline ChangeSaid change_words(IdealCopy const& book, Change const& change) {
     sum += run.leaf_total();
   }
   for (auto const& change : formula.changes()) {
-    auto const said = detail::change_words(book, change);
+    auto const said = change.visit([&](auto const& one) { return detail::words_of(book, one); });
     if (!said.words.empty()) text.append(said.words).append(".\n");
     sum += said.gained;
   }

@@ -103,16 +103,14 @@ inline std::string place_words(SigningPlace const& place) {
   auto const own = write_reference(book, {leaf, LeafSide::not_said});
   if (leaf.inserted > 0) {
     auto const one = book.inserted(leaf);
-    if (!one || !one->named || one->name.mark() == Mark::pi || one->name.mark() == Mark::chi) return result;
-    bool const gathering = one->joined == Change::Joined::gathering;
-    result.is_signed = !gathering || signing.by_rule(one->number, one->of);
+    if (!one || !one->insertion.named) return result;
+    auto const& name = one->insertion.name;
+    if (name.mark() == Mark::pi || name.mark() == Mark::chi) return result;
+    bool const gathering = one->insertion.joined == Joined::gathering;
+    result.is_signed = !gathering || signing.by_rule(one->number, one->insertion.leaves);
     if (!result.is_signed) return result;
-    result.as =
-        one->name.mark() == Mark::printed ? std::string{one->name.text()} : std::string{to_text(one->name).view()};
-    if (gathering)
-      result.as += std::to_string(one->number);
-    else if (one->name_leaf > 0)
-      result.as += std::to_string(one->name_leaf + one->number - 1);
+    result.as = name.mark() == Mark::printed ? std::string{name.text()} : std::string{to_text(name).view()};
+    if (gathering || one->insertion.first_figure > 0) result.as += std::to_string(one->figure());
     return result;
   }
   bool const by_rule =

@@ -18,7 +18,6 @@ public:
     GatheringAt at{};
     int leaf{};
     bool insertion{}; // after the leaf, so after what happens to the leaf
-    bool of_fold{};   // a cancel together with its conjugate
     Change const* change{};
   };
 
@@ -26,27 +25,15 @@ private:
   std::vector<One> all_;
   std::size_t next_{};
 
-  /// The cancel `i` and the one after it, or before it, are the two leaves of one fold: (±A4.5).
-  static bool of_fold(Formula const& formula, std::size_t i) {
-    auto const& changes = formula.changes();
-    auto const joined = [&](Change const& a, Change const& b) { // b after a
-      return a.kind == Change::Kind::cancel && b.kind == Change::Kind::cancel && a.gathering == b.gathering &&
-             b.joint == Change::Joint::conjugate && a.leaf + b.leaf == formula.leaves_folded(a.gathering) + 1;
-    };
-    auto const& one = changes[i];
-    if (one.leaf == 0) return true; // a whole gathering, printed anew
-    return (i > 0 && joined(changes[i - 1], one)) || (i + 1 < changes.size() && joined(one, changes[i + 1]));
-  }
-
 public:
   explicit ChangesOfFormula(Formula const& formula) {
-    auto const& changes = formula.changes();
-    for (std::size_t i = 0; i < changes.size(); ++i) {
-      auto const& one = changes[i];
-      bool const insertion = one.kind == Change::Kind::insertion, cancel = one.kind == Change::Kind::cancel;
-      if (!insertion && !cancel && one.kind != Change::Kind::deletion) continue;
-      all_.push_back({one.gathering, one.leaf, insertion, cancel && of_fold(formula, i), &one});
-    }
+    for (auto const& change : formula.changes())
+      if (auto const* const deletion = change.deletion())
+        all_.push_back({deletion->gathering, deletion->leaf, false, &change});
+      else if (auto const* const cancel = change.cancel())
+        all_.push_back({cancel->gathering, cancel->leaf, false, &change});
+      else if (auto const* const insertion = change.insertion())
+        all_.push_back({insertion->gathering, insertion->after, true, &change});
     merge_sort(all_, [](One const& a, One const& b) {
       if (a.at != b.at) return a.at < b.at;
       return a.leaf != b.leaf ? a.leaf < b.leaf : a.insertion < b.insertion;
@@ -113,16 +100,13 @@ private:
     stretches_.push_back({leaf, inserted, count, here.leaves, insertion});
     here.leaves += count;
   }
-  void insert(Changed& here, Change const& change, int earlier) {
-    InsertedLeaf one{change.named, change.place_named, change.name, change.name_leaf, 1, change.added, change.joined};
-    insertions_.push_back(one);
-    stretch(here, change.leaf, earlier + 1, change.added, static_cast<std::uint32_t>(insertions_.size() - 1));
-    LeafOfBook const first{here.at, change.leaf, earlier + 1};
-    bool const by_figure = change.name_leaf > 0 && change.joined != Change::Joined::gathering;
-    if (!change.named) return;
-    auto const figure = by_figure ? change.name_leaf : 1;
-    figures_.add(change.name, figure, figure + change.added - 1, static_cast<std::uint32_t>(named_.size()));
-    named_.push_back({figure, change.added, first});
+  void insert(Changed& here, Insertion const& insertion, int earlier) {
+    insertions_.push_back({insertion, 1});
+    stretch(here, insertion.after, earlier + 1, insertion.leaves, static_cast<std::uint32_t>(insertions_.size() - 1));
+    if (!insertion.named) return;
+    auto const figure = insertions_.back().first_figure();
+    figures_.add(insertion.name, figure, figure + insertion.leaves - 1, static_cast<std::uint32_t>(named_.size()));
+    named_.push_back({figure, insertion.leaves, {here.at, insertion.after, earlier + 1}});
   }
   [[nodiscard]] Stretch const* stretch_of(Changed const& in, LeafOfBook const& leaf) const {
     auto const at = count_before(stretches_, in.from, in.to, [&](Stretch const& one) {
@@ -152,12 +136,12 @@ public:
         stretch(here, next, 0, one.leaf + 1 - next);
         if (one.leaf >= next) next = one.leaf + 1;
         if (one.leaf != after) after = one.leaf, earlier = 0;
-        insert(here, *one.change, earlier);
-        earlier += one.change->added;
+        insert(here, *one.change->insertion(), earlier);
+        earlier += one.change->insertion()->leaves;
         continue;
       }
-      bool const deleted = one.change->kind == Change::Kind::deletion;
-      Fate const fate{one.leaf, deleted, !deleted, one.of_fold};
+      bool const deleted = one.change->deletion() != nullptr;
+      Fate const fate{one.leaf, deleted, !deleted, !deleted && one.change->cancel()->of_fold};
       if (one.leaf == 0) {
         here.whole = fate;
         if (deleted) next = folded + 1;

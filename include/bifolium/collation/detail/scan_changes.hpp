@@ -15,12 +15,12 @@ namespace detail {
 template <class Sink> class ChangeScanner {
   ScanState<Sink>& book_;
   std::size_t i_{0}, end_{0};
-  Target current_{};                    // the gathering that a figure alone speaks of
-  Change::Kind op_{Change::Kind::note}; // the sign that holds for a list
-  Change previous_{}, last_gone_{};     // the last change; the last deletion or cancel
+  Target current_{};                                  // the gathering that a figure alone speaks of
+  ScannedChange::Kind op_{ScannedChange::Kind::note}; // the sign that holds for a list
+  ScannedChange previous_{}, last_gone_{};            // the last change; the last deletion or cancel
   bool any_{false}, list_{false}, gone_{false}, after_words_{false};
   // what stood before the change that is read now
-  Change::Joint joint_{};
+  ScannedChange::Joint joint_{};
   bool separated_{false}, spaced_{false}, semicolon_{false};
 
 public:
@@ -41,7 +41,7 @@ public:
 
 private:
   constexpr void separators() {
-    joint_ = Change::Joint::apart;
+    joint_ = ScannedChange::Joint::apart;
     separated_ = !any_;
     spaced_ = semicolon_ = false;
     for (;;) {
@@ -53,7 +53,7 @@ private:
       }
       char const c = book_.at(i_);
       if (i_ >= end_) break;
-      if (c == '.') joint_ = Change::Joint::conjugate;
+      if (c == '.') joint_ = ScannedChange::Joint::conjugate;
       semicolon_ = semicolon_ || c == ';';
       std::size_t bytes = 1;
       if (c != ',' && c != ';' && c != '.') {
@@ -66,28 +66,29 @@ private:
       separated_ = true;
       i_ += bytes;
     }
-    if (after_words_) joint_ = Change::Joint::apart; // a full stop is one of the words
+    if (after_words_) joint_ = ScannedChange::Joint::apart; // a full stop is one of the words
     after_words_ = false;
   }
   /// The sign of a change at this place: taken, and whether there was one.
-  constexpr bool sign(Change::Kind& kind) {
+  constexpr bool sign(ScannedChange::Kind& kind) {
     bool cancels = false;
     if (auto const bytes = book_.sign_of_loss(i_, cancels); bytes != 0)
-      kind = cancels ? Change::Kind::cancel : Change::Kind::deletion, i_ += bytes;
+      kind = cancels ? ScannedChange::Kind::cancel : ScannedChange::Kind::deletion, i_ += bytes;
     else if (book_.at(i_) == '+')
-      kind = Change::Kind::insertion, ++i_;
+      kind = ScannedChange::Kind::insertion, ++i_;
     else
       return false;
     i_ = book_.skip(i_);
     return true;
   }
-  constexpr void send(Change change) {
+  constexpr void send(ScannedChange change) {
     change.stands_after = book_.runs_ - 1;
-    if (!any_) change.joint = Change::Joint::opens;
+    if (!any_) change.joint = ScannedChange::Joint::opens;
     book_.sink_.change(change);
     previous_ = change;
     any_ = true;
-    if (change.kind == Change::Kind::deletion || change.kind == Change::Kind::cancel) last_gone_ = change, gone_ = true;
+    if (change.kind == ScannedChange::Kind::deletion || change.kind == ScannedChange::Kind::cancel)
+      last_gone_ = change, gone_ = true;
   }
   /// Nothing more belongs to the item that ended at `k`.
   [[nodiscard]] constexpr bool ends_item(std::size_t k) const {
@@ -105,13 +106,13 @@ private:
     }
     auto kind = op_;
     bool const signed_here = sign(kind);
-    if (signed_here && kind == Change::Kind::insertion) {
+    if (signed_here && kind == ScannedChange::Kind::insertion) {
       // what fills the place of a leaf stands directly behind it: -B3+χ1
-      if (!separated_ && previous_.kind == Change::Kind::insertion)
+      if (!separated_ && previous_.kind == ScannedChange::Kind::insertion)
         return book_.fail(Problem::change_not_understood, from, end_);
-      auto const after = !gone_ || previous_.kind == Change::Kind::insertion ? -1
-                         : last_gone_.leaf == 0                              ? current_.leaves
-                                                                             : last_gone_.leaf;
+      auto const after = !gone_ || previous_.kind == ScannedChange::Kind::insertion ? -1
+                         : last_gone_.leaf == 0                                     ? current_.leaves
+                                                                                    : last_gone_.leaf;
       return insertion(current_, after, after >= 0, from);
     }
     auto const name = of_named_leaves(leaf_name(book_, i_, end_));
@@ -137,7 +138,7 @@ private:
         return insertion(target, name.whole ? target.leaves : name.leaf, false, from);
       }
     }
-    bool const leaves = kind == Change::Kind::deletion || kind == Change::Kind::cancel;
+    bool const leaves = kind == ScannedChange::Kind::deletion || kind == ScannedChange::Kind::cancel;
     if (name.found && leaves &&
         (signed_here || (listed && (!name.whole || last_gone_.leaf == 0) && (!semicolon_ || ends_item(name.end)))))
       return list_of_leaves(kind, name, signed_here);
@@ -156,7 +157,7 @@ private:
     }
     if (open != 0) return book_.fail(Problem::change_not_understood, from, end_);
     if (stop > end_) stop = end_;
-    auto const change = scan_note(book_, i_, stop, any_ ? Change::Joint::apart : Change::Joint::opens);
+    auto const change = scan_note(book_, i_, stop, any_ ? ScannedChange::Joint::apart : ScannedChange::Joint::opens);
     if (!change) return false;
     previous_ = *change;
     any_ = after_words_ = true;
@@ -177,7 +178,7 @@ private:
     return name;
   }
   /// One leaf of a list, or the leaves to another: -D2-4.
-  constexpr bool list_of_leaves(Change::Kind kind, LeafName const& name, bool signed_here) {
+  constexpr bool list_of_leaves(ScannedChange::Kind kind, LeafName const& name, bool signed_here) {
     op_ = kind;
     if (!resolve(name, current_, i_, name.end)) return false;
     if (!one_leaf(name, any_ && list_ && !signed_here)) return false;
@@ -194,7 +195,7 @@ private:
     if (!name.whole && to < end_ && is_digit(book_.at(to))) {
       auto const last = leaf_name(book_, to, end_);
       if (last.found && !last.gathering_named && last.leaf > name.leaf) {
-        joint_ = Change::Joint::apart;
+        joint_ = ScannedChange::Joint::apart;
         for (auto next = last; next.leaf = previous_.leaf + 1, next.leaf <= last.leaf;) {
           if (!resolve(next, current_, i_, last.end)) return false;
           if (!one_leaf(next, false)) return false;
@@ -218,36 +219,38 @@ private:
     return true;
   }
   constexpr bool one_leaf(LeafName const& name, bool in_list) {
-    Change change;
+    ScannedChange change;
     change.kind = op_;
-    change.joint = any_ && previous_.kind == op_ ? joint_ : Change::Joint::apart;
+    change.joint = any_ && previous_.kind == op_ ? joint_ : ScannedChange::Joint::apart;
     change.gathering = current_.gathering;
     change.leaf = name.leaf;
+    change.doubtful = name.end < end_ && book_.at(name.end) == '?';
     if (!book_.take_out(current_, name.leaf, i_, name.end)) return false;
     if (in_list && previous_.kind == op_ && previous_.gathering == current_.gathering && !name.whole) {
       bool const pair = previous_.leaf + name.leaf == current_.leaves + 1;
-      if (pair && joint_ == Change::Joint::apart && !name.gathering_named)
+      if (pair && joint_ == ScannedChange::Joint::apart && !name.gathering_named)
         book_.warn(Problem::joined_leaves_listed_apart, i_, name.end);
-      if (!pair && joint_ == Change::Joint::conjugate) book_.warn(Problem::apart_leaves_listed_joined, i_, name.end);
+      if (!pair && joint_ == ScannedChange::Joint::conjugate)
+        book_.warn(Problem::apart_leaves_listed_joined, i_, name.end);
     }
-    if (op_ == Change::Kind::deletion && !book_.add_leaves(-(name.whole ? current_.leaves : 1), i_, name.end))
+    if (op_ == ScannedChange::Kind::deletion && !book_.add_leaves(-(name.whole ? current_.leaves : 1), i_, name.end))
       return false;
     send(change);
     return true;
   }
   /// Behind the sign of equality: one leaf, or several in a list. `leaf` is that on the left of the sign, if one stands there.
   constexpr bool identity(std::size_t from, bool bracket, int leaf) {
-    bool const of_change = leaf == 0 && any_ && previous_.kind != Change::Kind::note &&
-                           (previous_.kind != Change::Kind::identity || previous_.of_change);
-    if (!of_change) op_ = Change::Kind::identity, list_ = false;
+    bool const of_change = leaf == 0 && any_ && previous_.kind != ScannedChange::Kind::note &&
+                           (previous_.kind != ScannedChange::Kind::identity || previous_.of_change);
+    if (!of_change) op_ = ScannedChange::Kind::identity, list_ = false;
     auto const gathering = of_change ? previous_.gathering : current_.gathering;
     for (bool first = true;; first = false) {
       auto const name = leaf_name(book_, i_, end_);
       bool const no_such_leaf = (name.leaf == 0 && !name.whole) || name.leaf > most_leaves_in_gathering;
       if (!name.found || no_such_leaf) return book_.fail(Problem::change_not_understood, from, end_);
-      Change change;
-      change.kind = Change::Kind::identity;
-      change.joint = first ? Change::Joint::apart : joint_;
+      ScannedChange change;
+      change.kind = ScannedChange::Kind::identity;
+      change.joint = first ? ScannedChange::Joint::apart : joint_;
       change.named = name.gathering_named;
       change.name = name.signature;
       if (!first && !change.named) change.named = previous_.named, change.name = previous_.name;
@@ -266,7 +269,7 @@ private:
       auto const more = leaf_name(book_, next, end_);
       bool const goes_on = more.found && (bracket || (!more.gathering_named && next == i_ + 1 && ends_item(more.end)));
       if (!goes_on) break;
-      joint_ = c == '.' ? Change::Joint::conjugate : Change::Joint::apart;
+      joint_ = c == '.' ? ScannedChange::Joint::conjugate : ScannedChange::Joint::apart;
       i_ = next;
     }
     if (bracket) i_ = book_.skip(i_);
@@ -278,10 +281,10 @@ private:
     return true;
   }
   constexpr bool insertion(Target const& target, int after, bool fills, std::size_t from) {
-    Change change;
-    change.joint = Change::Joint::apart;
+    ScannedChange change;
+    change.joint = ScannedChange::Joint::apart;
     if (!InsertionScanner<Sink>{book_}.scan(i_, end_, target, after, fills, from, change)) return false;
-    op_ = Change::Kind::insertion;
+    op_ = ScannedChange::Kind::insertion;
     list_ = false;
     send(change);
     return true;

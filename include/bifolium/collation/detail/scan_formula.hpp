@@ -58,7 +58,7 @@ template <class Sink> class FormulaScanner : GatheringScanner<Sink> {
       return add_run(run, i, from, at_);
     }
     if (skip(i) >= close) return fail(Problem::change_not_understood, from, close + 1);
-    return static_cast<bool>(scan_note(*this, i, close, Change::Joint::opens));
+    return static_cast<bool>(scan_note(*this, i, close, ScannedChange::Joint::opens));
   }
 
   /// (A1 blank, −A8): behind words about a leaf, a comma, a sign and a leaf.

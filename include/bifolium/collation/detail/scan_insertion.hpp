@@ -15,7 +15,7 @@ template <class Sink> class InsertionScanner {
 
   /// Leaves without a name of their own, of one piece of paper, +1.2, or each by itself, +1,2: 1 has been read, and a list
   /// goes on from it.
-  constexpr void join_listed(std::size_t& i, std::size_t end, Change& change) const {
+  constexpr void join_listed(std::size_t& i, std::size_t end, ScannedChange& change) const {
     auto k = i;
     int leaves = 1;
     char const joint = k < end ? book_.at(k) : '\0';
@@ -25,7 +25,7 @@ template <class Sink> class InsertionScanner {
     if (leaves == 1 || is_digit(c) || c == '.' || c == '+' || c == '*' || c == '=') return; // 2+1: another leaf
     i = k;
     change.added = leaves;
-    if (joint == '.') change.joined = Change::Joined::conjugate;
+    if (joint == '.') change.joined = ScannedChange::Joined::conjugate;
   }
 
 public:
@@ -34,8 +34,8 @@ public:
   /// Reads from byte `i`, before `end`, what is inserted into `target` behind leaf `after`; -1 when no leaf was named.
   /// `fills`: it takes the place of a leaf that has gone.
   constexpr bool scan(std::size_t& i, std::size_t end, Target const& target, int after, bool fills, std::size_t from,
-                      Change& change) {
-    change.kind = Change::Kind::insertion;
+                      ScannedChange& change) {
+    change.kind = ScannedChange::Kind::insertion;
     change.gathering = target.gathering;
     change.added = 1;
     auto const figure = [&] {
@@ -70,7 +70,7 @@ public:
       auto const count = CountScanner{book_.view().substr(0, end)}.scan(i, false, false);
       if (count.found()) {
         if (count.problem != Problem::none) return book_.fail(count.problem, from, count.end, most_leaves_in_gathering);
-        change.joined = Change::Joined::gathering;
+        change.joined = ScannedChange::Joined::gathering;
         change.added = count.cycle.term(0);
         i = count.end;
       } else if (scan.signature.mark() == Mark::number && !scan.signature.is_quoted()) {
@@ -90,7 +90,7 @@ public:
           if (next != previous + 1) return book_.fail(Problem::change_not_understood, from, i);
           previous = next;
           ++change.added;
-          change.joined = conjugate ? Change::Joined::conjugate : Change::Joined::apart;
+          change.joined = conjugate ? ScannedChange::Joined::conjugate : ScannedChange::Joined::apart;
         }
         if (i + 1 < end && change.added == 1 && is_dash(book_.code(i))) { // χ1-4
           auto const next = i + decode(book_.view(), i).bytes;
@@ -110,11 +110,11 @@ public:
     }
     if (after > target.leaves) return book_.fail(Problem::no_such_leaf, from, i, target.leaves);
     change.leaf = after;
-    bool const disjunct = change.named && change.joined == Change::Joined::apart;
+    bool const disjunct = change.named && change.joined == ScannedChange::Joined::apart;
     if (change.added > 1 && after == target.leaves && !fills && !disjunct)
       book_.warn(Problem::pair_after_last_leaf, from, i);
     if (!book_.add_leaves(change.added, from, i)) return false;
-    if (change.joined == Change::Joined::gathering) ++book_.gatherings_inserted_;
+    if (change.joined == ScannedChange::Joined::gathering) ++book_.gatherings_inserted_;
     return true;
   }
 };

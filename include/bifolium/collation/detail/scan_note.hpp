@@ -35,8 +35,8 @@ template <class Sink> constexpr bool looks_like_change(ScanState<Sink> const& bo
 
 /// Keeps the words from byte `from` to `to`, without the blanks behind them; nothing where they are no UTF-8.
 template <class Sink>
-constexpr std::optional<Change> scan_note(ScanState<Sink>& book, std::size_t from, std::size_t to,
-                                          Change::Joint joint) {
+constexpr std::optional<ScannedChange> scan_note(ScanState<Sink>& book, std::size_t from, std::size_t to,
+                                                 ScannedChange::Joint joint) {
   for (auto k = from; k < to; k += decode(book.view(), k).bytes)
     if (decode(book.view(), k).malformed) {
       static_cast<void>(book.fail(Problem::not_utf8, k, k));
@@ -45,8 +45,8 @@ constexpr std::optional<Change> scan_note(ScanState<Sink>& book, std::size_t fro
   while (to > from &&
          (book.at(to - 1) == ' ' || book.at(to - 1) == '\n' || book.at(to - 1) == '\r' || book.at(to - 1) == '\t'))
     --to;
-  Change change;
-  change.kind = Change::Kind::note;
+  ScannedChange change;
+  change.kind = ScannedChange::Kind::note;
   change.joint = joint;
   change.stands_after = book.runs_ - 1;
   change.gathering = book.last_gathering().gathering;

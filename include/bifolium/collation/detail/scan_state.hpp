@@ -7,6 +7,7 @@
 #include <bifolium/collation/detail/known_runs.hpp>
 #include <bifolium/collation/detail/leaf_name.hpp>
 #include <bifolium/collation/detail/scan_plain.hpp>
+#include <bifolium/collation/detail/scanned_change.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction.hpp>
 #include <bifolium/fold/format.hpp>
@@ -24,8 +25,8 @@ struct CountSink {
   constexpr void run(Run const&) {}
   constexpr void plain_run(PlainRun const&, std::int64_t, bool, bool, Letters) {}
   constexpr void plain_deletion(GatheringAt, int) {}
-  constexpr void change(Change const&) {}
-  constexpr void note(Change const&, std::size_t, std::size_t) {}
+  constexpr void change(ScannedChange const&) {}
+  constexpr void note(ScannedChange const&, std::size_t, std::size_t) {}
   constexpr void warn(Problem, std::size_t, std::size_t, std::int64_t) { ++warnings; }
   constexpr void format(Format) {}
   constexpr void second_format(Format) {}
@@ -88,7 +89,7 @@ template <class Sink> struct ScanState : FormulaText {
     return {{runs_ - 1, last_.gatherings - 1}, gatherings_ - 1, last_.leaves.at(last_.gatherings - 1)};
   }
   /// An identity names the leaf between two bytes, which may stand in a run still to come.
-  constexpr void identity_named(Change const& change, std::size_t from, std::size_t to) {
+  constexpr void identity_named(ScannedChange const& change, std::size_t from, std::size_t to) {
     if (!change.named && change.name_leaf > last_gathering().leaves)
       warn(Problem::identity_not_in_formula, from, to);
     else if (change.named && identities_ < most_identities)

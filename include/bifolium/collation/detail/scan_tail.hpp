@@ -54,7 +54,7 @@ template <class Sink> constexpr bool scan_remark(ScanState<Sink>& book) {
     end += bytes == 0 ? 1 : bytes;
   }
   book.warn(Problem::text_not_read, from, end);
-  if (scan_note(book, from, end, Change::Joint::opens)) book.at_ = end;
+  if (scan_note(book, from, end, ScannedChange::Joint::opens)) book.at_ = end;
   return true;
 }
 

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+// What the changes of a formula mean, and that they are written as they were read; constructed.
+#include <bifolium/collation.hpp>
+
+#include "check.hpp"
+
+using namespace bifolium;
+
+namespace {
+Formula formula_of(std::string_view text) {
+  auto const formula = read_formula(text, dialects::bmc);
+  REQUIRE(formula);
+  return *formula;
+}
+} // namespace
+
+TEST_CASE("Each change is one of five, with what it needs and nothing else") {
+  auto const formula = formula_of("A⁸(−A8?) B⁸(±B4.5)(B1=A8) C⁸(C3+χ1.2[=A1], C5+a⁴) D⁸(D8 blank; +8*)");
+  auto const& changes = formula.changes();
+  REQUIRE(changes.size() == 9);
+  CHECK(*changes[0].deletion() == Deletion{{0, 0}, 8});
+  CHECK(changes[0].doubtful());
+  CHECK(*changes[1].cancel() == Cancel{{1, 0}, 4, true});
+  CHECK(*changes[2].cancel() == Cancel{{1, 0}, 5, true});
+  REQUIRE(changes[3].identity());
+  CHECK(changes[3].identity()->leaf == 1);
+  CHECK(changes[3].identity()->other_leaf == 8);
+  REQUIRE(changes[4].insertion());
+  CHECK(changes[4].insertion()->after == 3);
+  CHECK(changes[4].insertion()->leaves == 2);
+  CHECK(changes[4].insertion()->joined == Joined::conjugate);
+  REQUIRE(changes[5].identity());
+  CHECK(changes[5].identity()->insertion == 4);
+  CHECK(changes[6].insertion()->joined == Joined::gathering);
+  CHECK(formula.notes()[changes[7].note()->words] == "D8 blank");
+  CHECK(changes[8].insertion()->named_by_place);
+  CHECK(changes[8].deletion() == nullptr);
+  CHECK(write_formula(formula) == "A⁸(−A8?) B⁸(±B4.5)(B1=A8) C⁸(C3+χ1.2[=A1], C5+a⁴) D⁸(D8 blank, D8+8*)");
+}
+
+TEST_CASE("A doubt is kept through writing") {
+  for (char const* text : {"A-K⁸(−K8?)", "A⁸(±A3?)", "A⁸(−A1,4?)", "A⁸(−A1?,4)", "A⁸ B⁴[=A8?]"})
+    CHECK(write_formula(formula_of(text)) == text);
+  CHECK(formula_of("A⁸(−A1?)") != formula_of("A⁸(−A1)"));
+}
+
+TEST_CASE("Many leaves inserted together are written as a range") {
+  CHECK(write_formula(formula_of("A⁸(A3+χ1-4096)")) == "A⁸(A3+χ1-4096)");
+  CHECK(write_formula(formula_of("A⁸(A3+χ1,2,3)")) == "A⁸(A3+χ1,2,3)");
+  CHECK(write_formula(formula_of("A⁸(A3+χ1.2.3.4.5.6)")) == "A⁸(A3+χ1.2.3.4.5.6)");
+}
