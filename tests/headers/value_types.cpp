@@ -184,7 +184,7 @@ template struct Allocating<ExtentCompared, empty>;
 
 // edition
 template struct Trivial<Edition, 256, empty>;
-template struct Trivial<Ranged<int>, 12, regular>;
+template struct Trivial<Range<int>, 12, regular>;
 template struct Trivial<Bill, 1248, empty>;
 template struct Trivial<Issue, 128, empty>;
 template struct Allocating<IssuesBill, empty>;
