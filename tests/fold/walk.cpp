@@ -16,10 +16,10 @@ using namespace bifolium;
 
 namespace {
 
-using Pages = std::pair<int, int>;
+using MeetingPages = std::pair<int, int>;
 
-std::vector<Pages> met(Fold<> const& fold, WalkedStep const& step) {
-  std::vector<Pages> pages;
+std::vector<MeetingPages> met(Fold<> const& fold, WalkedStep const& step) {
+  std::vector<MeetingPages> pages;
   for (auto const& meeting : step.meetings())
     pages.emplace_back(page_on(fold, meeting.moved), page_on(fold, meeting.kept));
   return pages;
@@ -46,7 +46,7 @@ TEST_CASE("the first fold of an octavo lays 3 on 2 and 6 on 7, as the rows the f
   REQUIRE(steps.size() == 3);
   CHECK(steps[0].halves());
   CHECK(steps[0].far_or_left_extent() == 2);
-  CHECK(met(folded, steps[0]) == std::vector<Pages>{{6, 7}, {11, 10}, {3, 2}, {14, 15}});
+  CHECK(met(folded, steps[0]) == std::vector<MeetingPages>{{6, 7}, {11, 10}, {3, 2}, {14, 15}});
   CHECK(met(folded, steps[1]).size() == 2);
   CHECK(met(folded, steps[2]).size() == 1);
 }

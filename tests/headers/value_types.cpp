@@ -62,7 +62,7 @@ template <class T, Can can = nothing> struct Allocating : Operators<T, can> {
 };
 
 // core
-template struct Trivial<Error, 48, regular>;
+template struct Trivial<Error, 48, regular | printed>;
 template struct Trivial<Expected<int>, 56, equal>;
 template struct Trivial<Expected<Fraction>, 72, equal>;
 template struct Trivial<Fraction, 16, regular | ordered | hashed | printed>;
@@ -184,7 +184,7 @@ template struct Allocating<ExtentCompared, empty>;
 
 // edition
 template struct Trivial<Edition, 256, empty>;
-template struct Trivial<Range<int>, 12, regular>;
+template struct Trivial<Ranged<int>, 12, regular>;
 template struct Trivial<Bill, 1248, empty>;
 template struct Trivial<Issue, 128, empty>;
 template struct Allocating<IssuesBill, empty>;
