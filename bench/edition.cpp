@@ -49,7 +49,7 @@ void compare_octavo_and_twelves(benchmark::State& state) {
   octavo.price_of_forme = twelves.price_of_forme = 100;
   twelves.scheme = schemes::duodecimo;
   twelves.price_of_ream = 1300;
-  std::vector<PrintingOption> const ways{*way_of(octavo), *way_of(twelves)};
+  std::vector<PrintingOption> const ways{*printing_option(octavo), *printing_option(twelves)};
   for (auto _ : state) benchmark::DoNotOptimize(compare(ways, 1, 100'000));
 }
 

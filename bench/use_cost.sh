@@ -21,7 +21,7 @@ format='double share(Millimetres height, Millimetres width) {
   return seen ? infer_format(*seen).front().probability : -1; }'
 bill='long sheets(int pages, int copies) {
   auto const bill = reckon({.scheme = schemes::octavo, .pages = pages, .copies = copies, .ream = reams::of_500});
-  return bill ? bill->sheets.planned : -1; }'
+  return bill ? bill->sheets.stated : -1; }'
 format=${format//Millimetres/millimetres}
 unit include_read_formula bifolium/collation/read_formula.hpp ""
 unit use_read_formula bifolium/collation/read_formula.hpp "$formula"

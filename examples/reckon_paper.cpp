@@ -36,7 +36,7 @@ message problem. A row that cannot be calculated has the reason in message, and 
   --full     before message: range of sheets, blank pages, formula, weight, costs, time, type and alphabets
   --plans    the same with a row for each plan of the edition, least paper first, then fewest formes
   --working  the working of each bill, in words
-  --compare FROM-TO  rows that name one text (column text) are ways to print it: which is least, by cost where prices are
+  --compare FROM-TO  rows that name one text (column text) are options for printing it: which is least, by cost where prices are
              named and else by sheets, for every run of FROM to TO copies; columns text from to least order message problem
   --longest-line BYTES  the limit of one line, 16777216 unless told; a longer one is a row in error
 )";
@@ -49,7 +49,7 @@ constexpr auto full = "\tsheets_low\tsheets_high\tblank_pages\teven_working\tfor
 
 void put_usual(Bill const& bill) {
   std::cout << bill.plan.gatherings << '\t' << bill.sheets_a_copy() << '\t' << bill.plan.formes() << '\t'
-            << bill.sheets.planned << '\t';
+            << bill.sheets.stated << '\t';
   if (bill.paper)
     std::cout << bill.paper->reams << '\t' << bill.paper->quires << '\t' << bill.paper->loose;
   else
@@ -72,17 +72,17 @@ void put_full(Bill const& bill, EditionRow const& row) {
                                                  *row.sheet_width);
     if (weight) std::cout << with_decimals(*weight, 2);
   }
-  auto const kilogrammes = [&](Fraction Ranged<Fraction>::*which) {
+  auto const kilogrammes = [&](Fraction Range<Fraction>::*which) {
     std::cout << '\t';
     if (bill.kilogrammes) std::cout << with_decimals((*bill.kilogrammes).*which, 3);
   };
-  kilogrammes(&Ranged<Fraction>::planned), kilogrammes(&Ranged<Fraction>::low), kilogrammes(&Ranged<Fraction>::high);
-  auto const cost = [&](std::int64_t SheetRange::*which) {
+  kilogrammes(&Range<Fraction>::stated), kilogrammes(&Range<Fraction>::low), kilogrammes(&Range<Fraction>::high);
+  auto const cost = [&](std::int64_t Range<std::int64_t>::*which) {
     put(bill.paper_cost ? std::optional{(*bill.paper_cost).*which} : std::nullopt);
   };
-  cost(&SheetRange::planned), cost(&SheetRange::low), cost(&SheetRange::high);
+  cost(&Range<std::int64_t>::stated), cost(&Range<std::int64_t>::low), cost(&Range<std::int64_t>::high);
   put(bill.forme_cost), put(bill.press_cost), put(bill.total_cost);
-  put(row.edition.ream ? std::optional{reams_to_buy(bill.sheets.planned, *row.edition.ream)} : std::nullopt);
+  put(row.edition.ream ? std::optional{reams_to_buy(bill.sheets.stated, *row.edition.ream)} : std::nullopt);
   auto const& work = bill.presswork;
   std::cout << '\t' << work.perfected << '\t' << with_decimals(work.clock_hours, 2) << '\t'
             << with_decimals(work.days, 2) << '\t' << with_decimals(work.days_of_pay, 2);
@@ -99,7 +99,7 @@ void put_full(Bill const& bill, EditionRow const& row) {
 /// What has to be said of a plan beside its figures.
 std::string remarks(Bill const& bill, EditionRow const& row) {
   auto text = row.said;
-  if (auto const* shared = bill.plan.shared()) {
+  if (auto const shared = bill.plan.shared()) {
     text += text.empty() ? "" : "; ";
     char const* between = "";
     for (std::size_t m = 0; m < matters; ++m)
@@ -162,15 +162,15 @@ public:
 /// The rows of one text, and what is wrong with others of it.
 struct Text {
   std::string name;
-  std::vector<PrintingOption> ways;
+  std::vector<PrintingOption> options;
   std::vector<std::string> names;
 };
 
 void put_comparison(Text const& text, std::int64_t from, std::int64_t to) {
   bool priced = true;
-  for (auto const& way : text.ways)
-    priced = priced && (way.edition.price_of_ream || way.edition.price_of_forme || way.edition.price_of_token);
-  auto const found = compare(text.ways, from, to, priced ? CompareBy::cost : CompareBy::sheets);
+  for (auto const& option : text.options)
+    priced = priced && (option.edition.price_of_ream || option.edition.price_of_forme || option.edition.price_of_token);
+  auto const found = compare(text.options, from, to, priced ? CompareBy::cost : CompareBy::sheets);
   if (!found) {
     std::cout << text.name << "\t\t\t\t\t" << cell_of(sentence_of(found.error())) << '\t'
               << identifier(found.error().problem) << '\n';
@@ -190,8 +190,8 @@ int compare_rows(Lines& lines, Header const& header, std::int64_t from, std::int
   for (std::int64_t number = 1; next_row(lines, header); ++number) {
     auto const cells = header.cells(lines.text());
     EditionRow row{header, cells, lines, false};
-    auto const option =
-        row.wrong.empty() ? way_of(row.edition) : Expected<PrintingOption>{error_at(Problem::not_a_number, 1, 1)};
+    auto const option = row.wrong.empty() ? printing_option(row.edition)
+                                          : Expected<PrintingOption>{error_at(Problem::not_a_number, 1, 1)};
     if (row.wrong.empty() && !option) row.wrong.add("", option.error());
     if (!option) {
       std::cout << row.named("text") << "\t\t\t\t\trow " << number << ": " << row.wrong.words() << '\t'
@@ -201,7 +201,7 @@ int compare_rows(Lines& lines, Header const& header, std::int64_t from, std::int
     std::size_t at = 0;
     while (at < texts.size() && texts[at].name != row.named("text")) ++at;
     if (at == texts.size()) texts.push_back({row.named("text"), {}, {}});
-    texts[at].ways.push_back(*option);
+    texts[at].options.push_back(*option);
     texts[at].names.push_back("row " + std::to_string(number) + " (" + row.named("scheme") + ")");
   }
   for (auto const& text : texts) put_comparison(text, from, to);

@@ -383,6 +383,39 @@ TEST_CASE("casting off, making up and presswork at both ends") {
   CHECK_FALSE(overs_of(INT64_MAX, 101, 0));
 }
 
+TEST_CASE("what a plan is asked for fits, or the call breaks its precondition") {
+  Plan plan;
+  CHECK(is_broken([&] { static_cast<void>(plan.sheets_a_copy()); }));
+  CHECK(is_broken([&] { static_cast<void>(plan.sheets_for(1)); }));
+  plan.leaves_to_sheet = 8;
+  CHECK(is_broken([&] { static_cast<void>(plan.sheets_for(-1)); }));
+  CHECK(is_broken([&] { static_cast<void>(plan.impressions_for(-1)); }));
+  CHECK(is_broken([&] { plan.add({-1, 8, Working::Kind::sheet, {}}); }));
+  plan.add({0, 8, Working::Kind::sheet, {}});
+  CHECK(plan.size() == 0);
+  for (std::size_t i = 0; i < Plan::most_workings; ++i) plan.add({1, 8, Working::Kind::sheet, {}});
+  CHECK(plan.size() == Plan::most_workings);
+  CHECK(is_broken([&] { plan.add({1, 8, Working::Kind::sheet, {}}); }));
+
+  Plan huge;
+  huge.leaves_to_sheet = 8;
+  huge.leaves_of = {INT64_MAX, 1, 0, 0};
+  CHECK_FALSE(huge.fits());
+  CHECK(is_broken([&] { static_cast<void>(huge.leaves()); }));
+  CHECK(reckon({.pages = 16, .copies = 10}, huge).error().problem == Problem::result_too_large);
+  huge.leaves_of = {0, 1, 0, INT64_MAX}; // cancels count as folds of two leaves at most
+  CHECK(reckon({.pages = 16, .copies = 1}, huge).error().problem == Problem::result_too_large);
+  huge.leaves_of = {0, -8, 0, 0};
+  CHECK(reckon({.pages = 16, .copies = 1}, huge).error().problem == Problem::negative_count);
+  huge.leaves_of = {0, 8, 0, 0};
+  huge.add({INT64_MAX, 8, Working::Kind::sheet, {}});
+  CHECK(is_broken([&] { static_cast<void>(huge.formes()); }));
+  CHECK(is_broken([&] { static_cast<void>(huge.sheets_a_copy()); }));
+  CHECK(reckon({.pages = 16, .copies = 1}, huge).error().problem == Problem::result_too_large);
+  std::vector<PrintingOption> const options{{{.copies = 1, .price_of_forme = 1}, huge}};
+  CHECK(compare(options, 1, 10).error().problem == Problem::result_too_large);
+}
+
 TEST_CASE("ways to print are compared for one copy and for a million, and not beyond") {
   auto const folded = *fold(schemes::octavo.scheme());
   Edition edition{.pages = 16};

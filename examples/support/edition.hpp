@@ -140,12 +140,12 @@ class EditionRow {
       if (!off)
         return say(column, "a_line and lines_a_page must say what a page holds: " + sentence_of(off.error()),
                    off.error().problem);
-      edition.pages = off->pages;
-      add(said,
-          "cast off: " + std::to_string(off->pages) + " pages" +
-              (off->low == off->high ? ""
-                                     : " (" + std::to_string(off->low) + " to " + std::to_string(off->high) + ")") +
-              ", if " + off->assumption());
+      edition.pages = off->pages.stated;
+      add(said, "cast off: " + std::to_string(off->pages.stated) + " pages" +
+                    (off->pages.is_exact()
+                         ? ""
+                         : " (" + std::to_string(off->pages.low) + " to " + std::to_string(off->pages.high) + ")") +
+                    ", if " + off->assumption());
       return;
     }
     if (!named) say("pages", "is missing", Problem::unexpected_end);

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include <bifolium/edition/arrangement.hpp>
-#include <bifolium/fold/static_fold.hpp>
+#include <bifolium/edition.hpp>
 
 #include "check.hpp"
 
@@ -224,14 +223,45 @@ TEST_CASE("the four kinds of half-sheet are kept apart") {
   worked_with_leaves.leaves_to_sheet = 8;
   worked_with_leaves.add({1, 8, Working::Kind::sheet, {0, 4, 0, 4}});
   CHECK(worked_with_leaves.half_sheet(*worked_with_leaves.begin()) == HalfSheet::with_odd_leaves);
-  worked_with_leaves.all_workings[0].shares = {4, 4, 0, 0};
-  CHECK(worked_with_leaves.half_sheet(*worked_with_leaves.begin()) == HalfSheet::two_worked_together);
+  CHECK(worked_with_leaves.half_sheet({1, 8, Working::Kind::sheet, {4, 4, 0, 0}}) == HalfSheet::two_worked_together);
   CHECK(worked_with_leaves.sheets_for(501) == 501);
   // a scheme that is a half-sheet by itself: every gathering of an odd run wastes half a sheet
   auto const scheme = *arrange(of("8_half_sheet"), {.text = 48});
   CHECK(scheme.formes() == 6);
   CHECK(scheme.sheets_for(500) == 1500);
   CHECK(scheme.sheets_for(501) == 6 * 251);
+}
+
+TEST_CASE("a broadside is printed on one side where it has one page") { // common practice, no source
+  auto const broadside = of("1_broadside");
+  struct {
+    std::int64_t pages, sheets, formes, impressions, perfected;
+  } const rows[]{{1, 1, 1, 1, 0}, {2, 1, 2, 2, 1}, {3, 2, 3, 3, 1}, {4, 2, 4, 4, 2}};
+  for (auto const& row : rows)
+    for (auto sharing : {Sharing::none, Sharing::once, Sharing::freely}) {
+      auto const plan = *arrange(broadside, {.text = row.pages}, {.sharing = sharing});
+      CHECK(plan.sheets_a_copy() == row.sheets);
+      CHECK(plan.formes() == row.formes);
+      CHECK(plan.sheets_for(500) == 500 * row.sheets);
+      CHECK(plan.impressions_for(500) == 500 * row.impressions);
+      CHECK(plan.perfected_for(500) == 500 * row.perfected);
+      CHECK(plan.blank_pages == row.pages % 2);
+      CHECK(plan.is_even_working());
+      CHECK(arrange_in_whole_sheets(broadside, {.text = row.pages})->formes() == row.formes);
+    }
+  // a page of each of three matters is three broadsides, each with a blank side
+  auto const three = *arrange(broadside, {.text = 1, .preliminaries = 1, .end_matter = 1});
+  CHECK(three.formes() == 3);
+  CHECK(three.impressions_for(10) == 30);
+  // run on, the end matter is on the back of the text
+  CHECK(arrange(broadside, {.text = 1, .end_matter = 1}, {.end_matter_runs_on = true})->formes() == 2);
+  auto const bill = *reckon({.scheme = schemes::broadside, .pages = 1, .copies = 500, .price_of_forme = 7});
+  CHECK(bill.presswork.impressions == 500);
+  CHECK(bill.presswork.perfected == 0);
+  CHECK(bill.forme_cost == 7);
+  CHECK(bill.sheets == Range<std::int64_t>{500, 500, 500});
+  CHECK(reckon({.scheme = schemes::broadside, .pages = 1}, {{.copies = 300}, {.copies = 200}})->presswork.perfected ==
+        0);
 }
 
 TEST_CASE("plans are ranked by paper, then by formes") {

@@ -20,12 +20,12 @@ TEST_CASE("paper for the customary runs, in perfect reams") {
                                .overs_percent = Fraction{16, 5},
                                .ream = reams::of_516,
                                .press = {.token = tokens::savage}});
-    CHECK(bill.sheets.planned == sheets);
+    CHECK(bill.sheets.stated == sheets);
     CHECK(bill.presswork.tokens == Fraction{2 * sheets, 258});
     // ... and half-sheets take half
     auto const half =
         *reckon({.scheme = schemes::octavo, .pages = 8, .copies = copies, .overs_percent = Fraction{16, 5}});
-    CHECK(half.sheets.planned == sheets / 2);
+    CHECK(half.sheets.stated == sheets / 2);
     CHECK(half.plan.formes() == 1);
   }
 }
@@ -34,7 +34,7 @@ TEST_CASE("an octavo of 340 pages, 750 copies") {
   constexpr auto bill = reckon(Edition{.scheme = schemes::octavo, .pages = 340, .copies = 750, .ream = reams::of_500});
   STATIC_CHECK(bill->sheets_a_copy() == Fraction{85, 4});
   STATIC_CHECK(bill->plan.formes() == 43);
-  STATIC_CHECK(bill->sheets.planned == 21 * 750 + 188); // four copies of the last two leaves to the sheet: 187 1/2
+  STATIC_CHECK(bill->sheets.stated == 21 * 750 + 188); // four copies of the last two leaves to the sheet: 187 1/2
   STATIC_CHECK(bill->paper == PaperCount{31, 17, 13});
   CHECK(working(*bill).find("21 1/4 sheets a copy") != std::string::npos);
 }
@@ -43,7 +43,7 @@ TEST_CASE("overplus of Babbage's account") {
   // Babbage, On the Economy of Machinery (1832): 52 over on 3,000
   auto const bill = *reckon({.pages = 16, .copies = 3000, .overs_percent = Fraction{5200, 3000}});
   CHECK(bill.overs == 52);
-  CHECK(bill.sheets.planned == 3052);
+  CHECK(bill.sheets.stated == 3052);
   CHECK(bill.sheets.low == 3000);
 }
 
@@ -57,15 +57,15 @@ TEST_CASE("cost is exact in the smallest unit and never falls as the run grows")
                                .overs_percent = 3,
                                .ream = reams::of_480,
                                .price_of_ream = 3 * 240 + 55});
-    REQUIRE(bill.paper_cost->planned >= before);
-    REQUIRE(bill.paper_cost->low <= bill.paper_cost->planned);
-    REQUIRE(bill.paper_cost->planned <= bill.paper_cost->high);
-    REQUIRE(bill.sheets.low <= bill.sheets.planned);
-    REQUIRE(bill.sheets.planned <= bill.sheets.high);
-    REQUIRE(*sheets_in(*bill.paper, reams::of_480) == bill.sheets.planned);
-    REQUIRE(Fraction{bill.paper_cost->planned} >= Fraction{bill.sheets.planned * (3 * 240 + 55), 480});
-    REQUIRE(Fraction{bill.paper_cost->planned - 1} < Fraction{bill.sheets.planned * (3 * 240 + 55), 480});
-    before = bill.paper_cost->planned;
+    REQUIRE(bill.paper_cost->stated >= before);
+    REQUIRE(bill.paper_cost->low <= bill.paper_cost->stated);
+    REQUIRE(bill.paper_cost->stated <= bill.paper_cost->high);
+    REQUIRE(bill.sheets.low <= bill.sheets.stated);
+    REQUIRE(bill.sheets.stated <= bill.sheets.high);
+    REQUIRE(*sheets_in(*bill.paper, reams::of_480) == bill.sheets.stated);
+    REQUIRE(Fraction{bill.paper_cost->stated} >= Fraction{bill.sheets.stated * (3 * 240 + 55), 480});
+    REQUIRE(Fraction{bill.paper_cost->stated - 1} < Fraction{bill.sheets.stated * (3 * 240 + 55), 480});
+    before = bill.paper_cost->stated;
   }
 }
 
@@ -107,9 +107,9 @@ TEST_CASE("a bill adds up, cancels, weight and money included") {
   auto const bill = *reckon(edition);
   CHECK(bill.overs == 20);
   CHECK(bill.sheets_a_copy() == Fraction{170 + 6 + 2 + 3, 8});
-  CHECK(bill.total_cost == bill.paper_cost->planned + *bill.forme_cost + *bill.press_cost);
+  CHECK(bill.total_cost == bill.paper_cost->stated + *bill.forme_cost + *bill.press_cost);
   CHECK(bill.forme_cost == 60 * bill.plan.formes());
-  CHECK(bill.kilogrammes->planned == Fraction{bill.sheets.planned * 15, 1000});
+  CHECK(bill.kilogrammes->stated == Fraction{bill.sheets.stated * 15, 1000});
   CHECK(bill.sheets.low == 22 * 750 + 188); // 178 leaves, no cancels, no overs: 22 1/4 sheets
   CHECK(bill.sheets.high == (22 + 1 + 1 + 1) * 770);
   auto const text = working(bill);
@@ -120,7 +120,7 @@ TEST_CASE("a bill adds up, cancels, weight and money included") {
   auto mill = edition;
   mill.ream = reams::from_mill;
   auto const dearer = *reckon(mill);
-  CHECK(dearer.paper_cost->planned == Fraction{dearer.sheets.planned * 1200, 432}.ceil());
+  CHECK(dearer.paper_cost->stated == Fraction{dearer.sheets.stated * 1200, 432}.ceil());
   CHECK(dearer.paper_cost->low == Fraction{dearer.sheets.low * 1200, 472}.ceil());
 }
 
@@ -130,8 +130,8 @@ TEST_CASE("paper cut before printing takes a pull for every copy") {
   auto const turned = *reckon(edition);
   edition.arranging.parts = PartWork::cut_first;
   auto const cut = *reckon(edition);
-  CHECK(turned.sheets.planned == 251);
-  CHECK(cut.sheets.planned == 251);
+  CHECK(turned.sheets.stated == 251);
+  CHECK(cut.sheets.stated == 251);
   CHECK(turned.presswork.impressions == 502);
   CHECK(cut.presswork.impressions == 1002);
 }
@@ -192,8 +192,8 @@ TEST_CASE("what cannot be reckoned is an error value, at the ends of every figur
                           .ream = reams::of_516};
     auto const bill = reckon(edition);
     if (!bill) continue;
-    REQUIRE(bill->sheets.low <= bill->sheets.planned);
-    REQUIRE(bill->sheets.planned <= bill->sheets.high);
-    REQUIRE(*sheets_in(*bill->paper, reams::of_516) == bill->sheets.planned);
+    REQUIRE(bill->sheets.low <= bill->sheets.stated);
+    REQUIRE(bill->sheets.stated <= bill->sheets.high);
+    REQUIRE(*sheets_in(*bill->paper, reams::of_516) == bill->sheets.stated);
   }
 }

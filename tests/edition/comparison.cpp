@@ -39,16 +39,16 @@ void check_every_run(std::vector<PrintingOption> const& ways, std::vector<Stretc
 TEST_CASE("many formes are dear for a few copies, much paper for many") {
   // constructed: a text of 320 pages in octavo takes 20 sheets and 40 formes; in twelves, set smaller, 13 sheets 26 formes, on
   // paper at twice the price. 40 x 100 + 20 n  =  26 x 100 + 26 n  at n = 1400 / 6 = 233 1/3
-  std::vector<PrintingOption> const ways{*way_of({.scheme = schemes::octavo,
-                                                  .pages = 320,
-                                                  .ream = reams::of_500,
-                                                  .price_of_ream = 500,
-                                                  .price_of_forme = 100}),
-                                         *way_of({.scheme = schemes::duodecimo,
-                                                  .pages = 312,
-                                                  .ream = reams::of_500,
-                                                  .price_of_ream = 1000,
-                                                  .price_of_forme = 100})};
+  std::vector<PrintingOption> const ways{*printing_option({.scheme = schemes::octavo,
+                                                           .pages = 320,
+                                                           .ream = reams::of_500,
+                                                           .price_of_ream = 500,
+                                                           .price_of_forme = 100}),
+                                         *printing_option({.scheme = schemes::duodecimo,
+                                                           .pages = 312,
+                                                           .ream = reams::of_500,
+                                                           .price_of_ream = 1000,
+                                                           .price_of_forme = 100})};
   auto const all = *compare(ways, 1, 100'000);
   REQUIRE(all.size() == 2);
   CHECK(all[0] == Stretch{1, 233, {1, 0}});
@@ -64,16 +64,16 @@ TEST_CASE("where the order flips is exact, run by run") {
   for (int trial = 0; trial < 40; ++trial) {
     std::vector<PrintingOption> ways;
     for (auto row : rows)
-      ways.push_back(*way_of({.scheme = Attested{row},
-                              .pages = 90 + static_cast<std::int64_t>(random() % 120),
-                              .prelim_pages = static_cast<std::int64_t>(random() % 10),
-                              .overs_percent = Fraction{static_cast<std::int64_t>(random() % 60), 10},
-                              .overplus = static_cast<std::int64_t>(random() % 5),
-                              .arranging = {.parts = random() % 2 ? PartWork::turned : PartWork::cut_first},
-                              .ream = reams::of_500,
-                              .price_of_ream = 300 + static_cast<std::int64_t>(random() % 700),
-                              .price_of_forme = static_cast<std::int64_t>(random() % 200),
-                              .price_of_token = static_cast<std::int64_t>(random() % 30)}));
+      ways.push_back(*printing_option({.scheme = Attested{row},
+                                       .pages = 90 + static_cast<std::int64_t>(random() % 120),
+                                       .prelim_pages = static_cast<std::int64_t>(random() % 10),
+                                       .overs_percent = Fraction{static_cast<std::int64_t>(random() % 60), 10},
+                                       .overplus = static_cast<std::int64_t>(random() % 5),
+                                       .arranging = {.parts = random() % 2 ? PartWork::turned : PartWork::cut_first},
+                                       .ream = reams::of_500,
+                                       .price_of_ream = 300 + static_cast<std::int64_t>(random() % 700),
+                                       .price_of_forme = static_cast<std::int64_t>(random() % 200),
+                                       .price_of_token = static_cast<std::int64_t>(random() % 30)}));
     ways.push_back(ways[0]); // the same again: never before the first
     for (auto by : {CompareBy::cost, CompareBy::sheets}) {
       auto const all = *compare(ways, 1, 1500, by);
@@ -86,24 +86,24 @@ TEST_CASE("where the order flips is exact, run by run") {
 
 TEST_CASE("half-sheets and odd copies flip the order run by run") {
   // one half-sheet twice against one sheet: the same paper at even runs, one sheet more at odd ones
-  std::vector<PrintingOption> const ways{*way_of({.scheme = schemes::octavo_half_sheet, .pages = 16}),
-                                         *way_of({.scheme = schemes::octavo, .pages = 16})};
+  std::vector<PrintingOption> const ways{*printing_option({.scheme = schemes::octavo_half_sheet, .pages = 16}),
+                                         *printing_option({.scheme = schemes::octavo, .pages = 16})};
   auto const all = *compare(ways, 1, 20, CompareBy::sheets);
   CHECK(all.size() == 20);
   check_every_run(ways, all, 1, 20, CompareBy::sheets);
 }
 
 TEST_CASE("what cannot be compared is an error value") {
-  std::vector<PrintingOption> const ways{*way_of({.pages = 16})};
+  std::vector<PrintingOption> const ways{*printing_option({.pages = 16})};
   CHECK(compare(ways, 1, 10).error().problem == Problem::price_needed);
   CHECK(compare({}, 1, 10).error().problem == Problem::nothing_to_print);
   CHECK(compare(ways, 0, 10, CompareBy::sheets).error().problem == Problem::nothing_to_print);
   CHECK(compare(ways, 9, 8, CompareBy::sheets).error().problem == Problem::nothing_to_print);
   CHECK(compare(ways, -1, 8, CompareBy::sheets).error().problem == Problem::negative_count);
   CHECK(compare(ways, 1, INT64_MAX, CompareBy::sheets).error().problem == Problem::number_too_large);
-  CHECK(way_of({.pages = -1}).error().problem == Problem::negative_count);
+  CHECK(printing_option({.pages = -1}).error().problem == Problem::negative_count);
   std::vector<PrintingOption> const dear{
-      *way_of({.pages = 1600, .price_of_forme = INT64_MAX / 400, .price_of_token = 7})};
+      *printing_option({.pages = 1600, .price_of_forme = INT64_MAX / 400, .price_of_token = 7})};
   CHECK(cost_of(dear[0], INT64_MAX).error().problem == Problem::result_too_large);
   // a way may be changed after it was arranged
   auto without_ream = ways[0];

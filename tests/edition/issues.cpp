@@ -14,15 +14,15 @@ TEST_CASE("two papers from the same formes") {
                                       {.copies = 25, .ream = reams::of_480, .price_of_ream = 3000}});
   REQUIRE(bill.issues.size() == 2);
   CHECK(bill.formes == 21);
-  CHECK(bill.issues[0].sheets.planned == 5010 + 251);
-  CHECK(bill.issues[1].sheets.planned == 250 + 13);
-  CHECK(bill.sheets.planned == 5261 + 263);
+  CHECK(bill.issues[0].sheets.stated == 5010 + 251);
+  CHECK(bill.issues[1].sheets.stated == 250 + 13);
+  CHECK(bill.sheets.stated == 5261 + 263);
   CHECK(bill.presswork.impressions == 2 * (5261 + 263));
   CHECK(bill.forme_cost == 2100); // once
   CHECK(bill.press_cost == Fraction{20 * 2 * 5524, 250}.ceil());
   CHECK(bill.total_cost == 10'522 + 1'644 + 2'100 + 884);
   CHECK(*bill.total_cost ==
-        bill.issues[0].paper_cost->planned + bill.issues[1].paper_cost->planned + *bill.forme_cost + *bill.press_cost);
+        bill.issues[0].paper_cost->stated + bill.issues[1].paper_cost->stated + *bill.forme_cost + *bill.press_cost);
 }
 
 TEST_CASE("issues that cannot be reckoned are error values") {

@@ -46,7 +46,7 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
     edition.overs_percent = book.overs;
     edition.ream = book.ream;
     if (auto const bill = reckon(edition))
-      must(bill->sheets.planned >= 0, "less than no paper", text);
+      must(bill->sheets.stated >= 0, "less than no paper", text);
     else
       static_cast<void>(message(bill.error()));
   }

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 /// Casting off: how many pages a manuscript will make before a line of it is set, and casting up: what a sheet of it is
 /// worth to the compositor. Printers counted words or letters of a sample line, or ens (half the body of the type) and
-/// thousands of them; the printed tables reckon lines x ens x pages, in thousands, half a thousand counting as one
-/// (Savage 1841). What was taken for granted is part of the answer.
+/// thousands of them; the printed tables give lines x ens x pages, in thousands, half a thousand counting as one
+/// (Savage 1841). What is assumed is part of the answer.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction.hpp>
+#include <bifolium/core/range.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -41,15 +42,14 @@ struct Sample {
   std::optional<Fraction> least_a_line{}, most_a_line{}; ///< of the lines that were set, where a range is wanted
 };
 
-/// What casting off gives, and what it took for granted.
+/// What casting off gives, and what it assumes.
 struct CastOff {
-  Fraction lines{};     ///< of type, exactly
-  std::int64_t pages{}; ///< the last may be short
-  std::int64_t low{};   ///< pages if every line held as much as the fullest that was set
-  std::int64_t high{};  ///< and if every line held as little as the emptiest
-  CastingUnit unit{};   ///< what was counted
+  Fraction lines{}; ///< of type, exactly
+  /// Pages; the last may be short. low: every line holds as much as the fullest that was set; high: as little as the emptiest.
+  Range<std::int64_t> pages{};
+  CastingUnit unit{}; ///< what was counted
 
-  /// What was taken for granted, as a clause to print behind the figure.
+  /// What is assumed, as a clause to print after the figure.
   [[nodiscard]] constexpr char const* assumption() const noexcept {
     switch (unit) {
     case CastingUnit::words:
@@ -95,7 +95,7 @@ constexpr Expected<CastOff> cast_off(Sample const& sample) {
   auto const pages_of = [&](Fraction lines) { return Fraction{lines.ceil(), sample.lines_a_page}.ceil(); };
   auto const lines = lines_at(sample.a_line), fewest = lines_at(most), many = lines_at(least);
   if (!fits) return error_in_field(Problem::result_too_large, "");
-  return CastOff{lines, pages_of(lines), pages_of(fewest), pages_of(many), sample.unit};
+  return CastOff{lines, {pages_of(fewest), pages_of(lines), pages_of(many)}, sample.unit};
 }
 
 /// Ens in a measure: both in the same unit, points or tenths of a millimetre; an en is half the body.

@@ -15,7 +15,7 @@ struct Issue {
   std::int64_t copies{};                       ///< wanted of this issue
   Fraction overs_percent{};                    ///< of every sheet above the copies, 0 to 100
   std::int64_t overplus{};                     ///< and so many copies more
-  std::optional<ReamCount> ream{};             ///< how its paper is counted; nothing leaves it in sheets
+  std::optional<ReamCount> ream{};             ///< how its paper is counted; without it the answer is in sheets
   std::optional<Fraction> weight_of_ream{};    ///< in grammes
   std::optional<std::int64_t> price_of_ream{}; ///< in the currency's smallest unit
 };
@@ -24,14 +24,14 @@ struct Issue {
 struct IssuesBill {
   std::vector<Bill> issues{};               ///< paper and presswork of each; formes are priced below, once
   std::int64_t formes{};                    ///< set and imposed once for all issues
-  SheetRange sheets{};                      ///< of all papers
+  Range<std::int64_t> sheets{};             ///< of all papers
   Presswork presswork{};                    ///< of all issues together
   std::optional<std::int64_t> forme_cost{}; ///< of the formes, once, where a price was named
   std::optional<std::int64_t> press_cost{}; ///< of all presswork, where a price was named, rounded up
   std::optional<std::int64_t> total_cost{}; ///< the sum of what was priced, the papers included
 };
 
-/// Reckons the issues of an edition, whose own copies, overs, ream and price of paper are not looked at.
+/// The bill of the issues of an edition, whose own copies, overs, ream and price of paper are not looked at.
 /// error: as `reckon`; nothing_to_print without an issue. Allocates.
 inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& issues) {
   if (issues.empty()) return error_in_field(Problem::nothing_to_print, "issues");
@@ -40,7 +40,7 @@ inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& is
   edition.price_of_token = {};
   IssuesBill all{.issues = std::vector<Bill>(issues.size())};
   detail::Fits fits;
-  std::int64_t impressions = 0, cost = 0;
+  std::int64_t impressions = 0, perfected = 0, cost = 0;
   bool priced = price_of_forme.has_value() || price_of_token.has_value();
   for (std::size_t i = 0; i < issues.size(); ++i) {
     auto const& issue = issues[i];
@@ -55,17 +55,19 @@ inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& is
     all.issues[i] = *bill;
     all.formes = bill->plan.formes();
     all.sheets = {fits(checked_add(all.sheets.low, bill->sheets.low)),
-                  fits(checked_add(all.sheets.planned, bill->sheets.planned)),
+                  fits(checked_add(all.sheets.stated, bill->sheets.stated)),
                   fits(checked_add(all.sheets.high, bill->sheets.high))};
     impressions = fits(checked_add(impressions, bill->presswork.impressions));
+    perfected = fits(checked_add(perfected, bill->presswork.perfected));
     if (bill->paper_cost) {
-      cost = fits(checked_add(cost, bill->paper_cost->planned));
+      cost = fits(checked_add(cost, bill->paper_cost->stated));
       priced = true;
     }
   }
   auto const work = presswork_of(impressions, edition.press);
   if (!work) return work.error();
   all.presswork = *work;
+  all.presswork.perfected = perfected;
   if (price_of_forme) {
     if (*price_of_forme < 0) return error_in_field(Problem::negative_count, "price_of_forme", *price_of_forme);
     all.forme_cost = fits(checked_multiply(*price_of_forme, all.formes));

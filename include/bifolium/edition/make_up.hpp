@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// How a scheme divides the sheet and gathers the leaves: what arranging and reckoning need to know of it, read off the
+/// How a scheme divides the sheet and gathers the leaves: what a plan and a bill need to know of it, read off the
 /// fold and nowhere typed in. A sheet goes to press whole, or was cut before (then its pieces go to press); a whole one
 /// prints two formes, or one and the same on both sides (half-sheet work).
 #pragma once

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
-/// The collation formula that a plan would have, if its book were printed so: preliminaries as π where they make one
-/// gathering and a, b, c ... where they make more, the text A to Z and on in doubled letters, the end matter signed on. It
-/// comes as text, set down as `write_formula` sets it down; `read_formula` makes of it what can be counted, referred to and
-/// written in other notations.
+/// The collation formula of a plan: preliminaries as π where they are one gathering and a, b, c ... where they are more, the
+/// text A to Z and then in doubled letters, the end matter signed after it. The formula is a text in the notation of
+/// `write_formula`; `read_formula` reads it, and then it can be counted, referred to and written in other notations.
 #pragma once
 
 #include <bifolium/core/raised.hpp>
-#include <bifolium/edition/arrangement.hpp>
+#include <bifolium/edition/arrange.hpp>
 #include <bifolium/leaf/write_signature.hpp>
 
 #include <string>
+#include <utility>
 
 namespace bifolium {
 inline namespace v0 {
@@ -76,7 +76,7 @@ public:
       matter(preliminaries, small, 'a');
     matter(body, capital, 'A');
     matter(end, capital, 'A');
-    if (beyond_ == 0) return static_cast<std::string&&>(text_);
+    if (beyond_ == 0) return std::move(text_);
     auto const multiple = std::to_string(beyond_);
     return error_at(Problem::multiple_too_high, 1, 1, multiple.data(), multiple.size(), Signature::highest_multiple);
   }
@@ -84,8 +84,8 @@ public:
 
 } // namespace detail
 
-/// The formula of a plan made from that scheme. Its leaves are those of the plan, and the sheets it is reckoned to take are
-/// those of the plan but for cancels. Allocates. error: multiple_too_high, for a book beyond all signing.
+/// The formula of a plan made from that scheme. Its leaves are those of the plan, and it takes the sheets of the plan except
+/// those of cancels. Allocates. error: multiple_too_high, where a gathering is past the last signature.
 inline Expected<std::string> formula_of(Plan const& plan, SheetMakeUp const& by) {
   return detail::PlanFormulaText{by}.whole(plan);
 }

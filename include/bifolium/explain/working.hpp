@@ -1,27 +1,18 @@
 // SPDX-License-Identifier: MIT
-/// The working of a bill, line by line, in words: what was given, what follows from it, and what was assumed.
+/// The working of a bill in words, line by line: what was given, what follows from it, and what was assumed.
 #pragma once
 
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/edition/plan_formula.hpp>
 
 #include <string>
+#include <utility>
 
 namespace bifolium {
 inline namespace v0 {
 /// "preliminaries", "text", "end matter", "cancels".
-constexpr char const* to_words(Matter matter) noexcept {
-  switch (matter) {
-  case Matter::preliminaries:
-    return "preliminaries";
-  case Matter::text:
-    return "text";
-  case Matter::end_matter:
-    return "end matter";
-  case Matter::cancels:
-    return "cancels";
-  }
-  return "";
+constexpr std::string_view to_words(Matter matter) noexcept {
+  return matter == Matter::end_matter ? "end matter" : identifier(matter);
 }
 
 namespace detail {
@@ -43,14 +34,17 @@ class WorkingWriter {
         number(plan.gatherings, "gathering, ", "gatherings, "), number(plan.leaves_to_sheet, "leaf", "leaves"),
         " to the sheet: ", number(plan.sheets_a_copy()), plan.sheets_a_copy() == 1 ? " sheet" : " sheets", " a copy\n");
     for (auto const& working : plan) {
-      if (working.kind == Working::Kind::sheet && !working.is_shared()) {
-        put("  ", number(working.times, "sheet", "sheets"), " of two formes\n");
+      if (working.leaves == plan.leaves_to_sheet && !working.is_shared()) {
+        put("  ", number(working.times, "sheet", "sheets"),
+            working.kind == Working::Kind::one_side ? " of one forme, the other side blank\n" : " of two formes\n");
         continue;
       }
       put("  ", number(working.times), " x ", number(working.leaves, "leaf", "leaves"));
       if (working.kind == Working::Kind::turned)
         put(" from one forme, ", number(plan.leaves_to_sheet / working.leaves), " copies to the sheet");
       if (working.kind == Working::Kind::cut_first) put(" on paper cut before printing, two formes");
+      if (working.kind == Working::Kind::one_side)
+        put(" on paper cut before printing, one forme, the other side blank");
       if (working.kind == Working::Kind::sheet) put(", a sheet of two formes");
       if (working.is_shared()) shares(working);
       put("\n");
@@ -70,25 +64,26 @@ class WorkingWriter {
   void paper() {
     auto const& sheets = bill_.sheets;
     put(number(bill_.edition.copies, "copy", "copies"), " and ", number(bill_.overs),
-        " over: ", number(sheets.planned, "sheet", "sheets"), " (", number(sheets.low),
-        " without overs, no odd half-sheet wasted; ", number(sheets.high), " with oddments on whole sheets)\n");
+        " over: ", number(sheets.stated, "sheet", "sheets"), " (", number(sheets.low),
+        " without overs and without an odd half-sheet; ", number(sheets.high),
+        " with all that is left over on whole sheets)\n");
     if (auto const cancels = bill_.edition.cancel_leaves; cancels != 0)
       put("  ", number(cancels, "cancel", "cancels"),
-          " counted as paper of its own, several to the sheet; none where paper would else be white\n");
+          " counted as paper of its own, several to the sheet; none where paper would otherwise be white\n");
     if (bill_.paper)
       put("  ", number(bill_.paper->reams), " reams, ", number(bill_.paper->quires), " quires, ",
           number(bill_.paper->loose), " sheets, by the ", bill_.edition.ream->name ? bill_.edition.ream->name : "ream",
           ": ", number(bill_.edition.ream->ream), " in quires of ", number(bill_.edition.ream->quire), "\n");
     if (bill_.paper && bill_.edition.ream->printable() != bill_.edition.ream->ream)
       put("  of a ream ", number(bill_.edition.ream->printable()),
-          " are good: ", number(reams_to_buy(bill_.sheets.planned, *bill_.edition.ream)), " reams to be bought\n");
+          " are good: ", number(reams_to_buy(bill_.sheets.stated, *bill_.edition.ream)), " reams to be bought\n");
     if (bill_.kilogrammes)
-      put("  weight ", number(bill_.kilogrammes->planned), " kg (", number(bill_.kilogrammes->low), " to ",
+      put("  weight ", number(bill_.kilogrammes->stated), " kg (", number(bill_.kilogrammes->low), " to ",
           number(bill_.kilogrammes->high), ")\n");
   }
   void money() {
     if (bill_.paper_cost)
-      put("  paper costs ", number(bill_.paper_cost->planned), " (", number(bill_.paper_cost->low), " to ",
+      put("  paper costs ", number(bill_.paper_cost->stated), " (", number(bill_.paper_cost->low), " to ",
           number(bill_.paper_cost->high), ") in the smallest unit\n");
     if (bill_.forme_cost) put("  formes cost ", number(*bill_.forme_cost), "\n");
     if (bill_.press_cost) put("  presswork costs ", number(*bill_.press_cost), "\n");
@@ -113,7 +108,7 @@ public:
     paper();
     money();
     press();
-    return static_cast<std::string&&>(text_);
+    return std::move(text_);
   }
 };
 
@@ -122,7 +117,7 @@ public:
 /// The working of a bill in words, a line each. Allocates.
 inline std::string working(Bill const& bill) { return detail::WorkingWriter{bill}.whole(); }
 
-/// The formula of the book that a bill reckons; see `formula_of` for a plan. Allocates.
+/// The formula of the book of a bill; see `formula_of` of a plan. Allocates.
 inline Expected<std::string> formula_of(Bill const& bill) {
   auto const folded = fold(bill.edition.scheme.scheme());
   if (!folded) return folded.error();

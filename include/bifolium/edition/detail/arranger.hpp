@@ -3,15 +3,15 @@
 ///
 /// Method. The least paper is known beforehand: leaves are even in number (every gathering is folded), so a copy takes no
 /// less than its leaves by the leaves to the sheet, and part-sheets reach that bound. Among plans of that paper the fewest
-/// formes are sought, exactly: with nothing shared, from the table of part_sheets.hpp; with one shared working, by trying
+/// formes are sought, exactly: without sharing, from the table of part_sheets.hpp; with one shared working, by trying
 /// every capacity and every way to fill it (at most the product of the leaves left over, halved where they are folded, by
 /// the divisors of the sheet), the rest from the table; with free sharing, by pouring all that is left over into the
 /// fewest workings that hold it, for any even amounts fill any even workings.
 #pragma once
 
-#include <bifolium/edition/arranging.hpp>
 #include <bifolium/edition/detail/part_sheets.hpp>
 #include <bifolium/edition/make_up.hpp>
+#include <bifolium/edition/plan.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -26,7 +26,7 @@ constexpr std::int64_t gatherings_of(std::int64_t leaves, SheetMakeUp const& by)
   return count;
 }
 
-/// Leaves for pages: even, as a gathering is folded; a broadside is a leaf by itself, and where the scheme has odd
+/// Leaves for pages: even, because a gathering is folded; a broadside is a leaf by itself, and where the scheme has odd
 /// gatherings whole ones keep their size.
 constexpr std::int64_t even_leaves(std::int64_t pages, SheetMakeUp const& by) {
   auto const leaves = pages / 2 + pages % 2;
@@ -141,8 +141,9 @@ public:
         part_cost_{part_kind_ == Working::Kind::turned ? 1 : 2}, folded_{by.leaves_to_sheet, press_, false},
         single_{by.leaves_to_sheet, press_, true} {}
 
-  /// pre: leaves not below 0, and even where they are folded.
-  constexpr void arrange(Plan& plan) {
+  /// Adds the workings of the leaves of a plan; `one_sided` of them have a blank verso, each on a sheet (or piece) by itself.
+  /// pre: leaves no fewer than zero, and even where they are folded.
+  constexpr void arrange(Plan& plan, int one_sided) {
     Working whole{0, static_cast<std::uint8_t>(press_), whole_kind_, {}};
     Working half{0, static_cast<std::uint8_t>(press_ / 2), part_kind_, {}};
     for (std::size_t m = 0; m < matters; ++m) {
@@ -159,7 +160,9 @@ public:
         rests_[m] = 0;
       }
     }
+    whole.times -= one_sided;
     plan.add(whole);
+    plan.add({one_sided, static_cast<std::uint8_t>(press_), Working::Kind::one_side, {}});
     plan.add(half);
     if (how_.sharing == Sharing::once) share_once(plan);
     if (how_.sharing == Sharing::freely) share_freely(plan);

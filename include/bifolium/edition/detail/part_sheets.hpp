@@ -19,7 +19,7 @@ class PartSheets {
 public:
   static constexpr int impossible = 255;
 
-  /// Parts of a sheet of `leaves_to_sheet`, below `less_than` leaves; `single` ones may be odd, as nothing is folded.
+  /// Parts of a sheet of `leaves_to_sheet`, below `less_than` leaves; `single` ones may be odd, because they are not folded.
   constexpr PartSheets(int leaves_to_sheet, int less_than, bool single) {
     for (int leaves = 1; leaves < less_than; ++leaves) {
       auto const at = static_cast<std::size_t>(leaves);
@@ -29,7 +29,7 @@ public:
         auto const rest = fewest_[static_cast<std::size_t>(leaves - part)];
         if (rest == impossible || rest + 1 > fewest_[at]) continue;
         fewest_[at] = static_cast<std::uint8_t>(rest + 1);
-        first_[at] = static_cast<std::uint8_t>(part); // of equal ways the one with the largest part
+        first_[at] = static_cast<std::uint8_t>(part); // of equal choices the one with the largest part
       }
     }
   }

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: MIT
-/// How a text becomes gatherings: pages fill sheets, and what is left over fills parts of one - a half-sheet worked from
-/// one forme with two copies, a quarter-sheet, the third of a sheet of twelves - or shares a sheet with what is left over
-/// of the preliminaries, which have gatherings of their own, of the end matter, or with cancels. Such sharing is a saving
-/// a printer could make and often did (Bowers, Studies in Bibliography 1); that he did is inference, and a plan says so.
+/// How a text becomes gatherings: its pages fill sheets, and the leaves that are left over fill a part of a sheet - a half-sheet
+/// printed from one forme with two copies, a quarter-sheet, the third of a sheet of twelves - or share a sheet with what is left
+/// over of the preliminaries, of the end matter, or with cancels. A printer could save paper by such sharing and often did
+/// (Bowers, Studies in Bibliography 1); that he did so in one book is an inference, and a plan says so.
 #pragma once
 
-#include <bifolium/core/put.hpp>
 #include <bifolium/edition/detail/arranger.hpp>
 
+#include <algorithm>
+#include <compare>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -24,9 +25,16 @@ constexpr Plan plan_of(SheetMakeUp const& by, Pages pages, bool runs_on) {
   plan.leaves_to_sheet = by.leaves_to_sheet;
   plan.leaves_of = {even_leaves(pages.preliminaries, by), even_leaves(pages.text, by),
                     even_leaves(pages.end_matter, by), pages.cancel_leaves};
-  for (std::size_t m = 0; m < 3; ++m) plan.gatherings += gatherings_of(plan.leaves_of[m], by);
+  for (std::size_t m = 0; m + 1 < matters; ++m) plan.gatherings += gatherings_of(plan.leaves_of[m], by);
   plan.blank_pages = 2 * plan.leaves() - pages.text - pages.preliminaries - pages.end_matter;
   return plan;
+}
+
+/// Leaves of a broadside whose verso is blank: the last one of each matter with an odd number of pages.
+constexpr int one_sided_leaves(SheetMakeUp const& by, Pages pages, bool runs_on) {
+  if (by.leaves_to_press() != 1) return 0;
+  if (runs_on) pages.text += pages.end_matter, pages.end_matter = 0;
+  return static_cast<int>(pages.preliminaries % 2 + pages.text % 2 + pages.end_matter % 2);
 }
 
 constexpr std::optional<Error> what_is_wrong(Pages const& pages) {
@@ -53,11 +61,11 @@ constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arra
   detail::must_make_leaves(by);
   if (auto const error = detail::what_is_wrong(pages)) return *error;
   auto plan = detail::plan_of(by, pages, how.end_matter_runs_on);
-  detail::Arranger{by, how}.arrange(plan);
+  detail::Arranger{by, how}.arrange(plan, detail::one_sided_leaves(by, pages, how.end_matter_runs_on));
   return plan;
 }
 
-/// The plan that uses nothing but whole sheets: every matter is filled up with blank leaves. error: as `arrange`.
+/// The plan that uses whole sheets only: every matter is filled up with blank leaves. error: as `arrange`.
 constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
   detail::must_make_leaves(by);
   if (auto const error = detail::what_is_wrong(pages)) return *error;
@@ -74,7 +82,9 @@ constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages co
   }
   plan.blank_pages = 2 * plan.leaves() - pages_used;
   plan.in_whole_sheets = true;
-  plan.add({sheets, static_cast<std::uint8_t>(sheet), Working::Kind::sheet, {}});
+  auto const one_side = sheet == 1 ? detail::one_sided_leaves(by, pages, how.end_matter_runs_on) : 0;
+  plan.add({sheets - one_side, static_cast<std::uint8_t>(sheet), Working::Kind::sheet, {}});
+  plan.add({one_side, static_cast<std::uint8_t>(sheet), Working::Kind::one_side, {}});
   return plan;
 }
 
@@ -83,17 +93,12 @@ constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages co
 inline Expected<std::vector<Plan>> plans(SheetMakeUp const& by, Pages const& pages, PartWork parts = PartWork::turned) {
   std::vector<Plan> all;
   auto const keep = [&](Plan const& plan) {
-    std::size_t at = 0;
-    for (; at < all.size(); ++at) {
-      auto const& other = all[at];
-      if (other == plan) return;
-      auto const paper = plan.sheets_a_copy() <=> other.sheets_a_copy();
-      if (std::is_lt(paper) ||
-          (std::is_eq(paper) && (plan.formes() < other.formes() ||
-                                 (plan.formes() == other.formes() && plan.blank_pages < other.blank_pages))))
-        break;
-    }
-    detail::put(all, at, at, plan);
+    if (std::find(all.begin(), all.end(), plan) != all.end()) return;
+    auto const is_less = [](Plan const& a, Plan const& b) {
+      if (auto const paper = a.sheets_a_copy() <=> b.sheets_a_copy(); std::is_neq(paper)) return std::is_lt(paper);
+      return std::pair{a.formes(), a.blank_pages} < std::pair{b.formes(), b.blank_pages};
+    };
+    all.insert(std::upper_bound(all.begin(), all.end(), plan, is_less), plan);
   };
   for (bool runs_on : {false, true}) {
     if (runs_on && pages.end_matter == 0) break;
@@ -107,7 +112,7 @@ inline Expected<std::vector<Plan>> plans(SheetMakeUp const& by, Pages const& pag
   return all;
 }
 
-/// How far a text is from an even working, in which nothing is left over for a part of a sheet and no page is blank.
+/// How far a text is from an even working, in which no leaf is left over for a part of a sheet and no page is blank.
 struct EvenWorking {
   std::int64_t pages_fewer{}; ///< to be saved so that the last whole sheet is full
   std::int64_t pages_more{};  ///< to be had without another sheet
