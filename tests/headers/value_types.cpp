@@ -2,6 +2,7 @@
 // Every public value type: how large it is, whether it may be copied byte by byte, and which operators it has. A row that no
 // longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
 #include <bifolium/bifolium.hpp>
+#include <bifolium/fold/find_foldings.hpp>
 #include <bifolium/paper/sheet_size_sources.hpp>
 #include <bifolium/record/extent.hpp>
 #include <bifolium/record/read_pagination.hpp>
@@ -125,6 +126,12 @@ template struct Trivial<Meeting, 8, regular>;
 template struct Trivial<WalkedStep, 2736>;
 template struct Trivial<Fold<8>, 216, equal>;
 template struct Trivial<Fold<>, 1056, equal>;
+template struct Trivial<SeenPage, 6, regular>;
+template struct Allocating<SeenForme, regular>;
+template struct Trivial<FoldingPrices, 24, regular>;
+template struct Trivial<FoldingWork, 24, regular>;
+template struct Trivial<FindRules, 16, regular>;
+template struct Trivial<FoundFolding, 2296>;
 template struct Trivial<LeafSize<millimetres>, 16, regular>;
 template struct Trivial<ImpliedSheet<millimetres>, 24, equal>;
 

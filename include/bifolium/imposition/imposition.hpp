@@ -7,14 +7,10 @@
 #pragma once
 
 #include <bifolium/fold/fold.hpp>
+#include <bifolium/fold/forme_side.hpp>
 
 namespace bifolium {
 inline namespace v0 {
-
-/// Which forme; `only` is the one forme of half-sheet work.
-enum class Side : std::uint8_t { outer, inner, only };
-/// Where the head of a page of type points: away from the compositor or towards him.
-enum class Head : std::uint8_t { far, near };
 
 /// A page as it stands in a forme.
 struct ImposedPage {

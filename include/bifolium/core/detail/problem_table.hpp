@@ -105,6 +105,23 @@ BIFOLIUM_PROBLEM(134, copies_differ, "gathering '{found}' begins with page {limi
 BIFOLIUM_PROBLEM(135, backed_by_other_leaf, "with this way of turning, page {limit} is backed by a page of another leaf")
 /// The way of turning puts the head of a page against the tail of the other.
 BIFOLIUM_PROBLEM(136, backed_head_to_tail, "with this way of turning, page {limit} is backed head to tail")
+// the inverse of folding: from formes back to a folding
+/// A forme with another number of pages than rows times columns, or a sheet without a forme.
+BIFOLIUM_PROBLEM(140, forme_not_whole, "a forme must have rows times columns pages, and every sheet must have a forme")
+/// The formes of one sheet differ in rows or columns, or a sheet with only one forme has an inner one.
+BIFOLIUM_PROBLEM(141, formes_unlike, "the two formes of a sheet must have the same rows and columns: an outer and an inner one")
+/// Two outer formes, or two inner ones, of one sheet.
+BIFOLIUM_PROBLEM(142, forme_given_twice, "one forme of a sheet is given twice")
+/// The page on the back of a page is not the other page of its leaf.
+BIFOLIUM_PROBLEM(143, pages_not_backed, "the page on the back of page {limit} is not the other page of its leaf")
+/// A page and the page on its back point their heads in opposite directions.
+BIFOLIUM_PROBLEM(144, heads_not_backed, "page {limit} and the page on its back are head to tail")
+/// The pages make no gatherings within the limits of a scheme.
+BIFOLIUM_PROBLEM(145, no_folding, "no cuts and folds make gatherings of these pages, with at most {limit} pieces")
+/// More leaves without a page number than the search can supply.
+BIFOLIUM_PROBLEM(146, too_many_illegible, "too many pages are illegible: the search can supply at most {limit} leaves")
+/// A line that is not part of the text of a forme.
+BIFOLIUM_PROBLEM(147, not_a_forme, "found '{found}' in the text of a forme: write outer, inner or forme, then rows of page numbers")
 
 // 200-229: signatures and the collation formula: what cannot be read
 /// A signature is expected.

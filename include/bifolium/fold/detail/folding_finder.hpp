@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: MIT
+/// The search behind `find_foldings`: formes to grids, grids to partitions in the order of their prices, partitions to
+/// gatherings, gatherings to the text of a scheme; and the scheme folded, to see that the pages come back.
+#pragma once
+
+#include <bifolium/core/insertion_sort.hpp>
+#include <bifolium/fold/detail/open_cells.hpp>
+#include <bifolium/fold/detail/scheme_draft.hpp>
+#include <bifolium/fold/find_foldings.hpp>
+#include <bifolium/fold/mirror.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Two folds make the same sheets: each cell the same leaf of the same gathering, the same way up, in the same piece.
+constexpr bool same_sheets(Fold<> const& one, Fold<> const& other) {
+  if (one.sheets() != other.sheets() || one.reads() != other.reads() || one.leaves() != other.leaves()) return false;
+  std::array<int, Scheme::most_pieces> piece_of{}, piece_back{};
+  for (int s = 0; s < one.sheets(); ++s) {
+    auto const &a = one.sheet(s), &b = other.sheet(s);
+    if (a.rows != b.rows || a.columns != b.columns || a.one_forme != b.one_forme || a.part != b.part) return false;
+    for (int r = 0; r < a.rows; ++r)
+      for (int c = 0; c < a.columns; ++c) {
+        auto const p = one.leaf_at(s, r, c), q = other.leaf_at(s, r, c);
+        if (one.pages_of(p) != other.pages_of(q) || p.leaf != q.leaf) return false;
+        auto const x = one.cell(p), y = other.cell(q);
+        if (x.head_far != y.head_far) return false;
+        auto& there = piece_of[x.piece];
+        auto& back = piece_back[y.piece];
+        if (there == 0 && back == 0) there = y.piece + 1, back = x.piece + 1;
+        if (there != y.piece + 1 || back != x.piece + 1) return false;
+      }
+  }
+  return true;
+}
+
+/// Looks for the foldings of a set of sheets.
+class FoldingFinder {
+  static constexpr int most_parts = (Scheme::most_pieces + Scheme::most_sheets) / 2;
+  static constexpr std::size_t most_nodes = 30000; ///< of partitions of a sheet: shuffled pages have too many
+  static constexpr int farthest = 150; ///< above the least price of the sheets, where pieces do not nest before
+  std::span<SeenForme const> formes_;
+  FindRules rules_;
+  std::vector<SheetGrid> grids_{};
+  std::vector<Partitions> partitions_{};
+  std::vector<FoundFolding> answers_{}; // of all grids looked at
+  std::vector<FoundFolding> found_{};   // of these grids
+  std::vector<Fold<>> folds_{};         // of found_
+  bool right_to_left_{};
+
+  [[nodiscard]] constexpr int least() const {
+    int sum = 0;
+    for (auto const& sheet : partitions_) sum += sheet.least();
+    return sum;
+  }
+  /// The long side so that the leaf is as near as can be to the usual shape on paper of 4 to 3: upright, 1.4 to 1.
+  [[nodiscard]] constexpr Axis likely_long_side(SheetGrid const& grid) const {
+    if (rules_.long_side) return *rules_.long_side;
+    auto const off = [&](double high, double wide) {
+      auto const shape = high / grid.rows / (wide / grid.columns) / 1.4;
+      return shape < 1 ? 1 / shape : shape;
+    };
+    return off(4, 3) < off(3, 4) ? Axis::far_near : Axis::left_right;
+  }
+
+  /// A set of parts that nest is folded and, if the pages come back, kept.
+  constexpr void try_parts(std::vector<Part> const& parts, int price) {
+    auto const nesting = Nester{parts}.nest();
+    if (nesting.empty()) return;
+    std::vector<PieceFolds> folds;
+    double orders = 1;
+    for (auto const& part : parts) {
+      folds.push_back(partitions_[part.rect.sheet].folds(part.rect));
+      orders *= folds.back().orders;
+    }
+    std::array<Axis, Scheme::most_sheets> long_sides{};
+    for (std::size_t s = 0; s < grids_.size(); ++s) long_sides[s] = likely_long_side(grids_[s]);
+    auto scheme = SchemeDraft{grids_, parts, nesting}.scheme(folds, long_sides.data());
+    if (!scheme) return; // beyond the limits of a scheme
+    if (right_to_left_) scheme = mirrored(*scheme);
+    auto const folded = fold(*scheme);
+    if (!folded || !gives(*folded, formes_)) return;
+    found_.push_back({*scheme, folding_work(*scheme), price, orders, {}, {}});
+    folds_.push_back(*folded);
+  }
+  /// All sets of parts of the sheets from `sheet` on that cost `price` together.
+  constexpr void each_set(std::size_t sheet, int price, std::vector<Part>& parts, int whole) {
+    if (static_cast<int>(found_.size()) >= rules_.most) return;
+    if (sheet == partitions_.size()) return try_parts(parts, whole);
+    int rest = 0;
+    for (auto s = sheet + 1; s < partitions_.size(); ++s) rest += partitions_[s].least();
+    auto& here = partitions_[sheet];
+    bool const last = sheet + 1 == partitions_.size();
+    for (int share = last ? price : here.least(); share <= price - rest; share += 5)
+      for (auto const& rects : here.at(share)) {
+        auto const before = parts.size();
+        for (auto const& rect : rects) parts.push_back({rect, here.piece(rect)});
+        each_set(sheet + 1, price - share, parts, whole);
+        cut_back(parts, before);
+      }
+  }
+  /// The cheapest foldings, up to what the rules allow above the first. `below`: nothing from that price on.
+  constexpr void search(int below) {
+    auto const before = found_.size();
+    int fewest = 0;
+    for (auto const& sheet : partitions_) fewest += sheet.fewest();
+    if (fewest > most_parts) return;
+    int last = least() + farthest;
+    for (int price = least(); price <= last && price < below; price += 5) {
+      std::vector<Part> parts;
+      each_set(0, price, parts, price);
+      if (found_.size() > before && price + rules_.dearer < last + 1) {
+        auto const end = found_[before].price + rules_.dearer;
+        last = end < last ? end : last;
+      }
+    }
+  }
+
+  /// Attested schemes that give these pages: those found are named, the others added with their own price.
+  constexpr void name_attested() {
+    for (auto const attested : Attested::all()) {
+      if (!may_give(attested)) continue;
+      auto scheme = attested.scheme();
+      if (right_to_left_) scheme = mirrored(scheme);
+      auto const folded = *fold(scheme);
+      if (!gives(folded, formes_)) continue;
+      bool lies_so = true;
+      for (int s = 0; s < scheme.sheets(); ++s)
+        lies_so = lies_so && (!rules_.long_side || scheme.sheet(s).long_side == *rules_.long_side);
+      std::size_t same = 0;
+      while (same < found_.size() && !same_sheets(folds_[same], folded)) ++same;
+      if (same == found_.size()) {
+        if (!lies_so) continue;
+        auto const work = folding_work(scheme);
+        found_.push_back({scheme, work, work.price(), 0, {}, {}});
+        folds_.push_back(folded);
+      }
+      auto& here = found_[same];
+      if (!lies_so || here.attested) {
+        if (!here.attested_turned) here.attested_turned = attested;
+        continue;
+      }
+      here.attested = attested;
+      here.scheme = scheme;
+      here.work = folding_work(scheme);
+    }
+  }
+  /// Cheap looks at the text of a scheme: as many sheets, and the first with as many rows and columns.
+  [[nodiscard]] constexpr bool may_give(Attested attested) const {
+    auto text = attested.text();
+    std::size_t sheets = 0;
+    for (auto at = text.find("\nsheet "); at != text.npos; at = text.find("\nsheet ", at + 1)) {
+      auto const rows = text.find("rows ", at) + 5, columns = text.find("columns ", rows) + 8;
+      if (sheets == grids_.size()) return false;
+      if (number_at(text, rows) != grids_[sheets].rows || number_at(text, columns) != grids_[sheets].columns)
+        return false;
+      ++sheets;
+    }
+    return sheets == grids_.size();
+  }
+  static constexpr int number_at(std::string_view text, std::size_t at) {
+    int n = 0;
+    while (at < text.size() && is_digit(text[at])) n = n * 10 + (text[at++] - '0');
+    return n;
+  }
+  /// Grids read one way, up to a price.
+  constexpr void look(bool right_to_left, int below) {
+    right_to_left_ = right_to_left;
+    if (right_to_left) mirror(grids_);
+    partitions_.clear();
+    for (std::size_t s = 0; s < grids_.size(); ++s)
+      partitions_.emplace_back(grids_[s], static_cast<int>(s), rules_.turned_under, most_parts, most_nodes);
+    search(below);
+    if (!found_.empty()) name_attested();
+  }
+  /// Right to left, where that is cheaper than anything found before.
+  constexpr void look_other_way() {
+    auto kept = static_cast<std::vector<FoundFolding>&&>(found_);
+    found_.clear(), folds_.clear();
+    look(true, cheapest(kept));
+    if (cheapest(found_) >= cheapest(kept)) found_ = static_cast<std::vector<FoundFolding>&&>(kept);
+  }
+  static constexpr int cheapest(std::vector<FoundFolding> const& found) {
+    int price = PieceFolds::none;
+    for (auto const& one : found) price = one.price < price ? one.price : price;
+    return price;
+  }
+
+public:
+  constexpr FoldingFinder(std::span<SeenForme const> formes, FindRules const& rules) : formes_{formes}, rules_{rules} {
+    if (rules.most < 1) broken("at least one answer must be asked for");
+  }
+  /// Adds the answers for grids whose pages are all known, if they are not much dearer than what was found for others.
+  constexpr void find(std::vector<SheetGrid> const& grids) {
+    grids_ = grids;
+    number_leaves(grids_);
+    found_.clear(), folds_.clear();
+    auto const limit = answers_.empty() ? PieceFolds::none : cheapest(answers_) + rules_.dearer + 1;
+    if (rules_.reads != Reads::right_to_left) look(false, limit);
+    if (rules_.reads == Reads::right_to_left)
+      look(true, limit);
+    else if (!rules_.reads && cheapest(found_) > 0)
+      look_other_way();
+    for (auto const& one : found_) answers_.push_back(one);
+  }
+  /// All answers in the order of their prices.
+  constexpr std::vector<FoundFolding> answers() && {
+    insertion_sort(answers_, [](FoundFolding const& a, FoundFolding const& b) {
+      return a.price != b.price ? a.price < b.price : a.attested.has_value() && !b.attested.has_value();
+    });
+    // With illegible pages answers come from many grids: what is much dearer than the first goes, attested ones apart.
+    auto const last = answers_.empty() ? 0 : answers_[0].price + rules_.dearer;
+    std::vector<FoundFolding> kept;
+    for (auto const& one : answers_)
+      if (one.attested || (one.price <= last && static_cast<int>(kept.size()) < rules_.most)) kept.push_back(one);
+    return kept;
+  }
+};
+
+} // namespace detail
+
+constexpr bool gives(Fold<> const& fold, std::span<SeenForme const> formes) {
+  for (auto const& forme : formes) {
+    if (forme.sheet < 0 || forme.sheet >= fold.sheets()) return false;
+    auto const& lay = fold.sheet(forme.sheet);
+    if (forme.rows != lay.rows || forme.columns != lay.columns || (forme.side == Side::only) != lay.one_forme)
+      return false;
+    std::size_t at = 0;
+    for (int r = 0; r < forme.rows; ++r)
+      for (int c = 0; c < forme.columns; ++c) {
+        auto const& seen = forme.pages[at++];
+        bool const inner = forme.side == Side::inner;
+        auto const leaf = fold.leaf_at(forme.sheet, r, inner ? forme.columns - 1 - c : c);
+        auto const pages = fold.pages_of(leaf);
+        if (seen.page && *seen.page != (inner ? pages.inner() : pages.outer())) return false;
+        if (seen.head && (*seen.head == Head::far) != fold.cell(leaf).head_far) return false;
+      }
+  }
+  return true;
+}
+
+constexpr Expected<std::vector<FoundFolding>> find_foldings(std::span<SeenForme const> formes, FindRules const& rules) {
+  auto const nothing = error_in_field(Problem::no_folding, "formes", Scheme::most_pieces / 2);
+  for (bool const even : {false, true}) {
+    auto made = detail::GridMaker{formes}.result(even);
+    if (!made) return even ? nothing : made.error();
+    auto& grids = *made;
+    detail::OpenCells open{grids};
+    if (!open.can_supply()) return error_in_field(Problem::too_many_illegible, "formes", detail::most_open_cells);
+    detail::FoldingFinder finder{formes, rules};
+    open.each([&] { finder.find(grids); });
+    if (auto found = static_cast<detail::FoldingFinder&&>(finder).answers(); !found.empty()) return found;
+  }
+  return nothing;
+}
+
+} // namespace v0
+} // namespace bifolium

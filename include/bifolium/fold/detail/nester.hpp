@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: MIT
+/// Pieces set one inside another until every leaf has its place: the piece with the lowest leaf is the outermost, what
+/// goes inside it fills its gap exactly, and so on inwards. A single leaf pairs with the single leaf at the other end of
+/// the gap, or goes before what follows. Half-sheet work comes out as two gatherings over the same leaves.
+#pragma once
+
+#include <bifolium/fold/detail/piece_finder.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A piece with the place it was cut from.
+struct Part {
+  GridRect rect{};
+  Piece piece{};
+};
+
+/// A piece in its gathering.
+struct Nested {
+  std::uint8_t part{}; ///< among the parts
+  bool begins{};       ///< the outermost of a gathering
+  bool opens_pair{};   ///< a single leaf whose fellow comes next
+};
+
+/// Finds one way of nesting, of several the one that takes what was cut off nearest first.
+class Nester {
+  std::vector<Part> const& parts_;
+  std::vector<char> used_{}; // by part
+  std::vector<Nested> order_{};
+  int budget_;
+
+  constexpr void take(std::size_t part, bool begins, bool opens_pair) {
+    used_[part] = true;
+    order_.push_back({static_cast<std::uint8_t>(part), begins, opens_pair});
+  }
+  constexpr void take_back(std::size_t to) {
+    while (order_.size() > to) {
+      used_[order_.back().part] = false;
+      order_.pop_back();
+    }
+  }
+  /// How far apart two parts lay; other sheets are farther than anything on this one.
+  [[nodiscard]] constexpr int apart(std::size_t one, std::size_t other) const {
+    auto const &a = parts_[one].rect, &b = parts_[other].rect;
+    auto const size = [](int n) { return n < 0 ? -n : n; };
+    return size(a.sheet - b.sheet) * 1000 + size(a.top + a.bottom - b.top - b.bottom) +
+           size(a.left + a.right - b.left - b.right);
+  }
+  /// The unused parts that begin with that leaf, the nearest to what was taken last first.
+  [[nodiscard]] constexpr std::vector<std::size_t> beginning_with(int key) const {
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < parts_.size(); ++i) {
+      if (used_[i] || parts_[i].piece.first != key) continue;
+      auto at = found.size();
+      auto const last = order_.empty() ? i : std::size_t{order_.back().part};
+      while (at > 0 && apart(last, i) < apart(last, found[at - 1])) --at;
+      found.insert(found.begin() + static_cast<std::ptrdiff_t>(at), i);
+    }
+    return found;
+  }
+  /// Fills the leaves from `from` to before `to` with unused parts of one gathering.
+  constexpr bool fill(int from, int to, bool begins) {
+    if (from == to) return true;
+    if (--budget_ < 0) return false;
+    auto const before = order_.size();
+    for (auto const i : beginning_with(from)) {
+      auto const& piece = parts_[i].piece;
+      if (piece.leaves > 1) {
+        if (piece.end() != to) continue;
+        take(i, begins, false);
+        if (fill(from + piece.front(), from + piece.front() + piece.gap, false)) return true;
+        take_back(before);
+        continue;
+      }
+      for (auto const j : beginning_with(to - 1)) {
+        if (j == i || to == from + 1 || parts_[j].piece.leaves > 1) continue;
+        take(i, begins, true);
+        take(j, false, false);
+        if (fill(from + 1, to - 1, false)) return true;
+        take_back(before);
+      }
+      take(i, begins, false);
+      if (fill(from + 1, to, false)) return true;
+      take_back(before);
+    }
+    return false;
+  }
+  constexpr bool gather_rest() {
+    if (--budget_ < 0) return false;
+    int lowest = PieceFolds::none;
+    for (std::size_t i = 0; i < parts_.size(); ++i)
+      if (!used_[i] && parts_[i].piece.first < lowest) lowest = parts_[i].piece.first;
+    if (lowest == PieceFolds::none) return true;
+    // The gathering ends where one of the pieces ends; the shortest that works is taken.
+    auto const before = order_.size();
+    for (int end = lowest + 1, next = 0;; end = next) {
+      bool ends = false;
+      next = PieceFolds::none;
+      for (std::size_t i = 0; i < parts_.size(); ++i) {
+        if (used_[i]) continue;
+        ends = ends || parts_[i].piece.end() == end;
+        if (parts_[i].piece.end() > end && parts_[i].piece.end() < next) next = parts_[i].piece.end();
+      }
+      if (ends && fill(lowest, end, true) && gather_rest()) return true;
+      take_back(before);
+      if (next == PieceFolds::none || budget_ < 0) return false;
+    }
+  }
+
+public:
+  constexpr explicit Nester(std::vector<Part> const& parts, int budget = 20000) : parts_{parts}, budget_{budget} {
+    for (std::size_t i = 0; i < parts.size(); ++i) used_.push_back(false);
+  }
+  /// The parts in the order of the gatherings, each gathering from its outermost piece inwards; empty if there is none.
+  constexpr std::vector<Nested> nest() {
+    if (!gather_rest()) order_.clear();
+    return static_cast<std::vector<Nested>&&>(order_);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: MIT
+/// The leaves of flat sheets, made of the formes that print them. A page tells its leaf by itself: rectos are odd, so
+/// pages 2k-1 and 2k are one leaf, and the recto lies down if the odd one of them is in the outer forme. One forme is
+/// therefore the whole of a sheet; where both are given, each cell has its leaf from both, and they must agree.
+#pragma once
+
+#include <bifolium/core/expected.hpp>
+#include <bifolium/fold/scheme.hpp>
+#include <bifolium/fold/seen_forme.hpp>
+
+#include <span>
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// One cell of a flat sheet, outer side down.
+struct GridCell {
+  int recto{};       ///< the first page of its leaf; 0 while it is not known
+  bool recto_down{}; ///< the recto is on the outer side
+  std::optional<Head> head{};
+  int key{}; ///< the leaf among all leaves of the sheets: following leaves of the book have following keys
+};
+
+/// One flat sheet.
+struct SheetGrid {
+  int rows{}, columns{};
+  bool one_forme{}, both_formes{};
+  Axis turned_about{};
+  std::vector<GridCell> cells{};
+
+  [[nodiscard]] constexpr GridCell const& at(int row, int column) const {
+    return cells[static_cast<std::size_t>(row * columns + column)];
+  }
+  [[nodiscard]] constexpr GridCell& at(int row, int column) {
+    return cells[static_cast<std::size_t>(row * columns + column)];
+  }
+};
+
+/// Puts formes together to sheets.
+class GridMaker {
+  std::span<SeenForme const> formes_;
+  std::vector<SheetGrid> sheets_{};
+  Error error_{};
+
+  constexpr bool fail(Problem problem, int limit) {
+    error_ = error_in_field(problem, "formes", limit);
+    return false;
+  }
+  [[nodiscard]] constexpr SeenForme const* find(int sheet, bool inner) const {
+    for (auto const& forme : formes_)
+      if (forme.sheet == sheet && (forme.side == Side::inner) == inner) return &forme;
+    return nullptr;
+  }
+  static constexpr SeenPage page_of(SeenForme const& forme, int row, int column) {
+    return forme.pages[static_cast<std::size_t>(row * forme.columns + column)];
+  }
+
+  /// Each sheet has at least one forme, none twice, and its formes are of one size.
+  constexpr bool shapes_agree() {
+    int cells = 0;
+    for (auto const& forme : formes_) {
+      bool const whole =
+          forme.rows >= 1 && forme.columns >= 1 &&
+          forme.pages.size() == static_cast<std::size_t>(forme.rows) * static_cast<std::size_t>(forme.columns);
+      if (!whole || forme.sheet < 0) return fail(Problem::forme_not_whole, 0);
+      if (forme.sheet >= Scheme::most_sheets) return fail(Problem::too_many_sheets, Scheme::most_sheets);
+      int same = 0;
+      for (auto const& other : formes_) {
+        if (other.sheet != forme.sheet) continue;
+        if (other.rows != forme.rows || other.columns != forme.columns) return fail(Problem::formes_unlike, 0);
+        same += (other.side == Side::inner) == (forme.side == Side::inner) ? 1 : 0;
+        if (other.side == Side::only && forme.side == Side::inner) return fail(Problem::formes_unlike, 0);
+      }
+      if (same > 1) return fail(Problem::forme_given_twice, 0);
+      if (forme.side != Side::inner || find(forme.sheet, false) == nullptr) cells += forme.rows * forme.columns;
+      if (cells > Scheme::most_cells) return fail(Problem::too_many_cells, Scheme::most_cells);
+      while (static_cast<int>(sheets_.size()) <= forme.sheet) sheets_.push_back({});
+      sheets_[static_cast<std::size_t>(forme.sheet)].rows = forme.rows;
+      sheets_[static_cast<std::size_t>(forme.sheet)].columns = forme.columns;
+    }
+    for (auto const& sheet : sheets_)
+      if (sheet.rows == 0) return fail(Problem::forme_not_whole, 0);
+    return !sheets_.empty() || fail(Problem::forme_not_whole, 0);
+  }
+
+  /// A cell from the page below it, the page above it, or both. `even` where rectos are even.
+  constexpr bool fill(GridCell& cell, SeenPage below, SeenPage above, bool even) {
+    if (below.page && above.page) {
+      auto const low = *below.page < *above.page ? *below.page : *above.page;
+      if (*below.page + *above.page != 2 * low + 1) return fail(Problem::pages_not_backed, *below.page);
+      cell.recto = low;
+      cell.recto_down = *below.page == low;
+    } else if (below.page || above.page) {
+      auto const page = below.page ? *below.page : *above.page;
+      bool const is_recto = (page % 2 == 0) == even;
+      cell.recto = is_recto ? page : page - 1;
+      cell.recto_down = is_recto == below.page.has_value();
+    }
+    cell.head = below.head ? below.head : above.head;
+    if (below.head && above.head && below.head != above.head)
+      return fail(Problem::heads_not_backed, below.page ? *below.page : 0);
+    return true;
+  }
+  constexpr bool fill(SheetGrid& grid, int number, bool even) {
+    auto const* const outer = find(number, false);
+    auto const* const inner = find(number, true);
+    grid.both_formes = outer != nullptr && inner != nullptr;
+    grid.one_forme = outer != nullptr && outer->side == Side::only;
+    for (int r = 0; r < grid.rows; ++r)
+      for (int c = 0; c < grid.columns; ++c) {
+        GridCell cell;
+        auto const below = outer != nullptr ? page_of(*outer, r, c) : SeenPage{};
+        auto const above = inner != nullptr ? page_of(*inner, r, grid.columns - 1 - c) : SeenPage{};
+        if (!fill(cell, below, above, even)) return false;
+        grid.cells.push_back(cell);
+      }
+    return true;
+  }
+
+  /// About which axis the sheet of a single forme was turned, so that each page is backed by the other of its leaf.
+  constexpr bool find_axis(SheetGrid& grid) {
+    int wrong_page = 0;
+    for (auto axis : {Axis::far_near, Axis::left_right}) {
+      bool good = true;
+      for (int r = 0; good && r < grid.rows; ++r)
+        for (int c = 0; good && c < grid.columns; ++c) {
+          auto const& here = grid.at(r, c);
+          auto const& there = axis == Axis::far_near ? grid.at(r, grid.columns - 1 - c) : grid.at(grid.rows - 1 - r, c);
+          bool const known = here.recto != 0 && there.recto != 0;
+          bool const heads = here.head && there.head;
+          good = !known || (here.recto == there.recto && here.recto_down != there.recto_down);
+          good = good && (!heads || (here.head == there.head) == (axis == Axis::far_near));
+          if (!good) wrong_page = here.recto + (here.recto_down ? 0 : 1);
+        }
+      if (good) return grid.turned_about = axis, true;
+    }
+    return fail(Problem::pages_not_backed, wrong_page);
+  }
+
+  constexpr bool make(bool even) {
+    for (std::size_t s = 0; s < sheets_.size(); ++s) {
+      sheets_[s].cells.clear();
+      if (!fill(sheets_[s], static_cast<int>(s), even)) return false;
+      if (sheets_[s].one_forme && !find_axis(sheets_[s])) return false;
+    }
+    return true;
+  }
+
+public:
+  constexpr explicit GridMaker(std::span<SeenForme const> formes) : formes_{formes} {}
+  /// `even` where rectos bear even numbers, which only matters to formes whose other forme is not given.
+  constexpr Expected<std::vector<SheetGrid>> result(bool even = false) {
+    if (shapes_agree() && make(even)) return static_cast<std::vector<SheetGrid>&&>(sheets_);
+    return error_;
+  }
+};
+
+/// Numbers the leaves of all sheets: the leaf that follows another in the book has the next key, and between leaves that
+/// do not follow one another a key is left out. Cells without a page are passed over.
+constexpr int number_leaves(std::vector<SheetGrid>& sheets) {
+  std::vector<int> rectos;
+  for (auto const& sheet : sheets)
+    for (auto const& cell : sheet.cells) {
+      if (cell.recto == 0) continue;
+      std::size_t at = 0; // few hundred at most, mostly coming in runs
+      while (at < rectos.size() && rectos[at] < cell.recto) ++at;
+      if (at == rectos.size() || rectos[at] != cell.recto)
+        rectos.insert(rectos.begin() + static_cast<std::ptrdiff_t>(at), cell.recto);
+    }
+  std::vector<int> keys;
+  int key = 0;
+  for (std::size_t i = 0; i < rectos.size(); ++i) {
+    if (i > 0) key += rectos[i] == rectos[i - 1] + 2 ? 1 : 2;
+    keys.push_back(key);
+  }
+  for (auto& sheet : sheets)
+    for (auto& cell : sheet.cells) {
+      std::size_t low = 0, high = rectos.size();
+      while (low < high) {
+        auto const middle = (low + high) / 2;
+        if (rectos[middle] < cell.recto)
+          low = middle + 1;
+        else
+          high = middle;
+      }
+      cell.key = cell.recto == 0 ? -1 : keys[low];
+    }
+  return key + 1;
+}
+
+/// The same sheets with left and right exchanged, as a book read the other way is made.
+constexpr void mirror(std::vector<SheetGrid>& sheets) {
+  for (auto& sheet : sheets)
+    for (int r = 0; r < sheet.rows; ++r)
+      for (int c = 0; 2 * c + 1 < sheet.columns; ++c) {
+        auto const kept = sheet.at(r, c);
+        sheet.at(r, c) = sheet.at(r, sheet.columns - 1 - c);
+        sheet.at(r, sheet.columns - 1 - c) = kept;
+      }
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

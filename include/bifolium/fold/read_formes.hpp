@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+/// Formes as text: a line `outer`, `inner` or `forme` (the only one of its sheet), then its rows from the far edge, page
+/// numbers parted by blanks. `↓` after a number says that the head of the page points to the compositor, `↑` that it
+/// points away from him, `?` in place of a number that the page is illegible:
+///
+///     outer
+///      8↓  9↓ 12↓  5↓
+///      1  16   ?   4
+///
+/// If no page has `↓`, the heads are taken to be unknown, for a plain table of numbers says nothing of them; otherwise a
+/// page without an arrow points away. Several sheets begin with lines `sheet 1`, `sheet 2`. This is the text that
+/// `forme_text` writes.
+#pragma once
+
+#include <bifolium/core/expected.hpp>
+#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/fold/scheme.hpp>
+#include <bifolium/fold/seen_forme.hpp>
+
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+
+namespace detail {
+
+/// Reads the text line by line. A function that fails gives false, and `error_` then has the reason.
+class FormesReader {
+  TextCursor cursor_;
+  std::vector<SeenForme> formes_{};
+  int sheet_{0};
+  bool arrows_{};
+  Error error_{};
+
+  constexpr bool fail(Problem problem, TextSpan word, std::int64_t limit = 0) {
+    error_ = cursor_.error(problem, word, limit);
+    return false;
+  }
+  [[nodiscard]] constexpr bool in_word() const {
+    auto const c = cursor_.character();
+    return c.bytes != 0 && !is_space(c.value) && c.value != U'#' && c.value != U'|';
+  }
+  /// The next word of the line; empty at its end.
+  constexpr TextSpan next() {
+    while (!cursor_.at_end() && !in_word() && cursor_.peek() != '\n' && cursor_.peek() != '#')
+      cursor_.skip(cursor_.character().bytes);
+    auto const from = cursor_.at();
+    while (in_word()) cursor_.skip(cursor_.character().bytes);
+    return {from, cursor_.at()};
+  }
+  [[nodiscard]] constexpr std::string_view words(TextSpan span) const {
+    return cursor_.text().substr(span.from, span.size());
+  }
+  constexpr void begin(Side side) { formes_.push_back({sheet_, side, 0, 0, {}}); }
+  constexpr bool end_of_line() {
+    auto const word = next();
+    return word.size() == 0 || fail(Problem::trailing_text, word);
+  }
+
+  constexpr bool sheet_line() {
+    auto const word = next();
+    TextCursor digits{words(word)};
+    auto const number = digits.take_number(Scheme::most_sheets);
+    if (!number && digits.at_digit()) return fail(Problem::too_many_sheets, word, Scheme::most_sheets);
+    if (!number || *number == 0 || !digits.at_end()) return fail(Problem::not_a_number, word);
+    sheet_ = static_cast<int>(*number) - 1;
+    return true;
+  }
+  constexpr bool page(TextSpan word) {
+    constexpr int most = 65535;
+    SeenPage seen;
+    TextCursor letters{words(word)};
+    if (auto const number = letters.take_number(most); number && *number > 0)
+      seen.page = static_cast<std::uint16_t>(*number);
+    else if (letters.at_digit())
+      return fail(Problem::number_too_large, word, most);
+    else if (number || !letters.take('?'))
+      return fail(Problem::not_a_forme, word);
+    if (letters.take("↓"))
+      seen.head = Head::near, arrows_ = true;
+    else if (letters.take("↑"))
+      seen.head = Head::far;
+    if (!letters.at_end()) return fail(Problem::not_a_forme, word);
+    formes_.back().pages.push_back(seen);
+    return true;
+  }
+  constexpr bool row(TextSpan word) {
+    if (formes_.empty()) begin(Side::outer);
+    auto& forme = formes_.back();
+    int columns = 0;
+    for (auto here = word; here.size() > 0; here = next()) {
+      if (!page(here)) return false;
+      if (++columns > Scheme::most_cells || forme.rows == Scheme::most_cells)
+        return fail(Problem::too_many_cells, here, Scheme::most_cells);
+    }
+    if (forme.rows > 0 && columns != forme.columns) return fail(Problem::forme_not_whole, word, forme.columns);
+    forme.columns = columns;
+    ++forme.rows;
+    return true;
+  }
+  constexpr bool line() {
+    auto const span = next();
+    auto const word = words(span);
+    if (word.empty()) return true;
+    if (word == "sheet") return sheet_line() && end_of_line();
+    if (word != "outer" && word != "inner" && word != "forme") return row(span);
+    begin(word == "outer" ? Side::outer : word == "inner" ? Side::inner : Side::only);
+    return end_of_line();
+  }
+
+public:
+  constexpr explicit FormesReader(std::string_view text) : cursor_{text} {}
+  constexpr Expected<std::vector<SeenForme>> read() {
+    while (!cursor_.at_end()) {
+      if (!line()) return error_;
+      while (!cursor_.at_end() && cursor_.peek() != '\n') cursor_.skip(1); // a comment
+      cursor_.take('\n');
+    }
+    if (formes_.empty()) return cursor_.error_here(Problem::unexpected_end);
+    if (arrows_)
+      for (auto& forme : formes_)
+        for (auto& seen : forme.pages)
+          if (!seen.head) seen.head = Head::far;
+    return static_cast<std::vector<SeenForme>&&>(formes_);
+  }
+};
+
+} // namespace detail
+
+/// Reads formes from text. Rows without a heading before them are the outer forme. Allocates. error: not_a_forme,
+/// not_a_number, number_too_large, trailing_text, forme_not_whole (a row of another length; `limit` is the length of those
+/// above), too_many_sheets, too_many_cells, unexpected_end for a text without a forme; each with line and column.
+constexpr Expected<std::vector<SeenForme>> read_formes(std::string_view text) {
+  return detail::FormesReader{text}.read();
+}
+
+} // namespace v0
+} // namespace bifolium
