@@ -3,6 +3,7 @@
 /// included by name (formatter.hpp).
 #pragma once
 
+#include <bifolium/book.hpp>
 #include <bifolium/collation.hpp>
 #include <bifolium/copy.hpp>
 #include <bifolium/core/message.hpp>

@@ -25,6 +25,9 @@ write demo_book.txt - "$bin/describe_book" ../../examples/demo_book.txt
 write quarto_of_1492.txt quarto_of_1492.record "$bin/describe_book" -
 write wrong_record.txt wrong_record.record "$bin/describe_book" -
 write formulas.txt formulas.list "$bin/read_formulas"
+write records.txt records.tsv "$bin/audit_records" --omitted 8
+write records_repaired.txt records.tsv "$bin/audit_records" --omitted 8 --repaired
+write records.jsonl records.tsv "$bin/audit_records" --omitted 8 --json
 write leaves.txt leaves.tsv "$bin/name_format"
 write leaves_and_sheets.txt leaves.tsv "$bin/name_format" --sheets --record
 write editions.txt editions.tsv "$bin/reckon_paper"

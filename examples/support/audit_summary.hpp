@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+/// What `audit_records` says on standard error: how far it is, where that is a terminal, and at the end how often each finding
+/// was met.
+#pragma once
+
+#include <bifolium/book/audit.hpp>
+
+#include "program.hpp"
+
+#include <array>
+#include <chrono>
+#include <cstdint>
+#include <iostream>
+#include <string>
+
+namespace support {
+
+class AuditSummary {
+  static constexpr std::size_t kinds = 64;
+  std::array<std::uint64_t, kinds> found_{};
+  std::uint64_t records_{}, agree_{}, repaired_{}, left_out_{};
+  bool terminal_{::isatty(STDERR_FILENO) == 1};
+  std::chrono::steady_clock::time_point told_{std::chrono::steady_clock::now()};
+
+public:
+  void count(bifolium::Audit const& audit) {
+    ++records_;
+    agree_ += audit.agrees() ? 1 : 0;
+    repaired_ += audit.repairs.empty() ? 0 : 1;
+    for (auto const& finding : audit.findings) ++found_[static_cast<std::size_t>(finding.id) - 601];
+    if (!terminal_ || records_ % 256 != 0) return;
+    auto const now = std::chrono::steady_clock::now();
+    if (now - told_ < std::chrono::seconds{1}) return;
+    told_ = now;
+    std::cerr << '\r' << records_ << " records" << std::flush;
+  }
+  void left_out(std::string const& why) {
+    ++left_out_;
+    tell(why);
+  }
+  void tell_all() const {
+    if (terminal_) std::cerr << '\r';
+    tell(std::to_string(records_) + " records; " + std::to_string(agree_) + " agree with themselves; " +
+         std::to_string(repaired_) + " have proposals" +
+         (left_out_ == 0 ? "" : "; " + std::to_string(left_out_) + " could not be read"));
+    for (std::size_t i = 0; i < kinds; ++i)
+      if (found_[i] > 0)
+        tell(std::string{identifier(static_cast<bifolium::FindingId>(i + 601))} + ' ' + std::to_string(found_[i]));
+  }
+};
+
+} // namespace support

@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: MIT
+/// Everything in book/: a description of a book as values, read from the texts of its fields, and checked against itself.
+#pragma once
+
+#include <bifolium/book/audit.hpp>
+#include <bifolium/book/audit_weights.hpp>
+#include <bifolium/book/description.hpp>
+#include <bifolium/book/examine.hpp>
+#include <bifolium/book/field.hpp>
+#include <bifolium/book/read_description.hpp>
+#include <bifolium/book/weight_counts.hpp>

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+/// Is one number a slip for another? Two figures changed places, one left out, one written twice, one taken for another that
+/// looks like it. The needed number is computed first and only classified here; numbers are never tried blindly.
+#pragma once
+
+#include <bifolium/book/field.hpp>
+#include <bifolium/core/real.hpp>
+#include <bifolium/leaf/roman.hpp>
+
+#include <optional>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A kind of slip and the logarithm of how likely it turns the true number into the one seen, given that kind.
+struct FigureSlip {
+  SlipKind kind{};
+  double weight{};
+};
+
+/// A number as its characters, arabic or roman.
+struct Figures {
+  char text[24]{};
+  int size{};
+
+  static constexpr Figures arabic(std::int64_t number) {
+    Figures all;
+    char reversed[20]{};
+    int n = 0;
+    do reversed[n++] = static_cast<char>('0' + number % 10);
+    while ((number /= 10) != 0);
+    while (n > 0) all.text[all.size++] = reversed[--n];
+    return all;
+  }
+  static constexpr Figures roman(std::int64_t number) {
+    Figures all;
+    auto const numeral = small_roman(number);
+    for (char c : numeral.view()) all.text[all.size++] = c;
+    return all;
+  }
+  [[nodiscard]] constexpr int differences(Figures const& other, int& first) const {
+    int count = 0;
+    for (int i = 0; i < size; ++i)
+      if (text[i] != other.text[i]) {
+        if (count++ == 0) first = i;
+      }
+    return count;
+  }
+  [[nodiscard]] constexpr bool exchanged(Figures const& other, int at) const {
+    return at + 1 < size && text[at] == other.text[at + 1] && text[at + 1] == other.text[at];
+  }
+  /// Without the figure at `gone` it is the other.
+  [[nodiscard]] constexpr bool is_without(int gone, Figures const& other) const {
+    for (int i = 0; i < other.size; ++i)
+      if (text[i < gone ? i : i + 1] != other.text[i]) return false;
+    return true;
+  }
+};
+
+/// Figures that are taken for one another: by their shape, or because they are neighbours.
+constexpr bool look_alike(char a, char b) {
+  constexpr char pairs[][2]{{'1', '7'}, {'1', '4'}, {'3', '8'}, {'5', '6'}, {'3', '5'}, {'6', '9'}, {'0', '8'},
+                            {'0', '9'}, {'2', '3'}, {'8', '9'}, {'6', '8'}, {'0', '6'}, {'4', '9'}, {'7', '9'}};
+  for (auto const& pair : pairs)
+    if ((a == pair[0] && b == pair[1]) || (a == pair[1] && b == pair[0])) return true;
+  return a - b == 1 || b - a == 1;
+}
+
+/// How `truth` became `seen` by one slip of figures; none where one slip is not enough.
+inline std::optional<FigureSlip> figure_slip(std::int64_t seen, std::int64_t truth) {
+  if (seen == truth || truth <= 0 || seen <= 0) return std::nullopt;
+  auto const a = Figures::arabic(seen), b = Figures::arabic(truth);
+  int at = 0;
+  if (a.size == b.size) {
+    auto const different = a.differences(b, at);
+    if (different == 2 && a.exchanged(b, at)) return FigureSlip{SlipKind::transposed, -real::log(b.size - 1)};
+    if (different == 1)
+      return FigureSlip{SlipKind::substituted, real::log((look_alike(a.text[at], b.text[at]) ? 0.12 : 0.04) / b.size)};
+    return std::nullopt;
+  }
+  if (a.size + 1 == b.size) {
+    for (int gone = 0; gone < b.size; ++gone)
+      if (b.is_without(gone, a)) return FigureSlip{SlipKind::dropped, -real::log(b.size)};
+    return std::nullopt;
+  }
+  if (a.size != b.size + 1) return std::nullopt;
+  for (int extra = 0; extra < a.size; ++extra) {
+    if (!a.is_without(extra, b)) continue;
+    bool const twice =
+        (extra > 0 && a.text[extra] == a.text[extra - 1]) || (extra + 1 < a.size && a.text[extra] == a.text[extra + 1]);
+    return FigureSlip{SlipKind::doubled, real::log((twice ? 0.5 : 0.05) / a.size)};
+  }
+  return std::nullopt;
+}
+
+/// The same for roman numerals: one letter left out, one too many, one for another, or two exchanged.
+inline std::optional<FigureSlip> roman_slip(std::int64_t seen, std::int64_t truth) {
+  constexpr std::int64_t most = 4999;
+  if (seen == truth || truth <= 0 || seen <= 0 || truth > most || seen > most) return std::nullopt;
+  auto const a = Figures::roman(seen), b = Figures::roman(truth);
+  int at = 0;
+  if (a.size == b.size) {
+    auto const different = a.differences(b, at);
+    if (different == 1) return FigureSlip{SlipKind::roman, real::log(0.3 / a.size)};
+    if (different == 2 && a.exchanged(b, at)) return FigureSlip{SlipKind::roman, real::log(0.5 / a.size)};
+    return std::nullopt;
+  }
+  auto const &longer = a.size > b.size ? a : b, &shorter = a.size > b.size ? b : a;
+  if (longer.size != shorter.size + 1) return std::nullopt;
+  for (int gone = 0; gone < longer.size; ++gone)
+    if (longer.is_without(gone, shorter)) return FigureSlip{SlipKind::roman, real::log(0.5 / b.size)};
+  return std::nullopt;
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

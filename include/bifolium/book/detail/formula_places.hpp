@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: MIT
+/// Where in its text each run of a formula is, and each parenthesis. The reader says what a formula means; here its pieces are
+/// read again one by one, until the next run is found in one of them, so that no second grammar is needed.
+#pragma once
+
+#include <bifolium/book/detail/text_edit.hpp>
+#include <bifolium/collation/count.hpp>
+#include <bifolium/collation/read_formula.hpp>
+#include <bifolium/core/utf8.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A parenthesis that changes how many leaves there are.
+struct ChangePlace {
+  TextSpan span{};
+  std::int32_t added{};
+};
+
+class FormulaPlaces {
+  std::string_view text_;
+  Dialect dialect_;
+  std::vector<TextSpan> runs_{};
+  std::vector<ChangePlace> changes_{};
+  std::vector<bool> omitted_{};
+  std::size_t end_{};
+
+  /// The end of a parenthesis that begins at `at`; `at` itself where none does. )( and (: are marks.
+  [[nodiscard]] std::size_t parenthesis(std::size_t at) const {
+    if (text_[at] != '(' || (at > 0 && text_[at - 1] == ')' && at + 1 < text_.size() && text_[at + 1] != '-' &&
+                             static_cast<unsigned char>(text_[at + 1]) >= 0x80))
+      return at;
+    int depth = 0;
+    for (auto i = at; i < text_.size(); ++i) {
+      if (text_[i] == '(') ++depth;
+      if (text_[i] == ')' && --depth == 0) return i + 1;
+    }
+    return at;
+  }
+  [[nodiscard]] static bool separates(char32_t c) { return is_blank(c) || c == ',' || c == ';' || c == '\n'; }
+  [[nodiscard]] std::size_t item_begin(std::size_t at) const {
+    while (at < text_.size()) {
+      if (auto const end = parenthesis(at); end != at) {
+        at = end;
+        continue;
+      }
+      auto const point = decode(text_, at);
+      if (!separates(point.value)) break;
+      at += point.bytes;
+    }
+    return at;
+  }
+  [[nodiscard]] std::size_t item_end(std::size_t at) const {
+    auto const from = at;
+    while (at < text_.size()) {
+      if (at > from && parenthesis(at) != at) break;
+      auto const point = decode(text_, at);
+      if (separates(point.value)) break;
+      at += point.bytes;
+    }
+    return at;
+  }
+  [[nodiscard]] static bool same_mark(Signature const& a, Signature const& b) {
+    return a.mark() == b.mark() && a.letter_number() == b.letter_number() && a.multiple() == b.multiple();
+  }
+  /// Whether these bytes are the run, and whether they lack its count.
+  [[nodiscard]] bool reads_as(std::size_t from, std::size_t to, Run const& run, bool& omitted) const {
+    auto alone = dialect_;
+    alone.omitted = Omitted::eight;
+    auto const read = read_formula(text_.substr(from, to - from), alone);
+    if (!read || read->runs().size() != 1 || read->format()) return false; // a format statement is no part of a run
+    auto const& found = read->runs()[0];
+    omitted = false;
+    for (auto const& warning : read->warnings())
+      if (warning.problem == Problem::count_supplied) omitted = true;
+    return same_mark(found.first, run.first) && same_mark(found.last, run.last) &&
+           (omitted || found.leaves == run.leaves);
+  }
+  void find_runs(Formula const& formula) {
+    std::size_t at = 0;
+    for (auto const& run : formula.runs()) {
+      TextSpan place;
+      bool omitted = false;
+      for (auto from = item_begin(at); from < text_.size() && place.empty(); from = item_begin(item_end(from))) {
+        auto to = item_end(from);
+        for (int items = 0; items < 4 && to <= text_.size(); ++items) {
+          if (reads_as(from, to, run, omitted)) {
+            place = {from, to};
+            break;
+          }
+          if (to == text_.size()) break;
+          to = item_end(item_begin(to));
+        }
+        if (item_end(from) == from) break;
+      }
+      runs_.push_back(place);
+      omitted_.push_back(!place.empty() && omitted);
+      if (!place.empty()) at = end_ = place.to;
+    }
+  }
+  void find_changes(std::int64_t leaves) {
+    for (std::size_t at = 0; at < text_.size(); ++at) {
+      auto const end = parenthesis(at);
+      if (end == at) continue;
+      std::string without{text_};
+      without.replace(at, end - at, end - at, ' ');
+      auto const count = count_formula(without, dialect_);
+      if (count && count->leaves != leaves)
+        changes_.push_back({{at, end}, static_cast<std::int32_t>(leaves - count->leaves)});
+      if (end_ != 0 && at >= end_ && end > end_ && text_.substr(end_, at - end_).find_first_not_of(" ") == text_.npos)
+        end_ = end;
+      at = end - 1;
+    }
+  }
+
+public:
+  FormulaPlaces(std::string_view text, Formula const& formula, Dialect dialect) : text_{text}, dialect_{dialect} {
+    find_runs(formula);
+    if (text_.find('(') != text_.npos) find_changes(leaf_count(formula));
+  }
+  /// A parenthesis that could not be read, but seems to change the number of leaves.
+  void add(ChangePlace const& change) {
+    changes_.push_back(change);
+    if (change.span.from >= end_) end_ = change.span.to;
+  }
+  [[nodiscard]] std::vector<TextSpan> const& runs() const { return runs_; }
+  [[nodiscard]] std::vector<ChangePlace> const& changes() const { return changes_; }
+  /// The run has no number of leaves in the text.
+  [[nodiscard]] bool omitted(std::size_t run) const { return omitted_[run]; }
+  /// The end of the last run, with the parentheses that follow it.
+  [[nodiscard]] std::size_t end() const { return end_; }
+  [[nodiscard]] bool complete() const {
+    for (auto const& run : runs_)
+      if (run.empty()) return false;
+    return true;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+/// A formula as numbers: for each run the places of its two ends in their series and its counts of leaves. What a repair
+/// changes is changed here, so that no formula is copied until the ten best are written out.
+#pragma once
+
+#include <bifolium/collation/formula.hpp>
+#include <bifolium/collation/read_formula.hpp>
+
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// How the marks of a run are ordered.
+enum class MarkOrder : std::uint8_t { letters, numbers, none };
+
+/// A run as numbers.
+struct RunShape {
+  std::int64_t first{1}, last{1}; ///< places in the series; A is 1
+  std::int32_t origin{-1};        ///< the run of the formula as read; -1 where a repair puts it in
+  std::int16_t series{};          ///< runs of one series have one number
+  MarkOrder order{};
+  bool omitted{}; ///< its number of leaves is not in the text
+  bool foreign{}; ///< begins with a letter that the alphabet does not have
+  Cycle leaves{};
+
+  [[nodiscard]] std::int64_t gatherings() const { return last - first + 1 + (foreign ? 1 : 0); }
+  [[nodiscard]] std::int64_t leaf_total() const { return leaves.total(gatherings()); }
+  /// A run of one plain count.
+  [[nodiscard]] bool plain() const { return leaves.size() == 1; }
+  friend bool operator==(RunShape const& a, RunShape const& b) {
+    return a.first == b.first && a.last == b.last && a.series == b.series && a.order == b.order && a.leaves == b.leaves;
+  }
+};
+
+/// A formula as numbers.
+struct FormulaShape {
+  std::vector<RunShape> runs{};
+  std::int32_t changed{};       ///< leaves that changes add, less those they take away
+  std::int32_t changed_first{}; ///< the part of it in the first gathering
+  std::int32_t letters{};       ///< how many letters the alphabet has
+  Letters added{};              ///< those beside the 23
+
+  [[nodiscard]] std::int64_t leaves() const {
+    std::int64_t total = changed;
+    for (auto const& run : runs) total += run.leaf_total();
+    return total;
+  }
+  [[nodiscard]] std::int64_t gatherings() const {
+    std::int64_t total = 0;
+    for (auto const& run : runs) total += run.gatherings();
+    return total;
+  }
+};
+
+/// The leaves a change adds; fewer than zero where it takes away.
+inline std::int32_t leaves_added(Formula const& formula, Change const& change) {
+  if (auto const* insertion = change.insertion()) return insertion->leaves;
+  auto const* deletion = change.deletion();
+  if (deletion == nullptr) return 0;
+  return deletion->leaf == 0 ? -formula.leaves_folded(deletion->gathering) : -1;
+}
+
+/// The formula as numbers.
+inline FormulaShape shape_of(Formula const& formula) {
+  FormulaShape shape;
+  auto const alphabet = formula.alphabet();
+  shape.letters = alphabet.size();
+  shape.added = formula.letters();
+  auto const& runs = formula.runs();
+  shape.runs.reserve(runs.size() + 2);
+  for (std::size_t r = 0; r < runs.size(); ++r) {
+    auto const& run = runs[r];
+    RunShape one;
+    one.first = run.first.rank(alphabet);
+    one.last = one.first + run.gatherings - 1;
+    one.origin = static_cast<std::int32_t>(r);
+    one.order = run.first.is_letter()              ? MarkOrder::letters
+                : run.first.mark() == Mark::number ? MarkOrder::numbers
+                                                   : MarkOrder::none;
+    one.series = static_cast<std::int16_t>(r);
+    for (std::size_t k = 0; k < r; ++k)
+      if (runs[k].first.same_series_as(run.first)) {
+        one.series = shape.runs[k].series;
+        break;
+      }
+    one.foreign = run.first.is_latin() && !alphabet.has(run.first.letter_number());
+    if (one.foreign) one.last -= 1;
+    one.leaves = run.leaves;
+    shape.runs.push_back(one);
+  }
+  for (auto const& change : formula.changes()) {
+    auto const added = leaves_added(formula, change);
+    shape.changed += added;
+    if (change.gathering() == GatheringAt{0, 0}) shape.changed_first += added;
+  }
+  return shape;
+}
+
+/// How many leaves a formula notes as blank, in words: `(A8 blank)`, `(last leaf blank)`, `(A1, H4 blank)`.
+inline int blank_leaves_noted(Formula const& formula) {
+  int noted = 0;
+  for (auto const& words : formula.notes()) {
+    std::string_view const text = words;
+    if (text.find("blank") == text.npos && text.find("bl.") == text.npos) continue;
+    bool const two = text.find("two") != text.npos || text.find("first and last") != text.npos ||
+                     text.find(',') != text.npos || text.find(';') != text.npos;
+    noted += two ? 2 : 1;
+  }
+  return noted;
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: MIT
+/// What could be wrong in a formula: every slip that a hand makes in writing one, undone. An edit is a few numbers, so that it
+/// can be applied to a formula that another edit has changed already.
+#pragma once
+
+#include <bifolium/book/audit_weights.hpp>
+#include <bifolium/book/detail/formula_shape.hpp>
+#include <bifolium/core/real.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// An edit of a formula, with the logarithm of the probability that its slip was made, given the kind.
+struct FormulaEdit {
+  /// What is done. Several kinds of slip share one, and one kind may have several.
+  enum class What : std::uint8_t {
+    none,
+    leaves,         ///< term `b` of the counts of run `run` becomes `a`
+    supply,         ///< the missing count of the run is `a`
+    supply_all,     ///< all missing counts are `a`
+    supply_next,    ///< a missing count is that of the next run
+    last,           ///< the last mark of the run moves by `a`
+    first,          ///< the first mark moves by `a`
+    shift,          ///< the last mark of the run moves by `a`, and the runs that follow in the series move along
+    insert_between, ///< what the letters skip after the run, of `a` leaves
+    append,         ///< one more gathering at the end, of `a` leaves
+    prepend,        ///< a gathering of `a` leaves before the first run
+    second,         ///< a gathering of `a` leaves after the first run
+    remove,         ///< the run is one too many
+    change,         ///< `a` leaves added by a change in the last gathering, or in the first where `b` is 1
+    drop_change,    ///< parenthesis `run` counts for zero, or for half where `b` is 1; it had added `a` leaves
+    alphabet        ///< other letters; the shape comes ready
+  };
+  SlipKind kind{};
+  What what{};
+  std::int16_t run{};
+  std::int16_t b{};
+  std::int32_t a{};
+  double weight{};
+};
+
+/// The formula after the edit; none where the edit makes no sense there. pre: not `alphabet`.
+inline std::optional<FormulaShape> applied(FormulaShape const& before, FormulaEdit const& edit) {
+  using What = FormulaEdit::What;
+  FormulaShape shape = before;
+  auto const r = static_cast<std::size_t>(edit.run);
+  auto const place = [&](std::size_t i) { return shape.runs.begin() + static_cast<std::ptrdiff_t>(i); };
+  auto const made = [&](RunShape run, std::int64_t first, std::int64_t last) {
+    run.first = first, run.last = last;
+    run.origin = -1, run.omitted = run.foreign = false;
+    run.leaves = Cycle{edit.a};
+    return run;
+  };
+  switch (edit.what) {
+  case What::none:
+  case What::alphabet:
+    break;
+  case What::leaves: {
+    auto const old = shape.runs[r].leaves;
+    shape.runs[r].leaves = {};
+    for (std::size_t t = 0; t < old.size(); ++t)
+      shape.runs[r].leaves.push(static_cast<int>(t) == edit.b ? edit.a : old.term(t));
+    break;
+  }
+  case What::supply:
+    shape.runs[r].leaves = Cycle{edit.a};
+    break;
+  case What::supply_all:
+    for (auto& run : shape.runs)
+      if (run.omitted) run.leaves = Cycle{edit.a};
+    break;
+  case What::supply_next:
+    for (auto i = shape.runs.size(); i-- > 0;)
+      if (shape.runs[i].omitted) {
+        if (i + 1 == shape.runs.size()) return std::nullopt;
+        shape.runs[i].leaves = shape.runs[i + 1].leaves;
+      }
+    break;
+  case What::last:
+    shape.runs[r].last += edit.a;
+    break;
+  case What::first:
+    shape.runs[r].first += edit.a;
+    break;
+  case What::shift:
+    shape.runs[r].last += edit.a;
+    for (auto i = r + 1; i < shape.runs.size() && shape.runs[i].series == shape.runs[r].series; ++i)
+      shape.runs[i].first += edit.a, shape.runs[i].last += edit.a;
+    break;
+  case What::insert_between: {
+    if (r + 1 >= shape.runs.size()) return std::nullopt;
+    auto const run = made(shape.runs[r], shape.runs[r].last + 1, shape.runs[r + 1].first - 1);
+    if (run.last < run.first) return std::nullopt;
+    shape.runs.insert(place(r + 1), run);
+    break;
+  }
+  case What::append: {
+    auto const& last = shape.runs.back();
+    shape.runs.push_back(made(last, last.last + 1, last.last + 1));
+    break;
+  }
+  case What::prepend:
+  case What::second: {
+    RunShape run;
+    run.series = -1;
+    run.order = MarkOrder::none;
+    run.leaves = Cycle{edit.a};
+    if (edit.what == What::prepend && shape.runs[0].order == MarkOrder::letters && shape.runs[0].first == 2)
+      run.series = shape.runs[0].series, run.order = MarkOrder::letters; // an A before the B
+    shape.runs.insert(place(edit.what == What::prepend ? 0 : 1), run);
+    break;
+  }
+  case What::remove:
+    if (shape.runs.size() < 2) return std::nullopt;
+    if (r == 0) shape.changed -= 0;
+    shape.runs.erase(place(r));
+    break;
+  case What::change:
+    shape.changed += edit.a;
+    if (edit.b == 1) shape.changed_first += edit.a;
+    break;
+  case What::drop_change:
+    shape.changed -= edit.b == 1 ? edit.a / 2 : edit.a;
+    if (shape.changed_first != 0) shape.changed_first -= edit.b == 1 ? edit.a / 2 : edit.a;
+    break;
+  }
+  for (auto const& run : shape.runs)
+    if (run.first < 1 || run.gatherings() < 1) return std::nullopt;
+  return shape;
+}
+
+/// Finds the edits of one formula.
+class FormulaSlips {
+  FormulaShape const& shape_;
+  std::vector<FormulaEdit>& edits_;
+  AuditWeights const& weights_;
+
+  void add(SlipKind kind, FormulaEdit::What what, std::size_t run, std::int32_t a, std::int32_t b, double share) {
+    auto const kinds = weights_.in_formula[static_cast<std::size_t>(kind)] * weights_.field_wrong;
+    edits_.push_back(
+        {kind, what, static_cast<std::int16_t>(run), static_cast<std::int16_t>(b), a, real::log(share * kinds)});
+  }
+  /// How often one number of leaves is written for another: neighbours on the paper, 4 and 8, are.
+  static double exponent_share(int seen, int truth) {
+    constexpr int near[][2]{{4, 8}, {6, 8}, {2, 4}, {4, 6}, {8, 12}, {6, 12}, {8, 10}};
+    for (auto const& pair : near)
+      if ((pair[0] == seen && pair[1] == truth) || (pair[1] == seen && pair[0] == truth)) return .25;
+    return truth % 2 == 0 ? .06 : .03;
+  }
+  void exponents(std::size_t r, double runs) {
+    auto const& run = shape_.runs[r];
+    if (run.omitted) {
+      for (int leaves : {1, 2, 4, 6, 8, 10, 12})
+        if (!run.plain() || leaves != run.leaves.term(0))
+          add(SlipKind::omitted_exponent, FormulaEdit::What::supply, r, leaves, 0, .5 / runs);
+      return;
+    }
+    for (std::size_t t = 0; t < run.leaves.size(); ++t)
+      for (int leaves : {1, 2, 3, 4, 5, 6, 7, 8, 10, 12, 16})
+        if (leaves != run.leaves.term(t))
+          add(SlipKind::exponent, FormulaEdit::What::leaves, r, leaves, static_cast<std::int32_t>(t),
+              exponent_share(run.leaves.term(t), leaves) / runs / static_cast<double>(run.leaves.size()));
+  }
+  void ends(std::size_t r, double runs) {
+    using What = FormulaEdit::What;
+    auto const& run = shape_.runs[r];
+    if (run.order == MarkOrder::none || run.first == run.last) return;
+    struct Step {
+      int by;
+      double share;
+    };
+    for (auto const [by, share] : {Step{1, .4}, {-1, .4}, {2, .06}, {-2, .06}, {3, .02}, {-3, .02}})
+      if (run.last + by >= run.first) add(SlipKind::end_letter, What::last, r, by, 0, share / runs);
+    if (run.order == MarkOrder::numbers) return;
+    for (int by : {1, -1})
+      if (run.first + by >= 1 && run.first + by <= run.last)
+        add(SlipKind::start_letter, What::first, r, by, 0, .5 / runs);
+  }
+  void multiples(std::size_t r, double runs) {
+    auto const& run = shape_.runs[r];
+    if (run.order != MarkOrder::letters) return;
+    for (int alphabets : {1, 2, -1})
+      if (run.last + alphabets * shape_.letters > run.first)
+        add(SlipKind::multiple_lost, FormulaEdit::What::last, r, alphabets * shape_.letters, 0, .4 / runs);
+  }
+  void between(std::size_t r, double gatherings) {
+    using What = FormulaEdit::What;
+    auto const &run = shape_.runs[r], &next = shape_.runs[r + 1];
+    if (run.series == next.series && run.order == MarkOrder::letters) {
+      auto const skipped = next.first - run.last - 1;
+      if (skipped >= 1 && skipped <= 3)
+        for (int leaves : {2, 4, 6, 8, 10, 12}) // the letters that skip are seen, so a missing gathering is likelier
+          add(SlipKind::gathering_missing, What::insert_between, r, leaves, 0, 7.4 / gatherings);
+      if (skipped == 0)
+        for (int by : {1, -1}) add(SlipKind::shifted_letters, What::shift, r, by, 0, .5);
+    }
+    if (run == next) add(SlipKind::gathering_twice, What::remove, r, 0, 0, .8);
+  }
+  void first_and_last() {
+    using What = FormulaEdit::What;
+    auto const &first = shape_.runs.front(), &last = shape_.runs.back();
+    if (last.order == MarkOrder::letters) {
+      for (int leaves : {1, 2, 3, 4, 6, 8, 10, 12})
+        if (!last.plain() || leaves != last.leaves.term(0)) add(SlipKind::last_missing, What::append, 0, leaves, 0, .8);
+      if (last.gatherings() == 1 && shape_.gatherings() > 1)
+        add(SlipKind::last_missing, What::remove, shape_.runs.size() - 1, 0, 0, .1);
+    }
+    bool const begins_with_b = first.order == MarkOrder::letters && first.first == 2;
+    for (int leaves : {1, 2, 3, 4, 6, 8, 10, 12}) {
+      add(SlipKind::first_missing, What::prepend, 0, leaves, 0, begins_with_b ? .9 : .25);
+      if (!begins_with_b) add(SlipKind::first_missing, What::second, 0, leaves, 0, .08);
+    }
+    if (shape_.runs.size() > 1 && first.gatherings() == 1) add(SlipKind::gathering_twice, What::remove, 0, 0, 0, .05);
+  }
+  void omitted_together() {
+    std::size_t omitted = shape_.runs.size(), count = 0;
+    for (std::size_t r = shape_.runs.size(); r-- > 0;)
+      if (shape_.runs[r].omitted) omitted = r, ++count;
+    if (count == 0) return;
+    if (count > 1)
+      for (int leaves : {2, 4, 6, 8, 12})
+        if (leaves != shape_.runs[omitted].leaves.term(0))
+          add(SlipKind::omitted_exponent, FormulaEdit::What::supply_all, omitted, leaves, 0, .3);
+    if (!shape_.runs.back().omitted) add(SlipKind::omitted_exponent, FormulaEdit::What::supply_next, omitted, 0, 0, .7);
+  }
+
+public:
+  FormulaSlips(FormulaShape const& shape, AuditWeights const& weights, std::vector<FormulaEdit>& edits)
+      : shape_{shape}, edits_{edits}, weights_{weights} {}
+
+  /// `changes`: how many leaves each parenthesis of the formula adds.
+  void find(std::vector<std::int32_t> const& changes) {
+    using What = FormulaEdit::What;
+    auto const runs = static_cast<double>(shape_.runs.size());
+    auto const gatherings = static_cast<double>(shape_.gatherings());
+    for (std::size_t r = 0; r < shape_.runs.size(); ++r) {
+      exponents(r, runs);
+      ends(r, runs);
+      multiples(r, runs);
+      if (r + 1 < shape_.runs.size()) between(r, gatherings);
+    }
+    first_and_last();
+    omitted_together();
+    add(SlipKind::change_missing, What::change, 0, -1, 0, .4);  // the last leaf is cut away
+    add(SlipKind::change_missing, What::change, 0, -1, 1, .25); // the first
+    add(SlipKind::change_missing, What::change, 0, 1, 0, .2);
+    add(SlipKind::change_missing, What::change, 0, -2, 0, .1);
+    for (std::size_t c = 0; c < changes.size(); ++c) {
+      if (changes[c] == 0) continue;
+      auto const share = 1 / static_cast<double>(changes.size());
+      add(SlipKind::change_twice, What::drop_change, c, changes[c], 0, .6 * share);
+      if (changes[c] < -1 || changes[c] > 1)
+        add(SlipKind::change_twice, What::drop_change, c, changes[c], 1, .3 * share);
+    }
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

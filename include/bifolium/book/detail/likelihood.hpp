@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+/// How likely is a description that holds together? What a list of rules does not have: most gatherings of a book are alike,
+/// the first and last differ in known ways, letters run on, the numbered pages begin with the text, odd numbers are on rectos,
+/// runs of pages without numbers have usual lengths. Logarithms throughout.
+#pragma once
+
+#include <bifolium/book/audit_weights.hpp>
+#include <bifolium/book/detail/main_sequence.hpp>
+#include <bifolium/book/detail/page_shape.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// The weights as logarithms, made once for a record.
+class Likelihood {
+  static constexpr std::size_t books = 7, sizes = 11;
+  AuditWeights const& weights_;
+  double table_[4][books][sizes]{};
+  double unnumbered_[26]{};
+  double begin_[3]{};
+  int blanks_noted_;
+
+  /// Where few books were counted: what gatherings are like at large. Argued.
+  static constexpr double usual[sizes]{.03, .14, .003, .3, .003, .15, .003, .3, .03, .05, .003};
+
+  void take(GatheringCounts::Books const& counts, std::size_t place) {
+    for (std::size_t book = 0; book < books; ++book) {
+      double total = 0;
+      for (auto const count : counts[book]) total += count;
+      for (std::size_t size = 0; size < sizes; ++size)
+        table_[place][book][size] = real::log((counts[book][size] + 3 * usual[size]) / (total + 3));
+    }
+  }
+  [[nodiscard]] double unnumbered(std::int64_t pages) const { return unnumbered_[pages < 25 ? pages : 25]; }
+
+public:
+  /// `early`: printed before 1501.
+  Likelihood(AuditWeights const& weights, bool early, int blanks_noted)
+      : weights_{weights}, blanks_noted_{blanks_noted} {
+    auto const& counts = early ? weights.early : weights.late;
+    take(counts.first, 0), take(counts.middle, 1), take(counts.last, 2), take(counts.aside, 3);
+    double total = 0;
+    for (auto const count : weights.unnumbered) total += count;
+    for (std::size_t i = 0; i < 26; ++i) {
+      // beyond 24 pages each length is as rare as the next
+      auto const length = i == 25 ? weights.unnumbered[25] / 60.0 : weights.unnumbered[i];
+      unnumbered_[i] = real::log((length + .2) / (total + 20));
+    }
+    for (std::size_t i = 0; i < 3; ++i) begin_[i] = real::log(weights.numbers_begin[i]);
+  }
+
+  /// Of the formula by itself.
+  [[nodiscard]] double of(FormulaShape const& shape) const {
+    auto const main = main_leaves(shape);
+    auto const book = book_row(main);
+    double sum = 0;
+    each_gathering(shape, [&](GatheringPlace place, int leaves, std::int64_t times) {
+      if (place == GatheringPlace::middle && leaves == main) return;
+      auto const weight = table_[static_cast<std::size_t>(place)][book][size_column(leaves)];
+      sum += weight * static_cast<double>(times < 3 ? times : 3); // what is odd once is often so for a run
+    });
+    if (shape.runs.front().order == MarkOrder::letters && shape.runs.front().first == 2) sum -= 2.5; // begins with B
+    for (std::size_t r = 0; r + 1 < shape.runs.size(); ++r) {
+      auto const &run = shape.runs[r], &next = shape.runs[r + 1];
+      if (run.series != next.series || run.order != MarkOrder::letters) continue;
+      if (next.first > run.last + 1) sum -= 4;
+      if (next.first <= run.last) sum -= next.first == 1 ? 2 : 3;
+    }
+    return sum;
+  }
+
+  /// Of the pagination by itself.
+  [[nodiscard]] double of(PageShape const& shape) const {
+    using Kind = PageRunShape::Kind;
+    double sum = 0;
+    std::int64_t last = 0, total = 0;
+    bool arabic_before = false, unnumbered_before = false;
+    for (auto const& run : shape.runs) {
+      if (run.kind == Kind::unnumbered && shape.runs.size() > 1) {
+        sum += unnumbered(run.last);
+        if (unnumbered_before) sum -= 3;
+      }
+      if (run.kind == Kind::arabic && run.first == 0 && arabic_before) sum -= 1.5;
+      if (run.first > 0 && last > 0 && run.first <= last) sum -= 4;
+      // odd numbers are on rectos
+      auto const first = run.first == 0 ? 1 : run.first;
+      if (run.kind != Kind::unnumbered && !shape.by_leaf && (total + first) % 2 == 0) sum -= 5;
+      if (run.kind != Kind::unnumbered) last = run.truly != 0 ? run.truly : run.last;
+      arabic_before = arabic_before || run.kind == Kind::arabic;
+      unnumbered_before = run.kind == Kind::unnumbered;
+      total += run.count;
+    }
+    if (shape.by_leaf) return sum;
+    // the last page without a number is mostly counted; the blank verso of a numbered one is left out as often as not
+    if (unnumbered_before) return total % 2 == 0 ? sum : sum + real::log(weights_.odd_total);
+    return sum + real::log(.5);
+  }
+
+  /// Of the two together; none where they contradict.
+  [[nodiscard]] std::optional<double> of(FormulaShape const& formula, PageShape const& pages) const {
+    auto const missing = 2 * formula.leaves() - pages.pages();
+    double sum = 0;
+    if (blanks_noted_ > 0 && missing >= 2 && missing <= 2 * blanks_noted_ + 1 && !pages.by_leaf)
+      sum = real::log(.3 / blanks_noted_);
+    else if (missing < 0 || missing > 3 || (pages.by_leaf && missing % 2 != 0))
+      return std::nullopt;
+    else if (missing > 1)
+      sum = real::log(weights_.blank_not_counted);
+    return sum + beginning(formula, pages) + preliminaries(formula, pages);
+  }
+
+private:
+  /// Where the numbers begin. If they begin with the text, the formula has said how many pages come before them.
+  [[nodiscard]] double beginning(FormulaShape const& formula, PageShape const& pages) const {
+    if (pages.by_leaf) return 0;
+    std::int64_t before = 0;
+    std::size_t k = 0, unnumbered_runs = 0, the_run = 0;
+    for (; k < pages.runs.size() && pages.runs[k].kind != PageRunShape::Kind::arabic; ++k) {
+      before += pages.runs[k].count;
+      if (pages.runs[k].kind == PageRunShape::Kind::unnumbered) ++unnumbered_runs, the_run = k;
+    }
+    if (k == 0 || k == pages.runs.size()) return 0;
+    auto const begin = numbers_begin(formula, before);
+    auto const weight = begin_[static_cast<std::size_t>(begin)];
+    return begin == NumbersBegin::with_the_text && unnumbered_runs > 0 ? weight - unnumbered(pages.runs[the_run].last)
+                                                                       : weight;
+  }
+  [[nodiscard]] double preliminaries(FormulaShape const& formula, PageShape const& pages) const {
+    if (pages.runs.size() == 1 && pages.runs[0].kind == PageRunShape::Kind::unnumbered) return 0;
+    auto const share = main_sequence(formula) > 0 ? weights_.preliminaries_in_both : weights_.preliminaries_in_pages;
+    return real::log(pages.runs[0].kind != PageRunShape::Kind::arabic ? share : 1 - share);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,420 @@
+// SPDX-License-Identifier: MIT
+/// The cheapest edits after which formula, pagination and number of leaves agree. Every edit of the formula leads to some number
+/// of leaves; for each number there are the edits of the pagination and of the stated leaves that suit it; the three are
+/// joined. What leads to one description is one proposal, however it was reached.
+#pragma once
+
+#include <bifolium/book/detail/formula_slips.hpp>
+#include <bifolium/book/detail/likelihood.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// What is searched.
+struct SearchInput {
+  std::vector<FormulaShape> formulas{};  ///< the formula as it reads, then as it reads with other letters
+  std::vector<double> formula_weights{}; ///< of each; the first has 0
+  std::vector<bool> formula_is_edit{};   ///< reading it so is a repair
+  std::vector<std::int32_t> changes{};   ///< leaves that each parenthesis adds
+  std::optional<PageShape> pages{};
+  std::optional<std::int64_t> leaves{};
+  std::int64_t plates{};
+  int blanks_noted{};
+  bool early{};
+};
+
+/// A formula that an edit, or none, makes of the one that was read.
+struct FormulaVariant {
+  FormulaShape shape{};
+  std::size_t reading{}; ///< which of the formulas of the input
+  FormulaEdit edits[2]{};
+  int count{};
+  double score{};
+  std::int64_t leaves{};
+};
+/// The same of a pagination.
+struct PageVariant {
+  PageShape shape{};
+  PageEdit edits[2]{};
+  int count{};
+  double score{};
+};
+/// The same of a number of leaves.
+struct LeavesVariant {
+  std::int64_t leaves{};
+  SlipKind kind{};
+  int count{};
+  double score{};
+};
+/// All three, by their numbers in the lists of the search; -1 where there is no such field.
+struct Proposal {
+  std::int32_t formula{-1}, pages{-1}, leaves{-1};
+  std::int32_t edits{};
+  double score{};
+  std::uint64_t state{}; ///< what it leads to, so that equal ones are known
+};
+
+/// Keeps the `most` best of many by score, best first. Most of what is offered is no better than the last and costs a comparison.
+template <class T> void offer(std::vector<T>& best, std::size_t most, T one) {
+  if (best.size() == most) {
+    if (!(one.score > best.back().score)) return;
+    best.pop_back();
+  }
+  auto k = best.size();
+  best.push_back(static_cast<T&&>(one));
+  for (; k > 0 && best[k - 1].score < best[k].score; --k) {
+    T moved = static_cast<T&&>(best[k]);
+    best[k] = static_cast<T&&>(best[k - 1]);
+    best[k - 1] = static_cast<T&&>(moved);
+  }
+}
+
+class Search {
+  static constexpr std::size_t formulas_kept = 6, pages_kept = 8, proposals_kept = 60, pairs_kept = 40;
+  SearchInput const& in_;
+  AuditWeights const& weights_;
+  Likelihood likelihood_;
+  std::vector<FormulaVariant> formulas_{};
+  std::vector<FormulaEdit> edits_{};
+  std::vector<PageVariant> pages_{};
+  std::vector<LeavesVariant> leaves_{};
+  std::vector<Proposal> found_{};
+
+  void formula_variants() {
+    for (std::size_t i = 0; i < in_.formulas.size(); ++i) {
+      FormulaVariant as_read{in_.formulas[i], i, {}, 0, 0, in_.formulas[i].leaves()};
+      as_read.score = likelihood_.of(as_read.shape) + in_.formula_weights[i];
+      if (in_.formula_is_edit[i]) {
+        as_read.count = 1;
+        as_read.edits[0].kind = SlipKind::alphabet;
+        as_read.edits[0].what = FormulaEdit::What::alphabet;
+      }
+      formulas_.push_back(static_cast<FormulaVariant&&>(as_read));
+    }
+    for (std::size_t i = 0; i < in_.formulas.size(); ++i) {
+      if (in_.formula_is_edit[i]) continue;
+      edits_.clear();
+      FormulaSlips{in_.formulas[i], weights_, edits_}.find(in_.changes);
+      for (auto const& edit : edits_)
+        if (auto shape = applied(in_.formulas[i], edit)) {
+          auto const leaves = shape->leaves();
+          if (leaves < 1) continue;
+          auto const score = likelihood_.of(*shape) + edit.weight + in_.formula_weights[i];
+          formulas_.push_back({static_cast<FormulaShape&&>(*shape), i, {edit, {}}, 1, score, leaves});
+        }
+    }
+  }
+  /// Two edits of the formula that lead to one of the numbers of leaves that other fields ask for. The tables of two runs are
+  /// added: only pairs of differences that sum up are ever made.
+  void pairs_of_formula_edits(std::vector<std::int64_t> const& wanted) {
+    auto const singles = formulas_.size();
+    auto const base = formulas_[0].leaves;
+    std::vector<FormulaVariant> pairs;
+    for (auto const target : wanted)
+      for (std::size_t i = 0; i < singles; ++i) {
+        if (formulas_[i].count != 1 || formulas_[i].reading != 0 ||
+            formulas_[i].edits[0].what == FormulaEdit::What::alphabet)
+          continue;
+        for (std::size_t k = i + 1; k < singles; ++k) {
+          if (formulas_[k].count != 1 || formulas_[k].reading != 0 ||
+              formulas_[k].edits[0].what == FormulaEdit::What::alphabet)
+            continue;
+          if (formulas_[i].leaves + formulas_[k].leaves != target + base) continue;
+          pair(formulas_[i].edits[0], formulas_[k].edits[0], target, pairs);
+        }
+      }
+    for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
+  }
+  void pair(FormulaEdit first, FormulaEdit second, std::int64_t target, std::vector<FormulaVariant>& pairs) {
+    // the later run is edited first, so that what is put in or taken out does not move the other
+    if (second.run > first.run) {
+      auto const other = first;
+      first = second, second = other;
+    }
+    if (first.run == second.run && first.what == second.what) return;
+    auto once = applied(in_.formulas[0], first);
+    if (!once) return;
+    auto twice = applied(*once, second);
+    if (!twice || twice->leaves() != target) return;
+    auto const score = likelihood_.of(*twice) + first.weight + second.weight;
+    offer(pairs, pairs_kept, FormulaVariant{static_cast<FormulaShape&&>(*twice), 0, {first, second}, 2, score, target});
+  }
+
+  /// Adds the best page variants for so many leaves and returns the number of the first.
+  std::size_t page_variants(std::int64_t leaves) {
+    auto const& pages = *in_.pages;
+    std::vector<PageVariant> best;
+    auto const missing = 2 * leaves - pages.pages();
+    if (missing >= 0 && missing <= 2 * in_.blanks_noted + 3) best.push_back({pages, {}, 0, likelihood_.of(pages)});
+    page_edits_.clear();
+    PageSlips{pages, weights_, page_edits_}.find(leaves);
+    for (auto const& edit : page_edits_) {
+      auto shape = applied(pages, edit);
+      auto const score = likelihood_.of(shape) + edit.weight;
+      offer(best, pages_kept, PageVariant{static_cast<PageShape&&>(shape), {edit, {}}, 1, score});
+    }
+    auto const first = pages_.size();
+    for (auto& one : best) pages_.push_back(static_cast<PageVariant&&>(one));
+    return first;
+  }
+  std::size_t leaves_variants(std::int64_t leaves) {
+    auto const first = leaves_.size();
+    auto const stated = *in_.leaves;
+    if (stated == leaves) {
+      leaves_.push_back({leaves, {}, 0, 0});
+      return first;
+    }
+    auto const add = [&](SlipKind kind, double weight) {
+      auto const kinds = weights_.in_leaves[static_cast<std::size_t>(kind)] * weights_.field_wrong;
+      leaves_.push_back({leaves, kind, 1, weight + real::log(kinds)});
+    };
+    if (auto const slip = figure_slip(stated, leaves)) add(slip->kind, slip->weight);
+    if (in_.plates > 0 && stated == leaves + in_.plates) add(SlipKind::plates_counted, real::log(.9));
+    if (stated == leaves - 1) add(SlipKind::blank_not_counted, real::log(.6));
+    if (stated == leaves - 2) add(SlipKind::blank_not_counted, real::log(.15));
+    if (stated == leaves + 1) add(SlipKind::blank_not_counted, real::log(.1)); // an end-leaf was counted
+    if (stated == 2 * leaves) add(SlipKind::pages_for_leaves, real::log(.9));
+    if (leaves_.size() == first) two_slips_of_leaves(leaves);
+    return first;
+  }
+
+  /// Two slips in the stated number: pages or plates or blank leaves, and a figure.
+  void two_slips_of_leaves(std::int64_t leaves) {
+    auto const add = [&](SlipKind kind, std::int64_t between, double share) {
+      if (auto const slip = figure_slip(*in_.leaves, between)) {
+        auto const kinds = weights_.in_leaves[static_cast<std::size_t>(kind)] * weights_.field_wrong;
+        auto const others = weights_.in_leaves[static_cast<std::size_t>(slip->kind)] * weights_.field_wrong;
+        leaves_.push_back({leaves, kind, 2, slip->weight + real::log(share * kinds * others)});
+      }
+    };
+    add(SlipKind::pages_for_leaves, 2 * leaves, .9);
+    if (in_.plates > 0) add(SlipKind::plates_counted, leaves + in_.plates, .9);
+    add(SlipKind::blank_not_counted, leaves - 1, .6);
+    if (leaves_.empty() || leaves_.back().leaves != leaves) two_figures(leaves);
+  }
+  /// Two slips of figures: the number between them is looked for among those one slip away.
+  void two_figures(std::int64_t leaves) {
+    std::optional<double> best;
+    auto const try_between = [&](std::int64_t between) {
+      auto const first = figure_slip(between, leaves), second = figure_slip(*in_.leaves, between);
+      if (!first || !second) return;
+      auto const kinds = weights_.in_leaves[static_cast<std::size_t>(first->kind)] * weights_.field_wrong *
+                         weights_.in_leaves[static_cast<std::size_t>(second->kind)] * weights_.field_wrong;
+      auto const weight = first->weight + second->weight + real::log(kinds);
+      if (!best || weight > *best) best = weight;
+    };
+    auto const truth = Figures::arabic(leaves);
+    std::int64_t power = 1;
+    for (int i = 0; i < truth.size; ++i, power *= 10) {
+      auto const high = leaves / power, low = leaves % power, figure = high % 10;
+      try_between(high / 10 * power + low);            // one left out
+      try_between((high * 10 + figure) * power + low); // one written twice
+      for (int other = 0; other < 10; ++other) try_between(leaves + (other - figure) * power);
+      if (i + 1 < truth.size) {
+        auto const next = high / 10 % 10;
+        try_between(leaves + (next - figure) * power + (figure - next) * power * 10);
+      }
+    }
+    if (best) leaves_.push_back({leaves, SlipKind::substituted, 2, *best});
+  }
+
+  /// `first_page` and `first_leaves`: where the variants for this number of leaves begin; they run to the end of their lists.
+  void join(std::int32_t formula, std::size_t first_page, std::size_t first_leaves) {
+    auto const* variant = formula >= 0 ? &formulas_[static_cast<std::size_t>(formula)] : nullptr;
+    auto const of_formula = variant != nullptr ? variant->count : 0;
+    auto const end_of_pages = in_.pages ? pages_.size() : first_page + 1;
+    auto const end_of_leaves = in_.leaves ? leaves_.size() : first_leaves + 1;
+    for (auto p = first_page; p < end_of_pages; ++p) {
+      auto const edits = of_formula + (in_.pages ? pages_[p].count : 0);
+      if (edits > 2) continue;
+      double sum = (variant != nullptr ? variant->score : 0) + (in_.pages ? pages_[p].score : 0);
+      if (variant != nullptr && in_.pages) {
+        auto const together = likelihood_.of(variant->shape, pages_[p].shape);
+        if (!together) continue;
+        sum += *together;
+      }
+      for (auto s = first_leaves; s < end_of_leaves; ++s) {
+        auto const all = edits + (in_.leaves ? leaves_[s].count : 0);
+        if (all > 2) continue;
+        offer(found_, proposals_kept,
+              Proposal{formula, in_.pages ? static_cast<std::int32_t>(p) : -1,
+                       in_.leaves ? static_cast<std::int32_t>(s) : -1, all, sum + (in_.leaves ? leaves_[s].score : 0),
+                       0});
+      }
+    }
+  }
+  /// The variants of the formula from a number on, those of one number of leaves together, the best of each.
+  void join_from(std::size_t from) {
+    struct Bucket {
+      std::int64_t leaves;
+      std::vector<Ranked> best;
+    };
+    std::vector<Bucket> buckets;
+    for (auto i = from; i < formulas_.size(); ++i) {
+      Bucket* bucket = nullptr;
+      for (auto& one : buckets)
+        if (one.leaves == formulas_[i].leaves) bucket = &one;
+      if (bucket == nullptr) buckets.push_back({formulas_[i].leaves, {}}), bucket = &buckets.back();
+      offer(bucket->best, formulas_kept, Ranked{static_cast<std::int32_t>(i), formulas_[i].score});
+    }
+    for (auto const& bucket : buckets) {
+      auto const pages = in_.pages ? page_variants(bucket.leaves) : 0;
+      auto const leaves = in_.leaves ? leaves_variants(bucket.leaves) : 0;
+      for (auto const& one : bucket.best) join(one.formula, pages, leaves);
+    }
+  }
+  struct Ranked {
+    std::int32_t formula;
+    double score;
+  };
+  std::vector<PageEdit> page_edits_{};
+  static void mix(std::uint64_t& state, std::int64_t value) {
+    state = (state ^ static_cast<std::uint64_t>(value)) * 0x100000001B3U;
+    state ^= state >> 29U;
+  }
+  /// Two descriptions with the same counts have the same state.
+  [[nodiscard]] std::uint64_t state_of(Proposal const& one) const {
+    std::uint64_t state = 0xCBF29CE484222325U;
+    if (one.formula >= 0) {
+      auto const& shape = formulas_[static_cast<std::size_t>(one.formula)].shape;
+      std::int64_t leaves = 0, count = 0;
+      auto const put = [&](std::int64_t l, std::int64_t c) {
+        if (l == leaves) {
+          count += c;
+          return;
+        }
+        mix(state, leaves), mix(state, count);
+        leaves = l, count = c;
+      };
+      for (auto const& run : shape.runs)
+        if (run.plain())
+          put(run.leaves.term(0), run.gatherings());
+        else
+          for (std::int64_t i = 0; i < run.gatherings(); ++i) put(run.leaves.at(i), 1);
+      mix(state, leaves), mix(state, count), mix(state, shape.changed);
+      mix(state, shape.added.j + 2 * shape.added.u + 4 * shape.added.w);
+    }
+    if (one.pages >= 0) {
+      auto const& shape = pages_[static_cast<std::size_t>(one.pages)].shape;
+      for (auto const& run : shape.runs) mix(state, run.count);
+      mix(state, shape.by_leaf ? 1 : 0);
+    }
+    if (one.leaves >= 0) mix(state, leaves_[static_cast<std::size_t>(one.leaves)].leaves);
+    return state;
+  }
+  /// Proposals that lead to one description are one: the likeliest, with the weight of all.
+  void group() {
+    std::vector<Proposal> grouped;
+    for (auto& one : found_) {
+      one.state = state_of(one);
+      Proposal* same = nullptr;
+      for (auto& other : grouped)
+        if (other.state == one.state) same = &other;
+      if (same != nullptr)
+        same->score += real::log(1 + real::exp(one.score - same->score));
+      else
+        grouped.push_back(one);
+    }
+    found_.clear();
+    for (auto const& one : grouped) offer(found_, proposals_kept, one);
+  }
+  static bool same(FormulaEdit const& a, FormulaEdit const& b) {
+    return a.what == b.what && a.run == b.run && a.a == b.a && a.b == b.b;
+  }
+  static bool same(PageEdit const& a, PageEdit const& b) { return a.what == b.what && a.run == b.run && a.a == b.a; }
+  /// `less` makes the same edits as `more`, but fewer.
+  [[nodiscard]] bool is_part(Proposal const& less, Proposal const& more) const {
+    if (less.edits >= more.edits) return false;
+    if (less.formula >= 0) {
+      auto const &a = formula(less), &b = formula(more);
+      if (a.reading != b.reading) return false;
+      for (int i = 0; i < a.count; ++i)
+        if (!(b.count > 0 && same(a.edits[i], b.edits[0])) && !(b.count > 1 && same(a.edits[i], b.edits[1])))
+          return false;
+    }
+    if (less.pages >= 0) {
+      auto const &a = pages(less), &b = pages(more);
+      for (int i = 0; i < a.count; ++i)
+        if (!(b.count > 0 && same(a.edits[i], b.edits[0])) && !(b.count > 1 && same(a.edits[i], b.edits[1])))
+          return false;
+    }
+    if (less.leaves >= 0 && leaves(less).count > 0 &&
+        (leaves(more).count == 0 || leaves(more).leaves != leaves(less).leaves))
+      return false;
+    return true;
+  }
+  /// Who proposes one edit that is enough does not propose it again with another beside it.
+  void drop_needless() {
+    std::vector<Proposal> kept;
+    for (auto const& one : found_) {
+      bool needless = false;
+      for (auto const& other : found_) needless = needless || (other.edits > 0 && is_part(other, one));
+      if (!needless) kept.push_back(one);
+    }
+    found_ = static_cast<std::vector<Proposal>&&>(kept);
+  }
+  [[nodiscard]] std::vector<std::int64_t> numbers_wanted() const {
+    std::vector<std::int64_t> wanted;
+    auto const add = [&](std::int64_t leaves) {
+      for (auto const other : wanted)
+        if (other == leaves) return;
+      if (leaves > 0) wanted.push_back(leaves);
+    };
+    if (in_.leaves) add(*in_.leaves);
+    if (in_.pages)
+      for (int more : {0, 1, 2, 3}) add((in_.pages->pages() + more) / 2);
+    return wanted;
+  }
+
+public:
+  Search(SearchInput const& in, AuditWeights const& weights)
+      : in_{in}, weights_{weights}, likelihood_{weights, in.early, in.blanks_noted} {}
+
+  /// The proposals, likeliest first; that without edits is the description as it reads.
+  std::vector<Proposal> const& find() {
+    if (in_.formulas.empty()) {
+      std::vector<std::int64_t> const wanted = numbers_wanted();
+      for (auto const leaves : wanted) {
+        auto const pages = in_.pages ? page_variants(leaves) : 0;
+        join(-1, pages, in_.leaves ? leaves_variants(leaves) : 0);
+      }
+    } else {
+      formula_variants();
+      join_from(0);
+      double best = -1e9;
+      for (auto const& one : found_)
+        if (one.score > best) best = one.score;
+      if (best < score_of_none() + pairs_below) {
+        auto const singles = formulas_.size();
+        pairs_of_formula_edits(numbers_wanted());
+        join_from(singles);
+      }
+    }
+    group();
+    drop_needless();
+    return found_;
+  }
+  /// How likely the description is with something wrong in it that no kind of slip explains.
+  [[nodiscard]] double score_of_none() const {
+    double sum = real::log(weights_.none_of_these);
+    if (!in_.formulas.empty()) sum += likelihood_.of(in_.formulas[0]);
+    if (in_.pages) sum += likelihood_.of(*in_.pages);
+    return sum;
+  }
+  /// Two edits of one field are looked for where nothing else is that much likelier than something unknown.
+  static constexpr double pairs_below = 2;
+  [[nodiscard]] PageVariant const& pages(Proposal const& one) const {
+    return pages_[static_cast<std::size_t>(one.pages)];
+  }
+  [[nodiscard]] LeavesVariant const& leaves(Proposal const& one) const {
+    return leaves_[static_cast<std::size_t>(one.leaves)];
+  }
+  [[nodiscard]] FormulaVariant const& formula(Proposal const& one) const {
+    return formulas_[static_cast<std::size_t>(one.formula)];
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+/// Learning from descriptions that agree: how many leaves gatherings have by their place, how many pages go without numbers, where
+/// the numbers begin. The numbers of book/audit_weights.hpp were counted so (bench/fit_audit_weights.cpp); who has a catalogue of
+/// another kind counts its sound records, and examines the others by them.
+#pragma once
+
+#include <bifolium/book/description.hpp>
+#include <bifolium/book/detail/main_sequence.hpp>
+#include <bifolium/book/detail/page_places.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// Counts over descriptions.
+class WeightCounts {
+  GatheringCounts early_{}, late_{};
+  std::array<std::int32_t, 26> unnumbered_{};
+  std::array<std::int32_t, 3> begin_{};               // by detail::NumbersBegin
+  std::array<std::int32_t, 2> both_{}, only_pages_{}; // pages before page 1: no, yes
+  std::array<std::int32_t, 2> last_{};                // the last page without a number is a verso, a recto
+  std::int32_t books_{};
+
+  static double share(std::array<std::int32_t, 2> const& of) {
+    return (of[1] + .5) / (of[0] + of[1] + 1); // half a book more of either, so that no share is 0 or 1
+  }
+  void count(detail::PageShape const& pages, detail::FormulaShape const& formula) {
+    using Kind = detail::PageRunShape::Kind;
+    std::int64_t before = 0, total = 0;
+    auto const& runs = pages.runs;
+    auto arabic = runs.size();
+    for (std::size_t r = 0; r < runs.size(); ++r) {
+      if (runs[r].kind == Kind::arabic && arabic == runs.size()) arabic = r, before = total;
+      if (runs[r].kind == Kind::unnumbered && runs.size() > 1)
+        ++unnumbered_[static_cast<std::size_t>(runs[r].last < 25 ? runs[r].last : 25)];
+      total += runs[r].count;
+    }
+    if (runs.back().kind == Kind::unnumbered) ++last_[total % 2 == 0 ? 0 : 1];
+    if (runs.size() > 1 || runs[0].kind != Kind::unnumbered)
+      ++(detail::main_sequence(formula) > 0 ? both_ : only_pages_)[runs[0].kind != Kind::arabic ? 1 : 0];
+    if (arabic > 0 && arabic < runs.size()) ++begin_[static_cast<std::size_t>(detail::numbers_begin(formula, before))];
+  }
+
+public:
+  /// Counts a description. Without a formula, or with a pagination that does not agree with it to the page, it is not counted,
+  /// and the answer is false. Without a year it counts as early where it has no pagination.
+  bool add(Description const& sound) {
+    if (!sound.formula) return false;
+    auto const shape = detail::shape_of(sound.formula->value);
+    bool const by_pages = sound.pagination && !sound.pagination->value.unpaged;
+    if (by_pages) {
+      auto const missing = 2 * shape.leaves() - page_count(sound.pagination->value);
+      if (missing < 0 || missing > 1) return false;
+    }
+    auto const early = sound.year ? sound.year->value.to < 1501 : !by_pages;
+    auto& counts = early ? early_ : late_;
+    GatheringCounts::Books* const places[]{&counts.first, &counts.middle, &counts.last, &counts.aside};
+    auto const row = detail::book_row(detail::main_leaves(shape));
+    detail::each_gathering(shape, [&](detail::GatheringPlace place, int leaves, std::int64_t times) {
+      (*places[static_cast<std::size_t>(place)])[row][detail::size_column(leaves)] += static_cast<std::int32_t>(times);
+    });
+    if (by_pages && !sound.pagination->value.by_leaf)
+      count(detail::PagePlaces{sound.pagination->text, sound.pagination->value}.shape(), shape);
+    ++books_;
+    return true;
+  }
+
+  /// How many descriptions were counted.
+  [[nodiscard]] std::int32_t books() const noexcept { return books_; }
+  /// The weights; what is not counted is taken from `others`.
+  [[nodiscard]] AuditWeights weights(AuditWeights const& others = audit_weights) const {
+    auto all = others;
+    all.early = early_, all.late = late_;
+    all.unnumbered = unnumbered_;
+    double const begins = begin_[0] + begin_[1] + begin_[2] + 3;
+    for (std::size_t i = 0; i < 3; ++i) all.numbers_begin[i] = (begin_[i] + 1) / begins;
+    all.odd_total = share(last_);
+    all.preliminaries_in_both = share(both_);
+    all.preliminaries_in_pages = share(only_pages_);
+    return all;
+  }
+};
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: MIT
+// What contradicts, and the likely slip, case by case. Formulas and extents are constructed unless a source is named; what is right
+// was worked out by hand.
+#include "book_of.hpp"
+
+#include <algorithm>
+
+using namespace book;
+
+namespace {
+
+bool has(Audit const& audit, FindingId id) {
+  return std::any_of(audit.findings.begin(), audit.findings.end(), [&](auto const& one) { return one.id == id; });
+}
+Finding found(Audit const& audit, FindingId id) {
+  for (auto const& one : audit.findings)
+    if (one.id == id) return one;
+  FAIL("the finding is missing: " << identifier(id));
+  return {};
+}
+std::string first_formula(Texts const& texts, Omitted omitted = Omitted::eight) {
+  auto const audit = examined(texts, omitted);
+  return audit.repairs.empty() ? "" : audit.repairs[0].formula.value_or("");
+}
+std::string first_pagination(Texts const& texts) {
+  auto const audit = examined(texts);
+  return audit.repairs.empty() ? "" : audit.repairs[0].pagination.value_or("");
+}
+Audit of_fields(FieldTexts const& fields) { return examine(read_description(fields)); }
+
+} // namespace
+
+TEST_CASE("two figures changed places") {
+  auto const audit = examined({"A-H⁸ I⁶", "[12], 182 p.", ""});
+  auto const finding = found(audit, FindingId::pages_contradict);
+  CHECK(finding.level == Severity::error);
+  CHECK(finding.delta == 54);
+  CHECK(finding.fields == (FieldSet{Field::formula} | Field::pagination));
+  CHECK(finding.says == "the formula has 70 leaves (140 pages); the pagination has 12 + 182 = 194 pages, 54 too many");
+  REQUIRE(!audit.repairs.empty());
+  auto const& repair = audit.repairs[0];
+  REQUIRE(repair.edits.size() == 1);
+  CHECK(repair.edits[0].kind == SlipKind::transposed);
+  CHECK(repair.edits[0].column == 7);
+  CHECK(repair.edits[0].old == "182");
+  CHECK(repair.edits[0].put == "128");
+  CHECK(repair.pagination == "[12], 128 p.");
+  CHECK(repair.leaves == 70);
+  CHECK(repair.share > .8);
+  CHECK(repair.says == "182 for 128 (two figures changed places)");
+  CHECK(!audit.agrees());
+}
+
+TEST_CASE("a gathering is missing where the letters skip") {
+  auto const audit = examined({"A-G⁸ I⁴", "136 p.", "68"});
+  CHECK(has(audit, FindingId::pages_contradict));
+  CHECK(has(audit, FindingId::leaves_contradict));
+  CHECK(has(audit, FindingId::letters_skip));
+  REQUIRE(!audit.repairs.empty());
+  CHECK(audit.repairs[0].formula == "A-G⁸ H⁸ I⁴");
+  CHECK(audit.repairs[0].edits[0].old.empty());
+  CHECK(audit.repairs[0].edits[0].put == " H⁸");
+  CHECK(audit.repairs[0].edits[0].column == 5);
+}
+
+TEST_CASE("the catalogue's own way of writing stays") {
+  CHECK(first_formula({"A4 B-G8 H4", "[8], 112 p.", "60"}) == "A4 B-G8 H8");
+  CHECK(first_formula({"8°: [A]⁴ B-G⁸ H⁴", "[8], 112 p.", "60"}) == "8°: [A]⁴ B-G⁸ H⁸");
+  CHECK(first_formula({"B-K⁸ L⁴", "[8], 152 p.", "80"}) == "A⁴ B-K⁸ L⁴");
+  CHECK(first_formula({"A⁸ A⁸ B-F⁸", "96 p.", "48"}) == "A⁸ B-F⁸");
+  CHECK(first_pagination({"A-K⁸", "xii, 138 p.", "80"}) == "xxii, 138 p.");
+  CHECK(first_pagination({"A-K⁸", "80 p.", "80"}) == "80 leaves");
+  CHECK(first_pagination({"A-K⁸", "160 leaves", "80"}) == "160 p.");
+}
+
+// Rows whose source leaves them contradictory (tests/data/contradicting_descriptions.tsv); what is right was judged by hand, and
+// agrees to the page.
+TEST_CASE("contradictions of a catalogue") {
+  CHECK(first_pagination({"A-K6 L4.", "[148] p.", ""}) == "[128] p.");
+  CHECK(first_formula({"A B4", "24 leaves", ""}, Omitted::eight) != "");
+  CHECK(first_formula({"[A]2 B-G4 H2", "[64] p.", ""}) == "[A]2 B-H4 I2");
+}
+
+TEST_CASE("the pagination alone is no contradiction, and what agrees has no repair") {
+  CHECK(examined({"", "[12], 182 p.", ""}).findings.empty());
+  for (Texts const& texts : {Texts{"A-H⁸ I⁶", "[12], 128 p.", "70"}, Texts{"A-H⁸ I⁶", "[12], 127 p.", "70"},
+                             Texts{"A-H⁸ I⁶ (I6 blank)", "[12], 126 p.", "70"}, Texts{"A-H⁸ I⁶", "", "70"}}) {
+    auto const audit = examined(texts);
+    CHECK(audit.agrees());
+    CHECK(audit.repairs.empty());
+    CHECK(audit.leaves == 70);
+  }
+}
+
+TEST_CASE("a blank leaf that is not counted is a note, unless the catalogue counts blanks") {
+  auto const audit = examined({"A-H⁸ I⁶", "[12], 126 p.", ""});
+  CHECK(found(audit, FindingId::last_blank_not_counted).level == Severity::note);
+  CHECK(audit.agrees());
+  REQUIRE(!audit.repairs.empty());
+  CHECK(audit.repairs[0].edits.empty());
+  CHECK(audit.repairs[0].says == "as it reads");
+  FieldTexts fields;
+  fields.formula = "A-H⁸ I⁶", fields.pagination = "[12], 126 p.";
+  Conventions counted;
+  counted.blanks = BlankLeaves::counted;
+  CHECK(has(examine(read_description(fields, counted)), FindingId::pages_contradict));
+}
+
+TEST_CASE("plates counted among the leaves") {
+  auto const audit = examined({"A-H⁸", "", "68"}, Omitted::error, "4");
+  CHECK(found(audit, FindingId::plates_in_leaves).delta == 4);
+  REQUIRE(!audit.repairs.empty());
+  CHECK(audit.repairs[0].leaves_text == "64");
+}
+
+TEST_CASE("J, U and W may be letters of the book") {
+  auto const audit = examined({"A-Z⁸", "416 p.", "208"});
+  auto const with_letters =
+      std::find_if(audit.repairs.begin(), audit.repairs.end(), [](auto const& one) { return one.letters.has_value(); });
+  REQUIRE(with_letters != audit.repairs.end());
+  CHECK(with_letters->letters == Letters{true, true, true});
+  CHECK(with_letters->leaves == 208);
+  // where one is printed it is a reading and no repair: A-W has 23 letters and W
+  CHECK(examined({"A-V⁸ W⁸", "336 p.", ""}).agrees());
+}
+
+TEST_CASE("odd page numbers are on rectos") {
+  auto const audit = examined({"A-K⁸ L²", "[9], 154 p.", ""});
+  CHECK(found(audit, FindingId::numbers_begin_on_verso).level == Severity::doubt);
+  REQUIRE(audit.repairs.size() > 1);
+  CHECK(audit.repairs[0].edits.empty()); // it agrees, so as it reads comes first
+  CHECK(audit.repairs[1].pagination == "[10], 154 p.");
+}
+
+TEST_CASE("a change of a gathering that is missing is left out, and told") {
+  auto const audit = examined({"B-G⁸ H⁷ (-A1)", "[6], 109 p.", "58"});
+  CHECK(found(audit, FindingId::part_unread).level == Severity::doubt);
+  REQUIRE(!audit.repairs.empty());
+  CHECK(audit.repairs[0].formula == "A⁴ B-G⁸ H⁷ (-A1)");
+}
+
+TEST_CASE("a number of leaves that is not written is written out") {
+  auto const audit = examined({"A-D E⁶", "[76] p.", "38"});
+  CHECK(audit.agrees());
+  auto const note = found(audit, FindingId::exponent_omitted);
+  REQUIRE(note.edits.size() == 1);
+  CHECK(note.edits[0].old == "A-D");
+  CHECK(note.edits[0].put == "A-D⁸");
+}
+
+TEST_CASE("paper, covers, measures and dates") {
+  CHECK(found(of_fields({.material = "wove", .year = "1690"}), FindingId::year_before_paper).level == Severity::error);
+  CHECK(of_fields({.material = "wove", .year = "1790"}).findings.empty());
+  CHECK(of_fields({.material = "laid", .year = "1690"}).findings.empty());
+  CHECK(found(of_fields({.height = "190 mm", .binding = "150 mm"}), FindingId::cover_below_leaf).level ==
+        Severity::error);
+  CHECK(of_fields({.height = "190 mm", .binding = "19 cm"}).findings.empty());
+  CHECK(has(of_fields({.height = "19"}), FindingId::height_unit));
+  CHECK(has(of_fields({.height = "187 cm"}), FindingId::height_unit));
+  CHECK(has(of_fields({.height = "100", .width = "150"}), FindingId::height_below_width));
+  CHECK(!has(of_fields({.format = "oblong 4to", .height = "100", .width = "150"}), FindingId::height_below_width));
+  CHECK(has(of_fields({.year = "1400"}), FindingId::year_impossible));
+  CHECK(of_fields({.year = "1455"}).findings.empty());
+}
+
+TEST_CASE("the format against the paper") {
+  // chain lines are vertical in folio and octavo, horizontal in quarto (Gaskell, A New Introduction to Bibliography)
+  auto const quarto =
+      of_fields({.formula = "8°: A-K⁴", .height = "210", .width = "160", .chain_lines = "horizontal", .year = "1600"});
+  CHECK(found(quarto, FindingId::format_against_chain_lines).level == Severity::doubt);
+  CHECK(!has(
+      of_fields({.formula = "4°: A-K⁴", .height = "210", .width = "160", .chain_lines = "horizontal", .year = "1600"}),
+      FindingId::format_against_chain_lines));
+  CHECK(found(of_fields({.formula = "4°: A-K⁸", .format = "8vo"}), FindingId::format_differs).level == Severity::error);
+  // size alone accuses nobody
+  auto const small = of_fields({.format = "fol.", .height = "150", .width = "95"});
+  for (auto const& finding : small.findings) CHECK(finding.level == Severity::note);
+}
+
+TEST_CASE("signing and gatherings against the formula") {
+  CHECK(found(of_fields({.formula = "A-K⁴", .signing = "$5 signed"}), FindingId::signing_beyond_gathering).delta == 1);
+  CHECK(!has(of_fields({.formula = "A-K⁸", .signing = "$5 signed"}), FindingId::signing_beyond_gathering));
+  CHECK(has(of_fields({.formula = "A-K⁸", .gatherings = "in fours"}), FindingId::gatherings_differ));
+  CHECK(of_fields({.formula = "A² B-K⁴ L²", .gatherings = "in fours"}).findings.empty());
+}
+
+TEST_CASE("what cannot be read is told, and the rest is examined") {
+  auto const audit = of_fields(
+      {.formula = "A-", .pagination = "17 x", .leaves = "many", .format = "zz", .material = "wove", .year = "1690"});
+  CHECK(std::count_if(audit.findings.begin(), audit.findings.end(),
+                      [](auto const& one) { return one.id == FindingId::part_unread; }) == 4);
+  CHECK(has(audit, FindingId::year_before_paper));
+}
+
+TEST_CASE("fields imply numbers of leaves and years") {
+  auto const audit = examined({"A-H⁸ I⁶", "[12], 128 p.", "70"});
+  REQUIRE(audit.implied.size() == 3);
+  CHECK(audit.implied[0] == Implied{Field::formula, Implied::Quantity::leaves, 70, 70});
+  CHECK(audit.implied[1] == Implied{Field::pagination, Implied::Quantity::leaves, 70, 71});
+  CHECK(audit.implied[2] == Implied{Field::leaves, Implied::Quantity::leaves, 70, 70});
+}
+
+TEST_CASE("identifiers are words for machines, each its own") {
+  for (int a = 601; a <= 623; ++a)
+    for (int b = 601; b < a; ++b) CHECK(identifier(static_cast<FindingId>(a)) != identifier(static_cast<FindingId>(b)));
+  for (std::size_t a = 0; a < slip_count; ++a)
+    for (std::size_t b = 0; b < a; ++b)
+      CHECK(identifier(static_cast<SlipKind>(a)) != identifier(static_cast<SlipKind>(b)));
+  CHECK(identifier(FindingId::numbers_begin_on_verso) == "numbers_begin_on_verso");
+  CHECK(identifier(Field::place) == "place");
+  CHECK(identifier(SlipKind::pages_for_leaves) == "pages_for_leaves");
+}

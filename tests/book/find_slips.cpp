@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: MIT
+// One slip is put into each of many sound descriptions, and the true description must be found again. The rows are those of
+// tests/data; half of their weights were counted on the same rows, so these are bars against getting worse, not measurements.
+#include "slips.hpp"
+
+#include <algorithm>
+
+using namespace book;
+
+namespace {
+
+struct Tally {
+  int cases{}, first{}, in_three{}, noticed{}, sure{}, sure_and_right{};
+};
+constexpr char const* formula_kinds[]{"formula exponent",     "formula end_letter",    "formula gathering_missing",
+                                      "formula last_missing", "formula first_missing", "formula gathering_twice"};
+constexpr char const* page_kinds[]{
+    "pages transposed",         "pages dropped",         "pages doubled", "pages substituted",
+    "pages unnumbered_missing", "pages unnumbered_value"};
+constexpr char const* leaf_kinds[]{"leaves transposed",  "leaves dropped",          "leaves doubled",
+                                   "leaves substituted", "leaves pages_for_leaves", "leaves blank_not_counted"};
+
+/// The formula written out in one way, so that slips can be put into its words.
+std::optional<Texts> written_out(Sound const& row, bool with_leaves) {
+  auto const formula = read_formula(row.texts.formula, {row.omitted, {}, true});
+  if (!formula || !formula->changes().empty()) return std::nullopt;
+  Texts texts{write_signatures(*formula), row.texts.pagination, row.texts.leaves};
+  if (with_leaves && texts.leaves.empty()) texts.leaves = std::to_string(leaf_count(*formula));
+  auto const audit = examined(texts);
+  if (!audit.agrees()) return std::nullopt;
+  return texts;
+}
+void measure(std::vector<Texts> const& rows, std::string const& kind, Slips& slips, Tally& tally) {
+  int made = 0;
+  for (int tried = 0; tried < 120 && made < 24; ++tried) {
+    auto const& sound = slips.any_of(rows);
+    auto slipped = sound;
+    if (!slips.put(kind, slipped)) continue;
+    auto const truth = counts_of(sound), seen = counts_of(slipped);
+    if (!truth || !seen || *truth == *seen) continue;
+    auto const audit = examined(slipped);
+    if (audit.agrees() && audit.repairs.empty()) continue; // still agrees to the page: nobody could see it
+    ++made;
+    auto const place = place_of_truth(audit, slipped, *truth);
+    ++tally.cases;
+    tally.first += place && *place == 0 ? 1 : 0;
+    tally.in_three += place && *place < 3 ? 1 : 0;
+    tally.noticed += !audit.findings.empty() ? 1 : 0;
+    if (!audit.repairs.empty() && audit.repairs[0].share >= .8) {
+      ++tally.sure;
+      tally.sure_and_right += place && *place == 0 ? 1 : 0;
+    }
+  }
+}
+template <std::size_t N>
+void measure_all(std::vector<Texts> const& rows, char const* const (&kinds)[N], Slips& slips, Tally& tally) {
+  for (auto const* kind : kinds) measure(rows, kind, slips, tally);
+}
+int percent(int part, int of) { return of == 0 ? 0 : 100 * part / of; }
+
+void check(std::string const& name, Tally const& tally, int first, int in_three) {
+  MESSAGE(name << ": " << tally.cases << " slips, the truth first in " << percent(tally.first, tally.cases)
+               << " %, among three in " << percent(tally.in_three, tally.cases) << " %; of " << tally.sure
+               << " said to be very likely " << percent(tally.sure_and_right, tally.sure) << " % right");
+  CHECK(tally.cases > 80);
+  CHECK(percent(tally.first, tally.cases) >= first);
+  CHECK(percent(tally.in_three, tally.cases) >= in_three);
+  CHECK(percent(tally.sure_and_right, tally.sure) >= 85);
+  CHECK(tally.noticed == tally.cases);
+}
+
+} // namespace
+
+TEST_CASE("one slip is found again") {
+  std::vector<Texts> pages, three, several, leaves;
+  for (auto const& row : sound_with_pages()) {
+    if (auto const texts = written_out(row, false)) pages.push_back(*texts);
+    if (auto const texts = written_out(row, true)) {
+      three.push_back(*texts);
+      if (texts->pagination.find(',') != std::string::npos && texts->formula.find(' ') != std::string::npos)
+        several.push_back(*texts);
+    }
+  }
+  for (auto const& row : sound_with_leaves())
+    if (auto const texts = written_out(row, true)) leaves.push_back(*texts);
+  REQUIRE(pages.size() > 300);
+  REQUIRE(several.size() > 15);
+  Slips slips{20260601};
+  Tally with_pages, with_three, with_several, with_leaves;
+  measure_all(pages, formula_kinds, slips, with_pages), measure_all(pages, page_kinds, slips, with_pages);
+  for (auto* tally : {&with_three, &with_several}) {
+    auto const& rows = tally == &with_three ? three : several;
+    measure_all(rows, formula_kinds, slips, *tally), measure_all(rows, page_kinds, slips, *tally);
+    measure_all(rows, leaf_kinds, slips, *tally);
+  }
+  measure_all(leaves, formula_kinds, slips, with_leaves), measure_all(leaves, leaf_kinds, slips, with_leaves);
+  check("formula and pagination", with_pages, 80, 91);
+  check("formula, pagination and leaves", with_three, 88, 93);
+  check("the same, several runs of pages", with_several, 78, 90);
+  check("formula and leaves, before 1501", with_leaves, 83, 95);
+}
+
+TEST_CASE("every repair is an edit of the text, and reads back to what it says") {
+  std::vector<Texts> rows;
+  for (auto const& row : sound_with_pages())
+    if (auto const texts = written_out(row, true)) rows.push_back(*texts);
+  Slips slips{7};
+  int repairs = 0;
+  for (int round = 0; round < 400; ++round) {
+    auto texts = slips.any_of(rows);
+    for (auto const* kind :
+         {formula_kinds[static_cast<std::size_t>(round) % 6], page_kinds[static_cast<std::size_t>(round / 6) % 6]})
+      static_cast<void>(slips.put(kind, texts));
+    auto const audit = examined(texts);
+    double shares = audit.share_none;
+    CHECK((audit.repairs.empty() || audit.repairs.size() <= 10));
+    for (auto const& repair : audit.repairs) {
+      ++repairs;
+      shares += repair.share;
+      CAPTURE(texts.formula);
+      CAPTURE(texts.pagination);
+      CAPTURE(repair.says);
+      auto after = texts;
+      for (auto field : {Field::formula, Field::pagination, Field::leaves}) {
+        auto& text = field == Field::formula      ? after.formula
+                     : field == Field::pagination ? after.pagination
+                                                  : after.leaves;
+        // from the last edit to the first, so that places stay what they are
+        std::vector<Edit> edits;
+        for (auto const& edit : repair.edits)
+          if (edit.field == field) edits.push_back(edit);
+        std::sort(edits.begin(), edits.end(),
+                  [](Edit const& a, Edit const& b) { return a.from != b.from ? a.from > b.from : a.to > b.to; });
+        for (auto const& edit : edits) {
+          CHECK(text.substr(edit.from, edit.to - edit.from) == edit.old);
+          text.replace(edit.from, edit.to - edit.from, edit.put);
+        }
+      }
+      CHECK(after.formula == repair.formula.value_or(texts.formula));
+      CHECK(after.pagination == repair.pagination.value_or(texts.pagination));
+      CHECK(after.leaves == repair.leaves_text.value_or(texts.leaves));
+      auto const counts = counts_of(after, repair.letters.value_or(Letters{}));
+      REQUIRE(counts);
+      CHECK(counts->leaves == repair.leaves);
+      CHECK(counts->stated == repair.leaves);
+    }
+    if (!audit.repairs.empty()) CHECK(shares == doctest::Approx(1.0).epsilon(1e-6));
+  }
+  CHECK(repairs > 500);
+}

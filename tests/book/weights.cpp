@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: MIT
+// The weights are those counted over tests/data.
+#include "book_of.hpp"
+
+using namespace book;
+
+TEST_CASE("the weights are what is counted over the descriptions kept here") {
+  WeightCounts counts;
+  for (auto const& rows : {sound_with_pages(), sound_with_leaves()})
+    for (auto const& row : rows) {
+      FieldTexts fields;
+      fields.formula = row.texts.formula, fields.pagination = row.texts.pagination;
+      auto const book = read_description(fields, conventions(row.omitted));
+      if (book.unread.empty()) counts.add(book);
+    }
+  auto const weights = counts.weights();
+  CHECK(counts.books() > 880);
+  for (auto const part :
+       {&GatheringCounts::first, &GatheringCounts::middle, &GatheringCounts::last, &GatheringCounts::aside}) {
+    CHECK(weights.early.*part == audit_weights.early.*part);
+    CHECK(weights.late.*part == audit_weights.late.*part);
+  }
+  CHECK(weights.unnumbered == audit_weights.unnumbered);
+  for (std::size_t i = 0; i < 3; ++i)
+    CHECK(weights.numbers_begin[i] == doctest::Approx(audit_weights.numbers_begin[i]).epsilon(.001));
+  CHECK(weights.odd_total == doctest::Approx(audit_weights.odd_total).epsilon(.01));
+  CHECK(weights.preliminaries_in_both == doctest::Approx(audit_weights.preliminaries_in_both).epsilon(.001));
+  CHECK(weights.preliminaries_in_pages == doctest::Approx(audit_weights.preliminaries_in_pages).epsilon(.001));
+}
+
+TEST_CASE("a catalogue's own records are learnt from") {
+  WeightCounts counts;
+  FieldTexts fields;
+  fields.formula = "A² B-K⁴ L²", fields.pagination = "[4], 76 p.";
+  CHECK(counts.add(read_description(fields)));
+  fields.pagination = "[4], 90 p.";
+  CHECK(!counts.add(read_description(fields))); // contradicts
+  fields.formula = "";
+  CHECK(!counts.add(read_description(fields)));
+  CHECK(counts.books() == 1);
+  auto const weights = counts.weights();
+  CHECK(weights.late.first[1][1] == 1);  // a first gathering of two leaves in a book of fours
+  CHECK(weights.late.middle[1][3] == 9); // B to K
+  CHECK(weights.late.last[1][1] == 1);
+  CHECK(weights.unnumbered[4] == 1);
+  CHECK(weights.field_wrong == audit_weights.field_wrong); // not counted, so taken over
+}
