@@ -1,7 +1,12 @@
 # SPDX-License-Identifier: MIT
 # Writes the reference as HTML, and fails where Doxygen warns: anything public without a comment, a link to nothing.
 #   cmake -DOUT=build/doc [-DDOXYGEN=doxygen] -P cmake/doc/check.cmake
+# Installs Doxygen where it is missing.
 cmake_minimum_required(VERSION 3.16)
+include("${CMAKE_CURRENT_LIST_DIR}/../setup.cmake")
+if(NOT DOXYGEN)
+  need(doxygen perl)
+endif()
 get_filename_component(source "${CMAKE_CURRENT_LIST_DIR}/../.." ABSOLUTE)
 if(NOT DOXYGEN)
   set(DOXYGEN doxygen)

@@ -9,6 +9,8 @@
 #include <bifolium/core/raised.hpp>
 #include <bifolium/drawing/gathering_svg.hpp>
 
+#include <vector>
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -20,7 +22,7 @@ class GatheringOfFormula {
   IdealCopy book_;
   GatheringAt at_;
   DrawnGathering drawn_{};
-  List<LeafOfBook> leaves_{};
+  std::vector<LeafOfBook> leaves_{};
 
   [[nodiscard]] int find(LeafOfBook const& leaf) const {
     for (std::size_t i = 0; i < leaves_.size(); ++i)

@@ -9,7 +9,6 @@
 /// no other leaf. A flag above the tip says the same in words, so that no one depends on the shapes.
 #pragma once
 
-#include <bifolium/core/put.hpp>
 #include <bifolium/drawing/detail/fan.hpp>
 #include <bifolium/drawing/svg.hpp>
 #include <bifolium/leaf/gathering.hpp>
@@ -69,8 +68,7 @@ inline void insert_leaf(DrawnGathering& gathering, int place, DrawnLeaf const& l
   if (place < 0 || place > static_cast<int>(gathering.leaves.size())) broken("there is no such place in the gathering");
   for (auto& other : gathering.leaves)
     if (other.conjugate >= place) ++other.conjugate;
-  auto const at = static_cast<std::size_t>(place);
-  detail::put(gathering.leaves, at, at, leaf);
+  gathering.leaves.insert(gathering.leaves.begin() + place, leaf);
 }
 
 namespace detail {

@@ -4,13 +4,13 @@
 /// The first word says which forme it is; printed paper shows the left-right mirror of it.
 #pragma once
 
-#include <bifolium/core/list.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/imposition/imposition.hpp>
 
 #include <initializer_list>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
@@ -18,7 +18,7 @@ inline namespace v0 {
 namespace detail {
 
 /// The lines of a forme, the first its name; `on_paper` gives the printed side of it, its left-right mirror.
-inline List<std::string> forme_lines(Imposition<> const& formes, int sheet, Side side, bool on_paper = false) {
+inline std::vector<std::string> forme_lines(Imposition<> const& formes, int sheet, Side side, bool on_paper = false) {
   std::size_t widest = 1;
   auto const standing = [&](int row, int column) {
     auto const c = on_paper ? formes.columns(sheet) - 1 - column : column;
@@ -29,7 +29,7 @@ inline List<std::string> forme_lines(Imposition<> const& formes, int sheet, Side
       auto const digits = std::to_string(standing(r, c).page).size();
       widest = digits > widest ? digits : widest;
     }
-  List<std::string> lines;
+  std::vector<std::string> lines;
   lines.push_back(side == Side::outer ? "outer" : side == Side::inner ? "inner" : "forme");
   for (int r = 0; r < formes.rows(sheet); ++r) {
     std::string line;

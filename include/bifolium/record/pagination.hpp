@@ -6,7 +6,6 @@
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
-#include <bifolium/core/list.hpp>
 #include <bifolium/core/raised.hpp>
 
 namespace bifolium {
@@ -56,8 +55,7 @@ struct Pagination {
   std::vector<Error> warnings{};     ///< what was doubtful in the statement, with column
 
   friend bool operator==(Pagination const& a, Pagination const& b) {
-    return detail::same_values(a.runs, b.runs) && detail::same_values(a.misprints, b.misprints) &&
-           a.by_leaf == b.by_leaf && a.unpaged == b.unpaged;
+    return a.runs == b.runs && a.misprints == b.misprints && a.by_leaf == b.by_leaf && a.unpaged == b.unpaged;
   }
 };
 

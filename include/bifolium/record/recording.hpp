@@ -8,10 +8,10 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
-#include <bifolium/core/view.hpp>
 #include <bifolium/fold/format.hpp>
 #include <bifolium/paper/measure.hpp>
 
+#include <span>
 #include <string>
 #include <utility>
 
@@ -131,7 +131,7 @@ std::string to_words(RecordedSize const& record, Formats const& formats) {
 }
 /// The same for a book of one format.
 inline std::string to_words(RecordedSize const& record, Format format) {
-  return to_words(record, View<Format const>{&format, 1});
+  return to_words(record, std::span<Format const>{&format, 1});
 }
 
 } // namespace v0

@@ -7,7 +7,6 @@
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
-#include <bifolium/core/list.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -52,9 +51,8 @@ struct Signing {
     return leaf <= first;
   }
   friend bool operator==(Signing const& a, Signing const& b) {
-    return a.first == b.first && a.half == b.half && a.beyond_half == b.beyond_half &&
-           detail::same_values(a.listed, b.listed) && detail::same_values(a.exceptions, b.exceptions) &&
-           detail::same_values(a.missigned, b.missigned);
+    return a.first == b.first && a.half == b.half && a.beyond_half == b.beyond_half && a.listed == b.listed &&
+           a.exceptions == b.exceptions && a.missigned == b.missigned;
   }
 };
 

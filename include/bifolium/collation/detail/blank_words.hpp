@@ -4,9 +4,9 @@
 #pragma once
 
 #include <bifolium/collation/detail/leaf_name.hpp>
-#include <bifolium/core/list.hpp>
 
 #include <string_view>
+#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
@@ -22,7 +22,7 @@ struct BlankNamed {
 class BlankWords {
   FormulaText text_;
   std::size_t at_{0};
-  List<BlankNamed> found_{};
+  std::vector<BlankNamed> found_{};
 
   [[nodiscard]] bool take(std::string_view word) {
     if (text_.view().substr(at_, word.size()) != word || is_latin_letter(text_.at(at_ + word.size()))) return false;
@@ -69,7 +69,7 @@ public:
   explicit BlankWords(std::string_view words, Letters letters) : text_{words, {{}, letters, true}} {}
 
   /// The leaves said to be blank; none where the words say anything else.
-  List<BlankNamed> read() {
+  std::vector<BlankNamed> read() {
     at_ = text_.skip(0);
     do
       if (!counted() && !leaf()) return {};
@@ -78,7 +78,7 @@ public:
     if (!take("blank") && !take("blanks")) return {};
     while (text_.at(at_) == '?' || text_.at(at_) == '.') at_ = text_.skip(at_ + 1);
     if (at_ < text_.view().size()) return {};
-    return static_cast<List<BlankNamed>&&>(found_);
+    return static_cast<std::vector<BlankNamed>&&>(found_);
   }
 };
 

@@ -3,18 +3,17 @@
 /// misprint is kept beside the runs; numbers that come twice or not at all part a run in two.
 #pragma once
 
-#include <bifolium/core/list.hpp>
-#include <bifolium/core/put.hpp>
 #include <bifolium/record/detail/scan_pagination.hpp>
 
 #include <optional>
+#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
 class PageFaultScanner : protected PaginationScanner {
-  List<std::size_t> misprint_at_{}; // the bytes where the misprints are stated
+  std::vector<std::size_t> misprint_at_{}; // the bytes where the misprints are stated
 
 protected:
   using PaginationScanner::PaginationScanner;
@@ -49,7 +48,7 @@ protected:
       head.count = head.last - head.first + 1;
       tail.count = tail.last - tail.first + 1;
       read_.runs[r] = head;
-      put(read_.runs, r + 1, r + 1, tail);
+      read_.runs.insert(read_.runs.begin() + static_cast<std::ptrdiff_t>(r + 1), tail);
       return true;
     }
     return false;
