@@ -9,6 +9,7 @@
 #   missing     says what to install where a library of the tests or the benchmarks is not there
 #   fetch       the opt-in fallback for libraries of the tests
 #   pkg_config  compiles with the flags pkg-config gives
+#   single      the library written as one file used in place of all headers, in two units
 #   deb         builds the Debian package, installs it into a scratch root, consumes it from there and removes it
 cmake_minimum_required(VERSION 3.16)
 set(ENV{LC_ALL} C)
@@ -169,6 +170,12 @@ elseif(CASE STREQUAL "pkg_config")
   run("${CXX}" -std=c++20 ${flags} "${SOURCE}/tests/package/consumer/one.cpp" "${SOURCE}/tests/package/consumer/two.cpp" -o
       "${WORK}/by_pkg_config")
   run("${WORK}/by_pkg_config")
+elseif(CASE STREQUAL "single")
+  run(${CMAKE_COMMAND} "-DOUT=${WORK}/single/bifolium/bifolium.hpp" -P "${SOURCE}/cmake/single.cmake")
+  separate_arguments(flags UNIX_COMMAND "${CXX_FLAGS}")
+  run("${CXX}" -std=c++20 ${flags} -Wall -Wextra -Wpedantic -Werror "-I${WORK}/single" "${SOURCE}/tests/package/consumer/one.cpp"
+      "${SOURCE}/tests/package/consumer/two.cpp" -o "${WORK}/single/program")
+  run("${WORK}/single/program")
 elseif(CASE STREQUAL "deb")
   execute_process(COMMAND ${CMAKE_CPACK_COMMAND} -G DEB WORKING_DIRECTORY "${WORK}/unbuilt" RESULT_VARIABLE failed
                   OUTPUT_VARIABLE out ERROR_VARIABLE out)
