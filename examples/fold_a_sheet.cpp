@@ -63,11 +63,7 @@ int make_sheet(support::Arguments const& given) {
     }
     write_both(*directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1), *sides);
   }
-  if (auto const path = *directory + "/" + std::string{scheme.id()} + ".html";
-      !write(path, *printable_html(scheme, size, turned))) {
-    std::cerr << "cannot write " << path << '\n';
-    return support::unreadable;
-  }
+  support::write_file(*directory + "/" + std::string{scheme.id()} + ".html", *printable_html(scheme, size, turned));
   std::cout << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"
                "(far); the line of print at that edge says which it is. Fold in this order:\n\n"
             << *explain_steps(scheme) << "\nEvery page must then be upright, and the numbers run on from 1"
