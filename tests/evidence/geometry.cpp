@@ -27,7 +27,7 @@ MarkPlace place_of_mark(LeafShape const& shape) {
 }
 
 /// The sheets of the time and place of a row, whatever their use.
-SheetSizes sheets_beside(SheetSize const& size) { return usable_for(size.years, size.region, PaperUse{15}); }
+SheetSizes sheets_beside(SheetSize const& size) { return usable_for(size.years(), size.region, PaperUse{15}); }
 
 /// Whether another format is a true answer as well: it gives a leaf with the same chain lines, the mark can be in the same
 /// place, and one of the sheets makes that leaf as large. Chancery alone differs by 4.5 % either side of its middle

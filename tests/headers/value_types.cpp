@@ -83,7 +83,6 @@ template struct Trivial<ReamCount, 48, regular>;
 template struct Trivial<PaperCount, 24, regular>;
 template struct Trivial<PaperLot, 24, regular>;
 template struct Trivial<AlphabetCount, 16, regular>;
-template struct Trivial<Years, 8, regular>;
 template struct Trivial<SheetSize, 48, empty>;
 template struct Trivial<SheetQuery, 32, empty>;
 template struct Trivial<SheetSizes, 40>;
@@ -191,7 +190,7 @@ template struct Allocating<ExtentCompared, empty>;
 
 // edition
 template struct Trivial<Edition, 256, empty>;
-template struct Trivial<Ranged<int>, 12, regular>;
+template struct Trivial<Range<int>, 12, regular>;
 template struct Trivial<Bill, 1248, empty>;
 template struct Trivial<Issue, 128, empty>;
 template struct Allocating<IssuesBill, empty>;
@@ -250,7 +249,6 @@ template struct Allocating<LeafOrigin, empty>;
 // drawing
 template struct Allocating<DrawnLeaf, empty>;
 template struct Allocating<DrawnGathering, empty>;
-template struct Trivial<SheetMark, 28, regular>;
 template struct Trivial<Spot, 16, regular>;
 template struct Trivial<Stroke, 48, empty>;
 template struct Trivial<Joins, 40, empty>;

@@ -75,7 +75,7 @@ TEST_CASE("leaves of octavo, halved three times, are those of memoir") {
   // memoir.cls 3.7.19, octavo stock in inches; the sheets are Cockerell's (1901) and Tomlinson's (large post, 1854)
   struct {
     char const* name;
-    Years years;
+    YearRange years;
     double height, width;
   } const rows[]{{"foolscap", {1901, 1901}, 6.75, 4.25},
                  {"crown", {1901, 1901}, 7.5, 5},

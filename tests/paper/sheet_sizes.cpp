@@ -107,9 +107,9 @@ TEST_CASE("every row reads well") {
     CHECK(size.short_side() > 25_cm);
     CHECK(size.long_side() < 310_cm);
     CHECK(size.sheet().ratio() < 2.51);
-    CHECK(size.years.from <= size.years.to);
-    CHECK(size.years.from >= 1301);
-    CHECK(size.years.to <= 2000);
+    CHECK(size.first_year <= size.last_year);
+    CHECK(size.first_year >= 1301);
+    CHECK(size.last_year <= 2000);
     CHECK(size.region != Region::anywhere);
     CHECK(title(size.source) != "an unknown source");
     CHECK((size.trust == Trust::from_memory) == title(size.source).starts_with("from memory"));

@@ -18,7 +18,7 @@ struct ReamCount {
   std::int32_t quire{}; ///< sheets in a quire; a ream need not be a whole number of them
   std::int32_t good{};  ///< sheets fit to print on; less than the ream where outside quires are counted in
   Region region{};      ///< where it is reported
-  Years years{};        ///< when, by the years of the sources; an open end is the century's
+  YearRange years{};    ///< when, by the years of the sources; an open end is the century's
   Trust trust{};        ///< whether the source was read or it is from memory
   char const* name{};   ///< as the trade called it
   char const* source{}; ///< where it was read, and what it says
@@ -99,7 +99,7 @@ inline constexpr ReamCount const* ream_counts[]{&reams::of_480,       &reams::of
 }
 
 /// Calls `act` with each count reported for the place within the years, in the order of the list above.
-template <class Act> constexpr void each_ream_count(Years years, Region region, Act act) {
+template <class Act> constexpr void each_ream_count(YearRange years, Region region, Act act) {
   for (auto const* count : detail::ream_counts)
     if (count->years.from <= years.to && years.from <= count->years.to &&
         (region == Region::anywhere || count->region == region || count->region == Region::europe))

@@ -4,6 +4,7 @@
 /// are reported, whether they are a law, a list, a mean or a bound, and how far they can be trusted.
 #pragma once
 
+#include <bifolium/core/year_range.hpp>
 #include <bifolium/paper/region.hpp>
 #include <bifolium/paper/sheet.hpp>
 
@@ -65,12 +66,6 @@ enum class SheetSource : std::uint8_t {
   etherington_1982,
 };
 
-/// Years, both included.
-struct Years {
-  int from{}, to{}; ///< both included
-  friend constexpr bool operator==(Years, Years) = default;
-};
-
 /// A named sheet, as reported. The years are taken from the words of the source by one rule: a year is itself; `c.`
 /// widens it by five years on either side; a century is its hundred years (15th c.: 1401-1500); an open end is closed
 /// at the end of the century it stands in.
@@ -78,13 +73,16 @@ struct SheetSize {
   char const* name;                 ///< other names for the same sheet follow behind ` / `
   double short_figure, long_figure; ///< as the source gives them, in `unit`
   SheetUnit unit;                   ///< what the figures count
-  Years years;                      ///< when the size is attested
+  int first_year;                   ///< of the years in which the size is attested
+  int last_year;                    ///< of these years, itself included
   Region region;                    ///< where it was used
   PaperUse use;                     ///< what it was made for
   SheetBasis basis;                 ///< what kind of statement the figures are
   Trust trust;                      ///< how good the evidence is
   SheetSource source;               ///< where it was read
 
+  /// The years in which the size is attested, both included.
+  [[nodiscard]] constexpr YearRange years() const { return {first_year, last_year}; }
   /// The short side, in millimetres.
   [[nodiscard]] constexpr millimetres short_side() const { return in_millimetres(short_figure); }
   /// The long side, in millimetres.

@@ -16,7 +16,7 @@ inline namespace v0 {
 struct SheetQuery {
   /// Case, accents and hyphens do not matter: `jesus`, `super-royal`. Looked at, not copied: it must outlive the view.
   std::string_view name{};
-  Years years{-9999, 9999};        ///< a row answers when its years meet these
+  YearRange years{-9999, 9999};    ///< a row answers when its years meet these
   Region region{Region::anywhere}; ///< `europe` answers for every European place, and is answered by all of them
   PaperUse use{static_cast<PaperUse>(15)}; ///< a row answers when it has one of these uses
   bool memory{true};                       ///< also rows from memory
@@ -62,12 +62,11 @@ constexpr bool any_name(std::string_view names, std::string_view mark, std::stri
 
 /// A row answers for a region that lies in its own, and for one in which its own lies.
 constexpr bool meets(Region row, Region asked) { return is_in(row, asked) || is_in(asked, row); }
-constexpr bool meets(Years row, Years asked) { return row.from <= asked.to && asked.from <= row.to; }
 
 /// The years of the rows that speak for `years`. A list is written down some time after its sizes came into use and some
 /// time before they went out, so rows speak for a generation, 25 years, before and after their own (common practice, no
 /// source).
-constexpr Years years_that_speak_for(Years years) {
+constexpr YearRange years_that_speak_for(YearRange years) {
   constexpr int generation = 25, far = 1'000'000; // years as far off as one likes
   return {years.from > -far ? years.from - generation : years.from, years.to < far ? years.to + generation : years.to};
 }
@@ -81,7 +80,7 @@ constexpr Years years_that_speak_for(Years years) {
 
 /// Whether the row answers the question. Rows with a wrong inch answer none.
 [[nodiscard]] constexpr bool answers(SheetSize const& size, SheetQuery const& query) {
-  return detail::meets(size.years, query.years) && // tells most rows apart
+  return size.years().meets(query.years) && // tells most rows apart
          size.trust != Trust::unit_trap && (query.memory || size.trust != Trust::from_memory) &&
          detail::meets(size.region, query.region) &&
          (static_cast<unsigned>(size.use) & static_cast<unsigned>(query.use)) != 0 &&
@@ -102,7 +101,7 @@ class SheetSizes {
 
   [[nodiscard]] constexpr bool takes(SheetSize const& size) const {
     if (everything_) return true;
-    return answers(size, query_) && (!early_rule_ || size.years.from > 1500 || is_early_size(size));
+    return answers(size, query_) && (!early_rule_ || size.first_year > 1500 || is_early_size(size));
   }
   constexpr SheetSizes(SheetQuery query, bool everything, bool early_rule)
       : query_{query}, everything_{everything}, early_rule_{early_rule} {}
@@ -149,7 +148,7 @@ public:
 
   friend constexpr SheetSizes all_sheet_sizes();
   friend constexpr SheetSizes find_sheets(SheetQuery query);
-  friend constexpr SheetSizes usable_for(Years years, Region region, PaperUse use, bool memory);
+  friend constexpr SheetSizes usable_for(YearRange years, Region region, PaperUse use, bool memory);
 };
 
 /// The whole table, the rows with a wrong inch too.
@@ -160,7 +159,7 @@ public:
 
 /// The sheets a printer (or writer) of a place and time may have had before him, by rows of their own years and of a
 /// generation before and after. Rows of 1500 and before speak only for the four early sizes.
-[[nodiscard]] constexpr SheetSizes usable_for(Years years, Region region, PaperUse use = PaperUse::printing,
+[[nodiscard]] constexpr SheetSizes usable_for(YearRange years, Region region, PaperUse use = PaperUse::printing,
                                               bool memory = true) {
   return {{{}, detail::years_that_speak_for(years), region, use, memory}, false, true};
 }

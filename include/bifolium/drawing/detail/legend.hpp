@@ -13,7 +13,7 @@ inline void draw_legend(Svg& svg, Spot at, double size = 3) {
   enum class Shown : std::uint8_t { cut, hollow, ridge, step, foot, catchword };
   struct Entry {
     Shown what;
-    std::string_view words;
+    char const* words; // a std::string_view would be measured while compiling
   };
   static constexpr Entry entries[]{
       {Shown::cut, "cut"},   {Shown::hollow, "fold, hollow here"}, {Shown::ridge, "fold, ridge here"},

@@ -75,7 +75,7 @@ struct SheetRow {
   double log_long{}, log_short{}; ///< logarithms of the sides in mm
   std::size_t first{};            ///< the first row of the same size
   std::size_t size_class{};       ///< of `sheet_classes`, from 0
-  Years years{};
+  YearRange years{};
   Region region{};
   bool from_memory{};
   char const* name{""};
@@ -98,7 +98,7 @@ inline SheetRows make_sheet_rows() {
       ++row.first;
     while (row.size_class < sheet_classes.size() && row.long_side.count() > sheet_classes[row.size_class])
       ++row.size_class;
-    row.years = size.years, row.region = size.region, row.name = size.name;
+    row.years = size.years(), row.region = size.region, row.name = size.name;
     row.from_memory = size.trust == Trust::from_memory;
   }
   for (auto const& size : usable_for({-9999, 9999}, Region::anywhere))
@@ -142,11 +142,11 @@ class SheetGatherer {
     shares.add(static_cast<std::size_t>(at) - 1, weight, row.name, met_[number]);
   }
   /// What `usable_for` gives for the years and the place, if that is anything.
-  bool take_usable(std::size_t period, Years years, Region place, SharesOfClasses const& class_shares) {
+  bool take_usable(std::size_t period, YearRange years, Region place, SharesOfClasses const& class_shares) {
     auto& shares = sheets_.of_period[period];
     auto const asked = years_that_speak_for(years);
     for (std::size_t i = 0; i < rows_.usable_count; ++i)
-      if (auto const& row = rows_.all[rows_.usable[i]]; meets(row.years, asked) && meets(row.region, place))
+      if (auto const& row = rows_.all[rows_.usable[i]]; row.years.meets(asked) && meets(row.region, place))
         take_row(shares, rows_.usable[i], class_shares);
     shares.end = sheets_.count;
     return shares.all > 0;
