@@ -2,6 +2,7 @@
 /// Everything in edition/: casting off, arrangement in gatherings, paper and presswork.
 #pragma once
 
+#include <bifolium/edition/account.hpp>
 #include <bifolium/edition/arrange.hpp>
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/edition/casting_off.hpp>

@@ -112,6 +112,16 @@ inline Expected<std::vector<Plan>> plans(SheetMakeUp const& by, Pages const& pag
   return all;
 }
 
+/// The fewest parts of a sheet that hold so many leaves, the largest first: 6 leaves of an octavo are a half-sheet of 4 and a
+/// quarter of 2. A part divides the sheet, so that the paper comes out even; it is even, because it is folded, unless the
+/// leaves are `single` ones, as cancels are. None where no parts do it: 2 leaves of a sheet of 9. Allocates.
+/// pre: leaves from 0 to less than the sheet makes, which makes at most Scheme::most_cells.
+inline std::optional<std::vector<int>> parts_of_sheet(int leaves, int leaves_to_sheet, bool single = false) {
+  if (leaves < 0 || leaves >= leaves_to_sheet || leaves_to_sheet > Scheme::most_cells)
+    broken("parts of a sheet hold fewer leaves than the sheet, which has at most Scheme::most_cells");
+  return detail::PartSheets{leaves_to_sheet, leaves_to_sheet, single}.parts_of(leaves);
+}
+
 /// How far a text is from an even working, in which no leaf is left over for a part of a sheet and no page is blank.
 struct EvenWorking {
   std::int64_t pages_fewer{}; ///< to be saved so that the last whole sheet is full

@@ -310,6 +310,10 @@ BIFOLIUM_PROBLEM(503, ream_needed, "a price or weight of the ream is given: say 
 BIFOLIUM_PROBLEM(504, price_needed, "a comparison of costs needs a price of the ream, the forme or the token for each option")
 /// A size of type that the table of words to the square inch does not have.
 BIFOLIUM_PROBLEM(505, no_such_type, "the table of words to the square inch has types of 5, 5 1/2, 6, 7 and 8 points only")
+/// A formula without a statement of format, or with two.
+BIFOLIUM_PROBLEM(506, format_not_stated, "the formula does not state one format: write it first, as in 8°: A-K⁸")
+/// A formula and a scheme that divide the sheet into different numbers of leaves.
+BIFOLIUM_PROBLEM(507, formats_differ, "the formula and the scheme divide the sheet into different numbers of leaves")
 // clang-format on
 
 #undef BIFOLIUM_PROBLEM

@@ -8,6 +8,10 @@
 #include <bifolium/edition/plan.hpp>
 #include <bifolium/fold/scheme.hpp>
 
+#include <algorithm>
+#include <optional>
+#include <vector>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
@@ -34,6 +38,14 @@ public:
     }
   }
   [[nodiscard]] constexpr int fewest(int leaves) const { return fewest_[static_cast<std::size_t>(leaves)]; }
+  /// The parts of so many leaves, the largest first; none where they are impossible.
+  [[nodiscard]] std::optional<std::vector<int>> parts_of(int leaves) const {
+    std::vector<int> parts;
+    if (fewest(leaves) == impossible) return std::nullopt;
+    for (; leaves > 0; leaves -= parts.back()) parts.push_back(first_[static_cast<std::size_t>(leaves)]);
+    std::sort(parts.begin(), parts.end(), [](int a, int b) { return a > b; });
+    return parts;
+  }
   /// Adds the parts of so many leaves to the plan, equal ones together.
   constexpr void add_to(Plan& plan, int leaves, Working::Kind kind) const {
     while (leaves > 0) {

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: MIT
+#include <bifolium/edition.hpp>
+
+#include <cstdint>
+#include <doctest/doctest.h>
+#include <ostream>
+#include <random>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+
+Plan octavo(std::int64_t pages, Arranging how = {}) {
+  return *arrange(make_up(*fold(schemes::octavo.scheme())), {.text = pages}, how);
+}
+
+} // namespace
+
+TEST_CASE("paper for customary numbers of copies leads back to them") {
+  // MacKellar, The American Printer (1893): paper for 250, 500, 750 and 1000 copies of a sheet is 258, 516, 774 and 1032
+  // sheets, which are half, one, one and a half and two perfect reams of 516; the overs are 16 on 500 (Savage 1841)
+  struct {
+    Fraction reams;
+    std::int64_t copies;
+  } const rows[]{{{1, 2}, 250}, {1, 500}, {{3, 2}, 750}, {2, 1000}};
+  Edition const edition{.overs_percent = Fraction{16, 5}};
+  for (auto const& row : rows) {
+    auto const found = *copies_of_account(edition, octavo(16), {row.reams});
+    REQUIRE(found.size() == 4);
+    CHECK(found[3].ream == reams::of_516);
+    CHECK(found[3].most == row.copies); // the whole of the last unit is used
+    CHECK(found[3].overs_most == row.copies * 8 / 250);
+    CHECK(found[3].sheets.high == row.copies + row.copies * 8 / 250);
+    CHECK(found[1].most < row.copies); // a smaller ream gives fewer
+  }
+}
+
+TEST_CASE("the copies of an account are those that take its paper, and no others") {
+  std::mt19937 generator{1841};
+  auto const draw = [&](std::int64_t below) { return static_cast<std::int64_t>(generator()) % below; };
+  std::size_t agreeing = 0, without = 0;
+  for (int round = 0; round < 400; ++round) {
+    Edition const edition{.overs_percent = Fraction{draw(11), 2}, .overplus = draw(3)};
+    auto const plan = octavo(16 + draw(120), {.parts = draw(2) == 0 ? PartWork::turned : PartWork::cut_first});
+    PaperOfAccount paper{.reams = draw(6)};
+    if (round % 3 != 0) paper.quires = draw(20);
+    if (round % 3 == 2) paper.loose = draw(24);
+    if (round % 5 == 0 && !paper.quires) paper.reams = Fraction{1 + draw(11), 4};
+    auto const found = copies_of_account(edition, plan, paper);
+    if (!found) {
+      CHECK(paper.reams == Fraction{});
+      CHECK(found.error().problem == Problem::not_positive);
+      continue;
+    }
+    std::size_t next = 0;
+    for (auto const& ream : reams_of_accounts) {
+      // in plain arithmetic: the last unit that the account names is started
+      auto const amount = [&](std::int64_t of_ream) {
+        return paper.reams * Fraction{of_ream} +
+               Fraction{paper.quires.value_or(0) * ream.quire + paper.loose.value_or(0)};
+      };
+      auto const unit = paper.loose    ? Fraction{1}
+                        : paper.quires ? Fraction{ream.quire}
+                                       : Fraction{ream.printable(), paper.reams.denominator()};
+      std::vector<std::int64_t> agree;
+      for (std::int64_t copies = 1; copies <= 4000; ++copies) {
+        auto const overs = (Fraction{copies} * edition.overs_percent / Fraction{100}).ceil() + edition.overplus;
+        Fraction const sheets{*plan.sheets_for(copies + overs)};
+        if (sheets > amount(ream.printable()) - unit && sheets <= amount(ream.ream)) agree.push_back(copies);
+      }
+      if (agree.empty()) {
+        CHECK((next == found->size() || (*found)[next].ream != ream));
+        ++without;
+        continue;
+      }
+      REQUIRE(next < found->size());
+      auto const& one = (*found)[next++];
+      CHECK(one.ream == ream);
+      CHECK(one.least == agree.front());
+      CHECK(one.most == agree.back());
+      CHECK(agree.size() == static_cast<std::size_t>(one.most - one.least + 1));
+      ++agreeing;
+    }
+    CHECK(next == found->size());
+  }
+  CHECK(agreeing > 500);
+  CHECK(without > 100);
+}
+
+TEST_CASE("an account that cannot be read backwards is an error value") {
+  auto const plan = octavo(16);
+  CHECK(copies_of_account({}, plan, {}).error().problem == Problem::not_positive);
+  CHECK(copies_of_account({}, plan, {.reams = -1}).error().problem == Problem::negative_count);
+  CHECK(copies_of_account({}, plan, {.reams = 1, .quires = -1}).error().problem == Problem::negative_count);
+  CHECK(copies_of_account({}, plan, {.reams = 1, .loose = -1}).error().problem == Problem::negative_count);
+  CHECK(copies_of_account({}, plan, {.reams = Fraction{1, 2}, .quires = 1}).error().problem == Problem::not_a_number);
+  CHECK(copies_of_account({}, plan, {.reams = INT64_MAX}).error().problem == Problem::result_too_large);
+  CHECK(copies_of_account({}, plan, {.reams = 100'000'000'000'000}).error().problem == Problem::result_too_large);
+  CHECK(copies_of_account({}, Plan{}, {.reams = 1}).error().problem == Problem::nothing_to_print);
+  CHECK(copies_of_account({.overs_percent = -1}, plan, {.reams = 1}).error().problem == Problem::too_many_overs);
+  std::vector<ReamCount> const none{ReamCount{}};
+  CHECK(copies_of_account({}, plan, {.reams = 1}, none).error().problem == Problem::not_positive);
+  // a ream and a sheet exactly, for copies of two sheets each: an odd number by no ream
+  std::vector<ReamCount> const usual{reams::of_480, reams::of_500, reams::of_516};
+  CHECK(copies_of_account({}, octavo(32), {.reams = 1, .loose = 1}, usual)->empty());
+  CHECK(copies_of_account({}, octavo(32), {.reams = 1, .loose = 2}, usual)->size() == 3);
+}
