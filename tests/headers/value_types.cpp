@@ -249,6 +249,7 @@ template struct Allocating<LeafOrigin, empty>;
 // drawing
 template struct Allocating<DrawnLeaf, empty>;
 template struct Allocating<DrawnGathering, empty>;
+template struct Trivial<ClassPageOptions, 2, empty>;
 template struct Trivial<Spot, 16, regular>;
 template struct Trivial<Stroke, 48, empty>;
 template struct Trivial<Joins, 40, empty>;

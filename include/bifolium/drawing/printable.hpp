@@ -29,7 +29,8 @@ inline void append_paper_page(std::string& html, std::string_view drawing) {
 inline std::string paper_rules(PageSize size) {
   std::string const name = size == PageSize::a4 ? "A4" : "letter";
   return "@page { margin: 0; }\n@page tall { size: " + name + " portrait; }\n@page wide { size: " + name +
-         " landscape; }\n.tall { page: tall; break-after: page; }\n.wide { page: wide; break-after: page; }\n"
+         " landscape; }\n@page asked { size: " + name +
+         " portrait; }\n.tall { page: tall; break-after: page; }\n.wide { page: wide; break-after: page; }\n"
          ".tall svg, .wide svg { display: block; }\n";
 }
 

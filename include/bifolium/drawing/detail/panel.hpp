@@ -252,6 +252,7 @@ inline void draw_pages(Svg& svg, Panel const& panel, Facing seen, DrawnSheet con
             panel.at(0, corner.column).x + Svg::room(corner.label, corner.size) + 2 > panel.at(0, c).x)
           taken = 1.3 * corner.size;
       svg.open("cell", {standing.page, leaf, place});
+      svg.rectangle(panel.at(r, c), panel.cell_width(), panel.cell_height(), {.width = 0}, "spot");
       draw_page_number(svg, panel, r, c, standing, drawn.digits());
       draw_direction_line(svg, panel, drawn, seen, r, c, taken);
       svg.close();

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+// Makes a page for a class: a sheet that folds in the browser, joined to its formes, paper, gatherings and openings.
+#include <bifolium/collation.hpp>
+#include <bifolium/drawing/class_page.hpp>
+#include <bifolium/fold.hpp>
+
+#include "support/arguments.hpp"
+#include "support/program.hpp"
+#include "support/scheme_given.hpp"
+#include "support/wrong.hpp"
+
+#include <iostream>
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+
+constexpr auto usage =
+    "usage: class_page SCHEME --out FILE [--paper a4|letter] [--duplex long-edge|short-edge] [--right-to-left]\n"
+    "       class_page FORMULA --out FILE [--paper ...] [--duplex ...]\n"
+    "Writes one page of HTML that needs nothing else: open it in a browser, or print it for the sheets to fold. "
+    "SCHEME\n"
+    "is an attested scheme by its id or as people call it, such as octavo (show_formes --list names them), or - for "
+    "the\n"
+    "text of one on standard input. FORMULA is a collation formula with its format, such as '8°: A-C8 D4'.\n";
+
+int from_formula(std::string const& text, std::string const& file, ClassPageOptions options) {
+  auto const formula = read_formula(text, dialects::bmc);
+  if (!formula) {
+    support::tell("formula, " + support::with_identifier(formula.error()));
+    return support::unreadable;
+  }
+  auto const page = class_page(*formula, text, options);
+  if (!page) {
+    support::tell("the formula states no format for which schemes are known, such as '8°: A-C8'");
+    return support::unreadable;
+  }
+  support::write_file(file, *page);
+  return support::all_done;
+}
+
+int make_page(support::Arguments const& given) {
+  if (auto const code = given.settled(usage, 1, 1)) return *code;
+  auto const file = given.value("--out");
+  auto const paper = given.value("--paper").value_or("a4"), duplex = given.value("--duplex").value_or("long-edge");
+  bool const known = (paper == "a4" || paper == "letter") && (duplex == "long-edge" || duplex == "short-edge");
+  if (!file || !known) {
+    std::cerr << usage;
+    return support::wrong_usage;
+  }
+  ClassPageOptions const options{paper == "a4" ? PageSize::a4 : PageSize::letter,
+                                 duplex == "long-edge" ? Duplex::long_edge : Duplex::short_edge};
+  auto const& asked = given.words()[0];
+  if (asked.find(':') != std::string::npos) return from_formula(asked, *file, options);
+  auto const text = support::scheme_given(asked);
+  if (!text) return support::wrong_usage;
+  auto const read = read_scheme(*text);
+  auto const page = read ? class_page(given.has("--right-to-left") ? mirrored(*read) : *read, options)
+                         : Expected<std::string>{read.error()};
+  if (!page) {
+    support::tell(support::with_identifier(page.error()));
+    return support::unreadable;
+  }
+  support::write_file(*file, *page);
+  return support::all_done;
+}
+
+} // namespace
+
+int main(int argument_count, char** arguments) {
+  return support::run([&] {
+    return make_page({argument_count, arguments, {"--right-to-left"}, {"--out", "--paper", "--duplex"}});
+  });
+}

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MIT
+// The page for a class as text: its drawings are XML without ids, what it says of a scheme is what the manuals say, and it
+// asks for nothing. tests/drawing/class_page.sh uses it in a browser.
+#include <bifolium/collation.hpp>
+#include <bifolium/drawing/class_page.hpp>
+#include <bifolium/fold.hpp>
+
+#include "check.hpp"
+#include "drawing/sound.hpp"
+
+#include <set>
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+
+/// The drawings of a page, parsed. Those inside others are part of them.
+std::size_t drawings_in(std::string const& page) {
+  std::size_t count = 0;
+  for (auto at = page.find("<svg "); at != std::string::npos; ++count) {
+    int open = 0;
+    auto end = at;
+    do {
+      auto const next_open = page.find("<svg", end + 1), next_close = page.find("</svg>", end + 1);
+      REQUIRE(next_close != std::string::npos);
+      bool const opens = next_open < next_close;
+      open += opens ? 1 : -1;
+      end = opens ? next_open : next_close;
+    } while (open >= 0);
+    pugi::xml_document document;
+    REQUIRE(document.load_string(page.substr(at, end + 6 - at).c_str()));
+    CHECK(!document.select_node("//*[@id]"));
+    at = page.find("<svg ", end);
+  }
+  return count;
+}
+std::set<int> pages_lit(std::string const& page) {
+  std::set<int> numbers;
+  for (auto at = page.find("data-page=\""); at != std::string::npos; at = page.find("data-page=\"", at + 1))
+    if (page[at + 11] >= '0' && page[at + 11] <= '9') numbers.insert(std::stoi(page.substr(at + 11)));
+  return numbers;
+}
+
+} // namespace
+
+TEST_CASE("every scheme has a page whose drawings are XML without ids, and whose pages are those of the scheme") {
+  for (auto const attested : Attested::all()) {
+    CAPTURE(attested.id());
+    auto const scheme = attested.scheme();
+    auto const page = class_page(scheme);
+    REQUIRE(page);
+    CHECK(drawings_in(*page) >= 4);
+    auto const formes = impose(*fold(scheme));
+    auto const numbers = pages_lit(*page);
+    CHECK(static_cast<int>(numbers.size()) == formes.pages());
+    for (int number : numbers) CHECK(formes.find_place(number));
+    CHECK(page->find("<script src") == std::string::npos);
+    if (scheme.cells() <= 16) CHECK(page->size() < 400'000); // a page is sent to telephones
+  }
+}
+
+TEST_CASE("what the page asks is answered as the manuals answer it") {
+  auto const page = *class_page(schemes::octavo.scheme());
+  CHECK(page.find("<title>Common octavo (8°)</title>") != std::string::npos);
+  // Savage, A Dictionary of the Art of Printing (1841): pages side by side add up to 17 in octavo.
+  CHECK(page.find("Page 16. Page 1 is on the first leaf and page 16 on the last") != std::string::npos);
+  // Boulanger, La Typographie: the far row of the outer forme is 8 9 12 5, head down.
+  CHECK(page.find("Pages 8, 9, 12, 5.") != std::string::npos);
+  // Chain lines are vertical in octavo (Aldis, The Printed Book, 1916).
+  CHECK(page.find("Upright (vertical).") != std::string::npos);
+  CHECK(page.find("never an original") != std::string::npos);
+}
+
+TEST_CASE("a formula gets the sheets of its gatherings, or none where it has no format") {
+  auto const read = [](char const* text) { return *read_formula(text, dialects::bmc); };
+  CHECK(!class_page(read("A-C8"), "A-C8"));
+  auto const page = class_page(read("8°: A-B8 C4 D2"), "8°: <A-B>");
+  REQUIRE(page);
+  CHECK(drawings_in(*page) > 8);
+  CHECK(page->find("8°: <A-B>") == std::string::npos);
+  CHECK(page->find("8°: &lt;A-B&gt;") != std::string::npos);
+  CHECK(page->find("<td>sheet 2</td>") != std::string::npos);
+  CHECK(page->find("<td>half of sheet 3</td>") != std::string::npos);
+  CHECK(page->find("2 leaves are 2/8 of a sheet, printed together with something else.") != std::string::npos);
+  // Sixteens in eights: two gatherings come of one sheet (Cim, Le Livre III, 1907, table of signatures).
+  auto const sixteens = *class_page(read("16°: A-D8"), "16°");
+  std::string rows;
+  for (auto at = sixteens.find("<th scope=\"row\">"); at != std::string::npos;
+       at = sixteens.find("<th scope=\"row\">", at + 1))
+    if (sixteens[at + 17] == '1')
+      rows += sixteens.substr(at + 16, 2) + ' ' + sixteens[sixteens.find("sheet ", at) + 6] + ' ';
+  CHECK(rows == "A1 1 B1 1 C1 2 D1 2 ");
+}
+
+TEST_CASE("text of a page cannot end its data") {
+  CHECK(detail::json_text("a\"\\</script>\n") == "\"a\\\"\\\\\\u003c/script>\\u000a\""); // RFC 8259, section 7
+}
