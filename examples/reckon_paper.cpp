@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
 // Reckons the paper and presswork of editions, a row each: TSV on standard input, TSV on standard output.
-#include <bifolium/imposition.hpp>
-
 #include "support/arguments.hpp"
+#include "support/bill_told.hpp"
 #include "support/edition.hpp"
 
 #include <iostream>
+#include <optional>
 #include <string>
+#include <utility>
 
 using namespace bifolium;
 using namespace support;
@@ -14,12 +15,17 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    R"(usage: reckon_paper [--full | --plans | --working | --compare FROM-TO] [--longest-line BYTES] <EDITIONS
+    R"(usage: reckon_paper [--full | --plans | --working | --compare FROM-TO] [--omitted error|next|8]
+       [--longest-line BYTES] <EDITIONS
 Reads TSV with a header; columns in any order, and what may be missing may be empty too. Other columns pass through.
-  scheme            an id of show_formes --list
+  scheme            an id of show_formes --list, or a name such as octavo
   pages             of text; or cast off: words, letters or ens of the copy, with a_line (and least_a_line, most_a_line)
                     and lines_a_page, or page_height_mm and twenty_lines_mm
-  copies            wanted
+  formula           in place of scheme and pages: 8°: π⁴ A-K⁸ L⁴; its preliminaries, cancels and part-sheets are printed
+                    as it has them. A scheme gives the format where the formula states none.
+  copies            wanted; or, where it is empty, reams (34 or 34.5), with quires and loose_sheets where an account names
+                    them: copies_of_account says which copies take that paper, by the ream that is named or by each of
+                    472, 480, 500 and 516. The last unit of the account is taken as started.
 may be missing:
   prelim_pages end_pages cancel_leaves; end_matter apart or runs-on
   overs_percent     of every sheet (3.2); overplus: so many copies more
@@ -33,6 +39,7 @@ may be missing:
   crew full or half, presses (1), hours_a_day (10), tokens_a_day (12)
 Writes the columns it read, then gatherings sheets_per_copy formes sheets reams quires loose_sheets impressions tokens
 message problem. A row that cannot be calculated has the reason in message, and its identifiers in problem.
+  --omitted error|next|8  what a gathering of a formula without a leaf count means: a mistake unless told
   --full     before message: range of sheets, blank pages, formula, weight, costs, time, type and alphabets
   --plans    the same with a row for each plan of the edition, least paper first, then fewest formes
   --working  the working of each bill, in words
@@ -41,121 +48,68 @@ message problem. A row that cannot be calculated has the reason in message, and 
   --longest-line BYTES  the limit of one line, 16777216 unless told; a longer one is a row in error
 )";
 
-constexpr auto usual = "gatherings\tsheets_per_copy\tformes\tsheets\treams\tquires\tloose_sheets\timpressions\ttokens";
-constexpr auto full = "\tsheets_low\tsheets_high\tblank_pages\teven_working\tformula\tgrammes_m2\tkg\tkg_low\tkg_high\t"
-                      "paper_cost\tpaper_cost_low\tpaper_cost_high\tforme_cost\tpress_cost\ttotal_cost\treams_to_buy\t"
-                      "perfected\tclock_hours\tdays\tdays_of_pay\ttype_pages_in_order\ttype_pages_by_formes\t"
-                      "cast_off_pages\talphabets";
-
-void put_usual(Bill const& bill) {
-  std::cout << bill.plan.gatherings << '\t' << bill.sheets_a_copy() << '\t' << bill.plan.formes() << '\t'
-            << bill.sheets.stated << '\t';
-  if (bill.paper)
-    std::cout << bill.paper->reams << '\t' << bill.paper->quires << '\t' << bill.paper->loose;
-  else
-    std::cout << "\t\t";
-  std::cout << '\t' << bill.presswork.impressions << '\t' << bill.presswork.tokens;
-}
-
-template <class T> void put(std::optional<T> const& value) {
-  std::cout << '\t';
-  if (value) std::cout << *value;
-}
-
-void put_full(Bill const& bill, EditionRow const& row) {
-  std::cout << '\t' << bill.sheets.low << '\t' << bill.sheets.high << '\t' << bill.plan.blank_pages << '\t'
-            << (bill.plan.is_even_working() ? "yes" : "no") << '\t';
-  if (auto const formula = formula_of(bill)) std::cout << *formula;
-  std::cout << '\t';
-  if (row.edition.weight_of_ream && row.sheet_height && row.sheet_width) {
-    auto const weight = grammes_per_square_metre(*row.edition.weight_of_ream, row.edition.ream->ream, *row.sheet_height,
-                                                 *row.sheet_width);
-    if (weight) std::cout << with_decimals(*weight, 2);
-  }
-  auto const kilogrammes = [&](Fraction Range<Fraction>::*which) {
-    std::cout << '\t';
-    if (bill.kilogrammes) std::cout << with_decimals((*bill.kilogrammes).*which, 3);
-  };
-  kilogrammes(&Range<Fraction>::stated), kilogrammes(&Range<Fraction>::low), kilogrammes(&Range<Fraction>::high);
-  auto const cost = [&](std::int64_t Range<std::int64_t>::*which) {
-    put(bill.paper_cost ? std::optional{(*bill.paper_cost).*which} : std::nullopt);
-  };
-  cost(&Range<std::int64_t>::stated), cost(&Range<std::int64_t>::low), cost(&Range<std::int64_t>::high);
-  put(bill.forme_cost), put(bill.press_cost), put(bill.total_cost);
-  put(row.edition.ream ? std::optional{reams_to_buy(bill.sheets.stated, *row.edition.ream)} : std::nullopt);
-  auto const& work = bill.presswork;
-  std::cout << '\t' << work.perfected << '\t' << with_decimals(work.clock_hours, 2) << '\t'
-            << with_decimals(work.days, 2) << '\t' << with_decimals(work.days_of_pay, 2);
-  auto const formes = impose(*fold(row.edition.scheme.scheme()));
-  auto const in_order = first_forme_in_order(formes);
-  int cast_off = 0;
-  for (int sheet = 0; sheet < formes.sheets(); ++sheet)
-    for (auto side : {Side::outer, Side::inner})
-      if (!formes.one_forme(sheet)) cast_off = (std::max)(cast_off, forme_type(formes, sheet, side).cast_off_pages);
-  std::cout << '\t' << in_order.set_in_order << '\t' << in_order.pages << '\t' << cast_off << '\t'
-            << bill.sheets_a_copy() / Fraction{sheets_in_alphabet};
-}
-
-/// What has to be said of a plan beside its figures.
-std::string remarks(Bill const& bill, EditionRow const& row) {
-  auto text = row.said;
-  if (auto const shared = bill.plan.shared()) {
-    text += text.empty() ? "" : "; ";
-    char const* between = "";
-    for (std::size_t m = 0; m < matters; ++m)
-      if (shared->shares[m] != 0) {
-        text.append(between).append(std::to_string(shared->shares[m])).append(" leaves of ");
-        text.append(to_words(static_cast<Matter>(m)));
-        between = " and ";
-      }
-    text += " worked together on one sheet: inferred";
-  }
-  return text;
-}
-
 /// One row as it is asked for.
 class Printer {
   Header header_;
-  bool full_, plans_, working_;
+  Dialect dialect_;
+  bool full_, plans_, working_, accounts_;
   std::string empty_{};
 
+  static std::string in_words(Bill const& bill, EditionRow const& row) {
+    auto words = row.said.empty() ? "" : cell_of(row.said) + "\n";
+    if (!row.asks_for_copies()) words.append(bifolium::working(bill));
+    if (!row.account) return words;
+    auto const copies = copies_in_words(row, bill.plan);
+    return words.append(copies ? *copies : sentence_of(copies.error())).append("\n");
+  }
   void put(std::string const& input, Expected<Bill> const& bill, EditionRow const& row) const {
     std::cout << input << '\t';
-    if (!bill) {
-      std::cout << empty_ << row.wrong.words() << '\t' << row.wrong.problems() << '\n';
-      return;
+    auto wrong = row.wrong;
+    std::string copies;
+    if (bill && row.account) {
+      if (auto const words = copies_in_words(row, bill->plan))
+        copies = *words;
+      else
+        wrong.add("", words.error());
     }
-    put_usual(*bill);
-    if (full_) put_full(*bill, row);
-    std::cout << '\t' << remarks(*bill, row) << "\t\n";
+    if (!bill || !wrong.empty()) {
+      std::cout << empty_ << wrong.words() << '\t' << wrong.problems();
+    } else if (row.asks_for_copies()) {
+      put_copy(*bill);
+      for (auto c : std::string_view{full_ ? full : ""}) std::cout << (c == '\t' ? "\t" : "");
+      std::cout << '\t' << remarks(*bill, row) << '\t';
+    } else {
+      put_usual(*bill);
+      if (full_) put_full(*bill, row);
+      std::cout << '\t' << remarks(*bill, row) << '\t';
+    }
+    std::cout << (accounts_ ? "\t" : "") << copies << '\n';
   }
 
 public:
-  Printer(std::string const& first, Arguments const& given)
-      : header_{first}, full_{given.has("--full") || given.has("--plans")}, plans_{given.has("--plans")},
-        working_{given.has("--working")} {
+  Printer(std::string const& first, Arguments const& given, Dialect dialect)
+      : header_{first}, dialect_{dialect}, full_{given.has("--full") || given.has("--plans")},
+        plans_{given.has("--plans")}, working_{given.has("--working")}, accounts_{header_.column("reams").has_value()} {
     auto const columns = std::string{usual} + (full_ ? full : "");
     for (char c : columns) empty_ += c == '\t' ? "\t" : "";
     empty_ += '\t';
-    if (!working_) std::cout << first << '\t' << columns << "\tmessage\tproblem\n";
+    if (!working_)
+      std::cout << first << '\t' << columns << "\tmessage\tproblem" << (accounts_ ? "\tcopies_of_account" : "") << '\n';
   }
   void operator()(Lines const& lines) const {
     auto const cells = header_.cells(lines.text());
-    EditionRow row{header_, cells, lines};
+    EditionRow row{header_, cells, lines, dialect_};
     auto const input = fitted(cells, header_.size());
-    auto const bill = row.wrong.empty() ? reckon(row.edition) : Expected<Bill>{error_at(Problem::not_a_number, 1, 1)};
+    auto const bill = row.wrong.empty() ? row.bill() : Expected<Bill>{error_at(Problem::not_a_number, 1, 1)};
     if (row.wrong.empty() && !bill) row.wrong.add("", bill.error());
     if (working_) {
-      std::cout << input << '\n'
-                << (bill ? (row.said.empty() ? "" : row.said + "\n") + bifolium::working(*bill)
-                         : row.wrong.words() + "\n")
-                << '\n';
+      std::cout << input << '\n' << (bill ? in_words(*bill, row) : row.wrong.words() + "\n") << '\n';
       return;
     }
-    if (!plans_ || !bill) return put(input, bill, row);
+    if (!plans_ || !bill || row.plan) return put(input, bill, row);
     auto const all = bifolium::plans(make_up(*fold(row.edition.scheme.scheme())), pages_of(row.edition),
                                      row.edition.arranging.parts);
-    for (auto const& plan : *all) put(input, reckon(row.edition, plan), row);
+    for (auto const& plan : *all) put(input, reckon(row.asks_for_copies() ? bill->edition : row.edition, plan), row);
   }
 };
 
@@ -184,14 +138,14 @@ void put_comparison(Text const& text, std::int64_t from, std::int64_t to) {
   }
 }
 
-int compare_rows(Lines& lines, Header const& header, std::int64_t from, std::int64_t to) {
+int compare_rows(Lines& lines, Header const& header, Dialect dialect, std::int64_t from, std::int64_t to) {
   std::vector<Text> texts;
   std::cout << "text\tfrom\tto\tleast\torder\tmessage\tproblem\n";
   for (std::int64_t number = 1; next_row(lines, header); ++number) {
     auto const cells = header.cells(lines.text());
-    EditionRow row{header, cells, lines, false};
-    auto const option = row.wrong.empty() ? printing_option(row.edition)
-                                          : Expected<PrintingOption>{error_at(Problem::not_a_number, 1, 1)};
+    EditionRow row{header, cells, lines, dialect, false};
+    auto const option =
+        row.wrong.empty() ? row.option() : Expected<PrintingOption>{error_at(Problem::not_a_number, 1, 1)};
     if (row.wrong.empty() && !option) row.wrong.add("", option.error());
     if (!option) {
       std::cout << row.named("text") << "\t\t\t\t\trow " << number << ": " << row.wrong.words() << '\t'
@@ -202,7 +156,8 @@ int compare_rows(Lines& lines, Header const& header, std::int64_t from, std::int
     while (at < texts.size() && texts[at].name != row.named("text")) ++at;
     if (at == texts.size()) texts.push_back({row.named("text"), {}, {}});
     texts[at].options.push_back(*option);
-    texts[at].names.push_back("row " + std::to_string(number) + " (" + row.named("scheme") + ")");
+    texts[at].names.push_back("row " + std::to_string(number) + " (" +
+                              (row.has_scheme() ? row.named("scheme") : row.formula) + ")");
   }
   for (auto const& text : texts) put_comparison(text, from, to);
   return all_done;
@@ -217,19 +172,36 @@ std::optional<std::pair<std::int64_t, std::int64_t>> copies_compared(std::string
   return std::pair{from->numerator(), to->numerator()};
 }
 
-/// Refuses a table without the columns no edition can be reckoned without.
+/// Refuses a table without the columns that every edition needs.
 void need_columns(Header const& header, bool copies) {
-  for (auto name : {"scheme", "copies"})
-    if (!header.column(name) && (copies || std::string_view{name} != "copies"))
-      throw Failure{"the header has no column '" + std::string{name} + "'"};
-  for (auto name : {"pages", "words", "letters", "ens"})
-    if (header.column(name)) return;
-  throw Failure{"the header has no column 'pages', and none of words, letters or ens"};
+  auto const has = [&](std::initializer_list<char const*> names) {
+    for (auto const* name : names)
+      if (header.column(name)) return true;
+    return false;
+  };
+  if (!has({"scheme", "formula"})) throw Failure{"the header has neither a column 'scheme' nor 'formula'"};
+  if (copies && !has({"copies", "reams"})) throw Failure{"the header has neither a column 'copies' nor 'reams'"};
+  if (!has({"formula", "pages", "words", "letters", "ens"}))
+    throw Failure{"the header has no column 'pages' or 'formula', and none of words, letters or ens"};
+}
+
+/// The dialect of the formulas; none where the option is not understood.
+std::optional<Dialect> dialect_of(Arguments const& given) {
+  auto dialect = dialects::strict;
+  auto const omitted = given.value("--omitted").value_or("error");
+  if (omitted != "error" && omitted != "next" && omitted != "8") return std::nullopt;
+  dialect.omitted = omitted == "8" ? Omitted::eight : omitted == "next" ? Omitted::next : Omitted::error;
+  return dialect;
 }
 
 int reckon_paper(Arguments given) {
   auto const limits = given.input_limits();
   if (auto const code = given.settled(usage, 0, 0)) return *code;
+  auto const dialect = dialect_of(given);
+  if (!dialect) {
+    tell("--omitted is error, next or 8");
+    return wrong_usage;
+  }
   auto const range = given.value("--compare");
   auto const copies = range ? copies_compared(*range) : std::nullopt;
   if (range && !copies) {
@@ -242,8 +214,8 @@ int reckon_paper(Arguments given) {
   Header const header{first};
   tell_columns(header, edition_columns);
   need_columns(header, !copies);
-  if (copies) return compare_rows(lines, header, copies->first, copies->second);
-  Printer const print{first, given};
+  if (copies) return compare_rows(lines, header, *dialect, copies->first, copies->second);
+  Printer const print{first, given, *dialect};
   while (next_row(lines, header)) print(lines);
   return all_done;
 }
@@ -253,6 +225,6 @@ int reckon_paper(Arguments given) {
 int main(int argument_count, char** arguments) {
   return run([&] {
     return reckon_paper(
-        {argument_count, arguments, {"--full", "--plans", "--working"}, {"--compare", "--longest-line"}});
+        {argument_count, arguments, {"--full", "--plans", "--working"}, {"--compare", "--omitted", "--longest-line"}});
   });
 }

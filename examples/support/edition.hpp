@@ -2,6 +2,9 @@
 /// An edition as a row of a table names it: how the columns are read, and what is wrong with a row, column by column.
 #pragma once
 
+#include <bifolium/book/formula_plan.hpp>
+#include <bifolium/collation/read_formula.hpp>
+#include <bifolium/collation/write_formula.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/explain.hpp>
@@ -55,7 +58,11 @@ inline Cells const edition_columns{"scheme",
                                    "presses",
                                    "hours_a_day",
                                    "tokens_a_day",
-                                   "text"};
+                                   "text",
+                                   "formula",
+                                   "reams",
+                                   "quires",
+                                   "loose_sheets"};
 
 /// An edition from its row, which is the line of `lines`. `wrong` is empty when it can be reckoned; `said` has what was assumed or found on the way.
 class EditionRow {
@@ -114,6 +121,7 @@ class EditionRow {
 
   void read_scheme() {
     auto const scheme = cell("scheme");
+    if (scheme.empty() && !cell("formula").empty()) return;
     if (auto const found = bifolium::find_scheme(scheme))
       edition.scheme = *found;
     else if (scheme.empty())
@@ -121,9 +129,38 @@ class EditionRow {
     else
       say("scheme", bifolium::no_scheme_message(scheme), bifolium::Problem::unknown_word);
   }
+  /// The plan of a formula, in the format that it states or, failing that, the sheet of the scheme.
+  void read_formula(bifolium::Dialect dialect) {
+    using namespace bifolium;
+    for (auto const* column : {"pages", "words", "letters", "ens", "prelim_pages", "end_pages", "cancel_leaves"})
+      if (!cell(column).empty()) say(column, "the formula has the leaves of the book already", Problem::trailing_text);
+    auto const read = bifolium::read_formula(cell("formula"), dialect);
+    if (!read)
+      return say("formula", "column " + std::to_string(read.error().column) + ": " + sentence_of(read.error()),
+                 read.error().problem);
+    auto sheet = states_paper(*read) ? read->format()->leaves_to_sheet() : std::nullopt;
+    if (!cell("scheme").empty() && wrong.empty()) {
+      auto const of_scheme = make_up(*fold(edition.scheme.scheme())).leaves_to_sheet;
+      if (sheet && *sheet != of_scheme) return wrong.add("formula", error_in_field(Problem::formats_differ, "scheme"));
+      sheet = of_scheme;
+    }
+    if (!sheet) return wrong.add("formula", error_in_field(Problem::format_not_stated, "formula"));
+    plan = plan_of(*read, *sheet, edition.arranging);
+    formula = write_formula(*read, Notation::unicode);
+    for (auto const& warning : read->warnings())
+      add(said, "formula, column " + std::to_string(warning.column) + ": " + sentence_of(warning));
+  }
+  /// The paper of an account, where the number of copies is asked for.
+  void read_account() {
+    using namespace bifolium;
+    auto const reams = number("reams");
+    if (reams || !cell("quires").empty() || !cell("loose_sheets").empty())
+      account = PaperOfAccount{reams.value_or(Fraction{}), whole("quires"), whole("loose_sheets")};
+  }
   /// The pages of the text as they are named, or cast off from the copy.
   void read_pages() {
     using namespace bifolium;
+    if (!cell("formula").empty()) return;
     std::pair<char const*, CastingUnit> const units[]{
         {"words", CastingUnit::words}, {"letters", CastingUnit::letters}, {"ens", CastingUnit::ens}};
     bool const named = !cell("pages").empty();
@@ -195,11 +232,15 @@ class EditionRow {
 
 public:
   bifolium::Edition edition{};
+  std::optional<bifolium::Plan> plan{};                            ///< of the formula, where there is one
+  std::string formula{};                                           ///< as it is written out
+  std::optional<bifolium::PaperOfAccount> account{};               ///< of which the copies are asked for
   std::optional<bifolium::Fraction> sheet_height{}, sheet_width{}; ///< in millimetres
   Wrong wrong{};
   std::string said{};
 
-  EditionRow(Header const& header, Cells const& cells, Lines const& lines, bool copies_wanted = true)
+  EditionRow(Header const& header, Cells const& cells, Lines const& lines, bifolium::Dialect dialect,
+             bool copies_wanted = true)
       : header_{header}, cells_{cells} {
     using namespace bifolium;
     wrong.add_line(lines, cells, header.size());
@@ -208,7 +249,8 @@ public:
     whole("prelim_pages", edition.prelim_pages);
     whole("end_pages", edition.end_pages);
     whole("cancel_leaves", edition.cancel_leaves);
-    if (cell("copies").empty() && copies_wanted) say("copies", "is missing", Problem::unexpected_end);
+    read_account();
+    if (cell("copies").empty() && copies_wanted && !account) say("copies", "is missing", Problem::unexpected_end);
     whole("copies", edition.copies);
     edition.overs_percent = number("overs_percent").value_or(Fraction{});
     whole("overplus", edition.overplus);
@@ -217,6 +259,7 @@ public:
     word<PartWork>("part_sheets", edition.arranging.parts,
                    {{"turned", PartWork::turned}, {"cut-first", PartWork::cut_first}});
     word<bool>("end_matter", edition.arranging.end_matter_runs_on, {{"apart", false}, {"runs-on", true}});
+    if (!cell("formula").empty()) read_formula(dialect);
     read_ream();
     edition.price_of_ream = whole("ream_price");
     edition.price_of_forme = whole("forme_price");
@@ -230,7 +273,22 @@ public:
   }
   EditionRow(EditionRow const&) = delete;
 
-  /// What stands in a column, for the programs' own use.
+  /// Whether the copies are to be found from the paper.
+  [[nodiscard]] bool asks_for_copies() const { return account && cell("copies").empty(); }
+  /// A scheme is named: its imposition can be looked at.
+  [[nodiscard]] bool has_scheme() const { return !cell("scheme").empty(); }
+  /// The bill; where the copies are asked for, of one copy.
+  [[nodiscard]] bifolium::Expected<bifolium::Bill> bill() const {
+    auto of = edition;
+    if (asks_for_copies()) of.copies = 1;
+    return plan ? bifolium::reckon(of, *plan) : bifolium::reckon(of);
+  }
+  /// As an option of printing a text.
+  [[nodiscard]] bifolium::Expected<bifolium::PrintingOption> option() const {
+    if (!plan) return bifolium::printing_option(edition);
+    return bifolium::PrintingOption{edition, *plan};
+  }
+  /// The cell of a column, for the programs' own use.
   [[nodiscard]] std::string named(std::string_view column) const { return cell(column); }
 };
 

@@ -195,6 +195,25 @@ for field in 'year: 99999999999' 'year: 0' 'copies: 9223372036854775807' 'overs:
   grep -q 'the program has a mistake' "$work/err" && fail "describe_book, $field: $(cat "$work/err")"
 done
 
+# Every row has as many cells as the header, in error or not.
+while IFS='|' read -r words input; do
+  read -ra command <<<"$words"
+  run "$data/$input" "$bin/${command[0]}" "${command[@]:1}"
+  checks=$((checks + 1))
+  awk -F '\t' 'NR == 1 { cells = NF } NF != cells { exit 1 }' "$work/out" || fail "$words <$input: a row with more or fewer cells than the header"
+done <<EOT
+name_format|leaves.tsv
+name_format --sheets --record|leaves.tsv
+read_formulas|formulas.list
+reckon_paper|editions.tsv
+reckon_paper --full|editions_in_full.tsv
+reckon_paper --plans|editions.tsv
+reckon_paper --compare 1-3000|ways.tsv
+reckon_paper|accounts.tsv
+reckon_paper --full|accounts.tsv
+reckon_paper --plans|accounts.tsv
+EOT
+
 # Little memory: a sentence, or the work is done. (Not under sanitizers, which reserve more than all of it.)
 limited() { (ulimit -v "$1" && shift && exec "$@"); }
 if limited 200000 "$bin/name_format" --help >/dev/null 2>&1; then

@@ -32,6 +32,7 @@ write leaves.txt leaves.tsv "$bin/name_format"
 write leaves_and_sheets.txt leaves.tsv "$bin/name_format" --sheets --record
 write editions.txt editions.tsv "$bin/reckon_paper"
 write editions_in_full.txt editions_in_full.tsv "$bin/reckon_paper" --full
+write accounts.txt accounts.tsv "$bin/reckon_paper"
 write ways_compared.txt ways.tsv "$bin/reckon_paper" --compare 1-3000
 write copy.txt - "$bin/check_copy" '8°: A-C8(-C8)' 'A1-B2 B4-5 B7-C6'
 write misbound_copy.txt - "$bin/check_copy" '8°: A-C8(-C8) D4(±D2)' 'A1-8 C1-8 B1-2 B7-8 D1-2 D2-4' 'A1.8 conjugate, D2 stub, D1 sewing, A2.7 disjunct'
