@@ -25,8 +25,8 @@ class AuditSummary {
 public:
   void count(bifolium::Audit const& audit) {
     ++records_;
-    agree_ += audit.agrees() ? 1 : 0;
-    repaired_ += audit.repairs.empty() ? 0 : 1;
+    if (audit.agrees()) ++agree_;
+    if (!audit.repairs.empty()) ++repaired_;
     for (auto const& finding : audit.findings) ++found_[static_cast<std::size_t>(finding.id) - 601];
     if (!terminal_ || records_ % 256 != 0) return;
     auto const now = std::chrono::steady_clock::now();
