@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-# The package: headers, a config for find_package, a .pc file. Everything is relative to the prefix, so an installed tree
+# The package: headers, a config for find_package, a .pc file, the licence; the example programs too where they are built. Everything is relative to the prefix, so an installed tree
 # can be moved; nothing depends on the architecture, so it goes below share/ and one package serves all.
 include(GNUInstallDirs)
 include(CMakePackageConfigHelpers)
@@ -13,12 +13,14 @@ if(CMAKE_VERSION VERSION_GREATER_EQUAL 3.23)
   file(GLOB_RECURSE bifolium_headers CONFIGURE_DEPENDS "${PROJECT_SOURCE_DIR}/include/bifolium/*.hpp")
   target_sources(bifolium INTERFACE FILE_SET HEADERS BASE_DIRS "${PROJECT_SOURCE_DIR}/include" FILES ${bifolium_headers})
   install(TARGETS bifolium EXPORT bifolium-targets FILE_SET HEADERS DESTINATION "${CMAKE_INSTALL_INCLUDEDIR}"
-          INCLUDES DESTINATION "${CMAKE_INSTALL_INCLUDEDIR}")
+          COMPONENT development INCLUDES DESTINATION "${CMAKE_INSTALL_INCLUDEDIR}")
 else()
   install(TARGETS bifolium EXPORT bifolium-targets INCLUDES DESTINATION "${CMAKE_INSTALL_INCLUDEDIR}")
-  install(DIRECTORY "${PROJECT_SOURCE_DIR}/include/bifolium" DESTINATION "${CMAKE_INSTALL_INCLUDEDIR}")
+  install(DIRECTORY "${PROJECT_SOURCE_DIR}/include/bifolium" DESTINATION "${CMAKE_INSTALL_INCLUDEDIR}"
+          COMPONENT development)
 endif()
-install(EXPORT bifolium-targets NAMESPACE bifolium:: DESTINATION "${BIFOLIUM_INSTALL_CMAKEDIR}")
+install(EXPORT bifolium-targets NAMESPACE bifolium:: DESTINATION "${BIFOLIUM_INSTALL_CMAKEDIR}"
+        COMPONENT development)
 
 # While the version is 0.x a new minor version may change the interface.
 write_basic_package_version_file(
@@ -27,7 +29,7 @@ write_basic_package_version_file(
   COMPATIBILITY SameMinorVersion
   ARCH_INDEPENDENT)
 install(FILES cmake/bifolium-config.cmake "${PROJECT_BINARY_DIR}/bifolium-config-version.cmake"
-        DESTINATION "${BIFOLIUM_INSTALL_CMAKEDIR}")
+        DESTINATION "${BIFOLIUM_INSTALL_CMAKEDIR}" COMPONENT development)
 # The build tree can be used in place of an installed one, by add_subdirectory's dependents too.
 export(EXPORT bifolium-targets NAMESPACE bifolium:: FILE "${PROJECT_BINARY_DIR}/bifolium-targets.cmake")
 configure_file(cmake/bifolium-config.cmake "${PROJECT_BINARY_DIR}/bifolium-config.cmake" COPYONLY)
@@ -45,17 +47,62 @@ else()
   set(bifolium_pc_prefix "\${pcfiledir}/${bifolium_pc_up}")
 endif()
 configure_file(cmake/bifolium.pc.in "${PROJECT_BINARY_DIR}/bifolium.pc" @ONLY)
-install(FILES "${PROJECT_BINARY_DIR}/bifolium.pc" DESTINATION "${BIFOLIUM_INSTALL_PKGCONFIGDIR}")
+install(FILES "${PROJECT_BINARY_DIR}/bifolium.pc" DESTINATION "${BIFOLIUM_INSTALL_PKGCONFIGDIR}" COMPONENT development)
+
+# The licence goes with the headers, where it is found by whoever copies them. In a Debian package it is called copyright.
+install(FILES cmake/LICENSE DESTINATION "${CMAKE_INSTALL_DATADIR}/doc/libbifolium-dev" RENAME copyright COMPONENT development)
 
 if(bifolium_top_level)
+  # What changed, from the README's list, in the form that Debian asks for.
+  find_program(bifolium_gzip gzip)
+  file(READ README.md readme)
+  string(REGEX MATCH "\n## Changes\n\n(\\* [^#]*)\n## " changes "${readme}")
+  string(REGEX REPLACE "(^|\n)\\* [0-9.]+: ([^\n]*)" "\\1  * \\2" changes "${CMAKE_MATCH_1}")
+  foreach(package IN ITEMS bifolium libbifolium-dev)
+    set(log "${PROJECT_BINARY_DIR}/${package}.changelog")
+    file(WRITE "${log}" "bifolium (${PROJECT_VERSION}) unstable; urgency=low\n\n${changes}\n"
+                        " -- The bifolium maintainers <maintainers@bifolium.invalid>  Sun, 29 Nov 2026 00:00:00 +0000\n")
+    if(bifolium_gzip)
+      execute_process(COMMAND ${bifolium_gzip} -9nf "${log}")
+      set(component development)
+      if(package STREQUAL "bifolium")
+        set(component programs)
+      endif()
+      install(FILES "${log}.gz" DESTINATION "${CMAKE_INSTALL_DATADIR}/doc/${package}" RENAME changelog.gz
+              COMPONENT ${component} EXCLUDE_FROM_ALL)
+    endif()
+  endforeach()
+
   set(CPACK_GENERATOR DEB)
   set(CPACK_PACKAGE_NAME bifolium)
   set(CPACK_PACKAGE_VENDOR "bifolium")
   set(CPACK_PACKAGE_CONTACT "The bifolium maintainers <maintainers@bifolium.invalid>")
   set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
-  set(CPACK_DEBIAN_PACKAGE_NAME libbifolium-dev)
-  set(CPACK_DEBIAN_PACKAGE_ARCHITECTURE all)
-  set(CPACK_DEBIAN_PACKAGE_SECTION libdevel)
+  set(CPACK_DEB_COMPONENT_INSTALL ON)
+  set(CPACK_COMPONENTS_GROUPING IGNORE)
+  set(CPACK_COMPONENTS_ALL development)
   set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
+  set(CPACK_DEBIAN_PACKAGE_CONTROL_STRICT_PERMISSION ON)
+  set(CPACK_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE GROUP_READ GROUP_EXECUTE WORLD_READ
+                                                  WORLD_EXECUTE)
+  set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_NAME libbifolium-dev)
+  set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_ARCHITECTURE all)
+  set(CPACK_DEBIAN_DEVELOPMENT_PACKAGE_SECTION libdevel)
+  set(CPACK_COMPONENT_DEVELOPMENT_DESCRIPTION
+      "Header-only C++20 library for early printed books: imposition and folding of
+sheets, collation formulas, the format of measured leaves, paper and presswork
+of editions.")
+  if(BIFOLIUM_BUILD_EXAMPLES)
+    list(APPEND CPACK_COMPONENTS_ALL programs)
+    set(CPACK_DEBIAN_PROGRAMS_PACKAGE_NAME bifolium)
+    set(CPACK_DEBIAN_PROGRAMS_PACKAGE_SECTION science)
+    set(CPACK_DEBIAN_PROGRAMS_PACKAGE_SHLIBDEPS ON)
+    set(CPACK_STRIP_FILES ON)
+    set(CPACK_COMPONENT_PROGRAMS_DESCRIPTION
+        "Filters and drawing programs for early printed books: read collation formulas,
+name the format of measured leaves, check a copy, reckon paper and presswork,
+audit catalogue records, show how a sheet is imposed and folded.")
+    install(FILES cmake/LICENSE DESTINATION "${CMAKE_INSTALL_DATADIR}/doc/bifolium" RENAME copyright COMPONENT programs)
+  endif()
   include(CPack)
 endif()

@@ -46,7 +46,8 @@ if(CASE STREQUAL "stage")
   # Headers, all of them, and the package's own files; no program, nothing below an architecture's folder.
   file(GLOB_RECURSE headers RELATIVE "${SOURCE}" "${SOURCE}/include/*.hpp")
   set(share share/cmake/bifolium/bifolium-config.cmake share/cmake/bifolium/bifolium-config-version.cmake
-            share/cmake/bifolium/bifolium-targets.cmake share/pkgconfig/bifolium.pc)
+            share/cmake/bifolium/bifolium-targets.cmake share/pkgconfig/bifolium.pc
+            share/doc/libbifolium-dev/copyright)
   file(GLOB_RECURSE installed RELATIVE "${moved}" "${moved}/*")
   set(expected ${headers} ${share})
   set(more ${installed})
@@ -182,6 +183,10 @@ elseif(CASE STREQUAL "deb")
   file(GLOB package "${WORK}/unbuilt/libbifolium-dev_${VERSION}_all.deb")
   if(failed OR NOT package)
     message(FATAL_ERROR "no Debian package for all architectures came of it:\n${out}")
+  endif()
+  find_program(lintian lintian)
+  if(lintian)
+    run(${lintian} --allow-root --fail-on error,warning "${package}")
   endif()
   # Installed into a root of its own by dpkg, consumed from there, verified and removed without a trace.
   set(root "${WORK}/root")
