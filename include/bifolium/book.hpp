@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Everything in book/: a description of a book as values, read from the texts of its fields, and checked against itself.
+/// Everything in book/: a description of a book as values, read from the texts of its fields, and checked
+/// against itself; the sheets on which a book was printed.
 #pragma once
 
 #include <bifolium/book/audit.hpp>
@@ -8,4 +9,5 @@
 #include <bifolium/book/examine.hpp>
 #include <bifolium/book/field.hpp>
 #include <bifolium/book/read_description.hpp>
+#include <bifolium/book/sheets_of_book.hpp>
 #include <bifolium/book/weight_counts.hpp>

@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: MIT
+// The sheets of a book. The table was worked out by a program of another kind that lists all groupings one by one; the small cases are
+// counted here by brute force once more.
+#include <bifolium/book/sheets_of_book.hpp>
+#include <bifolium/collation/read_formula.hpp>
+
+#include <algorithm>
+#include <doctest/doctest.h>
+#include <random>
+#include <set>
+
+using namespace bifolium;
+
+namespace {
+
+SheetsOfBook sheets(std::string_view text, std::vector<UnitEvidence> const& seen = {}) {
+  auto const formula = read_formula(text);
+  REQUIRE_MESSAGE(formula, text);
+  auto const book = sheets_of_book(*formula, *formula->format(), seen);
+  REQUIRE_MESSAGE(book, text);
+  return *book;
+}
+std::string names(SheetsOfBook const& book, SheetGrouping const& grouping) {
+  std::string text;
+  for (auto const& sheet : grouping.sheets) {
+    text += text.empty() ? "{" : " {";
+    for (auto const unit : sheet) text += (text.back() == '{' ? "" : " ") + book.units[unit].name;
+    text += '}';
+  }
+  for (auto const& [unit, place] : grouping.in_places)
+    text += ' ' + book.units[unit].name + "=" + book.places[place].name;
+  return text;
+}
+
+struct Row {
+  char const* formula;
+  std::vector<UnitEvidence> seen;
+  std::int64_t whole;
+  std::size_t units;
+  std::int64_t groupings, of_likes;
+  int fewest;
+  std::int64_t with_fewest, least_left_over;
+};
+
+} // namespace
+
+TEST_CASE("groupings of what is left after whole sheets") {
+  std::vector<Row> const rows{
+      {"4°: A2 B-I4 K2", {}, 8, 2, 2, 2, 1, 1, 1},
+      {"4°: A2 B-I4 K2", {{"A", "one", {}}, {"K", "two", {}}}, 8, 2, 1, 1, 2, 1, 1},
+      {"4°: A2 B-I4 K2", {{"A", "", 2}, {"K", "", 2}}, 8, 2, 1, 1, 2, 1, 1},
+      {"4°: A2 B-I4 K2", {{"A", "", 0}, {"K", "", 0}}, 8, 2, 1, 1, 2, 1, 1},
+      {"8°: π2 A-K8 L4(-L4)", {}, 10, 2, 2, 2, 1, 1, 1},
+      {"8°: A4 B-O8(±C3) P2", {}, 13, 3, 5, 5, 1, 1, 1},
+      {"8°: A4 B-O8(±C3) P2", {{"A", "", 4}, {"P", "", 2}}, 13, 3, 3, 3, 2, 2, 1},
+      {"8°: A4 B-O8(±C3) P4(-P4)", {}, 13, 3, 6, 6, 1, 1, 1},
+      {"8°: A4 a2 B-O8(±C3, ±H7) P2", {}, 13, 5, 49, 34, 2, 13, 3},
+      {"12°: A6 B-M12(±D5) N4(N4+χ1)", {}, 11, 4, 15, 15, 1, 1, 1},
+      {"8°: π1 A-S8(±B2, ±D4, ±K7, ±M1) T4 U2 χ1", {}, 18, 8, 3990, 557, 2, 79, 31},
+      {"8°: A4 B-O8(±B2, ±C3, ±D4, ±E5, ±F6, ±G7) P2(P2+χ1,2)", {}, 13, 10, 110654, 0, 2, 191, 191},
+  };
+  for (auto const& row : rows) {
+    CAPTURE(std::string{row.formula});
+    auto const book = sheets(row.formula, row.seen);
+    CHECK(book.whole == row.whole);
+    CHECK(book.units.size() == row.units);
+    CHECK(book.groupings == row.groupings);
+    if (row.of_likes != 0) CHECK(book.groupings_of_likes == row.of_likes);
+    CHECK(book.fewest_pieces == row.fewest);
+    CHECK(book.with_fewest_pieces == row.with_fewest);
+    CHECK(book.with_least_left_over == row.least_left_over);
+    REQUIRE(!book.likeliest.empty());
+    CHECK(book.likeliest.size() <= 20);
+    for (auto const& one : book.likeliest) CHECK(one.pieces == row.fewest);
+  }
+  auto const cancel_in_place = sheets("8°: A4 B-O8(±C3) P4(-P4)");
+  CHECK(names(cancel_in_place, cancel_in_place.likeliest[0]) == "{A P} ±C3=P4");
+  CHECK(cancel_in_place.likeliest[0].paper == Fraction{14});
+  auto const all_together = sheets("8°: A4 B-O8(±C3) P2");
+  CHECK(names(all_together, all_together.likeliest[0]) == "{A P ±C3}");
+  CHECK(all_together.likeliest[0].left_over == 1);
+}
+
+TEST_CASE("what decides, in words") {
+  auto const book = sheets("4°: A2 B-I4 K2");
+  REQUIRE(book.decides);
+  CHECK(book.decides->together == 1);
+  CHECK(book.decides->of == 2);
+  CHECK(to_words(book, *book.decides) == "whether A and K are of one sheet (in 1 of 2 ways they are): one fold of the "
+                                         "sheet has the mark in its gutter and the "
+                                         "other has none; a mark in both, or in neither, excludes it");
+  CHECK(!sheets("4°: A2 B-I4 K2", {{"A", "one", {}}, {"K", "two", {}}}).decides);
+  CHECK(!sheets("8°: A-K8").decides);
+  CHECK(sheets("8°: A-K8").groupings == 1);
+  CHECK(sheets("8°: A-K8").whole == 10);
+}
+
+namespace {
+
+/// All partitions of units into sheets, listed one by one; places of deleted leaves too.
+class BruteForce {
+  SheetsOfBook const& book_;
+  std::vector<std::vector<std::uint32_t>> sheets_{};
+  std::vector<bool> filled_{};
+  static int marks_of(int leaves) { return leaves == 2 ? 1 : leaves == 8 ? 4 : leaves == 16 ? 8 : 2; }
+  bool sound(std::vector<std::uint32_t> const& sheet) const {
+    int leaves = 0, marked = 0, open = 0;
+    std::set<std::string> stocks;
+    for (auto const u : sheet) {
+      auto const& unit = book_.units[u];
+      leaves += unit.leaves;
+      if (!unit.stock.empty()) stocks.insert(unit.stock);
+      if (unit.marked_leaves)
+        marked += *unit.marked_leaves;
+      else
+        open += unit.leaves;
+    }
+    auto const all = book_.leaves_to_sheet;
+    if (leaves > all || stocks.size() > 1) return false;
+    auto const wanted = marks_of(all);
+    open += all - leaves;
+    if (leaves > all / 2) return marked <= wanted && wanted <= marked + open;
+    return marked == 0 || (marked <= wanted && wanted <= marked + open - (all - all / 2));
+  }
+  void place(std::uint32_t u) {
+    if (u == book_.units.size()) {
+      if (!std::all_of(sheets_.begin(), sheets_.end(), [&](auto const& one) { return sound(one); })) return;
+      ++count;
+      if (fewest == -1 || static_cast<int>(sheets_.size()) < fewest)
+        fewest = static_cast<int>(sheets_.size()), with_fewest = 0;
+      with_fewest += static_cast<int>(sheets_.size()) == fewest ? 1 : 0;
+      return;
+    }
+    for (std::size_t s = 0; s < sheets_.size(); ++s) {
+      sheets_[s].push_back(u);
+      place(u + 1);
+      sheets_[s].pop_back();
+    }
+    sheets_.push_back({u});
+    place(u + 1);
+    sheets_.pop_back();
+    for (std::size_t p = 0; p < book_.places.size(); ++p) {
+      if (filled_[p] || book_.units[u].kind == SheetUnit::Kind::part_sheet ||
+          book_.units[u].leaves > book_.places[p].leaves)
+        continue;
+      filled_[p] = true;
+      place(u + 1);
+      filled_[p] = false;
+    }
+  }
+
+public:
+  std::int64_t count{}, with_fewest{};
+  int fewest{-1};
+  explicit BruteForce(SheetsOfBook const& book) : book_{book}, filled_(book.places.size()) { place(0); }
+};
+
+} // namespace
+
+TEST_CASE("brute force counts the same, with places, stocks and marks") {
+  std::mt19937 random{17};
+  auto const below = [&](unsigned n) { return random() % n; };
+  int looked_at = 0;
+  for (int round = 0; round < 250; ++round) {
+    constexpr int formats[]{2, 4, 8, 12, 16};
+    auto const format = formats[below(5)];
+    std::string text = std::to_string(format) + "°: ";
+    constexpr char const* first[]{"π1 ", "π2 ", "A4 ", "A6 ", ""};
+    text += first[below(5)];
+    text += "B-G" + std::to_string(format) + (below(2) == 0 ? "" : below(2) == 0 ? "(±C1)" : "(±C1, ±D2)");
+    if (below(3) != 0) text += " H" + std::to_string(2 + 2 * below(3)) + (below(2) == 0 ? "(-H2)" : "");
+    if (below(3) == 0) text += " I2(I2+χ1)";
+    auto const formula = read_formula(text);
+    if (!formula) continue; // such as leaf 2 of a folio
+    std::vector<UnitEvidence> seen;
+    for (auto const* name : {"A", "H", "I", "±C1", "+χ1", "π"})
+      if (below(3) == 0)
+        seen.push_back({name, below(2) == 0 ? (below(2) == 0 ? "one" : "two") : "",
+                        below(2) == 0 ? std::optional{static_cast<int>(below(3))} : std::nullopt});
+    auto const book = sheets_of_book(*formula, Format::of(format), seen);
+    REQUIRE(book);
+    if (book->units.size() > 7) continue;
+    CAPTURE(text);
+    BruteForce const listed{*book};
+    CHECK(book->groupings == listed.count);
+    if (listed.count > 0) {
+      CHECK(book->fewest_pieces == listed.fewest);
+      CHECK(book->with_fewest_pieces == listed.with_fewest);
+    }
+    ++looked_at;
+  }
+  CHECK(looked_at > 150);
+}
+
+TEST_CASE("more than can be counted is an error") {
+  auto const many = read_formula("8°: A4 B2 C6 D4 E2 F6 G4 H2 I6 K4 L2 M6 N4 O2 P6 Q4 R2 S6 T4 V2");
+  REQUIRE(many);
+  auto const book = sheets_of_book(*many, Format::of(8));
+  REQUIRE(!book);
+  CHECK(book.error().problem == Problem::number_too_large);
+  // gatherings of one run are alike, so that many of them can be counted
+  auto const alike = read_formula("8°: A-Z4");
+  REQUIRE(alike);
+  auto const sheets = sheets_of_book(*alike, Format::of(8));
+  REQUIRE(sheets);
+  CHECK(sheets->units.size() == 23);
+  CHECK(sheets->fewest_pieces == 12);
+}
