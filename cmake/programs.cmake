@@ -11,6 +11,7 @@ set(bifolium_programs
     "name_format|name the bibliographic format of measured leaves"
     "read_formulas|read collation formulas and count their leaves and sheets"
     "reckon_paper|reckon sheets, reams and presswork of editions"
+    "sheets_of_book|count the ways in which the remnants of a book were put on sheets"
     "show_formes|show where the pages of a folding scheme are in the formes")
 
 find_program(bifolium_gzip gzip)

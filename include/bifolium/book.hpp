@@ -8,6 +8,7 @@
 #include <bifolium/book/description.hpp>
 #include <bifolium/book/examine.hpp>
 #include <bifolium/book/field.hpp>
+#include <bifolium/book/formula_plan.hpp>
 #include <bifolium/book/read_description.hpp>
 #include <bifolium/book/sheets_of_book.hpp>
 #include <bifolium/book/weight_counts.hpp>
