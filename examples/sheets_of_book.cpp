@@ -29,7 +29,7 @@ The number of leaves alone is asked, not whether the pages can be imposed togeth
 )";
 
 /// `A=pot P=crown`, taken into what was seen.
-void take(std::string_view cell, std::vector<UnitEvidence>& seen, std::string& wrong, bool marks) {
+void take(std::string_view cell, std::vector<RemnantEvidence>& seen, std::string& wrong, bool marks) {
   std::istringstream words{std::string{cell}};
   for (std::string word; words >> word;) {
     auto const equals = word.find('=');
@@ -39,10 +39,10 @@ void take(std::string_view cell, std::vector<UnitEvidence>& seen, std::string& w
       wrong = "'" + word + "' is not a unit and what was seen of it: write " + (marks ? "A=4" : "A=pot");
       return;
     }
-    UnitEvidence* one = nullptr;
+    RemnantEvidence* one = nullptr;
     for (auto& other : seen)
       if (other.unit == word.substr(0, equals)) one = &other;
-    if (one == nullptr) one = &seen.emplace_back(UnitEvidence{word.substr(0, equals), {}, {}});
+    if (one == nullptr) one = &seen.emplace_back(RemnantEvidence{word.substr(0, equals), {}, {}});
     if (marks)
       one->marked_leaves = std::stoi(value);
     else
@@ -66,7 +66,7 @@ std::string answer(std::string const& text, std::string_view stocks, std::string
   if (!formula) return failed(sentence_of(formula.error()));
   if (!formula->format() || !formula->format()->leaves_to_sheet())
     return failed("the formula does not say the format: write 8°: before it");
-  std::vector<UnitEvidence> seen;
+  std::vector<RemnantEvidence> seen;
   std::string wrong;
   take(stocks, seen, wrong, false);
   take(marks, seen, wrong, true);

@@ -13,7 +13,7 @@ using namespace bifolium;
 
 namespace {
 
-SheetsOfBook sheets(std::string_view text, std::vector<UnitEvidence> const& seen = {}) {
+SheetsOfBook sheets(std::string_view text, std::vector<RemnantEvidence> const& seen = {}) {
   auto const formula = read_formula(text);
   REQUIRE_MESSAGE(formula, text);
   auto const book = sheets_of_book(*formula, *formula->format(), seen);
@@ -34,7 +34,7 @@ std::string names(SheetsOfBook const& book, SheetGrouping const& grouping) {
 
 struct Row {
   char const* formula;
-  std::vector<UnitEvidence> seen;
+  std::vector<RemnantEvidence> seen;
   std::int64_t whole;
   std::size_t units;
   std::int64_t groupings, of_likes;
@@ -140,7 +140,7 @@ class BruteForce {
     place(u + 1);
     sheets_.pop_back();
     for (std::size_t p = 0; p < book_.places.size(); ++p) {
-      if (filled_[p] || book_.units[u].kind == SheetUnit::Kind::part_sheet ||
+      if (filled_[p] || book_.units[u].kind == Remnant::Kind::part_sheet ||
           book_.units[u].leaves > book_.places[p].leaves)
         continue;
       filled_[p] = true;
@@ -172,7 +172,7 @@ TEST_CASE("brute force counts the same, with places, stocks and marks") {
     if (below(3) == 0) text += " I2(I2+χ1)";
     auto const formula = read_formula(text);
     if (!formula) continue; // such as leaf 2 of a folio
-    std::vector<UnitEvidence> seen;
+    std::vector<RemnantEvidence> seen;
     for (auto const* name : {"A", "H", "I", "±C1", "+χ1", "π"})
       if (below(3) == 0)
         seen.push_back({name, below(2) == 0 ? (below(2) == 0 ? "one" : "two") : "",

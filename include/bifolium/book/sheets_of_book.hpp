@@ -19,7 +19,7 @@ namespace bifolium {
 inline namespace v0 {
 
 /// What is left of a gathering after whole sheets, a cancel, or inserted leaves.
-struct SheetUnit {
+struct Remnant {
   /// Where it comes from.
   enum class Kind : std::uint8_t {
     part_sheet, ///< what is left of a gathering
@@ -35,8 +35,8 @@ struct SheetUnit {
 };
 
 /// What somebody saw of a unit, by its name.
-struct UnitEvidence {
-  std::string unit{};                 ///< the name as in `SheetUnit`
+struct RemnantEvidence {
+  std::string unit{};                 ///< the name as in `Remnant`
   std::string stock{};                ///< a name for its stock of paper; empty if not told
   std::optional<int> marked_leaves{}; ///< on how many leaves a piece of a mark is; none if nobody looked
 };
@@ -68,7 +68,7 @@ struct SheetQuestion {
 struct SheetsOfBook {
   int leaves_to_sheet{};                  ///< of the format
   std::int64_t whole{};                   ///< whole sheets, which gatherings make by themselves
-  std::vector<SheetUnit> units{};         ///< what is left
+  std::vector<Remnant> units{};           ///< what is left
   std::vector<FreePlace> places{};        ///< places of deleted leaves
   std::int64_t groupings{};               ///< how many ways there are
   std::int64_t groupings_of_likes{};      ///< the same, where units that are alike are not told apart
@@ -83,7 +83,7 @@ struct SheetsOfBook {
 } // namespace bifolium
 
 #include <bifolium/book/detail/exact_cover.hpp>
-#include <bifolium/book/detail/sheet_units.hpp>
+#include <bifolium/book/detail/remnants.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -92,12 +92,12 @@ inline namespace v0 {
 /// error: number_too_large where more is left than can be counted (some 24 units; 16 where all differ).
 /// pre: the format says how many leaves a sheet makes.
 [[nodiscard]] inline Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Format format,
-                                                           std::vector<UnitEvidence> const& seen = {}) {
+                                                           std::vector<RemnantEvidence> const& seen = {}) {
   auto const leaves = format.leaves_to_sheet();
   if (!leaves) broken("sheets can be counted only for a format that says how many leaves a sheet makes");
   SheetsOfBook book;
   book.leaves_to_sheet = *leaves;
-  detail::SheetUnits{formula, book}.find();
+  detail::Remnants{formula, book}.find();
   for (auto& unit : book.units)
     for (auto const& one : seen)
       if (one.unit == unit.name) unit.stock = one.stock, unit.marked_leaves = one.marked_leaves;

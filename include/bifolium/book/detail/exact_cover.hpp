@@ -22,7 +22,7 @@ private:
   struct Class {
     int leaves{};
     std::optional<int> marked{};
-    SheetUnit::Kind kind{};
+    Remnant::Kind kind{};
     std::string stock{};
     std::vector<std::uint32_t> units{};
     std::size_t step{}; ///< one unit more of the class is so many states further
@@ -211,7 +211,7 @@ private:
     fill(place + 1, next);
     for (std::size_t c = 0; c < classes_.size(); ++c) {
       auto const there = left(so_far.state, c);
-      if (there == 0 || classes_[c].kind == SheetUnit::Kind::part_sheet ||
+      if (there == 0 || classes_[c].kind == Remnant::Kind::part_sheet ||
           classes_[c].leaves > book_.places[place].leaves)
         continue;
       next = so_far;

@@ -9,7 +9,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-class SheetUnits {
+class Remnants {
   Formula const& formula_;
   SheetsOfBook& book_;
   std::uint32_t likes_{};
@@ -19,11 +19,11 @@ class SheetUnits {
     auto const numbered = formula_.runs()[at.run].first.mark() == Mark::number;
     return name(at) + (numbered ? "/" : "") + (leaf == 0 ? "" : std::to_string(leaf));
   }
-  void add(std::string name, int leaves, SheetUnit::Kind kind, std::uint32_t likes) {
-    SheetUnit unit;
+  void add(std::string name, int leaves, Remnant::Kind kind, std::uint32_t likes) {
+    Remnant unit;
     unit.name = static_cast<std::string&&>(name);
     unit.leaves = leaves, unit.kind = kind, unit.likes = likes;
-    book_.units.push_back(static_cast<SheetUnit&&>(unit));
+    book_.units.push_back(static_cast<Remnant&&>(unit));
   }
   void part_sheets() {
     auto const& runs = formula_.runs();
@@ -36,7 +36,7 @@ class SheetUnits {
           book_.whole += (runs[r].gatherings - 1) * (leaves / book_.leaves_to_sheet);
           break;
         }
-        if (left > 0 && book_.units.size() <= most_kept) add(name({r, i}), left, SheetUnit::Kind::part_sheet, likes_);
+        if (left > 0 && book_.units.size() <= most_kept) add(name({r, i}), left, Remnant::Kind::part_sheet, likes_);
       }
       ++likes_;
     }
@@ -66,7 +66,7 @@ class SheetUnits {
         }
         auto const all = cancel->leaf == 0 ? formula_.leaves_folded(cancel->gathering) : cancel->of_fold ? 2 : 1;
         second_of_fold = cancel->of_fold && cancel->leaf != 0;
-        add("±" + leaf_name(cancel->gathering, cancel->leaf), all, SheetUnit::Kind::cancellans, cancels);
+        add("±" + leaf_name(cancel->gathering, cancel->leaf), all, Remnant::Kind::cancellans, cancels);
       }
       if (auto const* insertion = change.insertion()) {
         auto name =
@@ -75,9 +75,9 @@ class SheetUnits {
                                     : leaf_name(insertion->gathering, insertion->after) + "+1");
         if (insertion->joined == Joined::apart)
           for (int i = 0; i < insertion->leaves; ++i)
-            add(i == 0 ? name : name + '.' + std::to_string(i + 1), 1, SheetUnit::Kind::inserted, inserted);
+            add(i == 0 ? name : name + '.' + std::to_string(i + 1), 1, Remnant::Kind::inserted, inserted);
         else
-          add(static_cast<std::string&&>(name), insertion->leaves, SheetUnit::Kind::inserted, inserted);
+          add(static_cast<std::string&&>(name), insertion->leaves, Remnant::Kind::inserted, inserted);
       }
     }
   }
@@ -85,7 +85,7 @@ class SheetUnits {
 public:
   /// More units than can be counted; no more are kept.
   static constexpr std::size_t most_kept = 64;
-  SheetUnits(Formula const& formula, SheetsOfBook& book) : formula_{formula}, book_{book} {}
+  Remnants(Formula const& formula, SheetsOfBook& book) : formula_{formula}, book_{book} {}
   void find() {
     part_sheets();
     changes();
