@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A quarto whose spine crease is made first: line 3, column 24 of its text.
-// says clang: scheme_does_not_fold_at(3, 24
-// says g++: the scheme does not fold to gatherings
+// says clang: the_scheme_does_not_fold<bifolium::Problem::leaves_not_conjugate, 3, 24>
+// says g++: the_scheme_does_not_fold<bifolium::v0::Problem::leaves_not_conjugate, 3, 24>
 #include <bifolium/imposition.hpp>
 using namespace bifolium;
 #ifdef MISUSE

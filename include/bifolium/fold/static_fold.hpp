@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Folding while compiling. `fold<schemes::octavo>()` is the same fold the run-time function gives, with room for
-/// exactly its leaves, in read-only data, made once in a program. A scheme that does not fold is a compile error at a
-/// call whose name is the sentence and whose arguments are the line, the column and the problem.
+/// exactly its leaves, in read-only data, made once in a program. A scheme that does not fold does not compile, and the
+/// compiler names the problem, the line and the column of the scheme's text.
 #pragma once
 
 #include <bifolium/fold/attested.hpp>
@@ -10,19 +10,18 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Its name and arguments are what a compiler shows for a scheme that does not fold.
-constexpr void scheme_does_not_fold_at(int line, int column, Problem problem) {
-  (void)line, (void)column;
-  if (problem != Problem::none) broken("the scheme does not fold to gatherings");
-}
+/// Never defined: a compiler shows its name and arguments for a scheme that does not fold. `because` is the problem, whose
+/// sentence is in the page of errors; line and column are those of the scheme's text.
+template <Problem because, int line, int column> struct the_scheme_does_not_fold;
 
 namespace detail {
+template <auto const& S> inline constexpr auto tried_once = fold(scheme_of<S>());
 template <auto const& S> constexpr auto fold_exactly() {
-  auto folded = fold(scheme_of<S>()); // not const: clang would fold once more to look at the condition
-  if (!folded)
-    scheme_does_not_fold_at(static_cast<int>(folded.error().line), static_cast<int>(folded.error().column),
-                            folded.error().problem);
-  return Fold<scheme_of<S>().cells()>{*folded};
+  if constexpr (tried_once<S>.has_value())
+    return Fold<scheme_of<S>().cells()>{*tried_once<S>};
+  else
+    return the_scheme_does_not_fold<tried_once<S>.error().problem, int{tried_once<S>.error().line},
+                                    int{tried_once<S>.error().column}>{};
 }
 template <auto const& S> inline constexpr auto folded_once = fold_exactly<S>();
 } // namespace detail

@@ -3,13 +3,11 @@
 /// books; and the light on a page wherever it is shown. All facts come from the data that the page carries.
 #pragma once
 
-#include <string_view>
-
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-inline constexpr std::string_view class_script = R"js('use strict';
+inline constexpr char const* class_script = R"js('use strict';
 const data = JSON.parse(document.getElementById('walk').textContent);
 const by = id => document.getElementById(id), table = by('table'), still = by('still');
 still.checked = matchMedia('(prefers-reduced-motion: reduce)').matches;

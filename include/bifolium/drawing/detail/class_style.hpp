@@ -3,13 +3,11 @@
 /// steps and the questions. What is lit has a heavy outline as well as a tint, so that it is seen without colour.
 #pragma once
 
-#include <string_view>
-
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-inline constexpr std::string_view class_style = R"css(
+inline constexpr char const* class_style = R"css(
 * { box-sizing: border-box; }
 body { margin: 0 auto; max-width: 80rem; padding: 0 1rem 5rem; color: #000; background: #fff;
   font: 1.15rem/1.45 'DejaVu Serif', 'Liberation Serif', Georgia, serif; }
