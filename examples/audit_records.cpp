@@ -99,6 +99,7 @@ int audit_records(Arguments given) {
       continue;
     }
     auto const cells = header.cells(lines.text());
+    if (auto const wide = too_wide(cells, header.size()); !wide.empty()) tell("line " + number + ": " + wide);
     RecordTexts texts;
     for (std::size_t i = 0; i < audit_columns.size(); ++i) texts.cells[i] = header.cell(cells, audit_columns[i]);
     answer(texts["record"].empty() ? number : texts["record"], texts);

@@ -32,6 +32,9 @@ reckon_paper|$data/editions.tsv
 show_formes -|$data/own_scheme.scheme
 show_formes 8_octavo|/dev/null
 show_formes --list|/dev/null
+audit_records|$data/records.tsv
+audit_records --repaired|$data/records.tsv
+audit_records --json|$data/records.tsv
 describe_book -|$data/quarto_of_1492.record
 check_copy 4°:A-B4 A1-4|/dev/null
 fold_a_sheet 8_octavo --out $work|/dev/null
@@ -129,19 +132,23 @@ run "$work/rows" "$bin/name_format"
 [ "$(wc -l <"$work/out")" -eq 5 ] || fail "name_format: $(wc -l <"$work/out") lines for a header and four rows"
 grep -q 'the row has 4 cells and the header 2' "$work/out" || fail "name_format: surplus cells are not told"
 
+printf 'formula\n8°: A⁸\t16\n' >"$work/rows"
+run "$work/rows" "$bin/audit_records"
+expect "audit_records, surplus cells" 0 'the row has 2 cells and the header 1'
+
 # A long line is a row in error, and the others are answered.
 {
   printf 'height_mm\twidth_mm\n'
   head -c 3000000 /dev/zero | tr '\0' x
   printf '\n201\t139\n'
 } >"$work/rows"
-for program in "name_format --longest-line 2000000" "reckon_paper --longest-line 2000000" "read_formulas --longest-line 2000000"; do
+for program in "name_format --longest-line 2000000" "reckon_paper --longest-line 2000000" "read_formulas --longest-line 2000000" "audit_records --longest-line 2000000"; do
   read -ra command <<<"$program"
-  { [ "${command[0]}" = reckon_paper ] && sed '1s/.*/scheme\tpages\tcopies/' "$work/rows" || cat "$work/rows"; } >"$work/long"
+  { case ${command[0]} in reckon_paper) sed '1s/.*/scheme\tpages\tcopies/' "$work/rows" ;; *) cat "$work/rows" ;; esac; } >"$work/long"
   run "$work/long" "$bin/${command[0]}" "${command[@]:1}"
   expect "$program" 0
-  [ "$(wc -l <"$work/out")" -ge 3 ] || fail "$program: rows are missing"
-  grep -q 'has 3000000 bytes' "$work/out" || fail "$program: a long line is not told"
+  [ "${command[0]}" = audit_records ] || [ "$(wc -l <"$work/out")" -ge 3 ] || fail "$program: rows are missing"
+  grep -q 'has 3000000 bytes' "$work/out" "$work/err" || fail "$program: a long line is not told"
   run "$work/long" "$bin/${command[0]}" --longest-line no
   expect "${command[0]} --longest-line no" 2 "takes a number"
 done
@@ -167,6 +174,10 @@ run /dev/null "$bin/show_formes" 8_octavo --svg /dev/full
 expect "show_formes --svg to a full disk" 1 "cannot write"
 run /dev/null "$bin/fold_a_sheet" 8_octavo --out "$work/none"
 expect "fold_a_sheet --out where there is no folder" 1 "No such file"
+run /dev/null "$bin/class_page" octavo --out /dev/full
+expect "class_page to a full disk" 1 "cannot write"
+run / "$bin/class_page" - --out "$work/page.html"
+expect "class_page, reading a folder" 1 "Is a directory"
 run /dev/null "$bin/check_copy" "4°:A4" A1 --gathering A --svg /dev/full
 expect "check_copy --svg to a full disk" 1 "cannot write"
 "$bin/show_formes" 8_octavo --svg "$work/drawn.svg" >&- 2>"$work/err"
@@ -212,6 +223,8 @@ reckon_paper --compare 1-3000|ways.tsv
 reckon_paper|accounts.tsv
 reckon_paper --full|accounts.tsv
 reckon_paper --plans|accounts.tsv
+audit_records|records.tsv
+audit_records --repaired|records.tsv
 EOT
 
 # Little memory: a sentence, or the work is done. (Not under sanitizers, which reserve more than all of it.)
