@@ -9,6 +9,7 @@
 #include <bifolium/paper/sheet_sizes.hpp>
 
 #include "support/arguments.hpp"
+#include "support/draw_sheets.hpp"
 #include "support/scheme_given.hpp"
 #include "support/wrong.hpp"
 
@@ -44,13 +45,6 @@ int list(bool with_sources) {
   return support::all_done;
 }
 
-/// Writes a drawing for each sheet.
-template <class Draw> void draw(Scheme const& scheme, std::string const& file, Draw drawing) {
-  auto const stem = file.ends_with(".svg") ? file.substr(0, file.size() - 4) : file;
-  for (int sheet = 0; sheet < scheme.sheets(); ++sheet)
-    support::write_file(scheme.sheets() > 1 ? stem + "-" + std::to_string(sheet + 1) + ".svg" : file, drawing(sheet));
-}
-
 int show(support::Arguments const& given) {
   bool const listing = given.has("--list");
   if (auto const code = given.settled(usage, listing ? 0 : 1, listing ? 0 : 1)) return *code;
@@ -76,9 +70,10 @@ int show(support::Arguments const& given) {
   else
     std::cout << forme_text(impose(*folded));
   auto const formes = given.value("--svg"), paper = given.value("--paper");
-  if (formes) draw(*scheme, *formes, [&](int sheet) { return *forme_svg(*scheme, sheet); });
+  if (formes) support::draw_sheets(*scheme, *formes, [&](int sheet) { return *forme_svg(*scheme, sheet); });
   if (paper)
-    draw(*scheme, *paper, [&](int sheet) { return *sheet_svg(*scheme, *sheets.begin(), countermark_mould, sheet); });
+    support::draw_sheets(*scheme, *paper,
+                         [&](int sheet) { return *sheet_svg(*scheme, *sheets.begin(), countermark_mould, sheet); });
   return support::all_done;
 }
 

@@ -21,6 +21,12 @@ write wrong_scheme.txt wrong_scheme.scheme "$bin/show_formes" -
 write no_scheme.txt - "$bin/show_formes" 9_nones
 write octavo_text.txt - "$bin/show_formes" octavo --text
 write octvo.txt - "$bin/show_formes" octvo
+write twelves_uncut.txt twelves_uncut.forme "$bin/find_fold"
+write twelves_uncut_all.txt - "$bin/find_fold" --all twelves_uncut.forme
+write octavo_text.txt illegible.forme "$bin/find_fold" --scheme
+write misprinted.txt misprinted.forme "$bin/find_fold" --misprints
+write contradict.txt misprinted.forme "$bin/find_fold"
+write no_forme.txt no.forme "$bin/find_fold"
 write demo_book.txt - "$bin/describe_book" ../../examples/demo_book.txt
 write quarto_of_1492.txt quarto_of_1492.record "$bin/describe_book" -
 write wrong_record.txt wrong_record.record "$bin/describe_book" -

@@ -55,11 +55,13 @@ TEST_CASE("a table of numbers is the outer forme, with heads unknown") {
 }
 
 TEST_CASE("one arrow says how all pages lie") {
-  auto const read = read_formes("outer\n4\u2193 5\n1 8\n");
+  auto const read = read_formes("outer\n4\u2193 5\n1 8\n? ?\u2193\n");
   REQUIRE(read);
   CHECK(read->front().pages[0].head == Head::near);
   CHECK(read->front().pages[1].head == Head::far);
   CHECK(read->front().pages[2].head == Head::far);
+  CHECK(read->front().pages[4] == SeenPage{});
+  CHECK(read->front().pages[5] == SeenPage{std::nullopt, Head::near});
 }
 
 TEST_CASE("sheets are numbered from 1") {

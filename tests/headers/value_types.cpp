@@ -3,6 +3,7 @@
 // longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
 #include <bifolium/bifolium.hpp>
 #include <bifolium/fold/find_foldings.hpp>
+#include <bifolium/fold/find_misprints.hpp>
 #include <bifolium/paper/sheet_size_sources.hpp>
 #include <bifolium/record/extent.hpp>
 #include <bifolium/record/read_pagination.hpp>
@@ -131,6 +132,8 @@ template struct Trivial<FoldingPrices, 24, regular>;
 template struct Trivial<FoldingWork, 24, regular>;
 template struct Trivial<FindRules, 16, regular>;
 template struct Trivial<FoundFolding, 2296>;
+template struct Trivial<Correction, 2336>;
+template struct Allocating<Misprints, empty>;
 template struct Trivial<LeafSize<millimetres>, 16, regular>;
 template struct Trivial<ImpliedSheet<millimetres>, 24, equal>;
 

@@ -8,7 +8,7 @@
 ///      1  16   ?   4
 ///
 /// If no page has `↓`, the heads are taken to be unknown, for a plain table of numbers says nothing of them; otherwise a
-/// page without an arrow points away. Several sheets begin with lines `sheet 1`, `sheet 2`. This is the text that
+/// number without an arrow points away. An illegible page without an arrow has an unknown head. Several sheets begin with lines `sheet 1`, `sheet 2`. This is the text that
 /// `forme_text` writes.
 #pragma once
 
@@ -120,7 +120,7 @@ public:
     if (arrows_)
       for (auto& forme : formes_)
         for (auto& seen : forme.pages)
-          if (!seen.head) seen.head = Head::far;
+          if (seen.page && !seen.head) seen.head = Head::far;
     return static_cast<std::vector<SeenForme>&&>(formes_);
   }
 };

@@ -42,6 +42,7 @@ class FoldingFinder {
   static constexpr int farthest = 150; ///< above the least price of the sheets, where pieces do not nest before
   std::span<SeenForme const> formes_;
   FindRules rules_;
+  int below_;
   std::vector<SheetGrid> grids_{};
   std::vector<Partitions> partitions_{};
   std::vector<FoundFolding> answers_{}; // of all grids looked at
@@ -164,13 +165,16 @@ class FoldingFinder {
     while (at < text.size() && is_digit(text[at])) n = n * 10 + (text[at++] - '0');
     return n;
   }
-  /// Grids read one way, up to a price.
-  constexpr void look(bool right_to_left, int below) {
+  constexpr void part(bool right_to_left) {
     right_to_left_ = right_to_left;
     if (right_to_left) mirror(grids_);
     partitions_.clear();
     for (std::size_t s = 0; s < grids_.size(); ++s)
       partitions_.emplace_back(grids_[s], static_cast<int>(s), rules_.turned_under, most_parts, most_nodes);
+  }
+  /// Grids read one way, up to a price.
+  constexpr void look(bool right_to_left, int below) {
+    part(right_to_left);
     search(below);
     if (!found_.empty()) name_attested();
   }
@@ -188,7 +192,9 @@ class FoldingFinder {
   }
 
 public:
-  constexpr FoldingFinder(std::span<SeenForme const> formes, FindRules const& rules) : formes_{formes}, rules_{rules} {
+  /// Foldings from the price `below` on are not looked for.
+  constexpr FoldingFinder(std::span<SeenForme const> formes, FindRules const& rules, int below = PieceFolds::none)
+      : formes_{formes}, rules_{rules}, below_{below} {
     if (rules.most < 1) broken("at least one answer must be asked for");
   }
   /// Adds the answers for grids whose pages are all known, if they are not much dearer than what was found for others.
@@ -196,13 +202,21 @@ public:
     grids_ = grids;
     number_leaves(grids_);
     found_.clear(), folds_.clear();
-    auto const limit = answers_.empty() ? PieceFolds::none : cheapest(answers_) + rules_.dearer + 1;
+    auto limit = answers_.empty() ? below_ : cheapest(answers_) + rules_.dearer + 1;
+    limit = limit < below_ ? limit : below_;
     if (rules_.reads != Reads::right_to_left) look(false, limit);
     if (rules_.reads == Reads::right_to_left)
       look(true, limit);
     else if (!rules_.reads && cheapest(found_) > 0)
       look_other_way();
     for (auto const& one : found_) answers_.push_back(one);
+  }
+  /// No folding of these grids costs less; pieces may not nest at that price.
+  constexpr int least_price(std::vector<SheetGrid> const& grids) {
+    grids_ = grids;
+    number_leaves(grids_);
+    part(rules_.reads == Reads::right_to_left);
+    return least();
   }
   /// All answers in the order of their prices.
   constexpr std::vector<FoundFolding> answers() && {

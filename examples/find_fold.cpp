@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: MIT
+// Finds how a sheet was folded, from the pages of its formes; and misprints in them.
+#include <bifolium/core/message.hpp>
+#include <bifolium/drawing/forme_svg.hpp>
+#include <bifolium/explain/explain_foldings.hpp>
+#include <bifolium/fold.hpp>
+#include <bifolium/fold/find_foldings.hpp>
+#include <bifolium/fold/find_misprints.hpp>
+#include <bifolium/fold/read_formes.hpp>
+
+#include "support/arguments.hpp"
+#include "support/draw_sheets.hpp"
+
+#include <algorithm>
+#include <cstddef>
+#include <iostream>
+#include <string>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+
+constexpr auto usage =
+    "usage: find_fold [FILE]          the simplest folding that gives these pages, and what they cannot tell\n"
+    "       find_fold --all [FILE]    all foldings found, the simplest first, each with its price\n"
+    "       find_fold --scheme [FILE] the text of the first, which 'show_formes -' and 'fold_a_sheet -' read\n"
+    "       find_fold --misprints [FILE]   single corrections that would make the folding simpler\n"
+    "The input is what show_formes prints, or any part of it, from FILE or standard input: one forme is enough; a "
+    "page\n"
+    "written ? is illegible; if no page has ↓, the heads are taken to be unknown.\n"
+    "  --svg FILE           draws the formes of the first; several sheets become FILE-1.svg, FILE-2.svg\n"
+    "  --printed            the pages are those of printed paper, the left-right mirror of the forme\n"
+    "  --reads right-to-left|left-to-right   the direction of the book; unless told, right to left where that is "
+    "simpler\n"
+    "  --long-side far-near|left-right       how the long side of the paper lay in the diagram\n"
+    "  --dearer N           with --all: up to this much above the first in price, 15 unless told\n";
+
+/// Printed paper becomes the forme that printed it.
+void mirror(std::vector<SeenForme>& formes) {
+  for (auto& forme : formes) {
+    auto const columns = static_cast<std::size_t>(forme.columns);
+    for (std::size_t row = 0; row < forme.pages.size(); row += columns)
+      std::reverse(forme.pages.begin() + static_cast<std::ptrdiff_t>(row),
+                   forme.pages.begin() + static_cast<std::ptrdiff_t>(row + columns));
+  }
+}
+
+int answer(support::Arguments const& given, std::vector<SeenForme> const& formes, FindRules const& rules) {
+  if (given.has("--misprints")) {
+    auto const found = find_misprints(formes, rules);
+    if (!found) return support::tell(message(found.error())), support::unreadable;
+    std::cout << explain_misprints(*found);
+    return support::all_done;
+  }
+  auto const found = find_foldings(formes, rules);
+  if (!found) {
+    auto const problem = found.error().problem;
+    bool const contradict = problem == Problem::pages_not_backed || problem == Problem::heads_not_backed;
+    support::tell(message(found.error()) + (contradict ? "; find_fold --misprints looks for the mistake" : ""));
+    return support::unreadable;
+  }
+  if (given.has("--scheme"))
+    std::cout << (found->front().attested ? std::string{found->front().attested->text()}
+                                          : write_scheme(found->front().scheme));
+  else if (given.has("--all"))
+    for (auto const& one : *found) std::cout << one.price << '\t' << folding_words(one) << '\n';
+  else
+    std::cout << explain_foldings(*found);
+  if (auto const file = given.value("--svg"))
+    support::draw_sheets(found->front().scheme, *file,
+                         [&](int sheet) { return *forme_svg(found->front().scheme, sheet); });
+  return support::all_done;
+}
+
+int find(support::Arguments given) {
+  FindRules rules;
+  auto const reads = given.value("--reads"), long_side = given.value("--long-side");
+  if (reads) rules.reads = *reads == "right-to-left" ? Reads::right_to_left : Reads::left_to_right;
+  if (long_side) rules.long_side = *long_side == "far-near" ? Axis::far_near : Axis::left_right;
+  if (auto const dearer = given.number("--dearer", 0, 100)) rules.dearer = static_cast<int>(*dearer);
+  if (given.has("--all")) rules.most = 100;
+  if (auto const code = given.settled(usage, 0, 1)) return *code;
+  if ((reads && *reads != "right-to-left" && *reads != "left-to-right") ||
+      (long_side && *long_side != "far-near" && *long_side != "left-right")) {
+    std::cerr << usage;
+    return support::wrong_usage;
+  }
+  support::Input input{given.words().empty() ? "-" : given.words()[0]};
+  auto formes = read_formes(support::whole_text(input));
+  if (!formes) return support::tell(message(formes.error())), support::unreadable;
+  if (given.has("--printed")) mirror(*formes);
+  return answer(given, *formes, rules);
+}
+
+} // namespace
+
+int main(int argument_count, char** arguments) {
+  return support::run([&] {
+    return find({argument_count,
+                 arguments,
+                 {"--all", "--scheme", "--misprints", "--printed"},
+                 {"--svg", "--reads", "--long-side", "--dearer"}});
+  });
+}

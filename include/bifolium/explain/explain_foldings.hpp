@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: MIT
+/// Foldings found for a set of pages, and misprints found in them, in plain English. Besides what was found the sentences
+/// say what the pages cannot tell: whether leaves that could be folded together were cut apart, how the long side of the
+/// paper lay, and whether a single forme is right at all.
+#pragma once
+
+#include <bifolium/explain/trade_words.hpp>
+#include <bifolium/fold/find_foldings.hpp>
+#include <bifolium/fold/find_misprints.hpp>
+
+#include <string>
+
+namespace bifolium {
+inline namespace v0 {
+
+namespace detail {
+
+inline std::string gatherings_words(Fold<> const& fold) {
+  std::string sizes;
+  int gatherings = 0, first = 0;
+  bool alike = true;
+  for (int g = 0; g < fold.gatherings(); ++g) {
+    if (fold.is_copy(g)) continue;
+    auto const leaves = fold.gathering(g).leaves();
+    first = ++gatherings == 1 ? leaves : first;
+    alike = alike && leaves == first;
+    sizes.append(sizes.empty() ? "" : ", ").append(std::to_string(leaves));
+  }
+  auto const leaves = alike ? counted(first, "leaf", "leaves") : sizes + " leaves";
+  auto text = gatherings == 1 ? "one gathering of " + leaves : std::to_string(gatherings) + " gatherings of " + leaves;
+  return fold.copies() > 1 ? text + ", in " + std::to_string(fold.copies()) + " copies" : text;
+}
+inline std::string work_words(Scheme const& scheme, FoldingWork const& work) {
+  std::string text = scheme.sheets() == 1 ? "" : std::to_string(scheme.sheets()) + " sheets, ";
+  if (work.cuts == 0)
+    text.append("not cut");
+  else
+    text.append(counted(work.cuts, "cut", "cuts"))
+        .append(" into ")
+        .append(std::to_string(work.pieces))
+        .append(" pieces");
+  if (work.singles > 0)
+    text.append(", ")
+        .append(std::to_string(work.singles))
+        .append(work.singles == 1 ? " of them a single leaf" : " of them single leaves");
+  text.append(", ").append(counted(work.folds, "fold", "folds"));
+  if (work.uneven > 0) text.append(", ").append(std::to_string(work.uneven)).append(" beside the middle");
+  if (work.under > 0) text.append(", ").append(std::to_string(work.under)).append(" turned underneath");
+  return text;
+}
+inline std::string place_words(Correction const& found) {
+  std::string text = "of the ";
+  text.append(found.side == Side::outer ? "outer forme" : found.side == Side::inner ? "inner forme" : "forme");
+  return found.sheet == 0 ? text : text.append(" of sheet ").append(std::to_string(found.sheet + 1));
+}
+inline std::string cell_words(int row, int column) {
+  return "row " + std::to_string(row + 1) + ", column " + std::to_string(column + 1);
+}
+inline std::string read_number(std::optional<std::uint16_t> page) { return page ? std::to_string(*page) : "illegible"; }
+
+} // namespace detail
+
+/// One folding in a line: its name, what it takes, what comes of it, and whether it is attested. Allocates.
+inline std::string folding_words(FoundFolding const& found) {
+  auto text = title_of(found.scheme);
+  text.append(": ").append(detail::work_words(found.scheme, found.work));
+  text.append("; ").append(detail::gatherings_words(*fold(found.scheme)));
+  if (!found.attested) return text.append("; not attested");
+  return text.append("; attested as ")
+      .append(found.attested->id())
+      .append(", ")
+      .append(to_words(found.attested->attestation()));
+}
+
+/// The simplest of the foldings found, how it compares with the others, and what the pages cannot tell; some lines.
+/// Allocates. pre: at least one folding, in the order of `find_foldings`.
+inline std::string explain_foldings(std::span<FoundFolding const> found) {
+  if (found.empty()) broken("there is no folding to explain");
+  auto const& first = found[0];
+  auto text = folding_words(first) + "\n";
+  if (first.scheme.reads() == Reads::right_to_left)
+    text += "The book is read from right to left; or these are printed sides, the mirrors of their formes.\n";
+  if (first.attested && first.work.price() > first.price)
+    text += "The same sheet can be folded more simply than the attested scheme does it.\n";
+  if (first.attested_turned)
+    text.append("The pages do not show how the paper lay: ")
+        .append(first.attested_turned->id())
+        .append(" gives the same pages, with the long side the other way.\n");
+  auto const others = static_cast<int>(found.size()) - 1;
+  if (others == 0) return text;
+  for (auto const& one : found.subspan(1))
+    if (one.attested && !first.attested)
+      text.append("An attested folding gives the same pages, but is not the simplest (price ")
+          .append(std::to_string(one.price))
+          .append(", not ")
+          .append(std::to_string(first.price))
+          .append("): ")
+          .append(folding_words(one))
+          .append("\n");
+  return text.append(detail::counted(others, "other folding gives", "other foldings give"))
+      .append(" the same pages: from the pages alone it cannot be known which leaves were cut apart.\n");
+}
+
+/// One correction in a line: the pages in question, and what the corrected formes fold to. Allocates.
+inline std::string correction_words(Correction const& found) {
+  std::string text = "misprint: ";
+  auto const here = detail::cell_words(found.row, found.column), where = detail::place_words(found);
+  switch (found.kind) {
+  case Correction::Kind::pages_exchanged:
+    text.append("pages ")
+        .append(detail::read_number(found.printed))
+        .append(" (")
+        .append(here)
+        .append(") and ")
+        .append(detail::read_number(found.right))
+        .append(" (")
+        .append(detail::cell_words(found.other_row, found.other_column))
+        .append(") ")
+        .append(where)
+        .append(" are exchanged");
+    break;
+  case Correction::Kind::number_wrong:
+    text.append("page ")
+        .append(detail::read_number(found.printed))
+        .append(" ")
+        .append(where)
+        .append(" (")
+        .append(here)
+        .append(") should be ")
+        .append(detail::read_number(found.right));
+    break;
+  case Correction::Kind::head_turned:
+    text.append("page ")
+        .append(detail::read_number(found.printed))
+        .append(" ")
+        .append(where)
+        .append(" (")
+        .append(here)
+        .append(") lies with its head the wrong way");
+    break;
+  case Correction::Kind::printed_side:
+    text.append("these are printed sides, the mirrors of their formes, or the book is read the other way");
+    break;
+  }
+  return text.append("; corrected: ").append(folding_words(found.folding));
+}
+
+/// What was found of mistakes, the likeliest first, and what these formes alone cannot show; some lines. Allocates.
+inline std::string explain_misprints(Misprints const& found) {
+  std::string text;
+  for (auto const& one : found.corrections) text.append(correction_words(one)).append("\n");
+  auto const changes = detail::counted(found.as_simple, "single change", "single changes");
+  if (!found.corrections.empty() && !found.one_stands_out())
+    text.append("These corrections are equally simple: which one is right cannot be told from these formes.\n");
+  if (found.corrections.empty()) {
+    if (!found.as_printed)
+      text = "the pages do not fold, and no single correction changes that\n";
+    else if (found.as_simple > 0)
+      text =
+          "a misprint cannot be told from these formes alone: " + changes + " would fold as simply; give both formes\n";
+    else
+      text = "no misprint is likely: no single correction makes a simpler folding\n";
+  }
+  if (found.as_printed) text.append("as printed: ").append(folding_words(*found.as_printed)).append("\n");
+  return text;
+}
+
+} // namespace v0
+} // namespace bifolium

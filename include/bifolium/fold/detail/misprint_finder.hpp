@@ -1,0 +1,254 @@
+// SPDX-License-Identifier: MIT
+/// The search behind `find_misprints`: each change is made in a copy of the formes, the sheet folded, the change undone.
+/// Most changes are ruled out before that: where both formes are given, only pages that contradict their backs can be
+/// wrong; where one is, a change must not spoil the chessboard of rectos and versos.
+#pragma once
+
+#include <bifolium/fold/detail/folding_finder.hpp>
+#include <bifolium/fold/find_misprints.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Looks for the mistakes in a set of formes.
+class MisprintFinder {
+  struct Change {
+    Correction::Kind kind{};
+    std::size_t forme{}, at{}, other{};
+    SeenPage right{}; ///< what is put there; the two exchange themselves
+    int least{};      ///< no folding costs less
+  };
+  std::vector<SeenForme> formes_;
+  FindRules rules_;
+  std::vector<Change> changes_{};
+  std::vector<Correction> found_{};
+  std::optional<FoundFolding> as_printed_{};
+  int as_simple_{};
+
+  [[nodiscard]] constexpr int printed_price() const { return as_printed_ ? as_printed_->price : PieceFolds::none; }
+  /// Corrections are kept up to that price, foldings looked for up to it.
+  [[nodiscard]] constexpr int limit() const {
+    int least = printed_price();
+    for (auto const& one : found_)
+      if (one.price + rules_.dearer + 1 < least) least = one.price + rules_.dearer + 1;
+    return least;
+  }
+
+  /// The simplest folding of the formes as they are now, if it costs less than `below`.
+  [[nodiscard]] constexpr std::optional<FoundFolding> simplest(Reads reads, int below) const {
+    for (bool const even : {false, true}) {
+      auto made = GridMaker{formes_}.result(even);
+      if (!made) return std::nullopt;
+      OpenCells open{*made};
+      if (!open.can_supply()) return std::nullopt;
+      auto rules = rules_;
+      rules.reads = reads;
+      rules.most = 1;
+      rules.dearer = 0;
+      FoldingFinder finder{formes_, rules, below};
+      open.each([&] { finder.find(*made); });
+      auto found = static_cast<FoldingFinder&&>(finder).answers();
+      if (!found.empty()) return found[0];
+    }
+    return std::nullopt;
+  }
+  /// No folding of the formes as they are now can cost less; none where they contradict one another.
+  [[nodiscard]] constexpr std::optional<int> at_least() const {
+    auto made = GridMaker{formes_}.result();
+    if (!made) return std::nullopt;
+    OpenCells open{*made};
+    if (!open.can_supply()) return std::nullopt;
+    std::optional<int> least;
+    open.each([&] {
+      auto const price = FoldingFinder{formes_, rules_}.least_price(*made);
+      if (!least || price < *least) least = price;
+    });
+    return least;
+  }
+  [[nodiscard]] constexpr Reads reads() const { return rules_.reads.value_or(Reads::left_to_right); }
+
+  /// Makes a change, or undoes it: `right` and what is printed change places.
+  constexpr void apply(Change& change) {
+    auto& pages = formes_[change.forme].pages;
+    if (change.kind == Correction::Kind::pages_exchanged) {
+      auto const kept = pages[change.at].page;
+      pages[change.at].page = pages[change.other].page;
+      pages[change.other].page = kept;
+    } else {
+      auto const kept = pages[change.at];
+      pages[change.at] = change.right;
+      change.right = kept;
+    }
+  }
+  /// Remembers a change with the least that it can come to.
+  constexpr void consider(Change change) {
+    apply(change);
+    auto const least = at_least();
+    apply(change);
+    if (!least || *least > printed_price()) return;
+    change.least = *least;
+    changes_.push_back(change);
+  }
+  constexpr void exchange(std::size_t forme, std::size_t one, std::size_t other) {
+    consider({Correction::Kind::pages_exchanged, forme, one, other, {}, 0});
+  }
+  constexpr void renumber(std::size_t forme, std::size_t at, int page) {
+    auto const& before = formes_[forme].pages[at];
+    if (page < 1 || page > 65535 || before.page == page) return;
+    consider({Correction::Kind::number_wrong, forme, at, at, {static_cast<std::uint16_t>(page), before.head}, 0});
+  }
+  constexpr void turn_head(std::size_t forme, std::size_t at) {
+    auto const& before = formes_[forme].pages[at];
+    if (!before.head) return;
+    auto const turned = *before.head == Head::far ? Head::near : Head::far;
+    consider({Correction::Kind::head_turned, forme, at, at, {before.page, turned}, 0});
+  }
+  /// Folds what a change makes of the formes, and keeps it if it helps.
+  constexpr void look(Change& change) {
+    auto const cost = folding_prices.correction;
+    auto const below = limit();
+    bool const counts = as_printed_.has_value() && change.least <= printed_price();
+    if (!counts && change.least + cost >= below) return;
+    auto const printed = formes_[change.forme].pages[change.at].page;
+    apply(change);
+    auto const folding = simplest(reads(), counts ? printed_price() + 1 : below - cost);
+    if (folding && counts) ++as_simple_;
+    if (folding && folding->price + cost < below) {
+      auto const& forme = formes_[change.forme];
+      auto const columns = static_cast<std::size_t>(forme.columns);
+      auto const n = [](std::size_t i) { return static_cast<int>(i); };
+      found_.push_back({change.kind, forme.side, forme.sheet, n(change.at / columns), n(change.at % columns),
+                        n(change.other / columns), n(change.other % columns), printed, forme.pages[change.at].page,
+                        *folding, folding->price + cost});
+    }
+    apply(change);
+  }
+
+  [[nodiscard]] constexpr std::optional<std::size_t> other_forme(std::size_t forme) const {
+    for (std::size_t i = 0; i < formes_.size(); ++i)
+      if (formes_[i].sheet == formes_[forme].sheet && i != forme) return i;
+    return std::nullopt;
+  }
+  /// The page in the other forme that backs a page of this one.
+  [[nodiscard]] constexpr SeenPage backing(std::size_t forme, std::size_t at) const {
+    auto const columns = static_cast<std::size_t>(formes_[forme].columns);
+    return formes_[*other_forme(forme)].pages[at / columns * columns + columns - 1 - at % columns];
+  }
+  /// Both formes are given: only what contradicts its back can be wrong. Rectos are odd, or even, as in most leaves.
+  constexpr void try_contradictions(std::size_t number) {
+    auto const& forme = formes_[number];
+    int odd = 0;
+    for (std::size_t i = 0; i < forme.pages.size(); ++i)
+      if (auto const here = forme.pages[i].page, there = backing(number, i).page; here && there)
+        odd += *here + 1 == *there ? (*here % 2 != 0 ? 1 : -1) : *there + 1 == *here ? (*there % 2 != 0 ? 1 : -1) : 0;
+    auto const fellow = [&](int page) { return (page % 2 != 0) == (odd >= 0) ? page + 1 : page - 1; };
+    std::vector<std::size_t> numbers, heads;
+    for (std::size_t i = 0; i < forme.pages.size(); ++i) {
+      auto const &here = forme.pages[i], there = backing(number, i);
+      if (here.page && there.page && *here.page != fellow(*there.page)) numbers.push_back(i);
+      if (here.head && there.head && here.head != there.head) heads.push_back(i);
+    }
+    if (heads.size() == 1) turn_head(number, heads[0]);
+    if (numbers.size() == 2) exchange(number, numbers[0], numbers[1]);
+    if (numbers.size() == 1) renumber(number, numbers[0], fellow(*backing(number, numbers[0]).page));
+  }
+
+  /// Neighbours whose rectos both lie down, or both up.
+  [[nodiscard]] static constexpr int spoilt(SeenForme const& forme) {
+    int n = 0;
+    auto const odd = [&](int r, int c) {
+      auto const& page = forme.pages[static_cast<std::size_t>(r * forme.columns + c)].page;
+      return page ? *page % 2 : -1;
+    };
+    for (int r = 0; r < forme.rows; ++r)
+      for (int c = 0; c < forme.columns; ++c) {
+        if (c + 1 < forme.columns && odd(r, c) == odd(r, c + 1)) ++n;
+        if (r + 1 < forme.rows && odd(r, c) == odd(r + 1, c)) ++n;
+      }
+    return n;
+  }
+  /// One forme is given: every pair, every head, every number.
+  constexpr void try_all(std::size_t number) {
+    auto& forme = formes_[number];
+    auto const now = spoilt(forme);
+    for (std::size_t i = 0; i < forme.pages.size(); ++i) {
+      turn_head(number, i);
+      for (std::size_t k = i + 1; k < forme.pages.size(); ++k) {
+        auto const &one = forme.pages[i].page, &other = forme.pages[k].page;
+        if (!one || !other || *one == *other) continue;
+        Change change{Correction::Kind::pages_exchanged, number, i, k, {}, 0};
+        apply(change);
+        bool const worse = spoilt(forme) > now;
+        apply(change);
+        if (!worse) exchange(number, i, k);
+      }
+      try_numbers(number, i);
+    }
+  }
+  /// A number by one that the rest leaves out, as if the page were illegible.
+  constexpr void try_numbers(std::size_t number, std::size_t at) {
+    auto& forme = formes_[number];
+    auto const before = forme.pages[at];
+    if (!before.page) return;
+    forme.pages[at].page.reset();
+    std::vector<int> pages;
+    if (auto made = GridMaker{formes_}.result()) {
+      auto const row = static_cast<int>(at) / forme.columns, column = static_cast<int>(at) % forme.columns;
+      bool const inner = forme.side == Side::inner;
+      auto const& cell =
+          (*made)[static_cast<std::size_t>(forme.sheet)].at(row, inner ? forme.columns - 1 - column : column);
+      OpenCells open{*made};
+      if (open.can_supply()) open.each([&] { pages.push_back(cell.recto + (cell.recto_down != inner ? 0 : 1)); });
+    }
+    forme.pages[at] = before;
+    for (auto const page : pages) renumber(number, at, page);
+  }
+
+public:
+  constexpr MisprintFinder(std::span<SeenForme const> formes, FindRules const& rules) : rules_{rules} {
+    for (auto const& forme : formes) formes_.push_back(forme);
+  }
+  constexpr Misprints result() {
+    as_printed_ = simplest(reads(), PieceFolds::none);
+    auto const other_way = reads() == Reads::left_to_right ? Reads::right_to_left : Reads::left_to_right;
+    if (!rules_.reads && printed_price() > 0)
+      if (auto const mirrored = simplest(other_way, printed_price() - folding_prices.correction))
+        found_.push_back({Correction::Kind::printed_side,
+                          {},
+                          0,
+                          0,
+                          0,
+                          0,
+                          0,
+                          {},
+                          {},
+                          *mirrored,
+                          mirrored->price + folding_prices.correction});
+    for (std::size_t i = 0; i < formes_.size(); ++i)
+      if (other_forme(i))
+        try_contradictions(i);
+      else
+        try_all(i);
+    insertion_sort(changes_, [](Change const& a, Change const& b) { return a.least < b.least; });
+    for (auto& change : changes_) look(change);
+    insertion_sort(found_, [](Correction const& a, Correction const& b) { return a.price < b.price; });
+    while (!found_.empty() && (found_.size() > static_cast<std::size_t>(rules_.most) ||
+                               found_.back().price > found_.front().price + rules_.dearer))
+      found_.pop_back();
+    return {as_printed_, static_cast<std::vector<Correction>&&>(found_), as_simple_};
+  }
+};
+
+} // namespace detail
+
+constexpr Expected<Misprints> find_misprints(std::span<SeenForme const> formes, FindRules const& rules) {
+  if (auto const made = detail::GridMaker{formes}.result(); !made) {
+    auto const problem = made.error().problem;
+    if (problem != Problem::pages_not_backed && problem != Problem::heads_not_backed) return made.error();
+  }
+  return detail::MisprintFinder{formes, rules}.result();
+}
+
+} // namespace v0
+} // namespace bifolium
