@@ -5,7 +5,12 @@
 #include "support/arguments.hpp"
 #include "support/audit_answer.hpp"
 #include "support/audit_summary.hpp"
+#include "support/marc_exchange.hpp"
 #include "support/tsv.hpp"
+
+#if defined(BIFOLIUM_EXPAT)
+#include "support/marc_xml.hpp"
+#endif
 
 #include <iostream>
 #include <optional>
@@ -19,12 +24,13 @@ namespace {
 constexpr auto usage =
     R"(usage: audit_records [--omitted error|next|8] [--letters JUW] [--blanks counted|left-out] [--repaired | --json]
                      [--longest-line BYTES] <RECORDS
-Reads TSV with a header; columns in any order, any may be missing or empty:
+Reads TSV with a header, or records of MARC 21 in MARCXML or ISO 2709, and finds out itself which. Columns of TSV, in any order,
+any may be missing or empty:
   record formula pagination leaves plates format signing gatherings height_mm width_mm height_cm binding_mm chain_lines
   material year place
 Writes TSV, a line for each finding and for each edit of a repair, with the header
   record finding level fields delta says rank edit_field edit_kind old new column agrees share
-A record without findings has no line. A record without a name is named by the number of its line.
+A record without findings has no line. A record without a name is named by its number, in a table by that of its line.
   --repaired  instead: record rank edits formula pagination leaves letters share; rank 0 is the description as it reads,
               then the repaired ones, the likeliest first
   --json      instead: one object a line for each record
@@ -70,6 +76,76 @@ Audit examined(RecordTexts const& texts, Conventions const& conventions) {
   return examine(read_description(fields, conventions));
 }
 
+/// A source whose first bytes were looked at.
+class LookedAt : public Source {
+  Source& source_;
+  std::string first_{};
+  std::size_t given_{};
+
+public:
+  explicit LookedAt(Source& source) : source_{source} {
+    char room[4096];
+    auto const could_be_leader = [&] { return first_.size() < 24 && first_[0] >= '0' && first_[0] <= '9'; };
+    while (first_.find_first_not_of(" \t\r\n") == first_.npos || could_be_leader()) {
+      auto const taken = source_.read(room, sizeof room);
+      if (taken == 0) return;
+      first_.append(room, taken);
+    }
+  }
+  std::size_t read(char* to, std::size_t room) override {
+    if (given_ == first_.size()) return source_.read(to, room);
+    auto const taken = first_.copy(to, room, given_);
+    given_ += taken;
+    return taken;
+  }
+  /// What is there begins as XML does.
+  [[nodiscard]] bool is_xml() const {
+    auto const mark = first_.starts_with("\xEF\xBB\xBF") ? std::size_t{3} : 0;
+    auto const first = first_.find_first_not_of(" \t\r\n", mark);
+    return first != first_.npos && first_[first] == '<';
+  }
+  /// What is there begins with a leader: five digits, and the lengths of indicators and subfield codes.
+  [[nodiscard]] bool is_exchange() const {
+    return first_.size() >= 24 && first_.find_first_not_of("0123456789") >= 5 && first_[10] == '2' &&
+           first_[11] == '2' && first_.find('\t') >= 24;
+  }
+};
+
+/// Answers all records of a source. `Answer`: `void(std::string const& number, RecordTexts const&)`.
+template <class Answer> void read_table(Source& source, InputLimits limits, AuditSummary& summary, Answer answer) {
+  Lines lines{source, limits};
+  Header const header{header_line(lines)};
+  tell_columns(header, {audit_columns.begin(), audit_columns.end()});
+  while (next_row(lines, header)) {
+    if (lines.too_long()) {
+      summary.left_out(lines.length_told());
+      continue;
+    }
+    auto const cells = header.cells(lines.text());
+    if (auto const wide = too_wide(cells, header.size()); !wide.empty())
+      tell("line " + std::to_string(lines.number()) + ": " + wide);
+    RecordTexts texts;
+    for (std::size_t i = 0; i < audit_columns.size(); ++i) texts.cells[i] = header.cell(cells, audit_columns[i]);
+    answer(lines.number(), texts);
+  }
+}
+template <class Answer> void read_exchange(Source& source, AuditSummary& summary, Answer answer) {
+  MarcExchange records{source};
+  for (std::uint64_t number = 1; auto const record = records.next(); ++number)
+    if (record->empty() && !records.wrong().empty())
+      summary.left_out("record " + std::to_string(number) + ": " + records.wrong());
+    else
+      answer(number, record->texts());
+}
+template <class Answer> void read_xml([[maybe_unused]] Source& source, [[maybe_unused]] Answer answer) {
+#if defined(BIFOLIUM_EXPAT)
+  std::uint64_t number = 0;
+  MarcXml{[&](MarcRecord const& record) { answer(++number, record.texts()); }}.read(source);
+#else
+  throw Failure{"the program was built without expat, and reads no MARCXML: give ISO 2709 or TSV"};
+#endif
+}
+
 int audit_records(Arguments given) {
   auto const limits = given.input_limits();
   if (auto const code = given.settled(usage, 0, 0)) return *code;
@@ -81,7 +157,8 @@ int audit_records(Arguments given) {
   }
   if (!json) std::cout << (repaired ? RepairedTable::header : AuditTable::header);
   AuditSummary summary;
-  auto const answer = [&](std::string const& name, RecordTexts const& texts) {
+  auto const answer = [&](std::uint64_t number, RecordTexts const& texts) {
+    auto const name = texts["record"].empty() ? std::to_string(number) : texts["record"];
     auto const audit = examined(texts, *conventions);
     std::cout << (json       ? audit_json(name, audit)
                   : repaired ? RepairedTable::of(name, texts, audit)
@@ -89,21 +166,13 @@ int audit_records(Arguments given) {
     summary.count(audit);
   };
   Input input;
-  Lines lines{input, limits};
-  Header const header{header_line(lines)};
-  tell_columns(header, {audit_columns.begin(), audit_columns.end()});
-  while (next_row(lines, header)) {
-    auto const number = std::to_string(lines.number());
-    if (lines.too_long()) {
-      summary.left_out(lines.length_told());
-      continue;
-    }
-    auto const cells = header.cells(lines.text());
-    if (auto const wide = too_wide(cells, header.size()); !wide.empty()) tell("line " + number + ": " + wide);
-    RecordTexts texts;
-    for (std::size_t i = 0; i < audit_columns.size(); ++i) texts.cells[i] = header.cell(cells, audit_columns[i]);
-    answer(texts["record"].empty() ? number : texts["record"], texts);
-  }
+  LookedAt source{input};
+  if (source.is_xml())
+    read_xml(source, answer);
+  else if (source.is_exchange())
+    read_exchange(source, summary, answer);
+  else
+    read_table(source, limits, summary, answer);
   summary.tell_all();
   return all_done;
 }

@@ -34,6 +34,7 @@ write formulas.txt formulas.list "$bin/read_formulas"
 write records.txt records.tsv "$bin/audit_records" --omitted 8
 write records_repaired.txt records.tsv "$bin/audit_records" --omitted 8 --repaired
 write records.jsonl records.tsv "$bin/audit_records" --omitted 8 --json
+write marc.txt records.mrc "$bin/audit_records"
 write books.txt books.tsv "$bin/sheets_of_book"
 write leaves.txt leaves.tsv "$bin/name_format"
 write leaves_and_sheets.txt leaves.tsv "$bin/name_format" --sheets --record
