@@ -195,3 +195,20 @@ TEST_CASE("no text makes the reader do anything but answer") {
     (void)fold(*scheme);
   }
 }
+
+TEST_CASE("gatherings of the table are named by the 23 letters in their order") {
+  // The alphabet of signatures has no J, no U and no W: McKerrow, An Introduction to Bibliography (1927), p. 73 (from memory)
+  std::string_view const letters = "ABCDEFGHIKLMNOPQRSTVXYZ";
+  for (auto const attested : Attested::all()) {
+    CAPTURE(attested.id());
+    auto const scheme = attested.scheme();
+    auto const folded = *fold(scheme);
+    std::size_t place = 0;
+    for (int g = 0; g < scheme.gatherings(); ++g) {
+      auto const name = scheme.gathering(g).name.view();
+      CHECK(letters.find(name[0]) != letters.npos);
+      if (folded.is_copy(g)) continue;
+      CHECK(name == letters.substr(place++, 1));
+    }
+  }
+}

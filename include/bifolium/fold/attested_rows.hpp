@@ -1122,8 +1122,8 @@ cut band2 column 4 d right2_1
 cut right2_1 column 8 e f
 cut band3 column 4 g right3_1
 cut right3_1 column 8 h i
-cut band4 column 4 j right4_1
-cut right4_1 column 8 k l
+cut band4 column 4 k right4_1
+cut right4_1 column 8 l m
 fold a right-over-left 2
 fold a far-over-near 7
 fold a right-over-left 1
@@ -1151,15 +1151,15 @@ fold h right-over-left 5
 fold i right-over-left 10
 fold i far-over-near 3
 fold i right-over-left 9
-fold j right-over-left 2
-fold j far-over-near 1
-fold j right-over-left 1
-fold k right-over-left 6
+fold k right-over-left 2
 fold k far-over-near 1
-fold k right-over-left 5
-fold l right-over-left 10
+fold k right-over-left 1
+fold l right-over-left 6
 fold l far-over-near 1
-fold l right-over-left 9
+fold l right-over-left 5
+fold m right-over-left 10
+fold m far-over-near 1
+fold m right-over-left 9
 gathering A a page 1
 gathering B b page 17
 gathering C c page 33
@@ -1169,9 +1169,9 @@ gathering F f page 81
 gathering G g page 97
 gathering H h page 113
 gathering I i page 129
-gathering J j page 145
-gathering K k page 161
-gathering L l page 177
+gathering K k page 145
+gathering L l page 161
+gathering M m page 177
 )",
    Attestation::published_rule,
    "ninety-sixes in twelve gatherings of eight",
@@ -1188,11 +1188,11 @@ cut band2 column 4 e right2_1
 cut right2_1 column 8 f right2_2
 cut right2_2 column 12 g h
 cut band3 column 4 i right3_1
-cut right3_1 column 8 j right3_2
-cut right3_2 column 12 k l
-cut band4 column 4 m right4_1
-cut right4_1 column 8 n right4_2
-cut right4_2 column 12 o p
+cut right3_1 column 8 k right3_2
+cut right3_2 column 12 l m
+cut band4 column 4 n right4_1
+cut right4_1 column 8 o right4_2
+cut right4_2 column 12 p q
 fold a right-over-left 2
 fold a far-over-near 7
 fold a right-over-left 1
@@ -1220,27 +1220,27 @@ fold h right-over-left 13
 fold i right-over-left 2
 fold i far-over-near 3
 fold i right-over-left 1
-fold j right-over-left 6
-fold j far-over-near 3
-fold j right-over-left 5
-fold k right-over-left 10
+fold k right-over-left 6
 fold k far-over-near 3
-fold k right-over-left 9
-fold l right-over-left 14
+fold k right-over-left 5
+fold l right-over-left 10
 fold l far-over-near 3
-fold l right-over-left 13
-fold m right-over-left 2
-fold m far-over-near 1
-fold m right-over-left 1
-fold n right-over-left 6
+fold l right-over-left 9
+fold m right-over-left 14
+fold m far-over-near 3
+fold m right-over-left 13
+fold n right-over-left 2
 fold n far-over-near 1
-fold n right-over-left 5
-fold o right-over-left 10
+fold n right-over-left 1
+fold o right-over-left 6
 fold o far-over-near 1
-fold o right-over-left 9
-fold p right-over-left 14
+fold o right-over-left 5
+fold p right-over-left 10
 fold p far-over-near 1
-fold p right-over-left 13
+fold p right-over-left 9
+fold q right-over-left 14
+fold q far-over-near 1
+fold q right-over-left 13
 gathering A a page 1
 gathering B b page 17
 gathering C c page 33
@@ -1250,13 +1250,13 @@ gathering F f page 81
 gathering G g page 97
 gathering H h page 113
 gathering I i page 129
-gathering J j page 145
-gathering K k page 161
-gathering L l page 177
-gathering M m page 193
-gathering N n page 209
-gathering O o page 225
-gathering P p page 241
+gathering K k page 145
+gathering L l page 161
+gathering M m page 177
+gathering N n page 193
+gathering O o page 209
+gathering P p page 225
+gathering Q q page 241
 )",
    Attestation::published_rule,
    "one hundred and twenty-eights in sixteen gatherings of eight",
