@@ -3,7 +3,7 @@
 // its size is recorded, what its paper says of the date, the formes of the likely scheme, leaves and sheets of its formula,
 // paper and presswork for the edition. README.md tells what a record looks like.
 #include <bifolium/bifolium.hpp>
-#include <bifolium/record/extent.hpp>
+#include <bifolium/record/compare_extent.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_signing.hpp>
 #include <bifolium/record/record_lines.hpp>
@@ -75,9 +75,11 @@ void tell_formula(Formula const& formula, std::string const& as_written, std::op
 /// Lines to paste into a record, and whether the pages stated behind the formula bear it out.
 void tell_lines(Formula const& formula, std::string const& size) {
   auto const pages = pagination_of(formula);
-  auto const extent = pages ? extent_line(*pages) : extent_line(formula);
-  std::cout << "For the record:\n  " << signatures_note(formula) << "\n  " << physical_description(extent, size)
-            << "\n  " << collation_line(formula) << '\n';
+  auto const extent = pages ? extent_line(*pages) : std::string{};
+  std::cout << "For the record:\n  " << signatures_note(formula) << '\n';
+  if (auto const line = physical_description(extent, size); !line.empty()) std::cout << "  " << line << '\n';
+  std::cout << "  " << collation_line(formula) << '\n';
+  if (extent.empty()) std::cout << "  pages: the pagination is not stated, so the record has no extent\n";
   if (auto const compared = compare_stated_pages(formula)) std::cout << "  pages: " << compared->words << '\n';
   auto const tell_error = [](char const* of, Error const& error) {
     if (error.problem != Problem::not_stated) std::cout << "  " << of << ", " << message(error) << '\n';

@@ -7,6 +7,7 @@
 #include <bifolium/explain/explain_formula.hpp>
 #include <bifolium/explain/explain_ranking.hpp>
 #include <bifolium/record/extent.hpp>
+#include <bifolium/record/printed_number.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_signing.hpp>
 #include <bifolium/record/record_lines.hpp>

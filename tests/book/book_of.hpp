@@ -3,7 +3,7 @@
 #pragma once
 
 #include <bifolium/book.hpp>
-#include <bifolium/record/extent.hpp>
+#include <bifolium/record/read_extent.hpp>
 
 #include "data.hpp"
 
@@ -53,15 +53,8 @@ inline std::optional<Counts> counts_of(Texts const& texts, Letters letters = {},
   if (!texts.pagination.empty()) {
     auto const extent = read_extent(texts.pagination);
     if (!extent) return std::nullopt;
-    counts.by_leaf = extent->in_leaves;
-    std::int64_t sum = 0;
-    std::string figures = extent->sum + " ";
-    std::int64_t number = 0;
-    for (char c : figures)
-      if (c >= '0' && c <= '9')
-        number = number * 10 + (c - '0');
-      else if (number != 0)
-        counts.pages.push_back(number), sum += number, number = 0;
+    counts.by_leaf = extent->pagination.by_leaf();
+    for (auto const& run : extent->pagination.runs) counts.pages.push_back(run.count);
   }
   if (!texts.leaves.empty()) counts.stated = std::stoll(texts.leaves);
   return counts;

@@ -2,10 +2,13 @@
 // Every public value type: how large it is, whether it may be copied byte by byte, and which operators it has. A row that no
 // longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
 #include <bifolium/bifolium.hpp>
+#include <bifolium/core/read_date.hpp>
 #include <bifolium/fold/find_foldings.hpp>
 #include <bifolium/fold/find_misprints.hpp>
+#include <bifolium/paper/read_place.hpp>
 #include <bifolium/paper/sheet_size_sources.hpp>
-#include <bifolium/record/extent.hpp>
+#include <bifolium/record/compare_extent.hpp>
+#include <bifolium/record/printed_number.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_signing.hpp>
 #include <bifolium/record/record_lines.hpp>
@@ -160,9 +163,16 @@ template struct Trivial<JointSeen, 56, regular>;
 template struct Allocating<JointJudged, regular>;
 template struct Trivial<LeafSpan, 72, regular>;
 template struct Allocating<LeavesPresent, regular>;
-template struct Trivial<PageRun, 40, regular>;
+template struct Trivial<PageRun, 104, regular>;
 template struct Trivial<Misprint, 24, regular>;
 template struct Allocating<Pagination, regular>;
+template struct Trivial<PageTotal, 32, regular>;
+template struct Allocating<StatedDate, empty>;
+template struct Allocating<StatedPlace, empty>;
+template struct Allocating<NamedPlace, empty>;
+template struct Trivial<YearRange, 8, regular>;
+template struct Trivial<TextSpan, 16, regular>;
+template struct Trivial<Place, 40, regular>;
 template struct Trivial<PrintedNumber, 32, regular>;
 template struct Trivial<NumberedPage, 40, regular>;
 template struct Trivial<Misplaced, 104, regular>;
@@ -188,7 +198,8 @@ template struct Trivial<Identity, 72, regular>;
 template struct Trivial<Note, 24, regular>;
 template struct Trivial<Change, 96, equal>;
 template struct Trivial<ChangeForm, 8, regular>;
-template struct Allocating<Extent, empty>;
+template struct Trivial<Plates, 56, regular>;
+template struct Allocating<Extent, regular>;
 template struct Allocating<ExtentCompared, empty>;
 
 // edition

@@ -2,7 +2,7 @@
 #include <bifolium/collation.hpp>
 #include <bifolium/leaf/roman.hpp>
 #include <bifolium/record.hpp>
-#include <bifolium/record/extent.hpp>
+#include <bifolium/record/compare_extent.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/write_pagination.hpp>
 
@@ -49,31 +49,31 @@ TEST_CASE("A statement of pagination adds up to the leaves of its formula") {
     auto const formula = read_formula(book.formula);
     REQUIRE(formula);
     auto const pages = pagination(book.pages);
-    CHECK(page_count(pages) == page_count(*formula));
-    CHECK(compare_extent(*formula, extent_of(pages)).verdict == ExtentAgrees::agrees);
+    CHECK(pages.pages() == page_count(*formula));
+    CHECK(compare_extent(*formula, pages)->verdict == ExtentAgrees::agrees);
   }
 }
 
 TEST_CASE("A figure in brackets is so many pages, or the number of one") { // constructed, after Bowers's two uses
   auto const pages = pagination("pp. [8] 1-205 [206]");
-  CHECK(page_count(pages) == 8 + 206);
+  CHECK(pages.pages() == 8 + 206);
   CHECK(on(pages, 8) == "unnumbered");
   CHECK(on(pages, 9) == "1");
   CHECK(on(pages, 213) == "205");
   CHECK(on(pages, 214) == "[206]");
   CHECK(!printed_number(pages, 215));
   CHECK(!printed_number(pages, 0));
-  CHECK(page_count(pagination("pp. [i-iv] v-viii, [1] 2-205 [206-208]")) == 8 + 208);
-  CHECK(page_count(pagination("pp. 1-2 [3] 3-10")) == 2 + 3 + 8); // 3 comes next: the bracket cannot be page 3
+  CHECK(pagination("pp. [i-iv] v-viii, [1] 2-205 [206-208]").pages() == 8 + 208);
+  CHECK(pagination("pp. 1-2 [3] 3-10").pages() == 2 + 3 + 8); // 3 comes next: the bracket cannot be page 3
   auto const either = pagination("pp. 1 [2]");
-  REQUIRE(either.warnings.size() == 1);
-  CHECK(either.warnings[0].problem == Problem::bracket_read_as_number);
-  CHECK(either.warnings[0].column == 7);
+  REQUIRE(either.warnings().size() == 1);
+  CHECK(either.warnings()[0].problem == Problem::bracket_read_as_number);
+  CHECK(either.warnings()[0].column == 7);
 }
 
 TEST_CASE("A foliation numbers rectos") { // the extent: EEBO-TCP A01466 (CC0), [2], 152 leaves
   auto const leaves = pagination("ff. [2] 1-152");
-  CHECK(page_count(leaves) == 308);
+  CHECK(leaves.pages() == 308);
   CHECK(on(leaves, 5) == "1");
   CHECK(on(leaves, 6) == "unnumbered");
   auto const book = *read_formula("[A]2 B-U8");
@@ -104,14 +104,14 @@ TEST_CASE("Numbers omitted and repeated may be said in words") { // constructed:
   CHECK(pagination("pp. 1-120 (repeating 95-96)") == pagination("pp. 1-96 95-120"));
   CHECK(pagination("pp. 1-96 95-120 [95-96 repeated; 33 omitted]") == pagination("pp. 1-32 34-96 95-120"));
   auto const nothing = pagination("pp. 1-20 [30 omitted; misprinting 40 as 4]");
-  CHECK(nothing.warnings.size() == 2);
+  CHECK(nothing.warnings().size() == 2);
   CHECK(nothing.misprints.empty());
 }
 
 TEST_CASE(
     "A run at fault in a place not stated says that its numbers are doubtful") { // EEBO-TCP A01612 (CC0), inverted
   auto const pages = pagination("pp. [4] 1-21 [i.e. 17]");
-  CHECK(page_count(pages) == 21);
+  CHECK(pages.pages() == 21);
   CHECK(printed_number(pages, 10)->doubtful);
   CHECK(on(pages, 21) == "21?");
   CHECK(pages_numbered(pages, 21).front().page == 21);
@@ -141,8 +141,8 @@ TEST_CASE("What is no pagination is refused where it stops being one") {
   CHECK(!read_pagination("pp. [8"));
   CHECK(!read_pagination("pp. 0"));
   CHECK(read_pagination("pp. 1-99999999999999999999").error().problem == Problem::number_too_large);
-  CHECK(pagination("pp. [8] 1-20; 4 plates").warnings.empty());
-  CHECK(pagination("pp. [8] 1-20 bound with others").warnings.size() == 1);
+  CHECK(pagination("pp. [8] 1-20; 4 plates").warnings().empty());
+  CHECK(pagination("pp. [8] 1-20 bound with others").warnings().size() == 1);
 }
 
 TEST_CASE("The pages are found in what follows a formula") {
@@ -157,9 +157,9 @@ TEST_CASE("The pages are found in what follows a formula") {
 TEST_CASE("A misprint of a page that turns out to be omitted is a doubt") { // regression: found by fuzzing
   auto const read = *read_pagination("pp. 1-55 [misprinting 2 as 3, omitting 2]");
   CHECK(read.misprints.empty());
-  REQUIRE(read.warnings.size() == 1);
-  CHECK(read.warnings[0].problem == Problem::fault_of_no_page);
-  CHECK(read.warnings[0].column == 23);
+  REQUIRE(read.warnings().size() == 1);
+  CHECK(read.warnings()[0].problem == Problem::fault_of_no_page);
+  CHECK(read.warnings()[0].column == 23);
   CHECK(write_pagination(read) == "pp. 1 3-55");
   CHECK(read_pagination("pp. 1-55 [misprinting 2 as 3, omitting 12]")->misprints.size() == 1);
 }

@@ -8,7 +8,7 @@
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/core/year_range.hpp>
 #include <bifolium/evidence/observation.hpp>
-#include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/read_extent.hpp>
 #include <bifolium/record/signing.hpp>
 
 #include <string>

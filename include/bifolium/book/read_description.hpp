@@ -163,7 +163,7 @@ public:
   Description description() {
     formula();
     read(Field::pagination, texts_.pagination, book_.pagination, [](std::string_view text) {
-      return PaginationReader{text, true}.read();
+      return read_extent(text).transform([](Extent const& extent) { return extent.pagination; });
     });
     read(Field::leaves, texts_.leaves, book_.leaves, number_in);
     read(Field::plates, texts_.plates, book_.plates, number_in);

@@ -46,9 +46,9 @@ public:
   bool add(Description const& sound) {
     if (!sound.formula) return false;
     auto const shape = detail::shape_of(sound.formula->value);
-    bool const by_pages = sound.pagination && !sound.pagination->value.unpaged;
+    bool const by_pages = sound.pagination && !sound.pagination->value.runs.empty();
     if (by_pages) {
-      auto const missing = 2 * shape.leaves() - page_count(sound.pagination->value);
+      auto const missing = 2 * shape.leaves() - sound.pagination->value.pages();
       if (missing < 0 || missing > 1) return false;
     }
     auto const early = sound.year ? sound.year->value.to < 1501 : !by_pages;
@@ -58,7 +58,7 @@ public:
     detail::each_gathering(shape, [&](detail::GatheringPlace place, int leaves, std::int64_t times) {
       (*places[static_cast<std::size_t>(place)])[row][detail::size_column(leaves)] += static_cast<std::int32_t>(times);
     });
-    if (by_pages && !sound.pagination->value.by_leaf)
+    if (by_pages && !sound.pagination->value.by_leaf())
       count(detail::PagePlaces{sound.pagination->text, sound.pagination->value}.shape(), shape);
     ++books_;
     return true;

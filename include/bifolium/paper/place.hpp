@@ -13,9 +13,9 @@ inline namespace v0 {
 
 /// A town, or a country where no town is named.
 struct Place {
-  std::string_view name;    ///< in English where there is an English name
-  std::string_view country; ///< the country of today
-  Region region;            ///< of the time of the hand press
+  std::string_view name{};    ///< in English where there is an English name
+  std::string_view country{}; ///< the country of today
+  Region region{};            ///< of the time of the hand press
   friend constexpr bool operator==(Place const&, Place const&) = default;
 };
 

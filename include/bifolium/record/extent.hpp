@@ -1,76 +1,65 @@
 // SPDX-License-Identifier: MIT
-/// The extent that a catalogue states - "[8], 205, [3] p.", "[2], 152 leaves", "50 Bl." - against the formula. Brackets
-/// hold pages without numbers; "[i.e. 271]" corrects the number before it. Catalogues often leave out a blank at the end,
-/// so two pages or a leaf fewer than the formula is told apart from a contradiction. The arithmetic is shown.
+/// The extent of a book as a catalogue states it: "[8], 205, [3] p., [2] leaves of plates", "xii, 277 pages, 48 pages of
+/// plates", "3 v. in 2". The pages are a pagination in short form, in which 205 means 1 to 205; plates are counted apart,
+/// since they are no part of the gatherings. Made by reading a text: record/read_extent.hpp.
 #pragma once
 
-#include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/pagination.hpp>
+
+#include <optional>
 
 namespace bifolium {
 inline namespace v0 {
 
-/// An extent: so many pages or leaves.
-struct Extent {
-  std::int64_t number{}; ///< as stated
-  bool in_leaves{};      ///< true for leaves, false for pages
-  std::string sum{};     ///< "8 + 205 + 3"
-};
+/// Plates of one kind, as an extent lists them after the pages.
+struct Plates {
+  std::int64_t count{};                 ///< how many, in `unit`
+  PageUnit unit{PageUnit::leaves};      ///< leaves, or pages where both sides are numbered
+  Numerals numerals{};                  ///< in which they are numbered
+  bool numbered{};                      ///< they bear numbers
+  std::optional<std::int64_t> folded{}; ///< how many of them are folded, where that is said
+  bool approximate{};                   ///< `approximately 55`
+  TextSpan at{};                        ///< in the text, number and words
 
-/// What a statement of pagination or foliation adds up to.
-[[nodiscard]] inline Extent extent_of(Pagination const& pagination) {
-  Extent extent{pagination.by_leaf ? page_count(pagination) / 2 : page_count(pagination), pagination.by_leaf, {}};
-  for (auto const& run : pagination.runs) {
-    if (&run != pagination.runs.data()) extent.sum += " + ";
-    extent.sum += std::to_string(run.count);
+  /// Leaves of plates; a page of plates at the end of an odd number takes a leaf.
+  [[nodiscard]] constexpr std::int64_t leaves() const noexcept {
+    return unit == PageUnit::pages ? (count + 1) / 2 : count;
   }
-  return extent;
-}
-/// Reads an extent, or a statement that begins with its unit (pp. [viii], [554]). Plates and what follows are left alone.
-/// error: not_an_extent, number_too_large, text_ends where no unit stands.
-[[nodiscard]] inline Expected<Extent> read_extent(std::string_view text) {
-  auto const pagination = detail::PaginationReader{text, true}.read();
-  if (!pagination) return pagination.error();
-  return extent_of(*pagination);
-}
-
-/// How an extent stands to a formula.
-enum class ExtentAgrees : std::uint8_t {
-  agrees,           ///< to the page, or with the blank verso at the end not counted
-  last_not_counted, ///< a blank leaf at the end was not counted
-  contradicts
-};
-/// What an extent says beside what the formula says.
-struct ExtentCompared {
-  ExtentAgrees verdict{}; ///< whether they agree
-  std::string words{};    ///< the arithmetic
+  /// Equality leaves the place in the text out.
+  friend constexpr bool operator==(Plates const& a, Plates const& b) noexcept {
+    return a.count == b.count && a.unit == b.unit && a.numerals == b.numerals && a.numbered == b.numbered &&
+           a.folded == b.folded && a.approximate == b.approximate;
+  }
 };
 
-/// Compares the formula with an extent.
-[[nodiscard]] inline ExtentCompared compare_extent(Formula const& formula, Extent const& extent) {
-  auto const leaves = leaf_count(formula);
-  auto const pages = extent.in_leaves ? 2 * extent.number : extent.number;
-  auto const short_by = 2 * leaves - pages;
-  ExtentCompared result{short_by == 0 || short_by == 1  ? ExtentAgrees::agrees
-                        : short_by > 1 && short_by <= 3 ? ExtentAgrees::last_not_counted
-                                                        : ExtentAgrees::contradicts,
-                        {}};
-  result.words = extent.sum + " = " + std::to_string(extent.number) + (extent.in_leaves ? " leaves" : " pages") +
-                 "; the formula has " + std::to_string(leaves) + " leaves, " + std::to_string(2 * leaves) + " pages: ";
-  result.words += result.verdict == ExtentAgrees::agrees ? "agrees"
-                  : result.verdict == ExtentAgrees::last_not_counted
-                      ? "agrees if a blank leaf at the end was not counted"
-                      : "contradicts";
-  return result;
-}
+/// An extent as stated. Equality leaves doubts and places in the text out.
+struct Extent {
+  Pagination pagination{};                ///< pages, leaves or columns of text
+  std::vector<Plates> plates{};           ///< in the order of the statement
+  std::optional<std::int64_t> volumes{};  ///< `3 v.`
+  std::optional<std::int64_t> bound_in{}; ///< 2 in `3 v. in 2`
+  std::optional<std::int64_t> sheets{};   ///< `1 sheet`, `1 folded sheet`
+  bool various_pagings{};                 ///< more sequences than the catalogue lists
+  bool approximate{};                     ///< `ca. 300 p.`
+  std::vector<TextSpan> unread{};         ///< text that is not of the extent, such as illustrations and size
 
-/// Compares the formula with the pages stated behind it ("..., pp. [viii], [554]"). A total of leaves there is compared in
-/// reading the formula (Problem::total_contradicts). error: as `pagination_of`; not_stated, too, for "unpaged".
-[[nodiscard]] inline Expected<ExtentCompared> compare_stated_pages(Formula const& formula) {
-  auto const pages = pagination_of(formula);
-  if (!pages) return pages.error();
-  if (pages->unpaged) return error_at(Problem::not_stated, 1, 1);
-  return compare_extent(formula, extent_of(*pages));
-}
+  /// The pages of the text, as stated; plates are not among them.
+  [[nodiscard]] std::int64_t pages() const noexcept { return pagination.pages(); }
+  /// All leaves of plates; missing where none are stated.
+  [[nodiscard]] std::optional<std::int64_t> leaves_of_plates() const noexcept {
+    if (plates.empty()) return std::nullopt;
+    std::int64_t leaves = 0;
+    for (auto const& one : plates) leaves += one.leaves();
+    return leaves;
+  }
+  /// What is doubtful, with its column.
+  [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return pagination.warnings(); }
+
+  friend bool operator==(Extent const& a, Extent const& b) {
+    return a.pagination == b.pagination && a.plates == b.plates && a.volumes == b.volumes && a.bound_in == b.bound_in &&
+           a.sheets == b.sheets && a.various_pagings == b.various_pagings && a.approximate == b.approximate;
+  }
+};
 
 } // namespace v0
 } // namespace bifolium

@@ -1,46 +1,95 @@
 // SPDX-License-Identifier: MIT
-/// Writing a statement of pagination or foliation.
+/// Writing a pagination as a statement, in one way: pp. [8] 1-205 [206] [misprinting 45 as 54].
 #pragma once
 
-#include <bifolium/record/pagination.hpp>
+#include <bifolium/record/detail/page_sequences.hpp>
+#include <bifolium/record/printed_number.hpp>
 
 namespace bifolium {
 inline namespace v0 {
+namespace detail {
 
-/// The statement set down in one way; reading it gives the same again.
-[[nodiscard]] inline std::string write_pagination(Pagination const& pagination) {
-  std::string text = pagination.by_leaf ? "ff." : "pp.";
-  if (pagination.unpaged) text += " [unnumbered]";
-  auto const series = [](int figure) { return figure == 0 ? std::string{} : std::string{raised(figure).view()}; };
-  PageRun const* before = nullptr;
-  for (auto const& run : pagination.runs) {
-    text += ' ';
-    bool const goes_on = before != nullptr && before->numbering != Numbering::none &&
-                         before->numerals == run.numerals && before->series == run.series &&
-                         run.first == before->last + 1;
-    auto const lone = run.first == run.last && (goes_on || (run.first == 1 && run.numbering == Numbering::printed));
-    auto const ends = [&] {
-      return page_figure(run.first, run.numerals) + (lone ? "" : "-" + page_figure(run.last, run.numerals));
-    };
+constexpr char const* unit_before(PageRun const& run) {
+  if (run.preliminary) return "p. l.";
+  return run.unit == PageUnit::leaves    ? "ff."
+         : run.unit == PageUnit::columns ? "cols."
+         : run.unit == PageUnit::panels  ? "panels"
+                                         : "pp.";
+}
+
+class PaginationWriter {
+  Pagination const& pagination_;
+  PageSequences sequences_{};
+  std::string text_{};
+
+  [[nodiscard]] static std::string series(int number) {
+    return number == 0 ? std::string{} : std::string{raised(number).view()};
+  }
+  /// The number a reader meets after run `r`, if it has the numerals of that run and no mark of a sequence.
+  [[nodiscard]] std::int64_t next_number(std::size_t r, Numerals numerals) const {
+    if (r + 1 == pagination_.runs.size()) return -1;
+    auto const& here = pagination_.runs[r];
+    auto const& next = pagination_.runs[r + 1];
+    bool const marked = next.series != 0 || next.starred || next.part != here.part ||
+                        std::string_view{unit_before(next)} != unit_before(here);
+    bool const lone_bracket = next.numbering != Numbering::printed && next.first == next.last;
+    return marked || lone_bracket || next.numerals != numerals ? -1 : next.first;
+  }
+  void write(std::size_t r) {
+    auto const& run = pagination_.runs[r];
+    auto const mark = series(run.series) + (run.starred ? "*" : "");
+    auto const first = page_figure(run.first, run.numerals), last = page_figure(run.last, run.numerals);
+    bool range = true;
     if (run.numbering == Numbering::none) {
-      bool const like_a_page = run.count == 1 || (before != nullptr && before->numbering != Numbering::none &&
-                                                  run.count == before->last + 1);
-      text += '[' + std::to_string(run.count) + (like_a_page ? " unnumbered]" : "]");
-    } else if (run.numbering == Numbering::inferred)
-      text += series(run.series) + '[' + ends() + ']';
-    else
-      text += series(run.series) + ends();
+      bool const like_a_page = sequences_.is_number_of_page({}, run.count, next_number(r, Numerals::arabic));
+      text_ += '[' + std::to_string(run.count) + (run.count == 1 || like_a_page ? " unnumbered]" : "]");
+    } else if (run.numbering == Numbering::inferred) {
+      range = run.first != run.last || !sequences_.is_number_of_page(run, run.first, next_number(r, run.numerals));
+      text_ += mark + '[' + first + (range ? "-" + last : "") + ']';
+    } else {
+      range = run.first != run.last || !sequences_.is_one_page(run, run.first, false, false);
+      text_ += mark + first + (range ? "-" + (run.starred ? "*" + last : last) : "");
+    }
     if (run.numbering != Numbering::none && run.true_last != 0)
-      text += " [=" + page_figure(run.true_last, run.numerals) + ']';
-    before = &run;
+      text_ += " [=" + page_figure(run.true_last, run.numerals) + ']';
+    sequences_.add(run, range);
   }
-  for (auto const& wrong : pagination.misprints) {
-    text += &wrong == pagination.misprints.data() ? " [misprinting " : ", ";
-    text += series(wrong.series) + page_figure(wrong.should_be, wrong.numerals) + " as " +
-            page_figure(wrong.printed, wrong.numerals);
+  void write_misprints() {
+    bool first = true;
+    for (auto const& wrong : pagination_.misprints) {
+      text_ += first ? " [misprinting " : ", ";
+      text_ += series(wrong.series) + page_figure(wrong.should_be, wrong.numerals) + " as " +
+               page_figure(wrong.printed, wrong.numerals);
+      first = false;
+    }
+    if (!first) text_ += ']';
   }
-  if (!pagination.misprints.empty()) text += ']';
-  return text;
+
+public:
+  explicit PaginationWriter(Pagination const& pagination) : pagination_{pagination} {}
+
+  std::string write() {
+    auto const& runs = pagination_.runs;
+    text_ = runs.empty() ? "pp." : unit_before(runs[0]);
+    if (pagination_.unpaged) text_ += " [unnumbered]";
+    for (std::size_t r = 0; r < runs.size(); ++r) {
+      if (r > 0 && runs[r].part != runs[r - 1].part) text_ += ';', sequences_.begin_part();
+      text_ += ' ';
+      if (r > 0 && std::string_view{unit_before(runs[r])} != unit_before(runs[r - 1]))
+        text_.append(unit_before(runs[r])) += ' ';
+      write(r);
+    }
+    if (pagination_.incomplete) text_ += runs.empty() ? " (incomplete)" : "+";
+    write_misprints();
+    return static_cast<std::string&&>(text_);
+  }
+};
+
+} // namespace detail
+
+/// The statement written in one way; reading it gives the same pagination.
+[[nodiscard]] inline std::string write_pagination(Pagination const& pagination) {
+  return detail::PaginationWriter{pagination}.write();
 }
 
 } // namespace v0

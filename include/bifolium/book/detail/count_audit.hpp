@@ -32,7 +32,7 @@ class CountAudit {
   [[nodiscard]] Verdict pages_verdict(std::int64_t leaves) const {
     auto const missing = 2 * leaves - *pages_;
     if (missing == 0) return Verdict::agrees;
-    bool const by_leaf = book_.pagination->value.by_leaf;
+    bool const by_leaf = book_.pagination->value.by_leaf();
     if (missing == 1 && !by_leaf) return Verdict::agrees;
     if (missing > 1 && missing <= 2 * blanks_ + 1) return Verdict::agrees; // the formula says that it is blank
     bool const may_be_blank = missing > 1 && missing <= 3 && book_.conventions.blanks != BlankLeaves::counted;
@@ -98,7 +98,7 @@ class CountAudit {
   }
   /// Odd numbers are on rectos, so an even number of pages comes before page 1.
   void look_at_versos() {
-    if (!pages_ || book_.pagination->value.by_leaf) return;
+    if (!pages_ || book_.pagination->value.by_leaf()) return;
     std::int64_t before = 0;
     for (auto const& run : book_.pagination->value.runs) {
       if (run.numbering == Numbering::printed && run.numerals == Numerals::arabic && before > 0) {
@@ -114,7 +114,7 @@ class CountAudit {
         }
         return;
       }
-      before += run.count;
+      before += run.pages();
     }
   }
   /// What the reader supplied for a gathering without a number of leaves, and how to write it out.
@@ -147,8 +147,9 @@ class CountAudit {
   [[nodiscard]] std::string pages_say() const {
     std::string sum;
     auto const& runs = book_.pagination->value.runs;
-    bool const by_leaf = book_.pagination->value.by_leaf;
-    for (std::size_t r = 0; r < runs.size(); ++r) sum += (r == 0 ? "" : " + ") + std::to_string(runs[r].count);
+    bool const by_leaf = book_.pagination->value.by_leaf();
+    for (std::size_t r = 0; r < runs.size(); ++r)
+      sum += (r == 0 ? "" : " + ") + std::to_string(by_leaf ? runs[r].count : runs[r].pages());
     auto const total = by_leaf ? *pages_ / 2 : *pages_;
     auto const counted = by_leaf ? count_of(total, "leaf", "leaves") : count_of(total, "page", "pages");
     return "the pagination has " + (runs.size() > 1 ? sum + " = " : std::string{}) + counted;
@@ -346,8 +347,8 @@ class CountAudit {
       edits.push_back(*one);
     }
     repair.pagination = edited(stated.text, edits);
-    auto const read = PaginationReader{*repair.pagination, true}.read();
-    if (!read || page_count(*read) != variant.shape.pages()) return false;
+    auto const read = read_extent(*repair.pagination);
+    if (!read || read->pages() != variant.shape.pages()) return false;
     for (std::size_t i = 0; i < edits.size(); ++i)
       repair.edits.push_back(edit_of(Field::pagination, variant.edits[i].kind, stated.text, stated.column, edits[i]));
     return true;
@@ -426,7 +427,8 @@ public:
       leave_out_unread();
       blanks_ = blank_leaves_noted(book.formula->value);
     }
-    if (book.pagination && !book.pagination->value.unpaged) pages_ = page_count(book.pagination->value);
+    if (book.pagination && !book.pagination->value.runs.empty() && !book.pagination->value.incomplete)
+      pages_ = book.pagination->value.pages();
   }
 
   void run() {

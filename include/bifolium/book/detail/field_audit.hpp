@@ -79,7 +79,7 @@ class FieldAudit {
       }
   }
   void numbers_inside() {
-    if (!book_.pagination || book_.pagination->value.by_leaf) return;
+    if (!book_.pagination || book_.pagination->value.by_leaf()) return;
     std::int64_t before = 0;
     for (auto const& run : book_.pagination->value.runs) {
       if (run.numbering == Numbering::printed && run.numerals == Numerals::arabic) {
@@ -92,7 +92,7 @@ class FieldAudit {
               "on which leaf page 1 is");
         return;
       }
-      before += run.count;
+      before += run.pages();
     }
   }
   void signing() {

@@ -248,6 +248,8 @@ BIFOLIUM_PROBLEM(311, exception_changes_nothing, "'{found}' is not an exception:
 BIFOLIUM_PROBLEM(312, not_evidence, "'{found}' says nothing of conjugacy: write A1.4 conjugate, A1.4 disjunct, B2 stub or A2 sewing")
 /// The text after the formula does not state the signing or the pagination.
 BIFOLIUM_PROBLEM(313, not_stated, "the text after the formula does not state this")
+/// Doubtful: numbers of pages after the last unit of an extent.
+BIFOLIUM_PROBLEM(314, pages_without_unit, "'{found}' has no unit: the unit before it was taken")
 
 // 320-339: dates and places of printing, as catalogues state them
 /// Doubtful: `MDCCXXV [1752]`.

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: MIT
+/// The extent against the formula. Both count the same leaves, so they must agree; but catalogues often leave out a blank
+/// at the end, so two pages or a leaf fewer than the formula has is told apart from a contradiction. The arithmetic is
+/// shown, for whoever has to look at the book.
+#pragma once
+
+#include <bifolium/record/read_extent.hpp>
+#include <bifolium/record/read_pagination.hpp>
+
+#include <string>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// How an extent and a formula compare.
+enum class ExtentAgrees : std::uint8_t {
+  agrees,           ///< to the page, or with the blank verso at the end not counted
+  last_not_counted, ///< if a blank leaf at the end was not counted
+  contradicts
+};
+/// The verdict as an identifier for tables.
+[[nodiscard]] constexpr std::string_view to_words(ExtentAgrees verdict) {
+  return verdict == ExtentAgrees::agrees             ? "agrees"
+         : verdict == ExtentAgrees::last_not_counted ? "last_not_counted"
+                                                     : "contradicts";
+}
+/// An extent compared with a formula.
+struct ExtentCompared {
+  ExtentAgrees verdict{}; ///< whether they agree
+  std::string words{};    ///< the arithmetic
+};
+
+namespace detail {
+
+/// 8 + 205 + 3 = 216 pages. Where units are mixed the sum is of pages.
+inline std::string sum_in_words(Pagination const& pagination) {
+  bool mixed = false;
+  for (auto const& run : pagination.runs) mixed = mixed || run.unit != pagination.runs.front().unit;
+  auto const unit = mixed || pagination.runs.empty() ? PageUnit::pages : pagination.runs.front().unit;
+  std::string sum;
+  std::int64_t total = 0;
+  for (auto const& run : pagination.runs) {
+    auto const count = mixed ? run.pages() : run.count;
+    total += count;
+    sum += (sum.empty() ? "" : " + ") + std::to_string(count);
+  }
+  bool const one = total == 1;
+  return sum + " = " + std::to_string(total) +
+         (unit == PageUnit::leaves    ? (one ? " leaf" : " leaves")
+          : unit == PageUnit::columns ? (one ? " column" : " columns")
+                                      : (one ? " page" : " pages"));
+}
+/// Whether a book of so many pages can be stated so.
+constexpr ExtentAgrees compare_pages(std::int64_t pages, PageTotal const& stated) {
+  // how many pages fewer than the book has are stated; at the least, at the most
+  auto const fewest = stated.most ? pages - *stated.most : (pages < stated.stated ? pages - stated.stated : 0);
+  auto const most = pages - stated.least;
+  if (fewest <= 1 && most >= 0) return ExtentAgrees::agrees;
+  return fewest <= 3 && most >= 2 ? ExtentAgrees::last_not_counted : ExtentAgrees::contradicts;
+}
+
+} // namespace detail
+
+/// Compares the formula with a pagination or an extent's pages. Preliminary leaves (`p. l.`) may be counted again by the
+/// numbers after them, and an incomplete copy may lack any number of pages; both then agree.
+/// error: not_stated, where the pagination does not say how many pages there are.
+[[nodiscard]] inline Expected<ExtentCompared> compare_extent(Formula const& formula, Pagination const& pagination) {
+  if (pagination.runs.empty()) return error_in_field(Problem::not_stated, "pagination");
+  auto const leaves = leaf_count(formula);
+  ExtentCompared result{detail::compare_pages(2 * leaves, pagination.total()), {}};
+  result.words = detail::sum_in_words(pagination) + "; the formula has " + std::to_string(leaves) +
+                 (leaves == 1 ? " leaf, " : " leaves, ") + std::to_string(2 * leaves) + " pages: ";
+  result.words += result.verdict == ExtentAgrees::agrees ? "agrees"
+                  : result.verdict == ExtentAgrees::last_not_counted
+                      ? "agrees if a blank leaf at the end was not counted"
+                      : "contradicts";
+  return result;
+}
+/// Compares the formula with the pages of an extent; plates are not part of the gatherings. error: not_stated, where the
+/// extent does not say how many pages there are ("3 volumes").
+[[nodiscard]] inline Expected<ExtentCompared> compare_extent(Formula const& formula, Extent const& extent) {
+  return compare_extent(formula, extent.pagination);
+}
+
+/// Compares the formula with the pages stated after it ("..., pp. [viii], [554]"). A total of leaves there is compared in
+/// reading the formula (Problem::total_contradicts). error: as `pagination_of`; not_stated, also for "unpaged".
+[[nodiscard]] inline Expected<ExtentCompared> compare_stated_pages(Formula const& formula) {
+  auto const pages = pagination_of(formula);
+  if (!pages) return pages.error();
+  return compare_extent(formula, *pages);
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+/// What the readers of pages and of faults of numbering have in common: numbers arabic, Roman and raised, in quotation
+/// marks or without.
+#pragma once
+
+#include <bifolium/core/expected.hpp>
+#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/leaf/roman.hpp>
+#include <bifolium/record/extent.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class PageScanner {
+protected:
+  TextCursor cursor_;
+  Extent read_{};
+
+  static constexpr std::int64_t most = 9'999'999; ///< the highest number of a page
+  struct Figure {
+    std::int64_t value{-1}; // -1 where there is none; above `most` where it is too large
+    Numerals numerals{};
+    TextSpan at{};
+  };
+
+  explicit PageScanner(std::string_view text) : cursor_{text} {}
+
+  Figure figure() {
+    auto const from = cursor_.at();
+    if (cursor_.at_digit()) {
+      auto const number = cursor_.take_number(most);
+      while (!number && cursor_.at_digit()) cursor_.skip(1);
+      return {number.value_or(most + 1), Numerals::arabic, {from, cursor_.at()}};
+    }
+    auto const roman = roman_numeral(cursor_.rest().substr(0, 40));
+    if (roman.bytes == 0 || is_latin_letter(cursor_.peek(roman.bytes))) return {};
+    cursor_.skip(roman.bytes);
+    return {roman.value, Numerals::roman, {from, cursor_.at()}};
+  }
+  /// The number of a sequence, as in ²1-44; 0 where there is none.
+  std::uint8_t series() {
+    auto const number = cursor_.take_raised_number();
+    return static_cast<std::uint8_t>(!number ? 0 : *number > 99 ? 99 : *number);
+  }
+  void warn(Problem problem, std::size_t from) { read_.pagination.warn(cursor_.error(problem, {from, cursor_.at()})); }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

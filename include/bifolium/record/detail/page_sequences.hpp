@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: MIT
+/// How far each sequence of numbers has been counted while a statement is read. A corrected last number says what the
+/// number would be if the pages were counted on from the sequence before, over pages without numbers; so for every kind
+/// of number the last run is remembered, and nothing is looked for again in what was read. What a number means depends
+/// on what came before; reader and writers ask here, so that what is written reads back.
+#pragma once
+
+#include <bifolium/record/pagination.hpp>
+
+#include <optional>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class PageSequences {
+  struct Sequence {
+    Numerals numerals{};
+    std::uint8_t series{};
+    bool starred{}, range{};      // range: its last run was written from - to
+    std::int64_t last{}, truly{}; // the last number as printed, and as it should be
+    std::int64_t unnumbered{};    // pages without numbers before it
+  };
+  std::vector<Sequence> all_{}; // at most one for each kind of number
+  std::size_t latest_{};        // the one read last; all_.size() where there is none
+  std::int64_t unnumbered_{};
+  bool open_{}; // the run before this had numbers
+
+  [[nodiscard]] Sequence const* find(PageRun const& run) const {
+    for (auto const& one : all_)
+      if (one.numerals == run.numerals && one.series == run.series && one.starred == run.starred) return &one;
+    return nullptr;
+  }
+
+public:
+  /// The last number of the kind, if no other kind of number came after it; else missing.
+  [[nodiscard]] std::optional<std::int64_t> latest(PageRun const& run) const {
+    auto const* one = find(run);
+    if (one == nullptr || one != &all_[latest_]) return std::nullopt;
+    return one->last;
+  }
+  /// True where the run before this one had numbers.
+  [[nodiscard]] bool open() const noexcept { return open_; }
+  /// True where the last run of the kind was written from - to.
+  [[nodiscard]] bool latest_is_range(PageRun const& run) const {
+    auto const* one = find(run);
+    return one != nullptr && one == &all_[latest_] && one->range;
+  }
+  /// The number that the last page before this run should bear, counted on in its kind; 0 where it has no number before.
+  [[nodiscard]] std::int64_t counted_to(PageRun const& run) const {
+    auto const* one = find(run);
+    return one == nullptr ? 0 : one->truly + unnumbered_ - one->unnumbered;
+  }
+  /// True where a number alone is one page. In a statement it is where it continues the numbers, or once a range was
+  /// written (`ranges`); in an extent only where it follows a range at once: 13-19, 21.
+  [[nodiscard]] bool is_one_page(PageRun const& run, std::int64_t number, bool extent, bool ranges) const {
+    auto const before = latest(run);
+    if (extent) return before && open_ && latest_is_range(run) && number >= *before && number <= *before + 2;
+    return number == 1 || (before && (ranges || number == *before + 1));
+  }
+  /// True where a number in brackets is the number of a page, and not so many pages: it continues the numbers, and the
+  /// number `next` in the text, -1 for none, continues from it. 1 is the number of a page before 2.
+  [[nodiscard]] bool is_number_of_page(PageRun const& run, std::int64_t number, std::int64_t next) const {
+    if (number == 1 && next == 2) return true;
+    auto const before = latest(run);
+    return before && open_ && number == *before + 1 && next != *before + 1;
+  }
+  /// How many pages a run has whose last number should be `truly`. The true number counts from the run before where that
+  /// makes the numbers run on; else from the number the run begins with. One below that can only be how many there are.
+  [[nodiscard]] std::int64_t corrected_count(PageRun const& run, std::int64_t truly) const {
+    auto const counted = counted_to(run);
+    if (counted > 0 && truly == counted + run.count) return run.count;
+    auto const first = counted > 0 && counted + 1 < run.first ? counted + 1 : run.first;
+    return truly >= first ? truly - first + 1 : truly;
+  }
+  void add(PageRun const& run, bool range) {
+    open_ = run.numbering != Numbering::none;
+    if (!open_) {
+      unnumbered_ += run.count;
+      return;
+    }
+    auto const* known = find(run);
+    latest_ = known == nullptr ? all_.size() : static_cast<std::size_t>(known - all_.data());
+    if (known == nullptr) all_.push_back({run.numerals, run.series, run.starred});
+    auto& one = all_[latest_];
+    one.last = run.last;
+    one.truly = run.true_last != 0 ? run.true_last : run.last;
+    one.unnumbered = unnumbered_;
+    one.range = range;
+  }
+  /// A volume or part begins, and its numbers with it.
+  void begin_part() { *this = {}; }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

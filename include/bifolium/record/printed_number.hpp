@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: MIT
+/// Which number a page bears, and which pages bear a number. A reader who is given "p. 207" looks for a printed number; the
+/// book may have it twice, or on a page where 197 should be.
+#pragma once
+
+#include <bifolium/collation/reference.hpp>
+#include <bifolium/core/raised.hpp>
+#include <bifolium/leaf/roman.hpp>
+#include <bifolium/record/pagination.hpp>
+
+#include <optional>
+#include <string>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// What one page bears.
+struct PrintedNumber {
+  Numbering numbering{Numbering::none}; ///< whether the page bears its number
+  Numerals numerals{};                  ///< of its run
+  std::uint8_t series{};                ///< of its run: 2 for a second sequence; else 0
+  bool starred{};                       ///< of its run: *57
+  std::int64_t number{};                ///< as printed, or as inferred; 0 where there is none
+  std::int64_t should_be{};             ///< the number by the order of the pages
+  bool doubtful{};                      ///< a fault of its run is stated, but not where in the run it is
+  /// True where the page bears another number than the order of the pages asks for.
+  [[nodiscard]] constexpr bool misprinted() const noexcept { return number != should_be; }
+  friend constexpr bool operator==(PrintedNumber const&, PrintedNumber const&) = default;
+};
+
+namespace detail {
+
+/// True where the misprint is of a number of this run. `before`: the runs before it have the number already, and the first
+/// run that has it is meant.
+constexpr bool is_of_run(Misprint const& misprint, PageRun const& run) noexcept {
+  return run.numbering == Numbering::printed && misprint.numerals == run.numerals && misprint.series == run.series &&
+         !run.starred && run.first <= misprint.should_be && misprint.should_be <= run.last;
+}
+/// The run whose page the misprint is on.
+inline std::size_t run_of(Misprint const& misprint, Pagination const& pagination) {
+  std::size_t run = 0;
+  while (run < pagination.runs.size() && !is_of_run(misprint, pagination.runs[run])) ++run;
+  return run;
+}
+inline PrintedNumber number_in_run(Pagination const& pagination, std::size_t run, std::int64_t index) {
+  auto const& here = pagination.runs[run];
+  if (here.numbering == Numbering::none) return {};
+  PrintedNumber result{here.numbering,     here.numerals,      here.series,    here.starred,
+                       here.first + index, here.first + index, !here.regular()};
+  if (index + 1 == here.count) result.number = result.should_be = here.last; // the last is stated in any case
+  for (auto const& misprint : pagination.misprints)
+    if (misprint.should_be == result.should_be && is_of_run(misprint, here) && run_of(misprint, pagination) == run) {
+      result.number = misprint.printed;
+      break;
+    }
+  return result;
+}
+/// The page, in its run from 0, of a number counted in the unit of the run.
+constexpr std::int64_t page_in_run(PageRun const& run, std::int64_t index) noexcept {
+  return run.unit == PageUnit::leaves ? 2 * index : run.unit == PageUnit::columns ? index / 2 : index;
+}
+
+} // namespace detail
+
+/// What page `page` bears, counting all pages from 1; missing where the statement has no such page. The verso of a numbered
+/// leaf bears no number; of two columns on a page the first is meant.
+[[nodiscard]] inline std::optional<PrintedNumber> printed_number(Pagination const& pagination, std::int64_t page) {
+  if (page < 1) return std::nullopt;
+  auto index = page - 1;
+  for (std::size_t r = 0; r < pagination.runs.size(); ++r) {
+    auto const& run = pagination.runs[r];
+    if (index >= run.pages()) {
+      index -= run.pages();
+      continue;
+    }
+    if (run.unit == PageUnit::leaves && index % 2 == 1) return PrintedNumber{};
+    auto const in_unit = run.unit == PageUnit::leaves ? index / 2 : run.unit == PageUnit::columns ? 2 * index : index;
+    return detail::number_in_run(pagination, r, in_unit);
+  }
+  return std::nullopt;
+}
+/// What a page of the book bears. A reference without a side is to the recto.
+[[nodiscard]] inline std::optional<PrintedNumber> printed_number(IdealCopy const& book, Pagination const& pagination,
+                                                                 Reference const& reference) {
+  auto const page = page_of_book(book, reference);
+  return page ? printed_number(pagination, *page) : std::nullopt;
+}
+
+/// A page that bears the number asked for, or should bear it.
+struct NumberedPage {
+  std::int64_t page{};   ///< counting all pages from 1; of a numbered leaf the recto
+  PrintedNumber bears{}; ///< what that page bears
+  friend constexpr bool operator==(NumberedPage const&, NumberedPage const&) = default;
+};
+/// All pages that bear a number or should bear it, in order: none, one, or several where numbers come twice, a second
+/// sequence begins, or one is misprinted for another.
+[[nodiscard]] inline std::vector<NumberedPage> pages_numbered(Pagination const& pagination, std::int64_t number,
+                                                              Numerals numerals = Numerals::arabic) {
+  struct Wanted {
+    std::size_t run;
+    std::int64_t number;
+  };
+  std::vector<Wanted> misprinted; // pages that bear the number for another, in the order of the runs
+  for (auto const& misprint : pagination.misprints)
+    if (misprint.printed == number && misprint.numerals == numerals)
+      misprinted.push_back({detail::run_of(misprint, pagination), misprint.should_be});
+  std::vector<NumberedPage> found;
+  std::int64_t before = 0;
+  for (std::size_t r = 0; r < pagination.runs.size(); before += pagination.runs[r++].pages()) {
+    auto const& run = pagination.runs[r];
+    if (run.numbering == Numbering::none || run.numerals != numerals) continue;
+    auto const first_of_run = found.size();
+    auto const add = [&](std::int64_t wanted) {
+      if (wanted < run.first || wanted > run.last) return;
+      // in a run at fault the last number is sure, the others are counted from the first
+      auto const index = wanted == run.last ? run.count - 1 : wanted - run.first;
+      if (index < 0 || index >= run.count) return;
+      NumberedPage const page{before + detail::page_in_run(run, index) + 1,
+                              detail::number_in_run(pagination, r, index)};
+      auto at = found.size();
+      for (; at > first_of_run && found[at - 1].page > page.page; --at) {
+      }
+      if (at > first_of_run && found[at - 1].page == page.page) return;
+      found.insert(found.begin() + static_cast<std::ptrdiff_t>(at), page);
+    };
+    add(number);
+    for (auto const& one : misprinted)
+      if (one.run == r) add(one.number);
+  }
+  return found;
+}
+
+/// The same pages as references. Pages that the book does not have are left out.
+[[nodiscard]] inline std::vector<Reference> references_numbered(IdealCopy const& book, Pagination const& pagination,
+                                                                std::int64_t number,
+                                                                Numerals numerals = Numerals::arabic) {
+  std::vector<Reference> found;
+  for (auto const& page : pages_numbered(pagination, number, numerals))
+    if (auto const reference = reference_of_page(book, page.page)) found.push_back(*reference);
+  return found;
+}
+
+/// A number as it is written in arabic or in small Roman numerals; where Roman numerals end (at 4999), in arabic.
+[[nodiscard]] inline std::string page_figure(std::int64_t number, Numerals numerals) {
+  return numerals == Numerals::roman && number > 0 && number < 5000 ? std::string{small_roman(number).view()}
+                                                                    : std::to_string(number);
+}
+/// A number as it is written: 45, xii, [206], ²3, *57; "54 [for 45]" where it is misprinted; "unnumbered".
+[[nodiscard]] inline std::string to_words(PrintedNumber const& number) {
+  if (number.numbering == Numbering::none) return "unnumbered";
+  auto const figure = [&](std::int64_t n) { return page_figure(n, number.numerals); };
+  std::string text;
+  if (number.series != 0) text.append(raised(number.series).view());
+  if (number.starred) text += '*';
+  if (number.numbering == Numbering::inferred)
+    text += '[' + figure(number.number) + ']';
+  else
+    text += figure(number.number);
+  if (number.misprinted()) text += " [for " + figure(number.should_be) + ']';
+  if (number.doubtful) text += '?';
+  return text;
+}
+
+} // namespace v0
+} // namespace bifolium

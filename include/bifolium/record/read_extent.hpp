@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+/// Reading the extent of a record: "[8], 205, [3] p.", "[2], 152 leaves", "xii pages, 1 l., 340 pages, [2] leaves of plates
+/// (1 folded)", "3 v. in 2", "2 volumes (vi, 200, [4] pages, CCC leaves of plates)". Old and new rules, cards and dealers
+/// shorten in different ways; all are read to one value, and what is not of the extent is listed as unread.
+///
+/// Rules: DCRMR 6.21 (DCRM(B) 5B).
+#pragma once
+
+#include <bifolium/record/detail/pagination_reader.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// Reads an extent, or a statement that begins with its unit (pp. [viii], [554]). A unit governs the numbers back to the
+/// unit before it; a correction ("[i.e. 271]", "[that is, 271]") wins over the number before it; `;` parts volumes.
+/// Text after the extent (illustrations, size, notes) is listed in `unread`.
+/// error: not_an_extent, number_too_large, unexpected_end where no unit follows the numbers; with the column.
+[[nodiscard]] inline Expected<Extent> read_extent(std::string_view text) {
+  return detail::PaginationReader{text, true}.read();
+}
+
+} // namespace v0
+} // namespace bifolium

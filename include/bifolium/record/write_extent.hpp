@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MIT
+/// Writing an extent as rules for rare books have it (DCRM(B) area 5B): each sequence by its last number, pages without
+/// numbers in brackets, a wrong last number corrected with "i.e.": "[8], 205, [3] p., [2] leaves of plates".
+#pragma once
+
+#include <bifolium/record/detail/page_sequences.hpp>
+#include <bifolium/record/extent.hpp>
+#include <bifolium/record/printed_number.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Writes the pages. The short form leaves out what each page bears; it keeps how many pages there are, of which unit.
+class ExtentWriter {
+  Pagination const& pagination_;
+  PageSequences sequences_{}; // as a reader of what is written has them
+  std::string text_{};
+  bool group_open_{}; // numbers are written whose unit is not
+
+  [[nodiscard]] static bool same_unit(PageRun const& a, PageRun const& b) {
+    return a.unit == b.unit && a.preliminary == b.preliminary && a.part == b.part;
+  }
+  void add(std::string const& words) {
+    text_ += (text_.empty() || text_.ends_with("; ") ? "" : ", ") + words;
+    group_open_ = true;
+  }
+  void add_unnumbered(std::int64_t count) {
+    add('[' + std::to_string(count) + ']');
+    PageRun run;
+    run.numbering = Numbering::none, run.count = count;
+    sequences_.add(run, false);
+  }
+  /// One sequence: `first` to `last` with so many pages. The correction is the one that a reader makes the count of.
+  void add_numbered(std::int64_t first, std::int64_t last, std::int64_t count, Numerals numerals) {
+    PageRun run{Numbering::printed, numerals};
+    run.first = first, run.last = last, run.count = last - first + 1;
+    bool const lone = first == 1 && !sequences_.is_one_page(run, last, true, false);
+    auto words = (lone ? "" : page_figure(first, numerals) + '-') + page_figure(last, numerals);
+    if (run.count != count) {
+      std::int64_t const candidates[]{first - 1 + count, sequences_.counted_to(run) + count, count};
+      std::int64_t truly = 0;
+      for (auto const one : candidates)
+        if (truly == 0 && one > 0 && sequences_.corrected_count(run, one) == count) truly = one;
+      if (truly == 0) return add_unnumbered(count);
+      words += " [i.e. " + page_figure(truly, numerals) + ']';
+      run.true_last = truly;
+    }
+    run.count = count;
+    add(words);
+    sequences_.add(run, !lone);
+  }
+  void close_group(PageRun const& run, bool one) {
+    if (!group_open_) return;
+    text_ += run.preliminary                 ? " p. l."
+             : run.unit == PageUnit::leaves  ? (one ? " leaf" : " leaves")
+             : run.unit == PageUnit::columns ? " columns"
+             : run.unit == PageUnit::panels  ? " panels"
+                                             : " p.";
+    group_open_ = false;
+  }
+
+public:
+  explicit ExtentWriter(Pagination const& pagination) : pagination_{pagination} {}
+
+  std::string write() {
+    auto const& runs = pagination_.runs;
+    std::int64_t group = 0; // how many in the group of one unit
+    for (std::size_t r = 0; r < runs.size();) {
+      // one sequence of numbers: the runs that continue in it, without what bears no number at its end
+      auto const first = r;
+      auto end = r;
+      for (; r < runs.size() && runs[r].numbering != Numbering::none && same_unit(runs[r], runs[first]); ++r) {
+        if (r > first && runs[r].unit == PageUnit::columns) break; // half a page of each run is a page
+        bool const same = runs[r].numerals == runs[first].numerals && runs[r].series == runs[first].series &&
+                          runs[r].starred == runs[first].starred;
+        bool const new_sequence = r > first && (runs[r].first == 1 || runs[r].last < runs[first].first);
+        if (!same || new_sequence) break;
+        if (runs[r].numbering == Numbering::printed) end = r + 1;
+      }
+      auto const numbers = [&](std::size_t from, std::size_t to) {
+        std::int64_t count = 0;
+        for (auto i = from; i < to; ++i) count += runs[i].count;
+        return count;
+      };
+      if (end > first) add_numbered(runs[first].first, runs[end - 1].last, numbers(first, end), runs[first].numerals);
+      auto without = numbers(end, r);
+      bool const more =
+          r < runs.size() && same_unit(runs[r], runs[first]) && (r == first || runs[r].unit != PageUnit::columns);
+      if (more && runs[r].numbering == Numbering::none) without += runs[r++].count;
+      if (without > 0) add_unnumbered(without);
+      group += numbers(first, r);
+      bool const last = r == runs.size();
+      if (last && pagination_.incomplete) text_ += '+';
+      if (!last && same_unit(runs[r - 1], runs[r])) continue;
+      close_group(runs[r - 1], group == 1);
+      group = 0;
+      if (!last && runs[r].part != runs[r - 1].part) text_ += "; ", sequences_.begin_part();
+    }
+    return static_cast<std::string&&>(text_);
+  }
+};
+
+} // namespace detail
+
+/// The pages as an extent: "[8], 205, [3] p.", "viii, 154 [i.e. 152] p.", "[2], 152 leaves". Reading it gives as many pages
+/// of the same units. Empty where the pages bear no numbers and how many there are is not stated.
+[[nodiscard]] inline std::string extent_line(Pagination const& pagination) {
+  return detail::ExtentWriter{pagination}.write();
+}
+/// Plates as they follow the pages: "[3] leaves of plates (1 folded)".
+[[nodiscard]] inline std::string plates_line(Plates const& plates) {
+  std::string text = plates.approximate ? "approximately " : "";
+  auto const number = page_figure(plates.count, plates.numerals);
+  text += plates.numbered ? number : '[' + number + ']';
+  auto const unit = plates.unit == PageUnit::pages ? (plates.count == 1 ? " page" : " pages")
+                                                   : (plates.count == 1 ? " leaf" : " leaves");
+  text.append(unit).append(" of plates");
+  if (plates.folded) text += " (" + std::to_string(*plates.folded) + " folded)";
+  return text;
+}
+/// The whole extent: "2 v. (vi, 200, [4] p., [2] leaves of plates)". Reading it gives as many pages, plates and volumes.
+[[nodiscard]] inline std::string extent_line(Extent const& extent) {
+  auto text = extent_line(extent.pagination);
+  if (extent.approximate && !text.empty()) text.insert(0, "approximately ");
+  auto const add = [&](std::string const& words) { text += (text.empty() ? "" : ", ") + words; };
+  if (extent.pagination.unpaged && text.empty()) add("unpaged");
+  if (extent.various_pagings) add("various pagings");
+  if (extent.pagination.incomplete && extent.pagination.runs.empty()) add("incomplete");
+  for (auto const& plates : extent.plates) add(plates_line(plates));
+  if (!extent.volumes && !extent.sheets) return text;
+  std::string whole;
+  if (extent.volumes) whole = std::to_string(*extent.volumes) + " v.";
+  if (extent.bound_in) whole += " in " + std::to_string(*extent.bound_in);
+  if (extent.sheets) {
+    whole += (whole.empty() ? "" : ", ") + std::to_string(*extent.sheets);
+    whole += *extent.sheets == 1 ? " sheet" : " sheets";
+  }
+  return text.empty() ? whole : whole + " (" + text + ')';
+}
+
+} // namespace v0
+} // namespace bifolium

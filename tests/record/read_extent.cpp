@@ -1,0 +1,234 @@
+// SPDX-License-Identifier: MIT
+// Extents against the worked examples of the rules for cataloguing. Rule numbers are those of DCRMR (RDA edition of the
+// rules for rare materials, 2023), in brackets those of DCRM(B). The examples are the rules'; the sums are arithmetic, done
+// by hand.
+#include <bifolium/collation.hpp>
+#include <bifolium/record/compare_extent.hpp>
+#include <bifolium/record/write_extent.hpp>
+
+#include "check.hpp"
+
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+Extent extent(std::string const& text) {
+  auto const read = read_extent(text);
+  REQUIRE_MESSAGE(read, text);
+  return *read;
+}
+struct Example {
+  char const* text;
+  std::int64_t pages;
+};
+void check(std::initializer_list<Example> examples) {
+  for (auto const& example : examples) {
+    INFO(example.text);
+    auto const read = extent(example.text);
+    CHECK(read.pages() == example.pages);
+    CHECK(read.unread.empty());
+    CHECK(read.warnings().empty());
+  }
+}
+} // namespace
+
+TEST_CASE("sequences add up, with their pages without numbers") {
+  check({
+      {"viii, 256 pages", 264},         // DCRMR 6.21.421
+      {"87, [1] pages", 88},            // .4225
+      {"[4], 73, [3] pages", 80},       // .4225
+      {"iv, [40], 328 pages", 372},     // .4225
+      {"[2], 40 pages", 42},            // .4225.2
+      {"[2], 5-40 pages", 38},          // .4225.2: a range begins where its first number is printed
+      {"200, [8], 201-232 pages", 240}, // .4225.3
+      {"42, [2], 43-145, [3], 147-161, [3], 163-180, [6] pages", 192}, // .4225.3
+      {"[94] pages", 94},                                              // .425 (5B8)
+      {"xvi, 17-328 pages", 328},          // .424.1 (5B6.1): the numerals change within one run
+      {"xv, [2], 18-328 pages", 328},      // the same
+      {"xii, [1], 35, 35, [1] pages", 84}, // .424.2: duplicate paging
+      {"[3], 2-11, 2-11, 12 pages, 13-19, 21 leaves, 22-44, [1] pages", 64},
+      {"1, [3] pages", 4}, // .422: a single fold
+  });
+}
+
+TEST_CASE("a unit governs the numbers back to the unit before it") {
+  check({
+      // DCRMR 6.21.4225.1
+      {"[12], 112 pages, 113-120 leaves, 121-568 pages, 569-604 leaves, 605-913, [15] pages",
+       12 + 112 + 2 * 8 + 448 + 2 * 36 + 309 + 15},
+      // .424.6: columns are taken as two to a page, by our convention
+      {"xiv pages, xv-xlii, 496 columns, [1], 498-534, [2] pages", 14 + 14 + 248 + 1 + 37 + 2},
+      // .424.6, shortened: the number 200 comes twice
+      {"[14], 196 pages, 197-200 leaves, 200, [8], 201-569 pages", 14 + 196 + 8 + 1 + 8 + 369},
+      {"48 leaves", 96},              // .421
+      {"[1], 13 leaves", 28},         // .421
+      {"[4], CXXII leaves", 2 * 126}, // .421; the formula a4 A-O8 P10 of a record of 2016 has 126 leaves
+      // constructed; what is right is arithmetic
+      {"4 p.l., 205 p.", 213},
+      {"[4] leaves, 205 p.", 213},
+      {"xii p., 205 leaves", 422},
+      {"xii p., 1 l., 340 p.", 354},
+      {"pp. 1-64, ff. 65-100", 136},
+      {"[8], 332, [64] carte", 808}, // antiqua.unime.it, 8°; *8, A-Z8, Aa-Ss8, Tt4, a-h8
+      {"205 S.", 205},
+      {"50 Bl.", 100},
+  });
+  CHECK(extent("[4], CXXII leaves").pagination.runs[1].numerals == Numerals::roman);
+  CHECK(extent("pp. 1-64, ff. 65-100").pagination.runs[1].unit == PageUnit::leaves);
+  // the leaves of *8, A-Z8, Aa-Ss8, Tt4, a-h8
+  CHECK(compare_extent(*read_formula("*8, A-Z8, Aa-Ss8, Tt4, a-h8"), extent("[8], 332, [64] carte"))->verdict ==
+        ExtentAgrees::agrees);
+}
+
+TEST_CASE("a correction wins over the number that is printed") {
+  check({
+      {"564 [that is, 56] leaves", 112}, // DCRMR 6.21.4245.2 (5B7.2)
+      {"100 [i.e. 104] p.", 104},        // the same in the older words
+      {"[12 i.e. 14], 30 p.", 44},       // constructed
+  });
+  auto const plates = extent("[10], 199 [that is, 203], [33] pages, [3] folded leaves of plates"); // .4245.2
+  CHECK(plates.pages() == 246);
+  CHECK(plates.leaves_of_plates() == 3);
+  CHECK(plates.pagination.runs[1].last == 199);
+  CHECK(plates.pagination.runs[1].true_last == 203);
+}
+
+TEST_CASE("parts of a book alone, and books whose paging is not given") {
+  check({{"pages 713-797, [1]", 86}, {"[1], 432-488 pages", 58}}); // DCRMR 6.21.424.5
+  // .424.6, .425 (5B8), and the older words from memory
+  for (auto text : {"384 pages in various pagings", "416 pages, 98 pages in various pagings",
+                    "1 volume (various pagings)", "1 v. (various pagings)"}) {
+    INFO(text);
+    CHECK(extent(text).various_pagings);
+  }
+  for (auto text : {"1 volume (unpaged)", "1 v. (unpaged)"}) {
+    INFO(text);
+    CHECK(extent(text).pagination.unpaged);
+    CHECK(extent(text).volumes == 1);
+    CHECK(compare_extent(*read_formula("A-B⁸"), extent(text)).error().problem == Problem::not_stated);
+  }
+  // .428 (5B12), and the older sign from memory
+  for (auto text : {"142 pages (incomplete)", "142+ p."}) {
+    INFO(text);
+    auto const read = extent(text);
+    CHECK(read.pages() == 142);
+    CHECK(read.pagination.incomplete);
+    CHECK(!read.pagination.total().most);
+    // a copy that lacks leaves agrees with a longer book, not with a shorter one
+    CHECK(compare_extent(*read_formula("A-K⁸"), read)->verdict == ExtentAgrees::agrees);
+    CHECK(compare_extent(*read_formula("A-H⁸"), read)->verdict == ExtentAgrees::contradicts);
+  }
+}
+
+TEST_CASE("plates are counted apart") { // DCRMR 6.21.426-.427 (5B9)
+  struct WithPlates {
+    char const* text;
+    std::int64_t pages, leaves_of_plates;
+  };
+  for (auto const& example : {
+           WithPlates{"xii, 277, [11] pages, 48 pages of plates", 300, 24},
+           WithPlates{"x, 32, [2] pages, xxii leaves of plates", 44, 22},
+           WithPlates{"[8], 4 pages, [1] leaf of plates", 12, 1}, // the pages are constructed, here and next
+           WithPlates{"[8], 4 pages, [9] leaves of plates (7 folded)", 12, 9},
+           WithPlates{"[12] pages, [24] pages of plates, [2] leaves of plates", 12, 14},
+           WithPlates{"20 pages, approximately 55 leaves of plates", 20, 55},
+           WithPlates{"12 plates, 100 p.", 100, 12}, // constructed
+       }) {
+    INFO(example.text);
+    auto const read = extent(example.text);
+    CHECK(read.pages() == example.pages);
+    CHECK(read.leaves_of_plates() == example.leaves_of_plates);
+    CHECK(read.unread.empty());
+  }
+  CHECK(extent("[8], 4 pages, [9] leaves of plates (7 folded)").plates[0].folded == 7);
+  CHECK(extent("20 pages, approximately 55 leaves of plates").plates[0].approximate);
+  CHECK(!extent("[8], 4 pages").leaves_of_plates());
+}
+
+TEST_CASE("volumes, sheets and their parts") {
+  CHECK(extent("5 volumes").volumes == 5); // DCRMR 6.21.431
+  CHECK(extent("5 volumes").pagination.runs.empty());
+  CHECK(extent("3 v. in 2").bound_in == 2);                                        // from memory
+  auto const two = extent("2 volumes (vi, 200, [4] pages, CCC leaves of plates)"); // .433
+  CHECK(two.volumes == 2);
+  CHECK(two.pages() == 210);
+  CHECK(two.leaves_of_plates() == 300);
+  auto const continuous = extent("4 volumes ([4], 30, 32-33, 848, 835-1643, [1] pages, [1] leaf of plates)"); // .434
+  CHECK(continuous.pages() == 4 + 30 + 2 + 848 + 809 + 1);
+  CHECK(continuous.leaves_of_plates() == 1);
+  auto const four = extent("4 volumes ([4], 527, [1]; 12, 548; 8, 533, [3]; 4, 499, [1] pages)"); // .436
+  CHECK(four.pagination.parts() == 4);
+  CHECK(four.pages() == 4 + 527 + 1 + 12 + 548 + 8 + 533 + 3 + 4 + 499 + 1);
+  CHECK(four.pagination.runs[3].part == 1);
+  CHECK(extent("1 sheet (2 pages)").sheets == 1); // .4285-.429
+  CHECK(extent("1 sheet (2 pages)").pages() == 2);
+  CHECK(extent("1 sheet ([1] page)").pages() == 1);
+  CHECK(extent("1 folded sheet ([18] panels)").pagination.runs[0].unit == PageUnit::panels);
+  CHECK(extent("1 portfolio (34 pages, 25 folded sheets)").sheets == 25);
+}
+
+TEST_CASE("preliminary leaves may be counted again by the numbers after them") { // from memory: old catalogue cards
+  auto const read = extent("4 p. l., 3-120 p.");
+  CHECK(read.pages() == 126);
+  CHECK(read.pagination.total().least == 118);
+  CHECK(read.pagination.runs[0].numbering == Numbering::none);
+  CHECK(read.pagination.runs[0].preliminary);
+  for (auto leaves : {59, 60, 61, 62, 63}) {
+    INFO(leaves);
+    Formula const book = *read_formula("1-" + std::to_string(leaves - 3) + "¹ a²(a1+χ1)");
+    REQUIRE(leaf_count(book) == leaves);
+    CHECK(compare_extent(book, read)->verdict == ExtentAgrees::agrees);
+  }
+}
+
+TEST_CASE("what a pagination says of itself agrees with its sum") { // constructed; hand-counted
+  check({
+      {"pp. [1–8] 9–96 89–128 [=136]", 136}, // 89-96 come twice, and the last page should be 136
+      {"pp. 1-60 *57-*60 61-124", 128},
+      {"1-60 *57-*60 61-124 p.", 128},
+      {"pp. 1-16 ²1-8 17-32[=33]", 41}, // the sequence of its own does not count for the first
+      {"[3]-40 p.", 38},
+      {"1-[206] p.", 206},
+  });
+}
+
+TEST_CASE("what is not of the extent is left unread, and named") {
+  struct Left {
+    std::string_view text, unread;
+  };
+  for (auto const& [text, unread] : {
+           Left{"[14], 939 [i.e. 943], [29] p. : ill., coats of arms.",
+                ": ill., coats of arms."}, // EEBO-TCP A13053 (CC0)
+           Left{"[124] p., [2] folded woodcut maps", "[2] folded woodcut maps"},
+           Left{"[8], 205, [3] p. ; 20 cm (4to)", "; 20 cm (4to)"},
+           Left{"205 p. incl. front.", "incl. front."},
+       }) {
+    INFO(text);
+    auto const read = read_extent(text);
+    REQUIRE(read);
+    REQUIRE(read->unread.size() == 1);
+    CHECK(read->unread[0].of(text) == unread);
+  }
+  auto const open = extent("[8], 205 p., 31");
+  CHECK(open.pages() == 244);
+  REQUIRE(open.warnings().size() == 1);
+  CHECK(open.warnings()[0].problem == Problem::pages_without_unit);
+  CHECK(read_extent("[8], 205").error().problem == Problem::unexpected_end);
+  CHECK(read_extent("a handsome copy").error().problem == Problem::not_an_extent);
+  CHECK(read_extent("").error().problem == Problem::not_an_extent);
+}
+
+TEST_CASE("each run keeps where in the text its numbers are") {
+  constexpr std::string_view text = "[8], ²35-154 [i.e. 152], xii p.";
+  auto const runs = read_extent(text)->pagination.runs;
+  REQUIRE(runs.size() == 3);
+  CHECK(runs[0].at.of(text) == "[8]");
+  CHECK(runs[0].last_at.of(text) == "8");
+  CHECK(runs[1].at.of(text) == "²35-154 [i.e. 152]");
+  CHECK(runs[1].first_at.of(text) == "35");
+  CHECK(runs[1].last_at.of(text) == "154");
+  CHECK(runs[1].true_at.of(text) == "152");
+  CHECK(runs[2].last_at.of(text) == "xii");
+  CHECK(runs[2].first_at.empty());
+}
