@@ -12,12 +12,12 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-struct UnitWord {
+struct PageUnitWord {
   char const* word;
   PageUnit unit;
   bool preliminary{};
 };
-inline constexpr UnitWord page_unit_words[]{
+inline constexpr PageUnitWord page_unit_words[]{
     {"preliminary leaves", PageUnit::leaves, true},
     {"preliminary leaf", PageUnit::leaves, true},
     {"prelim. leaves", PageUnit::leaves, true},
@@ -58,7 +58,7 @@ inline constexpr UnitWord page_unit_words[]{
     {"panel", PageUnit::panels},
 };
 /// Takes a unit; null where none follows. A unit written out does not run on into a longer word.
-constexpr UnitWord const* take_page_unit(TextCursor& cursor) {
+constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
   for (auto const& row : page_unit_words) {
     std::string_view const word = row.word;
     if (word.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return &row;

@@ -19,8 +19,8 @@ class PaginationReader : PageFaultScanner {
   bool unit_seen_{}, any_{};
   int depth_{}; // of the parentheses after volumes
   std::uint16_t part_{};
-  UnitWord unit_{"", PageUnit::pages}; // of the numbers after it, where the unit comes first
-  std::size_t group_{};                // the first run whose unit is not read yet
+  PageUnitWord unit_{"", PageUnit::pages}; // of the numbers after it, where the unit comes first
+  std::size_t group_{};                    // the first run whose unit is not read yet
   bool approximate_{};
   std::size_t approximate_run_{SIZE_MAX}; // the first run said to be approximate; it may yet be left unread
   PageSequences sequences_{};
@@ -59,7 +59,7 @@ class PaginationReader : PageFaultScanner {
     }
     return std::nullopt;
   }
-  static void set_unit(PageRun& run, UnitWord const& unit) {
+  static void set_unit(PageRun& run, PageUnitWord const& unit) {
     run.unit = unit.unit;
     run.preliminary = unit.preliminary;
     if (!unit.preliminary || run.numbering != Numbering::printed) return;
