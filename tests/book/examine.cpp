@@ -200,8 +200,16 @@ TEST_CASE("fields imply numbers of leaves and years") {
   CHECK(audit.implied[2] == Implied{Field::leaves, Implied::Quantity::leaves, 70, 70});
 }
 
+TEST_CASE("a limit is told") {
+  std::string formula, pagination;
+  for (int i = 0; i < 70; ++i) formula += "A" + std::string{i % 2 == 0 ? "⁸ " : "⁴ "};
+  CHECK(has(examined({formula, "8 p.", ""}), FindingId::not_searched));
+  for (int i = 0; i < 40; ++i) pagination += "[4], ";
+  CHECK(has(examined({"A-B⁸", pagination + "7 p.", ""}), FindingId::not_searched));
+}
+
 TEST_CASE("identifiers are words for machines, each its own") {
-  for (int a = 601; a <= 623; ++a)
+  for (int a = 601; a <= 624; ++a)
     for (int b = 601; b < a; ++b) CHECK(identifier(static_cast<FindingId>(a)) != identifier(static_cast<FindingId>(b)));
   for (std::size_t a = 0; a < slip_count; ++a)
     for (std::size_t b = 0; b < a; ++b)

@@ -39,7 +39,8 @@ enum class FindingId : std::uint16_t {
   gatherings_differ = 620,          ///< "in fours" and the formula differ
   cover_below_leaf = 621,           ///< the binding is lower than the leaf
   signing_beyond_gathering = 622,   ///< more leaves are said to be signed than gatherings have
-  numbers_begin_on_verso = 623      ///< odd page numbers would be on versos
+  numbers_begin_on_verso = 623,     ///< odd page numbers would be on versos
+  not_searched = 624                ///< too long a formula or pagination to look for repairs
 };
 
 /// The identifier: `pages_contradict`.
@@ -66,7 +67,8 @@ enum class FindingId : std::uint16_t {
                                      "gatherings_differ",
                                      "cover_below_leaf",
                                      "signing_beyond_gathering",
-                                     "numbers_begin_on_verso"};
+                                     "numbers_begin_on_verso",
+                                     "not_searched"};
   return names[static_cast<std::size_t>(id) - 601];
 }
 

@@ -15,7 +15,7 @@ inline namespace v0 {
 namespace detail {
 
 class CountAudit {
-  static constexpr std::size_t most_runs = 64; // a search costs the square of it
+  static constexpr std::size_t most_runs = 64, most_page_runs = 32; // a search costs the square of it
   static constexpr std::size_t most_repairs = 10;
   static constexpr double least_share = .0005; // of what comes after the first three
   Description const& book_;
@@ -451,9 +451,17 @@ public:
                                       : std::nullopt;
     omitted_counts();
     if (result == Verdict::agrees && !on_verso_) return;
-    if (fields < 2 || (book_.formula && book_.formula->value.runs().size() > most_runs) ||
-        (pages_ && book_.pagination->value.runs.size() > most_runs))
+    if (fields < 2) return;
+    if ((book_.formula && book_.formula->value.runs().size() > most_runs) ||
+        (pages_ && book_.pagination->value.runs.size() > most_page_runs)) {
+      audit_.share_none = 1;
+      Finding note{
+          FindingId::not_searched, Severity::note, FieldSet{Field::formula} | Field::pagination, 0, {}, {}, {}};
+      note.says = "no repairs are looked for in more than " + std::to_string(most_runs) + " runs of gatherings or " +
+                  std::to_string(most_page_runs) + " runs of pages";
+      audit_.findings.push_back(note);
       return;
+    }
     prepare();
     propose(result == Verdict::agrees);
   }

@@ -71,7 +71,8 @@ template <class T> void offer(std::vector<T>& best, std::size_t most, T one) {
 }
 
 class Search {
-  static constexpr std::size_t formulas_kept = 6, pages_kept = 8, proposals_kept = 60, pairs_kept = 40;
+  static constexpr std::size_t formulas_kept = 6, pages_kept = 8, proposals_kept = 60, pairs_kept = 40,
+                               most_singles = 600;
   SearchInput const& in_;
   AuditWeights const& weights_;
   Likelihood likelihood_;
@@ -109,6 +110,7 @@ class Search {
   /// added: only pairs of differences that sum up are ever made.
   void pairs_of_formula_edits(std::vector<std::int64_t> const& wanted) {
     auto const singles = formulas_.size();
+    if (singles > most_singles) return; // the pairs of a very long formula would take more time than all else
     auto const base = formulas_[0].leaves;
     std::vector<FormulaVariant> pairs;
     for (auto const target : wanted)
