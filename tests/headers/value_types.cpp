@@ -3,6 +3,7 @@
 // longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
 #include <bifolium/bifolium.hpp>
 #include <bifolium/core/read_date.hpp>
+#include <bifolium/fold/count_foldings.hpp>
 #include <bifolium/fold/find_foldings.hpp>
 #include <bifolium/fold/find_misprints.hpp>
 #include <bifolium/paper/read_place.hpp>
@@ -137,6 +138,7 @@ template struct Trivial<FindRules, 16, regular>;
 template struct Trivial<FoundFolding, 2296>;
 template struct Trivial<Correction, 2336>;
 template struct Allocating<Misprints, empty>;
+template struct Allocating<FoldingCount, regular>;
 template struct Trivial<LeafSize<millimetres>, 16, regular>;
 template struct Trivial<ImpliedSheet<millimetres>, 24, equal>;
 

@@ -122,6 +122,8 @@ BIFOLIUM_PROBLEM(145, no_folding, "no cuts and folds make gatherings of these pa
 BIFOLIUM_PROBLEM(146, too_many_illegible, "too many pages are illegible: the search can supply at most {limit} leaves")
 /// A line that is not part of the text of a forme.
 BIFOLIUM_PROBLEM(147, not_a_forme, "found '{found}' in the text of a forme: write outer, inner or forme, then rows of page numbers")
+/// A count that would need more memory than was allowed.
+BIFOLIUM_PROBLEM(148, too_many_arrangements, "the sheet has more than {limit} arrangements on the way: allow more, or take fewer leaves")
 
 // 200-229: signatures and the collation formula: what cannot be read
 /// A signature is expected.
