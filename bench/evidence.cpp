@@ -64,8 +64,8 @@ char const* label(std::int64_t known) {
   return labels[known];
 }
 SheetSizes sheets_for(LeafEvidence const& seen) {
-  auto const when = seen.year.value_or(When{1500, 1850});
-  return usable_for({when.from, when.to}, seen.place);
+  auto const when = seen.year.value_or(YearRange{1500, 1850});
+  return usable_for(when, seen.place);
 }
 
 void one_leaf(benchmark::State& state) {
@@ -162,9 +162,9 @@ support::Header const& header() {
   return names;
 }
 Expected<Observation> read_row(std::string const& row) {
-  support::Wrong wrong;
+  support::Wrong wrong, doubts;
   auto const cells = support::split(row);
-  return observe(support::read_seen([&](std::string_view name) { return header().cell(cells, name); }, wrong));
+  return observe(support::read_seen([&](std::string_view name) { return header().cell(cells, name); }, wrong, doubts));
 }
 
 void rows_answered(benchmark::State& state) {
@@ -228,8 +228,9 @@ void catalogue_named(benchmark::State& state) {
     support::Answers answers{
         names, {"height_mm", "year", "place"}, static_cast<std::size_t>(state.range(0)), [](auto const& question) {
           auto wrong = question.wrong();
+          support::Wrong doubts;
           auto const observation =
-              observe(support::read_seen([&](std::string_view name) { return question.cell(name); }, wrong));
+              observe(support::read_seen([&](std::string_view name) { return question.cell(name); }, wrong, doubts));
           auto const inference = infer_format(*observation);
           return format_statement(inference).append("\t").append(why(inference));
         }};
@@ -249,10 +250,10 @@ void catalogue_read(benchmark::State& state) {
     support::Header const names{support::header_line(lines)};
     while (support::next_row(lines, names)) {
       auto const cells = names.cells(lines.text());
-      support::Wrong wrong;
+      support::Wrong wrong, doubts;
       wrong.add_line(lines, cells, names.size());
       benchmark::DoNotOptimize(
-          observe(support::read_seen([&](std::string_view name) { return names.cell(cells, name); }, wrong)));
+          observe(support::read_seen([&](std::string_view name) { return names.cell(cells, name); }, wrong, doubts)));
       out << support::fitted(cells, names.size()) << '\n';
     }
     benchmark::DoNotOptimize(out.view().size());

@@ -22,30 +22,33 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: describe_book RECORD [--longest-line BYTES]      a file, or - for standard input\n"
+    "usage: describe_book RECORD [--sheets] [--heights] [--longest-line BYTES]      a file, or - for standard input\n"
     "A record has one 'name: value' a line; a line that begins with # is a comment. Names: title, place, year, height, "
     "width,\n"
     "type height, material, chain lines, watermark, countermark, head edge, tail edge, fore-edge, point-hole,\n"
-    "gatherings of, leaves, state, binding, chain spacing, year in watermark, formula, scheme, copies, overs, ream.\n";
+    "gatherings of, leaves, state, binding, chain spacing, year in watermark, formula, scheme, copies, overs, ream.\n"
+    "  --sheets    also the named sheets of the place and time that the leaf could have been cut from\n"
+    "  --heights   also the height classes of libraries and the trade\n";
 
 /// The format the leaf argues for; gives back the first candidate where one is at least probable.
-std::optional<FormatCandidate> tell_format(Observation const& observation) {
+std::optional<FormatCandidate> tell_format(Observation const& observation, bool sheets) {
   auto const inference = infer_format(observation);
-  std::cout << "Format: " << cataloguer_words(inference);
-  for (int i = 0; i < observation.warnings(); ++i) std::cout << "Odd: " << sentence(observation.warning(i)) << ".\n";
+  auto const& seen = observation.seen();
+  std::cout << cataloguer_words(inference, seen.year, seen.place);
+  for (auto const& warning : observation.warnings()) std::cout << "Odd: " << sentence_of(warning) << ".\n";
   std::cout << '\n';
   for (auto const& candidate : inference)
-    if (candidate.probability >= 0.1) tell_sheets(std::cout, observation.seen(), candidate.format);
-  if (inference.certainty == Certainty::not_determined || inference.mixed) return std::nullopt;
+    if (sheets && candidate.probability >= 0.1) tell_sheets(std::cout, observation.seen(), candidate.format);
+  if (inference.certainty < Certainty::probable || inference.mixed) return std::nullopt;
   return inference.candidates.front();
 }
 
 /// Size, date and shelf: what the leaf tells besides its format.
-void tell_record(Book const& book, PeriodBounds const& bounds, std::optional<Format> likely) {
+void tell_record(Book const& book, PeriodBounds const& bounds, std::optional<Format> likely, bool heights) {
   auto const size = recorded(book.seen, book.binding, likely);
   if (!size.empty()) std::cout << "Size as recorded: " << size << '\n';
   tell_period(std::cout, bounds, book.seen.year);
-  if (book.seen.height) tell_height_classes(std::cout, book.binding.value_or(*book.seen.height));
+  if (heights && book.seen.height) tell_height_classes(std::cout, book.binding.value_or(*book.seen.height));
   std::cout << '\n';
 }
 
@@ -118,8 +121,8 @@ int describe(Arguments given) {
   if (!errors.empty() || !observation || !bounds) return unreadable;
 
   if (!book.title.empty()) std::cout << shown(book.title) << "\n\n";
-  auto const likely = tell_format(*observation);
-  tell_record(book, *bounds, likely ? std::optional{likely->format} : std::nullopt);
+  auto const likely = tell_format(*observation, given.has("--sheets"));
+  tell_record(book, *bounds, likely ? std::optional{likely->format} : std::nullopt, given.has("--heights"));
   auto scheme = book.scheme;
   if (!scheme && likely) scheme = likely->scheme;
   if (scheme) tell_formes(*scheme);
@@ -136,5 +139,5 @@ int describe(Arguments given) {
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  return run([&] { return describe({argument_count, arguments, {}, {"--longest-line"}}); });
+  return run([&] { return describe({argument_count, arguments, {"--sheets", "--heights"}, {"--longest-line"}}); });
 }

@@ -3,6 +3,7 @@
 #include <bifolium/core/message.hpp>
 #include <bifolium/evidence.hpp>
 #include <bifolium/explain.hpp>
+#include <bifolium/fold/read_format.hpp>
 
 #include "support/answers.hpp"
 #include "support/arguments.hpp"
@@ -23,9 +24,12 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: name_format [--sheets] [--record] [--columns NAMES] [--threads N] [--longest-line BYTES] <LEAVES\n"
+    "usage: name_format [--shares SHARES] [--sheets] [--record] [--columns NAMES] [--threads N] [--longest-line BYTES] "
+    "<LEAVES\n"
     "Reads TSV with a header; columns in any order, any may be missing or empty, others pass through:\n"
     "  height_mm width_mm type_height_mm\n"
+    "  height_cm width_cm  as catalogues have them: whole numbers are rounded up\n"
+    "  of                what the measures are of: leaf binding either; of cm either, unless told\n"
     "  material          laid wove vellum unknown\n"
     "  chain_lines       vertical horizontal both unknown\n"
     "  watermark         centre gutter head-of-gutter fore-edge head-or-tail-edge corner absent unknown\n"
@@ -35,10 +39,14 @@ constexpr auto usage =
     "  head_edge tail_edge fore_edge   bolt deckle tranchefile unknown\n"
     "  point_hole        spine-fold head tail fore-edge inside unknown\n"
     "  state             uncut trimmed rebound cropped inlaid unknown\n"
-    "  year              1490, 1450-1500, [1490?] or c. 1490\n"
-    "  place             a country or a town\n"
-    "Writes the columns it read, then format probability second second_probability determined sheet look_next why\n"
-    "problem. A row that cannot be read has its reason in `why`; `problem` has identifiers for programs.\n"
+    "  year              a date as catalogues write it: 1490, c. 1490, [1490?], 178?, 1490s, 17th century, 1450-1500\n"
+    "  place             a town or a country, in English, Latin or the language of the place\n"
+    "Writes the columns it read, then format probability second second_probability none determined sheet look_next "
+    "why\n"
+    "problem; none: how likely it is of no format that is known. A row that cannot be read has its reason in `why`; "
+    "`problem` has identifiers for programs.\n"
+    "  --shares    how common formats are, where you know: '4°=.08 8°=.17 12°=.74'; a format that is not named is "
+    "left out\n"
     "  --sheets    adds `sheets`: the named sheets of the place and time that the leaf could have been cut from, in "
     "that\n"
     "              format, and what is gone at head and tail together and at the fore-edge\n"
@@ -51,57 +59,98 @@ constexpr auto usage =
     "  --longest-line  the limit of a line in bytes, 16777216 unless told; a longer one is a row in error\n";
 
 /// The cells of what was inferred. Of a book in two formats the second is the likelier of them alone.
-void tell(std::ostream& cells, Inference const& inference) {
-  auto const &best = inference.candidates[0], &second = inference.candidates[1];
+void tell(std::ostream& cells, Inference const& inference, LeafEvidence const& seen) {
+  auto const& best = inference.candidates[0];
+  auto const* const second = inference.candidates.size() > 1 ? &inference.candidates[1] : nullptr;
   if (inference.mixed)
     cells << format_statement(inference) << '\t' << inference.mixed->probability << '\t' << best.format << '\t'
           << best.probability * (1 - inference.mixed->probability);
   else
-    cells << best.format << '\t' << best.probability << '\t' << second.format << '\t' << second.probability;
-  cells << '\t' << to_words(inference.certainty) << '\t' << best.sheet_name << '\t'
-        << (inference.look_next ? to_words(*inference.look_next) : "") << '\t' << why(inference);
+    cells << best.format << '\t' << best.probability << '\t';
+  if (!inference.mixed && second != nullptr) cells << second->format << '\t' << second->probability;
+  if (!inference.mixed && second == nullptr) cells << '\t';
+  auto const* const like = named_like(best.sheet, seen.year, seen.place);
+  cells << '\t' << inference.none_of_these << '\t' << to_words(inference.certainty) << '\t'
+        << (best.stock != nullptr ? best.stock
+            : like != nullptr     ? like->name
+                                  : "")
+        << '\t' << (inference.look_next ? to_words(*inference.look_next) : "") << '\t' << why(inference);
 }
 
 /// The cells of an answer.
-std::string answer(Question const& question, bool sheets, bool record) {
+std::string answer(Question const& question, Assumptions const& assumed, bool sheets, bool record) {
   auto wrong = question.wrong();
-  auto const seen = read_seen([&](std::string_view name) { return question.cell(name); }, wrong);
+  Wrong doubts;
+  auto const seen = read_seen([&](std::string_view name) { return question.cell(name); }, wrong, doubts);
   auto const observation = observe(seen);
   if (wrong.empty() && !observation) wrong.add("", observation.error());
   std::ostringstream cells;
   if (!wrong.empty()) {
-    cells << "\t\t\t\t\t\t\t" << wrong.words() << (sheets ? "\t" : "") << (record ? "\t\t" : "") << '\t'
+    cells << "\t\t\t\t\t\t\t\t" << wrong.words() << (sheets ? "\t" : "") << (record ? "\t\t" : "") << '\t'
           << wrong.problems();
     return cells.str();
   }
-  auto const inference = infer_format(*observation);
+  auto const inference = infer_format(*observation, assumed);
   auto const& best = inference.candidates.front();
-  tell(cells, inference);
-  for (int i = 0; i < observation->warnings(); ++i) cells << "; warning: " << sentence(observation->warning(i));
+  tell(cells, inference, seen);
+  for (auto const& warning : observation->warnings()) doubts.add("", warning);
+  if (!doubts.empty()) cells << "; warning: " << doubts.words();
   if (sheets) cells << '\t' << sheets_in_a_cell(seen, best.format);
   if (record) {
-    bool const known = inference.certainty != Certainty::not_determined && !inference.mixed;
+    bool const known = inference.certainty >= Certainty::probable && !inference.mixed;
     auto const bounds = period_bounds(period_signs(seen));
     cells << '\t' << recorded(seen, std::nullopt, known ? std::optional{best.format} : std::nullopt) << '\t';
     if (auto const year = bounds->earliest()) cells << *year;
   }
-  cells << '\t';
-  for (int i = 0; i < observation->warnings(); ++i) cells << (i > 0 ? ";" : "") << identifier(observation->warning(i));
+  cells << '\t' << doubts.problems();
   return cells.str();
 }
 
 /// The columns from which a leaf is read.
 Cells columns_read() {
   Cells names;
-  Wrong wrong;
-  read_seen([&](std::string_view name) { return names.emplace_back(name), std::string{}; }, wrong);
+  Wrong none;
+  read_seen([&](std::string_view name) { return names.emplace_back(name), std::string{}; }, none, none);
   return names;
+}
+
+/// Shares of formats as the command line gives them: 4°=.08 8°=.17 12°=.74. Missing where they cannot be read.
+std::optional<Priors> read_shares(std::string_view text) {
+  Priors priors;
+  std::size_t count = 0;
+  for (std::size_t from = 0; from < text.size();) {
+    auto const end = std::min(text.find(' ', from), text.size());
+    auto const one = text.substr(from, end - from);
+    from = end + 1;
+    if (one.empty()) continue;
+    auto const equals = one.find('=');
+    if (equals == one.npos || count == priors.shares.size()) return std::nullopt;
+    auto const format = read_format(one.substr(0, equals));
+    auto number = std::string{one.substr(equals + 1)};
+    if (number.starts_with(".")) number.insert(0, "0");
+    auto const share = decimal(number).value;
+    auto const leaves = format ? format->leaves_to_sheet() : std::nullopt;
+    if (!leaves || !share || *share < Fraction{}) return std::nullopt;
+    if (std::find(ranked_leaves.begin(), ranked_leaves.end(), *leaves) == ranked_leaves.end()) return std::nullopt;
+    priors.shares[count++] = {static_cast<std::uint8_t>(*leaves), share->as_double()};
+  }
+  double all = 0;
+  for (auto const& one : priors.shares) all += one.share;
+  return all > 0 ? std::optional{priors} : std::nullopt;
 }
 
 int name_formats(Arguments given) {
   auto const limits = given.input_limits();
   auto const threads = given.number("--threads", 1, 256).value_or(std::max(1U, std::thread::hardware_concurrency()));
   if (auto const code = given.settled(usage, 0, 0)) return *code;
+  Assumptions assumed;
+  if (auto const shares = given.value("--shares")) {
+    assumed.priors = read_shares(*shares);
+    if (!assumed.priors) {
+      std::cerr << "--shares: write formats with their shares, as in '4°=.08 8°=.17 12°=.74'\n";
+      return wrong_usage;
+    }
+  }
   bool const sheets = given.has("--sheets"), record = given.has("--record");
   Input input;
   Lines lines{input, limits};
@@ -111,10 +160,10 @@ int name_formats(Arguments given) {
   auto const asked = columns_read();
   tell_columns(header, asked);
   if (!told)
-    std::cout << first << "\tformat\tprobability\tsecond\tsecond_probability\tdetermined\tsheet\tlook_next\twhy"
+    std::cout << first << "\tformat\tprobability\tsecond\tsecond_probability\tnone\tdetermined\tsheet\tlook_next\twhy"
               << (sheets ? "\tsheets" : "") << (record ? "\tsize\tnot_before" : "") << "\tproblem\n";
   Answers answers{header, asked, static_cast<std::size_t>(threads),
-                  [&](Question const& question) { return answer(question, sheets, record); }};
+                  [&](Question const& question) { return answer(question, assumed, sheets, record); }};
   answers.write(lines, std::cout);
   return all_done;
 }
@@ -123,7 +172,9 @@ int name_formats(Arguments given) {
 
 int main(int argument_count, char** arguments) {
   return run([&] {
-    return name_formats(
-        {argument_count, arguments, {"--sheets", "--record"}, {"--columns", "--threads", "--longest-line"}});
+    return name_formats({argument_count,
+                         arguments,
+                         {"--sheets", "--record"},
+                         {"--shares", "--columns", "--threads", "--longest-line"}});
   });
 }

@@ -439,29 +439,31 @@ TEST_CASE("probabilities, shares and years beyond what can be") {
   CHECK(hundredths(0.994) == "0.99");
   CHECK(hundredths(1) == "1.00");
   CHECK(all_broken({-endless, -1.0, -0.01, 1.01, 1e300, endless, no_number}, hundredths));
-  STATIC_CHECK(certainty_of(1, most) == Certainty::established && certainty_of(1, 2) == Certainty::established);
-  STATIC_CHECK(certainty_of(1, 0) == Certainty::very_probable && certainty_of(1, least) == Certainty::very_probable);
-  STATIC_CHECK(certainty_of(0, most) == Certainty::not_determined);
-  CHECK(certainty_of(no_number, most) == Certainty::not_determined);
+  STATIC_CHECK(certainty_of(1, 0, most) == Certainty::established && certainty_of(1, 0, 2) == Certainty::established);
+  STATIC_CHECK(certainty_of(1, 0, 0) == Certainty::very_probable &&
+               certainty_of(1, 0, least) == Certainty::very_probable);
+  STATIC_CHECK(certainty_of(0, 0, most) == Certainty::not_determined);
+  STATIC_CHECK(certainty_of(0.5, 0.45, most) == Certainty::one_of_two);
+  CHECK(certainty_of(no_number, no_number, most) == Certainty::not_determined);
   for (int leaves : {least, -1, 0, 129, most}) {
-    CHECK(gathering_share(leaves, 8, true) == 0);
-    CHECK(gathering_share(8, leaves, false) == 0);
-    CHECK(alternating_share(12, leaves, 4) == 0);
-    CHECK(alternating_share(2, leaves, 8) == 0);
-    CHECK(alternating_share(2, 8, leaves) == 0);
     CHECK(Priors{}.of(leaves == 0 ? 1 : leaves) == 0);
   }
-  CHECK(alternating_share(2, least, most) == 0);
-  CHECK(alternating_share(2, 0, 2) == 0); // a gathering of no leaves is none
-  auto const read = *observe({.height = 200_mm});
-  for (int i : {least, -1, read.warnings(), most}) CHECK(is_broken([&] { static_cast<void>(read.warning(i)); }));
+  for (int year : {least, -1, 0, 9999, most})
+    for (auto const region : {Region::anywhere, Region::spain}) {
+      double sum = 0;
+      for (auto const share : fitted_paper_model().shares(region, year)) sum += share;
+      CHECK(sum == doctest::Approx(1));
+      CHECK(PaperAge::of(year, region).twofold >= 0);
+      CHECK(PaperAge::of(year, region).twofold <= 1);
+    }
   auto const classes = height_classes(HeightScale::cutter_rule_196, 200_mm);
   for (auto i : {classes.size(), SIZE_MAX}) CHECK(is_broken([&] { static_cast<void>(classes[i]); }));
-  CHECK(observe({.year = When{1500, 1499}}).error().problem == Problem::impossible_years);
-  CHECK(observe({.year = When{most, least}}).error().problem == Problem::impossible_years);
-  for (auto years : {When{least}, When{-10000}, When{10000}, When{most}, When{least, most}})
+  CHECK(observe({.year = YearRange{1500, 1499}}).error().problem == Problem::impossible_years);
+  CHECK(observe({.year = YearRange{most, least}}).error().problem == Problem::impossible_years);
+  for (auto years : {YearRange{least}, YearRange{-10000}, YearRange{10000}, YearRange{most}, YearRange{least, most}})
     CHECK(observe({.year = years}).error().problem == Problem::impossible_years);
-  for (auto years : {When{-9999}, When{0}, When{9999}, When{-9999, 9999}}) { // and no book printed in most of them
+  for (auto years : {YearRange{-9999}, YearRange{0}, YearRange{9999},
+                     YearRange{-9999, 9999}}) { // and no book printed in most of them
     auto const inference = infer_format(*observe({.height = 200_mm, .year = years}));
     double sum = inference.none_of_these;
     for (auto const& candidate : inference) sum += candidate.probability;

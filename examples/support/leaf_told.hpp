@@ -20,7 +20,7 @@ inline std::string whole(bifolium::millimetres length) {
 }
 /// The sheets of the place and time; without a year those of the hand press.
 inline bifolium::SheetSizes sheets_of(bifolium::LeafEvidence const& seen) {
-  auto const when = seen.year.value_or(bifolium::When{1450, 1850});
+  auto const when = seen.year.value_or(bifolium::YearRange{1450, 1850});
   return bifolium::usable_for({when.from, when.to}, seen.place);
 }
 /// The named sheets behind a leaf of that format; none without both measurements.
@@ -85,20 +85,23 @@ inline std::string recorded(bifolium::LeafEvidence const& seen, std::optional<bi
   return format ? to_words(*size, *format) : to_words(*size);
 }
 
-inline void tell_period(std::ostream& out, bifolium::PeriodBounds const& bounds, std::optional<bifolium::When> stated) {
-  out << "Date by paper and make-up: ";
-  if (bounds.empty())
-    out << "no bound.";
-  else if (auto const year = bounds.earliest())
-    out << "not before " << *year << '.';
-  else
-    out << "no bound, only what is usual.";
-  out << '\n';
+/// What paper and make-up say of the date, where it bears on the book: bounds that the stated years contradict, and without
+/// a year all bounds.
+inline void tell_period(std::ostream& out, bifolium::PeriodBounds const& bounds,
+                        std::optional<bifolium::YearRange> stated) {
+  using bifolium::BoundKind;
+  char const* before = "Date by paper and make-up:\n";
   for (auto const& bound : bounds) {
-    out << "  " << to_words(bound.kind) << ' ' << bound.year << ": " << bound.reason << " ("
-        << (bound.trust == bifolium::Trust::from_memory ? "from memory" : bound.source) << ")";
-    if (stated && bound.binds() && stated->to < bound.year) out << " - against the year stated";
-    out << '\n';
+    bool const against =
+        stated && (bound.kind == BoundKind::usual_until ? stated->from > bound.year : stated->to < bound.year);
+    if (stated && !against) continue;
+    out << before << "  " << to_words(bound.kind) << ' ' << bound.year << ": " << bound.reason << " ("
+        << (bound.trust == bifolium::Trust::from_memory ? "from memory" : bound.source) << ")"
+        << (!against        ? ""
+            : bound.binds() ? " - against the year stated"
+                            : " - unusual for the year stated")
+        << '\n';
+    before = "";
   }
 }
 

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// What was seen of a leaf, from the cells of a row or the fields of a record. Places are read as towns or countries; one
-/// that is not known is no place.
+/// What was seen of a leaf, from the cells of a row or the fields of a record. Dates and places are read as catalogues
+/// write them; a place that is not known is told and otherwise taken as none.
 #pragma once
 
 #include <bifolium/core/message.hpp>
+#include <bifolium/core/read_date.hpp>
 #include <bifolium/evidence.hpp>
+#include <bifolium/paper/read_place.hpp>
 
 #include "decimal.hpp"
 #include "wrong.hpp"
@@ -16,67 +18,17 @@
 
 namespace support {
 
-/// Where paper of a kind was in use, by country or by a town where much was printed: the first that is named, as a whole
-/// word, so that "Brussels (false Cologne)" is Brussels. No place that is known is no place.
+/// The years of a date that must name some. error: not_years.
+inline bifolium::Expected<bifolium::YearRange> read_years(std::string_view text) {
+  auto const date = bifolium::read_date(text);
+  if (!date) return date.error();
+  if (date->years) return *date->years;
+  return bifolium::error_at(bifolium::Problem::not_years, 1, 1, text.data(), text.size());
+}
+/// The region of a place; anywhere, where it is not known or not named.
 inline bifolium::Region region(std::string_view place) {
-  using bifolium::Region;
-  struct Known {
-    std::string_view name;
-    Region region;
-  };
-  constexpr Known known[]{{"Italy", Region::italy},          {"Venice", Region::italy},
-                          {"Rome", Region::italy},           {"Florence", Region::italy},
-                          {"Milan", Region::italy},          {"Bologna", Region::italy},
-                          {"Naples", Region::italy},         {"Padua", Region::italy},
-                          {"Ferrara", Region::italy},        {"Turin", Region::italy},
-                          {"Brescia", Region::italy},        {"Genoa", Region::italy},
-                          {"Parma", Region::italy},          {"Pavia", Region::italy},
-                          {"Verona", Region::italy},         {"Vicenza", Region::italy},
-                          {"Britain", Region::britain},      {"England", Region::britain},
-                          {"Scotland", Region::britain},     {"Ireland", Region::britain},
-                          {"London", Region::britain},       {"Oxford", Region::britain},
-                          {"Cambridge", Region::britain},    {"Edinburgh", Region::britain},
-                          {"Glasgow", Region::britain},      {"Dublin", Region::britain},
-                          {"York", Region::britain},         {"Bath", Region::britain},
-                          {"Birmingham", Region::britain},   {"France", Region::france},
-                          {"Paris", Region::france},         {"Lyon", Region::france},
-                          {"Lyons", Region::france},         {"Rouen", Region::france},
-                          {"Bordeaux", Region::france},      {"Toulouse", Region::france},
-                          {"Troyes", Region::france},        {"Strasbourg", Region::france},
-                          {"Avignon", Region::france},       {"Caen", Region::france},
-                          {"Dijon", Region::france},         {"Orleans", Region::france},
-                          {"Poitiers", Region::france},      {"Germany", Region::germany},
-                          {"Leipzig", Region::germany},      {"Cologne", Region::germany},
-                          {"Nuremberg", Region::germany},    {"Augsburg", Region::germany},
-                          {"Frankfurt", Region::germany},    {"Mainz", Region::germany},
-                          {"Basel", Region::germany},        {"Vienna", Region::germany},
-                          {"Wittenberg", Region::germany},   {"Hamburg", Region::germany},
-                          {"Berlin", Region::germany},       {"Ulm", Region::germany},
-                          {"Speyer", Region::germany},       {"Netherlands", Region::netherlands},
-                          {"Holland", Region::netherlands},  {"Amsterdam", Region::netherlands},
-                          {"Leiden", Region::netherlands},   {"Leyden", Region::netherlands},
-                          {"Antwerp", Region::netherlands},  {"Rotterdam", Region::netherlands},
-                          {"Utrecht", Region::netherlands},  {"Louvain", Region::netherlands},
-                          {"Brussels", Region::netherlands}, {"Bruges", Region::netherlands},
-                          {"Deventer", Region::netherlands}, {"Haarlem", Region::netherlands},
-                          {"Liege", Region::netherlands},    {"USA", Region::usa},
-                          {"United States", Region::usa},    {"Philadelphia", Region::usa},
-                          {"Boston", Region::usa},           {"New York", Region::usa},
-                          {"Baltimore", Region::usa},        {"Hartford", Region::usa},
-                          {"Europe", Region::europe}};
-  auto const letter = [](char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || static_cast<signed char>(c) < 0;
-  };
-  auto found = Region::anywhere;
-  auto first = place.npos;
-  for (auto const& one : known)
-    for (auto at = place.find(one.name); at != place.npos; at = place.find(one.name, at + 1)) {
-      auto const end = at + one.name.size();
-      if ((at > 0 && letter(place[at - 1])) || (end < place.size() && letter(place[end]))) continue;
-      if (at < first) first = at, found = one.region;
-      break;
-    }
-  return found;
+  auto const read = bifolium::read_place(place);
+  return read ? read->region() : bifolium::Region::anywhere;
 }
 
 /// The words for a T, as a sentence lists them: laid, wove, vellum or unknown.
@@ -89,8 +41,8 @@ template <class T> std::string one_of() {
 }
 
 /// Reads all that is there; `cell(name)` gives the text of a column, empty when there is none. What is wrong goes to
-/// `wrong`, each with the name of its column.
-template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, Wrong& wrong) {
+/// `wrong`, each with the name of its column; what is only doubtful, to `doubts`.
+template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, Wrong& wrong, Wrong& doubts) {
   using namespace bifolium;
   LeafEvidence seen;
   auto const say = [&](std::string_view name, std::string const& text, std::string_view what, Problem problem) {
@@ -104,6 +56,18 @@ template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, Wrong& wrong) 
     else
       say(name, text, "a number of millimetres", Problem::not_a_fraction);
   };
+  // Catalogues give whole centimetres, rounded up, of the leaf or of the binding; with decimals it is a measurement.
+  bool catalogued = false;
+  auto const centimetres_of = [&](std::string_view name, std::string_view in_mm, std::optional<millimetres>& to) {
+    auto const text = cell(name);
+    if (text.empty()) return;
+    auto const number = decimal(text);
+    if (!number.value) return say(name, text, "a number of centimetres", Problem::not_a_fraction);
+    if (to) return wrong.add(name, "the measure is given as " + std::string{in_mm} + " too", Problem::trailing_text);
+    to = millimetres{number.value->as_double() * 10};
+    if (number.value->is_whole()) seen.rounded_up_to = 10_mm;
+    catalogued = true;
+  };
   auto const word = [&]<class T>(std::string_view name, T& to) {
     auto const text = cell(name);
     if (text.empty()) return;
@@ -114,6 +78,10 @@ template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, Wrong& wrong) 
   };
   measure("height_mm", seen.height);
   measure("width_mm", seen.width);
+  centimetres_of("height_cm", "height_mm", seen.height);
+  centimetres_of("width_cm", "width_mm", seen.width);
+  if (catalogued) seen.of = MeasureOf::either;
+  word("of", seen.of);
   measure("type_height_mm", seen.type_height);
   word("material", seen.material);
   word("chain_lines", seen.chain_lines);
@@ -137,8 +105,17 @@ template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, Wrong& wrong) 
     seen.alternating_with = sizes.alternating_with;
   });
   text_of("leaves", read_leaves_seen, [&](EvidenceOfLeaves const& leaves) { seen.leaves = leaves; });
-  text_of("year", read_years, [&](When years) { seen.year = years; });
-  seen.place = region(cell("place"));
+  text_of("year", read_date, [&](StatedDate const& date) {
+    seen.year = date.years;
+    for (auto const& doubt : date.warnings()) doubts.add("year", doubt);
+  });
+  if (auto const text = cell("place"); !text.empty()) {
+    auto const place = read_place(text);
+    if (place)
+      seen.place = place->region();
+    else
+      doubts.add("place", place.error());
+  }
   return seen;
 }
 

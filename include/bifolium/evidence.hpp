@@ -9,8 +9,11 @@
 #include <bifolium/evidence/leaf_shape.hpp>
 #include <bifolium/evidence/observation.hpp>
 #include <bifolium/evidence/paper_dates.hpp>
+#include <bifolium/evidence/paper_model.hpp>
 #include <bifolium/evidence/parameters.hpp>
 #include <bifolium/evidence/period.hpp>
 #include <bifolium/evidence/priors.hpp>
+#include <bifolium/evidence/ranked_formats.hpp>
 #include <bifolium/evidence/read_seen.hpp>
 #include <bifolium/evidence/seen.hpp>
+#include <bifolium/evidence/words.hpp>

@@ -3,6 +3,7 @@
 // and its mark in a true place is put to the inference, all formats alike. (Under the priors of a period this could not
 // hold, and should not: nobody printed in 128° in 1490.) The only thing the truth rests on is the division of the sheet.
 #include <bifolium/evidence/infer.hpp>
+#include <bifolium/paper/sheet_sizes.hpp>
 
 #include "check.hpp"
 
@@ -11,6 +12,7 @@
 #include <set>
 #include <string>
 #include <utility>
+#include <vector>
 
 using namespace bifolium;
 
@@ -56,6 +58,13 @@ TEST_CASE("the untrimmed leaf with its chain lines and mark names its format, bu
   for (auto const& size : all_sheet_sizes()) {
     if (size.trust == Trust::unit_trap || size.basis == SheetBasis::least || size.basis == SheetBasis::most) continue;
     auto const sizes = sheets_beside(size);
+    std::vector<PaperStock> stocks; // each size once, all alike: the populations of the model stay out of it
+    for (auto const& one : sizes) {
+      bool known = !one.is_of_sheets();
+      for (auto const& other : stocks) known = known || other.sheet == one.sheet();
+      if (!known) stocks.push_back({one.name, one.sheet(), 0});
+    }
+    for (auto& one : stocks) one.share = 1 / static_cast<double>(stocks.size());
     for (auto const& shape : leaf_shapes()) {
       auto const leaf = leaf_size(shape.lay, size.sheet());
       auto const place = place_of_mark(shape);
@@ -64,7 +73,7 @@ TEST_CASE("the untrimmed leaf with its chain lines and mark names its format, bu
                                                     .chain_lines = shape.chain_lines,
                                                     .watermark = place,
                                                     .state = LeafState::uncut}),
-                                          {.priors = one_period(std::nullopt, flat_priors()), .sheet_sizes = sizes});
+                                          Assumptions{.priors = flat_priors(), .stocks = stocks});
       double probability = 0;
       for (auto const& candidate : inference)
         if (candidate.format == shape.format) probability = candidate.probability;

@@ -172,7 +172,7 @@ TEST_CASE("the Library Association's table of formats, and its error about 18°"
                                                 .chain_lines = ChainLines::horizontal,
                                                 .state = LeafState::uncut,
                                                 .year = 1780}),
-                                      {.priors = one_period(When{1780}, flat_priors())});
+                                      flat_priors());
   CHECK(inference.candidates.front().format != Format::of(18));
 }
 
@@ -206,7 +206,7 @@ TEST_CASE("copies whose paper a library names are cut from that paper") {
     char const* paper;
     double height, width;
     LeafState state;
-    When year;
+    YearRange year;
   } const rows[]{{140567, 4, "royal", 265, 194, LeafState::unknown, 1476},
                  {134346, 2, "chancery", 300, 212, LeafState::unknown, 1473},
                  {134803, 2, "chancery", 273, 193, LeafState::unknown, {1450, 1500}},
@@ -226,9 +226,11 @@ TEST_CASE("copies whose paper a library names are cut from that paper") {
     auto const inference = infer_format(*observe(
         {.height = leaf.height, .width = leaf.width, .chain_lines = shape.chain_lines, .state = state, .year = year}));
     auto const& first = inference.candidates.front();
-    MESSAGE(number << ": " << first.format << " on " << std::string{first.sheet_name} << ", " << first.probability);
+    auto const* const like = named_like(first.sheet, year, Region::anywhere);
+    REQUIRE(like != nullptr);
+    MESSAGE(number << ": " << first.format << " like " << std::string{like->name} << ", " << first.probability);
     CHECK(first.format == shape.format);
-    CHECK(std::string_view{first.sheet_name} == paper);
+    CHECK(is_called(*like, paper));
   }
 }
 

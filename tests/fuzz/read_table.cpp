@@ -28,9 +28,10 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
     must(support::fitted(cells, cells.size()) == lines.text(), "the cells are not the line", text);
     must(support::split(support::fitted(cells, header.size())).size() == header.size(), "the row does not fit", text);
     must(support::shown(lines.text()).find('\033') == std::string::npos, "a control character is shown", text);
-    support::Wrong wrong;
+    support::Wrong wrong, doubts;
     wrong.add_line(lines, cells, header.size());
-    auto const seen = support::read_seen([&](std::string_view name) { return header.cell(cells, name); }, wrong);
+    auto const seen =
+        support::read_seen([&](std::string_view name) { return header.cell(cells, name); }, wrong, doubts);
     auto const observation = observe(seen);
     if (!observation) {
       static_cast<void>(message(observation.error()));

@@ -97,7 +97,7 @@ TEST_CASE("formats named by dealers may be height classes, and are disputed more
     if (row[1].empty() || row[2].empty() || row[6].empty()) continue;
     LeafEvidence seen{.height = millimetres{std::stod(row[1])},
                       .width = millimetres{std::stod(row[2])},
-                      .year = When{std::atoi(row[6].c_str())}};
+                      .year = YearRange{std::atoi(row[6].c_str())}};
     if (std::atoi(row[5].c_str()) > 0) seen.gathering_leaves = std::atoi(row[5].c_str());
     auto const format = std::atoi(row[0].c_str());
     auto const name = format == 2 ? std::string{"in-folio"} : "in-" + std::to_string(format);

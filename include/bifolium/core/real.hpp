@@ -16,11 +16,13 @@ inline double log(double x) noexcept { return __builtin_log(x); }
 inline double exp(double x) noexcept { return __builtin_exp(x); }
 inline double sqrt(double x) noexcept { return __builtin_sqrt(x); }
 inline double atan(double x) noexcept { return __builtin_atan(x); }
+inline double erfc(double x) noexcept { return __builtin_erfc(x); }
 #else
 inline double log(double x) noexcept { return std::log(x); }
 inline double exp(double x) noexcept { return std::exp(x); }
 inline double sqrt(double x) noexcept { return std::sqrt(x); }
 inline double atan(double x) noexcept { return std::atan(x); }
+inline double erfc(double x) noexcept { return std::erfc(x); }
 #endif
 constexpr double abs(double x) noexcept { return x < 0 ? -x : x; }
 

@@ -10,8 +10,7 @@
 /// Nothing here is a probability: what could be is listed, and `infer_format` weighs it.
 #pragma once
 
-#include <bifolium/core/put.hpp>
-#include <bifolium/evidence/leaf_shape.hpp>
+#include <bifolium/evidence/inference.hpp>
 #include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/sheet_sizes.hpp>
 
@@ -19,13 +18,6 @@
 
 namespace bifolium {
 inline namespace v0 {
-
-/// How the paper came to press.
-enum class PaperOrigin : std::uint8_t {
-  whole_sheet,  ///< as it left an ordinary mould
-  turned_mould, ///< of the same size, its chain lines turned: from a mould for two, or a double sheet cut in two
-  cut_half,     ///< cut in two across its long side before it was printed
-};
 
 /// What a leaf has lost against its sheet. Below nothing where the sheet was larger than its name says.
 struct LeafLoss {
@@ -108,7 +100,7 @@ inline void add_origin(std::vector<NamedOrigin>& named, NamedOrigin const& one) 
   };
   std::size_t at = 0;
   while (at < named.size() && before(named[at], one)) ++at;
-  put(named, at, at, one);
+  named.insert(named.begin() + static_cast<std::ptrdiff_t>(at), one);
 }
 } // namespace detail
 
@@ -153,6 +145,22 @@ inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSiz
   for (std::size_t i = 0; i < shapes.size(); ++i)
     origins[i] = {&shapes[i], sheet_implied(shapes[i].lay, leaf), named_origins(shapes[i], leaf, sizes, limits, seen)};
   return origins;
+}
+
+/// The named sheet of the years and the place that a sheet is most like; null where none has both sides within a tenth.
+/// Without years, those of the hand press.
+inline SheetSize const* named_like(Sheet<millimetres> sheet, std::optional<YearRange> years, Region place) {
+  auto const when = years.value_or(YearRange{1450, 1850});
+  SheetSize const* like = nullptr;
+  double least = 0.1;
+  for (auto const& size : usable_for({when.from, when.to}, place)) {
+    if (!size.is_of_sheets()) continue;
+    auto const off_long = size.long_side() / sheet.long_side() - 1,
+               off_short = size.short_side() / sheet.short_side() - 1;
+    auto const off = (std::max)(off_long < 0 ? -off_long : off_long, off_short < 0 ? -off_short : off_short);
+    if (off < least) least = off, like = &size;
+  }
+  return like;
 }
 
 /// "whole sheets", and what else the paper can have been.

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// What somebody saw of a leaf. Every field may be left out; "not looked at" and "not there" are different answers. What
-/// cannot be (a height of nothing) is an error; what is odd but real (chain lines on wove paper: the first wove book has
+/// cannot be (a height of zero) is an error; what is odd but real (chain lines on wove paper: the first wove book has
 /// both; a leaf three times as high as broad) is a warning beside the value.
 #pragma once
 
@@ -8,28 +8,29 @@
 #include <bifolium/evidence/seen.hpp>
 #include <bifolium/paper/measure.hpp>
 
+#include <span>
+
 namespace bifolium {
 inline namespace v0 {
 
 /// Something seen that can be. Made by `observe` alone.
 class Observation {
   LeafEvidence seen_;
-  std::array<Problem, 3> warnings_{};
+  std::array<Error, 5> warnings_{};
   std::uint8_t warning_count_{};
 
   constexpr explicit Observation(LeafEvidence const& seen) : seen_{seen} {}
-  constexpr void warn(Problem problem) { warnings_[warning_count_++] = problem; }
+  constexpr void warn(Problem problem, std::string_view field) {
+    warnings_[warning_count_++] = error_in_field(problem, field);
+  }
   friend constexpr Expected<Observation> observe(LeafEvidence const& seen);
 
 public:
   /// What was seen, as given.
   [[nodiscard]] constexpr LeafEvidence const& seen() const noexcept { return seen_; }
-  /// How many doubts there are: odd things that are met, such as chain lines on wove paper.
-  [[nodiscard]] constexpr int warnings() const noexcept { return warning_count_; }
-  /// The doubt of a number. pre: 0 <= i < warnings().
-  [[nodiscard]] constexpr Problem warning(int i) const {
-    if (i < 0 || i >= warning_count_) broken("there is no warning of that number");
-    return warnings_[static_cast<std::size_t>(i)];
+  /// Odd things that are met, such as chain lines on wove paper, each with its field.
+  [[nodiscard]] constexpr std::span<Error const> warnings() const noexcept {
+    return {warnings_.data(), warning_count_};
   }
 };
 
@@ -38,6 +39,9 @@ public:
 constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   if (!is_measure(seen.height)) return error_in_field(Problem::impossible_measure, "height");
   if (!is_measure(seen.width)) return error_in_field(Problem::impossible_measure, "width");
+  auto const step = seen.rounded_up_to;
+  if (!(step >= 0_mm) || (seen.height && *seen.height < step) || (seen.width && *seen.width < step))
+    return error_in_field(Problem::impossible_measure, "rounded_up_to");
   if (!is_measure(seen.type_height)) return error_in_field(Problem::impossible_measure, "type_height");
   constexpr int most_year = 9999;
   if (seen.year && (seen.year->from > seen.year->to || seen.year->from < -most_year || seen.year->to > most_year))
@@ -57,10 +61,15 @@ constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   Observation observation{seen};
   bool const chains = seen.chain_lines != ChainLines::unknown;
   bool const marks = seen.watermark != MarkPlace::unknown && seen.watermark != MarkPlace::absent;
-  if (seen.material == Material::wove && chains) observation.warn(Problem::chain_lines_on_wove);
+  // leaves of a thumb bible are some 45 mm high, those of the largest atlas under a metre (common practice, no source)
+  constexpr auto least = 30_mm, most = 1000_mm;
+  if (seen.height && (*seen.height < least || *seen.height > most))
+    observation.warn(Problem::unlikely_measure, "height");
+  if (seen.width && (*seen.width < 20_mm || *seen.width > most)) observation.warn(Problem::unlikely_measure, "width");
+  if (seen.material == Material::wove && chains) observation.warn(Problem::chain_lines_on_wove, "chain_lines");
   if (seen.height && seen.width && seen.height->count() >= 3 * seen.width->count())
-    observation.warn(Problem::very_narrow_leaf);
-  if (seen.material == Material::vellum && (marks || chains)) observation.warn(Problem::marks_in_vellum);
+    observation.warn(Problem::very_narrow_leaf, "width");
+  if (seen.material == Material::vellum && (marks || chains)) observation.warn(Problem::marks_in_vellum, "material");
   return observation;
 }
 

@@ -10,6 +10,7 @@
 #include <bifolium/evidence/observation.hpp>
 #include <bifolium/evidence/paper_dates.hpp>
 #include <bifolium/paper/measure.hpp>
+#include <bifolium/paper/sheet_size.hpp>
 
 #include <array>
 

@@ -3,9 +3,11 @@
 /// there" are different answers. Directions are those of the upright leaf. Nothing is checked here: see observation.hpp.
 #pragma once
 
+#include <bifolium/core/year_range.hpp>
 #include <bifolium/fold/shows.hpp>
 #include <bifolium/leaf/gathering.hpp>
-#include <bifolium/paper/sheet_size.hpp>
+#include <bifolium/paper/length.hpp>
+#include <bifolium/paper/region.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -31,15 +33,11 @@ enum class MarkPlace : std::uint8_t {
   absent ///< looked for and not there
 };
 
-/// A year, or the years between which.
-struct When {
-  int from{}; ///< the first year it can be
-  int to{};   ///< the last, itself included
-  /// One year.
-  constexpr When(int year) : from{year}, to{year} {}
-  /// From one year to another; `observe` refuses them the wrong way round.
-  constexpr When(int first, int last) : from{first}, to{last} {}
-  friend constexpr bool operator==(When, When) = default;
+/// What a height or a width was measured of.
+enum class MeasureOf : std::uint8_t {
+  leaf,
+  binding, ///< its cover, whose boards are larger than the leaf
+  either   ///< it is not told: the middle is taken
 };
 
 /// What an edge of the leaf is, where no binder has cut it away: a fold that joins leaves still unopened (or its torn
@@ -60,20 +58,23 @@ using EvidenceOfLeaves = std::array<EvidenceOfLeaf, 24>;
 
 /// What was seen, to be written as `{.height = 201_mm, .chain_lines = ChainLines::horizontal}`.
 struct LeafEvidence {
-  std::optional<millimetres> height{}, width{}; ///< of the leaf
-  std::optional<millimetres> type_height{};     ///< of the type page, which no binder cuts
-  Material material{};                          ///< of the leaf
-  ChainLines chain_lines{};                     ///< `both`: leaves of the book differ
-  MarkPlace watermark{};                        ///< where in the leaf
-  MarkPlace countermark{};                      ///< in the same leaf
-  std::optional<int> gathering_leaves{};        ///< of most gatherings
-  std::optional<int> alternating_with{};        ///< the other of two sizes in turn: 4 in a book gathered 8.4.8.4
-  EdgeSeen head{}, tail{}, fore_edge{};         ///< of the leaf
-  HolePlace point_hole{};                       ///< in the leaf
-  EvidenceOfLeaves leaves{};                    ///< of one gathering of `gathering_leaves`
-  LeafState state{};                            ///< what binders left of it
-  std::optional<When> year{};                   ///< of printing; nothing where it is not known
-  Region place{};                               ///< of printing; anywhere unless named
+  std::optional<millimetres> height{}, width{}; ///< of what `of` says
+  millimetres
+      rounded_up_to{}; ///< whole steps that height and width were rounded up to: 10_mm in most catalogues; 0_mm as measured
+  MeasureOf of{};      ///< what height and width are of
+  std::optional<millimetres> type_height{}; ///< of the type page, which no binder cuts
+  Material material{};                      ///< of the leaf
+  ChainLines chain_lines{};                 ///< `both`: leaves of the book differ
+  MarkPlace watermark{};                    ///< where in the leaf
+  MarkPlace countermark{};                  ///< in the same leaf
+  std::optional<int> gathering_leaves{};    ///< of most gatherings
+  std::optional<int> alternating_with{};    ///< the other of two sizes by turns: 4 in a book gathered 8.4.8.4
+  EdgeSeen head{}, tail{}, fore_edge{};     ///< of the leaf
+  HolePlace point_hole{};                   ///< in the leaf
+  EvidenceOfLeaves leaves{};                ///< of one gathering of `gathering_leaves`
+  LeafState state{};                        ///< what binders left of it
+  std::optional<YearRange> year{};          ///< of printing; missing where it is not known
+  Region place{};                           ///< of printing; anywhere unless named
 };
 
 } // namespace v0

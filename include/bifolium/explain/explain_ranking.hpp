@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Why a format was named first, in plain English: what speaks for it and what against, what its leaf would show, what
-/// parts it from the next, and what to look at. What a leaf of either format shows is not remembered but looked up: the
-/// scheme is folded and its leaves are looked at.
+/// parts it from the next, and what to look at. What a leaf of either format shows is not stored: the scheme is folded and
+/// its leaves are looked at.
 #pragma once
 
 #include <bifolium/evidence/leaf_shape.hpp>
@@ -49,75 +49,65 @@ inline std::string chains_words(Fold<> const& fold) {
   auto const chains = shows(fold, {0, fold.gathering(0).leaf(1)}).chain_lines;
   return chains == ChainLines::vertical ? "vertical" : chains == ChainLines::horizontal ? "horizontal" : "not told";
 }
-/// What a sign shows in a leaf of the format: only paper tells without further figures.
-inline std::string shown_words(EvidenceKind sign, Fold<> const& fold) {
-  if (sign == EvidenceKind::chain_lines) return "chain lines " + chains_words(fold);
-  if (sign == EvidenceKind::watermark) return std::string{"the mark "} + where_words(usual_place(fold));
+/// What a leaf of the format shows; only of the paper, since the rest needs figures.
+inline std::string shown_words(EvidenceKind kind, Fold<> const& fold) {
+  if (kind == EvidenceKind::chain_lines) return "chain lines " + chains_words(fold);
+  if (kind == EvidenceKind::watermark) return std::string{"the mark "} + where_words(usual_place(fold));
   return {};
 }
-/// Signs seen that speak for (or against) a candidate, strongest first. Below a fifth they say nothing.
-inline std::string signs_for(FormatCandidate const& candidate, bool speaks_for) {
-  auto order = candidate.reasons;
-  auto const strength = [&](Reason const& reason) { return speaks_for ? reason.weight : -reason.weight; };
-  for (std::size_t i = 1; i < order.size(); ++i)
-    for (auto k = i; k > 0 && strength(order[k]) > strength(order[k - 1]); --k) {
-      auto const moved = order[k];
-      order[k] = order[k - 1];
-      order[k - 1] = moved;
-    }
+/// Evidence seen that speaks for (or against) a candidate and counts, the strongest first.
+inline std::string evidence_for(FormatCandidate const& candidate, bool speaks_for) {
   std::string text;
-  for (auto const& reason : order) {
-    if (!reason.seen || strength(reason) < 0.2) continue;
-    text.append(text.empty() ? "" : ", ").append(to_words(reason.sign));
-    text.append(strength(reason) < 1.1 ? " (weakly)" : strength(reason) < 3 ? "" : " (strongly)");
-  }
+  for (auto const& reason : reasons_by_strength(candidate))
+    if ((reason.weight > 0) == speaks_for && real::abs(reason.weight) >= weight_that_counts)
+      text.append(text.empty() ? "" : ", ")
+          .append(to_words(reason.kind))
+          .append(real::abs(reason.weight) < 3 ? "" : " (strongly)");
   return text;
 }
 
 } // namespace detail
 
-/// The ranking explained, a fact a line. Allocates.
-[[nodiscard]] inline std::string explain_ranking(Inference const& inference) {
+/// The ranking explained, a fact a line. `years` and `place` of the leaf find the name of its sheet. Allocates.
+/// pre: two candidates.
+[[nodiscard]] inline std::string explain_ranking(Inference const& inference, std::optional<YearRange> years = {},
+                                                 Region place = Region::anywhere) {
   if (inference.candidates.size() < 2) broken("a ranking has at least two formats");
   auto const &first = inference.candidates[0], &second = inference.candidates[1];
   auto const name = std::string{first.format.name()}, next = std::string{second.format.name()};
   auto const fold_first = *fold(first.scheme.scheme()), fold_next = *fold(second.scheme.scheme());
-  auto const mm = [](millimetres length) { return std::to_string(static_cast<int>(length.count() + 0.5)); };
 
   std::string text = "First: " + name + " (" + hundredths(first.probability) + "), " + to_words(inference.certainty) +
                      "; then " + next + " (" + hundredths(second.probability) + "); none of all these (" +
                      hundredths(inference.none_of_these) + ").\n";
-  auto const speaks_for = detail::signs_for(first, true), against = detail::signs_for(first, false);
+  auto const speaks_for = detail::evidence_for(first, true), against = detail::evidence_for(first, false);
   text += "For " + name + ": " + (speaks_for.empty() ? "only how common it was" : speaks_for) + ".\n";
-  text += "Against it: " + (against.empty() ? "nothing that was seen" : against) + ".\n";
-  text += "A leaf of it, uncut, from a sheet of " + std::string{first.sheet_name} + ": " + mm(first.uncut.height) +
-          " x " + mm(first.uncut.width) + " mm, chain lines " + detail::chains_words(fold_first) + ", the mark " +
-          detail::where_words(detail::usual_place(fold_first)) + ".\n";
+  text += "Against it: " + (against.empty() ? "no evidence that counts" : against) + ".\n";
+  text += "A leaf of it, uncut, from " + paper_words(first, years, place) + ": " + detail::rounded(first.uncut.height) +
+          " x " + detail::rounded(first.uncut.width) + " mm, chain lines " + detail::chains_words(fold_first) +
+          ", the mark " + detail::where_words(detail::usual_place(fold_first)) + ".\n";
 
-  // The sign seen that favours the first over the second most.
-  EvidenceKind parting{};
-  double most = 0.2;
-  bool parted = false;
-  for (std::size_t i = 0; i < sign_count; ++i) {
-    auto const favour = first.reasons[i].weight - second.reasons[i].weight;
-    if (first.reasons[i].seen && favour > most) most = favour, parting = static_cast<EvidenceKind>(i), parted = true;
+  // The evidence that favours the first over the second most.
+  Reason const* parting = nullptr;
+  double most = weight_that_counts;
+  for (auto const& reason : first.reasons) {
+    auto const favour = reason.weight - second.reason(reason.kind).weight;
+    if (reason.seen && favour > most) most = favour, parting = &reason;
   }
-  if (parted) {
-    text += "What parts it from " + next + " most: " + to_words(parting);
-    auto const there = detail::shown_words(parting, fold_next), here = detail::shown_words(parting, fold_first);
+  if (parting != nullptr) {
+    text += "What parts it from " + next + " most: " + std::string{to_words(parting->kind)};
+    auto const there = detail::shown_words(parting->kind, fold_next),
+               here = detail::shown_words(parting->kind, fold_first);
     if (!there.empty() && here != there) text += "; " + next + " would have " + there;
     text += ".\n";
   } else {
-    text += "Nothing that was seen parts it from " + next + ".\n";
+    text += "No evidence parts it from " + next + ".\n";
   }
   if (!inference.look_next) return text += "Nothing left to look at would tell much.\n";
   auto const here = detail::shown_words(*inference.look_next, fold_first),
              there = detail::shown_words(*inference.look_next, fold_next);
   text += "Look next at: " + std::string{to_words(*inference.look_next)};
-  if (here == there)
-    text += "; in these two alike, but not in those behind them";
-  else
-    text += "; " + name + " has " + here + ", " + next + " " + there;
+  if (here != there) text += "; " + name + " has " + here + ", " + next + " " + there;
   return text += ".\n";
 }
 

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// The words of the evidence, both ways: as records and tables write them, and as a cataloguer wants the answer - a line
-/// fit for the record, then why, then what would change it.
+/// The answer in words, as a cataloguer wants it: a line fit for the record, then why, then what would change it. A reason is
+/// given only where it counts (three to one or more); a format is called by a rung of the ladder, with its number.
 #pragma once
 
 #include <bifolium/core/real.hpp>
-#include <bifolium/evidence/detail/seen_words.hpp>
 #include <bifolium/evidence/infer.hpp>
+#include <bifolium/evidence/leaf_origin.hpp>
+#include <bifolium/evidence/words.hpp>
 
 #include <string>
 #include <string_view>
@@ -13,33 +14,13 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The kind of evidence, as it stands before a reason.
-constexpr char const* to_words(EvidenceKind sign) noexcept {
-  switch (sign) {
-  case EvidenceKind::size:
-    return "size";
-  case EvidenceKind::chain_lines:
-    return "chain lines";
-  case EvidenceKind::watermark:
-    return "place of the watermark";
-  case EvidenceKind::gathering:
-    return "gathering";
-  case EvidenceKind::type_page:
-    return "type page";
-  case EvidenceKind::edges:
-    return "edges";
-  case EvidenceKind::point_hole:
-    return "point-holes";
-  case EvidenceKind::leaves:
-    return "marks and chain lines over the gathering";
-  }
-  return "";
-}
-/// The rung of the ladder from "not determined" to "established".
+/// The rung of the ladder: "not determined", "one of two", "probable", "very probable", "established".
 constexpr char const* to_words(Certainty certainty) noexcept {
   switch (certainty) {
   case Certainty::not_determined:
     return "not determined";
+  case Certainty::one_of_two:
+    return "one of two";
   case Certainty::probable:
     return "probable";
   case Certainty::very_probable:
@@ -65,11 +46,14 @@ inline void append_list(std::string& text, std::string_view word, std::string_vi
   text.append(word);
 }
 inline std::string rounded(millimetres length) { return std::to_string(static_cast<int>(length.count() + 0.5)); }
+inline std::string sides(Sheet<millimetres> sheet) {
+  return rounded(sheet.short_side()).append(" x ").append(rounded(sheet.long_side())).append(" mm");
+}
 
 /// The places where a single mark of the sheet comes to be in leaves of this kind.
 inline std::string mark_places(LeafShape const& kind) {
   std::string places;
-  for (auto const& one : mark_words)
+  for (auto const& one : bifolium::words_of<MarkPlace>())
     if (one.value != MarkPlace::absent && one.value != MarkPlace::unknown && kind.mark(one.value) > 0.001)
       append_list(places, one.word, " or ");
   return places;
@@ -81,16 +65,25 @@ inline std::string gatherings_made(LeafShape const& kind) {
     if ((kind.gatherings >> k & 1U) != 0) append_list(sizes, std::to_string(k), ", ");
   return sizes;
 }
+/// The format and what an answer says of it: "quarto (0.98)".
+inline std::string with_probability(FormatCandidate const& candidate) {
+  return std::string{candidate.format.name()}.append(" (").append(hundredths(candidate.probability)).append(")");
+}
+/// Of its leaves the format is half as many on paper that was not cut.
+inline std::string uncut_format(FormatCandidate const& candidate) {
+  auto const leaves = candidate.kind->leaves / 2;
+  return std::string{Format::of(leaves > 0 ? leaves : 1).name()};
+}
 
 } // namespace detail
 
-/// What the format of a candidate lets one expect of a sign, in a few words: "horizontal", "gutter, in one leaf of two".
-/// Allocates.
-inline std::string predicted(FormatCandidate const& candidate, EvidenceKind sign) {
+/// What the format of a candidate lets one expect of a kind of evidence, in a few words: "horizontal", "gutter, in 50
+/// leaves of a hundred". Allocates.
+inline std::string predicted(FormatCandidate const& candidate, EvidenceKind of) {
   auto const& kind = *candidate.kind;
   auto const share = [](double part) { return std::to_string(static_cast<int>(part * 100 + 0.5)); };
   std::string text;
-  switch (sign) {
+  switch (of) {
   case EvidenceKind::size:
     text.append(detail::rounded(candidate.uncut.height)).append(" x ").append(detail::rounded(candidate.uncut.width));
     return text.append(" mm uncut");
@@ -103,49 +96,54 @@ inline std::string predicted(FormatCandidate const& candidate, EvidenceKind sign
     return text.append(detail::gatherings_made(kind)).append(" leaves by its schemes");
   case EvidenceKind::type_page:
     text.append("about ").append(
-        detail::rounded(candidate.uncut.height * detail::real::exp(fitted_parameters.type_of_uncut)));
+        detail::rounded(candidate.uncut.height * detail::real::exp(usual_parameters.type_of_uncut)));
     return text.append(" mm");
   case EvidenceKind::edges:
   case EvidenceKind::point_hole:
   case EvidenceKind::leaves:
     return text.append("as ").append(candidate.scheme.id()).append(" folds");
+  case EvidenceKind::year:
+    break;
   }
   return text;
 }
 
-namespace detail {
-
-inline std::array<Reason, sign_count> by_strength(FormatCandidate const& candidate) {
-  auto order = candidate.reasons;
-  for (std::size_t i = 1; i < order.size(); ++i)
-    for (auto k = i; k > 0 && real::abs(order[k].weight) > real::abs(order[k - 1].weight); --k) {
-      auto const moved = order[k];
-      order[k] = order[k - 1];
-      order[k - 1] = moved;
-    }
-  return order;
+/// The reasons that were seen, the strongest first, for or against. Allocates.
+inline std::vector<Reason> reasons_by_strength(FormatCandidate const& candidate) {
+  std::vector<Reason> seen;
+  for (auto const& reason : candidate.reasons) {
+    if (!reason.seen || reason.kind == EvidenceKind::year) continue;
+    auto at = seen.end();
+    while (at != seen.begin() && detail::real::abs((at - 1)->weight) < detail::real::abs(reason.weight)) --at;
+    seen.insert(at, reason);
+  }
+  return seen;
 }
-inline void append_verdict(std::string& text, Reason const& reason) {
-  auto const strength = real::abs(reason.weight);
-  text.append(to_words(reason.sign));
-  text.append(strength < 0.2 ? " tells nothing" : reason.agrees ? " for it" : " against it");
-  if (strength >= 0.2) text.append(strength < 1.1 ? ", weakly" : strength < 3 ? "" : ", strongly");
+/// What a reason says, by its weight: "for it, strongly" from twenty to one, "for it" from three to one, and otherwise "says
+/// little".
+constexpr std::string_view to_words(Reason const& reason) {
+  constexpr double strong = 2.995732273553991;
+  auto const strength = detail::real::abs(reason.weight);
+  if (strength < weight_that_counts) return "says little";
+  if (reason.weight > 0) return strength < strong ? "for it" : "for it, strongly";
+  return strength < strong ? "against it" : "against it, strongly";
 }
 
-} // namespace detail
-
-/// Why: each sign seen, for or against the first candidate and how strongly, in the order of strength; of a mixture,
-/// the chain lines of either direction. Allocates.
+/// Why: each kind of evidence seen, for or against the first candidate, the strongest first; of a mixture, the chain
+/// lines of either direction. Allocates.
 inline std::string why(Inference const& inference) {
   auto const& first = inference.candidates.front();
   std::string text;
-  if (inference.mixed) text.append("chain lines run both ways: no one format makes both on one paper");
-  for (auto const& reason : detail::by_strength(first)) {
-    if (!reason.seen || (inference.mixed && reason.sign == EvidenceKind::chain_lines)) continue;
-    if (!text.empty()) text.append("; ");
-    detail::append_verdict(text, reason);
+  if (inference.mixed) text.append("chain lines run both ways, which no one format makes on one paper");
+  for (auto const& reason : reasons_by_strength(first)) {
+    if (inference.mixed && reason.kind == EvidenceKind::chain_lines) continue;
+    text.append(text.empty() ? "" : "; ").append(to_words(reason.kind)).append(" ").append(to_words(reason));
   }
-  return text.empty() ? "nothing was seen: only how common each format was" : text;
+  if (text.empty()) text = "no evidence: only how common each format was";
+  if (inference.none_of_these >= 0.5) text.append("; no format fits it: check the measures");
+  if (inference.small_by_size_alone) text.append("; size alone cannot tell formats of more than twelve leaves");
+  if (first.twofold >= 0.5) text.append("; if it is, its paper is double: chain lines turned");
+  return text;
 }
 
 /// The formats of the answer as a record states them: "4°", "2° and 4°". Allocates.
@@ -161,45 +159,83 @@ inline std::string format_statement(Inference const& inference) {
   return text;
 }
 
-/// The answer as a cataloguer wants it, a few lines. Allocates.
-inline std::string cataloguer_words(Inference const& inference) {
+/// The verdict in a line, without a full stop: "quarto, very probable (0.98); next octavo (0.02)". Allocates.
+inline std::string verdict(Inference const& inference) {
+  using detail::with_probability;
   auto const& first = inference.candidates.front();
-  auto const& second = inference.candidates[1];
+  auto const& second = inference.candidates.size() > 1 ? inference.candidates[1] : first;
   std::string text;
-  auto const in_brackets = [&](double probability) { text.append(" (").append(hundredths(probability)).append(")"); };
   if (inference.mixed) {
     auto const& mixed = *inference.mixed;
-    text.append(format_statement(inference)).append(", ");
-    text.append(inference.certainty == Certainty::not_determined ? "not determined" : to_words(inference.certainty));
-    in_brackets(mixed.probability);
-    text.append(": ").append(mixed.vertical.format.name()).append(" where the chain lines are vertical, ");
-    text.append(mixed.horizontal.format.name()).append(" where they are horizontal; or all of it ");
-    text.append(first.format.name()).append(" in imposition, part of it on sheets cut in two");
-  } else if (inference.certainty == Certainty::not_determined) {
-    text.append("Format not determined: ").append(first.format.name());
-    in_brackets(first.probability);
-    text.append(" or ").append(second.format.name());
-    in_brackets(second.probability);
-  } else {
-    text.append(first.format.name()).append(", ").append(to_words(inference.certainty));
-    in_brackets(first.probability);
-    text.append("; next ").append(second.format.name());
-    in_brackets(second.probability);
+    text.append(format_statement(inference)).append(", ").append(to_words(inference.certainty)).append(" (");
+    text.append(hundredths(mixed.probability)).append("): ").append(mixed.vertical.format.name());
+    text.append(" where the chain lines are vertical, ").append(mixed.horizontal.format.name());
+    text.append(" where they are horizontal; or all of it ").append(first.format.name());
+    return text.append(" in imposition, part of it on sheets cut in two");
   }
+  if (inference.none_of_these >= 0.5)
+    return text.append("format not determined: none that is known fits (")
+        .append(hundredths(inference.none_of_these))
+        .append(")");
+  switch (inference.certainty) {
+  case Certainty::not_determined:
+    text.append("format not determined: ").append(with_probability(first)).append(" or ");
+    return text.append(with_probability(second));
+  case Certainty::one_of_two:
+    text.append(with_probability(first)).append(" or ").append(with_probability(second));
+    return text.append(first.probability - second.probability < 0.1 ? ", about even" : "");
+  default:
+    text.append(first.format.name()).append(", ").append(to_words(inference.certainty)).append(" (");
+    text.append(hundredths(first.probability)).append("); next ").append(with_probability(second));
+    return text;
+  }
+}
+
+/// What the paper of a candidate was like: "a sheet like chancery, 305 x 436 mm". `years` and `place` find the name.
+/// Allocates.
+inline std::string paper_words(FormatCandidate const& candidate, std::optional<YearRange> years = {},
+                               Region place = Region::anywhere) {
+  if (candidate.stock != nullptr)
+    return std::string{"your paper '"}.append(candidate.stock).append("', ").append(detail::sides(candidate.sheet));
+  auto const* const like = named_like(candidate.sheet, years, place);
+  std::string text{"a sheet "};
+  if (like != nullptr) {
+    std::string_view const names{like->name};
+    text.append("like ").append(names.substr(0, names.find(" / "))).append(", ");
+  }
+  text.append("of about ").append(detail::sides(candidate.sheet));
+  if (candidate.twofold >= 0.5) text.append(", from a double mould or a double sheet cut in two");
+  if (candidate.cut_half >= 0.3)
+    text.append(", perhaps cut in two beforehand and printed as ").append(detail::uncut_format(candidate));
+  return text;
+}
+
+/// The answer as a cataloguer wants it, a few lines: the verdict, what was seen, what is inferred, what is assumed, what to
+/// look at next. Allocates.
+inline std::string cataloguer_words(Inference const& inference, std::optional<YearRange> years = {},
+                                    Region place = Region::anywhere) {
+  auto const& first = inference.candidates.front();
+  std::string text = verdict(inference);
+  text[0] = capital_letter(text[0]);
   text.append(".\nSeen: ").append(why(inference)).append(".\n");
-  bool expected = false;
-  for (auto const& reason : detail::by_strength(first)) {
-    if (!reason.seen || inference.mixed) continue;
-    text.append(expected ? "; " : "Expected: ").append(to_words(reason.sign)).append(" ");
-    text.append(predicted(first, reason.sign)).append(" (in ").append(second.format.name()).append(" ");
-    text.append(predicted(second, reason.sign)).append(")");
-    expected = true;
+  if (!inference.mixed && inference.candidates.size() > 1 && !reasons_by_strength(first).empty()) {
+    auto const& second = inference.candidates[1];
+    std::string expected;
+    for (auto const& reason : reasons_by_strength(first)) {
+      expected.append(expected.empty() ? "Expected: " : "; ").append(to_words(reason.kind)).append(" ");
+      expected.append(predicted(first, reason.kind)).append(" (in ").append(second.format.name()).append(" ");
+      expected.append(predicted(second, reason.kind)).append(")");
+    }
+    text.append(expected).append(".\n");
   }
-  if (expected) text.append(".\n");
-  text.append("Inferred: a sheet of ").append(first.sheet_name).append(", ");
-  text.append(detail::rounded(first.sheet.short_side())).append(" x ").append(detail::rounded(first.sheet.long_side()));
-  text.append(" mm; uncut the leaf was ").append(detail::rounded(first.uncut.height)).append(" x ");
-  text.append(detail::rounded(first.uncut.width)).append(" mm.\nAssumed: ").append(inference.priors).append(".\n");
+  text.append("Inferred: ").append(paper_words(first, years, place)).append("; uncut the leaf was about ");
+  text.append(detail::rounded(first.uncut.height)).append(" x ").append(detail::rounded(first.uncut.width));
+  text.append(" mm.\nAssumed: ");
+  text.append(inference.own_priors  ? "your own shares of formats"
+              : inference.of_sample ? "formats as common as in the British Museum's catalogue of incunables"
+                                    : "formats as common as is usual of the years and the place, which nobody counted");
+  if (inference.own_books) text.append("; paper as your own books have it");
+  text.append(".\n");
   if (inference.look_next) text.append("Look next at: ").append(to_words(*inference.look_next)).append(".\n");
   return text;
 }

@@ -296,6 +296,8 @@ BIFOLIUM_PROBLEM(410, chain_lines_on_wove, "wove paper has no chain lines: the b
 BIFOLIUM_PROBLEM(411, very_narrow_leaf, "the leaf is at least three times as high as wide: this is the shape of an agenda")
 /// Doubtful: vellum with the marks of a paper mould.
 BIFOLIUM_PROBLEM(412, marks_in_vellum, "vellum has neither chain lines nor watermarks")
+/// A warning: a height or width that leaves of books seldom have, as where centimetres were taken for millimetres.
+BIFOLIUM_PROBLEM(413, unlikely_measure, "'{found}' is hardly a measure of a leaf: check the unit and the digits")
 /// The tallest volume of a set is lower than the lowest.
 BIFOLIUM_PROBLEM(420, tallest_below_lowest, "the tallest volume must not be lower than the lowest")
 /// A year in a watermark before the first watermarks.

@@ -12,13 +12,13 @@ namespace detail {
 
 /// What the leaves of a gathering show, and all that gather so.
 struct GatheringPattern {
-  View<LeafFacts const> leaves{}; ///< as the first of the schemes folds them, from the first leaf
-  bool of_one_sheet{};            ///< the scheme has one sheet, so that several can be laid one inside another
-  List<int> schemes{};            ///< numbers in `scheme_facts()`, each as often as it gathers so
+  std::span<LeafFacts const> leaves{}; ///< as the first of the schemes folds them, from the first leaf
+  bool of_one_sheet{};                 ///< the scheme has one sheet, so that several can be laid one inside another
+  std::vector<int> schemes{};          ///< numbers in `scheme_facts()`, each as often as it gathers so
 };
 
 /// Leaves of the same sheets that show the same marks and chain lines; edges and point-holes are no part of a pattern.
-inline bool of_one_pattern(View<LeafFacts const> some, View<LeafFacts const> others) {
+inline bool of_one_pattern(std::span<LeafFacts const> some, std::span<LeafFacts const> others) {
   if (some.size() != others.size()) return false;
   for (std::size_t i = 0; i < some.size(); ++i) {
     auto const& one = some[i];
@@ -30,8 +30,8 @@ inline bool of_one_pattern(View<LeafFacts const> some, View<LeafFacts const> oth
   return true;
 }
 
-inline List<GatheringPattern> find_gathering_patterns() {
-  List<GatheringPattern> all;
+inline std::vector<GatheringPattern> find_gathering_patterns() {
+  std::vector<GatheringPattern> all;
   auto const& schemes = scheme_facts();
   for (int number = 0; number < Attested::count; ++number) {
     auto const& facts = schemes[static_cast<std::size_t>(number)];
@@ -52,7 +52,7 @@ inline List<GatheringPattern> find_gathering_patterns() {
 }
 
 /// All patterns. Found once a program, on first use.
-inline List<GatheringPattern> const& gathering_patterns() {
+inline std::vector<GatheringPattern> const& gathering_patterns() {
   static auto const patterns = find_gathering_patterns();
   return patterns;
 }

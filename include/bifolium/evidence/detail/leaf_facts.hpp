@@ -4,10 +4,11 @@
 /// leaves are looked at, the first time anything is inferred.
 #pragma once
 
-#include <bifolium/core/list.hpp>
-#include <bifolium/core/view.hpp>
 #include <bifolium/evidence/seen.hpp>
 #include <bifolium/fold/attested.hpp>
+
+#include <span>
+#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
@@ -45,6 +46,7 @@ struct LeafFacts {
   ChainLines chain_lines{};                            ///< on paper from an ordinary hand mould
   std::array<MarkPlace, 2> watermark{}, countermark{}; ///< by how the sheet was laid: as given, end for end
   std::array<MarkPlace, 2> either{};                   ///< the watermark or, where there is none, the countermark
+  MarkPlace central{};                                 ///< of a mark in the exact middle of the sheet
   std::array<EdgeFacts, 3> edges{};                    ///< head, tail, fore-edge
   std::array<HolePlace, 2> holes{};                    ///< unknown where the leaf has none
 };
@@ -63,14 +65,14 @@ struct SchemeFacts {
   SheetLine lay{};                       ///< how the sheet is divided, and which way its long side lies
   int sheets{};                          ///< laid into one another or side by side to make the gatherings
   int gatherings{};                      ///< how many it makes
-  View<LeafFacts const> leaves{};        ///< of all of them, in the order of the book, from the first
-  View<EdgeLook const> looks{};          ///< every look of the edges once; the shares add up to 1
+  std::span<LeafFacts const> leaves{};   ///< of all of them, in the order of the book, from the first
+  std::span<EdgeLook const> looks{};     ///< every look of the edges once; the shares add up to 1
   std::array<double, 6> holes{};         ///< by `HolePlace`: share of the leaves with a hole there
   double pierced{};                      ///< share of the leaves with any hole
   std::array<std::uint8_t, Scheme::most_gatherings> gathered{}; ///< leaves of each gathering
 
   /// The leaves of one gathering. pre: 0 <= g < gatherings.
-  [[nodiscard]] View<LeafFacts const> gathering(int g) const {
+  [[nodiscard]] std::span<LeafFacts const> gathering(int g) const {
     std::size_t before = 0;
     for (std::size_t i = 0; i < static_cast<std::size_t>(g); ++i) before += gathered[i];
     return {leaves.data() + before, gathered[static_cast<std::size_t>(g)]};
@@ -102,6 +104,7 @@ inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
     facts.either[lie] = facts.watermark[lie] == MarkPlace::absent ? facts.countermark[lie] : facts.watermark[lie];
     if (auto const at = shown.point_holes[lie]) facts.holes[lie] = hole_place_of(*at);
   }
+  facts.central = place(shows(fold, leaf, central_mark_mould).watermark[0]);
   bool const long_upright = fold.sheet(facts.sheet).long_side == Axis::far_near;
   facts.edges = {edge_facts(shown.head, long_upright), edge_facts(shown.tail, long_upright),
                  edge_facts(shown.fore_edge, !long_upright)};
@@ -110,13 +113,13 @@ inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
 
 /// The facts of all attested schemes, and what their spans show.
 struct AllSchemeFacts {
-  List<LeafFacts> leaves{};
-  List<EdgeLook> looks{};
+  std::vector<LeafFacts> leaves{};
+  std::vector<EdgeLook> looks{};
   std::array<SchemeFacts, Attested::count> schemes{};
 };
 
 /// Counts what leaves look alike in; a leaf has at most two holes, by how its sheet was laid.
-inline void count_looks(SchemeFacts& facts, List<EdgeLook>& looks) {
+inline void count_looks(SchemeFacts& facts, std::vector<EdgeLook>& looks) {
   auto const before = looks.size();
   auto const share = 1 / static_cast<double>(facts.leaves.size());
   for (auto const& leaf : facts.leaves) {

@@ -1,40 +1,31 @@
 // SPDX-License-Identifier: MIT
 /// How likely the marks and chain lines of several leaves of one gathering are, if a scheme folded them. Each sheet may lie
-/// either way, may have its chains turned, and has one mark or two; the paper is marked or not for all alike.
+/// either way, may be of double paper, and has one mark or two; the paper is marked or not for all alike.
 ///
-/// Which way a sheet lies moves its marks and leaves its chains alone, and turning does the reverse, so each sheet is a
-/// product of two sums instead of a sum over four cases; and how far a period trusts its chain lines comes in at the very
-/// end. So every leaf is looked at once, whatever the number of periods and sheets.
+/// Which way a sheet lies moves its marks and leaves its chain lines alone, and double paper turns the chain lines, so each
+/// sheet is a product of two sums instead of a sum over four cases.
 #pragma once
 
 #include <bifolium/evidence/detail/gathering_pattern.hpp>
-#include <bifolium/evidence/detail/paper_likelihood.hpp>
-#include <bifolium/evidence/priors.hpp>
+#include <bifolium/evidence/parameters.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The degrees of trust that periods call for, each once: periods mostly agree with their neighbours.
-class Trusts {
-  std::array<Trustworthiness, std::tuple_size_v<PriorsByPeriod>> all_{};
-  std::array<std::size_t, std::tuple_size_v<PriorsByPeriod>> of_period_{};
-  std::size_t size_{};
+/// How likely a mark that the fold puts in one place is seen in another. One that the leaf has not is not seen in it.
+inline double mark_taken_for(MarkPlace there, MarkPlace seen, double in_place) {
+  if (there == MarkPlace::absent || seen == MarkPlace::absent) return there == seen ? 1 : 0;
+  return there == seen ? in_place : (1 - in_place) / 5;
+}
+/// How far the place of a mark and a second mark are to be reckoned on, in the age of the paper.
+struct MarkTrust {
+  double in_place{}, second{};
 
-public:
-  void add(std::size_t period, Trustworthiness const& trust) {
-    std::size_t i = 0;
-    while (i < size_ && !(all_[i] == trust)) ++i;
-    if (i == size_) all_[size_++] = trust;
-    of_period_[period] = i;
-  }
-  [[nodiscard]] std::size_t size() const { return size_; }
-  [[nodiscard]] Trustworthiness const& operator[](std::size_t i) const { return all_[i]; }
-  /// Which of them the period has.
-  [[nodiscard]] std::size_t of(std::size_t period) const { return of_period_[period]; }
+  MarkTrust(PaperAge const& age, EvidenceParameters const& p)
+      : in_place{p.mark_in_place + age.after_1794 * (p.mark_in_place_1794 - p.mark_in_place)},
+        second{p.second_mark_early + age.second_mark * (p.second_mark_late - p.second_mark_early)} {}
 };
-/// An answer for each of the `Trusts`.
-using ByTrust = std::array<double, std::tuple_size_v<PriorsByPeriod>>;
 
 class LeavesLikelihood {
   /// A leaf seen, and how likely what it shows is wherever the fold puts the mark.
@@ -46,35 +37,18 @@ class LeavesLikelihood {
     std::size_t within{}; // place in the gathering of the scheme last asked, from 0
     int quire{};          // and which of several such gatherings it is
   };
-  /// What the leaves of one sheet say so far: chains as the fold has them or turned, marks by how the sheet lies.
+  /// What the leaves of one sheet say so far: chain lines as the fold has them or turned, marks by how the sheet lies.
   struct SheetShown {
-    int number;
-    double straight, turned, unmarked;
-    std::array<double, 2> one, two;
-
-    void start(int sheet) {
-      number = sheet;
-      straight = turned = unmarked = 1;
-      one = two = {1, 1};
-    }
+    int number{};
+    double straight{1}, turned{1}, unmarked{1};
+    std::array<double, 2> one{1, 1}, two{1, 1};
   };
   std::array<Shown, std::tuple_size_v<EvidenceOfLeaves>> shown_{};
   std::size_t count_{};
   int unit_{}; // leaves of the gathering last asked
-  double marked_, slip_, by_chance_{1}, in_place_{-1};
-  std::array<ByTrust, Attested::count> of_scheme_; // filled by `ask`
+  double marked_, slip_, second_, twofold_, by_chance_{1};
+  std::array<double, Attested::count> of_scheme_{}; // filled by `ask`
 
-  void trust_places(double in_place) {
-    if (in_place == in_place_) return;
-    in_place_ = in_place;
-    for (std::size_t i = 0; i < count_; ++i)
-      for (std::size_t at = 1; at < 8 && shown_[i].mark != MarkPlace::unknown; ++at) {
-        auto const there = static_cast<MarkPlace>(at), seen = shown_[i].mark;
-        shown_[i].marks[at] = there == MarkPlace::absent || seen == MarkPlace::absent
-                                  ? (there == seen ? 1 - slip_ : slip_)
-                                  : mark_taken_for(there, seen, in_place);
-      }
-  }
   void look(SheetShown& sheet, LeafFacts const& facts, Shown const& seen) const {
     if (seen.chain_lines != ChainLines::unknown) {
       bool const as_folded = facts.chain_lines == seen.chain_lines;
@@ -104,10 +78,9 @@ class LeavesLikelihood {
       shown_[i].within = static_cast<std::size_t>((k <= leaves / 2 ? bifolium : unit + 1 - bifolium) - 1);
     }
   }
-  /// All leaves, in the gathering of a scheme or in several of it: how likely they are, for those degrees of trust that
-  /// trust the places of marks as `trust` does.
-  [[nodiscard]] ByTrust gathering(View<LeafFacts const> folded, int leaves, Trusts const& trusts, std::size_t trust) {
-    std::array<SheetShown, std::tuple_size_v<EvidenceOfLeaves>> sheets; // filled as far as it is read
+  /// All leaves, in the gathering of a scheme or in several of it: how likely they are.
+  [[nodiscard]] double gathering(std::span<LeafFacts const> folded, int leaves) {
+    std::array<SheetShown, std::tuple_size_v<EvidenceOfLeaves>> sheets;
     std::size_t met = 0;
     auto const unit = static_cast<int>(folded.size());
     find_places(unit, leaves);
@@ -116,69 +89,68 @@ class LeavesLikelihood {
       auto const number = unit == leaves ? facts.sheet : shown_[i].quire;
       std::size_t at = 0;
       while (at < met && sheets[at].number != number) ++at;
-      if (at == met) sheets[met++].start(number);
+      if (at == met) sheets[met++].number = number;
       look(sheets[at], facts, shown_[i]);
     }
-    double unmarked = 1, one = 1, two = 1;
+    double unmarked = 1, one = 1, two = 1, chains = 1;
     for (std::size_t s = 0; s < met; ++s) {
       unmarked *= sheets[s].unmarked;
       one *= (sheets[s].one[0] + sheets[s].one[1]) / 2;
       two *= (sheets[s].two[0] + sheets[s].two[1]) / 2;
+      chains *= (1 - twofold_) * sheets[s].straight + twofold_ * sheets[s].turned;
     }
-    ByTrust likelihood{};
-    for (auto t = trust; t < trusts.size(); ++t) {
-      if (trusts[t].mark_in_place != trusts[trust].mark_in_place) continue;
-      auto const chains = trusts[t].chains, second = trusts[t].second_mark;
-      auto all = marked_ * ((1 - second) * one + second * two) + (1 - marked_) * unmarked;
-      for (std::size_t s = 0; s < met; ++s) all *= chains * sheets[s].straight + (1 - chains) * sheets[s].turned;
-      likelihood[t] = all;
-    }
-    return likelihood;
+    return chains * (marked_ * ((1 - second_) * one + second_ * two) + (1 - marked_) * unmarked);
   }
 
 public:
-  /// Keeps what it needs of the two.
-  LeavesLikelihood(EvidenceOfLeaves const& seen, EvidenceParameters const& parameters)
-      : marked_{parameters.paper_is_marked}, slip_{parameters.leaf_slip} {
+  /// Keeps what it needs of them. `leaves` of the gathering seen.
+  LeavesLikelihood(EvidenceOfLeaves const& seen, int leaves, PaperAge const& age, EvidenceParameters const& parameters)
+      : marked_{parameters.paper_is_marked}, slip_{parameters.leaf_slip}, twofold_{age.twofold} {
+    MarkTrust const trust{age, parameters};
+    second_ = trust.second;
     for (auto const& one : seen) {
       if (one.leaf == 0) break;
       bool const chains = one.chain_lines == ChainLines::vertical || one.chain_lines == ChainLines::horizontal;
       if (!chains && one.mark == MarkPlace::unknown) continue;
-      shown_[count_++] = {one.leaf, one.mark, chains ? one.chain_lines : ChainLines::unknown};
+      auto& shown = shown_[count_++] = {one.leaf, one.mark, chains ? one.chain_lines : ChainLines::unknown};
       if (chains) by_chance_ *= parameters.chance.chain_lines;
-      if (one.mark != MarkPlace::unknown) by_chance_ *= parameters.chance.mark(one.mark != MarkPlace::absent);
+      if (one.mark == MarkPlace::unknown) continue;
+      by_chance_ *= parameters.chance.mark(one.mark != MarkPlace::absent);
+      for (std::size_t at = 1; at < 8; ++at) {
+        auto const there = static_cast<MarkPlace>(at);
+        shown.marks[at] = there == MarkPlace::absent || one.mark == MarkPlace::absent
+                              ? (there == one.mark ? 1 - slip_ : slip_)
+                              : mark_taken_for(there, one.mark, trust.in_place);
+      }
     }
+    if (count_ > 0) ask(leaves, parameters.pattern_right);
   }
 
-  /// Each leaf as it comes; see `ChanceOfSigns`.
+  /// Whether any leaf told anything.
+  [[nodiscard]] bool empty() const { return count_ == 0; }
+  /// Each leaf as it comes; see `ChanceOfEvidence`.
   [[nodiscard]] double by_chance() const { return by_chance_; }
-  /// Asks all patterns. pre: `leaves` of the gathering seen.
-  void ask(int leaves, Trusts const& trusts) {
+  /// The mean over the gatherings of the scheme that have as many leaves, or can be quired to as many; `by_chance` when
+  /// none can.
+  [[nodiscard]] double of(std::size_t scheme) const { return of_scheme_[scheme]; }
+
+private:
+  /// Asks all patterns.
+  void ask(int leaves, double right) {
     std::array<int, Attested::count> fitting{};
-    of_scheme_ = {};
-    for (std::size_t t = 0; t < trusts.size(); ++t) {
-      bool done = false;
-      for (std::size_t u = 0; u < t; ++u) done = done || trusts[u].mark_in_place == trusts[t].mark_in_place;
-      if (done) continue;
-      trust_places(trusts[t].mark_in_place);
-      for (auto const& pattern : gathering_patterns()) {
-        auto const unit = static_cast<int>(pattern.leaves.size());
-        if (unit != leaves && (unit % 2 != 0 || leaves % unit != 0 || !pattern.of_one_sheet)) continue;
-        auto const likelihood = gathering(pattern.leaves, leaves, trusts, t);
-        for (auto const number : pattern.schemes) {
-          auto const scheme = static_cast<std::size_t>(number);
-          if (t == 0) ++fitting[scheme];
-          for (std::size_t u = t; u < trusts.size(); ++u) of_scheme_[scheme][u] += likelihood[u];
-        }
+    for (auto const& pattern : gathering_patterns()) {
+      auto const unit = static_cast<int>(pattern.leaves.size());
+      if (unit != leaves && (unit % 2 != 0 || leaves % unit != 0 || !pattern.of_one_sheet)) continue;
+      auto const likelihood = gathering(pattern.leaves, leaves);
+      for (auto const number : pattern.schemes) {
+        ++fitting[static_cast<std::size_t>(number)];
+        of_scheme_[static_cast<std::size_t>(number)] += likelihood;
       }
     }
     for (std::size_t scheme = 0; scheme < fitting.size(); ++scheme)
-      for (std::size_t t = 0; t < trusts.size(); ++t)
-        of_scheme_[scheme][t] = fitting[scheme] > 0 ? of_scheme_[scheme][t] / fitting[scheme] : by_chance_;
+      of_scheme_[scheme] =
+          fitting[scheme] > 0 ? right * of_scheme_[scheme] / fitting[scheme] + (1 - right) * by_chance_ : by_chance_;
   }
-  /// The mean over the gatherings of the scheme that have as many leaves, or can be quired to as many; `by_chance` when
-  /// none can. pre: asked.
-  [[nodiscard]] ByTrust const& of(std::size_t scheme) const { return of_scheme_[scheme]; }
 };
 
 } // namespace detail

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// What to look at next: of the signs not yet seen, the one from which most is expected to be learnt, by the same model
-/// that ranks. For each outcome a sign may have it is asked how likely each format makes it; what is learnt is by how much
-/// the uncertainty over formats (its entropy) shrinks on average, times the chance that the sign can be seen at all.
+/// What to look at next: of the evidence not yet seen, that from which most is expected to be learnt for its trouble, by the
+/// model that ranks. For each outcome that a look may have it is asked how likely each format makes it; what is learnt is
+/// by how much the uncertainty over formats (its entropy) shrinks on average. A mark may tell most, but to find one takes
+/// a dozen leaves held against the light; the signatures are read as soon as the book is open.
 #pragma once
 
-#include <bifolium/core/real.hpp>
-#include <bifolium/evidence/detail/scheme_likelihood.hpp>
-#include <bifolium/evidence/detail/tally.hpp>
+#include <bifolium/evidence/detail/weighing.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -14,96 +13,105 @@ namespace detail {
 
 /// Formats still in play, and what is expected from a look.
 class Look {
-  std::array<Tally const*, 32> tallies_{};
+  static constexpr std::size_t most = 8, outcomes = 16;
+  std::array<Tally const*, most> tallies_{};
+  std::array<double, most> share_{};
   std::size_t count_{};
-  double all_{}, before_{};
+  double before_{};
 
   static double entropy_part(double p) { return p > 0 ? -p * real::log(p) : 0; }
 
 public:
-  /// Formats below one in a thousand are passed over: all of them together change the entropy by less than what is
-  /// worth a look.
-  Look(Tallies const& tallies, std::size_t count) {
-    double all = 0;
-    for (std::size_t i = 0; i < count; ++i) all += tallies[i].together;
-    for (std::size_t i = 0; i < count; ++i) {
-      if (tallies[i].together < 0.001 * all) continue;
-      tallies_[count_++] = &tallies[i];
-      all_ += tallies[i].together;
+  /// Formats below one in two hundred are passed over: what a look tells of them is not worth it.
+  Look(Tallies const& tallies, std::size_t reading) {
+    double all = 0, kept = 0;
+    for (std::size_t i = 0; i < tallies.count; ++i) all += tallies.of_format[i].together[reading];
+    for (std::size_t i = 0; i < tallies.count && count_ < most; ++i) {
+      auto const here = tallies.of_format[i].together[reading];
+      if (here < 0.005 * all || !(here > 0)) continue;
+      tallies_[count_] = &tallies.of_format[i], share_[count_++] = here;
+      kept += here;
     }
-    for (std::size_t i = 0; i < count_; ++i) before_ += entropy_part(tallies_[i]->together / all_);
+    for (std::size_t i = 0; i < count_; ++i) before_ += entropy_part(share_[i] /= kept);
   }
+  /// The uncertainty before the look, in natural units.
+  [[nodiscard]] double before() const { return before_; }
   /// `part(tally, outcome)`: how likely the outcome is under the format, in any unit that is the same for all outcomes of
   /// a format; the outcomes share the format's probability out.
-  template <class Part> [[nodiscard]] double learnt(std::size_t outcomes, Part part) const {
-    constexpr std::size_t most = 16;
-    std::array<std::array<double, most>, 32> parts; // filled as far as it is read
+  template <class Part> [[nodiscard]] double learnt(std::size_t asked, Part part) const {
+    std::array<std::array<double, outcomes>, most> parts; // filled as far as it is read
     for (std::size_t i = 0; i < count_; ++i) {
       double whole = 0;
-      for (std::size_t o = 0; o < outcomes; ++o) whole += parts[i][o] = part(*tallies_[i], o);
-      for (std::size_t o = 0; o < outcomes; ++o) parts[i][o] *= whole > 0 ? tallies_[i]->together / whole : 0;
+      for (std::size_t o = 0; o < asked; ++o) whole += parts[i][o] = part(*tallies_[i], o);
+      for (std::size_t o = 0; o < asked; ++o) parts[i][o] *= whole > 0 ? share_[i] / whole : 0;
     }
+    // entropy of the formats, given the outcome: sum of x log(sum) - x log(x), over all
     double after = 0;
-    for (std::size_t o = 0; o < outcomes; ++o) {
+    for (std::size_t o = 0; o < asked; ++o) {
       double here = 0;
       for (std::size_t i = 0; i < count_; ++i) here += parts[i][o];
-      for (std::size_t i = 0; i < count_ && here > 0; ++i) after += here / all_ * entropy_part(parts[i][o] / here);
+      after -= entropy_part(here);
+      for (std::size_t i = 0; i < count_; ++i) after += entropy_part(parts[i][o]);
     }
     return before_ - after;
   }
 };
 
-/// How much of the t density with seven degrees of freedom lies left of `x`, in units of its scale. A closed form, as for
-/// all odd numbers of them (Abramowitz and Stegun, Handbook of Mathematical Functions, 26.7.3).
-inline double left_of_type(double x) {
-  static_assert(type_tails == 7);
-  constexpr double pi = 3.14159265358979323846, root = 2.64575131106459059050; // of seven
-  auto const tangent = x / root;                                               // of the angle in the formula
-  auto const square = 1 / (1 + tangent * tangent);                             // of its cosine
-  return 0.5 + (real::atan(tangent) + tangent * square * (1 + square * (2.0 / 3 + square * 8 / 15))) / pi;
+/// How much the year would tell: the size again, with the formats and the paper of years over the whole range.
+inline double learnt_from_year(Look const& look, Weigher const& weigher, PaperModel const& model,
+                               LeafEvidence const& seen) {
+  constexpr int asked = 6;
+  auto const range = seen.year.value_or(YearRange{1450, 1850});
+  std::array<FormatShares, asked> formats;
+  std::array<std::array<std::array<double, population_count>, format_groups>, asked> papers;
+  std::array<double, asked> books{};
+  for (int i = 0; i < asked; ++i) {
+    auto const year = range.from + (2 * i + 1) * range.size() / (2 * asked);
+    auto const at = static_cast<std::size_t>(i);
+    formats[at] = model.shares(seen.place, year), papers[at] = model.papers(seen.place, year);
+    books[at] = model.books_of(year);
+  }
+  Tally const* last = nullptr;
+  std::array<double, population_count> sizes{};
+  return look.learnt(asked, [&](Tally const& tally, std::size_t o) {
+    if (&tally != last) sizes = weigher.sizes(*tally.kind), last = &tally;
+    auto const& paper = papers[o][format_group(tally.kind->leaves)];
+    double size = 0;
+    for (std::size_t k = 0; k < population_count; ++k) size += paper[k] * sizes[k];
+    return books[o] * formats[o][tally.kind->ranked] * size;
+  });
 }
 
-/// What is to be looked at next; nothing when nothing would tell enough to be worth a walk to the shelf.
-inline std::optional<EvidenceKind> look_next(Tallies const& tallies, std::size_t count, CountedSigns const& signs,
-                                             bool early, EvidenceParameters const& parameters) {
+/// What is to be looked at next; missing when nothing would tell enough to be worth a walk to the shelf.
+inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher const& weigher, PaperModel const& model,
+                                             Counted const& counted, std::size_t reading) {
+  constexpr double worth_it = 0.01;
+  Look const look{tallies, reading};
   std::optional<EvidenceKind> next;
-  double most = 0.01;
-  Look const look{tallies, count};
-  auto const consider = [&](EvidenceKind sign, double gain) {
-    if (gain > most) most = gain, next = sign;
-  };
-  bool const paper = signs.of_paper();
-  if (paper && signs.seen().material != Material::wove && !signs.has(EvidenceKind::chain_lines) &&
-      !signs.has(EvidenceKind::leaves))
-    consider(EvidenceKind::chain_lines, look.learnt(2, [](Tally const& t, std::size_t o) {
-      return o == 0 ? t.vertical : t.together - t.vertical;
-    }));
-  if (signs.mark_open())
-    consider(EvidenceKind::watermark, look.learnt(7, [](Tally const& t, std::size_t o) { return t.marks[o + 1]; }));
-  if (!signs.has(EvidenceKind::gathering)) {
-    constexpr int sizes[]{2, 4, 6, 8, 10, 12, 16, 18, 24};
-    consider(EvidenceKind::gathering, look.learnt(9, [&](Tally const& t, std::size_t o) {
-      return gathering_likelihood(*t.kind, sizes[o], {}, early, parameters);
-    }));
+  double most = worth_it;
+  if (look.before() < worth_it) return next;
+  auto const& seen = counted.seen;
+  for (auto const& row : evidence_rows) {
+    if (row.outcomes == 0 || row.seen(counted) || look.before() < most * row.cost) continue;
+    bool const of_one_leaf = row.kind == EvidenceKind::chain_lines || row.kind == EvidenceKind::watermark;
+    if (of_one_leaf && (!counted.of_paper || counted.leaves)) continue;
+    if (row.kind == EvidenceKind::chain_lines && seen.material == Material::wove) continue;
+    if (row.kind == EvidenceKind::point_hole && !counted.of_paper) continue;
+    auto const gain = look.learnt(static_cast<std::size_t>(row.outcomes), [&](Tally const& t, std::size_t o) {
+      auto const double_paper = t.together[reading] > 0 ? t.twofold / t.together[reading] : 0;
+      Case one{counted, *t.kind, scheme_facts()[t.scheme], double_paper > 0.5, weigher.log_height(t)};
+      auto const likely = row.of_outcome(one, static_cast<int>(o));
+      if (double_paper < 0.02 || double_paper > 0.98) return likely;
+      one.twofold = !one.twofold;
+      auto const other = row.of_outcome(one, static_cast<int>(o));
+      return one.twofold ? (1 - double_paper) * likely + double_paper * other
+                         : double_paper * likely + (1 - double_paper) * other;
+    });
+    if (gain > most * row.cost) most = gain / row.cost, next = row.kind;
   }
-  if (!signs.has(EvidenceKind::type_page)) {
-    // in steps of a tenth of the logarithm, from a quarter of the tallest leaf upwards
-    auto const scale = real::sqrt(parameters.type_of_uncut_variance * (type_tails - 2) / type_tails);
-    double tallest = -10;
-    for (std::size_t i = 0; i < count; ++i) tallest = (std::max)(tallest, tallies[i].log_height);
-    double left = 0; // of the step; steps are asked one after another
-    consider(EvidenceKind::type_page, look.learnt(16, [&](Tally const& t, std::size_t o) {
-      auto const x = tallest - 1.6 + 0.1 * static_cast<double>(o) - t.log_height - parameters.type_of_uncut;
-      auto const before = o == 0 ? left_of_type(x / scale) : left;
-      left = left_of_type((x + 0.1) / scale);
-      return left - before + 1e-6;
-    }));
-  }
-  if (paper && !signs.has(EvidenceKind::point_hole) && !signs.has(EvidenceKind::leaves))
-    consider(EvidenceKind::point_hole, parameters.holes_visible * look.learnt(5, [&](Tally const& t, std::size_t o) {
-      return hole_likelihood(scheme_facts()[static_cast<std::size_t>(t.kind->schemes.front())],
-                             static_cast<HolePlace>(o + 1), parameters);
-    }));
+  auto const& year = row_of(EvidenceKind::year);
+  if (year.seen(counted) || look.before() < most * year.cost) return next;
+  if (learnt_from_year(look, weigher, model, seen) > most * year.cost) next = EvidenceKind::year;
   return next;
 }
 

@@ -1,91 +1,139 @@
 // SPDX-License-Identifier: MIT
 /// From what was added up to an answer: formats in order, each with its reasons, how sure one may be, what to look at next.
-/// What is shown of a candidate is put together here, once, when it is known which sheet and scheme it is.
 #pragma once
 
-#include <bifolium/core/real.hpp>
 #include <bifolium/evidence/detail/look_next.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A reading of the chain lines, made ready to be ranked.
+/// The formats under one reading of the chain lines, made ready to be ranked.
 class Ranking {
-  Reading const& reading_;
-  CountedSigns const& signs_;
+  Tallies const& tallies_;
+  Counted const& counted_;
+  Assumptions const& assumed_;
+  std::size_t reading_;
   double all_, prior_{};
-  std::array<double, sign_count> likelihood_{};
-  std::array<std::size_t, std::tuple_size_v<Tallies>> order_{};
+  std::array<double, evidence_kinds> alone_{};
+  std::array<std::size_t, std::tuple_size_v<decltype(Tallies::of_format)>> order_{};
   std::size_t candidates_{};
 
-  [[nodiscard]] std::array<Reason, sign_count> reasons(Tally const& tally) const {
-    std::array<Reason, sign_count> reasons{};
-    for (std::size_t i = 0; i < sign_count; ++i) {
+  [[nodiscard]] std::array<Reason, evidence_kinds> reasons(Tally const& tally) const {
+    std::array<Reason, evidence_kinds> reasons{};
+    for (std::size_t i = 0; i < evidence_kinds; ++i) {
       auto& reason = reasons[i];
-      reason.sign = static_cast<EvidenceKind>(i);
-      reason.seen = signs_.has(reason.sign);
-      if (!reason.seen) continue;
-      auto const own = tally.likelihood[i] / tally.prior;
-      auto const others = (likelihood_[i] - tally.likelihood[i]) / (prior_ - tally.prior);
+      reason.kind = static_cast<EvidenceKind>(i);
+      reason.seen = evidence_rows[i].seen(counted_);
+      if (!reason.seen || reason.kind == EvidenceKind::year) continue;
+      auto const own = tally.alone[i] / tally.prior;
+      auto const others = (alone_[i] - tally.alone[i]) / (prior_ - tally.prior);
       if (own > 0 && others > 0) reason.weight = real::log(own / others);
-      reason.agrees = reason.weight > 1e-9; // less is rounding: the sign tells nothing
     }
     return reasons;
   }
+  /// How likely the format was printed on cut sheets, by how it is gathered.
+  [[nodiscard]] double cut_half(Tally const& tally) const {
+    auto const cut = counted_.parameters.cut_halves;
+    if (!counted_.gathering) return cut;
+    auto const f = tally.kind->ranked;
+    auto const& gathering = *counted_.gathering;
+    return cut * gathering.cut(f, counted_.age, counted_.parameters) /
+           gathering.all(f, counted_.age, counted_.parameters);
+  }
 
 public:
-  Ranking(Reading const& reading, CountedSigns const& signs)
-      : reading_{reading}, signs_{signs}, all_{reading.none + reading.together()} {
-    for (std::size_t i = 0; i < reading.formats; ++i) {
-      auto const& tally = reading.tallies[i];
+  Ranking(Tallies const& tallies, Counted const& counted, Assumptions const& assumed, std::size_t reading)
+      : tallies_{tallies}, counted_{counted}, assumed_{assumed}, reading_{reading}, all_{tallies.all(reading)} {
+    for (std::size_t i = 0; i < tallies.count; ++i) {
+      auto const& tally = tallies.of_format[i];
       prior_ += tally.prior;
-      for (std::size_t s = 0; s < sign_count; ++s) likelihood_[s] += tally.likelihood[s];
+      for (std::size_t k = 0; k < evidence_kinds; ++k) alone_[k] += tally.alone[k];
       if (!(tally.prior > 0)) continue;
       // in order of probability; of equals the earlier scheme first
       auto at = candidates_++;
-      for (; at > 0 && reading.tallies[order_[at - 1]].together < tally.together; --at) order_[at] = order_[at - 1];
+      for (; at > 0 && tallies.of_format[order_[at - 1]].together[reading] < tally.together[reading]; --at)
+        order_[at] = order_[at - 1];
       order_[at] = i;
     }
   }
 
-  /// pre: counting from 0, the likeliest first.
-  [[nodiscard]] FormatCandidate candidate(std::size_t i) const {
-    auto const& tally = reading_.tallies[order_[i]];
-    Sheet<millimetres> const sheet{tally.short_side, tally.long_side};
+  [[nodiscard]] FormatCandidate candidate(Tally const& tally) const {
+    bool const own = tally.paper >= population_count;
+    auto const& model = assumed_.model != nullptr ? *assumed_.model : fitted_paper_model();
+    auto const* const stock = own ? &assumed_.stocks[tally.paper - population_count] : nullptr;
+    auto const sheet = own ? stock->sheet : model.sheets()[tally.paper];
     return {.format = tally.kind->format,
-            .probability = tally.together / all_,
-            .scheme = tally.scheme,
-            .sheet_name = tally.sheet_name,
+            .probability = tally.together[reading_] / all_,
+            .scheme = scheme_facts()[tally.scheme].scheme,
             .sheet = sheet,
+            .stock = own ? stock->name : nullptr,
             .uncut = leaf_size(tally.kind->lay, sheet),
             .kind = tally.kind,
+            .twofold = tally.together[reading_] > 0 ? tally.twofold / tally.together[reading_] : 0,
+            .cut_half = cut_half(tally),
             .reasons = reasons(tally)};
   }
-  /// The whole answer. Allocates its candidates.
-  [[nodiscard]] Inference inference(PriorsByPeriod const& periods, EvidenceParameters const& parameters) const {
+  /// The whole answer but for a mixture. Allocates its candidates.
+  [[nodiscard]] Inference inference() const {
     Inference inference;
-    std::size_t period = 0;
-    for (std::size_t i = 0; i < periods.size(); ++i)
-      if (reading_.of_period[i] > reading_.of_period[period]) period = i;
-    inference.priors = periods[period].priors.basis;
     inference.candidates.reserve(candidates_);
-    for (std::size_t i = 0; i < candidates_; ++i) inference.candidates.push_back(candidate(i));
-    inference.none_of_these = reading_.none / all_;
+    for (std::size_t i = 0; i < candidates_; ++i)
+      inference.candidates.push_back(candidate(tallies_.of_format[order_[i]]));
+    inference.none_of_these = tallies_.none[reading_] / all_;
+    inference.own_priors = assumed_.priors.has_value();
+    inference.own_books = assumed_.model != nullptr && assumed_.model->own_books() > 0;
+    auto const& years = counted_.seen.year;
+    inference.of_sample = !inference.own_priors && years && years->to <= 1500;
     auto const& first = inference.candidates.front();
-    int paper_signs = 0;
-    for (auto sign :
+    auto const second = candidates_ > 1 ? inference.candidates[1].probability : 0;
+    int paper = 0;
+    for (auto const kind :
          {EvidenceKind::chain_lines, EvidenceKind::watermark, EvidenceKind::edges, EvidenceKind::point_hole})
-      paper_signs += first.reason(sign).seen && first.reason(sign).agrees ? 1 : 0;
-    if (first.reason(EvidenceKind::leaves).agrees)
-      paper_signs += (signs_.leaves_show_marks() ? 1 : 0) + (signs_.leaves_show_chains() ? 1 : 0);
-    inference.certainty = signs_.of_paper() ? certainty_of(first.probability, paper_signs)
-                                            : Certainty::not_determined; // skins are of no sheet
-    inference.look_next =
-        look_next(reading_.tallies, reading_.formats, signs_, periods[period].priors.incunables, parameters);
+      paper += first.reason(kind).agrees() ? 1 : 0;
+    if (first.reason(EvidenceKind::leaves).agrees())
+      paper += (counted_.leaves_show_marks ? 1 : 0) + (counted_.leaves_show_chains ? 1 : 0);
+    inference.certainty = certainty_of(first.probability, second, paper);
+    if (!counted_.of_paper) inference.certainty = Certainty::not_determined; // skins are of no sheet
+    if (first.kind->leaves > 12 && paper == 0 && !first.reason(EvidenceKind::gathering).agrees()) {
+      inference.small_by_size_alone = true;
+      inference.certainty = Certainty::not_determined;
+    }
     return inference;
   }
 };
+
+/// Chain lines both ways: which pair of formats, of all pairs and of one format on two papers.
+inline std::optional<MixedFormats> mixture(Tallies const& tallies, Counted const& counted, Assumptions const& assumed) {
+  auto const mixed = counted.parameters.mixed_formats;
+  // fifteenth-century paper whose chain lines are turned is cut paper, and so a mixture
+  auto const twofold = counted.age.twofold - PaperAge::of(1450, counted.seen.place).twofold;
+  double all = 0, most = 0;
+  Tally const *vertical = nullptr, *horizontal = nullptr;
+  for (std::size_t v = 0; v < tallies.count; ++v)
+    for (std::size_t h = 0; h < tallies.count; ++h) {
+      auto const &a = tallies.of_format[v], &b = tallies.of_format[h];
+      if (!(a.prior > 0) || !(b.prior > 0)) continue;
+      if (v == h) {
+        all += (1 - mixed) * (twofold > 0 ? twofold : 0) * a.together[0] * a.together[0] / a.prior;
+        continue;
+      }
+      // one imposition on whole and on cut sheets makes formats of which one has twice the leaves of the other
+      bool const cut = a.kind->leaves == 2 * b.kind->leaves || b.kind->leaves == 2 * a.kind->leaves;
+      auto const given = mixed * (cut ? 0.9 : 0.1 * b.prior);
+      auto here = a.together[1] * given * b.together[2] / b.prior;
+      if (cut && counted.gathering) { // the part on cut sheets is gathered as the rest is
+        auto const f = a.kind->leaves > b.kind->leaves ? a.kind->ranked : b.kind->ranked;
+        here *= counted.gathering->cut(f, counted.age, counted.parameters) /
+                counted.gathering->all(f, counted.age, counted.parameters);
+      }
+      all += here;
+      if (here > most) most = here, vertical = &a, horizontal = &b;
+    }
+  if (!(most > 0) || most < 0.5 * all) return std::nullopt;
+  return MixedFormats{Ranking{tallies, counted, assumed, 1}.candidate(*vertical),
+                      Ranking{tallies, counted, assumed, 2}.candidate(*horizontal), most / all};
+}
 
 } // namespace detail
 } // namespace v0

@@ -1,241 +1,284 @@
 // SPDX-License-Identifier: MIT
-/// Every kind of leaf on every sheet of every period, weighed against what was seen. The order of the loops is what makes
-/// it quick: what a kind of leaf says of a size, of marks, gatherings and edges is asked once, in the outer loop, and a period
-/// only weighs it, by its priors, its sheets and its trust in paper. Nothing is left out on the way. A leaf of which neither
-/// date nor place is known is asked about in six periods and takes little longer than one with a date.
+/// Every kind of leaf on every population of sheets, weighed against what was seen. What is common to all (the shares of the
+/// years and the place, the populations, what several leaves show) is worked out first; then each kind of leaf is asked
+/// how likely its size is on each population, and how likely the rest is on single and on double paper.
 #pragma once
 
-#include <bifolium/core/real.hpp>
-#include <bifolium/evidence/assumptions.hpp>
-#include <bifolium/evidence/detail/scheme_likelihood.hpp>
-#include <bifolium/evidence/detail/size_likelihood.hpp>
-#include <bifolium/evidence/detail/tally.hpp>
+#include <bifolium/evidence/detail/evidence_rows.hpp>
+#include <bifolium/evidence/detail/size_density.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-class Weighing {
-  static constexpr std::size_t count = PossibleSheets::periods;
-  LeafEvidence const& seen_;
-  EvidenceParameters const& parameters_;
-  CountedSigns const& signs_;
-  PriorsByPeriod const& periods_;
-  LossDensity usual_, cropped_;
-  std::array<EarlyLoss, 3> early_losses_;
-  Trusts trusts_{};
-  std::array<bool, count> early_{}, later_{}; // on the four sheets of the first printers, on those of the table
-  bool any_early_{}, any_later_{}, any_incunables_{}, any_others_{};
-  std::array<double, count> scale_{};       // of the priors, so that all periods together add up to their weights
-  std::array<EarlyShares, count> shares_{}; // of early periods
-  PossibleSheets early_sheets_, later_sheets_;
-  SheetsAsked early_asked_, later_asked_;
+/// How the chain lines are read: as if none were seen, or as vertical or horizontal, by `ChainLines`.
+using ByChains = std::array<double, 3>;
 
-  [[nodiscard]] LossDensity density(TrimModel trim) const {
-    if (seen_.material == Material::vellum) { // skins have no sheet sizes
-      trim.height_variance *= parameters_.vellum_spread;
-      trim.covariance *= parameters_.vellum_spread;
-      trim.width_variance *= parameters_.vellum_spread;
-    }
-    return LossDensity{trim};
-  }
-  [[nodiscard]] LossDensity density(LeafState state) const {
-    return density(parameters_.trim_by_state[static_cast<std::size_t>(state)]);
-  }
-  [[nodiscard]] EarlyLoss early_loss(std::size_t format) const {
-    auto const& trim = parameters_.early_trim[format];
-    return {{density(trim[0])}, {density(trim[1])}};
-  }
-  void ask_of_state(SheetsAsked& asked, PossibleSheets const& sheets, LeafShape const& shape, double floor) const {
-    auto const share = parameters_.cropped_unsaid;
-    if (seen_.state == LeafState::unknown && share > 0)
-      asked.ask(sheets, shape, MixedLoss{usual_, cropped_, share}, floor);
-    else
-      asked.ask(sheets, shape, OneLoss{usual_}, floor);
-  }
-  void ask_size(LeafShape const& shape) {
-    if (any_later_) ask_of_state(later_asked_, later_sheets_, shape, parameters_.least_size_late);
-    if (!any_early_) return;
-    bool const fitted = seen_.state == LeafState::unknown || seen_.state == LeafState::trimmed;
-    if (fitted)
-      early_asked_.ask(early_sheets_, shape, early_losses_[early_format(shape.leaves)], parameters_.least_size);
-    else
-      ask_of_state(early_asked_, early_sheets_, shape, parameters_.least_size);
-  }
-  /// Weighs the early sheets for a kind of leaf, and gives by how much the years move its format: formats and sheets of
-  /// the fifteenth century were counted together.
-  double weigh_early_sheets(std::size_t period, int leaves) {
-    auto const f = early_format(leaves);
-    auto const& undated = parameters_.undated_shares.of[f];
-    auto const& shares = leaves == 2 || leaves == 4 || leaves == 8 ? shares_[period].of[f] : undated;
-    double all = 0, usual = 0;
-    for (auto const one : shares) all += one;
-    for (auto const one : undated) usual += one;
-    auto& weighed = early_sheets_.of_period[period];
-    weighed.all = all;
-    for (std::size_t i = 0; i < early_sheets.size(); ++i) weighed.weight[i] = weighed.single[i] = shares[i];
-    return all / usual;
-  }
-  [[nodiscard]] ByTrust ask_marks(LeafShape const& shape) const {
-    ByTrust marks;
-    for (std::size_t t = 0; t < trusts_.size(); ++t) {
-      auto const& trust = trusts_[t];
-      bool const same = t > 0 && trust.mark_in_place == trusts_[t - 1].mark_in_place &&
-                        trust.second_mark == trusts_[t - 1].second_mark;
-      marks[t] = same
-                     ? marks[t - 1]
-                     : marks_likelihood(shape, signs_.mark(), signs_.countermark(), trust, parameters_.paper_is_marked);
-    }
-    return marks;
-  }
-  /// How common the kind is in the period; kinds of as many leaves share the prior out by their shapes.
-  [[nodiscard]] double prior(std::size_t period, LeafShape const& shape) const {
-    auto const& priors = periods_[period].priors;
-    double kinds = 0;
-    for (std::size_t s = 0; s < shape.sharers.size(); ++s) kinds += shape.sharers[s] * priors.shapes[s];
-    auto const own = priors.shapes[static_cast<std::size_t>(shape.format.shape())];
-    return scale_[period] * priors.of(shape.leaves) * own / kinds;
-  }
+/// What speaks for one format, added up over its kinds of leaf.
+struct Tally {
+  LeafShape const* kind{}; ///< of its kinds the one that explains most
+  std::size_t scheme{};    ///< of that kind, the one that fits best
+  std::size_t paper{};     ///< the population it explains most with, or `population_count` and the number of a stock
+  double prior{}, best{-1};
+  std::array<double, evidence_kinds> alone{}; ///< of each kind of evidence by itself, weighted by the prior
+  ByChains together{};                        ///< prior times likelihood of all that was seen
+  double twofold{};                           ///< part of it on double paper
+};
+struct Tallies {
+  std::array<Tally, 24> of_format{};
+  std::size_t count{};
+  ByChains none{}; ///< that it is none of these, in the unit of `together`
+  JointShares joint{};
 
-  /// What is the same however the chain lines are read, of one kind of leaf in one period.
-  struct Weighed {
-    double prior{}, together{}; // the latter but for chain lines
-    std::array<double, sign_count> alone{};
+  [[nodiscard]] double all(std::size_t chains) const {
+    double sum = none[chains];
+    for (std::size_t i = 0; i < count; ++i) sum += of_format[i].together[chains];
+    return sum;
+  }
+};
+
+/// Height, width and type page as the densities want them: logarithms of the leaf, without its boards.
+class LogMeasures {
+  double low_{}, height_{}, width_{}, type_{}, fall_{};
+  bool has_height_, has_width_, has_type_, interval_{};
+
+public:
+  /// `tail`: of the populations.
+  LogMeasures(LeafEvidence const& seen, double tail, EvidenceParameters const& p)
+      : has_height_{seen.height.has_value()}, has_width_{seen.width.has_value()}, has_type_{
+                                                                                      seen.type_height.has_value()} {
+    constexpr double least = 5; // mm; boards leave no less
+    auto const boards = p.boards.count() * (seen.of == MeasureOf::leaf ? 0 : seen.of == MeasureOf::binding ? 1 : 0.5);
+    auto const step = seen.rounded_up_to.count();
+    auto const logarithm = [&](double length) { return real::log(length > least ? length : least); };
+    interval_ = step > 0 && has_height_ != has_width_;
+    // of two sides stated in steps the middle of the step is taken, of one its two ends
+    auto const back = interval_ ? 0 : step / 2;
+    if (has_height_) height_ = logarithm(seen.height->count() - boards - back);
+    if (has_width_) width_ = logarithm(seen.width->count() - boards - back);
+    if (interval_) {
+      low_ = logarithm((has_height_ ? *seen.height : *seen.width).count() - boards - step);
+      fall_ = real::exp(-tail * ((has_height_ ? height_ : width_) - low_));
+    }
+    if (has_type_) type_ = real::log(seen.type_height->count());
+  }
+  [[nodiscard]] bool none() const { return !has_height_ && !has_width_; }
+  [[nodiscard]] bool has_type() const { return has_type_; }
+
+  /// How likely the size is if a leaf of that kind came of the population; `uncut` is what the leaf would be larger.
+  [[nodiscard]] double size(SheetDensity const& sheets, LeafShape const& shape, double uncut) const {
+    if (none()) return 1;
+    bool const upright = shape.lay.long_side == Axis::left_right; // then the height is of the short side
+    auto const to_height = (upright ? shape.log_short : shape.log_long) + uncut;
+    auto const to_width = (upright ? shape.log_long : shape.log_short) + uncut;
+    if (has_height_ && has_width_)
+      return upright ? sheets.of_both(width_ + to_width, height_ + to_height)
+                     : sheets.of_both(height_ + to_height, width_ + to_width);
+    std::size_t const side = upright == has_height_ ? 1 : 0;
+    auto const to = has_height_ ? to_height : to_width, one = has_height_ ? height_ : width_;
+    if (!interval_) return sheets.of_side(side, one + to);
+    return sheets.side_between(side, low_ + to, one + to, fall_);
+  }
+  /// How likely the height of the type page is, against one that is as usual.
+  [[nodiscard]] double type(SheetDensity const& sheets, LeafShape const& shape, EvidenceParameters const& p) const {
+    if (!has_type_) return 1;
+    constexpr double least = 2e-4, usual = 0.0064;
+    std::size_t const side = shape.lay.long_side == Axis::left_right ? 1 : 0;
+    auto const parts = side == 1 ? shape.log_short : shape.log_long;
+    auto const variance = p.type_variance + sheets.variance(side);
+    auto const x = type_ - (sheets.mean(side) + SheetPopulation::base_loss - parts + p.type_of_uncut);
+    auto const base = 1 + x * x / (variance * (type_tails - 2));
+    return real::sqrt(usual / variance) / (base * base * (base * base)) + least;
+  }
+  [[nodiscard]] double by_chance(EvidenceParameters const& p) const {
+    if (none()) return 1;
+    if (has_height_ && has_width_) return p.chance.both_sides;
+    return interval_ ? p.chance.one_side * ((has_height_ ? height_ : width_) - low_) : p.chance.one_side;
+  }
+};
+
+/// Weighs all kinds of leaf.
+class Weigher {
+  Counted const& counted_;
+  EvidenceParameters const& p_;
+  Assumptions const& assumed_;
+  PaperModel const& model_;
+  LogMeasures measures_;
+  std::array<EvidenceRow const*, evidence_kinds>
+      seen_{};                                 // rows that were seen, but for size, type page and chain lines
+  std::size_t seen_count_{}, seen_of_kinds_{}; // those by scheme last
+  std::array<SheetDensity, population_count> populations_{};
+  std::vector<SheetDensity> stocks_{};
+  double own_paper_{}; // share of all stocks
+  Priors const& priors_;
+  Tallies& tallies_;
+
+  [[nodiscard]] SheetDensity density(SheetPopulation const& sheets, double tail) const {
+    auto const& loss = p_.loss_of_state[static_cast<std::size_t>(counted_.seen.state)];
+    auto const spread = counted_.of_paper ? 1 : p_.vellum_variance;
+    SheetDensity density{sheets.log_long + loss.larger, sheets.log_short + loss.larger, spread * sheets.long_variance,
+                         spread * sheets.covariance,    spread * sheets.short_variance, loss.tail * tail};
+    if (counted_.seen.state == LeafState::unknown)
+      density.crop(p_.cropped_unsaid, p_.loss_of_state[static_cast<std::size_t>(LeafState::cropped)].tail);
+    return density;
+  }
+  /// By how much a leaf of that kind is smaller than a folio would make it.
+  [[nodiscard]] double uncut(LeafShape const& shape) const {
+    if (counted_.seen.state == LeafState::uncut) return 0;
+    return p_.loss_of_halving * ((shape.log_long + shape.log_short) * 1.4426950408889634 - 1);
+  }
+  /// How common a kind is among those of as many leaves.
+  [[nodiscard]] double share(LeafShape const& shape) const {
+    double all = 0;
+    for (std::size_t s = 0; s < shape.sharers.size(); ++s) all += shape.sharers[s] * priors_.shapes[s];
+    return (priors_.divisions_alike ? 1 : shape.share) *
+           priors_.shapes[static_cast<std::size_t>(shape.format.shape())] / all;
+  }
+  /// Size and type page of a kind: each alone and both, summed over its paper; all hold the prior.
+  struct OnPaper {
+    double prior{}, size{}, type{}, both{}, best{-1};
+    std::size_t paper{};
+
+    void add(std::size_t number, double share, double of_size, double of_type) {
+      prior += share, size += share * of_size, type += share * of_type;
+      auto const here = share * of_size * of_type;
+      both += here;
+      if (here > best) best = here, paper = number;
+    }
   };
-  [[nodiscard]] Weighed weigh(std::size_t p, LeafShape const& shape, double marks, double gathering,
-                              SchemesSay const& schemes) {
-    auto const joint = early_[p] ? weigh_early_sheets(p, shape.leaves) : 1;
-    auto const size =
-        early_[p] ? early_asked_.answer(early_sheets_.of_period[p]) : later_asked_.answer(later_sheets_.of_period[p]);
-    auto const prior = this->prior(p, shape) * joint;
-    return {prior,
-            prior * size.together * marks * gathering * schemes.together,
-            {size.size, 1, marks, gathering, size.type, schemes.edges, schemes.hole, schemes.leaves}};
+  [[nodiscard]] OnPaper on_paper(LeafShape const& shape) const {
+    OnPaper sum;
+    auto const among = share(shape);
+    auto const& shares = tallies_.joint[shape.ranked];
+    auto const larger = uncut(shape);
+    for (std::size_t k = 0; k < population_count; ++k)
+      sum.add(k, (1 - own_paper_) * among * shares[k], measures_.size(populations_[k], shape, larger),
+              measures_.type(populations_[k], shape, p_));
+    auto const format = stocks_.empty() ? 0 : sum_of(shares);
+    for (std::size_t s = 0; s < stocks_.size(); ++s)
+      sum.add(population_count + s, assumed_.stocks[s].share * among * format,
+              measures_.size(stocks_[s], shape, larger), measures_.type(stocks_[s], shape, p_));
+    return sum;
   }
-  /// The same over all periods, but for chain lines.
-  struct WeighedInAll {
-    double prior{};
-    std::array<double, sign_count> likelihood{}; ///< of each sign by itself, weighted by the prior
-
-    void add(Weighed const& period) {
-      prior += period.prior;
-      for (std::size_t i = 0; i < sign_count; ++i) likelihood[i] += period.prior * period.alone[i];
-    }
+  /// What the other evidence says of a kind on one of the two papers, without the chain lines of the one leaf.
+  struct Other {
+    double together{1}, best{-1};
+    std::size_t scheme{};
+    std::array<double, evidence_kinds> alone{};
   };
-  /// Names the sheet that explains the kind best in the period. `found` keeps it for the other readings; 0: not yet found.
-  void name_sheet(Tally& tally, std::size_t p, std::array<std::size_t, count>& found) const {
-    auto const& sheets = early_[p] ? early_sheets_ : later_sheets_;
-    if (found[p] == 0) found[p] = 1 + (early_[p] ? early_asked_ : later_asked_).best(sheets.of_period[p]);
-    auto const best = found[p] - 1;
-    auto const& lay = tally.kind->lay;
-    tally.sheet_name = sheets.of_period[p].name[best];
-    tally.long_side = sheets.long_side[best], tally.short_side = sheets.short_side[best];
-    tally.log_height = lay.long_side == Axis::left_right ? sheets.across[best] - tally.kind->log_short
-                                                         : sheets.along[best] - tally.kind->log_long;
-  }
-  /// Adds a kind of leaf, as weighed in each period, to one reading.
-  void add(Reading& reading, LeafShape const& shape, std::array<Weighed, count> const& weighed,
-           WeighedInAll const& in_all, std::array<SchemesSay, count> const& schemes, SchemesAsked const& asked,
-           std::array<std::size_t, count>& sheets_found) const {
-    auto& tally = reading.tallies[shape.format_number];
-    reading.formats = (std::max)(reading.formats, shape.format_number + 1);
-    tally.prior += in_all.prior;
-    for (std::size_t i = 0; i < sign_count; ++i) tally.likelihood[i] += in_all.likelihood[i];
-    MarkTrust mark_trust;
-    double most = -1;
-    std::size_t best = 0;
-    for (std::size_t p = 0; p < count; ++p) {
-      if (!early_[p] && !later_[p]) continue;
-      auto const& trust = trusts_[trusts_.of(p)];
-      auto const& here = weighed[p];
-      auto const chains = chains_likelihood(shape, reading.chain_lines, trust.chains);
-      auto const together = here.together * chains;
-      tally.together += together;
-      tally.likelihood[static_cast<std::size_t>(EvidenceKind::chain_lines)] += here.prior * (chains - 1);
-      tally.vertical += together * (shape.chain_lines == ChainLines::vertical ? trust.chains : 1 - trust.chains);
-      mark_trust.add(trust, together);
-      reading.of_period[p] += together;
-      if (together > most) most = together, best = p;
+  [[nodiscard]] Other other(LeafShape const& shape, bool twofold) const {
+    Other sum;
+    auto const& schemes = scheme_facts();
+    sum.scheme = static_cast<std::size_t>(shape.schemes[0]);
+    for (std::size_t i = 0; i < seen_of_kinds_; ++i) {
+      auto const here = seen_[i]->likelihood({counted_, shape, schemes[sum.scheme], twofold});
+      sum.together *= here, sum.alone[static_cast<std::size_t>(seen_[i]->kind)] = here;
     }
-    for (std::size_t i = 1; i < tally.marks.size() && signs_.mark_open(); ++i)
-      tally.marks[i] += mark_likelihood(shape, static_cast<MarkPlace>(i), mark_trust, parameters_.paper_is_marked);
-    // of equals the earlier kind is named
-    if (tally.kind != nullptr && (most < tally.best || (most == tally.best && tally.kind < &shape))) return;
-    tally.kind = &shape;
-    tally.best = most;
-    tally.scheme = schemes[asked.answer_for(best)].scheme;
-    name_sheet(tally, best, sheets_found);
+    auto const& gathered = counted_.seen.gathering_leaves;
+    if (seen_count_ == seen_of_kinds_ && !gathered) return sum;
+    double by_scheme = 0;
+    auto const part = 1 / static_cast<double>(shape.schemes.size());
+    for (auto const number : shape.schemes) {
+      auto const& scheme = schemes[static_cast<std::size_t>(number)];
+      double fit = 1;
+      for (auto i = seen_of_kinds_; i < seen_count_; ++i) {
+        auto const here = seen_[i]->likelihood({counted_, shape, scheme, twofold});
+        fit *= here, sum.alone[static_cast<std::size_t>(seen_[i]->kind)] += part * here;
+      }
+      by_scheme += part * fit;
+      // of schemes that fit alike the first is named that gathers as was seen: a hair, which parts only equals
+      if (gathered && scheme.gathers(*gathered)) fit *= 1.001;
+      if (fit > sum.best * (1 + 1e-9)) sum.best = fit, sum.scheme = static_cast<std::size_t>(number);
+    }
+    sum.together *= by_scheme;
+    return sum;
+  }
+  void add(LeafShape const& shape, std::size_t reading) {
+    auto const paper = on_paper(shape);
+    std::array<Other, 2> others{other(shape, false), {}};
+    others[1] = seen_count_ > 0 ? other(shape, true) : others[0];
+    std::array<double, 2> const share{1 - counted_.age.twofold, counted_.age.twofold};
+    auto& tally = tallies_.of_format[shape.format_number];
+    tallies_.count = (std::max)(tallies_.count, shape.format_number + 1);
+    tally.prior += paper.prior;
+    tally.alone[static_cast<std::size_t>(EvidenceKind::size)] += paper.size;
+    tally.alone[static_cast<std::size_t>(EvidenceKind::type_page)] += paper.type;
+    ByChains together{};
+    double twofold = 0, chains_alone = 0;
+    for (std::size_t m = 0; m < 2; ++m) {
+      for (std::size_t i = 0; i < evidence_kinds; ++i) tally.alone[i] += paper.prior * share[m] * others[m].alone[i];
+      auto const here = paper.both * share[m] * others[m].together;
+      for (std::size_t r = 0; r < together.size(); ++r) {
+        auto const chains =
+            r == 0 ? 1 : chains_likelihood(shape.chain_lines, static_cast<ChainLines>(r), m == 1, p_.chain_slip);
+        together[r] += here * chains;
+        if (r == reading) chains_alone += share[m] * chains, twofold += m == 1 ? here * chains : 0;
+      }
+    }
+    tally.alone[static_cast<std::size_t>(EvidenceKind::chain_lines)] += paper.prior * chains_alone;
+    tally.twofold += twofold;
+    for (std::size_t r = 0; r < together.size(); ++r) tally.together[r] += together[r];
+    if (tally.kind != nullptr && together[reading] <= tally.best) return;
+    tally.kind = &shape, tally.best = together[reading], tally.paper = paper.paper;
+    tally.scheme = others[twofold > together[reading] / 2 ? 1 : 0].scheme;
   }
 
 public:
-  /// All are looked at, not copied.
-  Weighing(LeafEvidence const& seen, CountedSigns const& signs, PriorsByPeriod const& periods,
-           Assumptions const& assumed)
-      : seen_{seen}, parameters_{*assumed.parameters}, signs_{signs}, periods_{periods}, usual_{density(seen.state)},
-        cropped_{density(LeafState::cropped)}, early_losses_{early_loss(0), early_loss(1), early_loss(2)},
-        early_asked_{seen, parameters_}, later_asked_{seen, parameters_} {
-    SheetGatherer gatherer{later_sheets_, parameters_};
-    for (std::size_t p = 0; p < count; ++p) {
-      auto const& [years, weight, priors] = periods_[p];
-      if (!(weight > 0)) continue;
-      trusts_.add(p, trustworthiness(years, seen.place, parameters_));
-      double all = priors.none_of_these;
-      for (auto const& one : priors.weights) all += one.weight;
-      scale_[p] = weight / all;
-      early_[p] = priors.incunables && !assumed.sheet_sizes;
-      later_[p] = !early_[p];
-      (priors.incunables ? any_incunables_ : any_others_) = true;
-      any_early_ = any_early_ || early_[p];
-      any_later_ = any_later_ || later_[p];
-      if (early_[p])
-        shares_[p] = early_shares_of(years, parameters_);
-      else if (assumed.sheet_sizes)
-        gatherer.take(p, *assumed.sheet_sizes);
-      else
-        gatherer.take(p, years, seen.place);
+  Weigher(Counted const& counted, Assumptions const& assumed, Priors const& priors, Tallies& tallies)
+      : counted_{counted}, p_{counted.parameters}, assumed_{assumed}, model_{assumed.model != nullptr
+                                                                                 ? *assumed.model
+                                                                                 : fitted_paper_model()},
+        measures_{counted.seen, model_.tail() * p_.loss_of_state[static_cast<std::size_t>(counted.seen.state)].tail,
+                  p_},
+        priors_{priors}, tallies_{tallies} {
+    for (bool const by_scheme : {false, true}) {
+      for (auto const& row : evidence_rows)
+        if (row.likelihood != nullptr && row.kind != EvidenceKind::chain_lines && row.by_scheme == by_scheme &&
+            row.seen(counted))
+          seen_[seen_count_++] = &row;
+      if (!by_scheme) seen_of_kinds_ = seen_count_;
     }
-    later_sheets_.fill_up();
-    if (!any_early_) return;
-    for (auto const& sheet : early_sheets) {
-      auto const i = early_sheets_.add(millimetres{sheet.long_side}, millimetres{sheet.short_side},
-                                       real::log(sheet.long_side), real::log(sheet.short_side));
-      for (auto& shares : early_sheets_.of_period) shares.end = i + 1, shares.name[i] = sheet.name;
+    for (std::size_t k = 0; k < population_count; ++k)
+      populations_[k] = density(model_.populations()[k], model_.tail());
+    for (auto const& stock : assumed.stocks) {
+      constexpr double variance = 0.0015, covariance = 0.0005; // sheets of one stock, and slips of rulers (proposed)
+      stocks_.push_back(density({real::log(stock.sheet.long_side().count()) - SheetPopulation::base_loss,
+                                 real::log(stock.sheet.short_side().count()) - SheetPopulation::base_loss, variance,
+                                 covariance, variance},
+                                model_.tail()));
+      own_paper_ += stock.share;
     }
-    early_sheets_.fill_up();
+    std::optional<FormatShares> own;
+    if (assumed.priors) {
+      own.emplace();
+      for (std::size_t f = 0; f < ranked_leaves.size(); ++f) (*own)[f] = priors.of(ranked_leaves[f]);
+      divide(*own, sum_of(*own));
+    }
+    tallies.joint = model_.joint(counted.seen.place, counted.seen.year, own ? &*own : nullptr);
+    for (auto& format : tallies.joint)
+      for (auto& one : format) one *= 1 - priors.none_of_these;
   }
-
-  /// Fills the readings, which say how the chain lines are to be read and are otherwise empty.
-  void weigh(View<Reading> readings) {
-    for (auto& reading : readings) {
-      auto const chance = signs_.by_chance(reading.chain_lines, parameters_);
-      for (std::size_t p = 0; p < count; ++p) {
-        reading.of_period[p] = scale_[p] * periods_[p].priors.none_of_these * chance;
-        reading.none += reading.of_period[p];
-      }
-    }
-    SchemesAsked const schemes_asked{signs_, trusts_, parameters_};
-    auto const gathered = [&](LeafShape const& shape, bool early) {
-      return gathering_likelihood(shape, seen_.gathering_leaves, seen_.alternating_with, early, parameters_);
-    };
-    // kinds that are asked the same follow each other
-    auto const kinds = leaf_shapes();
-    for (auto const kind : seen_.height || !seen_.width ? shapes_by_height() : shapes_by_width()) {
-      auto const& shape = kinds[static_cast<std::size_t>(kind)];
-      ask_size(shape);
-      auto const marks = ask_marks(shape);
-      auto const schemes = schemes_asked.ask(shape);
-      auto const early = any_incunables_ ? gathered(shape, true) : 0, late = any_others_ ? gathered(shape, false) : 0;
-      std::array<Weighed, count> weighed;
-      WeighedInAll in_all;
-      for (std::size_t p = 0; p < count; ++p) {
-        if (!early_[p] && !later_[p]) continue;
-        weighed[p] = weigh(p, shape, marks[trusts_.of(p)], periods_[p].priors.incunables ? early : late,
-                           schemes[schemes_asked.answer_for(p)]);
-        in_all.add(weighed[p]);
-      }
-      std::array<std::size_t, count> sheets_found{};
-      for (auto& reading : readings) add(reading, shape, weighed, in_all, schemes, schemes_asked, sheets_found);
-    }
+  /// The logarithm of the height of a leaf on the paper that explains a format best, before any binder.
+  [[nodiscard]] double log_height(Tally const& tally) const {
+    bool const upright = tally.kind->lay.long_side == Axis::left_right;
+    auto const& sheets =
+        tally.paper < population_count ? populations_[tally.paper] : stocks_[tally.paper - population_count];
+    return sheets.mean(upright ? 1 : 0) + SheetPopulation::base_loss -
+           (upright ? tally.kind->log_short : tally.kind->log_long);
+  }
+  /// How likely the size is on each population alone.
+  [[nodiscard]] std::array<double, population_count> sizes(LeafShape const& shape) const {
+    std::array<double, population_count> sizes;
+    for (std::size_t k = 0; k < population_count; ++k) sizes[k] = measures_.size(populations_[k], shape, uncut(shape));
+    return sizes;
+  }
+  /// Fills the tallies. `reading`: how the chain lines are read.
+  void weigh(std::size_t reading) {
+    double chance = priors_.none_of_these * measures_.by_chance(p_);
+    for (auto const& row : evidence_rows)
+      if (row.kind != EvidenceKind::chain_lines && row.seen(counted_)) chance *= row.by_chance(counted_);
+    tallies_.none = {chance, chance * p_.chance.chain_lines, chance * p_.chance.chain_lines};
+    for (auto const& shape : leaf_shapes()) add(shape, reading);
   }
 };
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// The words in which tables and records write what was seen.
+/// The words in which tables and records write what was seen, and the names of the kinds of evidence.
 #pragma once
 
-#include <bifolium/evidence/seen.hpp>
+#include <bifolium/core/ascii.hpp>
+#include <bifolium/evidence/detail/evidence_rows.hpp>
 
 #include <string_view>
 
@@ -43,6 +44,9 @@ inline constexpr Word<EdgeSeen> edge_words[]{{"bolt"sv, EdgeSeen::bolt},
 inline constexpr Word<HolePlace> hole_words[]{
     {"spine-fold"sv, HolePlace::spine_fold}, {"head"sv, HolePlace::head},     {"tail"sv, HolePlace::tail},
     {"fore-edge"sv, HolePlace::fore_edge},   {"inside"sv, HolePlace::inside}, {"unknown"sv, HolePlace::unknown}};
+inline constexpr Word<MeasureOf> measure_words[]{
+    {"leaf"sv, MeasureOf::leaf}, {"binding"sv, MeasureOf::binding}, {"either"sv, MeasureOf::either}};
+constexpr auto const& words_for(MeasureOf) { return measure_words; }
 constexpr auto const& words_for(Material) { return material_words; }
 constexpr auto const& words_for(ChainLines) { return chain_line_words; }
 constexpr auto const& words_for(MarkPlace) { return mark_words; }
@@ -50,18 +54,26 @@ constexpr auto const& words_for(LeafState) { return state_words; }
 constexpr auto const& words_for(EdgeSeen) { return edge_words; }
 constexpr auto const& words_for(HolePlace) { return hole_words; }
 
+/// Whether it is the word, in capitals or small letters.
+constexpr bool is_word(std::string_view text, std::string_view word) {
+  if (text.size() != word.size()) return false;
+  for (std::size_t i = 0; i < text.size(); ++i)
+    if (small_letter(text[i]) != word[i]) return false;
+  return true;
+}
 /// The row of the word, or null.
-template <class T> constexpr Word<T> const* find_word(std::string_view word) {
+template <class T> constexpr Word<T> const* find_word(std::string_view text) {
   for (auto const& one : words_for(T{}))
-    if (one.word == word) return &one;
+    if (is_word(text, one.word)) return &one;
   return nullptr;
 }
 } // namespace detail
 
-/// The words for a `Material`, `ChainLines`, `MarkPlace`, `LeafState`, `EdgeSeen` or `HolePlace`, one for each value: an array
-/// of `Word<T>`.
+/// The words for a `Material`, `ChainLines`, `MarkPlace`, `LeafState`, `MeasureOf`, `EdgeSeen` or `HolePlace`, one for each
+/// value: an array of `Word<T>`.
 template <class T> constexpr auto const& words_of() { return detail::words_for(T{}); }
-/// What a word of tables and records says of one of these; nothing when it is none of their words: read_word<Material>("laid").
+/// What a word of tables and records says of one of these, in capitals or small letters: read_word<Material>("Laid"). Missing
+/// where it is none of their words.
 template <class T> constexpr std::optional<T> read_word(std::string_view word) {
   auto const* const found = detail::find_word<T>(word);
   return found ? std::optional<T>{found->value} : std::nullopt;
@@ -74,6 +86,11 @@ constexpr std::string_view to_words(T value) {
     if (one.value == value) return one.word;
   return {};
 }
+
+/// The kind of evidence, as it is called in a sentence: "place of the watermark".
+constexpr std::string_view to_words(EvidenceKind kind) { return detail::row_of(kind).name; }
+/// The kind of evidence for machines: "watermark".
+constexpr std::string_view identifier(EvidenceKind kind) { return detail::row_of(kind).identifier; }
 
 } // namespace v0
 } // namespace bifolium

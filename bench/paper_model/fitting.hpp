@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+/// The fit of the paper model: expectation-maximisation over what no book tells, the population its sheet is of and how much
+/// was cut from its leaf beyond what all copies lose. Deterministic: the same books give the same counts.
+#pragma once
+
+#include <bifolium/evidence/paper_model.hpp>
+
+#include <cstdint>
+#include <fstream>
+#include <string>
+#include <vector>
+
+namespace fitting {
+
+/// A book of known format.
+struct Book {
+  int leaves{};              ///< to the sheet
+  double height{}, width{};  ///< mm; a width of 0 was not measured
+  std::optional<int> year{}; ///< none: the fifteenth century
+  bifolium::Region region{}; ///< of printing
+  bool in_centimetres{};     ///< the height is of the binding, in whole centimetres, rounded up
+  bool of_incunables{};      ///< counts for how common formats were
+  std::string edition{};     ///< books of one edition, or of one source, are held out together
+  std::string gathering{};   ///< as recorded, empty where it is not
+  enum class Source : std::uint8_t { incunables, measured, catalogue, census, other } source{};
+};
+
+/// The start of a population.
+struct Start {
+  std::string name;
+  double short_side, long_side;
+};
+
+/// What the fit gives, and keeps what `PaperCounts` looks at.
+struct Fitted {
+  std::array<bifolium::SheetPopulation, bifolium::population_count> populations{};
+  double tail{};
+  std::vector<bifolium::SheetCount> sheets{};
+  std::vector<bifolium::FormatCount> formats{};
+  std::vector<bifolium::AssumedShares> assumed{};
+  double log_likelihood{};
+
+  [[nodiscard]] bifolium::PaperCounts counts() const { return {populations, tail, sheets, formats, assumed}; }
+};
+
+using Rows = std::vector<std::vector<std::string>>;
+/// The rows of a table, without its comments.
+Rows rows_of(std::string const& file);
+/// All books of tests/data that teach.
+std::vector<Book> books_of(std::string const& data);
+std::vector<Start> starts_of(std::string const& folder);
+std::vector<bifolium::AssumedShares> assumed_of(std::string const& folder);
+/// Fits the books.
+Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts,
+           std::vector<bifolium::AssumedShares> const& assumed);
+
+} // namespace fitting

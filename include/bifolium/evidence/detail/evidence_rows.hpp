@@ -1,0 +1,281 @@
+// SPDX-License-Identifier: MIT
+/// One row for each kind of evidence: what it is called, when it was seen, how likely what was seen is on a leaf of a given
+/// kind, what it gives by chance, and what it costs to look. A new kind of evidence is a row here and a field of `LeafEvidence`.
+///
+/// Each row gives wrong evidence the frequency it is known to have: marks out of place, odd gatherings. None is a veto. What
+/// the paper shows is asked for paper of a single and of a double mould, and the two are summed outside, once for all rows:
+/// the chain lines, the tranchefile and the mark of one leaf are of one paper.
+#pragma once
+
+#include <bifolium/evidence/assumptions.hpp>
+#include <bifolium/evidence/detail/leaves_likelihood.hpp>
+#include <bifolium/evidence/inference.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// How often books of each of `ranked_leaves` are gathered in one way, early and late.
+struct GatheringShares {
+  FormatShares early{}, late{};
+  bool common{}; ///< an even number of leaves that is usual in some format
+
+  GatheringShares() = default;
+  GatheringShares(int leaves, int other) {
+    int const larger = leaves > other ? leaves : other, smaller = leaves == other ? 0 : leaves > other ? other : leaves;
+    common = smaller == 0 && larger % 2 == 0 && larger <= 16 && larger != 14;
+    std::array<bool, ranked_leaves.size()> known_early{};
+    for (auto const& row : paper_rows::gatherings) {
+      auto const f = ranked_number(row.leaves);
+      known_early[f] = known_early[f] || !row.late;
+      if (row.larger == larger && row.smaller == smaller) (row.late ? late : early)[f] = static_cast<double>(row.share);
+    }
+    if (smaller > 0 && larger != 2 * smaller) // folios and quartos are quired unevenly, in sixes and eights by turns
+      late[ranked_number(2)] = late[ranked_number(4)] = 0.04;
+    for (std::size_t f = 0; f < early.size(); ++f)
+      if (!known_early[f]) early[f] = late[f];
+  }
+  /// On whole sheets, in one age.
+  [[nodiscard]] double whole(std::size_t f, PaperAge const& age, EvidenceParameters const& p) const {
+    return (common ? p.odd_gathering : p.odder_gathering) + 0.97 * (early[f] + age.late_make_up * (late[f] - early[f]));
+  }
+  /// On sheets cut in two: as a format of half as many leaves is gathered.
+  [[nodiscard]] double cut(std::size_t f, PaperAge const& age, EvidenceParameters const& p) const {
+    auto const of = ranked_number(ranked_leaves[f] / 2);
+    return whole(ranked_leaves[f] == 2 * ranked_leaves[of] ? of : f, age, p);
+  }
+  [[nodiscard]] double all(std::size_t f, PaperAge const& age, EvidenceParameters const& p) const {
+    return (1 - p.cut_halves) * whole(f, age, p) + p.cut_halves * cut(f, age, p);
+  }
+};
+
+/// What was seen, as far as it counts, and each once: vellum has neither chain lines nor marks, and what was seen over a
+/// gathering is not counted again for the one leaf. Looks at the evidence, which must outlive it.
+struct Counted {
+  LeafEvidence const& seen;
+  EvidenceParameters const& parameters;
+  PaperAge age;
+  MarkTrust trust{age, parameters};
+  bool of_paper{seen.material != Material::vellum};
+  bool leaves_show_marks{}, leaves_show_chains{};
+  std::optional<LeavesLikelihood> leaves{};
+  std::optional<GatheringShares> gathering{};
+
+  Counted(LeafEvidence const& evidence, EvidenceParameters const& p, PaperAge const& of)
+      : seen{evidence}, parameters{p}, age{of} {
+    for (auto const& one : seen.leaves) {
+      if (one.leaf == 0 || !of_paper) break;
+      leaves_show_marks = leaves_show_marks || one.mark != MarkPlace::unknown;
+      leaves_show_chains = leaves_show_chains || one.chain_lines != ChainLines::unknown;
+    }
+    if (leaves_show_marks || leaves_show_chains) leaves.emplace(seen.leaves, *seen.gathering_leaves, age, p);
+    if (seen.gathering_leaves)
+      gathering.emplace(*seen.gathering_leaves, seen.alternating_with.value_or(*seen.gathering_leaves));
+  }
+  [[nodiscard]] ChainLines chains() const {
+    return of_paper && !leaves_show_chains ? seen.chain_lines : ChainLines::unknown;
+  }
+  [[nodiscard]] MarkPlace mark() const { return of_paper && !leaves_show_marks ? seen.watermark : MarkPlace::unknown; }
+  [[nodiscard]] MarkPlace countermark() const {
+    return of_paper && !leaves_show_marks ? seen.countermark : MarkPlace::unknown;
+  }
+};
+
+/// A leaf of one kind by one of its schemes, on paper of a single or of a double mould.
+struct Case {
+  Counted const& counted;
+  LeafShape const& shape;
+  SchemeFacts const& scheme;
+  bool twofold;
+  double log_height{}; ///< of the uncut leaf on its likeliest paper; only where a look is imagined
+};
+
+/// A kind of evidence.
+struct EvidenceRow {
+  EvidenceKind kind;
+  char const* identifier; ///< for machines
+  char const* name;       ///< in a sentence
+  bool by_scheme;         ///< schemes of one kind of leaf differ in it
+  double cost;            ///< of looking, against opening the book at its signatures; proposed
+  bool (*seen)(Counted const&);
+  double (*likelihood)(Case const&); ///< missing where size and year are weighed
+  double (*by_chance)(Counted const&);
+  int outcomes;                           ///< how many a look may have; 0: it is not asked for
+  double (*of_outcome)(Case const&, int); ///< how likely a look is to find that one, from 0; in any unit
+};
+
+inline double chains_likelihood(ChainLines own, ChainLines seen, bool twofold, double slip) {
+  return ((own == seen) != twofold) ? 1 - slip : slip;
+}
+
+/// One mark, of paper that may have a second one. pre: `seen` is known.
+inline double mark_likelihood(LeafShape const& shape, MarkPlace seen, MarkTrust const& trust, double marked) {
+  auto const placed = [&](double absent, double here) {
+    if (seen == MarkPlace::absent) return 1 - marked + marked * absent;
+    return marked * (trust.in_place * here + (1 - trust.in_place) * (1 - absent - here) / 5);
+  };
+  return (1 - trust.second) * placed(shape.mark(MarkPlace::absent), shape.mark(seen)) +
+         trust.second * placed(shape.either_mark(MarkPlace::absent), shape.either_mark(seen));
+}
+/// The place of the watermark and of the countermark in the same leaf.
+inline double both_marks_likelihood(LeafShape const& shape, MarkPlace watermark, MarkPlace countermark,
+                                    MarkTrust const& trust, double marked) {
+  constexpr auto absent = MarkPlace::absent;
+  auto const in = trust.in_place, second = trust.second;
+  double both = 0;
+  for (std::size_t a = 1; a < 8; ++a)
+    for (std::size_t b = 1; b < 8; ++b) {
+      auto const first = watermark == MarkPlace::unknown ? 1 : mark_taken_for(static_cast<MarkPlace>(a), watermark, in);
+      both += shape.marks[a][b] * first * mark_taken_for(static_cast<MarkPlace>(b), countermark, in);
+    }
+  if (countermark != absent) return marked * second * both;
+  auto one_mark = trust;
+  one_mark.second = 0;
+  auto const single = watermark == MarkPlace::unknown ? 1 : mark_likelihood(shape, watermark, one_mark, marked);
+  return (1 - second) * single + second * marked * both + (watermark == absent ? second * (1 - marked) : 0);
+}
+/// On double paper the mark is as on single paper, or in the middle of every other sheet, half and half (proposed).
+inline double marks_likelihood(Case const& one, MarkPlace mark, MarkPlace countermark) {
+  auto const& c = one.counted;
+  auto const marked = c.parameters.paper_is_marked;
+  auto const usual = countermark == MarkPlace::unknown
+                         ? mark_likelihood(one.shape, mark, c.trust, marked)
+                         : both_marks_likelihood(one.shape, mark, countermark, c.trust, marked);
+  if (!one.twofold) return usual;
+  if (mark == MarkPlace::unknown) return usual;
+  auto const has = marked / 2, absent = one.shape.central[static_cast<std::size_t>(MarkPlace::absent)];
+  auto const here = one.shape.central[static_cast<std::size_t>(mark)];
+  auto const central = mark == MarkPlace::absent
+                           ? 1 - has + has * absent
+                           : has * (c.trust.in_place * here + (1 - c.trust.in_place) * (1 - absent - here) / 5);
+  return (usual + central) / 2;
+}
+
+/// Edges the binder has left, all of one leaf.
+inline double edges_likelihood(Case const& one) {
+  auto const& p = one.counted.parameters;
+  std::array<EdgeSeen, 3> const seen{one.counted.seen.head, one.counted.seen.tail, one.counted.seen.fore_edge};
+  double likelihood = 0;
+  for (auto const& look : one.scheme.looks) {
+    auto here = look.share;
+    for (std::size_t i = 0; i < 3; ++i) {
+      auto const& edge = look.edges[i];
+      auto const wrong = 1 - p.edge_right;
+      // tranchefiles lie at the ends of the long side of a single sheet, and of the short side of a double one
+      auto const tranchefile = one.twofold ? edge.deckle - edge.tranchefile : edge.tranchefile;
+      switch (seen[i]) {
+      case EdgeSeen::bolt:
+        here *= p.edge_right * (edge.bolt ? 1 : 0) + wrong / 3;
+        break;
+      case EdgeSeen::deckle:
+        here *= p.edge_right * edge.deckle + wrong / 3;
+        break;
+      case EdgeSeen::tranchefile:
+        here *= p.edge_right * tranchefile * p.tranchefile_visible[one.twofold ? 1 : 0] + wrong / 10;
+        break;
+      case EdgeSeen::unknown:
+        break;
+      }
+    }
+    likelihood += here;
+  }
+  return likelihood;
+}
+/// Where the points pierced a leaf that has a hole. Where no leaf of a scheme has one (the grid does not say how the
+/// sheet was pierced), it tells nothing.
+inline double hole_likelihood(Case const& one, HolePlace seen) {
+  auto const& p = one.counted.parameters;
+  auto const& scheme = one.scheme;
+  if (!(scheme.pierced > 0)) return p.chance.point_hole;
+  return p.edge_right * scheme.holes[static_cast<std::size_t>(seen)] / scheme.pierced + (1 - p.edge_right) / 5;
+}
+inline double edges_by_chance(Counted const& c) {
+  double likelihood = 1;
+  for (auto const edge : {c.seen.head, c.seen.tail, c.seen.fore_edge})
+    if (edge != EdgeSeen::unknown)
+      likelihood *= edge == EdgeSeen::tranchefile ? c.parameters.chance.tranchefile : c.parameters.chance.edge;
+  return likelihood;
+}
+
+inline double gathering_found(Case const& one, int i) {
+  constexpr std::array<int, 10> sizes{2, 4, 6, 8, 9, 10, 12, 16, 18, 24};
+  static auto const shares = [&] {
+    std::array<GatheringShares, sizes.size()> all;
+    for (std::size_t k = 0; k < sizes.size(); ++k) all[k] = {sizes[k], sizes[k]};
+    return all;
+  }();
+  return shares[static_cast<std::size_t>(i)].all(one.shape.ranked, one.counted.age, one.counted.parameters);
+}
+/// Type pages in steps of an eighth of the logarithm, from 50 mm up.
+inline double type_page_found(Case const& one, int i) {
+  auto const x = 3.9 + 0.125 * i - one.log_height - one.counted.parameters.type_of_uncut;
+  auto const base = 1 + x * x / (0.0064 * (type_tails - 2));
+  return 1 / (base * base * (base * base)) + 1e-6;
+}
+
+inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
+    EvidenceRow{EvidenceKind::size, "size", "size", false, 1,
+                [](Counted const& c) { return c.seen.height.has_value() || c.seen.width.has_value(); }, nullptr,
+                [](Counted const&) { return 1.0; }, 0, nullptr},
+    {EvidenceKind::chain_lines, "chain_lines", "chain lines", false, 1.2,
+     [](Counted const& c) { return c.chains() != ChainLines::unknown; },
+     [](Case const& one) {
+       auto const seen = one.counted.chains();
+       if (seen == ChainLines::both) return 1.0;
+       return chains_likelihood(one.shape.chain_lines, seen, one.twofold, one.counted.parameters.chain_slip);
+     },
+     [](Counted const& c) { return c.chains() == ChainLines::both ? 1 : c.parameters.chance.chain_lines; }, 2,
+     [](Case const& one, int i) {
+       return chains_likelihood(one.shape.chain_lines, static_cast<ChainLines>(i + 1), one.twofold,
+                                one.counted.parameters.chain_slip);
+     }},
+    {EvidenceKind::watermark, "watermark", "place of the watermark", false, 4,
+     [](Counted const& c) { return c.mark() != MarkPlace::unknown || c.countermark() != MarkPlace::unknown; },
+     [](Case const& one) { return marks_likelihood(one, one.counted.mark(), one.counted.countermark()); },
+     [](Counted const& c) {
+       double likelihood = 1;
+       for (auto const place : {c.mark(), c.countermark()})
+         if (place != MarkPlace::unknown) likelihood *= c.parameters.chance.mark(place != MarkPlace::absent);
+       return likelihood;
+     },
+     7,
+     [](Case const& one, int i) { return marks_likelihood(one, static_cast<MarkPlace>(i + 1), MarkPlace::unknown); }},
+    {EvidenceKind::gathering, "gathering", "gathering", false, 1,
+     [](Counted const& c) { return c.gathering.has_value(); },
+     [](Case const& one) {
+       return one.counted.gathering->all(one.shape.ranked, one.counted.age, one.counted.parameters);
+     },
+     [](Counted const& c) { return c.parameters.chance.gathering; }, 10, gathering_found},
+    {EvidenceKind::type_page, "type_page", "type page", false, 1.5,
+     [](Counted const& c) { return c.seen.type_height.has_value(); }, nullptr,
+     [](Counted const& c) { return c.parameters.chance.type_page; }, 16, type_page_found},
+    {EvidenceKind::edges, "edges", "edges", true, 3,
+     [](Counted const& c) {
+       return c.seen.head != EdgeSeen::unknown || c.seen.tail != EdgeSeen::unknown ||
+              c.seen.fore_edge != EdgeSeen::unknown;
+     },
+     edges_likelihood, edges_by_chance, 0, nullptr},
+    {EvidenceKind::point_hole, "point_hole", "point-holes", true, 3,
+     [](Counted const& c) { return c.seen.point_hole != HolePlace::unknown; },
+     [](Case const& one) { return hole_likelihood(one, one.counted.seen.point_hole); },
+     [](Counted const& c) { return c.parameters.chance.point_hole; }, 6,
+     [](Case const& one, int i) { // the last: none to be seen
+       auto const visible = one.counted.parameters.holes_visible;
+       return i == 5 ? 1 - visible : visible * hole_likelihood(one, static_cast<HolePlace>(i + 1));
+     }},
+    {EvidenceKind::leaves, "leaves", "marks and chain lines over the gathering", true, 6,
+     [](Counted const& c) { return c.leaves.has_value(); },
+     [](Case const& one) {
+       return one.counted.leaves->of(static_cast<std::size_t>(&one.scheme - scheme_facts().data()));
+     },
+     [](Counted const& c) { return c.leaves->by_chance(); }, 0, nullptr},
+    {EvidenceKind::year, "year", "year of printing", false, 2,
+     [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr,
+     [](Counted const&) { return 1.0; }, 0, nullptr}};
+
+/// The row of a kind of evidence.
+constexpr EvidenceRow const& row_of(EvidenceKind kind) { return evidence_rows[static_cast<std::size_t>(kind)]; }
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

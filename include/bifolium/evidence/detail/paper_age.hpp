@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+/// The curves along which paper and make-up changed.
+#pragma once
+
+#include <bifolium/core/real.hpp>
+#include <bifolium/evidence/detail/paper_model.hpp>
+#include <bifolium/evidence/parameters.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// From 0 to 1, half in the year `middle`, most of it within `span` years on either side.
+inline double change(double year, double middle, double span) { return 1 / (1 + real::exp(-(year - middle) / span)); }
+
+/// How much double paper there was where it was thickest. Proposed.
+constexpr double most_twofold(Region place) {
+  switch (place) {
+  case Region::britain:
+    return 0.10;
+  case Region::netherlands:
+    return 0.12;
+  case Region::ireland:
+    return 0.08;
+  case Region::anywhere:
+  case Region::usa:
+    return 0.05;
+  default:
+    return 0.03;
+  }
+}
+
+} // namespace detail
+
+inline PaperAge PaperAge::of(int year, Region place) {
+  using namespace detail;
+  auto const y = static_cast<double>(year);
+  auto const from_peak = (y - 1722) / 28;
+  auto const by_hand = 0.002 + 0.006 * change(y, 1530, 20) +
+                       most_twofold(place) * real::exp(-from_peak * from_peak / 2) + 0.03 * change(y, 1790, 10);
+  auto const by_machine = change(y, 1815, 8);
+  auto const act = place == Region::britain || place == Region::ireland ? 1.0 : place == Region::anywhere ? 0.5 : 0.0;
+  auto const make_up = (y - 1485) / 50;
+  return {by_hand * (1 - by_machine) + 0.45 * by_machine, act * change(y, paper_dates::act_of_1794, 3),
+          change(y, 1620, 15),
+          make_up < 0   ? 0
+          : make_up > 1 ? 1
+                        : make_up};
+}
+namespace detail {
+inline PaperAge mean_age(YearsAsked const& years, Region place) {
+  PaperAge mean;
+  double all = 0;
+  for (int i = 0; i < years.size(); ++i) {
+    auto const here = PaperAge::of(years[i], place);
+    auto const books = fitted_paper_model().books_of(years[i]);
+    mean.twofold += books * here.twofold, mean.after_1794 += books * here.after_1794;
+    mean.second_mark += books * here.second_mark, mean.late_make_up += books * here.late_make_up;
+    all += books;
+  }
+  return {mean.twofold / all, mean.after_1794 / all, mean.second_mark / all, mean.late_make_up / all};
+}
+} // namespace detail
+inline PaperAge PaperAge::of(std::optional<YearRange> years, Region place) {
+  if (years && years->is_one_year()) return of(years->from, place);
+  if (years) return detail::mean_age(detail::YearsAsked{*years}, place);
+  static auto const undated = [] {
+    std::array<PaperAge, region_count> ages;
+    for (std::size_t r = 0; r < ages.size(); ++r)
+      ages[r] = detail::mean_age(detail::YearsAsked{YearRange{1450, 1850}}, static_cast<Region>(r));
+    return ages;
+  }();
+  return undated[static_cast<std::size_t>(place)];
+}
+
+} // namespace v0
+} // namespace bifolium

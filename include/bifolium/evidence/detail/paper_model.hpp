@@ -1,0 +1,398 @@
+// SPDX-License-Identifier: MIT
+/// How shares follow from counts: each step mixes what was counted with what is to be expected from the step before, which
+/// counts as so many books. The strengths were chosen on books held out by edition (bench/fit_paper_model.cpp).
+#pragma once
+
+#include <bifolium/evidence/detail/paper_counts.hpp>
+#include <bifolium/evidence/detail/size_density.hpp>
+#include <bifolium/evidence/paper_model.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Where a year lies between two of `count_years`.
+struct BetweenYears {
+  std::size_t before{}; ///< number of the earlier
+  double after{};       ///< how far towards the later, 0 to 1
+};
+constexpr BetweenYears between_years(int year) {
+  if (year <= count_years.front()) return {0, 0};
+  std::size_t i = 0;
+  while (i + 2 < count_years.size() && year >= count_years[i + 1]) ++i;
+  auto const after = static_cast<double>(year - count_years[i]) / (count_years[i + 1] - count_years[i]);
+  return {i, after < 1 ? after : 1};
+}
+/// The same for counting: books to 1500 count for 1498 at the latest, since 1506 is not counted but follows.
+constexpr BetweenYears counted_between(int year) {
+  if (year > 1500) return between_years(year);
+  return year < count_years[4] ? between_years(year) : BetweenYears{3, 1};
+}
+
+/// The years between which shares change, and how far from one to the other. They do so evenly in their logarithms, so what
+/// is rare in one and common in the other grows by as much of itself every year. Books of 1506 are counted, but are too few
+/// to have shares of their own: the way is from 1498 to 1550.
+struct ShareChange {
+  std::size_t from{}, to{};
+  double part{};
+};
+inline constexpr std::size_t last_early = 4, few_books = 5, first_late = 6;
+constexpr ShareChange share_change_at(int year) {
+  auto const at = between_years(year);
+  if (at.before != last_early && at.before != few_books) return {at.before, at.before + 1, at.after};
+  auto const from = count_years[last_early], to = count_years[first_late];
+  return {last_early, first_late, static_cast<double>(year - from) / (to - from)};
+}
+
+/// Adds to each year what its neighbours have, at so much of it.
+template <class Years, class Get> double with_neighbours(Years const& years, std::size_t i, std::size_t end, Get get) {
+  constexpr double neighbour = 0.3;
+  return get(years[i]) + (i > 0 ? neighbour * get(years[i - 1]) : 0) +
+         (i + 1 < end ? neighbour * get(years[i + 1]) : 0);
+}
+template <class Numbers> double sum_of(Numbers const& numbers) {
+  double sum = 0;
+  for (auto const one : numbers) sum += one;
+  return sum;
+}
+template <class Numbers> void divide(Numbers& numbers, double by) {
+  for (auto& one : numbers) one /= by;
+}
+
+} // namespace detail
+
+/// Shares of the populations: of a year, of a group of formats, of both, and of both in a region.
+inline void PaperModel::weigh() {
+  using namespace detail;
+  ByRegion<ByYear<ByGroup>> weights;
+  constexpr double of_all = 5, of_year = 20, of_group = 10, of_both = 20, of_region = 8;
+  auto const& everywhere = counts_[0];
+  Populations all{};
+  ByGroup by_group{};
+  for (auto const& year : everywhere)
+    for (std::size_t g = 0; g < format_groups; ++g)
+      for (std::size_t k = 0; k < population_count; ++k) by_group[g][k] += year[g][k], all[k] += year[g][k];
+  for (auto& one : all) one += of_all;
+  divide(all, sum_of(all));
+  for (auto& group : by_group) {
+    auto const books = sum_of(group);
+    for (std::size_t k = 0; k < population_count; ++k) group[k] = (group[k] + of_group * all[k]) / (books + of_group);
+  }
+  for (std::size_t y = 0; y < count_years.size(); ++y) {
+    Populations year{};
+    for (std::size_t k = 0; k < population_count; ++k)
+      year[k] = with_neighbours(everywhere, y, count_years.size(), [&](ByGroup const& groups) {
+        double books = 0;
+        for (auto const& group : groups) books += group[k];
+        return books;
+      });
+    auto const books = sum_of(year);
+    for (std::size_t k = 0; k < population_count; ++k) { // after 1500 less is known of what was common
+      auto const expected = count_years[y] > 1500 ? 0.75 * all[k] + 0.25 / population_count : all[k];
+      year[k] = (year[k] + of_year * expected) / (books + of_year);
+    }
+    for (std::size_t g = 0; g < format_groups; ++g) {
+      auto& both = weights[0][y][g];
+      for (std::size_t k = 0; k < population_count; ++k) both[k] = by_group[g][k] * year[k] / all[k];
+      divide(both, sum_of(both));
+    }
+  }
+  for (std::size_t r = 0; r < region_count; ++r) {
+    auto const strength = r == 0 ? of_both : of_region;
+    auto const& whole = weights[static_cast<std::size_t>(leans_on(static_cast<Region>(r)))];
+    for (std::size_t y = 0; y < count_years.size(); ++y)
+      for (std::size_t g = 0; g < format_groups; ++g) {
+        Populations here{};
+        for (std::size_t k = 0; k < population_count; ++k)
+          here[k] = with_neighbours(counts_[r], y, count_years.size(), [&](ByGroup const& year) { return year[g][k]; });
+        auto const books = sum_of(here);
+        for (std::size_t k = 0; k < population_count; ++k)
+          here[k] = (here[k] + strength * whole[y][g][k]) / (books + strength);
+        weights[r][y][g] = here;
+      }
+  }
+  for (std::size_t r = 0; r < region_count; ++r)
+    for (std::size_t y = 0; y < count_years.size(); ++y)
+      for (std::size_t g = 0; g < format_groups; ++g)
+        for (std::size_t k = 0; k < population_count; ++k) log_weights_[r][y][g][k] = real::log(weights[r][y][g][k]);
+}
+
+namespace detail {
+
+/// Shares of formats from the counts of incunables and the assumed tables.
+class FormatSharesOf {
+  using Common = std::array<double, 3>; // 2°, 4°, 8°
+  static constexpr std::size_t early_years = 5;
+  static constexpr double few = 20;                            // books
+  static constexpr std::array<std::size_t, 3> common{1, 2, 4}; // in `ranked_leaves`
+  using ByYear = std::array<FormatShares, count_years.size()>;
+
+  struct Counts {
+    std::array<Common, early_years> by_year{};
+    Common all{};     // dated or not
+    Common undated{}; // of the fifteenth century
+  };
+  std::array<Counts, region_count> counts_{};
+  std::array<ByYear, 2> assumed_{}; // anywhere, Britain
+  std::array<Common, early_years> expected_{};
+  Common overall_{};
+
+  static bool is_common(std::size_t format) {
+    return format == common[0] || format == common[1] || format == common[2];
+  }
+  static Common mixed(Common const& counted, Common const& expected, double strength) {
+    auto const books = sum_of(counted);
+    Common shares{};
+    for (std::size_t f = 0; f < 3; ++f) shares[f] = (counted[f] + strength * expected[f]) / (books + strength);
+    return shares;
+  }
+  /// Formats not counted before 1500 have small shares then (proposed).
+  static FormatShares with_rare(Common const& shares) {
+    FormatShares all{.002, 0, 0, .0005, 0, .0006, .001, .0001, .0001, .0002, .0001, 1e-5, 1e-5, 1e-5, 1e-6, 1e-6, 1e-6};
+    for (std::size_t f = 0; f < 3; ++f) all[common[f]] = 0.995 * shares[f];
+    divide(all, sum_of(all));
+    return all;
+  }
+  /// They grow evenly in their logarithms from 1478 to 1550, so that no year is a cliff.
+  static void let_rare_formats_grow(ByYear& years) {
+    constexpr std::size_t from = 2, to = first_late;
+    for (std::size_t y = from + 1; y <= last_early; ++y) {
+      auto const part = static_cast<double>(count_years[y] - count_years[from]) / (count_years[to] - count_years[from]);
+      double rare = 0, rest = 0;
+      for (std::size_t f = 0; f < ranked_leaves.size(); ++f) {
+        if (is_common(f)) {
+          rest += years[y][f];
+          continue;
+        }
+        years[y][f] = real::exp((1 - part) * real::log(years[from][f]) + part * real::log(years[to][f]));
+        rare += years[y][f];
+      }
+      for (auto const f : common) years[y][f] *= (1 - rare) / rest;
+    }
+  }
+
+public:
+  explicit FormatSharesOf(PaperCounts const& given) {
+    for (auto const& one : given.formats) {
+      std::size_t const f = one.leaves == 2 ? 0 : one.leaves == 4 ? 1 : 2;
+      for (auto region = one.region;; region = leans_on(region)) {
+        auto& counts = counts_[static_cast<std::size_t>(region)];
+        if (one.year_number < early_years) counts.by_year[one.year_number][f] += static_cast<double>(one.books);
+        if (one.year_number == FormatCount::undated) counts.undated[f] += static_cast<double>(one.books);
+        counts.all[f] += static_cast<double>(one.books);
+        if (region == Region::anywhere) break;
+      }
+    }
+    for (auto const& one : given.assumed) {
+      auto& shares = assumed_[one.region == Region::anywhere ? 0 : 1][one.year_number];
+      for (std::size_t f = 0; f < shares.size(); ++f) shares[f] = static_cast<double>(one.share[f]);
+      divide(shares, sum_of(shares));
+    }
+    for (auto const& year : counts_[0].by_year)
+      for (std::size_t f = 0; f < 3; ++f) overall_[f] += year[f];
+    divide(overall_, sum_of(overall_));
+    for (std::size_t y = 0; y < early_years; ++y) expected_[y] = mixed(about(counts_[0], y), overall_, 15);
+  }
+  [[nodiscard]] static Common about(Counts const& counts, std::size_t y) {
+    Common books{};
+    for (std::size_t f = 0; f < 3; ++f)
+      books[f] = with_neighbours(counts.by_year, y, early_years, [&](Common const& year) { return year[f]; });
+    return books;
+  }
+  [[nodiscard]] ByYear of(Region region) const {
+    ByYear years = assumed_[is_in(region, Region::britain) || region == Region::usa ? 1 : 0];
+    auto const& counts = counts_[static_cast<std::size_t>(region)];
+    auto const own = mixed(counts.all, overall_, few); // regions also have a habit of their own over all years
+    for (std::size_t y = 0; y < early_years; ++y) {
+      Common expected = expected_[y];
+      for (std::size_t f = 0; f < 3; ++f) expected[f] *= own[f] / overall_[f];
+      divide(expected, sum_of(expected));
+      years[y] = with_rare(region == Region::anywhere ? expected_[y] : mixed(about(counts, y), expected, few));
+    }
+    years[few_books] = years[last_early]; // never read
+    let_rare_formats_grow(years);
+    return years;
+  }
+  /// Of books of the fifteenth century without a date.
+  [[nodiscard]] FormatShares of_undated(Region region) const {
+    auto const& counts = counts_[static_cast<std::size_t>(region)];
+    auto const own = mixed(counts.all, overall_, few);
+    auto expected = mixed(counts_[0].undated, overall_, 15);
+    for (std::size_t f = 0; f < 3; ++f) expected[f] *= own[f] / overall_[f];
+    divide(expected, sum_of(expected));
+    return with_rare(mixed(counts.undated, expected, few));
+  }
+  /// Dated books about each of the first years.
+  [[nodiscard]] double dated(std::size_t y) const { return sum_of(counts_[0].by_year[y]); }
+};
+
+} // namespace detail
+
+inline void PaperModel::count_formats(PaperCounts const& counts) {
+  detail::FormatSharesOf const shares{counts};
+  for (std::size_t r = 0; r < region_count; ++r) {
+    auto const years = shares.of(static_cast<Region>(r));
+    for (std::size_t y = 0; y < years.size(); ++y)
+      for (std::size_t f = 0; f < years[y].size(); ++f) log_shares_[r][y][f] = detail::real::log(years[y][f]);
+  }
+  for (auto const& one : counts.assumed)
+    if (one.region == Region::anywhere) books_[one.year_number] = static_cast<double>(one.books);
+  books_[detail::few_books] = books_[detail::first_late];
+  // books of a year before 1501 as they are dated, in the unit of the rest: even from 1498 to 1506
+  for (std::size_t y = 0; y <= detail::last_early; ++y)
+    books_[y] = books_[detail::few_books] * shares.dated(y) / shares.dated(detail::last_early) * (y == 0 ? 0.5 : 1);
+}
+
+inline PaperModel::PaperModel(PaperCounts const& counts)
+    : populations_{counts.populations}, sheets_{[&]<std::size_t... k>(std::index_sequence<k...>){
+                                            return std::array<Sheet<millimetres>, population_count>{
+                                                counts.populations[k].sheet()...};
+} // namespace v0
+(std::make_index_sequence<population_count>{})
+} // namespace bifolium
+, tail_{counts.tail} {
+  for (auto const& one : counts.sheets)
+    for (auto region = one.region;; region = leans_on(region)) {
+      counts_[static_cast<std::size_t>(region)][one.year_number][one.group][one.population] +=
+          static_cast<double>(one.books);
+      if (region == Region::anywhere) break;
+    }
+  count_formats(counts);
+  weigh();
+  sum_undated(counts);
+}
+namespace detail {
+/// How the usual scheme of a format lays its sheet. pre: one of `ranked_leaves`.
+inline SheetLine const& usual_lay(int leaves) {
+  for (auto const& shape : leaf_shapes())
+    if (shape.leaves == leaves && shape.format.shape() == Shape::usual) return shape.lay;
+  broken("no scheme makes that format");
+}
+} // namespace detail
+
+inline void PaperModel::learn(std::span<KnownBook const> books) {
+  using detail::real::log;
+  std::array<detail::SheetDensity, population_count> densities;
+  for (std::size_t k = 0; k < population_count; ++k) {
+    auto const& p = populations_[k];
+    densities[k] = {p.log_long, p.log_short, p.long_variance, p.covariance, p.short_variance, tail_};
+  }
+  auto added = counts_;
+  for (auto const& book : books) {
+    auto const& lay = detail::usual_lay(book.leaves);
+    auto const parts = detail::divided(lay);
+    bool const upright = lay.long_side == Axis::left_right;
+    auto const along = log((upright ? book.width : book.height).count() * parts.long_side);
+    auto const across = log((upright ? book.height : book.width).count() * parts.short_side);
+    auto const group = format_group(book.leaves);
+    auto held = papers(book.region, book.year)[group];
+    for (std::size_t k = 0; k < population_count; ++k) held[k] *= densities[k].of_both(along, across);
+    auto const all = detail::sum_of(held);
+    if (!(all > 0)) continue; // a leaf of no sheet known teaches nothing
+    auto const at = detail::counted_between(book.year);
+    for (auto region = book.region;; region = leans_on(region)) {
+      auto& years = added[static_cast<std::size_t>(region)];
+      for (std::size_t k = 0; k < population_count; ++k) {
+        years[at.before][group][k] += (1 - at.after) * held[k] / all;
+        years[at.before + 1][group][k] += at.after * held[k] / all;
+      }
+      if (region == Region::anywhere) break;
+    }
+    ++own_books_;
+  }
+  counts_ = added;
+  weigh();
+}
+inline double PaperModel::books_of(int year) const {
+  auto const at = detail::between_years(year);
+  return (1 - at.after) * books_[at.before] + at.after * books_[at.before + 1];
+}
+inline FormatShares PaperModel::shares(Region region, int year) const {
+  auto const at = detail::share_change_at(year);
+  auto const& years = log_shares_[static_cast<std::size_t>(region)];
+  FormatShares shares;
+  for (std::size_t f = 0; f < shares.size(); ++f)
+    shares[f] = detail::real::exp(years[at.from][f] + at.part * (years[at.to][f] - years[at.from][f]));
+  detail::divide(shares, detail::sum_of(shares));
+  return shares;
+}
+inline std::array<std::array<double, population_count>, format_groups> PaperModel::papers(Region region,
+                                                                                          int year) const {
+  auto const at = detail::share_change_at(year);
+  auto const& years = log_weights_[static_cast<std::size_t>(region)];
+  auto const &from = years[at.from], &to = years[at.to];
+  ByGroup papers;
+  for (std::size_t g = 0; g < format_groups; ++g) {
+    for (std::size_t k = 0; k < population_count; ++k)
+      papers[g][k] = detail::real::exp(from[g][k] + at.part * (to[g][k] - from[g][k]));
+    detail::divide(papers[g], detail::sum_of(papers[g]));
+  }
+  return papers;
+}
+namespace detail {
+
+/// The years at which a range is asked, evenly over it: all of a short one.
+class YearsAsked {
+  YearRange years_;
+  int count_;
+
+public:
+  explicit YearsAsked(YearRange years)
+      : years_{years}, count_{years.size() <= 3    ? years.size()
+                              : years.size() <= 25 ? 5
+                                                   : 11} {}
+  [[nodiscard]] int size() const { return count_; }
+  [[nodiscard]] int operator[](int i) const {
+    return years_.from + static_cast<int>((2 * i + 1) * static_cast<std::int64_t>(years_.size()) / (2 * count_));
+  }
+};
+
+} // namespace detail
+
+inline JointShares PaperModel::joint(Region region, std::optional<YearRange> years, FormatShares const* own) const {
+  if (!years && own == nullptr) return undated_[static_cast<std::size_t>(region)];
+  if (years && own == nullptr && years->to <= 1510 && years->size() > 40)
+    return undated_incunables_[static_cast<std::size_t>(region)];
+  detail::YearsAsked const asked{years.value_or(YearRange{1450, 1850})};
+  JointShares joint{};
+  double all = 0;
+  for (int i = 0; i < asked.size(); ++i) {
+    auto const books = asked.size() == 1 ? 1 : books_of(asked[i]);
+    auto const formats = own != nullptr ? *own : shares(region, asked[i]);
+    auto const sheets = papers(region, asked[i]);
+    for (std::size_t f = 0; f < formats.size(); ++f) {
+      auto const& group = sheets[format_group(ranked_leaves[f])];
+      auto const share = books * formats[f];
+      for (std::size_t k = 0; k < population_count; ++k) joint[f][k] += share * group[k];
+    }
+    all += books;
+  }
+  for (auto& format : joint) detail::divide(format, all);
+  return joint;
+}
+inline void PaperModel::sum_undated(PaperCounts const& counts) {
+  detail::FormatSharesOf const shares{counts};
+  constexpr int first = 1450, last = 1849, step = 10;
+  for (std::size_t r = 0; r < region_count; ++r) {
+    double all = 0;
+    JointShares sum{};
+    for (int year = first; year < last; year += step) {
+      auto const books = books_of(year + step / 2);
+      auto const here = joint(static_cast<Region>(r), YearRange{year + step / 2});
+      for (std::size_t f = 0; f < sum.size(); ++f)
+        for (std::size_t k = 0; k < population_count; ++k) sum[f][k] += books * here[f][k];
+      all += books;
+    }
+    for (auto& format : sum) detail::divide(format, all);
+    undated_[r] = sum;
+    auto const formats = shares.of_undated(static_cast<Region>(r));
+    undated_incunables_[r] = joint(static_cast<Region>(r), YearRange{1450, 1500}, &formats);
+  }
+}
+inline PaperModel const& fitted_paper_model() {
+  static PaperModel const model{detail::paper_counts};
+  return model;
+}
+
+} // namespace v0
+} // namespace bifolium
