@@ -11,9 +11,11 @@
 #include <bifolium/record/read_extent.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_signing.hpp>
+#include <bifolium/record/read_size.hpp>
 #include <bifolium/record/record_lines.hpp>
 #include <bifolium/record/recording.hpp>
 #include <bifolium/record/signing.hpp>
+#include <bifolium/record/size_statement.hpp>
 #include <bifolium/record/write_extent.hpp>
 #include <bifolium/record/write_pagination.hpp>
 #include <bifolium/record/write_signing.hpp>

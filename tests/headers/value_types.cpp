@@ -202,6 +202,7 @@ template struct Trivial<Change, 96, equal>;
 template struct Trivial<ChangeForm, 8, regular>;
 template struct Trivial<Plates, 56, regular>;
 template struct Allocating<Extent, regular>;
+template struct Allocating<SizeStatement, regular>;
 template struct Allocating<ExtentCompared, empty>;
 
 // edition

@@ -10,6 +10,7 @@
 #include <bifolium/evidence/observation.hpp>
 #include <bifolium/record/read_extent.hpp>
 #include <bifolium/record/signing.hpp>
+#include <bifolium/record/size_statement.hpp>
 
 #include <string>
 #include <vector>
@@ -22,14 +23,6 @@ template <class T> struct Stated {
   T value;                 ///< what the text means
   std::string text{};      ///< as written
   std::uint32_t column{1}; ///< where the text begins in its field, in code points from 1
-};
-
-/// A length as a catalogue gives it: more than `above` and at most `to`. 19 cm is (180, 190] mm, since catalogues count a part
-/// of a centimetre as a whole one.
-struct SizeRange {
-  double above{}; ///< millimetres
-  double to{};    ///< millimetres
-  friend constexpr bool operator==(SizeRange, SizeRange) = default;
 };
 
 /// What a catalogue does with blank leaves at the ends of a book.

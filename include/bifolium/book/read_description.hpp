@@ -10,6 +10,7 @@
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/record/read_signing.hpp>
+#include <bifolium/record/read_size.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -110,32 +111,12 @@ class DescriptionReader {
       return error_at(Problem::not_a_gathering_size, 1, 1, text.data(), text.size());
     return static_cast<int>(*number);
   }
-  /// Whole centimetres are rounded up, millimetres to the nearest.
+  /// A height alone; a number without a unit is in millimetres.
   static Expected<SizeRange> size(std::string_view text) {
-    TextCursor cursor{text};
-    auto const wrong = [&](Problem problem) {
-      return error_at(problem, 1, column_of(text, cursor.at()), text.data() + cursor.at(), text.size() - cursor.at());
-    };
-    cursor.take_blanks();
-    auto const whole = cursor.take_number(99999);
-    if (!whole || *whole == 0) return wrong(Problem::not_a_length);
-    auto value = static_cast<double>(*whole);
-    bool parts = false;
-    if (cursor.peek() == '.' || cursor.peek() == ',') {
-      cursor.skip(1);
-      for (double worth = .1; cursor.at_digit(); worth /= 10, parts = true)
-        value += worth * (cursor.peek() - '0'), cursor.skip(1);
-      if (!parts) return wrong(Problem::not_a_length);
-    }
-    cursor.take_blanks();
-    bool const centimetres = cursor.take("cm");
-    if (!centimetres) static_cast<void>(cursor.take("mm"));
-    static_cast<void>(cursor.take('.'));
-    cursor.take_blanks();
-    if (!cursor.at_end()) return wrong(Problem::not_a_length);
-    if (centimetres)
-      return parts ? SizeRange{10 * value - .5, 10 * value + .5} : SizeRange{10 * (value - 1), 10 * value};
-    return SizeRange{value - .5, value + .5};
+    auto const read = read_size(text, SheetUnit::mm);
+    if (!read) return read.error();
+    if (!read->unread.empty()) return TextCursor{text}.error(Problem::trailing_text, read->unread.front());
+    return *read->height;
   }
   template <class T> static Expected<T> word(std::string_view text) {
     std::string small{text};

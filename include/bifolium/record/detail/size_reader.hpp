@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: MIT
+/// Reads along a statement of size: what is measured, numbers with their unit, formats in parentheses.
+#pragma once
+
+#include <bifolium/core/expected.hpp>
+#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/fold/read_format.hpp>
+#include <bifolium/paper/sheet_size.hpp>
+#include <bifolium/record/size_statement.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class SizeReader {
+  /// A number as written, with its smallest part: .1 of 18.4, 1/4 of 7 3/4, 1 of a whole number.
+  struct Number {
+    double value{}, part{1};
+    bool whole{true};
+  };
+  enum class Of : std::uint8_t { book, leaf, binding, folded, other };
+
+  TextCursor cursor_;
+  std::optional<SheetUnit> unit_;
+  SizeStatement read_{};
+  bool about_{};
+
+  [[nodiscard]] Error error(Problem problem, std::size_t from) { return cursor_.error_from(from, problem); }
+
+  // -- numbers and units ---------------------------------------------------------------------------------------------
+
+  [[nodiscard]] static std::optional<Number> vulgar(char32_t c) {
+    struct Row {
+      char32_t c;
+      double above, below;
+    };
+    for (auto const& row : {Row{0xBC, 1, 4}, Row{0xBD, 1, 2}, Row{0xBE, 3, 4}, Row{0x2153, 1, 3}, Row{0x2154, 2, 3},
+                            Row{0x215B, 1, 8}, Row{0x215C, 3, 8}, Row{0x215D, 5, 8}, Row{0x215E, 7, 8}})
+      if (row.c == c) return Number{row.above / row.below, 1 / row.below, false};
+    return std::nullopt;
+  }
+  /// 1/2 or ½ after a whole number.
+  bool fraction(Number& number) {
+    auto const here = cursor_.at();
+    cursor_.take_blanks();
+    if (auto const part = vulgar(cursor_.character().value)) {
+      cursor_.skip(cursor_.character().bytes);
+      number = {number.value + part->value, part->part, false};
+      return true;
+    }
+    auto const above = cursor_.take_number(99);
+    auto const below = above && cursor_.take('/') ? cursor_.take_number(99) : std::nullopt;
+    if (!below || *below == 0 || *above >= *below) return cursor_.go_to(here), false;
+    number = {number.value + static_cast<double>(*above) / static_cast<double>(*below), 1 / static_cast<double>(*below),
+              false};
+    return true;
+  }
+  Expected<Number> number() {
+    auto const from = cursor_.at();
+    Number read;
+    if (vulgar(cursor_.character().value)) return fraction(read), read;
+    auto const whole = cursor_.take_number(99'999);
+    if (!whole) return error(cursor_.at_digit() ? Problem::number_too_large : Problem::not_a_length, from);
+    read.value = static_cast<double>(*whole);
+    if ((cursor_.peek() == '.' || cursor_.peek() == ',') && is_digit(cursor_.peek(1))) {
+      cursor_.skip(1);
+      read.whole = false;
+      for (int places = 0; cursor_.at_digit(); ++places, cursor_.skip(1)) {
+        if (places == 6) return error(Problem::number_too_large, from);
+        read.part /= 10;
+        read.value += read.part * (cursor_.peek() - '0');
+      }
+    } else
+      fraction(read);
+    if (read.value <= 0) return error(Problem::not_positive, from);
+    return read;
+  }
+  bool take_unit(SheetUnit& unit) {
+    struct Row {
+      char const* word;
+      SheetUnit unit;
+    };
+    auto const here = cursor_.at();
+    cursor_.take_blanks();
+    for (auto const& row :
+         {Row{"cm", SheetUnit::cm}, Row{"centimetres", SheetUnit::cm}, Row{"centimeters", SheetUnit::cm},
+          Row{"mm", SheetUnit::mm}, Row{"millimetres", SheetUnit::mm}, Row{"millimeters", SheetUnit::mm},
+          Row{"inches", SheetUnit::inch}, Row{"inch", SheetUnit::inch}, Row{"pouces", SheetUnit::pouce},
+          Row{"pouce", SheetUnit::pouce}, Row{"in", SheetUnit::inch}}) {
+      auto const before = cursor_.at();
+      // in-8 is a format, and `in binding` no inches
+      bool const format =
+          std::string_view{row.word} == "in" && cursor_.peek(2) != '.' &&
+          (cursor_.peek(2) == '-' || cursor_.starts_with("in binding") || cursor_.starts_with("in box"));
+      if (format || !cursor_.take_word(row.word)) {
+        cursor_.go_to(before);
+        continue;
+      }
+      cursor_.take('.');
+      unit = row.unit;
+      return true;
+    }
+    if (cursor_.take("″") || cursor_.take('"')) return unit = SheetUnit::inch, true;
+    return cursor_.go_to(here), false;
+  }
+  /// Whole centimetres are counted up; millimetres where the height is up to 10 cm, then of both sides.
+  [[nodiscard]] SizeRange range(Number const& number, Number const& height, SheetUnit unit) const {
+    double const worth = unit == SheetUnit::cm     ? 10
+                         : unit == SheetUnit::mm   ? 1
+                         : unit == SheetUnit::inch ? millimetres{inches{1.0}}.count()
+                                                   : millimetres{paris_inches{1.0}}.count();
+    auto const value = number.value * worth;
+    bool const counted_up = number.whole && (unit == SheetUnit::cm || (unit == SheetUnit::mm && height.value <= 100));
+    bool const inch = unit == SheetUnit::inch || unit == SheetUnit::pouce;
+    auto const half = (inch && number.whole ? .25 : number.part / 2) * worth;
+    auto range = counted_up ? SizeRange{value - worth, value} : SizeRange{value - half, value + half};
+    if (about_) range = {range.above - worth, range.to + worth};
+    if (range.above < 0) range.above = 0;
+    return range;
+  }
+
+  // -- what is measured ----------------------------------------------------------------------------------------------
+
+  /// Words before a measure, such as `bound to`.
+  Of what() {
+    struct Row {
+      char const* words;
+      Of of;
+    };
+    for (auto const& row : {Row{"bound to", Of::binding}, Row{"in binding", Of::binding}, Row{"binding", Of::binding},
+                            Row{"folded to", Of::folded}, Row{"text block", Of::leaf}, Row{"leaves", Of::leaf},
+                            Row{"leaf", Of::leaf}, Row{"page", Of::leaf}, Row{"in box", Of::other},
+                            Row{"in case", Of::other}, Row{"in slipcase", Of::other}, Row{"in container", Of::other}})
+      if (cursor_.take_word(row.words)) return row.of;
+    return Of::book;
+  }
+  /// `19 cm`, `20 x 32 cm`, `24-28 cm`, `mm 123x95`.
+  std::optional<Error> measure(Of of, std::size_t from) {
+    cursor_.take_blanks();
+    SheetUnit unit{};
+    bool has_unit = take_unit(unit);
+    cursor_.take_blanks();
+    auto const first = number();
+    if (!first) return first.error();
+    std::optional<Number> across, tallest;
+    for (int more = 0; more < 2; ++more) { // the third number of a box is its depth
+      auto const here = cursor_.at();
+      if (!has_unit) has_unit = take_unit(unit); // 20 cm x 32 cm
+      cursor_.take_blanks();
+      bool const by = cursor_.take('x') || cursor_.take('X') || cursor_.take("×");
+      bool const to = !by && more == 0 && cursor_.take_dash();
+      cursor_.take_blanks();
+      if ((!by && !to) || !cursor_.at_digit()) {
+        if (!has_unit) cursor_.go_to(here);
+        if (has_unit && (by || to)) cursor_.go_to(here);
+        break;
+      }
+      auto const next = number();
+      if (!next) return next.error();
+      if (more == 0) (by ? across : tallest) = *next;
+      if (to) break;
+    }
+    SheetUnit after{};
+    if (take_unit(after)) unit = after, has_unit = true;
+    if (!has_unit && !unit_) return error(Problem::unit_missing, from);
+    if (!has_unit) unit = *unit_;
+    return keep(of, *first, across, tallest, unit, from);
+  }
+  std::optional<Error> keep(Of of, Number const& height, std::optional<Number> const& width,
+                            std::optional<Number> const& tallest, SheetUnit unit, std::size_t from) {
+    auto const as_range = [&](std::optional<Number> const& number) {
+      return number ? std::optional{range(*number, height, unit)} : std::nullopt;
+    };
+    if (tallest && tallest->value < height.value) return error(Problem::not_a_length, from);
+    if (of == Of::binding && !read_.binding) {
+      read_.binding = range(height, height, unit), read_.binding_width = as_range(width);
+    } else if (of == Of::folded && !read_.folded_height) {
+      read_.folded_height = range(height, height, unit), read_.folded_width = as_range(width);
+    } else if ((of == Of::book || of == Of::leaf) && !read_.height) {
+      read_.height = range(height, height, unit), read_.width = as_range(width), read_.tallest = as_range(tallest);
+      read_.of_leaf = of == Of::leaf, read_.approximate = about_;
+    } else
+      read_.unread.push_back({from, cursor_.at()});
+    about_ = false;
+    return std::nullopt;
+  }
+  /// Formats: (4to and 8vo), In-16°. A parenthesis may hold the measure instead.
+  bool formats() {
+    auto const from = cursor_.at();
+    bool const bracket = cursor_.take('(');
+    bool any = false;
+    while (true) {
+      cursor_.take_blanks();
+      auto const found = format_at_start(cursor_.rest());
+      if (!found || found->bytes == 0) break;
+      read_.formats.push_back(found->format);
+      cursor_.skip(found->bytes);
+      any = true;
+      cursor_.take_blanks();
+      if (!cursor_.take_word("and") && !cursor_.take(',') && !cursor_.take("; ")) break;
+    }
+    cursor_.take_blanks();
+    if (any && bracket) static_cast<void>(cursor_.take(')'));
+    if (!any) cursor_.go_to(from);
+    return any;
+  }
+  bool take_about() {
+    for (char const* word : {"approximately", "about", "circa", "ca.", "c."})
+      if (cursor_.take(word)) return about_ = true;
+    return false;
+  }
+  void leave_rest(std::size_t from) {
+    auto to = cursor_.text().size();
+    cursor_.go_to(to);
+    while (to > from && (cursor_.text()[to - 1] == ' ' || cursor_.text()[to - 1] == '.')) --to;
+    if (to > from) read_.unread.push_back({from, to});
+  }
+
+public:
+  SizeReader(std::string_view text, std::optional<SheetUnit> unit) : cursor_{text}, unit_{unit} {}
+
+  Expected<SizeStatement> read() {
+    std::optional<Error> wrong;
+    while (true) {
+      cursor_.take_blanks();
+      if (cursor_.at_end()) break;
+      if (cursor_.take(',') || cursor_.take(';') || cursor_.take(')') || take_about() || formats()) continue;
+      auto const from = cursor_.at();
+      static_cast<void>(cursor_.take('('));
+      auto const of = what();
+      if (of == Of::book && !cursor_.at_digit() && cursor_.peek() != 'm' && cursor_.peek() != 'c' &&
+          !vulgar(cursor_.character().value)) {
+        if (!read_.height) return error(Problem::not_a_length, from);
+        leave_rest(from);
+        break;
+      }
+      wrong = measure(of, from);
+      if (!wrong) continue;
+      if (!read_.height) return *wrong;
+      leave_rest(from); // after the size: notes
+      break;
+    }
+    if (!read_.height) return error(cursor_.text().empty() ? Problem::unexpected_end : Problem::not_a_length, 0);
+    return static_cast<SizeStatement&&>(read_);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

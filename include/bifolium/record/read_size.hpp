@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+/// Reading the size of a record: `19 cm (8vo)`, `20 x 32 cm`, `24-28 cm`, `12 cm bound to 20 cm`, `95 x 120 mm`,
+/// `7 1/2 in.`, `In-16° (mm 123x95)`.
+///
+/// Rules: DCRMR 6.24 (DCRM(B) 5D): centimetres are counted up, millimetres under 10 cm too. Dealers measure in millimetres
+/// to the nearest one, which is taken of millimetres from 100 on; that inches are given to the nearest half of their
+/// smallest part is our convention.
+#pragma once
+
+#include <bifolium/record/detail/size_reader.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// Reads a statement of size. `unit`: of a number that has no unit, as in a column of millimetres. Text that is not of the
+/// size is listed in `unread`.
+/// error: not_a_length, unit_missing, not_positive, number_too_large; with the column.
+[[nodiscard]] inline Expected<SizeStatement> read_size(std::string_view text, std::optional<SheetUnit> unit = {}) {
+  return detail::SizeReader{text, unit}.read();
+}
+
+} // namespace v0
+} // namespace bifolium
