@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A bare number has no unit: 187 of what?
-// says g++: conversion from 'double' to non-scalar type
-// says clang: no viable conversion from 'double' to
+// says: a bare number is not a length: write 190_mm, 19_cm or millimetres{190}
 #include <bifolium/paper.hpp>
 using namespace bifolium;
 #ifdef MISUSE

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says g++: no matching function for call to 'bifolium::v0::Sheet
-// says clang: no matching constructor for initialization of 'const Sheet<millimetres>'
+// says: a bare number is not a length: write 190_mm, 19_cm or millimetres{190}
 #include <bifolium/paper.hpp>
 using namespace bifolium;
 #ifdef MISUSE

@@ -60,7 +60,7 @@ TEST_CASE("a ream from the mill is paid for whole and printed in part") {
   STATIC_CHECK(reams_to_buy(432, reams::from_mill) == 1);
   STATIC_CHECK(reams_to_buy(1000, reams::from_mill) == Fraction{1000, 432});
   STATIC_CHECK(counted(472, reams::from_mill) == PaperCount{1, 0, 0});
-  STATIC_CHECK(reams_to_buy(1000, ReamCount{.ream = 500, .quire = 25}) == 2);
+  STATIC_CHECK(reams_to_buy(1000, ReamCount{500, 25}) == 2);
 }
 
 TEST_CASE("bundles and bales") {

@@ -10,12 +10,14 @@
 #include <cstdio>
 #include <cstdlib>
 #include <limits>
+#include <optional>
 #include <random>
 #include <ratio>
 #include <sstream>
 #include <string>
 #include <type_traits>
 #include <unordered_set>
+#include <vector>
 
 using namespace bifolium;
 
@@ -83,6 +85,7 @@ TEST_CASE("what is no sum of lengths does not compile") {
   STATIC_CHECK(orders<paris_lines, whole_cm> && !orders<millimetres, int>);
   STATIC_CHECK(assigns<millimetres&, inches> && !assigns<millimetres&, double> && !assigns<whole_cm&, whole_mm>);
   STATIC_CHECK(!std::is_convertible_v<double, millimetres> && !std::is_convertible_v<millimetres, double>);
+  STATIC_CHECK(!std::is_convertible_v<int, std::optional<millimetres>>);
 }
 
 TEST_CASE("a conversion happens by itself where nothing is lost, and by name where something is") {
@@ -96,6 +99,76 @@ TEST_CASE("a conversion happens by itself where nothing is lost, and by name whe
   STATIC_CHECK(whole_mm{whole_cm{32}}.count() == 320);
   CHECK_THROWS_AS((void)length_cast<whole_mm>(millimetres{3e9}), BrokenPrecondition);
   CHECK_THROWS_AS((void)length_cast<whole_mm>(millimetres{std::nan("")}), BrokenPrecondition);
+}
+
+template <class Rep> void counts_exactly_or_says_so() {
+  using Mm = Length<Rep, Millimetre>;
+  using Cm = Length<Rep, Centimetre>;
+  constexpr std::int64_t least = std::numeric_limits<Rep>::min(), most = std::numeric_limits<Rep>::max();
+  auto const is_broken = [](auto act) {
+    try {
+      act();
+      return false;
+    } catch (BrokenPrecondition const&) {
+      return true;
+    }
+  };
+  auto const fits = [&](std::int64_t number) { return least <= number && number <= most; };
+  std::vector<std::int64_t> numbers;
+  for (std::int64_t n = -300; n <= 300; ++n) numbers.push_back(n);
+  for (std::int64_t n : {least, least + 1, most - 1, most, most / 10, most / 10 + 1, least / 10, least / 10 - 1})
+    numbers.push_back(n);
+  for (auto a : numbers) {
+    CHECK(is_broken([&] { static_cast<void>(Mm{a}); }) == !fits(a));
+    CHECK(is_broken([&] { static_cast<void>(length_cast<Mm>(Length<std::int64_t, Millimetre>{a})); }) == !fits(a));
+    CHECK(is_broken([&] { static_cast<void>(length_cast<Mm>(millimetres{static_cast<double>(a) + 0.5})); }) ==
+          !fits(static_cast<std::int64_t>(static_cast<double>(a) + 0.5)));
+    if (!fits(a)) continue;
+    CHECK(is_broken([&] { static_cast<void>(Mm{Cm{a}}); }) == !fits(a * 10));
+    CHECK(is_broken([&] { static_cast<void>(-Mm{a}); }) == !fits(-a));
+    for (std::int64_t b : {std::int64_t{-1}, std::int64_t{0}, std::int64_t{1}, std::int64_t{7}, most, most / 2 + 1}) {
+      if (!fits(b)) continue;
+      CHECK((Mm{a} < Mm{b}) == (a < b));
+      CHECK((Cm{a} <=> Mm{b}) == (a * 10 <=> b));
+      CHECK((Cm{a} == Mm{b}) == (a * 10 == b));
+      CHECK(is_broken([&] { static_cast<void>(Mm{a} + Mm{b}); }) == !fits(a + b));
+      CHECK(is_broken([&] { static_cast<void>(Mm{a} - Mm{b}); }) == !fits(a - b));
+      CHECK(is_broken([&] {
+              auto sum = Mm{a};
+              sum += Mm{b};
+            }) == !fits(a + b));
+      CHECK(is_broken([&] { static_cast<void>(Mm{a} * static_cast<Rep>(b)); }) == !fits(a * b));
+      CHECK(is_broken([&] { static_cast<void>(Mm{a} / static_cast<Rep>(b)); }) == (b == 0 || !fits(a / b)));
+      CHECK(is_broken([&] { static_cast<void>(Mm{a} / Mm{b}); }) == (b == 0 || !fits(a / b)));
+    }
+  }
+  std::ostringstream out;
+  out << Mm{65};
+  CHECK(out.str() == "65 mm");
+}
+
+TEST_CASE("whole numbers of every size count lengths exactly, or break a precondition") {
+  counts_exactly_or_says_so<signed char>();
+  counts_exactly_or_says_so<unsigned char>();
+  counts_exactly_or_says_so<short>();
+  counts_exactly_or_says_so<unsigned short>();
+  counts_exactly_or_says_so<int>();
+  counts_exactly_or_says_so<unsigned>();
+  // a length below zero is not above one without a sign
+  STATIC_CHECK(Length<int, Millimetre>{-1} < Length<unsigned, Millimetre>{1});
+  STATIC_CHECK((Length<unsigned, Millimetre>{1} - Length<int, Millimetre>{2}).count() == -1);
+  // whole numbers above 2^53 are not all floating numbers
+  using Long = Length<std::int64_t, Millimetre>;
+  CHECK(millimetres{Long{std::int64_t{1} << 60}}.count() == 1152921504606846976.0);
+  CHECK_THROWS_AS((void)millimetres{Long{(std::int64_t{1} << 53) + 1}}, BrokenPrecondition);
+  CHECK_THROWS_AS((void)millimetres{Long{INT64_MAX}}, BrokenPrecondition);
+  CHECK_THROWS_AS((void)(Long{INT64_MAX} + Long{1}), BrokenPrecondition);
+  CHECK_THROWS_AS((void)(Long{INT64_MIN} / -1), BrokenPrecondition);
+  CHECK_THROWS_AS((void)(length_cast<Long>(Length<std::int64_t, Centimetre>{INT64_MAX})), BrokenPrecondition);
+  CHECK_THROWS_AS((void)(Length<std::uint64_t, Millimetre>{UINT64_MAX}), BrokenPrecondition);
+  CHECK_THROWS_AS((void)(length_cast<Length<unsigned, Millimetre>>(millimetres{-1.0})), BrokenPrecondition);
+  STATIC_CHECK(length_cast<Length<unsigned, Millimetre>>(millimetres{4294967295.5}).count() == 4294967295U);
+  CHECK_THROWS_AS((void)(length_cast<Length<unsigned, Millimetre>>(millimetres{4294967296.0})), BrokenPrecondition);
 }
 
 TEST_CASE("a height is recorded in whole centimetres, rounded up") {

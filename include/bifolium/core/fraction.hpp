@@ -1,10 +1,16 @@
 // SPDX-License-Identifier: MIT
 /// Paper is counted in sheets and parts of sheets, and a bill must add up: sixteen leaves in twelves are 1 1/3 sheets,
-/// not 1.33. `Fraction` is exact. What grows past 64 bits is never a wrong number: the `checked_` functions give nothing
-/// back, the operators treat it as a broken precondition.
+/// not 1.33. `Fraction` is exact. A result that does not fit in 64 bits is never a wrong number: the `checked_` functions
+/// give none, and the operators treat it as a broken precondition. A result that fits is always found, also where the
+/// numbers on the way to it would not fit.
+///
+/// A floating number never becomes a fraction: 3.2 is stored as something near it. Write `Fraction{16, 5}`, or include
+/// core/fraction_text.hpp for `3.2_percent` and `read_fraction("3.2")`.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
+#include <bifolium/core/checked.hpp>
+#include <bifolium/core/detail/wide.hpp>
 #include <bifolium/core/short_text.hpp>
 
 #include <compare>
@@ -12,62 +18,49 @@
 #include <cstdint>
 #include <iosfwd>
 #include <optional>
+#include <type_traits>
 
 namespace bifolium {
 inline namespace v0 {
 
-/// a + b, or nothing when it does not fit.
-constexpr std::optional<std::int64_t> checked_add(std::int64_t a, std::int64_t b) noexcept {
-  if (b > 0 ? a > INT64_MAX - b : a < INT64_MIN - b) return std::nullopt;
-  return a + b;
-}
-/// a - b, or nothing when it does not fit.
-constexpr std::optional<std::int64_t> checked_subtract(std::int64_t a, std::int64_t b) noexcept {
-  if (b < 0 ? a > INT64_MAX + b : a < INT64_MIN + b) return std::nullopt;
-  return a - b;
-}
-/// a * b, or nothing when it does not fit.
-constexpr std::optional<std::int64_t> checked_multiply(std::int64_t a, std::int64_t b) noexcept {
-  if (a == 0 || b == 0) return 0;
-  if (a == -1) return b == INT64_MIN ? std::nullopt : std::optional<std::int64_t>{-b};
-  if (b == -1) return a == INT64_MIN ? std::nullopt : std::optional<std::int64_t>{-a};
-  bool const negative = (a < 0) != (b < 0);
-  if (negative ? (a < 0 ? a < INT64_MIN / b : b < INT64_MIN / a) : (a > 0 ? a > INT64_MAX / b : a < INT64_MAX / b))
-    return std::nullopt;
-  return a * b;
-}
-
-/// An exact number: a whole part and a part of one, always in lowest terms with a denominator above 0.
+/// An exact number: a quotient of two whole numbers, always in lowest terms with a denominator above zero.
 class Fraction {
   std::int64_t numerator_{0}, denominator_{1};
 
-  static constexpr std::int64_t common(std::int64_t a, std::int64_t b) noexcept {
-    while (b != 0) {
-      auto const rest = a % b;
-      a = b;
-      b = rest;
-    }
-    return a < 0 ? -a : a;
-  }
-
 public:
+  /// Zero.
   constexpr Fraction() = default;
-  /// A whole number.
-  constexpr Fraction(std::int64_t whole) : numerator_{whole} {}
-  /// pre: `denominator` above 0 and neither figure the most negative number.
+  /// A whole number. pre: it fits in 64 bits with its sign.
+  template <class Whole>
+  requires std::is_integral_v<Whole>
+  constexpr Fraction(Whole whole) : numerator_{static_cast<std::int64_t>(whole)} {
+    static_assert(!std::is_same_v<Whole, bool>, "true and false are not numbers: write 1 or 0");
+    if constexpr (std::is_unsigned_v<Whole> && sizeof(Whole) >= sizeof(std::int64_t))
+      if (whole > static_cast<Whole>(INT64_MAX)) broken("the whole number does not fit in a fraction");
+  }
+  /// `numerator` / `denominator`, reduced. pre: `denominator` above zero.
   constexpr Fraction(std::int64_t numerator, std::int64_t denominator)
       : numerator_{numerator}, denominator_{denominator} {
-    if (denominator <= 0 || numerator == INT64_MIN) broken("a fraction needs a denominator above nothing");
-    auto const both = common(numerator, denominator);
+    if (denominator <= 0) broken("a fraction needs a denominator above zero");
+    auto const both = static_cast<std::int64_t>(
+        detail::greatest_divisor(detail::magnitude(numerator), detail::magnitude(denominator)));
     numerator_ /= both;
     denominator_ /= both;
   }
+  // Compilers show the line of a deleted function, so the sentence is on it.
+  // clang-format off
+  Fraction(double) = delete; // a floating number is not exact: write Fraction{16, 5}, 3.2_percent or read_fraction("3.2")
+  Fraction(float) = delete; // a floating number is not exact: write Fraction{16, 5}, 3.2_percent or read_fraction("3.2")
+  Fraction(long double) = delete; // a floating number is not exact: write Fraction{16, 5}, or read_fraction("3.2")
+  template <class A, class B> requires(std::is_floating_point_v<A> || std::is_floating_point_v<B>)
+  Fraction(A, B) = delete; // both must be whole numbers: Fraction{16, 5}
+  // clang-format on
 
-  /// The figure above the line, in lowest terms; it carries the sign.
+  /// The number above the line, in lowest terms; it carries the sign.
   [[nodiscard]] constexpr std::int64_t numerator() const noexcept { return numerator_; }
-  /// The figure below the line, in lowest terms; above nothing.
+  /// The number below the line, in lowest terms; above zero.
   [[nodiscard]] constexpr std::int64_t denominator() const noexcept { return denominator_; }
-  /// True where nothing is left over.
+  /// True for a whole number.
   [[nodiscard]] constexpr bool is_whole() const noexcept { return denominator_ == 1; }
   /// The greatest whole number that is not above this one.
   [[nodiscard]] constexpr std::int64_t floor() const noexcept {
@@ -77,62 +70,61 @@ public:
   [[nodiscard]] constexpr std::int64_t ceil() const noexcept {
     return numerator_ / denominator_ + (numerator_ % denominator_ > 0 ? 1 : 0);
   }
-  /// The nearest double.
+  /// The double nearest to it; of two that are equally near, the even one.
   [[nodiscard]] constexpr double as_double() const noexcept {
-    return static_cast<double>(numerator_) / static_cast<double>(denominator_);
+    // Up to 2^53 doubles are exact whole numbers, and one division rounds once.
+    constexpr std::int64_t exact = std::int64_t{1} << 53;
+    if (-exact <= numerator_ && numerator_ <= exact && denominator_ <= exact)
+      return static_cast<double>(numerator_) / static_cast<double>(denominator_);
+    auto const above = detail::magnitude(numerator_), below = detail::magnitude(denominator_);
+    // a quotient of 62 or 63 bits, whose last bit also tells whether anything was cut off, is rounded once
+    int const bits = 62 + detail::bits_of(below) - detail::bits_of(above), shift = bits < 0 ? 0 : bits;
+    auto const divided = detail::Wide{0, above}.shifted(shift).by(below);
+    auto number = static_cast<double>(divided.quotient.low | (divided.rest != 0 ? 1U : 0U));
+    for (int i = 0; i < shift; ++i) number /= 2;
+    return numerator_ < 0 ? -number : number;
   }
 
-  /// The four operations, or nothing where the exact result does not fit (or the divisor is nothing).
-  friend constexpr std::optional<Fraction> checked_add(Fraction a, Fraction b) {
-    auto const both = common(a.denominator_, b.denominator_);
-    auto const x = bifolium::checked_multiply(a.numerator_, b.denominator_ / both);
-    auto const y = bifolium::checked_multiply(b.numerator_, a.denominator_ / both);
-    auto const below = bifolium::checked_multiply(a.denominator_ / both, b.denominator_);
-    if (!x || !y || !below) return std::nullopt;
-    auto const above = bifolium::checked_add(*x, *y);
-    if (!above || *above == INT64_MIN) return std::nullopt;
-    return Fraction{*above, *below};
+  /// The sum; missing where it does not fit.
+  friend constexpr std::optional<Fraction> checked_add(Fraction a, Fraction b) noexcept {
+    return sum(a, b, b.numerator_ < 0);
   }
-  friend constexpr std::optional<Fraction> checked_subtract(Fraction a, Fraction b) {
-    if (b.numerator_ == INT64_MIN) return std::nullopt;
-    b.numerator_ = -b.numerator_;
-    return checked_add(a, b);
+  /// The difference; missing where it does not fit.
+  friend constexpr std::optional<Fraction> checked_subtract(Fraction a, Fraction b) noexcept {
+    return sum(a, b, b.numerator_ >= 0);
   }
-  friend constexpr std::optional<Fraction> checked_multiply(Fraction a, Fraction b) {
-    auto const one = common(a.numerator_, b.denominator_), other = common(b.numerator_, a.denominator_);
-    if (a.numerator_ == 0 || b.numerator_ == 0) return Fraction{};
-    auto const above = bifolium::checked_multiply(a.numerator_ / one, b.numerator_ / other);
-    auto const below = bifolium::checked_multiply(a.denominator_ / other, b.denominator_ / one);
-    if (!above || !below || *above == INT64_MIN) return std::nullopt;
-    return Fraction{*above, *below};
+  /// The product; missing where it does not fit.
+  friend constexpr std::optional<Fraction> checked_multiply(Fraction a, Fraction b) noexcept {
+    return product((a.numerator_ < 0) != (b.numerator_ < 0), detail::magnitude(a.numerator_),
+                   detail::magnitude(a.denominator_), detail::magnitude(b.numerator_),
+                   detail::magnitude(b.denominator_));
   }
-  friend constexpr std::optional<Fraction> checked_divide(Fraction a, Fraction b) {
-    if (b.numerator_ == 0 || b.numerator_ == INT64_MIN) return std::nullopt;
-    return checked_multiply(a, b.numerator_ > 0 ? Fraction{b.denominator_, b.numerator_}
-                                                : Fraction{-b.denominator_, -b.numerator_});
+  /// The quotient; missing where it does not fit, and where the divisor is zero.
+  friend constexpr std::optional<Fraction> checked_divide(Fraction a, Fraction b) noexcept {
+    if (b.numerator_ == 0) return std::nullopt;
+    return product((a.numerator_ < 0) != (b.numerator_ < 0), detail::magnitude(a.numerator_),
+                   detail::magnitude(a.denominator_), detail::magnitude(b.denominator_),
+                   detail::magnitude(b.numerator_));
   }
 
   friend constexpr Fraction operator+(Fraction a, Fraction b) { return or_broken(checked_add(a, b)); }
   friend constexpr Fraction operator-(Fraction a, Fraction b) { return or_broken(checked_subtract(a, b)); }
   friend constexpr Fraction operator*(Fraction a, Fraction b) { return or_broken(checked_multiply(a, b)); }
   friend constexpr Fraction operator/(Fraction a, Fraction b) { return or_broken(checked_divide(a, b)); }
+  friend constexpr Fraction operator-(Fraction a) { return or_broken(checked_subtract(Fraction{}, a)); }
   constexpr Fraction& operator+=(Fraction b) { return *this = *this + b; }
   constexpr Fraction& operator-=(Fraction b) { return *this = *this - b; }
+  constexpr Fraction& operator*=(Fraction b) { return *this = *this * b; }
+  constexpr Fraction& operator/=(Fraction b) { return *this = *this / b; }
 
   friend constexpr bool operator==(Fraction, Fraction) = default;
-  friend constexpr std::strong_ordering operator<=>(Fraction a, Fraction b) {
-    // The whole parts first, then the rests turned upside down: nothing here can overflow.
-    for (;;) {
-      auto const x = a.floor(), y = b.floor();
-      if (x != y) return x <=> y;
-      auto const rest_a = a.numerator_ - x * a.denominator_, rest_b = b.numerator_ - y * b.denominator_;
-      if (rest_a == 0 || rest_b == 0) return (rest_a != 0) <=> (rest_b != 0);
-      Fraction const next_a{b.denominator_, rest_b}, next_b{a.denominator_, rest_a};
-      a = next_a;
-      b = next_b;
-    }
+  friend constexpr std::strong_ordering operator<=>(Fraction a, Fraction b) noexcept {
+    if ((a.numerator_ < 0) != (b.numerator_ < 0)) return a.numerator_ <=> b.numerator_;
+    auto const crosswise = [](Fraction above, Fraction below) {
+      return detail::Wide::product(detail::magnitude(above.numerator_), detail::magnitude(below.denominator_));
+    };
+    return a.numerator_ < 0 ? crosswise(b, a) <=> crosswise(a, b) : crosswise(a, b) <=> crosswise(b, a);
   }
-
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Fraction f) {
     return out << to_text(f).view();
@@ -140,11 +132,8 @@ public:
   /// As the trade writes it: `10 3/4`, `1/2`, `16`, `-2 1/3`.
   friend constexpr ShortText<64> to_text(Fraction f) {
     ShortText<64> text;
-    bool const negative = f.numerator_ < 0;
-    auto const above =
-        negative ? 0 - static_cast<std::uint64_t>(f.numerator_) : static_cast<std::uint64_t>(f.numerator_);
-    auto const below = static_cast<std::uint64_t>(f.denominator_);
-    if (negative) text.append("-");
+    auto const above = detail::magnitude(f.numerator_), below = detail::magnitude(f.denominator_);
+    if (f.numerator_ < 0) text.append("-");
     if (above / below != 0 || above == 0) append_digits(text, above / below);
     if (above % below != 0) {
       if (above / below != 0) text.append(" ");
@@ -156,6 +145,39 @@ public:
   }
 
 private:
+  /// A fraction of sign and two numbers in lowest terms; missing where they do not fit.
+  static constexpr std::optional<Fraction> made(bool negative, detail::Wide above, detail::Wide below) noexcept {
+    constexpr auto most = static_cast<std::uint64_t>(INT64_MAX);
+    if (above.high != 0 || below.high != 0 || below.low > most || above.low > most + (negative ? 1U : 0U))
+      return std::nullopt;
+    Fraction result;
+    result.numerator_ = static_cast<std::int64_t>(negative ? 0 - above.low : above.low);
+    result.denominator_ = static_cast<std::int64_t>(below.low);
+    return result;
+  }
+  /// a + b, or a - b where b counts as negative although it is not. Knuth, The Art of Computer Programming, vol. 2, 4.5.1:
+  /// only a divisor of the two denominators' common divisor can cancel.
+  static constexpr std::optional<Fraction> sum(Fraction a, Fraction b, bool b_is_negative) noexcept {
+    using detail::Wide;
+    auto const below_a = detail::magnitude(a.denominator_), below_b = detail::magnitude(b.denominator_);
+    auto const both = detail::greatest_divisor(below_a, below_b);
+    auto const x = Wide::product(detail::magnitude(a.numerator_), below_b / both);
+    auto const y = Wide::product(detail::magnitude(b.numerator_), below_a / both);
+    bool const a_is_negative = a.numerator_ < 0;
+    bool const negative = x < y ? b_is_negative : a_is_negative;
+    auto const above = a_is_negative == b_is_negative ? x + y : x < y ? y - x : x - y;
+    if (above == Wide{}) return Fraction{};
+    auto const cancels = both == 1 ? 1 : detail::greatest_divisor(both, above.by(both).rest);
+    return made(negative, cancels == 1 ? above : above.by(cancels).quotient,
+                Wide::product(below_a / both, below_b / cancels));
+  }
+  /// (a / b) * (c / d), each in lowest terms. pre: b and d above zero.
+  static constexpr std::optional<Fraction> product(bool negative, std::uint64_t a, std::uint64_t b, std::uint64_t c,
+                                                   std::uint64_t d) noexcept {
+    if (a == 0 || c == 0) return Fraction{};
+    auto const one = detail::greatest_divisor(a, d), other = detail::greatest_divisor(c, b);
+    return made(negative, detail::Wide::product(a / one, c / other), detail::Wide::product(b / other, d / one));
+  }
   static constexpr Fraction or_broken(std::optional<Fraction> result) {
     if (!result) broken("the exact result does not fit: use the checked_ functions");
     return *result;

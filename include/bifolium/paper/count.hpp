@@ -12,18 +12,35 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// One way of counting a ream.
+/// How many sheets a ream and a quire have: `reams::of_500`, or a count of your own, `ReamCount{500, 25}`.
 struct ReamCount {
   std::int32_t ream{};  ///< sheets in a ream
-  std::int32_t quire{}; ///< sheets in a quire; a ream need not be a whole number of them
-  std::int32_t good{};  ///< sheets fit to print on; less than the ream where outside quires are counted in
+  std::int32_t quire{}; ///< sheets in a quire; a ream need not be a whole number of quires
+  std::int32_t good{};  ///< sheets fit to print on: less than the ream where outside quires are included; 0 for all
   Region region{};      ///< where it is reported
-  YearRange years{};    ///< when, by the years of the sources; an open end is the century's
-  Trust trust{};        ///< whether the source was read or it is from memory
-  char const* name{};   ///< as the trade called it
-  char const* source{}; ///< where it was read, and what it says
+  YearRange years{};    ///< when, by the years of the sources; an open end is the end of the century
+  Trust trust{};        ///< whether the source was read, or it is from memory
+  char const* name{};   ///< the name in the trade
+  char const* source{}; ///< where it was read, and what the source says
 
-  /// Sheets of it fit to print on; all, where `good` is not said.
+  constexpr ReamCount() = default;
+  /// Sheets in a ream and in a quire, and what is known of the count.
+  constexpr ReamCount(std::int32_t sheets_in_ream, std::int32_t sheets_in_quire, std::int32_t good_sheets = 0,
+                      Region reported_in = {}, YearRange reported = {}, Trust how_sure = {},
+                      char const* trade_name = nullptr, char const* read_in = nullptr)
+      : ream{sheets_in_ream}, quire{sheets_in_quire}, good{good_sheets}, region{reported_in}, years{reported},
+        trust{how_sure}, name{trade_name}, source{read_in} {}
+  /// Not to be used: it stops the compiler with a sentence where a number is written in the place of a ream.
+  template <class Number>
+  requires std::is_arithmetic_v<Number>
+  constexpr ReamCount(Number const&) {
+    static_assert(
+        detail::never<Number>,
+        "a ream has no number of sheets by itself: write reams::of_500, or ReamCount{500, 25} for a ream of 500 "
+        "sheets in quires of 25");
+  }
+
+  /// Sheets of it that are fit to print on.
   [[nodiscard]] constexpr std::int32_t printable() const noexcept { return good == 0 ? ream : good; }
 
   friend constexpr bool operator==(ReamCount const& a, ReamCount const& b) noexcept {

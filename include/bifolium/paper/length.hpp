@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
-/// A length that knows its unit, in the manner of std::chrono::duration: a number and, in the type, what it counts.
-/// Paper is measured in millimetres today, was sold by the English inch and by the pouce of Paris, and the three are
-/// mixed in one table often enough (an inch taken for another makes a demy sheet a different sheet). A number alone is
-/// never a length here, and a length is never a number without being asked for its `count()`.
+/// A length that knows its unit, as std::chrono::duration knows its own: a number, and in the type what it counts. Paper
+/// is measured in millimetres today; it was sold by the English inch and by the pouce of Paris, and tables mix the three.
+/// An inch taken for a pouce makes a demy sheet a different sheet. So a number alone is never a length, and a length is
+/// never a number unless its `count()` is asked for.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
 #include <bifolium/fwd.hpp>
+#include <bifolium/paper/detail/exact_rep.hpp>
 
 #include <compare>
 #include <concepts>
@@ -19,34 +20,35 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A unit says how many millimetres it has, as a ratio of whole numbers: `num` / `den`. `symbol` is what stands behind
-/// the number; a unit of your own may go without (a std::ratio is such a unit).
+/// The millimetre. Every unit says how many millimetres it has, as a ratio of whole numbers: `num` / `den`. `symbol` is
+/// written after the number; a unit of your own may have none (a std::ratio is such a unit).
 struct Millimetre {
   static constexpr std::int64_t num = 1, den = 1; ///< one of it, in millimetres, as a fraction
-  static constexpr char const* symbol = "mm";     ///< as it is written behind a number
+  static constexpr char const* symbol = "mm";     ///< as it is written after a number
 };
 /// The centimetre: ten millimetres.
 struct Centimetre {
   static constexpr std::int64_t num = 10, den = 1; ///< one of it, in millimetres, as a fraction
-  static constexpr char const* symbol = "cm";      ///< as it is written behind a number
+  static constexpr char const* symbol = "cm";      ///< as it is written after a number
 };
-/// The inch of 25.4 mm (international since 1959; the older English inch differs in the seventh figure).
+/// The inch of 25.4 mm (international since 1959; the older English inch differs in the seventh digit).
 struct Inch {
   static constexpr std::int64_t num = 127, den = 5; ///< one of it, in millimetres, as a fraction
-  static constexpr char const* symbol = "in";       ///< as it is written behind a number
+  static constexpr char const* symbol = "in";       ///< as it is written after a number
 };
 /// The pouce of Paris. The law of 19 frimaire VIII (1799) made the metre 443.296 lignes of it, so 1 pouce = 12 lignes =
 /// 375000/13853 mm, which is 27.069949 mm to six places.
 struct ParisInch {
   static constexpr std::int64_t num = 375'000, den = 13'853; ///< one of it, in millimetres, as a fraction
-  static constexpr char const* symbol = "pouces";            ///< as it is written behind a number
+  static constexpr char const* symbol = "pouces";            ///< as it is written after a number
 };
 /// The ligne, a twelfth of a pouce.
 struct ParisLine {
   static constexpr std::int64_t num = 31'250, den = 13'853; ///< one of it, in millimetres, as a fraction
-  static constexpr char const* symbol = "lignes";           ///< as it is written behind a number
+  static constexpr char const* symbol = "lignes";           ///< as it is written after a number
 };
 
+/// A unit of length: `num` / `den` millimetres, both above zero.
 template <class T>
 concept LengthUnit = requires {
   { T::num } -> std::convertible_to<std::int64_t>;
@@ -93,66 +95,93 @@ template <class Rep, class A, class B> constexpr auto common_unit() {
 
 template <class To, class From> constexpr bool keeps_number = requires(From from) { To{from}; };
 
-/// May stand beside a length as a factor: a number, but no truth value and no other length.
+/// May multiply a length: a number, but not a truth value and not another length.
 template <class T>
 concept Factor = std::is_arithmetic_v<T> && !std::is_same_v<T, bool>;
 
+/// A number that `Rep` can count without loss of its kind: no floating number for whole units.
+template <class Number, class Rep>
+concept CountFor = std::convertible_to<Number, Rep> &&
+    (!std::integral<Rep> || keeps_number<Rep, Number> || (std::integral<Number> && !std::is_same_v<Number, bool>));
+template <class Number, class Rep>
+concept BareNumber = Factor<Number> && CountFor<Number, Rep>;
+/// Makes a static_assert depend on a template argument.
+template <class> inline constexpr bool never = false;
+
 } // namespace detail
 
-/// `count()` times `Unit`. `Rep` is double in the named types below; a whole number, or an exact fraction such as
-/// `Fraction`, keeps every result exact.
+/// `count()` times `Unit`. `Rep` is double in the named types below; with a whole number, or an exact fraction such as
+/// `Fraction`, every result is exact.
 ///
-/// Which conversions happen by themselves is chrono's rule: those that lose nothing. Between lengths counted in
-/// double (or in fractions) all do; between whole numbers only to a unit that divides the other (cm to mm). The rest is
-/// asked for with `length_cast`. Whole numbers overflow as their `Rep` does.
+/// Conversions that lose nothing happen by themselves, as in std::chrono: between lengths counted in double (or in
+/// fractions) all do; between whole numbers only those to a unit that divides the other (cm to mm). `length_cast` makes the
+/// others. Whole numbers are checked: a result that does not fit `Rep` is a broken precondition.
 template <class Rep, class Unit> class Length {
-  static_assert(LengthUnit<Unit>, "a unit of length has num / den millimetres, both above 0");
-  static_assert(!std::is_same_v<Rep, bool>);
+  static_assert(LengthUnit<Unit>, "a unit of length has num / den millimetres, both above zero");
+  static_assert(!std::is_same_v<Rep, bool>, "a length is counted in a number");
   Rep count_{};
 
 public:
-  using rep = Rep;   ///< what counts
-  using unit = Unit; ///< what is counted
+  using rep = Rep;   ///< the type that counts
+  using unit = Unit; ///< the unit that is counted
 
-  /// Nothing: 0 of the unit.
+  /// Length zero.
   constexpr Length() = default;
-  /// A bare number becomes a length only by name: `millimetres{201}`.
+  /// So many of the unit. A bare number becomes a length only by name: `millimetres{201}`. pre: `number` fits `Rep`.
   template <class Number>
-  requires(std::convertible_to<Number, Rep> &&
-           (!std::integral<Rep> || detail::keeps_number<Rep, Number> ||
-            (std::integral<Number> && !std::is_same_v<Number, bool>))) constexpr explicit Length(Number const& number)
+  requires detail::BareNumber<Number, Rep> && true constexpr explicit Length(Number const& number)
+      : count_{detail::exact_rep<Rep>(number)} {}
+  /// So many of the unit, where the number is not one of the language, such as `Fraction`.
+  template <class Number>
+  requires(detail::CountFor<Number, Rep> && !detail::Factor<Number>) constexpr explicit Length(Number const& number)
       : count_{static_cast<Rep>(number)} {}
-  /// A length in another unit, where nothing is lost.
+  // Compilers show the line of a deleted function, so the sentence is on it.
+  // clang-format off
+  template <class Number> requires detail::BareNumber<Number, Rep>
+  constexpr Length(Number const&) = delete; // a bare number is not a length: write 190_mm, 19_cm or millimetres{190}
+  // clang-format on
+  /// A length in another unit, where nothing is lost. pre: the number of units fits `Rep`.
   template <class Rep2, class Unit2>
   requires(std::convertible_to<Rep2, Rep> &&
            (!std::integral<Rep> ||
             (std::integral<Rep2> && detail::keeps_number<Rep, Rep2> &&
              detail::Conversion<Unit2, Unit>::den == 1))) constexpr Length(Length<Rep2, Unit2> other)
-      : count_{converted(static_cast<Rep>(other.count()), other)} {}
+      : count_{converted<detail::Conversion<Unit2, Unit>>(other.count())} {}
 
   /// How many of the unit.
   [[nodiscard]] constexpr Rep count() const { return count_; }
 
-  /// The same length the other way.
-  constexpr Length operator-() const { return Length{static_cast<Rep>(-count_)}; }
-  constexpr Length& operator+=(Length other) { return count_ = static_cast<Rep>(count_ + other.count_), *this; }
-  constexpr Length& operator-=(Length other) { return count_ = static_cast<Rep>(count_ - other.count_), *this; }
+  /// The length with the opposite sign. pre: it fits `Rep`.
+  constexpr Length operator-() const { return Length{detail::exact_difference(Rep{}, count_)}; }
+  constexpr Length& operator+=(Length other) { return count_ = detail::exact_sum(count_, other.count_), *this; }
+  constexpr Length& operator-=(Length other) { return count_ = detail::exact_difference(count_, other.count_), *this; }
 
-  /// `187 mm`; a unit without a symbol prints what it has: `3 x 1/5 mm`.
+  /// Prints `187 mm`; a unit without a symbol prints its ratio: `3 x 1/5 mm`.
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Length length) {
+    // a number of one byte is a number here, not a character
+    auto const number = [&] {
+      if constexpr (std::integral<Rep> && sizeof(Rep) == 1)
+        return static_cast<int>(length.count());
+      else
+        return length.count();
+    }();
     if constexpr (requires { Unit::symbol; })
-      return out << length.count() << ' ' << Unit::symbol;
+      return out << number << ' ' << Unit::symbol;
     else
-      return out << length.count() << " x " << Unit::num << '/' << Unit::den << " mm";
+      return out << number << " x " << Unit::num << '/' << Unit::den << " mm";
   }
 
 private:
-  template <class Rep2, class Unit2> static constexpr Rep converted(Rep number, Length<Rep2, Unit2>) {
-    using By = detail::Conversion<Unit2, Unit>;
-    if constexpr (By::num != 1) number = static_cast<Rep>(number * static_cast<Rep>(By::num));
-    if constexpr (By::den != 1) number = static_cast<Rep>(number / static_cast<Rep>(By::den));
-    return number;
+  template <class By, class Rep2> static constexpr Rep converted(Rep2 number) {
+    if constexpr (std::integral<Rep>) { // whole numbers, of which each has a whole number of the other unit
+      return detail::exact_rep<Rep>(detail::exact_product(detail::whole(number), std::int64_t{By::num}));
+    } else {
+      auto result = detail::exact_rep<Rep>(number);
+      if constexpr (By::num != 1) result = static_cast<Rep>(result * static_cast<Rep>(By::num));
+      if constexpr (By::den != 1) result = static_cast<Rep>(result / static_cast<Rep>(By::den));
+      return result;
+    }
   }
 };
 
@@ -162,19 +191,20 @@ using millimetres = Length<double, Millimetre>;
 using centimetres = Length<double, Centimetre>;
 /// Lengths in inches of 25.4 mm.
 using inches = Length<double, Inch>;
-/// Lengths in the inches of Paris, pouces.
+/// Lengths in pouces, the inches of Paris.
 using paris_inches = Length<double, ParisInch>;
-/// Lengths in the lines of Paris, lignes.
+/// Lengths in lignes, the lines of Paris.
 using paris_lines = Length<double, ParisLine>;
 
 } // namespace v0
 } // namespace bifolium
 
-/// Lengths in one unit meet in it. In different units they meet in millimetres, or, when both are whole numbers, in
-/// the largest unit that both are whole multiples of, so that nothing is rounded (whole mm and whole inches: 1/5 mm).
+/// The type in which two lengths are added or compared. Lengths in one unit keep it. Lengths in different units use
+/// millimetres, or, where both are whole numbers, the largest unit of which both are whole multiples, so that nothing is
+/// rounded (whole millimetres and whole inches: 1/5 mm).
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 struct std::common_type<bifolium::Length<Rep1, Unit1>, bifolium::Length<Rep2, Unit2>> {
-  using rep = std::common_type_t<Rep1, Rep2>;
+  using rep = bifolium::detail::CommonRep<Rep1, Rep2>; ///< holds the numbers of both
   using type = bifolium::Length<rep, decltype(bifolium::detail::common_unit<rep, Unit1, Unit2>())>;
 };
 
@@ -185,79 +215,89 @@ template <class Rep, class Unit> struct std::hash<bifolium::Length<Rep, Unit>> {
 namespace bifolium {
 inline namespace v0 {
 
-/// `from` in another unit, losing what does not fit: whole numbers are cut off towards nothing, as in
-/// std::chrono::duration_cast. pre: the result fits the `Rep` of `To`.
+/// `from` in another unit. A whole number of units is cut off towards zero, as by std::chrono::duration_cast.
+/// pre: the result fits the `Rep` of `To`.
 template <class To, class Rep, class Unit> [[nodiscard]] constexpr To length_cast(Length<Rep, Unit> from) {
   using By = detail::Conversion<Unit, typename To::unit>;
   using Out = typename To::rep;
-  using Wide = std::common_type_t<Out, Rep, std::conditional_t<std::integral<Rep>, std::int64_t, Rep>>;
-  auto const exact = static_cast<Wide>(from.count()) * static_cast<Wide>(By::num) / static_cast<Wide>(By::den);
-  if constexpr (std::floating_point<Wide> && std::integral<Out>) {
-    // 2^(bits - 1) is exact in every floating type, the largest whole number is not
-    constexpr auto half = static_cast<Wide>(std::uint64_t{1} << (sizeof(Out) * 8 - 2));
-    if (!(exact < 2 * half && exact >= -2 * half)) broken("the length does not fit the whole number it is cast to");
+  if constexpr (std::integral<Rep> && std::integral<Out>) {
+    auto const times = detail::exact_product(detail::whole(from.count()), std::int64_t{By::num});
+    return To{detail::exact_rep<Out>(times / By::den)};
+  } else if constexpr (std::integral<Rep>) {
+    auto const exact = static_cast<Out>(from.count()) * static_cast<Out>(By::num) / static_cast<Out>(By::den);
+    return To{static_cast<Out>(exact)};
+  } else {
+    using Wide = std::common_type_t<Out, Rep>;
+    auto const exact = static_cast<Wide>(from.count()) * static_cast<Wide>(By::num) / static_cast<Wide>(By::den);
+    if constexpr (std::integral<Out>) {
+      if (!detail::fits_whole<Out>(exact)) broken("the length does not fit the whole number that counts it");
+    }
+    return To{static_cast<Out>(exact)};
   }
-  return To{static_cast<Out>(exact)};
 }
 
-/// `from` in whole units, any part of one counted as a whole: how cataloguers measure (17.1 cm is recorded as 18).
-/// pre: the result fits the `Rep` of `To`.
+/// `from` in whole units, any part of a unit counted as a whole one: the way cataloguers measure (17.1 cm is recorded as
+/// 18). pre: the result fits the `Rep` of `To`.
 template <class To, class Rep, class Unit> [[nodiscard]] constexpr To ceil(Length<Rep, Unit> from) {
   using Whole = Length<std::int64_t, typename To::unit>;
   auto const cut = length_cast<Whole>(from);
-  return length_cast<To>(cut < from ? Whole{cut.count() + 1} : cut);
+  return length_cast<To>(cut < from ? Whole{detail::exact_sum(cut.count(), std::int64_t{1})} : cut);
 }
 
-/// The sum, in the unit where the two meet.
+/// The sum, in the type that both can be converted to. pre: it fits.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator+(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
-  return Common{Common{a}.count() + Common{b}.count()};
+  return Common{detail::exact_sum(Common{a}.count(), Common{b}.count())};
 }
-/// The difference, in the unit where the two meet.
+/// The difference, in the type that both can be converted to. pre: it fits.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator-(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
-  return Common{Common{a}.count() - Common{b}.count()};
+  return Common{detail::exact_difference(Common{a}.count(), Common{b}.count())};
 }
-/// So many times the length.
+/// The length, `factor` times. pre: a whole number of units fits.
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator*(Length<Rep, Unit> length, Number factor) {
-  using Out = std::common_type_t<Rep, Number>;
-  return Length<Out, Unit>{static_cast<Out>(length.count()) * static_cast<Out>(factor)};
+  using Out = detail::CommonRep<Rep, Number>;
+  return Length<Out, Unit>{detail::exact_product(static_cast<Out>(length.count()), static_cast<Out>(factor))};
 }
-/// So many times the length.
+/// The length, `factor` times. pre: a whole number of units fits.
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator*(Number factor, Length<Rep, Unit> length) {
   return length * factor;
 }
-/// That part of the length; whole numbers are cut off.
+/// One of `divisor` equal parts of the length; a whole number of units is cut off towards zero. pre: whole units are not
+/// divided by zero.
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator/(Length<Rep, Unit> length, Number divisor) {
-  using Out = std::common_type_t<Rep, Number>;
-  return Length<Out, Unit>{static_cast<Out>(length.count()) / static_cast<Out>(divisor)};
+  using Out = detail::CommonRep<Rep, Number>;
+  return Length<Out, Unit>{detail::exact_quotient(static_cast<Out>(length.count()), static_cast<Out>(divisor))};
 }
-/// How many times `b` goes into `a`: a number. Two whole-number lengths divide as whole numbers do.
+/// How many times `b` goes into `a`, as a number. Two lengths of whole units divide as whole numbers do. pre: whole units
+/// are not divided by length zero.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator/(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
-  return Common{a}.count() / Common{b}.count();
+  return detail::exact_quotient(Common{a}.count(), Common{b}.count());
 }
 
-/// Lengths compare as lengths, whatever they are counted in: `25.4_mm == 1_in`.
+/// Lengths compare as lengths, whatever they are counted in: `25.4_mm == 1_in`. pre: whole units fit in 64 bits in the
+/// unit that both are multiples of.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr bool operator==(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
-  using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
+  using Common = detail::Compared<std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>>;
   return Common{a}.count() == Common{b}.count();
 }
-/// Compared in the unit where the two meet.
+/// Compared as lengths, whatever they are counted in. pre: whole units fit in 64 bits in the unit that both are multiples
+/// of.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator<=>(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
-  using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
+  using Common = detail::Compared<std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>>;
   return Common{a}.count() <=> Common{b}.count();
 }
 
-/// `201_mm`, `32_cm`, `4.75_in`, `36.5_pouces`, `6_lignes`: always counted in double.
+/// Lengths counted in double: `201_mm`, `32_cm`, `4.75_in`, `36.5_pouces`, `6_lignes`.
 inline namespace literals {
 /// 187_mm
 constexpr millimetres operator""_mm(unsigned long long n) { return millimetres{static_cast<double>(n)}; }

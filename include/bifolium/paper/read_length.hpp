@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/fraction_text.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/paper/length.hpp>
 
@@ -49,43 +50,13 @@ class LengthReader {
     return text_.at() != start;
   }
 
-  /// ½ ⅓ ⅔ ¼ ¾ ⅛ ⅜ ⅝ ⅞ as one character.
+  /// A vulgar fraction in one character: ½.
   constexpr bool vulgar(Quotient& number) {
-    auto const character = text_.character();
-    Quotient part{0, 1};
-    switch (character.value) {
-    case 0x00BC:
-      part = {1, 4};
-      break;
-    case 0x00BD:
-      part = {1, 2};
-      break;
-    case 0x00BE:
-      part = {3, 4};
-      break;
-    case 0x2153:
-      part = {1, 3};
-      break;
-    case 0x2154:
-      part = {2, 3};
-      break;
-    case 0x215B:
-      part = {1, 8};
-      break;
-    case 0x215C:
-      part = {3, 8};
-      break;
-    case 0x215D:
-      part = {5, 8};
-      break;
-    case 0x215E:
-      part = {7, 8};
-      break;
-    default:
-      return false;
-    }
-    text_.skip(character.bytes);
-    number = {number.above * part.below + part.above, part.below};
+    auto const part = vulgar_fraction(text_.character().value);
+    if (!part) return false;
+    text_.skip(text_.character().bytes);
+    auto const above = static_cast<double>(part->numerator()), below = static_cast<double>(part->denominator());
+    number = {number.above * below + above, below};
     return true;
   }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: a fraction needs a denominator above nothing
+// says: a fraction needs a denominator above zero
 #include <bifolium/core/fraction.hpp>
 using namespace bifolium;
 #ifdef MISUSE

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+/// Arithmetic of whole numbers that never gives a wrong number: where the result does not fit in 64 bits, there is none.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// a + b; missing where it does not fit.
+constexpr std::optional<std::int64_t> checked_add(std::int64_t a, std::int64_t b) noexcept {
+  if (b > 0 ? a > INT64_MAX - b : a < INT64_MIN - b) return std::nullopt;
+  return a + b;
+}
+/// a - b; missing where it does not fit.
+constexpr std::optional<std::int64_t> checked_subtract(std::int64_t a, std::int64_t b) noexcept {
+  if (b < 0 ? a > INT64_MAX + b : a < INT64_MIN + b) return std::nullopt;
+  return a - b;
+}
+/// a * b; missing where it does not fit.
+constexpr std::optional<std::int64_t> checked_multiply(std::int64_t a, std::int64_t b) noexcept {
+  if (a == 0 || b == 0) return 0;
+  if (a == -1) return b == INT64_MIN ? std::nullopt : std::optional<std::int64_t>{-b};
+  if (b == -1) return a == INT64_MIN ? std::nullopt : std::optional<std::int64_t>{-a};
+  bool const negative = (a < 0) != (b < 0);
+  if (negative ? (a < 0 ? a < INT64_MIN / b : b < INT64_MIN / a) : (a > 0 ? a > INT64_MAX / b : a < INT64_MAX / b))
+    return std::nullopt;
+  return a * b;
+}
+
+} // namespace v0
+} // namespace bifolium
