@@ -56,7 +56,7 @@ TEST_CASE("whole numbers and fractions at the ends of 64 bits") {
                !checked_subtract(Fraction{}, Fraction{INT64_MIN}));
   STATIC_CHECK(!checked_divide(Fraction{1}, Fraction{INT64_MIN}));
   CHECK(all_broken({INT64_MIN, std::int64_t{-1}, std::int64_t{0}}, [](auto below) { return Fraction{1, below}; }));
-  CHECK(all_broken({INT64_MIN}, [](auto above) { return Fraction{above, 1}; }));
+  CHECK(Fraction{INT64_MIN, 1} == Fraction{INT64_MIN});
 }
 
 TEST_CASE("characters, columns, raised figures and what an error keeps") {

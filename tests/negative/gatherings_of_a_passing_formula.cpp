@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // A view would outlive the ideal copy.
 // says g++: use of deleted function
-// says clang: call to deleted function
+// says clang: call to deleted member function 'gatherings'
 #include <bifolium/collation.hpp>
 using namespace bifolium;
 #ifdef MISUSE
