@@ -7,7 +7,9 @@
 #include <iostream>
 #include <optional>
 #include <string>
+#include <unordered_map>
 #include <utility>
+#include <vector>
 
 using namespace bifolium;
 using namespace support;
@@ -139,7 +141,8 @@ void put_comparison(Text const& text, std::int64_t from, std::int64_t to) {
 }
 
 int compare_rows(Lines& lines, Header const& header, Dialect dialect, std::int64_t from, std::int64_t to) {
-  std::vector<Text> texts;
+  std::vector<Text> texts;                               // in the order in which they come
+  std::unordered_map<std::string, std::size_t> place_of; // by name
   std::cout << "text\tfrom\tto\tleast\torder\tmessage\tproblem\n";
   for (std::int64_t number = 1; next_row(lines, header); ++number) {
     auto const cells = header.cells(lines.text());
@@ -152,9 +155,9 @@ int compare_rows(Lines& lines, Header const& header, Dialect dialect, std::int64
                 << row.wrong.problems() << '\n';
       continue;
     }
-    std::size_t at = 0;
-    while (at < texts.size() && texts[at].name != row.named("text")) ++at;
-    if (at == texts.size()) texts.push_back({row.named("text"), {}, {}});
+    auto const [known, fresh] = place_of.try_emplace(row.named("text"), texts.size());
+    auto const at = known->second;
+    if (fresh) texts.push_back({row.named("text"), {}, {}});
     texts[at].options.push_back(*option);
     texts[at].names.push_back("row " + std::to_string(number) + " (" +
                               (row.has_scheme() ? row.named("scheme") : row.formula) + ")");

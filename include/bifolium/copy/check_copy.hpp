@@ -6,10 +6,13 @@
 /// with the leaves of the book. What is found is put into words by copy/copy_words.hpp.
 #pragma once
 
+#include <bifolium/copy/detail/numbers_seen.hpp>
 #include <bifolium/copy/joints.hpp>
 #include <bifolium/copy/read_leaves_present.hpp>
-#include <bifolium/core/list.hpp>
-#include <bifolium/core/put.hpp>
+
+#include <algorithm>
+#include <utility>
+#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
@@ -49,82 +52,65 @@ struct MissingLeaf {
 
 namespace detail {
 
-/// Of spans in the order in which they end: the first that does not end before `number`.
-template <class Spans> std::size_t first_to_reach(Spans const& spans, std::int64_t number) {
-  std::size_t low = 0, high = spans.size();
-  while (low < high)
-    if (auto const middle = low + (high - low) / 2; spans[middle].to < number)
-      low = middle + 1;
-    else
-      high = middle;
-  return low;
-}
-
-/// Disjoint spans of numbers in order, and which part of a new one was there already.
-class NumbersSeen {
-  struct Numbers {
-    std::int64_t from{}, to{};
+/// The best chain of spans that ends at or before a number, for every number at which a span ends: a tree of prefix
+/// maxima (Fenwick 1994), so that asking and adding take the logarithm of the number of spans.
+class BestChains {
+public:
+  static constexpr auto none = static_cast<std::size_t>(-1);
+  struct Chain {
+    std::int64_t to{}, leaves{}; ///< where it ends, and how many leaves are in it
+    std::size_t span{none};      ///< its last span
+    /// More leaves are better; of as many, those that end later.
+    [[nodiscard]] bool is_better_than(Chain const& other) const {
+      return leaves != other.leaves ? leaves > other.leaves : to > other.to;
+    }
   };
-  List<Numbers> seen_{};
+
+private:
+  std::vector<std::int64_t> ends_; // where spans end, in order, each once
+  std::vector<Chain> tree_;
+
+  /// How many of the ends come before `number`.
+  [[nodiscard]] std::size_t ends_before(std::int64_t number) const {
+    return static_cast<std::size_t>(std::lower_bound(ends_.begin(), ends_.end(), number) - ends_.begin());
+  }
 
 public:
-  /// Calls fresh(from, to) and again(from, to) for the parts, in order.
-  template <class Fresh, class Again> void add(std::int64_t from, std::int64_t to, Fresh&& fresh, Again&& again) {
-    auto i = first_to_reach(seen_, from);
-    auto const place = i;
-    Numbers whole{from, to};
-    for (auto next = from; next <= to;) {
-      bool const free = i == seen_.size() || seen_[i].from > next;
-      auto const end = i == seen_.size() ? to : free ? seen_[i].from - 1 : seen_[i].to;
-      auto const until = end < to ? end : to;
-      if (free)
-        fresh(next, until);
-      else {
-        again(next, until);
-        whole = {(seen_[i].from < whole.from ? seen_[i].from : whole.from),
-                 (seen_[i].to > whole.to ? seen_[i].to : whole.to)};
-        ++i;
-      }
-      next = until + 1;
-    }
-    put(seen_, place, i, whole);
+  explicit BestChains(std::vector<LeafSpan> const& spans) {
+    ends_.reserve(spans.size());
+    for (auto const& span : spans) ends_.push_back(span.to);
+    std::sort(ends_.begin(), ends_.end());
+    ends_.erase(std::unique(ends_.begin(), ends_.end()), ends_.end());
+    tree_.resize(ends_.size() + 1);
   }
-  /// Calls gap(from, to) for what is not there of 1 to `last`.
-  template <class Gap> void gaps(std::int64_t last, Gap&& gap) const {
-    std::int64_t next = 1;
-    for (auto const& one : seen_) {
-      if (one.from > next) gap(next, one.from - 1);
-      next = one.to + 1;
-    }
-    if (next <= last) gap(next, last);
+  /// The best that ends before `number`; without a span where there is none.
+  [[nodiscard]] Chain before(std::int64_t number) const {
+    Chain best;
+    for (auto i = ends_before(number); i > 0; i &= i - 1)
+      if (tree_[i].is_better_than(best)) best = tree_[i];
+    return best;
+  }
+  /// pre: it ends where one of the spans does.
+  void add(Chain const& chain) {
+    for (auto i = ends_before(chain.to) + 1; i < tree_.size(); i += i & (0 - i))
+      if (chain.is_better_than(tree_[i])) tree_[i] = chain;
   }
 };
 
 /// Which of the spans are in order, the last of them first: the choice that leaves most leaves in place.
-inline List<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
-  struct Chain { // the best that ends with span `span`; kept so that both `to` and `leaves` rise
-    std::int64_t to{}, leaves{};
-    std::size_t span{};
-  };
-  constexpr auto none = static_cast<std::size_t>(-1);
-  List<Chain> best;
-  List<std::size_t> before; // what each follows
+inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
+  BestChains best{spans};
+  std::vector<std::size_t> before(spans.size()), kept; // what each follows
+  std::int64_t last = 0;
   for (std::size_t s = 0; s < spans.size(); ++s) {
-    auto leaves = spans[s].leaves();
-    before.push_back(none);
-    if (auto const i = first_to_reach(best, spans[s].from); i > 0) {
-      before[s] = best[i - 1].span;
-      leaves += best[i - 1].leaves;
-    }
-    auto const i = first_to_reach(best, spans[s].to);
-    if (i > 0 && best[i - 1].leaves >= leaves) continue;
-    auto end = i;
-    while (end < best.size() && best[end].leaves < leaves) ++end;
-    put(best, i, end, Chain{spans[s].to, leaves, s});
+    auto const chain = best.before(spans[s].from);
+    before[s] = chain.span;
+    auto const leaves = chain.leaves + spans[s].leaves();
+    if (spans[s].to > last) last = spans[s].to;
+    // one with as many leaves that ends no later is as good, and came first
+    if (best.before(spans[s].to + 1).leaves < leaves) best.add({spans[s].to, leaves, s});
   }
-  List<std::size_t> kept;
-  if (best.empty()) return kept;
-  for (auto s = best.back().span; s != none; s = before[s]) kept.push_back(s);
+  for (auto s = best.before(last + 1).span; s != BestChains::none; s = before[s]) kept.push_back(s);
   return kept;
 }
 
@@ -195,7 +181,7 @@ public:
         ++result_.blanks_wanting;
     result_.joints = std::vector<JointJudged>(seen.size());
     for (std::size_t i = 0; i < seen.size(); ++i) result_.joints[i] = judge(book_, seen[i]);
-    return static_cast<CopyChecked&&>(result_);
+    return std::move(result_);
   }
 };
 

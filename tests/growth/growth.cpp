@@ -1,0 +1,398 @@
+// SPDX-License-Identifier: MIT
+// How the work of each reader grows with its text: from n units to 10 n, at most 10 to the power 1.1 times as many steps.
+// Steps are counted, not timed: the compiler calls a counter at each branch (count_work.cpp), so the answer is the same on
+// every machine. Common practice, no source.
+//   bifolium_growth [UNITS]     the largest number of units; 20000 unless told, 1000000 for a long look
+#include <bifolium/collation.hpp>
+#include <bifolium/copy.hpp>
+#include <bifolium/core/read_date.hpp>
+#include <bifolium/evidence/read_seen.hpp>
+#include <bifolium/fold.hpp>
+#include <bifolium/paper/read_length.hpp>
+#include <bifolium/paper/read_place.hpp>
+#include <bifolium/record.hpp>
+#include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/read_signing.hpp>
+
+#include "support/answers.hpp"
+#include "support/record.hpp"
+#include "support/tsv.hpp"
+
+#include <cmath>
+#include <cstdint>
+#include <cstdio>
+#include <cstdlib>
+#include <functional>
+#include <sstream>
+#include <string>
+#include <vector>
+
+extern std::uint64_t steps_done;
+
+using namespace bifolium;
+
+namespace {
+
+using Unit = std::string (*)(int);
+
+/// The signature of gathering i: 100A, 100B ... 100Z, 101A; all of about one length, so that only their number grows.
+std::string signature(int i) {
+  constexpr std::string_view letters = "ABCDEFGHIKLMNOPQRSTVXYZ";
+  return std::to_string(100 + i / 23) + letters[static_cast<std::size_t>(i % 23)];
+}
+/// n units of text, one after another.
+std::string each(int n, Unit unit, std::string const& before = "", std::string const& after = "") {
+  auto text = before;
+  for (int i = 0; i < n; ++i) text += unit(i);
+  return text + after;
+}
+std::string run_of(int n) { return "8°: 100A-" + signature(n < 2 ? 1 : n - 1) + "⁸"; }
+std::string changed(int n, Unit unit) { return each(n, unit, run_of(n) + "(", ")"); }
+
+struct Case {
+  char const* name;
+  std::function<void(int)> work; ///< prepares; what it gives to `counted` is measured
+};
+std::uint64_t measured = 0;
+/// The steps of an action are those of the case.
+template <class Act> void counted(Act act) {
+  auto const before = steps_done;
+  act();
+  measured = steps_done - before;
+}
+template <class Read> void reads(std::string const& text, Read read) {
+  counted([&] { static_cast<void>(read(text)); });
+}
+
+auto const formula = [](std::string const& text) { return read_formula(text); };
+
+std::vector<Case> formulas() {
+  return {
+      {"formula: runs", [](int n) { reads(each(n, [](int i) { return signature(i) + "⁸ "; }), formula); }},
+      {"formula: numbered runs",
+       [](int n) { reads(each(n, [](int i) { return std::to_string(i + 1) + "⁸ "; }), formula); }},
+      {"formula: the same run", [](int n) { reads(each(n, [](int) { return std::string{"A⁸ "}; }), formula); }},
+      {"formula: deletions in one run",
+       [](int n) { reads(changed(n, [](int i) { return "−" + signature(i) + "1, "; }), formula); }},
+      {"formula: deletions backwards",
+       [](int n) {
+         std::string text = run_of(n) + "(";
+         for (int i = n; i-- > 0;) text += "−" + signature(i) + "1, ";
+         reads(text + ")", formula);
+       }},
+      {"formula: deletions of one gathering",
+       [](int n) {
+         reads(each(
+                   n, [](int i) { return "A" + std::to_string(i % 4096 + 1) + ", "; }, "8°: A4096(−", ")"),
+               formula);
+       }},
+      {"formula: a parenthesis each",
+       [](int n) { reads(each(n, [](int i) { return signature(i) + "⁸(−" + signature(i) + "1) "; }), formula); }},
+      {"formula: insertions", [](int n) { reads(changed(n, [](int i) { return signature(i) + "1+χ1, "; }), formula); }},
+      {"formula: inserted gatherings",
+       [](int n) { reads(changed(n, [](int i) { return signature(i) + "1+a⁴, "; }), formula); }},
+      {"formula: cancels", [](int n) { reads(changed(n, [](int i) { return "±" + signature(i) + "3, "; }), formula); }},
+      {"formula: identities",
+       [](int n) { reads(changed(n, [](int i) { return signature(i) + "1=" + signature(i / 2) + "2, "; }), formula); }},
+      {"formula: notes", [](int n) { reads(changed(n, [](int i) { return signature(i) + "8 blank, "; }), formula); }},
+      {"formula: one long note",
+       [](int n) { reads("A⁸(" + std::string(static_cast<std::size_t>(n), 'x') + ")", formula); }},
+      {"formula: opened parentheses",
+       [](int n) { reads("A⁸" + std::string(static_cast<std::size_t>(n), '('), formula); }},
+      {"formula: opened brackets", [](int n) { reads(std::string(static_cast<std::size_t>(n), '['), formula); }},
+      {"formula: blanks", [](int n) { reads(std::string(static_cast<std::size_t>(n), ' ') + "A⁸", formula); }},
+      {"formula: digits", [](int n) { reads("A" + std::string(static_cast<std::size_t>(n), '8'), formula); }},
+      {"formula: commas", [](int n) { reads("A⁸(" + std::string(static_cast<std::size_t>(n), ',') + ")", formula); }},
+      {"formula: statements",
+       [](int n) {
+         reads(each(
+                   n, [](int) { return std::string{" = A⁸"}; }, "A⁸"),
+               formula);
+       }},
+      {"formula: doubts", [](int n) { reads(each(n, [](int i) { return signature(i) + "⁷ "; }), formula); }},
+      {"formula: not UTF-8",
+       [](int n) { reads("A⁸(" + std::string(static_cast<std::size_t>(n), '\xFF') + ")", formula); }},
+      {"formula: a signing statement",
+       [](int n) {
+         reads(each(
+                   n, [](int i) { return "−" + signature(i) + "1, "; }, run_of(n) + " [$4 (", ") signed]"),
+               formula);
+       }},
+      {"formula counted",
+       [](int n) {
+         reads(changed(n, [](int i) { return "−" + signature(i) + "1, "; }),
+               [](std::string const& text) { return count_formula(text); });
+       }},
+      {"formula written",
+       [](int n) {
+         auto const read = read_formula(changed(n, [](int i) { return "−" + signature(i) + "1, "; }));
+         counted([&] { static_cast<void>(write_formula(*read, Notation::unicode)); });
+       }},
+      {"ideal copy",
+       [](int n) {
+         auto const read = read_formula(changed(n, [](int i) { return signature(i) + "1+χ1, "; }));
+         counted([&] { static_cast<void>(IdealCopy{*read}); });
+       }},
+      {"paper of a formula",
+       [](int n) {
+         auto const read =
+             read_formula(changed(n, [](int i) { return signature(i) + "1=" + signature(i / 2) + "2, "; }));
+         counted([&] { static_cast<void>(paper(*read)); });
+       }},
+      {"ideal copy: the leaf of each number",
+       [](int n) {
+         auto const read = read_formula(each(n, [](int i) { return signature(i) + "⁸(−" + signature(i) + "1) "; }));
+         IdealCopy const book{*read};
+         counted([&] {
+           for (int i = 1; i <= n; ++i) static_cast<void>(book.leaf_of_number(i * 7));
+         });
+       }},
+  };
+}
+
+std::vector<Case> copies() {
+  return {
+      {"references",
+       [](int n) {
+         IdealCopy const book{*read_formula(each(n, [](int i) { return signature(i) + "⁸ "; }))};
+         counted([&] {
+           for (int i = 0; i < n; ++i) static_cast<void>(read_reference(book, signature(i) + "3v"));
+         });
+       }},
+      {"leaves present, read",
+       [](int n) {
+         IdealCopy const book{*read_formula(run_of(n))};
+         auto const text = each(n, [](int i) { return signature(i) + "1 " + signature(i) + "3 "; });
+         counted([&] { static_cast<void>(read_leaves_present(book, text)); });
+       }},
+      {"copy checked: leaves missing everywhere",
+       [](int n) {
+         IdealCopy const book{*read_formula(run_of(n))};
+         auto const present =
+             read_leaves_present(book, each(n, [](int i) { return signature(i) + "1 " + signature(i) + "3 "; }));
+         counted([&] { static_cast<void>(wants(book, check_copy(book, present->spans))); });
+       }},
+      {"copy checked: backwards",
+       [](int n) {
+         IdealCopy const book{*read_formula(run_of(n))};
+         std::string text;
+         for (int i = n; i-- > 0;) text += signature(i) + "1-8 ";
+         auto const present = read_leaves_present(book, text);
+         counted([&] { static_cast<void>(check_copy(book, present->spans)); });
+       }},
+      {"copy checked: leaves twice",
+       [](int n) {
+         IdealCopy const book{*read_formula(run_of(n))};
+         auto const present =
+             read_leaves_present(book, each(n, [](int i) { return signature(i) + "1-8 " + signature(i) + "2 "; }));
+         counted([&] { static_cast<void>(check_copy(book, present->spans)); });
+       }},
+      {"copy checked: joints",
+       [](int n) {
+         IdealCopy const book{*read_formula(run_of(n))};
+         auto const present = read_leaves_present(book, "A-" + signature(n - 1));
+         auto const joints = read_joints(book, each(n, [](int i) { return signature(i) + "1.8 conjugate; "; }));
+         counted(
+             [&] { static_cast<void>(check_copy(book, present ? present->spans : std::vector<LeafSpan>{}, *joints)); });
+       }},
+      {"joints, read",
+       [](int n) {
+         IdealCopy const book{*read_formula(run_of(n))};
+         auto const text = each(n, [](int i) { return signature(i) + "1.8 conjugate; "; });
+         counted([&] { static_cast<void>(read_joints(book, text)); });
+       }},
+  };
+}
+
+std::vector<Case> records() {
+  auto const pagination = [](std::string const& text) { return read_pagination(text); };
+  auto const extent = [](std::string const& text) { return read_extent(text); };
+  return {
+      {"pagination: sequences",
+       [=](int n) {
+         reads(each(
+                   n, [](int i) { return (i > 0 ? ", " : "") + std::to_string(i + 1); }, "pp. "),
+               pagination);
+       }},
+      {"pagination: brackets",
+       [=](int n) {
+         reads(each(
+                   n, [](int i) { return (i > 0 ? " [" : "[") + std::to_string(i % 9 + 1) + "]"; }, "pp. "),
+               pagination);
+       }},
+      {"pagination: misprints",
+       [=](int n) {
+         reads(each(
+                   n, [](int i) { return std::to_string(i + 1) + " misprinted " + std::to_string(i + 5) + ", "; },
+                   "pp. 1-999999 (", ")"),
+               pagination);
+       }},
+      {"pagination: omissions",
+       [=](int n) {
+         reads(each(
+                   n, [](int i) { return (i > 0 ? ", " : "") + std::to_string(3 * i + 2) + " omitted"; },
+                   "pp. 1-9999999, "),
+               pagination);
+       }},
+      {"pagination: misprints after the numbers",
+       [=](int n) {
+         reads(each(
+                   n,
+                   [](int i) {
+                     return (i > 0 ? ", " : "") + std::to_string(3 * i + 5) + " as " + std::to_string(3 * i + 7);
+                   },
+                   "pp. 1-9999999, misprinting "),
+               pagination);
+       }},
+      {"extent: sequences",
+       [=](int n) {
+         reads(each(
+                   n, [](int i) { return std::to_string(i + 1) + ", "; }, "", "2 p."),
+               extent);
+       }},
+      {"extent: brackets",
+       [=](int n) {
+         reads(each(
+                   n, [](int i) { return "[" + std::to_string(i % 9 + 1) + "], "; }, "", "2 p."),
+               extent);
+       }},
+      {"extent: volumes",
+       [=](int n) {
+         reads(each(
+                   n, [](int) { return std::string{"8 p. ; "}; }, "", "2 p."),
+               extent);
+       }},
+      {"extent: words", [=](int n) { reads(each(n, [](int) { return std::string{"p "}; }), extent); }},
+      {"signing: exceptions",
+       [](int n) {
+         reads(each(
+                   n, [](int i) { return "−" + signature(i) + "1, "; }, "$4 (", ") signed"),
+               [](std::string const& text) { return read_signing(text); });
+       }},
+      {"date: digits",
+       [](int n) {
+         reads(std::string(static_cast<std::size_t>(n), '1'), [](std::string const& text) { return read_date(text); });
+       }},
+      {"date: words",
+       [](int n) {
+         reads(each(
+                   n, [](int) { return std::string{"or "}; }, "1490 "),
+               [](std::string const& text) { return read_date(text); });
+       }},
+      {"place: words",
+       [](int n) {
+         reads(each(n, [](int) { return std::string{"Londini et "}; }),
+               [](std::string const& text) { return read_place(text); });
+       }},
+      {"length: digits",
+       [](int n) {
+         reads(std::string(static_cast<std::size_t>(n), '1') + " mm",
+               [](std::string const& text) { return read_length(text); });
+       }},
+      {"format: letters",
+       [](int n) {
+         reads(std::string(static_cast<std::size_t>(n), 'o'),
+               [](std::string const& text) { return read_format(text); });
+       }},
+      {"leaves seen",
+       [](int n) {
+         reads(each(n, [](int i) { return std::to_string(i + 1) + " gutter; "; }),
+               [](std::string const& text) { return read_leaves_seen(text); });
+       }},
+      {"scheme: comments",
+       [](int n) {
+         reads(each(n, [](int) { return std::string{"# words\n"}; }) + "scheme a 8°",
+               [](std::string const& text) { return read_scheme(text); });
+       }},
+      {"scheme: lines",
+       [](int n) {
+         reads(each(
+                   n, [](int i) { return "sheet S" + std::to_string(i) + " rows 1 columns 2 long-side left-right\n"; },
+                   "scheme a 2°\n"),
+               [](std::string const& text) { return read_scheme(text); });
+       }},
+  };
+}
+
+std::vector<Case> tables() {
+  return {
+      {"table: rows",
+       [](int n) {
+         auto const text = each(
+             n, [](int i) { return std::to_string(i) + "\t2\t3\n"; }, "a\tb\tc\n");
+         support::TextSource source{text};
+         support::Lines lines{source};
+         support::Header const header{support::header_line(lines)};
+         std::ostringstream out;
+         support::Answers answers{
+             header, {"a", "b"}, 1, [](support::Question const& question) { return question.cell("a"); }};
+         counted([&] { answers.write(lines, out); });
+       }},
+      {"table: one long line",
+       [](int n) {
+         auto const text = std::string(static_cast<std::size_t>(n) * 8, 'x');
+         support::TextSource source{text};
+         support::Lines lines{source, {std::size_t{1} << 30U}};
+         counted([&] {
+           while (lines.next()) static_cast<void>(support::split(lines.text()));
+         });
+       }},
+      {"table: tabs",
+       [](int n) {
+         auto const text = std::string(static_cast<std::size_t>(n), '\t');
+         counted([&] { static_cast<void>(support::too_wide(support::split(text), 3)); });
+       }},
+      {"message of any text",
+       [](int n) {
+         auto const text = each(n, [](int i) { return std::string{i % 2 == 0 ? "\033" : "А"}; });
+         counted([&] { static_cast<void>(support::shown(text)); });
+       }},
+      {"record: lines",
+       [](int n) {
+         auto const text = each(n, [](int i) { return "field " + std::to_string(i) + ": value\n"; });
+         support::TextSource source{text};
+         support::Lines lines{source};
+         std::vector<support::RecordError> errors;
+         counted([&] { static_cast<void>(support::Record::read(lines, {"title", "year"}, errors)); });
+       }},
+  };
+}
+
+/// Steps at some units; a case that fails is no case.
+std::uint64_t steps(Case const& one, int units) {
+  measured = 0;
+  one.work(units);
+  return measured;
+}
+
+/// Grows a case tenfold from 20 units; false where its work grows faster than it may.
+bool grows_as_it_may(Case const& one, int most) {
+  constexpr double highest = 1.1;
+  double exponent = 0;
+  std::uint64_t before = 0;
+  for (int units = most / 100; units <= most; units *= 10) {
+    auto const now = steps(one, units);
+    if (before > 1000) exponent = std::log10(static_cast<double>(now) / static_cast<double>(before));
+    before = now;
+    if (exponent > 1.5) break; // no need to wait for the end of it
+  }
+  bool const holds = exponent <= highest;
+  std::printf("%-42s %12llu steps, exponent %5.2f%s\n", one.name, static_cast<unsigned long long>(before), exponent,
+              holds ? "" : "  TOO MUCH");
+  std::fflush(stdout);
+  return holds;
+}
+
+} // namespace
+
+int main(int count, char** words) {
+  auto const most = count > 1 ? std::atoi(words[1]) : 20000;
+  int wrong = 0;
+  for (auto const& cases : {formulas(), copies(), records(), tables()})
+    for (auto const& one : cases) wrong += grows_as_it_may(one, most) ? 0 : 1;
+  if (steps_done == 0) {
+    std::puts("no step was counted");
+    return 1;
+  }
+  return wrong == 0 ? 0 : 1;
+}
