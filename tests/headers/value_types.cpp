@@ -203,6 +203,7 @@ template struct Trivial<ChangeForm, 8, regular>;
 template struct Trivial<Plates, 56, regular>;
 template struct Allocating<Extent, regular>;
 template struct Allocating<SizeStatement, regular>;
+template struct Allocating<SignatureNote>;
 template struct Allocating<ExtentCompared, empty>;
 
 // edition

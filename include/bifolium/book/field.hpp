@@ -31,9 +31,9 @@ inline constexpr std::size_t field_count = 14; ///< how many fields there are
 
 /// The identifier of a field, as columns are named: `chain_lines`.
 [[nodiscard]] constexpr std::string_view identifier(Field field) noexcept {
-  constexpr std::string_view names[field_count]{"formula",     "pagination", "leaves", "plates", "format",
-                                                "signing",     "gatherings", "height", "width",  "binding",
-                                                "chain_lines", "material",   "year",   "place"};
+  constexpr char const* names[field_count]{"formula",     "pagination", "leaves", "plates", "format",
+                                           "signing",     "gatherings", "height", "width",  "binding",
+                                           "chain_lines", "material",   "year",   "place"};
   return names[static_cast<std::size_t>(field)];
 }
 
@@ -73,34 +73,34 @@ inline constexpr std::size_t slip_count = 28; ///< how many kinds of slip there 
 
 /// The identifier of a kind of slip: `transposed`.
 [[nodiscard]] constexpr std::string_view identifier(SlipKind kind) noexcept {
-  constexpr std::string_view names[slip_count]{"exponent",
-                                               "omitted_exponent",
-                                               "end_letter",
-                                               "start_letter",
-                                               "shifted_letters",
-                                               "multiple_lost",
-                                               "gathering_missing",
-                                               "last_missing",
-                                               "first_missing",
-                                               "gathering_twice",
-                                               "change_missing",
-                                               "change_twice",
-                                               "alphabet",
-                                               "unnumbered_missing",
-                                               "unnumbered_value",
-                                               "unnumbered_extra",
-                                               "roman",
-                                               "unit",
-                                               "leaf_as_page",
-                                               "restarted",
-                                               "misnumbered",
-                                               "transposed",
-                                               "dropped",
-                                               "doubled",
-                                               "substituted",
-                                               "plates_counted",
-                                               "blank_not_counted",
-                                               "pages_for_leaves"};
+  constexpr char const* names[slip_count]{"exponent",
+                                          "omitted_exponent",
+                                          "end_letter",
+                                          "start_letter",
+                                          "shifted_letters",
+                                          "multiple_lost",
+                                          "gathering_missing",
+                                          "last_missing",
+                                          "first_missing",
+                                          "gathering_twice",
+                                          "change_missing",
+                                          "change_twice",
+                                          "alphabet",
+                                          "unnumbered_missing",
+                                          "unnumbered_value",
+                                          "unnumbered_extra",
+                                          "roman",
+                                          "unit",
+                                          "leaf_as_page",
+                                          "restarted",
+                                          "misnumbered",
+                                          "transposed",
+                                          "dropped",
+                                          "doubled",
+                                          "substituted",
+                                          "plates_counted",
+                                          "blank_not_counted",
+                                          "pages_for_leaves"};
   return names[static_cast<std::size_t>(kind)];
 }
 

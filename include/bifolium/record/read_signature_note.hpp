@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: MIT
+/// Reading the note in which a catalogue gives the signatures: "Signatures: A⁸ B-O⁸ P⁴.", "Signatures (in Hebrew numerals):
+/// 1-32⁴", "Collation: 8vo: A-H⁴; 32 leaves: p. [1-2] 3-62 [63-64]; $3 signed". The word before the colon and the script in
+/// parentheses are no part of the formula; what follows it may be pages, the signing and prose.
+///
+/// Rules: DCRMR 6.215.44 (DCRM(B) 7B9).
+#pragma once
+
+#include <bifolium/collation/read_formula.hpp>
+#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/read_signing.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// A note of signatures.
+struct SignatureNote {
+  Formula formula;                   ///< columns of its warnings are those of the note
+  std::string script{};              ///< `in Hebrew numerals`, `right to left`; empty where none is named
+  std::optional<Pagination> pages{}; ///< stated after the formula, where they can be read
+  std::optional<Signing> signing{};  ///< stated after the formula, where it can be read
+  TextSpan formula_at{};             ///< the note without its first words
+};
+
+namespace detail {
+/// The first words of a note, up to the colon: how many bytes they take, and the script among them.
+struct NoteHead {
+  std::size_t bytes{};
+  TextSpan script{};
+};
+inline NoteHead note_head(std::string_view text) {
+  TextCursor cursor{text};
+  cursor.take_blanks();
+  bool known = false;
+  for (char const* word : {"Signatures", "Signature", "Signed", "Sigs.", "Sig.", "Collation", "Formula", "Coll."})
+    known = known || cursor.take_in_any_case(word);
+  if (!known) return {};
+  cursor.take_blanks();
+  NoteHead head;
+  if (cursor.take('(')) {
+    head.script.from = cursor.at();
+    while (!cursor.at_end() && cursor.peek() != ')') cursor.skip(1);
+    head.script.to = cursor.at();
+    if (!cursor.take(')')) return {};
+    cursor.take_blanks();
+  }
+  if (!cursor.take(':') && head.script.empty()) return {};
+  cursor.take_blanks();
+  head.bytes = cursor.at();
+  return head;
+}
+/// The text with blanks in place of its first bytes, a blank a character, so that columns stay as they are.
+inline std::string blanked(std::string_view text, std::size_t bytes) {
+  std::string result;
+  for (std::size_t i = 0; i < bytes; i += decode(text, i).bytes) result += ' ';
+  return result.append(text.substr(bytes));
+}
+} // namespace detail
+
+/// Reads a note of signatures, or a formula without any words before it. A full stop at the end is no part of it.
+/// error: as read_formula, with the column in the note.
+[[nodiscard]] inline Expected<SignatureNote> read_signature_note(std::string_view text, Dialect dialect = {}) {
+  auto const head = detail::note_head(text);
+  auto const formula = read_formula(detail::blanked(text, head.bytes), dialect);
+  if (!formula) return formula.error();
+  SignatureNote note{*formula, std::string{head.script.of(text)}, {}, {}, {head.bytes, text.size()}};
+  if (auto pages = pagination_of(note.formula)) note.pages = *pages;
+  if (auto signing = signing_of(note.formula)) note.signing = *signing;
+  return note;
+}
+
+} // namespace v0
+} // namespace bifolium
