@@ -113,6 +113,16 @@ TEST_CASE("plates counted among the leaves") {
   CHECK(audit.repairs[0].leaves_text == "64");
 }
 
+TEST_CASE("extents as catalogues write them") {
+  CHECK(examined({"A-K⁸", "4 p. l., 152 p.", ""}).agrees()); // 160 pages
+  CHECK(examined({"A-K⁸", "4 p. l., 160 p.", ""}).agrees()); // the numbers count the preliminary leaves again
+  CHECK(!examined({"A-K⁸", "4 p. l., 170 p.", ""}).agrees());
+  CHECK(examined({"π⁴ A-K⁸", "[4] leaves, 160 p.", ""}).agrees()); // units govern back to the unit before
+  CHECK(examined({"A-K⁸", "142+ p.", ""}).agrees());               // the copy lacks the end: nothing is known
+  auto const plates = examined({"A-H⁸", "128 p., [4] leaves of plates", "68"});
+  CHECK(found(plates, FindingId::plates_in_leaves).delta == 4);
+}
+
 TEST_CASE("J, U and W may be letters of the book") {
   auto const audit = examined({"A-Z⁸", "416 p.", "208"});
   auto const with_letters =
@@ -198,6 +208,27 @@ TEST_CASE("fields imply numbers of leaves and years") {
   CHECK(audit.implied[0] == Implied{Field::formula, Implied::Quantity::leaves, 70, 70});
   CHECK(audit.implied[1] == Implied{Field::pagination, Implied::Quantity::leaves, 70, 71});
   CHECK(audit.implied[2] == Implied{Field::leaves, Implied::Quantity::leaves, 70, 70});
+}
+
+TEST_CASE("parts are examined one by one") {
+  CHECK(examined({"A-P⁸; A-Q⁸ R⁴", "240; 264 p.", ""}).agrees());
+  CHECK(examined({"A-P⁸ A-Q⁸ R⁴", "240; 264 p.", ""}).leaves == 252); // the letters begin again
+  auto const audit = examined({"A-P⁸; A-Q⁸ R⁴", "240; 246 p.", ""});
+  auto const finding = found(audit, FindingId::pages_contradict);
+  CHECK(finding.says == "part 2: the formula has 132 leaves (264 pages); the pagination has 246 pages, 18 too few");
+  REQUIRE(!audit.repairs.empty());
+  CHECK(audit.repairs[0].pagination == "240; 264 p.");
+  CHECK(audit.repairs[0].leaves == 252);
+  REQUIRE(audit.repairs[0].edits.size() == 1);
+  CHECK(audit.repairs[0].edits[0].column == 6);
+  // what is wrong in both parts and makes no difference in the sum
+  auto const both = examined({"A-P⁸; A-Q⁸ R⁴", "264; 240 p.", ""});
+  CHECK(both.findings.size() == 2);
+  CHECK(both.repairs.empty());
+  // a row of EEBO-TCP (A00602) whose parts agree
+  CHECK(examined({"[par.]⁴ *⁴ A-G⁴ H*-N*⁴ O*⁴ (-O*4) O**⁴ P*-Z*⁴ 2A-2S⁴ 2T² ; [par.]⁴ *² A-F⁴ G¹ H-2B⁴",
+                  "[24], 46, [106], 176; [12], 50, 49-191 [i.e. 190], [2] p.", ""})
+            .findings.size() < 3);
 }
 
 TEST_CASE("a limit is told") {

@@ -10,6 +10,7 @@
 
 #include <bifolium/book/detail/count_audit.hpp>
 #include <bifolium/book/detail/field_audit.hpp>
+#include <bifolium/book/detail/part_audit.hpp>
 #include <bifolium/core/insertion_sort.hpp>
 
 namespace bifolium {
@@ -18,7 +19,7 @@ inline namespace v0 {
 /// Examines a description. The same description gives the same answer, on whatever thread. Allocates the answer.
 [[nodiscard]] inline Audit examine(Description const& description, AuditWeights const& weights = audit_weights) {
   Audit audit;
-  detail::CountAudit{description, weights, audit}.run();
+  if (!detail::PartAudit{description, weights, audit}.run()) detail::CountAudit{description, weights, audit}.run();
   detail::FieldAudit{description, audit}.run();
   insertion_sort(audit.findings, [](Finding const& a, Finding const& b) { return a.level > b.level; });
   return audit;

@@ -124,6 +124,15 @@ class DescriptionReader {
     if (auto const* row = find_word<T>(small)) return T{row->value};
     return error_at(Problem::unknown_word, 1, 1, text.data(), text.size());
   }
+  /// Plates that the extent lists are the plates, unless they are stated by themselves.
+  void pagination() {
+    if (texts_.pagination.empty()) return;
+    auto const extent = read_extent(texts_.pagination);
+    if (!extent) return unread(Field::pagination, extent.error(), texts_.pagination);
+    book_.pagination = stated(Pagination{extent->pagination}, texts_.pagination);
+    if (auto const plates = extent->leaves_of_plates(); plates && texts_.plates.empty())
+      book_.plates = stated(std::int64_t{*plates}, extent->plates[0].at.of(texts_.pagination));
+  }
   void year() {
     if (texts_.year.empty()) return;
     auto const date = read_date(texts_.year);
@@ -143,9 +152,7 @@ public:
   }
   Description description() {
     formula();
-    read(Field::pagination, texts_.pagination, book_.pagination, [](std::string_view text) {
-      return read_extent(text).transform([](Extent const& extent) { return extent.pagination; });
-    });
+    pagination();
     read(Field::leaves, texts_.leaves, book_.leaves, number_in);
     read(Field::plates, texts_.plates, book_.plates, number_in);
     read(Field::format, texts_.format, book_.format, [](std::string_view text) { return read_format(text); });

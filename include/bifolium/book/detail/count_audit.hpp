@@ -32,6 +32,10 @@ class CountAudit {
   [[nodiscard]] Verdict pages_verdict(std::int64_t leaves) const {
     auto const missing = 2 * leaves - *pages_;
     if (missing == 0) return Verdict::agrees;
+    // "p. l." may be counted again by the numbers that follow
+    if (auto const total = book_.pagination->value.total();
+        total.least < total.stated && 2 * leaves >= total.least && missing <= 1)
+      return Verdict::agrees;
     bool const by_leaf = book_.pagination->value.by_leaf();
     if (missing == 1 && !by_leaf) return Verdict::agrees;
     if (missing > 1 && missing <= 2 * blanks_ + 1) return Verdict::agrees; // the formula says that it is blank

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: MIT
+/// A book in several parts or volumes: `A-P⁸; A-R⁴` with `236; 266 p.`. Each part has a number of leaves of its own, so each is
+/// examined by itself, and what is found is told of the part. A part of the formula begins after a semicolon, or where the same
+/// letters begin again.
+#pragma once
+
+#include <bifolium/book/detail/count_audit.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class PartAudit {
+  Description const& book_;
+  AuditWeights const& weights_;
+  Audit& audit_;
+  std::vector<TextSpan> formulas_{}, paginations_{};
+
+  /// Pieces between semicolons that are in no bracket.
+  static std::vector<TextSpan> between_semicolons(std::string_view text) {
+    std::vector<TextSpan> pieces;
+    std::size_t from = 0;
+    int depth = 0;
+    for (std::size_t i = 0; i <= text.size(); ++i) {
+      if (i < text.size()) {
+        depth += text[i] == '(' || text[i] == '[' ? 1 : text[i] == ')' || text[i] == ']' ? -1 : 0;
+        if (text[i] != ';' || depth > 0) continue;
+      }
+      while (from < i && text[from] == ' ') ++from;
+      auto to = i;
+      while (to > from && text[to - 1] == ' ') --to;
+      if (to > from) pieces.push_back({from, to});
+      from = i + 1;
+    }
+    return pieces;
+  }
+  /// Where the letters of a formula begin again, its text is parted.
+  static std::vector<TextSpan> between_alphabets(Stated<Formula> const& formula, Dialect dialect) {
+    FormulaPlaces const places{formula.text, formula.value, dialect};
+    auto const& runs = formula.value.runs();
+    auto const alphabet = formula.value.alphabet();
+    std::vector<TextSpan> pieces;
+    if (!places.complete()) return pieces;
+    std::size_t from = places.runs()[0].from, first_run = 0;
+    for (std::size_t r = 1; r < runs.size(); ++r) {
+      bool again = runs[r].begins_part;
+      for (auto k = first_run; k < r && !again; ++k)
+        again = runs[k].first.is_letter() && runs[k].first.same_series_as(runs[r].first) &&
+                runs[r].first.rank(alphabet) <= runs[k].last.rank(alphabet);
+      if (!again) continue;
+      auto const begin = places.runs()[r].from;
+      auto to = begin;
+      while (to > from && (formula.text[to - 1] == ' ' || formula.text[to - 1] == ';' || formula.text[to - 1] == ','))
+        --to;
+      pieces.push_back({from, to});
+      from = begin, first_run = r;
+    }
+    pieces.push_back({from, formula.text.size()});
+    return pieces;
+  }
+  template <class T> Stated<T> piece(T value, Stated<T> const& whole, TextSpan span, std::string text) const {
+    return {static_cast<T&&>(value), static_cast<std::string&&>(text),
+            whole.column + column_of(whole.text, span.from) - 1};
+  }
+  /// The description of one part; none where a piece cannot be read by itself.
+  [[nodiscard]] std::optional<Description> part(std::size_t i) const {
+    Description one;
+    one.conventions = book_.conventions;
+    one.year = book_.year;
+    auto formula_text = std::string{formulas_[i].of(book_.formula->text)};
+    auto const formula = read_formula(formula_text, one.conventions.dialect());
+    if (!formula) return std::nullopt;
+    one.formula = piece(Formula{*formula}, *book_.formula, formulas_[i], formula_text);
+    // the unit is written once, after the last part
+    auto page_text = std::string{paginations_[i].of(book_.pagination->text)};
+    auto extent = read_extent(page_text);
+    if (!extent) extent = read_extent(page_text + (book_.pagination->value.by_leaf() ? " leaves" : " p."));
+    if (!extent) return std::nullopt;
+    one.pagination = piece(Pagination{extent->pagination}, *book_.pagination, paginations_[i], page_text);
+    return one;
+  }
+  /// The repair of a part as one of the whole.
+  void lift(Repair repair, std::size_t i, std::int64_t leaves_of_others) const {
+    for (auto& edit : repair.edits) {
+      auto const from = edit.field == Field::formula ? formulas_[i].from : paginations_[i].from;
+      edit.from += from, edit.to += from;
+    }
+    repair.formula = edited(book_.formula->text, Field::formula, repair.edits);
+    repair.pagination = edited(book_.pagination->text, Field::pagination, repair.edits);
+    repair.leaves += leaves_of_others;
+    if (book_.leaves) repair.leaves_text = book_.leaves->text;
+    repair.says = "part " + std::to_string(i + 1) + ": " + repair.says;
+    audit_.repairs.push_back(static_cast<Repair&&>(repair));
+  }
+
+public:
+  PartAudit(Description const& book, AuditWeights const& weights, Audit& audit)
+      : book_{book}, weights_{weights}, audit_{audit} {}
+
+  /// Examines the parts; false where there is one part only, or the parts of the fields cannot be told.
+  bool run() {
+    if (!book_.formula || !book_.pagination || book_.pagination->value.unpaged ||
+        book_.pagination->text.find(';') == std::string::npos)
+      return false;
+    paginations_ = between_semicolons(book_.pagination->text);
+    if (paginations_.size() < 2) return false;
+    formulas_ = between_alphabets(*book_.formula, book_.conventions.dialect());
+    if (formulas_.size() != paginations_.size()) return false;
+    std::vector<Description> parts;
+    for (std::size_t i = 0; i < formulas_.size(); ++i) {
+      auto one = part(i);
+      if (!one) return false;
+      parts.push_back(static_cast<Description&&>(*one));
+    }
+    examine(parts);
+    return true;
+  }
+
+private:
+  void examine(std::vector<Description> const& parts) {
+    std::vector<Audit> answers(parts.size());
+    std::size_t contradicting = parts.size(), how_many = 0;
+    std::int64_t leaves = 0;
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+      CountAudit{parts[i], weights_, answers[i]}.run();
+      leaves += leaf_count(parts[i].formula->value);
+      for (auto& finding : answers[i].findings) {
+        if (finding.id == FindingId::exponent_omitted) continue; // told of the whole
+        if (finding.level == Severity::error) contradicting = i;
+        finding.says = "part " + std::to_string(i + 1) + ": " + finding.says;
+        audit_.findings.push_back(finding);
+      }
+      how_many += answers[i].leaves ? 0U : 1U;
+    }
+    audit_.implied.push_back({Field::formula, Implied::Quantity::leaves, leaves, leaves});
+    if (how_many == 0) audit_.leaves = leaves;
+    if (book_.leaves) {
+      audit_.implied.push_back({Field::leaves, Implied::Quantity::leaves, book_.leaves->value, book_.leaves->value});
+      auto const more = book_.leaves->value - leaves;
+      if (more != 0)
+        audit_.findings.push_back({FindingId::leaves_contradict,
+                                   Severity::error,
+                                   FieldSet{Field::formula} | Field::leaves,
+                                   more,
+                                   "the parts of the formula have " + std::to_string(leaves) +
+                                       " leaves together; stated are " + std::to_string(book_.leaves->value),
+                                   {},
+                                   {}});
+    }
+    // with one part to mend its repairs are those of the whole; with more none of them is enough
+    if (contradicting == parts.size() || how_many != 1) return;
+    for (auto const& repair : answers[contradicting].repairs)
+      lift(repair, contradicting, leaves - leaf_count(parts[contradicting].formula->value));
+    audit_.share_none = answers[contradicting].share_none;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
