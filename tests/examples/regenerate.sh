@@ -50,7 +50,8 @@ write quarto_right_to_left.txt - "$bin/show_formes" 4_quarto --right-to-left
 write no_sheet.txt - "$bin/show_formes" 4_quarto --sheet doormat
 write no_words.txt - "$bin/fold_a_sheet" --cancel --out "$out"
 write fold_an_octavo.txt - "$bin/fold_a_sheet" 8_octavo --out "$out"
-for lesson in 1_folded_once 2_eight_beside_one 3_head_to_head 4_offcut_and_inset 5_formula_and_copy 6_what_the_paper_says; do
+for lesson in 01_folded_once 02_quarto_by_hand 03_head_to_head 04_conjugates 05_paper 06_twelves 07_half_sheets \
+  08_folio_in_sixes 09_signatures 10_formula 11_naming_a_format 12_a_copy 13_casting_off; do
   write ../../examples/teaching/$lesson.txt - "$bin/lesson_$lesson"
 done
 "$bin/draw_pictures" ../../examples/pictures

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+// Lesson 8. Folio in sixes: sheets inside one another.
+//
+// Fold: fold_a_sheet 'folio in sixes' --out . gives three sheets. Fold each once and set them
+//   inside one another, the first outside.
+// Look: class_page 'folio in sixes' --out sixes.html
+// See: the pages of one sheet are no longer neighbours. Sheet 1 holds 1 and 2 and the last two
+//   pages; the printer must know the text of page 12 before he can print page 1. That is why he
+//   casts off (lesson 13).
+// Task: tasks/08_folio_in_sixes.cpp
+#include <bifolium/explain.hpp>
+#include <bifolium/fold.hpp>
+#include <bifolium/imposition.hpp>
+
+#include "said.hpp"
+
+using namespace bifolium;
+
+constexpr auto const& sixes = impose<schemes::folio_in_sixes>();
+static_assert(sixes.sheets() == 3 && sixes.pages() == 12);
+// Cowie's Printer's Pocket-Book: in a quire two pages side by side add up to its pages and one
+// more.
+static_assert(sixes.outer(0, 0, 0).page + sixes.outer(0, 1, 0).page == 13);
+
+int main() {
+  lesson::say("Three sheets, type on the stone:\n" + forme_text(sixes));
+  lesson::say(explain_steps(schemes::folio_in_sixes.scheme()).value());
+  for (int page : {1, 6, 7})
+    lesson::say(explain_page(schemes::folio_in_sixes.scheme(), page).value());
+  lesson::say("\nTo set by formes, the first forme needs the text of these pages at once:");
+  for (auto const one : sixes.forme(Side::outer)) std::cout << one.page << ' ';
+  std::cout << '\n';
+}
