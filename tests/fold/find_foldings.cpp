@@ -96,7 +96,8 @@ TEST_CASE("two rows that the folder sees are enough for an octavo and a quarto")
 TEST_CASE("printed paper taken for the forme looks like a book read the other way") {
   // Fertel, La science pratique de l'imprimerie (1723), reported by bibliomab (2011): the half-sheet of octavo as printed
   auto printed = std::vector{numbers(0, Side::only, "3 6 5 4 / 2 7 8 1")};
-  for (std::size_t i = 0; i < 8; ++i) printed[0].pages[i].head = i < 4 ? Head::near : Head::far; // head to head
+  for (std::size_t i = 0; i < 8; ++i)
+    printed[0].pages[i].head = i < 4 ? Head::near_edge : Head::far_edge; // head to head
   auto const found = find_foldings(printed);
   REQUIRE(found);
   CHECK(found->front().scheme.reads() == Reads::right_to_left);
@@ -230,22 +231,22 @@ TEST_CASE("what cannot be a sheet is refused") {
   CHECK(refused(wrong).problem == Problem::pages_not_backed);
   CHECK(refused(wrong).limit == 16);
   wrong = octavo;
-  wrong[0].pages[0].head = Head::far;
+  wrong[0].pages[0].head = Head::far_edge;
   CHECK(refused(wrong).problem == Problem::heads_not_backed);
   wrong = octavo;
   for (auto& forme : wrong)
     for (auto& page : forme.pages) page.page.reset();
   CHECK(refused(wrong).problem == Problem::too_many_illegible);
   SeenForme nonsense{0, Side::outer, 8, 8, {}};
-  for (int i = 0; i < 64; ++i) nonsense.pages.push_back({static_cast<std::uint16_t>(i * 29 % 128 + 1), Head::far});
+  for (int i = 0; i < 64; ++i) nonsense.pages.push_back({static_cast<std::uint16_t>(i * 29 % 128 + 1), Head::far_edge});
   CHECK(refused({nonsense}).problem == Problem::no_folding);
 }
 
 namespace {
 
 constexpr bool octavo_while_compiling() {
-  constexpr auto up = [](int page) { return SeenPage{static_cast<std::uint16_t>(page), Head::far}; };
-  constexpr auto down = [](int page) { return SeenPage{static_cast<std::uint16_t>(page), Head::near}; };
+  constexpr auto up = [](int page) { return SeenPage{static_cast<std::uint16_t>(page), Head::far_edge}; };
+  constexpr auto down = [](int page) { return SeenPage{static_cast<std::uint16_t>(page), Head::near_edge}; };
   SeenForme const formes[]{
       {0, Side::outer, 2, 4, {down(8), down(9), down(12), down(5), up(1), up(16), up(13), up(4)}},
       {0, Side::inner, 2, 4, {down(6), down(11), down(10), down(7), up(3), up(14), up(15), up(2)}}};

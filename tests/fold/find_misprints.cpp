@@ -50,7 +50,7 @@ public:
       pages[made.at].page = wrong;
     } else {
       auto& head = pages[made.at].head;
-      head = head == Head::far ? Head::near : Head::far;
+      head = head == Head::far_edge ? Head::near_edge : Head::far_edge;
     }
     return made;
   }

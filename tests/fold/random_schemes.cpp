@@ -104,7 +104,7 @@ TEST_CASE("the comparison with the simulator notices two pages exchanged, a head
   CHECK_FALSE(right == wrong);
   wrong = grid;
   auto& head = wrong.outer[0][2][3].head;
-  head = head == Head::far ? Head::near : Head::far;
+  head = head == Head::far_edge ? Head::near_edge : Head::far_edge;
   CHECK_FALSE(right == wrong);
   wrong = grid;
   wrong.conjugates[5].reset();

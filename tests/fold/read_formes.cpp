@@ -21,7 +21,7 @@ constexpr bool reads_two_pages() {
   if (!formes) return false;
   auto const& forme = formes->front();
   return formes->size() == 1 && forme.side == Side::inner && forme.rows == 1 && forme.columns == 2 &&
-         forme.pages[0] == SeenPage{3, Head::near} && forme.pages[1] == SeenPage{std::nullopt, Head::far};
+         forme.pages[0] == SeenPage{3, Head::near_edge} && forme.pages[1] == SeenPage{std::nullopt, Head::far_edge};
 }
 static_assert(reads_two_pages());
 
@@ -57,11 +57,11 @@ TEST_CASE("a table of numbers is the outer forme, with heads unknown") {
 TEST_CASE("one arrow says how all pages lie") {
   auto const read = read_formes("outer\n4\u2193 5\n1 8\n? ?\u2193\n");
   REQUIRE(read);
-  CHECK(read->front().pages[0].head == Head::near);
-  CHECK(read->front().pages[1].head == Head::far);
-  CHECK(read->front().pages[2].head == Head::far);
+  CHECK(read->front().pages[0].head == Head::near_edge);
+  CHECK(read->front().pages[1].head == Head::far_edge);
+  CHECK(read->front().pages[2].head == Head::far_edge);
   CHECK(read->front().pages[4] == SeenPage{});
-  CHECK(read->front().pages[5] == SeenPage{std::nullopt, Head::near});
+  CHECK(read->front().pages[5] == SeenPage{std::nullopt, Head::near_edge});
 }
 
 TEST_CASE("sheets are numbered from 1") {

@@ -180,7 +180,7 @@ class Simulator {
       for (int r = 0; r < lay.rows; ++r)
         for (int c = 0; c < lay.columns; ++c) {
           auto const& leaf = at(s, r, c);
-          auto const head = leaf.head_far ? Head::far : Head::near;
+          auto const head = leaf.head_far ? Head::far_edge : Head::near_edge;
           outer[index(r)][index(c)] = {static_cast<std::uint16_t>(leaf.page(true)), head};
           inner[index(r)][index(lay.columns - 1 - c)] = {static_cast<std::uint16_t>(leaf.page(false)), head};
           if (!in_outer.insert(leaf.page(true)).second || !in_inner.insert(leaf.page(false)).second)
@@ -193,7 +193,7 @@ class Simulator {
           std::reverse(inner.begin(), inner.end());
           for (auto& row : inner) {
             std::reverse(row.begin(), row.end());
-            for (auto& page : row) page.head = page.head == Head::far ? Head::near : Head::far;
+            for (auto& page : row) page.head = page.head == Head::far_edge ? Head::near_edge : Head::far_edge;
           }
         }
         if (inner != outer) return refuse("backed by another page or head to tail");

@@ -101,19 +101,19 @@ TEST_CASE("feet and heads meet across the rows as the manuals say") {
     CHECK(below.side == above.side);
     CHECK(below.column == above.column);
     CHECK(below.row == above.row + 1);
-    CHECK(above.head == Head::far);
-    CHECK(below.head == Head::near);
+    CHECK(above.head == Head::far_edge);
+    CHECK(below.head == Head::near_edge);
   }
   // djvu 282: the rolled 18° in one gathering has its third row foot to foot with the second
   constexpr auto const& eighteens = impose<row<SchemeRow::octodecimo_rolled>>();
   // djvu 256: in the 12° the third row has its heads against the feet of the second
   constexpr auto const& twelves = impose<schemes::duodecimo>();
   for (int c = 0; c < 6; ++c) {
-    CHECK(eighteens.outer(0, c).head == Head::far);
-    CHECK(eighteens.outer(1, c).head == Head::near);
+    CHECK(eighteens.outer(0, c).head == Head::far_edge);
+    CHECK(eighteens.outer(1, c).head == Head::near_edge);
   }
   for (int c = 0; c < 4; ++c) {
-    CHECK(twelves.outer(0, c).head == Head::near);
-    CHECK(twelves.outer(1, c).head == Head::near);
+    CHECK(twelves.outer(0, c).head == Head::near_edge);
+    CHECK(twelves.outer(1, c).head == Head::near_edge);
   }
 }

@@ -33,7 +33,7 @@ template <int N> Backed backed(Imposition<N> const& formes, int sheet, int row, 
   if (!lay.one_forme) return {formes.outer(row, column, sheet), formes.inner(row, mirrored, sheet)};
   if (lay.turned_about == Axis::far_near) return {formes.outer(row, column, sheet), formes.outer(row, mirrored, sheet)};
   auto back = formes.outer(lay.rows - 1 - row, column, sheet);
-  back.head = back.head == Head::far ? Head::near : Head::far;
+  back.head = back.head == Head::far_edge ? Head::near_edge : Head::far_edge;
   return {formes.outer(row, column, sheet), back};
 }
 
@@ -235,7 +235,7 @@ TEST_CASE("pages may begin anywhere and leave a gap: preliminaries and last gath
                                                 "fold b far-over-near 1\nfold b right-over-left 3\n"
                                                 "gathering pi a page 1\ngathering O b page 297\n")));
   CHECK(formes.pages() == 16);
-  CHECK(formes.place(297) == FormePosition{0, 1, 2, Side::outer, Head::far});
+  CHECK(formes.place(297) == FormePosition{0, 1, 2, Side::outer, Head::far_edge});
   CHECK(formes.outer(1, 2) == head_up(297));
   CHECK_FALSE(formes.find_place(9));
   CHECK_FALSE(formes.find_place(0));

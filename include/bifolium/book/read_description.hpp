@@ -119,9 +119,9 @@ class DescriptionReader {
     return *read->height;
   }
   template <class T> static Expected<T> word(std::string_view text) {
-    std::string small{text};
-    for (char& c : small) c = small_letter(c);
-    if (auto const* row = find_word<T>(small)) return T{row->value};
+    std::string lower{text};
+    for (char& c : lower) c = small_letter(c);
+    if (auto const* row = find_word<T>(lower)) return T{row->value};
     return error_at(Problem::unknown_word, 1, 1, text.data(), text.size());
   }
   /// Plates that the extent lists are the plates, unless they are stated by themselves.

@@ -85,9 +85,10 @@ inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view
     svg.open(right ? "right" : "wrong", {pages[i].page});
     svg.rectangle({panel.corner.x + 0.6, panel.corner.y}, page_width - 1.2, page_height, {.width = right ? 0.25 : 0.9},
                   "leaf");
-    detail::draw_page_number(svg, panel, 0, 0,
-                             {static_cast<std::uint16_t>(pages[i].page), pages[i].upright ? Head::far : Head::near},
-                             static_cast<std::size_t>(widest));
+    detail::draw_page_number(
+        svg, panel, 0, 0,
+        {static_cast<std::uint16_t>(pages[i].page), pages[i].upright ? Head::far_edge : Head::near_edge},
+        static_cast<std::size_t>(widest));
     if (!right)
       svg.text(Spot{panel.corner.x + page_width / 2, panel.corner.y + page_height + 3},
                (narrow ? "(" + std::to_string(should_be) + ")" : "should be " + std::to_string(should_be)),

@@ -24,7 +24,7 @@ struct CancelLayout {
 
 inline void draw_leaf_page(Svg& svg, Spot corner, std::uint16_t page, std::string_view below) {
   Panel const panel{corner, CancelLayout::leaf_width, CancelLayout::leaf_height, 1, 1};
-  draw_page_number(svg, panel, 0, 0, {page, Head::far}, 1);
+  draw_page_number(svg, panel, 0, 0, {page, Head::far_edge}, 1);
   svg.text(panel.at(0.66, 0.5), below, {.size = 3.2, .italic = true, .kind = "what"});
   if (page == 1 || page == 3) svg.text(panel.at(0.9, 0.5), page == 1 ? "A" : "A2", {.size = 4, .kind = "signature"});
 }

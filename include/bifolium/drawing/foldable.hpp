@@ -77,9 +77,10 @@ inline void draw_first_folds(Svg& svg, Panel const& panel, int sheet, std::vecto
     auto const pile = walked.before.pile(step.piece);
     if (seen || pile.front().sheet != sheet) continue;
     folded.push_back(step.piece);
-    int near = 0, far = Scheme::most_cells, left = Scheme::most_cells, least = Scheme::most_cells, most = -1;
+    int near_row = 0, far_row = Scheme::most_cells, left = Scheme::most_cells, least = Scheme::most_cells, most = -1;
     for (auto const& layer : pile) {
-      near = layer.row + 1 > near ? layer.row + 1 : near, far = layer.row < far ? layer.row : far;
+      near_row = layer.row + 1 > near_row ? layer.row + 1 : near_row,
+      far_row = layer.row < far_row ? layer.row : far_row;
       left = layer.column < left ? layer.column : left;
       if (!step.moves(layer.across(step.along))) continue;
       least = layer.across(step.along) < least ? layer.across(step.along) : least;
@@ -88,7 +89,7 @@ inline void draw_first_folds(Svg& svg, Panel const& panel, int sheet, std::vecto
       svg.rectangle(corner, panel.cell_width(), panel.cell_height(), {.width = 0, .colour = "#e4e4e4"}, "moving",
                     "#e4e4e4");
     }
-    bool const upright = step.along == Axis::far_near, at_far = far == 0, at_near = near == panel.rows;
+    bool const upright = step.along == Axis::far_near, at_far = far_row == 0, at_near = near_row == panel.rows;
     if (upright ? !at_far && !at_near : left != 0) continue; // no edge of the sheet for the arrow to be beside
     auto const middle = (least + most) / 2.0, other = 2.0 * step.line - middle;
     if (upright) {

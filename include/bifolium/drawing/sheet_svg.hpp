@@ -262,16 +262,16 @@ inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_nam
         radius);
     svg.close();
   });
-  Lettering const small{.size = 2.8, .anchor = Anchor::start};
+  Lettering const small_text{.size = 2.8, .anchor = Anchor::start};
   svg.text(
       {side, page_height - 14.5},
       "Thin lines: chain lines. Close lines, in one corner only: wire lines. Dotted: where the sheet is folded or cut.",
-      small);
+      small_text);
   svg.text({side, page_height - 10},
            "Ring: watermark. Ring with a cross: countermark. Uneven edge: deckle. "
            "Broken edge: bolt. Heavy edge: gutter. Plain edge: cut.",
-           small);
-  if (!cut.empty()) svg.text({side, page_height - 5.5}, cut.substr(1) + " The heavy line is that cut.", small);
+           small_text);
+  if (!cut.empty()) svg.text({side, page_height - 5.5}, cut.substr(1) + " The heavy line is that cut.", small_text);
   return static_cast<Svg&&>(svg).finish();
 }
 

@@ -68,12 +68,12 @@ public:
   }
   Expected<std::string> whole(Plan const& plan) {
     auto const [preliminaries, body, end, cancels] = plan.leaves_of;
-    std::int64_t small = 0, capital = 0;
+    std::int64_t small_letters = 0, capital = 0;
     if (preliminaries != 0 && gatherings_of(preliminaries, by_) == 1) {
       text_.append(" π");
       count(static_cast<int>(preliminaries));
     } else
-      matter(preliminaries, small, 'a');
+      matter(preliminaries, small_letters, 'a');
     matter(body, capital, 'A');
     matter(end, capital, 'A');
     if (beyond_ == 0) return std::move(text_);

@@ -123,7 +123,7 @@ inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
   auto const columns = formes.columns(place.sheet);
   std::string text = "Page ";
   text.append(std::to_string(page)).append(" is imposed ");
-  text.append(place.head == Head::near ? "upside down" : "upright").append(" in the ");
+  text.append(place.head == Head::near_edge ? "upside down" : "upright").append(" in the ");
   text.append(place.side == Side::outer ? "outer forme" : place.side == Side::inner ? "inner forme" : "one forme");
   if (formes.sheets() > 1) text.append(" of sheet ").append(std::to_string(place.sheet + 1));
   text.append(", in the ").append(detail::row_name(place.row, formes.rows(place.sheet)));

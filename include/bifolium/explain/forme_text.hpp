@@ -37,7 +37,7 @@ inline std::vector<std::string> forme_lines(Imposition<> const& formes, int shee
       auto const here = standing(r, c);
       auto const number = std::to_string(here.page);
       if (c > 0) line += ' ';
-      line.append(widest - number.size(), ' ').append(number).append(here.head == Head::near ? "↓" : " ");
+      line.append(widest - number.size(), ' ').append(number).append(here.head == Head::near_edge ? "↓" : " ");
     }
     while (line.back() == ' ') line.pop_back();
     lines.push_back(line);

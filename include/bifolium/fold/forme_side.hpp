@@ -11,7 +11,7 @@ inline namespace v0 {
 /// Which forme; `only` is the one forme of half-sheet work.
 enum class Side : std::uint8_t { outer, inner, only };
 /// Where the head of a page of type points: away from the compositor or towards him.
-enum class Head : std::uint8_t { far, near };
+enum class Head : std::uint8_t { far_edge, near_edge };
 
 } // namespace v0
 } // namespace bifolium

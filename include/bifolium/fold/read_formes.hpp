@@ -77,9 +77,9 @@ class FormesReader {
     else if (number || !letters.take('?'))
       return fail(Problem::not_a_forme, word);
     if (letters.take("↓"))
-      seen.head = Head::near, arrows_ = true;
+      seen.head = Head::near_edge, arrows_ = true;
     else if (letters.take("↑"))
-      seen.head = Head::far;
+      seen.head = Head::far_edge;
     if (!letters.at_end()) return fail(Problem::not_a_forme, word);
     formes_.back().pages.push_back(seen);
     return true;
@@ -120,7 +120,7 @@ public:
     if (arrows_)
       for (auto& forme : formes_)
         for (auto& seen : forme.pages)
-          if (seen.page && !seen.head) seen.head = Head::far;
+          if (seen.page && !seen.head) seen.head = Head::far_edge;
     return static_cast<std::vector<SeenForme>&&>(formes_);
   }
 };

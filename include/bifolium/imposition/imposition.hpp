@@ -19,7 +19,7 @@ struct ImposedPage {
   friend constexpr bool operator==(ImposedPage, ImposedPage) = default;
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, ImposedPage s) {
-    return out << s.page << (s.head == Head::near ? "↓" : "");
+    return out << s.page << (s.head == Head::near_edge ? "↓" : "");
   }
 };
 namespace detail {
@@ -30,9 +30,9 @@ constexpr std::uint16_t page_number(int page) {
 }
 } // namespace detail
 /// Page `page` with its head far (up, as the forme is drawn) or near (down). pre: 1 to 65535.
-constexpr ImposedPage head_up(int page) { return {detail::page_number(page), Head::far}; }
+constexpr ImposedPage head_up(int page) { return {detail::page_number(page), Head::far_edge}; }
 /// Page `page` with its head towards the compositor.
-constexpr ImposedPage head_down(int page) { return {detail::page_number(page), Head::near}; }
+constexpr ImposedPage head_down(int page) { return {detail::page_number(page), Head::near_edge}; }
 
 /// Where a page stands: sheet, row from the far edge and column from the left of the forme as the type lies, from 0.
 struct FormePosition {
@@ -193,7 +193,7 @@ template <int N> constexpr Imposition<N>::Imposition(Fold<N> const& fold) {
       for (int k = fold.gathering(g).leaves(); k > 0; --k) {
         auto const c = fold.cell({g, fold.gathering(g).leaf(k)});
         auto const pages = fold.pages_of({g, fold.gathering(g).leaf(k)});
-        act(c, pages.outer(), pages.inner(), c.head_far ? Head::far : Head::near);
+        act(c, pages.outer(), pages.inner(), c.head_far ? Head::far_edge : Head::near_edge);
       }
   };
   // Inner formes first: a page that stands in both formes is to be found in the outer one, and in the earlier sheet.

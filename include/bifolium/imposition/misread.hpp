@@ -32,7 +32,9 @@ namespace detail {
 inline ImposedPage printed_above(Imposition<> const& formes, int sheet, int row, int column, Slip slip) {
   auto const& lay = formes.sheet(sheet);
   auto const last_row = lay.rows - 1, last_column = lay.columns - 1;
-  auto const turned = [](ImposedPage s) { return ImposedPage{s.page, s.head == Head::far ? Head::near : Head::far}; };
+  auto const turned = [](ImposedPage s) {
+    return ImposedPage{s.page, s.head == Head::far_edge ? Head::near_edge : Head::far_edge};
+  };
   if (!lay.one_forme) {
     if (slip != Slip::inner_forme_turned) return formes.inner(row, last_column - column, sheet);
     return turned(formes.inner(last_row - row, column, sheet));
@@ -58,7 +60,7 @@ inline std::vector<PageRead> pages_met(Imposition<> const& printed, Fold<> const
     auto const cell = folded.cell({gathering, folded.gathering(gathering).leaf(k)});
     auto const below = printed.outer(cell.row, cell.column, cell.sheet);
     auto const above = detail::printed_above(printed, cell.sheet, cell.row, cell.column, slip);
-    auto const add = [&](ImposedPage s) { met[page++] = {s.page, (s.head == Head::far) == cell.head_far}; };
+    auto const add = [&](ImposedPage s) { met[page++] = {s.page, (s.head == Head::far_edge) == cell.head_far}; };
     add(cell.recto_down ? below : above);
     add(cell.recto_down ? above : below);
   }

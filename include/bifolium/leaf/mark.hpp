@@ -11,7 +11,7 @@ inline namespace v0 {
 /// are not (ICCU).
 enum class Mark : std::uint8_t {
   capital,       ///< A to Z
-  small,         ///< a to z
+  small_letter,  ///< a to z
   greek,         ///< α to ω
   greek_capital, ///< Α to Ω
   number,        ///< 1, 2, 3: figures printed, or gatherings of an unsigned book counted

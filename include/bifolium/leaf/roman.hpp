@@ -28,7 +28,7 @@ struct RomanNumeral {
   constexpr char const* places[]{"mmm", "cdm", "xlc", "ivx"};
   constexpr int worth[]{1000, 100, 10, 1};
   std::size_t at = 0;
-  auto const small = [&](std::size_t i) {
+  auto const small_at = [&](std::size_t i) {
     char const c = i < text.size() ? text[i] : '\0';
     return small_letter(c);
   };
@@ -37,14 +37,14 @@ struct RomanNumeral {
     char const one = places[p][0], five = places[p][1], ten = places[p][2];
     bool const thousands = p == 0, ones = p == 3;
     std::int64_t digit = 0;
-    auto const is_one = [&](std::size_t i) { return small(i) == one; };
-    if (!thousands && is_one(at) && (small(at + 1) == five || small(at + 1) == ten)) {
-      digit = small(at + 1) == five ? 4 : 9;
+    auto const is_one = [&](std::size_t i) { return small_at(i) == one; };
+    if (!thousands && is_one(at) && (small_at(at + 1) == five || small_at(at + 1) == ten)) {
+      digit = small_at(at + 1) == five ? 4 : 9;
       at += 2;
     } else {
-      if (!thousands && small(at) == five) digit = 5, ++at;
+      if (!thousands && small_at(at) == five) digit = 5, ++at;
       for (int n = 0; n < 4 && is_one(at); ++n) ++digit, ++at;
-      if (ones && digit % 5 < 4 && small(at) == 'j') ++digit, ++at;
+      if (ones && digit % 5 < 4 && small_at(at) == 'j') ++digit, ++at;
     }
     found.value += digit * worth[p];
     found.bytes = at;

@@ -66,7 +66,7 @@ public:
     bool const capital = is_capital(glyph);
     if (!is_latin_letter(glyph)) broken("a letter is from A to Z or a to z");
     auto const number = Alphabet{added}.letter(glyph - (capital ? 'A' : 'a') + 1);
-    return {capital ? Mark::capital : Mark::small, number, within(multiple, highest_multiple)};
+    return {capital ? Mark::capital : Mark::small_letter, number, within(multiple, highest_multiple)};
   }
   /// `place` counts from 1 (α) to 24 (ω).
   static constexpr Signature greek(int place, bool capital = false, std::uint32_t multiple = 1) {
@@ -125,7 +125,7 @@ public:
   /// A letter of any alphabet.
   [[nodiscard]] constexpr bool is_letter() const noexcept { return mark_ <= Mark::greek_capital; }
   /// A Latin letter.
-  [[nodiscard]] constexpr bool is_latin() const noexcept { return mark_ <= Mark::small; }
+  [[nodiscard]] constexpr bool is_latin() const noexcept { return mark_ <= Mark::small_letter; }
   /// The number of the letter: among 26 (Latin) or 24 (Greek); 0 where the mark is no letter.
   [[nodiscard]] constexpr int letter_number() const noexcept { return letter_; }
   /// 1 for A, 2 for 2A. For a number: the number.
@@ -156,7 +156,7 @@ public:
   [[nodiscard]] constexpr std::int64_t rank(Alphabet alphabet = Alphabet{}) const noexcept {
     switch (mark_) {
     case Mark::capital:
-    case Mark::small:
+    case Mark::small_letter:
       return (std::int64_t{multiple_} - 1) * alphabet.size() + alphabet.place(letter_);
     case Mark::greek:
     case Mark::greek_capital:
@@ -200,7 +200,7 @@ public:
     }
     switch (mark_) {
     case Mark::capital:
-    case Mark::small: {
+    case Mark::small_letter: {
       char const glyph = static_cast<char>((mark_ == Mark::capital ? 'A' : 'a') + letter_ - 1);
       put(&glyph, 1);
       break;

@@ -67,8 +67,9 @@ constexpr bool meets(Region row, Region asked) { return is_in(row, asked) || is_
 /// time before they went out, so rows speak for a generation, 25 years, before and after their own (common practice, no
 /// source).
 constexpr YearRange years_that_speak_for(YearRange years) {
-  constexpr int generation = 25, far = 1'000'000; // years as far off as one likes
-  return {years.from > -far ? years.from - generation : years.from, years.to < far ? years.to + generation : years.to};
+  constexpr int generation = 25, far_off = 1'000'000; // years as far off as one likes
+  return {years.from > -far_off ? years.from - generation : years.from,
+          years.to < far_off ? years.to + generation : years.to};
 }
 
 } // namespace detail

@@ -143,8 +143,8 @@ class FormulaSlips {
   }
   /// How often one number of leaves is written for another: neighbours on the paper, 4 and 8, are.
   static double exponent_share(int seen, int truth) {
-    constexpr int near[][2]{{4, 8}, {6, 8}, {2, 4}, {4, 6}, {8, 12}, {6, 12}, {8, 10}};
-    for (auto const& pair : near)
+    constexpr int alike[][2]{{4, 8}, {6, 8}, {2, 4}, {4, 6}, {8, 12}, {6, 12}, {8, 10}};
+    for (auto const& pair : alike)
       if ((pair[0] == seen && pair[1] == truth) || (pair[1] == seen && pair[0] == truth)) return .25;
     return truth % 2 == 0 ? .06 : .03;
   }

@@ -69,12 +69,12 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     if (found.end == 0) return false;
     auto const letter = [](char c) { return small_letter(c) - 'a' + 1; };
     if (!alphabet_.has(letter(found.first)) || !alphabet_.has(letter(found.last))) return false;
-    auto const small = is_small(found.first);
-    if (small != is_small(found.last)) return false;
+    auto const in_small_letters = is_small(found.first);
+    if (in_small_letters != is_small(found.last)) return false;
     auto const size = alphabet_.size();
     auto const first = (std::int64_t{found.first_multiple} - 1) * size + alphabet_.place(letter(found.first));
     auto const last = (std::int64_t{found.last_multiple} - 1) * size + alphabet_.place(letter(found.last));
-    auto& highest = highest_[small ? 1 : 0];
+    auto& highest = highest_[in_small_letters ? 1 : 0];
     bool const new_part = part_ && runs_ > 0;
     // a backward run, one written A-A (which is longer than its mark), a letter met before: the full scanner says so
     if (last < first || (found.ranged && last == first) || (!new_part && first <= highest)) return false;
@@ -196,7 +196,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
         run.first.duplicate() == Duplicate::none && run.first.beside() == Beside::nothing) {
       auto const as_last = run.first.in_series(last_.last.series());
       if (as_last.same_series_as(last_.last) && run.first.rank(alphabet_) == last_.last.rank(alphabet_) + 1 &&
-          highest_[run.first.mark() == Mark::small ? 1 : 0] + 1 != run.first.rank(alphabet_)) {
+          highest_[run.first.mark() == Mark::small_letter ? 1 : 0] + 1 != run.first.rank(alphabet_)) {
         run.first = as_last;
         run.last = run.last.in_series(as_last.series());
       }
@@ -206,7 +206,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
   [[nodiscard]] constexpr bool comes_again(Run const& run) const {
     return run.first.is_latin() && run.first.series() == 0 && run.first.duplicate() == Duplicate::none &&
            run.first.beside() == Beside::nothing &&
-           run.first.rank(alphabet_) <= highest_[run.first.mark() == Mark::small ? 1 : 0];
+           run.first.rank(alphabet_) <= highest_[run.first.mark() == Mark::small_letter ? 1 : 0];
   }
   constexpr void doubts(Element const& e, Run const& run) {
     if (run.begins_part) highest_[0] = highest_[1] = 0;
@@ -226,7 +226,7 @@ template <class Sink> struct GatheringScanner : ScanState<Sink> {
     if (e.read_flat) warn(Problem::series_read_flat, e.from, e.end);
     if (run.first.is_latin() && run.first.series() == 0 && run.first.duplicate() == Duplicate::none &&
         run.first.beside() == Beside::nothing) {
-      auto& highest = highest_[run.first.mark() == Mark::small ? 1 : 0];
+      auto& highest = highest_[run.first.mark() == Mark::small_letter ? 1 : 0];
       if (comes_again(run)) warn(Problem::series_starts_again, e.from, e.end);
       auto const reached = run.last.rank(alphabet_);
       highest = reached > highest ? reached : highest;

@@ -42,8 +42,8 @@ class PlainScanner {
   }
   static constexpr bool is_figure(unsigned char b) noexcept { return b >= '0' && b <= '9'; }
   static constexpr bool is_letter(unsigned char b) noexcept {
-    auto const small = static_cast<unsigned char>(b | 0x20U);
-    return small >= 'a' && small <= 'z';
+    auto const lower = static_cast<unsigned char>(b | 0x20U);
+    return lower >= 'a' && lower <= 'z';
   }
   /// A figure of at most two digits and one letter that does not stand for π, χ or a doubled letter.
   constexpr bool mark(std::uint32_t& multiple, char& letter) noexcept {
@@ -136,14 +136,14 @@ constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcep
     auto const run = PlainScanner{text, at}.scan(dialect.flat_counts);
     if (run.end == 0) return {};
     auto const first_letter = (run.first | 0x20) - 'a' + 1, last_letter = (run.last | 0x20) - 'a' + 1;
-    auto const small = (run.first & 0x20) != 0 ? 1U : 0U;
+    auto const lower = (run.first & 0x20) != 0 ? 1U : 0U;
     auto const first = (std::int64_t{run.first_multiple} - 1) * size + alphabet.place(first_letter);
     auto const last = (std::int64_t{run.last_multiple} - 1) * size + alphabet.place(last_letter);
     bool const sound = alphabet.has(first_letter) && alphabet.has(last_letter) &&
                        ((run.first ^ run.last) & 0x20) == 0 && last >= first + (run.ranged ? 1 : 0) &&
-                       first > highest[small];
+                       first > highest[lower];
     if (!sound) return {};
-    highest[small] = last;
+    highest[lower] = last;
     count.leaves += (last - first + 1) * run.leaves;
     count.gatherings += last - first + 1;
     at = run.end;

@@ -46,7 +46,8 @@ class ClassData {
       auto const up = page_up(fold_, layer);
       put(first ? "[" : ",["), first = false;
       put(layer.sheet * Scheme::most_cells + layer.home_row * lay.columns + layer.home_column), put(",");
-      put(layer.row), put(","), put(layer.column), put(","), put(up.page), put(up.head == Head::near ? ",1," : ",0,");
+      put(layer.row), put(","), put(layer.column), put(","), put(up.page),
+          put(up.head == Head::near_edge ? ",1," : ",0,");
       put(page_on(fold_, lower_side(layer))), put(",");
       put(json_text(signature_of(scheme_, at.gathering) + std::to_string(at.leaf.number()))), put("]");
     }

@@ -260,7 +260,7 @@ inline std::vector<ClassSections::Question> ClassSections::asked() const {
   }
   std::string down;
   for (auto const one : formes_.forme(Side::outer)) {
-    if (one.head == Head::near) down.append(down.empty() ? "" : ", ").append(std::to_string(one.page));
+    if (one.head == Head::near_edge) down.append(down.empty() ? "" : ", ").append(std::to_string(one.page));
   }
   list.push_back(
       {"Which pages are upside down in the " + std::string{formes_.one_forme() ? "forme" : "outer forme"} + "?",

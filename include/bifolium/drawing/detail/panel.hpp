@@ -60,7 +60,7 @@ inline void draw_page_number(Svg& svg, Panel const& panel, int row, int column, 
   auto const by_height = panel.cell_height() * 0.4;
   auto size = by_width < by_height ? by_width : by_height;
   size = size < 16 ? size : 16;
-  bool const down = standing.head == Head::near;
+  bool const down = standing.head == Head::near_edge;
   svg.text(middle, number, {.size = size, .turned = down ? 180 : 0, .kind = "page"});
   auto const foot = middle.y + (down ? -1 : 1) * size * (Svg::figure_height / 2 + 0.16);
   auto const half = size * Svg::figure_width * static_cast<double>(number.size()) / 2;
@@ -152,7 +152,7 @@ struct DrawnSheet {
     if (!lay().one_forme) return formes.inner(row, mirrored, sheet);
     if (lay().turned_about == Axis::far_near) return formes.outer(row, mirrored, sheet);
     auto turned = formes.outer(lay().rows - 1 - row, column, sheet);
-    turned.head = turned.head == Head::far ? Head::near : Head::far;
+    turned.head = turned.head == Head::far_edge ? Head::near_edge : Head::far_edge;
     return turned;
   }
   /// The leaf whose page is at a place of the panel.
@@ -225,7 +225,7 @@ inline void draw_direction_line(Svg& svg, Panel const& panel, DrawnSheet const& 
   auto const size = fit < least_label ? least_label : fit < 5 ? fit : 5;
   auto const at = drawn.leaf(seen, row, column);
   auto const standing = drawn.standing(seen, row, column);
-  bool const down = standing.head == Head::near, rtl = drawn.fold.reads() == Reads::right_to_left;
+  bool const down = standing.head == Head::near_edge, rtl = drawn.fold.reads() == Reads::right_to_left;
   auto const foot = panel.at(row + (down ? 0.15 : 0.85), column + 0.5);
   if (panel.least() < 5 * least_label || (down && taken > 0 && 0.15 * panel.cell_height() - size / 2 < taken)) return;
   auto const number = at.leaf.number();

@@ -42,7 +42,8 @@ struct TableView {
 inline ImposedPage page_up(Fold<> const& fold, Layer const& layer) {
   auto const side = upper_side(layer);
   bool const head_far = fold.cell(fold.leaf_at(side.sheet, side.row, side.column)).head_far;
-  return {static_cast<std::uint16_t>(page_on(fold, side)), head_far != layer.end_for_end ? Head::far : Head::near};
+  return {static_cast<std::uint16_t>(page_on(fold, side)),
+          head_far != layer.end_for_end ? Head::far_edge : Head::near_edge};
 }
 
 /// Draws a piece as it lies. `next` shades what the step to come will move.

@@ -248,7 +248,7 @@ constexpr bool gives(Fold<> const& fold, std::span<SeenForme const> formes) {
         auto const leaf = fold.leaf_at(forme.sheet, r, inner ? forme.columns - 1 - c : c);
         auto const pages = fold.pages_of(leaf);
         if (seen.page && *seen.page != (inner ? pages.inner() : pages.outer())) return false;
-        if (seen.head && (*seen.head == Head::far) != fold.cell(leaf).head_far) return false;
+        if (seen.head && (*seen.head == Head::far_edge) != fold.cell(leaf).head_far) return false;
       }
   }
   return true;

@@ -101,7 +101,7 @@ class MisprintFinder {
   constexpr void turn_head(std::size_t forme, std::size_t at) {
     auto const& before = formes_[forme].pages[at];
     if (!before.head) return;
-    auto const turned = *before.head == Head::far ? Head::near : Head::far;
+    auto const turned = *before.head == Head::far_edge ? Head::near_edge : Head::far_edge;
     consider({Correction::Kind::head_turned, forme, at, at, {before.page, turned}, 0});
   }
   /// Folds what a change makes of the formes, and keeps it if it helps.

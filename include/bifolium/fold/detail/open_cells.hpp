@@ -40,7 +40,8 @@ class OpenCells {
         std::array<bool, 2> seen{};
         auto const look = [&](int row, int column) {
           if (row < 0 || row >= grid.rows || column < 0 || column >= grid.columns) return;
-          if (auto const& near = grid.at(row, column); near.recto != 0) seen[near.recto_down ? 0 : 1] = true;
+          if (auto const& near_cell = grid.at(row, column); near_cell.recto != 0)
+            seen[near_cell.recto_down ? 0 : 1] = true;
         };
         look(r - 1, c), look(r + 1, c), look(r, c - 1), look(r, c + 1);
         open_.push_back(&grid.at(r, c));

@@ -64,7 +64,7 @@ class PieceFinder {
     return grid_.at(rect.top + row, rect.left + column);
   }
   static constexpr Head turned(Head head, bool turn) {
-    return turn ? (head == Head::far ? Head::near : Head::far) : head;
+    return turn ? (head == Head::far_edge ? Head::near_edge : Head::far_edge) : head;
   }
 
   /// Rectos alternate, heads are alike in a row and alternate from row to row. Gives the head of the far row.
@@ -115,7 +115,7 @@ class PieceFinder {
       int const left = one < other ? one : other, row = left / rect.columns(), column = left % rect.columns();
       if ((one < other ? other : one) != left + 1 || column + 1 == rect.columns()) return false;
       // The left one of the two has its gutter on the right: its recto lies down if its head points far.
-      auto const top = turned(cell(rect, row, column).recto_down ? Head::far : Head::near, row % 2 != 0);
+      auto const top = turned(cell(rect, row, column).recto_down ? Head::far_edge : Head::near_edge, row % 2 != 0);
       if (top_head && *top_head != top) return false;
       top_head = top;
     }
@@ -141,14 +141,19 @@ public:
     if (piece.leaves == 1) {
       auto const& only = cell(rect, 0, 0);
       bool const whole_sheet = grid_.cells.size() == 1;
-      return {
-          only.recto != 0, only.key, 1, 0, only.head.value_or(Head::far), whole_sheet ? 0 : folding_prices.single, 1};
+      return {only.recto != 0,
+              only.key,
+              1,
+              0,
+              only.head.value_or(Head::far_edge),
+              whole_sheet ? 0 : folding_prices.single,
+              1};
     }
     if (rect.columns() < 2 || !chessboard(rect, top_head) || !runs(rect, piece) || !conjugates_joined(rect, top_head))
       return piece;
     auto const folds = unfold(rect);
     piece.possible = folds.found();
-    piece.top_head = top_head.value_or(Head::far);
+    piece.top_head = top_head.value_or(Head::far_edge);
     piece.price = folds.price;
     piece.orders = folds.orders;
     return piece;

@@ -138,8 +138,8 @@ class SchemeDraft {
         page = first_page(part);
       }
       put(in_pair ? "+" : " "), put(names_[nested.part].view());
-      bool const near = (part.piece.top_head == Head::near) != folds[nested.part].heads_turned;
-      if (near) put(":near");
+      bool const heads_near = (part.piece.top_head == Head::near_edge) != folds[nested.part].heads_turned;
+      if (heads_near) put(":near");
       auto const& corner = grids_[part.rect.sheet].at(part.rect.top, part.rect.left);
       if (part.piece.leaves == 1 && !corner.recto_down) put(":inner");
       in_pair = nested.opens_pair;

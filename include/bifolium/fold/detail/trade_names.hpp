@@ -200,12 +200,12 @@ class NameReader {
     }
     for (auto const& one : shape_words)
       if (same(word, one.word)) return set_shape(one.shape), true;
-    ShortText<40> small;
+    ShortText<40> lower;
     for (char c : word) {
       char const letter = small_letter(c);
-      if (!small.append(&letter, 1)) return false;
+      if (!lower.append(&letter, 1)) return false;
     }
-    return add(small);
+    return add(lower);
   }
 
 public:

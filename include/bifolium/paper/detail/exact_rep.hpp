@@ -43,10 +43,10 @@ template <class Rep, class Number> constexpr Rep exact_rep(Number number) {
     if (!holds<Rep>(same)) broken("the length does not fit the whole number that counts it");
     return static_cast<Rep>(same);
   } else if constexpr (std::floating_point<Rep> && std::integral<Number>) {
-    auto const near = static_cast<Rep>(number);
-    if (!fits_whole<std::int64_t>(near) || static_cast<std::int64_t>(near) != whole(number))
+    auto const nearest = static_cast<Rep>(number);
+    if (!fits_whole<std::int64_t>(nearest) || static_cast<std::int64_t>(nearest) != whole(number))
       broken("the whole number of a length is too large to be exact as a floating number");
-    return near;
+    return nearest;
   } else {
     return static_cast<Rep>(number);
   }
