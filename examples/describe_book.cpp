@@ -1,15 +1,18 @@
 // SPDX-License-Identifier: MIT
-// Describes a book from a small record: the format its leaf argues for and why, the sheets it could have been cut from, how
-// its size is recorded, what its paper says of the date, the formes of the likely scheme, leaves and sheets of its formula,
-// paper and presswork for the edition. README.md tells what a record looks like.
+// Describes a book from a small record. First the verdict: the format its leaf argues for, and whether the fields of the
+// record agree; then what contradicts and the likely slip; then lines to paste into a record. The rest is told on request:
+// why this format, sheets and height classes, formes, leaves and paper of the formula, the edition. cmake/doc/records.md
+// tells what a record looks like.
 #include <bifolium/bifolium.hpp>
+#include <bifolium/book/examine.hpp>
 #include <bifolium/record/compare_extent.hpp>
-#include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_signing.hpp>
 #include <bifolium/record/record_lines.hpp>
 
 #include "support/arguments.hpp"
+#include "support/audit_answer.hpp"
 #include "support/book.hpp"
+#include "support/findings_told.hpp"
 #include "support/leaf_told.hpp"
 #include "support/wrong.hpp"
 
@@ -22,34 +25,99 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: describe_book RECORD [--sheets] [--heights] [--longest-line BYTES]      a file, or - for standard input\n"
-    "A record has one 'name: value' a line; a line that begins with # is a comment. Names: title, place, year, height, "
-    "width,\n"
-    "type height, material, chain lines, watermark, countermark, head edge, tail edge, fore-edge, point-hole,\n"
-    "gatherings of, leaves, state, binding, chain spacing, year in watermark, formula, scheme, copies, overs, ream.\n"
+    "usage: describe_book RECORD [--all] [--format] [--sheets] [--heights] [--formes] [--paper] [--json]\n"
+    "                     [--longest-line BYTES]      a file, or - for standard input\n"
+    "A record has one 'name: value' a line; a line that begins with # is a comment. Names: title, author, publisher,\n"
+    "place, year, format, height, width, type height, material, chain lines, watermark, countermark, head edge,\n"
+    "tail edge, fore-edge, point-hole, gatherings of, leaves, state, binding, chain spacing, year in watermark, "
+    "formula,\n"
+    "pagination, plates, signing, scheme, copies, overs, ream.\n"
+    "  --format    also why this format, and what was assumed\n"
     "  --sheets    also the named sheets of the place and time that the leaf could have been cut from\n"
-    "  --heights   also the height classes of libraries and the trade\n";
+    "  --heights   also the height classes of libraries and the trade\n"
+    "  --formes    also the formes of the likely scheme\n"
+    "  --paper     also the leaves and the paper of the formula, and the paper and presswork of the edition\n"
+    "  --all       all of these\n"
+    "  --json      one object of JSON in place of the text\n";
 
-/// The format the leaf argues for; gives back the first candidate where one is at least probable.
-std::optional<FormatCandidate> tell_format(Observation const& observation, bool sheets) {
-  auto const inference = infer_format(observation);
-  auto const& seen = observation.seen();
-  std::cout << cataloguer_words(inference, seen.year, seen.place);
-  for (auto const& warning : observation.warnings()) std::cout << "Odd: " << sentence_of(warning) << ".\n";
+/// A record, and what the library makes of it.
+struct Described {
+  Book book;
+  Observation observation;
+  PeriodBounds bounds;
+  Inference inference;
+  Audit audit;
+
+  /// The format that the leaf argues for, where one is at least probable.
+  [[nodiscard]] std::optional<FormatCandidate> likely() const {
+    if (inference.certainty < Certainty::probable || inference.mixed) return std::nullopt;
+    return inference.candidates.front();
+  }
+  /// The format to write in a record: as stated, else as the leaf argues.
+  [[nodiscard]] std::optional<Format> format() const {
+    if (auto const* stated = book.record.look_up("format"))
+      if (auto const read = read_format(stated->value)) return *read;
+    if (book.collation && book.collation->format()) return book.collation->format();
+    auto const candidate = likely();
+    return candidate ? std::optional{candidate->format} : std::nullopt;
+  }
+  [[nodiscard]] std::string size() const { return recorded(book.seen, book.binding, format()); }
+  /// The pages: of the field, else of the formula's text.
+  [[nodiscard]] std::optional<Extent> extent() const {
+    if (book.extent) return book.extent;
+    if (!book.collation) return std::nullopt;
+    auto const pages = pagination_of(*book.collation);
+    if (!pages) return std::nullopt;
+    Extent extent;
+    extent.pagination = *pages;
+    return extent;
+  }
+  [[nodiscard]] std::string physical_line() const {
+    auto const pages = extent();
+    return physical_description(pages ? extent_line(*pages) : std::string{}, size());
+  }
+  [[nodiscard]] std::string collation() const {
+    StatedBeside beside{book.signing, {}};
+    if (book.extent) beside.pagination = book.extent->pagination;
+    return collation_line(*book.collation, beside);
+  }
+};
+
+/// The format in its first line, and whether the record agrees with itself.
+void tell_verdict(Described const& described) {
+  auto const& seen = described.observation.seen();
+  auto const words = cataloguer_words(described.inference, seen.year, seen.place);
+  std::cout << words.substr(0, words.find('\n') + 1);
+  if (auto const next = words.find("\nLook next at: "); next != words.npos)
+    std::cout << words.substr(next + 1, words.find('\n', next + 1) - next);
+  std::cout << verdict_of(described.audit) << '\n';
+  tell_findings(std::cout, described.audit);
+  for (auto const& warning : described.observation.warnings()) std::cout << "  Odd: " << sentence_of(warning) << '\n';
+  tell_period(std::cout, described.bounds, seen.year);
   std::cout << '\n';
-  for (auto const& candidate : inference)
-    if (sheets && candidate.probability >= 0.1) tell_sheets(std::cout, observation.seen(), candidate.format);
-  if (inference.certainty < Certainty::probable || inference.mixed) return std::nullopt;
-  return inference.candidates.front();
 }
 
-/// Size, date and shelf: what the leaf tells besides its format.
-void tell_record(Book const& book, PeriodBounds const& bounds, std::optional<Format> likely, bool heights) {
-  auto const size = recorded(book.seen, book.binding, likely);
-  if (!size.empty()) std::cout << "Size as recorded: " << size << '\n';
-  tell_period(std::cout, bounds, book.seen.year);
-  if (heights && book.seen.height) tell_height_classes(std::cout, book.binding.value_or(*book.seen.height));
+/// Lines to paste into a record.
+void tell_lines(Described const& described) {
+  auto const& book = described.book;
+  auto const line = described.physical_line();
+  if (line.empty() && !book.collation) return;
+  std::cout << "For the record:\n";
+  if (book.collation) std::cout << "  " << signatures_note(*book.collation) << '\n';
+  if (!line.empty()) std::cout << "  " << line << '\n';
+  if (book.collation) std::cout << "  " << described.collation() << '\n';
+  if (!described.extent()) std::cout << "  The pagination is not stated, so there is no extent.\n";
+  if (book.collation)
+    if (auto const signing = signing_of(*book.collation))
+      for (auto const& warning : signing->warnings) std::cout << "  signing: " << sentence_of(warning) << '\n';
   std::cout << '\n';
+}
+
+void tell_format(Described const& described, bool sheets) {
+  auto const& seen = described.observation.seen();
+  std::cout << cataloguer_words(described.inference, seen.year, seen.place) << '\n';
+  for (auto const& candidate : described.inference)
+    if (sheets && candidate.probability >= 0.1) tell_sheets(std::cout, seen, candidate.format);
 }
 
 void tell_formes(Attested scheme) {
@@ -59,43 +127,26 @@ void tell_formes(Attested scheme) {
 }
 
 /// Leaves of the formula, and its sheets under the format it states or, failing that, the one the leaf argues for.
-void tell_formula(Formula const& formula, std::string const& as_written, std::optional<Format> likely) {
-  std::cout << "Formula: " << shown(as_written) << "\n  " << leaf_count(formula) << " leaves in "
+void tell_formula(Described const& described) {
+  auto const& formula = *described.book.collation;
+  std::cout << "Formula: " << shown(described.book.formula) << "\n  " << leaf_count(formula) << " leaves in "
             << gathering_count(formula) << (gathering_count(formula) == 1 ? " gathering, " : " gatherings, ")
             << page_count(formula) << " pages\n";
   for (auto const& warning : formula.warnings())
     std::cout << "  doubtful, column " << warning.column << ": " << sentence_of(warning) << '\n';
-  auto const format = states_paper(formula) ? formula.format() : likely;
+  if (auto const pages = described.extent())
+    if (auto const compared = compare_extent(formula, *pages)) std::cout << "  pages: " << compared->words << '\n';
+  auto const format = states_paper(formula) ? formula.format() : described.format();
   if (format && format->leaves_to_sheet()) {
     auto const sheets = paper(formula, *format);
     std::cout << "  " << sheets.as_stated << " sheets of paper in " << *format
-              << " as it stands: " << sheets.as_stated_assumes << "\n  " << sheets.low << " if " << sheets.low_assumes
+              << " as written: " << sheets.as_stated_assumes << "\n  " << sheets.low << " if " << sheets.low_assumes
               << "; " << sheets.high << " if " << sheets.high_assumes << '\n';
   }
   std::cout << '\n';
 }
 
-/// Lines to paste into a record, and whether the pages stated behind the formula bear it out.
-void tell_lines(Formula const& formula, std::string const& size) {
-  auto const pages = pagination_of(formula);
-  auto const extent = pages ? extent_line(*pages) : std::string{};
-  std::cout << "For the record:\n  " << signatures_note(formula) << '\n';
-  if (auto const line = physical_description(extent, size); !line.empty()) std::cout << "  " << line << '\n';
-  std::cout << "  " << collation_line(formula) << '\n';
-  if (extent.empty()) std::cout << "  pages: the pagination is not stated, so the record has no extent\n";
-  if (auto const compared = compare_stated_pages(formula)) std::cout << "  pages: " << compared->words << '\n';
-  auto const tell_error = [](char const* of, Error const& error) {
-    if (error.problem != Problem::not_stated) std::cout << "  " << of << ", " << message(error) << '\n';
-  };
-  if (!pages) tell_error("pages", pages.error());
-  if (auto const signing = signing_of(formula))
-    for (auto const& warning : signing->warnings) std::cout << "  signing: " << sentence_of(warning) << '\n';
-  else
-    tell_error("signing", signing.error());
-  std::cout << '\n';
-}
-
-void tell_paper(Book const& book, Attested scheme) {
+void tell_edition(Book const& book, Attested scheme) {
   auto const bill = reckon({.scheme = scheme,
                             .pages = page_count(*book.collation),
                             .copies = *book.copies,
@@ -103,6 +154,52 @@ void tell_paper(Book const& book, Attested scheme) {
                             .ream = book.ream});
   std::cout << "Paper for an edition of as many leaves, by " << scheme.id() << ":\n"
             << (bill ? working(*bill) : sentence_of(bill.error()) + "\n");
+}
+
+/// What is told on request, in the order of the options.
+void tell_rest(Described const& described, Arguments const& given) {
+  auto const& book = described.book;
+  auto const wanted = [&](char const* option) { return given.has("--all") || given.has(option); };
+  if (wanted("--format") || wanted("--sheets")) tell_format(described, wanted("--sheets"));
+  if (wanted("--heights") && book.seen.height)
+    tell_height_classes(std::cout, book.binding.value_or(*book.seen.height)), std::cout << '\n';
+  auto const likely = described.likely();
+  auto scheme = book.scheme;
+  if (!scheme && likely) scheme = likely->scheme;
+  if (scheme && wanted("--formes")) tell_formes(*scheme);
+  if (!wanted("--paper") || !book.collation) return;
+  tell_formula(described);
+  if (book.copies && scheme) tell_edition(book, *scheme);
+}
+
+std::string json_of(Described const& described) {
+  auto const& book = described.book;
+  auto all = Json::object();
+  for (auto const name : book_fields) // as written: what the library does not read passes through
+    if (auto const* field = book.record.look_up(name)) {
+      std::string key{name};
+      for (char& c : key) c = c == ' ' || c == '-' ? '_' : c;
+      all.text(key, field->value);
+    }
+  auto candidates = Json::array();
+  for (auto const& candidate : described.inference)
+    if (candidate.probability >= 0.001)
+      candidates.element(Json::object()
+                             .text("format", candidate.format.symbol().view())
+                             .add("probability", json_number(candidate.probability, 3))
+                             .written());
+  all.text("certainty", to_words(described.inference.certainty)).add("formats", candidates.written());
+  auto lines = Json::object();
+  if (book.collation) lines.text("signatures", signatures_note(*book.collation));
+  if (auto const line = described.physical_line(); !line.empty()) lines.text("physical_description", line);
+  if (book.collation) lines.text("collation", described.collation());
+  all.add("lines", lines.written());
+  if (book.collation) all.number("leaves_of_formula", leaf_count(*book.collation));
+  if (auto const pages = described.extent()) all.number("pages", pages->pages());
+  all.add("agrees", described.audit.agrees() ? "true" : "false");
+  auto audit = audit_json(book.title, described.audit);
+  audit.pop_back(); // the end of the line
+  return all.add("audit", audit).written() + '\n';
 }
 
 int describe(Arguments given) {
@@ -120,24 +217,26 @@ int describe(Arguments given) {
   if (!bounds) tell(with_identifier(bounds.error()));
   if (!errors.empty() || !observation || !bounds) return unreadable;
 
-  if (!book.title.empty()) std::cout << shown(book.title) << "\n\n";
-  auto const likely = tell_format(*observation, given.has("--sheets"));
-  tell_record(book, *bounds, likely ? std::optional{likely->format} : std::nullopt, given.has("--heights"));
-  auto scheme = book.scheme;
-  if (!scheme && likely) scheme = likely->scheme;
-  if (scheme) tell_formes(*scheme);
-  if (book.collation) {
-    auto const format = likely ? std::optional{likely->format} : std::nullopt;
-    tell_formula(*book.collation, book.formula, format);
-    tell_lines(*book.collation,
-               recorded(book.seen, book.binding, book.collation->format() ? book.collation->format() : format));
+  Described const described{book, *observation, *bounds, infer_format(*observation),
+                            examine(read_description(texts_of(book)))};
+  if (given.has("--json")) {
+    std::cout << json_of(described);
+    return all_done;
   }
-  if (book.collation && book.copies && scheme) tell_paper(book, *scheme);
+  if (!book.title.empty()) std::cout << shown(book.title) << "\n\n";
+  tell_verdict(described);
+  tell_lines(described);
+  tell_rest(described, given);
   return all_done;
 }
 
 } // namespace
 
 int main(int argument_count, char** arguments) {
-  return run([&] { return describe({argument_count, arguments, {"--sheets", "--heights"}, {"--longest-line"}}); });
+  return run([&] {
+    return describe({argument_count,
+                     arguments,
+                     {"--all", "--format", "--sheets", "--heights", "--formes", "--paper", "--json"},
+                     {"--longest-line"}});
+  });
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/bifolium.hpp>
+#include <bifolium/book/read_description.hpp>
 #include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/read_length.hpp>
 
@@ -21,9 +22,45 @@
 
 namespace support {
 
+/// The names of the fields, in the order in which messages list them.
+inline constexpr std::string_view book_fields[]{"title",
+                                                "author",
+                                                "publisher",
+                                                "place",
+                                                "year",
+                                                "format",
+                                                "height",
+                                                "width",
+                                                "type height",
+                                                "material",
+                                                "chain lines",
+                                                "watermark",
+                                                "countermark",
+                                                "head edge",
+                                                "tail edge",
+                                                "fore-edge",
+                                                "point-hole",
+                                                "gatherings of",
+                                                "leaves",
+                                                "state",
+                                                "binding",
+                                                "chain spacing",
+                                                "year in watermark",
+                                                "formula",
+                                                "pagination",
+                                                "plates",
+                                                "signing",
+                                                "scheme",
+                                                "copies",
+                                                "overs",
+                                                "ream"};
+
 struct Book {
   std::string title, formula;
-  bifolium::LeafEvidence seen; ///< of the leaf
+  Record record;                            ///< the texts of the fields, as written
+  std::optional<bifolium::Extent> extent;   ///< of the field `pagination`
+  std::optional<bifolium::Signing> signing; ///< of the field `signing`
+  bifolium::LeafEvidence seen;              ///< of the leaf
   std::optional<bifolium::millimetres> binding, chain_spacing;
   std::optional<int> year_in_watermark;
   /// What may tell of the date.
@@ -40,7 +77,7 @@ struct Book {
   std::optional<bifolium::ReamCount> ream;
 };
 
-/// Reads the fields of a record one by one; each reader gives nothing where the field is missing or wrong.
+/// Reads the fields of a record one by one; a field that is missing or wrong has no value.
 class BookReader {
   Record const& record_;
   std::vector<RecordError>& errors_;
@@ -78,7 +115,7 @@ public:
     if (!field) return std::nullopt;
     auto const read = decimal(field->value);
     if (read.value && read.value->is_whole() && *read.value >= bifolium::Fraction{}) return read.value->floor();
-    wrong(*field, "found '" + field->value + "' where a whole number should stand");
+    wrong(*field, "found '" + field->value + "' where a whole number is expected");
     return std::nullopt;
   }
   /// One of some words, and what it stands for.
@@ -88,7 +125,7 @@ public:
     if (auto const value = bifolium::read_word<T>(field->value))
       to = *value;
     else
-      wrong(*field, "found '" + field->value + "' where " + one_of<T>() + " should stand");
+      wrong(*field, "found '" + field->value + "' where " + one_of<T>() + " is expected");
   }
   /// What one of the library's readers makes of the field.
   template <class Read>
@@ -101,14 +138,14 @@ public:
     wrong(*field, found.error());
     return std::nullopt;
   }
-  /// A percentage with a point; nothing over when it is missing.
+  /// A percentage, with decimals or without; zero where it is missing.
   bifolium::Fraction percent(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return {};
     auto const percentage = decimal(field->value);
     if (percentage.value && *percentage.value >= bifolium::Fraction{} && *percentage.value <= bifolium::Fraction{100})
       return *percentage.value;
-    wrong(*field, "found '" + field->value + "' where a percentage from 0 to 100 should stand");
+    wrong(*field, "found '" + field->value + "' where a percentage from 0 to 100 is expected");
     return {};
   }
   std::optional<bifolium::ReamCount> ream(std::string_view name) {
@@ -135,18 +172,37 @@ public:
   }
 };
 
+/// Whether the text is a number of leaves: 85, 85 leaves.
+inline bool is_leaf_count(std::string_view text) {
+  bifolium::TextCursor cursor{text};
+  if (!cursor.take_number()) return false;
+  cursor.take_blanks();
+  return cursor.at_end() || cursor.take("leaves") || cursor.take("leaf") || cursor.take("ll.");
+}
+
+/// The texts of a record as a description reads them. They live as long as the book.
+inline bifolium::FieldTexts texts_of(Book const& book) {
+  auto const text = [&](std::string_view name) {
+    auto const* field = book.record.look_up(name);
+    return field != nullptr ? std::string_view{field->value} : std::string_view{};
+  };
+  bifolium::FieldTexts texts;
+  texts.formula = text("formula"), texts.pagination = text("pagination"), texts.plates = text("plates");
+  if (is_leaf_count(text("leaves"))) texts.leaves = text("leaves");
+  texts.format = text("format"), texts.signing = text("signing"), texts.gatherings = text("gatherings of");
+  texts.height = text("height"), texts.width = text("width"), texts.binding = text("binding");
+  texts.chain_lines = text("chain lines"), texts.material = text("material");
+  texts.year = text("year"), texts.place = text("place");
+  return texts;
+}
+
 /// Reads a record; what is wrong with it goes to `errors`, and then the book is not whole.
 inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
   using namespace bifolium;
-  auto const record =
-      Record::read(lines, {"title",       "place",     "year",        "height",        "width",
-                           "type height", "material",  "chain lines", "watermark",     "countermark",
-                           "head edge",   "tail edge", "fore-edge",   "point-hole",    "gatherings of",
-                           "leaves",      "state",     "binding",     "chain spacing", "year in watermark",
-                           "formula",     "scheme",    "copies",      "overs",         "ream"},
-                   errors);
+  auto const record = Record::read(lines, book_fields, errors);
   BookReader read{record, errors};
   Book book;
+  book.record = record;
   book.title = read.text("title");
   book.formula = read.text("formula");
   book.seen.height = read.length("height");
@@ -165,7 +221,12 @@ inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
     book.seen.gathering_leaves = sizes->leaves;
     book.seen.alternating_with = sizes->alternating_with;
   }
-  book.seen.leaves = read.value("leaves", read_leaves_seen).value_or(EvidenceOfLeaves{});
+  // a number is how many leaves the book has; else it is what leaves of one gathering show
+  if (!is_leaf_count(read.text("leaves")))
+    book.seen.leaves = read.value("leaves", read_leaves_seen).value_or(EvidenceOfLeaves{});
+  book.extent = read.value("pagination", read_extent);
+  book.signing = read.value("signing", [](std::string_view text) { return read_signing(text); });
+  static_cast<void>(read.value("format", read_format));
   book.seen.year = read.value("year", read_years);
   book.binding = read.length("binding");
   book.chain_spacing = read.length("chain spacing");

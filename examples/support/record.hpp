@@ -5,8 +5,8 @@
 
 #include "input.hpp"
 
-#include <initializer_list>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -35,7 +35,7 @@ class Record {
 
 public:
   /// Reads a record; every line that is wrong goes to `errors`.
-  static Record read(Lines& lines, std::initializer_list<std::string_view> names, std::vector<RecordError>& errors) {
+  static Record read(Lines& lines, std::span<std::string_view const> names, std::vector<RecordError>& errors) {
     Record record;
     while (lines.next()) {
       auto const number = static_cast<unsigned>(lines.number());
@@ -48,7 +48,7 @@ public:
       if (line.empty() || line[0] == '#') continue;
       auto const colon = line.find(':');
       if (colon == line.npos) {
-        errors.push_back({number, 1, "found '" + line + "' where 'name: value' should stand"});
+        errors.push_back({number, 1, "found '" + line + "' where 'name: value' is expected"});
         continue;
       }
       auto const start = line.find_first_not_of(" \t", colon + 1);
@@ -61,11 +61,10 @@ public:
       for (auto name : names) known = known || name == field.name;
       if (!known) {
         std::string sentence = "no field is called '" + field.name + "'; there are";
-        for (auto name : names) sentence.append(name == *names.begin() ? " " : ", ").append(name);
+        for (auto name : names) sentence.append(name == names.front() ? " " : ", ").append(name);
         errors.push_back({number, 1, sentence});
       } else if (auto const other = record.find(field.name)) {
-        errors.push_back(
-            {number, 1, "'" + field.name + "' stands in line " + std::to_string(other->line) + " already"});
+        errors.push_back({number, 1, "'" + field.name + "' is in line " + std::to_string(other->line) + " already"});
       } else if (!field.value.empty()) {
         record.fields_.push_back(field);
       }
@@ -74,6 +73,12 @@ public:
     return record;
   }
 
+  /// The field of that name in the record; null where there is none.
+  [[nodiscard]] Field const* look_up(std::string_view name) const {
+    for (auto const& field : fields_)
+      if (field.name == name) return &field;
+    return nullptr;
+  }
   [[nodiscard]] std::optional<Field> find(std::string_view name) const {
     for (auto const& field : fields_)
       if (field.name == name) return field;

@@ -28,6 +28,10 @@ write misprinted.txt misprinted.forme "$bin/find_fold" --misprints
 write contradict.txt misprinted.forme "$bin/find_fold"
 write no_forme.txt no.forme "$bin/find_fold"
 write demo_book.txt - "$bin/describe_book" ../../examples/demo_book.txt
+write demo_book_all.txt - "$bin/describe_book" ../../examples/demo_book.txt --all
+write contradictory_record.txt contradictory_record.record "$bin/describe_book" -
+write contradictory_record.json contradictory_record.record "$bin/describe_book" - --json
+write empty_record.txt empty_record.record "$bin/describe_book" -
 write quarto_of_1492.txt quarto_of_1492.record "$bin/describe_book" -
 write wrong_record.txt wrong_record.record "$bin/describe_book" -
 write formulas.txt formulas.list "$bin/read_formulas"

@@ -353,7 +353,8 @@ std::vector<Case> tables() {
          support::TextSource source{text};
          support::Lines lines{source};
          std::vector<support::RecordError> errors;
-         counted([&] { static_cast<void>(support::Record::read(lines, {"title", "year"}, errors)); });
+         constexpr std::string_view names[]{"title", "year"};
+         counted([&] { static_cast<void>(support::Record::read(lines, names, errors)); });
        }},
   };
 }

@@ -30,9 +30,16 @@ inline namespace v0 {
   return text += size;
 }
 
+/// What is stated beside a formula, in fields of its own.
+struct StatedBeside {
+  std::optional<Signing> signing{};       ///< of the leaves
+  std::optional<Pagination> pagination{}; ///< of the pages
+};
+
 /// Formula, statement of signing, leaves and pages, as a descriptive bibliography prints them:
-/// "8°: π² A-K⁸ L⁴(−L4) [$4 (−A1) signed]; 85 leaves, pp. [4] 1-166". A statement that cannot be read is left as it was.
-[[nodiscard]] inline std::string collation_line(Formula const& formula) {
+/// "8°: π² A-K⁸ L⁴(−L4) [$4 (−A1) signed]; 85 leaves, pp. [4] 1-166". Signing and pages are those in the text of the formula;
+/// where it has none, those of `beside`. A statement in the text that cannot be read is left as it was.
+[[nodiscard]] inline std::string collation_line(Formula const& formula, StatedBeside const& beside = {}) {
   std::string text;
   if (formula.format()) {
     if (!formula.paper_class().empty()) text += formula.paper_class() + ' ';
@@ -44,12 +51,15 @@ inline namespace v0 {
   if (!formula.signing().empty()) {
     auto const signing = signing_of(formula);
     text += ' ' + (signing ? write_signing(*signing) : formula.signing());
-  }
+  } else if (beside.signing)
+    text += ' ' + write_signing(*beside.signing);
   text += "; " + leaves_line(formula);
   if (auto const pages = pagination_of(formula))
     text += ", " + write_pagination(*pages);
   else if (auto const from = detail::pagination_place(formula.tail()))
     text.append(", ").append(formula.tail(), *from);
+  else if (beside.pagination)
+    text += ", " + write_pagination(*beside.pagination);
   return text;
 }
 

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+/// What an examination of a description found, in lines for a reader: the verdict, each finding, the likely slips.
+#pragma once
+
+#include <bifolium/book/audit.hpp>
+
+#include <cstddef>
+#include <ostream>
+#include <string>
+
+namespace support {
+
+/// The verdict in one sentence.
+inline std::string verdict_of(bifolium::Audit const& audit) {
+  int contradictions = 0, doubts = 0, notes = 0;
+  for (auto const& finding : audit.findings)
+    ++(finding.level == bifolium::Severity::error   ? contradictions
+       : finding.level == bifolium::Severity::doubt ? doubts
+                                                    : notes);
+  if (contradictions + doubts + notes == 0) return "Nothing in the description contradicts the rest of it.";
+  std::string sentence;
+  auto const add = [&](int count, char const* one, char const* many) {
+    if (count == 0) return;
+    sentence += (sentence.empty() ? "" : ", ") + std::to_string(count) + ' ' + (count == 1 ? one : many);
+  };
+  add(contradictions, "contradiction", "contradictions");
+  add(doubts, "doubt", "doubts");
+  add(notes, "note", "notes");
+  return "Found in the description: " + sentence + '.';
+}
+
+/// The findings, the gravest first, and after them the slips that would explain the contradictions.
+inline void tell_findings(std::ostream& out, bifolium::Audit const& audit) {
+  for (auto const& finding : audit.findings) {
+    auto const word = finding.level == bifolium::Severity::error   ? "Contradiction"
+                      : finding.level == bifolium::Severity::doubt ? "Doubtful"
+                                                                   : "Note";
+    out << "  " << word << ": " << finding.says << " [" << identifier(finding.id) << "]\n";
+    if (!finding.settle.empty()) out << "    Look at: " << finding.settle << '\n';
+  }
+  constexpr std::size_t most_told = 3;
+  std::size_t told = 0;
+  for (auto const& repair : audit.repairs) {
+    if (repair.edits.empty() && !repair.letters) continue;
+    if (told++ == most_told) break;
+    // words and not figures, as the shares are estimates
+    out << "  " << (repair.share >= 0.8 ? "Very likely: " : told == 1 ? "Likely: " : "Or: ") << repair.says << '\n';
+    if (repair.share >= 0.8) break;
+  }
+}
+
+} // namespace support
