@@ -93,6 +93,10 @@ struct Inference {
   bool own_books{};  ///< books of the caller taught the model
   bool of_sample{};  ///< how common formats were was counted, in a sample; otherwise it is assumed
 
+  /// The likeliest format. There always is one.
+  [[nodiscard]] FormatCandidate const& front() const { return candidates.front(); }
+  /// How many formats were ranked.
+  [[nodiscard]] std::size_t size() const { return candidates.size(); }
   [[nodiscard]] auto begin() const { return candidates.begin(); }
   [[nodiscard]] auto end() const { return candidates.end(); }
 };

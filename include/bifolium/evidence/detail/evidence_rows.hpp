@@ -246,7 +246,7 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
        return one.counted.gathering->all(one.shape.ranked, one.counted.age, one.counted.parameters);
      },
      [](Counted const& c) { return c.parameters.chance.gathering; }, 10, gathering_found},
-    {EvidenceKind::type_page, "type_page", "type page", false, 1.5,
+    {EvidenceKind::type_page, "type_page", "type page", false, 2,
      [](Counted const& c) { return c.seen.type_height.has_value(); }, nullptr,
      [](Counted const& c) { return c.parameters.chance.type_page; }, 16, type_page_found},
     {EvidenceKind::edges, "edges", "edges", true, 3,
@@ -255,7 +255,7 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
               c.seen.fore_edge != EdgeSeen::unknown;
      },
      edges_likelihood, edges_by_chance, 0, nullptr},
-    {EvidenceKind::point_hole, "point_hole", "point-holes", true, 3,
+    {EvidenceKind::point_hole, "point_hole", "point-holes", true, 5,
      [](Counted const& c) { return c.seen.point_hole != HolePlace::unknown; },
      [](Case const& one) { return hole_likelihood(one, one.counted.seen.point_hole); },
      [](Counted const& c) { return c.parameters.chance.point_hole; }, 6,

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// What to look at next: of the evidence not yet seen, that from which most is expected to be learnt for its trouble, by the
-/// model that ranks. For each outcome that a look may have it is asked how likely each format makes it; what is learnt is
-/// by how much the uncertainty over formats (its entropy) shrinks on average. A mark may tell most, but to find one takes
+/// What to look at next: of the evidence not yet seen, that which is likeliest to settle the format for its trouble, by the
+/// model that ranks. For each outcome that a look may have it is asked how likely each format makes it; a look is worth
+/// how likely it is to leave one format above .95, and by how much the uncertainty over formats (its entropy) shrinks on
+/// average, which counts for a quarter. A mark may tell most, but to find one takes
 /// a dozen leaves held against the light; the signatures are read as soon as the book is open.
 #pragma once
 
@@ -11,7 +12,15 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Formats still in play, and what is expected from a look.
+/// What is expected from a look.
+struct Expectation {
+  double learnt{};  ///< by how much the entropy shrinks, in natural units
+  double settled{}; ///< how likely one format is above .95 afterwards
+  /// For its trouble. `before`: the entropy.
+  [[nodiscard]] double worth(double before, double cost) const { return (settled + 0.25 * learnt / before) / cost; }
+};
+
+/// Formats still in play.
 class Look {
   static constexpr std::size_t most = 8, outcomes = 16;
   std::array<Tally const*, most> tallies_{};
@@ -38,7 +47,7 @@ public:
   [[nodiscard]] double before() const { return before_; }
   /// `part(tally, outcome)`: how likely the outcome is under the format, in any unit that is the same for all outcomes of
   /// a format; the outcomes share the format's probability out.
-  template <class Part> [[nodiscard]] double learnt(std::size_t asked, Part part) const {
+  template <class Part> [[nodiscard]] Expectation expect(std::size_t asked, Part part) const {
     std::array<std::array<double, outcomes>, most> parts; // filled as far as it is read
     for (std::size_t i = 0; i < count_; ++i) {
       double whole = 0;
@@ -46,20 +55,24 @@ public:
       for (std::size_t o = 0; o < asked; ++o) parts[i][o] *= whole > 0 ? share_[i] / whole : 0;
     }
     // entropy of the formats, given the outcome: sum of x log(sum) - x log(x), over all
-    double after = 0;
+    double after = 0, settled = 0;
     for (std::size_t o = 0; o < asked; ++o) {
-      double here = 0;
-      for (std::size_t i = 0; i < count_; ++i) here += parts[i][o];
+      double here = 0, likeliest = 0;
+      for (std::size_t i = 0; i < count_; ++i) {
+        here += parts[i][o];
+        if (parts[i][o] > likeliest) likeliest = parts[i][o];
+      }
+      if (likeliest > 0.95 * here) settled += here;
       after -= entropy_part(here);
       for (std::size_t i = 0; i < count_; ++i) after += entropy_part(parts[i][o]);
     }
-    return before_ - after;
+    return {before_ - after, settled};
   }
 };
 
 /// How much the year would tell: the size again, with the formats and the paper of years over the whole range.
-inline double learnt_from_year(Look const& look, Weigher const& weigher, PaperModel const& model,
-                               LeafEvidence const& seen) {
+inline Expectation expect_of_year(Look const& look, Weigher const& weigher, PaperModel const& model,
+                                  LeafEvidence const& seen) {
   constexpr int asked = 6;
   auto const range = seen.year.value_or(YearRange{1450, 1850});
   std::array<FormatShares, asked> formats;
@@ -73,7 +86,7 @@ inline double learnt_from_year(Look const& look, Weigher const& weigher, PaperMo
   }
   Tally const* last = nullptr;
   std::array<double, population_count> sizes{};
-  return look.learnt(asked, [&](Tally const& tally, std::size_t o) {
+  return look.expect(asked, [&](Tally const& tally, std::size_t o) {
     if (&tally != last) sizes = weigher.sizes(*tally.kind), last = &tally;
     auto const& paper = papers[o][format_group(tally.kind->leaves)];
     double size = 0;
@@ -88,16 +101,21 @@ inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher con
   constexpr double worth_it = 0.01;
   Look const look{tallies, reading};
   std::optional<EvidenceKind> next;
-  double most = worth_it;
+  double most = 0;
   if (look.before() < worth_it) return next;
+  auto const consider = [&](EvidenceRow const& row, Expectation const& expected) {
+    if (expected.learnt < worth_it * row.cost) return;
+    auto const worth = expected.worth(look.before(), row.cost);
+    if (worth > most) most = worth, next = row.kind;
+  };
   auto const& seen = counted.seen;
   for (auto const& row : evidence_rows) {
-    if (row.outcomes == 0 || row.seen(counted) || look.before() < most * row.cost) continue;
+    if (row.outcomes == 0 || row.seen(counted)) continue;
     bool const of_one_leaf = row.kind == EvidenceKind::chain_lines || row.kind == EvidenceKind::watermark;
     if (of_one_leaf && (!counted.of_paper || counted.leaves)) continue;
     if (row.kind == EvidenceKind::chain_lines && seen.material == Material::wove) continue;
     if (row.kind == EvidenceKind::point_hole && !counted.of_paper) continue;
-    auto const gain = look.learnt(static_cast<std::size_t>(row.outcomes), [&](Tally const& t, std::size_t o) {
+    auto const expected = look.expect(static_cast<std::size_t>(row.outcomes), [&](Tally const& t, std::size_t o) {
       auto const double_paper = t.together[reading] > 0 ? t.twofold / t.together[reading] : 0;
       Case one{counted, *t.kind, scheme_facts()[t.scheme], double_paper > 0.5, weigher.log_height(t)};
       auto const likely = row.of_outcome(one, static_cast<int>(o));
@@ -107,11 +125,10 @@ inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher con
       return one.twofold ? (1 - double_paper) * likely + double_paper * other
                          : double_paper * likely + (1 - double_paper) * other;
     });
-    if (gain > most * row.cost) most = gain / row.cost, next = row.kind;
+    consider(row, expected);
   }
   auto const& year = row_of(EvidenceKind::year);
-  if (year.seen(counted) || look.before() < most * year.cost) return next;
-  if (learnt_from_year(look, weigher, model, seen) > most * year.cost) next = EvidenceKind::year;
+  if (!year.seen(counted)) consider(year, expect_of_year(look, weigher, model, seen));
   return next;
 }
 
