@@ -52,8 +52,8 @@ constexpr bool
 
 /// How page `number` lies in its forme.
 template <auto const& formes, int number>
-constexpr Lies lie_of = formes.place(number).head == Head::far ? Lies::upright
-                                                               : Lies::upside_down;
+constexpr Lies lie_of = formes.place(number).head == Head::far_edge ? Lies::upright
+                                                                    : Lies::upside_down;
 template <auto const& formes, int number, Lies answer>
 constexpr bool lies = mark<lie_of<formes, number> == answer, page<number>,
                            is<lie_of<formes, number>>, not_<answer>>();

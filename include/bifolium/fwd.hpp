@@ -3,6 +3,8 @@
 /// stand here and nowhere else.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 namespace bifolium {
 inline namespace v0 {
 

@@ -3,6 +3,8 @@
 /// stay the same from release to release.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstddef>
 #include <cstdint>
 #include <string_view>

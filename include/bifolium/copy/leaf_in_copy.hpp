@@ -2,6 +2,8 @@
 /// What a leaf of a copy is, where it is not simply the leaf that was printed for it.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstdint>
 #include <string_view>
 

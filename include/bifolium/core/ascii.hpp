@@ -3,6 +3,8 @@
 /// these do not.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 namespace bifolium {
 inline namespace v0 {
 

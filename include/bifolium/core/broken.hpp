@@ -8,6 +8,8 @@
 /// that units with exceptions install when the program starts. Where no unit has exceptions it ends the program.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <exception>
 
 namespace bifolium {

@@ -2,6 +2,8 @@
 /// Arithmetic of whole numbers that never gives a wrong number: where the result does not fit in 64 bits, there is none.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstdint>
 #include <optional>
 

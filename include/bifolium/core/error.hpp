@@ -27,7 +27,7 @@ struct Error {
   /// True where line and column are a place in a text; false where `found` is the name of a field.
   [[nodiscard]] constexpr bool is_in_text() const noexcept { return line != 0; }
   /// What `found` holds: the text that was found, or the name of the field.
-  [[nodiscard]] constexpr std::string_view found_text() const noexcept {
+  [[nodiscard]] constexpr std::string_view found_text() const noexcept BIFOLIUM_LIFETIMEBOUND {
     std::size_t size = 0;
     while (size < sizeof found && found[size] != '\0') ++size;
     return {found, size};

@@ -98,14 +98,14 @@ public:
   [[nodiscard]] constexpr bool has_value() const noexcept { return value_.has_value(); }
   constexpr explicit operator bool() const noexcept { return value_.has_value(); }
 
-  [[nodiscard]] constexpr T const& operator*() const& { return must_hold(), *value_; }
-  [[nodiscard]] constexpr T& operator*() & { return must_hold(), *value_; }
+  [[nodiscard]] constexpr T const& operator*() const& BIFOLIUM_LIFETIMEBOUND { return must_hold(), *value_; }
+  [[nodiscard]] constexpr T& operator*() & BIFOLIUM_LIFETIMEBOUND { return must_hold(), *value_; }
   /// By value, so that `for (auto const& x : *make())` does not walk through a dead object.
   [[nodiscard]] constexpr T operator*() && { return must_hold(), static_cast<T&&>(*value_); }
-  [[nodiscard]] constexpr T const* operator->() const { return must_hold(), &*value_; }
-  [[nodiscard]] constexpr T* operator->() { return must_hold(), &*value_; }
+  [[nodiscard]] constexpr T const* operator->() const BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
+  [[nodiscard]] constexpr T* operator->() BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
   /// The value. pre: there is one.
-  [[nodiscard]] constexpr T const& value() const& { return **this; }
+  [[nodiscard]] constexpr T const& value() const& BIFOLIUM_LIFETIMEBOUND { return **this; }
   /// The value, moved out. pre: there is one.
   [[nodiscard]] constexpr T value() && { return *static_cast<Expected&&>(*this); }
   /// The value, or `otherwise` where there is none.
@@ -117,7 +117,9 @@ public:
     return value_ ? static_cast<T&&>(*value_) : static_cast<T>(static_cast<U&&>(otherwise));
   }
   /// The error. pre: there is no value.
-  [[nodiscard]] constexpr Error const& error() const& { return detail::must_have_error(value_.has_value(), error_); }
+  [[nodiscard]] constexpr Error const& error() const& BIFOLIUM_LIFETIMEBOUND {
+    return detail::must_have_error(value_.has_value(), error_);
+  }
   /// The error, by value, because the object ends with the expression. pre: there is no value.
   [[nodiscard]] constexpr Error error() && { return detail::must_have_error(value_.has_value(), error_); }
 
@@ -177,7 +179,9 @@ public:
   /// Does nothing after success. pre: there is no error.
   constexpr void value() const { detail::must_have_value(has_value(), error_); }
   /// The error. pre: there is one.
-  [[nodiscard]] constexpr Error const& error() const& { return detail::must_have_error(has_value(), error_); }
+  [[nodiscard]] constexpr Error const& error() const& BIFOLIUM_LIFETIMEBOUND {
+    return detail::must_have_error(has_value(), error_);
+  }
   /// The error, by value, because the object ends with the expression. pre: there is one.
   [[nodiscard]] constexpr Error error() && { return detail::must_have_error(has_value(), error_); }
 

@@ -3,6 +3,8 @@
 /// constant expressions, and it does without <algorithm>, which costs a unit more than the rest of a folder's header.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstddef>
 #include <utility>
 

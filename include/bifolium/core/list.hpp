@@ -5,6 +5,8 @@
 /// std::vector.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstddef>
 
 namespace bifolium {

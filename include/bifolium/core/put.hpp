@@ -4,6 +4,8 @@
 /// the function is called or not.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstddef>
 #include <vector>
 

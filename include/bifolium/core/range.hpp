@@ -3,6 +3,8 @@
 /// one says what its three assumptions are.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 namespace bifolium {
 inline namespace v0 {
 

@@ -3,6 +3,8 @@
 /// brings a hundred more, some of them long: with g++ 12 it costs every unit 50 ms, a tenth of what all of evidence/ does.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #if !defined(__GNUC__) // which clang defines too
 #include <cmath>
 #endif

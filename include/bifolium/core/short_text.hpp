@@ -3,6 +3,8 @@
 /// common standard library evaluates no short std::string there. It holds UTF-8 bytes and never half a code point.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <compare>
 #include <cstddef>
 #include <iosfwd>
@@ -44,9 +46,9 @@ public:
     return true;
   }
   /// The text; it lives as long as this object.
-  [[nodiscard]] constexpr std::string_view view() const noexcept { return {bytes_, size_}; }
+  [[nodiscard]] constexpr std::string_view view() const noexcept BIFOLIUM_LIFETIMEBOUND { return {bytes_, size_}; }
   /// The text; it lives as long as this object.
-  constexpr operator std::string_view() const noexcept { return view(); }
+  constexpr operator std::string_view() const noexcept BIFOLIUM_LIFETIMEBOUND { return view(); }
   [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
   /// The most bytes it can hold.
   [[nodiscard]] static constexpr std::size_t capacity() noexcept { return Capacity; }

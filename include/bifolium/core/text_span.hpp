@@ -3,6 +3,8 @@
 /// the caller, who has the text, can show or mark it.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstddef>
 #include <string_view>
 

@@ -4,6 +4,8 @@
 /// includes the header some 12 ms a type. Callers can make a std::span of it, as of every contiguous range.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstddef>
 
 namespace bifolium {

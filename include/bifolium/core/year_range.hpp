@@ -3,6 +3,8 @@
 /// others to a decade, a century or "about 1580", so a date is a range everywhere in the library.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 namespace bifolium {
 inline namespace v0 {
 

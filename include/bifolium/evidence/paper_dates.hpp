@@ -3,6 +3,8 @@
 /// trusted) and for those who reason from the paper to the date. One table, so that they cannot disagree.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 namespace bifolium {
 inline namespace v0 {
 namespace paper_dates {

@@ -2,6 +2,8 @@
 /// The formats that are ranked, by their leaves to the sheet: those of which a scheme is known.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <array>
 #include <cstddef>
 #include <cstdint>

@@ -3,6 +3,8 @@
 /// on its type when page 1 was printed, the inner forme the other side; in half-sheet work one forme prints both.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstdint>
 
 namespace bifolium {

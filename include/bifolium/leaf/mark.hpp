@@ -2,6 +2,8 @@
 /// The kinds of mark by which gatherings are known, and what may stand beside the mark itself.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstdint>
 
 namespace bifolium {

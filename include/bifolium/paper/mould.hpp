@@ -5,6 +5,8 @@
 /// breaks the rule - turned chains, marks in the centre or near the edge, machine-made laid - is another mould.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstdint>
 #include <optional>
 

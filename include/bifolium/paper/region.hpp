@@ -4,6 +4,8 @@
 /// Each part has a whole that speaks for it where too little is known of the part alone.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstdint>
 
 namespace bifolium {

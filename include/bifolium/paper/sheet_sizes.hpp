@@ -137,8 +137,12 @@ public:
   };
   using const_iterator = iterator;
 
-  [[nodiscard]] constexpr iterator begin() const { return {this, std::begin(detail::sheet_table::rows)}; }
-  [[nodiscard]] constexpr iterator end() const { return {this, std::end(detail::sheet_table::rows)}; }
+  [[nodiscard]] constexpr iterator begin() const BIFOLIUM_LIFETIMEBOUND {
+    return {this, std::begin(detail::sheet_table::rows)};
+  }
+  [[nodiscard]] constexpr iterator end() const BIFOLIUM_LIFETIMEBOUND {
+    return {this, std::end(detail::sheet_table::rows)};
+  }
   [[nodiscard]] constexpr bool empty() const { return begin() == end(); }
   /// How many rows answer; counts them.
   [[nodiscard]] constexpr int count() const {

@@ -3,6 +3,8 @@
 /// size; <algorithm> would cost every unit that includes a formula more than the sort itself.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstddef>
 
 namespace bifolium {

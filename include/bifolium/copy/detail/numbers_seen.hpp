@@ -4,6 +4,8 @@
 /// shuffled is checked in about the time of one in order.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstddef>
 #include <cstdint>
 #include <vector>

@@ -6,6 +6,8 @@
 /// The French, German and Italian words are common practice, no source.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstdint>
 #include <string_view>
 

@@ -3,6 +3,8 @@
 /// need not fit although the result does. Compilers have such a type, but not the standard.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <compare>
 #include <cstdint>
 
