@@ -4,6 +4,7 @@
 /// one line: `line 2, column 14: no piece has the name 'off'`.
 #pragma once
 
+#include <bifolium/core/config.hpp>
 #include <bifolium/core/detail/error_words.hpp>
 #include <bifolium/core/problem.hpp>
 

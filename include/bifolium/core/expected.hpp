@@ -6,6 +6,7 @@
 #pragma once
 
 #include <bifolium/core/broken.hpp>
+#include <bifolium/core/config.hpp>
 #include <bifolium/core/error.hpp>
 
 #include <optional>

@@ -5,6 +5,8 @@
 /// core/detail/problem_table.hpp, where each part of the library has its own hundred of numbers.
 #pragma once
 
+#include <bifolium/core/config.hpp>
+
 #include <cstdint>
 #include <string_view>
 

@@ -4,6 +4,7 @@
 /// its sizes is meant is for the asker to narrow by place, year and use.
 #pragma once
 
+#include <bifolium/core/config.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/paper/sheet_size_table.hpp>
 
