@@ -10,6 +10,7 @@
 #include <bifolium/record/printed_number.hpp>
 #include <bifolium/record/read_extent.hpp>
 #include <bifolium/record/read_pagination.hpp>
+#include <bifolium/record/read_physical_description.hpp>
 #include <bifolium/record/read_signature_note.hpp>
 #include <bifolium/record/read_signing.hpp>
 #include <bifolium/record/read_size.hpp>

@@ -32,10 +32,12 @@ namespace detail {
 inline std::optional<std::size_t> pagination_place(std::string_view text) {
   for (std::size_t i = 0; i < text.size(); ++i) {
     if (i > 0 && text[i - 1] != ' ' && text[i - 1] != ',' && text[i - 1] != ';') continue;
-    for (std::string_view unit : {"pp. ", "p. ", "ff. ", "foll. ", "fol. ", "ll. "}) {
+    for (std::string_view unit : {"p. l. ", "pp. ", "p. ", "ff. ", "foll. ", "fol. ", "ll. ", "cols. "}) {
       if (!text.substr(i).starts_with(unit)) continue;
       auto const numbers = text.substr(i + unit.size(), 40);
-      bool const begins = numbers.starts_with('[') || (!numbers.empty() && is_digit(numbers[0]));
+      if (numbers.empty()) continue;
+      bool const begins = numbers[0] == '[' || numbers[0] == '*' || is_digit(numbers[0]) ||
+                          superscript_digit(decode(numbers, 0).value) >= 0;
       if (begins || roman_numeral(numbers).bytes > 0) return i;
     }
   }

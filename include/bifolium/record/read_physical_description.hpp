@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+/// Reading a physical description as one line, with the punctuation of ISBD: extent : illustrations ; size (format) +
+/// accompanying material. "[8], 205, [3] p. : ill. ; 20 cm (4to) + 1 map".
+///
+/// Rules: ISBD area 5; DCRMR 0.2.6.1. Records without that punctuation give the parts in fields of their own.
+#pragma once
+
+#include <bifolium/record/read_extent.hpp>
+#include <bifolium/record/read_size.hpp>
+
+#include <string>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// The parts of a physical description.
+struct PhysicalDescription {
+  std::optional<Extent> extent{};      ///< missing where the line begins with the size
+  TextSpan details{};                  ///< illustrations and the like, between ` : ` and ` ; `
+  std::optional<SizeStatement> size{}; ///< missing where the line has none
+  TextSpan accompanying{};             ///< after ` + `
+};
+
+namespace detail {
+/// The text with blanks in place of its first bytes: places in what is read of it are those of the text.
+inline std::string blanked_bytes(std::string_view text, std::size_t bytes) {
+  return std::string(bytes, ' ').append(text.substr(bytes));
+}
+inline TextSpan without_blanks(std::string_view text, TextSpan span) {
+  while (!span.empty() && text[span.from] == ' ') ++span.from;
+  while (!span.empty() && text[span.to - 1] == ' ') --span.to;
+  return span;
+}
+} // namespace detail
+
+/// Reads a physical description. Places in the parts are those of the line.
+/// error: not_an_extent, and what `read_extent` and `read_size` give, with the column in the line.
+[[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text) {
+  PhysicalDescription read;
+  auto end = text.size();
+  if (auto const plus = text.rfind(" + "); plus != text.npos) {
+    read.accompanying = detail::without_blanks(text, {plus + 3, text.size()});
+    end = plus;
+  }
+  auto const body = text.substr(0, end);
+  // the size begins after the last `;` that a size follows, or with the line
+  std::size_t before_size = end;
+  for (auto at = body.rfind(';'); at != body.npos; at = at == 0 ? body.npos : body.rfind(';', at - 1)) {
+    auto size = read_size(detail::blanked_bytes(body, at + 1));
+    if (!size) continue;
+    read.size = static_cast<SizeStatement&&>(*size);
+    before_size = at;
+    break;
+  }
+  if (!read.size)
+    if (auto size = read_size(body)) {
+      read.size = static_cast<SizeStatement&&>(*size);
+      return read;
+    }
+  auto const colon = body.substr(0, before_size).find(" :");
+  if (colon != body.npos) read.details = detail::without_blanks(text, {colon + 2, before_size});
+  auto extent = read_extent(body.substr(0, colon < before_size ? colon : before_size));
+  if (!extent) return extent.error();
+  read.extent = static_cast<Extent&&>(*extent);
+  return read;
+}
+
+} // namespace v0
+} // namespace bifolium
