@@ -60,7 +60,8 @@ constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   }
   Observation observation{seen};
   bool const chains = seen.chain_lines != ChainLines::unknown;
-  bool const marks = seen.watermark != MarkPlace::unknown && seen.watermark != MarkPlace::absent;
+  auto const is_there = [](MarkPlace mark) { return mark != MarkPlace::unknown && mark != MarkPlace::absent; };
+  bool const marks = is_there(seen.watermark) || is_there(seen.countermark);
   // leaves of a thumb bible are some 45 mm high, those of the largest atlas under a metre (common practice, no source)
   constexpr auto least = 30_mm, most = 1000_mm;
   if (seen.height && (*seen.height < least || *seen.height > most))

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+#include <bifolium/fold/static_fold.hpp>
+#include <bifolium/imposition.hpp>
+#include <bifolium/imposition/static_impose.hpp>
+
+#include "check.hpp"
+
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+
+template <auto const& S> void keeps_every_place() {
+  constexpr auto const& made = impose<S>();
+  Imposition<> const moved = made;
+  auto const again = impose(*fold(S.scheme()));
+  CHECK(moved == again);
+  for (int page = 0; page <= 200; ++page) {
+    CAPTURE(page);
+    CHECK(moved.find_place(page) == again.find_place(page));
+    if (!made.find_place(page)) continue;
+    CHECK(moved.find_place(page) == made.find_place(page));
+    CHECK(moved.second_place(page) == made.second_place(page));
+    auto const at = moved.place(page);
+    CHECK((at.side == Side::inner ? moved.inner(at.row, at.column, at.sheet) : moved.outer(at.row, at.column, at.sheet))
+              .page == page);
+  }
+}
+
+} // namespace
+
+TEST_CASE("an imposition known while compiling keeps every place when it becomes one known when run") {
+  keeps_every_place<schemes::folio>();
+  keeps_every_place<schemes::quarto>();
+  keeps_every_place<schemes::octavo>();
+  keeps_every_place<schemes::octavo_half_sheet>();
+}
+
+TEST_CASE("every place of a page is told, the second one too, in any scheme") {
+  int in_two = 0, across_sheets = 0;
+  for (auto const scheme : Attested::all()) {
+    CAPTURE(scheme.id());
+    auto const formes = impose(*fold(scheme.scheme()));
+    // where each page is, by looking through all formes
+    std::vector<std::vector<FormePosition>> places(600);
+    for (int sheet = 0; sheet < formes.sheets(); ++sheet)
+      for (auto side : {formes.one_forme(sheet) ? Side::only : Side::outer, Side::inner}) {
+        if (side == Side::inner && formes.one_forme(sheet)) continue;
+        for (int row = 0; row < formes.rows(sheet); ++row)
+          for (int column = 0; column < formes.columns(sheet); ++column) {
+            auto const imposed =
+                side == Side::inner ? formes.inner(row, column, sheet) : formes.outer(row, column, sheet);
+            places[static_cast<std::size_t>(imposed.page)].push_back(
+                {static_cast<std::uint8_t>(sheet), static_cast<std::uint8_t>(row), static_cast<std::uint8_t>(column),
+                 side, imposed.head});
+          }
+      }
+    for (int page = 1; page < 600; ++page) {
+      auto const& there = places[static_cast<std::size_t>(page)];
+      CAPTURE(page);
+      CHECK(formes.find_place(page).has_value() == !there.empty());
+      if (there.empty()) continue;
+      REQUIRE(there.size() <= 2);
+      CHECK(formes.place(page) == there[0]);
+      CHECK(formes.second_place(page).has_value() == (there.size() == 2));
+      if (there.size() < 2) continue;
+      CHECK(*formes.second_place(page) == there[1]);
+      ++in_two;
+      across_sheets += there[0].sheet != there[1].sheet;
+    }
+  }
+  MESSAGE(in_two << " pages in two places, " << across_sheets << " of them on two sheets");
+  CHECK(in_two > 0);
+}
