@@ -221,6 +221,9 @@ TEST_CASE("parts are examined one by one") {
   CHECK(audit.repairs[0].leaves == 252);
   REQUIRE(audit.repairs[0].edits.size() == 1);
   CHECK(audit.repairs[0].edits[0].column == 6);
+  auto const dropped = examined({"A-K⁴; ²A-²K⁴ ²L²", "[8], 6, 49-62, [2]; [84] p.", ""}).repairs;
+  CHECK(std::any_of(dropped.begin(), dropped.end(),
+                    [](auto const& one) { return one.pagination == "[8], 56, 49-62, [2]; [84] p."; }));
   // what is wrong in both parts and makes no difference in the sum
   auto const both = examined({"A-P⁸; A-Q⁸ R⁴", "264; 240 p.", ""});
   CHECK(both.findings.size() == 2);

@@ -94,6 +94,21 @@ inline std::optional<FigureSlip> figure_slip(std::int64_t seen, std::int64_t tru
   return std::nullopt;
 }
 
+/// Calls `act` with every number that one slip of figures turns into `seen`: those that `figure_slip` knows.
+template <class Act> void each_truth(std::int64_t seen, Act act) {
+  std::int64_t power = 1;
+  for (auto rest = seen; rest > 0; rest /= 10, power *= 10) {
+    auto const figure = rest % 10, low = seen % power, high = rest / 10;
+    for (std::int64_t other = 0; other < 10; ++other) {
+      if (other != figure) act(seen + (other - figure) * power); // one taken for another
+      act((rest * 10 + other) * power + low);                    // one left out after this place
+    }
+    act(high * power + low); // one too many
+    if (high > 0) act(seen + (high % 10 - figure) * power + (figure - high % 10) * power * 10);
+  }
+  for (std::int64_t other = 1; other < 10; ++other) act(other * power + seen); // the first was left out
+}
+
 /// The same for roman numerals: one letter left out, one too many, one for another, or two exchanged.
 inline std::optional<FigureSlip> roman_slip(std::int64_t seen, std::int64_t truth) {
   constexpr std::int64_t most = 4999;

@@ -74,7 +74,7 @@ public:
   [[nodiscard]] double of(PageShape const& shape) const {
     using Kind = PageRunShape::Kind;
     double sum = 0;
-    std::int64_t last = 0, total = 0;
+    std::int64_t last = 0, between = 0, total = 0;
     bool arabic_before = false, unnumbered_before = false;
     for (auto const& run : shape.runs) {
       if (run.kind == Kind::unnumbered && shape.runs.size() > 1) {
@@ -83,10 +83,14 @@ public:
       }
       if (run.kind == Kind::arabic && run.first == 0 && arabic_before) sum -= 1.5;
       if (run.first > 0 && last > 0 && run.first <= last) sum -= 4;
+      if (run.first > last + between + 1 && last > 0) sum -= 3; // numbers are missing
       // odd numbers are on rectos
       auto const first = run.first == 0 ? 1 : run.first;
       if (run.kind != Kind::unnumbered && !shape.by_leaf && (total + first) % 2 == 0) sum -= 5;
-      if (run.kind != Kind::unnumbered) last = run.truly != 0 ? run.truly : run.last;
+      if (run.kind != Kind::unnumbered)
+        last = run.truly != 0 ? run.truly : run.last, between = 0;
+      else
+        between += run.count;
       arabic_before = arabic_before || run.kind == Kind::arabic;
       unnumbered_before = run.kind == Kind::unnumbered;
       total += run.count;

@@ -74,7 +74,7 @@ class PartAudit {
     // the unit is written once, after the last part
     auto page_text = std::string{paginations_[i].of(book_.pagination->text)};
     auto extent = read_extent(page_text);
-    if (!extent) extent = read_extent(page_text + (book_.pagination->value.by_leaf() ? " leaves" : " p."));
+    if (!extent) extent = read_extent(page_text += book_.pagination->value.by_leaf() ? " leaves" : " p.");
     if (!extent) return std::nullopt;
     one.pagination = piece(Pagination{extent->pagination}, *book_.pagination, paginations_[i], page_text);
     return one;

@@ -72,7 +72,7 @@ template <class T> void offer(std::vector<T>& best, std::size_t most, T one) {
 
 class Search {
   static constexpr std::size_t formulas_kept = 6, pages_kept = 8, proposals_kept = 60, pairs_kept = 40,
-                               most_singles = 600;
+                               most_singles = 600, most_runs_for_pairs = 12;
   SearchInput const& in_;
   AuditWeights const& weights_;
   Likelihood likelihood_;
@@ -155,6 +155,37 @@ class Search {
       auto shape = applied(pages, edit);
       auto const score = likelihood_.of(shape) + edit.weight;
       offer(best, pages_kept, PageVariant{static_cast<PageShape&&>(shape), {edit, {}}, 1, score});
+    }
+    auto const first = pages_.size();
+    for (auto& one : best) pages_.push_back(static_cast<PageVariant&&>(one));
+    return first;
+  }
+  /// Two edits of the pagination: a number that one slip made of another, and then what one edit of the other runs mends.
+  std::size_t pairs_of_page_edits(std::int64_t leaves) {
+    auto const& pages = *in_.pages;
+    std::vector<PageVariant> best;
+    for (std::size_t r = 0; r < pages.runs.size(); ++r) {
+      if (pages.runs[r].kind == PageRunShape::Kind::roman || pages.runs[r].truly != 0) continue;
+      auto const seen = pages.runs[r].last;
+      each_truth(seen, [&](std::int64_t truth) {
+        auto const slip = figure_slip(seen, truth);
+        if (!slip || truth > 4999 || (pages.runs[r].first > 0 && truth < pages.runs[r].first)) return;
+        auto const share = weights_.in_pages[static_cast<std::size_t>(slip->kind)] * weights_.field_wrong;
+        PageEdit const first{slip->kind, PageEdit::What::last, static_cast<std::int16_t>(r), truth,
+                             slip->weight + real::log(share / static_cast<double>(pages.runs.size()))};
+        auto const once = applied(pages, first);
+        page_edits_.clear();
+        PageSlips{once, weights_, page_edits_}.find(leaves);
+        for (auto const& second : page_edits_) {
+          bool const of_figures = second.what == PageEdit::What::last;
+          if ((of_figures && second.run <= first.run) || (!of_figures && second.run == first.run) ||
+              second.what == PageEdit::What::unit)
+            continue; // a pair of figures is met once; and one run is not mended twice
+          auto shape = applied(once, second);
+          auto const score = likelihood_.of(shape) + first.weight + second.weight;
+          offer(best, pages_kept, PageVariant{static_cast<PageShape&&>(shape), {first, second}, 2, score});
+        }
+      });
     }
     auto const first = pages_.size();
     for (auto& one : best) pages_.push_back(static_cast<PageVariant&&>(one));
@@ -391,6 +422,11 @@ public:
         auto const singles = formulas_.size();
         pairs_of_formula_edits(numbers_wanted());
         join_from(singles);
+        if (in_.pages && in_.pages->runs.size() <= most_runs_for_pairs) {
+          auto const leaves = formulas_[0].leaves;
+          auto const pages = pairs_of_page_edits(leaves);
+          join(0, pages, in_.leaves ? leaves_variants(leaves) : 0);
+        }
       }
     }
     group();
