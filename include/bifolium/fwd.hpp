@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// Declarations only, for headers that name a type without using it. The default template arguments of the library
-/// stand here and nowhere else.
+/// are here and nowhere else.
 #pragma once
 
 #include <bifolium/core/config.hpp>

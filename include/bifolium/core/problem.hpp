@@ -31,8 +31,8 @@ constexpr std::string_view identifier(Problem problem) noexcept {
   return "unknown";
 }
 
-/// The sentence of a problem. In it `{found}` stands for the text that was found or the name of the field, and `{limit}`
-/// for the number or bound that belongs to the problem; `message(error)` fills them in.
+/// The sentence of a problem. `message(error)` puts the text that was found, or the name of the field, in the
+/// place of `{found}`, and the number or bound that belongs to the problem in the place of `{limit}`.
 constexpr std::string_view sentence(Problem problem) noexcept {
   switch (problem) {
 #define BIFOLIUM_PROBLEM(number, identifier, sentence)                                                                 \

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Figures raised above the line, as counts of leaves and series of signatures are written: ⁸, ¹², ²A.
+/// Digits raised above the line: counts of leaves and series of signatures are written with them (⁸, ¹², ²A).
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -9,9 +9,9 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A whole number in raised figures. pre: 0 <= number, up to nine figures.
+/// A whole number in raised digits. pre: 0 to 999999999.
 [[nodiscard]] constexpr ShortText<27> raised(int number) {
-  if (number < 0 || number > 999'999'999) broken("raised figures are for whole numbers of up to nine figures");
+  if (number < 0 || number > 999'999'999) broken("a number in raised digits is from 0 to 999999999");
   int place = 1;
   while (number / place > 9) place *= 10;
   ShortText<27> text;

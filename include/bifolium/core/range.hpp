@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// A figure that depends on assumptions, as a range: what it is at least, as stated, and at most. Each function that gives
+/// A number that depends on assumptions, as a range: what it is at least, as stated, and at most. Each function that gives
 /// one says what its three assumptions are.
 #pragma once
 
@@ -14,7 +14,7 @@ template <class T> struct Range {
   T stated{}; ///< as it was described or asked for, without another assumption
   T high{};   ///< under the assumption that makes it most
 
-  /// True where no assumption changes the figure.
+  /// True where no assumption changes the number.
   [[nodiscard]] constexpr bool is_exact() const { return low == stated && stated == high; }
   friend constexpr bool operator==(Range const&, Range const&) = default;
 };

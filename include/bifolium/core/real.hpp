@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The functions of real numbers that evidence is weighed with. g++ and clang know them without a header, and <cmath>
-/// brings a hundred more, some of them long: with g++ 12 it costs every unit 50 ms, a tenth of what all of evidence/ does.
+/// The functions of real numbers that the evidence is weighed with. g++ and clang know them without a header; <cmath>
+/// would bring a hundred more into every unit.
 #pragma once
 
 #include <bifolium/core/config.hpp>

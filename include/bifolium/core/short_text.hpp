@@ -36,7 +36,7 @@ public:
     size_ = static_cast<unsigned char>(size);
     return size == text.size();
   }
-  /// Adds `text` at the end; false, and nothing changed, when it does not fit.
+  /// Adds `text` at the end. False, without a change, where it does not fit.
   constexpr bool append(std::string_view text) { return append(text.data(), text.size()); }
   /// Adds the `size` bytes from `text` on. (Making a std::string_view of a pointer that is not to const asks the compiler
   /// for as much as all of this header.)

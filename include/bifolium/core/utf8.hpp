@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What the library must know of UTF-8: formulas carry raised figures (three blocks of Unicode hold them), degree signs
-/// of three kinds, four kinds of dash. Bytes are decoded one character at a time; columns in messages count characters,
-/// because that is what a person counts.
+/// What the library must know of UTF-8. Formulas have raised digits (from three blocks of Unicode), three kinds of degree
+/// sign and five kinds of dash. Bytes are decoded one character at a time. Columns in messages count characters, because a
+/// person counts characters.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -15,10 +15,10 @@ inline namespace v0 {
 
 /// One character of a text and the bytes it took. A byte that begins no valid character is `malformed`, one byte long.
 struct CodePoint {
-  /// U+FFFD where the bytes are no character
+  /// U+FFFD where the bytes are not a character
   char32_t value{};
   std::uint8_t bytes{}; ///< how many bytes it takes in the text
-  bool malformed{};     ///< true where the bytes are no character
+  bool malformed{};     ///< true where the bytes are not a character
   friend constexpr bool operator==(CodePoint const&, CodePoint const&) = default;
 };
 
@@ -59,7 +59,7 @@ constexpr std::uint32_t column_of(std::string_view text, std::size_t at, std::si
   return column;
 }
 
-/// The figure a raised digit stands for (⁰ ¹ ² ³ ⁴ ... ⁹), or -1.
+/// The value of a raised digit (⁰ ¹ ² ³ ⁴ ... ⁹); -1 for any other character.
 constexpr int superscript_digit(char32_t c) noexcept {
   switch (c) {
   case 0x2070:
@@ -82,13 +82,13 @@ constexpr char32_t superscript(int digit) {
 }
 /// ° as such, or one of the two characters records carry in its place: º (masculine ordinal), ⁰ (raised nought).
 constexpr bool is_degree_sign(char32_t c) noexcept { return c == 0x00B0 || c == 0x00BA || c == 0x2070; }
-/// Hyphen, en dash, em dash, non-breaking hyphen: any of them may stand between the ends of a run.
+/// Hyphen, en dash, em dash, non-breaking hyphen: people write any of them between the ends of a run.
 constexpr bool is_dash(char32_t c) noexcept {
   return c == '-' || c == 0x2013 || c == 0x2014 || c == 0x2011 || c == 0x2010;
 }
-/// ' and ", straight or turned: any of them may stand around what is quoted, and end it.
+/// ' and ", straight or turned: people write any of them around a quotation.
 constexpr bool is_quotation_mark(char32_t c) noexcept { return c == '\'' || c == '"' || (c >= 0x2018 && c <= 0x201F); }
-/// One that begins a mark in quotation marks: ' " ‘ “. Not ’, which is the apostrophe too.
+/// A character that begins a mark in quotation marks: ' " ‘ “. Not ’, which is also the apostrophe.
 constexpr bool opens_quotation(char32_t c) noexcept { return c == '\'' || c == '"' || c == 0x2018 || c == 0x201C; }
 /// Blank, tab, no-break spaces and the thin spaces that typesetters put between elements. Line breaks are not blanks here;
 /// `TextCursor::take_blanks` takes them too.

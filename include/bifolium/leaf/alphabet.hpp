@@ -49,7 +49,7 @@ public:
     if (has(glyph)) return glyph;
     return glyph == j ? glyph - 1 : glyph == u ? v : glyph;
   }
-  /// Where a letter stands, counting from 1; for W where it is not used: the place it would take, before X.
+  /// The position of a letter, from 1. For a W that the alphabet does not have, the position before X.
   /// pre: 1 to 26.
   [[nodiscard]] constexpr int place(int letter) const noexcept {
     if (has_ == every23) return letter - (letter > j ? 1 : 0) - (letter > u ? 1 : 0) - (letter > w ? 1 : 0);

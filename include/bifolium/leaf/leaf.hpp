@@ -2,7 +2,7 @@
 /// A leaf is one piece of paper in a gathering, with a page on either side: the recto, which is read first, and the
 /// verso. Its conjugate is the leaf it is joined to across the gutter. Here that is the arithmetic of a regular
 /// gathering, N+1-k; the middle leaf of an odd gathering has none. Recto and verso go by the order of reading, not by
-/// hand: in a book read from right to left the recto stands on the left.
+/// hand: in a book read from right to left the recto is on the left.
 #pragma once
 
 #include <bifolium/leaf/gathering.hpp>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The kinds of mark by which gatherings are known, and what may stand beside the mark itself.
+/// The kinds of signature mark by which gatherings are known, and what may be printed beside the mark itself.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -16,7 +16,7 @@ enum class Mark : std::uint8_t {
   small_letter,  ///< a to z
   greek,         ///< α to ω
   greek_capital, ///< Α to Ω
-  number,        ///< 1, 2, 3: figures printed, or gatherings of an unsigned book counted
+  number,        ///< 1, 2, 3: a printed number, or the count of a gathering in an unsigned book
   symbol,        ///< * † ¶ )( & and the like
   name,          ///< a symbol that cannot be set, by name: [pointing hand]
   printed,       ///< whatever was printed, in quotation marks: "G&H"
@@ -25,7 +25,7 @@ enum class Mark : std::uint8_t {
 };
 /// π or χ before another mark: a gathering that repeats the mark of another one.
 enum class Duplicate : std::uint8_t { none, pi, chi };
-/// A symbol printed as part of every signature of a series: before the letter (†A) or behind it (H*).
+/// A symbol printed as part of every signature of a series: before the letter (†A) or after it (H*).
 enum class Beside : std::uint8_t { nothing, before, behind };
 
 } // namespace v0

@@ -12,13 +12,13 @@ inline namespace v0 {
 
 /// The leaves that a mark names: `count` of them from `first`, or none.
 struct NamedLeaves {
-  std::size_t stem{}; ///< bytes of the mark before the figures: the gathering the leaves would be of
-  int first{};        ///< figure of the first leaf
+  std::size_t stem{}; ///< bytes of the mark before the digits: they name the gathering of the leaves
+  int first{};        ///< number of the first leaf
   int count{};        ///< 0 where the mark names no leaves
 };
 
-/// What a mark in quotation marks says of leaves: figures that follow one another behind something else, with full points
-/// between them.
+/// The leaves that a mark in quotation marks names: consecutive numbers after other characters, with full points between
+/// them.
 constexpr NamedLeaves named_leaves(Signature const& mark) {
   if (mark.mark() != Mark::printed) return {};
   std::string_view const text{mark.text(), mark.text_size()};

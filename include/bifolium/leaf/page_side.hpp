@@ -23,9 +23,9 @@ public:
 
   /// The leaf it is a side of.
   [[nodiscard]] constexpr Leaf<N> leaf() const noexcept { return leaf_; }
-  /// The side behind.
+  /// True for the second side of the leaf.
   [[nodiscard]] constexpr bool is_verso() const noexcept { return verso_; }
-  /// The side in front.
+  /// True for the first side of the leaf.
   [[nodiscard]] constexpr bool is_recto() const noexcept { return !verso_; }
   /// 1 to 2N, the recto of the first leaf being 1. The page of the scheme and the page of the book are other counts.
   [[nodiscard]] constexpr int page_in_gathering() const noexcept { return 2 * leaf_.number() - (verso_ ? 0 : 1); }

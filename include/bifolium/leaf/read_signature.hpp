@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reading signatures. A mark is met in many spellings: 2C is CC or Cc, [par.] names what cannot be set, )( is
-/// one symbol of two characters, a raised figure or π and χ before the letter tell a second use of the same letters apart.
+/// Reads signatures. One mark has many spellings: 2C is CC or Cc, [par.] names a symbol that cannot be set, )( is one
+/// symbol of two characters. A raised digit, or π or χ, before the letter marks a second use of the same letters.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -10,7 +10,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads one signature and nothing else. error: no_signature, text_goes_on and others, with the column.
+/// Reads a text that is one signature. error: no_signature, unknown_mark, mark_too_long, multiple_too_high,
+/// number_too_large, second_letter_is_place, trailing_text.
 constexpr Expected<Signature> read_signature(std::string_view text, Letters added = {}) {
   auto const scan = detail::SignatureScanner{text, added}.scan(0);
   auto const at = scan.end < text.size() ? scan.end : text.size();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// A signature is the mark by which the printer told the binder the order of the gatherings: A to Z, then Aa (written
-/// 2A), Aaa (3A); a symbol for what was printed last and bound first; a figure. Bibliographers add marks of their own:
-/// π and χ for gatherings that bear none, a raised figure for a second series with the same letters (²A), π or χ before
+/// 2A), Aaa (3A); a symbol for what was printed last and bound first; a number. Bibliographers add marks of their own:
+/// π and χ for gatherings without a mark, a raised digit for a second series with the same letters (²A), π or χ before
 /// a letter for a stray duplicate (πA). This is the value only; it takes no text, so that a leaf costs no <string>.
 /// Reading one from text: leaf/read_signature.hpp.
 #pragma once
@@ -73,7 +73,7 @@ public:
     if (place < 1 || place > greek_letters) broken("a Greek letter is from 1 to 24");
     return {capital ? Mark::greek_capital : Mark::greek, place, within(multiple, highest_multiple)};
   }
-  /// A gathering signed with a number. pre: 1 <= figure <= highest_number.
+  /// A gathering signed with a number. pre: 1 to highest_number.
   static constexpr Signature number(std::uint32_t figure) { return {Mark::number, 0, within(figure, highest_number)}; }
   /// `kind` is symbol, name or printed; the text is copied.
   static constexpr Signature text(Mark kind, char const* bytes, std::size_t size, std::uint32_t multiple = 1) {
@@ -91,20 +91,20 @@ public:
     return {Mark::chi, 0, within(multiple, highest_multiple)};
   }
 
-  /// The same mark in series `raised`: ²A. 0 and 1 are the first series, which bears no figure. pre: at most 99.
+  /// This mark in series `raised`: ²A. 0 and 1 are the first series, which has no raised digit. pre: at most 99.
   [[nodiscard]] constexpr Signature in_series(int raised) const {
     if (raised < 0 || raised > 99) broken("series are counted from 1 to 99");
     auto result = *this;
     result.series_ = static_cast<std::uint8_t>(raised == 1 ? 0 : raised);
     return result;
   }
-  /// The same mark with π or χ before it: πA.
+  /// This mark with π or χ before it: πA.
   [[nodiscard]] constexpr Signature duplicated(Duplicate by) const {
     auto result = *this;
     result.duplicate_ = by;
     return result;
   }
-  /// The same letter with a symbol before or behind it: †A, H*. pre: a letter.
+  /// This letter with a symbol before or after it: †A, H*. pre: a letter.
   [[nodiscard]] constexpr Signature with_symbol(Beside where, char const* bytes, std::size_t size) const {
     if (!is_letter()) broken("only a letter has a symbol beside it");
     auto result = *this;
@@ -112,7 +112,7 @@ public:
     result.beside_ = where;
     return result;
   }
-  /// The same figure as one that was really printed: '1'. pre: a number.
+  /// This number as one that is printed in the book: '1'. pre: a number.
   [[nodiscard]] constexpr Signature in_quotation_marks() const {
     if (mark_ != Mark::number) broken("only a number is told apart by quotation marks");
     auto result = *this;
@@ -126,15 +126,15 @@ public:
   [[nodiscard]] constexpr bool is_letter() const noexcept { return mark_ <= Mark::greek_capital; }
   /// A Latin letter.
   [[nodiscard]] constexpr bool is_latin() const noexcept { return mark_ <= Mark::small_letter; }
-  /// The number of the letter: among 26 (Latin) or 24 (Greek); 0 where the mark is no letter.
+  /// The number of the letter: among 26 (Latin) or 24 (Greek); 0 where the mark is not a letter.
   [[nodiscard]] constexpr int letter_number() const noexcept { return letter_; }
   /// 1 for A, 2 for 2A. For a number: the number.
   [[nodiscard]] constexpr std::uint32_t multiple() const noexcept { return multiple_; }
-  /// The raised figure before the mark; 0 in the first series.
+  /// The raised number before the mark; 0 in the first series.
   [[nodiscard]] constexpr int series() const noexcept { return series_; }
-  /// Whether it stands for a gathering signed as another is.
+  /// The prefix of a gathering that has the signature of another one: π, χ or none.
   [[nodiscard]] constexpr Duplicate duplicate() const noexcept { return duplicate_; }
-  /// What stands beside the letter.
+  /// Where a symbol is printed beside the letter.
   [[nodiscard]] constexpr Beside beside() const noexcept { return beside_; }
   /// Written in quotation marks: as printed, by mistake.
   [[nodiscard]] constexpr bool is_quoted() const noexcept { return quoted_; }
@@ -143,7 +143,7 @@ public:
   /// Bytes of the text `write` makes, at most.
   [[nodiscard]] constexpr std::size_t text_size() const noexcept { return size_; }
 
-  /// The two belong to one run of marks: only letter, figure or multiple may differ.
+  /// True where the two belong to one run of marks: only letter, number or multiple may differ.
   [[nodiscard]] constexpr bool same_series_as(Signature const& other) const noexcept {
     if (mark_ != other.mark_ || series_ != other.series_ || duplicate_ != other.duplicate_ ||
         beside_ != other.beside_ || size_ != other.size_ || quoted_ != other.quoted_)
@@ -152,7 +152,7 @@ public:
       if (text_[i] != other.text_[i]) return false;
     return true;
   }
-  /// Where the mark stands in its series, counting from 1: A is 1, 2A is 24 in the 23 letters.
+  /// The position of the mark in its series, from 1: A is 1, 2A is 24 in the 23 letters.
   [[nodiscard]] constexpr std::int64_t rank(Alphabet alphabet = Alphabet{}) const noexcept {
     switch (mark_) {
     case Mark::capital:
@@ -181,7 +181,7 @@ public:
   }
 
   /// Spells the mark piece by piece into `put(char const*, std::size_t)`: ²πA, 2A, †8E, H*, [par.], '1', "G&H", )(.
-  /// `raised` spells the figure of the series.
+  /// `raised` spells the number of the series.
   template <class Put, class Raised> constexpr void spell(Put&& put, Raised&& raised) const {
     if (series_ != 0) raised(series_);
     if (duplicate_ != Duplicate::none) put(duplicate_ == Duplicate::pi ? "π" : "χ", 2);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// A run of signatures, as in A-K: how many gatherings it has, and which mark each bears. Runs are never spelled out.
+/// A run of signatures, such as A-K: how many gatherings it has, and the mark of each. A run is never stored as its marks.
 #pragma once
 
 #include <bifolium/leaf/signature.hpp>
@@ -9,14 +9,14 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Among Greek letters π and χ are letters, and not the marks of what has none.
+/// Among Greek letters π and χ are letters, and not the marks of gatherings without a signature.
 constexpr Signature among(Signature const& others, Signature const& mark) {
   bool const letter = others.mark() == Mark::greek && (mark.mark() == Mark::pi || mark.mark() == Mark::chi);
   if (!letter) return mark;
   return Signature::greek(mark.mark() == Mark::pi ? 16 : 22, false, mark.multiple()).in_series(mark.series());
 }
-/// How many gatherings a run from `first` to `last` has, both counted; nothing when they belong to different series or
-/// stand in the wrong order. A W that the alphabet lacks counts where it is written (ICCU breaks the run there instead).
+/// How many gatherings a run from `first` to `last` has, both counted; missing where they belong to different series or
+/// are in the wrong order. A W that the alphabet lacks counts where it is written (ICCU breaks the run there instead).
 constexpr std::optional<std::int64_t> run_length(Signature const& first, Signature const& last,
                                                  Alphabet alphabet = Alphabet{}) noexcept {
   auto const end = among(first, last);

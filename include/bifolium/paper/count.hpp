@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Paper is counted in quires, reams, bundles and bales, and none of these words is one number: a quire has 24 or 25
-/// sheets, a ream 480, 500 or 516, a ream from the mill 472 of which 432 are good. So nothing here has a default: the
-/// caller names the count, or asks which were in use at a place and time, or stays in sheets. Whatever is taken apart
-/// adds up again to the sheet.
+/// sheets, a ream 480, 500 or 516, a ream from the mill 472 of which 432 are good. So there is no default here: the
+/// caller names the count, or asks which counts were in use at a place and time, or calculates in sheets. Every division
+/// into reams, quires and sheets adds up to the same number again.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -126,19 +126,19 @@ template <class Act> constexpr void each_ream_count(YearRange years, Region regi
 /// Sheets as reams, quires and loose sheets.
 struct PaperCount {
   std::int64_t reams{};  ///< whole ones
-  std::int64_t quires{}; ///< whole ones beyond the reams
-  std::int64_t loose{};  ///< sheets beyond the quires
+  std::int64_t quires{}; ///< whole ones after the reams
+  std::int64_t loose{};  ///< sheets after the quires
   friend constexpr bool operator==(PaperCount, PaperCount) = default;
 };
 
-/// Takes sheets apart. pre: sheets not below 0, a ream and a quire above 0.
+/// Divides sheets into reams, quires and loose sheets. pre: zero sheets or more; a ream and a quire have at least one.
 constexpr PaperCount counted(std::int64_t sheets, ReamCount const& by) {
   if (sheets < 0 || by.ream <= 0 || by.quire <= 0)
-    broken("paper is counted from nothing up, in reams and quires of some sheets");
+    broken("sheets are counted from zero, and a ream and a quire have at least one");
   auto const rest = sheets % by.ream;
   return {sheets / by.ream, rest / by.quire, rest % by.quire};
 }
-/// Puts reams, quires and loose sheets together again. error: result_too_large.
+/// The sheets in so many reams, quires and loose sheets. error: result_too_large.
 constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount const& by) {
   auto const in_reams = checked_multiply(count.reams, by.ream), in_quires = checked_multiply(count.quires, by.quire);
   auto const both = in_reams && in_quires ? checked_add(*in_reams, *in_quires) : std::nullopt;
@@ -147,21 +147,22 @@ constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount co
   return *all;
 }
 
-/// Reams to be bought for so many sheets to print on, exactly: outside quires (Savage's cording quires, twenty imperfect
-/// sheets each) are paid for and not printed. pre: sheets not below 0, a ream of some good sheets.
+/// Reams to buy for a number of sheets to print on, exactly. Outside quires (Savage's cording quires, twenty imperfect
+/// sheets each) are paid for and not printed. pre: zero sheets or more; a ream has at least one good sheet.
 constexpr Fraction reams_to_buy(std::int64_t sheets, ReamCount const& by) {
-  if (sheets < 0 || by.printable() <= 0) broken("paper is bought for some sheets, in reams of some good ones");
+  if (sheets < 0 || by.printable() <= 0)
+    broken("paper is bought for zero sheets or more, in reams with at least one good sheet");
   return Fraction{sheets, by.printable()};
 }
 
-/// Whole lots of reams: sheets in so many.
+/// A lot in which paper was sold above the ream.
 struct PaperLot {
   char const* name{};    ///< as the trade called it
   std::int32_t sheets{}; ///< in one lot
-  char const* source{};  ///< where it was read, and of what it is made up
+  char const* source{};  ///< where it was read, and how it is made up
   friend constexpr bool operator==(PaperLot const&, PaperLot const&) = default;
 };
-/// The lots paper was sold in above the ream.
+/// The lots of the trade: bundles and bales.
 namespace lots {
 /// Of reams of 500.
 inline constexpr PaperLot bundle{"bundle", 1000, "two reams of 500 (GNU units 2.22, definitions of 2022)"};
@@ -185,15 +186,15 @@ inline constexpr PaperLot ballen_printing{"Ballen Druckpapier", 5000, "Nelkenbre
 /// Sheets signed with one alphabet of 23 letters, the unit in which German publishers priced (Goldfriedrich, Geschichte des
 /// Deutschen Buchhandels II): 368 pages in octavo.
 inline constexpr std::int64_t sheets_in_alphabet = 23;
-/// Sheets as whole alphabets and what is over.
+/// Sheets as whole alphabets and the sheets left over.
 struct AlphabetCount {
   std::int64_t alphabets{}; ///< whole ones
-  std::int64_t sheets{};    ///< beyond them, 0 to 22
+  std::int64_t sheets{};    ///< left over, 0 to 22
   friend constexpr bool operator==(AlphabetCount, AlphabetCount) = default;
 };
-/// Counts sheets in alphabets. pre: not below 0.
+/// Counts sheets in alphabets. pre: zero sheets or more.
 constexpr AlphabetCount in_alphabets(std::int64_t sheets) {
-  if (sheets < 0) broken("paper is counted from nothing up");
+  if (sheets < 0) broken("sheets are counted from zero");
   return {sheets / sheets_in_alphabet, sheets % sheets_in_alphabet};
 }
 /// The price of an alphabet, exactly, where so many sheets cost `price`. The printed tables of Halle first cut the price of a

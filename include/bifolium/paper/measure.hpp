@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What can be the measurement of a book at all. Everything in evidence/ that is given a length asks this one question, so
-/// that a slip of the keyboard is refused everywhere or nowhere.
+/// Which lengths can be measurements of a book. Every function that is given a measured length asks this one question, so
+/// that all of them refuse the same typing mistakes.
 #pragma once
 
 #include <bifolium/paper/length.hpp>
@@ -10,10 +10,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// More than nothing and less than a kilometre; no other bound, since posters and finger-nail bibles are books too. Not a
-/// number is no measurement.
+/// True for a length more than zero and less than a kilometre. There is no other bound, because posters and miniature
+/// bibles are books too. False for NaN.
 [[nodiscard]] constexpr bool is_measure(millimetres length) { return length > 0_mm && length < 1'000'000_mm; }
-/// What was not measured is not wrong.
+/// True also for a length that is missing: it was not measured.
 [[nodiscard]] constexpr bool is_measure(std::optional<millimetres> length) { return !length || is_measure(*length); }
 
 } // namespace v0

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The mould is what a sheet of paper remembers of its making: the chain lines, the watermark, perhaps a countermark.
+/// A sheet of paper shows the mould it was made on: the chain lines, the watermark, perhaps a countermark.
 /// On the ordinary hand mould the chains run parallel to the short side and the watermark sits in the middle of one half of the sheet.
 /// Everything said about chain lines and marks in a leaf follows from this value and from the folding; paper that
 /// breaks the rule - turned chains, marks in the centre or near the edge, machine-made laid - is another mould.
@@ -48,7 +48,7 @@ inline constexpr Mould central_mark_mould{.watermark = PointOfSheet{0.5, 0.5}};
 /// The mark near an edge of the sheet, as in central and southern France 1535-70 (Heawood to McKerrow, 1928). The source
 /// gives no distance: a twelfth of the short side is an assumption.
 inline constexpr Mould edge_mark_mould{.watermark = PointOfSheet{0.25, 1.0 / 12}};
-/// Laid paper of the machine: its lines say nothing of the sheet's lie.
+/// Machine-made laid paper: its lines do not show how the sheet lies.
 inline constexpr Mould machine_laid_mould{.chains = ChainRun::not_told_by_the_sheet, .watermark = std::nullopt};
 /// Wove paper: neither chains nor marks.
 inline constexpr Mould wove_mould{.chains = ChainRun::no_chains, .watermark = std::nullopt};

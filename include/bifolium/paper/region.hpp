@@ -32,7 +32,7 @@ enum class Region : std::uint8_t {
 /// How many regions there are.
 inline constexpr int region_count = 15;
 
-/// The region that speaks for `region` where it has no figures of its own: Italy for Venice, Britain for Ireland, Europe for
+/// The region that speaks for `region` where it has no numbers of its own: Italy for Venice, Britain for Ireland, Europe for
 /// a country of Europe, and in the end `anywhere`, which is its own.
 [[nodiscard]] constexpr Region whole_of(Region region) noexcept {
   switch (region) {

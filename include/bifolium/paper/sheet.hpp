@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A sheet of paper is two sides, of which one is not shorter than the other; which was named first says nothing.
+/// A sheet of paper has two sides, of which one is not shorter than the other. The order in which they are given does not
+/// matter.
 /// It can be made of any length: the library's own, a plain floating number, or a type from elsewhere. Lengths from
 /// elsewhere disagree about nearly every operator (some cannot be divided by 2, some hang when compared with 0), so a
 /// sheet asks a foreign type only to add, subtract and compare, and leaves the rest to `LengthTraits`.
@@ -17,7 +18,7 @@ inline namespace v0 {
 ///   `static constexpr double ratio(L a, L b)`: how many times b goes into a.
 template <class L> struct LengthTraits;
 
-/// Plain numbers, all in one unit that the user keeps in mind.
+/// Floating numbers, all in one unit that the program knows.
 template <std::floating_point L> struct LengthTraits<L> {
   /// One of `of` equal parts.
   static constexpr L part(L whole, int of) { return whole / static_cast<L>(of); }
@@ -41,7 +42,7 @@ requires(!std::integral<Rep>) struct LengthTraits<Length<Rep, Unit>> {
   }
 };
 
-/// What a sheet can be made of. `L{}` is no length at all; whole numbers are refused, since halving would round.
+/// A length that a sheet can be made of. `L{}` is length zero. Whole numbers are refused, because halving would round them.
 template <class L>
 concept LengthLike = std::regular<L> && std::totally_ordered<L> && !std::integral<L> && requires(L a, L b) {
   { a + b } -> std::convertible_to<L>;
@@ -58,12 +59,12 @@ template <class L> class Sheet {
 public:
   using length_type = L; ///< what the sides are measured in
 
-  /// The sides in either order. pre: both more than nothing (so not NaN either).
+  /// The sides in either order. pre: both more than zero (so neither is NaN).
   constexpr Sheet(L a, L b) : short_(b < a ? b : a), long_(b < a ? a : b) {
-    L const nothing{};
-    if (!(nothing < a) || !(nothing < b)) broken("a sheet has two sides, each longer than nothing");
+    L const zero{};
+    if (!(zero < a) || !(zero < b)) broken("a sheet has two sides, each longer than zero");
   }
-  /// The same sheet in another unit.
+  /// A sheet given in another unit.
   template <LengthLike M>
   requires(!std::same_as<L, M> && std::convertible_to<M, L> &&
            detail::keeps_number<L, M>) constexpr Sheet(Sheet<M> const& other)

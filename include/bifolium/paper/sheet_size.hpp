@@ -11,7 +11,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The unit in which a source gives its figures.
+/// The unit in which a source gives its numbers.
 enum class SheetUnit : std::uint8_t { mm, cm, inch, pouce };
 
 /// What the paper was for. Where the source does not say, it may have been printed on, written on or drawn on.
@@ -29,7 +29,7 @@ enum class PaperUse : std::uint8_t {
 enum class SheetBasis : std::uint8_t { law, listed, mean, least, most, measured, inferred };
 
 /// `published`: read in the source named. `from_memory`: recalled, not seen; it orders candidates and proves nothing.
-/// `unit_trap`: the figures are wrong through a wrong inch, and no look-up gives them.
+/// `unit_trap`: the numbers are wrong because of a wrong inch, and no search gives them.
 enum class Trust : std::uint8_t { published, from_memory, unit_trap };
 
 /// Which source a row comes from; the titles are in paper/sheet_size_sources.hpp.
@@ -68,16 +68,16 @@ enum class SheetSource : std::uint8_t {
 
 /// A named sheet, as reported. The years are taken from the words of the source by one rule: a year is itself; `c.`
 /// widens it by five years on either side; a century is its hundred years (15th c.: 1401-1500); an open end is closed
-/// at the end of the century it stands in.
+/// at the end of its century.
 struct SheetSize {
-  char const* name;                 ///< other names for the same sheet follow behind ` / `
+  char const* name;                 ///< other names of the sheet follow after ` / `
   double short_figure, long_figure; ///< as the source gives them, in `unit`
-  SheetUnit unit;                   ///< what the figures count
+  SheetUnit unit;                   ///< the unit of the two numbers
   int first_year;                   ///< of the years in which the size is attested
   int last_year;                    ///< of these years, itself included
   Region region;                    ///< where it was used
   PaperUse use;                     ///< what it was made for
-  SheetBasis basis;                 ///< what kind of statement the figures are
+  SheetBasis basis;                 ///< what kind of statement the numbers are
   Trust trust;                      ///< how good the evidence is
   SheetSource source;               ///< where it was read
 
@@ -89,7 +89,7 @@ struct SheetSize {
   [[nodiscard]] constexpr millimetres long_side() const { return in_millimetres(long_figure); }
   /// The sheet, in millimetres.
   [[nodiscard]] constexpr Sheet<millimetres> sheet() const { return {short_side(), long_side()}; }
-  /// Whether the figures are those of sheets, and not the ends of a range.
+  /// True where the numbers are those of sheets, and not the ends of a range.
   [[nodiscard]] constexpr bool is_of_sheets() const { return basis != SheetBasis::least && basis != SheetBasis::most; }
 
 private:

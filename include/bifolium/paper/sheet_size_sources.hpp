@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Where the figures of the named sheets come from, and what must be said about single rows. Only what explains a
+/// The sources of the named sheets in full, and remarks about single rows. Only what explains a
 /// result includes this; look-ups do without.
 #pragma once
 
@@ -81,11 +81,11 @@ inline namespace v0 {
 /// A remark on one row, or on every row of a source where `name` is empty.
 struct SheetRemark {
   SheetSource source; ///< whose remark it is
-  char const* name;   ///< the name of the size, or nothing for all of the source
+  char const* name;   ///< the name of the size; null for all sizes of the source
   char const* text;   ///< the remark
 };
 
-/// What a reader of the table should know beside its figures.
+/// A remark that a reader of the table should know.
 inline constexpr SheetRemark sheet_remarks[]{
     {SheetSource::diet_library, "", "another rounding of the same stone"},
     {SheetSource::memory_bologna, "", "two of the four agree with the Diet Library"},
@@ -117,7 +117,7 @@ inline constexpr SheetRemark sheet_remarks[]{
     {SheetSource::polish_lexicon, "", "turned into cm at 24 mm to the inch, about a twentieth too small"},
 };
 
-/// What must be said about a row; empty where there is nothing.
+/// The remark about a row; empty where there is none.
 [[nodiscard]] constexpr std::string_view remark(SheetSize const& size) {
   for (auto const& [source, name, text] : sheet_remarks)
     if (source == size.source && (*name == '\0' || is_called(size, name))) return text;

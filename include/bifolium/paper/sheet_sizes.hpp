@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Questions to the table of named sheets. All answers are views: they walk through the table and pass over what does
-/// not fit, so nothing is copied and a question can be asked while compiling. A name may be met many times; which of
-/// its sizes is meant is for the asker to narrow by place, year and use.
+/// Questions to the table of named sheets. All answers are views: they walk through the table and leave out the rows that
+/// do not fit, so no row is copied, and a question can be asked while compiling. One name may have many sizes; ask by
+/// place, years and use to find the one that is meant.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -13,7 +13,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What is asked for; whatever is left out is not asked about.
+/// What is asked for. A field that is left out does not matter.
 struct SheetQuery {
   /// Case, accents and hyphens do not matter: `jesus`, `super-royal`. Looked at, not copied: it must outlive the view.
   std::string_view name{};
