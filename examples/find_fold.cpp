@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
-// Finds how a sheet was folded, from the pages of its formes; and misprints in them.
+// Finds how a sheet was folded, from the pages of its formes or from what leaves show; and misprints in formes.
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing/forme_svg.hpp>
 #include <bifolium/explain/explain_foldings.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/fold/find_foldings.hpp>
 #include <bifolium/fold/find_misprints.hpp>
+#include <bifolium/fold/foldings_showing.hpp>
 #include <bifolium/fold/read_formes.hpp>
+#include <bifolium/fold/read_seen_leaves.hpp>
 
 #include "support/arguments.hpp"
 #include "support/draw_sheets.hpp"
@@ -15,6 +17,7 @@
 #include <cstddef>
 #include <iostream>
 #include <string>
+#include <string_view>
 #include <vector>
 
 using namespace bifolium;
@@ -29,6 +32,9 @@ constexpr auto usage =
     "The input is what show_formes prints, or any part of it, from FILE or standard input: one forme is enough; a "
     "page\n"
     "written ? is illegible; if no page has ↓, the heads are taken to be unknown.\n"
+    "Or the input is what leaves of a gathering show, and the foldings that show it come in groups:\n"
+    "    gathering of 8\n"
+    "    1 head-of-gutter vertical; 2 absent; 1.8 conjugate; 2 bolt head 3; 5 deckle tail; 3 disjunct\n"
     "  --svg FILE           draws the formes of the first; several sheets become FILE-1.svg, FILE-2.svg\n"
     "  --printed            the pages are those of printed paper, the left-right mirror of the forme\n"
     "  --reads right-to-left|left-to-right   the direction of the book; unless told, right to left where that is "
@@ -73,6 +79,23 @@ int answer(support::Arguments const& given, std::vector<SeenForme> const& formes
   return support::all_done;
 }
 
+/// The first word of the text that is not in a remark.
+std::string_view first_word(std::string_view text) {
+  while (!text.empty() && (static_cast<unsigned char>(text[0]) <= ' ' || text[0] == '#'))
+    text.remove_prefix(text[0] == '#' ? std::min(text.find('\n'), text.size()) : 1);
+  return text.substr(0, text.find_first_of(" \n"));
+}
+
+int answer_leaves(support::Arguments const& given, std::string const& text) {
+  auto const gatherings = read_seen_leaves(text);
+  if (!gatherings) return support::tell(message(gatherings.error())), support::unreadable;
+  auto const left = foldings_showing(*gatherings);
+  if (!left) return support::tell(message(left.error())), support::unreadable;
+  constexpr std::size_t everything = 100000, usual = 8;
+  std::cout << explain_foldings_left(*left, gatherings->size(), given.has("--all") ? everything : usual);
+  return support::all_done;
+}
+
 int find(support::Arguments given) {
   FindRules rules;
   auto const reads = given.value("--reads"), long_side = given.value("--long-side");
@@ -87,7 +110,9 @@ int find(support::Arguments given) {
     return support::wrong_usage;
   }
   support::Input input{given.words().empty() ? "-" : given.words()[0]};
-  auto formes = read_formes(support::whole_text(input));
+  auto const text = support::whole_text(input);
+  if (first_word(text) == "gathering") return answer_leaves(given, text);
+  auto formes = read_formes(text);
   if (!formes) return support::tell(message(formes.error())), support::unreadable;
   if (given.has("--printed")) mirror(*formes);
   return answer(given, *formes, rules);

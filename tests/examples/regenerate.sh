@@ -26,6 +26,8 @@ write twelves_uncut_all.txt - "$bin/find_fold" --all twelves_uncut.forme
 write octavo_text.txt illegible.forme "$bin/find_fold" --scheme
 write misprinted.txt misprinted.forme "$bin/find_fold" --misprints
 write contradict.txt misprinted.forme "$bin/find_fold"
+write octavo_leaves.txt octavo.leaves "$bin/find_fold"
+write cancel_leaves.txt cancel.leaves "$bin/find_fold"
 write no_forme.txt no.forme "$bin/find_fold"
 write demo_book.txt - "$bin/describe_book" ../../examples/demo_book.txt
 write demo_book_all.txt - "$bin/describe_book" ../../examples/demo_book.txt --all

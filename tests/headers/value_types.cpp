@@ -6,6 +6,7 @@
 #include <bifolium/fold/count_foldings.hpp>
 #include <bifolium/fold/find_foldings.hpp>
 #include <bifolium/fold/find_misprints.hpp>
+#include <bifolium/fold/foldings_showing.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/paper/sheet_size_sources.hpp>
 #include <bifolium/record/compare_extent.hpp>
@@ -139,6 +140,15 @@ template struct Trivial<FoundFolding, 2296>;
 template struct Trivial<Correction, 2336>;
 template struct Allocating<Misprints, empty>;
 template struct Allocating<FoldingCount, regular>;
+template struct Trivial<SeenMark, 40, regular>;
+template struct Trivial<SeenEdge, 12, regular>;
+template struct Trivial<SeenLeaf, 168, regular>;
+template struct Allocating<SeenGathering, regular>;
+template struct Trivial<SheetsAllowed, 80, regular>;
+template struct Allocating<FoldingGroup, empty>;
+template struct Trivial<BlamedLeaf, 12, regular>;
+template struct Trivial<LookNext, 12, regular>;
+template struct Allocating<FoldingsLeft, empty>;
 template struct Trivial<LeafSize<millimetres>, 16, regular>;
 template struct Trivial<ImpliedSheet<millimetres>, 24, equal>;
 

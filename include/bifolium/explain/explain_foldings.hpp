@@ -7,6 +7,7 @@
 #include <bifolium/explain/trade_words.hpp>
 #include <bifolium/fold/find_foldings.hpp>
 #include <bifolium/fold/find_misprints.hpp>
+#include <bifolium/fold/foldings_showing.hpp>
 
 #include <string>
 
@@ -162,6 +163,79 @@ inline std::string explain_misprints(Misprints const& found) {
       text = "no misprint is likely: no single correction makes a simpler folding\n";
   }
   if (found.as_printed) text.append("as printed: ").append(folding_words(*found.as_printed)).append("\n");
+  return text;
+}
+
+namespace detail {
+
+/// A count that may be far beyond what anybody reads digit by digit.
+inline std::string about(double n) {
+  constexpr double readable = 100000;
+  if (n < readable) return std::to_string(static_cast<long>(n + 0.5));
+  return "more than " + std::to_string(static_cast<long>(n / readable) * static_cast<long>(readable));
+}
+inline std::string leaf_words(int gathering, int leaf, std::size_t gatherings) {
+  auto text = "leaf " + std::to_string(leaf);
+  return gatherings > 1 ? text + " of gathering " + std::to_string(gathering + 1) : text;
+}
+inline std::string look_words(LookNext const& look, std::size_t gatherings) {
+  auto const leaf = leaf_words(look.gathering, look.leaf, gatherings);
+  switch (look.what) {
+  case LookNext::What::chain_lines:
+    return "how the chain lines run in " + leaf;
+  case LookNext::What::watermark:
+    return "whether " + leaf + " has a watermark";
+  case LookNext::What::head:
+    return "the head of " + leaf + ": bolt, deckle or cut";
+  case LookNext::What::tail:
+    return "the tail of " + leaf + ": bolt, deckle or cut";
+  case LookNext::What::fore_edge:
+    return "the fore-edge of " + leaf + ": bolt, deckle or cut";
+  case LookNext::What::conjugate:
+    return "which leaf " + leaf + " is joined to";
+  }
+  return leaf;
+}
+
+} // namespace detail
+
+/// One group of foldings in a line: "8°, one sheet, not cut: 1 folding, price 30; attested as 8_octavo". Allocates.
+inline std::string folding_group_words(FoldingGroup const& group) {
+  std::string text{group.format.symbol().view()};
+  text.append(group.sheets == 1 ? ", one sheet" : ", " + std::to_string(group.sheets) + " sheets to the gathering");
+  if (group.part != PaperPart::whole) text.append(", of paper cut in half before it was printed");
+  text.append(group.cut ? ", cut: " : ", not cut: ");
+  if (group.foldings > 0)
+    text.append(detail::about(group.foldings))
+        .append(group.foldings < 1.5 ? " folding" : " foldings")
+        .append(", price ");
+  else
+    text.append("price ");
+  text.append(std::to_string(group.price));
+  bool first = true;
+  for (auto const scheme : group.attested)
+    text.append(first ? "; attested as " : ", ").append(scheme.id()), first = false;
+  return text;
+}
+
+/// The foldings that are left, the simplest group first and at most `most` of them, the leaves to blame, and what to look
+/// at next; some lines. Allocates. pre: `gatherings` is the number of gatherings that were asked about.
+inline std::string explain_foldings_left(FoldingsLeft const& left, std::size_t gatherings, std::size_t most = 8) {
+  std::string text;
+  if (left.groups.empty()) text = "no folding shows all of this\n";
+  for (std::size_t i = 0; i < left.groups.size() && i < most; ++i)
+    text.append(folding_group_words(left.groups[i])).append("\n");
+  if (left.groups.size() > most)
+    text.append(detail::counted(static_cast<int>(left.groups.size() - most), "group", "groups"))
+        .append(" more, dearer than these\n");
+  for (auto const& blamed : left.blamed) {
+    if (blamed.price > left.blamed[0].price) break;
+    text.append(detail::leaf_words(blamed.gathering, blamed.leaf, gatherings))
+        .append(" does not agree: without it a simpler folding shows the rest (price ")
+        .append(std::to_string(blamed.price))
+        .append(" with the leaf set aside); it may be of another sheet, or was misread\n");
+  }
+  if (left.look_next) text.append("look next at ").append(detail::look_words(*left.look_next, gatherings)).append("\n");
   return text;
 }
 

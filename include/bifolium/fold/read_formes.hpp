@@ -48,9 +48,7 @@ class FormesReader {
     while (in_word()) cursor_.skip(cursor_.character().bytes);
     return {from, cursor_.at()};
   }
-  [[nodiscard]] constexpr std::string_view words(TextSpan span) const {
-    return cursor_.text().substr(span.from, span.size());
-  }
+  [[nodiscard]] constexpr std::string_view words(TextSpan span) const { return span.of(cursor_.text()); }
   constexpr void begin(Side side) { formes_.push_back({sheet_, side, 0, 0, {}}); }
   constexpr bool end_of_line() {
     auto const word = next();

@@ -88,16 +88,53 @@ constexpr std::optional<PointOfLeaf> in_leaf(Cell cell, bool gutter_right, std::
   return PointOfLeaf{cell.head_far ? from_far : 1 - from_far, gutter_right ? 1 - from_left : from_left};
 }
 
+/// What an edge of the sheet itself is; `at_side` of those on the left and right, else of the far and the near one.
+constexpr Edge::Kind edge_of_sheet(SheetLine const& sheet, bool at_side) {
+  // Halving cuts across the long side, so the doubtful edges are its ends; quartering cuts both ways.
+  bool const at_end_of_long_side = (sheet.long_side == Axis::left_right) == at_side;
+  bool const doubtful = sheet.part == PaperPart::quarter || (sheet.part == PaperPart::half && at_end_of_long_side);
+  return doubtful ? Edge::Kind::deckle_or_cut : Edge::Kind::deckle;
+}
+
+/// The chain lines of a leaf whose head points far or near; none where the mould gives none or the sheet does not tell.
+constexpr std::optional<ChainLines> chain_lines_of(SheetLine const& sheet, Mould const& mould) {
+  if (mould.chains != ChainRun::parallel_to_short_side && mould.chains != ChainRun::parallel_to_long_side)
+    return std::nullopt;
+  // Heads point far or near, so what runs far-near on the sheet is vertical in the leaf.
+  bool const far_near = (sheet.long_side == Axis::left_right) == (mould.chains == ChainRun::parallel_to_short_side);
+  return far_near ? ChainLines::vertical : ChainLines::horizontal;
+}
+
+/// One of the two holes that the press points make.
+constexpr PointOfGrid point_hole(SheetLine const& sheet, std::size_t which) {
+  // A half of the sheet is longer the other way: half the long side is less than the short one.
+  bool const longer_left_right = (sheet.long_side == Axis::left_right) != (sheet.part == PaperPart::half);
+  auto const from_edge = which == 0 ? points_from_edge : 1 - points_from_edge;
+  return longer_left_right ? PointOfGrid{from_edge * sheet.rows, 0.5 * sheet.columns}
+                           : PointOfGrid{0.5 * sheet.rows, from_edge * sheet.columns};
+}
+
+/// The marks and holes of a leaf that lay in a cell, its edges left out.
+constexpr LeafShows marks_in_leaf(SheetLine const& sheet, Cell cell, bool gutter_right, Mould const& mould) {
+  LeafShows shown{};
+  shown.chain_lines = chain_lines_of(sheet, mould);
+  for (std::size_t lie = 0; lie < 4; ++lie) {
+    auto const place = [&](PointOfSheet point) {
+      return in_leaf(cell, gutter_right, in_grid(sheet, point, static_cast<Lie>(lie)));
+    };
+    if (mould.watermark) shown.watermark[lie] = place(*mould.watermark);
+    if (mould.countermark) shown.countermark[lie] = place(*mould.countermark);
+  }
+  for (std::size_t i = 0; i < 2; ++i) shown.point_holes[i] = in_leaf(cell, gutter_right, point_hole(sheet, i));
+  return shown;
+}
+
 template <int N> constexpr Edge edge(Fold<N> const& fold, LeafAt leaf, int down, int right) {
   auto const cell = fold.cell(leaf);
   auto const& sheet = fold.sheet(cell.sheet);
   auto const row = cell.row + down, column = cell.column + right;
-  if (row < 0 || row >= sheet.rows || column < 0 || column >= sheet.columns) {
-    // Halving cuts across the long side, so the doubtful edges are its ends; quartering cuts both ways.
-    bool const at_end_of_long_side = (sheet.long_side == Axis::left_right) == (right != 0);
-    bool const doubtful = sheet.part == PaperPart::quarter || (sheet.part == PaperPart::half && at_end_of_long_side);
-    return {doubtful ? Edge::Kind::deckle_or_cut : Edge::Kind::deckle, {}};
-  }
+  if (row < 0 || row >= sheet.rows || column < 0 || column >= sheet.columns)
+    return {edge_of_sheet(sheet, right != 0), {}};
   auto const other = fold.leaf_at(cell.sheet, row, column);
   if (fold.cell(other).piece != cell.piece) return {Edge::Kind::cut, {}};
   bool const at_gutter = right != 0 && (right > 0) == fold.gutter_right(leaf);
@@ -106,40 +143,16 @@ template <int N> constexpr Edge edge(Fold<N> const& fold, LeafAt leaf, int down,
 
 } // namespace detail
 
-/// What the leaf shows, on paper from `mould`.
+/// What the leaf shows, on paper from `mould`. pre: a leaf of this fold.
 template <int N> constexpr LeafShows shows(Fold<N> const& fold, LeafAt leaf, Mould const& mould = hand_mould) {
   auto const cell = fold.cell(leaf);
-  auto const& sheet = fold.sheet(cell.sheet);
   bool const gutter_right = fold.gutter_right(leaf);
   int const to_head = cell.head_far ? -1 : 1, to_gutter = gutter_right ? 1 : -1;
-  LeafShows shown{detail::edge(fold, leaf, to_head, 0),
-                  detail::edge(fold, leaf, -to_head, 0),
-                  detail::edge(fold, leaf, 0, to_gutter),
-                  detail::edge(fold, leaf, 0, -to_gutter),
-                  {},
-                  {},
-                  {},
-                  {}};
-  if (mould.chains == ChainRun::parallel_to_short_side || mould.chains == ChainRun::parallel_to_long_side) {
-    // Heads point far or near, so what runs far-near on the sheet is vertical in the leaf.
-    bool const far_near = (sheet.long_side == Axis::left_right) == (mould.chains == ChainRun::parallel_to_short_side);
-    shown.chain_lines = far_near ? ChainLines::vertical : ChainLines::horizontal;
-  }
-  for (std::size_t lie = 0; lie < 4; ++lie) {
-    auto const place = [&](PointOfSheet point) {
-      return detail::in_leaf(cell, gutter_right, detail::in_grid(sheet, point, static_cast<Lie>(lie)));
-    };
-    if (mould.watermark) shown.watermark[lie] = place(*mould.watermark);
-    if (mould.countermark) shown.countermark[lie] = place(*mould.countermark);
-  }
-  // A half of the sheet is longer the other way: half the long side is less than the short one.
-  bool const longer_left_right = (sheet.long_side == Axis::left_right) != (sheet.part == PaperPart::half);
-  for (std::size_t i = 0; i < 2; ++i) {
-    auto const from_edge = i == 0 ? points_from_edge : 1 - points_from_edge;
-    auto const hole = longer_left_right ? detail::PointOfGrid{from_edge * sheet.rows, 0.5 * sheet.columns}
-                                        : detail::PointOfGrid{0.5 * sheet.rows, from_edge * sheet.columns};
-    shown.point_holes[i] = detail::in_leaf(cell, gutter_right, hole);
-  }
+  auto shown = detail::marks_in_leaf(fold.sheet(cell.sheet), cell, gutter_right, mould);
+  shown.head = detail::edge(fold, leaf, to_head, 0);
+  shown.tail = detail::edge(fold, leaf, -to_head, 0);
+  shown.gutter = detail::edge(fold, leaf, 0, to_gutter);
+  shown.fore_edge = detail::edge(fold, leaf, 0, -to_gutter);
   return shown;
 }
 

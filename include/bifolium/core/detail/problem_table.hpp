@@ -124,6 +124,8 @@ BIFOLIUM_PROBLEM(146, too_many_illegible, "too many pages are illegible: the sea
 BIFOLIUM_PROBLEM(147, not_a_forme, "found '{found}' in the text of a forme: write outer, inner or forme, then rows of page numbers")
 /// A count that would need more memory than was allowed.
 BIFOLIUM_PROBLEM(148, too_many_arrangements, "the sheet has more than {limit} arrangements on the way: allow more, or take fewer leaves")
+/// A gathering of no leaves, or of more than the search takes.
+BIFOLIUM_PROBLEM(149, gathering_too_large, "the search takes gatherings of 1 to {limit} leaves, and at most 63 leaves together")
 
 // 200-229: signatures and the collation formula: what cannot be read
 /// A signature is expected.

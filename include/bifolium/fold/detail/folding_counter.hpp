@@ -51,6 +51,12 @@ public:
   }
 };
 
+/// One way of folding a sheet: its leaves in the packet, from one end, each by its cell along the rows.
+struct Packet {
+  std::vector<std::uint8_t> cells{};
+  int folds{}; ///< the fewest that give it
+};
+
 /// Counts the foldings of one sheet.
 class FoldingCounter {
   int rows_, columns_;
@@ -149,8 +155,12 @@ public:
   FoldingCounter(int rows, int columns)
       : rows_{rows}, columns_{columns}, leaves_{static_cast<std::size_t>(rows * columns)} {}
 
-  Expected<FoldingCount> count(std::int64_t most_arrangements) const {
-    if (leaves_ == 1) return FoldingCount{{1}};
+  /// `list`: where to put the packets, if they are wanted.
+  Expected<FoldingCount> count(std::int64_t most_arrangements, std::vector<Packet>* list = nullptr) const {
+    if (leaves_ == 1) {
+      if (list != nullptr) list->push_back({{0}, 0});
+      return FoldingCount{{1}};
+    }
     FoldingCount result;
     if (columns_ == 1 || (columns_ % 2 != 0 && rows_ > 1))
       return result; // no two leaves, or not all, are joined sideways
@@ -165,7 +175,12 @@ public:
         Piles const here{text};
         if (here.pile.size() == 1) {
           std::string packet{here.pile[0]}, turned{packet.rbegin(), packet.rend()};
-          if (is_gathering(packet) && packets.insert(packet < turned ? packet : turned)) ++result.by_folds.back();
+          if (!is_gathering(packet) || !packets.insert(packet < turned ? packet : turned)) continue;
+          ++result.by_folds.back();
+          if (list != nullptr) {
+            list->push_back({{}, static_cast<int>(result.by_folds.size()) - 1});
+            for (char c : packet) list->back().cells.push_back(static_cast<std::uint8_t>(leaf(c)));
+          }
           continue;
         }
         for (bool const by_column : {false, true})

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+/// What a block of a sheet can be cut into, and in which order the pieces are set one inside another; and the packets that
+/// each piece can be folded into. Both are found once for each size.
+#pragma once
+
+#include <bifolium/core/insertion_sort.hpp>
+#include <bifolium/fold/detail/folding_counter.hpp>
+#include <bifolium/fold/detail/piece_finder.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Packets of every size, each found once.
+class PacketTable {
+  struct Size {
+    int rows, columns;
+    std::vector<Packet> packets;
+  };
+  std::vector<Size> sizes_{};
+
+public:
+  std::vector<Packet> const& of(int rows, int columns) {
+    for (auto const& size : sizes_)
+      if (size.rows == rows && size.columns == columns) return size.packets;
+    sizes_.push_back({rows, columns, {}});
+    static_cast<void>(FoldingCounter{rows, columns}.count(1 << 22, &sizes_.back().packets));
+    return sizes_.back().packets;
+  }
+};
+
+/// Ways of cutting a block into pieces, in every order of setting them one inside another.
+inline std::vector<std::vector<GridRect>> nestings(GridRect const& block, int most_pieces) {
+  std::vector<std::vector<GridRect>> sets{{block}}, all;
+  for (std::size_t i = 0; i < sets.size(); ++i) {
+    if (static_cast<int>(sets[i].size()) >= most_pieces) continue;
+    for (std::size_t part = 0; part < sets[i].size(); ++part)
+      for (auto along : {Axis::left_right, Axis::far_near})
+        for (int line = 1; line < sets[i][part].across(along); ++line) {
+          auto pieces = sets[i];
+          pieces[part] = sets[i][part].before(along, line);
+          pieces.push_back(sets[i][part].beyond(along, line));
+          insertion_sort(
+              pieces, [](GridRect const& a, GridRect const& b) { return a.top * 256 + a.left < b.top * 256 + b.left; });
+          bool known = false;
+          for (auto const& other : sets) known = known || other == pieces;
+          if (!known) sets.push_back(static_cast<std::vector<GridRect>&&>(pieces));
+        }
+  }
+  for (auto const& set : sets) {
+    bool folds = true;
+    for (auto const& r : set)
+      folds = folds && (r.cells() == 1 || (r.columns() > 1 && (r.columns() % 2 == 0 || r.rows() == 1)));
+    if (!folds) continue;
+    std::vector<std::size_t> order;
+    auto const arrange = [&](auto const& self) -> void {
+      if (order.size() == set.size()) {
+        std::vector<GridRect> arranged;
+        for (auto const i : order) arranged.push_back(set[i]);
+        all.push_back(static_cast<std::vector<GridRect>&&>(arranged));
+      }
+      for (std::size_t i = 0; i < set.size(); ++i) {
+        bool used = false;
+        for (auto const k : order) used = used || k == i;
+        if (used) continue;
+        order.push_back(i);
+        self(self);
+        order.pop_back();
+      }
+    };
+    arrange(arrange);
+  }
+  return all;
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

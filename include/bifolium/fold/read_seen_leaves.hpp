@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: MIT
+/// What leaves show, as text: a line `gathering of 8`, then one leaf a line (or parted by `;`):
+///
+///     gathering of 8
+///     1 head-of-gutter vertical    # where the watermark is, and how the chain lines run
+///     2 absent                     # looked for a mark: there is none
+///     1.8 conjugate                # joined at the gutter
+///     3 disjunct                   # joined to no leaf
+///     2 bolt head 3                # its head is folded, with leaf 3 on the other side
+///     5 deckle tail
+///
+/// Words for the mark: centre, gutter, head-of-gutter, fore-edge, head-edge, tail-edge, marked (somewhere), absent. For
+/// chain lines: vertical, horizontal. For edges: bolt, deckle or cut, then head, tail or fore-edge, then for a bolt the
+/// leaf on its other side if it is known. For the press points: hole, no-hole. Another `gathering of` line begins another
+/// gathering of the same sheet.
+#pragma once
+
+#include <bifolium/core/expected.hpp>
+#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/fold/seen_leaf.hpp>
+
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+
+namespace detail {
+
+/// Reads the text item by item. A function that fails gives false, and `error_` then has the reason.
+class SeenLeavesReader {
+  static constexpr int most_leaves = 4096;
+  TextCursor cursor_;
+  std::vector<SeenGathering> gatherings_{};
+  Error error_{};
+
+  bool fail(Problem problem, TextSpan where, std::int64_t limit = 0) {
+    error_ = cursor_.error(problem, where, limit);
+    return false;
+  }
+  void pass_blanks() {
+    while (!cursor_.at_end() && cursor_.peek() != '\n' && is_space(cursor_.character().value))
+      cursor_.skip(cursor_.character().bytes);
+  }
+  [[nodiscard]] bool at_end_of_item() {
+    pass_blanks();
+    return cursor_.at_end() || cursor_.peek() == '\n' || cursor_.peek() == ';' || cursor_.peek() == '#';
+  }
+  /// The next word of the item; empty at its end.
+  TextSpan next() {
+    if (at_end_of_item()) return {cursor_.at(), cursor_.at()};
+    auto const from = cursor_.at();
+    while (!cursor_.at_end() && !is_space(cursor_.character().value) && cursor_.peek() != ';' && cursor_.peek() != '#')
+      cursor_.skip(cursor_.character().bytes);
+    return {from, cursor_.at()};
+  }
+  [[nodiscard]] std::string_view words(TextSpan span) const { return span.of(cursor_.text()); }
+  bool leaf_number(int& leaf, TextSpan word) {
+    TextCursor digits{words(word)};
+    auto const number = digits.take_number(most_leaves);
+    if (!number || !digits.at_end()) return fail(Problem::not_leaves_seen, word);
+    leaf = static_cast<int>(*number);
+    auto const leaves = gatherings_.back().leaves;
+    return (leaf >= 1 && leaf <= leaves) || fail(Problem::leaf_outside_gathering, word, leaves);
+  }
+  SeenLeaf& seen(int leaf) {
+    auto& all = gatherings_.back().seen;
+    for (auto& one : all)
+      if (one.leaf == leaf) return one;
+    all.push_back({});
+    all.back().leaf = leaf;
+    return all.back();
+  }
+
+  bool gathering_line() {
+    auto const of = next(), number = next();
+    TextCursor digits{words(number)};
+    auto const leaves = digits.take_number(most_leaves);
+    if (words(of) != "of" || !leaves || *leaves == 0 || !digits.at_end())
+      return fail(Problem::not_a_number, words(of) == "of" ? number : of);
+    gatherings_.push_back({static_cast<int>(*leaves), {}});
+    return true;
+  }
+  bool edge(SeenLeaf& leaf, Edge::Kind kind) {
+    auto const which = next();
+    auto* const place = words(which) == "head"        ? &leaf.head
+                        : words(which) == "tail"      ? &leaf.tail
+                        : words(which) == "fore-edge" ? &leaf.fore_edge
+                                                      : nullptr;
+    if (place == nullptr) return fail(Problem::not_leaves_seen, which);
+    *place = SeenEdge{kind, {}};
+    if (kind != Edge::Kind::bolt || at_end_of_item() || !cursor_.at_digit()) return true;
+    int mate{};
+    if (!leaf_number(mate, next())) return false;
+    (*place)->mate = mate;
+    return true;
+  }
+  static std::optional<SeenMark> mark(std::string_view word) {
+    constexpr double edge = 0.2, other_edge = 1 - edge;
+    if (word == "centre") return SeenMark{true, edge, other_edge, edge, other_edge};
+    if (word == "gutter") return SeenMark{true, edge, other_edge, 0, edge};
+    if (word == "head-of-gutter") return SeenMark{true, 0, edge, 0, edge};
+    if (word == "fore-edge") return SeenMark{true, 0, 1, other_edge, 1};
+    if (word == "head-edge") return SeenMark{true, 0, edge, edge, other_edge};
+    if (word == "tail-edge") return SeenMark{true, other_edge, 1, edge, other_edge};
+    if (word == "marked") return SeenMark{true};
+    if (word == "absent") return SeenMark{};
+    return std::nullopt;
+  }
+  bool fact(int leaf, std::optional<int> joined, TextSpan span) {
+    auto const word = words(span);
+    auto& here = seen(leaf);
+    if (joined) {
+      if (word != "conjugate") return fail(Problem::not_leaves_seen, span);
+      here.conjugate = joined;
+      seen(*joined).conjugate = leaf;
+      return true;
+    }
+    if (word == "bolt" || word == "deckle" || word == "cut")
+      return edge(here, word == "bolt" ? Edge::Kind::bolt : word == "cut" ? Edge::Kind::cut : Edge::Kind::deckle);
+    if (word == "vertical" || word == "horizontal")
+      here.chain_lines = word == "vertical" ? ChainLines::vertical : ChainLines::horizontal;
+    else if (word == "disjunct")
+      here.disjunct = true;
+    else if (word == "hole" || word == "no-hole")
+      here.point_hole = SeenMark{word == "hole"};
+    else if (auto const place = mark(word))
+      here.watermark = place;
+    else
+      return fail(Problem::not_leaves_seen, span);
+    return true;
+  }
+  bool item() {
+    auto const first = next();
+    if (first.size() == 0) return true;
+    if (words(first) == "gathering") return gathering_line();
+    if (gatherings_.empty()) return fail(Problem::gathering_size_needed, first);
+    auto const point = words(first).find('.');
+    int leaf{}, other{};
+    bool const pair = point != std::string_view::npos;
+    if (!leaf_number(leaf, {first.from, pair ? first.from + point : first.to})) return false;
+    if (pair && !leaf_number(other, {first.from + point + 1, first.to})) return false;
+    auto word = next();
+    if (word.size() == 0) return fail(Problem::not_leaves_seen, word);
+    for (; word.size() > 0; word = next())
+      if (!fact(leaf, pair ? std::optional{other} : std::nullopt, word)) return false;
+    return true;
+  }
+
+public:
+  explicit SeenLeavesReader(std::string_view text) : cursor_{text} {}
+  Expected<std::vector<SeenGathering>> read() {
+    while (!cursor_.at_end()) {
+      if (!item()) return error_;
+      if (cursor_.peek() == '#')
+        while (!cursor_.at_end() && cursor_.peek() != '\n') cursor_.skip(1);
+      if (!cursor_.at_end()) cursor_.skip(1); // the end of a line, or a semicolon
+    }
+    if (gatherings_.empty()) return cursor_.error_here(Problem::gathering_size_needed);
+    return static_cast<std::vector<SeenGathering>&&>(gatherings_);
+  }
+};
+
+} // namespace detail
+
+/// Reads what leaves show. Allocates. error: gathering_size_needed for a leaf before the first `gathering of` line,
+/// not_a_number, leaf_outside_gathering, not_leaves_seen; each with line and column.
+inline Expected<std::vector<SeenGathering>> read_seen_leaves(std::string_view text) {
+  return detail::SeenLeavesReader{text}.read();
+}
+
+} // namespace v0
+} // namespace bifolium
