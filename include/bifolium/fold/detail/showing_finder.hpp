@@ -54,8 +54,6 @@ class ShowingFinder {
       sofar[0].blame.push_back({});
       sofar[0].blame.back().fill(nobody);
     }
-    int per_sheet = 0, outside = 0;
-    for (auto const& rect : pieces) per_sheet += rect.cells();
     for (auto const& rect : pieces) { // outermost first; the same piece of each sheet
       std::vector<PieceComparison::Place> places;
       for (int k = 0; k < sheets; ++k) {
@@ -70,7 +68,6 @@ class ShowingFinder {
       }
       sofar = joined(sofar, compared(comparison, rect, places, known));
       if (sofar.empty()) return;
-      ++outside;
     }
     for (auto& one : sofar) found.push_back(static_cast<Making&&>(one));
   }
