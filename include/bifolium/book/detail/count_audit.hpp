@@ -170,14 +170,13 @@ class CountAudit {
     audit_.findings.push_back(finding);
   }
   void find() {
-    auto const leaves = formula_leaves_ ? formula_leaves_
-                        : book_.leaves  ? std::optional{book_.leaves->value}
-                                        : std::nullopt;
+    bool const leaves_known = formula_leaves_ || book_.leaves;
+    std::int64_t const leaves = formula_leaves_ ? *formula_leaves_ : book_.leaves ? book_.leaves->value : 0;
     auto const with = formula_leaves_ ? Field::formula : Field::leaves;
-    if (leaves && pages_) {
-      auto const pages = pages_verdict(*leaves);
-      auto const missing = 2 * *leaves - *pages_;
-      if (pages == Verdict::contradicts) contradiction_of_pages(*leaves, with);
+    if (leaves_known && pages_) {
+      auto const pages = pages_verdict(leaves);
+      auto const missing = 2 * leaves - *pages_;
+      if (pages == Verdict::contradicts) contradiction_of_pages(leaves, with);
       if (pages == Verdict::blank_missing) {
         Finding note{FindingId::last_blank_not_counted,
                      Severity::note,
@@ -187,7 +186,7 @@ class CountAudit {
                      {},
                      {}};
         note.says = (with == Field::formula ? "the formula has " : "the leaves stated are ") +
-                    count_of(*leaves, "leaf", "leaves") + " and " + pages_say() + ": " +
+                    count_of(leaves, "leaf", "leaves") + " and " + pages_say() + ": " +
                     count_of(missing, "page", "pages") + " too few, as when a blank leaf is not counted";
         note.settle = "whether the first or the last leaf is blank";
         audit_.findings.push_back(note);

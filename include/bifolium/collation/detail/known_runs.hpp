@@ -125,11 +125,10 @@ private:
         if (first.series() != known.series) first = first.in_series(known.series), last = last.in_series(known.series);
       }
       if (any_series) first = first.in_series(0).duplicated(Duplicate::none);
-      auto const index = known.gatherings == 1
-                             ? (among(first, name) == first ? std::optional<std::int64_t>{1} : std::nullopt)
-                             : run_length(first, name, text.alphabet());
-      if (!index || *index > known.gatherings) continue;
-      auto const place = *index - 1;
+      auto const index = known.gatherings == 1 ? std::int64_t{among(first, name) == first ? 1 : 0}
+                                               : run_length(first, name, text.alphabet()).value_or(0);
+      if (index == 0 || index > known.gatherings) continue;
+      auto const place = index - 1;
       return Target{{known.run, place},
                     known.first_gathering + place,
                     known.leaves[static_cast<std::size_t>(place) % known.terms]};
