@@ -2,6 +2,7 @@
 // Names the format of leaves from what was measured and seen, a row each: TSV on standard input, TSV on standard output.
 #include <bifolium/core/message.hpp>
 #include <bifolium/evidence.hpp>
+#include <bifolium/evidence/width.hpp>
 #include <bifolium/explain.hpp>
 #include <bifolium/fold/read_format.hpp>
 
@@ -24,7 +25,8 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    "usage: name_format [--shares SHARES] [--sheets] [--record] [--columns NAMES] [--threads N] [--longest-line BYTES] "
+    "usage: name_format [--shares SHARES] [--width] [--sheets] [--record] [--columns NAMES] [--threads N] "
+    "[--longest-line BYTES] "
     "<LEAVES\n"
     "Reads TSV with a header; columns in any order, any may be missing or empty, others pass through:\n"
     "  height_mm width_mm type_height_mm\n"
@@ -47,6 +49,7 @@ constexpr auto usage =
     "`problem` has identifiers for programs.\n"
     "  --shares    how common formats are, where you know: '4°=.08 8°=.17 12°=.74'; a format that is not named is "
     "left out\n"
+    "  --width     adds `low` and `high`: between which two probabilities nine fits of ten have the first format\n"
     "  --sheets    adds `sheets`: the named sheets of the place and time that the leaf could have been cut from, in "
     "that\n"
     "              format, and what is gone at head and tail together and at the fore-edge\n"
@@ -77,8 +80,13 @@ void tell(std::ostream& cells, Inference const& inference, LeafEvidence const& s
         << '\t' << (inference.look_next ? to_words(*inference.look_next) : "") << '\t' << why(inference);
 }
 
+/// Columns that are added where asked for.
+struct Added {
+  bool width, sheets, record;
+};
+
 /// The cells of an answer.
-std::string answer(Question const& question, Assumptions const& assumed, bool sheets, bool record) {
+std::string answer(Question const& question, Assumptions const& assumed, Added const& added) {
   auto wrong = question.wrong();
   Wrong doubts;
   auto const seen = read_seen([&](std::string_view name) { return question.cell(name); }, wrong, doubts);
@@ -86,8 +94,8 @@ std::string answer(Question const& question, Assumptions const& assumed, bool sh
   if (wrong.empty() && !observation) wrong.add("", observation.error());
   std::ostringstream cells;
   if (!wrong.empty()) {
-    cells << "\t\t\t\t\t\t\t\t" << wrong.words() << (sheets ? "\t" : "") << (record ? "\t\t" : "") << '\t'
-          << wrong.problems();
+    cells << "\t\t\t\t\t\t\t\t" << wrong.words() << (added.width ? "\t\t" : "") << (added.sheets ? "\t" : "")
+          << (added.record ? "\t\t" : "") << '\t' << wrong.problems();
     return cells.str();
   }
   auto const inference = infer_format(*observation, assumed);
@@ -95,8 +103,12 @@ std::string answer(Question const& question, Assumptions const& assumed, bool sh
   tell(cells, inference, seen);
   for (auto const& warning : observation->warnings()) doubts.add("", warning);
   if (!doubts.empty()) cells << "; warning: " << doubts.words();
-  if (sheets) cells << '\t' << sheets_in_a_cell(seen, best.format);
-  if (record) {
+  if (added.width) {
+    auto const range = probability_range(*observation, best.format, assumed);
+    cells << '\t' << range.low << '\t' << range.high;
+  }
+  if (added.sheets) cells << '\t' << sheets_in_a_cell(seen, best.format);
+  if (added.record) {
     bool const known = inference.certainty >= Certainty::probable && !inference.mixed;
     auto const bounds = period_bounds(period_signs(seen));
     cells << '\t' << recorded(seen, std::nullopt, known ? std::optional{best.format} : std::nullopt) << '\t';
@@ -151,7 +163,7 @@ int name_formats(Arguments given) {
       return wrong_usage;
     }
   }
-  bool const sheets = given.has("--sheets"), record = given.has("--record");
+  Added const added{given.has("--width"), given.has("--sheets"), given.has("--record")};
   Input input;
   Lines lines{input, limits};
   auto const told = given.value("--columns");
@@ -161,9 +173,10 @@ int name_formats(Arguments given) {
   tell_columns(header, asked);
   if (!told)
     std::cout << first << "\tformat\tprobability\tsecond\tsecond_probability\tnone\tdetermined\tsheet\tlook_next\twhy"
-              << (sheets ? "\tsheets" : "") << (record ? "\tsize\tnot_before" : "") << "\tproblem\n";
+              << (added.width ? "\tlow\thigh" : "") << (added.sheets ? "\tsheets" : "")
+              << (added.record ? "\tsize\tnot_before" : "") << "\tproblem\n";
   Answers answers{header, asked, static_cast<std::size_t>(threads),
-                  [&](Question const& question) { return answer(question, assumed, sheets, record); }};
+                  [&](Question const& question) { return answer(question, assumed, added); }};
   answers.write(lines, std::cout);
   return all_done;
 }
@@ -174,7 +187,7 @@ int main(int argument_count, char** arguments) {
   return run([&] {
     return name_formats({argument_count,
                          arguments,
-                         {"--sheets", "--record"},
+                         {"--width", "--sheets", "--record"},
                          {"--shares", "--columns", "--threads", "--longest-line"}});
   });
 }

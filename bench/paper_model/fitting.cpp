@@ -128,25 +128,144 @@ std::vector<SheetCount> count_sheets(std::vector<Book> const& books, std::vector
                       static_cast<std::uint8_t>(cell[2]), static_cast<std::uint8_t>(cell[3]), static_cast<float>(n)});
   return counts;
 }
-std::vector<FormatCount> count_formats(std::vector<Book> const& books) {
-  std::map<std::array<int, 3>, double> cells;
-  for (auto const& book : books) {
-    if (!book.of_incunables) continue;
-    auto const add = [&](std::size_t year, double part) {
-      cells[{static_cast<int>(book.region), static_cast<int>(year), book.leaves}] += part;
-    };
-    if (!book.year) {
-      add(FormatCount::undated, 1);
-      continue;
-    }
-    auto const at = detail::counted_between(*book.year);
-    add(at.before, 1 - at.after), add(at.before + 1, at.after);
+using detail::divide;
+using detail::few_books;
+using detail::first_late;
+using detail::last_early;
+using detail::sum_of;
+using detail::with_neighbours;
+
+/// Shares of formats from the counts of incunables and the assumed tables.
+class FormatSharesOf {
+  using Common = std::array<double, 3>; // 2°, 4°, 8°
+  static constexpr std::size_t early_years = 5;
+  static constexpr double few = 20;                            // books
+  static constexpr std::array<std::size_t, 3> common{1, 2, 4}; // in `ranked_leaves`
+  using ByYear = std::array<FormatShares, count_years.size()>;
+
+  struct Counts {
+    std::array<Common, early_years> by_year{};
+    Common all{};     // dated or not
+    Common undated{}; // of the fifteenth century
+  };
+  std::array<Counts, region_count> counts_{};
+  std::array<ByYear, 2> assumed_{}; // anywhere, Britain
+  std::array<Common, early_years> expected_{};
+  Common overall_{};
+
+  static bool is_common(std::size_t format) {
+    return format == common[0] || format == common[1] || format == common[2];
   }
-  std::vector<FormatCount> counts;
-  for (auto const& [cell, n] : cells)
-    counts.push_back({static_cast<Region>(cell[0]), static_cast<std::uint8_t>(cell[1]),
-                      static_cast<std::uint8_t>(cell[2]), static_cast<float>(n)});
-  return counts;
+  static Common mixed(Common const& counted, Common const& expected, double strength) {
+    auto const books = sum_of(counted);
+    Common shares{};
+    for (std::size_t f = 0; f < 3; ++f) shares[f] = (counted[f] + strength * expected[f]) / (books + strength);
+    return shares;
+  }
+  /// Formats not counted before 1500 have small shares then (proposed).
+  static FormatShares with_rare(Common const& shares) {
+    FormatShares all{.002, 0, 0, .0005, 0, .0006, .001, .0001, .0001, .0002, .0001, 1e-5, 1e-5, 1e-5, 1e-6, 1e-6, 1e-6};
+    for (std::size_t f = 0; f < 3; ++f) all[common[f]] = 0.995 * shares[f];
+    divide(all, sum_of(all));
+    return all;
+  }
+  /// They grow evenly in their logarithms from 1478 to 1550, so that no year is a cliff.
+  static void let_rare_formats_grow(ByYear& years) {
+    constexpr std::size_t from = 2, to = first_late;
+    for (std::size_t y = from + 1; y <= last_early; ++y) {
+      auto const part = static_cast<double>(count_years[y] - count_years[from]) / (count_years[to] - count_years[from]);
+      double rare = 0, rest = 0;
+      for (std::size_t f = 0; f < ranked_leaves.size(); ++f) {
+        if (is_common(f)) {
+          rest += years[y][f];
+          continue;
+        }
+        years[y][f] = std::exp((1 - part) * std::log(years[from][f]) + part * std::log(years[to][f]));
+        rare += years[y][f];
+      }
+      for (auto const f : common) years[y][f] *= (1 - rare) / rest;
+    }
+  }
+
+public:
+  FormatSharesOf(std::vector<Book> const& books, std::vector<Assumed> const& assumed) {
+    for (auto const& book : books) {
+      if (!book.of_incunables) continue;
+      std::size_t const f = book.leaves == 2 ? 0 : book.leaves == 4 ? 1 : 2;
+      for (auto region = book.region;; region = leans_on(region)) {
+        auto& counts = counts_[static_cast<std::size_t>(region)];
+        counts.all[f] += 1;
+        if (book.year) {
+          auto const at = detail::counted_between(*book.year);
+          counts.by_year[at.before][f] += 1 - at.after;
+          counts.by_year[at.before + 1][f] += at.after; // never beyond 1498
+        } else {
+          counts.undated[f] += 1;
+        }
+        if (region == Region::anywhere) break;
+      }
+    }
+    for (auto const& one : assumed) {
+      auto& shares = assumed_[one.british ? 1 : 0][one.year_number];
+      shares = one.share;
+      divide(shares, sum_of(shares));
+    }
+    for (auto const& year : counts_[0].by_year)
+      for (std::size_t f = 0; f < 3; ++f) overall_[f] += year[f];
+    divide(overall_, sum_of(overall_));
+    for (std::size_t y = 0; y < early_years; ++y) expected_[y] = mixed(about(counts_[0], y), overall_, 15);
+  }
+  [[nodiscard]] static Common about(Counts const& counts, std::size_t y) {
+    Common books{};
+    for (std::size_t f = 0; f < 3; ++f)
+      books[f] = with_neighbours(counts.by_year, y, early_years, [&](Common const& year) { return year[f]; });
+    return books;
+  }
+  [[nodiscard]] ByYear of(Region region) const {
+    ByYear years = assumed_[is_in(region, Region::britain) || region == Region::usa ? 1 : 0];
+    auto const& counts = counts_[static_cast<std::size_t>(region)];
+    auto const own = mixed(counts.all, overall_, few); // regions also have a habit of their own over all years
+    for (std::size_t y = 0; y < early_years; ++y) {
+      Common expected = expected_[y];
+      for (std::size_t f = 0; f < 3; ++f) expected[f] *= own[f] / overall_[f];
+      divide(expected, sum_of(expected));
+      years[y] = with_rare(region == Region::anywhere ? expected_[y] : mixed(about(counts, y), expected, few));
+    }
+    years[few_books] = years[last_early]; // never read
+    let_rare_formats_grow(years);
+    return years;
+  }
+  /// Of books of the fifteenth century without a date.
+  [[nodiscard]] FormatShares of_undated(Region region) const {
+    auto const& counts = counts_[static_cast<std::size_t>(region)];
+    auto const own = mixed(counts.all, overall_, few);
+    auto expected = mixed(counts_[0].undated, overall_, 15);
+    for (std::size_t f = 0; f < 3; ++f) expected[f] *= own[f] / overall_[f];
+    divide(expected, sum_of(expected));
+    return with_rare(mixed(counts.undated, expected, few));
+  }
+  /// Whether any book of the region was counted.
+  [[nodiscard]] bool knows(Region region) const { return sum_of(counts_[static_cast<std::size_t>(region)].all) > 0; }
+  /// Dated books about each of the first years.
+  [[nodiscard]] double dated(std::size_t y) const { return sum_of(counts_[0].by_year[y]); }
+};
+
+std::vector<YearShares> shares_of(FormatSharesOf const& shares) {
+  std::vector<YearShares> rows;
+  auto const add = [&](Region region, std::size_t year, FormatShares const& given) {
+    YearShares row{region, static_cast<std::uint8_t>(year), {}};
+    for (std::size_t f = 0; f < given.size(); ++f) row.share[f] = static_cast<float>(given[f]);
+    rows.push_back(row);
+  };
+  for (int r = 0; r < region_count; ++r) {
+    auto const region = static_cast<Region>(r);
+    if (region != Region::anywhere && region != Region::britain && !shares.knows(region)) continue;
+    auto const years = shares.of(region);
+    for (std::size_t y = 0; y < years.size(); ++y)
+      if (y != few_books) add(region, y, years[y]);
+    add(region, YearShares::undated, shares.of_undated(region));
+  }
+  return rows;
 }
 
 /// One population made anew of the books it holds, with its start.
@@ -328,25 +447,31 @@ std::vector<Start> starts_of(std::string const& folder) {
   return starts;
 }
 
-std::vector<AssumedShares> assumed_of(std::string const& folder) {
-  std::vector<AssumedShares> all;
+std::vector<Assumed> assumed_of(std::string const& folder) {
+  std::vector<Assumed> all;
   for (auto const& row : rows_of(folder + "/assumed_shares.tsv")) {
-    AssumedShares one;
-    one.region = row[0] == "britain" ? Region::britain : Region::anywhere;
+    Assumed one;
+    one.british = row[0] == "britain";
     for (std::size_t y = 0; y < count_years.size(); ++y)
-      if (std::to_string(count_years[y]) == row[1]) one.year_number = static_cast<std::uint8_t>(y);
+      if (std::to_string(count_years[y]) == row[1]) one.year_number = y;
     one.books = std::stof(row[2]);
-    for (std::size_t f = 0; f < ranked_leaves.size(); ++f) one.share[f] = std::stof(row[3 + f]);
+    for (std::size_t f = 0; f < ranked_leaves.size(); ++f) one.share[f] = std::stod(row[3 + f]);
     all.push_back(one);
   }
   return all;
 }
 
-Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts,
-           std::vector<AssumedShares> const& assumed) {
+Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts, std::vector<Assumed> const& assumed) {
   Fitted fitted;
-  fitted.assumed = assumed;
-  fitted.formats = count_formats(books);
+  FormatSharesOf const shares{books, assumed};
+  fitted.formats = shares_of(shares);
+  for (auto const& one : assumed)
+    if (!one.british) fitted.books[one.year_number] = one.books;
+  fitted.books[few_books] = fitted.books[first_late];
+  // books of a year before 1501 as they are dated, in the unit of the rest: even from 1498 to 1506
+  for (std::size_t y = 0; y <= last_early; ++y)
+    fitted.books[y] = static_cast<float>(static_cast<double>(fitted.books[few_books]) * shares.dated(y) /
+                                         shares.dated(last_early) * (y == 0 ? 0.5 : 1));
   fitted.tail = start_tail;
   std::vector<std::array<double, 2>> start;
   for (std::size_t k = 0; k < K; ++k) {
@@ -391,6 +516,20 @@ Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts,
   fitted.sheets = count_sheets(books, held);
   std::erase_if(fitted.sheets, [](SheetCount const& one) { return one.books < 0.05F; });
   return fitted;
+}
+
+std::vector<Book> resampled(std::vector<Book> const& books, unsigned number) {
+  std::map<std::string, std::vector<Book const*>> editions;
+  for (auto const& book : books) editions[book.edition].push_back(&book);
+  std::vector<std::vector<Book const*> const*> all;
+  for (auto const& [name, copies] : editions) all.push_back(&copies);
+  std::vector<Book> drawn;
+  std::uint64_t state = 0x9E3779B97F4A7C15ULL * (number + 1);
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    state = state * 6364136223846793005ULL + 1442695040888963407ULL;
+    for (auto const* copy : *all[(state >> 33U) % all.size()]) drawn.push_back(*copy);
+  }
+  return drawn;
 }
 
 } // namespace fitting

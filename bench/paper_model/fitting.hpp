@@ -31,16 +31,24 @@ struct Start {
   double short_side, long_side;
 };
 
+/// How common formats were from 1506 on, where nobody counted.
+struct Assumed {
+  bool british{}; ///< Britain with its daughters; otherwise anywhere
+  std::size_t year_number{};
+  float books{}; ///< how likely an undated book is of one year about then
+  bifolium::FormatShares share{};
+};
+
 /// What the fit gives, and keeps what `PaperCounts` looks at.
 struct Fitted {
   std::array<bifolium::SheetPopulation, bifolium::population_count> populations{};
   double tail{};
   std::vector<bifolium::SheetCount> sheets{};
-  std::vector<bifolium::FormatCount> formats{};
-  std::vector<bifolium::AssumedShares> assumed{};
+  std::vector<bifolium::YearShares> formats{};
+  std::array<float, bifolium::count_years.size()> books{};
   double log_likelihood{};
 
-  [[nodiscard]] bifolium::PaperCounts counts() const { return {populations, tail, sheets, formats, assumed}; }
+  [[nodiscard]] bifolium::PaperCounts counts() const { return {populations, tail, sheets, formats, books}; }
 };
 
 using Rows = std::vector<std::vector<std::string>>;
@@ -49,9 +57,10 @@ Rows rows_of(std::string const& file);
 /// All books of tests/data that teach.
 std::vector<Book> books_of(std::string const& data);
 std::vector<Start> starts_of(std::string const& folder);
-std::vector<bifolium::AssumedShares> assumed_of(std::string const& folder);
-/// Fits the books.
-Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts,
-           std::vector<bifolium::AssumedShares> const& assumed);
+std::vector<Assumed> assumed_of(std::string const& folder);
+/// Fits the books. A book may be there more than once.
+Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts, std::vector<Assumed> const& assumed);
+/// Books drawn again, an edition at a time, as many as there were: the set of one number is always the same.
+std::vector<Book> resampled(std::vector<Book> const& books, unsigned number);
 
 } // namespace fitting

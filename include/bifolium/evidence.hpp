@@ -8,6 +8,7 @@
 #include <bifolium/evidence/leaf_origin.hpp>
 #include <bifolium/evidence/leaf_shape.hpp>
 #include <bifolium/evidence/observation.hpp>
+#include <bifolium/evidence/paper_counts.hpp>
 #include <bifolium/evidence/paper_dates.hpp>
 #include <bifolium/evidence/paper_model.hpp>
 #include <bifolium/evidence/parameters.hpp>

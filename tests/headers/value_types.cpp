@@ -243,10 +243,9 @@ template struct Allocating<Stretch, regular>;
 // evidence
 template struct Trivial<SheetPopulation, 40, empty>;
 template struct Trivial<SheetCount, 8, empty>;
-template struct Trivial<FormatCount, 8, empty>;
-template struct Trivial<AssumedShares, 76, empty>;
+template struct Trivial<YearShares, 72, empty>;
 template struct Trivial<GatheringShare, 8, empty>;
-template struct Trivial<PaperCounts, 416, empty>;
+template struct Trivial<PaperCounts, 456, empty>;
 template struct Trivial<KnownBook, 32, empty>;
 template struct Trivial<PaperModel, 204264>;
 template struct Trivial<LossOfState, 16, empty>;

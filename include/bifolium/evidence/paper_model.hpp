@@ -12,10 +12,9 @@
 /// The counts are written by bench/fit_paper_model.cpp, which also tells how well they predict books held out.
 #pragma once
 
-#include <bifolium/core/real.hpp>
 #include <bifolium/core/year_range.hpp>
 #include <bifolium/evidence/leaf_shape.hpp>
-#include <bifolium/paper/region.hpp>
+#include <bifolium/evidence/paper_counts.hpp>
 
 #include <array>
 #include <cstdint>
@@ -24,64 +23,6 @@
 
 namespace bifolium {
 inline namespace v0 {
-
-/// Sheets of about one size as books show them: natural logarithms of long and short side in mm, less what every copy
-/// loses (`base_loss`), with how far they spread.
-struct SheetPopulation {
-  double log_long{}, log_short{};                         ///< means
-  double long_variance{}, covariance{}, short_variance{}; ///< of the logarithms
-  /// What every copy has lost at the least, as a logarithm: the sheet itself is larger by so much.
-  static constexpr double base_loss = 0.04;
-
-  /// The mean sheet, whole.
-  [[nodiscard]] Sheet<millimetres> sheet() const {
-    using detail::real::exp;
-    return Sheet<millimetres>{millimetres{exp(log_short + base_loss)}, millimetres{exp(log_long + base_loss)}};
-  }
-};
-
-/// The years for which counts are kept; between two of them shares change evenly in their logarithms.
-inline constexpr std::array<int, 13> count_years{1458, 1468, 1478, 1488, 1498, 1506, 1550,
-                                                 1600, 1650, 1700, 1750, 1800, 1850};
-inline constexpr std::size_t population_count = 9; ///< how many populations of sheets there are; the first is odd paper
-
-/// So many books of a group of formats on paper of one population, about one of `count_years`.
-struct SheetCount {
-  Region region{};                                   ///< of printing, as finely as it is known
-  std::uint8_t year_number{}, group{}, population{}; ///< of `count_years`, of `format_group`, of the populations
-  float books{};                                     ///< expected: a book whose paper is doubtful counts in parts
-};
-/// So many books of a format, about one of the first five `count_years`.
-struct FormatCount {
-  static constexpr std::uint8_t undated = 5; ///< stands for the year of a book of the fifteenth century without a date
-  Region region{};                           ///< of printing
-  std::uint8_t year_number{}, leaves{};      ///< of `count_years`; to the sheet: 2, 4 or 8
-  float books{};                             ///< how many
-};
-/// How common formats were from 1506 on, where nothing was counted: assumed.
-struct AssumedShares {
-  Region region{};                                 ///< `britain` with its daughters, or `anywhere`
-  std::uint8_t year_number{};                      ///< of `count_years`
-  float books{};                                   ///< how likely an undated book is of one year about then
-  std::array<float, ranked_leaves.size()> share{}; ///< by `ranked_leaves`
-};
-/// How often a format is gathered in so many leaves, or in two sizes by turns.
-struct GatheringShare {
-  bool late{}; ///< as books are made up from 1535 on; before 1485 otherwise
-  std::uint8_t leaves{}, larger{},
-      smaller{}; ///< of the format, to the sheet; of the gatherings; 0: all are of one size
-  float share{}; ///< of books in the format: 0 to 1
-};
-/// How common each of `ranked_leaves` was on paper of each population; of any unit.
-using JointShares = std::array<std::array<double, population_count>, ranked_leaves.size()>;
-/// All of it, as the fitting program writes it. Looked at, not copied.
-struct PaperCounts {
-  std::array<SheetPopulation, population_count> populations{}; ///< odd paper first
-  double tail{};                            ///< further loss falls off by e for every 1/tail of the logarithm
-  std::span<SheetCount const> sheets{};     ///< each book once
-  std::span<FormatCount const> formats{};   ///< each book once
-  std::span<AssumedShares const> assumed{}; ///< by year, all regions
-};
 
 /// A book of known format and measured leaf, for `PaperModel::learn`.
 struct KnownBook {
@@ -107,7 +48,6 @@ class PaperModel {
   ByRegion<JointShares> undated_{}, undated_incunables_{};
   int own_books_{};
 
-  void count_formats(PaperCounts const& counts);
   void weigh();
   void sum_undated(PaperCounts const& counts);
 

@@ -117,132 +117,6 @@ inline void PaperModel::weigh() {
         for (std::size_t k = 0; k < population_count; ++k) log_weights_[r][y][g][k] = real::log(weights[r][y][g][k]);
 }
 
-namespace detail {
-
-/// Shares of formats from the counts of incunables and the assumed tables.
-class FormatSharesOf {
-  using Common = std::array<double, 3>; // 2°, 4°, 8°
-  static constexpr std::size_t early_years = 5;
-  static constexpr double few = 20;                            // books
-  static constexpr std::array<std::size_t, 3> common{1, 2, 4}; // in `ranked_leaves`
-  using ByYear = std::array<FormatShares, count_years.size()>;
-
-  struct Counts {
-    std::array<Common, early_years> by_year{};
-    Common all{};     // dated or not
-    Common undated{}; // of the fifteenth century
-  };
-  std::array<Counts, region_count> counts_{};
-  std::array<ByYear, 2> assumed_{}; // anywhere, Britain
-  std::array<Common, early_years> expected_{};
-  Common overall_{};
-
-  static bool is_common(std::size_t format) {
-    return format == common[0] || format == common[1] || format == common[2];
-  }
-  static Common mixed(Common const& counted, Common const& expected, double strength) {
-    auto const books = sum_of(counted);
-    Common shares{};
-    for (std::size_t f = 0; f < 3; ++f) shares[f] = (counted[f] + strength * expected[f]) / (books + strength);
-    return shares;
-  }
-  /// Formats not counted before 1500 have small shares then (proposed).
-  static FormatShares with_rare(Common const& shares) {
-    FormatShares all{.002, 0, 0, .0005, 0, .0006, .001, .0001, .0001, .0002, .0001, 1e-5, 1e-5, 1e-5, 1e-6, 1e-6, 1e-6};
-    for (std::size_t f = 0; f < 3; ++f) all[common[f]] = 0.995 * shares[f];
-    divide(all, sum_of(all));
-    return all;
-  }
-  /// They grow evenly in their logarithms from 1478 to 1550, so that no year is a cliff.
-  static void let_rare_formats_grow(ByYear& years) {
-    constexpr std::size_t from = 2, to = first_late;
-    for (std::size_t y = from + 1; y <= last_early; ++y) {
-      auto const part = static_cast<double>(count_years[y] - count_years[from]) / (count_years[to] - count_years[from]);
-      double rare = 0, rest = 0;
-      for (std::size_t f = 0; f < ranked_leaves.size(); ++f) {
-        if (is_common(f)) {
-          rest += years[y][f];
-          continue;
-        }
-        years[y][f] = real::exp((1 - part) * real::log(years[from][f]) + part * real::log(years[to][f]));
-        rare += years[y][f];
-      }
-      for (auto const f : common) years[y][f] *= (1 - rare) / rest;
-    }
-  }
-
-public:
-  explicit FormatSharesOf(PaperCounts const& given) {
-    for (auto const& one : given.formats) {
-      std::size_t const f = one.leaves == 2 ? 0 : one.leaves == 4 ? 1 : 2;
-      for (auto region = one.region;; region = leans_on(region)) {
-        auto& counts = counts_[static_cast<std::size_t>(region)];
-        if (one.year_number < early_years) counts.by_year[one.year_number][f] += static_cast<double>(one.books);
-        if (one.year_number == FormatCount::undated) counts.undated[f] += static_cast<double>(one.books);
-        counts.all[f] += static_cast<double>(one.books);
-        if (region == Region::anywhere) break;
-      }
-    }
-    for (auto const& one : given.assumed) {
-      auto& shares = assumed_[one.region == Region::anywhere ? 0 : 1][one.year_number];
-      for (std::size_t f = 0; f < shares.size(); ++f) shares[f] = static_cast<double>(one.share[f]);
-      divide(shares, sum_of(shares));
-    }
-    for (auto const& year : counts_[0].by_year)
-      for (std::size_t f = 0; f < 3; ++f) overall_[f] += year[f];
-    divide(overall_, sum_of(overall_));
-    for (std::size_t y = 0; y < early_years; ++y) expected_[y] = mixed(about(counts_[0], y), overall_, 15);
-  }
-  [[nodiscard]] static Common about(Counts const& counts, std::size_t y) {
-    Common books{};
-    for (std::size_t f = 0; f < 3; ++f)
-      books[f] = with_neighbours(counts.by_year, y, early_years, [&](Common const& year) { return year[f]; });
-    return books;
-  }
-  [[nodiscard]] ByYear of(Region region) const {
-    ByYear years = assumed_[is_in(region, Region::britain) || region == Region::usa ? 1 : 0];
-    auto const& counts = counts_[static_cast<std::size_t>(region)];
-    auto const own = mixed(counts.all, overall_, few); // regions also have a habit of their own over all years
-    for (std::size_t y = 0; y < early_years; ++y) {
-      Common expected = expected_[y];
-      for (std::size_t f = 0; f < 3; ++f) expected[f] *= own[f] / overall_[f];
-      divide(expected, sum_of(expected));
-      years[y] = with_rare(region == Region::anywhere ? expected_[y] : mixed(about(counts, y), expected, few));
-    }
-    years[few_books] = years[last_early]; // never read
-    let_rare_formats_grow(years);
-    return years;
-  }
-  /// Of books of the fifteenth century without a date.
-  [[nodiscard]] FormatShares of_undated(Region region) const {
-    auto const& counts = counts_[static_cast<std::size_t>(region)];
-    auto const own = mixed(counts.all, overall_, few);
-    auto expected = mixed(counts_[0].undated, overall_, 15);
-    for (std::size_t f = 0; f < 3; ++f) expected[f] *= own[f] / overall_[f];
-    divide(expected, sum_of(expected));
-    return with_rare(mixed(counts.undated, expected, few));
-  }
-  /// Dated books about each of the first years.
-  [[nodiscard]] double dated(std::size_t y) const { return sum_of(counts_[0].by_year[y]); }
-};
-
-} // namespace detail
-
-inline void PaperModel::count_formats(PaperCounts const& counts) {
-  detail::FormatSharesOf const shares{counts};
-  for (std::size_t r = 0; r < region_count; ++r) {
-    auto const years = shares.of(static_cast<Region>(r));
-    for (std::size_t y = 0; y < years.size(); ++y)
-      for (std::size_t f = 0; f < years[y].size(); ++f) log_shares_[r][y][f] = detail::real::log(years[y][f]);
-  }
-  for (auto const& one : counts.assumed)
-    if (one.region == Region::anywhere) books_[one.year_number] = static_cast<double>(one.books);
-  books_[detail::few_books] = books_[detail::first_late];
-  // books of a year before 1501 as they are dated, in the unit of the rest: even from 1498 to 1506
-  for (std::size_t y = 0; y <= detail::last_early; ++y)
-    books_[y] = books_[detail::few_books] * shares.dated(y) / shares.dated(detail::last_early) * (y == 0 ? 0.5 : 1);
-}
-
 inline PaperModel::PaperModel(PaperCounts const& counts)
     : populations_{counts.populations}, sheets_{[&]<std::size_t... k>(std::index_sequence<k...>){
                                             return std::array<Sheet<millimetres>, population_count>{
@@ -257,7 +131,16 @@ inline PaperModel::PaperModel(PaperCounts const& counts)
           static_cast<double>(one.books);
       if (region == Region::anywhere) break;
     }
-  count_formats(counts);
+  for (std::size_t y = 0; y < count_years.size(); ++y) books_[y] = static_cast<double>(counts.books[y]);
+  ByRegion<bool> known{};
+  for (auto const& one : counts.formats) {
+    auto const r = static_cast<std::size_t>(one.region);
+    known[r] = true;
+    for (std::size_t f = 0; f < ranked_leaves.size() && one.year_number < count_years.size(); ++f)
+      log_shares_[r][one.year_number][f] = detail::real::log(static_cast<double>(one.share[f]));
+  }
+  for (std::size_t r = 0; r < region_count; ++r) // a region without figures has those of the one it leans on
+    if (!known[r]) log_shares_[r] = log_shares_[static_cast<std::size_t>(leans_on(static_cast<Region>(r)))];
   weigh();
   sum_undated(counts);
 }
@@ -371,22 +254,28 @@ inline JointShares PaperModel::joint(Region region, std::optional<YearRange> yea
   return joint;
 }
 inline void PaperModel::sum_undated(PaperCounts const& counts) {
-  detail::FormatSharesOf const shares{counts};
   constexpr int first = 1450, last = 1849, step = 10;
   for (std::size_t r = 0; r < region_count; ++r) {
+    auto const region = static_cast<Region>(r);
     double all = 0;
     JointShares sum{};
     for (int year = first; year < last; year += step) {
       auto const books = books_of(year + step / 2);
-      auto const here = joint(static_cast<Region>(r), YearRange{year + step / 2});
+      auto const here = joint(region, YearRange{year + step / 2});
       for (std::size_t f = 0; f < sum.size(); ++f)
         for (std::size_t k = 0; k < population_count; ++k) sum[f][k] += books * here[f][k];
       all += books;
     }
     for (auto& format : sum) detail::divide(format, all);
     undated_[r] = sum;
-    auto const formats = shares.of_undated(static_cast<Region>(r));
-    undated_incunables_[r] = joint(static_cast<Region>(r), YearRange{1450, 1500}, &formats);
+    FormatShares incunables{};
+    for (auto asked = region;; asked = leans_on(asked)) {
+      for (auto const& one : counts.formats)
+        if (one.region == asked && one.year_number == YearShares::undated)
+          for (std::size_t f = 0; f < incunables.size(); ++f) incunables[f] = static_cast<double>(one.share[f]);
+      if (incunables[2] > 0 || asked == Region::anywhere) break;
+    }
+    undated_incunables_[r] = joint(region, YearRange{1450, 1500}, &incunables);
   }
 }
 inline PaperModel const& fitted_paper_model() {
