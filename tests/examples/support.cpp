@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: MIT
+// The layer of input and output that the example programs share.
+#include "support/answers.hpp"
+#include "support/arguments.hpp"
+#include "support/input.hpp"
+#include "support/shown.hpp"
+#include "support/tsv.hpp"
+
+#include <atomic>
+#include <doctest/doctest.h>
+#include <random>
+#include <sstream>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+using namespace support;
+
+namespace {
+
+/// A text in pieces as a pipe may give them.
+class Pieces : public Source {
+  std::string text_;
+  std::size_t at_{};
+  std::mt19937 draw_;
+  std::size_t most_;
+
+public:
+  Pieces(std::string text, std::uint32_t seed, std::size_t most) : text_{std::move(text)}, draw_{seed}, most_{most} {}
+  std::size_t read(char* to, std::size_t room) override {
+    auto const taken = text_.substr(at_).copy(to, std::min(room, 1 + draw_() % most_));
+    at_ += taken;
+    return taken;
+  }
+};
+std::vector<std::string> lines_of(Source& source, InputLimits limits = {}) {
+  std::vector<std::string> all;
+  for (Lines lines{source, limits}; lines.next();) {
+    all.push_back(lines.too_long() ? "(too long)" : lines.text());
+    CHECK(lines.number() == all.size());
+  }
+  return all;
+}
+std::vector<std::string> lines_of(std::string_view text, InputLimits limits = {}) {
+  TextSource source{text};
+  return lines_of(source, limits);
+}
+using Texts = std::vector<std::string>;
+
+} // namespace
+
+TEST_CASE("lines end as on any system, and a mark of byte order is no text") {
+  CHECK(lines_of("").empty());
+  CHECK(lines_of("a") == Texts{"a"});
+  CHECK(lines_of("a\nb\n") == Texts{"a", "b"});
+  CHECK(lines_of("a\n\nb") == Texts{"a", "", "b"});
+  CHECK(lines_of("a\r\nb\r\n") == Texts{"a", "b"});
+  CHECK(lines_of("a\rb\r") == Texts{"a", "b"});
+  CHECK(lines_of("a\r\rb") == Texts{"a", "", "b"});
+  CHECK(lines_of("a\nb\rc\n") == Texts{"a", "b\rc"}); // the first line decides: this CR is a character
+  CHECK(lines_of("a\rb\nc\r\nd") == Texts{"a", "b", "c", "d"});
+  CHECK(lines_of("\xEF\xBB\xBF"
+                 "a\n") == Texts{"a"});
+  CHECK(lines_of("a\n\xEF\xBB\xBF"
+                 "b") == Texts{"a", "\xEF\xBB\xBF"
+                                    "b"}); // only before the first
+}
+
+TEST_CASE("lines are the same however their bytes come") {
+  std::mt19937 draw{2024};
+  for (int round = 0; round < 2000; ++round) {
+    std::string text;
+    auto const* const ends = round % 3 == 0 ? "\r\n" : round % 3 == 1 ? "\n" : "\r";
+    for (auto lines = draw() % 6; lines > 0; --lines) {
+      for (auto letters = draw() % 9; letters > 0; --letters) text += static_cast<char>('a' + draw() % 3);
+      text += ends;
+    }
+    CAPTURE(text);
+    InputLimits const limits{draw() % 2 == 0 ? std::size_t{5} : std::size_t{100}};
+    auto const whole = lines_of(text, limits);
+    for (std::size_t most : {1U, 2U, 7U}) {
+      Pieces pieces{text, static_cast<std::uint32_t>(round), most};
+      CHECK(lines_of(pieces, limits) == whole);
+    }
+  }
+}
+
+TEST_CASE("a line over the limit is told with its bytes, and not kept") {
+  std::string const text = "abc\n" + std::string(100'000, 'x') + "\nabc\n";
+  CHECK(lines_of(text, {3}) == Texts{"abc", "(too long)", "abc"});
+  CHECK(lines_of("abcd\nabc", {3}) == Texts{"(too long)", "abc"});
+  CHECK(lines_of("abc\r\nabcd\r\n", {4})[0] == "abc");
+  TextSource source{text};
+  Lines lines{source, {10}};
+  REQUIRE(lines.next());
+  REQUIRE(lines.next());
+  CHECK(lines.length_told() == "line 2 has 100000 bytes, more than the limit of 10 (--longest-line)");
+  CHECK(lines.text().capacity() < 100);
+}
+
+TEST_CASE("UTF-16 and UTF-32 are named and refused") {
+  auto const refused = [](std::string const& text) -> std::string {
+    try {
+      lines_of(text);
+    } catch (Failure const& failure) {
+      return failure.what();
+    }
+    return "";
+  };
+  using namespace std::string_literals;
+  CHECK(refused("\xFF\xFE"
+                "a\0"s) == "the input is UTF-16: give it as UTF-8");
+  CHECK(refused("\xFE\xFF\0a"s) == "the input is UTF-16: give it as UTF-8");
+  CHECK(refused("a\0b\0"s) == "the input is UTF-16: give it as UTF-8");
+  CHECK(refused("\0a\0b"s) == "the input is UTF-16: give it as UTF-8");
+  CHECK(refused("\xFF\xFE\0\0a\0\0\0"s) == "the input is UTF-32: give it as UTF-8");
+  CHECK(refused("\0\0\xFE\xFF\0\0\0a"s) == "the input is UTF-32: give it as UTF-8");
+  CHECK(refused("a\0\0\0b\0\0\0"s) == "the input is UTF-32: give it as UTF-8");
+  CHECK(refused("\xC3\xA9 a").empty());
+  CHECK(refused("a").empty());
+}
+
+TEST_CASE("cells are those of the line, as many as the header has and one more") {
+  Header const header{" a \tb\tc"};
+  CHECK(header.names() == Cells{"a", "b", "c"});
+  CHECK(header.cells("1\t2\t3") == Cells{"1", "2", "3"});
+  CHECK(header.cells("1") == Cells{"1"});
+  CHECK(header.cells("") == Cells{""});
+  CHECK(header.cells("\t\t") == Cells{"", "", ""});
+  CHECK(header.cells("1\t2\t3\t4\t5") == Cells{"1", "2", "3", "4\t5"});
+  CHECK(too_wide(header.cells("1\t2\t3\t4\t5"), 3) == "the row has 5 cells and the header 3");
+  CHECK(too_wide(header.cells("1\t2\t3"), 3).empty());
+  CHECK(fitted(header.cells("1\t2\t3\t4"), 3) == "1\t2\t3");
+  CHECK(fitted(header.cells("1"), 3) == "1\t\t");
+  CHECK_THROWS_AS(Header{std::string(most_columns + 1, '\t')}, Failure);
+  // a gigabyte of tabs is no gigabyte of cells
+  CHECK(header.cells(std::string(100'000, '\t')).size() == 4);
+}
+
+TEST_CASE("an empty line is a row of a table of one column only") {
+  for (bool wide : {false, true}) {
+    std::string const text = wide ? "a\tb\n1\t2\n\n\t\n \n3\t4\n" : "a\n1\n\n2\n";
+    TextSource source{text};
+    Lines lines{source};
+    Header const header{header_line(lines)};
+    Texts rows;
+    while (next_row(lines, header)) rows.push_back(lines.text());
+    CHECK(rows == (wide ? Texts{"1\t2", "\t", " ", "3\t4"} : Texts{"1", "", "2"}));
+  }
+  TextSource none{"\n\n"};
+  Lines lines{none};
+  CHECK_THROWS_AS(header_line(lines), Failure);
+}
+
+TEST_CASE("a name almost known is recognised, and others are not") {
+  Cells const known{"height_mm", "width_mm", "year", "overs_percent", "chain_lines", "place"};
+  auto const meant = [&](char const* name) { return name_meant(name, known).value_or("-"); };
+  CHECK(meant("Height_mm") == "height_mm");
+  CHECK(meant("height mm") == "height_mm");
+  CHECK(meant("HEIGHT-MM") == "height_mm");
+  CHECK(meant("heigth_mm") == "height_mm");
+  CHECK(meant("height") == "height_mm");
+  CHECK(meant("overs") == "overs_percent");
+  CHECK(meant("chainlines") == "chain_lines");
+  CHECK(meant("h\xD0\xB5ight_mm") == "height_mm"); // a Cyrillic letter
+  CHECK(meant("years") == "year");
+  for (auto const* other : {"title", "note", "shelfmark", "author", "id", "", "text", "copies"})
+    CHECK(meant(other) == "-");
+}
+
+TEST_CASE("what a terminal would obey or hide is named by its code point") {
+  CHECK(shown("plain text, A\xE2\x81\xB8 \xCF\x80") == "plain text, A\xE2\x81\xB8 \xCF\x80");
+  CHECK(shown("\x1B[2J") == "<U+001B>[2J");
+  CHECK(shown("a\tb\nc\r") == "a<U+0009>b<U+000A>c<U+000D>");
+  CHECK(shown(std::string_view{"\0", 1}) == "<U+0000>");
+  CHECK(shown("\x7F") == "<U+007F>");
+  CHECK(shown("\xC2\x9B") == "<U+009B>");     // a control character of one code point and two bytes
+  CHECK(shown("\xE2\x80\xAE") == "<U+202E>"); // text runs from right to left after it
+  CHECK(shown("\xE2\x80\x8B") == "<U+200B>"); // no width
+  CHECK(shown("\xEF\xBB\xBF") == "<U+FEFF>");
+  CHECK(shown("\xD0\x90\xE2\x81\xB8") == "\xD0\x90<U+0410>\xE2\x81\xB8"); // looks like A
+  CHECK(shown("\xEF\xBC\xA1") == "\xEF\xBC\xA1<U+FF21>");
+  CHECK(shown("\xFF\xFE") == "<byte FF><byte FE>");
+  CHECK(shown("\xC3") == "<byte C3>");
+  CHECK(shown("\xED\xA0\x80") == "<byte ED><byte A0><byte 80>"); // a surrogate is no character
+  CHECK(shown("\xF4\x90\x80\x80") == "<byte F4><byte 90><byte 80><byte 80>");
+  // whatever is in it, no control character comes through
+  std::mt19937 draw{7};
+  for (int round = 0; round < 500; ++round) {
+    std::string text;
+    for (int i = 0; i < 30; ++i) text += static_cast<char>(draw() % 256);
+    for (char c : shown(text)) CHECK_FALSE((static_cast<unsigned char>(c) < 0x20 || c == 0x7F));
+  }
+}
+
+TEST_CASE("options take numbers in their range, and nothing else") {
+  auto const asked = [](std::vector<std::string> words) {
+    std::vector<char*> pointers{words[0].data()};
+    for (auto& word : words) pointers.push_back(word.data());
+    Arguments given{static_cast<int>(pointers.size()), pointers.data(), {"--flag"}, {"--longest-line"}};
+    return given.input_limits().line_bytes;
+  };
+  CHECK(asked({"--flag"}) == std::size_t{16} * 1024 * 1024);
+  CHECK(asked({"--longest-line", "7"}) == 7);
+  CHECK(asked({"--longest-line", "7", "--longest-line", "8"}) == 8);
+  for (auto const* wrong : {"0", "-1", "7x", "", "99999999999999999999", "1e3"})
+    CHECK(asked({"--longest-line", wrong}) == std::size_t{16} * 1024 * 1024);
+}
+
+TEST_CASE("work is done once each, on however many threads, and what a thread throws is thrown to its caller") {
+  for (std::size_t threads : {1U, 2U, 5U}) {
+    std::vector<std::atomic<int>> done(1000);
+    share_out(done.size(), threads, [&](std::size_t i) { ++done[i]; });
+    for (auto const& one : done) CHECK(one == 1);
+    CHECK_THROWS_AS(share_out(1000, threads,
+                              [](std::size_t i) {
+                                if (i == 700) throw std::runtime_error{"no"};
+                              }),
+                    std::runtime_error);
+  }
+}
+
+TEST_CASE("questions asked before are answered alike, whatever was forgotten in between") {
+  std::string text = "key\ta\n";
+  std::string expected;
+  for (int i = 0; i < 30'000; ++i) {
+    auto const cell = std::to_string(i * 7919 % 4001) + std::string(static_cast<std::size_t>(i % 50), 'x');
+    text += std::to_string(i) + "\t" + cell + "\n";
+    expected += std::to_string(i) + "\t" + cell + "\t<" + cell + ">\n";
+  }
+  TextSource source{text};
+  Lines lines{source};
+  Header const header{header_line(lines)};
+  std::ostringstream out;
+  Answers answers{header, {"a"}, 2, [](Question const& question) { return "<" + question.cell("a") + ">"; }};
+  answers.write(lines, out);
+  CHECK(out.str() == expected);
+}
