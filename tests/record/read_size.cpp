@@ -134,8 +134,8 @@ TEST_CASE("whatever is recorded reads back as an interval that holds what was me
     CHECK(read->height->to >= measured.height.count() - 1e-3);
     if (!of_binding && recorded->size.in_millimetres == (measured.height < 100_mm))
       CHECK(read->height->above < measured.height.count());
-    CHECK(read->width.has_value() == (recorded->size.width > 0 && recorded->size.tallest == 0));
-    CHECK(read->tallest.has_value() == (recorded->size.tallest > 0));
+    CHECK(read->width.has_value() == (recorded->size.width && !recorded->size.tallest));
+    CHECK(read->tallest.has_value() == recorded->size.tallest.has_value());
     CHECK(read->binding.has_value() == recorded->bound_to.has_value());
     CHECK(read->folded_height.has_value() == recorded->folded_to.has_value());
     with_width += read->width ? 1 : 0, bound += read->binding ? 1 : 0, sets += read->tallest ? 1 : 0;

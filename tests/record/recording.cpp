@@ -49,8 +49,8 @@ TEST_CASE("formats stand behind the size, and only those that are known") {
 
 TEST_CASE("a width is given when it tells something, strictly") {
   // same rules: broader than high, or less than half; equal and exactly half are not
-  STATIC_CHECK(recorded_size({.height = 200_mm, .width = 200_mm})->size.width == 0);
-  STATIC_CHECK(recorded_size({.height = 200_mm, .width = 100_mm})->size.width == 0);
+  STATIC_CHECK(recorded_size({.height = 200_mm, .width = 200_mm})->size.width == std::nullopt);
+  STATIC_CHECK(recorded_size({.height = 200_mm, .width = 100_mm})->size.width == std::nullopt);
   STATIC_CHECK(recorded_size({.height = 200_mm, .width = 99_mm})->size.width == 10);
   STATIC_CHECK(recorded_size({.height = 200_mm, .width = 201_mm})->size.width == 21);
 }

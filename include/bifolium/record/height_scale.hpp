@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Libraries and the trade of the nineteenth and twentieth century wrote O, Q or "8°" for how tall a book stands on the
-/// shelf. Such a letter is a height and nothing else: it says nothing of sheets, and a quarto of 1490 is an "octavo" by
-/// most of these scales. So a height class here is not a `Format` and turns into none. The scales also disagree: the same
+/// Libraries and the trade of the nineteenth and twentieth century wrote O, Q or "8°" for how tall a book is on the
+/// shelf. Such a letter is a height only: it does not tell of sheets, and a quarto of 1490 is an "octavo" by most of these
+/// scales. So a height class here is not a `Format` and does not turn into one. The scales also disagree: the same
 /// height has another name in Rome, Leipzig and Boston, and one scale leaves gaps and lets its classes overlap.
 #pragma once
 
@@ -15,8 +15,8 @@ inline namespace v0 {
 /// Whose scale.
 enum class HeightScale : std::uint8_t {
   american_1878,       ///< American Library Association
-  cutter_rule_196,     ///< Cutter's rule 196: figures above F by the LOWER ten
-  cutter_appendix_v,   ///< Cutter's Appendix V: figures above F by the UPPER ten, as in 1878
+  cutter_rule_196,     ///< Cutter's rule 196: numbers after F by the LOWER ten
+  cutter_appendix_v,   ///< Cutter's Appendix V: numbers after F by the UPPER ten, as in 1878
   spofford_1900,       ///< upper limits only; each class begins where the next smaller ends
   american_later,      ///< as dictionaries of the twentieth century give it: T has become 18mo
   british_association, ///< Library Association of the United Kingdom; it wants shape and chain lines too
@@ -197,7 +197,7 @@ public:
 /// book as it stands, cover included; over thirteen old bindings the cover is 3 to 7 mm taller than the leaf.
 /// pre: height is a measure (paper/measure.hpp).
 [[nodiscard]] constexpr HeightClasses height_classes(HeightScale scale, millimetres height) {
-  if (!is_measure(height)) broken("a book is higher than nothing");
+  if (!is_measure(height)) broken("the height of a book is more than zero and less than a kilometre");
   HeightClasses classes;
   for (auto const& row : detail::height_scale::rows)
     if (row.scale == scale && row.takes(height)) classes.found_[classes.size_++] = &row;

@@ -120,7 +120,8 @@ struct Pagination {
   /// Adds a doubt; for readers.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
 
-  /// The same as a part of a longer text, so many bytes and columns after its beginning; for readers.
+  /// The pagination with its places moved, as a part of a longer text that begins so many bytes and columns before; for
+  /// readers.
   [[nodiscard]] Pagination moved(std::size_t bytes, std::uint32_t columns) && {
     auto const move = [&](TextSpan& span) {
       if (!span.empty()) span.from += bytes, span.to += bytes;

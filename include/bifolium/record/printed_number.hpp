@@ -130,7 +130,7 @@ struct NumberedPage {
   return found;
 }
 
-/// The same pages as references. Pages that the book does not have are left out.
+/// All pages that bear a number or should bear it, as references, in order. Pages that the book does not have are left out.
 [[nodiscard]] inline std::vector<Reference> references_numbered(IdealCopy const& book, Pagination const& pagination,
                                                                 std::int64_t number,
                                                                 Numerals numerals = Numerals::arabic) {

@@ -29,12 +29,12 @@ struct Measured {
   std::optional<millimetres> folded_height{}, folded_width{}; ///< of what was issued folded, to be used unfolded
 };
 
-/// One size: whole units, all in one unit; 0 where nothing is given.
+/// One size: whole numbers, all in one unit.
 struct StatedSize {
-  int height{};          ///< of the leaf, or of the lowest volume
-  int tallest{};         ///< volume of the set; 0 where volumes do not differ
-  int width{};           ///< where it must be given
-  bool in_millimetres{}; ///< else in centimetres
+  int height{};                 ///< of the leaf, or of the lowest volume
+  std::optional<int> tallest{}; ///< volume of the set, where volumes differ
+  std::optional<int> width{};   ///< where the rules want it
+  bool in_millimetres{};        ///< else in centimetres
   friend constexpr bool operator==(StatedSize const&, StatedSize const&) = default;
 };
 
@@ -85,7 +85,7 @@ constexpr Expected<RecordedSize> recorded_size(Measured const& measured) {
     auto const differs = *measured.binding - measured.height;
     if (differs >= 30_mm || differs <= -30_mm)
       record.bound_to = bound;
-    else if (record.size.width == 0 || bound.width > 0)
+    else if (!record.size.width || bound.width)
       record.size = bound;
   }
   if (measured.tallest) {
@@ -100,10 +100,10 @@ constexpr Expected<RecordedSize> recorded_size(Measured const& measured) {
 /// `20 cm`, `20 x 32 cm`, `24-28 cm`. Allocates.
 inline std::string to_words(StatedSize const& size) {
   auto text = std::to_string(size.height);
-  if (size.tallest > 0)
-    text.append("-").append(std::to_string(size.tallest));
-  else if (size.width > 0)
-    text.append(" x ").append(std::to_string(size.width));
+  if (size.tallest)
+    text.append("-").append(std::to_string(*size.tallest));
+  else if (size.width)
+    text.append(" x ").append(std::to_string(*size.width));
   return text.append(size.in_millimetres ? " mm" : " cm");
 }
 /// As written in a record: `20 cm`, `12 cm bound to 20 cm`, `48 x 30 cm folded to 24 x 15 cm`. Allocates.
@@ -114,9 +114,9 @@ inline std::string to_words(RecordedSize const& record) {
   return text;
 }
 
-/// The same with the formats behind it: `20 cm (4to)`, `51 x 38 cm (full-sheet)`, `20 cm (4to and 8vo)` for a book of
-/// two. The rules want a format of books of the hand press only and only where it is known; "not determined" and a single
-/// sheet of no known fraction add nothing. `formats`: any container of them. Allocates.
+/// The size with the formats after it: `20 cm (4to)`, `51 x 38 cm (full-sheet)`, `20 cm (4to and 8vo)` for a book of
+/// two. The rules want a format of books of the hand press only, and only where it is known; "not determined" and a single
+/// sheet of which the fraction is not known are left out. `formats`: any container of them. Allocates.
 template <class Formats>
 requires requires(Formats const& formats) { Format{*formats.begin()}; }
 std::string to_words(RecordedSize const& record, Formats const& formats) {
@@ -129,7 +129,7 @@ std::string to_words(RecordedSize const& record, Formats const& formats) {
   }
   return any ? text.append(")") : text;
 }
-/// The same for a book of one format.
+/// The size with one format after it: `20 cm (4to)`. Allocates.
 inline std::string to_words(RecordedSize const& record, Format format) {
   return to_words(record, std::span<Format const>{&format, 1});
 }

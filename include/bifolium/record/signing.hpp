@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 /// Which leaves bear a signature. A statement of signing gives the rule for any gathering, `$`, and what departs from it:
 /// [$4 (-A3, B4; +C5) signed; missigning V4 as U4]. `$4` is the first four leaves, `$1,3` the first and the third alone,
-/// `$½` half the leaves of each gathering, `$½+1` one more (the last two: common practice, no source). How the figures
-/// were printed, roman or arabic, the statement does not say. Signing counts no leaves: the formula does.
-/// Made by reading: record/read_signing.hpp; set down by record/write_signing.hpp.
+/// `$½` half the leaves of each gathering, `$½+1` one more (the last two: common practice, no source). Whether
+/// the numbers were Roman or arabic the statement does not say. Signing does not count leaves: the formula does.
+/// Made by reading: record/read_signing.hpp; written by record/write_signing.hpp.
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
@@ -16,7 +16,7 @@ struct SigningPlace {
   bool any{};              ///< `$`: of whatever gathering
   Signature gathering{};   ///< whose mark it is; of no meaning with `any`
   int leaf{};              ///< in the gathering, from 1; 0 for all of it
-  std::uint32_t column{1}; ///< where it stands in the statement, in code points from 1; not compared
+  std::uint32_t column{1}; ///< where it is in the statement, in code points from 1; not compared
   friend constexpr bool operator==(SigningPlace const& a, SigningPlace const& b) {
     return a.any == b.any && a.gathering == b.gathering && a.leaf == b.leaf;
   }
@@ -41,7 +41,8 @@ struct Signing {
   std::vector<int> listed{};                  ///< $1,3
   std::vector<SigningException> exceptions{}; ///< in the order of the statement: a later one overrules
   std::vector<Missigned> missigned{};         ///< leaves that bear another mark than their own
-  std::vector<Error> warnings{};              ///< exceptions of no leaf, or that change nothing; filled by `signing_of`
+  std::vector<Error>
+      warnings{}; ///< exceptions of leaves that are not there, or that the rule says already; filled by `signing_of`
 
   /// The rule alone, for leaf `leaf` of a gathering of `leaves`. pre: 1 <= leaf <= leaves.
   [[nodiscard]] bool by_rule(int leaf, int leaves) const {
@@ -81,7 +82,7 @@ inline bool is_unsigned(IdealCopy const& book, GatheringAt at) {
   return run.unsigned_throughout || mark == Mark::pi || mark == Mark::chi || (run.first_inferred && at_first) ||
          (run.last_inferred && at_last);
 }
-/// The place as a statement names it: $, $3, A3, and with a stroke where the mark is a figure, 2/3.
+/// The leaf as a statement names it: $, $3, A3, and with a stroke where the mark is a number, 2/3.
 inline std::string place_words(SigningPlace const& place) {
   std::string text = place.any ? std::string{"$"} : std::string{to_text(place.gathering).view()};
   if (!place.any && place.gathering.mark() == Mark::number && place.leaf > 0) text += '/';
@@ -91,7 +92,7 @@ inline std::string place_words(SigningPlace const& place) {
 
 } // namespace detail
 
-/// Whether a leaf is signed, by the statement; nothing for a leaf the ideal copy lacks. In a gathering whose signature is
+/// Whether a leaf is signed, by the statement; missing for a leaf that the ideal copy does not have. In a gathering whose signature is
 /// inferred ([A], π) no leaf is signed unless the statement names it. An inserted leaf bears the name it was given, and
 /// none where it has none; an inserted gathering is signed by the rule.
 [[nodiscard]] inline std::optional<LeafSigned> leaf_signed(IdealCopy const& book, Signing const& signing,

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Setting down a statement of signing in one way: [$4 (−A3,4; +C5) signed; missigning V4 as 'U4'].
+/// Writing a statement of signing in one way: [$4 (−A3,4; +C5) signed; missigning V4 as 'U4'].
 #pragma once
 
 #include <bifolium/record/signing.hpp>
@@ -7,7 +7,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The statement set down in one way; reading it gives the same again.
+/// The statement written in one way; reading it gives the same statement.
 [[nodiscard]] inline std::string write_signing(Signing const& signing) {
   // a stroke tells gathering 2 from leaf 2 of the gathering named before; 2: and 2)( are marks only before a figure
   auto const words = [](SigningPlace const& place) {

@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: MIT
+/// Reads one run of pages: 1-205, [8], [206], xii, ²1-44, *57-*60, each with its correction. A statement, which begins with
+/// its unit, and an extent, which ends with it, differ in what a number alone means: in `pp. 1-7, 8` it is a page, in
+/// `8, 205 p.` it is as many pages.
+#pragma once
+
+#include <bifolium/record/detail/page_faults.hpp>
+#include <bifolium/record/detail/page_sequences.hpp>
+#include <bifolium/record/detail/page_words.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class PageRunReader : protected PageFaultScanner {
+protected:
+  bool extent_;        // the unit comes after the numbers
+  bool wanted_extent_; // what the caller asked for: errors name it
+  bool ranges_{};      // a run from - to was read: in a statement, numbers alone are then single pages
+  bool unit_seen_{}, any_{};
+  int depth_{}; // of the parentheses after volumes
+  std::uint16_t part_{};
+  PageUnitWord unit_{"", PageUnit::pages}; // of the numbers after it, where the unit comes first
+  std::size_t group_{};                    // the first run whose unit is not read yet
+  bool approximate_{};
+  std::size_t approximate_run_{SIZE_MAX}; // the first run said to be approximate; it may yet be left unread
+  PageSequences sequences_{};
+
+  [[nodiscard]] std::vector<PageRun>& runs() { return read_.pagination.runs; }
+  [[nodiscard]] Problem problem() const { return wanted_extent_ ? Problem::not_an_extent : Problem::not_a_pagination; }
+  [[nodiscard]] std::optional<Error> wrong(Figure const& figure, std::size_t from) {
+    if (figure.value < 1) return cursor_.error_from(from, problem());
+    if (figure.value > most) return cursor_.error_from(from, Problem::number_too_large);
+    return std::nullopt;
+  }
+
+  // -- corrections ---------------------------------------------------------------------------------------------------
+
+  /// [=152], [i.e. 152], [that is, 152] after a run, perhaps with a comma between.
+  std::optional<Error> correction(PageRun& run) {
+    auto const here = cursor_.at();
+    cursor_.take_blanks();
+    if (cursor_.take(',')) cursor_.take_blanks();
+    auto const from = cursor_.at();
+    char const close = cursor_.take('[') ? ']' : cursor_.take('(') ? ')' : '\0';
+    cursor_.take_blanks();
+    if (close == '\0' || !take_correction_word(cursor_)) return cursor_.go_to(here), std::nullopt;
+    cursor_.take_blanks();
+    auto const truly = figure();
+    cursor_.take_blanks();
+    static_cast<void>(cursor_.take('?'));
+    if (truly.value < 1 || !cursor_.take(close)) return cursor_.error_from(from, problem());
+    if (truly.value > most) return cursor_.error_from(from, Problem::number_too_large);
+    run.true_at = truly.at;
+    if (run.numbering == Numbering::none)
+      run.count = truly.value;
+    else {
+      run.count = sequences_.corrected_count(run, truly.value);
+      run.true_last = truly.value;
+    }
+    return std::nullopt;
+  }
+  static void set_unit(PageRun& run, PageUnitWord const& unit) {
+    run.unit = unit.unit;
+    run.preliminary = unit.preliminary;
+    if (!unit.preliminary || run.numbering != Numbering::printed) return;
+    run.numbering = Numbering::none; // 4 p. l. are four leaves without numbers
+    run.numerals = {}, run.series = 0, run.starred = false;
+    run.first = run.last = run.true_last = 0;
+  }
+  std::optional<Error> finish(PageRun& run, std::size_t from, bool range) {
+    if (auto error = correction(run)) return error;
+    if (cursor_.take('+')) read_.pagination.incomplete = true; // 142+
+    run.at = {from, cursor_.at()};
+    run.part = part_;
+    set_unit(run, unit_);
+    sequences_.add(run, range);
+    runs().push_back(run);
+    any_ = true;
+    return std::nullopt;
+  }
+
+  // -- runs ----------------------------------------------------------------------------------------------------------
+
+  /// The number that comes next in the text, looked at only.
+  [[nodiscard]] std::int64_t next_number(Numerals numerals) {
+    auto const here = cursor_.at();
+    cursor_.take_blanks();
+    while (cursor_.take(',')) cursor_.take_blanks();
+    bool const bracket = cursor_.take('[');
+    auto const next = figure();
+    bool const run = cursor_.take_dash();
+    cursor_.go_to(here);
+    return next.numerals == numerals && (!bracket || run) ? next.value : -1;
+  }
+  /// In a statement [206] is a page where it continues the numbers and the number after it, if there is one, continues
+  /// from it; else it is so many pages.
+  void decide_bracket(PageRun& run, Figure const& figure, std::size_t from) {
+    PageRun as_number{Numbering::inferred, figure.numerals, run.series};
+    as_number.starred = run.starred;
+    auto const next = next_number(figure.numerals);
+    if (!sequences_.is_number_of_page(as_number, figure.value, next)) return;
+    as_number.first = as_number.last = figure.value;
+    as_number.count = 1;
+    as_number.last_at = run.last_at;
+    run = as_number;
+    if (next != figure.value + 1 && figure.value <= 16) warn(Problem::bracket_read_as_number, from);
+  }
+  std::optional<Error> bracketed(std::uint8_t series, bool starred) {
+    auto const from = cursor_.at();
+    cursor_.skip(1);
+    cursor_.take_blanks();
+    auto const first = figure();
+    if (auto error = wrong(first, from)) return error;
+    PageRun run{Numbering::none};
+    run.series = series, run.starred = starred;
+    run.count = first.value, run.last_at = first.at;
+    bool lone = true, said = false;
+    if (cursor_.take_dash()) {
+      auto const last = figure();
+      if (last.value < first.value || last.numerals != first.numerals) return cursor_.error_from(from, problem());
+      if (auto error = wrong(last, from)) return error;
+      run.numbering = Numbering::inferred, run.numerals = first.numerals;
+      run.first = first.value, run.last = last.value, run.count = last.value - first.value + 1;
+      run.first_at = first.at, run.last_at = last.at;
+      lone = false;
+    } else
+      run.series = 0, run.starred = false;
+    if (cursor_.take('+')) read_.pagination.incomplete = true; // [48+]
+    cursor_.take_blanks();
+    for (char const* word : {"unnumbered", "unpaged", "unfoliated", "pages", "pp.", "p.", "leaves", "ll."})
+      if (cursor_.take(word)) said = true, cursor_.take_blanks();
+    if (lone && take_correction_word(cursor_)) { // [12 i.e. 14]
+      cursor_.take_blanks();
+      auto const truly = figure();
+      if (auto error = wrong(truly, from)) return error;
+      run.count = truly.value, run.true_at = truly.at;
+    }
+    if (!cursor_.take(']')) return cursor_.error_from(from, problem());
+    if (lone && cursor_.take_dash()) return opened_range(first, series, starred, from);
+    if (lone && !said && !extent_) {
+      run.series = series, run.starred = starred;
+      decide_bracket(run, first, from);
+      if (run.numbering == Numbering::none) run.series = 0, run.starred = false;
+    }
+    return finish(run, from, !lone);
+  }
+  /// [3]-40: the first page bears no number.
+  std::optional<Error> opened_range(Figure const& first, std::uint8_t series, bool starred, std::size_t from) {
+    PageRun head{Numbering::inferred, first.numerals, series, starred};
+    head.first = head.last = first.value, head.count = 1, head.last_at = first.at;
+    head.at = {from, cursor_.at()}, head.part = part_;
+    set_unit(head, unit_);
+    auto const last = figure();
+    if (last.value <= first.value || last.numerals != first.numerals) return cursor_.error_from(from, problem());
+    if (auto error = wrong(last, from)) return error;
+    sequences_.add(head, true);
+    runs().push_back(head);
+    PageRun run{Numbering::printed, first.numerals, series, starred};
+    run.first = first.value + 1, run.last = last.value, run.count = last.value - first.value, run.last_at = last.at;
+    ranges_ = true;
+    return finish(run, last.at.from, true);
+  }
+  /// 1-205, or 1-[206] of which the last page bears no number.
+  std::optional<Error> range(PageRun& run, Figure const& first, std::size_t from) {
+    cursor_.take('*');
+    bool const unprinted = cursor_.take('[');
+    auto const last = figure();
+    if (last.value < first.value || last.numerals != first.numerals) return cursor_.error_from(from, problem());
+    if (auto error = wrong(last, from)) return error;
+    if (unprinted && !cursor_.take(']')) return cursor_.error_from(from, problem());
+    ranges_ = true;
+    run.last = last.value, run.count = last.value - first.value + 1;
+    run.first_at = first.at, run.last_at = last.at;
+    if (!unprinted) return finish(run, from, true);
+    auto tail = run;
+    if (run.count > 1) {
+      run.last = last.value - 1, --run.count, run.last_at = {}, run.at = {from, last.at.from};
+      run.part = part_;
+      set_unit(run, unit_);
+      sequences_.add(run, true);
+      runs().push_back(run);
+    }
+    tail.numbering = Numbering::inferred;
+    tail.first = tail.last, tail.count = 1, tail.first_at = {};
+    return finish(tail, last.at.from, true);
+  }
+  /// A number alone is one page, or in an extent the last of its sequence: 205 for 1-205.
+  std::optional<Error> numbered(std::uint8_t series, bool starred) {
+    auto const from = cursor_.at();
+    auto const first = figure();
+    if (auto error = wrong(first, from)) return error;
+    PageRun run{Numbering::printed, first.numerals, series, starred};
+    run.first = run.last = first.value, run.count = 1, run.last_at = first.at;
+    if (cursor_.take_dash()) return range(run, first, from);
+    if (sequences_.is_one_page(run, first.value, extent_, ranges_)) return finish(run, from, extent_);
+    run.first = 1, run.count = first.value;
+    if (!extent_ && ranges_) warn(Problem::number_read_as_total, from);
+    return finish(run, from, false);
+  }
+
+  PageRunReader(std::string_view text, bool extent) : PageFaultScanner{text}, extent_{extent}, wanted_extent_{extent} {}
+
+public:
+  PageRunReader(PageRunReader const&) = delete;
+  PageRunReader& operator=(PageRunReader const&) = delete;
+  ~PageRunReader() = default;
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
