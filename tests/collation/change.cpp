@@ -20,8 +20,8 @@ TEST_CASE("Each change is one of five, with what it needs and nothing else") {
   REQUIRE(changes.size() == 9);
   CHECK(*changes[0].deletion() == Deletion{{0, 0}, 8});
   CHECK(changes[0].doubtful());
-  CHECK(*changes[1].cancel() == Cancel{{1, 0}, 4, true});
-  CHECK(*changes[2].cancel() == Cancel{{1, 0}, 5, true});
+  CHECK(*changes[1].cancel() == Cancel{{1, 0}, 4, 4, true});
+  CHECK(*changes[2].cancel() == Cancel{{1, 0}, 5, 5, true});
   REQUIRE(changes[3].identity());
   CHECK(changes[3].identity()->leaf == 1);
   CHECK(changes[3].identity()->other_leaf == 8);

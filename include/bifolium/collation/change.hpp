@@ -15,17 +15,23 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// (−A4): the ideal copy lacks the leaf.
+/// (−A4): the ideal copy lacks the leaf, or the leaves (−A2-4).
 struct Deletion {
   GatheringAt gathering{};
-  int leaf{}; ///< as folded, from 1; 0 for every leaf of the gathering
+  int leaf{};     ///< the first, as folded, from 1; 0 for every leaf of the gathering
+  int last{leaf}; ///< the last; as `leaf` where it is one
+  /// How many leaves. `folded`: those of the gathering.
+  [[nodiscard]] constexpr int leaves(int folded) const noexcept { return leaf == 0 ? folded : last - leaf + 1; }
   friend constexpr bool operator==(Deletion, Deletion) = default;
 };
-/// (±B2): the leaf was cut out and replaced. The number of leaves stays.
+/// (±B2): the leaf, or the leaves, were cut out and replaced. The number of leaves stays.
 struct Cancel {
   GatheringAt gathering{};
-  int leaf{};     ///< as folded, from 1; 0 for every leaf of the gathering
+  int leaf{};     ///< the first, as folded, from 1; 0 for every leaf of the gathering
+  int last{leaf}; ///< the last; as `leaf` where it is one
   bool of_fold{}; ///< replaced together with its conjugate, as one fold (±B4.5) or with the whole gathering
+  /// How many leaves. `folded`: those of the gathering.
+  [[nodiscard]] constexpr int leaves(int folded) const noexcept { return leaf == 0 ? folded : last - leaf + 1; }
   friend constexpr bool operator==(Cancel, Cancel) = default;
 };
 /// How inserted leaves are joined among themselves.
@@ -92,11 +98,13 @@ public:
   constexpr Change(Deletion const& deletion, TextSpan text = {}, bool doubtful = false)
       : deletion_{deletion}, text_{text}, kind_{Kind::deletion}, doubtful_{doubtful} {
     at_least(0, deletion.leaf);
+    at_least(deletion.leaf, deletion.last);
   }
   /// (±B2). pre: leaf from 1, or 0 for all.
   constexpr Change(Cancel const& cancel, TextSpan text = {}, bool doubtful = false)
       : cancel_{cancel}, text_{text}, kind_{Kind::cancel}, doubtful_{doubtful} {
     at_least(0, cancel.leaf);
+    at_least(cancel.leaf, cancel.last);
   }
   /// (A3+χ1). pre: one leaf or more.
   constexpr Change(Insertion const& insertion, TextSpan text = {}, bool doubtful = false)

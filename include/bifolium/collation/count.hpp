@@ -3,7 +3,8 @@
 /// answer is that of read_formula. Works in constant expressions.
 #pragma once
 
-#include <bifolium/collation/detail/scan_formula.hpp>
+#include <bifolium/collation/detail/grammar.hpp>
+#include <bifolium/core/expected.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -23,9 +24,13 @@ namespace detail {
 /// The long way, for whatever is not wholly plain.
 constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect dialect) {
   CountSink sink;
-  FormulaScanner<CountSink> scanner{text, dialect, sink};
-  if (!scanner.scan()) return scanner.error();
-  return FormulaCount{scanner.leaves(), scanner.gatherings(), sink.warnings};
+  Grammar<CountSink> grammar{text, dialect, sink};
+  if (grammar.read()) return FormulaCount{grammar.leaves(), grammar.gatherings(), sink.warnings};
+  auto const wrong = grammar.error();
+  auto to = wrong.to;
+  while (to > wrong.from && to < text.size() && (static_cast<unsigned char>(text[to]) & 0xC0U) == 0x80U) --to;
+  return error_at(wrong.problem, 1, column_of(text, wrong.from), text.data() + wrong.from,
+                  to > wrong.from ? to - wrong.from : 0, wrong.limit);
 }
 } // namespace detail
 

@@ -20,12 +20,22 @@ namespace detail {
 class FormulaReader;
 }
 
+/// A part of a formula: a volume, or what a semicolon separates.
+struct FormulaPart {
+  std::string label{};       ///< "Vol. I", as written; empty where it has none
+  std::uint32_t first_run{}; ///< the runs of the formula that belong to it: the first
+  std::uint32_t end_run{};   ///< and the one after the last
+  std::int64_t leaves{};     ///< leaves of the ideal copy in it
+  friend bool operator==(FormulaPart const&, FormulaPart const&) = default;
+};
+
 /// A formula as read. Equality compares what it says, not how it was spelled nor the warnings.
 class Formula {
   std::vector<Run> runs_;
   std::vector<Change> changes_;
   std::vector<ChangeForm> forms_;
   std::vector<std::string> notes_;
+  std::vector<FormulaPart> parts_;
   std::vector<Error> warnings_;
   std::optional<Format> format_, second_format_;
   std::string paper_class_, signing_, tail_;
@@ -38,6 +48,8 @@ class Formula {
 public:
   /// In the order of the book.
   [[nodiscard]] std::vector<Run> const& runs() const noexcept { return runs_; }
+  /// The parts, which have all runs between them; one for a formula that is not divided.
+  [[nodiscard]] std::vector<FormulaPart> const& parts() const noexcept { return parts_; }
   /// In the order of the text.
   [[nodiscard]] std::vector<Change> const& changes() const noexcept { return changes_; }
   /// How each change was written, for writing it so again.
@@ -76,9 +88,9 @@ public:
   [[nodiscard]] int leaves_folded(GatheringAt at) const { return checked(at).leaves.at(at.index); }
 
   friend bool operator==(Formula const& a, Formula const& b) {
-    return a.runs_ == b.runs_ && a.changes_ == b.changes_ && a.notes_ == b.notes_ && a.format_ == b.format_ &&
-           a.second_format_ == b.second_format_ && a.paper_class_ == b.paper_class_ && a.signing_ == b.signing_ &&
-           a.tail_ == b.tail_ && a.letters_ == b.letters_;
+    return a.runs_ == b.runs_ && a.changes_ == b.changes_ && a.notes_ == b.notes_ && a.parts_ == b.parts_ &&
+           a.format_ == b.format_ && a.second_format_ == b.second_format_ && a.paper_class_ == b.paper_class_ &&
+           a.signing_ == b.signing_ && a.tail_ == b.tail_ && a.letters_ == b.letters_;
   }
 
 private:

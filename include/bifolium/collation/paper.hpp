@@ -115,7 +115,7 @@ public:
   detail::PaperReckoner const reckoner{formula};
   std::int64_t deleted = 0, cancels = 0;
   for (auto const& change : formula.changes()) {
-    auto const leaves = [&](auto const& one) { return one.leaf == 0 ? formula.leaves_folded(one.gathering) : 1; };
+    auto const leaves = [&](auto const& one) { return one.leaves(formula.leaves_folded(one.gathering)); };
     if (auto const* const one = change.deletion()) deleted += leaves(*one);
     if (auto const* const one = change.cancel()) cancels += leaves(*one);
   }

@@ -3,8 +3,9 @@
 /// habits of BMC, GW and the STC where the dialect says so.
 #pragma once
 
-#include <bifolium/collation/detail/scan_formula.hpp>
+#include <bifolium/collation/detail/grammar.hpp>
 #include <bifolium/collation/formula.hpp>
+#include <bifolium/core/expected.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -13,155 +14,204 @@ namespace detail {
 /// The sink that keeps everything.
 class FormulaReader {
   std::string_view text_;
-  Formula& formula_;
+  Formula* formula_; // null where nothing is kept
+  Letters letters_;
   std::size_t column_at_{0};
   std::uint32_t column_{1};
-  std::size_t list_{0}; // the change with which a list of identities begins
-  int list_leaf_{0};    // the leaf written before it
+  std::size_t list_{0};   // the change with which a list of identities begins
+  int list_leaf_{0};      // the leaf written before it
+  TextSpan next_label_{}; // of the part that begins with the next run
 
-  /// Runs are parted by blanks; a vector that grew by copying would cost a long text twice its reading.
+  FormulaReader(std::string_view text, Formula* formula, Letters letters)
+      : text_{text}, formula_{formula}, letters_{letters} {
+    if (formula_ != nullptr) formula_->runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : runs_at_most(text));
+  }
+
+  /// Runs are separated by blanks; a vector that grew by copying would cost a long text twice its reading.
   static std::size_t runs_at_most(std::string_view text) noexcept {
     std::size_t blanks = 0;
     for (char c : text) blanks += c == ' ' ? 1U : 0U;
     return blanks < text.size() / 4 ? blanks + 1 : text.size() / 4 + 1;
   }
-
   /// Columns are asked for almost in order, so the last one is a good place to count from.
   std::uint32_t column(std::size_t at) {
     if (at < column_at_) column_at_ = 0, column_ = 1;
     for (; column_at_ < at; column_at_ += decode(text_, column_at_).bytes) ++column_;
     return column_;
   }
-
+  [[nodiscard]] Error error(Doubt doubt) {
+    auto const text = text_;
+    // whole characters
+    while (doubt.to > doubt.from && doubt.to < text.size() &&
+           (static_cast<unsigned char>(text[doubt.to]) & 0xC0U) == 0x80U)
+      --doubt.to;
+    auto const size = doubt.to > doubt.from ? doubt.to - doubt.from : 0;
+    return error_at(doubt.problem, 1, column(doubt.from), text.data() + doubt.from, size, doubt.limit);
+  }
   /// Words as they are meant, without the entities of HTML and TEI.
   [[nodiscard]] std::string words(std::size_t from, std::size_t to) const {
-    std::string result{text_.substr(from, to - from)};
-    std::size_t kept = 0;
-    for (std::size_t i = 0; i < result.size(); ++kept) {
+    std::string result;
+    for (auto i = from; i < to;) {
       std::size_t bytes = 0;
-      auto const c = entity(result, i, bytes);
-      result[kept] = bytes == 0 ? result[i] : c;
+      auto const c = entity(text_.substr(0, to), i, bytes);
+      result += bytes == 0 ? text_[i] : c;
       i += bytes == 0 ? 1 : bytes;
     }
-    result.resize(kept);
     return result;
   }
-
-  FormulaReader(std::string_view text, Formula& formula) : text_{text}, formula_{formula} {
-    formula_.runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : runs_at_most(text));
+  void begin_part() {
+    auto const run = static_cast<std::uint32_t>(formula_->runs_.size() - 1);
+    formula_->parts_.push_back({words(next_label_.from, next_label_.to), run, run, 0});
+    next_label_ = {};
   }
-
-  template <class One> void keep(One const& one, ChangeForm const& form, bool doubtful) {
-    formula_.changes_.push_back(Change{one, {}, doubtful});
-    formula_.forms_.push_back(form);
+  /// The leaves of the parts, when all is read: changes may be far from what they change.
+  void count_parts() {
+    auto& parts = formula_->parts_;
+    for (auto& part : parts)
+      for (auto r = part.first_run; r < part.end_run; ++r) part.leaves += formula_->runs_[r].leaf_total();
+    if (parts.size() == 1) {
+      parts[0].leaves = formula_->leaves_;
+      return;
+    }
+    for (auto const& change : formula_->changes_) {
+      auto const* const deletion = change.deletion();
+      auto const* const insertion = change.insertion();
+      if (deletion == nullptr && insertion == nullptr) continue;
+      std::size_t low = 0, high = parts.size(); // the last part that begins at its run or before it
+      while (high - low > 1)
+        if (auto const middle = low + (high - low) / 2; parts[middle].first_run <= change.gathering().run)
+          low = middle;
+        else
+          high = middle;
+      if (insertion != nullptr)
+        parts[low].leaves += insertion->leaves;
+      else
+        parts[low].leaves -=
+            deletion->leaf == 0 ? formula_->leaves_folded(deletion->gathering) : deletion->last - deletion->leaf + 1;
+    }
   }
-  static Joined joined(ScannedChange::Joined joined) {
-    return joined == ScannedChange::Joined::apart       ? Joined::apart
-           : joined == ScannedChange::Joined::conjugate ? Joined::conjugate
-                                                        : Joined::gathering;
+  template <class One> void keep(One const& one, FoundChange const& found) {
+    formula_->changes_.push_back(Change{one, {found.from, found.to}, found.doubtful});
+    formula_->forms_.push_back(found.form);
   }
   /// The two leaves of a fold that are cancelled together know it of each other.
-  void cancel(ScannedChange const& change, ChangeForm const& form) {
-    Cancel one{change.gathering, change.leaf, change.leaf == 0};
-    auto const* const before = formula_.changes_.empty() ? nullptr : formula_.changes_.back().cancel();
-    if (before != nullptr && form.separator == ChangeForm::Separator::point && before->gathering == one.gathering &&
-        before->leaf + one.leaf == formula_.leaves_folded(one.gathering) + 1) {
+  void cancel(FoundChange const& found) {
+    Cancel one{found.gathering, found.first, found.last, found.first == 0};
+    auto const* const before = formula_->changes_.empty() ? nullptr : formula_->changes_.back().cancel();
+    if (before != nullptr && found.form.separator == ChangeForm::Separator::point &&
+        before->gathering == one.gathering && before->last == before->leaf && one.last == one.leaf &&
+        before->leaf + one.leaf == formula_->leaves_folded(one.gathering) + 1) {
       one.of_fold = true;
       auto both = *before;
       both.of_fold = true;
-      auto& last = formula_.changes_.back();
+      auto& last = formula_->changes_.back();
       last = Change{both, last.text(), last.doubtful()};
     }
-    keep(one, form, change.doubtful);
+    keep(one, found);
   }
   /// An identity belongs to the change before it, or else to the gathering; those of a list to one leaf after another.
-  void identity(ScannedChange const& change, ChangeForm const& form) {
-    auto const& changes = formula_.changes_;
-    bool const goes_on =
-        !changes.empty() && changes.back().identity() != nullptr && form.separator != ChangeForm::Separator::opens;
-    if (!goes_on) list_ = changes.size(), list_leaf_ = change.leaf;
+  void identity(FoundChange const& found) {
+    auto const& changes = formula_->changes_;
+    bool const goes_on = !changes.empty() && changes.back().identity() != nullptr &&
+                         found.form.separator != ChangeForm::Separator::opens;
+    if (!goes_on) list_ = changes.size(), list_leaf_ = found.first;
     auto const place = static_cast<int>(changes.size() - list_);
-    Identity one{change.gathering, (list_leaf_ == 0 ? 1 : list_leaf_) + place, {}, change.named, change.name,
-                 change.name_leaf};
-    if (change.of_change && list_ > 0) {
+    Identity one{found.gathering, (list_leaf_ == 0 ? 1 : list_leaf_) + place, {}, found.named, {}, found.figure};
+    if (found.named) one.name = signature_of(found.name, text_, letters_);
+    if (found.of_change && list_ > 0) {
       auto const& of = changes[list_ - 1];
       auto const leaf = of.deletion() != nullptr ? of.deletion()->leaf : of.cancel() != nullptr ? of.cancel()->leaf : 0;
       one.leaf = (leaf == 0 ? 1 : leaf) + place;
       if (of.insertion() != nullptr) one.insertion = static_cast<std::uint32_t>(list_ - 1);
     }
-    keep(one, form, change.doubtful);
+    keep(one, found);
   }
 
 public:
-  void run(Run const& run) { formula_.runs_.push_back(run); }
-  /// Most runs are plain. They are made where they stay: a copy would wait for the bytes just written.
-  void plain_run(PlainRun const& plain, std::int64_t gatherings, bool begins_part, bool unsigned_throughout,
-                 Letters letters) {
+  /// A sink for what is read a second time and not kept.
+  [[nodiscard]] FormulaReader nobody() const { return {text_, nullptr, letters_}; }
+
+  void run(FoundRun const& found) {
+    if (formula_ == nullptr) return;
     static constexpr Run blank{};
-    formula_.runs_.push_back(blank);
-    auto& run = formula_.runs_.back();
-    ::new (static_cast<void*>(&run.first)) Signature(Signature::letter(plain.first, plain.first_multiple, letters));
-    ::new (static_cast<void*>(&run.last)) Signature(Signature::letter(plain.last, plain.last_multiple, letters));
-    run.gatherings = gatherings;
-    run.leaves.push(plain.leaves);
-    run.begins_part = begins_part;
-    run.unsigned_throughout = unsigned_throughout;
+    formula_->runs_.push_back(blank); // made where it stays
+    auto& run = formula_->runs_.back();
+    run.first = signature_of(found.first, text_, letters_);
+    run.last = signature_of(found.last, text_, letters_);
+    run.gatherings = found.gatherings;
+    run.leaves = found.leaves;
+    run.first_inferred = found.first_inferred;
+    run.last_inferred = found.last_inferred;
+    run.unsigned_throughout = found.unsigned_throughout;
+    run.begins_part = found.begins_part;
+    if (found.begins_part || formula_->parts_.empty()) begin_part();
+    ++formula_->parts_.back().end_run;
   }
-  void plain_deletion(GatheringAt gathering, int leaf) {
-    keep(Deletion{gathering, leaf}, {gathering.run, ChangeForm::Separator::opens, false}, false);
-  }
-  void change(ScannedChange const& change) {
-    using Joint = ScannedChange::Joint;
-    auto const separator = change.joint == Joint::opens   ? ChangeForm::Separator::opens
-                           : change.joint == Joint::apart ? ChangeForm::Separator::comma
-                                                          : ChangeForm::Separator::point;
-    ChangeForm const form{change.stands_after, separator,
-                          change.kind == ScannedChange::Kind::identity && change.leaf > 0};
-    switch (change.kind) {
-    case ScannedChange::Kind::deletion:
-      return keep(Deletion{change.gathering, change.leaf}, form, change.doubtful);
-    case ScannedChange::Kind::cancel:
-      return cancel(change, form);
-    case ScannedChange::Kind::insertion:
-      return keep(Insertion{change.gathering, change.leaf, change.added, joined(change.joined), change.named,
-                            change.place_named, change.name, change.name_leaf},
-                  form, change.doubtful);
-    case ScannedChange::Kind::identity:
-      return identity(change, form);
-    case ScannedChange::Kind::note:
-      return keep(Note{change.gathering, change.note}, form, change.doubtful);
+  void change(FoundChange const& found) {
+    if (formula_ == nullptr) return;
+    switch (found.kind) {
+    case Change::Kind::deletion:
+      return keep(Deletion{found.gathering, found.first, found.last}, found);
+    case Change::Kind::cancel:
+      return cancel(found);
+    case Change::Kind::insertion: {
+      Insertion one{found.gathering, found.first,   found.leaves, found.joined,
+                    found.named,     found.starred, {},           found.figure};
+      if (found.named) one.name = signature_of(found.name, text_, letters_);
+      return keep(one, found);
     }
+    case Change::Kind::identity:
+      return identity(found);
+    case Change::Kind::note:
+      break;
+    }
+    auto const number = static_cast<std::uint32_t>(formula_->notes_.size());
+    formula_->notes_.push_back(words(found.from, found.to));
+    keep(Note{found.gathering, number}, found);
   }
-  void note(ScannedChange change, std::size_t from, std::size_t to) {
-    change.note = static_cast<std::uint32_t>(formula_.notes_.size());
-    formula_.notes_.push_back(words(from, to));
-    this->change(change);
+  void warn(Doubt const& doubt) {
+    if (formula_ != nullptr) formula_->warnings_.push_back(error(doubt));
   }
-  void warn(Problem problem, std::size_t from, std::size_t to, std::int64_t limit) {
-    formula_.warnings_.push_back(error_at(problem, 1, column(from), text_.data() + from, to - from, limit));
+  void format(Format format) {
+    if (formula_ != nullptr && !formula_->format_) formula_->format_ = format;
   }
-  void format(Format format) { formula_.format_ = format; }
-  void second_format(Format format) { formula_.second_format_ = format; }
-  void paper_class(std::size_t from, std::size_t to) { formula_.paper_class_ = text_.substr(from, to - from); }
+  void second_format(Format format) {
+    if (formula_ != nullptr && !formula_->second_format_) formula_->second_format_ = format;
+  }
+  void paper_class(std::size_t from, std::size_t to) {
+    if (formula_ != nullptr) formula_->paper_class_ = text_.substr(from, to - from);
+  }
+  /// The name of a volume: of the part that begins, or of the one before it.
+  void label(std::uint32_t from, std::uint32_t to, bool begins) {
+    if (formula_ == nullptr) return;
+    if (begins)
+      next_label_ = {from, to};
+    else if (!formula_->parts_.empty() && formula_->parts_.back().label.empty())
+      formula_->parts_.back().label = words(from, to);
+  }
   void passage(Passage passage, std::size_t from, std::size_t to) {
+    if (formula_ == nullptr) return;
     while (to > from && (text_[to - 1] == ' ' || text_[to - 1] == '\n' || text_[to - 1] == '\r')) --to;
-    auto& place = passage == Passage::signing ? formula_.signing_ : formula_.tail_;
-    if (passage == Passage::signing && !place.empty()) place += ' ';
+    auto& place = passage == Passage::signing ? formula_->signing_ : formula_->tail_;
+    if (!place.empty()) place += ' ';
     place += words(from, to);
   }
-  void imperfect() { formula_.runs_.back().imperfect = true; }
+  void imperfect() {
+    if (formula_ != nullptr) formula_->runs_.back().imperfect = true;
+  }
 
   /// The formula is made where it is returned: it is seven vectors and strings to move otherwise, twice.
   static Expected<Formula> read(std::string_view text, Dialect dialect) {
     Expected<Formula> result{Formula{}};
-    FormulaReader reader{text, *result};
-    FormulaScanner<FormulaReader> scanner{text, dialect, reader};
-    if (scanner.scan()) {
+    FormulaReader reader{text, &*result, dialect.letters};
+    Grammar<FormulaReader> grammar{text, dialect, reader};
+    if (grammar.read()) {
       result->letters_ = dialect.letters;
-      result->leaves_ = scanner.leaves();
-      result->gatherings_ = scanner.gatherings();
+      result->leaves_ = grammar.leaves();
+      result->gatherings_ = grammar.gatherings();
+      reader.count_parts();
     } else
-      result = scanner.error();
+      result = reader.error(grammar.error());
     return result;
   }
 };

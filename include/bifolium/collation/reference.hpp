@@ -106,8 +106,12 @@ class ReferenceReader {
     if (!leaf || !book_.inserted(*leaf)) return error(Problem::reference_not_in_book);
     return Reference{*leaf, side, gathering->doubtful()};
   }
+  [[nodiscard]] FoundSignature mark_in(std::string_view text) const {
+    TokenCursor c{text, start_};
+    return SignatureReader{text, book_.letters()}.take(c);
+  }
   /// What follows the mark is the leaf and the side.
-  [[nodiscard]] Expected<Reference> after_mark(SignatureScan const& mark) {
+  [[nodiscard]] Expected<Reference> after_mark(FoundSignature const& mark, std::string_view text) {
     scan_.at = start_;
     if (!mark) return error(Problem::not_a_reference);
     scan_.at = mark.end;
@@ -130,15 +134,15 @@ class ReferenceReader {
     auto const bounded = [](std::int64_t figure) {
       return static_cast<int>(figure > most_leaves_in_gathering ? most_leaves_in_gathering + 1 : figure);
     };
+    auto const signature = signature_of(mark.key, text, book_.letters());
     if (number > 0 || star) {
       auto const result =
-          inserted(mark.signature, bounded(leaf), number > 999999999 ? 0 : static_cast<int>(number), star, side);
+          inserted(signature, bounded(leaf), number > 999999999 ? 0 : static_cast<int>(number), star, side);
       return result;
     }
-    if (auto const found = book_.find(mark.signature, bounded(leaf)))
-      return Reference{found->leaf, side, found->doubtful};
+    if (auto const found = book_.find(signature, bounded(leaf))) return Reference{found->leaf, side, found->doubtful};
     scan_.at = start_;
-    auto const gathering = book_.find(mark.signature);
+    auto const gathering = book_.find(signature);
     return gathering ? error(Problem::no_such_leaf, book_.leaves_folded(gathering->gathering))
                      : error(Problem::no_such_gathering);
   }
@@ -165,13 +169,13 @@ public:
     }
     if (by_leaf) return error(Problem::not_a_reference);
     auto const text = scan_.text;
-    auto const longest = after_mark(SignatureScanner{text, book_.letters()}.scan(start_));
+    auto const longest = after_mark(mark_in(text), text);
     if (longest) return longest;
     // In π1r and *1r the scanner finds a signature πR; a shorter one may leave a leaf of the book.
     for (auto end = text.size() < start_ + 32 ? text.size() : start_ + 32; end-- > start_ + 1;) {
-      auto const mark = SignatureScanner{text.substr(0, end), book_.letters()}.scan(start_);
+      auto const mark = mark_in(text.substr(0, end));
       if (!mark || mark.end != end) continue;
-      if (auto const shorter = after_mark(mark)) return shorter;
+      if (auto const shorter = after_mark(mark, text)) return shorter;
     }
     return longest;
   }

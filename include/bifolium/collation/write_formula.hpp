@@ -4,7 +4,7 @@
 /// written gives the formula again.
 #pragma once
 
-#include <bifolium/collation/detail/leaf_name.hpp>
+#include <bifolium/collation/detail/leaf_reader.hpp>
 #include <bifolium/collation/detail/write_mark.hpp>
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/leaf/named_leaves.hpp>
@@ -82,7 +82,7 @@ class FormulaWriter : MarkWriter {
   }
   void separator(std::size_t i) { text_ += form(i).separator == ChangeForm::Separator::point ? '.' : ','; }
   /// 'A4' of −A4, ±B2; a figure alone where the leaf before it is of the same gathering and kind.
-  void loss(std::size_t i, bool first, GatheringAt gathering, int position) {
+  void loss(std::size_t i, bool first, GatheringAt gathering, int position, int last) {
     auto const& changes = formula_.changes();
     bool const cancels = changes[i].cancel() != nullptr;
     bool const listed = !first && changes[i - 1].kind() == changes[i].kind() && position != 0;
@@ -93,6 +93,7 @@ class FormulaWriter : MarkWriter {
       if (!listed) text_ += cancels ? (plain() ? "+-" : "±") : plain() ? "-" : "−";
       leaf(formula_.signature(gathering), position);
     }
+    if (last > position) text_ += '-', number(last);
     if (changes[i].doubtful()) text_ += '?';
   }
   /// `first`: the first of its parenthesis; after a deletion +2* would take the place of the leaf that is gone.
@@ -147,7 +148,7 @@ class FormulaWriter : MarkWriter {
   void note(Note const& one, bool first) {
     auto const& words = formula_.notes()[one.words];
     // after a comma a leaf would be of the list: (−K8; A1 blank)
-    if (!first && leaf_name(FormulaText{words, {}}, 0, words.size()).found) text_.back() = ';';
+    if (!first && LeafInWords{words, {}}.find(0).found) text_.back() = ';';
     if (!first || words.starts_with(':')) text_ += ' '; // (: is a mark
     put(words);
   }
@@ -174,9 +175,9 @@ class FormulaWriter : MarkWriter {
       }
       if (i != first) separator(i);
       if (auto const* const deletion = changes[i].deletion())
-        loss(i, i == first, deletion->gathering, deletion->leaf);
+        loss(i, i == first, deletion->gathering, deletion->leaf, deletion->last);
       else if (auto const* const cancel = changes[i].cancel())
-        loss(i, i == first, cancel->gathering, cancel->leaf);
+        loss(i, i == first, cancel->gathering, cancel->leaf, cancel->last);
       else if (auto const* const inserted = changes[i].insertion())
         insertion(i, *inserted, i == first);
       else
@@ -199,10 +200,15 @@ public:
     auto const& runs = formula_.runs();
     std::size_t change = 0;
     bool open = false;
+    std::size_t part = 0;
     for (std::size_t r = 0; r < runs.size(); ++r) {
       auto const& run = runs[r];
-      if (open && !run.unsigned_throughout) text_ += ']', open = false;
+      bool const begins = part < formula_.parts().size() && formula_.parts()[part].first_run == r;
+      bool const labelled = begins && !formula_.parts()[part].label.empty();
+      if (open && (!run.unsigned_throughout || labelled)) text_ += ']', open = false;
       if (r != 0) text_ += run.begins_part ? "; " : " ";
+      if (labelled) put(formula_.parts()[part].label), text_ += ": ";
+      if (begins) ++part;
       if (!open && run.unsigned_throughout) text_ += '[', open = true;
       mark(run.first, run.first_inferred);
       if (run.gatherings > 1 || run.first != run.last) {
@@ -218,7 +224,10 @@ public:
   std::string whole() {
     if (notation_ == Notation::tei) text_ += "<formula>";
     if (formula_.format()) {
-      if (!formula_.paper_class().empty()) put(formula_.paper_class()), text_ += ' ';
+      if (!formula_.paper_class().empty()) {
+        put(formula_.paper_class());
+        text_ += formula_.paper_class().size() < 4 ? ". " : " "; // an abbreviation: gr. 8°
+      }
       text_ += formula_.format()->symbol().view();
       if (formula_.second_format()) text_ += " and ", text_ += formula_.second_format()->symbol().view();
       text_ += ": ";

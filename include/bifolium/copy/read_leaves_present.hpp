@@ -64,10 +64,9 @@ class LeavesReader {
   [[nodiscard]] Expected<End> end_of_run(std::string_view word) const {
     auto const leaf = find_reference(book_, word);
     if (leaf) return end_of(leaf->leaf, leaf->doubtful);
-    auto const mark = SignatureScanner{word, book_.letters()}.scan(0);
-    if (mark && mark.end == word.size()) {
-      auto const gathering = book_.find(mark.signature);
-      auto const inserted = book_.find_inserted(mark.signature);
+    if (auto const mark = read_signature(word, book_.letters())) {
+      auto const gathering = book_.find(*mark);
+      auto const inserted = book_.find_inserted(*mark);
       if (inserted && (!gathering || gathering->other_series)) return End{*inserted, {}, gathering.has_value()};
       if (gathering) return End{book_.numbers_of(gathering->gathering), {}, gathering->doubtful()};
     }

@@ -98,12 +98,15 @@ class GatheringOfFormula {
         drawn_.leaves[i].state = book_.conjugate(here) ? LeafFate::replaced : LeafFate::cancel;
     }
     for (auto const& change : formula_.changes()) { // a deletion or cancel with a question mark
-      auto const leaf = change.deletion() != nullptr ? change.deletion()->leaf
-                        : change.cancel() != nullptr ? change.cancel()->leaf
-                                                     : -1;
-      if (leaf < 0 || !change.doubtful() || change.gathering() != at_) continue;
-      for (std::size_t i = 0; i < leaves_.size(); ++i)
-        if (leaves_[i].inserted == 0 && (leaf == 0 || leaves_[i].leaf == leaf)) add_note(drawn_.leaves[i], "doubtful");
+      auto const first = change.deletion() != nullptr ? change.deletion()->leaf
+                         : change.cancel() != nullptr ? change.cancel()->leaf
+                                                      : -1;
+      if (first < 0 || !change.doubtful() || change.gathering() != at_) continue;
+      auto const last = change.deletion() != nullptr ? change.deletion()->last : change.cancel()->last;
+      for (std::size_t i = 0; i < leaves_.size(); ++i) {
+        bool const meant = first == 0 || (leaves_[i].leaf >= first && leaves_[i].leaf <= last);
+        if (leaves_[i].inserted == 0 && meant) add_note(drawn_.leaves[i], "doubtful");
+      }
     }
   }
   void note_words() {

@@ -27,22 +27,23 @@ struct ChangeSaid {
   std::int64_t gained{};
   std::string words{};
 };
-inline std::string place_words(IdealCopy const& book, GatheringAt gathering, int leaf) {
+inline std::string place_words(IdealCopy const& book, GatheringAt gathering, int leaf, int last) {
+  if (leaf > 0 && last > leaf) return leaf_words(book, {gathering, leaf, 0}) + " to " + std::to_string(last);
   if (leaf > 0) return leaf_words(book, {gathering, leaf, 0});
   return std::string{"gathering "}.append(to_text(book.signature(gathering)).view());
 }
 inline ChangeSaid words_of(IdealCopy const& book, Deletion const& one) {
-  auto const taken = one.leaf == 0 ? book.leaves_folded(one.gathering) : 1;
-  return {-taken, place_words(book, one.gathering, one.leaf) + " is not in the ideal copy: " + std::to_string(taken) +
-                      " fewer"};
+  auto const taken = one.leaves(book.leaves_folded(one.gathering));
+  return {-taken, place_words(book, one.gathering, one.leaf, one.last) +
+                      " is not in the ideal copy: " + std::to_string(taken) + " fewer"};
 }
 inline ChangeSaid words_of(IdealCopy const& book, Cancel const& one) {
-  return {0, place_words(book, one.gathering, one.leaf) +
+  return {0, place_words(book, one.gathering, one.leaf, one.last) +
                  " is a cancel, printed anew in the place of the old: the number of leaves stays"};
 }
 inline ChangeSaid words_of(IdealCopy const& book, Insertion const& one) {
   auto const name = one.named ? std::string{to_text(one.name).view()} + " is inserted " : "Inserted ";
-  auto const place = place_words(book, one.gathering, one.after);
+  auto const place = place_words(book, one.gathering, one.after, one.after);
   auto const where = one.after > 0 ? "after " + place : "before the first leaf of " + place;
   return {one.leaves, name + where + ": " + std::to_string(one.leaves) + " more"};
 }

@@ -3,7 +3,8 @@
 /// and gg4, 'c3' one leaf. Such a mark says by itself how many leaves there are.
 #pragma once
 
-#include <bifolium/leaf/detail/signature_text.hpp>
+#include <bifolium/core/ascii.hpp>
+#include <bifolium/leaf/signature.hpp>
 
 #include <string_view>
 
@@ -17,11 +18,9 @@ struct NamedLeaves {
   int count{};        ///< 0 where the mark names no leaves
 };
 
-/// The leaves that a mark in quotation marks names: consecutive numbers after other characters, with full points between
-/// them.
-constexpr NamedLeaves named_leaves(Signature const& mark) {
-  if (mark.mark() != Mark::printed) return {};
-  std::string_view const text{mark.text(), mark.text_size()};
+/// What the text of a mark in quotation marks says of leaves: figures that follow one another after something else, with
+/// full points between them.
+constexpr NamedLeaves named_leaves(std::string_view text) {
   NamedLeaves named;
   auto stem = text.size();
   while (stem > 0 && (is_digit(text[stem - 1]) || text[stem - 1] == '.')) --stem;
@@ -38,6 +37,11 @@ constexpr NamedLeaves named_leaves(Signature const& mark) {
     ++named.count;
   }
   return named;
+}
+/// What a mark in quotation marks says of leaves; none for a mark of another kind.
+constexpr NamedLeaves named_leaves(Signature const& mark) {
+  if (mark.mark() != Mark::printed) return {};
+  return named_leaves(std::string_view{mark.text(), mark.text_size()});
 }
 
 } // namespace v0

@@ -4,7 +4,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
-#include <bifolium/leaf/detail/scan_signature.hpp>
+#include <bifolium/leaf/signature_reader.hpp>
 #include <bifolium/leaf/write_signature.hpp>
 
 namespace bifolium {
@@ -13,14 +13,15 @@ inline namespace v0 {
 /// Reads a text that is one signature. error: no_signature, unknown_mark, mark_too_long, multiple_too_high,
 /// number_too_large, second_letter_is_place, trailing_text.
 constexpr Expected<Signature> read_signature(std::string_view text, Letters added = {}) {
-  auto const scan = detail::SignatureScanner{text, added}.scan(0);
-  auto const at = scan.end < text.size() ? scan.end : text.size();
-  if (!scan)
-    return error_at(scan.problem, 1, column_of(text, at), text.data() + at, text.size() - at,
-                    scan.problem == Problem::multiple_too_high ? std::int64_t{Signature::highest_multiple} : 23);
+  TokenCursor c{text};
+  auto const found = c.token.spaced ? FoundSignature{} : SignatureReader{text, added}.take(c);
+  std::size_t const at = found.end < text.size() ? found.end : text.size();
+  if (!found)
+    return error_at(found.problem, 1, column_of(text, at), text.data() + at, text.size() - at,
+                    found.problem == Problem::multiple_too_high ? std::int64_t{Signature::highest_multiple} : 23);
   if (at != text.size())
     return error_at(Problem::trailing_text, 1, column_of(text, at), text.data() + at, text.size() - at);
-  return scan.signature;
+  return signature_of(found.key, text, added);
 }
 
 } // namespace v0

@@ -4,7 +4,7 @@
 /// before it, as bibliographers write. An exception that says what the rule says already is a warning.
 #pragma once
 
-#include <bifolium/collation/detail/leaf_name.hpp>
+#include <bifolium/leaf/signature_reader.hpp>
 #include <bifolium/record/signing.hpp>
 
 namespace bifolium {
@@ -85,6 +85,10 @@ class SigningReader {
     for (; column_at_ < at; column_at_ += decode(text_, column_at_).bytes) ++column_;
     return column_;
   }
+  [[nodiscard]] FoundSignature mark_here() const {
+    TokenCursor c{text_, at_};
+    return SignatureReader{text_, letters_}.take(c);
+  }
   /// A3, $3, 2M, 36/10, or 4 alone for a leaf of the gathering before.
   bool place(SigningPlace& found) {
     if (take("$")) {
@@ -94,17 +98,19 @@ class SigningReader {
     }
     // a figure is a leaf of the gathering before where it is no part of a mark (2)(3) and no stroke makes it one (36/10)
     bool const begins_with_figure = is_digit(byte());
-    auto const mark = SignatureScanner{text_, letters_}.scan(at_);
-    if (!mark || is_plus(mark.signature)) return false; // + is a sign here
+    auto const mark = mark_here();
+    if (!mark || (mark.key.mark() == Mark::symbol && text_[mark.key.text_from] == '+'))
+      return false; // + is a sign here
+    auto const signature = signature_of(mark.key, text_, letters_);
     at_ = mark.end;
     bool const stroke = take("/");
-    if (any_place_ && !stroke && begins_with_figure && mark.signature.mark() == Mark::number) {
+    if (any_place_ && !stroke && begins_with_figure && signature.mark() == Mark::number) {
       found = last_;
-      found.leaf = static_cast<int>(mark.signature.multiple());
+      found.leaf = static_cast<int>(signature.multiple());
       return found.leaf <= most_leaves_in_gathering;
     }
     auto const leaf = figure();
-    found = {false, mark.signature, leaf < 0 ? 0 : leaf, 1};
+    found = {false, signature, leaf < 0 ? 0 : leaf, 1};
     return leaf != 0 && leaf <= most_leaves_in_gathering;
   }
   /// 5 in A3-5; where no leaf follows, the leaf itself.
@@ -125,7 +131,7 @@ class SigningReader {
   }
   /// The quotation marks here are those of a mark, whose leaf stands behind them, as in "G&H"4; not of 'V4'.
   [[nodiscard]] bool quotes_a_mark() const {
-    auto const mark = SignatureScanner{text_, letters_}.scan(at_);
+    auto const mark = mark_here();
     return mark && mark.end < text_.size() && (is_digit(text_[mark.end]) || text_[mark.end] == '/');
   }
   /// What is printed instead: 'U4', U4, $*.
@@ -167,9 +173,8 @@ public:
       if (at_ == text_.size()) break;
       auto const from = at_;
       char const c = byte();
-      bool const mark =
-          (c == '(' && (byte(1) == ':' || SignatureScanner{text_, letters_}.symbol_in_parentheses(at_) != 0)) ||
-          (c == ')' && byte(1) == '(' && place_next);
+      bool const mark = (c == '(' && (byte(1) == ':' || (mark_here() && mark_here().key.mark() == Mark::symbol))) ||
+                        (c == ')' && byte(1) == '(' && place_next);
       place_next = mode != Mode::none && c == ',';
       if (c == ',' || c == ';' || c == '.' || (c == '(' && !mark) || (c == '[' && mode == Mode::none)) {
         ++at_;

@@ -59,7 +59,7 @@ inline std::int32_t leaves_added(Formula const& formula, Change const& change) {
   if (auto const* insertion = change.insertion()) return insertion->leaves;
   auto const* deletion = change.deletion();
   if (deletion == nullptr) return 0;
-  return deletion->leaf == 0 ? -formula.leaves_folded(deletion->gathering) : -1;
+  return -deletion->leaves(formula.leaves_folded(deletion->gathering));
 }
 
 /// The formula as numbers.

@@ -43,11 +43,11 @@ class Remnants {
   }
   /// Leaves deleted side by side make one place.
   void deleted(Deletion const& deletion, Deletion const* before) {
-    auto const leaves = deletion.leaf == 0 ? formula_.leaves_folded(deletion.gathering) : 1;
+    auto const leaves = deletion.leaves(formula_.leaves_folded(deletion.gathering));
     bool const goes_on = before != nullptr && !book_.places.empty() && before->gathering == deletion.gathering &&
-                         before->leaf + 1 == deletion.leaf;
+                         before->last + 1 == deletion.leaf;
     if (goes_on)
-      ++book_.places.back().leaves;
+      book_.places.back().leaves += leaves;
     else
       book_.places.push_back({leaf_name(deletion.gathering, deletion.leaf), leaves});
   }
@@ -64,9 +64,10 @@ class Remnants {
           second_of_fold = false;
           continue;
         }
-        auto const all = cancel->leaf == 0 ? formula_.leaves_folded(cancel->gathering) : cancel->of_fold ? 2 : 1;
         second_of_fold = cancel->of_fold && cancel->leaf != 0;
-        add("±" + leaf_name(cancel->gathering, cancel->leaf), all, Remnant::Kind::cancellans, cancels);
+        auto const all = cancel->of_fold ? (cancel->leaf == 0 ? formula_.leaves_folded(cancel->gathering) : 2) : 1;
+        for (auto leaf = cancel->leaf; leaf <= cancel->last; ++leaf)
+          add("±" + leaf_name(cancel->gathering, leaf), all, Remnant::Kind::cancellans, cancels);
       }
       if (auto const* insertion = change.insertion()) {
         auto name =

@@ -3,7 +3,7 @@
 /// lost a blank has lost no text, so it is worth knowing which leaves are meant. Words of any other form say nothing here.
 #pragma once
 
-#include <bifolium/collation/detail/leaf_name.hpp>
+#include <bifolium/collation/detail/leaf_reader.hpp>
 
 #include <string_view>
 #include <vector>
@@ -20,13 +20,14 @@ struct BlankNamed {
 };
 
 class BlankWords {
-  FormulaText text_;
-  std::size_t at_{0};
+  std::string_view words_;
+  Letters letters_;
+  TokenCursor c_;
   std::vector<BlankNamed> found_{};
 
   [[nodiscard]] bool take(std::string_view word) {
-    if (text_.view().substr(at_, word.size()) != word || is_latin_letter(text_.at(at_ + word.size()))) return false;
-    at_ = text_.skip(at_ + word.size());
+    if (!c_.at(TokenKind::letter) || word_at(words_, c_.token.from) != word) return false;
+    c_ = TokenCursor{words_, c_.token.from + word.size()};
     return true;
   }
   /// "last leaf", "last two leaves", "first leaf", "final leaf"; also "last" alone.
@@ -43,41 +44,43 @@ class BlankWords {
     return true;
   }
   bool leaf() {
-    auto const name = leaf_name(text_, at_, text_.view().size());
+    LeafInWords const names{words_, letters_};
+    auto const name = names.find(c_.token.from);
     if (!name.found || name.whole || name.leaf < 1) return false;
-    at_ = name.end;
-    BlankNamed one{name.gathering_named, name.signature, name.leaf};
-    if (!one.gathering_named && !found_.empty())
+    c_ = TokenCursor{words_, name.end};
+    BlankNamed one{name.gathering_named, {}, name.leaf};
+    if (name.gathering_named)
+      one.gathering = signature_of(name.key, words_, letters_);
+    else if (!found_.empty())
       one.gathering_named = found_.back().gathering_named, one.gathering = found_.back().gathering;
     found_.push_back(one);
-    if (auto const to = text_.dash(at_); to != at_ && is_digit(text_.at(to)))
-      if (auto const last = leaf_name(text_, to, text_.view().size());
-          last.found && !last.gathering_named && last.leaf < most_leaves_in_gathering) {
-        at_ = last.end;
-        for (one.leaf = name.leaf + 1; one.leaf <= last.leaf; ++one.leaf) found_.push_back(one);
-      }
-    at_ = text_.skip(at_);
+    if (!c_.at(TokenKind::dash)) return true;
+    auto to = c_;
+    to.take();
+    auto const last = to.is_flat_figure() ? names.find(to.token.from) : NamedLeaf{};
+    if (!last.found || last.gathering_named || last.leaf > name.leaf + thick_gathering) return true;
+    c_ = TokenCursor{words_, last.end};
+    for (one.leaf = name.leaf + 1; one.leaf <= last.leaf; ++one.leaf) found_.push_back(one);
     return true;
   }
   bool separator() {
-    auto const from = at_;
-    while (text_.at(at_) == ',' || text_.at(at_) == '.' || text_.at(at_) == '&') at_ = text_.skip(at_ + 1);
-    return take("and") || at_ != from;
+    bool found = false;
+    for (; is_separator(c_.token) || (c_.at(TokenKind::symbol) && c_.token.value == '&'); c_.take()) found = true;
+    return take("and") || found;
   }
 
 public:
-  explicit BlankWords(std::string_view words, Letters letters) : text_{words, {{}, letters, true}} {}
+  BlankWords(std::string_view words, Letters letters) : words_{words}, letters_{letters}, c_{words} {}
 
   /// The leaves said to be blank; none where the words say anything else.
   std::vector<BlankNamed> read() {
-    at_ = text_.skip(0);
     do
       if (!counted() && !leaf()) return {};
     while (separator());
     static_cast<void>(take("is") || take("are") || take("both") || take("all") || take("a"));
     if (!take("blank") && !take("blanks")) return {};
-    while (text_.at(at_) == '?' || text_.at(at_) == '.') at_ = text_.skip(at_ + 1);
-    if (at_ < text_.view().size()) return {};
+    while (c_.at(TokenKind::question) || c_.at(TokenKind::point)) c_.take();
+    if (!c_.ended()) return {};
     return static_cast<std::vector<BlankNamed>&&>(found_);
   }
 };

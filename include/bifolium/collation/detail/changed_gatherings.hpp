@@ -53,7 +53,7 @@ class ChangedGatherings {
 public:
   /// What became of a leaf of the gathering as folded.
   struct Fate {
-    int leaf{};
+    int leaf{}, last{}; // from one leaf to another
     bool deleted{}, cancelled{}, of_fold{};
     /// Not joined to its other half any more.
     [[nodiscard]] constexpr bool is_single() const noexcept { return deleted || (cancelled && !of_fold); }
@@ -82,8 +82,8 @@ private:
   std::vector<Stretch> stretches_;
   std::vector<Fate> fates_;
   std::vector<InsertedLeaf> insertions_;
-  std::vector<Named> named_; // insertions with a name, in the order of the book
-  NameStretches figures_;    // of what names and figures each of them is
+  std::vector<Named> named_;         // insertions with a name, in the order of the book
+  NameStretches<Signature> figures_; // of what names and figures each of them is
 
   /// How many of sorted values come before the first for which `before` is false.
   template <class Many, class Before>
@@ -141,7 +141,8 @@ public:
         continue;
       }
       bool const deleted = one.change->deletion() != nullptr;
-      Fate const fate{one.leaf, deleted, !deleted, !deleted && one.change->cancel()->of_fold};
+      auto const last = deleted ? one.change->deletion()->last : one.change->cancel()->last;
+      Fate const fate{one.leaf, last, deleted, !deleted, !deleted && one.change->cancel()->of_fold};
       if (one.leaf == 0) {
         here.whole = fate;
         if (deleted) next = folded + 1;
@@ -150,7 +151,7 @@ public:
       fates_.push_back(fate);
       if (!deleted) continue;
       stretch(here, next, 0, one.leaf - next);
-      if (one.leaf >= next) next = one.leaf + 1;
+      if (last >= next) next = last + 1;
     }
     stretch(here, next, 0, folded + 1 - next);
     here.to = static_cast<std::uint32_t>(stretches_.size());
@@ -193,8 +194,8 @@ public:
     auto const* in = find(leaf.gathering);
     if (in == nullptr) return {};
     auto const at =
-        count_before(fates_, in->fate_from, in->fate_to, [&](Fate const& one) { return one.leaf < leaf.leaf; });
-    return at < in->fate_to && fates_[at].leaf == leaf.leaf ? fates_[at] : in->whole;
+        count_before(fates_, in->fate_from, in->fate_to, [&](Fate const& one) { return one.last < leaf.leaf; });
+    return at < in->fate_to && fates_[at].leaf <= leaf.leaf ? fates_[at] : in->whole;
   }
   [[nodiscard]] std::optional<InsertedLeaf> inserted(LeafOfBook const& leaf) const {
     auto const* in = leaf.inserted > 0 ? find(leaf.gathering) : nullptr;

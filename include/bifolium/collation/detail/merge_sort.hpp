@@ -13,7 +13,7 @@ namespace detail {
 
 /// Sorts a vector or list so that no value is `less` than the one before it; equal values keep their order. At most n log n steps,
 /// n where the values are in order already.
-template <class Many, class Less> void merge_sort(Many& all, Less less) {
+template <class Many, class Less> constexpr void merge_sort(Many& all, Less less) {
   auto const size = all.size();
   std::size_t fall = 1;
   while (fall < size && !less(all[fall], all[fall - 1])) ++fall;

@@ -43,10 +43,10 @@ struct NamedGathering {
 class NameIndex {
   static constexpr std::size_t looked_through = 16; // so few runs are looked through
 
-  NameStretches exact_, any_;
+  NameStretches<Signature> exact_, any_;
   bool has_series_{}; // some run has a raised figure, π or χ before its marks
 
-  static std::optional<NamedGathering> look_up(NameStretches const& all, std::vector<Run> const& runs,
+  static std::optional<NamedGathering> look_up(NameStretches<Signature> const& all, std::vector<Run> const& runs,
                                                Signature const& name, Alphabet alphabet) {
     auto const* found = all.find(name.at_rank(1, alphabet), spaced_rank(name, alphabet));
     if (found == nullptr) return std::nullopt;

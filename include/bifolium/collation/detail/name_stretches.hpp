@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
 /// Whose is place n of series s? Each owner (a run of a formula, an insertion) has a stretch of places in one series of
-/// marks. Stretches may overlap, since letters come again in every part of a book: the first owner of the book is meant
-/// then, and it is known that there are several. The stretches are parted once so that they overlap no more; a look-up is a
-/// binary search.
+/// marks. Stretches may overlap, since letters come again in every part of a book: the owner of the least number is meant
+/// then, and it is known that there are several. The stretches are parted once so that they overlap no more; a look-up is
+/// a binary search.
 #pragma once
 
 #include <bifolium/collation/detail/merge_sort.hpp>
-#include <bifolium/leaf/signature.hpp>
 
+#include <compare>
 #include <cstdint>
 #include <vector>
 
@@ -15,41 +15,42 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-class NameStretches {
+/// `Series` is what two marks of one series have in common; it has an order.
+template <class Series> class NameStretches {
 public:
   struct Stretch {
-    Signature series{};           // a mark that stands for the series
+    Series series{};
     std::int64_t first{}, last{}; // places
-    std::uint32_t owner{};        // in the order of the book
+    std::uint32_t owner{};
     bool several{};
   };
 
 private:
   std::vector<Stretch> all_;
 
-  static std::strong_ordering compare(Stretch const& stretch, Signature const& series, std::int64_t place) {
+  static constexpr std::strong_ordering compare(Stretch const& stretch, Series const& series, std::int64_t place) {
     if (auto const c = stretch.series <=> series; std::is_neq(c)) return c;
     return stretch.first <=> place;
   }
 
-  /// The stretches that cover one place, the first owner on top: a binary heap.
+  /// The stretches that cover one place, the least owner on top: a binary heap.
   class Open {
     std::vector<Stretch> heap_;
 
-    void exchange(std::size_t a, std::size_t b) {
+    constexpr void exchange(std::size_t a, std::size_t b) {
       auto const other = heap_[a];
       heap_[a] = heap_[b], heap_[b] = other;
     }
 
   public:
-    [[nodiscard]] bool empty() const noexcept { return heap_.empty(); }
-    [[nodiscard]] Stretch const& first() const { return heap_.front(); }
-    void push(Stretch const& one) {
+    [[nodiscard]] constexpr bool empty() const noexcept { return heap_.empty(); }
+    [[nodiscard]] constexpr Stretch const& first() const { return heap_.front(); }
+    constexpr void push(Stretch const& one) {
       heap_.push_back(one);
       for (auto i = heap_.size() - 1; i > 0 && heap_[i].owner < heap_[(i - 1) / 2].owner; i = (i - 1) / 2)
         exchange(i, (i - 1) / 2);
     }
-    void pop() {
+    constexpr void pop() {
       heap_.front() = heap_.back();
       heap_.pop_back();
       for (std::size_t i = 0; 2 * i + 1 < heap_.size();) {
@@ -63,15 +64,15 @@ private:
   };
 
 public:
-  void add(Signature const& series, std::int64_t first, std::int64_t last, std::uint32_t owner) {
+  constexpr void add(Series const& series, std::int64_t first, std::int64_t last, std::uint32_t owner) {
     all_.push_back({series, first, last, owner});
   }
   /// After the last `add`, before the first `find`.
-  void settle() {
+  constexpr void settle() {
     merge_sort(all_, [](Stretch const& a, Stretch const& b) { return std::is_lt(compare(a, b.series, b.first)); });
     std::vector<Stretch> parted;
     Open open;
-    std::int64_t furthest = 0, second = 0; // the two furthest ends of what is open, to know whether there are several
+    std::int64_t furthest = 0, second = 0; // the two furthest ends of what is open: are there several?
     for (std::size_t i = 0; i < all_.size();) {
       auto const series = all_[i].series;
       auto place = all_[i].first;
@@ -96,7 +97,7 @@ public:
     all_ = static_cast<std::vector<Stretch>&&>(parted);
   }
   /// The stretch with that place; a null pointer where nobody has it.
-  [[nodiscard]] Stretch const* find(Signature const& series, std::int64_t place) const {
+  [[nodiscard]] constexpr Stretch const* find(Series const& series, std::int64_t place) const {
     std::size_t low = 0, high = all_.size(); // the first that begins after the place
     while (low < high)
       if (auto const middle = low + (high - low) / 2; std::is_lteq(compare(all_[middle], series, place)))

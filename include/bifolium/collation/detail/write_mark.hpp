@@ -3,8 +3,8 @@
 #pragma once
 
 #include <bifolium/collation/parts.hpp>
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/raised.hpp>
-#include <bifolium/leaf/detail/signature_text.hpp>
 
 #include <string>
 

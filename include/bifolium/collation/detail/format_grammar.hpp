@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: MIT
+/// What comes before a formula: a heading (Signatures:, Collation:) and the statement of format: 8°:, Fol., Royal 4°,
+/// 2° and 4°, 8° (4s):. Formats themselves are read by fold/read_format.hpp; here it is decided whether one is there at
+/// all, since 2o is a format and 2o⁸ a gathering.
+///
+///   heading = ( "Signatures" | "Collation" | "Formula" | "Register" | "Sig" | "Coll" ) , ( ":" | "." ) ;
+///   format  = [ paper class ] , format symbol , [ "?" ] , [ "and" , format symbol ] , [ gathered in ] , [ ":" | "." | "," ] ;
+///   gathered in = "(in 4s)" | "in fours" | "(4s)" | "(8/4)" ;
+#pragma once
+
+#include <bifolium/collation/detail/change_grammar.hpp>
+#include <bifolium/fold/read_format.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+template <class Sink> class FormatGrammar : protected ChangeGrammar<Sink> {
+protected:
+  using Base = ChangeGrammar<Sink>;
+  using Base::Base;
+  using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
+      Base::begins;
+
+  /// Heading and statement of format, if they are there: taken.
+  constexpr void take_format() {
+    while (is_separator(c_.token)) c_.take();
+    take_heading();
+    auto i = c_.token.from;
+    if ((begins(i, "In ") || begins(i, "in ")) && begins_format(i + 3)) i += 3; // in folio
+    bool const bracket = c_.at(TokenKind::open_square) && begins_format(i + 1) && !is_latin_letter(at(i + 1));
+    if (bracket) ++i; // [8°]: supplied by the cataloguer
+    if (!begins_format(i)) return;
+    auto const from = i;
+    auto found = format_at_start(text_.substr(i));
+    if (!found && !bracket) found = after_paper_class(i);
+    if (!found || found->bytes == 0) return;
+    i += static_cast<std::uint32_t>(found->bytes);
+    if (bracket && at(i++) != ']') return;
+    auto c = cursor(i);
+    bool const gathering = c.token.is_raised_figure() || at(i) == '<' || at(i) == '^'; // 2o⁸ is one, 2o a format
+    if (gathering && !c.token.spaced) return;
+    sink_.format(found->format);
+    if (found->format.kind() == Format::Kind::single_sheet) warn(Problem::part_of_sheet_not_stated, from, i);
+    take_doubt(c);
+    take_second(c);
+    take_gathered_in(c);
+    if (c.at(TokenKind::colon) || c.at(TokenKind::point) || c.at(TokenKind::comma)) c.take();
+    c_ = c;
+  }
+
+private:
+  constexpr void take_heading() {
+    constexpr std::string_view headings[]{"signatures", "collation", "formula", "register", "sig", "coll"};
+    auto const w = word(c_);
+    for (auto const heading : headings) {
+      if (w.size() != heading.size() || !begins_with_word(text_.substr(c_.token.from), heading)) continue;
+      auto c = after_word(c_);
+      if (!c.touches(TokenKind::colon) && !c.touches(TokenKind::point)) continue;
+      c.take();
+      if (c.ended()) return;
+      c_ = c;
+      return;
+    }
+  }
+  /// Whether what is at this byte may be the beginning of a format.
+  [[nodiscard]] constexpr bool begins_format(std::uint32_t i) const noexcept {
+    char const c = at(i), d = at(i + 1), e = at(i + 2);
+    if (is_digit(c)) {
+      while (is_digit(at(i))) ++i;
+      return at(i) == '/' || at(i) == 'o' || at(i) == 'm' || at(i) == 't' || at(i) == 'v' ||
+             (i < text_.size() && is_degree_sign(decode(text_, i).value));
+    }
+    if (c == '(') return is_digit(d) || (is_latin_letter(d) && is_latin_letter(e));
+    if (is_latin_letter(c)) return is_small(d) ? is_small(e) || e == '.' || e == '-' : d == '.' && is_small(e);
+    return i < text_.size() && decode(text_, i).value == 0xBD;
+  }
+  /// A class of paper may come before: Royal 4°, median 8°, gr. in-8°. Then `i` is where the format begins.
+  constexpr std::optional<FormatRead> after_paper_class(std::uint32_t& i) {
+    if (!is_latin_letter(at(i))) return std::nullopt;
+    auto k = i;
+    for (int words = 0; words < 3; ++words) {
+      auto const begin = k;
+      while (is_latin_letter(at(k)) || (at(k) == '-' && is_latin_letter(at(k + 1)))) ++k;
+      bool const degree = is_digit(at(begin)) && words == 1; // 4°-form 8°
+      if (k == begin && !degree) return std::nullopt;
+      auto const end = k;
+      bool const abbreviated = at(k) == '.' || (at(k) == '-' && is_digit(at(k + 1)));
+      if (abbreviated) ++k;
+      auto const next = cursor(k).token;
+      if ((next.from == end && words < 1) || !begins_format(next.from)) return std::nullopt;
+      if (words == 0 && end < i + (abbreviated ? 2U : 4U)) return std::nullopt;
+      if (auto const found = format_at_start(text_.substr(next.from))) {
+        sink_.paper_class(i, end);
+        i = next.from;
+        return found;
+      }
+      k = next.from;
+    }
+    return std::nullopt;
+  }
+  /// 8°(?), 8°?: kept as a doubt.
+  constexpr void take_doubt(TokenCursor& c) {
+    auto p = c;
+    bool const round = p.at(TokenKind::open_round);
+    if (round) p.take();
+    if (!p.at(TokenKind::question)) return;
+    auto const from = c.token.from;
+    p.take();
+    if (round && !p.at(TokenKind::close_round)) return;
+    if (round) p.take();
+    warn(Problem::text_not_read, from, p.token.from);
+    c = p;
+  }
+  /// A book of two formats: 2° and 4°.
+  constexpr void take_second(TokenCursor& c) {
+    bool const sign = c.at(TokenKind::symbol) && c.token.value == '&';
+    if (!sign && word(c) != "and") return;
+    auto const next = cursor(c.token.from + (sign ? 1U : 3U)).token.from;
+    auto const second = format_at_start(text_.substr(next));
+    if (!second || second->bytes == 0) return;
+    sink_.second_format(second->format);
+    c = cursor(next + second->bytes);
+  }
+  /// 8° (in 4s), 8° in fours, 8° (4s), 12° (8/4): the counts say so themselves.
+  constexpr void take_gathered_in(TokenCursor& c) {
+    auto p = c;
+    bool const round = p.at(TokenKind::open_round);
+    if (round) p.take();
+    auto k = p.token.from;
+    bool const in = begins(k, "in ");
+    if (in) k = cursor(k + 3U).token.from;
+    if (!in && (!round || !is_digit(at(k)))) return;
+    auto const begin = k;
+    while (is_digit(at(k)) || is_small(at(k)) || (round && (at(k) == '/' || at(k) == ','))) ++k;
+    bool const plural = k >= begin + 2 && at(k - 1) == 's';
+    bool const turns = round && text_.substr(begin, k - begin).find('/') != std::string_view::npos;
+    if ((!plural && !turns) || (round && at(k) != ')')) return;
+    if (round) ++k;
+    warn(Problem::text_not_read, c.token.from, k);
+    c = cursor(k);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: MIT
+/// Questions that the grammar asks of the text before it decides: are these letters a word, or signatures close together;
+/// does an extent begin here; are several gatherings in these brackets; where does this parenthesis close. Asking takes
+/// nothing.
+#pragma once
+
+#include <bifolium/collation/detail/count_reader.hpp>
+#include <bifolium/collation/dialect.hpp>
+#include <bifolium/leaf/named_leaves.hpp>
+#include <bifolium/leaf/roman.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+[[nodiscard]] constexpr bool is_loss(Token const& t) noexcept {
+  return t.is(TokenKind::dash) || t.is(TokenKind::minus) || t.is(TokenKind::plus_minus);
+}
+/// A comma, semicolon or full point between the parts of a formula.
+[[nodiscard]] constexpr bool is_separator(Token const& t) noexcept {
+  return (t.is(TokenKind::comma) || t.is(TokenKind::semicolon) || t.is(TokenKind::point)) && t.value < 0x80;
+}
+
+/// Looks at the text of a formula. It knows the dialect, because letters close together are signatures where the alphabet
+/// has them in that order.
+class FormulaCursor : protected CountReader {
+protected:
+  Alphabet alphabet_;
+  bool flat_counts_;
+
+  constexpr FormulaCursor(std::string_view text, Dialect dialect) noexcept
+      : CountReader{text, dialect.letters}, alphabet_{dialect.letters}, flat_counts_{dialect.flat_counts} {}
+
+  [[nodiscard]] constexpr TokenCursor cursor(std::size_t at, std::size_t end = std::string_view::npos) const noexcept {
+    return TokenCursor{text_, at < text_.size() ? at : text_.size(), end};
+  }
+  [[nodiscard]] constexpr std::string_view word(TokenCursor const& c) const noexcept {
+    return c.at(TokenKind::letter) ? word_at(text_, c.token.from) : std::string_view{};
+  }
+  [[nodiscard]] constexpr bool begins(std::uint32_t i, std::string_view words) const noexcept {
+    return text_.substr(i < text_.size() ? i : text_.size(), words.size()) == words;
+  }
+  /// The cursor after the letters together that begin at it.
+  [[nodiscard]] constexpr TokenCursor after_word(TokenCursor const& c) const noexcept {
+    return cursor(c.token.from + word(c).size());
+  }
+  /// The letters at byte `i` are a word, not signatures close together (ab, lm, zaa, zA).
+  [[nodiscard]] constexpr bool is_word(std::uint32_t i) const noexcept {
+    auto const letters_together = word_at(text_, i);
+    if (letters_together.size() < 2) return false;
+    TokenCursor c{text_, i, i + letters_together.size()};
+    SignatureReader const reader{text_.substr(0, i + letters_together.size()), letters_};
+    auto one = reader.take(c);
+    if (!one) return true;
+    if (one.key.mark() == Mark::pi || one.key.mark() == Mark::chi) return false;
+    while (c.at(TokenKind::letter)) {
+      auto const next = reader.letters(c);
+      auto const rank = next.key.rank(alphabet_);
+      bool const follows = one.key.mark() == next.key.mark() ? rank == one.key.rank(alphabet_) + 1 : rank == 1;
+      if (!follows) return true;
+      one = next;
+    }
+    return false;
+  }
+  /// pp., ff., ll., p., cols.: a pagination begins, where figures follow.
+  [[nodiscard]] constexpr bool is_pagination(TokenCursor c) const noexcept {
+    auto const w = word(c);
+    if (w != "pp" && w != "Pp" && w != "ff" && w != "ll" && w != "p" && w != "cols") return false;
+    c = after_word(c);
+    if (!c.touches(TokenKind::point)) return false;
+    c.take();
+    if (c.at(TokenKind::open_square) || c.is_flat_figure()) return true;
+    auto const numeral = word(c);
+    return !numeral.empty() && roman_numeral(numeral).bytes == numeral.size() && is_small(numeral[0]);
+  }
+  /// A number of leaves, pages or plates, or a pagination: 50 Bl., [404] leaves, pp. [4] 1-234, + 4 plates.
+  [[nodiscard]] constexpr bool is_extent(TokenCursor c) const noexcept {
+    bool const plus = c.at(TokenKind::plus);
+    if (plus) c.take();
+    if (is_pagination(c)) return true;
+    bool const bracket = c.at(TokenKind::open_square);
+    if (bracket) c.take();
+    bool const number = c.is_flat_figure();
+    if (number) c.take();
+    if (bracket) {
+      if (!number || !c.touches(TokenKind::close_square)) return false;
+      c.take();
+    }
+    if (!c.at(TokenKind::letter) || (number && !bracket && !c.token.spaced)) return false;
+    auto const w = word(c);
+    auto const after = at(c.token.from + w.size());
+    if (w == "p" || w == "pp" || w == "l" || w == "ll" || w == "ff" || w == "Bl") {
+      bool const open_end = (w == "p" || w == "Bl") && (after == ' ' || after == '\0');
+      if (after == '.' || open_end) return number;
+    }
+    return (number || plus) && is_word(c.token.from);
+  }
+  /// Within square brackets: the byte of the closing one, or 0 when it is too far for a name.
+  [[nodiscard]] constexpr std::uint32_t near_square(std::uint32_t i) const noexcept {
+    for (auto end = i + widest_name; i < text_.size() && i < end && text_[i] != '['; ++i)
+      if (text_[i] == ']') return i;
+    return 0;
+  }
+  /// In the brackets at the cursor are several gatherings, or one with its count, and not a single mark.
+  [[nodiscard]] constexpr bool is_group(TokenCursor const& c) const {
+    auto const close = near_square(c.token.to);
+    if (close == 0) return true;
+    CountReader const inner{text_.substr(0, close), letters_};
+    auto const in = cursor(c.token.to, close);
+    auto const first = in.token;
+    auto p = in;
+    auto const mark = inner.take(p);
+    if (mark && p.ended()) {
+      return mark.key.mark() == Mark::printed && // ['gg3.4'] has its count
+             named_leaves(text_.substr(mark.key.text_from, mark.key.text_size)).count > 0;
+    }
+    if (mark && !first.is(TokenKind::letter)) {
+      auto q = p;
+      if (q.touches(TokenKind::dash)) {
+        q.take();
+        if (inner.take(q)) return true; // [1-9¹⁰ 10¹²], [π-σ²]
+      }
+      if (inner.take_count(p, true, true).found()) return true;
+    }
+    return looks_like_group(in, close);
+  }
+  [[nodiscard]] constexpr bool looks_like_group(TokenCursor const& in, std::uint32_t close) const {
+    bool words = false;
+    auto const first = in.token;
+    Token previous{};
+    for (auto q = in; !q.ended(); previous = q.token, q.take()) {
+      if (q.token.raised() || q.at(TokenKind::open_round) || q.at(TokenKind::semicolon)) return true;
+      if (q.at(TokenKind::letter) && (!previous.is(TokenKind::letter) || q.token.spaced))
+        words = words || is_word(q.token.from);
+      if (q.touches(TokenKind::figure) && previous.is(TokenKind::letter)) return true;
+    }
+    return !words && first.is(TokenKind::letter) && !first.spaced && at(close - 1) != '.';
+  }
+  /// The mark )( directly after the sign of a change: (-)(4).
+  [[nodiscard]] constexpr bool is_cross_in_change(TokenCursor const& c, Token const& before) const noexcept {
+    return c.touches(TokenKind::close_round) && at(c.token.to) == '(' && is_digit(at(c.token.to + 1)) &&
+           (is_loss(before) || before.is(TokenKind::plus) || before.is(TokenKind::equals));
+  }
+  /// The byte of the parenthesis that closes the one at the cursor; 0 for none.
+  [[nodiscard]] constexpr std::uint32_t closing_round(TokenCursor c) const noexcept {
+    int open = 0;
+    for (Token before{}; !c.ended(); before = c.token, c.take()) {
+      if (open > 0 && is_cross_in_change(c, before)) {
+        c.take();
+        continue;
+      }
+      if (c.at(TokenKind::open_round)) ++open;
+      if (c.at(TokenKind::close_round) && --open == 0) return c.token.from;
+    }
+    return 0;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+/// One run as it is in the text - a signature, perhaps a dash and a second one, perhaps a count - before anything is decided
+/// about it. Looking changes nothing, so the same reader serves to read a run and to look ahead for a count that several
+/// runs share (a b⁸).
+///
+///   run  = signature , [ dash , signature ] , [ count ] ;
+///   dash = "-" | blank , ( "to" | "through" ) ;
+#pragma once
+
+#include <bifolium/collation/detail/formula_cursor.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A run with its count, if it has one; or why there is none.
+struct FoundElement {
+  FoundSignature first{}, last{};
+  FoundCount count{};
+  std::int64_t gatherings{1};
+  std::uint32_t from{}, end{};
+  bool apart{};                   ///< blanks come before the count
+  bool single{true};              ///< no dash
+  bool read_flat{};               ///< 2A-G was read as ²A-G
+  bool by_sequence{};             ///< 1-210: number and count were separated by the runs beside it
+  bool first_counted{};           ///< A⁸-E⁸: the first end has its own count
+  Problem problem{Problem::none}; ///< why the ends make no run
+};
+
+class ElementReader : protected FormulaCursor {
+protected:
+  using FormulaCursor::FormulaCursor;
+
+  /// The dash of a run, or the word "to": taken, or not.
+  constexpr bool take_dash(TokenCursor& c) const noexcept {
+    if (c.at(TokenKind::dash)) {
+      c.take();
+      if (c.touches(TokenKind::dash)) c.take(); // A--B⁸
+      return true;
+    }
+    auto const w = word(c);
+    if (!c.token.spaced || (w != "to" && w != "through") || !is_blank_at(c.token.from + w.size())) return false;
+    c = after_word(c);
+    return true;
+  }
+  [[nodiscard]] constexpr bool is_blank_at(std::size_t i) const noexcept { return at(i) == ' ' || at(i) == '\t'; }
+  /// One run with its count, if it has one; false when there is no run, and the element says why.
+  constexpr bool take_element(TokenCursor& c, FoundElement& e) const {
+    e.from = c.token.from;
+    e.first = e.last = take_first(c);
+    e.end = e.first.end;
+    if (!e.first) return false;
+    bool const number = e.first.key.mark() == Mark::number;
+    if (!take_last(c, e)) return false;
+    e.count = take_count(c, (flat_counts_ || c.at(TokenKind::open_round)) && !number, true);
+    if (e.first.count_inside && e.single && !close_quotation(c, e)) return false;
+    if (!e.count.found() && !number) take_count_apart(c, e);
+    bool const words = c.at(TokenKind::comma) || c.at(TokenKind::letter);
+    if (words)
+      if (auto const count = take_count_in_words(c, !e.count.found()); count.found())
+        e.count = count, e.apart = false; // A-H3, in fours: the 3 is the last leaf signed
+    if (e.count.found()) e.end = e.count.end;
+    return true;
+  }
+
+private:
+  /// The second end of a run, if there is one; false where the two make no run.
+  constexpr bool take_last(TokenCursor& c, FoundElement& e) const {
+    auto d = c;
+    auto const own = e.first.key.mark() == Mark::number ? FoundCount{} : take_count(d, flat_counts_);
+    if (!own.sound() || own.cycle.size() != 1) d = c;
+    bool const counted = d.token.from != c.token.from;
+    if (!take_dash(d)) return true;
+    auto const last = take(d);
+    if (!last) return true;
+    if (counted) { // A⁸-E⁸, where both have the same count; 8-6 is an alternation
+      auto p = d;
+      auto const other = take_count(p, flat_counts_);
+      if (!other.sound() || !(other.cycle == own.cycle)) return true;
+    }
+    e.first_counted = counted;
+    e.single = false;
+    e.last = last;
+    e.end = last.end;
+    c = d;
+    return join(e);
+  }
+  /// 'Gg⁶': the quotation mark after the count.
+  constexpr bool close_quotation(TokenCursor& c, FoundElement& e) const {
+    if (!e.count.found() || !c.touches(TokenKind::quote)) return e.problem = Problem::unknown_mark, false;
+    e.count.end = c.token.to;
+    c.take();
+    return true;
+  }
+  /// Brings the ends of a run into one series and counts what lies between.
+  constexpr bool join(FoundElement& e) const {
+    auto &a = e.first.key, &b = e.last.key;
+    // a prefix holds for both ends; π and χ among Greek letters are letters
+    if (b.raised() == 0 && a.raised() != 0) b = b.in_series(a.raised());
+    if (b.duplicate() == Duplicate::none && a.duplicate() != Duplicate::none) b = b.duplicated(a.duplicate());
+    if (a.is_letter() && b.is_letter() && b.beside() == Beside::nothing && a.beside() == Beside::before)
+      b = b.with_symbol(a.beside(), a.text_from, a.text_size);
+    a = among(b, a);
+    b = among(a, b);
+    e.gatherings = run_length(a, b, alphabet_, text_);
+    bool const flat = e.gatherings == 0 && e.first.multiplied && a.multiple <= 9 && b.multiple == 1 && a.is_letter() &&
+                      a.mark() == b.mark() && a.raised() == 0;
+    if (flat) { // 2A-G is ²A-G: as 2A to G the run would go backwards
+      auto const series = static_cast<int>(a.multiple);
+      auto first = a;
+      first.multiple = 1;
+      e.gatherings = run_length(first, b, alphabet_, text_);
+      if (e.gatherings != 0) a = first.in_series(series), b = b.in_series(series);
+      e.first.flat_prefix = false;
+      e.read_flat = e.gatherings != 0;
+    }
+    if (e.gatherings != 0) return true;
+    e.problem = same_series(a, b, text_) ? Problem::run_goes_backwards : Problem::run_crosses_series;
+    if (second_letter_is_place(e)) e.problem = Problem::second_letter_is_place, ++e.end;
+    return false;
+  }
+  /// Aa-Az: Aa is no doubled letter there, but the first gathering of an alphabet named by its first letter.
+  [[nodiscard]] constexpr bool second_letter_is_place(FoundElement const& e) const {
+    auto const letter = [&](std::size_t i) { return is_latin_letter(at(i)) ? small_letter(at(i)) : '\0'; };
+    auto const alphabet = letter(e.from);
+    return alphabet != '\0' && letter(e.from + 1) == alphabet && letter(e.last.end - 1) == alphabet &&
+           letter(e.last.end) != '\0' && letter(e.last.end) != alphabet;
+  }
+  /// A count with blanks before it: D ⁸ at the end of an element, k 16.
+  constexpr void take_count_apart(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    bool const comma = p.at(TokenKind::comma);
+    if (comma) p.take();
+    if (!p.at(TokenKind::figure) || (!comma && !p.token.spaced)) return;
+    bool const raised = p.token.raised();
+    if (raised ? p.token.style != TokenStyle::sign : !flat_counts_) return;
+    auto const begin = p;
+    p.token.spaced = false;
+    auto count = take_count(p, !raised);
+    if (!count.sound()) return;
+    count.from = begin.token.from;
+    auto const& t = p.token;
+    bool const ends = t.is(TokenKind::end) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
+                      t.is(TokenKind::close_round) || t.is(TokenKind::close_square) ||
+                      (t.is(TokenKind::comma) && !comma);
+    bool const belongs = raised ? ends || t.is(TokenKind::open_round)
+                                : ends || (!comma && t.spaced && !t.is(TokenKind::dash) && !is_extent(begin));
+    if (!belongs) return;
+    e.count = count;
+    e.apart = true;
+    c = p;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

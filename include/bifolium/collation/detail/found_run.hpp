@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+/// What the grammar hands to the resolver, and the resolver to a sink: a run with the names of its ends as they were found
+/// in the text, a gathering that a change names, a doubt with its bytes.
+#pragma once
+
+#include <bifolium/collation/parts.hpp>
+#include <bifolium/core/problem.hpp>
+#include <bifolium/leaf/signature_key.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A run whose names are of no meaning without the text.
+struct FoundRun {
+  SignatureKey first{}, last{};
+  std::int64_t gatherings{1};
+  Cycle leaves{};
+  bool first_inferred{}, last_inferred{}, unsigned_throughout{}, begins_part{};
+};
+/// A gathering that a change names.
+struct Target {
+  GatheringAt gathering{};
+  std::int64_t ordinal{}; ///< which gathering of the book, from 0
+  int leaves{};           ///< as folded
+  bool other_series{};    ///< its name has a raised figure, π or χ that was not said
+};
+/// Something doubtful, or wrong; in bytes of the text.
+struct Doubt {
+  Problem problem{};
+  std::uint32_t from{}, to{};
+  std::int64_t limit{};
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,319 @@
+// SPDX-License-Identifier: MIT
+/// The grammar of a collation formula, by recursive descent over tokens (leaf/token.hpp). What its words mean together is
+/// resolved in collation/detail/resolver.hpp.
+///
+///   description = [ heading ] , [ format ] , { part } ;
+///   part        = [ volume ] , { element | separator } ;            (* ";" and a volume begin a part *)
+///   separator   = "," | "." | ";" ;
+///   volume      = ( "v." | "vol." | "volume" | "tome" | "t." | "Bd." | "pt." ... ) , ( figure | roman ) , [ ":" | "," | "." ] ;
+///   element     = run | group | changes | identity | imperfect | equation | signing | remark | note | passage ;
+///   run         = signature , [ dash , signature ] , [ count ] ;    (collation/detail/found_element.hpp, count_reader.hpp)
+///   group       = "[" , { element | separator } , "]" , [ count ] ; (* unsigned; the count is shared by runs without one *)
+///   changes     = "(" , item , { join , item } , ")" ;              (collation/detail/change_grammar.hpp)
+///   identity    = "[=" , same , "]" ;   imperfect = "+" | "⁺" ;     signing = "[" , "$" , ... , "]" ;
+///   equation    = "=" , description ;                               (* the same book written a second way *)
+///   remark      = leaf , words ;        note = "(" , words , ")" ;
+///   passage     = extent | pagination | plates | prose ;            (collation/detail/passage_grammar.hpp)
+///
+/// Each function takes all of its text or leaves the cursor where it was. Nothing is repaired: what can be read in spite of a
+/// doubt is read, and the doubt is told; what cannot is an error with its place.
+#pragma once
+
+#include <bifolium/collation/detail/passage_grammar.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+template <class Sink> class Grammar : PassageGrammar<Sink> {
+  using Base = PassageGrammar<Sink>;
+  using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::last_, Base::text_, Base::at, Base::letters_,
+      Base::cursor, Base::word, Base::is_word, Base::leaf_name, Base::take_count, Base::begun, Base::c_, Base::part_,
+      Base::depth_, Base::failed_, Base::dialect_, Base::leaves_, Base::error_, Base::after_word, Base::is_extent,
+      Base::is_group, Base::rest, Base::begins, Base::separated_;
+
+  bool second_{false};  // this is the second statement of a formula written twice
+  bool misread_{false}; // a bracket was lost in scanning
+  std::uint32_t open_at_{0};
+
+public:
+  constexpr Grammar(std::string_view text, Dialect dialect, Sink& sink)
+      : Grammar{text, tei_content(text), dialect, sink} {}
+
+  /// Reads the whole text; false when error() says why it cannot be read.
+  constexpr bool read() {
+    // nothing after a zero would be looked at, for readers take it for the end
+    if (auto const zero = text_.find('\0'); zero != text_.npos)
+      return fail(Problem::not_utf8, to_32(zero), to_32(zero));
+    if (text_.size() > 0xFFFFFFFFU) return fail(Problem::number_too_large, 0, 0);
+    this->take_format();
+    for (;;) {
+      separated_ = !begun();
+      for (; is_separator(c_.token); c_.take()) {
+        part_ = part_ || c_.at(TokenKind::semicolon);
+        separated_ = true;
+      }
+      if (c_.ended()) break;
+      bool const may_be_plain = c_.at(TokenKind::letter) || c_.at(TokenKind::figure);
+      if (may_be_plain && this->plain()) continue;
+      if (failed_ || !step()) return false;
+    }
+    auto const size = to_32(text_.size());
+    if (!begun()) return fail(text_.empty() ? Problem::unexpected_end : Problem::no_signature, size, size);
+    this->check_identities();
+    if (depth_ > 0 && !misread_) warn(Problem::bracket_not_closed, open_at_, open_at_ + 1);
+    return true;
+  }
+  [[nodiscard]] constexpr std::int64_t leaves() const noexcept { return leaves_; }
+  [[nodiscard]] constexpr std::int64_t gatherings() const noexcept {
+    return this->gatherings_ + this->gatherings_inserted_;
+  }
+  /// pre: read() was false.
+  [[nodiscard]] constexpr Doubt error() const noexcept { return error_; }
+
+private:
+  struct Content {
+    std::size_t from{}, to{};
+  };
+  constexpr Grammar(std::string_view text, Content content, Dialect dialect, Sink& sink)
+      : Base{text.substr(0, content.to), dialect, sink} {
+    if (content.from != 0) c_ = cursor(content.from);
+  }
+  /// What is within TEI's element formula, if the text is one.
+  static constexpr Content tei_content(std::string_view text) noexcept {
+    Content const all{0, text.size()};
+    auto const open = TokenCursor{text}.token.from;
+    if (!text.substr(open).starts_with("<formula")) return all;
+    auto const end = text.rfind("</formula>"), from = text.find('>', open) + 1;
+    if (end == std::string_view::npos || !TokenCursor{text, end + 10}.ended() || from > end) return all;
+    return {from, end};
+  }
+  static constexpr std::uint32_t to_32(std::size_t i) noexcept { return static_cast<std::uint32_t>(i); }
+
+  constexpr bool step() {
+    if (begun() && separated_ && this->remark()) return !failed_;
+    auto const t = c_.token;
+    switch (t.kind) {
+    case TokenKind::letter:
+      return this->volume() || letter();
+    case TokenKind::open_round:
+      return this->volume() || open_round();
+    case TokenKind::close_round:
+    case TokenKind::close_square:
+      return close_bracket();
+    case TokenKind::open_square:
+      return begun() && is_extent(c_) ? rest(Passage::extent) : bracket();
+    case TokenKind::equals:
+      return equation();
+    case TokenKind::plus:
+      return plus();
+    case TokenKind::minus:
+      return t.raised() && begun() ? raised_sign() : this->gathering();
+    case TokenKind::figure:
+      return !t.raised() && begun() && is_extent(c_) ? rest(Passage::extent) : this->gathering();
+    case TokenKind::malformed:
+      return fail(Problem::not_utf8, t.from, t.from);
+    default:
+      return this->gathering();
+    }
+  }
+  /// Signatures, a bare name with its count, or words after the gatherings.
+  constexpr bool letter() {
+    auto const from = c_.token.from;
+    auto const next = at(from + 1);
+    if (!is_latin_letter(next) && next != '.') return this->gathering();
+    if (begun() && is_extent(c_)) return rest(Passage::extent);
+    if (at(from) == 'J' && !begun() && depth_ == 0 && is_small(next) && next != 'j' && !is_word(from + 1))
+      return misread_bracket();
+    if (!is_latin_letter(next) || !is_word(from)) return this->gathering();
+    auto const w = word(c_);
+    auto const end = from + to_32(w.size());
+    auto c = cursor(end);
+    auto const count = take_count(c, dialect_.flat_counts);
+    if (begun() && (w == "plus" || w == "with" || w == "and") && is_extent(cursor(end))) return rest(Passage::extent);
+    if (begun() && separated_ && !count.found()) return rest(Passage::prose);
+    if (w.size() >= 3 && count.sound()) return this->named(end, count);
+    return fail(begun() ? Problem::unknown_mark : Problem::no_signature, from, end);
+  }
+  /// J for an opening bracket, as scans of BMC have it: Ja-d⁸.
+  constexpr bool misread_bracket() {
+    auto const from = c_.token.from;
+    warn(Problem::bracket_misread, from, from + 2);
+    open_at_ = from;
+    depth_ = 1;
+    misread_ = true;
+    c_.take();
+    return true;
+  }
+  /// A mark printed in parentheses, with its count; changes; words.
+  constexpr bool open_round() {
+    if (at(c_.token.to) == ':') return this->gathering();
+    auto c = c_;
+    auto const mark = this->take(c); // (*)⁴: with a count a symbol in parentheses is a mark, without it words
+    bool const counted = mark && !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
+    return counted ? this->gathering() : parenthesis();
+  }
+  constexpr bool parenthesis() {
+    auto const from = c_.token.from;
+    auto const close = this->closing_round(c_);
+    if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
+    auto const in = cursor(from + 1, close);
+    bool const equated = in.at(TokenKind::open_square) && in.ahead().is(TokenKind::equals);
+    bool const changing = in.at(TokenKind::plus) || in.at(TokenKind::equals) || is_loss(in.token) || equated;
+    if (!begun()) return fail(changing ? Problem::change_without_gathering : Problem::no_signature, from, close + 1);
+    c_ = cursor(close + 1);
+    auto const i = in.token.from;
+    if (changing) return this->changes(i, close);
+    if (auto const name = leaf_name(in, close); name.found) {
+      auto const next = cursor(name.end, close);
+      if (next.at(TokenKind::plus) || next.at(TokenKind::equals) || changes_follow(next, close))
+        return this->changes(i, close);
+    }
+    if (printed_so(in, close, from)) return !failed_;
+    if (failed_) return false;
+    if (in.ended()) return fail(Problem::change_not_understood, from, close + 1);
+    return this->note(i, close, true);
+  }
+  /// (A1 blank, −A8): after words about a leaf, a comma, a sign and a leaf.
+  [[nodiscard]] constexpr bool changes_follow(TokenCursor c, std::uint32_t close) const {
+    while (!c.ended()) {
+      bool const separator = c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
+      c.take();
+      if (!separator || !(is_loss(c.token) || c.at(TokenKind::plus))) continue;
+      auto sign = c;
+      sign.take();
+      if (leaf_name(sign, close).found) return true;
+    }
+    return false;
+  }
+  /// (2Y)⁵: a signature printed so, with a count of its own: taken, or not.
+  constexpr bool printed_so(TokenCursor const& in, std::uint32_t close, std::uint32_t from) {
+    auto p = in;
+    auto const mark = CountReader{text_.substr(0, close), letters_}.take(p);
+    if (!mark || mark.inferred || mark.key.mark() == Mark::name || !p.ended() || c_.at(TokenKind::open_round))
+      return false;
+    auto c = c_;
+    auto const count = take_count(c, dialect_.flat_counts);
+    if (!count.found()) return false;
+    if (count.problem != Problem::none) return fail(count.problem, from, count.end, most_leaves_in_gathering);
+    c_ = c;
+    return this->in_parentheses(mark, count, from);
+  }
+  /// A statement of signing, changes in square brackets, a mark in brackets, a group.
+  constexpr bool bracket() {
+    auto const from = c_.token.from;
+    auto const first = c_.ahead();
+    bool const identity = first.is(TokenKind::equals);
+    bool const changing = begun() && (identity || first.is(TokenKind::plus) || is_loss(first));
+    if (first.is(TokenKind::dollar) || changing) {
+      auto const close = closing_square(from);
+      if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
+      c_ = cursor(close + 1);
+      if (first.is(TokenKind::dollar)) return sink_.passage(Passage::signing, from, close + 1), true;
+      for (auto k = first.from; k < close; ++k) // its words would not be in a parenthesis
+        if (at(k) == '(' || at(k) == ')' || (at(k) == '[' && !identity))
+          return fail(Problem::change_not_understood, from, close + 1);
+      if (identity) return this->changes(from, close + 1);
+      warn(Problem::change_in_square_brackets, from, close + 1);
+      return this->changes(first.from, close);
+    }
+    if (!is_group(c_)) return this->gathering();
+    // brackets round runs are not within each other, so the first was not closed
+    if (depth_ > 0) return fail(Problem::bracket_not_closed, open_at_, open_at_ + 12);
+    depth_ = 1;
+    open_at_ = from;
+    c_.take();
+    return true;
+  }
+  /// The bracket that closes the one at this byte, with those within it: [$3 (−[par.]2) signed]; 0 for none.
+  [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i) const noexcept {
+    int open = 0;
+    for (; i < text_.size(); ++i) {
+      open += at(i) == '[' ? 1 : at(i) == ']' ? -1 : 0;
+      if (open == 0) return i;
+    }
+    return 0;
+  }
+  constexpr bool close_bracket() {
+    auto const t = c_.token;
+    if (t.is(TokenKind::close_round) && is_cross()) return this->gathering();
+    if (depth_ == 0) {
+      if (!begun()) return fail(Problem::bracket_not_opened, t.from, t.to);
+      warn(Problem::bracket_not_opened, t.from, t.to);
+      c_.take();
+      return true;
+    }
+    if (t.is(TokenKind::close_round) && !misread_) warn(Problem::bracket_misread, t.from, t.to);
+    --depth_;
+    c_.take();
+    this->after_group(t.to);
+    return true;
+  }
+  /// )( is a mark where a run may begin, but not before a change: (A4)(−A3).
+  [[nodiscard]] constexpr bool is_cross() const noexcept {
+    auto const to = c_.token.to;
+    if (at(to) == ':' && at(to + 1) == '(') return true;
+    if (at(to) != '(' || (depth_ > 0 && at(to + 1) == '-')) return false;
+    auto k = to + 1;
+    if (at(k) == '-')
+      for (++k; is_digit(at(k));) ++k; // )(-3)( is a run
+    bool const run = k != to + 1 && at(k) == ')' && at(k + 1) == '(';
+    auto const next = at(to + 1);
+    return run || (next != '-' && next != '+' && next != '=');
+  }
+  /// A mark with a count, leaves or plates beside the formula, or the sign that it is imperfect.
+  constexpr bool plus() {
+    auto const t = c_.token;
+    if (t.raised()) return begun() ? raised_sign() : this->gathering();
+    if (begun() && is_extent(c_)) return rest(Passage::extent);
+    auto c = c_;
+    c.take();
+    bool const counted = !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
+    if (counted) {
+      // a bracket that opens with a plus holds a change
+      bool const change = depth_ > 0 && begun() && !last_.unsigned_throughout;
+      return change ? fail(Problem::unknown_mark, t.from, c.token.from) : this->gathering();
+    }
+    if (!begun()) return fail(Problem::no_signature, t.from, t.to);
+    return imperfect();
+  }
+  constexpr bool imperfect() {
+    warn(Problem::imperfect, c_.token.from, c_.token.to);
+    sink_.imperfect();
+    c_.take();
+    return true;
+  }
+  /// ⁺ alone; A⁸⁻¹: which leaf?
+  constexpr bool raised_sign() {
+    auto const t = c_.token;
+    auto const next = c_.ahead();
+    if (next.is_raised_figure()) return fail(Problem::change_not_understood, t.from, next.to);
+    return t.is(TokenKind::plus) ? imperfect() : this->gathering();
+  }
+  /// A = B: the same book written a second way.
+  constexpr bool equation() {
+    auto const t = c_.token;
+    if (!begun() || second_) return fail(Problem::unknown_mark, t.from, t.from + 12);
+    auto c = c_;
+    c.take();
+    if (is_extent(c)) { // A-K⁸ = 80 leaves
+      c_ = c;
+      return rest(Passage::extent);
+    }
+    Sink none = sink_.nobody();
+    Grammar other{text_.substr(t.to), dialect_, none};
+    other.second_ = true;
+    auto const size = to_32(text_.size());
+    if (!other.read()) {
+      auto const& e = other.error();
+      return fail(e.problem, e.from + t.to, e.to + t.to, e.limit);
+    }
+    if (other.leaves() != leaves_) warn(Problem::second_statement_differs, t.to, size, other.leaves());
+    c_ = cursor(size);
+    return true;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

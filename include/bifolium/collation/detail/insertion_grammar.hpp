@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: MIT
+/// What comes after the plus of an insertion. A figure alone is a number of leaves, one with a star the place; after a name a
+/// figure is a leaf, and a raised figure makes it a gathering.
+///
+///   inserted = one , { "," , one } ;
+///   one      = figure , [ "*" ] | figure , { ( "." | "," ) , figure }
+///            | signature , [ raised count | figure , ( { ( "." | "," ) , figure } | "-" , figure ) ] ;
+#pragma once
+
+#include <bifolium/collation/detail/run_grammar.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// What is known of a parenthesis part-way through it.
+struct ChangeState {
+  TokenCursor c{};
+  std::uint32_t from{}, end{};           // the inside
+  Target current{};                      // the gathering that a figure alone speaks of
+  Change::Kind sign{Change::Kind::note}; // the sign that holds for a list
+  bool any{}, list{}, gone{}, after_words{};
+  FoundChange previous{};  // the last change
+  FoundChange last_gone{}; // the last deletion or cancel
+  // what comes before the item that is read now
+  bool separated{}, spaced{}, semicolon{}, point{};
+  [[nodiscard]] constexpr bool after(Change::Kind kind) const noexcept { return any && previous.kind == kind; }
+};
+
+template <class Sink> class InsertionGrammar : protected RunGrammar<Sink> {
+protected:
+  using Base = RunGrammar<Sink>;
+  using Base::Base;
+  using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::text_, Base::at, Base::letters_, Base::dialect_,
+      Base::cursor, Base::take_count, Base::is_plus;
+  using Kind = Change::Kind;
+
+  constexpr bool not_understood(ChangeState const& s, std::uint32_t from) {
+    return fail(Problem::change_not_understood, from, s.end);
+  }
+  [[nodiscard]] constexpr TokenCursor within(ChangeState const& s, std::uint32_t from) const {
+    return cursor(from, s.end);
+  }
+  /// Hands a change on, with what joins it to the one before.
+  constexpr void send(ChangeState& s, FoundChange change, std::uint32_t from, std::uint32_t to) {
+    using Separator = ChangeForm::Separator;
+    change.from = from;
+    change.to = to;
+    auto const separator = !s.any ? Separator::opens : s.point ? Separator::point : Separator::comma;
+    change.form = {runs_.size() - 1, separator, change.leaf_written};
+    sink_.change(change);
+    s.previous = change;
+    s.any = true;
+    if (change.kind == Kind::deletion || change.kind == Kind::cancel) s.last_gone = change, s.gone = true;
+  }
+  /// Reads what is inserted into `target` after leaf `after`; -1 when no leaf was named. `fills`: it takes the place of a
+  /// leaf that is gone.
+  constexpr bool insertion(ChangeState& s, Target const& target, int after, bool fills, std::uint32_t from) {
+    FoundChange one;
+    one.kind = Kind::insertion;
+    one.gathering = target.gathering;
+    one.leaves = 1;
+    if (is_bare_figure(s.c)) {
+      if (!take_figure(s, one, after, from)) return false;
+    } else if (!take_named(s, one, from))
+      return false;
+    if (after < 0) {
+      warn(Problem::place_not_stated, from, s.c.token.from);
+      after = target.leaves;
+    }
+    if (after > target.leaves) return fail(Problem::no_such_leaf, from, s.c.token.from, target.leaves);
+    one.first = after;
+    bool const disjunct = one.named && one.joined == Joined::apart;
+    if (one.leaves > 1 && after == target.leaves && !fills && !disjunct)
+      warn(Problem::pair_after_last_leaf, from, s.c.token.from);
+    if (!this->add_leaves(one.leaves, from, s.c.token.from)) return false;
+    if (one.joined == Joined::gathering) ++this->gatherings_inserted_;
+    s.sign = Kind::insertion;
+    s.list = s.point = false;
+    send(s, one, from, s.c.token.from);
+    return true;
+  }
+  /// A3+a⁴, b⁴: what is here was inserted with what comes before it. A name that the formula has is a leaf of it.
+  constexpr bool continues_insertion(ChangeState const& s) {
+    if (!s.after(Kind::insertion) || s.previous.starred || !s.separated || s.semicolon) return false;
+    auto c = s.c;
+    auto const mark = CountReader{text_.substr(0, s.end), letters_}.take(c);
+    if (!mark || is_plus(mark) || mark.key.is_bare_number()) return false;
+    if (take_count(c, false).sound()) return ends_one(c.token);
+    if (!c.touches(TokenKind::figure) || this->find(mark.key)) return false;
+    c.take();
+    return ends_one(c.token);
+  }
+
+private:
+  /// What may follow one insertion; a list of leaves may go on.
+  [[nodiscard]] static constexpr bool ends_one(Token const& t) noexcept {
+    return t.is(TokenKind::end) || t.is(TokenKind::comma) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
+           t.is(TokenKind::open_square) || t.is(TokenKind::dash) || t.is(TokenKind::plus);
+  }
+  /// A figure that multiplies no mark and has no count: how many leaves, or 8*.
+  [[nodiscard]] constexpr bool is_bare_figure(TokenCursor c) const noexcept {
+    if (!c.is_flat_figure()) return false;
+    c.take();
+    auto const& t = c.token;
+    if (t.spaced) return true;
+    if (t.is(TokenKind::letter) || t.raised()) return false;
+    if (t.is(TokenKind::open_square)) return at(t.to) == '=';
+    return static_cast<unsigned char>(at(t.from)) < 0x80;
+  }
+  /// 1, 2; 8*; 1.2 of one piece; 1,2 each by itself.
+  constexpr bool take_figure(ChangeState& s, FoundChange& one, int& after, std::uint32_t from) {
+    auto const value = s.c.token.value;
+    if (value < 1 || value > most_leaves_in_gathering) return not_understood(s, from);
+    s.c.take();
+    if (s.c.touches(TokenKind::symbol) && s.c.token.value == '*') {
+      s.c.take();
+      one.starred = true;
+      one.figure = static_cast<int>(value);
+      if (after < 0) after = one.figure;
+      return true;
+    }
+    one.leaves = static_cast<int>(value);
+    if (value == 1) join_listed(s.c, one);
+    return true;
+  }
+  /// Leaves without a name of their own: 1 has been read, and a list continues from it.
+  constexpr void join_listed(TokenCursor& c, FoundChange& one) const noexcept {
+    auto const joint = c.token.kind;
+    if (joint != TokenKind::point && joint != TokenKind::comma) return;
+    auto p = c;
+    std::uint32_t leaves = 1;
+    for (;;) {
+      auto next = p;
+      next.take();
+      bool const spaced = next.token.spaced && joint == TokenKind::point; // A1+1, 2
+      if (!p.touches(joint) || spaced || !next.is_flat_figure() || next.token.value != leaves + 1) break;
+      next.take();
+      p = next;
+      ++leaves;
+    }
+    auto const& t = p.token;
+    bool const other = !t.spaced && (t.is(TokenKind::plus) || t.is(TokenKind::equals) || t.is(TokenKind::symbol) ||
+                                     t.is(TokenKind::point) || t.is(TokenKind::figure) || t.is(TokenKind::letter));
+    if (leaves == 1 || other) return; // 2+1: another leaf
+    c = p;
+    one.leaves = static_cast<int>(leaves);
+    one.joined = joint == TokenKind::point ? Joined::conjugate : Joined::apart;
+  }
+  constexpr bool take_named(ChangeState& s, FoundChange& one, std::uint32_t from) {
+    auto const mark = CountReader{text_.substr(0, s.end), letters_}.take(s.c);
+    if (!mark || is_plus(mark)) return not_understood(s, from);
+    one.named = true;
+    one.name = mark.key;
+    auto c = s.c;
+    if (auto const count = take_count(c, false); count.found()) {
+      if (count.problem != Problem::none) return fail(count.problem, from, count.end, most_leaves_in_gathering);
+      s.c = c;
+      one.joined = Joined::gathering;
+      one.leaves = count.cycle.term(0);
+    } else if (mark.key.is_bare_number()) { // a figure alone is how many
+      if (mark.key.multiple > most_leaves_in_gathering) return not_understood(s, from);
+      one.leaves = static_cast<int>(mark.key.multiple);
+      one.named = false;
+      one.name = SignatureKey{};
+    } else if (s.c.touches(TokenKind::figure) && !s.c.token.raised())
+      return take_leaves(s, one, from);
+    return true;
+  }
+  /// The figures after a name: χ1, χ1.2, χ1,2, χ1-4.
+  constexpr bool take_leaves(ChangeState& s, FoundChange& one, std::uint32_t from) {
+    auto& c = s.c;
+    auto const first = c.token.value;
+    auto previous = first;
+    c.take();
+    for (;;) {
+      auto next = c;
+      next.take();
+      bool const point = c.touches(TokenKind::point);
+      if ((!point && !c.touches(TokenKind::comma)) || !next.touches(TokenKind::figure) || next.token.raised()) break;
+      if (next.token.value != previous + 1) return not_understood(s, from);
+      previous = next.token.value;
+      ++one.leaves;
+      one.joined = point ? Joined::conjugate : Joined::apart;
+      next.take();
+      c = next;
+    }
+    if (auto next = c; one.leaves == 1 && c.touches(TokenKind::dash)) {
+      next.take();
+      if (next.touches(TokenKind::figure) && !next.token.raised()) {
+        previous = next.token.value;
+        if (previous <= first || previous > most_leaves_in_gathering) return not_understood(s, from);
+        one.leaves = static_cast<int>(previous - first + 1);
+        next.take();
+        c = next;
+      }
+    }
+    if (one.leaves == 1 && first % 2 == 0 && dialect_.flat_counts)
+      warn(Problem::inserted_leaf_or_gathering, from, c.token.from, first);
+    if (first < 1 || previous > most_leaves_in_gathering) return not_understood(s, from);
+    one.figure = static_cast<int>(first);
+    return true;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: MIT
+/// A leaf as a change names it. Within a parenthesis the figure after a signature is the place of a leaf, not a count:
+///
+///   leaf = [ "sig." ] , ( signature , [ "/" ] , ( figure | roman | "l" ) , [ "r" | "v" ] | figure | signature ) ;
+///
+/// A figure alone (7) is a leaf of the gathering before it; a signature alone the whole gathering.
+#pragma once
+
+#include <bifolium/collation/detail/number_reader.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A leaf named in a text.
+struct NamedLeaf {
+  bool found{};
+  bool gathering_named{}; ///< `key` holds something
+  bool whole{};           ///< no leaf, the whole gathering
+  bool letter_l{};        ///< l, the letter, was written for the figure 1
+  SignatureKey key{};
+  int leaf{};
+  std::uint32_t end{}; ///< the byte after it
+};
+
+class LeafReader : protected NumberReader {
+protected:
+  using NumberReader::NumberReader;
+
+  /// A gathering signed + cannot be named in a change, where the plus is the sign of an insertion.
+  [[nodiscard]] constexpr bool is_plus(FoundSignature const& found) const noexcept {
+    return found.key.mark() == Mark::symbol && at(found.key.text_from) == '+';
+  }
+  /// The leaf named at the cursor, before byte `end`, where the cursor ends too.
+  [[nodiscard]] constexpr NamedLeaf leaf_name(TokenCursor c, std::uint32_t end) const noexcept {
+    if (c.at(TokenKind::letter) && begins(c.token.from, "sig. ")) c = cursor(c.token.from + 5U, end);
+    if (c.is_flat_figure()) {
+      auto next = c;
+      next.take();
+      if (next.touches(TokenKind::slash)) return numbered(c.token, next);
+      if (ends_figure(next)) {
+        NamedLeaf name;
+        name.found = true;
+        name.leaf = bounded(c.token);
+        name.end = c.token.to;
+        return name;
+      }
+    }
+    if (c.at(TokenKind::letter) && is_word(c.token.from))
+      if (auto const bare = bare_name(c); bare.found) return bare;
+    return signed_leaf(c, end);
+  }
+
+private:
+  [[nodiscard]] static constexpr int bounded(Token const& figure) noexcept {
+    return figure.value > most_leaves_in_gathering ? most_leaves_in_gathering + 1 : static_cast<int>(figure.value);
+  }
+  /// r or v after the figure of a leaf.
+  constexpr void take_side(TokenCursor const& c, NamedLeaf& name) const noexcept {
+    bool const side = c.touches(TokenKind::letter) && (c.token.value == 'r' || c.token.value == 'v');
+    if (side && !is_latin_letter(at(c.token.to))) name.end = c.token.to;
+  }
+  /// 36/10, leaf 10 of gathering 36. `c`: at the stroke.
+  [[nodiscard]] constexpr NamedLeaf numbered(Token const& gathering, TokenCursor c) const noexcept {
+    NamedLeaf name;
+    c.take();
+    bool const number = gathering.value > 0 && gathering.value <= Signature::highest_number;
+    if (!c.touches(TokenKind::figure) || c.token.raised() || !number) return name;
+    name.found = name.gathering_named = true;
+    name.key = SignatureKey::of(Mark::number, 0, gathering.value);
+    name.leaf = bounded(c.token);
+    name.end = c.token.to;
+    c.take();
+    take_side(c, name);
+    return name;
+  }
+  /// Nothing of a name follows the figure.
+  [[nodiscard]] constexpr bool ends_figure(TokenCursor const& c) const noexcept {
+    auto const& t = c.token;
+    if (t.spaced) return true;
+    switch (t.kind) {
+    case TokenKind::end:
+    case TokenKind::comma:
+    case TokenKind::point:
+    case TokenKind::semicolon:
+    case TokenKind::plus:
+    case TokenKind::plus_minus:
+    case TokenKind::question:
+    case TokenKind::close_square:
+    case TokenKind::equals:
+    case TokenKind::dash:
+      return true;
+    case TokenKind::open_square:
+      return at(t.to) == '=';
+    default:
+      return false;
+    }
+  }
+  /// The bare name of a symbol: −greek cross8.
+  [[nodiscard]] constexpr NamedLeaf bare_name(TokenCursor c) const noexcept {
+    NamedLeaf name;
+    auto const from = c.token.from;
+    auto last = c.token;
+    for (; c.at(TokenKind::letter); c.take()) last = c.token;
+    auto const size = last.to - from;
+    if (!c.touches(TokenKind::figure) || c.token.raised() || size < 3 || size > Signature::longest_text) return name;
+    name.key = text_mark(Mark::name, from, last.to, last.to, 1).key;
+    name.found = name.gathering_named = true;
+    name.leaf = bounded(c.token);
+    name.end = c.token.to;
+    return name;
+  }
+  [[nodiscard]] constexpr NamedLeaf signed_leaf(TokenCursor c, std::uint32_t end) const noexcept {
+    NamedLeaf name;
+    auto const mark = CountReader{text_.substr(0, end), letters_}.take(c);
+    if (!mark || mark.end > end || is_plus(mark)) return name;
+    name.key = mark.key;
+    name.end = mark.end;
+    if (c.touches(TokenKind::slash)) c.take();
+    if (c.touches(TokenKind::figure) && !c.token.raised()) {
+      name.leaf = bounded(c.token);
+      name.end = c.token.to;
+      c.take();
+    } else if (c.touches(TokenKind::letter) && mark.key.is_letter())
+      take_letters(c, end, name);
+    bool const leaf = name.end != mark.end;
+    bool const bare = mark.key.is_bare_number() && !mark.inferred;
+    // a figure with something else after it names nothing, nor do letters close together
+    if (!leaf && (bare || c.touches(TokenKind::letter))) return NamedLeaf{};
+    name.found = name.gathering_named = true;
+    name.whole = !leaf;
+    if (leaf) take_side(c, name);
+    return name;
+  }
+  /// A4(−Al), with the letter l for 1; Aiij, as early books are signed.
+  constexpr void take_letters(TokenCursor& c, std::uint32_t end, NamedLeaf& name) const noexcept {
+    if (c.token.value == 'l' && !is_latin_letter(at(c.token.to))) {
+      name.leaf = 1;
+      name.letter_l = true;
+      name.end = c.token.to;
+      c.take();
+      return;
+    }
+    auto const roman = roman_numeral(text_.substr(0, end).substr(c.token.from));
+    auto const to = c.token.from + static_cast<std::uint32_t>(roman.bytes);
+    bool const whole = roman.bytes != 0 && roman.value < 50 && (to >= end || !is_latin_letter(at(to)));
+    if (!whole || !is_small(static_cast<char>(c.token.value))) return;
+    name.leaf = static_cast<int>(roman.value);
+    name.end = to;
+    c = cursor(to, end);
+  }
+};
+
+/// The leaf with which the words from byte `at` on begin, as a change would name it.
+class LeafInWords : LeafReader {
+public:
+  constexpr LeafInWords(std::string_view text, Letters letters) noexcept : LeafReader{text, {{}, letters, true}} {}
+  [[nodiscard]] constexpr NamedLeaf find(std::size_t from) const noexcept {
+    return leaf_name(cursor(from), static_cast<std::uint32_t>(text_.size()));
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: MIT
+/// What is beside the gatherings and is none: volumes, remarks on a leaf, and what follows: leaves, pages, plates, prose. It
+/// is kept, and an extent that states another number of leaves than the formula is doubted.
+///
+///   extent     = [ "[" ] , figure , [ "]" ] , unit ;      plates = "+" , figure , words ;
+///   pagination = ( "pp." | "ff." | "ll." | "p." | "cols." ) , ( figure | roman | "[" ) , ... ;
+#pragma once
+
+#include <bifolium/collation/detail/format_grammar.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+template <class Sink> class PassageGrammar : protected FormatGrammar<Sink> {
+protected:
+  using Base = FormatGrammar<Sink>;
+  using Base::Base;
+  using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
+      Base::begins, Base::is_word, Base::leaf_name, Base::begun, Base::part_, Base::leaves_;
+
+  bool separated_{true}; // a separator comes before what is read now
+
+  /// All that is left of the text.
+  constexpr bool rest(Passage passage) {
+    auto const from = c_.token.from, size = static_cast<std::uint32_t>(text_.size());
+    sink_.passage(passage, from, size);
+    auto c = c_;
+    c_ = cursor(size);
+    if (passage == Passage::prose) {
+      warn(Problem::text_not_read, from, size);
+      return true;
+    }
+    if (c.at(TokenKind::open_square)) c.take();
+    if (!c.is_flat_figure()) return true;
+    std::int64_t const stated = c.token.value;
+    c.take();
+    if (c.at(TokenKind::close_square)) c.take();
+    auto const w = word(c);
+    bool const plates = begins(c.token.from + static_cast<std::uint32_t>(w.size()), " of");
+    bool const of_book = ((w == "leaves" || w == "leaf") && !plates) || w == "ll" || w == "ff" || w == "Bl" || w == "l";
+    if (of_book && stated != leaves_) warn(Problem::total_contradicts, from, size, leaves_);
+    return true;
+  }
+  /// A leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. False when no such thing is here.
+  constexpr bool remark() {
+    auto const from = c_.token.from;
+    auto figure = from; // K8 and a word: most of what is here is neither
+    while (figure < from + 48 && at(figure) != ' ' && figure < text_.size()) ++figure;
+    if (figure == from || !is_small(at(figure + 1)) || !is_small(at(figure + 2))) return false;
+    auto const size = static_cast<std::uint32_t>(text_.size());
+    auto const name = leaf_name(c_, size);
+    if (!name.found || !name.gathering_named || name.leaf < 1) return false;
+    auto c = cursor(name.end);
+    auto const w = word(c);
+    bool const words = c.token.spaced && !w.empty() && is_small(w[0]) && is_word(c.token.from) && w != "to" &&
+                       w != "through" && w != "and";
+    if (!words) return false;
+    auto const target = this->find(name.key);
+    if (!target || name.leaf > target->leaves) return false;
+    for (; !c.ended(); c.take()) {
+      auto const& t = c.token;
+      if (is_separator(t) || t.is(TokenKind::open_round) || t.is(TokenKind::close_round) ||
+          t.is(TokenKind::open_square) || t.is(TokenKind::close_square))
+        break;
+    }
+    warn(Problem::text_not_read, from, c.token.from);
+    c_ = c;
+    this->note(from, c.token.from, true);
+    return true;
+  }
+  /// Vol. I:, v. 2, (Bd. 3): a part of the book begins, or, after its gatherings, is named. False when no such thing is here.
+  constexpr bool volume() {
+    auto c = c_;
+    bool const round = c.at(TokenKind::open_round);
+    if (round) c.take();
+    constexpr std::string_view words[]{"v", "vol", "volume", "tome", "t", "bd", "pt", "part"};
+    auto const w = word(c);
+    bool known = false;
+    for (auto const one : words) known = known || (w.size() == one.size() && begins_with_word(w, one));
+    if (!known) return false;
+    auto const from = c.token.from;
+    c = after_word(c);
+    bool const stop = c.touches(TokenKind::point);
+    if (stop) c.take();
+    if (!stop && w.size() <= 2) return false;
+    auto const number_end = take_number(c);
+    if (number_end == 0) return false;
+    auto const to = number_end;
+    if (round && !c.touches(TokenKind::close_round)) return false;
+    if (round) c.take();
+    if (c.at(TokenKind::colon) || c.at(TokenKind::comma) || c.at(TokenKind::point))
+      c.take();
+    else if (!round)
+      return false;
+    bool const named_after = round && begun() && (c.at(TokenKind::semicolon) || c.ended() || c.at(TokenKind::point));
+    sink_.label(from, to, !named_after);
+    c_ = c;
+    if (named_after) return true; // A4 B-M12 (v. 1); ...
+    part_ = true;
+    this->take_format();
+    return true;
+  }
+
+private:
+  /// The number of a volume, as a figure or in Roman numerals: the byte after it; 0 where there is none.
+  constexpr std::uint32_t take_number(TokenCursor& c) const {
+    auto const from = c.token.from;
+    if (c.is_flat_figure()) {
+      auto const to = c.token.to;
+      c.take();
+      return to;
+    }
+    auto const numeral = word(c);
+    if (numeral.empty() || roman_numeral(numeral).bytes != numeral.size()) return 0;
+    c = after_word(c);
+    return from + static_cast<std::uint32_t>(numeral.size());
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: MIT
+/// What the parts of a formula mean together. The grammar hands over parts in the order of the text; here are the series in
+/// force, the places reached in the alphabet, the gatherings that a change may name, the leaves that are gone, the first
+/// error. What is understood goes to a sink: the counter's sink adds up, the reader's keeps the parts. Both see the same
+/// formula, so a count and a reading never differ.
+#pragma once
+
+#include <bifolium/collation/change.hpp>
+#include <bifolium/collation/detail/gone_leaves.hpp>
+#include <bifolium/collation/detail/runs_so_far.hpp>
+#include <bifolium/collation/detail/scan_plain.hpp>
+#include <bifolium/collation/dialect.hpp>
+#include <bifolium/core/fraction.hpp>
+#include <bifolium/fold/format.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Text that belongs to a formula or follows it without being one.
+enum class Passage : std::uint8_t { signing, extent, prose };
+
+/// A change in terms of the text: its names are of no meaning without it.
+struct FoundChange {
+  Change::Kind kind{};
+  GatheringAt gathering{};
+  int first{}, last{};     ///< the leaves, as folded; 0 for all; for an insertion `first` is the leaf it follows
+  int leaves{};            ///< inserted
+  Joined joined{};         ///< how they are joined
+  bool named{}, starred{}; ///< a name follows; (+8*)
+  bool of_change{};        ///< an identity of the change before it
+  bool leaf_written{};     ///< an identity with its leaf on the left
+  bool doubtful{};         ///< a question mark
+  SignatureKey name{};     ///< of an insertion, or of the other leaf of an identity
+  int figure{};            ///< the figure after the name or before the star
+  std::uint32_t from{}, to{};
+  ChangeForm form{};
+};
+
+/// A sink that keeps nothing but the number of doubts.
+struct CountSink {
+  std::int64_t warnings{0};
+  constexpr void run(FoundRun const&) {}
+  constexpr void change(FoundChange const&) {}
+  constexpr void warn(Doubt const&) { ++warnings; }
+  constexpr void format(Format) {}
+  constexpr void second_format(Format) {}
+  constexpr void paper_class(std::uint32_t, std::uint32_t) {}
+  constexpr void label(std::uint32_t, std::uint32_t, bool) {}
+  constexpr void passage(Passage, std::uint32_t, std::uint32_t) {}
+  constexpr void imperfect() {}
+  /// A sink for what is read a second time and not kept.
+  [[nodiscard]] constexpr CountSink nobody() const { return {}; }
+};
+
+template <class Sink> class Resolver {
+  struct Identity { // deliberately without initialisers, as SmallList asks
+    std::uint32_t multiple, text_from, from, to;
+    std::uint16_t series;
+    std::uint8_t letter, text_size;
+    int leaf;
+  };
+
+protected:
+  std::string_view text_;
+  Dialect dialect_;
+  Alphabet alphabet_;
+  Sink& sink_;
+  Doubt error_{};
+  bool failed_{false};
+  bool part_{false}; // a semicolon or a volume since the last run
+  std::int64_t leaves_{}, gatherings_{}, gatherings_inserted_{};
+  FoundRun last_{};
+  RunsSoFar runs_;
+
+private:
+  GoneLeaves gone_;
+  SmallList<Identity, 32> identities_;
+  std::int64_t reached_[2]{}; // the highest places of the plain capitals and small letters of this part
+
+protected:
+  constexpr Resolver(std::string_view text, Dialect dialect, Sink& sink)
+      : text_{text}, dialect_{dialect}, alphabet_{dialect.letters}, sink_{sink} {}
+
+  constexpr bool fail(Problem problem, std::uint32_t from, std::uint32_t to, std::int64_t limit = 0) {
+    auto const size = static_cast<std::uint32_t>(text_.size());
+    if (!failed_) error_ = {problem, from < size ? from : size, to < size ? to : size, limit};
+    failed_ = true;
+    return false;
+  }
+  constexpr void warn(Problem problem, std::uint32_t from, std::uint32_t to, std::int64_t limit = 0) {
+    auto const size = static_cast<std::uint32_t>(text_.size());
+    sink_.warn({problem, from, to < size ? to : size, limit});
+  }
+  /// Some run has been read.
+  [[nodiscard]] constexpr bool begun() const noexcept { return runs_.size() > 0; }
+
+  // -- runs ----------------------------------------------------------------------------------------------------------
+
+  constexpr std::int64_t& reached(SignatureKey mark) { return reached_[mark.mark() == Mark::small_letter ? 1 : 0]; }
+  constexpr void begin_part() { reached_[0] = reached_[1] = 0; }
+  constexpr bool add_leaves(std::int64_t number, std::uint32_t from, std::uint32_t to) {
+    auto const sum = checked_add(leaves_, number);
+    if (!sum) return fail(Problem::number_too_large, from, to);
+    leaves_ = *sum;
+    return true;
+  }
+  /// A run that is understood: it is counted, remembered and handed on.
+  constexpr bool add_run(FoundRun const& run, std::uint32_t from, std::uint32_t to) {
+    auto const sum = checked_add(gatherings_, run.gatherings);
+    if (!sum) return fail(Problem::number_too_large, from, to);
+    if (!add_leaves(run.leaves.total(run.gatherings), from, to)) return false;
+    runs_.push_back(run, gatherings_);
+    gatherings_ = *sum;
+    last_ = run;
+    sink_.run(run);
+    return true;
+  }
+  /// A raised figure rules the rest of its series, ²a-b⁸ c⁶, unless the main series continues at just this letter.
+  constexpr void keep_series(FoundRun& run) {
+    if (last_.last.raised() == 0 || !run.first.is_plain_latin() || run.begins_part) return;
+    auto const as_last = run.first.in_series(last_.last.raised());
+    auto const rank = run.first.rank(alphabet_);
+    if (same_series(as_last, last_.last, text_) && rank == last_.last.rank(alphabet_) + 1 &&
+        reached(run.first) + 1 != rank)
+      run.first = as_last, run.last = run.last.in_series(as_last.raised());
+  }
+  /// What is doubtful in the counts of a run.
+  constexpr void doubt_counts(FoundRun const& run, bool counted, std::uint32_t from, std::uint32_t to) {
+    auto const terms = run.leaves.size();
+    for (std::size_t i = 0; i < terms; ++i)
+      if (run.leaves.term(i) % 2 != 0 && run.leaves.term(i) != 1) warn(Problem::odd_gathering, from, to);
+    for (std::size_t i = 0; i < terms; ++i)
+      if (run.leaves.term(i) > thick_gathering) warn(Problem::very_thick_gathering, from, to, run.leaves.term(i));
+    if (terms > 1 && run.gatherings % static_cast<std::int64_t>(terms) != 0 && counted)
+      warn(Problem::alternation_over_odd_run, from, to, run.gatherings);
+  }
+  /// A letter of the main series that the letters so far have reached.
+  [[nodiscard]] constexpr bool comes_again(FoundRun const& run) {
+    return run.first.is_plain_latin() && run.first.rank(alphabet_) <= reached(run.first);
+  }
+  constexpr void reach(FoundRun const& run) {
+    if (!run.first.is_plain_latin()) return;
+    auto const rank = run.last.rank(alphabet_);
+    if (rank > reached(run.first)) reached(run.first) = rank;
+  }
+
+  // -- what changes name -----------------------------------------------------------------------------------------------
+
+  [[nodiscard]] constexpr Target last_gathering() const {
+    auto const index = last_.gatherings - 1;
+    return {{runs_.size() - 1, index}, gatherings_ - 1, last_.leaves.at(index), false};
+  }
+  [[nodiscard]] constexpr std::optional<Target> find(SignatureKey name) { return runs_.find(name, text_, alphabet_); }
+  constexpr bool take_out(Target const& target, int first, int last, std::uint32_t from, std::uint32_t to) {
+    return gone_.take_out(target.ordinal, target.leaves, first, last) || fail(Problem::leaf_changed_twice, from, to);
+  }
+  /// An identity names this leaf, which may be of a run still to come.
+  constexpr void identity_named(SignatureKey name, int leaf, std::uint32_t from, std::uint32_t to) {
+    identities_.push_back({name.multiple, name.text_from, from, to, name.series, name.letter, name.text_size, leaf});
+  }
+  /// At the end of the text: every identity should name a leaf of the formula.
+  constexpr void check_identities() {
+    for (std::size_t i = 0; i < identities_.size(); ++i) {
+      auto const& one = identities_[i];
+      auto const target = find({one.series, one.letter, one.text_size, one.multiple, one.text_from});
+      if (!target || one.leaf > target->leaves) warn(Problem::identity_not_in_formula, one.from, one.to);
+    }
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

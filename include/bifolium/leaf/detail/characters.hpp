@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+/// The characters of signatures: which are letters, which may be a symbol, and what each byte of ASCII is to the lexer.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A symbol may be anything that is set as type and means nothing else in a formula.
+constexpr bool is_signature_symbol(char32_t c) noexcept {
+  if (c < 0x80) return c == '*' || c == '&' || c == ':' || c == '#' || c == '@' || c == '%';
+  if (c == 0xA7 || c == 0xB6) return true; // § ¶
+  if (c < 0x250) return false;             // other signs and accented letters of Latin
+  if (c >= 0x300 && c < 0x2020) return false;
+  if (c == 0x2020 || c == 0x2021 || c == 0x203B || c == 0x204A) return true; // † ‡ ※ and the Tironian et
+  if (c == 0x2184) return true;                                              // reversed c, for con
+  if (c < 0x2190) return false;                                              // raised figures, dashes, quotation marks
+  if (c == 0x2212 || c == 0x2213) return false;                              // minus
+  return c < 0xD800 || (c >= 0xF900 && c != 0xFFFD && c != 0xFEFF && c < 0x1FAFF);
+}
+/// The number of a Greek letter, 0 if it is none; `capital` is set.
+constexpr int greek_letter(char32_t c, bool& capital) noexcept {
+  capital = c < 0x3B1;
+  auto const n = c >= 0x3B1 && c <= 0x3C9   ? static_cast<int>(c - 0x3B1) + 1
+                 : c >= 0x391 && c <= 0x3A9 ? static_cast<int>(c - 0x391) + 1
+                                            : 0;
+  return n == 0 ? 0 : n >= 18 ? n - 1 : n; // final sigma shares the place of sigma
+}
+/// The character that &amp; &lt; or &gt; at byte `i` means, as HTML and TEI have them; `bytes` is 0 where none does.
+constexpr char entity(std::string_view text, std::size_t i, std::size_t& bytes) noexcept {
+  bytes = 0;
+  if (i >= text.size() || text[i] != '&') return '\0';
+  auto const rest = text.substr(i);
+  if (rest.substr(0, 5) == "&amp;") return bytes = 5, '&';
+  if (rest.substr(0, 4) == "&lt;") return bytes = 4, '<';
+  if (rest.substr(0, 4) == "&gt;") return bytes = 4, '>';
+  return '\0';
+}
+
+/// What a byte begins.
+enum class ByteKind : std::uint8_t {
+  simple,
+  letter,
+  figure,
+  blank,
+  sign,
+  caret,
+  brace,
+  angle,
+  square,
+  ampersand,
+  high
+};
+
+inline constexpr auto kinds_of_bytes = [] {
+  std::array<ByteKind, 256> kinds{};
+  for (std::size_t c = 'A'; c <= 'Z'; ++c) kinds[c] = kinds[c + 32] = ByteKind::letter;
+  for (std::size_t c = '0'; c <= '9'; ++c) kinds[c] = ByteKind::figure;
+  for (std::size_t c : {0x20U, 0x09U, 0x0DU, 0x0AU}) kinds[c] = ByteKind::blank;
+  kinds['-'] = kinds['+'] = ByteKind::sign;
+  kinds['^'] = ByteKind::caret;
+  kinds['}'] = ByteKind::brace;
+  kinds['<'] = ByteKind::angle;
+  kinds['['] = ByteKind::square;
+  kinds['&'] = ByteKind::ampersand;
+  for (std::size_t c = 0x80; c < 256; ++c) kinds[c] = ByteKind::high;
+  return kinds;
+}();
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

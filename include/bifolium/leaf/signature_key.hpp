@@ -1,0 +1,152 @@
+// SPDX-License-Identifier: MIT
+/// The name of a gathering in sixteen bytes, for whoever compares many: everything that makes a series is one number, and
+/// the text of a symbol stays where it was found. A `Signature` is made of it when somebody asks for one.
+#pragma once
+
+#include <bifolium/leaf/detail/characters.hpp>
+#include <bifolium/leaf/signature.hpp>
+
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// A signature found in a text. It is of no meaning without that text.
+struct SignatureKey {
+  std::uint16_t series{};   ///< the mark (4 bits), the raised figure (7), π or χ (2), a symbol beside (2), quoted (1)
+  std::uint8_t letter{};    ///< as Signature::letter_number
+  std::uint8_t text_size{}; ///< bytes of a symbol, name or printed mark in the text; entities count as written
+  std::uint32_t multiple{1}; ///< as Signature::multiple
+  std::uint32_t text_from{}; ///< the first of those bytes
+
+  /// A mark of that kind, of the first series.
+  static constexpr SignatureKey of(Mark mark, int letter = 0, std::uint32_t multiple = 1) noexcept {
+    return {static_cast<std::uint16_t>(mark), static_cast<std::uint8_t>(letter), 0, multiple, 0};
+  }
+  [[nodiscard]] constexpr Mark mark() const noexcept { return static_cast<Mark>(series & 15U); }
+  /// The raised figure before the mark; 0 in the first series.
+  [[nodiscard]] constexpr int raised() const noexcept { return series >> 4U & 127; }
+  [[nodiscard]] constexpr Duplicate duplicate() const noexcept { return static_cast<Duplicate>(series >> 11U & 3U); }
+  [[nodiscard]] constexpr Beside beside() const noexcept { return static_cast<Beside>(series >> 13U & 3U); }
+  [[nodiscard]] constexpr bool quoted() const noexcept { return series >> 15U != 0; }
+  [[nodiscard]] constexpr bool is_letter() const noexcept { return mark() <= Mark::greek_capital; }
+  [[nodiscard]] constexpr bool is_latin() const noexcept { return mark() <= Mark::small_letter; }
+  /// A Latin letter of the first series with no symbol beside it.
+  [[nodiscard]] constexpr bool is_plain_latin() const noexcept { return series <= 1; }
+  /// A number that is no printed one, of the first series.
+  [[nodiscard]] constexpr bool is_bare_number() const noexcept { return series == static_cast<unsigned>(Mark::number); }
+  /// The mark without what tells one series of the same letters from another.
+  [[nodiscard]] constexpr SignatureKey of_any_series() const noexcept {
+    return in_series(0).duplicated(Duplicate::none);
+  }
+  /// The same mark with that raised figure before it. pre: from 0 to 99.
+  [[nodiscard]] constexpr SignatureKey in_series(int figure) const noexcept {
+    auto key = *this;
+    key.series =
+        static_cast<std::uint16_t>((series & ~(127U << 4U)) | static_cast<unsigned>(figure == 1 ? 0 : figure) << 4U);
+    return key;
+  }
+  /// The same mark with π or χ before it.
+  [[nodiscard]] constexpr SignatureKey duplicated(Duplicate by) const noexcept {
+    auto key = *this;
+    key.series = static_cast<std::uint16_t>((series & ~(3U << 11U)) | static_cast<unsigned>(by) << 11U);
+    return key;
+  }
+  /// The same letter with the symbol beside it that the text has there.
+  [[nodiscard]] constexpr SignatureKey with_symbol(Beside where, std::uint32_t from,
+                                                   std::uint32_t size) const noexcept {
+    auto key = *this;
+    key.series = static_cast<std::uint16_t>((series & ~(3U << 13U)) | static_cast<unsigned>(where) << 13U);
+    key.text_from = from;
+    key.text_size = static_cast<std::uint8_t>(size);
+    return key;
+  }
+  /// The same number as one that was really printed.
+  [[nodiscard]] constexpr SignatureKey in_quotation_marks() const noexcept {
+    auto key = *this;
+    key.series = static_cast<std::uint16_t>(series | 1U << 15U);
+    return key;
+  }
+  /// As Signature::rank.
+  [[nodiscard]] constexpr std::int64_t rank(Alphabet alphabet) const noexcept {
+    if (is_latin()) return (std::int64_t{multiple} - 1) * alphabet.size() + alphabet.place(letter);
+    return is_letter() ? (std::int64_t{multiple} - 1) * greek_letters + letter : std::int64_t{multiple};
+  }
+};
+
+/// The two belong to one series of marks of a text: only letter, figure or multiple may differ.
+constexpr bool same_series(SignatureKey a, SignatureKey b, std::string_view text) noexcept {
+  if (a.series != b.series || a.text_size != b.text_size) return false;
+  return a.text_size == 0 || a.text_from == b.text_from ||
+         text.substr(a.text_from, a.text_size) == text.substr(b.text_from, b.text_size);
+}
+/// Among Greek letters π and χ are letters, and not the marks of an unsigned gathering.
+constexpr SignatureKey among(SignatureKey others, SignatureKey mark) noexcept {
+  if (others.mark() != Mark::greek || (mark.mark() != Mark::pi && mark.mark() != Mark::chi)) return mark;
+  return SignatureKey::of(Mark::greek, mark.mark() == Mark::pi ? 16 : 22, mark.multiple).in_series(mark.raised());
+}
+/// How many gatherings a run from `first` to `last` has, both counted; 0 where the two make no run. A W that the alphabet
+/// lacks counts where it is written.
+constexpr std::int64_t run_length(SignatureKey first, SignatureKey last, Alphabet alphabet,
+                                  std::string_view text) noexcept {
+  last = among(first, last);
+  if (!same_series(first, last, text)) return 0;
+  bool const foreign = first.is_latin() && !alphabet.has(first.letter);
+  if (foreign && first.letter == last.letter && first.multiple == last.multiple) return 1;
+  auto const number = last.rank(alphabet) - first.rank(alphabet) + 1;
+  return number < 1 ? 0 : number + (foreign ? 1 : 0);
+}
+
+namespace detail {
+
+/// How many bytes a name in brackets may take: twice as many characters as a mark keeps, each perhaps written &amp;.
+inline constexpr std::size_t widest_name = 10 * Signature::longest_text;
+
+/// The text of a symbol, name or printed mark as it is meant, without the entities of HTML and TEI.
+struct MarkText {
+  char bytes[Signature::longest_text + 1]{};
+  std::size_t size{};
+  /// More than a signature keeps.
+  [[nodiscard]] constexpr bool too_long() const noexcept { return size > Signature::longest_text; }
+  constexpr explicit MarkText(std::string_view text) noexcept {
+    for (std::size_t i = 0; i < text.size() && !too_long(); ++size) {
+      std::size_t taken = 0;
+      auto const meant = entity(text, i, taken);
+      if (size < sizeof bytes - 1) bytes[size] = taken == 0 ? text[i] : meant;
+      i += taken == 0 ? 1 : taken;
+    }
+  }
+};
+
+} // namespace detail
+
+/// The signature that a key means in its text. pre: the key was found in that text, by an alphabet with those letters.
+constexpr Signature signature_of(SignatureKey key, std::string_view text, Letters letters) {
+  detail::MarkText const words{text.substr(key.text_from, key.text_size)};
+  auto const plain = [&] {
+    switch (key.mark()) {
+    case Mark::capital:
+    case Mark::small_letter:
+      return Signature::letter(static_cast<char>((key.mark() == Mark::capital ? 'A' : 'a') + key.letter - 1),
+                               key.multiple, letters);
+    case Mark::greek:
+    case Mark::greek_capital:
+      return Signature::greek(key.letter, key.mark() == Mark::greek_capital, key.multiple);
+    case Mark::number:
+      return key.quoted() ? Signature::number(key.multiple).in_quotation_marks() : Signature::number(key.multiple);
+    case Mark::pi:
+      return Signature::pi(key.multiple);
+    case Mark::chi:
+      return Signature::chi(key.multiple);
+    default:
+      return Signature::text(key.mark(), words.bytes, words.size, key.multiple);
+    }
+  };
+  auto signature = plain();
+  if (key.series <= 1) return signature;
+  if (key.beside() != Beside::nothing) signature = signature.with_symbol(key.beside(), words.bytes, words.size);
+  return signature.in_series(key.raised()).duplicated(key.duplicate());
+}
+
+} // namespace v0
+} // namespace bifolium
