@@ -3,6 +3,7 @@
 // longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
 #include <bifolium/bifolium.hpp>
 #include <bifolium/core/read_date.hpp>
+#include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/count_foldings.hpp>
 #include <bifolium/fold/find_foldings.hpp>
 #include <bifolium/fold/find_misprints.hpp>
@@ -70,6 +71,7 @@ template <class T, Can can = nothing> struct Allocating : Operators<T, can> {
 
 // core
 template struct Trivial<Error, 48, regular | printed>;
+template struct Trivial<Expected<void>, 48, regular>;
 template struct Trivial<Expected<int>, 56, equal>;
 template struct Trivial<Expected<Fraction>, 72, equal>;
 template struct Trivial<Fraction, 16, regular | ordered | hashed | printed>;
@@ -184,6 +186,7 @@ template struct Allocating<StatedPlace, empty>;
 template struct Allocating<NamedPlace, empty>;
 template struct Trivial<YearRange, 8, regular>;
 template struct Trivial<TextSpan, 16, regular>;
+template struct Trivial<TextCursor, 40>;
 template struct Trivial<Place, 40, regular>;
 template struct Trivial<PrintedNumber, 32, regular>;
 template struct Trivial<NumberedPage, 40, regular>;
