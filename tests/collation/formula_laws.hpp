@@ -32,10 +32,18 @@ inline std::string broken_law(std::string const& text, bifolium::Dialect dialect
     std::int64_t leaves = 0;
     for (auto const gathering : book.gatherings()) leaves += gathering.leaves;
     if (leaves != count->leaves) return "the gatherings add up to another number: " + text;
+    if (leaves < 0 || book.leaves() != leaves) return "no number of leaves: " + text;
+    // every number is of one leaf, and every leaf has its number
+    for (std::int64_t number = 1; number <= leaves; number += 1 + leaves / 40) {
+      auto const leaf = book.leaf_of_number(number);
+      if (!leaf || book.leaf_number(*leaf) != number) return "the numbering is no bijection: " + text;
+    }
+    if (book.leaf_of_number(0) || book.leaf_of_number(leaves + 1)) return "a leaf outside the book: " + text;
   }
   for (auto notation : {Notation::unicode, Notation::caret, Notation::flat, Notation::html, Notation::tei}) {
     if (notation == Notation::flat && !dialect.flat_counts) continue;
     auto const written = write_formula(*formula, notation);
+    if (written.size() > 16 * text.size() + 64) return "much is written of little: " + text;
     auto const again = read_formula(written, dialect);
     if (!again) return "what was written cannot be read: " + text + " -> " + written;
     if (!(*again == *formula)) return "what was written reads as another formula: " + text + " -> " + written;
