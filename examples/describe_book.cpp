@@ -56,7 +56,7 @@ struct Described {
   /// The format to write in a record: as stated, else as the leaf argues.
   [[nodiscard]] std::optional<Format> format() const {
     if (auto const* stated = book.record.look_up("format"))
-      if (auto const read = read_format(stated->value)) return *read;
+      if (auto const read = read_format_statement(stated->value)) return read->formats.front();
     if (book.collation && book.collation->format()) return book.collation->format();
     auto const candidate = likely();
     return candidate ? std::optional{candidate->format} : std::nullopt;

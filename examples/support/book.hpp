@@ -226,7 +226,7 @@ inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
     book.seen.leaves = read.value("leaves", read_leaves_seen).value_or(EvidenceOfLeaves{});
   book.extent = read.value("pagination", read_extent);
   book.signing = read.value("signing", [](std::string_view text) { return read_signing(text); });
-  static_cast<void>(read.value("format", read_format));
+  static_cast<void>(read.value("format", read_format_statement));
   book.seen.year = read.value("year", read_years);
   book.binding = read.length("binding");
   book.chain_spacing = read.length("chain spacing");

@@ -9,6 +9,7 @@
 #include <bifolium/record/pagination.hpp>
 #include <bifolium/record/printed_number.hpp>
 #include <bifolium/record/read_extent.hpp>
+#include <bifolium/record/read_format_statement.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_physical_description.hpp>
 #include <bifolium/record/read_signature_note.hpp>

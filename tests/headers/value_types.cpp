@@ -218,6 +218,7 @@ template struct Trivial<Plates, 56, regular>;
 template struct Allocating<Extent, regular>;
 template struct Allocating<SizeStatement, regular>;
 template struct Allocating<SignatureNote>;
+template struct Allocating<FormatStatement, regular>;
 template struct Allocating<PhysicalDescription, empty>;
 template struct Allocating<StatedBeside, empty>;
 template struct Allocating<ExtentCompared, empty>;

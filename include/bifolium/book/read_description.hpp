@@ -9,6 +9,7 @@
 #include <bifolium/evidence/read_seen.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/paper/read_place.hpp>
+#include <bifolium/record/read_format_statement.hpp>
 #include <bifolium/record/read_signing.hpp>
 #include <bifolium/record/read_size.hpp>
 
@@ -155,7 +156,9 @@ public:
     pagination();
     read(Field::leaves, texts_.leaves, book_.leaves, number_in);
     read(Field::plates, texts_.plates, book_.plates, number_in);
-    read(Field::format, texts_.format, book_.format, [](std::string_view text) { return read_format(text); });
+    read(Field::format, texts_.format, book_.format, [](std::string_view text) {
+      return read_format_statement(text).transform([](FormatStatement const& one) { return one.formats.front(); });
+    });
     read(Field::signing, texts_.signing, book_.signing, [](std::string_view text) { return read_signing(text); });
     read(Field::gatherings, texts_.gatherings, book_.gatherings, gathering);
     read(Field::height, texts_.height, book_.height, size);

@@ -26,6 +26,14 @@ namespace detail {
 /// (Studies in Bibliography 53, notes).
 inline constexpr std::array single_sheet_words{"single sheet"sv, "s.sh."sv,     "s. sh."sv,
                                                "bdsde"sv,        "broadside"sv, "broadsheet"sv};
+/// Further names of formats that rules for cataloguing list (RDA vocabulary of book formats).
+struct OtherFormatName {
+  std::string_view name;
+  int leaves;
+};
+inline constexpr std::array other_format_names{OtherFormatName{"decimo-sexto"sv, 16},
+                                               OtherFormatName{"sexto-decimo"sv, 16},
+                                               OtherFormatName{"twenty-fourmo"sv, 24}};
 inline constexpr std::array not_determined_words{"format not determined"sv, "not determined"sv, "undetermined"sv};
 
 constexpr bool is_word_character(char c) noexcept { return is_latin_letter(c) || is_digit(c); }
@@ -83,6 +91,8 @@ constexpr std::optional<Format> read_format_word(FormatScan& scan) {
   for (auto const& words : format_words)
     for (auto word : {words.abbreviation, words.name, words.alias})
       if (scan.take(word)) return Format::of(words.leaves);
+  for (auto const& words : other_format_names)
+    if (scan.take(words.name)) return Format::of(words.leaves);
   if (scan.take("folios"sv) || scan.take("fol"sv)) return Format::of(2);
   return std::nullopt;
 }

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+/// The format as a record or a dealer states it: `8vo`, `gr. in-8°`, `demy 8vo`, `4to in 8s`, `8° (4s)`, `4to and 8vo`,
+/// `8°?`. Words about the size of the paper come before it, the leaves of the gatherings after it, and a book may have two
+/// formats. A format alone is read by fold/read_format.hpp.
+#pragma once
+
+#include <bifolium/core/expected.hpp>
+#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/fold/read_format.hpp>
+#include <bifolium/leaf/gathering.hpp>
+
+#include <string>
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// What a statement of format says.
+struct FormatStatement {
+  std::vector<Format> formats{};      ///< one, or two where the book has sheets of both
+  std::string paper{};                ///< words about the paper or the size before it: demy, royal, gr., small
+  std::optional<int> gatherings_of{}; ///< 8 in `4to in 8s`
+  bool probable{};                    ///< a question mark
+  std::vector<TextSpan> unread{};     ///< what is not of the format
+  friend bool operator==(FormatStatement const& a, FormatStatement const& b) {
+    return a.formats == b.formats && a.paper == b.paper && a.gatherings_of == b.gatherings_of &&
+           a.probable == b.probable;
+  }
+};
+
+namespace detail {
+
+/// `in 8s`, `in eights`, `(4s)` after a format; missing where the gatherings are not named.
+inline std::optional<int> take_gatherings(TextCursor& cursor) {
+  struct Row {
+    char const* word;
+    int leaves;
+  };
+  auto const here = cursor.at();
+  cursor.take_blanks();
+  cursor.take(',');
+  cursor.take_blanks();
+  bool const bracket = cursor.take('(');
+  cursor.take_word("gathered");
+  cursor.take_blanks();
+  bool const in = cursor.take_word("in");
+  cursor.take_blanks();
+  std::optional<int> leaves;
+  if (auto const number = cursor.take_number(most_leaves_in_gathering))
+    leaves = cursor.take_word("s") || cursor.take("'s") || cursor.take("’s") ? std::optional{static_cast<int>(*number)}
+                                                                             : std::nullopt;
+  else
+    for (auto const& row : {Row{"twos", 2}, Row{"fours", 4}, Row{"sixes", 6}, Row{"eights", 8}, Row{"tens", 10},
+                            Row{"twelves", 12}, Row{"sixteens", 16}})
+      if (!leaves && cursor.take_word(row.word)) leaves = row.leaves;
+  if (leaves && *leaves > 0 && (in || bracket) && (!bracket || cursor.take(')'))) return leaves;
+  return cursor.go_to(here), std::nullopt;
+}
+
+} // namespace detail
+
+/// Reads a statement of format. Words before the format are kept as words about the paper.
+/// error: unknown_format where no format is named.
+[[nodiscard]] inline Expected<FormatStatement> read_format_statement(std::string_view text) {
+  FormatStatement read;
+  TextCursor cursor{text};
+  while (true) {
+    cursor.take_blanks();
+    if (auto const found = format_at_start(cursor.rest()); found && found->bytes > 0) {
+      read.formats.push_back(found->format);
+      cursor.skip(found->bytes);
+    } else if (read.formats.empty()) {
+      auto const from = cursor.at();
+      while (!cursor.at_end() && !is_space(cursor.character().value) && cursor.peek() != '-') cursor.skip(1);
+      if (cursor.at_end()) return cursor.error_from(0, Problem::unknown_format);
+      read.paper.append(read.paper.empty() ? "" : " ").append(text.substr(from, cursor.at() - from));
+      static_cast<void>(cursor.take('-')); // Gr.-8°
+      continue;
+    }
+    read.probable = cursor.take('?') || read.probable;
+    if (!read.gatherings_of) read.gatherings_of = detail::take_gatherings(cursor);
+    cursor.take_blanks();
+    if (read.formats.size() < 2 && (cursor.take_word("and") || cursor.take_word("or") || cursor.take('&'))) continue;
+    break;
+  }
+  cursor.take_blanks();
+  while (cursor.take('.') || cursor.take(':') || cursor.take(')')) cursor.take_blanks();
+  if (!cursor.at_end()) read.unread.push_back({cursor.at(), text.size()});
+  return read;
+}
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+// Formats as records state them: the terms of the RDA vocabulary of book formats (csv/termList/rdabf.csv), DCRM(B) 5D1.3,
+// DCRMR 6.29; what dealers write is common practice, no source.
+#include <bifolium/record/read_format_statement.hpp>
+
+#include "check.hpp"
+
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+FormatStatement statement(std::string_view text) {
+  auto const read = read_format_statement(text);
+  REQUIRE_MESSAGE(read, text);
+  return *read;
+}
+} // namespace
+
+TEST_CASE("the terms of the vocabulary are read, and each is that fraction of the sheet") {
+  struct Term {
+    char const* text;
+    int leaves;
+  };
+  for (auto const& term : {Term{"folio", 2},
+                           {"2o", 2},
+                           {"4to", 4},
+                           {"quarto", 4},
+                           {"8vo", 8},
+                           {"octavo", 8},
+                           {"12mo", 12},
+                           {"duodecimo", 12},
+                           {"twelvemo", 12},
+                           {"16mo", 16},
+                           {"decimo-sexto", 16},
+                           {"sexto-decimo", 16},
+                           {"sixteenmo", 16},
+                           {"18mo", 18},
+                           {"octodecimo", 18},
+                           {"eighteenmo", 18},
+                           {"24mo", 24},
+                           {"vigesimo-quarto", 24},
+                           {"vicesimo-quarto", 24},
+                           {"twenty-fourmo", 24},
+                           {"32mo", 32},
+                           {"trigesimo-secundo", 32},
+                           {"tricesimo-secundo", 32},
+                           {"36mo", 36},
+                           {"48mo", 48},
+                           {"64mo", 64},
+                           {"72mo", 72},
+                           {"96mo", 96},
+                           {"128mo", 128},
+                           {"full-sheet", 1},
+                           // dealers
+                           {"in-8°", 8},
+                           {"In-16°", 16},
+                           {"8o", 8},
+                           {"8o:", 8},
+                           {"4º", 4},
+                           {"in-fol.", 2},
+                           {"in-12", 12},
+                           {"6to", 6}}) {
+    INFO(term.text);
+    auto const read = statement(term.text);
+    CHECK(read.formats == std::vector{Format::of(term.leaves)});
+    CHECK(read.unread.empty());
+    CHECK(read.paper.empty());
+  }
+  CHECK(statement("obl. 4to").formats == std::vector{Format::of(4, Shape::oblong)});
+  CHECK(statement("1/2°").formats == std::vector{Format::part_of_sheet(2)});
+}
+
+TEST_CASE("words about the paper, gatherings, doubts and second formats") { // common practice, no source
+  CHECK(statement("demy 8vo").paper == "demy");
+  CHECK(statement("gr. in-8°").paper == "gr.");
+  CHECK(statement("Gr.-8°").paper == "Gr.");
+  CHECK(statement("small 8vo").formats == std::vector{Format::of(8)});
+  CHECK(statement("4to in 8s").gatherings_of == 8);
+  CHECK(statement("8° (4s)").gatherings_of == 4);
+  CHECK(statement("12mo in sixes").gatherings_of == 6);
+  CHECK(statement("8vo?").probable);
+  CHECK(statement("4to and 8vo").formats == std::vector{Format::of(4), Format::of(8)}); // DCRM(B) 5D1.3
+  constexpr std::string_view text = "8vo, uncut";
+  CHECK(statement(text).unread.size() == 1);
+  CHECK(read_format_statement("").error().problem == Problem::unknown_format);
+  CHECK(read_format_statement("a handsome copy").error().problem == Problem::unknown_format);
+}
