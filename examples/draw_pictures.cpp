@@ -15,7 +15,7 @@ namespace {
 constexpr auto usage = "usage: draw_pictures DIR\nWrites octavo.svg, gathering.svg and misread.svg into the directory "
                        "DIR, which must exist.\n";
 
-/// An invented book. In its gathering B the third leaf is a cancel, a leaf was put in behind the fifth, the last was cut
+/// An invented book. In its gathering B the third leaf is a cancel, a leaf was inserted after the fifth, the last was cut
 /// away in the house; and this copy has lost B4.
 DrawnGathering invented_gathering() {
   auto const book = *read_formula("8°: A⁸ B⁸(±B3, B5+χ1, −B8) C⁴");

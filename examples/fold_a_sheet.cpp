@@ -64,16 +64,17 @@ int make_sheet(support::Arguments const& given) {
     write_both(*directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1), *sides);
   }
   support::write_file(*directory + "/" + std::string{scheme.id()} + ".html", *printable_html(scheme, size, turned));
-  std::cout << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"
-               "(far); the line of print at that edge says which it is. Fold in this order:\n\n"
-            << *explain_steps(scheme) << "\nEvery page must then be upright, and the numbers run on from 1"
-            << (scheme.reads() == Reads::right_to_left ? ", with the spine on the right.\n"
-                                                       : ", with the spine on the left.\n")
-            << "Cut with a steel rule on a board, your fingers behind the blade; children use scissors. The folds at "
-               "head and\n"
-               "fore-edge (the bolts) are slit with a paper knife, away from the body.\n"
-               "Do this with the printed sheet only: never cut, fold or press an original, and in a reading room ask "
-               "first.\n";
+  std::cout
+      << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"
+         "(far); the line of print at that edge says which it is. Fold in this order:\n\n"
+      << *explain_steps(scheme) << "\nEvery page must then be upright, and the numbers run on from 1"
+      << (scheme.reads() == Reads::right_to_left ? ", with the spine on the right.\n"
+                                                 : ", with the spine on the left.\n")
+      << "Cut with a steel rule on a board, your fingers away from the blade; children use scissors. The folds at "
+         "head and\n"
+         "fore-edge (the bolts) are slit with a paper knife, away from the body.\n"
+         "Do this with the printed sheet only: never cut, fold or press an original, and in a reading room ask "
+         "first.\n";
   return support::all_done;
 }
 

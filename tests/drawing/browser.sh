@@ -34,7 +34,7 @@ const boxOf = (text, root) => {
   for (const name of names) {
     await opened(name);
     const root = frame.contentDocument.documentElement, tell = what => { report.append(`${name}: ${what}\n`); };
-    if (root.nodeName !== 'svg' || root.querySelector('parsererror')) { tell('is no SVG'); continue; }
+    if (root.nodeName !== 'svg' || root.querySelector('parsererror')) { tell('is not SVG'); continue; }
     const page = root.viewBox.baseVal;
     const boxes = [...root.querySelectorAll('text')].map(text => boxOf(text, root));
     texts += boxes.length;

@@ -68,7 +68,7 @@ DrawnBox number_within(pugi::xml_document const& document, DrawnBox const& area)
 
 } // namespace
 
-TEST_CASE("cut and pasted, the cancel stands where the wrong leaf stood, and its paste covers the stub alone") {
+TEST_CASE("cut and pasted, the cancel is where the wrong leaf was, and its paste covers the stub alone") {
   for (auto size : {PageSize::a4, PageSize::letter})
     for (auto duplex : {Duplex::long_edge, Duplex::short_edge}) {
       auto const printed = cancel_to_paste(size, duplex);
@@ -131,14 +131,14 @@ TEST_CASE("the marks of both sides lie on each other when the printer turns the 
             CHECK(std::any_of(one.begin(), one.end(), [&](DrawnBox const& box) { return same_place(box, seen); }));
           }
         }
-        // The crosses stand at all four corners, outside the sheet.
+        // The crosses are at all four corners, outside the sheet.
         auto const sheet = frame_of(front, "sheet");
         CHECK(lines_of(front, "register").size() == 8);
         for (auto const& line : lines_of(front, "register")) CHECK(!line.on(sheet));
       }
 }
 
-TEST_CASE("signatures stand on the recto they belong to, and lie as its page lies") {
+TEST_CASE("signatures are on the recto they belong to, and lie as its page lies") {
   for (int row = 0; row < Attested::count; ++row) {
     Attested const attested{static_cast<SchemeRow>(row)};
     CAPTURE(attested.id());
@@ -158,7 +158,7 @@ TEST_CASE("signatures stand on the recto they belong to, and lie as its page lie
         };
         for (auto const& found : document.select_nodes("//text[@class='signature']")) {
           auto const mark = text_box(found.node());
-          bool stands = false;
+          bool right = false;
           for (auto const& number : document.select_nodes("//text[@class='page']")) {
             auto const page = text_box(number.node());
             if (column_of(page) != column_of(mark) || row_of(page) != row_of(mark)) continue;
@@ -169,7 +169,7 @@ TEST_CASE("signatures stand on the recto they belong to, and lie as its page lie
               std::string const name{scheme.gathering(g).name.view()};
               auto expected = name.substr(0, name.find('_'));
               if (from_first > 0) expected += std::to_string(from_first / 2 + 1);
-              stands = stands || expected == mark.what;
+              right = right || expected == mark.what;
             }
             bool const page_down = number.node().attribute("transform"),
                        mark_down = found.node().attribute("transform");
@@ -178,14 +178,14 @@ TEST_CASE("signatures stand on the recto they belong to, and lie as its page lie
             bool const down = page_down != static_cast<bool>(group_turned);
             CHECK((down ? mark.bottom < page.top : mark.top > page.bottom)); // at the foot
           }
-          CHECK(stands);
+          CHECK(right);
         }
       }
     }
   }
 }
 
-TEST_CASE("a misread book is drawn as it is read, and what is wrong stands out") {
+TEST_CASE("a misread book is drawn as it is read, and what is wrong is marked") {
   auto const half = schemes::octavo_half_sheet.scheme();
   auto const folded = *fold(half);
   auto const met = pages_met(impose(folded), folded, 0, Slip::turned_about_other_line);
@@ -226,7 +226,7 @@ TEST_CASE("the two pages of an opening lie side by side, the recto on the outer 
     };
     CHECK((at(3) > at(2)) == (reads == Reads::left_to_right)); // the verso of leaf 1 faces the recto of leaf 2
     auto const page = document.select_node("//rect[@class='leaf']").node();
-    CHECK(std::abs(at(3) - at(2)) < value_of(page, "width") * 1.1); // nothing lies between them
+    CHECK(std::abs(at(3) - at(2)) < value_of(page, "width") * 1.1); // side by side
   }
 }
 

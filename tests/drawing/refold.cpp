@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // The drawings are read back as a pupil reads them: page numbers are found by where they are printed and which way they
 // lie, the paper is cut and folded by hand, and the book must read 1, 2, 3 ... upright. The folding here is its own: bits
-// of paper in a heap with heights, turned over as points in space. It shares nothing with the library's engine but the
-// written steps.
+// of paper in a heap with heights, turned over as points in space. It shares only the written steps with the library's
+// engine.
 #include <bifolium/drawing.hpp>
 #include <bifolium/fold.hpp>
 
@@ -162,12 +162,12 @@ std::map<int, Heap> cut_and_fold(Scheme const& scheme, std::vector<Heap> const& 
       fold_heap(pieces[step.piece], step);
       continue;
     }
-    Heap before, behind;
+    Heap before, after;
     for (auto const& bit : heap)
-      ((step.along == Axis::far_near ? bit.x : bit.y) < step.line ? before : behind).push_back(bit);
+      ((step.along == Axis::far_near ? bit.x : bit.y) < step.line ? before : after).push_back(bit);
     pieces.erase(step.piece);
     pieces[step.far_or_left_piece] = before;
-    pieces[step.near_or_right_piece] = behind;
+    pieces[step.near_or_right_piece] = after;
   }
   return pieces;
 }
@@ -187,8 +187,8 @@ void reads_through(Scheme const& scheme, std::vector<Heap> const& sheets) {
   int next_first = 1;
   for (int g = 0; g < scheme.gatherings(); ++g) {
     auto const& line = scheme.gathering(g);
-    std::vector<std::array<Read, 2>> before, behind;
-    bool goes_behind = false;
+    std::vector<std::array<Read, 2>> before, after;
+    bool comes_after = false;
     for (int k = 0; k < line.count; ++k) {
       auto const& placed = scheme.placed(line.first + k);
       auto const& heap = pieces.at(placed.piece);
@@ -198,19 +198,19 @@ void reads_through(Scheme const& scheme, std::vector<Heap> const& sheets) {
       bool const at_hand = spine_seen_left == (scheme.reads() == Reads::left_to_right);
       auto const leaves = read_packet(heap, placed.heads_near, at_hand, placed.recto_inner);
       if (leaves.size() == 1) {
-        if (goes_behind)
-          behind.insert(behind.begin(), leaves[0]);
+        if (comes_after)
+          after.insert(after.begin(), leaves[0]);
         else
           before.push_back(leaves[0]);
-        goes_behind = placed.opens_pair;
+        comes_after = placed.opens_pair;
         continue;
       }
       auto const half = static_cast<std::ptrdiff_t>(leaves.size() - leaves.size() / 2);
       before.insert(before.end(), leaves.begin(), leaves.begin() + half);
-      behind.insert(behind.begin(), leaves.begin() + half, leaves.end());
-      goes_behind = placed.opens_pair;
+      after.insert(after.begin(), leaves.begin() + half, leaves.end());
+      comes_after = placed.opens_pair;
     }
-    before.insert(before.end(), behind.begin(), behind.end());
+    before.insert(before.end(), after.begin(), after.end());
     int const first = line.first_page != 0 ? line.first_page : next_first;
     int expected = first;
     for (auto const& leaf : before)

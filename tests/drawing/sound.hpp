@@ -21,7 +21,7 @@ struct DrawnBox {
   [[nodiscard]] bool on(DrawnBox const& other) const {
     return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
   }
-  /// Turned by whatever groups it stands in.
+  /// Turned by whatever groups it is in.
   void turn(pugi::xml_node node) {
     for (auto up = node; up; up = up.parent()) {
       double degrees{}, x{}, y{};
@@ -137,7 +137,7 @@ inline void is_sound(std::string const& svg) {
       box.turn(node);
     }
     boxes.push_back(box);
-    // What must be read stands on nothing.
+    // What must be read is clear of lines and circles.
     bool const in_the_way = box.kind == "crease" || box.kind == "cut" || box.kind == "catchword" ||
                             box.kind == "register" || box.kind == "fold" || box.what == "circle";
     if (!in_the_way) continue;

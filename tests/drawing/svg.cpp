@@ -27,7 +27,7 @@ TEST_CASE("every drawing of every scheme is sound, inside its page, and no label
     for (int s = 0; s < scheme.sheets(); ++s) {
       auto const formes = *forme_svg(scheme, s);
       is_good(formes);
-      // Page numbers of 4 mm can be read by who stands beside the one who holds the sheet.
+      // Page numbers of 4 mm can be read by a neighbour of the pupil who holds the sheet.
       pugi::xml_document document;
       REQUIRE(document.load_string(formes.c_str()));
       for (auto const& page : document.select_nodes("//text[@class='page']"))
@@ -73,7 +73,7 @@ TEST_CASE("whatever text a drawing is given, it stays XML and the text comes bac
   }
 }
 
-TEST_CASE("numbers are written alike everywhere: hundredths, no locale, no minus before nothing") {
+TEST_CASE("numbers are written alike everywhere: hundredths, no locale, no minus before zero") {
   CHECK(svg_number(0) == "0");
   CHECK(svg_number(-0.001) == "0");
   CHECK(svg_number(12.3) == "12.3");
@@ -150,7 +150,7 @@ TEST_CASE("a gathering is drawn with its pairs joined, and what is not joined be
     CHECK(document.select_nodes("//path[@class='paste']").size() == 1);
     CHECK(document.select_nodes("//path[@class='stub']").size() == 2);
     CHECK(document.select_nodes("//path[@class='wanting']").size() == 1);
-    // Names stand in the order of the book, from the left; seen from the tail a book read from right to left begins on
+    // Names are in the order of the book, from the left; seen from the tail a book read from right to left begins on
     // the right.
     double before = right_to_left ? 1e9 : -1e9;
     for (auto const& label : document.select_nodes("//text[@class='label']")) {

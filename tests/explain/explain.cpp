@@ -96,7 +96,7 @@ TEST_CASE("a ranking says what speaks for the first, what parts it from the next
   CHECK(says(told, "Against it: chain lines") == (against < -weight_that_counts));
 }
 
-TEST_CASE("nothing seen is said to be nothing") {
+TEST_CASE("where no evidence was seen, that is said") {
   auto const told = explain_ranking(infer_format(*observe({})));
   CHECK(says(told, ": only how common it was.\n"));
   CHECK(says(told, "No evidence parts it from "));

@@ -40,7 +40,7 @@ struct DrawnLeaf {
   std::string note{}; ///< whatever else is said of it
 };
 
-/// A gathering to draw: it knows nothing of formulas, so that any account of a gathering can be drawn.
+/// A gathering to draw: not tied to a formula, so that any account of a gathering can be drawn.
 struct DrawnGathering {
   std::string title;             ///< printed above the drawing; a screen reader reads it first
   std::vector<DrawnLeaf> leaves; ///< in the order of the book, the first leaf first
@@ -274,7 +274,8 @@ inline std::string gathering_text(DrawnGathering const& gathering) {
   return text;
 }
 
-/// The gathering standing on its spine, seen from the tail. pre: `conjugate` of a leaf and of its mate agree, and joined
+/// The gathering standing on its spine, seen from the tail. Up to 24 leaves fit on A4 in landscape; more make the drawing
+/// wider, so that names stay legible. pre: `conjugate` of a leaf and of its mate agree, and joined
 /// pairs are nested.
 inline std::string gathering_svg(DrawnGathering const& gathering) {
   auto const& leaves = gathering.leaves;

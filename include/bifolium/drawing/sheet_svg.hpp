@@ -223,6 +223,18 @@ inline PaperLies paper_lies(PaperDrawn const& drawn, double room) {
   }
 }
 
+/// What the lines mean. `cut` says how the paper was cut before printing; empty where it was not.
+inline void draw_paper_legend(Svg& svg, Spot at, std::string_view cut) {
+  Lettering const how{.size = 2.8, .anchor = Anchor::start};
+  svg.text(at, "Thin lines: chain lines. Close lines, in one corner only: wire lines. Dotted: folded or cut here.",
+           how);
+  svg.text({at.x, at.y + 4.5},
+           "Ring: watermark. Ring with a cross: countermark. Uneven edge: deckle. "
+           "Broken edge: bolt. Heavy edge: gutter. Plain edge: cut.",
+           how);
+  if (!cut.empty()) svg.text({at.x, at.y + 9}, std::string{cut.substr(1)} + " The heavy line is that cut.", how);
+}
+
 inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_name) {
   double const page_width = 210, side = 14, sheet_top = 30;
   auto const [scale, leaf_width, leaf_height, across, lines] = paper_lies(drawn, page_width - 2 * side);
@@ -236,9 +248,9 @@ inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_nam
   std::string const cut = part == PaperPart::whole  ? ""
                           : part == PaperPart::half ? " Cut in half before printing; one half is followed."
                                                     : " Cut in quarters before printing; one quarter is followed.";
-  auto const title = "The paper of " + drawing_title(drawn.scheme, drawn.sheet);
+  auto const title = "Paper: " + drawing_title(drawn.scheme, drawn.sheet);
   Svg svg{page_width, page_height, title,
-          "Paper seen against the light, nothing printed on it. A sheet of " + figures +
+          "Paper seen against the light, without print. A sheet of " + figures +
               "; above as it lies on the type, outer side down, below its leaves in the order of the book." + cut};
   svg.text({side, 12}, title,
            {.size = Svg::size_within(title, 5, page_width - 2 * side, true), .anchor = Anchor::start, .bold = true});
@@ -262,16 +274,7 @@ inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_nam
         radius);
     svg.close();
   });
-  Lettering const small_text{.size = 2.8, .anchor = Anchor::start};
-  svg.text(
-      {side, page_height - 14.5},
-      "Thin lines: chain lines. Close lines, in one corner only: wire lines. Dotted: where the sheet is folded or cut.",
-      small_text);
-  svg.text({side, page_height - 10},
-           "Ring: watermark. Ring with a cross: countermark. Uneven edge: deckle. "
-           "Broken edge: bolt. Heavy edge: gutter. Plain edge: cut.",
-           small_text);
-  if (!cut.empty()) svg.text({side, page_height - 5.5}, cut.substr(1) + " The heavy line is that cut.", small_text);
+  draw_paper_legend(svg, {side, page_height - 14.5}, cut);
   return static_cast<Svg&&>(svg).finish();
 }
 

@@ -14,7 +14,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// `text` as it may stand between tags and inside quotation marks (XML 1.0, fifth edition, sections 2.2 and 2.4).
+/// `text` as it may be written between tags and inside quotation marks (XML 1.0, fifth edition, sections 2.2 and 2.4).
 inline std::string xml_escaped(std::string_view text) {
   std::string out;
   for (std::size_t at = 0; at < text.size();) {
@@ -70,13 +70,13 @@ struct Stroke {
   bool round{};                     ///< round ends: a dash of length 0 becomes a dot
 };
 
-/// What of the text stands at its spot.
+/// Which part of the text is at its spot.
 enum class Anchor : std::uint8_t { start, middle, end };
 
 /// How text is set. `turned` is clockwise, about the middle of the text's height at its anchor.
 struct Lettering {
   double size{4};                   ///< of the type, in mm
-  Anchor anchor{Anchor::middle};    ///< what of the text stands at its spot
+  Anchor anchor{Anchor::middle};    ///< which part of the text is at its spot
   int turned{};                     ///< degrees
   bool bold{}, italic{};            ///< how the letters look
   std::string_view kind{};          ///< written as `class`, so that a program can find it
@@ -184,7 +184,7 @@ public:
     stroke(how, filled);
     put("/>\n");
   }
-  /// Text whose figures stand half above and half below `at`. No attribute for baselines is used: programs differ.
+  /// Text whose figures are half above and half below `at`. No attribute for baselines is used: programs differ.
   void text(Spot at, std::string_view what, Lettering const& how = {}) {
     put("<text");
     if (!how.kind.empty()) put(" class=\"", xml_escaped(how.kind), "\"");

@@ -23,7 +23,7 @@ struct WayRead {
   Scheme folded;
 };
 
-/// The scheme with its packets set one inside another in the reverse order; none where that is no scheme or the same one.
+/// The scheme with its packets set one inside another in the reverse order; none where that does not fold or is the same scheme.
 inline std::optional<Scheme> wrong_inset(Scheme const& scheme) {
   auto const text = write_scheme(scheme);
   std::string changed;

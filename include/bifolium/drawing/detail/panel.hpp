@@ -179,6 +179,13 @@ struct PieceCorner {
   std::string label{};
   double size{};
 };
+/// A gathering in a few letters: "B", or "1st" for the first of two copies.
+inline std::string short_name(Scheme const& scheme, Fold<> const& fold, int gathering) {
+  auto const full = gathering_name(scheme, fold, gathering);
+  if (full.find("copy") == full.npos) return signature_of(scheme, gathering);
+  auto const copy = full.find("second") == full.npos ? "1st" : "2nd";
+  return full.find(',') == full.npos ? copy : signature_of(scheme, gathering) + " " + copy;
+}
 inline std::vector<PieceCorner> piece_corners(Panel const& panel, DrawnSheet const& drawn, Facing seen) {
   std::vector<PieceCorner> corners;
   auto const& scheme = drawn.scheme;
@@ -200,7 +207,7 @@ inline std::vector<PieceCorner> piece_corners(Panel const& panel, DrawnSheet con
     corner.size = panel.least() * 0.1 < 4 ? panel.least() * 0.1 : 4;
     corner.size = corner.size < least_label ? least_label : corner.size;
     for (auto const& words : {piece_label(scheme, drawn.fold, piece), gathering_name(scheme, drawn.fold, gathering),
-                              signature_of(scheme, gathering)}) {
+                              short_name(scheme, drawn.fold, gathering)}) {
       corner.label = capitalised(words);
       if (!words.empty() && Svg::room(corner.label, corner.size) <= room) break;
     }
