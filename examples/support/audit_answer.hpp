@@ -66,13 +66,14 @@ public:
     for (auto const& repair : audit.repairs) {
       if (repair.edits.empty() && !repair.letters) continue;
       ++rank;
+      auto const says = std::string{bifolium::likelihood_in_words(repair.share)} + ": " + repair.says;
       auto const rest = [&](bifolium::Edit const* edit) {
         return std::array<std::string, 13>{
             "",
             "",
             edit != nullptr ? std::string{identifier(edit->field)} : "formula",
             "",
-            repair.says,
+            says,
             std::to_string(rank),
             edit != nullptr ? std::string{identifier(edit->field)} : "formula",
             std::string{identifier(edit != nullptr ? edit->kind : bifolium::SlipKind::alphabet)},

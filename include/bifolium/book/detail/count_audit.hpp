@@ -162,11 +162,12 @@ class CountAudit {
     auto const missing = 2 * leaves - *pages_;
     Finding finding{
         FindingId::pages_contradict, Severity::error, FieldSet{with} | Field::pagination, -missing, {}, {}, {}};
+    auto const off = missing < 0 ? -missing : missing;
+    auto const by_leaf = book_.pagination->value.by_leaf();
     finding.says = (with == Field::formula ? "the formula has " : "the leaves stated are ") +
-                   count_of(leaves, "leaf", "leaves") + " (" + count_of(2 * leaves, "page", "pages") + "); " +
-                   pages_say() + ", " + std::to_string(missing < 0 ? -missing : missing) +
-                   (missing < 0 ? " too many" : " too few");
-    if (missing < 0 && -missing == 2 * leaves) finding.says += "";
+                   count_of(leaves, "leaf", "leaves") +
+                   (by_leaf ? "" : " (" + count_of(2 * leaves, "page", "pages") + ')') + "; " + pages_say() + ", " +
+                   std::to_string(by_leaf ? off / 2 : off) + (missing < 0 ? " too many" : " too few");
     audit_.findings.push_back(finding);
   }
   void find() {

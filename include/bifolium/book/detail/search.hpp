@@ -433,12 +433,19 @@ public:
     drop_needless();
     return found_;
   }
-  /// How likely the description is with something wrong in it that no kind of slip explains.
+  /// How likely the description is with something wrong in it that no kind of slip explains. Before that it was as likely as
+  /// it reads now, or as the best of what was found, if that is more.
   [[nodiscard]] double score_of_none() const {
-    double sum = real::log(weights_.none_of_these);
+    double sum = 0;
     if (!in_.formulas.empty()) sum += likelihood_.of(in_.formulas[0]);
     if (in_.pages) sum += likelihood_.of(*in_.pages);
-    return sum;
+    if (!found_.empty()) {
+      double best = 0;
+      if (found_[0].formula >= 0) best += likelihood_.of(formula(found_[0]).shape);
+      if (found_[0].pages >= 0) best += likelihood_.of(pages(found_[0]).shape);
+      sum = best > sum ? best : sum;
+    }
+    return sum + real::log(weights_.none_of_these);
   }
   /// Two edits of one field are looked for where nothing else is that much likelier than something unknown.
   static constexpr double pairs_below = 2;

@@ -30,7 +30,7 @@ constexpr std::string_view reason_of(SlipKind kind) {
   case SlipKind::first_missing:
     return "the preliminaries are missing";
   case SlipKind::gathering_twice:
-    return "a gathering is stated twice";
+    return "a gathering is stated twice, or is not in the book";
   case SlipKind::change_missing:
     return "a leaf that was cut away or inserted is not stated";
   case SlipKind::change_twice:
