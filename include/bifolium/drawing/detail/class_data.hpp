@@ -80,9 +80,9 @@ class ClassData {
   }
   void pages() {
     put(",\"pages\":{");
+    auto const formes = impose(fold_);
     bool first = true;
     for (int page = 1; page <= Scheme::most_cells * 2; ++page) {
-      auto const formes = impose(fold_);
       if (!formes.find_place(page)) continue;
       put(first ? "\"" : ",\""), first = false;
       put(page), put("\":"), put(json_text(*explain_page(scheme_, page)));

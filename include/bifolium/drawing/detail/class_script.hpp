@@ -30,7 +30,7 @@ for (const {piles, off} of states) for (const [piece, pile] of piles) for (const
   box.left = Math.min(box.left, x + column), box.right = Math.max(box.right, x + column + 1);
   box.top = Math.min(box.top, y + row), box.bottom = Math.max(box.bottom, y + row + 1);
 }
-let at = 0, running = null, size = {w: 0, h: 0};
+let at = 0, running = null, size = {w: 0, h: 0}, lit = null;
 
 const turns = (step, layer) => ((step.upright ? layer[2] : layer[1]) < step.line) === step.low;
 function tops(pile) {
@@ -120,6 +120,7 @@ function show() {
   by('back').setAttribute('aria-disabled', at === 0);
   by('forward').setAttribute('aria-disabled', at === data.steps.length);
   document.body.dataset.step = at;
+  if (lit) mark(lit);
 }
 function go(to) {
   if (running) running();
@@ -142,12 +143,15 @@ by('start').onclick = () => go(0);
 addEventListener('resize', measure);
 
 // A page or leaf is lit wherever it is shown.
-function light(found) {
+function mark({page, leaf}) {
   for (const old of document.querySelectorAll('.lit')) old.classList.remove('lit');
-  const page = found.dataset.page, leaf = found.dataset.leaf;
   const same = page ? `[data-page="${page}"]` : `[data-leaf="${leaf}"]`;
   for (const one of document.querySelectorAll(same)) one.classList.add('lit');
   if (page) for (const one of document.querySelectorAll(`[data-leaf="${leaf}"]:not([data-page])`)) one.classList.add('lit');
+}
+function light(found) {
+  const {page, leaf} = lit = {page: found.dataset.page, leaf: found.dataset.leaf};
+  mark(lit);
   by('said').textContent = (page && data.pages[page]) || (leaf && `Leaf ${leaf.replace('book:', '')}.`) || '';
 }
 for (const kind of ['pointerover', 'focusin', 'click'])
