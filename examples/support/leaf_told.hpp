@@ -23,7 +23,7 @@ inline bifolium::SheetSizes sheets_of(bifolium::LeafEvidence const& seen) {
   auto const when = seen.year.value_or(bifolium::YearRange{1450, 1850});
   return bifolium::usable_for({when.from, when.to}, seen.place);
 }
-/// The named sheets behind a leaf of that format; none without both measurements.
+/// The named sheets that a leaf of that format could have been cut from; none without both measurements.
 inline std::vector<bifolium::NamedOrigin> named_sheets(bifolium::LeafEvidence const& seen, bifolium::Format format) {
   using namespace bifolium;
   std::vector<NamedOrigin> all;
@@ -75,7 +75,7 @@ inline void tell_sheets(std::ostream& out, bifolium::LeafEvidence const& seen, b
   for (auto const& one : named) out << "  " << told(one) << '\n';
 }
 
-/// The size as a catalogue records it, with the format where that is at least probable; nothing without a height.
+/// The size as a catalogue records it, with the format where that is at least probable; empty without a height.
 inline std::string recorded(bifolium::LeafEvidence const& seen, std::optional<bifolium::millimetres> binding,
                             std::optional<bifolium::Format> format) {
   using namespace bifolium;

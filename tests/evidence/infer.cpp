@@ -371,3 +371,65 @@ TEST_CASE("evidence weighs as much alone as it moves the answer") {
   CHECK(reason.agrees());
   CHECK_FALSE(without.candidates[0].reasons[static_cast<std::size_t>(EvidenceKind::chain_lines)].seen);
 }
+
+// Leaves whose answer a bibliographer knows, or knows to be open (common practice, no source but those named): an earlier rule
+// by named sheets and centuries failed each of them.
+TEST_CASE("ordinary leaves get ordinary answers") {
+  struct Leaf {
+    char const* what;
+    LeafEvidence seen;
+    int leaves; ///< the format; 0: none of these
+    double least;
+  };
+  using enum Region;
+  using enum ChainLines;
+  Leaf const leaves[]{
+      {"an English folio pamphlet",
+       {.height = 320_mm, .width = 200_mm, .chain_lines = vertical, .year = 1712, .place = britain},
+       2,
+       .98},
+      {"too large for any sheet", {.height = 900_mm, .width = 600_mm, .year = 1490}, 0, .9},
+      {"the same with chain lines",
+       {.height = 900_mm, .width = 600_mm, .chain_lines = horizontal, .year = 1490},
+       0,
+       .95},
+      {"a quarto of Paris", {.height = 220_mm, .width = 143_mm, .year = 1625, .place = france}, 4, .8},
+      {"the year after", {.height = 220_mm, .width = 143_mm, .year = 1626, .place = france}, 4, .8},
+      {"a folio of Paris", {.height = 300_mm, .width = 225_mm, .year = 1626, .place = france}, 2, .75},
+      {"a large folio", {.height = 335_mm, .width = 225_mm, .year = 1490}, 2, .98},
+      {"a quarto of 1830", {.height = 340_mm, .width = 270_mm, .year = 1830, .place = britain}, 4, .55},
+      {"260 mm and no width", {.height = 260_mm, .year = 1750, .place = britain}, 4, .7},
+      // Heawood's quarto of 1696 with vertical chain lines and the tranchefile at the fore-edge (Studies in Bibliography 53)
+      {"a quarto on double paper",
+       {.height = 225_mm,
+        .width = 170_mm,
+        .chain_lines = vertical,
+        .gathering_leaves = 4,
+        .fore_edge = EdgeSeen::tranchefile,
+        .year = 1696},
+       4,
+       .75},
+      {"nines", {.height = 123_mm, .width = 72_mm, .gathering_leaves = 9, .year = 1781, .place = france}, 18, .85},
+      {"eighteens", {.height = 123_mm, .width = 72_mm, .gathering_leaves = 18, .year = 1781, .place = france}, 18, .9},
+      {"12.6",
+       {.height = 123_mm, .width = 72_mm, .gathering_leaves = 12, .alternating_with = 6, .year = 1781, .place = france},
+       18,
+       .9},
+      {"sixes", {.height = 123_mm, .width = 72_mm, .gathering_leaves = 6, .year = 1781, .place = france}, 12, .6},
+      {"a decade", {.height = 165_mm, .width = 95_mm, .year = YearRange{1780, 1789}, .place = france}, 12, .92},
+      {"175 mm and no width", {.height = 175_mm, .year = 1775, .place = britain}, 12, .45},
+      {"larger than any sheet", {.height = 1500_mm, .width = 1200_mm, .year = 1700}, 0, .99},
+      {"a strip", {.height = 100_mm, .width = 20_mm, .year = 1700}, 0, .99},
+  };
+  for (auto const& [what, seen, format, least] : leaves) {
+    CAPTURE(std::string{what});
+    auto const answer = of(seen);
+    double p = format == 0 ? answer.none_of_these : 0;
+    for (auto const& one : answer)
+      if (one.format.leaves_to_sheet() == format) p += one.probability;
+    CHECK(p >= least);
+  }
+  // no cliff at the turn of the century
+  auto const at = [](int year) { return of({.height = 130_mm, .width = 75_mm, .year = year}); };
+  for (auto const& one : at(1500)) CHECK(std::abs(one.probability - probability(at(1501), one.format)) < 0.02);
+}

@@ -15,8 +15,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Ranks the formats of all schemes on the paper of the place and the years. It always answers; with nothing seen the answer
-/// is how common formats were. The same observation gives the same answer to the last bit, in whatever order and on whatever
+/// Ranks the formats of all schemes on the paper of the place and the years. It always answers; without evidence the answer
+/// is how common formats were. One observation always gives the same answer to the last bit, in whatever order and on whatever
 /// thread it is asked. Allocates the candidates of the result and, of the caller's stocks of paper, a number each.
 /// pre: shares of stocks are 0 to 1 together, own priors have a format above 0.
 inline Inference infer_format(Observation const& observation, Assumptions const& assumed) {
@@ -36,7 +36,7 @@ inline Inference infer_format(Observation const& observation, Assumptions const&
   if (inference.mixed) inference.certainty = certainty_of(inference.mixed->probability, 0, 1);
   return inference;
 }
-/// Ranks the formats with nothing assumed but what is usual of the years and the place seen.
+/// Ranks the formats under what is usual of the years and the place seen.
 inline Inference infer_format(Observation const& observation) { return infer_format(observation, Assumptions{}); }
 /// Ranks the formats if they are so common, whatever the years.
 inline Inference infer_format(Observation const& observation, Priors const& priors) {

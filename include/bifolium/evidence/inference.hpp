@@ -21,10 +21,10 @@ enum class EvidenceKind : std::uint8_t {
   edges,       ///< bolts, deckle, tranchefile
   point_hole,  ///< where the press pierced the leaf
   leaves,      ///< marks and chain lines over several leaves of one gathering
-  year,        ///< of printing: it tells nothing of the leaf, and much of what was usual
+  year,        ///< of printing: it says what was usual, not how the leaf is
 };
 inline constexpr std::size_t evidence_kinds = 9; ///< how many kinds of evidence there are
-/// Evidence counts from three to one: less is no ground for a statement.
+/// Evidence counts from three to one: less does not support a statement.
 inline constexpr double weight_that_counts = 1.0986122886681098;
 
 /// What one kind of evidence says for or against a format.
@@ -85,7 +85,7 @@ struct Inference {
   double none_of_these{};                    ///< with the candidates' probabilities it adds up to 1
   Certainty certainty{};                     ///< of the first candidate or, where there is one, of the mixture
   std::optional<MixedFormats> mixed{};       ///< where chain lines run both ways, and two formats are likelier than one
-  std::optional<EvidenceKind> look_next{};   ///< what not yet seen is worth its trouble most; missing: nothing is
+  std::optional<EvidenceKind> look_next{};   ///< what not yet seen is worth its trouble most; missing where no look is
   /// The first candidate has more than twelve leaves to the sheet and only its size says so, which is too little: the leaves
   /// of such books contradict the sheets they should come of.
   bool small_by_size_alone{};

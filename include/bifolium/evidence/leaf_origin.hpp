@@ -19,7 +19,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What a leaf has lost against its sheet. Below nothing where the sheet was larger than its name says.
+/// What a leaf has lost against its sheet. Less than zero where the sheet was larger than its name says.
 struct LeafLoss {
   millimetres height{}; ///< at head and tail together
   millimetres width{};  ///< at the fore-edge
@@ -28,12 +28,12 @@ struct LeafLoss {
 
 /// How much may have been lost, as fractions of the uncut leaf.
 struct LossLimits {
-  double least{};       ///< of height and width alike; below nothing where sheets were larger than their name says
+  double least{};       ///< of height and width alike; less than zero where sheets were larger than their name says
   double most_height{}; ///< at head and tail together
   double most_width{};  ///< at the fore-edge
 };
 
-/// What binders take, by state. `least` is below nothing, since sheets of one name differ: chancery of the fifteenth century
+/// What binders take, by state. `least` is less than zero, since sheets of one name differ: chancery of the fifteenth century
 /// is 300-315 x 420-460 mm in Cambridge University Library, 4.5 % either side of its middle. Losses of copies measured
 /// against uncut ones: one binding 5-10 % of height, a rebinding to 18 %. Where the state is not told, a quarter: of 3,024
 /// copies in the British Museum's catalogue of incunables 2.4 % lost more. A chancery folio of the Morgan Library, its leaves
@@ -80,7 +80,7 @@ struct NamedOrigin {
 /// What a leaf implies under one kind of leaf.
 struct LeafOrigin {
   LeafShape const* shape{}; ///< the kind of leaf; never null in an answer
-  /// The smallest sheet such a leaf can come of: that which loses nothing to the binder.
+  /// The smallest sheet such a leaf can come of: from which no binder cut anything.
   ImpliedSheet<millimetres> least{Sheet<millimetres>{1_mm, 1_mm}, false};
   std::vector<NamedOrigin> named{}; ///< whole sheets before cut halves, the least loss of height first
 };
@@ -136,7 +136,7 @@ inline std::vector<NamedOrigin> named_origins(LeafShape const& shape, LeafSize<m
   return named;
 }
 
-/// The same for every kind of leaf that schemes make, in the order of `leaf_shapes`: also those of which no named sheet
+/// What a leaf implies under every kind of leaf that schemes make, in the order of `leaf_shapes`: also those of which no named sheet
 /// of the place and time fits, for their least sheet.
 inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSizes const& sizes,
                                             LossLimits const& limits, ChainLines seen = ChainLines::unknown) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// The kinds of leaf that schemes make: how the sheet is divided, which way its chain lines run, where a watermark may come
 /// to be, how many leaves are gathered. Schemes whose leaves agree in format, division and direction are one kind, so 61
-/// schemes come to some twenty-odd, and what depends on size alone is reckoned once for each.
+/// schemes come to some twenty-odd, and what depends on size alone is worked out once for each.
 #pragma once
 
 #include <bifolium/core/real.hpp>
@@ -37,14 +37,14 @@ struct LeafShape {
 
   /// How often the mark of paper with one mark a sheet is there.
   [[nodiscard]] double mark(MarkPlace place) const { return one_mark[static_cast<std::size_t>(place)]; }
-  /// How often one of the two marks of paper with a countermark is there. The two never stand in one leaf of a format
+  /// How often one of the two marks of paper with a countermark is there. The two are never in one leaf of a format
   /// above broadside; where they do, the watermark is what was described.
   [[nodiscard]] double either_mark(MarkPlace place) const { return two_marks[static_cast<std::size_t>(place)]; }
 };
 
 namespace detail {
 
-inline void add_marks(LeafShape& shape, SchemeFacts const& facts) {
+[[gnu::cold]] inline void add_marks(LeafShape& shape, SchemeFacts const& facts) {
   double cases = 0;
   std::array<std::array<double, 8>, 8> found{};
   std::array<double, 8> central{};
@@ -61,7 +61,7 @@ inline void add_marks(LeafShape& shape, SchemeFacts const& facts) {
 }
 
 /// Sums that need all kinds to be there.
-inline void sum_up(std::vector<LeafShape>& shapes) {
+[[gnu::cold]] inline void sum_up(std::vector<LeafShape>& shapes) {
   constexpr auto absent = static_cast<std::size_t>(MarkPlace::absent);
   for (auto& shape : shapes) {
     for (std::size_t a = 0; a < 8; ++a) {
@@ -73,7 +73,7 @@ inline void sum_up(std::vector<LeafShape>& shapes) {
   }
 }
 
-inline std::vector<LeafShape> find_leaf_shapes() {
+[[gnu::cold]] inline std::vector<LeafShape> find_leaf_shapes() {
   std::vector<LeafShape> shapes;
   auto const& all = scheme_facts();
   for (std::size_t i = 0; i < all.size(); ++i) {

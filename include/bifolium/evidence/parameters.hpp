@@ -59,7 +59,7 @@ struct EvidenceParameters {
   double chain_slip{0.002};
   /// How often a mark that is seen is where the format says. Proposed.
   double mark_in_place{0.95};
-  /// The same after the act of 1794, which moved marks in British moulds (McMullin, Studies in Bibliography 56).
+  /// How often after the act of 1794, which moved marks in British moulds (McMullin, Studies in Bibliography 56).
   double mark_in_place_1794{0.5};
   /// How often the paper has a mark at all. Proposed.
   double paper_is_marked{0.9};

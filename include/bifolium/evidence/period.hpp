@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What paper and make-up say of the date. Few signs bound it: a book on wove paper cannot be older than the first of them,
+/// What paper and make-up say of the date. Few observations bound it: a book on wove paper cannot be older than the first of them,
 /// and is not older than the date in its watermark. Others are only usual of a time (laid paper did not stop when wove
-/// came), and many that are often named bound nothing. So each answer says whether it binds, why, and where that was read;
+/// came), and many that are often named give no bound. So each answer says whether it binds, why, and where that was read;
 /// "no bound" is an answer. All of it holds for European paper and its daughters alone.
 ///
 /// A green cloth cover of the nineteenth century may hold arsenic: leave testing and handling to those who know how.
@@ -30,14 +30,14 @@ struct PeriodSigns {
   std::optional<millimetres> chain_spacing{}; ///< mean distance of chain lines
   bool cloth_cover{};                         ///< edition binding in cloth
   bool ground_wood{};                         ///< mechanical pulp
-  std::optional<int> lines_of_page{};         ///< description: bounds nothing
+  std::optional<int> lines_of_page{};         ///< description: gives no bound
   std::optional<millimetres> twenty_lines{};  ///< height of 20 lines of type; description: bounds nothing
 };
 
-/// No sign binds from above: paper of every sort was kept for years, and moulds and marks were used long after their date
+/// No observation binds from above: paper of every sort was kept for years, and moulds and marks were used long after their date
 /// (from memory: French moulds bore 1742 for decades).
 enum class BoundKind : std::uint8_t {
-  not_before, ///< the sign was not possible earlier
+  not_before, ///< what was observed was not possible earlier
   usual_from, ///< and seldom met earlier
   usual_until ///< and seldom met later
 };
@@ -47,17 +47,17 @@ struct PeriodBound {
   BoundKind kind{};     ///< which way it bounds, and whether it binds
   int year{};           ///< the first or last year meant, itself included
   Trust trust{};        ///< whether the source was read or it is from memory
-  char const* reason{}; ///< the sign, and why it bounds
+  char const* reason{}; ///< what was observed, and why it bounds
   char const* source{}; ///< where that was read
 
   /// Whether it binds, or tells only what is usual.
   [[nodiscard]] constexpr bool binds() const noexcept { return kind == BoundKind::not_before; }
 };
 
-/// The bounds that signs give, in the order of `PeriodSigns`. Where `usual_from` is later than `usual_until`, the signs are
-/// seldom met together: mixed paper, or a sign misread.
+/// The bounds that observations give, in the order of `PeriodSigns`. Where `usual_from` is later than `usual_until`, the two are
+/// seldom met together: mixed paper, or an observation misread.
 class PeriodBounds {
-  std::array<PeriodBound, 16> bounds_{}; // all signs at once give 15
+  std::array<PeriodBound, 16> bounds_{}; // all at once give 15
   std::size_t size_{};
   friend constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs);
 
@@ -69,7 +69,7 @@ public:
   [[nodiscard]] constexpr PeriodBound const* begin() const noexcept { return bounds_.data(); }
   [[nodiscard]] constexpr PeriodBound const* end() const noexcept { return bounds_.data() + size_; }
 
-  /// The earliest year that nothing forbids; none where nothing binds. `memory`: also by dates recalled but not seen.
+  /// The earliest year that no bound forbids; missing where none binds. `memory`: also by dates recalled but not seen.
   [[nodiscard]] constexpr std::optional<int> earliest(bool memory = true) const {
     std::optional<int> year;
     for (auto const& bound : *this)
@@ -89,7 +89,7 @@ inline constexpr char const *mcmullin = "McMullin, Studies in Bibliography 56",
                             *memory = "from memory";
 } // namespace detail::period
 
-/// What the signs say of the date. error: impossible_measure, not_positive (lines of the page), watermark_too_early.
+/// What the observations say of the date. error: impossible_measure, not_positive (lines of the page), watermark_too_early.
 constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
   using namespace detail::period;
   using enum BoundKind;
@@ -107,7 +107,7 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
                 "the first book on wove paper is the Virgil of 1757; its paper may be of 1754", mcmullin});
     bounds.add({usual_from, 1790, Trust::published, "few books are on wove paper before", hazen});
   }
-  // Laid paper bounds nothing: it was made before wove paper and has been made ever since.
+  // Laid paper gives no bound: it was made before wove paper and has been made ever since.
   if (signs.material == Material::laid)
     bounds.add({usual_until, 1805, Trust::published, "wove paper had taken the place of laid in books", hazen});
   if (signs.watermark || signs.year_in_watermark)
@@ -157,7 +157,7 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
   return bounds;
 }
 
-/// The signs that an observation of a leaf has already: chain lines make its paper laid where the paper was not named.
+/// What an observation of a leaf has of them already: chain lines make its paper laid where the paper was not named.
 [[nodiscard]] constexpr PeriodSigns period_signs(LeafEvidence const& seen) {
   PeriodSigns signs{.material = seen.material, .place = seen.place};
   bool const chains = seen.chain_lines != ChainLines::unknown;
@@ -166,7 +166,7 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
   return signs;
 }
 
-/// "not before", "usual from", "usual until", to stand before a year.
+/// "not before", "usual from", "usual until", to be put before a year.
 constexpr char const* to_words(BoundKind kind) noexcept {
   switch (kind) {
   case BoundKind::not_before:

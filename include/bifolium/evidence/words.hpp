@@ -10,7 +10,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A word and what it stands for.
+/// A word and what it says.
 template <class T> struct Word {
   std::string_view word; ///< as it is written
   T value;               ///< what it says

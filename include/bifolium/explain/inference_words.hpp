@@ -140,6 +140,9 @@ inline std::string why(Inference const& inference) {
     text.append(text.empty() ? "" : "; ").append(to_words(reason.kind)).append(" ").append(to_words(reason));
   }
   if (text.empty()) text = "no evidence: only how common each format was";
+  if (inference.own_priors) text.append("; formats as common as you say");
+  if (inference.own_books) text.append("; paper as your books have it");
+  if (first.stock != nullptr) text.append("; your paper '").append(first.stock).append("' explains it best");
   if (inference.none_of_these >= 0.5) text.append("; no format fits it: check the measures");
   if (inference.small_by_size_alone) text.append("; size alone cannot tell formats of more than twelve leaves");
   if (first.twofold >= 0.5) text.append("; if it is, its paper is double: chain lines turned");

@@ -182,7 +182,7 @@ inline double edges_likelihood(Case const& one) {
   return likelihood;
 }
 /// Where the points pierced a leaf that has a hole. Where no leaf of a scheme has one (the grid does not say how the
-/// sheet was pierced), it tells nothing.
+/// sheet was pierced), the hole is as likely as by chance.
 inline double hole_likelihood(Case const& one, HolePlace seen) {
   auto const& p = one.counted.parameters;
   auto const& scheme = one.scheme;

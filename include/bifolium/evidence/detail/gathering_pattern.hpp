@@ -30,7 +30,7 @@ inline bool of_one_pattern(std::span<LeafFacts const> some, std::span<LeafFacts 
   return true;
 }
 
-inline std::vector<GatheringPattern> find_gathering_patterns() {
+[[gnu::cold]] inline std::vector<GatheringPattern> find_gathering_patterns() {
   std::vector<GatheringPattern> all;
   auto const& schemes = scheme_facts();
   for (int number = 0; number < Attested::count; ++number) {

@@ -23,7 +23,7 @@ constexpr MarkPlace place_of(PointOfLeaf at) {
   if (head || tail) return MarkPlace::head_or_tail_edge;
   return gutter ? MarkPlace::gutter : fore_edge ? MarkPlace::fore_edge : MarkPlace::centre;
 }
-/// Which place of a leaf a point-hole is: on a fold or edge before it is near another, since points stand near the edges.
+/// Which place of a leaf a point-hole is: on a fold or edge before it is near another, since points are near the edges.
 constexpr HolePlace hole_place_of(PointOfLeaf at) {
   constexpr double edge = 0.02;
   if (at.from_gutter < edge) return HolePlace::spine_fold;
@@ -92,7 +92,7 @@ inline EdgeFacts edge_facts(Edge const& edge, bool end_of_long_side) {
   return {edge.kind == Edge::Kind::bolt, deckle, end_of_long_side ? deckle : 0};
 }
 
-inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
+[[gnu::cold]] inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
   auto const shown = shows(fold, leaf, countermark_mould);
   LeafFacts facts;
   facts.sheet = fold.cell(leaf).sheet;
@@ -119,7 +119,7 @@ struct AllSchemeFacts {
 };
 
 /// Counts what leaves look alike in; a leaf has at most two holes, by how its sheet was laid.
-inline void count_looks(SchemeFacts& facts, std::vector<EdgeLook>& looks) {
+[[gnu::cold]] inline void count_looks(SchemeFacts& facts, std::vector<EdgeLook>& looks) {
   auto const before = looks.size();
   auto const share = 1 / static_cast<double>(facts.leaves.size());
   for (auto const& leaf : facts.leaves) {
@@ -142,7 +142,7 @@ inline void count_looks(SchemeFacts& facts, std::vector<EdgeLook>& looks) {
   }
 }
 
-inline AllSchemeFacts find_scheme_facts() {
+[[gnu::cold]] inline AllSchemeFacts find_scheme_facts() {
   AllSchemeFacts all;
   std::array<std::size_t, Attested::count + 1> first_leaf{}, first_look{};
   for (std::size_t row = 0; row < all.schemes.size(); ++row) {
@@ -163,7 +163,7 @@ inline AllSchemeFacts find_scheme_facts() {
     count_looks(facts, all.looks);
     first_look[row + 1] = all.looks.size();
   }
-  for (std::size_t row = 0; row < all.schemes.size(); ++row) { // where they came to stand when all were there
+  for (std::size_t row = 0; row < all.schemes.size(); ++row) { // their places, now that all are there
     auto& facts = all.schemes[row];
     facts.leaves = {all.leaves.data() + first_leaf[row], first_leaf[row + 1] - first_leaf[row]};
     facts.looks = {all.looks.data() + first_look[row], first_look[row + 1] - first_look[row]};

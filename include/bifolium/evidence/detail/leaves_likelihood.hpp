@@ -18,7 +18,7 @@ inline double mark_taken_for(MarkPlace there, MarkPlace seen, double in_place) {
   if (there == MarkPlace::absent || seen == MarkPlace::absent) return there == seen ? 1 : 0;
   return there == seen ? in_place : (1 - in_place) / 5;
 }
-/// How far the place of a mark and a second mark are to be reckoned on, in the age of the paper.
+/// How far the place of a mark and a second mark can be relied on, in the age of the paper.
 struct MarkTrust {
   double in_place{}, second{};
 

@@ -16,6 +16,8 @@ namespace detail {
 struct Expectation {
   double learnt{};  ///< by how much the entropy shrinks, in natural units
   double settled{}; ///< how likely one format is above .95 afterwards
+  /// A look that settles everything is worth no more, but for its cost.
+  static constexpr double most = 1.25;
   /// For its trouble. `before`: the entropy.
   [[nodiscard]] double worth(double before, double cost) const { return (settled + 0.25 * learnt / before) / cost; }
 };
@@ -62,6 +64,8 @@ public:
         here += parts[i][o];
         if (parts[i][o] > likeliest) likeliest = parts[i][o];
       }
+      constexpr double hardly_ever = 1e-5; // not worth a logarithm
+      if (!(here > hardly_ever)) continue;
       if (likeliest > 0.95 * here) settled += here;
       after -= entropy_part(here);
       for (std::size_t i = 0; i < count_; ++i) after += entropy_part(parts[i][o]);
@@ -95,7 +99,7 @@ inline Expectation expect_of_year(Look const& look, Weigher const& weigher, Pape
   });
 }
 
-/// What is to be looked at next; missing when nothing would tell enough to be worth a walk to the shelf.
+/// What is to be looked at next; missing where no look would tell enough to be worth a walk to the shelf.
 inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher const& weigher, PaperModel const& model,
                                              Counted const& counted, std::size_t reading) {
   constexpr double worth_it = 0.01;
@@ -110,7 +114,7 @@ inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher con
   };
   auto const& seen = counted.seen;
   for (auto const& row : evidence_rows) {
-    if (row.outcomes == 0 || row.seen(counted)) continue;
+    if (row.outcomes == 0 || row.seen(counted) || Expectation::most / row.cost <= most) continue;
     bool const of_one_leaf = row.kind == EvidenceKind::chain_lines || row.kind == EvidenceKind::watermark;
     if (of_one_leaf && (!counted.of_paper || counted.leaves)) continue;
     if (row.kind == EvidenceKind::chain_lines && seen.material == Material::wove) continue;
@@ -128,7 +132,8 @@ inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher con
     consider(row, expected);
   }
   auto const& year = row_of(EvidenceKind::year);
-  if (!year.seen(counted)) consider(year, expect_of_year(look, weigher, model, seen));
+  if (!year.seen(counted) && Expectation::most / year.cost > most)
+    consider(year, expect_of_year(look, weigher, model, seen));
   return next;
 }
 

@@ -23,7 +23,7 @@ constexpr BetweenYears between_years(int year) {
   auto const after = static_cast<double>(year - count_years[i]) / (count_years[i + 1] - count_years[i]);
   return {i, after < 1 ? after : 1};
 }
-/// The same for counting: books to 1500 count for 1498 at the latest, since 1506 is not counted but follows.
+/// Where a book is counted: books to 1500 count for 1498 at the latest, since 1506 is not counted but follows.
 constexpr BetweenYears counted_between(int year) {
   if (year > 1500) return between_years(year);
   return year < count_years[4] ? between_years(year) : BetweenYears{3, 1};
@@ -62,7 +62,7 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
 } // namespace detail
 
 /// Shares of the populations: of a year, of a group of formats, of both, and of both in a region.
-inline void PaperModel::weigh() {
+[[gnu::cold]] inline void PaperModel::weigh() {
   using namespace detail;
   ByRegion<ByYear<ByGroup>> weights;
   constexpr double of_all = 5, of_year = 20, of_group = 10, of_both = 20, of_region = 8;
@@ -117,7 +117,7 @@ inline void PaperModel::weigh() {
         for (std::size_t k = 0; k < population_count; ++k) log_weights_[r][y][g][k] = real::log(weights[r][y][g][k]);
 }
 
-inline PaperModel::PaperModel(PaperCounts const& counts)
+[[gnu::cold]] inline PaperModel::PaperModel(PaperCounts const& counts)
     : populations_{counts.populations}, sheets_{[&]<std::size_t... k>(std::index_sequence<k...>){
                                             return std::array<Sheet<millimetres>, population_count>{
                                                 counts.populations[k].sheet()...};
@@ -171,7 +171,7 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
     auto held = papers(book.region, book.year)[group];
     for (std::size_t k = 0; k < population_count; ++k) held[k] *= densities[k].of_both(along, across);
     auto const all = detail::sum_of(held);
-    if (!(all > 0)) continue; // a leaf of no sheet known teaches nothing
+    if (!(all > 0)) continue; // a leaf of no sheet that is known
     auto const at = detail::counted_between(book.year);
     for (auto region = book.region;; region = leans_on(region)) {
       auto& years = added[static_cast<std::size_t>(region)];
@@ -253,7 +253,7 @@ inline JointShares PaperModel::joint(Region region, std::optional<YearRange> yea
   for (auto& format : joint) detail::divide(format, all);
   return joint;
 }
-inline void PaperModel::sum_undated(PaperCounts const& counts) {
+[[gnu::cold]] inline void PaperModel::sum_undated(PaperCounts const& counts) {
   constexpr int first = 1450, last = 1849, step = 10;
   for (std::size_t r = 0; r < region_count; ++r) {
     auto const region = static_cast<Region>(r);

@@ -104,7 +104,8 @@ public:
 };
 
 /// Chain lines both ways: which pair of formats, of all pairs and of one format on two papers.
-inline std::optional<MixedFormats> mixture(Tallies const& tallies, Counted const& counted, Assumptions const& assumed) {
+[[gnu::cold]] inline std::optional<MixedFormats> mixture(Tallies const& tallies, Counted const& counted,
+                                                         Assumptions const& assumed) {
   auto const mixed = counted.parameters.mixed_formats;
   // fifteenth-century paper whose chain lines are turned is cut paper, and so a mixture
   auto const twofold = counted.age.twofold - PaperAge::of(1450, counted.seen.place).twofold;

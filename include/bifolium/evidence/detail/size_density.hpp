@@ -60,7 +60,7 @@ class SheetDensity {
   double cropped_{}, longer_{1};
 
   /// exp(exponent) times the normal distribution up to z, where exponent - z²/2 is `bell`.
-  [[nodiscard]] double up_to(double z, double bell) const {
+  [[nodiscard, gnu::noinline]] double up_to(double z, double bell) const {
     if (z < 0) return real::exp(bell) * (*beyond_)(-z);
     return real::exp(bell + z * z / 2) - real::exp(bell) * (*beyond_)(z);
   }
