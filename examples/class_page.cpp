@@ -33,7 +33,7 @@ int from_formula(std::string const& text, std::string const& file, ClassPageOpti
   }
   auto const page = class_page(*formula, text, options);
   if (!page) {
-    support::tell("the formula states no format for which schemes are known, such as '8°: A-C8'");
+    support::tell("the formula states no format of which a scheme is known; write it first, such as 8°: A-C8");
     return support::unreadable;
   }
   support::write_file(file, *page);
@@ -52,7 +52,9 @@ int make_page(support::Arguments const& given) {
   ClassPageOptions const options{paper == "a4" ? PageSize::a4 : PageSize::letter,
                                  duplex == "long-edge" ? Duplex::long_edge : Duplex::short_edge};
   auto const& asked = given.words()[0];
-  if (asked.find(':') != std::string::npos) return from_formula(asked, *file, options);
+  bool const scheme_named = asked == "-" || find_scheme(asked);
+  if (!scheme_named && (asked.find(':') != std::string::npos || read_formula(asked, dialects::bmc)))
+    return from_formula(asked, *file, options);
   auto const text = support::scheme_given(asked);
   if (!text) return support::wrong_usage;
   auto const read = read_scheme(*text);

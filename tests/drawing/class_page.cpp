@@ -60,6 +60,20 @@ TEST_CASE("every scheme has a page whose drawings are XML without ids, and whose
   }
 }
 
+TEST_CASE("the file to print has front and back of every sheet, then the steps") {
+  for (auto const attested : Attested::all()) {
+    CAPTURE(attested.id());
+    auto const scheme = attested.scheme();
+    auto const html = *printable_html(scheme, PageSize::letter);
+    std::size_t pages = 0;
+    for (auto at = html.find("<div class=\""); at != std::string::npos; at = html.find("<div class=\"", at + 1))
+      ++pages;
+    CHECK(pages == 2 * static_cast<std::size_t>(scheme.sheets()) + steps_svg(scheme)->size());
+    CHECK(drawings_in(html) == pages);
+    CHECK(html.find("size: letter landscape") != std::string::npos);
+  }
+}
+
 TEST_CASE("what the page asks is answered as the manuals answer it") {
   auto const page = *class_page(schemes::octavo.scheme());
   CHECK(page.find("<title>Common octavo (8°)</title>") != std::string::npos);

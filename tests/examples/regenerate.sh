@@ -54,6 +54,7 @@ write gathering_b.txt - "$bin/check_copy" '8°: A8 B8(±B3, B5+χ1, −B8) C4' '
 write no_gathering.txt - "$bin/check_copy" '8°: A8 B8' --gathering Q
 write quarto_right_to_left.txt - "$bin/show_formes" 4_quarto --right-to-left
 write no_sheet.txt - "$bin/show_formes" 4_quarto --sheet doormat
+write no_class_page.txt - "$bin/class_page" "A-C8 D4" --out "$out/page.html"
 write no_words.txt - "$bin/fold_a_sheet" --cancel --out "$out"
 write fold_an_octavo.txt - "$bin/fold_a_sheet" 8_octavo --out "$out"
 for lesson in 01_folded_once 02_quarto_by_hand 03_head_to_head 04_conjugates 05_paper 06_twelves 07_half_sheets \
