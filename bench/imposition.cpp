@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: MIT
-// Where does a page stand; folding, imposing and reading afresh; filling a whole forme.
+// Where is a page; folding, imposing and reading afresh; filling a whole forme; from pages and leaves back to the folding.
 #include <bifolium/fold.hpp>
+#include <bifolium/fold/find_misprints.hpp>
+#include <bifolium/fold/foldings_showing.hpp>
+#include <bifolium/fold/read_seen_leaves.hpp>
 #include <bifolium/imposition.hpp>
+#include <bifolium/imposition/seen_formes.hpp>
 
 #include "ratios.hpp"
 
@@ -9,6 +13,7 @@
 #include <benchmark/benchmark.h>
 #include <map>
 #include <random>
+#include <utility>
 #include <vector>
 
 using namespace bifolium;
@@ -25,7 +30,7 @@ std::vector<int> const& pages() {
   }();
   return all;
 }
-/// The same answers in a plain array, as somebody would type them in who knows one format.
+/// The answers in a plain array, as somebody who knows one format would type them in.
 std::array<FormePosition, 17> const& typed_in() {
   static std::array<FormePosition, 17> const table = [] {
     std::array<FormePosition, 17> places{};
@@ -121,7 +126,7 @@ void fold_afresh(benchmark::State& state, Attested attested) {
 }
 void fold_all(benchmark::State& state) {
   std::vector<Scheme> all;
-  for (int row = 0; row < Attested::count; ++row) all.push_back(Attested{static_cast<SchemeRow>(row)}.scheme());
+  for (auto const attested : Attested::all()) all.push_back(attested.scheme());
   for (auto _ : state)
     for (auto const& scheme : all) benchmark::DoNotOptimize(fold(scheme));
   state.SetItemsProcessed(state.iterations() * Attested::count);
@@ -139,6 +144,31 @@ void read_text(benchmark::State& state, Attested attested) {
   for (auto _ : state) benchmark::DoNotOptimize(read_scheme(text));
   state.SetBytesProcessed(state.iterations() * static_cast<std::int64_t>(text.size()));
 }
+std::vector<SeenForme> formes_of(Attested attested) { return seen_formes(impose(*fold(attested.scheme()))); }
+void unfold_afresh(benchmark::State& state, Attested attested) {
+  auto const formes = formes_of(attested);
+  for (auto _ : state) benchmark::DoNotOptimize(find_foldings(formes));
+}
+void unfold_all(benchmark::State& state) {
+  std::vector<std::vector<SeenForme>> all;
+  for (auto const attested : Attested::all()) all.push_back(formes_of(attested));
+  for (auto _ : state)
+    for (auto const& formes : all) benchmark::DoNotOptimize(find_foldings(formes));
+}
+void find_exchanged_pages(benchmark::State& state, Attested attested) {
+  auto formes = formes_of(attested);
+  std::swap(formes[0].pages.front().page, formes[0].pages.back().page);
+  for (auto _ : state) benchmark::DoNotOptimize(find_misprints(formes));
+}
+void unfold_from_leaves(benchmark::State& state, char const* text) {
+  auto const gatherings = *read_seen_leaves(text);
+  for (auto _ : state) benchmark::DoNotOptimize(foldings_showing(gatherings));
+}
+constexpr char const* marks_of_octavo =
+    "gathering of 8; 1 head-of-gutter vertical; 2 absent; 3 absent; 4 head-of-gutter; "
+    "5 head-of-gutter; 6 absent; 7 absent; 8 head-of-gutter; 1 bolt head 4";
+constexpr char const* marks_of_twelves = "gathering of 12; 1 absent horizontal; 7 fore-edge; 8 fore-edge; 11 absent; "
+                                         "12 absent; 1 bolt head 4; 9 bolt head 12";
 constexpr Attested hundred_twenty_eights{SchemeRow::centesimo_vicesimo_octavo_in_eights};
 BENCHMARK(fold_naively);
 BENCHMARK_CAPTURE(fold_afresh, octavo, schemes::octavo);
@@ -149,22 +179,40 @@ BENCHMARK_CAPTURE(impose_afresh, octavo, schemes::octavo);
 BENCHMARK_CAPTURE(impose_afresh, hundred_twenty_eights, hundred_twenty_eights);
 BENCHMARK_CAPTURE(read_text, octavo, schemes::octavo);
 BENCHMARK_CAPTURE(read_text, hundred_twenty_eights, hundred_twenty_eights);
+BENCHMARK_CAPTURE(unfold_afresh, octavo, schemes::octavo);
+BENCHMARK_CAPTURE(unfold_afresh, hundred_twenty_eights, hundred_twenty_eights);
+BENCHMARK(unfold_all);
+BENCHMARK_CAPTURE(find_exchanged_pages, octavo, schemes::octavo);
+BENCHMARK_CAPTURE(find_exchanged_pages, hundred_twenty_eights, hundred_twenty_eights);
+BENCHMARK_CAPTURE(unfold_from_leaves, octavo, marks_of_octavo);
+BENCHMARK_CAPTURE(unfold_from_leaves, twelves, marks_of_twelves);
 
 } // namespace
 
 int main(int count, char** arguments) {
-  return bench::run(count, arguments,
-                    {{"where a page stands, scheme known while compiling", "place_known_while_compiling",
-                      "place_array_load", "a load from an array in the same loop", "at most +1 ns", true},
-                     {"where a page stands, scheme known when run", "place_known_when_run", "place_array_load",
-                      "a load from an array in the same loop", "at most +1 ns", true},
-                     {"where a page stands", "place_known_when_run", "place_std_map", "std::map", ""},
-                     {"a page of a forme filled from its table", "forme_filled", "forme_copied", "copying the bytes",
-                      "at least 5 pages a nanosecond"},
-                     {"an octavo folded afresh", "fold_afresh/octavo", "fold_naively",
-                      "folding stack by stack in a std::map", "at most 0.4 µs"},
-                     {"a 128° folded afresh", "fold_afresh/hundred_twenty_eights", nullptr, "", "at most 5 µs"},
-                     {"one of all 61 schemes folded", "fold_all", nullptr, "", ""},
-                     {"an octavo imposed", "impose_afresh/octavo", nullptr, "", ""},
-                     {"the text of an octavo read", "read_text/octavo", nullptr, "", ""}});
+  return bench::run(
+      count, arguments,
+      {{"where a page is, scheme known while compiling", "place_known_while_compiling", "place_array_load",
+        "a load from an array in the same loop", "at most +1 ns", true},
+       {"where a page is, scheme known when run", "place_known_when_run", "place_array_load",
+        "a load from an array in the same loop", "at most +1 ns", true},
+       {"where a page is", "place_known_when_run", "place_std_map", "std::map", ""},
+       {"a page of a forme filled from its table", "forme_filled", "forme_copied", "copying the bytes",
+        "at least 5 pages a nanosecond"},
+       {"an octavo folded afresh", "fold_afresh/octavo", "fold_naively", "folding stack by stack in a std::map",
+        "at most 0.4 µs"},
+       {"a 128° folded afresh", "fold_afresh/hundred_twenty_eights", nullptr, "", "at most 5 µs"},
+       {"one of all 61 schemes folded", "fold_all", nullptr, "", ""},
+       {"an octavo imposed", "impose_afresh/octavo", nullptr, "", ""},
+       {"the text of an octavo read", "read_text/octavo", nullptr, "", ""},
+       {"an octavo unfolded", "unfold_afresh/octavo", "fold_afresh/octavo", "folding it", ""},
+       {"a 128° unfolded", "unfold_afresh/hundred_twenty_eights", "fold_afresh/hundred_twenty_eights", "folding it",
+        "at most 50 ms"},
+       {"all 61 schemes unfolded", "unfold_all", nullptr, "", "at most 100 ms"},
+       {"two pages exchanged in an octavo, found", "find_exchanged_pages/octavo", "unfold_afresh/octavo",
+        "unfolding it", ""},
+       {"two pages exchanged in a 128°, found", "find_exchanged_pages/hundred_twenty_eights",
+        "unfold_afresh/hundred_twenty_eights", "unfolding it", ""},
+       {"foldings that show the marks of 8 leaves", "unfold_from_leaves/octavo", nullptr, "", "at most 100 ms"},
+       {"foldings that show the marks of 12 leaves", "unfold_from_leaves/twelves", nullptr, "", ""}});
 }

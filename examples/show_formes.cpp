@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Shows where the pages of a scheme stand in its formes, as the type lies on the stone.
+// Shows where the pages of a scheme are in its formes, as the type lies on the stone.
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing/forme_svg.hpp>
 #include <bifolium/drawing/sheet_svg.hpp>
@@ -32,8 +32,8 @@ constexpr auto usage =
     "       show_formes ... --right-to-left   the same for a book read from right to left\n"
     "       show_formes --list        the ids of all schemes, one a line\n"
     "       show_formes --list --long the same with what each is, how far it is attested, and where\n"
-    "Formes are shown as the type lies on the stone, far row first; ↓ stands behind a page whose head\n"
-    "lies towards the compositor. Printed paper shows the mirror of this.\n";
+    "Formes are shown as the type lies on the stone, far row first; ↓ follows a page whose head lies\n"
+    "towards the compositor. Printed paper shows the mirror of this.\n";
 
 int list(bool with_sources) {
   for (auto const scheme : Attested::all()) {
@@ -55,7 +55,7 @@ int show(support::Arguments const& given) {
   auto const sheet_name = given.value("--sheet").value_or("chancery"); // the view of the sheets looks at it
   auto const sheets = find_sheets({.name = sheet_name});
   if (sheets.empty()) {
-    support::tell("there is no sheet called '" + sheet_name + "'");
+    support::tell("no sheet of paper is called '" + sheet_name + "'");
     return support::wrong_usage;
   }
   auto scheme = read_scheme(*text);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: that page stands in no forme of these sheets
+// says: none of these formes has that page
 #include <bifolium/imposition.hpp>
 using namespace bifolium;
 #ifdef MISUSE

@@ -76,7 +76,7 @@ inline std::string folding_words(FoundFolding const& found) {
 /// The simplest of the foldings found, how it compares with the others, and what the pages cannot tell; some lines.
 /// Allocates. pre: at least one folding, in the order of `find_foldings`.
 inline std::string explain_foldings(std::span<FoundFolding const> found) {
-  if (found.empty()) broken("there is no folding to explain");
+  if (found.empty()) broken("at least one folding must be given to be explained");
   auto const& first = found[0];
   auto text = folding_words(first) + "\n";
   if (first.scheme.reads() == Reads::right_to_left)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// Formes in plain text, as the type lies on the stone: far row first, page numbers in columns, an arrow pointing down
-/// behind a page whose head lies towards the compositor. (The trade's own star would mislead: it marks inset off-cuts.)
+/// after a page whose head lies towards the compositor. (The trade's own star would mislead: it marks inset off-cuts.)
 /// The first word says which forme it is; printed paper shows the left-right mirror of it.
 #pragma once
 
@@ -20,13 +20,13 @@ namespace detail {
 /// The lines of a forme, the first its name; `on_paper` gives the printed side of it, its left-right mirror.
 inline std::vector<std::string> forme_lines(Imposition<> const& formes, int sheet, Side side, bool on_paper = false) {
   std::size_t widest = 1;
-  auto const standing = [&](int row, int column) {
+  auto const page_at = [&](int row, int column) {
     auto const c = on_paper ? formes.columns(sheet) - 1 - column : column;
     return side == Side::inner ? formes.inner(row, c, sheet) : formes.outer(row, c, sheet);
   };
   for (int r = 0; r < formes.rows(sheet); ++r)
     for (int c = 0; c < formes.columns(sheet); ++c) {
-      auto const digits = std::to_string(standing(r, c).page).size();
+      auto const digits = std::to_string(page_at(r, c).page).size();
       widest = digits > widest ? digits : widest;
     }
   std::vector<std::string> lines;
@@ -34,7 +34,7 @@ inline std::vector<std::string> forme_lines(Imposition<> const& formes, int shee
   for (int r = 0; r < formes.rows(sheet); ++r) {
     std::string line;
     for (int c = 0; c < formes.columns(sheet); ++c) {
-      auto const here = standing(r, c);
+      auto const here = page_at(r, c);
       auto const number = std::to_string(here.page);
       if (c > 0) line += ' ';
       line.append(widest - number.size(), ' ').append(number).append(here.head == Head::near_edge ? "↓" : " ");

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 /// A handle to one row of the table of attested schemes: a single byte, so that `impose<schemes::octavo>()` makes short
-/// symbols. The text behind it is read where the scheme is first used - while compiling, when it is named as a template
-/// argument - and not before. A scheme of your own passes wherever an attested one does:
+/// symbols. The text of the scheme is read where the scheme is first used - while compiling, if it is a template argument
+/// - and not before. A scheme of your own can be used wherever an attested one can:
 ///
-///     constexpr Scheme mine = written("scheme mine 4° ...");
+///     constexpr Scheme mine = written<"scheme mine 4° ...">();
 ///     constexpr auto const& formes = impose<mine>();
 #pragma once
 
@@ -15,12 +15,13 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A wrong literal stops the compiler in a call of this, whose arguments are the place and the problem.
+/// The compiler stops in a call of this function if the text of a scheme is wrong; its arguments are the place and the
+/// problem.
 constexpr void scheme_text_is_wrong_at(int line, int column, Problem problem) {
   (void)line, (void)column;
   if (problem != Problem::none) broken("the text of a scheme is wrong");
 }
-/// Its name is what a compiler shows for a misspelt `"..."_scheme`.
+/// The compiler shows the name of this function for `"..."_scheme` with a name that no scheme has.
 inline void there_is_no_scheme_of_that_name() { broken("there is no attested scheme of that name"); }
 
 /// One row of the table of attested schemes.
@@ -31,7 +32,7 @@ public:
   /// How many schemes there are; their rows count from 0.
   static constexpr int count = static_cast<int>(detail::attested_count);
 
-  /// The scheme of that row.
+  /// The scheme of a row. pre: the table has that row.
   constexpr explicit Attested(SchemeRow row) : row_{static_cast<std::uint8_t>(row)} {
     if (row_ >= count) broken("the table of schemes has no such row");
   }
@@ -60,10 +61,11 @@ public:
   }
   /// How far the grid is attested.
   [[nodiscard]] constexpr Attestation attestation() const { return detail::attested_rows[row_].attestation; }
+  /// What it is, in a few words.
   [[nodiscard]] constexpr std::string_view what() const { return detail::attested_rows[row_].what; }
-  /// Where it was read; empty for what follows from the rules.
+  /// The source it was read in; empty for a scheme that follows from the rules.
   [[nodiscard]] constexpr std::string_view source() const { return detail::attested_rows[row_].source; }
-  /// Reads the text.
+  /// The scheme itself, read from its text.
   [[nodiscard]] constexpr Scheme scheme() const {
     auto const read = read_scheme(text());
     if (!read)
@@ -112,13 +114,39 @@ consteval Attested operator""_scheme(char const* id, std::size_t size) {
 }
 } // namespace literals
 
-/// A scheme of one's own as a literal; wrong text does not compile, and the compiler shows line and column.
+/// A scheme of your own, read while compiling. Text that cannot be read does not compile; the compiler shows line and
+/// column where it shows the arguments of a call (clang). See `written<"...">()` for a form in which all compilers do.
 consteval Scheme written(std::string_view text) {
   auto const read = read_scheme(text);
   if (!read)
     scheme_text_is_wrong_at(static_cast<int>(read.error().line), static_cast<int>(read.error().column),
                             read.error().problem);
   return *read;
+}
+
+/// A text as a template argument: what the argument of `written<"...">()` becomes.
+template <std::size_t N> struct SchemeText {
+  char text[N]{}; ///< with the zero byte at its end
+  /// Copies a literal.
+  consteval SchemeText(char const (&literal)[N]) {
+    for (std::size_t i = 0; i < N; ++i) text[i] = literal[i];
+  }
+  /// Without the zero byte.
+  [[nodiscard]] constexpr std::string_view view() const noexcept { return {text, N - 1}; }
+};
+
+/// Never defined: a compiler shows its name and arguments for the text of a scheme that cannot be read. `because` is the
+/// problem, whose sentence is in the page of errors; line and column are those of the text.
+template <Problem because, int line, int column> struct the_text_of_the_scheme_is_wrong;
+
+/// The same scheme of your own, its text a template argument: `written<"scheme mine 4° ...">()`. Text that cannot be read
+/// does not compile, and every compiler names the problem, the line and the column.
+template <SchemeText text> consteval auto written() {
+  constexpr auto read = read_scheme(text.view());
+  if constexpr (read.has_value())
+    return *read;
+  else
+    return the_text_of_the_scheme_is_wrong<read.error().problem, int{read.error().line}, int{read.error().column}>{};
 }
 
 /// The schemes most often named. All 61 are `SchemeRow`s, and "..."_scheme finds each by its id.
@@ -148,11 +176,11 @@ inline constexpr Attested tricesimo_secundo_in_eights{
 } // namespace schemes
 
 namespace detail {
-/// Read once a program, where it is named; the initialiser depends on S, so nothing is read that is not named.
+/// The scheme of a row, read once in a program. The initialiser depends on S, so a row that no one names is never read.
 template <auto const& S> inline constexpr Scheme read_once = S.scheme();
 } // namespace detail
 
-/// The scheme behind a template argument: a row is read, a `Scheme` is itself.
+/// The scheme that a template argument means: a row of the table is read, a `Scheme` is used as it is.
 template <auto const& S> constexpr Scheme const& scheme_of() {
   if constexpr (std::is_same_v<std::remove_cvref_t<decltype(S)>, Scheme>)
     return S;

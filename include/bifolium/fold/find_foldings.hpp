@@ -27,7 +27,7 @@ struct FindRules {
       long_side{};         ///< how the long side of the paper lay; not given: as for an attested scheme, else so
                            ///< that the leaf has a usual shape
   bool turned_under{true}; ///< parts may be turned underneath, too
-  int dearer{15};          ///< the list goes on to this much above the price of the simplest answer
+  int dearer{15};          ///< answers up to this much above the price of the simplest one
   int most{12};            ///< answers at most; attested schemes that give the same pages are added beyond it
   friend constexpr bool operator==(FindRules const&, FindRules const&) = default;
 };

@@ -66,7 +66,7 @@ struct Misprints {
 
 /// Looks for one mistake in a set of formes: two pages of a forme exchanged, one number wrong, one head turned, or printed
 /// paper taken for the formes. `rules.most` and `rules.dearer` limit the corrections as they limit the answers of
-/// `find_foldings`. Allocates. error: as `find_foldings`, but formes that contradict one another are no error.
+/// `find_foldings`. Allocates. error: those of `find_foldings`, but not pages_not_backed and heads_not_backed: formes may contradict one another.
 constexpr Expected<Misprints> find_misprints(std::span<SeenForme const> formes, FindRules const& rules = {});
 
 } // namespace v0

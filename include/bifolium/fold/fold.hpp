@@ -85,7 +85,7 @@ template <int N> class Fold {
   }
 
 public:
-  /// The same fold with room for exactly its leaves, or for any number. pre: the leaves fit.
+  /// A fold with room for exactly the leaves of another, or for any number of leaves. pre: the leaves fit.
   template <int M>
   constexpr explicit(N != dynamic) Fold(Fold<M> const& other) requires(M != N)
       : sheets_{other.sheets_}, first_cell_{other.first_cell_}, gatherings_{other.gatherings_},

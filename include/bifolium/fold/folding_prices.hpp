@@ -36,7 +36,7 @@ struct FoldingWork {
   int under{};   ///< of them turned underneath
   int singles{}; ///< pieces of one leaf
 
-  /// Its price; a sheet that is one leaf by nature, as a broadside, is no single leaf.
+  /// Its price. A sheet of one leaf, as a broadside is, does not count as a single leaf.
   [[nodiscard]] constexpr int price() const noexcept {
     auto const& each = folding_prices;
     return each.fold * folds + each.uneven * uneven + each.under * under + each.cut * cuts + each.single * singles;

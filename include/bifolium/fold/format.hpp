@@ -28,19 +28,19 @@ enum class FormatReading : std::uint8_t {
   pages_per_forme_side, ///< page units that fill one side of the piece of paper that went to press (Tanselle)
 };
 
-/// What the record adds to the bare figure about the shape of the leaf.
+/// What a record adds to the number of the format about the shape of the leaf.
 enum class Shape : std::uint8_t {
   usual,
   oblong, ///< broader than high, the sheet turned or folded the other way
   agenda, ///< tall and very narrow, height three times the width or more (Roberts & Etherington s.v. agenda)
-  broad,  ///< broader than is usual for the figure, as broad twelves
+  broad,  ///< broader than is usual for the format, as broad twelves
   longer, ///< "long" in the trade: the narrow way of folding, as long twelves (2 x 6)
 };
 
 /// A format statement: 8° (8vo, octavo), 1/2°, oblong 4°, single sheet, not determined.
 class Format {
 public:
-  /// What is known of the format: nothing, one sheet unfolded, a part of a sheet, or so many leaves to the sheet.
+  /// What is known of the format: not determined, one sheet unfolded, a part of a sheet, or so many leaves to the sheet.
   enum class Kind : std::uint8_t { not_determined, single_sheet, part, leaves };
   /// The most leaves to a sheet that a format is read with.
   static constexpr int most_leaves = 128;
@@ -61,7 +61,7 @@ public:
   [[nodiscard]] constexpr Kind kind() const noexcept { return kind_; }
   /// The shape of the leaf where it is said, as in oblong 4°.
   [[nodiscard]] constexpr Shape shape() const noexcept { return shape_; }
-  /// The same format with another shape.
+  /// This format with another shape.
   [[nodiscard]] constexpr Format with(Shape shape) const { return {kind_, number_, shape}; }
   /// How many leaves a sheet makes: 8 for 8°, 2 for 1/2°; none where the statement does not say.
   [[nodiscard]] constexpr std::optional<int> leaves_to_sheet() const noexcept {

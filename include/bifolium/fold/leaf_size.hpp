@@ -69,7 +69,7 @@ constexpr LeafSize<L> leaf_size(Fold<N> const& fold, LeafAt leaf, std::span<L co
 }
 
 /// The least sheet of paper that, laid so and evenly divided, gives leaves of this size.
-/// pre: height and width above nothing.
+/// pre: height and width are more than zero.
 template <LengthLike L> constexpr ImpliedSheet<L> sheet_implied(SheetLine const& lay, LeafSize<L> leaf) {
   auto const n = detail::divided(lay);
   bool const upright = lay.long_side == Axis::left_right;

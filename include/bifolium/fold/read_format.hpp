@@ -38,7 +38,7 @@ inline constexpr std::array not_determined_words{"format not determined"sv, "not
 
 constexpr bool is_word_character(char c) noexcept { return is_latin_letter(c) || is_digit(c); }
 
-/// `text` begins with `word`, case apart, and the word does not run on: vigesimo is not vigesimo-quarto.
+/// `text` begins with `word`, in capitals or small letters, and the word ends there: vigesimo is not vigesimo-quarto.
 constexpr bool begins_with_word(std::string_view text, std::string_view word) noexcept {
   if (word.empty() || text.size() < word.size()) return false;
   for (std::size_t i = 0; i < word.size(); ++i)
@@ -67,7 +67,7 @@ struct FormatScan {
     for (; at < text.size() && is_digit(text[at]); ++at) n = n < 1000 ? n * 10 + (text[at] - '0') : n;
     return n;
   }
-  /// What makes a figure a format: a degree sign, or one of the endings of the Latin ordinals run on to it.
+  /// What makes a number a format: a degree sign, or the ending of a Latin ordinal, directly after it.
   constexpr bool ending() {
     if (at < text.size() && is_degree_sign(decode(text, at).value)) return at += decode(text, at).bytes, true;
     for (auto word : {"to"sv, "vo"sv, "mo"sv, "o"sv})
@@ -154,7 +154,7 @@ constexpr std::optional<FormatRead> format_at_start(std::string_view text) {
   return FormatRead{*format, scan.at};
 }
 
-/// Reads a format and nothing else. error: unknown_format, text_goes_on, with the column.
+/// Reads a text that is a format and no more. error: unknown_format, trailing_text, with the column.
 constexpr Expected<Format> read_format(std::string_view text) {
   auto const found = format_at_start(text);
   detail::FormatScan scan{text, found ? found->bytes : 0};

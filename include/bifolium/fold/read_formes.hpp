@@ -7,7 +7,7 @@
 ///      8↓  9↓ 12↓  5↓
 ///      1  16   ?   4
 ///
-/// If no page has `↓`, the heads are taken to be unknown, for a plain table of numbers says nothing of them; otherwise a
+/// If no page has `↓`, the heads are taken to be unknown, since a plain table of numbers does not tell them; otherwise a
 /// number without an arrow points away. An illegible page without an arrow has an unknown head. Several sheets begin with lines `sheet 1`, `sheet 2`. This is the text that
 /// `forme_text` writes.
 #pragma once

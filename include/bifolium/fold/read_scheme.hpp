@@ -291,7 +291,7 @@ public:
 } // namespace detail
 
 /// Reads a scheme from its text. Comments and the order of lines that do not depend on one another are not kept.
-/// error: what was found, what should stand there, line and column; limits (128 leaves, 64 steps, 40 pieces, 16
+/// error: what was found, what is expected, line and column; limits (128 leaves, 64 steps, 40 pieces, 16
 /// gatherings, 8 sheets) are errors too.
 constexpr Expected<Scheme> read_scheme(std::string_view text) { return detail::SchemeReader{text}.read(); }
 

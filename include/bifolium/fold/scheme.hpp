@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A scheme says how sheets are laid, cut, folded and set one inside another, and nothing about where pages come to
-/// stand: that is found by folding. It is made by reading its text (`read_scheme`) and in no other way, so that a
+/// A scheme says how sheets are laid, cut, folded and set one inside another. It does not say where pages are in the
+/// forme: that is found by folding. It is made by reading its text (`read_scheme`) and in no other way, so that a
 /// scheme of the table and a scheme a reader wrote down this minute are the same kind of thing with the same rights.
 ///
 /// Directions are the compositor's, who faces the stone: far, near, left, right. Rows count from the far edge, columns
@@ -85,7 +85,7 @@ struct Placed {
 struct GatheringLine {
   PieceName name{};              ///< as the scheme calls it
   std::uint8_t first{}, count{}; ///< its pieces among `Scheme::placed`
-  std::uint16_t first_page{};    ///< 0: the pages run on from the gathering above
+  std::uint16_t first_page{};    ///< 0: its pages follow those of the gathering above
   SourcePlace place{};           ///< where its line is in the text
   friend constexpr bool operator==(GatheringLine const&, GatheringLine const&) = default;
 };

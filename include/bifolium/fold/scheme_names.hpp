@@ -28,7 +28,7 @@ constexpr std::optional<Attested> find_scheme(std::string_view name) {
 }
 
 /// A scheme likely meant by a name that no scheme has: one whose id or format is spelt almost so (octvo, 12_comon), else
-/// the usual scheme of the format that the name begins with. None where nothing is close.
+/// the usual scheme of the format that the name begins with. None where no name is close.
 constexpr std::optional<Attested> likely_scheme(std::string_view name) {
   int least = 1 + static_cast<int>(name.size()) / 4; // one letter in four may be wrong
   std::optional<Attested> likely;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// What was seen of leaves in a gathering, leaf by leaf, for asking which foldings show just that. "Not looked at" and
-/// "not there" are different answers: a field that is not given says nothing. Directions are those of the upright leaf.
+/// "not there" are different answers: a field that is not given means "not looked at". Directions are those of the upright leaf.
 #pragma once
 
 #include <bifolium/fold/shows.hpp>

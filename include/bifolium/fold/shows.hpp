@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// What a leaf shows of the sheet it was: which of its edges are the sheet's own (deckle), were cut, or are folds - the
 /// gutter, and the bolts that join unopened leaves - how the chain lines run, where a watermark and the holes of the
-/// press points fall. All of it is read off the fold; nothing is stored about any format.
+/// press points fall. All of it is computed from the fold; the library stores no such fact about any format.
 ///
 /// A sheet may be laid on the type in four ways (turned end for end, turned over side for side), so a mark has up to
 /// four places in the book. They are alternatives: one sheet shows one of them.
@@ -52,14 +52,14 @@ struct LeafShows {
   /// Holes the press made to hold the sheet, where the leaf has any
   std::array<std::optional<PointOfLeaf>, 2> point_holes{};
 
-  /// Where the mark shows if the sheet lay so; nothing where it falls in another leaf.
+  /// Where the mark is if the sheet lay so; none where it is in another leaf.
   [[nodiscard]] constexpr std::optional<PointOfLeaf> watermark_lying(Lie lie) const {
     return watermark[static_cast<std::size_t>(lie)];
   }
 };
 
 /// Where the press points pierce what goes to press: on the line halving its longer side, this fraction of the other
-/// side from each edge. That they stand on the short cross, near the edges, reproduces the published places of the holes
+/// side from each edge. That they are on the short cross, near the edges, reproduces the published places of the holes
 /// in 2°, 4° and 8° (Roberts & Etherington s.v. pinholes); the distance itself is an assumption.
 inline constexpr double points_from_edge = 1.0 / 24;
 

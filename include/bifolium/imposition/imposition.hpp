@@ -12,7 +12,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A page as it stands in a forme.
+/// A page as it is in a forme.
 struct ImposedPage {
   std::uint16_t page{}; ///< of the scheme, which is not the page of the book
   Head head{};          ///< which way its head points
@@ -34,7 +34,7 @@ constexpr ImposedPage head_up(int page) { return {detail::page_number(page), Hea
 /// Page `page` with its head towards the compositor.
 constexpr ImposedPage head_down(int page) { return {detail::page_number(page), Head::near_edge}; }
 
-/// Where a page stands: sheet, row from the far edge and column from the left of the forme as the type lies, from 0.
+/// The position of a page: sheet, row from the far edge and column from the left of the forme as the type lies, from 0.
 struct FormePosition {
   std::uint8_t sheet{}, row{}, column{}; ///< the sheet, and the place in its forme: all from 0
   Side side{};                           ///< outer or inner forme
@@ -84,22 +84,22 @@ template <int N> class Imposition {
   }
   /// The slot of a page in places_, or -1.
   [[nodiscard]] constexpr int slot(int page) const noexcept {
-    auto const behind = [page](Run run) { return static_cast<unsigned>(page) - static_cast<unsigned>(run.first); };
-    if (auto const n = behind(runs_[0]); n < runs_[0].count) return static_cast<int>(n);
+    auto const after_first = [page](Run run) { return static_cast<unsigned>(page) - static_cast<unsigned>(run.first); };
+    if (auto const n = after_first(runs_[0]); n < runs_[0].count) return static_cast<int>(n);
     for (std::size_t i = 1; i < run_count_; ++i)
-      if (auto const n = behind(runs_[i]); n < runs_[i].count) return runs_[i].slot + static_cast<int>(n);
+      if (auto const n = after_first(runs_[i]); n < runs_[i].count) return runs_[i].slot + static_cast<int>(n);
     return -1;
   }
   constexpr void find_runs(Fold<N> const& fold);
 
 public:
-  /// Where each page of the fold stands.
+  /// Finds the position of each page of the fold.
   constexpr explicit Imposition(Fold<N> const& fold);
-  /// The same formes with room for any number of leaves.
+  /// The formes of another imposition, with room for any number of leaves.
   template <int M>
   requires(N == dynamic && M != dynamic) constexpr Imposition(Imposition<M> const& other);
 
-  /// How many different pages stand in the formes: copies are not counted again.
+  /// How many different pages are in the formes: copies are not counted again.
   [[nodiscard]] constexpr int pages() const noexcept { return page_count_; }
   /// How many sheets.
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
@@ -115,11 +115,13 @@ public:
   /// One forme prints both sides of the sheet.
   [[nodiscard]] constexpr bool one_forme(int sheet_number = 0) const { return sheet(sheet_number).one_forme; }
 
-  /// What stands in the outer (or the only) forme. Counting from 0, rows from the far edge.
+  /// The page at a position of the outer (or the only) forme. pre: row and column are in the forme, each from 0; rows count
+  /// from the far edge.
   [[nodiscard]] constexpr ImposedPage outer(int row, int column, int sheet_number = 0) const {
     return outer_[cell(row, column, sheet_number)];
   }
-  /// What stands in the inner forme. pre: the sheet has two formes.
+  /// The page at a position of the inner forme, which is seen as its type lies. pre: the sheet has two formes; row and
+  /// column are in the forme, each from 0.
   [[nodiscard]] constexpr ImposedPage inner(int row, int column, int sheet_number = 0) const {
     if (one_forme(sheet_number)) broken("a sheet worked from one forme has no inner forme");
     return inner_[cell(row, column, sheet_number)];
@@ -137,19 +139,19 @@ public:
     return side == Side::inner ? inner(row, mirrored, sheet_number) : outer(row, mirrored, sheet_number);
   }
 
-  /// Where a page of the scheme stands; the place in the outer forme when it stands in both. pre: it stands somewhere.
+  /// The position of a page of the scheme; that in the outer forme if the page is in both. pre: the page is in a forme.
   [[nodiscard]] constexpr FormePosition place(int page) const {
     auto const at = slot(page);
-    if (at < 0) broken("that page stands in no forme of these sheets");
+    if (at < 0) broken("none of these formes has that page");
     return places_[static_cast<std::size_t>(at)];
   }
-  /// The same, or nothing when the page does not stand here.
+  /// The position of a page of the scheme, or none if no forme has the page.
   [[nodiscard]] constexpr std::optional<FormePosition> find_place(int page) const noexcept {
     auto const at = slot(page);
     return at < 0 ? std::nullopt : std::optional{places_[static_cast<std::size_t>(at)]};
   }
-  /// The second place of a page that stands in both formes, as in half-sheets with transposed pages.
-  /// pre: it stands somewhere.
+  /// The second position of a page that is in both formes, as in half-sheets with transposed pages; none if it has only
+  /// one. pre: the page is in a forme.
   [[nodiscard]] constexpr std::optional<FormePosition> second_place(int page) const;
 
   friend constexpr bool operator==(Imposition const&, Imposition const&) = default;
@@ -196,7 +198,7 @@ template <int N> constexpr Imposition<N>::Imposition(Fold<N> const& fold) {
         act(c, pages.outer(), pages.inner(), c.head_far ? Head::far_edge : Head::near_edge);
       }
   };
-  // Inner formes first: a page that stands in both formes is to be found in the outer one, and in the earlier sheet.
+  // Inner formes first: a page that is in both formes is to be found in the outer one, and in the earlier sheet.
   each_leaf([&](Cell c, int, int inner_page, Head head) {
     auto const& lay = sheets_[c.sheet];
     auto const column = static_cast<std::uint8_t>(lay.columns - 1 - c.column);

@@ -22,7 +22,7 @@ enum class Slip : std::uint8_t {
 /// A page as the reader meets it.
 struct PageRead {
   int page{};     ///< the page that would come up; 0 for none
-  bool upright{}; ///< true where it would stand upright
+  bool upright{}; ///< true where it would be upright
   friend constexpr bool operator==(PageRead, PageRead) = default;
 };
 
@@ -67,7 +67,7 @@ inline std::vector<PageRead> pages_met(Imposition<> const& printed, Fold<> const
   return met;
 }
 
-/// Page numbers in the order in which they are met, ↓ behind one that stands on its head in the folded book.
+/// Page numbers in the order in which they are met, with ↓ after one that is upside down in the folded book.
 inline std::string pages_text(std::vector<PageRead> const& pages) {
   std::string text;
   for (auto const& page : pages) {

@@ -94,23 +94,23 @@ class Folder {
     fold_.leaf_count_ = static_cast<std::uint8_t>(fold_.leaf_count_ + leaves);
     ++fold_.gathering_count_;
 
-    bool goes_behind = false;
+    bool goes_after = false;
     for (int i = 0; i < line.count; ++i) {
       auto const& placed = scheme_.placed(line.first + i);
       bool turned_over{};
       if (!packet(placed, turned_over)) return false;
       auto const n = layers_.count(placed.piece);
-      auto const behind = goes_behind ? 1 : n / 2; // the others go before what lies inside
-      back -= behind;
-      auto const position = [&](int k) { return k < n - behind ? front + k : back + k - (n - behind); };
+      auto const after = goes_after ? 1 : n / 2; // the others go before what lies inside
+      back -= after;
+      auto const position = [&](int k) { return k < n - after ? front + k : back + k - (n - after); };
       for (int k = 0; k < n; ++k)
         lay_down(position(k), placed, layers_.layer(placed.piece, turned_over ? k : n - 1 - k), turned_over);
       for (int k = 0; n > 1 && k < n / 2; ++k)
         if (!joined(cell(position(k)), cell(position(n - 1 - k))))
           return fail(Problem::leaves_not_conjugate, scheme_.step(spine_step_[placed.piece] - 1).place,
                       scheme_.piece_name(placed.piece).view(), k + 1);
-      front += n - behind;
-      goes_behind = placed.opens_pair;
+      front += n - after;
+      goes_after = placed.opens_pair;
     }
     return true;
   }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The count behind `count_foldings`: fold by fold, every arrangement of the sheet that can still become a gathering is
+/// How `count_foldings` counts: fold by fold, every arrangement of the sheet that can still become a gathering is
 /// kept once. What makes the number small enough is to see early that conjugates cannot come right: leaves whose
 /// conjugates lie in the same pile are the core of that pile and lie in mirrored order, no second pile has such a core,
 /// and leaves that lie together need their conjugates together, or at the ends of their piles.

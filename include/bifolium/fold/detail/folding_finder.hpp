@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The search behind `find_foldings`: formes to grids, grids to partitions in the order of their prices, partitions to
+/// How `find_foldings` searches: formes to grids, grids to partitions in the order of their prices, partitions to
 /// gatherings, gatherings to the text of a scheme; and the scheme folded, to see that the pages come back.
 #pragma once
 
@@ -67,23 +67,27 @@ class FoldingFinder {
 
   /// A set of parts that nest is folded and, if the pages come back, kept.
   constexpr void try_parts(std::vector<Part> const& parts, int price) {
-    auto const nesting = Nester{parts}.nest();
-    if (nesting.empty()) return;
-    std::vector<PieceFolds> folds;
-    double orders = 1;
-    for (auto const& part : parts) {
-      folds.push_back(partitions_[part.rect.sheet].folds(part.rect));
-      orders *= folds.back().orders;
-    }
+    std::vector<PieceFolds> folds; // found when they are needed
+    Nester{parts}.nest([&](std::vector<Nested> const& nesting) {
+      if (folds.empty())
+        for (auto const& part : parts) folds.push_back(partitions_[part.rect.sheet].folds(part.rect));
+      return try_nesting(parts, nesting, folds, price);
+    });
+  }
+  constexpr bool try_nesting(std::vector<Part> const& parts, std::vector<Nested> const& nesting,
+                             std::vector<PieceFolds> const& folds, int price) {
     std::array<Axis, Scheme::most_sheets> long_sides{};
     for (std::size_t s = 0; s < grids_.size(); ++s) long_sides[s] = likely_long_side(grids_[s]);
     auto scheme = SchemeDraft{grids_, parts, nesting}.scheme(folds, long_sides.data());
-    if (!scheme) return; // beyond the limits of a scheme
+    if (!scheme) return false; // beyond the limits of a scheme
     if (right_to_left_) scheme = mirrored(*scheme);
     auto const folded = fold(*scheme);
-    if (!folded || !gives(*folded, formes_)) return;
+    if (!folded || !gives(*folded, formes_)) return false;
+    double orders = 1;
+    for (auto const& part : folds) orders *= part.orders;
     found_.push_back({*scheme, folding_work(*scheme), price, orders, {}, {}});
     folds_.push_back(*folded);
+    return true;
   }
   /// All sets of parts of the sheets from `sheet` on that cost `price` together.
   constexpr void each_set(std::size_t sheet, int price, std::vector<Part>& parts, int whole) {
@@ -101,7 +105,7 @@ class FoldingFinder {
         cut_back(parts, before);
       }
   }
-  /// The cheapest foldings, up to what the rules allow above the first. `below`: nothing from that price on.
+  /// The cheapest foldings, up to what the rules allow above the first, and only those cheaper than `below`.
   constexpr void search(int below) {
     auto const before = found_.size();
     int fewest = 0;
@@ -255,10 +259,10 @@ constexpr bool gives(Fold<> const& fold, std::span<SeenForme const> formes) {
 }
 
 constexpr Expected<std::vector<FoundFolding>> find_foldings(std::span<SeenForme const> formes, FindRules const& rules) {
-  auto const nothing = error_in_field(Problem::no_folding, "formes", Scheme::most_pieces / 2);
+  auto const no_folding = error_in_field(Problem::no_folding, "formes", Scheme::most_pieces / 2);
   for (bool const even : {false, true}) {
     auto made = detail::GridMaker{formes}.result(even);
-    if (!made) return even ? nothing : made.error();
+    if (!made) return even ? no_folding : made.error();
     auto& grids = *made;
     detail::OpenCells open{grids};
     if (!open.can_supply()) return error_in_field(Problem::too_many_illegible, "formes", detail::most_open_cells);
@@ -266,7 +270,7 @@ constexpr Expected<std::vector<FoundFolding>> find_foldings(std::span<SeenForme 
     open.each([&] { finder.find(grids); });
     if (auto found = static_cast<detail::FoldingFinder&&>(finder).answers(); !found.empty()) return found;
   }
-  return nothing;
+  return no_folding;
 }
 
 } // namespace v0

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The search behind `find_misprints`: each change is made in a copy of the formes, the sheet folded, the change undone.
+/// How `find_misprints` searches: each change is made in a copy of the formes, the sheet folded, the change undone.
 /// Most changes are ruled out before that: where both formes are given, only pages that contradict their backs can be
 /// wrong; where one is, a change must not spoil the chessboard of rectos and versos.
 #pragma once

@@ -23,11 +23,12 @@ struct Nested {
   bool opens_pair{};   ///< a single leaf whose fellow comes next
 };
 
-/// Finds one way of nesting, of several the one that takes what was cut off nearest first.
+/// Finds the ways of nesting, those that take what was cut off nearest first.
 class Nester {
   std::vector<Part> const& parts_;
   std::vector<char> used_{}; // by part
   std::vector<Nested> order_{};
+  static constexpr int cost_of_trying = 200; ///< of a nesting that is complete, in steps of the search
   int budget_;
 
   constexpr void take(std::size_t part, bool begins, bool opens_pair) {
@@ -59,9 +60,9 @@ class Nester {
     }
     return found;
   }
-  /// Fills the leaves from `from` to before `to` with unused parts of one gathering.
-  constexpr bool fill(int from, int to, bool begins) {
-    if (from == to) return true;
+  /// Fills the leaves from `from` to before `to` with unused parts of one gathering, and all that is left after that.
+  template <class Accept> constexpr bool fill(int from, int to, bool begins, Accept& accept) {
+    if (from == to) return gather_rest(accept);
     if (--budget_ < 0) return false;
     auto const before = order_.size();
     for (auto const i : beginning_with(from)) {
@@ -69,7 +70,7 @@ class Nester {
       if (piece.leaves > 1) {
         if (piece.end() != to) continue;
         take(i, begins, false);
-        if (fill(from + piece.front(), from + piece.front() + piece.gap, false)) return true;
+        if (fill(from + piece.front(), from + piece.front() + piece.gap, false, accept)) return true;
         take_back(before);
         continue;
       }
@@ -77,21 +78,24 @@ class Nester {
         if (j == i || to == from + 1 || parts_[j].piece.leaves > 1) continue;
         take(i, begins, true);
         take(j, false, false);
-        if (fill(from + 1, to - 1, false)) return true;
+        if (fill(from + 1, to - 1, false, accept)) return true;
         take_back(before);
       }
       take(i, begins, false);
-      if (fill(from + 1, to, false)) return true;
+      if (fill(from + 1, to, false, accept)) return true;
       take_back(before);
     }
     return false;
   }
-  constexpr bool gather_rest() {
+  template <class Accept> constexpr bool gather_rest(Accept& accept) {
     if (--budget_ < 0) return false;
     int lowest = PieceFolds::none;
     for (std::size_t i = 0; i < parts_.size(); ++i)
       if (!used_[i] && parts_[i].piece.first < lowest) lowest = parts_[i].piece.first;
-    if (lowest == PieceFolds::none) return true;
+    if (lowest == PieceFolds::none) {
+      budget_ -= cost_of_trying;
+      return accept(order_);
+    }
     // The gathering ends where one of the pieces ends; the shortest that works is taken.
     auto const before = order_.size();
     for (int end = lowest + 1, next = 0;; end = next) {
@@ -102,7 +106,7 @@ class Nester {
         ends = ends || parts_[i].piece.end() == end;
         if (parts_[i].piece.end() > end && parts_[i].piece.end() < next) next = parts_[i].piece.end();
       }
-      if (ends && fill(lowest, end, true) && gather_rest()) return true;
+      if (ends && fill(lowest, end, true, accept)) return true;
       take_back(before);
       if (next == PieceFolds::none || budget_ < 0) return false;
     }
@@ -112,11 +116,9 @@ public:
   constexpr explicit Nester(std::vector<Part> const& parts, int budget = 20000) : parts_{parts}, budget_{budget} {
     for (std::size_t i = 0; i < parts.size(); ++i) used_.push_back(false);
   }
-  /// The parts in the order of the gatherings, each gathering from its outermost piece inwards; empty if there is none.
-  constexpr std::vector<Nested> nest() {
-    if (!gather_rest()) order_.clear();
-    return static_cast<std::vector<Nested>&&>(order_);
-  }
+  /// Calls `accept(nesting)` with one way after another - the parts in the order of the gatherings, each gathering from its
+  /// outermost piece inwards - until it gives true. Whether it did.
+  template <class Accept> constexpr bool nest(Accept accept) { return gather_rest(accept); }
 };
 
 } // namespace detail

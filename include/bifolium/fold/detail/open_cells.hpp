@@ -107,7 +107,7 @@ public:
     }
     find_copies();
   }
-  /// Whether there is nothing to supply, or no more than can be.
+  /// Whether all cells are known, or those that are open can be supplied.
   [[nodiscard]] constexpr bool can_supply() const {
     if (mixed_) // which of the missing leaves would be there twice is more than can be known
       for (auto const& grid : grids_)

@@ -190,7 +190,7 @@ constexpr int number_leaves(std::vector<SheetGrid>& sheets) {
   return key + 1;
 }
 
-/// The same sheets with left and right exchanged, as a book read the other way is made.
+/// Exchanges left and right of all sheets, as for a book that is read the other way.
 constexpr void mirror(std::vector<SheetGrid>& sheets) {
   for (auto& sheet : sheets)
     for (int r = 0; r < sheet.rows; ++r)

@@ -2,7 +2,7 @@
 /// All ways of cutting a sheet into pieces, the cheapest first. A knife goes from edge to edge of what it cuts, so a
 /// partition is a rectangle that is a piece, or two parts on either side of a cut, each parted in its turn. The least
 /// price of every rectangle is found first, from small to large; then the partitions of the sheet at each price are put
-/// together from those of its parts, and nothing dearer than asked for is looked at. Different cuts can come to the same
+/// together from those of its parts, and dearer ones than asked for are never looked at. Different cuts can come to the same
 /// partition: it counts once.
 #pragma once
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// A piece of a sheet folded into a packet, compared with what was seen of the leaves that it makes. For each way the sheet
 /// may have lain under the mark the result is a set: the leaves that would have to be set aside, each by itself, for the
-/// rest to agree - all of them where nothing disagrees.
+/// rest to agree - all of them where there is no contradiction.
 #pragma once
 
 #include <bifolium/fold/detail/folding_counter.hpp>
@@ -12,8 +12,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The leaves any one of which explains what disagrees: bit k is leaf k of the gatherings in turn; all bits, where nothing
-/// disagrees.
+/// The leaves any one of which explains what disagrees: bit k is leaf k of the gatherings in turn; all bits, where there is
+/// no contradiction.
 using Blame = std::uint64_t;
 inline constexpr Blame nobody = ~Blame{0};
 

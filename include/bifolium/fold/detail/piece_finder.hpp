@@ -163,7 +163,7 @@ public:
     Piece piece;
     piece.leaves = rect.cells();
     if (piece.leaves == 1) return {0, 1, {}, false};
-    if (!runs(rect, piece)) broken("the rectangle is no piece");
+    if (!runs(rect, piece)) broken("the rectangle cannot be one piece");
     return unfold(rect);
   }
 };

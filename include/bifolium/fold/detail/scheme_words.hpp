@@ -53,7 +53,7 @@ protected:
     if (next() && word_ == word) return true;
     return fail(word_.empty() ? Problem::unexpected_end : Problem::unknown_word);
   }
-  /// The next word if it is `word`; otherwise nothing is taken.
+  /// Takes the next word if it is `word`, and no word otherwise.
   constexpr bool take_if(std::string_view word) {
     auto const at = at_;
     if (next() && word_ == word) return true;

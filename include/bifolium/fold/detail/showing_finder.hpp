@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The search behind `foldings_showing`. A gathering is a block of a sheet, cut into pieces that are set one inside
+/// How `foldings_showing` searches. A gathering is a block of a sheet, cut into pieces that are set one inside
 /// another, on one sheet or on several alike. The leaves of a piece have known places in the gathering, so every packet of
 /// every piece is compared with what was seen by itself; what ties pieces together is only how the sheet lay under the
 /// mark. What the comparisons say is joined by intersection, and packets of which they say the same are counted, not
@@ -207,12 +207,12 @@ class ShowingFinder {
     }
     FoldingGroup group{Format::of(lay.rows * lay.columns * to_paper),    sheets, lay.part, false, 0,
                        folding_prices.cut * (sheets - 1 + to_paper - 1), lay,    {}};
-    Making nothing{{}, {}, 1, 0};
-    for (int k = 0; k < sheets; ++k) nothing.blame.emplace_back().fill(nobody);
+    Making none{{}, {}, 1, 0};
+    for (int k = 0; k < sheets; ++k) none.blame.emplace_back().fill(nobody);
     std::vector<GridRect> blocks;
-    combine(uncut, 0, nothing, blocks, group);
+    combine(uncut, 0, none, blocks, group);
     group.cut = true;
-    combine(cut, 0, nothing, blocks, group);
+    combine(cut, 0, none, blocks, group);
   }
   /// Chain lines alone rule most sheets out: more than one leaf against them is more than one leaf to blame.
   [[nodiscard]] bool chain_lines_possible(SheetLine const& lay) const {

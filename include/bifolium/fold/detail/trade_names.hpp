@@ -136,7 +136,7 @@ class NameReader {
       if (small_letter(a[i]) != b[i]) return false;
     return true;
   }
-  /// eight, eights, 8, 8s, 8's; 0 where the word is no number.
+  /// eight, eights, 8, 8s, 8's; 0 for a word that is not a number.
   static constexpr int number(std::string_view word) {
     int figures = 0;
     std::size_t at = 0;
@@ -210,7 +210,7 @@ class NameReader {
 
 public:
   constexpr explicit NameReader(std::string_view text) : text_{text} {}
-  /// What the name says; nothing where it names no format, or is too long to be a name.
+  /// What the name says; none where it does not name a format, or is too long to be a name.
   constexpr std::optional<SpokenName> read() {
     for (;;) {
       while (at_ < text_.size() && parts_words(text_[at_])) ++at_;
@@ -222,7 +222,7 @@ public:
   }
 };
 
-/// What a name says, hyphens being no more than blanks where it says nothing otherwise: quarto-in-eights.
+/// What a name says; if it cannot be read so, its hyphens are taken for blanks: quarto-in-eights.
 constexpr std::optional<SpokenName> read_name(std::string_view text) {
   if (auto const spoken = NameReader{text}.read()) return spoken;
   ShortText<64> parted;

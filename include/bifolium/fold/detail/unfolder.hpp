@@ -2,10 +2,10 @@
 /// One piece of paper whose leaves are numbered: is there an order of folds that brings them into that order, which is the
 /// cheapest, and how many are there?
 ///
-/// A fold lays whole stacks on whole stacks, and nothing is ever put between two leaves that lie together. So at every
+/// A fold lays whole stacks on whole stacks, and no leaf is ever put between two that lie together. So at every
 /// moment the leaves that lie at one place are consecutive in the finished packet, and a place is told by three things:
 /// its lowest leaf, how many lie there, and whether the numbers rise or fall from the table upwards. To fold is to join
-/// stacks place by place; where the numbers of two stacks do not run on, that fold is none of this packet. The search
+/// stacks place by place; where the numbers of one stack do not continue those of the other, the fold does not lead to this packet. The search
 /// goes forward from the flat piece, keeps every arrangement it has met, and so counts orders of folding without ever
 /// listing them.
 #pragma once
@@ -51,7 +51,7 @@ struct PieceFolds {
 /// Folds one piece in all ways that bring its leaves into their order.
 ///
 /// A part laid over the other, or the other laid over it, gives the same packet turned over. So a fold is looked at once,
-/// the greater part staying (of equal parts the left and the near one), and an arrangement stands for itself and for the
+/// the greater part staying (of equal parts the left and the near one), and an arrangement means itself and the
 /// same turned over. The price tells them apart, for what lies over in the one lies under in the other: an arrangement
 /// has a price for each way up. After a crease in the middle the folder has the choice which way up the packet lies;
 /// after another crease the greater part stays where it is, since laid over the lesser it would hang out beyond it.
@@ -104,7 +104,7 @@ class Unfolder {
     return head;
   }
 
-  /// `upper` on `lower`; no leaves where the numbers do not run on.
+  /// `upper` on `lower`; no leaves where the numbers of one do not continue those of the other.
   static constexpr Stack joined(Stack lower, Stack upper) {
     if (lower.rising != upper.rising) return {0, 0, false};
     auto const &first = lower.rising ? lower : upper, &second = lower.rising ? upper : lower;
