@@ -11,6 +11,17 @@ set(compile "${CXX}" ${flags} -std=c++20 -fsyntax-only "-I${INCLUDE}")
 file(MAKE_DIRECTORY "${WORK}/tasks")
 configure_file("${course}/marker.hpp" "${WORK}/marker.hpp" COPYONLY)
 
+# Lessons and tasks are read on a projector.
+foreach(file IN ITEMS "${TASK}" "${course}/${name}.cpp" "${course}/${name}.txt")
+  file(STRINGS "${file}" lines ENCODING UTF-8)
+  foreach(line IN LISTS lines)
+    string(LENGTH "${line}" length) # of bytes: few characters of a lesson have more than one
+    if(length GREATER 108)
+      message(FATAL_ERROR "${file} has a line of ${length} bytes: ${line}")
+    endif()
+  endforeach()
+endforeach()
+
 execute_process(COMMAND ${compile} "${TASK}" RESULT_VARIABLE failed ERROR_VARIABLE said)
 if(NOT failed OR NOT said MATCHES "YOUR_ANSWER")
   message(FATAL_ERROR "with its blanks open the task says:\n${said}")
