@@ -14,6 +14,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <iomanip>
 #include <iostream>
 #include <sstream>
 #include <string>
@@ -63,6 +64,7 @@ constexpr auto usage =
 
 /// The cells of what was inferred. Of a book in two formats the second is the likelier of them alone.
 void tell(std::ostream& cells, Inference const& inference, LeafEvidence const& seen) {
+  cells << std::setprecision(4); // more would differ between machines
   auto const& best = inference.candidates[0];
   auto const* const second = inference.candidates.size() > 1 ? &inference.candidates[1] : nullptr;
   if (inference.mixed)
