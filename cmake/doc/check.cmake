@@ -37,7 +37,7 @@ if(NOT failed OR NOT said MATCHES "unsaid\\(\\)[^\n]*is not documented")
   message(FATAL_ERROR "a function without a comment is not reported:\n${said}")
 endif()
 
-document("include README.md DEVELOPERS.md cmake/doc" "${OUT}/reference" failed)
+document("include README.md DEVELOPERS.md cmake/doc examples/teaching/course.md examples/teaching/answers.md" "${OUT}/reference" failed)
 if(NOT said STREQUAL "")
   message(FATAL_ERROR "${said}")
 endif()
