@@ -81,7 +81,9 @@ inline std::string evidence_for(FormatCandidate const& candidate, bool speaks_fo
                      "; then " + next + " (" + hundredths(second.probability) + "); none of all these (" +
                      hundredths(inference.none_of_these) + ").\n";
   auto const speaks_for = detail::evidence_for(first, true), against = detail::evidence_for(first, false);
-  text += "For " + name + ": " + (speaks_for.empty() ? "only how common it was" : speaks_for) + ".\n";
+  char const* const nothing_for =
+      reasons_by_strength(first).empty() ? "only how common it was" : "no evidence that counts by itself";
+  text += "For " + name + ": " + (speaks_for.empty() ? nothing_for : speaks_for) + ".\n";
   text += "Against it: " + (against.empty() ? "no evidence that counts" : against) + ".\n";
   text += "A leaf of it, uncut, from " + paper_words(first, years, place) + ": " + detail::rounded(first.uncut.height) +
           " x " + detail::rounded(first.uncut.width) + " mm, chain lines " + detail::chains_words(fold_first) +
