@@ -25,7 +25,7 @@ set(drawing core paper leaf fold imposition collation edition evidence copy reco
 
 # What a text includes against the first two rules, if it belongs to `folder`.
 function(look folder text result)
-  string(REGEX MATCHALL "#include <bifolium/[^>]*>" includes "${text}")
+  string(REGEX MATCHALL "#include <bifolium/[^>]*\\.hpp>" includes "${text}")
   set(wrong "")
   foreach(include IN LISTS includes)
     string(REGEX REPLACE "#include <bifolium/([^>]*)>" "\\1" header "${include}")
@@ -83,7 +83,7 @@ foreach(folder IN LISTS folders)
     foreach(other IN LISTS wrong)
       string(APPEND found "${header} includes ${other}\n")
     endforeach()
-    if(NOT header MATCHES "/detail/" AND NOT header MATCHES "core/version\\.hpp$")
+    if(NOT header MATCHES "/detail/" AND NOT header MATCHES "core/(version|config)\\.hpp$")
       public_part("${text}" rest)
       if(rest STREQUAL "")
         string(APPEND found "${header} declares nothing public: its place is ${folder}/detail/\n")

@@ -154,7 +154,8 @@ class Comparer {
     std::vector<Fraction> figures(options_.size());
     std::vector<std::size_t> order(options_.size());
     for (std::size_t i = 0; i < options_.size(); ++i) figures[i] = figure(i), order[i] = i;
-    std::stable_sort(order.begin(), order.end(), [&](auto a, auto b) { return figures[a] < figures[b]; });
+    std::sort(order.begin(), order.end(),
+              [&](auto a, auto b) { return figures[a] != figures[b] ? figures[a] < figures[b] : a < b; });
     return order;
   }
   [[nodiscard]] bool cost_alike(std::size_t a, std::size_t b) const {

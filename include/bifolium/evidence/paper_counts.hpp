@@ -25,7 +25,7 @@ struct SheetPopulation {
 
   /// The mean sheet, whole.
   [[nodiscard]] Sheet<millimetres> sheet() const {
-    using detail::real::exp;
+    using real::exp;
     return Sheet<millimetres>{millimetres{exp(log_short + base_loss)}, millimetres{exp(log_long + base_loss)}};
   }
 };

@@ -95,8 +95,7 @@ inline std::string predicted(FormatCandidate const& candidate, EvidenceKind of) 
   case EvidenceKind::gathering:
     return text.append(detail::gatherings_made(kind)).append(" leaves by its schemes");
   case EvidenceKind::type_page:
-    text.append("about ").append(
-        detail::rounded(candidate.uncut.height * detail::real::exp(usual_parameters.type_of_uncut)));
+    text.append("about ").append(detail::rounded(candidate.uncut.height * real::exp(usual_parameters.type_of_uncut)));
     return text.append(" mm");
   case EvidenceKind::edges:
   case EvidenceKind::point_hole:
@@ -114,7 +113,7 @@ inline std::vector<Reason> reasons_by_strength(FormatCandidate const& candidate)
   for (auto const& reason : candidate.reasons) {
     if (!reason.seen || reason.kind == EvidenceKind::year) continue;
     auto at = seen.end();
-    while (at != seen.begin() && detail::real::abs((at - 1)->weight) < detail::real::abs(reason.weight)) --at;
+    while (at != seen.begin() && real::abs((at - 1)->weight) < real::abs(reason.weight)) --at;
     seen.insert(at, reason);
   }
   return seen;
@@ -123,7 +122,7 @@ inline std::vector<Reason> reasons_by_strength(FormatCandidate const& candidate)
 /// little".
 constexpr std::string_view to_words(Reason const& reason) {
   constexpr double strong = 2.995732273553991;
-  auto const strength = detail::real::abs(reason.weight);
+  auto const strength = real::abs(reason.weight);
   if (strength < weight_that_counts) return "says little";
   if (reason.weight > 0) return strength < strong ? "for it" : "for it, strongly";
   return strength < strong ? "against it" : "against it, strongly";

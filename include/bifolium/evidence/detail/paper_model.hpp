@@ -137,7 +137,7 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
     auto const r = static_cast<std::size_t>(one.region);
     known[r] = true;
     for (std::size_t f = 0; f < ranked_leaves.size() && one.year_number < count_years.size(); ++f)
-      log_shares_[r][one.year_number][f] = detail::real::log(static_cast<double>(one.share[f]));
+      log_shares_[r][one.year_number][f] = real::log(static_cast<double>(one.share[f]));
   }
   for (std::size_t r = 0; r < region_count; ++r) // a region without figures has those of the one it leans on
     if (!known[r]) log_shares_[r] = log_shares_[static_cast<std::size_t>(leans_on(static_cast<Region>(r)))];
@@ -154,7 +154,7 @@ inline SheetLine const& usual_lay(int leaves) {
 } // namespace detail
 
 inline void PaperModel::learn(std::span<KnownBook const> books) {
-  using detail::real::log;
+  using real::log;
   std::array<detail::SheetDensity, population_count> densities;
   for (std::size_t k = 0; k < population_count; ++k) {
     auto const& p = populations_[k];
@@ -195,7 +195,7 @@ inline FormatShares PaperModel::shares(Region region, int year) const {
   auto const& years = log_shares_[static_cast<std::size_t>(region)];
   FormatShares shares;
   for (std::size_t f = 0; f < shares.size(); ++f)
-    shares[f] = detail::real::exp(years[at.from][f] + at.part * (years[at.to][f] - years[at.from][f]));
+    shares[f] = real::exp(years[at.from][f] + at.part * (years[at.to][f] - years[at.from][f]));
   detail::divide(shares, detail::sum_of(shares));
   return shares;
 }
@@ -207,7 +207,7 @@ inline std::array<std::array<double, population_count>, format_groups> PaperMode
   ByGroup papers;
   for (std::size_t g = 0; g < format_groups; ++g) {
     for (std::size_t k = 0; k < population_count; ++k)
-      papers[g][k] = detail::real::exp(from[g][k] + at.part * (to[g][k] - from[g][k]));
+      papers[g][k] = real::exp(from[g][k] + at.part * (to[g][k] - from[g][k]));
     detail::divide(papers[g], detail::sum_of(papers[g]));
   }
   return papers;

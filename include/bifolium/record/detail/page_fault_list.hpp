@@ -101,8 +101,10 @@ public:
     std::vector<std::size_t> order;
     for (std::size_t r = 0; r < runs.size(); ++r)
       if (runs[r].numbering == Numbering::printed && !runs[r].starred) order.push_back(r);
-    std::stable_sort(order.begin(), order.end(),
-                     [&](std::size_t a, std::size_t b) { return before(runs[a], runs[b]); });
+    // std::stable_sort of libstdc++ 12 uses what clang calls deprecated, so that equal ones keep their order by their number
+    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+      return before(runs[a], runs[b]) || (!before(runs[b], runs[a]) && a < b);
+    });
     auto const outer = runs_around(runs, order);
     std::vector<std::vector<PageFault*>> of_run(runs.size());
     for (auto& fault : faults_) {
@@ -121,9 +123,10 @@ public:
     }
     std::vector<PageRun> parted;
     for (std::size_t r = 0; r < runs.size(); ++r) {
-      std::stable_sort(of_run[r].begin(), of_run[r].end(), [](auto const* a, auto const* b) {
+      std::sort(of_run[r].begin(), of_run[r].end(), [](auto const* a, auto const* b) {
         bool const a_misprint = a->kind == PageFault::Kind::misprint, b_misprint = b->kind == PageFault::Kind::misprint;
-        return a->from != b->from ? a->from < b->from : a_misprint < b_misprint; // an omitted page has no misprint
+        if (a->from != b->from) return a->from < b->from;
+        return a_misprint != b_misprint ? b_misprint : a < b; // an omitted page has no misprint
       });
       part(runs[r], of_run[r], parted);
     }
