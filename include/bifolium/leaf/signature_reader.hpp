@@ -321,6 +321,7 @@ private:
   /// Nothing in the brackets is of gatherings with their counts, of changes or of statements.
   static constexpr bool is_name(TokenCursor in) noexcept {
     auto const first = in.token.kind;
+    if (first == TokenKind::dash && in.ahead().is(TokenKind::end)) return true; // [-]: unsigned
     if (first == TokenKind::dash || first == TokenKind::minus || first == TokenKind::plus ||
         first == TokenKind::plus_minus)
       return false; // a change in the wrong brackets
@@ -382,11 +383,30 @@ private:
       auto const end = from + (shut ? 3U : 2U);
       return text_mark(Mark::symbol, from, end, end, 1);
     }
+    if (p.touches(TokenKind::letter) || p.is_flat_figure() || p.touches(TokenKind::question)) return printed_so(c, p);
     if (!p.touches(TokenKind::symbol) || p.token.value == '&') return fail(Problem::no_signature, from);
     for (auto const v = p.token.value; p.touches(TokenKind::symbol) && p.token.value == v;) p.take();
     if (!p.touches(TokenKind::close_round)) return fail(Problem::no_signature, from);
     auto const end = p.token.to;
     p.take();
+    c = p;
+    return text_mark(Mark::symbol, from, end, end, 1);
+  }
+  /// (a)⁴, (2Y)⁵, (?)⁴: printed so, where a count or a leaf follows; without one they are words. `p`: after the parenthesis.
+  constexpr FoundSignature printed_so(TokenCursor& c, TokenCursor p) const noexcept {
+    auto const from = c.token.from;
+    if (p.is_flat_figure()) p.take();
+    auto const first = p.token;
+    int letters = 0;
+    for (; p.touches(TokenKind::letter) && !p.token.raised() && letters < 3; p.take()) {
+      if (small_letter(static_cast<char>(p.token.value)) != small_letter(static_cast<char>(first.value))) break;
+      ++letters;
+    }
+    if (letters == 0 && p.touches(TokenKind::question)) p.take(), ++letters;
+    auto const end = p.token.to;
+    if (letters == 0 || !p.touches(TokenKind::close_round)) return fail(Problem::no_signature, from);
+    p.take();
+    if (!p.touches(TokenKind::figure)) return fail(Problem::no_signature, from);
     c = p;
     return text_mark(Mark::symbol, from, end, end, 1);
   }

@@ -212,6 +212,10 @@ private:
   [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to) const {
     auto const begin = cursor(from, to);
     if (auto const name = leaf_name(begin, to); name.found && cursor(name.end, to).ended()) return true;
+    if (auto c = begin; !c.at(TokenKind::letter) && !c.is_flat_figure()) { // «G4: a sign that was misread
+      while (!c.ended() && !c.at(TokenKind::letter) && !c.is_flat_figure()) c.take();
+      if (auto const name = leaf_name(c, to); name.found && name.leaf > 0) return true;
+    }
     for (auto c = begin; !c.ended(); c.take()) {
       if (c.at(TokenKind::plus) || c.at(TokenKind::equals) || c.at(TokenKind::plus_minus) || c.at(TokenKind::minus))
         return true;
@@ -296,6 +300,7 @@ private:
     }
     auto const leaves = name.whole ? current.leaves : last - name.leaf + 1;
     if (kind == Kind::deletion && !this->add_leaves(-leaves, from, end)) return false;
+    if (kind == Kind::deletion && doubtful) warn(Problem::doubtful_change, from, end);
     send(s, change, from, end);
     return true;
   }

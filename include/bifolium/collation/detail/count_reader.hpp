@@ -22,6 +22,7 @@ struct FoundCount {
   std::uint32_t from{}, end{};
   bool hyphen{};   ///< its terms were joined by a hyphen
   bool in_words{}; ///< in eights
+  bool flat{};     ///< it is on the line
   Problem problem{Problem::none};
   [[nodiscard]] constexpr bool found() const noexcept { return problem != Problem::none || cycle.size() != 0; }
   /// There is a count, and it is one.
@@ -52,6 +53,7 @@ public:
     } else if (!p.token.raised() && !line)
       return {};
     auto count = terms(p, hyphens && !round);
+    if (round) count.flat = false;
     if (round) {
       if (!p.touches(TokenKind::close_round) || count.problem != Problem::none) return {};
       count.end = p.token.to;
@@ -98,6 +100,7 @@ private:
     FoundCount count;
     count.from = p.token.from;
     auto const style = p.token.style;
+    count.flat = style == TokenStyle::line;
     for (;;) {
       if (p.token.value == 0)
         count.problem = Problem::zero_leaf_count;

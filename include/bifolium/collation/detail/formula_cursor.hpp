@@ -73,11 +73,34 @@ protected:
     auto const numeral = word(c);
     return !numeral.empty() && roman_numeral(numeral).bytes == numeral.size() && is_small(numeral[0]);
   }
+  /// [12], 128 p.; xii, 128, [2] p.; [1-4] 5-70 leaves: figures and Roman numerals, and at the end what they count.
+  [[nodiscard]] constexpr bool is_page_sequence(TokenCursor c) const noexcept {
+    int figures = 0;
+    for (int tokens = 0; tokens < 32; ++tokens) {
+      auto const& t = c.token;
+      auto const w = word(c);
+      if (t.raised() || t.is(TokenKind::end)) return false;
+      if (t.is(TokenKind::letter)) {
+        bool const unit = w == "p" || w == "pp" || w == "l" || w == "ll" || w == "ff" || w == "leaves" || w == "pages";
+        if (unit) return figures > 1;
+        if (w.size() != roman_numeral(w).bytes || !is_small(w[0])) return false;
+        c = after_word(c);
+        ++figures;
+        continue;
+      }
+      bool const mark = t.is(TokenKind::open_square) || t.is(TokenKind::close_square) || t.is(TokenKind::comma) ||
+                        t.is(TokenKind::dash) || t.is(TokenKind::figure);
+      if (!mark) return false;
+      figures += t.is(TokenKind::figure) ? 1 : 0;
+      c.take();
+    }
+    return false;
+  }
   /// A number of leaves, pages or plates, or a pagination: 50 Bl., [404] leaves, pp. [4] 1-234, + 4 plates.
   [[nodiscard]] constexpr bool is_extent(TokenCursor c) const noexcept {
     bool const plus = c.at(TokenKind::plus);
     if (plus) c.take();
-    if (is_pagination(c)) return true;
+    if (is_pagination(c) || (!plus && is_page_sequence(c))) return true;
     bool const bracket = c.at(TokenKind::open_square);
     if (bracket) c.take();
     bool const number = c.is_flat_figure();

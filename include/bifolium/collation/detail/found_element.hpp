@@ -143,7 +143,8 @@ private:
     bool const ends = t.is(TokenKind::end) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
                       t.is(TokenKind::close_round) || t.is(TokenKind::close_square) ||
                       (t.is(TokenKind::comma) && !comma);
-    bool const belongs = raised ? ends || t.is(TokenKind::open_round)
+    bool const no_series = count.cycle.term(0) >= 4 && t.spaced; // & ⁸ ꝯ⁸; ² A is the second series
+    bool const belongs = raised ? ends || no_series || t.is(TokenKind::open_round)
                                 : ends || (!comma && t.spaced && !t.is(TokenKind::dash) && !is_extent(begin));
     if (!belongs) return;
     e.count = count;

@@ -83,15 +83,33 @@ private:
   static constexpr Content tei_content(std::string_view text) noexcept {
     Content const all{0, text.size()};
     auto const open = TokenCursor{text}.token.from;
+    if (opens_quotation(TokenCursor{text}.token.value) && TokenCursor{text}.at(TokenKind::quote))
+      return quoted(text, all);
     if (!text.substr(open).starts_with("<formula")) return all;
     auto const end = text.rfind("</formula>"), from = text.find('>', open) + 1;
     if (end == std::string_view::npos || !TokenCursor{text, end + 10}.ended() || from > end) return all;
     return {from, end};
   }
+  /// A formula that is quoted as a whole; a mark in quotation marks has neither a dash nor blanks.
+  static constexpr Content quoted(std::string_view text, Content all) noexcept {
+    TokenCursor c{text};
+    auto const open = c.token;
+    auto const shut = open.value == 0x2018 ? 0x2019U : open.value == 0x201C ? 0x201DU : open.value;
+    bool several = false;
+    for (c.take(); !c.ended(); c.take()) {
+      if (c.at(TokenKind::quote) && c.token.value == shut) {
+        auto const close = c.token.from;
+        c.take();
+        return c.ended() && several ? Content{open.to, close} : all;
+      }
+      several = several || c.at(TokenKind::dash) || c.token.spaced;
+    }
+    return all;
+  }
   static constexpr std::uint32_t to_32(std::size_t i) noexcept { return static_cast<std::uint32_t>(i); }
 
   constexpr bool step() {
-    if (begun() && separated_ && this->remark()) return !failed_;
+    if (begun() && this->remark()) return !failed_;
     auto const t = c_.token;
     switch (t.kind) {
     case TokenKind::letter:
@@ -110,6 +128,7 @@ private:
     case TokenKind::minus:
       return t.raised() && begun() ? raised_sign() : this->gathering();
     case TokenKind::figure:
+      if (!t.raised() && this->volume()) return true;
       return !t.raised() && begun() && is_extent(c_) ? rest(Passage::extent) : this->gathering();
     case TokenKind::malformed:
       return fail(Problem::not_utf8, t.from, t.from);
@@ -121,6 +140,8 @@ private:
   constexpr bool letter() {
     auto const from = c_.token.from;
     auto const next = at(from + 1);
+    if (this->roman_run()) return true;
+    if (failed_) return false;
     if (!is_latin_letter(next) && next != '.') return this->gathering();
     if (begun() && is_extent(c_)) return rest(Passage::extent);
     if (at(from) == 'J' && !begun() && depth_ == 0 && is_small(next) && next != 'j' && !is_word(from + 1))
@@ -129,6 +150,7 @@ private:
     auto const w = word(c_);
     auto const end = from + to_32(w.size());
     auto c = cursor(end);
+    if (begun() && separated_ && w == "and" && (c.at(TokenKind::letter) && !is_word(c.token.from))) return c_ = c, true;
     auto const count = take_count(c, dialect_.flat_counts);
     if (begun() && (w == "plus" || w == "with" || w == "and") && is_extent(cursor(end))) return rest(Passage::extent);
     if (begun() && separated_ && !count.found()) return rest(Passage::prose);
@@ -169,9 +191,8 @@ private:
       if (next.at(TokenKind::plus) || next.at(TokenKind::equals) || changes_follow(next, close))
         return this->changes(i, close);
     }
-    if (printed_so(in, close, from)) return !failed_;
-    if (failed_) return false;
     if (in.ended()) return fail(Problem::change_not_understood, from, close + 1);
+    this->check_total(in, i, close);
     return this->note(i, close, true);
   }
   /// (A1 blank, −A8): after words about a leaf, a comma, a sign and a leaf.
@@ -185,19 +206,6 @@ private:
       if (leaf_name(sign, close).found) return true;
     }
     return false;
-  }
-  /// (2Y)⁵: a signature printed so, with a count of its own: taken, or not.
-  constexpr bool printed_so(TokenCursor const& in, std::uint32_t close, std::uint32_t from) {
-    auto p = in;
-    auto const mark = CountReader{text_.substr(0, close), letters_}.take(p);
-    if (!mark || mark.inferred || mark.key.mark() == Mark::name || !p.ended() || c_.at(TokenKind::open_round))
-      return false;
-    auto c = c_;
-    auto const count = take_count(c, dialect_.flat_counts);
-    if (!count.found()) return false;
-    if (count.problem != Problem::none) return fail(count.problem, from, count.end, most_leaves_in_gathering);
-    c_ = c;
-    return this->in_parentheses(mark, count, from);
   }
   /// A statement of signing, changes in square brackets, a mark in brackets, a group.
   constexpr bool bracket() {
@@ -217,6 +225,8 @@ private:
       warn(Problem::change_in_square_brackets, from, close + 1);
       return this->changes(first.from, close);
     }
+    if (begun() && words_in_brackets()) return !failed_;
+    if (failed_) return false;
     if (!is_group(c_)) return this->gathering();
     // brackets round runs are not within each other, so the first was not closed
     if (depth_ > 0) return fail(Problem::bracket_not_closed, open_at_, open_at_ + 12);
@@ -224,6 +234,29 @@ private:
     open_at_ = from;
     c_.take();
     return true;
+  }
+  /// [K8 blank], [no A], and after a full stop, at the end, any words: a note and not a mark. Taken, or not.
+  constexpr bool words_in_brackets() {
+    auto const from = c_.token.from;
+    auto const close = this->near_square(c_.token.to);
+    if (close == 0) return false;
+    auto const in = cursor(c_.token.to, close);
+    auto const after = cursor(close + 1U);
+    auto p = after;
+    if (take_count(p, dialect_.flat_counts).found()) return false;
+    bool words = word(in) == "no" && in.ahead().is(TokenKind::letter);
+    if (auto const name = leaf_name(in, close); !words && name.found && name.leaf > 0) {
+      auto const next = cursor(name.end, close);
+      words = next.at(TokenKind::letter) && next.token.spaced && is_word(next.token.from);
+    }
+    if (!words && separated_ && after.ended()) { // . [Library Co]
+      auto const second = this->after_word(in);
+      words = word(in).size() > 1 && is_word(in.token.from) && second.at(TokenKind::letter) && second.token.spaced;
+    }
+    if (!words) return false;
+    warn(Problem::text_not_read, from, close + 1);
+    c_ = after;
+    return this->note(in.token.from, close, true);
   }
   /// The bracket that closes the one at this byte, with those within it: [$3 (−[par.]2) signed]; 0 for none.
   [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i) const noexcept {
@@ -265,7 +298,7 @@ private:
   constexpr bool plus() {
     auto const t = c_.token;
     if (t.raised()) return begun() ? raised_sign() : this->gathering();
-    if (begun() && is_extent(c_)) return rest(Passage::extent);
+    if (begun() && is_extent(c_)) return this->unsigned_leaves() || (!failed_ && rest(Passage::extent));
     auto c = c_;
     c.take();
     bool const counted = !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
@@ -287,8 +320,11 @@ private:
   constexpr bool raised_sign() {
     auto const t = c_.token;
     auto const next = c_.ahead();
-    if (next.is_raised_figure()) return fail(Problem::change_not_understood, t.from, next.to);
-    return t.is(TokenKind::plus) ? imperfect() : this->gathering();
+    if (!next.is_raised_figure()) return t.is(TokenKind::plus) ? imperfect() : this->gathering();
+    auto const leaves = static_cast<int>(next.value < 4096 ? next.value : 4096);
+    if (!this->unplaced(t.is(TokenKind::plus), leaves, t.from, next.to)) return false;
+    c_ = cursor(next.to);
+    return true;
   }
   /// A = B: the same book written a second way.
   constexpr bool equation() {

@@ -42,6 +42,53 @@ protected:
     if (of_book && stated != leaves_) warn(Problem::total_contradicts, from, size, leaves_);
     return true;
   }
+  /// (90 leaves): a total that is stated beside the formula.
+  constexpr void check_total(TokenCursor c, std::uint32_t from, std::uint32_t to) {
+    bool const bracket = c.at(TokenKind::open_square);
+    if (bracket) c.take();
+    if (!c.is_flat_figure()) return;
+    std::int64_t const stated = c.token.value;
+    c.take();
+    if (bracket && c.at(TokenKind::close_square)) c.take();
+    auto const w = word(c);
+    bool const total = (w == "leaves" || w == "ll" || w == "ff" || w == "Bl") && after_word(c).token.from + 1 >= to;
+    if (total && stated != leaves_) warn(Problem::total_contradicts, from, to, leaves_);
+  }
+  /// a-c⁸ + 4 unsigned leaves: leaves of the book that no gathering has. Taken, or not.
+  constexpr bool unsigned_leaves() {
+    auto c = c_;
+    auto const from = c.token.from;
+    c.take();
+    if (!c.is_flat_figure()) return false;
+    auto const leaves = c.token.value;
+    c.take();
+    auto const w = word(c);
+    if (w != "unsigned" && w != "unnumbered") return false;
+    c = after_word(c);
+    auto const what = word(c);
+    if ((what != "leaves" && what != "leaf") || leaves < 1 || leaves > most_leaves_in_gathering) return false;
+    c_ = after_word(c);
+    return unplaced(true, static_cast<int>(leaves), from, c_.token.from);
+  }
+  /// c⁸⁻¹, a⁸⁺¹: leaves of the last gathering taken away or put in, and nothing says where.
+  constexpr bool unplaced(bool inserted, int leaves, std::uint32_t from, std::uint32_t to) {
+    auto const target = this->last_gathering();
+    warn(Problem::place_not_stated, from, to);
+    FoundChange change;
+    change.kind = inserted ? Change::Kind::insertion : Change::Kind::deletion;
+    change.gathering = target.gathering;
+    change.leaves = leaves;
+    change.last = target.leaves;
+    change.first = inserted ? target.leaves : target.leaves - leaves + 1;
+    change.from = from;
+    change.to = to;
+    change.form = {this->runs_.size() - 1, ChangeForm::Separator::opens, false};
+    if (!inserted && leaves > target.leaves) return this->fail(Problem::no_such_leaf, from, to, target.leaves);
+    if (!inserted && !this->take_out(target, change.first, change.last, from, to)) return false;
+    if (!this->add_leaves(inserted ? leaves : -leaves, from, to)) return false;
+    sink_.change(change);
+    return true;
+  }
   /// A leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. False when no such thing is here.
   constexpr bool remark() {
     auto const from = c_.token.from;
@@ -72,6 +119,17 @@ protected:
   /// Vol. I:, v. 2, (Bd. 3): a part of the book begins, or, after its gatherings, is named. False when no such thing is here.
   constexpr bool volume() {
     auto c = c_;
+    if (c.is_flat_figure()) { // 1: A-C⁸ 2: A-C⁸
+      auto const figure = c.token;
+      c.take();
+      if (!c.touches(TokenKind::colon)) return false;
+      c.take();
+      if (!c.token.spaced || !c.at(TokenKind::letter) || at(c.token.from + 1) == ':') return false;
+      sink_.label(figure.from, figure.to, true);
+      part_ = true;
+      c_ = c;
+      return true;
+    }
     bool const round = c.at(TokenKind::open_round);
     if (round) c.take();
     constexpr std::string_view words[]{"v", "vol", "volume", "tome", "t", "bd", "pt", "part"};

@@ -139,6 +139,12 @@ protected:
   [[nodiscard]] constexpr bool comes_again(FoundRun const& run) {
     return run.first.is_plain_latin() && run.first.rank(alphabet_) <= reached(run.first);
   }
+  /// The run begins more than one letter after those of its series that were read before it, in the same part.
+  [[nodiscard]] constexpr bool skips(FoundRun const& run) {
+    if (!run.first.is_plain_latin() || reached(run.first) == 0) return false;
+    auto const next = reached(run.first) + 1;
+    return run.first.rank(alphabet_) > next && alphabet_.has(run.first.letter);
+  }
   constexpr void reach(FoundRun const& run) {
     if (!run.first.is_plain_latin()) return;
     auto const rank = run.last.rank(alphabet_);

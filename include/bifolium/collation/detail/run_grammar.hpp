@@ -27,6 +27,10 @@ private:
   std::int64_t sharing_{0};       // how many have taken it
   std::uint32_t barren_until_{0}; // how far was looked in vain
 
+  bool roman_{false}; // the last run was numbered in Roman numerals
+  std::uint32_t list_barren_until_{0};
+  bool list_in_figures_{false}; // the shared count is at the end of a list, and not in words
+
 protected:
   std::uint32_t shared_until_{0}; // the byte after that count
 
@@ -52,10 +56,10 @@ protected:
     auto& reached = this->reached(run.first);
     // a backward run, one written A-A (which is longer than its mark), letters met before or skipped are told in full
     if (to_rank < from_rank || (found.ranged && to_rank == from_rank)) return false;
-    if (!new_part && from_rank <= reached) return false;
+    if (!new_part && (from_rank <= reached || (reached != 0 && from_rank != reached + 1))) return false;
     if (new_part) this->begin_part();
     reached = to_rank;
-    part_ = false;
+    part_ = roman_ = false;
     run.gatherings = to_rank - from_rank + 1;
     run.leaves = Cycle{found.leaves};
     run.unsigned_throughout = depth_ > 0;
@@ -82,6 +86,45 @@ protected:
     doubts(e, run);
     return this->add_run(run, e.from, e.end);
   }
+  /// I-II¹⁰, iii²: gatherings numbered in Roman numerals. They begin with I, at the beginning of a part, or continue such a
+  /// run, and one end has two letters or more: I-K⁸ is a run of letters. False when no such run is here.
+  constexpr bool roman_run() {
+    auto const first = numeral(c_);
+    if (first.value == 0) return false;
+    auto const from = c_.token.from;
+    auto c = after_word(c_);
+    auto last = first;
+    if (c.touches(TokenKind::dash)) {
+      c.take();
+      last = numeral(c);
+      if (last.value <= first.value || last.letters < 2 || is_small(at(from)) != is_small(at(c.token.from)))
+        return false;
+      c = after_word(c);
+    }
+    bool const continues = roman_ && begun() && !part_ && last_.last.multiple + 1 == first.value;
+    bool const begins = first.value == 1 && last.value > 1 && (!begun() || part_);
+    if (!continues && !begins) return false;
+    auto count = take_count(c, dialect_.flat_counts);
+    if (!count.found() && c.at(TokenKind::close_square)) { // [I-II]⁸
+      auto p = c;
+      p.take();
+      count = take_count(p, dialect_.flat_counts);
+      if (count.sound()) shared_until_ = count.end;
+    }
+    if (!count.sound()) return false;
+    FoundRun run;
+    run.first = SignatureKey::of(Mark::number, 0, first.value);
+    run.last = SignatureKey::of(Mark::number, 0, last.value);
+    run.gatherings = std::int64_t{last.value} - first.value + 1;
+    run.leaves = count.cycle;
+    begin(run);
+    warn(Problem::roman_numbers, from, count.end);
+    this->doubt_counts(run, true, from, count.end);
+    c_ = c;
+    if (!this->add_run(run, from, count.end)) return false;
+    roman_ = true;
+    return true;
+  }
   /// The bare name of a symbol with a count: par⁴. It is a name, although the brackets are missing.
   constexpr bool named(std::uint32_t end, FoundCount const& count) {
     auto const from = c_.token.from;
@@ -93,16 +136,6 @@ protected:
     begin(run);
     warn(Problem::name_without_brackets, from, count.end);
     c_ = cursor(count.end);
-    return this->add_run(run, from, count.end);
-  }
-  /// A mark in parentheses with its count.
-  constexpr bool in_parentheses(FoundSignature const& mark, FoundCount const& count, std::uint32_t from) {
-    FoundRun run;
-    run.first = run.last = mark.key;
-    run.leaves = Cycle{count.cycle.term(0)};
-    run.unsigned_throughout = depth_ > 0;
-    this->keep_series(run);
-    warn(Problem::series_starts_again, from, count.end);
     return this->add_run(run, from, count.end);
   }
   /// After the bracket that closes a group: a count there has been given to the runs in the group.
@@ -118,7 +151,19 @@ protected:
   }
 
 private:
+  struct Numeral {
+    std::uint32_t value{}; // 0 where there is none
+    std::size_t letters{};
+  };
+  /// The letters at the cursor, if together they are a Roman numeral.
+  [[nodiscard]] constexpr Numeral numeral(TokenCursor const& c) const noexcept {
+    auto const w = word(c);
+    auto const found = w.empty() ? RomanNumeral{} : roman_numeral(w);
+    if (found.bytes != w.size() || found.value < 1 || found.value > 9999) return {};
+    return {static_cast<std::uint32_t>(found.value), w.size()};
+  }
   constexpr void begin(FoundRun& run) {
+    roman_ = false;
     run.unsigned_throughout = depth_ > 0;
     run.begins_part = part_ && begun();
     part_ = false;
@@ -127,6 +172,7 @@ private:
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
     if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;
     if (at(end) == ' ' && (at(end + 1) == 'i' || at(end + 1) == 'p') && is_small(at(end + 2))) return true;
+    if (at(end) == ' ' && is_dash(end + 1 < text_.size() ? decode(text_, end + 1).value : U' ')) return true; // A8 - Z8
     return part_ && begun() && is_small(at(end + 1)) && is_small(at(end + 2));
   }
   constexpr bool no_run(FoundElement const& e) {
@@ -152,10 +198,14 @@ private:
     if (shared_until_ <= e.end) {
       shared_until_ = 0;
       sharing_ = 0;
+      list_in_figures_ = false;
       bool const only_bracket = dialect_.omitted != Omitted::next;
       if (e.end >= barren_until_ && !(only_bracket && depth_ == 0)) look_for_shared(after, only_bracket);
     }
+    if (shared_until_ <= e.end && dialect_.omitted != Omitted::next && e.end >= list_barren_until_)
+      look_for_list(after);
     if (shared_until_ > e.end) {
+      if (list_in_figures_) warn(Problem::count_shared, e.from, e.end);
       run.leaves = shared_.size() == 1 ? shared_ : shared_.turned(sharing_);
       sharing_ += run.gatherings;
       return true;
@@ -177,6 +227,11 @@ private:
     }
     run.leaves = e.count.cycle;
     auto const terms = run.leaves.size();
+    // 810 on the line is 8.10 that lost its point; so is 38 6
+    auto const most = e.apart ? thick_gathering / 2 : thick_gathering;
+    for (std::size_t i = 0; i < terms; ++i)
+      if (e.count.flat && run.leaves.term(i) > most)
+        return fail(Problem::very_thick_gathering, e.from, e.end, run.leaves.term(i));
     if (e.single && e.count.hyphen && terms == 2 && run.leaves.term(0) < run.leaves.term(1)) {
       auto const leaves = run.leaves.term(1) - run.leaves.term(0) + 1; // m1-3: leaves 1 to 3 of one gathering
       run.leaves = Cycle{leaves};
@@ -227,6 +282,25 @@ private:
     }
     barren_until_ = c.token.from;
   }
+  /// A-Z, Aa-Zz, and Aaa-Ccc, in fours: the count at the end of a list is that of all. One in figures is so only where an
+  /// omitted count would be a mistake.
+  constexpr void look_for_list(TokenCursor c) {
+    for (;;) {
+      if (!c.at(TokenKind::comma)) break;
+      c.take();
+      if (word(c) == "and") c = after_word(c);
+      FoundElement e;
+      if (c.ended() || (c.at(TokenKind::letter) && is_word(c.token.from)) || !take_element(c, e)) break;
+      if (!e.count.found()) continue;
+      bool const figures = !e.count.in_words;
+      if (!e.count.sound() || (figures && dialect_.omitted != Omitted::error)) break;
+      shared_ = e.count.cycle;
+      shared_until_ = e.end;
+      list_in_figures_ = figures;
+      return;
+    }
+    list_barren_until_ = c.token.from;
+  }
   constexpr void doubts(FoundElement const& e, FoundRun const& run) {
     if (run.begins_part) this->begin_part();
     this->doubt_counts(run, e.count.found(), e.from, e.end);
@@ -240,6 +314,7 @@ private:
     if (e.by_sequence) warn(Problem::numbers_read_by_sequence, e.from, e.end);
     if (e.read_flat) warn(Problem::series_read_flat, e.from, e.end);
     if (again) warn(Problem::series_starts_again, e.from, e.end);
+    if (this->skips(run)) warn(Problem::letters_skipped, e.from, e.end);
     this->reach(run);
   }
 };

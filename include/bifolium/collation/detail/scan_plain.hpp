@@ -141,7 +141,7 @@ constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcep
     auto const last = (std::int64_t{run.last_multiple} - 1) * size + alphabet.place(last_letter);
     bool const sound = alphabet.has(first_letter) && alphabet.has(last_letter) &&
                        ((run.first ^ run.last) & 0x20) == 0 && last >= first + (run.ranged ? 1 : 0) &&
-                       first > highest[lower];
+                       first > highest[lower] && (highest[lower] == 0 || first == highest[lower] + 1);
     if (!sound) return {};
     highest[lower] = last;
     count.leaves += (last - first + 1) * run.leaves;

@@ -2,6 +2,7 @@
 /// Marks and counts in the notations formulas are met in: with raised figures, in plain characters, in HTML, in TEI.
 #pragma once
 
+#include <bifolium/collation/detail/scan_plain.hpp>
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/raised.hpp>
@@ -100,6 +101,9 @@ protected:
   }
   void cycle(Cycle const& leaves, bool numeric) {
     bool const parentheses = notation_ == Notation::flat && numeric;
+    bool thick = false; // on the line such a count would be taken for two that lost their point
+    for (std::size_t i = 0; i < leaves.size(); ++i) thick = thick || leaves.term(i) > thick_gathering;
+    if (notation_ == Notation::flat && thick && !parentheses) text_ += '^';
     if (parentheses) text_ += '(';
     if (notation_ == Notation::caret || (notation_ == Notation::html)) {
       text_ += notation_ == Notation::caret ? "^" : "<sup>";

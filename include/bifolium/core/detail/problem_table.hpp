@@ -226,6 +226,14 @@ BIFOLIUM_PROBLEM(256, very_thick_gathering, "'{found}' has {limit} leaves in one
 BIFOLIUM_PROBLEM(257, numbers_read_by_sequence, "'{found}' was separated so that the numbers of the gatherings are consecutive: raise the count, or write 12-20(4)")
 /// A name that several gatherings or leaves have, or that the formula has only with a raised figure, π or χ.
 BIFOLIUM_PROBLEM(258, name_of_several, "'{found}' may mean more than one gathering or leaf: the first of the book was taken")
+/// I-II¹⁰: gatherings numbered in Roman numerals.
+BIFOLIUM_PROBLEM(259, roman_numbers, "'{found}' was read as numbers of gatherings in Roman numerals")
+/// A-K⁸(−K8?): the formula itself doubts what it says of a leaf.
+BIFOLIUM_PROBLEM(260, doubtful_change, "'{found}' is marked as doubtful: the book may have the leaf or lack it")
+/// A⁸ D⁸: letters between the two are in no run.
+BIFOLIUM_PROBLEM(261, letters_skipped, "'{found}' does not follow the last letter: letters of the alphabet are skipped")
+/// A-Z, Aa-Zz⁴ where each run should have its count.
+BIFOLIUM_PROBLEM(262, count_shared, "'{found}' has no count: it was given that of the runs listed with it")
 
 // 300-399: references, pagination, extents, the check of a copy
 /// A reference to a leaf or page is expected.

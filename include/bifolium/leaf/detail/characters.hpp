@@ -15,7 +15,12 @@ namespace detail {
 constexpr bool is_signature_symbol(char32_t c) noexcept {
   if (c < 0x80) return c == '*' || c == '&' || c == ':' || c == '#' || c == '@' || c == '%';
   if (c == 0xA7 || c == 0xB6) return true; // § ¶
-  if (c < 0x250) return false;             // other signs and accented letters of Latin
+  // vowels with the sign of a nasal, with which some printers went on after z, and the long s; other letters of Latin are not
+  // used so
+  if (c == 0xE3 || c == 0xF1 || c == 0xF5 || c == 0x129 || c == 0x169 || c == 0x1EBD || c == 0x101 || c == 0x113 ||
+      c == 0x12B || c == 0x14D || c == 0x16B || c == 0x17F)
+    return true;
+  if (c < 0x250) return false;
   if (c >= 0x300 && c < 0x2020) return false;
   if (c == 0x2020 || c == 0x2021 || c == 0x203B || c == 0x204A) return true; // † ‡ ※ and the Tironian et
   if (c == 0x2184) return true;                                              // reversed c, for con
