@@ -109,7 +109,7 @@ void tell_lines(Described const& described) {
   if (!described.extent()) std::cout << "  The pagination is not stated, so there is no extent.\n";
   if (book.collation)
     if (auto const signing = signing_of(*book.collation))
-      for (auto const& warning : signing->warnings) std::cout << "  signing: " << sentence_of(warning) << '\n';
+      for (auto const& warning : signing->warnings()) std::cout << "  signing: " << sentence_of(warning) << '\n';
   std::cout << '\n';
 }
 

@@ -263,3 +263,24 @@ TEST_CASE("physical descriptions by the rules") {
   CHECK(!read_physical_description(""));
   CHECK(!read_physical_description("a handsome copy"));
 }
+
+TEST_CASE("texts that were not read back as they were written") { // regressions: found by fuzzing
+  for (auto text : {"05; pp. 1-205;; pp. 1-205; .!", "pp.57-*6016 6 ²1-88", "1p.mm.0j", "pp. 1-142+"}) {
+    INFO(text);
+    auto const read = read_pagination(text);
+    REQUIRE(read);
+    CHECK(*read_pagination(write_pagination(*read)) == *read);
+    CHECK(read_extent(extent_line(*read))->pages() == read->pages());
+  }
+  for (auto text :
+       {"3*6-30foll.", "[12],cols. [12], 11 2-56 , 121-568, 121", "unp.,panel [06],11 2-51 approx.124pa l"}) {
+    INFO(text);
+    auto const read = read_extent(text);
+    REQUIRE(read);
+    auto const again = read_extent(extent_line(*read));
+    REQUIRE(again);
+    CHECK(again->pages() == read->pages());
+    CHECK(again->approximate == read->approximate);
+  }
+  CHECK(!read_pagination("pp.in various foliations")); // says nothing of pages
+}

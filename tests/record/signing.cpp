@@ -39,7 +39,7 @@ TEST_CASE("The statement of signing says of each leaf whether it is signed") {
   CHECK(!sample.is_signed("²c4"));
   CHECK(sample.is_signed("²a4"));
   CHECK(sample.as("A3") == "A3");
-  CHECK(sample.how.warnings.empty());
+  CHECK(sample.how.warnings().empty());
   // Indiana Historical Society, report from Rare Book School
   Book const history{"8°: [A]2 B-R8 [$4(-P2,3) signed]"};
   CHECK(!history.is_signed("P2"));
@@ -92,11 +92,11 @@ TEST_CASE("Inserted leaves bear the name they have") {
 }
 
 TEST_CASE("Exceptions that are none are warned of") { // constructed
-  CHECK(Book{"A-C⁸ [$4 (-A5) signed]"}.how.warnings.at(0).problem == Problem::exception_changes_nothing);
-  auto const absent = Book{"A-C⁸ [$4 (-A4, D1) signed]"}.how.warnings.at(0);
+  CHECK(Book{"A-C⁸ [$4 (-A5) signed]"}.how.warnings().at(0).problem == Problem::exception_changes_nothing);
+  auto const absent = Book{"A-C⁸ [$4 (-A4, D1) signed]"}.how.warnings().at(0);
   CHECK(absent.problem == Problem::signing_of_no_leaf);
   CHECK(absent.column == 11);
-  CHECK(Book{"A-C⁸ [$4 (-A9) signed]"}.how.warnings.at(0).problem == Problem::signing_of_no_leaf);
+  CHECK(Book{"A-C⁸ [$4 (-A9) signed]"}.how.warnings().at(0).problem == Problem::signing_of_no_leaf);
   CHECK(signing_of(*read_formula("A-C⁸")).error().problem == Problem::not_stated);
   CHECK(read_signing("[$ signed]").error().column == 2);
   CHECK(read_signing("[$4 signed; handsomely]").error().column == 13);
@@ -164,4 +164,24 @@ TEST_CASE("A figure is a leaf of the gathering before, unless it belongs to a ma
   CHECK(read_signing("[$4 (-A3,0) signed]").error().column == 10);
   auto const late = signing("[$4 signed; 2)(3 as B; -A1]"); // written behind A1
   CHECK(signing(write_signing(late).c_str()) == late);
+}
+
+TEST_CASE("each exception is weighed against what was said of its leaf before") { // constructed; a later one overrules
+  auto const doubts = [](std::string const& statement) {
+    auto const how = signing_of(*read_formula("A-Z⁸ " + statement));
+    REQUIRE(how);
+    std::string columns;
+    for (auto const& doubt : how->warnings()) {
+      CHECK(doubt.problem == Problem::exception_changes_nothing);
+      columns += std::to_string(doubt.column) + ' ';
+    }
+    return columns;
+  };
+  CHECK(doubts("[$4 (−A3, +A3, −A3) signed]").empty());
+  CHECK(doubts("[$4 (−A3; −A3) signed]") == "12 ");
+  CHECK(doubts("[$4 (−B; +B2) signed]").empty());
+  CHECK(doubts("[$4 (−B; −B2) signed]") == "11 ");
+  CHECK(doubts("[$4 (−$3; −C3; +D3) signed]") == "12 ");
+  CHECK(doubts("[$4 (−$; +C3; −C3; −C4) signed]") == "21 ");
+  CHECK(doubts("[$4 (+C3) signed]") == "7 ");
 }

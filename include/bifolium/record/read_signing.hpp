@@ -7,6 +7,10 @@
 #include <bifolium/leaf/signature_reader.hpp>
 #include <bifolium/record/signing.hpp>
 
+#include <algorithm>
+#include <iterator>
+#include <tuple>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
@@ -245,8 +249,64 @@ public:
   return detail::SigningReader{text, added}.read();
 }
 
-/// The statement of a formula, with a warning for an exception that names no leaf of it or changes nothing. Columns are
-/// those of formula.signing(). error: not_a_signing; not_stated.
+namespace detail {
+
+/// What exceptions say of a leaf, and since which of them. All are kept in one row in order, so that the last word on a leaf
+/// before an exception is found without going through the others again.
+class SigningExceptions {
+  enum class Of : std::uint8_t { leaf, gathering, leaf_of_any, any };
+  struct Said {
+    Of of{};
+    GatheringAt gathering{};
+    int leaf{};
+    std::size_t order{};
+    bool is_signed{};
+  };
+  std::vector<Said> said_{};
+
+  [[nodiscard]] static auto key(Said const& one) {
+    return std::tuple{one.of, one.gathering.run, one.gathering.index, one.leaf, one.order};
+  }
+  static bool before(Said const& a, Said const& b) { return key(a) < key(b); }
+  [[nodiscard]] static Said of(SigningPlace const& place, GatheringAt at) {
+    Said one;
+    one.of = place.any ? (place.leaf == 0 ? Of::any : Of::leaf_of_any) : place.leaf == 0 ? Of::gathering : Of::leaf;
+    if (!place.any) one.gathering = at;
+    one.leaf = place.leaf;
+    return one;
+  }
+
+public:
+  /// Adds an exception; `at` is its gathering, of no meaning where it is of any.
+  void add(SigningException const& exception, GatheringAt at, std::size_t order) {
+    auto one = of(exception.place, at);
+    one.order = order, one.is_signed = exception.is_signed;
+    said_.push_back(one);
+  }
+  void sort() { std::sort(said_.begin(), said_.end(), before); }
+  /// What the exceptions before number `order` say of a leaf; missing where they say nothing of it.
+  [[nodiscard]] std::optional<bool> last_before(std::size_t order, GatheringAt at, int leaf) const {
+    std::optional<bool> answer;
+    std::size_t latest = 0;
+    for (auto const& place : {SigningPlace{false, {}, leaf, 1}, SigningPlace{false, {}, 0, 1},
+                              SigningPlace{true, {}, leaf, 1}, SigningPlace{true, {}, 0, 1}}) {
+      auto wanted = of(place, at);
+      wanted.order = order;
+      auto const found = std::lower_bound(said_.begin(), said_.end(), wanted, before);
+      if (found == said_.begin()) continue;
+      auto const& one = *std::prev(found);
+      wanted.order = one.order;
+      if (key(one) != key(wanted) || (answer && one.order < latest)) continue;
+      answer = one.is_signed, latest = one.order;
+    }
+    return answer;
+  }
+};
+
+} // namespace detail
+
+/// The statement of a formula, with a warning for an exception that names a leaf the formula does not have or says what the
+/// rule says already. Columns are those of formula.signing(). error: not_a_signing; not_stated.
 [[nodiscard]] inline Expected<Signing> signing_of(Formula const& formula) {
   if (formula.signing().empty()) return error_at(Problem::not_stated, 1, 1);
   IdealCopy const book{formula};
@@ -254,27 +314,33 @@ public:
   if (!read) return read;
   auto const doubt = [&](Problem problem, SigningPlace const& place) {
     auto const words = detail::place_words(place);
-    read->warnings.push_back(error_at(problem, 1, place.column, words.data(), words.size()));
+    read->warn(error_at(problem, 1, place.column, words.data(), words.size()));
   };
-  auto const there = [&](SigningPlace const& place) {
-    if (place.any) return true;
+  // the gathering of a place; missing where the formula does not have the leaf
+  auto const gathering_of = [&](SigningPlace const& place) -> std::optional<GatheringAt> {
+    if (place.any) return GatheringAt{};
     auto const at = book.find(place.gathering);
-    if (at && place.leaf <= book.leaves_folded(at->gathering)) return true;
-    doubt(Problem::signing_of_no_leaf, place);
-    return false;
+    if (!at || place.leaf > book.leaves_folded(at->gathering)) return std::nullopt;
+    return at->gathering;
   };
+  detail::SigningExceptions said;
+  std::vector<std::optional<GatheringAt>> gatherings;
   for (auto const& exception : read->exceptions) {
-    auto const& place = exception.place;
-    if (!there(place) || place.any || place.leaf == 0) continue;
-    auto const at = book.find(place.gathering)->gathering;
-    bool before = !detail::is_unsigned(book, at) && read->by_rule(place.leaf, book.leaves_folded(at));
-    for (auto const& earlier : read->exceptions) {
-      if (&earlier == &exception) break;
-      if (detail::stands_for(book, earlier.place, {at, place.leaf, 0})) before = earlier.is_signed;
-    }
-    if (before == exception.is_signed) doubt(Problem::exception_changes_nothing, place);
+    gatherings.push_back(gathering_of(exception.place));
+    if (gatherings.back()) said.add(exception, *gatherings.back(), gatherings.size() - 1);
   }
-  for (auto const& wrong : read->missigned) static_cast<void>(there(wrong.place));
+  said.sort();
+  for (std::size_t i = 0; i < gatherings.size(); ++i) {
+    auto const& [is_signed, place] = read->exceptions[i];
+    if (!gatherings[i]) doubt(Problem::signing_of_no_leaf, place);
+    if (!gatherings[i] || place.any || place.leaf == 0) continue;
+    auto const at = *gatherings[i];
+    bool const by_rule = !detail::is_unsigned(book, at) && read->by_rule(place.leaf, book.leaves_folded(at));
+    if (said.last_before(i, at, place.leaf).value_or(by_rule) == is_signed)
+      doubt(Problem::exception_changes_nothing, place);
+  }
+  for (auto const& wrong : read->missigned)
+    if (!gathering_of(wrong.place)) doubt(Problem::signing_of_no_leaf, wrong.place);
   return read;
 }
 

@@ -33,7 +33,7 @@ struct Missigned {
   std::string as{};     ///< as printed: U4, $* (with $ for the letter of the gathering)
   friend bool operator==(Missigned const&, Missigned const&) = default;
 };
-/// A statement of signing. Equality leaves the warnings out.
+/// A statement of signing. Equality leaves doubts out.
 struct Signing {
   int first{};                                ///< $4: the first four leaves; 0 where leaves are listed or halves signed
   bool half{};                                ///< $½
@@ -41,8 +41,6 @@ struct Signing {
   std::vector<int> listed{};                  ///< $1,3
   std::vector<SigningException> exceptions{}; ///< in the order of the statement: a later one overrules
   std::vector<Missigned> missigned{};         ///< leaves that bear another mark than their own
-  std::vector<Error>
-      warnings{}; ///< exceptions of leaves that are not there, or that the rule says already; filled by `signing_of`
 
   /// The rule alone, for leaf `leaf` of a gathering of `leaves`. pre: 1 <= leaf <= leaves.
   [[nodiscard]] bool by_rule(int leaf, int leaves) const {
@@ -51,10 +49,19 @@ struct Signing {
       if (one == leaf) return true;
     return leaf <= first;
   }
+  /// What is doubtful: exceptions of leaves that are not there, and exceptions that say what the rule says. `signing_of`
+  /// gives them, since only a formula can tell.
+  [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
+  /// Adds a doubt; for readers.
+  void warn(Error const& doubt) { warnings_.push_back(doubt); }
+
   friend bool operator==(Signing const& a, Signing const& b) {
     return a.first == b.first && a.half == b.half && a.beyond_half == b.beyond_half && a.listed == b.listed &&
            a.exceptions == b.exceptions && a.missigned == b.missigned;
   }
+
+private:
+  std::vector<Error> warnings_{};
 };
 
 /// Whether a leaf is signed, and how.
