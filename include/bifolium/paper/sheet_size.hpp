@@ -54,6 +54,7 @@ enum class SheetSource : std::uint8_t {
   austen_report,
   britannia_sheets,
   memory_gaskell,
+  memory_british,
   kanzlei,
   meyers_1896,
   memory_german,

@@ -54,6 +54,8 @@ inline namespace v0 {
     return "vintagepaper.co, Britannia 1794: two whole sheets measured";
   case memory_gaskell:
     return "from memory: orders of magnitude as in P. Gaskell, A New Introduction (1972), pp. 67-75";
+  case memory_british:
+    return "from memory: British paper for printing, 19th century; figures as D. Cockerell lists them in 1901";
   case kanzlei:
     return "German Wikipedia, Kanzleiformat, after Kahnt and Knorr, Alte Maße (1986)";
   case meyers_1896:
@@ -112,6 +114,7 @@ inline constexpr SheetRemark sheet_remarks[]{
     {SheetSource::dawe_1914, "double bag cap", "the source prints 944 sq in, the sides give 936"},
     {SheetSource::britannia_sheets, "", "folded and trimmed"},
     {SheetSource::memory_gaskell, "", "not a check value"},
+    {SheetSource::memory_british, "", "not a check value"},
     {SheetSource::memory_german, "", "varied from region to region; not a check value"},
     {SheetSource::memory_dutch, "", "not a check value"},
     {SheetSource::polish_lexicon, "", "turned into cm at 24 mm to the inch, about a twentieth too small"},

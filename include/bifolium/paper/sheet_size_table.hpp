@@ -231,6 +231,17 @@ inline constexpr SheetSize rows[]{
   {"imperial", 56, 76, cm, 1601, 1800, britain, unstated, listed, from_memory, memory_gaskell},
   {"elephant", 58, 71, cm, 1601, 1800, britain, unstated, listed, from_memory, memory_gaskell},
   {"atlas", 67, 86, cm, 1601, 1800, britain, unstated, listed, from_memory, memory_gaskell},
+  // England, 19th century, for printing: sizes as Cockerell (1901) has them; that they are older is from memory
+  {"foolscap", 13.5, 17, inch, 1801, 1900, britain, printing, listed, from_memory, memory_british},
+  {"crown", 15, 20, inch, 1801, 1900, britain, printing, listed, from_memory, memory_british},
+  {"post", 15.5, 19.25, inch, 1801, 1900, britain, printing, listed, from_memory, memory_british},
+  {"demy", 17.5, 22.5, inch, 1801, 1900, britain, printing, listed, from_memory, memory_british},
+  {"medium", 19, 24, inch, 1801, 1900, britain, printing, listed, from_memory, memory_british},
+  {"royal", 20, 25, inch, 1801, 1900, britain, printing, listed, from_memory, memory_british},
+  {"super royal", 20.5, 27.5, inch, 1801, 1900, britain, printing, listed, from_memory, memory_british},
+  {"imperial", 22, 30, inch, 1801, 1900, britain, printing, listed, from_memory, memory_british},
+  {"double foolscap", 17, 27, inch, 1801, 1900, britain, printing, listed, from_memory, memory_british},
+  {"double crown", 20, 30, inch, 1801, 1900, britain, printing, listed, from_memory, memory_british},
   // Germany
   {"Kanzlei", 33, 42, cm, 1901, 1922, germany, unstated, listed, published, kanzlei},
   {"Normalformat 1", 33, 42, cm, 1883, 1883, germany, unstated, law, published, meyers_1896},
