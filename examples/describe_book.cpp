@@ -5,6 +5,8 @@
 // tells what a record looks like.
 #include <bifolium/bifolium.hpp>
 #include <bifolium/book/examine.hpp>
+#include <bifolium/evidence/seen_gathering.hpp>
+#include <bifolium/explain/explain_foldings.hpp>
 #include <bifolium/record/compare_extent.hpp>
 #include <bifolium/record/read_signing.hpp>
 #include <bifolium/record/record_lines.hpp>
@@ -18,6 +20,7 @@
 
 #include <iostream>
 #include <string>
+#include <vector>
 
 using namespace bifolium;
 using namespace support;
@@ -118,6 +121,11 @@ void tell_format(Described const& described, bool sheets) {
   std::cout << cataloguer_words(described.inference, seen.year, seen.place) << '\n';
   for (auto const& candidate : described.inference)
     if (sheets && candidate.probability >= 0.1) tell_sheets(std::cout, seen, candidate.format);
+  // every way of folding that shows these leaves, known formats or not
+  if (auto const gathering = seen_gathering(seen))
+    if (auto const left = foldings_showing(std::vector{*gathering}))
+      std::cout << "Foldings that show what these leaves of a gathering show, the simplest first:\n"
+                << explain_foldings_left(*left, 1, 5) << '\n';
 }
 
 void tell_formes(Attested scheme) {

@@ -28,6 +28,7 @@ write misprinted.txt misprinted.forme "$bin/find_fold" --misprints
 write contradict.txt misprinted.forme "$bin/find_fold"
 write octavo_leaves.txt octavo.leaves "$bin/find_fold"
 write cancel_leaves.txt cancel.leaves "$bin/find_fold"
+write leaves_of_octavo.txt leaves_of_octavo.record "$bin/describe_book" --format -
 write no_forme.txt no.forme "$bin/find_fold"
 write demo_book.txt - "$bin/describe_book" ../../examples/demo_book.txt
 write demo_book_all.txt - "$bin/describe_book" ../../examples/demo_book.txt --all

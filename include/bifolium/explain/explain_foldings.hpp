@@ -231,7 +231,8 @@ inline std::string explain_foldings_left(FoldingsLeft const& left, std::size_t g
   for (auto const& blamed : left.blamed) {
     if (blamed.price > left.blamed[0].price) break;
     text.append(detail::leaf_words(blamed.gathering, blamed.leaf, gatherings))
-        .append(" does not agree: without it a simpler folding shows the rest (price ")
+        .append(left.groups.empty() ? " does not agree: without it a folding shows the rest (price "
+                                    : " does not agree: without it a simpler folding shows the rest (price ")
         .append(std::to_string(blamed.price))
         .append(" with the leaf set aside); it may be of another sheet, or was misread\n");
   }

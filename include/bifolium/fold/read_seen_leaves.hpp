@@ -95,15 +95,14 @@ class SeenLeavesReader {
     return true;
   }
   static std::optional<SeenMark> mark(std::string_view word) {
-    constexpr double edge = 0.2, other_edge = 1 - edge;
-    if (word == "centre") return SeenMark{true, edge, other_edge, edge, other_edge};
-    if (word == "gutter") return SeenMark{true, edge, other_edge, 0, edge};
-    if (word == "head-of-gutter") return SeenMark{true, 0, edge, 0, edge};
-    if (word == "fore-edge") return SeenMark{true, 0, 1, other_edge, 1};
-    if (word == "head-edge") return SeenMark{true, 0, edge, edge, other_edge};
-    if (word == "tail-edge") return SeenMark{true, other_edge, 1, edge, other_edge};
-    if (word == "marked") return SeenMark{true};
-    if (word == "absent") return SeenMark{};
+    if (word == "centre") return seen_marks::centre;
+    if (word == "gutter") return seen_marks::gutter;
+    if (word == "head-of-gutter") return seen_marks::head_of_gutter;
+    if (word == "fore-edge") return seen_marks::fore_edge;
+    if (word == "head-edge") return seen_marks::head_edge;
+    if (word == "tail-edge") return seen_marks::tail_edge;
+    if (word == "marked") return seen_marks::somewhere;
+    if (word == "absent") return seen_marks::absent;
     return std::nullopt;
   }
   bool fact(int leaf, std::optional<int> joined, TextSpan span) {

@@ -18,6 +18,19 @@ struct SeenMark {
   friend constexpr bool operator==(SeenMark, SeenMark) = default;
 };
 
+/// Where in a leaf a mark was seen, in the words for it. Each takes in a fifth of the leaf at the edges it names.
+namespace seen_marks {
+inline constexpr SeenMark absent{};                                ///< looked for, and not there
+inline constexpr SeenMark somewhere{true};                         ///< seen; the place was not noted
+inline constexpr SeenMark centre{true, 0.2, 0.8, 0.2, 0.8};        ///< in the middle of the leaf
+inline constexpr SeenMark gutter{true, 0.2, 0.8, 0, 0.2};          ///< divided by the gutter
+inline constexpr SeenMark head_of_gutter{true, 0, 0.2, 0, 0.2};    ///< in the upper inner corner
+inline constexpr SeenMark fore_edge{true, 0, 1, 0.8, 1};           ///< at the fore-edge, its corners included
+inline constexpr SeenMark head_edge{true, 0, 0.2, 0.2, 0.8};       ///< divided by the head
+inline constexpr SeenMark tail_edge{true, 0.8, 1, 0.2, 0.8};       ///< divided by the tail
+inline constexpr SeenMark head_or_tail_edge{true, 0, 1, 0.2, 0.8}; ///< between gutter and fore-edge, at whatever height
+} // namespace seen_marks
+
 /// An edge that no binder cut. `gutter` is not an edge to be seen here: see `SeenLeaf::conjugate`.
 struct SeenEdge {
   Edge::Kind kind{};         ///< deckle, cut, or bolt
