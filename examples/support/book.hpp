@@ -6,6 +6,7 @@
 #include <bifolium/book/read_description.hpp>
 #include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/read_length.hpp>
+#include <bifolium/record/read_signature_note.hpp>
 
 #include "observed.hpp"
 #include "reams.hpp"
@@ -165,8 +166,8 @@ public:
   std::optional<bifolium::Formula> formula(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
-    auto const read = bifolium::read_formula(field->value);
-    if (read) return *read;
+    auto const read = bifolium::read_signature_note(field->value); // with its first words or without
+    if (read) return read->formula;
     wrong(*field, read.error());
     return std::nullopt;
   }

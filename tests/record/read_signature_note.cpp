@@ -45,6 +45,7 @@ TEST_CASE("signatures as the rules write them") {
            Example{"A-F⁸ G⁶ a-z⁸ &⁸ [con]⁸ [rum]⁸ 2a-2y⁸", 438},
            // .44.3 (7B9.3)
            Example{"pi⁴ A-C⁴ chi² D-Z⁴", 98},
+           Example{"[superscript pi]A⁴ A-D⁴ [superscript chi]D⁴ E-F⁴", 32},
            // .44.35
            Example{"[A]⁸ B-I⁸ J⁸ K-U⁸ V⁸ W⁸ X-Z⁸ ²A-B⁸ chi²", 226},
            Example{"A-C⁸ G-U⁴ W⁴ X-Y⁴", 92},
@@ -55,6 +56,7 @@ TEST_CASE("signatures as the rules write them") {
            Example{"[A]² B-2H². Gatherings B-2H also signed No. 2-No. 31", 62},
            // .44.6-.85: the script is named before the colon
            Example{"Signatures (in Hebrew numerals): 1-32⁴ 1-27⁶ 1-18⁶", 398},
+           Example{"Signatures (right to left): ):(⁸ A-2Y⁸", 368},
            Example{"pi1 α-γ² Α-2Λ²", 77},
            // what the library writes itself
            Example{"Signatures: A⁸ B–O⁸ P⁴.", 116},
@@ -74,6 +76,9 @@ TEST_CASE("a full note has the formula, the pages and the signing") {
   REQUIRE(full.pages);
   CHECK(full.pages->pages() == 64);
   CHECK(compare_extent(full.formula, *full.pages)->verdict == ExtentAgrees::agrees);
+  REQUIRE(full.signing);
+  CHECK(full.signing->first == 3);
+  CHECK(full.signing->exceptions.size() == 1);
 }
 
 TEST_CASE("errors and doubts have their column in the note") {

@@ -11,6 +11,8 @@
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_signing.hpp>
 
+#include <algorithm>
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -50,11 +52,28 @@ inline NoteHead note_head(std::string_view text) {
   head.bytes = cursor.at();
   return head;
 }
-/// The text with blanks in place of its first bytes, a blank a character, so that columns stay as they are.
-inline std::string blanked(std::string_view text, std::size_t bytes) {
+/// The text with blanks in place of its first bytes, a blank a character, so that columns stay as they are. The rules write
+/// a raised π or χ in words; `[superscript pi]A` becomes `[pi]A`, with blanks before it.
+inline std::string formula_of_note(std::string_view text, std::size_t bytes) {
   std::string result;
   for (std::size_t i = 0; i < bytes; i += decode(text, i).bytes) result += ' ';
-  return result.append(text.substr(bytes));
+  result.append(text.substr(bytes));
+  for (std::string_view word : {"[superscript pi]", "[superscript chi]"})
+    for (auto at = result.find(word); at != result.npos; at = result.find(word, at + word.size())) {
+      constexpr std::size_t left_out = 12; // `superscript `
+      for (std::size_t i = 0; i < left_out; ++i) result[at + i] = ' ';
+      result[at + left_out] = '[';
+    }
+  return result;
+}
+/// A statement of signing without brackets after the formula: $3(-H3) signed.
+inline std::optional<Signing> signing_after(Formula const& formula) {
+  std::string_view const tail = formula.tail();
+  auto const from = tail.find('$');
+  if (from == tail.npos) return std::nullopt;
+  auto const end = std::min(tail.find(". ", from), tail.size());
+  auto const read = read_signing(tail.substr(from, end - from), formula.letters());
+  return read ? std::optional{*read} : std::nullopt;
 }
 } // namespace detail
 
@@ -62,11 +81,14 @@ inline std::string blanked(std::string_view text, std::size_t bytes) {
 /// error: as read_formula, with the column in the note.
 [[nodiscard]] inline Expected<SignatureNote> read_signature_note(std::string_view text, Dialect dialect = {}) {
   auto const head = detail::note_head(text);
-  auto const formula = read_formula(detail::blanked(text, head.bytes), dialect);
+  auto const formula = read_formula(detail::formula_of_note(text, head.bytes), dialect);
   if (!formula) return formula.error();
   SignatureNote note{*formula, std::string{head.script.of(text)}, {}, {}, {head.bytes, text.size()}};
   if (auto pages = pagination_of(note.formula)) note.pages = *pages;
-  if (auto signing = signing_of(note.formula)) note.signing = *signing;
+  if (auto signing = signing_of(note.formula))
+    note.signing = *signing;
+  else
+    note.signing = detail::signing_after(note.formula);
   return note;
 }
 
