@@ -97,9 +97,11 @@ public:
     both.bits_ = a.bits_ | b.bits_;
     return both;
   }
+  /// The field is among them.
   [[nodiscard]] constexpr bool has(Field field) const noexcept {
     return (bits_ >> static_cast<unsigned>(field) & 1U) != 0;
   }
+  /// None is.
   [[nodiscard]] constexpr bool empty() const noexcept { return bits_ == 0; }
   friend constexpr bool operator==(FieldSet, FieldSet) = default;
 };
@@ -118,7 +120,7 @@ struct Implied {
 /// An edit of the text of one field. Edits of one text do not overlap; where two begin at one place, the one that takes no
 /// text away comes first in the result.
 struct Edit {
-  Field field{};
+  Field field{};           ///< whose text is edited
   SlipKind kind{};         ///< the slip that it mends
   std::size_t from{};      ///< the first byte of the text that goes
   std::size_t to{};        ///< the byte after the last
@@ -129,8 +131,8 @@ struct Edit {
 
 /// Something that does not agree, or is odd.
 struct Finding {
-  FindingId id{};
-  Severity level{};
+  FindingId id{};            ///< what it is
+  Severity level{};          ///< how grave it is
   FieldSet fields{};         ///< those concerned
   std::int64_t delta{};      ///< pages or leaves too many (more than zero) or too few; 0 where no number is concerned
   std::string says{};        ///< one sentence: what each field says
@@ -152,11 +154,11 @@ struct Repair {
   std::optional<Letters>
       letters{};         ///< the letters with which the formula is to be read, where they are not those stated
   std::int64_t leaves{}; ///< how many leaves the book then has
-  std::optional<std::string> formula{}; ///< the fields after the edits, where they are stated
-  std::optional<std::string> pagination{};
-  std::optional<std::string> leaves_text{};
-  std::string says{}; ///< the slip in words
-  double share{};     ///< how likely, among all proposals and none of them
+  std::optional<std::string> formula{};     ///< the fields after the edits, where they are stated
+  std::optional<std::string> pagination{};  ///< the pagination after them
+  std::optional<std::string> leaves_text{}; ///< the stated number of leaves after them
+  std::string says{};                       ///< the slip in words
+  double share{};                           ///< how likely, among all proposals and none of them
 };
 
 /// A share in words: people read words better than figures. What is said to be very likely was right nine times of ten in tests.

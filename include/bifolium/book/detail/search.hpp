@@ -4,71 +4,12 @@
 /// joined. What leads to one description is one proposal, however it was reached.
 #pragma once
 
-#include <bifolium/book/detail/formula_slips.hpp>
+#include <bifolium/book/detail/leaves_slips.hpp>
 #include <bifolium/book/detail/likelihood.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-
-/// What is searched.
-struct SearchInput {
-  std::vector<FormulaShape> formulas{};  ///< the formula as it reads, then as it reads with other letters
-  std::vector<double> formula_weights{}; ///< of each; the first has 0
-  std::vector<bool> formula_is_edit{};   ///< reading it so is a repair
-  std::vector<std::int32_t> changes{};   ///< leaves that each parenthesis adds
-  std::optional<PageShape> pages{};
-  std::optional<std::int64_t> leaves{};
-  std::int64_t plates{};
-  int blanks_noted{};
-  bool early{};
-};
-
-/// A formula that an edit, or none, makes of the one that was read.
-struct FormulaVariant {
-  FormulaShape shape{};
-  std::size_t reading{}; ///< which of the formulas of the input
-  FormulaEdit edits[2]{};
-  int count{};
-  double score{};
-  std::int64_t leaves{};
-};
-/// The same of a pagination.
-struct PageVariant {
-  PageShape shape{};
-  PageEdit edits[2]{};
-  int count{};
-  double score{};
-};
-/// The same of a number of leaves.
-struct LeavesVariant {
-  std::int64_t leaves{};
-  SlipKind kind{};
-  int count{};
-  double score{};
-};
-/// All three, by their numbers in the lists of the search; -1 where there is no such field.
-struct Proposal {
-  std::int32_t formula{-1}, pages{-1}, leaves{-1};
-  std::int32_t edits{};
-  double score{};
-  std::uint64_t state{}; ///< what it leads to, so that equal ones are known
-};
-
-/// Keeps the `most` best of many by score, best first. Most of what is offered is no better than the last and costs a comparison.
-template <class T> void offer(std::vector<T>& best, std::size_t most, T one) {
-  if (best.size() == most) {
-    if (!(one.score > best.back().score)) return;
-    best.pop_back();
-  }
-  auto k = best.size();
-  best.push_back(static_cast<T&&>(one));
-  for (; k > 0 && best[k - 1].score < best[k].score; --k) {
-    T moved = static_cast<T&&>(best[k]);
-    best[k] = static_cast<T&&>(best[k - 1]);
-    best[k - 1] = static_cast<T&&>(moved);
-  }
-}
 
 class Search {
   static constexpr std::size_t formulas_kept = 6, pages_kept = 8, proposals_kept = 60, pairs_kept = 40,
@@ -191,65 +132,11 @@ class Search {
     for (auto& one : best) pages_.push_back(static_cast<PageVariant&&>(one));
     return first;
   }
+  /// Adds the ways in which the stated number can mean so many leaves and returns the number of the first.
   std::size_t leaves_variants(std::int64_t leaves) {
     auto const first = leaves_.size();
-    auto const stated = *in_.leaves;
-    if (stated == leaves) {
-      leaves_.push_back({leaves, {}, 0, 0});
-      return first;
-    }
-    auto const add = [&](SlipKind kind, double weight) {
-      auto const kinds = weights_.in_leaves[static_cast<std::size_t>(kind)] * weights_.field_wrong;
-      leaves_.push_back({leaves, kind, 1, weight + real::log(kinds)});
-    };
-    if (auto const slip = figure_slip(stated, leaves)) add(slip->kind, slip->weight);
-    if (in_.plates > 0 && stated == leaves + in_.plates) add(SlipKind::plates_counted, real::log(.9));
-    if (stated == leaves - 1) add(SlipKind::blank_not_counted, real::log(.6));
-    if (stated == leaves - 2) add(SlipKind::blank_not_counted, real::log(.15));
-    if (stated == leaves + 1) add(SlipKind::blank_not_counted, real::log(.1)); // an end-leaf was counted
-    if (stated == 2 * leaves) add(SlipKind::pages_for_leaves, real::log(.9));
-    if (leaves_.size() == first) two_slips_of_leaves(leaves);
+    LeavesSlips{*in_.leaves, in_.plates, weights_, leaves_}.find(leaves);
     return first;
-  }
-
-  /// Two slips in the stated number: pages or plates or blank leaves, and a figure.
-  void two_slips_of_leaves(std::int64_t leaves) {
-    auto const add = [&](SlipKind kind, std::int64_t between, double share) {
-      if (auto const slip = figure_slip(*in_.leaves, between)) {
-        auto const kinds = weights_.in_leaves[static_cast<std::size_t>(kind)] * weights_.field_wrong;
-        auto const others = weights_.in_leaves[static_cast<std::size_t>(slip->kind)] * weights_.field_wrong;
-        leaves_.push_back({leaves, kind, 2, slip->weight + real::log(share * kinds * others)});
-      }
-    };
-    add(SlipKind::pages_for_leaves, 2 * leaves, .9);
-    if (in_.plates > 0) add(SlipKind::plates_counted, leaves + in_.plates, .9);
-    add(SlipKind::blank_not_counted, leaves - 1, .6);
-    if (leaves_.empty() || leaves_.back().leaves != leaves) two_figures(leaves);
-  }
-  /// Two slips of figures: the number between them is looked for among those one slip away.
-  void two_figures(std::int64_t leaves) {
-    std::optional<double> best;
-    auto const try_between = [&](std::int64_t between) {
-      auto const first = figure_slip(between, leaves), second = figure_slip(*in_.leaves, between);
-      if (!first || !second) return;
-      auto const kinds = weights_.in_leaves[static_cast<std::size_t>(first->kind)] * weights_.field_wrong *
-                         weights_.in_leaves[static_cast<std::size_t>(second->kind)] * weights_.field_wrong;
-      auto const weight = first->weight + second->weight + real::log(kinds);
-      if (!best || weight > *best) best = weight;
-    };
-    auto const truth = Figures::arabic(leaves);
-    std::int64_t power = 1;
-    for (int i = 0; i < truth.size; ++i, power *= 10) {
-      auto const high = leaves / power, low = leaves % power, figure = high % 10;
-      try_between(high / 10 * power + low);            // one left out
-      try_between((high * 10 + figure) * power + low); // one written twice
-      for (int other = 0; other < 10; ++other) try_between(leaves + (other - figure) * power);
-      if (i + 1 < truth.size) {
-        auto const next = high / 10 % 10;
-        try_between(leaves + (next - figure) * power + (figure - next) * power * 10);
-      }
-    }
-    if (best) leaves_.push_back({leaves, SlipKind::substituted, 2, *best});
   }
 
   /// `first_page` and `first_leaves`: where the variants for this number of leaves begin; they run to the end of their lists.

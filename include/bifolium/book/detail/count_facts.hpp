@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+/// What the fields of a description say of the number of leaves, and whether they agree.
+#pragma once
+
+#include <bifolium/book/description.hpp>
+#include <bifolium/book/detail/formula_places.hpp>
+#include <bifolium/book/detail/formula_shape.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// How the fields stand to one another.
+enum class CountVerdict : std::uint8_t { agrees, blank_missing, contradicts };
+
+class CountFacts {
+  Description const& book_;
+  std::optional<std::int64_t> formula_leaves_{}, pages_{};
+  int blanks_{};
+  std::string formula_text_{};                // with blanks for the parentheses that could not be read
+  std::vector<ChangePlace> unread_changes_{}; // those, and how many leaves they seem to add
+
+  /// How many leaves a parenthesis seems to add that names a gathering or leaf the formula does not have: (-A1,2) takes two.
+  [[nodiscard]] static std::int32_t leaves_added_by(std::string_view parenthesis) {
+    auto const inside = parenthesis.substr(1, parenthesis.size() < 2 ? 0 : parenthesis.size() - 2);
+    auto const first = inside.find_first_not_of(' ');
+    if (first == inside.npos) return 0;
+    auto const sign = decode(inside, first).value;
+    if (!is_dash(sign) && sign != 0x2212) return inside.find('+', first + 1) != inside.npos ? 1 : 0;
+    std::int32_t taken = 0;
+    bool counted = false, begins = true;
+    for (auto i = first; i < inside.size(); ++i) {
+      auto const c = inside[i];
+      if (c == ',' || c == '.') {
+        counted = false, begins = true;
+        continue;
+      }
+      if (c == ' ') continue;
+      // a part of the list that begins with another sign is another change
+      if (begins && i > first && !is_digit(c) && !is_latin_letter(c)) begins = false, counted = true;
+      if (begins && !counted && is_digit(c)) --taken, counted = true;
+      if (!is_digit(c) && i > first && begins && counted) begins = false;
+    }
+    return taken;
+  }
+  void leave_out_unread() {
+    formula_text_ = book_.formula->text;
+    for (auto const& piece : book_.unread) {
+      if (piece.field != Field::formula || piece.text.empty() || piece.text[0] != '(') continue;
+      auto const end = piece.from + piece.text.size();
+      if (end > formula_text_.size()) continue;
+      auto const added = leaves_added_by(piece.text);
+      for (auto i = piece.from; i < end; ++i) formula_text_[i] = ' ';
+      unread_changes_.push_back({{piece.from, end}, added});
+      *formula_leaves_ += added;
+    }
+  }
+
+public:
+  explicit CountFacts(Description const& book) : book_{book} {
+    if (book.formula) {
+      formula_leaves_ = leaf_count(book.formula->value);
+      leave_out_unread();
+      blanks_ = blank_leaves_noted(book.formula->value);
+    }
+    if (book.pagination && !book.pagination->value.runs.empty() && !book.pagination->value.incomplete)
+      pages_ = book.pagination->value.pages();
+  }
+  [[nodiscard]] Description const& book() const { return book_; }
+  [[nodiscard]] std::optional<std::int64_t> formula_leaves() const { return formula_leaves_; }
+  [[nodiscard]] std::optional<std::int64_t> pages() const { return pages_; }
+  /// Leaves that the formula notes as blank.
+  [[nodiscard]] int blanks() const { return blanks_; }
+  [[nodiscard]] std::string const& formula_text() const { return formula_text_; }
+  [[nodiscard]] std::vector<ChangePlace> const& unread_changes() const { return unread_changes_; }
+  /// The number of leaves, from the formula if there is one.
+  [[nodiscard]] std::optional<std::int64_t> leaves() const {
+    return formula_leaves_ ? formula_leaves_ : book_.leaves ? std::optional{book_.leaves->value} : std::nullopt;
+  }
+  /// How many fields say a number.
+  [[nodiscard]] int fields() const { return (formula_leaves_ ? 1 : 0) + (pages_ ? 1 : 0) + (book_.leaves ? 1 : 0); }
+  /// The formula was read with other letters, and has so many leaves.
+  void take(std::int64_t formula_leaves) { formula_leaves_ = formula_leaves; }
+
+  [[nodiscard]] CountVerdict pages_verdict(std::int64_t leaves) const {
+    auto const missing = 2 * leaves - *pages_;
+    if (missing == 0) return CountVerdict::agrees;
+    // "p. l." may be counted again by the numbers that follow
+    if (auto const total = book_.pagination->value.total();
+        total.least < total.stated && 2 * leaves >= total.least && missing <= 1)
+      return CountVerdict::agrees;
+    bool const by_leaf = book_.pagination->value.by_leaf();
+    if (missing == 1 && !by_leaf) return CountVerdict::agrees;
+    if (missing > 1 && missing <= 2 * blanks_ + 1) return CountVerdict::agrees; // the formula says that it is blank
+    bool const may_be_blank = missing > 1 && missing <= 3 && book_.conventions.blanks != BlankLeaves::counted;
+    return may_be_blank ? CountVerdict::blank_missing : CountVerdict::contradicts;
+  }
+  [[nodiscard]] CountVerdict verdict(std::optional<std::int64_t> formula) const {
+    auto result = CountVerdict::agrees;
+    auto const worse = [&](CountVerdict other) { result = other > result ? other : result; };
+    auto const leaves = formula ? formula : book_.leaves ? std::optional{book_.leaves->value} : std::nullopt;
+    if (leaves && pages_) worse(pages_verdict(*leaves));
+    if (formula && book_.leaves && *formula != book_.leaves->value) {
+      bool const blank = blanks_ > 0 && *formula - book_.leaves->value > 0 && *formula - book_.leaves->value <= blanks_;
+      worse(blank ? CountVerdict::agrees : CountVerdict::contradicts);
+    }
+    return result;
+  }
+
+  [[nodiscard]] std::optional<Formula> read_with(Letters letters) const {
+    auto dialect = book_.conventions.dialect();
+    dialect.letters = letters;
+    auto read = read_formula(formula_text_, dialect);
+    if (!read) return std::nullopt;
+    return *read;
+  }
+  /// J, U and W as they are printed at the end of a run: a letter with no other letter beside it.
+  [[nodiscard]] Letters letters_printed() const {
+    Letters printed;
+    std::string_view const text = formula_text_;
+    int depth = 0;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+      depth += text[i] == '(' ? 1 : text[i] == ')' && depth > 0 ? -1 : 0;
+      auto const c = small_letter(text[i]);
+      if (depth > 0 || (c != 'j' && c != 'u' && c != 'w')) continue;
+      auto const other = [&](std::size_t k) { return is_latin_letter(text[k]) && small_letter(text[k]) != c; };
+      if ((i > 0 && other(i - 1)) || (i + 1 < text.size() && other(i + 1))) continue;
+      printed.j = printed.j || c == 'j';
+      printed.u = printed.u || c == 'u';
+      printed.w = printed.w || c == 'w';
+    }
+    return printed;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

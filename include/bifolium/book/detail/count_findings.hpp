@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: MIT
+/// What is found about the number of leaves, each in a sentence.
+#pragma once
+
+#include <bifolium/book/audit.hpp>
+#include <bifolium/book/detail/count_facts.hpp>
+#include <bifolium/book/detail/formula_edit_text.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// An edit of a text as an edit of a field.
+inline Edit edit_of(Field field, SlipKind kind, std::string_view text, std::uint32_t column, TextEdit const& edit) {
+  return {field,
+          kind,
+          edit.span.from,
+          edit.span.to,
+          column + column_of(text, edit.span.from) - 1,
+          std::string{text.substr(edit.span.from, edit.span.to - edit.span.from)},
+          edit.put};
+}
+
+class CountFindings {
+  CountFacts const& facts_;
+  Description const& book_;
+  Audit& audit_;
+
+  [[nodiscard]] static std::string count_of(std::int64_t number, std::string_view one, std::string_view many) {
+    return std::to_string(number) + ' ' + std::string{number == 1 ? one : many};
+  }
+  [[nodiscard]] std::string pages_say() const {
+    std::string sum;
+    auto const& runs = book_.pagination->value.runs;
+    bool const by_leaf = book_.pagination->value.by_leaf();
+    for (std::size_t r = 0; r < runs.size(); ++r)
+      sum += (r == 0 ? "" : " + ") + std::to_string(by_leaf ? runs[r].count : runs[r].pages());
+    auto const total = by_leaf ? *facts_.pages() / 2 : *facts_.pages();
+    auto const counted = by_leaf ? count_of(total, "leaf", "leaves") : count_of(total, "page", "pages");
+    return "the pagination has " + (runs.size() > 1 ? sum + " = " : std::string{}) + counted;
+  }
+  void contradiction_of_pages(std::int64_t leaves, Field with) {
+    auto const missing = 2 * leaves - *facts_.pages();
+    Finding finding{
+        FindingId::pages_contradict, Severity::error, FieldSet{with} | Field::pagination, -missing, {}, {}, {}};
+    auto const off = missing < 0 ? -missing : missing;
+    auto const by_leaf = book_.pagination->value.by_leaf();
+    finding.says = (with == Field::formula ? "the formula has " : "the leaves stated are ") +
+                   count_of(leaves, "leaf", "leaves") +
+                   (by_leaf ? "" : " (" + count_of(2 * leaves, "page", "pages") + ')') + "; " + pages_say() + ", " +
+                   std::to_string(by_leaf ? off / 2 : off) + (missing < 0 ? " too many" : " too few");
+    audit_.findings.push_back(finding);
+  }
+
+public:
+  CountFindings(CountFacts const& facts, Audit& audit) : facts_{facts}, book_{facts.book()}, audit_{audit} {}
+
+  void imply() {
+    auto const add = [&](Field field, std::int64_t low, std::int64_t high) {
+      audit_.implied.push_back({field, Implied::Quantity::leaves, low, high});
+    };
+    if (facts_.formula_leaves()) add(Field::formula, *facts_.formula_leaves(), *facts_.formula_leaves());
+    if (facts_.pages()) {
+      auto const least = (*facts_.pages() + 1) / 2;
+      add(Field::pagination, least, book_.conventions.blanks == BlankLeaves::counted ? least : least + 1);
+    }
+    if (book_.leaves) add(Field::leaves, book_.leaves->value, book_.leaves->value);
+  }
+  void find() {
+    bool const leaves_known = facts_.formula_leaves() || book_.leaves;
+    std::int64_t const leaves = facts_.formula_leaves() ? *facts_.formula_leaves()
+                                : book_.leaves          ? book_.leaves->value
+                                                        : 0;
+    auto const with = facts_.formula_leaves() ? Field::formula : Field::leaves;
+    if (leaves_known && facts_.pages()) {
+      auto const pages = facts_.pages_verdict(leaves);
+      auto const missing = 2 * leaves - *facts_.pages();
+      if (pages == CountVerdict::contradicts) contradiction_of_pages(leaves, with);
+      if (pages == CountVerdict::blank_missing) {
+        Finding note{FindingId::last_blank_not_counted,
+                     Severity::note,
+                     FieldSet{with} | Field::pagination,
+                     -missing,
+                     {},
+                     {},
+                     {}};
+        note.says = (with == Field::formula ? "the formula has " : "the leaves stated are ") +
+                    count_of(leaves, "leaf", "leaves") + " and " + pages_say() + ": " +
+                    count_of(missing, "page", "pages") + " too few, as when a blank leaf is not counted";
+        note.settle = "whether the first or the last leaf is blank";
+        audit_.findings.push_back(note);
+      }
+    }
+    if (facts_.formula_leaves() && book_.leaves && *facts_.formula_leaves() != book_.leaves->value) {
+      auto const more = book_.leaves->value - *facts_.formula_leaves();
+      auto const blank = more < 0 && -more <= facts_.blanks();
+      Finding finding{blank ? FindingId::last_blank_not_counted : FindingId::leaves_contradict,
+                      blank ? Severity::note : Severity::error,
+                      FieldSet{Field::formula} | Field::leaves,
+                      more,
+                      {},
+                      {},
+                      {}};
+      finding.says = "the formula has " + count_of(*facts_.formula_leaves(), "leaf", "leaves") + "; stated " +
+                     (book_.leaves->value == 1 ? "is " : "are ") + std::to_string(book_.leaves->value) + ", " +
+                     std::to_string(more < 0 ? -more : more) + (more < 0 ? " too few" : " too many");
+      if (book_.plates && more == book_.plates->value && more > 0) {
+        finding.id = FindingId::plates_in_leaves;
+        finding.fields = finding.fields | Field::plates;
+        finding.says += ", just as many as there are plates";
+        finding.settle = "whether plates are among the leaves counted";
+      }
+      audit_.findings.push_back(finding);
+    }
+  }
+  /// Odd numbers are on rectos, so an even number of pages comes before page 1. True where that is not so.
+  bool look_at_versos() {
+    if (!facts_.pages() || book_.pagination->value.by_leaf()) return false;
+    std::int64_t before = 0;
+    for (auto const& run : book_.pagination->value.runs) {
+      if (run.numbering == Numbering::printed && run.numerals == Numerals::arabic && before > 0) {
+        if ((before + run.first) % 2 == 0) {
+          Finding finding{
+              FindingId::numbers_begin_on_verso, Severity::doubt, FieldSet{Field::pagination}, 0, {}, {}, {}};
+          finding.says = count_of(before, "page comes", "pages come") + " before page " + std::to_string(run.first) +
+                         " in the pagination, so odd numbers would be on versos";
+          finding.settle =
+              "whether page " + std::to_string(run.first) + " is a recto, and how many pages come before it";
+          audit_.findings.push_back(finding);
+          return true;
+        }
+        return false;
+      }
+      before += run.pages();
+    }
+    return false;
+  }
+  /// What the reader supplied for a gathering without a number of leaves, and how to write it out.
+  void omitted_counts() {
+    if (!book_.formula) return;
+    bool any = false;
+    for (auto const& warning : book_.formula->value.warnings()) any = any || warning.problem == Problem::count_supplied;
+    if (!any) return;
+    Finding note{FindingId::exponent_omitted, Severity::note, FieldSet{Field::formula}, 0, {}, {}, {}};
+    note.says = "the formula has gatherings without a number of leaves, read as eight as the catalogue writes";
+    if (audit_.leaves && (facts_.pages() || book_.leaves)) {
+      note.says += "; with them the fields agree";
+      FormulaPlaces const places{facts_.formula_text(), book_.formula->value, book_.conventions.dialect()};
+      auto shape = shape_of(book_.formula->value);
+      for (std::size_t r = 0; r < shape.runs.size(); ++r) shape.runs[r].omitted = places.omitted(r);
+      FormulaEditText const writer{facts_.formula_text(), book_.formula->value, places, shape};
+      FormulaEdit edit;
+      edit.what = FormulaEdit::What::supply_all;
+      edit.a = 8;
+      for (auto const& one : writer.of_all_counts(edit))
+        note.edits.push_back(
+            edit_of(Field::formula, SlipKind::omitted_exponent, book_.formula->text, book_.formula->column, one));
+    }
+    note.settle = "the number of leaves of these gatherings";
+    audit_.findings.push_back(note);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: MIT
+/// A proposal of the search as a repair: edits of the texts as written, which are read again before they are offered.
+#pragma once
+
+#include <bifolium/book/detail/count_findings.hpp>
+#include <bifolium/book/detail/page_places.hpp>
+#include <bifolium/book/detail/search.hpp>
+#include <bifolium/book/detail/slip_words.hpp>
+#include <bifolium/record/read_extent.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class RepairWriter {
+  CountFacts const& facts_;
+  Description const& book_;
+  std::optional<FormulaPlaces> const& formula_places_;
+  std::optional<PagePlaces> const& page_places_;
+  SearchInput const& input_;
+
+  /// The edits of the formula in its text; false where they cannot be written so that they read back.
+  bool write_formula_edits(FormulaVariant const& variant, Repair& repair) const {
+    auto const& stated = *book_.formula;
+    FormulaEditText const writer{stated.text, stated.value, *formula_places_, input_.formulas[0]};
+    std::int32_t unread = 0;
+    for (auto const& change : facts_.unread_changes()) unread += change.added;
+    auto dialect = book_.conventions.dialect();
+    if (variant.reading != 0 || variant.shape.added != input_.formulas[0].added) {
+      dialect.letters = variant.shape.added;
+      repair.letters = variant.shape.added;
+    }
+    for (int number = 0; number < 6; ++number) {
+      std::vector<TextEdit> edits;
+      std::vector<SlipKind> kinds;
+      for (int e = 0; e < variant.count; ++e) {
+        auto const& edit = variant.edits[e];
+        if (edit.what == FormulaEdit::What::alphabet) continue;
+        if (edit.what == FormulaEdit::What::supply_all || edit.what == FormulaEdit::What::supply_next) {
+          for (auto const& one : writer.of_all_counts(edit)) edits.push_back(one), kinds.push_back(edit.kind);
+          continue;
+        }
+        auto const one = writer.of(edit, number);
+        if (!one) return false;
+        edits.push_back(*one), kinds.push_back(edit.kind);
+      }
+      auto const text = edited(stated.text, edits);
+      auto const count = count_formula(text, dialect);
+      auto const without_unread =
+          facts_.unread_changes().empty() ? count : count_formula(edited(facts_.formula_text(), edits), dialect);
+      if ((count && count->leaves == variant.leaves) ||
+          (without_unread && without_unread->leaves + unread == variant.leaves)) {
+        repair.formula = text;
+        for (std::size_t i = 0; i < edits.size(); ++i)
+          repair.edits.push_back(edit_of(Field::formula, kinds[i], stated.text, stated.column, edits[i]));
+        return true;
+      }
+    }
+    return false;
+  }
+  bool write_page_edits(PageVariant const& variant, Repair& repair) const {
+    auto const& stated = *book_.pagination;
+    std::vector<TextEdit> edits;
+    for (int e = 0; e < variant.count; ++e) {
+      if (!page_places_->complete()) return false;
+      auto const one = page_places_->of(variant.edits[e]);
+      if (!one) return false;
+      edits.push_back(*one);
+    }
+    repair.pagination = edited(stated.text, edits);
+    auto const read = read_extent(*repair.pagination);
+    if (!read || read->pages() != variant.shape.pages()) return false;
+    for (std::size_t i = 0; i < edits.size(); ++i)
+      repair.edits.push_back(edit_of(Field::pagination, variant.edits[i].kind, stated.text, stated.column, edits[i]));
+    return true;
+  }
+  bool write_leaves_edit(LeavesVariant const& variant, Repair& repair) const {
+    auto const& stated = *book_.leaves;
+    repair.leaves_text = stated.text;
+    if (variant.count == 0) return true;
+    auto const figure = std::to_string(stated.value);
+    auto const at = stated.text.find(figure);
+    if (at == stated.text.npos) return false;
+    TextEdit const edit{{at, at + figure.size()}, std::to_string(variant.leaves)};
+    repair.leaves_text = edited(stated.text, {edit});
+    repair.edits.push_back(edit_of(Field::leaves, variant.kind, stated.text, stated.column, edit));
+    return true;
+  }
+  [[nodiscard]] std::string words_of(Repair const& repair) const {
+    std::string words;
+    for (auto const& edit : repair.edits) words += (words.empty() ? "" : "; and ") + in_words(edit);
+    if (repair.letters && *repair.letters != Letters{}) {
+      words += words.empty() ? "" : "; and ";
+      words += "the letters of the book include";
+      if (repair.letters->j) words += " J";
+      if (repair.letters->u) words += " U";
+      if (repair.letters->w) words += " W";
+    }
+    return words.empty() ? "as it reads" : words;
+  }
+
+public:
+  RepairWriter(CountFacts const& facts, std::optional<FormulaPlaces> const& formula_places,
+               std::optional<PagePlaces> const& page_places, SearchInput const& input)
+      : facts_{facts}, book_{facts.book()}, formula_places_{formula_places}, page_places_{page_places}, input_{input} {}
+
+  /// The repair; none where an edit cannot be written, or does not read back to the numbers it stands for.
+  [[nodiscard]] std::optional<Repair> repair(Search const& search, Proposal const& proposal) const {
+    Repair repair;
+    if (proposal.formula >= 0) {
+      auto const& variant = search.formula(proposal);
+      repair.leaves = variant.leaves;
+      if (!write_formula_edits(variant, repair)) return std::nullopt;
+    }
+    if (proposal.pages >= 0 && !write_page_edits(search.pages(proposal), repair)) return std::nullopt;
+    if (proposal.leaves >= 0) {
+      repair.leaves = search.leaves(proposal).leaves;
+      if (!write_leaves_edit(search.leaves(proposal), repair)) return std::nullopt;
+    }
+    repair.says = words_of(repair);
+    return repair;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
