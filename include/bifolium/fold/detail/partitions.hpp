@@ -142,9 +142,9 @@ class Partitions {
 public:
   /// pre: all pages of the sheet are known. A partition into more parts than `most_parts` is not looked for.
   constexpr Partitions(SheetGrid const& grid, int sheet, bool under_allowed, int most_parts, std::size_t most_nodes)
-      : grid_{grid}, sheet_{static_cast<std::uint8_t>(sheet)}, finder_{grid, sheet, under_allowed},
-        row_spans_{span(0, grid.rows + 1)}, column_spans_{span(0, grid.columns + 1)}, most_nodes_{most_nodes},
-        most_parts_{most_parts} {
+      : grid_{grid}, sheet_{static_cast<std::uint8_t>(sheet)}, finder_{grid, under_allowed}, row_spans_{span(
+                                                                                                 0, grid.rows + 1)},
+        column_spans_{span(0, grid.columns + 1)}, most_nodes_{most_nodes}, most_parts_{most_parts} {
     auto const count = static_cast<std::size_t>(row_spans_ * column_spans_);
     for (std::size_t i = 0; i < count; ++i)
       pieces_.push_back({}), least_.push_back(0), fewest_.push_back(0), known_of_.push_back(none);

@@ -54,7 +54,6 @@ struct Piece {
 /// Tests rectangles of one sheet.
 class PieceFinder {
   SheetGrid const& grid_;
-  std::uint8_t sheet_;
   Unfolder unfolder_;
   std::array<std::uint8_t, Scheme::most_cells> cell_of_{}; // by leaf within the piece, from 0: row * columns + column
   std::array<std::uint8_t, Scheme::most_cells> leaf_of_{}; // by cell
@@ -130,8 +129,7 @@ class PieceFinder {
   }
 
 public:
-  constexpr PieceFinder(SheetGrid const& grid, int sheet, bool under_allowed)
-      : grid_{grid}, sheet_{static_cast<std::uint8_t>(sheet)}, unfolder_{under_allowed} {}
+  constexpr PieceFinder(SheetGrid const& grid, bool under_allowed) : grid_{grid}, unfolder_{under_allowed} {}
 
   /// What the rectangle is as a piece.
   constexpr Piece test(GridRect const& rect) {
