@@ -3,6 +3,7 @@
 
 #include "check.hpp"
 
+#include <array>
 #include <string_view>
 
 using namespace bifolium;
@@ -72,7 +73,14 @@ TEST_CASE("what cannot be cast off is an error value, in every figure") {
   CHECK(thousands_in_sheet(2, INT64_MAX, 2).error().problem == Problem::result_too_large);
   CHECK(thousands_in_sheet(2, 2, INT64_MAX).error().problem == Problem::result_too_large);
   CHECK(thousands_in_sheet(1, 1, INT64_MAX).error().problem == Problem::result_too_large);
-  CHECK(thousands_in_sheet(-1, 1, 1).error().problem == Problem::negative_count);
+  for (auto const& [lines, ens, pages] : {std::array{-1, 1, 1}, std::array{1, -1, 1}, std::array{1, 1, -1}})
+    CHECK(thousands_in_sheet(lines, ens, pages).error().problem == Problem::negative_count);
+  for (auto const& [lines, ens, pages] : {std::array{0, 600, 8}, std::array{60, 0, 8}, std::array{60, 600, 0}})
+    CHECK(*thousands_in_sheet(lines, ens, pages) == 0); // zero is a count
+  CHECK(*in_manuscript(0, 30, 10) == 0);
+  CHECK(*in_manuscript(9, 0, 10) == 0);
+  CHECK(*in_manuscript(9, 30, 0) == 0);
+  CHECK(cast_off({0, 9, 30})->pages.stated == 0);
   CHECK(in_manuscript(INT64_MAX, 2, 1).error().problem == Problem::result_too_large);
   CHECK(in_manuscript(1, INT64_MAX, 2).error().problem == Problem::result_too_large);
   CHECK(in_manuscript(1, -1, 2).error().problem == Problem::negative_count);

@@ -89,6 +89,24 @@ TEST_CASE("bills made at random are those of plain arithmetic, with each price t
     auto const& plan = bill->plan;
     Wide const sheet = plan.leaves_to_sheet;
 
+    // the bill keeps what it was asked
+    CHECK(bill->edition.scheme == one.scheme);
+    CHECK(bill->edition.copies == one.copies);
+    CHECK(bill->edition.pages == one.pages);
+    CHECK(bill->edition.overplus == one.overplus);
+    CHECK(bill->edition.press.presses == one.press.presses);
+    CHECK(bill->edition.price_of_forme == one.price_of_forme);
+    CHECK_FALSE(plan.in_whole_sheets);
+    CHECK(plan.end_matter_runs_on == one.arranging.end_matter_runs_on);
+    auto const by = make_up(*fold(one.scheme.scheme()));
+    auto const in_sheets = *arrange_in_whole_sheets(by, pages_of(one), one.arranging);
+    CHECK(in_sheets.in_whole_sheets);
+    CHECK(in_sheets.end_matter_runs_on == one.arranging.end_matter_runs_on);
+    CHECK(in_sheets.is_even_working());
+    CHECK(in_sheets.sheets_a_copy().is_whole());
+    CHECK(in_sheets.sheets_a_copy() >= bill->sheets_a_copy());
+    CHECK(2 * in_sheets.leaves() == one.pages + one.prelim_pages + one.end_pages + in_sheets.blank_pages);
+
     Wide const overs = up(Wide{one.copies} * (one.overs_percent * Fraction{10}).numerator(), 1000) + one.overplus;
     auto const given_out = one.copies + overs;
     CHECK(bill->overs == overs);

@@ -30,6 +30,8 @@ name_format|$data/leaves.tsv
 read_formulas|$data/formulas.list
 reckon_paper|$data/editions.tsv
 show_formes -|$data/own_scheme.scheme
+find_fold --scheme|$data/quarto_in_eights.txt
+sheets_of_book|$data/books.tsv
 show_formes 8_octavo|/dev/null
 show_formes --list|/dev/null
 audit_records|$data/records.tsv

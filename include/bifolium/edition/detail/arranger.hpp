@@ -77,13 +77,11 @@ class Arranger {
     }
     auto const step = m == cancels ? 1 : 2;
     auto const most = rests_[m] < room ? rests_[m] : room;
-    for (int share = most - most % step; share >= 0; share -= step) {
+    for (int share = most - most % step; share >= 0; share -= step) { // the last share is none, so all is put back
       working.shares[m] = static_cast<std::uint8_t>(share);
       rests[m] = rests_[m] - share;
       try_shares(best, working, rests, m + 1, room - share);
     }
-    working.shares[m] = 0;
-    rests[m] = rests_[m];
   }
   constexpr void share_once(Plan& plan) {
     Shared best{{}, rests_, cost(rests_)};
