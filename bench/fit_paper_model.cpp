@@ -27,14 +27,6 @@ std::string digits(float value) {
   if (shown.find_first_of(".e") == shown.npos) shown += '.';
   return shown + 'F';
 }
-char const* name_of(Region region) {
-  constexpr char const* names[]{"anywhere",    "europe",      "italy",       "rome",    "venice",
-                                "north_italy", "other_italy", "britain",     "ireland", "france",
-                                "germany",     "switzerland", "netherlands", "spain",   "usa"};
-  static_assert(std::size(names) == region_count);
-  return names[static_cast<std::size_t>(region)];
-}
-
 void write(std::ostream& out, fitting::Fitted const& fitted, std::vector<fitting::Start> const& starts,
            fitting::Rows const& gatherings, std::size_t books) {
   out << "// SPDX-License-Identifier: MIT\n"
@@ -49,14 +41,14 @@ void write(std::ostream& out, fitting::Fitted const& fitted, std::vector<fitting
          "/// Region, year, group of formats, population, books.\ninline constexpr SheetCount sheets[]{\n";
   int column = 0;
   for (auto const& one : fitted.sheets) {
-    out << (column % 8 == 0 ? "    {" : " {") << name_of(one.region) << ',' << int{one.year_number} << ','
+    out << (column % 8 == 0 ? "    {" : " {") << identifier(one.region) << ',' << int{one.year_number} << ','
         << int{one.group} << ',' << int{one.population} << ',' << number(static_cast<double>(one.books), 1)
         << (number(static_cast<double>(one.books), 1).find('.') == std::string::npos ? ".F}," : "F},");
     if (++column % 8 == 0) out << '\n';
   }
   out << "};\n/// Region, year, shares of the formats.\ninline constexpr YearShares formats[]{\n";
   for (auto const& one : fitted.formats) {
-    out << "    {" << name_of(one.region) << ',' << int{one.year_number} << ",{{";
+    out << "    {" << identifier(one.region) << ',' << int{one.year_number} << ",{{";
     for (std::size_t f = 0; f < one.share.size(); ++f) out << (f > 0 ? "," : "") << digits(one.share[f]);
     out << "}}},\n";
   }

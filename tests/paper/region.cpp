@@ -9,6 +9,8 @@ using namespace bifolium;
 
 TEST_CASE("a region lies in its whole, and in nothing that lies in it") {
   STATIC_CHECK(is_in(Region::venice, Region::italy));
+  STATIC_CHECK(identifier(Region::north_italy) == "north_italy");
+  STATIC_CHECK(identifier(Region::usa) == "usa");
   STATIC_CHECK(is_in(Region::venice, Region::europe));
   STATIC_CHECK(!is_in(Region::italy, Region::venice));
   STATIC_CHECK(!is_in(Region::usa, Region::europe));
@@ -17,6 +19,7 @@ TEST_CASE("a region lies in its whole, and in nothing that lies in it") {
     CHECK(is_in(region, region));
     CHECK(is_in(region, Region::anywhere));
     CHECK(is_in(region, whole_of(region)));
+    CHECK_FALSE(identifier(region).empty());
     if (region != Region::anywhere) CHECK_FALSE(is_in(whole_of(region), region));
   }
 }

@@ -87,6 +87,16 @@ constexpr std::string_view to_words(T value) {
   return {};
 }
 
+/// The rung of the ladder for machines: `very_probable`.
+constexpr std::string_view identifier(Certainty certainty) {
+  constexpr char const* names[]{"not_determined", "one_of_two", "probable", "very_probable", "established"};
+  return names[static_cast<std::size_t>(certainty)];
+}
+/// How the paper came to press, for machines: `turned_mould`.
+constexpr std::string_view identifier(PaperOrigin origin) {
+  constexpr char const* names[]{"whole_sheet", "turned_mould", "cut_half"};
+  return names[static_cast<std::size_t>(origin)];
+}
 /// The kind of evidence, as it is called in a sentence: "place of the watermark".
 constexpr std::string_view to_words(EvidenceKind kind) { return detail::row_of(kind).name; }
 /// The kind of evidence for machines: "watermark".

@@ -6,7 +6,9 @@
 
 #include <bifolium/core/config.hpp>
 
+#include <cstddef>
 #include <cstdint>
+#include <string_view>
 
 namespace bifolium {
 inline namespace v0 {
@@ -31,6 +33,14 @@ enum class Region : std::uint8_t {
 };
 /// How many regions there are.
 inline constexpr int region_count = 15;
+
+/// The name of the enumerator, for columns and fields that programs read: `north_italy`.
+[[nodiscard]] constexpr std::string_view identifier(Region region) noexcept {
+  constexpr char const* names[region_count]{"anywhere",    "europe",      "italy",       "rome",    "venice",
+                                            "north_italy", "other_italy", "britain",     "ireland", "france",
+                                            "germany",     "switzerland", "netherlands", "spain",   "usa"};
+  return names[static_cast<std::size_t>(region)];
+}
 
 /// The region that speaks for `region` where it has no numbers of its own: Italy for Venice, Britain for Ireland, Europe for
 /// a country of Europe, and in the end `anywhere`, which is its own.
