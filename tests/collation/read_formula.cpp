@@ -166,7 +166,7 @@ TEST_CASE("what runs together is refused or doubted, and says how it should be w
            {"A-I8 J8", Problem::letter_not_in_alphabet, 6},
            {"A8[=B2]", Problem::identity_not_in_formula, 5},
            {"A8(A8+χ1.2)", Problem::pair_after_last_leaf, 4},
-           {"πA8 B8", Problem::duplicate_read_flat, 1},
+           {"πA B8", Problem::duplicate_read_flat, 1},
            {"A8 B7", Problem::odd_gathering, 4},
            {"12°: A-I12/6", Problem::alternation_over_odd_run, 6},
            {"A-J8", Problem::letter_not_in_alphabet, 1},

@@ -35,7 +35,7 @@ class Formula {
   std::vector<Change> changes_;
   std::vector<ChangeForm> forms_;
   std::vector<std::string> notes_;
-  std::vector<FormulaPart> parts_;
+  std::vector<FormulaPart> parts_; // none where there is one without a label
   std::vector<Error> warnings_;
   std::optional<Format> format_, second_format_;
   std::string paper_class_, signing_, tail_;
@@ -49,7 +49,10 @@ public:
   /// In the order of the book.
   [[nodiscard]] std::vector<Run> const& runs() const noexcept { return runs_; }
   /// The parts, which have all runs between them; one for a formula that is not divided.
-  [[nodiscard]] std::vector<FormulaPart> const& parts() const noexcept { return parts_; }
+  [[nodiscard]] std::vector<FormulaPart> parts() const {
+    if (!parts_.empty()) return parts_;
+    return {FormulaPart{{}, 0, static_cast<std::uint32_t>(runs_.size()), leaves_}};
+  }
   /// In the order of the text.
   [[nodiscard]] std::vector<Change> const& changes() const noexcept { return changes_; }
   /// How each change was written, for writing it so again.

@@ -61,6 +61,7 @@ class FormulaReader {
   }
   void begin_part() {
     auto const run = static_cast<std::uint32_t>(formula_->runs_.size() - 1);
+    if (formula_->parts_.empty() && run > 0) formula_->parts_.push_back({{}, 0, run, 0});
     formula_->parts_.push_back({words(next_label_.from, next_label_.to), run, run, 0});
     next_label_ = {};
   }
@@ -69,6 +70,7 @@ class FormulaReader {
     auto& parts = formula_->parts_;
     for (auto& part : parts)
       for (auto r = part.first_run; r < part.end_run; ++r) part.leaves += formula_->runs_[r].leaf_total();
+    if (parts.empty()) return;
     if (parts.size() == 1) {
       parts[0].leaves = formula_->leaves_;
       return;
@@ -137,15 +139,16 @@ public:
     formula_->runs_.push_back(blank); // made where it stays
     auto& run = formula_->runs_.back();
     run.first = signature_of(found.first, text_, letters_);
-    run.last = signature_of(found.last, text_, letters_);
+    run.last = found.gatherings == 1 ? run.first : signature_of(found.last, text_, letters_);
     run.gatherings = found.gatherings;
     run.leaves = found.leaves;
     run.first_inferred = found.first_inferred;
     run.last_inferred = found.last_inferred;
     run.unsigned_throughout = found.unsigned_throughout;
     run.begins_part = found.begins_part;
-    if (found.begins_part || formula_->parts_.empty()) begin_part();
-    ++formula_->parts_.back().end_run;
+    auto& parts = formula_->parts_;
+    if (found.begins_part || !next_label_.empty()) begin_part();
+    if (!parts.empty()) ++parts.back().end_run;
   }
   void change(FoundChange const& found) {
     if (formula_ == nullptr) return;
@@ -186,8 +189,11 @@ public:
     if (formula_ == nullptr) return;
     if (begins)
       next_label_ = {from, to};
-    else if (!formula_->parts_.empty() && formula_->parts_.back().label.empty())
-      formula_->parts_.back().label = words(from, to);
+    else {
+      auto& parts = formula_->parts_;
+      if (parts.empty()) parts.push_back({{}, 0, static_cast<std::uint32_t>(formula_->runs_.size()), 0});
+      if (parts.back().label.empty()) parts.back().label = words(from, to);
+    }
   }
   void passage(Passage passage, std::size_t from, std::size_t to) {
     if (formula_ == nullptr) return;

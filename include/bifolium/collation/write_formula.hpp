@@ -201,13 +201,14 @@ public:
     std::size_t change = 0;
     bool open = false;
     std::size_t part = 0;
+    auto const parts = formula_.parts();
     for (std::size_t r = 0; r < runs.size(); ++r) {
       auto const& run = runs[r];
-      bool const begins = part < formula_.parts().size() && formula_.parts()[part].first_run == r;
-      bool const labelled = begins && !formula_.parts()[part].label.empty();
+      bool const begins = part < parts.size() && parts[part].first_run == r;
+      bool const labelled = begins && !parts[part].label.empty();
       if (open && (!run.unsigned_throughout || labelled)) text_ += ']', open = false;
       if (r != 0) text_ += run.begins_part ? "; " : " ";
-      if (labelled) put(formula_.parts()[part].label), text_ += ": ";
+      if (labelled) put(parts[part].label), text_ += ": ";
       if (begins) ++part;
       if (!open && run.unsigned_throughout) text_ += '[', open = true;
       mark(run.first, run.first_inferred);

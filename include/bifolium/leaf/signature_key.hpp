@@ -122,6 +122,10 @@ struct MarkText {
 
 /// The signature that a key means in its text. pre: the key was found in that text, by an alphabet with those letters.
 constexpr Signature signature_of(SignatureKey key, std::string_view text, Letters letters) {
+  if (key.is_plain_latin()) {
+    char const first = key.mark() == Mark::capital ? 'A' : 'a';
+    return Signature::letter(static_cast<char>(first + key.letter - 1), key.multiple, letters);
+  }
   detail::MarkText const words{text.substr(key.text_from, key.text_size)};
   auto const plain = [&] {
     switch (key.mark()) {
@@ -143,7 +147,6 @@ constexpr Signature signature_of(SignatureKey key, std::string_view text, Letter
     }
   };
   auto signature = plain();
-  if (key.series <= 1) return signature;
   if (key.beside() != Beside::nothing) signature = signature.with_symbol(key.beside(), words.bytes, words.size);
   return signature.in_series(key.raised()).duplicated(key.duplicate());
 }

@@ -53,6 +53,7 @@ private:
   constexpr void take_heading() {
     constexpr std::string_view headings[]{"signatures", "collation", "formula", "register", "sig", "coll"};
     auto const w = word(c_);
+    if (w.size() < 3) return;
     for (auto const heading : headings) {
       if (w.size() != heading.size() || !begins_with_word(text_.substr(c_.token.from), heading)) continue;
       auto c = after_word(c_);

@@ -132,6 +132,8 @@ protected:
     }
     bool const round = c.at(TokenKind::open_round);
     if (round) c.take();
+    if (auto const first = c.token.value | 0x20U; first != 'v' && first != 't' && first != 'b' && first != 'p')
+      return false;
     constexpr std::string_view words[]{"v", "vol", "volume", "tome", "t", "bd", "pt", "part"};
     auto const w = word(c);
     bool known = false;

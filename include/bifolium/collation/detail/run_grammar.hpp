@@ -37,11 +37,20 @@ protected:
   constexpr RunGrammar(std::string_view text, Dialect dialect, Sink& sink)
       : Base{text, dialect, sink}, LeafReader{text, dialect}, c_{text} {}
 
+  /// Plain runs with one blank between them, as many as there are: taken, and whether there was one.
+  constexpr bool plain() {
+    auto from = c_.token.from;
+    std::size_t end = 0;
+    while (plain_run(from, end) && at(end) == ' ' && (is_latin_letter(at(end + 1)) || is_digit(at(end + 1))))
+      from = static_cast<std::uint32_t>(end + 1);
+    if (end == 0) return false;
+    c_ = TokenCursor{text_, end};
+    return !failed_;
+  }
   /// run = letter , [ dash , letter ] , count, where nothing before it bears on it and nothing in it is doubtful: most runs
   /// are so. False leaves it to gathering().
-  constexpr bool plain() {
-    if (sharing_ != 0 || shared_until_ > c_.token.from || last_.last.raised() != 0) return false;
-    auto const from = c_.token.from;
+  constexpr bool plain_run(std::uint32_t from, std::size_t& end) {
+    if (sharing_ != 0 || shared_until_ > from || last_.last.raised() != 0) return false;
     auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
     if (found.end == 0 || words_follow(found.end)) return false;
     auto const first = letter_rank(found.first), last = letter_rank(found.last);
@@ -64,7 +73,7 @@ protected:
     run.leaves = Cycle{found.leaves};
     run.unsigned_throughout = depth_ > 0;
     run.begins_part = new_part;
-    c_ = TokenCursor{text_, found.end};
+    end = found.end;
     return this->add_run(run, from, static_cast<std::uint32_t>(found.end));
   }
   /// A run in any form.
@@ -89,6 +98,8 @@ protected:
   /// I-II¹⁰, iii²: gatherings numbered in Roman numerals. They begin with I, at the beginning of a part, or continue such a
   /// run, and one end has two letters or more: I-K⁸ is a run of letters. False when no such run is here.
   constexpr bool roman_run() {
+    bool const may_begin = (!begun() || part_) && (c_.token.value | 0x20U) == 'i';
+    if (!roman_ && !may_begin) return false;
     auto const first = numeral(c_);
     if (first.value == 0) return false;
     auto const from = c_.token.from;
@@ -172,7 +183,8 @@ private:
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
     if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;
     if (at(end) == ' ' && (at(end + 1) == 'i' || at(end + 1) == 'p') && is_small(at(end + 2))) return true;
-    if (at(end) == ' ' && is_dash(end + 1 < text_.size() ? decode(text_, end + 1).value : U' ')) return true; // A8 - Z8
+    if (at(end) == ' ' && (at(end + 1) == '-' || static_cast<unsigned char>(at(end + 1)) == 0xE2))
+      return true; // A8 - Z8
     return part_ && begun() && is_small(at(end + 1)) && is_small(at(end + 2));
   }
   constexpr bool no_run(FoundElement const& e) {
@@ -310,7 +322,8 @@ private:
       if (e.first.glyph_outside || e.last.glyph_outside) warn(Problem::letter_not_in_alphabet, e.from, e.end);
     } else if (e.first.glyph_outside && (run.first.letter == Alphabet::w || again))
       warn(Problem::letter_not_in_alphabet, e.from, e.end);
-    if (e.first.flat_prefix) warn(Problem::duplicate_read_flat, e.from, e.end);
+    // πA⁶ is the notation of Greg and Bowers; πA without a count may be π and A
+    if (e.first.flat_prefix && !e.count.found()) warn(Problem::duplicate_read_flat, e.from, e.end);
     if (e.by_sequence) warn(Problem::numbers_read_by_sequence, e.from, e.end);
     if (e.read_flat) warn(Problem::series_read_flat, e.from, e.end);
     if (again) warn(Problem::series_starts_again, e.from, e.end);
