@@ -119,7 +119,7 @@ public:
     wrong(*field, "found '" + field->value + "' where a whole number is expected");
     return std::nullopt;
   }
-  /// One of some words, and what it stands for.
+  /// One of some words, and what it means.
   template <class T> void word(std::string_view name, T& to) {
     auto const field = record_.find(name);
     if (!field) return;

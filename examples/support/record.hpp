@@ -52,7 +52,7 @@ public:
         continue;
       }
       auto const start = line.find_first_not_of(" \t", colon + 1);
-      unsigned column = 1; // of the value, counting characters in the line as it stands
+      unsigned column = 1; // of the value, counting characters in the whole line
       auto const before = text.find(line) + (start == line.npos ? line.size() : start);
       for (std::size_t i = 0; i < before; ++i)
         column += (static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U ? 1U : 0U;

@@ -62,7 +62,7 @@ TEST_CASE("Formulas that contradict their extent are told apart") {
     REQUIRE(formula);
     CHECK(leaf_count(*formula) == book.leaves);
     CHECK(compare_extent(*formula, *read_extent(book.extent))->verdict == ExtentAgrees::contradicts);
-    // the same where the pages stand behind the formula: reported, and the formula left as it is
+    // the same where the pages follow the formula: reported, and the formula is left as it is
     if (!std::string_view{book.extent}.starts_with("pp.")) continue;
     auto const whole = read_formula(std::string{book.formula} + "; " + book.extent);
     REQUIRE(whole);

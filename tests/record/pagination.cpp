@@ -83,7 +83,7 @@ TEST_CASE("A foliation numbers rectos") { // the extent: EEBO-TCP A01466 (CC0), 
   CHECK(write_reference(book, *reference_of_page(book, found[0].page)) == "V8r");
 }
 
-TEST_CASE("A number may stand on two pages, or on none") { // constructed
+TEST_CASE("A number may be on two pages, or on none") { // constructed
   auto const pages = pagination("pp. [4] 1-32 35-96 95-120, ²1-30 [misprinting 45 as 54, '207' for 20]");
   CHECK(pages_numbered(pages, 33).empty());
   CHECK(pages_numbered(pages, 96).size() == 2);
@@ -103,9 +103,9 @@ TEST_CASE("Numbers omitted and repeated may be said in words") { // constructed:
   CHECK(pagination("pp. 1-120 [33-34 omitted]") == pagination("pp. 1-32 35-120"));
   CHECK(pagination("pp. 1-120 (repeating 95-96)") == pagination("pp. 1-96 95-120"));
   CHECK(pagination("pp. 1-96 95-120 [95-96 repeated; 33 omitted]") == pagination("pp. 1-32 34-96 95-120"));
-  auto const nothing = pagination("pp. 1-20 [30 omitted; misprinting 40 as 4]");
-  CHECK(nothing.warnings().size() == 2);
-  CHECK(nothing.misprints.empty());
+  auto const absent = pagination("pp. 1-20 [30 omitted; misprinting 40 as 4]");
+  CHECK(absent.warnings().size() == 2);
+  CHECK(absent.misprints.empty());
 }
 
 TEST_CASE(
@@ -135,7 +135,7 @@ TEST_CASE("Statements are written in one way, and read back the same") { // a la
   CHECK(write_pagination(pagination("pp. [8], 1–205, [206]")) == "pp. [8] 1-205 [206]");
 }
 
-TEST_CASE("What is no pagination is refused where it stops being one") {
+TEST_CASE("A text that is not a pagination is refused at the place where it stops being one") {
   CHECK(read_pagination("pp. [8] 10-5").error().column == 9);
   CHECK(read_pagination("").error().problem == Problem::not_a_pagination);
   CHECK(!read_pagination("pp. [8"));

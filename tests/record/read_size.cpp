@@ -91,7 +91,7 @@ TEST_CASE("inches and Paris inches") { // an inch is 25.4 mm by definition; how 
   CHECK(size("36 pouces").height->contains(paris_inches{36.0}));
 }
 
-TEST_CASE("what is no size is told with its place") {
+TEST_CASE("a text that is not a size is told with its place") {
   CHECK(read_size("19").error().problem == Problem::unit_missing);
   CHECK(read_size("19", SheetUnit::mm)->height == SizeRange{18, 19});
   CHECK(read_size("0 cm").error().problem == Problem::not_positive);

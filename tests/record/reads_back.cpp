@@ -282,5 +282,5 @@ TEST_CASE("texts that were not read back as they were written") { // regressions
     CHECK(again->pages() == read->pages());
     CHECK(again->approximate == read->approximate);
   }
-  CHECK(!read_pagination("pp.in various foliations")); // says nothing of pages
+  CHECK(!read_pagination("pp.in various foliations")); // no pages are named
 }

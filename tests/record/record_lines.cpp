@@ -52,7 +52,7 @@ TEST_CASE("Lines to paste into a record") {
   CHECK(leaves_line(*book) == "86 leaves");
   CHECK(collation_line(*book) == "2°: [A]² B-Y⁴ [$2 signed]; 86 leaves, pp. [4] 1-32 35-154 [=152] [16]");
   CHECK(leaves_line(*read_formula("π1")) == "1 leaf");
-  // DCRM(B) 5D, as bibliographers write it: size and format behind the extent
+  // DCRM(B) 5D, as bibliographers write it: size and format after the extent
   CHECK(physical_description(extent_line(*pagination_of(*book)), "32 cm (fol.)") ==
         "[4], 154 [i.e. 152], [16] p. ; 32 cm (fol.)");
   CHECK(physical_description("", "20 cm") == "20 cm");

@@ -35,9 +35,9 @@ TEST_CASE("sizes are recorded as the examples of the rules have them") {
   CHECK(words({.height = 18.4_cm}) == "19 cm");
 }
 
-TEST_CASE("formats stand behind the size, and only those that are known") {
+TEST_CASE("formats follow the size, and only those that are known") {
   auto const size = *recorded_size({.height = 20_cm});
-  // the same rules: "20 cm (4to)", and a mixture of formats named one behind the other
+  // the same rules: "20 cm (4to)", and a mixture of formats named one after the other
   CHECK(to_words(size, std::array{Format::of(4), Format::of(8)}) == "20 cm (4to and 8vo)");
   CHECK(to_words(*recorded_size({.height = 305_mm}), Format::of(2)) == "31 cm (fol.)");
   CHECK(to_words(size, Format::of(12, Shape::longer)) == "20 cm (long 12mo)");

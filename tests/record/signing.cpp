@@ -82,7 +82,7 @@ TEST_CASE("A missigned leaf is signed, with the wrong mark") { // constructed
 }
 
 TEST_CASE("Inserted leaves bear the name they have") {
-  // EEBO-TCP A01909 (CC0): a leaf signed c3 behind C8; the statement of signing is constructed
+  // EEBO-TCP A01909 (CC0): a leaf signed c3 after C8; the statement of signing is constructed
   Book const book{"A⁸ B⁴; ²A-B⁸ C⁸ (C8+\"c3\") D⁴ [$4 signed]"};
   auto const after = LeafOfBook{IdealCopy{book.formula}.find(*read_signature("C"))->gathering, 8, 1};
   CHECK(leaf_signed(book.formula, book.how, after)->as == "c3");
@@ -157,12 +157,12 @@ TEST_CASE("A figure is a leaf of the gathering before, unless it belongs to a ma
   CHECK(places("[$4 (-A1, 36/10) signed]") == std::vector{exception(a, 1), exception(Signature::number(36), 10)});
   CHECK(places("[$4 (-A1, '2'3) signed]") ==
         std::vector{exception(a, 1), exception(Signature::number(2).in_quotation_marks(), 3)});
-  auto const closed = places("[$4 (-A3,4)(+B5) signed]"); // these parentheses are no mark
+  auto const closed = places("[$4 (-A3,4)(+B5) signed]"); // these parentheses are not a mark
   REQUIRE(closed.size() == 3);
   CHECK(closed[1] == exception(a, 4));
   CHECK(closed[2] == SigningException{true, {false, Signature::letter('B'), 5}});
   CHECK(read_signing("[$4 (-A3,0) signed]").error().column == 10);
-  auto const late = signing("[$4 signed; 2)(3 as B; -A1]"); // written behind A1
+  auto const late = signing("[$4 signed; 2)(3 as B; -A1]"); // written after A1
   CHECK(signing(write_signing(late).c_str()) == late);
 }
 

@@ -11,7 +11,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads a statement of date. Words that say nothing of the year (day and month, the imprint's prose) are passed over and
+/// Reads a statement of date. Words that do not tell of the year (day and month, the imprint's prose) are passed over and
 /// listed in `unread`.
 /// error: not_years where no year and no word such as `n.d.` is found; impossible_years for a range that ends before it
 /// begins; with the column.

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// The extent of a book as a catalogue states it: "[8], 205, [3] p., [2] leaves of plates", "xii, 277 pages, 48 pages of
 /// plates", "3 v. in 2". The pages are a pagination in short form, in which 205 means 1 to 205; plates are counted apart,
-/// since they are no part of the gatherings. Made by reading a text: record/read_extent.hpp.
+/// since they do not belong to the gatherings. Made by reading a text: record/read_extent.hpp.
 #pragma once
 
 #include <bifolium/record/pagination.hpp>

@@ -194,7 +194,7 @@ public:
 };
 
 /// What a library of the scale would have called a book of this height. The American, German and French scales measure the
-/// book as it stands, cover included; over thirteen old bindings the cover is 3 to 7 mm taller than the leaf.
+/// book with its cover; over thirteen old bindings the cover is 3 to 7 mm taller than the leaf.
 /// pre: height is a measure (paper/measure.hpp).
 [[nodiscard]] constexpr HeightClasses height_classes(HeightScale scale, millimetres height) {
   if (!is_measure(height)) broken("the height of a book is more than zero and less than a kilometre");

@@ -34,7 +34,7 @@ enum class PageUnit : std::uint8_t {
 /// Pages (or leaves, or columns) numbered without a break, or so many of them without numbers.
 struct PageRun {
   Numbering numbering{};    ///< whether its pages bear their numbers
-  Numerals numerals{};      ///< of no meaning where there are no numbers
+  Numerals numerals{};      ///< without meaning where there are no numbers
   std::uint8_t series{};    ///< 2 for ²1-44, a second sequence; else 0
   bool starred{};           ///< *57-*60: inserted numbers
   PageUnit unit{};          ///< what is counted

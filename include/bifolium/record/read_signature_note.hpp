@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Reading the note in which a catalogue gives the signatures: "Signatures: A⁸ B-O⁸ P⁴.", "Signatures (in Hebrew numerals):
 /// 1-32⁴", "Collation: 8vo: A-H⁴; 32 leaves: p. [1-2] 3-62 [63-64]; $3 signed". The word before the colon and the script in
-/// parentheses are no part of the formula; what follows it may be pages, the signing and prose.
+/// parentheses do not belong to the formula; what follows it may be pages, the signing and prose.
 ///
 /// Rules: DCRMR 6.215.44 (DCRM(B) 7B9).
 #pragma once
@@ -77,7 +77,7 @@ inline std::optional<Signing> signing_after(Formula const& formula) {
 }
 } // namespace detail
 
-/// Reads a note of signatures, or a formula without any words before it. A full stop at the end is no part of it.
+/// Reads a note of signatures, or a formula without any words before it. A full stop at the end does not belong to it.
 /// error: as read_formula, with the column in the note.
 [[nodiscard]] inline Expected<SignatureNote> read_signature_note(std::string_view text, Dialect dialect = {}) {
   auto const head = detail::note_head(text);

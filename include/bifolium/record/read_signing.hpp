@@ -52,7 +52,7 @@ public:
     said_.push_back(one);
   }
   void sort() { std::sort(said_.begin(), said_.end(), before); }
-  /// What the exceptions before number `order` say of a leaf; missing where they say nothing of it.
+  /// What the exceptions before number `order` say of a leaf; missing where they do not name it.
   [[nodiscard]] std::optional<bool> last_before(std::size_t order, GatheringAt at, int leaf) const {
     std::optional<bool> answer;
     std::size_t latest = 0;

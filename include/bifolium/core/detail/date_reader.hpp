@@ -13,7 +13,7 @@ inline namespace v0 {
 namespace detail {
 
 class DateReader {
-  /// A year, or what stands for several: 172-, 18th century.
+  /// A year, or a word for several: 172-, 18th century.
   struct Atom {
     YearRange years{};
     std::size_t to{}; // the byte after it
@@ -61,14 +61,14 @@ class DateReader {
     return error_at(problem, 1, column_of(text_, span.from), text_.data() + span.from, span.size(), limit);
   }
 
-  /// What stands after a number to make a century of it: `th century`, `e siècle`, `. Jh.`; the byte after it, or 0.
+  /// The words after a number that make a century of it: `th century`, `e siècle`, `. Jh.`; the byte after it, or 0.
   [[nodiscard]] constexpr std::size_t century_after(std::size_t at) const {
     bool ordinal = false;
     for (std::string_view ending : {"st", "nd", "rd", "th", "ème", "eme", "e", "o", "."})
       if (!ordinal && text_.substr(at).starts_with(ending)) at += ending.size(), ordinal = ending != ".";
     at = after_blanks(at);
     for (auto word : century_words) {
-      if (word.size() == 1 && !ordinal) continue; // the s of `16 S. Martin` is no century
+      if (word.size() == 1 && !ordinal) continue; // the s of `16 S. Martin` is not a century
       auto const end = at + word.size();
       bool same = end <= text_.size();
       for (std::size_t i = 0; same && i < word.size(); ++i) same = small_letter(text_[at + i]) == word[i];
@@ -321,7 +321,7 @@ class DateReader {
     if (told) tell(at_, word.to);
     at_ = word.to;
   }
-  /// A word, or digits, that say nothing of the years.
+  /// A word, or digits, that do not tell of the years.
   constexpr void pass_over() {
     auto const start = at_;
     while (at_ < text_.size() && (word_goes_on(at_) || is_digit(text_[at_]))) at_ += point(at_).bytes;

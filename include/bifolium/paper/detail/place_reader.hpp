@@ -83,7 +83,7 @@ class PlaceReader {
   [[nodiscard]] std::size_t name_at(std::size_t first, std::span<PlaceIndex::Entry const>& entries) const {
     std::size_t count = 0;
     std::string key;
-    bool capital = !any_capital_; // a name has one, unless nothing in the text has
+    bool capital = !any_capital_; // a name has one, unless no word of the text has
     for (auto i = first; i < words_.size() && i < first + longest_name && words_[i].group == words_[first].group; ++i) {
       key += words_[i].key;
       capital = capital || words_[i].capital;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// A row of the table of places, and the rows that are no towns: countries, and the places of false imprints.
+/// A row of the table of places, and the rows that are not towns: countries, and the places of false imprints.
 #pragma once
 
 #include <bifolium/paper/place.hpp>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// How far each sequence of numbers has been counted while a statement is read. A corrected last number says what the
 /// number would be if the pages were counted on from the sequence before, over pages without numbers; so for every kind
-/// of number the last run is remembered, and nothing is looked for again in what was read. What a number means depends
+/// of number the last run is remembered, and no text is read twice. What a number means depends
 /// on what came before; reader and writers ask here, so that what is written reads back.
 #pragma once
 

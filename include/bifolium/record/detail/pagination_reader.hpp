@@ -202,7 +202,7 @@ public:
   }
 
 private:
-  /// Numbers after the last unit: of the same unit, with a doubt; without any unit there is no extent.
+  /// Numbers after the last unit: of the same unit, with a doubt. Numbers without any unit are not an extent.
   std::optional<Error> end_groups() {
     if (!extent_ || group_ == runs().size()) return std::nullopt;
     if (!unit_seen_) return wanted_extent_ ? std::optional{cursor_.error_here(Problem::unexpected_end)} : std::nullopt;
