@@ -40,7 +40,8 @@ may be missing:
   token_impressions (else 240 with reams of 480, 258 with reams of 516 (Savage), 250 (Moxon)), impressions_an_hour (250),
   crew full or half, presses (1), hours_a_day (10), tokens_a_day (12)
 Writes the columns it read, then gatherings sheets_per_copy formes sheets reams quires loose_sheets impressions tokens
-message problem. A row that cannot be calculated has the reason in message, and its identifiers in problem.
+message problem, and copies_of_account where the table has a column reams. A row without an answer has the reason in
+message and its identifiers in problem.
   --omitted error|next|8  what a gathering of a formula without a leaf count means: a mistake unless told
   --full     before message: range of sheets, blank pages, formula, weight, costs, time, type and alphabets
   --plans    the same with a row for each plan of the edition, least paper first, then fewest formes
