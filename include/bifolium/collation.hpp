@@ -10,6 +10,7 @@
 #include <bifolium/collation/leaf_of_book.hpp>
 #include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/parts.hpp>
+#include <bifolium/collation/passage.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/collation/reference.hpp>
 #include <bifolium/collation/write_formula.hpp>

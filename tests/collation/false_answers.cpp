@@ -144,6 +144,24 @@ TEST_CASE("What follows the gatherings is not read as gatherings") {
   CHECK(leaf_count(*read_formula("[pi][superscript 2]1-20[superscript 6].", dialects::stc)) == 122);
 }
 
+TEST_CASE("what follows the gatherings is handed over by its place") {
+  std::string_view const text = "8°: A–H⁸ I⁶ [$4 signed]; 70 leaves; pp. xii 128; 2 plates; Portrait";
+  auto const formula = *read_formula(text);
+  using Kind = Passage::Kind;
+  std::pair<Kind, char const*> const expected[]{{Kind::signing, "[$4 signed]"},
+                                                {Kind::leaves, "70 leaves"},
+                                                {Kind::pagination, "pp. xii 128"},
+                                                {Kind::plates, "2 plates"},
+                                                {Kind::prose, "Portrait"}};
+  REQUIRE(formula.passages().size() == std::size(expected));
+  for (std::size_t i = 0; i < std::size(expected); ++i) {
+    CHECK(formula.passages()[i].kind == expected[i].first);
+    CHECK(formula.passages()[i].text.of(text) == expected[i].second);
+  }
+  CHECK(read_formula("8°: A–H⁸ I⁶; pp. i–xii 1–128")->passages()[0].kind == Kind::pagination);
+  CHECK(read_formula("A–K⁸ + 2 leaves of plates")->passages()[0].kind == Kind::plates);
+}
+
 TEST_CASE("formulas as cataloguers write them are right, refused or doubted, and none is wrong in silence") {
   int rows = 0, right = 0;
   for (auto const& row : data::rows("formulas_as_written.tsv", 2)) {

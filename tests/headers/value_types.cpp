@@ -10,6 +10,7 @@
 #include <bifolium/fold/foldings_showing.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/paper/sheet_size_sources.hpp>
+#include <bifolium/record.hpp>
 #include <bifolium/record/compare_extent.hpp>
 #include <bifolium/record/printed_number.hpp>
 #include <bifolium/record/read_pagination.hpp>
@@ -213,6 +214,7 @@ template struct Trivial<Insertion, 72, regular>;
 template struct Trivial<Identity, 72, regular>;
 template struct Trivial<Note, 24, regular>;
 template struct Trivial<Change, 96, equal>;
+template struct Trivial<Passage, 24, regular>;
 template struct Trivial<ChangeForm, 8, regular>;
 template struct Trivial<Plates, 56, regular>;
 template struct Allocating<Extent, regular>;

@@ -6,6 +6,7 @@
 
 #include <bifolium/collation/change.hpp>
 #include <bifolium/collation/parts.hpp>
+#include <bifolium/collation/passage.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/fold/format.hpp>
 #include <bifolium/leaf/signature_run.hpp>
@@ -35,6 +36,7 @@ class Formula {
   std::vector<Change> changes_;
   std::vector<ChangeForm> forms_;
   std::vector<std::string> notes_;
+  std::vector<Passage> passages_;
   std::vector<FormulaPart> parts_; // none where there is one without a label
   std::vector<Error> warnings_;
   std::optional<Format> format_, second_format_;
@@ -69,6 +71,8 @@ public:
   [[nodiscard]] std::string const& paper_class() const noexcept { return paper_class_; }
   /// The statement of signing with its brackets, as written; record/read_signing.hpp reads it.
   [[nodiscard]] std::string const& signing() const noexcept { return signing_; }
+  /// What is beside the gatherings, one passage after another, by its place in the text that was read. Not compared.
+  [[nodiscard]] std::vector<Passage> const& passages() const noexcept { return passages_; }
   /// What follows the formula: a total, pagination, plates, prose. As written.
   [[nodiscard]] std::string const& tail() const noexcept { return tail_; }
   /// The alphabet the signatures follow.

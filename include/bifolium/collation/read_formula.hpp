@@ -195,12 +195,18 @@ public:
       if (parts.back().label.empty()) parts.back().label = words(from, to);
     }
   }
-  void passage(Passage passage, std::size_t from, std::size_t to) {
+  void passage(Passage::Kind kind, std::uint32_t from, std::uint32_t to) {
+    if (formula_ == nullptr) return;
+    formula_->passages_.push_back({kind, {from, to}});
+    if (kind != Passage::Kind::signing) return;
+    if (!formula_->signing_.empty()) formula_->signing_ += ' ';
+    formula_->signing_ += words(from, to);
+  }
+  void tail(std::size_t from, std::size_t to) {
     if (formula_ == nullptr) return;
     while (to > from && (text_[to - 1] == ' ' || text_[to - 1] == '\n' || text_[to - 1] == '\r')) --to;
-    auto& place = passage == Passage::signing ? formula_->signing_ : formula_->tail_;
-    if (!place.empty()) place += ' ';
-    place += words(from, to);
+    if (!formula_->tail_.empty()) formula_->tail_ += ' ';
+    formula_->tail_ += words(from, to);
   }
   void imperfect() {
     if (formula_ != nullptr) formula_->runs_.back().imperfect = true;

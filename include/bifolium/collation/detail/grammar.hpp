@@ -120,7 +120,7 @@ private:
     case TokenKind::close_square:
       return close_bracket();
     case TokenKind::open_square:
-      return begun() && is_extent(c_) ? rest(Passage::extent) : bracket();
+      return begun() && is_extent(c_) ? rest(false) : bracket();
     case TokenKind::equals:
       return equation();
     case TokenKind::plus:
@@ -129,7 +129,7 @@ private:
       return t.raised() && begun() ? raised_sign() : this->gathering();
     case TokenKind::figure:
       if (!t.raised() && this->volume()) return true;
-      return !t.raised() && begun() && is_extent(c_) ? rest(Passage::extent) : this->gathering();
+      return !t.raised() && begun() && is_extent(c_) ? rest(false) : this->gathering();
     case TokenKind::malformed:
       return fail(Problem::not_utf8, t.from, t.from);
     default:
@@ -143,7 +143,7 @@ private:
     if (this->roman_run()) return true;
     if (failed_) return false;
     if (!is_latin_letter(next) && next != '.') return this->gathering();
-    if (begun() && is_extent(c_)) return rest(Passage::extent);
+    if (begun() && is_extent(c_)) return rest(false);
     if (at(from) == 'J' && !begun() && depth_ == 0 && is_small(next) && next != 'j' && !is_word(from + 1))
       return misread_bracket();
     if (!is_latin_letter(next) || !is_word(from)) return this->gathering();
@@ -152,8 +152,8 @@ private:
     auto c = cursor(end);
     if (begun() && separated_ && w == "and" && (c.at(TokenKind::letter) && !is_word(c.token.from))) return c_ = c, true;
     auto const count = take_count(c, dialect_.flat_counts);
-    if (begun() && (w == "plus" || w == "with" || w == "and") && is_extent(cursor(end))) return rest(Passage::extent);
-    if (begun() && separated_ && !count.found()) return rest(Passage::prose);
+    if (begun() && (w == "plus" || w == "with" || w == "and") && is_extent(cursor(end))) return rest(false);
+    if (begun() && separated_ && !count.found()) return rest(true);
     if (w.size() >= 3 && count.sound()) return this->named(end, count);
     return fail(begun() ? Problem::unknown_mark : Problem::no_signature, from, end);
   }
@@ -217,7 +217,7 @@ private:
       auto const close = closing_square(from);
       if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
       c_ = cursor(close + 1);
-      if (first.is(TokenKind::dollar)) return sink_.passage(Passage::signing, from, close + 1), true;
+      if (first.is(TokenKind::dollar)) return sink_.passage(Passage::Kind::signing, from, close + 1), true;
       for (auto k = first.from; k < close; ++k) // its words would not be in a parenthesis
         if (at(k) == '(' || at(k) == ')' || (at(k) == '[' && !identity))
           return fail(Problem::change_not_understood, from, close + 1);
@@ -298,7 +298,7 @@ private:
   constexpr bool plus() {
     auto const t = c_.token;
     if (t.raised()) return begun() ? raised_sign() : this->gathering();
-    if (begun() && is_extent(c_)) return this->unsigned_leaves() || (!failed_ && rest(Passage::extent));
+    if (begun() && is_extent(c_)) return this->unsigned_leaves() || (!failed_ && rest(false));
     auto c = c_;
     c.take();
     bool const counted = !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
@@ -334,7 +334,7 @@ private:
     c.take();
     if (is_extent(c)) { // A-K⁸ = 80 leaves
       c_ = c;
-      return rest(Passage::extent);
+      return rest(false);
     }
     Sink none = sink_.nobody();
     Grammar other{text_.substr(t.to), dialect_, none};

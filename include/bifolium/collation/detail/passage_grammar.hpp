@@ -21,25 +21,26 @@ protected:
 
   bool separated_{true}; // a separator comes before what is read now
 
-  /// All that is left of the text.
-  constexpr bool rest(Passage passage) {
+  /// All that is left of the text. `prose`: it begins with words that say nothing of an extent.
+  constexpr bool rest(bool prose) {
     auto const from = c_.token.from, size = static_cast<std::uint32_t>(text_.size());
-    sink_.passage(passage, from, size);
+    sink_.tail(from, size);
+    if (prose) warn(Problem::text_not_read, from, size);
     auto c = c_;
-    c_ = cursor(size);
-    if (passage == Passage::prose) {
-      warn(Problem::text_not_read, from, size);
-      return true;
+    while (!c.ended()) { // semicolons separate passages
+      auto const begin = c;
+      auto to = c.token.to;
+      bool plates = false;
+      for (; !c.ended() && !c.at(TokenKind::semicolon); c.take()) {
+        to = c.token.to;
+        plates = plates || (c.at(TokenKind::letter) && begins(c.token.from, "plate"));
+      }
+      auto const kind = plates ? Passage::Kind::plates : kind_of(begin, to);
+      sink_.passage(kind, begin.token.from, to);
+      if (c.at(TokenKind::semicolon)) c.take();
     }
-    if (c.at(TokenKind::open_square)) c.take();
-    if (!c.is_flat_figure()) return true;
-    std::int64_t const stated = c.token.value;
-    c.take();
-    if (c.at(TokenKind::close_square)) c.take();
-    auto const w = word(c);
-    bool const plates = begins(c.token.from + static_cast<std::uint32_t>(w.size()), " of");
-    bool const of_book = ((w == "leaves" || w == "leaf") && !plates) || w == "ll" || w == "ff" || w == "Bl" || w == "l";
-    if (of_book && stated != leaves_) warn(Problem::total_contradicts, from, size, leaves_);
+    if (!prose) check_stated(c_, from, size);
+    c_ = cursor(size);
     return true;
   }
   /// (90 leaves): a total that is stated beside the formula.
@@ -163,6 +164,31 @@ protected:
   }
 
 private:
+  [[nodiscard]] constexpr Passage::Kind kind_of(TokenCursor c, std::uint32_t to) const {
+    if (this->is_pagination(c) || this->is_page_sequence(c)) return Passage::Kind::pagination;
+    bool const bracket = c.at(TokenKind::open_square);
+    if (bracket) c.take();
+    if (c.at(TokenKind::plus)) return Passage::Kind::plates;
+    if (!c.is_flat_figure()) return Passage::Kind::prose;
+    c.take();
+    if (bracket && c.at(TokenKind::close_square)) c.take();
+    auto const w = word(c);
+    if (w == "p" || w == "pp") return Passage::Kind::pagination;
+    bool const leaves = w == "leaves" || w == "leaf" || w == "ll" || w == "l" || w == "ff" || w == "Bl";
+    return leaves && after_word(c).token.from <= to ? Passage::Kind::leaves : Passage::Kind::prose;
+  }
+  /// 90 leaves, [90] ll.: a number that is stated is compared with the formula.
+  constexpr void check_stated(TokenCursor c, std::uint32_t from, std::uint32_t size) {
+    if (c.at(TokenKind::open_square)) c.take();
+    if (!c.is_flat_figure()) return;
+    std::int64_t const stated = c.token.value;
+    c.take();
+    if (c.at(TokenKind::close_square)) c.take();
+    auto const w = word(c);
+    bool const plates = begins(c.token.from + static_cast<std::uint32_t>(w.size()), " of");
+    bool const of_book = ((w == "leaves" || w == "leaf") && !plates) || w == "ll" || w == "ff" || w == "Bl" || w == "l";
+    if (of_book && stated != leaves_) warn(Problem::total_contradicts, from, size, leaves_);
+  }
   /// The number of a volume, as a figure or in Roman numerals: the byte after it; 0 where there is none.
   constexpr std::uint32_t take_number(TokenCursor& c) const {
     auto const from = c.token.from;

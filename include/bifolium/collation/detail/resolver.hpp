@@ -10,15 +10,13 @@
 #include <bifolium/collation/detail/runs_so_far.hpp>
 #include <bifolium/collation/detail/scan_plain.hpp>
 #include <bifolium/collation/dialect.hpp>
+#include <bifolium/collation/passage.hpp>
 #include <bifolium/core/fraction.hpp>
 #include <bifolium/fold/format.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-
-/// Text that belongs to a formula or follows it without being one.
-enum class Passage : std::uint8_t { signing, extent, prose };
 
 /// A change in terms of the text: its names are of no meaning without it.
 struct FoundChange {
@@ -47,7 +45,8 @@ struct CountSink {
   constexpr void second_format(Format) {}
   constexpr void paper_class(std::uint32_t, std::uint32_t) {}
   constexpr void label(std::uint32_t, std::uint32_t, bool) {}
-  constexpr void passage(Passage, std::uint32_t, std::uint32_t) {}
+  constexpr void passage(Passage::Kind, std::uint32_t, std::uint32_t) {}
+  constexpr void tail(std::uint32_t, std::uint32_t) {}
   constexpr void imperfect() {}
   /// A sink for what is read a second time and not kept.
   [[nodiscard]] constexpr CountSink nobody() const { return {}; }
