@@ -40,82 +40,114 @@ template <class T> std::string one_of() {
   return list;
 }
 
-/// Reads all that is there; `cell(name)` gives the text of a column, empty when there is none. What is wrong goes to
-/// `wrong`, each with the name of its column; what is only doubtful, to `doubts`.
-template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, Wrong& wrong, Wrong& doubts) {
-  using namespace bifolium;
-  LeafEvidence seen;
-  auto const say = [&](std::string_view name, std::string const& text, std::string_view what, Problem problem) {
-    wrong.add(name, "found '" + text + "' where " + std::string{what} + " is expected", problem);
-  };
-  auto const measure = [&](std::string_view name, std::optional<millimetres>& to) {
-    auto const text = cell(name);
+/// Reads the columns of a leaf one by one; `cell(name)` gives the text of a column, empty when there is none.
+template <class Cell> class LeafReader {
+  using millimetres = bifolium::millimetres;
+  Cell cell_;
+  Wrong &wrong_, &doubts_;
+
+  void say(std::string_view name, std::string const& text, std::string_view what, bifolium::Problem problem) {
+    wrong_.add(name, "found '" + text + "' where " + std::string{what} + " is expected", problem);
+  }
+
+public:
+  LeafReader(Cell cell, Wrong& wrong, Wrong& doubts) : cell_{cell}, wrong_{wrong}, doubts_{doubts} {}
+
+  void measure(std::string_view name, std::optional<millimetres>& to) {
+    auto const text = cell_(name);
     if (text.empty()) return;
     if (auto const number = decimal(text); number.value)
       to = millimetres{number.value->as_double()};
     else
-      say(name, text, "a number of millimetres", Problem::not_a_fraction);
-  };
-  // Catalogues give whole centimetres, rounded up, of the leaf or of the binding; with decimals it is a measurement.
-  bool catalogued = false;
-  auto const centimetres_of = [&](std::string_view name, std::string_view in_mm, std::optional<millimetres>& to) {
-    auto const text = cell(name);
-    if (text.empty()) return;
+      say(name, text, "a number of millimetres", bifolium::Problem::not_a_fraction);
+  }
+  /// A measure as catalogues have it, in centimetres. True if it is whole: such are rounded up, others measured.
+  bool centimetres(std::string_view name, std::string_view in_mm, std::optional<millimetres>& to) {
+    auto const text = cell_(name);
+    if (text.empty()) return false;
     auto const number = decimal(text);
-    if (!number.value) return say(name, text, "a number of centimetres", Problem::not_a_fraction);
-    if (to) return wrong.add(name, "the measure is given as " + std::string{in_mm} + " too", Problem::trailing_text);
+    if (!number.value) {
+      say(name, text, "a number of centimetres", bifolium::Problem::not_a_fraction);
+      return false;
+    }
+    if (to) {
+      wrong_.add(name, "the measure is given as " + std::string{in_mm} + " too", bifolium::Problem::trailing_text);
+      return false;
+    }
     to = millimetres{number.value->as_double() * 10};
-    if (number.value->is_whole()) seen.rounded_up_to = 10_mm;
-    catalogued = true;
-  };
-  auto const word = [&]<class T>(std::string_view name, T& to) {
-    auto const text = cell(name);
+    return number.value->is_whole();
+  }
+  template <class T> void word(std::string_view name, T& to) {
+    auto const text = cell_(name);
     if (text.empty()) return;
-    if (auto const value = read_word<T>(text))
+    if (auto const value = bifolium::read_word<T>(text))
       to = *value;
     else
-      say(name, text, one_of<T>(), Problem::unknown_word);
-  };
-  measure("height_mm", seen.height);
-  measure("width_mm", seen.width);
-  centimetres_of("height_cm", "height_mm", seen.height);
-  centimetres_of("width_cm", "width_mm", seen.width);
-  if (catalogued) seen.of = MeasureOf::either;
-  word("of", seen.of);
-  measure("type_height_mm", seen.type_height);
-  word("material", seen.material);
-  word("chain_lines", seen.chain_lines);
-  word("watermark", seen.watermark);
-  word("state", seen.state);
-  word("countermark", seen.countermark);
-  word("head_edge", seen.head);
-  word("tail_edge", seen.tail);
-  word("fore_edge", seen.fore_edge);
-  word("point_hole", seen.point_hole);
-  auto const text_of = [&](std::string_view name, auto read, auto keep) {
-    auto const text = cell(name);
+      say(name, text, one_of<T>(), bifolium::Problem::unknown_word);
+  }
+  /// What one of the library's readers makes of the column.
+  template <class Read, class Keep> void text(std::string_view name, Read read, Keep keep) {
+    auto const text = cell_(name);
     if (text.empty()) return;
     if (auto const value = read(text))
       keep(*value);
     else
-      wrong.add(name, value.error());
-  };
-  text_of("gathering_leaves", read_gathering_sizes, [&](GatheringSizes const& sizes) {
+      wrong_.add(name, value.error());
+  }
+  void place(std::string_view name, bifolium::Region& to) {
+    auto const text = cell_(name);
+    if (text.empty()) return;
+    if (auto const place = bifolium::read_place(text))
+      to = place->region();
+    else
+      doubts_.add(name, place.error());
+  }
+};
+
+/// Height and width, in millimetres or as catalogues have them: then of the leaf or of the binding, unless it is told.
+template <class Cell> void read_size(LeafReader<Cell>& read, bifolium::LeafEvidence& seen) {
+  using namespace bifolium;
+  read.measure("height_mm", seen.height);
+  read.measure("width_mm", seen.width);
+  bool const in_mm = seen.height || seen.width;
+  bool const height = read.centimetres("height_cm", "height_mm", seen.height);
+  bool const width = read.centimetres("width_cm", "width_mm", seen.width);
+  if (height || width) seen.of = in_mm ? MeasureOf::leaf : MeasureOf::either;
+  if (height && (width || !seen.width)) seen.rounded_up_to = 10_mm;
+  if (width && !seen.height) seen.rounded_up_to = 10_mm;
+  // of two sides of which one was measured, the other is taken in the middle of its centimetre
+  if (height && !width && seen.width && *seen.height > 5_mm) *seen.height = *seen.height - 5_mm;
+  if (width && !height && seen.height && *seen.width > 5_mm) *seen.width = *seen.width - 5_mm;
+  read.word("of", seen.of);
+}
+
+/// Reads all that is there of a leaf. What is wrong goes to `wrong`, each with the name of its column; what is only doubtful, to
+/// `doubts`.
+template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, Wrong& wrong, Wrong& doubts) {
+  using namespace bifolium;
+  LeafEvidence seen;
+  LeafReader<Cell> read{cell, wrong, doubts};
+  read_size(read, seen);
+  read.measure("type_height_mm", seen.type_height);
+  read.word("material", seen.material);
+  read.word("chain_lines", seen.chain_lines);
+  read.word("watermark", seen.watermark);
+  read.word("state", seen.state);
+  read.word("countermark", seen.countermark);
+  read.word("head_edge", seen.head);
+  read.word("tail_edge", seen.tail);
+  read.word("fore_edge", seen.fore_edge);
+  read.word("point_hole", seen.point_hole);
+  read.text("gathering_leaves", read_gathering_sizes, [&](GatheringSizes const& sizes) {
     seen.gathering_leaves = sizes.leaves;
     seen.alternating_with = sizes.alternating_with;
   });
-  text_of("leaves", read_leaves_seen, [&](EvidenceOfLeaves const& leaves) { seen.leaves = leaves; });
-  text_of("year", read_date, [&](StatedDate const& date) {
+  read.text("leaves", read_leaves_seen, [&](EvidenceOfLeaves const& leaves) { seen.leaves = leaves; });
+  read.text("year", read_date, [&](StatedDate const& date) {
     seen.year = date.years;
     for (auto const& doubt : date.warnings()) doubts.add("year", doubt);
   });
-  if (auto const text = cell("place"); !text.empty()) {
-    auto const place = read_place(text);
-    if (place)
-      seen.place = place->region();
-    else
-      doubts.add("place", place.error());
-  }
+  read.place("place", seen.place);
   return seen;
 }
 

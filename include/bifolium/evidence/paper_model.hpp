@@ -48,6 +48,7 @@ class PaperModel {
   ByRegion<JointShares> undated_{}, undated_incunables_{};
   int own_books_{};
 
+  [[nodiscard]] ByYear<ByGroup> expected_papers() const;
   void weigh();
   void sum_undated(PaperCounts const& counts);
 

@@ -61,11 +61,11 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
 
 } // namespace detail
 
-/// Shares of the populations: of a year, of a group of formats, of both, and of both in a region.
-[[gnu::cold]] inline void PaperModel::weigh() {
+/// Shares of the populations wherever a book was printed: those of its year times those of its group of formats, as far as the
+/// books of both do not say otherwise. What is expected of them before these books are looked at.
+[[gnu::cold]] inline PaperModel::ByYear<PaperModel::ByGroup> PaperModel::expected_papers() const {
   using namespace detail;
-  ByRegion<ByYear<ByGroup>> weights;
-  constexpr double of_all = 5, of_year = 20, of_group = 10, of_both = 20, of_region = 8;
+  constexpr double of_all = 5, of_year = 20, of_group = 10;
   auto const& everywhere = counts_[0];
   Populations all{};
   ByGroup by_group{};
@@ -78,6 +78,7 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
     auto const books = sum_of(group);
     for (std::size_t k = 0; k < population_count; ++k) group[k] = (group[k] + of_group * all[k]) / (books + of_group);
   }
+  ByYear<ByGroup> expected{};
   for (std::size_t y = 0; y < count_years.size(); ++y) {
     Populations year{};
     for (std::size_t k = 0; k < population_count; ++k)
@@ -88,15 +89,22 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
       });
     auto const books = sum_of(year);
     for (std::size_t k = 0; k < population_count; ++k) { // after 1500 less is known of what was common
-      auto const expected = count_years[y] > 1500 ? 0.75 * all[k] + 0.25 / population_count : all[k];
-      year[k] = (year[k] + of_year * expected) / (books + of_year);
+      auto const usual = count_years[y] > 1500 ? 0.75 * all[k] + 0.25 / population_count : all[k];
+      year[k] = (year[k] + of_year * usual) / (books + of_year);
     }
     for (std::size_t g = 0; g < format_groups; ++g) {
-      auto& both = weights[0][y][g];
-      for (std::size_t k = 0; k < population_count; ++k) both[k] = by_group[g][k] * year[k] / all[k];
-      divide(both, sum_of(both));
+      for (std::size_t k = 0; k < population_count; ++k) expected[y][g][k] = by_group[g][k] * year[k] / all[k];
+      divide(expected[y][g], sum_of(expected[y][g]));
     }
   }
+  return expected;
+}
+/// Shares of the populations by region, year and group of formats.
+[[gnu::cold]] inline void PaperModel::weigh() {
+  using namespace detail;
+  constexpr double of_both = 20, of_region = 8;
+  ByRegion<ByYear<ByGroup>> weights;
+  weights[0] = expected_papers();
   for (std::size_t r = 0; r < region_count; ++r) {
     auto const strength = r == 0 ? of_both : of_region;
     auto const& whole = weights[static_cast<std::size_t>(leans_on(static_cast<Region>(r)))];
@@ -109,12 +117,9 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
         for (std::size_t k = 0; k < population_count; ++k)
           here[k] = (here[k] + strength * whole[y][g][k]) / (books + strength);
         weights[r][y][g] = here;
+        for (std::size_t k = 0; k < population_count; ++k) log_weights_[r][y][g][k] = real::log(here[k]);
       }
   }
-  for (std::size_t r = 0; r < region_count; ++r)
-    for (std::size_t y = 0; y < count_years.size(); ++y)
-      for (std::size_t g = 0; g < format_groups; ++g)
-        for (std::size_t k = 0; k < population_count; ++k) log_weights_[r][y][g][k] = real::log(weights[r][y][g][k]);
 }
 
 [[gnu::cold]] inline PaperModel::PaperModel(PaperCounts const& counts)
