@@ -207,6 +207,11 @@ inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
   book.title = read.text("title");
   book.formula = read.text("formula");
   book.seen.height = read.length("height");
+  // catalogues count a part of a centimetre as a whole one, and measure a bound book by its binding
+  if (auto const size = read_size(read.text("height")); size && size->height->to - size->height->above == 10.0) {
+    book.seen.rounded_up_to = 10_mm;
+    if (read.text("binding").empty()) book.seen.of = MeasureOf::either;
+  }
   book.seen.width = read.length("width");
   book.seen.type_height = read.length("type height");
   read.word("material", book.seen.material);
