@@ -111,14 +111,15 @@ public:
   }
 };
 
-/// Answers all records of a source. `Answer`: `void(std::string const& number, RecordTexts const&)`.
-template <class Answer> void read_table(Source& source, InputLimits limits, AuditSummary& summary, Answer answer) {
+/// Answers all records of a source: `answer(number, texts)`, or `refuse(number, why)` where one cannot be read.
+template <class Answer, class Refuse>
+void read_table(Source& source, InputLimits limits, Answer answer, Refuse refuse) {
   Lines lines{source, limits};
   Header const header{header_line(lines)};
   tell_columns(header, {audit_columns.begin(), audit_columns.end()});
   while (next_row(lines, header)) {
     if (lines.too_long()) {
-      summary.left_out(lines.length_told());
+      refuse(lines.number(), lines.length_told());
       continue;
     }
     auto const cells = header.cells(lines.text());
@@ -129,11 +130,11 @@ template <class Answer> void read_table(Source& source, InputLimits limits, Audi
     answer(lines.number(), texts);
   }
 }
-template <class Answer> void read_exchange(Source& source, AuditSummary& summary, Answer answer) {
+template <class Answer, class Refuse> void read_exchange(Source& source, Answer answer, Refuse refuse) {
   MarcExchange records{source};
   for (std::uint64_t number = 1; auto const record = records.next(); ++number)
     if (record->empty() && !records.wrong().empty())
-      summary.left_out("record " + std::to_string(number) + ": " + records.wrong());
+      refuse(number, records.wrong());
     else
       answer(number, record->texts());
 }
@@ -157,22 +158,30 @@ int audit_records(Arguments given) {
   }
   if (!json) std::cout << (repaired ? RepairedTable::header : AuditTable::header);
   AuditSummary summary;
-  auto const answer = [&](std::uint64_t number, RecordTexts const& texts) {
-    auto const name = texts["record"].empty() ? std::to_string(number) : texts["record"];
-    auto const audit = examined(texts, *conventions);
+  auto const write = [&](std::string const& name, RecordTexts const& texts, Audit const& audit) {
     std::cout << (json       ? audit_json(name, audit)
                   : repaired ? RepairedTable::of(name, texts, audit)
                              : AuditTable::of(name, audit));
     summary.count(audit);
+  };
+  auto const answer = [&](std::uint64_t number, RecordTexts const& texts) {
+    auto const name = texts["record"].empty() ? std::to_string(number) : texts["record"];
+    write(name, texts, examined(texts, *conventions));
+  };
+  // what is wrong with a record is told in its place
+  auto const refuse = [&](std::uint64_t number, std::string const& why) {
+    Audit audit;
+    audit.findings.push_back({FindingId::part_unread, Severity::error, {}, 0, why, {}, {}});
+    write(std::to_string(number), {}, audit);
   };
   Input input;
   LookedAt source{input};
   if (source.is_xml())
     read_xml(source, answer);
   else if (source.is_exchange())
-    read_exchange(source, summary, answer);
+    read_exchange(source, answer, refuse);
   else
-    read_table(source, limits, summary, answer);
+    read_table(source, limits, answer, refuse);
   summary.tell_all();
   return all_done;
 }

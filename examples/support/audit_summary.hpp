@@ -18,7 +18,7 @@ namespace support {
 class AuditSummary {
   static constexpr std::size_t kinds = 64;
   std::array<std::uint64_t, kinds> found_{};
-  std::uint64_t records_{}, agree_{}, repaired_{}, left_out_{};
+  std::uint64_t records_{}, agree_{}, repaired_{};
   bool terminal_{::isatty(STDERR_FILENO) == 1};
   std::chrono::steady_clock::time_point told_{std::chrono::steady_clock::now()};
 
@@ -34,15 +34,10 @@ public:
     told_ = now;
     std::cerr << '\r' << records_ << " records" << std::flush;
   }
-  void left_out(std::string const& why) {
-    ++left_out_;
-    tell(why);
-  }
   void tell_all() const {
     if (terminal_) std::cerr << '\r';
     tell(std::to_string(records_) + " records; " + std::to_string(agree_) + " agree with themselves; " +
-         std::to_string(repaired_) + " have proposals" +
-         (left_out_ == 0 ? "" : "; " + std::to_string(left_out_) + " could not be read"));
+         std::to_string(repaired_) + " have proposals");
     for (std::size_t i = 0; i < kinds; ++i)
       if (found_[i] > 0)
         tell(std::string{identifier(static_cast<bifolium::FindingId>(i + 601))} + ' ' + std::to_string(found_[i]));
