@@ -122,7 +122,7 @@ public:
       : note_{note}, text_{text}, kind_{Kind::note}, doubtful_{doubtful} {}
 
   [[nodiscard]] constexpr Kind kind() const noexcept { return kind_; }
-  /// A question mark stands after it.
+  /// A question mark comes after it.
   [[nodiscard]] constexpr bool doubtful() const noexcept { return doubtful_; }
   /// The part of the text that says it.
   [[nodiscard]] constexpr TextSpan text() const noexcept { return text_; }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Counting the leaves of a formula straight from its text: nothing is allocated, the cost is linear in the text, and the
+/// Counting the leaves of a formula straight from its text: formulas of ordinary length need no allocation, the cost is linear in the text, and the
 /// answer is that of read_formula. Works in constant expressions.
 #pragma once
 

@@ -22,7 +22,7 @@ enum class Omitted : std::uint8_t {
 struct Dialect {
   Omitted omitted{};      ///< what a gathering without a count means
   Letters letters{};      ///< letters used beside the 23
-  bool flat_counts{true}; ///< counts may stand on the line (A8)
+  bool flat_counts{true}; ///< counts may be on the line (A8)
   friend constexpr bool operator==(Dialect, Dialect) = default;
 };
 

@@ -20,7 +20,7 @@ struct SharedSheet {
   friend constexpr bool operator==(SharedSheet, SharedSheet) = default;
 };
 
-/// Sheets of paper for one copy, low <= as_stated <= high, and the assumption behind each.
+/// Sheets of paper for one copy, low <= as_stated <= high, and the assumption of each.
 struct PaperOfFormula {
   Fraction low{}, as_stated{}, high{}; ///< sheets of one copy, by three ways to take the formula
   std::string low_assumes{}, as_stated_assumes{}, high_assumes{}; ///< in words, what each of them takes for granted

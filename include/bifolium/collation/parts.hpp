@@ -58,7 +58,7 @@ public:
   friend constexpr bool operator==(Cycle const&, Cycle const&) = default;
 
 private:
-  /// How often all counts came before that place of the run, and which of them stands there.
+  /// How often all counts came before that place of the run, and which of them is there.
   struct Turn {
     std::int64_t cycles;
     std::size_t term;
@@ -79,7 +79,7 @@ struct Run {
   bool first_inferred{}, last_inferred{}; ///< [A]-D⁴: unsigned, the signature inferred from the sequence
   bool unsigned_throughout{};             ///< inside brackets round the whole formula: [a-c⁶]
   bool imperfect{};                       ///< followed by +: more leaves once existed
-  bool begins_part{};                     ///< a semicolon stands before it: another part or volume
+  bool begins_part{};                     ///< a semicolon or the name of a volume comes before it: another part
 
   /// Leaves of the whole run, before any change.
   [[nodiscard]] constexpr std::int64_t leaf_total() const { return leaves.total(gatherings); }

@@ -49,7 +49,7 @@ struct ReferenceScan {
     for (; is_digit(byte()); ++at) n = n > 99999999 ? n : n * 10 + (byte() - '0');
     return at == from ? -1 : n;
   }
-  /// ij, iiij, viii. A lone v at the end is the verso, and a v behind the numeral too: iiiv is leaf three, verso.
+  /// ij, iiij, viii. A lone v at the end is the verso, and a v after the numeral too: iiiv is leaf three, verso.
   constexpr std::int64_t roman() noexcept {
     auto const numeral = roman_numeral(text.substr(at));
     if (text.substr(at) == "v") return 0;
@@ -201,7 +201,7 @@ inline Expected<Reference> find_reference(IdealCopy const& book, std::string_vie
 
 /// How a reference is set down.
 enum class ReferenceForm : std::uint8_t {
-  signature,   ///< B3v, 36/10r; the leaf inserted behind B3 is B3+1
+  signature,   ///< B3v, 36/10r; an inserted leaf by its name, or by the leaf before it: B3+1
   raised_side, ///< B3ᵛ
   roman, ///< Biij verso, as early books sign; in figures where the numeral could be taken for part of the signature
   leaf_number, ///< f. 12v

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Writing a formula in one canonical way: a blank between runs, a semicolon between parts, changes directly behind the
+/// Writing a formula in one canonical way: a blank between runs, a semicolon between parts, changes directly after the
 /// run, an en dash never (records are searched with the hyphen), a true minus and a plus-minus in changes. Reading what was
 /// written gives the formula again.
 #pragma once
@@ -57,7 +57,7 @@ class FormulaWriter : MarkWriter {
     }
     return i;
   }
-  /// From change `i` on as many identities as stand in one list: [=B2], [=L4.5]; and the change after them.
+  /// From change `i` on as many identities as are in one list: [=B2], [=L4.5]; and the change after them.
   std::size_t identities(std::size_t i) {
     auto const& changes = formula_.changes();
     auto const end = end_of_list(i);

@@ -93,7 +93,7 @@ protected:
   }
 
 private:
-  /// What may follow one insertion; a list of leaves may go on.
+  /// What may follow one insertion; a list of leaves may continue.
   [[nodiscard]] static constexpr bool ends_one(Token const& t) noexcept {
     return t.is(TokenKind::end) || t.is(TokenKind::comma) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
            t.is(TokenKind::open_square) || t.is(TokenKind::dash) || t.is(TokenKind::plus);

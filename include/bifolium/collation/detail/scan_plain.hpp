@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Nine runs in ten of a catalogue are plain: a letter or two with a dash between, a count, a blank (A-K⁸, 2B4). They are
 /// recognised here in one look at each byte. Whatever is not wholly plain - a bracket, an alternation, a letter outside
-/// the alphabet, an odd count - is left to the full scanner, so this decides nothing: it is only faster.
+/// the alphabet, an odd count - is left to the grammar, so this makes no decision: it is only faster.
 #pragma once
 
 #include <bifolium/collation/dialect.hpp>
@@ -13,12 +13,12 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A plain run at a byte of the text; `end` is 0 when what stands there is not plain.
+/// A plain run at a byte of the text; `end` is 0 where the text is not plain.
 struct PlainRun {
   std::size_t end{};
   std::uint32_t first_multiple{1}, last_multiple{1};
   char first{}, last{};
-  bool ranged{}; ///< a dash stood between first and last
+  bool ranged{}; ///< a dash is between first and last
   int leaves{};
 };
 
@@ -45,7 +45,7 @@ class PlainScanner {
     auto const lower = static_cast<unsigned char>(b | 0x20U);
     return lower >= 'a' && lower <= 'z';
   }
-  /// A figure of at most two digits and one letter that does not stand for π, χ or a doubled letter.
+  /// A figure of at most two digits and one letter that is not part of π, χ or a doubled letter.
   constexpr bool mark(std::uint32_t& multiple, char& letter) noexcept {
     if (is_figure(byte(at_)) && byte(at_) != '0') {
       multiple = byte(at_++) - 0U - '0';
@@ -80,7 +80,7 @@ class PlainScanner {
       if (auto const next = raised(at_, bytes); next >= 0) leaves = leaves * 10 + next, at_ += bytes;
     }
     if (leaves == 0 || (leaves % 2 != 0 && leaves != 1)) return false;
-    // only what cannot go on with the count may follow
+    // only what cannot continue the count may follow
     auto const after = byte(at_);
     if (after == ' ' || after == '\0' || after == ']' || after == ';' || after == '(') return true;
     return (after == '.' || after == ',') && (byte(at_ + 1) == ' ' || byte(at_ + 1) == '\0');
@@ -89,7 +89,7 @@ class PlainScanner {
 public:
   constexpr PlainScanner(std::string_view text, std::size_t at) : text_{text}, at_{at} {}
 
-  /// `line`: counts may stand on the line.
+  /// `line`: counts may be on the line.
   [[nodiscard]] constexpr PlainRun scan(bool line) noexcept {
     PlainRun run;
     if (!mark(run.first_multiple, run.first)) return run;

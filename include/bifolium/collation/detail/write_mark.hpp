@@ -23,7 +23,7 @@ enum class Notation : std::uint8_t {
 
 namespace detail {
 
-/// Sets down marks and counts one behind another; who derives from it sets down what stands between them.
+/// Writes marks and counts one after another; a class that derives from it writes what is between them.
 class MarkWriter {
 protected:
   Notation notation_;
@@ -35,7 +35,7 @@ protected:
   [[nodiscard]] bool markup() const noexcept { return notation_ == Notation::html || notation_ == Notation::tei; }
   void put(std::string_view piece) {
     for (std::size_t i = 0; i < piece.size(); ++i) {
-      // what looks like an entity, or would with a semicolon behind it, would be read as one
+      // what looks like an entity, or would with a semicolon after it, would be read as one
       auto const rest = piece.substr(i + 1);
       bool const entity_like = rest.starts_with("amp") || rest.starts_with("lt") || rest.starts_with("gt");
       if (piece[i] == '&' && (markup() || entity_like))
@@ -71,7 +71,7 @@ protected:
   void series(Signature const& signature) {
     raised(signature.series(), false);
     if (!plain() || signature.duplicate() != Duplicate::none) return;
-    char first = '\0'; // of what is spelled behind it
+    char first = '\0'; // of what is spelled after it
     signature.in_series(0).spell(
         [&](char const* bytes, std::size_t size) { first = first == '\0' && size > 0 ? bytes[0] : first; }, [](int) {});
     if (is_digit(first)) text_ += '^';
