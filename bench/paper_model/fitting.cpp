@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "fitting.hpp"
 
+#include <bifolium/evidence/parameters.hpp>
+
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
@@ -89,8 +91,8 @@ struct Implied {
 };
 Implied implied(Book const& book) {
   auto const how = division_of(book.leaves);
-  auto const smaller = 0.02 * (std::log2(book.leaves) - 1); // see loss_of_halving
-  constexpr double boards = 6;
+  auto const smaller = usual_parameters.loss_of_halving * (std::log2(book.leaves) - 1);
+  auto const boards = usual_parameters.boards.count();
   auto const height = std::log(book.in_centimetres ? book.height - 5 - boards : book.height);
   Implied sheet;
   std::size_t const h = how.long_is_height ? 0 : 1;
@@ -461,7 +463,19 @@ std::vector<Assumed> assumed_of(std::string const& folder) {
   return all;
 }
 
-Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts, std::vector<Assumed> const& assumed) {
+namespace {
+
+/// Logarithms of the sheets at which the populations start.
+std::vector<std::array<double, 2>> start_of(std::vector<Start> const& starts) {
+  std::vector<std::array<double, 2>> start;
+  for (auto const& one : starts)
+    start.push_back(
+        {std::log(one.long_side) - SheetPopulation::base_loss, std::log(one.short_side) - SheetPopulation::base_loss});
+  return start;
+}
+/// What is known before any sheet is looked at: how common formats were, and where the populations start.
+Fitted started(std::vector<Book> const& books, std::vector<std::array<double, 2>> const& start,
+               std::vector<Assumed> const& assumed) {
   Fitted fitted;
   FormatSharesOf const shares{books, assumed};
   fitted.formats = shares_of(shares);
@@ -473,15 +487,18 @@ Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts, std
     fitted.books[y] = static_cast<float>(static_cast<double>(fitted.books[few_books]) * shares.dated(y) /
                                          shares.dated(last_early) * (y == 0 ? 0.5 : 1));
   fitted.tail = start_tail;
-  std::vector<std::array<double, 2>> start;
-  for (std::size_t k = 0; k < K; ++k) {
-    start.push_back({std::log(starts[k].long_side) - SheetPopulation::base_loss,
-                     std::log(starts[k].short_side) - SheetPopulation::base_loss});
-    fitted.populations[k] = {start[k][0], start[k][1], .0022, .0008, .0022};
-  }
+  for (std::size_t k = 0; k < K; ++k) fitted.populations[k] = {start[k][0], start[k][1], .0022, .0008, .0022};
   // odd paper, not fitted: size spreads by .3 along both sides, shape by .1 across
-  fitted.populations[0].long_variance = fitted.populations[0].short_variance = .10,
-  fitted.populations[0].covariance = .08;
+  auto& odd = fitted.populations[0];
+  odd.long_variance = odd.short_variance = .10, odd.covariance = .08;
+  return fitted;
+}
+
+} // namespace
+
+Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts, std::vector<Assumed> const& assumed) {
+  auto const start = start_of(starts);
+  auto fitted = started(books, start, assumed);
   std::vector<Implied> sheets;
   for (auto const& book : books) sheets.push_back(implied(book));
   Held alike;
@@ -492,7 +509,7 @@ Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts, std
     fitted.sheets = count_sheets(books, held);
     PaperModel const model{fitted.counts()};
     fitted.log_likelihood = 0;
-    double lost = start_tail > 0 ? books_of_tail / start_tail : 0, n = books_of_tail;
+    double lost = books_of_tail / start_tail, n = books_of_tail;
     for (std::size_t i = 0; i < books.size(); ++i) {
       auto const papers = model.papers(Region::anywhere, books[i].year.value_or(1485));
       auto const& weight = papers[format_group(books[i].leaves)];
