@@ -19,7 +19,7 @@ inline std::optional<Attested> usual_scheme(Format format, int leaves) {
 }
 
 /// Gives the gatherings of a book the sheets they are printed on, in order.
-class SheetsOfBook {
+class SheetsAndFormes {
   std::optional<Attested> scheme_{};
   int next_gathering_{}, next_sheet_{1};
 
@@ -49,7 +49,7 @@ public:
 };
 
 /// One row of the table of a gathering: leaf `number` of those that were folded.
-inline std::string leaf_row(SheetsOfBook::Taken const& taken, Imposition<> const& formes, std::string_view label,
+inline std::string leaf_row(SheetsAndFormes::Taken const& taken, Imposition<> const& formes, std::string_view label,
                             int number, std::string_view said) {
   LeafAt const at{taken.gathering, taken.fold.gathering(taken.gathering).leaf(number)};
   auto const pages = taken.fold.pages_of(at);
@@ -83,7 +83,7 @@ inline std::string part_of_sheet(Format format, int leaves) {
 }
 
 /// The table of one gathering: its leaves in the order of the book.
-inline std::string gathering_table(DrawnGathering const& drawn, std::optional<SheetsOfBook::Taken> const& taken,
+inline std::string gathering_table(DrawnGathering const& drawn, std::optional<SheetsAndFormes::Taken> const& taken,
                                    Format format, int leaves) {
   if (!taken)
     return "<p>" + capitalised(counted(leaves, "leaf is", "leaves are")) + " " + part_of_sheet(format, leaves) +
@@ -116,7 +116,7 @@ inline std::string formula_section(Formula const& formula, std::string_view writ
   std::string html = "<p>";
   html.append(xml_escaped(written)).append("</p>\n");
   IdealCopy const book{formula};
-  SheetsOfBook sheets;
+  SheetsAndFormes sheets;
   for (auto const& gathering : book.gatherings()) {
     auto const drawn = drawn_gathering(formula, gathering.at);
     auto const leaves = book.leaves_folded(gathering.at);
