@@ -29,14 +29,15 @@ inline PaperModel resampled_model(std::size_t set) {
   auto const& populations = paper_rows::resampled_populations[set];
   return PaperModel{{populations.populations, populations.tail, sheets, formats, paper_counts.books}};
 }
+inline std::vector<PaperModel> make_resampled_models() {
+  std::vector<PaperModel> all;
+  all.reserve(std::size(paper_rows::resampled_populations));
+  for (std::size_t set = 0; set < std::size(paper_rows::resampled_populations); ++set)
+    all.push_back(resampled_model(set));
+  return all;
+}
 inline std::vector<PaperModel> const& resampled_models() {
-  static auto const models = [] {
-    std::vector<PaperModel> all;
-    all.reserve(std::size(paper_rows::resampled_populations));
-    for (std::size_t set = 0; set < std::size(paper_rows::resampled_populations); ++set)
-      all.push_back(resampled_model(set));
-    return all;
-  }();
+  static auto const models = make_resampled_models();
   return models;
 }
 

@@ -197,13 +197,15 @@ inline double edges_by_chance(Counted const& c) {
   return likelihood;
 }
 
+/// The sizes of gathering that a look may find.
+inline constexpr std::array<int, 10> gatherings_found{2, 4, 6, 8, 9, 10, 12, 16, 18, 24};
+inline std::array<GatheringShares, gatherings_found.size()> make_shares_found() {
+  std::array<GatheringShares, gatherings_found.size()> all;
+  for (std::size_t k = 0; k < all.size(); ++k) all[k] = {gatherings_found[k], gatherings_found[k]};
+  return all;
+}
 inline double gathering_found(Case const& one, int i) {
-  constexpr std::array<int, 10> sizes{2, 4, 6, 8, 9, 10, 12, 16, 18, 24};
-  static auto const shares = [&] {
-    std::array<GatheringShares, sizes.size()> all;
-    for (std::size_t k = 0; k < sizes.size(); ++k) all[k] = {sizes[k], sizes[k]};
-    return all;
-  }();
+  static auto const shares = make_shares_found();
   return shares[static_cast<std::size_t>(i)].all(one.shape.ranked, one.counted.age, one.counted.parameters);
 }
 /// Type pages in steps of an eighth of the logarithm, from 50 mm up.

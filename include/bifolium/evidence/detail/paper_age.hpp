@@ -60,16 +60,17 @@ inline PaperAge mean_age(YearsAsked const& years, Region place) {
   }
   return {mean.twofold / all, mean.after_1794 / all, mean.second_mark / all, mean.late_make_up / all};
 }
+inline std::array<PaperAge, region_count> undated_ages() {
+  std::array<PaperAge, region_count> ages;
+  for (std::size_t r = 0; r < ages.size(); ++r)
+    ages[r] = mean_age(YearsAsked{YearRange{1450, 1850}}, static_cast<Region>(r));
+  return ages;
+}
 } // namespace detail
 inline PaperAge PaperAge::of(std::optional<YearRange> years, Region place) {
   if (years && years->is_one_year()) return of(years->from, place);
   if (years) return detail::mean_age(detail::YearsAsked{*years}, place);
-  static auto const undated = [] {
-    std::array<PaperAge, region_count> ages;
-    for (std::size_t r = 0; r < ages.size(); ++r)
-      ages[r] = detail::mean_age(detail::YearsAsked{YearRange{1450, 1850}}, static_cast<Region>(r));
-    return ages;
-  }();
+  static auto const undated = detail::undated_ages();
   return undated[static_cast<std::size_t>(place)];
 }
 
