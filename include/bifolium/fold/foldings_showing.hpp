@@ -98,7 +98,8 @@ struct FoldingsLeft {
 };
 
 /// The foldings that show what was seen of one gathering, or of several that were made of one sheet. Allocates. The work
-/// grows with the leaves and with what was not looked at: some milliseconds for 8 leaves, a second or two for 24.
+/// grows with the leaves and with what was not looked at: some tens of milliseconds for 8 leaves, half a second for 24 of
+/// which all is known, some seconds for 24 of which little is.
 /// error: gathering_size_needed without a gathering; gathering_too_large for more than 32 leaves, or 63 of all together;
 /// leaf_outside_gathering, leaf_seen_twice.
 Expected<FoldingsLeft> foldings_showing(std::span<SeenGathering const> gatherings, SheetsAllowed const& allowed = {});
