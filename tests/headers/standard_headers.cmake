@@ -4,7 +4,7 @@
 #   cmake -DINCLUDE=... -P standard_headers.cmake
 cmake_minimum_required(VERSION 3.16)
 set(never regex iostream istream ostream fstream sstream ranges functional memory stdexcept map set unordered_map unordered_set
-    algorithm numeric thread mutex future locale random chrono variant any filesystem)
+    numeric thread mutex future locale random chrono variant any filesystem)
 
 function(brings header result)
   set(todo "${header}")
@@ -17,7 +17,7 @@ function(brings header result)
       continue()
     endif()
     list(APPEND seen "${header}")
-    file(STRINGS "${INCLUDE}/${header}" lines REGEX "^ *#include <")
+    file(STRINGS "${INCLUDE}/${header}" lines REGEX "^ *#include <([a-z_]+|bifolium/[^>]*\\.hpp)>")
     foreach(line IN LISTS lines)
       string(REGEX REPLACE "^ *#include <([^>]+)>.*" "\\1" name "${line}")
       if(name MATCHES "^bifolium/")
