@@ -235,7 +235,11 @@ public:
     }
     signatures();
     if (!formula_.signing().empty()) text_ += ' ', put(formula_.signing());
-    if (!formula_.tail().empty()) text_ += ", ", put(formula_.tail());
+    if (!formula_.tail().empty()) {
+      auto const& tail = formula_.tail(); // ", in eights" would be the count of the last run
+      text_ += tail.starts_with("in ") || tail.starts_with("per ") ? "; " : ", ";
+      put(tail);
+    }
     if (notation_ == Notation::tei) text_ += "</formula>";
     return static_cast<std::string&&>(text_);
   }

@@ -90,12 +90,14 @@ private:
       if (abbreviated) ++k;
       auto const next = cursor(k).token;
       if ((next.from == end && words < 1) || !begins_format(next.from)) return std::nullopt;
+      if (abbreviated && words > 0) return std::nullopt;
       if (words == 0 && end < i + (abbreviated ? 2U : 4U)) return std::nullopt;
       if (auto const found = format_at_start(text_.substr(next.from))) {
         sink_.paper_class(i, end);
         i = next.from;
         return found;
       }
+      if (abbreviated) return std::nullopt; // gr. 8° is a class and a format, gr. par. 8° is not
       k = next.from;
     }
     return std::nullopt;

@@ -76,14 +76,17 @@ protected:
   /// [12], 128 p.; xii, 128, [2] p.; [1-4] 5-70 leaves: figures and Roman numerals, and at the end what they count.
   [[nodiscard]] constexpr bool is_page_sequence(TokenCursor c) const noexcept {
     int figures = 0;
+    auto last = TokenKind::end;
     for (int tokens = 0; tokens < 32; ++tokens) {
       auto const& t = c.token;
       auto const w = word(c);
       if (t.raised() || t.is(TokenKind::end)) return false;
       if (t.is(TokenKind::letter)) {
+        if (figures > 0 && !t.spaced && last == TokenKind::figure) return false; // 2i8 is a gathering
         bool const unit = w == "p" || w == "pp" || w == "l" || w == "ll" || w == "ff" || w == "leaves" || w == "pages";
-        if (unit) return figures > 1;
+        if (unit) return figures > 1 && !is_digit(at(t.from + w.size()));
         if (w.size() != roman_numeral(w).bytes || !is_small(w[0])) return false;
+        last = TokenKind::letter;
         c = after_word(c);
         ++figures;
         continue;
@@ -92,6 +95,7 @@ protected:
                         t.is(TokenKind::dash) || t.is(TokenKind::figure);
       if (!mark) return false;
       figures += t.is(TokenKind::figure) ? 1 : 0;
+      last = t.kind;
       c.take();
     }
     return false;

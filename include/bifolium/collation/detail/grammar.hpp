@@ -150,9 +150,10 @@ private:
     auto const w = word(c_);
     auto const end = from + to_32(w.size());
     auto c = cursor(end);
-    if (begun() && separated_ && w == "and" && (c.at(TokenKind::letter) && !is_word(c.token.from))) return c_ = c, true;
     auto const count = take_count(c, dialect_.flat_counts);
     if (begun() && (w == "plus" || w == "with" || w == "and") && is_extent(cursor(end))) return rest(false);
+    if (begun() && separated_ && w == "and" && (cursor(end).at(TokenKind::letter) && !is_word(cursor(end).token.from)))
+      return c_ = cursor(end), true;
     if (begun() && separated_ && !count.found()) return rest(true);
     if (w.size() >= 3 && count.sound()) return this->named(end, count);
     return fail(begun() ? Problem::unknown_mark : Problem::no_signature, from, end);
@@ -179,7 +180,7 @@ private:
     auto const from = c_.token.from;
     auto const close = this->closing_round(c_);
     if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
-    auto const in = cursor(from + 1, close);
+    auto const in = cursor(c_.token.to, close);
     bool const equated = in.at(TokenKind::open_square) && in.ahead().is(TokenKind::equals);
     bool const changing = in.at(TokenKind::plus) || in.at(TokenKind::equals) || is_loss(in.token) || equated;
     if (!begun()) return fail(changing ? Problem::change_without_gathering : Problem::no_signature, from, close + 1);
@@ -214,7 +215,7 @@ private:
     bool const identity = first.is(TokenKind::equals);
     bool const changing = begun() && (identity || first.is(TokenKind::plus) || is_loss(first));
     if (first.is(TokenKind::dollar) || changing) {
-      auto const close = closing_square(from);
+      auto const close = closing_square(c_.token.to - 1);
       if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
       c_ = cursor(close + 1);
       if (first.is(TokenKind::dollar)) return sink_.passage(Passage::Kind::signing, from, close + 1), true;
@@ -332,7 +333,7 @@ private:
     if (!begun() || second_) return fail(Problem::unknown_mark, t.from, t.from + 12);
     auto c = c_;
     c.take();
-    if (is_extent(c)) { // A-K⁸ = 80 leaves
+    if (is_extent(c) && !c.at(TokenKind::plus)) { // A-K⁸ = 80 leaves
       c_ = c;
       return rest(false);
     }

@@ -125,7 +125,7 @@ protected:
       c.take();
       if (!c.touches(TokenKind::colon)) return false;
       c.take();
-      if (!c.token.spaced || !c.at(TokenKind::letter) || at(c.token.from + 1) == ':') return false;
+      if (!c.token.spaced || c.ended() || c.token.raised() || c.at(TokenKind::colon)) return false;
       sink_.label(figure.from, figure.to, true);
       part_ = true;
       c_ = c;

@@ -183,7 +183,7 @@ private:
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
     if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;
     if (at(end) == ' ' && (at(end + 1) == 'i' || at(end + 1) == 'p') && is_small(at(end + 2))) return true;
-    if (at(end) == ' ' && (at(end + 1) == '-' || static_cast<unsigned char>(at(end + 1)) == 0xE2))
+    if (at(end) == ' ' && (at(end + 1) == ',' || at(end + 1) == '-' || static_cast<unsigned char>(at(end + 1)) == 0xE2))
       return true; // A8 - Z8
     return part_ && begun() && is_small(at(end + 1)) && is_small(at(end + 2));
   }
