@@ -194,6 +194,12 @@ TEST_CASE("signing and gatherings against the formula") {
   CHECK(of_fields({.formula = "A² B-K⁴ L²", .gatherings = "in fours"}).findings.empty());
 }
 
+TEST_CASE("formats as catalogues state them") {
+  CHECK(has(of_fields({.formula = "A-K⁴", .format = "4to in 8s"}), FindingId::gatherings_differ));
+  CHECK(of_fields({.formula = "4°: A-K⁸", .format = "4to in 8s"}).findings.empty());
+  CHECK(!has(of_fields({.formula = "4°: A-K⁸", .format = "4to and 8vo"}), FindingId::format_differs));
+}
+
 TEST_CASE("what cannot be read is told, and the rest is examined") {
   auto const audit = of_fields(
       {.formula = "A-", .pagination = "17 x", .leaves = "many", .format = "zz", .material = "wove", .year = "1690"});

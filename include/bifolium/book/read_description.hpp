@@ -7,7 +7,6 @@
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/evidence/read_seen.hpp>
-#include <bifolium/fold/read_format.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/record/read_format_statement.hpp>
 #include <bifolium/record/read_signing.hpp>
@@ -134,6 +133,15 @@ class DescriptionReader {
     if (auto const plates = extent->leaves_of_plates(); plates && texts_.plates.empty())
       book_.plates = stated(std::int64_t{*plates}, extent->plates[0].at.of(texts_.pagination));
   }
+  /// Of a book in two formats none is taken: what is said of leaves then holds for a part of it.
+  void format() {
+    if (texts_.format.empty()) return;
+    auto const read = read_format_statement(texts_.format);
+    if (!read) return unread(Field::format, read.error(), texts_.format);
+    if (read->formats.size() == 1) book_.format = stated(Format{read->formats[0]}, texts_.format);
+    if (read->gatherings_of && texts_.gatherings.empty())
+      book_.gatherings = stated(int{*read->gatherings_of}, texts_.format);
+  }
   void year() {
     if (texts_.year.empty()) return;
     auto const date = read_date(texts_.year);
@@ -156,9 +164,7 @@ public:
     pagination();
     read(Field::leaves, texts_.leaves, book_.leaves, number_in);
     read(Field::plates, texts_.plates, book_.plates, number_in);
-    read(Field::format, texts_.format, book_.format, [](std::string_view text) {
-      return read_format_statement(text).transform([](FormatStatement const& one) { return one.formats.front(); });
-    });
+    format();
     read(Field::signing, texts_.signing, book_.signing, [](std::string_view text) { return read_signing(text); });
     read(Field::gatherings, texts_.gatherings, book_.gatherings, gathering);
     read(Field::height, texts_.height, book_.height, size);
