@@ -17,19 +17,19 @@ inline namespace v0 {
 
 /// (−A4): the ideal copy lacks the leaf, or the leaves (−A2-4).
 struct Deletion {
-  GatheringAt gathering{};
-  int leaf{};     ///< the first, as folded, from 1; 0 for every leaf of the gathering
-  int last{leaf}; ///< the last; as `leaf` where it is one
+  GatheringAt gathering{}; ///< the gathering that is changed
+  int leaf{};              ///< the first, as folded, from 1; 0 for every leaf of the gathering
+  int last{leaf};          ///< the last; as `leaf` where it is one
   /// How many leaves. `folded`: those of the gathering.
   [[nodiscard]] constexpr int leaves(int folded) const noexcept { return leaf == 0 ? folded : last - leaf + 1; }
   friend constexpr bool operator==(Deletion, Deletion) = default;
 };
 /// (±B2): the leaf, or the leaves, were cut out and replaced. The number of leaves stays.
 struct Cancel {
-  GatheringAt gathering{};
-  int leaf{};     ///< the first, as folded, from 1; 0 for every leaf of the gathering
-  int last{leaf}; ///< the last; as `leaf` where it is one
-  bool of_fold{}; ///< replaced together with its conjugate, as one fold (±B4.5) or with the whole gathering
+  GatheringAt gathering{}; ///< the gathering that is changed
+  int leaf{};              ///< the first, as folded, from 1; 0 for every leaf of the gathering
+  int last{leaf};          ///< the last; as `leaf` where it is one
+  bool of_fold{};          ///< replaced together with its conjugate, as one fold (±B4.5) or with the whole gathering
   /// How many leaves. `folded`: those of the gathering.
   [[nodiscard]] constexpr int leaves(int folded) const noexcept { return leaf == 0 ? folded : last - leaf + 1; }
   friend constexpr bool operator==(Cancel, Cancel) = default;
@@ -42,19 +42,19 @@ enum class Joined : std::uint8_t {
 };
 /// (A3+χ1.2): leaves that were not folded with the gathering.
 struct Insertion {
-  GatheringAt gathering{};
-  int after{};           ///< the leaf they follow, as folded; 0 before the first
-  int leaves{1};         ///< how many
-  Joined joined{};       ///< how they are joined
-  bool named{};          ///< the formula gives a name: χ1, a⁴, "c3"
-  bool named_by_place{}; ///< (+8*): called after the leaf they follow, with a star
-  Signature name{};      ///< the name; of no meaning without one
-  int first_figure{};    ///< the figure after the name or before the star; 0 where there is none
+  GatheringAt gathering{}; ///< the gathering that is changed
+  int after{};             ///< the leaf they follow, as folded; 0 before the first
+  int leaves{1};           ///< how many
+  Joined joined{};         ///< how they are joined
+  bool named{};            ///< the formula gives a name: χ1, a⁴, "c3"
+  bool named_by_place{};   ///< (+8*): called after the leaf they follow, with a star
+  Signature name{};        ///< the name; of no meaning without one
+  int first_figure{};      ///< the figure after the name or before the star; 0 where there is none
   friend constexpr bool operator==(Insertion const&, Insertion const&) = default;
 };
 /// [=B2]: one leaf of paper, which the formula has in two places.
 struct Identity {
-  GatheringAt gathering{};
+  GatheringAt gathering{}; ///< the gathering that is changed
   /// The leaf that is said to be another: as folded, or which leaf of the insertion, from 1.
   int leaf{1};
   /// The insertion that brought it, by its number among the changes; none for a leaf as folded.
@@ -66,8 +66,8 @@ struct Identity {
 };
 /// (B2 blank): words.
 struct Note {
-  GatheringAt gathering{};
-  std::uint32_t words{}; ///< which of the notes of the formula
+  GatheringAt gathering{}; ///< the gathering that is changed
+  std::uint32_t words{};   ///< which of the notes of the formula
   friend constexpr bool operator==(Note, Note) = default;
 };
 
@@ -121,6 +121,7 @@ public:
   constexpr Change(Note const& note, TextSpan text = {}, bool doubtful = false)
       : note_{note}, text_{text}, kind_{Kind::note}, doubtful_{doubtful} {}
 
+  /// Which of the five kinds of change this is.
   [[nodiscard]] constexpr Kind kind() const noexcept { return kind_; }
   /// A question mark comes after it.
   [[nodiscard]] constexpr bool doubtful() const noexcept { return doubtful_; }

@@ -51,6 +51,7 @@ public:
 
   // -- how many ------------------------------------------------------------------------------------------------------
 
+  /// The number of leaves of the ideal copy.
   [[nodiscard]] std::int64_t leaves() const noexcept { return start_.back(); }
   /// Two to a leaf.
   [[nodiscard]] std::int64_t pages() const noexcept { return 2 * leaves(); }
@@ -122,9 +123,12 @@ public:
   class gathering_iterator;
   /// The gatherings of the runs in their order.
   class Gatherings;
+  /// The gatherings in order, a range that lives as long as this ideal copy.
   [[nodiscard]] Gatherings gatherings() const&;
   Gatherings gatherings() const&& = delete; // it would look at what goes
+  /// An iterator to the first element.
   [[nodiscard]] leaf_iterator begin() const&;
+  /// An iterator past the last element.
   [[nodiscard]] leaf_iterator end() const&;
   leaf_iterator begin() const&& = delete;
   leaf_iterator end() const&& = delete;
@@ -290,11 +294,14 @@ class IdealCopy::leaf_iterator {
   std::int64_t number_{};
 
 public:
+  /// The type of an element.
   using value_type = LeafOfBook;
+  /// The type of a distance between two iterators.
   using difference_type = std::ptrdiff_t;
   leaf_iterator() = default;
   /// At the leaf of that number. pre: from 1 to one past the last.
   leaf_iterator(IdealCopy const& book, std::int64_t number) : book_{&book}, number_{number} {}
+  /// The element at this position.
   [[nodiscard]] LeafOfBook operator*() const { return *book_->leaf_of_number(number_); }
   /// The next leaf.
   leaf_iterator& operator++() { return ++number_, *this; }
@@ -311,11 +318,14 @@ class IdealCopy::gathering_iterator {
   GatheringAt at_{};
 
 public:
+  /// The type of an element.
   using value_type = GatheringOfBook;
+  /// The type of a distance between two iterators.
   using difference_type = std::ptrdiff_t;
   gathering_iterator() = default;
   /// At the first gathering of that run.
   gathering_iterator(IdealCopy const& book, std::uint32_t run) : book_{&book}, at_{run, 0} {}
+  /// The element at this position.
   [[nodiscard]] GatheringOfBook operator*() const {
     auto const numbers = book_->numbers_of(at_);
     return {at_, book_->signature(at_), book_->leaves_folded(at_), numbers.count(), numbers.from};
@@ -337,10 +347,13 @@ class IdealCopy::Gatherings {
   IdealCopy const* book_;
 
 public:
+  /// The type of an iterator over the elements.
   using iterator = gathering_iterator;
   /// pre: the ideal copy outlives the view.
   explicit Gatherings(IdealCopy const& book) : book_{&book} {}
+  /// An iterator to the first element.
   [[nodiscard]] iterator begin() const { return {*book_, 0}; }
+  /// An iterator past the last element.
   [[nodiscard]] iterator end() const { return {*book_, static_cast<std::uint32_t>(book_->runs_.size())}; }
 };
 

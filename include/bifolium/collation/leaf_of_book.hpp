@@ -23,6 +23,7 @@ enum class LeafSide : std::uint8_t { not_said, recto, verso };
 struct NumbersOfLeaves {
   std::int64_t from{}; ///< the number of the first, from 1
   std::int64_t to{};   ///< the number of the last; below `from` where there is none
+  /// How many leaves there are.
   [[nodiscard]] constexpr std::int64_t count() const noexcept { return to - from + 1; }
   friend constexpr bool operator==(NumbersOfLeaves, NumbersOfLeaves) = default;
 };
@@ -37,8 +38,8 @@ struct GatheringOfBook {
 };
 /// An inserted leaf: what it was inserted with, and which leaf of that it is.
 struct InsertedLeaf {
-  Insertion insertion{};
-  int number{1}; ///< which leaf of the insertion, from 1
+  Insertion insertion{}; ///< the insertion it belongs to
+  int number{1};         ///< which leaf of the insertion, from 1
   /// The figure that belongs to its name, as 4 of χ4: counted on from the first, or from 1.
   [[nodiscard]] constexpr int figure() const noexcept { return first_figure() + number - 1; }
   /// The figure of the first leaf of the insertion.

@@ -30,6 +30,7 @@ public:
     terms_[size_++] = static_cast<std::uint16_t>(leaves);
     return true;
   }
+  /// The number of elements.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
   /// The count of that place. pre: i < size().
   [[nodiscard]] constexpr int term(std::size_t i) const {

@@ -25,6 +25,7 @@ public:
   explicit BrokenPrecondition(char const* sentence) noexcept {
     for (unsigned i = 0; i + 1 < sizeof sentence_ && sentence[i] != '\0'; ++i) sentence_[i] = sentence[i];
   }
+  /// The sentence of the precondition that was broken.
   [[nodiscard]] char const* what() const noexcept override { return sentence_; }
 };
 

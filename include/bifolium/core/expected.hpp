@@ -88,7 +88,9 @@ template <class T> class [[nodiscard]] Expected {
   }
 
 public:
+  /// The type of the value.
   using value_type = T;
+  /// The type of what is held where the value is not there.
   using error_type = Error;
 
   /// Holds `value`.
@@ -96,14 +98,20 @@ public:
   /// Holds no value, and the error that explains why. pre: the error names its problem.
   constexpr Expected(Error error) : error_{error} { detail::must_name_problem(error); }
 
+  /// True where the value is there.
   [[nodiscard]] constexpr bool has_value() const noexcept { return value_.has_value(); }
+  /// True where the value is there.
   constexpr explicit operator bool() const noexcept { return value_.has_value(); }
 
+  /// The value. pre: it is there.
   [[nodiscard]] constexpr T const& operator*() const& BIFOLIUM_LIFETIMEBOUND { return must_hold(), *value_; }
+  /// The value. pre: it is there.
   [[nodiscard]] constexpr T& operator*() & BIFOLIUM_LIFETIMEBOUND { return must_hold(), *value_; }
   /// By value, so that `for (auto const& x : *make())` does not walk through a dead object.
   [[nodiscard]] constexpr T operator*() && { return must_hold(), static_cast<T&&>(*value_); }
+  /// A member of the value. pre: it is there.
   [[nodiscard]] constexpr T const* operator->() const BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
+  /// A member of the value. pre: it is there.
   [[nodiscard]] constexpr T* operator->() BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
   /// The value. pre: there is one.
   [[nodiscard]] constexpr T const& value() const& BIFOLIUM_LIFETIMEBOUND { return **this; }
@@ -165,7 +173,9 @@ template <> class [[nodiscard]] Expected<void> {
   Error error_{};
 
 public:
+  /// The type of the value.
   using value_type = void;
+  /// The type of what is held where the value is not there.
   using error_type = Error;
 
   /// Success.
@@ -173,7 +183,9 @@ public:
   /// Failure. pre: the error names its problem.
   constexpr Expected(Error error) : error_{error} { detail::must_name_problem(error); }
 
+  /// True where the value is there.
   [[nodiscard]] constexpr bool has_value() const noexcept { return error_.problem == Problem::none; }
+  /// True where the value is there.
   constexpr explicit operator bool() const noexcept { return has_value(); }
   /// Does nothing after success. pre: there is no error.
   constexpr void operator*() const { value(); }

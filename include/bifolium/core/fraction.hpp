@@ -112,9 +112,13 @@ public:
   friend constexpr Fraction operator*(Fraction a, Fraction b) { return or_broken(checked_multiply(a, b)); }
   friend constexpr Fraction operator/(Fraction a, Fraction b) { return or_broken(checked_divide(a, b)); }
   friend constexpr Fraction operator-(Fraction a) { return or_broken(checked_subtract(Fraction{}, a)); }
+  /// Adds to this value.
   constexpr Fraction& operator+=(Fraction b) { return *this = *this + b; }
+  /// Subtracts from this value.
   constexpr Fraction& operator-=(Fraction b) { return *this = *this - b; }
+  /// Multiplies this value.
   constexpr Fraction& operator*=(Fraction b) { return *this = *this * b; }
+  /// Divides this value.
   constexpr Fraction& operator/=(Fraction b) { return *this = *this / b; }
 
   friend constexpr bool operator==(Fraction, Fraction) = default;

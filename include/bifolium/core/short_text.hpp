@@ -49,6 +49,7 @@ public:
   [[nodiscard]] constexpr std::string_view view() const noexcept BIFOLIUM_LIFETIMEBOUND { return {bytes_, size_}; }
   /// The text; it lives as long as this object.
   constexpr operator std::string_view() const noexcept BIFOLIUM_LIFETIMEBOUND { return view(); }
+  /// True where there are no elements.
   [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
   /// The most bytes it can hold.
   [[nodiscard]] static constexpr std::size_t capacity() noexcept { return Capacity; }

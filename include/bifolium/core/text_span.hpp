@@ -18,6 +18,7 @@ struct TextSpan {
 
   /// Its length in bytes.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return to - from; }
+  /// True where there are no elements.
   [[nodiscard]] constexpr bool empty() const noexcept { return from == to; }
   /// The part of `text` it names. pre: it was made from a text at least as long.
   [[nodiscard]] constexpr std::string_view of(std::string_view text) const { return text.substr(from, to - from); }

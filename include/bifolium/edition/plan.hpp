@@ -129,7 +129,9 @@ private:
   std::uint8_t count_{};
 
 public:
+  /// An iterator to the first element.
   [[nodiscard]] constexpr Working const* begin() const noexcept { return workings_.data(); }
+  /// An iterator past the last element.
   [[nodiscard]] constexpr Working const* end() const noexcept { return workings_.data() + count_; }
   /// Kinds of working.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return count_; }

@@ -97,7 +97,9 @@ struct Inference {
   [[nodiscard]] FormatCandidate const& front() const { return candidates.front(); }
   /// How many formats were ranked.
   [[nodiscard]] std::size_t size() const { return candidates.size(); }
+  /// An iterator to the first element.
   [[nodiscard]] auto begin() const { return candidates.begin(); }
+  /// An iterator past the last element.
   [[nodiscard]] auto end() const { return candidates.end(); }
 };
 

@@ -51,10 +51,11 @@ struct YearShares {
 };
 /// How often a format is gathered in so many leaves, or in two sizes by turns.
 struct GatheringShare {
-  bool late{}; ///< as books are made up from 1535 on; before 1485 otherwise
-  std::uint8_t leaves{}, larger{},
-      smaller{}; ///< of the format, to the sheet; of the gatherings; 0: all are of one size
-  float share{}; ///< of books in the format: 0 to 1
+  bool late{};            ///< as books are made up from 1535 on; before 1485 otherwise
+  std::uint8_t leaves{};  ///< of the format, to the sheet
+  std::uint8_t larger{};  ///< leaves of a gathering, of the larger ones where two sizes alternate
+  std::uint8_t smaller{}; ///< leaves of the smaller gatherings; 0 where all are of one size
+  float share{};          ///< of books in the format: 0 to 1
 };
 /// How common each of `ranked_leaves` was on paper of each population; of any unit.
 using JointShares = std::array<std::array<double, population_count>, ranked_leaves.size()>;

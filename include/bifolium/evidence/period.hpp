@@ -64,9 +64,13 @@ class PeriodBounds {
   constexpr void add(PeriodBound const& bound) { bounds_[size_++] = bound; }
 
 public:
+  /// The number of elements.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
+  /// True where there are no elements.
   [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
+  /// An iterator to the first element.
   [[nodiscard]] constexpr PeriodBound const* begin() const noexcept { return bounds_.data(); }
+  /// An iterator past the last element.
   [[nodiscard]] constexpr PeriodBound const* end() const noexcept { return bounds_.data() + size_; }
 
   /// The earliest year that no bound forbids; missing where none binds. `memory`: also by dates recalled but not seen.

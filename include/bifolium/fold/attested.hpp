@@ -91,16 +91,24 @@ public:
     constexpr explicit Iterator(int row) : row_{row} {}
 
   public:
+    /// The type of an element.
     using value_type = Attested;
+    /// The type of a distance between two iterators.
     using difference_type = std::ptrdiff_t;
     constexpr Iterator() = default;
+    /// The element at this position.
     constexpr Attested operator*() const { return Attested{static_cast<SchemeRow>(row_)}; }
+    /// Moves to the next element.
     constexpr Iterator& operator++() { return ++row_, *this; }
+    /// Moves to the next element.
     constexpr Iterator operator++(int) { return Iterator{row_++}; }
     friend constexpr bool operator==(Iterator, Iterator) = default;
   };
+  /// An iterator to the first element.
   [[nodiscard]] constexpr Iterator begin() const noexcept { return Iterator{0}; }
+  /// An iterator past the last element.
   [[nodiscard]] constexpr Iterator end() const noexcept { return Iterator{count}; }
+  /// The number of elements.
   [[nodiscard]] constexpr int size() const noexcept { return count; }
 };
 constexpr Attested::Range Attested::all() noexcept { return {}; }

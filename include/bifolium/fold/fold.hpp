@@ -106,14 +106,19 @@ public:
     constexpr Iterator(Fold const& fold, int gathering) : fold_{&fold}, gathering_{gathering} {}
 
   public:
+    /// The type of an element.
     using value_type = LeafAt;
+    /// The type of a distance between two iterators.
     using difference_type = std::ptrdiff_t;
     constexpr Iterator() = default;
+    /// The element at this position.
     constexpr LeafAt operator*() const { return {gathering_, fold_->gathering(gathering_).leaf(number_)}; }
+    /// Moves to the next element.
     constexpr Iterator& operator++() {
       if (++number_ > fold_->gathering(gathering_).leaves()) ++gathering_, number_ = 1;
       return *this;
     }
+    /// Moves to the next element.
     constexpr Iterator operator++(int) {
       auto const here = *this;
       ++*this;

@@ -55,7 +55,9 @@ public:
   [[nodiscard]] constexpr int rows() const noexcept { return rows_; }
   /// Columns of pages, from the left.
   [[nodiscard]] constexpr int columns() const noexcept { return columns_; }
+  /// An iterator to the first element.
   [[nodiscard]] constexpr ImposedPage const* begin() const noexcept { return first_; }
+  /// An iterator past the last element.
   [[nodiscard]] constexpr ImposedPage const* end() const noexcept { return first_ + rows_ * columns_; }
 };
 

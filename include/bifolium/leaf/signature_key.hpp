@@ -23,13 +23,19 @@ struct SignatureKey {
   static constexpr SignatureKey of(Mark mark, int letter = 0, std::uint32_t multiple = 1) noexcept {
     return {static_cast<std::uint16_t>(mark), static_cast<std::uint8_t>(letter), 0, multiple, 0};
   }
+  /// The kind of mark.
   [[nodiscard]] constexpr Mark mark() const noexcept { return static_cast<Mark>(series & 15U); }
   /// The raised figure before the mark; 0 in the first series.
   [[nodiscard]] constexpr int raised() const noexcept { return series >> 4U & 127; }
+  /// π or χ before the mark.
   [[nodiscard]] constexpr Duplicate duplicate() const noexcept { return static_cast<Duplicate>(series >> 11U & 3U); }
+  /// Whether a symbol is printed before or after the letter.
   [[nodiscard]] constexpr Beside beside() const noexcept { return static_cast<Beside>(series >> 13U & 3U); }
+  /// Whether the mark is given in quotation marks, as printed.
   [[nodiscard]] constexpr bool quoted() const noexcept { return series >> 15U != 0; }
+  /// A letter of the Latin or the Greek alphabet.
   [[nodiscard]] constexpr bool is_letter() const noexcept { return mark() <= Mark::greek_capital; }
+  /// A letter of the Latin alphabet.
   [[nodiscard]] constexpr bool is_latin() const noexcept { return mark() <= Mark::small_letter; }
   /// A Latin letter of the first series with no symbol beside it.
   [[nodiscard]] constexpr bool is_plain_latin() const noexcept { return series <= 1; }

@@ -22,7 +22,7 @@ inline namespace v0 {
 
 /// A signature found in a text, or why there was none.
 struct FoundSignature {
-  SignatureKey key{};
+  SignatureKey key{};   ///< the signature
   std::uint32_t from{}; ///< its first byte
   std::uint32_t end{};  ///< the byte after it; where there is none, the byte that is wrong
   bool inferred{};      ///< it is in square brackets: unsigned, the signature inferred
@@ -30,15 +30,16 @@ struct FoundSignature {
   bool glyph_outside{}; ///< J, U or W of an alphabet without it
   bool multiplied{};    ///< a figure comes before the mark: 2A, which may be ²A
   bool count_inside{};  ///< a raised figure follows, and then the quotation mark that closes the signature
-  Problem problem{Problem::no_signature};
+  Problem problem{Problem::no_signature}; ///< why there is none; Problem::none where there is one
+  /// True where a signature was found.
   constexpr explicit operator bool() const noexcept { return problem == Problem::none; }
 };
 
 /// Reads signatures of one text.
 class SignatureReader {
 protected:
-  std::string_view text_;
-  Letters letters_;
+  std::string_view text_; ///< the text that is read
+  Letters letters_;       ///< letters used beside the 23
 
 public:
   /// The text must outlive the reader. `added`: letters used beside the 23.
@@ -76,16 +77,20 @@ protected:
   /// What has come before a mark.
   enum class Level : std::uint8_t { anything, after_series, after_duplicate, after_symbol };
 
+  /// The byte at that place; a zero byte after the end of the text.
   [[nodiscard]] constexpr char at(std::size_t i) const noexcept { return i < text_.size() ? text_[i] : '\0'; }
+  /// The token touches what comes before it and is that letter, on the line.
   static constexpr bool is_letter(TokenCursor const& c, char glyph) noexcept {
     return c.touches(TokenKind::letter) && !c.token.raised() && static_cast<char>(c.token.value) == glyph;
   }
+  /// No signature, and why.
   static constexpr FoundSignature fail(Problem problem, std::uint32_t at) noexcept {
     FoundSignature found;
     found.problem = problem;
     found.from = found.end = at;
     return found;
   }
+  /// A signature and the bytes it takes.
   static constexpr FoundSignature done(SignatureKey key, std::uint32_t from, std::uint32_t end) noexcept {
     FoundSignature found;
     found.key = key;

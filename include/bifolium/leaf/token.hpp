@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// Signatures, formulas and lists of leaves are typed in many ways that mean one thing. A raised eight is ⁸, ^8, ^{8},
-/// ^8^, <sup>8</sup>, <hi rend="superscript">8</hi> or [superscript 8]; ± is +-, -+, +/- or -/+; & is &amp;; five dashes
+/// ^8^, <sup>8</sup>, `<hi rend="superscript">8</hi>` or [superscript 8]; ± is +-, -+, +/- or -/+; & is &amp;; five dashes
 /// are one. Tokens undo the typing and nothing else: whether )( is two brackets or one mark, whether 8 is a count or a
 /// name, is decided by whoever reads them.
 /// Tokens are made one at a time, without allocation, and keep their place in the text as it was given.
@@ -61,7 +61,9 @@ struct Token {
   std::uint32_t to{};    ///< the byte after the last
   std::uint32_t value{}; ///< the letter, the number (at most 1,000,000), the place of a Greek letter, the code point
 
+  /// Whether it is of that kind.
   [[nodiscard]] constexpr bool is(TokenKind k) const noexcept { return kind == k; }
+  /// Whether it is raised above the line, in any notation.
   [[nodiscard]] constexpr bool raised() const noexcept { return style != TokenStyle::line; }
   /// A figure that is raised.
   [[nodiscard]] constexpr bool is_raised_figure() const noexcept { return kind == TokenKind::figure && raised(); }
@@ -226,7 +228,7 @@ private:
     found.style = TokenStyle::caret, found.spaced = spaced || found.spaced, found.from = from;
     return true;
   }
-  /// <sup> and TEI's <hi rend="superscript">, and their ends.
+  /// `<sup>` and TEI's `<hi rend="superscript">`, and their ends.
   constexpr bool angle(bool spaced, std::uint32_t& from, Token& found) noexcept {
     auto const shut = begins("</sup>") ? 6U : begins("</hi>") ? 5U : 0U;
     if (begins("<sup>"))
@@ -319,9 +321,11 @@ struct TokenCursor {
     auto rest = lexer;
     return rest.next();
   }
+  /// The token is of that kind.
   [[nodiscard]] constexpr bool at(TokenKind kind) const noexcept { return token.kind == kind; }
   /// The token is of that kind and no blank comes before it.
   [[nodiscard]] constexpr bool touches(TokenKind kind) const noexcept { return token.kind == kind && !token.spaced; }
+  /// The text has ended.
   [[nodiscard]] constexpr bool ended() const noexcept { return token.kind == TokenKind::end; }
   /// The token is a figure on the line.
   [[nodiscard]] constexpr bool is_flat_figure() const noexcept { return token.is_flat_figure(); }

@@ -153,7 +153,9 @@ public:
 
   /// The length with the opposite sign. pre: it fits `Rep`.
   constexpr Length operator-() const { return Length{detail::exact_difference(Rep{}, count_)}; }
+  /// Adds to this value.
   constexpr Length& operator+=(Length other) { return count_ = detail::exact_sum(count_, other.count_), *this; }
+  /// Subtracts from this value.
   constexpr Length& operator-=(Length other) { return count_ = detail::exact_difference(count_, other.count_), *this; }
 
   /// Prints `187 mm`; a unit without a symbol prints its ratio: `3 x 1/5 mm`.

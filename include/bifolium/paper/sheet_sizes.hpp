@@ -121,14 +121,22 @@ public:
     }
 
   public:
+    /// The type of an element.
     using value_type = SheetSize;
+    /// The type of a distance between two iterators.
     using difference_type = std::ptrdiff_t;
+    /// What an iterator gives when it is dereferenced.
     using reference = SheetSize const&;
+    /// What an iterator gives for ->.
     using pointer = SheetSize const*;
     constexpr iterator() = default;
+    /// The element at this position.
     constexpr reference operator*() const { return *row_; }
+    /// A member of the element at this position.
     constexpr pointer operator->() const { return row_; }
+    /// Moves to the next element.
     constexpr iterator& operator++() { return ++row_, pass(), *this; }
+    /// Moves to the next element.
     constexpr iterator operator++(int) {
       auto const before = *this;
       ++*this;
@@ -136,14 +144,18 @@ public:
     }
     friend constexpr bool operator==(iterator a, iterator b) { return a.row_ == b.row_; }
   };
+  /// The type of an iterator over the elements.
   using const_iterator = iterator;
 
+  /// An iterator to the first element.
   [[nodiscard]] constexpr iterator begin() const BIFOLIUM_LIFETIMEBOUND {
     return {this, std::begin(detail::sheet_table::rows)};
   }
+  /// An iterator past the last element.
   [[nodiscard]] constexpr iterator end() const BIFOLIUM_LIFETIMEBOUND {
     return {this, std::end(detail::sheet_table::rows)};
   }
+  /// True where there are no elements.
   [[nodiscard]] constexpr bool empty() const { return begin() == end(); }
   /// How many rows answer; counts them.
   [[nodiscard]] constexpr int count() const {

@@ -184,7 +184,9 @@ class HeightClasses {
   friend constexpr HeightClasses height_classes(HeightScale scale, millimetres height);
 
 public:
+  /// The number of elements.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
+  /// True where there are no elements.
   [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
   /// pre: counting from 0.
   [[nodiscard]] constexpr HeightClass const& operator[](std::size_t i) const {
