@@ -8,6 +8,9 @@ foreach(page IN ITEMS README.md DEVELOPERS.md ${pages})
   string(REGEX MATCHALL "`[a-z_]+(/[a-z0-9_]+)*(\\.hpp|/)`" names "${text}")
   foreach(name IN LISTS names)
     string(REPLACE "`" "" name "${name}")
+    if(name STREQUAL "detail/") # that of any folder
+      continue()
+    endif()
     if(name MATCHES "^[a-z0-9_]+\\.hpp$") # a header whose folder was named before it
       file(GLOB_RECURSE found "${SOURCE}/include/bifolium/${name}" "${SOURCE}/examples/${name}")
       if(found)
