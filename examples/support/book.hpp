@@ -7,6 +7,7 @@
 #include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/read_length.hpp>
 #include <bifolium/record/read_signature_note.hpp>
+#include <bifolium/record/read_size.hpp>
 
 #include "observed.hpp"
 #include "reams.hpp"
@@ -208,7 +209,8 @@ inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
   book.formula = read.text("formula");
   book.seen.height = read.length("height");
   // catalogues count a part of a centimetre as a whole one, and measure a bound book by its binding
-  if (auto const size = read_size(read.text("height")); size && size->height->to - size->height->above == 10.0) {
+  if (auto const size = bifolium::read_size(read.text("height"));
+      size && size->height->to - size->height->above == 10.0) {
     book.seen.rounded_up_to = 10_mm;
     if (read.text("binding").empty()) book.seen.of = MeasureOf::either;
   }

@@ -5,6 +5,7 @@
 #include "check.hpp"
 
 #include <cmath>
+#include <compare>
 #include <concepts>
 #include <limits>
 #include <numeric>
@@ -111,7 +112,7 @@ TEST_CASE("every result that fits is found at the ends of 64 bits, against numbe
     if (c != 0)
       REQUIRE(checked_divide(x, y) == truth(c < 0 ? -a * d : a * d, static_cast<UnsignedInt>(c < 0 ? -b * c : b * c)));
     REQUIRE((x < y) == (a * d < c * b));
-    REQUIRE((x <=> y == 0) == (a * d == c * b));
+    REQUIRE(std::is_eq(x <=> y) == (a * d == c * b));
     ++(checked_add(x, y) ? fits : fits_not);
   }
   CHECK(fits > 2000);
