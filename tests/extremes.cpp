@@ -6,6 +6,7 @@
 #include <bifolium/drawing/formula_gathering.hpp>
 #include <bifolium/explain/explain_formula.hpp>
 #include <bifolium/explain/explain_ranking.hpp>
+#include <bifolium/record.hpp>
 #include <bifolium/record/extent.hpp>
 #include <bifolium/record/printed_number.hpp>
 #include <bifolium/record/read_pagination.hpp>

@@ -156,7 +156,7 @@ TEST_CASE("the exception of a missing value says why it is missing") {
                        "there is no value: line 1, column 3: found 'x' where a whole number is expected",
                        BrokenPrecondition);
   CHECK_THROWS_WITH_AS(static_cast<void>(good.error()), "there is no error: the value is there", BrokenPrecondition);
-  CHECK_THROWS_WITH_AS((Expected<int>{Error{}}), "an error must name its problem", BrokenPrecondition);
+  CHECK_THROWS_WITH_AS(static_cast<void>(Expected<int>{Error{}}), "an error must name its problem", BrokenPrecondition);
 }
 
 TEST_CASE("an error prints as its message") {

@@ -226,7 +226,8 @@ TEST_CASE("the table of counts is what the books give") {
   REQUIRE(table.formats.size() == fitted.formats.size());
   for (std::size_t i = 0; i < fitted.formats.size(); ++i)
     for (std::size_t f = 0; f < ranked_leaves.size(); ++f)
-      CHECK(table.formats[i].share[f] == doctest::Approx(fitted.formats[i].share[f]).epsilon(0.001));
+      CHECK(static_cast<double>(table.formats[i].share[f]) ==
+            doctest::Approx(static_cast<double>(fitted.formats[i].share[f])).epsilon(0.001));
 }
 
 TEST_CASE("books of one's own move the paper of their formats, and no others") {

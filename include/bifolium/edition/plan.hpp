@@ -128,6 +128,18 @@ private:
   std::array<Working, most_workings> workings_{};
   std::uint8_t count_{};
 
+  // before those that call it, so that clang 16 has it where a plan is a constant
+  template <class Each> [[nodiscard]] constexpr std::optional<std::int64_t> sum_of(Each each) const {
+    std::optional<std::int64_t> sum = 0;
+    for (std::size_t i = 0; i < count_; ++i) {
+      auto const one = each(workings_[i]);
+      auto const all = one ? checked_multiply(*one, workings_[i].times) : std::nullopt;
+      sum = all ? checked_add(*sum, *all) : std::nullopt;
+      if (!sum) return sum;
+    }
+    return sum;
+  }
+
 public:
   /// An iterator to the first element.
   [[nodiscard]] constexpr Working const* begin() const noexcept { return workings_.data(); }
@@ -191,16 +203,6 @@ private:
   /// Sheets or pieces of paper that go to press for one working.
   [[nodiscard]] constexpr std::optional<std::int64_t> pieces_of(Working const& working, std::int64_t copies) const {
     return working.is_printed_copy_by_copy() ? std::optional{copies} : sheets_of(working, copies);
-  }
-  template <class Each> [[nodiscard]] constexpr std::optional<std::int64_t> sum_of(Each each) const {
-    std::optional<std::int64_t> sum = 0;
-    for (auto const& working : *this) {
-      auto const one = each(working);
-      auto const all = one ? checked_multiply(*one, working.times) : std::nullopt;
-      sum = all ? checked_add(*sum, *all) : std::nullopt;
-      if (!sum) return sum;
-    }
-    return sum;
   }
   constexpr void must_be_for(std::int64_t copies) const {
     if (leaves_to_sheet <= 0) broken("a plan has leaves to the sheet");

@@ -97,7 +97,7 @@ private:
     for (auto from = at_;;) {
       if (at_ >= size_) return {TokenKind::end, TokenStyle::line, spaced, size_, size_, 0};
       auto const c = static_cast<unsigned char>(text_[at_]);
-      switch (auto const kind = detail::kinds_of_bytes[c]) {
+      switch (auto const kind = detail::kind_of_byte(c)) {
       case detail::ByteKind::letter:
         if (static_cast<unsigned char>(at(at_ + 1)) >= 0xCC) return accented(spaced, from, c);
         return token(TokenKind::letter, 1, spaced, from, c);

@@ -71,7 +71,7 @@ inline std::optional<Signing> signing_after(Formula const& formula) {
   std::string_view const tail = formula.tail();
   auto const from = tail.find('$');
   if (from == tail.npos) return std::nullopt;
-  auto const end = std::min(tail.find(". ", from), tail.size());
+  auto const end = (std::min)(tail.find(". ", from), tail.size());
   auto const read = read_signing(tail.substr(from, end - from), formula.letters());
   return read ? std::optional{*read} : std::nullopt;
 }

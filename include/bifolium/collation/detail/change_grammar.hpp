@@ -16,13 +16,14 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
+using namespace std::string_view_literals;
 
 /// Words by which leaves are said to be gone, changed or put in (common practice, no source): what they say is not counted,
 /// so it must not pass unseen.
 inline constexpr std::string_view words_of_change[]{
-    "added",   "cancel",  "cancelled", "cancels", "cut",     "deleted", "excised", "extra",
-    "fehlen",  "fehlt",   "inserted",  "lacking", "lacks",   "manca",   "manque",  "minus",
-    "missing", "removed", "replaced",  "want",    "wanting", "wants",   "without",
+    "added"sv,   "cancel"sv,  "cancelled"sv, "cancels"sv, "cut"sv,     "deleted"sv, "excised"sv, "extra"sv,
+    "fehlen"sv,  "fehlt"sv,   "inserted"sv,  "lacking"sv, "lacks"sv,   "manca"sv,   "manque"sv,  "minus"sv,
+    "missing"sv, "removed"sv, "replaced"sv,  "want"sv,    "wanting"sv, "wants"sv,   "without"sv,
 };
 
 template <class Sink> class ChangeGrammar : protected InsertionGrammar<Sink> {

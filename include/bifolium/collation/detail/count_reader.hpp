@@ -15,6 +15,7 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
+using namespace std::string_view_literals;
 
 /// A count found in a text, or why it is none.
 struct FoundCount {
@@ -139,10 +140,10 @@ private:
   }
   /// eight, eights; as a figure 8, 8s: taken, or nothing is.
   constexpr Number take_number(TokenCursor& p, bool plural) const {
-    constexpr std::string_view words[]{"one",     "two",       "three",    "four",     "five",
-                                       "six",     "seven",     "eight",    "nine",     "ten",
-                                       "eleven",  "twelve",    "thirteen", "fourteen", "fifteen",
-                                       "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
+    constexpr std::string_view words[]{"one"sv,     "two"sv,       "three"sv,    "four"sv,     "five"sv,
+                                       "six"sv,     "seven"sv,     "eight"sv,    "nine"sv,     "ten"sv,
+                                       "eleven"sv,  "twelve"sv,    "thirteen"sv, "fourteen"sv, "fifteen"sv,
+                                       "sixteen"sv, "seventeen"sv, "eighteen"sv, "nineteen"sv, "twenty"sv};
     if (p.token.is_flat_figure() && plural) {
       Number number{p.token.value <= most_leaves_in_gathering ? static_cast<int>(p.token.value) : 0, p.token.to};
       p.take();

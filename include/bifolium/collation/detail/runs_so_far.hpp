@@ -104,7 +104,7 @@ class RunsSoFar {
 
 public:
   constexpr void push_back(FoundRun const& run, std::int64_t first_gathering) {
-    Kept kept;
+    Kept kept{}; // in a constant expression nothing may be copied that was not set
     kept.first_gathering = first_gathering;
     kept.gatherings = run.gatherings;
     kept.multiple = run.first.multiple;

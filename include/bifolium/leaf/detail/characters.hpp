@@ -2,7 +2,6 @@
 /// The characters of signatures: which are letters, which may be a symbol, and what each byte of ASCII is to the lexer.
 #pragma once
 
-#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <string_view>
@@ -62,20 +61,18 @@ enum class ByteKind : std::uint8_t {
   high
 };
 
-inline constexpr auto kinds_of_bytes = [] {
-  std::array<ByteKind, 256> kinds{};
-  for (std::size_t c = 'A'; c <= 'Z'; ++c) kinds[c] = kinds[c + 32] = ByteKind::letter;
-  for (std::size_t c = '0'; c <= '9'; ++c) kinds[c] = ByteKind::figure;
-  for (std::size_t c : {0x20U, 0x09U, 0x0DU, 0x0AU}) kinds[c] = ByteKind::blank;
-  kinds['-'] = kinds['+'] = ByteKind::sign;
-  kinds['^'] = ByteKind::caret;
-  kinds['}'] = ByteKind::brace;
-  kinds['<'] = ByteKind::angle;
-  kinds['['] = ByteKind::square;
-  kinds['&'] = ByteKind::ampersand;
-  for (std::size_t c = 0x80; c < 256; ++c) kinds[c] = ByteKind::high;
-  return kinds;
-}();
+/// The kind of each byte, 32 to a row: a is the first enumerator of ByteKind, b the second. Written out, as a table that is
+/// computed would be computed in every unit that includes this.
+// one row each for the bytes from 00, 20, 40, 60 and so on
+inline constexpr char letters_of_kinds[]{"aaaaaaaaaddaadaaaaaaaaaaaaaaaaaa"
+                                         "daaaaajaaaaeaeaaccccccccccaahaaa"
+                                         "abbbbbbbbbbbbbbbbbbbbbbbbbbiaafa"
+                                         "abbbbbbbbbbbbbbbbbbbbbbbbbbaagaa"
+                                         "kkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkk"
+                                         "kkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkk"
+                                         "kkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkk"
+                                         "kkkkkkkkkkkkkkkkkkkkkkkkkkkkkkkk"};
+constexpr ByteKind kind_of_byte(unsigned char c) noexcept { return static_cast<ByteKind>(letters_of_kinds[c] - 'a'); }
 
 } // namespace detail
 } // namespace v0
