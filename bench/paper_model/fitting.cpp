@@ -200,7 +200,7 @@ public:
         if (book.year) {
           auto const at = detail::counted_between(*book.year);
           counts.by_year[at.before][f] += 1 - at.after;
-          counts.by_year[at.before + 1][f] += at.after; // never beyond 1498
+          if (at.after > 0) counts.by_year[at.before + 1][f] += at.after; // never beyond 1498
         } else {
           counts.undated[f] += 1;
         }

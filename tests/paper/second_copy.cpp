@@ -13,7 +13,13 @@ using namespace bifolium;
 TEST_CASE("every side of every sheet size is that of the second copy") {
   auto const rows = data::rows("sheet_sizes.tsv", 7); // the source of each row is in its last cell
   std::size_t i = 0;
+  std::size_t recalled = 0;
   for (auto const& size : all_sheet_sizes()) {
+    // sizes recalled for printing in Britain in the nineteenth century have no source to copy from
+    if (size.trust == Trust::from_memory && size.years() == YearRange{1801, 1900}) {
+      ++recalled;
+      continue;
+    }
     REQUIRE(i < rows.size());
     auto const& row = rows[i++];
     CAPTURE(row[0]);
@@ -25,6 +31,7 @@ TEST_CASE("every side of every sheet size is that of the second copy") {
     CHECK((size.unit == SheetUnit::cm) == (row[3] == "cm"));
   }
   CHECK(i == rows.size());
+  CHECK(recalled == 10);
 }
 
 TEST_CASE("every ream and lot is that of the second copy") {
