@@ -57,7 +57,12 @@ if(bifolium_top_level)
   find_program(bifolium_gzip gzip)
   file(READ README.md readme)
   string(REGEX MATCH "\n## Changes\n\n(\\* [^#]*)\n## " changes "${readme}")
-  string(REGEX REPLACE "(^|\n)\\* [0-9.]+: ([^\n]*)" "\\1  * \\2" changes "${CMAKE_MATCH_1}")
+  string(REGEX REPLACE "[ \n]+" " " changes "${CMAKE_MATCH_1}")
+  string(REGEX REPLACE "(^| )\\* [0-9.]+: " "\n\n  * " changes "${changes}")
+  string(REGEX REPLACE "([^ \n]+ [^ \n]+ [^ \n]+ [^ \n]+ [^ \n]+ [^ \n]+ [^ \n]+ [^ \n]+ )" "\\1\n    " changes "${changes}") # short lines, as lintian asks
+  string(REGEX REPLACE " +\n" "\n" changes "${changes}")
+  string(STRIP "${changes}" changes)
+  set(changes "  ${changes}")
   foreach(package IN ITEMS bifolium libbifolium-dev)
     set(log "${PROJECT_BINARY_DIR}/${package}.changelog")
     file(WRITE "${log}" "bifolium (${PROJECT_VERSION}) unstable; urgency=low\n\n${changes}\n"

@@ -199,8 +199,9 @@ public:
         counts.all[f] += 1;
         if (book.year) {
           auto const at = detail::counted_between(*book.year);
-          counts.by_year[at.before][f] += 1 - at.after;
-          if (at.after > 0) counts.by_year[at.before + 1][f] += at.after; // never beyond 1498
+          // by the part of a book that is before 1498; the few of the years after 1500 count little here
+          if (at.before < early_years) counts.by_year[at.before][f] += 1 - at.after;
+          if (at.before + 1 < early_years) counts.by_year[at.before + 1][f] += at.after;
         } else {
           counts.undated[f] += 1;
         }
