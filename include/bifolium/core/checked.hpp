@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Arithmetic of whole numbers that never gives a wrong number: where the result does not fit in 64 bits, there is none.
+/// Arithmetic of 64-bit whole numbers that never gives a wrong number. If the result does not fit in 64 bits, the
+/// functions return no value.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -10,17 +11,17 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// a + b; missing where it does not fit.
+/// Returns a + b, or no value if the sum does not fit in 64 bits.
 constexpr std::optional<std::int64_t> checked_add(std::int64_t a, std::int64_t b) noexcept {
   if (b > 0 ? a > INT64_MAX - b : a < INT64_MIN - b) return std::nullopt;
   return a + b;
 }
-/// a - b; missing where it does not fit.
+/// Returns a - b, or no value if the difference does not fit in 64 bits.
 constexpr std::optional<std::int64_t> checked_subtract(std::int64_t a, std::int64_t b) noexcept {
   if (b < 0 ? a > INT64_MAX + b : a < INT64_MIN + b) return std::nullopt;
   return a - b;
 }
-/// a * b; missing where it does not fit.
+/// Returns a * b, or no value if the product does not fit in 64 bits.
 constexpr std::optional<std::int64_t> checked_multiply(std::int64_t a, std::int64_t b) noexcept {
   if (a == 0 || b == 0) return 0;
   if (a == -1) return b == INT64_MIN ? std::nullopt : std::optional<std::int64_t>{-b};

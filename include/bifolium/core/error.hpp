@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// One error: which problem, and where. An error about a text has a line and a column. An error about a value that was
+/// One error: the problem and its place. An error in a text has a line and a column. An error in a value that was
 /// passed in a struct or as an argument has the name of the field instead, because there is no text. An error prints as
 /// one line: `line 2, column 14: no piece has the name 'off'`.
 #pragma once
@@ -16,18 +16,18 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A problem and its place. Line and column begin with 1, and the column counts characters (code points); line 0 means
-/// that there is no text. `message(error)` and `<<` give its sentence with the place before it.
+/// A problem and its place. Lines and columns count from 1, and a column counts characters (code points). Line 0 means
+/// that there is no text. `message(error)` and `<<` give the sentence of the problem with the place before it.
 struct Error {
-  Problem problem{};                ///< what is wrong
-  std::uint32_t line{1}, column{1}; ///< the place in the text, each from 1; both 0 where there is no text
+  Problem problem{};                ///< the problem
+  std::uint32_t line{1}, column{1}; ///< line and column in the text, each from 1; both 0 if there is no text
   std::int64_t limit{};             ///< the number or bound that belongs to the problem, if it has one
-  /// the beginning of the text that was found, or the name of the field where there is no text; a zero byte ends it
+  /// the beginning of the text that was found, ended by a zero byte; if there is no text, the name of the field
   char found[24]{};
 
-  /// True where line and column are a place in a text; false where `found` is the name of a field.
+  /// Returns true if the error has a line and a column in a text, and false if `found` is the name of a field.
   [[nodiscard]] constexpr bool is_in_text() const noexcept { return line != 0; }
-  /// What `found` holds: the text that was found, or the name of the field.
+  /// Returns the content of `found`: the text that was found, or the name of the field.
   [[nodiscard]] constexpr std::string_view found_text() const noexcept BIFOLIUM_LIFETIMEBOUND {
     std::size_t size = 0;
     while (size < sizeof found && found[size] != '\0') ++size;
@@ -44,7 +44,7 @@ struct Error {
   }
 };
 
-/// An `Error` that quotes `size` bytes of text, cut to what fits at a whole character.
+/// Makes an `Error` that quotes `size` bytes of text. The quotation is cut at a whole character if it is too long.
 constexpr Error error_at(Problem problem, std::uint32_t line, std::uint32_t column, char const* found = "",
                          std::size_t size = 0, std::int64_t limit = 0) {
   Error error{problem, line, column, limit, {}};
@@ -56,8 +56,8 @@ constexpr Error error_at(Problem problem, std::uint32_t line, std::uint32_t colu
   return error;
 }
 
-/// An `Error` about the value of a field or an argument, where there is no text. `field` is its name as the caller writes
-/// it, up to 23 bytes: `copies`, `price_of_ream`.
+/// Makes an `Error` about the value of a field or an argument, when there is no text. `field` is the name as the caller
+/// writes it, up to 23 bytes, for example `copies` or `price_of_ream`.
 constexpr Error error_in_field(Problem problem, std::string_view field, std::int64_t limit = 0) {
   return error_at(problem, 0, 0, field.data(), field.size(), limit);
 }

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// Text and measurements come from outside, so an error in them is data and comes back as a value. `Expected<T>` holds a T
-/// or an `Error`. Its interface is that of std::expected of C++23, and so are the names of its operations, which chain
-/// steps that may fail: `read_format(text).transform(&Format::symbol).value_or("?")`. It is a type of its own in every
-/// standard: an alias that became std::expected in C++23 would give one program two layouts under one name.
+/// Text and measurements come from outside the program, so an error in them is data and is returned as a value.
+/// `Expected<T>` holds a T or an `Error`. It has the interface of C++23's std::expected, and its operations, which
+/// chain steps that may fail, have the same names: `read_format(text).transform(&Format::symbol).value_or("?")`. It is
+/// a separate type under every standard, because an alias that becomes std::expected under C++23 would give one program
+/// two layouts for one name.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -20,7 +21,7 @@ template <> class Expected<void>;
 
 namespace detail {
 
-/// Ends the computation because there is no value; the sentence says why.
+/// Ends the computation because there is no value. The sentence says why there is none.
 [[noreturn]] inline void broken_value(Error const& error) {
   ErrorWords words;
   words.add("there is no value: ");
@@ -42,7 +43,7 @@ constexpr void must_name_problem(Error const& error) {
   if (error.problem == Problem::none) broken("an error must name its problem");
 }
 
-/// Calls a function, or names a member: what std::invoke does, without <functional>.
+/// Calls a function, or reads a member through a pointer to member, as std::invoke does, without <functional>.
 template <class F, class V> constexpr decltype(auto) call_with(F&& f, V&& value) {
   if constexpr (std::is_member_function_pointer_v<std::remove_cvref_t<F>>)
     return (static_cast<V&&>(value).*f)();
@@ -57,8 +58,8 @@ template <class T> inline constexpr bool is_expected<Expected<T>> = true;
 
 } // namespace detail
 
-/// A T, or the error that explains why there is none. To take the value of an error, or the error of a value, breaks a
-/// precondition: `BrokenPrecondition` is thrown, and its `what()` has the sentence of the error.
+/// Holds a T, or the error that explains why there is none. Taking the value of an error, or the error of a value,
+/// breaks a precondition: `BrokenPrecondition` is thrown, and its `what()` contains the sentence of the error.
 template <class T> class [[nodiscard]] Expected {
   std::optional<T> value_;
   Error error_{};
@@ -90,73 +91,76 @@ template <class T> class [[nodiscard]] Expected {
 public:
   /// The type of the value.
   using value_type = T;
-  /// The type of what is held where the value is not there.
+  /// The type of the error.
   using error_type = Error;
 
-  /// Holds `value`.
+  /// Stores `value`.
   constexpr Expected(T value) : value_{std::in_place, static_cast<T&&>(value)} {}
-  /// Holds no value, and the error that explains why. pre: the error names its problem.
+  /// Stores the error that explains why there is no value. Precondition: the error names its problem.
   constexpr Expected(Error error) : error_{error} { detail::must_name_problem(error); }
 
-  /// True where the value is there.
+  /// Returns true if there is a value.
   [[nodiscard]] constexpr bool has_value() const noexcept { return value_.has_value(); }
-  /// True where the value is there.
+  /// Returns true if there is a value.
   constexpr explicit operator bool() const noexcept { return value_.has_value(); }
 
-  /// The value. pre: it is there.
+  /// Returns the value. Precondition: there is a value.
   [[nodiscard]] constexpr T const& operator*() const& BIFOLIUM_LIFETIMEBOUND { return must_hold(), *value_; }
-  /// The value. pre: it is there.
+  /// Returns the value. Precondition: there is a value.
   [[nodiscard]] constexpr T& operator*() & BIFOLIUM_LIFETIMEBOUND { return must_hold(), *value_; }
-  /// By value, so that `for (auto const& x : *make())` does not walk through a dead object.
+  /// Returns the value of a temporary by value, so that `for (auto const& x : *make())` does not refer to a destroyed
+  /// object. Precondition: there is a value.
   [[nodiscard]] constexpr T operator*() && { return must_hold(), static_cast<T&&>(*value_); }
-  /// A member of the value. pre: it is there.
+  /// Gives access to a member of the value. Precondition: there is a value.
   [[nodiscard]] constexpr T const* operator->() const BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
-  /// A member of the value. pre: it is there.
+  /// Gives access to a member of the value. Precondition: there is a value.
   [[nodiscard]] constexpr T* operator->() BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
-  /// The value. pre: there is one.
+  /// Returns the value. Precondition: there is a value.
   [[nodiscard]] constexpr T const& value() const& BIFOLIUM_LIFETIMEBOUND { return **this; }
-  /// The value, moved out. pre: there is one.
+  /// Moves the value out and returns it. Precondition: there is a value.
   [[nodiscard]] constexpr T value() && { return *static_cast<Expected&&>(*this); }
-  /// The value, or `otherwise` where there is none.
+  /// Returns the value, or `otherwise` if there is no value.
   template <class U> [[nodiscard]] constexpr T value_or(U&& otherwise) const& {
     return value_ ? *value_ : static_cast<T>(static_cast<U&&>(otherwise));
   }
-  /// The value, moved out, or `otherwise` where there is none.
+  /// Moves the value out and returns it, or returns `otherwise` if there is no value.
   template <class U> [[nodiscard]] constexpr T value_or(U&& otherwise) && {
     return value_ ? static_cast<T&&>(*value_) : static_cast<T>(static_cast<U&&>(otherwise));
   }
-  /// The error. pre: there is no value.
+  /// Returns the error. Precondition: there is no value.
   [[nodiscard]] constexpr Error const& error() const& BIFOLIUM_LIFETIMEBOUND {
     return detail::must_have_error(value_.has_value(), error_);
   }
-  /// The error, by value, because the object ends with the expression. pre: there is no value.
+  /// Returns the error of a temporary by value. Precondition: there is no value.
   [[nodiscard]] constexpr Error error() && { return detail::must_have_error(value_.has_value(), error_); }
 
-  /// The next step, which may fail as well: `f(value)`, which gives an Expected; or the error where there is no value.
+  /// Returns `f(value)`, or the error if there is no value. `f` is a next step that may fail: it returns an Expected.
   template <class F> constexpr auto and_then(F&& f) const& { return chain(*this, static_cast<F&&>(f)); }
-  /// The next step, which may fail as well and takes the value out of this object: `f(value)`, or the error.
+  /// Moves the value out and returns `f(value)`, or returns the error if there is no value. `f` is a next step that may
+  /// fail: it returns an Expected.
   template <class F> constexpr auto and_then(F&& f) && {
     return chain(static_cast<Expected&&>(*this), static_cast<F&&>(f));
   }
-  /// The next step, which cannot fail: `f(value)` in an Expected; or the error where there is no value.
+  /// Returns `f(value)` in an Expected, or the error if there is no value. `f` is a next step that cannot fail.
   template <class F> constexpr auto transform(F&& f) const& { return map(*this, static_cast<F&&>(f)); }
-  /// The next step, which cannot fail and takes the value out of this object: `f(value)` in an Expected, or the error.
+  /// Moves the value out and returns `f(value)` in an Expected, or returns the error if there is no value. `f` is a
+  /// next step that cannot fail.
   template <class F> constexpr auto transform(F&& f) && {
     return map(static_cast<Expected&&>(*this), static_cast<F&&>(f));
   }
-  /// The value, or where there is none `f(error)`, which gives another Expected<T>.
+  /// Returns the value, or `f(error)` if there is no value. `f` returns another Expected<T>.
   template <class F> constexpr Expected or_else(F&& f) const& {
     return value_ ? *this : detail::call_with(static_cast<F&&>(f), error_);
   }
-  /// The value, moved out, or where there is none `f(error)`, which gives another Expected<T>.
+  /// Moves the value out and returns it, or returns `f(error)` if there is no value. `f` returns another Expected<T>.
   template <class F> constexpr Expected or_else(F&& f) && {
     return value_ ? static_cast<Expected&&>(*this) : detail::call_with(static_cast<F&&>(f), error_);
   }
-  /// The value, or where there is none the error that `f(error)` gives.
+  /// Returns the value, or the error that `f(error)` returns if there is no value.
   template <class F> constexpr Expected transform_error(F&& f) const& {
     return value_ ? *this : Expected{Error{detail::call_with(static_cast<F&&>(f), error_)}};
   }
-  /// The value, moved out, or where there is none the error that `f(error)` gives.
+  /// Moves the value out and returns it, or returns the error that `f(error)` returns if there is no value.
   template <class F> constexpr Expected transform_error(F&& f) && {
     return value_ ? static_cast<Expected&&>(*this) : Expected{Error{detail::call_with(static_cast<F&&>(f), error_)}};
   }
@@ -168,43 +172,43 @@ public:
   { return a.has_value() == b.has_value() && (a.value_ ? *a.value_ == *b.value_ : a.error_ == b.error_); }
 };
 
-/// Success, or the error that explains the failure: what a check gives, which has no value to hand back.
+/// Success, or the error that explains a failure: the result of a check that has no value to return.
 template <> class [[nodiscard]] Expected<void> {
   Error error_{};
 
 public:
-  /// The type of the value.
+  /// The type of the value: none.
   using value_type = void;
-  /// The type of what is held where the value is not there.
+  /// The type of the error.
   using error_type = Error;
 
-  /// Success.
+  /// Makes a success.
   constexpr Expected() = default;
-  /// Failure. pre: the error names its problem.
+  /// Makes a failure. Precondition: the error names its problem.
   constexpr Expected(Error error) : error_{error} { detail::must_name_problem(error); }
 
-  /// True where the value is there.
+  /// Returns true after success.
   [[nodiscard]] constexpr bool has_value() const noexcept { return error_.problem == Problem::none; }
-  /// True where the value is there.
+  /// Returns true after success.
   constexpr explicit operator bool() const noexcept { return has_value(); }
-  /// Does nothing after success. pre: there is no error.
+  /// Does nothing. Precondition: success.
   constexpr void operator*() const { value(); }
-  /// Does nothing after success. pre: there is no error.
+  /// Does nothing. Precondition: success.
   constexpr void value() const { detail::must_have_value(has_value(), error_); }
-  /// The error. pre: there is one.
+  /// Returns the error. Precondition: failure.
   [[nodiscard]] constexpr Error const& error() const& BIFOLIUM_LIFETIMEBOUND {
     return detail::must_have_error(has_value(), error_);
   }
-  /// The error, by value, because the object ends with the expression. pre: there is one.
+  /// Returns the error of a temporary by value. Precondition: failure.
   [[nodiscard]] constexpr Error error() && { return detail::must_have_error(has_value(), error_); }
 
-  /// The next step, which may fail as well: `f()`, which gives an Expected; or the error.
+  /// Returns `f()` after success, or the error. `f` is a next step that may fail: it returns an Expected.
   template <class F> constexpr auto and_then(F&& f) const {
     using Next = std::remove_cvref_t<decltype(static_cast<F&&>(f)())>;
     static_assert(detail::is_expected<Next>, "and_then needs a function that gives an Expected: use transform");
     return has_value() ? static_cast<F&&>(f)() : Next{error_};
   }
-  /// The next step, which cannot fail: `f()` in an Expected; or the error.
+  /// Returns `f()` in an Expected after success, or the error. `f` is a next step that cannot fail.
   template <class F> constexpr auto transform(F&& f) const {
     using Next = std::remove_cvref_t<decltype(static_cast<F&&>(f)())>;
     if (!has_value()) return Expected<Next>{error_};
@@ -213,11 +217,11 @@ public:
     else
       return Expected<Next>{static_cast<F&&>(f)()};
   }
-  /// Success, or after a failure `f(error)`, which gives another Expected<void>.
+  /// Returns success, or `f(error)` after a failure. `f` returns another Expected<void>.
   template <class F> constexpr Expected or_else(F&& f) const {
     return has_value() ? *this : detail::call_with(static_cast<F&&>(f), error_);
   }
-  /// Success, or after a failure the error that `f(error)` gives.
+  /// Returns success, or the error that `f(error)` returns after a failure.
   template <class F> constexpr Expected transform_error(F&& f) const {
     return has_value() ? *this : Expected{Error{detail::call_with(static_cast<F&&>(f), error_)}};
   }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 /// Paper is counted in sheets and parts of sheets, and a bill must add up: sixteen leaves in twelves are 1 1/3 sheets,
-/// not 1.33. `Fraction` is exact. A result that does not fit in 64 bits is never a wrong number: the `checked_` functions
-/// give none, and the operators treat it as a broken precondition. A result that fits is always found, also where the
+/// not 1.33. `Fraction` is exact. If a result does not fit in 64 bits, the `checked_` functions return no value and the
+/// operators break a precondition; no function returns a wrong number. A result that fits is always found, even if the
 /// numbers on the way to it would not fit.
 ///
-/// A floating number never becomes a fraction: 3.2 is stored as something near it. Write `Fraction{16, 5}`, or include
-/// core/fraction_text.hpp for `3.2_percent` and `read_fraction("3.2")`.
+/// A floating-point number cannot be converted to a fraction, because 3.2 is stored as a number near 3.2. Write
+/// `Fraction{16, 5}`, or include core/fraction_text.hpp for `3.2_percent` and `read_fraction("3.2")`.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -23,14 +23,14 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// An exact number: a quotient of two whole numbers, always in lowest terms with a denominator above zero.
+/// An exact number: the quotient of two whole numbers, always in lowest terms with a denominator above zero.
 class Fraction {
   std::int64_t numerator_{0}, denominator_{1};
 
 public:
-  /// Zero.
+  /// Makes zero.
   constexpr Fraction() = default;
-  /// A whole number. pre: it fits in 64 bits with its sign.
+  /// Converts a whole number. Precondition: it fits in a signed 64-bit number.
   template <class Whole>
   requires std::is_integral_v<Whole>
   constexpr Fraction(Whole whole) : numerator_{static_cast<std::int64_t>(whole)} {
@@ -38,7 +38,7 @@ public:
     if constexpr (std::is_unsigned_v<Whole> && sizeof(Whole) >= sizeof(std::int64_t))
       if (whole > static_cast<Whole>(INT64_MAX)) broken("the whole number does not fit in a fraction");
   }
-  /// `numerator` / `denominator`, reduced. pre: `denominator` above zero.
+  /// Makes `numerator` / `denominator` in lowest terms. Precondition: `denominator` is above zero.
   constexpr Fraction(std::int64_t numerator, std::int64_t denominator)
       : numerator_{numerator}, denominator_{denominator} {
     if (denominator <= 0) broken("a fraction needs a denominator above zero");
@@ -56,21 +56,21 @@ public:
   Fraction(A, B) = delete; // both must be whole numbers: Fraction{16, 5}
   // clang-format on
 
-  /// The number above the line, in lowest terms; it carries the sign.
+  /// Returns the numerator in lowest terms. It has the sign of the fraction.
   [[nodiscard]] constexpr std::int64_t numerator() const noexcept { return numerator_; }
-  /// The number below the line, in lowest terms; above zero.
+  /// Returns the denominator in lowest terms. It is above zero.
   [[nodiscard]] constexpr std::int64_t denominator() const noexcept { return denominator_; }
-  /// True for a whole number.
+  /// Returns true if the fraction is a whole number.
   [[nodiscard]] constexpr bool is_whole() const noexcept { return denominator_ == 1; }
-  /// The greatest whole number that is not above this one.
+  /// Returns the greatest whole number that is not above this fraction.
   [[nodiscard]] constexpr std::int64_t floor() const noexcept {
     return numerator_ / denominator_ - (numerator_ % denominator_ < 0 ? 1 : 0);
   }
-  /// The least whole number that is not below this one.
+  /// Returns the least whole number that is not below this fraction.
   [[nodiscard]] constexpr std::int64_t ceil() const noexcept {
     return numerator_ / denominator_ + (numerator_ % denominator_ > 0 ? 1 : 0);
   }
-  /// The double nearest to it; of two that are equally near, the even one.
+  /// Returns the double that is nearest to this fraction. If two are equally near, it is the one whose last bit is 0.
   [[nodiscard]] constexpr double as_double() const noexcept {
     // Up to 2^53 doubles are exact whole numbers, and one division rounds once.
     constexpr std::int64_t exact = std::int64_t{1} << 53;
@@ -85,21 +85,21 @@ public:
     return numerator_ < 0 ? -number : number;
   }
 
-  /// The sum; missing where it does not fit.
+  /// Returns a + b, or no value if the sum does not fit in 64 bits.
   friend constexpr std::optional<Fraction> checked_add(Fraction a, Fraction b) noexcept {
     return sum(a, b, b.numerator_ < 0);
   }
-  /// The difference; missing where it does not fit.
+  /// Returns a - b, or no value if the difference does not fit in 64 bits.
   friend constexpr std::optional<Fraction> checked_subtract(Fraction a, Fraction b) noexcept {
     return sum(a, b, b.numerator_ >= 0);
   }
-  /// The product; missing where it does not fit.
+  /// Returns a * b, or no value if the product does not fit in 64 bits.
   friend constexpr std::optional<Fraction> checked_multiply(Fraction a, Fraction b) noexcept {
     return product((a.numerator_ < 0) != (b.numerator_ < 0), detail::magnitude(a.numerator_),
                    detail::magnitude(a.denominator_), detail::magnitude(b.numerator_),
                    detail::magnitude(b.denominator_));
   }
-  /// The quotient; missing where it does not fit, and where the divisor is zero.
+  /// Returns a / b, or no value if the quotient does not fit in 64 bits or b is zero.
   friend constexpr std::optional<Fraction> checked_divide(Fraction a, Fraction b) noexcept {
     if (b.numerator_ == 0) return std::nullopt;
     return product((a.numerator_ < 0) != (b.numerator_ < 0), detail::magnitude(a.numerator_),
@@ -112,13 +112,13 @@ public:
   friend constexpr Fraction operator*(Fraction a, Fraction b) { return or_broken(checked_multiply(a, b)); }
   friend constexpr Fraction operator/(Fraction a, Fraction b) { return or_broken(checked_divide(a, b)); }
   friend constexpr Fraction operator-(Fraction a) { return or_broken(checked_subtract(Fraction{}, a)); }
-  /// Adds to this value.
+  /// Adds `b` to this value. Precondition: the result fits in 64 bits.
   constexpr Fraction& operator+=(Fraction b) { return *this = *this + b; }
-  /// Subtracts from this value.
+  /// Subtracts `b` from this value. Precondition: the result fits in 64 bits.
   constexpr Fraction& operator-=(Fraction b) { return *this = *this - b; }
-  /// Multiplies this value.
+  /// Multiplies this value by `b`. Precondition: the result fits in 64 bits.
   constexpr Fraction& operator*=(Fraction b) { return *this = *this * b; }
-  /// Divides this value.
+  /// Divides this value by `b`. Precondition: `b` is not zero and the result fits in 64 bits.
   constexpr Fraction& operator/=(Fraction b) { return *this = *this / b; }
 
   friend constexpr bool operator==(Fraction, Fraction) = default;
@@ -133,7 +133,7 @@ public:
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Fraction f) {
     return out << to_text(f).view();
   }
-  /// As the trade writes it: `10 3/4`, `1/2`, `16`, `-2 1/3`.
+  /// Writes a fraction as a whole number and a proper fraction: `10 3/4`, `1/2`, `16`, `-2 1/3`.
   friend constexpr ShortText<64> to_text(Fraction f) {
     ShortText<64> text;
     auto const above = detail::magnitude(f.numerator_), below = detail::magnitude(f.denominator_);
@@ -149,7 +149,7 @@ public:
   }
 
 private:
-  /// A fraction of sign and two numbers in lowest terms; missing where they do not fit.
+  /// Returns the fraction of a sign and two numbers in lowest terms, or no value if they do not fit.
   static constexpr std::optional<Fraction> made(bool negative, detail::Wide above, detail::Wide below) noexcept {
     constexpr auto most = static_cast<std::uint64_t>(INT64_MAX);
     if (above.high != 0 || below.high != 0 || below.low > most || above.low > most + (negative ? 1U : 0U))
@@ -159,8 +159,8 @@ private:
     result.denominator_ = static_cast<std::int64_t>(below.low);
     return result;
   }
-  /// a + b, or a - b where b counts as negative although it is not. Knuth, The Art of Computer Programming, vol. 2, 4.5.1:
-  /// only a divisor of the two denominators' common divisor can cancel.
+  /// Returns a + b, or a - b if `b_is_negative`. Only a divisor of the common divisor of both denominators can cancel:
+  /// Knuth, The Art of Computer Programming, vol. 2, 4.5.1.
   static constexpr std::optional<Fraction> sum(Fraction a, Fraction b, bool b_is_negative) noexcept {
     using detail::Wide;
     auto const below_a = detail::magnitude(a.denominator_), below_b = detail::magnitude(b.denominator_);
@@ -175,7 +175,7 @@ private:
     return made(negative, cancels == 1 ? above : above.by(cancels).quotient,
                 Wide::product(below_a / both, below_b / cancels));
   }
-  /// (a / b) * (c / d), each in lowest terms. pre: b and d above zero.
+  /// Returns (a / b) * (c / d), both in lowest terms. Precondition: b and d are above zero.
   static constexpr std::optional<Fraction> product(bool negative, std::uint64_t a, std::uint64_t b, std::uint64_t c,
                                                    std::uint64_t d) noexcept {
     if (a == 0 || c == 0) return Fraction{};

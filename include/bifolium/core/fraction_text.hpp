@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Fractions read from text and written with decimals. Tables and forms hold numbers as people write them, `3.2` or
-/// `2 1/2`, and a floating number would change them; here they stay exact.
+/// Reads fractions from text and writes them with decimals. Tables and forms hold numbers as people write them, `3.2`
+/// or `2 1/2`. A floating-point number would change them; a `Fraction` stays exact.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -13,7 +13,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The number that one character stands for: ½ ⅓ ⅔ ¼ ¾ ⅕ ⅖ ⅗ ⅘ ⅙ ⅚ ⅛ ⅜ ⅝ ⅞; missing for any other character.
+/// Returns the number that one character means: ½ ⅓ ⅔ ¼ ¾ ⅕ ⅖ ⅗ ⅘ ⅙ ⅚ ⅛ ⅜ ⅝ ⅞. Returns no value for any other
+/// character.
 [[nodiscard]] constexpr std::optional<Fraction> vulgar_fraction(char32_t character) {
   struct Row {
     char32_t character;
@@ -37,7 +38,7 @@ class FractionReader {
   [[nodiscard]] constexpr Error number_expected() {
     return text_.error_here(text_.at_digit() ? Problem::number_too_large : Problem::not_a_fraction);
   }
-  /// The digits after a decimal point or comma.
+  /// Returns the digits after a decimal point or comma.
   [[nodiscard]] constexpr Expected<Fraction> decimals(std::int64_t whole) {
     auto const from = text_.at();
     auto const part = text_.take_number(most);
@@ -52,7 +53,7 @@ class FractionReader {
     if (!sum) return text_.error_from(from, Problem::number_too_large);
     return *sum;
   }
-  /// The number under the line.
+  /// Returns the number under the line.
   [[nodiscard]] constexpr Expected<Fraction> divided(std::int64_t above) {
     auto const from = text_.at();
     auto const below = text_.take_number(most);
@@ -60,7 +61,7 @@ class FractionReader {
     if (*below == 0) return text_.error_from(from, Problem::not_positive);
     return Fraction{above, *below};
   }
-  /// A fraction after a whole number: `3 1/5`, `3½`.
+  /// Returns a fraction after a whole number: `3 1/5`, `3½`.
   [[nodiscard]] constexpr Expected<Fraction> mixed(std::int64_t whole) {
     auto const from = text_.at();
     text_.take_blanks();
@@ -110,20 +111,20 @@ public:
 
 } // namespace detail
 
-/// A number as people write it, exactly: whole (`12`), decimal with a point or a comma (`3.2`), a fraction (`16/5`, `½`),
-/// whole with a fraction (`3 1/5`, `3½`), each with a minus if it is less than zero; at most 18 digits. Three digits after a
-/// comma are refused, because `1,250` may be 1250. error: not_a_fraction, number_too_large, not_positive (a zero under the
-/// line), trailing_text.
+/// Reads a number as people write it, exactly: a whole number (`12`), a decimal with a point or a comma (`3.2`), a
+/// fraction (`16/5`, `½`), or a whole number with a fraction (`3 1/5`, `3½`). A minus may come first. The number has at
+/// most 18 digits. Three digits after a comma are refused, because `1,250` may be 1250. Errors: not_a_fraction,
+/// number_too_large, not_positive (the denominator is zero), trailing_text.
 [[nodiscard]] constexpr Expected<Fraction> read_fraction(std::string_view text) {
   return detail::FractionReader{text}.read();
 }
 
-/// A fraction with a number of decimals, rounded to the nearest and half away from zero: `16/5` with two is `3.20`.
-/// pre: 0 to 18 decimals.
+/// Writes a fraction with a number of decimals, rounded to nearest, and a half away from zero: `16/5` with two decimals
+/// is `3.20`. Precondition: 0 to 18 decimals.
 [[nodiscard]] constexpr ShortText<64> to_decimal(Fraction number, int decimals) {
   if (decimals < 0 || decimals > 18) broken("a number is written with 0 to 18 decimals");
   auto const above = detail::magnitude(number.numerator()), below = detail::magnitude(number.denominator());
-  // long division, digit by digit: nothing on the way is larger than ten times the denominator
+  // long division, digit by digit: no number on the way is larger than ten times the denominator
   char digits[40]{};
   std::size_t size = 0;
   auto whole = above / below, rest = above % below;
@@ -156,7 +157,8 @@ public:
 }
 
 inline namespace literals {
-/// A percentage, exactly: `3.2_percent` is 16/5, for fields that count hundredths such as `Edition::overs_percent`.
+/// Makes a percentage from a literal, exactly: `3.2_percent` is 16/5. Fields that count hundredths, such as
+/// `Edition::overs_percent`, take it.
 consteval Fraction operator""_percent(char const* digits) {
   auto const number = read_fraction(digits);
   if (!number) broken("a percentage is written with digits and a point: 3.2_percent");

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Sorting for the short rows that the library sorts: some dozens of formats, sheets or leaves. It is stable, it works in
-/// constant expressions, and it does without <algorithm>, which costs a unit more than the rest of a folder's header.
+/// Sorts the short rows of the library: some dozens of formats, sheets or leaves. The sort is stable and works in
+/// constant expressions. <algorithm> is not used, because including it costs more than the rest of a folder's header.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -11,9 +11,9 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Sorts the values of a row (anything with `size()` and `[]`) so that `before(b, a)` holds of no two neighbours a, b.
-/// Values of which neither comes before the other keep their order. The number of comparisons grows with the square of
-/// the size: at most a few hundred values.
+/// Sorts the values of a row (any type with `size()` and `[]`). Afterwards `before(b, a)` is false for any two
+/// neighbours a, b. Values keep their order if neither comes before the other. The number of comparisons grows with the
+/// square of the size, so use it for at most a few hundred values.
 template <class Row, class Before> constexpr void insertion_sort(Row&& row, Before before) {
   for (std::size_t i = 1; i < row.size(); ++i) {
     auto value = std::move(row[i]);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The words of an error as a std::string. They are a header of their own, so that a program which only counts errors
-/// never includes <string>.
+/// Writes an error as a std::string. These functions have a header of their own, so that a program that only counts
+/// errors need not include <string>.
 #pragma once
 
 #include <bifolium/core/error.hpp>
@@ -10,15 +10,16 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The sentence of an error, with what was found filled in and without the place: `no piece has the name 'off'`.
+/// Returns the sentence of an error without its place, with the text that was found filled in: `no piece has the name
+/// 'off'`.
 inline std::string sentence_of(Error const& error) {
   detail::ErrorWords words;
   words.add_sentence(error.problem, error.limit, error.found_text(), error.is_in_text());
   return std::string{words.view()};
 }
 
-/// The sentence of an error with its place before it: `line 2, column 14: no piece has the name 'off'`. Where there is no
-/// text, the message names the field: `'copies' must not be less than zero`.
+/// Returns the sentence of an error with its place before it: `line 2, column 14: no piece has the name 'off'`. If
+/// there is no text, the message names the field: `'copies' must not be less than zero`.
 inline std::string message(Error const& error) {
   detail::ErrorWords words;
   words.add_place(error.problem, error.line, error.column, error.found_text());

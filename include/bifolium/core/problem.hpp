@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// What can be wrong with a text or a measurement that comes from outside. Every problem has a number that never changes
-/// its meaning, an identifier for programs, and a sentence for people. A program stores or compares the number or the
-/// identifier; the sentence may be worded better in a later version. The problems are in one table,
-/// core/detail/problem_table.hpp, where each part of the library has its own hundred of numbers.
+/// The problems that a text or a measurement from outside can have. Every problem has a number that never changes its
+/// meaning, an identifier for programs, and a sentence for people. A program stores or compares the number or the
+/// identifier, because the wording of a sentence may change in a later version. The problems are in one table,
+/// core/detail/problem_table.hpp, in which each part of the library has a hundred numbers of its own.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -13,14 +13,14 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What is wrong. `identifier(problem)` is the name of the enumerator, `sentence(problem)` its sentence.
+/// A problem. `identifier(problem)` returns the name of the enumerator, `sentence(problem)` its sentence.
 enum class Problem : std::uint16_t {
 #define BIFOLIUM_PROBLEM(number, identifier, sentence) identifier = number,
 #include <bifolium/core/detail/problem_table.hpp>
 };
 
-/// The name of the enumerator, for columns and fields that programs read: `no_leaf_count`. It never changes for a number.
-/// A number without a problem is "unknown".
+/// Returns the name of the enumerator, for columns and fields that programs read: `no_leaf_count`. The identifier of a
+/// number never changes. A number that has no problem gives "unknown".
 constexpr std::string_view identifier(Problem problem) noexcept {
   switch (problem) {
 #define BIFOLIUM_PROBLEM(number, identifier, sentence)                                                                 \
@@ -31,8 +31,8 @@ constexpr std::string_view identifier(Problem problem) noexcept {
   return "unknown";
 }
 
-/// The sentence of a problem. `message(error)` puts the text that was found, or the name of the field, in the
-/// place of `{found}`, and the number or bound that belongs to the problem in the place of `{limit}`.
+/// Returns the sentence of a problem. In it `{found}` marks the place for the text that was found, or for the name of
+/// the field, and `{limit}` the place for the number or bound of the problem; `message(error)` fills them in.
 constexpr std::string_view sentence(Problem problem) noexcept {
   switch (problem) {
 #define BIFOLIUM_PROBLEM(number, identifier, sentence)                                                                 \

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Digits raised above the line: counts of leaves and series of signatures are written with them (⁸, ¹², ²A).
+/// Writes raised digits. Formulas write leaf counts and series of signatures with them (A⁸, ¹², ²A).
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -9,7 +9,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A whole number in raised digits. pre: 0 to 999999999.
+/// Writes a whole number in raised digits. Precondition: 0 to 999999999.
 [[nodiscard]] constexpr ShortText<27> raised(int number) {
   if (number < 0 || number > 999'999'999) broken("a number in raised digits is from 0 to 999999999");
   int place = 1;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A number that depends on assumptions, as a range: what it is at least, as stated, and at most. Each function that gives
-/// one says what its three assumptions are.
+/// A number that depends on assumptions, as a range: its least value, its value as stated, and its greatest value. Each
+/// function that returns a range says which assumptions it makes.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -8,13 +8,13 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// low <= stated <= high, in the unit of `T`.
+/// Three values of one quantity, low <= stated <= high, in the unit of `T`.
 template <class T> struct Range {
-  T low{};    ///< under the assumption that makes it least
-  T stated{}; ///< as it was described or asked for, without another assumption
-  T high{};   ///< under the assumption that makes it most
+  T low{};    ///< the value under the assumption that makes it least
+  T stated{}; ///< the value as described or asked for, without a further assumption
+  T high{};   ///< the value under the assumption that makes it greatest
 
-  /// True where no assumption changes the number.
+  /// Returns true if all three values are equal, so that no assumption changes the number.
   [[nodiscard]] constexpr bool is_exact() const { return low == stated && stated == high; }
   friend constexpr bool operator==(Range const&, Range const&) = default;
 };

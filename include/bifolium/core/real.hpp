@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The functions of real numbers that the evidence is weighed with. g++ and clang know them without a header; <cmath>
-/// would bring a hundred more into every unit.
+/// The functions of real numbers that the evidence is weighed with. g++ and clang have them built in; <cmath> would add
+/// a hundred more to every unit.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -11,33 +11,33 @@
 
 namespace bifolium {
 inline namespace v0 {
-/// Functions of real numbers, each as the standard library has it.
+/// Functions of real numbers. Each gives what the function of the same name in <cmath> gives.
 namespace real {
 
 #if defined(__GNUC__)
-/// The natural logarithm.
+/// Returns the natural logarithm.
 inline double log(double x) noexcept { return __builtin_log(x); }
-/// The exponential function.
+/// Returns the exponential function.
 inline double exp(double x) noexcept { return __builtin_exp(x); }
-/// The square root.
+/// Returns the square root.
 inline double sqrt(double x) noexcept { return __builtin_sqrt(x); }
-/// The angle whose tangent is x, in radians.
+/// Returns the angle in radians whose tangent is x.
 inline double atan(double x) noexcept { return __builtin_atan(x); }
-/// The complementary error function.
+/// Returns the complementary error function.
 inline double erfc(double x) noexcept { return __builtin_erfc(x); }
 #else
-/// The natural logarithm.
+/// Returns the natural logarithm.
 inline double log(double x) noexcept { return std::log(x); }
-/// The exponential function.
+/// Returns the exponential function.
 inline double exp(double x) noexcept { return std::exp(x); }
-/// The square root.
+/// Returns the square root.
 inline double sqrt(double x) noexcept { return std::sqrt(x); }
-/// The angle whose tangent is x, in radians.
+/// Returns the angle in radians whose tangent is x.
 inline double atan(double x) noexcept { return std::atan(x); }
-/// The complementary error function.
+/// Returns the complementary error function.
 inline double erfc(double x) noexcept { return std::erfc(x); }
 #endif
-/// The value without its sign.
+/// Returns the absolute value.
 constexpr double abs(double x) noexcept { return x < 0 ? -x : x; }
 
 } // namespace real

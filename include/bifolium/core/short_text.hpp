@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Text of a small fixed capacity, for names and fragments that must live in constant expressions: clang with the
-/// common standard library evaluates no short std::string there. It holds UTF-8 bytes and never half a code point.
+/// Text of a small fixed capacity, for names and fragments that are used in constant expressions: clang with libstdc++
+/// evaluates no short std::string there. The text is UTF-8 and never ends inside a character.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -13,7 +13,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Up to `Capacity` bytes of UTF-8. A longer text is cut at the last whole code point; `assign` says so.
+/// A text of up to `Capacity` bytes of UTF-8. A longer text is cut after the last whole character that fits; `assign`
+/// returns false in that case.
 template <std::size_t Capacity> class ShortText {
   static_assert(Capacity > 0 && Capacity < 256);
   char bytes_[Capacity]{};
@@ -21,12 +22,12 @@ template <std::size_t Capacity> class ShortText {
 
 public:
   constexpr ShortText() = default;
-  /// Cut where it does not fit.
+  /// Stores `text`, cut if it does not fit.
   constexpr ShortText(std::string_view text) { assign(text); }
-  /// Text ended by a zero; cut where it does not fit.
+  /// Stores a text that ends with a zero byte, cut if it does not fit.
   constexpr ShortText(char const* text) { assign(text); }
 
-  /// Takes `text`; false when it had to be cut to fit.
+  /// Stores `text`. Returns false if the text was cut to fit.
   constexpr bool assign(std::string_view text) {
     auto size = text.size() <= Capacity ? text.size() : Capacity;
     if (size < text.size())
@@ -36,22 +37,21 @@ public:
     size_ = static_cast<unsigned char>(size);
     return size == text.size();
   }
-  /// Adds `text` at the end. False, without a change, where it does not fit.
+  /// Adds `text` at the end. If it does not fit, returns false and changes nothing.
   constexpr bool append(std::string_view text) { return append(text.data(), text.size()); }
-  /// Adds the `size` bytes from `text` on. (Making a std::string_view of a pointer that is not to const asks the compiler
-  /// for as much as all of this header.)
+  /// Adds `size` bytes that begin at `text`. If they do not fit, returns false and changes nothing.
   constexpr bool append(char const* text, std::size_t size) {
     if (size > Capacity - size_) return false;
     for (std::size_t i = 0; i < size; ++i) bytes_[size_++] = text[i];
     return true;
   }
-  /// The text; it lives as long as this object.
+  /// Returns the text. The view is valid as long as this object.
   [[nodiscard]] constexpr std::string_view view() const noexcept BIFOLIUM_LIFETIMEBOUND { return {bytes_, size_}; }
-  /// The text; it lives as long as this object.
+  /// Returns the text. The view is valid as long as this object.
   constexpr operator std::string_view() const noexcept BIFOLIUM_LIFETIMEBOUND { return view(); }
-  /// True where there are no elements.
+  /// Returns true if the text is empty.
   [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
-  /// The most bytes it can hold.
+  /// Returns the greatest number of bytes that the text can have.
   [[nodiscard]] static constexpr std::size_t capacity() noexcept { return Capacity; }
 
   friend constexpr bool operator==(ShortText const&, ShortText const&) = default;

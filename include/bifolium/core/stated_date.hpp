@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The date of a book as a catalogue states it: what is printed on the book, what the cataloguer supplied, and how sure
-/// that is. One range of years comes out of all of it, so that whoever reasons with a date need not know how it is
-/// written. Made by reading a text: core/read_date.hpp.
+/// The date of a book as a catalogue states it: what is printed on the book, what the cataloguer supplied, and how
+/// certain the date is. All of it gives one range of years, so that code that uses a date need not know how the date is
+/// written. core/read_date.hpp makes it from a text.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -14,28 +14,29 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What a statement of date says.
+/// The content of a statement of date.
 struct StatedDate {
-  /// The years in which the book was printed, as far as the statement tells: a correction, else what is in brackets, else
-  /// what is printed. Missing where the statement says that no date is known (`n.d.`). A single year that is doubted or
-  /// approximate (`1725?`, `ca. 1725`) is five years wider at either end than it is written.
+  /// The years in which the book was printed. If the statement has a correction, these are the years of the correction;
+  /// otherwise those in brackets; otherwise those printed on the book. A single year that is doubtful or approximate
+  /// (`1725?`, `ca. 1725`) is widened by five years at each end. Missing if the statement says that no date is known
+  /// (`n.d.`).
   std::optional<YearRange> years{};
-  /// The years as they are written, before anything is widened: 1725 of `ca. 1725`.
+  /// The years as they are written, before any widening: 1725 for `ca. 1725`.
   std::optional<YearRange> written{};
-  /// What is printed on the book where the statement corrects or resolves it: 1725 of `1725 [i.e. 1752]`.
+  /// The date printed on the book, if the statement corrects or explains it: 1725 for `1725 [i.e. 1752]`.
   std::optional<YearRange> printed{};
-  bool supplied{};     ///< in square brackets: not on the book
-  bool corrected{};    ///< `i.e.`, `that is`: what is printed is wrong or of another calendar
-  bool probable{};     ///< a question mark
-  bool approximate{};  ///< `ca.`, `approximately`
-  bool double_dated{}; ///< `1725/6`: the year began in March in the first reckoning, in January in the second
-  bool open{};         ///< `not before`, `not after`: one end of the range is fifty years off, by convention
+  bool supplied{};     ///< true if the date is in square brackets: the cataloguer supplied it
+  bool corrected{};    ///< true after `i.e.` or `that is`: the printed date is wrong or in another calendar
+  bool probable{};     ///< true if the date has a question mark
+  bool approximate{};  ///< true after `ca.` or `approximately`
+  bool double_dated{}; ///< true for `1725/6`: the first year begins in March, the second in January
+  bool open{};         ///< true after `not before` or `not after`: the other end of the range is set fifty years away
 
-  TextSpan read{};                ///< from the first to the last character that tells of the years
-  std::vector<TextSpan> unread{}; ///< words before, between and after, such as day, month and imprint
-  /// What is doubtful: date_numerals_differ, several_dates, year_clipped, circa_or_copyright.
+  TextSpan read{};                ///< the part of the text that states the years
+  std::vector<TextSpan> unread{}; ///< other words before, between and after, such as day, month and imprint
+  /// Returns the doubts about the date: date_numerals_differ, several_dates, year_clipped, circa_or_copyright.
   [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
-  /// Adds a doubt; for the reader.
+  /// Adds a doubt. Readers of dates call it.
   constexpr void warn(Error const& doubt) { warnings_.push_back(doubt); }
 
 private:

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// A position in a text, and the steps that every reader of a short text needs: look, take, pass over blanks, read a
-/// number, name the place of an error. All readers outside the collation formula walk through their text with it, so that
-/// all of them agree on what a blank, a dash and a digit is.
+/// A position in a text, and the steps that every reader of a short text needs: look at a character, take it, skip
+/// blanks, read a number, give the place of an error. All readers except that of the collation formula use this cursor,
+/// so that they agree on what a blank, a dash and a digit is.
 ///
-/// A function that begins with `take` moves the cursor past what it finds, and leaves the cursor where it is otherwise.
+/// A function whose name begins with `take` moves the cursor past what it finds. If it finds nothing, the cursor does
+/// not move.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -19,59 +20,61 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Walks forward through a text in UTF-8, and back to a position it had. Positions are bytes from 0. The text must outlive
-/// the cursor.
+/// Moves forward through a text in UTF-8, and back to an earlier position. Positions count bytes from 0. The text must
+/// outlive the cursor.
 class TextCursor {
   std::string_view text_;
   std::size_t at_;
-  // The place counted last: an error further on in the text is counted from there, so that many warnings in the order of
-  // the text take one pass together.
+  // The last place that was counted. Counting for a later error starts there, so that many warnings in the order of the
+  // text take one pass together.
   std::size_t counted_to_{0};
   std::uint32_t counted_line_{1}, counted_column_{1};
 
 public:
-  /// A cursor at a position of a text. pre: at <= text.size().
+  /// Makes a cursor at a position of a text. Precondition: at <= text.size().
   constexpr explicit TextCursor(std::string_view text, std::size_t at = 0) noexcept : text_{text}, at_{at} {}
 
-  /// The whole text.
+  /// Returns the whole text.
   [[nodiscard]] constexpr std::string_view text() const noexcept { return text_; }
-  /// The position, in bytes from 0.
+  /// Returns the position, in bytes from 0.
   [[nodiscard]] constexpr std::size_t at() const noexcept { return at_; }
-  /// Moves to a position. pre: position <= text().size().
+  /// Moves to a position. Precondition: position <= text().size().
   constexpr void go_to(std::size_t position) noexcept { at_ = position; }
-  /// Moves by some bytes. pre: the text has them.
+  /// Moves by some bytes. Precondition: the text has them.
   constexpr void skip(std::size_t bytes) noexcept { at_ += bytes; }
-  /// True at the end of the text.
+  /// Returns true if the cursor is at the end of the text.
   [[nodiscard]] constexpr bool at_end() const noexcept { return at_ == text_.size(); }
-  /// The text from the cursor on.
+  /// Returns the text from the cursor to the end.
   [[nodiscard]] constexpr std::string_view rest() const noexcept { return {text_.data() + at_, text_.size() - at_}; }
 
-  /// The byte at the cursor, or so many bytes after it; a zero byte after the end.
+  /// Returns the byte at the cursor, or the byte `bytes_ahead` bytes after it. Returns a zero byte after the end of the
+  /// text.
   [[nodiscard]] constexpr char peek(std::size_t bytes_ahead = 0) const noexcept {
     return text_.size() - at_ > bytes_ahead ? text_[at_ + bytes_ahead] : '\0';
   }
-  /// The character at the cursor; one of zero bytes at the end.
+  /// Returns the character at the cursor. At the end of the text it is a character of zero bytes.
   [[nodiscard]] constexpr CodePoint character() const noexcept { return at_end() ? CodePoint{} : decode(text_, at_); }
-  /// True where the text continues with `word`.
+  /// Returns true if the text continues with `word`.
   [[nodiscard]] constexpr bool starts_with(std::string_view word) const noexcept { return rest().starts_with(word); }
-  /// True where a digit follows.
+  /// Returns true if a digit is at the cursor.
   [[nodiscard]] constexpr bool at_digit() const noexcept { return is_digit(peek()); }
 
-  /// Takes `c` if it is the next byte.
+  /// Takes the byte `c` if it is at the cursor. Returns true if it was taken.
   constexpr bool take(char c) noexcept {
     if (at_end() || text_[at_] != c) return false;
     ++at_;
     return true;
   }
-  /// Takes `word` if the text continues with it.
+  /// Takes `word` if the text continues with it. Returns true if it was taken.
   constexpr bool take(std::string_view word) noexcept {
     if (!starts_with(word)) return false;
     at_ += word.size();
     return true;
   }
-  /// Takes `word` if the text continues with it and no Latin letter follows: `leaf` and not the beginning of `leafs`.
+  /// Takes `word` if the text continues with it and no Latin letter follows: `leaf`, but not the beginning of `leafs`.
+  /// Returns true if it was taken.
   constexpr bool take_word(std::string_view word) noexcept { return !is_latin_letter(peek(word.size())) && take(word); }
-  /// Takes `word` if the text continues with it, in capitals or small letters or both.
+  /// Takes `word` if the text continues with it, in capitals, small letters or both. Returns true if it was taken.
   constexpr bool take_in_any_case(std::string_view word) noexcept {
     if (text_.size() - at_ < word.size()) return false;
     for (std::size_t i = 0; i < word.size(); ++i)
@@ -79,24 +82,25 @@ public:
     at_ += word.size();
     return true;
   }
-  /// Takes all Latin letters that follow, and gives them; empty where none follows.
+  /// Takes all Latin letters at the cursor and returns them. The result is empty if there is none.
   constexpr std::string_view take_letters() noexcept {
     auto const from = at_;
     while (is_latin_letter(peek())) ++at_;
     return text_.substr(from, at_ - from);
   }
-  /// Takes one character for which `is` holds: is_dash, is_quotation_mark, is_degree_sign and their like.
+  /// Takes one character if `is(character)` is true; `is` is a function such as is_dash or is_degree_sign. Returns true
+  /// if it was taken.
   template <class Is> constexpr bool take_one(Is is) noexcept {
     auto const next = character();
     if (next.bytes == 0 || next.malformed || !is(next.value)) return false;
     at_ += next.bytes;
     return true;
   }
-  /// Takes a hyphen or a dash of any kind.
+  /// Takes a hyphen or a dash of any kind. Returns true if it was taken.
   constexpr bool take_dash() noexcept { return take_one(is_dash); }
-  /// Takes a quotation mark of any kind.
+  /// Takes a quotation mark of any kind. Returns true if it was taken.
   constexpr bool take_quotation_mark() noexcept { return take_one(is_quotation_mark); }
-  /// Takes all blanks that follow: spaces of any width, tabs and line breaks. True if there is one.
+  /// Takes all blanks at the cursor: spaces of any width, tabs and line breaks. Returns true if there was at least one.
   constexpr bool take_blanks() noexcept {
     auto const from = at_;
     while (static_cast<unsigned char>(peek()) < 0x80 ? is_space(char32_t{static_cast<unsigned char>(peek())})
@@ -105,8 +109,8 @@ public:
     return at_ != from;
   }
 
-  /// Takes a whole number in digits. Missing where no digit follows, or where the number is more than `most`; the cursor
-  /// then stays before the first digit, so `at_digit()` tells the two apart. pre: 0 <= most.
+  /// Takes a whole number in digits. Returns no value if there is no digit or if the number is more than `most`. The
+  /// cursor then stays before the first digit, so `at_digit()` tells the two cases apart. Precondition: 0 <= most.
   constexpr std::optional<std::int64_t> take_number(std::int64_t most = 999'999'999'999'999'999) noexcept {
     auto const from = at_;
     std::int64_t number = 0;
@@ -118,8 +122,8 @@ public:
     if (at_ == from) return std::nullopt;
     return number;
   }
-  /// Takes a whole number in raised digits (², ¹²). Missing where no raised digit follows, or where the number is more
-  /// than `most`; the cursor then stays. pre: 0 <= most.
+  /// Takes a whole number in raised digits (², ¹²). Returns no value, and does not move the cursor, if there is no
+  /// raised digit or if the number is more than `most`. Precondition: 0 <= most.
   constexpr std::optional<std::int64_t> take_raised_number(std::int64_t most = 999'999'999) noexcept {
     auto const from = at_;
     std::int64_t number = 0;
@@ -133,7 +137,8 @@ public:
     return number;
   }
 
-  /// An error at byte `from` that quotes the text up to byte `to`, with line and column. pre: from <= to <= text().size().
+  /// Makes an error for a part of the text, with line and column, that quotes this part. Precondition: where.from <=
+  /// where.to <= text().size().
   [[nodiscard]] constexpr Error error(Problem problem, TextSpan where, std::int64_t limit = 0) {
     if (where.from < counted_to_) counted_to_ = 0, counted_line_ = counted_column_ = 1;
     while (counted_to_ < where.from) {
@@ -144,11 +149,11 @@ public:
     }
     return error_at(problem, counted_line_, counted_column_, text_.data() + where.from, where.size(), limit);
   }
-  /// An error at byte `from` that quotes the rest of the text from there. pre: from <= text().size().
+  /// Makes an error at byte `from` that quotes the rest of the text from there. Precondition: from <= text().size().
   [[nodiscard]] constexpr Error error_from(std::size_t from, Problem problem, std::int64_t limit = 0) {
     return error(problem, {from, text_.size()}, limit);
   }
-  /// An error at the cursor that quotes the rest of the text.
+  /// Makes an error at the cursor that quotes the rest of the text.
   [[nodiscard]] constexpr Error error_here(Problem problem, std::int64_t limit = 0) {
     return error_from(at_, problem, limit);
   }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A part of a text, kept as a place and not as a copy: a reader says with it what it read and what it left unread, and
-/// the caller, who has the text, can show or mark it.
+/// A part of a text, stored as two positions and not as a copy. A reader uses it to say which part it read and which
+/// part it left unread. The caller, who has the text, can show or mark that part.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -11,16 +11,16 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Some bytes of a text, from `from` up to `to`.
+/// The bytes of a text from `from` up to, but not including, `to`.
 struct TextSpan {
-  std::size_t from{}; ///< the first byte
-  std::size_t to{};   ///< the byte after the last
+  std::size_t from{}; ///< the position of the first byte, from 0
+  std::size_t to{};   ///< the position after the last byte
 
-  /// Its length in bytes.
+  /// Returns the length in bytes.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return to - from; }
-  /// True where there are no elements.
+  /// Returns true if the part has no bytes.
   [[nodiscard]] constexpr bool empty() const noexcept { return from == to; }
-  /// The part of `text` it names. pre: it was made from a text at least as long.
+  /// Returns this part of `text`. Precondition: `text` is at least as long as the text that the span was made from.
   [[nodiscard]] constexpr std::string_view of(std::string_view text) const { return text.substr(from, to - from); }
 
   friend constexpr bool operator==(TextSpan, TextSpan) = default;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What the library must know of UTF-8. Formulas have raised digits (from three blocks of Unicode), three kinds of degree
-/// sign and five kinds of dash. Bytes are decoded one character at a time. Columns in messages count characters, because a
-/// person counts characters.
+/// The part of UTF-8 that the library needs. Formulas contain raised digits (from three blocks of Unicode), three kinds
+/// of degree sign and five kinds of dash. Bytes are decoded one character at a time. Columns in messages count
+/// characters, because people count characters.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -13,17 +13,18 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// One character of a text and the bytes it took. A byte that begins no valid character is `malformed`, one byte long.
+/// One character of a text and the number of its bytes. A byte that does not begin a valid character is `malformed`,
+/// with a length of one byte.
 struct CodePoint {
-  /// U+FFFD where the bytes are not a character
+  /// the code point; U+FFFD if the bytes are not a character
   char32_t value{};
-  std::uint8_t bytes{}; ///< how many bytes it takes in the text
-  bool malformed{};     ///< true where the bytes are not a character
+  std::uint8_t bytes{}; ///< the number of bytes in the text
+  bool malformed{};     ///< true if the bytes are not a character
   friend constexpr bool operator==(CodePoint const&, CodePoint const&) = default;
 };
 
-/// The character that begins at byte `at`. pre: at < text.size().
-/// Overlong forms, surrogates and values above U+10FFFF are malformed.
+/// Returns the character that begins at byte `at`. Overlong forms, surrogates and values above U+10FFFF are malformed.
+/// Precondition: at < text.size().
 constexpr CodePoint decode(std::string_view text, std::size_t at) noexcept {
   auto const byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
   unsigned const first = byte(at);
@@ -41,7 +42,8 @@ constexpr CodePoint decode(std::string_view text, std::size_t at) noexcept {
   return {value, bytes, false};
 }
 
-/// Writes `value` as UTF-8 into `out` (room for 4) and says how many bytes that took. pre: a Unicode scalar value.
+/// Writes `value` as UTF-8 into `out`, which has room for 4 bytes, and returns the number of bytes written.
+/// Precondition: `value` is a Unicode scalar value.
 constexpr std::size_t encode(char32_t value, char* out) noexcept {
   auto const put = [&](std::size_t i, char32_t bits) { out[i] = static_cast<char>(static_cast<unsigned char>(bits)); };
   if (value < 0x80) return put(0, value), 1;
@@ -52,14 +54,14 @@ constexpr std::size_t encode(char32_t value, char* out) noexcept {
          put(2, 0x80U | ((value >> 6U) & 0x3FU)), put(3, 0x80U | (value & 0x3FU)), 4;
 }
 
-/// The column, counting characters from 1, of byte `at` in the line that begins at byte `line_start`.
+/// Returns the column of byte `at` in the line that begins at byte `line_start`. Columns count characters from 1.
 constexpr std::uint32_t column_of(std::string_view text, std::size_t at, std::size_t line_start = 0) noexcept {
   std::uint32_t column = 1;
   for (std::size_t i = line_start; i < at && i < text.size(); i += decode(text, i).bytes) ++column;
   return column;
 }
 
-/// The value of a raised digit (⁰ ¹ ² ³ ⁴ ... ⁹); -1 for any other character.
+/// Returns the value of a raised digit (⁰ ¹ ² ³ ⁴ ... ⁹); -1 for any other character.
 constexpr int superscript_digit(char32_t c) noexcept {
   switch (c) {
   case 0x2070:
@@ -74,29 +76,31 @@ constexpr int superscript_digit(char32_t c) noexcept {
     return c >= 0x2074 && c <= 0x2079 ? static_cast<int>(c - 0x2070) : -1;
   }
 }
-/// The raised digit. pre: 0 to 9.
+/// Returns a digit as a raised digit. Precondition: 0 to 9.
 constexpr char32_t superscript(int digit) {
   if (digit < 0 || digit > 9) broken("a digit is from 0 to 9");
   constexpr char32_t raised[]{0x2070, 0x00B9, 0x00B2, 0x00B3, 0x2074, 0x2075, 0x2076, 0x2077, 0x2078, 0x2079};
   return raised[static_cast<std::size_t>(digit)];
 }
-/// ° as such, or one of the two characters records carry in its place: º (masculine ordinal), ⁰ (raised nought).
+/// Returns true for ° and for the two characters that records have in its place: º (masculine ordinal) and ⁰ (raised
+/// zero).
 constexpr bool is_degree_sign(char32_t c) noexcept { return c == 0x00B0 || c == 0x00BA || c == 0x2070; }
-/// Hyphen, en dash, em dash, non-breaking hyphen: people write any of them between the ends of a run.
+/// Returns true for a hyphen or a dash of any kind: people write any of them between the ends of a run of signatures.
 constexpr bool is_dash(char32_t c) noexcept {
   return c == '-' || c == 0x2013 || c == 0x2014 || c == 0x2011 || c == 0x2010;
 }
-/// ' and ", straight or turned: people write any of them around a quotation.
+/// Returns true for ' and ", straight or curved: people write any of them around a quotation.
 constexpr bool is_quotation_mark(char32_t c) noexcept { return c == '\'' || c == '"' || (c >= 0x2018 && c <= 0x201F); }
-/// A character that begins a mark in quotation marks: ' " ‘ “. Not ’, which is also the apostrophe.
+/// Returns true for ' " ‘ “, which can begin a quoted signature mark. Returns false for ’, which is also the
+/// apostrophe.
 constexpr bool opens_quotation(char32_t c) noexcept { return c == '\'' || c == '"' || c == 0x2018 || c == 0x201C; }
-/// Blank, tab, no-break spaces and the thin spaces that typesetters put between elements. Line breaks are not blanks here;
-/// `TextCursor::take_blanks` takes them too.
+/// Returns true for a blank, a tab, a no-break space and the thin spaces that typesetters put between elements. Line
+/// breaks are not blanks here; `TextCursor::take_blanks` takes them as well.
 constexpr bool is_blank(char32_t c) noexcept {
   return c == ' ' || c == '\t' || c == 0x00A0 || c == 0x202F || (c >= 0x2000 && c <= 0x200A);
 }
 
-/// A blank or a line break.
+/// Returns true for a blank or a line break.
 constexpr bool is_space(char32_t c) noexcept { return is_blank(c) || c == '\n' || c == '\r'; }
 
 } // namespace v0

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Years of printing: one year, or the years between which. Most books of the hand press are dated to the year, and most
-/// others to a decade, a century or "about 1580", so a date is a range everywhere in the library.
+/// Years of printing, as a range. Most books of the hand press are dated to the year, most others to a decade, a
+/// century or "about 1580", so the library uses ranges everywhere.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -8,31 +8,31 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A range of years, both ends included. Nothing is checked here: a reader or a function that takes one says which
+/// A range of years, including both ends. The type accepts any two numbers; a function that takes a range says which
 /// ranges it refuses.
 struct YearRange {
   int from{}; ///< the first year
-  int to{};   ///< the last year, itself included
+  int to{};   ///< the last year
 
   constexpr YearRange() = default;
-  /// One year.
+  /// Makes a range of one year.
   constexpr YearRange(int year) : from{year}, to{year} {}
-  /// From one year to another.
+  /// Makes a range from the first year to the last, including both.
   constexpr YearRange(int first, int last) : from{first}, to{last} {}
 
-  /// How many years: 1 for a single year.
+  /// Returns the number of years: 1 for a single year.
   [[nodiscard]] constexpr int size() const noexcept { return to - from + 1; }
-  /// Whether it is one year.
+  /// Returns true if the range has one year only.
   [[nodiscard]] constexpr bool is_one_year() const noexcept { return from == to; }
-  /// Whether the year lies in it.
+  /// Returns true if the range includes `year`.
   [[nodiscard]] constexpr bool contains(int year) const noexcept { return from <= year && year <= to; }
-  /// Whether the two have a year in common.
+  /// Returns true if the two ranges have a year in common.
   [[nodiscard]] constexpr bool meets(YearRange other) const noexcept { return from <= other.to && other.from <= to; }
-  /// The shortest range that holds both.
+  /// Returns the shortest range that includes both ranges.
   [[nodiscard]] constexpr YearRange joined(YearRange other) const noexcept {
     return {from < other.from ? from : other.from, to > other.to ? to : other.to};
   }
-  /// So many years more at either end.
+  /// Returns the range with `years` added at each end.
   [[nodiscard]] constexpr YearRange widened(int years) const noexcept { return {from - years, to + years}; }
 
   friend constexpr bool operator==(YearRange, YearRange) = default;
