@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Paper is counted in quires, reams, bundles and bales, and none of these words is one number: a quire has 24 or 25
-/// sheets, a ream 480, 500 or 516, a ream from the mill 472 of which 432 are good. So there is no default here: the
-/// caller names the count, or asks which counts were in use at a place and time, or calculates in sheets. Every division
-/// into reams, quires and sheets adds up to the same number again.
+/// Paper is counted in quires, reams, bundles and bales, and none of these words means one fixed number: a quire has 24
+/// or 25 sheets, a ream has 480, 500 or 516, and a ream from the mill has 472, of which 432 are good. So the library
+/// has no default. The caller names the count, asks which counts were in use at a place and time, or calculates in
+/// sheets. A number of sheets divided into reams, quires and loose sheets always adds up to the same number again.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -12,25 +12,26 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// How many sheets a ream and a quire have: `reams::of_500`, or a count of your own, `ReamCount{500, 25}`.
+/// The number of sheets in a ream and in a quire: `reams::of_500`, or a count of your own such as `ReamCount{500, 25}`.
 struct ReamCount {
-  std::int32_t ream{};  ///< sheets in a ream
-  std::int32_t quire{}; ///< sheets in a quire; a ream need not be a whole number of quires
-  std::int32_t good{};  ///< sheets fit to print on: less than the ream where outside quires are included; 0 for all
-  Region region{};      ///< where it is reported
-  YearRange years{};    ///< when, by the years of the sources; an open end is the end of the century
-  Trust trust{};        ///< whether the source was read, or it is from memory
+  std::int32_t ream{};  ///< number of sheets in a ream
+  std::int32_t quire{}; ///< number of sheets in a quire; a ream need not have a whole number of quires
+  /// number of sheets that can be printed on, if the ream includes damaged outside quires; 0 means all
+  std::int32_t good{};
+  Region region{};      ///< the region for which the count is reported
+  YearRange years{};    ///< the years of the sources; an open end is the end of the century
+  Trust trust{};        ///< whether the source was read or the count is from memory
   char const* name{};   ///< the name in the trade
-  char const* source{}; ///< where it was read, and what the source says
+  char const* source{}; ///< the source and what it says
 
   constexpr ReamCount() = default;
-  /// Sheets in a ream and in a quire, and what is known of the count.
+  /// Makes a count from the sheets in a ream and in a quire, with optional facts about the count.
   constexpr ReamCount(std::int32_t sheets_in_ream, std::int32_t sheets_in_quire, std::int32_t good_sheets = 0,
                       Region reported_in = {}, YearRange reported = {}, Trust how_sure = {},
                       char const* trade_name = nullptr, char const* read_in = nullptr)
       : ream{sheets_in_ream}, quire{sheets_in_quire}, good{good_sheets}, region{reported_in}, years{reported},
         trust{how_sure}, name{trade_name}, source{read_in} {}
-  /// Not to be used: it stops the compiler with a sentence where a number is written in the place of a ream.
+  /// Refuses a plain number in place of a count: the compiler stops with a sentence that says what to write.
   template <class Number>
   requires std::is_arithmetic_v<Number>
   constexpr ReamCount(Number const&) {
@@ -40,7 +41,7 @@ struct ReamCount {
         "sheets in quires of 25");
   }
 
-  /// Sheets of it that are fit to print on.
+  /// Returns the number of sheets of a ream that can be printed on.
   [[nodiscard]] constexpr std::int32_t printable() const noexcept { return good == 0 ? ream : good; }
 
   friend constexpr bool operator==(ReamCount const& a, ReamCount const& b) noexcept {
@@ -48,21 +49,21 @@ struct ReamCount {
   }
 };
 
-/// The reams the trade counted in.
+/// The counts of a ream that the trade used.
 namespace reams {
-/// Writing paper.
+/// The ream of writing paper: 480 sheets.
 inline constexpr ReamCount of_480{
     480,          24,
     480,          Region::britain,
     {1590, 1904}, Trust::published,
     "short ream", "20 quires of 24: writing quire of MSS. of 1590-1620 and 1682, Tabart 1804, Martin 1904"};
-/// Printing paper.
+/// The ream of printing paper: 500 sheets.
 inline constexpr ReamCount of_500{
     500,           25,
     500,           Region::europe,
     {1590, 1904},  Trust::published,
     "ream of 500", "20 quires of 25: printing quire of MSS. of 1590-1620 and 1682, Tabart 1804, Martin 1904"};
-/// Made good for the printer: all sheets can be printed on.
+/// The perfect ream of 516 sheets, made up for the printer: all sheets can be printed on.
 inline constexpr ReamCount of_516{
     516,
     24,
@@ -72,7 +73,7 @@ inline constexpr ReamCount of_516{
     Trust::published,
     "perfect ream",
     "Savage, Dictionary of the Art of Printing (1841), s.v. Perfect Paper: 21 1/2 quires of 24"};
-/// As it left the mill, with an imperfect quire outside at either end.
+/// The ream as it left the mill: 472 sheets, with a quire of damaged sheets at the top and at the bottom.
 inline constexpr ReamCount from_mill{472,
                                      24,
                                      432,
@@ -81,10 +82,10 @@ inline constexpr ReamCount from_mill{472,
                                      Trust::published,
                                      "ream from the mill",
                                      "Savage (1841): 18 inside quires of 24 and 2 outside quires of 20"};
-/// France.
+/// The French ream.
 inline constexpr ReamCount rame{
     500, 25, 500, Region::france, {1701, 1900}, Trust::from_memory, "rame", "20 mains of 25; no publication was seen"};
-/// Germany, printing paper.
+/// The German ream of printing paper: 500 sheets.
 inline constexpr ReamCount ries_printing{500,
                                          25,
                                          500,
@@ -93,7 +94,7 @@ inline constexpr ReamCount ries_printing{500,
                                          Trust::published,
                                          "Ries Druckpapier",
                                          "Nelkenbrecher (1890), p. 368: 20 Buch of 25"};
-/// Germany, writing paper.
+/// The German ream of writing paper.
 inline constexpr ReamCount ries_writing{480,
                                         24,
                                         480,
@@ -102,7 +103,7 @@ inline constexpr ReamCount ries_writing{480,
                                         Trust::published,
                                         "Ries Schreibpapier",
                                         "Nelkenbrecher (1890), p. 368: 20 Buch of 24"};
-/// Germany from 1877.
+/// The German ream of 1000 sheets, from 1877.
 inline constexpr ReamCount neuries{1000,         100,
                                    1000,         Region::germany,
                                    {1877, 1900}, Trust::published,
@@ -115,7 +116,7 @@ inline constexpr ReamCount const* ream_counts[]{&reams::of_480,       &reams::of
                                                 &reams::ries_writing, &reams::neuries};
 }
 
-/// Calls `act` with each count reported for the place within the years, in the order of the list above.
+/// Calls `act` with each count that is reported for the region in some of the years, in the order of the list above.
 template <class Act> constexpr void each_ream_count(YearRange years, Region region, Act act) {
   for (auto const* count : detail::ream_counts)
     if (count->years.from <= years.to && years.from <= count->years.to &&
@@ -123,22 +124,23 @@ template <class Act> constexpr void each_ream_count(YearRange years, Region regi
       act(*count);
 }
 
-/// Sheets as reams, quires and loose sheets.
+/// A number of sheets divided into reams, quires and loose sheets.
 struct PaperCount {
-  std::int64_t reams{};  ///< whole ones
-  std::int64_t quires{}; ///< whole ones after the reams
-  std::int64_t loose{};  ///< sheets after the quires
+  std::int64_t reams{};  ///< whole reams
+  std::int64_t quires{}; ///< whole quires after the reams
+  std::int64_t loose{};  ///< loose sheets after the quires
   friend constexpr bool operator==(PaperCount, PaperCount) = default;
 };
 
-/// Divides sheets into reams, quires and loose sheets. pre: zero sheets or more; a ream and a quire have at least one.
+/// Divides sheets into reams, quires and loose sheets. Precondition: `sheets` is at least 0, and a ream and a quire
+/// have at least one sheet.
 constexpr PaperCount counted(std::int64_t sheets, ReamCount const& by) {
   if (sheets < 0 || by.ream <= 0 || by.quire <= 0)
     broken("sheets are counted from zero, and a ream and a quire have at least one");
   auto const rest = sheets % by.ream;
   return {sheets / by.ream, rest / by.quire, rest % by.quire};
 }
-/// The sheets in so many reams, quires and loose sheets. error: result_too_large.
+/// Returns the number of sheets in reams, quires and loose sheets together. Error: result_too_large.
 constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount const& by) {
   auto const in_reams = checked_multiply(count.reams, by.ream), in_quires = checked_multiply(count.quires, by.quire);
   auto const both = in_reams && in_quires ? checked_add(*in_reams, *in_quires) : std::nullopt;
@@ -147,59 +149,60 @@ constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount co
   return *all;
 }
 
-/// Reams to buy for a number of sheets to print on, exactly. Outside quires (Savage's cording quires, twenty imperfect
-/// sheets each) are paid for and not printed. pre: zero sheets or more; a ream has at least one good sheet.
+/// Returns the exact number of reams to buy for a number of sheets to print on. Outside quires (Savage's cording quires
+/// of twenty damaged sheets) are paid for but not printed on. Precondition: `sheets` is at least 0, and a ream has at
+/// least one good sheet.
 constexpr Fraction reams_to_buy(std::int64_t sheets, ReamCount const& by) {
   if (sheets < 0 || by.printable() <= 0)
     broken("paper is bought for zero sheets or more, in reams with at least one good sheet");
   return Fraction{sheets, by.printable()};
 }
 
-/// A lot in which paper was sold above the ream.
+/// A unit larger than the ream in which paper was sold.
 struct PaperLot {
-  char const* name{};    ///< as the trade called it
-  std::int32_t sheets{}; ///< in one lot
-  char const* source{};  ///< where it was read, and how it is made up
+  char const* name{};    ///< the name in the trade
+  std::int32_t sheets{}; ///< number of sheets in one lot
+  char const* source{};  ///< the source, and the lot in smaller units
   friend constexpr bool operator==(PaperLot const&, PaperLot const&) = default;
 };
-/// The lots of the trade: bundles and bales.
+/// The units of the trade above the ream: bundles and bales.
 namespace lots {
-/// Of reams of 500.
+/// The bundle: two reams of 500 sheets.
 inline constexpr PaperLot bundle{"bundle", 1000, "two reams of 500 (GNU units 2.22, definitions of 2022)"};
-/// Of perfect reams.
+/// The perfect bundle: two perfect reams of 516 sheets.
 inline constexpr PaperLot perfect_bundle{"perfect bundle", 1032, "Savage (1841): 43 quires of 24"};
-/// Of reams of 500.
+/// The bale: ten reams of 500 sheets.
 inline constexpr PaperLot bale{"bale", 5000, "ten reams of 500 (GNU units 2.22, definitions of 2022)"};
-/// Of reams of 480.
+/// The short bundle: two reams of 480 sheets.
 inline constexpr PaperLot short_bundle{"short bundle", 960, "two reams of 480 (Wikipedia, Units of paper quantity)"};
-/// Of reams of 480.
+/// The short bale: ten reams of 480 sheets.
 inline constexpr PaperLot short_bale{"short bale", 4800, "ten reams of 480 (Wikipedia, Units of paper quantity)"};
-/// Of perfect reams.
+/// The printer's bale: ten perfect reams of 516 sheets.
 inline constexpr PaperLot printers_bale{"printer's bale", 5160,
                                         "ten reams of 516 (Wikipedia, Units of paper quantity)"};
-/// Germany, writing paper.
+/// The German bale of writing paper: ten reams of 480 sheets.
 inline constexpr PaperLot ballen_writing{"Ballen Schreibpapier", 4800, "Nelkenbrecher (1890), p. 368: ten Ries of 480"};
-/// Germany, printing paper.
+/// The German bale of printing paper: ten reams of 500 sheets.
 inline constexpr PaperLot ballen_printing{"Ballen Druckpapier", 5000, "Nelkenbrecher (1890), p. 368: ten Ries of 500"};
 } // namespace lots
 
-/// Sheets signed with one alphabet of 23 letters, the unit in which German publishers priced (Goldfriedrich, Geschichte des
-/// Deutschen Buchhandels II): 368 pages in octavo.
+/// The number of sheets that are signed with one alphabet of 23 letters: 368 pages in octavo. German publishers set
+/// their prices by this unit (Goldfriedrich, Geschichte des Deutschen Buchhandels II).
 inline constexpr std::int64_t sheets_in_alphabet = 23;
-/// Sheets as whole alphabets and the sheets left over.
+/// A number of sheets divided into whole alphabets and sheets.
 struct AlphabetCount {
-  std::int64_t alphabets{}; ///< whole ones
-  std::int64_t sheets{};    ///< left over, 0 to 22
+  std::int64_t alphabets{}; ///< whole alphabets of 23 sheets
+  std::int64_t sheets{};    ///< sheets after the alphabets, 0 to 22
   friend constexpr bool operator==(AlphabetCount, AlphabetCount) = default;
 };
-/// Counts sheets in alphabets. pre: zero sheets or more.
+/// Divides sheets into alphabets and sheets. Precondition: `sheets` is at least 0.
 constexpr AlphabetCount in_alphabets(std::int64_t sheets) {
   if (sheets < 0) broken("sheets are counted from zero");
   return {sheets / sheets_in_alphabet, sheets % sheets_in_alphabet};
 }
-/// The price of an alphabet, exactly, where so many sheets cost `price`. The printed tables of Halle first cut the price of a
-/// sheet to tenths (so it is inferred: the decimals cannot be read), and are up to two Pfennig below this.
-/// error: not_positive, negative_count, result_too_large.
+/// Returns the exact price of an alphabet if `sheets` sheets cost `price`. The printed tables of Halle give up to two
+/// Pfennig less; they seem to round the price of a sheet down to tenths first (inferred, because their decimals cannot
+/// be read). Errors: not_positive, negative_count, result_too_large.
 constexpr Expected<Fraction> price_of_alphabet(std::int64_t price, std::int64_t sheets) {
   if (price < 0) return error_in_field(Problem::negative_count, "price", price);
   if (sheets <= 0) return error_in_field(Problem::not_positive, "sheets", sheets);
@@ -208,11 +211,11 @@ constexpr Expected<Fraction> price_of_alphabet(std::int64_t price, std::int64_t 
   return Fraction{*all, sheets};
 }
 
-/// Grammes in a pound avoirdupois, exact since 1959.
+/// Number of grammes in a pound avoirdupois, exact since 1959.
 inline constexpr Fraction grammes_in_pound{45'359'237, 100'000};
 
-/// Grammes a square metre of paper whose ream of `sheets` weighs `grammes`; sides in millimetres, all exact.
-/// error: not_positive, result_too_large.
+/// Returns the weight of paper in grammes per square metre, exactly. `grammes` is the weight of a ream of `sheets`
+/// sheets; the sides are in millimetres. Errors: not_positive, result_too_large.
 constexpr Expected<Fraction> grammes_per_square_metre(Fraction grammes, std::int64_t sheets, Fraction one_side,
                                                       Fraction other_side) {
   Fraction const zero{};

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// A length that knows its unit, as std::chrono::duration knows its own: a number, and in the type what it counts. Paper
-/// is measured in millimetres today; it was sold by the English inch and by the pouce of Paris, and tables mix the three.
-/// An inch taken for a pouce makes a demy sheet a different sheet. So a number alone is never a length, and a length is
-/// never a number unless its `count()` is asked for.
+/// A length is a number with a unit in its type, as a std::chrono::duration is. Paper is measured in millimetres today;
+/// it was sold by the English inch and by the pouce of Paris, and tables mix the three. A demy sheet whose inches are
+/// read as pouces has the wrong size. So a plain number is never a length, and a length becomes a number only through
+/// `count()`.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -20,32 +20,32 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The millimetre. Every unit says how many millimetres it has, as a ratio of whole numbers: `num` / `den`. `symbol` is
-/// written after the number; a unit of your own may have none (a std::ratio is such a unit).
+/// The millimetre. Every unit states its size in millimetres as a ratio of whole numbers, `num` / `den`. `symbol` is
+/// written after the number. A unit of your own may have no symbol; a std::ratio is such a unit.
 struct Millimetre {
-  static constexpr std::int64_t num = 1, den = 1; ///< one of it, in millimetres, as a fraction
-  static constexpr char const* symbol = "mm";     ///< as it is written after a number
+  static constexpr std::int64_t num = 1, den = 1; ///< the size of the unit in millimetres, as a fraction
+  static constexpr char const* symbol = "mm";     ///< the symbol written after a number
 };
 /// The centimetre: ten millimetres.
 struct Centimetre {
-  static constexpr std::int64_t num = 10, den = 1; ///< one of it, in millimetres, as a fraction
-  static constexpr char const* symbol = "cm";      ///< as it is written after a number
+  static constexpr std::int64_t num = 10, den = 1; ///< the size of the unit in millimetres, as a fraction
+  static constexpr char const* symbol = "cm";      ///< the symbol written after a number
 };
-/// The inch of 25.4 mm (international since 1959; the older English inch differs in the seventh digit).
+/// The inch of 25.4 mm, international since 1959. The older English inch differs in the seventh digit.
 struct Inch {
-  static constexpr std::int64_t num = 127, den = 5; ///< one of it, in millimetres, as a fraction
-  static constexpr char const* symbol = "in";       ///< as it is written after a number
+  static constexpr std::int64_t num = 127, den = 5; ///< the size of the unit in millimetres, as a fraction
+  static constexpr char const* symbol = "in";       ///< the symbol written after a number
 };
-/// The pouce of Paris. The law of 19 frimaire VIII (1799) made the metre 443.296 lignes of it, so 1 pouce = 12 lignes =
-/// 375000/13853 mm, which is 27.069949 mm to six places.
+/// The pouce, the inch of Paris. The law of 19 frimaire VIII (1799) made a metre equal to 443.296 lignes, so 1 pouce =
+/// 12 lignes = 375000/13853 mm, which is 27.069949 mm to six places.
 struct ParisInch {
-  static constexpr std::int64_t num = 375'000, den = 13'853; ///< one of it, in millimetres, as a fraction
-  static constexpr char const* symbol = "pouces";            ///< as it is written after a number
+  static constexpr std::int64_t num = 375'000, den = 13'853; ///< the size of the unit in millimetres, as a fraction
+  static constexpr char const* symbol = "pouces";            ///< the symbol written after a number
 };
 /// The ligne, a twelfth of a pouce.
 struct ParisLine {
-  static constexpr std::int64_t num = 31'250, den = 13'853; ///< one of it, in millimetres, as a fraction
-  static constexpr char const* symbol = "lignes";           ///< as it is written after a number
+  static constexpr std::int64_t num = 31'250, den = 13'853; ///< the size of the unit in millimetres, as a fraction
+  static constexpr char const* symbol = "lignes";           ///< the symbol written after a number
 };
 
 /// A unit of length: `num` / `den` millimetres, both above zero.
@@ -67,14 +67,15 @@ constexpr std::int64_t common_divisor(std::int64_t a, std::int64_t b) {
   return a;
 }
 
-/// How many `To` make one `From`, in lowest terms. Crosswise first, so that nothing overflows before it must.
+/// The number of `To` in one `From`, in lowest terms. It is reduced crosswise first, so that no product overflows
+/// unless the result does.
 template <class From, class To> struct Conversion {
   static constexpr std::int64_t above = common_divisor(From::num, To::num), below = common_divisor(From::den, To::den);
   static constexpr std::int64_t num = (From::num / above) * (To::den / below);
   static constexpr std::int64_t den = (From::den / below) * (To::num / above);
 };
 
-/// The largest unit of which two others are whole multiples: for whole-number lengths only.
+/// The largest unit of which two other units are whole multiples. Used for lengths in whole numbers only.
 template <class A, class B> struct SharedUnit {
   static constexpr std::int64_t num = common_divisor(A::num, B::num);
   static constexpr std::int64_t den = A::den / common_divisor(A::den, B::den) * B::den;
@@ -95,11 +96,11 @@ template <class Rep, class A, class B> constexpr auto common_unit() {
 
 template <class To, class From> constexpr bool keeps_number = requires(From from) { To{from}; };
 
-/// May multiply a length: a number, but not a truth value and not another length.
+/// A type that may multiply a length: a number, but not bool and not another length.
 template <class T>
 concept Factor = std::is_arithmetic_v<T> && !std::is_same_v<T, bool>;
 
-/// A number that `Rep` can count without loss of its kind: no floating number for whole units.
+/// A number type that converts to `Rep` and keeps its kind: a floating-point number does not convert to whole units.
 template <class Number, class Rep>
 concept CountFor = std::convertible_to<Number, Rep> &&
     (!std::integral<Rep> || keeps_number<Rep, Number> || (std::integral<Number> && !std::is_same_v<Number, bool>));
@@ -110,28 +111,29 @@ template <class> inline constexpr bool never = false;
 
 } // namespace detail
 
-/// `count()` times `Unit`. `Rep` is double in the named types below; with a whole number, or an exact fraction such as
-/// `Fraction`, every result is exact.
+/// A length of `count()` times `Unit`. `Rep` is double in the named types below. With a whole number, or an exact
+/// fraction such as `Fraction`, every result is exact.
 ///
-/// Conversions that lose nothing happen by themselves, as in std::chrono: between lengths counted in double (or in
-/// fractions) all do; between whole numbers only those to a unit that divides the other (cm to mm). `length_cast` makes the
-/// others. Whole numbers are checked: a result that does not fit `Rep` is a broken precondition.
+/// Conversions that lose nothing are implicit, as in std::chrono: between lengths counted in double (or in fractions)
+/// all conversions are; between whole numbers only those to a unit that divides the other (cm to mm). `length_cast`
+/// makes the other conversions. Whole numbers are checked: a result that does not fit in `Rep` breaks a precondition.
 template <class Rep, class Unit> class Length {
   static_assert(LengthUnit<Unit>, "a unit of length has num / den millimetres, both above zero");
   static_assert(!std::is_same_v<Rep, bool>, "a length is counted in a number");
   Rep count_{};
 
 public:
-  using rep = Rep;   ///< the type that counts
-  using unit = Unit; ///< the unit that is counted
+  using rep = Rep;   ///< the type of the number
+  using unit = Unit; ///< the unit of length
 
-  /// Length zero.
+  /// Makes length zero.
   constexpr Length() = default;
-  /// So many of the unit. A bare number becomes a length only by name: `millimetres{201}`. pre: `number` fits `Rep`.
+  /// Makes a length of `number` units. A plain number becomes a length only with the name of the type:
+  /// `millimetres{201}`. Precondition: `number` fits in `Rep`.
   template <class Number>
   requires detail::BareNumber<Number, Rep> && true constexpr explicit Length(Number const& number)
       : count_{detail::exact_rep<Rep>(number)} {}
-  /// So many of the unit, where the number is not one of the language, such as `Fraction`.
+  /// Makes a length of `number` units from a number of a class type, such as `Fraction`.
   template <class Number>
   requires(detail::CountFor<Number, Rep> && !detail::Factor<Number>) constexpr explicit Length(Number const& number)
       : count_{static_cast<Rep>(number)} {}
@@ -140,7 +142,7 @@ public:
   template <class Number> requires detail::BareNumber<Number, Rep>
   constexpr Length(Number const&) = delete; // a bare number is not a length: write 190_mm, 19_cm or millimetres{190}
   // clang-format on
-  /// A length in another unit, where nothing is lost. pre: the number of units fits `Rep`.
+  /// Converts a length in another unit, if no part of it is lost. Precondition: the number of units fits in `Rep`.
   template <class Rep2, class Unit2>
   requires(std::convertible_to<Rep2, Rep> &&
            (!std::integral<Rep> ||
@@ -148,20 +150,20 @@ public:
              detail::Conversion<Unit2, Unit>::den == 1))) constexpr Length(Length<Rep2, Unit2> other)
       : count_{converted<detail::Conversion<Unit2, Unit>>(other.count())} {}
 
-  /// How many of the unit.
+  /// Returns the number of units.
   [[nodiscard]] constexpr Rep count() const { return count_; }
 
-  /// The length with the opposite sign. pre: it fits `Rep`.
+  /// Returns the length with the opposite sign. Precondition: the result fits in `Rep`.
   constexpr Length operator-() const { return Length{detail::exact_difference(Rep{}, count_)}; }
-  /// Adds to this value.
+  /// Adds `other` to this length. Precondition: the result fits in `Rep`.
   constexpr Length& operator+=(Length other) { return count_ = detail::exact_sum(count_, other.count_), *this; }
-  /// Subtracts from this value.
+  /// Subtracts `other` from this length. Precondition: the result fits in `Rep`.
   constexpr Length& operator-=(Length other) { return count_ = detail::exact_difference(count_, other.count_), *this; }
 
-  /// Prints `187 mm`; a unit without a symbol prints its ratio: `3 x 1/5 mm`.
+  /// Prints `187 mm`. A unit without a symbol prints its ratio: `3 x 1/5 mm`.
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Length length) {
-    // a number of one byte is a number here, not a character
+    // a number of one byte is printed as a number, not as a character
     auto const number = [&] {
       if constexpr (std::integral<Rep> && sizeof(Rep) == 1)
         return static_cast<int>(length.count());
@@ -201,12 +203,12 @@ using paris_lines = Length<double, ParisLine>;
 } // namespace v0
 } // namespace bifolium
 
-/// The type in which two lengths are added or compared. Lengths in one unit keep it. Lengths in different units use
-/// millimetres, or, where both are whole numbers, the largest unit of which both are whole multiples, so that nothing is
-/// rounded (whole millimetres and whole inches: 1/5 mm).
+/// The type in which two lengths are added or compared. Lengths in one unit keep this unit. Lengths in different units
+/// use millimetres. If both count whole numbers, they use the largest unit of which both units are whole multiples, so
+/// that no result is rounded (1/5 mm for whole millimetres and whole inches).
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 struct std::common_type<bifolium::Length<Rep1, Unit1>, bifolium::Length<Rep2, Unit2>> {
-  using rep = bifolium::detail::CommonRep<Rep1, Rep2>; ///< holds the numbers of both
+  using rep = bifolium::detail::CommonRep<Rep1, Rep2>; ///< the type that holds the numbers of both
   using type = bifolium::Length<rep, decltype(bifolium::detail::common_unit<rep, Unit1, Unit2>())>;
 };
 
@@ -217,8 +219,8 @@ template <class Rep, class Unit> struct std::hash<bifolium::Length<Rep, Unit>> {
 namespace bifolium {
 inline namespace v0 {
 
-/// `from` in another unit. A whole number of units is cut off towards zero, as by std::chrono::duration_cast.
-/// pre: the result fits the `Rep` of `To`.
+/// Converts `from` to another unit. A whole number of units is truncated towards zero, as by
+/// std::chrono::duration_cast. Precondition: the result fits in the `Rep` of `To`.
 template <class To, class Rep, class Unit> [[nodiscard]] constexpr To length_cast(Length<Rep, Unit> from) {
   using By = detail::Conversion<Unit, typename To::unit>;
   using Out = typename To::rep;
@@ -238,88 +240,88 @@ template <class To, class Rep, class Unit> [[nodiscard]] constexpr To length_cas
   }
 }
 
-/// `from` in whole units, any part of a unit counted as a whole one: the way cataloguers measure (17.1 cm is recorded as
-/// 18). pre: the result fits the `Rep` of `To`.
+/// Rounds `from` up to whole units, as cataloguers measure: 17.1 cm is recorded as 18 cm. Precondition: the result fits
+/// in the `Rep` of `To`.
 template <class To, class Rep, class Unit> [[nodiscard]] constexpr To ceil(Length<Rep, Unit> from) {
   using Whole = Length<std::int64_t, typename To::unit>;
   auto const cut = length_cast<Whole>(from);
   return length_cast<To>(cut < from ? Whole{detail::exact_sum(cut.count(), std::int64_t{1})} : cut);
 }
 
-/// The sum, in the type that both can be converted to. pre: it fits.
+/// Returns the sum, in the type to which both lengths convert. Precondition: the sum fits in this type.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator+(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
   return Common{detail::exact_sum(Common{a}.count(), Common{b}.count())};
 }
-/// The difference, in the type that both can be converted to. pre: it fits.
+/// Returns the difference, in the type to which both lengths convert. Precondition: the difference fits in this type.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator-(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
   return Common{detail::exact_difference(Common{a}.count(), Common{b}.count())};
 }
-/// The length, `factor` times. pre: a whole number of units fits.
+/// Returns the length multiplied by `factor`. Precondition: a whole number of units fits in its type.
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator*(Length<Rep, Unit> length, Number factor) {
   using Out = detail::CommonRep<Rep, Number>;
   return Length<Out, Unit>{detail::exact_product(static_cast<Out>(length.count()), static_cast<Out>(factor))};
 }
-/// The length, `factor` times. pre: a whole number of units fits.
+/// Returns the length multiplied by `factor`. Precondition: a whole number of units fits in its type.
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator*(Number factor, Length<Rep, Unit> length) {
   return length * factor;
 }
-/// One of `divisor` equal parts of the length; a whole number of units is cut off towards zero. pre: whole units are not
-/// divided by zero.
+/// Returns the length divided by `divisor`. A whole number of units is truncated towards zero. Precondition: whole
+/// units are not divided by zero.
 template <class Rep, class Unit, detail::Factor Number>
 [[nodiscard]] constexpr auto operator/(Length<Rep, Unit> length, Number divisor) {
   using Out = detail::CommonRep<Rep, Number>;
   return Length<Out, Unit>{detail::exact_quotient(static_cast<Out>(length.count()), static_cast<Out>(divisor))};
 }
-/// How many times `b` goes into `a`, as a number. Two lengths of whole units divide as whole numbers do. pre: whole units
-/// are not divided by length zero.
+/// Returns the quotient of two lengths as a number. Lengths in whole units divide as whole numbers do. Precondition:
+/// whole units are not divided by length zero.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator/(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>;
   return detail::exact_quotient(Common{a}.count(), Common{b}.count());
 }
 
-/// Lengths compare as lengths, whatever they are counted in: `25.4_mm == 1_in`. pre: whole units fit in 64 bits in the
-/// unit that both are multiples of.
+/// Compares two lengths, in whatever units they are counted: `25.4_mm == 1_in`. Precondition: whole units fit in 64
+/// bits in the unit of which both are multiples.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr bool operator==(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = detail::Compared<std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>>;
   return Common{a}.count() == Common{b}.count();
 }
-/// Compared as lengths, whatever they are counted in. pre: whole units fit in 64 bits in the unit that both are multiples
-/// of.
+/// Compares two lengths, in whatever units they are counted. Precondition: whole units fit in 64 bits in the unit of
+/// which both are multiples.
 template <class Rep1, class Unit1, class Rep2, class Unit2>
 [[nodiscard]] constexpr auto operator<=>(Length<Rep1, Unit1> a, Length<Rep2, Unit2> b) {
   using Common = detail::Compared<std::common_type_t<Length<Rep1, Unit1>, Length<Rep2, Unit2>>>;
   return Common{a}.count() <=> Common{b}.count();
 }
 
-/// Lengths counted in double: `201_mm`, `32_cm`, `4.75_in`, `36.5_pouces`, `6_lignes`.
+/// Literals of lengths counted in double: `201_mm`, `32_cm`, `4.75_in`, `36.5_pouces`, `6_lignes`.
 inline namespace literals {
-/// 187_mm
+/// Makes millimetres: `187_mm`.
 constexpr millimetres operator""_mm(unsigned long long n) { return millimetres{static_cast<double>(n)}; }
-/// 187.5_mm
+/// Makes millimetres: `187.5_mm`.
 constexpr millimetres operator""_mm(long double n) { return millimetres{static_cast<double>(n)}; }
-/// 19_cm
+/// Makes centimetres: `19_cm`.
 constexpr centimetres operator""_cm(unsigned long long n) { return centimetres{static_cast<double>(n)}; }
-/// 18.7_cm
+/// Makes centimetres: `18.7_cm`.
 constexpr centimetres operator""_cm(long double n) { return centimetres{static_cast<double>(n)}; }
-/// 7_in
+/// Makes inches: `7_in`.
 constexpr inches operator""_in(unsigned long long n) { return inches{static_cast<double>(n)}; }
-/// 7.25_in
+/// Makes inches: `7.25_in`.
 constexpr inches operator""_in(long double n) { return inches{static_cast<double>(n)}; }
-/// 12_pouces
+/// Makes inches of Paris: `12_pouces`.
 constexpr paris_inches operator""_pouces(unsigned long long n) { return paris_inches{static_cast<double>(n)}; }
-/// 12.5_pouces
+/// Makes inches of Paris: `12.5_pouces`.
 constexpr paris_inches operator""_pouces(long double n) { return paris_inches{static_cast<double>(n)}; }
-/// 6_lignes
+/// Makes lines of Paris: `6_lignes`.
 constexpr paris_lines operator""_lignes(unsigned long long n) { return paris_lines{static_cast<double>(n)}; }
-/// 6.5_lignes
+/// Makes lines of Paris: `6.5_lignes`.
 constexpr paris_lines operator""_lignes(long double n) { return paris_lines{static_cast<double>(n)}; }
 } // namespace literals
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Which lengths can be measurements of a book. Every function that is given a measured length asks this one question, so
+/// Decides which lengths can be measurements of a book. Every function that takes a measured length uses this test, so
 /// that all of them refuse the same typing mistakes.
 #pragma once
 
@@ -10,10 +10,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// True for a length more than zero and less than a kilometre. There is no other bound, because posters and miniature
-/// bibles are books too. False for NaN.
+/// Returns true if the length is more than zero and less than a kilometre. The upper bound is high because posters are
+/// measured too. Returns false for NaN.
 [[nodiscard]] constexpr bool is_measure(millimetres length) { return length > 0_mm && length < 1'000'000_mm; }
-/// True also for a length that is missing: it was not measured.
+/// Returns true if there is no length, because it was not measured, or if the length can be a measurement.
 [[nodiscard]] constexpr bool is_measure(std::optional<millimetres> length) { return !length || is_measure(*length); }
 
 } // namespace v0

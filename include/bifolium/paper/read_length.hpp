@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Lengths as people write them: `187 mm`, `18,7 cm`, `4 3/4 in`, `4¾"`, `36 pouces 6 lignes`. A number without a unit
-/// is not read: whether 17 is centimetres or inches is for the writer to say. Numbers are read here by hand, as not
-/// every standard library reads a floating number without a locale or an allocation.
+/// Reads lengths as people write them: `187 mm`, `18,7 cm`, `4 3/4 in`, `4¾"`, `36 pouces 6 lignes`. A number without a
+/// unit is refused, because only the writer knows whether 17 is in centimetres or inches. The digits are read by the
+/// library's own code, because not every standard library reads a floating-point number without a locale or an
+/// allocation.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -15,13 +16,13 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// above / below, both whole numbers as long as they stay under 2^53, so that one division rounds once.
+/// above / below. Both are whole numbers as long as they are less than 2^53, so that one division rounds once.
 struct Quotient {
   double above{}, below{1};
 };
 
 struct UnitWord {
-  char const* word; // not measured before it is compared
+  char const* word; // the length of the word is not measured before it is compared
   double num, den;
   bool pouces, lignes;
 };
@@ -30,7 +31,7 @@ template <class Unit> constexpr UnitWord unit_word(char const* word) {
           std::is_same_v<Unit, ParisLine>};
 }
 
-/// Walks along a text; `problem_` is set at the first thing that is wrong.
+/// Reads one text. `problem_` is set at the first error.
 class LengthReader {
   TextCursor text_;
   Problem problem_{};
@@ -40,7 +41,8 @@ class LengthReader {
     if (problem_ == Problem::none) problem_ = problem, problem_at_ = where;
     return false;
   }
-  /// Digits, appended to what `number` holds already; at most 12, so that every product to come stays exact or nearly so.
+  /// Reads digits and appends them to `number`; at most 12 digits, so that every later product is exact or nearly
+  /// exact.
   constexpr bool digits(double& number, int& count) {
     auto const start = text_.at();
     for (; text_.at_digit(); text_.skip(1), ++count) {
@@ -50,7 +52,7 @@ class LengthReader {
     return text_.at() != start;
   }
 
-  /// A vulgar fraction in one character: ½.
+  /// Reads a fraction that is one character: ½.
   constexpr bool vulgar(Quotient& number) {
     auto const part = vulgar_fraction(text_.character().value);
     if (!part) return false;
@@ -60,7 +62,7 @@ class LengthReader {
     return true;
   }
 
-  /// The n/d that follows a whole number, after a blank or a hyphen; goes back when there is none.
+  /// Reads the n/d that follows a whole number after a blank or a hyphen. If there is none, the cursor does not move.
   constexpr bool fraction(Quotient& number) {
     auto const start = text_.at();
     if (!text_.take('-')) text_.take_blanks();
@@ -95,7 +97,7 @@ public:
     if (!comma && !text_.take('.')) return fraction(number);
     auto const whole = count;
     if (!digits(number.above, count)) return fail(Problem::not_a_number, text_.at());
-    // 1,250 mm is 1.25 mm to one reader and 1250 to the next
+    // 1,250 mm can mean 1.25 mm or 1250 mm
     if (comma && count - whole == 3) return fail(Problem::not_a_length, start);
     for (int i = whole; i < count; ++i) number.below *= 10;
     return true;
@@ -147,10 +149,10 @@ public:
 
 } // namespace detail
 
-/// A length of more than zero, in millimetres. A number is whole, decimal (with a point or a comma), a fraction, or whole
-/// with a fraction, of at most 12 digits; then a unit: mm, cm, in (inch, inches, "), pouces, lignes, written out or as
-/// here. Lignes may follow pouces. error: not_a_length, not_a_number, number_too_large, not_positive, unit_missing,
-/// unknown_unit, trailing_text.
+/// Reads a length of more than zero, in millimetres. A number is whole, decimal (with a point or a comma), a fraction,
+/// or a whole number with a fraction, and has at most 12 digits. The unit is mm, cm, in (inch, inches, "), pouces or
+/// lignes, abbreviated or in full. Lignes may follow pouces. Errors: not_a_length, not_a_number, number_too_large,
+/// not_positive, unit_missing, unknown_unit, trailing_text.
 [[nodiscard]] constexpr Expected<millimetres> read_length(std::string_view text) {
   detail::LengthReader reader{text};
   auto& cursor = reader.text();

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Reading a place of printing: `London`, `Venetiis`, `Lugduni Batavorum`, `A Lyon`, `Eboracum [York]`,
-/// `Philadelphia [that is, Frankfurt]`, `[Amsterdam?]`, `[S.l.]`. 280 towns and the countries are known, in English, in
-/// Latin and in the languages of the place; the longest name wins, so that Lugduni Batavorum is Leiden and Lugduni alone
-/// is Lyon or Leiden. The tables and their sources are in paper/detail.
+/// Reads a place of printing: `London`, `Venetiis`, `Lugduni Batavorum`, `A Lyon`, `Eboracum [York]`, `Philadelphia
+/// [that is, Frankfurt]`, `[Amsterdam?]`, `[S.l.]`. The reader knows 280 towns and the countries, in English, in Latin
+/// and in the language of the place. The longest name has priority: Lugduni Batavorum is Leiden, and Lugduni alone is
+/// Lyon or Leiden. The tables and their sources are in paper/detail.
 ///
 /// Rules: DCRMR 5.21 (DCRM(B) 4B).
 #pragma once
@@ -12,11 +12,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads a statement of place. The true place after `i.e.` or `that is` wins over what is printed; a name in brackets
-/// settles an ambiguous name before it; of several places the first counts, after `reprinted` the last. Words that name no
-/// place are listed in `unread`.
-/// error: unknown_place, with the column, where the text names no place that is known and does not say that none is;
-/// unexpected_end for a text without a word.
+/// Reads a statement of place. The place after `i.e.` or `that is` replaces the printed one. A name in brackets decides
+/// an ambiguous name before it. If several places are named, the first counts; after `reprinted`, the last. Words that
+/// do not name a place are listed in `unread`. Errors: unknown_place, with the column, if the text names no known place
+/// and does not say that the place is unknown; unexpected_end if the text has no word.
 [[nodiscard]] inline Expected<StatedPlace> read_place(std::string_view text) {
   return detail::PlaceReader{text}.read();
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Where a book was printed or a paper was in use, as finely as anything is known to depend on it. Sheets are listed by
-/// country; formats and papers of the fifteenth century are counted by the volumes of one catalogue, so Italy has four parts.
-/// Each part has a whole that speaks for it where too little is known of the part alone.
+/// The regions in which books were printed or papers were used, as finely as the library's data depend on them. Sheets
+/// are listed by country. Formats and papers of the fifteenth century are counted in the volumes of one catalogue, so
+/// Italy has four parts. Each part has a larger region whose numbers are used if too little is known of the part.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -13,14 +13,14 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A country, a part of it, or more than one. `anywhere` means that the place is not known.
+/// A country, a part of a country, or several countries. `anywhere` means that the place is not known.
 enum class Region : std::uint8_t {
   anywhere,
   europe,
   italy,
   rome,
   venice,
-  north_italy, ///< Florence, Milan, Bologna, Ferrara and their like
+  north_italy, ///< Florence, Milan, Bologna, Ferrara and similar towns
   other_italy, ///< the other towns of Italy
   britain,
   ireland,
@@ -31,10 +31,10 @@ enum class Region : std::uint8_t {
   spain,       ///< Spain and Portugal
   usa,         ///< also the British colonies that became the United States
 };
-/// How many regions there are.
+/// The number of regions.
 inline constexpr int region_count = 15;
 
-/// The name of the enumerator, for columns and fields that programs read: `north_italy`.
+/// Returns the name of the enumerator, for columns and fields that programs read: `north_italy`.
 [[nodiscard]] constexpr std::string_view identifier(Region region) noexcept {
   constexpr char const* names[region_count]{"anywhere",    "europe",      "italy",       "rome",    "venice",
                                             "north_italy", "other_italy", "britain",     "ireland", "france",
@@ -42,8 +42,8 @@ inline constexpr int region_count = 15;
   return names[static_cast<std::size_t>(region)];
 }
 
-/// The region that speaks for `region` where it has no numbers of its own: Italy for Venice, Britain for Ireland, Europe for
-/// a country of Europe, and in the end `anywhere`, which is its own.
+/// Returns the region whose numbers are used if `region` has none of its own: Italy for Venice, Britain for Ireland,
+/// Europe for a country of Europe, and finally `anywhere`, which returns itself.
 [[nodiscard]] constexpr Region whole_of(Region region) noexcept {
   switch (region) {
   case Region::rome:
@@ -69,7 +69,7 @@ inline constexpr int region_count = 15;
   return Region::anywhere;
 }
 
-/// Whether `part` is `whole` or lies in it.
+/// Returns true if `part` is `whole` or lies in it.
 [[nodiscard]] constexpr bool is_in(Region part, Region whole) noexcept {
   while (part != whole && part != Region::anywhere) part = whole_of(part);
   return part == whole;

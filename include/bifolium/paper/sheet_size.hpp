@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// One row of the table of named sheets. A name alone fixes no size: royal is 43 x 62 cm in 1450, 20 x 25 inches for
-/// printing in 1901 and 19 x 23 1/2 for drawing in 1854. So every row carries where, when and for what use its figures
-/// are reported, whether they are a law, a list, a mean or a bound, and how far they can be trusted.
+/// One row of the table of named sheets. A name alone does not determine a size: royal is 43 x 62 cm in 1450, 20 x 25
+/// inches for printing in 1901 and 19 x 23 1/2 inches for drawing in 1854. So every row states where, when and for what
+/// use its size is reported, whether the size is a law, a list, a mean or a bound, and how reliable it is.
 #pragma once
 
 #include <bifolium/core/year_range.hpp>
@@ -14,7 +14,7 @@ inline namespace v0 {
 /// The unit in which a source gives its numbers.
 enum class SheetUnit : std::uint8_t { mm, cm, inch, pouce };
 
-/// What the paper was for. Where the source does not say, it may have been printed on, written on or drawn on.
+/// The use of the paper. `unstated` means that the source does not say.
 enum class PaperUse : std::uint8_t {
   printing = 1,
   writing = 2,
@@ -24,15 +24,16 @@ enum class PaperUse : std::uint8_t {
   wrapping = 8
 };
 
-/// What the two figures are: a law or standard, a list of the trade, the mean of many sheets, the lower and the upper
-/// end of a range, sheets measured, or drawn from other evidence.
+/// The kind of statement: a law or standard, a list of the trade, the mean of many sheets, the lower or the upper end
+/// of a range, sheets that were measured, or a size inferred from other evidence.
 enum class SheetBasis : std::uint8_t { law, listed, mean, least, most, measured, inferred };
 
-/// `published`: read in the source named. `from_memory`: recalled, not seen; it orders candidates and proves nothing.
-/// `unit_trap`: the numbers are wrong because of a wrong inch, and no search gives them.
+/// The reliability of a row. `published`: read in the named source. `from_memory`: recalled, not read; it orders
+/// candidates and proves nothing. `unit_trap`: the numbers are wrong because of a wrong inch; searches never return
+/// such a row.
 enum class Trust : std::uint8_t { published, from_memory, unit_trap };
 
-/// Which source a row comes from; the titles are in paper/sheet_size_sources.hpp.
+/// The source of a row. paper/sheet_size_sources.hpp has the titles.
 enum class SheetSource : std::uint8_t {
   bologna_stone,
   diet_library,
@@ -67,30 +68,29 @@ enum class SheetSource : std::uint8_t {
   etherington_1982,
 };
 
-/// A named sheet, as reported. The years are taken from the words of the source by one rule: a year is itself; `c.`
-/// widens it by five years on either side; a century is its hundred years (15th c.: 1401-1500); an open end is closed
-/// at the end of its century.
+/// A named sheet as reported. The years follow the words of the source by one rule: a year is itself; `c.` adds five
+/// years on either side; a century is its hundred years (15th c.: 1401-1500); an open range ends with the century.
 struct SheetSize {
-  char const* name;                 ///< other names of the sheet follow after ` / `
-  double short_figure, long_figure; ///< as the source gives them, in `unit`
+  char const* name;                 ///< the name; other names follow after ` / `
+  double short_figure, long_figure; ///< the two sides as the source gives them, in `unit`
   SheetUnit unit;                   ///< the unit of the two numbers
-  int first_year;                   ///< of the years in which the size is attested
-  int last_year;                    ///< of these years, itself included
-  Region region;                    ///< where it was used
-  PaperUse use;                     ///< what it was made for
-  SheetBasis basis;                 ///< what kind of statement the numbers are
-  Trust trust;                      ///< how good the evidence is
-  SheetSource source;               ///< where it was read
+  int first_year;                   ///< the first year in which the size is attested
+  int last_year;                    ///< the last year in which the size is attested
+  Region region;                    ///< the region of use
+  PaperUse use;                     ///< the use of the paper
+  SheetBasis basis;                 ///< the kind of statement
+  Trust trust;                      ///< the reliability of the row
+  SheetSource source;               ///< the source
 
-  /// The years in which the size is attested, both included.
+  /// Returns the years in which the size is attested.
   [[nodiscard]] constexpr YearRange years() const { return {first_year, last_year}; }
-  /// The short side, in millimetres.
+  /// Returns the short side, in millimetres.
   [[nodiscard]] constexpr millimetres short_side() const { return in_millimetres(short_figure); }
-  /// The long side, in millimetres.
+  /// Returns the long side, in millimetres.
   [[nodiscard]] constexpr millimetres long_side() const { return in_millimetres(long_figure); }
-  /// The sheet, in millimetres.
+  /// Returns the sheet, in millimetres.
   [[nodiscard]] constexpr Sheet<millimetres> sheet() const { return {short_side(), long_side()}; }
-  /// True where the numbers are those of sheets, and not the ends of a range.
+  /// Returns true if the numbers are the size of a sheet, and false if they are an end of a range.
   [[nodiscard]] constexpr bool is_of_sheets() const { return basis != SheetBasis::least && basis != SheetBasis::most; }
 
 private:

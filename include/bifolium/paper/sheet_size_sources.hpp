@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The sources of the named sheets in full, and remarks about single rows. Only what explains a
-/// result includes this; look-ups do without.
+/// The sources of the named sheets in full, and remarks on single rows. Code that explains a result includes this
+/// header; look-ups do not need it.
 #pragma once
 
 #include <bifolium/paper/sheet_sizes.hpp>
@@ -8,7 +8,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The source in full. Most were read in excerpts or at second hand, and say so.
+/// Returns the full title of a source. Most sources were read in excerpts or at second hand; their titles say so.
 [[nodiscard]] constexpr std::string_view title(SheetSource source) noexcept {
   using enum SheetSource;
   switch (source) {
@@ -80,14 +80,14 @@ inline namespace v0 {
   return "an unknown source";
 }
 
-/// A remark on one row, or on every row of a source where `name` is empty.
+/// A remark on one row, or on every row of a source if `name` is empty.
 struct SheetRemark {
-  SheetSource source; ///< whose remark it is
-  char const* name;   ///< the name of the size; null for all sizes of the source
+  SheetSource source; ///< the source
+  char const* name;   ///< the name of the size; empty for all sizes of the source
   char const* text;   ///< the remark
 };
 
-/// A remark that a reader of the table should know.
+/// The remarks on rows of the table.
 inline constexpr SheetRemark sheet_remarks[]{
     {SheetSource::diet_library, "", "another rounding of the same stone"},
     {SheetSource::memory_bologna, "", "two of the four agree with the Diet Library"},
@@ -120,7 +120,7 @@ inline constexpr SheetRemark sheet_remarks[]{
     {SheetSource::polish_lexicon, "", "turned into cm at 24 mm to the inch, about a twentieth too small"},
 };
 
-/// The remark about a row; empty where there is none.
+/// Returns the remark on a row, or an empty text if there is none.
 [[nodiscard]] constexpr std::string_view remark(SheetSize const& size) {
   for (auto const& [source, name, text] : sheet_remarks)
     if (source == size.source && (*name == '\0' || is_called(size, name))) return text;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// The named sizes of sheets, one row a line: name (other names after a stroke), short and long side as the source
-/// gives them, unit, first and last year, region, use, kind of statement, how far it can be trusted, source. Sides in
-/// pouces are written with their lignes: `24 + 9 / 12.0` is 24 pouces 9 lignes. Look-ups are in paper/sheet_sizes.hpp,
-/// sources in full and remarks in paper/sheet_size_sources.hpp.
+/// The named sizes of sheets, one row a line: name (other names after ` / `), short and long side as the source gives
+/// them, unit, first and last year, region, use, kind of statement, reliability, source. Sides in pouces are written
+/// with their lignes: `24 + 9 / 12.0` is 24 pouces 9 lignes. paper/sheet_sizes.hpp has the look-ups,
+/// paper/sheet_size_sources.hpp the full sources and remarks.
 #pragma once
 
 #include <bifolium/paper/sheet_size.hpp>

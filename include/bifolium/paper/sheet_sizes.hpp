@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Questions to the table of named sheets. All answers are views: they walk through the table and leave out the rows that
-/// do not fit, so no row is copied, and a question can be asked while compiling. One name may have many sizes; ask by
-/// place, years and use to find the one that is meant.
+/// Look-ups in the table of named sheets. Every answer is a view that walks through the table and skips the rows that
+/// do not fit. So no row is copied, and a look-up can run while compiling. One name may have many sizes; ask by place,
+/// years and use to find the one that is meant.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -13,19 +13,20 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What is asked for. A field that is left out does not matter.
+/// The conditions of a look-up. A field that is left out sets no condition.
 struct SheetQuery {
-  /// Case, accents and hyphens do not matter: `jesus`, `super-royal`. Looked at, not copied: it must outlive the view.
+  /// The name, without regard to case, accents and hyphens: `jesus`, `super-royal`. The text is not copied, so it must
+  /// outlive the view.
   std::string_view name{};
-  YearRange years{-9999, 9999};    ///< a row answers when its years meet these
-  Region region{Region::anywhere}; ///< `europe` answers for every European place, and is answered by all of them
-  PaperUse use{static_cast<PaperUse>(15)}; ///< a row answers when it has one of these uses
-  bool memory{true};                       ///< also rows from memory
+  YearRange years{-9999, 9999};            ///< the row has at least one of these years
+  Region region{Region::anywhere};         ///< the row's region lies in this one, or this one in the row's
+  PaperUse use{static_cast<PaperUse>(15)}; ///< the row has one of these uses
+  bool memory{true};                       ///< true to include rows from memory
 };
 
 namespace detail {
 
-/// One character of a name as it counts for comparison, and the bytes it took.
+/// One character of a name in the form used for comparison, and the number of its bytes.
 struct NameCharacter {
   char32_t value;
   std::size_t bytes;
@@ -51,7 +52,7 @@ constexpr bool same_name(std::string_view a, std::string_view b) {
   return i == a.size() && j == b.size();
 }
 
-/// Whether one of the names, parted by `mark`, is `wanted`.
+/// Returns true if one of the names, separated by `mark`, is `wanted`.
 constexpr bool any_name(std::string_view names, std::string_view mark, std::string_view wanted) {
   for (;;) {
     auto const end = names.find(mark);
@@ -61,12 +62,12 @@ constexpr bool any_name(std::string_view names, std::string_view mark, std::stri
   }
 }
 
-/// A row answers for a region that lies in its own, and for one in which its own lies.
+/// Returns true if one of the two regions lies in the other.
 constexpr bool meets(Region row, Region asked) { return is_in(row, asked) || is_in(asked, row); }
 
-/// The years of the rows that speak for `years`. A list is written down some time after its sizes came into use and some
-/// time before they went out, so rows speak for a generation, 25 years, before and after their own (common practice, no
-/// source).
+/// Returns the years in which the size of a row may have been in use during `years`. A list is written down some time
+/// after its sizes came into use and some time before they went out, so 25 years, a generation, are added at each end
+/// (common practice, no source).
 constexpr YearRange years_that_speak_for(YearRange years) {
   constexpr int generation = 25, far_off = 1'000'000; // years as far off as one likes
   return {years.from > -far_off ? years.from - generation : years.from,
@@ -75,12 +76,12 @@ constexpr YearRange years_that_speak_for(YearRange years) {
 
 } // namespace detail
 
-/// Whether `text` is one of the names of the sheet.
+/// Returns true if `text` is one of the names of the sheet.
 [[nodiscard]] constexpr bool is_called(SheetSize const& size, std::string_view text) {
   return detail::any_name(size.name, " / ", text);
 }
 
-/// Whether the row answers the question. Rows with a wrong inch answer none.
+/// Returns true if the row meets the conditions. A row with a wrong inch never does.
 [[nodiscard]] constexpr bool answers(SheetSize const& size, SheetQuery const& query) {
   return size.years().meets(query.years) && // tells most rows apart
          size.trust != Trust::unit_trap && (query.memory || size.trust != Trust::from_memory) &&
@@ -89,14 +90,16 @@ constexpr YearRange years_that_speak_for(YearRange years) {
          (query.name.empty() || is_called(size, query.name));
 }
 
-/// The four sizes of the first printers: chancery, median, royal and imperial, with their small and super variants.
+/// Returns true for the four sizes of the first printers - chancery, median, royal and imperial - and for their small
+/// and super variants.
 [[nodiscard]] constexpr bool is_early_size(SheetSize const& size) {
   for (char const* word : {"chancery", "median", "royal", "imperial"})
     if (detail::any_name(size.name, " ", word)) return true;
   return false;
 }
 
-/// The rows that answer a question, in the order of the table. A view: copy it freely, it holds no rows.
+/// The rows that meet some conditions, in the order of the table. It is a view without rows of its own, so a copy is
+/// cheap.
 class SheetSizes {
   SheetQuery query_;
   bool everything_{}, early_rule_{};
@@ -109,8 +112,8 @@ class SheetSizes {
       : query_{query}, everything_{everything}, early_rule_{early_rule} {}
 
 public:
-  /// A forward iterator; its category is left to std::iterator_traits to find, since naming it takes <iterator>, which
-  /// costs more than the table. It points into the view, which must outlive it.
+  /// A forward iterator. It points into the view, which must outlive it. std::iterator_traits works out its category,
+  /// because naming the category takes <iterator>, which costs more than the table.
   class iterator {
     SheetSizes const* view_{};
     SheetSize const* row_{};
@@ -125,18 +128,18 @@ public:
     using value_type = SheetSize;
     /// The type of a distance between two iterators.
     using difference_type = std::ptrdiff_t;
-    /// What an iterator gives when it is dereferenced.
+    /// The type that dereferencing an iterator gives.
     using reference = SheetSize const&;
-    /// What an iterator gives for ->.
+    /// The type that `->` of an iterator gives.
     using pointer = SheetSize const*;
     constexpr iterator() = default;
-    /// The element at this position.
+    /// Returns the element at this position.
     constexpr reference operator*() const { return *row_; }
-    /// A member of the element at this position.
+    /// Returns a member of the element at this position.
     constexpr pointer operator->() const { return row_; }
-    /// Moves to the next element.
+    /// Moves to the next row and returns this iterator.
     constexpr iterator& operator++() { return ++row_, pass(), *this; }
-    /// Moves to the next element.
+    /// Moves to the next row and returns the iterator as it was before.
     constexpr iterator operator++(int) {
       auto const before = *this;
       ++*this;
@@ -147,17 +150,17 @@ public:
   /// The type of an iterator over the elements.
   using const_iterator = iterator;
 
-  /// An iterator to the first element.
+  /// Returns an iterator to the first element.
   [[nodiscard]] constexpr iterator begin() const BIFOLIUM_LIFETIMEBOUND {
     return {this, std::begin(detail::sheet_table::rows)};
   }
-  /// An iterator past the last element.
+  /// Returns an iterator past the last row.
   [[nodiscard]] constexpr iterator end() const BIFOLIUM_LIFETIMEBOUND {
     return {this, std::end(detail::sheet_table::rows)};
   }
-  /// True where there are no elements.
+  /// Returns true if no row meets the conditions.
   [[nodiscard]] constexpr bool empty() const { return begin() == end(); }
-  /// How many rows answer; counts them.
+  /// Counts the rows that meet the conditions.
   [[nodiscard]] constexpr int count() const {
     int rows = 0;
     for (auto i = begin(); i != end(); ++i) ++rows;
@@ -169,14 +172,14 @@ public:
   friend constexpr SheetSizes usable_for(YearRange years, Region region, PaperUse use, bool memory);
 };
 
-/// The whole table, the rows with a wrong inch too.
+/// Returns the whole table, including the rows with a wrong inch.
 [[nodiscard]] constexpr SheetSizes all_sheet_sizes() { return {{}, true, false}; }
 
-/// All rows that answer: `find_sheets({.name = "royal", .region = Region::britain})`.
+/// Returns the rows that meet the conditions: `find_sheets({.name = "royal", .region = Region::britain})`.
 [[nodiscard]] constexpr SheetSizes find_sheets(SheetQuery query) { return {query, false, false}; }
 
-/// The sheets a printer (or writer) of a place and time may have had before him, by rows of their own years and of a
-/// generation before and after. Rows of 1500 and before speak only for the four early sizes.
+/// Returns the sheets that a printer (or writer) of a region and time may have used: the rows of these years, and of a
+/// generation before and after. For years up to 1500 only the four early sizes are returned.
 [[nodiscard]] constexpr SheetSizes usable_for(YearRange years, Region region, PaperUse use = PaperUse::printing,
                                               bool memory = true) {
   return {{{}, detail::years_that_speak_for(years), region, use, memory}, false, true};

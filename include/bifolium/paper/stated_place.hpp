@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The place of printing as a catalogue or an imprint states it. An imprint may name one town in Latin and the cataloguer
-/// the same town in brackets; a name may belong to several towns; books were sold with false places. What the statement
-/// settles is settled, and what it leaves open stays open. Made by reading a text: paper/read_place.hpp.
+/// The place of printing as a catalogue or an imprint states it. An imprint may name a town in Latin and the cataloguer
+/// the same town in brackets; several towns may have one name; books were sold with false places. The result says which
+/// places the statement can mean. paper/read_place.hpp makes it from a text.
 #pragma once
 
 #include <bifolium/core/error.hpp>
@@ -15,37 +15,37 @@ inline namespace v0 {
 
 /// One name in a statement of place.
 struct NamedPlace {
-  TextSpan at{};               ///< the name, in bytes of the text
-  std::vector<Place> places{}; ///< the places it may mean; none for a place that never was, such as Cosmopoli
-  bool supplied{};             ///< in brackets
-  bool corrected{};            ///< after `i.e.` or `that is`: the true place
-  bool probable{};             ///< with a question mark
-  bool called_false{};         ///< the statement itself calls it false
-  bool of_false_imprints{};    ///< a name that books printed elsewhere bear
+  TextSpan at{};               ///< the name, as a part of the text
+  std::vector<Place> places{}; ///< the places that the name can mean; none for an invented place such as Cosmopoli
+  bool supplied{};             ///< true if the name is in brackets
+  bool corrected{};            ///< true after `i.e.` or `that is`: the true place
+  bool probable{};             ///< true if the name has a question mark
+  bool called_false{};         ///< true if the statement itself calls the name false
+  bool of_false_imprints{};    ///< true if books printed elsewhere have this name
 };
 
-/// What a statement of place says.
+/// The content of a statement of place.
 struct StatedPlace {
-  std::vector<NamedPlace> named{}; ///< in the order of the text
-  bool not_known{};                ///< the statement says that no place is known: `[S.l.]`
-  std::vector<TextSpan> unread{};  ///< words that are neither names of places nor about them
+  std::vector<NamedPlace> named{}; ///< the names, in the order of the text
+  bool not_known{};                ///< true if the statement says that the place is unknown: `[S.l.]`
+  std::vector<TextSpan> unread{};  ///< words that neither name a place nor describe one
 
-  /// The places it may mean: one where the name is of one town only, several where it stays ambiguous, none where no place
-  /// is known.
+  /// Returns the places that the statement can mean: one if the name belongs to one town, several if it stays
+  /// ambiguous, none if no place is known.
   [[nodiscard]] std::vector<Place> const& places() const noexcept { return places_; }
-  /// The smallest region that holds all the places it may mean; anywhere where none is known.
+  /// Returns the smallest region that includes all the places the statement can mean, or anywhere if no place is known.
   [[nodiscard]] Region region() const {
     if (places_.empty()) return Region::anywhere;
     auto common = places_.front().region;
     for (auto const& place : places_) common = common_region(common, place.region);
     return common;
   }
-  /// What is doubtful: ambiguous_place, fictitious_place.
+  /// Returns the doubts: ambiguous_place, fictitious_place.
   [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
 
-  /// Settles which places are meant; for the reader.
+  /// Sets the places that are meant. Readers of places call it.
   void settle(std::vector<Place> const& places) { places_ = places; }
-  /// Adds a doubt; for the reader.
+  /// Adds a doubt. Readers of places call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
 
 private:
