@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// A gathering (quire) is a number of leaves nested one inside another as folded pairs, the bifolia. In a regular one
-/// leaf k is conjugate with leaf N+1-k: the outermost pair is the first and the last leaf.
-/// N may be known while compiling (`Gathering<8>`) or only when the program runs (`Gathering<>`), as with std::span.
-/// What a given sheet really joins - single leaves, nines, cancels - is asked of `Fold` and of the collation formula.
+/// A gathering (or quire) is a number of leaves nested one inside another in folded pairs, the bifolia. In a regular
+/// gathering of N leaves, leaf k is conjugate with leaf N+1-k, which means that the two are one piece of paper; the
+/// outermost pair is the first and the last leaf. N is known while compiling (`Gathering<8>`) or only at run time
+/// (`Gathering<>`), as with std::span. A real sheet can join leaves in other ways, as with single leaves, odd numbers
+/// or cancels; `Fold` and the collation formula tell which.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -17,12 +18,13 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The most leaves a gathering may have; far above anything sewn, low enough that pages never overflow.
+/// The greatest number of leaves that a gathering can have: far more than is ever sewn together, and few enough that
+/// page numbers fit in their types.
 inline constexpr int most_leaves_in_gathering = 4096;
 
 namespace detail {
 
-/// The number of leaves: no bytes when it is known while compiling, two when it is not.
+/// The number of leaves. It takes no bytes if it is known while compiling, and two otherwise.
 template <int N> struct LeavesOf {
   static_assert(N >= 1 && N <= most_leaves_in_gathering, "a gathering has from 1 to 4096 leaves");
   [[nodiscard]] constexpr int leaves() const noexcept { return N; }
@@ -39,29 +41,30 @@ template <> struct LeavesOf<dynamic> {
 
 } // namespace detail
 
-/// N leaves, one inside another.
+/// A gathering of N leaves nested one inside another.
 template <int N> class Gathering : detail::LeavesOf<N> {
   using Base = detail::LeavesOf<N>;
 
 public:
   constexpr Gathering() requires(N != dynamic) = default;
-  /// pre: 1 to 4096 leaves.
+  /// Makes a gathering. Precondition: 1 to 4096 leaves.
   constexpr explicit Gathering(int number_of_leaves) requires(N == dynamic) : Base{number_of_leaves} {}
-  /// A number known while compiling becomes one known when run.
+  /// Converts a gathering whose size is known while compiling.
   template <int M>
   requires(N == dynamic && M != dynamic) constexpr Gathering(Gathering<M> other) : Base{other.leaves()} {}
 
   using Base::leaves;
-  /// Two to a leaf.
+  /// Returns the number of pages: two for each leaf.
   [[nodiscard]] constexpr int pages() const noexcept { return 2 * leaves(); }
-  /// Leaf `number`, counting from 1. pre: 1 to leaves().
+  /// Returns leaf `number`, which counts from 1. Precondition: 1 to leaves().
   [[nodiscard]] constexpr Leaf<N> leaf(int number) const {
     if constexpr (N == dynamic)
       return Leaf<N>{number, *this};
     else
       return Leaf<N>{number};
   }
-  /// The two pages seen side by side on one conjugate pair add up to this, numbered within the gathering.
+  /// Returns the sum of the numbers of two pages that are side by side on one bifolium: 2N+1, if pages count within the
+  /// gathering.
   [[nodiscard]] constexpr int conjugate_sum() const noexcept { return pages() + 1; }
 
   friend constexpr auto operator<=>(Gathering, Gathering) = default;
@@ -70,7 +73,7 @@ public:
     return out << "gathering of " << g.leaves();
   }
 };
-/// A number in parentheses is known when run.
+/// Deduces a gathering whose size is known only at run time: `Gathering(8)`.
 Gathering(int)->Gathering<dynamic>;
 
 } // namespace v0

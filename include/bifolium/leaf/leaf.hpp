@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// A leaf is one piece of paper in a gathering, with a page on either side: the recto, which is read first, and the
-/// verso. Its conjugate is the leaf it is joined to across the gutter. Here that is the arithmetic of a regular
-/// gathering, N+1-k; the middle leaf of an odd gathering has none. Recto and verso go by the order of reading, not by
-/// hand: in a book read from right to left the recto is on the left.
+/// A leaf is one piece of paper in a gathering, with a page on each side: the recto, which is read first, and the
+/// verso. Its conjugate is the leaf to which it is joined at the gutter, the inner margin. This header has the
+/// arithmetic of a regular gathering, in which leaf k is conjugate with leaf N+1-k and the middle leaf of an odd
+/// gathering has no conjugate. Recto and verso are defined by the order of reading, not by left and right: in a book
+/// read from right to left the recto is on the left.
 #pragma once
 
 #include <bifolium/leaf/gathering.hpp>
@@ -11,7 +12,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Leaf `number` of a gathering of N.
+/// Leaf `number` of a gathering of N leaves.
 template <int N> class Leaf : detail::LeavesOf<N> {
   using Base = detail::LeavesOf<N>;
   std::uint16_t number_;
@@ -21,25 +22,25 @@ template <int N> class Leaf : detail::LeavesOf<N> {
   }
 
 public:
-  /// pre: 1 to N.
+  /// Makes leaf `number`. Precondition: 1 to N.
   constexpr explicit Leaf(int number) requires(N != dynamic) : number_{static_cast<std::uint16_t>(number)} {
     must_exist(number);
   }
-  /// pre: 1 to in.leaves().
+  /// Makes leaf `number` of a gathering. Precondition: 1 to in.leaves().
   constexpr Leaf(int number, Gathering<> in) requires(N == dynamic)
       : Base{in.leaves()}, number_{static_cast<std::uint16_t>(number)} {
     must_exist(number);
   }
-  /// A number known while compiling becomes one known when run.
+  /// Converts a leaf of a gathering whose size is known while compiling.
   template <int M>
   requires(N == dynamic && M != dynamic) constexpr Leaf(Leaf<M> other)
       : Base{other.leaves()}, number_{static_cast<std::uint16_t>(other.number())} {}
 
-  /// Counting from 1 at the front of the gathering.
+  /// Returns the number of the leaf, which counts from 1 at the front of the gathering.
   [[nodiscard]] constexpr int number() const noexcept { return number_; }
   using Base::leaves;
 
-  /// The leaf joined to this one at the gutter; none for the middle leaf of an odd gathering.
+  /// Returns the leaf to which this one is joined at the gutter, or no value for the middle leaf of an odd gathering.
   [[nodiscard]] constexpr std::optional<Leaf> conjugate() const {
     auto const other = leaves() + 1 - number();
     if (other == number()) return std::nullopt;
@@ -47,12 +48,12 @@ public:
     leaf.number_ = static_cast<std::uint16_t>(other);
     return leaf;
   }
-  /// The side read first: page 2k-1 of the gathering.
+  /// Returns the side that is read first: page 2k-1 of the gathering for leaf k.
   [[nodiscard]] constexpr PageSide<N> recto() const { return PageSide<N>{*this, false}; }
-  /// The other side: page 2k.
+  /// Returns the other side: page 2k of the gathering for leaf k.
   [[nodiscard]] constexpr PageSide<N> verso() const { return PageSide<N>{*this, true}; }
 
-  /// Storage order: by the size of the gathering, then by number.
+  /// Orders leaves for storage: by the size of the gathering, then by number.
   friend constexpr auto operator<=>(Leaf, Leaf) = default;
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Leaf leaf) {

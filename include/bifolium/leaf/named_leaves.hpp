@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A mark in quotation marks may be that of leaves and not of a gathering: 'gg3.4' is a bifolium whose leaves are signed gg3
-/// and gg4, 'c3' one leaf. Such a mark says by itself how many leaves there are.
+/// A mark in quotation marks can belong to leaves and not to a gathering: 'gg3.4' is a bifolium whose leaves are signed
+/// gg3 and gg4, and 'c3' is one leaf. Such a mark states the number of leaves.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -11,15 +11,15 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The leaves that a mark names: `count` of them from `first`, or none.
+/// The leaves that a mark names: `count` leaves from number `first`.
 struct NamedLeaves {
-  std::size_t stem{}; ///< bytes of the mark before the digits: they name the gathering of the leaves
+  std::size_t stem{}; ///< number of bytes before the digits; they name the gathering of the leaves
   int first{};        ///< number of the first leaf
-  int count{};        ///< 0 where the mark names no leaves
+  int count{};        ///< number of leaves; 0 if the mark does not name leaves
 };
 
-/// What the text of a mark in quotation marks says of leaves: figures that follow one another after something else, with
-/// full points between them.
+/// Reads leaves from the text of a mark in quotation marks. The text must end with consecutive numbers, separated by
+/// full points, after some other character.
 constexpr NamedLeaves named_leaves(std::string_view text) {
   NamedLeaves named;
   auto stem = text.size();
@@ -38,7 +38,7 @@ constexpr NamedLeaves named_leaves(std::string_view text) {
   }
   return named;
 }
-/// What a mark in quotation marks says of leaves; none for a mark of another kind.
+/// Reads leaves from a mark in quotation marks. The count is 0 for a mark of another kind.
 constexpr NamedLeaves named_leaves(Signature const& mark) {
   if (mark.mark() != Mark::printed) return {};
   return named_leaves(std::string_view{mark.text(), mark.text_size()});

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads signatures. One mark has many spellings: 2C is CC or Cc, [par.] names a symbol that cannot be set, )( is one
-/// symbol of two characters. A raised digit, or π or χ, before the letter marks a second use of the same letters.
+/// Reads signatures. One mark has many spellings: 2C is also CC or Cc; [par.] names a symbol that cannot be typeset; )(
+/// is one symbol of two characters. A raised digit, or π or χ, before a letter marks another use of the same letters.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -10,8 +10,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads a text that is one signature. error: no_signature, unknown_mark, mark_too_long, multiple_too_high,
-/// number_too_large, second_letter_is_place, trailing_text.
+/// Reads a text that is one signature. `added` lists the letters used in addition to the 23. Errors: no_signature,
+/// unknown_mark, mark_too_long, multiple_too_high, number_too_large, second_letter_is_place, trailing_text.
 constexpr Expected<Signature> read_signature(std::string_view text, Letters added = {}) {
   TokenCursor c{text};
   auto const found = c.token.spaced ? FoundSignature{} : SignatureReader{text, added}.take(c);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Roman numerals as books print them: i to iiij, viij, xl or xxxx, CCxxv, with a j for the last i. Subtraction and four
-/// in a row are both old practice and both read; writing is the modern way. A numeral ends where it stops being one, so
-/// in "iiiv" the numeral is iii, and what the v means is for the caller to say (the verso of leaf three).
+/// Roman numerals as books print them: i to iiij, viij, xl or xxxx, CCxxv, with a j for the last i. Subtraction and
+/// four equal digits are both old practice, and the reader accepts both; the writer uses the modern form. A numeral
+/// ends at the first letter that does not belong to it: the numeral in "iiiv" is iii, and the caller decides what the v
+/// means (the verso of leaf three).
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -15,14 +16,14 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A numeral found at the head of a text: its value, and how many bytes it took; none took none.
+/// A numeral found at the beginning of a text.
 struct RomanNumeral {
-  std::int64_t value{}; ///< 0 where there was none
-  std::size_t bytes{};  ///< of the text, from its beginning
+  std::int64_t value{}; ///< the value, or 0 if there is no numeral
+  std::size_t bytes{};  ///< number of bytes of the numeral
   friend constexpr bool operator==(RomanNumeral const&, RomanNumeral const&) = default;
 };
 
-/// The longest Roman numeral with which `text` begins, in capitals or small letters or both mixed.
+/// Returns the longest Roman numeral at the beginning of `text`, in capitals, small letters or both.
 [[nodiscard]] constexpr RomanNumeral roman_numeral(std::string_view text) noexcept {
   // one decimal place after another: its unit, its five, its ten
   constexpr char const* places[]{"mmm", "cdm", "xlc", "ivx"};
@@ -52,7 +53,7 @@ struct RomanNumeral {
   return found;
 }
 
-/// The number as a small Roman numeral: xlviii. pre: 1 to 4999.
+/// Writes a number as a small Roman numeral: xlviii. Precondition: 1 to 4999.
 [[nodiscard]] constexpr ShortText<24> small_roman(std::int64_t number) {
   if (number < 1 || number > 4999) broken("a Roman numeral here is from 1 to 4999");
   struct RomanLetters {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// A signature is the mark by which the printer told the binder the order of the gatherings: A to Z, then Aa (written
-/// 2A), Aaa (3A); a symbol for what was printed last and bound first; a number. Bibliographers add marks of their own:
-/// π and χ for gatherings without a mark, a raised digit for a second series with the same letters (²A), π or χ before
-/// a letter for a stray duplicate (πA). This is the value only; it takes no text, so that a leaf costs no <string>.
-/// Reading one from text: leaf/read_signature.hpp.
+/// A signature is the mark with which the printer told the binder the order of the gatherings: A to Z, then Aa (written
+/// 2A) and Aaa (3A); a symbol for the gatherings that were printed last and bound first; or a number. Bibliographers
+/// add marks of their own: π and χ for gatherings without a mark, a raised digit for a second series with the same
+/// letters (²A), and π or χ before a letter for a single duplicate (πA). This header has only the value, without
+/// reading or writing, so that it does not need <string>. leaf/read_signature.hpp reads a signature from text.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -21,8 +21,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The mark of one gathering. Trivially copyable; equality is identity of the gathering's name, so AA, Aa and 2A are
-/// one signature, and so are I and J where J was not declared a letter of its own.
+/// The mark of one gathering. It is trivially copyable. Two signatures are equal if they name the same gathering: AA,
+/// Aa and 2A are one signature, and so are I and J unless J was declared a separate letter.
 class Signature {
   std::uint8_t series_{};
   Duplicate duplicate_{};
@@ -34,11 +34,11 @@ class Signature {
   std::uint32_t multiple_{1};
 
 public:
-  /// The longest name or symbol, in bytes of UTF-8.
+  /// The greatest length of a name or symbol, in bytes of UTF-8.
   static constexpr std::size_t longest_text = 23;
-  /// The highest multiple; 13I is attested (Macklin Bible, 1800).
+  /// The highest multiple. 13I is attested (Macklin Bible, 1800).
   static constexpr std::uint32_t highest_multiple = 9999;
-  /// The highest number a gathering can be signed with.
+  /// The highest number that can be a signature.
   static constexpr std::uint32_t highest_number = 999999;
 
 private:
@@ -57,54 +57,56 @@ private:
   }
 
 public:
-  /// π, the gathering before the first signed one.
+  /// Makes π, the gathering before the first signed one.
   constexpr Signature() = default;
 
-  /// `Signature::letter('C', 2)` is 2C (CC, Cc). J and U are I and V unless `added` makes them letters of their own.
-  /// pre: A-Z or a-z.
+  /// Makes the signature of a letter: `Signature::letter('C', 2)` is 2C (CC, Cc). J is stored as I and U as V, unless
+  /// `added` makes them separate letters. Precondition: A-Z or a-z.
   static constexpr Signature letter(char glyph, std::uint32_t multiple = 1, Letters added = {}) {
     bool const capital = is_capital(glyph);
     if (!is_latin_letter(glyph)) broken("a letter is from A to Z or a to z");
     auto const number = Alphabet{added}.letter(glyph - (capital ? 'A' : 'a') + 1);
     return {capital ? Mark::capital : Mark::small_letter, number, within(multiple, highest_multiple)};
   }
-  /// `place` counts from 1 (α) to 24 (ω).
+  /// Makes the signature of a Greek letter; `place` counts from 1 (α) to 24 (ω). Precondition: 1 to 24.
   static constexpr Signature greek(int place, bool capital = false, std::uint32_t multiple = 1) {
     if (place < 1 || place > greek_letters) broken("a Greek letter is from 1 to 24");
     return {capital ? Mark::greek_capital : Mark::greek, place, within(multiple, highest_multiple)};
   }
-  /// A gathering signed with a number. pre: 1 to highest_number.
+  /// Makes the signature of a gathering that is signed with a number. Precondition: 1 to highest_number.
   static constexpr Signature number(std::uint32_t figure) { return {Mark::number, 0, within(figure, highest_number)}; }
-  /// `kind` is symbol, name or printed; the text is copied.
+  /// Makes the signature of a symbol, a name or a printed mark; `kind` says which. The text is copied. Precondition: 1
+  /// to longest_text bytes.
   static constexpr Signature text(Mark kind, char const* bytes, std::size_t size, std::uint32_t multiple = 1) {
     if (kind != Mark::symbol && kind != Mark::name && kind != Mark::printed) broken("a mark of this kind has no text");
     Signature result{kind, 0, within(multiple, highest_multiple)};
     result.take(bytes, size);
     return result;
   }
-  /// An unsigned gathering before the signed ones.
+  /// Makes the signature of an unsigned gathering before the signed ones.
   static constexpr Signature pi(std::uint32_t multiple = 1) {
     return {Mark::pi, 0, within(multiple, highest_multiple)};
   }
-  /// An unsigned gathering among or after the signed ones.
+  /// Makes the signature of an unsigned gathering among or after the signed ones.
   static constexpr Signature chi(std::uint32_t multiple = 1) {
     return {Mark::chi, 0, within(multiple, highest_multiple)};
   }
 
-  /// This mark in series `raised`: ²A. 0 and 1 are the first series, which has no raised digit. pre: at most 99.
+  /// Returns this mark in another series: ²A. Series 0 and 1 are the first series, which has no raised digit.
+  /// Precondition: 0 to 99.
   [[nodiscard]] constexpr Signature in_series(int raised) const {
     if (raised < 0 || raised > 99) broken("series are counted from 1 to 99");
     auto result = *this;
     result.series_ = static_cast<std::uint8_t>(raised == 1 ? 0 : raised);
     return result;
   }
-  /// This mark with π or χ before it: πA.
+  /// Returns this mark with π or χ before it: πA.
   [[nodiscard]] constexpr Signature duplicated(Duplicate by) const {
     auto result = *this;
     result.duplicate_ = by;
     return result;
   }
-  /// This letter with a symbol before or after it: †A, H*. pre: a letter.
+  /// Returns this letter with a symbol before or after it: †A, H*. Precondition: the mark is a letter.
   [[nodiscard]] constexpr Signature with_symbol(Beside where, char const* bytes, std::size_t size) const {
     if (!is_letter()) broken("only a letter has a symbol beside it");
     auto result = *this;
@@ -112,7 +114,7 @@ public:
     result.beside_ = where;
     return result;
   }
-  /// This number as one that is printed in the book: '1'. pre: a number.
+  /// Returns this number as a number that is printed in the book: '1'. Precondition: the mark is a number.
   [[nodiscard]] constexpr Signature in_quotation_marks() const {
     if (mark_ != Mark::number) broken("only a number is told apart by quotation marks");
     auto result = *this;
@@ -120,30 +122,31 @@ public:
     return result;
   }
 
-  /// What kind of sign it is.
+  /// Returns the kind of the mark.
   [[nodiscard]] constexpr Mark mark() const noexcept { return mark_; }
-  /// A letter of any alphabet.
+  /// Returns true if the mark is a letter of any alphabet.
   [[nodiscard]] constexpr bool is_letter() const noexcept { return mark_ <= Mark::greek_capital; }
-  /// A Latin letter.
+  /// Returns true if the mark is a Latin letter.
   [[nodiscard]] constexpr bool is_latin() const noexcept { return mark_ <= Mark::small_letter; }
-  /// The number of the letter: among 26 (Latin) or 24 (Greek); 0 where the mark is not a letter.
+  /// Returns the number of the letter in its alphabet, 1 to 26 (Latin) or 1 to 24 (Greek), or 0 if the mark is not a
+  /// letter.
   [[nodiscard]] constexpr int letter_number() const noexcept { return letter_; }
-  /// 1 for A, 2 for 2A. For a number: the number.
+  /// Returns how often the letter or symbol is repeated: 1 for A, 2 for 2A. For a number, returns the number.
   [[nodiscard]] constexpr std::uint32_t multiple() const noexcept { return multiple_; }
-  /// The raised number before the mark; 0 in the first series.
+  /// Returns the raised digit before the mark: 2 to 99, or 0 in the first series.
   [[nodiscard]] constexpr int series() const noexcept { return series_; }
-  /// The prefix of a gathering that has the signature of another one: π, χ or none.
+  /// Returns π or χ if one of them comes before the mark, otherwise none.
   [[nodiscard]] constexpr Duplicate duplicate() const noexcept { return duplicate_; }
-  /// Where a symbol is printed beside the letter.
+  /// Returns the place of the symbol beside the letter.
   [[nodiscard]] constexpr Beside beside() const noexcept { return beside_; }
-  /// Written in quotation marks: as printed, by mistake.
+  /// Returns true if the number is in quotation marks, because it is printed in the book.
   [[nodiscard]] constexpr bool is_quoted() const noexcept { return quoted_; }
-  /// The text of a symbol, name or printed mark, or the symbol beside a letter; ended by a zero.
+  /// Returns the text of a symbol, name or printed mark, or the symbol beside a letter. The text ends with a zero byte.
   [[nodiscard]] constexpr char const* text() const noexcept { return text_; }
-  /// Bytes of the text `write` makes, at most.
+  /// Returns the number of bytes of `text()`.
   [[nodiscard]] constexpr std::size_t text_size() const noexcept { return size_; }
 
-  /// True where the two belong to one run of marks: only letter, number or multiple may differ.
+  /// Returns true if the two marks belong to one series, so that only letter, number or multiple can differ.
   [[nodiscard]] constexpr bool same_series_as(Signature const& other) const noexcept {
     if (mark_ != other.mark_ || series_ != other.series_ || duplicate_ != other.duplicate_ ||
         beside_ != other.beside_ || size_ != other.size_ || quoted_ != other.quoted_)
@@ -152,7 +155,7 @@ public:
       if (text_[i] != other.text_[i]) return false;
     return true;
   }
-  /// The position of the mark in its series, from 1: A is 1, 2A is 24 in the 23 letters.
+  /// Returns the position of the mark in its series, from 1. With 23 letters A is 1 and 2A is 24.
   [[nodiscard]] constexpr std::int64_t rank(Alphabet alphabet = Alphabet{}) const noexcept {
     switch (mark_) {
     case Mark::capital:
@@ -165,7 +168,8 @@ public:
       return multiple_;
     }
   }
-  /// The mark of the same series at another rank. pre: a rank from 1 that does not pass the highest multiple.
+  /// Returns the mark at another position of the same series. Precondition: the position is at least 1 and needs no
+  /// multiple above the highest.
   [[nodiscard]] constexpr Signature at_rank(std::int64_t rank, Alphabet alphabet = Alphabet{}) const {
     auto const size = is_latin() ? alphabet.size() : is_letter() ? greek_letters : 1;
     auto const multiple = rank < 1 ? 0 : (rank - 1) / size + 1;
@@ -180,14 +184,15 @@ public:
     return result;
   }
 
-  /// Spells the mark piece by piece into `put(char const*, std::size_t)`: ²πA, 2A, †8E, H*, [par.], '1', "G&H", )(.
-  /// `raised` spells the number of the series.
+  /// Writes the mark piece by piece with `put(char const*, std::size_t)`: ²πA, 2A, †8E, H*, [par.], '1', "G&H", )(.
+  /// `raised` writes the number of the series.
   template <class Put, class Raised> constexpr void spell(Put&& put, Raised&& raised) const {
     if (series_ != 0) raised(series_);
     if (duplicate_ != Duplicate::none) put(duplicate_ == Duplicate::pi ? "π" : "χ", 2);
     if (beside_ == Beside::before) put(text_, size_);
     if (quoted_) put("'", 1);
-    // A figure before a colon would be taken for a numbered gathering, before a cross for a sum: they are set so often.
+    // A digit before a colon would be read as a numbered gathering, before a cross as a sum, so these symbols are
+    // repeated.
     bool const repeated = mark_ == Mark::symbol && size_ == 1 && (text_[0] == ':' || text_[0] == '+') && multiple_ < 10;
     for (std::uint32_t i = 1; repeated && i < multiple_; ++i) put(text_, size_);
     if ((multiple_ > 1 && !repeated) || mark_ == Mark::number) {
@@ -236,7 +241,8 @@ public:
     if (beside_ == Beside::behind) put(text_, size_);
   }
 
-  /// Storage order: series, duplicate, kind, text, then multiple before letter as in a book (Z before 2A).
+  /// Orders signatures for storage: by series, duplicate, kind and text, then by multiple before letter, as in a book
+  /// (Z before 2A).
   friend constexpr std::strong_ordering operator<=>(Signature const& a, Signature const& b) noexcept {
     if (auto const c = a.series_ <=> b.series_; std::is_neq(c)) return c;
     if (auto const c = a.duplicate_ <=> b.duplicate_; std::is_neq(c)) return c;

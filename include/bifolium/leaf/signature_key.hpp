@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The name of a gathering in sixteen bytes, for whoever compares many: everything that makes a series is one number, and
-/// the text of a symbol stays where it was found. A `Signature` is made of it when somebody asks for one.
+/// The signature of a gathering in sixteen bytes, for code that compares many signatures. One number holds everything
+/// that distinguishes a series, and the text of a symbol stays in the text in which it was found. `signature_of` makes
+/// a `Signature` from a key.
 #pragma once
 
 #include <bifolium/leaf/detail/characters.hpp>
@@ -11,54 +12,55 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A signature found in a text. It is of no meaning without that text.
+/// A signature found in a text. It has a meaning only together with this text.
 struct SignatureKey {
-  std::uint16_t series{};   ///< the mark (4 bits), the raised figure (7), π or χ (2), a symbol beside (2), quoted (1)
-  std::uint8_t letter{};    ///< as Signature::letter_number
-  std::uint8_t text_size{}; ///< bytes of a symbol, name or printed mark in the text; entities count as written
-  std::uint32_t multiple{1}; ///< as Signature::multiple
-  std::uint32_t text_from{}; ///< the first of those bytes
+  /// the mark (4 bits), the raised digits (7), π or χ (2), the place of a symbol beside it (2), quoted (1)
+  std::uint16_t series{};
+  std::uint8_t letter{};     ///< the number of the letter, as Signature::letter_number returns it
+  std::uint8_t text_size{};  ///< bytes of a symbol, name or printed mark in the text, where an entity counts as written
+  std::uint32_t multiple{1}; ///< the multiple, as Signature::multiple returns it
+  std::uint32_t text_from{}; ///< the position of the first of those bytes
 
-  /// A mark of that kind, of the first series.
+  /// Makes a mark of the first series.
   static constexpr SignatureKey of(Mark mark, int letter = 0, std::uint32_t multiple = 1) noexcept {
     return {static_cast<std::uint16_t>(mark), static_cast<std::uint8_t>(letter), 0, multiple, 0};
   }
-  /// The kind of mark.
+  /// Returns the kind of mark.
   [[nodiscard]] constexpr Mark mark() const noexcept { return static_cast<Mark>(series & 15U); }
-  /// The raised figure before the mark; 0 in the first series.
+  /// Returns the raised number before the mark, or 0 in the first series.
   [[nodiscard]] constexpr int raised() const noexcept { return series >> 4U & 127; }
-  /// π or χ before the mark.
+  /// Returns π or χ if one of them comes before the mark, otherwise none.
   [[nodiscard]] constexpr Duplicate duplicate() const noexcept { return static_cast<Duplicate>(series >> 11U & 3U); }
-  /// Whether a symbol is printed before or after the letter.
+  /// Returns the place of a symbol beside the letter.
   [[nodiscard]] constexpr Beside beside() const noexcept { return static_cast<Beside>(series >> 13U & 3U); }
-  /// Whether the mark is given in quotation marks, as printed.
+  /// Returns true if the mark is in quotation marks, because it is quoted as printed.
   [[nodiscard]] constexpr bool quoted() const noexcept { return series >> 15U != 0; }
-  /// A letter of the Latin or the Greek alphabet.
+  /// Returns true if the mark is a letter of the Latin or the Greek alphabet.
   [[nodiscard]] constexpr bool is_letter() const noexcept { return mark() <= Mark::greek_capital; }
-  /// A letter of the Latin alphabet.
+  /// Returns true if the mark is a Latin letter.
   [[nodiscard]] constexpr bool is_latin() const noexcept { return mark() <= Mark::small_letter; }
-  /// A Latin letter of the first series with no symbol beside it.
+  /// Returns true if the mark is a Latin letter of the first series without a symbol beside it.
   [[nodiscard]] constexpr bool is_plain_latin() const noexcept { return series <= 1; }
-  /// A number that is no printed one, of the first series.
+  /// Returns true if the mark is a number of the first series without quotation marks.
   [[nodiscard]] constexpr bool is_bare_number() const noexcept { return series == static_cast<unsigned>(Mark::number); }
-  /// The mark without what tells one series of the same letters from another.
+  /// Returns the mark without anything that distinguishes series of the same letters.
   [[nodiscard]] constexpr SignatureKey of_any_series() const noexcept {
     return in_series(0).duplicated(Duplicate::none);
   }
-  /// The same mark with that raised figure before it. pre: from 0 to 99.
+  /// Returns this mark with a raised number before it. Precondition: 0 to 99.
   [[nodiscard]] constexpr SignatureKey in_series(int figure) const noexcept {
     auto key = *this;
     key.series =
         static_cast<std::uint16_t>((series & ~(127U << 4U)) | static_cast<unsigned>(figure == 1 ? 0 : figure) << 4U);
     return key;
   }
-  /// The same mark with π or χ before it.
+  /// Returns this mark with π or χ before it.
   [[nodiscard]] constexpr SignatureKey duplicated(Duplicate by) const noexcept {
     auto key = *this;
     key.series = static_cast<std::uint16_t>((series & ~(3U << 11U)) | static_cast<unsigned>(by) << 11U);
     return key;
   }
-  /// The same letter with the symbol beside it that the text has there.
+  /// Returns this letter with a symbol beside it, whose text is at byte `from`.
   [[nodiscard]] constexpr SignatureKey with_symbol(Beside where, std::uint32_t from,
                                                    std::uint32_t size) const noexcept {
     auto key = *this;
@@ -67,32 +69,33 @@ struct SignatureKey {
     key.text_size = static_cast<std::uint8_t>(size);
     return key;
   }
-  /// The same number as one that was really printed.
+  /// Returns this number in quotation marks, because it is printed in the book.
   [[nodiscard]] constexpr SignatureKey in_quotation_marks() const noexcept {
     auto key = *this;
     key.series = static_cast<std::uint16_t>(series | 1U << 15U);
     return key;
   }
-  /// As Signature::rank.
+  /// Returns the position of the mark in its series, as Signature::rank does.
   [[nodiscard]] constexpr std::int64_t rank(Alphabet alphabet) const noexcept {
     if (is_latin()) return (std::int64_t{multiple} - 1) * alphabet.size() + alphabet.place(letter);
     return is_letter() ? (std::int64_t{multiple} - 1) * greek_letters + letter : std::int64_t{multiple};
   }
 };
 
-/// The two belong to one series of marks of a text: only letter, figure or multiple may differ.
+/// Returns true if the two marks of a text belong to one series, so that only letter, number or multiple can differ.
 constexpr bool same_series(SignatureKey a, SignatureKey b, std::string_view text) noexcept {
   if (a.series != b.series || a.text_size != b.text_size) return false;
   return a.text_size == 0 || a.text_from == b.text_from ||
          text.substr(a.text_from, a.text_size) == text.substr(b.text_from, b.text_size);
 }
-/// Among Greek letters π and χ are letters, and not the marks of an unsigned gathering.
+/// Returns π or χ as a Greek letter if `others` is a Greek letter, since π and χ are letters in a run of Greek letters.
+/// Otherwise returns `mark` unchanged.
 constexpr SignatureKey among(SignatureKey others, SignatureKey mark) noexcept {
   if (others.mark() != Mark::greek || (mark.mark() != Mark::pi && mark.mark() != Mark::chi)) return mark;
   return SignatureKey::of(Mark::greek, mark.mark() == Mark::pi ? 16 : 22, mark.multiple).in_series(mark.raised());
 }
-/// How many gatherings a run from `first` to `last` has, both counted; 0 where the two make no run. A W that the alphabet
-/// lacks counts where it is written.
+/// Returns the number of gatherings of a run from `first` to `last`, including both, or 0 if the two do not form a run.
+/// A W that the alphabet does not have is counted if it is an end of the run.
 constexpr std::int64_t run_length(SignatureKey first, SignatureKey last, Alphabet alphabet,
                                   std::string_view text) noexcept {
   last = among(first, last);
@@ -105,14 +108,15 @@ constexpr std::int64_t run_length(SignatureKey first, SignatureKey last, Alphabe
 
 namespace detail {
 
-/// How many bytes a name in brackets may take: twice as many characters as a mark keeps, each perhaps written &amp;.
+/// The greatest number of bytes of a name in brackets: twice the characters that a mark can store, each of which may be
+/// written &amp;.
 inline constexpr std::size_t widest_name = 10 * Signature::longest_text;
 
-/// The text of a symbol, name or printed mark as it is meant, without the entities of HTML and TEI.
+/// The text of a symbol, name or printed mark, in which the entities of HTML and TEI are replaced by their characters.
 struct MarkText {
   char bytes[Signature::longest_text + 1]{};
   std::size_t size{};
-  /// More than a signature keeps.
+  /// Returns true if the text is longer than a signature can store.
   [[nodiscard]] constexpr bool too_long() const noexcept { return size > Signature::longest_text; }
   constexpr explicit MarkText(std::string_view text) noexcept {
     for (std::size_t i = 0; i < text.size() && !too_long(); ++size) {
@@ -126,7 +130,8 @@ struct MarkText {
 
 } // namespace detail
 
-/// The signature that a key means in its text. pre: the key was found in that text, by an alphabet with those letters.
+/// Makes the signature of a key in its text. Precondition: the key was found in that text, in an alphabet with those
+/// letters.
 constexpr Signature signature_of(SignatureKey key, std::string_view text, Letters letters) {
   if (key.is_plain_latin()) {
     char const first = key.mark() == Mark::capital ? 'A' : 'a';

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// One signature at one place of a text. Single signatures, formulas, references and statements of signing are all read
-/// with this, so that all take the same marks:
+/// Reads one signature at one position of a text. The readers of signatures, formulas, references and statements of
+/// signing all use this reader, so that they accept the same marks:
 ///
 ///   signature = [ series ] , [ duplicate ] , ( "[" signature "]" | "[" name "]" | [ multiple ] , mark , [ affix ] ) ;
 ///   series    = raised figure | "[2nd]" | "[3rd]" ... ;
@@ -10,7 +10,8 @@
 ///             | symbol , { the same } | quoted | ")(" , { ")(" } | "):(" | "(*)" | "(:" | ":)" | "(:)" ;
 ///   affix     = "*" | "†" | "‡" | "§" | "¶" | "☞" ;
 ///
-/// What a signature consists of nests only so far; the level of what has come before says what may follow.
+/// The parts of a signature nest only in this order. The level, which says what was read before, decides what may
+/// follow.
 #pragma once
 
 #include <bifolium/core/problem.hpp>
@@ -20,38 +21,40 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A signature found in a text, or why there was none.
+/// A signature found in a text, or the reason why there is none.
 struct FoundSignature {
   SignatureKey key{};   ///< the signature
-  std::uint32_t from{}; ///< its first byte
-  std::uint32_t end{};  ///< the byte after it; where there is none, the byte that is wrong
-  bool inferred{};      ///< it is in square brackets: unsigned, the signature inferred
-  bool flat_prefix{};   ///< π or χ comes before another mark and is not raised
-  bool glyph_outside{}; ///< J, U or W of an alphabet without it
-  bool multiplied{};    ///< a figure comes before the mark: 2A, which may be ²A
-  bool count_inside{};  ///< a raised figure follows, and then the quotation mark that closes the signature
-  Problem problem{Problem::no_signature}; ///< why there is none; Problem::none where there is one
-  /// True where a signature was found.
+  std::uint32_t from{}; ///< position of its first byte
+  std::uint32_t end{};  ///< position of the byte after it; if there is no signature, of the byte that is wrong
+  bool inferred{};      ///< true if it is in square brackets: the gathering is unsigned and the signature inferred
+  bool flat_prefix{};   ///< true if a π or χ that is not raised comes before another mark
+  bool glyph_outside{}; ///< true for J, U or W in an alphabet without it
+  bool multiplied{};    ///< true if a number comes before the mark: 2A, which may mean ²A
+  bool count_inside{};  ///< true if a raised number follows inside the quotation marks
+  Problem problem{Problem::no_signature}; ///< the reason why there is no signature; Problem::none if there is one
+  /// Returns true if a signature was found.
   constexpr explicit operator bool() const noexcept { return problem == Problem::none; }
 };
 
-/// Reads signatures of one text.
+/// Reads the signatures of one text.
 class SignatureReader {
 protected:
-  std::string_view text_; ///< the text that is read
-  Letters letters_;       ///< letters used beside the 23
+  std::string_view text_; ///< the text
+  Letters letters_;       ///< the letters used in addition to the 23
 
 public:
-  /// The text must outlive the reader. `added`: letters used beside the 23.
+  /// Makes a reader of `text`, which must outlive the reader. `added` lists the letters used in addition to the 23.
   constexpr SignatureReader(std::string_view text, Letters added) noexcept : text_{text}, letters_{added} {}
 
-  /// The signature at the cursor, which goes to what follows it; where there is none it stays or goes to what is wrong.
+  /// Reads the signature at the cursor and moves the cursor to the token after it. If there is no signature, the cursor
+  /// does not move, or moves to the token that is wrong.
   constexpr FoundSignature take(TokenCursor& c) const noexcept { return take(c, Level::anything); }
-  /// The signature at the beginning of a run, where the count may be within the quotation marks of a mark: 'Gg⁶'.
+  /// Reads the signature at the beginning of a run. Its leaf count may be inside the quotation marks of the mark:
+  /// 'Gg⁶'.
   constexpr FoundSignature take_first(TokenCursor& c) const noexcept {
     return c.at(TokenKind::quote) ? quoted(c, true) : take(c, Level::anything);
   }
-  /// One Latin letter, or the same one several times: A, AA, Aa, aaa. pre: the token is a letter.
+  /// Reads one Latin letter, or the same letter repeated: A, AA, Aa, aaa. Precondition: the token is a letter.
   constexpr FoundSignature letters(TokenCursor& c, std::uint32_t multiple = 1) const noexcept {
     auto const first = c.token;
     auto const glyph = static_cast<char>(first.value);
@@ -74,23 +77,23 @@ public:
   }
 
 protected:
-  /// What has come before a mark.
+  /// The parts that were read before a mark.
   enum class Level : std::uint8_t { anything, after_series, after_duplicate, after_symbol };
 
-  /// The byte at that place; a zero byte after the end of the text.
+  /// Returns the byte at a position, or a zero byte after the end of the text.
   [[nodiscard]] constexpr char at(std::size_t i) const noexcept { return i < text_.size() ? text_[i] : '\0'; }
-  /// The token touches what comes before it and is that letter, on the line.
+  /// Returns true if the token is that letter, is not raised, and follows the token before it without a blank.
   static constexpr bool is_letter(TokenCursor const& c, char glyph) noexcept {
     return c.touches(TokenKind::letter) && !c.token.raised() && static_cast<char>(c.token.value) == glyph;
   }
-  /// No signature, and why.
+  /// Makes the result for a failure.
   static constexpr FoundSignature fail(Problem problem, std::uint32_t at) noexcept {
     FoundSignature found;
     found.problem = problem;
     found.from = found.end = at;
     return found;
   }
-  /// A signature and the bytes it takes.
+  /// Makes the result for a signature and its bytes.
   static constexpr FoundSignature done(SignatureKey key, std::uint32_t from, std::uint32_t end) noexcept {
     FoundSignature found;
     found.key = key;
@@ -99,7 +102,7 @@ protected:
     found.problem = Problem::none;
     return found;
   }
-  /// A symbol, name or printed mark: the text from `from` to `to`.
+  /// Makes the result for a symbol, name or printed mark: the text from `from` to `to`.
   constexpr FoundSignature text_mark(Mark mark, std::uint32_t from, std::uint32_t to, std::uint32_t end,
                                      std::uint32_t multiple) const noexcept {
     auto found = done(SignatureKey::of(mark, 0, multiple), from, end);
@@ -165,7 +168,8 @@ private:
       return fail(Problem::no_signature, t.from);
     }
   }
-  /// pi or chi at the cursor, in Greek or in Latin letters: taken, and the byte after it; 0 where it is neither.
+  /// Reads pi or chi at the cursor, in Greek or in Latin letters. Returns the position of the byte after it, or 0 if it
+  /// is neither.
   constexpr std::uint32_t unsigned_mark(TokenCursor& c, bool& chi) const noexcept {
     auto const t = c.token;
     if (t.is(TokenKind::greek)) {
@@ -184,7 +188,7 @@ private:
     for (auto k = 0U; k < size; ++k) c.take();
     return first + size;
   }
-  /// A letter, a multiple of one, a letter in brackets: what may follow a prefix directly.
+  /// Returns true if the token can follow a prefix directly: a letter, a multiple of a letter, or a letter in brackets.
   [[nodiscard]] constexpr bool takes_prefix(TokenCursor c) const noexcept {
     auto const is_mark = [&] {
       return c.touches(TokenKind::letter) ||
@@ -201,7 +205,7 @@ private:
     if (c.at(TokenKind::figure)) c.take();
     return is_mark() && !c.token.raised();
   }
-  /// Within square brackets: the byte of the closing one, or 0 when it is too far for a name.
+  /// Returns the position of the bracket that closes a square bracket, or 0 if it is too far away for a name.
   [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i) const noexcept {
     for (auto end = i + detail::widest_name; i < text_.size() && i < end; ++i) {
       if (text_[i] == ']') return i;
@@ -209,7 +213,7 @@ private:
     }
     return 0;
   }
-  /// A letter may have a symbol after it: H*, O**.
+  /// Reads the symbol that a letter may have after it: H*, O**.
   constexpr FoundSignature with_affix(TokenCursor& c, FoundSignature found) const noexcept {
     auto const is_affix = [&] {
       auto const v = c.token.value;
@@ -242,7 +246,7 @@ private:
     auto const mark = t.value > 64 ? Mark::greek_capital : Mark::greek;
     return with_affix(c, done(SignatureKey::of(mark, static_cast<int>(t.value & 63U), repeated), t.from, end));
   }
-  /// ²A, ^2A, <sup>2</sup>A.
+  /// Reads a raised number before a mark: ²A, ^2A, <sup>2</sup>A.
   constexpr FoundSignature series(TokenCursor& c, Level level) const noexcept {
     auto const t = c.token;
     if (level != Level::anything || t.value < 1 || t.value > 99) return fail(Problem::no_signature, t.from);
@@ -272,7 +276,7 @@ private:
     if (!flat) return fail(Problem::no_signature, c.token.from); // a raised π is a prefix and nothing else
     return done(SignatureKey::of(chi ? Mark::chi : Mark::pi), from, end);
   }
-  /// [A] inferred, [pi], [2nd]A, [par.].
+  /// Reads what is in square brackets: [A] inferred, [pi], [2nd]A, [par.].
   constexpr FoundSignature bracketed(TokenCursor& c, std::uint32_t multiple, Level level) const noexcept {
     auto const open = c.token.from;
     auto const close = closing_square(c.token.to);
@@ -306,7 +310,7 @@ private:
         found.inferred = found.key.mark() != Mark::pi && found.key.mark() != Mark::chi; // the bibliographer's marks
         return with_affix(c, found);
       }
-      // as a name it would be read as a mark again
+      // as a name it would be read again as a mark
       if (auto q = in; (level != Level::anything || multiple > 1) && inner.take(q) && q.ended())
         return fail(Problem::no_signature, open);
     }
@@ -316,14 +320,14 @@ private:
     c = after;
     return text_mark(Mark::name, open + 1, close, close + 1, multiple);
   }
-  /// The number of "2nd", "3rd", "4th" if just that is between the brackets, else 0.
+  /// Returns the number of "2nd", "3rd" or "4th" if the brackets contain only that, else 0.
   [[nodiscard]] constexpr int ordinal(Token first, std::uint32_t close) const noexcept {
     if (!first.is_flat_figure() || first.value < 2 || first.value > 9 || close != first.to + 2) return 0;
     auto const ending = text_.substr(first.to, 2);
     bool const fits = ending == (first.value == 2 ? "nd" : first.value == 3 ? "rd" : "th");
     return fits ? static_cast<int>(first.value) : 0;
   }
-  /// Nothing in the brackets is of gatherings with their counts, of changes or of statements.
+  /// Returns true if the brackets contain neither gatherings with their counts nor changes nor statements.
   static constexpr bool is_name(TokenCursor in) noexcept {
     auto const first = in.token.kind;
     if (first == TokenKind::dash && in.ahead().is(TokenKind::end)) return true; // [-]: unsigned
@@ -362,7 +366,7 @@ private:
     }
     return text_mark(Mark::symbol, first.from, first.from + kept, end, multiple > 1 ? multiple : repeated);
   }
-  /// )( and, doubled, )()(; ):( as it is.
+  /// Reads )( and, doubled, )()(; also ):(.
   constexpr FoundSignature cross(TokenCursor& c) const noexcept {
     auto const from = c.token.from;
     if (at(from + 1) == ':' && at(from + 2) == '(') {
@@ -375,7 +379,7 @@ private:
     for (auto k = 0U; k < 2 * repeated; ++k) c.take();
     return text_mark(Mark::symbol, from, from + 2, end, repeated);
   }
-  /// (*), (**): a symbol printed in parentheses; (: and (:).
+  /// Reads (*) and (**), symbols printed in parentheses; also (: and (:).
   constexpr FoundSignature in_parentheses(TokenCursor& c) const noexcept {
     auto const from = c.token.from;
     auto p = c;
@@ -397,7 +401,8 @@ private:
     c = p;
     return text_mark(Mark::symbol, from, end, end, 1);
   }
-  /// (a)⁴, (2Y)⁵, (?)⁴: printed so, where a count or a leaf follows; without one they are words. `p`: after the parenthesis.
+  /// Reads a mark printed in parentheses, such as (a)⁴, (2Y)⁵ or (?)⁴. A count or a leaf must follow; otherwise these
+  /// are words. `p` is after the parenthesis.
   constexpr FoundSignature printed_so(TokenCursor& c, TokenCursor p) const noexcept {
     auto const from = c.token.from;
     if (p.is_flat_figure()) p.take();
@@ -415,7 +420,7 @@ private:
     c = p;
     return text_mark(Mark::symbol, from, end, end, 1);
   }
-  /// Whether the figure at the cursor multiplies the mark after it. `next`: at that mark.
+  /// Returns true if the number at the cursor multiplies the mark after it. `next` is at that mark.
   [[nodiscard]] constexpr bool multiplies(Token figure, TokenCursor next) const noexcept {
     auto const& t = next.token;
     if (t.spaced || t.raised()) return false;
@@ -460,7 +465,7 @@ private:
     if (found) c = next;
     return found;
   }
-  /// The mark that a figure multiplies.
+  /// Reads the mark that a number multiplies.
   constexpr FoundSignature multiplied(TokenCursor& c, std::uint32_t figure, Level level) const noexcept {
     auto const t = c.token;
     bool chi = false;
@@ -488,13 +493,14 @@ private:
       return figure == 1 ? symbol(c, 1, level) : symbol(c, figure, level);
     }
   }
-  /// A mark in quotation marks: '1', "G&H". With `with_count` a raised figure may end what is quoted: 'Gg⁶'.
+  /// Reads a mark in quotation marks: '1', "G&H". With `with_count`, a raised number may come before the closing
+  /// quotation mark: 'Gg⁶'.
   constexpr FoundSignature quoted(TokenCursor& c, bool with_count) const noexcept {
     auto const open = c.token;
     if (!opens_quotation(open.value)) return fail(Problem::no_signature, open.from);
     auto const shut = open.value == 0x2018 ? 0x2019U : open.value == 0x201C ? 0x201DU : open.value;
     constexpr std::uint32_t most = 5 * Signature::longest_text; // five bytes are one where it is &amp;
-    auto to = open.to, raised = open.to; // raised: where the raised figures begin that end what is quoted
+    auto to = open.to, raised = open.to; // raised: where the raised digits before the closing quotation mark begin
     while (to < text_.size() && to - open.to <= most && decode(text_, to).value != shut) {
       auto const digit = superscript_digit(decode(text_, to).value) >= 0;
       to += decode(text_, to).bytes;
@@ -519,7 +525,8 @@ private:
     if (found) c = TokenCursor{text_, end};
     return found;
   }
-  /// A parenthesis that is part of the mark must not close another; '1-10' may be meant for '1'-'10'.
+  /// Returns true if the text can be a quoted mark. A parenthesis in it must not close another one, and '1-10' may mean
+  /// '1'-'10'.
   [[nodiscard]] constexpr bool quotable(std::uint32_t from, std::uint32_t to) const noexcept {
     int round = 0, square = 0;
     for (auto k = from; k < to; ++k) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A run of signatures, such as A-K: how many gatherings it has, and the mark of each. A run is never stored as its marks.
+/// A run of signatures, such as A-K: the number of its gatherings, and the mark of each. A run is stored as its two
+/// ends, not as a list of marks.
 #pragma once
 
 #include <bifolium/leaf/signature.hpp>
@@ -9,14 +10,16 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Among Greek letters π and χ are letters, and not the marks of gatherings without a signature.
+/// Returns π or χ as a Greek letter if `others` is a Greek letter, since π and χ are letters in a run of Greek letters.
+/// Otherwise returns `mark` unchanged.
 constexpr Signature among(Signature const& others, Signature const& mark) {
   bool const letter = others.mark() == Mark::greek && (mark.mark() == Mark::pi || mark.mark() == Mark::chi);
   if (!letter) return mark;
   return Signature::greek(mark.mark() == Mark::pi ? 16 : 22, false, mark.multiple()).in_series(mark.series());
 }
-/// How many gatherings a run from `first` to `last` has, both counted; missing where they belong to different series or
-/// are in the wrong order. A W that the alphabet lacks counts where it is written (ICCU breaks the run there instead).
+/// Returns the number of gatherings of a run from `first` to `last`, including both, or no value if they belong to
+/// different series or are in the wrong order. A W that the alphabet does not have is counted if it is an end of the
+/// run (ICCU breaks the run there instead).
 constexpr std::optional<std::int64_t> run_length(Signature const& first, Signature const& last,
                                                  Alphabet alphabet = Alphabet{}) noexcept {
   auto const end = among(first, last);
@@ -27,7 +30,7 @@ constexpr std::optional<std::int64_t> run_length(Signature const& first, Signatu
     return foreign && first == end ? std::optional<std::int64_t>{1} : std::nullopt;
   return number + (foreign ? 1 : 0);
 }
-/// The mark of gathering `index` (from 0) of a run. pre: 0 to run_length(first, last) - 1.
+/// Returns the mark of gathering `index` of a run, counting from 0. Precondition: 0 to run_length(first, last) - 1.
 constexpr Signature run_member(Signature const& first, Signature const& last, std::int64_t index,
                                Alphabet alphabet = Alphabet{}) {
   if (index == 0) return first;

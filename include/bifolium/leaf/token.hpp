@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// Signatures, formulas and lists of leaves are typed in many ways that mean one thing. A raised eight is ⁸, ^8, ^{8},
-/// ^8^, <sup>8</sup>, `<hi rend="superscript">8</hi>` or [superscript 8]; ± is +-, -+, +/- or -/+; & is &amp;; five dashes
-/// are one. Tokens undo the typing and nothing else: whether )( is two brackets or one mark, whether 8 is a count or a
-/// name, is decided by whoever reads them.
-/// Tokens are made one at a time, without allocation, and keep their place in the text as it was given.
+/// Signatures, formulas and lists of leaves are typed in many ways that mean the same. A raised eight is ⁸, ^8, ^{8},
+/// ^8^, <sup>8</sup>, `<hi rend="superscript">8</hi>` or [superscript 8]; ± is +-, -+, +/- or -/+; & is &amp;; five
+/// kinds of dash mean one. The lexer turns each of them into one kind of token. It decides nothing else: whether )( is
+/// two brackets or one mark, and whether 8 is a count or a name, is decided by the reader of the tokens.
+///
+/// Tokens are made one at a time, without allocation, and keep their position in the text as it was given.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -16,14 +17,14 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What a token is. Blanks are no tokens.
+/// The kind of a token. Blanks are not tokens.
 enum class TokenKind : std::uint8_t {
-  end,          ///< the text is over
+  end,          ///< the end of the text
   letter,       ///< one Latin letter
-  greek,        ///< one Greek letter, π and χ included
-  figure,       ///< digits together, raised or on the line
+  greek,        ///< one Greek letter, including π and χ
+  figure,       ///< consecutive digits, raised or on the line
   symbol,       ///< one character that may be a mark: * † ¶ & ã
-  dash,         ///< - – — and their like
+  dash,         ///< - – — and similar characters
   minus,        ///< − or a raised minus
   plus,         ///< + or a raised plus
   plus_minus,   ///< ± ∓ +- -+ +/- -/+
@@ -41,38 +42,39 @@ enum class TokenKind : std::uint8_t {
   close_square, ///< ]
   quote,        ///< a quotation mark of any kind
   other,        ///< anything else
-  malformed     ///< a byte that is no UTF-8
+  malformed     ///< a byte that is not UTF-8
 };
-/// Where a figure or letter is set.
+/// How a number or letter is set: on the line or raised, and how the raising is written.
 enum class TokenStyle : std::uint8_t {
-  line,  ///< on the line
+  line,  ///< not raised
   sign,  ///< raised characters: ⁸
   caret, ///< ^8, ^8^
   brace, ///< ^{8}
   tag    ///< in an element or brackets: <sup>8</sup>, [superscript 8]
 };
 
-/// One token and its place, in bytes of the text.
+/// One token and its position in the text, in bytes.
 struct Token {
-  TokenKind kind{};      ///< what it is
-  TokenStyle style{};    ///< where it is set
-  bool spaced{};         ///< blanks come before it
-  std::uint32_t from{};  ///< the first byte, markup included
-  std::uint32_t to{};    ///< the byte after the last
-  std::uint32_t value{}; ///< the letter, the number (at most 1,000,000), the place of a Greek letter, the code point
+  TokenKind kind{};     ///< the kind
+  TokenStyle style{};   ///< the way it is set
+  bool spaced{};        ///< true if blanks come before it
+  std::uint32_t from{}; ///< position of the first byte, including markup
+  std::uint32_t to{};   ///< position of the byte after the last
+  /// the letter, the number (at most 1,000,000), the position of a Greek letter in its alphabet, or the code point
+  std::uint32_t value{};
 
-  /// Whether it is of that kind.
+  /// Returns true if the token is of kind `k`.
   [[nodiscard]] constexpr bool is(TokenKind k) const noexcept { return kind == k; }
-  /// Whether it is raised above the line, in any notation.
+  /// Returns true if the token is raised, in any notation.
   [[nodiscard]] constexpr bool raised() const noexcept { return style != TokenStyle::line; }
-  /// A figure that is raised.
+  /// Returns true if the token is a raised number.
   [[nodiscard]] constexpr bool is_raised_figure() const noexcept { return kind == TokenKind::figure && raised(); }
-  /// A figure on the line.
+  /// Returns true if the token is a number on the line.
   [[nodiscard]] constexpr bool is_flat_figure() const noexcept { return kind == TokenKind::figure && !raised(); }
   friend constexpr bool operator==(Token const&, Token const&) = default;
 };
 
-/// Makes tokens of a text, one after another. The text must outlive it, and be shorter than 4 GB.
+/// Makes the tokens of a text, one after another. The text must outlive the lexer and be shorter than 4 GB.
 class Lexer {
   char const* text_{};
   std::uint32_t size_{}, at_{};
@@ -80,11 +82,11 @@ class Lexer {
 
 public:
   constexpr Lexer() = default;
-  /// At byte `at` of the text. pre: at <= text.size().
+  /// Makes a lexer that begins at byte `at` of the text. Precondition: at <= text.size().
   constexpr explicit Lexer(std::string_view text, std::size_t at = 0) noexcept
       : text_{text.data()}, size_{static_cast<std::uint32_t>(text.size())}, at_{static_cast<std::uint32_t>(at)} {}
 
-  /// The next token; `end` for ever at the end of the text.
+  /// Returns the next token. At the end of the text it returns `end` every time.
   constexpr Token next() noexcept {
     auto found = one();
     if (mode_ != TokenStyle::line && at_ < size_) take_closing(found);
@@ -114,7 +116,7 @@ private:
     }
   }
 
-  /// The markup that closes what is raised belongs to the token before it.
+  /// Takes the markup that ends raising; it belongs to the token before it.
   constexpr void take_closing(Token& found) noexcept {
     auto const bytes = begins("</sup>") ? 6U : begins("</hi>") ? 5U : begins("}") ? 1U : begins("\xC3\x9Bs") ? 3U : 0U;
     if (bytes == 0) return;
@@ -177,14 +179,15 @@ private:
     }
     return {TokenKind::figure, style, spaced, from, at_, value};
   }
-  /// A letter with a combining sign after it is one character, ã, and a symbol.
+  /// Takes a letter with a combining sign after it. The two are one character, ã, and a symbol.
   constexpr Token accented(bool spaced, std::uint32_t from, unsigned char c) noexcept {
     auto const sign = decode({text_, size_}, at_ + 1);
     bool const combining = sign.value >= 0x300 && sign.value <= 0x36F;
     return token(combining ? TokenKind::symbol : TokenKind::letter, combining ? 1U + sign.bytes : 1U, spaced, from,
                  combining ? sign.value * 256 + c : c);
   }
-  /// What needs more than one look: true where it is a token, false where it was a blank or only changes the style.
+  /// Reads what needs more than one byte to decide. Returns true if it is a token, and false if it is a blank or only
+  /// changes the style.
   constexpr bool special(detail::ByteKind kind, bool& spaced, std::uint32_t& from, Token& found) noexcept {
     switch (kind) {
     case detail::ByteKind::sign:
@@ -208,7 +211,7 @@ private:
       return high(spaced, from, found);
     }
   }
-  /// - and +, and what the two make together.
+  /// Reads - and +, and the signs that the two form together.
   constexpr Token sign(bool spaced, std::uint32_t from) noexcept {
     char const c = text_[at_], other = c == '-' ? '+' : '-';
     if (at(at_ + 1) == other) return token(TokenKind::plus_minus, 2, spaced, from, 0xB1);
@@ -228,7 +231,7 @@ private:
     found.style = TokenStyle::caret, found.spaced = spaced || found.spaced, found.from = from;
     return true;
   }
-  /// `<sup>` and TEI's `<hi rend="superscript">`, and their ends.
+  /// Reads `<sup>` and TEI's `<hi rend="superscript">`, and their ends.
   constexpr bool angle(bool spaced, std::uint32_t& from, Token& found) noexcept {
     auto const shut = begins("</sup>") ? 6U : begins("</hi>") ? 5U : 0U;
     if (begins("<sup>"))
@@ -244,7 +247,7 @@ private:
       return found = token(TokenKind::other, 1, spaced, from, '<'), true;
     return false;
   }
-  /// [superscript 8] is a raised figure; any other bracket is a bracket.
+  /// Reads [superscript 8] as a raised number, and any other bracket as a bracket.
   constexpr Token square(bool spaced, std::uint32_t from) noexcept {
     if (!begins("[superscript ") || !is_digit(at(at_ + 13))) return token(TokenKind::open_square, 1, spaced, from, '[');
     at_ += 13;
@@ -252,7 +255,7 @@ private:
     if (at(at_) == ']') raised.to = ++at_;
     return raised;
   }
-  /// A character that is not ASCII.
+  /// Reads a character that is not ASCII.
   constexpr bool high(bool& spaced, std::uint32_t& from, Token& found) noexcept {
     if (begins("\xC3\x9Bp") || begins("\xC3\x9Bs")) { // Û in catalogues whose raised figures were lost in conversion
       mode_ = text_[at_ + 2] == 'p' ? TokenStyle::tag : TokenStyle::line;
@@ -301,33 +304,34 @@ private:
   }
 };
 
-/// A place among the tokens of a text: one token seen, the rest to come. A copy of it looks ahead; assigning the copy goes
-/// there.
+/// A position among the tokens of a text: the token at the position, and the lexer of those after it. To look ahead,
+/// copy the cursor; to go there, assign the copy.
 struct TokenCursor {
-  Lexer lexer{}; ///< the tokens to come
-  Token token{}; ///< the one seen
+  Lexer lexer{}; ///< the lexer of the tokens after this one
+  Token token{}; ///< the token at this position
 
   constexpr TokenCursor() = default;
-  /// At the first token from byte `at` on; nothing is seen from byte `end` on. pre: at <= end, at <= text.size().
+  /// Makes a cursor at the first token from byte `at` on. The text ends at byte `end` for this cursor. Precondition: at
+  /// <= end, at <= text.size().
   constexpr explicit TokenCursor(std::string_view text, std::size_t at = 0,
                                  std::size_t end = std::string_view::npos) noexcept
       : lexer{text.substr(0, end), at} {
     take();
   }
-  /// Goes to the next token.
+  /// Moves to the next token.
   constexpr void take() noexcept { token = lexer.next(); }
-  /// The token after this one.
+  /// Returns the token after this one.
   [[nodiscard]] constexpr Token ahead() const noexcept {
     auto rest = lexer;
     return rest.next();
   }
-  /// The token is of that kind.
+  /// Returns true if the token is of that kind.
   [[nodiscard]] constexpr bool at(TokenKind kind) const noexcept { return token.kind == kind; }
-  /// The token is of that kind and no blank comes before it.
+  /// Returns true if the token is of that kind and no blank comes before it.
   [[nodiscard]] constexpr bool touches(TokenKind kind) const noexcept { return token.kind == kind && !token.spaced; }
-  /// The text has ended.
+  /// Returns true at the end of the text.
   [[nodiscard]] constexpr bool ended() const noexcept { return token.kind == TokenKind::end; }
-  /// The token is a figure on the line.
+  /// Returns true if the token is a number on the line.
   [[nodiscard]] constexpr bool is_flat_figure() const noexcept { return token.is_flat_figure(); }
 };
 

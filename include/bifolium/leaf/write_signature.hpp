@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Writing signatures: who only names gatherings needs none of what it takes to read their names.
+/// Writes signatures. It is separate from reading them, so that code that only writes names of gatherings includes
+/// less.
 #pragma once
 
 #include <bifolium/core/raised.hpp>
@@ -9,7 +10,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The signature as bibliographers write it: 2B, ²πA, [par.]. At most 64 bytes.
+/// Writes a signature as bibliographers do: 2B, ²πA, [par.]. The result has at most 64 bytes.
 constexpr ShortText<64> to_text(Signature const& signature) {
   ShortText<64> text;
   signature.spell([&](char const* bytes, std::size_t size) { text.append(bytes, size); },
