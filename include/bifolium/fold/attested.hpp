@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// A handle to one row of the table of attested schemes: a single byte, so that `impose<schemes::octavo>()` makes short
-/// symbols. The text of the scheme is read where the scheme is first used - while compiling, if it is a template argument
-/// - and not before. A scheme of your own can be used wherever an attested one can:
+/// A handle to one row of the table of attested schemes. It is a single byte, so that `impose<schemes::octavo>()` makes
+/// short symbols. The text of the scheme is read when the scheme is first used, or while compiling if the handle is a
+/// template argument. A scheme of your own can be used wherever an attested one can:
 ///
 ///     constexpr Scheme mine = written<"scheme mine 4° ...">();
 ///     constexpr auto const& formes = impose<mine>();
@@ -15,13 +15,13 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The compiler stops in a call of this function if the text of a scheme is wrong; its arguments are the place and the
+/// Stops the compiler if the text of a scheme is wrong. The compiler shows the arguments of the call: the place and the
 /// problem.
 constexpr void scheme_text_is_wrong_at(int line, int column, Problem problem) {
   (void)line, (void)column;
   if (problem != Problem::none) broken("the text of a scheme is wrong");
 }
-/// The compiler shows the name of this function for `"..."_scheme` with a name that no scheme has.
+/// Stops the compiler for `"..."_scheme` with a name that no scheme has. The compiler shows the name of this function.
 inline void there_is_no_scheme_of_that_name() { broken("there is no attested scheme of that name"); }
 
 /// One row of the table of attested schemes.
@@ -29,14 +29,14 @@ class Attested {
   std::uint8_t row_{};
 
 public:
-  /// How many schemes there are; their rows count from 0.
+  /// The number of schemes. Their rows count from 0.
   static constexpr int count = static_cast<int>(detail::attested_count);
 
-  /// The scheme of a row. pre: the table has that row.
+  /// Makes the handle of a row. Precondition: the table has this row.
   constexpr explicit Attested(SchemeRow row) : row_{static_cast<std::uint8_t>(row)} {
     if (row_ >= count) broken("the table of schemes has no such row");
   }
-  /// The row with this id, such as "12_common".
+  /// Returns the row that has this id, for example "12_common", or no value if no row has it.
   [[nodiscard]] static constexpr std::optional<Attested> find(std::string_view id) {
     for (int row = 0; row < count; ++row)
       if (Attested const here{static_cast<SchemeRow>(row)}; here.id() == id) return here;
@@ -44,14 +44,14 @@ public:
   }
 
   class Range;
-  /// All of them, in the order of the table: `for (auto scheme : Attested::all())`.
+  /// Returns all rows as a range, in the order of the table: `for (auto scheme : Attested::all())`.
   [[nodiscard]] static constexpr Range all() noexcept;
 
-  /// The row of the table.
+  /// Returns the row as an enumerator.
   [[nodiscard]] constexpr SchemeRow row() const noexcept { return static_cast<SchemeRow>(row_); }
-  /// The scheme in the language of folding.
+  /// Returns the scheme in the language of folding.
   [[nodiscard]] constexpr std::string_view text() const { return detail::attested_rows[row_].text; }
-  /// The word after `scheme` in its text.
+  /// Returns the id: the word after `scheme` in the text.
   [[nodiscard]] constexpr std::string_view id() const {
     constexpr int before = 7; // "scheme "
     char const* const start = detail::attested_rows[row_].text + before;
@@ -59,13 +59,13 @@ public:
     while (start[size] != ' ') ++size;
     return {start, size};
   }
-  /// How far the grid is attested.
+  /// Returns how well the grid of pages is attested.
   [[nodiscard]] constexpr Attestation attestation() const { return detail::attested_rows[row_].attestation; }
-  /// What it is, in a few words.
+  /// Returns a short description.
   [[nodiscard]] constexpr std::string_view what() const { return detail::attested_rows[row_].what; }
-  /// The source it was read in; empty for a scheme that follows from the rules.
+  /// Returns the source in which the scheme was read, or an empty text for a scheme that follows from the rules alone.
   [[nodiscard]] constexpr std::string_view source() const { return detail::attested_rows[row_].source; }
-  /// The scheme itself, read from its text.
+  /// Returns the scheme, read from its text.
   [[nodiscard]] constexpr Scheme scheme() const {
     auto const read = read_scheme(text());
     if (!read)
@@ -81,10 +81,10 @@ public:
   }
 };
 
-/// The attested schemes one after another.
+/// The attested schemes as a range.
 class Attested::Range {
 public:
-  /// Goes from row to row.
+  /// An iterator over the rows.
   class Iterator {
     int row_{};
     friend class Range;
@@ -96,25 +96,25 @@ public:
     /// The type of a distance between two iterators.
     using difference_type = std::ptrdiff_t;
     constexpr Iterator() = default;
-    /// The element at this position.
+    /// Returns the row at this position.
     constexpr Attested operator*() const { return Attested{static_cast<SchemeRow>(row_)}; }
-    /// Moves to the next element.
+    /// Moves to the next row and returns this iterator.
     constexpr Iterator& operator++() { return ++row_, *this; }
-    /// Moves to the next element.
+    /// Moves to the next row and returns the iterator as it was before.
     constexpr Iterator operator++(int) { return Iterator{row_++}; }
     friend constexpr bool operator==(Iterator, Iterator) = default;
   };
-  /// An iterator to the first element.
+  /// Returns an iterator to the first row.
   [[nodiscard]] constexpr Iterator begin() const noexcept { return Iterator{0}; }
-  /// An iterator past the last element.
+  /// Returns an iterator past the last row.
   [[nodiscard]] constexpr Iterator end() const noexcept { return Iterator{count}; }
-  /// The number of elements.
+  /// Returns the number of rows.
   [[nodiscard]] constexpr int size() const noexcept { return count; }
 };
 constexpr Attested::Range Attested::all() noexcept { return {}; }
 
 inline namespace literals {
-/// "12_common"_scheme: an attested scheme by its id, looked up while compiling.
+/// Finds an attested scheme by its id while compiling: `"12_common"_scheme`.
 consteval Attested operator""_scheme(char const* id, std::size_t size) {
   auto const found = Attested::find({id, size});
   if (!found) there_is_no_scheme_of_that_name();
@@ -122,8 +122,8 @@ consteval Attested operator""_scheme(char const* id, std::size_t size) {
 }
 } // namespace literals
 
-/// A scheme of your own, read while compiling. Text that cannot be read does not compile; the compiler shows line and
-/// column where it shows the arguments of a call (clang). See `written<"...">()` for a form in which all compilers do.
+/// Reads a scheme of your own while compiling. A text that cannot be read does not compile. Compilers that show the
+/// arguments of a call (clang) show the line and the column; all compilers show them for `written<"...">()`.
 consteval Scheme written(std::string_view text) {
   auto const read = read_scheme(text);
   if (!read)
@@ -132,23 +132,23 @@ consteval Scheme written(std::string_view text) {
   return *read;
 }
 
-/// A text as a template argument: what the argument of `written<"...">()` becomes.
+/// A text as a template argument, for `written<"...">()`.
 template <std::size_t N> struct SchemeText {
-  char text[N]{}; ///< with the zero byte at its end
+  char text[N]{}; ///< the text, with the zero byte at its end
   /// Copies a literal.
   consteval SchemeText(char const (&literal)[N]) {
     for (std::size_t i = 0; i < N; ++i) text[i] = literal[i];
   }
-  /// Without the zero byte.
+  /// Returns the text without the zero byte.
   [[nodiscard]] constexpr std::string_view view() const noexcept { return {text, N - 1}; }
 };
 
-/// Never defined: a compiler shows its name and arguments for the text of a scheme that cannot be read. `because` is the
-/// problem, whose sentence is in the page of errors; line and column are those of the text.
+/// This template is never defined. A compiler shows its name and arguments if the text of a scheme cannot be read.
+/// `because` is the problem, whose sentence is in the page of errors; `line` and `column` are places in the text.
 template <Problem because, int line, int column> struct the_text_of_the_scheme_is_wrong;
 
-/// The same scheme of your own, its text a template argument: `written<"scheme mine 4° ...">()`. Text that cannot be read
-/// does not compile, and every compiler names the problem, the line and the column.
+/// Reads a scheme of your own while compiling, from a template argument: `written<"scheme mine 4° ...">()`. A text that
+/// cannot be read does not compile, and every compiler shows the problem, the line and the column.
 template <SchemeText text> consteval auto written() {
   constexpr auto read = read_scheme(text.view());
   if constexpr (read.has_value())
@@ -157,38 +157,41 @@ template <SchemeText text> consteval auto written() {
     return the_text_of_the_scheme_is_wrong<read.error().problem, int{read.error().line}, int{read.error().column}>{};
 }
 
-/// The schemes most often named. All 61 are `SchemeRow`s, and "..."_scheme finds each by its id.
+/// The schemes that are used most often. `SchemeRow` has all 61, and `"..."_scheme` finds each by its id.
 namespace schemes {
-inline constexpr Attested broadside{SchemeRow::broadside};                 ///< a sheet unfolded
+inline constexpr Attested broadside{SchemeRow::broadside};                 ///< a sheet that is not folded
 inline constexpr Attested folio{SchemeRow::folio};                         ///< folded once
 inline constexpr Attested folio_in_sixes{SchemeRow::folio_in_sixes};       ///< three sheets inside one another
 inline constexpr Attested folio_in_eights{SchemeRow::folio_in_eights};     ///< four sheets inside one another
 inline constexpr Attested quarto{SchemeRow::quarto};                       ///< folded twice
 inline constexpr Attested quarto_in_eights{SchemeRow::quarto_in_eights};   ///< two sheets inside one another
 inline constexpr Attested quarto_half_sheet{SchemeRow::quarto_half_sheet}; ///< half a sheet, worked from one forme
-inline constexpr Attested sexto{SchemeRow::sexto};                         ///< a common French manner
+inline constexpr Attested sexto{SchemeRow::sexto};                         ///< the usual French way
 inline constexpr Attested octavo{SchemeRow::octavo};                       ///< folded three times
 inline constexpr Attested octavo_half_sheet{SchemeRow::octavo_half_sheet}; ///< half a sheet, worked from one forme
-inline constexpr Attested duodecimo{SchemeRow::duodecimo};                 ///< the off-cut inset
+/// eight leaves, and an off-cut of four set inside them
+inline constexpr Attested duodecimo{SchemeRow::duodecimo};
 inline constexpr Attested duodecimo_half_sheet{
     SchemeRow::duodecimo_half_sheet};                                ///< half a sheet, worked from one forme
 inline constexpr Attested long_duodecimo{SchemeRow::long_duodecimo}; ///< columns folded to and fro
 inline constexpr Attested sextodecimo{SchemeRow::sextodecimo};       ///< folded four times
-inline constexpr Attested sextodecimo_in_eights{
-    SchemeRow::sextodecimo_in_eights};                                         ///< two gatherings of eight from a sheet
-inline constexpr Attested octodecimo_in_sixes{SchemeRow::octodecimo_in_sixes}; ///< three gatherings of six from a sheet
+inline constexpr Attested sextodecimo_in_eights{                     /// two gatherings of eight from one sheet
+                                                SchemeRow::sextodecimo_in_eights};
+/// three gatherings of six from one sheet
+inline constexpr Attested octodecimo_in_sixes{SchemeRow::octodecimo_in_sixes};
 inline constexpr Attested vicesimo_quarto_in_twelves{
-    SchemeRow::vicesimo_quarto_in_twelves}; ///< two gatherings of twelve from a sheet
+    SchemeRow::vicesimo_quarto_in_twelves}; ///< two gatherings of twelve from one sheet
 inline constexpr Attested tricesimo_secundo_in_eights{
-    SchemeRow::tricesimo_secundo_in_eights}; ///< four gatherings of eight from a sheet
+    SchemeRow::tricesimo_secundo_in_eights}; ///< four gatherings of eight from one sheet
 } // namespace schemes
 
 namespace detail {
-/// The scheme of a row, read once in a program. The initialiser depends on S, so a row that no one names is never read.
+/// The scheme of a row, read once in a program. The initialiser depends on S, so a row that is never named is never
+/// read.
 template <auto const& S> inline constexpr Scheme read_once = S.scheme();
 } // namespace detail
 
-/// The scheme that a template argument means: a row of the table is read, a `Scheme` is used as it is.
+/// Returns the scheme of a template argument: a row of the table is read, a `Scheme` is returned as it is.
 template <auto const& S> constexpr Scheme const& scheme_of() {
   if constexpr (std::is_same_v<std::remove_cvref_t<decltype(S)>, Scheme>)
     return S;

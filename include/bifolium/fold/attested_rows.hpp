@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// The attested schemes, one row each: its text in the language of folding, how far the grid of pages that comes of it
-/// is attested, what it is in a few words, and the source. Not one grid is typed in. The texts are bare pointers and
-/// nothing here is read before it is named, so the whole table costs a program that uses none of it nothing.
+/// The attested schemes, one row each: the text in the language of folding, how well the resulting grid of pages is
+/// attested, a short description, and the source. No grid is typed in. The texts are plain pointers and are not read
+/// before they are named, so a program that uses no scheme does not pay for the table.
 ///
-/// A grid that "folding gives" for a published structure may never have stood in any printing house in just this form:
-/// the attestation says what was seen in a source and what was only folded.
+/// If only the structure of a scheme is published, its grid is computed by folding and may never have been used in
+/// exactly this form. The attestation says what was seen in a source and what was computed.
 #pragma once
 
 #include <cstddef>
@@ -13,18 +13,19 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// How much of a scheme stands in a source.
+/// How much of a scheme is in a source.
 enum class Attestation : std::uint8_t {
-  published_grid,      ///< the grid of pages was read in a source and is reproduced cell for cell (heads by folding)
-  published_part,      ///< part of the grid was read
-  published_evidence,  ///< measured leaves or edges were read, and the fold reproduces them
-  published_rule,      ///< a rule was read, the grid follows from it
-  published_structure, ///< the cuts, insets and gatherings were read; the grid is what folding gives
+  /// the source has the grid of pages, and folding reproduces it cell for cell (the heads come from folding)
+  published_grid,
+  published_part,      ///< the source has a part of the grid
+  published_evidence,  ///< the source has measured leaves or edges, and folding reproduces them
+  published_rule,      ///< the source has a rule from which the grid follows
+  published_structure, ///< the source has the cuts, insets and gatherings; folding gives the grid
   memory,              ///< from memory, confirmed by folding
-  derived,             ///< no source for the grid: it folds, but may never have been used so
+  derived,             ///< no source has the grid: the scheme folds, but may never have been used
 };
 
-/// The attestation in words.
+/// Returns a description of the attestation.
 constexpr char const* to_words(Attestation attestation) noexcept {
   switch (attestation) {
   case Attestation::published_grid:
@@ -45,7 +46,7 @@ constexpr char const* to_words(Attestation attestation) noexcept {
   return "";
 }
 
-/// The rows of the table by name, in its order.
+/// The rows of the table by name, in the order of the table.
 enum class SchemeRow : std::uint8_t {
   broadside,
   folio,

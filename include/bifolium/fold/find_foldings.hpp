@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// From the pages of a forme back to the folding: which cuts, folds and insets make a book of these pages? Whoever has an
-/// old manual's diagram or a photograph of a forme asks this. One forme of a sheet is enough; heads may be unknown and
-/// pages illegible.
+/// Finds the folding from the pages of a forme: which cuts, folds and insets make a book of these pages? This is the
+/// question for a diagram in an old manual or a photograph of a forme. One forme of a sheet is enough; heads may be
+/// unknown and pages illegible.
 ///
-/// A grid of pages never has just one answer, since every leaf could have been cut from every other. So the answers are
-/// ordered by what they take (fold/folding_prices.hpp), the simplest first, and each was folded by `fold` and compared
-/// with the given pages before it is handed out. Two things the pages cannot tell: whether leaves that could have been
-/// folded together were parted before, and how the long side of the paper lay.
+/// A grid of pages always has more than one answer, since every leaf could be cut from every other. So the answers are
+/// ordered by price (fold/folding_prices.hpp), the simplest first. `fold` folds each answer, and it is compared with
+/// the given pages before it is returned. The pages cannot show two things: whether leaves that could have been folded
+/// together were cut apart first, and how the long side of the paper lay.
 #pragma once
 
 #include <bifolium/fold/attested.hpp>
@@ -20,38 +20,41 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What is known besides the pages, and how far to look.
+/// What is known besides the pages, and the limits of the search.
 struct FindRules {
-  std::optional<Reads> reads{}; ///< the direction of reading; not given: right to left only where that is simpler
-  std::optional<Axis>
-      long_side{};         ///< how the long side of the paper lay; not given: as for an attested scheme, else so
-                           ///< that the leaf has a usual shape
-  bool turned_under{true}; ///< parts may be turned underneath, too
-  int dearer{15};          ///< answers up to this much above the price of the simplest one
-  int most{12};            ///< answers at most; attested schemes that give the same pages are added beyond it
+  std::optional<Reads> reads{}; ///< the direction of reading; if not given, right to left only when that is simpler
+  /// how the long side of the paper lay; if not given, as in the attested scheme, else so that the leaf has a usual shape
+  std::optional<Axis> long_side{};
+  bool turned_under{true}; ///< true if parts may also be turned underneath
+  int dearer{15};          ///< the greatest price above that of the simplest answer
+  int most{12};            ///< the greatest number of answers; attested schemes with the same pages are added to it
   friend constexpr bool operator==(FindRules const&, FindRules const&) = default;
 };
 
-/// One folding that gives the pages.
+/// A folding that gives the pages.
 struct FoundFolding {
-  Scheme scheme;                      ///< the attested scheme's own text where it is one, else one with the id `found`
-  FoldingWork work{};                 ///< what that scheme takes
-  int price{};                        ///< of the cheapest order of folding that gives this sheet
-  double orders{};                    ///< how many orders of folding give this sheet, counted one for each direction
-  std::optional<Attested> attested{}; ///< the scheme of the table that makes just this sheet
-  /// Another scheme of the table that does, with the long side of the paper lying the other way: quarto and oblong quarto
+  /// the text of the attested scheme if there is one, else a scheme with the id `found`
+  Scheme scheme;
+  FoldingWork work{}; ///< the number of cuts, folds and pieces of this scheme
+  int price{};        ///< the price of the cheapest order of folding that gives this sheet
+  /// the number of orders of folding that give this sheet, each counted in one direction
+  double orders{};
+  std::optional<Attested> attested{}; ///< the scheme of the table that makes exactly this sheet
+  /// another scheme of the table that makes this sheet if the long side of the paper lies the other way, as for quarto
+  /// and oblong quarto
   std::optional<Attested> attested_turned{};
 };
 
-/// The foldings that give these pages, the cheapest first; of equal price an attested scheme first. Allocates.
-/// pre: `rules.most` is at least 1. error: forme_not_whole, formes_unlike, forme_given_twice, too_many_sheets,
-/// too_many_cells; pages_not_backed and heads_not_backed where the two formes contradict one another (`limit` is the
-/// page); too_many_illegible; no_folding where the pages make no gatherings of at most 20 pieces.
+/// Returns the foldings that give these pages, the cheapest first; among equal prices an attested scheme comes first.
+/// The function allocates memory. Precondition: `rules.most` is at least 1. Errors: forme_not_whole, formes_unlike,
+/// forme_given_twice, too_many_sheets, too_many_cells; pages_not_backed and heads_not_backed if the two formes
+/// contradict each other (`limit` is the page); too_many_illegible; no_folding if the pages do not form gatherings of
+/// at most 20 pieces.
 constexpr Expected<std::vector<FoundFolding>> find_foldings(std::span<SeenForme const> formes,
                                                             FindRules const& rules = {});
 
-/// Whether a fold gives these pages, and heads as far as they are known; the formes of a sheet are those of the fold's
-/// sheet of that number. False where sheets, rows or columns differ.
+/// Returns true if a fold gives these pages, and these heads as far as they are known. The formes of a sheet are
+/// compared with the sheet of that number in the fold. Returns false if the sheets, rows or columns differ.
 constexpr bool gives(Fold<> const& fold, std::span<SeenForme const> formes);
 
 } // namespace v0

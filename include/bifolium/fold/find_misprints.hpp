@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// Is a diagram of a forme misprinted? Manuals of the trade were set by printers who knew their formes and still exchanged
-/// two pages or turned a head. One such mistake makes nonsense of the sheet: what should fold in three folds must be cut
-/// into single leaves. So each mistake that could have been made is taken back in turn, and the sheet folded again; where
-/// that is much simpler than the pages as printed, the diagram is likely wrong there.
+/// Finds out whether a diagram of a forme is misprinted. Printers' manuals were set by people who knew their formes,
+/// and they still exchanged two pages or turned a head. One such mistake makes the sheet impossible to fold: a sheet
+/// that should need three folds must be cut into single leaves. So the search undoes each possible mistake in turn and
+/// folds the sheet again. If the result is much simpler than the pages as printed, the diagram is probably wrong there.
 ///
-/// Two formes check one another, since a page and the one on its back are one leaf. A single forme of few pages checks
-/// little: nearly every arrangement of a quarto folds somehow, and the answer then says how many changes would do as well.
+/// Two formes check each other, since a page and the page on its back are one leaf. A single forme of few pages checks
+/// little: nearly every arrangement of a quarto folds in some way. The answer then says how many other changes would be
+/// as simple.
 #pragma once
 
 #include <bifolium/fold/find_foldings.hpp>
@@ -13,27 +14,28 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// One mistake taken back.
+/// One mistake, and the pages without it.
 struct Correction {
-  /// What the mistake was.
+  /// The kind of mistake.
   enum class Kind : std::uint8_t {
-    pages_exchanged, ///< two pages of one forme are each in the place of the other
+    pages_exchanged, ///< two pages of one forme are exchanged
     number_wrong,    ///< one page has the number of another
-    head_turned,     ///< one page lies with its head the wrong way
-    printed_side,    ///< what is given are not the formes but the paper printed from them, their left-right mirrors
+    head_turned,     ///< the head of one page points the wrong way
+    printed_side,    ///< the given grids are of the printed paper, which is the left-right mirror of the formes
   };
-  Kind kind{};                            ///< what the mistake was
-  Side side{};                            ///< the forme it is in
-  int sheet{};                            ///< the sheet of that forme, from 0
-  int row{}, column{};                    ///< the page, from the far edge and from the left, from 0
-  int other_row{}, other_column{};        ///< the page it was exchanged with
-  std::optional<std::uint16_t> printed{}; ///< the number that is printed there; none where the page is illegible
-  std::optional<std::uint16_t> right{};   ///< the number that should be
-  FoundFolding folding;                   ///< what the corrected formes fold to, the simplest
-  int price{};                            ///< of that folding and of the correction
+  Kind kind{}; ///< the kind of mistake
+  Side side{}; ///< the forme with the mistake
+  int sheet{}; ///< the sheet of that forme, from 0
+  /// the page: its row from the far edge and its column from the left, each from 0
+  int row{}, column{};
+  int other_row{}, other_column{};        ///< the page with which it was exchanged
+  std::optional<std::uint16_t> printed{}; ///< the number in the diagram; no value if the page is illegible
+  std::optional<std::uint16_t> right{};   ///< the correct number
+  FoundFolding folding;                   ///< the simplest folding of the corrected formes
+  int price{};                            ///< the price of that folding and of the correction
 };
 
-/// The identifier of a kind of mistake, for columns and fields that programs read.
+/// Returns the identifier of a kind of mistake, for columns and fields that programs read.
 constexpr std::string_view identifier(Correction::Kind kind) noexcept {
   switch (kind) {
   case Correction::Kind::pages_exchanged:
@@ -48,25 +50,26 @@ constexpr std::string_view identifier(Correction::Kind kind) noexcept {
   return "";
 }
 
-/// What is known of mistakes in a set of formes.
+/// The mistakes that a set of formes may have.
 struct Misprints {
-  std::optional<FoundFolding>
-      as_printed{}; ///< the simplest folding of the pages as they are; none where they do not fold
-  /// Corrections that make a simpler folding, by more than the price of a correction; the cheapest first
+  /// the simplest folding of the pages as printed; no value if they do not fold
+  std::optional<FoundFolding> as_printed{};
+  /// the corrections that make the folding simpler by more than the price of a correction, the cheapest first
   std::vector<Correction> corrections{};
-  /// How many other single changes would give foldings as simple as the pages as printed: where there are any, these
-  /// formes alone do not show whether they are right
+  /// the number of other single changes that give foldings as simple as the pages as printed; if there are any, these
+  /// formes alone do not show whether they are correct
   int as_simple{};
 
-  /// The formes are likely misprinted, and one correction is cheaper than all others.
+  /// Returns true if the formes are probably misprinted and one correction is cheaper than all others.
   [[nodiscard]] constexpr bool one_stands_out() const {
     return !corrections.empty() && (corrections.size() == 1 || corrections[0].price < corrections[1].price);
   }
 };
 
-/// Looks for one mistake in a set of formes: two pages of a forme exchanged, one number wrong, one head turned, or printed
-/// paper taken for the formes. `rules.most` and `rules.dearer` limit the corrections as they limit the answers of
-/// `find_foldings`. Allocates. error: those of `find_foldings`, but not pages_not_backed and heads_not_backed: formes may contradict one another.
+/// Looks for one mistake in a set of formes: two pages of a forme exchanged, one number wrong, one head turned, or
+/// printed paper given as formes. `rules.most` and `rules.dearer` limit the corrections as they limit the answers of
+/// `find_foldings`. The function allocates memory. Errors: those of `find_foldings` except pages_not_backed and
+/// heads_not_backed, since formes may contradict each other here.
 constexpr Expected<Misprints> find_misprints(std::span<SeenForme const> formes, FindRules const& rules = {});
 
 } // namespace v0

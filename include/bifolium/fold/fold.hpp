@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// A sheet (or several) folded into gatherings: for each leaf the cell of the flat sheet it came from, which of its
-/// sides lay on the type and which way its head pointed there. Everything else - formes, conjugates, bolts, chain lines,
-/// watermarks - is read off these few bytes a leaf.
+/// One or more sheets folded into gatherings. For each leaf a `Fold` stores the cell of the flat sheet that became the
+/// leaf, the side that lay on the type, and the direction in which the head pointed. Formes, conjugates, bolts (folded
+/// edges), chain lines and watermarks are all computed from these few bytes.
 ///
-/// To read a folded packet one holds it by the last crease that runs far-near, as its spine, on the left (on the right
-/// for a right-to-left book) and heads up; that settles whether it is turned over, so which layer is the first leaf.
+/// To read a folded packet, hold it with its last far-near crease as the spine on the left (on the right for a
+/// right-to-left book) and with heads up. This position decides whether the packet is turned over, and so which layer
+/// is the first leaf.
 #pragma once
 
 #include <bifolium/fold/scheme.hpp>
@@ -14,9 +15,9 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A leaf of a folded sheet: the gathering, counting from 0 in the order of the scheme, and the leaf in it.
+/// A leaf of a folded sheet: its gathering, and the leaf in that gathering.
 struct LeafAt {
-  int gathering{}; ///< from 0, in the order of the scheme
+  int gathering{}; ///< the gathering, from 0, in the order of the scheme
   Leaf<> leaf;     ///< the leaf in that gathering
   friend constexpr bool operator==(LeafAt, LeafAt) = default;
   template <class Traits>
@@ -25,25 +26,25 @@ struct LeafAt {
   }
 };
 
-/// The two pages of a leaf, numbered as the scheme numbers them, and how they lay on the flat sheet.
+/// The two pages of a leaf, with their numbers in the scheme, and how they lay on the flat sheet.
 struct LeafPages {
-  int recto{};       ///< the page read first; its verso is the next one
-  bool recto_down{}; ///< the recto is on the outer side of the sheet
-  /// The page read second.
+  int recto{};       ///< the page that is read first; the verso is the next page
+  bool recto_down{}; ///< true if the recto is on the outer side of the sheet
+  /// Returns the page that is read second.
   [[nodiscard]] constexpr int verso() const noexcept { return recto + 1; }
-  /// The page on the side that lay on the type of the outer (or only) forme.
+  /// Returns the page that the outer (or only) forme prints.
   [[nodiscard]] constexpr int outer() const noexcept { return recto_down ? recto : recto + 1; }
-  /// The page on the other side.
+  /// Returns the page that the inner forme prints.
   [[nodiscard]] constexpr int inner() const noexcept { return recto_down ? recto + 1 : recto; }
   friend constexpr bool operator==(LeafPages, LeafPages) = default;
 };
 
-/// Where a leaf lay on the flat sheet, outer side down.
+/// The place of a leaf on the flat sheet, which lies with its outer side down.
 struct Cell {
-  std::uint8_t sheet{}, row{}, column{}; ///< counting from 0: rows from the far edge, columns from the left
-  std::uint8_t piece{};                  ///< the piece of the scheme it was folded with
-  bool recto_down{};                     ///< the recto is on the outer side of the sheet
-  bool head_far{};                       ///< the head pointed away from the compositor
+  std::uint8_t sheet{}, row{}, column{}; ///< each from 0: rows from the far edge, columns from the left
+  std::uint8_t piece{};                  ///< the piece of the scheme that the cell belongs to
+  bool recto_down{};                     ///< true if the recto is on the outer side of the sheet
+  bool head_far{};                       ///< true if the head pointed away from the compositor
   friend constexpr bool operator==(Cell, Cell) = default;
 };
 
@@ -57,7 +58,7 @@ struct FoldedGathering {
 constexpr int capacity(int n, int most) { return n == dynamic ? most : n; }
 } // namespace detail
 
-/// Sheets folded into N leaves together, all copies counted. A `Fold<>` holds up to 128 and is about 1 KB: pass it by
+/// Sheets folded into N leaves, including all copies. `Fold<>` has up to 128 leaves and takes about 1 KB: pass it by
 /// reference.
 template <int N> class Fold {
   static constexpr auto room = static_cast<std::size_t>(detail::capacity(N, Scheme::most_cells));
@@ -85,7 +86,8 @@ template <int N> class Fold {
   }
 
 public:
-  /// A fold with room for exactly the leaves of another, or for any number of leaves. pre: the leaves fit.
+  /// Copies a fold into one with room for exactly its leaves, or for any number of leaves. Precondition: the leaves
+  /// fit.
   template <int M>
   constexpr explicit(N != dynamic) Fold(Fold<M> const& other) requires(M != N)
       : sheets_{other.sheets_}, first_cell_{other.first_cell_}, gatherings_{other.gatherings_},
@@ -98,7 +100,7 @@ public:
     }
   }
 
-  /// The leaves of a fold in turn, gathering by gathering, each as a `LeafAt`.
+  /// An iterator over the leaves of a fold, gathering by gathering. Each element is a `LeafAt`.
   class Iterator {
     Fold const* fold_{};
     int gathering_{}, number_{1};
@@ -111,14 +113,14 @@ public:
     /// The type of a distance between two iterators.
     using difference_type = std::ptrdiff_t;
     constexpr Iterator() = default;
-    /// The element at this position.
+    /// Returns the leaf at this position.
     constexpr LeafAt operator*() const { return {gathering_, fold_->gathering(gathering_).leaf(number_)}; }
-    /// Moves to the next element.
+    /// Moves to the next leaf and returns this iterator.
     constexpr Iterator& operator++() {
       if (++number_ > fold_->gathering(gathering_).leaves()) ++gathering_, number_ = 1;
       return *this;
     }
-    /// Moves to the next element.
+    /// Moves to the next leaf and returns the iterator as it was before.
     constexpr Iterator operator++(int) {
       auto const here = *this;
       ++*this;
@@ -127,42 +129,44 @@ public:
     friend constexpr bool operator==(Iterator, Iterator) = default;
   };
 
-  /// Leaves of all sheets together, every copy counted: 8 for an octavo sheet, also when it makes two copies of 4.
+  /// Returns the number of leaves of all sheets, including every copy: 8 for an octavo sheet, also if it makes two
+  /// copies of 4 leaves.
   [[nodiscard]] constexpr int leaves() const noexcept { return leaf_count_; }
-  /// The leaves as a range of `LeafAt`, gathering by gathering.
+  /// Returns an iterator to the first leaf; the leaves are a range of `LeafAt`, gathering by gathering.
   [[nodiscard]] constexpr Iterator begin() const { return {*this, 0}; }
-  /// The end of that range.
+  /// Returns an iterator past the last leaf.
   [[nodiscard]] constexpr Iterator end() const { return {*this, gathering_count_}; }
-  /// How many sheets were folded.
+  /// Returns the number of folded sheets.
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
-  /// How many gatherings they make, every copy counted.
+  /// Returns the number of gatherings, including every copy.
   [[nodiscard]] constexpr int gatherings() const noexcept { return gathering_count_; }
-  /// Whether the book turns right to left.
+  /// Returns the direction in which the book is read.
   [[nodiscard]] constexpr Reads reads() const noexcept { return reads_; }
-  /// As the scheme states it.
+  /// Returns the format that the scheme states.
   [[nodiscard]] constexpr Format format() const noexcept { return format_; }
-  /// The sheet of that number, as the scheme lays it. pre: 0 <= s < sheets().
+  /// Returns sheet `s` as the scheme lays it. Precondition: 0 <= s < sheets().
   [[nodiscard]] constexpr SheetLine const& sheet(int s) const { return sheets_[checked(s, sheet_count_)]; }
-  /// The gathering of that number. pre: 0 <= g < gatherings().
+  /// Returns gathering `g`. Precondition: 0 <= g < gatherings().
   [[nodiscard]] constexpr Gathering<> gathering(int g) const {
     return Gathering<>{gatherings_[checked(g, gathering_count_)].leaves};
   }
-  /// The page of the scheme with which gathering g begins; copies begin with the same. pre: 0 <= g < gatherings().
+  /// Returns the page of the scheme with which gathering `g` begins. Copies begin with the same page. Precondition: 0
+  /// <= g < gatherings().
   [[nodiscard]] constexpr int first_page(int g) const { return gatherings_[checked(g, gathering_count_)].first_page; }
-  /// Whole copies of the pages that one printing of all the sheets gives: 2 in half-sheet work.
-  /// It follows from the pages, not from how the sheet was turned.
+  /// Returns the number of complete copies of the pages that one printing of all sheets gives: 2 in half-sheet work. It
+  /// depends on the pages, not on how the sheet was turned.
   [[nodiscard]] constexpr int copies() const;
-  /// Whether the pages of a gathering are all pages of another one too, of a larger one or of an earlier one of its size:
-  /// half-sheet work makes every gathering twice, and the second is the copy. pre: 0 <= g < gatherings().
+  /// Returns true if another gathering has all pages of gathering `g` and is larger, or is as large and comes earlier.
+  /// Half-sheet work makes every gathering twice, and the second is the copy. Precondition: 0 <= g < gatherings().
   [[nodiscard]] constexpr bool is_copy(int g) const;
 
-  /// The two pages of a leaf, numbered as the scheme numbers them. pre: a leaf of this fold.
+  /// Returns the two pages of a leaf, with their numbers in the scheme. Precondition: the leaf belongs to this fold.
   [[nodiscard]] constexpr LeafPages pages_of(LeafAt at) const {
     return {first_page(at.gathering) + 2 * (at.leaf.number() - 1), cell(at).recto_down};
   }
-  /// Where the leaf lay. pre: a leaf of this fold.
+  /// Returns the place of a leaf on the flat sheet. Precondition: the leaf belongs to this fold.
   [[nodiscard]] constexpr Cell cell(LeafAt at) const { return cells_[index(at)]; }
-  /// The leaf made of a cell. pre: a cell of this fold, counting from 0.
+  /// Returns the leaf that a cell became. Precondition: the sheet has this cell; all three numbers count from 0.
   [[nodiscard]] constexpr LeafAt leaf_at(int sheet_number, int row, int column) const {
     auto const& lay = sheet(sheet_number);
     if (row < 0 || row >= lay.rows || column < 0 || column >= lay.columns) broken("the sheet has no such cell");
@@ -173,13 +177,14 @@ public:
       ++g;
     return {g, gathering(g).leaf(leaf + 1 - gatherings_[static_cast<std::size_t>(g)].first)};
   }
-  /// The side of the flat sheet on which the gutter lay, seen as the sheet lies: right or left.
+  /// Returns true if the gutter was on the right of the leaf, and false if on the left, seen as the flat sheet lies.
+  /// Precondition: the leaf belongs to this fold.
   [[nodiscard]] constexpr bool gutter_right(LeafAt at) const {
     auto const c = cell(at);
     return (c.recto_down == c.head_far) == (reads_ == Reads::left_to_right);
   }
-  /// The leaf joined to this one at the gutter on this sheet; none for single leaves and for the odd leaf of a rolled
-  /// fold, which hangs on a bolt only.
+  /// Returns the leaf joined to this one at the gutter on this sheet, or no value for a single leaf and for the odd
+  /// leaf of a rolled fold, which is joined at a bolt only. Precondition: the leaf belongs to this fold.
   [[nodiscard]] constexpr std::optional<LeafAt> conjugate(LeafAt at) const {
     auto const here = cell(at);
     auto const& lay = sheet(here.sheet);
@@ -194,7 +199,7 @@ public:
 };
 
 template <int N> constexpr int Fold<N>::copies() const {
-  // The count changes only where a gathering begins or has just ended.
+  // The number of copies of a page changes only at the beginning and at the end of a gathering.
   int least = Scheme::most_gatherings;
   for (int g = 0; g < gatherings(); ++g)
     for (int page : {first_page(g), first_page(g) + gathering(g).pages()}) {
@@ -216,14 +221,14 @@ template <int N> constexpr bool Fold<N>::is_copy(int g) const {
   return false;
 }
 
-/// Folds a scheme: carries out its cuts and folds, sets the packets one inside another, and checks that gatherings come of
-/// it. error: what prevents that, with the line of the scheme's text: a crease that does not run inside its piece, a piece
-/// not folded up, leaves that are not conjugate, copies that differ, a page twice in one forme, a half-sheet turned about
-/// the wrong axis.
+/// Folds a scheme: makes its cuts and folds, sets the packets one inside another, and checks that the result is
+/// gatherings. Errors, with the line of the scheme's text, if a crease does not run inside its piece, a piece is not
+/// folded up, leaves are not conjugate, copies differ, a forme has a page twice, or a half-sheet is turned about the
+/// wrong axis.
 constexpr Expected<Fold<>> fold(Scheme const& scheme);
 
-/// The format that the sheets themselves show, by either definition; they part on paper cut before printing. Sheets
-/// folded into different numbers of leaves have no one format: not determined.
+/// Computes the format from the sheets, by either definition. The two differ for paper that was cut before printing.
+/// The result is "not determined" if sheets are folded into different numbers of leaves.
 template <int N> constexpr Format format_of(Fold<N> const& fold, FormatReading reading) {
   auto const by_sheet = [&](SheetLine const& sheet) {
     auto const cells = sheet.rows * sheet.columns;

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// What makes one folding simpler than another. The same pages can always be had in several ways - in the last resort by
-/// cutting every leaf from every other - so an answer needs an order, and the order needs a measure. Here it is a price:
-/// so much for each act, the cheapest folding first.
+/// Prices that make one folding simpler than another. The same pages can always be made in several ways - in the worst
+/// case by cutting every leaf from every other - so the answers need an order. The order is a price: each act has its
+/// price, and the cheapest folding comes first.
 ///
-/// The prices are settings, not facts. They were fixed by trying some sets on published and folded grids; with these the
-/// folding that is on record comes first for most of them. Their meaning is in their order: to fold in the middle is the
-/// least that can be done; a knife costs more than a fold; a crease beside the middle costs more than a cut, since no
-/// folder has a mark to fold it by; a leaf that hangs on no other is a thing to sew.
+/// The prices are settings, not facts. They were fixed by trying several sets on published and folded grids; with
+/// these, the recorded folding comes first for most grids. Their order has a meaning. A fold in the middle is the
+/// simplest act. A cut costs more than a fold. A crease beside the middle costs more than a cut, since a folder has no
+/// mark for it. A leaf that is joined to no other costs extra, since it must be sewn or pasted in.
 #pragma once
 
 #include <bifolium/fold/layers.hpp>
@@ -14,29 +14,29 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The price of each act. All are multiples of 5, which the search uses.
+/// The price of each act. All prices are multiples of 5; the search relies on it.
 struct FoldingPrices {
   int fold{};       ///< a fold
-  int uneven{};     ///< more, for a crease that does not halve what lies there
-  int under{};      ///< more, for a part turned underneath
+  int uneven{};     ///< added for a crease that does not halve the part that lies there
+  int under{};      ///< added for a part that is turned underneath
   int cut{};        ///< a cut
   int single{};     ///< a leaf that is a piece by itself
-  int correction{}; ///< a page of the forme taken to be a misprint
+  int correction{}; ///< a page of the forme that is taken as a misprint
   friend constexpr bool operator==(FoldingPrices, FoldingPrices) = default;
 };
 /// The prices that the library uses.
 inline constexpr FoldingPrices folding_prices{10, 15, 5, 15, 10, 30};
 
-/// What a scheme takes, counted.
+/// The acts and pieces of a scheme, counted.
 struct FoldingWork {
-  int pieces{};  ///< that come into the gatherings
-  int cuts{};    ///< acts of the knife
+  int pieces{};  ///< pieces that are in gatherings
+  int cuts{};    ///< cuts
   int folds{};   ///< folds of all pieces
-  int uneven{};  ///< of them beside the middle
-  int under{};   ///< of them turned underneath
+  int uneven{};  ///< folds beside the middle
+  int under{};   ///< folds that turn a part underneath
   int singles{}; ///< pieces of one leaf
 
-  /// Its price. A sheet of one leaf, as a broadside is, does not count as a single leaf.
+  /// Returns the price. The leaf of a sheet with only one leaf, such as a broadside, does not count as a single leaf.
   [[nodiscard]] constexpr int price() const noexcept {
     auto const& each = folding_prices;
     return each.fold * folds + each.uneven * uneven + each.under * under + each.cut * cuts + each.single * singles;
@@ -44,7 +44,8 @@ struct FoldingWork {
   friend constexpr bool operator==(FoldingWork, FoldingWork) = default;
 };
 
-/// Counts what a scheme takes. pre: its creases run inside their pieces, as those of every scheme that folds.
+/// Counts the acts and pieces of a scheme. Precondition: every crease runs inside its piece, as in every scheme that
+/// folds.
 constexpr FoldingWork folding_work(Scheme const& scheme) {
   FoldingWork work;
   Layers paper{scheme};

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// From what leaves show back to the folding: which sheets, cut and folded how, give a gathering whose leaves have their
-/// chain lines, marks, bolts and rough edges just there? Every sheet within the rules is tried with every way of folding
-/// it, so that the answer does not hang on what formats are in a table. Where nothing fits, or only what is far-fetched,
-/// the leaf is named without which something simple would: a cancel shows itself by its paper.
+/// Finds the foldings that agree with evidence seen in leaves: which sheets, cut and folded in which way, give a
+/// gathering with these chain lines, marks, bolts and rough edges? Every sheet within the limits is tried with every
+/// way of folding it, so the answer does not depend on a table of formats. If nothing fits, or only something
+/// complicated, the search names a leaf without which something simple fits: a cancel, a leaf put in the place of
+/// another, shows by its paper.
 ///
-/// A few facts leave many foldings. The answer therefore comes in groups, those of one format, the simplest first
+/// A few facts leave many foldings. So the answer is in groups of one format, the simplest first
 /// (fold/folding_prices.hpp), and says what to look at next.
 #pragma once
 
@@ -19,52 +20,54 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Which sheets and foldings are considered.
+/// The sheets and foldings that the search considers.
 struct SheetsAllowed {
-  int most_rows{8}, most_columns{8}; ///< of what goes to press
-  int most_leaves{64};               ///< of a whole sheet of paper
-  int most_sheets{5};                ///< set one inside another in a gathering
-  int most_pieces{3};                ///< of one sheet in a gathering
-  bool half_sheets{true};            ///< paper may have been cut in half before it was printed
-  Mould mould{hand_mould};           ///< where marks are in the sheet, and how chain lines run
+  int most_rows{8}, most_columns{8}; ///< the greatest numbers of rows and columns of the sheet that goes to press
+  int most_leaves{64};               ///< the greatest number of leaves of a whole sheet of paper
+  int most_sheets{5};                ///< the greatest number of sheets set one inside another in a gathering
+  int most_pieces{3};                ///< the greatest number of pieces of one sheet in a gathering
+  bool half_sheets{true};            ///< true if paper may have been cut in half before it was printed
+  Mould mould{hand_mould};           ///< the places of marks in the sheet, and the direction of the chain lines
   friend constexpr bool operator==(SheetsAllowed const&, SheetsAllowed const&) = default;
 };
 
-/// Foldings of one format, alike in how many sheets a gathering takes and whether they are cut.
+/// Foldings of one format that agree in the number of sheets to a gathering and in whether the sheets are cut.
 struct FoldingGroup {
-  Format format{};                  ///< by the whole sheet of paper
-  int sheets{1};                    ///< to a gathering
-  PaperPart part{};                 ///< of the sheet of paper that went to press
-  bool cut{};                       ///< the sheet is cut into pieces, or yields more than this gathering
-  double foldings{};                ///< how many fit; those that differ only by how the sheet lay on the type are one
-  int price{};                      ///< of the simplest
-  SheetLine sheet{};                ///< of the simplest: rows, columns and the long side
-  std::vector<Attested> attested{}; ///< schemes of the table that are of this group and show all that was seen
-  /// Of the same format, sheets and cutting.
+  Format format{};  ///< the format, counted on the whole sheet of paper
+  int sheets{1};    ///< number of sheets in a gathering
+  PaperPart part{}; ///< the part of the sheet of paper that went to press
+  bool cut{};       ///< true if the sheet is cut into pieces, or makes more than this gathering
+  /// number of foldings that fit; those that differ only in how the sheet lay on the type count once
+  double foldings{};
+  int price{};                      ///< the price of the simplest folding
+  SheetLine sheet{};                ///< the rows, columns and long side of the simplest folding
+  std::vector<Attested> attested{}; ///< attested schemes of this group that agree with the evidence
+  /// Returns true if the two groups agree in format, sheets and cutting.
   [[nodiscard]] bool is_like(FoldingGroup const& other) const noexcept {
     return format == other.format && sheets == other.sheets && part == other.part && cut == other.cut;
   }
 };
 
-/// A leaf without which the rest fits a folding that is much simpler, or at all.
+/// A leaf without which the other leaves fit a much simpler folding, or fit at all.
 struct BlamedLeaf {
-  int gathering{}; ///< from 0, as given
-  int leaf{};      ///< from 1
-  int price{};     ///< of the simplest folding that shows the rest, and of a leaf set aside
+  int gathering{}; ///< the gathering, from 0, in the order given
+  int leaf{};      ///< the leaf, from 1
+  /// the price of the simplest folding that shows the other leaves, including the price of a leaf left out
+  int price{};
   friend constexpr bool operator==(BlamedLeaf, BlamedLeaf) = default;
 };
 
-/// What to look at next.
+/// The fact to look at next.
 struct LookNext {
-  /// What of a leaf.
+  /// The kind of fact.
   enum class What : std::uint8_t { chain_lines, watermark, head, tail, fore_edge, conjugate };
-  What what{};     ///< the fact
-  int gathering{}; ///< from 0, as given
-  int leaf{};      ///< from 1
+  What what{};     ///< the kind of fact
+  int gathering{}; ///< the gathering, from 0, in the order given
+  int leaf{};      ///< the leaf, from 1
   friend constexpr bool operator==(LookNext, LookNext) = default;
 };
 
-/// The identifier of what to look at, for columns and fields that programs read.
+/// Returns the identifier of a kind of fact, for columns and fields that programs read.
 constexpr std::string_view identifier(LookNext::What what) noexcept {
   switch (what) {
   case LookNext::What::chain_lines:
@@ -83,13 +86,14 @@ constexpr std::string_view identifier(LookNext::What what) noexcept {
   return "";
 }
 
-/// The foldings that are left.
+/// The foldings that agree with the evidence.
 struct FoldingsLeft {
-  std::vector<FoldingGroup> groups{}; ///< the simplest first; of equal price one with an attested scheme first
+  std::vector<FoldingGroup> groups{}; ///< the simplest first; among equal prices, groups with an attested scheme first
   std::vector<BlamedLeaf>
-      blamed{}; ///< leaves that may be of other paper; the likeliest first, those of equal price alike
-  std::optional<LookNext> look_next{}; ///< the fact that best parts the attested schemes that fit; none where none does
-  /// All of them.
+      blamed{}; ///< leaves that may be on other paper; the most likely first, in any order if the price is equal
+  /// the fact that best separates the attested schemes that fit; no value if none does
+  std::optional<LookNext> look_next{};
+  /// Returns the number of foldings of all groups.
   [[nodiscard]] double foldings() const noexcept {
     double sum = 0;
     for (auto const& group : groups) sum += group.foldings;
@@ -97,11 +101,11 @@ struct FoldingsLeft {
   }
 };
 
-/// The foldings that show what was seen of one gathering, or of several that were made of one sheet. Allocates. The work
-/// grows with the leaves and with what was not looked at: some tens of milliseconds for 8 leaves, half a second for 24 of
-/// which all is known, some seconds for 24 of which little is.
-/// error: gathering_size_needed without a gathering; gathering_too_large for more than 32 leaves, or 63 of all together;
-/// leaf_outside_gathering, leaf_seen_twice.
+/// Returns the foldings that agree with the evidence of one gathering, or of several that were made of one sheet. The
+/// function allocates memory. The work grows with the number of leaves and with the number of unknown facts: some tens
+/// of milliseconds for 8 leaves, half a second for 24 leaves of which everything is known, some seconds for 24 of which
+/// little is known. Errors: gathering_size_needed if there is no gathering; gathering_too_large for more than 32 leaves
+/// in one gathering or more than 63 in all; leaf_outside_gathering, leaf_seen_twice.
 Expected<FoldingsLeft> foldings_showing(std::span<SeenGathering const> gatherings, SheetsAllowed const& allowed = {});
 
 } // namespace v0

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// The format of a book is the number of leaves its sheet makes, cut or folded (DCRMR 6.29): not how often it was folded,
-/// not how many leaves the gathering has. A leaf may also be a part of a sheet that was never folded (1/2°), a record
-/// may say "single sheet" without the part, and "not determined" is a statement like any other.
+/// The format of a book is the number of leaves that its sheet makes, cut or folded (DCRMR 6.29): an octavo sheet makes
+/// eight. It is neither the number of folds nor the number of leaves in a gathering. A leaf may also be a part of a
+/// sheet that was never folded (1/2°); a record may say "single sheet" without naming the part; and "not determined" is
+/// a statement too.
 ///
-/// Two readings of the definition part where a sheet was cut before it went to press: the fraction of the sheet of
-/// paper (Bowers; the catalogues of incunables), and the pages that fill one side of the piece that went to press
+/// If a sheet was cut before it went to press, two readings of the definition differ: the fraction of the sheet of
+/// paper (Bowers; the catalogues of incunables), or the pages that fill one side of the piece that went to press
 /// (Tanselle, Studies in Bibliography 53). A `Format` is the statement; `format_of(fold, reading)` computes either.
 #pragma once
 
@@ -22,58 +23,60 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Which definition of format is meant.
+/// A definition of format.
 enum class FormatReading : std::uint8_t {
   paper_fraction,       ///< leaves made by the whole sheet of paper (Bowers, GW, BMC)
-  pages_per_forme_side, ///< page units that fill one side of the piece of paper that went to press (Tanselle)
+  pages_per_forme_side, ///< pages that fill one side of the piece of paper that went to press (Tanselle)
 };
 
-/// What a record adds to the number of the format about the shape of the leaf.
+/// What a record says about the shape of the leaf, beside the number of the format.
 enum class Shape : std::uint8_t {
   usual,
-  oblong, ///< broader than high, the sheet turned or folded the other way
-  agenda, ///< tall and very narrow, height three times the width or more (Roberts & Etherington s.v. agenda)
-  broad,  ///< broader than is usual for the format, as broad twelves
-  longer, ///< "long" in the trade: the narrow way of folding, as long twelves (2 x 6)
+  oblong, ///< broader than high: the sheet is turned, or folded the other way
+  agenda, ///< tall and very narrow: at least three times as high as wide (Roberts & Etherington s.v. agenda)
+  broad,  ///< broader than usual for the format, as in broad twelves
+  longer, ///< "long" in the trade: folded the narrow way, as in long twelves (2 x 6)
 };
 
 /// A format statement: 8° (8vo, octavo), 1/2°, oblong 4°, single sheet, not determined.
 class Format {
 public:
-  /// What is known of the format: not determined, one sheet unfolded, a part of a sheet, or so many leaves to the sheet.
+  /// What is known of the format: not determined, one unfolded sheet, a part of a sheet, or a number of leaves to the
+  /// sheet.
   enum class Kind : std::uint8_t { not_determined, single_sheet, part, leaves };
-  /// The most leaves to a sheet that a format is read with.
+  /// The greatest number of leaves to a sheet.
   static constexpr int most_leaves = 128;
 
-  /// "Not determined".
+  /// Makes "not determined".
   constexpr Format() = default;
-  /// `n` leaves to the sheet. pre: 1 to 128.
+  /// Makes the format with `n` leaves to the sheet. Precondition: 1 to 128.
   [[nodiscard]] static constexpr Format of(int n, Shape shape = Shape::usual) { return {Kind::leaves, n, shape}; }
-  /// One unfolded n-th part of a sheet: 1/2°, 1/4°, 1/8°. pre: 2 to 128.
+  /// Makes the format of one unfolded n-th part of a sheet: 1/2°, 1/4°, 1/8°. Precondition: 2 to 128.
   [[nodiscard]] static constexpr Format part_of_sheet(int n, Shape shape = Shape::usual) {
     if (n < 2) broken("a part of a sheet is a half or less");
     return {Kind::part, n, shape};
   }
-  /// A single sheet of which no record says what part of the full sheet it is ("s.sh.", "broadside").
+  /// Makes the format of a single sheet ("s.sh.", "broadside") when no record says what part of the full sheet it is.
   [[nodiscard]] static constexpr Format single_sheet() { return {Kind::single_sheet, 1, Shape::usual}; }
 
-  /// What is known.
+  /// Returns what is known of the format.
   [[nodiscard]] constexpr Kind kind() const noexcept { return kind_; }
-  /// The shape of the leaf where it is said, as in oblong 4°.
+  /// Returns the shape of the leaf, as in oblong 4°; `usual` if none is stated.
   [[nodiscard]] constexpr Shape shape() const noexcept { return shape_; }
-  /// This format with another shape.
+  /// Returns this format with another shape.
   [[nodiscard]] constexpr Format with(Shape shape) const { return {kind_, number_, shape}; }
-  /// How many leaves a sheet makes: 8 for 8°, 2 for 1/2°; none where the statement does not say.
+  /// Returns the number of leaves that a sheet makes - 8 for 8°, 2 for 1/2° - or no value if the statement does not
+  /// say.
   [[nodiscard]] constexpr std::optional<int> leaves_to_sheet() const noexcept {
     if (kind_ == Kind::leaves || kind_ == Kind::part) return number_;
     return std::nullopt;
   }
 
-  /// 8°, 1/2°, oblong 4°; "single sheet", "not determined".
+  /// Returns the symbol: 8°, 1/2°, oblong 4°; "single sheet", "not determined".
   [[nodiscard]] constexpr ShortText<32> symbol() const;
-  /// 8vo, fol., 12mo; forms without an abbreviation of their own give the symbol.
+  /// Returns the abbreviation - 8vo, fol., 12mo - or the symbol if there is no abbreviation.
   [[nodiscard]] constexpr ShortText<32> abbreviation() const;
-  /// octavo, folio, duodecimo; formats without a Latin name give the abbreviation.
+  /// Returns the name - octavo, folio, duodecimo - or the abbreviation if there is no Latin name.
   [[nodiscard]] constexpr ShortText<32> name() const;
 
   friend constexpr auto operator<=>(Format, Format) = default;
@@ -97,8 +100,8 @@ private:
 
 namespace detail {
 
-/// One format that has words of its own. Names are the Latin ordinals as library rules print them; aliases are the
-/// other spellings met in records. From common practice and the lists in De Vinne (1904) and MacKellar (1893).
+/// A format with words of its own. Names are the Latin ordinals as cataloguing rules print them; aliases are the other
+/// spellings in records. From common practice and the lists in De Vinne (1904) and MacKellar (1893).
 struct FormatWords {
   std::uint8_t leaves;
   std::string_view abbreviation, name, alias;
@@ -123,7 +126,7 @@ inline constexpr std::array format_words{
     FormatWords{96, "96mo"sv, "nonagesimo-sexto"sv, "ninety-sixmo"sv},
     FormatWords{128, "128mo"sv, "centesimo-vicesimo-octavo"sv, ""sv},
 };
-/// The words records use for the shape; the first of each is the one written.
+/// The words that records use for the shape. The first of each shape is the one that is written.
 struct ShapeWords {
   Shape shape;
   std::string_view word;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The two formes of a sheet, and the two ways a page lies in one. The outer forme prints the side of the sheet that lay
-/// on its type when page 1 was printed, the inner forme the other side; in half-sheet work one forme prints both.
+/// The two formes of a sheet, and the two ways in which a page lies in one. A forme is the type of all pages that print
+/// one side of a sheet. The outer forme prints the side with page 1, the inner forme the other side. In half-sheet work
+/// one forme prints both sides.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -10,9 +11,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Which forme; `only` is the one forme of half-sheet work.
+/// The forme of a sheet; `only` is the one forme of half-sheet work.
 enum class Side : std::uint8_t { outer, inner, only };
-/// Where the head of a page of type points: away from the compositor or towards him.
+/// The direction in which the head of a page of type points: to the far edge, away from the compositor, or to the near
+/// edge.
 enum class Head : std::uint8_t { far_edge, near_edge };
 
 } // namespace v0

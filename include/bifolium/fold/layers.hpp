@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// Paper as it lies on the table while it is cut and folded. A piece is a pile of layers, bottom to top; a layer is one
-/// leaf's worth of paper with the cell of the flat sheet it came from, the place where it lies now and the way it lies.
+/// Paper as it lies on the table while it is cut and folded. A piece is a pile of layers. A layer is the paper of one
+/// leaf, with the cell of the flat sheet from which it came, its present place, and the way it lies.
 ///
-/// To fold is to take the layers beyond the crease, keep the rest in order, turn the taken ones over as one packet -
-/// which reverses their order - and lay them on top, or underneath. To cut is to part the pile while it is flat. These
-/// two acts are the whole engine: the library holds no grid of pages, every grid follows from what they leave on the
-/// table. fold/walk.hpp gives the paper before and after each step of a scheme.
+/// A fold takes the layers beyond the crease, turns them over as one packet, which reverses their order, and lays them
+/// on top of the rest or underneath. A cut divides the pile while it is flat. These two acts are the whole engine: the
+/// library contains no grid of pages, and every grid follows from these acts. fold/walk.hpp gives the paper before and
+/// after each step of a scheme.
 #pragma once
 
 #include <bifolium/fold/scheme.hpp>
@@ -15,27 +15,29 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// One leaf's worth of paper in a pile.
+/// The paper of one leaf in a pile.
 struct Layer {
-  std::uint8_t sheet{};       ///< the sheet it was part of, from 0
+  std::uint8_t sheet{};       ///< the sheet from which it came, from 0
   std::uint8_t home_row{};    ///< its cell of the flat sheet: row from the far edge, from 0
   std::uint8_t home_column{}; ///< its cell of the flat sheet: column from the left, from 0
-  std::int16_t row{};         ///< where it lies now, in cells of the flat sheet; folding can carry it off the sheet
-  std::int16_t column{};      ///< where it lies now, in cells of the flat sheet
-  bool outer_up{};            ///< the side that lay on the type looks up
-  bool end_for_end{};         ///< what pointed away from the compositor on the flat sheet now points to him
+  std::int16_t row{};         ///< its present place, in cells of the flat sheet; a fold can carry it off the sheet
+  std::int16_t column{};      ///< its present place, in cells of the flat sheet
+  bool outer_up{};            ///< true if the side that lay on the type is on top
+  bool end_for_end{};         ///< true if the edge that pointed away from the compositor now points to him
 
-  /// Whether it came from that cell of the flat sheet.
+  /// Returns true if the layer came from that cell of the flat sheet.
   [[nodiscard]] constexpr bool is_from(int of_sheet, int of_row, int of_column) const noexcept {
     return sheet == of_sheet && home_row == of_row && home_column == of_column;
   }
-  /// How far from the far edge (left_right) or the left edge (far_near) it lies, against lines that run along `line`.
+  /// Returns the distance, in cells, of the layer from the left edge for a line along far_near, and from the far edge
+  /// for a line along left_right.
   [[nodiscard]] constexpr int across(Axis line) const noexcept { return line == Axis::far_near ? column : row; }
   friend constexpr bool operator==(Layer, Layer) = default;
 };
 
 namespace detail {
-/// The error for a crease that does not run inside its piece, with the line of the scheme and the number given there.
+/// Makes the error for a crease that does not run inside its piece, with the line of the scheme and the number given
+/// there.
 constexpr Error crease_misses(Step const& step) {
   char digits[3]{};
   std::size_t first = 3;
@@ -44,15 +46,15 @@ constexpr Error crease_misses(Step const& step) {
 }
 } // namespace detail
 
-/// A layer found in the paper on the table, and where.
+/// A layer in the paper on the table, and its place there.
 struct LayerInPile {
-  Layer layer{};    ///< as it lies
-  int piece{};      ///< the piece of the scheme that it is part of now
-  int from_below{}; ///< layers of the piece below it, at any place of the pile
+  Layer layer{};    ///< the layer as it lies
+  int piece{};      ///< the piece of the scheme to which it belongs now
+  int from_below{}; ///< number of layers of the piece below it, over the whole piece
   friend constexpr bool operator==(LayerInPile const&, LayerInPile const&) = default;
 };
 
-/// All sheets of a scheme as they lie on the table at one moment. A value of about 1 KB.
+/// All sheets of a scheme as they lie on the table at one moment. The value takes about 1 KB.
 class Layers {
   std::array<Layer, Scheme::most_cells> layers_{};
   std::array<std::uint8_t, Scheme::most_pieces> first_{}, count_{};
@@ -85,7 +87,7 @@ class Layers {
     count_[step.near_or_right_piece] = static_cast<std::uint8_t>(taken);
   }
 
-  /// False when the crease does not run inside the piece as it lies.
+  /// Folds. Returns false if the crease does not run inside the piece as it lies.
   constexpr bool fold(Step const& step) {
     std::array<Layer, Scheme::most_cells> moved{};
     std::size_t const first = first_[step.piece], end = first + count_[step.piece];
@@ -119,25 +121,27 @@ public:
           layers_[at++] = {static_cast<std::uint8_t>(s), r, c, r, c, false, false};
     }
   }
-  /// Cuts or folds; false when a crease does not run inside the piece as it lies.
+  /// Makes a cut or a fold. Returns false if a crease does not run inside the piece as it lies.
   constexpr bool take(Step const& step) {
     if (step.kind == Step::Kind::fold) return fold(step);
     cut(step);
     return true;
   }
-  /// Layers of a piece: 0 for a piece that is not there, because it is not cut out yet or was itself cut up.
+  /// Returns the number of layers of a piece: 0 for a piece that is not cut out yet, or was itself cut up.
   [[nodiscard]] constexpr int count(int piece) const { return count_[index(piece)]; }
-  /// Layer `i` of a piece, counting from the bottom. pre: 0 <= i < count(piece).
+  /// Returns layer `i` of a piece, counting from the bottom. Precondition: 0 <= i < count(piece).
   [[nodiscard]] constexpr Layer const& layer(int piece, int i) const {
     if (i < 0 || i >= count(piece)) broken("the piece has no layer of that number");
     return layers_[static_cast<std::size_t>(first_[index(piece)] + i)];
   }
-  /// All layers of a piece, bottom to top: those at one place form the pile there. Empty for a piece that is not there.
+  /// Returns all layers of a piece, bottom to top. Those at one place form the pile there. The result is empty for a
+  /// piece that is not there.
   [[nodiscard]] constexpr std::span<Layer const> pile(int piece) const& {
     return std::span{layers_}.subspan(first_[index(piece)], count_[index(piece)]);
   }
   std::span<Layer const> pile(int piece) const&& = delete; // it would outlive the paper it looks at
-  /// The layer that came from a cell of the flat sheet, counting from 0; none if no sheet has such a cell.
+  /// Finds the layer that came from a cell of the flat sheet, or no value if no sheet has this cell. All three numbers
+  /// count from 0.
   [[nodiscard]] constexpr std::optional<LayerInPile> find(int sheet, int row, int column) const {
     for (int piece = 0; piece < Scheme::most_pieces; ++piece)
       for (int i = 0; i < count(piece); ++i)

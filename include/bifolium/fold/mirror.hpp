@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// A book read from right to left is made with the left-right mirror of another's folding: every column counted from the
-/// other side, every right part over left turned into left over right, heads as they were. Its forme looks like the
-/// other's printed side, which is how a picture of a printed sheet taken for a forme silently becomes the other script.
+/// A book that is read from right to left is made with the left-right mirror of a folding: columns count from the other
+/// side, and a part folded right over left is folded left over right, while heads stay as they are. Its forme looks
+/// like the printed side of the other sheet. So a picture of a printed sheet that is taken for a forme gives the
+/// folding of the other script.
 #pragma once
 
 #include <bifolium/fold/scheme.hpp>
@@ -44,7 +45,8 @@ public:
 
 } // namespace detail
 
-/// The scheme of the same sheet for a book read the other way. Mirrored twice it is the scheme again.
+/// Returns the scheme of the same sheet for a book that is read in the other direction. Mirroring twice gives the
+/// scheme again.
 constexpr Scheme mirrored(Scheme const& scheme) { return detail::SchemeMirror::of(scheme); }
 
 } // namespace v0

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A format as records write it: 8°, 8º, 8⁰, 8o, 8vo, octavo, in-8, (4to), 1/2°, oblong 4to, 12° long, fol., single
-/// sheet, not determined. What the word does not settle stays unsettled: a broadside may be half a sheet.
+/// Reads a format as records write it: 8°, 8º, 8⁰, 8o, 8vo, octavo, in-8, (4to), 1/2°, oblong 4to, 12° long, fol.,
+/// single sheet, not determined. The reader decides nothing that the words leave open: a broadside may be half a sheet.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -13,10 +13,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A format found at the beginning of a text, and how many bytes it took.
+/// A format found at the beginning of a text.
 struct FormatRead {
-  Format format;       ///< what was read
-  std::size_t bytes{}; ///< how much of the text it took
+  Format format;       ///< the format
+  std::size_t bytes{}; ///< number of bytes of the text that state it
   friend constexpr bool operator==(FormatRead const&, FormatRead const&) = default;
 };
 
@@ -26,7 +26,7 @@ namespace detail {
 /// (Studies in Bibliography 53, notes).
 inline constexpr std::array single_sheet_words{"single sheet"sv, "s.sh."sv,     "s. sh."sv,
                                                "bdsde"sv,        "broadside"sv, "broadsheet"sv};
-/// Further names of formats that rules for cataloguing list (RDA vocabulary of book formats).
+/// A further name of a format from cataloguing rules (RDA vocabulary of book formats).
 struct OtherFormatName {
   std::string_view name;
   int leaves;
@@ -38,7 +38,8 @@ inline constexpr std::array not_determined_words{"format not determined"sv, "not
 
 constexpr bool is_word_character(char c) noexcept { return is_latin_letter(c) || is_digit(c); }
 
-/// `text` begins with `word`, in capitals or small letters, and the word ends there: vigesimo is not vigesimo-quarto.
+/// Returns true if `text` begins with `word`, in capitals or small letters, and the word ends there: vigesimo is not
+/// the beginning of vigesimo-quarto.
 constexpr bool begins_with_word(std::string_view text, std::string_view word) noexcept {
   if (word.empty() || text.size() < word.size()) return false;
   for (std::size_t i = 0; i < word.size(); ++i)
@@ -49,7 +50,7 @@ constexpr bool begins_with_word(std::string_view text, std::string_view word) no
   return !is_word_character(after[0]) && !hyphenated;
 }
 
-/// A place in the text of a format statement.
+/// A position in the text of a format statement.
 struct FormatScan {
   std::string_view text;
   std::size_t at{0};
@@ -61,13 +62,14 @@ struct FormatScan {
   constexpr bool take(std::string_view word) {
     return begins_with_word(rest(), word) ? (at += word.size(), true) : false;
   }
-  /// A whole number up to 999; 0 when there is none.
+  /// Reads a whole number up to 999. Returns 0 if there is none.
   constexpr int number() {
     int n = 0;
     for (; at < text.size() && is_digit(text[at]); ++at) n = n < 1000 ? n * 10 + (text[at] - '0') : n;
     return n;
   }
-  /// What makes a number a format: a degree sign, or the ending of a Latin ordinal, directly after it.
+  /// Takes the sign that makes a number a format: a degree sign, or the ending of a Latin ordinal, directly after the
+  /// number.
   constexpr bool ending() {
     if (at < text.size() && is_degree_sign(decode(text, at).value)) return at += decode(text, at).bytes, true;
     for (auto word : {"to"sv, "vo"sv, "mo"sv, "o"sv})
@@ -82,7 +84,7 @@ struct FormatScan {
   }
 };
 
-/// A format that is a word: octavo, fol., bdsde. Figures with an ending (8vo) are read as figures.
+/// Reads a format that is a word: octavo, fol., bdsde. A number with an ending (8vo) is not a word here.
 constexpr std::optional<Format> read_format_word(FormatScan& scan) {
   for (auto word : single_sheet_words)
     if (scan.take(word)) return Format::single_sheet();
@@ -129,7 +131,7 @@ constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
 
 } // namespace detail
 
-/// The format that `text` begins with, if it begins with one. Blanks before it are passed over.
+/// Returns the format at the beginning of `text`, or no value if there is none. Blanks before it are skipped.
 constexpr std::optional<FormatRead> format_at_start(std::string_view text) {
   detail::FormatScan scan{text};
   scan.skip_blanks();
@@ -154,7 +156,7 @@ constexpr std::optional<FormatRead> format_at_start(std::string_view text) {
   return FormatRead{*format, scan.at};
 }
 
-/// Reads a text that is a format and no more. error: unknown_format, trailing_text, with the column.
+/// Reads a text that is one format. Errors, with the column: unknown_format, trailing_text.
 constexpr Expected<Format> read_format(std::string_view text) {
   auto const found = format_at_start(text);
   detail::FormatScan scan{text, found ? found->bytes : 0};

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: MIT
-/// Formes as text: a line `outer`, `inner` or `forme` (the only one of its sheet), then its rows from the far edge, page
-/// numbers parted by blanks. `↓` after a number says that the head of the page points to the compositor, `↑` that it
-/// points away from him, `?` in place of a number that the page is illegible:
+/// Reads formes from text: a line `outer`, `inner` or `forme` (the only forme of its sheet), then the rows from the far
+/// edge, with page numbers separated by blanks. `↓` after a number means that the head of the page points to the
+/// compositor, `↑` that it points away from him. `?` in place of a number means that the page is illegible:
 ///
 ///     outer
 ///      8↓  9↓ 12↓  5↓
 ///      1  16   ?   4
 ///
-/// If no page has `↓`, the heads are taken to be unknown, since a plain table of numbers does not tell them; otherwise a
-/// number without an arrow points away. An illegible page without an arrow has an unknown head. Several sheets begin with lines `sheet 1`, `sheet 2`. This is the text that
-/// `forme_text` writes.
+/// If no page has `↓`, all heads are unknown, since a plain table of numbers does not show them. Otherwise a number
+/// without an arrow points away, and an illegible page without an arrow has an unknown head. Several sheets begin with
+/// lines `sheet 1`, `sheet 2`. `forme_text` writes this text.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -24,7 +24,7 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Reads the text line by line. A function that fails gives false, and `error_` then has the reason.
+/// Reads the text line by line. A function that fails returns false and stores the reason in `error_`.
 class FormesReader {
   TextCursor cursor_;
   std::vector<SeenForme> formes_{};
@@ -40,7 +40,7 @@ class FormesReader {
     auto const c = cursor_.character();
     return c.bytes != 0 && !is_space(c.value) && c.value != U'#' && c.value != U'|';
   }
-  /// The next word of the line; empty at its end.
+  /// Returns the next word of the line, or an empty span at the end of the line.
   constexpr TextSpan next() {
     while (!cursor_.at_end() && !in_word() && cursor_.peek() != '\n' && cursor_.peek() != '#')
       cursor_.skip(cursor_.character().bytes);
@@ -125,9 +125,10 @@ public:
 
 } // namespace detail
 
-/// Reads formes from text. Rows without a heading before them are the outer forme. Allocates. error: not_a_forme,
-/// not_a_number, number_too_large, trailing_text, forme_not_whole (a row of another length; `limit` is the length of those
-/// above), too_many_sheets, too_many_cells, unexpected_end for a text without a forme; each with line and column.
+/// Reads formes from text. Rows without a heading are the outer forme. The function allocates memory. Errors, with line
+/// and column: not_a_forme, not_a_number, number_too_large, trailing_text, forme_not_whole (a row has another length
+/// than the rows above; `limit` is their length), too_many_sheets, too_many_cells, unexpected_end if the text has no
+/// forme.
 constexpr Expected<std::vector<SeenForme>> read_formes(std::string_view text) {
   return detail::FormesReader{text}.read();
 }

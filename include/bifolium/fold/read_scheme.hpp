@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The language of folding, read. A teacher writes down a fold nobody has put in a table, and it works like any other:
+/// Reads the language of folding. A teacher writes down a folding that is in no table, and it works like any other:
 ///
-///     scheme 12_common 12°                         # what it is called; 'reads right-to-left' may follow
+///     scheme 12_common 12°                         # the name; 'reads right-to-left' may follow
 ///     sheet S rows 3 columns 4 long-side far-near  # 'half' or 'quarter' after the columns: paper cut before printing
 ///     cut S row 1 off main                         # the far (or left) piece is named first
 ///     fold main right-over-left 2                  # 'under' after the number turns the part underneath
@@ -11,8 +11,8 @@
 ///     fold off right-over-left 3
 ///     gathering A main off:near page 1             # outermost first; ':near' heads near; x+y a pair of single leaves
 ///
-/// A sheet line may end in 'turned about far-near' (or left-right): one forme prints both sides. Reading checks words,
-/// names and cuts; whether creases meet the paper and the leaves make gatherings is found out by `fold`.
+/// A sheet line may end in 'turned about far-near' (or left-right): one forme prints both sides. The reader checks
+/// words, names and cuts. `fold` checks whether creases run inside the paper and whether the leaves form gatherings.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -23,11 +23,11 @@ inline namespace v0 {
 
 namespace detail {
 
-/// The rectangle of the flat sheet that a piece is, and what has become of it.
+/// The rectangle of the flat sheet that a piece is, and whether it is folded, cut up or placed.
 struct PieceState {
   std::uint8_t sheet{}, row{}, column{}, rows{}, columns{};
   bool cut_up{}, folded{}, used{};
-  std::uint8_t key{}; ///< two bytes and the length of its name mixed, so that few names need be compared
+  std::uint8_t key{}; ///< two bytes and the length of the name in one number, so that few names need to be compared
   SourcePlace place{};
 
   static constexpr std::uint8_t key_of(std::string_view name) {
@@ -36,13 +36,13 @@ struct PieceState {
   }
 };
 
-/// Reads one text. Every function that can fail gives back false and has then said why in `error_`.
+/// Reads one text. A function that fails returns false and stores the reason in `error_`.
 class SchemeReader : SchemeWords {
   Scheme scheme_{};
   std::array<PieceState, Scheme::most_pieces> state_{};
   bool begun_{false};
 
-  /// word_ is a name: a letter, then letters, figures or underlines, and none of the reserved words.
+  /// Returns true if word_ is a name: a letter, then letters, digits or underscores, and not a reserved word.
   constexpr bool is_name() {
     if (word_ == "page" || word_ == "under") return fail(Problem::name_is_reserved);
     bool good = !word_.empty() && is_latin_letter(word_[0]);
@@ -57,7 +57,7 @@ class SchemeReader : SchemeWords {
         return i;
     return -1;
   }
-  /// A piece that is there and has not been cut up.
+  /// Finds a piece that exists and has not been cut up.
   constexpr bool piece(std::string_view name, std::uint8_t& which) {
     auto const found = find(name);
     if (found < 0) return fail(Problem::no_such_piece);
@@ -184,7 +184,7 @@ class SchemeReader : SchemeWords {
     return new_step(step);
   }
 
-  /// One piece of a gathering line, `name`, `name:near`, `name:near:inner`.
+  /// Reads one piece of a gathering line: `name`, `name:near`, `name:near:inner`.
   constexpr bool place_piece(std::string_view item, bool opens_pair, bool in_pair) {
     auto const colon = item.find(':');
     word_start_ = static_cast<std::size_t>(item.data() - text_.data());
@@ -290,9 +290,9 @@ public:
 
 } // namespace detail
 
-/// Reads a scheme from its text. Comments and the order of lines that do not depend on one another are not kept.
-/// error: what was found, what is expected, line and column; limits (128 leaves, 64 steps, 40 pieces, 16
-/// gatherings, 8 sheets) are errors too.
+/// Reads a scheme from its text. Comments, and the order of lines that do not depend on one another, are not kept.
+/// Errors say what was found and what is expected, with line and column. A scheme has at most 128 leaves, 64 steps, 40
+/// pieces, 16 gatherings and 8 sheets.
 constexpr Expected<Scheme> read_scheme(std::string_view text) { return detail::SchemeReader{text}.read(); }
 
 } // namespace v0

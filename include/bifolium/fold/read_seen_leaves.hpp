@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: MIT
-/// What leaves show, as text: a line `gathering of 8`, then one leaf a line (or parted by `;`):
+/// Reads the evidence of leaves from text: a line `gathering of 8`, then one leaf a line (or separated by `;`):
 ///
 ///     gathering of 8
 ///     1 head-of-gutter vertical    # where the watermark is, and how the chain lines run
-///     2 absent                     # looked for a mark: there is none
+///     2 absent                     # somebody looked for a mark: there is none
 ///     1.8 conjugate                # joined at the gutter
 ///     3 disjunct                   # joined to no leaf
 ///     2 bolt head 3                # its head is folded, with leaf 3 on the other side
 ///     5 deckle tail
 ///
-/// Words for the mark: centre, gutter, head-of-gutter, fore-edge, head-edge, tail-edge, marked (somewhere), absent. For
-/// chain lines: vertical, horizontal. For edges: bolt, deckle or cut, then head, tail or fore-edge, then for a bolt the
-/// leaf on its other side if it is known. For the press points: hole, no-hole. Another `gathering of` line begins another
-/// gathering of the same sheet.
+/// Words for the place of the mark: centre, gutter, head-of-gutter, fore-edge, head-edge, tail-edge, marked
+/// (somewhere), absent. For chain lines: vertical, horizontal. For edges: bolt, deckle or cut, then head, tail or
+/// fore-edge, then for a bolt the leaf on its other side if it is known. For the holes of the press points: hole,
+/// no-hole. Another `gathering of` line begins another gathering of the same sheet.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -26,7 +26,7 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Reads the text item by item. A function that fails gives false, and `error_` then has the reason.
+/// Reads the text item by item. A function that fails returns false and stores the reason in `error_`.
 class SeenLeavesReader {
   static constexpr int most_leaves = 4096;
   TextCursor cursor_;
@@ -45,7 +45,7 @@ class SeenLeavesReader {
     pass_blanks();
     return cursor_.at_end() || cursor_.peek() == '\n' || cursor_.peek() == ';' || cursor_.peek() == '#';
   }
-  /// The next word of the item; empty at its end.
+  /// Returns the next word of the item, or an empty span at the end of the item.
   TextSpan next() {
     if (at_end_of_item()) return {cursor_.at(), cursor_.at()};
     auto const from = cursor_.at();
@@ -161,8 +161,8 @@ public:
 
 } // namespace detail
 
-/// Reads what leaves show. Allocates. error: gathering_size_needed for a leaf before the first `gathering of` line,
-/// not_a_number, leaf_outside_gathering, not_leaves_seen; each with line and column.
+/// Reads the evidence of leaves. The function allocates memory. Errors, with line and column: gathering_size_needed if
+/// a leaf comes before the first `gathering of` line; not_a_number, leaf_outside_gathering, not_leaves_seen.
 inline Expected<std::vector<SeenGathering>> read_seen_leaves(std::string_view text) {
   return detail::SeenLeavesReader{text}.read();
 }

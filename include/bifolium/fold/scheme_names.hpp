@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Attested schemes by the names people use: an id (`12_common`), a format (octavo, 8vo, 8°, in-8), or a format and what
-/// the trade says beside it (half-sheet of octavo, folio in sixes, twelves in eight and four, oblong 4to). Where no
-/// scheme has the name, one that is likely meant can be offered. Every program that takes a scheme from its user asks
-/// here, so that a name means the same everywhere.
+/// Finds attested schemes by the names that people use: an id (`12_common`), a format (octavo, 8vo, 8°, in-8), or a
+/// format with words of the trade (half-sheet of octavo, folio in sixes, twelves in eight and four, oblong 4to). If no
+/// scheme has the name, a likely one can be suggested. All programs that take the name of a scheme use these functions,
+/// so that a name has the same meaning everywhere.
 #pragma once
 
 #include <bifolium/fold/detail/trade_names.hpp>
@@ -12,8 +12,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The attested scheme of that name; none where no scheme is called so, or where the words beside the format fit none.
-/// Capitals, and whether words are parted by blanks, hyphens or `_`, make no difference to an id.
+/// Returns the attested scheme with that name, or no value if no scheme has the name or the words beside the format fit
+/// none. In an id, capitals do not matter, and blanks, hyphens and `_` are equivalent.
 constexpr std::optional<Attested> find_scheme(std::string_view name) {
   while (!name.empty() && static_cast<unsigned char>(name.front()) <= ' ') name.remove_prefix(1);
   while (!name.empty() && static_cast<unsigned char>(name.back()) <= ' ') name.remove_suffix(1);
@@ -27,8 +27,9 @@ constexpr std::optional<Attested> find_scheme(std::string_view name) {
   return std::nullopt;
 }
 
-/// A scheme likely meant by a name that no scheme has: one whose id or format is spelt almost so (octvo, 12_comon), else
-/// the usual scheme of the format that the name begins with. None where no name is close.
+/// Returns a scheme that is probably meant by a name that no scheme has: one whose id or format has nearly the same
+/// spelling (octvo, 12_comon), or else the usual scheme of the format at the beginning of the name. Returns no value if
+/// no name is close.
 constexpr std::optional<Attested> likely_scheme(std::string_view name) {
   int least = 1 + static_cast<int>(name.size()) / 4; // one letter in four may be wrong
   std::optional<Attested> likely;
@@ -49,7 +50,8 @@ constexpr std::optional<Attested> likely_scheme(std::string_view name) {
   return std::nullopt;
 }
 
-/// The sentence for a name that no scheme has, with the scheme likely meant where there is one. Allocates.
+/// Makes the sentence for a name that no scheme has, with a suggestion if there is a likely scheme. The function
+/// allocates memory.
 inline std::string no_scheme_message(std::string_view name) {
   std::string text = "no scheme is called '";
   text.append(name).append("'");

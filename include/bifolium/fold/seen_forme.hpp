@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A forme as somebody has it before them - in a manual's diagram, in a photograph, on the stone - where pages may be
-/// illegible and the way a page lies may not be known. `Imposition` is what folding gives; this is what one asks about.
+/// A forme as it is seen in a manual's diagram, in a photograph or on the stone, where pages may be illegible and the
+/// direction of a head may be unknown. It is the input of a search; `Imposition` is the result of folding.
 #pragma once
 
 #include <bifolium/fold/forme_side.hpp>
@@ -13,17 +13,17 @@ inline namespace v0 {
 
 /// One page as it is seen in a forme.
 struct SeenPage {
-  std::optional<std::uint16_t> page{}; ///< its number; none where it cannot be read
-  std::optional<Head> head{};          ///< which way its head points; none where that is not known
+  std::optional<std::uint16_t> page{}; ///< its number; no value if it is illegible
+  std::optional<Head> head{};          ///< the direction of its head; no value if it is unknown
   friend constexpr bool operator==(SeenPage, SeenPage) = default;
 };
 
 /// One forme, as the type lies on the stone. Printed paper shows its left-right mirror.
 struct SeenForme {
-  int sheet{};                   ///< the sheet it prints, from 0
+  int sheet{};                   ///< the sheet that it prints, from 0
   Side side{};                   ///< outer, inner, or the only forme of the sheet
-  int rows{}, columns{};         ///< of pages
-  std::vector<SeenPage> pages{}; ///< row by row from the far edge, each from the left: rows x columns of them
+  int rows{}, columns{};         ///< numbers of rows and columns of pages
+  std::vector<SeenPage> pages{}; ///< rows x columns pages, row by row from the far edge, each row from the left
   friend constexpr bool operator==(SeenForme const&, SeenForme const&) = default;
 };
 

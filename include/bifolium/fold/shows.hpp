@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// What a leaf shows of the sheet it was: which of its edges are the sheet's own (deckle), were cut, or are folds - the
-/// gutter, and the bolts that join unopened leaves - how the chain lines run, where a watermark and the holes of the
-/// press points fall. All of it is computed from the fold; the library stores no such fact about any format.
+/// The evidence that a leaf shows of its sheet: which edges are edges of the sheet (deckle), were cut, or are folds -
+/// the gutter, and the bolts that join unopened leaves -, how the chain lines run, and where a watermark and the holes
+/// of the press points are. Everything is computed from the fold; the library stores no such fact about any format.
 ///
-/// A sheet may be laid on the type in four ways (turned end for end, turned over side for side), so a mark has up to
-/// four places in the book. They are alternatives: one sheet shows one of them.
+/// A sheet can be laid on the type in four ways (turned end for end, turned over side for side), so a mark has up to
+/// four possible places in the book. One sheet shows one of them.
 #pragma once
 
 #include <bifolium/fold/fold.hpp>
@@ -18,59 +18,62 @@ inline namespace v0 {
 /// The direction of the chain lines in the upright leaf.
 enum class ChainLines : std::uint8_t { unknown, vertical, horizontal, both };
 
-/// A place in a leaf as fractions of its height from the head and of its width from the gutter; 0 and 1 are the edges,
-/// so a mark there is divided between leaves.
+/// A point in a leaf, as fractions of the height from the head and of the width from the gutter. 0 and 1 are edges,
+/// where a mark is divided between leaves.
 struct PointOfLeaf {
-  double from_head{}, from_gutter{}; ///< parts of the height from the head, of the width from the gutter: 0 to 1
+  double from_head{}, from_gutter{}; ///< fractions of the height from the head and of the width from the gutter, 0 to 1
   friend constexpr bool operator==(PointOfLeaf, PointOfLeaf) = default;
 };
 
-/// An edge of a leaf of the folded, unopened, uncut sheet.
+/// An edge of a leaf when the sheet is folded but neither opened nor trimmed.
 struct Edge {
-  /// What an edge of the leaf was in the sheet.
+  /// What the edge of the leaf was in the sheet.
   enum class Kind : std::uint8_t {
     deckle,        ///< an edge of the sheet as it came from the mould
-    cut,           ///< made when the sheet was cut for folding
-    deckle_or_cut, ///< an edge of paper that was cut before printing: which half of the sheet it was is not known
+    cut,           ///< made by a cut before folding
+    deckle_or_cut, ///< an edge of paper cut before printing; which half of the sheet it was is unknown
     bolt,          ///< a fold at head, tail or fore-edge
     gutter,        ///< the fold at the spine
   };
-  Kind kind{};                  ///< what the edge was
+  Kind kind{};                  ///< the kind of edge
   std::optional<LeafAt> mate{}; ///< the leaf on the other side of a fold
   friend constexpr bool operator==(Edge const&, Edge const&) = default;
 };
 
-/// One way of laying a sheet on the press.
+/// A way of laying a sheet on the press.
 enum class Lie : std::uint8_t { as_given, end_for_end, side_for_side, both_ways };
 
-/// Everything a leaf shows.
+/// The evidence that a leaf shows.
 struct LeafShows {
   Edge head{}, tail{}, gutter{}, fore_edge{}; ///< the four edges of the leaf as it is read
-  std::optional<ChainLines> chain_lines{};    ///< none where the mould gives none or the sheet does not tell
-  /// By `Lie`. With the ordinary mould, as given and end for end are the two halves of the sheet; the others repeat them.
+  std::optional<ChainLines> chain_lines{};    ///< no value if the mould has none or the sheet does not tell
+  /// The place of the mark for each `Lie`. With the ordinary mould, as_given and end_for_end are the two halves of the
+  /// sheet, and the other two repeat them.
   std::array<std::optional<PointOfLeaf>, 4> watermark{}, countermark{};
-  /// Holes the press made to hold the sheet, where the leaf has any
+  /// the holes that the press points made, if the leaf has any
   std::array<std::optional<PointOfLeaf>, 2> point_holes{};
 
-  /// Where the mark is if the sheet lay so; none where it is in another leaf.
+  /// Returns the place of the watermark if the sheet lay in this way, or no value if the mark is in another leaf.
   [[nodiscard]] constexpr std::optional<PointOfLeaf> watermark_lying(Lie lie) const {
     return watermark[static_cast<std::size_t>(lie)];
   }
 };
 
-/// Where the press points pierce what goes to press: on the line halving its longer side, this fraction of the other
-/// side from each edge. That they are on the short cross, near the edges, reproduces the published places of the holes
-/// in 2°, 4° and 8° (Roberts & Etherington s.v. pinholes); the distance itself is an assumption.
+/// The place of the press points, which pierce the sheet and hold it: on the line that halves the longer side of the
+/// sheet in the press, at this fraction of the other side from each edge. Points on the short cross of the frame, near
+/// the edges, reproduce the published places of the holes in 2°, 4° and 8° (Roberts & Etherington s.v. pinholes); the
+/// distance is an assumption.
 inline constexpr double points_from_edge = 1.0 / 24;
 
 namespace detail {
 
-/// A point in the grid of the flat sheet: columns from the left, rows from the far edge, in cells.
+/// A point in the grid of the flat sheet, in cells: columns from the left, rows from the far edge.
 struct PointOfGrid {
   double row, column;
 };
 
-/// A point of the whole sheet of paper in the grid of what went to press, or none if it is on the part cut away.
+/// Converts a point of the whole sheet of paper to the grid of the part that went to press, or returns no value if it
+/// is on the part cut away.
 constexpr std::optional<PointOfGrid> in_grid(SheetLine const& sheet, PointOfSheet point, Lie lie) {
   auto along = lie == Lie::end_for_end || lie == Lie::both_ways ? 1 - point.along : point.along;
   auto across = lie == Lie::side_for_side || lie == Lie::both_ways ? 1 - point.across : point.across;
@@ -88,7 +91,8 @@ constexpr std::optional<PointOfLeaf> in_leaf(Cell cell, bool gutter_right, std::
   return PointOfLeaf{cell.head_far ? from_far : 1 - from_far, gutter_right ? 1 - from_left : from_left};
 }
 
-/// What an edge of the sheet itself is; `at_side` of those on the left and right, else of the far and the near one.
+/// Returns the kind of an edge of the sheet itself: of the left and right edges if `at_side` is true, else of the far
+/// and near edges.
 constexpr Edge::Kind edge_of_sheet(SheetLine const& sheet, bool at_side) {
   // Halving cuts across the long side, so the doubtful edges are its ends; quartering cuts both ways.
   bool const at_end_of_long_side = (sheet.long_side == Axis::left_right) == at_side;
@@ -96,25 +100,26 @@ constexpr Edge::Kind edge_of_sheet(SheetLine const& sheet, bool at_side) {
   return doubtful ? Edge::Kind::deckle_or_cut : Edge::Kind::deckle;
 }
 
-/// The chain lines of a leaf whose head points far or near; none where the mould gives none or the sheet does not tell.
+/// Returns the chain lines of a leaf whose head points far or near, or no value if the mould has none or the sheet does
+/// not tell.
 constexpr std::optional<ChainLines> chain_lines_of(SheetLine const& sheet, Mould const& mould) {
   if (mould.chains != ChainRun::parallel_to_short_side && mould.chains != ChainRun::parallel_to_long_side)
     return std::nullopt;
-  // Heads point far or near, so what runs far-near on the sheet is vertical in the leaf.
+  // Heads point far or near, so a line that runs far-near on the sheet is vertical in the leaf.
   bool const far_near = (sheet.long_side == Axis::left_right) == (mould.chains == ChainRun::parallel_to_short_side);
   return far_near ? ChainLines::vertical : ChainLines::horizontal;
 }
 
-/// One of the two holes that the press points make.
+/// Returns one of the two holes that the press points make.
 constexpr PointOfGrid point_hole(SheetLine const& sheet, std::size_t which) {
-  // A half of the sheet is longer the other way: half the long side is less than the short one.
+  // The long side of half a sheet runs in the other direction, since half the long side is less than the short side.
   bool const longer_left_right = (sheet.long_side == Axis::left_right) != (sheet.part == PaperPart::half);
   auto const from_edge = which == 0 ? points_from_edge : 1 - points_from_edge;
   return longer_left_right ? PointOfGrid{from_edge * sheet.rows, 0.5 * sheet.columns}
                            : PointOfGrid{0.5 * sheet.rows, from_edge * sheet.columns};
 }
 
-/// The marks and holes of a leaf that lay in a cell, its edges left out.
+/// Returns the marks and holes of a leaf that lay in a cell, without its edges.
 constexpr LeafShows marks_in_leaf(SheetLine const& sheet, Cell cell, bool gutter_right, Mould const& mould) {
   LeafShows shown{};
   shown.chain_lines = chain_lines_of(sheet, mould);
@@ -143,7 +148,7 @@ template <int N> constexpr Edge edge(Fold<N> const& fold, LeafAt leaf, int down,
 
 } // namespace detail
 
-/// What the leaf shows, on paper from `mould`. pre: a leaf of this fold.
+/// Returns the evidence that a leaf shows on paper from `mould`. Precondition: the leaf belongs to the fold.
 template <int N> constexpr LeafShows shows(Fold<N> const& fold, LeafAt leaf, Mould const& mould = hand_mould) {
   auto const cell = fold.cell(leaf);
   bool const gutter_right = fold.gutter_right(leaf);

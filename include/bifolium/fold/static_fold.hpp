@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Folding while compiling. `fold<schemes::octavo>()` is the same fold the run-time function gives, with room for
-/// exactly its leaves, in read-only data, made once in a program. A scheme that does not fold does not compile, and the
-/// compiler names the problem, the line and the column of the scheme's text.
+/// Folds while compiling. `fold<schemes::octavo>()` is equal to the result of the run-time function, has room for
+/// exactly its leaves, is in read-only data, and is made once in a program. A scheme that does not fold does not
+/// compile, and the compiler shows the problem, the line and the column of the scheme's text.
 #pragma once
 
 #include <bifolium/fold/attested.hpp>
@@ -10,8 +10,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Never defined: a compiler shows its name and arguments for a scheme that does not fold. `because` is the problem, whose
-/// sentence is in the page of errors; line and column are those of the scheme's text.
+/// This template is never defined. A compiler shows its name and arguments if a scheme does not fold. `because` is the
+/// problem, whose sentence is in the page of errors; `line` and `column` are places in the scheme's text.
 template <Problem because, int line, int column> struct the_scheme_does_not_fold;
 
 namespace detail {
@@ -26,7 +26,8 @@ template <auto const& S> constexpr auto fold_exactly() {
 template <auto const& S> inline constexpr auto folded_once = fold_exactly<S>();
 } // namespace detail
 
-/// The fold of a scheme known while compiling: `S` is a row of the table or a constant `Scheme` (with static storage).
+/// Returns the fold of a scheme that is known while compiling. `S` is a row of the table or a constant `Scheme` with
+/// static storage.
 template <auto const& S> constexpr auto const& fold() { return detail::folded_once<S>; }
 
 } // namespace v0

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// A scheme carried out before one's eyes: for each step the paper as it lay before and as it lies after, the two parts
-/// at the crease, and which sides of which leaves came to lie against one another. What explains a folding in words,
-/// draws it or shows it moving is made from these values; `Fold` has only what comes out at the end.
+/// A scheme carried out step by step: for each step the paper before and after it, the two parts at the crease, and the
+/// sides of leaves that come to lie against one another. Code that explains, draws or animates a folding uses these
+/// values; `Fold` has only the result.
 #pragma once
 
 #include <bifolium/fold/fold.hpp>
@@ -11,46 +11,46 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// One side of one cell of a flat sheet: where a page is printed.
+/// One side of one cell of a flat sheet, on which a page is printed.
 struct CellSide {
   std::uint8_t sheet{};  ///< the sheet, from 0
   std::uint8_t row{};    ///< from the far edge, from 0
-  std::uint8_t column{}; ///< from the left, as the sheet lies with its outer side down, from 0
-  bool outer{};          ///< the side that lay on the type of the outer (or only) forme
+  std::uint8_t column{}; ///< from the left as the sheet lies with its outer side down, from 0
+  bool outer{};          ///< true for the side that lay on the type of the outer (or only) forme
   friend constexpr bool operator==(CellSide, CellSide) = default;
 };
 
-/// The upper or the lower side of a layer, as it lies.
+/// Returns the upper side of a layer as it lies.
 constexpr CellSide upper_side(Layer const& layer) noexcept {
   return {layer.sheet, layer.home_row, layer.home_column, layer.outer_up};
 }
-/// The lower side of a layer, as it lies.
+/// Returns the lower side of a layer as it lies.
 constexpr CellSide lower_side(Layer const& layer) noexcept {
   return {layer.sheet, layer.home_row, layer.home_column, !layer.outer_up};
 }
 
-/// Two sides that lie against one another because of one fold.
+/// Two sides that lie against each other because of one fold.
 struct Meeting {
-  CellSide moved; ///< on the part that was turned over
-  CellSide kept;  ///< on the part that stayed
+  CellSide moved; ///< the side on the part that was turned over
+  CellSide kept;  ///< the side on the part that stayed
   friend constexpr bool operator==(Meeting, Meeting) = default;
 };
 
-/// One cut or fold, and the paper on either side of it.
+/// One cut or fold, and the paper before and after it.
 struct WalkedStep {
-  int number{};  ///< from 0, as `Scheme::step` has it
-  Step step{};   ///< the piece, the line, which part moves, over or under
-  Layers before; ///< the paper as it lay
-  Layers after;  ///< the paper as it lies now
+  int number{};  ///< the number of the step, from 0, as in `Scheme::step`
+  Step step{};   ///< the step: the piece, the line, the part that moves, and whether it goes underneath
+  Layers before; ///< the paper before the step
+  Layers after;  ///< the paper after the step
 
-  /// How many leaves wide the far (or left) part is, counted away from the cut or crease.
+  /// Returns the width of the far (or left) part in leaves, counted from the cut or crease.
   [[nodiscard]] constexpr int far_or_left_extent() const { return extent(true); }
-  /// How many leaves wide the near (or right) part is, counted away from the cut or crease.
+  /// Returns the width of the near (or right) part in leaves, counted from the cut or crease.
   [[nodiscard]] constexpr int near_or_right_extent() const { return extent(false); }
-  /// The cut or crease runs through the middle of the piece as it lay.
+  /// Returns true if the cut or crease runs through the middle of the piece as it lay.
   [[nodiscard]] constexpr bool halves() const { return extent(true) == extent(false); }
-  /// The places where the turned part came to lie on the other, in the order of the kept leaf's cell. Empty for a cut.
-  /// Allocates.
+  /// Returns the pairs of sides that the fold brought together, in the order of the cells of the part that stayed. The
+  /// result is empty for a cut. The function allocates memory.
   [[nodiscard]] constexpr std::vector<Meeting> meetings() const;
 
 private:
@@ -90,8 +90,9 @@ constexpr std::vector<Meeting> WalkedStep::meetings() const {
   return met;
 }
 
-/// Carries a scheme out. One value for each step of the scheme, in order; a scheme without steps gives none. Allocates.
-/// error: line_outside_piece, with the line of the scheme, where a crease is not inside the piece in its present position.
+/// Carries out a scheme. Returns one value for each step, in order; the result is empty for a scheme without steps. The
+/// function allocates memory. Error: line_outside_piece, with the line of the scheme, if a crease is not inside the
+/// piece in its present position.
 constexpr Expected<std::vector<WalkedStep>> walk(Scheme const& scheme) {
   std::vector<WalkedStep> steps;
   Layers paper{scheme};
@@ -103,7 +104,7 @@ constexpr Expected<std::vector<WalkedStep>> walk(Scheme const& scheme) {
   return steps;
 }
 
-/// The page printed on one side of a cell, as the scheme numbers its pages. pre: the fold has that cell.
+/// Returns the page printed on one side of a cell, with its number in the scheme. Precondition: the fold has this cell.
 template <int N> constexpr int page_on(Fold<N> const& fold, CellSide side) {
   auto const pages = fold.pages_of(fold.leaf_at(side.sheet, side.row, side.column));
   return side.outer ? pages.outer() : pages.inner();

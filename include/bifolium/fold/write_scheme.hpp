@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A scheme written back in the language of folding, in the order sheets, cuts and folds, gatherings. Comments are gone;
-/// what the text says is the same: `read_scheme(write_scheme(s)) == s`.
+/// Writes a scheme in the language of folding, in the order sheets, cuts and folds, gatherings. Comments are lost; the
+/// meaning is the same: `read_scheme(write_scheme(s)) == s`.
 #pragma once
 
 #include <bifolium/fold/scheme.hpp>
@@ -18,7 +18,7 @@ constexpr char const* word(Step const& fold) noexcept {
 }
 } // namespace detail
 
-/// The text of a scheme, ended by a line end.
+/// Writes the text of a scheme. The text ends with a line end.
 inline std::string write_scheme(Scheme const& scheme) {
   std::string text;
   auto const put = [&](auto const&... parts) { ((text += parts), ...); };
