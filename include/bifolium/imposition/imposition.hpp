@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// Imposition is where each page of type lies on the stone so that the folded sheet reads. The outer forme prints the side that
-/// lay on the type, the inner forme the other. A forme is drawn as the type lies, far row first; the printed side is its
-/// left-right mirror. Where one forme prints both sides (half-sheet work) there is no outer and inner forme, only an
-/// outer and an inner side of each copy. Which forme went to press first is another matter, and left to the caller: both
-/// orders are history (Moxon 1683 against Savage 1841).
+/// Imposition is the arrangement of pages of type on the stone so that the folded sheet reads in order. A forme is all
+/// the type that prints one side of a sheet. The outer forme prints the side that lay on the type, the inner forme the
+/// other side. A forme is drawn as the type lies, with the far row first; the printed side is its left-right mirror. If
+/// one forme prints both sides (half-sheet work), there is no outer and inner forme, only an outer and an inner side of
+/// each copy. The library does not say which forme was printed first: both orders are recorded (Moxon 1683 against
+/// Savage 1841).
 #pragma once
 
 #include <bifolium/fold/fold.hpp>
@@ -12,10 +13,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A page as it is in a forme.
+/// A page as it lies in a forme.
 struct ImposedPage {
-  std::uint16_t page{}; ///< of the scheme, which is not the page of the book
-  Head head{};          ///< which way its head points
+  std::uint16_t page{}; ///< the page of the scheme, which is not the page of the book
+  Head head{};          ///< the direction of its head
   friend constexpr bool operator==(ImposedPage, ImposedPage) = default;
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, ImposedPage s) {
@@ -29,39 +30,41 @@ constexpr std::uint16_t page_number(int page) {
   return static_cast<std::uint16_t>(page);
 }
 } // namespace detail
-/// Page `page` with its head far (up, as the forme is drawn) or near (down). pre: 1 to 65535.
+/// Makes page `page` with its head far, so that it is upright in a drawing of the forme. Precondition: 1 to 65535.
 constexpr ImposedPage head_up(int page) { return {detail::page_number(page), Head::far_edge}; }
-/// Page `page` with its head towards the compositor.
+/// Makes page `page` with its head near, towards the compositor. Precondition: 1 to 65535.
 constexpr ImposedPage head_down(int page) { return {detail::page_number(page), Head::near_edge}; }
 
-/// The position of a page: sheet, row from the far edge and column from the left of the forme as the type lies, from 0.
+/// The position of a page: its sheet, and the row from the far edge and the column from the left in the forme as the
+/// type lies. All count from 0.
 struct FormePosition {
-  std::uint8_t sheet{}, row{}, column{}; ///< the sheet, and the place in its forme: all from 0
-  Side side{};                           ///< outer or inner forme
-  Head head{};                           ///< which way the head points
+  std::uint8_t sheet{}, row{}, column{}; ///< the sheet, and the row and column in its forme, each from 0
+  Side side{};                           ///< the outer or the inner forme
+  Head head{};                           ///< the direction of the head
   friend constexpr bool operator==(FormePosition, FormePosition) = default;
 };
 
-/// One forme whole, row by row from the far edge: a view of rows x columns pages in an `Imposition`, valid while that is.
+/// One forme, row by row from the far edge. It is a view of rows x columns pages of an `Imposition`, and is valid as
+/// long as that object.
 class FormeView {
   ImposedPage const* first_;
   int rows_, columns_;
 
 public:
-  /// A view of `row_count * column_count` pages, the far row first.
+  /// Makes a view of `row_count * column_count` pages that begin with the far row.
   constexpr FormeView(ImposedPage const* first, int row_count, int column_count)
       : first_{first}, rows_{row_count}, columns_{column_count} {}
-  /// Rows of pages, from the far edge.
+  /// Returns the number of rows of pages.
   [[nodiscard]] constexpr int rows() const noexcept { return rows_; }
-  /// Columns of pages, from the left.
+  /// Returns the number of columns of pages.
   [[nodiscard]] constexpr int columns() const noexcept { return columns_; }
-  /// An iterator to the first element.
+  /// Returns a pointer to the first page.
   [[nodiscard]] constexpr ImposedPage const* begin() const noexcept { return first_; }
-  /// An iterator past the last element.
+  /// Returns a pointer past the last page.
   [[nodiscard]] constexpr ImposedPage const* end() const noexcept { return first_ + rows_ * columns_; }
 };
 
-/// The formes of a fold with N leaves. An `Imposition<>` holds up to 128 leaves and is about 2.5 KB.
+/// The formes of a fold with N leaves. `Imposition<>` has room for up to 128 leaves and takes about 2.5 KB.
 template <int N> class Imposition {
   static constexpr auto room = static_cast<std::size_t>(detail::capacity(N, Scheme::most_cells));
   struct Run { // pages without a gap between them
@@ -84,7 +87,7 @@ template <int N> class Imposition {
       broken("the forme has no such row or column");
     return static_cast<std::size_t>(first_cell_[static_cast<std::size_t>(sheet_number)] + row * lay.columns + column);
   }
-  /// The slot of a page in places_, or -1.
+  /// Returns the index of a page in places_, or -1 if there is no such page.
   [[nodiscard]] constexpr int slot(int page) const noexcept {
     auto const after_first = [page](Run run) { return static_cast<unsigned>(page) - static_cast<unsigned>(run.first); };
     if (auto const n = after_first(runs_[0]); n < runs_[0].count) return static_cast<int>(n);
@@ -95,72 +98,74 @@ template <int N> class Imposition {
   constexpr void find_runs(Fold<N> const& fold);
 
 public:
-  /// Finds the position of each page of the fold.
+  /// Computes the position of each page of the fold.
   constexpr explicit Imposition(Fold<N> const& fold);
-  /// The formes of another imposition, with room for any number of leaves.
+  /// Copies another imposition into one with room for any number of leaves.
   template <int M>
   requires(N == dynamic && M != dynamic) constexpr Imposition(Imposition<M> const& other);
 
-  /// How many different pages are in the formes: copies are not counted again.
+  /// Returns the number of different pages in the formes. A page that is in both formes counts once.
   [[nodiscard]] constexpr int pages() const noexcept { return page_count_; }
-  /// How many sheets.
+  /// Returns the number of sheets.
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
-  /// pre: counting from 0.
+  /// Returns sheet `s`. Precondition: 0 <= s < sheets().
   [[nodiscard]] constexpr SheetLine const& sheet(int s) const {
     if (s < 0 || s >= sheet_count_) broken("there is no sheet of that number");
     return sheets_[static_cast<std::size_t>(s)];
   }
-  /// Rows of one forme of that sheet. pre: the sheet is there.
+  /// Returns the number of rows of a forme of that sheet. Precondition: the sheet exists.
   [[nodiscard]] constexpr int rows(int sheet_number = 0) const { return sheet(sheet_number).rows; }
-  /// Columns of one forme of that sheet. pre: the sheet is there.
+  /// Returns the number of columns of a forme of that sheet. Precondition: the sheet exists.
   [[nodiscard]] constexpr int columns(int sheet_number = 0) const { return sheet(sheet_number).columns; }
-  /// One forme prints both sides of the sheet.
+  /// Returns true if one forme prints both sides of the sheet. Precondition: the sheet exists.
   [[nodiscard]] constexpr bool one_forme(int sheet_number = 0) const { return sheet(sheet_number).one_forme; }
 
-  /// The page at a position of the outer (or the only) forme. pre: row and column are in the forme, each from 0; rows count
-  /// from the far edge.
+  /// Returns the page at a position of the outer (or only) forme. Precondition: the forme has this row, counted from
+  /// the far edge, and this column, each from 0.
   [[nodiscard]] constexpr ImposedPage outer(int row, int column, int sheet_number = 0) const {
     return outer_[cell(row, column, sheet_number)];
   }
-  /// The page at a position of the inner forme, which is seen as its type lies. pre: the sheet has two formes; row and
-  /// column are in the forme, each from 0.
+  /// Returns the page at a position of the inner forme, seen as its type lies. Precondition: the sheet has two formes,
+  /// and the forme has this row and column, each from 0.
   [[nodiscard]] constexpr ImposedPage inner(int row, int column, int sheet_number = 0) const {
     if (one_forme(sheet_number)) broken("a sheet worked from one forme has no inner forme");
     return inner_[cell(row, column, sheet_number)];
   }
-  /// The whole of a forme. pre: not the inner forme of a sheet that has but one.
+  /// Returns all pages of a forme. Precondition: the sheet has this forme.
   [[nodiscard]] constexpr FormeView forme(Side side, int sheet_number = 0) const& {
     if (side == Side::inner && one_forme(sheet_number)) broken("a sheet worked from one forme has no inner forme");
     auto const first = cell(0, 0, sheet_number);
     return {(side == Side::inner ? inner_ : outer_).data() + first, rows(sheet_number), columns(sheet_number)};
   }
   FormeView forme(Side side, int sheet_number = 0) const&& = delete; // it would outlive the table it looks at
-  /// The forme printed on paper: its left-right mirror. `side` outer (or only), or inner.
+  /// Returns the page at a position of the printed paper, which is the left-right mirror of the forme `side`.
+  /// Precondition: the forme has this row and column.
   [[nodiscard]] constexpr ImposedPage printed(Side side, int row, int column, int sheet_number = 0) const {
     auto const mirrored = column < 0 ? column : columns(sheet_number) - 1 - column;
     return side == Side::inner ? inner(row, mirrored, sheet_number) : outer(row, mirrored, sheet_number);
   }
 
-  /// The position of a page of the scheme; that in the outer forme if the page is in both. pre: the page is in a forme.
+  /// Returns the position of a page of the scheme. If the page is in both formes, this is the position in the outer
+  /// one. Precondition: a forme has the page.
   [[nodiscard]] constexpr FormePosition place(int page) const {
     auto const at = slot(page);
     if (at < 0) broken("none of these formes has that page");
     return places_[static_cast<std::size_t>(at)];
   }
-  /// The position of a page of the scheme, or none if no forme has the page.
+  /// Returns the position of a page of the scheme, or no value if no forme has the page.
   [[nodiscard]] constexpr std::optional<FormePosition> find_place(int page) const noexcept {
     auto const at = slot(page);
     return at < 0 ? std::nullopt : std::optional{places_[static_cast<std::size_t>(at)]};
   }
-  /// The second position of a page that is in both formes, as in half-sheets with transposed pages; none if it has only
-  /// one. pre: the page is in a forme.
+  /// Returns the second position of a page that is in both formes, as in half-sheets with transposed pages, or no value
+  /// if it has only one position. Precondition: a forme has the page.
   [[nodiscard]] constexpr std::optional<FormePosition> second_place(int page) const;
 
   friend constexpr bool operator==(Imposition const&, Imposition const&) = default;
 };
 
 template <int N> constexpr void Imposition<N>::find_runs(Fold<N> const& fold) {
-  // Gatherings in the order of their first pages; those that touch or overlap make one run.
+  // Gatherings in the order of their first pages; gatherings whose pages touch or overlap make one run.
   std::array<std::uint8_t, Scheme::most_gatherings> order{};
   auto const count = static_cast<std::size_t>(fold.gatherings());
   for (std::size_t g = 0; g < count; ++g) {
@@ -200,7 +205,7 @@ template <int N> constexpr Imposition<N>::Imposition(Fold<N> const& fold) {
         act(c, pages.outer(), pages.inner(), c.head_far ? Head::far_edge : Head::near_edge);
       }
   };
-  // Inner formes first: a page that is in both formes is to be found in the outer one, and in the earlier sheet.
+  // Inner formes first, so that a page that is in both formes is found in the outer one, and in the earlier sheet.
   each_leaf([&](Cell c, int, int inner_page, Head head) {
     auto const& lay = sheets_[c.sheet];
     auto const column = static_cast<std::uint8_t>(lay.columns - 1 - c.column);
@@ -248,7 +253,7 @@ template <int N> constexpr std::optional<FormePosition> Imposition<N>::second_pl
   return std::nullopt;
 }
 
-/// The formes of a fold. It cannot fail: whatever folds to gatherings can be imposed.
+/// Returns the formes of a fold. The function cannot fail, because every fold can be imposed.
 template <int N> constexpr Imposition<N> impose(Fold<N> const& fold) { return Imposition<N>{fold}; }
 
 } // namespace v0

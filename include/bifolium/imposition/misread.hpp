@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Mistakes of the printing house, made on purpose. A sheet is printed for one scheme and treated by another, or the
-/// inner forme is laid on the press the wrong way round, or a half-sheet is turned about the wrong line; then it is
-/// folded, and what the reader meets is told page after page. Nothing is refused: wrong sheets were printed and bound.
+/// Mistakes of the printing house, simulated. A sheet is printed for one scheme and folded by another, or the inner
+/// forme is laid on the press the wrong way round, or a half-sheet is turned about the wrong line. The functions then
+/// fold the sheet and return the pages in the order in which a reader would meet them. They refuse no mistake, because
+/// wrong sheets were printed and bound.
 #pragma once
 
 #include <bifolium/imposition/imposition.hpp>
@@ -12,23 +13,23 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What went wrong at the press.
+/// The mistake at the press.
 enum class Slip : std::uint8_t {
   none,
-  inner_forme_turned, ///< the inner forme laid end for end (or the sheet turned about the wrong line: the same result)
-  turned_about_other_line ///< one-forme work: the sheet turned left for right instead of far for near, or the reverse
+  inner_forme_turned, ///< the inner forme laid end for end; turning the sheet about the wrong line has the same result
+  turned_about_other_line ///< half-sheet work: the sheet turned left for right instead of far for near, or the reverse
 };
 
 /// A page as the reader meets it.
 struct PageRead {
-  int page{};     ///< the page that would come up; 0 for none
-  bool upright{}; ///< true where it would be upright
+  int page{};     ///< the page of the scheme, or 0 for none
+  bool upright{}; ///< true if the page is upright
   friend constexpr bool operator==(PageRead, PageRead) = default;
 };
 
 namespace detail {
 
-/// What is printed on the upper side of a cell as the sheet lies to be folded.
+/// Returns the page that is printed on the upper side of a cell as the sheet lies for folding.
 inline ImposedPage printed_above(Imposition<> const& formes, int sheet, int row, int column, Slip slip) {
   auto const& lay = formes.sheet(sheet);
   auto const last_row = lay.rows - 1, last_column = lay.columns - 1;
@@ -46,8 +47,9 @@ inline ImposedPage printed_above(Imposition<> const& formes, int sheet, int row,
 
 } // namespace detail
 
-/// The pages of a gathering in the order in which they are met, when sheets printed from `printed` are cut and folded as
-/// `folded` says. pre: both have the same sheets, rows and columns; a gathering of `folded`, counting from 0.
+/// Returns the pages of a gathering in the order in which a reader meets them, if sheets printed from `printed` are cut
+/// and folded as `folded` says. Precondition: both have the same sheets, rows and columns, and `folded` has the
+/// gathering, which counts from 0.
 inline std::vector<PageRead> pages_met(Imposition<> const& printed, Fold<> const& folded, int gathering = 0,
                                        Slip slip = Slip::none) {
   if (printed.sheets() != folded.sheets()) broken("the sheets printed and the sheets folded are not the same number");
@@ -67,7 +69,7 @@ inline std::vector<PageRead> pages_met(Imposition<> const& printed, Fold<> const
   return met;
 }
 
-/// Page numbers in the order in which they are met, with ↓ after one that is upside down in the folded book.
+/// Writes page numbers in this order, with ↓ after each page that is upside down in the folded book.
 inline std::string pages_text(std::vector<PageRead> const& pages) {
   std::string text;
   for (auto const& page : pages) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The formes of an imposition as `find_foldings` asks for them: the way back begins where the way out ended.
+/// Converts the formes of an imposition to the input of `find_foldings`, so that the folding can be found again from
+/// its result.
 #pragma once
 
 #include <bifolium/fold/seen_forme.hpp>
@@ -8,7 +9,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// All formes of an imposition, sheet by sheet, the outer (or only) one first, every page and head known. Allocates.
+/// Returns all formes of an imposition, sheet by sheet, the outer (or only) one first, with all pages and heads known.
+/// The function allocates memory.
 template <int N> constexpr std::vector<SeenForme> seen_formes(Imposition<N> const& formes) {
   std::vector<SeenForme> all;
   for (int sheet = 0; sheet < formes.sheets(); ++sheet)

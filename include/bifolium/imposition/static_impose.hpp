@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Imposition while compiling: `impose<schemes::octavo>()` names a table of formes and places in read-only data, of
-/// exactly the right size, made once in a program.
+/// Imposition while compiling. `impose<schemes::octavo>()` is a table of formes and positions in read-only data. It has
+/// exactly the size that is needed, and is made once in a program.
 #pragma once
 
 #include <bifolium/fold/static_fold.hpp>
@@ -13,7 +13,8 @@ namespace detail {
 template <auto const& S> inline constexpr auto imposed_once = impose(folded_once<S>);
 } // namespace detail
 
-/// The formes of a scheme known while compiling: a row of the table or a constant `Scheme` (with static storage).
+/// Returns the formes of a scheme that is known while compiling: a row of the table or a constant `Scheme` with static
+/// storage.
 template <auto const& S> constexpr auto const& impose() { return detail::imposed_once<S>; }
 
 } // namespace v0
