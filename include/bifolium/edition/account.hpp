@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// An account read backwards: the paper of an edition is stated and the number of copies is not. Each way of counting a ream
-/// gives a range of copies that take just that paper, or none. The last unit that the account names is taken as started: 34
-/// reams are more than 33 and at most 34; 34 reams and 5 quires are more than 4 quires over and at most 5; loose sheets are
-/// exact. Where a ream has outside quires (472 sheets, of which 432 are good), the low end counts the good sheets alone and
-/// the high end all of them.
+/// Works back from an account: the paper of an edition is stated, and the number of copies is not. Each way of counting
+/// a ream gives a range of copies that take exactly this paper, or none. The last unit that the account names may be a
+/// started one. 34 reams are more than 33 and at most 34; 34 reams and 5 quires are more than 34 reams and 4 quires and
+/// at most 34 reams and 5 quires; loose sheets are exact. If a ream has outside quires (472 sheets, of which 432 are
+/// good), the lower end of the range counts only the good sheets and the upper end counts all.
 #pragma once
 
 #include <bifolium/edition/bill.hpp>
@@ -16,28 +16,29 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Paper as an account states it.
+/// The paper of an edition as an account states it.
 struct PaperOfAccount {
-  Fraction reams{};                     ///< 34, or 34 1/2; a whole number where quires or loose sheets follow
-  std::optional<std::int64_t> quires{}; ///< beyond the reams, where the account names them
-  std::optional<std::int64_t> loose{};  ///< sheets beyond the quires, where the account names them
+  Fraction reams{};                     ///< 34, or 34 1/2; a whole number if quires or loose sheets follow
+  std::optional<std::int64_t> quires{}; ///< quires after the reams, if the account names them
+  std::optional<std::int64_t> loose{};  ///< sheets after the quires, if the account names them
 };
 
-/// The reams by which an account is read unless others are named: 472, 480, 500 and 516 sheets.
+/// The reams by which an account is read if the caller names none: 472, 480, 500 and 516 sheets.
 inline constexpr std::array reams_of_accounts{reams::from_mill, reams::of_480, reams::of_500, reams::of_516};
 
-/// The copies that take the paper of an account, by one ream.
+/// The copies that take the paper of an account, for one count of the ream.
 struct CopiesOfAccount {
-  ReamCount ream{};                         ///< how the paper is counted
-  std::int64_t least{}, most{};             ///< copies wanted, both included
-  std::int64_t overs_least{}, overs_most{}; ///< copies above them, for the least and for the most
-  Range<std::int64_t> sheets{};             ///< of the account: low and high as above, stated as it says
+  ReamCount ream{};                         ///< the count of the ream
+  std::int64_t least{}, most{};             ///< the least and the greatest number of copies
+  std::int64_t overs_least{}, overs_most{}; ///< copies printed above these numbers
+  /// sheets of the account: `stated` as it says, `low` and `high` as explained above
+  Range<std::int64_t> sheets{};
   friend constexpr bool operator==(CopiesOfAccount const&, CopiesOfAccount const&) = default;
 };
 
 namespace detail {
 
-/// Sheets of an account, the low end not below 1. None where they do not fit.
+/// Returns the sheets of an account, with a lower end of at least 1, or no value if they do not fit in 64 bits.
 constexpr std::optional<Range<std::int64_t>> sheets_of_account(PaperOfAccount const& paper, ReamCount const& by) {
   auto const in = [&](std::int32_t sheets_of_ream) {
     Fits fits;
@@ -57,20 +58,21 @@ constexpr std::optional<Range<std::int64_t>> sheets_of_account(PaperOfAccount co
   return Range<std::int64_t>{low < 1 ? 1 : low, all->floor(), all->floor()};
 }
 
-/// Copies by the sheets they take.
+/// Finds numbers of copies by the sheets that they take.
 class CopiesOfPaper {
   Edition const& edition_;
   Plan const& plan_;
 
 public:
-  /// More copies than any account has.
+  /// A number of copies that no account reaches.
   static constexpr std::int64_t most = 1'000'000'000'000;
 
   constexpr CopiesOfPaper(Edition const& edition, Plan const& plan) : edition_{edition}, plan_{plan} {}
   [[nodiscard]] constexpr std::optional<std::int64_t> overs(std::int64_t copies) const {
     return overs_of(copies, edition_.overs_percent, edition_.overplus);
   }
-  /// The most copies, from 0, that take at most so many sheets: more copies take no less paper.
+  /// Returns the greatest number of copies, from 0, that takes at most `sheets` sheets. It relies on the fact that more
+  /// copies never take less paper.
   [[nodiscard]] constexpr std::int64_t within(std::int64_t sheets) const {
     std::int64_t low = 0, high = most;
     while (low < high) {
@@ -99,10 +101,11 @@ constexpr std::optional<Error> what_is_wrong(PaperOfAccount const& paper) {
 
 } // namespace detail
 
-/// The copies that take the paper of an account, with the overs of the edition, for each of the reams by which there are any;
-/// empty where no number of copies agrees with the account by any of them. The edition's own copies and ream are not looked
-/// at, and more than 10^12 copies are not looked for. Allocates. error: as `reckon`; negative_count, not_positive (no paper),
-/// not_a_number (part of a ream, and quires after it), result_too_large.
+/// Returns the numbers of copies that take the paper of an account, including the overs of the edition, one element for
+/// each count of the ream that gives any. The result is empty if no number of copies agrees with the account. The
+/// copies and the ream in `edition` are ignored. Numbers above 10^12 are not searched. The function allocates memory.
+/// Errors: those of `reckon`; negative_count, not_positive (no paper), not_a_number (a part of a ream with quires after
+/// it), result_too_large.
 inline Expected<std::vector<CopiesOfAccount>> copies_of_account(Edition edition, Plan const& plan,
                                                                 PaperOfAccount const& paper,
                                                                 std::span<ReamCount const> reams = reams_of_accounts) {

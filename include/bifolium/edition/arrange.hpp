@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// How a text becomes gatherings: its pages fill sheets, and the leaves that are left over fill a part of a sheet - a half-sheet
-/// printed from one forme with two copies, a quarter-sheet, the third of a sheet of twelves - or share a sheet with what is left
-/// over of the preliminaries, of the end matter, or with cancels. A printer could save paper by such sharing and often did
-/// (Bowers, Studies in Bibliography 1); that he did so in one book is an inference, and a plan says so.
+/// Arranges a text in gatherings. Its pages fill sheets. The leaves that are left over fill a part of a sheet - a
+/// half-sheet printed from one forme with two copies, a quarter-sheet, the third of a sheet of twelves - or share a
+/// sheet with leaves left over from the preliminaries or the end matter, or with cancels. A printer could save paper by
+/// such sharing, and often did (Bowers, Studies in Bibliography 1). That it was done in one particular book is an
+/// inference, and a plan says so.
 #pragma once
 
 #include <bifolium/edition/detail/arranger.hpp>
@@ -17,7 +18,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Leaves, gatherings and blank pages of a plan, before anything is put to press.
+/// Returns a plan with leaves, gatherings and blank pages, but without workings.
 constexpr Plan plan_of(SheetMakeUp const& by, Pages pages, bool runs_on) {
   if (runs_on) pages.text += pages.end_matter, pages.end_matter = 0;
   Plan plan;
@@ -30,7 +31,8 @@ constexpr Plan plan_of(SheetMakeUp const& by, Pages pages, bool runs_on) {
   return plan;
 }
 
-/// Leaves of a broadside whose verso is blank: the last one of each matter with an odd number of pages.
+/// Returns the number of leaves of a broadside with a blank verso: the last leaf of each matter that has an odd number
+/// of pages.
 constexpr int one_sided_leaves(SheetMakeUp const& by, Pages pages, bool runs_on) {
   if (by.leaves_to_press() != 1) return 0;
   if (runs_on) pages.text += pages.end_matter, pages.end_matter = 0;
@@ -54,9 +56,9 @@ constexpr std::optional<Error> what_is_wrong(Pages const& pages) {
 
 } // namespace detail
 
-/// The plan that takes the least paper and, of those that do and share as `how` allows, the fewest formes; of equals, the
-/// one that shares no sheet. error: negative_count, nothing_to_print, result_too_large (more than 10^15 pages).
-/// pre (here and below): `by` is read off a fold, by `make_up`.
+/// Returns the plan that takes the least paper. Among these it has the fewest formes, with the sharing that `how`
+/// allows; if two plans are equal, it is the one that shares no sheet. Precondition: `make_up` made `by` from a fold.
+/// Errors: negative_count, nothing_to_print, result_too_large (more than 10^15 pages).
 constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
   detail::must_make_leaves(by);
   if (auto const error = detail::what_is_wrong(pages)) return *error;
@@ -65,7 +67,8 @@ constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arra
   return plan;
 }
 
-/// The plan that uses whole sheets only: every matter is filled up with blank leaves. error: as `arrange`.
+/// Returns the plan that uses whole sheets only; blank leaves fill up every matter. Precondition: `make_up` made `by`
+/// from a fold. Errors: those of `arrange`.
 constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
   detail::must_make_leaves(by);
   if (auto const error = detail::what_is_wrong(pages)) return *error;
@@ -88,8 +91,9 @@ constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages co
   return plan;
 }
 
-/// All plans worth comparing, least paper first, then fewest formes, then fewest blank pages: each way of sharing, end
-/// matter apart or run on, and whole sheets throughout. Allocates. error: as `arrange`.
+/// Returns all plans that are worth comparing, ordered by paper, then by formes, then by blank pages: each way of
+/// sharing, with the end matter in its own gatherings or in those of the text, and with whole sheets only. The function
+/// allocates memory. Precondition: `make_up` made `by` from a fold. Errors: those of `arrange`.
 inline Expected<std::vector<Plan>> plans(SheetMakeUp const& by, Pages const& pages, PartWork parts = PartWork::turned) {
   std::vector<Plan> all;
   auto const keep = [&](Plan const& plan) {
@@ -112,23 +116,26 @@ inline Expected<std::vector<Plan>> plans(SheetMakeUp const& by, Pages const& pag
   return all;
 }
 
-/// The fewest parts of a sheet that hold so many leaves, the largest first: 6 leaves of an octavo are a half-sheet of 4 and a
-/// quarter of 2. A part divides the sheet, so that the paper comes out even; it is even, because it is folded, unless the
-/// leaves are `single` ones, as cancels are. None where no parts do it: 2 leaves of a sheet of 9. Allocates.
-/// pre: leaves from 0 to less than the sheet makes, which makes at most Scheme::most_cells.
+/// Returns the fewest parts of a sheet that hold `leaves` leaves, the largest first: 6 leaves of an octavo are a
+/// half-sheet of 4 and a quarter-sheet of 2. The size of a part divides the sheet, so that no paper is left. It is
+/// even, because the part is folded, unless the leaves are `single`, as cancels are. Returns no value if no parts are
+/// possible: 2 leaves of a sheet of 9. The function allocates memory. Precondition: leaves from 0 to less than the
+/// sheet makes, and a sheet of at most Scheme::most_cells leaves.
 inline std::optional<std::vector<int>> parts_of_sheet(int leaves, int leaves_to_sheet, bool single = false) {
   if (leaves < 0 || leaves >= leaves_to_sheet || leaves_to_sheet > Scheme::most_cells)
     broken("parts of a sheet hold fewer leaves than the sheet, which has at most Scheme::most_cells");
   return detail::PartSheets{leaves_to_sheet, leaves_to_sheet, single}.parts_of(leaves);
 }
 
-/// How far a text is from an even working, in which no leaf is left over for a part of a sheet and no page is blank.
+/// The distance of a text from an even working, in which no leaf is left over for a part of a sheet and no page is
+/// blank.
 struct EvenWorking {
-  std::int64_t pages_fewer{}; ///< to be saved so that the last whole sheet is full
-  std::int64_t pages_more{};  ///< to be had without another sheet
+  std::int64_t pages_fewer{}; ///< number of pages to save so that the last whole sheet is full
+  std::int64_t pages_more{};  ///< number of pages to add without another sheet
   friend constexpr bool operator==(EvenWorking, EvenWorking) = default;
 };
-/// For one matter of so many pages. error: negative_count.
+/// Returns the distance from an even working for one matter of `pages` pages. Precondition: `make_up` made `by` from a
+/// fold. Error: negative_count.
 constexpr Expected<EvenWorking> even_working(SheetMakeUp const& by, std::int64_t pages) {
   if (pages < 0) return error_in_field(Problem::negative_count, "pages", pages);
   detail::must_make_leaves(by);

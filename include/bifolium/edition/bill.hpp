@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// The paper and presswork of an edition: what a copy takes, what the run takes with its overs, and what that is in reams,
-/// weight and money - each as a range where an assumption changes it. All figures are integers or exact fractions, and a
-/// bill adds up.
+/// The paper and presswork of an edition: the sheets of one copy and of the whole run with its overs, and their number
+/// of reams, weight and cost. If an assumption changes a number, it is given as a range. All numbers are integers or
+/// exact fractions, so a bill adds up.
 ///
-/// Overs are copies of every sheet above the number wanted, for spoilage at press and surplus copies: 16 on 500 in a perfect
-/// ream (Savage), 52 on 3,000 in Babbage's account. They are given by the hundred or as a plain number.
+/// Overs are copies of every sheet printed above the number wanted, to replace spoiled sheets and for surplus copies:
+/// 16 on 500 in a perfect ream (Savage), 52 on 3,000 in Babbage's account. They are given as a percentage or as a
+/// number.
 #pragma once
 
 #include <bifolium/core/range.hpp>
@@ -19,50 +20,54 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// An edition whose paper and presswork are asked for. There is no default ream: without one the answer is in sheets.
+/// The edition whose paper and presswork are asked for. There is no default ream; without a ream the answer is in
+/// sheets.
 struct Edition {
-  Attested scheme{SchemeRow::octavo};           ///< how a sheet is folded and gathered
-  std::int64_t pages{};                         ///< of text
-  std::int64_t prelim_pages{};                  ///< of preliminaries, gathered apart
-  std::int64_t end_pages{};                     ///< of end matter
-  std::int64_t cancel_leaves{};                 ///< leaves printed anew in every copy
-  std::int64_t copies{};                        ///< wanted
-  Fraction overs_percent{};                     ///< of every sheet above the copies, 0 to 100
-  std::int64_t overplus{};                      ///< and so many copies more
-  Arranging arranging{};                        ///< what the printer decides of part-sheets and shared ones
-  std::optional<ReamCount> ream{};              ///< how paper is counted; without it the answer is in sheets
-  std::optional<Fraction> weight_of_ream{};     ///< in grammes
-  std::optional<std::int64_t> price_of_ream{};  ///< these in the currency's smallest unit
-  std::optional<std::int64_t> price_of_forme{}; ///< to impose and make ready one forme, or to compose it too
-  std::optional<std::int64_t> price_of_token{}; ///< of presswork, for as many impressions as make a token
+  Attested scheme{SchemeRow::octavo};       ///< the scheme by which a sheet is folded and gathered
+  std::int64_t pages{};                     ///< pages of text
+  std::int64_t prelim_pages{};              ///< pages of preliminaries, in gatherings of their own
+  std::int64_t end_pages{};                 ///< pages of end matter
+  std::int64_t cancel_leaves{};             ///< leaves that are printed anew in every copy
+  std::int64_t copies{};                    ///< copies wanted
+  Fraction overs_percent{};                 ///< overs of every sheet, in per cent of the copies, 0 to 100
+  std::int64_t overplus{};                  ///< further copies of every sheet, added to the percentage
+  Arranging arranging{};                    ///< the printer's choices about shared sheets and parts of sheets
+  std::optional<ReamCount> ream{};          ///< the count of the ream; without it the answer is in sheets
+  std::optional<Fraction> weight_of_ream{}; ///< weight of a ream, in grammes
+  /// price of a ream, in the smallest unit of the currency, as all prices
+  std::optional<std::int64_t> price_of_ream{};
+  std::optional<std::int64_t> price_of_forme{}; ///< price to impose and make ready one forme; may include composition
+  std::optional<std::int64_t> price_of_token{}; ///< price of the presswork of one token
   PressTerms press{};                           ///< tokens, rate, crew and number of presses
 };
 
-/// What an edition takes.
+/// The paper and presswork of an edition.
 struct Bill {
-  Edition edition{};    ///< as it was asked for
-  Plan plan{};          ///< the first plan of its pages: the least paper, then the fewest formes
+  Edition edition{};    ///< the edition as it was asked for
+  Plan plan{};          ///< the first plan of its pages: the one with the least paper, then the fewest formes
   std::int64_t overs{}; ///< copies of every sheet above those wanted
-  /// Sheets for the whole run. stated: part-sheets printed as the plan says, with the overs. low: no overs, no half-sheet
-  /// wasted on an odd copy, cancels in paper otherwise left white. high: what is left over of each matter on whole sheets,
-  /// each cancel a fold of two leaves, with the overs. Weight and cost follow the same three assumptions.
+  /// Sheets for the whole run. `stated`: parts of sheets are printed as the plan says, with overs. `low`: no overs, no
+  /// half-sheet wasted on an odd copy, and cancels printed on paper that would otherwise stay blank. `high`: with
+  /// overs, the leaves left over of each matter on whole sheets, and each cancel a fold of two leaves. Weight and cost
+  /// follow the same three assumptions.
   Range<std::int64_t> sheets{};
-  std::optional<PaperCount> paper{};            ///< of the stated sheets, in the ream named
-  std::optional<Range<Fraction>> kilogrammes{}; ///< where a weight was named
-  /// Where a price was named, rounded up to the smallest unit. A ream is paid whole: low, its outside quires serve as well.
+  std::optional<PaperCount> paper{};            ///< the stated sheets in the given ream
+  std::optional<Range<Fraction>> kilogrammes{}; ///< weight of the paper, if a weight was given
+  /// Cost of the paper, rounded up to the smallest unit, if a price was given. Whole reams are paid for; in `low`,
+  /// their outside quires are used as well.
   std::optional<Range<std::int64_t>> paper_cost{};
-  std::optional<std::int64_t> forme_cost{}; ///< of all formes, where a price was named
-  std::optional<std::int64_t> press_cost{}; ///< of the tokens, where a price was named, rounded up
-  std::optional<std::int64_t> total_cost{}; ///< the sum of what was priced, as stated
-  Presswork presswork{};                    ///< of the stated sheets
+  std::optional<std::int64_t> forme_cost{}; ///< cost of all formes, if a price was given
+  std::optional<std::int64_t> press_cost{}; ///< cost of the tokens, rounded up, if a price was given
+  std::optional<std::int64_t> total_cost{}; ///< the sum of all costs, with the paper as stated
+  Presswork presswork{};                    ///< the presswork of the stated sheets
 
-  /// Exactly: twelve and a half sheets are 25/2.
+  /// Returns the sheets of one copy, exactly: twelve and a half sheets are 25/2.
   [[nodiscard]] constexpr Fraction sheets_a_copy() const { return plan.sheets_a_copy(); }
 };
 
 namespace detail {
 
-/// One flag for many steps: what does not fit in 64 bits makes the whole bill an error.
+/// Collects the results of many steps in one flag: if one of them does not fit in 64 bits, the bill is an error.
 class Fits {
   bool all_{true};
 
@@ -97,7 +102,8 @@ constexpr std::optional<Error> what_is_wrong(Edition const& edition) {
   return {};
 }
 
-/// Sheets where each matter's oddments go on sheets of their own and each cancel is a fold of two leaves.
+/// Returns the sheets if the leaves left over of each matter are printed on sheets of their own and each cancel is a
+/// fold of two leaves.
 constexpr std::int64_t high_sheets(Plan const& plan, std::int64_t copies, Fits& fits) {
   std::int64_t of_copy = 0;
   for (std::size_t m = 0; m < matters; ++m) {
@@ -108,7 +114,7 @@ constexpr std::int64_t high_sheets(Plan const& plan, std::int64_t copies, Fits& 
   }
   return fits(checked_multiply(of_copy, copies));
 }
-/// Sheets that hold the leaves of the books and no more; cancels in what would be left white.
+/// Returns the sheets that just hold the leaves of the books, with cancels on paper that would otherwise stay blank.
 constexpr std::int64_t low_sheets(Plan const& plan, std::int64_t copies, Fits& fits) {
   std::int64_t leaves = 0;
   for (std::size_t m = 0; m + 1 < matters; ++m) leaves = fits(checked_add(leaves, plan.leaves_of[m]));
@@ -117,7 +123,7 @@ constexpr std::int64_t low_sheets(Plan const& plan, std::int64_t copies, Fits& f
   return fits(checked_add(whole, rest / plan.leaves_to_sheet + (rest % plan.leaves_to_sheet != 0 ? 1 : 0)));
 }
 
-/// What so many sheets cost where a ream of the price gives `sheets_of_ream`.
+/// Returns the cost of `sheets` sheets if `sheets_of_ream` of the sheets in a paid ream are used.
 constexpr std::int64_t cost_of(std::int64_t sheets, Edition const& edition, std::int32_t sheets_of_ream, Fits& fits) {
   return Fraction{fits(checked_multiply(*edition.price_of_ream, sheets)), sheets_of_ream}.ceil();
 }
@@ -128,15 +134,16 @@ constexpr Fraction weight_of(std::int64_t sheets, Edition const& edition, Fits& 
 
 } // namespace detail
 
-/// Copies of every sheet above those wanted: the hundredths rounded up, and the overplus. None when it does not fit.
+/// Returns the copies of every sheet above those wanted: the percentage rounded up, plus `overplus`; no value if the
+/// number does not fit in 64 bits.
 constexpr std::optional<std::int64_t> overs_of(std::int64_t copies, Fraction percent, std::int64_t overplus) {
   auto const share = checked_divide(percent, Fraction{100});
   auto const over = share ? checked_multiply(Fraction{copies}, *share) : std::nullopt;
   return over ? checked_add(over->ceil(), overplus) : std::nullopt;
 }
 
-/// The bill of an edition whose plan is known; its scheme and pages are not looked at. error: negative_count, nothing_to_print, too_many_overs, not_positive,
-/// ream_needed, result_too_large.
+/// Returns the bill of an edition whose plan is known. The scheme and the pages in `edition` are ignored. Errors:
+/// negative_count, nothing_to_print, too_many_overs, not_positive, ream_needed, result_too_large.
 constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
   if (auto const error = detail::what_is_wrong(edition)) return *error;
   if (plan.leaves_to_sheet <= 0) return error_in_field(Problem::nothing_to_print, "leaves_to_sheet");
@@ -162,13 +169,13 @@ constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
   bill.overs = overs;
   bill.sheets = sheets;
   bill.presswork = *work;
-  bill.presswork.perfected = perfected; // a side left blank is printed by one impression
+  bill.presswork.perfected = perfected; // one impression prints a sheet with a blank side
   if (edition.ream) bill.paper = counted(sheets.stated, *edition.ream);
   if (edition.weight_of_ream)
     bill.kilogrammes =
         Range<Fraction>{detail::weight_of(sheets.low, edition, fits), detail::weight_of(sheets.stated, edition, fits),
                         detail::weight_of(sheets.high, edition, fits)};
-  if (edition.price_of_ream) { // a ream is paid whole; its outside quires may serve, or be wasted
+  if (edition.price_of_ream) { // whole reams are paid for; their outside quires are used or wasted
     auto const all = edition.ream->ream, good = edition.ream->printable();
     bill.paper_cost = Range<std::int64_t>{detail::cost_of(sheets.low, edition, all, fits),
                                           detail::cost_of(sheets.stated, edition, good, fits),
@@ -185,12 +192,13 @@ constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
   return bill;
 }
 
-/// The pages that an edition asks to be arranged.
+/// Returns the pages of an edition that are to be arranged.
 constexpr Pages pages_of(Edition const& edition) {
   return {edition.pages, edition.prelim_pages, edition.end_pages, edition.cancel_leaves};
 }
 
-/// Arranges an edition in its scheme and gives its bill. error: as above, and those of `arrange`.
+/// Arranges the pages of an edition by its scheme and returns its bill. Errors: those of `arrange`, and negative_count,
+/// nothing_to_print, too_many_overs, not_positive, ream_needed, result_too_large.
 constexpr Expected<Bill> reckon(Edition const& edition) {
   auto const folded = fold(edition.scheme.scheme());
   if (!folded) return folded.error();

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Casting off: how many pages a manuscript will make before a line of it is set, and casting up: what a sheet of it is
-/// worth to the compositor. Printers counted words or letters of a sample line, or ens (half the body of the type) and
-/// thousands of them; the printed tables give lines x ens x pages, in thousands, half a thousand counting as one
-/// (Savage 1841). What is assumed is part of the answer.
+/// Casting off estimates how many pages a manuscript will make, before a line of it is set. Casting up counts the work
+/// of a sheet for the compositor's pay. Printers counted words or letters of a sample line, or ens (an en is half the
+/// body of the type) in thousands. The printed tables give lines x ens x pages in thousands, and count half a thousand
+/// as one (Savage 1841). The answer states its assumption.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -12,9 +12,9 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Thousands of ens in a sheet, as the tables give it: a fraction of five hundred and more counts as one, less is dropped.
-/// `lines` in the page with head line and direction line, `ens` in the line, `pages` in the sheet.
-/// error: negative_count, result_too_large.
+/// Returns the thousands of ens in a sheet, as the tables give it: a remainder of five hundred or more counts as one
+/// thousand, a smaller one is dropped. `lines` counts the lines of a page including head line and direction line, `ens`
+/// the ens of a line, `pages` the pages of the sheet. Errors: negative_count, result_too_large.
 constexpr Expected<std::int64_t> thousands_in_sheet(std::int64_t lines, std::int64_t ens, std::int64_t pages) {
   if (lines < 0) return error_in_field(Problem::negative_count, "lines", lines);
   if (ens < 0) return error_in_field(Problem::negative_count, "ens", ens);
@@ -26,30 +26,33 @@ constexpr Expected<std::int64_t> thousands_in_sheet(std::int64_t lines, std::int
   return *rounded / 1000;
 }
 
-/// What is counted in the copy and in a line of type.
+/// The unit that is counted in the manuscript and in a line of type.
 enum class CastingUnit : std::uint8_t {
-  words,   ///< of the language
-  letters, ///< with the spaces between words
-  ens      ///< half the body of the type, the compositor's measure
+  words,   ///< words
+  letters, ///< letters, including the spaces between words
+  ens      ///< ens, the compositor's measure: half the body of the type
 };
 
-/// A sample of the copy and of the type it will be set in.
+/// A sample of the manuscript and of the type in which it will be set.
 struct Sample {
-  std::int64_t in_copy{};               ///< words, letters or ens of the whole manuscript; see `in_manuscript`
-  Fraction a_line{};                    ///< of type, on the average: found by setting a few lines (MacKellar 1893)
-  std::int64_t lines_a_page{};          ///< of type, without head line and direction line; see `lines_in_page`
-  CastingUnit unit{CastingUnit::words}; ///< of both figures above
-  std::optional<Fraction> least_a_line{}, most_a_line{}; ///< of the lines that were set, where a range is wanted
+  std::int64_t in_copy{}; ///< words, letters or ens of the whole manuscript; see `in_manuscript`
+  Fraction a_line{};      ///< average in a line of type, found by setting a few lines (MacKellar 1893)
+  /// lines of type in a page, without head line and direction line; see `lines_in_page`
+  std::int64_t lines_a_page{};
+  CastingUnit unit{CastingUnit::words}; ///< the unit of `in_copy` and `a_line`
+  /// the least and the greatest number in the lines that were set, if a range is wanted
+  std::optional<Fraction> least_a_line{}, most_a_line{};
 };
 
-/// What casting off gives, and what it assumes.
+/// The result of casting off, and its assumption.
 struct CastOff {
-  Fraction lines{}; ///< of type, exactly
-  /// Pages; the last may be short. low: every line holds as much as the fullest that was set; high: as little as the emptiest.
+  Fraction lines{}; ///< lines of type, exactly
+  /// Pages; the last page may be short. `low`: every line holds as much as the fullest line of the sample. `high`:
+  /// every line holds as little as the emptiest.
   Range<std::int64_t> pages{};
-  CastingUnit unit{}; ///< what was counted
+  CastingUnit unit{}; ///< the unit that was counted
 
-  /// What is assumed, as a clause to print after the figure.
+  /// Returns the assumption as a clause that can be printed after the number.
   [[nodiscard]] constexpr char const* assumption() const noexcept {
     switch (unit) {
     case CastingUnit::words:
@@ -64,8 +67,8 @@ struct CastOff {
   friend constexpr bool operator==(CastOff const&, CastOff const&) = default;
 };
 
-/// Words (or letters) of a manuscript by its own sample: a line x lines a page x pages (MacKellar 1893).
-/// error: negative_count, result_too_large.
+/// Returns the words (or letters) of a manuscript from a sample of it: words in a line x lines in a page x pages
+/// (MacKellar 1893). Errors: negative_count, result_too_large.
 constexpr Expected<std::int64_t> in_manuscript(Fraction a_line, std::int64_t lines_a_page, std::int64_t pages) {
   if (a_line < Fraction{}) return error_in_field(Problem::negative_count, "a_line");
   if (lines_a_page < 0) return error_in_field(Problem::negative_count, "lines_a_page", lines_a_page);
@@ -76,8 +79,8 @@ constexpr Expected<std::int64_t> in_manuscript(Fraction a_line, std::int64_t lin
   return all->ceil();
 }
 
-/// Pages that the copy will make. error: negative_count, not_positive, out_of_order (a least above the average, or a most below it),
-/// result_too_large.
+/// Returns the pages that the manuscript will make. Errors: negative_count, not_positive, out_of_order (a least number
+/// above the average, or a greatest below it), result_too_large.
 constexpr Expected<CastOff> cast_off(Sample const& sample) {
   if (sample.in_copy < 0) return error_in_field(Problem::negative_count, "in_copy", sample.in_copy);
   auto const least = sample.least_a_line.value_or(sample.a_line), most = sample.most_a_line.value_or(sample.a_line);
@@ -98,8 +101,8 @@ constexpr Expected<CastOff> cast_off(Sample const& sample) {
   return CastOff{lines, {pages_of(fewest), pages_of(lines), pages_of(many)}, sample.unit};
 }
 
-/// Ens in a measure: both in the same unit, points or tenths of a millimetre; an en is half the body.
-/// error: not_positive, result_too_large.
+/// Returns the ens in a measure (the width of a line). `measure` and `body` are in the same unit, for example points or
+/// tenths of a millimetre; an en is half the body. Errors: not_positive, result_too_large.
 constexpr Expected<Fraction> ens_in_line(Fraction measure, Fraction body) {
   if (measure <= Fraction{}) return error_in_field(Problem::not_positive, "measure");
   if (body <= Fraction{}) return error_in_field(Problem::not_positive, "body");
@@ -109,8 +112,8 @@ constexpr Expected<Fraction> ens_in_line(Fraction measure, Fraction body) {
   return *ens;
 }
 
-/// Whole lines in a type page, from its height and the measure of twenty lines, both in the same unit: the way early type is
-/// described. error: not_positive, result_too_large.
+/// Returns the whole lines in a type page from its height and the height of twenty lines, both in the same unit. Early
+/// type is described in this way. Errors: not_positive, result_too_large.
 constexpr Expected<std::int64_t> lines_in_page(Fraction page_height, Fraction twenty_lines) {
   if (page_height <= Fraction{}) return error_in_field(Problem::not_positive, "page_height");
   if (twenty_lines <= Fraction{}) return error_in_field(Problem::not_positive, "twenty_lines");
@@ -120,16 +123,16 @@ constexpr Expected<std::int64_t> lines_in_page(Fraction page_height, Fraction tw
   return lines->floor();
 }
 
-/// Words in a square inch of type set solid.
+/// The words in a square inch of type that is set solid, without extra space between lines.
 struct SolidType {
-  Fraction points{};    ///< size of the type
-  std::int32_t words{}; ///< in a square inch
+  Fraction points{};    ///< size of the type, in points
+  std::int32_t words{}; ///< words in a square inch
   friend constexpr bool operator==(SolidType const&, SolidType const&) = default;
 };
-/// From a printers' handbook of about 1900, pp. 72-73; its larger sizes cannot be read.
+/// Words in a square inch, from a printers' handbook of about 1900, pp. 72-73. Its larger sizes are illegible.
 inline constexpr SolidType solid_types[]{{5, 69}, {{11, 2}, 65}, {6, 47}, {7, 38}, {8, 32}};
 
-/// Words on a page of so many square inches, set solid. error: no_such_type, not_positive, result_too_large.
+/// Returns the words on a page of `square_inches`, set solid. Errors: no_such_type, not_positive, result_too_large.
 constexpr Expected<std::int64_t> words_in_page(Fraction points, Fraction square_inches) {
   if (square_inches <= Fraction{}) return error_in_field(Problem::not_positive, "square_inches");
   for (auto const& type : solid_types)

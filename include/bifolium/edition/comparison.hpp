@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
-/// Would twelves have been cheaper than octavo? One text is laid out under several printing options - schemes, sheets,
-/// prices - and the options are put in order for every number of copies in a range. A small run is decided by formes, a long
-/// one by paper, so the order changes; where it does is found exactly and not by samples.
+/// Compares printing options: would twelves have been cheaper than octavo? One text is laid out under several options -
+/// schemes, sheets, prices - and the options are ordered by cost for every number of copies in a range. Formes decide
+/// the cost of a small run and paper that of a large one, so the order changes. The comparison finds every change
+/// exactly; it does not sample.
 ///
-/// Method. The cost of an option lies between two straight lines over the copies, parallel and known exactly; what rounding
-/// can add (an odd half-sheet, a started copy of overs) is their distance. Where the lines of all options keep clear of one
-/// another at both ends of a stretch, the order holds throughout; otherwise the stretch is halved, down to single runs,
-/// whose cost is calculated. So only the runs near a change of order are calculated one by one, each at most once.
+/// Method. The cost of an option lies between two parallel straight lines over the number of copies, both known
+/// exactly. Their distance is the most that rounding can add (an odd half-sheet, a started copy of overs). If the lines
+/// of all options do not overlap at both ends of a stretch, the order is the same throughout; otherwise the stretch is
+/// halved, down to single numbers of copies, whose cost is calculated. So only the numbers near a change of order are
+/// calculated, each at most once.
 #pragma once
 
 #include <bifolium/edition/bill.hpp>
@@ -19,18 +21,18 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What is compared.
+/// The quantity that is compared.
 enum class CompareBy : std::uint8_t {
-  cost,  ///< paper, formes and presswork, as far as prices are named, exactly: no rounding to a coin
-  sheets ///< paper, counted in the sheets of each option
+  cost,  ///< cost of paper, formes and presswork as far as prices are given, exact and without rounding to a coin
+  sheets ///< paper, in the sheets of each option
 };
 
-/// One option to print the text: an edition, whose number of copies is open, and its plan.
+/// One way to print the text: an edition without a number of copies, and its plan.
 struct PrintingOption {
-  Edition edition{}; ///< all but the copies, which vary
-  Plan plan{};       ///< how its pages are arranged; the same for every number of copies
+  Edition edition{}; ///< the edition; its number of copies is ignored
+  Plan plan{};       ///< the arrangement of its pages, which is the same for every number of copies
 };
-/// Arranges an edition as a printing option. error: as `reckon`; copies need not be named.
+/// Arranges an edition as a printing option. The number of copies may be left out. Errors: those of `reckon`.
 constexpr Expected<PrintingOption> printing_option(Edition edition) {
   if (edition.copies == 0) edition.copies = 1;
   auto const bill = reckon(edition);
@@ -38,19 +40,19 @@ constexpr Expected<PrintingOption> printing_option(Edition edition) {
   return PrintingOption{edition, bill->plan};
 }
 
-/// Numbers of copies for which the options have one order, the least first; options that cost the same keep the order in which
-/// they were given.
+/// A range of numbers of copies over which the order of the options is the same, the least first. Options with equal
+/// values keep the order in which they were given.
 struct Stretch {
-  std::int64_t from{}, to{};        ///< copies, both included
-  std::vector<std::size_t> order{}; ///< indices of the options
-  /// The index of the option that is least throughout the stretch.
+  std::int64_t from{}, to{};        ///< the least and the greatest number of copies
+  std::vector<std::size_t> order{}; ///< indices of the options, the least first
+  /// Returns the index of the option that is least throughout this stretch.
   [[nodiscard]] std::size_t least() const { return order.front(); }
   friend bool operator==(Stretch const&, Stretch const&) = default;
 };
 
 namespace detail {
 
-/// What is wrong with an option, whatever the copies.
+/// Returns the error of an option that does not depend on the number of copies.
 constexpr std::optional<Error> what_is_wrong(PrintingOption const& option) {
   auto edition = option.edition;
   edition.copies = 1;
@@ -58,7 +60,7 @@ constexpr std::optional<Error> what_is_wrong(PrintingOption const& option) {
   if (!bill) return bill.error();
   return {};
 }
-/// What an option without a mistake costs at so many copies.
+/// Returns the cost of a valid option for a number of copies.
 constexpr Expected<Fraction> sound_cost_of(PrintingOption const& option, std::int64_t copies, CompareBy by) {
   auto const& edition = option.edition;
   Fits fits;
@@ -81,7 +83,8 @@ constexpr Expected<Fraction> sound_cost_of(PrintingOption const& option, std::in
 
 } // namespace detail
 
-/// What an option costs at so many copies, or its sheets, exactly. Zero copies cost their formes. error: as `reckon`.
+/// Returns the exact cost of an option, or its sheets, for a number of copies. Zero copies cost only the formes.
+/// Errors: those of `reckon`.
 constexpr Expected<Fraction> cost_of(PrintingOption const& option, std::int64_t copies,
                                      CompareBy by = CompareBy::cost) {
   if (copies < 0) return error_in_field(Problem::negative_count, "copies", copies);
@@ -98,7 +101,7 @@ struct CostLines {
   constexpr CostLines() = default;
   constexpr CostLines(PrintingOption const& option, CompareBy by, Fits& fits) {
     auto const& edition = option.edition;
-    // a copy more: sheets and impressions of it; and what rounding adds at most, by working
+    // the sheets and impressions of one more copy, and the most that rounding adds for each working
     Fraction sheets = option.plan.sheets_a_copy(), impressions{}, more_sheets{}, more_impressions{};
     for (auto const& working : option.plan) {
       Fraction const times{working.times};
@@ -127,8 +130,7 @@ struct CostLines {
     if (by == CompareBy::cost)
       base = fits(checked_add(
           base, Fraction{fits(checked_multiply(edition.price_of_forme.value_or(0), option.plan.formes()))}));
-    gap =
-        fits(checked_add(a_copy, priced(more_sheets, more_impressions))); // a started copy of overs, then the workings
+    gap = fits(checked_add(a_copy, priced(more_sheets, more_impressions))); // one more copy of overs, then the workings
   }
   [[nodiscard]] constexpr Fraction low(std::int64_t copies, Fits& fits) const {
     return fits(checked_add(fits(checked_multiply(rise, Fraction{copies})), base));
@@ -149,7 +151,7 @@ class Comparer {
     else
       found_.push_back({from, to, order});
   }
-  /// The options from the least to the most by some figure; equal ones keep their order.
+  /// Returns the options ordered by a number, the least first. Options with equal numbers keep their order.
   template <class Figure> [[nodiscard]] std::vector<std::size_t> sorted_by(Figure figure) const {
     std::vector<Fraction> figures(options_.size());
     std::vector<std::size_t> order(options_.size());
@@ -175,7 +177,7 @@ public:
   Comparer(std::vector<PrintingOption> const& options, CompareBy by) : options_{options}, by_{by} {
     for (auto const& option : options) lines_.emplace_back(option, by, fits_);
   }
-  /// pre: from <= to.
+  /// Finds the stretches of a range. Precondition: from <= to.
   void walk(std::int64_t from, std::int64_t to) {
     if (!fits_.all()) return;
     if (from == to) {
@@ -201,10 +203,10 @@ public:
 
 } // namespace detail
 
-/// The order of the options for every number of copies in a range: stretches without a gap between them. A million copies
-/// at most, because two options that differ by rounding alone have every run calculated. Allocates.
-/// error: nothing_to_print (no option, or no copies), negative_count, number_too_large (copies), result_too_large, price_needed;
-/// and as `reckon` of an option.
+/// Returns the order of the options for every number of copies in a range, as stretches without gaps. The range has at
+/// most a million numbers, because all of them are calculated if two options differ only by rounding. The function
+/// allocates memory. Errors: nothing_to_print (no option or no copies), negative_count, number_too_large (copies),
+/// result_too_large, price_needed; and those of `reckon` for an option.
 inline Expected<std::vector<Stretch>> compare(std::vector<PrintingOption> const& options, std::int64_t from,
                                               std::int64_t to, CompareBy by = CompareBy::cost) {
   if (from < 0) return error_in_field(Problem::negative_count, "from", from);

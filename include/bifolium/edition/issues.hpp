@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Issues of one edition: so many copies on common paper, so many on fine, from the same formes. Formes are made ready once;
-/// each paper has its own ream, price and overs, and its own odd half-sheet, for two papers cannot share a sheet.
+/// Issues of one edition: some copies on common paper and some on fine paper, from the same formes. The formes are made
+/// ready once. Each paper has its own ream, price and overs, and its own odd half-sheet, since two papers cannot share
+/// a sheet.
 #pragma once
 
 #include <bifolium/edition/bill.hpp>
@@ -10,29 +11,29 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What differs from issue to issue.
+/// The properties in which issues differ.
 struct Issue {
-  std::int64_t copies{};                       ///< wanted of this issue
-  Fraction overs_percent{};                    ///< of every sheet above the copies, 0 to 100
-  std::int64_t overplus{};                     ///< and so many copies more
-  std::optional<ReamCount> ream{};             ///< how its paper is counted; without it the answer is in sheets
-  std::optional<Fraction> weight_of_ream{};    ///< in grammes
-  std::optional<std::int64_t> price_of_ream{}; ///< in the currency's smallest unit
+  std::int64_t copies{};                       ///< copies wanted of this issue
+  Fraction overs_percent{};                    ///< overs of every sheet, in per cent of the copies, 0 to 100
+  std::int64_t overplus{};                     ///< further copies of every sheet, added to the percentage
+  std::optional<ReamCount> ream{};             ///< the count of the ream; without it the answer is in sheets
+  std::optional<Fraction> weight_of_ream{};    ///< weight of a ream, in grammes
+  std::optional<std::int64_t> price_of_ream{}; ///< price of a ream, in the smallest unit of the currency
 };
 
-/// What the issues take, one by one and together.
+/// The paper and presswork of the issues, one by one and together.
 struct IssuesBill {
-  std::vector<Bill> issues{};               ///< paper and presswork of each; formes are priced below, once
-  std::int64_t formes{};                    ///< set and imposed once for all issues
-  Range<std::int64_t> sheets{};             ///< of all papers
-  Presswork presswork{};                    ///< of all issues together
-  std::optional<std::int64_t> forme_cost{}; ///< of the formes, once, where a price was named
-  std::optional<std::int64_t> press_cost{}; ///< of all presswork, where a price was named, rounded up
-  std::optional<std::int64_t> total_cost{}; ///< the sum of what was priced, the papers included
+  std::vector<Bill> issues{};               ///< paper and presswork of each issue, without the cost of formes
+  std::int64_t formes{};                    ///< formes, which are set and imposed once for all issues
+  Range<std::int64_t> sheets{};             ///< sheets of all papers
+  Presswork presswork{};                    ///< presswork of all issues together
+  std::optional<std::int64_t> forme_cost{}; ///< cost of the formes, if a price was given
+  std::optional<std::int64_t> press_cost{}; ///< cost of all presswork, rounded up, if a price was given
+  std::optional<std::int64_t> total_cost{}; ///< the sum of all costs, including the papers
 };
 
-/// The bill of the issues of an edition, whose own copies, overs, ream and price of paper are not looked at.
-/// error: as `reckon`; nothing_to_print without an issue. Allocates.
+/// Returns the bill of the issues of an edition. The copies, overs, ream and price of paper in `edition` are ignored.
+/// The function allocates memory. Errors: those of `reckon`; nothing_to_print if there is no issue.
 inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& issues) {
   if (issues.empty()) return error_in_field(Problem::nothing_to_print, "issues");
   auto const price_of_forme = edition.price_of_forme, price_of_token = edition.price_of_token;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// How a scheme divides the sheet and gathers the leaves: what a plan and a bill need to know of it, read off the
-/// fold and nowhere typed in. A sheet goes to press whole, or was cut before (then its pieces go to press); a whole one
-/// prints two formes, or one and the same on both sides (half-sheet work).
+/// The facts about a scheme that a plan and a bill need: how it divides the sheet and gathers the leaves. They are
+/// computed from the fold and typed in nowhere. A sheet goes to press whole, or it is cut first and its pieces go to
+/// press. A whole sheet is printed from two formes, or from one forme on both sides (half-sheet work).
 #pragma once
 
 #include <bifolium/fold/attested.hpp>
@@ -12,27 +12,28 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// One unit of the scheme - all its sheets, one copy of its pages - and how it is worked.
+/// One unit of a scheme, which is all its sheets for one copy of its pages, and how it is printed.
 struct SheetMakeUp {
-  int leaves_to_sheet{};                                     ///< of the whole sheet of paper
-  int pieces_to_sheet{1};                                    ///< into which it is cut before it goes to press
+  int leaves_to_sheet{}; ///< leaves of the whole sheet of paper
+  /// pieces into which the sheet is cut before it goes to press
+  int pieces_to_sheet{1};
   int gathering_count{};                                     ///< gatherings of one copy of the scheme's pages
-  std::array<std::uint8_t, Scheme::most_gatherings> sizes{}; ///< their leaves, in the order of the pages
-  int workings{};      ///< sheets (or pieces) of two formes in a unit, each one copy
-  int half_workings{}; ///< half-sheets in a unit, each of one forme that gives two copies to the sheet
+  std::array<std::uint8_t, Scheme::most_gatherings> sizes{}; ///< leaves of each gathering, in the order of the pages
+  int workings{};      ///< sheets (or pieces) with two formes in a unit; each gives one copy
+  int half_workings{}; ///< half-sheets in a unit; each has one forme and gives two copies to the sheet
 
-  /// Leaves of one copy of the scheme's pages.
+  /// Returns the leaves of one copy of the scheme's pages.
   [[nodiscard]] constexpr int leaves() const noexcept {
     int all = 0;
     for (int g = 0; g < gathering_count; ++g) all += sizes[static_cast<std::size_t>(g)];
     return all;
   }
-  /// Leaves of what goes to press at once: the sheet, or the piece of one cut before.
+  /// Returns the leaves of the paper that goes to press at once: of the sheet, or of a piece if the sheet is cut first.
   [[nodiscard]] constexpr int leaves_to_press() const noexcept { return leaves_to_sheet / pieces_to_sheet; }
   friend constexpr bool operator==(SheetMakeUp const&, SheetMakeUp const&) = default;
 };
 
-/// Reads it off a fold. Of several copies of a gathering the first counts.
+/// Reads the make-up from a fold. If a gathering has several copies, only the first counts.
 template <int N> constexpr SheetMakeUp make_up(Fold<N> const& fold) {
   SheetMakeUp result;
   auto const& lay = fold.sheet(0);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The collation formula of a plan: preliminaries as π where they are one gathering and a, b, c ... where they are more, the
-/// text A to Z and then in doubled letters, the end matter signed after it. The formula is a text in the notation of
+/// Writes the collation formula of a plan: preliminaries as π if they are one gathering and as a, b, c ... if they are
+/// more, the text as A to Z and then in doubled letters, the end matter signed after it. The text is in the notation of
 /// `write_formula`; `read_formula` reads it, and then it can be counted, referred to and written in other notations.
 #pragma once
 
@@ -15,7 +15,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Sets down runs of gatherings, one signed after another.
+/// Writes runs of gatherings, one signed after another.
 class PlanFormulaText {
   SheetMakeUp const& by_;
   std::string text_;
@@ -34,14 +34,16 @@ class PlanFormulaText {
     text_.append(to_text(signature).view());
   }
   void count(int leaves) { text_.append(raised(leaves).view()); }
-  /// Gatherings alike, the first signed as the `next` of its alphabet, which begins with A or a. Their counts follow.
+  /// Writes gatherings of one size. The first has the next signature of its alphabet, which begins with A or a. Their
+  /// leaf counts follow.
   void run(std::int64_t& next, std::int64_t gatherings, char first) {
     text_ += ' ';
     sign(next, first);
     if (gatherings > 1) text_ += '-', sign(next + gatherings - 1, first);
     next += gatherings;
   }
-  /// The gatherings of one matter: those the scheme fills, alternating as it does, then the last ones.
+  /// Writes the gatherings of one matter: those that the scheme fills, alternating as in the scheme, then the last
+  /// ones.
   void matter(std::int64_t leaves, std::int64_t& next, char first) {
     if (auto const filled = leaves / by_.leaves(); filled > 0) {
       run(next, filled * by_.gathering_count, first);
@@ -84,8 +86,9 @@ public:
 
 } // namespace detail
 
-/// The formula of a plan made from that scheme. Its leaves are those of the plan, and it takes the sheets of the plan except
-/// those of cancels. Allocates. error: multiple_too_high, where a gathering is past the last signature.
+/// Returns the formula of a plan that was made from this scheme. The formula has the leaves of the plan and its sheets,
+/// except those of cancels. The function allocates memory. Error: multiple_too_high if a gathering is after the last
+/// possible signature.
 inline Expected<std::string> formula_of(Plan const& plan, SheetMakeUp const& by) {
   return detail::PlanFormulaText{by}.whole(plan);
 }

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// How much type must stand. Set in the order of the pages, a forme can go to press only when its last page is set, and all
-/// pages before it stand until then. Set by formes, only its own pages stand, but every page between must have been cast
-/// off: the outermost sheet of a quired folio asks that of the whole gathering. Which pages share a forme is read off the
-/// imposition; formes kept standing for another impression hold all its pages().
+/// How much type must be kept standing, that is, set and not yet distributed. If type is set in the order of the pages,
+/// a forme can go to press only when its last page is set, and all earlier pages stand until then. If type is set by
+/// formes, only the pages of the forme stand, but every page between them must have been cast off; for the outermost
+/// sheet of a folio in gatherings that means the whole gathering. The pages of a forme are computed from the
+/// imposition.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -12,17 +13,17 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// One forme, as far as type is concerned.
+/// The type of one forme.
 struct FormeType {
-  int sheet{};          ///< of the gathering, from 0, the outermost first
-  Side side{};          ///< outer or inner forme
-  int pages{};          ///< that stand in the forme
-  int last_page{};      ///< of the scheme
-  int set_in_order{};   ///< pages of type that must be set when the text is set in its order
-  int cast_off_pages{}; ///< pages to be cast off before it can be set by itself
+  int sheet{};          ///< the sheet of the gathering, from 0, the outermost first
+  Side side{};          ///< the outer or the inner forme
+  int pages{};          ///< number of pages in the forme
+  int last_page{};      ///< the last page of the scheme in the forme
+  int set_in_order{};   ///< number of pages that must be set if the text is set in order
+  int cast_off_pages{}; ///< number of pages to cast off before the forme can be set by itself
   friend constexpr bool operator==(FormeType, FormeType) = default;
 
-  /// Ens of type in so many pages of so many lines. error: negative_count, result_too_large.
+  /// Returns the ens of type in a number of pages with `lines` lines each. Errors: negative_count, result_too_large.
   [[nodiscard]] static constexpr Expected<std::int64_t> ens(std::int64_t pages_of_type, std::int64_t lines,
                                                             std::int64_t ens_a_line) {
     if (pages_of_type < 0) return error_in_field(Problem::negative_count, "pages_of_type", pages_of_type);
@@ -35,14 +36,14 @@ struct FormeType {
   }
 };
 
-/// The type of one forme. pre: the sheet has it.
+/// Returns the type of one forme. Precondition: the sheet has this forme.
 template <int N> constexpr FormeType forme_type(Imposition<N> const& formes, int sheet, Side side) {
   FormeType type{sheet, side, 0, 0, 0, 0};
   for (auto standing : formes.forme(side, sheet)) {
     ++type.pages;
     if (standing.page > type.last_page) type.last_page = standing.page;
   }
-  // pages of the text up to the last one, wherever they stand; those of this forme need no casting off
+  // pages of the text up to the last one, in whatever forme they are; pages of this forme need no casting off
   for (int page = 1; page <= type.last_page; ++page) {
     if (!formes.find_place(page)) continue;
     ++type.set_in_order;
@@ -53,7 +54,8 @@ template <int N> constexpr FormeType forme_type(Imposition<N> const& formes, int
   return type;
 }
 
-/// The forme that is complete first when the pages are set in order; of equals the one of the lower sheet, outer first.
+/// Returns the forme that is complete first if the pages are set in order. If two are equal, it is the one of the sheet
+/// with the lower number, the outer forme first.
 template <int N> constexpr FormeType first_forme_in_order(Imposition<N> const& formes) {
   FormeType first;
   for (int sheet = 0; sheet < formes.sheets(); ++sheet)
