@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// A copy against the formula. The formula describes the ideal copy; the copy in hand may want leaves, have them twice or
-/// in another order. Both are kept apart: nothing seen in one copy changes the formula. A missing leaf whose conjugate is
-/// missing too is a lost bifolium, easily lost without a trace; one whose conjugate is there has left a stub. A missing
-/// blank is missing paper and no missing text. Everything is kept in spans, so the cost grows with what is listed and not
-/// with the leaves of the book. What is found is put into words by copy/copy_words.hpp.
+/// Compares a copy with the formula. The formula describes the ideal copy, the most complete state of the book. The
+/// copy in hand may lack leaves, or have them twice or in another order. Copy and formula stay separate: evidence in
+/// one copy does not change the formula. If a leaf and its conjugate are both missing, a whole bifolium is lost, which
+/// leaves no trace; if the conjugate is there, the missing leaf left a stub. A missing blank is missing paper but no
+/// missing text. Leaves are stored in spans, so the cost grows with the length of the list and not with the number of
+/// leaves. copy/copy_words.hpp puts the result into words.
 #pragma once
 
 #include <bifolium/copy/detail/numbers_seen.hpp>
@@ -17,60 +18,66 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Leaves that are bound elsewhere than in the ideal copy.
+/// Leaves that are bound in another place than in the ideal copy.
 struct Misplaced {
-  LeafSpan leaves{};                 ///< that are together, in the order of the ideal copy
-  std::optional<LeafOfBook> after{}; ///< the leaf after which they are bound; none at the front
+  LeafSpan leaves{};                 ///< leaves that are together, in the order of the ideal copy
+  std::optional<LeafOfBook> after{}; ///< the leaf after which they are bound; no value at the front
   friend constexpr bool operator==(Misplaced const&, Misplaced const&) = default;
 };
-/// What a copy shows against the formula.
+/// The result of comparing a copy with the formula.
 struct CopyChecked {
-  std::vector<LeafSpan> wanting{};      ///< leaves of the ideal copy that are not there, in its order
-  std::vector<LeafSpan> repeated{};     ///< leaves that are there again, once for each time beyond the first
-  std::vector<LeafSpan> not_in_ideal{}; ///< leaves the ideal copy lacks: a cancelled or deleted leaf left in
-  std::vector<LeafSpan> noted{};        ///< leaves listed with a word: blank, mounted, supplied, facsimile
-  std::vector<Misplaced> misplaced{};   ///< the fewest leaves that, set right, bring all into order
-  std::vector<JointJudged> joints{};    ///< what was seen of joined leaves, in the order given, against the formula
-  std::int64_t leaves_ideal{};          ///< leaves of the ideal copy
-  std::int64_t leaves_present{};        ///< leaves of this copy, repeated ones and those not in the ideal copy included
-  std::int64_t leaves_wanting{};        ///< leaves of the ideal copy that are not there; a facsimile is not the leaf
-  std::int64_t blanks_wanting{};        ///< those of them that the formula notes as blank
-  bool backwards{}; ///< every leaf comes before the last: a book read from right to left, collated from the back?
-  /// No leaf is wanting; leaves may still be misplaced, repeated or too many.
+  std::vector<LeafSpan> wanting{};  ///< leaves of the ideal copy that the copy lacks, in order
+  std::vector<LeafSpan> repeated{}; ///< leaves that the copy has more than once, one entry for each further time
+  /// leaves that the ideal copy does not have: a cancelled or deleted leaf that stayed in the book
+  std::vector<LeafSpan> not_in_ideal{};
+  std::vector<LeafSpan> noted{};      ///< leaves listed with a word: blank, mounted, supplied, facsimile
+  std::vector<Misplaced> misplaced{}; ///< the fewest leaves that must be moved so that all leaves are in order
+  std::vector<JointJudged> joints{};  ///< evidence of joined leaves, in the order given, compared with the formula
+  std::int64_t leaves_ideal{};        ///< leaves of the ideal copy
+  /// leaves of this copy, including repeated leaves and those that the ideal copy does not have
+  std::int64_t leaves_present{};
+  /// leaves of the ideal copy that the copy lacks; a facsimile does not count as the leaf
+  std::int64_t leaves_wanting{};
+  std::int64_t blanks_wanting{}; ///< lacking leaves that the formula notes as blank
+  /// true if every leaf comes before the leaf it should follow; a book read from right to left was perhaps collated
+  /// from the back
+  bool backwards{};
+  /// Returns true if the copy lacks no leaf. Leaves may still be misplaced, repeated or additional.
   [[nodiscard]] bool complete() const noexcept { return wanting.empty(); }
-  /// No leaf with text is wanting: what is missing is noted as blank.
+  /// Returns true if the copy lacks no leaf with text: the formula notes all missing leaves as blank.
   [[nodiscard]] bool text_complete() const noexcept { return leaves_wanting == blanks_wanting; }
 };
-/// A leaf the copy wants.
+/// A leaf that the copy lacks.
 struct MissingLeaf {
-  LeafOfBook leaf{};                     ///< the leaf that is wanting
-  std::optional<LeafOfBook> conjugate{}; ///< the leaf it is one piece with; none for a single leaf
-  bool conjugate_missing{};              ///< both halves gone: a lost bifolium
-  bool blank{};                          ///< the formula notes that it is blank: no text is lost
+  LeafOfBook leaf{};                     ///< the leaf
+  std::optional<LeafOfBook> conjugate{}; ///< the leaf with which it is one piece of paper; no value for a single leaf
+  bool conjugate_missing{};              ///< true if the copy lacks both: a lost bifolium
+  bool blank{};                          ///< true if the formula notes that the leaf is blank, so that no text is lost
   friend constexpr bool operator==(MissingLeaf const&, MissingLeaf const&) = default;
 };
 
 namespace detail {
 
-/// The best chain of spans that ends at or before a number, for every number at which a span ends: a tree of prefix
-/// maxima (Fenwick 1994), so that asking and adding take the logarithm of the number of spans.
+/// The best chain of spans that ends at or before a number, for every number at which a span ends. It is a tree of
+/// prefix maxima (Fenwick 1994), so that looking up and adding take time in proportion to the logarithm of the number
+/// of spans.
 class BestChains {
 public:
   static constexpr auto none = static_cast<std::size_t>(-1);
   struct Chain {
-    std::int64_t to{}, leaves{}; ///< where it ends, and how many leaves are in it
+    std::int64_t to{}, leaves{}; ///< the number at which the chain ends, and the number of its leaves
     std::size_t span{none};      ///< its last span
-    /// More leaves are better; of as many, those that end later.
+    /// Returns true if this chain has more leaves, or as many and ends later.
     [[nodiscard]] bool is_better_than(Chain const& other) const {
       return leaves != other.leaves ? leaves > other.leaves : to > other.to;
     }
   };
 
 private:
-  std::vector<std::int64_t> ends_; // where spans end, in order, each once
+  std::vector<std::int64_t> ends_; // the ends of the spans, in order, each once
   std::vector<Chain> tree_;
 
-  /// How many of the ends come before `number`.
+  /// Returns the number of ends before `number`.
   [[nodiscard]] std::size_t ends_before(std::int64_t number) const {
     return static_cast<std::size_t>(std::lower_bound(ends_.begin(), ends_.end(), number) - ends_.begin());
   }
@@ -83,31 +90,31 @@ public:
     ends_.erase(std::unique(ends_.begin(), ends_.end()), ends_.end());
     tree_.resize(ends_.size() + 1);
   }
-  /// The best that ends before `number`; without a span where there is none.
+  /// Returns the best chain that ends before `number`; it has no span if there is none.
   [[nodiscard]] Chain before(std::int64_t number) const {
     Chain best;
     for (auto i = ends_before(number); i > 0; i &= i - 1)
       if (tree_[i].is_better_than(best)) best = tree_[i];
     return best;
   }
-  /// pre: it ends where one of the spans does.
+  /// Adds a chain. Precondition: it ends where one of the spans ends.
   void add(Chain const& chain) {
     for (auto i = ends_before(chain.to) + 1; i < tree_.size(); i += i & (0 - i))
       if (chain.is_better_than(tree_[i])) tree_[i] = chain;
   }
 };
 
-/// Which of the spans are in order, the last of them first: the choice that leaves most leaves in place.
+/// Returns the spans that are in order, the last of them first: the choice that leaves the most leaves in place.
 inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
   BestChains best{spans};
-  std::vector<std::size_t> before(spans.size()), kept; // what each follows
+  std::vector<std::size_t> before(spans.size()), kept; // the span that each follows
   std::int64_t last = 0;
   for (std::size_t s = 0; s < spans.size(); ++s) {
     auto const chain = best.before(spans[s].from);
     before[s] = chain.span;
     auto const leaves = chain.leaves + spans[s].leaves();
     if (spans[s].to > last) last = spans[s].to;
-    // one with as many leaves that ends no later is as good, and came first
+    // a chain with as many leaves that ends no later is as good, and was found first
     if (best.before(spans[s].to + 1).leaves < leaves) best.add({spans[s].to, leaves, s});
   }
   for (auto s = best.before(last + 1).span; s != BestChains::none; s = before[s]) kept.push_back(s);
@@ -116,7 +123,7 @@ inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
 
 } // namespace detail
 
-/// The span of wanting leaves in which a leaf of the book lies, by its number.
+/// Returns the span of lacking leaves that contains a leaf, given by its number in the book.
 [[nodiscard]] inline std::optional<LeafSpan> wanting_at(CopyChecked const& copy, std::int64_t number) {
   auto const at = detail::first_to_reach(copy.wanting, number);
   if (at == copy.wanting.size() || copy.wanting[at].from > number) return std::nullopt;
@@ -124,21 +131,21 @@ inline std::vector<std::size_t> in_order(std::vector<LeafSpan> const& spans) {
 }
 namespace detail {
 
-/// Goes through the leaves of a copy in their order.
+/// Walks through the leaves of a copy in their order.
 class CopyChecker {
   IdealCopy const& book_;
   CopyChecked result_{};
   NumbersSeen numbers_{};
-  std::vector<LeafSpan> found_{}; // what was not there before, in the order of the copy
+  std::vector<LeafSpan> found_{}; // leaves that were not found before, in the order of the copy
   bool falling_{true};
-  bool joined_{false}; // nothing else is between the last of `found_` and what comes
+  bool joined_{false}; // true if there is no other leaf between the last of `found_` and the next leaf
 
 public:
   explicit CopyChecker(IdealCopy const& book) : book_{book} { result_.leaves_ideal = book.leaves(); }
 
   void see(LeafSpan const& span) {
     if (span.state != LeafInCopy::original) result_.noted.push_back(span);
-    if (span.state == LeafInCopy::facsimile) { // the leaf itself is not there
+    if (span.state == LeafInCopy::facsimile) { // the leaf itself is missing
       joined_ = false;
       return;
     }
@@ -187,15 +194,16 @@ public:
 
 } // namespace detail
 
-/// Checks the leaves present, in the order of the copy, and what was seen of their joints.
-/// pre: the leaves are of gatherings of the formula (LeavesPresent::spans).
+/// Compares the leaves of a copy, in the order of the copy, and the evidence of its joints with the formula.
+/// Precondition: the formula has the gatherings of these leaves, as in LeavesPresent::spans.
 [[nodiscard]] inline CopyChecked check_copy(IdealCopy const& book, std::vector<LeafSpan> const& present,
                                             std::vector<JointSeen> const& seen = {}) {
   detail::CopyChecker checker{book};
   for (auto const& span : present) checker.see(span);
   return checker.finish(seen);
 }
-/// What became of a leaf the copy wants, by its number. pre: a leaf of the book.
+/// Returns the facts about a leaf that the copy lacks, given by its number in the book. Precondition: the book has a
+/// leaf of this number.
 [[nodiscard]] inline MissingLeaf missing_leaf(IdealCopy const& book, CopyChecked const& copy, std::int64_t number) {
   auto const leaf = book.leaf_of_number(number);
   if (!leaf) broken("the book has no leaf of that number");

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// What was found in a copy, as the trade says it: "wants B3.6, C8, E-G (G4 blank)"; "B bound after C4".
+/// Describes a checked copy in the words of the trade: "wants B3.6, C8, E-G (G4 blank)"; "B bound after C4".
 #pragma once
 
 #include <bifolium/copy/check_copy.hpp>
@@ -9,12 +9,13 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Of the leaves wanting, those that follow one another in one gathering, beginning with `number`.
+/// Returns the last of the lacking leaves that follow one another in one gathering, beginning with `number`.
 inline std::int64_t last_of_portion(IdealCopy const& book, LeafSpan const& wanting, std::int64_t number) {
   auto const end = book.numbers_of(book.leaf_of_number(number)->gathering).to;
   return end < wanting.to ? end : wanting.to;
 }
-/// More than a bifolium's two leaves together are named by their ends.
+/// Returns true if the leaves are named by the first and the last, because they are more than the two leaves of a
+/// bifolium.
 inline bool named_by_ends(IdealCopy const& book, CopyChecked const& copy, std::int64_t number) {
   auto const wanting = wanting_at(copy, number);
   if (!wanting) return false;
@@ -22,11 +23,11 @@ inline bool named_by_ends(IdealCopy const& book, CopyChecked const& copy, std::i
   auto const from = here.from > wanting->from ? here.from : wanting->from;
   return last_of_portion(book, *wanting, number) - from >= 2;
 }
-/// The blanks among leaves that are named by their ends: " (A8 blank)".
+/// Writes the blanks among leaves that are named by the first and the last: " (A8 blank)".
 inline std::string blanks_among(IdealCopy const& book, std::int64_t from, std::int64_t to) {
   std::string text;
   auto const& all = book.blanks();
-  std::size_t low = 0, high = all.size(); // the first blank that is not before them
+  std::size_t low = 0, high = all.size(); // the first blank that is not before these leaves
   auto const first = *book.leaf_of_number(from), last = *book.leaf_of_number(to);
   while (low < high)
     if (auto const middle = low + (high - low) / 2; all[middle] < first)
@@ -37,7 +38,7 @@ inline std::string blanks_among(IdealCopy const& book, std::int64_t from, std::i
     if (book.leaf_number(all[low])) text += (text.empty() ? " (" : ", ") + leaf_words(book, all[low]);
   return text.empty() ? text : text + " blank)";
 }
-/// What is wanting of one gathering, from `from` to `to`.
+/// Writes the lacking leaves of one gathering, from `from` to `to`.
 inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, std::int64_t from, std::int64_t to,
                            std::string& text) {
   auto const part = [&] { text += text.empty() ? "" : ", "; };
@@ -50,7 +51,7 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, std::
     auto const missing = missing_leaf(book, copy, n);
     auto const other = missing.conjugate_missing ? book.leaf_number(*missing.conjugate) : std::nullopt;
     bool const bifolium = other && !named_by_ends(book, copy, *other);
-    if (bifolium && *other < n) continue; // said with its other half
+    if (bifolium && *other < n) continue; // named together with its conjugate
     part();
     if (!bifolium && missing.blank) text += "the blank ";
     text += leaf_words(book, missing.leaf);
@@ -67,8 +68,9 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, std::
 
 } // namespace detail
 
-/// What the copy wants: "wants B3.6, C8, E-G"; empty for a complete copy. A lost bifolium has a full point between its
-/// leaves; three leaves and more that follow one another are named by the first and the last; a blank is called one.
+/// Describes the leaves that the copy lacks: "wants B3.6, C8, E-G". The text is empty for a complete copy. The leaves
+/// of a lost bifolium have a full point between them; three or more leaves in sequence are named by the first and the
+/// last; a blank leaf is called blank.
 [[nodiscard]] inline std::string wants(IdealCopy const& book, CopyChecked const& copy) {
   std::string text;
   for (auto const& span : copy.wanting)
@@ -81,7 +83,7 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, std::
         n = end + 1;
         continue;
       }
-      // whole gatherings, as far as they belong to one run
+      // whole gatherings, as long as they belong to one run
       auto last = GatheringAt{at.run, book.runs()[at.run].gatherings - 1};
       if (book.numbers_of(last).to > span.to) {
         last = book.leaf_of_number(span.to)->gathering;
@@ -98,7 +100,8 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, std::
   return text.empty() ? text : "wants " + text;
 }
 
-/// What the leaves are that were listed with a word: "A1 in facsimile; B3-4 mounted"; empty where there were none.
+/// Describes the leaves that were listed with a word: "A1 in facsimile; B3-4 mounted". The text is empty if there are
+/// none.
 [[nodiscard]] inline std::string noted(IdealCopy const& book, CopyChecked const& copy) {
   std::string text;
   for (auto const& span : copy.noted) {
@@ -111,7 +114,8 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, std::
   return text;
 }
 
-/// What is wrong with the order: "B bound after C4; A8 bound at the front"; empty when all is in place.
+/// Describes the leaves that are out of order: "B bound after C4; A8 bound at the front". The text is empty if all are
+/// in order.
 [[nodiscard]] inline std::string misbound(IdealCopy const& book, CopyChecked const& copy) {
   std::string text;
   auto const& all = copy.misplaced;

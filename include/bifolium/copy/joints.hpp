@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// Evidence of how leaves are joined, against the formula. A leaf is joined to its conjugate across the gutter; that can be
-/// seen (one bent piece, a chain line that runs on across the fold, two halves of one watermark), or it can be seen that it
-/// is not so (a stub, chain lines that do not meet). The sewing lies in the middle of a gathering and so gives its leaves.
-/// Each piece of evidence agrees with the formula or contradicts it; none changes it.
+/// Compares evidence of how leaves are joined with the formula. A leaf is joined to its conjugate at the gutter.
+/// Evidence for it is one bent piece of paper, a chain line that continues across the fold, or two halves of one
+/// watermark; evidence against it is a stub, or chain lines that do not meet. The sewing is in the middle of a
+/// gathering and so shows the number of its leaves. Each piece of evidence agrees with the formula or contradicts it;
+/// no evidence changes the formula.
 #pragma once
 
 #include <bifolium/copy/leaf_span.hpp>
@@ -10,32 +11,32 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What was seen of how two leaves are joined, or of one leaf by itself.
+/// The kind of evidence about two leaves, or about one leaf.
 enum class Joint : std::uint8_t {
-  conjugate,          ///< seen to be one bent piece
-  disjunct,           ///< seen not to be
-  chain_lines_run_on, ///< across the fold, without a break
-  chain_lines_break,  ///< they do not meet
-  mark_halves_meet,   ///< two halves of one watermark
+  conjugate,          ///< the two are seen to be one bent piece
+  disjunct,           ///< the two are seen not to be one piece
+  chain_lines_run_on, ///< chain lines continue across the fold without a break
+  chain_lines_break,  ///< chain lines do not meet at the fold
+  mark_halves_meet,   ///< the leaves have the two halves of one watermark
   stub,               ///< the first leaf is on a stub
-  sewing              ///< the thread is seen after the first leaf: the middle of the gathering
+  sewing              ///< the thread is seen after the first leaf: this is the middle of the gathering
 };
-/// One piece of evidence. `second` is not looked at for a stub or sewing.
+/// One piece of evidence. `second` is ignored for a stub or sewing.
 struct JointSeen {
   LeafOfBook first{};  ///< the leaf that was looked at
-  LeafOfBook second{}; ///< the leaf it was compared with
-  Joint what{};        ///< what was seen of the two
+  LeafOfBook second{}; ///< the leaf with which it was compared
+  Joint what{};        ///< the kind of evidence
   friend constexpr bool operator==(JointSeen const&, JointSeen const&) = default;
 };
-/// A piece of evidence against the formula.
+/// A piece of evidence compared with the formula.
 struct JointJudged {
   JointSeen seen{};    ///< the evidence as given
-  bool agrees{};       ///< the formula has the two joined, or apart, as they were seen to be
+  bool agrees{};       ///< true if the formula agrees with the evidence
   std::string words{}; ///< "A1.4 conjugate: agrees"
   friend bool operator==(JointJudged const&, JointJudged const&) = default;
 };
 
-/// Weighs one piece of evidence. pre: the leaves are of gatherings of the formula.
+/// Compares one piece of evidence with the formula. Precondition: the formula has the gatherings of the leaves.
 [[nodiscard]] inline JointJudged judge(IdealCopy const& book, JointSeen const& seen) {
   auto const mate = book.conjugate(seen.first);
   bool const together = mate && *mate == seen.second;
@@ -112,7 +113,7 @@ class JointsReader {
   std::string_view text_;
   std::vector<JointSeen> seen_{};
 
-  /// What is wrong with an item, at its first letter.
+  /// Makes an error about an item, at its first letter.
   [[nodiscard]] Error at_item(Error error, std::string_view item) const {
     error.column = column_of(text_, static_cast<std::size_t>(item.data() - text_.data()));
     return error;
@@ -120,7 +121,7 @@ class JointsReader {
   [[nodiscard]] Error not_evidence(std::string_view item) const {
     return at_item(error_at(Problem::not_evidence, 1, 1, item.data(), item.size()), item);
   }
-  /// The second leaf by its figure alone: A1.4, or χ1.2 and A3+1.2 of an insertion.
+  /// Reads the second leaf from its number alone: A1.4, or χ1.2 and A3+1.2 of an insertion.
   [[nodiscard]] Expected<LeafOfBook> of_figure(LeafOfBook const& leaf, std::int64_t figure,
                                                std::string_view item) const {
     int most = 0;
@@ -178,10 +179,10 @@ public:
 
 } // namespace detail
 
-/// Reads evidence, separated by semicolons, commas or line ends: "A1.4 conjugate; B2 stub; A2 sewing; B1.4 chain lines run
-/// on; C1.4 chain lines break; A2.3 mark halves meet; C1.4 disjunct". The leaves are written with a point between them, the
-/// second by its figure alone where it is of the same gathering or insertion: A1.4, χ1.2, A3+1.2.
-/// error: not_evidence, or as read_reference, with the column.
+/// Reads evidence that is separated by semicolons, commas or line ends: "A1.4 conjugate; B2 stub; A2 sewing; B1.4 chain
+/// lines run on; C1.4 chain lines break; A2.3 mark halves meet; C1.4 disjunct". Two leaves have a point between them.
+/// The second is its number alone if it is in the same gathering or insertion: A1.4, χ1.2, A3+1.2. Errors, with the
+/// column: not_evidence, and those of read_reference.
 [[nodiscard]] inline Expected<std::vector<JointSeen>> read_joints(IdealCopy const& book, std::string_view text) {
   return detail::JointsReader{book, text}.read();
 }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// What a leaf of a copy is, where it is not simply the leaf that was printed for it.
+/// The state of a leaf in a copy, if it is not simply the leaf as printed.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -10,16 +10,16 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// How a leaf comes to be in a copy.
+/// The state of a leaf in a copy.
 enum class LeafInCopy : std::uint8_t {
-  original, ///< nothing is said: the leaf as printed
+  original, ///< the leaf as printed; the list says nothing else
   blank,    ///< the leaf is there and is blank
-  mounted,  ///< the leaf as printed, laid down on or set into other paper
-  supplied, ///< from another copy
-  facsimile ///< not the leaf but a likeness of it: the copy lacks the leaf
+  mounted,  ///< the leaf as printed, pasted onto or set into other paper
+  supplied, ///< the leaf comes from another copy
+  facsimile ///< a reproduction in place of the leaf, which the copy lacks
 };
 
-/// The word for it, as a list of leaves has it; empty for an original leaf.
+/// Returns the word for the state, as in a list of leaves. It is empty for an original leaf.
 [[nodiscard]] constexpr std::string_view to_words(LeafInCopy state) noexcept {
   switch (state) {
   case LeafInCopy::original:

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Leaves that follow one another in the ideal copy, kept by their ends: a copy is listed in a few spans however many
-/// leaves it has.
+/// Leaves that follow one another in the ideal copy, stored by the first and the last. A list of a copy has few spans,
+/// however many leaves it has.
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
@@ -9,29 +9,29 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// From one leaf to another, both counted. The numbers are those of the book; 0 for a leaf the ideal copy lacks, which is
-/// a span by itself.
+/// The leaves from one leaf to another, including both. The numbers count in the ideal copy. A leaf that the ideal copy
+/// does not have is a span by itself, with the numbers 0.
 struct LeafSpan {
-  LeafOfBook first{};  ///< the leaf it begins with
-  LeafOfBook last{};   ///< the leaf it ends with, which belongs to it
+  LeafOfBook first{};  ///< the first leaf
+  LeafOfBook last{};   ///< the last leaf
   std::int64_t from{}; ///< number of the first leaf in the ideal copy, from 1
-  std::int64_t to{};   ///< number of the last one
-  LeafInCopy state{};  ///< what its leaves are
-  /// Its leaves are of the ideal copy.
+  std::int64_t to{};   ///< number of the last leaf in the ideal copy
+  LeafInCopy state{};  ///< the state of its leaves
+  /// Returns true if the ideal copy has these leaves.
   [[nodiscard]] constexpr bool in_ideal() const noexcept { return from > 0; }
-  /// How many leaves it has; 1 where it is not of the ideal copy.
+  /// Returns the number of leaves; 1 if the ideal copy does not have the leaf.
   [[nodiscard]] constexpr std::int64_t leaves() const noexcept { return to - from + 1; }
   friend constexpr bool operator==(LeafSpan const&, LeafSpan const&) = default;
 };
 
-/// The span of the leaves numbered so. pre: 1 <= from <= to <= leaves of the book.
+/// Returns the span of the leaves with these numbers. Precondition: 1 <= from <= to <= leaves of the book.
 [[nodiscard]] inline LeafSpan span_of_numbers(IdealCopy const& book, std::int64_t from, std::int64_t to,
                                               LeafInCopy state = LeafInCopy::original) {
   auto const first = book.leaf_of_number(from), last = book.leaf_of_number(to);
   if (!first || !last || to < from) broken("the book has no such leaves");
   return {*first, *last, from, to, state};
 }
-/// One leaf. pre: of a gathering of the formula.
+/// Returns the span of one leaf. Precondition: the formula has the gathering of the leaf.
 [[nodiscard]] inline LeafSpan span_of_leaf(IdealCopy const& book, LeafOfBook const& leaf,
                                            LeafInCopy state = LeafInCopy::original) {
   auto const number = book.leaf_number(leaf).value_or(0);
@@ -40,11 +40,11 @@ struct LeafSpan {
 
 namespace detail {
 
-/// The leaf without its side, as a reference has it.
+/// Writes a leaf without its side, as in a reference.
 inline std::string leaf_words(IdealCopy const& book, LeafOfBook const& leaf) { return leaf_text(book, leaf, false); }
 
-/// The leaf of the same gathering or insertion that a figure alone names: 4 of A1.4, 2 of χ1.2. Where there is none, `most`
-/// is the highest figure.
+/// Returns the leaf of the same gathering or insertion that a number alone names: 4 in A1.4, 2 in χ1.2. If there is
+/// none, `most` is set to the highest number.
 inline std::optional<LeafOfBook> leaf_of_figure(IdealCopy const& book, LeafOfBook leaf, std::int64_t figure,
                                                 int& most) {
   most = book.leaves_folded(leaf.gathering);
@@ -60,7 +60,7 @@ inline std::optional<LeafOfBook> leaf_of_figure(IdealCopy const& book, LeafOfBoo
   return leaf;
 }
 
-/// A span as the trade writes it: C, C-D, B3, B3-5, A7-B2.
+/// Writes a span as the trade does: C, C-D, B3, B3-5, A7-B2.
 inline std::string span_words(IdealCopy const& book, LeafSpan const& span) {
   if (!span.in_ideal() || span.from == span.to) return leaf_words(book, span.first);
   auto const head = book.numbers_of(span.first.gathering), tail = book.numbers_of(span.last.gathering);

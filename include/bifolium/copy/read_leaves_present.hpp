@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Reading which leaves a copy has: "A1-8, B1 B2 C-D K8 facsimile".
+/// Reads the list of the leaves that a copy has: "A1-8, B1 B2 C-D K8 facsimile".
 #pragma once
 
 #include <bifolium/copy/leaf_span.hpp>
@@ -7,11 +7,11 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The leaves of a copy, in its order, as they were read.
+/// The leaves of a copy, in its order.
 struct LeavesPresent {
-  std::vector<LeafSpan> spans{}; ///< as listed
-  std::vector<Error> doubts{};   ///< names that more than one leaf or gathering has, with column
-  /// What was doubtful, with column; `message` makes the sentence.
+  std::vector<LeafSpan> spans{}; ///< the leaves as listed
+  std::vector<Error> doubts{};   ///< names that can mean more than one leaf or gathering, with column
+  /// Returns the doubts, with column: names that can mean more than one leaf or gathering.
   [[nodiscard]] std::vector<Error> const& warnings() const& noexcept { return doubts; }
   friend bool operator==(LeavesPresent const&, LeavesPresent const&) = default;
 };
@@ -22,16 +22,16 @@ class LeavesReader {
   IdealCopy const& book_;
   std::string_view text_;
   LeavesPresent read_{};
-  std::size_t item_from_{}; // where the spans of the last item begin
-  // doubts come in the order of the text, so columns are counted on from the last
+  std::size_t item_from_{}; // the first span of the last item
+  // doubts come in the order of the text, so columns are counted from the last one
   std::size_t column_at_{0};
   std::uint32_t column_{1};
 
-  /// One end of a run. `numbers` are those of its leaves; for a leaf that the formula takes away they are empty, and
-  /// begin with the next leaf of the book.
+  /// One end of a run. `numbers` are those of its leaves in the ideal copy. For a leaf that the formula removes the
+  /// range is empty and begins with the next leaf of the book.
   struct End {
     NumbersOfLeaves numbers{};
-    std::optional<LeafOfBook> leaf{}; // none for a whole gathering
+    std::optional<LeafOfBook> leaf{}; // no value for a whole gathering
     bool doubtful{};
     [[nodiscard]] bool gone() const noexcept { return leaf && numbers.to < numbers.from; }
   };
@@ -45,7 +45,7 @@ class LeavesReader {
     for (; column_at_ < at; column_at_ += decode(text_, column_at_).bytes) ++column_;
     read_.doubts.push_back(error_at(Problem::name_of_several, 1, column_, word.data(), word.size()));
   }
-  /// The number of the first leaf after one that the formula takes away.
+  /// Returns the number of the first leaf after one that the formula removes.
   [[nodiscard]] std::int64_t next(LeafOfBook const& leaf) const {
     auto const all = book_.numbers_of(leaf.gathering);
     auto from = all.from, to = all.to + 1;
@@ -72,7 +72,7 @@ class LeavesReader {
     }
     return error(leaf.error().problem, word, leaf.error().limit);
   }
-  /// The end of A1-8, a1-4: a figure, of the gathering or insertion of the first.
+  /// Returns the end of a run such as A1-8 or a1-4: a number in the gathering or insertion of the first leaf.
   [[nodiscard]] Expected<End> figure_end(LeafOfBook const& leaf, std::int64_t figure, std::string_view word) const {
     int most = 0;
     if (auto const same = leaf_of_figure(book_, leaf, figure, most)) return end_of(*same, false);
@@ -89,7 +89,7 @@ class LeavesReader {
     for (char c : text) n = n < 0 || !is_digit(c) || n > 999999999999 ? -1 : n * 10 + (c - '0');
     return n;
   }
-  /// Facsimile, (facsimile): of the leaves just listed.
+  /// Reads a word for the leaves before it, with or without parentheses: facsimile, (facsimile).
   [[nodiscard]] static std::optional<LeafInCopy> state_of(std::string_view word) {
     if (word.starts_with('(')) word.remove_prefix(1);
     while (word.ends_with(')') || word.ends_with('.')) word.remove_suffix(1);
@@ -111,7 +111,7 @@ class LeavesReader {
     if (first->doubtful || last.doubtful) doubt(word);
     if (first->leaf && last.leaf && *last.leaf < *first->leaf) return error(Problem::run_goes_backwards, word);
     if (last.numbers.to + 1 < first->numbers.from) return error(Problem::run_goes_backwards, word);
-    // a leaf that the formula takes away is a span by itself
+    // a leaf that the formula removes is a span by itself
     if (first->gone()) read_.spans.push_back(span_of_leaf(book_, *first->leaf));
     if (first->numbers.from <= last.numbers.to)
       if (auto wrong = add(word, first->numbers.from, last.numbers.to)) return wrong;
@@ -152,11 +152,11 @@ public:
 
 } // namespace detail
 
-/// Reads the leaves present, in the order of the copy: references and runs of them, separated by blanks, commas or
-/// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves; inserted leaves are named as the formula
-/// prints them (χ1, a1-4) or by the leaf before them (A3+1). A leaf that the formula takes away may be named, as copies
-/// have such leaves. A word after leaves says what they are: facsimile, supplied, blank, mounted.
-/// error: as read_reference; run_goes_backwards; both with the column.
+/// Reads the leaves of a copy, in the order of the copy: references and runs of them, separated by blanks, commas or
+/// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves. Inserted leaves are named as the
+/// formula prints them (χ1, a1-4) or by the leaf before them (A3+1). The list may name a leaf that the formula removes,
+/// since some copies still have it. A word after leaves gives their state: facsimile, supplied, blank, mounted. Errors,
+/// with the column: those of read_reference; run_goes_backwards.
 [[nodiscard]] inline Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text) {
   return detail::LeavesReader{book, text}.read();
 }
