@@ -146,10 +146,10 @@ void tell_formula(Described const& described) {
     if (auto const compared = compare_extent(formula, *pages)) std::cout << "  pages: " << compared->words << '\n';
   auto const format = states_paper(formula) ? formula.format() : described.format();
   if (format && format->leaves_to_sheet()) {
-    auto const sheets = paper(formula, *format);
-    std::cout << "  " << sheets.as_stated << " sheets of paper in " << *format
-              << " as written: " << sheets.as_stated_assumes << "\n  " << sheets.low << " if " << sheets.low_assumes
-              << "; " << sheets.high << " if " << sheets.high_assumes << '\n';
+    auto const needed = paper(formula, *format);
+    std::cout << "  " << needed.sheets.stated << " sheets of paper in " << *format
+              << " as written: " << needed.stated_assumes << "\n  " << needed.sheets.low << " if " << needed.low_assumes
+              << "; " << needed.sheets.high << " if " << needed.high_assumes << '\n';
   }
   std::cout << '\n';
 }

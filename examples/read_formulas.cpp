@@ -42,7 +42,7 @@ void answer(std::string_view text, Dialect dialect) {
     return;
   }
   std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << leaf_count(*formula) << '\t';
-  if (states_paper(*formula)) std::cout << paper(*formula).as_stated;
+  if (states_paper(*formula)) std::cout << paper(*formula).sheets.stated;
   std::cout << '\t' << cell_of(write_formula(*formula, Notation::unicode)) << '\t';
   std::string words, problems;
   for (auto const& warning : formula->warnings()) {

@@ -10,5 +10,6 @@
 #include <bifolium/book/field.hpp>
 #include <bifolium/book/formula_plan.hpp>
 #include <bifolium/book/read_description.hpp>
+#include <bifolium/book/sheet_grouping.hpp>
 #include <bifolium/book/sheets_of_book.hpp>
 #include <bifolium/book/weight_counts.hpp>

@@ -73,7 +73,7 @@ TEST_CASE("a copy takes the sheets that the paper of its formula states, and its
       if (!formula || !states_paper(*formula) || formula->runs().empty()) continue;
       auto const found = *plan_of(*formula, {.sharing = Sharing::once});
       CAPTURE(row.at(1));
-      CHECK(found.sheets_a_copy() == paper(*formula).as_stated);
+      CHECK(found.sheets_a_copy() == paper(*formula).sheets.stated);
       std::int64_t leaves = found.leaves_of[0] + found.leaves_of[1];
       CHECK(leaves == IdealCopy{*formula}.leaves());
       auto const bill = reckon({.copies = 750, .overs_percent = 4}, found);

@@ -2,6 +2,7 @@
 // The sheets of a book. The table was worked out by a program of another kind that lists all groupings one by one; the small cases are
 // counted here by brute force once more.
 #include <bifolium/book/sheets_of_book.hpp>
+#include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/read_formula.hpp>
 
 #include <algorithm>
@@ -173,8 +174,8 @@ TEST_CASE("brute force counts the same, with places, stocks and marks") {
     auto const formula = read_formula(text);
     if (!formula) continue; // such as leaf 2 of a folio
     std::vector<RemnantEvidence> seen;
-    for (auto const* name : {"A", "H", "I", "±C1", "+χ1", "π"})
-      if (below(3) == 0)
+    for (auto const* name : {"A", "H", "I", "±C1", "+χ1", "π"}) // those that the formula has
+      if (below(3) == 0 && sheets_of_book(*formula, Format::of(format), {{name, "", {}}}))
         seen.push_back({name, below(2) == 0 ? (below(2) == 0 ? "one" : "two") : "",
                         below(2) == 0 ? std::optional{static_cast<int>(below(3))} : std::nullopt});
     auto const book = sheets_of_book(*formula, Format::of(format), seen);
@@ -190,6 +191,88 @@ TEST_CASE("brute force counts the same, with places, stocks and marks") {
     ++looked_at;
   }
   CHECK(looked_at > 150);
+}
+
+TEST_CASE("a leaf in two places was printed once, and its place is not free") { // by arithmetic
+  auto const title = sheets("8°: π1(=L4) A-K8 L4(-L4)"); // ten sheets and the half-sheet that L and the title make
+  CHECK(title.units.size() == 1);
+  CHECK(title.places.empty());
+  CHECK(title.likeliest[0].paper == Fraction{21, 2});
+  for (auto const* text : {"8°: A-B⁸ C⁴(−C4[=π1]) π1", "8°: π1[=C4] A-B⁸ C⁴(−C4[=π1])"}) {
+    CAPTURE(text);
+    CHECK(sheets(text).likeliest[0].paper == Fraction{5, 2});
+  }
+  CHECK(sheets("8°: π² A-K8 L4(-L4=π2)").units[0].leaves == 1);
+  // The Wild Gallant, 1684: eight whole sheets, the epilogue being the leaf A4 (Bowers, Studies in Bibliography 1)
+  auto const gallant = sheets("4°: A4(-A4) B-G4 H4(H4+1[=A4?])");
+  CHECK(gallant.units.empty());
+  CHECK(gallant.groupings == 1);
+  CHECK(gallant.paper == Range<Fraction>{8, 8, 8});
+  // B2 of a whole sheet is the title: three leaves of the quarto sheet are left
+  CHECK(sheets("4°: pi1[=B2] A^8 [B]^2(-B2)").likeliest[0].paper == Fraction{5, 2});
+}
+
+TEST_CASE("no grouping takes less than the paper of the formula, and its numbers are reached") {
+  // the three numbers of `paper`, and of the sheets: least, of the fewest pieces, most. By arithmetic
+  struct Tie {
+    char const* formula;
+    Range<Fraction> sheets;
+  };
+  for (auto const& [text, range] :
+       {Tie{"4°: A2 B-I4 K2", {9, 9, 9}},                   // whether on one sheet or on two half-sheets
+        Tie{"8°: A4 B-O8(±C3) P4(-P4)", {14, 14, {29, 2}}}, // C3 in the place of P4; or with A on a sheet of its own
+        Tie{"8°: A-K8 L6", {11, 11, 11}},                   // two leaves of L's sheet are white
+        Tie{"12°: A6 B-M12 N3", {{71, 6}, 12, 12}}}) {
+    CAPTURE(text);
+    auto const book = sheets(text);
+    CHECK(book.paper == range);
+    auto const alone = paper(*read_formula(text)).sheets;
+    CHECK(alone.low <= book.paper.low);
+    CHECK(alone.stated <= book.paper.high);
+  }
+  CHECK(paper(*read_formula("8°: A4 B-O8(±C3) P4(-P4)")).sheets.low == Fraction{111, 8}); // P4 is bound elsewhere, too
+  std::mt19937 random{5};
+  auto const below = [&](unsigned n) { return random() % n; };
+  int reached_low = 0, reached_stated = 0, looked_at = 0;
+  for (int round = 0; round < 400; ++round) {
+    constexpr int formats[]{2, 4, 8, 12};
+    auto const format = formats[below(4)];
+    std::string text = std::to_string(format) + "°: ";
+    constexpr char const* first[]{"π1 ", "π2 ", "A4 ", "A6 ", "π1(=H2) "};
+    text += first[below(5)];
+    text += "B-G" + std::to_string(format) + (below(2) == 0 ? "" : below(2) == 0 ? "(±C1)" : "(±C1, ±D2)");
+    text += " H" + std::to_string(2 + 2 * below(3)) + (below(2) == 0 ? "(-H2)" : "");
+    if (below(3) == 0) text += " I2(I2+χ1)";
+    auto const formula = read_formula(text);
+    if (!formula) continue; // such as leaf 2 of a folio
+    auto const book = sheets_of_book(*formula, Format::of(format));
+    REQUIRE(book);
+    CAPTURE(text);
+    auto const alone = paper(*formula).sheets;
+    CHECK(alone.low <= book->paper.low);
+    CHECK(alone.stated <= book->paper.high);
+    CHECK(book->paper.low <= book->paper.stated);
+    CHECK(book->paper.stated <= book->paper.high);
+    for (auto const& one : book->likeliest) {
+      // paper is leaves: what is printed for nothing is over, what is in a free place takes none
+      auto leaves = alone.stated * Fraction{format} + Fraction{one.left_over};
+      for (auto const& placed : one.in_places) leaves = leaves - Fraction{book->units[placed.first].leaves};
+      CHECK(one.paper * Fraction{format} == leaves);
+    }
+    reached_low += alone.low == book->paper.low ? 1 : 0;
+    reached_stated += alone.stated == book->paper.low ? 1 : 0;
+    ++looked_at;
+  }
+  CHECK(looked_at > 250);
+  CHECK(reached_low > 30);
+  CHECK(reached_stated > 30);
+}
+
+TEST_CASE("what was seen of a unit that is not there is an error") {
+  auto const formula = *read_formula("8°: A4 B-O8(±C3) P2");
+  CHECK(sheets_of_book(formula, Format::of(8), {{"Q", "pot", {}}}).error().problem == Problem::no_such_remnant);
+  CHECK(sheets_of_book(formula, Format::of(8), {{"±C4", "pot", {}}}).error().problem == Problem::no_such_remnant);
+  CHECK(sheets_of_book(formula, Format::of(8), {{"C", "pot", {}}})); // whole sheets, of which nothing is asked
 }
 
 TEST_CASE("more than can be counted is an error") {

@@ -51,8 +51,8 @@ inline std::string broken_law(std::string const& text, bifolium::Dialect dialect
     if (write_formula(*again, notation) != written) return "no fixed point: " + text + " -> " + written;
   }
   if (states_paper(*formula)) {
-    auto const sheets = paper(*formula);
-    if (!(sheets.low <= sheets.as_stated && sheets.as_stated <= sheets.high)) return "the range is no range: " + text;
+    auto const sheets = paper(*formula).sheets;
+    if (!(sheets.low <= sheets.stated && sheets.stated <= sheets.high)) return "the range is no range: " + text;
   }
   return "";
 }

@@ -15,23 +15,23 @@ Formula read(std::string_view text) {
 
 TEST_CASE("Paper is a range with its assumptions") {
   auto const stated = paper(read("8°: π² A–K⁸ L⁴ (−L4)"));
-  CHECK(stated.low == Fraction{85, 8});
-  CHECK(stated.as_stated == Fraction{43, 4});
-  CHECK(stated.high == Fraction{11});
+  CHECK(stated.sheets.low == Fraction{85, 8});
+  CHECK(stated.sheets.stated == Fraction{43, 4});
+  CHECK(stated.sheets.high == Fraction{11});
   // F. Bowers, Studies in Bibliography 1: 14 sheets; prelims and last gathering make one
   auto const sandys = paper(read("12°: π4 A-N12 O8"));
-  CHECK(sandys.as_stated == Fraction{14});
+  CHECK(sandys.sheets.stated == Fraction{14});
   REQUIRE(sandys.shared.size() == 1);
   CHECK(!sandys.shared[0].observed);
   // F. Bowers, Studies in Bibliography 1 (Wild Gallant 1684): with the identity exactly 8 sheets
   auto const gallant = paper(read("4°: A4(-A4) B-G4 H4(H4+1[=A4?])"));
-  CHECK(gallant.low == Fraction{8});
-  CHECK(gallant.as_stated == Fraction{8});
-  CHECK(gallant.high == Fraction{8});
+  CHECK(gallant.sheets.low == Fraction{8});
+  CHECK(gallant.sheets.stated == Fraction{8});
+  CHECK(gallant.sheets.high == Fraction{8});
   // R. Noble, DCRM-L, 19 November 2012: two and a half sheets of a quarto
-  CHECK(paper(read("4°: pi1[=B2] A^8 [B]^2(-B2)")).as_stated == Fraction{5, 2});
+  CHECK(paper(read("4°: pi1[=B2] A^8 [B]^2(-B2)")).sheets.stated == Fraction{5, 2});
   // Macklin Bible (1800), vol. V: 183 sheets printed
-  CHECK(paper(read("2°: π2 ‡A-‡8S2 ‡8T2(-‡8T2) a-b2")).as_stated == Fraction{183});
+  CHECK(paper(read("2°: π2 ‡A-‡8S2 ‡8T2(-‡8T2) a-b2")).sheets.stated == Fraction{183});
 }
 
 TEST_CASE("A TEI element and an ampersand read back as they were written") {

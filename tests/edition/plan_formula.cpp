@@ -55,7 +55,7 @@ TEST_CASE("a plan and its formula take the same paper, in every scheme") {
             REQUIRE(formula);
             REQUIRE(leaf_count(*formula) == plan.leaves());
             REQUIRE(gathering_count(*formula) == plan.gatherings);
-            REQUIRE(paper(*formula).as_stated == plan.sheets_a_copy());
+            REQUIRE(paper(*formula).sheets.stated == plan.sheets_a_copy());
             REQUIRE(write_formula(*formula) == *set_down);
             ++formulas;
           }

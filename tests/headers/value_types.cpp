@@ -181,7 +181,6 @@ template struct Allocating<LeavesPresent, regular>;
 template struct Trivial<PageRun, 104, regular>;
 template struct Trivial<Misprint, 24, regular>;
 template struct Allocating<Pagination, regular>;
-template struct Trivial<PageTotal, 32, regular>;
 template struct Allocating<StatedDate, empty>;
 template struct Allocating<StatedPlace, empty>;
 template struct Allocating<NamedPlace, empty>;

@@ -114,7 +114,7 @@ TEST_CASE("parts of a book alone, and books whose paging is not given") {
     auto const read = extent(text);
     CHECK(read.pages() == 142);
     CHECK(read.pagination.incomplete);
-    CHECK(!read.pagination.total().most);
+    CHECK(read.pagination.total().high == Pagination::no_limit);
     // a copy that lacks leaves agrees with a longer book, not with a shorter one
     CHECK(compare_extent(*read_formula("A-K⁸"), read)->verdict == ExtentAgrees::agrees);
     CHECK(compare_extent(*read_formula("A-H⁸"), read)->verdict == ExtentAgrees::contradicts);
@@ -171,7 +171,7 @@ TEST_CASE("volumes, sheets and their parts") {
 TEST_CASE("preliminary leaves may be counted again by the numbers after them") { // from memory: old catalogue cards
   auto const read = extent("4 p. l., 3-120 p.");
   CHECK(read.pages() == 126);
-  CHECK(read.pagination.total().least == 118);
+  CHECK(read.pagination.total().low == 118);
   CHECK(read.pagination.runs[0].numbering == Numbering::none);
   CHECK(read.pagination.runs[0].preliminary);
   for (auto leaves : {59, 60, 61, 62, 63}) {

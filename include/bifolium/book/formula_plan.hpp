@@ -142,7 +142,7 @@ public:
       if (auto const* const one = change.insertion()) add(*one);
       if (auto const* const one = change.cancel()) cancels_ += one->leaves(formula_.leaves_folded(one->gathering));
     }
-    auto const stated = paper(formula_, Format::of(sheet_)).as_stated * Fraction{sheet_};
+    auto const stated = paper(formula_, Format::of(sheet_)).sheets.stated * Fraction{sheet_};
     take(printed_ + cancels_ - stated.floor());
     Plan plan;
     plan.leaves_to_sheet = sheet_;

@@ -7,89 +7,39 @@
 ///
 /// What this rests on: the number of leaves a sheet makes, and what was seen of stocks of paper and of marks. That few pieces of
 /// presswork were made is economy and no fact. Whether the pages of two remnants can be imposed together is not asked.
+///
+/// `paper` (collation/paper.hpp) reckons the same sheets without grouping them. What a grouping takes is the number stated there,
+/// without the leaves printed in free places and with those left white; so none takes less than the low number, and one takes the
+/// stated number where the remnants come out even.
 #pragma once
-
-#include <bifolium/collation/formula.hpp>
-#include <bifolium/core/fraction.hpp>
-
-#include <string>
-#include <vector>
-
-namespace bifolium {
-inline namespace v0 {
-
-/// What is left of a gathering after whole sheets, a cancel, or inserted leaves.
-struct Remnant {
-  /// Where it comes from.
-  enum class Kind : std::uint8_t {
-    part_sheet, ///< what is left of a gathering
-    cancellans, ///< a leaf that took the place of another
-    inserted    ///< leaves that were put in
-  };
-  std::string name{};                 ///< `A`, `±C3`, `+χ1`
-  int leaves{};                       ///< how many
-  Kind kind{};                        ///< where it comes from
-  std::uint32_t likes{};              ///< units of one number are alike: cancels, or part-sheets of one run
-  std::string stock{};                ///< the stock of paper, if it was seen; units of two stocks are not of one sheet
-  std::optional<int> marked_leaves{}; ///< on how many of its leaves a piece of a mark is, if that was seen
-};
-
-/// What somebody saw of a unit, by its name.
-struct RemnantEvidence {
-  std::string unit{};                 ///< the name as in `Remnant`
-  std::string stock{};                ///< a name for its stock of paper; empty if not told
-  std::optional<int> marked_leaves{}; ///< on how many leaves a piece of a mark is; none if nobody looked
-};
-
-/// The place of a leaf that the ideal copy does not have.
-struct FreePlace {
-  std::string name{}; ///< `L4`
-  int leaves{};       ///< how many
-};
-
-/// One way to put the units on sheets.
-struct SheetGrouping {
-  std::vector<std::vector<std::uint32_t>> sheets{}; ///< the units of each sheet or part of one, by their number
-  std::vector<std::pair<std::uint32_t, std::uint32_t>>
-      in_places{};  ///< units printed in the place of a deleted leaf: unit, place
-  int pieces{};     ///< pieces of presswork beside the whole sheets
-  int left_over{};  ///< leaves printed for nothing
-  Fraction paper{}; ///< sheets of one copy, whole ones included
-};
-
-/// Two units, and in how many groupings they are of one sheet.
-struct SheetQuestion {
-  std::uint32_t first{}, second{}; ///< two units, by their number
-  std::int64_t together{};         ///< groupings in which they are on one sheet
-  std::int64_t of{};               ///< of all
-};
-
-/// The answer.
-struct SheetsOfBook {
-  int leaves_to_sheet{};                  ///< of the format
-  std::int64_t whole{};                   ///< whole sheets, which gatherings make by themselves
-  std::vector<Remnant> units{};           ///< what is left
-  std::vector<FreePlace> places{};        ///< places of deleted leaves
-  std::int64_t groupings{};               ///< how many ways there are
-  std::int64_t groupings_of_likes{};      ///< the same, where units that are alike are not told apart
-  int fewest_pieces{};                    ///< the fewest pieces of presswork
-  std::int64_t with_fewest_pieces{};      ///< how many ways need just so many
-  std::int64_t with_least_left_over{};    ///< and of these, how many leave the fewest leaves over
-  std::vector<SheetGrouping> likeliest{}; ///< of those the first, at most 20, likes not told apart
-  std::optional<SheetQuestion> decides{}; ///< what to look at; none where one way is left, or nothing can tell
-};
-
-} // namespace v0
-} // namespace bifolium
 
 #include <bifolium/book/detail/exact_cover.hpp>
 #include <bifolium/book/detail/remnants.hpp>
+#include <bifolium/leaf/read_signature.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
+namespace detail {
+/// What was seen belongs to a unit; or to a gathering that fills whole sheets, of which nothing is asked.
+inline std::optional<Error> take_evidence(Formula const& formula, std::vector<RemnantEvidence> const& seen,
+                                          SheetsOfBook& book) {
+  for (auto const& one : seen) {
+    bool known = false;
+    for (auto& unit : book.units)
+      if (one.unit == unit.name) unit.stock = one.stock, unit.marked_leaves = one.marked_leaves, known = true;
+    if (known) continue;
+    auto const mark = read_signature(one.unit, formula.letters());
+    if (!mark || !IdealCopy{formula}.find(*mark))
+      return error_at(Problem::no_such_remnant, 1, 1, one.unit.data(), one.unit.size());
+  }
+  return std::nullopt;
+}
+} // namespace detail
+
 /// Counts the ways to put what is left after whole sheets on sheets of `format`.
-/// error: number_too_large where more is left than can be counted (some 24 units; 16 where all differ).
+/// error: number_too_large where more is left than can be counted (some 24 units; 16 where all differ); no_such_remnant where
+/// something was seen of a unit that the formula does not have.
 /// pre: the format says how many leaves a sheet makes.
 [[nodiscard]] inline Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Format format,
                                                            std::vector<RemnantEvidence> const& seen = {}) {
@@ -98,9 +48,7 @@ inline namespace v0 {
   SheetsOfBook book;
   book.leaves_to_sheet = *leaves;
   detail::Remnants{formula, book}.find();
-  for (auto& unit : book.units)
-    for (auto const& one : seen)
-      if (one.unit == unit.name) unit.stock = one.stock, unit.marked_leaves = one.marked_leaves;
+  if (auto const error = detail::take_evidence(formula, seen, book)) return *error;
   detail::ExactCover cover{book};
   if (!cover.possible())
     return error_at(Problem::number_too_large, 1, 1, "number of part-sheets", 21, detail::ExactCover::most_units);

@@ -7,6 +7,7 @@
 
 #include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/core/fraction.hpp>
+#include <bifolium/core/range.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -20,11 +21,11 @@ struct SharedSheet {
   friend constexpr bool operator==(SharedSheet, SharedSheet) = default;
 };
 
-/// Sheets of paper for one copy, low <= as_stated <= high, and the assumption of each.
+/// Sheets of paper for one copy, and what each of the three numbers assumes.
 struct PaperOfFormula {
-  Fraction low{}, as_stated{}, high{}; ///< sheets of one copy, by three ways to take the formula
-  std::string low_assumes{}, as_stated_assumes{}, high_assumes{}; ///< in words, what each of them takes for granted
-  std::vector<SharedSheet> shared{};                              ///< sheets that two runs share
+  Range<Fraction> sheets{};                                    ///< of one copy, by three ways to take the formula
+  std::string low_assumes{}, stated_assumes{}, high_assumes{}; ///< in words, what each of them takes for granted
+  std::vector<SharedSheet> shared{};                           ///< sheets that two runs share
 };
 
 /// The formula states one format, and the format says how many leaves its sheet makes.
@@ -126,14 +127,14 @@ public:
   auto const free_cancels = cancels > links ? cancels - links : 0;
 
   PaperOfFormula result;
-  result.as_stated = Fraction{printed, *leaves_to_sheet};
-  result.low = Fraction{printed - unexplained - free_cancels, *leaves_to_sheet};
-  result.high = Fraction{result.as_stated.ceil()};
+  result.sheets.stated = Fraction{printed, *leaves_to_sheet};
+  result.sheets.low = Fraction{printed - unexplained - free_cancels, *leaves_to_sheet};
+  result.sheets.high = Fraction{result.sheets.stated.ceil()};
   result.shared = reckoner.shared(*leaves_to_sheet);
 
-  result.as_stated_assumes = "every leaf the formula names was printed once, deleted leaves in their places";
-  if (cancels > 0) result.as_stated_assumes += ", every cancel on paper of its own";
-  if (links > 0) result.as_stated_assumes += "; leaves said to be the same are counted once";
+  result.stated_assumes = "every leaf the formula names was printed once, deleted leaves in their places";
+  if (cancels > 0) result.stated_assumes += ", every cancel on paper of its own";
+  if (links > 0) result.stated_assumes += "; leaves said to be the same are counted once";
   if (unexplained > 0) result.low_assumes = "the deleted leaves are leaves bound elsewhere in the book";
   if (free_cancels > 0) {
     if (unexplained > 0) result.low_assumes += "; ";
@@ -141,7 +142,7 @@ public:
   }
   if (result.low_assumes.empty()) result.low_assumes = "no leaf is unaccounted for";
   result.high_assumes =
-      result.as_stated.is_whole() ? "the sheets come out even" : "the rest of the last sheet was left white";
+      result.sheets.stated.is_whole() ? "the sheets come out even" : "the rest of the last sheet was left white";
   return result;
 }
 /// Paper for one copy under the format that the formula states. pre: states_paper(formula).

@@ -51,10 +51,10 @@ inline std::string sum_in_words(Pagination const& pagination) {
                                       : (one ? " page" : " pages"));
 }
 /// Whether a book of so many pages can be stated so.
-constexpr ExtentAgrees compare_pages(std::int64_t pages, PageTotal const& stated) {
+constexpr ExtentAgrees compare_pages(std::int64_t pages, Range<std::int64_t> const& stated) {
   // how many pages fewer than the book has are stated; at the least, at the most
-  auto const fewest = stated.most ? pages - *stated.most : (pages < stated.stated ? pages - stated.stated : 0);
-  auto const most = pages - stated.least;
+  auto const fewest = pages - (stated.high == Pagination::no_limit && pages > stated.stated ? pages : stated.stated);
+  auto const most = pages - stated.low;
   if (fewest <= 1 && most >= 0) return ExtentAgrees::agrees;
   return fewest <= 3 && most >= 2 ? ExtentAgrees::last_not_counted : ExtentAgrees::contradicts;
 }

@@ -6,10 +6,10 @@
 #pragma once
 
 #include <bifolium/core/error.hpp>
+#include <bifolium/core/range.hpp>
 #include <bifolium/core/text_span.hpp>
 
 #include <cstdint>
-#include <optional>
 #include <vector>
 
 namespace bifolium {
@@ -75,14 +75,6 @@ struct Misprint {
   friend constexpr bool operator==(Misprint const&, Misprint const&) = default;
 };
 
-/// How many pages a statement adds up to, where it does not say exactly.
-struct PageTotal {
-  std::int64_t least{};               ///< if preliminary leaves are counted again by the numbers after them
-  std::int64_t stated{};              ///< the sum of what is written
-  std::optional<std::int64_t> most{}; ///< the same as `stated`; missing where the copy lacks pages at its end
-  friend constexpr bool operator==(PageTotal const&, PageTotal const&) = default;
-};
-
 /// A pagination or a foliation, as stated. Equality leaves doubts and places in the text out.
 struct Pagination {
   std::vector<PageRun> runs{};       ///< in the order of the book
@@ -103,14 +95,17 @@ struct Pagination {
     for (auto const& run : runs) total += run.pages();
     return total;
   }
-  /// All pages, with the least and the most the statement allows.
-  [[nodiscard]] PageTotal total() const noexcept {
-    PageTotal total{};
+  /// More pages than any book has: the high end of `total` where a copy lacks pages at its end.
+  static constexpr std::int64_t no_limit = INT64_MAX;
+  /// All pages: low, if preliminary leaves (`p. l.`) are counted again by the numbers after them; as stated, the sum of what is
+  /// written; high, the same, or `no_limit` where the copy lacks pages at its end.
+  [[nodiscard]] Range<std::int64_t> total() const noexcept {
+    Range<std::int64_t> total{};
     for (auto const& run : runs) {
       total.stated += run.pages();
-      total.least += run.preliminary ? 0 : run.pages();
+      total.low += run.preliminary ? 0 : run.pages();
     }
-    if (!incomplete) total.most = total.stated;
+    total.high = incomplete ? no_limit : total.stated;
     return total;
   }
   /// Volumes or parts that the statement tells apart with `;`.

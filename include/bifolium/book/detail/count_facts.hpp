@@ -87,7 +87,7 @@ public:
     if (missing == 0) return CountVerdict::agrees;
     // "p. l." may be counted again by the numbers that follow
     if (auto const total = book_.pagination->value.total();
-        total.least < total.stated && 2 * leaves >= total.least && missing <= 1)
+        total.low < total.stated && 2 * leaves >= total.low && missing <= 1)
       return CountVerdict::agrees;
     bool const by_leaf = book_.pagination->value.by_leaf();
     if (missing == 1 && !by_leaf) return CountVerdict::agrees;

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: MIT
-/// What is left of a formula after whole sheets.
+/// What is left of a formula after whole sheets. A leaf that the formula has in two places ([=B2]) was printed once, where it
+/// was deleted: it is no remnant where it is bound, and leaves no room where it came from.
 #pragma once
 
-#include <bifolium/book/sheets_of_book.hpp>
+#include <bifolium/book/sheet_grouping.hpp>
+#include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/leaf/write_signature.hpp>
+
+#include <array>
 
 namespace bifolium {
 inline namespace v0 {
@@ -13,13 +17,22 @@ class Remnants {
   Formula const& formula_;
   SheetsOfBook& book_;
   std::uint32_t likes_{};
+  /// Where a unit or a free place is from: the gathering, and the insertion that brought it, or its first leaf.
+  struct From {
+    GatheringAt gathering{};
+    std::optional<std::uint32_t> insertion{};
+    int leaf{};
+    friend bool operator==(From const&, From const&) = default;
+  };
+  std::vector<From> units_from_{}, places_from_{};
 
   [[nodiscard]] std::string name(GatheringAt at) const { return std::string{to_text(formula_.signature(at)).view()}; }
   [[nodiscard]] std::string leaf_name(GatheringAt at, int leaf) const {
     auto const numbered = formula_.runs()[at.run].first.mark() == Mark::number;
     return name(at) + (numbered ? "/" : "") + (leaf == 0 ? "" : std::to_string(leaf));
   }
-  void add(std::string name, int leaves, Remnant::Kind kind, std::uint32_t likes) {
+  void add(std::string name, int leaves, Remnant::Kind kind, std::uint32_t likes, From const& from) {
+    units_from_.push_back(from);
     Remnant unit;
     unit.name = static_cast<std::string&&>(name);
     unit.leaves = leaves, unit.kind = kind, unit.likes = likes;
@@ -36,7 +49,8 @@ class Remnants {
           book_.whole += (runs[r].gatherings - 1) * (leaves / book_.leaves_to_sheet);
           break;
         }
-        if (left > 0 && book_.units.size() <= most_kept) add(name({r, i}), left, Remnant::Kind::part_sheet, likes_);
+        if (left > 0 && book_.units.size() <= most_kept)
+          add(name({r, i}), left, Remnant::Kind::part_sheet, likes_, {{r, i}, {}, 0});
       }
       ++likes_;
     }
@@ -48,14 +62,18 @@ class Remnants {
                          before->last + 1 == deletion.leaf;
     if (goes_on)
       book_.places.back().leaves += leaves;
-    else
+    else {
       book_.places.push_back({leaf_name(deletion.gathering, deletion.leaf), leaves});
+      places_from_.push_back({deletion.gathering, {}, deletion.leaf == 0 ? 1 : deletion.leaf});
+    }
   }
   void changes() {
     auto const cancels = likes_++, inserted = likes_++;
     Deletion const* before = nullptr;
     bool second_of_fold = false;
-    for (auto const& change : formula_.changes()) {
+    constexpr From beside{{UINT32_MAX, 0}, {}, 0}; // no leaf as folded
+    for (std::uint32_t c = 0; c < formula_.changes().size(); ++c) {
+      auto const& change = formula_.changes()[c];
       auto const* deletion = change.deletion();
       if (deletion != nullptr) deleted(*deletion, before);
       before = deletion;
@@ -67,7 +85,7 @@ class Remnants {
         second_of_fold = cancel->of_fold && cancel->leaf != 0;
         auto const all = cancel->of_fold ? (cancel->leaf == 0 ? formula_.leaves_folded(cancel->gathering) : 2) : 1;
         for (auto leaf = cancel->leaf; leaf <= cancel->last; ++leaf)
-          add("±" + leaf_name(cancel->gathering, leaf), all, Remnant::Kind::cancellans, cancels);
+          add("±" + leaf_name(cancel->gathering, leaf), all, Remnant::Kind::cancellans, cancels, beside);
       }
       if (auto const* insertion = change.insertion()) {
         auto name =
@@ -76,10 +94,75 @@ class Remnants {
                                     : leaf_name(insertion->gathering, insertion->after) + "+1");
         if (insertion->joined == Joined::apart)
           for (int i = 0; i < insertion->leaves; ++i)
-            add(i == 0 ? name : name + '.' + std::to_string(i + 1), 1, Remnant::Kind::inserted, inserted);
+            add(i == 0 ? name : name + '.' + std::to_string(i + 1), 1, Remnant::Kind::inserted, inserted,
+                {insertion->gathering, c, i + 1});
         else
-          add(static_cast<std::string&&>(name), insertion->leaves, Remnant::Kind::inserted, inserted);
+          add(static_cast<std::string&&>(name), insertion->leaves, Remnant::Kind::inserted, inserted,
+              {insertion->gathering, c, 0});
       }
+    }
+  }
+
+  /// The free place that a leaf left; none where it is not deleted.
+  [[nodiscard]] FreePlace* place_of(GatheringAt at, int leaf) {
+    for (std::size_t p = 0; p < book_.places.size(); ++p)
+      if (auto const& from = places_from_[p];
+          from.gathering == at && from.leaf <= leaf && leaf < from.leaf + book_.places[p].leaves)
+        return &book_.places[p];
+    return nullptr;
+  }
+  /// One leaf of a gathering was not printed there.
+  void not_printed(GatheringAt at) {
+    for (std::size_t u = 0; u < book_.units.size(); ++u)
+      if (units_from_[u].gathering == at && !units_from_[u].insertion && book_.units[u].leaves > 0) {
+        --book_.units[u].leaves;
+        return;
+      }
+    --book_.whole; // it seemed to fill whole sheets
+    add(name(at), book_.leaves_to_sheet - 1, Remnant::Kind::part_sheet, likes_++, {at, {}, 0});
+  }
+  void not_printed(Identity const& one) {
+    for (std::size_t u = 0; u < book_.units.size(); ++u)
+      if (auto const& from = units_from_[u];
+          from.insertion == one.insertion && (from.leaf == 0 || from.leaf == one.leaf) && book_.units[u].leaves > 0) {
+        --book_.units[u].leaves;
+        return;
+      }
+  }
+  /// The cancel of a leaf was printed with another leaf.
+  void cancel_not_printed(std::string const& name) {
+    for (auto& unit : book_.units)
+      if (unit.name == name && unit.leaves > 0) {
+        --unit.leaves;
+        return;
+      }
+  }
+  void identities() {
+    IdealCopy const copy{formula_};
+    std::vector<std::array<From, 2>> done; // both leaves may say it
+    for (auto const& change : formula_.changes()) {
+      auto const* one = change.identity();
+      if (one == nullptr) continue;
+      auto const other = one->named ? copy.find(one->name) : std::nullopt;
+      if (one->named && !other) continue;
+      auto const there = one->named ? other->gathering : one->gathering;
+      auto const leaf_there = one->other_leaf == 0 ? 1 : one->other_leaf;
+      From const a{one->gathering, one->insertion, one->leaf}, b{there, {}, leaf_there};
+      bool again = a == b;
+      for (auto const& pair : done) again = again || pair == std::array{a, b} || pair == std::array{b, a};
+      if (again) continue;
+      done.push_back({a, b});
+      bool const cancel = !one->insertion && copy.is_cancel({one->gathering, one->leaf, 0});
+      auto* place = place_of(there, leaf_there);
+      bool const left_here = place == nullptr && !one->insertion && !cancel;
+      if (left_here) place = place_of(one->gathering, one->leaf);
+      if (place != nullptr) --place->leaves;
+      if (one->insertion)
+        not_printed(*one);
+      else if (cancel)
+        cancel_not_printed("±" + leaf_name(one->gathering, one->leaf));
+      else
+        not_printed(left_here && place != nullptr ? there : one->gathering);
     }
   }
 
@@ -90,6 +173,7 @@ public:
   void find() {
     part_sheets();
     changes();
+    identities();
     for (auto& unit : book_.units) { // a fold or gathering of more than a sheet takes whole sheets first
       book_.whole += unit.leaves / book_.leaves_to_sheet;
       unit.leaves %= book_.leaves_to_sheet;
@@ -101,6 +185,13 @@ public:
         ++kept;
       }
     book_.units.resize(kept);
+    kept = 0;
+    for (auto& place : book_.places)
+      if (place.leaves > 0) {
+        if (&book_.places[kept] != &place) book_.places[kept] = place;
+        ++kept;
+      }
+    book_.places.resize(kept);
   }
 };
 

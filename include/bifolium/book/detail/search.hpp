@@ -6,6 +6,7 @@
 
 #include <bifolium/book/detail/leaves_slips.hpp>
 #include <bifolium/book/detail/likelihood.hpp>
+#include <bifolium/book/detail/proposal_groups.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -17,10 +18,11 @@ class Search {
   SearchInput const& in_;
   AuditWeights const& weights_;
   Likelihood likelihood_;
-  std::vector<FormulaVariant> formulas_{};
+  SearchVariants variants_{};
+  std::vector<FormulaVariant>& formulas_{variants_.formulas};
+  std::vector<PageVariant>& pages_{variants_.pages};
+  std::vector<LeavesVariant>& leaves_{variants_.leaves};
   std::vector<FormulaEdit> edits_{};
-  std::vector<PageVariant> pages_{};
-  std::vector<LeavesVariant> leaves_{};
   std::vector<Proposal> found_{};
 
   void formula_variants() {
@@ -189,91 +191,6 @@ class Search {
     double score;
   };
   std::vector<PageEdit> page_edits_{};
-  static void mix(std::uint64_t& state, std::int64_t value) {
-    state = (state ^ static_cast<std::uint64_t>(value)) * 0x100000001B3U;
-    state ^= state >> 29U;
-  }
-  /// Two descriptions with the same counts have the same state.
-  [[nodiscard]] std::uint64_t state_of(Proposal const& one) const {
-    std::uint64_t state = 0xCBF29CE484222325U;
-    if (one.formula >= 0) {
-      auto const& shape = formulas_[static_cast<std::size_t>(one.formula)].shape;
-      std::int64_t leaves = 0, count = 0;
-      auto const put = [&](std::int64_t l, std::int64_t c) {
-        if (l == leaves) {
-          count += c;
-          return;
-        }
-        mix(state, leaves), mix(state, count);
-        leaves = l, count = c;
-      };
-      for (auto const& run : shape.runs)
-        if (run.plain())
-          put(run.leaves.term(0), run.gatherings());
-        else
-          for (std::int64_t i = 0; i < run.gatherings(); ++i) put(run.leaves.at(i), 1);
-      mix(state, leaves), mix(state, count), mix(state, shape.changed);
-      mix(state, shape.added.j + 2 * shape.added.u + 4 * shape.added.w);
-    }
-    if (one.pages >= 0) {
-      auto const& shape = pages_[static_cast<std::size_t>(one.pages)].shape;
-      for (auto const& run : shape.runs) mix(state, run.count);
-      mix(state, shape.by_leaf ? 1 : 0);
-    }
-    if (one.leaves >= 0) mix(state, leaves_[static_cast<std::size_t>(one.leaves)].leaves);
-    return state;
-  }
-  /// Proposals that lead to one description are one: the likeliest, with the weight of all.
-  void group() {
-    std::vector<Proposal> grouped;
-    for (auto& one : found_) {
-      one.state = state_of(one);
-      Proposal* same = nullptr;
-      for (auto& other : grouped)
-        if (other.state == one.state) same = &other;
-      if (same != nullptr)
-        same->score += real::log(1 + real::exp(one.score - same->score));
-      else
-        grouped.push_back(one);
-    }
-    found_.clear();
-    for (auto const& one : grouped) offer(found_, proposals_kept, one);
-  }
-  static bool same(FormulaEdit const& a, FormulaEdit const& b) {
-    return a.what == b.what && a.run == b.run && a.a == b.a && a.b == b.b;
-  }
-  static bool same(PageEdit const& a, PageEdit const& b) { return a.what == b.what && a.run == b.run && a.a == b.a; }
-  /// `less` makes the same edits as `more`, but fewer.
-  [[nodiscard]] bool is_part(Proposal const& less, Proposal const& more) const {
-    if (less.edits >= more.edits) return false;
-    if (less.formula >= 0) {
-      auto const &a = formula(less), &b = formula(more);
-      if (a.reading != b.reading) return false;
-      for (int i = 0; i < a.count; ++i)
-        if (!(b.count > 0 && same(a.edits[i], b.edits[0])) && !(b.count > 1 && same(a.edits[i], b.edits[1])))
-          return false;
-    }
-    if (less.pages >= 0) {
-      auto const &a = pages(less), &b = pages(more);
-      for (int i = 0; i < a.count; ++i)
-        if (!(b.count > 0 && same(a.edits[i], b.edits[0])) && !(b.count > 1 && same(a.edits[i], b.edits[1])))
-          return false;
-    }
-    if (less.leaves >= 0 && leaves(less).count > 0 &&
-        (leaves(more).count == 0 || leaves(more).leaves != leaves(less).leaves))
-      return false;
-    return true;
-  }
-  /// Who proposes one edit that is enough does not propose it again with another beside it.
-  void drop_needless() {
-    std::vector<Proposal> kept;
-    for (auto const& one : found_) {
-      bool needless = false;
-      for (auto const& other : found_) needless = needless || (other.edits > 0 && is_part(other, one));
-      if (!needless) kept.push_back(one);
-    }
-    found_ = static_cast<std::vector<Proposal>&&>(kept);
-  }
   [[nodiscard]] std::vector<std::int64_t> numbers_wanted() const {
     std::vector<std::int64_t> wanted;
     auto const add = [&](std::int64_t leaves) {
@@ -290,6 +207,9 @@ class Search {
 public:
   Search(SearchInput const& in, AuditWeights const& weights)
       : in_{in}, weights_{weights}, likelihood_{weights, in.early, in.blanks_noted} {}
+  Search(Search const&) = delete;
+  Search& operator=(Search const&) = delete;
+  ~Search() = default;
 
   /// The proposals, likeliest first; that without edits is the description as it reads.
   std::vector<Proposal> const& find() {
@@ -316,8 +236,9 @@ public:
         }
       }
     }
-    group();
-    drop_needless();
+    ProposalGroups groups{variants_, found_};
+    groups.join_alike(proposals_kept);
+    groups.drop_needless();
     return found_;
   }
   /// How likely the description is with something wrong in it that no kind of slip explains. Before that it was as likely as
@@ -336,15 +257,10 @@ public:
   }
   /// Two edits of one field are looked for where nothing else is that much likelier than something unknown.
   static constexpr double pairs_below = 2;
-  [[nodiscard]] PageVariant const& pages(Proposal const& one) const {
-    return pages_[static_cast<std::size_t>(one.pages)];
-  }
-  [[nodiscard]] LeavesVariant const& leaves(Proposal const& one) const {
-    return leaves_[static_cast<std::size_t>(one.leaves)];
-  }
-  [[nodiscard]] FormulaVariant const& formula(Proposal const& one) const {
-    return formulas_[static_cast<std::size_t>(one.formula)];
-  }
+  /// What a proposal edits. pre: it has an edit, or a reading, of that field.
+  [[nodiscard]] PageVariant const& pages(Proposal const& one) const { return variants_.of_pages(one); }
+  [[nodiscard]] LeavesVariant const& leaves(Proposal const& one) const { return variants_.of_leaves(one); }
+  [[nodiscard]] FormulaVariant const& formula(Proposal const& one) const { return variants_.of_formula(one); }
 };
 
 } // namespace detail

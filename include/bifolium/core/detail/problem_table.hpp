@@ -262,6 +262,8 @@ BIFOLIUM_PROBLEM(312, not_evidence, "'{found}' says nothing of conjugacy: write 
 BIFOLIUM_PROBLEM(313, not_stated, "the text after the formula does not state this")
 /// Doubtful: numbers of pages after the last unit of an extent.
 BIFOLIUM_PROBLEM(314, pages_without_unit, "'{found}' has no unit: the unit before it was taken")
+/// Doubtful: a-z, which are 23 pages or up to 26.
+BIFOLIUM_PROBLEM(315, pages_lettered, "'{found}' was counted by the alphabet of 23 letters; by that of 26 it is {limit}")
 
 // 320-339: dates and places of printing, as catalogues state them
 /// Doubtful: `MDCCXXV [1752]`.
@@ -330,6 +332,10 @@ BIFOLIUM_PROBLEM(505, no_such_type, "the table of words to the square inch has t
 BIFOLIUM_PROBLEM(506, format_not_stated, "the formula does not state one format: write it first, as in 8°: A-K⁸")
 /// A formula and a scheme that divide the sheet into different numbers of leaves.
 BIFOLIUM_PROBLEM(507, formats_differ, "the formula and the scheme divide the sheet into different numbers of leaves")
+
+// 600-619: the sheets of a book
+/// Something was seen of a gathering, cancel or insert that the formula does not have.
+BIFOLIUM_PROBLEM(600, no_such_remnant, "the formula has no gathering, cancel or insert '{found}': write A, ±C3 or +χ1")
 // clang-format on
 
 #undef BIFOLIUM_PROBLEM
