@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The extent against the formula. Both count the same leaves, so they must agree; but catalogues often leave out a blank
-/// at the end, so two pages or a leaf fewer than the formula has is told apart from a contradiction. The arithmetic is
-/// shown, for whoever has to look at the book.
+/// Compares the extent with the formula. Both count the same leaves, so they must agree. Catalogues often leave out a
+/// blank at the end, so two pages or one leaf fewer than the formula has is reported separately from a contradiction.
+/// The result contains the arithmetic for the person who looks at the book.
 #pragma once
 
 #include <bifolium/record/read_extent.hpp>
@@ -12,13 +12,13 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// How an extent and a formula compare.
+/// The result of comparing an extent with a formula.
 enum class ExtentAgrees : std::uint8_t {
-  agrees,           ///< to the page, or with the blank verso at the end not counted
-  last_not_counted, ///< if a blank leaf at the end was not counted
+  agrees,           ///< equal, or equal if the blank verso at the end was not counted
+  last_not_counted, ///< equal if a blank leaf at the end was not counted
   contradicts
 };
-/// The verdict as an identifier for tables.
+/// Returns the identifier of a result, for tables.
 [[nodiscard]] constexpr std::string_view to_words(ExtentAgrees verdict) {
   return verdict == ExtentAgrees::agrees             ? "agrees"
          : verdict == ExtentAgrees::last_not_counted ? "last_not_counted"
@@ -26,13 +26,13 @@ enum class ExtentAgrees : std::uint8_t {
 }
 /// An extent compared with a formula.
 struct ExtentCompared {
-  ExtentAgrees verdict{}; ///< whether they agree
-  std::string words{};    ///< the arithmetic
+  ExtentAgrees verdict{}; ///< the result
+  std::string words{};    ///< the arithmetic in words
 };
 
 namespace detail {
 
-/// 8 + 205 + 3 = 216 pages. Where units are mixed the sum is of pages.
+/// Writes the sum: 8 + 205 + 3 = 216 pages. If units are mixed, it is a sum of pages.
 inline std::string sum_in_words(Pagination const& pagination) {
   bool mixed = false;
   for (auto const& run : pagination.runs) mixed = mixed || run.unit != pagination.runs.front().unit;
@@ -50,9 +50,9 @@ inline std::string sum_in_words(Pagination const& pagination) {
           : unit == PageUnit::columns ? (one ? " column" : " columns")
                                       : (one ? " page" : " pages"));
 }
-/// Whether a book of so many pages can be stated so.
+/// Compares a number of pages with the numbers that the statement allows.
 constexpr ExtentAgrees compare_pages(std::int64_t pages, Range<std::int64_t> const& stated) {
-  // how many pages fewer than the book has are stated; at the least, at the most
+  // the least and the greatest number of pages by which the statement is lower than the book
   auto const fewest = pages - (stated.high == Pagination::no_limit && pages > stated.stated ? pages : stated.stated);
   auto const most = pages - stated.low;
   if (fewest <= 1 && most >= 0) return ExtentAgrees::agrees;
@@ -61,9 +61,9 @@ constexpr ExtentAgrees compare_pages(std::int64_t pages, Range<std::int64_t> con
 
 } // namespace detail
 
-/// Compares the formula with a pagination or an extent's pages. Preliminary leaves (`p. l.`) may be counted again by the
-/// numbers after them, and an incomplete copy may lack any number of pages; both then agree.
-/// error: not_stated, where the pagination does not say how many pages there are.
+/// Compares the formula with a pagination or with the pages of an extent. The result is "agrees" if preliminary leaves
+/// (`p. l.`) are counted again by the numbers after them, or if an incomplete copy lacks pages. Error: not_stated if
+/// the pagination does not say how many pages there are.
 [[nodiscard]] inline Expected<ExtentCompared> compare_extent(Formula const& formula, Pagination const& pagination) {
   if (pagination.runs.empty()) return error_in_field(Problem::not_stated, "pagination");
   auto const leaves = leaf_count(formula);
@@ -76,14 +76,15 @@ constexpr ExtentAgrees compare_pages(std::int64_t pages, Range<std::int64_t> con
                       : "contradicts";
   return result;
 }
-/// Compares the formula with the pages of an extent; plates are not part of the gatherings. error: not_stated, where the
-/// extent does not say how many pages there are ("3 volumes").
+/// Compares the formula with the pages of an extent. Plates are not part of the gatherings and do not count. Error:
+/// not_stated if the extent does not say how many pages there are ("3 volumes").
 [[nodiscard]] inline Expected<ExtentCompared> compare_extent(Formula const& formula, Extent const& extent) {
   return compare_extent(formula, extent.pagination);
 }
 
-/// Compares the formula with the pages stated after it ("..., pp. [viii], [554]"). A total of leaves there is compared in
-/// reading the formula (Problem::total_contradicts). error: as `pagination_of`; not_stated, also for "unpaged".
+/// Compares the formula with the pages stated after it ("..., pp. [viii], [554]"). A total of leaves after it is
+/// compared when the formula is read (Problem::total_contradicts). Errors: those of `pagination_of`; not_stated, also
+/// for "unpaged".
 [[nodiscard]] inline Expected<ExtentCompared> compare_stated_pages(Formula const& formula) {
   auto const pages = pagination_of(formula);
   if (!pages) return pages.error();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The extent of a book as a catalogue states it: "[8], 205, [3] p., [2] leaves of plates", "xii, 277 pages, 48 pages of
-/// plates", "3 v. in 2". The pages are a pagination in short form, in which 205 means 1 to 205; plates are counted apart,
-/// since they do not belong to the gatherings. Made by reading a text: record/read_extent.hpp.
+/// The extent of a book as a catalogue states it: "[8], 205, [3] p., [2] leaves of plates", "xii, 277 pages, 48 pages
+/// of plates", "3 v. in 2". The pages are a pagination in short form, in which 205 means 1 to 205. Plates are counted
+/// separately, since they do not belong to the gatherings. record/read_extent.hpp makes an extent from a text.
 #pragma once
 
 #include <bifolium/record/pagination.hpp>
@@ -13,46 +13,46 @@ inline namespace v0 {
 
 /// Plates of one kind, as an extent lists them after the pages.
 struct Plates {
-  std::int64_t count{};                 ///< how many, in `unit`
-  PageUnit unit{PageUnit::leaves};      ///< leaves, or pages where both sides are numbered
-  Numerals numerals{};                  ///< in which they are numbered
-  bool numbered{};                      ///< they bear numbers
-  std::optional<std::int64_t> folded{}; ///< how many of them are folded, where that is said
-  bool approximate{};                   ///< `approximately 55`
-  TextSpan at{};                        ///< in the text, number and words
+  std::int64_t count{};                 ///< number of leaves or pages
+  PageUnit unit{PageUnit::leaves};      ///< leaves, or pages if both sides are numbered
+  Numerals numerals{};                  ///< the numerals of their numbers
+  bool numbered{};                      ///< true if the plates are numbered
+  std::optional<std::int64_t> folded{}; ///< number of folded plates, if it is stated
+  bool approximate{};                   ///< true for `approximately 55`
+  TextSpan at{};                        ///< the number and words in the text
 
-  /// Leaves of plates; a page of plates at the end of an odd number takes a leaf.
+  /// Returns the number of leaves of plates. An odd number of pages is rounded up to a whole leaf.
   [[nodiscard]] constexpr std::int64_t leaves() const noexcept {
     return unit == PageUnit::pages ? (count + 1) / 2 : count;
   }
-  /// Equality leaves the place in the text out.
+  /// Compares all fields except the place in the text.
   friend constexpr bool operator==(Plates const& a, Plates const& b) noexcept {
     return a.count == b.count && a.unit == b.unit && a.numerals == b.numerals && a.numbered == b.numbered &&
            a.folded == b.folded && a.approximate == b.approximate;
   }
 };
 
-/// An extent as stated. Equality leaves doubts and places in the text out.
+/// An extent as stated. Comparison ignores doubts and places in the text.
 struct Extent {
-  Pagination pagination{};                ///< pages, leaves or columns of text
-  std::vector<Plates> plates{};           ///< in the order of the statement
-  std::optional<std::int64_t> volumes{};  ///< `3 v.`
-  std::optional<std::int64_t> bound_in{}; ///< 2 in `3 v. in 2`
-  std::optional<std::int64_t> sheets{};   ///< `1 sheet`, `1 folded sheet`
-  bool various_pagings{};                 ///< more sequences than the catalogue lists
-  bool approximate{};                     ///< `ca. 300 p.`
-  std::vector<TextSpan> unread{};         ///< text that is not of the extent, such as illustrations and size
+  Pagination pagination{};                ///< the pages, leaves or columns of text
+  std::vector<Plates> plates{};           ///< the plates, in the order of the statement
+  std::optional<std::int64_t> volumes{};  ///< number of volumes: 3 in `3 v.`
+  std::optional<std::int64_t> bound_in{}; ///< number of volumes as bound: 2 in `3 v. in 2`
+  std::optional<std::int64_t> sheets{};   ///< number of sheets: `1 sheet`, `1 folded sheet`
+  bool various_pagings{};                 ///< true if the book has more sequences than the catalogue lists
+  bool approximate{};                     ///< true for `ca. 300 p.`
+  std::vector<TextSpan> unread{};         ///< text that does not belong to the extent, such as illustrations and size
 
-  /// The pages of the text, as stated; plates are not among them.
+  /// Returns the number of pages of text, as stated, without plates.
   [[nodiscard]] std::int64_t pages() const noexcept { return pagination.pages(); }
-  /// All leaves of plates; missing where none are stated.
+  /// Returns the number of all leaves of plates, or no value if none are stated.
   [[nodiscard]] std::optional<std::int64_t> leaves_of_plates() const noexcept {
     if (plates.empty()) return std::nullopt;
     std::int64_t leaves = 0;
     for (auto const& one : plates) leaves += one.leaves();
     return leaves;
   }
-  /// What is doubtful, with its column.
+  /// Returns the doubts, with their columns.
   [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return pagination.warnings(); }
 
   friend bool operator==(Extent const& a, Extent const& b) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Libraries and the trade of the nineteenth and twentieth century wrote O, Q or "8°" for how tall a book is on the
-/// shelf. Such a letter is a height only: it does not tell of sheets, and a quarto of 1490 is an "octavo" by most of these
-/// scales. So a height class here is not a `Format` and does not turn into one. The scales also disagree: the same
-/// height has another name in Rome, Leipzig and Boston, and one scale leaves gaps and lets its classes overlap.
+/// Height classes of libraries and book dealers. In the nineteenth and twentieth century they wrote O, Q or "8°" for
+/// the height of a book on the shelf. Such a class says nothing about sheets: a quarto of 1490 is an "octavo" on most
+/// of these scales. So a height class here is not a `Format` and does not convert to one. The scales also disagree: one
+/// height has different names in Rome, Leipzig and Boston, and one scale has gaps and overlapping classes.
 #pragma once
 
 #include <bifolium/paper/measure.hpp>
@@ -12,39 +12,40 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Whose scale.
+/// A scale of height classes.
 enum class HeightScale : std::uint8_t {
   american_1878,       ///< American Library Association
-  cutter_rule_196,     ///< Cutter's rule 196: numbers after F by the LOWER ten
-  cutter_appendix_v,   ///< Cutter's Appendix V: numbers after F by the UPPER ten, as in 1878
-  spofford_1900,       ///< upper limits only; each class begins where the next smaller ends
-  american_later,      ///< as dictionaries of the twentieth century give it: T has become 18mo
-  british_association, ///< Library Association of the United Kingdom; it wants shape and chain lines too
+  cutter_rule_196,     ///< Cutter's rule 196: the number after F is the LOWER ten
+  cutter_appendix_v,   ///< Cutter's Appendix V: the number after F is the UPPER ten, as in 1878
+  spofford_1900,       ///< upper limits only: each class begins at the end of the next smaller class
+  american_later,      ///< the form in dictionaries of the twentieth century: T has become 18mo
+  british_association, ///< Library Association of the United Kingdom; it uses shape and chain lines as well
   german_trade,
   german_library,
   italian,
-  french_trade, ///< "format bibliographique" of dealers' descriptions
+  french_trade, ///< "format bibliographique" in dealers' descriptions
   illinois,     ///< call numbers of one university library
 };
-/// How many scales there are.
+/// The number of scales.
 inline constexpr int height_scale_count = 11;
 
-/// Which limits belong to a class: "up to 20" has its upper limit, "under 20" its lower one, "8 to 9" both.
+/// The limits that belong to a class: "up to 20" includes its upper limit, "20 and more" its lower limit, "8 to 9"
+/// both.
 enum class HeightLimits : std::uint8_t { upper, lower, both };
 
-/// One class, in the unit of its scale: inches in the British, centimetres in the others.
+/// One class. Its limits are in the unit of its scale: inches for the British scale, centimetres for the others.
 struct HeightClass {
-  HeightScale scale;         ///< the scale it is of
-  char const* symbol;        ///< as the scale writes it: "O"
-  char const* borrowed_name; ///< the format whose name the class borrows, as its scale writes it, where it does
-  double from, to;           ///< what a scale leaves open at the top is a kilometre
+  HeightScale scale;         ///< the scale
+  char const* symbol;        ///< the symbol in the scale: "O"
+  char const* borrowed_name; ///< the format whose name the class uses, as the scale writes it; empty if none
+  double from, to;           ///< the limits; an open upper limit is a kilometre
 
-  /// Whether a book of this height belongs to the class.
+  /// Returns true if a book of this height belongs to the class.
   [[nodiscard]] constexpr bool takes(millimetres height) const;
 };
 
 namespace detail::height_scale {
-/// One scale: what it is called in an answer, where it was read, what it measures.
+/// One scale: its name in answers, its source, and the limits that its classes include.
 struct Scale {
   char const *name, *source;
   HeightLimits limits{HeightLimits::upper};
@@ -159,11 +160,11 @@ inline constexpr HeightClass rows[]{
 };
 } // namespace detail::height_scale
 
-/// What a scale is called.
+/// Returns the name of a scale.
 [[nodiscard]] constexpr char const* to_words(HeightScale scale) {
   return detail::height_scale::scales[static_cast<std::size_t>(scale)].name;
 }
-/// Where the limits of a scale were read.
+/// Returns the source of the limits of a scale.
 [[nodiscard]] constexpr char const* source_of(HeightScale scale) {
   return detail::height_scale::scales[static_cast<std::size_t>(scale)].source;
 }
@@ -177,27 +178,27 @@ constexpr bool HeightClass::takes(millimetres height) const {
          (limits == HeightLimits::lower ? height < high : height <= high);
 }
 
-/// The classes of one scale that take a height: none in a gap, several where they overlap.
+/// The classes of one scale that include a height: none in a gap, several if classes overlap.
 class HeightClasses {
   std::array<HeightClass const*, 4> found_{}; // no scale has more than three at one height
   std::size_t size_{};
   friend constexpr HeightClasses height_classes(HeightScale scale, millimetres height);
 
 public:
-  /// The number of elements.
+  /// Returns the number of classes.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
-  /// True where there are no elements.
+  /// Returns true if no class includes the height.
   [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
-  /// pre: counting from 0.
+  /// Returns class `i`. Precondition: 0 <= i < size().
   [[nodiscard]] constexpr HeightClass const& operator[](std::size_t i) const {
     if (i >= size_) broken("there is no height class of that number");
     return *found_[i];
   }
 };
 
-/// What a library of the scale would have called a book of this height. The American, German and French scales measure the
-/// book with its cover; over thirteen old bindings the cover is 3 to 7 mm taller than the leaf.
-/// pre: height is a measure (paper/measure.hpp).
+/// Returns the classes that a library using this scale would give a book of this height. The American, German and
+/// French scales measure the book with its cover; on thirteen old bindings the cover is 3 to 7 mm taller than the leaf.
+/// Precondition: the height can be a measurement (paper/measure.hpp).
 [[nodiscard]] constexpr HeightClasses height_classes(HeightScale scale, millimetres height) {
   if (!is_measure(height)) broken("the height of a book is more than zero and less than a kilometre");
   HeightClasses classes;

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// The numbers of a book's pages or leaves: runs of them, with the pages between that bear none, and what the printer got
-/// wrong. The formula says which leaf is which; the pagination says what the reader finds printed there. The two are kept
-/// apart, because a number may be on two pages or on none, and a wrong number is a fact about the book.
-/// Made by reading a statement: record/read_pagination.hpp. What one page bears: record/printed_number.hpp.
+/// The numbers of a book's pages or leaves: runs of numbered pages, unnumbered pages between them, and the printer's
+/// mistakes. The formula says which leaf is which; the pagination says which number the reader finds there. The two are
+/// separate, because two pages may have one number, a page may have none, and a wrong number is a fact about the book.
+/// record/read_pagination.hpp makes a pagination from a statement; record/printed_number.hpp gives the number of one
+/// page.
 #pragma once
 
 #include <bifolium/core/error.hpp>
@@ -15,50 +16,50 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Whether the pages of a run bear their numbers.
+/// Whether the pages of a run have their numbers printed.
 enum class Numbering : std::uint8_t {
-  printed,  ///< 1-205
-  inferred, ///< [206], [i-iv]: they bear none, but have a position in the numbers
-  none      ///< [8]: so many pages without numbers
+  printed,  ///< numbers are printed: 1-205
+  inferred, ///< no numbers are printed, but they are known: [206], [i-iv]
+  none      ///< a number of pages without numbers: [8]
 };
 /// Whether numbers are arabic or Roman.
 enum class Numerals : std::uint8_t { arabic, roman };
-/// What a statement counts.
+/// The unit that a statement counts.
 enum class PageUnit : std::uint8_t {
   pages,
-  leaves,  ///< numbered on one side, or without text on one side: two pages each
-  columns, ///< taken as two to a page
-  panels   ///< of a folded sheet: taken as a page each
+  leaves,  ///< leaves numbered on one side, or with text on one side only: two pages each
+  columns, ///< columns, taken as two to a page
+  panels   ///< panels of a folded sheet, taken as a page each
 };
 
-/// Pages (or leaves, or columns) numbered without a break, or so many of them without numbers.
+/// Pages (or leaves, or columns) with consecutive numbers, or a number of pages without numbers.
 struct PageRun {
-  Numbering numbering{};    ///< whether its pages bear their numbers
-  Numerals numerals{};      ///< without meaning where there are no numbers
-  std::uint8_t series{};    ///< 2 for ²1-44, a second sequence; else 0
-  bool starred{};           ///< *57-*60: inserted numbers
-  PageUnit unit{};          ///< what is counted
-  bool preliminary{};       ///< `p. l.`: leaves that the numbers after them may count again
-  std::uint16_t part{};     ///< 1 after the first `;` of an extent, and so on: a volume or part of its own
-  std::int64_t first{};     ///< the number at its beginning; 0 where there is none
-  std::int64_t last{};      ///< the number at its end, as printed, right or wrong
-  std::int64_t count{};     ///< how many pages (leaves, columns) it really has
-  std::int64_t true_last{}; ///< 152 in 35-154 [=152], what the last number should be; 0 where it is not corrected
+  Numbering numbering{};    ///< whether the numbers are printed
+  Numerals numerals{};      ///< the numerals; they have no meaning without numbers
+  std::uint8_t series{};    ///< 2 for ²1-44, a second sequence; otherwise 0
+  bool starred{};           ///< true for inserted numbers: *57-*60
+  PageUnit unit{};          ///< the unit
+  bool preliminary{};       ///< true for `p. l.`: leaves that the numbers after them may count again
+  std::uint16_t part{};     ///< the volume or part: 0, then 1 after the first `;` of an extent, and so on
+  std::int64_t first{};     ///< the first number; 0 if there is none
+  std::int64_t last{};      ///< the last number, as printed, right or wrong
+  std::int64_t count{};     ///< the real number of pages (leaves, columns)
+  std::int64_t true_last{}; ///< the correct last number: 152 in 35-154 [=152]; 0 if it is not corrected
 
   TextSpan at{};       ///< the whole run in the statement, with brackets and correction
-  TextSpan first_at{}; ///< the first number; empty where it is not written
+  TextSpan first_at{}; ///< the first number; empty if it is not written
   TextSpan last_at{};  ///< the last number, or the number of pages without numbers
-  TextSpan true_at{};  ///< the number that corrects; empty where there is none
+  TextSpan true_at{};  ///< the correcting number; empty if there is none
 
-  /// Its pages: twice its leaves, half its columns.
+  /// Returns the number of pages: twice the leaves, half the columns.
   [[nodiscard]] constexpr std::int64_t pages() const noexcept {
     return unit == PageUnit::leaves ? 2 * count : unit == PageUnit::columns ? (count + 1) / 2 : count;
   }
-  /// True where every page in it has a number that can be told.
+  /// Returns true if the number of every page in the run is certain.
   [[nodiscard]] constexpr bool regular() const noexcept {
     return numbering != Numbering::none && last - first + 1 == count;
   }
-  /// Equality leaves the places in the text out.
+  /// Compares all fields except the places in the text.
   friend constexpr bool operator==(PageRun const& a, PageRun const& b) noexcept {
     return a.numbering == b.numbering && a.numerals == b.numerals && a.series == b.series && a.starred == b.starred &&
            a.unit == b.unit && a.preliminary == b.preliminary && a.part == b.part && a.first == b.first &&
@@ -68,37 +69,39 @@ struct PageRun {
 
 /// A wrong number on one page: 45 printed as 54.
 struct Misprint {
-  std::int64_t should_be{}; ///< the number by the order of the pages
-  std::int64_t printed{};   ///< the number the page bears
-  Numerals numerals{};      ///< of its run
-  std::uint8_t series{};    ///< of its run: 2 for a second sequence; else 0
+  std::int64_t should_be{}; ///< the correct number, by the order of the pages
+  std::int64_t printed{};   ///< the number on the page
+  Numerals numerals{};      ///< the numerals of its run
+  std::uint8_t series{};    ///< the sequence of its run: 2 for a second sequence, otherwise 0
   friend constexpr bool operator==(Misprint const&, Misprint const&) = default;
 };
 
-/// A pagination or a foliation, as stated. Equality leaves doubts and places in the text out.
+/// A pagination or a foliation, as stated. Comparison ignores doubts and places in the text.
 struct Pagination {
-  std::vector<PageRun> runs{};       ///< in the order of the book
-  std::vector<Misprint> misprints{}; ///< in the order of the statement
-  bool unpaged{};                    ///< stated to bear no numbers, and not how many pages there are
-  bool incomplete{};                 ///< 142+, (incomplete): the copy lacks the end
-  std::vector<TextSpan> unread{};    ///< text that is not of the pages, such as plates and notes
+  std::vector<PageRun> runs{};       ///< the runs, in the order of the book
+  std::vector<Misprint> misprints{}; ///< the wrong numbers, in the order of the statement
+  /// true if the statement says that there are no numbers and not how many pages there are
+  bool unpaged{};
+  bool incomplete{};              ///< true for 142+ or (incomplete): the copy lacks the end
+  std::vector<TextSpan> unread{}; ///< text that does not concern pages, such as plates and notes
 
-  /// True where all of it is counted in leaves.
+  /// Returns true if everything is counted in leaves.
   [[nodiscard]] bool by_leaf() const noexcept {
     for (auto const& run : runs)
       if (run.unit != PageUnit::leaves) return false;
     return !runs.empty();
   }
-  /// All pages; for a foliation twice its leaves.
+  /// Returns the number of pages: for a foliation, twice the number of leaves.
   [[nodiscard]] std::int64_t pages() const noexcept {
     std::int64_t total = 0;
     for (auto const& run : runs) total += run.pages();
     return total;
   }
-  /// More pages than any book has: the high end of `total` where a copy lacks pages at its end.
+  /// The high end of `total` if the copy lacks pages at its end: more pages than any book has.
   static constexpr std::int64_t no_limit = INT64_MAX;
-  /// All pages: low, if preliminary leaves (`p. l.`) are counted again by the numbers after them; as stated, the sum of what is
-  /// written; high, the same, or `no_limit` where the copy lacks pages at its end.
+  /// Returns the number of pages as a range. `stated`: the sum of the statement. `low`: preliminary leaves (`p. l.`) are
+  /// counted again by the numbers after them. `high`: the same as `stated`, or `no_limit` if the copy lacks pages at its
+  /// end.
   [[nodiscard]] Range<std::int64_t> total() const noexcept {
     Range<std::int64_t> total{};
     for (auto const& run : runs) {
@@ -108,15 +111,15 @@ struct Pagination {
     total.high = incomplete ? no_limit : total.stated;
     return total;
   }
-  /// Volumes or parts that the statement tells apart with `;`.
+  /// Returns the number of volumes or parts that the statement separates with `;`.
   [[nodiscard]] int parts() const noexcept { return runs.empty() ? 0 : runs.back().part + 1; }
-  /// What is doubtful in the statement, with its column.
+  /// Returns the doubts about the statement, with their columns.
   [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
-  /// Adds a doubt; for readers.
+  /// Adds a doubt. Readers of statements call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
 
-  /// The pagination with its places moved, as a part of a longer text that begins so many bytes and columns before; for
-  /// readers.
+  /// Returns the pagination with its places moved by a number of bytes and columns, for a statement that is a part of a
+  /// longer text. Readers of statements call it.
   [[nodiscard]] Pagination moved(std::size_t bytes, std::uint32_t columns) && {
     auto const move = [&](TextSpan& span) {
       if (!span.empty()) span.from += bytes, span.to += bytes;

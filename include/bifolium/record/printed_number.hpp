@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Which number a page bears, and which pages bear a number. A reader who is given "p. 207" looks for a printed number; the
-/// book may have it twice, or on a page where 197 should be.
+/// Gives the number printed on a page, and the pages on which a number is printed. A reader who is given "p. 207" looks
+/// for a printed number; the book may have it twice, or where 197 should be.
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
@@ -14,29 +14,28 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What one page bears.
+/// The number of one page.
 struct PrintedNumber {
-  Numbering numbering{Numbering::none}; ///< whether the page bears its number
-  Numerals numerals{};                  ///< of its run
-  std::uint8_t series{};                ///< of its run: 2 for a second sequence; else 0
-  bool starred{};                       ///< of its run: *57
-  std::int64_t number{};                ///< as printed, or as inferred; 0 where there is none
-  std::int64_t should_be{};             ///< the number by the order of the pages
-  bool doubtful{};                      ///< a fault of its run is stated, but not where in the run it is
-  /// True where the page bears another number than the order of the pages asks for.
+  Numbering numbering{Numbering::none}; ///< whether the number is printed
+  Numerals numerals{};                  ///< the numerals of its run
+  std::uint8_t series{};                ///< the sequence of its run: 2 for a second sequence, otherwise 0
+  bool starred{};                       ///< true if the numbers of its run have a star: *57
+  std::int64_t number{};                ///< the number as printed or as inferred; 0 if there is none
+  std::int64_t should_be{};             ///< the correct number, by the order of the pages
+  bool doubtful{};                      ///< true if its run has a mistake, and the statement does not say where
+  /// Returns true if the page has another number than the order of the pages requires.
   [[nodiscard]] constexpr bool misprinted() const noexcept { return number != should_be; }
   friend constexpr bool operator==(PrintedNumber const&, PrintedNumber const&) = default;
 };
 
 namespace detail {
 
-/// True where the misprint is of a number of this run. `before`: the runs before it have the number already, and the first
-/// run that has it is meant.
+/// Returns true if the misprinted number belongs to this run. If several runs have the number, the first is meant.
 constexpr bool is_of_run(Misprint const& misprint, PageRun const& run) noexcept {
   return run.numbering == Numbering::printed && misprint.numerals == run.numerals && misprint.series == run.series &&
          !run.starred && run.first <= misprint.should_be && misprint.should_be <= run.last;
 }
-/// The run whose page the misprint is on.
+/// Returns the index of the run that has the misprinted page.
 inline std::size_t run_of(Misprint const& misprint, Pagination const& pagination) {
   std::size_t run = 0;
   while (run < pagination.runs.size() && !is_of_run(misprint, pagination.runs[run])) ++run;
@@ -47,7 +46,8 @@ inline PrintedNumber number_in_run(Pagination const& pagination, std::size_t run
   if (here.numbering == Numbering::none) return {};
   PrintedNumber result{here.numbering,     here.numerals,      here.series,    here.starred,
                        here.first + index, here.first + index, !here.regular()};
-  if (index + 1 == here.count) result.number = result.should_be = here.last; // the last is stated in any case
+  if (index + 1 == here.count)
+    result.number = result.should_be = here.last; // the statement always gives the last number
   for (auto const& misprint : pagination.misprints)
     if (misprint.should_be == result.should_be && is_of_run(misprint, here) && run_of(misprint, pagination) == run) {
       result.number = misprint.printed;
@@ -55,15 +55,15 @@ inline PrintedNumber number_in_run(Pagination const& pagination, std::size_t run
     }
   return result;
 }
-/// The page, in its run from 0, of a number counted in the unit of the run.
+/// Returns the page, in its run from 0, of a number that counts in the unit of the run.
 constexpr std::int64_t page_in_run(PageRun const& run, std::int64_t index) noexcept {
   return run.unit == PageUnit::leaves ? 2 * index : run.unit == PageUnit::columns ? index / 2 : index;
 }
 
 } // namespace detail
 
-/// What page `page` bears, counting all pages from 1; missing where the statement has no such page. The verso of a numbered
-/// leaf bears no number; of two columns on a page the first is meant.
+/// Returns the number of page `page`, where pages count from 1, or no value if the statement has no such page. The
+/// verso of a numbered leaf has no number. If a page has two columns, the number of the first is returned.
 [[nodiscard]] inline std::optional<PrintedNumber> printed_number(Pagination const& pagination, std::int64_t page) {
   if (page < 1) return std::nullopt;
   auto index = page - 1;
@@ -79,28 +79,29 @@ constexpr std::int64_t page_in_run(PageRun const& run, std::int64_t index) noexc
   }
   return std::nullopt;
 }
-/// What a page of the book bears. A reference without a side is to the recto.
+/// Returns the number of the page that a reference means, or no value if the statement has no such page. A reference
+/// without a side means the recto.
 [[nodiscard]] inline std::optional<PrintedNumber> printed_number(IdealCopy const& book, Pagination const& pagination,
                                                                  Reference const& reference) {
   auto const page = page_of_book(book, reference);
   return page ? printed_number(pagination, *page) : std::nullopt;
 }
 
-/// A page that bears the number asked for, or should bear it.
+/// A page that has a number, or should have it.
 struct NumberedPage {
-  std::int64_t page{};   ///< counting all pages from 1; of a numbered leaf the recto
-  PrintedNumber bears{}; ///< what that page bears
+  std::int64_t page{};   ///< the page, counting all pages from 1; of a numbered leaf, the recto
+  PrintedNumber bears{}; ///< the number of this page
   friend constexpr bool operator==(NumberedPage const&, NumberedPage const&) = default;
 };
-/// All pages that bear a number or should bear it, in order: none, one, or several where numbers come twice, a second
-/// sequence begins, or one is misprinted for another.
+/// Returns all pages that have a number or should have it, in order. There can be none, one, or several if numbers are
+/// repeated, a second sequence begins, or another page has the number by mistake.
 [[nodiscard]] inline std::vector<NumberedPage> pages_numbered(Pagination const& pagination, std::int64_t number,
                                                               Numerals numerals = Numerals::arabic) {
   struct Wanted {
     std::size_t run;
     std::int64_t number;
   };
-  std::vector<Wanted> misprinted; // pages that bear the number for another, in the order of the runs
+  std::vector<Wanted> misprinted; // pages that have the number by mistake, in the order of the runs
   for (auto const& misprint : pagination.misprints)
     if (misprint.printed == number && misprint.numerals == numerals)
       misprinted.push_back({detail::run_of(misprint, pagination), misprint.should_be});
@@ -112,7 +113,7 @@ struct NumberedPage {
     auto const first_of_run = found.size();
     auto const add = [&](std::int64_t wanted) {
       if (wanted < run.first || wanted > run.last) return;
-      // in a run at fault the last number is sure, the others are counted from the first
+      // in a run with a mistake the last number is certain, and the others are counted from the first
       auto const index = wanted == run.last ? run.count - 1 : wanted - run.first;
       if (index < 0 || index >= run.count) return;
       NumberedPage const page{before + detail::page_in_run(run, index) + 1,
@@ -130,7 +131,8 @@ struct NumberedPage {
   return found;
 }
 
-/// All pages that bear a number or should bear it, as references, in order. Pages that the book does not have are left out.
+/// Returns all pages that have a number or should have it, as references, in order. Pages that the book does not have
+/// are left out.
 [[nodiscard]] inline std::vector<Reference> references_numbered(IdealCopy const& book, Pagination const& pagination,
                                                                 std::int64_t number,
                                                                 Numerals numerals = Numerals::arabic) {
@@ -140,12 +142,12 @@ struct NumberedPage {
   return found;
 }
 
-/// A number as it is written in arabic or in small Roman numerals; where Roman numerals end (at 4999), in arabic.
+/// Writes a number in arabic or in small Roman numerals. Above 4999 it is arabic in any case.
 [[nodiscard]] inline std::string page_figure(std::int64_t number, Numerals numerals) {
   return numerals == Numerals::roman && number > 0 && number < 5000 ? std::string{small_roman(number).view()}
                                                                     : std::to_string(number);
 }
-/// A number as it is written: 45, xii, [206], ²3, *57; "54 [for 45]" where it is misprinted; "unnumbered".
+/// Writes a number as the page has it: 45, xii, [206], ²3, *57; "54 [for 45]" if it is misprinted; "unnumbered".
 [[nodiscard]] inline std::string to_words(PrintedNumber const& number) {
   if (number.numbering == Numbering::none) return "unnumbered";
   auto const figure = [&](std::int64_t n) { return page_figure(n, number.numerals); };

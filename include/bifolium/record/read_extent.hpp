@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Reading the extent of a record: "[8], 205, [3] p.", "[2], 152 leaves", "xii pages, 1 l., 340 pages, [2] leaves of plates
-/// (1 folded)", "3 v. in 2", "2 volumes (vi, 200, [4] pages, CCC leaves of plates)". Old and new rules, cards and dealers
-/// shorten in different ways; all are read to one value, and what is not of the extent is listed as unread.
+/// Reads the extent of a record: "[8], 205, [3] p.", "[2], 152 leaves", "xii pages, 1 l., 340 pages, [2] leaves of
+/// plates (1 folded)", "3 v. in 2", "2 volumes (vi, 200, [4] pages, CCC leaves of plates)". Old and new rules,
+/// catalogue cards and dealers use different abbreviations. All are read to one value, and text that does not belong to
+/// the extent is listed as unread.
 ///
 /// Rules: DCRMR 6.21 (DCRM(B) 5B).
 #pragma once
@@ -11,10 +12,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads an extent, or a statement that begins with its unit (pp. [viii], [554]). A unit governs the numbers back to the
-/// unit before it; a correction ("[i.e. 271]", "[that is, 271]") wins over the number before it; `;` parts volumes.
-/// Text after the extent (illustrations, size, notes) is listed in `unread`.
-/// error: not_an_extent, number_too_large, unexpected_end where no unit follows the numbers; with the column.
+/// Reads an extent, or a statement that begins with its unit (pp. [viii], [554]). A unit applies to the numbers between
+/// the unit before it and itself. A correction ("[i.e. 271]", "[that is, 271]") replaces the number before it. `;`
+/// separates volumes. Text after the extent (illustrations, size, notes) is listed in `unread`. Errors, with the
+/// column: not_an_extent, number_too_large, unexpected_end if no unit follows the numbers.
 [[nodiscard]] inline Expected<Extent> read_extent(std::string_view text) {
   return detail::PaginationReader{text, true}.read();
 }

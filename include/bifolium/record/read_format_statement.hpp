@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The format as a record or a dealer states it: `8vo`, `gr. in-8°`, `demy 8vo`, `4to in 8s`, `8° (4s)`, `4to and 8vo`,
-/// `8°?`. Words about the size of the paper come before it, the leaves of the gatherings after it, and a book may have two
-/// formats. A format alone is read by fold/read_format.hpp.
+/// Reads the format as a record or a dealer states it: `8vo`, `gr. in-8°`, `demy 8vo`, `4to in 8s`, `8° (4s)`, `4to and
+/// 8vo`, `8°?`. Words about the size of the paper come before the format, the leaves of the gatherings after it, and a
+/// book may have two formats. fold/read_format.hpp reads a format alone.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -15,13 +15,13 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What a statement of format says.
+/// The content of a statement of format.
 struct FormatStatement {
-  std::vector<Format> formats{};      ///< one, or two where the book has sheets of both
-  std::string paper{};                ///< words about the paper or the size before it: demy, royal, gr., small
-  std::optional<int> gatherings_of{}; ///< 8 in `4to in 8s`
-  bool probable{};                    ///< a question mark
-  std::vector<TextSpan> unread{};     ///< what is not of the format
+  std::vector<Format> formats{};      ///< one format, or two if the book has sheets of both
+  std::string paper{};                ///< words before the format about the paper or the size: demy, royal, gr., small
+  std::optional<int> gatherings_of{}; ///< leaves of the gatherings: 8 in `4to in 8s`
+  bool probable{};                    ///< true if there is a question mark
+  std::vector<TextSpan> unread{};     ///< text that does not belong to the format
   friend bool operator==(FormatStatement const& a, FormatStatement const& b) {
     return a.formats == b.formats && a.paper == b.paper && a.gatherings_of == b.gatherings_of &&
            a.probable == b.probable;
@@ -30,7 +30,7 @@ struct FormatStatement {
 
 namespace detail {
 
-/// `in 8s`, `in eights`, `(4s)` after a format; missing where the gatherings are not named.
+/// Reads `in 8s`, `in eights` or `(4s)` after a format. Returns no value if the gatherings are not named.
 inline std::optional<int> take_gatherings(TextCursor& cursor) {
   struct Row {
     char const* word;
@@ -59,8 +59,8 @@ inline std::optional<int> take_gatherings(TextCursor& cursor) {
 
 } // namespace detail
 
-/// Reads a statement of format. Words before the format are kept as words about the paper.
-/// error: unknown_format where no format is named.
+/// Reads a statement of format. Words before the format are stored as words about the paper. Error: unknown_format if
+/// no format is named.
 [[nodiscard]] inline Expected<FormatStatement> read_format_statement(std::string_view text) {
   FormatStatement read;
   TextCursor cursor{text};

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Reading a statement of pagination, "pp. [8] 1-205 [206] [misprinting 45 as 54]", or of foliation, "ff. [2] 1-152".
-/// A number in brackets is so many pages without numbers - but a page whose number is inferred where it continues the
-/// number before, and the next number, if there is one, continues from it. "[=152]" and "[i.e. 152]" correct the last
-/// number of a run: what it would be, counted on from the run before. What is doubtful is a warning.
+/// Reads a statement of pagination, "pp. [8] 1-205 [206] [misprinting 45 as 54]", or of foliation, "ff. [2] 1-152". A
+/// number in brackets is a number of pages without numbers. It is the inferred number of one page if it continues the
+/// number before it, and the next number, if there is one, continues from it. "[=152]" and "[i.e. 152]" correct the
+/// last number of a run to the number that counting from the run before gives. Doubtful readings are warnings.
 ///
 /// Bowers, Principles of Bibliographical Description, has both uses of the brackets.
 #pragma once
@@ -13,22 +13,23 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads a statement of pagination or foliation; the unit in front ("pp.", "ff.") may be missing. A unit within it changes
-/// what is counted from there on: "pp. 1-64, ff. 65-100". The words of "[8], 205, [3] p." are read by `read_extent`.
-/// error: not_a_pagination, number_too_large, with the column.
+/// Reads a statement of pagination or foliation. The unit at the beginning ("pp.", "ff.") may be missing. A unit inside
+/// the statement applies from there on: "pp. 1-64, ff. 65-100". `read_extent` reads the words of "[8], 205, [3] p.".
+/// Errors, with the column: not_a_pagination, number_too_large.
 [[nodiscard]] inline Expected<Pagination> read_pagination(std::string_view text) {
   auto read = detail::PaginationReader{text, false}.read();
   if (!read) return read.error();
   auto& pagination = read->pagination;
   if (pagination.runs.empty() && !pagination.unpaged && !pagination.incomplete)
-    return TextCursor{text}.error_from(0, Problem::not_a_pagination); // plates alone
+    return TextCursor{text}.error_from(0, Problem::not_a_pagination); // there are only plates
   for (auto const& plates : read->plates) pagination.unread.push_back(plates.at);
   for (auto const span : read->unread) pagination.unread.push_back(span);
   return static_cast<Pagination&&>(pagination);
 }
 
 namespace detail {
-/// Where in what follows a formula its pagination begins. "50 ll. plates" states leaves; "ff. [2] 1-152" numbers them.
+/// Returns the position at which the pagination begins in the text after a formula, or no value if there is none. "50
+/// ll. plates" states a number of leaves; "ff. [2] 1-152" numbers them.
 inline std::optional<std::size_t> pagination_place(std::string_view text) {
   for (std::size_t i = 0; i < text.size(); ++i) {
     if (i > 0 && text[i - 1] != ' ' && text[i - 1] != ',' && text[i - 1] != ';') continue;
@@ -45,8 +46,8 @@ inline std::optional<std::size_t> pagination_place(std::string_view text) {
 }
 } // namespace detail
 
-/// The statement in what follows a formula ("86 leaves, pp. [4] 1-32 35-154[=152] [16]"). Columns and places are those of
-/// formula.tail(). error: not_a_pagination, number_too_large; not_stated.
+/// Reads the pagination in the text after a formula ("86 leaves, pp. [4] 1-32 35-154[=152] [16]"). Columns and places
+/// are those of formula.tail(). Errors: not_a_pagination, number_too_large; not_stated.
 [[nodiscard]] inline Expected<Pagination> pagination_of(Formula const& formula) {
   std::string_view const text = formula.tail();
   auto const from = detail::pagination_place(text);

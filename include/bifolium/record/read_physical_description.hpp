@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Reading a physical description as one line, with the punctuation of ISBD: extent : illustrations ; size (format) +
+/// Reads a physical description in one line, with the punctuation of ISBD: extent : illustrations ; size (format) +
 /// accompanying material. "[8], 205, [3] p. : ill. ; 20 cm (4to) + 1 map".
 ///
-/// Rules: ISBD area 5; DCRMR 0.2.6.1. Records without that punctuation give the parts in fields of their own.
+/// Rules: ISBD area 5; DCRMR 0.2.6.1. Records without this punctuation have a field for each part.
 #pragma once
 
 #include <bifolium/record/read_extent.hpp>
@@ -15,14 +15,14 @@ inline namespace v0 {
 
 /// The parts of a physical description.
 struct PhysicalDescription {
-  std::optional<Extent> extent{};      ///< missing where the line begins with the size
-  TextSpan details{};                  ///< illustrations and the like, between ` : ` and ` ; `
-  std::optional<SizeStatement> size{}; ///< missing where the line has none
-  TextSpan accompanying{};             ///< after ` + `
+  std::optional<Extent> extent{};      ///< no value if the line begins with the size
+  TextSpan details{};                  ///< illustrations and similar details, between ` : ` and ` ; `
+  std::optional<SizeStatement> size{}; ///< no value if the line has no size
+  TextSpan accompanying{};             ///< the text after ` + `
 };
 
 namespace detail {
-/// The text with blanks in place of its first bytes: places in what is read of it are those of the text.
+/// Returns the text with blanks in place of its first bytes, so that places in the rest are places in the whole text.
 inline std::string blanked_bytes(std::string_view text, std::size_t bytes) {
   return std::string(bytes, ' ').append(text.substr(bytes));
 }
@@ -33,8 +33,8 @@ inline TextSpan without_blanks(std::string_view text, TextSpan span) {
 }
 } // namespace detail
 
-/// Reads a physical description. Places in the parts are those of the line.
-/// error: not_an_extent, and what `read_extent` and `read_size` give, with the column in the line.
+/// Reads a physical description. Places in the parts are places in the line. Errors, with the column in the line:
+/// not_an_extent, and those of `read_extent` and `read_size`.
 [[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text) {
   PhysicalDescription read;
   auto end = text.size();
@@ -43,7 +43,7 @@ inline TextSpan without_blanks(std::string_view text, TextSpan span) {
     end = plus;
   }
   auto const body = text.substr(0, end);
-  // the size begins after the last `;` that a size follows, or with the line
+  // the size begins after the last `;` that a size follows, or at the beginning of the line
   std::size_t before_size = end;
   for (auto at = body.rfind(';'); at != body.npos; at = at == 0 ? body.npos : body.rfind(';', at - 1)) {
     auto size = read_size(detail::blanked_bytes(body, at + 1));

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Reading the note in which a catalogue gives the signatures: "Signatures: A⁸ B-O⁸ P⁴.", "Signatures (in Hebrew numerals):
-/// 1-32⁴", "Collation: 8vo: A-H⁴; 32 leaves: p. [1-2] 3-62 [63-64]; $3 signed". The word before the colon and the script in
-/// parentheses do not belong to the formula; what follows it may be pages, the signing and prose.
+/// Reads the note in which a catalogue gives the signatures: "Signatures: A⁸ B-O⁸ P⁴.", "Signatures (in Hebrew
+/// numerals): 1-32⁴", "Collation: 8vo: A-H⁴; 32 leaves: p. [1-2] 3-62 [63-64]; $3 signed". The word before the colon
+/// and the script in parentheses do not belong to the formula. The text after the formula may contain pages, the
+/// signing and prose.
 ///
 /// Rules: DCRMR 6.215.44 (DCRM(B) 7B9).
 #pragma once
@@ -18,15 +19,15 @@ inline namespace v0 {
 
 /// A note of signatures.
 struct SignatureNote {
-  Formula formula;                   ///< columns of its warnings are those of the note
-  std::string script{};              ///< `in Hebrew numerals`, `right to left`; empty where none is named
-  std::optional<Pagination> pages{}; ///< stated after the formula, where they can be read
-  std::optional<Signing> signing{};  ///< stated after the formula, where it can be read
+  Formula formula;                   ///< the formula; columns of its warnings are those of the note
+  std::string script{};              ///< `in Hebrew numerals`, `right to left`; empty if no script is named
+  std::optional<Pagination> pages{}; ///< the pages stated after the formula, if they can be read
+  std::optional<Signing> signing{};  ///< the signing stated after the formula, if it can be read
   TextSpan formula_at{};             ///< the note without its first words
 };
 
 namespace detail {
-/// The first words of a note, up to the colon: how many bytes they take, and the script among them.
+/// The first words of a note, up to the colon: the number of their bytes, and the script that they name.
 struct NoteHead {
   std::size_t bytes{};
   TextSpan script{};
@@ -52,8 +53,8 @@ inline NoteHead note_head(std::string_view text) {
   head.bytes = cursor.at();
   return head;
 }
-/// The text with blanks in place of its first bytes, a blank a character, so that columns stay as they are. The rules write
-/// a raised π or χ in words; `[superscript pi]A` becomes `[pi]A`, with blanks before it.
+/// Returns the text with a blank in place of each character of its first bytes, so that columns stay the same. The
+/// rules write a raised π or χ in words: `[superscript pi]A` becomes `[pi]A` with blanks before it.
 inline std::string formula_of_note(std::string_view text, std::size_t bytes) {
   std::string result;
   for (std::size_t i = 0; i < bytes; i += decode(text, i).bytes) result += ' ';
@@ -66,7 +67,7 @@ inline std::string formula_of_note(std::string_view text, std::size_t bytes) {
     }
   return result;
 }
-/// A statement of signing without brackets after the formula: $3(-H3) signed.
+/// Reads a statement of signing without brackets after the formula: $3(-H3) signed.
 inline std::optional<Signing> signing_after(Formula const& formula) {
   std::string_view const tail = formula.tail();
   auto const from = tail.find('$');
@@ -77,8 +78,8 @@ inline std::optional<Signing> signing_after(Formula const& formula) {
 }
 } // namespace detail
 
-/// Reads a note of signatures, or a formula without any words before it. A full stop at the end does not belong to it.
-/// error: as read_formula, with the column in the note.
+/// Reads a note of signatures, or a formula without words before it. A full stop at the end does not belong to it.
+/// Errors: those of read_formula, with the column in the note.
 [[nodiscard]] inline Expected<SignatureNote> read_signature_note(std::string_view text, Dialect dialect = {}) {
   auto const head = detail::note_head(text);
   auto const formula = read_formula(detail::formula_of_note(text, head.bytes), dialect);

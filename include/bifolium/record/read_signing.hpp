@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reading a statement of signing: [$4 (-a3,4, ²c4) signed; missigning V4 as U4], $1-3, $½+1, [$1; +D2; -2M],
-/// [$1,3 signed; signing $3 as $*]. An exception that says what the rule says already is a warning.
+/// Reads a statement of signing: [$4 (-a3,4, ²c4) signed; missigning V4 as U4], $1-3, $½+1, [$1; +D2; -2M], [$1,3
+/// signed; signing $3 as $*]. An exception that repeats the rule gives a warning.
 #pragma once
 
 #include <bifolium/record/detail/signing_reader.hpp>
@@ -12,15 +12,16 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads a statement of signing, with or without its brackets. error: not_a_signing, with the column.
+/// Reads a statement of signing, with or without its brackets. `added` lists the letters used in addition to the 23.
+/// Error, with the column: not_a_signing.
 [[nodiscard]] inline Expected<Signing> read_signing(std::string_view text, Letters added = {}) {
   return detail::SigningReader{text, added}.read();
 }
 
 namespace detail {
 
-/// What exceptions say of a leaf, and since which of them. All are kept in one row in order, so that the last word on a leaf
-/// before an exception is found without going through the others again.
+/// The exceptions for each leaf, with their order in the statement. They are in one sorted row, so that the last
+/// exception for a leaf before a given one is found without a search through all.
 class SigningExceptions {
   enum class Of : std::uint8_t { leaf, gathering, leaf_of_any, any };
   struct Said {
@@ -45,14 +46,15 @@ class SigningExceptions {
   }
 
 public:
-  /// Adds an exception; `at` is its gathering, of no meaning where it is of any.
+  /// Adds an exception. `at` is its gathering; it has no meaning for an exception that applies to any gathering.
   void add(SigningException const& exception, GatheringAt at, std::size_t order) {
     auto one = of(exception.place, at);
     one.order = order, one.is_signed = exception.is_signed;
     said_.push_back(one);
   }
   void sort() { std::sort(said_.begin(), said_.end(), before); }
-  /// What the exceptions before number `order` say of a leaf; missing where they do not name it.
+  /// Returns whether a leaf is signed according to the exceptions before number `order`, or no value if they do not
+  /// name it.
   [[nodiscard]] std::optional<bool> last_before(std::size_t order, GatheringAt at, int leaf) const {
     std::optional<bool> answer;
     std::size_t latest = 0;
@@ -73,8 +75,8 @@ public:
 
 } // namespace detail
 
-/// The statement of a formula, with a warning for an exception that names a leaf the formula does not have or says what the
-/// rule says already. Columns are those of formula.signing(). error: not_a_signing; not_stated.
+/// Reads the statement of signing of a formula. An exception that names a leaf the formula does not have, or that
+/// repeats the rule, gives a warning. Columns are those of formula.signing(). Errors: not_a_signing; not_stated.
 [[nodiscard]] inline Expected<Signing> signing_of(Formula const& formula) {
   if (formula.signing().empty()) return error_at(Problem::not_stated, 1, 1);
   IdealCopy const book{formula};
@@ -84,7 +86,7 @@ public:
     auto const words = detail::place_words(place);
     read->warn(error_at(problem, 1, place.column, words.data(), words.size()));
   };
-  // the gathering of a place; missing where the formula does not have the leaf
+  // the gathering of a place; no value if the formula does not have the leaf
   auto const gathering_of = [&](SigningPlace const& place) -> std::optional<GatheringAt> {
     if (place.any) return GatheringAt{};
     auto const at = book.find(place.gathering);

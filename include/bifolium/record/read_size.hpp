@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// Reading the size of a record: `19 cm (8vo)`, `20 x 32 cm`, `24-28 cm`, `12 cm bound to 20 cm`, `95 x 120 mm`,
-/// `7 1/2 in.`, `In-16° (mm 123x95)`.
+/// Reads the size of a record: `19 cm (8vo)`, `20 x 32 cm`, `24-28 cm`, `12 cm bound to 20 cm`, `95 x 120 mm`, `7 1/2
+/// in.`, `In-16° (mm 123x95)`.
 ///
-/// Rules: DCRMR 6.24 (DCRM(B) 5D): centimetres are counted up, millimetres under 10 cm too. Dealers measure in millimetres
-/// to the nearest one, which is taken of millimetres from 100 on; that inches are given to the nearest half of their
+/// Rules: DCRMR 6.24 (DCRM(B) 5D): centimetres are rounded up, and so are millimetres under 10 cm. Dealers round
+/// millimetres to the nearest one; the reader assumes this for 100 mm and more. That inches are exact to half of their
 /// smallest part is our convention.
 #pragma once
 
@@ -12,9 +12,9 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads a statement of size. `unit`: of a number that has no unit, as in a column of millimetres. Text that is not of the
-/// size is listed in `unread`.
-/// error: not_a_length, unit_missing, not_positive, number_too_large; with the column.
+/// Reads a statement of size. `unit` is the unit of a number without one, as in a column of millimetres. Text that does
+/// not belong to the size is listed in `unread`. Errors, with the column: not_a_length, unit_missing, not_positive,
+/// number_too_large.
 [[nodiscard]] inline Expected<SizeStatement> read_size(std::string_view text, std::optional<SheetUnit> unit = {}) {
   return detail::SizeReader{text, unit}.read();
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Lines to paste into a record: the note on signatures, the leaves, the physical description, and the whole collation as a
-/// descriptive bibliography prints it. Pure functions from values to text; the punctuation is ISBD's. The extent is written
-/// by record/write_extent.hpp, size and format by record/recording.hpp.
+/// Writes lines for a record: the note on signatures, the leaves, the physical description, and the whole collation as
+/// a descriptive bibliography prints it. All functions turn values into text; the punctuation is that of ISBD.
+/// record/write_extent.hpp writes the extent, record/recording.hpp size and format.
 #pragma once
 
 #include <bifolium/collation/write_formula.hpp>
@@ -14,31 +14,32 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// "Signatures: π² A-K⁸ L⁴(−L4)."
+/// Writes the note on signatures: "Signatures: π² A-K⁸ L⁴(−L4)."
 [[nodiscard]] inline std::string signatures_note(Formula const& formula, Notation notation = Notation::unicode) {
   return "Signatures: " + write_signatures(formula, notation) + '.';
 }
-/// "85 leaves".
+/// Writes the number of leaves: "85 leaves".
 [[nodiscard]] inline std::string leaves_line(Formula const& formula) {
   return std::to_string(leaf_count(formula)) + (leaf_count(formula) == 1 ? " leaf" : " leaves");
 }
 
-/// "[8], 205, [3] p. ; 20 cm (4to)". Either may be empty. `size` is what record/recording.hpp writes.
+/// Writes the physical description: "[8], 205, [3] p. ; 20 cm (4to)". Either part may be empty. `size` is a text that
+/// record/recording.hpp writes.
 [[nodiscard]] inline std::string physical_description(std::string_view extent, std::string_view size) {
   std::string text{extent};
   if (!extent.empty() && !size.empty()) text += " ; ";
   return text += size;
 }
 
-/// What is stated beside a formula, in fields of its own.
+/// Statements beside a formula, in fields of their own.
 struct StatedBeside {
-  std::optional<Signing> signing{};       ///< of the leaves
-  std::optional<Pagination> pagination{}; ///< of the pages
+  std::optional<Signing> signing{};       ///< the signing of the leaves
+  std::optional<Pagination> pagination{}; ///< the numbers of the pages
 };
 
-/// Formula, statement of signing, leaves and pages, as a descriptive bibliography prints them:
-/// "8°: π² A-K⁸ L⁴(−L4) [$4 (−A1) signed]; 85 leaves, pp. [4] 1-166". Signing and pages are those in the text of the formula;
-/// where it has none, those of `beside`. A statement in the text that cannot be read is left as it was.
+/// Writes formula, statement of signing, leaves and pages as a descriptive bibliography prints them: "8°: π² A-K⁸
+/// L⁴(−L4) [$4 (−A1) signed]; 85 leaves, pp. [4] 1-166". Signing and pages are taken from the text of the formula, or
+/// from `beside` if the text has none. A statement in the text that cannot be read is repeated unchanged.
 [[nodiscard]] inline std::string collation_line(Formula const& formula, StatedBeside const& beside = {}) {
   std::string text;
   if (formula.format()) {

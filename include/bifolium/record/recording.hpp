@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// The size of a book as a catalogue records it. A reader wants to know which shelf to go to, so the rules give whole
-/// centimetres, any part of one counted as a whole; millimetres only under 10 cm, where a centimetre would be coarse; the
-/// width only where the book is not of the usual shape; the binding apart only where it misleads about the text.
+/// The size of a book as a catalogue records it. A reader needs the size to find the shelf. So the rules ask for whole
+/// centimetres, rounded up; for millimetres only under 10 cm, where a centimetre would be coarse; for the width only if
+/// the book has an unusual shape; and for the binding only if its size misleads about the text.
 ///
-/// Rules: Descriptive Cataloging of Rare Materials (Books), area 5D; AACR2 2.5D has the same rounding. The numbers are
-/// worked out first (`recorded_size`), then written (`to_words`), so that a record can keep both.
+/// Rules: Descriptive Cataloging of Rare Materials (Books), area 5D; AACR2 2.5D rounds in the same way. The numbers are
+/// computed first (`recorded_size`) and then written (`to_words`), so that a record can store both.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -18,43 +18,46 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What was measured. Only `height` must be there. Of several copies the tallest is measured; the others are for a note.
+/// Measurements of a book. Only `height` is required. If there are several copies, give the tallest.
 struct Measured {
-  millimetres height{};                       ///< of the leaf; of the lowest volume where volumes differ
-  std::optional<millimetres> width{};         ///< of the leaf
-  std::optional<millimetres> tallest{};       ///< volume of the set, where volumes differ
+  millimetres height{};                       ///< height of the leaf; of the lowest volume if volumes differ
+  std::optional<millimetres> width{};         ///< width of the leaf
+  std::optional<millimetres> tallest{};       ///< height of the tallest volume of the set, if volumes differ
   std::optional<millimetres> binding{};       ///< height of the cover
   std::optional<millimetres> binding_width{}; ///< width of the cover
-  bool single_sheet{};                        ///< a single sheet: the width belongs to it always
-  std::optional<millimetres> folded_height{}, folded_width{}; ///< of what was issued folded, to be used unfolded
+  bool single_sheet{};                        ///< true for a single sheet, whose width is always recorded
+  /// size when folded, of a sheet that was issued folded and is used unfolded
+  std::optional<millimetres> folded_height{}, folded_width{};
 };
 
-/// One size: whole numbers, all in one unit.
+/// A size in whole units.
 struct StatedSize {
-  int height{};                 ///< of the leaf, or of the lowest volume
-  std::optional<int> tallest{}; ///< volume of the set, where volumes differ
-  std::optional<int> width{};   ///< where the rules want it
-  bool in_millimetres{};        ///< else in centimetres
+  int height{};                 ///< height of the leaf, or of the lowest volume
+  std::optional<int> tallest{}; ///< height of the tallest volume of the set, if volumes differ
+  std::optional<int> width{};   ///< the width, if the rules ask for it
+  bool in_millimetres{};        ///< true for millimetres, false for centimetres
   friend constexpr bool operator==(StatedSize const&, StatedSize const&) = default;
 };
 
 /// The numbers of a record.
 struct RecordedSize {
-  StatedSize size{};                     ///< of the leaf
-  std::optional<StatedSize> folded_to{}; ///< of what was issued folded
-  std::optional<StatedSize> bound_to{};  ///< where the binding is 3 cm or more taller or lower than the text
+  StatedSize size{};                     ///< the size of the leaf
+  std::optional<StatedSize> folded_to{}; ///< the size when folded, of a sheet that was issued folded
+  /// the size of the binding, if its height differs from that of the text by 3 cm or more
+  std::optional<StatedSize> bound_to{};
   friend constexpr bool operator==(RecordedSize const&, RecordedSize const&) = default;
 };
 
 namespace detail {
-/// A length in whole units, parts counted up. A thousandth of a millimetre is a rounding of arithmetic, not of paper.
+/// Rounds a length up to whole units. A thousandth of a millimetre is ignored, because it comes from arithmetic and not
+/// from paper.
 constexpr int whole_units(millimetres length, bool in_millimetres) {
   auto const units = (length.count() - 1e-3) / (in_millimetres ? 1 : 10);
   auto const whole = static_cast<int>(units);
   return units > whole || whole == 0 ? whole + 1 : whole;
 }
-/// The unit follows the height alone. So both examples of the rules come out: `20 x 8 cm`, though 8 cm is under 10, and
-/// `95 x 120 mm`, where one unit must serve both sides.
+/// Makes a size. The height alone decides the unit. This gives both examples of the rules: `20 x 8 cm`, although 8 cm
+/// is under 10, and `95 x 120 mm`, in which one unit must serve for both sides.
 constexpr StatedSize stated_size(millimetres height, std::optional<millimetres> width, bool width_always) {
   bool const millimetre = height < 100_mm;
   StatedSize size{.height = whole_units(height, millimetre), .in_millimetres = millimetre};
@@ -64,9 +67,9 @@ constexpr StatedSize stated_size(millimetres height, std::optional<millimetres> 
 }
 } // namespace detail
 
-/// The size as it is recorded. Where the binding is measured, as the rules want it, but its width is not known and would
-/// have to be given, the leaf is recorded instead: height and width in one statement belong to one thing.
-/// error: impossible_measure; tallest_below_lowest.
+/// Returns the size as it is recorded. If the rules ask for the size of the binding, but its width is needed and
+/// unknown, the leaf is recorded instead, because height and width in one statement must belong to one thing. Errors:
+/// impossible_measure; tallest_below_lowest.
 constexpr Expected<RecordedSize> recorded_size(Measured const& measured) {
   for (auto const& [field, length] : {std::pair{"height", std::optional{measured.height}},
                                       {"width", measured.width},
@@ -97,7 +100,7 @@ constexpr Expected<RecordedSize> recorded_size(Measured const& measured) {
   return record;
 }
 
-/// `20 cm`, `20 x 32 cm`, `24-28 cm`. Allocates.
+/// Writes a size: `20 cm`, `20 x 32 cm`, `24-28 cm`. The function allocates memory.
 inline std::string to_words(StatedSize const& size) {
   auto text = std::to_string(size.height);
   if (size.tallest)
@@ -106,7 +109,8 @@ inline std::string to_words(StatedSize const& size) {
     text.append(" x ").append(std::to_string(*size.width));
   return text.append(size.in_millimetres ? " mm" : " cm");
 }
-/// As written in a record: `20 cm`, `12 cm bound to 20 cm`, `48 x 30 cm folded to 24 x 15 cm`. Allocates.
+/// Writes a size as in a record: `20 cm`, `12 cm bound to 20 cm`, `48 x 30 cm folded to 24 x 15 cm`. The function
+/// allocates memory.
 inline std::string to_words(RecordedSize const& record) {
   auto text = to_words(record.size);
   if (record.folded_to) text.append(" folded to ").append(to_words(*record.folded_to));
@@ -114,9 +118,10 @@ inline std::string to_words(RecordedSize const& record) {
   return text;
 }
 
-/// The size with the formats after it: `20 cm (4to)`, `51 x 38 cm (full-sheet)`, `20 cm (4to and 8vo)` for a book of
-/// two. The rules want a format of books of the hand press only, and only where it is known; "not determined" and a single
-/// sheet of which the fraction is not known are left out. `formats`: any container of them. Allocates.
+/// Writes the size with the formats after it: `20 cm (4to)`, `51 x 38 cm (full-sheet)`, and `20 cm (4to and 8vo)` for a
+/// book with two. The rules ask for the format of books of the hand press only, and only if it is known. So "not
+/// determined", and a single sheet whose fraction is unknown, are left out. `formats` is any container of formats. The
+/// function allocates memory.
 template <class Formats>
 requires requires(Formats const& formats) { Format{*formats.begin()}; }
 std::string to_words(RecordedSize const& record, Formats const& formats) {
@@ -129,7 +134,7 @@ std::string to_words(RecordedSize const& record, Formats const& formats) {
   }
   return any ? text.append(")") : text;
 }
-/// The size with one format after it: `20 cm (4to)`. Allocates.
+/// Writes the size with one format after it: `20 cm (4to)`. The function allocates memory.
 inline std::string to_words(RecordedSize const& record, Format format) {
   return to_words(record, std::span<Format const>{&format, 1});
 }

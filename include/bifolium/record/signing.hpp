@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// Which leaves bear a signature. A statement of signing gives the rule for any gathering, `$`, and what departs from it:
-/// [$4 (-A3, B4; +C5) signed; missigning V4 as U4]. `$4` is the first four leaves, `$1,3` the first and the third alone,
-/// `$½` half the leaves of each gathering, `$½+1` one more (the last two: common practice, no source). Whether
-/// the numbers were Roman or arabic the statement does not say. Signing does not count leaves: the formula does.
-/// Made by reading: record/read_signing.hpp; written by record/write_signing.hpp.
+/// Says which leaves are signed. A statement of signing gives the rule for any gathering, written `$`, and the
+/// exceptions: [$4 (-A3, B4; +C5) signed; missigning V4 as U4]. `$4` means the first four leaves, `$1,3` only the first
+/// and the third, `$½` half the leaves of each gathering, `$½+1` one more (the last two are common practice, no
+/// source). The statement does not say whether the numbers are Roman or arabic. Signing does not count leaves; the
+/// formula does. record/read_signing.hpp makes it from a text, record/write_signing.hpp writes it.
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
@@ -11,48 +11,51 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The mark of some gathering, or `$`, of any; and a leaf of it, 0 for the whole gathering.
+/// The mark of a gathering, or `$` for any gathering; and a leaf of it, or 0 for the whole gathering.
 struct SigningPlace {
-  bool any{};              ///< `$`: of whatever gathering
-  Signature gathering{};   ///< whose mark it is; of no meaning with `any`
-  int leaf{};              ///< in the gathering, from 1; 0 for all of it
-  std::uint32_t column{1}; ///< where it is in the statement, in code points from 1; not compared
+  bool any{};              ///< true for `$`: any gathering
+  Signature gathering{};   ///< the mark of the gathering; it has no meaning if `any` is true
+  int leaf{};              ///< the leaf in the gathering, from 1; 0 for all leaves
+  std::uint32_t column{1}; ///< the column in the statement, in characters from 1; comparison ignores it
   friend constexpr bool operator==(SigningPlace const& a, SigningPlace const& b) {
     return a.any == b.any && a.gathering == b.gathering && a.leaf == b.leaf;
   }
 };
-/// A leaf that is signed against the rule, or is not.
+/// A leaf that is signed, or is not signed, against the rule.
 struct SigningException {
-  bool is_signed{};     ///< + or "signed"; else − or "unsigned"
+  bool is_signed{};     ///< true for + or "signed", false for − or "unsigned"
   SigningPlace place{}; ///< the leaf, or all leaves of a gathering
   friend constexpr bool operator==(SigningException const&, SigningException const&) = default;
 };
-/// A leaf that bears another mark than its own.
+/// A leaf with another mark than its own.
 struct Missigned {
   SigningPlace place{}; ///< the leaf; never a whole gathering
-  std::string as{};     ///< as printed: U4, $* (with $ for the letter of the gathering)
+  std::string as{};     ///< the mark as printed: U4, or $* with $ for the letter of the gathering
   friend bool operator==(Missigned const&, Missigned const&) = default;
 };
-/// A statement of signing. Equality leaves doubts out.
+/// A statement of signing. Comparison ignores doubts.
 struct Signing {
-  int first{};                                ///< $4: the first four leaves; 0 where leaves are listed or halves signed
-  bool half{};                                ///< $½
-  int beyond_half{};                          ///< 1 for $½+1
-  std::vector<int> listed{};                  ///< $1,3
-  std::vector<SigningException> exceptions{}; ///< in the order of the statement: a later one overrules
-  std::vector<Missigned> missigned{};         ///< leaves that bear another mark than their own
+  /// 4 for $4: the first four leaves; 0 if leaves are listed or half of them are signed
+  int first{};
+  bool half{};               ///< true for $½
+  int beyond_half{};         ///< 1 for $½+1
+  std::vector<int> listed{}; ///< the leaves listed in $1,3
+  /// in the order of the statement; a later exception overrules an earlier one
+  std::vector<SigningException> exceptions{};
+  std::vector<Missigned> missigned{}; ///< leaves with another mark than their own
 
-  /// The rule alone, for leaf `leaf` of a gathering of `leaves`. pre: 1 <= leaf <= leaves.
+  /// Returns true if the rule alone says that leaf `leaf` of a gathering of `leaves` is signed. Precondition: 1 <= leaf
+  /// <= leaves.
   [[nodiscard]] bool by_rule(int leaf, int leaves) const {
     if (half) return leaf <= leaves / 2 + beyond_half;
     for (int one : listed)
       if (one == leaf) return true;
     return leaf <= first;
   }
-  /// What is doubtful: exceptions of leaves that are not there, and exceptions that say what the rule says. `signing_of`
-  /// gives them, since only a formula can tell.
+  /// Returns the doubts: exceptions for leaves that do not exist, and exceptions that repeat the rule. `signing_of`
+  /// adds them, since they can only be found with a formula.
   [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
-  /// Adds a doubt; for readers.
+  /// Adds a doubt. Readers of statements call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
 
   friend bool operator==(Signing const& a, Signing const& b) {
@@ -64,12 +67,12 @@ private:
   std::vector<Error> warnings_{};
 };
 
-/// Whether a leaf is signed, and how.
+/// Whether a leaf is signed, and with which mark.
 struct LeafSigned {
-  bool is_signed{};        ///< the leaf bears a mark, its own or a wrong one
-  bool against_the_rule{}; ///< an exception says so
-  std::string as{};        ///< the mark it bears: "A3"; empty where it bears none
-  bool missigned{};        ///< `as` is not its own
+  bool is_signed{};        ///< true if the leaf has a mark, its own or a wrong one
+  bool against_the_rule{}; ///< true if an exception decides it
+  std::string as{};        ///< the mark on the leaf: "A3"; empty if it has none
+  bool missigned{};        ///< true if `as` is not its own mark
   friend bool operator==(LeafSigned const&, LeafSigned const&) = default;
 };
 
@@ -81,7 +84,7 @@ inline bool stands_for(IdealCopy const& book, SigningPlace const& place, LeafOfB
   auto const found = book.find(place.gathering);
   return found && found->gathering == leaf.gathering;
 }
-/// No mark was printed in the gathering: its signature is the bibliographer's.
+/// Returns true if the gathering has no printed mark: its signature was supplied by the bibliographer.
 inline bool is_unsigned(IdealCopy const& book, GatheringAt at) {
   auto const& run = book.runs()[at.run];
   auto const mark = run.first.mark();
@@ -89,7 +92,7 @@ inline bool is_unsigned(IdealCopy const& book, GatheringAt at) {
   return run.unsigned_throughout || mark == Mark::pi || mark == Mark::chi || (run.first_inferred && at_first) ||
          (run.last_inferred && at_last);
 }
-/// The leaf as a statement names it: $, $3, A3, and with a stroke where the mark is a number, 2/3.
+/// Writes a leaf as a statement names it: $, $3, A3; with a stroke if the mark is a number: 2/3.
 inline std::string place_words(SigningPlace const& place) {
   std::string text = place.any ? std::string{"$"} : std::string{to_text(place.gathering).view()};
   if (!place.any && place.gathering.mark() == Mark::number && place.leaf > 0) text += '/';
@@ -99,9 +102,9 @@ inline std::string place_words(SigningPlace const& place) {
 
 } // namespace detail
 
-/// Whether a leaf is signed, by the statement; missing for a leaf that the ideal copy does not have. In a gathering whose signature is
-/// inferred ([A], π) no leaf is signed unless the statement names it. An inserted leaf bears the name it was given, and
-/// none where it has none; an inserted gathering is signed by the rule.
+/// Returns whether a leaf is signed according to the statement, or no value for a leaf that the ideal copy does not
+/// have. In a gathering whose signature is inferred ([A], π), a leaf is signed only if the statement names it. An
+/// inserted leaf has the name that it was given, or none. An inserted gathering follows the rule.
 [[nodiscard]] inline std::optional<LeafSigned> leaf_signed(IdealCopy const& book, Signing const& signing,
                                                            LeafOfBook const& leaf) {
   if (!book.leaf_number(leaf)) return std::nullopt;
@@ -122,7 +125,7 @@ inline std::string place_words(SigningPlace const& place) {
   bool const by_rule =
       !detail::is_unsigned(book, leaf.gathering) && signing.by_rule(leaf.leaf, book.leaves_folded(leaf.gathering));
   result.is_signed = by_rule;
-  for (auto const& exception : signing.exceptions) // a later one overrules: (-B; +B2)
+  for (auto const& exception : signing.exceptions) // a later exception overrules an earlier one: (-B; +B2)
     if (detail::stands_for(book, exception.place, leaf)) result.is_signed = exception.is_signed;
   result.against_the_rule = result.is_signed != by_rule;
   if (result.is_signed) result.as = own;
@@ -140,7 +143,7 @@ inline std::string place_words(SigningPlace const& place) {
   return result;
 }
 
-/// "A3 is signed A3", "V4 is missigned U4", "B2 is not signed, against the rule".
+/// Describes the signing of a leaf: "A3 is signed A3", "V4 is missigned U4", "B2 is not signed, against the rule".
 [[nodiscard]] inline std::string to_words(IdealCopy const& book, LeafOfBook const& leaf, LeafSigned const& how) {
   auto text = write_reference(book, {leaf, LeafSide::not_said});
   if (!how.is_signed)

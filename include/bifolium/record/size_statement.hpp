@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The size of a book as a record states it. A catalogue rounds: 19 cm is more than 18 and at most 19, so a stated size is
-/// an interval, and whoever compares sizes compares intervals. The rules measure a bound book by its binding; the leaf may
-/// then be lower by up to 3 cm. Made by reading a text: record/read_size.hpp.
+/// The size of a book as a record states it. A catalogue rounds: 19 cm means more than 18 and at most 19. So a stated
+/// size is an interval, and sizes must be compared as intervals. The rules measure a bound book by its binding; its
+/// leaf may be up to 3 cm lower. record/read_size.hpp makes a statement from a text.
 #pragma once
 
 #include <bifolium/core/text_span.hpp>
@@ -16,30 +16,33 @@ inline namespace v0 {
 
 /// A length as a catalogue gives it: more than `above` and at most `to`, in millimetres. 19 cm is (180, 190].
 struct SizeRange {
-  double above{}; ///< millimetres; not in it
-  double to{};    ///< millimetres; in it
+  double above{}; ///< lower limit in millimetres, not included
+  double to{};    ///< upper limit in millimetres, included
 
-  /// Whether the length can be meant.
+  /// Returns true if the interval includes the length.
   [[nodiscard]] constexpr bool contains(millimetres length) const noexcept {
     return length.count() > above && length.count() <= to;
   }
   friend constexpr bool operator==(SizeRange, SizeRange) = default;
 };
 
-/// What a statement of size says. Equality leaves places in the text out.
+/// The content of a statement of size. Comparison ignores places in the text.
 struct SizeStatement {
-  std::optional<SizeRange> height{};  ///< of the book: its binding where it is bound, unless `binding` is stated apart
-  std::optional<SizeRange> width{};   ///< stated beside the height
+  std::optional<SizeRange> height{};  ///< height of the book: of its binding if it is bound, unless `binding` is stated
+  std::optional<SizeRange> width{};   ///< width, stated beside the height
   std::optional<SizeRange> tallest{}; ///< 28 in `24-28 cm`: the tallest volume of a set
-  std::optional<SizeRange> binding{}; ///< stated apart: 26 in `24 cm, bound to 26 cm`
-  std::optional<SizeRange> binding_width{};                 ///< stated apart
-  std::optional<SizeRange> folded_height{}, folded_width{}; ///< of what was issued folded
-  std::vector<Format> formats{};                            ///< in parentheses after the size
-  bool of_leaf{};                                           ///< the height is said to be that of the leaf or text block
-  bool approximate{};                                       ///< `ca. 19 cm`: a unit wider at either end
-  std::vector<TextSpan> unread{};                           ///< text that is not of the size
+  std::optional<SizeRange> binding{}; ///< height of the binding, if it is stated: 26 in `24 cm, bound to 26 cm`
+  std::optional<SizeRange> binding_width{};                 ///< width of the binding, if it is stated
+  std::optional<SizeRange> folded_height{}, folded_width{}; ///< size when folded, of a sheet that was issued folded
+  std::vector<Format> formats{};                            ///< the formats in parentheses after the size
+  /// true if the statement says that the height is that of the leaf or text block
+  bool of_leaf{};
+  /// true for `ca. 19 cm`: the interval is a unit wider at each end
+  bool approximate{};
+  std::vector<TextSpan> unread{}; ///< text that does not belong to the size
 
-  /// The height the leaf can have: as stated where the binding is stated apart; else, by the rules, up to 3 cm less.
+  /// Returns the height that the leaf can have: as stated if the binding is stated separately; otherwise, by the rules,
+  /// up to 3 cm less.
   [[nodiscard]] std::optional<SizeRange> leaf_height() const noexcept {
     if (!height || of_leaf || binding) return height;
     return SizeRange{height->above > 30 ? height->above - 30 : 0, height->to};

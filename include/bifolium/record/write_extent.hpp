@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Writing an extent as rules for rare books have it (DCRM(B) area 5B): each sequence by its last number, pages without
-/// numbers in brackets, a wrong last number corrected with "i.e.": "[8], 205, [3] p., [2] leaves of plates".
+/// Writes an extent by the rules for rare books (DCRM(B) area 5B): each sequence by its last number, pages without
+/// numbers in brackets, and a wrong last number corrected with "i.e.": "[8], 205, [3] p., [2] leaves of plates".
 #pragma once
 
 #include <bifolium/record/detail/page_sequences.hpp>
@@ -11,12 +11,12 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Writes the pages. The short form leaves out what each page bears; it keeps how many pages there are, of which unit.
+/// Writes the pages. The short form leaves out the number of each page. It keeps the number of pages of each unit.
 class ExtentWriter {
   Pagination const& pagination_;
-  PageSequences sequences_{}; // as a reader of what is written has them
+  PageSequences sequences_{}; // the sequences as a reader of the text finds them
   std::string text_{};
-  bool group_open_{}; // numbers are written whose unit is not
+  bool group_open_{}; // true if numbers are written, but their unit is not yet
 
   [[nodiscard]] static bool same_unit(PageRun const& a, PageRun const& b) {
     return a.unit == b.unit && a.preliminary == b.preliminary && a.part == b.part;
@@ -31,7 +31,8 @@ class ExtentWriter {
     run.numbering = Numbering::none, run.count = count;
     sequences_.add(run, false);
   }
-  /// One sequence: `first` to `last` with so many pages. The correction is the one that a reader makes the count of.
+  /// Writes one sequence: `first` to `last`, with `count` pages. The correction is written so that a reader gets this
+  /// count.
   void add_numbered(std::int64_t first, std::int64_t last, std::int64_t count, Numerals numerals) {
     PageRun run{Numbering::printed, numerals};
     run.first = first, run.last = last, run.count = last - first + 1;
@@ -65,9 +66,9 @@ public:
 
   std::string write() {
     auto const& runs = pagination_.runs;
-    std::int64_t group = 0; // how many in the group of one unit
+    std::int64_t group = 0; // number of pages in the group of one unit
     for (std::size_t r = 0; r < runs.size();) {
-      // one sequence of numbers: the runs that continue in it, without what bears no number at its end
+      // one sequence of numbers: the runs that continue in it, without unnumbered pages at its end
       auto const first = r;
       auto end = r;
       for (; r < runs.size() && runs[r].numbering != Numbering::none && same_unit(runs[r], runs[first]); ++r) {
@@ -103,12 +104,13 @@ public:
 
 } // namespace detail
 
-/// The pages as an extent: "[8], 205, [3] p.", "viii, 154 [i.e. 152] p.", "[2], 152 leaves". Reading it gives as many pages
-/// of the same units. Empty where the pages bear no numbers and how many there are is not stated.
+/// Writes the pages as an extent: "[8], 205, [3] p.", "viii, 154 [i.e. 152] p.", "[2], 152 leaves". Reading it gives
+/// the same number of pages in the same units. The text is empty if the pages have no numbers and their number is not
+/// stated.
 [[nodiscard]] inline std::string extent_line(Pagination const& pagination) {
   return detail::ExtentWriter{pagination}.write();
 }
-/// Plates as they follow the pages: "[3] leaves of plates (1 folded)".
+/// Writes plates as they follow the pages: "[3] leaves of plates (1 folded)".
 [[nodiscard]] inline std::string plates_line(Plates const& plates) {
   std::string text = plates.approximate ? "approximately " : "";
   auto const number = page_figure(plates.count, plates.numerals);
@@ -119,7 +121,8 @@ public:
   if (plates.folded) text += " (" + std::to_string(*plates.folded) + " folded)";
   return text;
 }
-/// The whole extent: "2 v. (vi, 200, [4] p., [2] leaves of plates)". Reading it gives as many pages, plates and volumes.
+/// Writes the whole extent: "2 v. (vi, 200, [4] p., [2] leaves of plates)". Reading it gives the same numbers of pages,
+/// plates and volumes.
 [[nodiscard]] inline std::string extent_line(Extent const& extent) {
   auto text = extent_line(extent.pagination);
   if (extent.approximate && !text.empty()) text.insert(0, "approximately ");

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Writing a pagination as a statement, in one way: pp. [8] 1-205 [206] [misprinting 45 as 54].
+/// Writes a pagination as a statement, in one notation: pp. [8] 1-205 [206] [misprinting 45 as 54].
 #pragma once
 
 #include <bifolium/record/detail/page_sequences.hpp>
@@ -25,7 +25,8 @@ class PaginationWriter {
   [[nodiscard]] static std::string series(int number) {
     return number == 0 ? std::string{} : std::string{raised(number).view()};
   }
-  /// The number a reader meets after run `r`, if it has the numerals of that run and no mark of a sequence.
+  /// Returns the next number that a reader finds after run `r`, if it has the numerals of that run and no mark of a
+  /// sequence.
   [[nodiscard]] std::int64_t next_number(std::size_t r, Numerals numerals) const {
     if (r + 1 == pagination_.runs.size()) return -1;
     auto const& here = pagination_.runs[r];
@@ -87,7 +88,7 @@ public:
 
 } // namespace detail
 
-/// The statement written in one way; reading it gives the same pagination.
+/// Writes the statement in one notation. Reading it gives the same pagination.
 [[nodiscard]] inline std::string write_pagination(Pagination const& pagination) {
   return detail::PaginationWriter{pagination}.write();
 }

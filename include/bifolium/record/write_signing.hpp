@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Writing a statement of signing in one way: [$4 (−A3,4; +C5) signed; missigning V4 as 'U4'].
+/// Writes a statement of signing, in one notation: [$4 (−A3,4; +C5) signed; missigning V4 as 'U4'].
 #pragma once
 
 #include <bifolium/record/signing.hpp>
@@ -7,9 +7,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The statement written in one way; reading it gives the same statement.
+/// Writes the statement in one notation. Reading it gives the same statement.
 [[nodiscard]] inline std::string write_signing(Signing const& signing) {
-  // a stroke tells gathering 2 from leaf 2 of the gathering named before; 2: and 2)( are marks only before a figure
+  // a stroke distinguishes gathering 2 from leaf 2 of the gathering before it; 2: and 2)( are marks only before a
+  // number
   auto const words = [](SigningPlace const& place) {
     auto const& mark = place.gathering;
     bool const needs_figure =
@@ -17,7 +18,7 @@ inline namespace v0 {
     bool const bare = !place.any && place.leaf == 0 && needs_figure;
     return detail::place_words(place) + (bare ? "/" : "");
   };
-  // what has a quotation mark in it was read without any around it, and would end at its own
+  // a text with a quotation mark in it was read without quotation marks around it, and would end at its own
   auto const quoted = [](std::string const& printed) {
     for (std::size_t at = 0; at < printed.size(); at += decode(printed, at).bytes)
       if (is_quotation_mark(decode(printed, at).value)) return printed;
