@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Foldings found for a set of pages, and misprints found in them, in plain English. Besides what was found the sentences
-/// say what the pages cannot tell: whether leaves that could be folded together were cut apart, how the long side of the
+/// Explains foldings found for a set of pages, and misprints found in them, in plain English. The sentences also say
+/// what the pages cannot show: whether leaves that could be folded together were cut apart, how the long side of the
 /// paper lay, and whether a single forme is right at all.
 #pragma once
 
@@ -61,7 +61,8 @@ inline std::string read_number(std::optional<std::uint16_t> page) { return page 
 
 } // namespace detail
 
-/// One folding in a line: its name, what it takes, what comes of it, and whether it is attested. Allocates.
+/// Describes one folding in a line: its name, its acts, its result, and whether it is attested. The function allocates
+/// memory.
 inline std::string folding_words(FoundFolding const& found) {
   auto text = title_of(found.scheme);
   text.append(": ").append(detail::work_words(found.scheme, found.work));
@@ -73,8 +74,9 @@ inline std::string folding_words(FoundFolding const& found) {
       .append(to_words(found.attested->attestation()));
 }
 
-/// The simplest of the foldings found, how it compares with the others, and what the pages cannot tell; some lines.
-/// Allocates. pre: at least one folding, in the order of `find_foldings`.
+/// Describes the simplest of the foldings found, compares it with the others, and says what the pages cannot show;
+/// several lines. The function allocates memory. Precondition: `found` has at least one folding, in the order of
+/// `find_foldings`.
 inline std::string explain_foldings(std::span<FoundFolding const> found) {
   if (found.empty()) broken("at least one folding must be given to be explained");
   auto const& first = found[0];
@@ -102,7 +104,8 @@ inline std::string explain_foldings(std::span<FoundFolding const> found) {
       .append(" the same pages: from the pages alone it cannot be known which leaves were cut apart.\n");
 }
 
-/// One correction in a line: the pages in question, and what the corrected formes fold to. Allocates.
+/// Describes one correction in a line: the pages in question, and the folding of the corrected formes. The function
+/// allocates memory.
 inline std::string correction_words(Correction const& found) {
   std::string text = "misprint: ";
   auto const here = detail::cell_words(found.row, found.column), where = detail::place_words(found);
@@ -146,7 +149,8 @@ inline std::string correction_words(Correction const& found) {
   return text.append("; corrected: ").append(folding_words(found.folding));
 }
 
-/// What was found of mistakes, the likeliest first, and what these formes alone cannot show; some lines. Allocates.
+/// Describes the mistakes found, the most likely first, and says what these formes alone cannot show; several lines.
+/// The function allocates memory.
 inline std::string explain_misprints(Misprints const& found) {
   std::string text;
   for (auto const& one : found.corrections) text.append(correction_words(one)).append("\n");
@@ -168,7 +172,7 @@ inline std::string explain_misprints(Misprints const& found) {
 
 namespace detail {
 
-/// A count that may be far beyond what anybody reads digit by digit.
+/// Writes a count, rounded if it is too large to be read digit by digit.
 inline std::string about(double n) {
   constexpr double readable = 100000;
   if (n < readable) return std::to_string(static_cast<long>(n + 0.5));
@@ -199,7 +203,8 @@ inline std::string look_words(LookNext const& look, std::size_t gatherings) {
 
 } // namespace detail
 
-/// One group of foldings in a line: "8°, one sheet, not cut: 1 folding, price 30; attested as 8_octavo". Allocates.
+/// Describes one group of foldings in a line: "8°, one sheet, not cut: 1 folding, price 30; attested as 8_octavo". The
+/// function allocates memory.
 inline std::string folding_group_words(FoldingGroup const& group) {
   std::string text{group.format.symbol().view()};
   text.append(group.sheets == 1 ? ", one sheet" : ", " + std::to_string(group.sheets) + " sheets to the gathering");
@@ -218,8 +223,9 @@ inline std::string folding_group_words(FoldingGroup const& group) {
   return text;
 }
 
-/// The foldings that are left, the simplest group first and at most `most` of them, the leaves to blame, and what to look
-/// at next; some lines. Allocates. pre: `gatherings` is the number of gatherings that were asked about.
+/// Describes the remaining foldings, the simplest group first and at most `most` groups, the leaves that may be of
+/// other paper, and what to look at next; several lines. The function allocates memory. Precondition: `gatherings` is
+/// the number of gatherings in the question.
 inline std::string explain_foldings_left(FoldingsLeft const& left, std::size_t gatherings, std::size_t most = 8) {
   std::string text;
   if (left.groups.empty()) text = "no folding shows all of this\n";

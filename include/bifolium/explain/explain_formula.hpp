@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// How a formula comes to its number of leaves, in plain English and figures: run by run, then change by change. The sum
-/// is made from the same parts that are said, so a reader can add them up with a pencil.
+/// Explains how a formula gives its number of leaves, in plain English and numbers: run by run, then change by change.
+/// The sum is made of the same parts that the lines name, so a reader can add them up.
 #pragma once
 
 #include <bifolium/copy/check_copy.hpp>
@@ -22,7 +22,7 @@ inline std::string run_words(Run const& run) {
   return text.append(": ").append(counted(static_cast<int>(run.leaf_total()), "leaf", "leaves"));
 }
 
-/// What a change adds to the leaves, and the words for it; empty for an identity and a note.
+/// The number of leaves that a change adds, and the words for it. Both are empty for an identity and a note.
 struct ChangeSaid {
   std::int64_t gained{};
   std::string words{};
@@ -52,7 +52,7 @@ inline ChangeSaid words_of(IdealCopy const&, Note const&) { return {}; }
 
 } // namespace detail
 
-/// Why the ideal copy has so many leaves, one part a line, the sum last. Allocates.
+/// Explains the number of leaves of the ideal copy, one part a line, with the sum last. The function allocates memory.
 [[nodiscard]] inline std::string explain_count(Formula const& formula) {
   IdealCopy const book{formula};
   std::string text;

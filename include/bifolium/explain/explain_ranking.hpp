@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Why a format was named first, in plain English: what speaks for it and what against, what its leaf would show, what
-/// parts it from the next, and what to look at. What a leaf of either format shows is not stored: the scheme is folded and
-/// its leaves are looked at.
+/// Explains why a format is first in a ranking, in plain English: the evidence for and against it, what its leaf would
+/// show, what separates it from the next format, and what to look at. The evidence that leaves of a format show is not
+/// stored: the scheme is folded and its leaves are examined.
 #pragma once
 
 #include <bifolium/evidence/leaf_shape.hpp>
@@ -13,7 +13,7 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Where the mark is in those leaves that have it; the place met most often, for an ordinary mould.
+/// Returns the most frequent place of the watermark in the leaves that have it, for an ordinary mould.
 inline MarkPlace usual_place(Fold<> const& fold) {
   std::array<int, 8> met{};
   for (int g = 0; g < fold.gatherings(); ++g)
@@ -49,13 +49,13 @@ inline std::string chains_words(Fold<> const& fold) {
   auto const chains = shows(fold, {0, fold.gathering(0).leaf(1)}).chain_lines;
   return chains == ChainLines::vertical ? "vertical" : chains == ChainLines::horizontal ? "horizontal" : "not told";
 }
-/// What a leaf of the format shows; only of the paper, since the rest needs figures.
+/// Describes what a leaf of the format shows of its paper. Other evidence needs numbers and is left out.
 inline std::string shown_words(EvidenceKind kind, Fold<> const& fold) {
   if (kind == EvidenceKind::chain_lines) return "chain lines " + chains_words(fold);
   if (kind == EvidenceKind::watermark) return std::string{"the mark "} + where_words(usual_place(fold));
   return {};
 }
-/// Evidence seen that speaks for (or against) a candidate and counts, the strongest first.
+/// Lists the evidence for a candidate, or against it, that counts, the strongest first.
 inline std::string evidence_for(FormatCandidate const& candidate, bool speaks_for) {
   std::string text;
   for (auto const& reason : reasons_by_strength(candidate))
@@ -68,8 +68,8 @@ inline std::string evidence_for(FormatCandidate const& candidate, bool speaks_fo
 
 } // namespace detail
 
-/// The ranking explained, a fact a line. `years` and `place` of the leaf find the name of its sheet. Allocates.
-/// pre: two candidates.
+/// Explains a ranking, one fact a line. `years` and `place` are used to find the name of the sheet. The function
+/// allocates memory. Precondition: the ranking has at least two candidates.
 [[nodiscard]] inline std::string explain_ranking(Inference const& inference, std::optional<YearRange> years = {},
                                                  Region place = Region::anywhere) {
   if (inference.candidates.size() < 2) broken("a ranking has at least two formats");
@@ -89,7 +89,7 @@ inline std::string evidence_for(FormatCandidate const& candidate, bool speaks_fo
           " x " + detail::rounded(first.uncut.width) + " mm, chain lines " + detail::chains_words(fold_first) +
           ", the mark " + detail::where_words(detail::usual_place(fold_first)) + ".\n";
 
-  // The evidence that favours the first over the second most.
+  // The evidence that favours the first candidate over the second most.
   Reason const* parting = nullptr;
   double most = weight_that_counts;
   for (auto const& reason : first.reasons) {

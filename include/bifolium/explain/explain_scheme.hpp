@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// The facts of a sheet in plain English: its steps, why a page is where it is in the forme, what a sheet gives. Every
-/// sentence follows from what the paper does when the scheme is carried out (fold/walk.hpp), so a scheme of one's own is
-/// explained as well as an octavo. The check that old manuals give the folder - page 3 falls on page 2 - comes from the
-/// same place: it is which pages meet in the fold.
+/// Explains the facts of a sheet in plain English: its steps, why a page is at its position in the forme, and what a
+/// sheet gives. Every sentence follows from carrying out the scheme (fold/walk.hpp), so a scheme of your own is
+/// explained as well as an octavo. Old manuals give the folder a check - page 3 falls on page 2; the text gives it too,
+/// from the pages that meet in a fold.
 #pragma once
 
 #include <bifolium/explain/trade_words.hpp>
@@ -24,7 +24,7 @@ constexpr char const* part_name(Step const& step, bool far_or_left) {
   return step.along == Axis::far_near ? (far_or_left ? "left" : "right") : (far_or_left ? "far" : "near");
 }
 
-/// Which line of the piece a cut runs along.
+/// Describes the line of the piece along which a cut runs.
 inline std::string cut_words(Scheme const& scheme, Fold<> const& fold, WalkedStep const& walked) {
   auto const& step = walked.step;
   bool const columns = step.along == Axis::far_near;
@@ -42,7 +42,7 @@ inline std::string fold_words(Scheme const& scheme, Fold<> const& fold, WalkedSt
   text.append(part_name(step, step.far_or_left_moves)).append(walked.halves() ? " half" : " part");
   text.append(" of ").append(piece_words(scheme, fold, step.piece));
   text.append(step.under ? " underneath the " : " over on the ").append(part_name(step, !step.far_or_left_moves));
-  // Manuals give the folder two numbers to look at: the least pages that are met.
+  // Manuals give the folder two numbers to look at: the lowest pages that meet.
   constexpr int told = 2;
   auto const meetings = walked.meetings();
   for (int i = 0, last = 0; i < told; ++i) {
@@ -77,7 +77,7 @@ inline std::string gathering_words(Scheme const& scheme, Fold<> const& fold, int
   return text += ".";
 }
 
-/// Which steps turn the leaf of a cell end for end, in a sentence.
+/// Writes a sentence that names the steps that turn the leaf of a cell end for end.
 inline std::string turning_words(std::vector<WalkedStep> const& steps, Cell cell) {
   std::string text;
   for (auto const& walked : steps) {
@@ -97,8 +97,9 @@ inline std::string turning_words(std::vector<WalkedStep> const& steps, Cell cell
 
 } // namespace detail
 
-/// The steps of a scheme, one a line and numbered, then what is set inside what. Directions are those of the sheet as it
-/// lies outer side down, pages those that meet in the fold. error: as `fold`.
+/// Describes the steps of a scheme, one a line and numbered, and then which packets are set inside which. Directions
+/// are those of the sheet as it lies with its outer side down; the pages named are those that meet in the fold. Errors:
+/// those of `fold`.
 inline Expected<std::string> explain_steps(Scheme const& scheme) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
@@ -113,8 +114,8 @@ inline Expected<std::string> explain_steps(Scheme const& scheme) {
   return text;
 }
 
-/// Why a page of the scheme is where it is in the forme, in a few sentences. error: as `fold`. pre: 1 to the pages of the
-/// scheme.
+/// Explains why a page of the scheme is at its position in the forme, in a few sentences. Errors: those of `fold`.
+/// Precondition: the scheme has the page.
 inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
@@ -129,7 +130,7 @@ inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
   text.append(", in the ").append(detail::row_name(place.row, formes.rows(place.sheet)));
   text.append(", ").append(detail::ordinal(place.column + 1)).append(" from the left.");
 
-  // On the flat sheet the inner forme's columns count from the other side.
+  // On the flat sheet the columns of the inner forme count from the other side.
   auto const column = place.side == Side::inner ? columns - 1 - place.column : int{place.column};
   auto const at = folded->leaf_at(place.sheet, place.row, column);
   auto const cell = folded->cell(at);
@@ -151,8 +152,8 @@ inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
   return text += ".";
 }
 
-/// What a printing of `copies` copies of the sheets takes, the rule with the figures. Overs are not counted.
-/// error: as `fold`. pre: at least 1 copy.
+/// Describes the paper and formes for printing `copies` copies: the rule with the numbers. Overs are not included.
+/// Errors: those of `fold`. Precondition: at least 1 copy.
 inline Expected<std::string> explain_count(Scheme const& scheme, long copies) {
   if (copies < 1) broken("at least one copy is printed");
   auto const folded = fold(scheme);

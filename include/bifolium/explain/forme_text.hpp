@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Formes in plain text, as the type lies on the stone: far row first, page numbers in columns, an arrow pointing down
-/// after a page whose head lies towards the compositor. (The trade's own star would mislead: it marks inset off-cuts.)
-/// The first word says which forme it is; printed paper shows the left-right mirror of it.
+/// Writes formes as plain text, as the type lies on the stone: the far row first, page numbers in columns, and a down
+/// arrow after a page whose head points to the compositor. (The star that printers' manuals use would mislead: there it
+/// marks inset off-cuts.) The first word names the forme. Printed paper shows the left-right mirror.
 #pragma once
 
 #include <bifolium/core/utf8.hpp>
@@ -17,7 +17,8 @@ inline namespace v0 {
 
 namespace detail {
 
-/// The lines of a forme, the first its name; `on_paper` gives the printed side of it, its left-right mirror.
+/// Returns the lines of a forme, of which the first is its name. `on_paper` gives the printed side, which is the
+/// left-right mirror.
 inline std::vector<std::string> forme_lines(Imposition<> const& formes, int sheet, Side side, bool on_paper = false) {
   std::size_t widest = 1;
   auto const page_at = [&](int row, int column) {
@@ -47,7 +48,7 @@ inline std::vector<std::string> forme_lines(Imposition<> const& formes, int shee
 inline void append_forme(std::string& text, Imposition<> const& formes, int sheet, Side side) {
   for (auto const& line : forme_lines(formes, sheet, side)) text.append(line).append("\n");
 }
-/// One text on the left, one on the right, line by line.
+/// Writes one text on the left and one on the right, line by line.
 inline void append_beside(std::string& text, std::string_view left, std::string_view right, std::size_t room) {
   std::size_t characters = 0;
   for (std::size_t at = 0; at < left.size(); at += decode(left, at).bytes) ++characters;
@@ -60,8 +61,8 @@ inline void append_views(std::string& text, Imposition<> const& formes, int shee
 
 } // namespace detail
 
-/// The formes of all sheets: `outer` and `inner`, or `forme` where one prints both sides; several sheets are headed
-/// `sheet 1`, `sheet 2`. Allocates the text.
+/// Writes the formes of all sheets: `outer` and `inner`, or `forme` if one forme prints both sides. Several sheets have
+/// headings `sheet 1`, `sheet 2`. The function allocates memory.
 inline std::string forme_text(Imposition<> const& formes) {
   std::string text;
   for (int sheet = 0; sheet < formes.sheets(); ++sheet) {
@@ -76,9 +77,9 @@ inline std::string forme_text(Imposition<> const& formes) {
   return text;
 }
 
-/// The compositor's view beside the binder's: each forme as the type lies on the stone and, to the right of it, the paper
-/// printed from it. The one is the mirror of the other, and the figures are never mirrored. Of one-forme work the first
-/// impression is shown.
+/// Writes the compositor's view beside the binder's: each forme as the type lies on the stone and, to the right of it,
+/// the paper printed from it, which is its mirror. Page numbers are never mirrored. In half-sheet work the first
+/// impression is shown. The function allocates memory.
 inline std::string both_views_text(Imposition<> const& formes) {
   constexpr std::string_view compositor = "the compositor sees type";
   std::string text;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The answer in words, as a cataloguer wants it: a line fit for the record, then why, then what would change it. A reason is
-/// given only where it counts (three to one or more); a format is called by a rung of the ladder, with its number.
+/// Writes an answer as a cataloguer needs it: first a line for the record, then the reasons, then what would change the
+/// answer. Evidence is given as a reason only if it counts (a factor of three to one or more). The verdict uses a word
+/// of a fixed scale and the probability.
 #pragma once
 
 #include <bifolium/core/real.hpp>
@@ -14,7 +15,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The rung of the ladder: "not determined", "one of two", "probable", "very probable", "established".
+/// Returns the word of the scale: "not determined", "one of two", "probable", "very probable", "established".
 constexpr char const* to_words(Certainty certainty) noexcept {
   switch (certainty) {
   case Certainty::not_determined:
@@ -31,7 +32,8 @@ constexpr char const* to_words(Certainty certainty) noexcept {
   return "";
 }
 
-/// Two decimals, never rounded up to certainty: 0.98, 1.00 only from .995. pre: 0 to 1, as near as sums of doubles come.
+/// Writes a probability with two decimals, rounded to nearest, so that 1.00 is at least 0.995. Precondition: 0 to 1, apart
+/// from the rounding of sums of doubles.
 inline std::string hundredths(double probability) {
   if (!(probability > -1e-9 && probability < 1 + 1e-9)) broken("a probability is from 0 to 1");
   auto const n = static_cast<int>(probability * 100 + 0.5);
@@ -50,7 +52,7 @@ inline std::string sides(Sheet<millimetres> sheet) {
   return rounded(sheet.short_side()).append(" x ").append(rounded(sheet.long_side())).append(" mm");
 }
 
-/// The places where a single mark of the sheet comes to be in leaves of this kind.
+/// Lists the places of a single mark of the sheet in leaves of this kind.
 inline std::string mark_places(LeafShape const& kind) {
   std::string places;
   for (auto const& one : bifolium::words_of<MarkPlace>())
@@ -58,18 +60,18 @@ inline std::string mark_places(LeafShape const& kind) {
       append_list(places, one.word, " or ");
   return places;
 }
-/// The number of leaves that schemes of this kind gather.
+/// Lists the numbers of leaves in the gatherings of schemes of this kind.
 inline std::string gatherings_made(LeafShape const& kind) {
   std::string sizes;
   for (unsigned k = 1; k < 32; ++k)
     if ((kind.gatherings >> k & 1U) != 0) append_list(sizes, std::to_string(k), ", ");
   return sizes;
 }
-/// The format and what an answer says of it: "quarto (0.98)".
+/// Writes the format with its probability: "quarto (0.98)".
 inline std::string with_probability(FormatCandidate const& candidate) {
   return std::string{candidate.format.name()}.append(" (").append(hundredths(candidate.probability)).append(")");
 }
-/// Of its leaves the format is half as many on paper that was not cut.
+/// Writes the format that the leaves have on uncut paper. By its number of leaves it is half of the candidate's.
 inline std::string uncut_format(FormatCandidate const& candidate) {
   auto const leaves = candidate.kind->leaves / 2;
   return std::string{Format::of(leaves > 0 ? leaves : 1).name()};
@@ -77,8 +79,8 @@ inline std::string uncut_format(FormatCandidate const& candidate) {
 
 } // namespace detail
 
-/// What the format of a candidate lets one expect of a kind of evidence, in a few words: "horizontal", "gutter, in 50
-/// leaves of a hundred". Allocates.
+/// Describes the evidence of one kind that the format of a candidate predicts, in a few words: "horizontal", "gutter,
+/// in 50 leaves of a hundred". The function allocates memory.
 inline std::string predicted(FormatCandidate const& candidate, EvidenceKind of) {
   auto const& kind = *candidate.kind;
   auto const share = [](double part) { return std::to_string(static_cast<int>(part * 100 + 0.5)); };
@@ -107,7 +109,7 @@ inline std::string predicted(FormatCandidate const& candidate, EvidenceKind of) 
   return text;
 }
 
-/// The reasons that were seen, the strongest first, for or against. Allocates.
+/// Returns the reasons for which there is evidence, for or against, the strongest first. The function allocates memory.
 inline std::vector<Reason> reasons_by_strength(FormatCandidate const& candidate) {
   std::vector<Reason> seen;
   for (auto const& reason : candidate.reasons) {
@@ -118,7 +120,7 @@ inline std::vector<Reason> reasons_by_strength(FormatCandidate const& candidate)
   }
   return seen;
 }
-/// What a reason says, by its weight: "for it, strongly" from twenty to one, "for it" from three to one, and otherwise "says
+/// Describes a reason by its weight: "for it, strongly" from twenty to one, "for it" from three to one, otherwise "says
 /// little".
 constexpr std::string_view to_words(Reason const& reason) {
   constexpr double strong = 2.995732273553991;
@@ -128,8 +130,8 @@ constexpr std::string_view to_words(Reason const& reason) {
   return strength < strong ? "against it" : "against it, strongly";
 }
 
-/// Why: each kind of evidence seen, for or against the first candidate, the strongest first; of a mixture, the chain
-/// lines of either direction. Allocates.
+/// Lists the reasons: each kind of evidence for or against the first candidate, the strongest first. If chain lines run
+/// both ways, both directions are named. The function allocates memory.
 inline std::string why(Inference const& inference) {
   auto const& first = inference.candidates.front();
   std::string text;
@@ -148,7 +150,7 @@ inline std::string why(Inference const& inference) {
   return text;
 }
 
-/// The formats of the answer as a record states them: "4°", "2° and 4°". Allocates.
+/// Writes the formats of the answer as a record states them: "4°", "2° and 4°". The function allocates memory.
 inline std::string format_statement(Inference const& inference) {
   std::string text;
   auto const add = [&](FormatCandidate const& candidate) { text.append(candidate.format.symbol().view()); };
@@ -161,7 +163,8 @@ inline std::string format_statement(Inference const& inference) {
   return text;
 }
 
-/// The verdict in a line, without a full stop: "quarto, very probable (0.98); next octavo (0.02)". Allocates.
+/// Writes the verdict in a line without a full stop: "quarto, very probable (0.98); next octavo (0.02)". The function
+/// allocates memory.
 inline std::string verdict(Inference const& inference) {
   using detail::with_probability;
   auto const& first = inference.candidates.front();
@@ -193,8 +196,8 @@ inline std::string verdict(Inference const& inference) {
   }
 }
 
-/// What the paper of a candidate was like: "a sheet like chancery, 305 x 436 mm". `years` and `place` find the name.
-/// Allocates.
+/// Describes the paper of a candidate: "a sheet like chancery, 305 x 436 mm". `years` and `place` are used to find the
+/// name. The function allocates memory.
 inline std::string paper_words(FormatCandidate const& candidate, std::optional<YearRange> years = {},
                                Region place = Region::anywhere) {
   if (candidate.stock != nullptr)
@@ -212,8 +215,8 @@ inline std::string paper_words(FormatCandidate const& candidate, std::optional<Y
   return text;
 }
 
-/// The answer as a cataloguer wants it, a few lines: the verdict, what was seen, what is inferred, what is assumed, what to
-/// look at next. Allocates.
+/// Writes the answer in several lines: the verdict, the evidence, what is inferred, what is assumed, and what to look
+/// at next. `years` and `place` are used to find the name of the sheet. The function allocates memory.
 inline std::string cataloguer_words(Inference const& inference, std::optional<YearRange> years = {},
                                     Region place = Region::anywhere) {
   auto const& first = inference.candidates.front();

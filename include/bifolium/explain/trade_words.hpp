@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What people call a scheme and the paper it is made of. A scheme has an id and its pieces have names so that a program
-/// can refer to them; on a picture or in a sentence a reader meets "Common octavo (8°)" and "the off-cut" instead. The
-/// words for a piece follow from what becomes of it: a copy, a gathering, the main part of one, the part set inside.
+/// The names of schemes and of pieces of paper for readers. A scheme has an id, and its pieces have names, so that a
+/// program can refer to them; a picture or a sentence says "Common octavo (8°)" and "the off-cut" instead. The words
+/// for a piece follow from its use: a copy, a gathering, the main part of a gathering, or the part set inside.
 #pragma once
 
 #include <bifolium/fold/attested.hpp>
@@ -29,9 +29,10 @@ inline std::string ordinal(int n) {
   return std::to_string(n) + (teen ? "th" : n % 10 == 1 ? "st" : n % 10 == 2 ? "nd" : n % 10 == 3 ? "rd" : "th");
 }
 
-/// Where in the gatherings of a scheme a piece is set.
+/// The place of a piece in the gatherings of a scheme.
 struct SetIn {
-  int gathering{-1}, order{}; ///< the gathering line, -1 for a piece that is cut up; its order from the outside, from 0
+  /// the gathering line, or -1 for a piece that is cut up; the order of the piece from the outside, from 0
+  int gathering{-1}, order{};
 };
 inline SetIn set_in(Scheme const& scheme, int piece) {
   for (int g = 0; g < scheme.gatherings(); ++g)
@@ -40,8 +41,8 @@ inline SetIn set_in(Scheme const& scheme, int piece) {
   return {};
 }
 
-/// The cells of the flat sheet that a piece is made of, and the gathering that is made of all of them and no others; -1
-/// where there is none.
+/// The cells of the flat sheet that make a piece, and the gathering that is made of exactly these cells, or -1 if there
+/// is none.
 struct PieceExtent {
   int sheet{}, first_row{}, end_row{}, first_column{}, end_column{}, cells{}, gathering{-1};
 };
@@ -72,13 +73,14 @@ inline PieceExtent extent_of(Scheme const& scheme, Fold<> const& fold, int piece
   return extent;
 }
 
-/// The letter a gathering is signed with: its name in the scheme, up to the first `_`.
+/// Returns the letter that signs a gathering: its name in the scheme, up to the first `_`.
 inline std::string signature_of(Scheme const& scheme, int g) {
   auto const name = scheme.gathering(g).name.view();
   return std::string{name.substr(0, name.find('_'))};
 }
 
-/// What a gathering is called where there are several: "gathering B", "the second copy". Empty for the only one.
+/// Returns the name of a gathering if there are several: "gathering B", "the second copy". It is empty for the only
+/// gathering.
 inline std::string gathering_name(Scheme const& scheme, Fold<> const& fold, int g) {
   int pieces_alike = 0, copy = 0, different = 0;
   for (int h = 0; h < fold.gatherings(); ++h) {
@@ -104,8 +106,8 @@ inline std::string lines_of_cells(char const* one, char const* many, int first, 
 
 } // namespace detail
 
-/// The name of a scheme as a heading: "Common octavo (8°)", "Half-sheet of twelves (12°), read from right to left". A
-/// scheme that is not attested is named by its format. Allocates.
+/// Writes the name of a scheme as a heading: "Common octavo (8°)", "Half-sheet of twelves (12°), read from right to
+/// left". A scheme that is not attested is named by its format. The function allocates memory.
 inline std::string title_of(Scheme const& scheme) {
   std::string text;
   bool const rtl = scheme.reads() == Reads::right_to_left;
@@ -113,7 +115,7 @@ inline std::string title_of(Scheme const& scheme) {
     auto const known = attested->scheme();
     if ((known.reads() == scheme.reads() ? known : mirrored(known)) == scheme)
       text = attested->what().substr(0, attested->what().find_first_of(":;."));
-    constexpr std::size_t longest = 75; // what is longer is told up to its first comma
+    constexpr std::size_t longest = 75; // a longer text is cut at its first comma
     if (text.size() > longest) text.resize(text.find(','));
   }
   if (text.empty()) text = scheme.format().name().view();
@@ -123,9 +125,9 @@ inline std::string title_of(Scheme const& scheme) {
       .append(rtl ? "), read from right to left" : ")");
 }
 
-/// What a piece is, as a label: "off-cut, inset", "gathering B", "second copy, main part". A piece that is cut up further
-/// is named by its rows and columns; the only piece of a sheet is "sheet", or "sheet 2" where there are several.
-/// Allocates. pre: `fold` is the scheme folded; a piece of it.
+/// Describes a piece in a label: "off-cut, inset", "gathering B", "second copy, main part". A piece that is cut up
+/// further is named by its rows and columns. The only piece of a sheet is "sheet", or "sheet 2" if there are several
+/// sheets. The function allocates memory. Precondition: `fold` is the fold of the scheme, and the scheme has the piece.
 inline std::string piece_label(Scheme const& scheme, Fold<> const& fold, int piece) {
   if (piece < scheme.sheets())
     return scheme.sheets() == 1 ? "sheet" : std::string{"sheet "}.append(std::to_string(piece + 1));
@@ -164,8 +166,8 @@ inline std::string piece_label(Scheme const& scheme, Fold<> const& fold, int pie
   return text;
 }
 
-/// The same piece in a sentence: "the off-cut of gathering B", "the second copy", "rows 1 to 4". Allocates.
-/// pre: `fold` is the scheme folded; a piece of it.
+/// Describes a piece in a sentence: "the off-cut of gathering B", "the second copy", "rows 1 to 4". The function
+/// allocates memory. Precondition: `fold` is the fold of the scheme, and the scheme has the piece.
 inline std::string piece_words(Scheme const& scheme, Fold<> const& fold, int piece) {
   auto label = piece_label(scheme, fold, piece);
   if (label == "sheet") return "the sheet";

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The working of a bill in words, line by line: what was given, what follows from it, and what was assumed.
+/// Writes how a bill was calculated, line by line: the given numbers, the results, and the assumptions.
 #pragma once
 
 #include <bifolium/edition/bill.hpp>
@@ -10,7 +10,7 @@
 
 namespace bifolium {
 inline namespace v0 {
-/// "preliminaries", "text", "end matter", "cancels".
+/// Returns the words for a matter: "preliminaries", "text", "end matter", "cancels".
 constexpr std::string_view to_words(Matter matter) noexcept {
   return matter == Matter::end_matter ? "end matter" : identifier(matter);
 }
@@ -114,10 +114,11 @@ public:
 
 } // namespace detail
 
-/// The working of a bill in words, a line each. Allocates.
+/// Writes how a bill was calculated, in several lines. The function allocates memory.
 inline std::string working(Bill const& bill) { return detail::WorkingWriter{bill}.whole(); }
 
-/// The formula of the book of a bill; see `formula_of` of a plan. Allocates.
+/// Writes the collation formula of the book of a bill, as `formula_of` does for a plan. The function allocates memory.
+/// Error: multiple_too_high if a gathering is after the last possible signature.
 inline Expected<std::string> formula_of(Bill const& bill) {
   auto const folded = fold(bill.edition.scheme.scheme());
   if (!folded) return folded.error();
