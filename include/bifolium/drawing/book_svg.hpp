@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// A book as it is read, opening after opening: what comes of a sheet that was printed or folded wrong. Every page lies as
-/// the reader meets it. Where it is not the page that should come, or is upside down, its frame is heavy and the number
-/// that should be there is written below, so that no second picture is needed beside it.
+/// Draws a book as it is read, opening after opening, to show the result of a sheet that was printed or folded wrong.
+/// Every page lies as the reader meets it. If a page is wrong or upside down, its frame is heavy and the correct number
+/// is written below it, so that no second picture is needed.
 #pragma once
 
 #include <bifolium/drawing/detail/panel.hpp>
@@ -12,7 +12,7 @@ inline namespace v0 {
 
 namespace detail {
 
-/// How the openings of a book are laid out, so that all of them fit on A4 in landscape. Lengths in mm.
+/// The layout of the openings on a page of A4 in landscape. Lengths are in mm.
 struct OpeningsLie {
   double page_width{30}, page_height{}, line{};
   int across{};
@@ -33,9 +33,9 @@ inline OpeningsLie openings_lie(int openings) {
 
 } // namespace detail
 
-/// The openings of a gathering whose pages are met so (`pages_met`), beginning with a recto by itself. `first_page` is the
-/// number that ought to come first.
-/// pre: no page is above 65535, neither of those met nor of those that ought to come.
+/// Draws the openings of a gathering. `pages` is in the order in which a reader meets them, as `pages_met` returns it;
+/// the first opening is a single recto. `first_page` is the number of the page that should come first. Precondition: no
+/// page is above 65535, whether met or expected.
 inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view title, int first_page = 1,
                             Reads reads = Reads::left_to_right) {
   for (auto const& met : pages)
@@ -60,7 +60,7 @@ inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view
     auto const digits = static_cast<int>(std::to_string(pages[i].page).size());
     widest = digits > widest ? digits : widest;
   }
-  bool const narrow = page_width < 22; // no room for "should be" below a page
+  bool const narrow = page_width < 22; // there is no room for "should be" below a page
   auto found = wrong == 0   ? std::string{"Every page is where it should be."}
                : wrong == 1 ? std::string{"One page is not as it should be."}
                             : std::to_string(wrong) + " pages are not as they should be.";

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// A cancel to make with one's own hands: a folio sheet whose third page has a mistake, and the leaf that was printed to
-/// take its place. The wrong leaf is cut out but for a stub, the new one pasted to it. Then the pupil sees why a
-/// bibliographer looks for stubs, and why a cancel is joined to no other leaf. Both sides register like a sheet to fold.
+/// A cancel to make by hand: a folio sheet whose third page has a mistake, and the leaf printed to replace it. The
+/// wrong leaf is cut out except for a stub, and the new leaf is pasted to the stub. The exercise shows why a
+/// bibliographer looks for stubs, and why a cancel is joined to no other leaf. Front and back of the printed page
+/// match, as those of a sheet to fold.
 ///
-/// The marks: the heavy line is the cut that leaves the stub; the hatched strip on the back of the new leaf takes the
-/// paste. It is as wide as the stub, so that the paste keeps off the fold where the book must open.
+/// The heavy line is the cut that leaves the stub. The hatched strip on the back of the new leaf takes the paste. It is
+/// as wide as the stub, so that no paste gets into the fold where the book must open.
 #pragma once
 
 #include <bifolium/drawing/foldable.hpp>
@@ -14,7 +15,7 @@ inline namespace v0 {
 
 namespace detail {
 
-/// How the page with the cancel is laid out, in mm; seen from the front.
+/// The layout of the page with the cancel, in mm, seen from the front.
 struct CancelLayout {
   static constexpr double leaf_width = 75, leaf_height = 105, stub = 9, sheet_top = 24, cancel_top = 148;
   double width{}, height{};
@@ -29,13 +30,13 @@ inline void draw_leaf_page(Svg& svg, Spot corner, std::uint16_t page, std::strin
   if (page == 1 || page == 3) svg.text(panel.at(0.9, 0.5), page == 1 ? "A" : "A2", {.size = 4, .kind = "signature"});
 }
 
-/// One side of the page: the sheet above, the cancel below.
+/// One side of the page, with the sheet above and the cancel below.
 class CancelSide {
   CancelLayout const& page_;
   bool back_;
   static constexpr double w = CancelLayout::leaf_width, h = CancelLayout::leaf_height;
 
-  /// A place `from_left` of the page as it is seen from the front.
+  /// Returns the distance from the left edge of this side for a distance on the front.
   [[nodiscard]] double x(double from_left) const { return back_ ? page_.width - from_left : from_left; }
 
   void sheet(Svg& svg) const {
@@ -57,7 +58,7 @@ class CancelSide {
     Spot const corner{back_ ? page_.width - left - w : left, CancelLayout::cancel_top};
     svg.rectangle(corner, w, h, {.width = 0.5}, "frame");
     draw_leaf_page(svg, corner, back_ ? 4 : 3, back_ ? "the cancel, its back" : "the cancel, without the mistake");
-    if (back_) { // its gutter is on the right as seen here
+    if (back_) { // the gutter is on the right on this side
       auto const right = corner.x + w, strip = right - CancelLayout::stub;
       svg.line({strip, corner.y}, {strip, corner.y + h}, {.width = 0.2}, "paste");
       for (double y = corner.y; y + CancelLayout::stub <= corner.y + h + 0.01; y += 3)
@@ -114,7 +115,7 @@ public:
 
 } // namespace detail
 
-/// The two sides of a page to print, cut and paste: A² with leaf A2 cancelled, A²(±A2).
+/// Draws the two sides of a page to print, cut and paste: A² with leaf A2 cancelled, A²(±A2).
 inline SheetToFold cancel_to_paste(PageSize size = PageSize::a4, Duplex duplex = Duplex::long_edge) {
   bool const a4 = size == PageSize::a4;
   detail::CancelLayout const page{a4 ? 210 : 215.9, a4 ? 297 : 279.4};

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// A page for a class: one file of HTML that needs nothing else. The sheet folds step by step, forward and back, by button
-/// or arrow key; formes, printed paper, the paper itself, the gathering and every opening are below it, and a page that is
-/// pointed at or moved to with the keyboard is marked wherever it is shown. A switch shows the book that comes of a
-/// mistake. Printed, it gives the sheets to fold, their steps and the questions.
+/// A page for a class: one file of HTML without other files. The sheet folds step by step, forward and back, by button
+/// or arrow key. Formes, printed paper, the paper itself, the gathering and every opening are below it, and a page that
+/// is selected with the pointer or the keyboard is marked wherever it is shown. A switch shows the book that results
+/// from a mistake. When printed, the page gives the sheets to fold, their steps and the questions.
 ///
-/// It reads aloud and works by keyboard, in black and white, at the width of a telephone, and with motion turned off.
-/// Everything on it follows from the scheme: elements carry `data-page`, `data-leaf` and `data-place`.
+/// The page works with a screen reader, by keyboard, in black and white, at the width of a telephone, and with motion
+/// turned off. All its content follows from the scheme. Elements carry `data-page`, `data-leaf` and `data-place`.
 #pragma once
 
 #include <bifolium/drawing/detail/class_formula.hpp>
@@ -16,10 +16,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// For what paper the page is printed.
+/// The paper on which the class page will be printed.
 struct ClassPageOptions {
   PageSize paper{PageSize::a4};     ///< A4 or letter
-  Duplex duplex{Duplex::long_edge}; ///< how the printer turns the page
+  Duplex duplex{Duplex::long_edge}; ///< how the printer turns the page between front and back
 };
 
 namespace detail {
@@ -43,7 +43,7 @@ inline std::string class_folding() {
          "</section>\n";
 }
 
-/// The page of a scheme, with a section of its own (title and content) after the folding, which may be empty.
+/// Returns the page of a scheme. A further section, with a title and content, follows the folding; it may be empty.
 inline Expected<std::string> class_page_of(Scheme const& scheme, ClassPageOptions options, std::string_view heading,
                                            std::string_view own_title, std::string_view own) {
   auto const folded = fold(scheme);
@@ -83,14 +83,14 @@ inline Expected<std::string> class_page_of(Scheme const& scheme, ClassPageOption
 
 } // namespace detail
 
-/// The page of a scheme. Allocates. error: as `fold`.
+/// Returns the page of a scheme. The function allocates memory. Errors: those of `fold`.
 inline Expected<std::string> class_page(Scheme const& scheme, ClassPageOptions options = {}) {
   return detail::class_page_of(scheme, options, title_of(scheme), {}, {});
 }
 
-/// The page of a formula: all its gatherings with the sheet and forme of each leaf, and the sheet of the commonest of them to
-/// fold. None where the formula states no format, or no attested scheme makes any of its gatherings. Allocates.
-/// `written` is what the page calls the book.
+/// Returns the page of a formula: all its gatherings with the sheet and forme of each leaf, and the sheet of the most
+/// frequent gathering to fold. Returns no value if the formula states no format, or if no attested scheme makes any of
+/// its gatherings. `written` is the name of the book on the page. The function allocates memory.
 inline std::optional<std::string> class_page(Formula const& formula, std::string_view written,
                                              ClassPageOptions options = {}) {
   if (!formula.format()) return std::nullopt;

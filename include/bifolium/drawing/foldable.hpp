@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
-/// A sheet to print on both sides, cut and fold: the front shows the sheet as it lies before the folder, inner side up;
-/// the back is its outer side, so turned that the two register. How a printer turns the page between the sides is told
-/// by `Duplex`: about the page's long edge, or about its short edge, which shows the back the other way up.
+/// A sheet to print on both sides, cut and fold. The front shows the sheet as it lies before the folder, with its inner
+/// side up. The back shows its outer side, turned so that the two sides match. `Duplex` says how a printer turns the
+/// page between the sides: about the long edge of the page, or about the short edge, for which the back is drawn the
+/// other way up.
 ///
-/// The front says how to begin: the part that moves first is shaded, with an arrow from where it is to where it goes.
-/// Each side has what a sheet really carries: the signature at the foot of the first leaves of a gathering, the place of
-/// the catchword, chain lines, a ring where a hand mould leaves its watermark. Crosses at the corners, the same on both
-/// sides, show against the light whether the sides register.
+/// The front shows how to begin: the part that moves first is shaded, with an arrow to the place where it goes. Each
+/// side shows what a real sheet has: the signature at the foot of the first leaves of a gathering, the place of the
+/// catchword, chain lines, and a ring where a hand mould leaves its watermark. Crosses at the corners, the same on both
+/// sides, show against the light whether the sides match.
 #pragma once
 
 #include <bifolium/drawing/detail/arrow.hpp>
@@ -16,20 +17,20 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The paper a printer takes: A4, or 8 1/2 x 11 inches.
+/// The paper of a printer: A4, or 8 1/2 x 11 inches.
 enum class PageSize : std::uint8_t { a4, letter };
 /// The edge of the page about which a printer turns it between front and back.
 enum class Duplex : std::uint8_t { long_edge, short_edge };
 
 /// The two sides of a page to print.
 struct SheetToFold {
-  std::string front, back; ///< the two sides, each a whole SVG
+  std::string front, back; ///< front and back, each a whole SVG document
 };
 
 namespace detail {
 
-/// Chain lines, faint: they run across the long side of the sheet, so they show how the leaf lay in it. On the sheet they
-/// are some 25 mm apart (common practice); here eighteen to the long side keeps that in proportion.
+/// Draws faint chain lines. They run across the long side of the sheet, so they show how the leaf lay in it. On a sheet
+/// they are about 25 mm apart (common practice); eighteen lines on the long side keep this proportion.
 inline void draw_chain_lines(Svg& svg, Panel const& panel, SheetLine const& lay) {
   int const lines = lay.part == PaperPart::whole ? 18 : 9;
   bool const far_near = lay.long_side == Axis::left_right;
@@ -53,21 +54,22 @@ inline void draw_register_marks(Svg& svg, double width, double height) {
     }
 }
 
-/// A faint ring where the watermark of a hand mould is. On paper cut before printing it may be on the other part.
+/// Draws a faint ring at the watermark of a hand mould. If the paper was cut before printing, the watermark may be on
+/// the other part.
 inline void draw_mark_ring(Svg& svg, Panel const& panel, SheetLine const& lay, bool from_outer) {
   if (lay.part != PaperPart::whole || !hand_mould.watermark) return;
   bool const level = lay.long_side == Axis::left_right;
   auto const mark = *hand_mould.watermark;
   auto const x = level ? mark.along : mark.across, y = level ? mark.across : mark.along;
   Spot const at{panel.corner.x + (from_outer ? 1 - x : x) * panel.width, panel.corner.y + y * panel.height};
-  auto const radius = (level ? panel.width : panel.height) * 0.04; // 18 mm of 450, as on paper
+  auto const radius = (level ? panel.width : panel.height) * 0.04; // 18 mm on a sheet of 450 mm
   svg.open("watermark");
   svg.circle(at, radius, {.width = 0.3, .colour = "#aaa"});
   svg.close();
 }
 
-/// The first fold of each piece is made on flat paper: the part that moves is shaded, and an arrow beside the sheet goes
-/// to where it will lie. Later folds are shown by the pictures of the steps.
+/// Draws the first fold of each piece, which is made on flat paper: the part that moves is shaded, and an arrow beside
+/// the sheet points to its new place. The pictures of the steps show the later folds.
 inline void draw_first_folds(Svg& svg, Panel const& panel, int sheet, std::vector<WalkedStep> const& steps) {
   std::vector<int> folded;
   for (auto const& walked : steps) {
@@ -90,7 +92,7 @@ inline void draw_first_folds(Svg& svg, Panel const& panel, int sheet, std::vecto
                     "#e4e4e4");
     }
     bool const upright = step.along == Axis::far_near, at_far = far_row == 0, at_near = near_row == panel.rows;
-    if (upright ? !at_far && !at_near : left != 0) continue; // no edge of the sheet for the arrow to be beside
+    if (upright ? !at_far && !at_near : left != 0) continue; // no edge of the sheet is there for an arrow
     auto const middle = (least + most) / 2.0, other = 2.0 * step.line - middle;
     if (upright) {
       auto const y = at_near ? panel.corner.y + panel.height + 2 : panel.corner.y - 2;
@@ -102,7 +104,7 @@ inline void draw_first_folds(Svg& svg, Panel const& panel, int sheet, std::vecto
   }
 }
 
-/// Both sides of one sheet, as they are printed.
+/// Draws both sides of one sheet.
 struct SheetToPrint {
   DrawnSheet const& drawn;
   std::vector<WalkedStep> const& steps;
@@ -140,8 +142,9 @@ struct SheetToPrint {
 
 } // namespace detail
 
-/// Front and back of one sheet of a scheme for paper of a size and a printer that turns it so. The page is laid the way
-/// that makes the sheet largest. Sheets count from 0. error: as `fold`. pre: a sheet of the scheme.
+/// Draws front and back of one sheet of a scheme, for a size of paper and a printer that turns the page as `duplex`
+/// says. The page is laid so that the sheet is as large as possible. Sheets count from 0. Errors: those of `fold`.
+/// Precondition: the scheme has the sheet.
 inline Expected<SheetToFold> sheet_to_fold(Scheme const& scheme, int sheet = 0, PageSize size = PageSize::a4,
                                            Duplex duplex = Duplex::long_edge) {
   auto const folded = fold(scheme);
@@ -153,7 +156,7 @@ inline Expected<SheetToFold> sheet_to_fold(Scheme const& scheme, int sheet = 0, 
   bool const wide = detail::proportion(drawn.lay()) > 1;
   double const short_edge = size == PageSize::a4 ? 210 : 215.9, long_edge = size == PageSize::a4 ? 297 : 279.4;
   auto const width = wide ? long_edge : short_edge, height = wide ? short_edge : long_edge;
-  // Turned about its upright edge a page shows its back the same way up, turned about the level edge upside down.
+  // Turned about its upright edge, a page shows its back the same way up; turned about its level edge, upside down.
   bool const about_upright_edge = wide == (duplex == Duplex::short_edge);
   detail::SheetToPrint const printed{drawn, *steps, width, height};
   return SheetToFold{printed.side(detail::Facing::inner_paper, false),

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// One sheet drawn four times, as the teaching of imposition needs it: above, the type as it lies on the stone; below, the
-/// printed paper, which is its mirror, with the lines along which it is cut and folded. To take one for the other is the
-/// classic mistake, so every panel says which it is.
+/// Draws one sheet four times, as the teaching of imposition needs it: above, the type as it lies on the stone; below,
+/// the printed paper, which is its mirror, with the lines of cuts and folds. Confusing the two is the classic mistake,
+/// so every panel says which it is.
 #pragma once
 
 #include <bifolium/drawing/detail/arrow.hpp>
@@ -13,7 +13,8 @@ inline namespace v0 {
 
 namespace detail {
 
-/// One forme prints both sides: what happens between the impressions, in words, where the inner forme would be.
+/// Writes, in the place of the inner forme, how the sheet is turned between the impressions if one forme prints both
+/// sides.
 inline void tell_of_turning(Svg& svg, Spot at, double width, Axis about, int copies) {
   auto const words = std::string{"One forme prints both sides of the sheet. After the first impression the sheet is "
                                  "turned about its "}
@@ -29,10 +30,10 @@ inline void tell_of_turning(Svg& svg, Spot at, double width, Axis about, int cop
   }
 }
 
-/// Whether both formes of a sheet hold the same pages, some of them exchanged between the impressions.
+/// Returns true if both formes of a sheet have the same pages, some of them exchanged between the impressions.
 inline bool is_transposed(DrawnSheet const& drawn) { return !drawn.lay().one_forme && drawn.fold.copies() > 1; }
 
-/// The pages that change places between the impressions: "pages 7, 8, 11 and 12".
+/// Lists the pages that change places between the impressions: "pages 7, 8, 11 and 12".
 inline std::string exchanged_pages(DrawnSheet const& drawn) {
   std::vector<int> pages;
   for (int r = 0; r < drawn.lay().rows; ++r)
@@ -62,8 +63,8 @@ inline FormeHeadings headings_of(DrawnSheet const& drawn) {
 
 } // namespace detail
 
-/// The formes of one sheet and both its printed sides, on an A4 page. Sheets count from 0. error: as `fold`.
-/// pre: a sheet of the scheme.
+/// Draws the formes of one sheet and both printed sides, on an A4 page. Sheets count from 0. Errors: those of `fold`.
+/// Precondition: the scheme has the sheet.
 inline Expected<std::string> forme_svg(Scheme const& scheme, int sheet = 0) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();

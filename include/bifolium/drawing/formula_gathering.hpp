@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// From the formula to the picture: any gathering of any formula as a `DrawnGathering`, with the leaves that were
-/// cancelled, put in and cut away, and - when a copy was checked - those that it wants, has loose or has in excess. The
-/// formula tells of the ideal copy, the check of the one in the hand; the picture shows both at once and its words keep
-/// them apart.
+/// Makes a `DrawnGathering` of any gathering of a formula, with the leaves that were cancelled, inserted and removed.
+/// If a copy was checked, it also marks the leaves that the copy lacks, has loose or has in addition. The formula
+/// describes the ideal copy and the check describes the copy in hand; the picture shows both, and its words keep them
+/// apart.
 #pragma once
 
 #include <bifolium/copy/check_copy.hpp>
@@ -16,7 +16,7 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Builds the drawing of one gathering; `leaves_` says which leaf of the book each drawn leaf is.
+/// Builds the drawing of one gathering. `leaves_` has the leaf of the book for each drawn leaf.
 class GatheringOfFormula {
   Formula const& formula_;
   IdealCopy book_;
@@ -39,7 +39,7 @@ class GatheringOfFormula {
     return number > 0 ? text.append(std::to_string(number)) : text;
   }
 
-  /// What is written beside an inserted leaf: its own name, or its place.
+  /// Returns the text beside an inserted leaf: its own name, or its place.
   [[nodiscard]] std::string label_of(InsertedLeaf const& leaf, LeafOfBook const& place) const {
     auto const& one = leaf.insertion;
     if (one.named_by_place) return named(book_.signature(at_), one.first_figure).append("*");
@@ -76,7 +76,7 @@ class GatheringOfFormula {
       }
     }
   }
-  /// The drawn leaf of which an identity speaks; -1: none of this gathering.
+  /// Returns the index of the drawn leaf that an identity names, or -1 if it is not in this gathering.
   [[nodiscard]] int spoken_of(Identity const& identity) const {
     if (!identity.insertion) return find({at_, identity.leaf, 0});
     auto const& changes = formula_.changes();
@@ -88,7 +88,7 @@ class GatheringOfFormula {
         before += one->leaves;
     return find({at_, of.after, before + identity.leaf});
   }
-  /// What became of the leaves of the gathering itself.
+  /// Sets the states of the leaves of the gathering itself.
   void set_fates() {
     for (std::size_t i = 0; i < leaves_.size(); ++i) {
       auto const& here = leaves_[i];
@@ -134,7 +134,7 @@ public:
     note_words();
   }
 
-  /// Lays what was found in a copy over it.
+  /// Adds the results of checking a copy.
   void compare(CopyChecked const& copy) {
     drawn_.title += ", in this copy";
     for (std::size_t i = 0; i < leaves_.size(); ++i) {
@@ -170,11 +170,13 @@ public:
 
 } // namespace detail
 
-/// A gathering as the formula tells of it. Allocates. pre: it is one of the formula (IdealCopy::find, IdealCopy::gatherings).
+/// Makes the drawing of a gathering of a formula. The function allocates memory. Precondition: the formula has the
+/// gathering (IdealCopy::find, IdealCopy::gatherings).
 [[nodiscard]] inline DrawnGathering drawn_gathering(Formula const& formula, GatheringAt at) {
   return detail::GatheringOfFormula{formula, at}.take();
 }
-/// The same with what `check_copy` found in a copy. pre: as above; the check was made against this formula.
+/// Makes the drawing of a gathering of a formula together with the result of `check_copy` for a copy. The function
+/// allocates memory. Precondition: the formula has the gathering, and the copy was compared with this formula.
 [[nodiscard]] inline DrawnGathering drawn_gathering(Formula const& formula, GatheringAt at, CopyChecked const& copy) {
   detail::GatheringOfFormula drawn{formula, at};
   drawn.compare(copy);

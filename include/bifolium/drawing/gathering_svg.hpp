@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// A gathering as a binder sets it down: standing on its spine, looked at from the tail. The leaves rise from the gutter
-/// and fan out, the first leaf on the left, the outermost pair outside, each with its name at its tip. In a book read
-/// from right to left the first leaf is on the right: the view from the tail shows what the paper does.
+/// Draws a gathering that stands on its spine, seen from the tail. The leaves rise from the gutter and fan out, with
+/// the first leaf on the left and the outermost pair outside; each has its name at its tip. In a book read from right
+/// to left the first leaf is on the right, since the drawing shows the real view from the tail.
 ///
 /// Every leaf is a blade of paper, thin at the gutter and broad at the fore-edge. Conjugate leaves meet in one fold. A
 /// filled blade is a leaf that is there, an outline a leaf that is not. A short flap at the fold is a stub; a
 /// cancelling leaf leans on its flap, with the paste between the two. A blade that begins above the gutter is joined to
-/// no other leaf. A flag above the tip says the same in words, so that no one depends on the shapes.
+/// no other leaf. A flag above the tip says the same in words, so that the shapes are not the only information.
 #pragma once
 
 #include <bifolium/drawing/detail/fan.hpp>
@@ -18,37 +18,38 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What a leaf of a drawn gathering is.
+/// The state of a leaf in a drawn gathering.
 enum class LeafFate : std::uint8_t {
-  present,        ///< as printed
+  present,        ///< present, as printed
   single,         ///< present, and joined to no other leaf
-  cancel,         ///< a leaf printed to take the place of one cut away, pasted to the stub of it
-  replaced,       ///< half of a bifolium printed to take the place of another
+  cancel,         ///< a leaf printed to replace one that was cut away, and pasted to its stub
+  replaced,       ///< half of a bifolium printed to replace another bifolium
   inserted,       ///< a leaf added to the gathering as it was folded
-  missing,        ///< belongs here and is not in this copy
-  cancel_missing, ///< a cancel that belongs here and is not in this copy: only the stub is there
-  removed,        ///< cut away in the printing house: the ideal copy lacks it
-  left_in,        ///< should have been cut away, and is in this copy
-  loose           ///< present in this copy, but no longer joined to the leaf it belongs to
+  missing,        ///< missing in this copy
+  cancel_missing, ///< a cancel that is missing in this copy: only the stub is there
+  removed,        ///< removed in the printing house: the ideal copy does not have it
+  left_in,        ///< present in this copy, although the printing house should have removed it
+  loose           ///< present in this copy, but no longer joined to its conjugate
 };
 
-/// One leaf, in the order of the book.
+/// One leaf. Leaves are in the order of the book.
 struct DrawnLeaf {
   std::string label;                 ///< its name, A1, or a word
-  LeafFate state{LeafFate::present}; ///< what became of it, which decides how it is drawn
-  int conjugate{-1};  ///< the index of the leaf it is joined to, from 0; -1: none. Of a cancel: that of its stub
-  std::string note{}; ///< whatever else is said of it
+  LeafFate state{LeafFate::present}; ///< its state, which decides how it is drawn
+  /// index of the leaf to which it is joined, from 0, or -1 for none; for a cancel, of the leaf joined to its stub
+  int conjugate{-1};
+  std::string note{}; ///< any further words
 };
 
-/// A gathering to draw: not tied to a formula, so that any account of a gathering can be drawn.
+/// A gathering to draw. It does not depend on a formula, so any account of a gathering can be drawn.
 struct DrawnGathering {
   std::string title;             ///< printed above the drawing; a screen reader reads it first
-  std::vector<DrawnLeaf> leaves; ///< in the order of the book, the first leaf first
-  bool right_to_left{};          ///< the book is read from right to left
+  std::vector<DrawnLeaf> leaves; ///< in the order of the book
+  bool right_to_left{};          ///< true if the book is read from right to left
 };
 
-/// A regular gathering of leaves joined N+1-k to k, labelled with the signature and their number.
-/// pre: 1 to 4096 leaves.
+/// Makes a regular gathering, in which leaf k is joined to leaf N+1-k. The labels are the signature and the number of
+/// the leaf. Precondition: 1 to 4096 leaves.
 inline DrawnGathering regular_gathering(std::string_view signature, int leaves) {
   leaves = Gathering<>{leaves}.leaves();
   DrawnGathering drawn{std::string{"Gathering "}.append(signature),
@@ -62,8 +63,8 @@ inline DrawnGathering regular_gathering(std::string_view signature, int leaves) 
   return drawn;
 }
 
-/// Puts a leaf, or the half of a pair, at `place`, counting from 0. Leaves that were joined stay joined.
-/// pre: 0 to the number of leaves; the new leaf names its conjugate as it will be counted afterwards, or none.
+/// Inserts a leaf, or half of a pair, at index `place`. Leaves that were joined stay joined. Precondition: `place` is
+/// from 0 to the number of leaves; the new leaf gives its conjugate by the index after the insertion, or -1.
 inline void insert_leaf(DrawnGathering& gathering, int place, DrawnLeaf const& leaf) {
   if (place < 0 || place > static_cast<int>(gathering.leaves.size())) broken("there is no such place in the gathering");
   for (auto& other : gathering.leaves)
@@ -101,16 +102,16 @@ constexpr char const* words_for(LeafFate state) noexcept {
 constexpr bool is_there(LeafFate state) noexcept {
   return state != LeafFate::missing && state != LeafFate::cancel_missing && state != LeafFate::removed;
 }
-/// The stub, not the leaf, is joined to the other half.
+/// Returns true if the stub, and not the leaf, is joined to the other half.
 constexpr bool is_on_stub(LeafFate state) noexcept {
   return state == LeafFate::cancel || state == LeafFate::cancel_missing;
 }
 
-/// What is said of leaf `i`.
+/// Returns the words for leaf `i`.
 inline std::string words_for(DrawnGathering const& gathering, int i) {
   auto const& leaf = gathering.leaves[static_cast<std::size_t>(i)];
   std::string words{words_for(leaf.state)};
-  // Where the other half of its bifolium is there, a leaf that was cut away has left a stub.
+  // If the conjugate is there, a removed leaf has left a stub.
   bool const has_mate = leaf.state == LeafFate::removed && leaf.conjugate >= 0;
   if (has_mate && gathering.leaves[static_cast<std::size_t>(leaf.conjugate)].state != LeafFate::removed)
     words += " to a stub";
@@ -118,7 +119,7 @@ inline std::string words_for(DrawnGathering const& gathering, int i) {
   return words;
 }
 
-/// One gathering being drawn: the leaves, where their blades run, and the words above them.
+/// The drawing of one gathering: the leaves, the paths of their blades, and the words above them.
 class GatheringDrawn {
   DrawnGathering const& gathering_;
   Fan fan_;
@@ -144,7 +145,7 @@ class GatheringDrawn {
     return {gathering_.right_to_left ? width_ - x : x, place.y};
   }
   [[nodiscard]] static std::string written(Spot spot) { return svg_number(spot.x) + " " + svg_number(spot.y); }
-  /// The outline of a blade along the curve of leaf `i`, from `from` to `to` of its length.
+  /// Returns the outline of a blade along the curve of leaf `i`, from `from` to `to` of its length.
   [[nodiscard]] std::string blade(Bend const& bend, double from, double to, double thick_from, double thick_to) const {
     std::string d = "M";
     auto const edge = [&](double t, double side_of) {
@@ -161,7 +162,7 @@ class GatheringDrawn {
     auto const* const mate = one.conjugate < 0 ? nullptr : &leaf(one.conjugate);
     bool const there = is_there(one.state), on_stub = is_on_stub(one.state);
     bool const new_paper = one.state == LeafFate::cancel || one.state == LeafFate::replaced;
-    // Of a bifolium that is gone as a whole no stub remains.
+    // A bifolium that is missing as a whole leaves no stub.
     bool const cut = one.state == LeafFate::removed && mate != nullptr && mate->state != LeafFate::removed;
     auto const bend = fan_.bend(i);
     auto const from = on_stub ? 0.09 : cut ? 0.36 : mate == nullptr ? 0.14 : 0.0;
@@ -188,7 +189,7 @@ class GatheringDrawn {
       auto const mate = leaf(i).conjugate;
       if (mate <= i) continue;
       auto const gone = [](DrawnLeaf const& one) { return !is_there(one.state) && !is_on_stub(one.state); };
-      if (gone(leaf(i)) && gone(leaf(mate))) continue; // no paper is left of either
+      if (gone(leaf(i)) && gone(leaf(mate))) continue; // neither leaf has left any paper
       auto const fold = fan_.bend(i).at(0);
       svg.path("M " + written(at(fold)) + " L " + written(at({fold.x, fold.y + 0.2})), {.width = 1.4, .round = true},
                "fold");
@@ -249,10 +250,10 @@ public:
 
 } // namespace detail
 
-/// The gathering as one bifolium a line, the outermost first, what lies inside it indented below it.
+/// Writes the gathering as text, one bifolium a line, the outermost first, with the inner ones indented below it.
 inline std::string gathering_text(DrawnGathering const& gathering) {
   std::string text;
-  std::vector<int> open; // where the pairs end that have begun
+  std::vector<int> open; // the ends of the pairs that have begun
   auto const told = [&](int i) {
     auto const words = detail::words_for(gathering, i);
     auto const& label = gathering.leaves[static_cast<std::size_t>(i)].label;
@@ -274,9 +275,9 @@ inline std::string gathering_text(DrawnGathering const& gathering) {
   return text;
 }
 
-/// The gathering standing on its spine, seen from the tail. Up to 24 leaves fit on A4 in landscape; more make the drawing
-/// wider, so that names stay legible. pre: `conjugate` of a leaf and of its mate agree, and joined
-/// pairs are nested.
+/// Draws the gathering standing on its spine, seen from the tail. Up to 24 leaves fit on A4 in landscape; more leaves
+/// make the drawing wider, so that names stay legible. Precondition: each `conjugate` is mutual, and joined pairs are
+/// nested.
 inline std::string gathering_svg(DrawnGathering const& gathering) {
   auto const& leaves = gathering.leaves;
   auto const count = static_cast<int>(leaves.size());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// All that a pupil needs to fold the sheets of a scheme, as one page of HTML to print: front and back of each sheet, then
-/// the steps. Any browser prints it; every page of paper has its own size and lies the way that makes the sheet largest.
+/// One page of HTML to print, with everything a pupil needs to fold the sheets of a scheme: front and back of each
+/// sheet, then the steps. Any browser prints it. Every page of paper has its own size and lies so that the sheet is as
+/// large as possible.
 #pragma once
 
 #include <bifolium/drawing/foldable.hpp>
@@ -11,7 +12,7 @@ inline namespace v0 {
 
 namespace detail {
 
-/// A drawing as one page of paper.
+/// Adds a drawing as one page of paper.
 inline void append_paper_page(std::string& html, std::string_view drawing) {
   auto const at = drawing.find(" width=\"");
   auto const number = [&](std::string_view name) {
@@ -25,7 +26,7 @@ inline void append_paper_page(std::string& html, std::string_view drawing) {
   html.append("</div>\n");
 }
 
-/// The rules of CSS by which a browser prints such pages, for paper of a size.
+/// Returns the CSS rules by which a browser prints such pages on paper of a size.
 inline std::string paper_rules(PageSize size) {
   std::string const name = size == PageSize::a4 ? "A4" : "letter";
   return "@page { margin: 0; }\n@page tall { size: " + name + " portrait; }\n@page wide { size: " + name +
@@ -36,7 +37,8 @@ inline std::string paper_rules(PageSize size) {
 
 } // namespace detail
 
-/// The sheets of a scheme, front and back, and the pages of its steps: one file of HTML. error: as `fold`.
+/// Returns one file of HTML with the sheets of a scheme, front and back, and the pages of its steps. Errors: those of
+/// `fold`.
 inline Expected<std::string> printable_html(Scheme const& scheme, PageSize size = PageSize::a4,
                                             Duplex duplex = Duplex::long_edge) {
   auto const steps = steps_svg(scheme, size);

@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: MIT
-/// The sheet as paper: what was in it before a letter was printed. Above, the sheet as the mould made it, to scale; below,
-/// the same paper in each leaf once folded, as it would be seen against the light in the order of the book.
+/// Draws the sheet as paper, without print. Above is the sheet as the mould made it, to scale. Below is the same paper
+/// in each leaf after folding, as it appears against the light in the order of the book.
 ///
-/// The marks: long thin lines are chain lines; the close ones, drawn in one corner only so as not to blacken the sheet,
-/// are wire lines; a ring is the watermark, a ring with a slanting cross the countermark - slanting, so that the quarter of
-/// it that a fold leaves in a corner still differs from a quarter of a ring. The uneven edge is the deckle. In a leaf the
-/// gutter is the heavy side, and an edge that is neither deckle nor fold was cut.
+/// Long thin lines are chain lines. The close lines, drawn in one corner only so that the sheet stays light, are wire
+/// lines. A ring is the watermark, and a ring with a slanting cross the countermark; the cross slants so that the
+/// quarter of it that a fold leaves in a corner still differs from a quarter of a ring. The uneven edge is the deckle.
+/// In a leaf the heavy side is the gutter, and an edge that is neither deckle nor fold was cut.
 ///
-/// Paper that was cut before printing is drawn whole, the part that went to press in its far left corner, the cut heavy:
-/// which part of a sheet a leaf comes from cannot be known, the picture shows one of the two or four cases.
+/// Paper that was cut before printing is drawn whole, with the part that went to press in its far left corner and a
+/// heavy line for the cut. Which part of a sheet a leaf comes from is unknown; the picture shows one of the two or four
+/// cases.
 #pragma once
 
 #include <bifolium/drawing/detail/panel.hpp>
@@ -19,7 +20,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Distance of chain lines, in mm. Laid paper has them 18 to 30 mm apart (common practice, no source); measure.
+/// The distance of chain lines in mm. Laid paper has them 18 to 30 mm apart (common practice, no source); measure if
+/// you can.
 inline constexpr double usual_chain_interval = 25;
 
 namespace detail {
@@ -35,7 +37,7 @@ inline void draw_watermark(Svg& svg, Spot at, double radius, bool countermark) {
   svg.close();
 }
 
-/// An edge as the mould leaves it: uneven, but the same in every drawing.
+/// Draws an edge as the mould leaves it: uneven, but the same in every drawing.
 inline void draw_deckle(Svg& svg, Spot from, Spot to) {
   static constexpr double uneven[]{0, 0.4, -0.2, 0.3, 0.1, -0.4, 0.2, -0.1, 0.4, -0.3};
   double const dx = to.x - from.x, dy = to.y - from.y;
@@ -51,7 +53,8 @@ inline void draw_deckle(Svg& svg, Spot from, Spot to) {
   svg.path(d, {.width = 0.3}, "deckle");
 }
 
-/// An edge of the sheet on paper cut before printing: in the drawing its near and right sides are the ones that were cut.
+/// Returns the kind of an edge of the sheet when paper was cut before printing. In the drawing its near and right sides
+/// are the ones that were cut.
 constexpr Edge::Kind edge_in_drawing(Edge const& edge, bool near_or_right) noexcept {
   if (edge.kind != Edge::Kind::deckle_or_cut) return edge.kind;
   return near_or_right ? Edge::Kind::cut : Edge::Kind::deckle;
@@ -67,11 +70,11 @@ inline void draw_edge(Svg& svg, Edge::Kind kind, Spot from, Spot to) {
     svg.line(from, to, {.width = 0.3}, "cut");
 }
 
-/// Chain lines across a panel of paper. They count from the middle of the whole sheet, so a leaf shows those that crossed
-/// it.
+/// Draws chain lines across a panel of paper. They count from the middle of the whole sheet, so a leaf shows those that
+/// crossed it.
 inline void draw_chains(Svg& svg, Spot corner, double width, double height, bool upright, double from, double to,
                         double interval) {
-  // `from` and `to`: where the panel begins and ends across the chain lines, in mm from the sheet's middle.
+  // `from` and `to`: the beginning and the end of the panel across the chain lines, in mm from the middle of the sheet.
   for (auto i = static_cast<int>(from / interval) - 1; i * interval < to; ++i) {
     auto const at = i * interval + interval / 2;
     if (at <= from || at >= to) continue;
@@ -85,7 +88,7 @@ inline void draw_chains(Svg& svg, Spot corner, double width, double height, bool
   }
 }
 
-/// Everything a drawing of paper is made of.
+/// The data for a drawing of paper.
 struct PaperDrawn {
   Scheme const& scheme;
   Fold<> const& fold;
@@ -96,7 +99,7 @@ struct PaperDrawn {
 
   [[nodiscard]] SheetLine const& lay() const { return fold.sheet(sheet); }
   [[nodiscard]] bool long_level() const { return lay().long_side == Axis::left_right; }
-  /// The whole sheet, as it lies on the type.
+  /// Returns the width of the whole sheet as it lies on the type.
   [[nodiscard]] double width() const { return (long_level() ? paper.long_side() : paper.short_side()).count(); }
   [[nodiscard]] double height() const { return (long_level() ? paper.short_side() : paper.long_side()).count(); }
   [[nodiscard]] bool chained() const {
@@ -105,16 +108,16 @@ struct PaperDrawn {
   [[nodiscard]] bool chains_upright() const {
     return long_level() == (mould.chains == ChainRun::parallel_to_short_side);
   }
-  /// From the middle of the sheet to its edge, across the chain lines.
+  /// Returns the distance from the middle of the sheet to its edge, across the chain lines.
   [[nodiscard]] double half_across() const { return (chains_upright() ? width() : height()) / 2; }
-  /// The part cut away before printing lies to the right of this fraction, or below that.
+  /// Returns the fraction of the width that went to press; the part to the right of it was cut away before printing.
   [[nodiscard]] double kept_width() const {
     return lay().part == PaperPart::quarter || (lay().part == PaperPart::half && long_level()) ? 0.5 : 1;
   }
   [[nodiscard]] double kept_height() const {
     return lay().part == PaperPart::quarter || (lay().part == PaperPart::half && !long_level()) ? 0.5 : 1;
   }
-  /// A mark as fractions of the width and height of the sheet as it lies.
+  /// Returns the place of a mark as fractions of the width and height of the sheet as it lies.
   [[nodiscard]] Spot place(PointOfSheet mark) const {
     bool const end = lie == Lie::end_for_end || lie == Lie::both_ways,
                side = lie == Lie::side_for_side || lie == Lie::both_ways;
@@ -136,7 +139,7 @@ inline void draw_paper(Svg& svg, PaperDrawn const& drawn, Spot corner, double sc
   if (drawn.chained()) {
     bool const upright = drawn.chains_upright();
     draw_chains(svg, corner, width, height, upright, -drawn.half_across(), drawn.half_across(), usual_chain_interval);
-    for (int i = 1; i < 12; ++i) // wire lines, some ten to the centimetre on paper; a patch is enough
+    for (int i = 1; i < 12; ++i) // wire lines: about ten to the centimetre on paper; a patch of them is enough
       if (upright)
         svg.line({corner.x + 1, corner.y + 1 + i}, {corner.x + 14, corner.y + 1 + i}, {.width = 0.08}, "wire");
       else
@@ -155,7 +158,7 @@ inline void draw_paper(Svg& svg, PaperDrawn const& drawn, Spot corner, double sc
     svg.line(panel.at(r, 0), panel.at(r, panel.columns), {.width = 0.1, .breaks = "0.6 1.4"}, "line");
   for (int c = 1; c < panel.columns; ++c)
     svg.line(panel.at(0, c), panel.at(panel.rows, c), {.width = 0.1, .breaks = "0.6 1.4"}, "line");
-  // The cut before printing; what lies beyond it is not in this book.
+  // The cut before printing; the part beyond it is not in this book.
   auto const middle_x = corner.x + panel.width, middle_y = corner.y + panel.height;
   if (drawn.kept_width() < 1) svg.line({middle_x, corner.y}, {middle_x, below}, {.width = 0.9}, "cut");
   if (drawn.kept_height() < 1) svg.line({corner.x, middle_y}, {right, middle_y}, {.width = 0.9}, "cut");
@@ -175,7 +178,7 @@ inline void draw_paper_leaf(Svg& svg, PaperDrawn const& drawn, LeafAt at, Spot h
     bool const vertical = *shown.chain_lines == ChainLines::vertical;
     auto const size = vertical ? leaf.width.count() : leaf.height.count();
     auto from = (vertical ? cell.column : cell.row) * size - drawn.half_across();
-    // Recto up and head up the leaf may lie the other way about than on the sheet.
+    // With recto and head up, the leaf may lie the other way round than on the sheet.
     bool const other_way = vertical ? gutter_right != rtl : !cell.head_far;
     if (other_way) from = -from - size;
     draw_chains(svg, head_left, width, height, vertical, from, from + size, usual_chain_interval);
@@ -185,7 +188,7 @@ inline void draw_paper_leaf(Svg& svg, PaperDrawn const& drawn, LeafAt at, Spot h
     auto const x = (rtl ? 1 - mark->from_gutter : mark->from_gutter) * width;
     draw_watermark(svg, {head_left.x + x, head_left.y + mark->from_head * height}, radius, countermark);
   };
-  // A mark on a fold is divided: each leaf has the part that fell to it.
+  // A mark on a fold is divided: each leaf has a part of it.
   svg.open_window(head_left, width, height);
   draw_mark(shown.watermark_lying(drawn.lie), false);
   draw_mark(shown.countermark[static_cast<std::size_t>(drawn.lie)], true);
@@ -201,7 +204,7 @@ inline void draw_paper_leaf(Svg& svg, PaperDrawn const& drawn, LeafAt at, Spot h
            {.size = 3, .kind = "label"});
 }
 
-/// The sheet and its leaves at one scale, so that all of it fits on A4. Lengths in mm.
+/// The layout of the sheet and its leaves at one scale, so that all of it fits on A4. Lengths are in mm.
 struct PaperLies {
   double scale{}, leaf_width{}, leaf_height{};
   int across{}, lines{};
@@ -223,7 +226,7 @@ inline PaperLies paper_lies(PaperDrawn const& drawn, double room) {
   }
 }
 
-/// What the lines mean. `cut` says how the paper was cut before printing; empty where it was not.
+/// Draws the key to the lines. `cut` says how the paper was cut before printing; it is empty if it was not.
 inline void draw_paper_legend(Svg& svg, Spot at, std::string_view cut) {
   Lettering const how{.size = 2.8, .anchor = Anchor::start};
   svg.text(at, "Thin lines: chain lines. Close lines, in one corner only: wire lines. Dotted: folded or cut here.",
@@ -259,7 +262,7 @@ inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_nam
   svg.text({side, 24.5},
            "Above: the sheet as it lies on the type, outer side down. Below: its leaves, recto up, heads up.",
            {.size = 3.2, .anchor = Anchor::start});
-  // As large as a mark is on paper, but never over more than most of a leaf.
+  // As large as a mark is on paper, but never larger than most of a leaf.
   auto const narrow = leaf_width < leaf_height ? leaf_width : leaf_height;
   auto const radius = 18 * scale < narrow * 0.4 ? 18 * scale : narrow * 0.4;
   draw_paper(svg, drawn, {(page_width - drawn.width() * scale) / 2, sheet_top}, scale, radius);
@@ -280,15 +283,16 @@ inline std::string paper_svg(PaperDrawn const& drawn, std::string_view sheet_nam
 
 } // namespace detail
 
-/// One sheet of a scheme as paper, and its leaves. `lie` says which way the sheet was laid on the press. Sheets count
-/// from 0. error: as `fold`. pre: a sheet of the scheme.
+/// Draws one sheet of a scheme as paper, and its leaves. `lie` says which way the sheet was laid on the press. Sheets
+/// count from 0. Errors: those of `fold`. Precondition: the scheme has the sheet.
 inline Expected<std::string> sheet_svg(Scheme const& scheme, Sheet<millimetres> const& paper,
                                        Mould const& mould = hand_mould, int sheet = 0, Lie lie = Lie::as_given) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
   return detail::paper_svg({scheme, *folded, paper, mould, sheet, lie}, {});
 }
-/// The same for a named sheet; the drawing says its names.
+/// Draws one sheet of a scheme on a named sheet of paper, and its leaves; the drawing gives the names of the paper.
+/// Sheets count from 0. Errors: those of `fold`. Precondition: the scheme has the sheet.
 inline Expected<std::string> sheet_svg(Scheme const& scheme, SheetSize const& paper, Mould const& mould = hand_mould,
                                        int sheet = 0, Lie lie = Lie::as_given) {
   auto const folded = fold(scheme);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// The steps of a scheme as pictures, each with the paper before it and after it, in pages to print or one by one. The
-/// paper is looked down upon as it lies before the folder, far edge up. What moves is shaded; an arrow goes to where it
-/// will lie, its line broken where the part is folded underneath. Thin edges at the right and below are layers of paper
-/// that lie underneath.
+/// Draws the steps of a scheme, each with the paper before and after it, on pages to print or one by one. The paper is
+/// seen from above as it lies before the folder, with the far edge up. The part that moves is shaded. An arrow points
+/// to its new place; its line is broken if the part is folded underneath. Thin edges at the right and below are layers
+/// of paper that lie underneath.
 #pragma once
 
 #include <bifolium/drawing/detail/pile.hpp>
@@ -17,7 +17,7 @@ inline namespace v0 {
 
 namespace detail {
 
-/// All that the pictures of the steps of one scheme are drawn from.
+/// The data for the pictures of the steps of one scheme.
 class StepsDrawn {
   Scheme const& scheme_;
   Fold<> const& fold_;
@@ -46,7 +46,7 @@ public:
   StepsDrawn(Scheme const& scheme, Fold<> const& fold, std::vector<WalkedStep> const& steps)
       : scheme_{scheme}, fold_{fold}, steps_{steps} {}
 
-  /// One step in a frame: its number and words, the paper before it on the left, after it on the right.
+  /// Draws one step in a frame: its number and words, the paper before it on the left, the paper after it on the right.
   void draw(Svg& svg, WalkedStep const& walked, Spot corner, double width, double height) const {
     auto const& step = walked.step;
     auto const number = std::to_string(walked.number + 1);
@@ -80,7 +80,7 @@ public:
     svg.close();
   }
 
-  /// What is done when every fold is made, in words.
+  /// Describes what to do when every fold is made.
   [[nodiscard]] std::string last_words() const {
     std::string text;
     for (int g = 0; g < fold_.gatherings(); ++g) text.append(gathering_words(scheme_, fold_, g)).append(" ");
@@ -116,7 +116,8 @@ public:
 
 } // namespace detail
 
-/// One step as a picture of 130 x 76 mm. Steps count from 0. error: as `fold`. pre: a step of the scheme.
+/// Draws one step as a picture of 130 x 76 mm. Steps count from 0. Errors: those of `fold`. Precondition: the scheme
+/// has the step.
 inline Expected<std::string> step_svg(Scheme const& scheme, int number) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
@@ -131,8 +132,8 @@ inline Expected<std::string> step_svg(Scheme const& scheme, int number) {
   return static_cast<Svg&&>(svg).finish();
 }
 
-/// All steps of a scheme on pages in landscape, four to a page, what to do at the end last. A scheme without steps gives
-/// one page. Allocates. error: as `fold`.
+/// Draws all steps of a scheme on pages in landscape, four to a page, with what to do at the end last. A scheme without
+/// steps gives one page. The function allocates memory. Errors: those of `fold`.
 inline Expected<std::vector<std::string>> steps_svg(Scheme const& scheme, PageSize size = PageSize::a4) {
   auto const folded = fold(scheme);
   if (!folded) return folded.error();

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// A small writer of SVG 1.1: one drawing, sized and counted in millimetres, black on white. Text stays text, so that it
-/// can be searched, read aloud and tested; every drawing has a title and a description for those who cannot see it.
-/// Byte for byte the same on every machine: numbers are rounded to hundredths and written without the locale, and
-/// whatever text comes in is escaped, with U+FFFD in place of what XML 1.0 does not allow.
+/// A small writer of SVG 1.1. A drawing is measured in millimetres and is black on white. Text stays text, so that it
+/// can be searched, read aloud and tested, and every drawing has a title and a description for people who cannot see
+/// it. The output has the same bytes on every machine: numbers are rounded to hundredths and written without the
+/// locale. Input text is escaped, with U+FFFD in place of characters that XML 1.0 does not allow.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -14,7 +14,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// `text` as it may be written between tags and inside quotation marks (XML 1.0, fifth edition, sections 2.2 and 2.4).
+/// Returns `text` in the form that is allowed between tags and inside quotation marks (XML 1.0, fifth edition, sections
+/// 2.2 and 2.4).
 inline std::string xml_escaped(std::string_view text) {
   std::string out;
   for (std::size_t at = 0; at < text.size();) {
@@ -24,7 +25,7 @@ inline std::string xml_escaped(std::string_view text) {
     if (malformed || !allowed)
       out += "\xEF\xBF\xBD";
     else if (value < 0x20)
-      out += value == '\t' ? "&#9;" : value == '\n' ? "&#10;" : "&#13;"; // an attribute would make blanks of them
+      out += value == '\t' ? "&#9;" : value == '\n' ? "&#10;" : "&#13;"; // an attribute would turn them into blanks
     else if (value == '&')
       out += "&amp;";
     else if (value == '<')
@@ -40,7 +41,8 @@ inline std::string xml_escaped(std::string_view text) {
   return out;
 }
 
-/// A length or place in millimetres, to the hundredth, without needless zeros. pre: less than a billion.
+/// Writes a length or position in millimetres, to the hundredth, without superfluous zeros. Precondition: it is less
+/// than a billion.
 inline std::string svg_number(double length) {
   if (!(length > -1e9 && length < 1e9)) broken("a length in a drawing is less than a billion millimetres");
   auto const rounded = static_cast<long long>(length * 100 + (length < 0 ? -0.5 : 0.5));
@@ -56,42 +58,42 @@ inline std::string svg_number(double length) {
   return out;
 }
 
-/// A point of the drawing, millimetres from its left and upper edge.
+/// A point of the drawing, in millimetres from its left and upper edges.
 struct Spot {
-  double x{}, y{}; ///< millimetres, from the left and from above
+  double x{}, y{}; ///< millimetres from the left and from the top
   friend constexpr bool operator==(Spot, Spot) = default;
 };
 
-/// How a line is drawn. Kinds of line differ in breaking and weight, never in colour: they must survive a copier.
+/// The style of a line. Kinds of line differ in dashes and width, never in colour, so that a photocopy shows them.
 struct Stroke {
-  double width{0.25};               ///< millimetres
-  std::string_view breaks{};        ///< lengths of dashes and gaps in mm, "2 1"; empty: unbroken
-  std::string_view colour{"black"}; ///< a name or number of a colour, as SVG has it
-  bool round{};                     ///< round ends: a dash of length 0 becomes a dot
+  double width{0.25};               ///< width in millimetres
+  std::string_view breaks{};        ///< lengths of dashes and gaps in mm, "2 1"; empty for a solid line
+  std::string_view colour{"black"}; ///< the name or number of a colour in SVG
+  bool round{};                     ///< true for round ends: a dash of length 0 becomes a dot
 };
 
-/// Which part of the text is at its spot.
+/// The part of the text that is at its point.
 enum class Anchor : std::uint8_t { start, middle, end };
 
-/// How text is set. `turned` is clockwise, about the middle of the text's height at its anchor.
+/// The style of a text. `turned` is clockwise, about the middle of the text's height at its anchor.
 struct Lettering {
-  double size{4};                   ///< of the type, in mm
-  Anchor anchor{Anchor::middle};    ///< which part of the text is at its spot
+  double size{4};                   ///< size of the type, in mm
+  Anchor anchor{Anchor::middle};    ///< the part of the text that is at its point
   int turned{};                     ///< degrees
-  bool bold{}, italic{};            ///< how the letters look
-  std::string_view kind{};          ///< written as `class`, so that a program can find it
-  std::string_view colour{"black"}; ///< a name or number of a colour, as SVG has it
+  bool bold{}, italic{};            ///< the style of the letters
+  std::string_view kind{};          ///< written as `class`, so that a program can find the text
+  std::string_view colour{"black"}; ///< the name or number of a colour in SVG
 };
 
-/// What a group of a drawing shows, for programs that join one drawing with another: written as the attributes
-/// data-page, data-leaf and data-place. What is zero or empty is left out.
+/// The content of a group, for programs that connect drawings. It is written as the attributes data-page, data-leaf and
+/// data-place. A zero or empty field is left out.
 struct Joins {
   int page{};               ///< the page of the scheme
   std::string_view leaf{};  ///< the leaf, such as A3
-  std::string_view place{}; ///< where it is, such as outer-0-1: forme, row and column
+  std::string_view place{}; ///< its position, such as outer-0-1: forme, row and column
 };
 
-/// One drawing in the making. Groups are opened and closed in pairs; `finish` gives the text.
+/// A drawing that is being written. Groups are opened and closed in pairs; `finish` returns the text.
 class Svg {
   static constexpr std::string_view prolog = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
   std::string text_;
@@ -107,7 +109,7 @@ class Svg {
   }
 
 public:
-  /// A drawing `width` x `height` mm.
+  /// Begins a drawing of `width` x `height` mm.
   Svg(double width, double height, std::string_view title, std::string_view description) {
     auto const w = svg_number(width), h = svg_number(height);
     put(prolog, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"", w, "mm\" height=\"", h, "mm\" viewBox=\"0 0 ", w,
@@ -126,7 +128,7 @@ public:
     put(">\n");
     ++open_;
   }
-  /// Begins a group that is turned upside down about a spot.
+  /// Begins a group that is turned upside down about a point.
   void open_upside_down(std::string_view kind, Spot about) {
     put("<g class=\"", xml_escaped(kind), "\" transform=\"rotate(180 ", svg_number(about.x), " ", svg_number(about.y),
         ")\">\n");
@@ -138,7 +140,8 @@ public:
     put("</g>\n");
   }
 
-  /// What follows is seen only inside this rectangle, until `close_window`; places stay those of the drawing.
+  /// Begins a window: until `close_window`, only the part of the drawing inside this rectangle is visible. Positions
+  /// are still those of the whole drawing.
   void open_window(Spot corner, double width, double height) {
     put("<svg");
     attribute("x", corner.x), attribute("y", corner.y), attribute("width", width), attribute("height", height);
@@ -152,7 +155,7 @@ public:
     put("</svg>\n");
   }
 
-  /// A straight line.
+  /// Draws a straight line.
   void line(Spot from, Spot to, Stroke const& how = {}, std::string_view kind = {}) {
     put("<line");
     if (!kind.empty()) put(" class=\"", xml_escaped(kind), "\"");
@@ -160,7 +163,7 @@ public:
     stroke(how);
     put("/>\n");
   }
-  /// A frame; `filled` with white hides what lies below it.
+  /// Draws a rectangle. `filled` with white covers what lies below it.
   void rectangle(Spot corner, double width, double height, Stroke const& how = {}, std::string_view kind = {},
                  std::string_view filled = "none") {
     put("<rect");
@@ -169,14 +172,14 @@ public:
     stroke(how, filled);
     put("/>\n");
   }
-  /// A circle.
+  /// Draws a circle.
   void circle(Spot middle, double radius, Stroke const& how = {}, std::string_view filled = "none") {
     put("<circle");
     attribute("cx", middle.x), attribute("cy", middle.y), attribute("r", radius);
     stroke(how, filled);
     put("/>\n");
   }
-  /// A path in SVG's own language of moves; `d` is made with `svg_number`.
+  /// Draws a path. `d` is the path in the notation of SVG; make its numbers with `svg_number`.
   void path(std::string_view d, Stroke const& how = {}, std::string_view kind = {}, std::string_view filled = "none") {
     put("<path");
     if (!kind.empty()) put(" class=\"", xml_escaped(kind), "\"");
@@ -184,7 +187,8 @@ public:
     stroke(how, filled);
     put("/>\n");
   }
-  /// Text whose figures are half above and half below `at`. No attribute for baselines is used: programs differ.
+  /// Writes a text whose digits are centred on `at` vertically. No attribute for baselines is used, because programs
+  /// treat it differently.
   void text(Spot at, std::string_view what, Lettering const& how = {}) {
     put("<text");
     if (!how.kind.empty()) put(" class=\"", xml_escaped(how.kind), "\"");
@@ -198,17 +202,18 @@ public:
     put(">", xml_escaped(what), "</text>\n");
   }
 
-  /// The text of the drawing. pre: every group is closed.
+  /// Returns the text of the drawing. Precondition: every group is closed.
   [[nodiscard]] std::string finish() && {
     if (open_ != 0) broken("a group of the drawing is still open");
     put("</svg>\n");
     return static_cast<std::string&&>(text_);
   }
 
-  /// The height of a figure as a part of the size of its type, and a bound for its width: what room text needs.
+  /// The height of a digit as a fraction of the size of its type, and an upper bound of its width; they give the room
+  /// that a text needs.
   static constexpr double figure_height = 0.73, figure_width = 0.64;
-  /// A bound for the room a line of text takes, in mm: fonts differ, so broad letters are counted broad, and characters
-  /// of scripts that are written in squares as squares.
+  /// Returns an upper bound of the width of a line of text in mm. Fonts differ, so broad letters count as broad, and
+  /// characters of scripts that are written in squares as squares.
   [[nodiscard]] static constexpr double room(std::string_view text, double size, bool bold = false) {
     double width = 0;
     for (std::size_t at = 0; at < text.size();) {
@@ -220,7 +225,7 @@ public:
     }
     return width * size;
   }
-  /// The size at which a line of text has room in `width` mm: `size`, or less.
+  /// Returns the size at which a line of text fits into `width` mm: `size`, or less.
   [[nodiscard]] static constexpr double size_within(std::string_view text, double size, double width,
                                                     bool bold = false) {
     auto const needed = room(text, size, bold);
@@ -228,8 +233,8 @@ public:
   }
 };
 
-/// A drawing as an element for a page of HTML: without the line that only a file of its own begins with. No element of a
-/// drawing has an id, so several drawings can be in one page.
+/// Returns a drawing as an element for a page of HTML, without the first line that only a separate file has. No element
+/// of a drawing has an id, so several drawings can be in one page.
 inline std::string svg_element(std::string_view drawing) {
   auto const start = drawing.find("<svg");
   return std::string{drawing.substr(start == drawing.npos ? 0 : start)};
