@@ -64,8 +64,11 @@ function(append header)
   file(APPEND "${OUT}.body" "${out}\n")
 endfunction()
 
-foreach(header IN ITEMS bifolium book record)
-  append(bifolium/${header}.hpp)
+# Every header for users. Out is formatter.hpp, which brings <format>: what it adds is asked for by including it.
+file(GLOB_RECURSE headers RELATIVE "${source}/include" "${source}/include/*.hpp")
+list(FILTER headers EXCLUDE REGEX "/detail/|/formatter\\.hpp$")
+foreach(header IN LISTS headers)
+  append(${header})
 endforeach()
 get_property(standard GLOBAL PROPERTY standard)
 list(REMOVE_DUPLICATES standard)

@@ -46,7 +46,7 @@ if(CASE STREQUAL "stage")
   # Headers, all of them, and the package's own files; no program, nothing below an architecture's folder.
   file(GLOB_RECURSE headers RELATIVE "${SOURCE}" "${SOURCE}/include/*.hpp")
   set(share share/cmake/bifolium/bifolium-config.cmake share/cmake/bifolium/bifolium-config-version.cmake
-            share/cmake/bifolium/bifolium-targets.cmake share/pkgconfig/bifolium.pc
+            share/cmake/bifolium/bifolium-targets.cmake share/cmake/bifolium/bifolium.cppm share/pkgconfig/bifolium.pc
             share/doc/libbifolium-dev/copyright)
   file(GLOB_RECURSE installed RELATIVE "${moved}" "${moved}/*")
   set(expected ${headers} ${share})

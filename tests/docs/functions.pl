@@ -1,0 +1,52 @@
+# SPDX-License-Identifier: MIT
+# Two lists that are kept and could fall behind the headers: the exports of the module, and the index of functions. Each function
+# for users is in the index, in a row with its header; each name in the index is a function of that header.
+#   perl functions.pl SOURCE
+use strict;
+use warnings;
+
+my $source = shift;
+chdir $source or die "$source: $!";
+sub text {
+  my ($path) = @_;
+  open my $file, '<:raw', $path or die "$path: $!";
+  local $/;
+  return scalar <$file>;
+}
+my @wrong;
+my $module = `perl cmake/public_names.pl include --module`;
+push @wrong, 'cmake/bifolium.cppm is not what `perl cmake/public_names.pl include --module` writes'
+  if $module ne text('cmake/bifolium.cppm');
+
+my (%functions, %types);
+for my $line (split /\n/, `perl cmake/public_names.pl include`) {
+  my ($header, $space, $kind, $name) = split /\t/, $line;
+  $types{$name} = 1 if $kind eq 'type';
+  next unless $kind eq 'function' || $kind eq 'literal';
+  $header =~ s{^bifolium/}{};
+  $name =~ s/^operator//;
+  $name = "${space}::$name" if $space ne '' && $space ne 'literals';
+  $functions{"$name $header"} = $name;
+}
+delete @functions{grep { $types{$functions{$_}} } keys %functions}; # deduction guides
+push @wrong, 'the headers have ' . keys(%functions) . ' functions: the list cannot be right' if keys %functions < 200;
+
+my %named;
+for my $row (grep { /^\| .* \| `.*` \| `.*` \|$/ } split /\n/, text('cmake/doc/functions.md')) {
+  my (undef, $to, $calls, $headers) = split / ?\| ?/, $row;
+  my @headers = $headers =~ /`([^`]*)`/g;
+  for my $name ($calls =~ /`([^`]*)`/g) {
+    my @of = grep { exists $functions{"$name $_"} } @headers;
+    push @wrong, "the index has `$name`, which is in none of @headers" unless @of;
+    $named{"$name $_"} = 1 for @of;
+  }
+  for my $header (@headers) {
+    push @wrong, "the index names $header for $calls, which are not in it"
+      unless grep { exists $functions{"$_ $header"} } $calls =~ /`([^`]*)`/g;
+  }
+}
+for my $function (sort keys %functions) {
+  push @wrong, "not in the index of functions, cmake/doc/functions.md: $function" unless $named{$function};
+}
+print "$_\n" for @wrong;
+exit(@wrong ? 1 : 0);
