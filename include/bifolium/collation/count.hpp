@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Counting the leaves of a formula straight from its text: formulas of ordinary length need no allocation, the cost is linear in the text, and the
-/// answer is that of read_formula. Works in constant expressions.
+/// Counts the leaves of a formula directly from its text. A formula of ordinary length needs no allocation, and the
+/// time grows linearly with the text. The result is equal to that of read_formula. The functions work in constant
+/// expressions.
 #pragma once
 
 #include <bifolium/collation/detail/grammar.hpp>
@@ -9,19 +10,19 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What a formula adds up to.
+/// The totals of a formula.
 struct FormulaCount {
-  std::int64_t leaves{};     ///< with what was changed
-  std::int64_t gatherings{}; ///< without insertions
-  std::int64_t warnings{};   ///< read_formula says which
+  std::int64_t leaves{};     ///< leaves of the ideal copy
+  std::int64_t gatherings{}; ///< gatherings, without inserted ones
+  std::int64_t warnings{};   ///< number of warnings; read_formula gives the warnings
 
-  /// Two to a leaf.
+  /// Returns the number of pages, two for each leaf.
   [[nodiscard]] constexpr std::int64_t pages() const noexcept { return 2 * leaves; }
   friend constexpr bool operator==(FormulaCount const&, FormulaCount const&) = default;
 };
 
 namespace detail {
-/// The long way, for whatever is not wholly plain.
+/// Counts by reading the whole formula, for a text that is not entirely plain.
 constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect dialect) {
   CountSink sink;
   Grammar<CountSink> grammar{text, dialect, sink};
@@ -34,7 +35,7 @@ constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect di
 }
 } // namespace detail
 
-/// Counts a formula. error: as read_formula, with the column.
+/// Counts the leaves and gatherings of a formula. Errors: those of read_formula, with the column.
 constexpr Expected<FormulaCount> count_formula(std::string_view text, Dialect dialect = {}) {
   if (auto const plain = detail::count_plain(text, dialect); plain.plain)
     return FormulaCount{plain.leaves, plain.gatherings, 0};

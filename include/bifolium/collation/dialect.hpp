@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What the text of a collation formula cannot say. Notes derived from STC leave out the count where it is eight; BMC and
-/// GW leave it out where the next one holds for the gathering too. The two habits cannot be told apart from the text, so
-/// the reader is told, and is never silent about it.
+/// The habits of a catalogue that the text of a formula cannot show. Notes derived from STC leave out the leaf count if
+/// it is eight. BMC and GW leave it out if the next count applies to the gathering as well. The text alone does not
+/// distinguish the two habits, so the caller states the habit, and the reader reports every count that it supplies.
 #pragma once
 
 #include <bifolium/leaf/alphabet.hpp>
@@ -11,28 +11,28 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What a gathering without a leaf count means.
+/// The meaning of a gathering without a leaf count.
 enum class Omitted : std::uint8_t {
-  error, ///< it is a mistake
-  next,  ///< the next count holds: a b⁸ is a⁸ b⁸ (BMC, GW)
-  eight  ///< eight leaves (notes derived from STC); each one supplied is a warning
+  error, ///< a mistake
+  next,  ///< the next count applies: a b⁸ is a⁸ b⁸ (BMC, GW)
+  eight  ///< eight leaves (notes derived from STC); each supplied count is a warning
 };
 
-/// How a formula was written.
+/// The notation of a formula.
 struct Dialect {
-  Omitted omitted{};      ///< what a gathering without a count means
-  Letters letters{};      ///< letters used beside the 23
-  bool flat_counts{true}; ///< counts may be on the line (A8)
+  Omitted omitted{};      ///< the meaning of a gathering without a leaf count
+  Letters letters{};      ///< the letters used in addition to the 23
+  bool flat_counts{true}; ///< true if counts may be on the line (A8)
   friend constexpr bool operator==(Dialect, Dialect) = default;
 };
 
 /// The habits of well-known catalogues.
 namespace dialects {
-/// Every gathering has its count.
+/// Every gathering has its leaf count.
 inline constexpr Dialect strict{};
-/// As BMC and GW write.
+/// The habit of BMC and GW.
 inline constexpr Dialect bmc{Omitted::next, {}, true};
-/// As notes derived from STC write.
+/// The habit of notes derived from STC.
 inline constexpr Dialect stc{Omitted::eight, {}, true};
 } // namespace dialects
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The collation formula of a book: what gatherings the ideal copy has, how many leaves each, and what was done to single
-/// leaves. A `Formula` is made by reading one (collation/read_formula.hpp). It keeps runs, not gatherings; doubts met in
-/// reading stay beside it as warnings and take no part in comparison.
+/// The collation formula of a book: the gatherings of the ideal copy, their numbers of leaves, and the changes to
+/// single leaves. collation/read_formula.hpp makes a `Formula` from a text. It stores runs of gatherings, not single
+/// gatherings. Doubts from reading are stored as warnings, and comparison ignores them.
 #pragma once
 
 #include <bifolium/collation/change.hpp>
@@ -21,23 +21,23 @@ namespace detail {
 class FormulaReader;
 }
 
-/// A part of a formula: a volume, or what a semicolon separates.
+/// A part of a formula: a volume, or a part separated by a semicolon.
 struct FormulaPart {
-  std::string label{};       ///< "Vol. I", as written; empty where it has none
-  std::uint32_t first_run{}; ///< the runs of the formula that belong to it: the first
-  std::uint32_t end_run{};   ///< and the one after the last
-  std::int64_t leaves{};     ///< leaves of the ideal copy in it
+  std::string label{};       ///< "Vol. I", as written; empty if there is no label
+  std::uint32_t first_run{}; ///< index of the first run of the part
+  std::uint32_t end_run{};   ///< index after the last run of the part
+  std::int64_t leaves{};     ///< leaves of the ideal copy in the part
   friend bool operator==(FormulaPart const&, FormulaPart const&) = default;
 };
 
-/// A formula as read. Equality compares what it says, not how it was spelled nor the warnings.
+/// A formula as read. Comparison looks at the meaning, and ignores the spelling and the warnings.
 class Formula {
   std::vector<Run> runs_;
   std::vector<Change> changes_;
   std::vector<ChangeForm> forms_;
   std::vector<std::string> notes_;
   std::vector<Passage> passages_;
-  std::vector<FormulaPart> parts_; // none where there is one without a label
+  std::vector<FormulaPart> parts_; // empty if there is one part without a label
   std::vector<Error> warnings_;
   std::optional<Format> format_, second_format_;
   std::string paper_class_, signing_, tail_;
@@ -48,50 +48,53 @@ class Formula {
   Formula() = default;
 
 public:
-  /// In the order of the book.
+  /// Returns the runs, in the order of the book.
   [[nodiscard]] std::vector<Run> const& runs() const noexcept { return runs_; }
-  /// The parts, which have all runs between them; one for a formula that is not divided.
+  /// Returns the parts, which together have all runs. A formula that is not divided has one part.
   [[nodiscard]] std::vector<FormulaPart> parts() const {
     if (!parts_.empty()) return parts_;
     return {FormulaPart{{}, 0, static_cast<std::uint32_t>(runs_.size()), leaves_}};
   }
-  /// In the order of the text.
+  /// Returns the changes, in the order of the text.
   [[nodiscard]] std::vector<Change> const& changes() const noexcept { return changes_; }
-  /// How each change was written, for writing it so again.
+  /// Returns the way in which each change was written.
   [[nodiscard]] std::vector<ChangeForm> const& change_forms() const noexcept { return forms_; }
-  /// The words of the notes, to which Note::words points.
+  /// Returns the words of the notes, to which Note::words points.
   [[nodiscard]] std::vector<std::string> const& notes() const noexcept { return notes_; }
-  /// What was doubtful, with column; `message` makes the sentence.
+  /// Returns the doubts, with columns. `message` makes a sentence of each.
   [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
-  /// The format statement, if there was one; a book of two formats ("2° and 4°") has a second.
+  /// Returns the format statement, or no value if there is none. A book of two formats ("2° and 4°") also has a second
+  /// one.
   [[nodiscard]] std::optional<Format> format() const noexcept { return format_; }
-  /// The second of two formats, as in `4° and 8°`.
+  /// Returns the second of two formats, as in `4° and 8°`, or no value if there is none.
   [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_; }
-  /// "Royal", "median"; empty when not stated.
+  /// Returns the class of paper, such as "Royal" or "median"; empty if it is not stated.
   [[nodiscard]] std::string const& paper_class() const noexcept { return paper_class_; }
-  /// The statement of signing with its brackets, as written; record/read_signing.hpp reads it.
+  /// Returns the statement of signing as written, with its brackets; empty if there is none. record/read_signing.hpp
+  /// reads it.
   [[nodiscard]] std::string const& signing() const noexcept { return signing_; }
-  /// What is beside the gatherings, one passage after another, by its place in the text that was read. Not compared.
+  /// Returns the passages beside the gatherings, with their places in the text that was read. Comparison ignores them.
   [[nodiscard]] std::vector<Passage> const& passages() const noexcept { return passages_; }
-  /// What follows the formula: a total, pagination, plates, prose. As written.
+  /// Returns the text after the formula, as written: a total, pagination, plates, prose.
   [[nodiscard]] std::string const& tail() const noexcept { return tail_; }
-  /// The alphabet the signatures follow.
+  /// Returns the alphabet of the signatures.
   [[nodiscard]] Alphabet alphabet() const noexcept { return Alphabet{letters_}; }
-  /// Which of J, U and W are used.
+  /// Returns which of J, U and W are used.
   [[nodiscard]] Letters letters() const noexcept { return letters_; }
 
-  /// Leaves of the ideal copy: the runs, less deletions, and insertions.
+  /// Returns the number of leaves of the ideal copy: those of the runs, less deleted leaves, plus inserted ones.
   friend std::int64_t leaf_count(Formula const& formula) noexcept { return formula.leaves_; }
   friend std::int64_t page_count(Formula const& formula) noexcept { return 2 * formula.leaves_; }
-  /// Gatherings, inserted ones included.
+  /// Returns the number of gatherings, including inserted ones.
   friend std::int64_t gathering_count(Formula const& formula) noexcept { return formula.gatherings_; }
 
-  /// The signature of a gathering. pre: it is one of this formula.
+  /// Returns the signature of a gathering. Precondition: the formula has the gathering.
   [[nodiscard]] Signature signature(GatheringAt at) const {
     auto const& run = checked(at);
     return run_member(run.first, run.last, at.index, alphabet());
   }
-  /// The leaves with which a gathering was folded, before any change. pre: it is one of this formula.
+  /// Returns the number of leaves of a gathering as folded, before any change. Precondition: the formula has the
+  /// gathering.
   [[nodiscard]] int leaves_folded(GatheringAt at) const { return checked(at).leaves.at(at.index); }
 
   friend bool operator==(Formula const& a, Formula const& b) {

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// The ideal copy: the book that a formula describes, leaf by leaf. A formula says how each gathering was folded and what
-/// was then done to single leaves; the ideal copy is the result. Deleted leaves are gone, inserted ones are in place, so
-/// leaf B4 need not be the fourth leaf of B. Every question about leaves is asked here: the number of a leaf in the book,
-/// the leaf of a number, the leaf it is conjugate with, the leaf of a name.
-/// Nothing is expanded. Sums over the runs and lists of the changed gatherings are made once, in time and room that grow
-/// with the text of the formula; each question is then a search in sorted rows.
+/// The ideal copy is the book that a formula describes, leaf by leaf. A formula says how each gathering was folded and
+/// what was then done to single leaves; the ideal copy is the result. Deleted leaves are absent and inserted ones are
+/// in place, so leaf B4 need not be the fourth leaf of B. This type answers questions about leaves: the number of a
+/// leaf in the book, the leaf with a number, the conjugate of a leaf, the leaf with a name.
+///
+/// The leaves are never listed one by one. Sums over the runs and lists of the changed gatherings are made once, in
+/// time and space that grow with the text of the formula; each question is then a search in sorted rows.
 #pragma once
 
 #include <bifolium/collation/detail/blank_words.hpp>
@@ -18,26 +19,27 @@ inline namespace v0 {
 
 /// A gathering found by its signature.
 struct FoundGathering {
-  GatheringAt gathering{}; ///< the first of the book with that name
-  bool several{};          ///< more than one gathering has the name
-  bool other_series{};     ///< the formula has the mark only with a raised figure, π or χ that the name lacks
-  /// More than one gathering may be meant.
+  GatheringAt gathering{}; ///< the first gathering of the book with that signature
+  bool several{};          ///< true if several gatherings have it
+  /// true if the formula has the mark only with a raised digit, π or χ that the name does not have
+  bool other_series{};
+  /// Returns true if more than one gathering may be meant.
   [[nodiscard]] constexpr bool doubtful() const noexcept { return several || other_series; }
   friend constexpr bool operator==(FoundGathering, FoundGathering) = default;
 };
-/// A leaf found by the name of its gathering and its place in it, or by the name it was inserted under.
+/// A leaf found by its gathering and its number in it, or by the name of an inserted leaf.
 struct FoundLeaf {
-  LeafOfBook leaf{}; ///< the first of the book with that name
-  bool doubtful{};   ///< more than one leaf may be meant
+  LeafOfBook leaf{}; ///< the first leaf of the book with that name
+  bool doubtful{};   ///< true if more than one leaf may be meant
   friend constexpr bool operator==(FoundLeaf, FoundLeaf) = default;
 };
 
-/// What a formula describes. A value of its own: the formula may go. A function that takes an ideal copy takes a formula
-/// too, and makes the ideal copy for the call; who asks more than once makes it first.
-/// As a range it has the leaves of the book, in their order.
+/// The book that a formula describes. It is independent of the formula, which may be destroyed. A function that takes
+/// an ideal copy also takes a formula and makes the ideal copy for the call; to call several functions, make the ideal
+/// copy first. As a range it has the leaves of the book, in order.
 class IdealCopy {
   std::vector<Run> runs_;
-  std::vector<std::int64_t> start_; // leaves before each run; one more at the end
+  std::vector<std::int64_t> start_; // leaves before each run, and the total at the end
   Letters letters_;
   Alphabet alphabet_;
   detail::ChangedGatherings changed_;
@@ -46,45 +48,49 @@ class IdealCopy {
   std::int64_t gatherings_{};
 
 public:
-  /// Evaluates a formula.
+  /// Makes the ideal copy of a formula.
   IdealCopy(Formula const& formula); // NOLINT(google-explicit-constructor): what takes the one takes the other
 
   // -- how many ------------------------------------------------------------------------------------------------------
 
-  /// The number of leaves of the ideal copy.
+  /// Returns the number of leaves of the ideal copy.
   [[nodiscard]] std::int64_t leaves() const noexcept { return start_.back(); }
-  /// Two to a leaf.
+  /// Returns the number of pages, two for each leaf.
   [[nodiscard]] std::int64_t pages() const noexcept { return 2 * leaves(); }
-  /// Gatherings of the runs; inserted ones are counted by `Formula`.
+  /// Returns the number of gatherings in the runs, without inserted ones, which `Formula` counts.
   [[nodiscard]] std::int64_t gatherings_of_runs() const noexcept { return gatherings_; }
-  /// The leaves with which a gathering was folded, before any change. pre: it is one of the formula.
+  /// Returns the number of leaves of a gathering as folded, before any change. Precondition: the formula has the
+  /// gathering.
   [[nodiscard]] int leaves_folded(GatheringAt at) const { return checked(at).leaves.at(at.index); }
-  /// The numbers of a gathering's leaves in the book, insertions included; to < from where the ideal copy has none of
-  /// them. pre: it is one of the formula.
+  /// Returns the numbers of a gathering's leaves in the book, including insertions. `to` is less than `from` if the
+  /// ideal copy has none of them. Precondition: the formula has the gathering.
   [[nodiscard]] NumbersOfLeaves numbers_of(GatheringAt at) const;
 
   // -- names -----------------------------------------------------------------------------------------------------------
 
-  /// The runs of the formula.
+  /// Returns the runs of the formula.
   [[nodiscard]] std::vector<Run> const& runs() const& noexcept { return runs_; }
   std::vector<Run> const& runs() const&& = delete; // it would look at what goes
-  /// The alphabet the signatures follow.
+  /// Returns the alphabet of the signatures.
   [[nodiscard]] Alphabet alphabet() const noexcept { return alphabet_; }
-  /// Which of J, U and W are used beside the 23 letters.
+  /// Returns which of J, U and W are used.
   [[nodiscard]] Letters letters() const noexcept { return letters_; }
-  /// The signature of a gathering. pre: it is one of the formula.
+  /// Returns the signature of a gathering. Precondition: the formula has the gathering.
   [[nodiscard]] Signature signature(GatheringAt at) const {
     auto const& run = checked(at);
     return run_member(run.first, run.last, at.index, alphabet_);
   }
-  /// The gathering of that signature. One with just this signature is preferred to one of another series.
+  /// Returns the gathering with a signature, or no value if there is none. A gathering with exactly this signature is
+  /// preferred to one of another series.
   [[nodiscard]] std::optional<FoundGathering> find(Signature const& name) const;
-  /// The leaf that is named so: leaf `leaf` of a gathering, or an inserted leaf by the name the formula prints (χ1, a3).
-  /// The ideal copy need not have it: a deleted leaf is found. pre: leaf from 1.
+  /// Returns the leaf with a name: leaf `leaf` of a gathering, or an inserted leaf by its name in the formula (χ1, a3).
+  /// It is found even if the ideal copy does not have it because it was deleted. Precondition: `leaf` is at least 1.
   [[nodiscard]] std::optional<FoundLeaf> find(Signature const& name, int leaf) const;
-  /// The numbers of all leaves inserted under a name, as of a⁴ in (A3+a⁴); none where several insertions have the name.
+  /// Returns the numbers of all leaves inserted under a name, such as a⁴ in (A3+a⁴), or no value if no insertion or
+  /// more than one has the name.
   [[nodiscard]] std::optional<NumbersOfLeaves> find_inserted(Signature const& name) const;
-  /// What an inserted leaf is called. None for a leaf of the gathering itself. pre: the gathering is one of the formula.
+  /// Returns the insertion of an inserted leaf, or no value for a leaf of the gathering itself. Precondition: the
+  /// formula has the gathering.
   [[nodiscard]] std::optional<InsertedLeaf> inserted(LeafOfBook const& leaf) const {
     static_cast<void>(checked(leaf.gathering));
     return changed_.inserted(leaf);
@@ -92,28 +98,31 @@ public:
 
   // -- leaves ----------------------------------------------------------------------------------------------------------
 
-  /// The number of a leaf in the book, from 1; none when the ideal copy lacks it. pre: the gathering is one of the formula.
+  /// Returns the number of a leaf in the book, from 1, or no value if the ideal copy does not have the leaf.
+  /// Precondition: the formula has the gathering.
   [[nodiscard]] std::optional<std::int64_t> leaf_number(LeafOfBook const& leaf) const;
-  /// The leaf that has a number in the book; none when the book has no such leaf.
+  /// Returns the leaf with a number in the book, or no value if the book has no such leaf.
   [[nodiscard]] std::optional<LeafOfBook> leaf_of_number(std::int64_t number) const;
-  /// The page of the book, from 1: recto 2n-1 and verso 2n of leaf n. A side that is not said is the recto.
+  /// Returns the page of the book, from 1: page 2n-1 is the recto and 2n the verso of leaf n. If no side is given, the
+  /// recto is meant.
   [[nodiscard]] std::optional<std::int64_t> page(LeafOfBook const& leaf, LeafSide side = LeafSide::not_said) const {
     auto const number = leaf_number(leaf);
     return number ? std::optional{2 * *number - (side == LeafSide::verso ? 0 : 1)} : std::nullopt;
   }
-  /// The leaf that is one piece of paper with this one across the gutter. None for the middle leaf of an odd gathering, for
-  /// a single cancel, for a leaf whose other half was deleted or cancelled by itself. A fold cancelled as one (±A4.5) is
-  /// conjugate, and so are the leaves of an inserted fold or gathering.
+  /// Returns the leaf that is one piece of paper with this one, joined at the gutter. There is no value for the middle
+  /// leaf of an odd gathering, for a single cancel, and for a leaf whose other half was deleted or cancelled
+  /// separately. The leaves of a fold that was cancelled as one (±A4.5), and of an inserted fold or gathering, are
+  /// conjugate.
   [[nodiscard]] std::optional<LeafOfBook> conjugate(LeafOfBook const& leaf) const;
-  /// The formula takes the leaf away.
+  /// Returns true if the formula deletes the leaf.
   [[nodiscard]] bool is_deleted(LeafOfBook const& leaf) const { return is_folded(leaf) && changed_.fate(leaf).deleted; }
-  /// The leaf was cut out and replaced.
+  /// Returns true if the leaf was cut out and replaced.
   [[nodiscard]] bool is_cancel(LeafOfBook const& leaf) const {
     return is_folded(leaf) && changed_.fate(leaf).cancelled;
   }
-  /// The formula notes that the leaf is blank (K8 blank), perhaps with a doubt.
+  /// Returns true if the formula notes that the leaf is blank (K8 blank), perhaps with a question mark.
   [[nodiscard]] bool is_blank(LeafOfBook const& leaf) const;
-  /// The leaves noted as blank, in their order; one that is deleted too is among them.
+  /// Returns the leaves that are noted as blank, in order, including deleted ones.
   [[nodiscard]] std::vector<LeafOfBook> const& blanks() const& noexcept { return blanks_; }
   std::vector<LeafOfBook> const& blanks() const&& = delete; // it would look at what goes
 
@@ -121,14 +130,14 @@ public:
 
   class leaf_iterator;
   class gathering_iterator;
-  /// The gatherings of the runs in their order.
+  /// The gatherings of the runs, in order.
   class Gatherings;
-  /// The gatherings in order, a range that lives as long as this ideal copy.
+  /// Returns the gatherings as a range, in order. It is valid as long as this ideal copy.
   [[nodiscard]] Gatherings gatherings() const&;
   Gatherings gatherings() const&& = delete; // it would look at what goes
-  /// An iterator to the first element.
+  /// Returns an iterator to the first leaf.
   [[nodiscard]] leaf_iterator begin() const&;
-  /// An iterator past the last element.
+  /// Returns an iterator past the last leaf.
   [[nodiscard]] leaf_iterator end() const&;
   leaf_iterator begin() const&& = delete;
   leaf_iterator end() const&& = delete;
@@ -139,15 +148,15 @@ private:
       broken("the formula has no such gathering");
     return runs_[at.run];
   }
-  /// A leaf of the gathering itself, whatever became of it.
+  /// Returns true for a leaf of the gathering itself, whether deleted or not.
   [[nodiscard]] bool is_folded(LeafOfBook const& leaf) const {
     return leaf.inserted == 0 && leaf.leaf >= 1 && leaf.leaf <= leaves_folded(leaf.gathering);
   }
   void note_blanks(Formula const& formula);
-  /// Leaves of the book before gathering `index` of a run; `index` may be the number of its gatherings.
+  /// Returns the leaves of the book before gathering `index` of a run. `index` may be the number of its gatherings.
   [[nodiscard]] std::int64_t before(GatheringAt at) const {
     auto const& run = runs_[at.run];
-    auto const earlier = changed_.last_before(at); // of the same run
+    auto const earlier = changed_.last_before(at); // in the same run
     if (earlier) return earlier->last_number() + run.leaves.total(at.index) - run.leaves.total(earlier->at.index + 1);
     return start_[at.run] + run.leaves.total(at.index);
   }
@@ -288,7 +297,7 @@ inline std::optional<NumbersOfLeaves> IdealCopy::find_inserted(Signature const& 
   return NumbersOfLeaves{from, from + first->count - 1};
 }
 
-/// Goes from leaf to leaf.
+/// An iterator over leaves.
 class IdealCopy::leaf_iterator {
   IdealCopy const* book_{};
   std::int64_t number_{};
@@ -299,20 +308,20 @@ public:
   /// The type of a distance between two iterators.
   using difference_type = std::ptrdiff_t;
   leaf_iterator() = default;
-  /// At the leaf of that number. pre: from 1 to one past the last.
+  /// Makes an iterator at the leaf with a number. Precondition: 1 to one past the last leaf.
   leaf_iterator(IdealCopy const& book, std::int64_t number) : book_{&book}, number_{number} {}
-  /// The element at this position.
+  /// Returns the leaf at this position.
   [[nodiscard]] LeafOfBook operator*() const { return *book_->leaf_of_number(number_); }
-  /// The next leaf.
+  /// Moves to the next leaf and returns this iterator.
   leaf_iterator& operator++() { return ++number_, *this; }
-  /// The next leaf; gives the one it was at.
+  /// Moves to the next leaf and returns the iterator as it was before.
   leaf_iterator operator++(int) {
     auto const old = *this;
     return ++number_, old;
   }
   friend bool operator==(leaf_iterator const& a, leaf_iterator const& b) noexcept { return a.number_ == b.number_; }
 };
-/// Goes from gathering to gathering.
+/// An iterator over gatherings.
 class IdealCopy::gathering_iterator {
   IdealCopy const* book_{};
   GatheringAt at_{};
@@ -323,37 +332,37 @@ public:
   /// The type of a distance between two iterators.
   using difference_type = std::ptrdiff_t;
   gathering_iterator() = default;
-  /// At the first gathering of that run.
+  /// Makes an iterator at the first gathering of a run.
   gathering_iterator(IdealCopy const& book, std::uint32_t run) : book_{&book}, at_{run, 0} {}
-  /// The element at this position.
+  /// Returns the gathering at this position.
   [[nodiscard]] GatheringOfBook operator*() const {
     auto const numbers = book_->numbers_of(at_);
     return {at_, book_->signature(at_), book_->leaves_folded(at_), numbers.count(), numbers.from};
   }
-  /// The next gathering.
+  /// Moves to the next gathering and returns this iterator.
   gathering_iterator& operator++() {
     if (++at_.index == book_->runs_[at_.run].gatherings) at_ = {at_.run + 1, 0};
     return *this;
   }
-  /// The next gathering; gives the one it was at.
+  /// Moves to the next gathering and returns the iterator as it was before.
   gathering_iterator operator++(int) {
     auto const old = *this;
     return ++*this, old;
   }
   friend bool operator==(gathering_iterator const& a, gathering_iterator const& b) noexcept { return a.at_ == b.at_; }
 };
-/// The gatherings of an ideal copy, looked at; lives no longer than it.
+/// The gatherings of an ideal copy as a view, which the ideal copy must outlive.
 class IdealCopy::Gatherings {
   IdealCopy const* book_;
 
 public:
-  /// The type of an iterator over the elements.
+  /// The type of an iterator over the gatherings.
   using iterator = gathering_iterator;
-  /// pre: the ideal copy outlives the view.
+  /// Makes the view. Precondition: the ideal copy outlives it.
   explicit Gatherings(IdealCopy const& book) : book_{&book} {}
-  /// An iterator to the first element.
+  /// Returns an iterator to the first gathering.
   [[nodiscard]] iterator begin() const { return {*book_, 0}; }
-  /// An iterator past the last element.
+  /// Returns an iterator past the last gathering.
   [[nodiscard]] iterator end() const { return {*book_, static_cast<std::uint32_t>(book_->runs_.size())}; }
 };
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// Paper for one copy of a formula: leaves over the leaves that a sheet of the format makes. It is a range. (−L4) says
-/// only that the leaf is not in that place: it may have been cut away blank, or be one of the leaves bound elsewhere; a
-/// cancel may have been printed in the room so freed, several to a sheet, or on paper of its own. So the answer has
-/// three numbers, each with what it assumes. An identity ([=L4]) settles the matter for its leaf: two places, one leaf.
+/// The paper for one copy of a formula: its leaves divided by the leaves of a sheet of the format. The result is a
+/// range. (−L4) says only that the leaf is not in this place: it may have been blank and cut away, or it may be a leaf
+/// that is bound elsewhere; a cancel may have been printed in the free place, several to a sheet, or on paper of its
+/// own. So the answer has three numbers, each with its assumption. An identity ([=L4]) decides the question for its
+/// leaf: two places, one leaf.
 #pragma once
 
 #include <bifolium/collation/ideal_copy.hpp>
@@ -12,30 +13,30 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Two runs whose part sheets are printed on one sheet: observed where the formula states an identity, inferred where
-/// only the arithmetic speaks: first and last gathering together make whole sheets (Bowers, Studies in Bibliography 1,
-/// allows it where the two are of an unequal number of leaves, and asks for evidence otherwise).
+/// Two runs whose parts of sheets are printed on one sheet. It is observed if the formula states an identity. It is
+/// inferred if only the arithmetic suggests it: first and last gathering together make whole sheets (Bowers, Studies in
+/// Bibliography 1, allows this if their numbers of leaves are unequal, and asks for evidence otherwise).
 struct SharedSheet {
-  std::uint32_t first_run{}, second_run{}; ///< two runs of the formula, by their place in it, from 0
-  bool observed{};                         ///< true where somebody saw it, false where it is supposed
+  std::uint32_t first_run{}, second_run{}; ///< indices of the two runs in the formula, from 0
+  bool observed{};                         ///< true if observed, false if inferred
   friend constexpr bool operator==(SharedSheet, SharedSheet) = default;
 };
 
-/// Sheets of paper for one copy, and what each of the three numbers assumes.
+/// Sheets of paper for one copy, and the assumption of each of the three numbers.
 struct PaperOfFormula {
-  Range<Fraction> sheets{};                                    ///< of one copy, by three ways to take the formula
-  std::string low_assumes{}, stated_assumes{}, high_assumes{}; ///< in words, what each of them takes for granted
+  Range<Fraction> sheets{};                                    ///< sheets of one copy
+  std::string low_assumes{}, stated_assumes{}, high_assumes{}; ///< the assumptions of the three numbers, in words
   std::vector<SharedSheet> shared{};                           ///< sheets that two runs share
 };
 
-/// The formula states one format, and the format says how many leaves its sheet makes.
+/// Returns true if the formula states exactly one format, and this format says how many leaves a sheet makes.
 [[nodiscard]] inline bool states_paper(Formula const& formula) noexcept {
   return formula.format() && !formula.second_format() && formula.format()->leaves_to_sheet();
 }
 
 namespace detail {
 
-/// A leaf by its place in the runs; an `inserted` one by the number of the change that brings it.
+/// A leaf by its place in the runs; an `inserted` leaf by the number of the change that adds it.
 struct PaperLeaf {
   bool inserted{};
   GatheringAt gathering{};
@@ -56,7 +57,7 @@ private:
   std::vector<Link> links_{};
 
   void link(PaperLeaf const& a, PaperLeaf const& b) { links_.push_back(b < a ? Link{b, a} : Link{a, b}); }
-  /// In order, each once.
+  /// Sorts the links and removes repeated ones.
   void settle() {
     merge_sort(links_, [](Link const& a, Link const& b) { return a < b; });
     std::size_t kept = 0;
@@ -75,9 +76,9 @@ private:
       if (one == nullptr) continue;
       auto const at = one->named ? named(one->name) : std::optional{one->gathering};
       if (!at) continue;
-      // where only a gathering is named its first leaf is meant, as in (=π)
+      // if only a gathering is named, its first leaf is meant, as in (=π)
       PaperLeaf const there{false, *at, one->other_leaf == 0 ? 1 : one->other_leaf};
-      // an inserted leaf and a cancel are leaves beside those that were folded
+      // an inserted leaf and a cancel are leaves in addition to those that were folded
       bool const beside = one->insertion || book_.is_cancel({one->gathering, one->leaf, 0});
       PaperLeaf const here{beside, one->gathering, beside ? static_cast<int>(i) : one->leaf};
       if (here != there) link(here, there);
@@ -109,7 +110,7 @@ public:
 
 } // namespace detail
 
-/// Paper for one copy in sheets of `format`. pre: the format says how many leaves a sheet makes.
+/// Returns the paper for one copy in sheets of `format`. Precondition: the format says how many leaves a sheet makes.
 [[nodiscard]] inline PaperOfFormula paper(Formula const& formula, Format format) {
   auto const leaves_to_sheet = format.leaves_to_sheet();
   if (!leaves_to_sheet) broken("paper can be reckoned only for a format that says how many leaves a sheet makes");
@@ -121,7 +122,7 @@ public:
     if (auto const* const one = change.cancel()) cancels += leaves(*one);
   }
   auto const links = reckoner.links();
-  // every place was printed: the leaves of the book, those deleted, those cut out for cancels
+  // every place was printed: the leaves of the book, deleted leaves, and leaves cut out for cancels
   auto const printed = leaf_count(formula) + deleted + cancels - links;
   auto const unexplained = deleted > links ? deleted - links : 0;
   auto const free_cancels = cancels > links ? cancels - links : 0;
@@ -145,7 +146,7 @@ public:
       result.sheets.stated.is_whole() ? "the sheets come out even" : "the rest of the last sheet was left white";
   return result;
 }
-/// Paper for one copy under the format that the formula states. pre: states_paper(formula).
+/// Returns the paper for one copy in the format that the formula states. Precondition: states_paper(formula).
 [[nodiscard]] inline PaperOfFormula paper(Formula const& formula) {
   if (!states_paper(formula)) broken("the formula states no format, or more than one: say which to reckon with");
   return paper(formula, *formula.format());

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Runs of gatherings, of which a formula consists: A-K⁸. A run is kept as it is written and never as the gatherings it
-/// means, so a formula is as small as its text. Changes to single leaves (−L4): collation/change.hpp.
+/// Runs of gatherings, such as A-K⁸, of which a formula consists. A run is stored as it is written and never as a list
+/// of gatherings, so a formula is as small as its text. collation/change.hpp has the changes to single leaves (−L4).
 #pragma once
 
 #include <bifolium/leaf/gathering.hpp>
@@ -13,33 +13,36 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The leaf counts of a run: one, or several that take turns (8/4: the first gathering has eight leaves, the next four).
+/// The leaf counts of a run: one, or several that alternate (8/4: the first gathering has eight leaves, the next four,
+/// and so on).
 class Cycle {
 public:
-  /// The most counts that can alternate.
+  /// The greatest number of counts that can alternate.
   static constexpr std::size_t most_terms = 8;
 
   constexpr Cycle() = default;
-  /// The same count each time.
+  /// Makes a cycle with one count for all gatherings. Precondition: 1 to 4096 leaves.
   constexpr explicit Cycle(int leaves) { push(leaves); }
 
-  /// Adds a term; false when there is no room. pre: 1 to 4096 leaves.
+  /// Adds a count. Returns false if there is no room. Precondition: 1 to 4096 leaves.
   constexpr bool push(int leaves) {
     if (leaves < 1 || leaves > most_leaves_in_gathering) broken("a gathering has from 1 to 4096 leaves");
     if (size_ >= most_terms) return false;
     terms_[size_++] = static_cast<std::uint16_t>(leaves);
     return true;
   }
-  /// The number of elements.
+  /// Returns the number of counts.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
-  /// The count of that place. pre: i < size().
+  /// Returns count `i`. Precondition: i < size().
   [[nodiscard]] constexpr int term(std::size_t i) const {
     if (i >= size_) broken("the run has no such count of leaves");
     return terms_[i];
   }
-  /// The leaves of gathering `index` of the run, from 0. pre: not empty; the index not below 0.
+  /// Returns the leaves of gathering `index` of the run, counting from 0. Precondition: the cycle is not empty and
+  /// `index` is at least 0.
   [[nodiscard]] constexpr int at(std::int64_t index) const { return size_ == 1 ? terms_[0] : terms_[turn(index).term]; }
-  /// The leaves of the first `gatherings` together. pre: not empty; not below 0, and so few that their leaves fit in 64 bits.
+  /// Returns the leaves of the first `gatherings` gatherings together. Precondition: the cycle is not empty,
+  /// `gatherings` is at least 0, and the sum fits in 64 bits.
   [[nodiscard]] constexpr std::int64_t total(std::int64_t gatherings) const {
     if (size_ == 1) return gatherings * terms_[0];
     std::int64_t cycle = 0, rest = 0;
@@ -50,7 +53,8 @@ public:
     }
     return cycles * cycle + rest;
   }
-  /// The same counts, beginning `steps` terms later. pre: not empty; steps not below 0.
+  /// Returns the cycle that begins `steps` counts later. Precondition: the cycle is not empty and `steps` is at least
+  /// 0.
   [[nodiscard]] constexpr Cycle turned(std::int64_t steps) const {
     Cycle result;
     for (std::size_t i = 0; i < size_; ++i) result.push(terms_[(turn(steps).term + i) % size_]);
@@ -59,7 +63,7 @@ public:
   friend constexpr bool operator==(Cycle const&, Cycle const&) = default;
 
 private:
-  /// How often all counts came before that place of the run, and which of them is there.
+  /// The number of full turns of the cycle before a place of the run, and the count at this place.
   struct Turn {
     std::int64_t cycles;
     std::size_t term;
@@ -74,23 +78,24 @@ private:
 
 /// Gatherings that follow one another in one series, with their leaf counts: A-K⁸, π², a-o8/6.
 struct Run {
-  Signature first, last;                  ///< the two ends of the run; the same where it is one gathering
-  std::int64_t gatherings{1};             ///< how many
-  Cycle leaves{};                         ///< how many leaves each has
-  bool first_inferred{}, last_inferred{}; ///< [A]-D⁴: unsigned, the signature inferred from the sequence
-  bool unsigned_throughout{};             ///< inside brackets round the whole formula: [a-c⁶]
-  bool imperfect{};                       ///< followed by +: more leaves once existed
-  bool begins_part{};                     ///< a semicolon or the name of a volume comes before it: another part
+  Signature first, last;      ///< the two ends of the run; equal if it is one gathering
+  std::int64_t gatherings{1}; ///< number of gatherings
+  Cycle leaves{};             ///< number of leaves of each
+  /// true for [A]-D⁴: the gathering is unsigned and its signature inferred from the sequence
+  bool first_inferred{}, last_inferred{};
+  bool unsigned_throughout{}; ///< true inside brackets around the whole formula: [a-c⁶]
+  bool imperfect{};           ///< true if + follows: the book once had more leaves
+  bool begins_part{};         ///< true if a semicolon or the name of a volume comes before it
 
-  /// Leaves of the whole run, before any change.
+  /// Returns the number of leaves of the whole run, before any change.
   [[nodiscard]] constexpr std::int64_t leaf_total() const { return leaves.total(gatherings); }
   friend constexpr bool operator==(Run const&, Run const&) = default;
 };
 
-/// A gathering of a formula: the run and the place in it, both from 0.
+/// A gathering of a formula: the run, and the place in this run.
 struct GatheringAt {
-  std::uint32_t run{};  ///< which run of the formula, from 0
-  std::int64_t index{}; ///< which gathering of the run, from 0
+  std::uint32_t run{};  ///< index of the run in the formula, from 0
+  std::int64_t index{}; ///< index of the gathering in the run, from 0
   friend constexpr auto operator<=>(GatheringAt, GatheringAt) = default;
 };
 

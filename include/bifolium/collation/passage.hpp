@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What is written beside the gatherings of a formula and is none: a statement of signing, a number of leaves, a pagination,
-/// plates, words. It is handed over by its place in the text and never guessed at: a pagination is read by
-/// record/read_pagination.hpp, a statement of signing by record/read_signing.hpp.
+/// Text beside the gatherings of a formula: a statement of signing, a number of leaves, a pagination, plates, words.
+/// The reader gives the place of such a passage in the text and does not interpret it: record/read_pagination.hpp reads
+/// a pagination, record/read_signing.hpp a statement of signing.
 #pragma once
 
 #include <bifolium/core/text_span.hpp>
@@ -11,9 +11,9 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A part of the text of a formula that is not of gatherings.
+/// A part of the text of a formula that is not about gatherings.
 struct Passage {
-  /// What it seems to be.
+  /// The kind of passage, by its first words.
   enum class Kind : std::uint8_t {
     signing,    ///< [$4 signed]
     leaves,     ///< 70 leaves
@@ -21,7 +21,7 @@ struct Passage {
     plates,     ///< + 2 leaves of plates
     prose       ///< anything else
   };
-  Kind kind{};     ///< what it seems to be
+  Kind kind{};     ///< the kind
   TextSpan text{}; ///< its bytes, without the semicolon after it
   friend constexpr bool operator==(Passage, Passage) = default;
 };

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reading a collation formula. Grammar and conventions follow Bowers as the manuals report him (ICCU; STCV; Modena), the
-/// habits of BMC, GW and the STC where the dialect says so.
+/// Reads a collation formula. Grammar and conventions follow Bowers as manuals report him (ICCU; STCV; Modena), and the
+/// habits of BMC, GW and STC if the dialect says so.
 #pragma once
 
 #include <bifolium/collation/detail/grammar.hpp>
@@ -11,29 +11,30 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The sink that keeps everything.
+/// Receives the elements of a formula and stores them.
 class FormulaReader {
   std::string_view text_;
-  Formula* formula_; // null where nothing is kept
+  Formula* formula_; // null if nothing is stored
   Letters letters_;
   std::size_t column_at_{0};
   std::uint32_t column_{1};
   std::size_t list_{0};   // the change with which a list of identities begins
-  int list_leaf_{0};      // the leaf written before it
-  TextSpan next_label_{}; // of the part that begins with the next run
+  int list_leaf_{0};      // the leaf written before this list
+  TextSpan next_label_{}; // the label of the part that begins with the next run
 
   FormulaReader(std::string_view text, Formula* formula, Letters letters)
       : text_{text}, formula_{formula}, letters_{letters} {
     if (formula_ != nullptr) formula_->runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : runs_at_most(text));
   }
 
-  /// Runs are separated by blanks; a vector that grew by copying would cost a long text twice its reading.
+  /// Returns an upper bound of the number of runs, which are separated by blanks. A vector that grows by copying would
+  /// make reading a long text take twice as long.
   static std::size_t runs_at_most(std::string_view text) noexcept {
     std::size_t blanks = 0;
     for (char c : text) blanks += c == ' ' ? 1U : 0U;
     return blanks < text.size() / 4 ? blanks + 1 : text.size() / 4 + 1;
   }
-  /// Columns are asked for almost in order, so the last one is a good place to count from.
+  /// Returns the column of a byte. Columns are asked for almost in order, so counting starts at the last one.
   std::uint32_t column(std::size_t at) {
     if (at < column_at_) column_at_ = 0, column_ = 1;
     for (; column_at_ < at; column_at_ += decode(text_, column_at_).bytes) ++column_;
@@ -41,14 +42,14 @@ class FormulaReader {
   }
   [[nodiscard]] Error error(Doubt doubt) {
     auto const text = text_;
-    // whole characters
+    // cut at a whole character
     while (doubt.to > doubt.from && doubt.to < text.size() &&
            (static_cast<unsigned char>(text[doubt.to]) & 0xC0U) == 0x80U)
       --doubt.to;
     auto const size = doubt.to > doubt.from ? doubt.to - doubt.from : 0;
     return error_at(doubt.problem, 1, column(doubt.from), text.data() + doubt.from, size, doubt.limit);
   }
-  /// Words as they are meant, without the entities of HTML and TEI.
+  /// Returns the words of a part of the text, with the entities of HTML and TEI replaced.
   [[nodiscard]] std::string words(std::size_t from, std::size_t to) const {
     std::string result;
     for (auto i = from; i < to;) {
@@ -65,7 +66,8 @@ class FormulaReader {
     formula_->parts_.push_back({words(next_label_.from, next_label_.to), run, run, 0});
     next_label_ = {};
   }
-  /// The leaves of the parts, when all is read: changes may be far from what they change.
+  /// Counts the leaves of the parts when everything is read, since changes may be far from the gatherings that they
+  /// change.
   void count_parts() {
     auto& parts = formula_->parts_;
     for (auto& part : parts)
@@ -96,7 +98,7 @@ class FormulaReader {
     formula_->changes_.push_back(Change{one, {found.from, found.to}, found.doubtful});
     formula_->forms_.push_back(found.form);
   }
-  /// The two leaves of a fold that are cancelled together know it of each other.
+  /// Adds a cancel. The two leaves of a fold that are cancelled together become one change.
   void cancel(FoundChange const& found) {
     Cancel one{found.gathering, found.first, found.last, found.first == 0};
     auto const* const before = formula_->changes_.empty() ? nullptr : formula_->changes_.back().cancel();
@@ -111,7 +113,8 @@ class FormulaReader {
     }
     keep(one, found);
   }
-  /// An identity belongs to the change before it, or else to the gathering; those of a list to one leaf after another.
+  /// Adds an identity. It belongs to the change before it, or else to the gathering; in a list, to one leaf after
+  /// another.
   void identity(FoundChange const& found) {
     auto const& changes = formula_->changes_;
     bool const goes_on = !changes.empty() && changes.back().identity() != nullptr &&
@@ -130,13 +133,13 @@ class FormulaReader {
   }
 
 public:
-  /// A sink for what is read a second time and not kept.
+  /// Returns a receiver for text that is read a second time and not stored.
   [[nodiscard]] FormulaReader nobody() const { return {text_, nullptr, letters_}; }
 
   void run(FoundRun const& found) {
     if (formula_ == nullptr) return;
     static constexpr Run blank{};
-    formula_->runs_.push_back(blank); // made where it stays
+    formula_->runs_.push_back(blank); // constructed in its place
     auto& run = formula_->runs_.back();
     run.first = signature_of(found.first, text_, letters_);
     run.last = found.gatherings == 1 ? run.first : signature_of(found.last, text_, letters_);
@@ -184,7 +187,7 @@ public:
   void paper_class(std::size_t from, std::size_t to) {
     if (formula_ != nullptr) formula_->paper_class_ = text_.substr(from, to - from);
   }
-  /// The name of a volume: of the part that begins, or of the one before it.
+  /// Takes the name of a volume, for the part that begins or for the part before it.
   void label(std::uint32_t from, std::uint32_t to, bool begins) {
     if (formula_ == nullptr) return;
     if (begins)
@@ -212,7 +215,8 @@ public:
     if (formula_ != nullptr) formula_->runs_.back().imperfect = true;
   }
 
-  /// The formula is made where it is returned: it is seven vectors and strings to move otherwise, twice.
+  /// Reads a formula. The result is constructed in the return value, because moving it twice means moving seven vectors
+  /// and strings.
   static Expected<Formula> read(std::string_view text, Dialect dialect) {
     Expected<Formula> result{Formula{}};
     FormulaReader reader{text, &*result, dialect.letters};
@@ -230,8 +234,8 @@ public:
 
 } // namespace detail
 
-/// Reads a formula, with its format statement, changes, statement of signing and what follows it.
-/// error: the first thing that cannot be read, with its column in code points. What is doubtful is in warnings().
+/// Reads a formula with its format statement, changes, statement of signing and the text after it. Doubtful readings
+/// are in warnings(). Error: the first part that cannot be read, with its column in characters.
 inline Expected<Formula> read_formula(std::string_view text, Dialect dialect = {}) {
   return detail::FormulaReader::read(text, dialect);
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// References to a leaf or a page, as bibliographies give them: sig. 2B1v, A3r, A3ᵛ, A3 recto, Aiij, 36/10, [2]/1r, and
-/// by the number of the leaf, 10b or f. 12v. They are looked up in the ideal copy, because only the formula says which leaf
-/// of the book A3 is. An inserted leaf is referred to by the name that the formula prints (χ1, a3, 3/8*), or by the leaf
-/// before it: B3+1. Recto is the side read first, also in a book read from right to left.
+/// References to a leaf or a page, as bibliographers write them: sig. 2B1v, A3r, A3ᵛ, A3 recto, Aiij, 36/10, [2]/1r,
+/// and by the number of the leaf, 10b or f. 12v. They are looked up in the ideal copy, because only the formula says
+/// which leaf of the book A3 is. An inserted leaf is named as in the formula (χ1, a3, 3/8*), or by the leaf before it:
+/// B3+1. The recto is the side that is read first, also in a book read from right to left.
 #pragma once
 
 #include <bifolium/collation/ideal_copy.hpp>
@@ -14,12 +14,12 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A leaf, and which of its sides.
+/// A leaf and a side of it.
 struct Reference {
-  LeafOfBook leaf{}; ///< the leaf in the book
-  LeafSide side{};   ///< which side of it
-  bool doubtful{};   ///< more than one leaf may be meant; the first is taken. Not compared
-  /// In the order of the book; a leaf of which no side is named comes before its recto.
+  LeafOfBook leaf{}; ///< the leaf
+  LeafSide side{};   ///< the side
+  bool doubtful{};   ///< true if more than one leaf may be meant; the first is taken. Comparison ignores it
+  /// Orders references as in the book. A leaf without a side comes before its recto.
   friend constexpr auto operator<=>(Reference const& a, Reference const& b) noexcept {
     auto const c = a.leaf <=> b.leaf;
     return std::is_neq(c) ? c : a.side <=> b.side;
@@ -49,7 +49,7 @@ struct ReferenceScan {
     for (; is_digit(byte()); ++at) n = n > 99999999 ? n : n * 10 + (byte() - '0');
     return at == from ? -1 : n;
   }
-  /// ij, iiij, viii. A lone v at the end is the verso, and a v after the numeral too: iiiv is leaf three, verso.
+  /// Reads ij, iiij or viii. A v alone at the end, or after the numeral, is the verso: iiiv is leaf three, verso.
   constexpr std::int64_t roman() noexcept {
     auto const numeral = roman_numeral(text.substr(at));
     if (text.substr(at) == "v") return 0;
@@ -76,7 +76,7 @@ struct ReferenceScan {
 
 namespace detail {
 
-/// The leaf called 8* of a gathering: (+8*), inserted after leaf 8.
+/// Returns the leaf named 8* of a gathering: (+8*), inserted after leaf 8.
 inline std::optional<LeafOfBook> starred_leaf(IdealCopy const& book, GatheringAt at, int leaf) {
   for (int k = 1;;) {
     auto const one = book.inserted({at, leaf, k});
@@ -89,12 +89,13 @@ inline std::optional<LeafOfBook> starred_leaf(IdealCopy const& book, GatheringAt
 class ReferenceReader {
   IdealCopy const& book_;
   ReferenceScan scan_;
-  std::size_t start_{}; // of the signature
+  std::size_t start_{}; // where the signature begins
 
   [[nodiscard]] Error error(Problem problem, std::int64_t limit = 0) const {
     return error_at(problem, 1, column_of(scan_.text, scan_.at), scan_.text.data(), scan_.text.size(), limit);
   }
-  /// B3+1, 3/8*: a leaf inserted after another. `after` is 0 for one before the first leaf.
+  /// Makes the reference for B3+1 or 3/8*: a leaf inserted after another. `after` is 0 for a leaf before the first
+  /// leaf.
   [[nodiscard]] Expected<Reference> inserted(Signature const& mark, int after, int number, bool star, LeafSide side) {
     auto const gathering = book_.find(mark);
     scan_.at = start_;
@@ -110,7 +111,7 @@ class ReferenceReader {
     TokenCursor c{text, start_};
     return SignatureReader{text, book_.letters()}.take(c);
   }
-  /// What follows the mark is the leaf and the side.
+  /// Reads the leaf and the side after the mark.
   [[nodiscard]] Expected<Reference> after_mark(FoundSignature const& mark, std::string_view text) {
     scan_.at = start_;
     if (!mark) return error(Problem::not_a_reference);
@@ -171,7 +172,7 @@ public:
     auto const text = scan_.text;
     auto const longest = after_mark(mark_in(text), text);
     if (longest) return longest;
-    // In π1r and *1r the scanner finds a signature πR; a shorter one may leave a leaf of the book.
+    // In π1r and *1r the scanner finds a signature πR; a shorter signature may leave a leaf of the book.
     for (auto end = text.size() < start_ + 32 ? text.size() : start_ + 32; end-- > start_ + 1;) {
       auto const mark = mark_in(text.substr(0, end));
       if (!mark || mark.end != end) continue;
@@ -181,17 +182,17 @@ public:
   }
 };
 
-/// The leaf that a reference names, whether the ideal copy has it or the formula takes it away.
+/// Returns the leaf that a reference names, even if the formula deletes it.
 inline Expected<Reference> find_reference(IdealCopy const& book, std::string_view text) {
   return ReferenceReader{book, text}.read();
 }
 
 } // namespace detail
 
-/// Reads a reference and finds its leaf. Where two gatherings bear one signature, as in volumes described together, the
-/// first is meant, and the reference is doubtful; the number of the leaf (f. 12v) tells the others.
-/// error: not_a_reference, no_such_gathering, no_such_leaf (with the leaves the gathering has), reference_not_in_book for
-/// a leaf that was deleted or a number past the end.
+/// Reads a reference and finds its leaf. If several gatherings have one signature, as in volumes described together,
+/// the first is meant and the reference is doubtful; the number of a leaf (f. 12v) identifies the others. Errors:
+/// not_a_reference, no_such_gathering, no_such_leaf (`limit` is the number of leaves of the gathering),
+/// reference_not_in_book for a deleted leaf or a number after the end of the book.
 [[nodiscard]] inline Expected<Reference> read_reference(IdealCopy const& book, std::string_view text) {
   auto const found = detail::find_reference(book, text);
   if (found && !book.leaf_number(found->leaf))
@@ -199,13 +200,13 @@ inline Expected<Reference> find_reference(IdealCopy const& book, std::string_vie
   return found;
 }
 
-/// How a reference is set down.
+/// The notation of a reference.
 enum class ReferenceForm : std::uint8_t {
   signature,   ///< B3v, 36/10r; an inserted leaf by its name, or by the leaf before it: B3+1
   raised_side, ///< B3ᵛ
-  roman, ///< Biij verso, as early books sign; in figures where the numeral could be taken for part of the signature
+  roman,       ///< Biij verso, as early books sign; in digits if the numeral could be read as part of the signature
   leaf_number, ///< f. 12v
-  leaf_letter  ///< 12b, as incunable catalogues have it; f. 12 where no side is said
+  leaf_letter  ///< 12b, as in catalogues of incunables; f. 12 if there is no side
 };
 
 namespace detail {
@@ -215,7 +216,8 @@ inline std::string mark_and_leaf(Signature const& mark, std::string_view figure)
   if (mark.mark() == Mark::number) text += '/';
   return text.append(figure);
 }
-/// The name of an inserted leaf as the formula prints it; empty where it has none, or where another leaf has it too.
+/// Returns the name of an inserted leaf in the formula. It is empty if the leaf has no name, or if another leaf has the
+/// same name.
 inline std::string name_of_inserted(IdealCopy const& book, LeafOfBook const& leaf) {
   auto const one = book.inserted(leaf);
   if (!one || (!one->insertion.named && !one->insertion.named_by_place)) return {};
@@ -226,7 +228,7 @@ inline std::string name_of_inserted(IdealCopy const& book, LeafOfBook const& lea
   auto const back = find_reference(book, text);
   return back && back->leaf == leaf ? text : std::string{};
 }
-/// The leaf without a side: by its name, or by the leaf before it where it has none.
+/// Writes a leaf without a side: by its name, or by the leaf before it if it has no name.
 inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool roman) {
   if (leaf.inserted > 0)
     if (auto name = name_of_inserted(book, leaf); !name.empty()) return name;
@@ -246,9 +248,9 @@ inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool
 
 } // namespace detail
 
-/// Writes a reference; reading it gives the same leaf and side again. An inserted leaf is written by the name that the
-/// formula prints; by the leaf before it (B3+1) where it has none or another leaf has the same.
-/// pre: a leaf of a gathering of the formula; for the forms by number, a leaf of the ideal copy.
+/// Writes a reference. Reading it gives the same leaf and side. An inserted leaf is written by its name in the formula,
+/// or by the leaf before it (B3+1) if it has no name or another leaf has the same. Precondition: the formula has the
+/// gathering of the leaf; for the notations by number, the ideal copy has the leaf.
 [[nodiscard]] inline std::string write_reference(IdealCopy const& book, Reference const& reference,
                                                  ReferenceForm form = ReferenceForm::signature) {
   bool const said = reference.side != LeafSide::not_said, recto = reference.side == LeafSide::recto;
@@ -265,11 +267,12 @@ inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool
   return text + (recto ? 'r' : 'v');
 }
 
-/// The page of the book, from 1: recto 2n-1 and verso 2n of leaf n. A side that is not said is the recto.
+/// Returns the page of the book, from 1: page 2n-1 is the recto and 2n the verso of leaf n. If no side is given, the
+/// recto is meant.
 [[nodiscard]] inline std::optional<std::int64_t> page_of_book(IdealCopy const& book, Reference const& reference) {
   return book.page(reference.leaf, reference.side);
 }
-/// The reference to a page, counted from 1; none where the book has no such page.
+/// Returns the reference to a page, where pages count from 1, or no value if the book has no such page.
 [[nodiscard]] inline std::optional<Reference> reference_of_page(IdealCopy const& book, std::int64_t page) {
   if (page < 1) return std::nullopt;
   auto const leaf = book.leaf_of_number(page / 2 + page % 2);
@@ -277,9 +280,9 @@ inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool
   return Reference{*leaf, page % 2 != 0 ? LeafSide::recto : LeafSide::verso};
 }
 
-/// The position of the page in the forme when its gathering is printed by a scheme: sheet, forme, row and column. None for
-/// an inserted leaf, and none where the scheme makes another number of leaves than the gathering has: it was printed in
-/// another way.
+/// Returns the position of the page in the forme if a scheme prints its gathering: sheet, forme, row and column. There
+/// is no value for an inserted leaf, or if the scheme makes another number of leaves than the gathering has, because
+/// the gathering was then printed in another way.
 template <int N>
 [[nodiscard]] std::optional<FormePosition> place_of(IdealCopy const& book, Reference const& reference,
                                                     Imposition<N> const& imposition) {
@@ -289,9 +292,9 @@ template <int N>
   return imposition.find_place(2 * reference.leaf.leaf - (reference.side == LeafSide::verso ? 0 : 1));
 }
 
-/// The position of the page by the fold itself, for schemes whose sheets make several gatherings: a sheet that makes an
-/// eight and a four for A-F⁸/⁴, a sheet cut into half-sheets. The gatherings of the run are taken in turn from the first
-/// on; none where one of them has other leaves than the scheme gives it.
+/// Returns the position of the page from a fold, for schemes whose sheets make several gatherings, such as a sheet that
+/// makes an eight and a four for A-F⁸/⁴, or a sheet cut into half-sheets. The gatherings of the run are assigned in
+/// order from the first one. There is no value if one of them has another number of leaves than in the fold.
 template <int N>
 [[nodiscard]] std::optional<FormePosition> place_of(IdealCopy const& book, Reference const& reference,
                                                     Fold<N> const& fold) {

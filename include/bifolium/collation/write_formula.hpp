@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Writing a formula in one canonical way: a blank between runs, a semicolon between parts, changes directly after the
-/// run, an en dash never (records are searched with the hyphen), a true minus and a plus-minus in changes. Reading what was
-/// written gives the formula again.
+/// Writes a formula in one canonical notation: a blank between runs, a semicolon between parts, changes directly after
+/// the run, a hyphen and never an en dash (because records are searched with the hyphen), a true minus and a plus-minus
+/// in changes. Reading the text gives the same formula.
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
@@ -17,21 +17,21 @@ namespace detail {
 class FormulaWriter : MarkWriter {
   Formula const& formula_;
 
-  /// Whether a mark is one of these: in the inside of a parenthesis they mean something else.
+  /// Returns true if a mark is one of these signs, which have another meaning inside a parenthesis.
   static bool has_any(Signature const& mark, char const* signs) {
     return mark.mark() == Mark::symbol && std::string_view{mark.text()}.find_first_of(signs) != std::string_view::npos;
   }
   void leaf(Signature const& gathering, int position) {
     if (has_any(gathering, "+()"))
-      return number(position); // such a mark cannot be named in a parenthesis: the figure means the gathering before it
+      return number(position); // such a mark cannot be named in a parenthesis: the number means the gathering before it
     if (gathering.text()[0] == ':' && !text_.empty() && text_.back() == '(') text_ += ' '; // (: is a mark of its own
-    // a figure alone would be a leaf
+    // a number alone would be a leaf
     mark(gathering, position == 0 && gathering.mark() == Mark::number && !gathering.is_quoted());
     if (position == 0) return;
     if (gathering.mark() == Mark::number) text_ += '/';
     number(position);
   }
-  /// The identity before change `i` names the same gathering.
+  /// Returns true if the identity before change `i` names the same gathering.
   [[nodiscard]] bool figure_is_enough(std::size_t i) const {
     auto const* const here = formula_.changes()[i].identity();
     auto const* const before = formula_.changes()[i - 1].identity();
@@ -40,24 +40,26 @@ class FormulaWriter : MarkWriter {
   }
   [[nodiscard]] ChangeForm const& form(std::size_t i) const { return formula_.change_forms()[i]; }
   [[nodiscard]] bool opens(std::size_t i) const { return form(i).separator == ChangeForm::Separator::opens; }
-  /// An identity that brackets would not hold: B1=C2 has its leaf, and of )( the sign must be all that is before it.
+  /// Returns true for an identity that cannot be in brackets: B1=C2 has its leaf, and the sign must be the only text
+  /// before )(.
   [[nodiscard]] bool is_bare(std::size_t i) const {
     auto const& identity = *formula_.changes()[i].identity();
     return form(i).leaf_written || (identity.named && has_any(identity.name, "()"));
   }
-  /// The end of a list of identities that begins with change `i`; one without a name of its own would take the last one.
+  /// Returns the end of a list of identities that begins with change `i`. An identity without a name of its own would
+  /// get the last name.
   [[nodiscard]] std::size_t end_of_list(std::size_t i) const {
     auto const& changes = formula_.changes();
     auto const first = i;
     for (++i; i < changes.size(); ++i) {
-      if (is_bare(first) && !figure_is_enough(i)) break; // without brackets a list is continued with figures only
+      if (is_bare(first) && !figure_is_enough(i)) break; // without brackets a list continues with numbers only
       auto const* const one = changes[i].identity();
       if (one == nullptr || opens(i) || form(i).leaf_written || (!one->named && changes[i - 1].identity()->named))
         break;
     }
     return i;
   }
-  /// From change `i` on as many identities as are in one list: [=B2], [=L4.5]; and the change after them.
+  /// Writes the identities of one list from change `i` on: [=B2], [=L4.5]. Returns the change after them.
   std::size_t identities(std::size_t i) {
     auto const& changes = formula_.changes();
     auto const end = end_of_list(i);
@@ -81,7 +83,8 @@ class FormulaWriter : MarkWriter {
     return i + 1;
   }
   void separator(std::size_t i) { text_ += form(i).separator == ChangeForm::Separator::point ? '.' : ','; }
-  /// 'A4' of −A4, ±B2; a figure alone where the leaf before it is of the same gathering and kind.
+  /// Writes the leaf of a deletion or cancel: A4 in −A4 or ±B2. Only a number is written if the leaf before it has the
+  /// same gathering and kind.
   void loss(std::size_t i, bool first, GatheringAt gathering, int position, int last) {
     auto const& changes = formula_.changes();
     bool const cancels = changes[i].cancel() != nullptr;
@@ -96,7 +99,8 @@ class FormulaWriter : MarkWriter {
     if (last > position) text_ += '-', number(last);
     if (changes[i].doubtful()) text_ += '?';
   }
-  /// `first`: the first of its parenthesis; after a deletion +2* would take the place of the leaf that is gone.
+  /// Writes an insertion. `first`: it is the first in its parenthesis; after a deletion, +2* would replace the deleted
+  /// leaf.
   void insertion(std::size_t i, Insertion const& one, bool first) {
     auto const& run = formula_.runs()[form(i).after_run];
     bool const current = one.gathering == GatheringAt{form(i).after_run, run.gatherings - 1};
@@ -110,7 +114,7 @@ class FormulaWriter : MarkWriter {
       number(one.first_figure);
       text_ += '*';
     } else if (one.joined == Joined::conjugate)
-      for (int k = 1; k <= one.leaves; ++k) { // 1.2: no name, and of one piece
+      for (int k = 1; k <= one.leaves; ++k) { // 1.2: without a name, and one piece of paper
         if (k != 1) text_ += '.';
         number(k);
       }
@@ -131,7 +135,7 @@ class FormulaWriter : MarkWriter {
     } else if (one.first_figure > 0)
       inserted_figures(one);
   }
-  /// χ1.2, χ1,2; χ1-5 for more single leaves than anybody lists.
+  /// Writes χ1.2 or χ1,2, or χ1-5 for a long list of single leaves.
   void inserted_figures(Insertion const& one) {
     number(one.first_figure);
     if (one.joined == Joined::apart && one.leaves > most_listed) {
@@ -147,12 +151,12 @@ class FormulaWriter : MarkWriter {
   static constexpr int most_listed = 4;
   void note(Note const& one, bool first) {
     auto const& words = formula_.notes()[one.words];
-    // after a comma a leaf would be of the list: (−K8; A1 blank)
+    // after a comma a leaf would belong to the list: (−K8; A1 blank)
     if (!first && LeafInWords{words, {}}.find(0).found) text_.back() = ';';
     if (!first || words.starts_with(':')) text_ += ' '; // (: is a mark
     put(words);
   }
-  /// One parenthesis, and the change after it.
+  /// Writes one parenthesis. Returns the change after it.
   std::size_t parenthesis(std::size_t first) {
     auto const& changes = formula_.changes();
     if (changes[first].identity() != nullptr && !is_bare(first)) {
@@ -161,7 +165,7 @@ class FormulaWriter : MarkWriter {
     }
     for (char const* end : {"+)", "-)", "=)", "±)", "−)"})
       if (text_.ends_with(end)) {
-        text_ += ' '; // words may end so, and -)( has a mark in it
+        text_ += ' '; // words may end with a sign, and -)( contains a mark
         break;
       }
     text_ += '(';
@@ -169,7 +173,7 @@ class FormulaWriter : MarkWriter {
     while (i < changes.size() && (i == first || !opens(i))) {
       if (changes[i].identity() != nullptr) {
         bool const apart = i != first && (changes[i - 1].note() != nullptr || form(i).leaf_written);
-        if (apart) text_ += ", "; // words go to the next comma
+        if (apart) text_ += ", "; // words end at the next comma
         i = identities(i);
         continue;
       }
@@ -188,7 +192,7 @@ class FormulaWriter : MarkWriter {
     return i;
   }
 
-  /// 'gg3.4' needs no count.
+  /// Returns true if the mark states its leaves, so that it needs no count: 'gg3.4'.
   static bool says_its_leaves(Run const& run) {
     return run.gatherings == 1 && run.leaves.size() == 1 && run.leaves.term(0) == named_leaves(run.first).count;
   }
@@ -251,12 +255,12 @@ public:
 
 } // namespace detail
 
-/// The whole formula with format, statement of signing and what follows.
-/// write(read(x)) is a fixed point, and reading what was written gives the formula, in every notation.
+/// Writes the whole formula with format, statement of signing and the text after it. In every notation, reading the
+/// text gives the same formula, and writing that formula gives the same text.
 [[nodiscard]] inline std::string write_formula(Formula const& formula, Notation notation = Notation::unicode) {
   return detail::FormulaWriter{formula, notation}.whole();
 }
-/// The gatherings and changes alone, as for a note on signatures.
+/// Writes the gatherings and changes only, as for a note on signatures.
 [[nodiscard]] inline std::string write_signatures(Formula const& formula, Notation notation = Notation::unicode) {
   return detail::FormulaWriter{formula, notation}.signatures_only();
 }
