@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// What descriptions of books are like, and how cataloguers slip: the numbers by which `examine` ranks what may be wrong. Data,
-/// not code: a caller who knows a catalogue better passes other numbers.
+/// The statistics of descriptions and of cataloguers' slips, by which `examine` ranks possible mistakes. They are data:
+/// a caller who knows a catalogue better passes other numbers.
 ///
-/// Gatherings, pages without numbers and where numbers begin were counted by bench/fit_audit_weights.cpp over the rows of
-/// tests/data that agree: EEBO-TCP headers 1473-1700 and later catalogues (formula and pagination), and the Catalogue of Books
-/// printed in the XVth century now in the British Museum (formula and leaves), all with open licences named in the files.
-/// How often each kind of slip happens is argued, not counted: no corpus of slips with their corrections is open.
+/// The sizes of gatherings, the pages without numbers and the places where numbers begin were counted by
+/// bench/fit_audit_weights.cpp in the rows of tests/data that agree: EEBO-TCP headers 1473-1700 and later catalogues
+/// (formula and pagination), and the Catalogue of Books printed in the XVth century now in the British Museum (formula
+/// and leaves). All have open licences, which are named in the files. The frequency of each kind of slip is estimated
+/// and not counted, because there is no open corpus of slips with their corrections.
 #pragma once
 
 #include <bifolium/book/field.hpp>
@@ -15,33 +16,37 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// How often gatherings have so many leaves, by their place and by the number that most gatherings of the book have.
+/// Frequencies of the numbers of leaves in a gathering, by the place of the gathering and by the number that most
+/// gatherings of the book have.
 struct GatheringCounts {
-  /// 1, 2, 3, 4, 5, 6, 7, 8, 10, 12 leaves, and others.
+  /// Counts of gatherings with 1, 2, 3, 4, 5, 6, 7, 8, 10 and 12 leaves, and others.
   using Row = std::array<std::int32_t, 11>;
-  /// Books gathered mostly in 2, 4, 6, 8, 10, 12, and others.
+  /// Rows for books whose gatherings have mostly 2, 4, 6, 8, 10 or 12 leaves, and others.
   using Books = std::array<Row, 7>;
   Books first{};  ///< the first gathering
-  Books middle{}; ///< those between
+  Books middle{}; ///< the gatherings in between
   Books last{};   ///< the last gathering
-  Books aside{};  ///< those of other series than the main one: preliminaries, appendices
+  Books aside{};  ///< gatherings of other series than the main one: preliminaries, appendices
 };
 
-/// All that `examine` takes for granted.
+/// The assumptions of `examine`.
 struct AuditWeights {
   GatheringCounts early{};                     ///< books printed before 1501
   GatheringCounts late{};                      ///< books printed from 1501 on
-  std::array<double, slip_count> in_formula{}; ///< share of each kind among the slips of a formula
-  std::array<double, slip_count> in_pages{};   ///< among those of a pagination
-  std::array<double, slip_count> in_leaves{};  ///< among those of a number of leaves
-  double field_wrong{};                        ///< how often a field has a slip
-  std::array<std::int32_t, 26> unnumbered{};   ///< how many runs without numbers have 0 to 24 pages, and more
-  std::array<double, 3> numbers_begin{};       ///< page 1 begins with the text, with a gathering, inside one
-  double blank_not_counted{};                  ///< how often a blank leaf is not counted and not mentioned
-  double odd_total{};                          ///< how often the pages end with an unnumbered recto
-  double preliminaries_in_both{};              ///< pages come before page 1, where gatherings come before the text
-  double preliminaries_in_pages{};             ///< ... where none does
-  double none_of_these{};                      ///< how likely something is wrong that no kind of slip explains
+  std::array<double, slip_count> in_formula{}; ///< probability of each kind of slip among those of a formula
+  std::array<double, slip_count> in_pages{};   ///< probability of each kind of slip among those of a pagination
+  std::array<double, slip_count> in_leaves{};  ///< probability of each kind of slip among those of a number of leaves
+  double field_wrong{};                        ///< probability that a field has a slip
+  /// number of runs without page numbers that have 0 to 24 pages, and more
+  std::array<std::int32_t, 26> unnumbered{};
+  /// frequencies of page 1 at the beginning of the text, of a gathering, or inside a gathering
+  std::array<double, 3> numbers_begin{};
+  double blank_not_counted{}; ///< probability that a blank leaf is neither counted nor mentioned
+  double odd_total{};         ///< frequency of an unnumbered recto as the last page
+  /// frequency of pages before page 1 if there are gatherings before the text
+  double preliminaries_in_both{};
+  double preliminaries_in_pages{}; ///< frequency of pages before page 1 if there are none
+  double none_of_these{};          ///< probability of a mistake that no kind of slip explains
 };
 
 namespace detail {
@@ -54,7 +59,8 @@ template <std::size_t N> constexpr std::array<double, slip_count> shares(SlipSha
   for (auto const& row : rows) all[static_cast<std::size_t>(row.kind)] = row.share;
   return all;
 }
-/// The shares are argued, with no source: near figures and neighbouring letters are the commonest errors of a hand that copies.
+/// The probabilities are estimates without a source: copying by hand most often confuses similar digits and
+/// neighbouring letters.
 inline constexpr SlipShare formula_slips[]{
     {SlipKind::exponent, .10},          {SlipKind::omitted_exponent, .07}, {SlipKind::end_letter, .10},
     {SlipKind::start_letter, .02},      {SlipKind::shifted_letters, .06},  {SlipKind::multiple_lost, .04},
@@ -79,8 +85,8 @@ inline constexpr SlipShare leaf_slips[]{{SlipKind::transposed, .05},      {SlipK
                                         {SlipKind::pages_for_leaves, .03}};
 } // namespace detail
 
-/// The numbers counted, in 901 books, and argued, as said above. That 8 of 359 descriptions leave out a blank leaf without a
-/// word is counted too, in the EEBO-TCP headers.
+/// The numbers counted in 901 books, and the estimates explained above. That 8 of 359 descriptions leave out a blank
+/// leaf without a word is counted too, in the EEBO-TCP headers.
 inline constexpr AuditWeights audit_weights{
     .early =
         {

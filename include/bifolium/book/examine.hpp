@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// A description that checks itself. A record says the same few things several times: formula, pagination and stated leaves
-/// speak of the number of leaves; format statement, size, chain lines and gatherings of the format; paper, place and imprint
-/// of the date. Where what they say has no common value, there is a finding; and where edits of what was written would give
-/// one, the likeliest are proposed, at most two at a time.
+/// Examines a description for contradictions. A record states the same few facts several times: formula, pagination and
+/// a stated number give the number of leaves; format statement, size, chain lines and gatherings concern the format;
+/// paper, place and imprint the date. If their values do not agree, there is a finding; if edits of the text would make
+/// them agree, the most likely ones are proposed, at most two at a time.
 ///
-/// A proposal is ranked by how likely the description would be after it and how likely its slip is (book/audit_weights.hpp). A
-/// description that agrees is never given a repair, however odd it looks. Nothing is changed: edits are offered.
+/// A proposal is ranked by the probability of the description after it and the probability of its slip
+/// (book/audit_weights.hpp). A description that agrees never gets a repair, however unusual it is. The description is
+/// not changed; edits are only proposed.
 #pragma once
 
 #include <bifolium/book/detail/count_audit.hpp>
@@ -16,7 +17,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Examines a description. The same description gives the same answer, on whatever thread. Allocates the answer.
+/// Examines a description. The same description always gives the same answer, on any thread. The function allocates
+/// memory for the answer.
 [[nodiscard]] inline Audit examine(Description const& description, AuditWeights const& weights = audit_weights) {
   Audit audit;
   if (!detail::PartAudit{description, weights, audit}.run()) detail::CountAudit{description, weights, audit}.run();

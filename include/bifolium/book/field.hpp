@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The fields of a description of a book, and what was wrong where one of them is wrong. Both have words for machines, which
-/// stay the same from release to release.
+/// The fields of a description of a book, and the kinds of slip in them. Both have identifiers for programs, which do
+/// not change from release to release.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -20,18 +20,18 @@ enum class Field : std::uint8_t {
   plates,      ///< leaves of plates
   format,      ///< the format statement
   signing,     ///< the statement of signing
-  gatherings,  ///< how many leaves most gatherings have
-  height,      ///< of the leaf
-  width,       ///< of the leaf
-  binding,     ///< the height of the binding
-  chain_lines, ///< their direction
+  gatherings,  ///< number of leaves of most gatherings
+  height,      ///< height of the leaf
+  width,       ///< width of the leaf
+  binding,     ///< height of the binding
+  chain_lines, ///< direction of the chain lines
   material,    ///< laid or wove paper, vellum
-  year,        ///< of printing
-  place        ///< of printing
+  year,        ///< year of printing
+  place        ///< place of printing
 };
-inline constexpr std::size_t field_count = 14; ///< how many fields there are
+inline constexpr std::size_t field_count = 14; ///< number of fields
 
-/// The identifier of a field, as columns are named: `chain_lines`.
+/// Returns the identifier of a field, which is also the name of its column: `chain_lines`.
 [[nodiscard]] constexpr std::string_view identifier(Field field) noexcept {
   constexpr char const* names[field_count]{"formula",     "pagination", "leaves", "plates", "format",
                                            "signing",     "gatherings", "height", "width",  "binding",
@@ -39,30 +39,30 @@ inline constexpr std::size_t field_count = 14; ///< how many fields there are
   return names[static_cast<std::size_t>(field)];
 }
 
-/// A kind of slip. The first thirteen happen in a formula, the next nine in a pagination, the last three in a number of leaves;
-/// the slips of figures happen in both numbers.
+/// A kind of slip. The first thirteen occur in a formula, the next nine in a pagination, and the last three in a number
+/// of leaves. The four slips of digits occur in both kinds of number.
 enum class SlipKind : std::uint8_t {
   exponent,           ///< another number of leaves: B⁴ for B⁸
-  omitted_exponent,   ///< what a missing number of leaves means
+  omitted_exponent,   ///< another meaning of a missing leaf count
   end_letter,         ///< B-G for B-H
   start_letter,       ///< C-H for B-H
-  shifted_letters,    ///< B-G⁴ H² for B-H⁴ I²: the marks that follow moved along
+  shifted_letters,    ///< B-G⁴ H² for B-H⁴ I²: the following letters are shifted
   multiple_lost,      ///< A-V for A-2V
-  gathering_missing,  ///< in the middle, where the letters skip
+  gathering_missing,  ///< a gathering in the middle, where letters are skipped
   last_missing,       ///< the last gathering
   first_missing,      ///< the preliminaries
-  gathering_twice,    ///< stated twice
+  gathering_twice,    ///< a gathering is stated twice
   change_missing,     ///< a deleted or inserted leaf is not stated
-  change_twice,       ///< a change is counted twice, or is none
-  alphabet,           ///< J, U or W are letters of their own
+  change_twice,       ///< a change is stated twice, or is no change
+  alphabet,           ///< J, U or W are separate letters
   unnumbered_missing, ///< [2] is missing
   unnumbered_value,   ///< [4] for [2]
-  unnumbered_extra,   ///< [2] is one too many
-  roman,              ///< a slip in a roman numeral
+  unnumbered_extra,   ///< [2] should not be there
+  roman,              ///< a slip in a Roman numeral
   unit,               ///< leaves for pages, or pages for leaves
   leaf_as_page,       ///< a leaf counted as one page
-  restarted,          ///< numbers that run on were read as beginning again
-  misnumbered,        ///< the book itself is misnumbered and "i.e." is missing
+  restarted,          ///< a continuing number was read as a new sequence
+  misnumbered,        ///< the book itself is misnumbered, and "i.e." is missing
   transposed,         ///< 182 for 128
   dropped,            ///< 18 for 128
   doubled,            ///< 1228 for 128
@@ -71,9 +71,9 @@ enum class SlipKind : std::uint8_t {
   blank_not_counted,  ///< a blank leaf not counted
   pages_for_leaves    ///< pages given as leaves
 };
-inline constexpr std::size_t slip_count = 28; ///< how many kinds of slip there are
+inline constexpr std::size_t slip_count = 28; ///< number of kinds of slip
 
-/// The identifier of a kind of slip: `transposed`.
+/// Returns the identifier of a kind of slip: `transposed`.
 [[nodiscard]] constexpr std::string_view identifier(SlipKind kind) noexcept {
   constexpr char const* names[slip_count]{"exponent",
                                           "omitted_exponent",

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// The plan of a book that has a formula: how its gatherings went to press, as the formula has them. A gathering of 8 in an
-/// octavo is a sheet and one of 4 a half-sheet, whatever its neighbours are; where counts alternate and together fill sheets,
-/// as 8/4 do in twelves, they came from one sheet. Deleted leaves were printed; a leaf in two places was printed once;
-/// cancels and leaves inserted by themselves were printed several to the sheet. With the plan of a formula, `reckon` gives the
-/// bill of the edition: a copy takes the sheets that `paper` states.
+/// Makes the plan of a book from its formula: how its gatherings went to press. A gathering of 8 in an octavo is a
+/// sheet and a gathering of 4 a half-sheet, whatever its neighbours are. If leaf counts alternate and together fill
+/// sheets, as 8/4 do in twelves, the gatherings came from one sheet. Deleted leaves were printed; a leaf in two places
+/// was printed once; cancels and separately inserted leaves were printed several to a sheet. With the plan of a
+/// formula, `reckon` gives the bill of the edition. A copy takes the sheets that `paper` states.
 #pragma once
 
 #include <bifolium/collation/ideal_copy.hpp>
@@ -17,7 +17,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Counts workings, whole sheets and parts, from gatherings.
+/// Counts workings - whole sheets and parts - from gatherings.
 class FormulaPlanner {
   static constexpr auto most = static_cast<std::size_t>(Scheme::most_cells) + 1;
 
@@ -26,9 +26,9 @@ class FormulaPlanner {
   int sheet_;
   PartWork parts_;
   std::int64_t whole_{}, single_{}, cancels_{}, printed_{};
-  std::array<std::int64_t, most> rests_{}; // how many gatherings leave so many leaves over
+  std::array<std::int64_t, most> rests_{}; // numbers of gatherings by the number of leaves that are left over
 
-  /// Gatherings of so many leaves each.
+  /// Adds gatherings with `leaves` leaves each.
   void add(int leaves, std::int64_t times) {
     printed_ += leaves * times;
     whole_ += leaves / sheet_ * times;
@@ -56,7 +56,7 @@ class FormulaPlanner {
     printed_ += one.leaves;
     single_ += one.leaves;
   }
-  /// Takes away leaves that are in two places of the formula: single ones first, then of the smallest parts.
+  /// Removes leaves that are in two places of the formula: single ones first, then those of the smallest parts.
   void take(std::int64_t leaves) {
     auto const take_from = [&](std::int64_t& there) {
       auto const taken = leaves < there ? leaves : there;
@@ -69,7 +69,7 @@ class FormulaPlanner {
       std::size_t rest = 2;
       while (rest < most && rests_[rest] == 0) ++rest;
       auto room = static_cast<std::int64_t>(rest);
-      if (rest == most) // no parts are left: a sheet is taken apart
+      if (rest == most) // no parts are left: a sheet is divided
         --whole_, room = sheet_;
       else
         --rests_[rest];
@@ -79,7 +79,7 @@ class FormulaPlanner {
       rests_[static_cast<std::size_t>(left - left % 2)] += 1;
     }
   }
-  /// A sheet that the first and the last gathering share by their arithmetic.
+  /// Adds a sheet that the first and the last gathering share, inferred from their numbers of leaves.
   void share(Plan& plan) {
     for (auto const& shared : paper(formula_, Format::of(sheet_)).shared) {
       if (shared.observed) continue; // the identity has counted its leaves once already
@@ -101,7 +101,7 @@ class FormulaPlanner {
       if (auto const parts = parts_of_sheet(leaves, sheet_, single))
         for (auto const part : *parts) times[static_cast<std::size_t>(part)] += gatherings;
       else
-        whole_ += gatherings; // an odd sheet has no even parts: the rest of it is white
+        whole_ += gatherings; // an odd sheet has no even parts: the rest of it stays blank
     };
     for (int rest = 2; rest < sheet_; ++rest) count(rest, rests_[static_cast<std::size_t>(rest)], false);
     auto const single = single_ + cancels_;
@@ -112,7 +112,7 @@ class FormulaPlanner {
     for (int part = sheet_ - 1; part > 0; --part)
       plan.add({times[static_cast<std::size_t>(part)], static_cast<std::uint8_t>(part), kind, {}});
   }
-  /// The first run of the text: the runs before it are signed with other marks than the longest run of all.
+  /// Returns the first run of the text. The runs before it are signed with other marks than the longest run.
   [[nodiscard]] std::uint32_t first_of_text() const {
     auto const& runs = formula_.runs();
     std::size_t longest = 0;
@@ -155,16 +155,16 @@ public:
 
 } // namespace detail
 
-/// The plan of a formula on sheets of so many leaves. `how` says how part-sheets are printed, and whether the first and the last
-/// gathering may share a sheet that their leaves fill, which is an inference. Matters are the preliminaries (the runs before the
-/// text that are signed with other marks than its longest run), the text and the cancels. Allocates.
-/// pre: 1 to Scheme::most_cells leaves to the sheet.
+/// Returns the plan of a formula on sheets of `leaves_to_sheet` leaves. `how` says how parts of sheets are printed, and
+/// whether the first and the last gathering may share a sheet that their leaves fill, which is an inference. Matters
+/// are the preliminaries (the runs before the text that are signed with other marks than its longest run), the text and
+/// the cancels. The function allocates memory. Precondition: 1 to Scheme::most_cells leaves to the sheet.
 inline Plan plan_of(Formula const& formula, int leaves_to_sheet, Arranging how = {}) {
   if (leaves_to_sheet < 1 || leaves_to_sheet > Scheme::most_cells)
     broken("a sheet makes from one leaf to Scheme::most_cells");
   return detail::FormulaPlanner{formula, leaves_to_sheet, how.parts}.plan(how.sharing);
 }
-/// The plan of a formula in the format that it states. Allocates. error: format_not_stated.
+/// Returns the plan of a formula in the format that it states. The function allocates memory. Error: format_not_stated.
 inline Expected<Plan> plan_of(Formula const& formula, Arranging how = {}) {
   if (!states_paper(formula)) return error_in_field(Problem::format_not_stated, "formula");
   return plan_of(formula, *formula.format()->leaves_to_sheet(), how);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A description from the texts of its fields, as a row of a table or a record of a catalogue gives them. What cannot be read is
-/// kept with its reason beside what can: one bad field does not cost the others.
+/// Reads a description from the texts of its fields, as a row of a table or a record of a catalogue gives them. A text
+/// that cannot be read is stored with the reason, and the other fields are read all the same.
 #pragma once
 
 #include <bifolium/book/description.hpp>
@@ -15,7 +15,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The text of each field; empty where the description does not have it.
+/// The text of each field; empty if the description does not have it.
 struct FieldTexts {
   std::string_view formula{};     ///< `8°: A-K⁸ L⁴`
   std::string_view pagination{};  ///< `[8], 205, [3] p.`
@@ -25,8 +25,8 @@ struct FieldTexts {
   std::string_view signing{};     ///< `$4 signed`
   std::string_view gatherings{};  ///< `8`, `in fours`
   std::string_view height{};      ///< `187 mm`, `19 cm`; a number alone is in millimetres
-  std::string_view width{};       ///< the same
-  std::string_view binding{};     ///< the same, of the cover
+  std::string_view width{};       ///< in the same form as `height`
+  std::string_view binding{};     ///< height of the cover, in the same form as `height`
   std::string_view chain_lines{}; ///< `vertical`, `horizontal`, `both`
   std::string_view material{};    ///< `laid`, `wove`, `vellum`
   std::string_view year{};        ///< `1725`, `[1725?]`, `MDCCXXV`
@@ -45,7 +45,7 @@ class DescriptionReader {
   template <class T> static Stated<T> stated(T value, std::string_view text) {
     return {static_cast<T&&>(value), std::string{text}, 1};
   }
-  /// The field, if there is a text and it can be read.
+  /// Reads a field if there is a text.
   template <class T, class Read>
   void read(Field field, std::string_view text, std::optional<Stated<T>>& to, Read reader) {
     if (text.empty()) return;
@@ -55,8 +55,8 @@ class DescriptionReader {
       unread(field, value.error(), text);
   }
 
-  /// A formula may name a leaf that it does not have, which is a finding and no reason to give up: a parenthesis that cannot
-  /// be read is left out and kept apart.
+  /// Reads the formula. A formula may name a leaf that it does not have. That is a finding, and the rest can still be
+  /// read: a parenthesis that cannot be read is left out and stored separately.
   void formula() {
     if (texts_.formula.empty()) return;
     constexpr int most_left_out = 8;
@@ -86,7 +86,7 @@ class DescriptionReader {
     for (std::uint32_t c = 1; c < column && at < text.size(); ++c) at += decode(text, at).bytes;
     return at;
   }
-  /// The first number of a text: "108 leaves", "[4] leaves of plates".
+  /// Returns the first number of a text: "108 leaves", "[4] leaves of plates".
   static Expected<std::int64_t> number_in(std::string_view text) {
     constexpr std::int64_t most = 9999999;
     for (TextCursor cursor{text}; !cursor.at_end(); cursor.skip(1)) {
@@ -97,7 +97,7 @@ class DescriptionReader {
     }
     return error_at(Problem::not_a_number, 1, 1, text.data(), text.size());
   }
-  /// "8", "in fours", "8s".
+  /// Reads a statement of gatherings: "8", "in fours", "8s".
   static Expected<int> gathering(std::string_view text) {
     struct Word {
       std::string_view word;
@@ -111,7 +111,7 @@ class DescriptionReader {
       return error_at(Problem::not_a_gathering_size, 1, 1, text.data(), text.size());
     return static_cast<int>(*number);
   }
-  /// A height alone; a number without a unit is in millimetres.
+  /// Reads one length. A number without a unit is in millimetres.
   static Expected<SizeRange> size(std::string_view text) {
     auto const read = read_size(text, SheetUnit::mm);
     if (!read) return read.error();
@@ -124,7 +124,7 @@ class DescriptionReader {
     if (auto const* row = find_word<T>(lower)) return T{row->value};
     return error_at(Problem::unknown_word, 1, 1, text.data(), text.size());
   }
-  /// Plates that the extent lists are the plates, unless they are stated by themselves.
+  /// Reads the pagination. Plates in the extent are used as the plates, unless these are stated by themselves.
   void pagination() {
     if (texts_.pagination.empty()) return;
     auto const extent = read_extent(texts_.pagination);
@@ -133,7 +133,8 @@ class DescriptionReader {
     if (auto const plates = extent->leaves_of_plates(); plates && texts_.plates.empty())
       book_.plates = stated(std::int64_t{*plates}, extent->plates[0].at.of(texts_.pagination));
   }
-  /// Of a book in two formats none is taken: what is said of leaves then holds for a part of it.
+  /// Reads the format. If a book has two formats, neither is used, because statements about leaves then apply to a part
+  /// of the book.
   void format() {
     if (texts_.format.empty()) return;
     auto const read = read_format_statement(texts_.format);
@@ -180,7 +181,7 @@ public:
 
 } // namespace detail
 
-/// Reads what can be read; the rest is in `unread`. Allocates.
+/// Reads the fields. Texts that cannot be read are in `unread`. The function allocates memory.
 [[nodiscard]] inline Description read_description(FieldTexts const& texts, Conventions const& conventions = {}) {
   return detail::DescriptionReader{texts, conventions}.description();
 }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What is left of a book after whole sheets, and the ways in which it may have been put together on sheets: the values that
-/// `sheets_of_book` answers with. They say nothing of how they were found.
+/// The leaves of a book that are left after whole sheets, and the ways in which they may have been printed together on
+/// sheets: the values that `sheets_of_book` returns.
 #pragma once
 
 #include <bifolium/core/fraction.hpp>
@@ -15,67 +15,71 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What is left of a gathering after whole sheets, a cancel, or inserted leaves.
+/// A unit that is left after whole sheets: leaves of a gathering, a cancel, or inserted leaves.
 struct Remnant {
-  /// Where it comes from.
+  /// The origin of the unit.
   enum class Kind : std::uint8_t {
-    part_sheet, ///< what is left of a gathering
-    cancellans, ///< a leaf that took the place of another
-    inserted    ///< leaves that were put in
+    part_sheet, ///< leaves of a gathering after whole sheets
+    cancellans, ///< a leaf that replaced another
+    inserted    ///< inserted leaves
   };
   std::string name{};                 ///< `A`, `±C3`, `+χ1`
-  int leaves{};                       ///< how many
-  Kind kind{};                        ///< where it comes from
-  std::uint32_t likes{};              ///< units of one number are alike: cancels, or part-sheets of one run
-  std::string stock{};                ///< the stock of paper, if it was seen; units of two stocks are not of one sheet
-  std::optional<int> marked_leaves{}; ///< on how many of its leaves a piece of a mark is, if that was seen
+  int leaves{};                       ///< number of leaves
+  Kind kind{};                        ///< the origin
+  std::uint32_t likes{};              ///< units with one number are interchangeable: cancels, or part-sheets of one run
+  std::string stock{};                ///< the stock of paper, if known; units of two stocks are not on one sheet
+  std::optional<int> marked_leaves{}; ///< number of its leaves that show a part of a watermark, if known
 };
 
-/// What somebody saw of a unit, by its name.
+/// Evidence about a unit, which is given by its name.
 struct RemnantEvidence {
-  std::string unit{};                 ///< the name as in `Remnant`
-  std::string stock{};                ///< a name for its stock of paper; empty if not told
-  std::optional<int> marked_leaves{}; ///< on how many leaves a piece of a mark is; none if nobody looked
+  std::string unit{};  ///< the name, as in `Remnant`
+  std::string stock{}; ///< a name for its stock of paper; empty if unknown
+  /// number of its leaves that show a part of a watermark; no value if nobody looked
+  std::optional<int> marked_leaves{};
 };
 
 /// The place of a leaf that the ideal copy does not have.
 struct FreePlace {
   std::string name{}; ///< `L4`
-  int leaves{};       ///< how many
+  int leaves{};       ///< number of leaves
 };
 
-/// One way to put the units on sheets.
+/// One way to print the units on sheets.
 struct SheetGrouping {
-  std::vector<std::vector<std::uint32_t>> sheets{}; ///< the units of each sheet or part of one, by their number
+  std::vector<std::vector<std::uint32_t>> sheets{}; ///< the units of each sheet or part of a sheet, by index
   std::vector<std::pair<std::uint32_t, std::uint32_t>>
-      in_places{};  ///< units printed in the place of a deleted leaf: unit, place
-  int pieces{};     ///< pieces of presswork beside the whole sheets
-  int left_over{};  ///< leaves printed for nothing
-  Fraction paper{}; ///< sheets of one copy, whole ones included
+      in_places{};  ///< units printed in the place of a deleted leaf: the unit and the place, by index
+  int pieces{};     ///< pieces of presswork in addition to the whole sheets
+  int left_over{};  ///< printed leaves that are not used
+  Fraction paper{}; ///< sheets of one copy, including whole ones
 };
 
-/// Two units, and in how many groupings they are of one sheet.
+/// Two units, and the number of groupings that print them on one sheet.
 struct SheetQuestion {
-  std::uint32_t first{}, second{}; ///< two units, by their number
-  std::int64_t together{};         ///< groupings in which they are on one sheet
-  std::int64_t of{};               ///< of all
+  std::uint32_t first{}, second{}; ///< two units, by index
+  std::int64_t together{};         ///< number of groupings that print them on one sheet
+  std::int64_t of{};               ///< number of all groupings
 };
 
-/// The answer.
+/// The sheets of a book.
 struct SheetsOfBook {
-  int leaves_to_sheet{};               ///< of the format
-  std::int64_t whole{};                ///< whole sheets, which gatherings make by themselves
-  std::vector<Remnant> units{};        ///< what is left
+  int leaves_to_sheet{};               ///< leaves of a sheet in the format
+  std::int64_t whole{};                ///< whole sheets, each from one gathering
+  std::vector<Remnant> units{};        ///< the units that are left
   std::vector<FreePlace> places{};     ///< places of deleted leaves
-  std::int64_t groupings{};            ///< how many ways there are
-  std::int64_t groupings_of_likes{};   ///< the same, where units that are alike are not told apart
-  int fewest_pieces{};                 ///< the fewest pieces of presswork
-  std::int64_t with_fewest_pieces{};   ///< how many ways need just so many
-  std::int64_t with_least_left_over{}; ///< and of these, how many leave the fewest leaves over
-  /// Sheets of one copy: the least and the most that any of the ways takes, and as `likeliest` has it.
+  std::int64_t groupings{};            ///< number of groupings
+  std::int64_t groupings_of_likes{};   ///< number of groupings if interchangeable units are not distinguished
+  int fewest_pieces{};                 ///< the least number of pieces of presswork
+  std::int64_t with_fewest_pieces{};   ///< number of groupings with this least number
+  std::int64_t with_least_left_over{}; ///< number of these that leave the fewest leaves over
+  /// Sheets of one copy: the least and the greatest number of any grouping, and in `stated` the number of the most
+  /// likely one.
   Range<Fraction> paper{};
-  std::vector<SheetGrouping> likeliest{}; ///< of those the first, at most 20, likes not told apart
-  std::optional<SheetQuestion> decides{}; ///< what to look at; none where one way is left, or nothing can tell
+  /// at most 20 of the most likely groupings, without distinguishing interchangeable units
+  std::vector<SheetGrouping> likeliest{};
+  /// what to look at; no value if one grouping is left, or if nothing can decide
+  std::optional<SheetQuestion> decides{};
 };
 
 } // namespace v0

@@ -1,16 +1,17 @@
 // SPDX-License-Identifier: MIT
-/// The sheets on which a book was printed. When whole sheets are taken from each gathering, something is left: preliminaries, the
-/// last gathering, cancels, inserted leaves. Printers did not waste paper, so some of these were printed together on one sheet;
-/// and a leaf that is not in its place (-L4) may have left room for a cancel or an insert. All ways to put the remnants on sheets
-/// are counted here, those of the fewest pieces of presswork are listed first, and the one thing to look at that decides
-/// most between them is named.
+/// Finds the sheets on which a book was printed. After whole sheets are taken from each gathering, some leaves are
+/// left: preliminaries, the last gathering, cancels, inserted leaves. Printers did not waste paper, so some of these
+/// were printed together on one sheet, and a leaf that is missing from its place (-L4) may have left room for a cancel
+/// or an insert. The function counts all ways to print these remnants on sheets, lists those with the fewest pieces of
+/// presswork first, and names the one observation that decides most between them.
 ///
-/// What this rests on: the number of leaves a sheet makes, and what was seen of stocks of paper and of marks. That few pieces of
-/// presswork were made is economy and no fact. Whether the pages of two remnants can be imposed together is not asked.
+/// The result depends on the number of leaves of a sheet and on evidence of stocks of paper and of watermarks. A small
+/// number of pieces of presswork is economical, but it is no proof. The function does not check whether the pages of
+/// two remnants can be imposed together.
 ///
-/// `paper` (collation/paper.hpp) reckons the same sheets without grouping them. What a grouping takes is the number stated there,
-/// without the leaves printed in free places and with those left white; so none takes less than the low number, and one takes the
-/// stated number where the remnants come out even.
+/// `paper` (collation/paper.hpp) counts the same sheets without grouping them. The paper of a grouping is the number
+/// stated there, less the leaves printed in free places, plus the leaves left blank. So no grouping takes less than the
+/// low number, and one takes the stated number if the remnants fill their sheets.
 #pragma once
 
 #include <bifolium/book/detail/exact_cover.hpp>
@@ -21,7 +22,7 @@ namespace bifolium {
 inline namespace v0 {
 
 namespace detail {
-/// What was seen belongs to a unit; or to a gathering that fills whole sheets, of which nothing is asked.
+/// Stores the evidence. It belongs to a unit, or to a gathering that fills whole sheets, for which it is ignored.
 inline std::optional<Error> take_evidence(Formula const& formula, std::vector<RemnantEvidence> const& seen,
                                           SheetsOfBook& book) {
   for (auto const& one : seen) {
@@ -37,10 +38,9 @@ inline std::optional<Error> take_evidence(Formula const& formula, std::vector<Re
 }
 } // namespace detail
 
-/// Counts the ways to put what is left after whole sheets on sheets of `format`.
-/// error: number_too_large where more is left than can be counted (some 24 units; 16 where all differ); no_such_remnant where
-/// something was seen of a unit that the formula does not have.
-/// pre: the format says how many leaves a sheet makes.
+/// Counts the ways to print on sheets of `format` what is left after whole sheets. Errors: number_too_large if more is
+/// left than can be counted (about 24 units; 16 if all are different); no_such_remnant if there is evidence for a unit
+/// that the formula does not have. Precondition: the format says how many leaves a sheet makes.
 [[nodiscard]] inline Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Format format,
                                                            std::vector<RemnantEvidence> const& seen = {}) {
   auto const leaves = format.leaves_to_sheet();
@@ -56,7 +56,7 @@ inline std::optional<Error> take_evidence(Formula const& formula, std::vector<Re
   return book;
 }
 
-/// What to look at, in words: `A and K: a sheet of 4° has one mark, on one fold of its two: look for it in both`.
+/// Says in words what to look at: `A and K: a sheet of 4° has one mark, on one fold of its two: look for it in both`.
 [[nodiscard]] inline std::string to_words(SheetsOfBook const& book, SheetQuestion const& question) {
   auto const &first = book.units[question.first].name, &second = book.units[question.second].name;
   std::string words = "whether " + first + " and " + second + " are of one sheet (in " +

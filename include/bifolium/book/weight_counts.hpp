@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Learning from descriptions that agree: how many leaves gatherings have by their place, how many pages go without numbers, where
-/// the numbers begin. The numbers of book/audit_weights.hpp were counted so (bench/fit_audit_weights.cpp); who has a catalogue of
-/// another kind counts its sound records, and examines the others by them.
+/// Learns from descriptions that agree: how many leaves gatherings have at each place, how many pages have no numbers,
+/// and where the numbers begin. The numbers of book/audit_weights.hpp were counted in this way
+/// (bench/fit_audit_weights.cpp). If you have a catalogue of another kind, count its correct records, and examine the
+/// others with the result.
 #pragma once
 
 #include <bifolium/book/description.hpp>
@@ -21,7 +22,7 @@ class WeightCounts {
   std::int32_t books_{};
 
   static double share(std::array<std::int32_t, 2> const& of) {
-    return (of[1] + .5) / (of[0] + of[1] + 1); // half a book more of either, so that no share is 0 or 1
+    return (of[1] + .5) / (of[0] + of[1] + 1); // half a book is added to each side, so that no share is 0 or 1
   }
   void count(detail::PageShape const& pages, detail::FormulaShape const& formula) {
     using Kind = detail::PageRunShape::Kind;
@@ -41,8 +42,8 @@ class WeightCounts {
   }
 
 public:
-  /// Counts a description. Without a formula, or with a pagination that does not agree with it to the page, it is not counted,
-  /// and the answer is false. Without a year it counts as early where it has no pagination.
+  /// Counts a description. Returns false, and counts nothing, if it has no formula, or a pagination that does not agree
+  /// with the formula to the page. A description without a year counts as early if it has no pagination.
   bool add(Description const& sound) {
     if (!sound.formula) return false;
     auto const shape = detail::shape_of(sound.formula->value);
@@ -64,9 +65,9 @@ public:
     return true;
   }
 
-  /// How many descriptions were counted.
+  /// Returns the number of counted descriptions.
   [[nodiscard]] std::int32_t books() const noexcept { return books_; }
-  /// The weights; what is not counted is taken from `others`.
+  /// Returns the weights. Numbers that are not counted are taken from `others`.
   [[nodiscard]] AuditWeights weights(AuditWeights const& others = audit_weights) const {
     auto all = others;
     all.early = early_, all.late = late_;
