@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What an inference takes for granted, and what a caller may know better: how common formats were, which paper a shop had,
-/// which paper formats were printed on, what evidence is worth. All of it can be seen and replaced, and the answer names what
-/// was.
+/// The assumptions of an inference that a caller can replace: how common formats were, which paper a shop had, on which
+/// paper formats were printed, and the weight of evidence. The answer says which assumptions came from the caller.
 #pragma once
 
 #include <bifolium/evidence/parameters.hpp>
@@ -12,19 +11,19 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A stock of paper that the caller has measured, or a sheet he believes in.
+/// A stock of paper that the caller has measured or assumes.
 struct PaperStock {
-  char const* name{""};                 ///< as the answer names it
-  Sheet<millimetres> sheet{1_mm, 1_mm}; ///< whole, uncut
-  double share{}; ///< of books of any format, how many are on it: 0 to 1, all stocks together at most 1
+  char const* name{""};                 ///< its name in the answer
+  Sheet<millimetres> sheet{1_mm, 1_mm}; ///< the whole, uncut sheet
+  double share{};                       ///< share of all books that are on it, 0 to 1; all stocks together at most 1
 };
 
-/// What is taken for granted. Left empty, all of it is what the fitted model has of the years and the place seen.
+/// The assumptions of an inference. Empty fields are taken from the fitted model for the year and the place.
 struct Assumptions {
-  std::optional<Priors> priors{};       ///< how common formats were, whatever the years and the place
-  std::span<PaperStock const> stocks{}; ///< looked at, not copied; the populations share what is left
-  PaperModel const* model{};            ///< looked at, not copied; missing: `fitted_paper_model`
-  EvidenceParameters const* parameters{&usual_parameters}; ///< looked at, not copied
+  std::optional<Priors> priors{};       ///< how common formats were, for all years and places
+  std::span<PaperStock const> stocks{}; ///< a view, not a copy; the populations of the model share the rest
+  PaperModel const* model{};            ///< a view, not a copy; `fitted_paper_model` if null
+  EvidenceParameters const* parameters{&usual_parameters}; ///< a view, not a copy
 };
 
 } // namespace v0

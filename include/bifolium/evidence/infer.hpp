@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// Which format is the leaf, on which paper, how sure, and why? For each kind of leaf on each population of sheets the model
-/// asks how likely what was seen would be, if the leaf were that: the sheet by its population, divided by geometry, cut
-/// down by a binder, with chain lines, marks and gatherings as the fold gives them and each kind of evidence wrong as often
-/// as it is known to be. No evidence is a veto. Bayes's rule makes probabilities of it, some of which goes to none of these.
+/// Infers the format of a leaf and its paper, with a probability and reasons. For each kind of leaf on each population
+/// of sheets, the model computes the probability of the evidence: a sheet of this population, divided by geometry,
+/// trimmed by a binder, with the chain lines, marks and gatherings that the fold gives, and with the known rate of
+/// mistakes for each kind of evidence. So no evidence excludes a format. Bayes's rule turns the results into
+/// probabilities, including one for none of these formats.
 ///
-/// Size alone cannot part a royal quarto from a chancery folio, and the answer says so: both are in it, and `look_next`
-/// names what would part them.
+/// Size alone cannot separate a royal quarto from a chancery folio. The answer then has both, and `look_next` names the
+/// evidence that would separate them.
 #pragma once
 
 #include <bifolium/evidence/detail/ranking.hpp>
@@ -15,10 +16,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Ranks the formats of all schemes on the paper of the place and the years. It always answers; without evidence the answer
-/// is how common formats were. One observation always gives the same answer to the last bit, in whatever order and on whatever
-/// thread it is asked. Allocates the candidates of the result and, of the caller's stocks of paper, a number each.
-/// pre: shares of stocks are 0 to 1 together, own priors have a format above 0.
+/// Ranks the formats of all schemes on the paper of the place and the years. There is always an answer; without
+/// evidence it says how common the formats were. The same observation gives the same answer to the last bit, on any
+/// thread. The function allocates memory for the candidates, and a number for each of the caller's stocks of paper.
+/// Precondition: the shares of stocks add up to at most 1, and the caller's own priors have a format above 0.
 inline Inference infer_format(Observation const& observation, Assumptions const& assumed) {
   auto const& seen = observation.seen();
   detail::Counted const counted{seen, *assumed.parameters, PaperAge::of(seen.year, seen.place)};
@@ -36,9 +37,9 @@ inline Inference infer_format(Observation const& observation, Assumptions const&
   if (inference.mixed) inference.certainty = certainty_of(inference.mixed->probability, 0, 1);
   return inference;
 }
-/// Ranks the formats under what is usual of the years and the place seen.
+/// Ranks the formats with the usual assumptions for the year and the place.
 inline Inference infer_format(Observation const& observation) { return infer_format(observation, Assumptions{}); }
-/// Ranks the formats if they are so common, whatever the years.
+/// Ranks the formats with these shares of formats, whatever the year.
 inline Inference infer_format(Observation const& observation, Priors const& priors) {
   return infer_format(observation, Assumptions{.priors = priors});
 }

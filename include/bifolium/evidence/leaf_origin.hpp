@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: MIT
-/// The sheet a leaf implies. Put back together, the leaves of a scheme make the least sheet they can have been cut from;
-/// the sheet itself was larger, by what the binder took. He cuts at head, tail and fore-edge and never in the gutter, so a
-/// leaf loses twice in height and once in width, and from a height alone head and tail cannot be told apart.
+/// Finds the sheets from which a leaf may come. Put together, the leaves of a scheme make the smallest sheet from which
+/// they can have been cut; the real sheet was larger by the amount that binders cut. They cut at head, tail and
+/// fore-edge and never in the gutter, so a leaf loses twice in height and once in width, and a height alone does not
+/// show whether head or tail was cut.
 ///
-/// The paper need not have come to press as it left an ordinary mould. Sheets were cut in two before printing, so that
-/// royal gives leaves of a chancery shape; and moulds for two sheets, or double sheets cut in two, give sheets of the
-/// common size with chain lines turned. Both are asked here, since otherwise the chain lines would exclude the true sheet.
+/// The paper may have come to the press in other forms than whole sheets from an ordinary mould. Some sheets were cut
+/// in two before printing, so that a royal sheet gives leaves of the shape of chancery. Double moulds, and double
+/// sheets cut in two, give sheets of the ordinary size with turned chain lines. Both cases are included, because
+/// otherwise the chain lines would exclude the true sheet.
 ///
-/// Nothing here is a probability: what could be is listed, and `infer_format` weighs it.
+/// This header lists possibilities; `infer_format` gives probabilities.
 #pragma once
 
 #include <bifolium/evidence/inference.hpp>
@@ -19,25 +21,26 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What a leaf has lost against its sheet. Less than zero where the sheet was larger than its name says.
+/// The loss of a leaf compared with its sheet. It is less than zero if the sheet was larger than its name says.
 struct LeafLoss {
-  millimetres height{}; ///< at head and tail together
-  millimetres width{};  ///< at the fore-edge
+  millimetres height{}; ///< loss at head and tail together
+  millimetres width{};  ///< loss at the fore-edge
   friend constexpr bool operator==(LeafLoss const&, LeafLoss const&) = default;
 };
 
-/// How much may have been lost, as fractions of the uncut leaf.
+/// The possible loss, as fractions of the uncut leaf.
 struct LossLimits {
-  double least{};       ///< of height and width alike; less than zero where sheets were larger than their name says
-  double most_height{}; ///< at head and tail together
-  double most_width{};  ///< at the fore-edge
+  double least{};       ///< of height and width; less than zero if sheets could be larger than their name says
+  double most_height{}; ///< greatest loss of height, at head and tail together
+  double most_width{};  ///< greatest loss of width, at the fore-edge
 };
 
-/// What binders take, by state. `least` is less than zero, since sheets of one name differ: chancery of the fifteenth century
-/// is 300-315 x 420-460 mm in Cambridge University Library, 4.5 % either side of its middle. Losses of copies measured
-/// against uncut ones: one binding 5-10 % of height, a rebinding to 18 %. Where the state is not told, a quarter: of 3,024
-/// copies in the British Museum's catalogue of incunables 2.4 % lost more. A chancery folio of the Morgan Library, its leaves
-/// inlaid, 216 x 145 mm, lost 31 % and 36 %. The limits between are common practice.
+/// Returns the possible loss for a state of the leaf. `least` is less than zero, since sheets of one name differ:
+/// chancery of the fifteenth century is 300-315 x 420-460 mm in Cambridge University Library, 4.5 % either side of its
+/// middle. Losses of copies measured against uncut ones: one binding 5-10 % of height, a rebinding up to 18 %. If the
+/// state is unknown the limit is a quarter: of 3,024 copies in the British Museum's catalogue of incunables, 2.4 % lost
+/// more. A chancery folio of the Morgan Library with inlaid leaves, 216 x 145 mm, lost 31 % and 36 %. The limits in
+/// between are common practice.
 [[nodiscard]] constexpr LossLimits loss_limits(LeafState state) {
   constexpr double spread = -0.045;
   switch (state) {
@@ -57,39 +60,39 @@ struct LossLimits {
   return {};
 }
 
-/// What the leaf lost, if it was laid so on that sheet.
+/// Returns the loss of the leaf if `paper` was laid as `lay` says.
 [[nodiscard]] constexpr LeafLoss loss_against(SheetLine const& lay, Sheet<millimetres> const& paper,
                                               LeafSize<millimetres> leaf) {
   auto const uncut = leaf_size(lay, paper);
   return {uncut.height - leaf.height, uncut.width - leaf.width};
 }
-/// Whether that loss is one of those allowed.
+/// Returns true if the loss is within the limits.
 [[nodiscard]] constexpr bool could_be(LeafLoss loss, LeafSize<millimetres> leaf, LossLimits const& limits) {
   auto const height = loss.height / (leaf.height + loss.height), width = loss.width / (leaf.width + loss.width);
   return height >= limits.least && height <= limits.most_height && width >= limits.least && width <= limits.most_width;
 }
 
-/// A named sheet from which a leaf could have been cut.
+/// A named sheet from which a leaf may have been cut.
 struct NamedOrigin {
   SheetSize const* sheet{};      ///< the row of the table of sheet sizes; never null in an answer
-  PaperOrigin origin{};          ///< whether the sheet was folded whole or cut before printing
+  PaperOrigin origin{};          ///< whole sheet, turned mould or cut half
   Format format{};               ///< fraction of the whole sheet of paper: quarto leaves of cut halves are an eighth
-  LeafSize<millimetres> uncut{}; ///< the leaf before any binder
-  LeafLoss loss{};               ///< from that to the leaf as measured
+  LeafSize<millimetres> uncut{}; ///< size of the leaf before any binding
+  LeafLoss loss{};               ///< loss from this size to the measured leaf
 };
-/// What a leaf implies under one kind of leaf.
+/// The sheets from which a leaf may come, for one kind of leaf.
 struct LeafOrigin {
   LeafShape const* shape{}; ///< the kind of leaf; never null in an answer
-  /// The smallest sheet such a leaf can come of: from which no binder cut anything.
+  /// The smallest sheet from which such a leaf can come, if no binder cut anything.
   ImpliedSheet<millimetres> least{Sheet<millimetres>{1_mm, 1_mm}, false};
-  std::vector<NamedOrigin> named{}; ///< whole sheets before cut halves, the least loss of height first
+  std::vector<NamedOrigin> named{}; ///< whole sheets before cut halves, those with the least loss of height first
 };
 
 namespace detail {
 constexpr bool runs(ChainLines seen, ChainLines own) {
   return seen == ChainLines::unknown || seen == ChainLines::both || seen == own;
 }
-/// Adds a sheet unless the same size under the same name is there already.
+/// Adds a sheet unless one of the same size and name is there already.
 inline void add_origin(std::vector<NamedOrigin>& named, NamedOrigin const& one) {
   for (auto const& other : named) {
     bool const same = other.origin == one.origin && other.uncut == one.uncut;
@@ -104,9 +107,9 @@ inline void add_origin(std::vector<NamedOrigin>& named, NamedOrigin const& one) 
 }
 } // namespace detail
 
-/// The named sheets of which a leaf of one kind could have been cut. With a direction of chain lines seen, only those whose
-/// chain lines would run so; of wove and of machine-made paper, whose lines follow the web, none should be given.
-/// pre: height and width are measures. Allocates the result.
+/// Returns the named sheets from which a leaf of one kind may have been cut. If a direction of chain lines was seen,
+/// the result has only sheets whose chain lines would run in this direction; give none for wove and for machine-made
+/// paper. The function allocates memory. Precondition: height and width can be measurements (paper/measure.hpp).
 inline std::vector<NamedOrigin> named_origins(LeafShape const& shape, LeafSize<millimetres> leaf,
                                               SheetSizes const& sizes, LossLimits const& limits,
                                               ChainLines seen = ChainLines::unknown) {
@@ -125,7 +128,7 @@ inline std::vector<NamedOrigin> named_origins(LeafShape const& shape, LeafSize<m
       else
         detail::add_origin(named, {&size, PaperOrigin::turned_mould, shape.format, uncut, loss});
     }
-    // Halved, the old short side becomes the long one, and the chain lines with it.
+    // In a half, the short side of the sheet becomes the long side, and the chain lines change their direction.
     if (shape.lay.part != PaperPart::whole || leaves * 2 > Format::most_leaves || sheet.ratio() >= 2) continue;
     auto const half = sheet.halved();
     auto const half_loss = loss_against(shape.lay, half, leaf);
@@ -136,8 +139,9 @@ inline std::vector<NamedOrigin> named_origins(LeafShape const& shape, LeafSize<m
   return named;
 }
 
-/// What a leaf implies under every kind of leaf that schemes make, in the order of `leaf_shapes`: also those of which no named sheet
-/// of the place and time fits, for their least sheet.
+/// Returns the sheets from which a leaf may come, for every kind of leaf that schemes make, in the order of
+/// `leaf_shapes`. Kinds for which no named sheet fits are included, for their smallest sheet. The function allocates
+/// memory. Precondition: height and width can be measurements.
 inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSizes const& sizes,
                                             LossLimits const& limits, ChainLines seen = ChainLines::unknown) {
   auto const shapes = leaf_shapes();
@@ -147,8 +151,8 @@ inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSiz
   return origins;
 }
 
-/// The named sheet of the years and the place that a sheet is most like; null where none has both sides within a tenth.
-/// Without years, those of the hand press.
+/// Returns a pointer to the named sheet of the years and the place that is most similar to a sheet, or null if none has
+/// both sides within a tenth. Without years, those of the hand press are used.
 inline SheetSize const* named_like(Sheet<millimetres> sheet, std::optional<YearRange> years, Region place) {
   auto const when = years.value_or(YearRange{1450, 1850});
   SheetSize const* like = nullptr;
@@ -163,7 +167,7 @@ inline SheetSize const* named_like(Sheet<millimetres> sheet, std::optional<YearR
   return like;
 }
 
-/// "whole sheets", and what else the paper can have been.
+/// Returns words for the origin of the paper, such as "whole sheets".
 constexpr char const* to_words(PaperOrigin origin) noexcept {
   switch (origin) {
   case PaperOrigin::whole_sheet:

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The kinds of leaf that schemes make: how the sheet is divided, which way its chain lines run, where a watermark may come
-/// to be, how many leaves are gathered. Schemes whose leaves agree in format, division and direction are one kind, so 61
-/// schemes come to some twenty-odd, and what depends on size alone is worked out once for each.
+/// The kinds of leaf that schemes make: how the sheet is divided, the direction of the chain lines, the places of a
+/// watermark, and the sizes of gatherings. Schemes whose leaves agree in format, division and direction form one kind.
+/// So 61 schemes have about twenty kinds, and everything that depends on size alone is computed once for each kind.
 #pragma once
 
 #include <bifolium/core/real.hpp>
@@ -14,31 +14,33 @@ inline namespace v0 {
 
 /// One kind of leaf.
 struct LeafShape {
-  Format format{};                ///< fraction of the sheet of paper, with the shape the scheme states
-  int leaves{};                   ///< to the sheet, 1 to 128
-  SheetLine lay{};                ///< how the sheet is divided, and which way its long side lies
-  ChainLines chain_lines{};       ///< on paper from an ordinary hand mould
-  std::vector<int> schemes{};     ///< the schemes that make it, numbers in `scheme_facts()`
-  std::uint32_t gatherings{};     ///< bit k: some scheme gathers it in k leaves (k up to 31)
-  std::size_t ranked{};           ///< the place of its leaves among `ranked_leaves`
-  std::size_t format_number{};    ///< kinds of one format have the same number, counted from 0
-  double log_long{}, log_short{}; ///< logarithms of the parts into which the long and the short side are divided
-  /// How common this division of the sheet is among the kinds of its format: two twelves make a 24° one way, all other
-  /// schemes the other (.08 and .92: proposed).
+  Format format{};             ///< fraction of the sheet of paper, with the shape that the scheme states
+  int leaves{};                ///< leaves to the sheet, 1 to 128
+  SheetLine lay{};             ///< how the sheet is divided, and the direction of its long side
+  ChainLines chain_lines{};    ///< direction of the chain lines on paper from an ordinary hand mould
+  std::vector<int> schemes{};  ///< the schemes that make it, as indices of `scheme_facts()`
+  std::uint32_t gatherings{};  ///< bit k: some scheme has gatherings of k leaves (k up to 31)
+  std::size_t ranked{};        ///< index of its number of leaves in `ranked_leaves`
+  std::size_t format_number{}; ///< kinds of one format have the same number, from 0
+  /// logarithms of the numbers of parts into which the long and the short side are divided
+  double log_long{}, log_short{};
+  /// How common this division of the sheet is among the kinds of its format: two twelves make a 24° in one way, all
+  /// other schemes in another (.08 and .92: proposed).
   double share{1};
-  /// Of all kinds with as many leaves to the sheet, this one among them, the shares of each `Shape`, added up.
+  /// The sum of the shares of all kinds with the same number of leaves, including this one, for each `Shape`.
   std::array<double, 5> sharers{};
-  /// How often a leaf picked at random has the watermark in the first place and the countermark in the second, by
-  /// `MarkPlace`, if the paper has both; the mean over its schemes.
+  /// Frequency with which a random leaf has the watermark at the first place and the countermark at the second, indexed
+  /// by `MarkPlace`, if the paper has both; the mean over its schemes.
   std::array<std::array<double, 8>, 8> marks{};
   std::array<double, 8> one_mark{};  ///< sums of `marks`, see `mark`
   std::array<double, 8> two_marks{}; ///< sums of `marks`, see `either_mark`
-  std::array<double, 8> central{};   ///< the same of a mark in the exact middle of the sheet; the mean over its schemes
+  /// frequencies for a mark in the exact centre of the sheet; the mean over its schemes
+  std::array<double, 8> central{};
 
-  /// How often the mark of paper with one mark a sheet is there.
+  /// Returns the frequency of a mark at a place, for paper with one mark in a sheet.
   [[nodiscard]] double mark(MarkPlace place) const { return one_mark[static_cast<std::size_t>(place)]; }
-  /// How often one of the two marks of paper with a countermark is there. The two are never in one leaf of a format
-  /// above broadside; where they do, the watermark is what was described.
+  /// Returns the frequency of one of the two marks at a place, for paper with a countermark. In a format above
+  /// broadside the two are never in one leaf; if both are described, the watermark is used.
   [[nodiscard]] double either_mark(MarkPlace place) const { return two_marks[static_cast<std::size_t>(place)]; }
 };
 
@@ -60,7 +62,7 @@ namespace detail {
     if (leaves > 0 && leaves < 32) shape.gatherings |= std::uint32_t{1} << leaves;
 }
 
-/// Sums that need all kinds to be there.
+/// Computes the sums that need all kinds.
 [[gnu::cold]] inline void sum_up(std::vector<LeafShape>& shapes) {
   constexpr auto absent = static_cast<std::size_t>(MarkPlace::absent);
   for (auto& shape : shapes) {
@@ -114,7 +116,7 @@ namespace detail {
 
 } // namespace detail
 
-/// All kinds of leaf, in the order of the schemes. Found once a program, on first use.
+/// Returns all kinds of leaf, in the order of the schemes. They are computed once in a program, at the first use.
 inline std::span<LeafShape const> leaf_shapes() {
   static auto const shapes = detail::find_leaf_shapes();
   return shapes;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What somebody saw of a leaf. Every field may be left out; "not looked at" and "not there" are different answers. What
-/// cannot be (a height of zero) is an error; what is odd but real (chain lines on wove paper: the first wove book has
-/// both; a leaf three times as high as broad) is a warning beside the value.
+/// An observation of a leaf. Every field may be left out; "not looked at" and "not there" are different. An impossible
+/// value (a height of zero) is an error. An unusual but real one (chain lines on wove paper: the first wove book has
+/// both; a leaf three times as high as broad) is a warning.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -13,7 +13,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Something seen that can be. Made by `observe` alone.
+/// A valid observation. `observe` is the only function that makes one.
 class Observation {
   LeafEvidence seen_;
   std::array<Error, 5> warnings_{};
@@ -26,15 +26,15 @@ class Observation {
   friend constexpr Expected<Observation> observe(LeafEvidence const& seen);
 
 public:
-  /// What was seen, as given.
+  /// Returns the evidence as given.
   [[nodiscard]] constexpr LeafEvidence const& seen() const noexcept { return seen_; }
-  /// Odd things that are met, such as chain lines on wove paper, each with its field.
+  /// Returns the warnings about unusual evidence, such as chain lines on wove paper, each with its field.
   [[nodiscard]] constexpr std::span<Error const> warnings() const noexcept {
     return {warnings_.data(), warning_count_};
   }
 };
 
-/// Checks what was seen. error: impossible_measure, impossible_years, impossible_gathering; of leaves seen,
+/// Checks the evidence. Errors: impossible_measure, impossible_years, impossible_gathering; for single leaves
 /// gathering_size_needed, leaf_outside_gathering, leaf_seen_twice.
 constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   if (!is_measure(seen.height)) return error_in_field(Problem::impossible_measure, "height");
@@ -62,7 +62,8 @@ constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   bool const chains = seen.chain_lines != ChainLines::unknown;
   auto const is_there = [](MarkPlace mark) { return mark != MarkPlace::unknown && mark != MarkPlace::absent; };
   bool const marks = is_there(seen.watermark) || is_there(seen.countermark);
-  // leaves of a thumb bible are some 45 mm high, those of the largest atlas under a metre (common practice, no source)
+  // leaves of a thumb bible are about 45 mm high, those of the largest atlas less than a metre (common practice, no
+  // source)
   constexpr auto least = 30_mm, most = 1000_mm;
   if (seen.height && (*seen.height < least || *seen.height > most))
     observation.warn(Problem::unlikely_measure, "height");

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// What paper and make-up say of the date. Few observations bound it: a book on wove paper cannot be older than the first of them,
-/// and is not older than the date in its watermark. Others are only usual of a time (laid paper did not stop when wove
-/// came), and many that are often named give no bound. So each answer says whether it binds, why, and where that was read;
-/// "no bound" is an answer. All of it holds for European paper and its daughters alone.
+/// What paper and make-up say about the date. Few observations limit it: a book on wove paper cannot be older than the
+/// first such book, and a book is not older than the date in its watermark. Others only say what was usual at a time
+/// (laid paper did not stop when wove paper came), and many that are often named give no bound. So each answer says
+/// whether it binds, why, and in which source; "no bound" is an answer. All bounds are for European paper, and paper
+/// made in the same way elsewhere.
 ///
-/// A green cloth cover of the nineteenth century may hold arsenic: leave testing and handling to those who know how.
+/// A green cloth cover of the nineteenth century may contain arsenic: leave testing and handling to people who are
+/// trained for it.
 #pragma once
 
 #include <bifolium/evidence/observation.hpp>
@@ -17,63 +19,64 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// What was seen that may tell of the time. Everything may be left out; `false` means "not seen", never "seen not to be".
+/// Observations that may tell the date. Every field may be left out; `false` means "not seen", not "seen to be absent".
 struct PeriodSigns {
-  Material material{};                        ///< what the leaf is made of
-  Region place{};                             ///< where the paper is thought to be from
-  bool watermark{};                           ///< any mark at all
-  std::optional<int> year_in_watermark{};     ///< a date wrought in the mould
-  bool printed_signatures{};                  ///< in type; not added by hand or stamp
-  bool machine_made{};                        ///< paper of one endless web
-  bool turned_chain_lines{};                  ///< against a format that is otherwise sure
-  bool tranchefile{};                         ///< an extra chain line close to the edge of the sheet
+  Material material{};                        ///< the material of the leaf
+  Region place{};                             ///< the region from which the paper is thought to come
+  bool watermark{};                           ///< true for any watermark
+  std::optional<int> year_in_watermark{};     ///< a date in the watermark
+  bool printed_signatures{};                  ///< true for signatures in type; not for those added by hand or stamp
+  bool machine_made{};                        ///< true for paper of one endless web
+  bool turned_chain_lines{};                  ///< true if chain lines are turned in a format that is otherwise certain
+  bool tranchefile{};                         ///< true for an extra chain line close to the edge of the sheet
   std::optional<millimetres> chain_spacing{}; ///< mean distance of chain lines
-  bool cloth_cover{};                         ///< edition binding in cloth
-  bool ground_wood{};                         ///< mechanical pulp
-  std::optional<int> lines_of_page{};         ///< description: gives no bound
-  std::optional<millimetres> twenty_lines{};  ///< height of 20 lines of type; description: bounds nothing
+  bool cloth_cover{};                         ///< true for an edition binding in cloth
+  bool ground_wood{};                         ///< true for mechanical wood pulp
+  std::optional<int> lines_of_page{};         ///< lines of a page: a description that gives no bound
+  std::optional<millimetres> twenty_lines{};  ///< height of 20 lines of type: a description that gives no bound
 };
 
-/// No observation binds from above: paper of every sort was kept for years, and moulds and marks were used long after their date
-/// (from memory: French moulds bore 1742 for decades).
+/// The kind of a bound. No observation gives a strict upper limit: paper of every kind was stored for years, and moulds
+/// and marks were used long after their date (from memory: French moulds had 1742 for decades).
 enum class BoundKind : std::uint8_t {
-  not_before, ///< what was observed was not possible earlier
-  usual_from, ///< and seldom met earlier
-  usual_until ///< and seldom met later
+  not_before, ///< impossible earlier
+  usual_from, ///< rare earlier
+  usual_until ///< rare later
 };
 
 /// One bound.
 struct PeriodBound {
-  BoundKind kind{};     ///< which way it bounds, and whether it binds
-  int year{};           ///< the first or last year meant, itself included
-  Trust trust{};        ///< whether the source was read or it is from memory
-  char const* reason{}; ///< what was observed, and why it bounds
-  char const* source{}; ///< where that was read
+  BoundKind kind{};     ///< the direction of the bound, and whether it is strict
+  int year{};           ///< the first or last year meant, included
+  Trust trust{};        ///< whether the source was read or the bound is from memory
+  char const* reason{}; ///< the observation, and why it limits the date
+  char const* source{}; ///< the source
 
-  /// Whether it binds, or tells only what is usual.
+  /// Returns true for a strict bound, and false for one that says only what is usual.
   [[nodiscard]] constexpr bool binds() const noexcept { return kind == BoundKind::not_before; }
 };
 
-/// The bounds that observations give, in the order of `PeriodSigns`. Where `usual_from` is later than `usual_until`, the two are
-/// seldom met together: mixed paper, or an observation misread.
+/// The bounds that observations give, in the order of `PeriodSigns`. If a `usual_from` is later than a `usual_until`,
+/// the two observations are rarely found together: the paper is mixed, or an observation was misread.
 class PeriodBounds {
-  std::array<PeriodBound, 16> bounds_{}; // all at once give 15
+  std::array<PeriodBound, 16> bounds_{}; // all observations together give 15
   std::size_t size_{};
   friend constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs);
 
   constexpr void add(PeriodBound const& bound) { bounds_[size_++] = bound; }
 
 public:
-  /// The number of elements.
+  /// Returns the number of bounds.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
-  /// True where there are no elements.
+  /// Returns true if there is no bound.
   [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
-  /// An iterator to the first element.
+  /// Returns a pointer to the first bound.
   [[nodiscard]] constexpr PeriodBound const* begin() const noexcept { return bounds_.data(); }
-  /// An iterator past the last element.
+  /// Returns a pointer past the last bound.
   [[nodiscard]] constexpr PeriodBound const* end() const noexcept { return bounds_.data() + size_; }
 
-  /// The earliest year that no bound forbids; missing where none binds. `memory`: also by dates recalled but not seen.
+  /// Returns the earliest year that no strict bound forbids, or no value if there is no strict bound. If `memory` is
+  /// true, bounds from memory are included.
   [[nodiscard]] constexpr std::optional<int> earliest(bool memory = true) const {
     std::optional<int> year;
     for (auto const& bound : *this)
@@ -93,7 +96,8 @@ inline constexpr char const *mcmullin = "McMullin, Studies in Bibliography 56",
                             *memory = "from memory";
 } // namespace detail::period
 
-/// What the observations say of the date. error: impossible_measure, not_positive (lines of the page), watermark_too_early.
+/// Returns the bounds that the observations give. Errors: impossible_measure, not_positive (lines of the page),
+/// watermark_too_early.
 constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
   using namespace detail::period;
   using enum BoundKind;
@@ -142,8 +146,8 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
     bounds.add(
         {usual_from, 1501, Trust::published, "moulds with the extra chain line, from the 16th century", briquet});
   if (signs.chain_spacing) {
-    // 19 to 30 mm is met in all centuries of the hand press: no bound. McKerrow gives 19-25 mm, 27 mm was measured on
-    // English paper of 1794, and 30 mm is often named as the upper end (from memory).
+    // 19 to 30 mm occurs in all centuries of the hand press: no bound. McKerrow gives 19-25 mm, 27 mm was measured on
+    // English paper of 1794, and 30 mm is often named as the upper limit (from memory).
     auto const mm = signs.chain_spacing->count();
     if (mm >= 50)
       bounds.add({usual_until, 1350, Trust::published, "7 to 10 chain lines a sheet, 50-60 mm apart", briquet});
@@ -161,7 +165,7 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
   return bounds;
 }
 
-/// What an observation of a leaf has of them already: chain lines make its paper laid where the paper was not named.
+/// Takes the observations from the evidence of a leaf. If its material is not stated, chain lines make it laid paper.
 [[nodiscard]] constexpr PeriodSigns period_signs(LeafEvidence const& seen) {
   PeriodSigns signs{.material = seen.material, .place = seen.place};
   bool const chains = seen.chain_lines != ChainLines::unknown;
@@ -170,7 +174,7 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
   return signs;
 }
 
-/// "not before", "usual from", "usual until", to be put before a year.
+/// Returns "not before", "usual from" or "usual until", to be written before a year.
 constexpr char const* to_words(BoundKind kind) noexcept {
   switch (kind) {
   case BoundKind::not_before:

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// How common each format is thought to be before anything is looked at. Left to itself the inference takes the shares of the
-/// place and the years (paper_model.hpp). Who knows better - the shares of a genre, of a collection, of pamphlets of one
-/// winter - hands in his own, and the answer says so.
+/// How common each format is assumed to be before a leaf is examined. By default the inference uses the shares of the
+/// place and the years (paper_model.hpp). A caller who knows better shares - of a genre, of a collection, of pamphlets
+/// of one winter - passes them, and the answer says so.
 #pragma once
 
 #include <bifolium/evidence/paper_model.hpp>
@@ -11,22 +11,23 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Shares of formats by their leaves to the sheet; they need not add up to 1.
+/// Shares of formats by their leaves to the sheet. They need not add up to 1.
 struct Priors {
   /// The share of one format.
   struct Share {
-    std::uint8_t leaves{}; ///< to the sheet: 8 for octavo
-    double share{};        ///< against the others; 0 or more
+    std::uint8_t leaves{}; ///< leaves to the sheet: 8 for octavo
+    double share{};        ///< share in relation to the others; 0 or more
   };
-  std::array<Share, ranked_leaves.size()> shares{}; ///< in any order; a format that is not named is left out
-  /// Of formats with as many leaves, how common each shape is, by `Shape` (proposed; Sweden's bibliography has 13 of a
-  /// hundred duodecimos long, the English Short Title Catalogue fewer than one). They need not add up to 1 either.
+  std::array<Share, ranked_leaves.size()> shares{}; ///< in any order; formats that are not named are left out
+  /// How common each `Shape` is among formats with the same number of leaves (proposed; in Sweden's bibliography 13 of
+  /// a hundred duodecimos are long, in the English Short Title Catalogue fewer than one). They need not add up to 1.
   std::array<double, 5> shapes{1, 0.003, 0.01, 0.01, 0.02};
   bool
-      divisions_alike{}; ///< the ways in which a format divides the sheet are alike too; otherwise as `LeafShape::share`
-  double none_of_these{0.005}; ///< that the leaf is of no format and no sheet considered (proposed)
+      /// true if all divisions of the sheet in one format are equally common; otherwise `LeafShape::share` is used
+      divisions_alike{};
+  double none_of_these{0.005}; ///< probability that the leaf is of no known format and sheet (proposed)
 
-  /// The share of the format of so many leaves to the sheet; 0 where it is not named.
+  /// Returns the share of the format with `leaves` leaves to the sheet, or 0 if it is not named.
   [[nodiscard]] constexpr double of(int leaves) const {
     for (auto const& one : shares)
       if (one.leaves == leaves) return one.share;
@@ -34,7 +35,7 @@ struct Priors {
   }
 };
 
-/// All formats, shapes and divisions alike: for asking what geometry alone says.
+/// Returns equal shares for all formats, shapes and divisions, to find out what geometry alone says.
 constexpr Priors flat_priors() {
   Priors priors;
   for (std::size_t i = 0; i < ranked_leaves.size(); ++i) priors.shares[i] = {ranked_leaves[i], 1};
@@ -42,7 +43,7 @@ constexpr Priors flat_priors() {
   priors.divisions_alike = true;
   return priors;
 }
-/// The shares of one year and place as the model has them.
+/// Returns the shares that the model has for one year and place.
 inline Priors priors_of(int year, Region place = Region::anywhere) {
   auto const shares = fitted_paper_model().shares(place, year);
   Priors priors;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Readers for what records say of a leaf in a few characters: the sizes of its gatherings, and what the leaves of one
-/// gathering show. Dates and places are read by core/read_date.hpp and paper/read_place.hpp.
+/// Reads short statements of records about a leaf: the sizes of its gatherings, and the evidence of single leaves of
+/// one gathering. core/read_date.hpp reads dates, paper/read_place.hpp places.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -10,15 +10,15 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The sizes of gatherings: one, or two by turns.
+/// The sizes of gatherings: one, or two that alternate.
 struct GatheringSizes {
-  int leaves{};                          ///< of most gatherings, or of the first of two
-  std::optional<int> alternating_with{}; ///< the other of two sizes by turns
+  int leaves{};                          ///< leaves of most gatherings, or of the first of two sizes
+  std::optional<int> alternating_with{}; ///< the other of two alternating sizes
   friend constexpr bool operator==(GatheringSizes const&, GatheringSizes const&) = default;
 };
 
-/// Reads sizes as records write them: `8`, `8s`, `in 8s`, or two by turns: `8;4`, `8/4`, `8.4`, `8,4`. A size repeated says
-/// no more than once: `8.4.8.4` is 8 and 4 by turns. error: not_a_gathering_size, with the column.
+/// Reads sizes as records write them: `8`, `8s`, `in 8s`, or two that alternate: `8;4`, `8/4`, `8.4`, `8,4`. A repeated
+/// size adds nothing: `8.4.8.4` is 8 and 4 alternating. Error, with the column: not_a_gathering_size.
 constexpr Expected<GatheringSizes> read_gathering_sizes(std::string_view text) {
   TextCursor cursor{text};
   GatheringSizes sizes;
@@ -45,8 +45,9 @@ constexpr Expected<GatheringSizes> read_gathering_sizes(std::string_view text) {
   }
 }
 
-/// Reads leaves of a gathering and what each shows: `1 gutter; 2 absent; 3 absent; 4 gutter`, `7 fore-edge horizontal`. The
-/// words are those for marks and for chain lines. error: not_leaves_seen, too_many_leaves_seen, with the column.
+/// Reads leaves of a gathering with their evidence: `1 gutter; 2 absent; 3 absent; 4 gutter`, `7 fore-edge horizontal`.
+/// The words are those for places of the watermark and for chain lines. Errors, with the column: not_leaves_seen,
+/// too_many_leaves_seen.
 constexpr Expected<EvidenceOfLeaves> read_leaves_seen(std::string_view text) {
   TextCursor cursor{text};
   EvidenceOfLeaves leaves{};

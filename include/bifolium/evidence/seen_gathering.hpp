@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What was seen of the leaves of one gathering, as `foldings_showing` asks for it: the way from the fields of a record to
-/// every folding that shows them, whether or not the folding is of a known format.
+/// Converts the evidence of the leaves of one gathering to the input of `foldings_showing`. It leads from the fields of
+/// a record to every folding that agrees with them, whether or not the folding is of a known format.
 #pragma once
 
 #include <bifolium/evidence/seen.hpp>
@@ -9,7 +9,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The mark as a part of the leaf; none where it was not looked for.
+/// Returns the mark as a part of the leaf, or no value if nobody looked for it.
 constexpr std::optional<SeenMark> seen_mark(MarkPlace place) noexcept {
   switch (place) {
   case MarkPlace::unknown:
@@ -25,16 +25,16 @@ constexpr std::optional<SeenMark> seen_mark(MarkPlace place) noexcept {
   case MarkPlace::head_or_tail_edge:
     return seen_marks::head_or_tail_edge;
   case MarkPlace::corner:
-    return seen_marks::somewhere; // any of the corners
+    return seen_marks::somewhere; // in one of the corners
   case MarkPlace::absent:
     return seen_marks::absent;
   }
   return std::nullopt;
 }
 
-/// The leaves of one gathering in `seen`; none where no leaf was looked at by itself, or where it is not told how many
-/// leaves the gathering has. Chain lines told for the whole book are taken for those of each leaf that was looked at.
-/// Allocates.
+/// Returns the leaves of one gathering, or no value if no single leaf was examined or the size of the gathering is
+/// unknown. Chain lines that were recorded for the whole book are used for each examined leaf. The function allocates
+/// memory.
 inline std::optional<SeenGathering> seen_gathering(LeafEvidence const& seen) {
   SeenGathering gathering;
   gathering.leaves = seen.gathering_leaves.value_or(0);

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// How far a probability is to be relied on. "Quarto 0.93" rests on a model fitted to some thousand books; other books, just
-/// as good, would have given another number. So the model was fitted again on twenty sets of books, each drawn from the same
-/// ones an edition at a time, and all twenty can be asked: 0.93, 0.85 to 0.97. What is assumed and not fitted (how common
-/// formats were after 1500) is the same in all of them, so after 1500 the true doubt is larger.
+/// How reliable a probability is. "Quarto 0.93" comes from a model that was fitted to about a thousand books; other
+/// books of the same kind would have given another number. So the model was fitted again on twenty sets of books, each
+/// drawn from the same books by edition, and all twenty can give their answers: 0.93, 0.85 to 0.97. The assumed parts
+/// (how common formats were after 1500) are the same in all of them, so after 1500 the true uncertainty is larger.
 ///
-/// Asked for, it costs twenty answers and some 4 MB kept; infer.hpp does without.
+/// The function computes twenty answers and keeps about 4 MB; infer.hpp does not include it.
 #pragma once
 
 #include <bifolium/core/range.hpp>
@@ -43,8 +43,8 @@ inline std::vector<PaperModel> const& resampled_models() {
 
 } // namespace detail
 
-/// The probability of a format, and between which two numbers nine fits of ten have it. 0 where the format is not ranked. The
-/// caller's own model is not asked: it was taught and not drawn.
+/// Returns the probability of a format, and the range that contains nine of ten fits. The range is 0 if the format is
+/// not ranked. The caller's own model is not used, since it was not fitted by resampling.
 inline Range<double> probability_range(Observation const& observation, Format format, Assumptions assumed = {}) {
   auto const probability = [&] {
     double sum = 0;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The words in which tables and records write what was seen, and the names of the kinds of evidence.
+/// The words of tables and records for evidence, and the names of the kinds of evidence.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -10,10 +10,10 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A word and what it says.
+/// A word and its meaning.
 template <class T> struct Word {
-  std::string_view word; ///< as it is written
-  T value;               ///< what it says
+  std::string_view word; ///< the word
+  T value;               ///< the meaning
 };
 
 namespace detail {
@@ -54,14 +54,14 @@ constexpr auto const& words_for(LeafState) { return state_words; }
 constexpr auto const& words_for(EdgeSeen) { return edge_words; }
 constexpr auto const& words_for(HolePlace) { return hole_words; }
 
-/// Whether it is the word, in capitals or small letters.
+/// Returns true if the two are the same word, in capitals or small letters.
 constexpr bool is_word(std::string_view text, std::string_view word) {
   if (text.size() != word.size()) return false;
   for (std::size_t i = 0; i < text.size(); ++i)
     if (small_letter(text[i]) != word[i]) return false;
   return true;
 }
-/// The row of the word, or null.
+/// Returns a pointer to the row of the word, or null if there is none.
 template <class T> constexpr Word<T> const* find_word(std::string_view text) {
   for (auto const& one : words_for(T{}))
     if (is_word(text, one.word)) return &one;
@@ -69,16 +69,16 @@ template <class T> constexpr Word<T> const* find_word(std::string_view text) {
 }
 } // namespace detail
 
-/// The words for a `Material`, `ChainLines`, `MarkPlace`, `LeafState`, `MeasureOf`, `EdgeSeen` or `HolePlace`, one for each
-/// value: an array of `Word<T>`.
+/// Returns the words for `Material`, `ChainLines`, `MarkPlace`, `LeafState`, `MeasureOf`, `EdgeSeen` or `HolePlace`,
+/// one for each value, as an array of `Word<T>`.
 template <class T> constexpr auto const& words_of() { return detail::words_for(T{}); }
-/// What a word of tables and records says of one of these, in capitals or small letters: read_word<Material>("Laid"). Missing
-/// where it is none of their words.
+/// Reads a word for one of these types, in capitals or small letters: read_word<Material>("Laid"). Returns no value for
+/// any other word.
 template <class T> constexpr std::optional<T> read_word(std::string_view word) {
   auto const* const found = detail::find_word<T>(word);
   return found ? std::optional<T>{found->value} : std::nullopt;
 }
-/// The word that is read back as this.
+/// Returns the word for a value. Reading it gives the same value.
 template <class T>
 requires requires(T value) { detail::words_for(value); }
 constexpr std::string_view to_words(T value) {
@@ -87,19 +87,19 @@ constexpr std::string_view to_words(T value) {
   return {};
 }
 
-/// The rung of the ladder for machines: `very_probable`.
+/// Returns the identifier of a certainty, for programs: `very_probable`.
 constexpr std::string_view identifier(Certainty certainty) {
   constexpr char const* names[]{"not_determined", "one_of_two", "probable", "very_probable", "established"};
   return names[static_cast<std::size_t>(certainty)];
 }
-/// How the paper came to press, for machines: `turned_mould`.
+/// Returns the identifier of an origin of paper, for programs: `turned_mould`.
 constexpr std::string_view identifier(PaperOrigin origin) {
   constexpr char const* names[]{"whole_sheet", "turned_mould", "cut_half"};
   return names[static_cast<std::size_t>(origin)];
 }
-/// The kind of evidence, as it is called in a sentence: "place of the watermark".
+/// Returns the name of a kind of evidence for a sentence: "place of the watermark".
 constexpr std::string_view to_words(EvidenceKind kind) { return detail::row_of(kind).name; }
-/// The kind of evidence for machines: "watermark".
+/// Returns the identifier of a kind of evidence, for programs: "watermark".
 constexpr std::string_view identifier(EvidenceKind kind) { return detail::row_of(kind).identifier; }
 
 } // namespace v0
