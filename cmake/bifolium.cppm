@@ -12,6 +12,7 @@ module;
 #include <bifolium/book/field.hpp>
 #include <bifolium/book/formula_plan.hpp>
 #include <bifolium/book/read_description.hpp>
+#include <bifolium/book/sheet_grouping.hpp>
 #include <bifolium/book/sheets_of_book.hpp>
 #include <bifolium/book/weight_counts.hpp>
 #include <bifolium/book.hpp>
@@ -376,7 +377,6 @@ using bifolium::PageRead;
 using bifolium::PageRun;
 using bifolium::PageSide;
 using bifolium::PageSize;
-using bifolium::PageTotal;
 using bifolium::PageUnit;
 using bifolium::Pages;
 using bifolium::Pagination;

@@ -51,6 +51,10 @@ endif()
 configure_file(cmake/bifolium.pc.in "${PROJECT_BINARY_DIR}/bifolium.pc" @ONLY)
 install(FILES "${PROJECT_BINARY_DIR}/bifolium.pc" DESTINATION "${BIFOLIUM_INSTALL_PKGCONFIGDIR}" COMPONENT development)
 
+# Views for debuggers are read by name: nothing on a path could load them for a library that has no file to load.
+install(FILES cmake/debugger/bifolium_gdb.py cmake/debugger/bifolium.natvis DESTINATION "${CMAKE_INSTALL_DATADIR}/bifolium"
+        COMPONENT development)
+
 # The licence goes with the headers, where it is found by whoever copies them. In a Debian package it is called copyright.
 install(FILES cmake/LICENSE DESTINATION "${CMAKE_INSTALL_DATADIR}/doc/libbifolium-dev" RENAME copyright COMPONENT development)
 

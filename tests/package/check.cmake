@@ -47,7 +47,7 @@ if(CASE STREQUAL "stage")
   file(GLOB_RECURSE headers RELATIVE "${SOURCE}" "${SOURCE}/include/*.hpp")
   set(share share/cmake/bifolium/bifolium-config.cmake share/cmake/bifolium/bifolium-config-version.cmake
             share/cmake/bifolium/bifolium-targets.cmake share/cmake/bifolium/bifolium.cppm share/pkgconfig/bifolium.pc
-            share/doc/libbifolium-dev/copyright)
+            share/doc/libbifolium-dev/copyright share/bifolium/bifolium_gdb.py share/bifolium/bifolium.natvis)
   file(GLOB_RECURSE installed RELATIVE "${moved}" "${moved}/*")
   set(expected ${headers} ${share})
   set(more ${installed})
