@@ -60,9 +60,8 @@ struct FormatCandidate {
   double probability{}; ///< probability given all evidence and assumptions, 0 to 1
   /// a scheme that makes this leaf, if possible with gatherings of the given size
   Attested scheme{SchemeRow::broadside};
-  Sheet<millimetres> sheet{1_mm,
-                           /// the mean sheet of the population that explains the leaf best, or the caller's stock
-                           1_mm};
+  /// the mean sheet of the population that explains the leaf best, or the caller's stock
+  Sheet<millimetres> sheet{1_mm, 1_mm};
   char const* stock{};           ///< the name of the caller's stock; null if it is none
   LeafSize<millimetres> uncut{}; ///< size of the leaf before any binding
   LeafShape const* kind{};       ///< its kind of leaf, valid as long as the program

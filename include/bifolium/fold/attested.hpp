@@ -171,18 +171,18 @@ inline constexpr Attested octavo{SchemeRow::octavo};                       ///< 
 inline constexpr Attested octavo_half_sheet{SchemeRow::octavo_half_sheet}; ///< half a sheet, worked from one forme
 /// eight leaves, and an off-cut of four set inside them
 inline constexpr Attested duodecimo{SchemeRow::duodecimo};
-inline constexpr Attested duodecimo_half_sheet{
-    SchemeRow::duodecimo_half_sheet};                                ///< half a sheet, worked from one forme
+/// half a sheet, worked from one forme
+inline constexpr Attested duodecimo_half_sheet{SchemeRow::duodecimo_half_sheet};
 inline constexpr Attested long_duodecimo{SchemeRow::long_duodecimo}; ///< columns folded to and fro
 inline constexpr Attested sextodecimo{SchemeRow::sextodecimo};       ///< folded four times
-inline constexpr Attested sextodecimo_in_eights{                     /// two gatherings of eight from one sheet
-                                                SchemeRow::sextodecimo_in_eights};
+/// two gatherings of eight from one sheet
+inline constexpr Attested sextodecimo_in_eights{SchemeRow::sextodecimo_in_eights};
 /// three gatherings of six from one sheet
 inline constexpr Attested octodecimo_in_sixes{SchemeRow::octodecimo_in_sixes};
-inline constexpr Attested vicesimo_quarto_in_twelves{
-    SchemeRow::vicesimo_quarto_in_twelves}; ///< two gatherings of twelve from one sheet
-inline constexpr Attested tricesimo_secundo_in_eights{
-    SchemeRow::tricesimo_secundo_in_eights}; ///< four gatherings of eight from one sheet
+/// two gatherings of twelve from one sheet
+inline constexpr Attested vicesimo_quarto_in_twelves{SchemeRow::vicesimo_quarto_in_twelves};
+/// four gatherings of eight from one sheet
+inline constexpr Attested tricesimo_secundo_in_eights{SchemeRow::tricesimo_secundo_in_eights};
 } // namespace schemes
 
 namespace detail {
