@@ -24,20 +24,21 @@ namespace {
 constexpr auto usage =
     R"(usage: audit_records [--omitted error|next|8] [--letters JUW] [--blanks counted|left-out] [--repaired | --json]
                      [--longest-line BYTES] <RECORDS
-Reads TSV with a header, or records of MARC 21 in MARCXML or ISO 2709, and finds out itself which. Columns of TSV, in any order,
-any may be missing or empty:
+Reads TSV with a header, or records of MARC 21 in MARCXML or ISO 2709, and recognises which. The columns of TSV can be in any
+order, and each can be missing or empty:
   record formula pagination leaves plates format signing gatherings height_mm width_mm height_cm binding_mm chain_lines
   material year place
 Writes TSV, a line for each finding and for each edit of a repair, with the header
   record finding level fields delta says rank edit_field edit_kind old new column agrees share
-A record without findings has no line. A record without a name is named by its number, in a table by that of its line.
-  --repaired  instead: record rank edits formula pagination leaves letters share; rank 0 is the description as it reads,
-              then the repaired ones, the likeliest first
-  --json      instead: one object a line for each record
-  --omitted   what a gathering without a leaf count means: a mistake (unless told), the count of the next one, or eight
-  --letters   letters used beside the 23; unless told, they are asked of the record
-  --blanks    whether the catalogue counts blank leaves at the end; unless told, two or three pages too few are a note
-How often each finding was met is said on standard error at the end.
+A record without findings has no line. A record without a name is named by its number; in a table, by the number of its line.
+  --repaired  writes instead: record rank edits formula pagination leaves letters share; rank 0 is the description as it is,
+              then the repaired ones follow, the most likely first
+  --json      writes instead one JSON object a line for each record
+  --omitted   what a gathering without a leaf count means: error (a mistake, the default), next (it has the count of the next
+              gathering), or 8 (eight leaves)
+  --letters   the letters used in addition to the 23; by default they are inferred from each record
+  --blanks    whether the catalogue counts blank leaves at the end; by default two or three pages too few are only a note
+At the end, the number of findings of each kind is written to standard error.
 )";
 
 /// The conventions that the options ask for; none where they are not understood.

@@ -17,16 +17,16 @@ namespace {
 constexpr std::string_view usage = R"(check_copy FORMULA LEAVES [JOINTS]
 check_copy FORMULA [LEAVES [JOINTS]] --gathering B [--svg FILE]
 
-Says what a copy wants, with conjugates, what is twice or out of place, and how
-what was seen of its joints stands to the formula.
+Lists the leaves that a copy lacks, with their conjugates, and the leaves that it
+has twice or out of place. Compares evidence of joined leaves with the formula.
   FORMULA   the ideal copy: '8°: A-K8 L4(-L4)'
-  LEAVES    the leaves present, in the order of the copy: 'A1-B2 B4-5 B7-L3';
-            after leaves may be said: facsimile, supplied, mounted, blank
-  JOINTS    what was seen: 'A1.8 conjugate; B3 stub; C4 sewing; A2.7 disjunct;
+  LEAVES    the leaves that are present, in the order of the copy: 'A1-B2 B4-5 B7-L3';
+            a word may follow leaves: facsimile, supplied, mounted, blank
+  JOINTS    the evidence of joined leaves: 'A1.8 conjugate; B3 stub; C4 sewing; A2.7 disjunct;
             D1.8 chain lines run on; D1.8 chain lines break; E4.5 mark halves meet'
-  --gathering B  lists one gathering leaf by leaf: what is joined, cancelled,
-            inserted, cut away, and missing from the copy if its leaves are given
-  --svg FILE     draws that gathering too
+  --gathering B  lists one gathering leaf by leaf: which leaves are joined, cancelled,
+            inserted, removed, and missing in the copy if its leaves are given
+  --svg FILE     also draws this gathering
 
 Leaf through a book only as far as it opens by itself, and follow the rules of
 the library that holds it.

@@ -19,9 +19,9 @@ namespace {
 constexpr auto usage =
     "usage: class_page SCHEME --out FILE [--paper a4|letter] [--duplex long-edge|short-edge] [--right-to-left]\n"
     "       class_page FORMULA --out FILE [--paper ...] [--duplex ...]\n"
-    "Writes one page of HTML that needs nothing else: open it in a browser, or print it for the sheets to fold. "
+    "Writes one page of HTML without other files: open it in a browser, or print it for the sheets to fold. "
     "SCHEME\n"
-    "is an attested scheme by its id or as people call it, such as octavo (show_formes --list names them), or - for "
+    "is an attested scheme by its id or by a usual name, such as octavo (show_formes --list lists them), or - for "
     "the\n"
     "text of one on standard input. FORMULA is a collation formula with its format, such as '8°: A-C8 D4'.\n";
 
@@ -33,7 +33,7 @@ int from_formula(std::string const& text, std::string const& file, ClassPageOpti
   }
   auto const page = class_page(*formula, text, options);
   if (!page) {
-    support::tell("the formula states no format of which a scheme is known; write it first, such as 8°: A-C8");
+    support::tell("the formula states no format for which there is a scheme: write the format first, as in 8°: A-C8");
     return support::unreadable;
   }
   support::write_file(file, *page);

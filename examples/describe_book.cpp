@@ -35,10 +35,10 @@ constexpr auto usage =
     "tail edge, fore-edge, point-hole, gatherings of, leaves, state, binding, chain spacing, year in watermark, "
     "formula,\n"
     "pagination, plates, signing, scheme, copies, overs, ream.\n"
-    "  --format    also why this format, and what was assumed\n"
-    "  --sheets    also the named sheets of the place and time that the leaf could have been cut from\n"
+    "  --format    also the reasons for this format, and the assumptions\n"
+    "  --sheets    also the named sheets of the place and time from which the leaf can have been cut\n"
     "  --heights   also the height classes of libraries and the trade\n"
-    "  --formes    also the formes of the likely scheme\n"
+    "  --formes    also the formes of the most likely scheme\n"
     "  --paper     also the leaves and the paper of the formula, and the paper and presswork of the edition\n"
     "  --all       all of these\n"
     "  --json      one object of JSON in place of the text\n";

@@ -25,22 +25,23 @@ using namespace bifolium;
 namespace {
 
 constexpr auto usage =
-    "usage: find_fold [FILE]          the simplest folding that gives these pages, and what they cannot tell\n"
+    "usage: find_fold [FILE]          the simplest folding that gives these pages, and what the pages cannot show\n"
     "       find_fold --all [FILE]    all foldings found, the simplest first, each with its price\n"
-    "       find_fold --scheme [FILE] the text of the first, which 'show_formes -' and 'fold_a_sheet -' read\n"
+    "       find_fold --scheme [FILE] the text of the first folding, which 'show_formes -' and 'fold_a_sheet -' read\n"
     "       find_fold --misprints [FILE]   single corrections that would make the folding simpler\n"
-    "The input is what show_formes prints, or any part of it, from FILE or standard input: one forme is enough; a "
+    "The input is the output of show_formes, or a part of it, from FILE or standard input. One forme is enough; a "
     "page\n"
-    "written ? is illegible; if no page has ↓, the heads are taken to be unknown.\n"
-    "Or the input is what leaves of a gathering show, and the foldings that show it come in groups:\n"
+    "written ? is illegible; if no page has ↓, the heads are unknown.\n"
+    "The input can also be the evidence of leaves of a gathering; the foldings that agree with it are written in "
+    "groups:\n"
     "    gathering of 8\n"
     "    1 head-of-gutter vertical; 2 absent; 1.8 conjugate; 2 bolt head 3; 5 deckle tail; 3 disjunct\n"
-    "  --svg FILE           draws the formes of the first; several sheets become FILE-1.svg, FILE-2.svg\n"
+    "  --svg FILE           draws the formes of the first folding; several sheets become FILE-1.svg, FILE-2.svg\n"
     "  --printed            the pages are those of printed paper, the left-right mirror of the forme\n"
-    "  --reads right-to-left|left-to-right   the direction of the book; unless told, right to left where that is "
+    "  --reads right-to-left|left-to-right   the direction of the book; by default right to left only if that is "
     "simpler\n"
     "  --long-side far-near|left-right       how the long side of the paper lay in the diagram\n"
-    "  --dearer N           with --all: up to this much above the first in price, 15 unless told\n";
+    "  --dearer N           with --all: the greatest price above that of the first folding; 15 by default\n";
 
 /// Printed paper becomes the forme that printed it.
 void mirror(std::vector<SeenForme>& formes) {

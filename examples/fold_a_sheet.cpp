@@ -17,11 +17,12 @@ namespace {
 
 constexpr auto usage =
     "usage: fold_a_sheet SCHEME --out DIR [--paper a4|letter] [--duplex long-edge|short-edge] [--right-to-left]\n"
-    "Writes SCHEME.html into the directory DIR, which must exist: front and back of each sheet, then the steps, one\n"
-    "file to print from any browser at its true size, on both sides, turned about the edge that --duplex says\n"
-    "(long-edge if not given). The sides are also written alone, as SCHEME-N-front.svg and SCHEME-N-back.svg for each\n"
-    "sheet N, and the steps are printed in words. SCHEME is an attested scheme by its id or as people call it, such\n"
-    "as 8_octavo, octavo or '12°' (show_formes --list names them), or - for the text of one on standard input.\n"
+    "Writes SCHEME.html into the directory DIR, which must exist: front and back of each sheet, then the steps. Print\n"
+    "this file from a browser at its true size, on both sides, with the page turned about the edge in --duplex\n"
+    "(long-edge by default). The sides are also written separately, as SCHEME-N-front.svg and SCHEME-N-back.svg for "
+    "each\n"
+    "sheet N, and the steps are printed in words. SCHEME is an attested scheme by its id or by a usual name, such\n"
+    "as 8_octavo, octavo or '12°' (show_formes --list lists them), or - for the text of one on standard input.\n"
     "       fold_a_sheet --cancel --out DIR [--paper ...] [--duplex ...]\n"
     "Writes cancel-front.svg and cancel-back.svg: a sheet with a mistake, and the leaf to paste to its stub.\n";
 
@@ -67,7 +68,7 @@ int make_sheet(support::Arguments const& given) {
   std::cout
       << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"
          "(far); the line of print at that edge says which it is. Fold in this order:\n\n"
-      << *explain_steps(scheme) << "\nEvery page must then be upright, and the numbers run on from 1"
+      << *explain_steps(scheme) << "\nEvery page must then be upright, with the numbers in order from 1"
       << (scheme.reads() == Reads::right_to_left ? ", with the spine on the right.\n"
                                                  : ", with the spine on the left.\n")
       << "Cut with a steel rule on a board, your fingers away from the blade; children use scissors. The folds at "

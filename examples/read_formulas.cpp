@@ -22,13 +22,13 @@ constexpr auto usage =
     R"(usage: read_formulas [--omitted error|next|8] [--letters JUW] [--keyed] [--longest-line BYTES] <FORMULAS
 Reads one collation formula a line. Writes TSV with the header
   line status leaves sheets normalised message problem
-status is ok, warning or error; sheets is empty without a statement of format; problem has identifiers for programs.
-  --omitted  what a gathering without a leaf count means: a mistake (unless told), the count of the next one that has one
-             (BMC, GW), or eight (notes derived from STC)
-  --letters  letters used beside the 23
-  --keyed    a line is a key, a tab and a formula; the key is written in place of the number of the line, and no header
-             line: for pieces of a longer list
-  --longest-line BYTES  the limit of one line, 16777216 unless told; a longer one is in error
+status is ok, warning or error; sheets is empty if the formula states no format; problem has identifiers for programs.
+  --omitted  what a gathering without a leaf count means: error (a mistake, the default), next (it has the count of the next
+             gathering that has one; BMC, GW), or 8 (eight leaves; notes derived from STC)
+  --letters  the letters used in addition to the 23
+  --keyed    a line is a key, a tab and a formula; the key is written in place of the line number, without a header
+             line: for parts of a longer list
+  --longest-line BYTES  the limit of one line, 16777216 by default; a longer line is a row with an error
 )";
 
 void answer(std::string_view text, Dialect dialect) {

@@ -19,36 +19,36 @@ namespace {
 constexpr auto usage =
     R"(usage: reckon_paper [--full | --plans | --working | --compare FROM-TO] [--omitted error|next|8]
        [--longest-line BYTES] <EDITIONS
-Reads TSV with a header; columns in any order, and what may be missing may be empty too. Other columns pass through.
+Reads TSV with a header. Columns can be in any order; those that can be missing can be empty too. Other columns are copied.
   scheme            an id of show_formes --list, or a name such as octavo
-  pages             of text; or cast off: words, letters or ens of the copy, with a_line (and least_a_line, most_a_line)
-                    and lines_a_page, or page_height_mm and twenty_lines_mm
-  formula           in place of scheme and pages: 8°: π⁴ A-K⁸ L⁴; its preliminaries, cancels and part-sheets are printed
-                    as it has them. A scheme gives the format where the formula states none.
-  copies            wanted; or, where it is empty, reams (34 or 34.5), with quires and loose_sheets where an account names
-                    them: copies_of_account says which copies take that paper, by the ream that is named or by each of
-                    472, 480, 500 and 516. The last unit of the account is taken as started.
-may be missing:
+  pages             pages of text; or for casting off: words, letters or ens of the manuscript, with a_line (and
+                    least_a_line, most_a_line) and lines_a_page, or page_height_mm and twenty_lines_mm
+  formula           in place of scheme and pages: 8°: π⁴ A-K⁸ L⁴; preliminaries, cancels and part-sheets are printed as
+                    the formula has them. A scheme gives the format if the formula states none.
+  copies            copies wanted; or, if it is empty, reams (34 or 34.5), with quires and loose_sheets if an account names
+                    them: copies_of_account has the copies that take this paper, by the ream that is named or by each of
+                    472, 480, 500 and 516. The last unit of the account may be a started one.
+Columns that can be missing:
   prelim_pages end_pages cancel_leaves; end_matter apart or runs-on
-  overs_percent     of every sheet (3.2); overplus: so many copies more
+  overs_percent     overs of every sheet in per cent (3.2); overplus: a number of further copies
   ream_sheets       472, 480, 500, 516 or 1000; or ream_year (1682, 1800-1850) and ream_place (London): a ream is chosen
-                    only where one alone was in use. Without a ream the answer stays in sheets.
-  ream_price forme_price token_price   whole numbers of the smallest coin
+                    only if exactly one was in use. Without a ream the answer is in sheets.
+  ream_price forme_price token_price   whole numbers of the smallest unit of the currency
   ream_kg or ream_lb; sheet_height_mm and sheet_width_mm for grammes a square metre
-  sharing           once (parts of unequal matters on one sheet; the default), none, freely
+  sharing           once (unequal parts of two matters on one sheet; the default), none, freely
   part_sheets       turned (one forme, several copies a sheet; the default) or cut-first
-  token_impressions (else 240 with reams of 480, 258 with reams of 516 (Savage), 250 (Moxon)), impressions_an_hour (250),
+  token_impressions (by default 240 with reams of 480, 258 with reams of 516 (Savage), else 250 (Moxon)), impressions_an_hour (250),
   crew full or half, presses (1), hours_a_day (10), tokens_a_day (12)
 Writes the columns it read, then gatherings sheets_per_copy formes sheets reams quires loose_sheets impressions tokens
-message problem, and copies_of_account where the table has a column reams. A row without an answer has the reason in
+message problem, and copies_of_account if the table has a column reams. A row without an answer has the reason in
 message and its identifiers in problem.
-  --omitted error|next|8  what a gathering of a formula without a leaf count means: a mistake unless told
-  --full     before message: range of sheets, blank pages, formula, weight, costs, time, type and alphabets
-  --plans    the same with a row for each plan of the edition, least paper first, then fewest formes
-  --working  the working of each bill, in words
-  --compare FROM-TO  rows that name one text (column text) are options for printing it: which is least, by cost where prices are
-             named and else by sheets, for every run of FROM to TO copies; columns text from to least order message problem
-  --longest-line BYTES  the limit of one line, 16777216 unless told; a longer one is a row in error
+  --omitted error|next|8  what a gathering without a leaf count means: a mistake (the default), the count of the next, or eight
+  --full     adds before message: range of sheets, blank pages, formula, weight, costs, time, type and alphabets
+  --plans    the same with a row for each plan of the edition, those with the least paper and the fewest formes first
+  --working  how each bill was calculated, in words
+  --compare FROM-TO  rows that name one text (column text) are options for printing it: finds the least, by cost if prices are
+             named and otherwise by sheets, for every run of FROM to TO copies; columns text from to least order message problem
+  --longest-line BYTES  the limit of one line, 16777216 by default; a longer line is a row with an error
 )";
 
 /// One row as it is asked for.

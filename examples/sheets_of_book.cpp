@@ -18,14 +18,14 @@ namespace {
 
 constexpr auto usage =
     R"(usage: sheets_of_book [--longest-line BYTES] <BOOKS
-Reads TSV with a header; columns in any order, others pass through:
+Reads TSV with a header. Columns can be in any order; other columns are copied:
   formula  with its format: 8°: A⁴ B-O⁸(±C3) P²
-  stocks   units and their stocks of paper, where these were seen: A=pot P=crown
-  marks    units and on how many of their leaves a piece of a watermark is: A=4 P=2
+  stocks   units and their stocks of paper, if they are known: A=pot P=crown
+  marks    units and the number of their leaves that show a part of a watermark: A=4 P=2
 Writes the columns it read, then
   whole_sheets units groupings fewest_pieces with_fewest likeliest left_over paper look_at message
-likeliest is a way of the fewest pieces of presswork that leaves the fewest leaves over: {A P ±C3} {a}, ±H7 in L4
-The number of leaves alone is asked, not whether the pages can be imposed together; that little was wasted is economy, no fact.
+likeliest is a way with the fewest pieces of presswork and then the fewest unused leaves: {A P ±C3} {a}, ±H7 in L4
+Only the number of leaves counts, not whether the pages can be imposed together. That little was wasted is an assumption.
 )";
 
 /// `A=pot P=crown`, taken into what was seen.

@@ -21,19 +21,19 @@ using namespace bifolium;
 namespace {
 
 constexpr auto usage =
-    "usage: show_formes SCHEME        the formes of a scheme, by its id or as people call it: 12_common, octavo,\n"
+    "usage: show_formes SCHEME        the formes of a scheme, by its id or by a usual name: 12_common, octavo,\n"
     "                                 8vo, '12°', 'folio in sixes', 'half-sheet of octavo'\n"
-    "       show_formes -             the same for a scheme written on standard input\n"
-    "       show_formes ... --text    the scheme's own text instead: change it, and give it to 'show_formes -'\n"
-    "       show_formes ... --svg FILE   draws them too; several sheets become FILE-1.svg, FILE-2.svg\n"
+    "       show_formes -             the same for the text of a scheme on standard input\n"
+    "       show_formes ... --text    the text of the scheme instead: change it, and give it to 'show_formes -'\n"
+    "       show_formes ... --svg FILE   also draws them; several sheets become FILE-1.svg, FILE-2.svg\n"
     "       show_formes ... --paper FILE [--sheet NAME]   draws the sheet as paper, held against the light: chain "
     "lines,\n"
-    "                                 marks, deckle, and what each leaf has of them; chancery unless named\n"
+    "                                 marks, deckle, and the part of them in each leaf; chancery by default\n"
     "       show_formes ... --right-to-left   the same for a book read from right to left\n"
     "       show_formes --list        the ids of all schemes, one a line\n"
-    "       show_formes --list --long the same with what each is, how far it is attested, and where\n"
-    "Formes are shown as the type lies on the stone, far row first; ↓ follows a page whose head lies\n"
-    "towards the compositor. Printed paper shows the mirror of this.\n";
+    "       show_formes --list --long the same with a description, the attestation and the source\n"
+    "Formes are shown as the type lies on the stone, far row first; ↓ follows a page whose head points\n"
+    "to the compositor. Printed paper shows the mirror image.\n";
 
 int list(bool with_sources) {
   for (auto const scheme : Attested::all()) {

@@ -155,7 +155,8 @@ TEST_CASE("the exception of a missing value says why it is missing") {
   CHECK_THROWS_WITH_AS(static_cast<void>(*bad),
                        "there is no value: line 1, column 3: found 'x' where a whole number is expected",
                        BrokenPrecondition);
-  CHECK_THROWS_WITH_AS(static_cast<void>(good.error()), "there is no error: the value is there", BrokenPrecondition);
+  CHECK_THROWS_WITH_AS(static_cast<void>(good.error()), "there is no error: the result has a value",
+                       BrokenPrecondition);
   CHECK_THROWS_WITH_AS(static_cast<void>(Expected<int>{Error{}}), "an error must name its problem", BrokenPrecondition);
 }
 

@@ -162,7 +162,7 @@ concept BecomeFraction = requires(A a, B b) {
   Fraction(a, b);
 };
 
-TEST_CASE("no floating number becomes a fraction") {
+TEST_CASE("no floating-point number becomes a fraction") {
   static_assert(!BecomesFraction<double> && !BecomesFraction<float> && !BecomesFraction<long double>);
   static_assert(!std::is_convertible_v<double, Fraction> && std::is_convertible_v<int, Fraction>);
   static_assert(BecomesFraction<unsigned> && BecomesFraction<std::int64_t> && BecomesFraction<short>);

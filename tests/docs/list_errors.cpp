@@ -42,11 +42,9 @@ int main(int count, char** arguments) {
          "Find the words you were shown with your browser's search. `...` stands for what was found in the text, `N` "
          "for a number.\n\n"
          "## What is wrong with a text or a measurement\n\n"
-         "These come back in `Expected<T>`, or as warnings beside a value, with line and column; where there is no "
-         "text, "
-         "with the name of the field. The number and the identifier of a `Problem` never change their meaning; "
-         "programs "
-         "compare them and not the sentence.\n\n"
+         "These are returned in `Expected<T>`, or as warnings beside a value. They have the line and the column in the "
+         "text, or the name of the field if there is no text. The number and the identifier of a `Problem` never "
+         "change their meaning: a program compares them and not the sentence.\n\n"
          "| number | identifier (`Problem::`) | sentence |\n|---|---|---|\n";
   for (int number = 1; number < 1000; ++number) {
     auto const problem = static_cast<bifolium::Problem>(number);

@@ -17,7 +17,7 @@ namespace {
 LeafShape const& shape_of(Format format) {
   for (auto const& shape : leaf_shapes())
     if (shape.format == format) return shape;
-  FAIL("no scheme makes that format");
+  FAIL("no scheme makes this format");
   return leaf_shapes().front();
 }
 NamedOrigin const* find(std::vector<NamedOrigin> const& named, std::string_view name,

@@ -21,7 +21,7 @@ namespace {
 LeafShape const& shape_of(int leaves, Shape shape = Shape::usual) {
   for (auto const& one : leaf_shapes())
     if (one.format == Format::of(leaves, shape)) return one;
-  broken("no scheme makes that format");
+  broken("no scheme makes this format");
 }
 LeafSize<millimetres> leaf_of(int leaves, Sheet<millimetres> sheet) { return leaf_size(shape_of(leaves).lay, sheet); }
 /// A sheet for printing as Cockerell, Bookbinding and the Care of Books (1901), p. 283, lists it.

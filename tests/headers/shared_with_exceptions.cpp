@@ -13,7 +13,7 @@ int main() {
   try {
     static_cast<void>(bifolium::Gathering<>{8}.leaf(9));
   } catch (bifolium::BrokenPrecondition const& broken) {
-    caught += std::strcmp(broken.what(), "there is no such leaf in this gathering") == 0 ? 1 : 0;
+    caught += std::strcmp(broken.what(), "the gathering has no leaf with this number") == 0 ? 1 : 0;
   }
   try {
     static_cast<void>(bifolium::Sheet<bifolium::millimetres>{bifolium::millimetres{0}, bifolium::millimetres{1}});

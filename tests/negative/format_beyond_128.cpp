@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: formats go from 1
+// says: a format must be from 1
 #include <bifolium/fold.hpp>
 using namespace bifolium;
 #ifdef MISUSE

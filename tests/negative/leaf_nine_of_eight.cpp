@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: there is no such leaf in this gathering
+// says: the gathering has no leaf with this number
 #include <bifolium/leaf.hpp>
 using namespace bifolium;
 #ifdef MISUSE

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// An area is no length.
+// An area is not a length.
 // says g++: no match for 'operator*'
 // says clang: invalid operands to binary expression
 #include <bifolium/paper.hpp>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: a sheet has two sides, each longer than zero
+// says: both sides of a sheet must be longer than zero
 #include <bifolium/paper.hpp>
 using namespace bifolium;
 #ifdef MISUSE

@@ -157,7 +157,7 @@ TEST_CASE("whole numbers of every size count lengths exactly, or break a precond
   // a length below zero is not above one without a sign
   STATIC_CHECK(Length<int, Millimetre>{-1} < Length<unsigned, Millimetre>{1});
   STATIC_CHECK((Length<unsigned, Millimetre>{1} - Length<int, Millimetre>{2}).count() == -1);
-  // whole numbers above 2^53 are not all floating numbers
+  // whole numbers above 2^53 are not all floating-point numbers
   using Long = Length<std::int64_t, Millimetre>;
   CHECK(millimetres{Long{std::int64_t{1} << 60}}.count() == 1152921504606846976.0);
   CHECK_THROWS_AS((void)millimetres{Long{(std::int64_t{1} << 53) + 1}}, BrokenPrecondition);

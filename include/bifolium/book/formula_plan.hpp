@@ -161,7 +161,7 @@ public:
 /// the cancels. The function allocates memory. Precondition: 1 to Scheme::most_cells leaves to the sheet.
 inline Plan plan_of(Formula const& formula, int leaves_to_sheet, Arranging how = {}) {
   if (leaves_to_sheet < 1 || leaves_to_sheet > Scheme::most_cells)
-    broken("a sheet makes from one leaf to Scheme::most_cells");
+    broken("a sheet must make from 1 to Scheme::most_cells leaves");
   return detail::FormulaPlanner{formula, leaves_to_sheet, how.parts}.plan(how.sharing);
 }
 /// Returns the plan of a formula in the format that it states. The function allocates memory. Error: format_not_stated.

@@ -92,7 +92,7 @@ private:
   bool doubtful_{};
 
   static constexpr void at_least(int least, int number) {
-    if (number < least) broken("leaves are counted from 1; 0 is before the first, or all of them");
+    if (number < least) broken("leaves count from 1; 0 means before the first leaf, or all leaves");
   }
 
 public:

@@ -113,7 +113,7 @@ public:
 /// Returns the paper for one copy in sheets of `format`. Precondition: the format says how many leaves a sheet makes.
 [[nodiscard]] inline PaperOfFormula paper(Formula const& formula, Format format) {
   auto const leaves_to_sheet = format.leaves_to_sheet();
-  if (!leaves_to_sheet) broken("paper can be reckoned only for a format that says how many leaves a sheet makes");
+  if (!leaves_to_sheet) broken("paper can be counted only for a format that says how many leaves a sheet makes");
   detail::PaperReckoner const reckoner{formula};
   std::int64_t deleted = 0, cancels = 0;
   for (auto const& change : formula.changes()) {
@@ -148,7 +148,7 @@ public:
 }
 /// Returns the paper for one copy in the format that the formula states. Precondition: states_paper(formula).
 [[nodiscard]] inline PaperOfFormula paper(Formula const& formula) {
-  if (!states_paper(formula)) broken("the formula states no format, or more than one: say which to reckon with");
+  if (!states_paper(formula)) broken("the formula states no format, or more than one: pass the format to count with");
   return paper(formula, *formula.format());
 }
 

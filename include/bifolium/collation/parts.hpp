@@ -69,7 +69,7 @@ private:
     std::size_t term;
   };
   [[nodiscard]] constexpr Turn turn(std::int64_t index) const {
-    if (size_ == 0 || index < 0) broken("a run has some count of leaves, and its gatherings are counted from 0");
+    if (size_ == 0 || index < 0) broken("a run needs a leaf count, and its gatherings count from 0");
     return {index / size_, static_cast<std::size_t>(index % size_)};
   }
   std::array<std::uint16_t, most_terms> terms_{};

@@ -206,7 +206,7 @@ public:
 /// leaf of this number.
 [[nodiscard]] inline MissingLeaf missing_leaf(IdealCopy const& book, CopyChecked const& copy, std::int64_t number) {
   auto const leaf = book.leaf_of_number(number);
-  if (!leaf) broken("the book has no leaf of that number");
+  if (!leaf) broken("the book has no leaf with this number");
   MissingLeaf missing{*leaf, book.conjugate(*leaf), false, book.is_blank(*leaf)};
   if (missing.conjugate)
     if (auto const other = book.leaf_number(*missing.conjugate))

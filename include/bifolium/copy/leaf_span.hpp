@@ -28,7 +28,7 @@ struct LeafSpan {
 [[nodiscard]] inline LeafSpan span_of_numbers(IdealCopy const& book, std::int64_t from, std::int64_t to,
                                               LeafInCopy state = LeafInCopy::original) {
   auto const first = book.leaf_of_number(from), last = book.leaf_of_number(to);
-  if (!first || !last || to < from) broken("the book has no such leaves");
+  if (!first || !last || to < from) broken("the book has no leaves with these numbers");
   return {*first, *last, from, to, state};
 }
 /// Returns the span of one leaf. Precondition: the formula has the gathering of the leaf.

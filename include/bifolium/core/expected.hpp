@@ -36,7 +36,7 @@ constexpr void must_have_value(bool has_value, Error const& error) {
   broken_value(error);
 }
 constexpr Error const& must_have_error(bool has_value, Error const& error) {
-  if (has_value) broken("there is no error: the value is there");
+  if (has_value) broken("there is no error: the result has a value");
   return error;
 }
 constexpr void must_name_problem(Error const& error) {

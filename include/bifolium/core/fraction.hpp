@@ -49,9 +49,9 @@ public:
   }
   // Compilers show the line of a deleted function, so the sentence is on it.
   // clang-format off
-  Fraction(double) = delete; // a floating number is not exact: write Fraction{16, 5}, 3.2_percent or read_fraction("3.2")
-  Fraction(float) = delete; // a floating number is not exact: write Fraction{16, 5}, 3.2_percent or read_fraction("3.2")
-  Fraction(long double) = delete; // a floating number is not exact: write Fraction{16, 5}, or read_fraction("3.2")
+  Fraction(double) = delete; // a floating-point number is not exact: write Fraction{16, 5}, 3.2_percent or read_fraction("3.2")
+  Fraction(float) = delete; // a floating-point number is not exact: write Fraction{16, 5}, 3.2_percent or read_fraction("3.2")
+  Fraction(long double) = delete; // a floating-point number is not exact: write Fraction{16, 5}, or read_fraction("3.2")
   template <class A, class B> requires(std::is_floating_point_v<A> || std::is_floating_point_v<B>)
   Fraction(A, B) = delete; // both must be whole numbers: Fraction{16, 5}
   // clang-format on

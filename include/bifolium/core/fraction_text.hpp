@@ -122,7 +122,7 @@ public:
 /// Writes a fraction with a number of decimals, rounded to nearest, and a half away from zero: `16/5` with two decimals
 /// is `3.20`. Precondition: 0 to 18 decimals.
 [[nodiscard]] constexpr ShortText<64> to_decimal(Fraction number, int decimals) {
-  if (decimals < 0 || decimals > 18) broken("a number is written with 0 to 18 decimals");
+  if (decimals < 0 || decimals > 18) broken("a number can have 0 to 18 decimals");
   auto const above = detail::magnitude(number.numerator()), below = detail::magnitude(number.denominator());
   // long division, digit by digit: no number on the way is larger than ten times the denominator
   char digits[40]{};
@@ -161,7 +161,7 @@ inline namespace literals {
 /// `Edition::overs_percent`, take it.
 consteval Fraction operator""_percent(char const* digits) {
   auto const number = read_fraction(digits);
-  if (!number) broken("a percentage is written with digits and a point: 3.2_percent");
+  if (!number) broken("write a percentage with digits and a point: 3.2_percent");
   return *number;
 }
 } // namespace literals

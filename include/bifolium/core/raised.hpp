@@ -11,7 +11,7 @@ inline namespace v0 {
 
 /// Writes a whole number in raised digits. Precondition: 0 to 999999999.
 [[nodiscard]] constexpr ShortText<27> raised(int number) {
-  if (number < 0 || number > 999'999'999) broken("a number in raised digits is from 0 to 999999999");
+  if (number < 0 || number > 999'999'999) broken("a number in raised digits must be from 0 to 999999999");
   int place = 1;
   while (number / place > 9) place *= 10;
   ShortText<27> text;

@@ -78,7 +78,7 @@ constexpr int superscript_digit(char32_t c) noexcept {
 }
 /// Returns a digit as a raised digit. Precondition: 0 to 9.
 constexpr char32_t superscript(int digit) {
-  if (digit < 0 || digit > 9) broken("a digit is from 0 to 9");
+  if (digit < 0 || digit > 9) broken("a digit must be from 0 to 9");
   constexpr char32_t raised[]{0x2070, 0x00B9, 0x00B2, 0x00B3, 0x2074, 0x2075, 0x2076, 0x2077, 0x2078, 0x2079};
   return raised[static_cast<std::size_t>(digit)];
 }

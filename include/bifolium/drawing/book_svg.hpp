@@ -42,7 +42,7 @@ inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view
     if (met.page != 0) static_cast<void>(detail::page_number(met.page));
   static_cast<void>(detail::page_number(first_page));
   if (pages.size() > static_cast<std::size_t>(detail::highest_page + 1 - first_page))
-    broken("pages of a scheme are counted from 1 to 65535");
+    broken("a page of a scheme must be from 1 to 65535");
   int const openings = static_cast<int>(pages.size()) / 2 + 1;
   auto const lies = detail::openings_lie(openings);
   double const page_width = lies.page_width, page_height = lies.page_height, between = lies.between, side = lies.side,

@@ -66,7 +66,8 @@ inline DrawnGathering regular_gathering(std::string_view signature, int leaves) 
 /// Inserts a leaf, or half of a pair, at index `place`. Leaves that were joined stay joined. Precondition: `place` is
 /// from 0 to the number of leaves; the new leaf gives its conjugate by the index after the insertion, or -1.
 inline void insert_leaf(DrawnGathering& gathering, int place, DrawnLeaf const& leaf) {
-  if (place < 0 || place > static_cast<int>(gathering.leaves.size())) broken("there is no such place in the gathering");
+  if (place < 0 || place > static_cast<int>(gathering.leaves.size()))
+    broken("the place in the gathering must be from 0 to its number of leaves");
   for (auto& other : gathering.leaves)
     if (other.conjugate >= place) ++other.conjugate;
   gathering.leaves.insert(gathering.leaves.begin() + place, leaf);
@@ -285,7 +286,7 @@ inline std::string gathering_svg(DrawnGathering const& gathering) {
     auto const mate = leaves[static_cast<std::size_t>(i)].conjugate;
     if (mate == -1) continue;
     if (mate < 0 || mate >= count || mate == i || leaves[static_cast<std::size_t>(mate)].conjugate != i)
-      broken("two leaves are conjugate when each names the other");
+      broken("the conjugate of a leaf's conjugate must be the leaf itself");
   }
   return detail::GatheringDrawn{gathering}.draw(gathering_text(gathering));
 }

@@ -123,7 +123,7 @@ inline Expected<std::string> step_svg(Scheme const& scheme, int number) {
   if (!folded) return folded.error();
   auto const steps = walk(scheme);
   if (!steps) return steps.error();
-  if (number < 0 || number >= scheme.steps()) broken("the scheme has no step of that number");
+  if (number < 0 || number >= scheme.steps()) broken("the scheme has no step with this number");
   auto const& walked = (*steps)[static_cast<std::size_t>(number)];
   constexpr double width = 130, height = 76;
   Svg svg{width, height, "Step " + std::to_string(number + 1) + ": " + title_of(scheme),

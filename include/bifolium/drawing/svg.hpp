@@ -204,7 +204,7 @@ public:
 
   /// Returns the text of the drawing. Precondition: every group is closed.
   [[nodiscard]] std::string finish() && {
-    if (open_ != 0) broken("a group of the drawing is still open");
+    if (open_ != 0) broken("a group of the drawing is still open: close it before finish()");
     put("</svg>\n");
     return static_cast<std::string&&>(text_);
   }

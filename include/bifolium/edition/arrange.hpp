@@ -123,7 +123,7 @@ inline Expected<std::vector<Plan>> plans(SheetMakeUp const& by, Pages const& pag
 /// sheet makes, and a sheet of at most Scheme::most_cells leaves.
 inline std::optional<std::vector<int>> parts_of_sheet(int leaves, int leaves_to_sheet, bool single = false) {
   if (leaves < 0 || leaves >= leaves_to_sheet || leaves_to_sheet > Scheme::most_cells)
-    broken("parts of a sheet hold fewer leaves than the sheet, which has at most Scheme::most_cells");
+    broken("parts of a sheet must have fewer leaves than the sheet, which has at most Scheme::most_cells");
   return detail::PartSheets{leaves_to_sheet, leaves_to_sheet, single}.parts_of(leaves);
 }
 

@@ -156,8 +156,8 @@ public:
   /// at least 0, and the plan has fewer than most_workings.
   constexpr void add(Working const& working) {
     if (working.times == 0) return;
-    if (working.times < 0) broken("a working happens no fewer than zero times");
-    if (count_ == most_workings) broken("a plan has no room for so many workings");
+    if (working.times < 0) broken("a working must happen zero times or more");
+    if (count_ == most_workings) broken("a plan has at most 40 workings");
     workings_[count_++] = working;
   }
 
@@ -192,7 +192,7 @@ public:
   /// Returns the sheets of paper in one copy, exactly. Precondition: leaves_to_sheet is above zero, and the sum fits in
   /// 64 bits.
   [[nodiscard]] constexpr Fraction sheets_a_copy() const {
-    if (leaves_to_sheet <= 0) broken("a plan has leaves to the sheet");
+    if (leaves_to_sheet <= 0) broken("leaves_to_sheet of a plan must be more than zero");
     return Fraction{fitting(sum_of(leaves_each)), leaves_to_sheet};
   }
 
@@ -200,7 +200,7 @@ private:
   static constexpr std::optional<std::int64_t> leaves_each(Working const& working) { return working.leaves; }
   static constexpr std::optional<std::int64_t> formes_each(Working const& working) { return working.formes(); }
   static constexpr std::int64_t fitting(std::optional<std::int64_t> number) {
-    if (!number) broken("the leaves of a plan fit in 64 bits");
+    if (!number) broken("the leaves of the plan do not fit in 64 bits");
     return *number;
   }
   [[nodiscard]] constexpr std::optional<std::int64_t> sheets_of(Working const& working, std::int64_t copies) const {
@@ -213,8 +213,8 @@ private:
     return working.is_printed_copy_by_copy() ? std::optional{copies} : sheets_of(working, copies);
   }
   constexpr void must_be_for(std::int64_t copies) const {
-    if (leaves_to_sheet <= 0) broken("a plan has leaves to the sheet");
-    if (copies < 0) broken("copies are no fewer than zero");
+    if (leaves_to_sheet <= 0) broken("leaves_to_sheet of a plan must be more than zero");
+    if (copies < 0) broken("the number of copies must not be less than zero");
   }
 
 public:

@@ -113,7 +113,8 @@ inline void add_origin(std::vector<NamedOrigin>& named, NamedOrigin const& one) 
 inline std::vector<NamedOrigin> named_origins(LeafShape const& shape, LeafSize<millimetres> leaf,
                                               SheetSizes const& sizes, LossLimits const& limits,
                                               ChainLines seen = ChainLines::unknown) {
-  if (!is_measure(leaf.height) || !is_measure(leaf.width)) broken("a leaf has a height and a width");
+  if (!is_measure(leaf.height) || !is_measure(leaf.width))
+    broken("the height and the width of a leaf must be more than zero and less than a kilometre");
   auto const other = shape.chain_lines == ChainLines::vertical ? ChainLines::horizontal : ChainLines::vertical;
   auto const leaves = shape.format.leaves_to_sheet().value_or(1);
   std::vector<NamedOrigin> named;

@@ -78,7 +78,7 @@ inline std::string folding_words(FoundFolding const& found) {
 /// several lines. The function allocates memory. Precondition: `found` has at least one folding, in the order of
 /// `find_foldings`.
 inline std::string explain_foldings(std::span<FoundFolding const> found) {
-  if (found.empty()) broken("at least one folding must be given to be explained");
+  if (found.empty()) broken("explain_foldings needs at least one folding");
   auto const& first = found[0];
   auto text = folding_words(first) + "\n";
   if (first.scheme.reads() == Reads::right_to_left)

@@ -72,7 +72,7 @@ inline std::string evidence_for(FormatCandidate const& candidate, bool speaks_fo
 /// allocates memory. Precondition: the ranking has at least two candidates.
 [[nodiscard]] inline std::string explain_ranking(Inference const& inference, std::optional<YearRange> years = {},
                                                  Region place = Region::anywhere) {
-  if (inference.candidates.size() < 2) broken("a ranking has at least two formats");
+  if (inference.candidates.size() < 2) broken("a ranking must have at least two formats to be explained");
   auto const &first = inference.candidates[0], &second = inference.candidates[1];
   auto const name = std::string{first.format.name()}, next = std::string{second.format.name()};
   auto const fold_first = *fold(first.scheme.scheme()), fold_next = *fold(second.scheme.scheme());

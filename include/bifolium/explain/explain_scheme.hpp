@@ -155,7 +155,7 @@ inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
 /// Describes the paper and formes for printing `copies` copies: the rule with the numbers. Overs are not included.
 /// Errors: those of `fold`. Precondition: at least 1 copy.
 inline Expected<std::string> explain_count(Scheme const& scheme, long copies) {
-  if (copies < 1) broken("at least one copy is printed");
+  if (copies < 1) broken("the number of copies must be at least 1");
   auto const folded = fold(scheme);
   if (!folded) return folded.error();
   auto const formes = impose(*folded);

@@ -22,7 +22,7 @@ constexpr void scheme_text_is_wrong_at(int line, int column, Problem problem) {
   if (problem != Problem::none) broken("the text of a scheme is wrong");
 }
 /// Stops the compiler for `"..."_scheme` with a name that no scheme has. The compiler shows the name of this function.
-inline void there_is_no_scheme_of_that_name() { broken("there is no attested scheme of that name"); }
+inline void no_attested_scheme_has_this_name() { broken("no attested scheme has this name"); }
 
 /// One row of the table of attested schemes.
 class Attested {
@@ -117,7 +117,7 @@ inline namespace literals {
 /// Finds an attested scheme by its id while compiling: `"12_common"_scheme`.
 consteval Attested operator""_scheme(char const* id, std::size_t size) {
   auto const found = Attested::find({id, size});
-  if (!found) there_is_no_scheme_of_that_name();
+  if (!found) no_attested_scheme_has_this_name();
   return *found;
 }
 } // namespace literals

@@ -77,11 +77,11 @@ template <int N> class Fold {
 
   [[nodiscard]] constexpr std::size_t index(LeafAt at) const {
     auto const& g = gatherings_[checked(at.gathering, gathering_count_)];
-    if (at.leaf.leaves() != g.leaves) broken("the leaf is of a gathering of another size");
+    if (at.leaf.leaves() != g.leaves) broken("the leaf belongs to a gathering of another size");
     return static_cast<std::size_t>(g.first + at.leaf.number() - 1);
   }
   static constexpr std::size_t checked(int i, int count) {
-    if (i < 0 || i >= count) broken("the fold has no sheet or gathering of that number");
+    if (i < 0 || i >= count) broken("the fold has no sheet or gathering with this number");
     return static_cast<std::size_t>(i);
   }
 

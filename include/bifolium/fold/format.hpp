@@ -53,7 +53,7 @@ public:
   [[nodiscard]] static constexpr Format of(int n, Shape shape = Shape::usual) { return {Kind::leaves, n, shape}; }
   /// Makes the format of one unfolded n-th part of a sheet: 1/2°, 1/4°, 1/8°. Precondition: 2 to 128.
   [[nodiscard]] static constexpr Format part_of_sheet(int n, Shape shape = Shape::usual) {
-    if (n < 2) broken("a part of a sheet is a half or less");
+    if (n < 2) broken("a part of a sheet must be a half or less: 2 to 128");
     return {Kind::part, n, shape};
   }
   /// Makes the format of a single sheet ("s.sh.", "broadside") when no record says what part of the full sheet it is.
@@ -91,8 +91,8 @@ private:
   Shape shape_{Shape::usual};
 
   constexpr Format(Kind kind, int n, Shape shape) : kind_{kind}, number_{static_cast<std::uint8_t>(n)}, shape_{shape} {
-    if (n < 0 || n > most_leaves) broken("formats go from 1° to 128°");
-    if (kind == Kind::leaves && n < 1) broken("formats go from 1° to 128°");
+    if (n < 0 || n > most_leaves) broken("a format must be from 1° to 128°");
+    if (kind == Kind::leaves && n < 1) broken("a format must be from 1° to 128°");
   }
   enum class Wording : std::uint8_t { symbol, abbreviation, name };
   [[nodiscard]] constexpr ShortText<32> written(Wording wording) const;

@@ -131,7 +131,7 @@ public:
   [[nodiscard]] constexpr int count(int piece) const { return count_[index(piece)]; }
   /// Returns layer `i` of a piece, counting from the bottom. Precondition: 0 <= i < count(piece).
   [[nodiscard]] constexpr Layer const& layer(int piece, int i) const {
-    if (i < 0 || i >= count(piece)) broken("the piece has no layer of that number");
+    if (i < 0 || i >= count(piece)) broken("the piece has no layer with this number");
     return layers_[static_cast<std::size_t>(first_[index(piece)] + i)];
   }
   /// Returns all layers of a piece, bottom to top. Those at one place form the pile there. The result is empty for a

@@ -147,7 +147,7 @@ private:
   constexpr Scheme() = default;
 
   static constexpr std::size_t index(int i, int count) {
-    if (i < 0 || i >= count) broken("a scheme has no part of that number");
+    if (i < 0 || i >= count) broken("the scheme has no part with this number");
     return static_cast<std::size_t>(i);
   }
 

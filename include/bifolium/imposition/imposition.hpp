@@ -26,7 +26,7 @@ struct ImposedPage {
 namespace detail {
 inline constexpr int highest_page = 65535;
 constexpr std::uint16_t page_number(int page) {
-  if (page < 1 || page > highest_page) broken("pages of a scheme are counted from 1 to 65535");
+  if (page < 1 || page > highest_page) broken("a page of a scheme must be from 1 to 65535");
   return static_cast<std::uint16_t>(page);
 }
 } // namespace detail
@@ -110,7 +110,7 @@ public:
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
   /// Returns sheet `s`. Precondition: 0 <= s < sheets().
   [[nodiscard]] constexpr SheetLine const& sheet(int s) const {
-    if (s < 0 || s >= sheet_count_) broken("there is no sheet of that number");
+    if (s < 0 || s >= sheet_count_) broken("there is no sheet with this number");
     return sheets_[static_cast<std::size_t>(s)];
   }
   /// Returns the number of rows of a forme of that sheet. Precondition: the sheet exists.
@@ -149,7 +149,7 @@ public:
   /// one. Precondition: a forme has the page.
   [[nodiscard]] constexpr FormePosition place(int page) const {
     auto const at = slot(page);
-    if (at < 0) broken("none of these formes has that page");
+    if (at < 0) broken("none of these formes has this page");
     return places_[static_cast<std::size_t>(at)];
   }
   /// Returns the position of a page of the scheme, or no value if no forme has the page.

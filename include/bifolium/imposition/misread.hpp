@@ -52,10 +52,10 @@ inline ImposedPage printed_above(Imposition<> const& formes, int sheet, int row,
 /// gathering, which counts from 0.
 inline std::vector<PageRead> pages_met(Imposition<> const& printed, Fold<> const& folded, int gathering = 0,
                                        Slip slip = Slip::none) {
-  if (printed.sheets() != folded.sheets()) broken("the sheets printed and the sheets folded are not the same number");
+  if (printed.sheets() != folded.sheets()) broken("the numbers of printed and of folded sheets must be equal");
   for (int s = 0; s < printed.sheets(); ++s)
     if (printed.rows(s) != folded.sheet(s).rows || printed.columns(s) != folded.sheet(s).columns)
-      broken("a sheet is folded by another grid than it was printed by");
+      broken("a sheet must be printed and folded with the same rows and columns");
   std::vector<PageRead> met(static_cast<std::size_t>(folded.gathering(gathering).pages()));
   std::size_t page = 0;
   for (int k = 1; k <= folded.gathering(gathering).leaves(); ++k) {

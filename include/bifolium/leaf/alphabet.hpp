@@ -58,7 +58,7 @@ public:
   }
   /// Returns the letter at a position. Precondition: 1 to size().
   [[nodiscard]] constexpr int at(int place) const {
-    if (place < 1 || place > size()) broken("the alphabet has no letter at that place");
+    if (place < 1 || place > size()) broken("the alphabet has no letter at this position");
     auto bits = has_;
     while (--place > 0) bits &= bits - 1;
     int letter = 1;

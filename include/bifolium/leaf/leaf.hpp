@@ -18,7 +18,7 @@ template <int N> class Leaf : detail::LeavesOf<N> {
   std::uint16_t number_;
 
   constexpr void must_exist(int number) const {
-    if (number < 1 || number > this->leaves()) broken("there is no such leaf in this gathering");
+    if (number < 1 || number > this->leaves()) broken("the gathering has no leaf with this number");
   }
 
 public:

@@ -27,7 +27,7 @@ enum class Mark : std::uint8_t {
 enum class Duplicate : std::uint8_t { none, pi, chi };
 /// The place of a symbol that is printed as part of every signature of a series: before the letter (†A) or after it
 /// (H*).
-enum class Beside : std::uint8_t { nothing, before, behind };
+enum class Beside : std::uint8_t { none, before, after };
 
 } // namespace v0
 } // namespace bifolium

@@ -55,7 +55,7 @@ struct RomanNumeral {
 
 /// Writes a number as a small Roman numeral: xlviii. Precondition: 1 to 4999.
 [[nodiscard]] constexpr ShortText<24> small_roman(std::int64_t number) {
-  if (number < 1 || number > 4999) broken("a Roman numeral here is from 1 to 4999");
+  if (number < 1 || number > 4999) broken("a Roman numeral can be written for 1 to 4999");
   struct RomanLetters {
     int worth;
     char const* letters;

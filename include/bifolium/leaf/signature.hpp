@@ -47,12 +47,12 @@ private:
   constexpr Signature(Mark mark, int letter, std::uint32_t multiple) noexcept
       : mark_{mark}, letter_{static_cast<std::uint8_t>(letter)}, multiple_{multiple} {}
   constexpr void take(char const* text, std::size_t size) {
-    if (size == 0 || size > longest_text) broken("the text of a signature has from 1 to 23 bytes");
+    if (size == 0 || size > longest_text) broken("the text of a signature must have from 1 to 23 bytes");
     for (std::size_t i = 0; i < size; ++i) text_[i] = text[i];
     size_ = static_cast<std::uint8_t>(size);
   }
   static constexpr std::uint32_t within(std::uint32_t figure, std::uint32_t highest) {
-    if (figure < 1 || figure > highest) broken("a multiple is from 1 to 9999, a number from 1 to 999999");
+    if (figure < 1 || figure > highest) broken("a multiple must be from 1 to 9999, a number from 1 to 999999");
     return figure;
   }
 
@@ -64,13 +64,13 @@ public:
   /// `added` makes them separate letters. Precondition: A-Z or a-z.
   static constexpr Signature letter(char glyph, std::uint32_t multiple = 1, Letters added = {}) {
     bool const capital = is_capital(glyph);
-    if (!is_latin_letter(glyph)) broken("a letter is from A to Z or a to z");
+    if (!is_latin_letter(glyph)) broken("a letter must be from A to Z or a to z");
     auto const number = Alphabet{added}.letter(glyph - (capital ? 'A' : 'a') + 1);
     return {capital ? Mark::capital : Mark::small_letter, number, within(multiple, highest_multiple)};
   }
   /// Makes the signature of a Greek letter; `place` counts from 1 (α) to 24 (ω). Precondition: 1 to 24.
   static constexpr Signature greek(int place, bool capital = false, std::uint32_t multiple = 1) {
-    if (place < 1 || place > greek_letters) broken("a Greek letter is from 1 to 24");
+    if (place < 1 || place > greek_letters) broken("the number of a Greek letter must be from 1 to 24");
     return {capital ? Mark::greek_capital : Mark::greek, place, within(multiple, highest_multiple)};
   }
   /// Makes the signature of a gathering that is signed with a number. Precondition: 1 to highest_number.
@@ -78,7 +78,8 @@ public:
   /// Makes the signature of a symbol, a name or a printed mark; `kind` says which. The text is copied. Precondition: 1
   /// to longest_text bytes.
   static constexpr Signature text(Mark kind, char const* bytes, std::size_t size, std::uint32_t multiple = 1) {
-    if (kind != Mark::symbol && kind != Mark::name && kind != Mark::printed) broken("a mark of this kind has no text");
+    if (kind != Mark::symbol && kind != Mark::name && kind != Mark::printed)
+      broken("only a symbol, a name or a printed mark has a text");
     Signature result{kind, 0, within(multiple, highest_multiple)};
     result.take(bytes, size);
     return result;
@@ -95,7 +96,7 @@ public:
   /// Returns this mark in another series: ²A. Series 0 and 1 are the first series, which has no raised digit.
   /// Precondition: 0 to 99.
   [[nodiscard]] constexpr Signature in_series(int raised) const {
-    if (raised < 0 || raised > 99) broken("series are counted from 1 to 99");
+    if (raised < 0 || raised > 99) broken("the number of a series must be from 0 to 99");
     auto result = *this;
     result.series_ = static_cast<std::uint8_t>(raised == 1 ? 0 : raised);
     return result;
@@ -108,7 +109,7 @@ public:
   }
   /// Returns this letter with a symbol before or after it: †A, H*. Precondition: the mark is a letter.
   [[nodiscard]] constexpr Signature with_symbol(Beside where, char const* bytes, std::size_t size) const {
-    if (!is_letter()) broken("only a letter has a symbol beside it");
+    if (!is_letter()) broken("only a letter can have a symbol beside it");
     auto result = *this;
     result.take(bytes, size);
     result.beside_ = where;
@@ -116,7 +117,7 @@ public:
   }
   /// Returns this number as a number that is printed in the book: '1'. Precondition: the mark is a number.
   [[nodiscard]] constexpr Signature in_quotation_marks() const {
-    if (mark_ != Mark::number) broken("only a number is told apart by quotation marks");
+    if (mark_ != Mark::number) broken("only a number can be put in quotation marks");
     auto result = *this;
     result.quoted_ = true;
     return result;
@@ -174,7 +175,7 @@ public:
     auto const size = is_latin() ? alphabet.size() : is_letter() ? greek_letters : 1;
     auto const multiple = rank < 1 ? 0 : (rank - 1) / size + 1;
     if (multiple < 1 || multiple > (mark_ == Mark::number ? highest_number : highest_multiple))
-      broken("there is no such place in the series");
+      broken("the series has no signature at this position");
     auto result = *this;
     result.multiple_ = static_cast<std::uint32_t>(multiple);
     if (is_letter()) {
@@ -238,7 +239,7 @@ public:
       break;
     }
     if (quoted_) put("'", 1);
-    if (beside_ == Beside::behind) put(text_, size_);
+    if (beside_ == Beside::after) put(text_, size_);
   }
 
   /// Orders signatures for storage: by series, duplicate, kind and text, then by multiple before letter, as in a book

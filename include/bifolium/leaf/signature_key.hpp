@@ -158,7 +158,7 @@ constexpr Signature signature_of(SignatureKey key, std::string_view text, Letter
     }
   };
   auto signature = plain();
-  if (key.beside() != Beside::nothing) signature = signature.with_symbol(key.beside(), words.bytes, words.size);
+  if (key.beside() != Beside::none) signature = signature.with_symbol(key.beside(), words.bytes, words.size);
   return signature.in_series(key.raised()).duplicated(key.duplicate());
 }
 

@@ -220,7 +220,7 @@ private:
       return c.touches(TokenKind::symbol) && !c.token.raised() &&
              (v == '*' || v == 0x2020 || v == 0x2021 || v == 0xA7 || v == 0xB6 || v == 0x261E);
     };
-    if (!is_affix() || !found || found.key.beside() != Beside::nothing || !found.key.is_letter()) return found;
+    if (!is_affix() || !found || found.key.beside() != Beside::none || !found.key.is_letter()) return found;
     auto const from = c.token.from;
     auto ahead = c;
     for (; is_affix(); c.take()) found.end = c.token.to;
@@ -229,7 +229,7 @@ private:
       found.end = from;
       return found;
     }
-    found.key = found.key.with_symbol(Beside::behind, from, found.end - from);
+    found.key = found.key.with_symbol(Beside::after, from, found.end - from);
     return found;
   }
   constexpr FoundSignature greek(TokenCursor& c, Level level) const noexcept {
@@ -357,7 +357,7 @@ private:
     if (prefix) {
       auto ahead = c;
       auto found = take(ahead, Level::after_symbol);
-      if (found && found.key.is_letter() && found.key.beside() == Beside::nothing &&
+      if (found && found.key.is_letter() && found.key.beside() == Beside::none &&
           found.key.duplicate() == Duplicate::none && kept * repeated <= Signature::longest_text) {
         found.key = found.key.with_symbol(Beside::before, first.from, end - first.from);
         c = ahead;

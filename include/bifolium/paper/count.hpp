@@ -136,7 +136,7 @@ struct PaperCount {
 /// have at least one sheet.
 constexpr PaperCount counted(std::int64_t sheets, ReamCount const& by) {
   if (sheets < 0 || by.ream <= 0 || by.quire <= 0)
-    broken("sheets are counted from zero, and a ream and a quire have at least one");
+    broken("the number of sheets must not be less than zero, and a ream and a quire must have at least one sheet");
   auto const rest = sheets % by.ream;
   return {sheets / by.ream, rest / by.quire, rest % by.quire};
 }
@@ -154,7 +154,7 @@ constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount co
 /// least one good sheet.
 constexpr Fraction reams_to_buy(std::int64_t sheets, ReamCount const& by) {
   if (sheets < 0 || by.printable() <= 0)
-    broken("paper is bought for zero sheets or more, in reams with at least one good sheet");
+    broken("the number of sheets must not be less than zero, and a ream must have at least one good sheet");
   return Fraction{sheets, by.printable()};
 }
 
@@ -197,7 +197,7 @@ struct AlphabetCount {
 };
 /// Divides sheets into alphabets and sheets. Precondition: `sheets` is at least 0.
 constexpr AlphabetCount in_alphabets(std::int64_t sheets) {
-  if (sheets < 0) broken("sheets are counted from zero");
+  if (sheets < 0) broken("the number of sheets must not be less than zero");
   return {sheets / sheets_in_alphabet, sheets % sheets_in_alphabet};
 }
 /// Returns the exact price of an alphabet if `sheets` sheets cost `price`. The printed tables of Halle give up to two

@@ -234,7 +234,7 @@ template <class To, class Rep, class Unit> [[nodiscard]] constexpr To length_cas
     using Wide = std::common_type_t<Out, Rep>;
     auto const exact = static_cast<Wide>(from.count()) * static_cast<Wide>(By::num) / static_cast<Wide>(By::den);
     if constexpr (std::integral<Out>) {
-      if (!detail::fits_whole<Out>(exact)) broken("the length does not fit the whole number that counts it");
+      if (!detail::fits_whole<Out>(exact)) broken("the length does not fit in its whole-number type");
     }
     return To{static_cast<Out>(exact)};
   }

@@ -64,7 +64,7 @@ public:
   /// Makes a sheet from its sides in either order. Precondition: both are more than zero (so neither is NaN).
   constexpr Sheet(L a, L b) : short_(b < a ? b : a), long_(b < a ? a : b) {
     L const zero{};
-    if (!(zero < a) || !(zero < b)) broken("a sheet has two sides, each longer than zero");
+    if (!(zero < a) || !(zero < b)) broken("both sides of a sheet must be longer than zero");
   }
   /// Converts a sheet given in another unit.
   template <LengthLike M>

@@ -191,7 +191,7 @@ public:
   [[nodiscard]] constexpr bool empty() const noexcept { return size_ == 0; }
   /// Returns class `i`. Precondition: 0 <= i < size().
   [[nodiscard]] constexpr HeightClass const& operator[](std::size_t i) const {
-    if (i >= size_) broken("there is no height class of that number");
+    if (i >= size_) broken("there is no height class with this number");
     return *found_[i];
   }
 };
@@ -200,7 +200,7 @@ public:
 /// French scales measure the book with its cover; on thirteen old bindings the cover is 3 to 7 mm taller than the leaf.
 /// Precondition: the height can be a measurement (paper/measure.hpp).
 [[nodiscard]] constexpr HeightClasses height_classes(HeightScale scale, millimetres height) {
-  if (!is_measure(height)) broken("the height of a book is more than zero and less than a kilometre");
+  if (!is_measure(height)) broken("the height of a book must be more than zero and less than a kilometre");
   HeightClasses classes;
   for (auto const& row : detail::height_scale::rows)
     if (row.scale == scale && row.takes(height)) classes.found_[classes.size_++] = &row;

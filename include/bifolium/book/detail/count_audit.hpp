@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The number of leaves, of which formula, pagination and stated leaves all speak: whether they agree, and if not, which edits
-/// would make them agree. What agrees is never given a repair, and costs next to no time.
+/// Examines the number of leaves, which formula, pagination and stated leaves all give: whether they agree, and if not,
+/// which edits would make them agree. A description that agrees never gets a repair, and takes almost no time.
 #pragma once
 
 #include <bifolium/book/detail/repair_writer.hpp>

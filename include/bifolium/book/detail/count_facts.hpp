@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// What the fields of a description say of the number of leaves, and whether they agree.
+/// The number of leaves that each field of a description gives, and whether the fields agree.
 #pragma once
 
 #include <bifolium/book/description.hpp>
@@ -20,7 +20,8 @@ class CountFacts {
   std::string formula_text_{};                // with blanks for the parentheses that could not be read
   std::vector<ChangePlace> unread_changes_{}; // those, and how many leaves they seem to add
 
-  /// How many leaves a parenthesis seems to add that names a gathering or leaf the formula does not have: (-A1,2) takes two.
+  /// Returns the number of leaves a parenthesis seems to add that names a gathering or leaf the formula does not have:
+  /// (-A1,2) takes two.
   [[nodiscard]] static std::int32_t leaves_added_by(std::string_view parenthesis) {
     auto const inside = parenthesis.substr(1, parenthesis.size() < 2 ? 0 : parenthesis.size() - 2);
     auto const first = inside.find_first_not_of(' ');
@@ -73,11 +74,11 @@ public:
   [[nodiscard]] int blanks() const { return blanks_; }
   [[nodiscard]] std::string const& formula_text() const { return formula_text_; }
   [[nodiscard]] std::vector<ChangePlace> const& unread_changes() const { return unread_changes_; }
-  /// The number of leaves, from the formula if there is one.
+  /// Returns the number of leaves, from the formula if there is one.
   [[nodiscard]] std::optional<std::int64_t> leaves() const {
     return formula_leaves_ ? formula_leaves_ : book_.leaves ? std::optional{book_.leaves->value} : std::nullopt;
   }
-  /// How many fields say a number.
+  /// Returns the number of fields say a number.
   [[nodiscard]] int fields() const { return (formula_leaves_ ? 1 : 0) + (pages_ ? 1 : 0) + (book_.leaves ? 1 : 0); }
   /// The formula was read with other letters, and has so many leaves.
   void take(std::int64_t formula_leaves) { formula_leaves_ = formula_leaves; }

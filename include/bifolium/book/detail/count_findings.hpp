@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// What is found about the number of leaves, each in a sentence.
+/// The findings about the number of leaves, each with its sentence.
 #pragma once
 
 #include <bifolium/book/audit.hpp>
@@ -10,7 +10,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// An edit of a text as an edit of a field.
+/// Returns an edit of a text as an edit of a field.
 inline Edit edit_of(Field field, SlipKind kind, std::string_view text, std::uint32_t column, TextEdit const& edit) {
   return {field,
           kind,
@@ -113,7 +113,7 @@ public:
       audit_.findings.push_back(finding);
     }
   }
-  /// Odd numbers are on rectos, so an even number of pages comes before page 1. True where that is not so.
+  /// Odd numbers are on rectos, so an even number of pages comes before page 1. True if that is not so.
   bool look_at_versos() {
     if (!facts_.pages() || book_.pagination->value.by_leaf()) return false;
     std::int64_t before = 0;

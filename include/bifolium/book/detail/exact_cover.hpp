@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// All ways to part units into sheets: exact cover with a capacity. What can be done with a state - how many units of each class
-/// are left - is worked out once. So twelve units take no more than some thousand states, where listing would take minutes.
+/// Counts all ways to divide units among sheets: an exact cover with a capacity. The result for each state, which is
+/// the number of units left of each class, is computed once. So twelve units need at most some thousand states, while
+/// listing the ways would take minutes.
 #pragma once
 
 #include <bifolium/book/detail/press_pieces.hpp>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The fields that do not speak of the number of leaves: format against size, chain lines and gatherings; the date against the
-/// paper; measures against one another; what is odd in the formula by itself; what could not be read.
+/// Examines the fields that do not concern the number of leaves: format against size, chain lines and gatherings; the
+/// date against the paper; measurements against one another; unusual facts in the formula itself; texts that could not
+/// be read.
 #pragma once
 
 #include <bifolium/book/audit.hpp>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Is one number a slip for another? Two figures changed places, one left out, one written twice, one taken for another that
-/// looks like it. The needed number is computed first and only classified here; numbers are never tried blindly.
+/// Decides whether one number is a slip for another: two digits exchanged, one left out, one written twice, or one
+/// replaced by a similar digit. The correct number is computed first and only classified here; the search never tries
+/// numbers at random.
 #pragma once
 
 #include <bifolium/book/field.hpp>
@@ -67,7 +68,7 @@ constexpr bool look_alike(char a, char b) {
   return a - b == 1 || b - a == 1;
 }
 
-/// How `truth` became `seen` by one slip of figures; none where one slip is not enough.
+/// How `truth` became `seen` by one slip of figures; none if one slip is not enough.
 inline std::optional<FigureSlip> figure_slip(std::int64_t seen, std::int64_t truth) {
   if (seen == truth || truth <= 0 || seen <= 0) return std::nullopt;
   auto const a = Figures::arabic(seen), b = Figures::arabic(truth);
@@ -109,7 +110,7 @@ template <class Act> void each_truth(std::int64_t seen, Act act) {
   for (std::int64_t other = 1; other < 10; ++other) act(other * power + seen); // the first was left out
 }
 
-/// The same for roman numerals: one letter left out, one too many, one for another, or two exchanged.
+/// Returns the same for roman numerals: one letter left out, one too many, one for another, or two exchanged.
 inline std::optional<FigureSlip> roman_slip(std::int64_t seen, std::int64_t truth) {
   constexpr std::int64_t most = 4999;
   if (seen == truth || truth <= 0 || seen <= 0 || truth > most || seen > most) return std::nullopt;

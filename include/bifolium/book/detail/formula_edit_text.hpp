@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// An edit of a formula as an edit of its text. What is not concerned stays as the cataloguer wrote it: the counts raised or on
-/// the line, the brackets, the dash.
+/// Writes an edit of a formula as an edit of its text. Everything else stays as the cataloguer wrote it: counts raised
+/// or on the line, brackets, dashes.
 #pragma once
 
 #include <bifolium/book/detail/formula_places.hpp>
@@ -112,7 +112,7 @@ class FormulaEditText {
     if (!(first == last)) text += '-' + name(last);
     return text + count(leaves);
   }
-  /// The end of a run with the parentheses that follow it.
+  /// Returns the end of a run with the parentheses that follow it.
   [[nodiscard]] std::size_t end_of(std::size_t r) const {
     auto end = places_.runs()[r].to;
     for (auto const& change : places_.changes())
@@ -239,7 +239,7 @@ private:
     if (edit.a < 0) change += ')';
     return TextEdit{{at, at}, ' ' + change};
   }
-  /// The parenthesis goes; or of a list of two leaves only the second stays.
+  /// Returns the parenthesis goes; or of a list of two leaves only the second stays.
   [[nodiscard]] std::optional<TextEdit> of_dropped(FormulaEdit const& edit) const {
     auto const span = places_.changes()[static_cast<std::size_t>(edit.run)].span;
     if (edit.b == 0) {

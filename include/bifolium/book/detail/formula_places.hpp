@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Where in its text each run of a formula is, and each parenthesis. The reader says what a formula means; here its pieces are
-/// read again one by one, until the next run is found in one of them, so that no second grammar is needed.
+/// Finds the place of each run and of each parenthesis in the text of a formula. The reader gives the meaning of a
+/// formula without these places. So the pieces of the text are read again one by one until each run is found, and no
+/// second grammar is needed.
 #pragma once
 
 #include <bifolium/book/detail/text_edit.hpp>
@@ -26,7 +27,7 @@ class FormulaPlaces {
   std::vector<bool> omitted_{};
   std::size_t end_{};
 
-  /// The end of a parenthesis that begins at `at`; `at` itself where none does. )( and (: are marks.
+  /// Returns the end of a parenthesis that begins at `at`; `at` itself if none does. )( and (: are marks.
   [[nodiscard]] std::size_t parenthesis(std::size_t at) const {
     if (text_[at] != '(' || (at > 0 && text_[at - 1] == ')' && at + 1 < text_.size() && text_[at + 1] != '-' &&
                              static_cast<unsigned char>(text_[at + 1]) >= 0x80))
@@ -64,7 +65,7 @@ class FormulaPlaces {
   [[nodiscard]] static bool same_mark(Signature const& a, Signature const& b) {
     return a.mark() == b.mark() && a.letter_number() == b.letter_number() && a.multiple() == b.multiple();
   }
-  /// Whether these bytes are the run, and whether they lack its count.
+  /// Returns true if these bytes are the run, and whether they lack its count.
   [[nodiscard]] bool reads_as(std::size_t from, std::size_t to, Run const& run, bool& omitted) const {
     auto alone = dialect_;
     alone.omitted = Omitted::eight;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A formula as numbers: for each run the places of its two ends in their series and its counts of leaves. What a repair
-/// changes is changed here, so that no formula is copied until the ten best are written out.
+/// A formula as numbers: for each run the positions of its two ends in their series and its leaf counts. Repairs change
+/// these numbers, so that no formula is copied until the ten best are written.
 #pragma once
 
 #include <bifolium/collation/formula.hpp>
@@ -54,7 +54,7 @@ struct FormulaShape {
   }
 };
 
-/// The leaves a change adds; fewer than zero where it takes away.
+/// Returns the leaves a change adds; fewer than zero if it takes away.
 inline std::int32_t leaves_added(Formula const& formula, Change const& change) {
   if (auto const* insertion = change.insertion()) return insertion->leaves;
   auto const* deletion = change.deletion();
@@ -62,7 +62,7 @@ inline std::int32_t leaves_added(Formula const& formula, Change const& change) {
   return -deletion->leaves(formula.leaves_folded(deletion->gathering));
 }
 
-/// The formula as numbers.
+/// Returns the formula as numbers.
 inline FormulaShape shape_of(Formula const& formula) {
   FormulaShape shape;
   auto const alphabet = formula.alphabet();
@@ -98,7 +98,8 @@ inline FormulaShape shape_of(Formula const& formula) {
   return shape;
 }
 
-/// How many leaves a formula notes as blank, in words: `(A8 blank)`, `(last leaf blank)`, `(A1, H4 blank)`.
+/// Returns the number of leaves a formula notes as blank, in words: `(A8 blank)`, `(last leaf blank)`, `(A1, H4
+/// blank)`.
 inline int blank_leaves_noted(Formula const& formula) {
   int noted = 0;
   for (auto const& words : formula.notes()) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What could be wrong in a formula: every slip that a hand makes in writing one, undone. An edit is a few numbers, so that it
-/// can be applied to a formula that another edit has changed already.
+/// Lists the possible mistakes in a formula: every slip of writing, undone. An edit is a few numbers, so that it can be
+/// applied to a formula that another edit has already changed.
 #pragma once
 
 #include <bifolium/book/audit_weights.hpp>
@@ -40,7 +40,7 @@ struct FormulaEdit {
   double weight{};
 };
 
-/// The formula after the edit; none where the edit makes no sense there. pre: not `alphabet`.
+/// Returns the formula after the edit; none if the edit makes no sense there. Precondition: not `alphabet`.
 inline std::optional<FormulaShape> applied(FormulaShape const& before, FormulaEdit const& edit) {
   using What = FormulaEdit::What;
   FormulaShape shape = before;

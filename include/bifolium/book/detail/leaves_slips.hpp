@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// What could be wrong in a number of leaves that is stated by itself.
+/// Lists the possible mistakes in a number of leaves that is stated by itself.
 #pragma once
 
 #include <bifolium/book/detail/proposal.hpp>

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// How likely is a description that holds together? What a list of rules does not have: most gatherings of a book are alike,
-/// the first and last differ in known ways, letters run on, the numbered pages begin with the text, odd numbers are on rectos,
-/// runs of pages without numbers have usual lengths. Logarithms throughout.
+/// The probability of a description that agrees. It uses what no list of rules has: most gatherings of a book are
+/// equal, the first and the last differ in known ways, letters follow one another, the numbered pages begin with the
+/// text, odd numbers are on rectos, and runs of pages without numbers have usual lengths. All probabilities are
+/// logarithms.
 #pragma once
 
 #include <bifolium/book/audit_weights.hpp>
@@ -101,7 +102,7 @@ public:
     return sum + real::log(.5);
   }
 
-  /// Of the two together; none where they contradict.
+  /// Of the two together; none if they contradict.
   [[nodiscard]] std::optional<double> of(FormulaShape const& formula, PageShape const& pages) const {
     auto const missing = 2 * formula.leaves() - pages.pages();
     double sum = 0;

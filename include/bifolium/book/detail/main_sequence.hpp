@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The order of a book as its formula shows it: preliminaries, then one long sequence of letters, perhaps an appendix. Where a
-/// gathering is tells how many leaves it is likely to have.
+/// The parts of a book as its formula shows them: preliminaries, one long sequence of letters, perhaps an appendix. The
+/// part to which a gathering belongs says how many leaves it probably has.
 #pragma once
 
 #include <bifolium/book/detail/formula_shape.hpp>
@@ -17,8 +17,8 @@ enum class GatheringPlace : std::uint8_t {
   aside ///< in another series: preliminaries after the first gathering, or an appendix
 };
 
-/// The run with which the main sequence begins: the run of most gatherings, or the one before it from which its letters run on.
-/// A single A of its own before B is preliminary.
+/// Returns the run with which the main sequence begins: the run of most gatherings, or the one before it from which its
+/// letters run on. A single A of its own before B is preliminary.
 inline std::size_t main_sequence(FormulaShape const& shape) {
   std::size_t most = 0;
   for (std::size_t r = 1; r < shape.runs.size(); ++r)
@@ -34,7 +34,8 @@ inline std::size_t main_sequence(FormulaShape const& shape) {
   return begin;
 }
 
-/// The number of leaves that most gatherings of the main sequence have, its first and last left out where there are others.
+/// The number of leaves that most gatherings of the main sequence have, its first and last left out if there are
+/// others.
 inline int main_leaves(FormulaShape const& shape) {
   std::int64_t count[16]{};
   int best = 0;
@@ -96,7 +97,7 @@ enum class NumbersBegin : std::uint8_t {
   nothing_before ///< with the first page of the book, or they are not arabic
 };
 
-/// Pages before the first run of arabic numbers; none where there is no such run, or no page before it.
+/// Pages before the first run of arabic numbers; none if there is no such run, or no page before it.
 inline std::optional<std::int64_t> pages_before_numbers(std::vector<std::int64_t> const& counts,
                                                         std::size_t first_arabic) {
   if (first_arabic == 0 || first_arabic >= counts.size()) return std::nullopt;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Where in its text each number of a pagination is, and an edit of a pagination as an edit of that text.
+/// Finds the place of each number of a pagination in its text, and writes an edit of a pagination as an edit of that
+/// text.
 #pragma once
 
 #include <bifolium/book/detail/page_shape.hpp>
@@ -25,14 +26,14 @@ public:
     for (auto const& run : pagination.runs) runs_.push_back({run.at, run.first_at, run.last_at, run.true_at});
   }
   [[nodiscard]] std::vector<PageRunPlace> const& runs() const { return runs_; }
-  /// True where every number is in the text and all are counted in one unit, so that an edit can be written.
+  /// Returns true if every number is in the text and all are counted in one unit, so that an edit can be written.
   [[nodiscard]] bool complete() const {
     for (auto const& run : runs_)
       if (run.last.empty()) return false;
     return !runs_.empty() && one_unit();
   }
 
-  /// The pagination as numbers.
+  /// Returns the pagination as numbers.
   [[nodiscard]] PageShape shape() const {
     PageShape shape;
     shape.by_leaf = pagination_.by_leaf();
@@ -52,7 +53,7 @@ public:
     return shape;
   }
 
-  /// An edit of the pagination, in the text. pre: complete().
+  /// Returns an edit of the pagination, in the text. Precondition: complete().
   [[nodiscard]] std::optional<TextEdit> of(PageEdit const& edit) const {
     auto const r = static_cast<std::size_t>(edit.run);
     auto const number = [&](std::int64_t value) { return page_figure(value, pagination_.runs[r].numerals); };

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A pagination as numbers, and what could be wrong in one. As with formulas an edit is a few numbers; it is looked for only
-/// when the number of pages that would be right is known.
+/// A pagination as numbers, and the possible mistakes in one. As with formulas, an edit is a few numbers. Edits are
+/// searched only when the correct number of pages is known.
 #pragma once
 
 #include <bifolium/book/audit_weights.hpp>
@@ -16,9 +16,9 @@ namespace detail {
 struct PageRunShape {
   enum class Kind : std::uint8_t { unnumbered, arabic, roman };
   Kind kind{};
-  std::int64_t first{};    ///< 0 where only the last number is in the text
+  std::int64_t first{};    ///< 0 if only the last number is in the text
   std::int64_t last{};     ///< as printed; of pages without numbers, how many
-  std::int64_t truly{};    ///< what the last number should be; 0 where that is not said
+  std::int64_t truly{};    ///< what the last number should be; 0 if that is not said
   std::int64_t count{};    ///< how many pages
   std::int32_t origin{-1}; ///< the run as read; -1 where a repair puts it in
 };
@@ -55,7 +55,7 @@ struct PageEdit {
   double weight{};
 };
 
-/// The pagination after the edit.
+/// Returns the pagination after the edit.
 inline PageShape applied(PageShape const& before, PageEdit const& edit) {
   PageShape shape = before;
   auto const r = static_cast<std::size_t>(edit.run);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// A book in several parts or volumes: `A-P⁸; A-R⁴` with `236; 266 p.`. Each part has a number of leaves of its own, so each is
-/// examined by itself, and what is found is told of the part. A part of the formula begins after a semicolon, or where the same
-/// letters begin again.
+/// Examines a book in several parts or volumes: `A-P⁸; A-R⁴` with `236; 266 p.`. Each part has a number of leaves of
+/// its own, so each is examined by itself, and its findings name the part. A part of the formula begins after a
+/// semicolon, or where the same letters begin again.
 #pragma once
 
 #include <bifolium/book/detail/count_audit.hpp>
@@ -62,7 +62,7 @@ class PartAudit {
     return {static_cast<T&&>(value), static_cast<std::string&&>(text),
             whole.column + column_of(whole.text, span.from) - 1};
   }
-  /// The description of one part; none where a piece cannot be read by itself.
+  /// Returns the description of one part; none if a piece cannot be read by itself.
   [[nodiscard]] std::optional<Description> part(std::size_t i) const {
     Description one;
     one.conventions = book_.conventions;
@@ -97,7 +97,7 @@ public:
   PartAudit(Description const& book, AuditWeights const& weights, Audit& audit)
       : book_{book}, weights_{weights}, audit_{audit} {}
 
-  /// Examines the parts; false where there is one part only, or the parts of the fields cannot be told.
+  /// Examines the parts; false if there is one part only, or the parts of the fields cannot be told.
   bool run() {
     if (!book_.formula || !book_.pagination || book_.pagination->value.unpaged ||
         book_.pagination->text.find(';') == std::string::npos)

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The pieces of presswork that units left of a book can make: each set of units that fits one sheet, is of one stock of paper
-/// and agrees with what was seen of marks. Units that are alike make a class, and how many of each class are left makes a
-/// state, a number; a piece is the difference between two states.
+/// The pieces of presswork that the remaining units of a book can form: each set of units that fits on one sheet, is of
+/// one stock of paper and agrees with the evidence of marks. Interchangeable units form a class. The number of units
+/// left of each class is a state, stored as one number; a piece is the difference of two states.
 #pragma once
 
 #include <bifolium/book/sheet_grouping.hpp>
@@ -76,7 +76,8 @@ private:
     unseen -= sheet - sheet / 2;
     return marked == 0 || (marked <= wanted && wanted <= marked + unseen);
   }
-  /// The part of a sheet that is printed for so many leaves: the sheet, its half, quarter or eighth; thirds of a duodecimo.
+  /// Returns the part of a sheet that is printed for so many leaves: the sheet, its half, quarter or eighth; thirds of
+  /// a duodecimo.
   [[nodiscard]] int printed_for(int leaves) const {
     auto const sheet = book_.leaves_to_sheet;
     if (sheet == 12) {
@@ -144,18 +145,18 @@ public:
   [[nodiscard]] bool possible() const {
     return book_.units.size() <= most_units && states_ <= most_states && book_.places.size() <= 6;
   }
-  /// Makes them. pre: possible().
+  /// Makes them. Precondition: possible().
   void make() {
     count_what_is_left();
     make_pieces();
   }
   [[nodiscard]] std::vector<Class> const& classes() const { return classes_; }
-  /// How many states there are; the last is that of all units.
+  /// Returns the number of states there are; the last is that of all units.
   [[nodiscard]] std::size_t states() const { return states_; }
   [[nodiscard]] std::vector<Piece> const& all() const { return all_; }
   /// Those with a unit of a class and none of the classes before it, by their number.
   [[nodiscard]] std::vector<std::uint32_t> const& with_first(std::size_t c) const { return with_[c]; }
-  /// The first class that a state has a unit of. pre: state > 0.
+  /// Returns the first class that a state has a unit of. Precondition: state > 0.
   [[nodiscard]] std::size_t first_of(std::size_t state) const {
     std::size_t first = 0;
     while (left(state, first) == 0) ++first;
@@ -167,7 +168,8 @@ public:
       if (piece.of_class[c] > left(state, c)) return false;
     return true;
   }
-  /// In how many ways the piece can be taken from a state, `fixed` units of each class being in it anyhow; 0 where it cannot.
+  /// In how many ways the piece can be taken from a state, `fixed` units of each class being in it anyhow; 0 if it
+  /// cannot.
   [[nodiscard]] std::int64_t ways_to_take(Piece const& piece, std::size_t state,
                                           std::vector<std::uint8_t> const& fixed) const {
     if (!is_in(piece, state)) return 0;

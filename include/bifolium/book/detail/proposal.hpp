@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// What the search for repairs works on, and what it proposes.
+/// The data of the search for repairs, and its proposals.
 #pragma once
 
 #include <bifolium/book/detail/formula_slips.hpp>
@@ -45,7 +45,7 @@ struct LeavesVariant {
   int count{};
   double score{};
 };
-/// All three, by their numbers in the lists of the search; -1 where there is no such field.
+/// All three, by their numbers in the lists of the search; -1 if there is no such field.
 struct Proposal {
   std::int32_t formula{-1}, pages{-1}, leaves{-1};
   std::int32_t edits{};

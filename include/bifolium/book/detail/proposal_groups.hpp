@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Proposals of the search side by side: those that lead to one description are one, however they were reached; and who
-/// proposes one edit that is enough does not propose it again with another beside it.
+/// Compares the proposals of the search. Proposals that lead to the same description count as one. A proposal with one
+/// sufficient edit makes another with this edit and a second one superfluous.
 #pragma once
 
 #include <bifolium/book/detail/proposal.hpp>
@@ -14,7 +14,7 @@ struct SearchVariants {
   std::vector<FormulaVariant> formulas{};
   std::vector<PageVariant> pages{};
   std::vector<LeavesVariant> leaves{};
-  /// pre: the proposal is one of the field.
+  /// Precondition: the proposal is one of the field.
   [[nodiscard]] FormulaVariant const& of_formula(Proposal const& one) const {
     return formulas[static_cast<std::size_t>(one.formula)];
   }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What is left of a formula after whole sheets. A leaf that the formula has in two places ([=B2]) was printed once, where it
-/// was deleted: it is no remnant where it is bound, and leaves no room where it came from.
+/// The leaves of a formula that are left after whole sheets. A leaf that the formula has in two places ([=B2]) was
+/// printed once, where it was deleted. It is not a remnant in the place where it is bound, and leaves no room in the
+/// place from which it came.
 #pragma once
 
 #include <bifolium/book/sheet_grouping.hpp>
@@ -103,7 +104,7 @@ class Remnants {
     }
   }
 
-  /// The free place that a leaf left; none where it is not deleted.
+  /// Returns the free place that a leaf left; none if it is not deleted.
   [[nodiscard]] FreePlace* place_of(GatheringAt at, int leaf) {
     for (std::size_t p = 0; p < book_.places.size(); ++p)
       if (auto const& from = places_from_[p];

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A proposal of the search as a repair: edits of the texts as written, which are read again before they are offered.
+/// Writes a proposal of the search as a repair: edits of the texts as written. The edited texts are read again before
+/// the repair is offered.
 #pragma once
 
 #include <bifolium/book/detail/count_findings.hpp>
@@ -19,7 +20,7 @@ class RepairWriter {
   std::optional<PagePlaces> const& page_places_;
   SearchInput const& input_;
 
-  /// The edits of the formula in its text; false where they cannot be written so that they read back.
+  /// The edits of the formula in its text; false if they cannot be written so that they read back.
   bool write_formula_edits(FormulaVariant const& variant, Repair& repair) const {
     auto const& stated = *book_.formula;
     FormulaEditText const writer{stated.text, stated.value, *formula_places_, input_.formulas[0]};
@@ -104,7 +105,7 @@ public:
                std::optional<PagePlaces> const& page_places, SearchInput const& input)
       : facts_{facts}, book_{facts.book()}, formula_places_{formula_places}, page_places_{page_places}, input_{input} {}
 
-  /// The repair; none where an edit cannot be written, or does not read back to the numbers it stands for.
+  /// Returns the repair; none if an edit cannot be written, or does not read back to the numbers it stands for.
   [[nodiscard]] std::optional<Repair> repair(Search const& search, Proposal const& proposal) const {
     Repair repair;
     if (proposal.formula >= 0) {

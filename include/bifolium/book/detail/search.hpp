@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The cheapest edits after which formula, pagination and number of leaves agree. Every edit of the formula leads to some number
-/// of leaves; for each number there are the edits of the pagination and of the stated leaves that suit it; the three are
-/// joined. What leads to one description is one proposal, however it was reached.
+/// Finds the cheapest edits after which formula, pagination and number of leaves agree. Every edit of the formula leads
+/// to a number of leaves. For each number there are edits of the pagination and of the stated leaves that fit it; the
+/// three are combined. Edits that lead to the same description are one proposal.
 #pragma once
 
 #include <bifolium/book/detail/leaves_slips.hpp>
@@ -211,7 +211,7 @@ public:
   Search& operator=(Search const&) = delete;
   ~Search() = default;
 
-  /// The proposals, likeliest first; that without edits is the description as it reads.
+  /// Returns the proposals, likeliest first; that without edits is the description as it reads.
   std::vector<Proposal> const& find() {
     if (in_.formulas.empty()) {
       std::vector<std::int64_t> const wanted = numbers_wanted();
@@ -257,7 +257,7 @@ public:
   }
   /// Two edits of one field are looked for where nothing else is that much likelier than something unknown.
   static constexpr double pairs_below = 2;
-  /// What a proposal edits. pre: it has an edit, or a reading, of that field.
+  /// What a proposal edits. Precondition: it has an edit, or a reading, of that field.
   [[nodiscard]] PageVariant const& pages(Proposal const& one) const { return variants_.of_pages(one); }
   [[nodiscard]] LeavesVariant const& leaves(Proposal const& one) const { return variants_.of_leaves(one); }
   [[nodiscard]] FormulaVariant const& formula(Proposal const& one) const { return variants_.of_formula(one); }

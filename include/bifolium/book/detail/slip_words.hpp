@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The slip in words, for a person who has the book before him: what is written, what is likely meant, why, and where to look.
+/// Describes a slip for a person who has the book: what is written, what is probably meant, why, and where to look.
 #pragma once
 
 #include <bifolium/book/audit.hpp>

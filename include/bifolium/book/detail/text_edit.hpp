@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Edits of a text: so many bytes from here on give way to others. Several edits of one text do not overlap.
+/// Edits of a text: a number of bytes is replaced by other text. Several edits of one text do not overlap.
 #pragma once
 
 #include <bifolium/core/insertion_sort.hpp>
@@ -20,7 +20,7 @@ struct TextEdit {
   std::string put{};
 };
 
-/// The text after the edits; empty where two of them overlap.
+/// Returns the text after the edits; empty if two of them overlap.
 inline std::string edited(std::string_view text, std::vector<TextEdit> edits) {
   // from the last to the first, so that places stay what they are
   insertion_sort(edits, [](TextEdit const& a, TextEdit const& b) {

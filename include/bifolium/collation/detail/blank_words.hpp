@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Words that say of leaves that they are blank: "K8 blank", "A1, K7,8 blank", "last two leaves blank". A copy that has
-/// lost a blank has lost no text, so it is worth knowing which leaves are meant. Words of any other form say nothing here.
+/// Words that describe leaves as blank: "K8 blank", "A1, K7,8 blank", "last two leaves blank". A copy that has lost a
+/// blank has lost no text, so it is useful to know which leaves are blank. Words in other forms are ignored here.
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
@@ -72,7 +72,7 @@ class BlankWords {
 public:
   BlankWords(std::string_view words, Letters letters) : words_{words}, letters_{letters}, c_{words} {}
 
-  /// The leaves said to be blank; none where the words say anything else.
+  /// Returns the leaves said to be blank; none if the words say anything else.
   std::vector<BlankNamed> read() {
     do
       if (!counted() && !leaf()) return {};

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// What is in a parenthesis after a run: leaves deleted (−A4), cancelled (±B2) or inserted (A3+χ1.2), leaves said to be the
-/// same as others [=B2], and words. A list continues with the last sign: (−A1,4). A leaf that the gathering does not have,
-/// or that is gone already, is an error; words are kept as words, and doubted where they look like a change.
+/// Reads the contents of a parenthesis after a run: leaves deleted (−A4), cancelled (±B2) or inserted (A3+χ1.2), leaves
+/// that are the same as others [=B2], and words. A list continues with the last sign: (−A1,4). A leaf that the
+/// gathering does not have, or that is already deleted, is an error. Words are stored as words, with a warning if they
+/// look like a change.
 ///
 ///   changes  = "(" , item , { join , item } , ")" ;            join   = "," | ";" | "." | "&" | "and" | blank ;
 ///   item     = loss , leaves , [ "+" , inserted ] | leaf , "+" , inserted | "+" , inserted
@@ -49,7 +50,7 @@ protected:
     }
     return s.any || fail(Problem::change_not_understood, from, end);
   }
-  /// Words, kept from byte `from` to `to` without the blanks after them. False where they are no UTF-8.
+  /// Words, kept from byte `from` to `to` without the blanks after them. False if they are no UTF-8.
   constexpr bool note(std::uint32_t from, std::uint32_t to, bool opens) {
     for (auto k = from; k < to; k += decode(text_, k).bytes)
       if (decode(text_, k).malformed) return fail(Problem::not_utf8, k, k);
@@ -271,7 +272,7 @@ private:
     auto const count = take_count(c, false);
     if (count.sound() && count.cycle.size() == 1 && count.cycle.term(0) == s.current.leaves) s.c = c;
   }
-  /// The last leaf of −D2-4, if a range is written.
+  /// Returns the last leaf of −D2-4, if a range is written.
   [[nodiscard]] constexpr NamedLeaf range_end(ChangeState const& s, int first) const {
     auto c = s.c;
     if (!c.at(TokenKind::dash)) return {};

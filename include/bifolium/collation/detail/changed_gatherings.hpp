@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The gatherings that a formula changes, each as a list of stretches: leaves of the gathering that follow one another, and
-/// leaves inserted together. An insertion of thousands of leaves is one stretch, so the lists are as long as the text.
+/// The gatherings that a formula changes, each as a list of stretches. A stretch is leaves of the gathering that follow
+/// one another, or leaves inserted together. An insertion of thousands of leaves is one stretch, so the lists are no
+/// longer than the text.
 #pragma once
 
 #include <bifolium/collation/detail/name_stretches.hpp>
@@ -39,11 +40,11 @@ public:
       return a.leaf != b.leaf ? a.leaf < b.leaf : a.insertion < b.insertion;
     });
   }
-  /// The run of the next change; one that no formula has where there are no more.
+  /// Returns the run of the next change; one that no formula has if there are no more.
   [[nodiscard]] std::uint32_t next_run() const noexcept {
     return next_ < all_.size() ? all_[next_].at.run : static_cast<std::uint32_t>(-1);
   }
-  /// pre: there is a next change.
+  /// Precondition: there is a next change.
   [[nodiscard]] GatheringAt next_gathering() const { return all_[next_].at; }
   [[nodiscard]] One const& take() { return all_[next_++]; }
   [[nodiscard]] bool more_of(GatheringAt at) const { return next_ < all_.size() && all_[next_].at == at; }
@@ -85,7 +86,7 @@ private:
   std::vector<Named> named_;         // insertions with a name, in the order of the book
   NameStretches<Signature> figures_; // of what names and figures each of them is
 
-  /// How many of sorted values come before the first for which `before` is false.
+  /// Returns the number of of sorted values come before the first for which `before` is false.
   template <class Many, class Before>
   static std::size_t count_before(Many const& all, std::size_t from, std::size_t to, Before before) {
     while (from < to)
@@ -166,12 +167,12 @@ public:
     auto const i = count_before(changed_, 0, changed_.size(), [&](Changed const& one) { return one.at < at; });
     return i < changed_.size() && changed_[i].at == at ? &changed_[i] : nullptr;
   }
-  /// The last changed gathering of the same run that comes before this one.
+  /// Returns the last changed gathering of the same run that comes before this one.
   [[nodiscard]] Changed const* last_before(GatheringAt at) const {
     auto const i = count_before(changed_, 0, changed_.size(), [&](Changed const& one) { return one.at < at; });
     return i > 0 && changed_[i - 1].at.run == at.run ? &changed_[i - 1] : nullptr;
   }
-  /// The last changed gathering that begins before the leaf of that number.
+  /// Returns the last changed gathering that begins before the leaf of that number.
   [[nodiscard]] Changed const* last_to_begin_before(std::int64_t number) const {
     auto const i = count_before(changed_, 0, changed_.size(), [&](Changed const& one) { return one.before < number; });
     return i > 0 ? &changed_[i - 1] : nullptr;
@@ -182,7 +183,7 @@ public:
     if (one == nullptr) return std::nullopt;
     return one->before + 1 + (one->inserted == 0 ? leaf.leaf - one->leaf : leaf.inserted - one->inserted);
   }
-  /// The leaf at a place of the gathering. pre: from 1 to its leaves.
+  /// Returns the leaf at a place of the gathering. Precondition: from 1 to its leaves.
   [[nodiscard]] LeafOfBook leaf(Changed const& in, std::int64_t place) const {
     auto const at = count_before(stretches_, in.from, in.to, [&](Stretch const& one) { return one.before < place; });
     auto const& one = stretches_[at - 1];
@@ -205,7 +206,7 @@ public:
     result.number = leaf.inserted - one->inserted + 1;
     return result;
   }
-  /// An insertion that has a leaf of that name and figure.
+  /// Returns an insertion that has a leaf of that name and figure.
   [[nodiscard]] std::optional<Named> find_named(Signature const& name, int figure) const {
     auto const* const stretch = figures_.find(name, figure);
     if (stretch == nullptr) return std::nullopt;

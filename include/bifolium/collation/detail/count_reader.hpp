@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
-/// The leaf count after a signature, in every notation met: A⁸, A^8, A<sup>8</sup>, A8, 12(4), counts that alternate (8/4,
-/// 8.6.8.6.6, 12,6, and 8-6, which scanned catalogues have for 8.6), and counts in words: A-K, in eights; A, three leaves.
+/// Reads the leaf count after a signature, in every notation in use: A⁸, A^8, A<sup>8</sup>, A8, 12(4), counts that
+/// alternate (8/4, 8.6.8.6.6, 12,6, and 8-6, which scanned catalogues have for 8.6), and counts in words: A-K, in
+/// eights; A, three leaves.
 ///
 ///   count   = term , { ( "/" | "." | "·" | "," | "-" ) , term } | "(" , term , { ... } , ")" | words ;
 ///   words   = [ "," ] , ( ( "in" | "per" ) , plural | number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
 ///   plural  = "fours" | "4s" | "8" ... ;
 ///
-/// The terms of one count are typed in one way.
+/// All terms of one count have one notation.
 #pragma once
 
 #include <bifolium/collation/parts.hpp>
@@ -30,7 +31,7 @@ struct FoundCount {
   [[nodiscard]] constexpr bool sound() const noexcept { return problem == Problem::none && cycle.size() != 0; }
 };
 
-/// The letters together that begin at the cursor's token; empty where it is no letter.
+/// Returns the letters together that begin at the cursor's token; empty if it is no letter.
 [[nodiscard]] constexpr std::string_view word_at(std::string_view text, std::uint32_t from) noexcept {
   auto end = from;
   while (end < text.size() && is_latin_letter(text[end])) ++end;
@@ -41,8 +42,8 @@ class CountReader : public SignatureReader {
 public:
   using SignatureReader::SignatureReader;
 
-  /// The count at the cursor, which goes after it; nothing is taken where there is none. `line`: it may be on the line;
-  /// `hyphens`: 8-6 may be an alternation.
+  /// Returns the count at the cursor, which goes after it; nothing is taken if there is none. `line`: it may be on the
+  /// line; `hyphens`: 8-6 may be an alternation.
   constexpr FoundCount take_count(TokenCursor& c, bool line, bool hyphens = false) const {
     auto p = c;
     if (p.touches(TokenKind::point) && p.token.value == 0xB7) p.take(); // a stray middle dot: D·⁴
@@ -132,7 +133,7 @@ private:
     auto const c = at(caret + 1);
     return !is_digit(c) && !is_small(c) && static_cast<unsigned char>(c) < 0xC2;
   }
-  /// The same figure with the caret that closes it.
+  /// Returns the same figure with the caret that closes it.
   [[nodiscard]] constexpr TokenCursor after_caret(TokenCursor p) const noexcept {
     ++p.token.to;
     p.lexer = Lexer{text_, p.token.to};

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What comes before a formula: a heading (Signatures:, Collation:) and the statement of format: 8°:, Fol., Royal 4°,
-/// 2° and 4°, 8° (4s):. Formats themselves are read by fold/read_format.hpp; here it is decided whether one is there at
-/// all, since 2o is a format and 2o⁸ a gathering.
+/// Reads what comes before a formula: a heading (Signatures:, Collation:) and the statement of format: 8°:, Fol., Royal
+/// 4°, 2° and 4°, 8° (4s):. fold/read_format.hpp reads the formats themselves. This header decides whether there is a
+/// format at all, since 2o is a format and 2o⁸ a gathering.
 ///
 ///   heading = ( "Signatures" | "Collation" | "Formula" | "Register" | "Sig" | "Coll" ) , ( ":" | "." ) ;
 ///   format  = [ paper class ] , format symbol , [ "?" ] , [ "and" , format symbol ] , [ gathered in ] , [ ":" | "." | "," ] ;
@@ -64,7 +64,7 @@ private:
       return;
     }
   }
-  /// Whether what is at this byte may be the beginning of a format.
+  /// Returns true if what is at this byte may be the beginning of a format.
   [[nodiscard]] constexpr bool begins_format(std::uint32_t i) const noexcept {
     char const c = at(i), d = at(i + 1), e = at(i + 2);
     if (is_digit(c)) {
@@ -76,7 +76,7 @@ private:
     if (is_latin_letter(c)) return is_small(d) ? is_small(e) || e == '.' || e == '-' : d == '.' && is_small(e);
     return i < text_.size() && decode(text_, i).value == 0xBD;
   }
-  /// A class of paper may come before: Royal 4°, median 8°, gr. in-8°. Then `i` is where the format begins.
+  /// Returns a class of paper may come before: Royal 4°, median 8°, gr. in-8°. Then `i` is where the format begins.
   constexpr std::optional<FormatRead> after_paper_class(std::uint32_t& i) {
     if (!is_latin_letter(at(i))) return std::nullopt;
     auto k = i;

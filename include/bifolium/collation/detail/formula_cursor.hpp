@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Questions that the grammar asks of the text before it decides: are these letters a word, or signatures close together;
-/// does an extent begin here; are several gatherings in these brackets; where does this parenthesis close. Asking takes
-/// nothing.
+/// Look-ahead questions of the grammar: are these letters a word or several signatures; does an extent begin here; are
+/// there several gatherings in these brackets; where does this parenthesis close? These functions do not move the
+/// cursor.
 #pragma once
 
 #include <bifolium/collation/detail/count_reader.hpp>
@@ -40,7 +40,7 @@ protected:
   [[nodiscard]] constexpr bool begins(std::uint32_t i, std::string_view words) const noexcept {
     return text_.substr(i < text_.size() ? i : text_.size(), words.size()) == words;
   }
-  /// The cursor after the letters together that begin at it.
+  /// Returns the cursor after the letters together that begin at it.
   [[nodiscard]] constexpr TokenCursor after_word(TokenCursor const& c) const noexcept {
     return cursor(c.token.from + word(c).size());
   }
@@ -168,7 +168,7 @@ protected:
     return c.touches(TokenKind::close_round) && at(c.token.to) == '(' && is_digit(at(c.token.to + 1)) &&
            (is_loss(before) || before.is(TokenKind::plus) || before.is(TokenKind::equals));
   }
-  /// The byte of the parenthesis that closes the one at the cursor; 0 for none.
+  /// Returns the byte of the parenthesis that closes the one at the cursor; 0 for none.
   [[nodiscard]] constexpr std::uint32_t closing_round(TokenCursor c) const noexcept {
     int open = 0;
     for (Token before{}; !c.ended(); before = c.token, c.take()) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// One run as it is in the text - a signature, perhaps a dash and a second one, perhaps a count - before anything is decided
-/// about it. Looking changes nothing, so the same reader serves to read a run and to look ahead for a count that several
-/// runs share (a b⁸).
+/// Finds one run in the text - a signature, perhaps a dash and a second signature, perhaps a count - before it is
+/// interpreted. Finding changes nothing, so the same reader reads a run and looks ahead for a count that several runs
+/// share (a b⁸).
 ///
 ///   run  = signature , [ dash , signature ] , [ count ] ;
 ///   dash = "-" | blank , ( "to" | "through" ) ;
@@ -64,7 +64,7 @@ protected:
   }
 
 private:
-  /// The second end of a run, if there is one; false where the two make no run.
+  /// The second end of a run, if there is one; false if the two make no run.
   constexpr bool take_last(TokenCursor& c, FoundElement& e) const {
     auto d = c;
     auto const own = e.first.key.mark() == Mark::number ? FoundCount{} : take_count(d, flat_counts_);
@@ -98,7 +98,7 @@ private:
     // a prefix holds for both ends; π and χ among Greek letters are letters
     if (b.raised() == 0 && a.raised() != 0) b = b.in_series(a.raised());
     if (b.duplicate() == Duplicate::none && a.duplicate() != Duplicate::none) b = b.duplicated(a.duplicate());
-    if (a.is_letter() && b.is_letter() && b.beside() == Beside::nothing && a.beside() == Beside::before)
+    if (a.is_letter() && b.is_letter() && b.beside() == Beside::none && a.beside() == Beside::before)
       b = b.with_symbol(a.beside(), a.text_from, a.text_size);
     a = among(b, a);
     b = among(a, b);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What the grammar hands to the resolver, and the resolver to a sink: a run with the names of its ends as they were found
-/// in the text, a gathering that a change names, a doubt with its bytes.
+/// The data that the grammar passes to the resolver, and the resolver to a sink: a run with the signatures of its ends
+/// as found in the text, a gathering that a change names, and a doubt with its bytes.
 #pragma once
 
 #include <bifolium/collation/parts.hpp>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The leaves that were deleted or cancelled so far, one bit each: a leaf cannot go twice. Gatherings are found by hashing,
-/// so a formula may change as many as it likes.
+/// The leaves that have been deleted or cancelled so far, one bit each, since a leaf cannot be deleted twice.
+/// Gatherings are found by hashing, so the number of changes is not limited.
 #pragma once
 
 #include <bifolium/collation/detail/small_list.hpp>
@@ -56,7 +56,7 @@ class GoneLeaves {
   }
 
 public:
-  /// Takes out the leaves from `first` to `last` of a gathering of so many; false where one of them is gone already.
+  /// Takes out the leaves from `first` to `last` of a gathering of so many; false if one of them is gone already.
   constexpr bool take_out(std::int64_t ordinal, int leaves, int first, int last) {
     auto const words = words_of(ordinal, leaves);
     bool fresh = true;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The grammar of a collation formula, by recursive descent over tokens (leaf/token.hpp). What its words mean together is
-/// resolved in collation/detail/resolver.hpp.
+/// The grammar of a collation formula: recursive descent over tokens (leaf/token.hpp). collation/detail/resolver.hpp
+/// works out what the elements mean together.
 ///
 ///   description = [ heading ] , [ format ] , { part } ;
 ///   part        = [ volume ] , { element | separator } ;            (* ";" and a volume begin a part *)
@@ -15,8 +15,8 @@
 ///   remark      = leaf , words ;        note = "(" , words , ")" ;
 ///   passage     = extent | pagination | plates | prose ;            (collation/detail/passage_grammar.hpp)
 ///
-/// Each function takes all of its text or leaves the cursor where it was. Nothing is repaired: what can be read in spite of a
-/// doubt is read, and the doubt is told; what cannot is an error with its place.
+/// Each function takes all of its text, or leaves the cursor where it was. Nothing is repaired: text that can be read
+/// in spite of a doubt is read, with a warning; other text is an error with its place.
 #pragma once
 
 #include <bifolium/collation/detail/passage_grammar.hpp>
@@ -68,7 +68,7 @@ public:
   [[nodiscard]] constexpr std::int64_t gatherings() const noexcept {
     return this->gatherings_ + this->gatherings_inserted_;
   }
-  /// pre: read() was false.
+  /// Precondition: read() was false.
   [[nodiscard]] constexpr Doubt error() const noexcept { return error_; }
 
 private:
@@ -90,7 +90,7 @@ private:
     if (end == std::string_view::npos || !TokenCursor{text, end + 10}.ended() || from > end) return all;
     return {from, end};
   }
-  /// A formula that is quoted as a whole; a mark in quotation marks has neither a dash nor blanks.
+  /// Returns a formula that is quoted as a whole; a mark in quotation marks has neither a dash nor blanks.
   static constexpr Content quoted(std::string_view text, Content all) noexcept {
     TokenCursor c{text};
     auto const open = c.token;
@@ -259,7 +259,7 @@ private:
     c_ = after;
     return this->note(in.token.from, close, true);
   }
-  /// The bracket that closes the one at this byte, with those within it: [$3 (−[par.]2) signed]; 0 for none.
+  /// Returns the bracket that closes the one at this byte, with those within it: [$3 (−[par.]2) signed]; 0 for none.
   [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i) const noexcept {
     int open = 0;
     for (; i < text_.size(); ++i) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What comes after the plus of an insertion. A figure alone is a number of leaves, one with a star the place; after a name a
-/// figure is a leaf, and a raised figure makes it a gathering.
+/// Reads the text after the plus of an insertion. A number alone is a number of leaves; a number with a star is a
+/// place. After a name, a number is a leaf, and a raised number makes the insertion a gathering.
 ///
 ///   inserted = one , { "," , one } ;
 ///   one      = figure , [ "*" ] | figure , { ( "." | "," ) , figure }

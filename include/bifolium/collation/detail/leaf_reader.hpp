@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// A leaf as a change names it. Within a parenthesis the figure after a signature is the place of a leaf, not a count:
+/// Reads a leaf that a change names. Inside a parenthesis the number after a signature is a leaf and not a count:
 ///
 ///   leaf = [ "sig." ] , ( signature , [ "/" ] , ( figure | roman | "l" ) , [ "r" | "v" ] | figure | signature ) ;
 ///
-/// A figure alone (7) is a leaf of the gathering before it; a signature alone the whole gathering.
+/// A number alone (7) is a leaf of the gathering before it; a signature alone is the whole gathering.
 #pragma once
 
 #include <bifolium/collation/detail/number_reader.hpp>
@@ -31,7 +31,7 @@ protected:
   [[nodiscard]] constexpr bool is_plus(FoundSignature const& found) const noexcept {
     return found.key.mark() == Mark::symbol && at(found.key.text_from) == '+';
   }
-  /// The leaf named at the cursor, before byte `end`, where the cursor ends too.
+  /// Returns the leaf named at the cursor, before byte `end`, where the cursor ends too.
   [[nodiscard]] constexpr NamedLeaf leaf_name(TokenCursor c, std::uint32_t end) const noexcept {
     if (c.at(TokenKind::letter) && begins(c.token.from, "sig. ")) c = cursor(c.token.from + 5U, end);
     if (c.is_flat_figure()) {
@@ -96,7 +96,7 @@ private:
       return false;
     }
   }
-  /// The bare name of a symbol: −greek cross8.
+  /// Returns the bare name of a symbol: −greek cross8.
   [[nodiscard]] constexpr NamedLeaf bare_name(TokenCursor c) const noexcept {
     NamedLeaf name;
     auto const from = c.token.from;

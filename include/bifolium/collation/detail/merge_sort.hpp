@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A stable sort of a few words of code. Changes and runs come almost in order and are many only in formulas of absurd
-/// size; <algorithm> would cost every unit that includes a formula more than the sort itself.
+/// A stable sort in a few lines of code. Changes and runs come almost in order, and are many only in formulas of
+/// extreme size; including <algorithm> would cost every unit with a formula more than the sort itself.
 #pragma once
 
 #include <bifolium/core/config.hpp>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Which run of a formula has the gathering of a given signature. A short formula is looked through; a long one gets a
-/// table, once, so that a look-up is a search in sorted rows, also where the same letters come again in every part.
+/// Finds the run of a formula that has the gathering with a given signature. A short formula is searched from end to
+/// end. A long one gets a table, made once, so that a look-up is a search in sorted rows, even if the same letters
+/// return in every part.
 #pragma once
 
 #include <bifolium/collation/detail/name_stretches.hpp>
@@ -14,14 +15,14 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The mark without what tells one series of the same letters from another.
+/// Returns the mark without what tells one series of the same letters from another.
 constexpr Signature of_any_series(Signature const& mark) { return mark.in_series(0).duplicated(Duplicate::none); }
 
 /// A W that the alphabet lacks has its place where it is written, before X.
 constexpr bool is_foreign(Signature const& mark, Alphabet alphabet) {
   return mark.is_latin() && !alphabet.has(mark.letter_number());
 }
-/// The place of a mark in its series, with room between two letters for one that the alphabet lacks.
+/// Returns the place of a mark in its series, with room between two letters for one that the alphabet lacks.
 constexpr std::int64_t spaced_rank(Signature const& mark, Alphabet alphabet) {
   return 2 * mark.rank(alphabet) - (is_foreign(mark, alphabet) ? 1 : 0);
 }
@@ -85,7 +86,7 @@ public:
     exact_.settle();
     any_.settle();
   }
-  /// The first gathering with just this signature.
+  /// Returns the first gathering with just this signature.
   [[nodiscard]] std::optional<NamedGathering> find(std::vector<Run> const& runs, Signature const& name,
                                                    Alphabet alphabet) const {
     if (runs.size() <= looked_through) return look_through(runs, name, alphabet, false);
@@ -93,7 +94,7 @@ public:
     auto const greek = among(Signature::greek(1), name); // π and χ may be letters of a Greek series
     return greek == name ? std::nullopt : look_up(exact_, runs, greek, alphabet);
   }
-  /// The first gathering with this mark, whatever raised figure, π or χ is before it.
+  /// Returns the first gathering with this mark, whatever raised figure, π or χ is before it.
   [[nodiscard]] std::optional<NamedGathering> find_in_any_series(std::vector<Run> const& runs, Signature const& name,
                                                                  Alphabet alphabet) const {
     if (!has_series_) return std::nullopt;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Whose is place n of series s? Each owner (a run of a formula, an insertion) has a stretch of places in one series of
-/// marks. Stretches may overlap, since letters come again in every part of a book: the owner of the least number is meant
-/// then, and it is known that there are several. The stretches are parted once so that they overlap no more; a look-up is
-/// a binary search.
+/// Finds the owner of position n in series s. Each owner (a run of a formula, or an insertion) has a stretch of
+/// positions in one series of marks. Stretches may overlap, since letters return in every part of a book; then the
+/// owner with the lowest number is meant, and the result says that there are several. The stretches are divided once so
+/// that they no longer overlap, and a look-up is a binary search.
 #pragma once
 
 #include <bifolium/collation/detail/merge_sort.hpp>
@@ -96,7 +96,7 @@ public:
     }
     all_ = static_cast<std::vector<Stretch>&&>(parted);
   }
-  /// The stretch with that place; a null pointer where nobody has it.
+  /// Returns the stretch with that place; a null pointer where nobody has it.
   [[nodiscard]] constexpr Stretch const* find(Series const& series, std::int64_t place) const {
     std::size_t low = 0, high = all_.size(); // the first that begins after the place
     while (low < high)

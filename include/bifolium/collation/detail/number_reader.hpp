@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Numbered gatherings whose raised counts have sunk to the line: 1-210 312 4-1010 for 1-2¹⁰ 3¹² 4-10¹⁰. One such run by
-/// itself cannot be parted (12-204), but the numbers of a book are consecutive, so the runs before and after it say where
-/// the number ends. It is parted only where just one place is left.
+/// Reads numbered gatherings whose raised counts are typed on the line: 1-210 312 4-1010 for 1-2¹⁰ 3¹² 4-10¹⁰. One such
+/// run alone cannot be separated (12-204). But the numbers of a book are consecutive, so the runs before and after it
+/// show where the number ends. It is separated only if exactly one place is possible.
 #pragma once
 
 #include <bifolium/collation/detail/found_element.hpp>
@@ -48,7 +48,7 @@ protected:
 private:
   enum class Next : std::uint8_t { other, continues, breaks };
 
-  /// The number in these bytes; 0 for more digits than any number of a gathering has.
+  /// Returns the number in these bytes; 0 for more digits than any number of a gathering has.
   [[nodiscard]] constexpr std::uint32_t value(std::uint32_t from, std::uint32_t end) const noexcept {
     if (end == from || end - from > 6 || at(from) == '0') return 0;
     std::uint32_t number = 0;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What is beside the gatherings and is none: volumes, remarks on a leaf, and what follows: leaves, pages, plates, prose. It
-/// is kept, and an extent that states another number of leaves than the formula is doubted.
+/// Reads text beside the gatherings: names of volumes, remarks on a leaf, and after the formula leaves, pages, plates
+/// and prose. The text is stored. An extent with another number of leaves than the formula gives a warning.
 ///
 ///   extent     = [ "[" ] , figure , [ "]" ] , unit ;      plates = "+" , figure , words ;
 ///   pagination = ( "pp." | "ff." | "ll." | "p." | "cols." ) , ( figure | roman | "[" ) , ... ;
@@ -189,7 +189,7 @@ private:
     bool const of_book = ((w == "leaves" || w == "leaf") && !plates) || w == "ll" || w == "ff" || w == "Bl" || w == "l";
     if (of_book && stated != leaves_) warn(Problem::total_contradicts, from, size, leaves_);
   }
-  /// The number of a volume, as a figure or in Roman numerals: the byte after it; 0 where there is none.
+  /// Returns the number of a volume, as a figure or in Roman numerals: the byte after it; 0 if there is none.
   constexpr std::uint32_t take_number(TokenCursor& c) const {
     auto const from = c.token.from;
     if (c.is_flat_figure()) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// What the parts of a formula mean together. The grammar hands over parts in the order of the text; here are the series in
-/// force, the places reached in the alphabet, the gatherings that a change may name, the leaves that are gone, the first
-/// error. What is understood goes to a sink: the counter's sink adds up, the reader's keeps the parts. Both see the same
-/// formula, so a count and a reading never differ.
+/// Works out what the elements of a formula mean together. The grammar passes elements in the order of the text. The
+/// resolver keeps the current series, the position reached in the alphabet, the gatherings that a change may name, the
+/// deleted leaves, and the first error. It passes the result to a sink: the sink of the counter adds leaves, the sink
+/// of the reader stores the elements. Both get the same elements, so a count and a reading never differ.
 #pragma once
 
 #include <bifolium/collation/change.hpp>
@@ -48,7 +48,7 @@ struct CountSink {
   constexpr void passage(Passage::Kind, std::uint32_t, std::uint32_t) {}
   constexpr void tail(std::uint32_t, std::uint32_t) {}
   constexpr void imperfect() {}
-  /// A sink for what is read a second time and not kept.
+  /// Returns a sink for what is read a second time and not kept.
   [[nodiscard]] constexpr CountSink nobody() const { return {}; }
 };
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Gatherings: a run is taken with its count, or with the count it shares with a later run, or with the eight leaves that an
-/// omitted count means in some catalogues; and what is doubtful about it is told. A run that is wholly plain is read byte
-/// by byte and ends in the same place.
+/// Reads gatherings. A run gets its own count, a count that it shares with a later run, or the eight leaves that an
+/// omitted count means in some catalogues; doubts become warnings. An entirely plain run is read byte by byte, with the
+/// same result.
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
@@ -166,7 +166,7 @@ private:
     std::uint32_t value{}; // 0 where there is none
     std::size_t letters{};
   };
-  /// The letters at the cursor, if together they are a Roman numeral.
+  /// Returns the letters at the cursor, if together they are a Roman numeral.
   [[nodiscard]] constexpr Numeral numeral(TokenCursor const& c) const noexcept {
     auto const w = word(c);
     auto const found = w.empty() ? RomanNumeral{} : roman_numeral(w);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// The runs already read, so that a change can name one: a change at the end may belong to a gathering far to the left
-/// (A-D⁴ E² F-I⁴ K²(−A1)). The nearest gathering of that name is meant. The last runs are looked through; those further
-/// back are found by an index, made of blocks that are merged as they become many, so that no text is slow and no run is
-/// forgotten.
+/// The runs that have been read, so that a change can name one. A change at the end may belong to a gathering far to
+/// the left (A-D⁴ E² F-I⁴ K²(−A1)); the nearest gathering with that name is meant. The last runs are searched one by
+/// one. Earlier ones are found with an index, made of blocks that are merged as their number grows, so that no text is
+/// slow and every run can be found.
 #pragma once
 
 #include <bifolium/collation/detail/found_run.hpp>
@@ -46,7 +46,8 @@ class RunsSoFar {
   [[nodiscard]] static constexpr Series series_of(SignatureKey key, std::string_view text) {
     return {key.series, text.substr(key.text_from, key.text_size)};
   }
-  /// A block of the runs from `from` to `to`. Of several with one name the last is meant, so owners count from the end.
+  /// Returns a block of the runs from `from` to `to`. Of several with one name the last is meant, so owners count from
+  /// the end.
   [[nodiscard]] constexpr Block block_of(std::uint32_t from, std::uint32_t to, std::string_view text,
                                          Alphabet alphabet) const {
     Block made{from, to, {}, {}};
@@ -121,8 +122,8 @@ public:
     runs_.push_back(kept);
   }
   [[nodiscard]] constexpr std::uint32_t size() const noexcept { return static_cast<std::uint32_t>(runs_.size()); }
-  /// The nearest gathering of that name; a name without a raised figure, π or χ may be of any series where there is none
-  /// with just this name.
+  /// Returns the nearest gathering of that name; a name without a raised figure, π or χ may be of any series if there
+  /// is none with just this name.
   [[nodiscard]] constexpr std::optional<Target> find(SignatureKey name, std::string_view text, Alphabet alphabet) {
     if (auto exact = find(name, false, text, alphabet)) return exact;
     if (!has_series_ || name.raised() != 0 || name.duplicate() != Duplicate::none) return std::nullopt;

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Nine runs in ten of a catalogue are plain: a letter or two with a dash between, a count, a blank (A-K⁸, 2B4). They are
-/// recognised here in one look at each byte. Whatever is not wholly plain - a bracket, an alternation, a letter outside
-/// the alphabet, an odd count - is left to the grammar, so this makes no decision: it is only faster.
+/// A fast path for plain runs: a letter or two with a dash between them, a count, a blank (A-K⁸, 2B4). Nine runs in ten
+/// of a catalogue are plain, and this reader looks at each of their bytes once. Everything else - a bracket,
+/// alternating counts, a letter outside the alphabet, an odd count - is left to the grammar, so this reader decides
+/// nothing by itself.
 #pragma once
 
 #include <bifolium/collation/dialect.hpp>
@@ -13,7 +14,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A plain run at a byte of the text; `end` is 0 where the text is not plain.
+/// A plain run at a byte of the text; `end` is 0 if the text is not plain.
 struct PlainRun {
   std::size_t end{};
   std::uint32_t first_multiple{1}, last_multiple{1};
@@ -55,7 +56,7 @@ class PlainScanner {
     letter = text_[at_++];
     return !is_letter(byte(at_));
   }
-  /// The raised digit at `i` in three bytes or two, -1 if there is none.
+  /// Returns the raised digit at `i` in three bytes or two, -1 if there is none.
   [[nodiscard]] constexpr int raised(std::size_t i, std::size_t& bytes) const noexcept {
     if (byte(i) == 0xE2 && byte(i + 1) == 0x81) {
       bytes = 3;

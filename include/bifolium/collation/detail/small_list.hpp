@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Values in a row that grows: the first N need no allocation, so that counting a formula of ordinary length needs none,
-/// and there is no bound beyond which something would be forgotten. Works in constant expressions.
+/// A growing row of values. The first N values need no allocation, so that counting a formula of ordinary length needs
+/// none, and the number of values is not limited. It works in constant expressions.
 #pragma once
 
 #include <cstddef>

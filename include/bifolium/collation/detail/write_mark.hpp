@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Marks and counts in the notations formulas are met in: with raised figures, in plain characters, in HTML, in TEI.
+/// Writes marks and counts in the notations of formulas: with raised digits, in plain characters, in HTML, in TEI.
 #pragma once
 
 #include <bifolium/collation/detail/scan_plain.hpp>

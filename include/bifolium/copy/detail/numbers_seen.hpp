@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The numbers of leaves that were seen in a copy, as disjoint spans in order, whatever the order in which they come. The
-/// spans are kept in short rows, so that one more costs the length of a row and not that of all: a copy bound backwards or
-/// shuffled is checked in about the time of one in order.
+/// The numbers of the leaves seen in a copy, as disjoint spans in order, whatever the order in which they are added.
+/// The spans are stored in short rows, so that adding one costs the length of a row and not that of all rows: a copy
+/// bound backwards or in random order takes about as long to check as one in order.
 #pragma once
 
 #include <bifolium/core/config.hpp>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads along a statement of date. It looks for years and for the words about years, and passes over all else: day and
-/// month, the imprint's prose. Years are gathered in three heaps, and the best that is not empty is the answer:
-/// corrections, what is in brackets, what is printed.
+/// Reads a statement of date. The reader looks for years and for words about years, and skips everything else: day and
+/// month, the text of the imprint. It collects years in three groups - corrections, years in brackets, printed years -
+/// and the first group that is not empty is the answer.
 #pragma once
 
 #include <bifolium/core/detail/date_words.hpp>
@@ -61,7 +61,8 @@ class DateReader {
     return error_at(problem, 1, column_of(text_, span.from), text_.data() + span.from, span.size(), limit);
   }
 
-  /// The words after a number that make a century of it: `th century`, `e siècle`, `. Jh.`; the byte after it, or 0.
+  /// Returns the words after a number that make a century of it: `th century`, `e siècle`, `. Jh.`; the byte after it,
+  /// or 0.
   [[nodiscard]] constexpr std::size_t century_after(std::size_t at) const {
     bool ordinal = false;
     for (std::string_view ending : {"st", "nd", "rd", "th", "ème", "eme", "e", "o", "."})
@@ -183,7 +184,7 @@ class DateReader {
     return next < text_.size() ? imprint_numeral(text_.substr(next)).bytes : 0;
   }
 
-  /// A second year after `first`: in full, or its last digits (1715-16, 1725/6). 0 digits where there is none.
+  /// Returns a second year after `first`: in full, or its last digits (1715-16, 1725/6). 0 digits if there is none.
   [[nodiscard]] constexpr std::optional<Atom> second_year(std::size_t at, YearRange first, bool full_only) const {
     at = after_blanks(at);
     auto const last = digits(at);

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// The words about a year in statements of date, in the languages of catalogues. A row is the word without its point, in
-/// small letters.
+/// The words about a year in statements of date, in the languages of catalogues. A row has the word without its full
+/// stop, in small letters.
 ///
-/// Rules: DCRMR 5.23 (approximately, that is, between, not before, not after) and the rules before it (ca., i.e., n.d.).
-/// The French, German and Italian words are common practice, no source.
+/// Rules: DCRMR 5.23 (approximately, that is, between, not before, not after) and the rules before it (ca., i.e.,
+/// n.d.). The French, German and Italian words are common practice, no source.
 #pragma once
 
 #include <bifolium/core/config.hpp>

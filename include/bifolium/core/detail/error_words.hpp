@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The words of an error, in a buffer of fixed size: they are needed where no std::string may be, in a constant expression
-/// and while an exception is made.
+/// Writes an error into a buffer of fixed size. It is used where a std::string is not possible: in a constant
+/// expression, and while an exception is made.
 #pragma once
 
 #include <bifolium/core/problem.hpp>
@@ -19,7 +19,7 @@ class ErrorWords {
   char text_[512]{};
   std::size_t size_{};
 
-  /// In the place of `'{found}'` where there is no text to quote: takes back the opening quotation mark.
+  /// In the place of `'{found}'` if there is no text to quote: takes back the opening quotation mark.
   constexpr void add_instead_of_quotation(bool in_text) {
     if (size_ > 0 && text_[size_ - 1] == '\'') --size_;
     add(in_text ? "the end of the text" : "the value");
@@ -41,7 +41,7 @@ public:
     if (number < 0) add("-");
     return add({digits + at, sizeof digits - at});
   }
-  /// `line 2, column 14: `; where there is no text and the sentence does not name the field, the name of the field.
+  /// `line 2, column 14: `; if there is no text and the sentence does not name the field, the name of the field.
   constexpr ErrorWords& add_place(Problem problem, std::uint32_t line, std::uint32_t column, std::string_view found) {
     if (line != 0)
       add("line ").add(std::int64_t{line}).add(", column ").add(std::int64_t{column}).add(": ");

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Years in Roman numerals as title pages print them. Printers were free with the numerals: CCCC for 400, IIX for 8, VIX
-/// for 16, IƆ for 500 and CIƆ for 1000, points, commas and blanks between the parts, a final j for i, and 80 as iiii xx.
-/// A numeral counts only where it makes a year from 1400 to 2099: `M.` and `mil` in an imprint are words.
+/// Years in Roman numerals as title pages print them. Printers used the numerals freely: CCCC for 400, IIX for 8, VIX
+/// for 16, IƆ for 500 and CIƆ for 1000, points, commas and blanks between the parts, a final j for i, and 80 as iiii
+/// xx. A numeral counts only if it is a year from 1400 to 2099: `M.` and `mil` in an imprint are words.
 ///
 /// Rules of the numerals: Spofford, A Book for All Readers (1900), on dates in imprints, and the examples of the rules
 /// for rare materials (DCRMR 5.23).
@@ -17,7 +17,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A year in Roman numerals at the head of a text; `bytes` is 0 where there is none.
+/// A year in Roman numerals at the head of a text; `bytes` is 0 if there is none.
 struct ImprintNumeral {
   int year{};
   std::size_t bytes{};
@@ -115,7 +115,8 @@ constexpr NumeralPart numeral_part(std::string_view text, std::size_t at, bool& 
   return part;
 }
 
-/// The year with which `text` begins: the longest row of parts that do not rise, with `iiii c` and `iiii xx` multiplied.
+/// Returns the year with which `text` begins: the longest row of parts that do not rise, with `iiii c` and `iiii xx`
+/// multiplied.
 constexpr ImprintNumeral imprint_numeral(std::string_view text) noexcept {
   ImprintNumeral year;
   int total = 0, held = 0, last = 1000; // held: a part that the next may multiply

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: MIT
-/// The table of problems: one row for each, with its number, its identifier and its sentence. Everything else that names
+/// The table of problems: one row for each, with its number, its identifier and its sentence. Everything else about
 /// problems is made from these rows: the enumerators of `Problem`, `identifier`, `sentence` and the page of errors.
 ///
-/// In a sentence `{found}` is the text that was found, or the name of the field where there is no text; `{limit}` is the
-/// number or bound that belongs to the problem. A sentence says what was found, what is expected and how to write it.
-/// A comment above a row belongs to its enumerator. A number keeps its meaning for ever: never give it to another problem.
+/// In a sentence `{found}` is the text that was found, or the name of the field if there is no text; `{limit}` is the
+/// number or bound that belongs to the problem. A sentence says what was found, what is expected and how to write it. A
+/// comment above a row belongs to its enumerator. A number keeps its meaning for ever: never give it to another
+/// problem.
 ///
-/// This file has no `#pragma once`: it is included once for each use, after BIFOLIUM_PROBLEM was defined to make
-/// something of a row. It undefines BIFOLIUM_PROBLEM at its end.
+/// This file has no `#pragma once`, because it is included once for each use. The includer defines BIFOLIUM_PROBLEM to
+/// say what becomes of a row; this file undefines it at its end.
 #ifndef BIFOLIUM_PROBLEM
 #define BIFOLIUM_PROBLEM(number, identifier, sentence)
 #endif

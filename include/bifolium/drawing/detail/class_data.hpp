@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The walk through a scheme as data for the page for a class, in JSON (RFC 8259): the piles of paper at the start and
-/// after each step, the words of each step, and a sentence for each page.
+/// The steps of a scheme as data for the class page, in JSON (RFC 8259): the piles of paper at the start and after each
+/// step, the words of each step, and a sentence for each page.
 #pragma once
 
 #include <bifolium/drawing/detail/pile.hpp>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The gatherings of a formula for the page for a class: each drawn, and for each leaf the sheet of the book it is part of
-/// and the formes that print its two sides. Which scheme a gathering was folded by is the usual one for its format and
-/// number of leaves (fold/scheme_names.hpp); where no attested scheme makes such a gathering, the page says so.
+/// The gatherings of a formula for the class page: a drawing of each, and for each leaf the sheet of the book to which
+/// it belongs and the formes that print its two sides. The scheme of a gathering is the usual one for its format and
+/// number of leaves (fold/scheme_names.hpp). If no attested scheme makes such a gathering, the page says so.
 #pragma once
 
 #include <bifolium/drawing/detail/class_sections.hpp>
@@ -12,7 +12,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The usual scheme for gatherings of so many leaves in a format; none where no attested scheme makes them.
+/// Returns the usual scheme for gatherings of so many leaves in a format; none if no attested scheme makes them.
 inline std::optional<Attested> usual_scheme(Format format, int leaves) {
   std::string name{format.symbol().view()};
   return find_scheme(name.append(" in ").append(std::to_string(leaves)).append("s"));
@@ -30,7 +30,7 @@ public:
     int gathering{}, first_sheet{};
     bool half{}; ///< half a sheet, printed with its twin copy
   };
-  /// The sheets of the next gathering, of so many leaves.
+  /// Returns the sheets of the next gathering, of so many leaves.
   std::optional<Taken> take(Format format, int leaves) {
     auto const wanted = usual_scheme(format, leaves);
     if (!wanted) return next_gathering_ = 0, scheme_ = wanted, std::nullopt;
@@ -82,7 +82,7 @@ inline std::string part_of_sheet(Format format, int leaves) {
   return text.append(" of a sheet, printed together with something else");
 }
 
-/// The table of one gathering: its leaves in the order of the book.
+/// Returns the table of one gathering: its leaves in the order of the book.
 inline std::string gathering_table(DrawnGathering const& drawn, std::optional<SheetsAndFormes::Taken> const& taken,
                                    Format format, int leaves) {
   if (!taken)
@@ -111,7 +111,7 @@ inline std::string gathering_table(DrawnGathering const& drawn, std::optional<Sh
   return html.append("</tbody></table></div>\n");
 }
 
-/// The section of a formula. pre: the formula has a format.
+/// Returns the section of a formula. Precondition: the formula has a format.
 inline std::string formula_section(Formula const& formula, std::string_view written) {
   std::string html = "<p>";
   html.append(xml_escaped(written)).append("</p>\n");

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What moves on the page for a class: the sheet on the table, folded step by step; the switch between right and wrong
-/// books; and the light on a page wherever it is shown. All facts come from the data that the page carries.
+/// The script of the class page: it folds the sheet on the table step by step, switches between correct and wrong
+/// books, and highlights a page wherever it is shown. All facts come from the data that the page contains.
 #pragma once
 
 namespace bifolium {

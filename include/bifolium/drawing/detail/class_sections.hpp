@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The sections of the page for a class that are made of one scheme: formes, printed paper, the paper itself, gatherings,
-/// openings right and wrong, questions with their answers.
+/// The sections of the class page that come from one scheme: formes, printed paper, the paper itself, gatherings,
+/// openings correct and wrong, questions with their answers.
 #pragma once
 
 #include <bifolium/drawing/book_svg.hpp>
@@ -23,7 +23,8 @@ struct WayRead {
   Scheme folded;
 };
 
-/// The scheme with its packets set one inside another in the reverse order; none where that does not fold or is the same scheme.
+/// Returns the scheme with its packets set one inside another in the reverse order; none if that does not fold or is
+/// the same scheme.
 inline std::optional<Scheme> wrong_inset(Scheme const& scheme) {
   auto const text = write_scheme(scheme);
   std::string changed;

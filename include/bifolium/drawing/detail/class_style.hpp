@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// How the page for a class looks: large, black on white, one column on a telephone; on paper only the sheets to fold, the
-/// steps and the questions. What is lit has a heavy outline as well as a tint, so that it is seen without colour.
+/// The style of the class page: large, black on white, one column on a telephone; on paper only the sheets to fold, the
+/// steps and the questions. A highlighted page has a heavy outline as well as a tint, so that it is visible without
+/// colour.
 #pragma once
 
 namespace bifolium {

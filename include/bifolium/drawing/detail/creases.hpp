@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Where the lines of cutting and folding run on the flat sheet, and in which order they come. A step is written for the
-/// paper as it lies at that moment; one fold of a packet makes several creases in the sheet, some of them ridges. So the
-/// scheme is carried out (fold/walk.hpp), and for each step the places where paper parts or bends are noted.
+/// Finds the lines of cuts and folds on the flat sheet, and their order. A step is written for the paper as it lies at
+/// that moment. One fold of a packet makes several creases in the sheet, some of them ridges. So the scheme is carried
+/// out (fold/walk.hpp), and for each step the places where paper is cut or bent are recorded.
 #pragma once
 
 #include <bifolium/fold/read_scheme.hpp>
@@ -52,7 +52,8 @@ inline void note_mark(std::vector<SheetMark>& marks, WalkedStep const& walked, i
     add_mark(marks, {sheet, walked.number, step.kind, along, row + 1, column, column + 1, inside});
 }
 
-/// All cuts and creases of a scheme in the order they are made. Allocates. pre: `steps` are those of the scheme.
+/// Returns all cuts and creases of a scheme in the order they are made. Allocates. Precondition: `steps` are those of
+/// the scheme.
 inline std::vector<SheetMark> sheet_marks(Scheme const& scheme, std::vector<WalkedStep> const& steps) {
   std::vector<SheetMark> marks;
   for (auto const& walked : steps)

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Where the leaves of a gathering run when it stands on its spine and opens like a fan: tips in a row along a shallow
-/// arc, folds one inside another at the gutter. A pair that was inserted beside the middle has its fold between the
-/// leaves where it was put. Lengths in mm; the first leaf on the left, the picture not yet placed on its page.
+/// The paths of the leaves of a gathering that stands on its spine and opens like a fan: the tips in a row along a
+/// shallow arc, the folds one inside another at the gutter. A pair that was inserted beside the middle has its fold
+/// between the leaves where it was inserted. Lengths are in mm. The first leaf is on the left, and the picture is not
+/// yet placed on its page.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -17,14 +18,14 @@ namespace detail {
 /// A curve from the fold to the fore-edge of a leaf: a cubic of Bézier.
 struct Bend {
   Spot fold{}, rise{}, lean{}, tip{};
-  /// The spot at `t` of the way, 0 to 1.
+  /// Returns the spot at `t` of the way, 0 to 1.
   [[nodiscard]] Spot at(double t) const {
     auto const u = 1 - t;
     auto const a = u * u * u, b = 3 * u * u * t, c = 3 * u * t * t, d = t * t * t;
     return {a * fold.x + b * rise.x + c * lean.x + d * tip.x, a * fold.y + b * rise.y + c * lean.y + d * tip.y};
   }
-  /// The spot at `t`, moved square to the curve: to the right of who walks from fold to tip, or left where `off` is less
-  /// than 0.
+  /// Returns the spot at `t`, moved square to the curve: to the right of who walks from fold to tip, or left where
+  /// `off` is less than 0.
   [[nodiscard]] Spot beside(double t, double off) const {
     auto const here = at(t), before = at(t > 0.99 ? 0.98 : t), after = at(t > 0.99 ? 1 : t + 0.02);
     auto const dx = after.x - before.x, dy = after.y - before.y;
@@ -52,7 +53,7 @@ class Fan {
   [[nodiscard]] int count() const { return static_cast<int>(mates_.size()); }
   [[nodiscard]] static std::size_t index(int i) { return static_cast<std::size_t>(i); }
 
-  /// The curve from the gutter to a place among the tips, which may lie between two leaves.
+  /// Returns the curve from the gutter to a place among the tips, which may lie between two leaves.
   [[nodiscard]] Bend from_gutter(double place, int depth) const {
     Spot const tip{(place + 0.5) * apart_, tip_height(place)};
     Spot const fold{middle_, floor() - 1 - fold_apart * depth};
@@ -66,7 +67,7 @@ class Fan {
     auto const off = count() < 2 ? 0 : ((place + 0.5) * apart_ - middle_) / (count() * apart_ / 2);
     return top_ + droop_ * off * off;
   }
-  /// How many leaves lie between a leaf and its mate: the pair that holds most is at the gutter of all.
+  /// Returns the number of leaves lie between a leaf and its mate: the pair that holds most is at the gutter of all.
   [[nodiscard]] int within(int i) const { return mates_[index(i)] - i - 1; }
 
   /// The pairs of one nest, between `from` and `end`: the largest has its fold on the gutter of its nest.
@@ -109,7 +110,7 @@ public:
 
   [[nodiscard]] double width() const { return count() * apart_; }
   [[nodiscard]] double crown() const { return top_; }
-  /// The table it stands on.
+  /// Returns the table it stands on.
   [[nodiscard]] double floor() const { return top_ + droop_ + tall_ + 2; }
   [[nodiscard]] Spot tip(int i) const { return {(i + 0.5) * apart_, tip_height(i)}; }
   [[nodiscard]] Bend bend(int i) const {
@@ -120,7 +121,7 @@ public:
     return {
         fold, {fold.x + aside * 0.2, fold.y - high * 0.26}, {fold.x + aside * 0.72, fold.y - high * 0.72}, bend.tip};
   }
-  /// The stub of a leaf, which leans a little towards the middle of the gathering.
+  /// Returns the stub of a leaf, which leans a little towards the middle of the gathering.
   [[nodiscard]] Bend flap(int i) const {
     auto bend = this->bend(i);
     auto const aside = bend.tip.x < middle_ ? apart_ * 0.42 : -apart_ * 0.42;

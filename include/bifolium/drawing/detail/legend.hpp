@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The line below a picture of a sheet that shows each mark beside its meaning.
+/// Draws the key below a picture of a sheet, with each mark beside its meaning.
 #pragma once
 
 #include <bifolium/drawing/detail/panel.hpp>

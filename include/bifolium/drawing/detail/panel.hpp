@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// What all drawings of a sheet share: a grid of leaves with page numbers, signatures, cuts, creases and the names of the
-/// pieces.
+/// The common parts of all drawings of a sheet: a grid of leaves with page numbers, signatures, cuts, creases and the
+/// names of the pieces.
 ///
-/// The marks: the figure of a page lies the way the page lies, with a rule at its foot, since 6 and 9 or 8 and 11 do not
-/// show which way up they are. A heavy line is a cut, a line of dashes a crease that is hollow on this side, a line of
-/// dots one that is a ridge; the figure in a circle is its turn in the work. No colour carries a meaning, and no figure
-/// is ever mirrored.
+/// The number of a page lies the way the page lies, with a line at its foot, since 6 and 9 or 8 and 11 do not show
+/// which way up they are. A heavy line is a cut, a line of dashes a crease that is hollow on this side, a line of dots
+/// a crease that is a ridge. The number in a circle gives the order of the step. No information depends on colour, and
+/// no number is ever mirrored.
 #pragma once
 
 #include <bifolium/drawing/detail/creases.hpp>
@@ -43,7 +43,7 @@ inline double proportion(SheetLine const& lay) {
   return lay.long_side == Axis::left_right ? long_side / short_side : short_side / long_side;
 }
 
-/// The largest panel of that proportion in the middle of a frame.
+/// Returns the largest panel of that proportion in the middle of a frame.
 inline Panel panel_within(Spot corner, double width, double height, SheetLine const& lay) {
   auto const wanted = proportion(lay);
   double const w = width / height > wanted ? height * wanted : width, h = w / wanted;
@@ -75,7 +75,7 @@ inline void draw_type(Svg& svg, Panel const& panel, int row, int column, bool he
                 heavy ? "exchanged" : "type");
 }
 
-/// A crease: dashes where it is hollow on this side, dots where it is a ridge.
+/// Returns a crease: dashes where it is hollow on this side, dots where it is a ridge.
 inline Stroke crease_stroke(bool hollow, double scale) {
   return hollow ? Stroke{.width = 0.6 * scale, .breaks = scale < 1 ? "2 1.2" : "4 2.2"}
                 : Stroke{.width = 0.95 * scale, .breaks = scale < 1 ? "0 1.3" : "0 2.2", .round = true};
@@ -136,7 +136,8 @@ struct DrawnSheet {
     return std::to_string(last).size();
   }
   [[nodiscard]] SheetLine const& lay() const { return formes.sheet(sheet); }
-  /// The page at a place of the panel. In one-forme work the second impression is the first after turning the sheet.
+  /// Returns the page at a place of the panel. In one-forme work the second impression is the first after turning the
+  /// sheet.
   [[nodiscard]] ImposedPage standing(Facing seen, int row, int column) const {
     auto const mirrored = lay().columns - 1 - column;
     switch (seen) {
@@ -160,7 +161,7 @@ struct DrawnSheet {
     bool const as_it_lies = seen == Facing::outer_type || seen == Facing::inner_paper;
     return fold.leaf_at(sheet, row, as_it_lies ? column : lay().columns - 1 - column);
   }
-  /// The leaf by its signature: A3.
+  /// Returns the leaf by its signature: A3.
   [[nodiscard]] std::string leaf_name(LeafAt at) const {
     return signature_of(scheme, at.gathering) + std::to_string(at.leaf.number());
   }
@@ -179,7 +180,7 @@ struct PieceCorner {
   std::string label{};
   double size{};
 };
-/// A gathering in a few letters: "B", or "1st" for the first of two copies.
+/// Returns a gathering in a few letters: "B", or "1st" for the first of two copies.
 inline std::string short_name(Scheme const& scheme, Fold<> const& fold, int gathering) {
   auto const full = gathering_name(scheme, fold, gathering);
   if (full.find("copy") == full.npos) return signature_of(scheme, gathering);

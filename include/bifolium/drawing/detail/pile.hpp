@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The paper on the table at one moment of the work, looked down upon: the pages that are up, the edges of the layers
-/// below them, and - before a step - the part that will move, its crease or cut, and where it goes.
+/// Draws the paper on the table at one moment, from above: the pages that are on top, the edges of the layers below
+/// them, and - before a step - the part that will move, its crease or cut, and its new place.
 #pragma once
 
 #include <bifolium/drawing/detail/arrow.hpp>

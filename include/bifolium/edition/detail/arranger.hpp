@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: MIT
-/// What is left over when whole sheets are filled, put to press.
+/// Puts the leaves to press that are left over when whole sheets are filled.
 ///
-/// Method. The least paper is known beforehand: leaves are even in number (every gathering is folded), so a copy takes no
-/// less than its leaves by the leaves to the sheet, and part-sheets reach that bound. Among plans of that paper the fewest
-/// formes are sought, exactly: without sharing, from the table of part_sheets.hpp; with one shared working, by trying
-/// every capacity and every way to fill it (at most the product of the leaves left over, halved where they are folded, by
-/// the divisors of the sheet), the rest from the table; with free sharing, by pouring all that is left over into the
-/// fewest workings that hold it, for any even amounts fill any even workings.
+/// Method. The least paper is known in advance: the number of leaves is even (every gathering is folded), so a copy
+/// takes at least its leaves divided by the leaves to the sheet, and part-sheets reach this bound. Among the plans with
+/// this paper, the search finds exactly those with the fewest formes. Without sharing they come from the table of
+/// part_sheets.hpp. With one shared working, every capacity and every way to fill it is tried (at most the product of
+/// the leaves left over, halved if they are folded, and the divisors of the sheet), and the rest comes from the table.
+/// With free sharing, all leaves left over go into the fewest workings that hold them, since any even amounts fill any
+/// even workings.
 #pragma once
 
 #include <bifolium/edition/detail/part_sheets.hpp>
@@ -37,7 +38,7 @@ constexpr std::int64_t even_leaves(std::int64_t pages, SheetMakeUp const& by) {
 constexpr void must_make_leaves(SheetMakeUp const& by) {
   if (by.gathering_count < 1 || by.gathering_count > Scheme::most_gatherings || by.pieces_to_sheet < 1 ||
       by.leaves_to_sheet < by.pieces_to_sheet || by.leaves_to_press() > Scheme::most_cells || by.leaves() < 1)
-    broken("a make-up is read off a fold, and has gatherings of some leaves");
+    broken("the make-up of a sheet must come from make_up(fold)");
 }
 
 /// Arranges what is left over when whole sheets are filled.
@@ -139,8 +140,8 @@ public:
         part_cost_{part_kind_ == Working::Kind::turned ? 1 : 2}, folded_{by.leaves_to_sheet, press_, false},
         single_{by.leaves_to_sheet, press_, true} {}
 
-  /// Adds the workings of the leaves of a plan; `one_sided` of them have a blank verso, each on a sheet (or piece) by itself.
-  /// pre: leaves no fewer than zero, and even where they are folded.
+  /// Adds the workings of the leaves of a plan; `one_sided` of them have a blank verso, each on a sheet (or piece) by
+  /// itself. Precondition: leaves no fewer than zero, and even where they are folded.
   constexpr void arrange(Plan& plan, int one_sided) {
     Working whole{0, static_cast<std::uint8_t>(press_), whole_kind_, {}};
     Working half{0, static_cast<std::uint8_t>(press_ / 2), part_kind_, {}};

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// What is left over when the whole sheets are filled: fewer leaves than a sheet, to be worked as parts of one - halves,
-/// thirds, quarters - each an even number of leaves that divides the sheet, so that the paper comes out even. The fewest
-/// parts are found by a table over the leaves of one sheet: the fewest for n are one more than the fewest for n less its
-/// last part. Exact; at most 128 leaves times the divisors of the sheet (16 for 120) steps.
+/// Divides the leaves that are left over when the whole sheets are filled. They are fewer than a sheet and are printed
+/// as parts of one - halves, thirds, quarters. The size of a part is even and divides the sheet, so that no paper is
+/// left. A table over the leaves of one sheet gives the fewest parts: the fewest for n are one more than the fewest for
+/// n less its last part. The result is exact and takes at most 128 leaves times the divisors of the sheet (16 for 120)
+/// steps.
 #pragma once
 
 #include <bifolium/edition/plan.hpp>
@@ -38,7 +39,7 @@ public:
     }
   }
   [[nodiscard]] constexpr int fewest(int leaves) const { return fewest_[static_cast<std::size_t>(leaves)]; }
-  /// The parts of so many leaves, the largest first; none where they are impossible.
+  /// Returns the parts of so many leaves, the largest first; none if they are impossible.
   [[nodiscard]] std::optional<std::vector<int>> parts_of(int leaves) const {
     std::vector<int> parts;
     if (fewest(leaves) == impossible) return std::nullopt;

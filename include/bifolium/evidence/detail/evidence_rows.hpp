@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// One row for each kind of evidence: what it is called, when it was seen, how likely what was seen is on a leaf of a given
-/// kind, what it gives by chance, and what it costs to look. A new kind of evidence is a row here and a field of `LeafEvidence`.
+/// One row for each kind of evidence: its name, when there is such evidence, its probability on a leaf of a given kind,
+/// its probability by chance, and the effort of looking for it. A new kind of evidence is a row here and a field of
+/// `LeafEvidence`.
 ///
-/// Each row gives wrong evidence the frequency it is known to have: marks out of place, odd gatherings. None is a veto. What
-/// the paper shows is asked for paper of a single and of a double mould, and the two are summed outside, once for all rows:
-/// the chain lines, the tranchefile and the mark of one leaf are of one paper.
+/// Each row gives wrong evidence its known frequency, such as marks out of place and odd gatherings, so no evidence
+/// excludes a format. Evidence of the paper has one probability for paper of a single mould and one for paper of a
+/// double mould. They are summed once for all rows, because the chain lines, the tranchefile and the mark of one leaf
+/// belong to one paper.
 #pragma once
 
 #include <bifolium/evidence/assumptions.hpp>
@@ -108,7 +110,7 @@ inline double chains_likelihood(ChainLines own, ChainLines seen, bool twofold, d
   return ((own == seen) != twofold) ? 1 - slip : slip;
 }
 
-/// One mark, of paper that may have a second one. pre: `seen` is known.
+/// One mark, of paper that may have a second one. Precondition: `seen` is known.
 inline double mark_likelihood(LeafShape const& shape, MarkPlace seen, MarkTrust const& trust, double marked) {
   auto const placed = [&](double absent, double here) {
     if (seen == MarkPlace::absent) return 1 - marked + marked * absent;
@@ -117,7 +119,7 @@ inline double mark_likelihood(LeafShape const& shape, MarkPlace seen, MarkTrust 
   return (1 - trust.second) * placed(shape.mark(MarkPlace::absent), shape.mark(seen)) +
          trust.second * placed(shape.either_mark(MarkPlace::absent), shape.either_mark(seen));
 }
-/// The place of the watermark and of the countermark in the same leaf.
+/// Returns the place of the watermark and of the countermark in the same leaf.
 inline double both_marks_likelihood(LeafShape const& shape, MarkPlace watermark, MarkPlace countermark,
                                     MarkTrust const& trust, double marked) {
   constexpr auto absent = MarkPlace::absent;
@@ -275,7 +277,7 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
      [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr,
      [](Counted const&) { return 1.0; }, 0, nullptr}};
 
-/// The row of a kind of evidence.
+/// Returns the row of a kind of evidence.
 constexpr EvidenceRow const& row_of(EvidenceKind kind) { return evidence_rows[static_cast<std::size_t>(kind)]; }
 
 } // namespace detail

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Which leaves of a gathering show a mark, and where, and which way their chain lines run: the pattern by which a
-/// gathering tells how it was folded. Different schemes make the same patterns, so the 156 gatherings of the attested
-/// schemes come to 97, and each is asked once for all of them.
+/// The pattern of a gathering: the leaves that show a mark, its place, and the direction of their chain lines. It shows
+/// how the gathering was folded. Different schemes make the same patterns: the 156 gatherings of the attested schemes
+/// have 97, and each is evaluated once for all of them.
 #pragma once
 
 #include <bifolium/evidence/detail/leaf_facts.hpp>
@@ -51,7 +51,7 @@ inline bool of_one_pattern(std::span<LeafFacts const> some, std::span<LeafFacts 
   return all;
 }
 
-/// All patterns. Found once a program, on first use.
+/// Returns all patterns. Found once a program, on first use.
 inline std::vector<GatheringPattern> const& gathering_patterns() {
   static auto const patterns = find_gathering_patterns();
   return patterns;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What each leaf of each scheme shows, in the words in which a leaf is described: where the marks fall, which edges are
-/// bolts or deckle, where the points pierce it. Nothing here is stored by format: every scheme is folded once and its
-/// leaves are looked at, the first time anything is inferred.
+/// The evidence that each leaf of each scheme shows, in the terms in which a leaf is described: the places of marks,
+/// the edges that are bolts or deckle, the place of a point-hole. No fact is stored by format: every scheme is folded
+/// once, at the first inference, and its leaves are examined.
 #pragma once
 
 #include <bifolium/evidence/seen.hpp>
@@ -45,7 +45,7 @@ struct LeafFacts {
   int sheet{};                                         ///< of the scheme, from 0
   ChainLines chain_lines{};                            ///< on paper from an ordinary hand mould
   std::array<MarkPlace, 2> watermark{}, countermark{}; ///< by how the sheet was laid: as given, end for end
-  std::array<MarkPlace, 2> either{};                   ///< the watermark or, where there is none, the countermark
+  std::array<MarkPlace, 2> either{};                   ///< the watermark or, if there is none, the countermark
   MarkPlace central{};                                 ///< of a mark in the exact middle of the sheet
   std::array<EdgeFacts, 3> edges{};                    ///< head, tail, fore-edge
   std::array<HolePlace, 2> holes{};                    ///< unknown where the leaf has none
@@ -71,13 +71,13 @@ struct SchemeFacts {
   double pierced{};                      ///< share of the leaves with any hole
   std::array<std::uint8_t, Scheme::most_gatherings> gathered{}; ///< leaves of each gathering
 
-  /// The leaves of one gathering. pre: 0 <= g < gatherings.
+  /// Returns the leaves of one gathering. Precondition: 0 <= g < gatherings.
   [[nodiscard]] std::span<LeafFacts const> gathering(int g) const {
     std::size_t before = 0;
     for (std::size_t i = 0; i < static_cast<std::size_t>(g); ++i) before += gathered[i];
     return {leaves.data() + before, gathered[static_cast<std::size_t>(g)]};
   }
-  /// Whether one of its gatherings has so many leaves.
+  /// Returns true if one of its gatherings has so many leaves.
   [[nodiscard]] bool gathers(int number) const {
     for (auto const one : gathered)
       if (one == number) return true;
@@ -173,7 +173,7 @@ struct AllSchemeFacts {
 
 } // namespace detail
 
-/// The facts of all attested schemes, in their order. Folded once a program, on first use.
+/// Returns the facts of all attested schemes, in their order. Folded once a program, on first use.
 inline std::array<SchemeFacts, Attested::count> const& scheme_facts() {
   static auto const facts = detail::find_scheme_facts();
   return facts.schemes;

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// How likely the marks and chain lines of several leaves of one gathering are, if a scheme folded them. Each sheet may lie
-/// either way, may be of double paper, and has one mark or two; the paper is marked or not for all alike.
+/// The probability of the marks and chain lines of several leaves of one gathering, if a scheme folded them. Each sheet
+/// can lie in either direction, can be of double paper, and has one mark or two; either all sheets of the paper are
+/// marked or none.
 ///
-/// Which way a sheet lies moves its marks and leaves its chain lines alone, and double paper turns the chain lines, so each
-/// sheet is a product of two sums instead of a sum over four cases.
+/// The direction in which a sheet lies moves its marks and not its chain lines; double paper turns the chain lines. So
+/// each sheet is a product of two sums instead of a sum over four cases.
 #pragma once
 
 #include <bifolium/evidence/detail/gathering_pattern.hpp>
@@ -78,7 +79,7 @@ class LeavesLikelihood {
       shown_[i].within = static_cast<std::size_t>((k <= leaves / 2 ? bifolium : unit + 1 - bifolium) - 1);
     }
   }
-  /// All leaves, in the gathering of a scheme or in several of it: how likely they are.
+  /// Returns all leaves, in the gathering of a scheme or in several of it: how likely they are.
   [[nodiscard]] double gathering(std::span<LeafFacts const> folded, int leaves) {
     std::array<SheetShown, std::tuple_size_v<EvidenceOfLeaves>> sheets;
     std::size_t met = 0;
@@ -126,12 +127,12 @@ public:
     if (count_ > 0) ask(leaves, parameters.pattern_right);
   }
 
-  /// Whether any leaf told anything.
+  /// Returns true if any leaf told anything.
   [[nodiscard]] bool empty() const { return count_ == 0; }
-  /// Each leaf as it comes; see `ChanceOfEvidence`.
+  /// Returns each leaf as it comes; see `ChanceOfEvidence`.
   [[nodiscard]] double by_chance() const { return by_chance_; }
-  /// The mean over the gatherings of the scheme that have as many leaves, or can be quired to as many; `by_chance` when
-  /// none can.
+  /// Returns the mean over the gatherings of the scheme that have as many leaves, or can be quired to as many;
+  /// `by_chance` when none can.
   [[nodiscard]] double of(std::size_t scheme) const { return of_scheme_[scheme]; }
 
 private:

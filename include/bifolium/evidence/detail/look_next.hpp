@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// What to look at next: of the evidence not yet seen, that which is likeliest to settle the format for its trouble, by the
-/// model that ranks. For each outcome that a look may have it is asked how likely each format makes it; a look is worth
-/// how likely it is to leave one format above .95, and by how much the uncertainty over formats (its entropy) shrinks on
-/// average, which counts for a quarter. A mark may tell most, but to find one takes
-/// a dozen leaves held against the light; the signatures are read as soon as the book is open.
+/// Chooses what to look at next: of the evidence not yet seen, the kind that is most likely to decide the format in
+/// relation to its effort, computed with the model that ranks. For each possible outcome, each format gives a
+/// probability. The value of a look is the probability that it leaves one format above .95, plus a quarter of the
+/// average decrease of the uncertainty over formats (the entropy). A mark may tell most, but to find one takes a dozen
+/// leaves held against the light; the signatures can be read as soon as the book is open.
 #pragma once
 
 #include <bifolium/evidence/detail/weighing.hpp>
@@ -45,7 +45,7 @@ public:
     }
     for (std::size_t i = 0; i < count_; ++i) before_ += entropy_part(share_[i] /= kept);
   }
-  /// The uncertainty before the look, in natural units.
+  /// Returns the uncertainty before the look, in natural units.
   [[nodiscard]] double before() const { return before_; }
   /// `part(tally, outcome)`: how likely the outcome is under the format, in any unit that is the same for all outcomes of
   /// a format; the outcomes share the format's probability out.
@@ -99,7 +99,7 @@ inline Expectation expect_of_year(Look const& look, Weigher const& weigher, Pape
   });
 }
 
-/// What is to be looked at next; missing where no look would tell enough to be worth a walk to the shelf.
+/// What is to be looked at next; missing if no look would tell enough to be worth a walk to the shelf.
 inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher const& weigher, PaperModel const& model,
                                              Counted const& counted, std::size_t reading) {
   constexpr double worth_it = 0.01;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The curves along which paper and make-up changed.
+/// The curves along which paper and gatherings changed over time.
 #pragma once
 
 #include <bifolium/core/real.hpp>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// How shares follow from counts: each step mixes what was counted with what is to be expected from the step before, which
-/// counts as so many books. The strengths were chosen on books held out by edition (bench/fit_paper_model.cpp).
+/// Computes shares from counts. Each step mixes the counts with the shares that the step before predicts; the
+/// prediction counts as a number of books. These numbers were chosen on books left out by edition
+/// (bench/fit_paper_model.cpp).
 #pragma once
 
 #include <bifolium/evidence/detail/paper_counts.hpp>
@@ -150,11 +151,11 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
   sum_undated(counts);
 }
 namespace detail {
-/// How the usual scheme of a format lays its sheet. pre: one of `ranked_leaves`.
+/// How the usual scheme of a format lays its sheet. Precondition: one of `ranked_leaves`.
 inline SheetLine const& usual_lay(int leaves) {
   for (auto const& shape : leaf_shapes())
     if (shape.leaves == leaves && shape.format.shape() == Shape::usual) return shape.lay;
-  broken("no scheme makes that format");
+  broken("no scheme makes this format");
 }
 } // namespace detail
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// From what was added up to an answer: formats in order, each with its reasons, how sure one may be, what to look at next.
+/// Makes the answer from the sums: formats in order, each with its reasons, the certainty, and what to look at next.
 #pragma once
 
 #include <bifolium/evidence/detail/look_next.hpp>
@@ -74,7 +74,7 @@ public:
             .cut_half = cut_half(tally),
             .reasons = reasons(tally)};
   }
-  /// The whole answer but for a mixture. Allocates its candidates.
+  /// Returns the whole answer but for a mixture. Allocates its candidates.
   [[nodiscard]] Inference inference() const {
     Inference inference;
     inference.candidates.reserve(candidates_);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// How likely the sides of a sheet are, as a leaf implies them, if it came of one population of sheets. Sheets spread about
-/// their mean like a bell in the logarithms of their sides, which go together; a binder then takes something off, as much
-/// of the height as of the width, and seldom much: an exponential tail to one side. The sum of the two has a closed form. So
-/// the density falls like a bell above the sheet, and slowly below it.
+/// The probability density of the sides of the sheet that a leaf implies, if it comes from one population of sheets.
+/// The logarithms of the sides have a normal distribution with correlation. A binder then removes something, as much of
+/// the height as of the width, with an exponential distribution on one side. The sum of the two has a closed form: the
+/// density falls like a normal distribution above the sheet, and slowly below it.
 #pragma once
 
 #include <bifolium/core/real.hpp>
@@ -67,7 +67,7 @@ class SheetDensity {
 
 public:
   SheetDensity() = default;
-  /// `tail`: see `PaperModel::tail`. pre: the covariance is of a distribution.
+  /// `tail`: see `PaperModel::tail`. Precondition: the covariance is of a distribution.
   SheetDensity(double log_long, double log_short, double long_variance, double covariance, double short_variance,
                double tail)
       : beyond_{&normal_tail()}, mean_{log_long, log_short}, side_{Side{long_variance, real::sqrt(long_variance)},

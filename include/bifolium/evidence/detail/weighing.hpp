@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Every kind of leaf on every population of sheets, weighed against what was seen. What is common to all (the shares of the
-/// years and the place, the populations, what several leaves show) is worked out first; then each kind of leaf is asked
-/// how likely its size is on each population, and how likely the rest is on single and on double paper.
+/// Computes the probability of the evidence for every kind of leaf on every population of sheets. The common part (the
+/// shares of the years and the place, the populations, the evidence of several leaves) is computed first. Then each
+/// kind of leaf gives the probability of its size on each population, and of the other evidence on single and on double
+/// paper.
 #pragma once
 
 #include <bifolium/evidence/detail/evidence_rows.hpp>
@@ -258,7 +259,7 @@ public:
     for (auto& format : tallies.joint)
       for (auto& one : format) one *= 1 - priors.none_of_these;
   }
-  /// The logarithm of the height of a leaf on the paper that explains a format best, before any binder.
+  /// Returns the logarithm of the height of a leaf on the paper that explains a format best, before any binder.
   [[nodiscard]] double log_height(Tally const& tally) const {
     bool const upright = tally.kind->lay.long_side == Axis::left_right;
     auto const& sheets =

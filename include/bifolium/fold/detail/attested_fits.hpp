@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The attested schemes among the answers, and what parts them: the fact that was not looked at yet and that differs most
-/// between those that still fit.
+/// The attested schemes among the answers, and the fact that best separates them: the fact that nobody has looked at
+/// yet and that differs most between the schemes that still fit.
 #pragma once
 
 #include <bifolium/fold/detail/unfolder.hpp>
@@ -151,7 +151,7 @@ public:
       known_.push_back({folded, chosen, home->price});
     }
   }
-  /// The fact that parts them best; a dearer scheme weighs less, by half for each cut.
+  /// Returns the fact that parts them best; a dearer scheme weighs less, by half for each cut.
   [[nodiscard]] std::optional<LookNext> best_look() const {
     int least = PieceFolds::none;
     for (auto const& known : known_) least = known.price < least ? known.price : least;

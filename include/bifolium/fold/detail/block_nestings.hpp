@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What a block of a sheet can be cut into, and in which order the pieces are set one inside another; and the packets that
-/// each piece can be folded into. Both are found once for each size.
+/// Finds what a block of a sheet can be cut into and in which order the pieces can be set one inside another; and the
+/// packets into which each piece can be folded. Both are found once for each size.
 #pragma once
 
 #include <bifolium/core/insertion_sort.hpp>

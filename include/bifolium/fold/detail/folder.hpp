@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// From a scheme to a fold: the steps are taken one by one, each packet is read as a book is held, packets are set one
-/// inside another, and what comes out is checked to be gatherings - leaves joined to their conjugates, copies alike, no
-/// page twice in a forme. Whatever is wrong is an error with the line of the scheme that caused it.
+/// Makes a fold of a scheme. The steps are carried out one by one, each packet is read as a book is held, and packets
+/// are set one inside another. The result is checked: leaves are joined to their conjugates, copies are equal, and no
+/// page is twice in a forme. A mistake is an error with the line of the scheme that caused it.
 #pragma once
 
 #include <bifolium/fold/fold.hpp>

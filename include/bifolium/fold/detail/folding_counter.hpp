@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// How `count_foldings` counts: fold by fold, every arrangement of the sheet that can still become a gathering is
-/// kept once. What makes the number small enough is to see early that conjugates cannot come right: leaves whose
-/// conjugates lie in the same pile are the core of that pile and lie in mirrored order, no second pile has such a core,
-/// and leaves that lie together need their conjugates together, or at the ends of their piles.
+/// The method of `count_foldings`: fold by fold, every arrangement of the sheet that can still become a gathering is
+/// stored once. The number stays small because arrangements that cannot join all conjugates are recognised early:
+/// leaves whose conjugates lie in the same pile are the core of that pile and lie in mirrored order, no second pile has
+/// such a core, and leaves that lie together need their conjugates together, or at the ends of their piles.
 #pragma once
 
 #include <bifolium/fold/count_foldings.hpp>
@@ -32,7 +32,7 @@ class TextSet {
   }
 
 public:
-  /// False where it is there already.
+  /// Returns false if it is there already.
   bool insert(std::string text) {
     auto at = slot(text);
     if (table_[at] != 0) return false;
@@ -106,7 +106,8 @@ class FoldingCounter {
     return text;
   }
 
-  /// Whether the conjugates 2k and 2k+1 can still come to lie as those of a gathering do. pre: an even number of columns.
+  /// Returns true if the conjugates 2k and 2k+1 can still come to lie as those of a gathering do. Precondition: an even
+  /// number of columns.
   [[nodiscard]] bool may_become_gathering(Piles const& piles, std::vector<std::size_t>& pile_of,
                                           std::vector<std::size_t>& height) const {
     for (std::size_t p = 0; p < piles.pile.size(); ++p)
@@ -202,7 +203,7 @@ public:
 } // namespace detail
 
 inline Expected<FoldingCount> count_foldings(int rows, int columns, std::int64_t most_arrangements) {
-  if (rows < 1 || columns < 1) broken("a sheet has at least one row and one column");
+  if (rows < 1 || columns < 1) broken("a sheet must have at least one row and one column");
   constexpr int most_leaves = 64;
   if (rows > most_leaves || columns > most_leaves || rows * columns > most_leaves)
     return error_in_field(Problem::too_many_cells, "rows", most_leaves);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// How `find_foldings` searches: formes to grids, grids to partitions in the order of their prices, partitions to
-/// gatherings, gatherings to the text of a scheme; and the scheme folded, to see that the pages come back.
+/// The method of `find_foldings`: from formes to grids, from grids to partitions in the order of their prices, from
+/// partitions to gatherings, from gatherings to the text of a scheme. The scheme is then folded to check that it gives
+/// the pages.
 #pragma once
 
 #include <bifolium/core/insertion_sort.hpp>
@@ -55,7 +56,8 @@ class FoldingFinder {
     for (auto const& sheet : partitions_) sum += sheet.least();
     return sum;
   }
-  /// The long side so that the leaf is as near as can be to the usual shape on paper of 4 to 3: upright, 1.4 to 1.
+  /// Returns the long side so that the leaf is as near as can be to the usual shape on paper of 4 to 3: upright, 1.4 to
+  /// 1.
   [[nodiscard]] constexpr Axis likely_long_side(SheetGrid const& grid) const {
     if (rules_.long_side) return *rules_.long_side;
     auto const off = [&](double high, double wide) {
@@ -199,7 +201,7 @@ public:
   /// Foldings from the price `below` on are not looked for.
   constexpr FoldingFinder(std::span<SeenForme const> formes, FindRules const& rules, int below = PieceFolds::none)
       : formes_{formes}, rules_{rules}, below_{below} {
-    if (rules.most < 1) broken("at least one answer must be asked for");
+    if (rules.most < 1) broken("FindRules::most must be at least 1");
   }
   /// Adds the answers for grids whose pages are all known, if they are not much dearer than what was found for others.
   constexpr void find(std::vector<SheetGrid> const& grids) {
@@ -222,7 +224,7 @@ public:
     part(rules_.reads == Reads::right_to_left);
     return least();
   }
-  /// All answers in the order of their prices.
+  /// Returns all answers in the order of their prices.
   constexpr std::vector<FoundFolding> answers() && {
     insertion_sort(answers_, [](FoundFolding const& a, FoundFolding const& b) {
       return a.price != b.price ? a.price < b.price : a.attested.has_value() && !b.attested.has_value();

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// How `find_misprints` searches: each change is made in a copy of the formes, the sheet folded, the change undone.
-/// Most changes are ruled out before that: where both formes are given, only pages that contradict their backs can be
-/// wrong; where one is, a change must not spoil the chessboard of rectos and versos.
+/// The method of `find_misprints`: each change is made in a copy of the formes, the sheet is folded, and the change is
+/// undone. Most changes are excluded before that: if both formes are given, only pages that contradict their backs can
+/// be wrong; if one is given, a change must keep the chessboard pattern of rectos and versos.
 #pragma once
 
 #include <bifolium/fold/detail/folding_finder.hpp>
@@ -35,7 +35,7 @@ class MisprintFinder {
     return least;
   }
 
-  /// The simplest folding of the formes as they are now, if it costs less than `below`.
+  /// Returns the simplest folding of the formes as they are now, if it costs less than `below`.
   [[nodiscard]] constexpr std::optional<FoundFolding> simplest(Reads reads, int below) const {
     for (bool const even : {false, true}) {
       auto made = GridMaker{formes_}.result(even);
@@ -53,7 +53,7 @@ class MisprintFinder {
     }
     return std::nullopt;
   }
-  /// No folding of the formes as they are now can cost less; none where they contradict one another.
+  /// No folding of the formes as they are now can cost less; none if they contradict one another.
   [[nodiscard]] constexpr std::optional<int> at_least() const {
     auto made = GridMaker{formes_}.result();
     if (!made) return std::nullopt;
@@ -130,7 +130,7 @@ class MisprintFinder {
       if (formes_[i].sheet == formes_[forme].sheet && i != forme) return i;
     return std::nullopt;
   }
-  /// The page in the other forme that backs a page of this one.
+  /// Returns the page in the other forme that backs a page of this one.
   [[nodiscard]] constexpr SeenPage backing(std::size_t forme, std::size_t at) const {
     auto const columns = static_cast<std::size_t>(formes_[forme].columns);
     return formes_[*other_forme(forme)].pages[at / columns * columns + columns - 1 - at % columns];

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Pieces set one inside another until every leaf has its place: the piece with the lowest leaf is the outermost, what
-/// goes inside it fills its gap exactly, and so on inwards. A single leaf pairs with the single leaf at the other end of
-/// the gap, or goes before what follows. Half-sheet work comes out as two gatherings over the same leaves.
+/// Sets pieces one inside another until every leaf has its place. The piece with the lowest leaf is the outermost; the
+/// pieces inside it fill its gap exactly, and so on inwards. A single leaf forms a pair with the single leaf at the
+/// other end of the gap, or comes before what follows. Half-sheet work gives two gatherings with the same leaves.
 #pragma once
 
 #include <bifolium/fold/detail/piece_finder.hpp>
@@ -48,7 +48,7 @@ class Nester {
     return size(a.sheet - b.sheet) * 1000 + size(a.top + a.bottom - b.top - b.bottom) +
            size(a.left + a.right - b.left - b.right);
   }
-  /// The unused parts that begin with that leaf, the nearest to what was taken last first.
+  /// Returns the unused parts that begin with that leaf, the nearest to what was taken last first.
   [[nodiscard]] constexpr std::vector<std::size_t> beginning_with(int key) const {
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < parts_.size(); ++i) {

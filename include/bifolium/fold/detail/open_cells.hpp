@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Cells whose pages are illegible on every forme. The leaves of the sheets are one run, each as often as there are
-/// copies; so the leaves that are missing can be named, and only their order and which side lay down is open. A sheet
-/// printed from one forme tells more: the page on the back of an illegible one may be legible.
+/// Cells whose pages are illegible on every forme. The leaves of the sheets are consecutive, each as often as there are
+/// copies. So the missing leaves are known, and only their order and the side that lay down are open. A sheet printed
+/// from one forme tells more: the page on the back of an illegible page may be legible.
 #pragma once
 
 #include <bifolium/fold/detail/page_grid.hpp>
@@ -107,7 +107,7 @@ public:
     }
     find_copies();
   }
-  /// Whether all cells are known, or those that are open can be supplied.
+  /// Returns true if all cells are known, or those that are open can be supplied.
   [[nodiscard]] constexpr bool can_supply() const {
     if (mixed_) // which of the missing leaves would be there twice is more than can be known
       for (auto const& grid : grids_)

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The leaves of flat sheets, made of the formes that print them. A page tells its leaf by itself: rectos are odd, so
-/// pages 2k-1 and 2k are one leaf, and the recto lies down if the odd one of them is in the outer forme. One forme is
-/// therefore the whole of a sheet; where both are given, each cell has its leaf from both, and they must agree.
+/// Makes the leaves of flat sheets from the formes that print them. A page determines its leaf: rectos are odd, so
+/// pages 2k-1 and 2k are one leaf, and the recto lies down if its odd page is in the outer forme. So one forme gives
+/// the whole sheet; if both are given, each cell has its leaf from both, and the two must agree.
 #pragma once
 
 #include <bifolium/core/expected.hpp>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// All ways of cutting a sheet into pieces, the cheapest first. A knife goes from edge to edge of what it cuts, so a
-/// partition is a rectangle that is a piece, or two parts on either side of a cut, each parted in its turn. The least
-/// price of every rectangle is found first, from small to large; then the partitions of the sheet at each price are put
-/// together from those of its parts, and dearer ones than asked for are never looked at. Different cuts can come to the same
-/// partition: it counts once.
+/// Lists all ways of cutting a sheet into pieces, the cheapest first. A cut goes from edge to edge, so a partition is a
+/// rectangle that is a piece, or two parts on either side of a cut, each divided in the same way. The least price of
+/// every rectangle is found first, from small to large. The partitions of the sheet at each price are then combined
+/// from those of its parts, and partitions above the allowed price are never looked at. Different cuts can give the
+/// same partition, which counts once.
 #pragma once
 
 #include <bifolium/fold/detail/piece_finder.hpp>
@@ -111,7 +111,7 @@ class Partitions {
         }
     }
   }
-  /// The partitions of a rectangle that cost `above` units more than its least price: their place in known_.
+  /// Returns the partitions of a rectangle that cost `above` units more than its least price: their place in known_.
   constexpr std::size_t at_price(std::uint32_t which, int above) {
     for (auto at = known_of_[which]; at != none; at = known_[at].next)
       if (known_[at].above_least == above) return at;
@@ -140,7 +140,7 @@ class Partitions {
   }
 
 public:
-  /// pre: all pages of the sheet are known. A partition into more parts than `most_parts` is not looked for.
+  /// Precondition: all pages of the sheet are known. A partition into more parts than `most_parts` is not looked for.
   constexpr Partitions(SheetGrid const& grid, int sheet, bool under_allowed, int most_parts, std::size_t most_nodes)
       : grid_{grid}, sheet_{static_cast<std::uint8_t>(sheet)}, finder_{grid, under_allowed}, row_spans_{span(
                                                                                                  0, grid.rows + 1)},
@@ -150,15 +150,15 @@ public:
       pieces_.push_back({}), least_.push_back(0), fewest_.push_back(0), known_of_.push_back(none);
     find_least();
   }
-  /// The least price of the sheet.
+  /// Returns the least price of the sheet.
   [[nodiscard]] constexpr int least() const { return least_[whole()]; }
-  /// The fewest parts that the sheet can be cut into.
+  /// Returns the fewest parts that the sheet can be cut into.
   [[nodiscard]] constexpr int fewest() const { return fewest_[whole()]; }
   /// What a rectangle is as a piece.
   [[nodiscard]] constexpr Piece const& piece(GridRect const& rect) const { return pieces_[number(rect)]; }
-  /// The cheapest folds of a piece.
+  /// Returns the cheapest folds of a piece.
   constexpr PieceFolds folds(GridRect const& rect) { return finder_.folds(rect); }
-  /// All partitions at that price, each a set of rectangles.
+  /// Returns all partitions at that price, each a set of rectangles.
   constexpr std::vector<std::vector<GridRect>> at(int price) {
     std::vector<std::vector<GridRect>> all;
     if (price < least()) return all;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// A piece of a sheet folded into a packet, compared with what was seen of the leaves that it makes. For each way the sheet
-/// may have lain under the mark the result is a set: the leaves that would have to be set aside, each by itself, for the
-/// rest to agree - all of them where there is no contradiction.
+/// Compares a piece of a sheet folded into a packet with the evidence of the leaves that it makes. For each way in
+/// which the sheet may have lain, the result is the set of leaves of which each alone, if it is left out, makes the
+/// rest agree; it has all leaves if there is no contradiction.
 #pragma once
 
 #include <bifolium/fold/detail/folding_counter.hpp>
@@ -12,8 +12,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The leaves any one of which explains what disagrees: bit k is leaf k of the gatherings in turn; all bits, where there is
-/// no contradiction.
+/// The leaves any one of which explains what disagrees: bit k is leaf k of the gatherings in turn; all bits, if there
+/// is no contradiction.
 using Blame = std::uint64_t;
 inline constexpr Blame nobody = ~Blame{0};
 
@@ -23,7 +23,7 @@ using BlameByLie = std::array<Blame, 4>;
 /// One gathering as it is looked for.
 struct Wanted {
   int leaves{}, first_bit{};
-  std::vector<SeenLeaf const*> seen{}; ///< by leaf from 0; null where it was not looked at
+  std::vector<SeenLeaf const*> seen{}; ///< by leaf from 0; null if it was not looked at
 };
 
 /// Compares all packets of a piece with what was seen.
@@ -72,7 +72,7 @@ public:
       return packet.cells[static_cast<std::size_t>(from_end ? n - 1 - k : k)];
     }
   };
-  /// Adds to the blame what disagrees in a piece so read. False where no single leaf explains it, however the sheet lay.
+  /// Adds to the blame what disagrees in a piece so read. False if no single leaf explains it, however the sheet lay.
   [[nodiscard]] bool compare(Place const& place, Reading const& reading, BlameByLie& blame) const {
     int const columns = place.rect.columns(), n = place.rect.cells();
     std::array<std::uint8_t, 64> leaf_of{};
@@ -124,7 +124,8 @@ private:
     for (std::size_t lie = 0; lie < static_cast<std::size_t>(lies_); ++lie)
       if (!agrees(*seen.watermark, shown.watermark[lie])) blame[lie] &= strict_ ? 0 : here;
   }
-  /// The edge towards a cell of the piece, which may be outside it; a fold is told as a bolt, at the gutter too.
+  /// Returns the edge towards a cell of the piece, which may be outside it; a fold is told as a bolt, at the gutter
+  /// too.
   [[nodiscard]] std::pair<Edge::Kind, std::optional<int>>
   edge_at(Place const& place, std::array<std::uint8_t, 64> const& leaf_of, int row, int column, bool at_side) const {
     auto const& rect = place.rect;

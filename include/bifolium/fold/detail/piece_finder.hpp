@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// Which rectangles of a flat sheet can be pieces: parts that are folded up by themselves and give part of a gathering.
-/// The tests come cheap first: rectos and versos alternate like a chessboard; heads are alike along a row and alternate
-/// from row to row; the leaves are one run of the book, or two with a gap after the first half, where other pieces are
-/// set in; leaves joined in the gathering are side by side across the gutter; and the piece can be folded so. A single
-/// leaf is always a piece, so that every grid has an answer.
+/// Finds the rectangles of a flat sheet that can be pieces: parts that are folded by themselves and make a part of a
+/// gathering. Cheap tests come first: rectos and versos alternate like a chessboard; heads are equal along a row and
+/// alternate from row to row; the leaves are consecutive, or two runs with a gap after the first half for other pieces;
+/// leaves joined in the gathering are side by side across the gutter; and the piece can be folded in this order. A
+/// single leaf is always a piece, so every grid has an answer.
 #pragma once
 
 #include <bifolium/fold/detail/page_grid.hpp>
@@ -47,7 +47,7 @@ struct Piece {
   double orders{}; ///< of folding it
   /// Leaves before what is set in.
   [[nodiscard]] constexpr int front() const { return leaves - leaves / 2; }
-  /// The key after that of its last leaf.
+  /// Returns the key after that of its last leaf.
   [[nodiscard]] constexpr int end() const { return first + leaves + gap; }
 };
 
@@ -106,7 +106,7 @@ class PieceFinder {
       }
     return true;
   }
-  /// Conjugate leaves are neighbours in a row, the gutter between them; that tells the heads where they are not known.
+  /// Conjugate leaves are neighbours in a row, the gutter between them; that tells the heads if they are not known.
   constexpr bool conjugates_joined(GridRect const& rect, std::optional<Head>& top_head) const {
     auto const n = rect.cells();
     for (int k = 0; k < n / 2; ++k) {
@@ -156,7 +156,7 @@ public:
     piece.orders = folds.orders;
     return piece;
   }
-  /// The cheapest way to fold it. pre: it is a possible piece.
+  /// Returns the cheapest way to fold it. Precondition: it is a possible piece.
   constexpr PieceFolds folds(GridRect const& rect) {
     Piece piece;
     piece.leaves = rect.cells();

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A partition and a nesting written down in the language of folding. Pieces are called by the gathering they go into and
-/// their place in it, from outside inwards: a1, a2, b1.
+/// Writes a partition and a nesting in the language of folding. Pieces are named by their gathering and their place in
+/// it, from outside inwards: a1, a2, b1.
 #pragma once
 
 #include <bifolium/fold/detail/nester.hpp>
@@ -79,7 +79,7 @@ class SchemeDraft {
       if (parts_[i].rect == rect) return i;
     return std::nullopt;
   }
-  /// Whether a cut there goes through none of the parts.
+  /// Returns true if a cut there goes through none of the parts.
   [[nodiscard]] constexpr bool can_cut(GridRect const& whole, Axis along, int line) const {
     for (auto const& part : parts_) {
       auto const& r = part.rect;

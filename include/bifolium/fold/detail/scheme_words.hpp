@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The words of a scheme's text: lines, blanks, comments, numbers, and where each word stood. The grammar above it is in
-/// fold/read_scheme.hpp.
+/// The words of a scheme's text: lines, blanks, comments, numbers, and the place of each word. fold/read_scheme.hpp has
+/// the grammar.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// How `foldings_showing` searches. A gathering is a block of a sheet, cut into pieces that are set one inside
-/// another, on one sheet or on several alike. The leaves of a piece have known places in the gathering, so every packet of
-/// every piece is compared with what was seen by itself; what ties pieces together is only how the sheet lay under the
-/// mark. What the comparisons say is joined by intersection, and packets of which they say the same are counted, not
-/// listed. A first pass has no patience with contradictions; only where what fits is far-fetched does a second one look
-/// for leaves to blame.
+/// The method of `foldings_showing`. A gathering is a block of a sheet, cut into pieces that are set one inside
+/// another, on one sheet or on several equal ones. The leaves of a piece have known places in the gathering, so every
+/// packet of every piece is compared with the evidence separately; the only connection between pieces is the way in
+/// which the sheet lay. The results are intersected, and packets with the same result are counted and not listed. A
+/// first pass allows no contradiction. Only if the foldings that fit are complicated does a second pass look for leaves
+/// that may be of other paper.
 #pragma once
 
 #include <bifolium/fold/detail/attested_fits.hpp>
@@ -71,7 +71,8 @@ class ShowingFinder {
     }
     for (auto& one : sofar) found.push_back(static_cast<Making&&>(one));
   }
-  /// All packets of a piece, those with the same blame together. `known`: what was compared for this block before.
+  /// Returns all packets of a piece, those with the same blame together. `known`: what was compared for this block
+  /// before.
   std::vector<Making> compared(PieceComparison const& comparison, GridRect const& rect,
                                std::vector<PieceComparison::Place> const& places, std::vector<Compared>& known) {
     for (auto const& one : known)

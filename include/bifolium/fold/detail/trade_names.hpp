@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The names people give to ways of folding, taken apart: a format, and what is said beside it - half-sheet, or the sizes
-/// of the gatherings. "Half-sheet of octavo", "8vo half sheet" and "octavo in half-sheets" say the same two things, and
-/// so do "folio in sixes" and "2° quired in 6s". The public functions are in fold/scheme_names.hpp.
+/// Reads the names that people give to ways of folding: a format, and words beside it for half-sheet work or for the
+/// sizes of the gatherings. "Half-sheet of octavo", "8vo half sheet" and "octavo in half-sheets" mean the same, and so
+/// do "folio in sixes" and "2° quired in 6s". fold/scheme_names.hpp has the public functions.
 #pragma once
 
 #include <bifolium/fold/attested.hpp>
@@ -210,7 +210,7 @@ class NameReader {
 
 public:
   constexpr explicit NameReader(std::string_view text) : text_{text} {}
-  /// What the name says; none where it does not name a format, or is too long to be a name.
+  /// What the name says; none if it does not name a format, or is too long to be a name.
   constexpr std::optional<SpokenName> read() {
     for (;;) {
       while (at_ < text_.size() && parts_words(text_[at_])) ++at_;
@@ -233,8 +233,8 @@ constexpr std::optional<SpokenName> read_name(std::string_view text) {
   return NameReader{parted}.read();
 }
 
-/// How many letters must be changed, added, left out or exchanged with a neighbour to make one word of the other, cases
-/// and the kinds of gaps between words apart. Words beyond 48 bytes are compared by their first 48.
+/// Returns the number of letters must be changed, added, left out or exchanged with a neighbour to make one word of the
+/// other, cases and the kinds of gaps between words apart. Words beyond 48 bytes are compared by their first 48.
 constexpr int letters_apart(std::string_view a, std::string_view b) {
   constexpr std::size_t most = 48;
   a = a.substr(0, most), b = b.substr(0, most);

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// One piece of paper whose leaves are numbered: is there an order of folds that brings them into that order, which is the
-/// cheapest, and how many are there?
+/// Decides for one piece of paper with numbered leaves: is there an order of folds that brings the leaves into the
+/// order of their numbers, which is the cheapest, and how many are there?
 ///
-/// A fold lays whole stacks on whole stacks, and no leaf is ever put between two that lie together. So at every
-/// moment the leaves that lie at one place are consecutive in the finished packet, and a place is told by three things:
-/// its lowest leaf, how many lie there, and whether the numbers rise or fall from the table upwards. To fold is to join
-/// stacks place by place; where the numbers of one stack do not continue those of the other, the fold does not lead to this packet. The search
-/// goes forward from the flat piece, keeps every arrangement it has met, and so counts orders of folding without ever
-/// listing them.
+/// A fold lays whole stacks on whole stacks and never puts a leaf between two that lie together. So at every moment the
+/// leaves at one place are consecutive in the finished packet, and three numbers describe a place: its lowest leaf, the
+/// number of leaves, and whether their numbers rise or fall from the table upwards. A fold joins stacks place by place;
+/// if the numbers of one stack do not continue those of the other, the fold does not lead to this packet. The search
+/// starts from the flat piece and stores every arrangement once, so it counts orders of folding without listing them.
 #pragma once
 
 #include <bifolium/fold/folding_prices.hpp>
@@ -111,7 +110,7 @@ class Unfolder {
     if (first.lowest + first.leaves != second.lowest) return {0, 0, false};
     return {first.lowest, static_cast<std::uint8_t>(first.leaves + second.leaves), lower.rising};
   }
-  /// Writes what the fold leaves on the table; false where it breaks a run of numbers.
+  /// Writes what the fold leaves on the table; false if it breaks a run of numbers.
   constexpr bool lay_over(State const& from, Crease crease) {
     bool const by_column = crease.along == Axis::far_near;
     int const across = by_column ? from.columns : from.rows, rest = by_column ? from.rows : from.columns;
@@ -219,7 +218,7 @@ public:
     if (result.found()) result.heads_turned = trace(at, result.creases);
     return result;
   }
-  /// How many arrangements the last search met.
+  /// Returns the number of arrangements the last search met.
   [[nodiscard]] constexpr std::size_t states() const { return states_.size(); }
 };
 

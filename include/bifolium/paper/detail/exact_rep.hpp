@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// Arithmetic of the numbers that count lengths. Whole numbers of any size and sign give the exact result or break a
-/// precondition; floating numbers and fractions calculate as they do by themselves.
+/// precondition; floating-point numbers and fractions use their own arithmetic.
 #pragma once
 
 #include <bifolium/core/broken.hpp>
@@ -15,7 +15,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A whole number in 64 bits with a sign.
+/// Returns a whole number in 64 bits with a sign.
 template <std::integral Number> constexpr std::int64_t whole(Number number) {
   if constexpr (std::is_unsigned_v<Number> && sizeof(Number) >= sizeof(std::int64_t))
     if (number > static_cast<Number>(INT64_MAX)) broken("a whole number of a length must be less than 2^63");
@@ -27,7 +27,8 @@ template <class Rep> constexpr bool holds(std::int64_t number) {
   else
     return static_cast<std::int64_t>(static_cast<Rep>(number)) == number;
 }
-/// Whether a number with a fractional part, cut off, fits a whole number. Powers of two are exact in every floating type.
+/// Returns true if a number with a fractional part, cut off, fits a whole number. Powers of two are exact in every
+/// floating type.
 template <std::integral Out, class Number> constexpr bool fits_whole(Number exact) {
   constexpr auto half = static_cast<Number>(std::uint64_t{1} << (sizeof(Out) * 8 - 2));
   if constexpr (std::is_unsigned_v<Out>)
@@ -40,19 +41,20 @@ template <std::integral Out, class Number> constexpr bool fits_whole(Number exac
 template <class Rep, class Number> constexpr Rep exact_rep(Number number) {
   if constexpr (std::integral<Rep> && std::integral<Number>) {
     auto const same = whole(number);
-    if (!holds<Rep>(same)) broken("the length does not fit the whole number that counts it");
+    if (!holds<Rep>(same)) broken("the length does not fit in its whole-number type");
     return static_cast<Rep>(same);
   } else if constexpr (std::floating_point<Rep> && std::integral<Number>) {
     auto const nearest = static_cast<Rep>(number);
     if (!fits_whole<std::int64_t>(nearest) || static_cast<std::int64_t>(nearest) != whole(number))
-      broken("the whole number of a length is too large to be exact as a floating number");
+      broken("the whole number of a length is too large to be exact as a floating-point number");
     return nearest;
   } else {
     return static_cast<Rep>(number);
   }
 }
 
-/// The type that counts two lengths together. Whole numbers of which only one has a sign meet in 64 bits with a sign.
+/// Returns the type that counts two lengths together. Whole numbers of which only one has a sign meet in 64 bits with a
+/// sign.
 template <class A, class B> constexpr auto common_rep() {
   if constexpr (std::integral<A> && std::integral<B> && std::is_signed_v<A> != std::is_signed_v<B>)
     return std::int64_t{};
@@ -64,7 +66,7 @@ template <class A, class B> using CommonRep = decltype(common_rep<A, B>());
 template <class Rep> constexpr Rep exact_sum(Rep a, Rep b) {
   if constexpr (std::integral<Rep>) {
     auto const sum = checked_add(whole(a), whole(b));
-    if (!sum) broken("the length does not fit the whole number that counts it");
+    if (!sum) broken("the length does not fit in its whole-number type");
     return exact_rep<Rep>(*sum);
   } else {
     return static_cast<Rep>(a + b);
@@ -73,7 +75,7 @@ template <class Rep> constexpr Rep exact_sum(Rep a, Rep b) {
 template <class Rep> constexpr Rep exact_difference(Rep a, Rep b) {
   if constexpr (std::integral<Rep>) {
     auto const difference = checked_subtract(whole(a), whole(b));
-    if (!difference) broken("the length does not fit the whole number that counts it");
+    if (!difference) broken("the length does not fit in its whole-number type");
     return exact_rep<Rep>(*difference);
   } else {
     return static_cast<Rep>(a - b);
@@ -82,7 +84,7 @@ template <class Rep> constexpr Rep exact_difference(Rep a, Rep b) {
 template <class Rep> constexpr Rep exact_product(Rep a, Rep b) {
   if constexpr (std::integral<Rep>) {
     auto const product = checked_multiply(whole(a), whole(b));
-    if (!product) broken("the length does not fit the whole number that counts it");
+    if (!product) broken("the length does not fit in its whole-number type");
     return exact_rep<Rep>(*product);
   } else {
     return static_cast<Rep>(a * b);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// All names of places in the order of their keys, made once a program from the tables.
+/// All names of places in the order of their keys, made from the tables once in a program.
 #pragma once
 
 #include <bifolium/paper/detail/place_key.hpp>
@@ -73,7 +73,7 @@ public:
     entries_.erase(std::unique(entries_.begin(), entries_.end(), same), entries_.end());
   }
 
-  /// The places of that name.
+  /// Returns the places of that name.
   [[nodiscard]] std::span<Entry const> find(std::string_view wanted) const {
     auto const from = std::lower_bound(entries_.begin(), entries_.end(), wanted,
                                        [this](auto const& entry, auto name) { return key(entry) < name; });

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Names of places were spelt freely and are catalogued as printed, so they are compared by a key: small letters without
-/// accents, v as u and j as i, w as uu, æ and œ as two letters, no points, blanks or hyphens. `Lvgd. Batau.` and `Lugd. Batav.`
-/// have the same key.
+/// Names of places were spelled freely and are catalogued as printed, so they are compared by a key: small letters
+/// without accents, v as u and j as i, w as uu, æ and œ as two letters, without points, blanks or hyphens. `Lvgd.
+/// Batau.` and `Lugd. Batav.` have the same key.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -14,8 +14,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A character without its accent, for the letters of the west and middle of Europe; two letters for w, æ, œ, ß; empty for
-/// what is not a letter.
+/// Returns a character without its accent, for the letters of the west and middle of Europe; two letters for w, æ, œ,
+/// ß; empty for what is not a letter.
 constexpr std::string_view plain_letters(char32_t c) noexcept {
   constexpr char const* ascii = "abcdefghiiklmnopqrstuuwxyz0123456789"; // j as i, v as u
   if (c < 0x80) {
@@ -29,7 +29,7 @@ constexpr std::string_view plain_letters(char32_t c) noexcept {
   if (c == 0x152 || c == 0x153) return "oe";
   if (c == 0xDF) return "ss";
   if (c == 0x132 || c == 0x133) return "ii";
-  // U+00C0 to U+00FF and U+0100 to U+017F, a letter each; `.` where there is none
+  // U+00C0 to U+00FF and U+0100 to U+017F, a letter each; `.` if there is none
   constexpr char const* latin1 = "aaaaaa.ceeeeiiiidnooooo.ouuuuyt.aaaaaa.ceeeeiiiidnooooo.ouuuuyty";
   constexpr char const* extended = "aaaaaaccccccccddddeeeeeeeeeegggggggghhhhiiiiiiiiii..iikkklllllllllln"
                                    "nnnnnnnnoooooo..rrrrrrssssssssttttttuuuuuuuuuuuuwwyyyzzzzzzs";

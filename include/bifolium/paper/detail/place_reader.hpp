@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads along a statement of place: parts it into words, looks for the longest names among them, and weighs what is said
-/// about each.
+/// Reads a statement of place: divides it into words, finds the longest names among them, and evaluates the words about
+/// each name.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -60,7 +60,7 @@ class PlaceReader {
       at = end;
     }
   }
-  /// Whether words from `first` have these keys, and are of one group.
+  /// Returns true if words from `first` have these keys, and are of one group.
   [[nodiscard]] bool words_are(std::size_t first, std::initializer_list<std::string_view> keys) const {
     auto i = first;
     for (auto key : keys) {
@@ -69,7 +69,7 @@ class PlaceReader {
     }
     return true;
   }
-  /// How many words from `first` say that no place is known.
+  /// Returns the number of words from `first` say that no place is known.
   [[nodiscard]] std::size_t not_known(std::size_t first) const {
     if (words_are(first, {"place", "of", "publication", "not", "identified"}) ||
         words_are(first, {"place", "of", "production", "not", "identified"}))
@@ -79,7 +79,7 @@ class PlaceReader {
       if (words_are(first, {pair.first, pair.second})) return 2;
     return words_.size() == 1 && (words_are(first, {"sl"}) || words_are(first, {"np"})) ? 1 : 0;
   }
-  /// The name that begins with word `first`; how many words it has.
+  /// Returns the name that begins with word `first`; how many words it has.
   [[nodiscard]] std::size_t name_at(std::size_t first, std::span<PlaceIndex::Entry const>& entries) const {
     std::size_t count = 0;
     std::string key;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Numbers said to be omitted or repeated: each parts a run in two. All of them are gathered first, put in the order of
-/// their numbers and applied in one pass, so that a long list costs no more a fault than a short one.
+/// Numbers that a statement calls omitted or repeated. Each of them divides a run in two. They are collected first,
+/// sorted by their numbers and applied in one pass, so that each takes the same time in a long list as in a short one.
 #pragma once
 
 #include <bifolium/record/detail/page_scanner.hpp>

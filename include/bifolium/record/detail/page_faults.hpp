@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Faults of numbering, as statements list them: "misprinting 45 as 54, '207' for 197; 33-34 omitted; repeating 95-96". A
-/// misprint is kept beside the runs; numbers that come twice or not at all part a run in two.
+/// Mistakes of numbering, as statements list them: "misprinting 45 as 54, '207' for 197; 33-34 omitted; repeating
+/// 95-96". A misprint is stored beside the runs; a repeated or omitted number divides a run in two.
 #pragma once
 
 #include <bifolium/record/detail/page_fault_list.hpp>
@@ -58,7 +58,7 @@ private:
     return cursor_.take_word("with") || cursor_.take_word("and") || cursor_.take_word("numbers") ||
            cursor_.take("pages") || cursor_.take("pp.") || cursor_.take("p.");
   }
-  /// The second number of a misprint: 45 as 54, '207' for 197.
+  /// Returns the second number of a misprint: 45 as 54, '207' for 197.
   std::optional<Error> misprint(Quoted const& first, Figure const& last, std::size_t from, bool printed_first,
                                 bool said) {
     cursor_.take_blanks();
@@ -106,7 +106,7 @@ private:
   }
 
 protected:
-  /// A list of faults, in brackets or not.
+  /// Returns a list of faults, in brackets or not.
   std::optional<Error> faults() {
     char const close = cursor_.take('[') ? ']' : cursor_.take('(') ? ')' : '\0';
     auto verb = Verb::none;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads one run of pages: 1-205, [8], [206], xii, ²1-44, *57-*60, each with its correction. A statement, which begins with
-/// its unit, and an extent, which ends with it, differ in what a number alone means: in `pp. 1-7, 8` it is a page, in
-/// `8, 205 p.` it is as many pages.
+/// Reads one run of pages: 1-205, [8], [206], xii, ²1-44, *57-*60, each with its correction. A statement begins with
+/// its unit and an extent ends with it, and a number alone has different meanings in them: in `pp. 1-7, 8` it is a
+/// page, in `8, 205 p.` a number of pages.
 #pragma once
 
 #include <bifolium/record/detail/page_faults.hpp>
@@ -82,7 +82,7 @@ protected:
 
   // -- runs ----------------------------------------------------------------------------------------------------------
 
-  /// The number that comes next in the text, looked at only.
+  /// Returns the number that comes next in the text, looked at only.
   [[nodiscard]] std::int64_t next_number(Numerals numerals) {
     auto const here = cursor_.at();
     cursor_.take_blanks();

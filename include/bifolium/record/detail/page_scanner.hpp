@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What the readers of pages and of faults of numbering have in common: numbers arabic, Roman and raised, in quotation
-/// marks or without.
+/// The common part of the readers of pages and of mistakes of numbering: numbers, arabic, Roman and raised, with or
+/// without quotation marks.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -38,7 +38,7 @@ protected:
     cursor_.skip(roman.bytes);
     return {roman.value, Numerals::roman, {from, cursor_.at()}};
   }
-  /// The number of a sequence, as in ²1-44; 0 where there is none.
+  /// Returns the number of a sequence, as in ²1-44; 0 if there is none.
   std::uint8_t series() {
     auto const number = cursor_.take_raised_number();
     return static_cast<std::uint8_t>(!number ? 0 : *number > 99 ? 99 : *number);

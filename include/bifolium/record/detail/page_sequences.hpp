@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// How far each sequence of numbers has been counted while a statement is read. A corrected last number says what the
-/// number would be if the pages were counted on from the sequence before, over pages without numbers; so for every kind
-/// of number the last run is remembered, and no text is read twice. What a number means depends
-/// on what came before; reader and writers ask here, so that what is written reads back.
+/// The position that each sequence of numbers has reached while a statement is read. A corrected last number is the
+/// number that counting from the sequence before gives, over pages without numbers. So the last run of every kind of
+/// number is stored, and no text is read twice. The meaning of a number depends on what came before it. Reader and
+/// writers use the same functions, so that a written statement reads back.
 #pragma once
 
 #include <bifolium/record/pagination.hpp>
@@ -33,40 +33,42 @@ class PageSequences {
   }
 
 public:
-  /// The last number of the kind, if no other kind of number came after it; else missing.
+  /// Returns the last number of the kind, if no other kind of number came after it; else missing.
   [[nodiscard]] std::optional<std::int64_t> latest(PageRun const& run) const {
     auto const* one = find(run);
     if (one == nullptr || one != &all_[latest_]) return std::nullopt;
     return one->last;
   }
-  /// True where the run before this one had numbers.
+  /// Returns true if the run before this one had numbers.
   [[nodiscard]] bool open() const noexcept { return open_; }
-  /// True where the last run of the kind was written from - to.
+  /// Returns true if the last run of the kind was written from - to.
   [[nodiscard]] bool latest_is_range(PageRun const& run) const {
     auto const* one = find(run);
     return one != nullptr && one == &all_[latest_] && one->range;
   }
-  /// The number that the last page before this run should bear, counted on in its kind; 0 where it has no number before.
+  /// Returns the number that the last page before this run should bear, counted on in its kind; 0 if it has no number
+  /// before.
   [[nodiscard]] std::int64_t counted_to(PageRun const& run) const {
     auto const* one = find(run);
     return one == nullptr ? 0 : one->truly + unnumbered_ - one->unnumbered;
   }
-  /// True where a number alone is one page. In a statement it is where it continues the numbers, or once a range was
-  /// written (`ranges`); in an extent only where it follows a range at once: 13-19, 21.
+  /// Returns true if a number alone is one page. In a statement it is where it continues the numbers, or once a range
+  /// was written (`ranges`); in an extent only where it follows a range at once: 13-19, 21.
   [[nodiscard]] bool is_one_page(PageRun const& run, std::int64_t number, bool extent, bool ranges) const {
     auto const before = latest(run);
     if (extent) return before && open_ && latest_is_range(run) && number >= *before && number <= *before + 2;
     return number == 1 || (before && (ranges || number == *before + 1));
   }
-  /// True where a number in brackets is the number of a page, and not so many pages: it continues the numbers, and the
-  /// number `next` in the text, -1 for none, continues from it. 1 is the number of a page before 2.
+  /// Returns true if a number in brackets is the number of a page, and not so many pages: it continues the numbers, and
+  /// the number `next` in the text, -1 for none, continues from it. 1 is the number of a page before 2.
   [[nodiscard]] bool is_number_of_page(PageRun const& run, std::int64_t number, std::int64_t next) const {
     if (number == 1 && next == 2) return true;
     auto const before = latest(run);
     return before && open_ && number == *before + 1 && next != *before + 1;
   }
-  /// How many pages a run has whose last number should be `truly`. The true number counts from the run before where that
-  /// makes the numbers run on; else from the number the run begins with. One below that can only be how many there are.
+  /// Returns the number of pages a run has whose last number should be `truly`. The true number counts from the run
+  /// before where that makes the numbers run on; else from the number the run begins with. One below that can only be
+  /// how many there are.
   [[nodiscard]] std::int64_t corrected_count(PageRun const& run, std::int64_t truly) const {
     auto const counted = counted_to(run);
     if (counted > 0 && truly == counted + run.count) return run.count;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The words of statements of pages: units, plates, volumes, corrections. Longer words come before those they begin with.
+/// The words of statements of pages: units, plates, volumes, corrections. A longer word comes before its beginning.
 ///
 /// Rules: DCRMR 6.21 (pages, leaves, columns, volumes), the rules before it (p., v., i.e.). p. l., ff., Bl., S., carte:
 /// common practice, no source.
@@ -57,7 +57,7 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"panels", PageUnit::panels},
     {"panel", PageUnit::panels},
 };
-/// Takes a unit; null where none follows. A unit written out does not run on into a longer word.
+/// Takes a unit; null if none follows. A unit written out does not run on into a longer word.
 constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
   for (auto const& row : page_unit_words) {
     std::string_view const word = row.word;
@@ -66,7 +66,7 @@ constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
   return nullptr;
 }
 
-/// Takes words for plates after their number: `folded leaves of plates`; missing where none follow.
+/// Takes words for plates after their number: `folded leaves of plates`; missing if none follow.
 constexpr std::optional<PageUnit> take_plates(TextCursor& cursor, bool& folded) {
   auto const from = cursor.at();
   cursor.take_blanks();

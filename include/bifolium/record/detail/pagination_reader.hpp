@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads statements of pagination and extents whole: runs of pages, the units that govern them, plates, volumes, and the
-/// words about the paging. A unit at the beginning makes a statement of the text, one after the numbers an extent.
+/// Reads whole statements of pagination and extents: runs of pages, their units, plates, volumes, and the words about
+/// the paging. A unit at the beginning makes the text a statement of pagination, a unit after the numbers an extent.
 #pragma once
 
 #include <bifolium/record/detail/page_run_reader.hpp>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads along a statement of signing: the rule, then leaves with what is said of them. A sign holds until the next one,
-/// and a number alone is a leaf of the gathering named before it, as bibliographers write.
+/// Reads a statement of signing: the rule, then leaves and the words about them. A sign applies until the next one, and
+/// a number alone is a leaf of the gathering named before it, as bibliographers write.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -129,7 +129,7 @@ class SigningReader {
       read_.exceptions.push_back({is_signed, place});
     }
   }
-  /// True where the quotation marks are those of a mark, with its leaf after them, as in "G&H"4; not of 'V4'.
+  /// Returns true if the quotation marks are those of a mark, with its leaf after them, as in "G&H"4; not of 'V4'.
   [[nodiscard]] bool quotes_a_mark() const {
     auto const mark = mark_here();
     return mark && mark.end < text_.size() && (is_digit(text_[mark.end]) || text_[mark.end] == '/');

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Reads along a statement of size: what is measured, numbers with their unit, formats in parentheses.
+/// Reads a statement of size: the object that was measured, numbers with their units, formats in parentheses.
 #pragma once
 
 #include <bifolium/core/expected.hpp>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: none of these formes has that page
+// says: none of these formes has this page
 #include <bifolium/imposition.hpp>
 using namespace bifolium;
 #ifdef MISUSE

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: there_is_no_scheme_of_that_name
+// says: no_attested_scheme_has_this_name
 #include <bifolium/fold.hpp>
 using namespace bifolium;
 #ifdef MISUSE

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: a percentage is written with digits and a point: 3.2_percent
+// says: write a percentage with digits and a point: 3.2_percent
 #include <bifolium/core/fraction_text.hpp>
 using namespace bifolium;
 #ifdef MISUSE

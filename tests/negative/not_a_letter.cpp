@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: a letter is from A to Z or a to z
+// says: a letter must be from A to Z or a to z
 #include <bifolium/leaf.hpp>
 using namespace bifolium;
 #ifdef MISUSE
