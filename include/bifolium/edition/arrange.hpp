@@ -54,25 +54,18 @@ constexpr std::optional<Error> what_is_wrong(Pages const& pages) {
   return {};
 }
 
-} // namespace detail
-
-/// Returns the plan that takes the least paper. Among these it has the fewest formes, with the sharing that `how`
-/// allows; if two plans are equal, it is the one that shares no sheet. Precondition: `make_up` made `by` from a fold.
-/// Errors: negative_count, nothing_to_print, result_too_large (more than 10^15 pages).
-constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
-  detail::must_make_leaves(by);
-  if (auto const error = detail::what_is_wrong(pages)) return *error;
-  auto plan = detail::plan_of(by, pages, how.end_matter_runs_on);
-  detail::Arranger{by, how}.arrange(plan, detail::one_sided_leaves(by, pages, how.end_matter_runs_on));
+constexpr Expected<Plan> arranged(SheetMakeUp const& by, Pages const& pages, Arranging how) {
+  must_make_leaves(by);
+  if (auto const error = what_is_wrong(pages)) return *error;
+  auto plan = plan_of(by, pages, how.end_matter_runs_on);
+  Arranger{by, how}.arrange(plan, one_sided_leaves(by, pages, how.end_matter_runs_on));
   return plan;
 }
 
-/// Returns the plan that uses whole sheets only; blank leaves fill up every matter. Precondition: `make_up` made `by`
-/// from a fold. Errors: those of `arrange`.
-constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
-  detail::must_make_leaves(by);
-  if (auto const error = detail::what_is_wrong(pages)) return *error;
-  auto plan = detail::plan_of(by, pages, how.end_matter_runs_on);
+constexpr Expected<Plan> arranged_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how) {
+  must_make_leaves(by);
+  if (auto const error = what_is_wrong(pages)) return *error;
+  auto plan = plan_of(by, pages, how.end_matter_runs_on);
   auto const pages_used = 2 * plan.leaves() - plan.blank_pages;
   auto const sheet = by.leaves_to_sheet;
   std::int64_t sheets = 0;
@@ -81,14 +74,35 @@ constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages co
     sheets += plan.leaves_of[m] / sheet + (plan.leaves_of[m] % sheet != 0 ? 1 : 0);
     if (m == static_cast<std::size_t>(Matter::cancels)) continue;
     plan.leaves_of[m] = (plan.leaves_of[m] + sheet - 1) / sheet * sheet;
-    plan.gatherings += detail::gatherings_of(plan.leaves_of[m], by);
+    plan.gatherings += gatherings_of(plan.leaves_of[m], by);
   }
   plan.blank_pages = 2 * plan.leaves() - pages_used;
   plan.in_whole_sheets = true;
-  auto const one_side = sheet == 1 ? detail::one_sided_leaves(by, pages, how.end_matter_runs_on) : 0;
+  auto const one_side = sheet == 1 ? one_sided_leaves(by, pages, how.end_matter_runs_on) : 0;
   plan.add({sheets - one_side, static_cast<std::uint8_t>(sheet), Working::Kind::sheet, {}});
   plan.add({one_side, static_cast<std::uint8_t>(sheet), Working::Kind::one_side, {}});
   return plan;
+}
+
+namespace compiled {
+Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arranging how);
+Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how);
+} // namespace compiled
+} // namespace detail
+
+/// Returns the plan that takes the least paper. Among these it has the fewest formes, with the sharing that `how`
+/// allows; if two plans are equal, it is the one that shares no sheet. Precondition: `make_up` made `by` from a fold.
+/// Errors: negative_count, nothing_to_print, result_too_large (more than 10^15 pages).
+constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
+  BIFOLIUM_WHEN_RUN(detail::compiled::arrange(by, pages, how));
+  return detail::arranged(by, pages, how);
+}
+
+/// Returns the plan that uses whole sheets only; blank leaves fill up every matter. Precondition: `make_up` made `by`
+/// from a fold. Errors: those of `arrange`.
+constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
+  BIFOLIUM_WHEN_RUN(detail::compiled::arrange_in_whole_sheets(by, pages, how));
+  return detail::arranged_in_whole_sheets(by, pages, how);
 }
 
 /// Returns all plans that are worth comparing, ordered by paper, then by formes, then by blank pages: each way of

@@ -142,22 +142,21 @@ constexpr std::optional<std::int64_t> overs_of(std::int64_t copies, Fraction per
   return over ? checked_add(over->ceil(), overplus) : std::nullopt;
 }
 
-/// Returns the bill of an edition whose plan is known. The scheme and the pages in `edition` are ignored. Errors:
-/// negative_count, nothing_to_print, too_many_overs, not_positive, ream_needed, result_too_large.
-constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
-  if (auto const error = detail::what_is_wrong(edition)) return *error;
+namespace detail {
+
+constexpr Expected<Bill> bill_of(Edition const& edition, Plan const& plan) {
+  if (auto const error = what_is_wrong(edition)) return *error;
   if (plan.leaves_to_sheet <= 0) return error_in_field(Problem::nothing_to_print, "leaves_to_sheet");
   for (auto const leaves : plan.leaves_of)
     if (leaves < 0) return error_in_field(Problem::negative_count, "leaves_of", leaves);
   auto const too_large = error_in_field(Problem::result_too_large, "");
   if (!plan.fits()) return too_large;
-  detail::Fits fits;
+  Fits fits;
   auto const overs = fits(overs_of(edition.copies, edition.overs_percent, edition.overplus));
   auto const given_out = fits(checked_add(edition.copies, overs));
   auto const stated = fits(plan.sheets_for(given_out));
-  auto const high = detail::high_sheets(plan, given_out, fits);
-  Range<std::int64_t> const sheets{detail::low_sheets(plan, edition.copies, fits), stated,
-                                   high < stated ? stated : high};
+  auto const high = high_sheets(plan, given_out, fits);
+  Range<std::int64_t> const sheets{low_sheets(plan, edition.copies, fits), stated, high < stated ? stated : high};
   auto const impressions = fits(plan.impressions_for(given_out)), perfected = fits(plan.perfected_for(given_out));
   if (!fits.all()) return too_large;
   auto const work = presswork_of(impressions, edition.press);
@@ -172,14 +171,13 @@ constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
   bill.presswork.perfected = perfected; // one impression prints a sheet with a blank side
   if (edition.ream) bill.paper = counted(sheets.stated, *edition.ream);
   if (edition.weight_of_ream)
-    bill.kilogrammes =
-        Range<Fraction>{detail::weight_of(sheets.low, edition, fits), detail::weight_of(sheets.stated, edition, fits),
-                        detail::weight_of(sheets.high, edition, fits)};
+    bill.kilogrammes = Range<Fraction>{weight_of(sheets.low, edition, fits), weight_of(sheets.stated, edition, fits),
+                                       weight_of(sheets.high, edition, fits)};
   if (edition.price_of_ream) { // whole reams are paid for; their outside quires are used or wasted
     auto const all = edition.ream->ream, good = edition.ream->printable();
-    bill.paper_cost = Range<std::int64_t>{detail::cost_of(sheets.low, edition, all, fits),
-                                          detail::cost_of(sheets.stated, edition, good, fits),
-                                          detail::cost_of(sheets.high, edition, good, fits)};
+    bill.paper_cost =
+        Range<std::int64_t>{cost_of(sheets.low, edition, all, fits), cost_of(sheets.stated, edition, good, fits),
+                            cost_of(sheets.high, edition, good, fits)};
   }
   if (edition.price_of_forme) bill.forme_cost = fits(checked_multiply(*edition.price_of_forme, plan.formes()));
   if (edition.price_of_token)
@@ -190,6 +188,18 @@ constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
                          bill.press_cost.value_or(0)));
   if (!fits.all()) return too_large;
   return bill;
+}
+
+namespace compiled {
+Expected<Bill> reckon(Edition const& edition, Plan const& plan);
+}
+} // namespace detail
+
+/// Returns the bill of an edition whose plan is known. The scheme and the pages in `edition` are ignored. Errors:
+/// negative_count, nothing_to_print, too_many_overs, not_positive, ream_needed, result_too_large.
+constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
+  BIFOLIUM_WHEN_RUN(detail::compiled::reckon(edition, plan));
+  return detail::bill_of(edition, plan);
 }
 
 /// Returns the pages of an edition that are to be arranged.

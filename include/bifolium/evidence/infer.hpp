@@ -9,8 +9,8 @@
 /// evidence that would separate them.
 #pragma once
 
-#include <bifolium/evidence/detail/ranking.hpp>
-#include <bifolium/evidence/detail/weighing.hpp>
+#include <bifolium/evidence/assumptions.hpp>
+#include <bifolium/evidence/inference.hpp>
 #include <bifolium/evidence/observation.hpp>
 
 namespace bifolium {
@@ -20,23 +20,7 @@ inline namespace v0 {
 /// evidence it says how common the formats were. The same observation gives the same answer to the last bit, on any
 /// thread. The function allocates memory for the candidates, and a number for each of the caller's stocks of paper.
 /// Precondition: the shares of stocks add up to at most 1, and the caller's own priors have a format above 0.
-inline Inference infer_format(Observation const& observation, Assumptions const& assumed) {
-  auto const& seen = observation.seen();
-  detail::Counted const counted{seen, *assumed.parameters, PaperAge::of(seen.year, seen.place)};
-  Priors const usual;
-  detail::Tallies tallies;
-  auto const chains = counted.chains();
-  std::size_t const reading = chains == ChainLines::vertical ? 1 : chains == ChainLines::horizontal ? 2 : 0;
-  detail::Weigher weigher{counted, assumed, assumed.priors ? *assumed.priors : usual, tallies};
-  weigher.weigh(reading);
-  auto inference = detail::Ranking{tallies, counted, assumed, reading}.inference();
-  auto const& model = assumed.model != nullptr ? *assumed.model : fitted_paper_model();
-  inference.look_next = detail::look_next(tallies, weigher, model, counted, reading);
-  if (chains != ChainLines::both) return inference;
-  inference.mixed = detail::mixture(tallies, counted, assumed);
-  if (inference.mixed) inference.certainty = certainty_of(inference.mixed->probability, 0, 1);
-  return inference;
-}
+BIFOLIUM_INLINE Inference infer_format(Observation const& observation, Assumptions const& assumed);
 /// Ranks the formats with the usual assumptions for the year and the place.
 inline Inference infer_format(Observation const& observation) { return infer_format(observation, Assumptions{}); }
 /// Ranks the formats with these shares of formats, whatever the year.
@@ -46,3 +30,7 @@ inline Inference infer_format(Observation const& observation, Priors const& prio
 
 } // namespace v0
 } // namespace bifolium
+
+#ifndef BIFOLIUM_COMPILED
+#include <bifolium/evidence/detail/infer_format.hpp>
+#endif

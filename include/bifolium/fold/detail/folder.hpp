@@ -192,9 +192,15 @@ public:
   }
 };
 
+namespace compiled {
+Expected<Fold<>> fold(Scheme const& scheme);
+}
 } // namespace detail
 
-constexpr Expected<Fold<>> fold(Scheme const& scheme) { return detail::Folder{scheme}.result(); }
+constexpr Expected<Fold<>> fold(Scheme const& scheme) {
+  BIFOLIUM_WHEN_RUN(detail::compiled::fold(scheme));
+  return detail::Folder{scheme}.result();
+}
 
 } // namespace v0
 } // namespace bifolium

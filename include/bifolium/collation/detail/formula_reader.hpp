@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: MIT
+/// The sink that makes a `Formula` of what the grammar finds, and read_formula, which puts the two together.
+#pragma once
+
+#include <bifolium/collation/detail/grammar.hpp>
+#include <bifolium/collation/read_formula.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Receives the elements of a formula and stores them.
+class FormulaReader {
+  std::string_view text_;
+  Formula* formula_; // null if nothing is stored
+  Letters letters_;
+  std::size_t column_at_{0};
+  std::uint32_t column_{1};
+  std::size_t list_{0};   // the change with which a list of identities begins
+  int list_leaf_{0};      // the leaf written before this list
+  TextSpan next_label_{}; // the label of the part that begins with the next run
+
+  FormulaReader(std::string_view text, Formula* formula, Letters letters)
+      : text_{text}, formula_{formula}, letters_{letters} {
+    if (formula_ != nullptr) formula_->runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : runs_at_most(text));
+  }
+
+  /// Returns an upper bound of the number of runs, which are separated by blanks. A vector that grows by copying would
+  /// make reading a long text take twice as long.
+  static std::size_t runs_at_most(std::string_view text) noexcept {
+    std::size_t blanks = 0;
+    for (char c : text) blanks += c == ' ' ? 1U : 0U;
+    return blanks < text.size() / 4 ? blanks + 1 : text.size() / 4 + 1;
+  }
+  /// Returns the column of a byte. Columns are asked for almost in order, so counting starts at the last one.
+  std::uint32_t column(std::size_t at) {
+    if (at < column_at_) column_at_ = 0, column_ = 1;
+    for (; column_at_ < at; column_at_ += decode(text_, column_at_).bytes) ++column_;
+    return column_;
+  }
+  [[nodiscard]] Error error(Doubt doubt) {
+    auto const text = text_;
+    // cut at a whole character
+    while (doubt.to > doubt.from && doubt.to < text.size() &&
+           (static_cast<unsigned char>(text[doubt.to]) & 0xC0U) == 0x80U)
+      --doubt.to;
+    auto const size = doubt.to > doubt.from ? doubt.to - doubt.from : 0;
+    return error_at(doubt.problem, 1, column(doubt.from), text.data() + doubt.from, size, doubt.limit);
+  }
+  /// Returns the words of a part of the text, with the entities of HTML and TEI replaced.
+  [[nodiscard]] std::string words(std::size_t from, std::size_t to) const {
+    std::string result;
+    for (auto i = from; i < to;) {
+      std::size_t bytes = 0;
+      auto const c = entity(text_.substr(0, to), i, bytes);
+      result += bytes == 0 ? text_[i] : c;
+      i += bytes == 0 ? 1 : bytes;
+    }
+    return result;
+  }
+  void begin_part() {
+    auto const run = static_cast<std::uint32_t>(formula_->runs_.size() - 1);
+    if (formula_->parts_.empty() && run > 0) formula_->parts_.push_back({{}, 0, run, 0});
+    formula_->parts_.push_back({words(next_label_.from, next_label_.to), run, run, 0});
+    next_label_ = {};
+  }
+  /// Counts the leaves of the parts when everything is read, since changes may be far from the gatherings that they
+  /// change.
+  void count_parts() {
+    auto& parts = formula_->parts_;
+    for (auto& part : parts)
+      for (auto r = part.first_run; r < part.end_run; ++r) part.leaves += formula_->runs_[r].leaf_total();
+    if (parts.empty()) return;
+    if (parts.size() == 1) {
+      parts[0].leaves = formula_->leaves_;
+      return;
+    }
+    for (auto const& change : formula_->changes_) {
+      auto const* const deletion = change.deletion();
+      auto const* const insertion = change.insertion();
+      if (deletion == nullptr && insertion == nullptr) continue;
+      std::size_t low = 0, high = parts.size(); // the last part that begins at its run or before it
+      while (high - low > 1)
+        if (auto const middle = low + (high - low) / 2; parts[middle].first_run <= change.gathering().run)
+          low = middle;
+        else
+          high = middle;
+      if (insertion != nullptr)
+        parts[low].leaves += insertion->leaves;
+      else
+        parts[low].leaves -=
+            deletion->leaf == 0 ? formula_->leaves_folded(deletion->gathering) : deletion->last - deletion->leaf + 1;
+    }
+  }
+  template <class One> void keep(One const& one, FoundChange const& found) {
+    formula_->changes_.push_back(Change{one, {found.from, found.to}, found.doubtful});
+    formula_->forms_.push_back(found.form);
+  }
+  /// Adds a cancel. The two leaves of a fold that are cancelled together become one change.
+  void cancel(FoundChange const& found) {
+    Cancel one{found.gathering, found.first, found.last, found.first == 0};
+    auto const* const before = formula_->changes_.empty() ? nullptr : formula_->changes_.back().cancel();
+    if (before != nullptr && found.form.separator == ChangeForm::Separator::point &&
+        before->gathering == one.gathering && before->last == before->leaf && one.last == one.leaf &&
+        before->leaf + one.leaf == formula_->leaves_folded(one.gathering) + 1) {
+      one.of_fold = true;
+      auto both = *before;
+      both.of_fold = true;
+      auto& last = formula_->changes_.back();
+      last = Change{both, last.text(), last.doubtful()};
+    }
+    keep(one, found);
+  }
+  /// Adds an identity. It belongs to the change before it, or else to the gathering; in a list, to one leaf after
+  /// another.
+  void identity(FoundChange const& found) {
+    auto const& changes = formula_->changes_;
+    bool const goes_on = !changes.empty() && changes.back().identity() != nullptr &&
+                         found.form.separator != ChangeForm::Separator::opens;
+    if (!goes_on) list_ = changes.size(), list_leaf_ = found.first;
+    auto const place = static_cast<int>(changes.size() - list_);
+    Identity one{found.gathering, (list_leaf_ == 0 ? 1 : list_leaf_) + place, {}, found.named, {}, found.figure};
+    if (found.named) one.name = signature_of(found.name, text_, letters_);
+    if (found.of_change && list_ > 0) {
+      auto const& of = changes[list_ - 1];
+      auto const leaf = of.deletion() != nullptr ? of.deletion()->leaf : of.cancel() != nullptr ? of.cancel()->leaf : 0;
+      one.leaf = (leaf == 0 ? 1 : leaf) + place;
+      if (of.insertion() != nullptr) one.insertion = static_cast<std::uint32_t>(list_ - 1);
+    }
+    keep(one, found);
+  }
+
+public:
+  /// Returns a receiver for text that is read a second time and not stored.
+  [[nodiscard]] FormulaReader nobody() const { return {text_, nullptr, letters_}; }
+
+  void run(FoundRun const& found) {
+    if (formula_ == nullptr) return;
+    static constexpr Run blank{};
+    formula_->runs_.push_back(blank); // constructed in its place
+    auto& run = formula_->runs_.back();
+    run.first = signature_of(found.first, text_, letters_);
+    run.last = found.gatherings == 1 ? run.first : signature_of(found.last, text_, letters_);
+    run.gatherings = found.gatherings;
+    run.leaves = found.leaves;
+    run.first_inferred = found.first_inferred;
+    run.last_inferred = found.last_inferred;
+    run.unsigned_throughout = found.unsigned_throughout;
+    run.begins_part = found.begins_part;
+    auto& parts = formula_->parts_;
+    if (found.begins_part || !next_label_.empty()) begin_part();
+    if (!parts.empty()) ++parts.back().end_run;
+  }
+  void change(FoundChange const& found) {
+    if (formula_ == nullptr) return;
+    switch (found.kind) {
+    case Change::Kind::deletion:
+      return keep(Deletion{found.gathering, found.first, found.last}, found);
+    case Change::Kind::cancel:
+      return cancel(found);
+    case Change::Kind::insertion: {
+      Insertion one{found.gathering, found.first,   found.leaves, found.joined,
+                    found.named,     found.starred, {},           found.figure};
+      if (found.named) one.name = signature_of(found.name, text_, letters_);
+      return keep(one, found);
+    }
+    case Change::Kind::identity:
+      return identity(found);
+    case Change::Kind::note:
+      break;
+    }
+    auto const number = static_cast<std::uint32_t>(formula_->notes_.size());
+    formula_->notes_.push_back(words(found.from, found.to));
+    keep(Note{found.gathering, number}, found);
+  }
+  void warn(Doubt const& doubt) {
+    if (formula_ != nullptr) formula_->warnings_.push_back(error(doubt));
+  }
+  void format(Format format) {
+    if (formula_ != nullptr && !formula_->format_) formula_->format_ = format;
+  }
+  void second_format(Format format) {
+    if (formula_ != nullptr && !formula_->second_format_) formula_->second_format_ = format;
+  }
+  void paper_class(std::size_t from, std::size_t to) {
+    if (formula_ != nullptr) formula_->paper_class_ = text_.substr(from, to - from);
+  }
+  /// Takes the name of a volume, for the part that begins or for the part before it.
+  void label(std::uint32_t from, std::uint32_t to, bool begins) {
+    if (formula_ == nullptr) return;
+    if (begins)
+      next_label_ = {from, to};
+    else {
+      auto& parts = formula_->parts_;
+      if (parts.empty()) parts.push_back({{}, 0, static_cast<std::uint32_t>(formula_->runs_.size()), 0});
+      if (parts.back().label.empty()) parts.back().label = words(from, to);
+    }
+  }
+  void passage(Passage::Kind kind, std::uint32_t from, std::uint32_t to) {
+    if (formula_ == nullptr) return;
+    formula_->passages_.push_back({kind, {from, to}});
+    if (kind != Passage::Kind::signing) return;
+    if (!formula_->signing_.empty()) formula_->signing_ += ' ';
+    formula_->signing_ += words(from, to);
+  }
+  void tail(std::size_t from, std::size_t to) {
+    if (formula_ == nullptr) return;
+    while (to > from && (text_[to - 1] == ' ' || text_[to - 1] == '\n' || text_[to - 1] == '\r')) --to;
+    if (!formula_->tail_.empty()) formula_->tail_ += ' ';
+    formula_->tail_ += words(from, to);
+  }
+  void imperfect() {
+    if (formula_ != nullptr) formula_->runs_.back().imperfect = true;
+  }
+
+  /// Reads a formula. The result is constructed in the return value, because moving it twice means moving seven vectors
+  /// and strings.
+  static Expected<Formula> read(std::string_view text, Dialect dialect) {
+    Expected<Formula> result{Formula{}};
+    FormulaReader reader{text, &*result, dialect.letters};
+    Grammar<FormulaReader> grammar{text, dialect, reader};
+    if (grammar.read()) {
+      result->letters_ = dialect.letters;
+      result->leaves_ = grammar.leaves();
+      result->gatherings_ = grammar.gatherings();
+      reader.count_parts();
+    } else
+      result = reader.error(grammar.error());
+    return result;
+  }
+};
+
+} // namespace detail
+
+BIFOLIUM_INLINE Expected<Formula> read_formula(std::string_view text, Dialect dialect) {
+  return detail::FormulaReader::read(text, dialect);
+}
+
+} // namespace v0
+} // namespace bifolium
