@@ -30,11 +30,14 @@ write_basic_package_version_file(
   ARCH_INDEPENDENT)
 # The module is compiled by whoever imports it: there is no compiled form that two compilers share.
 install(FILES cmake/bifolium-config.cmake "${PROJECT_BINARY_DIR}/bifolium-config-version.cmake" cmake/bifolium.cppm
+        cmake/compiled.cmake cmake/compiled.cpp
         DESTINATION "${BIFOLIUM_INSTALL_CMAKEDIR}" COMPONENT development)
 # The build tree can be used in place of an installed one, by add_subdirectory's dependents too.
 export(EXPORT bifolium-targets NAMESPACE bifolium:: FILE "${PROJECT_BINARY_DIR}/bifolium-targets.cmake")
 configure_file(cmake/bifolium-config.cmake "${PROJECT_BINARY_DIR}/bifolium-config.cmake" COPYONLY)
 configure_file(cmake/bifolium.cppm "${PROJECT_BINARY_DIR}/bifolium.cppm" COPYONLY)
+configure_file(cmake/compiled.cmake "${PROJECT_BINARY_DIR}/compiled.cmake" COPYONLY)
+configure_file(cmake/compiled.cpp "${PROJECT_BINARY_DIR}/compiled.cpp" COPYONLY)
 
 # The .pc file finds the prefix from where it lies; an absolute include directory is written as it is.
 if(IS_ABSOLUTE "${CMAKE_INSTALL_INCLUDEDIR}")

@@ -2,6 +2,7 @@
 # One check of the package: cmake -DCASE=... -DSOURCE=... -DWORK=... -DCXX=... [-DVERSION=...] -P check.cmake
 #   stage       configures the tree with nothing built, installs it and moves the result away from its prefix
 #   consume     a project finds the moved package (WANTED may ask for a version)
+#   compiled    a project that has the largest functions compiled once, by a component of the package
 #   refuse      the same must fail, and say which version was considered
 #   carried     a project that builds the source along (HOW: add_subdirectory or FetchContent), exports, and is depended on
 #   old_cmake   the package read as CMake 3.16 would, which knows no file sets (simulated)
@@ -46,7 +47,8 @@ if(CASE STREQUAL "stage")
   # Headers, all of them, and the package's own files; no program, nothing below an architecture's folder.
   file(GLOB_RECURSE headers RELATIVE "${SOURCE}" "${SOURCE}/include/*.hpp")
   set(share share/cmake/bifolium/bifolium-config.cmake share/cmake/bifolium/bifolium-config-version.cmake
-            share/cmake/bifolium/bifolium-targets.cmake share/cmake/bifolium/bifolium.cppm share/pkgconfig/bifolium.pc
+            share/cmake/bifolium/bifolium-targets.cmake share/cmake/bifolium/bifolium.cppm
+            share/cmake/bifolium/compiled.cmake share/cmake/bifolium/compiled.cpp share/pkgconfig/bifolium.pc
             share/doc/libbifolium-dev/copyright share/bifolium/bifolium_gdb.py share/bifolium/bifolium.natvis)
   file(GLOB_RECURSE installed RELATIVE "${moved}" "${moved}/*")
   set(expected ${headers} ${share})
@@ -63,6 +65,8 @@ elseif(CASE STREQUAL "consume")
   endif()
   string(MAKE_C_IDENTIFIER "consume_${WANTED}" name)
   consume(${name} consumer "-DCMAKE_PREFIX_PATH=${moved}" ${wanted})
+elseif(CASE STREQUAL "compiled")
+  consume(compiled consumer "-DCMAKE_PREFIX_PATH=${moved}" -DCOMPILED=ON)
 elseif(CASE STREQUAL "refuse")
   string(MAKE_C_IDENTIFIER "refuse_${WANTED}" name)
   execute_process(
