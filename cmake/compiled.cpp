@@ -2,7 +2,7 @@
 // The functions of bifolium with the most machinery, compiled once for a whole program. The target bifolium::compiled is
 // made of this one file; without CMake, compile it along with the program, all of it with -DBIFOLIUM_COMPILED.
 #ifndef BIFOLIUM_COMPILED
-#error cmake/compiled.cpp and all that is linked with it are compiled with BIFOLIUM_COMPILED defined
+#define BIFOLIUM_COMPILED
 #endif
 
 // Declared in their own headers, defined here.
