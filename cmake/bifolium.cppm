@@ -45,6 +45,7 @@ module;
 #include <bifolium/core/fraction.hpp>
 #include <bifolium/core/fraction_text.hpp>
 #include <bifolium/core/insertion_sort.hpp>
+#include <bifolium/core/limits.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/core/problem.hpp>
 #include <bifolium/core/raised.hpp>
@@ -345,6 +346,7 @@ using bifolium::Lettering;
 using bifolium::Letters;
 using bifolium::Lexer;
 using bifolium::Lie;
+using bifolium::Limits;
 using bifolium::LookNext;
 using bifolium::LossLimits;
 using bifolium::LossOfState;

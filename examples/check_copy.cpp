@@ -95,9 +95,13 @@ int show(Formula const& formula, std::string_view name, std::optional<CopyChecke
   }
   auto const gathering =
       copy ? drawn_gathering(formula, at->gathering, *copy) : drawn_gathering(formula, at->gathering);
-  std::cout << gathering.title << '\n' << gathering_text(gathering);
+  if (!gathering) {
+    support::tell(support::with_identifier(gathering.error()));
+    return support::unreadable;
+  }
+  std::cout << gathering->title << '\n' << gathering_text(*gathering);
   if (!file) return support::all_done;
-  support::write_file(*file, gathering_svg(gathering));
+  support::write_file(*file, gathering_svg(*gathering));
   return support::all_done;
 }
 

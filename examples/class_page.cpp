@@ -33,7 +33,7 @@ int from_formula(std::string const& text, std::string const& file, ClassPageOpti
   }
   auto const page = class_page(*formula, text, options);
   if (!page) {
-    support::tell("the formula states no format for which there is a scheme: write the format first, as in 8°: A-C8");
+    support::tell(support::with_identifier(page.error()));
     return support::unreadable;
   }
   support::write_file(file, *page);

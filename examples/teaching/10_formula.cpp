@@ -29,7 +29,7 @@ int main() {
   lesson::say("The leaves of 8°: A-B8(±B3) C4(-C4):\n" + explain_count(book));
   IdealCopy const leaves{book}; // the leaves one by one
   for (auto const& gathering : leaves.gatherings()) {
-    auto const drawn = drawn_gathering(book, gathering.at);
+    auto const drawn = *drawn_gathering(book, gathering.at);
     lesson::say(drawn.title + "\n" + gathering_text(drawn));
   }
   lesson::say("To make a cancel with your own hands: fold_a_sheet --cancel --out . Never cut "

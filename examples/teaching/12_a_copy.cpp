@@ -21,7 +21,7 @@ int main() {
   auto const present = read_leaves_present(leaves, "A1-B3 B5-C4").value();
   auto const copy = check_copy(leaves, present.spans);
   for (auto const& gathering : leaves.gatherings()) {
-    auto const drawn = drawn_gathering(book, gathering.at, copy);
+    auto const drawn = *drawn_gathering(book, gathering.at, copy);
     lesson::say(drawn.title + "\n" + gathering_text(drawn));
   }
   // Wrong on purpose: what one copy lacks is no part of the formula.

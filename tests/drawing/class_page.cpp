@@ -88,7 +88,8 @@ TEST_CASE("what the page asks is answered as the manuals answer it") {
 
 TEST_CASE("a formula gets the sheets of its gatherings, or none where it has no format") {
   auto const read = [](char const* text) { return *read_formula(text, dialects::bmc); };
-  CHECK(!class_page(read("A-C8"), "A-C8"));
+  CHECK(class_page(read("A-C8"), "A-C8").error().problem == Problem::format_not_stated);
+  CHECK(class_page(read("8°: A10"), "").error().problem == Problem::no_scheme_for_gatherings);
   auto const page = class_page(read("8°: A-B8 C4 D2"), "8°: <A-B>");
   REQUIRE(page);
   CHECK(drawings_in(*page) > 8);

@@ -68,7 +68,7 @@ int main(int argument_count, char** arguments) {
   auto const copy = check_copy(book, read_leaves_present(book, "A1-2 A4-B7 C2 D1 D3-12")->spans);
   int number = 0;
   for (auto const gathering : book.gatherings()) {
-    auto drawn = drawn_gathering(formula, gathering.at, copy);
+    auto drawn = *drawn_gathering(formula, gathering.at, copy);
     drawn.leaves[0].note = "\"<&>\" وَرَقة 紙 WWWWWWWW"; // any text must stay inside
     folder.write("gathering-" + std::to_string(++number), gathering_svg(drawn));
     drawn.right_to_left = true;

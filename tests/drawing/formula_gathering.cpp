@@ -35,7 +35,7 @@ std::string mate_called(DrawnGathering const& gathering, std::string_view label)
 
 TEST_CASE("a gathering of a formula is drawn with its cancels, insertions and deletions") {
   auto const formula = formula_of("8°: A8(±A3, A4+χ1.2, -A8) B8(±B4.5) C4(-C1.4, C2+χ1[=A8]) D4(±D2,3) E8(+8*) F3");
-  auto const a = drawn_gathering(formula, {0, 0});
+  auto const a = *drawn_gathering(formula, {0, 0});
   CHECK(a.title == "Gathering A⁸");
   CHECK(a.leaves.size() == 10);
   CHECK(leaf_called(a, "A3").state == LeafFate::cancel);
@@ -46,20 +46,20 @@ TEST_CASE("a gathering of a formula is drawn with its cancels, insertions and de
   CHECK(mate_called(a, "A1") == "A8");
   CHECK(gathering_text(a).find("A1 joined to A8 (cut away to a stub)") != std::string::npos);
 
-  auto const b = drawn_gathering(formula, {1, 0});
+  auto const b = *drawn_gathering(formula, {1, 0});
   CHECK(leaf_called(b, "B4").state == LeafFate::replaced); // a bifolium for a bifolium
   CHECK(mate_called(b, "B4") == "B5");
 
-  auto const c = drawn_gathering(formula, {2, 0});
+  auto const c = *drawn_gathering(formula, {2, 0});
   CHECK(leaf_called(c, "χ1").note == "= A8");
   CHECK(leaf_called(c, "χ1").conjugate == -1);
   CHECK(gathering_svg(c).find("class=\"stub\"") == std::string::npos); // a bifolium taken out leaves no stub
 
-  auto const d = drawn_gathering(formula, {3, 0});
+  auto const d = *drawn_gathering(formula, {3, 0});
   CHECK(leaf_called(d, "D2").state == LeafFate::cancel); // two single leaves, each on its stub
   CHECK(leaf_called(d, "D3").state == LeafFate::cancel);
-  CHECK(drawn_gathering(formula, {4, 0}).leaves.back().label == "E8*");
-  CHECK(leaf_called(drawn_gathering(formula, {5, 0}), "F2").state == LeafFate::single);
+  CHECK(drawn_gathering(formula, {4, 0})->leaves.back().label == "E8*");
+  CHECK(leaf_called(*drawn_gathering(formula, {5, 0}), "F2").state == LeafFate::single);
 }
 
 TEST_CASE("a checked copy shows what it wants and what is loose in it") {
@@ -71,7 +71,7 @@ TEST_CASE("a checked copy shows what it wants and what is loose in it") {
                                {{leaf(0, 3), leaf(0, 6), Joint::disjunct},
                                 {leaf(0, 4), leaf(0, 5), Joint::conjugate},
                                 {leaf(1, 1), {}, Joint::stub}});
-  auto const a = drawn_gathering(formula, {0, 0}, copy), b = drawn_gathering(formula, {1, 0}, copy);
+  auto const a = *drawn_gathering(formula, {0, 0}, copy), b = *drawn_gathering(formula, {1, 0}, copy);
   CHECK(a.title == "Gathering A⁸, in this copy");
   CHECK(leaf_called(a, "A2").state == LeafFate::missing);
   CHECK(mate_called(a, "A7") == "A2");
@@ -91,7 +91,7 @@ TEST_CASE("every gathering of every formula makes a sound drawing, whatever was 
     auto const formula = formula_of(text);
     IdealCopy const book{formula};
     for (auto const gathering : book.gatherings()) {
-      auto drawn = drawn_gathering(formula, gathering.at);
+      auto drawn = *drawn_gathering(formula, gathering.at);
       std::int64_t there = 0;
       for (auto const& leaf : drawn.leaves) there += leaf.state == LeafFate::removed ? 0 : 1;
       CHECK(there == gathering.leaves); // what is drawn as there is what the formula counts

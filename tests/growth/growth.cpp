@@ -1,16 +1,21 @@
 // SPDX-License-Identifier: MIT
 // How the work of each reader grows with its text: from n units to 10 n, at most 10 to the power 1.1 times as many steps.
 // Steps are counted, not timed: the compiler calls a counter at each branch (count_work.cpp), so the answer is the same on
-// every machine. Common practice, no source.
+// every machine. And what a reader holds in memory is at most so many bytes for each byte of its text, whatever the text
+// says. Common practice, no source.
 //   bifolium_growth [UNITS]     the largest number of units; 20000 unless told, 1000000 for a long look
 #include <bifolium/collation.hpp>
 #include <bifolium/copy.hpp>
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/evidence/read_seen.hpp>
+#include <bifolium/explain/explain_formula.hpp>
 #include <bifolium/fold.hpp>
+#include <bifolium/fold/read_formes.hpp>
+#include <bifolium/fold/read_seen_leaves.hpp>
 #include <bifolium/paper/read_length.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/record.hpp>
+#include <bifolium/record/compare_extent.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_signing.hpp>
 
@@ -28,6 +33,7 @@
 #include <vector>
 
 extern std::uint64_t steps_done;
+extern std::size_t bytes_held, most_bytes_held;
 
 using namespace bifolium;
 
@@ -54,13 +60,17 @@ struct Case {
   std::function<void(int)> work; ///< prepares; what it gives to `counted` is measured
 };
 std::uint64_t measured = 0;
-/// The steps of an action are those of the case.
+std::size_t held = 0, text_bytes = 0; // text_bytes is 0 where no text is read
+/// The steps of an action are those of the case, and the most bytes that it held at once.
 template <class Act> void counted(Act act) {
   auto const before = steps_done;
+  auto const held_before = most_bytes_held = bytes_held;
   act();
   measured = steps_done - before;
+  held = most_bytes_held - held_before;
 }
 template <class Read> void reads(std::string const& text, Read read) {
+  text_bytes = text.size();
   counted([&] { static_cast<void>(read(text)); });
 }
 
@@ -146,6 +156,70 @@ std::vector<Case> formulas() {
          counted([&] {
            for (int i = 1; i <= n; ++i) static_cast<void>(book.leaf_of_number(i * 7));
          });
+       }},
+  };
+}
+
+/// A few characters that name many leaves, pages or sheets.
+std::vector<Case> expanded() {
+  return {
+      {"formula: thousands of leaves inserted",
+       [](int n) { reads(changed(n, [](int i) { return signature(i) + "1+χ1-4096, "; }), formula); }},
+      {"formula: thousands of gatherings",
+       [](int n) { reads(each(n, [](int) { return std::string{"A-9999Z8 "}; }), formula); }},
+      {"formula: much of it blank",
+       [](int n) { reads("A⁸" + std::string(static_cast<std::size_t>(n) * 8, ' ') + "B⁸", formula); }},
+      {"formula evaluated, thousands of leaves inserted",
+       [](int n) {
+         auto const text = changed(n, [](int i) { return signature(i) + "1+χ1-4096, "; });
+         reads(text, [](std::string const& words) { return IdealCopy{*read_formula(words)}; });
+       }},
+      {"formula written, thousands of leaves inserted",
+       [](int n) {
+         auto const text = changed(n, [](int i) { return signature(i) + "1+χ1-4096, "; });
+         reads(text, [](std::string const& words) { return write_formula(*read_formula(words), Notation::unicode); });
+       }},
+      {"formula explained, thousands of leaves inserted",
+       [](int n) {
+         auto const text = changed(n, [](int i) { return signature(i) + "1+χ1-4096, "; });
+         reads(text, [](std::string const& words) { return explain_count(*read_formula(words)); });
+       }},
+      {"signing: ranges",
+       [](int n) {
+         reads(each(
+                   n, [](int i) { return signature(i) + "1-64, "; }, "$4 (-", ") signed"),
+               [](std::string const& text) { return read_signing(text); });
+       }},
+      {"signing: lists in the rule",
+       [](int n) {
+         reads(each(
+                   n, [](int) { return std::string{"1-4096,"}; }, "$", "1"),
+               [](std::string const& text) { return read_signing(text); });
+       }},
+      {"signing of a formula: ranges",
+       [](int n) {
+         reads(each(
+                   n, [](int i) { return signature(i) + "1-64, "; }, run_of(n) + " [$4 (-", ") signed]"),
+               [](std::string const& text) { return signing_of(*read_formula(text)); });
+       }},
+      {"leaves present: the whole book",
+       [](int n) {
+         static IdealCopy const book{*read_formula("8°: A-9999Z8(A1+χ1-4096)")};
+         reads(each(n, [](int) { return std::string{"A-9999Z "}; }),
+               [](std::string const& text) { return read_leaves_present(book, text); });
+       }},
+      {"copy checked and said: the whole book",
+       [](int n) {
+         static IdealCopy const book{*read_formula("8°: A-9999Z8(A1+χ1-4096)")};
+         reads(each(n, [](int) { return std::string{"A-9999Z "}; }), [](std::string const& text) {
+           return wants(book, check_copy(book, read_leaves_present(book, text)->spans));
+         });
+       }},
+      {"pagination: millions of pages",
+       [](int n) {
+         reads(each(
+                   n, [](int i) { return std::to_string(i * 9 + 1) + "-" + std::to_string(i * 9 + 9) + ", "; }, "pp. "),
+               [](std::string const& text) { return read_pagination(text); });
        }},
   };
 }
@@ -269,6 +343,83 @@ std::vector<Case> records() {
                    n, [](int i) { return "−" + signature(i) + "1, "; }, "$4 (", ") signed"),
                [](std::string const& text) { return read_signing(text); });
        }},
+      {"signature note",
+       [](int n) {
+         reads(each(
+                   n, [](int i) { return signature(i) + "⁸ "; }, "Signatures: "),
+               [](std::string const& text) { return read_signature_note(text); });
+       }},
+      {"signature note: superscripts in words",
+       [](int n) {
+         reads(each(
+                   n, [](int) { return std::string{"[superscript pi]A⁸ "}; }, "Signatures: "),
+               [](std::string const& text) { return read_signature_note(text); });
+       }},
+      {"physical description: semicolons",
+       [](int n) {
+         reads(each(
+                   n, [](int) { return std::string{"8 p. ; "}; }, "", "9 p."),
+               [](std::string const& text) { return read_physical_description(text); });
+       }},
+      {"physical description: formats",
+       [](int n) {
+         reads(each(
+                   n, [](int) { return std::string{"; 8vo , "}; }, "8 p.", "9 p."),
+               [](std::string const& text) { return read_physical_description(text); });
+       }},
+      {"physical description: words",
+       [](int n) {
+         reads(each(
+                   n, [](int) { return std::string{" : ill. + map"}; }, "8 p.", " ; 20 cm"),
+               [](std::string const& text) { return read_physical_description(text); });
+       }},
+      {"format statement",
+       [](int n) {
+         reads(each(n, [](int) { return std::string{"4° and "}; }),
+               [](std::string const& text) { return read_format_statement(text); });
+       }},
+      {"size",
+       [](int n) {
+         reads(each(
+                   n, [](int i) { return std::to_string(i + 1) + " x "; }, "", " cm"),
+               [](std::string const& text) { return read_size(text); });
+       }},
+      {"extent written",
+       [](int n) {
+         auto const read = read_extent(each(
+             n, [](int i) { return std::to_string(i % 99 + 1) + ", "; }, "", "2 p."));
+         counted([&] { static_cast<void>(extent_line(*read)); });
+       }},
+      {"extent compared",
+       [](int n) {
+         auto const read = read_extent(each(
+             n, [](int i) { return std::to_string(i % 99 + 1) + ", "; }, "", "2 p."));
+         auto const book = *read_formula(run_of(n));
+         counted([&] { static_cast<void>(compare_extent(book, *read)); });
+       }},
+      {"pagination written",
+       [](int n) {
+         auto const read = read_pagination(each(
+             n, [](int i) { return std::to_string(3 * i + 1) + "-" + std::to_string(3 * i + 2) + ", "; }, "pp. "));
+         counted([&] { static_cast<void>(write_pagination(*read)); });
+       }},
+      {"signing written",
+       [](int n) {
+         auto const read = read_signing(each(
+             n, [](int i) { return "−" + signature(i) + "1, "; }, "$4 (", ")"));
+         counted([&] { static_cast<void>(write_signing(*read)); });
+       }},
+      {"leaves seen, of gatherings",
+       [](int n) {
+         reads(each(n, [](int i) { return std::to_string(i % 8 + 1) + ": head bolt\n"; }),
+               [](std::string const& text) { return read_seen_leaves(text); });
+       }},
+      {"formes",
+       [](int n) {
+         reads(each(
+                   n, [](int i) { return std::to_string(i + 1) + " "; }, "outer\n"),
+               [](std::string const& text) { return read_formes(text); });
+       }},
       {"date: digits",
        [](int n) {
          reads(std::string(static_cast<std::size_t>(n), '1'), [](std::string const& text) { return read_date(text); });
@@ -361,7 +512,7 @@ std::vector<Case> tables() {
 
 /// Steps at some units; a case that fails is no case.
 std::uint64_t steps(Case const& one, int units) {
-  measured = 0;
+  measured = 0, text_bytes = 0;
   one.work(units);
   return measured;
 }
@@ -377,9 +528,12 @@ bool grows_as_it_may(Case const& one, int most) {
     before = now;
     if (exponent > 1.5) break; // no need to wait for the end of it
   }
-  bool const holds = exponent <= highest;
-  std::printf("%-42s %12llu steps, exponent %5.2f%s\n", one.name, static_cast<unsigned long long>(before), exponent,
-              holds ? "" : "  TOO MUCH");
+  constexpr std::size_t most_for_a_byte = 1200, for_any_text = std::size_t{1} << 16U;
+  bool const bounded = text_bytes == 0 || held <= most_for_a_byte * text_bytes + for_any_text;
+  bool const holds = exponent <= highest && bounded;
+  std::printf("%-42s %12llu steps, exponent %5.2f", one.name, static_cast<unsigned long long>(before), exponent);
+  if (text_bytes > 0) std::printf(", %6.1f bytes a byte", static_cast<double>(held) / static_cast<double>(text_bytes));
+  std::puts(holds ? "" : "  TOO MUCH");
   std::fflush(stdout);
   return holds;
 }
@@ -389,7 +543,7 @@ bool grows_as_it_may(Case const& one, int most) {
 int main(int count, char** words) {
   auto const most = count > 1 ? std::atoi(words[1]) : 20000;
   int wrong = 0;
-  for (auto const& cases : {formulas(), copies(), records(), tables()})
+  for (auto const& cases : {formulas(), expanded(), copies(), records(), tables()})
     for (auto const& one : cases) wrong += grows_as_it_may(one, most) ? 0 : 1;
   if (steps_done == 0) {
     std::puts("no step was counted");

@@ -72,6 +72,7 @@ template <class T, Can can = nothing> struct Allocating : Operators<T, can> {
 
 // core
 template struct Trivial<Error, 48, regular | printed>;
+template struct Trivial<Limits, 16, regular>;
 template struct Trivial<Expected<void>, 48, regular>;
 template struct Trivial<Expected<int>, 56, equal>;
 template struct Trivial<Expected<Fraction>, 72, equal>;

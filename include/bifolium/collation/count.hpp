@@ -23,9 +23,10 @@ struct FormulaCount {
 
 namespace detail {
 /// Counts by reading the whole formula, for a text that is not entirely plain.
-constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect dialect) {
+constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect dialect, Limits const& limits) {
+  if (is_too_long(text, limits)) return too_long(limits);
   CountSink sink;
-  Grammar<CountSink> grammar{text, dialect, sink};
+  Grammar<CountSink> grammar{text, dialect, limits, sink};
   if (grammar.read()) return FormulaCount{grammar.leaves(), grammar.gatherings(), sink.warnings};
   auto const wrong = grammar.error();
   auto to = wrong.to;
@@ -36,10 +37,11 @@ constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect di
 } // namespace detail
 
 /// Counts the leaves and gatherings of a formula. Errors: those of read_formula, with the column.
-constexpr Expected<FormulaCount> count_formula(std::string_view text, Dialect dialect = {}) {
-  if (auto const plain = detail::count_plain(text, dialect); plain.plain)
-    return FormulaCount{plain.leaves, plain.gatherings, 0};
-  return detail::count_in_full(text, dialect);
+constexpr Expected<FormulaCount> count_formula(std::string_view text, Dialect dialect = {}, Limits const& limits = {}) {
+  if (text.size() / 3 < limits.runs && text.size() / 3 < limits.changes && !detail::is_too_long(text, limits))
+    if (auto const plain = detail::count_plain(text, dialect); plain.plain)
+      return FormulaCount{plain.leaves, plain.gatherings, 0};
+  return detail::count_in_full(text, dialect, limits);
 }
 
 } // namespace v0

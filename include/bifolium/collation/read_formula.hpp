@@ -6,12 +6,14 @@
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/limits.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 /// Reads a formula with its format statement, changes, statement of signing and the text after it. Doubtful readings
-/// are in warnings(). Error: the first part that cannot be read, with its column in characters.
-BIFOLIUM_INLINE Expected<Formula> read_formula(std::string_view text, Dialect dialect = {});
+/// are in warnings(). Errors: the first part that cannot be read, with its column in characters; the
+/// limits of core/limits.hpp. Memory grows with the text alone, however many leaves it names: about 50 bytes a byte.
+BIFOLIUM_INLINE Expected<Formula> read_formula(std::string_view text, Dialect dialect = {}, Limits const& limits = {});
 
 } // namespace v0
 } // namespace bifolium

@@ -7,6 +7,7 @@
 #pragma once
 
 #include <bifolium/copy/leaf_span.hpp>
+#include <bifolium/core/limits.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -111,6 +112,7 @@ namespace detail {
 class JointsReader {
   IdealCopy const& book_;
   std::string_view text_;
+  Limits limits_;
   std::vector<JointSeen> seen_{};
 
   /// Makes an error about an item, at its first letter.
@@ -159,9 +161,11 @@ class JointsReader {
   }
 
 public:
-  JointsReader(IdealCopy const& book, std::string_view text) : book_{book}, text_{text} {}
+  JointsReader(IdealCopy const& book, std::string_view text, Limits const& limits)
+      : book_{book}, text_{text}, limits_{limits} {}
 
   Expected<std::vector<JointSeen>> read() {
+    if (is_too_long(text_, limits_)) return too_long(limits_);
     for (std::size_t from = 0; from < text_.size();) {
       auto to = text_.find_first_of(";,\n", from);
       if (to == std::string_view::npos) to = text_.size();
@@ -171,6 +175,8 @@ public:
       if (piece.empty()) continue;
       auto const seen = item(piece);
       if (!seen) return seen.error();
+      if (seen_.size() == limits_.changes)
+        return at_item(error_at(Problem::too_many_changes, 1, 1, piece.data(), piece.size(), limits_.changes), piece);
       seen_.push_back(*seen);
     }
     return static_cast<std::vector<JointSeen>&&>(seen_);
@@ -182,9 +188,11 @@ public:
 /// Reads evidence that is separated by semicolons, commas or line ends: "A1.4 conjugate; B2 stub; A2 sewing; B1.4 chain
 /// lines run on; C1.4 chain lines break; A2.3 mark halves meet; C1.4 disjunct". Two leaves have a point between them.
 /// The second is its number alone if it is in the same gathering or insertion: A1.4, χ1.2, A3+1.2. Errors, with the
-/// column: not_evidence, and those of read_reference.
-[[nodiscard]] inline Expected<std::vector<JointSeen>> read_joints(IdealCopy const& book, std::string_view text) {
-  return detail::JointsReader{book, text}.read();
+/// column: not_evidence, and those of read_reference;
+/// the limits of core/limits.hpp.
+[[nodiscard]] inline Expected<std::vector<JointSeen>> read_joints(IdealCopy const& book, std::string_view text,
+                                                                  Limits const& limits = {}) {
+  return detail::JointsReader{book, text, limits}.read();
 }
 
 } // namespace v0

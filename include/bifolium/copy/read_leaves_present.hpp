@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/copy/leaf_span.hpp>
+#include <bifolium/core/limits.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -21,6 +22,7 @@ namespace detail {
 class LeavesReader {
   IdealCopy const& book_;
   std::string_view text_;
+  Limits limits_;
   LeavesPresent read_{};
   std::size_t item_from_{}; // the first span of the last item
   // doubts come in the order of the text, so columns are counted from the last one
@@ -137,13 +139,17 @@ class LeavesReader {
   }
 
 public:
-  LeavesReader(IdealCopy const& book, std::string_view text) : book_{book}, text_{text} {}
+  LeavesReader(IdealCopy const& book, std::string_view text, Limits const& limits)
+      : book_{book}, text_{text}, limits_{limits} {}
   Expected<LeavesPresent> read() {
+    if (is_too_long(text_, limits_)) return too_long(limits_);
     constexpr char const* separators = " ,;\t\n\r";
     for (std::size_t at = 0; (at = text_.find_first_not_of(separators, at)) != std::string_view::npos;) {
       auto end = text_.find_first_of(separators, at);
       if (end == std::string_view::npos) end = text_.size();
-      if (auto const wrong = item(text_.substr(at, end - at))) return *wrong;
+      auto const word = text_.substr(at, end - at);
+      if (auto const wrong = item(word)) return *wrong;
+      if (read_.spans.size() > limits_.runs) return error(Problem::too_many_runs, word, limits_.runs);
       at = end;
     }
     return static_cast<LeavesPresent&&>(read_);
@@ -156,9 +162,10 @@ public:
 /// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves. Inserted leaves are named as the
 /// formula prints them (χ1, a1-4) or by the leaf before them (A3+1). The list may name a leaf that the formula removes,
 /// since some copies still have it. A word after leaves gives their state: facsimile, supplied, blank, mounted. Errors,
-/// with the column: those of read_reference; run_goes_backwards.
-[[nodiscard]] inline Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text) {
-  return detail::LeavesReader{book, text}.read();
+/// with the column: those of read_reference; run_goes_backwards; the limits of core/limits.hpp.
+[[nodiscard]] inline Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text,
+                                                                 Limits const& limits = {}) {
+  return detail::LeavesReader{book, text, limits}.read();
 }
 
 } // namespace v0

@@ -89,11 +89,11 @@ inline Expected<std::string> class_page(Scheme const& scheme, ClassPageOptions o
 }
 
 /// Returns the page of a formula: all its gatherings with the sheet and forme of each leaf, and the sheet of the most
-/// frequent gathering to fold. Returns no value if the formula states no format, or if no attested scheme makes any of
-/// its gatherings. `written` is the name of the book on the page. The function allocates memory.
-inline std::optional<std::string> class_page(Formula const& formula, std::string_view written,
-                                             ClassPageOptions options = {}) {
-  if (!formula.format()) return std::nullopt;
+/// frequent gathering to fold. `written` is the name of the book on the page. The function allocates memory. Errors:
+/// format_not_stated; no_scheme_for_gatherings; too_many_leaves_drawn, which counts the leaves of all gatherings.
+inline Expected<std::string> class_page(Formula const& formula, std::string_view written, ClassPageOptions options = {},
+                                        Limits const& limits = {}) {
+  if (!formula.format()) return error_in_field(Problem::format_not_stated, "formula");
   std::optional<Attested> commonest;
   std::uint64_t most = 0;
   for (auto const& run : formula.runs())
@@ -101,11 +101,10 @@ inline std::optional<std::string> class_page(Formula const& formula, std::string
       if (auto const scheme = detail::usual_scheme(*formula.format(), run.leaves.term(i));
           scheme && static_cast<std::uint64_t>(run.gatherings) > most)
         commonest = scheme, most = static_cast<std::uint64_t>(run.gatherings);
-  if (!commonest) return std::nullopt;
-  auto page = detail::class_page_of(commonest->scheme(), options, written, "The book",
-                                    detail::formula_section(formula, written));
-  if (!page) return std::nullopt;
-  return *page;
+  if (!commonest) return error_in_field(Problem::no_scheme_for_gatherings, "formula");
+  auto const section = detail::formula_section(formula, written, limits);
+  if (!section) return section.error();
+  return detail::class_page_of(commonest->scheme(), options, written, "The book", *section);
 }
 
 } // namespace v0

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <bifolium/copy/check_copy.hpp>
+#include <bifolium/core/limits.hpp>
 #include <bifolium/core/raised.hpp>
 #include <bifolium/drawing/gathering_svg.hpp>
 
@@ -19,15 +20,20 @@ namespace detail {
 /// Builds the drawing of one gathering. `leaves_` has the leaf of the book for each drawn leaf.
 class GatheringOfFormula {
   Formula const& formula_;
-  IdealCopy book_;
+  IdealCopy const& book_;
   GatheringAt at_;
   DrawnGathering drawn_{};
   std::vector<LeafOfBook> leaves_{};
 
+  /// The drawn leaves are in the order of the book.
   [[nodiscard]] int find(LeafOfBook const& leaf) const {
-    for (std::size_t i = 0; i < leaves_.size(); ++i)
-      if (leaves_[i] == leaf) return static_cast<int>(i);
-    return -1;
+    std::size_t low = 0, high = leaves_.size();
+    while (low < high)
+      if (auto const middle = low + (high - low) / 2; leaves_[middle] < leaf)
+        low = middle + 1;
+      else
+        high = middle;
+    return low < leaves_.size() && leaves_[low] == leaf ? static_cast<int>(low) : -1;
   }
   [[nodiscard]] DrawnLeaf& leaf(int i) { return drawn_.leaves[static_cast<std::size_t>(i)]; }
   static void add_note(DrawnLeaf& leaf, std::string_view words) {
@@ -125,7 +131,9 @@ class GatheringOfFormula {
   }
 
 public:
-  GatheringOfFormula(Formula const& formula, GatheringAt at) : formula_{formula}, book_{formula}, at_{at} {
+  /// pre: the ideal copy is that of the formula.
+  GatheringOfFormula(Formula const& formula, IdealCopy const& book, GatheringAt at)
+      : formula_{formula}, book_{book}, at_{at} {
     drawn_.title.append("Gathering ").append(to_text(formula.signature(at)).view());
     drawn_.title.append(raised(book_.leaves_folded(at)).view());
     put_leaves();
@@ -168,17 +176,36 @@ public:
   [[nodiscard]] DrawnGathering take() && { return static_cast<DrawnGathering&&>(drawn_); }
 };
 
+/// Leaves that are drawn of a gathering: those that the ideal copy has, and those taken away.
+inline std::int64_t leaves_to_draw(IdealCopy const& book, GatheringAt at) {
+  auto leaves = book.numbers_of(at).count();
+  for (int leaf = 1; leaf <= book.leaves_folded(at); ++leaf) leaves += book.is_deleted({at, leaf, 0}) ? 1 : 0;
+  return leaves;
+}
+inline std::optional<Error> too_many_leaves(IdealCopy const& book, GatheringAt at, Limits const& limits) {
+  if (leaves_to_draw(book, at) <= limits.leaves_drawn) return std::nullopt;
+  return error_in_field(Problem::too_many_leaves_drawn, "leaves_drawn", limits.leaves_drawn);
+}
+
 } // namespace detail
 
 /// Makes the drawing of a gathering of a formula. The function allocates memory. Precondition: the formula has the
-/// gathering (IdealCopy::find, IdealCopy::gatherings).
-[[nodiscard]] inline DrawnGathering drawn_gathering(Formula const& formula, GatheringAt at) {
-  return detail::GatheringOfFormula{formula, at}.take();
+/// gathering (IdealCopy::find, IdealCopy::gatherings). Error:
+/// too_many_leaves_drawn, since a formula may insert any number of leaves at one place.
+[[nodiscard]] inline Expected<DrawnGathering> drawn_gathering(Formula const& formula, GatheringAt at,
+                                                              Limits const& limits = {}) {
+  IdealCopy const book{formula};
+  if (auto const wrong = detail::too_many_leaves(book, at, limits)) return *wrong;
+  return detail::GatheringOfFormula{formula, book, at}.take();
 }
 /// Makes the drawing of a gathering of a formula together with the result of `check_copy` for a copy. The function
-/// allocates memory. Precondition: the formula has the gathering, and the copy was compared with this formula.
-[[nodiscard]] inline DrawnGathering drawn_gathering(Formula const& formula, GatheringAt at, CopyChecked const& copy) {
-  detail::GatheringOfFormula drawn{formula, at};
+/// allocates memory. Precondition: the formula has the gathering, and the copy was compared with this formula. Error:
+/// too_many_leaves_drawn.
+[[nodiscard]] inline Expected<DrawnGathering> drawn_gathering(Formula const& formula, GatheringAt at,
+                                                              CopyChecked const& copy, Limits const& limits = {}) {
+  IdealCopy const book{formula};
+  if (auto const wrong = detail::too_many_leaves(book, at, limits)) return *wrong;
+  detail::GatheringOfFormula drawn{formula, book, at};
   drawn.compare(copy);
   return static_cast<detail::GatheringOfFormula&&>(drawn).take();
 }

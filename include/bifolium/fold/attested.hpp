@@ -36,6 +36,13 @@ public:
   constexpr explicit Attested(SchemeRow row) : row_{static_cast<std::uint8_t>(row)} {
     if (row_ >= count) broken("the table of schemes has no such row");
   }
+  /// Stops the compiler with a sentence if a text or a number is written in the place of a scheme.
+  template <class Given>
+  requires(std::is_convertible_v<Given const&, std::string_view> ||
+           std::is_arithmetic_v<Given>) constexpr Attested(Given const&) {
+    static_assert(sizeof(Given) == 0, "a scheme is not made of a text or a number: write schemes::octavo or "
+                                      "\"8_octavo\"_scheme, or ask find_scheme(text) when the program runs");
+  }
   /// Returns the row that has this id, for example "12_common", or no value if no row has it.
   [[nodiscard]] static constexpr std::optional<Attested> find(std::string_view id) {
     for (int row = 0; row < count; ++row)

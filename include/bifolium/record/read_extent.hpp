@@ -15,9 +15,10 @@ inline namespace v0 {
 /// Reads an extent, or a statement that begins with its unit (pp. [viii], [554]). A unit applies to the numbers between
 /// the unit before it and itself. A correction ("[i.e. 271]", "[that is, 271]") replaces the number before it. `;`
 /// separates volumes. Text after the extent (illustrations, size, notes) is listed in `unread`. Errors, with the
-/// column: not_an_extent, number_too_large, unexpected_end if no unit follows the numbers.
-[[nodiscard]] inline Expected<Extent> read_extent(std::string_view text) {
-  return detail::PaginationReader{text, true}.read();
+/// column: not_an_extent, number_too_large, unexpected_end if no unit follows the numbers,
+/// and the limits of core/limits.hpp.
+[[nodiscard]] inline Expected<Extent> read_extent(std::string_view text, Limits const& limits = {}) {
+  return detail::PaginationReader{text, true, limits}.read();
 }
 
 } // namespace v0

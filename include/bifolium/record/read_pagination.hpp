@@ -15,9 +15,9 @@ inline namespace v0 {
 
 /// Reads a statement of pagination or foliation. The unit at the beginning ("pp.", "ff.") may be missing. A unit inside
 /// the statement applies from there on: "pp. 1-64, ff. 65-100". `read_extent` reads the words of "[8], 205, [3] p.".
-/// Errors, with the column: not_a_pagination, number_too_large.
-[[nodiscard]] inline Expected<Pagination> read_pagination(std::string_view text) {
-  auto read = detail::PaginationReader{text, false}.read();
+/// Errors, with the column: not_a_pagination, number_too_large, and the limits of core/limits.hpp.
+[[nodiscard]] inline Expected<Pagination> read_pagination(std::string_view text, Limits const& limits = {}) {
+  auto read = detail::PaginationReader{text, false, limits}.read();
   if (!read) return read.error();
   auto& pagination = read->pagination;
   if (pagination.runs.empty() && !pagination.unpaged && !pagination.incomplete)
@@ -47,16 +47,16 @@ inline std::optional<std::size_t> pagination_place(std::string_view text) {
 } // namespace detail
 
 /// Reads the pagination in the text after a formula ("86 leaves, pp. [4] 1-32 35-154[=152] [16]"). Columns and places
-/// are those of formula.tail(). Errors: not_a_pagination, number_too_large; not_stated.
-[[nodiscard]] inline Expected<Pagination> pagination_of(Formula const& formula) {
+/// are those of formula.tail(). Errors: those of read_pagination; not_stated.
+[[nodiscard]] inline Expected<Pagination> pagination_of(Formula const& formula, Limits const& limits = {}) {
   std::string_view const text = formula.tail();
   auto const from = detail::pagination_place(text);
   if (!from) return error_in_field(Problem::not_stated, "pagination");
-  auto read = read_pagination(text.substr(*from));
+  auto read = read_pagination(text.substr(*from), limits);
   auto const column = column_of(text, *from) - 1;
   if (!read) {
     auto error = read.error();
-    error.column += column;
+    if (error.is_in_text()) error.column += column;
     return error;
   }
   return static_cast<Pagination&&>(*read).moved(*from, column);

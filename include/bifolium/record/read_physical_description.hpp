@@ -8,8 +8,6 @@
 #include <bifolium/record/read_extent.hpp>
 #include <bifolium/record/read_size.hpp>
 
-#include <string>
-
 namespace bifolium {
 inline namespace v0 {
 
@@ -22,10 +20,6 @@ struct PhysicalDescription {
 };
 
 namespace detail {
-/// Returns the text with blanks in place of its first bytes, so that places in the rest are places in the whole text.
-inline std::string blanked_bytes(std::string_view text, std::size_t bytes) {
-  return std::string(bytes, ' ').append(text.substr(bytes));
-}
 inline TextSpan without_blanks(std::string_view text, TextSpan span) {
   while (!span.empty() && text[span.from] == ' ') ++span.from;
   while (!span.empty() && text[span.to - 1] == ' ') --span.to;
@@ -34,8 +28,10 @@ inline TextSpan without_blanks(std::string_view text, TextSpan span) {
 } // namespace detail
 
 /// Reads a physical description. Places in the parts are places in the line. Errors, with the column in the line:
-/// not_an_extent, and those of `read_extent` and `read_size`.
-[[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text) {
+/// not_an_extent, and those of `read_extent` and `read_size`; the limit text_too_long.
+[[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text,
+                                                                             Limits const& limits = {}) {
+  if (detail::is_too_long(text, limits)) return detail::too_long(limits);
   PhysicalDescription read;
   auto end = text.size();
   if (auto const plus = text.rfind(" + "); plus != text.npos) {
@@ -46,9 +42,11 @@ inline TextSpan without_blanks(std::string_view text, TextSpan span) {
   // the size begins after the last `;` that a size follows, or at the beginning of the line
   std::size_t before_size = end;
   for (auto at = body.rfind(';'); at != body.npos; at = at == 0 ? body.npos : body.rfind(';', at - 1)) {
-    auto size = read_size(detail::blanked_bytes(body, at + 1));
+    // those after it were tried, so that this one is read up to the next of them at most
+    auto size = detail::SizeReader{body.substr(at + 1), {}, true}.read();
     if (!size) continue;
     read.size = static_cast<SizeStatement&&>(*size);
+    for (auto& span : read.size->unread) span = {span.from + at + 1, span.to + at + 1};
     before_size = at;
     break;
   }
@@ -59,7 +57,7 @@ inline TextSpan without_blanks(std::string_view text, TextSpan span) {
     }
   auto const colon = body.substr(0, before_size).find(" :");
   if (colon != body.npos) read.details = detail::without_blanks(text, {colon + 2, before_size});
-  auto extent = read_extent(body.substr(0, colon < before_size ? colon : before_size));
+  auto extent = read_extent(body.substr(0, colon < before_size ? colon : before_size), limits);
   if (!extent) return extent.error();
   read.extent = static_cast<Extent&&>(*extent);
   return read;

@@ -68,28 +68,30 @@ inline std::string formula_of_note(std::string_view text, std::size_t bytes) {
   return result;
 }
 /// Reads a statement of signing without brackets after the formula: $3(-H3) signed.
-inline std::optional<Signing> signing_after(Formula const& formula) {
+inline std::optional<Signing> signing_after(Formula const& formula, Limits const& limits) {
   std::string_view const tail = formula.tail();
   auto const from = tail.find('$');
   if (from == tail.npos) return std::nullopt;
   auto const end = (std::min)(tail.find(". ", from), tail.size());
-  auto const read = read_signing(tail.substr(from, end - from), formula.letters());
+  auto const read = read_signing(tail.substr(from, end - from), formula.letters(), limits);
   return read ? std::optional{*read} : std::nullopt;
 }
 } // namespace detail
 
 /// Reads a note of signatures, or a formula without words before it. A full stop at the end does not belong to it.
-/// Errors: those of read_formula, with the column in the note.
-[[nodiscard]] inline Expected<SignatureNote> read_signature_note(std::string_view text, Dialect dialect = {}) {
+/// Errors: those of read_formula, with the column in the note. `pages` and `signing` have no value if they reach a limit.
+[[nodiscard]] inline Expected<SignatureNote> read_signature_note(std::string_view text, Dialect dialect = {},
+                                                                 Limits const& limits = {}) {
+  if (detail::is_too_long(text, limits)) return detail::too_long(limits);
   auto const head = detail::note_head(text);
-  auto const formula = read_formula(detail::formula_of_note(text, head.bytes), dialect);
+  auto const formula = read_formula(detail::formula_of_note(text, head.bytes), dialect, limits);
   if (!formula) return formula.error();
   SignatureNote note{*formula, std::string{head.script.of(text)}, {}, {}, {head.bytes, text.size()}};
-  if (auto pages = pagination_of(note.formula)) note.pages = *pages;
-  if (auto signing = signing_of(note.formula))
+  if (auto pages = pagination_of(note.formula, limits)) note.pages = *pages;
+  if (auto signing = signing_of(note.formula, limits))
     note.signing = *signing;
   else
-    note.signing = detail::signing_after(note.formula);
+    note.signing = detail::signing_after(note.formula, limits);
   return note;
 }
 

@@ -13,9 +13,10 @@ namespace bifolium {
 inline namespace v0 {
 
 /// Reads a statement of signing, with or without its brackets. `added` lists the letters used in addition to the 23.
-/// Error, with the column: not_a_signing.
-[[nodiscard]] inline Expected<Signing> read_signing(std::string_view text, Letters added = {}) {
-  return detail::SigningReader{text, added}.read();
+/// Each leaf of a range is one exception. Errors, with the column: not_a_signing, signing_range_too_long, and the limits of core/limits.hpp.
+[[nodiscard]] inline Expected<Signing> read_signing(std::string_view text, Letters added = {},
+                                                    Limits const& limits = {}) {
+  return detail::SigningReader{text, added, limits}.read();
 }
 
 namespace detail {
@@ -76,11 +77,11 @@ public:
 } // namespace detail
 
 /// Reads the statement of signing of a formula. An exception that names a leaf the formula does not have, or that
-/// repeats the rule, gives a warning. Columns are those of formula.signing(). Errors: not_a_signing; not_stated.
-[[nodiscard]] inline Expected<Signing> signing_of(Formula const& formula) {
+/// repeats the rule, gives a warning. Columns are those of formula.signing(). Errors: those of read_signing; not_stated.
+[[nodiscard]] inline Expected<Signing> signing_of(Formula const& formula, Limits const& limits = {}) {
   if (formula.signing().empty()) return error_at(Problem::not_stated, 1, 1);
   IdealCopy const book{formula};
-  auto read = read_signing(formula.signing(), formula.letters());
+  auto read = read_signing(formula.signing(), formula.letters(), limits);
   if (!read) return read;
   auto const doubt = [&](Problem problem, SigningPlace const& place) {
     auto const words = detail::place_words(place);

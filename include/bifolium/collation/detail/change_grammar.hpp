@@ -46,7 +46,7 @@ protected:
     for (;;) {
       separators(s);
       if (s.c.ended()) break;
-      if (!item(s)) return false;
+      if (!item(s) || this->failed_) return false;
     }
     return s.any || fail(Problem::change_not_understood, from, end);
   }
@@ -62,8 +62,7 @@ protected:
     change.from = from;
     change.to = to;
     change.form = {runs_.size() - 1, opens ? ChangeForm::Separator::opens : ChangeForm::Separator::comma, false};
-    sink_.change(change);
-    return true;
+    return this->add_change(change);
   }
   constexpr bool resolve(NamedLeaf const& name, Target& target, std::uint32_t from) {
     if (name.gathering_named) {

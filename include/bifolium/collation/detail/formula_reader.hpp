@@ -25,11 +25,11 @@ class FormulaReader {
     if (formula_ != nullptr) formula_->runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : runs_at_most(text));
   }
 
-  /// Returns an upper bound of the number of runs, which are separated by blanks. A vector that grows by copying would
+  /// Returns an upper bound of the number of runs, which are separated by one or more blanks. A vector that grows by copying would
   /// make reading a long text take twice as long.
   static std::size_t runs_at_most(std::string_view text) noexcept {
     std::size_t blanks = 0;
-    for (char c : text) blanks += c == ' ' ? 1U : 0U;
+    for (std::size_t i = 1; i < text.size(); ++i) blanks += text[i - 1] == ' ' && text[i] != ' ' ? 1U : 0U;
     return blanks < text.size() / 4 ? blanks + 1 : text.size() / 4 + 1;
   }
   /// Returns the column of a byte. Columns are asked for almost in order, so counting starts at the last one.
@@ -215,10 +215,11 @@ public:
 
   /// Reads a formula. The result is constructed in the return value, because moving it twice means moving seven vectors
   /// and strings.
-  static Expected<Formula> read(std::string_view text, Dialect dialect) {
+  static Expected<Formula> read(std::string_view text, Dialect dialect, Limits const& limits) {
+    if (is_too_long(text, limits)) return too_long(limits);
     Expected<Formula> result{Formula{}};
     FormulaReader reader{text, &*result, dialect.letters};
-    Grammar<FormulaReader> grammar{text, dialect, reader};
+    Grammar<FormulaReader> grammar{text, dialect, limits, reader};
     if (grammar.read()) {
       result->letters_ = dialect.letters;
       result->leaves_ = grammar.leaves();
@@ -232,8 +233,8 @@ public:
 
 } // namespace detail
 
-BIFOLIUM_INLINE Expected<Formula> read_formula(std::string_view text, Dialect dialect) {
-  return detail::FormulaReader::read(text, dialect);
+BIFOLIUM_INLINE Expected<Formula> read_formula(std::string_view text, Dialect dialect, Limits const& limits) {
+  return detail::FormulaReader::read(text, dialect, limits);
 }
 
 } // namespace v0

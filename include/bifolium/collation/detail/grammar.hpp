@@ -30,22 +30,21 @@ template <class Sink> class Grammar : PassageGrammar<Sink> {
   using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::last_, Base::text_, Base::at, Base::letters_,
       Base::cursor, Base::word, Base::is_word, Base::leaf_name, Base::take_count, Base::begun, Base::c_, Base::part_,
       Base::depth_, Base::failed_, Base::dialect_, Base::leaves_, Base::error_, Base::after_word, Base::is_extent,
-      Base::is_group, Base::rest, Base::begins, Base::separated_;
+      Base::is_group, Base::rest, Base::begins, Base::separated_, Base::limits_;
 
   bool second_{false};  // this is the second statement of a formula written twice
   bool misread_{false}; // a bracket was lost in scanning
   std::uint32_t open_at_{0};
 
 public:
-  constexpr Grammar(std::string_view text, Dialect dialect, Sink& sink)
-      : Grammar{text, tei_content(text), dialect, sink} {}
+  constexpr Grammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
+      : Grammar{text, tei_content(text), dialect, limits, sink} {}
 
   /// Reads the whole text; false when error() says why it cannot be read.
   constexpr bool read() {
     // nothing after a zero would be looked at, for readers take it for the end
     if (auto const zero = text_.find('\0'); zero != text_.npos)
       return fail(Problem::not_utf8, to_32(zero), to_32(zero));
-    if (text_.size() > 0xFFFFFFFFU) return fail(Problem::number_too_large, 0, 0);
     this->take_format();
     for (;;) {
       separated_ = !begun();
@@ -55,8 +54,8 @@ public:
       }
       if (c_.ended()) break;
       bool const may_be_plain = c_.at(TokenKind::letter) || c_.at(TokenKind::figure);
-      if (may_be_plain && this->plain()) continue;
-      if (failed_ || !step()) return false;
+      if (!(may_be_plain && this->plain()) && (failed_ || !step())) return false;
+      if (failed_) return false;
     }
     auto const size = to_32(text_.size());
     if (!begun()) return fail(text_.empty() ? Problem::unexpected_end : Problem::no_signature, size, size);
@@ -75,8 +74,8 @@ private:
   struct Content {
     std::size_t from{}, to{};
   };
-  constexpr Grammar(std::string_view text, Content content, Dialect dialect, Sink& sink)
-      : Base{text.substr(0, content.to), dialect, sink} {
+  constexpr Grammar(std::string_view text, Content content, Dialect dialect, Limits const& limits, Sink& sink)
+      : Base{text.substr(0, content.to), dialect, limits, sink} {
     if (content.from != 0) c_ = cursor(content.from);
   }
   /// What is within TEI's element formula, if the text is one.
@@ -338,7 +337,7 @@ private:
       return rest(false);
     }
     Sink none = sink_.nobody();
-    Grammar other{text_.substr(t.to), dialect_, none};
+    Grammar other{text_.substr(t.to), dialect_, limits_, none};
     other.second_ = true;
     auto const size = to_32(text_.size());
     if (!other.read()) {

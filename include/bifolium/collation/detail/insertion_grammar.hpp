@@ -48,7 +48,7 @@ protected:
     change.to = to;
     auto const separator = !s.any ? Separator::opens : s.point ? Separator::point : Separator::comma;
     change.form = {runs_.size() - 1, separator, change.leaf_written};
-    sink_.change(change);
+    static_cast<void>(this->add_change(change)); // a limit that is reached has failed, and is looked at after the item
     s.previous = change;
     s.any = true;
     if (change.kind == Kind::deletion || change.kind == Kind::cancel) s.last_gone = change, s.gone = true;

@@ -87,8 +87,7 @@ protected:
     if (!inserted && leaves > target.leaves) return this->fail(Problem::no_such_leaf, from, to, target.leaves);
     if (!inserted && !this->take_out(target, change.first, change.last, from, to)) return false;
     if (!this->add_leaves(inserted ? leaves : -leaves, from, to)) return false;
-    sink_.change(change);
-    return true;
+    return this->add_change(change);
   }
   /// A leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. False when no such thing is here.
   constexpr bool remark() {

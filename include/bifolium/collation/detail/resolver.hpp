@@ -12,6 +12,7 @@
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/passage.hpp>
 #include <bifolium/core/fraction.hpp>
+#include <bifolium/core/limits.hpp>
 #include <bifolium/fold/format.hpp>
 
 namespace bifolium {
@@ -65,6 +66,7 @@ protected:
   Dialect dialect_;
   Alphabet alphabet_;
   Sink& sink_;
+  Limits limits_;
   Doubt error_{};
   bool failed_{false};
   bool part_{false}; // a semicolon or a volume since the last run
@@ -75,11 +77,12 @@ protected:
 private:
   GoneLeaves gone_;
   SmallList<Identity, 32> identities_;
+  std::uint32_t changes_{};
   std::int64_t reached_[2]{}; // the highest places of the plain capitals and small letters of this part
 
 protected:
-  constexpr Resolver(std::string_view text, Dialect dialect, Sink& sink)
-      : text_{text}, dialect_{dialect}, alphabet_{dialect.letters}, sink_{sink} {}
+  constexpr Resolver(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
+      : text_{text}, dialect_{dialect}, alphabet_{dialect.letters}, sink_{sink}, limits_{limits} {}
 
   constexpr bool fail(Problem problem, std::uint32_t from, std::uint32_t to, std::int64_t limit = 0) {
     auto const size = static_cast<std::uint32_t>(text_.size());
@@ -108,11 +111,19 @@ protected:
   constexpr bool add_run(FoundRun const& run, std::uint32_t from, std::uint32_t to) {
     auto const sum = checked_add(gatherings_, run.gatherings);
     if (!sum) return fail(Problem::number_too_large, from, to);
+    if (runs_.size() == limits_.runs) return fail(Problem::too_many_runs, from, to, limits_.runs);
     if (!add_leaves(run.leaves.total(run.gatherings), from, to)) return false;
     runs_.push_back(run, gatherings_);
     gatherings_ = *sum;
     last_ = run;
     sink_.run(run);
+    return true;
+  }
+  /// A change that is understood is counted and handed on.
+  constexpr bool add_change(FoundChange const& change) {
+    if (changes_ == limits_.changes) return fail(Problem::too_many_changes, change.from, change.to, limits_.changes);
+    ++changes_;
+    sink_.change(change);
     return true;
   }
   /// A raised figure rules the rest of its series, ²a-b⁸ c⁶, unless the main series continues at just this letter.

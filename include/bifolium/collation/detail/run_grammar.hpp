@@ -34,8 +34,8 @@ private:
 protected:
   std::uint32_t shared_until_{0}; // the byte after that count
 
-  constexpr RunGrammar(std::string_view text, Dialect dialect, Sink& sink)
-      : Base{text, dialect, sink}, LeafReader{text, dialect}, c_{text} {}
+  constexpr RunGrammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
+      : Base{text, dialect, limits, sink}, LeafReader{text, dialect}, c_{text} {}
 
   /// Plain runs with one blank between them, as many as there are: taken, and whether there was one.
   constexpr bool plain() {

@@ -46,6 +46,16 @@ BIFOLIUM_PROBLEM(12, not_a_fraction, "found '{found}' where a number is expected
 /// A least or most value that is on the wrong side of the stated one.
 BIFOLIUM_PROBLEM(13, out_of_order, "a least value must not be above the stated one, nor a most value below it")
 
+// 20-29: limits, core/limits.hpp
+/// A text of more bytes than the limit.
+BIFOLIUM_PROBLEM(20, text_too_long, "the text has more than {limit} bytes, which is what '{found}' of Limits allows")
+/// More runs than the limit.
+BIFOLIUM_PROBLEM(21, too_many_runs, "with '{found}' there are more than {limit} runs, which is what 'runs' of Limits allows")
+/// More changes than the limit.
+BIFOLIUM_PROBLEM(22, too_many_changes, "with '{found}' there are more than {limit} changes, which is what 'changes' of Limits allows")
+/// More leaves to draw than the limit.
+BIFOLIUM_PROBLEM(23, too_many_leaves_drawn, "there are more than {limit} leaves to draw, which is what '{found}' of Limits allows")
+
 // 100-199: the language of folding
 /// A word that the language of folding does not have at this position.
 BIFOLIUM_PROBLEM(100, unknown_word, "'{found}' is not a word of the folding language at this position")
@@ -265,6 +275,8 @@ BIFOLIUM_PROBLEM(313, not_stated, "the text after the formula does not state thi
 BIFOLIUM_PROBLEM(314, pages_without_unit, "'{found}' has no unit: the unit before it was taken")
 /// Doubtful: a-z, which are 23 pages or up to 26.
 BIFOLIUM_PROBLEM(315, pages_lettered, "'{found}' was counted by the alphabet of 23 letters; by that of 26 it is {limit}")
+/// A range of leaves longer than any gathering is signed.
+BIFOLIUM_PROBLEM(316, signing_range_too_long, "'{found}' names more than {limit} leaves one by one: write the gathering alone for all its leaves")
 
 // 320-339: dates and places of printing, as catalogues state them
 /// Doubtful: `MDCCXXV [1752]`.
@@ -337,6 +349,10 @@ BIFOLIUM_PROBLEM(507, formats_differ, "the formula and the scheme divide the she
 // 600-619: the sheets of a book
 /// Something was seen of a gathering, cancel or insert that the formula does not have.
 BIFOLIUM_PROBLEM(600, no_such_remnant, "the formula has no gathering, cancel or insert '{found}': write A, ±C3 or +χ1")
+
+// 700-799: pictures
+/// A formula none of whose gatherings an attested scheme makes in its format.
+BIFOLIUM_PROBLEM(700, no_scheme_for_gatherings, "no attested scheme makes a gathering of this formula in its format")
 // clang-format on
 
 #undef BIFOLIUM_PROBLEM

@@ -111,14 +111,18 @@ inline std::string gathering_table(DrawnGathering const& drawn, std::optional<Sh
   return html.append("</tbody></table></div>\n");
 }
 
-/// Returns the section of a formula. Precondition: the formula has a format.
-inline std::string formula_section(Formula const& formula, std::string_view written) {
+/// Returns the section of a formula. Precondition: the formula has a format. Error: too_many_leaves_drawn.
+inline Expected<std::string> formula_section(Formula const& formula, std::string_view written, Limits const& limits) {
   std::string html = "<p>";
   html.append(xml_escaped(written)).append("</p>\n");
   IdealCopy const book{formula};
   SheetsAndFormes sheets;
+  std::int64_t leaves_drawn = 0;
   for (auto const& gathering : book.gatherings()) {
-    auto const drawn = drawn_gathering(formula, gathering.at);
+    leaves_drawn += leaves_to_draw(book, gathering.at);
+    if (leaves_drawn > limits.leaves_drawn)
+      return error_in_field(Problem::too_many_leaves_drawn, "leaves_drawn", limits.leaves_drawn);
+    auto const drawn = GatheringOfFormula{formula, book, gathering.at}.take();
     auto const leaves = book.leaves_folded(gathering.at);
     auto const taken = sheets.take(*formula.format(), leaves);
     html.append("<h3>").append(xml_escaped(drawn.title)).append("</h3>\n<div class=\"side-by-side\">");

@@ -95,6 +95,7 @@ class PageFaultList {
 public:
   void add(PageFault const& fault) { faults_.push_back(fault); }
   [[nodiscard]] bool empty() const noexcept { return faults_.empty(); }
+  [[nodiscard]] std::size_t size() const noexcept { return faults_.size(); }
 
   /// Parts the runs, and gives back the faults in the order of the statement, each with whether a page has its number.
   std::vector<PageFault> const& apply(std::vector<PageRun>& runs) {

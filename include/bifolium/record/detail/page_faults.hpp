@@ -15,6 +15,7 @@ class PageFaultScanner : protected PageScanner {
 protected:
   using PageScanner::PageScanner;
 
+  [[nodiscard]] std::size_t fault_count() const noexcept { return faults_.size(); }
   [[nodiscard]] bool begins_faults() const {
     auto rest = cursor_.rest();
     if (rest.starts_with('[') || rest.starts_with('(')) rest.remove_prefix(1);

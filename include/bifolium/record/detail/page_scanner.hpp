@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/limits.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/leaf/roman.hpp>
 #include <bifolium/record/extent.hpp>

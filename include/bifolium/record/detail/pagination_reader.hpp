@@ -183,15 +183,21 @@ class PaginationReader : PageRunReader {
   }
 
 public:
-  PaginationReader(std::string_view text, bool extent) : PageRunReader{text, extent} {}
+  PaginationReader(std::string_view text, bool extent, Limits const& limits)
+      : PageRunReader{text, extent}, limits_{limits} {}
 
   Expected<Extent> read() {
+    if (is_too_long(cursor_.text(), limits_)) return too_long(limits_);
     cursor_.take_blanks();
     if (auto const* first = take_page_unit(cursor_)) extent_ = false, unit_seen_ = true, unit_ = *first;
     while (true) {
       cursor_.take_blanks();
       if (cursor_.at_end()) break;
+      auto const from = cursor_.at();
       if (auto error = next()) return *error;
+      TextSpan const last{from, cursor_.at()};
+      if (runs().size() > limits_.runs) return cursor_.error(Problem::too_many_runs, last, limits_.runs);
+      if (fault_count() > limits_.changes) return cursor_.error(Problem::too_many_changes, last, limits_.changes);
     }
     if (!any_) return cursor_.error_from(0, problem());
     if (auto error = end_groups()) return *error;
@@ -202,6 +208,8 @@ public:
   }
 
 private:
+  Limits limits_;
+
   /// Numbers after the last unit: of the same unit, with a doubt. Numbers without any unit are not an extent.
   std::optional<Error> end_groups() {
     if (!extent_ || group_ == runs().size()) return std::nullopt;

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/limits.hpp>
 #include <bifolium/leaf/signature_reader.hpp>
 #include <bifolium/record/signing.hpp>
 
@@ -14,10 +15,13 @@ namespace detail {
 class SigningReader {
   std::string_view text_;
   Letters letters_;
+  Limits limits_;
   std::size_t at_{};
   Signing read_{};
   SigningPlace last_{};
-  bool any_place_{};
+  bool any_place_{}, range_too_long_{};
+  /// Thicker gatherings were not signed leaf by leaf, and a statement of few characters would name thousands of leaves.
+  static constexpr int longest_range = 64;
   std::size_t column_at_{}; // places come in order, so each column is counted from the one before
   std::uint32_t column_{1};
 
@@ -44,6 +48,9 @@ class SigningReader {
     return error_at(Problem::not_a_signing, 1, column_of(text_, from), text_.data() + (from < text_.size() ? from : 0),
                     from < text_.size() ? text_.size() - from : text_.size());
   }
+  [[nodiscard]] Error quoted(Problem problem, std::size_t from, std::int64_t limit) const {
+    return error_at(problem, 1, column_of(text_, from), text_.data() + from, at_ - from, limit);
+  }
   static bool is_sign(char32_t c) { return c == '+' || is_dash(c) || c == 0x2212; }
 
   /// $4, $1,3, $1-3, $½+1
@@ -65,8 +72,8 @@ class SigningReader {
         if (to < 0) at_ = here, to = from; // $4-A3: a sign
         if (to < from || to > most_leaves_in_gathering) return false;
       }
-      for (int leaf = from; leaf <= to; ++leaf)
-        if (read_.listed.empty() || read_.listed.back() < leaf) read_.listed.push_back(leaf);
+      auto const next = read_.listed.empty() ? 1 : read_.listed.back() + 1;
+      for (int leaf = from < next ? next : from; leaf <= to; ++leaf) read_.listed.push_back(leaf);
       if (byte() != ',') break;
       auto ahead = at_ + 1;
       while (ahead < text_.size() && text_[ahead] == ' ') ++ahead;
@@ -122,6 +129,7 @@ class SigningReader {
     if (to < 0) at_ = here;
     return to < 0 ? leaf : to;
   }
+  /// Each leaf of a range is an exception.
   void except(bool is_signed, SigningPlace place, int to) {
     read_.exceptions.push_back({is_signed, place});
     while (place.leaf < to) {
@@ -159,9 +167,11 @@ class SigningReader {
   }
 
 public:
-  SigningReader(std::string_view text, Letters added) : text_{text}, letters_{added} {}
+  SigningReader(std::string_view text, Letters added, Limits const& limits)
+      : text_{text}, letters_{added}, limits_{limits} {}
 
   Expected<Signing> read() {
+    if (is_too_long(text_, limits_)) return too_long(limits_);
     if (auto const zero = text_.find('\0'); zero != text_.npos) return error(zero); // a zero byte means the end below
     blanks();
     if (take("[")) blanks();
@@ -171,7 +181,10 @@ public:
       if (at_ == text_.size()) return static_cast<Signing&&>(read_);
       auto const from = at_;
       if (take_punctuation() || take_mode()) continue;
-      if (!item(from)) return error(from);
+      if (!item(from))
+        return range_too_long_ ? quoted(Problem::signing_range_too_long, from, longest_range) : error(from);
+      if (read_.exceptions.size() + read_.missigned.size() > limits_.changes)
+        return quoted(Problem::too_many_changes, from, limits_.changes);
     }
   }
 
@@ -219,6 +232,8 @@ private:
     any_place_ = true;
     auto const to = last_of_range(found.leaf);
     if (to < found.leaf || to > most_leaves_in_gathering) return false;
+    range_too_long_ = to - found.leaf >= longest_range;
+    if (range_too_long_) return false;
     if (mode_ == Mode::minus || mode_ == Mode::plus) return except(mode_ == Mode::plus, found, to), true;
     return said_of(found, to);
   }

@@ -24,6 +24,7 @@ class SizeReader {
   std::optional<SheetUnit> unit_;
   SizeStatement read_{};
   bool about_{};
+  bool one_part_; // a semicolon before any height ends it
 
   [[nodiscard]] Error error(Problem problem, std::size_t from) { return cursor_.error_from(from, problem); }
 
@@ -197,7 +198,8 @@ class SizeReader {
       cursor_.skip(found->bytes);
       any = true;
       cursor_.take_blanks();
-      if (!cursor_.take_word("and") && !cursor_.take(',') && !cursor_.take("; ")) break;
+      bool const parted = !one_part_ && cursor_.take("; ");
+      if (!parted && !cursor_.take_word("and") && !cursor_.take(',')) break;
     }
     cursor_.take_blanks();
     if (any && bracket) static_cast<void>(cursor_.take(')'));
@@ -217,13 +219,17 @@ class SizeReader {
   }
 
 public:
-  SizeReader(std::string_view text, std::optional<SheetUnit> unit) : cursor_{text}, unit_{unit} {}
+  /// `one_part`: the height must be in the text before its first semicolon, as where each part of a line is tried.
+  SizeReader(std::string_view text, std::optional<SheetUnit> unit, bool one_part = false)
+      : cursor_{text}, unit_{unit}, one_part_{one_part} {}
 
   Expected<SizeStatement> read() {
     std::optional<Error> wrong;
     while (true) {
       cursor_.take_blanks();
       if (cursor_.at_end()) break;
+      if (one_part_ && cursor_.peek() == ';' && !read_.height) return error(Problem::not_a_length, cursor_.at());
+      one_part_ = one_part_ && !read_.height;
       if (cursor_.take(',') || cursor_.take(';') || cursor_.take(')') || take_about() || formats()) continue;
       auto const from = cursor_.at();
       static_cast<void>(cursor_.take('('));
