@@ -44,9 +44,11 @@ constexpr auto usage =
     "  state             uncut trimmed rebound cropped inlaid unknown\n"
     "  year              a date as catalogues write it: 1490, c. 1490, [1490?], 178?, 1490s, 17th century, 1450-1500\n"
     "  place             a town or a country, in English, Latin or the language of the place\n"
-    "Writes the columns it read, then format probability second second_probability none determined sheet look_next "
-    "why\n"
-    "problem; `none` is the probability of no known format. A row that cannot be read has the reason in `why`; "
+    "Writes the columns it read, then format probability second second_probability none determined sheet printed "
+    "look_next\n"
+    "why problem; `none` is the probability of no known format; `printed` says half-sheets, double paper or cut sheets "
+    "if that\n"
+    "is likely. A row that cannot be read has the reason in `why`; "
     "`problem` has identifiers for programs.\n"
     "  --shares    how common formats are, if you know it: '4°=.08 8°=.17 12°=.74'; a format that is not named is "
     "left out\n"
@@ -61,6 +63,17 @@ constexpr auto usage =
     "              is written\n"
     "  --threads   number of threads, 1 to 256; by default as many as the machine runs at once\n"
     "  --longest-line  the limit of a line in bytes, 16777216 by default; a longer line is a row with an error\n";
+
+/// How the sheets were printed, where the answer is one format, as words for machines with a comma between.
+std::string printed(Inference const& inference) {
+  auto const& first = inference.candidates.front();
+  std::string words;
+  if (inference.mixed || inference.none_of_these >= 0.5) return words;
+  if (first.by_half_sheets()) words = "half-sheets";
+  if (first.origin() == PaperOrigin::whole_sheet) return words;
+  words += words.empty() ? "" : ", ";
+  return words + (first.origin() == PaperOrigin::cut_half ? "cut sheets" : "double paper");
+}
 
 /// The cells of what was inferred. Of a book in two formats the second is the likelier of them alone.
 void tell(std::ostream& cells, Inference const& inference, LeafEvidence const& seen) {
@@ -79,7 +92,8 @@ void tell(std::ostream& cells, Inference const& inference, LeafEvidence const& s
         << (best.stock != nullptr ? best.stock
             : like != nullptr     ? like->name
                                   : "")
-        << '\t' << (inference.look_next ? to_words(*inference.look_next) : "") << '\t' << why(inference);
+        << '\t' << printed(inference) << '\t' << (inference.look_next ? to_words(*inference.look_next) : "") << '\t'
+        << why(inference);
 }
 
 /// Columns that are added where asked for.
@@ -96,7 +110,7 @@ std::string answer(Question const& question, Assumptions const& assumed, Added c
   if (wrong.empty() && !observation) wrong.add("", observation.error());
   std::ostringstream cells;
   if (!wrong.empty()) {
-    cells << "\t\t\t\t\t\t\t\t" << wrong.words() << (added.width ? "\t\t" : "") << (added.sheets ? "\t" : "")
+    cells << "\t\t\t\t\t\t\t\t\t" << wrong.words() << (added.width ? "\t\t" : "") << (added.sheets ? "\t" : "")
           << (added.record ? "\t\t" : "") << '\t' << wrong.problems();
     return cells.str();
   }
@@ -174,7 +188,8 @@ int name_formats(Arguments given) {
   auto const asked = columns_read();
   tell_columns(header, asked);
   if (!told)
-    std::cout << first << "\tformat\tprobability\tsecond\tsecond_probability\tnone\tdetermined\tsheet\tlook_next\twhy"
+    std::cout << first
+              << "\tformat\tprobability\tsecond\tsecond_probability\tnone\tdetermined\tsheet\tprinted\tlook_next\twhy"
               << (added.width ? "\tlow\thigh" : "") << (added.sheets ? "\tsheets" : "")
               << (added.record ? "\tsize\tnot_before" : "") << "\tproblem\n";
   Answers answers{header, asked, static_cast<std::size_t>(threads),

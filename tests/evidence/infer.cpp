@@ -214,6 +214,67 @@ TEST_CASE("cases a bibliographer would put to it") {
   }
 }
 
+TEST_CASE("half-sheets and double paper are named") {
+  // Vander Meulen, Studies in Bibliography 37: the Dunciad of 1728, as octavo and as duodecimo, by half-sheets on paper with
+  // chain lines of double moulds; its sizes here are constructed. The Federalist of 1788, twelves in sixes, 159 x 108 mm
+  // (a copy measured). Heawood's quarto of 1696, in Tanselle, Studies in Bibliography 53, with vertical chain lines.
+  LeafEvidence dunciad{
+      .height = 190_mm, .width = 115_mm, .gathering_leaves = 4, .year = 1728, .place = Region::britain};
+  auto const straight = of(dunciad);
+  CHECK(straight.front().format == Format::of(8));
+  CHECK(straight.front().by_half_sheets());
+  CHECK(straight.front().origin() == PaperOrigin::whole_sheet);
+  CHECK(verdict(straight).starts_with("octavo by half-sheets, "));
+  dunciad.chain_lines = ChainLines::horizontal;
+  auto const turned = of(dunciad);
+  REQUIRE(turned.front().format == Format::of(8));
+  CHECK(turned.front().by_half_sheets());
+  CHECK(turned.front().origin() == PaperOrigin::turned_mould);
+  CHECK(verdict(turned).starts_with("octavo by half-sheets on double paper, "));
+  CHECK(why(turned).find("printed on double paper (") != std::string::npos);
+  CHECK(why(turned).find("by half-sheets (") != std::string::npos);
+
+  auto const federalist =
+      of({.height = 159_mm, .width = 108_mm, .gathering_leaves = 6, .year = 1788, .place = Region::usa});
+  CHECK(federalist.front().format == Format::of(12));
+  CHECK(printing_words(federalist.front()).starts_with("by half-sheets (0.9"));
+  auto const heawood = of({.height = 225_mm,
+                           .width = 170_mm,
+                           .chain_lines = ChainLines::vertical,
+                           .gathering_leaves = 4,
+                           .fore_edge = EdgeSeen::tranchefile,
+                           .year = 1696});
+  CHECK(heawood.front().format == Format::of(4));
+  CHECK(printing_words(heawood.front()).starts_with("on double paper ("));
+  CHECK_FALSE(heawood.front().by_half_sheets());
+
+  // whole sheets have nothing of the kind to be told: octavo in eights, twelves in eights and fours by turns, folio
+  for (auto const& [leaves, gathering, by_turns, height] :
+       {std::array{8, 8, 8, 190}, {12, 8, 4, 165}, {2, 6, 6, 320}}) {
+    LeafEvidence whole{.height = millimetres(height),
+                       .width = millimetres(height * (leaves == 12 ? .58 : .62)),
+                       .gathering_leaves = gathering,
+                       .year = 1728,
+                       .place = Region::britain};
+    if (by_turns != gathering) whole.alternating_with = by_turns;
+    auto const one = of(whole);
+    CAPTURE(leaves);
+    CHECK(one.front().format == Format::of(leaves));
+    CHECK(printing_words(one.front()).empty());
+    CHECK(verdict(one).find("sheets") == std::string::npos);
+  }
+  // nobody saw the gathering: as many octavos by half-sheets as books gathered in fours are, and so not named
+  auto const unseen = of({.height = 190_mm, .width = 115_mm, .year = 1728, .place = Region::britain});
+  CHECK(unseen.front().half_sheets > 0.1);
+  CHECK(unseen.front().half_sheets < 0.3);
+  CHECK(printing_words(unseen.front()).empty());
+  // a quarto of the fifteenth century gathered as folios are was perhaps printed as folio on cut sheets
+  auto const tens = of(
+      {.height = 205_mm, .width = 140_mm, .chain_lines = ChainLines::horizontal, .gathering_leaves = 10, .year = 1475});
+  CHECK(tens.front().format == Format::of(4));
+  CHECK(tens.front().cut_half > 0.02);
+}
+
 TEST_CASE("the marks over a gathering tell the fold") {
   // quarto: one bifolium of each pair has the mark in the gutter; octavo: leaves 1 4 5 8 or 2 3 6 7 at the head of it;
   // duodecimo cut: 7 and 8 or 11 and 12 (R. W. Chapman to McKerrow, 1924, of Dodsley's Collection; the rest by folding)

@@ -44,6 +44,12 @@ struct Report {
     for (std::size_t b = 0; b < 10; ++b) sum += std::abs(confidence[b] - right_in_bin[b]);
     return sum / rows;
   }
+  /// What is claimed beyond what is right, over the bins in which more is claimed.
+  [[nodiscard]] double over_claimed() const {
+    double sum = 0;
+    for (std::size_t b = 0; b < 10; ++b) sum += std::max(0.0, confidence[b] - right_in_bin[b]);
+    return sum / rows;
+  }
   [[nodiscard]] double mean_log_loss() const { return log_loss / rows; }
   void print(std::string const& what) const {
     MESSAGE(what << ": " << rows << " rows, first right " << share(first) << ", in the first two " << share(first_two)

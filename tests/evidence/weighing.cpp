@@ -68,7 +68,8 @@ TEST_CASE("the tail of the normal distribution is that of Boost.Math") {
 
 TEST_CASE("sizes are as likely as the integral over what was cut off has them") { // gauss_kronrod of Boost.Math
   constexpr double v0 = 0.0019, c = 0.0009, v1 = 0.0027, tail = 25.7;
-  detail::SheetDensity const sheets{6.28, 6.03, v0, c, v1, tail};
+  detail::SheetDensity const sheets{6.28, 6.03, v0, c, v1};
+  constexpr detail::LossLaw loss{tail, 0, tail};
   auto const det = v0 * v1 - c * c;
   auto const bell = [&](double x, double y) {
     return std::exp(-(v1 * x * x - 2 * c * x * y + v0 * y * y) / (2 * det)) / (2 * std::numbers::pi * std::sqrt(det));
@@ -81,15 +82,15 @@ TEST_CASE("sizes are as likely as the integral over what was cut off has them") 
   for (double x = -0.4; x < 0.16; x += 0.043)
     for (double y = -0.4; y < 0.16; y += 0.057) {
       auto const expected = over_losses([&](double t) { return bell(x + t, y + t); });
-      if (expected > 1e-12) CHECK(sheets.of_both(6.28 + x, 6.03 + y) == doctest::Approx(expected).epsilon(1e-5));
+      if (expected > 1e-12) CHECK(sheets.of_both(6.28 + x, 6.03 + y, loss) == doctest::Approx(expected).epsilon(1e-5));
     }
   for (double x = -0.5; x < 0.2; x += 0.031) {
     auto const expected = over_losses([&](double t) { return side(x + t, v1); });
-    CHECK(sheets.of_side(1, 6.03 + x) == doctest::Approx(expected).epsilon(1e-5));
+    CHECK(sheets.of_side(1, 6.03 + x, loss) == doctest::Approx(expected).epsilon(1e-5));
     // and an interval is the integral over its points
-    auto const between = gauss_kronrod<double, 61>::integrate([&](double z) { return sheets.of_side(1, 6.03 + z); }, x,
-                                                              x + 0.05, 12, 1e-10);
-    CHECK(std::abs(sheets.side_between(1, 6.03 + x, 6.08 + x, std::exp(-tail * 0.05)) - between) < 1e-6);
+    auto const between = gauss_kronrod<double, 61>::integrate(
+        [&](double z) { return sheets.of_side(1, 6.03 + z, loss); }, x, x + 0.05, 12, 1e-10);
+    CHECK(std::abs(sheets.side_between(1, 6.03 + x, 6.08 + x, std::exp(-tail * 0.05), loss) - between) < 1e-6);
   }
 }
 

@@ -109,7 +109,7 @@ done < <(commands)
 # What a row says reaches no terminal as a command, and a letter that looks Latin is named.
 printf 'height_mm\tstate\n2\x1b[2J01\tuncut\n' >"$work/rows"
 run "$work/rows" "$bin/name_format"
-cut -f 10 "$work/out" | grep -q $'\x1b' && fail "name_format: a control character in a message"
+cut -f 3- "$work/out" | grep -q $'\x1b' && fail "name_format: a control character in a message"
 grep -q '<U+001B>' "$work/out" || fail "name_format: the control character is not named"
 run /dev/null "$bin/show_formes" $'8_\xd0\xbectavo\x1b[31m'
 expect "show_formes of a scheme with a Cyrillic letter" 2 'U+043E'

@@ -33,10 +33,10 @@ Region region_of_file(std::string const& name, std::string const& country) {
     char const* name;
     Region region;
   };
-  for (auto const& row : {Row{"Italy-Venice", Region::venice},
-                          {"Italy-Rome", Region::rome},
-                          {"Italy-Florence/Milan and the north", Region::north_italy},
-                          {"Italy-other", Region::other_italy},
+  for (auto const& row : {Row{"Italy, part V", Region::venice},
+                          {"Italy, part IV", Region::rome},
+                          {"Italy, part VI", Region::north_italy},
+                          {"Italy, part VII", Region::other_italy},
                           {"Britain", Region::britain},
                           {"Ireland", Region::ireland},
                           {"France", Region::france},

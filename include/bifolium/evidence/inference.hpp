@@ -68,8 +68,18 @@ struct FormatCandidate {
   /// probability, given this format, that the paper is from a double mould or a double sheet cut in two
   double twofold{};
   double cut_half{}; ///< probability, given this format, of half as many leaves on sheets cut in two before printing
+  /// probability, given this format, of printing by half-sheets: each gathering is half a sheet (octavo in fours, twelves in
+  /// sixes)
+  double half_sheets{};
   std::array<Reason, evidence_kinds> reasons{}; ///< the weights, indexed by `EvidenceKind`
 
+  /// Returns the likeliest origin of the paper, given this format.
+  [[nodiscard]] constexpr PaperOrigin origin() const noexcept {
+    if (twofold >= 0.5) return PaperOrigin::turned_mould;
+    return cut_half >= 0.5 ? PaperOrigin::cut_half : PaperOrigin::whole_sheet;
+  }
+  /// Whether printing by half-sheets is likelier than not, given this format.
+  [[nodiscard]] constexpr bool by_half_sheets() const noexcept { return half_sheets >= 0.5; }
   /// Returns the weight of one kind of evidence.
   [[nodiscard]] Reason const& reason(EvidenceKind of) const { return reasons[static_cast<std::size_t>(of)]; }
 };

@@ -14,13 +14,16 @@ inline namespace v0 {
 
 /// One kind of leaf.
 struct LeafShape {
-  Format format{};             ///< fraction of the sheet of paper, with the shape that the scheme states
-  int leaves{};                ///< leaves to the sheet, 1 to 128
-  SheetLine lay{};             ///< how the sheet is divided, and the direction of its long side
-  ChainLines chain_lines{};    ///< direction of the chain lines on paper from an ordinary hand mould
-  std::vector<int> schemes{};  ///< the schemes that make it, as indices of `scheme_facts()`
-  std::uint32_t gatherings{};  ///< bit k: some scheme has gatherings of k leaves (k up to 31)
+  Format format{};            ///< fraction of the sheet of paper, with the shape that the scheme states
+  int leaves{};               ///< leaves to the sheet, 1 to 128
+  SheetLine lay{};            ///< how the sheet is divided, and the direction of its long side
+  ChainLines chain_lines{};   ///< direction of the chain lines on paper from an ordinary hand mould
+  std::vector<int> schemes{}; ///< the schemes that make it, as indices of `scheme_facts()`
+  std::uint32_t gatherings{}; ///< bit k: some scheme has gatherings of k leaves (k up to 31)
+  /// one more than the index of the first scheme with gatherings of k leaves; 0 if there is none
+  std::array<std::uint8_t, 32> first_gathering{};
   std::size_t ranked{};        ///< index of its number of leaves in `ranked_leaves`
+  std::size_t ranked_half{};   ///< the same for half as many leaves; `ranked` if these are not ranked
   std::size_t format_number{}; ///< kinds of one format have the same number, from 0
   /// logarithms of the numbers of parts into which the long and the short side are divided
   double log_long{}, log_short{};
@@ -42,6 +45,12 @@ struct LeafShape {
   /// Returns the frequency of one of the two marks at a place, for paper with a countermark. In a format above
   /// broadside the two are never in one leaf; if both are described, the watermark is used.
   [[nodiscard]] double either_mark(MarkPlace place) const { return two_marks[static_cast<std::size_t>(place)]; }
+  /// The first scheme that gathers it in so many leaves, of `scheme_facts()`; the first of all where none does.
+  [[nodiscard]] std::size_t gathering_in(int number) const {
+    return number > 0 && number < 32 && first_gathering[static_cast<std::size_t>(number)] > 0
+               ? first_gathering[static_cast<std::size_t>(number)] - 1U
+               : static_cast<std::size_t>(schemes[0]);
+  }
 };
 
 namespace detail {
@@ -59,7 +68,11 @@ namespace detail {
   for (std::size_t a = 0; a < 8; ++a)
     for (std::size_t b = 0; b < 8; ++b) shape.marks[a][b] += (found[a][b] / cases - shape.marks[a][b]) / n;
   for (auto const leaves : facts.gathered)
-    if (leaves > 0 && leaves < 32) shape.gatherings |= std::uint32_t{1} << leaves;
+    if (leaves > 0 && leaves < 32) {
+      shape.gatherings |= std::uint32_t{1} << leaves;
+      auto& first = shape.first_gathering[leaves];
+      if (first == 0) first = static_cast<std::uint8_t>(shape.schemes.back() + 1);
+    }
 }
 
 /// Computes the sums that need all kinds.
@@ -100,6 +113,8 @@ namespace detail {
       shape->format = facts.format;
       shape->leaves = facts.format.leaves_to_sheet().value_or(0);
       shape->ranked = ranked_number(shape->leaves);
+      auto const half = ranked_number(shape->leaves / 2);
+      shape->ranked_half = 2 * ranked_leaves[half] == shape->leaves ? half : shape->ranked;
       shape->lay = facts.lay;
       shape->chain_lines = facts.leaves[0].chain_lines;
       shape->format_number = format_number;

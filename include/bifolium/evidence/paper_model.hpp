@@ -14,6 +14,7 @@
 #pragma once
 
 #include <bifolium/core/year_range.hpp>
+#include <bifolium/evidence/detail/size_density.hpp>
 #include <bifolium/evidence/leaf_shape.hpp>
 #include <bifolium/evidence/paper_counts.hpp>
 
@@ -33,7 +34,15 @@ struct KnownBook {
   Region region{};               ///< region of printing
 };
 
-/// The shares computed from the counts. The value takes about 160 kB; make it once.
+/// What was printed in one year.
+struct PaperOfYear {
+  double books{};         ///< probability of an undated old book to be of this year, in any unit
+  FormatShares formats{}; ///< shares of the formats; they add up to 1
+  /// for each group of formats, the shares of its books on paper of each population; the shares of a group add up to 1
+  std::array<std::array<double, population_count>, format_groups> papers{};
+};
+
+/// The shares computed from the counts. The value takes about 250 kB; make it once.
 class PaperModel {
   template <class T> using ByYear = std::array<T, count_years.size()>;
   using Populations = std::array<double, population_count>;
@@ -42,11 +51,13 @@ class PaperModel {
 
   std::array<SheetPopulation, population_count> populations_;
   std::array<Sheet<millimetres>, population_count> sheets_;
+  std::array<detail::SheetDensity, population_count> densities_;
   double tail_;
   ByYear<double> books_{};                             // frequency of a year, for ranges
   ByRegion<ByYear<ByGroup>> counts_{}, log_weights_{}; // of a region, including everything in it
   ByRegion<ByYear<FormatShares>> log_shares_{};
   ByRegion<JointShares> undated_{}, undated_incunables_{};
+  ByRegion<std::array<PaperOfYear, 6>> sampled_{}; // evenly over all years
   int own_books_{};
 
   [[nodiscard]] ByYear<ByGroup> expected_papers() const;
@@ -61,6 +72,8 @@ public:
   [[nodiscard]] std::array<SheetPopulation, population_count> const& populations() const { return populations_; }
   /// Returns the mean sheet of each population.
   [[nodiscard]] std::array<Sheet<millimetres>, population_count> const& sheets() const { return sheets_; }
+  /// Returns the populations, prepared for computing densities.
+  [[nodiscard]] std::array<detail::SheetDensity, population_count> const& densities() const { return densities_; }
   /// Returns the rate of the tail: the density of further loss falls by a factor e for each 1/tail of the logarithm.
   [[nodiscard]] double tail() const { return tail_; }
   /// Returns the probability that an undated early book is of that year, relative to other years.
@@ -70,6 +83,8 @@ public:
   /// Returns, for each group of formats, the shares of its books on paper of each population. The shares of a group add
   /// up to 1.
   [[nodiscard]] std::array<std::array<double, population_count>, format_groups> papers(Region region, int year) const;
+  /// Six years, evenly over the range, or over all that are known.
+  [[nodiscard]] std::array<PaperOfYear, 6> sampled(Region region, std::optional<YearRange> years) const;
 
   /// Returns how common formats were and on which paper, for books of any of these years; all shares add up to 1. For a
   /// range, it is the mean over its years, weighted by their books; without years, over all known years. A range of

@@ -35,6 +35,9 @@ struct Priors {
   }
 };
 
+/// The shapes and the probability of no format that are used if the caller gives no priors.
+inline constexpr Priors usual_priors{};
+
 /// Returns equal shares for all formats, shapes and divisions, to find out what geometry alone says.
 constexpr Priors flat_priors() {
   Priors priors;

@@ -4,7 +4,7 @@
 /// drawn from the same books by edition, and all twenty can give their answers: 0.93, 0.85 to 0.97. The assumed parts
 /// (how common formats were after 1500) are the same in all of them, so after 1500 the true uncertainty is larger.
 ///
-/// The function computes twenty answers and keeps about 4 MB; infer.hpp does not include it.
+/// The function computes twenty answers and keeps about 5 MB; infer.hpp does not include it.
 #pragma once
 
 #include <bifolium/core/range.hpp>

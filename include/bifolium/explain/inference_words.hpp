@@ -130,6 +130,21 @@ constexpr std::string_view to_words(Reason const& reason) {
   return strength < strong ? "against it" : "against it, strongly";
 }
 
+/// Says how the sheets were printed, given the format, if they were not simply whole sheets of single paper: "on double paper
+/// (0.93)", "by half-sheets (0.97)", "on sheets cut in two beforehand, as quarto (0.60)"; commas separate several. The text
+/// is empty if none of these is likelier than not. The function allocates memory.
+inline std::string printing_words(FormatCandidate const& candidate) {
+  std::string text;
+  auto const add = [&](std::string_view words, double probability) {
+    text.append(text.empty() ? "" : ", ").append(words).append(" (").append(hundredths(probability)).append(")");
+  };
+  if (candidate.origin() == PaperOrigin::turned_mould) add("on double paper", candidate.twofold);
+  if (candidate.origin() == PaperOrigin::cut_half)
+    add("on sheets cut in two beforehand, as " + detail::uncut_format(candidate), candidate.cut_half);
+  if (candidate.by_half_sheets()) add("by half-sheets", candidate.half_sheets);
+  return text;
+}
+
 /// Lists the reasons: each kind of evidence for or against the first candidate, the strongest first. If chain lines run
 /// both ways, both directions are named. The function allocates memory.
 inline std::string why(Inference const& inference) {
@@ -146,7 +161,7 @@ inline std::string why(Inference const& inference) {
   if (first.stock != nullptr) text.append("; your paper '").append(first.stock).append("' explains it best");
   if (inference.none_of_these >= 0.5) text.append("; no format fits it: check the measures");
   if (inference.small_by_size_alone) text.append("; size alone cannot tell formats of more than twelve leaves");
-  if (first.twofold >= 0.5) text.append("; if it is, its paper is double: chain lines turned");
+  if (auto const printed = printing_words(first); !printed.empty()) text.append("; if it is, printed ").append(printed);
   return text;
 }
 
@@ -163,8 +178,8 @@ inline std::string format_statement(Inference const& inference) {
   return text;
 }
 
-/// Writes the verdict in a line without a full stop: "quarto, very probable (0.98); next octavo (0.02)". The function
-/// allocates memory.
+/// Writes the verdict in a line without a full stop: "octavo by half-sheets, very probable (0.98); next quarto (0.02)". The
+/// function allocates memory.
 inline std::string verdict(Inference const& inference) {
   using detail::with_probability;
   auto const& first = inference.candidates.front();
@@ -190,7 +205,12 @@ inline std::string verdict(Inference const& inference) {
     text.append(with_probability(first)).append(" or ").append(with_probability(second));
     return text.append(first.probability - second.probability < 0.1 ? ", about even" : "");
   default:
-    text.append(first.format.name()).append(", ").append(to_words(inference.certainty)).append(" (");
+    text.append(first.format.name());
+    if (first.by_half_sheets()) text.append(" by half-sheets");
+    if (first.origin() == PaperOrigin::turned_mould) text.append(" on double paper");
+    if (first.origin() == PaperOrigin::cut_half)
+      text.append(" (printed as ").append(detail::uncut_format(first)).append(" on sheets cut in two)");
+    text.append(", ").append(to_words(inference.certainty)).append(" (");
     text.append(hundredths(first.probability)).append("); next ").append(with_probability(second));
     return text;
   }
@@ -209,9 +229,8 @@ inline std::string paper_words(FormatCandidate const& candidate, std::optional<Y
     text.append("like ").append(names.substr(0, names.find(" / "))).append(", ");
   }
   text.append("of about ").append(detail::sides(candidate.sheet));
-  if (candidate.twofold >= 0.5) text.append(", from a double mould or a double sheet cut in two");
-  if (candidate.cut_half >= 0.3)
-    text.append(", perhaps cut in two beforehand and printed as ").append(detail::uncut_format(candidate));
+  if (candidate.origin() == PaperOrigin::turned_mould)
+    text.append(", from a double mould or a double sheet cut in two: its chain lines are turned");
   return text;
 }
 

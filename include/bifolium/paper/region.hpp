@@ -20,8 +20,8 @@ enum class Region : std::uint8_t {
   italy,
   rome,
   venice,
-  north_italy, ///< Florence, Milan, Bologna, Ferrara and similar towns
-  other_italy, ///< the other towns of Italy
+  north_italy, ///< Florence, Milan, Bologna, Ferrara and the towns counted with them, such as Naples
+  other_italy, ///< the other towns of Italy, such as Padua, Brescia, Genoa and Siena
   britain,
   ireland,
   france,

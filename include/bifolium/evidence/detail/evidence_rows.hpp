@@ -19,37 +19,55 @@ namespace detail {
 
 /// How often books of each of `ranked_leaves` are gathered in one way, early and late.
 struct GatheringShares {
+  int larger{}, smaller{};
   FormatShares early{}, late{};
   bool common{}; ///< an even number of leaves that is usual in some format
 
-  GatheringShares() = default;
-  GatheringShares(int leaves, int other) {
-    int const larger = leaves > other ? leaves : other, smaller = leaves == other ? 0 : leaves > other ? other : leaves;
-    common = smaller == 0 && larger % 2 == 0 && larger <= 16 && larger != 14;
-    std::array<bool, ranked_leaves.size()> known_early{};
-    for (auto const& row : paper_rows::gatherings) {
-      auto const f = ranked_number(row.leaves);
-      known_early[f] = known_early[f] || !row.late;
-      if (row.larger == larger && row.smaller == smaller) (row.late ? late : early)[f] = static_cast<double>(row.share);
-    }
-    if (smaller > 0 && larger != 2 * smaller) // folios and quartos are quired unevenly, in sixes and eights by turns
-      late[ranked_number(2)] = late[ranked_number(4)] = 0.04;
-    for (std::size_t f = 0; f < early.size(); ++f)
-      if (!known_early[f]) early[f] = late[f];
-  }
   /// On whole sheets, in one age.
   [[nodiscard]] double whole(std::size_t f, PaperAge const& age, EvidenceParameters const& p) const {
     return (common ? p.odd_gathering : p.odder_gathering) + 0.97 * (early[f] + age.late_make_up * (late[f] - early[f]));
   }
   /// On sheets cut in two: as a format of half as many leaves is gathered.
-  [[nodiscard]] double cut(std::size_t f, PaperAge const& age, EvidenceParameters const& p) const {
-    auto const of = ranked_number(ranked_leaves[f] / 2);
-    return whole(ranked_leaves[f] == 2 * ranked_leaves[of] ? of : f, age, p);
+  [[nodiscard]] double cut(LeafShape const& shape, PaperAge const& age, EvidenceParameters const& p) const {
+    return whole(shape.ranked_half, age, p);
   }
-  [[nodiscard]] double all(std::size_t f, PaperAge const& age, EvidenceParameters const& p) const {
-    return (1 - p.cut_halves) * whole(f, age, p) + p.cut_halves * cut(f, age, p);
+  [[nodiscard]] double all(LeafShape const& shape, PaperAge const& age, EvidenceParameters const& p) const {
+    return (1 - p.cut_halves) * whole(shape.ranked, age, p) + p.cut_halves * cut(shape, age, p);
   }
 };
+[[gnu::cold]] inline GatheringShares find_gathering_shares(int larger, int smaller) {
+  GatheringShares shares{larger, smaller};
+  shares.common = smaller == 0 && larger % 2 == 0 && larger <= 16 && larger != 14;
+  std::array<bool, ranked_leaves.size()> known_early{};
+  for (auto const& row : paper_rows::gatherings) {
+    auto const f = ranked_number(row.leaves);
+    known_early[f] = known_early[f] || !row.late;
+    if (row.larger == larger && row.smaller == smaller)
+      (row.late ? shares.late : shares.early)[f] = static_cast<double>(row.share);
+  }
+  if (smaller > 0 && larger != 2 * smaller) // folios and quartos are quired unevenly, in sixes and eights by turns
+    shares.late[ranked_number(2)] = shares.late[ranked_number(4)] = 0.04;
+  for (std::size_t f = 0; f < shares.early.size(); ++f)
+    if (!known_early[f]) shares.early[f] = shares.late[f];
+  return shares;
+}
+/// Of gatherings of 1 to 32 leaves.
+[[gnu::cold]] inline std::vector<GatheringShares> find_all_gathering_shares() {
+  std::vector<GatheringShares> all;
+  for (int leaves = 1; leaves <= 32; ++leaves) all.push_back(find_gathering_shares(leaves, 0));
+  return all;
+}
+inline std::vector<GatheringShares> const& all_gathering_shares() {
+  static auto const all = find_all_gathering_shares();
+  return all;
+}
+/// Of gatherings in so many leaves, or in two sizes by turns.
+inline GatheringShares gathering_shares(int leaves, int other) {
+  auto const& of_one_size = all_gathering_shares();
+  if (leaves == other && leaves <= static_cast<int>(of_one_size.size()))
+    return of_one_size[static_cast<std::size_t>(leaves - 1)];
+  return find_gathering_shares(leaves > other ? leaves : other, leaves == other ? 0 : leaves > other ? other : leaves);
+}
 
 /// What was seen, as far as it counts, and each once: vellum has neither chain lines nor marks, and what was seen over a
 /// gathering is not counted again for the one leaf. Looks at the evidence, which must outlive it.
@@ -72,7 +90,7 @@ struct Counted {
     }
     if (leaves_show_marks || leaves_show_chains) leaves.emplace(seen.leaves, *seen.gathering_leaves, age, p);
     if (seen.gathering_leaves)
-      gathering.emplace(*seen.gathering_leaves, seen.alternating_with.value_or(*seen.gathering_leaves));
+      gathering = gathering_shares(*seen.gathering_leaves, seen.alternating_with.value_or(*seen.gathering_leaves));
   }
   [[nodiscard]] ChainLines chains() const {
     return of_paper && !leaves_show_chains ? seen.chain_lines : ChainLines::unknown;
@@ -98,6 +116,7 @@ struct EvidenceRow {
   char const* identifier; ///< for machines
   char const* name;       ///< in a sentence
   bool by_scheme;         ///< schemes of one kind of leaf differ in it
+  bool by_mould;          ///< single and double paper differ in it
   double cost;            ///< of looking, against opening the book at its signatures; proposed
   bool (*seen)(Counted const&);
   double (*likelihood)(Case const&); ///< missing where size and year are weighed
@@ -201,14 +220,9 @@ inline double edges_by_chance(Counted const& c) {
 
 /// The sizes of gathering that a look may find.
 inline constexpr std::array<int, 10> gatherings_found{2, 4, 6, 8, 9, 10, 12, 16, 18, 24};
-inline std::array<GatheringShares, gatherings_found.size()> make_shares_found() {
-  std::array<GatheringShares, gatherings_found.size()> all;
-  for (std::size_t k = 0; k < all.size(); ++k) all[k] = {gatherings_found[k], gatherings_found[k]};
-  return all;
-}
 inline double gathering_found(Case const& one, int i) {
-  static auto const shares = make_shares_found();
-  return shares[static_cast<std::size_t>(i)].all(one.shape.ranked, one.counted.age, one.counted.parameters);
+  auto const leaves = static_cast<std::size_t>(gatherings_found[static_cast<std::size_t>(i)]);
+  return all_gathering_shares()[leaves - 1].all(one.shape, one.counted.age, one.counted.parameters);
 }
 /// Type pages in steps of an eighth of the logarithm, from 50 mm up.
 inline double type_page_found(Case const& one, int i) {
@@ -218,10 +232,10 @@ inline double type_page_found(Case const& one, int i) {
 }
 
 inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
-    EvidenceRow{EvidenceKind::size, "size", "size", false, 1,
+    EvidenceRow{EvidenceKind::size, "size", "size", false, false, 1,
                 [](Counted const& c) { return c.seen.height.has_value() || c.seen.width.has_value(); }, nullptr,
                 [](Counted const&) { return 1.0; }, 0, nullptr},
-    {EvidenceKind::chain_lines, "chain_lines", "chain lines", false, 1.2,
+    {EvidenceKind::chain_lines, "chain_lines", "chain lines", false, true, 1.2,
      [](Counted const& c) { return c.chains() != ChainLines::unknown; },
      [](Case const& one) {
        auto const seen = one.counted.chains();
@@ -233,7 +247,7 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
        return chains_likelihood(one.shape.chain_lines, static_cast<ChainLines>(i + 1), one.twofold,
                                 one.counted.parameters.chain_slip);
      }},
-    {EvidenceKind::watermark, "watermark", "place of the watermark", false, 4,
+    {EvidenceKind::watermark, "watermark", "place of the watermark", false, true, 4,
      [](Counted const& c) { return c.mark() != MarkPlace::unknown || c.countermark() != MarkPlace::unknown; },
      [](Case const& one) { return marks_likelihood(one, one.counted.mark(), one.counted.countermark()); },
      [](Counted const& c) {
@@ -244,22 +258,20 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
      },
      7,
      [](Case const& one, int i) { return marks_likelihood(one, static_cast<MarkPlace>(i + 1), MarkPlace::unknown); }},
-    {EvidenceKind::gathering, "gathering", "gathering", false, 1,
+    {EvidenceKind::gathering, "gathering", "gathering", false, false, 1,
      [](Counted const& c) { return c.gathering.has_value(); },
-     [](Case const& one) {
-       return one.counted.gathering->all(one.shape.ranked, one.counted.age, one.counted.parameters);
-     },
+     [](Case const& one) { return one.counted.gathering->all(one.shape, one.counted.age, one.counted.parameters); },
      [](Counted const& c) { return c.parameters.chance.gathering; }, 10, gathering_found},
-    {EvidenceKind::type_page, "type_page", "type page", false, 2,
+    {EvidenceKind::type_page, "type_page", "type page", false, false, 2,
      [](Counted const& c) { return c.seen.type_height.has_value(); }, nullptr,
      [](Counted const& c) { return c.parameters.chance.type_page; }, 16, type_page_found},
-    {EvidenceKind::edges, "edges", "edges", true, 3,
+    {EvidenceKind::edges, "edges", "edges", true, true, 3,
      [](Counted const& c) {
        return c.seen.head != EdgeSeen::unknown || c.seen.tail != EdgeSeen::unknown ||
               c.seen.fore_edge != EdgeSeen::unknown;
      },
      edges_likelihood, edges_by_chance, 0, nullptr},
-    {EvidenceKind::point_hole, "point_hole", "point-holes", true, 5,
+    {EvidenceKind::point_hole, "point_hole", "point-holes", true, false, 5,
      [](Counted const& c) { return c.seen.point_hole != HolePlace::unknown; },
      [](Case const& one) { return hole_likelihood(one, one.counted.seen.point_hole); },
      [](Counted const& c) { return c.parameters.chance.point_hole; }, 6,
@@ -267,13 +279,13 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
        auto const visible = one.counted.parameters.holes_visible;
        return i == 5 ? 1 - visible : visible * hole_likelihood(one, static_cast<HolePlace>(i + 1));
      }},
-    {EvidenceKind::leaves, "leaves", "marks and chain lines over the gathering", true, 6,
+    {EvidenceKind::leaves, "leaves", "marks and chain lines over the gathering", true, false, 6,
      [](Counted const& c) { return c.leaves.has_value(); },
      [](Case const& one) {
        return one.counted.leaves->of(static_cast<std::size_t>(&one.scheme - scheme_facts().data()));
      },
      [](Counted const& c) { return c.leaves->by_chance(); }, 0, nullptr},
-    {EvidenceKind::year, "year", "year of printing", false, 2,
+    {EvidenceKind::year, "year", "year of printing", false, false, 2,
      [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr,
      [](Counted const&) { return 1.0; }, 0, nullptr}};
 

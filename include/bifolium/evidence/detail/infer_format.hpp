@@ -12,14 +12,13 @@ inline namespace v0 {
 BIFOLIUM_INLINE Inference infer_format(Observation const& observation, Assumptions const& assumed) {
   auto const& seen = observation.seen();
   detail::Counted const counted{seen, *assumed.parameters, PaperAge::of(seen.year, seen.place)};
-  Priors const usual;
+  auto const& model = assumed.model != nullptr ? *assumed.model : fitted_paper_model();
   detail::Tallies tallies;
   auto const chains = counted.chains();
   std::size_t const reading = chains == ChainLines::vertical ? 1 : chains == ChainLines::horizontal ? 2 : 0;
-  detail::Weigher weigher{counted, assumed, assumed.priors ? *assumed.priors : usual, tallies};
+  detail::Weigher weigher{counted, assumed, model, assumed.priors ? *assumed.priors : usual_priors, tallies};
   weigher.weigh(reading);
   auto inference = detail::Ranking{tallies, counted, assumed, reading}.inference();
-  auto const& model = assumed.model != nullptr ? *assumed.model : fitted_paper_model();
   inference.look_next = detail::look_next(tallies, weigher, model, counted, reading);
   if (chains != ChainLines::both) return inference;
   inference.mixed = detail::mixture(tallies, counted, assumed);

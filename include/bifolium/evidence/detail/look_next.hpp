@@ -30,7 +30,7 @@ class Look {
   std::size_t count_{};
   double before_{};
 
-  static double entropy_part(double p) { return p > 0 ? -p * real::log(p) : 0; }
+  static double entropy_part(double p) { return p > 1e-9 ? -p * real::quick_log(p) : 0; }
 
 public:
   /// Formats below one in two hundred are passed over: what a look tells of them is not worth it.
@@ -77,25 +77,15 @@ public:
 /// How much the year would tell: the size again, with the formats and the paper of years over the whole range.
 inline Expectation expect_of_year(Look const& look, Weigher const& weigher, PaperModel const& model,
                                   LeafEvidence const& seen) {
-  constexpr int asked = 6;
-  auto const range = seen.year.value_or(YearRange{1450, 1850});
-  std::array<FormatShares, asked> formats;
-  std::array<std::array<std::array<double, population_count>, format_groups>, asked> papers;
-  std::array<double, asked> books{};
-  for (int i = 0; i < asked; ++i) {
-    auto const year = range.from + (2 * i + 1) * range.size() / (2 * asked);
-    auto const at = static_cast<std::size_t>(i);
-    formats[at] = model.shares(seen.place, year), papers[at] = model.papers(seen.place, year);
-    books[at] = model.books_of(year);
-  }
+  auto const years = model.sampled(seen.place, seen.year);
   Tally const* last = nullptr;
   std::array<double, population_count> sizes{};
-  return look.expect(asked, [&](Tally const& tally, std::size_t o) {
+  return look.expect(years.size(), [&](Tally const& tally, std::size_t o) {
     if (&tally != last) sizes = weigher.sizes(*tally.kind), last = &tally;
-    auto const& paper = papers[o][format_group(tally.kind->leaves)];
+    auto const& paper = years[o].papers[format_group(tally.kind->leaves)];
     double size = 0;
     for (std::size_t k = 0; k < population_count; ++k) size += paper[k] * sizes[k];
-    return books[o] * formats[o][tally.kind->ranked] * size;
+    return years[o].books * years[o].formats[tally.kind->ranked] * size;
   });
 }
 
@@ -113,17 +103,25 @@ inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher con
     if (worth > most) most = worth, next = row.kind;
   };
   auto const& seen = counted.seen;
-  for (auto const& row : evidence_rows) {
-    if (row.outcomes == 0 || row.seen(counted) || Expectation::most / row.cost <= most) continue;
-    bool const of_one_leaf = row.kind == EvidenceKind::chain_lines || row.kind == EvidenceKind::watermark;
+  // the cheap ones first: what they promise makes the dear ones not worth asking
+  for (auto const kind : {EvidenceKind::gathering, EvidenceKind::chain_lines, EvidenceKind::type_page,
+                          EvidenceKind::year, EvidenceKind::watermark, EvidenceKind::point_hole}) {
+    auto const& row = row_of(kind);
+    if (row.seen(counted) || Expectation::most / row.cost <= most) continue;
+    if (kind == EvidenceKind::year) {
+      consider(row, expect_of_year(look, weigher, model, seen));
+      continue;
+    }
+    bool const of_one_leaf = kind == EvidenceKind::chain_lines || kind == EvidenceKind::watermark;
     if (of_one_leaf && (!counted.of_paper || counted.leaves)) continue;
-    if (row.kind == EvidenceKind::chain_lines && seen.material == Material::wove) continue;
-    if (row.kind == EvidenceKind::point_hole && !counted.of_paper) continue;
+    if (kind == EvidenceKind::chain_lines && seen.material == Material::wove) continue;
+    if (kind == EvidenceKind::point_hole && !counted.of_paper) continue;
+    auto const& schemes = scheme_facts();
     auto const expected = look.expect(static_cast<std::size_t>(row.outcomes), [&](Tally const& t, std::size_t o) {
       auto const double_paper = t.together[reading] > 0 ? t.twofold / t.together[reading] : 0;
-      Case one{counted, *t.kind, scheme_facts()[t.scheme], double_paper > 0.5, weigher.log_height(t)};
+      Case one{counted, *t.kind, schemes[t.scheme], double_paper > 0.5, weigher.log_height(t)};
       auto const likely = row.of_outcome(one, static_cast<int>(o));
-      if (double_paper < 0.02 || double_paper > 0.98) return likely;
+      if (!row.by_mould || double_paper < 0.02 || double_paper > 0.98) return likely;
       one.twofold = !one.twofold;
       auto const other = row.of_outcome(one, static_cast<int>(o));
       return one.twofold ? (1 - double_paper) * likely + double_paper * other
@@ -131,9 +129,6 @@ inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher con
     });
     consider(row, expected);
   }
-  auto const& year = row_of(EvidenceKind::year);
-  if (!year.seen(counted) && Expectation::most / year.cost > most)
-    consider(year, expect_of_year(look, weigher, model, seen));
   return next;
 }
 

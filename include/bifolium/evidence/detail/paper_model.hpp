@@ -57,7 +57,8 @@ template <class Numbers> double sum_of(Numbers const& numbers) {
   return sum;
 }
 template <class Numbers> void divide(Numbers& numbers, double by) {
-  for (auto& one : numbers) one /= by;
+  auto const part = 1 / by;
+  for (auto& one : numbers) one *= part;
 }
 
 } // namespace detail
@@ -123,14 +124,24 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
   }
 }
 
+namespace detail {
+/// Something made of each population.
+template <class Make> auto of_each_population(std::array<SheetPopulation, population_count> const& all, Make make) {
+  return [&]<std::size_t... k>(std::index_sequence<k...>) {
+    return std::array<decltype(make(all[0])), population_count>{make(all[k])...};
+  }
+  (std::make_index_sequence<population_count>{});
+}
+} // namespace detail
 [[gnu::cold]] inline PaperModel::PaperModel(PaperCounts const& counts)
-    : populations_{counts.populations}, sheets_{[&]<std::size_t... k>(std::index_sequence<k...>){
-                                            return std::array<Sheet<millimetres>, population_count>{
-                                                counts.populations[k].sheet()...};
-} // namespace v0
-(std::make_index_sequence<population_count>{})
-} // namespace bifolium
-, tail_{counts.tail} {
+    : populations_{counts.populations}, sheets_{detail::of_each_population(
+                                            populations_, [](SheetPopulation const& p) { return p.sheet(); })},
+      densities_{detail::of_each_population(
+          populations_,
+          [](SheetPopulation const& p) {
+            return detail::SheetDensity{p.log_long, p.log_short, p.long_variance, p.covariance, p.short_variance};
+          })},
+      tail_{counts.tail} {
   for (auto const& one : counts.sheets)
     for (auto region = one.region;; region = leans_on(region)) {
       counts_[static_cast<std::size_t>(region)][one.year_number][one.group][one.population] +=
@@ -161,11 +172,7 @@ inline SheetLine const& usual_lay(int leaves) {
 
 inline void PaperModel::learn(std::span<KnownBook const> books) {
   using real::log;
-  std::array<detail::SheetDensity, population_count> densities;
-  for (std::size_t k = 0; k < population_count; ++k) {
-    auto const& p = populations_[k];
-    densities[k] = {p.log_long, p.log_short, p.long_variance, p.covariance, p.short_variance, tail_};
-  }
+  detail::LossLaw const loss{tail_, 0, tail_};
   auto added = counts_;
   for (auto const& book : books) {
     auto const& lay = detail::usual_lay(book.leaves);
@@ -175,7 +182,7 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
     auto const across = log((upright ? book.height : book.width).count() * parts.short_side);
     auto const group = format_group(book.leaves);
     auto held = papers(book.region, book.year)[group];
-    for (std::size_t k = 0; k < population_count; ++k) held[k] *= densities[k].of_both(along, across);
+    for (std::size_t k = 0; k < population_count; ++k) held[k] *= densities_[k].of_both(along, across, loss);
     auto const all = detail::sum_of(held);
     if (!(all > 0)) continue; // a leaf of no sheet that is known
     auto const at = detail::counted_between(book.year);
@@ -201,7 +208,7 @@ inline FormatShares PaperModel::shares(Region region, int year) const {
   auto const& years = log_shares_[static_cast<std::size_t>(region)];
   FormatShares shares;
   for (std::size_t f = 0; f < shares.size(); ++f)
-    shares[f] = real::exp(years[at.from][f] + at.part * (years[at.to][f] - years[at.from][f]));
+    shares[f] = real::quick_exp(years[at.from][f] + at.part * (years[at.to][f] - years[at.from][f]));
   detail::divide(shares, detail::sum_of(shares));
   return shares;
 }
@@ -213,10 +220,20 @@ inline std::array<std::array<double, population_count>, format_groups> PaperMode
   ByGroup papers;
   for (std::size_t g = 0; g < format_groups; ++g) {
     for (std::size_t k = 0; k < population_count; ++k)
-      papers[g][k] = real::exp(from[g][k] + at.part * (to[g][k] - from[g][k]));
+      papers[g][k] = real::quick_exp(from[g][k] + at.part * (to[g][k] - from[g][k]));
     detail::divide(papers[g], detail::sum_of(papers[g]));
   }
   return papers;
+}
+inline std::array<PaperOfYear, 6> PaperModel::sampled(Region region, std::optional<YearRange> years) const {
+  if (!years) return sampled_[static_cast<std::size_t>(region)];
+  std::array<PaperOfYear, 6> sampled;
+  constexpr auto count = static_cast<int>(sampled.size());
+  for (int i = 0; i < count; ++i) {
+    auto const year = years->from + (2 * i + 1) * years->size() / (2 * count);
+    sampled[static_cast<std::size_t>(i)] = {books_of(year), shares(region, year), papers(region, year)};
+  }
+  return sampled;
 }
 namespace detail {
 
@@ -256,7 +273,8 @@ inline JointShares PaperModel::joint(Region region, std::optional<YearRange> yea
     }
     all += books;
   }
-  for (auto& format : joint) detail::divide(format, all);
+  if (asked.size() > 1)
+    for (auto& format : joint) detail::divide(format, all);
   return joint;
 }
 [[gnu::cold]] inline void PaperModel::sum_undated(PaperCounts const& counts) {
@@ -274,6 +292,7 @@ inline JointShares PaperModel::joint(Region region, std::optional<YearRange> yea
     }
     for (auto& format : sum) detail::divide(format, all);
     undated_[r] = sum;
+    sampled_[r] = sampled(region, YearRange{first, last + 1});
     FormatShares incunables{};
     for (auto asked = region;; asked = leans_on(asked)) {
       for (auto const& one : counts.formats)

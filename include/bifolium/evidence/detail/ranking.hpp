@@ -16,30 +16,37 @@ class Ranking {
   std::size_t reading_;
   double all_, prior_{};
   std::array<double, evidence_kinds> alone_{};
+  std::array<Reason, evidence_kinds> reasons_{}; // without their weights
   std::array<std::size_t, std::tuple_size_v<decltype(Tallies::of_format)>> order_{};
   std::size_t candidates_{};
 
-  [[nodiscard]] std::array<Reason, evidence_kinds> reasons(Tally const& tally) const {
-    std::array<Reason, evidence_kinds> reasons{};
-    for (std::size_t i = 0; i < evidence_kinds; ++i) {
-      auto& reason = reasons[i];
-      reason.kind = static_cast<EvidenceKind>(i);
-      reason.seen = evidence_rows[i].seen(counted_);
-      if (!reason.seen || reason.kind == EvidenceKind::year) continue;
-      auto const own = tally.alone[i] / tally.prior;
-      auto const others = (alone_[i] - tally.alone[i]) / (prior_ - tally.prior);
-      if (own > 0 && others > 0) reason.weight = real::log(own / others);
+  void weigh_reasons(std::array<Reason, evidence_kinds>& reasons, Tally const& tally) const {
+    reasons = reasons_;
+    auto const rest = prior_ - tally.prior;
+    for (std::size_t i = 0; i < tallies_.seen_count; ++i) {
+      auto const kind = tallies_.seen[i];
+      auto const own = tally.alone[kind] * rest, others = (alone_[kind] - tally.alone[kind]) * tally.prior;
+      if (own > 0 && others > 0 && kind != static_cast<std::uint8_t>(EvidenceKind::year))
+        reasons[kind].weight = real::quick_log(own / others);
     }
-    return reasons;
   }
   /// How likely the format was printed on cut sheets, by how it is gathered.
   [[nodiscard]] double cut_half(Tally const& tally) const {
     auto const cut = counted_.parameters.cut_halves;
     if (!counted_.gathering) return cut;
-    auto const f = tally.kind->ranked;
     auto const& gathering = *counted_.gathering;
-    return cut * gathering.cut(f, counted_.age, counted_.parameters) /
-           gathering.all(f, counted_.age, counted_.parameters);
+    return cut * gathering.cut(*tally.kind, counted_.age, counted_.parameters) /
+           gathering.all(*tally.kind, counted_.age, counted_.parameters);
+  }
+
+  /// How likely it was printed by half-sheets: where the gathering was seen it tells, and otherwise how books are made up.
+  [[nodiscard]] double half_sheets(LeafShape const& kind, double cut) const {
+    if (kind.leaves < 4 || kind.leaves > 2 * static_cast<int>(all_gathering_shares().size())) return 0;
+    auto const& seen = counted_.seen;
+    if (seen.gathering_leaves) return 2 * *seen.gathering_leaves == kind.leaves && !seen.alternating_with ? 1 - cut : 0;
+    auto const& half = all_gathering_shares()[static_cast<std::size_t>(kind.leaves / 2 - 1)];
+    auto const early = half.early[kind.ranked], late = half.late[kind.ranked];
+    return (1 - cut) * (early + counted_.age.late_make_up * (late - early));
   }
 
 public:
@@ -48,7 +55,7 @@ public:
     for (std::size_t i = 0; i < tallies.count; ++i) {
       auto const& tally = tallies.of_format[i];
       prior_ += tally.prior;
-      for (std::size_t k = 0; k < evidence_kinds; ++k) alone_[k] += tally.alone[k];
+      for (std::size_t k = 0; k < tallies.seen_count; ++k) alone_[tallies.seen[k]] += tally.alone[tallies.seen[k]];
       if (!(tally.prior > 0)) continue;
       // in order of probability; of equals the earlier scheme first
       auto at = candidates_++;
@@ -56,30 +63,38 @@ public:
         order_[at] = order_[at - 1];
       order_[at] = i;
     }
+    for (std::size_t k = 0; k < evidence_kinds; ++k) reasons_[k].kind = static_cast<EvidenceKind>(k);
+    for (std::size_t k = 0; k < tallies.seen_count; ++k) reasons_[tallies.seen[k]].seen = true;
   }
 
-  [[nodiscard]] FormatCandidate candidate(Tally const& tally) const {
+  void fill(FormatCandidate& candidate, Tally const& tally) const {
     bool const own = tally.paper >= population_count;
     auto const& model = assumed_.model != nullptr ? *assumed_.model : fitted_paper_model();
     auto const* const stock = own ? &assumed_.stocks[tally.paper - population_count] : nullptr;
-    auto const sheet = own ? stock->sheet : model.sheets()[tally.paper];
-    return {.format = tally.kind->format,
-            .probability = tally.together[reading_] / all_,
-            .scheme = scheme_facts()[tally.scheme].scheme,
-            .sheet = sheet,
-            .stock = own ? stock->name : nullptr,
-            .uncut = leaf_size(tally.kind->lay, sheet),
-            .kind = tally.kind,
-            .twofold = tally.together[reading_] > 0 ? tally.twofold / tally.together[reading_] : 0,
-            .cut_half = cut_half(tally),
-            .reasons = reasons(tally)};
+    auto const here = tally.together[reading_];
+    candidate.format = tally.kind->format;
+    candidate.probability = here / all_;
+    candidate.scheme = scheme_facts()[tally.scheme].scheme;
+    candidate.sheet = own ? stock->sheet : model.sheets()[tally.paper];
+    candidate.stock = own ? stock->name : nullptr;
+    candidate.uncut = leaf_size(tally.kind->lay, candidate.sheet);
+    candidate.kind = tally.kind;
+    candidate.twofold = here > 0 ? tally.twofold / here : 0;
+    candidate.cut_half = cut_half(tally);
+    candidate.half_sheets = half_sheets(*tally.kind, candidate.cut_half);
+    weigh_reasons(candidate.reasons, tally);
+  }
+  [[nodiscard]] FormatCandidate candidate(Tally const& tally) const {
+    FormatCandidate candidate;
+    fill(candidate, tally);
+    return candidate;
   }
   /// Returns the whole answer but for a mixture. Allocates its candidates.
   [[nodiscard]] Inference inference() const {
     Inference inference;
     inference.candidates.reserve(candidates_);
     for (std::size_t i = 0; i < candidates_; ++i)
-      inference.candidates.push_back(candidate(tallies_.of_format[order_[i]]));
+      fill(inference.candidates.emplace_back(), tallies_.of_format[order_[i]]);
     inference.none_of_these = tallies_.none[reading_] / all_;
     inference.own_priors = assumed_.priors.has_value();
     inference.own_books = assumed_.model != nullptr && assumed_.model->own_books() > 0;
@@ -124,9 +139,9 @@ public:
       auto const given = mixed * (cut ? 0.9 : 0.1 * b.prior);
       auto here = a.together[1] * given * b.together[2] / b.prior;
       if (cut && counted.gathering) { // the part on cut sheets is gathered as the rest is
-        auto const f = a.kind->leaves > b.kind->leaves ? a.kind->ranked : b.kind->ranked;
-        here *= counted.gathering->cut(f, counted.age, counted.parameters) /
-                counted.gathering->all(f, counted.age, counted.parameters);
+        auto const& half = a.kind->leaves > b.kind->leaves ? *a.kind : *b.kind;
+        here *= counted.gathering->cut(half, counted.age, counted.parameters) /
+                counted.gathering->all(half, counted.age, counted.parameters);
       }
       all += here;
       if (here > most) most = here, vertical = &a, horizontal = &b;

@@ -46,71 +46,93 @@ inline NormalTail const& normal_tail() {
   return table;
 }
 
-/// One population, made ready for the losses of one state of leaf. All lengths are natural logarithms; sides are counted
-/// from the mean of the population.
+/// What binders take from leaves in one state: further loss falls off by e for every 1/`tail` of the logarithm, but for a share
+/// of copies, `cropped`, of which it does so for every 1/`cropped_tail`. They count where both sides are known; one side
+/// alone cannot tell a cropped leaf from one of a smaller sheet.
+struct LossLaw {
+  double tail{}, cropped{}, cropped_tail{};
+};
+
+/// One population. All lengths are natural logarithms.
+///
+/// Two numbers of a sheet tell how likely it is: how far its shape is from that of the population, which no loss changes
+/// since both sides lose alike, and how far its size is, along which the loss runs. The bell curve of two sides is the
+/// product of one for the shape and one for the size.
 class SheetDensity {
   struct Side {
     double variance, spread;
   };
   NormalTail const* beyond_{};
   std::array<double, 2> mean_{};
-  std::array<Side, 2> side_{}; // long, short
-  double a_{}, b_{}, c_{};     // of the inverse of the covariance
-  double root_{}, peak_{}, tail_{};
-  double cropped_{}, longer_{1};
+  std::array<Side, 2> side_{};               // long, short
+  double shape_{}, of_shape_{};              // its mean, and -1/2 over its variance
+  double by_long_{}, by_short_{}, at_{};     // size in its spreads: what each side adds, and what the mean has
+  double root_{}, peak_{};                   // spread of the size
+  static constexpr double hardly_ever = -32; // e to that is 0 for us
 
-  /// exp(exponent) times the normal distribution up to z, where exponent - z²/2 is `bell`.
-  [[nodiscard, gnu::noinline]] double up_to(double z, double bell) const {
-    if (z < 0) return real::exp(bell) * (*beyond_)(-z);
-    return real::exp(bell + z * z / 2) - real::exp(bell) * (*beyond_)(z);
+  /// exp(exponent) times the normal distribution up to z, where exponent - z²/2 is `bell`. `of_bell`: exp(bell).
+  [[nodiscard]] double up_to(double z, double bell, double of_bell) const {
+    if (z < 0) return of_bell * (*beyond_)(-z);
+    return real::quick_exp(bell + z * z / 2) - of_bell * (*beyond_)(z);
+  }
+  [[nodiscard, gnu::noinline]] double of_both_near(double bell, double size, LossLaw const& loss) const {
+    auto const z = -size - loss.tail * root_, cropped = -size - loss.cropped_tail * root_;
+    constexpr double all_but_1e_9 = 6;
+    if (z > all_but_1e_9) { // far down the tails, where the bell is over
+      auto const usual = loss.tail * real::quick_exp(bell + z * z / 2);
+      if (!(loss.cropped > 0)) return peak_ * usual;
+      return peak_ * ((1 - loss.cropped) * usual +
+                      loss.cropped * loss.cropped_tail * real::quick_exp(bell + cropped * cropped / 2));
+    }
+    auto const of_bell = real::quick_exp(bell);
+    auto const usual = loss.tail * up_to(z, bell, of_bell);
+    if (!(loss.cropped > 0)) return peak_ * usual;
+    return peak_ * ((1 - loss.cropped) * usual + loss.cropped * loss.cropped_tail * up_to(cropped, bell, of_bell));
   }
 
 public:
   SheetDensity() = default;
-  /// `tail`: see `PaperModel::tail`. Precondition: the covariance is of a distribution.
-  SheetDensity(double log_long, double log_short, double long_variance, double covariance, double short_variance,
-               double tail)
+  /// Precondition: the covariance is of a distribution.
+  SheetDensity(double log_long, double log_short, double long_variance, double covariance, double short_variance)
       : beyond_{&normal_tail()}, mean_{log_long, log_short}, side_{Side{long_variance, real::sqrt(long_variance)},
                                                                    Side{short_variance, real::sqrt(short_variance)}},
-        tail_{tail} {
+        shape_{log_long - log_short}, of_shape_{-0.5 / (long_variance - 2 * covariance + short_variance)} {
     constexpr double two_pi = 6.28318530717958647692;
     auto const determinant = long_variance * short_variance - covariance * covariance;
-    a_ = short_variance / determinant, b_ = -covariance / determinant, c_ = long_variance / determinant;
-    auto const all = a_ + 2 * b_ + c_;
+    auto const a = short_variance / determinant, b = -covariance / determinant, c = long_variance / determinant;
+    auto const all = a + 2 * b + c; // the inverse of the covariance, added up
     root_ = 1 / real::sqrt(all);
-    peak_ = tail / real::sqrt(two_pi * determinant * all);
+    by_long_ = (a + b) * root_, by_short_ = (b + c) * root_;
+    at_ = by_long_ * log_long + by_short_ * log_short;
+    peak_ = 1 / real::sqrt(two_pi * determinant * all);
   }
-  /// Of copies of which nobody says so, a share has been cropped: their tail falls off only `longer` times as fast. It counts
-  /// where both sides are known; one side alone cannot tell a cropped leaf from one of a smaller sheet.
-  void crop(double share, double longer) { cropped_ = share, longer_ = longer; }
   [[nodiscard]] double mean(std::size_t side) const { return mean_[side]; }
   [[nodiscard]] double variance(std::size_t side) const { return side_[side].variance; }
 
-  /// Both sides measured. 0 for what is less likely than e^-40.
-  [[nodiscard]] double of_both(double log_long, double log_short) const {
-    auto const x = log_long - mean_[0], y = log_short - mean_[1];
-    auto const bell = -0.5 * (x * (a_ * x + 2 * b_ * y) + c_ * y * y);
-    auto const z = -((a_ + b_) * x + (b_ + c_) * y + tail_) * root_;
-    auto const cropped = z + (1 - longer_) * tail_ * root_; // as z, for the longer tail
-    if (bell + (cropped > 0 ? cropped * cropped / 2 : 0) < -40) return 0;
-    auto const usual = up_to(z, bell);
-    return peak_ * (cropped_ > 0 ? (1 - cropped_) * usual + cropped_ * longer_ * up_to(cropped, bell) : usual);
+  /// Both sides measured. 0 for what is less likely than e^-32.
+  [[nodiscard]] double of_both(double log_long, double log_short, LossLaw const& loss) const {
+    auto const apart = log_long - log_short - shape_, of_shape = of_shape_ * apart * apart;
+    if (of_shape < hardly_ever) return 0;
+    auto const size = by_long_ * log_long + by_short_ * log_short - at_, bell = of_shape - size * size / 2;
+    auto const lost = -size - loss.cropped_tail * root_; // what the longer tail makes of it
+    if (bell + (lost > 0 ? lost * lost / 2 : 0) < hardly_ever) return 0;
+    return of_both_near(bell, size, loss);
   }
   /// One side measured: 0 the long one, 1 the short one.
-  [[nodiscard]] double of_side(std::size_t side, double length) const {
+  [[nodiscard]] double of_side(std::size_t side, double length, LossLaw const& loss) const {
     auto const& of = side_[side];
-    auto const x = length - mean_[side];
-    return tail_ * up_to(-(x + tail_ * of.variance) / of.spread, -0.5 * x * x / of.variance);
+    auto const x = length - mean_[side], bell = -0.5 * x * x / of.variance;
+    return loss.tail * up_to(-(x + loss.tail * of.variance) / of.spread, bell, real::quick_exp(bell));
   }
   /// One side of which two bounds are known. `fall`: exp(-tail (to - from)), the same for all populations.
-  [[nodiscard]] double side_between(std::size_t side, double from, double to, double fall) const {
+  [[nodiscard]] double side_between(std::size_t side, double from, double to, double fall, LossLaw const& loss) const {
     auto const& of = side_[side];
-    auto const low = from - mean_[side], high = to - mean_[side], bend = -tail_ * of.variance;
+    auto const low = from - mean_[side], high = to - mean_[side], bend = -loss.tail * of.variance;
     // below the bend, what the tail alone gives; the same at both ends but for the fall
-    auto const at_high = low < bend ? real::exp(tail_ * (high - bend / 2)) : 0;
+    auto const at_high = low < bend ? real::quick_exp(loss.tail * (high - bend / 2)) : 0;
     auto const up_to_end = [&](double x, double tail_here) {
       auto const u = x / of.spread, bell = -0.5 * u * u;
-      auto const here = bell < -40 ? 0 : real::exp(bell);
+      auto const here = bell < hardly_ever ? 0 : real::quick_exp(bell);
       auto const z = u - bend / of.spread; // the tail's own measure, less than 0 below the bend
       auto const of_tail = z > 0 ? here * (*beyond_)(z) : tail_here - here * (*beyond_)(-z);
       return (u > 0 ? 1 - here * (*beyond_)(u) : here * (*beyond_)(-u)) + of_tail;

@@ -28,8 +28,9 @@ struct Tally {
 struct Tallies {
   std::array<Tally, 24> of_format{};
   std::size_t count{};
-  ByChains none{}; ///< that it is none of these, in the unit of `together`
-  JointShares joint{};
+  ByChains none{};                                 ///< that it is none of these, in the unit of `together`
+  std::array<std::uint8_t, evidence_kinds> seen{}; ///< the kinds of evidence that were seen
+  std::size_t seen_count{};
 
   [[nodiscard]] double all(std::size_t chains) const {
     double sum = none[chains];
@@ -38,47 +39,74 @@ struct Tallies {
   }
 };
 
+/// A leaf's size as the sheet of one kind of leaf that it implies, ready to be asked of each population.
+struct ImpliedSheet {
+  enum class Known : std::uint8_t { none, both, one, between } known{};
+  std::uint8_t side{};                      ///< of one side alone: 0 the long one, 1 the short one
+  double log_long{}, log_short{}, length{}; ///< of one side alone its length
+  double low{}, fall{}; ///< of one side between two bounds the lower, and how the tail falls between them
+
+  /// Calls with the number of each population and how likely the size is on it.
+  template <class Densities, class Call> void ask(Densities const& all, LossLaw const& loss, Call call) const {
+    auto const each = [&](auto density) {
+      for (std::size_t k = 0; k < all.size(); ++k) call(k, density(all[k]));
+    };
+    switch (known) {
+    case Known::none:
+      return each([](SheetDensity const&) { return 1.0; });
+    case Known::both:
+      return each([&](SheetDensity const& sheets) { return sheets.of_both(log_long, log_short, loss); });
+    case Known::one:
+      return each([&](SheetDensity const& sheets) { return sheets.of_side(side, length, loss); });
+    case Known::between:
+      return each([&](SheetDensity const& sheets) { return sheets.side_between(side, low, length, fall, loss); });
+    }
+  }
+};
+
 /// Height, width and type page as the densities want them: logarithms of the leaf, without its boards.
 class LogMeasures {
+  ImpliedSheet::Known known_{};
   double low_{}, height_{}, width_{}, type_{}, fall_{};
-  bool has_height_, has_width_, has_type_, interval_{};
+  bool has_height_, has_type_;
 
 public:
-  /// `tail`: of the populations.
+  /// `tail`: of the losses.
   LogMeasures(LeafEvidence const& seen, double tail, EvidenceParameters const& p)
-      : has_height_{seen.height.has_value()}, has_width_{seen.width.has_value()}, has_type_{
-                                                                                      seen.type_height.has_value()} {
+      : has_height_{seen.height.has_value()}, has_type_{seen.type_height.has_value()} {
+    using enum ImpliedSheet::Known;
     constexpr double least = 5; // mm; boards leave no less
     auto const boards = p.boards.count() * (seen.of == MeasureOf::leaf ? 0 : seen.of == MeasureOf::binding ? 1 : 0.5);
     auto const step = seen.rounded_up_to.count();
-    auto const logarithm = [&](double length) { return real::log(length > least ? length : least); };
-    interval_ = step > 0 && has_height_ != has_width_;
+    auto const logarithm = [&](double length) { return real::quick_log(length > least ? length : least); };
+    if (has_height_ != seen.width.has_value())
+      known_ = step > 0 ? between : one;
+    else if (has_height_)
+      known_ = both;
     // of two sides stated in steps the middle of the step is taken, of one its two ends
-    auto const back = interval_ ? 0 : step / 2;
+    auto const back = known_ == between ? 0 : step / 2;
     if (has_height_) height_ = logarithm(seen.height->count() - boards - back);
-    if (has_width_) width_ = logarithm(seen.width->count() - boards - back);
-    if (interval_) {
+    if (seen.width) width_ = logarithm(seen.width->count() - boards - back);
+    if (known_ == between) {
       low_ = logarithm((has_height_ ? *seen.height : *seen.width).count() - boards - step);
-      fall_ = real::exp(-tail * ((has_height_ ? height_ : width_) - low_));
+      fall_ = real::exp(-tail * (one_side() - low_));
     }
-    if (has_type_) type_ = real::log(seen.type_height->count());
+    if (has_type_) type_ = real::quick_log(seen.type_height->count());
   }
-  [[nodiscard]] bool none() const { return !has_height_ && !has_width_; }
   [[nodiscard]] bool has_type() const { return has_type_; }
+  [[nodiscard]] double one_side() const { return has_height_ ? height_ : width_; }
 
-  /// How likely the size is if a leaf of that kind came of the population; `uncut` is what the leaf would be larger.
-  [[nodiscard]] double size(SheetDensity const& sheets, LeafShape const& shape, double uncut) const {
-    if (none()) return 1;
+  /// `uncut`: by how much the leaf would be larger.
+  [[nodiscard]] ImpliedSheet implied(LeafShape const& shape, double uncut) const {
     bool const upright = shape.lay.long_side == Axis::left_right; // then the height is of the short side
     auto const to_height = (upright ? shape.log_short : shape.log_long) + uncut;
     auto const to_width = (upright ? shape.log_long : shape.log_short) + uncut;
-    if (has_height_ && has_width_)
-      return upright ? sheets.of_both(width_ + to_width, height_ + to_height)
-                     : sheets.of_both(height_ + to_height, width_ + to_width);
-    std::size_t const side = upright == has_height_ ? 1 : 0;
-    auto const to = has_height_ ? to_height : to_width, one = has_height_ ? height_ : width_;
-    if (!interval_) return sheets.of_side(side, one + to);
-    return sheets.side_between(side, low_ + to, one + to, fall_);
+    ImpliedSheet sheet{known_, static_cast<std::uint8_t>(upright == has_height_ ? 1 : 0)};
+    sheet.log_long = upright ? width_ + to_width : height_ + to_height;
+    sheet.log_short = upright ? height_ + to_height : width_ + to_width;
+    auto const to = has_height_ ? to_height : to_width;
+    sheet.length = one_side() + to, sheet.low = low_ + to, sheet.fall = fall_;
+    return sheet;
   }
   /// How likely the height of the type page is, against one that is as usual.
   [[nodiscard]] double type(SheetDensity const& sheets, LeafShape const& shape, EvidenceParameters const& p) const {
@@ -92,41 +120,58 @@ public:
     return real::sqrt(usual / variance) / (base * base * (base * base)) + least;
   }
   [[nodiscard]] double by_chance(EvidenceParameters const& p) const {
-    if (none()) return 1;
-    if (has_height_ && has_width_) return p.chance.both_sides;
-    return interval_ ? p.chance.one_side * ((has_height_ ? height_ : width_) - low_) : p.chance.one_side;
+    switch (known_) {
+    case ImpliedSheet::Known::none:
+      return 1;
+    case ImpliedSheet::Known::both:
+      return p.chance.both_sides;
+    case ImpliedSheet::Known::one:
+      return p.chance.one_side;
+    case ImpliedSheet::Known::between:
+      return p.chance.one_side * (one_side() - low_);
+    }
+    return 1;
   }
 };
 
 /// Weighs all kinds of leaf.
 class Weigher {
+  using Densities = std::array<SheetDensity, population_count>;
   Counted const& counted_;
   EvidenceParameters const& p_;
   Assumptions const& assumed_;
   PaperModel const& model_;
-  LogMeasures measures_;
-  std::array<EvidenceRow const*, evidence_kinds>
-      seen_{};                                 // rows that were seen, but for size, type page and chain lines
-  std::size_t seen_count_{}, seen_of_kinds_{}; // those by scheme last
-  std::array<SheetDensity, population_count> populations_{};
-  std::vector<SheetDensity> stocks_{};
-  double own_paper_{}; // share of all stocks
   Priors const& priors_;
   Tallies& tallies_;
+  LossOfState const& state_;
+  LossLaw loss_;
+  LogMeasures measures_;
+  std::array<EvidenceRow const*, evidence_kinds> seen_{}; // but for size, type page and chain lines; by scheme last
+  std::size_t seen_count_{}, seen_of_kinds_{};
+  bool by_mould_{}; // what was seen tells single from double paper
+  std::optional<Densities> skins_{};
+  Densities const* populations_;
+  std::vector<SheetDensity> stocks_{};
+  double own_paper_{};                 // share of all stocks
+  std::optional<JointShares> joint_{}; // how common formats are on each population, or
+  FormatShares formats_;               // how common they are, and on which paper, by groups: of one year
+  std::array<std::array<double, population_count>, format_groups> papers_;
 
-  [[nodiscard]] SheetDensity density(SheetPopulation const& sheets, double tail) const {
-    auto const& loss = p_.loss_of_state[static_cast<std::size_t>(counted_.seen.state)];
-    auto const spread = counted_.of_paper ? 1 : p_.vellum_variance;
-    SheetDensity density{sheets.log_long + loss.larger, sheets.log_short + loss.larger, spread * sheets.long_variance,
-                         spread * sheets.covariance,    spread * sheets.short_variance, loss.tail * tail};
-    if (counted_.seen.state == LeafState::unknown)
-      density.crop(p_.cropped_unsaid, p_.loss_of_state[static_cast<std::size_t>(LeafState::cropped)].tail);
-    return density;
+  [[nodiscard]] static LossLaw loss_of(Counted const& counted, PaperModel const& model) {
+    auto const& p = counted.parameters;
+    auto const tail = model.tail() * p.loss_of_state[static_cast<std::size_t>(counted.seen.state)].tail;
+    if (counted.seen.state != LeafState::unknown) return {tail, 0, tail};
+    return {tail, p.cropped_unsaid, tail * p.loss_of_state[static_cast<std::size_t>(LeafState::cropped)].tail};
   }
-  /// By how much a leaf of that kind is smaller than a folio would make it.
+  [[nodiscard]] SheetDensity density(SheetPopulation const& sheets) const {
+    auto const spread = counted_.of_paper ? 1 : p_.vellum_variance;
+    return {sheets.log_long, sheets.log_short, spread * sheets.long_variance, spread * sheets.covariance,
+            spread * sheets.short_variance};
+  }
+  /// By how much the leaf would be larger if it were cut as a folio of the usual state is.
   [[nodiscard]] double uncut(LeafShape const& shape) const {
-    if (counted_.seen.state == LeafState::uncut) return 0;
-    return p_.loss_of_halving * ((shape.log_long + shape.log_short) * 1.4426950408889634 - 1);
+    if (counted_.seen.state == LeafState::uncut) return -state_.larger;
+    return p_.loss_of_halving * ((shape.log_long + shape.log_short) * 1.4426950408889634 - 1) - state_.larger;
   }
   /// How common a kind is among those of as many leaves.
   [[nodiscard]] double share(LeafShape const& shape) const {
@@ -141,7 +186,7 @@ class Weigher {
     std::size_t paper{};
 
     void add(std::size_t number, double share, double of_size, double of_type) {
-      prior += share, size += share * of_size, type += share * of_type;
+      size += share * of_size, type += share * of_type;
       auto const here = share * of_size * of_type;
       both += here;
       if (here > best) best = here, paper = number;
@@ -149,135 +194,155 @@ class Weigher {
   };
   [[nodiscard]] OnPaper on_paper(LeafShape const& shape) const {
     OnPaper sum;
-    auto const among = share(shape);
-    auto const& shares = tallies_.joint[shape.ranked];
-    auto const larger = uncut(shape);
-    for (std::size_t k = 0; k < population_count; ++k)
-      sum.add(k, (1 - own_paper_) * among * shares[k], measures_.size(populations_[k], shape, larger),
-              measures_.type(populations_[k], shape, p_));
-    auto const format = stocks_.empty() ? 0 : sum_of(shares);
-    for (std::size_t s = 0; s < stocks_.size(); ++s)
-      sum.add(population_count + s, assumed_.stocks[s].share * among * format,
-              measures_.size(stocks_[s], shape, larger), measures_.type(stocks_[s], shape, p_));
+    auto const among = share(shape) * (1 - priors_.none_of_these) * (joint_ ? 1 : formats_[shape.ranked]);
+    auto const of_populations = among * (1 - own_paper_);
+    auto const& shares = joint_ ? (*joint_)[shape.ranked] : papers_[format_group(shape.leaves)];
+    auto const of_format = sum_of(shares);
+    auto const sheet = measures_.implied(shape, uncut(shape));
+    sum.prior = of_populations * of_format;
+    if (!measures_.has_type()) {
+      sheet.ask(*populations_, loss_, [&](std::size_t k, double size) {
+        if (size > 0) sum.add(k, of_populations * shares[k], size, 1);
+      });
+      sum.type = sum.prior;
+    } else {
+      sheet.ask(*populations_, loss_, [&](std::size_t k, double size) {
+        sum.add(k, of_populations * shares[k], size, measures_.type((*populations_)[k], shape, p_));
+      });
+    }
+    if (stocks_.empty()) return sum;
+    sheet.ask(stocks_, loss_, [&](std::size_t s, double size) {
+      auto const here = assumed_.stocks[s].share * among * of_format;
+      sum.prior += here;
+      sum.add(population_count + s, here, size, measures_.type(stocks_[s], shape, p_));
+    });
     return sum;
   }
   /// What the other evidence says of a kind on one of the two papers, without the chain lines of the one leaf.
   struct Other {
-    double together{1}, best{-1};
-    std::size_t scheme{};
-    std::array<double, evidence_kinds> alone{};
+    double together{1};
+    std::size_t scheme;
+    std::array<double, evidence_kinds> alone; // of the rows seen
   };
-  [[nodiscard]] Other other(LeafShape const& shape, bool twofold) const {
-    Other sum;
+  void ask(Other& other, LeafShape const& shape, bool twofold) const {
     auto const& schemes = scheme_facts();
-    sum.scheme = static_cast<std::size_t>(shape.schemes[0]);
-    for (std::size_t i = 0; i < seen_of_kinds_; ++i) {
-      auto const here = seen_[i]->likelihood({counted_, shape, schemes[sum.scheme], twofold});
-      sum.together *= here, sum.alone[static_cast<std::size_t>(seen_[i]->kind)] = here;
-    }
     auto const& gathered = counted_.seen.gathering_leaves;
-    if (seen_count_ == seen_of_kinds_ && !gathered) return sum;
-    double by_scheme = 0;
+    other.scheme = gathered ? shape.gathering_in(*gathered) : static_cast<std::size_t>(shape.schemes[0]);
+    for (std::size_t i = 0; i < seen_of_kinds_; ++i)
+      other.together *= other.alone[i] = seen_[i]->likelihood({counted_, shape, schemes[other.scheme], twofold});
+    if (seen_count_ == seen_of_kinds_) return;
+    double by_scheme = 0, best = -1;
     auto const part = 1 / static_cast<double>(shape.schemes.size());
+    for (auto i = seen_of_kinds_; i < seen_count_; ++i) other.alone[i] = 0;
     for (auto const number : shape.schemes) {
       auto const& scheme = schemes[static_cast<std::size_t>(number)];
       double fit = 1;
       for (auto i = seen_of_kinds_; i < seen_count_; ++i) {
         auto const here = seen_[i]->likelihood({counted_, shape, scheme, twofold});
-        fit *= here, sum.alone[static_cast<std::size_t>(seen_[i]->kind)] += part * here;
+        fit *= here, other.alone[i] += part * here;
       }
       by_scheme += part * fit;
       // of schemes that fit alike the first is named that gathers as was seen: a hair, which parts only equals
       if (gathered && scheme.gathers(*gathered)) fit *= 1.001;
-      if (fit > sum.best * (1 + 1e-9)) sum.best = fit, sum.scheme = static_cast<std::size_t>(number);
+      if (fit > best * (1 + 1e-9)) best = fit, other.scheme = static_cast<std::size_t>(number);
     }
-    sum.together *= by_scheme;
-    return sum;
+    other.together *= by_scheme;
   }
   void add(LeafShape const& shape, std::size_t reading) {
     auto const paper = on_paper(shape);
-    std::array<Other, 2> others{other(shape, false), {}};
-    others[1] = seen_count_ > 0 ? other(shape, true) : others[0];
-    std::array<double, 2> const share{1 - counted_.age.twofold, counted_.age.twofold};
+    std::array<Other, 2> asked;
+    ask(asked[0], shape, false);
+    if (by_mould_) ask(asked[1], shape, true);
+    auto const &single = asked[0], &twofold = asked[by_mould_ ? 1 : 0];
+    auto const part = counted_.age.twofold;
     auto& tally = tallies_.of_format[shape.format_number];
     tallies_.count = (std::max)(tallies_.count, shape.format_number + 1);
     tally.prior += paper.prior;
     tally.alone[static_cast<std::size_t>(EvidenceKind::size)] += paper.size;
     tally.alone[static_cast<std::size_t>(EvidenceKind::type_page)] += paper.type;
-    ByChains together{};
-    double twofold = 0, chains_alone = 0;
-    for (std::size_t m = 0; m < 2; ++m) {
-      for (std::size_t i = 0; i < evidence_kinds; ++i) tally.alone[i] += paper.prior * share[m] * others[m].alone[i];
-      auto const here = paper.both * share[m] * others[m].together;
-      for (std::size_t r = 0; r < together.size(); ++r) {
-        auto const chains =
-            r == 0 ? 1 : chains_likelihood(shape.chain_lines, static_cast<ChainLines>(r), m == 1, p_.chain_slip);
-        together[r] += here * chains;
-        if (r == reading) chains_alone += share[m] * chains, twofold += m == 1 ? here * chains : 0;
-      }
+    for (std::size_t i = 0; i < seen_count_; ++i)
+      tally.alone[static_cast<std::size_t>(seen_[i]->kind)] +=
+          paper.prior * ((1 - part) * single.alone[i] + part * twofold.alone[i]);
+    auto const on_single = paper.both * (1 - part) * single.together, on_twofold = paper.both * part * twofold.together;
+    auto const read = [&](std::size_t r, bool turned) {
+      return r == 0 ? 1 : chains_likelihood(shape.chain_lines, static_cast<ChainLines>(r), turned, p_.chain_slip);
+    };
+    auto const here = on_single * read(reading, false), here_twofold = on_twofold * read(reading, true);
+    tally.alone[static_cast<std::size_t>(EvidenceKind::chain_lines)] +=
+        paper.prior * ((1 - part) * read(reading, false) + part * read(reading, true));
+    tally.twofold += here_twofold;
+    tally.together[reading] += here + here_twofold;
+    if (counted_.chains() == ChainLines::both)
+      for (std::size_t r = 1; r < tally.together.size(); ++r)
+        tally.together[r] += on_single * read(r, false) + on_twofold * read(r, true);
+    if (tally.kind != nullptr && here + here_twofold <= tally.best) return;
+    tally.kind = &shape, tally.best = here + here_twofold, tally.paper = paper.paper;
+    tally.scheme = here_twofold > here ? twofold.scheme : single.scheme;
+  }
+  void find_shares() {
+    auto const& seen = counted_.seen;
+    if (assumed_.priors) {
+      for (std::size_t f = 0; f < ranked_leaves.size(); ++f) formats_[f] = priors_.of(ranked_leaves[f]);
+      divide(formats_, sum_of(formats_));
     }
-    tally.alone[static_cast<std::size_t>(EvidenceKind::chain_lines)] += paper.prior * chains_alone;
-    tally.twofold += twofold;
-    for (std::size_t r = 0; r < together.size(); ++r) tally.together[r] += together[r];
-    if (tally.kind != nullptr && together[reading] <= tally.best) return;
-    tally.kind = &shape, tally.best = together[reading], tally.paper = paper.paper;
-    tally.scheme = others[twofold > together[reading] / 2 ? 1 : 0].scheme;
+    if (!seen.year || !seen.year->is_one_year()) {
+      joint_ = model_.joint(seen.place, seen.year, assumed_.priors ? &formats_ : nullptr);
+      return;
+    }
+    if (!assumed_.priors) formats_ = model_.shares(seen.place, seen.year->from);
+    papers_ = model_.papers(seen.place, seen.year->from);
   }
 
 public:
-  Weigher(Counted const& counted, Assumptions const& assumed, Priors const& priors, Tallies& tallies)
-      : counted_{counted}, p_{counted.parameters}, assumed_{assumed}, model_{assumed.model != nullptr
-                                                                                 ? *assumed.model
-                                                                                 : fitted_paper_model()},
-        measures_{counted.seen, model_.tail() * p_.loss_of_state[static_cast<std::size_t>(counted.seen.state)].tail,
-                  p_},
-        priors_{priors}, tallies_{tallies} {
+  Weigher(Counted const& counted, Assumptions const& assumed, PaperModel const& model, Priors const& priors,
+          Tallies& tallies)
+      : counted_{counted}, p_{counted.parameters}, assumed_{assumed}, model_{model}, priors_{priors}, tallies_{tallies},
+        state_{p_.loss_of_state[static_cast<std::size_t>(counted.seen.state)]}, loss_{loss_of(counted, model)},
+        measures_{counted.seen, loss_.tail, p_}, populations_{&model.densities()} {
+    find_shares();
     for (bool const by_scheme : {false, true}) {
       for (auto const& row : evidence_rows)
         if (row.likelihood != nullptr && row.kind != EvidenceKind::chain_lines && row.by_scheme == by_scheme &&
             row.seen(counted))
-          seen_[seen_count_++] = &row;
+          seen_[seen_count_++] = &row, by_mould_ = by_mould_ || row.by_mould;
       if (!by_scheme) seen_of_kinds_ = seen_count_;
     }
-    for (std::size_t k = 0; k < population_count; ++k)
-      populations_[k] = density(model_.populations()[k], model_.tail());
+    if (!counted.of_paper) {
+      skins_.emplace();
+      for (std::size_t k = 0; k < population_count; ++k) (*skins_)[k] = density(model.populations()[k]);
+      populations_ = &*skins_;
+    }
     for (auto const& stock : assumed.stocks) {
       constexpr double variance = 0.0015, covariance = 0.0005; // sheets of one stock, and slips of rulers (proposed)
       stocks_.push_back(density({real::log(stock.sheet.long_side().count()) - SheetPopulation::base_loss,
                                  real::log(stock.sheet.short_side().count()) - SheetPopulation::base_loss, variance,
-                                 covariance, variance},
-                                model_.tail()));
+                                 covariance, variance}));
       own_paper_ += stock.share;
     }
-    std::optional<FormatShares> own;
-    if (assumed.priors) {
-      own.emplace();
-      for (std::size_t f = 0; f < ranked_leaves.size(); ++f) (*own)[f] = priors.of(ranked_leaves[f]);
-      divide(*own, sum_of(*own));
-    }
-    tallies.joint = model_.joint(counted.seen.place, counted.seen.year, own ? &*own : nullptr);
-    for (auto& format : tallies.joint)
-      for (auto& one : format) one *= 1 - priors.none_of_these;
   }
   /// Returns the logarithm of the height of a leaf on the paper that explains a format best, before any binder.
   [[nodiscard]] double log_height(Tally const& tally) const {
     bool const upright = tally.kind->lay.long_side == Axis::left_right;
     auto const& sheets =
-        tally.paper < population_count ? populations_[tally.paper] : stocks_[tally.paper - population_count];
+        tally.paper < population_count ? (*populations_)[tally.paper] : stocks_[tally.paper - population_count];
     return sheets.mean(upright ? 1 : 0) + SheetPopulation::base_loss -
            (upright ? tally.kind->log_short : tally.kind->log_long);
   }
   /// How likely the size is on each population alone.
   [[nodiscard]] std::array<double, population_count> sizes(LeafShape const& shape) const {
+    auto const sheet = measures_.implied(shape, uncut(shape));
     std::array<double, population_count> sizes;
-    for (std::size_t k = 0; k < population_count; ++k) sizes[k] = measures_.size(populations_[k], shape, uncut(shape));
+    sheet.ask(*populations_, loss_, [&](std::size_t k, double size) { sizes[k] = size; });
     return sizes;
   }
   /// Fills the tallies. `reading`: how the chain lines are read.
   void weigh(std::size_t reading) {
     double chance = priors_.none_of_these * measures_.by_chance(p_);
-    for (auto const& row : evidence_rows)
-      if (row.kind != EvidenceKind::chain_lines && row.seen(counted_)) chance *= row.by_chance(counted_);
+    for (auto const& row : evidence_rows) {
+      if (!row.seen(counted_)) continue;
+      tallies_.seen[tallies_.seen_count++] = static_cast<std::uint8_t>(row.kind);
+      if (row.kind != EvidenceKind::chain_lines) chance *= row.by_chance(counted_);
+    }
     tallies_.none = {chance, chance * p_.chance.chain_lines, chance * p_.chance.chain_lines};
     for (auto const& shape : leaf_shapes()) add(shape, reading);
   }
