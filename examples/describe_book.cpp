@@ -5,6 +5,7 @@
 // tells what a record looks like.
 #include <bifolium/bifolium.hpp>
 #include <bifolium/book/examine.hpp>
+#include <bifolium/evidence/folding_weights.hpp>
 #include <bifolium/evidence/seen_gathering.hpp>
 #include <bifolium/explain/explain_foldings.hpp>
 #include <bifolium/record/compare_extent.hpp>
@@ -123,8 +124,8 @@ void tell_format(Described const& described, bool sheets) {
     if (sheets && candidate.probability >= 0.1) tell_sheets(std::cout, seen, candidate.format);
   // every way of folding that shows these leaves, known formats or not
   if (auto const gathering = seen_gathering(seen))
-    if (auto const left = foldings_showing(std::vector{*gathering}))
-      std::cout << "Foldings that show what these leaves of a gathering show, the simplest first:\n"
+    if (auto const left = foldings_showing(std::vector{*gathering}, {}, folding_weights(described.observation)))
+      std::cout << "Foldings that show what these leaves of a gathering show, the likeliest on record first:\n"
                 << explain_foldings_left(*left, 1, 5) << '\n';
 }
 

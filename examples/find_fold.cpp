@@ -2,6 +2,7 @@
 // Finds how a sheet was folded, from the pages of its formes or from what leaves show; and misprints in formes.
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing/forme_svg.hpp>
+#include <bifolium/evidence/folding_weights.hpp>
 #include <bifolium/explain/explain_foldings.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/fold/find_foldings.hpp>
@@ -12,6 +13,7 @@
 
 #include "support/arguments.hpp"
 #include "support/draw_sheets.hpp"
+#include "support/observed.hpp"
 
 #include <algorithm>
 #include <cstddef>
@@ -36,6 +38,8 @@ constexpr auto usage =
     "groups:\n"
     "    gathering of 8\n"
     "    1 head-of-gutter vertical; 2 absent; 1.8 conjugate; 2 bolt head 3; 5 deckle tail; 3 disjunct\n"
+    "  --year 1671 --place Amsterdam   where and when the book was printed: of several foldings those come first that\n"
+    "                       were more common there and then\n"
     "  --svg FILE           draws the formes of the first folding; several sheets become FILE-1.svg, FILE-2.svg\n"
     "  --printed            the pages are those of printed paper, the left-right mirror of the forme\n"
     "  --reads right-to-left|left-to-right   the direction of the book; by default right to left only if that is "
@@ -87,10 +91,19 @@ std::string_view first_word(std::string_view text) {
   return text.substr(0, text.find_first_of(" \n"));
 }
 
-int answer_leaves(support::Arguments const& given, std::string const& text) {
+/// How common each way of folding was, of books gathered so in that place and year.
+FoldingWeights common(std::vector<SeenGathering> const& gatherings, LeafEvidence book) {
+  auto const first = gatherings.front().leaves, last = gatherings.back().leaves;
+  book.gathering_leaves = first;
+  if (last != first) book.alternating_with = last;
+  auto const observed = observe(book);
+  return observed ? folding_weights(*observed) : weights_by_price();
+}
+
+int answer_leaves(support::Arguments const& given, std::string const& text, LeafEvidence const& book) {
   auto const gatherings = read_seen_leaves(text);
   if (!gatherings) return support::tell(message(gatherings.error())), support::unreadable;
-  auto const left = foldings_showing(*gatherings);
+  auto const left = foldings_showing(*gatherings, {}, common(*gatherings, book));
   if (!left) return support::tell(message(left.error())), support::unreadable;
   constexpr std::size_t everything = 100000, usual = 8;
   std::cout << explain_foldings_left(*left, gatherings->size(), given.has("--all") ? everything : usual);
@@ -105,6 +118,17 @@ int find(support::Arguments given) {
   if (auto const dearer = given.number("--dearer", 0, 100)) rules.dearer = static_cast<int>(*dearer);
   if (given.has("--all")) rules.most = 100;
   if (auto const code = given.settled(usage, 0, 1)) return *code;
+  LeafEvidence book;
+  if (auto const year = given.value("--year")) {
+    auto const years = support::read_years(*year);
+    if (!years) return support::tell("--year, " + message(years.error())), support::wrong_usage;
+    book.year = *years;
+  }
+  if (auto const place = given.value("--place")) {
+    auto const read = read_place(*place);
+    if (!read) return support::tell("--place, " + message(read.error())), support::wrong_usage;
+    book.place = read->region();
+  }
   if ((reads && *reads != "right-to-left" && *reads != "left-to-right") ||
       (long_side && *long_side != "far-near" && *long_side != "left-right")) {
     std::cerr << usage;
@@ -112,7 +136,7 @@ int find(support::Arguments given) {
   }
   support::Input input{given.words().empty() ? "-" : given.words()[0]};
   auto const text = support::whole_text(input);
-  if (first_word(text) == "gathering") return answer_leaves(given, text);
+  if (first_word(text) == "gathering") return answer_leaves(given, text, book);
   auto formes = read_formes(text);
   if (!formes) return support::tell(message(formes.error())), support::unreadable;
   if (given.has("--printed")) mirror(*formes);
@@ -126,6 +150,6 @@ int main(int argument_count, char** arguments) {
     return find({argument_count,
                  arguments,
                  {"--all", "--scheme", "--misprints", "--printed"},
-                 {"--svg", "--reads", "--long-side", "--dearer"}});
+                 {"--svg", "--reads", "--long-side", "--dearer", "--year", "--place"}});
   });
 }

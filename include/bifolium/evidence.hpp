@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Everything in evidence/: what a leaf shows, and the format, the sheets and the dates it argues for.
+/// Everything in evidence/: what a leaf shows, and the format, the sheets and the dates it argues for. What serves the
+/// searches of fold/ is included by name, as they are: `evidence/seen_gathering.hpp`, `evidence/folding_weights.hpp`.
 #pragma once
 
 #include <bifolium/evidence/assumptions.hpp>

@@ -128,8 +128,14 @@ TEST_CASE("whatever an attested scheme shows, the scheme is among the answers") 
     CHECK(found.blamed.empty());
     ++looked;
     right_first += found.groups[0].format == format ? 1 : 0;
-    CHECK(std::is_sorted(found.groups.begin(), found.groups.end(),
-                         [](auto const& a, auto const& b) { return a.price < b.price; }));
+    auto const likely = [](auto const& one) { return one.probability >= FoldingGroup::likely_enough; };
+    CHECK(std::is_sorted(found.groups.begin(), found.groups.end(), [&](auto const& a, auto const& b) {
+      if (likely(a) || likely(b)) return a.probability > b.probability;
+      return a.price < b.price;
+    }));
+    double all = 0;
+    for (auto const& one : found.groups) all += one.probability;
+    CHECK(all == doctest::Approx(1));
   }
   CHECK(looked == 54);
   CHECK(right_first >= 48); // one gathering of a sheet that makes several cannot always tell
@@ -161,6 +167,55 @@ TEST_CASE("a leaf of other paper is blamed, and no other leaf") {
       CHECK((found.blamed.size() == 1 || found.blamed[0].price < found.blamed[1].price));
     }
   }
+}
+
+TEST_CASE("leaves of several sheets, cut into pieces of odd sizes, are told apart") {
+  // Heads that are joined are both folded: no folding has one of them rough and the other joined to it.
+  auto const found = left("gathering of 8; 7 deckle head; 4 bolt head 7");
+  CHECK(found.groups.empty());
+  REQUIRE(found.blamed.size() == 2);
+  CHECK(found.blamed[0].leaf == 4);
+  CHECK(found.blamed[1].leaf == 7);
+}
+
+TEST_CASE("gatherings of which little was seen are counted by what they take of the sheet") {
+  auto const found = left("gathering of 8; 1 absent\ngathering of 8; 1 absent");
+  CHECK(names(found, schemes::sextodecimo_in_eights));
+  // A gathering in one piece and its mirror image, first leaf for last, are foldings alike.
+  SheetsAllowed const one_piece{.most_pieces = 1};
+  auto const alike =
+      *foldings_showing(*read_seen_leaves("gathering of 8; 1 absent\ngathering of 8; 1 absent"), one_piece);
+  auto const mirror =
+      *foldings_showing(*read_seen_leaves("gathering of 8; 1 absent\ngathering of 8; 8 absent"), one_piece);
+  REQUIRE(alike.groups.size() == mirror.groups.size());
+  CHECK(alike.foldings() > 0);
+  CHECK(alike.foldings() == mirror.foldings());
+  auto const too_little =
+      foldings_showing(*read_seen_leaves("gathering of 4; 1 absent\ngathering of 4\ngathering of 4\n"
+                                         "gathering of 4\ngathering of 4\ngathering of 4\n"));
+  REQUIRE_FALSE(too_little);
+  CHECK(too_little.error().problem == Problem::too_many_arrangements);
+}
+
+TEST_CASE("of schemes that show the same, those come first that were the commoner") {
+  auto const gatherings = *read_seen_leaves("gathering of 8; 1 horizontal");
+  FoldingWeights weights;
+  weights.of(schemes::quarto_in_eights) = 3;
+  weights.of(schemes::sextodecimo_in_eights) = 1;
+  auto const found = *foldings_showing(gatherings, {}, weights);
+  CHECK(names(found.groups[0], schemes::quarto_in_eights));
+  CHECK(found.groups[0].probability == doctest::Approx(0.75)); // both show it whichever gathering it is
+  CHECK(names(found.groups[1], schemes::sextodecimo_in_eights));
+  CHECK(found.groups[1].probability == doctest::Approx(0.25));
+  weights.of(schemes::sextodecimo_in_eights) = 9;
+  CHECK(names(foldings_showing(gatherings, {}, weights)->groups[0], schemes::sextodecimo_in_eights));
+  // the mark of a 16° in eights is in one gathering of two, and of that gathering in one lie of two
+  auto const marked = *foldings_showing(*read_seen_leaves("gathering of 8; 1 absent horizontal; 3 absent; 5 absent; "
+                                                          "2 absent; 4 absent; 6 absent; 7 absent; 8 absent"),
+                                        {}, weights);
+  CHECK(names(marked.groups[0], schemes::sextodecimo_in_eights));
+  CHECK(marked.groups[0].probability == doctest::Approx(1)); // a quired quarto has one in each sheet
+  CHECK(weights_by_price().of(schemes::folio) > weights_by_price().of(schemes::octavo));
 }
 
 TEST_CASE("two gatherings of one sheet tell more than one") {
@@ -223,10 +278,10 @@ TEST_CASE("what to look at next parts the schemes that are left") {
 }
 
 TEST_CASE("facts of leaves are read from text") {
-  auto const read =
-      read_seen_leaves("# an octavo\ngathering of 8\r\n1 head-of-gutter vertical ; 2 absent # none\n"
-                       "1.8 conjugate; 3 disjunct hole\n2 bolt head 3 deckle tail; 4 cut fore-edge no-hole\n"
-                       "gathering of 4; 1 marked horizontal");
+  auto const read = read_seen_leaves(
+      "# an octavo\ngathering of 8\r\n1 head-of-gutter vertical ; 2 absent # none\n"
+      "1.8 conjugate; 3 disjunct hole\n2 bolt head 3 deckle tail; 4 cut fore-edge no-hole\n"
+      "gathering of 4; 1 marked horizontal; 2 hole at tail fore-edge absent; 3 hole at head; 4 hole gutter");
   REQUIRE(read);
   REQUIRE(read->size() == 2);
   auto const& first = (*read)[0];
@@ -244,7 +299,13 @@ TEST_CASE("facts of leaves are read from text") {
   CHECK(first.seen[3].point_hole->there);
   CHECK(first.seen[4].fore_edge == SeenEdge{Edge::Kind::cut, {}});
   CHECK_FALSE(first.seen[4].point_hole->there);
-  CHECK((*read)[1].seen[0].watermark == SeenMark{true});
+  auto const& second = (*read)[1].seen;
+  CHECK(second[0].watermark == SeenMark{true});
+  CHECK(second[1].point_hole == SeenMark{true, 0.8, 1, 0.8, 1});
+  CHECK(second[1].watermark == seen_marks::absent);
+  CHECK(second[2].point_hole == seen_marks::near_head);
+  CHECK(second[3].point_hole == seen_marks::somewhere); // the mark is in the gutter
+  CHECK(second[3].watermark == seen_marks::gutter);
 }
 
 TEST_CASE("what is no fact of a leaf is named with its place") {
@@ -261,6 +322,9 @@ TEST_CASE("what is no fact of a leaf is named with its place") {
         Wrong{"gathering of 8\n1.8 joined", Problem::not_leaves_seen, 2, 5},
         Wrong{"gathering of 8\n1 bolt side", Problem::not_leaves_seen, 2, 8},
         Wrong{"gathering of 8\n1 bolt head 9", Problem::leaf_outside_gathering, 2, 13},
+        Wrong{"gathering of 8\n1 hole at", Problem::not_leaves_seen, 2, 10},
+        Wrong{"gathering of 8\n1 hole at centre", Problem::not_leaves_seen, 2, 11},
+        Wrong{"gathering of 8\n1 hole tail", Problem::not_leaves_seen, 2, 8},
         Wrong{"gathering of 8\n1", Problem::not_leaves_seen, 2, 2},
         Wrong{"gathering of 8\nx gutter", Problem::not_leaves_seen, 2, 1}}) {
     CAPTURE(one.text);

@@ -149,6 +149,7 @@ template struct Trivial<SeenEdge, 12, regular>;
 template struct Trivial<SeenLeaf, 168, regular>;
 template struct Allocating<SeenGathering, regular>;
 template struct Trivial<SheetsAllowed, 80, regular>;
+template struct Trivial<FoldingWeights, 488, regular>;
 template struct Allocating<FoldingGroup, empty>;
 template struct Trivial<BlamedLeaf, 12, regular>;
 template struct Trivial<LookNext, 12, regular>;

@@ -8,11 +8,12 @@
 ///     3 disjunct                   # joined to no leaf
 ///     2 bolt head 3                # its head is folded, with leaf 3 on the other side
 ///     5 deckle tail
+///     8 hole at tail fore-edge     # a hole of the press points, near the lower outer corner
 ///
 /// Words for the place of the mark: centre, gutter, head-of-gutter, fore-edge, head-edge, tail-edge, marked
 /// (somewhere), absent. For chain lines: vertical, horizontal. For edges: bolt, deckle or cut, then head, tail or
-/// fore-edge, then for a bolt the leaf on its other side if it is known. For the holes of the press points: hole,
-/// no-hole. Another `gathering of` line begins another gathering of the same sheet.
+/// fore-edge, then for a bolt the leaf on its other side if it is known. For the holes of the press points: no-hole,
+/// or hole, and if its place was noted, `at` and one or two of head, tail, gutter and fore-edge. Another `gathering of` line begins another gathering of the same sheet.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -94,6 +95,33 @@ class SeenLeavesReader {
     (*place)->mate = mate;
     return true;
   }
+  /// Reads the words after `hole`, if there are any.
+  bool hole(SeenLeaf& leaf) {
+    leaf.point_hole = seen_marks::somewhere;
+    auto const before = cursor_;
+    if (words(next()) != "at") {
+      cursor_ = before;
+      return true;
+    }
+    for (int edges = 0;; ++edges) {
+      auto const here = cursor_;
+      auto const span = next();
+      auto const near = near_edge(words(span));
+      if (!near) {
+        if (edges == 0) return fail(Problem::not_leaves_seen, span);
+        cursor_ = here;
+        return true;
+      }
+      leaf.point_hole = both(*leaf.point_hole, *near);
+    }
+  }
+  static std::optional<SeenMark> near_edge(std::string_view word) {
+    if (word == "head") return seen_marks::near_head;
+    if (word == "tail") return seen_marks::near_tail;
+    if (word == "gutter") return seen_marks::near_gutter;
+    if (word == "fore-edge") return seen_marks::fore_edge;
+    return std::nullopt;
+  }
   static std::optional<SeenMark> mark(std::string_view word) {
     if (word == "centre") return seen_marks::centre;
     if (word == "gutter") return seen_marks::gutter;
@@ -120,8 +148,10 @@ class SeenLeavesReader {
       here.chain_lines = word == "vertical" ? ChainLines::vertical : ChainLines::horizontal;
     else if (word == "disjunct")
       here.disjunct = true;
-    else if (word == "hole" || word == "no-hole")
-      here.point_hole = SeenMark{word == "hole"};
+    else if (word == "hole")
+      return hole(here);
+    else if (word == "no-hole")
+      here.point_hole = seen_marks::absent;
     else if (auto const place = mark(word))
       here.watermark = place;
     else

@@ -31,7 +31,18 @@ inline constexpr SeenMark head_edge{true, 0, 0.2, 0.2, 0.8};    ///< divided by 
 inline constexpr SeenMark tail_edge{true, 0.8, 1, 0.2, 0.8};    ///< divided by the tail
 /// divided by the head or the tail, between gutter and fore-edge
 inline constexpr SeenMark head_or_tail_edge{true, 0, 1, 0.2, 0.8};
+inline constexpr SeenMark near_head{true, 0, 0.2, 0, 1};   ///< at the head, including its corners
+inline constexpr SeenMark near_tail{true, 0.8, 1, 0, 1};   ///< at the tail, including its corners
+inline constexpr SeenMark near_gutter{true, 0, 1, 0, 0.2}; ///< at the gutter, including its corners
 } // namespace seen_marks
+
+/// Returns the part of the leaf that two places share: near the tail and near the fore-edge is the lower outer corner.
+constexpr SeenMark both(SeenMark const& one, SeenMark const& other) {
+  auto const later = [](double a, double b) { return a > b ? a : b; };
+  auto const sooner = [](double a, double b) { return a < b ? a : b; };
+  return {one.there && other.there, later(one.head_from, other.head_from), sooner(one.head_to, other.head_to),
+          later(one.gutter_from, other.gutter_from), sooner(one.gutter_to, other.gutter_to)};
+}
 
 /// An edge that no binder cut. For the gutter see `SeenLeaf::conjugate`.
 struct SeenEdge {

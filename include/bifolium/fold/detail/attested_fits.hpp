@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: MIT
-/// The attested schemes among the answers, and the fact that best separates them: the fact that nobody has looked at
-/// yet and that differs most between the schemes that still fit.
+/// The attested schemes among the answers, how likely each is, and the fact that best separates them: the fact that
+/// nobody has looked at yet and that differs most between the schemes that still fit.
 #pragma once
 
-#include <bifolium/fold/detail/unfolder.hpp>
-#include <bifolium/fold/foldings_showing.hpp>
+#include <bifolium/fold/detail/key_table.hpp>
+#include <bifolium/fold/folding_weights.hpp>
+#include <bifolium/fold/foldings_left.hpp>
+#include <bifolium/fold/seen_leaf.hpp>
+
+#include <span>
 
 namespace bifolium {
 inline namespace v0 {
@@ -15,39 +19,80 @@ class AttestedFits {
   struct Known {
     Fold<> folded;
     std::vector<int> gatherings; // of the fold, for those given
-    int price;                   // of its group
+    std::size_t group;
+    double weight; // with what was seen
   };
   std::span<SeenGathering const> given_;
   Mould const& mould_;
+  FoldingWeights const& weights_;
   std::vector<Known> known_{};
 
-  /// Gatherings of the fold for those given from `chosen` on, in order, none twice.
-  bool fits(Fold<> const& folded, std::vector<int>& chosen) const {
-    if (chosen.size() == given_.size()) return lies_agree(folded, chosen);
-    for (int g = 0; g < folded.gatherings(); ++g) {
-      bool used = false;
-      for (auto const other : chosen) used = used || other == g;
-      if (used || folded.gathering(g).leaves() != given_[chosen.size()].leaves) continue;
-      chosen.push_back(g);
-      if (fits(folded, chosen)) return true;
-      chosen.pop_back();
+  using Lies = std::uint64_t; // the ways in which each sheet may lie: four bits a sheet
+  static constexpr Lies any_lie = ~Lies{0};
+  /// Returns the ways in which the sheets may lie if a gathering of the fold shows the evidence of a given one; 0 if
+  /// there is none.
+  [[nodiscard]] Lies lies_showing(Fold<> const& folded, int gathering, SeenGathering const& given) const {
+    auto lies = any_lie;
+    for (auto const& seen : given.seen) {
+      LeafAt const at{gathering, folded.gathering(gathering).leaf(seen.leaf)};
+      auto const shown = shows(folded, at, mould_);
+      if (!agrees_all(seen, shown)) return 0;
+      auto const sheet = folded.cell(at).sheet * 4U;
+      for (unsigned lie = 0; lie < 4 && seen.watermark; ++lie)
+        if (!agrees(*seen.watermark, shown.watermark[lie])) lies &= ~(Lies{1} << (sheet + lie));
+      if ((lies >> sheet & 15U) == 0) return 0;
     }
-    return false;
+    return lies;
   }
-  [[nodiscard]] bool lies_agree(Fold<> const& folded, std::vector<int> const& chosen) const {
-    std::array<unsigned, Scheme::most_sheets> lies{};
-    lies.fill(15);
-    for (std::size_t i = 0; i < given_.size(); ++i)
-      for (auto const& seen : given_[i].seen) {
-        LeafAt const at{chosen[i], folded.gathering(chosen[i]).leaf(seen.leaf)};
-        auto const shown = shows(folded, at, mould_);
-        if (!agrees_all(seen, shown)) return false;
-        for (unsigned lie = 0; lie < 4 && seen.watermark; ++lie)
-          if (!agrees(*seen.watermark, shown.watermark[lie])) lies[folded.cell(at).sheet] &= ~(1U << lie);
+  /// Returns the share of these ways among all ways in which the sheets may lie.
+  static double share_of(Lies lies, int sheets) {
+    double share = 1;
+    for (int s = 0; s < sheets; ++s, lies >>= 4U) {
+      int ways = 0;
+      for (unsigned lie = 0; lie < 4; ++lie) ways += (lies >> lie & 1U) != 0 ? 1 : 0;
+      share *= ways / 4.0;
+    }
+    return share;
+  }
+  /// Choices of gatherings of the fold for the first of the given ones. Choices that use the same gatherings and leave
+  /// the same lies are counted together, and one of them is stored.
+  struct Chosen {
+    double ways{};
+    std::vector<int> gatherings{};
+  };
+  /// Returns the probability that a fold shows the evidence, if the given gatherings are any different gatherings of
+  /// the fold with as many leaves, and each sheet lies in any of the four ways. `chosen` becomes gatherings that show it.
+  double likelihood(Fold<> const& folded, std::vector<int>& chosen) const {
+    KeyTable<std::array<std::uint64_t, 2>> states; // gatherings taken, lies
+    std::vector<Chosen> rows{{1, {}}};
+    states.number(std::array{std::uint64_t{0}, any_lie});
+    double choices = 1; // of gatherings
+    for (std::size_t i = 0; i < given_.size(); ++i) {
+      KeyTable<std::array<std::uint64_t, 2>> after;
+      std::vector<Chosen> longer;
+      int alike = 0;
+      for (int g = 0; g < folded.gatherings(); ++g) {
+        if (folded.gathering(g).leaves() != given_[i].leaves) continue;
+        ++alike;
+        auto const lies = lies_showing(folded, g, given_[i]);
+        for (std::size_t s = 0; s < rows.size() && lies != 0; ++s) {
+          auto const bit = std::uint64_t{1} << static_cast<unsigned>(g);
+          if ((states[s][0] & bit) != 0 || !(share_of(states[s][1] & lies, folded.sheets()) > 0)) continue;
+          auto const before = after.size(), number = after.number(std::array{states[s][0] | bit, states[s][1] & lies});
+          if (number == before) longer.push_back({0, rows[s].gatherings}), longer.back().gatherings.push_back(g);
+          longer[number].ways += rows[s].ways;
+        }
       }
-    for (int s = 0; s < folded.sheets(); ++s)
-      if (lies[static_cast<std::size_t>(s)] == 0) return false;
-    return true;
+      for (std::size_t before = 0; before < i; ++before) alike -= given_[before].leaves == given_[i].leaves ? 1 : 0;
+      choices *= alike;
+      states = static_cast<KeyTable<std::array<std::uint64_t, 2>>&&>(after);
+      rows = static_cast<std::vector<Chosen>&&>(longer);
+    }
+    double sum = 0;
+    for (std::size_t s = 0; s < rows.size(); ++s) sum += rows[s].ways * share_of(states[s][1], folded.sheets());
+    if (rows.empty()) return 0;
+    chosen = rows[0].gatherings;
+    return sum / choices;
   }
   static bool agrees_all(SeenLeaf const& seen, LeafShows const& shown) {
     auto const mate = [](Edge const& edge) {
@@ -112,7 +157,7 @@ class AttestedFits {
   }
   /// How far one fact parts the schemes: the sum over pairs that differ in it of the product of their weights. A mark that
   /// a leaf has only if the sheet lay so parts by that part of the ways in which it could lie.
-  [[nodiscard]] double parted(std::vector<double> const& weights, LookNext const& look) const {
+  [[nodiscard]] double parted(LookNext const& look) const {
     std::vector<int> values;
     for (auto const& known : known_)
       values.push_back(shown(look.what, known, static_cast<std::size_t>(look.gathering), look.leaf));
@@ -120,46 +165,41 @@ class AttestedFits {
     for (std::size_t i = 0; i < values.size(); ++i)
       for (std::size_t k = 0; k < i; ++k)
         if (auto const apart = values[i] > values[k] ? values[i] - values[k] : values[k] - values[i]; apart != 0)
-          sum += weights[i] * weights[k] * (look.what == LookNext::What::watermark ? apart / 4.0 : 1.0);
+          sum += known_[i].weight * known_[k].weight * (look.what == LookNext::What::watermark ? apart / 4.0 : 1.0);
     return sum;
   }
 
 public:
-  AttestedFits(std::span<SeenGathering const> given, Mould const& mould) : given_{given}, mould_{mould} {}
+  AttestedFits(std::span<SeenGathering const> given, Mould const& mould, FoldingWeights const& weights)
+      : given_{given}, mould_{mould}, weights_{weights} {}
 
-  /// Names the schemes in their groups; a group that was not found, as of unequal sheets, is added.
+  /// Adds the schemes to their groups, with the probability. A group that the search did not find, for example of
+  /// unequal sheets, is added.
   void name(std::vector<FoldingGroup>& groups) {
+    double all = 0;
     for (auto const attested : Attested::all()) {
       auto const scheme = attested.scheme();
       auto const folded = *fold(scheme);
       std::vector<int> chosen;
-      if (!fits(folded, chosen)) continue;
+      auto const weight = likelihood(folded, chosen) * weights_.of(attested);
+      if (chosen.empty()) continue;
       auto const work = folding_work(scheme);
-      FoldingGroup group{format_of(folded, FormatReading::paper_fraction),
-                         folded.sheets(),
-                         scheme.sheet(0).part,
-                         work.cuts > 0,
-                         0,
-                         work.price(),
-                         scheme.sheet(0),
-                         {}};
-      FoldingGroup* home = nullptr;
-      for (auto& other : groups)
-        if (other.is_like(group)) home = &other;
-      if (home == nullptr) home = &groups.emplace_back(group);
-      home->attested.push_back(attested);
-      known_.push_back({folded, chosen, home->price});
+      FoldingGroup group;
+      group.format = format_of(folded, FormatReading::paper_fraction);
+      group.sheets = folded.sheets(), group.part = scheme.sheet(0).part, group.sheet = scheme.sheet(0);
+      group.cut = work.cuts > 0, group.price = work.price();
+      std::size_t home = 0;
+      while (home < groups.size() && !groups[home].is_like(group)) ++home;
+      if (home == groups.size()) groups.push_back(group);
+      groups[home].attested.push_back(attested);
+      known_.push_back({folded, chosen, home, weight});
+      all += weight;
     }
+    for (auto& known : known_)
+      if (all > 0) groups[known.group].probability += known.weight /= all;
   }
-  /// Returns the fact that parts them best; a dearer scheme weighs less, by half for each cut.
+  /// Returns the fact that best separates the schemes, each with its probability.
   [[nodiscard]] std::optional<LookNext> best_look() const {
-    int least = PieceFolds::none;
-    for (auto const& known : known_) least = known.price < least ? known.price : least;
-    std::vector<double> weights;
-    for (auto const& known : known_) {
-      weights.push_back(1);
-      for (int price = least; price < known.price; price += folding_prices.cut) weights.back() /= 2;
-    }
     std::optional<LookNext> best;
     double most = 0;
     using What = LookNext::What;
@@ -169,7 +209,7 @@ public:
              {What::chain_lines, What::watermark, What::head, What::tail, What::fore_edge, What::conjugate}) {
           LookNext const look{what, static_cast<int>(g), leaf};
           if (looked_at(what, g, leaf)) continue;
-          if (auto const here = parted(weights, look); here > most) most = here, best = look;
+          if (auto const here = parted(look); here > most) most = here, best = look;
         }
     return best;
   }

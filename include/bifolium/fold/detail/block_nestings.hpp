@@ -1,33 +1,13 @@
 // SPDX-License-Identifier: MIT
-/// Finds what a block of a sheet can be cut into and in which order the pieces can be set one inside another; and the
-/// packets into which each piece can be folded. Both are found once for each size.
+/// Finds what a block of a sheet can be cut into and in which order the pieces can be set one inside another.
 #pragma once
 
 #include <bifolium/core/insertion_sort.hpp>
-#include <bifolium/fold/detail/folding_counter.hpp>
 #include <bifolium/fold/detail/piece_finder.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-
-/// Packets of every size, each found once.
-class PacketTable {
-  struct Size {
-    int rows, columns;
-    std::vector<Packet> packets;
-  };
-  std::vector<Size> sizes_{};
-
-public:
-  std::vector<Packet> const& of(int rows, int columns) {
-    for (auto const& size : sizes_)
-      if (size.rows == rows && size.columns == columns) return size.packets;
-    sizes_.push_back({rows, columns, {}});
-    static_cast<void>(FoldingCounter{rows, columns}.count(1 << 22, &sizes_.back().packets));
-    return sizes_.back().packets;
-  }
-};
 
 /// Ways of cutting a block into pieces, in every order of setting them one inside another.
 inline std::vector<std::vector<GridRect>> nestings(GridRect const& block, int most_pieces) {

@@ -6,55 +6,23 @@
 #pragma once
 
 #include <bifolium/fold/count_foldings.hpp>
+#include <bifolium/fold/detail/key_table.hpp>
 
-#include <string>
-#include <string_view>
 #include <utility>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A set of texts, each kept once.
-class TextSet {
-  std::vector<std::string> texts_{};
-  std::vector<std::uint32_t> table_ = std::vector<std::uint32_t>(1024, 0); // place in texts_ and one
-
-  [[nodiscard]] static std::uint64_t hash_of(std::string_view text) {
-    std::uint64_t hash = 0xCBF29CE484222325U;
-    for (char c : text) hash = (hash ^ static_cast<unsigned char>(c)) * 0x100000001B3U;
-    return hash ^ (hash >> 29U);
+/// Ways of folding a sheet: the leaves of each packet from one of its ends, a leaf by its cell along the rows.
+struct PacketList {
+  int leaves{};                      ///< of a packet
+  std::vector<std::uint8_t> cells{}; ///< packet after packet
+  std::vector<int> folds{};          ///< by packet: the fewest that give it
+  [[nodiscard]] std::size_t size() const { return folds.size(); }
+  [[nodiscard]] std::uint8_t const* of(std::size_t packet) const {
+    return cells.data() + packet * static_cast<std::size_t>(leaves);
   }
-  [[nodiscard]] std::size_t slot(std::string_view text) const {
-    auto at = hash_of(text) & (table_.size() - 1);
-    while (table_[at] != 0 && texts_[table_[at] - 1] != text) at = (at + 1) & (table_.size() - 1);
-    return at;
-  }
-
-public:
-  /// Returns false if it is there already.
-  bool insert(std::string text) {
-    auto at = slot(text);
-    if (table_[at] != 0) return false;
-    texts_.push_back(std::move(text));
-    table_[at] = static_cast<std::uint32_t>(texts_.size());
-    if (texts_.size() * 2 > table_.size()) {
-      table_.assign(table_.size() * 2, 0);
-      for (std::size_t i = 0; i < texts_.size(); ++i) table_[slot(texts_[i])] = static_cast<std::uint32_t>(i + 1);
-    }
-    return true;
-  }
-  [[nodiscard]] std::vector<std::string> const& texts() const { return texts_; }
-  void clear() {
-    texts_.clear();
-    table_.assign(1024, 0);
-  }
-};
-
-/// One way of folding a sheet: its leaves in the packet, from one end, each by its cell along the rows.
-struct Packet {
-  std::vector<std::uint8_t> cells{};
-  int folds{}; ///< the fewest that give it
 };
 
 /// Counts the foldings of one sheet.
@@ -157,30 +125,32 @@ public:
       : rows_{rows}, columns_{columns}, leaves_{static_cast<std::size_t>(rows * columns)} {}
 
   /// `list`: where to put the packets, if they are wanted.
-  Expected<FoldingCount> count(std::int64_t most_arrangements, std::vector<Packet>* list = nullptr) const {
+  Expected<FoldingCount> count(std::int64_t most_arrangements, PacketList* list = nullptr) const {
+    if (list != nullptr) list->leaves = static_cast<int>(leaves_);
     if (leaves_ == 1) {
-      if (list != nullptr) list->push_back({{0}, 0});
+      if (list != nullptr) list->cells.push_back(0), list->folds.push_back(0);
       return FoldingCount{{1}};
     }
     FoldingCount result;
     if (columns_ == 1 || (columns_ % 2 != 0 && rows_ > 1))
       return result; // no two leaves, or not all, are joined sideways
-    TextSet seen, packets;
+    KeyTable<std::string> seen, packets;
     std::vector<std::size_t> pile_of(leaves_), height(leaves_);
     std::size_t next = 0;
-    seen.insert(flat());
-    for (auto level_end = seen.texts().size(); next < level_end; level_end = seen.texts().size()) {
+    seen.number(flat());
+    for (auto level_end = seen.size(); next < level_end; level_end = seen.size()) {
       result.by_folds.push_back(0);
       for (; next < level_end; ++next) {
-        auto const text = seen.texts()[next]; // a copy: the set grows
+        auto const text = seen[next]; // a copy: the table grows
         Piles const here{text};
         if (here.pile.size() == 1) {
           std::string packet{here.pile[0]}, turned{packet.rbegin(), packet.rend()};
-          if (!is_gathering(packet) || !packets.insert(packet < turned ? packet : turned)) continue;
+          auto const before = packets.size();
+          if (!is_gathering(packet) || packets.number(packet < turned ? packet : turned) != before) continue;
           ++result.by_folds.back();
           if (list != nullptr) {
-            list->push_back({{}, static_cast<int>(result.by_folds.size()) - 1});
-            for (char c : packet) list->back().cells.push_back(static_cast<std::uint8_t>(leaf(c)));
+            list->folds.push_back(static_cast<int>(result.by_folds.size()) - 1);
+            for (char c : packet) list->cells.push_back(static_cast<std::uint8_t>(leaf(c)));
           }
           continue;
         }
@@ -189,9 +159,9 @@ public:
             for (bool const under : {false, true}) {
               auto after = folded(here, by_column, line, under);
               if (columns_ % 2 == 0 && !may_become_gathering(Piles{after}, pile_of, height)) continue;
-              seen.insert(std::move(after));
+              seen.number(after);
             }
-        if (static_cast<std::int64_t>(seen.texts().size()) > most_arrangements)
+        if (static_cast<std::int64_t>(seen.size()) > most_arrangements)
           return error_in_field(Problem::too_many_arrangements, "most_arrangements", most_arrangements);
       }
     }

@@ -1,230 +1,174 @@
 // SPDX-License-Identifier: MIT
-/// The method of `foldings_showing`. A gathering is a block of a sheet, cut into pieces that are set one inside
-/// another, on one sheet or on several equal ones. The leaves of a piece have known places in the gathering, so every
-/// packet of every piece is compared with the evidence separately; the only connection between pieces is the way in
-/// which the sheet lay. The results are intersected, and packets with the same result are counted and not listed. A
-/// first pass allows no contradiction. Only if the foldings that fit are complicated does a second pass look for leaves
-/// that may be of other paper.
+/// The method of `foldings_showing`. It tries every sheet within the limits, and on the sheet every block that can make
+/// the gathering. A first pass allows no contradiction. Only if the foldings that fit are complicated does a second pass
+/// look for a leaf that may be of other paper. That leaf is in one gathering, so all other gatherings must agree entirely.
 #pragma once
 
 #include <bifolium/fold/detail/attested_fits.hpp>
-#include <bifolium/fold/detail/block_nestings.hpp>
-#include <bifolium/fold/detail/piece_comparison.hpp>
-#include <bifolium/fold/foldings_showing.hpp>
+#include <bifolium/fold/detail/block_makings.hpp>
+#include <bifolium/fold/detail/sheet_shared.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A way of making one gathering, or many with the same blame.
-struct Making {
-  GridRect block{};
-  std::vector<BlameByLie> blame{}; ///< by sheet of the gathering
-  double foldings{};
-  int price{};
-};
-
 /// Finds all foldings, and all that one leaf speaks against.
 class ShowingFinder {
-  struct Nestings {
-    int rows, columns;
-    std::vector<std::vector<GridRect>> all;
-  };
-  std::vector<Nestings> nestings_{};
-  std::vector<Wanted> wanted_{};
+  static constexpr int most_leaves = 32;
+  std::span<SeenGathering const> given_;
   SheetsAllowed allowed_;
-  PacketTable packets_{};
   int lies_;
+  std::vector<Wanted> wanted_{};
+  int bits_{};
+  PacketTable packets_{};
+  std::vector<BlockMaker> strict_{}, blaming_{}; // by gathering
   std::vector<FoldingGroup> groups_{};
   std::array<int, 64> blamed_price_{}; // by bit
-  int bits_{};
-  bool blaming_{};
+  bool too_many_{};
 
-  struct Compared { // a piece in one of its places in the gathering
-    GridRect rect;
-    int start, gap;
-    std::vector<Making> makings;
+  /// Adds the evidence of one gathering to `wanted_`.
+  std::optional<Error> take(SeenGathering const& gathering) {
+    if (gathering.leaves < 1 || gathering.leaves > most_leaves || bits_ + gathering.leaves > 63)
+      return error_in_field(Problem::gathering_too_large, "gatherings", most_leaves);
+    Wanted wanted{gathering.leaves, bits_,
+                  std::vector<SeenLeaf const*>(static_cast<std::size_t>(gathering.leaves), nullptr)};
+    bits_ += gathering.leaves;
+    for (auto const& seen : gathering.seen) {
+      auto const outside = [&](std::optional<int> leaf) { return leaf && (*leaf < 1 || *leaf > gathering.leaves); };
+      auto const mate = [](std::optional<SeenEdge> const& edge) { return edge ? edge->mate : std::nullopt; };
+      if (outside(seen.leaf) || outside(seen.conjugate) || outside(mate(seen.head)) || outside(mate(seen.tail)) ||
+          outside(mate(seen.fore_edge)))
+        return error_in_field(Problem::leaf_outside_gathering, "leaf", gathering.leaves);
+      auto& place = wanted.seen[static_cast<std::size_t>(seen.leaf - 1)];
+      if (place != nullptr) return error_in_field(Problem::leaf_seen_twice, "leaf", seen.leaf);
+      place = &seen;
+      wanted.points.add(seen.watermark, wanted.points.marks);
+      wanted.points.add(seen.point_hole, wanted.points.holes);
+    }
+    wanted_.push_back(static_cast<Wanted&&>(wanted));
+    return std::nullopt;
+  }
+
+  /// Calls `look(block, its makings)` for each block of the sheet that can make the gathering.
+  template <class Look>
+  void each_block(std::size_t gathering, SheetLine const& lay, int sheets, bool blaming, Look look) {
+    auto const& wanted = wanted_[gathering];
+    auto& maker = (blaming ? blaming_ : strict_)[gathering];
+    auto const sheet = SheetPart::whole(lay, allowed_.mould, lies_, wanted.points);
+    auto const leaves = wanted.leaves / sheets;
+    auto const byte = [](int n) { return static_cast<std::uint8_t>(n); };
+    for (int rows = 1; rows <= lay.rows; ++rows) {
+      if (leaves % rows != 0 || leaves / rows > lay.columns) continue;
+      int const columns = leaves / rows;
+      for (int top = 0; top + rows <= lay.rows; ++top)
+        for (int left = 0; left + columns <= lay.columns; ++left) {
+          GridRect const block{0, byte(top), byte(top + rows), byte(left), byte(left + columns)};
+          look(block, maker.makings(sheet.part(block), lay, sheets));
+        }
+    }
+  }
+  [[nodiscard]] FoldingGroup group(SheetLine const& lay, int sheets, bool cut) const {
+    int const to_paper = lay.part == PaperPart::half ? 2 : 1;
+    FoldingGroup group;
+    group.format = Format::of(lay.rows * lay.columns * to_paper);
+    group.sheets = sheets, group.part = lay.part, group.cut = cut, group.sheet = lay;
+    group.price = folding_prices.cut * (sheets - 1 + to_paper - 1);
+    return group;
+  }
+  /// The sums over one sheet: all its foldings are of one group.
+  struct Settled {
+    FoldingGroup group;
+    double ways{};
+    int price{PieceFolds::none};
   };
-  /// The makings of one gathering from a block of a sheet laid so, `sheets` of them one in another.
-  void makings(Wanted const& wanted, PieceComparison const& comparison, std::vector<GridRect> const& pieces, int sheets,
-               Making const& start, std::vector<Compared>& known, std::vector<Making>& found) {
-    std::vector<Making> sofar{start};
-    sofar[0].blame.clear();
-    for (int k = 0; k < sheets; ++k) {
-      sofar[0].blame.push_back({});
-      sofar[0].blame.back().fill(nobody);
-    }
-    for (auto const& rect : pieces) { // outermost first; the same piece of each sheet
-      std::vector<PieceComparison::Place> places;
-      for (int k = 0; k < sheets; ++k) {
-        int start_leaf = 0, inside = wanted.leaves;
-        for (int j = 0; j <= k; ++j)
-          for (auto const& other : pieces) {
-            if (j == k && &other == &rect) break;
-            start_leaf += other.cells() - other.cells() / 2;
-            inside -= other.cells();
-          }
-        places.push_back({rect, start_leaf, inside - rect.cells()});
-      }
-      sofar = joined(sofar, compared(comparison, rect, places, known));
-      if (sofar.empty()) return;
-    }
-    for (auto& one : sofar) found.push_back(static_cast<Making&&>(one));
-  }
-  /// Returns all packets of a piece, those with the same blame together. `known`: what was compared for this block
-  /// before.
-  std::vector<Making> compared(PieceComparison const& comparison, GridRect const& rect,
-                               std::vector<PieceComparison::Place> const& places, std::vector<Compared>& known) {
-    for (auto const& one : known)
-      if (one.rect == rect && one.start == places[0].start && one.gap == places[0].gap) return one.makings;
-    std::vector<Making> found;
-    std::vector<BlameByLie> blame;
-    for (auto const& packet : packets_.of(rect.rows(), rect.columns()))
-      for (bool const from_end : {false, true})
-        for (bool const heads_far : {false, true}) {
-          blame.resize(places.size());
-          bool possible = true;
-          for (std::size_t k = 0; k < places.size() && possible; ++k) {
-            blame[k].fill(nobody);
-            possible = comparison.compare(places[k], {packet, from_end, heads_far}, blame[k]);
-          }
-          auto const price = folding_prices.fold * packet.folds * static_cast<int>(places.size()) +
-                             (rect.cells() == 1 ? folding_prices.single : 0);
-          if (possible) add(found, {{}, blame, 1, price});
-        }
-    known.push_back({rect, places[0].start, places[0].gap, found});
-    return found;
-  }
-  static void add(std::vector<Making>& makings, Making making) {
-    for (auto& other : makings)
-      if (other.blame == making.blame) {
-        other.foldings += making.foldings;
-        other.price = making.price < other.price ? making.price : other.price;
-        return;
-      }
-    makings.push_back(static_cast<Making&&>(making));
-  }
-  static std::vector<Making> joined(std::vector<Making> const& one, std::vector<Making> const& other) {
-    std::vector<Making> both;
-    for (auto const& a : one)
-      for (auto const& b : other) {
-        Making making{a.block, a.blame, a.foldings * b.foldings, a.price + b.price};
-        bool possible = true;
-        for (std::size_t k = 0; k < making.blame.size() && possible; ++k) {
-          Blame any = 0;
-          for (std::size_t lie = 0; lie < 4; ++lie) any |= making.blame[k][lie] &= b.blame[k][lie];
-          possible = any != 0;
-        }
-        if (possible) add(both, static_cast<Making&&>(making));
-      }
-    return both;
-  }
-
-  static bool overlap(GridRect const& a, GridRect const& b) {
-    return a.top < b.bottom && b.top < a.bottom && a.left < b.right && b.left < a.right;
-  }
-  /// One making of each gathering, all from one sheet, none over another.
-  void combine(std::vector<std::vector<Making>> const& options, std::size_t gathering, Making const& sofar,
-               std::vector<GridRect>& blocks, FoldingGroup const& group) {
-    if (gathering == options.size()) return settle(sofar, group);
-    for (auto const& option : options[gathering]) {
-      bool free = true;
-      for (auto const& block : blocks) free = free && !overlap(block, option.block);
-      if (!free) continue;
-      for (auto const& both : joined({sofar}, {option})) {
-        blocks.push_back(option.block);
-        combine(options, gathering + 1, both, blocks, group);
-        blocks.pop_back();
-      }
-    }
-  }
-  /// Counts what fits, remembers who is to blame where one leaf is.
-  void settle(Making const& making, FoldingGroup group) {
+  /// Counts what fits, or stores the leaves any one of which explains what does not.
+  void settle(Settled& settled, Blame const* by_lie, int sheets, Makings::Row row) {
     Blame blame = nobody;
     bool fits = true;
-    for (auto const& sheet : making.blame) {
+    for (int sheet = 0; sheet < sheets; ++sheet) {
       Blame any = 0;
       bool one_fits = false;
-      for (std::size_t lie = 0; lie < static_cast<std::size_t>(lies_); ++lie)
-        any |= sheet[lie], one_fits = one_fits || sheet[lie] == nobody;
+      for (int lie = 0; lie < lies_; ++lie, ++by_lie) any |= *by_lie, one_fits = one_fits || *by_lie == nobody;
       blame &= any;
       fits = fits && one_fits;
     }
-    auto const price = group.price + making.price;
-    if (!fits) {
-      for (int bit = 0; bit < bits_; ++bit)
-        if ((blame >> static_cast<unsigned>(bit) & 1U) != 0 && price < blamed_price_[static_cast<std::size_t>(bit)])
-          blamed_price_[static_cast<std::size_t>(bit)] = price;
+    auto const price = settled.group.price + row.price;
+    if (fits) {
+      settled.ways += row.ways;
+      settled.price = price < settled.price ? price : settled.price;
       return;
     }
-    if (blaming_) return;              // counted before
-    constexpr double lies_on_type = 4; // end for end, side for side, both
+    for (int bit = 0; bit < bits_; ++bit)
+      if ((blame >> static_cast<unsigned>(bit) & 1U) != 0 && price < blamed_price_[static_cast<std::size_t>(bit)])
+        blamed_price_[static_cast<std::size_t>(bit)] = price;
+  }
+  void settle_all(Settled& settled, Makings const& makings, int sheets) {
+    for (std::size_t i = 0; i < makings.size(); ++i) settle(settled, makings.blame(i), sheets, makings[i]);
+  }
+  void keep(Settled const& settled) {
+    constexpr double lies_on_type = 4; // as it is, end for end, side for side, both
+    if (!(settled.ways > 0)) return;
+    auto const foldings = settled.ways / lies_on_type;
     for (auto& other : groups_)
-      if (other.is_like(group)) {
-        other.foldings += making.foldings / lies_on_type;
-        if (price < other.price) other.price = price, other.sheet = group.sheet;
+      if (other.is_like(settled.group)) {
+        other.foldings += foldings;
+        if (settled.price < other.price) other.price = settled.price, other.sheet = settled.group.sheet;
         return;
       }
-    group.foldings = making.foldings / lies_on_type;
-    group.price = price;
-    groups_.push_back(group);
+    groups_.push_back(settled.group);
+    groups_.back().foldings = foldings;
+    groups_.back().price = settled.price;
   }
 
-  std::vector<std::vector<GridRect>> const& nestings_of(int rows, int columns) {
-    for (auto const& known : nestings_)
-      if (known.rows == rows && known.columns == columns) return known.all;
-    auto const byte = [](int n) { return static_cast<std::uint8_t>(n); };
-    nestings_.push_back({rows, columns, nestings({0, 0, byte(rows), 0, byte(columns)}, allowed_.most_pieces)});
-    return nestings_.back().all;
+  /// Tries one gathering, of one sheet or of several one in another.
+  void try_alone(SheetLine const& lay, int sheets, bool blaming) {
+    Settled uncut{group(lay, sheets, false)}, cut{group(lay, sheets, true)};
+    each_block(0, lay, sheets, blaming, [&](GridRect const&, BlockMakings const& made) {
+      settle_all(uncut, made.uncut, sheets);
+      settle_all(cut, made.cut, sheets);
+    });
+    if (blaming) return; // what fits was counted before
+    keep(uncut);
+    keep(cut);
   }
-
-  void try_sheet(SheetLine const& lay, int sheets) {
-    int const to_paper = lay.part == PaperPart::half ? 2 : 1;
-    std::vector<std::vector<Making>> uncut, cut;
-    for (auto const& wanted : wanted_) {
-      uncut.emplace_back(), cut.emplace_back();
-      PieceComparison const comparison{wanted, lay, allowed_.mould, lies_, !blaming_};
-      auto const per_sheet = wanted.leaves / sheets;
-      for (int rows = 1; rows <= lay.rows; ++rows) {
-        if (per_sheet % rows != 0 || per_sheet / rows > lay.columns) continue;
-        int const columns = per_sheet / rows;
-        for (int top = 0; top + rows <= lay.rows; ++top)
-          for (int left = 0; left + columns <= lay.columns; ++left) {
-            auto const byte = [](int n) { return static_cast<std::uint8_t>(n); };
-            GridRect const block{0, byte(top), byte(top + rows), byte(left), byte(left + columns)};
-            int const sides = (top > 0) + (top + rows < lay.rows) + (left > 0) + (left + columns < lay.columns);
-            std::vector<Compared> known;
-            for (auto pieces : nestings_of(rows, columns)) {
-              for (auto& rect : pieces) {
-                rect.top = byte(rect.top + top), rect.bottom = byte(rect.bottom + top);
-                rect.left = byte(rect.left + left), rect.right = byte(rect.right + left);
-              }
-              int const cuts = sides + static_cast<int>(pieces.size()) - 1;
-              Making start{block, {}, 1, folding_prices.cut * cuts * sheets};
-              makings(wanted, comparison, pieces, sheets, start, known, cuts == 0 ? uncut.back() : cut.back());
-            }
-          }
-      }
-    }
-    FoldingGroup group{Format::of(lay.rows * lay.columns * to_paper),    sheets, lay.part, false, 0,
-                       folding_prices.cut * (sheets - 1 + to_paper - 1), lay,    {}};
-    Making none{{}, {}, 1, 0};
-    for (int k = 0; k < sheets; ++k) none.blame.emplace_back().fill(nobody);
-    std::vector<GridRect> blocks;
-    combine(uncut, 0, none, blocks, group);
-    group.cut = true;
-    combine(cut, 0, none, blocks, group);
+  /// Tries several gatherings of one sheet. Only the gathering `blamed` may have a leaf that does not agree.
+  void try_together(SheetLine const& lay, std::optional<std::size_t> blamed) {
+    SheetShared shared{lies_};
+    auto const last = blamed.value_or(wanted_.size() - 1);
+    auto const options = [&](std::size_t gathering) {
+      std::vector<SheetShared::Option> all;
+      each_block(gathering, lay, 1, blamed == gathering, [&](GridRect const& block, BlockMakings const&) {
+        all.push_back({SheetShared::cells_of(block, lay.columns), nullptr});
+      });
+      std::size_t i = 0; // once more: only now do references to all of them hold
+      each_block(gathering, lay, 1, blamed == gathering,
+                 [&](GridRect const&, BlockMakings const& made) { all[i++].makings = &made.cut; });
+      return all;
+    };
+    for (std::size_t g = 0; g < wanted_.size(); ++g)
+      if (g != last) shared.lay(options(g));
+    too_many_ = too_many_ || shared.too_many();
+    if (too_many_) return;
+    Settled cut{group(lay, 1, true)};
+    shared.finish(options(last), [&](Blame const* blame, Makings::Row row) { settle(cut, blame, 1, row); });
+    if (!blamed) keep(cut);
   }
   /// Chain lines alone rule most sheets out: more than one leaf against them is more than one leaf to blame.
-  [[nodiscard]] bool chain_lines_possible(SheetLine const& lay) const {
+  [[nodiscard]] bool chain_lines_possible(SheetLine const& lay, bool blaming) const {
     auto const run = chain_lines_of(lay, allowed_.mould);
     int against = 0;
     for (auto const& wanted : wanted_)
       for (auto const* seen : wanted.seen)
         against += seen != nullptr && run && seen->chain_lines && *seen->chain_lines != *run ? 1 : 0;
-    return against <= (blaming_ ? 1 : 0);
+    return against <= (blaming ? 1 : 0);
   }
-  void try_sheets() {
+  void try_sheet(SheetLine const& lay, int sheets, bool blaming) {
+    if (!chain_lines_possible(lay, blaming)) return;
+    if (wanted_.size() == 1) return try_alone(lay, sheets, blaming);
+    if (!blaming) return try_together(lay, std::nullopt);
+    for (std::size_t g = 0; g < wanted_.size(); ++g) try_together(lay, g);
+  }
+  void try_sheets(bool blaming) {
     int all = 0;
     for (auto const& wanted : wanted_) all += wanted.leaves;
     for (int sheets = 1; sheets <= allowed_.most_sheets; ++sheets) {
@@ -234,84 +178,77 @@ class ShowingFinder {
           for (auto long_side : {Axis::far_near, Axis::left_right})
             for (auto part : {PaperPart::whole, PaperPart::half}) {
               int const leaves = rows * columns * (part == PaperPart::half ? 2 : 1);
-              if (leaves > allowed_.most_leaves || rows * columns * sheets < all) continue;
+              if (leaves > allowed_.most_leaves || rows * columns * sheets < all || too_many_) continue;
               if (part == PaperPart::half && !allowed_.half_sheets) continue;
               SheetLine lay{};
               lay.rows = static_cast<std::uint8_t>(rows), lay.columns = static_cast<std::uint8_t>(columns);
               lay.long_side = long_side, lay.part = part;
-              if (chain_lines_possible(lay)) try_sheet(lay, sheets);
+              try_sheet(lay, sheets, blaming);
             }
     }
   }
 
-  void put_in_order(FoldingsLeft& left) {
-    insertion_sort(groups_, [](FoldingGroup const& a, FoldingGroup const& b) {
-      return a.price != b.price ? a.price < b.price : !a.attested.empty() && b.attested.empty();
-    });
-    auto const best = groups_.empty() ? PieceFolds::none : groups_[0].price;
+  /// Returns true if the simplest folding costs more than a simple one with a leaf left out.
+  [[nodiscard]] bool is_far_fetched(int best) const {
+    int leaves = 0, folds = 0;
+    for (auto const& wanted : wanted_) leaves += wanted.leaves;
+    while (1 << folds < leaves) ++folds;
+    return best > folding_prices.correction + folding_prices.fold * folds;
+  }
+  [[nodiscard]] int best_price() const {
+    int best = PieceFolds::none;
+    for (auto const& group : groups_) best = group.price < best ? group.price : best;
+    return best;
+  }
+  [[nodiscard]] std::vector<BlamedLeaf> blamed() const {
+    std::vector<BlamedLeaf> all;
+    auto const best = best_price();
     int bit = 0;
     for (std::size_t g = 0; g < wanted_.size(); ++g)
       for (int leaf = 1; leaf <= wanted_[g].leaves; ++leaf, ++bit) {
         auto const price = blamed_price_[static_cast<std::size_t>(bit)];
         if (price >= PieceFolds::none || price + folding_prices.correction >= best) continue;
-        left.blamed.push_back({static_cast<int>(g), leaf, price + folding_prices.correction});
+        all.push_back({static_cast<int>(g), leaf, price + folding_prices.correction});
       }
-    insertion_sort(left.blamed, [](BlamedLeaf a, BlamedLeaf b) { return a.price < b.price; });
+    insertion_sort(all, [](BlamedLeaf a, BlamedLeaf b) { return a.price < b.price; });
+    return all;
   }
 
 public:
-  explicit ShowingFinder(SheetsAllowed const& allowed)
-      : allowed_{allowed}, lies_{allowed.mould.watermark && allowed.mould.watermark->across == 0.5 ? 2 : 4} {
+  ShowingFinder(std::span<SeenGathering const> given, SheetsAllowed const& allowed)
+      : given_{given}, allowed_{allowed}, lies_{allowed.mould.watermark && allowed.mould.watermark->across == 0.5 ? 2
+                                                                                                                  : 4} {
+    if (allowed.most_leaves > 64 || allowed.most_rows > 64 || allowed.most_columns > 64 || allowed.most_sheets > 16)
+      broken("SheetsAllowed must have at most 64 leaves, rows and columns, and at most 16 sheets");
     blamed_price_.fill(PieceFolds::none);
   }
-  Expected<FoldingsLeft> find(std::span<SeenGathering const> given) {
-    constexpr int most_leaves = 32;
-    for (auto const& gathering : given) {
-      if (gathering.leaves < 1 || gathering.leaves > most_leaves || bits_ + gathering.leaves > 63)
-        return error_in_field(Problem::gathering_too_large, "gatherings", most_leaves);
-      Wanted wanted{gathering.leaves, bits_,
-                    std::vector<SeenLeaf const*>(static_cast<std::size_t>(gathering.leaves), nullptr)};
-      bits_ += gathering.leaves;
-      for (auto const& seen : gathering.seen) {
-        auto const outside = [&](std::optional<int> leaf) { return leaf && (*leaf < 1 || *leaf > gathering.leaves); };
-        auto const mate = [](std::optional<SeenEdge> const& edge) { return edge ? edge->mate : std::nullopt; };
-        if (outside(seen.leaf) || outside(seen.conjugate) || outside(mate(seen.head)) || outside(mate(seen.tail)) ||
-            outside(mate(seen.fore_edge)))
-          return error_in_field(Problem::leaf_outside_gathering, "leaf", gathering.leaves);
-        auto& place = wanted.seen[static_cast<std::size_t>(seen.leaf - 1)];
-        if (place != nullptr) return error_in_field(Problem::leaf_seen_twice, "leaf", seen.leaf);
-        place = &seen;
-      }
-      wanted_.push_back(static_cast<Wanted&&>(wanted));
+  Expected<FoldingsLeft> find(FoldingWeights const& weights) {
+    if (given_.empty()) return error_in_field(Problem::gathering_size_needed, "gatherings");
+    for (auto const& gathering : given_)
+      if (auto const wrong = take(gathering)) return *wrong;
+    for (auto const& wanted : wanted_) {
+      strict_.emplace_back(wanted, allowed_, packets_, lies_, true);
+      blaming_.emplace_back(wanted, allowed_, packets_, lies_, false);
     }
-    if (given.empty()) return error_in_field(Problem::gathering_size_needed, "gatherings");
-    try_sheets();
-    // To set a leaf aside has a price: where what fits is simple, no leaf is worth it.
-    int leaves = 0, folds = 0;
-    for (auto const& gathering : given) leaves += gathering.leaves;
-    while (1 << folds < leaves) ++folds;
-    int best = PieceFolds::none;
-    for (auto const& group : groups_) best = group.price < best ? group.price : best;
-    if (best > folding_prices.correction + folding_prices.fold * folds) {
-      blaming_ = true;
-      try_sheets();
-    }
-    AttestedFits attested{given, allowed_.mould};
-    attested.name(groups_);
+    try_sheets(false);
+    if (is_far_fetched(best_price())) try_sheets(true);
+    if (too_many_) return error_in_field(Problem::too_many_arrangements, "gatherings");
     FoldingsLeft left;
+    left.blamed = blamed();
+    AttestedFits attested{given_, allowed_.mould, weights};
+    attested.name(groups_);
     left.look_next = attested.best_look();
-    put_in_order(left);
+    insertion_sort(groups_, [](FoldingGroup const& a, FoldingGroup const& b) {
+      auto const likely = [](FoldingGroup const& group) {
+        return group.probability >= FoldingGroup::likely_enough ? group.probability : 0;
+      };
+      return likely(a) != likely(b) ? likely(a) > likely(b) : a.price < b.price;
+    });
     left.groups = static_cast<std::vector<FoldingGroup>&&>(groups_);
     return left;
   }
 };
 
 } // namespace detail
-
-inline Expected<FoldingsLeft> foldings_showing(std::span<SeenGathering const> gatherings,
-                                               SheetsAllowed const& allowed) {
-  return detail::ShowingFinder{allowed}.find(gatherings);
-}
-
 } // namespace v0
 } // namespace bifolium
