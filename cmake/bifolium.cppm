@@ -84,6 +84,7 @@ module;
 #include <bifolium/edition/standing_type.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/evidence/assumptions.hpp>
+#include <bifolium/evidence/folding_weights.hpp>
 #include <bifolium/evidence/infer.hpp>
 #include <bifolium/evidence/inference.hpp>
 #include <bifolium/evidence/leaf_origin.hpp>
@@ -107,6 +108,7 @@ module;
 #include <bifolium/explain/explain_ranking.hpp>
 #include <bifolium/explain/explain_scheme.hpp>
 #include <bifolium/explain/forme_text.hpp>
+#include <bifolium/explain/hundredths.hpp>
 #include <bifolium/explain/inference_words.hpp>
 #include <bifolium/explain/trade_words.hpp>
 #include <bifolium/explain/working.hpp>
@@ -118,6 +120,8 @@ module;
 #include <bifolium/fold/find_misprints.hpp>
 #include <bifolium/fold/fold.hpp>
 #include <bifolium/fold/folding_prices.hpp>
+#include <bifolium/fold/folding_weights.hpp>
+#include <bifolium/fold/foldings_left.hpp>
 #include <bifolium/fold/foldings_showing.hpp>
 #include <bifolium/fold/format.hpp>
 #include <bifolium/fold/forme_side.hpp>
@@ -265,6 +269,7 @@ using bifolium::Fold;
 using bifolium::FoldingCount;
 using bifolium::FoldingGroup;
 using bifolium::FoldingPrices;
+using bifolium::FoldingWeights;
 using bifolium::FoldingWork;
 using bifolium::FoldingsLeft;
 using bifolium::Format;
@@ -389,6 +394,7 @@ using bifolium::PaperLot;
 using bifolium::PaperModel;
 using bifolium::PaperOfAccount;
 using bifolium::PaperOfFormula;
+using bifolium::PaperOfYear;
 using bifolium::PaperOrigin;
 using bifolium::PaperPart;
 using bifolium::PaperStock;
@@ -506,6 +512,7 @@ using bifolium::arrange;
 using bifolium::arrange_in_whole_sheets;
 using bifolium::audit_weights;
 using bifolium::book_svg;
+using bifolium::both;
 using bifolium::both_views_text;
 using bifolium::broken;
 using bifolium::cancel_to_paste;
@@ -568,6 +575,7 @@ using bifolium::flat_priors;
 using bifolium::fold;
 using bifolium::folding_group_words;
 using bifolium::folding_prices;
+using bifolium::folding_weights;
 using bifolium::folding_words;
 using bifolium::folding_work;
 using bifolium::foldings_showing;
@@ -683,6 +691,7 @@ using bifolium::price_of_alphabet;
 using bifolium::printable_html;
 using bifolium::printed_number;
 using bifolium::printing_option;
+using bifolium::printing_words;
 using bifolium::priors_of;
 using bifolium::probability_range;
 using bifolium::raised;
@@ -772,12 +781,14 @@ using bifolium::upper_side;
 using bifolium::usable_for;
 using bifolium::usual_chain_interval;
 using bifolium::usual_parameters;
+using bifolium::usual_priors;
 using bifolium::verdict;
 using bifolium::vulgar_fraction;
 using bifolium::walk;
 using bifolium::wanting_at;
 using bifolium::wants;
 using bifolium::weight_that_counts;
+using bifolium::weights_by_price;
 using bifolium::whole_of;
 using bifolium::why;
 using bifolium::words_in_page;
@@ -842,6 +853,8 @@ using bifolium::real::atan;
 using bifolium::real::erfc;
 using bifolium::real::exp;
 using bifolium::real::log;
+using bifolium::real::quick_exp;
+using bifolium::real::quick_log;
 using bifolium::real::sqrt;
 }
 
@@ -885,6 +898,9 @@ using bifolium::seen_marks::gutter;
 using bifolium::seen_marks::head_edge;
 using bifolium::seen_marks::head_of_gutter;
 using bifolium::seen_marks::head_or_tail_edge;
+using bifolium::seen_marks::near_gutter;
+using bifolium::seen_marks::near_head;
+using bifolium::seen_marks::near_tail;
 using bifolium::seen_marks::somewhere;
 using bifolium::seen_marks::tail_edge;
 }
