@@ -232,7 +232,7 @@ inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
   // a number is how many leaves the book has; else it is what leaves of one gathering show
   if (!is_leaf_count(read.text("leaves")))
     book.seen.leaves = read.value("leaves", read_leaves_seen).value_or(EvidenceOfLeaves{});
-  book.extent = read.value("pagination", read_extent);
+  book.extent = read.value("pagination", [](std::string_view text) { return read_extent(text); });
   book.signing = read.value("signing", [](std::string_view text) { return read_signing(text); });
   static_cast<void>(read.value("format", read_format_statement));
   book.seen.year = read.value("year", read_years);

@@ -2,7 +2,7 @@
 /// Writes probabilities as this library prints them.
 #pragma once
 
-#include <bifolium/core/config.hpp>
+#include <bifolium/core/broken.hpp>
 
 #include <string>
 
