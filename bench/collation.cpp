@@ -168,7 +168,7 @@ void read_bifolium(benchmark::State& state) {
 void read_x3(benchmark::State& state) {
   for (auto const& text : formulas) {
     std::vector<PlainElement> elements;
-    if (!read_with_x3(text, elements) || elements.size() != read_formula(text)->runs().size())
+    if (!read_with_x3(text, elements) || elements.size() != (*read_formula(text)).runs().size())
       return state.SkipWithError("the runs differ");
   }
   over_formulas(state, [](auto const& text) {

@@ -158,8 +158,8 @@ TEST_CASE("what follows the gatherings is handed over by its place") {
     CHECK(formula.passages()[i].kind == expected[i].first);
     CHECK(formula.passages()[i].text.of(text) == expected[i].second);
   }
-  CHECK(read_formula("8°: A–H⁸ I⁶; pp. i–xii 1–128")->passages()[0].kind == Kind::pagination);
-  CHECK(read_formula("A–K⁸ + 2 leaves of plates")->passages()[0].kind == Kind::plates);
+  CHECK((*read_formula("8°: A–H⁸ I⁶; pp. i–xii 1–128")).passages()[0].kind == Kind::pagination);
+  CHECK((*read_formula("A–K⁸ + 2 leaves of plates")).passages()[0].kind == Kind::plates);
 }
 
 TEST_CASE("formulas as cataloguers write them are right, refused or doubted, and none is wrong in silence") {

@@ -83,7 +83,7 @@ TEST_CASE("scanned formulas, however broken, are answered") {
   }
   MESSAGE(clean_right << " of " << clean << " clean scans count right");
   CHECK(rows == 2867);
-  CHECK(clean_right * 10 >= clean * 9);
+  CHECK(clean_right >= 414); // of 431: the others have figures that the scan misread
 }
 
 TEST_CASE("counts that do not fit are errors") {
@@ -255,14 +255,14 @@ TEST_CASE(
     CHECK(formula.warnings()[0].problem == Problem::text_not_read);
   }
   for (char const* words : {"(C8 blank)", "(A1 a woodcut)", "(C8 blank and genuine)", "(C1 stained)"})
-    CHECK(read_formula(std::string{"A-C⁸"} + words)->warnings().empty());
+    CHECK((*read_formula(std::string{"A-C⁸"} + words)).warnings().empty());
 }
 
 TEST_CASE("symbols printed in parentheses, and )( doubled, are signatures") { // common practice, no source
   CHECK(leaf_count(*read_formula("4°: (*)⁴ (**)⁴ A-Z⁴")) == 100);
   CHECK(leaf_count(*read_formula("4°: )(⁴ )()(⁴ A-Z⁴")) == 100);
   CHECK(write_formula(*read_formula(")(⁴ )()(⁴ )()()(²")) == ")(⁴ 2)(⁴ 3)(²");
-  CHECK(read_formula("A⁴(*) B⁴")->warnings().size() == 1); // without a count: words
+  CHECK((*read_formula("A⁴(*) B⁴")).warnings().size() == 1); // without a count: words
   for (char const* one : {"(*)⁴ (**)⁴(−(**)4) A⁸", ")(⁴ )()(⁴(-)()(4)", "A⁸ (§)² (¶¶)4"})
     for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
 }
@@ -332,7 +332,7 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
   CHECK(write_formula(*read_formula("A-D⁸(±D2, D3 blank)")) == "A-D⁸(±D2; D3 blank)"); // one cancel and a remark
   CHECK(write_formula(*read_formula("A-D⁸(−D2, D3 and D4)")) == "A-D⁸(−D2,3,4)");
   // a star behind a Greek letter is part of its mark, as behind a Latin one
-  CHECK(read_formula("α*⁶ A⁸")->runs().size() == 2);
+  CHECK((*read_formula("α*⁶ A⁸")).runs().size() == 2);
   // names without brackets are found again, though they begin as a signature does
   CHECK(write_formula(*read_formula("cross⁸ leaf⁸ A⁸(−leaf2)")) == "[cross]⁸ [leaf]⁸ A⁸(−[leaf]2)");
   CHECK(leaf_count(*read_formula("A⁸ [par.]⁸ [$3 (−[par.]2) signed]")) == 16);

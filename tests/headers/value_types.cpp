@@ -95,7 +95,7 @@ template struct Trivial<PaperLot, 24, regular>;
 template struct Trivial<AlphabetCount, 16, regular>;
 template struct Trivial<SheetSize, 48, empty>;
 template struct Trivial<SheetQuery, 32, empty>;
-template struct Trivial<SheetSizes, 40>;
+template struct Trivial<SheetSizes, 136>;
 template struct Trivial<SheetRemark, 24, empty>;
 template struct Trivial<SheetSizes::iterator, 16, regular>;
 

@@ -6,9 +6,33 @@
 #include "data.hpp"
 
 #include <cmath>
+#include <cstdlib>
 #include <string>
+#include <vector>
 
 using namespace bifolium;
+
+namespace {
+
+/// The years that the words of a source mean: 1741; 14th-15th c., which is 1301 to 1500; c. 1792, which is five years
+/// around; up to 1922 and 1880s-, which are of the century.
+YearRange years_of(std::string const& period) {
+  std::vector<int> numbers;
+  for (std::size_t i = 0; i < period.size(); ++i) {
+    if (period[i] < '0' || period[i] > '9') continue;
+    numbers.push_back(std::atoi(period.c_str() + i));
+    while (i < period.size() && period[i] >= '0' && period[i] <= '9') ++i;
+  }
+  bool const centuries = period.find("th") != period.npos;
+  auto from = numbers.front(), to = numbers.back();
+  if (centuries) return {100 * (from - 1) + 1, 100 * to};
+  if (period.starts_with("c. ")) from -= 5, to += 5;
+  if (period.starts_with("to ")) from = to / 100 * 100 + 1;
+  if (period.ends_with("-")) to = (to / 100 + 1) * 100;
+  return {from, to};
+}
+
+} // namespace
 
 TEST_CASE("every side of every sheet size is that of the second copy") {
   auto const rows = data::rows("sheet_sizes.tsv", 7); // the source of each row is in its last cell
@@ -29,6 +53,7 @@ TEST_CASE("every side of every sheet size is that of the second copy") {
     CHECK(std::abs(size.long_side().count() - std::stod(row[2])) < 0.05 + rounding);
     CHECK((size.unit == SheetUnit::mm) == (row[3] == "mm"));
     CHECK((size.unit == SheetUnit::cm) == (row[3] == "cm"));
+    CHECK(size.years() == years_of(row[5]));
   }
   CHECK(i == rows.size());
   CHECK(recalled == 10);

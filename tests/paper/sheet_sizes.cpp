@@ -92,6 +92,10 @@ TEST_CASE("a name is found whatever its case, accents and hyphens, and alone fix
   CHECK(find_sheets({.name = "royal", .years = {1901, 1901}, .region = Region::britain, .use = PaperUse::printing})
             .count() > 1);
   CHECK(find_sheets({.name = "roya"}).empty());
+  CHECK(find_sheets({.name = std::string(96, 'x')}).empty()); // longer than is kept, and than any name
+  CHECK(find_sheets({.name = std::string(4096, ' ')}).empty());
+  auto const passing = find_sheets({.name = std::string{"a name in a string of its own, jésus"}.substr(31)});
+  CHECK(passing.count() == 2); // the text is gone, the look-up keeps it
   CHECK(find_sheets({.name = "royal", .memory = false}).count() < find_sheets({.name = "royal"}).count());
   STATIC_CHECK(std::forward_iterator<SheetSizes::iterator>);
   STATIC_CHECK(

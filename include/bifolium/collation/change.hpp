@@ -130,21 +130,25 @@ public:
   /// Returns the part of the text that states the change.
   [[nodiscard]] constexpr TextSpan text() const noexcept { return text_; }
   /// Returns a pointer to the deletion, or null if this is another kind of change, as std::get_if does.
-  [[nodiscard]] constexpr Deletion const* deletion() const noexcept {
+  [[nodiscard]] constexpr Deletion const* deletion() const noexcept BIFOLIUM_LIFETIMEBOUND {
     return kind_ == Kind::deletion ? &deletion_ : nullptr;
   }
   /// Returns a pointer to the cancel, or null if this is another kind of change, as std::get_if does.
-  [[nodiscard]] constexpr Cancel const* cancel() const noexcept { return kind_ == Kind::cancel ? &cancel_ : nullptr; }
+  [[nodiscard]] constexpr Cancel const* cancel() const noexcept BIFOLIUM_LIFETIMEBOUND {
+    return kind_ == Kind::cancel ? &cancel_ : nullptr;
+  }
   /// Returns a pointer to the insertion, or null if this is another kind of change, as std::get_if does.
-  [[nodiscard]] constexpr Insertion const* insertion() const noexcept {
+  [[nodiscard]] constexpr Insertion const* insertion() const noexcept BIFOLIUM_LIFETIMEBOUND {
     return kind_ == Kind::insertion ? &insertion_ : nullptr;
   }
   /// Returns a pointer to the identity, or null if this is another kind of change, as std::get_if does.
-  [[nodiscard]] constexpr Identity const* identity() const noexcept {
+  [[nodiscard]] constexpr Identity const* identity() const noexcept BIFOLIUM_LIFETIMEBOUND {
     return kind_ == Kind::identity ? &identity_ : nullptr;
   }
   /// Returns a pointer to the note, or null if this is another kind of change, as std::get_if does.
-  [[nodiscard]] constexpr Note const* note() const noexcept { return kind_ == Kind::note ? &note_ : nullptr; }
+  [[nodiscard]] constexpr Note const* note() const noexcept BIFOLIUM_LIFETIMEBOUND {
+    return kind_ == Kind::note ? &note_ : nullptr;
+  }
   /// Calls `visitor` with the deletion, cancel, insertion, identity or note, and returns its result.
   template <class Visitor> constexpr decltype(auto) visit(Visitor&& visitor) const {
     switch (kind_) {

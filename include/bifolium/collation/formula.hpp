@@ -48,35 +48,56 @@ class Formula {
   Formula() = default;
 
 public:
+  /// Marks a type whose members return references into it: `->` of a temporary `Expected` of it does not compile.
+  using gives_views = void;
+
   /// Returns the runs, in the order of the book.
-  [[nodiscard]] std::vector<Run> const& runs() const noexcept { return runs_; }
+  [[nodiscard]] std::vector<Run> const& runs() const& noexcept BIFOLIUM_LIFETIMEBOUND { return runs_; }
+  /// Returns a value, because the formula is a temporary.
+  [[nodiscard]] std::vector<Run> runs() && { return static_cast<std::vector<Run>&&>(runs_); }
   /// Returns the parts, which together have all runs. A formula that is not divided has one part.
   [[nodiscard]] std::vector<FormulaPart> parts() const {
     if (!parts_.empty()) return parts_;
     return {FormulaPart{{}, 0, static_cast<std::uint32_t>(runs_.size()), leaves_}};
   }
   /// Returns the changes, in the order of the text.
-  [[nodiscard]] std::vector<Change> const& changes() const noexcept { return changes_; }
+  [[nodiscard]] std::vector<Change> const& changes() const& noexcept BIFOLIUM_LIFETIMEBOUND { return changes_; }
+  /// Returns a value, because the formula is a temporary.
+  [[nodiscard]] std::vector<Change> changes() && { return static_cast<std::vector<Change>&&>(changes_); }
   /// Returns the way in which each change was written.
-  [[nodiscard]] std::vector<ChangeForm> const& change_forms() const noexcept { return forms_; }
+  [[nodiscard]] std::vector<ChangeForm> const& change_forms() const& noexcept BIFOLIUM_LIFETIMEBOUND { return forms_; }
+  /// Returns a value, because the formula is a temporary.
+  [[nodiscard]] std::vector<ChangeForm> change_forms() && { return static_cast<std::vector<ChangeForm>&&>(forms_); }
   /// Returns the words of the notes, to which Note::words points.
-  [[nodiscard]] std::vector<std::string> const& notes() const noexcept { return notes_; }
+  [[nodiscard]] std::vector<std::string> const& notes() const& noexcept BIFOLIUM_LIFETIMEBOUND { return notes_; }
+  /// Returns a value, because the formula is a temporary.
+  [[nodiscard]] std::vector<std::string> notes() && { return static_cast<std::vector<std::string>&&>(notes_); }
   /// Returns the doubts, with columns. `message` makes a sentence of each.
-  [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
+  [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
+  /// Returns a value, because the formula is a temporary.
+  [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }
   /// Returns the format statement, or no value if there is none. A book of two formats ("2° and 4°") also has a second
   /// one.
   [[nodiscard]] std::optional<Format> format() const noexcept { return format_; }
   /// Returns the second of two formats, as in `4° and 8°`, or no value if there is none.
   [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_; }
   /// Returns the class of paper, such as "Royal" or "median"; empty if it is not stated.
-  [[nodiscard]] std::string const& paper_class() const noexcept { return paper_class_; }
+  [[nodiscard]] std::string const& paper_class() const& noexcept BIFOLIUM_LIFETIMEBOUND { return paper_class_; }
+  /// Returns a value, because the formula is a temporary.
+  [[nodiscard]] std::string paper_class() && { return static_cast<std::string&&>(paper_class_); }
   /// Returns the statement of signing as written, with its brackets; empty if there is none. record/read_signing.hpp
   /// reads it.
-  [[nodiscard]] std::string const& signing() const noexcept { return signing_; }
+  [[nodiscard]] std::string const& signing() const& noexcept BIFOLIUM_LIFETIMEBOUND { return signing_; }
+  /// Returns a value, because the formula is a temporary.
+  [[nodiscard]] std::string signing() && { return static_cast<std::string&&>(signing_); }
   /// Returns the passages beside the gatherings, with their places in the text that was read. Comparison ignores them.
-  [[nodiscard]] std::vector<Passage> const& passages() const noexcept { return passages_; }
+  [[nodiscard]] std::vector<Passage> const& passages() const& noexcept BIFOLIUM_LIFETIMEBOUND { return passages_; }
+  /// Returns a value, because the formula is a temporary.
+  [[nodiscard]] std::vector<Passage> passages() && { return static_cast<std::vector<Passage>&&>(passages_); }
   /// Returns the text after the formula, as written: a total, pagination, plates, prose.
-  [[nodiscard]] std::string const& tail() const noexcept { return tail_; }
+  [[nodiscard]] std::string const& tail() const& noexcept BIFOLIUM_LIFETIMEBOUND { return tail_; }
+  /// Returns a value, because the formula is a temporary.
+  [[nodiscard]] std::string tail() && { return static_cast<std::string&&>(tail_); }
   /// Returns the alphabet of the signatures.
   [[nodiscard]] Alphabet alphabet() const noexcept { return Alphabet{letters_}; }
   /// Returns which of J, U and W are used.

@@ -53,6 +53,12 @@ template <class F, class V> constexpr decltype(auto) call_with(F&& f, V&& value)
     return static_cast<F&&>(f)(static_cast<V&&>(value));
 }
 
+/// True for a type whose members return references into it, and which says so.
+template <class T>
+concept gives_views = requires {
+  typename T::gives_views;
+};
+
 template <class T> inline constexpr bool is_expected = false;
 template <class T> inline constexpr bool is_expected<Expected<T>> = true;
 
@@ -112,9 +118,19 @@ public:
   /// object. Precondition: there is a value.
   [[nodiscard]] constexpr T operator*() && { return must_hold(), static_cast<T&&>(*value_); }
   /// Gives access to a member of the value. Precondition: there is a value.
-  [[nodiscard]] constexpr T const* operator->() const BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
+  [[nodiscard]] constexpr T const* operator->() const& BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
   /// Gives access to a member of the value. Precondition: there is a value.
-  [[nodiscard]] constexpr T* operator->() BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
+  [[nodiscard]] constexpr T* operator->() & BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
+  /// Gives access to a member of the value of a temporary, until the end of the full expression. A value whose members
+  /// return references into it has no such access: `for (auto const& run : read_formula(text)->runs())` would refer to a
+  /// destroyed object, and does not compile. Precondition: there is a value.
+  [[nodiscard]] constexpr T* operator->() && BIFOLIUM_LIFETIMEBOUND requires(!detail::gives_views<T>) {
+    return must_hold(), &*value_;
+  }
+  /// Does not compile: keep the Expected, or write (*read(text)).member().
+  T* operator->() && requires(detail::gives_views<T>) = delete;
+  /// Does not compile: keep the Expected, or write (*read(text)).member().
+  T* operator->() const&& requires(detail::gives_views<T>) = delete;
   /// Returns the value. Precondition: there is a value.
   [[nodiscard]] constexpr T const& value() const& BIFOLIUM_LIFETIMEBOUND { return **this; }
   /// Moves the value out and returns it. Precondition: there is a value.

@@ -147,9 +147,11 @@ private:
 
 public:
   /// Returns a pointer to the first working.
-  [[nodiscard]] constexpr Working const* begin() const noexcept { return workings_.data(); }
+  [[nodiscard]] constexpr Working const* begin() const noexcept BIFOLIUM_LIFETIMEBOUND { return workings_.data(); }
   /// Returns a pointer past the last working.
-  [[nodiscard]] constexpr Working const* end() const noexcept { return workings_.data() + count_; }
+  [[nodiscard]] constexpr Working const* end() const noexcept BIFOLIUM_LIFETIMEBOUND {
+    return workings_.data() + count_;
+  }
   /// Returns the number of different workings.
   [[nodiscard]] constexpr std::size_t size() const noexcept { return count_; }
   /// Adds a working after the others. A working that happens zero times is left out. Precondition: `working.times` is

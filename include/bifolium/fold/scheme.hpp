@@ -99,7 +99,7 @@ public:
   static constexpr int longest_name = 15, longest_id = 47;
 
   /// Returns the id: the name after the word `scheme`.
-  [[nodiscard]] constexpr std::string_view id() const noexcept { return id_.view(); }
+  [[nodiscard]] constexpr std::string_view id() const noexcept BIFOLIUM_LIFETIMEBOUND { return id_.view(); }
   /// Returns the format in the scheme's first line. `format_of` computes it from the sheets.
   [[nodiscard]] constexpr Format format() const noexcept { return format_; }
   /// Returns the direction in which the book is read.
@@ -128,9 +128,11 @@ public:
   /// Returns step `i`, a cut or fold, in the order in which they are made. Precondition: 0 <= i < steps().
   [[nodiscard]] constexpr Step const& step(int i) const { return steps_[index(i, step_count_)]; }
   /// Returns a pointer to the first step; a scheme is a range of its steps: `for (Step const& step : scheme)`.
-  [[nodiscard]] constexpr Step const* begin() const noexcept { return steps_.data(); }
+  [[nodiscard]] constexpr Step const* begin() const noexcept BIFOLIUM_LIFETIMEBOUND { return steps_.data(); }
   /// Returns a pointer past the last step.
-  [[nodiscard]] constexpr Step const* end() const noexcept { return steps_.data() + step_count_; }
+  [[nodiscard]] constexpr Step const* end() const noexcept BIFOLIUM_LIFETIMEBOUND {
+    return steps_.data() + step_count_;
+  }
   /// Returns the line of gathering `i`. Precondition: 0 <= i < gatherings().
   [[nodiscard]] constexpr GatheringLine const& gathering(int i) const {
     return gatherings_[index(i, gathering_count_)];

@@ -143,7 +143,7 @@ public:
   /// Returns true if the number is in quotation marks, because it is printed in the book.
   [[nodiscard]] constexpr bool is_quoted() const noexcept { return quoted_; }
   /// Returns the text of a symbol, name or printed mark, or the symbol beside a letter. The text ends with a zero byte.
-  [[nodiscard]] constexpr char const* text() const noexcept { return text_; }
+  [[nodiscard]] constexpr char const* text() const noexcept BIFOLIUM_LIFETIMEBOUND { return text_; }
   /// Returns the number of bytes of `text()`.
   [[nodiscard]] constexpr std::size_t text_size() const noexcept { return size_; }
 

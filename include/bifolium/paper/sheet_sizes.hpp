@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/core/config.hpp>
+#include <bifolium/core/short_text.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/paper/sheet_size_table.hpp>
 
@@ -15,8 +16,7 @@ inline namespace v0 {
 
 /// The conditions of a look-up. A field that is left out sets no condition.
 struct SheetQuery {
-  /// The name, without regard to case, accents and hyphens: `jesus`, `super-royal`. The text is not copied, so it must
-  /// outlive the view.
+  /// The name, without regard to case, accents and hyphens: `jesus`, `super-royal`. A look-up copies it.
   std::string_view name{};
   YearRange years{-9999, 9999};            ///< the row has at least one of these years
   Region region{Region::anywhere};         ///< the row's region lies in this one, or this one in the row's
@@ -81,13 +81,18 @@ constexpr YearRange years_that_speak_for(YearRange years) {
   return detail::any_name(size.name, " / ", text);
 }
 
-/// Returns true if the row meets the conditions. A row with a wrong inch never does.
-[[nodiscard]] constexpr bool answers(SheetSize const& size, SheetQuery const& query) {
+namespace detail {
+/// Returns true if the row meets the conditions apart from the name. A row with a wrong inch never does.
+constexpr bool meets_but_name(SheetSize const& size, SheetQuery const& query) {
   return size.years().meets(query.years) && // tells most rows apart
          size.trust != Trust::unit_trap && (query.memory || size.trust != Trust::from_memory) &&
-         detail::meets(size.region, query.region) &&
-         (static_cast<unsigned>(size.use) & static_cast<unsigned>(query.use)) != 0 &&
-         (query.name.empty() || is_called(size, query.name));
+         meets(size.region, query.region) && (static_cast<unsigned>(size.use) & static_cast<unsigned>(query.use)) != 0;
+}
+} // namespace detail
+
+/// Returns true if the row meets the conditions. A row with a wrong inch never does.
+[[nodiscard]] constexpr bool answers(SheetSize const& size, SheetQuery const& query) {
+  return detail::meets_but_name(size, query) && (query.name.empty() || is_called(size, query.name));
 }
 
 /// Returns true for the four sizes of the first printers - chancery, median, royal and imperial - and for their small
@@ -99,17 +104,22 @@ constexpr YearRange years_that_speak_for(YearRange years) {
 }
 
 /// The rows that meet some conditions, in the order of the table. It is a view without rows of its own, so a copy is
-/// cheap.
+/// cheap. It has its own copy of the name.
 class SheetSizes {
-  SheetQuery query_;
-  bool everything_{}, early_rule_{};
+  static constexpr std::size_t longest_name = 95; // twice the bytes of the longest in the table: é for e
+  SheetQuery query_;                              // its name is not used
+  ShortText<longest_name> name_{};
+  bool everything_{}, early_rule_{}, nothing_{};
 
   [[nodiscard]] constexpr bool takes(SheetSize const& size) const {
     if (everything_) return true;
-    return answers(size, query_) && (!early_rule_ || size.first_year > 1500 || is_early_size(size));
+    return !nothing_ && detail::meets_but_name(size, query_) && (name_.empty() || is_called(size, name_)) &&
+           (!early_rule_ || size.first_year > 1500 || is_early_size(size));
   }
   constexpr SheetSizes(SheetQuery query, bool everything, bool early_rule)
-      : query_{query}, everything_{everything}, early_rule_{early_rule} {}
+      : query_{query}, everything_{everything}, early_rule_{early_rule}, nothing_{!name_.assign(query.name)} {
+    query_.name = {};
+  }
 
 public:
   /// A forward iterator. It points into the view, which must outlive it. std::iterator_traits works out its category,

@@ -53,7 +53,9 @@ struct Extent {
     return leaves;
   }
   /// Returns the doubts, with their columns.
-  [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return pagination.warnings(); }
+  [[nodiscard]] std::vector<Error> const& warnings() const noexcept BIFOLIUM_LIFETIMEBOUND {
+    return pagination.warnings();
+  }
 
   friend bool operator==(Extent const& a, Extent const& b) {
     return a.pagination == b.pagination && a.plates == b.plates && a.volumes == b.volumes && a.bound_in == b.bound_in &&

@@ -114,7 +114,7 @@ struct Pagination {
   /// Returns the number of volumes or parts that the statement separates with `;`.
   [[nodiscard]] int parts() const noexcept { return runs.empty() ? 0 : runs.back().part + 1; }
   /// Returns the doubts about the statement, with their columns.
-  [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
+  [[nodiscard]] std::vector<Error> const& warnings() const noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
   /// Adds a doubt. Readers of statements call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
 

@@ -54,7 +54,7 @@ struct Signing {
   }
   /// Returns the doubts: exceptions for leaves that do not exist, and exceptions that repeat the rule. `signing_of`
   /// adds them, since they can only be found with a formula.
-  [[nodiscard]] std::vector<Error> const& warnings() const noexcept { return warnings_; }
+  [[nodiscard]] std::vector<Error> const& warnings() const noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
   /// Adds a doubt. Readers of statements call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
 
