@@ -11,6 +11,7 @@
 #   fetch       the opt-in fallback for libraries of the tests
 #   pkg_config  compiles with the flags pkg-config gives
 #   single      the library written as one file used in place of all headers, in two units
+#   vcpkg       runs the port for vcpkg with stand-ins for the functions of vcpkg, and finds what it installed
 #   deb         builds the Debian package, installs it into a scratch root, consumes it from there and removes it
 cmake_minimum_required(VERSION 3.16)
 set(ENV{LC_ALL} C)
@@ -181,6 +182,40 @@ elseif(CASE STREQUAL "single")
   run("${CXX}" -std=c++20 ${flags} -Wall -Wextra -Wpedantic -Werror "-I${WORK}/single" "${SOURCE}/tests/package/consumer/one.cpp"
       "${SOURCE}/tests/package/consumer/two.cpp" -o "${WORK}/single/program")
   run("${WORK}/single/program")
+elseif(CASE STREQUAL "vcpkg")
+  set(CURRENT_PACKAGES_DIR "${WORK}/vcpkg/package")
+  file(REMOVE_RECURSE "${WORK}/vcpkg")
+  function(vcpkg_cmake_configure)
+    cmake_parse_arguments(GIVEN "" "SOURCE_PATH" "OPTIONS" ${ARGN})
+    run(${CMAKE_COMMAND} -S "${GIVEN_SOURCE_PATH}" -B "${WORK}/vcpkg/build" "-DCMAKE_CXX_COMPILER=${CXX}"
+        "-DCMAKE_INSTALL_PREFIX=${CURRENT_PACKAGES_DIR}" ${GIVEN_OPTIONS})
+  endfunction()
+  function(vcpkg_cmake_install)
+    run(${CMAKE_COMMAND} --install "${WORK}/vcpkg/build")
+  endfunction()
+  function(vcpkg_cmake_config_fixup) # it looks in share/<port> unless told, and takes out what is elsewhere
+    if(ARGN OR NOT EXISTS "${CURRENT_PACKAGES_DIR}/share/bifolium/bifolium-config.cmake")
+      message(FATAL_ERROR "the configuration is not where vcpkg looks for it")
+    endif()
+  endfunction()
+  function(vcpkg_fixup_pkgconfig)
+  endfunction()
+  function(vcpkg_install_copyright)
+    cmake_parse_arguments(GIVEN "" "" "FILE_LIST" ${ARGN})
+    file(COPY ${GIVEN_FILE_LIST} DESTINATION "${CURRENT_PACKAGES_DIR}/share/bifolium")
+  endfunction()
+  include("${SOURCE}/cmake/recipes/vcpkg/bifolium/portfile.cmake")
+  run(${CMAKE_COMMAND} -S "${SOURCE}/tests/package/consumer" -B "${WORK}/vcpkg/consumer" "-DCMAKE_CXX_COMPILER=${CXX}"
+      "-DCMAKE_PREFIX_PATH=${CURRENT_PACKAGES_DIR}" "-DWANTED=${VERSION}")
+  file(GLOB_RECURSE installed RELATIVE "${CURRENT_PACKAGES_DIR}" "${CURRENT_PACKAGES_DIR}/*")
+  list(FILTER installed EXCLUDE REGEX "^(include/bifolium|share/bifolium|share/pkgconfig)/")
+  if(installed OR NOT EXISTS "${CURRENT_PACKAGES_DIR}/include/bifolium/bifolium.hpp")
+    message(FATAL_ERROR "the port installs elsewhere: ${installed}")
+  endif()
+  file(READ "${SOURCE}/cmake/recipes/vcpkg/bifolium/vcpkg.json" manifest)
+  if(NOT manifest MATCHES "\"version\": \"${VERSION}\"")
+    message(FATAL_ERROR "the version in vcpkg.json is not ${VERSION}")
+  endif()
 elseif(CASE STREQUAL "deb")
   execute_process(COMMAND ${CMAKE_CPACK_COMMAND} -G DEB WORKING_DIRECTORY "${WORK}/unbuilt" RESULT_VARIABLE failed
                   OUTPUT_VARIABLE out ERROR_VARIABLE out)
