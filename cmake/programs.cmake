@@ -16,8 +16,10 @@ set(bifolium_programs
 
 find_program(bifolium_gzip gzip)
 set(manual "${PROJECT_BINARY_DIR}/manual")
-file(MAKE_DIRECTORY "${manual}")
+set(completions "${PROJECT_BINARY_DIR}/completions")
+file(MAKE_DIRECTORY "${manual}" "${completions}")
 set(pages "")
+set(completed "")
 foreach(row IN LISTS bifolium_programs)
   string(REGEX REPLACE "\\|.*" "" program "${row}")
   string(REGEX REPLACE ".*\\|" "" whatis "${row}")
@@ -37,8 +39,16 @@ foreach(row IN LISTS bifolium_programs)
     ${compress}
     DEPENDS ${program} "${PROJECT_SOURCE_DIR}/cmake/man.cmake"
     VERBATIM)
+  add_custom_command(
+    OUTPUT "${completions}/${program}"
+    COMMAND ${CMAKE_COMMAND} -DPROGRAM=$<TARGET_FILE:${program}> "-DOUT=${completions}/${program}" -P
+            "${PROJECT_SOURCE_DIR}/cmake/complete.cmake"
+    DEPENDS ${program} "${PROJECT_SOURCE_DIR}/cmake/complete.cmake"
+    VERBATIM)
   list(APPEND pages "${page}")
+  list(APPEND completed "${completions}/${program}")
   install(TARGETS ${program} RUNTIME DESTINATION "${CMAKE_INSTALL_BINDIR}" COMPONENT programs)
 endforeach()
-add_custom_target(bifolium_manual ALL DEPENDS ${pages})
+add_custom_target(bifolium_manual ALL DEPENDS ${pages} ${completed})
 install(FILES ${pages} DESTINATION "${CMAKE_INSTALL_MANDIR}/man1" COMPONENT programs)
+install(FILES ${completed} DESTINATION "${CMAKE_INSTALL_DATADIR}/bash-completion/completions" COMPONENT programs)
