@@ -1,10 +1,10 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
-# What it costs to include: milliseconds of the processor over an empty unit, for the units of bench/units.sh, only looked at
-# and not compiled to the end. The least of several interleaved runs, as machines are noisy; "standard headers" is what the
-# library's own includes cost by themselves, so no header of the library can cost less. What is counted, not timed, and the
-# same on every run: bench/compile_counts.sh.
-#   bench/compile_cost.sh [RUNS] [COMPILER ...]
+# What a compiler pays to include the header of each folder: user time over an empty unit, only looked at and not compiled to
+# the end, the least of several interleaved runs. The ratio is to a unit with #include <string> in the same runs, which a busy
+# machine stretches as much. "Standard headers" is what bifolium.hpp includes of the standard library. What it costs to use
+# a function as well: bench/use_cost.sh. What is counted, not timed: bench/compile_counts.sh.
+#   bench/compile_cost.sh [RUNS] [COMPILER ...]             (default: 7 g++ clang++-19)
 set -euo pipefail
 cd "$(dirname "$0")/.."
 runs=${1:-7}
@@ -15,25 +15,36 @@ trap 'rm -rf "$work"' EXIT
 # shellcheck source=bench/units.sh
 . bench/units.sh
 write_units "$work"
-units="nothing standard_headers leaf paper fold imposition collation edition evidence drawing bifolium schemes_0 schemes_asserted"
+for header in copy explain book record; do echo "#include <bifolium/$header.hpp>" >"$work/$header.cpp"; done
+echo '#include <string>' >"$work/string.cpp"
 g++ -std=c++20 -Iinclude -M "$work/bifolium.cpp" | grep -o 'include/bifolium/[a-z_/]*\.hpp' |
   xargs sed -n 's/^\(#include <[a-z_]*>\).*/\1/p' | sort -u >"$work/standard_headers.cpp"
+units="string standard_headers leaf paper fold imposition collation edition evidence copy explain drawing bifolium record book schemes_0 schemes_asserted"
+declare -A asked=([leaf]=0.12 [imposition]=0.30 [collation]=0.55 [bifolium]=1.20)
 
-milliseconds() { # compiler, unit: time of the processor, which a busy machine spoils less than time of day
-  local TIMEFORMAT='%U %S' took
-  took=$( { time "$1" -std=c++20 -Iinclude -fsyntax-only "$2"; } 2>&1)
-  awk '{ printf "%d", ($1 + $2) * 1000 + 0.5 }' <<<"$took"
+declare -A least
+measure() { # compiler, unit, flags
+  local TIMEFORMAT=%U took
+  took=$( { time "$1" -std=c++20 -Iinclude "${@:3}" -fsyntax-only "$work/$2.cpp"; } 2>&1)
+  if [ -z "${least[$2$3]:-}" ] || awk -v a="$took" -v b="${least[$2$3]}" 'BEGIN { exit !(a < b) }'; then least[$2$3]=$took; fi
 }
 for compiler; do
-  declare -A least=()
+  least=()
   for ((run = 0; run < runs; ++run)); do
+    measure "$compiler" nothing -DNDEBUG
     for unit in $units; do
-      took=$(milliseconds "$compiler" "$work/$unit.cpp")
-      [ "${least[$unit]:-999999}" -gt "$took" ] && least[$unit]=$took
+      measure "$compiler" "$unit" -DNDEBUG
+      measure "$compiler" "$unit" -DBIFOLIUM_COMPILED
     done
   done
-  echo "$($compiler --version | head -n 1): empty unit ${least[nothing]} ms; over that"
+  empty=${least[nothing-DNDEBUG]}
+  printf '%s, least of %d runs; the empty unit takes %s s\n\n' "$("$compiler" --version | head -n 1)" "$runs" "$empty"
+  printf '| header | seconds | ratio to <string> | asked for | seconds with bifolium::compiled |\n|---|---|---|---|---|\n'
   for unit in $units; do
-    [ "$unit" = nothing ] || printf '  %-20s %5d ms\n' "$unit" $((${least[$unit]} - ${least[nothing]}))
+    awk -v name="$unit" -v empty="$empty" -v string="${least[string-DNDEBUG]}" -v took="${least[$unit-DNDEBUG]}" \
+      -v compiled="${least[$unit-DBIFOLIUM_COMPILED]}" -v asked="${asked[$unit]:-}" 'BEGIN {
+        printf "| %s | %.2f | %.1f | %s | %.2f |\n", name, took - empty, (took - empty) / (string - empty),
+          asked == "" ? "" : asked " s", compiled - empty }'
   done
+  printf '\n'
 done

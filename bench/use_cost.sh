@@ -1,56 +1,64 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
-# What it costs a compiler to use the library, not only to include it: processor time of a unit that calls one function, less
-# that of a unit that includes the same header and calls none. The least of several interleaved runs.
+# What a compiler pays to include a header and to use one function of it: user time of units compiled to the end, the least of
+# several interleaved runs, with headers only and with bifolium::compiled. A busy machine stretches all times, so every time
+# is also given as a ratio to a unit with #include <string>, measured in the same runs.
 #   bench/use_cost.sh [RUNS] [COMPILER] [FLAGS ...]        (default: 5 g++-12 -O2)
 set -euo pipefail
 cd "$(dirname "$0")/.."
 runs=${1:-5} compiler=${2:-g++-12}
 shift $(($# < 2 ? $# : 2))
 [ $# -gt 0 ] || set -- -O2
+flags=("$@")
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 
-unit() { # name, headers, body of a function
-  { for header in $2; do echo "#include <$header>"; done; printf 'using namespace bifolium;\n%s\n' "$3"; } >"$work/$1.cpp"
+unit() { # name, header, body of a function
+  printf '#include <%s>\nusing namespace bifolium;\n%s\n' "$2" "$3" >"$work/$1.cpp"
 }
 printf '#include <string>\nstd::string kept;\n' >"$work/string.cpp"
-formula='long leaves(std::string_view text) { auto const formula = read_formula(text); return formula ? formula->leaves() : -1; }'
-format='double share(Millimetres height, Millimetres width) {
+formula='long leaves(std::string_view text) { auto const formula = read_formula(text); return formula ? leaf_count(*formula) : -1; }'
+format='double share(millimetres height, millimetres width) {
   auto const seen = observe({.height = height, .width = width, .year = 1600});
   return seen ? infer_format(*seen).front().probability : -1; }'
 bill='long sheets(int pages, int copies) {
   auto const bill = reckon({.scheme = schemes::octavo, .pages = pages, .copies = copies, .ream = reams::of_500});
   return bill ? bill->sheets.stated : -1; }'
-format=${format//Millimetres/millimetres}
-unit include_read_formula bifolium/collation/read_formula.hpp ""
-unit use_read_formula bifolium/collation/read_formula.hpp "$formula"
-unit include_infer_format bifolium/evidence.hpp ""
-unit use_infer_format bifolium/evidence.hpp "$format"
-unit include_reckon bifolium/edition.hpp ""
-unit use_reckon bifolium/edition.hpp "$bill"
-unit include_all bifolium/bifolium.hpp ""
-unit use_all bifolium/bifolium.hpp "$formula
-$format
-$bill"
+functions="read_formula infer_format reckon all_three"
+declare -A header=([read_formula]=bifolium/collation/read_formula.hpp [infer_format]=bifolium/evidence/infer.hpp
+  [reckon]=bifolium/edition/bill.hpp [all_three]=bifolium/bifolium.hpp)
+declare -A body=([read_formula]=$formula [infer_format]=$format [reckon]=$bill [all_three]="$formula $format $bill")
+declare -A asked=([read_formula]=1.2 [infer_format]=1.0 [reckon]=0.8 [all_three]=3.0)
+units=(string)
+for name in $functions; do
+  unit "include_$name" "${header[$name]}" ""
+  unit "use_$name" "${header[$name]}" "${body[$name]}"
+  units+=("include_$name" "use_$name" "include_$name:compiled" "use_$name:compiled")
+done
 
 declare -A least=()
-milliseconds() {
-  local TIMEFORMAT='%U %S' took
-  took=$( { time "$compiler" -std=c++20 -Iinclude "${flags[@]}" -c "$work/$1.cpp" -o "$work/$1.o" 2>"$work/said"; } 2>&1) ||
-    { cat "$work/said" >&2; return 1; }
-  awk '{ printf "%d", ($1 + $2) * 1000 + 0.5 }' <<<"$took"
+measure() { # unit, or unit:compiled
+  local TIMEFORMAT=%U took define=()
+  [[ $1 != *:compiled ]] || define=(-DBIFOLIUM_COMPILED)
+  took=$( { time "$compiler" -std=c++20 -Iinclude "${flags[@]}" "${define[@]}" -c "$work/${1%:*}.cpp" -o "$work/out.o" \
+    2>"$work/said"; } 2>&1) || { cat "$work/said" >&2; return 1; }
+  if [ -z "${least[$1]:-}" ] || awk -v a="$took" -v b="${least[$1]}" 'BEGIN { exit !(a < b) }'; then least[$1]=$took; fi
 }
-flags=("$@")
-units="string include_read_formula use_read_formula include_infer_format use_infer_format include_reckon use_reckon include_all use_all"
 for ((run = 0; run < runs; ++run)); do
-  for name in $units; do
-    took=$(milliseconds "$name")
-    [ "${least[$name]:-999999}" -gt "$took" ] && least[$name]=$took
-  done
+  for name in "${units[@]}"; do measure "$name"; done
 done
-printf '%s %s; milliseconds over a unit with #include <string> (%d ms)\n' "$($compiler --version | head -n 1)" "$*" "${least[string]}"
-printf '%-14s %10s %22s\n' function including 'using, over including'
-for name in read_formula infer_format reckon all; do
-  printf '%-14s %10d %22d\n' "$name" $((least[include_$name] - least[string])) $((least[use_$name] - least[include_$name]))
+
+string=${least[string]}
+cell() { # seconds over, and their ratio to the unit with <string>
+  awk -v a="$1" -v b="$2" -v unit="$string" 'BEGIN { printf "%.2f s (%.1f)", a - b, (a - b) / unit }'
+}
+printf '%s %s, least of %d runs; #include <string> takes %s s, which is 1 in the parentheses\n\n' \
+  "$("$compiler" --version | head -n 1)" "${flags[*]}" "$runs" "$string"
+printf '| function | including, over <string> | using, over including | asked for | compiled: including | compiled: using |\n'
+printf '|---|---|---|---|---|---|\n'
+for name in $functions; do
+  printf '| %s | %s | %s | %s s | %s | %s |\n' "$name" "$(cell "${least[include_$name]}" "$string")" \
+    "$(cell "${least[use_$name]}" "${least[include_$name]}")" "${asked[$name]}" \
+    "$(cell "${least[include_$name:compiled]}" "$string")" \
+    "$(cell "${least[use_$name:compiled]}" "${least[include_$name:compiled]}")"
 done
