@@ -7,6 +7,7 @@
 
 // Declared in their own headers, defined here.
 #include <bifolium/collation/detail/formula_reader.hpp>
+#include <bifolium/core/detail/broken_value.hpp>
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/evidence/detail/infer_format.hpp>
 #include <bifolium/fold/fold.hpp>

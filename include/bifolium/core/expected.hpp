@@ -22,13 +22,7 @@ template <> class Expected<void>;
 namespace detail {
 
 /// Ends the computation because there is no value. The sentence says why there is none.
-[[noreturn]] inline void broken_value(Error const& error) {
-  ErrorWords words;
-  words.add("there is no value: ");
-  words.add_place(error.problem, error.line, error.column, error.found_text());
-  words.add_sentence(error.problem, error.limit, error.found_text(), error.is_in_text()).add(std::string_view{"\0", 1});
-  broken(words.view().data());
-}
+[[noreturn]] BIFOLIUM_INLINE void broken_value(Error const& error);
 
 constexpr void must_have_value(bool has_value, Error const& error) {
   if (has_value) return;
@@ -247,3 +241,7 @@ public:
 
 } // namespace v0
 } // namespace bifolium
+
+#ifndef BIFOLIUM_COMPILED
+#include <bifolium/core/detail/broken_value.hpp>
+#endif

@@ -19,29 +19,31 @@ enum class Problem : std::uint16_t {
 #include <bifolium/core/detail/problem_table.hpp>
 };
 
+namespace detail {
+/// A row of the table of problems. Rows are bare pointers: a switch of as many cases costs each unit that calls it.
+struct ProblemRow {
+  Problem problem;
+  char const* identifier;
+  char const* sentence;
+};
+inline constexpr ProblemRow problem_rows[] = {
+#define BIFOLIUM_PROBLEM(number, identifier, sentence) {Problem::identifier, #identifier, sentence},
+#include <bifolium/core/detail/problem_table.hpp>
+};
+constexpr ProblemRow problem_row(Problem problem) noexcept {
+  for (auto const& row : problem_rows)
+    if (row.problem == problem) return row;
+  return {problem, "unknown", "an unknown problem"};
+}
+} // namespace detail
+
 /// Returns the name of the enumerator, for columns and fields that programs read: `no_leaf_count`. The identifier of a
 /// number never changes. A number that has no problem gives "unknown".
-constexpr std::string_view identifier(Problem problem) noexcept {
-  switch (problem) {
-#define BIFOLIUM_PROBLEM(number, identifier, sentence)                                                                 \
-  case Problem::identifier:                                                                                            \
-    return #identifier;
-#include <bifolium/core/detail/problem_table.hpp>
-  }
-  return "unknown";
-}
+constexpr std::string_view identifier(Problem problem) noexcept { return detail::problem_row(problem).identifier; }
 
 /// Returns the sentence of a problem. In it `{found}` marks the place for the text that was found, or for the name of
 /// the field, and `{limit}` the place for the number or bound of the problem; `message(error)` fills them in.
-constexpr std::string_view sentence(Problem problem) noexcept {
-  switch (problem) {
-#define BIFOLIUM_PROBLEM(number, identifier, sentence)                                                                 \
-  case Problem::identifier:                                                                                            \
-    return sentence;
-#include <bifolium/core/detail/problem_table.hpp>
-  }
-  return "an unknown problem";
-}
+constexpr std::string_view sentence(Problem problem) noexcept { return detail::problem_row(problem).sentence; }
 
 } // namespace v0
 } // namespace bifolium
