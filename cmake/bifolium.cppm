@@ -34,6 +34,7 @@ module;
 #include <bifolium/copy/joints.hpp>
 #include <bifolium/copy/leaf_in_copy.hpp>
 #include <bifolium/copy/leaf_span.hpp>
+#include <bifolium/copy/paper_of_copy.hpp>
 #include <bifolium/copy/read_leaves_present.hpp>
 #include <bifolium/copy.hpp>
 #include <bifolium/core/ascii.hpp>
@@ -390,6 +391,7 @@ using bifolium::Pagination;
 using bifolium::PaperAge;
 using bifolium::PaperCount;
 using bifolium::PaperCounts;
+using bifolium::PaperJudged;
 using bifolium::PaperLot;
 using bifolium::PaperModel;
 using bifolium::PaperOfAccount;
@@ -397,6 +399,7 @@ using bifolium::PaperOfFormula;
 using bifolium::PaperOfYear;
 using bifolium::PaperOrigin;
 using bifolium::PaperPart;
+using bifolium::PaperSeen;
 using bifolium::PaperStock;
 using bifolium::PaperUse;
 using bifolium::ParisInch;
@@ -622,6 +625,7 @@ using bifolium::is_quotation_mark;
 using bifolium::is_small;
 using bifolium::is_space;
 using bifolium::judge;
+using bifolium::judge_paper;
 using bifolium::leaf_origins;
 using bifolium::leaf_shapes;
 using bifolium::leaf_signed;
@@ -711,6 +715,7 @@ using bifolium::read_leaves_present;
 using bifolium::read_leaves_seen;
 using bifolium::read_length;
 using bifolium::read_pagination;
+using bifolium::read_paper_seen;
 using bifolium::read_physical_description;
 using bifolium::read_place;
 using bifolium::read_reference;

@@ -2,6 +2,7 @@
 /// Checks the leaves of a copy against the formula of the ideal copy.
 #include <bifolium/collation.hpp>
 #include <bifolium/copy.hpp>
+#include <bifolium/copy/paper_of_copy.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing/formula_gathering.hpp>
 
@@ -16,6 +17,7 @@ namespace {
 
 constexpr std::string_view usage = R"(check_copy FORMULA LEAVES [JOINTS]
 check_copy FORMULA [LEAVES [JOINTS]] --gathering B [--svg FILE]
+check_copy FORMULA [LEAVES [JOINTS]] --paper PAPER
 
 Lists the leaves that a copy lacks, with their conjugates, and the leaves that it
 has twice or out of place. Compares evidence of joined leaves with the formula.
@@ -24,6 +26,10 @@ has twice or out of place. Compares evidence of joined leaves with the formula.
             a word may follow leaves: facsimile, supplied, mounted, blank
   JOINTS    the evidence of joined leaves: 'A1.8 conjugate; B3 stub; C4 sewing; A2.7 disjunct;
             D1.8 chain lines run on; D1.8 chain lines break; E4.5 mark halves meet'
+  --paper PAPER  what leaves show of their paper, if the edges were not cut also bolts and
+            rough edges: 'B1 head-of-gutter vertical; B2 absent; B3 horizontal; C1 bolt head 4'
+            (the words are those of find_fold --help). Tells if the leaves of a gathering
+            agree with a folding of the format, or which leaf is of other paper: a cancel
   --gathering B  lists one gathering leaf by leaf: which leaves are joined, cancelled,
             inserted, removed, and missing in the copy if its leaves are given
   --svg FILE     also draws this gathering
@@ -84,6 +90,11 @@ void tell(IdealCopy const& book, CopyChecked const& copy) {
   for (auto const& joint : copy.joints) std::cout << joint.words << '\n';
 }
 
+int refuse(char const* what, Error const& error) {
+  support::tell(std::string{what} + ", " + support::with_identifier(error));
+  return support::unreadable;
+}
+
 /// One gathering, as it is in the formula or in the copy; drawn if a file is named.
 int show(Formula const& formula, std::string_view name, std::optional<CopyChecked> const& copy,
          std::optional<std::string> const& file) {
@@ -105,22 +116,32 @@ int show(Formula const& formula, std::string_view name, std::optional<CopyChecke
   return support::all_done;
 }
 
+/// Compares the paper of each gathering of which leaves were looked at.
+int tell_paper(Formula const& formula, IdealCopy const& book, std::string_view text) {
+  auto const paper = read_paper_seen(book, text);
+  if (!paper) return refuse("paper", paper.error());
+  for (auto const& gathering : *paper) {
+    auto const judged = judge_paper(book, gathering, formula.format());
+    if (!judged) return refuse("paper", judged.error());
+    std::cout << judged->words << '\n';
+  }
+  return support::all_done;
+}
+
 int check(support::Arguments const& arguments) {
   auto const gathering = arguments.value("--gathering"), file = arguments.value("--svg");
-  if (auto const code = arguments.settled(usage, gathering ? 1 : 2, 3)) return *code;
-  if (file && !gathering) {
+  auto const paper = arguments.value("--paper");
+  if (auto const code = arguments.settled(usage, gathering || paper ? 1 : 2, 3)) return *code;
+  if ((file && !gathering) || (gathering && paper)) {
     std::cerr << usage;
     return support::wrong_usage;
   }
-  auto const refuse = [](char const* what, Error const& error) {
-    support::tell(std::string{what} + ", " + support::with_identifier(error));
-    return support::unreadable;
-  };
   auto const formula = read_formula(arguments.words()[0], dialects::bmc);
   if (!formula) return refuse("formula", formula.error());
   for (auto const& warning : formula->warnings()) support::tell("formula, " + support::with_identifier(warning));
-  if (arguments.words().size() == 1) return show(*formula, *gathering, std::nullopt, file);
   IdealCopy const book{*formula};
+  if (arguments.words().size() == 1)
+    return gathering ? show(*formula, *gathering, std::nullopt, file) : tell_paper(*formula, book, *paper);
   auto const present = read_leaves_present(book, arguments.words()[1]);
   if (!present) return refuse("leaves", present.error());
   for (auto const& warning : present->warnings()) support::tell("leaves, " + message(warning));
@@ -129,11 +150,11 @@ int check(support::Arguments const& arguments) {
   auto const copy = check_copy(book, present->spans, *joints);
   if (gathering) return show(*formula, *gathering, copy, file);
   tell(book, copy);
-  return support::all_done;
+  return paper ? tell_paper(*formula, book, *paper) : support::all_done;
 }
 
 } // namespace
 
 int main(int count, char** words) {
-  return support::run([&] { return check({count, words, {}, {"--gathering", "--svg"}}); });
+  return support::run([&] { return check({count, words, {}, {"--gathering", "--svg", "--paper"}}); });
 }

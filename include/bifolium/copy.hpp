@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Everything in copy/: a copy compared with the ideal copy that the formula describes, and what its joints show.
+/// Everything in copy/ except `copy/paper_of_copy.hpp`, which brings the search for foldings: a copy compared with the ideal
+/// copy that the formula describes, and what its joints show.
 #pragma once
 
 #include <bifolium/copy/check_copy.hpp>

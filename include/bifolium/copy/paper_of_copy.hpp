@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: MIT
+/// Compares the paper of the leaves of a copy with the formula. The leaves of a gathering were one sheet or a few, so their
+/// chain lines, marks, bolts and rough edges must agree with one folding (fold/foldings_showing.hpp), and that folding must be
+/// of the format that the formula states. A cancel was printed on other paper, and shows by it even if its stub is hidden.
+/// Nothing that is seen in a copy changes the formula.
+///
+/// This header is included by name: the search for foldings costs a compiler more than the rest of copy.hpp.
+#pragma once
+
+#include <bifolium/collation/formula.hpp>
+#include <bifolium/copy/joints.hpp>
+#include <bifolium/fold/foldings_showing.hpp>
+#include <bifolium/fold/read_seen_leaves.hpp>
+
+#include <string>
+#include <vector>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// The evidence of the paper of one gathering of a book.
+struct PaperSeen {
+  GatheringAt gathering{}; ///< the gathering
+  SeenGathering seen{};    ///< its leaves that were looked at
+  friend bool operator==(PaperSeen const&, PaperSeen const&) = default;
+};
+
+/// The evidence of a gathering compared with the formula.
+struct PaperJudged {
+  GatheringAt gathering{}; ///< the gathering
+  FoldingsLeft left{};     ///< the foldings that agree with the evidence
+  /// the leaf that is of other paper than the rest; several if the evidence does not tell which of them it is
+  std::vector<LeafOfBook> other_paper{};
+  /// true if the leaves agree with a folding of the format of the formula, or with any folding if it states no format, and
+  /// if a leaf of other paper is a cancel in the formula
+  bool agrees{};
+  std::string words{}; ///< a description, for example "B3 is not of the paper of the rest of B: a cancel?"
+};
+
+namespace detail {
+
+/// Reads the evidence item by item.
+class PaperSeenReader {
+  IdealCopy const& book_;
+  std::string_view text_;
+  struct Gathering {
+    GatheringAt at;
+    std::string text; // as read_seen_leaves reads it
+  };
+  std::vector<Gathering> gatherings_{};
+
+  /// Makes an error about an item, at its first letter.
+  [[nodiscard]] Error at_item(Error error, std::string_view item) const {
+    error.line = 1, error.column = column_of(text_, static_cast<std::size_t>(item.data() - text_.data()));
+    return error;
+  }
+  Gathering& gathering(GatheringAt at) {
+    for (auto& one : gatherings_)
+      if (one.at == at) return one;
+    gatherings_.push_back({at, "gathering of " + std::to_string(book_.leaves_folded(at)) + "\n"});
+    return gatherings_.back();
+  }
+  std::optional<Error> item(std::string_view item) {
+    auto const end = item.find_first_of(" \t") == item.npos ? item.size() : item.find_first_of(" \t");
+    auto const leaves = item.substr(0, end), facts = item.substr(end);
+    auto const point = leaves.find('.');
+    auto const first = find_reference(book_, leaves.substr(0, point));
+    if (!first) return at_item(first.error(), item);
+    if (first->leaf.inserted != 0)
+      return at_item(error_at(Problem::leaf_outside_gathering, 1, 1, leaves.data(), leaves.size(),
+                              book_.leaves_folded(first->leaf.gathering)),
+                     item);
+    auto& here = gathering(first->leaf.gathering);
+    auto line = std::to_string(first->leaf.leaf);
+    if (point != leaves.npos) line.append(leaves.substr(point));
+    auto const number_length = line.size();
+    line.append(facts).append("\n");
+    auto const before = here.text.substr(0, here.text.find('\n') + 1);
+    if (auto const read = read_seen_leaves(before + line); !read) {
+      auto error = at_item(read.error(), item);
+      // the column counts from the number of the leaf; the text has its signature, too
+      auto const column = read.error().column;
+      if (column > number_length)
+        error.column = column_of(text_, static_cast<std::size_t>(facts.data() - text_.data())) +
+                       static_cast<std::uint32_t>(column - 1 - number_length);
+      return error;
+    }
+    here.text.append(line);
+    return std::nullopt;
+  }
+
+public:
+  PaperSeenReader(IdealCopy const& book, std::string_view text) : book_{book}, text_{text} {}
+
+  Expected<std::vector<PaperSeen>> read() {
+    for (std::size_t from = 0; from < text_.size();) {
+      auto to = text_.find_first_of(";\n", from);
+      if (to == text_.npos) to = text_.size();
+      auto const start = text_.find_first_not_of(" \t\r", from);
+      auto piece = start < to ? text_.substr(start, to - start) : std::string_view{};
+      from = to + 1;
+      while (!piece.empty() && (piece.back() == ' ' || piece.back() == '\t' || piece.back() == '\r'))
+        piece.remove_suffix(1);
+      if (piece.empty()) continue;
+      if (auto const wrong = item(piece)) return *wrong;
+    }
+    std::vector<PaperSeen> all;
+    for (auto const& one : gatherings_) all.push_back({one.at, read_seen_leaves(one.text)->front()});
+    return all;
+  }
+};
+
+/// Describes a gathering whose leaves agree with one another.
+inline std::string agreeing_words(std::string name, FoldingsLeft const& left, std::optional<Format> format,
+                                  FoldingGroup const* of_format) {
+  if (of_format == nullptr) {
+    auto const& first = left.groups.front();
+    name.append(": contradicts ")
+        .append(format->symbol())
+        .append("; the leaves agree with ")
+        .append(first.format.symbol());
+    if (first.sheets > 1) name.append(", ").append(std::to_string(first.sheets)).append(" sheets to the gathering");
+    return name;
+  }
+  name.append(": agrees with ").append(of_format->format.symbol());
+  bool other_shape = format.has_value(); // an oblong octavo alone, where the formula has 8°
+  for (auto const scheme : of_format->attested)
+    other_shape = other_shape && scheme.scheme().format().shape() != format->shape();
+  for (std::size_t i = 0; i < of_format->attested.size(); ++i)
+    name.append(i == 0 ? (other_shape ? " only as " : " as ") : " or ").append(of_format->attested[i].id());
+  return of_format->attested.empty() ? name.append(", by a folding that is not attested") : name.append(" folds");
+}
+/// Describes leaves of which one is of other paper.
+inline std::string other_paper_words(IdealCopy const& book, std::string_view gathering, PaperJudged const& judged) {
+  std::string words;
+  for (auto const& leaf : judged.other_paper) words.append(words.empty() ? "" : " or ").append(leaf_words(book, leaf));
+  words.append(" is not of the paper of the rest of ").append(gathering);
+  if (judged.agrees) return words.append(": agrees, the formula has a cancel there");
+  return words.append(judged.other_paper.size() == 1 ? ": a cancel?" : ": is one of them a cancel?")
+      .append(" The formula has none there");
+}
+
+} // namespace detail
+
+/// Reads what leaves of a book show of their paper, for example "B1 head-of-gutter vertical; B2 absent; B1.8 conjugate; B3
+/// horizontal; C5 deckle tail": a leaf, or two conjugate leaves, and then words as in fold/read_seen_leaves.hpp. Items are
+/// separated by semicolons or line ends. The function allocates memory. Errors, with the column: as for `read_reference` and
+/// `read_seen_leaves`; leaf_outside_gathering for an inserted leaf, which is not a part of the sheet.
+[[nodiscard]] inline Expected<std::vector<PaperSeen>> read_paper_seen(IdealCopy const& book, std::string_view text) {
+  return detail::PaperSeenReader{book, text}.read();
+}
+
+/// Compares the paper of one gathering with the formula. `format` is the format of the formula, if it states one. The
+/// function allocates memory. Errors: as for `foldings_showing`. Precondition: the gathering is of the book, and the
+/// evidence has its number of leaves.
+[[nodiscard]] inline Expected<PaperJudged> judge_paper(IdealCopy const& book, PaperSeen const& paper,
+                                                       std::optional<Format> format) {
+  if (paper.seen.leaves != book.leaves_folded(paper.gathering))
+    broken("the evidence must have as many leaves as the gathering of the formula");
+  auto left = foldings_showing(std::span{&paper.seen, 1});
+  if (!left) return left.error();
+  PaperJudged judged{paper.gathering, *left, {}, false, std::string{to_text(book.signature(paper.gathering))}};
+  auto const name = judged.words;
+  for (auto const& blamed : judged.left.blamed)
+    if (blamed.price == judged.left.blamed.front().price)
+      judged.other_paper.push_back({paper.gathering, blamed.leaf, 0});
+  if (!judged.other_paper.empty()) {
+    judged.agrees = judged.other_paper.size() == 1 && book.is_cancel(judged.other_paper.front());
+    judged.words = detail::other_paper_words(book, name, judged);
+    return judged;
+  }
+  if (judged.left.groups.empty()) {
+    judged.words.append(": no folding agrees with all of this, even without one leaf");
+    return judged;
+  }
+  // A folding of the format that nobody attests counts only if the leaves agree with no attested one.
+  bool const attested = !judged.left.groups.front().attested.empty();
+  FoldingGroup const* found = nullptr;
+  for (auto const& group : judged.left.groups)
+    if (found == nullptr && (!format || group.format.leaves_to_sheet() == format->leaves_to_sheet()) &&
+        (!attested || !group.attested.empty()))
+      found = &group;
+  judged.agrees = found != nullptr;
+  judged.words = detail::agreeing_words(name, judged.left, format, found);
+  return judged;
+}
+
+} // namespace v0
+} // namespace bifolium
