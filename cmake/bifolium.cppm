@@ -149,8 +149,10 @@ module;
 #include <bifolium/imposition/static_impose.hpp>
 #include <bifolium/imposition.hpp>
 #include <bifolium/leaf/alphabet.hpp>
+#include <bifolium/leaf/found_signature.hpp>
 #include <bifolium/leaf/gathering.hpp>
 #include <bifolium/leaf/leaf.hpp>
+#include <bifolium/leaf/lexer.hpp>
 #include <bifolium/leaf/mark.hpp>
 #include <bifolium/leaf/named_leaves.hpp>
 #include <bifolium/leaf/page_side.hpp>
@@ -546,6 +548,7 @@ using bifolium::count_formula;
 using bifolium::count_years;
 using bifolium::counted;
 using bifolium::countermark_mould;
+using bifolium::cyrillic_letters;
 using bifolium::decode;
 using bifolium::drawn_gathering;
 using bifolium::dynamic;
@@ -602,6 +605,7 @@ using bifolium::head_down;
 using bifolium::head_up;
 using bifolium::height_classes;
 using bifolium::height_scale_count;
+using bifolium::highest_hebrew;
 using bifolium::hundredths;
 using bifolium::identifier;
 using bifolium::impose;
@@ -634,6 +638,7 @@ using bifolium::leans_on;
 using bifolium::leaves_line;
 using bifolium::length_cast;
 using bifolium::letter_rank;
+using bifolium::letters_of;
 using bifolium::likelihood_in_words;
 using bifolium::likely_scheme;
 using bifolium::lines_in_page;
@@ -768,6 +773,7 @@ using bifolium::span_of_numbers;
 using bifolium::states_paper;
 using bifolium::step_svg;
 using bifolium::steps_svg;
+using bifolium::subscript_digit;
 using bifolium::superscript;
 using bifolium::superscript_digit;
 using bifolium::svg_element;

@@ -22,8 +22,10 @@ class FormulaWriter : MarkWriter {
     return mark.mark() == Mark::symbol && std::string_view{mark.text()}.find_first_of(signs) != std::string_view::npos;
   }
   void leaf(Signature const& gathering, int position) {
-    if (has_any(gathering, "+()"))
-      return number(position); // such a mark cannot be named in a parenthesis: the number means the gathering before it
+    // such a mark cannot be named in a parenthesis: a figure, or the sign alone, means the gathering before it
+    bool const named = !has_any(gathering, "+()") && (position != 0 || !gathering.is_in_parentheses());
+    if (!named && position != 0) number(position);
+    if (!named) return;
     if (gathering.text()[0] == ':' && !text_.empty() && text_.back() == '(') text_ += ' '; // (: is a mark of its own
     // a number alone would be a leaf
     mark(gathering, position == 0 && gathering.mark() == Mark::number && !gathering.is_quoted());

@@ -76,6 +76,10 @@ constexpr int superscript_digit(char32_t c) noexcept {
     return c >= 0x2074 && c <= 0x2079 ? static_cast<int>(c - 0x2070) : -1;
   }
 }
+/// Returns the value of a lowered digit (₀ to ₉); -1 for any other character.
+constexpr int subscript_digit(char32_t c) noexcept {
+  return c >= 0x2080 && c <= 0x2089 ? static_cast<int>(c - 0x2080) : -1;
+}
 /// Returns a digit as a raised digit. Precondition: 0 to 9.
 constexpr char32_t superscript(int digit) {
   if (digit < 0 || digit > 9) broken("a digit must be from 0 to 9");

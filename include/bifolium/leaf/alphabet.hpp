@@ -73,6 +73,10 @@ private:
 
 /// The number of letters of the Greek alphabet.
 inline constexpr int greek_letters = 24;
+/// Letters of the Cyrillic alphabet: А to Я of the civil type without Ё, Й and those later given up (from memory).
+inline constexpr int cyrillic_letters = 31;
+/// The highest number that Hebrew letters can sign: תתקצט.
+inline constexpr std::uint32_t highest_hebrew = 999;
 
 } // namespace v0
 } // namespace bifolium

@@ -21,6 +21,14 @@
 namespace bifolium {
 inline namespace v0 {
 
+/// Returns the number of letters of one alphabet of that kind; 1 for marks that are not letters.
+constexpr int letters_of(Mark mark, Alphabet alphabet) noexcept {
+  return mark <= Mark::small_letter       ? alphabet.size()
+         : mark <= Mark::greek_capital    ? greek_letters
+         : mark <= Mark::cyrillic_capital ? cyrillic_letters
+                                          : 1;
+}
+
 /// The mark of one gathering. It is trivially copyable. Two signatures are equal if they name the same gathering: AA,
 /// Aa and 2A are one signature, and so are I and J unless J was declared a separate letter.
 class Signature {
@@ -29,7 +37,7 @@ class Signature {
   Mark mark_{Mark::pi};
   Beside beside_{};
   std::uint8_t letter_{};
-  bool quoted_{};
+  bool enclosed_{}; // a number in quotation marks, a letter in parentheses
   std::uint8_t size_{};
   std::uint32_t multiple_{1};
 
@@ -73,6 +81,13 @@ public:
     if (place < 1 || place > greek_letters) broken("the number of a Greek letter must be from 1 to 24");
     return {capital ? Mark::greek_capital : Mark::greek, place, within(multiple, highest_multiple)};
   }
+  /// Makes the signature of a Cyrillic letter; `place` counts from 1 (а) to 31 (я), without Й. Precondition: 1 to 31.
+  static constexpr Signature cyrillic(int place, bool capital = false, std::uint32_t multiple = 1) {
+    if (place < 1 || place > cyrillic_letters) broken("the number of a Cyrillic letter must be from 1 to 31");
+    return {capital ? Mark::cyrillic_capital : Mark::cyrillic, place, within(multiple, highest_multiple)};
+  }
+  /// Makes the signature of a gathering that is signed with a number in Hebrew letters. Precondition: 1 to highest_hebrew.
+  static constexpr Signature hebrew(std::uint32_t figure) { return {Mark::hebrew, 0, within(figure, highest_hebrew)}; }
   /// Makes the signature of a gathering that is signed with a number. Precondition: 1 to highest_number.
   static constexpr Signature number(std::uint32_t figure) { return {Mark::number, 0, within(figure, highest_number)}; }
   /// Makes the signature of a symbol, a name or a printed mark; `kind` says which. The text is copied. Precondition: 1
@@ -115,22 +130,38 @@ public:
     result.beside_ = where;
     return result;
   }
+  /// Returns this letter with the Greek letter of the same place after it: aα, bβ. Precondition: a Latin letter among the
+  /// first 23.
+  [[nodiscard]] constexpr Signature with_greek() const {
+    if (!is_latin() || letter_ == 0 || Alphabet{}.place(letter_) > 23)
+      broken("only a Latin letter can have a Greek letter beside it");
+    auto result = *this;
+    result.beside_ = Beside::greek;
+    return result;
+  }
   /// Returns this number as a number that is printed in the book: '1'. Precondition: the mark is a number.
   [[nodiscard]] constexpr Signature in_quotation_marks() const {
     if (mark_ != Mark::number) broken("only a number can be put in quotation marks");
     auto result = *this;
-    result.quoted_ = true;
+    result.enclosed_ = true;
+    return result;
+  }
+  /// Returns this letter as printed in parentheses: (a), (2B). Precondition: the mark is a letter.
+  [[nodiscard]] constexpr Signature in_parentheses() const {
+    if (!is_letter()) broken("only a letter can be in parentheses");
+    auto result = *this;
+    result.enclosed_ = true;
     return result;
   }
 
   /// Returns the kind of the mark.
   [[nodiscard]] constexpr Mark mark() const noexcept { return mark_; }
   /// Returns true if the mark is a letter of any alphabet.
-  [[nodiscard]] constexpr bool is_letter() const noexcept { return mark_ <= Mark::greek_capital; }
+  [[nodiscard]] constexpr bool is_letter() const noexcept { return mark_ <= Mark::cyrillic_capital; }
   /// Returns true if the mark is a Latin letter.
   [[nodiscard]] constexpr bool is_latin() const noexcept { return mark_ <= Mark::small_letter; }
-  /// Returns the number of the letter in its alphabet, 1 to 26 (Latin) or 1 to 24 (Greek), or 0 if the mark is not a
-  /// letter.
+  /// Returns the number of the letter in its alphabet, 1 to 26 (Latin), 24 (Greek) or 31 (Cyrillic), or 0 if the mark is not
+  /// a letter.
   [[nodiscard]] constexpr int letter_number() const noexcept { return letter_; }
   /// Returns how often the letter or symbol is repeated: 1 for A, 2 for 2A. For a number, returns the number.
   [[nodiscard]] constexpr std::uint32_t multiple() const noexcept { return multiple_; }
@@ -141,7 +172,9 @@ public:
   /// Returns the place of the symbol beside the letter.
   [[nodiscard]] constexpr Beside beside() const noexcept { return beside_; }
   /// Returns true if the number is in quotation marks, because it is printed in the book.
-  [[nodiscard]] constexpr bool is_quoted() const noexcept { return quoted_; }
+  [[nodiscard]] constexpr bool is_quoted() const noexcept { return enclosed_ && mark_ == Mark::number; }
+  /// Returns true if the letter is printed in parentheses.
+  [[nodiscard]] constexpr bool is_in_parentheses() const noexcept { return enclosed_ && is_letter(); }
   /// Returns the text of a symbol, name or printed mark, or the symbol beside a letter. The text ends with a zero byte.
   [[nodiscard]] constexpr char const* text() const noexcept BIFOLIUM_LIFETIMEBOUND { return text_; }
   /// Returns the number of bytes of `text()`.
@@ -150,7 +183,7 @@ public:
   /// Returns true if the two marks belong to one series, so that only letter, number or multiple can differ.
   [[nodiscard]] constexpr bool same_series_as(Signature const& other) const noexcept {
     if (mark_ != other.mark_ || series_ != other.series_ || duplicate_ != other.duplicate_ ||
-        beside_ != other.beside_ || size_ != other.size_ || quoted_ != other.quoted_)
+        beside_ != other.beside_ || size_ != other.size_ || enclosed_ != other.enclosed_)
       return false;
     for (std::size_t i = 0; i < size_; ++i)
       if (text_[i] != other.text_[i]) return false;
@@ -158,24 +191,19 @@ public:
   }
   /// Returns the position of the mark in its series, from 1. With 23 letters A is 1 and 2A is 24.
   [[nodiscard]] constexpr std::int64_t rank(Alphabet alphabet = Alphabet{}) const noexcept {
-    switch (mark_) {
-    case Mark::capital:
-    case Mark::small_letter:
-      return (std::int64_t{multiple_} - 1) * alphabet.size() + alphabet.place(letter_);
-    case Mark::greek:
-    case Mark::greek_capital:
-      return (std::int64_t{multiple_} - 1) * greek_letters + letter_;
-    default:
-      return multiple_;
-    }
+    if (!is_letter()) return multiple_;
+    return (std::int64_t{multiple_} - 1) * letters_of(mark_, alphabet) +
+           (is_latin() ? alphabet.place(letter_) : letter_);
   }
   /// Returns the mark at another position of the same series. Precondition: the position is at least 1 and needs no
   /// multiple above the highest.
   [[nodiscard]] constexpr Signature at_rank(std::int64_t rank, Alphabet alphabet = Alphabet{}) const {
-    auto const size = is_latin() ? alphabet.size() : is_letter() ? greek_letters : 1;
+    auto const size = letters_of(mark_, alphabet);
     auto const multiple = rank < 1 ? 0 : (rank - 1) / size + 1;
-    if (multiple < 1 || multiple > (mark_ == Mark::number ? highest_number : highest_multiple))
-      broken("the series has no signature at this position");
+    auto const highest = mark_ == Mark::number   ? highest_number
+                         : mark_ == Mark::hebrew ? highest_hebrew
+                                                 : highest_multiple;
+    if (multiple < 1 || multiple > highest) broken("the series has no signature at this position");
     auto result = *this;
     result.multiple_ = static_cast<std::uint32_t>(multiple);
     if (is_letter()) {
@@ -190,13 +218,13 @@ public:
   template <class Put, class Raised> constexpr void spell(Put&& put, Raised&& raised) const {
     if (series_ != 0) raised(series_);
     if (duplicate_ != Duplicate::none) put(duplicate_ == Duplicate::pi ? "π" : "χ", 2);
+    if (enclosed_) put(is_letter() ? "(" : "'", 1);
     if (beside_ == Beside::before) put(text_, size_);
-    if (quoted_) put("'", 1);
     // A digit before a colon would be read as a numbered gathering, before a cross as a sum, so these symbols are
     // repeated.
     bool const repeated = mark_ == Mark::symbol && size_ == 1 && (text_[0] == ':' || text_[0] == '+') && multiple_ < 10;
     for (std::uint32_t i = 1; repeated && i < multiple_; ++i) put(text_, size_);
-    if ((multiple_ > 1 && !repeated) || mark_ == Mark::number) {
+    if ((multiple_ > 1 && !repeated && mark_ != Mark::hebrew) || mark_ == Mark::number) {
       char digits[10]{};
       std::size_t at = 10;
       auto figure = multiple_;
@@ -204,6 +232,36 @@ public:
       while ((figure /= 10) != 0);
       put(digits + at, 10 - at);
     }
+    spell_mark(put);
+    if (beside_ == Beside::greek) spell_greek(put, Alphabet{}.place(letter_), false);
+    if (beside_ == Beside::after) put(text_, size_);
+    if (enclosed_) put(is_letter() ? ")" : "'", 1);
+  }
+
+private:
+  template <class Put> static constexpr void spell_character(Put& put, unsigned code) { // of two bytes
+    char const bytes[2]{static_cast<char>(static_cast<unsigned char>(0xC0U | (code >> 6U))),
+                        static_cast<char>(static_cast<unsigned char>(0x80U | (code & 0x3FU)))};
+    put(bytes, 2);
+  }
+  /// U+03B1 to U+03C9 without final sigma, U+0391 to U+03A9 without the gap at the same place.
+  template <class Put> static constexpr void spell_greek(Put& put, int place, bool capital) {
+    spell_character(put, (capital ? 0x391U : 0x3B1U) + static_cast<unsigned>(place) - 1U + (place >= 18 ? 1U : 0U));
+  }
+  /// 1 to 999: hundreds, tens, units, and 15 and 16 as 9 and 6 or 7. The sign after it keeps what follows, figures above all,
+  /// in the order of the formula where text is set from right to left.
+  template <class Put> static constexpr void spell_hebrew(Put& put, std::uint32_t figure) {
+    constexpr unsigned letters[]{0x5D0, 0x5D1, 0x5D2, 0x5D3, 0x5D4, 0x5D5, 0x5D6, 0x5D7, 0x5D8, 0x5D9, 0x5DB,
+                                 0x5DC, 0x5DE, 0x5E0, 0x5E1, 0x5E2, 0x5E4, 0x5E6, 0x5E7, 0x5E8, 0x5E9, 0x5EA};
+    for (; figure >= 400; figure -= 400) spell_character(put, letters[21]);
+    if (figure >= 100) spell_character(put, letters[17 + figure / 100]);
+    figure %= 100;
+    bool const no_name = figure == 15 || figure == 16; // 10 and 5 would be a name of God
+    if (figure >= 10) spell_character(put, no_name ? letters[8] : letters[8 + figure / 10]);
+    if (auto const units = no_name ? figure - 9 : figure % 10; units != 0) spell_character(put, letters[units - 1]);
+    put("\xE2\x80\x8E", 3);
+  }
+  template <class Put> constexpr void spell_mark(Put& put) const {
     switch (mark_) {
     case Mark::capital:
     case Mark::small_letter: {
@@ -212,14 +270,16 @@ public:
       break;
     }
     case Mark::greek:
-    case Mark::greek_capital: {
-      // U+03B1 to U+03C9 without final sigma, U+0391 to U+03A9 without the gap at the same place
-      auto const code = (mark_ == Mark::greek ? 0x3B1U : 0x391U) + letter_ - 1U + (letter_ >= 18 ? 1U : 0U);
-      char const bytes[2]{static_cast<char>(static_cast<unsigned char>(0xC0U | (code >> 6U))),
-                          static_cast<char>(static_cast<unsigned char>(0x80U | (code & 0x3FU)))};
-      put(bytes, 2);
+    case Mark::greek_capital:
+      spell_greek(put, letter_, mark_ == Mark::greek_capital);
       break;
-    }
+    case Mark::cyrillic:
+    case Mark::cyrillic_capital: // U+0410 to U+042F and U+0430 to U+044F, without Й
+      spell_character(put, (mark_ == Mark::cyrillic ? 0x430U : 0x410U) + letter_ - 1U + (letter_ >= 10 ? 1U : 0U));
+      break;
+    case Mark::hebrew:
+      spell_hebrew(put, multiple_);
+      break;
     case Mark::symbol:
       put(text_, size_);
       break;
@@ -238,10 +298,9 @@ public:
     case Mark::number:
       break;
     }
-    if (quoted_) put("'", 1);
-    if (beside_ == Beside::after) put(text_, size_);
   }
 
+public:
   /// Orders signatures for storage: by series, duplicate, kind and text, then by multiple before letter, as in a book
   /// (Z before 2A).
   friend constexpr std::strong_ordering operator<=>(Signature const& a, Signature const& b) noexcept {
@@ -253,7 +312,7 @@ public:
       if (auto const c = static_cast<unsigned char>(a.text_[i]) <=> static_cast<unsigned char>(b.text_[i]);
           std::is_neq(c))
         return c;
-    if (auto const c = a.quoted_ <=> b.quoted_; std::is_neq(c)) return c;
+    if (auto const c = a.enclosed_ <=> b.enclosed_; std::is_neq(c)) return c;
     if (auto const c = a.multiple_ <=> b.multiple_; std::is_neq(c)) return c;
     return a.letter_ <=> b.letter_;
   }

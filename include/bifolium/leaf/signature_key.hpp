@@ -14,7 +14,7 @@ inline namespace v0 {
 
 /// A signature found in a text. It has a meaning only together with this text.
 struct SignatureKey {
-  /// the mark (4 bits), the raised digits (7), π or χ (2), the place of a symbol beside it (2), quoted (1)
+  /// the mark (4 bits), the raised digits (7), π or χ (2), what is beside the letter (2), enclosed (1)
   std::uint16_t series{};
   std::uint8_t letter{};     ///< the number of the letter, as Signature::letter_number returns it
   std::uint8_t text_size{};  ///< bytes of a symbol, name or printed mark in the text, where an entity counts as written
@@ -33,10 +33,10 @@ struct SignatureKey {
   [[nodiscard]] constexpr Duplicate duplicate() const noexcept { return static_cast<Duplicate>(series >> 11U & 3U); }
   /// Returns the place of a symbol beside the letter.
   [[nodiscard]] constexpr Beside beside() const noexcept { return static_cast<Beside>(series >> 13U & 3U); }
-  /// Returns true if the mark is in quotation marks, because it is quoted as printed.
-  [[nodiscard]] constexpr bool quoted() const noexcept { return series >> 15U != 0; }
-  /// Returns true if the mark is a letter of the Latin or the Greek alphabet.
-  [[nodiscard]] constexpr bool is_letter() const noexcept { return mark() <= Mark::greek_capital; }
+  /// Returns true for a number in quotation marks and for a letter in parentheses.
+  [[nodiscard]] constexpr bool enclosed() const noexcept { return series >> 15U != 0; }
+  /// Returns true if the mark is a letter of any alphabet.
+  [[nodiscard]] constexpr bool is_letter() const noexcept { return mark() <= Mark::cyrillic_capital; }
   /// Returns true if the mark is a Latin letter.
   [[nodiscard]] constexpr bool is_latin() const noexcept { return mark() <= Mark::small_letter; }
   /// Returns true if the mark is a Latin letter of the first series without a symbol beside it.
@@ -69,8 +69,10 @@ struct SignatureKey {
     key.text_size = static_cast<std::uint8_t>(size);
     return key;
   }
-  /// Returns this number in quotation marks, because it is printed in the book.
-  [[nodiscard]] constexpr SignatureKey in_quotation_marks() const noexcept {
+  /// Returns this Latin letter with the Greek letter of its place after it.
+  [[nodiscard]] constexpr SignatureKey with_greek() const noexcept { return with_symbol(Beside::greek, 0, 0); }
+  /// Returns this number in quotation marks, because it is printed in the book, or this letter in parentheses.
+  [[nodiscard]] constexpr SignatureKey in_enclosure() const noexcept {
     auto key = *this;
     key.series = static_cast<std::uint16_t>(series | 1U << 15U);
     return key;
@@ -78,7 +80,7 @@ struct SignatureKey {
   /// Returns the position of the mark in its series, as Signature::rank does.
   [[nodiscard]] constexpr std::int64_t rank(Alphabet alphabet) const noexcept {
     if (is_latin()) return (std::int64_t{multiple} - 1) * alphabet.size() + alphabet.place(letter);
-    return is_letter() ? (std::int64_t{multiple} - 1) * greek_letters + letter : std::int64_t{multiple};
+    return is_letter() ? (std::int64_t{multiple} - 1) * letters_of(mark(), alphabet) + letter : std::int64_t{multiple};
   }
 };
 
@@ -147,8 +149,13 @@ constexpr Signature signature_of(SignatureKey key, std::string_view text, Letter
     case Mark::greek:
     case Mark::greek_capital:
       return Signature::greek(key.letter, key.mark() == Mark::greek_capital, key.multiple);
+    case Mark::cyrillic:
+    case Mark::cyrillic_capital:
+      return Signature::cyrillic(key.letter, key.mark() == Mark::cyrillic_capital, key.multiple);
+    case Mark::hebrew:
+      return Signature::hebrew(key.multiple);
     case Mark::number:
-      return key.quoted() ? Signature::number(key.multiple).in_quotation_marks() : Signature::number(key.multiple);
+      return key.enclosed() ? Signature::number(key.multiple).in_quotation_marks() : Signature::number(key.multiple);
     case Mark::pi:
       return Signature::pi(key.multiple);
     case Mark::chi:
@@ -158,7 +165,11 @@ constexpr Signature signature_of(SignatureKey key, std::string_view text, Letter
     }
   };
   auto signature = plain();
-  if (key.beside() != Beside::none) signature = signature.with_symbol(key.beside(), words.bytes, words.size);
+  if (key.beside() == Beside::greek)
+    signature = signature.with_greek();
+  else if (key.beside() != Beside::none)
+    signature = signature.with_symbol(key.beside(), words.bytes, words.size);
+  if (key.enclosed() && key.is_letter()) signature = signature.in_parentheses();
   return signature.in_series(key.raised()).duplicated(key.duplicate());
 }
 

@@ -6,45 +6,25 @@
 ///   series    = raised figure | "[2nd]" | "[3rd]" ... ;
 ///   duplicate = "π" | "χ" | "pi" | "chi" | "[pi]" | "[chi]" ;
 ///   multiple  = figure ;
-///   mark      = letter , { the same letter } | Greek letter , { the same } | figure | [ symbols ] , letter
-///             | symbol , { the same } | quoted | ")(" , { ")(" } | "):(" | "(*)" | "(:" | ":)" | "(:)" ;
+///   mark      = letter , { the same letter } | letter , Greek letter of its place | Greek letter , { the same }
+///             | Cyrillic letter , { the same } | Hebrew letters | figure | [ symbols ] , letter | "(" letter ")"
+///             | symbol , { the same } | symbol "_" symbol | quoted | ")(" , { ")(" } | "):(" , { "):(" } | ")o("
+///             | "(*)" | "(?)" | "(:" | ":)" | "(:)" ;
 ///   affix     = "*" | "†" | "‡" | "§" | "¶" | "☞" ;
 ///
 /// The parts of a signature nest only in this order. The level, which says what was read before, decides what may
 /// follow.
 #pragma once
 
-#include <bifolium/core/problem.hpp>
-#include <bifolium/leaf/signature_key.hpp>
-#include <bifolium/leaf/token.hpp>
+#include <bifolium/leaf/detail/printed_marks.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
-/// A signature found in a text, or the reason why there is none.
-struct FoundSignature {
-  SignatureKey key{};   ///< the signature
-  std::uint32_t from{}; ///< position of its first byte
-  std::uint32_t end{};  ///< position of the byte after it; if there is no signature, of the byte that is wrong
-  bool inferred{};      ///< true if it is in square brackets: the gathering is unsigned and the signature inferred
-  bool flat_prefix{};   ///< true if a π or χ that is not raised comes before another mark
-  bool glyph_outside{}; ///< true for J, U or W in an alphabet without it
-  bool multiplied{};    ///< true if a number comes before the mark: 2A, which may mean ²A
-  bool count_inside{};  ///< true if a raised number follows inside the quotation marks
-  Problem problem{Problem::no_signature}; ///< the reason why there is no signature; Problem::none if there is one
-  /// Returns true if a signature was found.
-  constexpr explicit operator bool() const noexcept { return problem == Problem::none; }
-};
-
-/// Reads the signatures of one text.
-class SignatureReader {
-protected:
-  std::string_view text_; ///< the text
-  Letters letters_;       ///< the letters used in addition to the 23
-
+/// Reads signatures of one text.
+class SignatureReader : public detail::PrintedMarks {
 public:
-  /// Makes a reader of `text`, which must outlive the reader. `added` lists the letters used in addition to the 23.
-  constexpr SignatureReader(std::string_view text, Letters added) noexcept : text_{text}, letters_{added} {}
+  using PrintedMarks::PrintedMarks;
 
   /// Reads the signature at the cursor and moves the cursor to the token after it. If there is no signature, the cursor
   /// does not move, or moves to the token that is wrong.
@@ -54,71 +34,10 @@ public:
   constexpr FoundSignature take_first(TokenCursor& c) const noexcept {
     return c.at(TokenKind::quote) ? quoted(c, true) : take(c, Level::anything);
   }
-  /// Reads one Latin letter, or the same letter repeated: A, AA, Aa, aaa. Precondition: the token is a letter.
-  constexpr FoundSignature letters(TokenCursor& c, std::uint32_t multiple = 1) const noexcept {
-    auto const first = c.token;
-    auto const glyph = static_cast<char>(first.value);
-    std::uint32_t repeated = 1;
-    auto end = first.to;
-    c.take();
-    if (multiple == 1 && c.touches(TokenKind::letter) && !c.token.raised()) {
-      auto const again = static_cast<char>(c.token.value);
-      bool const doubles =
-          small_letter(again) == small_letter(glyph) && !(is_small(glyph) && is_capital(again)); // not aA
-      for (; doubles && is_letter(c, again) && repeated < 9; c.take()) ++repeated, end = c.token.to;
-    }
-    Alphabet const alphabet{letters_};
-    auto const place = letter_rank(glyph);
-    auto const mark = is_capital(glyph) ? Mark::capital : Mark::small_letter;
-    auto found =
-        done(SignatureKey::of(mark, alphabet.letter(place), multiple > 1 ? multiple : repeated), first.from, end);
-    found.glyph_outside = !alphabet.has(place);
-    return found;
-  }
 
 protected:
   /// The parts that were read before a mark.
   enum class Level : std::uint8_t { anything, after_series, after_duplicate, after_symbol };
-
-  /// Returns the byte at a position, or a zero byte after the end of the text.
-  [[nodiscard]] constexpr char at(std::size_t i) const noexcept { return i < text_.size() ? text_[i] : '\0'; }
-  /// Returns true if the token is that letter, is not raised, and follows the token before it without a blank.
-  static constexpr bool is_letter(TokenCursor const& c, char glyph) noexcept {
-    return c.touches(TokenKind::letter) && !c.token.raised() && static_cast<char>(c.token.value) == glyph;
-  }
-  /// Makes the result for a failure.
-  static constexpr FoundSignature fail(Problem problem, std::uint32_t at) noexcept {
-    FoundSignature found;
-    found.problem = problem;
-    found.from = found.end = at;
-    return found;
-  }
-  /// Makes the result for a signature and its bytes.
-  static constexpr FoundSignature done(SignatureKey key, std::uint32_t from, std::uint32_t end) noexcept {
-    FoundSignature found;
-    found.key = key;
-    found.from = from;
-    found.end = end;
-    found.problem = Problem::none;
-    return found;
-  }
-  /// Makes the result for a symbol, name or printed mark: the text from `from` to `to`.
-  constexpr FoundSignature text_mark(Mark mark, std::uint32_t from, std::uint32_t to, std::uint32_t end,
-                                     std::uint32_t multiple) const noexcept {
-    auto found = done(SignatureKey::of(mark, 0, multiple), from, end);
-    found.key.text_from = from;
-    found.key.text_size = static_cast<std::uint8_t>(to - from < 255 ? to - from : 255);
-    detail::MarkText const words{text_.substr(from, to - from)};
-    if (to - from > 254 || words.too_long() || words.size == 0) return fail(Problem::mark_too_long, end);
-    for (std::size_t i = 0; i < words.size; ++i) { // &amp;lt; would be written &lt; and read as another mark
-      std::size_t taken = 0;
-      detail::entity({words.bytes, words.size}, i, taken);
-      if (taken != 0) return fail(Problem::unknown_mark, from);
-    }
-    for (auto k = from; k < to; k += decode(text_, k).bytes)
-      if (decode(text_, k).malformed) return fail(Problem::not_utf8, k);
-    return found;
-  }
 
 private:
   constexpr FoundSignature take(TokenCursor& c, Level level) const noexcept {
@@ -142,6 +61,10 @@ private:
       return with_affix(c, letters(c));
     case TokenKind::greek:
       return greek(c, level);
+    case TokenKind::cyrillic:
+      return t.raised() ? fail(Problem::no_signature, t.from) : cyrillic_mark(c);
+    case TokenKind::hebrew:
+      return t.raised() ? fail(Problem::no_signature, t.from) : hebrew_mark(c);
     case TokenKind::figure:
       return t.raised() ? series(c, level) : number_or_multiple(c, level);
     case TokenKind::open_square:
@@ -168,30 +91,10 @@ private:
       return fail(Problem::no_signature, t.from);
     }
   }
-  /// Reads pi or chi at the cursor, in Greek or in Latin letters. Returns the position of the byte after it, or 0 if it
-  /// is neither.
-  constexpr std::uint32_t unsigned_mark(TokenCursor& c, bool& chi) const noexcept {
-    auto const t = c.token;
-    if (t.is(TokenKind::greek)) {
-      if (t.value != 16 && t.value != 22) return 0;
-      chi = t.value == 22;
-      c.take();
-      return t.to;
-    }
-    if (!t.is(TokenKind::letter)) return 0;
-    auto const first = t.to - 1; // a caret may come before the letter
-    auto const word = text_.substr(first, 3);
-    auto const pair = word.substr(0, 2);
-    auto const size = pair == "pi" || pair == "Pi" ? 2U : word == "chi" || word == "Chi" ? 3U : 0U;
-    if (size == 0 || is_small(at(first + size))) return 0;
-    chi = size == 3;
-    for (auto k = 0U; k < size; ++k) c.take();
-    return first + size;
-  }
-  /// Returns true if the token can follow a prefix directly: a letter, a multiple of a letter, or a letter in brackets.
+  /// A letter, a multiple of one, a letter in brackets: what may follow a prefix directly.
   [[nodiscard]] constexpr bool takes_prefix(TokenCursor c) const noexcept {
     auto const is_mark = [&] {
-      return c.touches(TokenKind::letter) ||
+      return c.touches(TokenKind::letter) || c.touches(TokenKind::cyrillic) ||
              (c.touches(TokenKind::greek) && c.token.value != 16 && c.token.value != 22);
     };
     if (c.token.spaced || c.token.raised()) return false;
@@ -213,38 +116,12 @@ private:
     }
     return 0;
   }
-  /// Reads the symbol that a letter may have after it: H*, O**.
-  constexpr FoundSignature with_affix(TokenCursor& c, FoundSignature found) const noexcept {
-    auto const is_affix = [&] {
-      auto const v = c.token.value;
-      return c.touches(TokenKind::symbol) && !c.token.raised() &&
-             (v == '*' || v == 0x2020 || v == 0x2021 || v == 0xA7 || v == 0xB6 || v == 0x261E);
-    };
-    if (!is_affix() || !found || found.key.beside() != Beside::none || !found.key.is_letter()) return found;
-    auto const from = c.token.from;
-    auto ahead = c;
-    for (; is_affix(); c.take()) found.end = c.token.to;
-    if (found.end - from > Signature::longest_text) {
-      c = ahead;
-      found.end = from;
-      return found;
-    }
-    found.key = found.key.with_symbol(Beside::after, from, found.end - from);
-    return found;
-  }
   constexpr FoundSignature greek(TokenCursor& c, Level level) const noexcept {
     auto const t = c.token;
     bool chi = false;
     if (auto const end = unsigned_mark(c, chi); end != 0)
       return unsigned_or_duplicate(c, chi, t.from, end, level, !t.raised());
-    if (t.raised()) return fail(Problem::no_signature, t.from);
-    std::uint32_t repeated = 1;
-    auto end = t.to;
-    c.take();
-    for (; c.touches(TokenKind::greek) && !c.token.raised() && c.token.value == t.value && repeated < 9; c.take())
-      ++repeated, end = c.token.to;
-    auto const mark = t.value > 64 ? Mark::greek_capital : Mark::greek;
-    return with_affix(c, done(SignatureKey::of(mark, static_cast<int>(t.value & 63U), repeated), t.from, end));
+    return t.raised() ? fail(Problem::no_signature, t.from) : greek_mark(c);
   }
   /// Reads a raised number before a mark: ²A, ^2A, <sup>2</sup>A.
   constexpr FoundSignature series(TokenCursor& c, Level level) const noexcept {
@@ -299,7 +176,8 @@ private:
     }
     auto const& first = in.token;
     bool const marked = first.is(TokenKind::letter) || first.is(TokenKind::figure) || first.is(TokenKind::greek) ||
-                        first.is(TokenKind::symbol) || first.is(TokenKind::colon);
+                        first.is(TokenKind::cyrillic) || first.is(TokenKind::hebrew) || first.is(TokenKind::symbol) ||
+                        first.is(TokenKind::colon);
     if (marked) {
       SignatureReader const inner{text_.substr(0, close), letters_};
       auto p = in;
@@ -352,6 +230,14 @@ private:
     c.take();
     auto const same = [&] { return c.touches(first.kind) && c.token.value == first.value && !c.token.raised(); };
     for (; multiple == 1 && same() && repeated < 9; c.take()) ++repeated, end = c.token.to;
+    if (repeated == 1 && at(end) == '_') { // *_* is one mark
+      auto p = TokenCursor{text_, end + 1U};
+      if (p.touches(first.kind) && p.token.value == first.value) {
+        c = p;
+        c.take();
+        return text_mark(Mark::symbol, first.from, p.token.to, p.token.to, multiple);
+      }
+    }
     bool const prefix = level < Level::after_symbol && multiple == 1 && !first.is(TokenKind::plus) &&
                         !c.at(TokenKind::open_square) && !c.at(TokenKind::quote) && takes_prefix(c);
     if (prefix) {
@@ -366,61 +252,7 @@ private:
     }
     return text_mark(Mark::symbol, first.from, first.from + kept, end, multiple > 1 ? multiple : repeated);
   }
-  /// Reads )( and, doubled, )()(; also ):(.
-  constexpr FoundSignature cross(TokenCursor& c) const noexcept {
-    auto const from = c.token.from;
-    if (at(from + 1) == ':' && at(from + 2) == '(') {
-      c = TokenCursor{text_, from + 3U};
-      return text_mark(Mark::symbol, from, from + 3, from + 3, 1);
-    }
-    std::uint32_t end = from, repeated = 0;
-    while (at(end) == ')' && at(end + 1) == '(' && repeated < 9) end += 2, ++repeated;
-    if (repeated == 0) return fail(Problem::no_signature, from);
-    for (auto k = 0U; k < 2 * repeated; ++k) c.take();
-    return text_mark(Mark::symbol, from, from + 2, end, repeated);
-  }
-  /// Reads (*) and (**), symbols printed in parentheses; also (: and (:).
-  constexpr FoundSignature in_parentheses(TokenCursor& c) const noexcept {
-    auto const from = c.token.from;
-    auto p = c;
-    p.take();
-    if (p.touches(TokenKind::colon)) {
-      p.take();
-      bool const shut = p.touches(TokenKind::close_round);
-      if (shut) p.take();
-      c = p;
-      auto const end = from + (shut ? 3U : 2U);
-      return text_mark(Mark::symbol, from, end, end, 1);
-    }
-    if (p.touches(TokenKind::letter) || p.is_flat_figure() || p.touches(TokenKind::question)) return printed_so(c, p);
-    if (!p.touches(TokenKind::symbol) || p.token.value == '&') return fail(Problem::no_signature, from);
-    for (auto const v = p.token.value; p.touches(TokenKind::symbol) && p.token.value == v;) p.take();
-    if (!p.touches(TokenKind::close_round)) return fail(Problem::no_signature, from);
-    auto const end = p.token.to;
-    p.take();
-    c = p;
-    return text_mark(Mark::symbol, from, end, end, 1);
-  }
-  /// Reads a mark printed in parentheses, such as (a)⁴, (2Y)⁵ or (?)⁴. A count or a leaf must follow; otherwise these
-  /// are words. `p` is after the parenthesis.
-  constexpr FoundSignature printed_so(TokenCursor& c, TokenCursor p) const noexcept {
-    auto const from = c.token.from;
-    if (p.is_flat_figure()) p.take();
-    auto const first = p.token;
-    int letters = 0;
-    for (; p.touches(TokenKind::letter) && !p.token.raised() && letters < 3; p.take()) {
-      if (small_letter(static_cast<char>(p.token.value)) != small_letter(static_cast<char>(first.value))) break;
-      ++letters;
-    }
-    if (letters == 0 && p.touches(TokenKind::question)) p.take(), ++letters;
-    auto const end = p.token.to;
-    if (letters == 0 || !p.touches(TokenKind::close_round)) return fail(Problem::no_signature, from);
-    p.take();
-    if (!p.touches(TokenKind::figure)) return fail(Problem::no_signature, from);
-    c = p;
-    return text_mark(Mark::symbol, from, end, end, 1);
-  }
-  /// Returns true if the number at the cursor multiplies the mark after it. `next` is at that mark.
+  /// Whether the figure at the cursor multiplies the mark after it. `next`: at that mark.
   [[nodiscard]] constexpr bool multiplies(Token figure, TokenCursor next) const noexcept {
     auto const& t = next.token;
     if (t.spaced || t.raised()) return false;
@@ -430,6 +262,7 @@ private:
     switch (t.kind) {
     case TokenKind::letter:
     case TokenKind::greek:
+    case TokenKind::cyrillic:
     case TokenKind::symbol:
       return true;
     case TokenKind::colon: {
@@ -437,8 +270,9 @@ private:
       return counted(k) || (k.is(TokenKind::dash) && !k.spaced);
     }
     case TokenKind::close_round: {
-      if (at(t.to) != '(' || figure.value < 2) return false;
-      next.take(), next.take();
+      auto const size = detail::cross_size(text_, t.from);
+      if (size == 0 || figure.value < 2) return false;
+      next = TokenCursor{text_, t.from + size};
       return counted(next.token) || next.ended();
     }
     case TokenKind::open_square: {
@@ -477,68 +311,19 @@ private:
     switch (t.kind) {
     case TokenKind::letter:
       return with_affix(c, letters(c, figure));
-    case TokenKind::greek: {
-      auto const mark = t.value > 64 ? Mark::greek_capital : Mark::greek;
-      c.take();
-      return with_affix(c, done(SignatureKey::of(mark, static_cast<int>(t.value & 63U), figure), t.from, t.to));
-    }
+    case TokenKind::greek:
+      return greek_mark(c, figure);
+    case TokenKind::cyrillic:
+      return cyrillic_mark(c, figure);
     case TokenKind::open_square: {
       auto const found = bracketed(c, figure, Level::after_symbol);
       return found && found.key.mark() != Mark::name ? fail(Problem::no_signature, t.from) : found;
     }
     case TokenKind::close_round:
-      c.take(), c.take();
-      return text_mark(Mark::symbol, t.from, t.from + 2, t.from + 2, figure);
+      return cross(c, figure);
     default:
       return figure == 1 ? symbol(c, 1, level) : symbol(c, figure, level);
     }
-  }
-  /// Reads a mark in quotation marks: '1', "G&H". With `with_count`, a raised number may come before the closing
-  /// quotation mark: 'Gg⁶'.
-  constexpr FoundSignature quoted(TokenCursor& c, bool with_count) const noexcept {
-    auto const open = c.token;
-    if (!opens_quotation(open.value)) return fail(Problem::no_signature, open.from);
-    auto const shut = open.value == 0x2018 ? 0x2019U : open.value == 0x201C ? 0x201DU : open.value;
-    constexpr std::uint32_t most = 5 * Signature::longest_text; // five bytes are one where it is &amp;
-    auto to = open.to, raised = open.to; // raised: where the raised digits before the closing quotation mark begin
-    while (to < text_.size() && to - open.to <= most && decode(text_, to).value != shut) {
-      auto const digit = superscript_digit(decode(text_, to).value) >= 0;
-      to += decode(text_, to).bytes;
-      if (!digit) raised = to;
-    }
-    if (to >= text_.size() || decode(text_, to).value != shut) return fail(Problem::unknown_mark, open.from);
-    auto end = to + decode(text_, to).bytes;
-    auto const follows = TokenCursor{text_, end}.token;
-    bool const counted = !follows.spaced && (follows.is(TokenKind::figure) || follows.is(TokenKind::slash) ||
-                                             follows.is(TokenKind::open_round) || follows.raised());
-    bool const count_inside = with_count && raised != to && raised != open.to && !counted;
-    if (count_inside) to = end = raised;
-    if (!quotable(open.to, to)) return fail(Problem::unknown_mark, open.from);
-    TokenCursor in{text_, open.to, to};
-    auto const figure = in.token;
-    in.take();
-    bool const number = figure.is_flat_figure() && in.ended() && figure.from == open.to && figure.to == to &&
-                        figure.value > 0 && to - open.to <= 6;
-    auto found = number ? done(SignatureKey::of(Mark::number, 0, figure.value).in_quotation_marks(), open.from, end)
-                        : text_mark(Mark::printed, open.to, to, end, 1);
-    found.count_inside = count_inside;
-    if (found) c = TokenCursor{text_, end};
-    return found;
-  }
-  /// Returns true if the text can be a quoted mark. A parenthesis in it must not close another one, and '1-10' may mean
-  /// '1'-'10'.
-  [[nodiscard]] constexpr bool quotable(std::uint32_t from, std::uint32_t to) const noexcept {
-    int round = 0, square = 0;
-    for (auto k = from; k < to; ++k) {
-      auto const b = static_cast<unsigned char>(text_[k]);
-      round += b == '(' ? 1 : b == ')' ? -1 : 0;
-      square += b == '[' ? 1 : b == ']' ? -1 : 0;
-      if (b < 0x20 || b == '"' || round < 0 || square < 0) return false;
-    }
-    if (round != 0 || square != 0) return false;
-    auto k = from;
-    while (k < to && is_digit(text_[k])) ++k;
-    return k == from || k >= to || !is_dash(decode(text_, k).value) || !is_digit(at(k + decode(text_, k).bytes));
   }
 };
 

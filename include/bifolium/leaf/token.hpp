@@ -1,18 +1,14 @@
 // SPDX-License-Identifier: MIT
-/// Signatures, formulas and lists of leaves are typed in many ways that mean the same. A raised eight is ⁸, ^8, ^{8},
-/// ^8^, <sup>8</sup>, `<hi rend="superscript">8</hi>` or [superscript 8]; ± is +-, -+, +/- or -/+; & is &amp;; five
-/// kinds of dash mean one. The lexer turns each of them into one kind of token. It decides nothing else: whether )( is
-/// two brackets or one mark, and whether 8 is a count or a name, is decided by the reader of the tokens.
-///
-/// Tokens are made one at a time, without allocation, and keep their position in the text as it was given.
+/// Signatures, formulas and lists of leaves are typed in many ways that mean one thing. A raised eight is ⁸, ^8, ^{8},
+/// ^8^, <sup>8</sup>, `<hi rend="superscript">8</hi>` or [superscript 8]; ± is +-, -+, +/- or -/+; & is &amp;; five dashes
+/// are one. Tokens undo the typing and nothing else: whether )( is two brackets or one mark, whether 8 is a count or a
+/// name, is decided by whoever reads them.
+/// leaf/lexer.hpp makes them one at a time, without allocation; they keep their place in the text as it was given.
 #pragma once
 
-#include <bifolium/core/ascii.hpp>
-#include <bifolium/core/utf8.hpp>
-#include <bifolium/leaf/detail/characters.hpp>
+#include <bifolium/core/config.hpp>
 
 #include <cstdint>
-#include <string_view>
 
 namespace bifolium {
 inline namespace v0 {
@@ -21,8 +17,10 @@ inline namespace v0 {
 enum class TokenKind : std::uint8_t {
   end,          ///< the end of the text
   letter,       ///< one Latin letter
-  greek,        ///< one Greek letter, including π and χ
-  figure,       ///< consecutive digits, raised or on the line
+  greek,        ///< one Greek letter, π and χ included
+  cyrillic,     ///< one letter of the Cyrillic alphabet
+  hebrew,       ///< one Hebrew letter
+  figure,       ///< digits together, raised or on the line
   symbol,       ///< one character that may be a mark: * † ¶ & ã
   dash,         ///< - – — and similar characters
   minus,        ///< − or a raised minus
@@ -46,293 +44,36 @@ enum class TokenKind : std::uint8_t {
 };
 /// How a number or letter is set: on the line or raised, and how the raising is written.
 enum class TokenStyle : std::uint8_t {
-  line,  ///< not raised
-  sign,  ///< raised characters: ⁸
-  caret, ///< ^8, ^8^
-  brace, ///< ^{8}
-  tag    ///< in an element or brackets: <sup>8</sup>, [superscript 8]
+  line,    ///< on the line
+  lowered, ///< below it: A₆, the sixth leaf of A
+  sign,    ///< raised characters: ⁸
+  caret,   ///< ^8, ^8^
+  brace,   ///< ^{8}
+  tag      ///< in an element or brackets: <sup>8</sup>, [superscript 8]
 };
 
 /// One token and its position in the text, in bytes.
 struct Token {
-  TokenKind kind{};     ///< the kind
-  TokenStyle style{};   ///< the way it is set
-  bool spaced{};        ///< true if blanks come before it
-  std::uint32_t from{}; ///< position of the first byte, including markup
-  std::uint32_t to{};   ///< position of the byte after the last
-  /// the letter, the number (at most 1,000,000), the position of a Greek letter in its alphabet, or the code point
+  TokenKind kind{};     ///< what it is
+  TokenStyle style{};   ///< where it is set
+  bool spaced{};        ///< blanks come before it
+  std::uint32_t from{}; ///< the first byte, markup included
+  std::uint32_t to{};   ///< the byte after the last
+  /// The letter, the number (at most 1,000,000), the place of a Greek or Cyrillic letter (and 64 for a capital), what a
+  /// Hebrew letter is worth, the code point.
   std::uint32_t value{};
 
   /// Returns true if the token is of kind `k`.
   [[nodiscard]] constexpr bool is(TokenKind k) const noexcept { return kind == k; }
-  /// Returns true if the token is raised, in any notation.
-  [[nodiscard]] constexpr bool raised() const noexcept { return style != TokenStyle::line; }
-  /// Returns true if the token is a raised number.
+  /// Whether it is raised above the line, in any notation.
+  [[nodiscard]] constexpr bool raised() const noexcept { return style > TokenStyle::lowered; }
+  /// A figure that is raised.
   [[nodiscard]] constexpr bool is_raised_figure() const noexcept { return kind == TokenKind::figure && raised(); }
-  /// Returns true if the token is a number on the line.
-  [[nodiscard]] constexpr bool is_flat_figure() const noexcept { return kind == TokenKind::figure && !raised(); }
+  /// A figure on the line.
+  [[nodiscard]] constexpr bool is_flat_figure() const noexcept {
+    return kind == TokenKind::figure && style == TokenStyle::line;
+  }
   friend constexpr bool operator==(Token const&, Token const&) = default;
-};
-
-/// Makes the tokens of a text, one after another. The text must outlive the lexer and be shorter than 4 GB.
-class Lexer {
-  char const* text_{};
-  std::uint32_t size_{}, at_{};
-  TokenStyle mode_{TokenStyle::line};
-
-public:
-  constexpr Lexer() = default;
-  /// Makes a lexer that begins at byte `at` of the text. Precondition: at <= text.size().
-  constexpr explicit Lexer(std::string_view text, std::size_t at = 0) noexcept
-      : text_{text.data()}, size_{static_cast<std::uint32_t>(text.size())}, at_{static_cast<std::uint32_t>(at)} {}
-
-  /// Returns the next token. At the end of the text it returns `end` every time.
-  constexpr Token next() noexcept {
-    auto found = one();
-    if (mode_ != TokenStyle::line && at_ < size_) take_closing(found);
-    return found;
-  }
-
-private:
-  constexpr Token one() noexcept {
-    bool spaced = false;
-    for (auto from = at_;;) {
-      if (at_ >= size_) return {TokenKind::end, TokenStyle::line, spaced, size_, size_, 0};
-      auto const c = static_cast<unsigned char>(text_[at_]);
-      switch (auto const kind = detail::kind_of_byte(c)) {
-      case detail::ByteKind::letter:
-        if (static_cast<unsigned char>(at(at_ + 1)) >= 0xCC) return accented(spaced, from, c);
-        return token(TokenKind::letter, 1, spaced, from, c);
-      case detail::ByteKind::blank:
-        from = ++at_, spaced = true;
-        continue;
-      case detail::ByteKind::figure:
-        return figure(spaced, from, mode_);
-      case detail::ByteKind::simple:
-        return token(simple_kind(text_[at_]), 1, spaced, from, c);
-      default:
-        if (Token found; special(kind, spaced, from, found)) return found;
-      }
-    }
-  }
-
-  /// Takes the markup that ends raising; it belongs to the token before it.
-  constexpr void take_closing(Token& found) noexcept {
-    auto const bytes = begins("</sup>") ? 6U : begins("</hi>") ? 5U : begins("}") ? 1U : begins("\xC3\x9Bs") ? 3U : 0U;
-    if (bytes == 0) return;
-    at_ += bytes;
-    found.to = at_;
-    mode_ = TokenStyle::line;
-  }
-  [[nodiscard]] constexpr char at(std::uint32_t i) const noexcept { return i < size_ ? text_[i] : '\0'; }
-  [[nodiscard]] constexpr bool begins(std::string_view word) const noexcept {
-    return std::string_view{text_ + at_, size_ - at_}.substr(0, word.size()) == word;
-  }
-  constexpr Token token(TokenKind kind, std::uint32_t bytes, bool spaced, std::uint32_t from,
-                        std::uint32_t value) noexcept {
-    at_ += bytes;
-    return {kind, mode_, spaced, from, at_, value};
-  }
-  static constexpr TokenKind simple_kind(char c) noexcept {
-    switch (c) {
-    case '=':
-      return TokenKind::equals;
-    case '/':
-      return TokenKind::slash;
-    case '.':
-      return TokenKind::point;
-    case ',':
-      return TokenKind::comma;
-    case ';':
-      return TokenKind::semicolon;
-    case ':':
-      return TokenKind::colon;
-    case '?':
-      return TokenKind::question;
-    case '$':
-      return TokenKind::dollar;
-    case '(':
-      return TokenKind::open_round;
-    case ')':
-      return TokenKind::close_round;
-    case ']':
-      return TokenKind::close_square;
-    case '\'':
-    case '"':
-      return TokenKind::quote;
-    case '*':
-    case '#':
-    case '@':
-    case '%':
-      return TokenKind::symbol;
-    default:
-      return TokenKind::other;
-    }
-  }
-  constexpr Token figure(bool spaced, std::uint32_t from, TokenStyle style) noexcept {
-    std::uint32_t value = 0;
-    for (; at_ < size_ && is_digit(text_[at_]); ++at_)
-      value = value < 1000000 ? value * 10 + static_cast<std::uint32_t>(text_[at_] - '0') : value;
-    if (style == TokenStyle::caret && at(at_) == '^') { // A^8^, but not A^8^2B
-      auto const c = at(at_ + 1);
-      if (!is_digit(c) && !is_small(c) && static_cast<unsigned char>(c) < 0xC2) ++at_;
-    }
-    return {TokenKind::figure, style, spaced, from, at_, value};
-  }
-  /// Takes a letter with a combining sign after it. The two are one character, ã, and a symbol.
-  constexpr Token accented(bool spaced, std::uint32_t from, unsigned char c) noexcept {
-    auto const sign = decode({text_, size_}, at_ + 1);
-    bool const combining = sign.value >= 0x300 && sign.value <= 0x36F;
-    return token(combining ? TokenKind::symbol : TokenKind::letter, combining ? 1U + sign.bytes : 1U, spaced, from,
-                 combining ? sign.value * 256 + c : c);
-  }
-  /// Reads what needs more than one byte to decide. Returns true if it is a token, and false if it is a blank or only
-  /// changes the style.
-  constexpr bool special(detail::ByteKind kind, bool& spaced, std::uint32_t& from, Token& found) noexcept {
-    switch (kind) {
-    case detail::ByteKind::sign:
-      return found = sign(spaced, from), true;
-    case detail::ByteKind::caret:
-      return caret(spaced, from, found);
-    case detail::ByteKind::brace:
-      if (mode_ != TokenStyle::brace) return found = token(TokenKind::other, 1, spaced, from, '}'), true;
-      from = ++at_, mode_ = TokenStyle::line;
-      return false;
-    case detail::ByteKind::angle:
-      return angle(spaced, from, found);
-    case detail::ByteKind::square:
-      return found = square(spaced, from), true;
-    case detail::ByteKind::ampersand:
-      found = begins("&lt;") || begins("&gt;")
-                  ? token(TokenKind::other, 4, spaced, from, static_cast<unsigned char>(at(at_ + 1) == 'l' ? '<' : '>'))
-                  : token(TokenKind::symbol, begins("&amp;") ? 5 : 1, spaced, from, '&');
-      return true;
-    default:
-      return high(spaced, from, found);
-    }
-  }
-  /// Reads - and +, and the signs that the two form together.
-  constexpr Token sign(bool spaced, std::uint32_t from) noexcept {
-    char const c = text_[at_], other = c == '-' ? '+' : '-';
-    if (at(at_ + 1) == other) return token(TokenKind::plus_minus, 2, spaced, from, 0xB1);
-    if (at(at_ + 1) == '/' && at(at_ + 2) == other) return token(TokenKind::plus_minus, 3, spaced, from, 0xB1);
-    return token(c == '-' ? TokenKind::dash : TokenKind::plus, 1, spaced, from, static_cast<unsigned char>(c));
-  }
-  constexpr bool caret(bool spaced, std::uint32_t from, Token& found) noexcept {
-    ++at_;
-    if (at(at_) == '{') {
-      ++at_, mode_ = TokenStyle::brace;
-      return false;
-    }
-    if (is_digit(at(at_))) return found = figure(spaced, from, TokenStyle::caret), true;
-    bool const raises = is_latin_letter(at(at_)) || static_cast<unsigned char>(at(at_)) >= 0xC2; // ^πA
-    if (!raises) return found = token(TokenKind::other, 0, spaced, from, '^'), true;
-    found = next();
-    found.style = TokenStyle::caret, found.spaced = spaced || found.spaced, found.from = from;
-    return true;
-  }
-  /// Reads `<sup>` and TEI's `<hi rend="superscript">`, and their ends.
-  constexpr bool angle(bool spaced, std::uint32_t& from, Token& found) noexcept {
-    auto const shut = begins("</sup>") ? 6U : begins("</hi>") ? 5U : 0U;
-    if (begins("<sup>"))
-      at_ += 5, mode_ = TokenStyle::tag;
-    else if (begins("<hi ")) {
-      auto end = at_;
-      while (end < size_ && end < at_ + 48 && text_[end] != '>') ++end;
-      if (at(end) != '>') return found = token(TokenKind::other, 1, spaced, from, '<'), true;
-      at_ = end + 1, mode_ = TokenStyle::tag;
-    } else if (shut != 0 && mode_ == TokenStyle::tag)
-      from = at_ += shut, mode_ = TokenStyle::line;
-    else
-      return found = token(TokenKind::other, 1, spaced, from, '<'), true;
-    return false;
-  }
-  /// Reads [superscript 8] as a raised number, and any other bracket as a bracket.
-  constexpr Token square(bool spaced, std::uint32_t from) noexcept {
-    if (!begins("[superscript ") || !is_digit(at(at_ + 13))) return token(TokenKind::open_square, 1, spaced, from, '[');
-    at_ += 13;
-    auto raised = figure(spaced, from, TokenStyle::tag);
-    if (at(at_) == ']') raised.to = ++at_;
-    return raised;
-  }
-  /// Reads a character that is not ASCII.
-  constexpr bool high(bool& spaced, std::uint32_t& from, Token& found) noexcept {
-    if (begins("\xC3\x9Bp") || begins("\xC3\x9Bs")) { // Û in catalogues whose raised figures were lost in conversion
-      mode_ = text_[at_ + 2] == 'p' ? TokenStyle::tag : TokenStyle::line;
-      at_ += 3;
-      if (mode_ == TokenStyle::line) from = at_;
-      return false;
-    }
-    auto const c = decode({text_, size_}, at_);
-    if (is_blank(c.value) || c.value == 0xFEFF) {
-      from = at_ += c.bytes, spaced = true;
-      return false;
-    }
-    if (superscript_digit(c.value) >= 0) return found = raised_figure(spaced, from), true;
-    if (c.malformed) return found = token(TokenKind::malformed, 1, spaced, from, 0), true;
-    if (c.value == 0x207A || c.value == 0x207B) {
-      found = token(c.value == 0x207A ? TokenKind::plus : TokenKind::minus, 3, spaced, from, c.value);
-      found.style = TokenStyle::sign;
-      return true;
-    }
-    bool capital = false;
-    if (auto const place = detail::greek_letter(c.value, capital); place != 0)
-      found = token(TokenKind::greek, 2, spaced, from, static_cast<std::uint32_t>(place + (capital ? 64 : 0)));
-    else
-      found = token(high_kind(c.value), c.bytes, spaced, from, c.value);
-    return true;
-  }
-  constexpr Token raised_figure(bool spaced, std::uint32_t from) noexcept {
-    std::uint32_t value = 0;
-    while (at_ < size_ && static_cast<unsigned char>(text_[at_]) >= 0xC2) {
-      auto const c = decode({text_, size_}, at_);
-      auto const digit = superscript_digit(c.value);
-      if (digit < 0) break;
-      value = value < 1000000 ? value * 10 + static_cast<std::uint32_t>(digit) : value;
-      at_ += c.bytes;
-    }
-    return {TokenKind::figure, TokenStyle::sign, spaced, from, at_, value};
-  }
-  static constexpr TokenKind high_kind(char32_t c) noexcept {
-    if (is_dash(c)) return TokenKind::dash;
-    if (c == 0x2212) return TokenKind::minus;
-    if (c == 0xB1 || c == 0x2213) return TokenKind::plus_minus;
-    if (c == 0xB7) return TokenKind::point;
-    if (c == 0x2044) return TokenKind::slash;
-    if (is_quotation_mark(c)) return TokenKind::quote;
-    return detail::is_signature_symbol(c) ? TokenKind::symbol : TokenKind::other;
-  }
-};
-
-/// A position among the tokens of a text: the token at the position, and the lexer of those after it. To look ahead,
-/// copy the cursor; to go there, assign the copy.
-struct TokenCursor {
-  Lexer lexer{}; ///< the lexer of the tokens after this one
-  Token token{}; ///< the token at this position
-
-  constexpr TokenCursor() = default;
-  /// Makes a cursor at the first token from byte `at` on. The text ends at byte `end` for this cursor. Precondition: at
-  /// <= end, at <= text.size().
-  constexpr explicit TokenCursor(std::string_view text, std::size_t at = 0,
-                                 std::size_t end = std::string_view::npos) noexcept
-      : lexer{text.substr(0, end), at} {
-    take();
-  }
-  /// Moves to the next token.
-  constexpr void take() noexcept { token = lexer.next(); }
-  /// Returns the token after this one.
-  [[nodiscard]] constexpr Token ahead() const noexcept {
-    auto rest = lexer;
-    return rest.next();
-  }
-  /// Returns true if the token is of that kind.
-  [[nodiscard]] constexpr bool at(TokenKind kind) const noexcept { return token.kind == kind; }
-  /// Returns true if the token is of that kind and no blank comes before it.
-  [[nodiscard]] constexpr bool touches(TokenKind kind) const noexcept { return token.kind == kind && !token.spaced; }
-  /// Returns true at the end of the text.
-  [[nodiscard]] constexpr bool ended() const noexcept { return token.kind == TokenKind::end; }
-  /// Returns true if the token is a number on the line.
-  [[nodiscard]] constexpr bool is_flat_figure() const noexcept { return token.is_flat_figure(); }
 };
 
 } // namespace v0

@@ -5,35 +5,29 @@
 /// look like a change.
 ///
 ///   changes  = "(" , item , { join , item } , ")" ;            join   = "," | ";" | "." | "&" | "and" | blank ;
-///   item     = loss , leaves , [ "+" , inserted ] | leaf , "+" , inserted | "+" , inserted
-///            | [ leaf ] , "=" , same | "[=" , same , "]" | words ;
-///   loss     = "−" | "-" | "±" ;                               leaves = leaf , { join , leaf } | leaf , "-" , figure ;
-///   same     = leaf , { ( "." | "," ) , leaf } ;               a leaf may have "?" after it
+///   item     = loss , leaves , [ quoted ] , [ "+" , inserted ] | leaves , "±" | "±"
+///            | leaf , "+" , inserted | "+" , inserted | identity | words ;
+///   loss     = "−" | "-" | "±" | "less" | "minus" | "without" | "wants" | "lacks" ... ;
+///   leaves   = leaf , [ "?" ] , { join , leaf , [ "?" ] } | leaf , ( "-" | "to" | "through" ) , figure ;
+///   identity = [ leaf ] , "=" , same | "[=" , same , "]" ;     (collation/detail/identity_grammar.hpp)
 ///   inserted = one , { "," , one } ;                           (collation/detail/insertion_grammar.hpp)
 #pragma once
 
-#include <bifolium/collation/detail/insertion_grammar.hpp>
+#include <bifolium/collation/detail/identity_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-/// Words by which leaves are said to be gone, changed or put in (common practice, no source): what they say is not counted,
-/// so it must not pass unseen.
-inline constexpr std::string_view words_of_change[]{
-    "added"sv,   "cancel"sv,  "cancelled"sv, "cancels"sv, "cut"sv,     "deleted"sv, "excised"sv, "extra"sv,
-    "fehlen"sv,  "fehlt"sv,   "inserted"sv,  "lacking"sv, "lacks"sv,   "manca"sv,   "manque"sv,  "minus"sv,
-    "missing"sv, "removed"sv, "replaced"sv,  "want"sv,    "wanting"sv, "wants"sv,   "without"sv,
-};
-
-template <class Sink> class ChangeGrammar : protected InsertionGrammar<Sink> {
+template <class Sink> class ChangeGrammar : protected IdentityGrammar<Sink> {
 protected:
-  using Base = InsertionGrammar<Sink>;
+  using Base = IdentityGrammar<Sink>;
   using Base::Base;
   using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::last_, Base::text_, Base::at, Base::letters_,
       Base::cursor, Base::word, Base::is_word, Base::leaf_name, Base::take_count, Base::not_understood, Base::within,
-      Base::send, Base::insertion, Base::continues_insertion;
+      Base::send, Base::insertion, Base::continues_insertion, Base::take_equals, Base::identity, Base::words,
+      Base::resolve, Base::ends_item;
   using Kind = Change::Kind;
 
   /// The inside of a parenthesis that changes leaves, from byte `from` to `end`.
@@ -50,50 +44,23 @@ protected:
     }
     return s.any || fail(Problem::change_not_understood, from, end);
   }
-  /// Words, kept from byte `from` to `to` without the blanks after them. False if they are no UTF-8.
-  constexpr bool note(std::uint32_t from, std::uint32_t to, bool opens) {
-    for (auto k = from; k < to; k += decode(text_, k).bytes)
-      if (decode(text_, k).malformed) return fail(Problem::not_utf8, k, k);
-    while (to > from && (at(to - 1) == ' ' || at(to - 1) == '\n' || at(to - 1) == '\r' || at(to - 1) == '\t')) --to;
-    if (looks_like_change(from, to)) warn(Problem::text_not_read, from, to);
-    FoundChange change;
-    change.kind = Kind::note;
-    change.gathering = this->last_gathering().gathering;
-    change.from = from;
-    change.to = to;
-    change.form = {runs_.size() - 1, opens ? ChangeForm::Separator::opens : ChangeForm::Separator::comma, false};
-    return this->add_change(change);
+  /// After a leaf: other leaves of its list, and then a sign: (A3 ±), (B1.8±).
+  [[nodiscard]] constexpr bool sign_follows(TokenCursor c) const {
+    while (c.at(TokenKind::point) || c.at(TokenKind::comma) || c.is_flat_figure()) c.take();
+    if (!c.at(TokenKind::plus_minus)) return false;
+    c.take();
+    return c.ended() || c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
   }
-  constexpr bool resolve(NamedLeaf const& name, Target& target, std::uint32_t from) {
-    if (name.gathering_named) {
-      auto const found = this->find(name.key);
-      if (!found) return fail(Problem::no_such_gathering, from, name.end);
-      target = *found;
-      bool const last = target.gathering.run + 1 == runs_.size(); // directly after its run it is meant
-      if (target.other_series && !last) warn(Problem::name_of_several, from, name.end);
-    }
-    if (name.leaf > target.leaves || (name.leaf < 1 && !name.whole))
-      return fail(Problem::no_such_leaf, from, name.end, target.leaves);
-    if (name.letter_l) warn(Problem::letter_read_as_figure, from, name.end);
-    return true;
-  }
-  [[nodiscard]] static constexpr bool ends_item(Token const& t) noexcept {
-    switch (t.kind) {
-    case TokenKind::end:
-    case TokenKind::comma:
-    case TokenKind::semicolon:
-    case TokenKind::point:
-    case TokenKind::question:
-    case TokenKind::equals:
-    case TokenKind::open_square:
-    case TokenKind::plus:
-      return true;
-    default:
-      return is_loss(t);
-    }
+  /// less K8, wants A1: words instead of the sign, and a leaf.
+  [[nodiscard]] constexpr bool begins_with_loss(TokenCursor const& c, std::uint32_t end) const {
+    return is_loss_before(word(c)) && leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
   }
 
 private:
+  [[nodiscard]] static constexpr bool is_loss_before(std::string_view w) noexcept {
+    return w == "less" || w == "minus" || w == "without" || w == "wants" || w == "wanting" || w == "lacks" ||
+           w == "lacking" || w == "want";
+  }
   constexpr void separators(ChangeState& s) const {
     s.point = s.spaced = s.semicolon = false;
     s.separated = !s.any;
@@ -130,8 +97,15 @@ private:
     auto const from = s.c.token.from;
     if (bool bracket = false; take_equals(s, bracket)) return identity(s, from, bracket, 0);
     auto kind = s.sign;
-    bool const signed_here = take_sign(s, kind);
+    bool signed_here = take_sign(s, kind);
     if (signed_here && kind == Kind::insertion) return fill(s, from);
+    if (signed_here && kind == Kind::cancel && !s.any && s.c.ended()) return sign_alone(s, from);
+    if (!signed_here && !s.any && begins_with_loss(s.c, s.end)) { // less K8
+      s.c = within(s, s.c.token.from + static_cast<std::uint32_t>(word(s.c).size()));
+      warn(Problem::wanting_read_as_deletion, from, s.end);
+      kind = Kind::deletion;
+      signed_here = true;
+    }
     auto const name = of_named_leaves(leaf_name(s.c, s.end));
     auto const next = name.found ? within(s, name.end) : s.c;
     bool const listed = s.list && s.separated && !signed_here && !is_remark(name, next);
@@ -141,21 +115,20 @@ private:
       bool const plus = next.at(TokenKind::plus) && !of_list;
       if (plus || (next.at(TokenKind::equals) && !listed)) return of_leaf(s, name, next, plus, from);
     }
+    if (name.found && !signed_here && !listed && sign_follows(next)) return list_of_leaves(s, Kind::cancel, name, true);
     bool const loss = kind == Kind::deletion || kind == Kind::cancel;
     bool const in_list = listed && (!name.whole || s.last_gone.first == 0) && (!s.semicolon || ends_item(next.token));
     if (name.found && loss && (signed_here || in_list)) return list_of_leaves(s, kind, name, signed_here);
     if (!signed_here && continues_insertion(s)) return insertion(s, s.current, s.previous.first, false, from);
     return words(s, from, signed_here);
   }
-  /// = or [=, taken.
-  constexpr bool take_equals(ChangeState& s, bool& bracket) const {
-    auto c = s.c;
-    bracket = c.at(TokenKind::open_square);
-    if (bracket) c.take();
-    if (!c.at(TokenKind::equals)) return false;
-    c.take();
-    s.c = c;
-    return true;
+  /// (±): the gathering that the parenthesis comes after, as a whole.
+  constexpr bool sign_alone(ChangeState& s, std::uint32_t from) {
+    if (last_.gatherings > 1) warn(Problem::change_of_which_gathering, from, s.c.token.from);
+    NamedLeaf name;
+    name.found = name.whole = true;
+    name.end = s.c.token.from;
+    return gone(s, Kind::cancel, name, 0, false, false, from, name.end);
   }
   /// What fills the place of a leaf comes directly after it: −B3+χ1. Without such a leaf the place is not stated.
   constexpr bool fill(ChangeState& s, std::uint32_t from) {
@@ -183,50 +156,6 @@ private:
     // a gathering is a leaf only if it has no other
     if (name.whole && s.current.leaves != 1) return not_understood(s, from);
     return identity(s, from, false, name.whole ? 1 : name.leaf);
-  }
-  /// Words go to the next comma or semicolon, and begin as words do (a quotation mark would begin a mark: '1').
-  constexpr bool words(ChangeState& s, std::uint32_t from, bool signed_here) {
-    auto const& t = s.c.token;
-    bool const wordy =
-        t.is(TokenKind::letter) || t.is(TokenKind::figure) || t.is(TokenKind::open_round) ||
-        (static_cast<unsigned char>(at(t.from)) > 0x80 && !(t.is(TokenKind::quote) && opens_quotation(t.value)));
-    if (signed_here || (s.any && (!s.separated || !wordy))) return not_understood(s, from);
-    auto const begin = t.from;
-    auto to = s.end;
-    int open = 0; // a bracket that does not close among its words would with what comes after them
-    for (auto c = s.c; !c.ended() && open >= 0; c.take()) {
-      if (c.at(TokenKind::comma) || c.at(TokenKind::semicolon)) {
-        to = c.token.from;
-        break;
-      }
-      open += c.at(TokenKind::open_square) ? 1 : c.at(TokenKind::close_square) ? -1 : 0;
-    }
-    if (open != 0) return not_understood(s, from);
-    if (!note(begin, to, !s.any)) return false;
-    s.previous = FoundChange{};
-    s.previous.kind = Kind::note;
-    s.any = s.after_words = true;
-    s.c = within(s, to);
-    return true;
-  }
-  /// Words that are a leaf and nothing else, or have a sign or a word of change: perhaps a change written in another way.
-  [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to) const {
-    auto const begin = cursor(from, to);
-    if (auto const name = leaf_name(begin, to); name.found && cursor(name.end, to).ended()) return true;
-    if (auto c = begin; !c.at(TokenKind::letter) && !c.is_flat_figure()) { // «G4: a sign that was misread
-      while (!c.ended() && !c.at(TokenKind::letter) && !c.is_flat_figure()) c.take();
-      if (auto const name = leaf_name(c, to); name.found && name.leaf > 0) return true;
-    }
-    for (auto c = begin; !c.ended(); c.take()) {
-      if (c.at(TokenKind::plus) || c.at(TokenKind::equals) || c.at(TokenKind::plus_minus) || c.at(TokenKind::minus))
-        return true;
-      if (!c.at(TokenKind::letter)) continue;
-      auto const w = word_at(text_.substr(0, to), c.token.from);
-      for (auto const one : words_of_change)
-        if (w == one) return true;
-      if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
-    }
-    return false;
   }
   /// (±'gg3') after 'gg3.4': a leaf of that, though it has the form of a mark.
   [[nodiscard]] constexpr NamedLeaf of_named_leaves(NamedLeaf name) const {
@@ -261,8 +190,30 @@ private:
     }
     bool const doubtful = s.c.touches(TokenKind::question);
     if (doubtful) s.c.take();
+    bool const hyphens = signed_here && s.after(kind) && !s.separated && at(from - 1) == '-';
+    if (hyphens && !name.whole && s.previous.gathering == s.current.gathering && name.leaf > s.previous.last + 1)
+      warn(Problem::two_leaves_or_range, from, end); // −B5-B8
     if (!gone(s, kind, name, last, doubtful, in_list, from, end)) return false;
+    if (kind == Kind::cancel && sign_follows(s.c) && s.c.at(TokenKind::plus_minus)) s.c.take(); // A3 ±
+    if (kind == Kind::cancel && !name.whole && last == name.leaf && !cancelled_by_several(s, last)) return false;
     s.list = true;
+    return true;
+  }
+  /// ±A3²: two leaves take the place of one.
+  constexpr bool cancelled_by_several(ChangeState& s, int after) {
+    auto const figure = s.c.token;
+    if (!s.c.touches(TokenKind::figure) || !figure.raised()) return true;
+    auto const leaves = figure.value < most_leaves_in_gathering ? static_cast<int>(figure.value) : 0;
+    if (leaves < 2) return not_understood(s, figure.from);
+    warn(Problem::cancelled_by_several, figure.from, figure.to, leaves);
+    s.c.take();
+    FoundChange more;
+    more.kind = Kind::insertion;
+    more.gathering = s.current.gathering;
+    more.first = after;
+    more.leaves = leaves - 1;
+    if (!this->add_leaves(more.leaves, figure.from, figure.to)) return false;
+    send(s, more, figure.from, figure.to);
     return true;
   }
   /// ±B⁸: the whole gathering, with the count it has.
@@ -274,8 +225,12 @@ private:
   /// Returns the last leaf of −D2-4, if a range is written.
   [[nodiscard]] constexpr NamedLeaf range_end(ChangeState const& s, int first) const {
     auto c = s.c;
-    if (!c.at(TokenKind::dash)) return {};
-    c.take();
+    if (auto const w = word(c); w == "to" || w == "through")
+      c = within(s, c.token.from + static_cast<std::uint32_t>(w.size()));
+    else if (c.at(TokenKind::dash))
+      c.take();
+    else
+      return {};
     if (!c.is_flat_figure()) return {};
     auto const last = leaf_name(c, s.end);
     return last.found && !last.gathering_named && last.leaf > first ? last : NamedLeaf{};
@@ -303,63 +258,6 @@ private:
     if (kind == Kind::deletion && !this->add_leaves(-leaves, from, end)) return false;
     if (kind == Kind::deletion && doubtful) warn(Problem::doubtful_change, from, end);
     send(s, change, from, end);
-    return true;
-  }
-  /// After the sign of equality: one leaf, or several in a list. `leaf` is that on the left of the sign, if there is one.
-  constexpr bool identity(ChangeState& s, std::uint32_t from, bool bracket, int leaf) {
-    bool const of_change = leaf == 0 && s.any && s.previous.kind != Kind::note &&
-                           (s.previous.kind != Kind::identity || s.previous.of_change);
-    if (!of_change) s.sign = Kind::identity, s.list = false;
-    auto const gathering = of_change ? s.previous.gathering : s.current.gathering;
-    if (s.any && s.previous.kind != Kind::identity) s.point = false;
-    for (bool first = true;; first = false) {
-      auto const name = leaf_name(s.c, s.end);
-      bool const no_such_leaf = (name.leaf == 0 && !name.whole) || name.leaf > most_leaves_in_gathering;
-      if (!name.found || no_such_leaf) return not_understood(s, from);
-      FoundChange change;
-      change.kind = Kind::identity;
-      change.gathering = gathering;
-      change.first = change.last = first ? leaf : 0;
-      change.leaf_written = first && leaf > 0;
-      change.named = name.gathering_named;
-      change.name = name.key;
-      if (!first && !change.named) change.named = s.previous.named, change.name = s.previous.name;
-      change.figure = name.leaf;
-      change.of_change = of_change;
-      if (first) s.point = false;
-      auto const begin = s.c.token.from;
-      s.c = within(s, name.end);
-      change.doubtful = s.c.touches(TokenKind::question);
-      if (change.doubtful) s.c.take();
-      if (!change.named && change.figure > this->last_gathering().leaves)
-        warn(Problem::identity_not_in_formula, begin, name.end);
-      else if (change.named)
-        this->identity_named(change.name, change.figure, begin, name.end);
-      send(s, change, begin, name.end);
-      if (!continues_identity(s, bracket)) break;
-    }
-    return end_of_identity(s, from, bracket);
-  }
-  /// Another leaf of the list [=L4.5]; then the separator is taken.
-  constexpr bool continues_identity(ChangeState& s, bool bracket) const {
-    bool const point = s.c.touches(TokenKind::point);
-    if (!point && !s.c.touches(TokenKind::comma)) return false;
-    auto next = s.c;
-    next.take();
-    auto const more = leaf_name(next, s.end);
-    if (!more.found) return false;
-    bool const figure = !more.gathering_named && !next.token.spaced && ends_item(within(s, more.end).token);
-    if (!bracket && !figure) return false;
-    s.point = point;
-    s.c = next;
-    return true;
-  }
-  constexpr bool end_of_identity(ChangeState& s, std::uint32_t from, bool bracket) {
-    bool const closed = s.c.at(TokenKind::close_square) && (bracket || !s.c.token.spaced);
-    if (bracket && !closed) return fail(Problem::bracket_not_closed, from, s.c.token.from);
-    if (closed) s.c.take();
-    if (!s.c.ended() && (!ends_item(s.c.token) || s.c.at(TokenKind::equals))) // A=v 1
-      return not_understood(s, from);
     return true;
   }
 };

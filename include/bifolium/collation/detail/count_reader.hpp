@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: MIT
-/// Reads the leaf count after a signature, in every notation in use: A⁸, A^8, A<sup>8</sup>, A8, 12(4), counts that
-/// alternate (8/4, 8.6.8.6.6, 12,6, and 8-6, which scanned catalogues have for 8.6), and counts in words: A-K, in
-/// eights; A, three leaves.
+/// The leaf count after a signature, in every notation met: A⁸, A^8, A<sup>8</sup>, A8, 12(4), counts that alternate (8/4,
+/// 8.6.8.6.6, 12,6, ⁸⁻⁴, and 8-6, which scanned catalogues have for 8.6), and counts in words: A-K, in eights; A, three leaves.
 ///
 ///   count   = term , { ( "/" | "." | "·" | "," | "-" ) , term } | "(" , term , { ... } , ")" | words ;
-///   words   = [ "," ] , ( ( "in" | "per" ) , plural | number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
-///   plural  = "fours" | "4s" | "8" ... ;
+///   words   = [ "," ] , ( ( "in" | "per" ) , [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ]
+///           | [ "in" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
+///   plural  = "fours" | "4s" | "4's" | "8" ... ;
 ///
 /// All terms of one count have one notation.
 #pragma once
 
-#include <bifolium/collation/parts.hpp>
+#include <bifolium/collation/detail/found_run.hpp>
 #include <bifolium/leaf/signature_reader.hpp>
 
 namespace bifolium {
@@ -24,6 +24,7 @@ struct FoundCount {
   std::uint32_t from{}, end{};
   bool hyphen{};   ///< its terms were joined by a hyphen
   bool in_words{}; ///< in eights
+  bool each{};     ///< two leaves each
   bool flat{};     ///< it is on the line
   Problem problem{Problem::none};
   [[nodiscard]] constexpr bool found() const noexcept { return problem != Problem::none || cycle.size() != 0; }
@@ -42,19 +43,20 @@ class CountReader : public SignatureReader {
 public:
   using SignatureReader::SignatureReader;
 
-  /// Returns the count at the cursor, which goes after it; nothing is taken if there is none. `line`: it may be on the
-  /// line; `hyphens`: 8-6 may be an alternation.
-  constexpr FoundCount take_count(TokenCursor& c, bool line, bool hyphens = false) const {
+  /// The count at the cursor, which goes after it; nothing is taken where there is none. `line`: it may be on the line;
+  /// `hyphens`: 8-6 may be an alternation; `several`: of several gatherings, ⁸⁻⁴ too.
+  constexpr FoundCount take_count(TokenCursor& c, bool line, bool hyphens = false, bool several = false) const {
     auto p = c;
     if (p.touches(TokenKind::point) && p.token.value == 0xB7) p.take(); // a stray middle dot: D·⁴
     if (!p.touches(TokenKind::figure) && !p.touches(TokenKind::open_round)) return {};
+    if (p.token.style == TokenStyle::lowered) return {}; // A₄ is a leaf
     bool const round = p.at(TokenKind::open_round);
     if (round) {
       p.take();
       if (!p.touches(TokenKind::figure)) return {};
     } else if (!p.token.raised() && !line)
       return {};
-    auto count = terms(p, hyphens && !round);
+    auto count = terms(p, hyphens && !round, several);
     if (round) count.flat = false;
     if (round) {
       if (!p.touches(TokenKind::close_round) || count.problem != Problem::none) return {};
@@ -64,41 +66,73 @@ public:
     c = p;
     return count;
   }
-  /// ", in eights"; ", six leaves"; "six leaves each": taken, or nothing is. `or_leaves`: the second form may be meant.
-  constexpr FoundCount take_count_in_words(TokenCursor& c, bool or_leaves) const {
+  /// ", in eights"; "in eights and fours"; ", six leaves"; "six leaves each": taken, or nothing is. `or_leaves`: the form
+  /// without "in" may be meant too; `single`: of one gathering, which "6 leaves" may be said of.
+  constexpr FoundCount take_count_in_words(TokenCursor& c, bool or_leaves, bool single = false) const {
     auto p = c;
     FoundCount count;
     count.from = p.token.from;
     if (p.at(TokenKind::comma)) p.take();
-    if (!p.at(TokenKind::letter)) return {};
-    auto const word = word_at(text_, p.token.from);
-    bool const in = word == "in" || word == "per";
+    if (!p.at(TokenKind::letter) && !(or_leaves && single && p.is_flat_figure())) return {};
+    bool const in = take_word(p, "in") || take_word(p, "per");
     if (!in && !or_leaves) return {};
-    if (in) p = TokenCursor{text_, p.token.from + word.size()};
-    auto const number = take_number(p, in);
+    if (in) static_cast<void>(take_word(p, "alternate"));
+    auto number = take_number(p, in || single);
     if (number.value < 1) return {};
-    if (in)
-      count.end = number.end;
-    else {
-      auto const leaves = p.at(TokenKind::letter) ? word_at(text_, p.token.from) : std::string_view{};
-      if (leaves != "leaves" && leaves != "leaf") return {};
-      count.end = p.token.from + static_cast<std::uint32_t>(leaves.size());
-      p = TokenCursor{text_, count.end};
-      if (p.at(TokenKind::letter) && word_at(text_, p.token.from) == "each") count.end = p.token.from + 4;
-    }
     count.cycle = Cycle{number.value};
+    count.end = number.end;
+    if (auto const leaves = take_leaves_word(p, count.each); leaves != 0)
+      count.end = leaves;
+    else if (!in)
+      return {};
+    else
+      count.end = take_alternation(p, count.cycle, number.end);
     count.in_words = true;
     c = TokenCursor{text_, count.end};
     return count;
   }
 
+  /// One, two ... twenty: taken, and its value; 0 where no such word is at the cursor.
+  constexpr int number_word(TokenCursor& c) const { return c.at(TokenKind::letter) ? take_number(c, false).value : 0; }
+
 private:
   struct Number {
     int value{}; // 0 where there is none
     std::uint32_t end{};
+    bool plural{}; // eights, 8s
   };
 
-  constexpr FoundCount terms(TokenCursor& p, bool hyphens) const {
+  /// That word at the cursor: taken, and whether it was there.
+  constexpr bool take_word(TokenCursor& p, std::string_view word) const {
+    if (!p.at(TokenKind::letter) || word_at(text_, p.token.from) != word) return false;
+    p = TokenCursor{text_, p.token.from + word.size()};
+    return true;
+  }
+  /// "leaves", "leaf", "leaves each": the byte after them; 0 where they are not there.
+  constexpr std::uint32_t take_leaves_word(TokenCursor& p, bool& each) const {
+    auto end = p.token.from;
+    if (take_word(p, "leaves"))
+      end += 6;
+    else if (take_word(p, "leaf"))
+      end += 4;
+    else
+      return 0;
+    auto const word = p.token.from;
+    each = take_word(p, "each");
+    return each ? word + 4 : end;
+  }
+  /// "and fours [alternately]" after "in eights": another term of the cycle. The byte after it, or `end`.
+  constexpr std::uint32_t take_alternation(TokenCursor p, Cycle& cycle, std::uint32_t end) const {
+    bool const sign = p.at(TokenKind::symbol) && p.token.value == '&';
+    if (sign) p.take();
+    if (!sign && !take_word(p, "and")) return end;
+    auto const number = take_number(p, true);
+    if (number.value < 1 || !number.plural || !cycle.push(number.value)) return end;
+    auto const word = p.token.from;
+    return take_word(p, "alternately") ? word + 11 : number.end;
+  }
+
+  constexpr FoundCount terms(TokenCursor& p, bool hyphens, bool several) const {
     FoundCount count;
     count.from = p.token.from;
     auto const style = p.token.style;
@@ -114,13 +148,15 @@ private:
       p.take();
       if (count.problem != Problem::none || p.token.spaced) break;
       bool const hyphen = p.at(TokenKind::dash) && hyphens && style == TokenStyle::line;
-      bool const separator = p.at(TokenKind::slash) || p.at(TokenKind::point) || p.at(TokenKind::comma);
+      bool const raised_dash = p.at(TokenKind::minus) && p.token.raised() && several;
+      bool const separator = p.at(TokenKind::slash) || p.at(TokenKind::point) || p.at(TokenKind::comma) || raised_dash;
       if (!separator && !hyphen) break;
       auto next = p;
       next.take();
       bool const same_style =
           next.token.style == style || (style == TokenStyle::caret && !next.token.raised()); // ^8/4, ^8^/4^
       if (!next.touches(TokenKind::figure) || !same_style) break;
+      if (raised_dash && next.token.value % 2 != 0) break; // c⁸⁻¹ has a leaf less
       count.hyphen = count.hyphen || hyphen;
       p = next;
       if (style == TokenStyle::caret && !p.token.raised() && at(p.token.to) == '^' && closes(p.token.to))
@@ -148,23 +184,26 @@ private:
     if (p.token.is_flat_figure() && plural) {
       Number number{p.token.value <= most_leaves_in_gathering ? static_cast<int>(p.token.value) : 0, p.token.to};
       p.take();
-      if (p.touches(TokenKind::letter) && word_at(text_, p.token.from) == "s") number.end = p.token.to, p.take();
+      if (auto q = p; q.touches(TokenKind::quote)) { // 8's
+        q.take();
+        if (q.touches(TokenKind::letter) && q.token.value == 's') p = q;
+      }
+      if (p.touches(TokenKind::letter) && word_at(text_, p.token.from) == "s")
+        number.end = p.token.to, number.plural = true, p.take();
       return number;
     }
     if (!p.at(TokenKind::letter)) return {};
     auto const word = word_at(text_, p.token.from);
-    auto const says = [&](std::string_view number) {
-      if (!plural) return word == number;
-      if (!word.starts_with(number)) return false;
-      auto const ending = word.substr(number.size());
-      return ending == "s" || (ending == "es" && number == "six");
-    };
-    for (int n = 1; n <= 20; ++n)
-      if (says(words[n - 1])) {
-        Number const number{n, p.token.from + static_cast<std::uint32_t>(word.size())};
-        p = TokenCursor{text_, number.end};
-        return number;
-      }
+    for (int n = 1; n <= 20; ++n) {
+      auto const one = words[n - 1];
+      if (word.empty() || small_letter(word[0]) != one[0] || word.substr(1, one.size() - 1) != one.substr(1)) continue;
+      auto const ending = word.substr(one.size());
+      bool const several = plural && (ending == "s" || (ending == "es" && one == "six"));
+      if (!several && !ending.empty()) continue;
+      Number const number{n, p.token.from + static_cast<std::uint32_t>(word.size()), several};
+      p = TokenCursor{text_, number.end};
+      return number;
+    }
     return {};
   }
 };

@@ -4,20 +4,21 @@
 /// format at all, since 2o is a format and 2o⁸ a gathering.
 ///
 ///   heading = ( "Signatures" | "Collation" | "Formula" | "Register" | "Sig" | "Coll" ) , ( ":" | "." ) ;
-///   format  = [ paper class ] , format symbol , [ "?" ] , [ "and" , format symbol ] , [ gathered in ] , [ ":" | "." | "," ] ;
+///   format  = [ paper class ] , format symbol , [ "?" ] , [ "and" , format symbol ] , [ gathered in ] , [ ":" | "." | "," ]
+///           | ( "F" | "Q" | "O" | "D" ) , [ "°" ] , ":" ;
 ///   gathered in = "(in 4s)" | "in fours" | "(4s)" | "(8/4)" ;
 #pragma once
 
-#include <bifolium/collation/detail/change_grammar.hpp>
+#include <bifolium/collation/detail/wanting_grammar.hpp>
 #include <bifolium/fold/read_format.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class FormatGrammar : protected ChangeGrammar<Sink> {
+template <class Sink> class FormatGrammar : protected WantingGrammar<Sink> {
 protected:
-  using Base = ChangeGrammar<Sink>;
+  using Base = WantingGrammar<Sink>;
   using Base::Base;
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
       Base::begins;
@@ -30,9 +31,18 @@ protected:
     if ((begins(i, "In ") || begins(i, "in ")) && begins_format(i + 3)) i += 3; // in folio
     bool const bracket = c_.at(TokenKind::open_square) && begins_format(i + 1) && !is_latin_letter(at(i + 1));
     if (bracket) ++i; // [8°]: supplied by the cataloguer
+    if (take_initial()) return;
     if (!begins_format(i)) return;
     auto const from = i;
     auto found = format_at_start(text_.substr(i));
+    if (found && begins(i + static_cast<std::uint32_t>(found->bytes),
+                        "-form ")) { // 4°-form 8°: the shape of one, the fold of another
+      auto const class_end = i + static_cast<std::uint32_t>(found->bytes) + 5;
+      found = format_at_start(text_.substr(class_end + 1));
+      if (!found) return;
+      sink_.paper_class(i, class_end);
+      i = class_end + 1;
+    }
     if (!found && !bracket) found = after_paper_class(i);
     if (!found || found->bytes == 0) return;
     i += static_cast<std::uint32_t>(found->bytes);
@@ -50,6 +60,21 @@ protected:
   }
 
 private:
+  /// F:, Q:, O:, D: for folio, quarto, octavo, duodecimo, before a signature.
+  constexpr bool take_initial() {
+    auto const from = c_.token.from;
+    constexpr std::string_view initials{"FQOD"};
+    constexpr int leaves[]{2, 4, 8, 12};
+    auto const which = initials.find(at(from));
+    if (which == std::string_view::npos || from == text_.size()) return false;
+    auto i = from + 1;
+    if (i < text_.size() && is_degree_sign(decode(text_, i).value))
+      i += static_cast<std::uint32_t>(decode(text_, i).bytes);
+    if (at(i) != ':' || at(i + 1) != ' ') return false;
+    sink_.format(Format::of(leaves[which]));
+    c_ = cursor(i + 1);
+    return true;
+  }
   constexpr void take_heading() {
     constexpr std::string_view headings[]{"signatures", "collation", "formula", "register", "sig", "coll"};
     auto const w = word(c_);

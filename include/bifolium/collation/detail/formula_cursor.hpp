@@ -70,6 +70,10 @@ protected:
     if (!c.touches(TokenKind::point)) return false;
     c.take();
     if (c.at(TokenKind::open_square) || c.is_flat_figure()) return true;
+    if (c.at(TokenKind::symbol)) { // pp. *367-*432
+      while (c.at(TokenKind::symbol)) c.take();
+      return c.touches(TokenKind::figure) && c.is_flat_figure();
+    }
     auto const numeral = word(c);
     return !numeral.empty() && roman_numeral(numeral).bytes == numeral.size() && is_small(numeral[0]);
   }
@@ -110,11 +114,17 @@ protected:
     bool const number = c.is_flat_figure();
     if (number) c.take();
     if (bracket) {
-      if (!number || !c.touches(TokenKind::close_square)) return false;
+      if (!number) return false;
+      if (auto const end = after_word(c); c.at(TokenKind::letter) && end.at(TokenKind::close_square)) // [24 leaves]
+        return word(c) == "leaves" || word(c) == "ll";
+      if (!c.touches(TokenKind::close_square)) return false;
       c.take();
     }
-    if (!c.at(TokenKind::letter) || (number && !bracket && !c.token.spaced)) return false;
+    if (!c.at(TokenKind::letter)) return false;
     auto const w = word(c);
+    if (number && !bracket && !c.token.spaced) // 24ff.
+      return (w == "ff" || w == "ll" || w == "pp") && after_word(c).touches(TokenKind::point) &&
+             !after_word(c).ahead().raised();
     auto const after = at(c.token.from + w.size());
     if (w == "p" || w == "pp" || w == "l" || w == "ll" || w == "ff" || w == "Bl") {
       bool const open_end = (w == "p" || w == "Bl") && (after == ' ' || after == '\0');

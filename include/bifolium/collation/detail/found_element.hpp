@@ -3,7 +3,7 @@
 /// interpreted. Finding changes nothing, so the same reader reads a run and looks ahead for a count that several runs
 /// share (a b⁸).
 ///
-///   run  = signature , [ dash , signature ] , [ count ] ;
+///   run  = signature , [ dash , signature ] , [ count ] | "(" signature dash signature ")" , count ;
 ///   dash = "-" | blank , ( "to" | "through" ) ;
 #pragma once
 
@@ -24,6 +24,8 @@ struct FoundElement {
   bool read_flat{};               ///< 2A-G was read as ²A-G
   bool by_sequence{};             ///< 1-210: number and count were separated by the runs beside it
   bool first_counted{};           ///< A⁸-E⁸: the first end has its own count
+  bool roman{};                   ///< (i-iiii): its numbers are Roman numerals
+  bool mixed{};                   ///< 2A-CC: later alphabets are written in two ways
   Problem problem{Problem::none}; ///< why the ends make no run
 };
 
@@ -47,24 +49,88 @@ protected:
   /// One run with its count, if it has one; false when there is no run, and the element says why.
   constexpr bool take_element(TokenCursor& c, FoundElement& e) const {
     e.from = c.token.from;
-    e.first = e.last = take_first(c);
-    e.end = e.first.end;
-    if (!e.first) return false;
-    bool const number = e.first.key.mark() == Mark::number;
-    if (!take_last(c, e)) return false;
-    e.count = take_count(c, (flat_counts_ || c.at(TokenKind::open_round)) && !number, true);
+    if (!c.at(TokenKind::open_round) || !take_enclosed(c, e)) {
+      e.first = e.last = take_first(c);
+      e.end = e.first.end;
+      if (!e.first || !take_last(c, e)) return false;
+    }
+    bool const number = e.first.key.mark() == Mark::number && !e.roman;
+    e.count = take_count(c, (flat_counts_ || c.at(TokenKind::open_round)) && !number, true, !e.single);
     if (e.first.count_inside && e.single && !close_quotation(c, e)) return false;
-    if (!e.count.found() && !number) take_count_apart(c, e);
-    bool const words = c.at(TokenKind::comma) || c.at(TokenKind::letter);
-    if (words)
-      if (auto const count = take_count_in_words(c, !e.count.found()); count.found())
-        e.count = count, e.apart = false; // A-H3, in fours: the 3 is the last leaf signed
+    if (!number) {
+      if (!e.count.found())
+        take_count_apart(c, e);
+      else if (e.count.sound() && e.count.cycle.size() == 1 && !e.single && c.token.is_raised_figure())
+        take_term_apart(c, e);
+    }
+    take_words(c, e);
     if (e.count.found()) e.end = e.count.end;
+    return true;
+  }
+  /// (a-b)⁴, for (a)-(b)⁴: taken, or nothing is.
+  constexpr bool take_enclosed(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    p.take();
+    if (!p.touches(TokenKind::letter)) return false;
+    auto const from = p.token.from;
+    auto first = take(p);
+    if (!first || !first.key.is_letter() || !p.touches(TokenKind::dash)) return false;
+    p.take();
+    auto const to = p.token.from;
+    auto last = take(p);
+    if (!last || !last.key.is_letter() || !p.touches(TokenKind::close_round)) return false;
+    auto const lowest = word_at(text_, from), highest = word_at(text_, to);
+    auto const numeral = roman_numeral(lowest), end = roman_numeral(highest);
+    e.roman = numeral.bytes == lowest.size() && end.bytes == highest.size() && highest.size() > 1 &&
+              numeral.value == 1 && end.value > 1; // (i-iiii)⁸
+    first.key = e.roman ? SignatureKey::of(Mark::number, 0, 1) : first.key.in_enclosure();
+    last.key =
+        e.roman ? SignatureKey::of(Mark::number, 0, static_cast<std::uint32_t>(end.value)) : last.key.in_enclosure();
+    last.end = p.token.to;
+    p.take();
+    if (!p.touches(TokenKind::figure)) return false;
+    e.first = first, e.last = last;
+    e.end = last.end;
+    e.single = false;
+    if (!join(e)) return false;
+    c = p;
     return true;
   }
 
 private:
-  /// The second end of a run, if there is one; false if the two make no run.
+  /// A count in words after the run: A-H3, in fours, where the 3 is the last leaf signed; A (four leaves).
+  constexpr void take_words(TokenCursor& c, FoundElement& e) const {
+    bool const round = c.at(TokenKind::open_round) && !e.count.found();
+    if (!round && !c.at(TokenKind::comma) && !c.at(TokenKind::letter)) {
+      if (e.count.found() || !e.single || !c.is_flat_figure()) return;
+    }
+    auto p = c;
+    if (round) p.take();
+    auto count = take_count_in_words(p, !e.count.found(), e.single);
+    if (!count.found()) return;
+    if (round) {
+      if (!p.at(TokenKind::close_round)) return;
+      count.end = p.token.to;
+      p.take();
+    }
+    e.count = count;
+    e.apart = false;
+    c = p;
+  }
+  /// A-D⁸ ⁴: the second of two counts that take turns, with a blank before it.
+  constexpr void take_term_apart(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    auto const term = p.token;
+    p.take();
+    bool const ends = p.ended() || is_separator(p.token) || p.at(TokenKind::close_square) ||
+                      (p.token.spaced && term.value >= 4); // ² A is the second series
+    if (!term.spaced || !ends || term.value < 1 || term.value > thick_gathering) return;
+    if (!e.count.cycle.push(static_cast<int>(term.value))) return;
+    e.count.end = term.to;
+    e.apart = true;
+    c = p;
+  }
+  /// The second end of a run, if there is one; false where the two make no run.
   constexpr bool take_last(TokenCursor& c, FoundElement& e) const {
     auto d = c;
     auto const own = e.first.key.mark() == Mark::number ? FoundCount{} : take_count(d, flat_counts_);
@@ -98,11 +164,14 @@ private:
     // a prefix holds for both ends; π and χ among Greek letters are letters
     if (b.raised() == 0 && a.raised() != 0) b = b.in_series(a.raised());
     if (b.duplicate() == Duplicate::none && a.duplicate() != Duplicate::none) b = b.duplicated(a.duplicate());
+    if (a.beside() == Beside::greek) b = with_greek(b, a.mark() == Mark::capital);
     if (a.is_letter() && b.is_letter() && b.beside() == Beside::none && a.beside() == Beside::before)
       b = b.with_symbol(a.beside(), a.text_from, a.text_size);
     a = among(b, a);
     b = among(a, b);
     e.gatherings = run_length(a, b, alphabet_, text_);
+    e.mixed = a.is_latin() && a.multiple > 1 && b.multiple > 1 &&
+              (e.first.multiplied != e.last.multiplied || (!e.first.multiplied && e.first.capitals != e.last.capitals));
     bool const flat = e.gatherings == 0 && e.first.multiplied && a.multiple <= 9 && b.multiple == 1 && a.is_letter() &&
                       a.mark() == b.mark() && a.raised() == 0;
     if (flat) { // 2A-G is ²A-G: as 2A to G the run would go backwards
@@ -119,6 +188,17 @@ private:
     if (second_letter_is_place(e)) e.problem = Problem::second_letter_is_place, ++e.end;
     return false;
   }
+  /// Aα-Ψ, aα-z: the last end of a run of such pairs may be one letter of the pair.
+  [[nodiscard]] static constexpr SignatureKey with_greek(SignatureKey last, bool capital) {
+    if (last.is_latin() && last.beside() == Beside::none) return last.with_greek();
+    int const place = last.mark() == Mark::pi                                            ? 16
+                      : last.mark() == Mark::chi                                         ? 22
+                      : last.mark() == Mark::greek || last.mark() == Mark::greek_capital ? last.letter
+                                                                                         : 0;
+    if (place == 0 || place > Alphabet{}.size()) return last;
+    return SignatureKey::of(capital ? Mark::capital : Mark::small_letter, Alphabet{}.at(place), last.multiple)
+        .with_greek();
+  }
   /// Aa-Az: Aa is no doubled letter there, but the first gathering of an alphabet named by its first letter.
   [[nodiscard]] constexpr bool second_letter_is_place(FoundElement const& e) const {
     auto const letter = [&](std::size_t i) { return is_latin_letter(at(i)) ? small_letter(at(i)) : '\0'; };
@@ -131,6 +211,9 @@ private:
     auto p = c;
     bool const comma = p.at(TokenKind::comma);
     if (comma) p.take();
+    if (p.touches(TokenKind::colon) && e.single && e.first.key.is_latin() && flat_counts_)
+      return take_count_after_colon(c, e);
+    if (p.at(TokenKind::open_round) && p.token.spaced) return take_count_in_parentheses(c, e);
     if (!p.at(TokenKind::figure) || (!comma && !p.token.spaced)) return;
     bool const raised = p.token.raised();
     if (raised ? p.token.style != TokenStyle::sign : !flat_counts_) return;
@@ -147,6 +230,39 @@ private:
     bool const belongs = raised ? ends || no_series || t.is(TokenKind::open_round)
                                 : ends || (!comma && t.spaced && !t.is(TokenKind::dash) && !is_extent(begin));
     if (!belongs) return;
+    e.count = count;
+    e.apart = true;
+    c = p;
+  }
+  /// A:8.
+  constexpr void take_count_after_colon(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    p.take();
+    if (!p.touches(TokenKind::figure) || p.token.style != TokenStyle::line) return;
+    auto const count = take_count(p, true);
+    bool const ends = p.ended() || p.token.spaced || is_separator(p.token);
+    if (!count.sound() || !ends) return;
+    e.count = count;
+    e.apart = true;
+    c = p;
+  }
+  /// A-D (8/4), A (8, 4).
+  constexpr void take_count_in_parentheses(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    auto const from = p.token.from;
+    p.take();
+    FoundCount count;
+    for (;;) {
+      bool const figure = p.is_flat_figure() && p.token.value > 0 && p.token.value <= thick_gathering;
+      if (!figure || !count.cycle.push(static_cast<int>(p.token.value))) return;
+      p.take();
+      if (p.at(TokenKind::close_round)) break;
+      if (!p.at(TokenKind::slash) && !p.at(TokenKind::comma)) return;
+      p.take();
+    }
+    count.from = from;
+    count.end = p.token.to;
+    p.take();
     e.count = count;
     e.apart = true;
     c = p;

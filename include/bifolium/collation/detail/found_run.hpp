@@ -11,6 +11,9 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// More leaves than are folded together; with counts on the line perhaps two that take turns, run together (A-K84).
+inline constexpr int thick_gathering = 48;
+
 /// A run whose names are of no meaning without the text.
 struct FoundRun {
   SignatureKey first{}, last{};

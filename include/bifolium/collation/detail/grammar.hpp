@@ -19,22 +19,20 @@
 /// in spite of a doubt is read, with a warning; other text is an error with its place.
 #pragma once
 
-#include <bifolium/collation/detail/passage_grammar.hpp>
+#include <bifolium/collation/detail/bracket_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class Grammar : PassageGrammar<Sink> {
-  using Base = PassageGrammar<Sink>;
+template <class Sink> class Grammar : BracketGrammar<Sink> {
+  using Base = BracketGrammar<Sink>;
   using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::last_, Base::text_, Base::at, Base::letters_,
       Base::cursor, Base::word, Base::is_word, Base::leaf_name, Base::take_count, Base::begun, Base::c_, Base::part_,
       Base::depth_, Base::failed_, Base::dialect_, Base::leaves_, Base::error_, Base::after_word, Base::is_extent,
       Base::is_group, Base::rest, Base::begins, Base::separated_, Base::limits_;
 
-  bool second_{false};  // this is the second statement of a formula written twice
-  bool misread_{false}; // a bracket was lost in scanning
-  std::uint32_t open_at_{0};
+  bool second_{false}; // this is the second statement of a formula written twice
 
 public:
   constexpr Grammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
@@ -47,11 +45,7 @@ public:
       return fail(Problem::not_utf8, to_32(zero), to_32(zero));
     this->take_format();
     for (;;) {
-      separated_ = !begun();
-      for (; is_separator(c_.token); c_.take()) {
-        part_ = part_ || c_.at(TokenKind::semicolon);
-        separated_ = true;
-      }
+      separators();
       if (c_.ended()) break;
       bool const may_be_plain = c_.at(TokenKind::letter) || c_.at(TokenKind::figure);
       if (!(may_be_plain && this->plain()) && (failed_ || !step())) return false;
@@ -60,7 +54,7 @@ public:
     auto const size = to_32(text_.size());
     if (!begun()) return fail(text_.empty() ? Problem::unexpected_end : Problem::no_signature, size, size);
     this->check_identities();
-    if (depth_ > 0 && !misread_) warn(Problem::bracket_not_closed, open_at_, open_at_ + 1);
+    if (depth_ > 0 && !this->misread_) warn(Problem::bracket_not_closed, this->open_at_, this->open_at_ + 1);
     return true;
   }
   [[nodiscard]] constexpr std::int64_t leaves() const noexcept { return leaves_; }
@@ -107,30 +101,50 @@ private:
   }
   static constexpr std::uint32_t to_32(std::size_t i) noexcept { return static_cast<std::uint32_t>(i); }
 
+  constexpr void separators() {
+    separated_ = !begun();
+    auto const from = c_.token.from;
+    int points = 0;
+    for (; is_separator(c_.token); c_.take()) {
+      part_ = part_ || c_.at(TokenKind::semicolon);
+      points = c_.at(TokenKind::point) ? points + 1 : 0;
+      separated_ = true;
+    }
+    if (points > 2) warn(Problem::text_not_read, from, c_.token.from); // A-K⁸ ...
+  }
   constexpr bool step() {
-    if (begun() && this->remark()) return !failed_;
+    if (begun() && (this->remark() || this->change_outside())) return !failed_;
+    if (failed_) return false;
     auto const t = c_.token;
     switch (t.kind) {
     case TokenKind::letter:
-      return this->volume() || letter();
+      if (this->volume() || (!begun() && this->engraved_before())) return true;
+      return (separated_ && is_latin_letter(at(t.to)) && this->leaves_before()) || (!failed_ && letter());
     case TokenKind::open_round:
       return this->volume() || open_round();
     case TokenKind::close_round:
     case TokenKind::close_square:
-      return close_bracket();
+      return this->close_bracket();
     case TokenKind::open_square:
-      return begun() && is_extent(c_) ? rest(false) : bracket();
+      if (begun() && is_extent(c_)) return rest(false);
+      return this->volume() || (!begun() && this->leaves_before()) || (!failed_ && this->bracket());
     case TokenKind::equals:
       return equation();
+    case TokenKind::colon:
+      return colon();
+    case TokenKind::dash:
+      return (begun() && this->dashed_remark()) || (!failed_ && this->gathering());
     case TokenKind::plus:
       return plus();
     case TokenKind::minus:
       return t.raised() && begun() ? raised_sign() : this->gathering();
     case TokenKind::figure:
-      if (!t.raised() && this->volume()) return true;
+      if (!t.raised() && (this->volume() || (!begun() && this->leaves_before()))) return !failed_;
       return !t.raised() && begun() && is_extent(c_) ? rest(false) : this->gathering();
     case TokenKind::malformed:
       return fail(Problem::not_utf8, t.from, t.from);
+    case TokenKind::symbol:
+      return this->joining_sign() || this->gathering();
     default:
       return this->gathering();
     }
@@ -144,28 +158,18 @@ private:
     if (!is_latin_letter(next) && next != '.') return this->gathering();
     if (begun() && is_extent(c_)) return rest(false);
     if (at(from) == 'J' && !begun() && depth_ == 0 && is_small(next) && next != 'j' && !is_word(from + 1))
-      return misread_bracket();
+      return this->misread_bracket();
     if (!is_latin_letter(next) || !is_word(from)) return this->gathering();
     auto const w = word(c_);
     auto const end = from + to_32(w.size());
     auto c = cursor(end);
     auto const count = take_count(c, dialect_.flat_counts);
     if (begun() && (w == "plus" || w == "with" || w == "and") && is_extent(cursor(end))) return rest(false);
-    if (begun() && separated_ && w == "and" && (cursor(end).at(TokenKind::letter) && !is_word(cursor(end).token.from)))
-      return c_ = cursor(end), true;
+    if (begun() && this->is_and(c_)) return c_ = cursor(end), true;
+    if (begun() && this->is_labelled_prose()) return rest(true);
     if (begun() && separated_ && !count.found()) return rest(true);
     if (w.size() >= 3 && count.sound()) return this->named(end, count);
     return fail(begun() ? Problem::unknown_mark : Problem::no_signature, from, end);
-  }
-  /// J for an opening bracket, as scans of BMC have it: Ja-d⁸.
-  constexpr bool misread_bracket() {
-    auto const from = c_.token.from;
-    warn(Problem::bracket_misread, from, from + 2);
-    open_at_ = from;
-    depth_ = 1;
-    misread_ = true;
-    c_.take();
-    return true;
   }
   /// A mark printed in parentheses, with its count; changes; words.
   constexpr bool open_round() {
@@ -173,126 +177,10 @@ private:
     auto c = c_;
     auto const mark = this->take(c); // (*)⁴: with a count a symbol in parentheses is a mark, without it words
     bool const counted = mark && !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
-    return counted ? this->gathering() : parenthesis();
-  }
-  constexpr bool parenthesis() {
-    auto const from = c_.token.from;
-    auto const close = this->closing_round(c_);
-    if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
-    auto const in = cursor(c_.token.to, close);
-    bool const equated = in.at(TokenKind::open_square) && in.ahead().is(TokenKind::equals);
-    bool const changing = in.at(TokenKind::plus) || in.at(TokenKind::equals) || is_loss(in.token) || equated;
-    if (!begun()) return fail(changing ? Problem::change_without_gathering : Problem::no_signature, from, close + 1);
-    c_ = cursor(close + 1);
-    auto const i = in.token.from;
-    if (changing) return this->changes(i, close);
-    if (auto const name = leaf_name(in, close); name.found) {
-      auto const next = cursor(name.end, close);
-      if (next.at(TokenKind::plus) || next.at(TokenKind::equals) || changes_follow(next, close))
-        return this->changes(i, close);
-    }
-    if (in.ended()) return fail(Problem::change_not_understood, from, close + 1);
-    this->check_total(in, i, close);
-    return this->note(i, close, true);
-  }
-  /// (A1 blank, −A8): after words about a leaf, a comma, a sign and a leaf.
-  [[nodiscard]] constexpr bool changes_follow(TokenCursor c, std::uint32_t close) const {
-    while (!c.ended()) {
-      bool const separator = c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
-      c.take();
-      if (!separator || !(is_loss(c.token) || c.at(TokenKind::plus))) continue;
-      auto sign = c;
-      sign.take();
-      if (leaf_name(sign, close).found) return true;
-    }
-    return false;
-  }
-  /// A statement of signing, changes in square brackets, a mark in brackets, a group.
-  constexpr bool bracket() {
-    auto const from = c_.token.from;
-    auto const first = c_.ahead();
-    bool const identity = first.is(TokenKind::equals);
-    bool const changing = begun() && (identity || first.is(TokenKind::plus) || is_loss(first));
-    if (first.is(TokenKind::dollar) || changing) {
-      auto const close = closing_square(c_.token.to - 1);
-      if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
-      c_ = cursor(close + 1);
-      if (first.is(TokenKind::dollar)) return sink_.passage(Passage::Kind::signing, from, close + 1), true;
-      for (auto k = first.from; k < close; ++k) // its words would not be in a parenthesis
-        if (at(k) == '(' || at(k) == ')' || (at(k) == '[' && !identity))
-          return fail(Problem::change_not_understood, from, close + 1);
-      if (identity) return this->changes(from, close + 1);
-      warn(Problem::change_in_square_brackets, from, close + 1);
-      return this->changes(first.from, close);
-    }
-    if (begun() && words_in_brackets()) return !failed_;
-    if (failed_) return false;
-    if (!is_group(c_)) return this->gathering();
-    // brackets round runs are not within each other, so the first was not closed
-    if (depth_ > 0) return fail(Problem::bracket_not_closed, open_at_, open_at_ + 12);
-    depth_ = 1;
-    open_at_ = from;
-    c_.take();
-    return true;
-  }
-  /// [K8 blank], [no A], and after a full stop, at the end, any words: a note and not a mark. Taken, or not.
-  constexpr bool words_in_brackets() {
-    auto const from = c_.token.from;
-    auto const close = this->near_square(c_.token.to);
-    if (close == 0) return false;
-    auto const in = cursor(c_.token.to, close);
-    auto const after = cursor(close + 1U);
-    auto p = after;
-    if (take_count(p, dialect_.flat_counts).found()) return false;
-    bool words = word(in) == "no" && in.ahead().is(TokenKind::letter);
-    if (auto const name = leaf_name(in, close); !words && name.found && name.leaf > 0) {
-      auto const next = cursor(name.end, close);
-      words = next.at(TokenKind::letter) && next.token.spaced && is_word(next.token.from);
-    }
-    if (!words && separated_ && after.ended()) { // . [Library Co]
-      auto const second = this->after_word(in);
-      words = word(in).size() > 1 && is_word(in.token.from) && second.at(TokenKind::letter) && second.token.spaced;
-    }
-    if (!words) return false;
-    warn(Problem::text_not_read, from, close + 1);
-    c_ = after;
-    return this->note(in.token.from, close, true);
-  }
-  /// Returns the bracket that closes the one at this byte, with those within it: [$3 (−[par.]2) signed]; 0 for none.
-  [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i) const noexcept {
-    int open = 0;
-    for (; i < text_.size(); ++i) {
-      open += at(i) == '[' ? 1 : at(i) == ']' ? -1 : 0;
-      if (open == 0) return i;
-    }
-    return 0;
-  }
-  constexpr bool close_bracket() {
-    auto const t = c_.token;
-    if (t.is(TokenKind::close_round) && is_cross()) return this->gathering();
-    if (depth_ == 0) {
-      if (!begun()) return fail(Problem::bracket_not_opened, t.from, t.to);
-      warn(Problem::bracket_not_opened, t.from, t.to);
-      c_.take();
-      return true;
-    }
-    if (t.is(TokenKind::close_round) && !misread_) warn(Problem::bracket_misread, t.from, t.to);
-    --depth_;
-    c_.take();
-    this->after_group(t.to);
-    return true;
-  }
-  /// )( is a mark where a run may begin, but not before a change: (A4)(−A3).
-  [[nodiscard]] constexpr bool is_cross() const noexcept {
-    auto const to = c_.token.to;
-    if (at(to) == ':' && at(to + 1) == '(') return true;
-    if (at(to) != '(' || (depth_ > 0 && at(to + 1) == '-')) return false;
-    auto k = to + 1;
-    if (at(k) == '-')
-      for (++k; is_digit(at(k));) ++k; // )(-3)( is a run
-    bool const run = k != to + 1 && at(k) == ')' && at(k + 1) == '(';
-    auto const next = at(to + 1);
-    return run || (next != '-' && next != '+' && next != '=');
+    bool const run = mark && c.at(TokenKind::dash);
+    if (counted || run) return this->gathering();
+    FoundElement e;
+    return c = c_, this->take_enclosed(c, e) ? this->gathering() : this->parenthesis();
   }
   /// A mark with a count, leaves or plates beside the formula, or the sign that it is imperfect.
   constexpr bool plus() {
@@ -308,7 +196,22 @@ private:
       return change ? fail(Problem::unknown_mark, t.from, c.token.from) : this->gathering();
     }
     if (!begun()) return fail(Problem::no_signature, t.from, t.to);
+    if (joins(c)) return c_.take(), true;
     return imperfect();
+  }
+  /// A⁸ + B⁸: the sign joins two runs; A⁸+ says that more is lost.
+  [[nodiscard]] constexpr bool joins(TokenCursor next) const {
+    FoundElement e;
+    return c_.token.spaced && next.token.spaced && this->take_element(next, e) && e.count.found();
+  }
+  /// A-C⁸: 24 leaves. Else a colon is a mark.
+  constexpr bool colon() {
+    auto c = c_;
+    c.take();
+    if (!begun() || c_.token.spaced || !c.token.spaced || !(is_extent(c) || this->is_page_sequence(c)))
+      return this->gathering();
+    c_ = c;
+    return rest(false);
   }
   constexpr bool imperfect() {
     warn(Problem::imperfect, c_.token.from, c_.token.to);

@@ -1,20 +1,22 @@
 // SPDX-License-Identifier: MIT
-/// Reads text beside the gatherings: names of volumes, remarks on a leaf, and after the formula leaves, pages, plates
-/// and prose. The text is stored. An extent with another number of leaves than the formula gives a warning.
+/// What is beside the gatherings and is none: remarks on a leaf, and what follows: leaves, pages, plates, prose. It is kept, and
+/// an extent that states another number of leaves than the formula is doubted.
 ///
-///   extent     = [ "[" ] , figure , [ "]" ] , unit ;      plates = "+" , figure , words ;
-///   pagination = ( "pp." | "ff." | "ll." | "p." | "cols." ) , ( figure | roman | "[" ) , ... ;
+///   passage    = [ ":" ] , extent | pagination | plates | label , prose ;
+///   extent     = [ "[" ] , figure , [ "]" ] , unit ;      plates = ( "+" | "plus" | "with" | "and" ) , figure , words ;
+///   pagination = ( "pp." | "ff." | "ll." | "p." | "cols." ) , ( figure | roman | "[" | symbol figure ) , ... ;
+///   label      = word , ( ":" | "]" ) ;
 #pragma once
 
-#include <bifolium/collation/detail/format_grammar.hpp>
+#include <bifolium/collation/detail/part_head_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class PassageGrammar : protected FormatGrammar<Sink> {
+template <class Sink> class PassageGrammar : protected PartHeadGrammar<Sink> {
 protected:
-  using Base = FormatGrammar<Sink>;
+  using Base = PartHeadGrammar<Sink>;
   using Base::Base;
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
       Base::begins, Base::is_word, Base::leaf_name, Base::begun, Base::part_, Base::leaves_;
@@ -25,7 +27,10 @@ protected:
   constexpr bool rest(bool prose) {
     auto const from = c_.token.from, size = static_cast<std::uint32_t>(text_.size());
     sink_.tail(from, size);
-    if (prose) warn(Problem::text_not_read, from, size);
+    if (prose)
+      warn(Problem::text_not_read, from, size);
+    else if (leaves_beside(from))
+      warn(Problem::text_not_read, from, size);
     auto c = c_;
     while (!c.ended()) { // semicolons separate passages
       auto const begin = c;
@@ -111,58 +116,50 @@ protected:
           t.is(TokenKind::open_square) || t.is(TokenKind::close_square))
         break;
     }
-    warn(Problem::text_not_read, from, c.token.from);
     c_ = c;
+    if (this->leaves_wanting(from, c.token.from)) return true;
+    warn(Problem::text_not_read, from, c.token.from);
     this->note(from, c.token.from, true);
     return true;
   }
-  /// Vol. I:, v. 2, (Bd. 3): a part of the book begins, or, after its gatherings, is named. False when no such thing is here.
-  constexpr bool volume() {
-    auto c = c_;
-    if (c.is_flat_figure()) { // 1: A-C⁸ 2: A-C⁸
-      auto const figure = c.token;
-      c.take();
-      if (!c.touches(TokenKind::colon)) return false;
-      c.take();
-      if (!c.token.spaced || c.ended() || c.token.raised() || c.at(TokenKind::colon)) return false;
-      sink_.label(figure.from, figure.to, true);
-      part_ = true;
-      c_ = c;
-      return true;
-    }
-    bool const round = c.at(TokenKind::open_round);
-    if (round) c.take();
-    if (auto const first = c.token.value | 0x20U; first != 'v' && first != 't' && first != 'b' && first != 'p')
-      return false;
-    constexpr std::string_view words[]{"v", "vol", "volume", "tome", "t", "bd", "pt", "part"};
-    auto const w = word(c);
-    bool known = false;
-    for (auto const one : words) known = known || (w.size() == one.size() && begins_with_word(w, one));
-    if (!known) return false;
-    auto const from = c.token.from;
-    c = after_word(c);
-    bool const stop = c.touches(TokenKind::point);
-    if (stop) c.take();
-    if (!stop && w.size() <= 2) return false;
-    auto const number_end = take_number(c);
-    if (number_end == 0) return false;
-    auto const to = number_end;
-    if (round && !c.touches(TokenKind::close_round)) return false;
-    if (round) c.take();
-    if (c.at(TokenKind::colon) || c.at(TokenKind::comma) || c.at(TokenKind::point))
-      c.take();
-    else if (!round)
-      return false;
-    bool const named_after = round && begun() && (c.at(TokenKind::semicolon) || c.ended() || c.at(TokenKind::point));
-    sink_.label(from, to, !named_after);
-    c_ = c;
-    if (named_after) return true; // A4 B-M12 (v. 1); ...
-    part_ = true;
-    this->take_format();
-    return true;
+  /// CW:, RT], and a fingerprint (tea- se,u (3) 1612A): what descriptions have after the formula, and their formulas do not.
+  [[nodiscard]] constexpr bool is_labelled_prose() const {
+    auto const w = word(c_);
+    auto const label = after_word(c_);
+    bool const labels =
+        label.touches(TokenKind::colon) || (label.touches(TokenKind::close_square) && this->depth_ == 0);
+    if (w.size() > 1 && labels && is_word(c_.token.from)) return true;
+    auto end = text_.size();
+    while (end > 0 && at(end - 1) == ' ') --end;
+    if (end > 0 && is_capital(at(end - 1))) --end;
+    auto const year = end;
+    while (end > 0 && is_digit(at(end - 1))) --end;
+    return year - end == 4 && end > c_.token.from + 4 && text_.substr(end - 2, 2) == ") " && at(end - 4) == '(';
+  }
+  /// A-K⁸ -- K8 blank: a dash before a remark is taken.
+  constexpr bool dashed_remark() {
+    auto const before = c_;
+    while (c_.at(TokenKind::dash)) c_.take();
+    if (remark()) return true;
+    c_ = before;
+    return false;
   }
 
 private:
+  /// + 2 leaves, and 4 unsigned leaves: leaves that the formula does not have, and no plates.
+  [[nodiscard]] constexpr bool leaves_beside(std::uint32_t from) const {
+    auto const w = word(c_);
+    if (!c_.at(TokenKind::plus) && w != "and" && w != "plus" && w != "with") return false;
+    bool leaves = false;
+    for (auto c = cursor(from); !c.ended() && !c.at(TokenKind::semicolon); c.take()) {
+      if (!c.at(TokenKind::letter)) continue;
+      auto const one = word(c);
+      if (one == "plate" || one == "plates") return false;
+      leaves = leaves || one == "leaf" || one == "leaves" || one == "ll" || one == "l";
+      if (!one.empty()) c = cursor(c.token.from + one.size() - 1);
+    }
+    return leaves;
+  }
   [[nodiscard]] constexpr Passage::Kind kind_of(TokenCursor c, std::uint32_t to) const {
     if (this->is_pagination(c) || this->is_page_sequence(c)) return Passage::Kind::pagination;
     bool const bracket = c.at(TokenKind::open_square);
@@ -187,19 +184,6 @@ private:
     bool const plates = begins(c.token.from + static_cast<std::uint32_t>(w.size()), " of");
     bool const of_book = ((w == "leaves" || w == "leaf") && !plates) || w == "ll" || w == "ff" || w == "Bl" || w == "l";
     if (of_book && stated != leaves_) warn(Problem::total_contradicts, from, size, leaves_);
-  }
-  /// Returns the number of a volume, as a figure or in Roman numerals: the byte after it; 0 if there is none.
-  constexpr std::uint32_t take_number(TokenCursor& c) const {
-    auto const from = c.token.from;
-    if (c.is_flat_figure()) {
-      auto const to = c.token.to;
-      c.take();
-      return to;
-    }
-    auto const numeral = word(c);
-    if (numeral.empty() || roman_numeral(numeral).bytes != numeral.size()) return 0;
-    c = after_word(c);
-    return from + static_cast<std::uint32_t>(numeral.size());
   }
 };
 

@@ -77,8 +77,8 @@ protected:
 private:
   GoneLeaves gone_;
   SmallList<Identity, 32> identities_;
+  std::int64_t reached_[3]{}; // the highest places of the plain capitals, small letters and numbers of this part
   std::uint32_t changes_{};
-  std::int64_t reached_[2]{}; // the highest places of the plain capitals and small letters of this part
 
 protected:
   constexpr Resolver(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
@@ -99,8 +99,14 @@ protected:
 
   // -- runs ----------------------------------------------------------------------------------------------------------
 
-  constexpr std::int64_t& reached(SignatureKey mark) { return reached_[mark.mark() == Mark::small_letter ? 1 : 0]; }
-  constexpr void begin_part() { reached_[0] = reached_[1] = 0; }
+  constexpr std::int64_t& reached(SignatureKey mark) {
+    return reached_[mark.mark() == Mark::capital ? 0 : mark.mark() == Mark::small_letter ? 1 : 2];
+  }
+  /// A mark of a series whose places are followed.
+  [[nodiscard]] static constexpr bool is_followed(SignatureKey mark) noexcept {
+    return mark.is_plain_latin() || mark.is_bare_number();
+  }
+  constexpr void begin_part() { reached_[0] = reached_[1] = reached_[2] = 0; }
   constexpr bool add_leaves(std::int64_t number, std::uint32_t from, std::uint32_t to) {
     auto const sum = checked_add(leaves_, number);
     if (!sum) return fail(Problem::number_too_large, from, to);
@@ -145,18 +151,20 @@ protected:
     if (terms > 1 && run.gatherings % static_cast<std::int64_t>(terms) != 0 && counted)
       warn(Problem::alternation_over_odd_run, from, to, run.gatherings);
   }
-  /// A letter of the main series that the letters so far have reached.
+  /// A letter or number of the main series that those so far have reached.
   [[nodiscard]] constexpr bool comes_again(FoundRun const& run) {
-    return run.first.is_plain_latin() && run.first.rank(alphabet_) <= reached(run.first);
+    return is_followed(run.first) && run.first.rank(alphabet_) <= reached(run.first);
   }
-  /// The run begins more than one letter after those of its series that were read before it, in the same part.
+  /// The run begins more than one letter after those of its series that were read before it, in the same part. Letters may
+  /// begin anywhere, numbers with 1.
   [[nodiscard]] constexpr bool skips(FoundRun const& run) {
-    if (!run.first.is_plain_latin() || reached(run.first) == 0) return false;
+    bool const number = run.first.is_bare_number();
+    if (!is_followed(run.first) || (reached(run.first) == 0 && !number)) return false;
     auto const next = reached(run.first) + 1;
-    return run.first.rank(alphabet_) > next && alphabet_.has(run.first.letter);
+    return run.first.rank(alphabet_) > next && (number || alphabet_.has(run.first.letter));
   }
   constexpr void reach(FoundRun const& run) {
-    if (!run.first.is_plain_latin()) return;
+    if (!is_followed(run.first)) return;
     auto const rank = run.last.rank(alphabet_);
     if (rank > reached(run.first)) reached(run.first) = rank;
   }

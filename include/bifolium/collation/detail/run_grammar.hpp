@@ -4,38 +4,29 @@
 /// same result.
 #pragma once
 
-#include <bifolium/collation/detail/leaf_reader.hpp>
 #include <bifolium/collation/detail/resolver.hpp>
+#include <bifolium/collation/detail/shared_count.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class RunGrammar : protected Resolver<Sink>, protected LeafReader {
+template <class Sink> class RunGrammar : protected Resolver<Sink>, protected SharedCount {
 protected:
   using Base = Resolver<Sink>;
   using Base::fail, Base::warn, Base::begun, Base::last_, Base::part_, Base::dialect_, Base::sink_, Base::runs_,
       Base::failed_, Base::leaves_, Base::error_, Base::gatherings_;
-  using LeafReader::alphabet_, LeafReader::text_, LeafReader::at;
+  using SharedCount::alphabet_, SharedCount::text_, SharedCount::at;
 
   TokenCursor c_; // where the grammar is
   int depth_{0};  // open brackets round runs
 
 private:
-  // gatherings that share a count
-  Cycle shared_{};
-  std::int64_t sharing_{0};       // how many have taken it
-  std::uint32_t barren_until_{0}; // how far was looked in vain
-
   bool roman_{false}; // the last run was numbered in Roman numerals
-  std::uint32_t list_barren_until_{0};
-  bool list_in_figures_{false}; // the shared count is at the end of a list, and not in words
 
 protected:
-  std::uint32_t shared_until_{0}; // the byte after that count
-
   constexpr RunGrammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
-      : Base{text, dialect, limits, sink}, LeafReader{text, dialect}, c_{text} {}
+      : Base{text, dialect, limits, sink}, SharedCount{text, dialect}, c_{text} {}
 
   /// Plain runs with one blank between them, as many as there are: taken, and whether there was one.
   constexpr bool plain() {
@@ -50,7 +41,7 @@ protected:
   /// run = letter , [ dash , letter ] , count, where nothing before it bears on it and nothing in it is doubtful: most runs
   /// are so. False leaves it to gathering().
   constexpr bool plain_run(std::uint32_t from, std::size_t& end) {
-    if (sharing_ != 0 || shared_until_ > from || last_.last.raised() != 0) return false;
+    if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
     auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
     if (found.end == 0 || words_follow(found.end)) return false;
     auto const first = letter_rank(found.first), last = letter_rank(found.last);
@@ -81,6 +72,8 @@ protected:
     FoundElement e;
     auto c = c_;
     if (!take_element(c, e)) return no_run(e);
+    if (!e.count.found() && e.single && listed_each()) return true;
+    if (failed_) return false;
     if (!e.count.found() && e.first.key.mark() == Mark::number && separate_numbers(e)) c = cursor(e.end);
     FoundRun run;
     run.first = e.first.key;
@@ -93,7 +86,61 @@ protected:
     if (!count(e, run, c)) return false;
     c_ = c;
     doubts(e, run);
+    if (is_hebrew_alphabet(e)) return hebrew_alphabet(e, run);
     return this->add_run(run, e.from, e.end);
+  }
+  /// A and b, two leaves each; ¶, and A, four leaves each: gatherings in a list whose end says the count of each.
+  constexpr bool listed_each() {
+    auto c = c_;
+    FoundElement listed[8];
+    int size = 0;
+    for (bool joined = true; joined && size < 8;) {
+      auto& e = listed[size];
+      if (c.at(TokenKind::letter) && is_word(c.token.from)) return false;
+      if (!take_element(c, e) || (e.count.found() && !e.count.in_words)) return false;
+      ++size;
+      if (e.count.found()) break;
+      joined = c.at(TokenKind::comma);
+      if (joined) c.take();
+      if (this->is_and(c)) c = after_word(c), joined = true;
+    }
+    if (size < 2 || !listed[size - 1].count.each) return false;
+    for (int i = 0; i < size; ++i) {
+      auto& e = listed[i];
+      e.count = listed[size - 1].count;
+      FoundRun run;
+      run.first = e.first.key, run.last = e.last.key;
+      run.gatherings = e.gatherings;
+      run.first_inferred = run.last_inferred = e.first.inferred;
+      begin(run);
+      run.leaves = e.count.cycle;
+      doubts(e, run);
+      if (!this->add_run(run, e.from, e.end)) return false;
+    }
+    c_ = c;
+    return true;
+  }
+  /// π or χ with so many leaves, where words say that there are leaves without a signature.
+  constexpr bool unsigned_gathering(bool chi, int leaves, std::uint32_t from, std::uint32_t to) {
+    FoundRun run;
+    run.first = run.last = SignatureKey::of(chi ? Mark::chi : Mark::pi);
+    run.leaves = Cycle{leaves};
+    begin(run);
+    this->doubt_counts(run, true, from, to);
+    return this->add_run(run, from, to);
+  }
+  /// A-C⁸ & D⁶: the sign joins what follows; & is a mark after the last letter of an alphabet, or with a count of its own.
+  constexpr bool joining_sign() {
+    auto const t = c_.token;
+    auto c = c_;
+    c.take();
+    if (t.value != '&' || !t.spaced || !c.token.spaced || !begun() || !last_.last.is_plain_latin()) return false;
+    auto const next = take(c);
+    auto const rank = last_.last.rank(alphabet_);
+    bool const follows = next && next.key.series == last_.last.series && next.key.rank(alphabet_) == rank + 1;
+    if (!follows || rank % alphabet_.size() == 0) return false;
+    c_ = cursor(t.to);
+    return true;
   }
   /// I-II¹⁰, iii²: gatherings numbered in Roman numerals. They begin with I, at the beginning of a part, or continue such a
   /// run, and one end has two letters or more: I-K⁸ is a run of letters. False when no such run is here.
@@ -182,9 +229,12 @@ private:
   /// Words bear on a plain run that they follow: A-H4, in eights; after a semicolon K8 blank.
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
     if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;
-    if (at(end) == ' ' && (at(end + 1) == 'i' || at(end + 1) == 'p') && is_small(at(end + 2))) return true;
-    if (at(end) == ' ' && (at(end + 1) == ',' || at(end + 1) == '-' || static_cast<unsigned char>(at(end + 1)) == 0xE2))
-      return true; // A8 - Z8
+    if (at(end) == ' ') {
+      auto const next = at(end + 1);
+      if ((next == 'i' || next == 'p' || next == 't') && is_small(at(end + 2))) return true;
+      // A8 - Z8, A-D⁸ ⁴
+      if (next == ',' || next == '-' || static_cast<unsigned char>(next) >= 0xC2) return true;
+    }
     return part_ && begun() && is_small(at(end + 1)) && is_small(at(end + 2));
   }
   constexpr bool no_run(FoundElement const& e) {
@@ -198,7 +248,7 @@ private:
   constexpr bool separate_numbers(FoundElement& e) const {
     if (!dialect_.flat_counts || dialect_.omitted == Omitted::eight || e.first.inferred || !is_digit(at(e.from)))
       return false;
-    bool const known = begun() && last_.last.mark() == Mark::number && !last_.last.quoted();
+    bool const known = begun() && last_.last.mark() == Mark::number && !last_.last.enclosed();
     return part_numbers(e, known ? last_.last.multiple + 1 : 1, known) || (known && part_ && part_numbers(e, 1, false));
   }
   constexpr bool count(FoundElement& e, FoundRun& run, TokenCursor const& after) {
@@ -207,19 +257,10 @@ private:
       run.leaves = Cycle{leaves};
       return true;
     }
-    if (shared_until_ <= e.end) {
-      shared_until_ = 0;
-      sharing_ = 0;
-      list_in_figures_ = false;
-      bool const only_bracket = dialect_.omitted != Omitted::next;
-      if (e.end >= barren_until_ && !(only_bracket && depth_ == 0)) look_for_shared(after, only_bracket);
-    }
-    if (shared_until_ <= e.end && dialect_.omitted != Omitted::next && e.end >= list_barren_until_)
-      look_for_list(after);
-    if (shared_until_ > e.end) {
-      if (list_in_figures_) warn(Problem::count_shared, e.from, e.end);
-      run.leaves = shared_.size() == 1 ? shared_ : shared_.turned(sharing_);
-      sharing_ += run.gatherings;
+    if (this->find_shared(e, after, depth_)) {
+      bool doubtful = false;
+      run.leaves = this->take_shared(run.gatherings, doubtful);
+      if (doubtful) warn(Problem::count_shared, e.from, e.end);
       return true;
     }
     if (dialect_.omitted == Omitted::eight) {
@@ -249,8 +290,7 @@ private:
       run.leaves = Cycle{leaves};
       warn(Problem::leaves_read_as_count, e.from, e.end, leaves);
     }
-    if (sharing_ > 0 && shared_until_ >= e.end && terms > 1) run.leaves = run.leaves.turned(sharing_);
-    if (e.end >= shared_until_) sharing_ = 0;
+    run.leaves = this->own_of_shared(run.leaves, e.end);
     if (e.apart) warn(Problem::count_apart, e.from, e.end);
     return true;
   }
@@ -258,60 +298,6 @@ private:
   [[nodiscard]] constexpr int named_leaves_of(FoundElement const& e) const {
     if (!e.single || e.first.key.mark() != Mark::printed) return 0;
     return named_leaves(text_.substr(e.first.key.text_from, e.first.key.text_size)).count;
-  }
-  /// The count that a later gathering shares with those before it; `only_bracket`: only one after a bracket does.
-  constexpr void look_for_shared(TokenCursor c, bool only_bracket) {
-    for (;;) {
-      if (c.at(TokenKind::close_square)) { // [a b]⁸
-        auto p = c;
-        p.take();
-        bool const round = p.at(TokenKind::open_round);
-        if (auto const found = take_count(p, dialect_.flat_counts); found.sound() && !round) {
-          shared_ = found.cycle, shared_until_ = found.end;
-          return;
-        }
-        if (only_bracket) break;
-      }
-      bool const group = c.at(TokenKind::open_square) && is_group(c);
-      if (is_separator(c.token) || c.at(TokenKind::close_square) || group) {
-        c.take();
-        continue;
-      }
-      if (c.at(TokenKind::open_round)) {
-        auto const close = closing_round(c);
-        if (close == 0) break;
-        c = cursor(close + 1U);
-        continue;
-      }
-      if (c.ended() || (c.at(TokenKind::letter) && is_word(c.token.from))) break;
-      FoundElement e;
-      auto const from = c.token.from;
-      if (!take_element(c, e) || e.end <= from) break;
-      if (!e.count.found()) continue;
-      if (e.count.problem == Problem::none && !only_bracket) shared_ = e.count.cycle, shared_until_ = e.end;
-      if (e.count.problem == Problem::none && !only_bracket) return;
-      break;
-    }
-    barren_until_ = c.token.from;
-  }
-  /// A-Z, Aa-Zz, and Aaa-Ccc, in fours: the count at the end of a list is that of all. One in figures is so only where an
-  /// omitted count would be a mistake.
-  constexpr void look_for_list(TokenCursor c) {
-    for (;;) {
-      if (!c.at(TokenKind::comma)) break;
-      c.take();
-      if (word(c) == "and") c = after_word(c);
-      FoundElement e;
-      if (c.ended() || (c.at(TokenKind::letter) && is_word(c.token.from)) || !take_element(c, e)) break;
-      if (!e.count.found()) continue;
-      bool const figures = !e.count.in_words;
-      if (!e.count.sound() || (figures && dialect_.omitted != Omitted::error)) break;
-      shared_ = e.count.cycle;
-      shared_until_ = e.end;
-      list_in_figures_ = figures;
-      return;
-    }
-    list_barren_until_ = c.token.from;
   }
   constexpr void doubts(FoundElement const& e, FoundRun const& run) {
     if (run.begins_part) this->begin_part();
@@ -324,11 +310,57 @@ private:
       warn(Problem::letter_not_in_alphabet, e.from, e.end);
     // πA⁶ is the notation of Greg and Bowers; πA without a count may be π and A
     if (e.first.flat_prefix && !e.count.found()) warn(Problem::duplicate_read_flat, e.from, e.end);
+    if (e.mixed) warn(Problem::mixed_notation, e.from, e.end);
+    if (is_unsettled(e, run)) warn(Problem::alphabet_not_settled, e.from, e.end, gatherings_of(e));
+    if (e.roman) warn(Problem::roman_numbers, e.from, e.end);
     if (e.by_sequence) warn(Problem::numbers_read_by_sequence, e.from, e.end);
     if (e.read_flat) warn(Problem::series_read_flat, e.from, e.end);
     if (again) warn(Problem::series_starts_again, e.from, e.end);
     if (this->skips(run)) warn(Problem::letters_skipped, e.from, e.end);
     this->reach(run);
+  }
+  /// A run of letters that were counted in more than one way: Cyrillic past И, where some have Й or І, and past Щ; Hebrew to
+  /// one letter past י, which as a numeral is 20 or more.
+  [[nodiscard]] static constexpr bool is_unsettled(FoundElement const& e, FoundRun const& run) noexcept {
+    auto const mark = run.first.mark();
+    if (e.single) return false;
+    if (mark == Mark::hebrew)
+      return e.first.one_letter && e.last.one_letter && run.first.multiple < 20 && run.last.multiple >= 20;
+    if (mark != Mark::cyrillic && mark != Mark::cyrillic_capital) return false;
+    auto const passes = [&](int letter) { // is behind the first letter and not behind the last
+      return run.first.multiple < run.last.multiple || (run.first.letter <= letter && run.last.letter > letter);
+    };
+    return passes(9) || passes(25) || passes(26) || passes(27) || passes(28);
+  }
+  /// א-ת: nobody numbered four hundred gatherings, so these are the letters of the alphabet.
+  [[nodiscard]] static constexpr bool is_hebrew_alphabet(FoundElement const& e) noexcept {
+    return e.last.key.mark() == Mark::hebrew && !e.single && e.first.one_letter && e.last.one_letter &&
+           e.first.key.multiple < 100 && e.last.key.multiple >= 100;
+  }
+  /// Such a run has a gathering for each letter: 1 to 10, then tens, then hundreds.
+  [[nodiscard]] static constexpr std::int64_t gatherings_of(FoundElement const& e) noexcept {
+    constexpr auto place = [](std::uint32_t worth) {
+      return std::int64_t{worth < 10 ? worth : worth < 100 ? 9 + worth / 10 : 18 + worth / 100};
+    };
+    return is_hebrew_alphabet(e) ? place(e.last.key.multiple) - place(e.first.key.multiple) + 1 : e.gatherings;
+  }
+  /// Numbers that follow one another make a run, the letters past י one each.
+  constexpr bool hebrew_alphabet(FoundElement const& e, FoundRun run) {
+    auto const leaves = run.leaves;
+    auto const first = e.first.key.multiple, last = e.last.key.multiple;
+    std::int64_t index = 0;
+    for (auto worth = first; worth <= last;) {
+      auto const to = worth < 10 ? 10U : worth;
+      run.first = SignatureKey::of(Mark::hebrew, 0, worth);
+      run.last = SignatureKey::of(Mark::hebrew, 0, to);
+      run.gatherings = std::int64_t{to} - worth + 1;
+      run.leaves = leaves.turned(index);
+      if (!this->add_run(run, e.from, e.end)) return false;
+      run.begins_part = false;
+      index += run.gatherings;
+      worth = to + (to < 100 ? 10 : 100);
+    }
+    return true;
   }
 };
 

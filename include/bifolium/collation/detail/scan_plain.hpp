@@ -5,8 +5,8 @@
 /// nothing by itself.
 #pragma once
 
+#include <bifolium/collation/detail/found_run.hpp>
 #include <bifolium/collation/dialect.hpp>
-#include <bifolium/collation/parts.hpp>
 
 #include <string_view>
 
@@ -30,9 +30,6 @@ struct PlainDeletion {
   char letter{};
   int leaf{};
 };
-
-/// More leaves than are folded together; with counts on the line perhaps two that take turns, run together (A-K84).
-inline constexpr int thick_gathering = 48;
 
 class PlainScanner {
   std::string_view text_;
@@ -163,6 +160,7 @@ constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcep
     // blanks, full stops and commas between runs; a semicolon begins a part, whose letters begin anew
     while (at < text.size() && (text[at] == ' ' || text[at] == '.' || text[at] == ',' || text[at] == ';')) {
       if (text[at] == ';') highest[0] = highest[1] = 0;
+      if (text[at] == '.' && text.substr(at, 3) == "...") return {}; // more follows, and is not said
       ++at;
     }
   }

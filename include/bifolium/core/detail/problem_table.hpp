@@ -242,9 +242,25 @@ BIFOLIUM_PROBLEM(259, roman_numbers, "'{found}' was read as numbers of gathering
 /// A-K⁸(−K8?): the formula itself doubts what it says of a leaf.
 BIFOLIUM_PROBLEM(260, doubtful_change, "'{found}' is marked as doubtful: the book may have the leaf or lack it")
 /// A⁸ D⁸: letters between the two are in no run.
-BIFOLIUM_PROBLEM(261, letters_skipped, "'{found}' does not follow the last letter: letters of the alphabet are skipped")
+BIFOLIUM_PROBLEM(261, letters_skipped, "'{found}' does not follow the last letter or number of its series: some are skipped")
 /// A-Z, Aa-Zz⁴ where each run should have its count.
 BIFOLIUM_PROBLEM(262, count_shared, "'{found}' has no count: it was given that of the runs listed with it")
+/// 2A-CC: doubled letters of two kinds.
+BIFOLIUM_PROBLEM(263, mixed_notation, "'{found}' writes doubled letters in two ways in one run: write 2A-2C, or AA-CC")
+/// А-Я, א-ת: which letters are counted is a habit.
+BIFOLIUM_PROBLEM(264, alphabet_not_settled, "'{found}' passes letters that printers counted differently: {limit} gatherings were counted")
+/// less K8; M8 blank and wanting.
+BIFOLIUM_PROBLEM(265, wanting_read_as_deletion, "'{found}' was read as a deletion: if the leaf is wanting in one copy only, it is not part of the formula")
+/// A-K⁸ (±).
+BIFOLIUM_PROBLEM(266, change_of_which_gathering, "'{found}' names no gathering: it was read as a change of the last one")
+/// A⁸ -A1.
+BIFOLIUM_PROBLEM(267, change_outside_parentheses, "'{found}' was read as a change: write changes in parentheses after the gathering")
+/// (-B5-B8).
+BIFOLIUM_PROBLEM(268, two_leaves_or_range, "'{found}' was read as two leaves: if those between are meant too, write (-B5-8)")
+/// 2 unsigned leaves, A-K⁸.
+BIFOLIUM_PROBLEM(269, unsigned_leaves_as_gathering, "'{found}' was read as one gathering without a signature: write π and the count")
+/// ±A3².
+BIFOLIUM_PROBLEM(270, cancelled_by_several, "'{found}' was read as the number of leaves in the place of the one that was cut out: {limit}")
 
 // 300-399: references, pagination, extents, the check of a copy
 /// A reference to a leaf or page is expected.

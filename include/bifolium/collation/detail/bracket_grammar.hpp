@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: MIT
+/// What is in brackets: changes and words in parentheses; in square brackets a group of unsigned gatherings, a statement of
+/// signing, changes again, words. Scanned texts lose brackets and confuse them, and are read all the same, with a doubt.
+///
+///   group    = "[" , { element | separator } , "]" , [ count ] ; (* unsigned; the count is shared by runs without one *)
+///   changes  = "(" , item , { join , item } , ")" ;              (collation/detail/change_grammar.hpp)
+///   identity = "[=" , same , "]" ;   signing = "[" , "$" , ... , "]" ;   note = "(" , words , ")" | "[" , words , "]" ;
+#pragma once
+
+#include <bifolium/collation/detail/passage_grammar.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+template <class Sink> class BracketGrammar : protected PassageGrammar<Sink> {
+protected:
+  using Base = PassageGrammar<Sink>;
+  using Base::Base;
+  using Base::fail, Base::warn, Base::sink_, Base::last_, Base::text_, Base::at, Base::cursor, Base::word,
+      Base::is_word, Base::leaf_name, Base::take_count, Base::begun, Base::c_, Base::depth_, Base::failed_,
+      Base::dialect_, Base::is_group, Base::separated_;
+
+  bool misread_{false}; // a bracket was lost in scanning
+  std::uint32_t open_at_{0};
+
+  /// J for an opening bracket, as scans of BMC have it: Ja-d⁸.
+  constexpr bool misread_bracket() {
+    auto const from = c_.token.from;
+    warn(Problem::bracket_misread, from, from + 2);
+    open_at_ = from;
+    depth_ = 1;
+    misread_ = true;
+    c_.take();
+    return true;
+  }
+  constexpr bool parenthesis() {
+    auto const from = c_.token.from;
+    auto const close = this->closing_round(c_);
+    if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
+    auto const in = cursor(c_.token.to, close);
+    bool const equated = in.at(TokenKind::open_square) && in.ahead().is(TokenKind::equals);
+    bool const changing = in.at(TokenKind::plus) || in.at(TokenKind::equals) || is_loss(in.token) || equated ||
+                          (begun() && this->begins_with_loss(in, close));
+    if (!begun()) return fail(changing ? Problem::change_without_gathering : Problem::no_signature, from, close + 1);
+    c_ = cursor(close + 1);
+    auto const i = in.token.from;
+    if (changing) return this->changes(i, close);
+    if (auto const name = leaf_name(in, close); name.found) {
+      auto const next = cursor(name.end, close);
+      if (next.at(TokenKind::plus) || next.at(TokenKind::equals) || changes_follow(next, close) ||
+          this->sign_follows(next))
+        return this->changes(i, close);
+    }
+    if (in.ended()) return fail(Problem::change_not_understood, from, close + 1);
+    if (this->leaves_wanting(i, close)) return !failed_;
+    this->check_total(in, i, close);
+    return this->note(i, close, true);
+  }
+  /// (A1 blank, −A8): after words about a leaf, a comma, a sign and a leaf.
+  [[nodiscard]] constexpr bool changes_follow(TokenCursor c, std::uint32_t close) const {
+    while (!c.ended()) {
+      bool const separator = c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
+      c.take();
+      if (!separator) continue;
+      if (auto const name = leaf_name(c, close); name.found && name.leaf > 0) { // A1 blank, A3+1
+        auto const plus = cursor(name.end, close);
+        if (plus.touches(TokenKind::plus) && !plus.ahead().spaced) return true;
+      }
+      if (!is_loss(c.token) && !c.at(TokenKind::plus)) continue;
+      auto sign = c;
+      sign.take();
+      if (leaf_name(sign, close).found) return true;
+    }
+    return false;
+  }
+  /// A statement of signing, changes in square brackets, a mark in brackets, a group.
+  constexpr bool bracket() {
+    auto const from = c_.token.from;
+    auto const first = c_.ahead();
+    bool const identity = first.is(TokenKind::equals);
+    bool const changing = begun() && (identity || first.is(TokenKind::plus) || is_loss(first));
+    if (first.is(TokenKind::dollar) || changing) {
+      auto const close = closing_square(c_.token.to - 1);
+      if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
+      c_ = cursor(close + 1);
+      if (first.is(TokenKind::dollar)) return sink_.passage(Passage::Kind::signing, from, close + 1), true;
+      for (auto k = first.from; k < close; ++k) // its words would not be in a parenthesis
+        if (at(k) == '(' || at(k) == ')' || (at(k) == '[' && !identity))
+          return fail(Problem::change_not_understood, from, close + 1);
+      if (identity) return this->changes(from, close + 1);
+      warn(Problem::change_in_square_brackets, from, close + 1);
+      return this->changes(first.from, close);
+    }
+    if (begun() && words_in_brackets()) return !failed_;
+    if (failed_) return false;
+    if (!is_group(c_)) return this->gathering();
+    // brackets round runs are not within each other, so the first was not closed
+    if (depth_ > 0) return fail(Problem::bracket_not_closed, open_at_, open_at_ + 12);
+    depth_ = 1;
+    open_at_ = from;
+    c_.take();
+    return true;
+  }
+  /// [K8 blank], [no A], and after a full stop, at the end, any words: a note and not a mark. Taken, or not.
+  constexpr bool words_in_brackets() {
+    auto const from = c_.token.from;
+    auto const close = this->near_square(c_.token.to);
+    if (close == 0) return false;
+    auto const in = cursor(c_.token.to, close);
+    auto const after = cursor(close + 1U);
+    auto p = after;
+    if (take_count(p, dialect_.flat_counts).found()) return false;
+    bool words = word(in) == "no" && in.ahead().is(TokenKind::letter);
+    if (auto const name = leaf_name(in, close); !words && name.found && name.leaf > 0) {
+      auto const next = cursor(name.end, close);
+      words = next.at(TokenKind::letter) && next.token.spaced && is_word(next.token.from);
+    }
+    words = words || ((after.ended() || after.token.spaced) && has_word_and_figure(in)); // [advts. H1-2]
+    if (!words && separated_ && after.ended()) {                                         // . [Library Co]
+      auto const second = this->after_word(in);
+      words = word(in).size() > 1 && is_word(in.token.from) && second.at(TokenKind::letter) && second.token.spaced;
+    }
+    if (!words) return false;
+    warn(Problem::text_not_read, from, close + 1);
+    c_ = after;
+    return this->note(in.token.from, close, true);
+  }
+  [[nodiscard]] constexpr bool has_word_and_figure(TokenCursor c) const {
+    bool words = false, figures = false;
+    for (; !c.ended(); c.take()) {
+      if (c.token.raised() || c.at(TokenKind::open_round) || c.at(TokenKind::close_round)) return false;
+      figures = figures || c.at(TokenKind::figure);
+      words = words || (c.at(TokenKind::letter) && word(c).size() > 2 && is_word(c.token.from));
+    }
+    return words && figures;
+  }
+  /// The bracket that closes the one at this byte, with those within it: [$3 (−[par.]2) signed]; 0 for none.
+  [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i) const noexcept {
+    int open = 0;
+    for (; i < text_.size(); ++i) {
+      open += at(i) == '[' ? 1 : at(i) == ']' ? -1 : 0;
+      if (open == 0) return i;
+    }
+    return 0;
+  }
+  constexpr bool close_bracket() {
+    auto const t = c_.token;
+    if (t.is(TokenKind::close_round) && is_cross()) return this->gathering();
+    if (depth_ == 0) {
+      if (!begun()) return fail(Problem::bracket_not_opened, t.from, t.to);
+      warn(Problem::bracket_not_opened, t.from, t.to);
+      c_.take();
+      return true;
+    }
+    if (t.is(TokenKind::close_round) && !misread_) warn(Problem::bracket_misread, t.from, t.to);
+    --depth_;
+    c_.take();
+    this->after_group(t.to);
+    return true;
+  }
+  /// )( is a mark where a run may begin, but not before a change: (A4)(−A3).
+  [[nodiscard]] constexpr bool is_cross() const noexcept {
+    auto const to = c_.token.to;
+    if (detail::cross_size(text_, c_.token.from) > 2) return true;
+    if (at(to) != '(' || (depth_ > 0 && at(to + 1) == '-')) return false;
+    auto k = to + 1;
+    if (at(k) == '-')
+      for (++k; is_digit(at(k));) ++k; // )(-3)( is a run
+    bool const run = k != to + 1 && at(k) == ')' && at(k + 1) == '(';
+    auto const next = at(to + 1);
+    return run || (next != '-' && next != '+' && next != '=');
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

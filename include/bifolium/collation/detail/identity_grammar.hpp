@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+/// Leaves said to be the same as others: [=B2], (A8=π1), (−A4, =χ1?). A list [=L4.5] names one leaf after another.
+///
+///   identity = [ leaf ] , "=" , same | "[=" , same , "]" ;     same = leaf , { ( "." | "," ) , leaf } ;
+#pragma once
+
+#include <bifolium/collation/detail/note_grammar.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+template <class Sink> class IdentityGrammar : protected NoteGrammar<Sink> {
+protected:
+  using Base = NoteGrammar<Sink>;
+  using Base::Base;
+  using Base::fail, Base::warn, Base::leaf_name, Base::not_understood, Base::within, Base::send, Base::ends_item;
+  using Kind = Change::Kind;
+
+  /// = or [=, taken.
+  constexpr bool take_equals(ChangeState& s, bool& bracket) const {
+    auto c = s.c;
+    bracket = c.at(TokenKind::open_square);
+    if (bracket) c.take();
+    if (!c.at(TokenKind::equals)) return false;
+    c.take();
+    s.c = c;
+    return true;
+  }
+  /// After the sign of equality: one leaf, or several in a list. `leaf` is that on the left of the sign, if there is one.
+  constexpr bool identity(ChangeState& s, std::uint32_t from, bool bracket, int leaf) {
+    bool const of_change = leaf == 0 && s.any && s.previous.kind != Kind::note &&
+                           (s.previous.kind != Kind::identity || s.previous.of_change);
+    if (!of_change) s.sign = Kind::identity, s.list = false;
+    auto const gathering = of_change ? s.previous.gathering : s.current.gathering;
+    if (s.any && s.previous.kind != Kind::identity) s.point = false;
+    for (bool first = true;; first = false) {
+      auto const name = leaf_name(s.c, s.end);
+      bool const no_such_leaf = (name.leaf == 0 && !name.whole) || name.leaf > most_leaves_in_gathering;
+      if (!name.found || no_such_leaf) return not_understood(s, from);
+      FoundChange change;
+      change.kind = Kind::identity;
+      change.gathering = gathering;
+      change.first = change.last = first ? leaf : 0;
+      change.leaf_written = first && leaf > 0;
+      change.named = name.gathering_named;
+      change.name = name.key;
+      if (!first && !change.named) change.named = s.previous.named, change.name = s.previous.name;
+      change.figure = name.leaf;
+      change.of_change = of_change;
+      if (first) s.point = false;
+      auto const begin = s.c.token.from;
+      s.c = within(s, name.end);
+      change.doubtful = s.c.touches(TokenKind::question);
+      if (change.doubtful) s.c.take();
+      if (!change.named && change.figure > this->last_gathering().leaves)
+        warn(Problem::identity_not_in_formula, begin, name.end);
+      else if (change.named)
+        this->identity_named(change.name, change.figure, begin, name.end);
+      send(s, change, begin, name.end);
+      if (!continues_identity(s, bracket)) break;
+    }
+    return end_of_identity(s, from, bracket);
+  }
+
+private:
+  /// Another leaf of the list [=L4.5]; then the separator is taken.
+  constexpr bool continues_identity(ChangeState& s, bool bracket) const {
+    bool const point = s.c.touches(TokenKind::point);
+    if (!point && !s.c.touches(TokenKind::comma)) return false;
+    auto next = s.c;
+    next.take();
+    auto const more = leaf_name(next, s.end);
+    if (!more.found) return false;
+    bool const figure = !more.gathering_named && !next.token.spaced && ends_item(within(s, more.end).token);
+    if (!bracket && !figure) return false;
+    s.point = point;
+    s.c = next;
+    return true;
+  }
+  constexpr bool end_of_identity(ChangeState& s, std::uint32_t from, bool bracket) {
+    bool const closed = s.c.at(TokenKind::close_square) && (bracket || !s.c.token.spaced);
+    if (bracket && !closed) return fail(Problem::bracket_not_closed, from, s.c.token.from);
+    if (closed) s.c.take();
+    if (!s.c.ended() && (!ends_item(s.c.token) || s.c.at(TokenKind::equals))) // A=v 1
+      return not_understood(s, from);
+    return true;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

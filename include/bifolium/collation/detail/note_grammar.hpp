@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: MIT
+/// Words in a parenthesis after a run: kept as they are, and doubted where they look like a change, for what they say is not
+/// counted. "K8 blank" and whatever says nothing of the make-up of the book pass without a doubt.
+#pragma once
+
+#include <bifolium/collation/detail/insertion_grammar.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+using namespace std::string_view_literals;
+
+/// Words by which leaves are said to be gone, changed or put in (common practice, no source): what they say is not counted,
+/// so it must not pass unseen.
+inline constexpr std::string_view words_of_change[]{
+    "added"sv,   "cancel"sv,  "cancelled"sv, "cancels"sv, "cut"sv,     "deleted"sv, "excised"sv, "extra"sv,
+    "fehlen"sv,  "fehlt"sv,   "inserted"sv,  "lacking"sv, "lacks"sv,   "manca"sv,   "manque"sv,  "minus"sv,
+    "missing"sv, "removed"sv, "replaced"sv,  "want"sv,    "wanting"sv, "wants"sv,   "without"sv,
+};
+
+template <class Sink> class NoteGrammar : protected InsertionGrammar<Sink> {
+protected:
+  using Base = InsertionGrammar<Sink>;
+  using Base::Base;
+  using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::text_, Base::at, Base::cursor, Base::word,
+      Base::is_word, Base::leaf_name, Base::not_understood, Base::within;
+  using Kind = Change::Kind;
+
+  /// Words, kept from byte `from` to `to` without the blanks after them. False where they are no UTF-8.
+  constexpr bool note(std::uint32_t from, std::uint32_t to, bool opens) {
+    for (auto k = from; k < to; k += decode(text_, k).bytes)
+      if (decode(text_, k).malformed) return fail(Problem::not_utf8, k, k);
+    while (to > from && (at(to - 1) == ' ' || at(to - 1) == '\n' || at(to - 1) == '\r' || at(to - 1) == '\t')) --to;
+    if (looks_like_change(from, to)) warn(Problem::text_not_read, from, to);
+    FoundChange change;
+    change.kind = Kind::note;
+    change.gathering = this->last_gathering().gathering;
+    change.from = from;
+    change.to = to;
+    change.form = {runs_.size() - 1, opens ? ChangeForm::Separator::opens : ChangeForm::Separator::comma, false};
+    return this->add_change(change);
+  }
+  /// Words go to the next comma or semicolon, and begin as words do (a quotation mark would begin a mark: '1').
+  constexpr bool words(ChangeState& s, std::uint32_t from, bool signed_here) {
+    auto const& t = s.c.token;
+    bool const quoted = t.is(TokenKind::quote) && s.any && closes_quotation(s);
+    bool const wordy =
+        quoted || t.is(TokenKind::letter) || t.is(TokenKind::figure) || t.is(TokenKind::open_round) ||
+        (static_cast<unsigned char>(at(t.from)) > 0x80 && !(t.is(TokenKind::quote) && opens_quotation(t.value)));
+    if (signed_here || (s.any && ((!s.separated && !quoted) || !wordy))) return not_understood(s, from);
+    // (A1 + 8 blank): the plus may have been meant for "and"
+    if (s.after(Kind::insertion) && !s.previous.named && at(t.from - 1) == ' ' && is_digit(at(t.from - 2)) &&
+        !says_leaves(word(s.c)))
+      warn(Problem::text_not_read, from, s.end);
+    auto const begin = t.from;
+    auto to = s.end;
+    int open = 0; // a bracket that does not close among its words would with what comes after them
+    for (auto c = s.c; !c.ended() && open >= 0; c.take()) {
+      if (c.at(TokenKind::comma) || c.at(TokenKind::semicolon)) {
+        to = c.token.from;
+        break;
+      }
+      open += c.at(TokenKind::open_square) ? 1 : c.at(TokenKind::close_square) ? -1 : 0;
+    }
+    if (open != 0) return not_understood(s, from);
+    if (!note(begin, to, !s.any)) return false;
+    s.previous = FoundChange{};
+    s.previous.kind = Kind::note;
+    s.any = s.after_words = true;
+    s.c = within(s, to);
+    return true;
+  }
+  constexpr bool resolve(NamedLeaf const& name, Target& target, std::uint32_t from) {
+    if (name.gathering_named) {
+      auto const found = this->find(name.key);
+      if (!found) return fail(Problem::no_such_gathering, from, name.end);
+      target = *found;
+      bool const last = target.gathering.run + 1 == runs_.size(); // directly after its run it is meant
+      if (target.other_series && !last) warn(Problem::name_of_several, from, name.end);
+    }
+    if (name.leaf > target.leaves || (name.leaf < 1 && !name.whole))
+      return fail(Problem::no_such_leaf, from, name.end, target.leaves);
+    if (name.letter_l) warn(Problem::letter_read_as_figure, from, name.end);
+    return true;
+  }
+  [[nodiscard]] static constexpr bool ends_item(Token const& t) noexcept {
+    switch (t.kind) {
+    case TokenKind::end:
+    case TokenKind::comma:
+    case TokenKind::semicolon:
+    case TokenKind::point:
+    case TokenKind::question:
+    case TokenKind::equals:
+    case TokenKind::open_square:
+    case TokenKind::plus:
+      return true;
+    default:
+      return is_loss(t);
+    }
+  }
+
+private:
+  [[nodiscard]] static constexpr bool says_leaves(std::string_view w) noexcept {
+    return w == "leaf" || w == "leaves" || w == "unsigned" || w == "unnumbered";
+  }
+  /// (±A7 '*A7'): how the leaf is signed. The quotation closes within the parenthesis.
+  [[nodiscard]] constexpr bool closes_quotation(ChangeState const& s) const {
+    auto c = s.c;
+    auto const open = c.token.value;
+    for (c.take(); !c.ended() && !c.at(TokenKind::comma) && !c.at(TokenKind::semicolon); c.take())
+      if (c.at(TokenKind::quote) && (c.token.value == open || !opens_quotation(c.token.value))) return true;
+    return false;
+  }
+  /// Words that are a leaf and nothing else, or have a sign or a word of change: perhaps a change written in another way.
+  [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to) const {
+    auto const begin = cursor(from, to);
+    if (auto const name = leaf_name(begin, to); name.found && cursor(name.end, to).ended()) return true;
+    if (auto c = begin; !c.at(TokenKind::letter) && !c.is_flat_figure()) { // «G4: a sign that was misread
+      while (!c.ended() && !c.at(TokenKind::letter) && !c.is_flat_figure()) c.take();
+      if (auto const name = leaf_name(c, to); name.found && name.leaf > 0) return true;
+    }
+    for (auto c = begin; !c.ended(); c.take()) {
+      if (c.at(TokenKind::plus) || c.at(TokenKind::equals) || c.at(TokenKind::plus_minus) || c.at(TokenKind::minus))
+        return true;
+      if (!c.at(TokenKind::letter)) continue;
+      auto const w = word_at(text_.substr(0, to), c.token.from);
+      for (auto const one : words_of_change)
+        if (w == one) return true;
+      if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
+    }
+    return false;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,237 @@
+// SPDX-License-Identifier: MIT
+/// What comes before the gatherings of a part: the name of a volume, leaves without signatures, an engraved title. Such leaves
+/// are counted as one gathering π, and told, since nothing says how they hang together; engraved leaves are no part of the
+/// gatherings and are kept as plates.
+///
+///   volume    = [ "(" | "[" ] , part , [ ")" | "]" ] , [ ":" | "," | "." ] | figure , ":" | roman , ( ":" | "." ) ;
+///   part      = ( "v." | "vol." | "volume" | "tome" | "t." | "Bd." | "pt." | "part" ... ) , ( figure | roman | "first" ... )
+///             | figure , "." , ( "Teil" | "Band" ... ) ;
+///   leaves    = ( [ "[" ] , figure , [ "]" ] | number ) , [ adjective ] , ( "leaves" | "leaf" | "l." | "ll." | "p.l." ) ,
+///               [ "unsigned" | "without signatures" ] ;
+///   engraved  = ( "engr." | "port." | "front." | "title" ... ) , words , ( "+" | "," | ";" ) ;
+#pragma once
+
+#include <bifolium/collation/detail/format_grammar.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+template <class Sink> class PartHeadGrammar : protected FormatGrammar<Sink> {
+protected:
+  using Base = FormatGrammar<Sink>;
+  using Base::Base;
+  using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
+      Base::is_word, Base::begun, Base::part_;
+
+  /// Vol. I:, v. 2, (Bd. 3), [Part 1]: a part of the book begins, or, after its gatherings, is named. False when no such thing
+  /// is here.
+  constexpr bool volume() {
+    auto c = c_;
+    if (c.is_flat_figure()) return numbered_part();
+    bool const round = c.at(TokenKind::open_round), square = c.at(TokenKind::open_square);
+    if (round || square) c.take();
+    auto const from = c.token.from;
+    if (!round && !square && roman_part()) return true;
+    if (!take_volume_word(c)) return false;
+    auto const to = take_number(c);
+    if (to == 0) return false;
+    bool const stopped = take_stop(c);
+    if (round || square) {
+      if (!c.at(round ? TokenKind::close_round : TokenKind::close_square)) return false;
+      c.take();
+      take_stop(c);
+    } else if (!stopped)
+      return false;
+    bool const named_after = round && begun() && (c.at(TokenKind::semicolon) || c.ended() || c.at(TokenKind::point));
+    begin(from, to, c, !named_after);
+    return true;
+  }
+  /// 2 unsigned leaves; [2] leaves; 4 p.l.: before the first gathering, and after others where they are said to be unsigned.
+  /// Taken as π, or χ after others; or nothing is.
+  constexpr bool leaves_before() {
+    auto c = c_;
+    auto const from = c.token.from;
+    bool const square = c.at(TokenKind::open_square);
+    if (square) c.take();
+    bool const figure = c.is_flat_figure();
+    auto const leaves = figure ? static_cast<int>(c.token.value) : this->number_word(c);
+    if (figure) c.take();
+    if (leaves < 1 || leaves > thick_gathering || (square && !c.touches(TokenKind::close_square))) return false;
+    if (square) c.take();
+    bool said = take_adjectives(c);
+    if (!take_leaves(c)) return false;
+    auto p = c;
+    bool const round = p.at(TokenKind::open_round);
+    if (p.at(TokenKind::comma) || round) p.take();
+    if (take_adjectives(p) && (!round || p.at(TokenKind::close_round))) {
+      if (round) p.take();
+      c = p, said = true;
+    }
+    if (begun() && !said) return false;
+    auto const to = end_before(c.token.from);
+    if (is_separator(c.token) || c.at(TokenKind::plus) || c.at(TokenKind::colon)) c.take();
+    if (c.ended() && !begun()) return false;
+    warn(Problem::unsigned_leaves_as_gathering, from, to);
+    c_ = c;
+    return this->unsigned_gathering(begun(), leaves, from, to);
+  }
+  /// engr. ti. + A⁸; portrait, A⁸: words before the first gathering. Taken as plates, or not.
+  constexpr bool engraved_before() {
+    constexpr std::string_view words[]{"engr",    "engraved",     "port",  "portrait", "front",
+                                       "frontis", "frontispiece", "title", "plate",    "map"};
+    auto const w = word(c_);
+    bool known = text_.substr(c_.token.from, 4) == "t.p.";
+    for (auto const one : words) known = known || (w.size() == one.size() && begins_with_word(w, one));
+    if (!known) return false;
+    auto const from = c_.token.from;
+    auto to = from;
+    for (auto c = c_; c.token.from < from + 60; c.take()) {
+      if (c.at(TokenKind::plus) || c.at(TokenKind::comma) || c.at(TokenKind::semicolon)) {
+        c.take();
+        if (c.ended()) return false;
+        sink_.tail(from, to);
+        sink_.passage(Passage::Kind::plates, from, to);
+        warn(Problem::text_not_read, from, to);
+        c_ = c;
+        return true;
+      }
+      bool const wordy =
+          (c.at(TokenKind::letter) && !c.token.raised()) || c.at(TokenKind::point) || c.at(TokenKind::dash);
+      if (!wordy) return false;
+      to = c.token.to;
+    }
+    return false;
+  }
+
+private:
+  std::uint32_t part_number_{0}; // of the last part that is numbered with a Roman numeral alone
+
+  static constexpr bool take_stop(TokenCursor& c) noexcept {
+    if (!c.at(TokenKind::colon) && !c.at(TokenKind::comma) && !c.at(TokenKind::point)) return false;
+    c.take();
+    return true;
+  }
+  [[nodiscard]] constexpr std::uint32_t end_before(std::uint32_t i) const noexcept {
+    while (i > 0 && (at(i - 1) == ' ' || at(i - 1) == ',' || at(i - 1) == ';')) --i;
+    return i;
+  }
+  constexpr void begin(std::uint32_t from, std::uint32_t to, TokenCursor const& c, bool begins) {
+    sink_.label(from, to, begins);
+    c_ = c;
+    if (!begins) return; // A4 B-M12 (v. 1); ...
+    part_ = true;
+    this->take_format();
+  }
+  /// 1: A-C⁸ 2: A-C⁸; 1. Teil: A⁸.
+  constexpr bool numbered_part() {
+    auto c = c_;
+    auto const figure = c.token;
+    c.take();
+    auto to = figure.to;
+    if (c.touches(TokenKind::point)) {
+      c.take();
+      auto const w = word(c);
+      if (w != "Teil" && w != "Theil" && w != "Band" && w != "Bd") return false;
+      to = c.token.from + static_cast<std::uint32_t>(w.size());
+      c = after_word(c);
+      if (c.touches(TokenKind::point)) c.take();
+    }
+    if (!c.touches(TokenKind::colon)) return false;
+    c.take();
+    if (!c.token.spaced || c.ended() || c.token.raised() || c.at(TokenKind::colon)) return false;
+    sink_.label(figure.from, to, true);
+    part_ = true;
+    c_ = c;
+    return true;
+  }
+  /// I: A-K⁸ II: A-L⁸: parts numbered from I on, each before a signature.
+  constexpr bool roman_part() {
+    auto const initial = c_.token.value;
+    bool const may_be = (initial == 'I' || initial == 'V' || initial == 'X') && (!begun() || part_number_ != 0);
+    if (!may_be) return false;
+    auto const w = word(c_);
+    auto const numeral = roman_numeral(w);
+    if (numeral.bytes != w.size() || numeral.value != std::int64_t{part_number_} + 1) return false;
+    auto c = after_word(c_);
+    if (!c.touches(TokenKind::colon) && !c.touches(TokenKind::point)) return false;
+    bool const colon = c.at(TokenKind::colon);
+    c.take();
+    if (!c.token.spaced || c.ended() || c.token.raised()) return false;
+    FoundElement e;
+    auto next = c; // I. A-K⁸ begins a part; I. 8 is a gathering
+    if (!colon && (!c.at(TokenKind::letter) || !this->take_element(next, e) || e.single)) return false;
+    auto const from = c_.token.from;
+    ++part_number_;
+    begin(from, from + static_cast<std::uint32_t>(w.size()), c, true);
+    return true;
+  }
+  /// v., vol., Parte: the word for a part, and its full stop.
+  constexpr bool take_volume_word(TokenCursor& c) const {
+    auto const first = c.token.value | 0x20U;
+    if (first != 'v' && first != 't' && first != 'b' && first != 'p') return false;
+    constexpr std::string_view words[]{"v",    "vol",  "volume", "tome", "tom",  "tomo",  "tomus", "t",     "bd",
+                                       "band", "teil", "theil",  "pt",   "part", "parte", "pars",  "partie"};
+    auto const w = word(c);
+    bool known = false;
+    for (auto const one : words) known = known || (w.size() == one.size() && begins_with_word(w, one));
+    if (!known) return false;
+    c = after_word(c);
+    bool const stop = c.touches(TokenKind::point);
+    if (stop) c.take();
+    return stop || w.size() > 2;
+  }
+  /// The number of a volume, as a figure, in Roman numerals or as a word: the byte after it; 0 where there is none.
+  constexpr std::uint32_t take_number(TokenCursor& c) const {
+    auto const from = c.token.from;
+    if (c.is_flat_figure()) {
+      auto const to = c.token.to;
+      c.take();
+      return to;
+    }
+    auto const numeral = word(c);
+    if (numeral.empty()) return 0;
+    bool known = roman_numeral(numeral).bytes == numeral.size();
+    for (std::string_view const one : {"first", "second", "third", "fourth", "prima", "seconda", "secunda", "terza",
+                                       "tertia", "primus", "secundus", "tertius", "primo", "secondo", "terzo"})
+      known = known || (numeral.size() == one.size() && begins_with_word(numeral, one));
+    if (!known) return 0;
+    c = after_word(c);
+    return from + static_cast<std::uint32_t>(numeral.size());
+  }
+  /// unsigned, unnumbered, preliminary, without signature: as many as there are; whether there was one.
+  constexpr bool take_adjectives(TokenCursor& c) const {
+    bool any = false;
+    for (;;) {
+      auto const w = word(c);
+      bool const one = w == "unsigned" || w == "unnumbered" || w == "preliminary" || w == "prelim" || w == "blank" ||
+                       w == "without" || (any && (w == "signature" || w == "signatures"));
+      if (!one) return any;
+      c = after_word(c);
+      if (w == "prelim" && c.touches(TokenKind::point)) c.take();
+      any = true;
+    }
+  }
+  /// leaves, leaf, l., ll., p.l.: taken, or not.
+  constexpr bool take_leaves(TokenCursor& c) const {
+    auto p = c;
+    if (word(p) == "p") {
+      p = after_word(p);
+      if (!p.touches(TokenKind::point)) return false;
+      p.take();
+    }
+    auto const w = word(p);
+    bool const full = w == "leaves" || w == "leaf";
+    if (!full && w != "l" && w != "ll") return false;
+    p = after_word(p);
+    bool const point = p.touches(TokenKind::point);
+    if (!full && !point) return false;
+    if (point && !full) p.take();
+    c = p;
+    return true;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+/// One count for several runs. BMC and GW write it once for gatherings that follow one another (a b⁸ is a⁸ b⁸), everybody
+/// after a bracket ([a b]⁸) and at the end of a list (A-Z, Aa-Zz, in fours). Whoever meets a run without a count looks ahead
+/// for it, once: what was looked at in vain is remembered, so that no text is slow.
+#pragma once
+
+#include <bifolium/collation/detail/leaf_reader.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class SharedCount : protected LeafReader {
+  Omitted omitted_;
+  Cycle cycle_{};
+  std::int64_t sharing_{0};            // how many gatherings have taken it
+  std::uint32_t barren_until_{0};      // how far was looked in vain
+  std::uint32_t list_barren_until_{0}; // the same, for the count of a list
+  bool in_figures_{false};             // the shared count is at the end of a list, and not in words
+
+protected:
+  std::uint32_t shared_until_{0}; // the byte after that count
+
+  constexpr SharedCount(std::string_view text, Dialect dialect) noexcept
+      : LeafReader{text, dialect}, omitted_{dialect.omitted} {}
+
+  /// No count is shared at this byte, and none that will be is known.
+  [[nodiscard]] constexpr bool shares_nothing(std::uint32_t from) const noexcept {
+    return sharing_ == 0 && shared_until_ <= from;
+  }
+  /// Looks for a count that the run `e`, which has none, shares; true where there is one. `depth`: open brackets.
+  constexpr bool find_shared(FoundElement const& e, TokenCursor const& after, int depth) {
+    if (shared_until_ <= e.end) {
+      shared_until_ = 0;
+      sharing_ = 0;
+      in_figures_ = false;
+      bool const only_bracket = omitted_ != Omitted::next;
+      if (e.end >= barren_until_ && !(only_bracket && depth == 0)) look_for_shared(after, only_bracket);
+    }
+    if (shared_until_ <= e.end && omitted_ != Omitted::next && e.end >= list_barren_until_) look_for_list(after);
+    return shared_until_ > e.end;
+  }
+  /// The shared count, for so many gatherings more; `listed` where it is doubtful that it is meant.
+  constexpr Cycle take_shared(std::int64_t gatherings, bool& listed) {
+    listed = in_figures_;
+    auto const leaves = cycle_.size() == 1 ? cycle_ : cycle_.turned(sharing_);
+    sharing_ += gatherings;
+    return leaves;
+  }
+  /// The count of a run that others before it share: a cycle goes on where they left it.
+  constexpr Cycle own_of_shared(Cycle leaves, std::uint32_t end) {
+    auto const own = sharing_ > 0 && shared_until_ >= end && leaves.size() > 1 ? leaves.turned(sharing_) : leaves;
+    if (end >= shared_until_) sharing_ = 0;
+    return own;
+  }
+  /// & or "and" between two runs, and not the mark &, which comes after z and has its own count or that of the next.
+  [[nodiscard]] constexpr bool is_and(TokenCursor const& c) const noexcept {
+    if (!c.token.spaced || word(c) != "and") return false;
+    auto const next = after_word(c);
+    return next.token.spaced && !(next.at(TokenKind::letter) && is_word(next.token.from));
+  }
+
+private:
+  /// The count that a later gathering shares with those before it; `only_bracket`: only one after a bracket does.
+  constexpr void look_for_shared(TokenCursor c, bool only_bracket) {
+    for (;;) {
+      if (c.at(TokenKind::close_square)) { // [a b]⁸
+        auto p = c;
+        p.take();
+        bool const round = p.at(TokenKind::open_round);
+        if (auto const found = take_count(p, flat_counts_); found.sound() && !round) {
+          cycle_ = found.cycle, shared_until_ = found.end;
+          return;
+        }
+        if (only_bracket) break;
+      }
+      bool const group = c.at(TokenKind::open_square) && is_group(c);
+      if (is_separator(c.token) || c.at(TokenKind::close_square) || group || is_and(c)) {
+        if (c.at(TokenKind::letter))
+          c = after_word(c);
+        else
+          c.take();
+        continue;
+      }
+      if (c.at(TokenKind::open_round)) {
+        auto const close = closing_round(c);
+        if (close == 0) break;
+        c = cursor(close + 1U);
+        continue;
+      }
+      if (c.ended() || (c.at(TokenKind::letter) && is_word(c.token.from))) break;
+      FoundElement e;
+      auto const from = c.token.from;
+      if (!take_element(c, e) || e.end <= from) break;
+      if (!e.count.found()) continue;
+      if (e.count.problem == Problem::none && !only_bracket) cycle_ = e.count.cycle, shared_until_ = e.end;
+      if (e.count.problem == Problem::none && !only_bracket) return;
+      break;
+    }
+    barren_until_ = c.token.from;
+  }
+  /// A-Z, Aa-Zz, and Aaa-Ccc, in fours: the count at the end of a list is that of all. One in figures is so only where an
+  /// omitted count would be a mistake.
+  constexpr void look_for_list(TokenCursor c) {
+    for (;;) {
+      bool const comma = c.at(TokenKind::comma), joined = is_and(c);
+      if (!comma && !joined) break;
+      if (comma) c.take();
+      if (word(c) == "and") c = after_word(c);
+      FoundElement e;
+      if (c.ended() || (c.at(TokenKind::letter) && is_word(c.token.from)) || !take_element(c, e)) break;
+      if (!e.count.found()) continue;
+      bool const figures = !e.count.in_words;
+      if (!e.count.sound() || (figures && omitted_ != Omitted::error)) break;
+      cycle_ = e.count.cycle;
+      shared_until_ = e.end;
+      in_figures_ = figures;
+      return;
+    }
+    list_barren_until_ = c.token.from;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

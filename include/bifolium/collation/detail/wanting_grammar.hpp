@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: MIT
+/// Changes that are written in words, or without parentheses: (M8 blank and wanting), A⁸ −A8, A⁸ A3 ±. They are read as the
+/// changes that they seem to be, and always told: a leaf may be wanting in one copy only, and a sign may be a slip.
+///
+///   wanting = "(" , [ "?" ] , ( leaf , { join , leaf } | "last" , [ number ] , ( "leaf" | "leaves" ) ) , words , ")" ;
+///   words   = { "wanting" | "lacking" ... | "blank" | "and" | "&" | "," | "is" | "are" | "both" } ;
+///   outside = ( "−" | "-" | "±" ) , leaf , { ( "," | "." ) , figure } | leaf , "±" | "±" ;
+#pragma once
+
+#include <bifolium/collation/detail/change_grammar.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+template <class Sink> class WantingGrammar : protected ChangeGrammar<Sink> {
+protected:
+  using Base = ChangeGrammar<Sink>;
+  using Base::Base;
+  using Base::fail, Base::warn, Base::text_, Base::at, Base::cursor, Base::word, Base::leaf_name, Base::c_;
+  using Kind = Change::Kind;
+
+  /// The inside of a parenthesis that says in words that leaves are wanting: taken, or nothing is.
+  constexpr bool leaves_wanting(std::uint32_t from, std::uint32_t end) {
+    Wanting found;
+    found.c = cursor(from, end);
+    if (found.c.at(TokenKind::question)) found.doubtful = true, found.c.take();
+    if (!take_last(found, end) && !take_leaves(found, end)) return false;
+    auto const words = found.c.token.from;
+    if (!take_words(found, end)) return false;
+    warn(Problem::wanting_read_as_deletion, from, end);
+    ChangeState s;
+    s.end = end;
+    for (int i = 0; i < found.leaves; ++i) {
+      auto const& one = found.all[i];
+      if (!this->take_out(one.target, one.leaf, one.leaf, from, words)) return true;
+      if (!this->add_leaves(-1, from, words)) return true;
+      FoundChange change;
+      change.kind = Kind::deletion;
+      change.gathering = one.target.gathering;
+      change.first = change.last = one.leaf;
+      change.doubtful = found.doubtful;
+      this->send(s, change, from, words);
+    }
+    if (found.blank_to != 0 && !this->failed_) this->note(found.blank_from, found.blank_to, false);
+    return true;
+  }
+  /// A change without parentheses, of a leaf that the book has so far: taken, or nothing is.
+  constexpr bool change_outside() {
+    auto const from = c_.token.from;
+    auto const to = end_of_change();
+    if (to == 0) return false;
+    warn(Problem::change_outside_parentheses, from, to);
+    c_ = cursor(to);
+    return this->changes(from, to);
+  }
+
+private:
+  static constexpr int most_wanting = 8;
+  struct Wanting {
+    struct Leaf {
+      Target target{};
+      int leaf{};
+    };
+    TokenCursor c{};
+    Leaf all[most_wanting]{};
+    int leaves{};
+    std::uint32_t blank_from{}, blank_to{};
+    bool doubtful{};
+  };
+
+  [[nodiscard]] static constexpr bool is_and_sign(TokenCursor const& c) noexcept {
+    return c.at(TokenKind::symbol) && c.token.value == '&';
+  }
+  /// The cursor after a word that is at it.
+  [[nodiscard]] constexpr TokenCursor after(TokenCursor const& c, std::string_view w, std::uint32_t end) const {
+    return cursor(c.token.from + w.size(), end);
+  }
+  /// last leaf, last two leaves.
+  constexpr bool take_last(Wanting& found, std::uint32_t end) const {
+    auto& c = found.c;
+    auto const w = word(c);
+    if (w != "last" && w != "final") return false;
+    c = after(c, w, end);
+    int leaves = 1;
+    constexpr std::string_view numbers[]{"one", "two", "three", "four"};
+    for (int n = 0; n < 4; ++n)
+      if (word(c) == numbers[n]) leaves = n + 1, c = after(c, numbers[n], end);
+    if (auto const what = word(c); what == "leaf" || what == "leaves") c = after(c, what, end);
+    auto const target = this->last_gathering();
+    if (leaves > target.leaves) return false;
+    for (int n = leaves; n-- > 0;) found.all[found.leaves++] = {target, target.leaves - n};
+    return true;
+  }
+  constexpr bool take_leaves(Wanting& found, std::uint32_t end) {
+    auto& c = found.c;
+    auto target = this->last_gathering();
+    for (;;) {
+      auto const name = leaf_name(c, end);
+      if (!name.found || name.whole || name.leaf < 1) return found.leaves > 0;
+      if (name.gathering_named) {
+        auto const named = this->find(name.key);
+        if (!named) return false;
+        target = *named;
+      }
+      if (name.leaf > target.leaves || found.leaves == most_wanting) return false;
+      found.all[found.leaves++] = {target, name.leaf};
+      c = cursor(name.end, end);
+      auto next = c;
+      if (next.at(TokenKind::comma) || next.at(TokenKind::point) || is_and_sign(next))
+        next.take();
+      else if (word(next) == "and")
+        next = after(next, "and", end);
+      else
+        return true;
+      if (!leaf_name(next, end).found) return true;
+      c = next;
+    }
+  }
+  /// What is said of them: that they are wanting, and perhaps that they are blank. False for any other word.
+  constexpr bool take_words(Wanting& found, std::uint32_t end) const {
+    bool wanting = false;
+    for (auto& c = found.c; !c.ended();) {
+      auto const w = word(c);
+      if (c.at(TokenKind::comma) || c.at(TokenKind::question) || is_and_sign(c)) {
+        found.doubtful = found.doubtful || c.at(TokenKind::question);
+        c.take();
+        continue;
+      }
+      bool const gone = w == "wanting" || w == "wants" || w == "want" || w == "lacking" || w == "lacks" ||
+                        w == "deleted" || w == "removed" || w == "excised";
+      bool const blank = w == "blank" || w == "blanks";
+      if (!gone && !blank && w != "and" && w != "is" && w != "are" && w != "both") return false;
+      if (blank) found.blank_from = c.token.from, found.blank_to = c.token.from + static_cast<std::uint32_t>(w.size());
+      wanting = wanting || gone;
+      c = after(c, w, end);
+    }
+    return wanting;
+  }
+  /// The byte after a change that begins at the cursor; 0 where none does.
+  [[nodiscard]] constexpr std::uint32_t end_of_change() {
+    auto const t = c_.token;
+    auto const size = static_cast<std::uint32_t>(text_.size());
+    if (t.is(TokenKind::plus_minus) && t.spaced) {
+      auto const next = c_.ahead();
+      if (next.spaced || next.is(TokenKind::end) || is_separator(next)) return t.to;
+    }
+    auto c = c_;
+    bool const sign = is_loss(t) && t.spaced && !t.raised();
+    if (sign)
+      c.take();
+    else if (!t.is(TokenKind::letter) || !has_cancel_sign(t.from))
+      return 0;
+    auto const name = leaf_name(c, size);
+    if (!name.found || !name.gathering_named || name.leaf < 1) return 0;
+    auto const target = this->find(name.key);
+    if (!target || name.leaf > target->leaves) return 0;
+    auto end = cursor(name.end);
+    if (!sign) return end.at(TokenKind::plus_minus) && this->sign_follows(end) ? end.token.to : 0; // A3 ±
+    auto to = name.end;
+    while (end.touches(TokenKind::comma) || end.touches(TokenKind::point)) {
+      end.take();
+      if (!end.touches(TokenKind::figure) || !end.is_flat_figure()) break;
+      to = end.token.to;
+      end.take();
+    }
+    return to;
+  }
+  /// A sign of cancelling within the next few bytes: most letters are not looked at further.
+  [[nodiscard]] constexpr bool has_cancel_sign(std::uint32_t from) const noexcept {
+    for (auto i = from + 1; i < from + 12 && i < text_.size() && at(i) != '('; ++i)
+      if (static_cast<unsigned char>(at(i)) == 0xC2 && static_cast<unsigned char>(at(i + 1)) == 0xB1) return true;
+    return false;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

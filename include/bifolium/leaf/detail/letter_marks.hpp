@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: MIT
+/// Marks of gatherings that are letters of an alphabet. A letter set several times is the letter of a later alphabet: AA, Aa
+/// and AAa are 2A and 3A. Hebrew letters are numerals, as the quires of Hebrew books are counted (from memory).
+#pragma once
+
+#include <bifolium/leaf/found_signature.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+namespace detail {
+
+/// Marks that are letters: Latin, with a Greek one beside them, Greek, Cyrillic, and numbers in Hebrew letters.
+class LetterMarks : public MarkReader {
+public:
+  using MarkReader::MarkReader;
+
+  /// One Latin letter, or the same one several times: A, AA, Aa, aaa. pre: the token is a letter.
+  constexpr FoundSignature letters(TokenCursor& c, std::uint32_t multiple = 1) const noexcept {
+    auto const first = c.token;
+    auto const glyph = static_cast<char>(first.value);
+    std::uint32_t repeated = 1;
+    auto end = first.to;
+    c.take();
+    if (multiple == 1)
+      for (auto before = glyph; doubles(c, before) && repeated < 9; c.take())
+        ++repeated, end = c.token.to, before = static_cast<char>(c.token.value);
+    Alphabet const alphabet{letters_};
+    auto const place = letter_rank(glyph);
+    auto const mark = is_capital(glyph) ? Mark::capital : Mark::small_letter;
+    auto found =
+        done(SignatureKey::of(mark, alphabet.letter(place), multiple > 1 ? multiple : repeated), first.from, end);
+    found.glyph_outside = !alphabet.has(place);
+    found.capitals = repeated > 1 && is_capital(at(end - 1));
+    if (repeated == 1 && multiple == 1) take_greek(c, found, alphabet);
+    return found;
+  }
+
+protected:
+  /// pi or chi at the cursor, in Greek or in Latin letters: taken, and the byte after it; 0 where it is neither.
+  constexpr std::uint32_t unsigned_mark(TokenCursor& c, bool& chi) const noexcept {
+    auto const t = c.token;
+    if (t.is(TokenKind::greek)) {
+      if (t.value != 16 && t.value != 22) return 0;
+      chi = t.value == 22;
+      c.take();
+      return t.to;
+    }
+    if (!t.is(TokenKind::letter)) return 0;
+    auto const first = t.to - 1; // a caret may come before the letter
+    auto const word = text_.substr(first, 3);
+    auto const pair = word.substr(0, 2);
+    auto const size = pair == "pi" || pair == "Pi" ? 2U : word == "chi" || word == "Chi" ? 3U : 0U;
+    if (size == 0 || is_small(at(first + size))) return 0;
+    chi = size == 3;
+    for (auto k = 0U; k < size; ++k) c.take();
+    return first + size;
+  }
+  /// A letter may have a symbol after it: H*, O**.
+  constexpr FoundSignature with_affix(TokenCursor& c, FoundSignature found) const noexcept {
+    auto const is_affix = [&] {
+      auto const v = c.token.value;
+      return c.touches(TokenKind::symbol) && !c.token.raised() &&
+             (v == '*' || v == 0x2020 || v == 0x2021 || v == 0xA7 || v == 0xB6 || v == 0x261E);
+    };
+    if (!is_affix() || !found || found.key.beside() != Beside::none || !found.key.is_letter()) return found;
+    auto const from = c.token.from;
+    auto ahead = c;
+    for (; is_affix(); c.take()) found.end = c.token.to;
+    if (found.end - from > Signature::longest_text) {
+      c = ahead;
+      found.end = from;
+      return found;
+    }
+    found.key = found.key.with_symbol(Beside::after, from, found.end - from);
+    return found;
+  }
+  /// One Greek letter that is neither π nor χ, or the same one several times.
+  constexpr FoundSignature greek_mark(TokenCursor& c, std::uint32_t multiple = 1) const noexcept {
+    return of_alphabet(c, Mark::greek, Mark::greek_capital, multiple);
+  }
+  /// One Cyrillic letter, or the same one several times.
+  constexpr FoundSignature cyrillic_mark(TokenCursor& c, std::uint32_t multiple = 1) const noexcept {
+    return of_alphabet(c, Mark::cyrillic, Mark::cyrillic_capital, multiple);
+  }
+  /// א, יא, קכ״ג: a number in Hebrew letters, each worth no more than the one before it.
+  constexpr FoundSignature hebrew_mark(TokenCursor& c) const noexcept {
+    auto const from = c.token.from;
+    std::uint32_t figure = 0, before = 400;
+    auto end = from;
+    int letters = 0;
+    for (; c.touches(TokenKind::hebrew) || (letters == 0 && c.at(TokenKind::hebrew)); c.take(), ++letters) {
+      bool const fits = c.token.value < before || (c.token.value == 400 && before == 400);
+      if (!fits || figure + c.token.value > highest_hebrew) return fail(Problem::unknown_mark, from);
+      before = c.token.value;
+      figure += before;
+      end = c.token.to;
+      // geresh and gershayim, which say that the letters are a numeral
+      auto const sign = end < text_.size() ? decode(text_, end).value : 0;
+      if (sign == 0x5F3 || sign == 0x5F4) end += 2, c = TokenCursor{text_, end - 2U};
+    }
+    auto found = done(SignatureKey::of(Mark::hebrew, 0, figure), from, end);
+    found.one_letter = letters == 1;
+    return found;
+  }
+
+private:
+  /// The letter continues a doubled one: Aa, AA, AAa, aa, but not aA.
+  static constexpr bool doubles(TokenCursor const& c, char before) noexcept {
+    if (!c.touches(TokenKind::letter) || c.token.raised()) return false;
+    auto const again = static_cast<char>(c.token.value);
+    return small_letter(again) == small_letter(before) && !(is_small(before) && is_capital(again));
+  }
+  /// aα: the Greek letter of the same place is part of the mark.
+  constexpr void take_greek(TokenCursor& c, FoundSignature& found, Alphabet alphabet) const noexcept {
+    if (!c.touches(TokenKind::greek) || c.token.raised()) return;
+    auto const place = static_cast<int>(c.token.value & 63U);
+    if (alphabet != Alphabet{} || place != alphabet.place(found.key.letter) || found.glyph_outside) return;
+    found.key = found.key.with_greek();
+    found.end = c.token.to;
+    c.take();
+  }
+  constexpr FoundSignature of_alphabet(TokenCursor& c, Mark small, Mark capital,
+                                       std::uint32_t multiple) const noexcept {
+    auto const t = c.token;
+    std::uint32_t repeated = 1;
+    auto end = t.to;
+    c.take();
+    for (; multiple == 1 && c.touches(t.kind) && !c.token.raised() && c.token.value == t.value && repeated < 9;
+         c.take())
+      ++repeated, end = c.token.to;
+    auto const mark = t.value > 64 ? capital : small;
+    return with_affix(
+        c,
+        done(SignatureKey::of(mark, static_cast<int>(t.value & 63U), multiple > 1 ? multiple : repeated), t.from, end));
+  }
+};
+
+} // namespace detail
+
+} // namespace v0
+} // namespace bifolium

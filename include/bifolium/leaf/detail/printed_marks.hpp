@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: MIT
+/// Marks of gatherings that are no letters of an alphabet and not one symbol: what is in parentheses or between them, and
+/// what is given in quotation marks as it was printed.
+#pragma once
+
+#include <bifolium/leaf/detail/letter_marks.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+namespace detail {
+
+/// The bytes of )( at that place, or of ):( )o( )*( where a count or a leaf follows; 0 for none.
+constexpr std::uint32_t cross_size(std::string_view text, std::uint32_t from) noexcept {
+  auto const at = [&](std::size_t i) { return i < text.size() ? text[i] : '\0'; };
+  if (at(from) != ')' || from + 1 >= text.size()) return 0;
+  if (at(from + 1) == '(') return 2;
+  if (at(from + 1) == ':' && at(from + 2) == '(') return 3;
+  auto const inner = decode(text, from + 1);
+  bool const printed = is_latin_letter(at(from + 1)) || at(from + 1) == '?' || is_signature_symbol(inner.value);
+  auto const end = from + 1 + static_cast<std::uint32_t>(inner.bytes);
+  if (inner.malformed || !printed || at(end) != '(') return 0;
+  auto const next = TokenCursor{text, end + 1U}.token;
+  return !next.spaced && next.is(TokenKind::figure) ? end + 1 - from : 0;
+}
+
+/// Marks that are printed otherwise: )( and its like, symbols and letters in parentheses, whatever is in quotation marks.
+class PrintedMarks : public LetterMarks {
+public:
+  using LetterMarks::LetterMarks;
+
+protected:
+  /// )( and, doubled, )()(; ):( )o( )*( are marks too, and may be doubled as well.
+  constexpr FoundSignature cross(TokenCursor& c, std::uint32_t multiple = 1) const noexcept {
+    auto const from = c.token.from;
+    auto const size = cross_size(text_, from);
+    std::uint32_t end = from, repeated = 0;
+    auto const mark = text_.substr(from, size);
+    for (; size != 0 && repeated < 9 && text_.substr(end, size) == mark; end += size) ++repeated;
+    if (repeated == 0) return fail(Problem::no_signature, from);
+    if (multiple > 1) end = from + size, repeated = 1;
+    c = TokenCursor{text_, end};
+    return text_mark(Mark::symbol, from, from + size, end, multiple > 1 ? multiple : repeated);
+  }
+  /// (*), (**): a symbol printed in parentheses; (: and (:).
+  constexpr FoundSignature in_parentheses(TokenCursor& c) const noexcept {
+    auto const from = c.token.from;
+    auto p = c;
+    p.take();
+    if (p.touches(TokenKind::colon)) {
+      p.take();
+      bool const shut = p.touches(TokenKind::close_round);
+      if (shut) p.take();
+      c = p;
+      auto const end = from + (shut ? 3U : 2U);
+      return text_mark(Mark::symbol, from, end, end, 1);
+    }
+    if (p.touches(TokenKind::letter) || p.is_flat_figure() || p.touches(TokenKind::question)) return printed_so(c, p);
+    if (!p.touches(TokenKind::symbol) || p.token.value == '&') return fail(Problem::no_signature, from);
+    for (auto const v = p.token.value; p.touches(TokenKind::symbol) && p.token.value == v;) p.take();
+    if (!p.touches(TokenKind::close_round)) return fail(Problem::no_signature, from);
+    auto const end = p.token.to;
+    p.take();
+    c = p;
+    return text_mark(Mark::symbol, from, end, end, 1);
+  }
+  /// (a)⁴, (2Y)⁵, (?)⁴: printed so, where a count, a leaf or the other end of a run follows; else they are words. `p`: after
+  /// the parenthesis.
+  constexpr FoundSignature printed_so(TokenCursor& c, TokenCursor p) const noexcept {
+    auto const from = c.token.from;
+    auto found = fail(Problem::no_signature, from);
+    std::uint32_t multiple = 1;
+    if (p.is_flat_figure()) multiple = p.token.value, p.take();
+    if (p.touches(TokenKind::letter) && !p.token.raised() && multiple > 0 && multiple <= Signature::highest_multiple)
+      found = letters(p, multiple);
+    else if (p.touches(TokenKind::question))
+      p.take();
+    else
+      return found;
+    auto const end = p.token.to;
+    if (!p.touches(TokenKind::close_round)) return fail(Problem::no_signature, from);
+    p.take();
+    bool const run = p.touches(TokenKind::dash) && p.ahead().is(TokenKind::open_round);
+    if (!p.touches(TokenKind::figure) && !run) return fail(Problem::no_signature, from);
+    c = p;
+    if (!found) return text_mark(Mark::symbol, from, end, end, 1);
+    found.key = found.key.in_enclosure();
+    found.from = from;
+    found.end = end;
+    return found;
+  }
+  /// A mark in quotation marks: '1', "G&H". With `with_count` a raised figure may end what is quoted: 'Gg⁶'.
+  constexpr FoundSignature quoted(TokenCursor& c, bool with_count) const noexcept {
+    auto const open = c.token;
+    if (!opens_quotation(open.value)) return fail(Problem::no_signature, open.from);
+    auto const shut = open.value == 0x2018 ? 0x2019U : open.value == 0x201C ? 0x201DU : open.value;
+    constexpr std::uint32_t most = 5 * Signature::longest_text; // five bytes are one where it is &amp;
+    auto to = open.to, raised = open.to; // raised: where the raised figures begin that end what is quoted
+    while (to < text_.size() && to - open.to <= most && decode(text_, to).value != shut) {
+      auto const digit = superscript_digit(decode(text_, to).value) >= 0;
+      to += decode(text_, to).bytes;
+      if (!digit) raised = to;
+    }
+    if (to >= text_.size() || decode(text_, to).value != shut) return fail(Problem::unknown_mark, open.from);
+    auto end = to + decode(text_, to).bytes;
+    auto const follows = TokenCursor{text_, end}.token;
+    bool const counted = !follows.spaced && (follows.is(TokenKind::figure) || follows.is(TokenKind::slash) ||
+                                             follows.is(TokenKind::open_round) || follows.raised());
+    bool const count_inside = with_count && raised != to && raised != open.to && !counted;
+    if (count_inside) to = end = raised;
+    if (!quotable(open.to, to)) return fail(Problem::unknown_mark, open.from);
+    TokenCursor in{text_, open.to, to};
+    auto const figure = in.token;
+    in.take();
+    bool const number = figure.is_flat_figure() && in.ended() && figure.from == open.to && figure.to == to &&
+                        figure.value > 0 && to - open.to <= 6;
+    auto found = number ? done(SignatureKey::of(Mark::number, 0, figure.value).in_enclosure(), open.from, end)
+                        : text_mark(Mark::printed, open.to, to, end, 1);
+    found.count_inside = count_inside;
+    if (found) c = TokenCursor{text_, end};
+    return found;
+  }
+  /// A parenthesis that is part of the mark must not close another; '1-10' may be meant for '1'-'10'.
+  [[nodiscard]] constexpr bool quotable(std::uint32_t from, std::uint32_t to) const noexcept {
+    int round = 0, square = 0;
+    for (auto k = from; k < to; ++k) {
+      auto const b = static_cast<unsigned char>(text_[k]);
+      round += b == '(' ? 1 : b == ')' ? -1 : 0;
+      square += b == '[' ? 1 : b == ']' ? -1 : 0;
+      if (b < 0x20 || b == '"' || round < 0 || square < 0) return false;
+    }
+    if (round != 0 || square != 0) return false;
+    auto k = from;
+    while (k < to && is_digit(text_[k])) ++k;
+    return k == from || k >= to || !is_dash(decode(text_, k).value) || !is_digit(at(k + decode(text_, k).bytes));
+  }
+};
+
+} // namespace detail
+
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,292 @@
+// SPDX-License-Identifier: MIT
+/// Makes tokens (leaf/token.hpp) of a text, lazily and without allocation, and a cursor among them. A copy of a cursor looks
+/// ahead; assigning the copy goes there.
+#pragma once
+
+#include <bifolium/core/ascii.hpp>
+#include <bifolium/core/utf8.hpp>
+#include <bifolium/leaf/detail/characters.hpp>
+#include <bifolium/leaf/token.hpp>
+
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// Makes tokens of a text, one after another. The text must outlive it, and be shorter than 4 GB.
+class Lexer {
+  char const* text_{};
+  std::uint32_t size_{}, at_{};
+  TokenStyle mode_{TokenStyle::line};
+
+public:
+  constexpr Lexer() = default;
+  /// At byte `at` of the text. pre: at <= text.size().
+  constexpr explicit Lexer(std::string_view text, std::size_t at = 0) noexcept
+      : text_{text.data()}, size_{static_cast<std::uint32_t>(text.size())}, at_{static_cast<std::uint32_t>(at)} {}
+
+  /// The next token; `end` for ever at the end of the text.
+  constexpr Token next() noexcept {
+    auto found = one();
+    if (mode_ != TokenStyle::line && at_ < size_) take_closing(found);
+    return found;
+  }
+
+private:
+  constexpr Token one() noexcept {
+    bool spaced = false;
+    for (auto from = at_;;) {
+      if (at_ >= size_) return {TokenKind::end, TokenStyle::line, spaced, size_, size_, 0};
+      auto const c = static_cast<unsigned char>(text_[at_]);
+      switch (auto const kind = detail::kind_of_byte(c)) {
+      case detail::ByteKind::letter:
+        if (static_cast<unsigned char>(at(at_ + 1)) >= 0xCC) return accented(spaced, from, c);
+        return token(TokenKind::letter, 1, spaced, from, c);
+      case detail::ByteKind::blank:
+        from = ++at_, spaced = true;
+        continue;
+      case detail::ByteKind::figure:
+        return figure(spaced, from, mode_);
+      case detail::ByteKind::simple:
+        return token(simple_kind(text_[at_]), 1, spaced, from, c);
+      default:
+        if (Token found; special(kind, spaced, from, found)) return found;
+      }
+    }
+  }
+
+  /// The markup that closes what is raised belongs to the token before it.
+  constexpr void take_closing(Token& found) noexcept {
+    auto const bytes = begins("</sup>") || begins("</sub>") ? 6U
+                       : begins("</hi>")                    ? 5U
+                       : begins("}")                        ? 1U
+                       : begins("\xC3\x9Bs")                ? 3U
+                                                            : 0U;
+    if (bytes == 0) return;
+    at_ += bytes;
+    found.to = at_;
+    mode_ = TokenStyle::line;
+  }
+  [[nodiscard]] constexpr char at(std::uint32_t i) const noexcept { return i < size_ ? text_[i] : '\0'; }
+  [[nodiscard]] constexpr bool begins(std::string_view word) const noexcept {
+    return std::string_view{text_ + at_, size_ - at_}.substr(0, word.size()) == word;
+  }
+  constexpr Token token(TokenKind kind, std::uint32_t bytes, bool spaced, std::uint32_t from,
+                        std::uint32_t value) noexcept {
+    at_ += bytes;
+    return {kind, mode_, spaced, from, at_, value};
+  }
+  static constexpr TokenKind simple_kind(char c) noexcept {
+    switch (c) {
+    case '=':
+      return TokenKind::equals;
+    case '/':
+      return TokenKind::slash;
+    case '.':
+      return TokenKind::point;
+    case ',':
+      return TokenKind::comma;
+    case ';':
+      return TokenKind::semicolon;
+    case ':':
+      return TokenKind::colon;
+    case '?':
+      return TokenKind::question;
+    case '$':
+      return TokenKind::dollar;
+    case '(':
+      return TokenKind::open_round;
+    case ')':
+      return TokenKind::close_round;
+    case ']':
+      return TokenKind::close_square;
+    case '\'':
+    case '"':
+      return TokenKind::quote;
+    case '*':
+    case '#':
+    case '@':
+    case '%':
+      return TokenKind::symbol;
+    default:
+      return TokenKind::other;
+    }
+  }
+  constexpr Token figure(bool spaced, std::uint32_t from, TokenStyle style) noexcept {
+    std::uint32_t value = 0;
+    for (; at_ < size_ && is_digit(text_[at_]); ++at_)
+      value = value < 1000000 ? value * 10 + static_cast<std::uint32_t>(text_[at_] - '0') : value;
+    if (style == TokenStyle::caret && at(at_) == '^') { // A^8^, but not A^8^2B
+      auto const c = at(at_ + 1);
+      if (!is_digit(c) && !is_small(c) && static_cast<unsigned char>(c) < 0xC2) ++at_;
+    }
+    return {TokenKind::figure, style, spaced, from, at_, value};
+  }
+  /// A letter with a combining sign after it is one character, ã, and a symbol.
+  constexpr Token accented(bool spaced, std::uint32_t from, unsigned char c) noexcept {
+    auto const sign = decode({text_, size_}, at_ + 1);
+    bool const combining = sign.value >= 0x300 && sign.value <= 0x36F;
+    return token(combining ? TokenKind::symbol : TokenKind::letter, combining ? 1U + sign.bytes : 1U, spaced, from,
+                 combining ? sign.value * 256 + c : c);
+  }
+  /// What needs more than one look: true where it is a token, false where it was a blank or only changes the style.
+  constexpr bool special(detail::ByteKind kind, bool& spaced, std::uint32_t& from, Token& found) noexcept {
+    switch (kind) {
+    case detail::ByteKind::sign:
+      return found = sign(spaced, from), true;
+    case detail::ByteKind::caret:
+      return caret(spaced, from, found);
+    case detail::ByteKind::brace:
+      if (mode_ != TokenStyle::brace) return found = token(TokenKind::other, 1, spaced, from, '}'), true;
+      from = ++at_, mode_ = TokenStyle::line;
+      return false;
+    case detail::ByteKind::angle:
+      return angle(spaced, from, found);
+    case detail::ByteKind::square:
+      return found = square(spaced, from), true;
+    case detail::ByteKind::ampersand:
+      found = begins("&lt;") || begins("&gt;")
+                  ? token(TokenKind::other, 4, spaced, from, static_cast<unsigned char>(at(at_ + 1) == 'l' ? '<' : '>'))
+                  : token(TokenKind::symbol, begins("&amp;") ? 5 : 1, spaced, from, '&');
+      return true;
+    default:
+      return high(spaced, from, found);
+    }
+  }
+  /// - and +, and what the two make together.
+  constexpr Token sign(bool spaced, std::uint32_t from) noexcept {
+    char const c = text_[at_], other = c == '-' ? '+' : '-';
+    if (at(at_ + 1) == other) return token(TokenKind::plus_minus, 2, spaced, from, 0xB1);
+    if (at(at_ + 1) == '/' && at(at_ + 2) == other) return token(TokenKind::plus_minus, 3, spaced, from, 0xB1);
+    return token(c == '-' ? TokenKind::dash : TokenKind::plus, 1, spaced, from, static_cast<unsigned char>(c));
+  }
+  constexpr bool caret(bool spaced, std::uint32_t from, Token& found) noexcept {
+    ++at_;
+    if (at(at_) == '{') {
+      ++at_, mode_ = TokenStyle::brace;
+      return false;
+    }
+    if (is_digit(at(at_))) return found = figure(spaced, from, TokenStyle::caret), true;
+    bool const raises = is_latin_letter(at(at_)) || static_cast<unsigned char>(at(at_)) >= 0xC2; // ^πA
+    if (!raises) return found = token(TokenKind::other, 0, spaced, from, '^'), true;
+    found = next();
+    found.style = TokenStyle::caret, found.spaced = spaced || found.spaced, found.from = from;
+    return true;
+  }
+  /// `<sup>` and TEI's `<hi rend="superscript">`, and their ends.
+  constexpr bool angle(bool spaced, std::uint32_t& from, Token& found) noexcept {
+    auto const shut = begins("</sup>") || begins("</sub>") ? 6U : begins("</hi>") ? 5U : 0U;
+    if (begins("<sup>"))
+      at_ += 5, mode_ = TokenStyle::tag;
+    else if (begins("<sub>"))
+      at_ += 5, mode_ = TokenStyle::lowered;
+    else if (begins("<hi ")) {
+      auto end = at_;
+      while (end < size_ && end < at_ + 48 && text_[end] != '>') ++end;
+      if (at(end) != '>') return found = token(TokenKind::other, 1, spaced, from, '<'), true;
+      at_ = end + 1, mode_ = TokenStyle::tag;
+    } else if (shut != 0 && mode_ != TokenStyle::line)
+      from = at_ += shut, mode_ = TokenStyle::line;
+    else
+      return found = token(TokenKind::other, 1, spaced, from, '<'), true;
+    return false;
+  }
+  /// [superscript 8] is a raised figure; any other bracket is a bracket.
+  constexpr Token square(bool spaced, std::uint32_t from) noexcept {
+    if (!begins("[superscript ") || !is_digit(at(at_ + 13))) return token(TokenKind::open_square, 1, spaced, from, '[');
+    at_ += 13;
+    auto raised = figure(spaced, from, TokenStyle::tag);
+    if (at(at_) == ']') raised.to = ++at_;
+    return raised;
+  }
+  /// A character that is not ASCII.
+  constexpr bool high(bool& spaced, std::uint32_t& from, Token& found) noexcept {
+    if (begins("\xC3\x9Bp") || begins("\xC3\x9Bs")) { // Û in catalogues whose raised figures were lost in conversion
+      mode_ = text_[at_ + 2] == 'p' ? TokenStyle::tag : TokenStyle::line;
+      at_ += 3;
+      if (mode_ == TokenStyle::line) from = at_;
+      return false;
+    }
+    auto const c = decode({text_, size_}, at_);
+    if (is_blank(c.value) || c.value == 0xFEFF) {
+      from = at_ += c.bytes, spaced = true;
+      return false;
+    }
+    if (superscript_digit(c.value) >= 0) return found = small_figure(spaced, from, TokenStyle::sign), true;
+    if (subscript_digit(c.value) >= 0) return found = small_figure(spaced, from, TokenStyle::lowered), true;
+    if (detail::is_direction_sign(c.value)) {
+      from = at_ += c.bytes;
+      return false;
+    }
+    if (c.malformed) return found = token(TokenKind::malformed, 1, spaced, from, 0), true;
+    if (c.value == 0x207A || c.value == 0x207B) {
+      found = token(c.value == 0x207A ? TokenKind::plus : TokenKind::minus, 3, spaced, from, c.value);
+      found.style = TokenStyle::sign;
+      return true;
+    }
+    bool capital = false;
+    if (auto const place = detail::greek_letter(c.value, capital); place != 0)
+      found = token(TokenKind::greek, 2, spaced, from, static_cast<std::uint32_t>(place + (capital ? 64 : 0)));
+    else if (auto const letter = detail::cyrillic_letter(c.value, capital); letter != 0)
+      found = token(TokenKind::cyrillic, 2, spaced, from, static_cast<std::uint32_t>(letter + (capital ? 64 : 0)));
+    else if (auto const worth = detail::hebrew_letter(c.value); worth != 0)
+      found = token(TokenKind::hebrew, 2, spaced, from, static_cast<std::uint32_t>(worth));
+    else
+      found = token(high_kind(c.value), c.bytes, spaced, from, c.value);
+    return true;
+  }
+  /// ⁸ or ₈, as many as are together.
+  constexpr Token small_figure(bool spaced, std::uint32_t from, TokenStyle style) noexcept {
+    std::uint32_t value = 0;
+    while (at_ < size_ && static_cast<unsigned char>(text_[at_]) >= 0xC2) {
+      auto const c = decode({text_, size_}, at_);
+      auto const digit = style == TokenStyle::sign ? superscript_digit(c.value) : subscript_digit(c.value);
+      if (digit < 0) break;
+      value = value < 1000000 ? value * 10 + static_cast<std::uint32_t>(digit) : value;
+      at_ += c.bytes;
+    }
+    return {TokenKind::figure, style, spaced, from, at_, value};
+  }
+  static constexpr TokenKind high_kind(char32_t c) noexcept {
+    if (is_dash(c)) return TokenKind::dash;
+    if (c == 0x2212) return TokenKind::minus;
+    if (c == 0xB1 || c == 0x2213) return TokenKind::plus_minus;
+    if (c == 0xB7) return TokenKind::point;
+    if (c == 0x2044) return TokenKind::slash;
+    if (is_quotation_mark(c)) return TokenKind::quote;
+    return detail::is_signature_symbol(c) ? TokenKind::symbol : TokenKind::other;
+  }
+};
+
+/// A place among the tokens of a text: one token seen, the rest to come. A copy of it looks ahead; assigning the copy goes
+/// there.
+struct TokenCursor {
+  Lexer lexer{}; ///< the tokens to come
+  Token token{}; ///< the one seen
+
+  constexpr TokenCursor() = default;
+  /// At the first token from byte `at` on; nothing is seen from byte `end` on. pre: at <= end, at <= text.size().
+  constexpr explicit TokenCursor(std::string_view text, std::size_t at = 0,
+                                 std::size_t end = std::string_view::npos) noexcept
+      : lexer{text.substr(0, end), at} {
+    take();
+  }
+  /// Goes to the next token.
+  constexpr void take() noexcept { token = lexer.next(); }
+  /// The token after this one.
+  [[nodiscard]] constexpr Token ahead() const noexcept {
+    auto rest = lexer;
+    return rest.next();
+  }
+  /// The token is of that kind.
+  [[nodiscard]] constexpr bool at(TokenKind kind) const noexcept { return token.kind == kind; }
+  /// The token is of that kind and no blank comes before it.
+  [[nodiscard]] constexpr bool touches(TokenKind kind) const noexcept { return token.kind == kind && !token.spaced; }
+  /// The text has ended.
+  [[nodiscard]] constexpr bool ended() const noexcept { return token.kind == TokenKind::end; }
+  /// The token is a figure on the line.
+  [[nodiscard]] constexpr bool is_flat_figure() const noexcept { return token.is_flat_figure(); }
+};
+
+} // namespace v0
+} // namespace bifolium

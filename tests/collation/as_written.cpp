@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: MIT
+// What cataloguers and printers wrote in ways of their own: the leaves of each counted by hand, the doubt that is told, and how it
+// is written in one way. Constructed after descriptions; where a source was read it is named, else common practice, no source.
+#include <bifolium/collation.hpp>
+
+#include "check.hpp"
+#include "collation/formula_laws.hpp"
+
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+
+struct Written {
+  char const* text;
+  std::int64_t leaves;
+  Problem doubt; ///< the first; Problem::none for none at all
+  char const* written;
+  Dialect dialect = dialects::strict;
+};
+void check(std::initializer_list<Written> all) {
+  for (auto const& one : all) {
+    std::string const text{one.text};
+    CAPTURE(text);
+    CHECK(broken_law(one.text, one.dialect) == "");
+    auto const formula = read_formula(one.text, one.dialect);
+    REQUIRE(formula);
+    CHECK(leaf_count(*formula) == one.leaves);
+    CHECK(write_formula(*formula) == one.written);
+    if (one.doubt == Problem::none)
+      CHECK(formula->warnings().empty());
+    else {
+      REQUIRE(!formula->warnings().empty());
+      CHECK(formula->warnings()[0].problem == one.doubt);
+    }
+  }
+}
+
+} // namespace
+
+TEST_CASE("printed marks of every kind are signatures") {
+  check({{"⁂⁴ A–C⁸", 28, Problem::none, "⁂⁴ A-C⁸"},
+         {"⁂–3⁂⁴", 12, Problem::none, "⁂-3⁂⁴"},
+         {"❧⁴ ☙⁴ ℞²", 10, Problem::none, "❧⁴ ☙⁴ ℞²"},
+         {"*_*⁴ A⁸", 12, Problem::none, "*_*⁴ A⁸"},
+         {")o(⁴ )*(⁴ A⁸", 16, Problem::none, ")o(⁴ )*(⁴ A⁸"},
+         {"):(⁴ 2):(⁴ A⁸", 16, Problem::none, "):(⁴ 2):(⁴ A⁸"},
+         {"):():(⁴ A⁸", 12, Problem::none, "2):(⁴ A⁸"},
+         {"):(–3):(⁴ A⁸", 20, Problem::none, "):(-3):(⁴ A⁸"},
+         {"8°: §⁴ ¶⁸ 2¶⁸ †⁴ ‡⁴ (a)⁸ (b)⁴ [a]⁴ ☞⁴ [b]⁴", 52, Problem::none,
+          "8°: §⁴ ¶⁸ 2¶⁸ †⁴ ‡⁴ (a)⁸ (b)⁴ [a]⁴ ☞⁴ [b]⁴"}});
+}
+
+TEST_CASE("letters printed in parentheses are a series of their own") {
+  check({{"(a)-(b)⁴", 8, Problem::none, "(a)-(b)⁴"},
+         {"(a–b)⁴", 8, Problem::none, "(a)-(b)⁴"},
+         {"(a)–(c)⁸ (d)⁴ (2A)⁴", 32, Problem::none, "(a)-(c)⁸ (d)⁴ (2A)⁴"},
+         {"A⁸ (a)⁴(−(a)4)", 11, Problem::none, "A⁸ (a)⁴(−(a)4)"},
+         {"(i-iiii)8 a⁸", 40, Problem::roman_numbers, "1-4⁸ a⁸"}});
+  IdealCopy const book{*read_formula("A⁸ (a)-(c)⁴")};
+  CHECK(book.leaf_number(read_reference(book, "(b)2r")->leaf) == 14);
+}
+
+TEST_CASE("Latin and Greek letters of one place are one mark") {
+  // Morgan Library record themorgan.org/incunables/140772: quires signed a[alpha] ... z[psi] &[omega], 24 marks
+  check({{"aα–zψ⁸ &ω⁸", 192, Problem::none, "aα-zψ⁸ &ω⁸"},
+         {"Aα–Ψ⁸", 184, Problem::none, "Aα-Zψ⁸"},
+         {"aα⁸ bβ⁸ qπ⁴", 20, Problem::none, "aα⁸ bβ⁸ qπ⁴", dialects::bmc}});
+  CHECK(read_formula("aα-ω⁸").error().problem == Problem::run_crosses_series); // ω is the 24th
+}
+
+TEST_CASE("Hebrew letters are numbers, and Cyrillic letters an alphabet") { // from memory
+  check({{"א–ב⁸", 16, Problem::none, "א\u200E-ב\u200E⁸"},
+         {"א–טו⁸ טז⁴", 124, Problem::none, "א\u200E-טו\u200E⁸ טז\u200E⁴"},
+         {"א–כב⁸", 176, Problem::none, "א\u200E-כב\u200E⁸"},
+         {"\u2067א\u2069–\u2067ג\u2069⁸", 24, Problem::none, "א\u200E-ג\u200E⁸"},
+         {"י–כ⁸", 88, Problem::alphabet_not_settled, "י\u200E-כ\u200E⁸"}, // as letters two gatherings, 16 leaves
+         {"А–В⁸ Г⁴", 28, Problem::none, "А-В⁸ Г⁴"},
+         {"а⁸ 2а–2в⁸", 32, Problem::none, "а⁸ 2а-2в⁸"},
+         {"А–К⁸", 80, Problem::alphabet_not_settled, "А-К⁸"}});
+  auto const letters = *read_formula("א–ת⁸"); // no book has four hundred gatherings
+  CHECK(leaf_count(letters) == 22 * 8);
+  CHECK(letters.warnings()[0].problem == Problem::alphabet_not_settled);
+  IdealCopy const book{letters};
+  CHECK(book.leaf_number(read_reference(book, "ת8")->leaf) == 176);
+  CHECK(book.leaf_number(read_reference(book, "כ1")->leaf) == 81);
+  CHECK(read_formula("אא⁸").error().problem == Problem::unknown_mark);
+}
+
+TEST_CASE("letters of later alphabets are doubled in one way") {
+  check({{"AAa-FFf⁶ GGg-YYy⁴", 100, Problem::none, "3A-3F⁶ 3G-3Y⁴"},
+         {"AA–CC⁸", 24, Problem::none, "2A-2C⁸"},
+         {"2A–CC⁸", 24, Problem::mixed_notation, "2A-2C⁸"},
+         {"Aa–CC⁸", 24, Problem::mixed_notation, "2A-2C⁸"},
+         {"A–Zz⁸", 368, Problem::none, "A-2Z⁸"}});
+}
+
+TEST_CASE("a lowered figure is a leaf") { // Early Novels Database, id 4499929: E₁₁ blank
+  check({{"1–23⁶(-23₆)", 137, Problem::none, "1-23⁶(−23/6)"}, {"A⁸(-A<sub>8</sub>)", 7, Problem::none, "A⁸(−A8)"}});
+  CHECK_FALSE(read_formula("A₄"));
+}
+
+TEST_CASE("counts may be apart, in parentheses or in words") {
+  check({{"A–D⁸ ⁴", 24, Problem::count_apart, "A-D⁸/⁴"},
+         {"A–D⁸ ⁴ E⁸", 32, Problem::count_apart, "A-D⁸/⁴ E⁸"},
+         {"A-C⁴ ² A-B⁴ C²", 22, Problem::none, "A-C⁴ ²A-²B⁴ ²C²"}, // EEBO-TCP: the second series
+         {"A–D (8/4)", 24, Problem::count_apart, "A-D⁸/⁴"},
+         {"A–D⁸⁻⁴", 24, Problem::none, "A-D⁸/⁴"},
+         {"c⁸⁻²", 6, Problem::place_not_stated, "c⁸(−c7-8)"},
+         {"A:8 B:8", 16, Problem::count_apart, "A⁸ B⁸", dialects::bmc},
+         {"A in four leaves, B-H in eights", 60, Problem::none, "A⁴ B-H⁸"},
+         {"A, 4 leaves; B–Z, in 4s", 92, Problem::none, "A⁴; B-Z⁴"},
+         {"A (four leaves), B-K in eights", 76, Problem::none, "A⁴ B-K⁸"},
+         {"A-D in eights and fours", 24, Problem::none, "A-D⁸/⁴"},
+         {"A–D in alternate 8s and 4s", 24, Problem::none, "A-D⁸/⁴"},
+         {"A–D in 8's & 4's alternately", 24, Problem::none, "A-D⁸/⁴"},
+         // H. W. Kent, Bibliographical notes on one hundred books famous in English literature (1903), nos. 7, 29, 35
+         {"¶ and A, four leaves each; B-N, in eights; X-Z and Aa-Bb, in eights", 8 + 96 + 40, Problem::none,
+          "¶⁴ A⁴; B-N⁸; X-Z⁸ 2A-2B⁸"},
+         {"Two leaves without signatures; B-I, in twos.", 18, Problem::unsigned_leaves_as_gathering, "π² B-I²"},
+         {"Four leaves (without signatures): B-Z and Aa-Cc, in eights", 4 + 25 * 8,
+          Problem::unsigned_leaves_as_gathering, "π⁴ B-Z⁸ 2A-2C⁸"}});
+}
+
+TEST_CASE("a sign joins runs, and is a mark after the alphabet") {
+  check({{"a–c⁸ & d⁶", 30, Problem::none, "a-c⁸ d⁶", dialects::bmc},
+         {"A & B⁸", 16, Problem::none, "A⁸ B⁸", dialects::bmc},
+         {"A and B⁸", 16, Problem::none, "A⁸ B⁸", dialects::bmc},
+         {"m-z & A-B⁸", 120, Problem::none, "m-z⁸ &⁸ A-B⁸", dialects::bmc}, // Christie's, lot 3053127: & is a gathering
+         {"A⁸ + B⁸", 16, Problem::none, "A⁸ B⁸"},
+         {"A–K⁸ + χ⁴", 84, Problem::none, "A-K⁸ χ⁴"},
+         {"A⁸+", 8, Problem::imperfect, "A⁸+"}});
+}
+
+TEST_CASE("leaves that are wanting are taken away, and it is told") {
+  check({{"8°: A–K⁸ (less K8)", 79, Problem::wanting_read_as_deletion, "8°: A-K⁸(−K8)"},
+         {"A–K⁸ (lacking K8, blank)", 79, Problem::wanting_read_as_deletion, "A-K⁸(−K8, blank)"},
+         {"A⁸ (wants 8)", 7, Problem::wanting_read_as_deletion, "A⁸(−A8)"},
+         {"A–M⁸ (M8 blank and wanting)", 95, Problem::wanting_read_as_deletion, "A-M⁸(−M8, blank)"},
+         {"A–M⁸ (M8 blank, wanting)", 95, Problem::wanting_read_as_deletion, "A-M⁸(−M8, blank)"},
+         {"A–M⁸ (M7 and M8 blank & lacking)", 94, Problem::wanting_read_as_deletion, "A-M⁸(−M7,8, blank)"},
+         // Early Novels Database, id 260972: 26 p.
+         {"B-D⁴, E² (? last leaf blank and wanting).", 13, Problem::wanting_read_as_deletion, "B-D⁴ E²(−E2?, blank)"},
+         {"A–K⁸ (K8 missing)", 80, Problem::text_not_read, "A-K⁸(K8 missing)"},
+         {"A–K⁸ (K8 blank)", 80, Problem::none, "A-K⁸(K8 blank)"}});
+  IdealCopy const book{*read_formula("A–M⁸ (M8 blank, wanting)")};
+  CHECK(book.leaves() == 95);
+}
+
+TEST_CASE("a cancel may have its sign behind it, or alone, and say how it is signed") {
+  check({{"A–K⁸ (A3 ±)", 80, Problem::none, "A-K⁸(±A3)"},
+         {"A–K⁸ (K3±, A1±)", 80, Problem::none, "A-K⁸(±K3, A1)"},
+         {"A⁸ B⁸(B1.8±)", 16, Problem::none, "A⁸ B⁸(±B1.8)"},
+         {"A⁸(±)", 8, Problem::none, "A⁸(±A)"},
+         {"A–K⁸ (±)", 80, Problem::change_of_which_gathering, "A-K⁸(±K)"},
+         {"A⁸ A3 ±", 8, Problem::change_outside_parentheses, "A⁸(±A3)"},
+         {"A⁸ ±", 8, Problem::change_outside_parentheses, "A⁸(±A)"},
+         {"A⁸ (±A7 '*A7')", 8, Problem::text_not_read, "A⁸(±A7; '*A7')"},
+         {"A⁸ (±A3²)", 9, Problem::cancelled_by_several, "A⁸(±A3, A3+1)"}});
+}
+
+TEST_CASE("a deletion may be a range, or without parentheses") {
+  check({{"A–B⁸ (−B5 to 8)", 12, Problem::none, "A-B⁸(−B5-8)"},
+         {"A–B⁸ (-B5-B8)", 14, Problem::two_leaves_or_range, "A-B⁸(−B5,8)"},
+         {"A–B⁸, −B8", 15, Problem::change_outside_parentheses, "A-B⁸(−B8)"},
+         {"A⁸ -A1", 7, Problem::change_outside_parentheses, "A⁸(−A1)"},
+         {"A8 - Z8", 184, Problem::none, "A-Z⁸"},
+         {"A⁸ (A1 + 8 blank)", 16, Problem::text_not_read, "A⁸(A1+8, blank)"}});
+}
+
+TEST_CASE("what comes before the gatherings is no gathering of theirs") {
+  check({{"engr. ti. + A⁸", 8, Problem::text_not_read, "A⁸, engr. ti."},
+         {"engr. t.p., A–K⁸", 80, Problem::text_not_read, "A-K⁸, engr. t.p."},
+         {"Frontispiece; ¶⁴ A⁸", 12, Problem::text_not_read, "¶⁴ A⁸, Frontispiece"},
+         {"[2] leaves, A-K⁸", 82, Problem::unsigned_leaves_as_gathering, "π² A-K⁸"},
+         {"4 p.l., A-K⁸", 84, Problem::unsigned_leaves_as_gathering, "π⁴ A-K⁸"},
+         {"2 unsigned leaves, A–K⁸", 82, Problem::unsigned_leaves_as_gathering, "π² A-K⁸"}});
+}
+
+TEST_CASE("what comes after the gatherings is kept, and leaves among it are told") {
+  check({{"A⁸; pp. *367-*432", 8, Problem::none, "A⁸, pp. *367-*432"},
+         {"A-C⁸: 24 leaves", 24, Problem::none, "A-C⁸, 24 leaves"},
+         {"A-C⁸: 30 leaves", 24, Problem::total_contradicts, "A-C⁸, 30 leaves"},
+         {"A-C⁸ 24ff.", 24, Problem::none, "A-C⁸, 24ff."},
+         {"A-C⁸ [24 leaves]", 24, Problem::none, "A-C⁸, [24 leaves]"},
+         {"A–K⁸ + 1 leaf", 80, Problem::text_not_read, "A-K⁸, + 1 leaf"},
+         {"a–c8, and 4 unsigned leaves", 24, Problem::text_not_read, "a-c⁸, and 4 unsigned leaves"},
+         {"A–K⁸ + 3 plates", 80, Problem::none, "A-K⁸, + 3 plates"},
+         {"A–K⁸ ...", 80, Problem::text_not_read, "A-K⁸"},
+         {"A–H⁸ I⁶ CW: A1v the", 70, Problem::text_not_read, "A-H⁸ I⁶, CW: A1v the"},
+         {"A–H⁸ I⁶ RT] The Works", 70, Problem::text_not_read, "A-H⁸ I⁶, RT] The Works"},
+         {"A–H⁸ I⁶ tea- se,u (3) 1612A", 70, Problem::text_not_read, "A-H⁸ I⁶, tea- se,u (3) 1612A"},
+         {"A–G¹² H² [advts. H1–2]", 86, Problem::text_not_read, "A-G¹² H²(advts. H1–2)"},
+         {"A–K⁸ -- K8 blank", 80, Problem::text_not_read, "A-K⁸(K8 blank)"}});
+}
+
+TEST_CASE("formats and parts have names of their own") {
+  check({{"Q: A–P⁴", 60, Problem::none, "4°: A-P⁴"},
+         {"F: A–P⁶", 90, Problem::none, "2°: A-P⁶"},
+         {"4°-form 8°: A–P⁴", 60, Problem::none, "4°-form 8°: A-P⁴"},
+         {"Vol. I: 8°: A–C⁸; vol. II: A–C⁸", 48, Problem::none, "8°: Vol. I: A-C⁸; vol. II: A-C⁸"},
+         {"Parte prima: A⁸; Parte seconda: A⁴", 12, Problem::none, "Parte prima: A⁸; Parte seconda: A⁴"},
+         {"[Part 1:] A⁸ [Part 2:] A⁴", 12, Problem::none, "Part 1: A⁸; Part 2: A⁴"},
+         {"I: A–K⁸. II: A–L⁸", 168, Problem::none, "I: A-K⁸; II: A-L⁸"},
+         {"1. Teil: A⁸", 8, Problem::none, "1. Teil: A⁸"}});
+}
+
+TEST_CASE("numbers of gatherings begin with 1 and leave none out") {
+  check({{"1–3⁸ 5⁴", 28, Problem::letters_skipped, "1-3⁸ 5⁴"},
+         {"46; a-t8", 160, Problem::letters_skipped, "46⁸; a-t⁸", dialects::bmc}, // a scan of π⁶? a-t⁸
+         {"1–3⁸ 2⁴", 28, Problem::series_starts_again, "1-3⁸ 2⁴"},
+         {"a–c⁸ 1–2⁸", 40, Problem::none, "a-c⁸ 1-2⁸"}});
+}
