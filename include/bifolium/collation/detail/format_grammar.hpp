@@ -15,6 +15,7 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
+using namespace std::string_view_literals;
 
 template <class Sink> class FormatGrammar : protected WantingGrammar<Sink> {
 protected:
@@ -63,7 +64,7 @@ private:
   /// F:, Q:, O:, D: for folio, quarto, octavo, duodecimo, before a signature.
   constexpr bool take_initial() {
     auto const from = c_.token.from;
-    constexpr std::string_view initials{"FQOD"};
+    constexpr std::string_view initials{"FQOD"sv};
     constexpr int leaves[]{2, 4, 8, 12};
     auto const which = initials.find(at(from));
     if (which == std::string_view::npos || from == text_.size()) return false;
@@ -76,7 +77,7 @@ private:
     return true;
   }
   constexpr void take_heading() {
-    constexpr std::string_view headings[]{"signatures", "collation", "formula", "register", "sig", "coll"};
+    constexpr std::string_view headings[]{"signatures"sv, "collation"sv, "formula"sv, "register"sv, "sig"sv, "coll"sv};
     auto const w = word(c_);
     if (w.size() < 3) return;
     for (auto const heading : headings) {

@@ -16,6 +16,7 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
+using namespace std::string_view_literals;
 
 template <class Sink> class PartHeadGrammar : protected FormatGrammar<Sink> {
 protected:
@@ -78,8 +79,8 @@ protected:
   }
   /// engr. ti. + A⁸; portrait, A⁸: words before the first gathering. Taken as plates, or not.
   constexpr bool engraved_before() {
-    constexpr std::string_view words[]{"engr",    "engraved",     "port",  "portrait", "front",
-                                       "frontis", "frontispiece", "title", "plate",    "map"};
+    constexpr std::string_view words[]{"engr"sv,    "engraved"sv,     "port"sv,  "portrait"sv, "front"sv,
+                                       "frontis"sv, "frontispiece"sv, "title"sv, "plate"sv,    "map"sv};
     auto const w = word(c_);
     bool known = text_.substr(c_.token.from, 4) == "t.p.";
     for (auto const one : words) known = known || (w.size() == one.size() && begins_with_word(w, one));
@@ -170,8 +171,9 @@ private:
   constexpr bool take_volume_word(TokenCursor& c) const {
     auto const first = c.token.value | 0x20U;
     if (first != 'v' && first != 't' && first != 'b' && first != 'p') return false;
-    constexpr std::string_view words[]{"v",    "vol",  "volume", "tome", "tom",  "tomo",  "tomus", "t",     "bd",
-                                       "band", "teil", "theil",  "pt",   "part", "parte", "pars",  "partie"};
+    constexpr std::string_view words[]{"v"sv,     "vol"sv,  "volume"sv, "tome"sv, "tom"sv,   "tomo"sv,
+                                       "tomus"sv, "t"sv,    "bd"sv,     "band"sv, "teil"sv,  "theil"sv,
+                                       "pt"sv,    "part"sv, "parte"sv,  "pars"sv, "partie"sv};
     auto const w = word(c);
     bool known = false;
     for (auto const one : words) known = known || (w.size() == one.size() && begins_with_word(w, one));
@@ -192,8 +194,9 @@ private:
     auto const numeral = word(c);
     if (numeral.empty()) return 0;
     bool known = roman_numeral(numeral).bytes == numeral.size();
-    for (std::string_view const one : {"first", "second", "third", "fourth", "prima", "seconda", "secunda", "terza",
-                                       "tertia", "primus", "secundus", "tertius", "primo", "secondo", "terzo"})
+    for (std::string_view const one :
+         {"first"sv, "second"sv, "third"sv, "fourth"sv, "prima"sv, "seconda"sv, "secunda"sv, "terza"sv, "tertia"sv,
+          "primus"sv, "secundus"sv, "tertius"sv, "primo"sv, "secondo"sv, "terzo"sv})
       known = known || (numeral.size() == one.size() && begins_with_word(numeral, one));
     if (!known) return 0;
     c = after_word(c);

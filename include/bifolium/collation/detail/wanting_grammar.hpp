@@ -12,6 +12,7 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
+using namespace std::string_view_literals;
 
 template <class Sink> class WantingGrammar : protected ChangeGrammar<Sink> {
 protected:
@@ -83,7 +84,7 @@ private:
     if (w != "last" && w != "final") return false;
     c = after(c, w, end);
     int leaves = 1;
-    constexpr std::string_view numbers[]{"one", "two", "three", "four"};
+    constexpr std::string_view numbers[]{"one"sv, "two"sv, "three"sv, "four"sv};
     for (int n = 0; n < 4; ++n)
       if (word(c) == numbers[n]) leaves = n + 1, c = after(c, numbers[n], end);
     if (auto const what = word(c); what == "leaf" || what == "leaves") c = after(c, what, end);
