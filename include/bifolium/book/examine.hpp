@@ -19,6 +19,7 @@ inline namespace v0 {
 
 /// Examines a description. The same description always gives the same answer, on any thread. The function allocates
 /// memory for the answer.
+/// Example: `examine(read_description({.formula = "8°: A-C8", .pagination = "46, [2] p."})).agrees()`.
 [[nodiscard]] inline Audit examine(Description const& description, AuditWeights const& weights = audit_weights) {
   Audit audit;
   if (!detail::PartAudit{description, weights, audit}.run()) detail::CountAudit{description, weights, audit}.run();

@@ -182,6 +182,7 @@ public:
 } // namespace detail
 
 /// Reads the fields. Texts that cannot be read are in `unread`. The function allocates memory.
+/// Example: `read_description({.format = "8vo"}).format->value == Format::of(8)`.
 [[nodiscard]] inline Description read_description(FieldTexts const& texts, Conventions const& conventions = {}) {
   return detail::DescriptionReader{texts, conventions}.description();
 }

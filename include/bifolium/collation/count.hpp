@@ -37,6 +37,7 @@ constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect di
 } // namespace detail
 
 /// Counts the leaves and gatherings of a formula. Errors: those of read_formula, with the column.
+/// Example: `count_formula("A-C8 D4")->leaves == 28`.
 constexpr Expected<FormulaCount> count_formula(std::string_view text, Dialect dialect = {}, Limits const& limits = {}) {
   if (text.size() / 3 < limits.runs && text.size() / 3 < limits.changes && !detail::is_too_long(text, limits))
     if (auto const plain = detail::count_plain(text, dialect); plain.plain)

@@ -259,6 +259,7 @@ public:
 
 /// Writes the whole formula with format, statement of signing and the text after it. In every notation, reading the
 /// text gives the same formula, and writing that formula gives the same text.
+/// Example: `write_formula(*read_formula("8vo: A-C8")) == "8°: A-C⁸"`.
 [[nodiscard]] inline std::string write_formula(Formula const& formula, Notation notation = Notation::unicode) {
   return detail::FormulaWriter{formula, notation}.whole();
 }

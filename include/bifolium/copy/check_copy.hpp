@@ -196,6 +196,7 @@ public:
 
 /// Compares the leaves of a copy, in the order of the copy, and the evidence of its joints with the formula.
 /// Precondition: the formula has the gatherings of these leaves, as in LeavesPresent::spans.
+/// Example: `check_copy(IdealCopy{*read_formula("A8")}, {}).leaves_wanting == 8`.
 [[nodiscard]] inline CopyChecked check_copy(IdealCopy const& book, std::vector<LeafSpan> const& present,
                                             std::vector<JointSeen> const& seen = {}) {
   detail::CopyChecker checker{book};

@@ -115,6 +115,7 @@ public:
 /// fraction (`16/5`, `½`), or a whole number with a fraction (`3 1/5`, `3½`). A minus may come first. The number has at
 /// most 18 digits. Three digits after a comma are refused, because `1,250` may be 1250. Errors: not_a_fraction,
 /// number_too_large, not_positive (the denominator is zero), trailing_text.
+/// Example: `read_fraction("10 3/4") == Fraction{43, 4}`.
 [[nodiscard]] constexpr Expected<Fraction> read_fraction(std::string_view text) {
   return detail::FractionReader{text}.read();
 }

@@ -209,6 +209,7 @@ constexpr Pages pages_of(Edition const& edition) {
 
 /// Arranges the pages of an edition by its scheme and returns its bill. Errors: those of `arrange`, and negative_count,
 /// nothing_to_print, too_many_overs, not_positive, ream_needed, result_too_large.
+/// Example: `reckon({.scheme = schemes::octavo, .pages = 320, .copies = 500})->sheets.stated == 10'000`.
 constexpr Expected<Bill> reckon(Edition const& edition) {
   auto const folded = fold(edition.scheme.scheme());
   if (!folded) return folded.error();

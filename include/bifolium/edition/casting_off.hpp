@@ -81,6 +81,7 @@ constexpr Expected<std::int64_t> in_manuscript(Fraction a_line, std::int64_t lin
 
 /// Returns the pages that the manuscript will make. Errors: negative_count, not_positive, out_of_order (a least number
 /// above the average, or a greatest below it), result_too_large.
+/// Example: `cast_off({.in_copy = 27'000, .a_line = 9, .lines_a_page = 32})->pages.stated == 94`.
 constexpr Expected<CastOff> cast_off(Sample const& sample) {
   if (sample.in_copy < 0) return error_in_field(Problem::negative_count, "in_copy", sample.in_copy);
   auto const least = sample.least_a_line.value_or(sample.a_line), most = sample.most_a_line.value_or(sample.a_line);

@@ -20,6 +20,8 @@ inline namespace v0 {
 /// evidence it says how common the formats were. The same observation gives the same answer to the last bit, on any
 /// thread. The function allocates memory for the candidates, and a number for each of the caller's stocks of paper.
 /// Precondition: the shares of stocks add up to at most 1, and the caller's own priors have a format above 0.
+/// Example: `infer_format(*observe({.height = 160_mm, .width = 100_mm, .year = 1650})).front().format ==
+/// Format::of(8)`.
 BIFOLIUM_INLINE Inference infer_format(Observation const& observation, Assumptions const& assumed);
 /// Ranks the formats with the usual assumptions for the year and the place.
 inline Inference infer_format(Observation const& observation) { return infer_format(observation, Assumptions{}); }

@@ -36,6 +36,7 @@ public:
 
 /// Checks the evidence. Errors: impossible_measure, impossible_years, impossible_gathering; for single leaves
 /// gathering_size_needed, leaf_outside_gathering, leaf_seen_twice.
+/// Example: `observe({.height = 201_mm, .year = 1490}).has_value()`.
 constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   if (!is_measure(seen.height)) return error_in_field(Problem::impossible_measure, "height");
   if (!is_measure(seen.width)) return error_in_field(Problem::impossible_measure, "width");

@@ -225,6 +225,7 @@ template <int N> constexpr bool Fold<N>::is_copy(int g) const {
 /// gatherings. Errors, with the line of the scheme's text, if a crease does not run inside its piece, a piece is not
 /// folded up, leaves are not conjugate, copies differ, a forme has a page twice, or a half-sheet is turned about the
 /// wrong axis.
+/// Example: `fold(schemes::octavo.scheme())->leaves() == 8`.
 constexpr Expected<Fold<>> fold(Scheme const& scheme);
 
 /// Computes the format from the sheets, by either definition. The two differ for paper that was cut before printing.

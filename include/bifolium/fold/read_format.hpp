@@ -157,6 +157,7 @@ constexpr std::optional<FormatRead> format_at_start(std::string_view text) {
 }
 
 /// Reads a text that is one format. Errors, with the column: unknown_format, trailing_text.
+/// Example: `read_format("12mo") == Format::of(12)`.
 constexpr Expected<Format> read_format(std::string_view text) {
   auto const found = format_at_start(text);
   detail::FormatScan scan{text, found ? found->bytes : 0};

@@ -14,6 +14,7 @@ inline namespace v0 {
 
 /// Returns the attested scheme with that name, or no value if no scheme has the name or the words beside the format fit
 /// none. In an id, capitals do not matter, and blanks, hyphens and `_` are equivalent.
+/// Example: `find_scheme("octavo") == schemes::octavo`.
 constexpr std::optional<Attested> find_scheme(std::string_view name) {
   while (!name.empty() && static_cast<unsigned char>(name.front()) <= ' ') name.remove_prefix(1);
   while (!name.empty() && static_cast<unsigned char>(name.back()) <= ' ') name.remove_suffix(1);

@@ -15,6 +15,7 @@ template <auto const& S> inline constexpr auto imposed_once = impose(folded_once
 
 /// Returns the formes of a scheme that is known while compiling: a row of the table or a constant `Scheme` with static
 /// storage.
+/// Example: `impose<schemes::octavo>().outer(1, 0) == head_up(1)`.
 template <auto const& S> constexpr auto const& impose() { return detail::imposed_once<S>; }
 
 } // namespace v0

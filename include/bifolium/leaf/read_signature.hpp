@@ -12,6 +12,7 @@ inline namespace v0 {
 
 /// Reads a text that is one signature. `added` lists the letters used in addition to the 23. Errors: no_signature,
 /// unknown_mark, mark_too_long, multiple_too_high, number_too_large, second_letter_is_place, trailing_text.
+/// Example: `read_signature("Aa") == Signature::letter('A', 2)`.
 constexpr Expected<Signature> read_signature(std::string_view text, Letters added = {}) {
   TokenCursor c{text};
   auto const found = c.token.spaced ? FoundSignature{} : SignatureReader{text, added}.take(c);

@@ -11,6 +11,7 @@ namespace bifolium {
 inline namespace v0 {
 
 /// Writes a signature as bibliographers do: 2B, ²πA, [par.]. The result has at most 64 bytes.
+/// Example: `to_text(Signature::letter('A', 2)) == "2A"`.
 constexpr ShortText<64> to_text(Signature const& signature) {
   ShortText<64> text;
   signature.spell([&](char const* bytes, std::size_t size) { text.append(bytes, size); },

@@ -134,6 +134,7 @@ struct PaperCount {
 
 /// Divides sheets into reams, quires and loose sheets. Precondition: `sheets` is at least 0, and a ream and a quire
 /// have at least one sheet.
+/// Example: `counted(1234, reams::of_500).reams == 2`.
 constexpr PaperCount counted(std::int64_t sheets, ReamCount const& by) {
   if (sheets < 0 || by.ream <= 0 || by.quire <= 0)
     broken("the number of sheets must not be less than zero, and a ream and a quire must have at least one sheet");

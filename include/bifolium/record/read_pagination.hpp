@@ -16,6 +16,7 @@ inline namespace v0 {
 /// Reads a statement of pagination or foliation. The unit at the beginning ("pp.", "ff.") may be missing. A unit inside
 /// the statement applies from there on: "pp. 1-64, ff. 65-100". `read_extent` reads the words of "[8], 205, [3] p.".
 /// Errors, with the column: not_a_pagination, number_too_large, and the limits of core/limits.hpp.
+/// Example: `write_pagination(*read_pagination("[4], 164, [2] p.")) == "pp. [4] 1-164 [2]"`.
 [[nodiscard]] inline Expected<Pagination> read_pagination(std::string_view text, Limits const& limits = {}) {
   auto read = detail::PaginationReader{text, false, limits}.read();
   if (!read) return read.error();

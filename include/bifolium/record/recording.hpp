@@ -70,6 +70,7 @@ constexpr StatedSize stated_size(millimetres height, std::optional<millimetres> 
 /// Returns the size as it is recorded. If the rules ask for the size of the binding, but its width is needed and
 /// unknown, the leaf is recorded instead, because height and width in one statement must belong to one thing. Errors:
 /// impossible_measure; tallest_below_lowest.
+/// Example: `to_words(*recorded_size({.height = 188_mm})) == "19 cm"`.
 constexpr Expected<RecordedSize> recorded_size(Measured const& measured) {
   for (auto const& [field, length] : {std::pair{"height", std::optional{measured.height}},
                                       {"width", measured.width},
