@@ -18,18 +18,18 @@
 #define BIFOLIUM_LIFETIMEBOUND
 #endif
 
-/// Functions with much machinery cost each unit that calls them a second of compiling or more. A program may link
-/// `bifolium::compiled`, which defines BIFOLIUM_COMPILED; then cmake/compiled.cpp compiles these functions once for all units.
-/// Otherwise the library is headers and nothing else, and both macros fall away:
-/// * BIFOLIUM_INLINE begins a function that is declared in the header of its name. The header includes the definition from
-///   detail/ at its end, unless it is compiled elsewhere.
-/// * BIFOLIUM_WHEN_RUN(call) begins a constexpr function. Constant expressions need its body; when the program runs, the
-///   function in `detail::compiled` is called instead.
-#ifdef BIFOLIUM_COMPILED
+// Functions with much machinery cost each unit that calls them a second of compiling or more. A program may link
+// `bifolium::compiled`, which defines BIFOLIUM_COMPILED; then cmake/compiled.cpp compiles these functions once for all units.
+// Otherwise the library is headers and nothing else, and both macros fall away.
+#ifndef BIFOLIUM_COMPILED
+/// Begins a function that is declared in the header of its name. The header includes the definition from detail/ at its
+/// end, unless it is compiled elsewhere.
+#define BIFOLIUM_INLINE inline
+/// Begins a constexpr function. Constant expressions need its body; when the program runs, the function in
+/// `detail::compiled` is called instead.
+#define BIFOLIUM_WHEN_RUN(call) static_assert(true)
+#else
 #define BIFOLIUM_INLINE
 #define BIFOLIUM_WHEN_RUN(call)                                                                                        \
   if (!std::is_constant_evaluated()) return call
-#else
-#define BIFOLIUM_INLINE inline
-#define BIFOLIUM_WHEN_RUN(call) static_assert(true)
 #endif

@@ -150,7 +150,7 @@ public:
 } // namespace detail
 
 /// Reads a length of more than zero, in millimetres. A number is whole, decimal (with a point or a comma), a fraction,
-/// or a whole number with a fraction, and has at most 12 digits. The unit is mm, cm, in (inch, inches, "), pouces or
+/// or a whole number with a fraction, and has at most 12 digits. The unit is mm, cm, in (inch, inches, `"`), pouces or
 /// lignes, abbreviated or in full. Lignes may follow pouces. Errors: not_a_length, not_a_number, number_too_large,
 /// not_positive, unit_missing, unknown_unit, trailing_text.
 /// Example: `read_length("187 mm") == 187_mm`.
