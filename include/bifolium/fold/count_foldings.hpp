@@ -33,7 +33,7 @@ struct FoldingCount {
 /// Counts the gatherings into which an uncut sheet of rows x columns leaves can be folded. All leaves must form one
 /// packet, and every pair of conjugate leaves must be joined at the gutter; with an odd number of leaves, one leaf has
 /// no conjugate. A packet and the same packet turned over count once. Sheets that lie differently on the table count
-/// separately. The function allocates memory, and the work grows fast: 5 x 8 leaves take some seconds. Precondition:
+/// separately. The function allocates memory, and the work grows fast: 5 x 8 leaves take a second or two. Precondition:
 /// rows and columns are at least 1. Errors: too_many_cells for more than 64 leaves; too_many_arrangements if more than
 /// `most_arrangements` arrangements of the half-folded sheet would have to be stored.
 Expected<FoldingCount> count_foldings(int rows, int columns, std::int64_t most_arrangements = 2'000'000);
