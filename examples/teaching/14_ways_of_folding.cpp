@@ -36,15 +36,18 @@ int main() {
     int rows, columns;
   };
   std::cout << "rows  columns  gatherings  with the fewest folds  attested\n";
-  for (auto const [rows, columns] : {Size{1, 2}, Size{2, 2}, Size{2, 4}, Size{3, 4}, Size{4, 4}}) {
+  for (auto const [rows, columns] :
+       {Size{1, 2}, Size{2, 2}, Size{2, 4}, Size{3, 4}, Size{4, 4}}) {
     auto const count = count_foldings(rows, columns).value();
     std::cout << std::setw(4) << rows << std::setw(9) << columns << std::setw(12) << count.all()
               << std::setw(23) << count.with_fewest_folds() << "  " << attested(rows, columns)
               << '\n';
   }
-  lesson::say("\nA sheet with an odd number of columns and more than one row makes no gathering: "
-              "one leaf of every row has nothing to be joined to. Three by three: " +
-              std::to_string(count_foldings(3, 3).value().all()) + ".");
-  lesson::say("Two gatherings are different if their leaves are in different orders; a gathering "
-              "and the same turned over are one.");
+  lesson::say(
+      "\nA sheet with an odd number of columns and more than one row makes no gathering: "
+      "one leaf of every row has nothing to be joined to. Three by three: " +
+      std::to_string(count_foldings(3, 3).value().all()) + ".");
+  lesson::say(
+      "Two gatherings are different if their leaves are in different orders; a gathering "
+      "and the same turned over are one.");
 }
