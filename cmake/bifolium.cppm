@@ -47,6 +47,7 @@ module;
 #include <bifolium/core/fraction_text.hpp>
 #include <bifolium/core/insertion_sort.hpp>
 #include <bifolium/core/limits.hpp>
+#include <bifolium/core/merge_sort.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/core/problem.hpp>
 #include <bifolium/core/raised.hpp>
@@ -648,6 +649,7 @@ using bifolium::lower_side;
 using bifolium::machine_laid_mould;
 using bifolium::make_up;
 using bifolium::matters;
+using bifolium::merge_sort;
 using bifolium::message;
 using bifolium::millimetres;
 using bifolium::mirrored;

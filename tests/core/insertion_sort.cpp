@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// The sort of short rows, against std::stable_sort.
+// The sorts of short and of long rows, against std::stable_sort.
 #include <bifolium/core/insertion_sort.hpp>
+#include <bifolium/core/merge_sort.hpp>
 
 #include "check.hpp"
 
@@ -25,9 +26,28 @@ TEST_CASE("a short row is sorted as std::stable_sort sorts it") {
     for (std::size_t i = 0; i < row.size(); ++i) row[i] = {static_cast<int>(draw() % 12), static_cast<int>(i)};
     auto expected = row;
     std::stable_sort(expected.begin(), expected.end(), by_first);
+    auto other = row;
     insertion_sort(row, by_first);
     REQUIRE(row == expected);
+    merge_sort(other, by_first);
+    REQUIRE(other == expected);
   }
+}
+
+TEST_CASE("a long row is sorted in n log n comparisons, and in n if it is in order") {
+  std::mt19937 draw{1455};
+  std::vector<std::pair<int, int>> row(1 << 14);
+  for (std::size_t i = 0; i < row.size(); ++i) row[i] = {static_cast<int>(draw() % 5000), static_cast<int>(i)};
+  auto expected = row;
+  std::stable_sort(expected.begin(), expected.end(), by_first);
+  std::size_t comparisons = 0;
+  auto const counted = [&](auto const& a, auto const& b) { return ++comparisons, by_first(a, b); };
+  merge_sort(row, counted);
+  CHECK(row == expected);
+  CHECK(comparisons <= row.size() * 14);
+  comparisons = 0;
+  merge_sort(row, counted);
+  CHECK(comparisons == row.size() - 1);
 }
 
 TEST_CASE("values that can only be moved are sorted, in constant expressions too, and through a span") {

@@ -197,7 +197,7 @@ inline void IdealCopy::note_blanks(Formula const& formula) {
       if (leaf >= 1 && leaf <= folded) blanks_.push_back({found->gathering, leaf, 0});
     }
   }
-  detail::merge_sort(blanks_, [](LeafOfBook const& a, LeafOfBook const& b) { return a < b; });
+  merge_sort(blanks_, [](LeafOfBook const& a, LeafOfBook const& b) { return a < b; });
   std::size_t kept = 0; // a leaf may be noted twice
   for (std::size_t i = 0; i < blanks_.size(); ++i)
     if (kept == 0 || blanks_[kept - 1] != blanks_[i]) blanks_[kept++] = blanks_[i];

@@ -10,8 +10,8 @@
 #include <bifolium/copy/detail/numbers_seen.hpp>
 #include <bifolium/copy/joints.hpp>
 #include <bifolium/copy/read_leaves_present.hpp>
+#include <bifolium/core/merge_sort.hpp>
 
-#include <algorithm>
 #include <utility>
 #include <vector>
 
@@ -79,16 +79,25 @@ private:
 
   /// Returns the number of ends before `number`.
   [[nodiscard]] std::size_t ends_before(std::int64_t number) const {
-    return static_cast<std::size_t>(std::lower_bound(ends_.begin(), ends_.end(), number) - ends_.begin());
+    std::size_t low = 0, high = ends_.size();
+    while (low < high)
+      if (auto const middle = low + (high - low) / 2; ends_[middle] < number)
+        low = middle + 1;
+      else
+        high = middle;
+    return low;
   }
 
 public:
   explicit BestChains(std::vector<LeafSpan> const& spans) {
     ends_.reserve(spans.size());
     for (auto const& span : spans) ends_.push_back(span.to);
-    std::sort(ends_.begin(), ends_.end());
-    ends_.erase(std::unique(ends_.begin(), ends_.end()), ends_.end());
-    tree_.resize(ends_.size() + 1);
+    merge_sort(ends_, [](std::int64_t a, std::int64_t b) { return a < b; });
+    std::size_t kept = 0;
+    for (auto const end : ends_)
+      if (kept == 0 || ends_[kept - 1] != end) ends_[kept++] = end;
+    ends_.resize(kept);
+    tree_.resize(kept + 1);
   }
   /// Returns the best chain that ends before `number`; it has no span if there is none.
   [[nodiscard]] Chain before(std::int64_t number) const {

@@ -6,9 +6,9 @@
 /// inference, and a plan says so.
 #pragma once
 
+#include <bifolium/core/insertion_sort.hpp>
 #include <bifolium/edition/detail/arranger.hpp>
 
-#include <algorithm>
 #include <compare>
 #include <optional>
 #include <utility>
@@ -111,12 +111,14 @@ constexpr Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages co
 inline Expected<std::vector<Plan>> plans(SheetMakeUp const& by, Pages const& pages, PartWork parts = PartWork::turned) {
   std::vector<Plan> all;
   auto const keep = [&](Plan const& plan) {
-    if (std::find(all.begin(), all.end(), plan) != all.end()) return;
+    for (auto const& other : all)
+      if (other == plan) return;
     auto const is_less = [](Plan const& a, Plan const& b) {
       if (auto const paper = a.sheets_a_copy() <=> b.sheets_a_copy(); std::is_neq(paper)) return std::is_lt(paper);
       return std::pair{a.formes(), a.blank_pages} < std::pair{b.formes(), b.blank_pages};
     };
-    all.insert(std::upper_bound(all.begin(), all.end(), plan, is_less), plan);
+    all.push_back(plan);
+    insertion_sort(all, is_less);
   };
   for (bool runs_on : {false, true}) {
     if (runs_on && pages.end_matter == 0) break;

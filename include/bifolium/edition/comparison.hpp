@@ -11,9 +11,9 @@
 /// calculated, each at most once.
 #pragma once
 
+#include <bifolium/core/merge_sort.hpp>
 #include <bifolium/edition/bill.hpp>
 
-#include <algorithm>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -156,8 +156,7 @@ class Comparer {
     std::vector<Fraction> figures(options_.size());
     std::vector<std::size_t> order(options_.size());
     for (std::size_t i = 0; i < options_.size(); ++i) figures[i] = figure(i), order[i] = i;
-    std::sort(order.begin(), order.end(),
-              [&](auto a, auto b) { return figures[a] != figures[b] ? figures[a] < figures[b] : a < b; });
+    merge_sort(order, [&](std::size_t a, std::size_t b) { return figures[a] < figures[b]; });
     return order;
   }
   [[nodiscard]] bool cost_alike(std::size_t a, std::size_t b) const {

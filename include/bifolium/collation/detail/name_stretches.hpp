@@ -5,7 +5,7 @@
 /// that they no longer overlap, and a look-up is a binary search.
 #pragma once
 
-#include <bifolium/collation/detail/merge_sort.hpp>
+#include <bifolium/core/merge_sort.hpp>
 
 #include <compare>
 #include <cstdint>

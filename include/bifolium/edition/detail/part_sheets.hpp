@@ -6,10 +6,10 @@
 /// steps.
 #pragma once
 
+#include <bifolium/core/insertion_sort.hpp>
 #include <bifolium/edition/plan.hpp>
 #include <bifolium/fold/scheme.hpp>
 
-#include <algorithm>
 #include <optional>
 #include <vector>
 
@@ -44,7 +44,7 @@ public:
     std::vector<int> parts;
     if (fewest(leaves) == impossible) return std::nullopt;
     for (; leaves > 0; leaves -= parts.back()) parts.push_back(first_[static_cast<std::size_t>(leaves)]);
-    std::sort(parts.begin(), parts.end(), [](int a, int b) { return a > b; });
+    insertion_sort(parts, [](int a, int b) { return a > b; });
     return parts;
   }
   /// Adds the parts of so many leaves to the plan, equal ones together.

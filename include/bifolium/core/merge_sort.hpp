@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A stable sort in a few lines of code. Changes and runs come almost in order, and are many only in formulas of
-/// extreme size; including <algorithm> would cost every unit with a formula more than the sort itself.
+/// Sorts rows that may be long. Most rows of the library come almost in order: changes of a formula, leaves of a copy.
+/// <algorithm> is not used, because including it costs a unit more than all sorts of the library do.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -9,10 +9,9 @@
 
 namespace bifolium {
 inline namespace v0 {
-namespace detail {
 
-/// Sorts a vector or list so that no value is `less` than the one before it; equal values keep their order. At most n log n steps,
-/// n where the values are in order already.
+/// Sorts a vector. Afterwards no value is `less` than the one before it, and equal values keep their order. The number of
+/// comparisons is at most n log n, and n if the values are in order already. The function allocates memory.
 template <class Many, class Less> constexpr void merge_sort(Many& all, Less less) {
   auto const size = all.size();
   std::size_t fall = 1;
@@ -34,6 +33,5 @@ template <class Many, class Less> constexpr void merge_sort(Many& all, Less less
   }
 }
 
-} // namespace detail
 } // namespace v0
 } // namespace bifolium
