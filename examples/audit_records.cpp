@@ -27,7 +27,9 @@ constexpr auto usage =
 Reads TSV with a header, or records of MARC 21 in MARCXML or ISO 2709, and recognises which. The columns of TSV can be in any
 order, and each can be missing or empty:
   record formula pagination leaves plates format signing gatherings height_mm width_mm height_cm binding_mm chain_lines
-  material year place
+  material year coded_year place rules
+Cells are what catalogues write: a formula or its note (Signatures: ...), a whole physical description, a size with its format.
+rules: codes of the rules that were followed, such as dcrmb or rda. Of a MARC record all of these are found in its fields.
 Writes TSV, a line for each finding and for each edit of a repair, with the header
   record finding level fields delta says rank edit_field edit_kind old new column agrees share
 A record without findings has no line. A record without a name is named by its number; in a table, by the number of its line.
@@ -68,13 +70,16 @@ Audit examined(RecordTexts const& texts, Conventions const& conventions) {
   fields.plates = texts["plates"], fields.format = texts["format"], fields.signing = texts["signing"];
   fields.gatherings = texts["gatherings"], fields.width = texts["width_mm"], fields.binding = texts["binding_mm"];
   fields.chain_lines = texts["chain_lines"], fields.material = texts["material"];
-  fields.year = texts["year"], fields.place = texts["place"];
+  fields.year = texts["year"], fields.coded_year = texts["coded_year"], fields.place = texts["place"];
   std::string centimetres;
   if (!texts["height_mm"].empty())
     fields.height = texts["height_mm"];
   else if (auto const& height = texts["height_cm"]; !height.empty())
     fields.height = centimetres = height.find("cm") == height.npos ? height + " cm" : height;
-  return examine(read_description(fields, conventions));
+  auto audit = examine(read_description(fields, conventions_of(texts["rules"], conventions)));
+  for (auto const& sentence : texts.left_out)
+    audit.findings.push_back({FindingId::part_unread, Severity::note, {}, 0, sentence, {}, {}});
+  return audit;
 }
 
 /// A source whose first bytes were looked at.

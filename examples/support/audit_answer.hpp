@@ -9,17 +9,19 @@
 
 #include <array>
 #include <string>
+#include <vector>
 
 namespace support {
 
 /// The columns that are read, and those of MARC records, which are put into them.
 inline constexpr std::array audit_columns{
-    "record",    "formula",  "pagination", "leaves",     "plates",      "format",   "signing", "gatherings",
-    "height_mm", "width_mm", "height_cm",  "binding_mm", "chain_lines", "material", "year",    "place"};
+    "record",   "formula",   "pagination", "leaves",      "plates",   "format", "signing",    "gatherings", "height_mm",
+    "width_mm", "height_cm", "binding_mm", "chain_lines", "material", "year",   "coded_year", "place",      "rules"};
 
 /// The texts of a record, by column.
 struct RecordTexts {
   std::array<std::string, audit_columns.size()> cells{};
+  std::vector<std::string> left_out{}; ///< what of the record was not read into the columns, in sentences
   [[nodiscard]] std::string const& operator[](std::string_view column) const {
     static std::string const none;
     for (std::size_t i = 0; i < audit_columns.size(); ++i)
@@ -155,6 +157,7 @@ inline std::string audit_json(std::string_view record, bifolium::Audit const& au
     object.text("id", identifier(one.id)).text("level", identifier(one.level)).add("fields", fields.written());
     if (one.delta != 0) object.number("delta", one.delta);
     object.text("says", one.says);
+    if (one.doubted) object.text("likelier_wrong", identifier(*one.doubted));
     if (!one.settle.empty()) object.text("look_at", one.settle);
     if (!one.edits.empty()) object.add("edits", edits_of(one.edits));
     findings.element(object.written());

@@ -1,8 +1,18 @@
 // SPDX-License-Identifier: MIT
 /// Records of library catalogues in MARC 21, and what they say of a book in the columns that `audit_records` reads. Where each
-/// datum is: MARC 21 Format for Bibliographic Data, Library of Congress (008, 300, 340); that signatures are in a general note
-/// (500) that begins with "Signatures:" or "Collation:" is a rule of DCRMR (6.215.44). 264 before 260, and 590 for local notes,
-/// are common practice, no source.
+/// datum is, and where that was read:
+///
+/// | datum | field | source |
+/// |---|---|---|
+/// | coded date and place | 008/06-14, /15-17 | MARC 21, Library of Congress (008, all materials) |
+/// | extent, details, dimensions, several of them | 300 $a (repeated), $b, $c (repeated), $3 | MARC 21, Library of Congress (3XX) |
+/// | format | 340 $m; in parentheses after 300 $c | MARC 21, Library of Congress (340); DCRM(B) 5D1.3 |
+/// | signatures | 500 $a with Signatures: or Collation: | DCRMR 6.215.44.1, .9 |
+/// | rules followed | 040 $e | DCRMR A1, A6 |
+/// | publication rather than manufacture | 264, second indicator 1 | MARC 21 264, Biblioteca de Catalunya's copy |
+/// | place and date of an imprint | 260 and 264 $a, $c | examples in records read; that both repeat, from memory |
+/// | local notes | 590 | common practice, no source |
+/// | codes of places | 008/15-17 | those of the table below, from records read or from memory as said there |
 #pragma once
 
 #include "audit_answer.hpp"
@@ -46,42 +56,49 @@ class MarcRecord {
   }
   static bool begins(std::string_view text, std::string_view word) { return text.substr(0, word.size()) == word; }
 
-  /// `19 cm (8vo)`, `19 x 12 cm`, `12 cm bound to 20 cm`.
-  static void dimensions(std::string text, RecordTexts& texts) {
-    if (auto const open = text.find('('); open != text.npos) {
-      auto const close = text.find(')', open);
-      if (texts["format"].empty() && close != text.npos) texts.at("format") = text.substr(open + 1, close - open - 1);
-      text.erase(open);
-    }
-    text = bare(text);
-    auto unit = std::string{text.find("mm") != text.npos ? " mm" : " cm"};
-    for (std::string_view sign : {" x ", " × "})
-      if (auto const by = text.find(sign); by != text.npos) {
-        texts.at("width_mm") = text.substr(by + sign.size());
-        text = text.substr(0, by) + unit;
-      }
-    for (std::string_view words : {" bound to ", ", in binding "})
-      if (auto const bound = text.find(words); bound != text.npos) {
-        texts.at("binding_mm") = text.substr(bound + words.size());
-        text.erase(bound);
-      }
-    texts.at("height_mm") = text;
+  /// Texts that a record gives one after another, as one; what follows a semicolon is a part of its own.
+  static void append(std::string& to, std::string const& text) {
+    if (!text.empty()) to += (to.empty() ? "" : "; ") + text;
+  }
+  /// All subfields of a code, of all fields with the tag.
+  [[nodiscard]] std::vector<std::string> all(std::string_view tag, char code) const {
+    std::vector<std::string> found;
+    for (auto const& one : fields_)
+      if (one.tag == tag)
+        for (auto const& [name, text] : one.subfields)
+          if (name == code && !bare(text).empty()) found.push_back(bare(text));
+    return found;
+  }
+  void physical(RecordTexts& texts) const {
+    for (auto const& extent : all("300", 'a')) append(texts.at("pagination"), extent);
+    for (auto const& size : all("300", 'c'))
+      if (texts["height_mm"].empty())
+        texts.at("height_mm") = size.find("mm") != size.npos || size.find("cm") != size.npos ? size : size + " cm";
+      else if (size != texts["height_mm"])
+        texts.left_out.push_back("300 $c: '" + size + "' is a second size and was not read");
+    if (auto const media = all("340", 'm'); !media.empty()) texts.at("format") = media.front();
   }
   /// "Signatures: A-K⁸ L⁴." and "Collation: 8vo: A-H⁴; 32 leaves".
   static void note(std::string const& text, RecordTexts& texts) {
-    for (std::string_view word : {"Signatures", "Collation", "Signature statement"}) {
-      if (!begins(text, word) || !texts["formula"].empty()) continue;
+    for (std::string_view word : {"Signatures", "Signature statement", "Collation", "Sigs.", "Sig."}) {
+      if (!begins(text, word)) continue;
       auto const colon = text.find(':');
       if (colon == text.npos || colon > word.size() + 60) continue;
-      auto const from = text.find_first_not_of(' ', colon + 1);
-      if (from != text.npos) texts.at("formula") = text.substr(from);
+      if (texts["formula"].empty())
+        texts.at("formula") = text;
+      else if (text != texts["formula"])
+        texts.left_out.push_back("'" + text + "' is a second note of signatures and was not read");
+      break;
     }
-    for (std::string_view lines : {"hain lines vertical", "hain lines are vertical", "ertical chain lines"})
+    for (std::string_view lines : {"hain lines vertical", "hain lines are vertical", "ertical chain lines",
+                                   "hain lines: vertical", "hainlines vertical", "ertical chainlines"})
       if (text.find(lines) != text.npos) texts.at("chain_lines") = "vertical";
-    for (std::string_view lines : {"hain lines horizontal", "hain lines are horizontal", "orizontal chain lines"})
+    for (std::string_view lines : {"hain lines horizontal", "hain lines are horizontal", "orizontal chain lines",
+                                   "hain lines: horizontal", "hainlines horizontal", "orizontal chainlines"})
       if (text.find(lines) != text.npos) texts.at("chain_lines") = "horizontal";
   }
-  /// The years of 008: one of type s, t or r; a range of type q or m. `17uu` is 1700 to 1799.
+  /// The years of 008. Of one year: s, t (and copyright), r (and the original), e (and month and day), p; of a range: q, m, i, k,
+  /// c, d, u. `17uu` is 1700 to 1799; 9999 is an end that is not reached.
   static std::string coded_years(std::string const& data) {
     if (data.size() < 15) return "";
     auto const year = [&](std::size_t at, char unknown) {
@@ -93,9 +110,37 @@ class MarcRecord {
       return digits;
     };
     auto const type = data[6];
-    auto const low = year(7, '0'), high = year(type == 'q' || type == 'm' ? 11 : 7, '9');
-    if (low.empty() || high.empty() || (type == 'n' || type == 'b')) return "";
-    return low == high ? low : low + '-' + high;
+    bool const range =
+        type == 'q' || type == 'm' || type == 'i' || type == 'k' || type == 'c' || type == 'd' || type == 'u';
+    if (!range && std::string_view{"strep"}.find(type) == std::string_view::npos) return "";
+    auto const low = year(7, '0'), high = year(range ? 11 : 7, '9');
+    if (low.empty() || low == "0000" || (range && high.empty())) return "";
+    return high.empty() || low == high || high < low ? low : low + '-' + high;
+  }
+  /// The country of 008/15-17, where the imprint names no place.
+  static std::string coded_place(std::string const& data) {
+    struct Row {
+      std::string_view code, country;
+    };
+    if (data.size() < 18) return "";
+    auto const code = trimmed(data.substr(15, 3));
+    // gw to stk: the codes in the Latin Place Names file; those after them from memory
+    for (auto const& row :
+         {Row{"gw", "Germany"},    {"fr", "France"},         {"ne", "Netherlands"},    {"sz", "Switzerland"},
+          {"it", "Italy"},         {"be", "Belgium"},        {"ru", "Russia"},         {"enk", "England"},
+          {"stk", "Scotland"},     {"ie", "Ireland"},        {"wlk", "Wales"},         {"sp", "Spain"},
+          {"po", "Portugal"},      {"au", "Austria"},        {"pl", "Poland"},         {"hu", "Hungary"},
+          {"dk", "Denmark"},       {"sw", "Sweden"},         {"no", "Norway"},         {"fi", "Finland"},
+          {"xr", "Bohemia"},       {"mau", "United States"}, {"pau", "United States"}, {"nyu", "United States"},
+          {"ctu", "United States"}})
+      if (row.code == code) return std::string{row.country};
+    return "";
+  }
+  /// The imprint: of publication, else as older records have it, else of production or manufacture.
+  [[nodiscard]] MarcField const* imprint() const {
+    auto const* found = field("264", '1');
+    if (found == nullptr) found = field("260");
+    return found != nullptr ? found : field("264");
   }
 
 public:
@@ -107,16 +152,14 @@ public:
   [[nodiscard]] RecordTexts texts() const {
     RecordTexts texts;
     if (auto const* number = field("001")) texts.at("record") = trimmed(number->data);
-    auto const* imprint = field("264", '1');
-    if (imprint == nullptr) imprint = field("260");
-    texts.at("place") = bare(subfield(imprint, 'a'));
-    texts.at("year") = bare(subfield(imprint, 'c'));
-    if (auto const* coded = field("008"); coded != nullptr && texts["year"].empty())
-      texts.at("year") = coded_years(coded->data);
-    auto const* physical = field("300");
-    texts.at("pagination") = bare(subfield(physical, 'a'));
-    if (auto const medium = subfield(field("340"), 'm'); !medium.empty()) texts.at("format") = bare(medium);
-    if (auto const size = subfield(physical, 'c'); !size.empty()) dimensions(size, texts);
+    texts.at("place") = bare(subfield(imprint(), 'a'));
+    texts.at("year") = bare(subfield(imprint(), 'c'));
+    if (auto const* coded = field("008"); coded != nullptr) {
+      texts.at("coded_year") = coded_years(coded->data);
+      if (texts["place"].empty()) texts.at("place") = coded_place(coded->data);
+    }
+    for (auto const& code : all("040", 'e')) texts.at("rules") += (texts["rules"].empty() ? "" : " ") + code;
+    physical(texts);
     for (auto const& one : fields_)
       if (one.tag == "500" || one.tag == "590") note(subfield(&one, 'a'), texts);
     return texts;

@@ -5,9 +5,12 @@
 
 #include <bifolium/book/audit.hpp>
 #include <bifolium/book/audit_weights.hpp>
+#include <bifolium/book/cataloguing_rules.hpp>
 #include <bifolium/book/description.hpp>
+#include <bifolium/book/evidence_of.hpp>
 #include <bifolium/book/examine.hpp>
 #include <bifolium/book/field.hpp>
+#include <bifolium/book/field_texts.hpp>
 #include <bifolium/book/formula_plan.hpp>
 #include <bifolium/book/read_description.hpp>
 #include <bifolium/book/sheet_grouping.hpp>

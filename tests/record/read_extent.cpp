@@ -81,11 +81,90 @@ TEST_CASE("a unit governs the numbers back to the unit before it") {
         ExtentAgrees::agrees);
 }
 
+TEST_CASE("lettered pages, by their first and last letter") { // DCRMR 6.21.421.3; the letters and sums are constructed
+  check({{"a-d, 52 p.", 56}, {"A-D pages", 4}, {"a-h p., 48 p.", 56}, {"A-I leaves", 18}, {"pp. a-d 1-52", 56}});
+  CHECK(extent("a-d, 52 p.").pagination.runs[0].numerals == Numerals::letters);
+  CHECK(extent("a-d, 52 p.").pagination.runs[0].last == 4);
+  // by the alphabet of 23 letters, unless the letters themselves are of a longer one; and it is told
+  auto const long_run = extent("a-z p.");
+  CHECK(long_run.pages() == 23);
+  REQUIRE(long_run.warnings().size() == 1);
+  CHECK(long_run.warnings()[0].problem == Problem::pages_lettered);
+  CHECK(long_run.warnings()[0].limit == 26);
+  CHECK(extent("a-j p.").pages() == 10);
+  CHECK(extent("a-j p.").warnings().empty());
+  CHECK(extent("i-x, 12 p.").pagination.runs[0].numerals == Numerals::roman); // never letters
+  CHECK(!read_extent("d-a p."));
+  CHECK(!read_extent("a-D p."));
+}
+
+TEST_CASE("words that say whether pages bear numbers") {
+  check({
+      // DCRMR 6.21.4225 has brackets; RDA's `unnumbered pages`, cards and other languages: common practice, no source
+      {"8 unnumbered pages, 234 pages", 242},
+      {"2 unnumbered leaves, xii, 234 pages", 250},
+      {"12 unnumbered pages, 15-344 pages", 342},
+      {"344 pages, 2 unnumbered pages", 346},
+      {"168 unnumbered pages", 168},
+      {"2 ff. n. ch., 52 pp.", 56},
+      {"2 ff.n.ch., 52 pp.", 56},
+      {"8 nn. ff., 400 pp.", 416},
+      {"cc. 4 n. n., 52", 112},
+      {"4 ungez. Bl., 120 S.", 128},
+      {"[4], 120 numb. l.", 248},
+      {"16 p. l., 414 numb. l., 1 l.", 862},
+      {"[2], 398 pages, [1] blank leaf", 402},
+      {"(8), 400, (4) p.", 412},
+  });
+  CHECK(extent("8 unnumbered pages, 234 pages").pagination.runs[0].numbering == Numbering::none);
+  CHECK(!extent("8 unnumbered pages, 234 pages").pagination.unpaged);
+  CHECK(extent("2 ff. n. ch., 52 pp.").pagination.runs[0].numbering == Numbering::none);
+}
+
+TEST_CASE("units in the languages of catalogues, and without their points") { // common practice, no source
+  check({{"[8], 120 c.", 256},
+         {"[8], 120 carte", 256},
+         {"1 carta, 120 p.", 122},
+         {"[4], 120 h.", 248},
+         {"[4], 120 hojas", 248},
+         {"232 páginas", 232},
+         {"[8] k., 120 s.", 136},
+         {"4 p. ℓ., 205 p.", 213},
+         {"3 p.ℓ., 9-304 p.", 302},
+         {"244p", 244},
+         {"244 pp", 244},
+         {"[4], 52 ff", 112},
+         {"12 feuillets, 40 p.", 64},
+         {"foliis 120", 240},
+         {"c. 300 p.", 300},
+         {"[8] Bl., 234 S., [1] Bl.", 252}});
+  CHECK(extent("c. 300 p.").approximate); // before a number `c.` is about, after it leaves
+  CHECK(extent("16 p. l., 414 numb. l., 1 l.").pagination.runs[0].preliminary);
+  CHECK(extent("[4], 52 S., 3 Taf.").leaves_of_plates() == 3);
+  CHECK(extent("[8], 120 c., [3] c. di tav.").leaves_of_plates() == 3);
+  CHECK(extent("viii, 256 p., front., 12 pl.").leaves_of_plates() == 12); // what is between is left unread
+  CHECK(extent("viii, 256 p., front., 12 pl.").unread.size() == 1);
+}
+
+TEST_CASE(
+    "a dash between numbers of two kinds parts two sequences") { // common practice of French catalogues, no source
+  check({{"XII-400 p.", 412},
+         {"[XII]-400 p.", 412},
+         {"[4]-XII-400-[3] p.", 419},
+         {"400-[3] p.", 403},
+         {"[209]-256 p.", 48}});
+}
+
 TEST_CASE("a correction wins over the number that is printed") {
   check({
       {"564 [that is, 56] leaves", 112}, // DCRMR 6.21.4245.2 (5B7.2)
       {"100 [i.e. 104] p.", 104},        // the same in the older words
       {"[12 i.e. 14], 30 p.", 44},       // constructed
+      // common practice, no source
+      {"[16], 414 (i.e. 416), [16] p.", 448},
+      {"[16], 414 i.e. 416, [16] p.", 448},
+      {"[16], 414 [recte 416], [16] p.", 448},
+      {"[16], 414 [sic, for 416], [16] p.", 448},
   });
   auto const plates = extent("[10], 199 [that is, 203], [33] pages, [3] folded leaves of plates"); // .4245.2
   CHECK(plates.pages() == 246);
@@ -166,6 +245,19 @@ TEST_CASE("volumes, sheets and their parts") {
   CHECK(extent("1 sheet ([1] page)").pages() == 1);
   CHECK(extent("1 folded sheet ([18] panels)").pagination.runs[0].unit == PageUnit::panels);
   CHECK(extent("1 portfolio (34 pages, 25 folded sheets)").sheets == 25);
+  // common practice, no source
+  auto const named = extent("v. 1: xii, 400 p.; v. 2: viii, 388 p.");
+  CHECK(named.volumes == 2);
+  CHECK(named.pages() == 808);
+  CHECK(named.pagination.parts() == 2);
+  CHECK(extent("Bd. I: xii, 400 S. Bd. II: 388 S.").pagination.parts() == 2);
+  for (auto text : {"2 t. en 1 v.", "2 parts in 1 volume", "2 pts. in 1", "2 Teile in 1 Bd."}) {
+    INFO(text);
+    CHECK(extent(text).volumes == 2);
+    CHECK(extent(text).bound_in == 1);
+    CHECK(extent(text).unread.empty());
+  }
+  CHECK(extent("1 broadside ([1] p.)").sheets == 1);
 }
 
 TEST_CASE("preliminary leaves may be counted again by the numbers after them") { // from memory: old catalogue cards

@@ -49,7 +49,7 @@ Made statement(Random& random) {
       made.text += worth == 2 ? " ff." : " pp.";
     }
     auto const count = random(2, 300);
-    switch (random(0, 5)) {
+    switch (random(0, 6)) {
     case 0: // so many without numbers
       made.text += " [" + std::to_string(count) + " unnumbered]";
       made.pages += worth * count;
@@ -72,6 +72,12 @@ Made statement(Random& random) {
       made.text.append(small_roman(count).view());
       made.text += ']';
       made.pages += worth * count;
+      break;
+    }
+    case 4: { // lettered: none of a to i is read in two ways
+      auto const last = random(1, 9);
+      made.text += std::string{" a-"} + static_cast<char>('a' + last - 1);
+      made.pages += worth * last;
       break;
     }
     default: {

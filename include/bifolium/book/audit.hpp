@@ -27,21 +27,25 @@ enum class FindingId : std::uint16_t {
   format_against_gatherings = 608,  ///< gatherings of this size are rare in the format
   /// a number in centimetres was probably given as millimetres, or the other way round
   height_unit = 609,
-  height_below_width = 610,       ///< the leaf is broader than high and is not described as oblong
-  year_before_paper = 611,        ///< this paper did not exist in that year
-  year_impossible = 612,          ///< the year is before printing with movable type in Europe
-  plates_in_leaves = 613,         ///< plates are counted among the leaves
-  exponent_omitted = 614,         ///< a gathering has no leaf count in the text
-  odd_gathering = 615,            ///< a gathering has an odd number of leaves
-  numbers_begin_inside = 616,     ///< page 1 is not at the beginning of a gathering
-  pages_uncounted = 617,          ///< the pagination does not say how many pages there are
+  height_below_width = 610,   ///< the leaf is broader than high and is not described as oblong
+  year_before_paper = 611,    ///< this paper did not exist in that year
+  year_impossible = 612,      ///< the year is before printing with movable type in Europe
+  plates_in_leaves = 613,     ///< plates are counted among the leaves
+  exponent_omitted = 614,     ///< a gathering has no leaf count in the text
+  odd_gathering = 615,        ///< a gathering has an odd number of leaves
+  numbers_begin_inside = 616, ///< page 1 is not at the beginning of a gathering
+  /// the pagination does not say how many pages there are, or pages without numbers are not in it
+  pages_uncounted = 617,
   part_unread = 618,              ///< a text was not read
   format_differs = 619,           ///< the format statement differs from the format in the formula
   gatherings_differ = 620,        ///< the statement of gatherings ("in fours") differs from the formula
   cover_below_leaf = 621,         ///< the binding is lower than the leaf
   signing_beyond_gathering = 622, ///< more leaves are described as signed than the gatherings have
   numbers_begin_on_verso = 623,   ///< odd page numbers would be on versos
-  not_searched = 624              ///< the formula or pagination is too long for a search for repairs
+  not_searched = 624,             ///< the formula or pagination is too long for a search for repairs
+  dates_contradict = 625,         ///< the date of the imprint and the coded date have no common year
+  date_numerals_differ = 626,     ///< the year in Roman numerals differs from the one supplied in arabic figures
+  read_with_doubt = 627           ///< a text was read and may mean something else
 };
 
 /// Returns the identifier of a finding: `pages_contradict`.
@@ -69,7 +73,10 @@ enum class FindingId : std::uint16_t {
                                 "cover_below_leaf",
                                 "signing_beyond_gathering",
                                 "numbers_begin_on_verso",
-                                "not_searched"};
+                                "not_searched",
+                                "dates_contradict",
+                                "date_numerals_differ",
+                                "read_with_doubt"};
   return names[static_cast<std::size_t>(id) - 601];
 }
 
@@ -137,9 +144,10 @@ struct Finding {
   FieldSet fields{}; ///< the fields with the contradiction
   /// pages or leaves too many (more than 0) or too few (less than 0); 0 if no number is concerned
   std::int64_t delta{};
-  std::string says{};        ///< one sentence with the values of the fields
-  std::string settle{};      ///< what to look at in the book to decide; may be empty
-  std::vector<Edit> edits{}; ///< edits that add a missing leaf count; empty for other kinds
+  std::string says{};             ///< one sentence with the values of the fields
+  std::string settle{};           ///< what to look at in the book to decide; may be empty
+  std::vector<Edit> edits{};      ///< edits that add a missing leaf count; empty for other kinds
+  std::optional<Field> doubted{}; ///< the field that is probably wrong, if one can be named
 };
 
 /// Returns the text of a field after those of the edits that belong to this field. Precondition: the edits were made

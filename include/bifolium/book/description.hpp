@@ -32,11 +32,18 @@ enum class BlankLeaves : std::uint8_t {
   left_out ///< no blank leaf is counted
 };
 
-/// The conventions of a catalogue, from its rules (040 $e) or otherwise known.
+/// What a catalogue does with pages that bear no numbers.
+enum class PagesWithoutNumbers : std::uint8_t {
+  counted, ///< all are counted, in brackets, as by the rules for rare books
+  left_out ///< those at the ends may be left out: fewer pages than the formula has are no contradiction
+};
+
+/// The conventions of a catalogue, from its rules (`conventions_of`, book/cataloguing_rules.hpp) or otherwise known.
 struct Conventions {
   Omitted omitted{};                ///< the meaning of a gathering without a leaf count
   std::optional<Letters> letters{}; ///< the letters used in addition to the 23; no value if unknown
   BlankLeaves blanks{};             ///< whether blank leaves are counted
+  PagesWithoutNumbers pages{};      ///< whether pages without numbers are counted
   friend constexpr bool operator==(Conventions const&, Conventions const&) = default;
 
   /// Returns the dialect in which formulas are read.
@@ -47,8 +54,16 @@ struct Conventions {
 struct UnreadField {
   Field field{};      ///< the field
   Error error{};      ///< the reason, with the column
-  std::string text{}; ///< the text: the whole field, or a parenthesis of a formula
+  std::string text{}; ///< the text: the whole field, or a part of it
   std::size_t from{}; ///< position at which it begins in the text of the field, in bytes
+  bool rest{};        ///< true if the field has a value, and this text is beside it
+};
+
+/// A text that was read and may mean something else.
+struct FieldDoubt {
+  Field field{};      ///< the field
+  Error doubt{};      ///< the doubt, with the column in the field
+  std::string text{}; ///< the text of the field
 };
 
 /// The statements of a catalogue about a book.
@@ -65,9 +80,18 @@ struct Description {
   std::optional<Stated<ChainLines>> chain_lines{};    ///< direction of the chain lines
   std::optional<Stated<Material>> material{};         ///< laid or wove paper, vellum
   std::optional<Stated<YearRange>> year{};            ///< year of printing
+  std::optional<Stated<YearRange>> coded_year{};      ///< year of printing, coded beside the imprint (MARC 21, 008)
   std::optional<Stated<Region>> place{};              ///< place of printing
   std::vector<UnreadField> unread{};                  ///< texts that could not be read
+  std::vector<FieldDoubt> doubts{};                   ///< texts that were read and are doubtful
   Conventions conventions{};                          ///< conventions of the catalogue
+
+  /// Returns true if no field, and no part of a formula, could not be read. Texts beside the values may be left.
+  [[nodiscard]] bool read_whole() const {
+    for (auto const& one : unread)
+      if (!one.rest || one.error.problem != Problem::trailing_text) return false;
+    return true;
+  }
 };
 
 } // namespace v0

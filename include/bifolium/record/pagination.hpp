@@ -22,8 +22,12 @@ enum class Numbering : std::uint8_t {
   inferred, ///< no numbers are printed, but they are known: [206], [i-iv]
   none      ///< a number of pages without numbers: [8]
 };
-/// Whether numbers are arabic or Roman.
-enum class Numerals : std::uint8_t { arabic, roman };
+/// Whether numbers are arabic or Roman, or letters take their place.
+enum class Numerals : std::uint8_t {
+  arabic,
+  roman,
+  letters ///< a-d: 1 to 4 by the alphabet of 23 letters
+};
 /// The unit that a statement counts.
 enum class PageUnit : std::uint8_t {
   pages,

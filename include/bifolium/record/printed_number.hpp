@@ -5,6 +5,7 @@
 
 #include <bifolium/collation/reference.hpp>
 #include <bifolium/core/raised.hpp>
+#include <bifolium/leaf/alphabet.hpp>
 #include <bifolium/leaf/roman.hpp>
 #include <bifolium/record/pagination.hpp>
 
@@ -142,8 +143,12 @@ struct NumberedPage {
   return found;
 }
 
-/// Writes a number in arabic or in small Roman numerals. Above 4999 it is arabic in any case.
+/// Writes a number in arabic, in small Roman numerals or as a small letter. Above 4999 Roman numerals, and above 23
+/// letters, are written in arabic.
 [[nodiscard]] inline std::string page_figure(std::int64_t number, Numerals numerals) {
+  constexpr Alphabet alphabet;
+  if (numerals == Numerals::letters && number > 0 && number <= alphabet.size())
+    return {static_cast<char>('a' + alphabet.at(static_cast<int>(number)) - 1)};
   return numerals == Numerals::roman && number > 0 && number < 5000 ? std::string{small_roman(number).view()}
                                                                     : std::to_string(number);
 }

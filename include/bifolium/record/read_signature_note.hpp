@@ -36,7 +36,9 @@ inline NoteHead note_head(std::string_view text) {
   TextCursor cursor{text};
   cursor.take_blanks();
   bool known = false;
-  for (char const* word : {"Signatures", "Signature", "Signed", "Sigs.", "Sig.", "Collation", "Formula", "Coll."})
+  for (char const* word :
+       {"Signature statement", "Signature formula", "Signature collation", "Signatures", "Signature", "Signed", "Sigs.",
+        "Sig.", "Collational formula", "Collation formula", "Collation", "Formula", "Coll."})
     known = known || cursor.take_in_any_case(word);
   if (!known) return {};
   cursor.take_blanks();

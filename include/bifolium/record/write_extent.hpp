@@ -36,7 +36,7 @@ class ExtentWriter {
   void add_numbered(std::int64_t first, std::int64_t last, std::int64_t count, Numerals numerals) {
     PageRun run{Numbering::printed, numerals};
     run.first = first, run.last = last, run.count = last - first + 1;
-    bool const lone = first == 1 && !sequences_.is_one_page(run, last, true, false);
+    bool const lone = first == 1 && numerals != Numerals::letters && !sequences_.is_one_page(run, last, true, false);
     auto words = (lone ? "" : page_figure(first, numerals) + '-') + page_figure(last, numerals);
     if (run.count != count) {
       std::int64_t const candidates[]{first - 1 + count, sequences_.counted_to(run) + count, count};

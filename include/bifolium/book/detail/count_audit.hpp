@@ -135,6 +135,7 @@ public:
     bool const on_verso = findings.look_at_versos();
     if (result == CountVerdict::agrees) audit_.leaves = facts_.leaves();
     findings.omitted_counts();
+    if (result == CountVerdict::blank_missing && book_.conventions.pages == PagesWithoutNumbers::left_out) return;
     if ((result == CountVerdict::agrees && !on_verso) || facts_.fields() < 2 || too_long()) return;
     prepare();
     propose(result == CountVerdict::agrees);

@@ -5,6 +5,7 @@
 #include <bifolium/book/description.hpp>
 #include <bifolium/book/detail/formula_places.hpp>
 #include <bifolium/book/detail/formula_shape.hpp>
+#include <bifolium/record/read_signature_note.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -17,7 +18,7 @@ class CountFacts {
   Description const& book_;
   std::optional<std::int64_t> formula_leaves_{}, pages_{};
   int blanks_{};
-  std::string formula_text_{};                // with blanks for the parentheses that could not be read
+  std::string formula_text_{}; // with blanks for the words of a note and the parentheses that could not be read
   std::vector<ChangePlace> unread_changes_{}; // those, and how many leaves they seem to add
 
   /// Returns the number of leaves a parenthesis seems to add that names a gathering or leaf the formula does not have:
@@ -45,9 +46,13 @@ class CountFacts {
     return taken;
   }
   void leave_out_unread() {
-    formula_text_ = book_.formula->text;
+    std::string_view const text = book_.formula->text;
+    auto const head = note_head(text).bytes;
+    formula_text_ = std::string(head, ' ') + formula_of_note(text.substr(head), 0);
     for (auto const& piece : book_.unread) {
-      if (piece.field != Field::formula || piece.text.empty() || piece.text[0] != '(') continue;
+      if (piece.field != Field::formula || piece.error.problem == Problem::trailing_text || piece.text.empty() ||
+          piece.text[0] != '(')
+        continue;
       auto const end = piece.from + piece.text.size();
       if (end > formula_text_.size()) continue;
       auto const added = leaves_added_by(piece.text);
@@ -93,6 +98,8 @@ public:
     bool const by_leaf = book_.pagination->value.by_leaf();
     if (missing == 1 && !by_leaf) return CountVerdict::agrees;
     if (missing > 1 && missing <= 2 * blanks_ + 1) return CountVerdict::agrees; // the formula says that it is blank
+    // pages without numbers were not counted
+    if (missing > 1 && book_.conventions.pages == PagesWithoutNumbers::left_out) return CountVerdict::blank_missing;
     bool const may_be_blank = missing > 1 && missing <= 3 && book_.conventions.blanks != BlankLeaves::counted;
     return may_be_blank ? CountVerdict::blank_missing : CountVerdict::contradicts;
   }

@@ -84,10 +84,14 @@ public:
                      {},
                      {},
                      {}};
+        bool const uncounted = missing > 3;
+        if (uncounted) note.id = FindingId::pages_uncounted;
         note.says = (with == Field::formula ? "the formula has " : "the leaves stated are ") +
                     count_of(leaves, "leaf", "leaves") + " and " + pages_say() + ": " +
-                    count_of(missing, "page", "pages") + " too few, as when a blank leaf is not counted";
-        note.settle = "whether the first or the last leaf is blank";
+                    count_of(missing, "page", "pages") + " too few, as when " +
+                    (uncounted ? "pages without numbers are" : "a blank leaf is") + " not counted";
+        note.settle =
+            uncounted ? "how many pages without numbers there are" : "whether the first or the last leaf is blank";
         audit_.findings.push_back(note);
       }
     }

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-/// Examines the fields that do not concern the number of leaves: format against size, chain lines and gatherings; the
-/// date against the paper; measurements against one another; unusual facts in the formula itself; texts that could not
-/// be read.
+/// Examines the fields that do not concern the number of leaves: the date against the paper and the coded date;
+/// measurements against one another; unusual facts in the formula itself; texts that could not be read. For the format
+/// see book/detail/format_audit.hpp.
 #pragma once
 
 #include <bifolium/book/audit.hpp>
 #include <bifolium/book/description.hpp>
+#include <bifolium/book/detail/format_audit.hpp>
 #include <bifolium/book/detail/main_sequence.hpp>
 #include <bifolium/core/message.hpp>
-#include <bifolium/evidence/infer.hpp>
 #include <bifolium/evidence/period.hpp>
 #include <bifolium/leaf/write_signature.hpp>
 
@@ -33,12 +33,24 @@ class FieldAudit {
 
   void unread() {
     for (auto const& part : book_.unread) {
-      auto const whole = part.field != Field::formula || part.text.empty() || part.text[0] != '(';
-      add(FindingId::part_unread, Severity::doubt, FieldSet{part.field},
-          std::string{identifier(part.field)} +
-              (whole ? " could not be read: " : ", '" + part.text + "' was left out: ") + sentence_of(part.error) +
-              " (column " + std::to_string(part.error.column) + ')',
-          "");
+      auto const name = std::string{identifier(part.field)};
+      auto const where = " (column " + std::to_string(part.error.column) + ')';
+      if (part.rest && part.error.problem == Problem::trailing_text)
+        add(FindingId::part_unread, Severity::note, FieldSet{part.field},
+            name + ": '" + part.text + "' was not read" + where, "");
+      else
+        add(FindingId::part_unread, Severity::doubt, FieldSet{part.field},
+            name + (part.rest ? ", '" + part.text + "' was left out: " : " could not be read: ") +
+                sentence_of(part.error) + where,
+            "");
+    }
+    for (auto const& one : book_.doubts) {
+      bool const numerals = one.doubt.problem == Problem::date_numerals_differ;
+      add(numerals ? FindingId::date_numerals_differ : FindingId::read_with_doubt,
+          numerals ? Severity::doubt : Severity::note, FieldSet{one.field},
+          std::string{identifier(one.field)} + ": " + sentence_of(one.doubt) + " (column " +
+              std::to_string(one.doubt.column) + ')',
+          numerals ? "the date as it is printed" : "");
     }
     if (book_.pagination && book_.pagination->value.unpaged)
       add(FindingId::pages_uncounted, Severity::note, FieldSet{Field::pagination},
@@ -137,7 +149,7 @@ class FieldAudit {
             "");
     }
     if (book_.height && book_.width && book_.height->value.to < book_.width->value.above) {
-      auto const format = format_stated();
+      auto const format = stated_format(book_);
       bool const broad = format && (format->shape() == Shape::oblong || format->shape() == Shape::broad ||
                                     format->kind() == Format::Kind::single_sheet);
       if (!broad)
@@ -155,6 +167,20 @@ class FieldAudit {
 
   // -- the date ------------------------------------------------------------------------------------------------------
 
+  /// The date of the imprint against the coded one. A year apart they may count by two calendars.
+  void coded_date() {
+    if (!book_.coded_year) return;
+    auto const& coded = book_.coded_year->value;
+    audit_.implied.push_back({Field::coded_year, Implied::Quantity::year, coded.from, coded.to});
+    if (!book_.year) return;
+    auto const& year = book_.year->value;
+    auto const apart = coded.from > year.to ? coded.from - year.to : year.from > coded.to ? coded.to - year.from : 0;
+    if (apart == 0) return;
+    add(FindingId::dates_contradict, apart == 1 || apart == -1 ? Severity::doubt : Severity::error,
+        FieldSet{Field::year} | Field::coded_year,
+        "the date is stated as '" + book_.year->text + "' and coded as " + book_.coded_year->text,
+        "the date on the title page or in the colophon", apart);
+  }
   void date() {
     constexpr int first_printing = 1450; // from memory: fragments printed at Mainz are dated to about 1452
     if (book_.material) {
@@ -171,101 +197,13 @@ class FieldAudit {
               "the paper against the light, and the imprint", earliest - book_.year->value.to);
       }
     }
-    if (!book_.year) return;
+    if (!book_.year) return coded_date();
     audit_.implied.push_back({Field::year, Implied::Quantity::year, book_.year->value.from, book_.year->value.to});
     if (book_.year->value.to < first_printing)
       add(FindingId::year_impossible, Severity::doubt, FieldSet{Field::year},
           "printed in " + std::to_string(book_.year->value.to) + ", before printing with movable type in Europe",
           "the figures of the imprint");
-  }
-
-  // -- the format ----------------------------------------------------------------------------------------------------
-
-  [[nodiscard]] std::optional<Format> format_stated() const {
-    if (book_.format) return book_.format->value;
-    return book_.formula ? book_.formula->value.format() : std::nullopt;
-  }
-  [[nodiscard]] LeafEvidence evidence() const {
-    LeafEvidence seen;
-    // a range is taken at its middle; a height in centimetres is of the binding as often as not, and no evidence
-    auto const measured = [](std::optional<Stated<SizeRange>> const& size) -> std::optional<millimetres> {
-      if (!size || size->value.to - size->value.above > 2) return std::nullopt;
-      return millimetres{(size->value.above + size->value.to) / 2};
-    };
-    seen.height = measured(book_.height);
-    seen.width = measured(book_.width);
-    if (book_.chain_lines) seen.chain_lines = book_.chain_lines->value;
-    if (book_.material) seen.material = book_.material->value;
-    if (book_.gatherings)
-      seen.gathering_leaves = book_.gatherings->value;
-    else if (book_.formula && gathering_count(book_.formula->value) > 2)
-      seen.gathering_leaves = main_leaves(shape_of(book_.formula->value));
-    if (book_.year) seen.year = {book_.year->value.from, book_.year->value.to};
-    if (book_.place) seen.place = book_.place->value;
-    return seen;
-  }
-  static FormatCandidate const* candidate_of(Inference const& inference, int leaves) {
-    for (auto const& one : inference)
-      if (one.format.leaves_to_sheet() == leaves) return &one;
-    return nullptr;
-  }
-  void format() {
-    if (book_.format && book_.formula && book_.formula->value.format() && !book_.formula->value.second_format() &&
-        book_.format->value.leaves_to_sheet() && book_.formula->value.format()->leaves_to_sheet() &&
-        book_.format->value.leaves_to_sheet() != book_.formula->value.format()->leaves_to_sheet())
-      add(FindingId::format_differs, Severity::error, FieldSet{Field::format} | Field::formula,
-          "the format is stated as " + std::string{book_.format->value.symbol().view()} + ", and in the formula as " +
-              std::string{book_.formula->value.format()->symbol().view()},
-          "chain lines and watermark");
-    auto const stated = format_stated();
-    if (!stated || !stated->leaves_to_sheet() || stated->kind() != Format::Kind::leaves ||
-        (book_.formula && book_.formula->value.second_format()))
-      return;
-    auto const seen = evidence();
-    if (!seen.height && seen.chain_lines == ChainLines::unknown) return;
-    auto const observation = observe(seen);
-    if (!observation) return;
-    weigh_format(*stated, infer_format(*observation));
-  }
-  /// A statement of format is seldom wrong: what speaks against it must outweigh that.
-  void weigh_format(Format stated, Inference const& inference) {
-    constexpr double statement_wrong = .03; // argued
-    constexpr double slip = 3, look_again = .5;
-    auto const* here = candidate_of(inference, *stated.leaves_to_sheet());
-    if (inference.candidates.empty() || inference.mixed) return;
-    auto const& best = inference.candidates.front();
-    if (here == &best) return;
-    auto const probability = here != nullptr && here->probability > 1e-9 ? here->probability : 1e-9;
-    auto const odds = best.probability / probability * statement_wrong;
-    if (odds < look_again) return;
-    auto strongest = EvidenceKind::size;
-    double weight = 0;
-    if (here != nullptr)
-      for (auto kind : {EvidenceKind::size, EvidenceKind::chain_lines, EvidenceKind::gathering})
-        if (here->reason(kind).seen && here->reason(kind).weight < weight)
-          weight = here->reason(kind).weight, strongest = kind;
-    // of size and gatherings alone nobody can tell: trimming and quiring explain nearly all
-    bool const paper = here == nullptr ? book_.chain_lines.has_value()
-                                       : here->reason(EvidenceKind::chain_lines).seen &&
-                                             here->reason(EvidenceKind::chain_lines).weight < -1;
-    auto const level = paper && odds > slip ? Severity::doubt : Severity::note;
-    auto const against = std::string{best.format.symbol().view()};
-    auto const format = std::string{stated.symbol().view()};
-    if (paper)
-      add(FindingId::format_against_chain_lines, level, FieldSet{Field::format} | Field::chain_lines,
-          format + " has its chain lines " +
-              (book_.chain_lines->value == ChainLines::vertical ? "horizontal" : "vertical") +
-              " as a rule, and they are said to be " +
-              (book_.chain_lines->value == ChainLines::vertical ? "vertical" : "horizontal") + "; " + against +
-              " would agree",
-          "the chain lines against the light, and where the watermark is");
-    else if (strongest == EvidenceKind::size)
-      add(FindingId::format_against_size, level, FieldSet{Field::format} | Field::height | Field::width,
-          "a leaf of that size is more often " + against + " than " + format,
-          "chain lines and watermark; size alone settles no format");
-    else
-      add(FindingId::format_against_gatherings, level, FieldSet{Field::format} | Field::gatherings,
-          "so many leaves to a gathering are more often " + against + " than " + format, "chain lines and watermark");
+    coded_date();
   }
 
 public:
@@ -281,7 +219,7 @@ public:
     }
     measures();
     date();
-    format();
+    FormatAudit{book_, audit_}.run();
   }
 };
 

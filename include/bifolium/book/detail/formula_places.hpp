@@ -87,6 +87,8 @@ class FormulaPlaces {
         auto to = item_end(from);
         for (int items = 0; items < 4 && to <= text_.size(); ++items) {
           if (reads_as(from, to, run, omitted)) {
+            // the full stop of a note does not belong to its last run
+            if (to > from && text_[to - 1] == '.' && reads_as(from, to - 1, run, omitted)) --to;
             place = {from, to};
             break;
           }

@@ -89,7 +89,9 @@ public:
 private:
   [[nodiscard]] bool one_unit() const {
     for (auto const& run : pagination_.runs)
-      if (run.unit != pagination_.runs.front().unit || run.unit == PageUnit::columns || run.starred) return false;
+      if (run.unit != pagination_.runs.front().unit || run.unit == PageUnit::columns || run.starred ||
+          run.numerals == Numerals::letters)
+        return false;
     return true;
   }
   [[nodiscard]] bool begins_with_unit() const {

@@ -7,7 +7,7 @@
 #include <bifolium/book/detail/page_places.hpp>
 #include <bifolium/book/detail/search.hpp>
 #include <bifolium/book/detail/slip_words.hpp>
-#include <bifolium/record/read_extent.hpp>
+#include <bifolium/book/detail/stated_pages.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -47,8 +47,8 @@ class RepairWriter {
       }
       auto const text = edited(stated.text, edits);
       auto const count = count_formula(text, dialect);
-      auto const without_unread =
-          facts_.unread_changes().empty() ? count : count_formula(edited(facts_.formula_text(), edits), dialect);
+      // without the words of a note and the parentheses that could not be read
+      auto const without_unread = count_formula(edited(facts_.formula_text(), edits), dialect);
       if ((count && count->leaves == variant.leaves) ||
           (without_unread && without_unread->leaves + unread == variant.leaves)) {
         repair.formula = text;
@@ -69,7 +69,7 @@ class RepairWriter {
       edits.push_back(*one);
     }
     repair.pagination = edited(stated.text, edits);
-    auto const read = read_extent(*repair.pagination);
+    auto const read = read_stated_pages(*repair.pagination);
     if (!read || read->pages() != variant.shape.pages()) return false;
     for (std::size_t i = 0; i < edits.size(); ++i)
       repair.edits.push_back(edit_of(Field::pagination, variant.edits[i].kind, stated.text, stated.column, edits[i]));

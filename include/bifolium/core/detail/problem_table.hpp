@@ -293,6 +293,8 @@ BIFOLIUM_PROBLEM(314, pages_without_unit, "'{found}' has no unit: the unit befor
 BIFOLIUM_PROBLEM(315, pages_lettered, "'{found}' was counted by the alphabet of 23 letters; by that of 26 it is {limit}")
 /// A range of leaves longer than any gathering is signed.
 BIFOLIUM_PROBLEM(316, signing_range_too_long, "'{found}' names more than {limit} leaves one by one: write the gathering alone for all its leaves")
+/// Doubtful: `[8], 205`, without a word for what is counted.
+BIFOLIUM_PROBLEM(317, pages_taken, "'{found}' does not say what it counts: pages were taken")
 
 // 320-339: dates and places of printing, as catalogues state them
 /// Doubtful: `MDCCXXV [1752]`.

@@ -44,12 +44,14 @@ protected:
     auto const from = cursor_.at();
     char const close = cursor_.take('[') ? ']' : cursor_.take('(') ? ')' : '\0';
     cursor_.take_blanks();
-    if (close == '\0' || !take_correction_word(cursor_)) return cursor_.go_to(here), std::nullopt;
+    // 414 i.e. 416: without brackets the sign = alone is too little
+    if ((close == '\0' && cursor_.peek() == '=') || !take_correction_word(cursor_))
+      return cursor_.go_to(here), std::nullopt;
     cursor_.take_blanks();
     auto const truly = figure();
     cursor_.take_blanks();
     static_cast<void>(cursor_.take('?'));
-    if (truly.value < 1 || !cursor_.take(close)) return cursor_.error_from(from, problem());
+    if (truly.value < 1 || (close != '\0' && !cursor_.take(close))) return cursor_.error_from(from, problem());
     if (truly.value > most) return cursor_.error_from(from, Problem::number_too_large);
     run.true_at = truly.at;
     if (run.numbering == Numbering::none)
@@ -106,8 +108,10 @@ protected:
     run = as_number;
     if (next != figure.value + 1 && figure.value <= 16) warn(Problem::bracket_read_as_number, from);
   }
+  /// [8], and (8) as dealers write it.
   std::optional<Error> bracketed(std::uint8_t series, bool starred) {
     auto const from = cursor_.at();
+    char const close = cursor_.peek() == '(' ? ')' : ']';
     cursor_.skip(1);
     cursor_.take_blanks();
     auto const first = figure();
@@ -136,14 +140,58 @@ protected:
       if (auto error = wrong(truly, from)) return error;
       run.count = truly.value, run.true_at = truly.at;
     }
-    if (!cursor_.take(']')) return cursor_.error_from(from, problem());
-    if (lone && cursor_.take_dash()) return opened_range(first, series, starred, from);
-    if (lone && !said && !extent_) {
+    if (!cursor_.take(close)) return cursor_.error_from(from, problem());
+    bool const parts = lone && dash_parts(first);
+    if (lone && !parts && cursor_.take_dash()) return opened_range(first, series, starred, from);
+    if (lone && !said && !extent_ && !said_unnumbered()) {
       run.series = series, run.starred = starred;
       decide_bracket(run, first, from);
       if (run.numbering == Numbering::none) run.series = 0, run.starred = false;
     }
-    return finish(run, from, !lone);
+    auto const error = finish(run, from, !lone);
+    if (!error && parts) cursor_.take_dash();
+    return error;
+  }
+  /// XII-400, [8]-xii, 400-[3]: a dash between numbers of two kinds, or that go back, parts two sequences.
+  [[nodiscard]] bool dash_parts(Figure const& first) {
+    auto const here = cursor_.at();
+    bool parts = false;
+    if (cursor_.take_dash()) {
+      bool const bracket = cursor_.take('[');
+      auto const next = figure();
+      parts = next.value > 0 && (next.numerals != first.numerals || (bracket && next.value < first.value));
+    }
+    return cursor_.go_to(here), parts;
+  }
+  /// The word after the number, or after its unit, says that the pages bear none: 8 unnumbered pages, 2 ff. n. ch.
+  [[nodiscard]] bool said_unnumbered() const {
+    auto look = cursor_;
+    bool unnumbered = false;
+    look.take_blanks();
+    if (take_numbering_words(look, unnumbered)) return unnumbered;
+    if (take_page_unit(look) == nullptr) return false;
+    look.take_blanks();
+    static_cast<void>(look.take('('));
+    take_numbering_words(look, unnumbered);
+    return unnumbered;
+  }
+  /// a-d, A-K.
+  std::optional<Error> lettered(std::uint8_t series, bool starred) {
+    auto const from = cursor_.at();
+    auto const letter = [&] { return small_letter(cursor_.peek()) - 'a' + 1; };
+    auto const first = letter();
+    cursor_.skip(1);
+    cursor_.take_dash();
+    auto const last = letter();
+    cursor_.skip(1);
+    auto const uses = [&](int one) { return first == one || last == one; };
+    Alphabet const alphabet{{uses(Alphabet::j), uses(Alphabet::u), uses(Alphabet::w)}};
+    PageRun run{Numbering::printed, Numerals::letters, series, starred};
+    run.first = alphabet.place(first), run.last = alphabet.place(last), run.count = run.last - run.first + 1;
+    run.first_at = {from, from + 1}, run.last_at = {cursor_.at() - 1, cursor_.at()};
+    if (run.count != last - first + 1)
+      read_.pagination.warn(cursor_.error(Problem::pages_lettered, {from, cursor_.at()}, last - first + 1));
+    return finish(run, from, true);
   }
   /// [3]-40: the first page bears no number.
   std::optional<Error> opened_range(Figure const& first, std::uint8_t series, bool starred, std::size_t from) {
@@ -192,7 +240,18 @@ protected:
     if (auto error = wrong(first, from)) return error;
     PageRun run{Numbering::printed, first.numerals, series, starred};
     run.first = run.last = first.value, run.count = 1, run.last_at = first.at;
+    if (dash_parts(first)) {
+      run.first = 1, run.count = first.value;
+      auto const error = finish(run, from, false);
+      cursor_.take_dash();
+      return error;
+    }
     if (cursor_.take_dash()) return range(run, first, from);
+    if (said_unnumbered()) {
+      PageRun none{Numbering::none};
+      none.count = first.value, none.last_at = first.at;
+      return finish(none, from, false);
+    }
     if (sequences_.is_one_page(run, first.value, extent_, ranges_)) return finish(run, from, extent_);
     run.first = 1, run.count = first.value;
     if (!extent_ && ranges_) warn(Problem::number_read_as_total, from);

@@ -1,17 +1,30 @@
 // SPDX-License-Identifier: MIT
 /// The common part of the readers of pages and of mistakes of numbering: numbers, arabic, Roman and raised, with or
-/// without quotation marks.
+/// without quotation marks, and letters in place of numbers.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/limits.hpp>
 #include <bifolium/core/text_cursor.hpp>
+#include <bifolium/leaf/alphabet.hpp>
 #include <bifolium/leaf/roman.hpp>
 #include <bifolium/record/extent.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
+
+/// A run of lettered pages, a-d or A-K, at the cursor: the letter that begins it, by its number among the 26; 0 where none
+/// begins. i-x and their like are Roman numerals.
+inline int letter_run(TextCursor look) {
+  auto const first = look.peek();
+  if (!is_latin_letter(first) || roman_numeral(look.rest().substr(0, 1)).bytes > 0) return 0;
+  look.skip(1);
+  auto const last = look.take_dash() ? look.peek() : '\0';
+  bool const one_case = (first >= 'a') == (last >= 'a');
+  if (!is_latin_letter(last) || is_latin_letter(look.peek(1)) || !one_case || last < first) return 0;
+  return small_letter(first) - 'a' + 1;
+}
 
 class PageScanner {
 protected:
@@ -39,6 +52,7 @@ protected:
     cursor_.skip(roman.bytes);
     return {roman.value, Numerals::roman, {from, cursor_.at()}};
   }
+  [[nodiscard]] int letter_run() const { return detail::letter_run(cursor_); }
   /// Returns the number of a sequence, as in ²1-44; 0 if there is none.
   std::uint8_t series() {
     auto const number = cursor_.take_raised_number();

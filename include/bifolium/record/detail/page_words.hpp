@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
 /// The words of statements of pages: units, plates, volumes, corrections. A longer word comes before its beginning.
 ///
-/// Rules: DCRMR 6.21 (pages, leaves, columns, volumes), the rules before it (p., v., i.e.). p. l., ff., Bl., S., carte:
-/// common practice, no source.
+/// Rules: DCRMR 6.21 (pages, leaves, columns, volumes), the rules before it (p., v., i.e.). p. l. and the words of other
+/// languages (ff., Bl., S., carte, hojas, n. ch.): common practice, no source.
 #pragma once
 
 #include <bifolium/core/text_cursor.hpp>
+#include <bifolium/leaf/roman.hpp>
 #include <bifolium/record/extent.hpp>
 
 namespace bifolium {
@@ -16,6 +17,7 @@ struct PageUnitWord {
   char const* word;
   PageUnit unit;
   bool preliminary{};
+  bool only_after{}; ///< before a number it means something else: c. 300 p.
 };
 inline constexpr PageUnitWord page_unit_words[]{
     {"preliminary leaves", PageUnit::leaves, true},
@@ -25,31 +27,58 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"p. ll.", PageUnit::leaves, true},
     {"p. l.", PageUnit::leaves, true},
     {"p.l.", PageUnit::leaves, true},
+    {"p. ℓ.", PageUnit::leaves, true},
+    {"p.ℓ.", PageUnit::leaves, true},
+    {"p. l", PageUnit::leaves, true},
+    {"páginas", PageUnit::pages},
+    {"pagine", PageUnit::pages},
     {"pages", PageUnit::pages},
     {"page", PageUnit::pages},
+    {"págs.", PageUnit::pages},
+    {"pág.", PageUnit::pages},
     {"pagg.", PageUnit::pages},
     {"pag.", PageUnit::pages},
     {"pp.", PageUnit::pages},
+    {"pp", PageUnit::pages},
     {"p.", PageUnit::pages},
+    {"p", PageUnit::pages},
     {"Seiten", PageUnit::pages},
+    {"Seite", PageUnit::pages},
     {"S.", PageUnit::pages},
+    {"sidor", PageUnit::pages},
+    {"s.", PageUnit::pages, false, true},
+    {"blz.", PageUnit::pages},
     {"leaves", PageUnit::leaves},
     {"leaf", PageUnit::leaves},
     {"lvs.", PageUnit::leaves},
+    {"feuillets", PageUnit::leaves},
+    {"feuillet", PageUnit::leaves},
     {"folios", PageUnit::leaves},
+    {"folio", PageUnit::leaves, false, true},
+    {"foliis", PageUnit::leaves},
+    {"folia", PageUnit::leaves},
     {"foll.", PageUnit::leaves},
     {"fols.", PageUnit::leaves},
     {"fol.", PageUnit::leaves},
     {"ff.", PageUnit::leaves},
+    {"ff", PageUnit::leaves},
     {"f.", PageUnit::leaves},
     {"Blätter", PageUnit::leaves},
     {"Blatt", PageUnit::leaves},
     {"Bll.", PageUnit::leaves},
     {"Bl.", PageUnit::leaves},
     {"carte", PageUnit::leaves},
+    {"carta", PageUnit::leaves},
     {"cc.", PageUnit::leaves},
+    {"c.", PageUnit::leaves, false, true},
+    {"hojas", PageUnit::leaves},
+    {"hoja", PageUnit::leaves},
+    {"h.", PageUnit::leaves, false, true},
+    {"k.", PageUnit::leaves, false, true},
     {"ll.", PageUnit::leaves},
+    {"ll", PageUnit::leaves},
     {"l.", PageUnit::leaves},
+    {"ℓ.", PageUnit::leaves},
     {"columns", PageUnit::columns},
     {"column", PageUnit::columns},
     {"cols.", PageUnit::columns},
@@ -64,6 +93,34 @@ constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
     if (word.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return &row;
   }
   return nullptr;
+}
+
+/// Takes words between a number and its unit, or after the unit, that say whether pages bear numbers: `8 unnumbered pages`,
+/// `2 ff. n. ch.`, `120 numb. l.`, `[1] blank leaf`. `unnumbered` becomes true where they bear none.
+constexpr bool take_numbering_words(TextCursor& cursor, bool& unnumbered) {
+  struct Row {
+    char const* words;
+    bool unnumbered;
+  };
+  for (auto const& row :
+       {Row{"unnumbered", true},   Row{"unnumb.", true},        Row{"unnum.", true},        Row{"unn.", true},
+        Row{"unpaged", true},      Row{"unpaginated", true},    Row{"unfoliated", true},    Row{"unsigned", true},
+        Row{"not numbered", true}, Row{"non chiffrés", true},   Row{"non chiffrées", true}, Row{"non ch.", true},
+        Row{"n. ch.", true},       Row{"n.ch.", true},          Row{"non numerate", true},  Row{"non num.", true},
+        Row{"n. num.", true},      Row{"n. n.", true},          Row{"n.n.", true},          Row{"nn.", true},
+        Row{"s. num.", true},      Row{"sin numerar", true},    Row{"sin num.", true},      Row{"s. n.", true},
+        Row{"s.n.", true},         Row{"nicht gezählte", true}, Row{"nicht gez.", true},    Row{"ungezählte", true},
+        Row{"ungez.", true},       Row{"unbezifferte", true},   Row{"blank", true},         Row{"numbered", false},
+        Row{"numb.", false},       Row{"num.", false},          Row{"numerate", false},     Row{"chiffrés", false},
+        Row{"chiffrées", false},   Row{"ch.", false},           Row{"gezählte", false},     Row{"gez.", false},
+        Row{"folded", false},      Row{"double", false}}) {
+    std::string_view const words = row.words;
+    if (words.back() == '.' ? cursor.take(words) : cursor.take_word(words)) {
+      unnumbered = unnumbered || row.unnumbered;
+      return true;
+    }
+  }
+  return false;
 }
 
 /// Takes words for plates after their number: `folded leaves of plates`; missing if none follow.
@@ -83,11 +140,26 @@ constexpr std::optional<PageUnit> take_plates(TextCursor& cursor, bool& folded) 
     char const* words;
     PageUnit unit;
   };
-  for (auto const& [words, unit] :
-       {Row{"leaves of plates", PageUnit::leaves}, Row{"leaf of plates", PageUnit::leaves},
-        Row{"pages of plates", PageUnit::pages}, Row{"page of plates", PageUnit::pages},
-        Row{"p. of plates", PageUnit::pages}, Row{"leaves of pl.", PageUnit::leaves}, Row{"plates", PageUnit::leaves},
-        Row{"plate", PageUnit::leaves}, Row{"pls.", PageUnit::leaves}, Row{"pl.", PageUnit::leaves}})
+  for (auto const& [words, unit] : {Row{"leaves of plates", PageUnit::leaves},
+                                    Row{"leaf of plates", PageUnit::leaves},
+                                    Row{"pages of plates", PageUnit::pages},
+                                    Row{"page of plates", PageUnit::pages},
+                                    Row{"p. of plates", PageUnit::pages},
+                                    Row{"leaves of pl.", PageUnit::leaves},
+                                    Row{"plates", PageUnit::leaves},
+                                    Row{"plate", PageUnit::leaves},
+                                    Row{"planches", PageUnit::leaves},
+                                    Row{"pls.", PageUnit::leaves},
+                                    Row{"pl.", PageUnit::leaves},
+                                    Row{"Kupfertafeln", PageUnit::leaves},
+                                    Row{"Tafeln", PageUnit::leaves},
+                                    Row{"Taf.", PageUnit::leaves},
+                                    Row{"tavole", PageUnit::leaves},
+                                    Row{"tav.", PageUnit::leaves},
+                                    Row{"c. di tav.", PageUnit::leaves},
+                                    Row{"p. di tav.", PageUnit::pages},
+                                    Row{"láminas", PageUnit::leaves},
+                                    Row{"lám.", PageUnit::leaves}})
     if (std::string_view{words}.back() == '.' ? cursor.take(words) : cursor.take_word(words)) return unit;
   cursor.go_to(from);
   return std::nullopt;
@@ -96,7 +168,7 @@ constexpr std::optional<PageUnit> take_plates(TextCursor& cursor, bool& folded) 
 /// Takes `i.e.` and its like, which a corrected number follows.
 constexpr bool take_correction_word(TextCursor& cursor) {
   if (cursor.take('=')) return true;
-  for (char const* word : {"i.e.", "i. e.", "that is", "recte", "rectius"})
+  for (char const* word : {"i.e.", "i. e.", "that is", "recte", "rectius", "sic, for", "sic for"})
     if (cursor.take_in_any_case(word)) {
       cursor.take(',');
       return true;
@@ -111,13 +183,45 @@ constexpr Container take_container(TextCursor& cursor) {
     char const* word;
     Container what;
   };
-  for (auto const& [word, what] :
-       {Row{"volumes", Container::volumes}, Row{"volume", Container::volumes}, Row{"vols.", Container::volumes},
-        Row{"vol.", Container::volumes}, Row{"v.", Container::volumes}, Row{"folded sheets", Container::sheets},
-        Row{"folded sheet", Container::sheets}, Row{"sheets", Container::sheets}, Row{"sheet", Container::sheets},
-        Row{"portfolio", Container::volumes}, Row{"portfolios", Container::volumes}})
+  for (auto const& [word, what] : {Row{"volumes", Container::volumes},      Row{"volume", Container::volumes},
+                                   Row{"vols.", Container::volumes},        Row{"vol.", Container::volumes},
+                                   Row{"vols", Container::volumes},         Row{"vol", Container::volumes},
+                                   Row{"v.", Container::volumes},           Row{"v", Container::volumes},
+                                   Row{"tomes", Container::volumes},        Row{"tome", Container::volumes},
+                                   Row{"tomos", Container::volumes},        Row{"tomo", Container::volumes},
+                                   Row{"tomi", Container::volumes},         Row{"t.", Container::volumes},
+                                   Row{"Bände", Container::volumes},        Row{"Bde.", Container::volumes},
+                                   Row{"Bd.", Container::volumes},          Row{"Teile", Container::volumes},
+                                   Row{"Tle.", Container::volumes},         Row{"delen", Container::volumes},
+                                   Row{"dl.", Container::volumes},          Row{"parts", Container::volumes},
+                                   Row{"pts.", Container::volumes},         Row{"pt.", Container::volumes},
+                                   Row{"folded sheets", Container::sheets}, Row{"folded sheet", Container::sheets},
+                                   Row{"sheets", Container::sheets},        Row{"sheet", Container::sheets},
+                                   Row{"broadsides", Container::sheets},    Row{"broadside", Container::sheets},
+                                   Row{"broadsheet", Container::sheets},    Row{"portfolio", Container::volumes},
+                                   Row{"portfolios", Container::volumes}})
     if (std::string_view{word}.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return what;
   return Container::none;
+}
+
+/// Takes the name of a volume before its pages, `v. 1:`, `Bd. II:`; the number is left in `number`.
+constexpr bool take_volume_name(TextCursor& cursor, std::int64_t& number) {
+  auto const from = cursor.at();
+  for (std::string_view const word : {"volume", "vol.", "v.", "tome", "tomo", "tom.", "t.", "Bd.", "Band", "Teil",
+                                      "Tl.", "deel", "dl.", "part", "pt."}) {
+    if (!(word.back() == '.' ? cursor.take_in_any_case(word) : cursor.take_word(word))) continue;
+    cursor.take_blanks();
+    auto const arabic = cursor.take_number(9999);
+    auto const roman = arabic ? RomanNumeral{} : roman_numeral(cursor.rest().substr(0, 40));
+    if (!arabic) cursor.skip(roman.bytes);
+    cursor.take_blanks();
+    if ((arabic || roman.bytes > 0) && cursor.take(':')) {
+      number = arabic ? *arabic : roman.value;
+      return true;
+    }
+    cursor.go_to(from);
+  }
+  return false;
 }
 
 } // namespace detail

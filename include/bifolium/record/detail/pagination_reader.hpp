@@ -65,10 +65,12 @@ class PaginationReader : PageRunReader {
     if (what == Container::none) return cursor_.go_to(from), false;
     (what == Container::sheets ? read_.sheets : read_.volumes) = number;
     cursor_.take_blanks();
-    if (auto const here = cursor_.at(); cursor_.take_word("in")) {
+    if (auto const here = cursor_.at(); cursor_.take_word("in") || cursor_.take_word("en")) {
       cursor_.take_blanks();
       read_.bound_in = cursor_.take_number(most);
       if (!read_.bound_in) cursor_.go_to(here);
+      cursor_.take_blanks();
+      if (read_.bound_in) static_cast<void>(take_container(cursor_)); // 2 parts in 1 v.
       cursor_.take_blanks();
     }
     if (cursor_.take('(')) ++depth_;
@@ -89,9 +91,12 @@ class PaginationReader : PageRunReader {
     auto const here = cursor_.at();
     bool const bracket = cursor_.take('[') || cursor_.take('(');
     bool found = false;
-    for (char const* word : {"unpaged", "unfoliated", "unnumbered", "unp."})
-      found = found || (cursor_.take(word) && (read_.pagination.unpaged = true));
-    for (char const* words : {"in various pagings", "various pagings", "various foliations", "in various foliations"})
+    for (char const* word : {"unpaged", "unpaginated", "unpag.", "not paginated", "unfoliated", "unnumbered", "unp."})
+      found = found || cursor_.take(word);
+    if (found && runs().empty()) read_.pagination.unpaged = true; // after a number it says of that number alone
+    for (char const* words :
+         {"in various pagings", "various pagings", "various paginations", "various pagination", "multiple pagings",
+          "in multiple pagings", "in various paginations", "various foliations", "in various foliations"})
       found = found || (wanted_extent_ && cursor_.take(words) && (read_.various_pagings = true));
     found = found || (cursor_.take("incomplete") && (read_.pagination.incomplete = true));
     if (!found) return cursor_.go_to(here), false;
@@ -101,7 +106,20 @@ class PaginationReader : PageRunReader {
   bool take_approximately() {
     for (char const* word : {"approximately", "approx.", "about", "ca.", "circa"})
       if (cursor_.take(word)) return approximate_ = true;
-    return false;
+    auto look = cursor_;
+    if (!look.take("c.")) return false;
+    look.take_blanks();
+    if (!look.at_digit() && look.peek() != '[') return false; // 120 c. are leaves
+    cursor_ = look;
+    return approximate_ = true;
+  }
+  /// `v. 2:` begins a part of its own.
+  bool take_name_of_volume() {
+    std::int64_t number = 0;
+    if (!wanted_extent_ || !take_volume_name(cursor_, number)) return false;
+    if (!runs().empty() && runs().back().part == part_ && part_ < UINT16_MAX) ++part_, sequences_.begin_part();
+    if (number > read_.volumes.value_or(0)) read_.volumes = number;
+    return true;
   }
   bool take_separator() {
     if (cursor_.peek() == ';' && !size_follows()) {
@@ -120,7 +138,15 @@ class PaginationReader : PageRunReader {
     auto const c = cursor_.peek();
     auto const roman = roman_numeral(cursor_.rest().substr(0, 40)).bytes;
     return c == '[' || c == '*' || cursor_.at_digit() || superscript_digit(cursor_.character().value) >= 0 ||
-           (roman > 0 && !is_latin_letter(cursor_.peek(roman)));
+           (roman > 0 && !is_latin_letter(cursor_.peek(roman))) || letter_run() > 0 || parenthesis_of_number();
+  }
+  /// (8), a number alone in parentheses.
+  [[nodiscard]] bool parenthesis_of_number() const {
+    auto look = cursor_;
+    if (!look.take('(')) return false;
+    auto const roman = roman_numeral(look.rest().substr(0, 40)).bytes;
+    if (!look.take_number()) look.skip(roman);
+    return look.at() > cursor_.at() + 1 && look.peek() == ')';
   }
   /// True before `; 20 cm` and `19 x 12 cm`: the extent ends there.
   [[nodiscard]] bool size_follows() const {
@@ -142,12 +168,34 @@ class PaginationReader : PageRunReader {
     auto const of_series = series();
     bool const starred = cursor_.take('*');
     auto const number = cursor_.at(), runs_before = runs().size();
-    auto const error = cursor_.peek() == '[' ? bracketed(of_series, starred) : numbered(of_series, starred);
+    bool const bracket = cursor_.peek() == '[' || cursor_.peek() == '(';
+    auto const error = bracket            ? bracketed(of_series, starred)
+                       : letter_run() > 0 ? lettered(of_series, starred)
+                                          : numbered(of_series, starred);
     if (error) return error;
     if (from < number) runs()[runs_before].at.from = from;
     if (approximate_ && approximate_run_ > runs_before) approximate_run_ = runs_before;
     approximate_ = false;
     return error;
+  }
+  /// Where in what is not read plates are listed again, as in `front., 12 pl.`: their comma, or the end of the text.
+  [[nodiscard]] std::size_t plates_after(std::size_t from) {
+    auto const text = cursor_.text();
+    auto const here = cursor_.at();
+    auto end = text.size();
+    int depth = 0;
+    // what ` : ` and ` ; ` begin is no part of the extent
+    for (auto at = from; at < text.size() && end == text.size() && text[at] != ':' && text[at] != ';'; ++at) {
+      depth += text[at] == '(' || text[at] == '[' ? 1 : text[at] == ')' || text[at] == ']' ? -1 : 0;
+      if (text[at] != ',' || depth != 0) continue;
+      cursor_.go_to(at + 1);
+      cursor_.take_blanks();
+      bool found = false;
+      auto const error = plates(found);
+      if (!error && found) read_.plates.pop_back(), end = at;
+    }
+    cursor_.go_to(here);
+    return end;
   }
   /// What cannot be read after the pages is left unread; before them it is an error.
   std::optional<Error> leave_rest() {
@@ -157,9 +205,10 @@ class PaginationReader : PageRunReader {
       from = runs()[group_].at.from;
       runs().resize(group_);
     }
-    auto to = cursor_.text().size();
+    auto const end = plates_after(from);
+    auto to = end;
     while (to > from && cursor_.text()[to - 1] == ' ') --to;
-    cursor_.go_to(cursor_.text().size());
+    cursor_.go_to(end);
     if (cursor_.text().substr(from, to - from) == ".") return std::nullopt;
     read_.unread.push_back({from, to});
     if (!extent_) warn(Problem::text_not_read, from);
@@ -168,9 +217,11 @@ class PaginationReader : PageRunReader {
   std::optional<Error> next() {
     if (take_separator()) return std::nullopt;
     auto const c = cursor_.peek();
-    bool const letter = is_latin_letter(c), bracket = c == '[' || c == '(';
+    bool const letter = is_latin_letter(c) || static_cast<unsigned char>(c) >= 0x80, bracket = c == '[' || c == '(';
     if ((letter || (bracket && is_latin_letter(cursor_.peek(1)))) && take_remark()) return std::nullopt;
-    if (letter && (take_approximately() || (any_ && unit()))) return std::nullopt;
+    if (letter && (take_name_of_volume() || take_approximately())) return std::nullopt;
+    bool unnumbered = false; // the run before has taken it into account
+    if (letter && any_ && (unit() || take_numbering_words(cursor_, unnumbered))) return std::nullopt;
     if (any_ && !extent_ && begins_faults()) return faults();
     if (wanted_extent_ && is_digit(c) && container()) return std::nullopt;
     bool found = false;
@@ -189,7 +240,11 @@ public:
   Expected<Extent> read() {
     if (is_too_long(cursor_.text(), limits_)) return too_long(limits_);
     cursor_.take_blanks();
-    if (auto const* first = take_page_unit(cursor_)) extent_ = false, unit_seen_ = true, unit_ = *first;
+    auto const begin = cursor_.at();
+    if (auto const* first = take_page_unit(cursor_); first != nullptr && !first->only_after)
+      extent_ = false, unit_seen_ = true, unit_ = *first;
+    else
+      cursor_.go_to(begin);
     while (true) {
       cursor_.take_blanks();
       if (cursor_.at_end()) break;

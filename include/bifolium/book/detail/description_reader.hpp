@@ -1,0 +1,300 @@
+// SPDX-License-Identifier: MIT
+/// Reads the texts of a description one by one. Each reader of record/, collation/, core/ and paper/ says what it left unread and
+/// what it doubts; here that is kept with the name of the field.
+#pragma once
+
+#include <bifolium/book/description.hpp>
+#include <bifolium/book/detail/stated_pages.hpp>
+#include <bifolium/book/field_texts.hpp>
+#include <bifolium/core/read_date.hpp>
+#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/evidence/read_seen.hpp>
+#include <bifolium/paper/read_place.hpp>
+#include <bifolium/record/read_format_statement.hpp>
+#include <bifolium/record/read_signature_note.hpp>
+#include <bifolium/record/read_size.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class DescriptionReader {
+  FieldTexts const& texts_;
+  Description book_{};
+
+  void unread(Field field, Error const& error, std::string_view text, std::size_t from = 0) {
+    book_.unread.push_back({field, error, std::string{text}, from});
+  }
+  /// Text beside the value of a field.
+  void rest(Field field, std::string_view text, TextSpan span) {
+    while (!span.empty() && is_trimmed(text[span.to - 1])) --span.to;
+    while (!span.empty() && is_trimmed(text[span.from])) ++span.from;
+    if (span.empty()) return;
+    auto const error = TextCursor{text}.error(Problem::trailing_text, span);
+    book_.unread.push_back({field, error, std::string{span.of(text)}, span.from, true});
+  }
+  static bool is_trimmed(char c) { return c == ' ' || c == ',' || c == ';' || c == '.' || c == ':'; }
+  void doubt(Field field, std::vector<Error> const& warnings, std::string_view text) {
+    for (auto const& one : warnings) book_.doubts.push_back({field, one, std::string{text}});
+  }
+  template <class T> static Stated<T> stated(T value, std::string_view text, std::uint32_t column = 1) {
+    return {static_cast<T&&>(value), std::string{text}, column};
+  }
+  /// The field, if there is a text and it can be read.
+  template <class T, class Read>
+  void read(Field field, std::string_view text, std::optional<Stated<T>>& to, Read reader) {
+    if (text.empty()) return;
+    if (Expected<T> const value = reader(text))
+      to = stated(T{*value}, text);
+    else
+      unread(field, value.error(), text);
+  }
+
+  // -- the formula, and what is stated after it ----------------------------------------------------------------------
+
+  /// A formula may name a leaf that it does not have, which is a finding and no reason to give up: a parenthesis that cannot
+  /// be read is left out and kept apart.
+  void formula() {
+    if (texts_.formula.empty()) return;
+    constexpr int most_left_out = 8;
+    std::string text{texts_.formula};
+    std::vector<UnreadField> left_out;
+    auto read = read_signature_note(text, book_.conventions.dialect());
+    auto const error = read ? Error{} : read.error();
+    while (!read && left_out.size() < most_left_out) {
+      auto const at = byte_of(text, read.error().column);
+      auto const open = text.rfind('(', at), close = text.find(')', at);
+      if (open == text.npos || close == text.npos || text.find(')', open) != close) break;
+      left_out.push_back({Field::formula, read.error(), text.substr(open, close + 1 - open), open, true});
+      for (auto i = open; i <= close; ++i) text[i] = ' ';
+      read = read_signature_note(text, book_.conventions.dialect());
+    }
+    if (!read) return unread(Field::formula, error, texts_.formula);
+    for (auto const& one : left_out) book_.unread.push_back(one);
+    take(*read);
+  }
+  static std::size_t byte_of(std::string_view text, std::uint32_t column) {
+    std::size_t at = 0;
+    for (std::uint32_t c = 1; c < column && at < text.size(); ++c) at += decode(text, at).bytes;
+    return at;
+  }
+  void take(SignatureNote const& note) {
+    auto const text = texts_.formula;
+    for (auto const& one : note.formula.warnings()) take(one);
+    book_.formula = stated(Formula{note.formula}, text);
+    std::string_view const tail = note.formula.tail();
+    auto const tail_at = tail.empty() ? text.npos : text.rfind(tail);
+    if (tail_at == text.npos) return;
+    if (auto const from = pagination_place(tail); from && texts_.pagination.empty() && note.pages) {
+      auto const pages = tail.substr(*from);
+      if (auto const extent = read_stated_pages(pages))
+        book_.pagination = stated(Pagination{extent->pagination}, pages, column_of(text, tail_at + *from));
+    }
+    if (note.signing && texts_.signing.empty())
+      book_.signing = stated(Signing{*note.signing}, tail, column_of(text, tail_at));
+  }
+  /// A doubt about the formula; one that contradicts a total of leaves stated beside it is a number of leaves.
+  void take(Error const& warning) {
+    if (warning.problem == Problem::text_not_read) {
+      auto const from = byte_of(texts_.formula, warning.column);
+      rest(Field::formula, texts_.formula, {from, from + warning.found_text().size()});
+      return;
+    }
+    if (warning.problem == Problem::total_contradicts && texts_.leaves.empty() && !book_.leaves) {
+      TextCursor cursor{warning.found_text()};
+      while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
+      if (auto const number = cursor.take_number(most_number)) {
+        book_.leaves = stated(std::int64_t{*number}, warning.found_text(), warning.column);
+        return;
+      }
+    }
+    // these are findings of their own
+    for (auto const told : {Problem::odd_gathering, Problem::count_supplied, Problem::letters_skipped})
+      if (warning.problem == told) return;
+    doubt(Field::formula, {warning}, texts_.formula);
+  }
+
+  // -- numbers -------------------------------------------------------------------------------------------------------
+
+  static constexpr std::int64_t most_number = 9999999;
+  /// The first number of a text: "108 leaves", "[4] leaves of plates". What follows the number and its words is left.
+  Expected<std::int64_t> number_in(Field field, std::string_view text) {
+    for (TextCursor cursor{text}; !cursor.at_end(); cursor.skip(1)) {
+      if (!cursor.at_digit()) continue;
+      auto const from = cursor.at();
+      auto const number = cursor.take_number(most_number);
+      if (!number)
+        return error_at(Problem::number_too_large, 1, column_of(text, from), text.data() + from, text.size() - from);
+      while (cursor.peek() == ']' || cursor.peek() == ' ' || cursor.peek() == '.' || is_latin_letter(cursor.peek()))
+        cursor.skip(1);
+      rest(field, text, {cursor.at(), text.size()});
+      return *number;
+    }
+    return error_at(Problem::not_a_number, 1, 1, text.data(), text.size());
+  }
+  /// 84, "84 leaves", "[4], 80 leaves", "84 [i.e. 86] ff."
+  Expected<std::int64_t> leaves(std::string_view text) {
+    auto const extent = read_extent(text);
+    if (!extent || !extent->pagination.by_leaf()) return number_in(Field::leaves, text);
+    for (auto const span : extent->unread) rest(Field::leaves, text, span);
+    return extent->pages() / 2;
+  }
+  Expected<std::int64_t> plates(std::string_view text) {
+    auto const extent = read_extent(text);
+    auto const number = extent ? extent->leaves_of_plates() : std::nullopt;
+    if (!number || !extent->pagination.runs.empty()) return number_in(Field::plates, text);
+    for (auto const span : extent->unread) rest(Field::plates, text, span);
+    return *number;
+  }
+  /// "8", "in fours", "8s".
+  static Expected<int> gathering(std::string_view text) {
+    struct Word {
+      std::string_view word;
+      int leaves;
+    };
+    for (auto const& [word, leaves] : {Word{"twos", 2}, Word{"fours", 4}, Word{"sixes", 6}, Word{"eights", 8},
+                                       Word{"tens", 10}, Word{"twelves", 12}, Word{"sixteens", 16}})
+      if (text.find(word) != text.npos) return leaves;
+    TextCursor cursor{text};
+    while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
+    auto const number = cursor.take_number(most_leaves_in_gathering);
+    if (!number || *number < 1) return error_at(Problem::not_a_gathering_size, 1, 1, text.data(), text.size());
+    return static_cast<int>(*number);
+  }
+
+  // -- size ----------------------------------------------------------------------------------------------------------
+
+  /// A height with what is stated beside it: "19 x 12 cm (8vo)", "12 cm bound to 20 cm". A number without a unit is in
+  /// millimetres. `at`: where the text begins in the field that it is from.
+  void size(SizeStatement const& read, std::string_view text, std::uint32_t column) {
+    book_.height = stated(SizeRange{*read.height}, text, column);
+    if (read.width && texts_.width.empty()) book_.width = stated(SizeRange{*read.width}, text, column);
+    if (read.binding && texts_.binding.empty()) book_.binding = stated(SizeRange{*read.binding}, text, column);
+    if (read.formats.size() == 1 && texts_.format.empty() && !book_.format)
+      book_.format = stated(Format{read.formats[0]}, text, column);
+  }
+  void height() {
+    if (texts_.height.empty()) return;
+    auto const read = read_size(texts_.height, SheetUnit::mm);
+    if (!read) return unread(Field::height, read.error(), texts_.height);
+    for (auto const span : read->unread) rest(Field::height, texts_.height, span);
+    size(*read, texts_.height, 1);
+  }
+  Expected<SizeRange> side(Field field, std::string_view text) {
+    auto const read = read_size(text, SheetUnit::mm);
+    if (!read) return read.error();
+    for (auto const span : read->unread) rest(field, text, span);
+    return *read->height;
+  }
+
+  // -- pages ---------------------------------------------------------------------------------------------------------
+
+  /// Plates that the extent lists are the plates, unless they are stated by themselves.
+  void pagination() {
+    auto const text = texts_.pagination;
+    if (text.empty()) return;
+    auto const extent = read_stated_pages(text);
+    if (!extent) return unread(Field::pagination, extent.error(), text);
+    for (auto const span : extent->unread)
+      if (!after_extent(span)) return;
+    doubt(Field::pagination, extent->warnings(), text);
+    book_.pagination = stated(Pagination{extent->pagination}, text);
+    if (auto const plates = extent->leaves_of_plates(); plates && texts_.plates.empty())
+      book_.plates = stated(std::int64_t{*plates}, extent->plates[0].at.of(text));
+  }
+  /// What follows the pages: illustrations after ` : `, the size after ` ; `, other words. False where the words name more
+  /// pages, so that the number of them is not known.
+  bool after_extent(TextSpan span) {
+    auto const text = texts_.pagination;
+    auto words = span.of(text);
+    if (words.starts_with(":")) {
+      auto const end = words.find(" ;");
+      if (end == words.npos) return true;
+      span.from += end + 1;
+      words = span.of(text);
+    }
+    if (words.starts_with(";"))
+      if (auto const read = read_size(words.substr(1))) {
+        auto const column = column_of(text, span.from + 1);
+        for (auto const part : read->unread)
+          if (!part.of(words.substr(1)).starts_with("+"))
+            rest(Field::pagination, text, {span.from + 1 + part.from, span.from + 1 + part.to});
+        if (texts_.height.empty()) size(*read, words.substr(1), column);
+        return true;
+      }
+    if (names_pages(words)) {
+      unread(Field::pagination, TextCursor{text}.error(Problem::trailing_text, span), text);
+      return false;
+    }
+    rest(Field::pagination, text, span);
+    return true;
+  }
+
+  // -- format, date and place ----------------------------------------------------------------------------------------
+
+  template <class T> static Expected<T> word(std::string_view text) {
+    std::string lower{text};
+    for (char& c : lower) c = small_letter(c);
+    if (auto const* row = find_word<T>(lower)) return T{row->value};
+    return error_at(Problem::unknown_word, 1, 1, text.data(), text.size());
+  }
+  /// Of a book in two formats none is taken: what is said of leaves then holds for a part of it.
+  void format() {
+    if (texts_.format.empty()) return;
+    auto const read = read_format_statement(texts_.format);
+    if (!read) return unread(Field::format, read.error(), texts_.format);
+    for (auto const span : read->unread) rest(Field::format, texts_.format, span);
+    if (read->formats.size() == 1) book_.format = stated(Format{read->formats[0]}, texts_.format);
+    if (read->gatherings_of && texts_.gatherings.empty())
+      book_.gatherings = stated(int{*read->gatherings_of}, texts_.format);
+  }
+  /// Words of a title page stand around its date and place as a rule; figures among them may be another date.
+  void rest_with_figures(Field field, std::string_view text, std::vector<TextSpan> const& spans) {
+    for (auto const span : spans)
+      if (span.of(text).find_first_of("0123456789") != text.npos) rest(field, text, span);
+  }
+  void year(Field field, std::string_view text, std::optional<Stated<YearRange>>& to) {
+    if (text.empty()) return;
+    auto const date = read_date(text);
+    if (!date) return unread(field, date.error(), text);
+    rest_with_figures(field, text, date->unread);
+    doubt(field, date->warnings(), text);
+    if (date->years) to = stated(YearRange{*date->years}, text);
+  }
+  void place() {
+    if (texts_.place.empty()) return;
+    auto const place = read_place(texts_.place);
+    if (!place) return unread(Field::place, place.error(), texts_.place);
+    rest_with_figures(Field::place, texts_.place, place->unread);
+    doubt(Field::place, place->warnings(), texts_.place);
+    if (!place->not_known) book_.place = stated(place->region(), texts_.place);
+  }
+
+public:
+  DescriptionReader(FieldTexts const& texts, Conventions const& conventions) : texts_{texts} {
+    book_.conventions = conventions;
+  }
+  Description description() {
+    formula();
+    format();
+    height();
+    pagination();
+    read(Field::leaves, texts_.leaves, book_.leaves, [&](std::string_view text) { return leaves(text); });
+    read(Field::plates, texts_.plates, book_.plates, [&](std::string_view text) { return plates(text); });
+    read(Field::signing, texts_.signing, book_.signing, [](std::string_view text) { return read_signing(text); });
+    read(Field::gatherings, texts_.gatherings, book_.gatherings, gathering);
+    read(Field::width, texts_.width, book_.width, [&](std::string_view text) { return side(Field::width, text); });
+    read(Field::binding, texts_.binding, book_.binding,
+         [&](std::string_view text) { return side(Field::binding, text); });
+    read(Field::chain_lines, texts_.chain_lines, book_.chain_lines, word<ChainLines>);
+    read(Field::material, texts_.material, book_.material, word<Material>);
+    year(Field::year, texts_.year, book_.year);
+    year(Field::coded_year, texts_.coded_year, book_.coded_year);
+    place();
+    return static_cast<Description&&>(book_);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

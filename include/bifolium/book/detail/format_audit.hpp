@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+/// The format as it is stated against what the rest of the description says: the inference takes size, chain lines, gatherings,
+/// date and place as evidence, and where they argue for another format, the field that is likelier wrong is named: the statement
+/// if another format agrees with all else, or the one field without which the statement agrees.
+#pragma once
+
+#include <bifolium/book/audit.hpp>
+#include <bifolium/book/evidence_of.hpp>
+#include <bifolium/evidence/infer.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// The format of its own field, else that of the formula.
+inline std::optional<Format> stated_format(Description const& book) {
+  if (book.format) return book.format->value;
+  return book.formula ? book.formula->value.format() : std::nullopt;
+}
+
+class FormatAudit {
+  // argued, no source: how often a format, chain lines, a size and a number of leaves are stated wrongly
+  static constexpr double format_wrong = .03, chain_lines_wrong = .02, size_wrong = .02, gatherings_wrong = .01;
+  static constexpr double slip = 3, look_again = .5; // odds of a slip for a doubt, and for a note
+  Description const& book_;
+  Audit& audit_;
+
+  void add(FindingId id, Severity level, FieldSet fields, std::string says, std::string settle,
+           std::optional<Field> doubted = {}) {
+    audit_.findings.push_back(
+        {id, level, fields, 0, static_cast<std::string&&>(says), static_cast<std::string&&>(settle), {}, doubted});
+  }
+  static FormatCandidate const* candidate_of(Inference const& inference, int leaves) {
+    for (auto const& one : inference)
+      if (one.format.leaves_to_sheet() == leaves) return &one;
+    return nullptr;
+  }
+  static double probability(Inference const& inference, int leaves) {
+    constexpr double least = 1e-9;
+    auto const* one = candidate_of(inference, leaves);
+    return one != nullptr && one->probability > least ? one->probability : least;
+  }
+
+  /// Two statements of it.
+  void two_statements() {
+    if (!book_.format || !book_.formula || !book_.formula->value.format() || book_.formula->value.second_format())
+      return;
+    auto const stated = book_.format->value, of_formula = *book_.formula->value.format();
+    if (!stated.leaves_to_sheet() || !of_formula.leaves_to_sheet() ||
+        stated.leaves_to_sheet() == of_formula.leaves_to_sheet())
+      return;
+    std::optional<Field> doubted;
+    if (auto const observation = observe(evidence_of(book_))) {
+      auto const inference = infer_format(*observation);
+      auto const here = probability(inference, *stated.leaves_to_sheet()),
+                 there = probability(inference, *of_formula.leaves_to_sheet());
+      bool const told = is_measured(book_.height) || book_.chain_lines;
+      if (told && here > slip * there) doubted = Field::formula;
+      if (told && there > slip * here) doubted = Field::format;
+    }
+    auto says = "the format is stated as " + std::string{stated.symbol().view()} + ", and in the formula as " +
+                std::string{of_formula.symbol().view()};
+    if (doubted)
+      says += std::string{"; the rest of the description agrees with "} +
+              std::string{(doubted == Field::formula ? stated : of_formula).symbol().view()};
+    add(FindingId::format_differs, Severity::error, FieldSet{Field::format} | Field::formula, says,
+        "chain lines and watermark", doubted);
+  }
+
+  /// The likeliest format with other chain lines than the one stated; null where there is none.
+  static FormatCandidate const* other_chain_lines(Inference const& inference, FormatCandidate const& here) {
+    auto const against = here.reason(EvidenceKind::chain_lines).weight;
+    for (auto const& one : inference)
+      if (one.reason(EvidenceKind::chain_lines).weight > against + 1) return &one;
+    return nullptr;
+  }
+  /// The field that is likelier wrong, where `best` agrees with all that was seen: the statement, or one without which the
+  /// statement would be likely.
+  [[nodiscard]] Field doubted(Format stated, LeafEvidence const& seen, FormatCandidate const& best) const {
+    auto const leaves = *stated.leaves_to_sheet();
+    auto field = Field::format;
+    auto most = format_wrong * best.probability;
+    auto const without = [&](Field one, double wrong, LeafEvidence const& rest) {
+      auto const observation = observe(rest);
+      if (!observation) return;
+      auto const weight = wrong * probability(infer_format(*observation), leaves);
+      if (weight > most) most = weight, field = one;
+    };
+    if (seen.chain_lines != ChainLines::unknown) {
+      auto rest = seen;
+      rest.chain_lines = ChainLines::unknown;
+      without(Field::chain_lines, chain_lines_wrong, rest);
+    }
+    if (seen.height || seen.width) {
+      auto rest = seen;
+      rest.height = rest.width = std::nullopt, rest.rounded_up_to = millimetres{0.0};
+      without(book_.height ? Field::height : Field::width, size_wrong, rest);
+    }
+    if (seen.gathering_leaves) {
+      auto rest = seen;
+      rest.gathering_leaves = std::nullopt;
+      without(book_.gatherings ? Field::gatherings : Field::formula, gatherings_wrong, rest);
+    }
+    return field;
+  }
+  /// How it is said.
+  [[nodiscard]] static std::string likelier_wrong(Field field, Format stated, Format best) {
+    auto const format = std::string{stated.symbol().view()};
+    switch (field) {
+    case Field::format:
+      return "; likelier wrong is the format, since " + std::string{best.symbol().view()} + " agrees with the rest";
+    case Field::chain_lines:
+      return "; likelier wrong are the chain lines, since " + format + " agrees with the rest";
+    case Field::height:
+    case Field::width:
+      return "; likelier wrong is the size, since " + format + " agrees with the rest";
+    default:
+      return "; likelier wrong are the gatherings, since " + format + " agrees with the rest";
+    }
+  }
+  void against_chain_lines(Format stated, LeafEvidence const& seen, FormatCandidate const& best, Severity level) {
+    auto const format = std::string{stated.symbol().view()};
+    bool const vertical = seen.chain_lines == ChainLines::vertical;
+    auto const wrong = doubted(stated, seen, best);
+    add(FindingId::format_against_chain_lines, level, statement() | Field::chain_lines,
+        format + " has its chain lines " + (vertical ? "horizontal" : "vertical") +
+            " as a rule, and they are said to be " + (vertical ? "vertical" : "horizontal") + "; " +
+            std::string{best.format.symbol().view()} + " would agree" + likelier_wrong(wrong, stated, best.format),
+        "the chain lines against the light, and where the watermark is", named(wrong));
+  }
+  /// The field that states the format.
+  [[nodiscard]] FieldSet statement() const { return FieldSet{book_.format ? Field::format : Field::formula}; }
+  [[nodiscard]] Field named(Field wrong) const {
+    return wrong == Field::format && !book_.format ? Field::formula : wrong;
+  }
+
+  /// A statement of format is seldom wrong: what speaks against it must outweigh that. Chain lines across what the format has as
+  /// a rule are told in any case.
+  void weigh(Format stated, LeafEvidence const& seen, Inference const& inference) {
+    if (inference.candidates.empty() || inference.mixed) return;
+    auto const* here = candidate_of(inference, *stated.leaves_to_sheet());
+    auto const& best = inference.candidates.front();
+    auto const odds =
+        here == &best ? 0 : best.probability / probability(inference, *stated.leaves_to_sheet()) * format_wrong;
+    bool const across = here != nullptr && here->reason(EvidenceKind::chain_lines).seen &&
+                        here->reason(EvidenceKind::chain_lines).weight < -1;
+    if (auto const* other = across ? other_chain_lines(inference, *here) : nullptr)
+      return against_chain_lines(stated, seen, *other,
+                                 odds > slip && other == &best ? Severity::doubt : Severity::note);
+    if (odds < look_again) return;
+    bool const size =
+        here == nullptr || here->reason(EvidenceKind::size).weight < here->reason(EvidenceKind::gathering).weight;
+    if (size && !is_measured(book_.height) && !is_measured(book_.width)) return; // of the binding as often as not
+    // of size and gatherings alone nobody can tell: trimming and quiring explain nearly all
+    auto const against = std::string{best.format.symbol().view()}, format = std::string{stated.symbol().view()};
+    auto const wrong = doubted(stated, seen, best);
+    auto const why = likelier_wrong(wrong, stated, best.format);
+    if (size)
+      add(FindingId::format_against_size, Severity::note, statement() | Field::height | Field::width,
+          "a leaf of that size is more often " + against + " than " + format + why,
+          "chain lines and watermark; size alone settles no format", named(wrong));
+    else
+      add(FindingId::format_against_gatherings, Severity::note,
+          statement() | (book_.gatherings ? Field::gatherings : Field::formula),
+          "so many leaves to a gathering are more often " + against + " than " + format + why,
+          "chain lines and watermark", named(wrong));
+  }
+
+public:
+  FormatAudit(Description const& book, Audit& audit) : book_{book}, audit_{audit} {}
+  void run() {
+    two_statements();
+    auto const stated = stated_format(book_);
+    if (!stated || !stated->leaves_to_sheet() || stated->kind() != Format::Kind::leaves ||
+        (book_.formula && book_.formula->value.second_format()))
+      return;
+    auto const seen = evidence_of(book_);
+    // whole centimetres alone accuse nobody
+    bool const measured = is_measured(book_.height) || is_measured(book_.width);
+    if (!measured && seen.chain_lines == ChainLines::unknown) return;
+    if (auto const observation = observe(seen)) weigh(*stated, seen, infer_format(*observation));
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

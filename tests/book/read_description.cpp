@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: MIT
+// Descriptions as catalogues write them, field by field: what is read, what fills an empty field, and that no text is dropped
+// without a word. The forms are common practice where no source is named; what is right of them is arithmetic.
+#include "book_of.hpp"
+
+using namespace book;
+
+namespace {
+
+Description described(FieldTexts const& texts) { return read_description(texts); }
+std::string rests(FieldTexts const& texts) {
+  std::string all;
+  for (auto const& one : described(texts).unread)
+    if (one.rest) all += (all.empty() ? "" : " | ") + std::string{identifier(one.field)} + ": " + one.text;
+  return all;
+}
+Finding finding(Audit const& audit, FindingId id) {
+  for (auto const& one : audit.findings)
+    if (one.id == id) return one;
+  FAIL(identifier(id) << " is not among the findings");
+  return {};
+}
+bool has(Audit const& audit, FindingId id) {
+  for (auto const& one : audit.findings)
+    if (one.id == id) return true;
+  return false;
+}
+
+} // namespace
+
+TEST_CASE("a note of signatures is a formula with what is stated after it") {
+  // DCRMR 6.215.44.9 (7B9.12)
+  auto const note = described(
+      {.formula = "Collation: 8vo: A-H⁴; 32 leaves: p. [1-2] 3-62 [63-64]; $3(-H3) signed. H4 blank", .leaves = "32"});
+  REQUIRE(note.formula);
+  CHECK(leaf_count(note.formula->value) == 32);
+  REQUIRE(note.pagination);
+  CHECK(note.pagination->value.pages() == 64);
+  CHECK(note.pagination->column == 34);
+  CHECK(note.pagination->text.starts_with("p. [1-2]"));
+  REQUIRE(note.signing);
+  CHECK(note.signing->value.first == 3);
+  CHECK(examine(note).agrees());
+  // a field of its own counts more than the note
+  CHECK(described({.formula = "A-H⁴; p. [1-2] 3-62 [63-64]", .pagination = "[4] p."}).pagination->value.pages() == 4);
+  // other first words: 6.215.44.1, .44.6; shortened ones are common practice
+  for (auto text : {"Signatures: A-C⁸ D⁴.", "Sigs.: A-C⁸ D⁴", "Sig.: A-C8 D4", "Signature statement: A-C⁸ D⁴",
+                    "Signatures (in Greek): A-C⁸ D⁴", "Collation: A-C⁸ D⁴", "[superscript pi]A⁴ A-C⁸"}) {
+    INFO(text);
+    REQUIRE(described({.formula = text}).formula);
+    CHECK(leaf_count(described({.formula = text}).formula->value) == 28);
+  }
+}
+
+TEST_CASE("what a note states twice is compared") {
+  auto const audit = examine(described({.formula = "Signatures: A-H⁴; 34 leaves; p. [1-2] 3-62 [63-64]"}));
+  CHECK(finding(audit, FindingId::leaves_contradict).delta == 2);
+  REQUIRE(!audit.repairs.empty());
+  CHECK(audit.repairs[0].edits[0].field == Field::leaves);
+  CHECK(audit.repairs[0].edits[0].put == "32");
+  auto const pages = examine(described({.formula = "Signatures: A-H⁴; pp. [1-2] 3-26 [27-28]"}));
+  CHECK(finding(pages, FindingId::pages_contradict).delta == -36);
+  // a repair of a note leaves its words as they are
+  auto const repaired = examine(described({.formula = "Signatures: A-G⁸ I⁴.", .pagination = "136 p."}));
+  REQUIRE(!repaired.repairs.empty());
+  CHECK(repaired.repairs[0].formula == "Signatures: A-G⁸ H⁸ I⁴.");
+  CHECK(repaired.repairs[0].edits[0].column == 17);
+  auto const script = examine(described({.formula = "Signatures (in Greek): A-G⁸ I⁴.", .pagination = "136 p."}));
+  REQUIRE(!script.repairs.empty());
+  CHECK(script.repairs[0].formula == "Signatures (in Greek): A-G⁸ H⁸ I⁴.");
+}
+
+TEST_CASE("a physical description in one cell fills height and format") { // ISBD 0.3, DCRMR 0.2.6.1: the punctuation
+  auto const book = described({.pagination = "[8], 205, [3] p., [2] leaves of plates : ill., maps ; 20 x 12 cm (4to)"});
+  REQUIRE(book.pagination);
+  CHECK(book.pagination->value.pages() == 216);
+  CHECK(book.plates->value == 2);
+  CHECK(book.height->value == SizeRange{190, 200});
+  CHECK(book.width->value == SizeRange{110, 120});
+  CHECK(book.format->value == Format::of(4));
+  CHECK(book.height->column == 54);
+  CHECK(book.unread.empty());
+  auto const own = described({.pagination = "205 p. ; 20 cm (4to)", .format = "8vo", .height = "187 mm"});
+  CHECK(own.format->value == Format::of(8));
+  CHECK(own.height->value == SizeRange{186.5, 187.5});
+}
+
+TEST_CASE("a size says more than a height") {
+  auto const book = described({.height = "19 x 12 cm (8vo)"});
+  CHECK(book.height->value == SizeRange{180, 190});
+  CHECK(book.width->value == SizeRange{110, 120});
+  CHECK(book.format->value == Format::of(8));
+  CHECK(described({.height = "12 cm bound to 20 cm"}).binding->value == SizeRange{190, 200});  // DCRM(B) 5D1
+  CHECK(rests({.height = "33 cm, in box 34 x 25 x 6 cm"}) == "height: in box 34 x 25 x 6 cm"); // DCRMR 6.24.37
+}
+
+TEST_CASE("numbers of leaves and plates in words") {
+  auto const leaves = [](char const* text) { return described({.leaves = text}).leaves->value; };
+  CHECK(leaves("84") == 84);
+  CHECK(leaves("84 leaves") == 84);
+  CHECK(leaves("[84] ll.") == 84);
+  CHECK(leaves("[4], 80 leaves") == 84);
+  CHECK(leaves("80 [i.e. 84] leaves") == 84);
+  CHECK(leaves("168 p.") == 168); // as it is written: the slip is found by comparing
+  CHECK(described({.plates = "[4] leaves of plates (2 folded)"}).plates->value == 4);
+  CHECK(described({.plates = "4"}).plates->value == 4);
+  CHECK(described({.plates = "2 pl., 3 folded plates"}).plates->value == 5);
+}
+
+TEST_CASE("text beside a value is told as a note") {
+  struct Row {
+    FieldTexts texts;
+    char const* rests;
+  };
+  for (auto const& [texts, left] :
+       {Row{{.pagination = "[8], 160 p. see note"}, "pagination: see note"},
+        Row{{.pagination = "205 p. incl. front."}, "pagination: incl. front"},
+        Row{{.pagination = "[124] p., [2] folded woodcut maps"}, "pagination: [2] folded woodcut maps"},
+        Row{{.pagination = "205 p. + 1 map"}, "pagination: 1 map"},
+        Row{{.pagination = "205 p. : ill. ; 20 cm + 1 map"},
+            ""}, // parts of a physical description, by their punctuation
+        Row{{.leaves = "84 leaves, the last blank"}, "leaves: the last blank"},
+        Row{{.format = "8vo, uncut"}, "format: uncut"}, Row{{.height = "187 mm, cropped"}, "height: cropped"},
+        Row{{.width = "110 mm, cropped"}, "width: cropped"},
+        Row{{.binding = "190 mm (rebacked)"}, "binding: (rebacked)"},
+        Row{{.formula = "A-C⁸ D⁴; the last leaf blank"}, "formula: the last leaf blank"},
+        // words of a title page are usual around date and place; figures may be another date
+        Row{{.year = "anno Domini MDCXIV [1614]"}, ""}, Row{{.place = "Printed at London"}, ""}}) {
+    INFO(texts.pagination);
+    CHECK(rests(texts) == left);
+    auto const audit = examine(described(texts));
+    CHECK(has(audit, FindingId::part_unread) == (*left != '\0'));
+    CHECK(audit.agrees());
+  }
+}
+
+TEST_CASE("an extent that was read in part counts nothing") {
+  for (auto text : {"[8], 160 p., followed by 24 pages of music", "8 p., then 16 ff. ruled"}) {
+    INFO(text);
+    auto const book = described({.formula = "A-K⁸ L⁴", .pagination = text});
+    CHECK(!book.pagination);
+    auto const audit = examine(book);
+    CHECK(finding(audit, FindingId::part_unread).level == Severity::doubt);
+    CHECK(!has(audit, FindingId::pages_contradict));
+    CHECK(audit.repairs.empty());
+  }
+}
+
+TEST_CASE("what is read with a doubt is told as a note") {
+  auto const doubt = [](FieldTexts const& texts) {
+    auto const audit = examine(described(texts));
+    CHECK(audit.agrees());
+    return finding(audit, FindingId::read_with_doubt).says;
+  };
+  CHECK(doubt({.pagination = "[8], 205"}).starts_with("pagination: '[8], 205' does not say what it counts"));
+  CHECK(doubt({.pagination = "a-z p."}).starts_with("pagination: 'a-z' was counted by the alphabet of 23"));
+  CHECK(doubt({.year = "742"}).starts_with("year: '742' was read as 1742"));
+  CHECK(doubt({.place = "Lugduni"}).starts_with("place: 'Lugduni' is the name of"));
+  CHECK(!described({.pagination = "17 x"}).pagination); // neither a pagination nor a number
+}
+
+TEST_CASE("two statements of the date") {
+  // a reading of the numeral that differs: DCRMR 5.23.31.1 has the form, the slip is constructed
+  CHECK(finding(examine(described({.year = "MDCCXXV [1752]"})), FindingId::date_numerals_differ).level ==
+        Severity::doubt);
+  CHECK(examine(described({.year = "MDCCXXV [1725]"})).findings.empty());
+  auto const apart = examine(described({.year = "1725", .coded_year = "1752"}));
+  CHECK(finding(apart, FindingId::dates_contradict).level == Severity::error);
+  CHECK(finding(apart, FindingId::dates_contradict).delta == 27);
+  // codings of MARC 21 field 008 (itsmarc.com; a research library's cataloguing pages), with a date that they agree with
+  for (auto const& [year, coded] :
+       {std::pair{"1980 [i.e. 1981]", "1981"}, std::pair{"ca. 1946", "1946"}, std::pair{"[198-]", "198u"},
+        std::pair{"[19--]", "19uu"}, std::pair{"744 i.e. 1983 or 1984", "1983"}, std::pair{"1560?", "1560"},
+        std::pair{"circa 1580", "1575-1585"}, std::pair{"1814 or 1815", "1814-1815"},
+        std::pair{"between 1618 and 1648", "1618-1648"}, std::pair{"[17--?]", "1700-1799"},
+        std::pair{"[172-?]", "1720-1729"}, std::pair{"between 1720 and 1730", "1720-1729"}}) {
+    INFO(year);
+    CHECK(!has(examine(described({.year = year, .coded_year = coded})), FindingId::dates_contradict));
+  }
+  // Lady Day years lie a year apart
+  CHECK(finding(examine(described({.year = "1743", .coded_year = "1744"})), FindingId::dates_contradict).level ==
+        Severity::doubt);
+}
+
+TEST_CASE("rules of cataloguing say whether pages without numbers are counted") {
+  CHECK(conventions_of("dcrmb").pages == PagesWithoutNumbers::counted);
+  CHECK(conventions_of("rda dcrmr").pages == PagesWithoutNumbers::counted); // DCRMR A6: in that order
+  CHECK(conventions_of("rda").pages == PagesWithoutNumbers::left_out);
+  CHECK(conventions_of("").pages == PagesWithoutNumbers::counted);
+  CHECK(conventions_of("xyz", {.pages = PagesWithoutNumbers::left_out}).pages == PagesWithoutNumbers::left_out);
+  FieldTexts const texts{.formula = "π⁴ A-K⁸", .pagination = "160 p."};
+  CHECK(has(examine(read_description(texts, conventions_of("dcrmb"))), FindingId::pages_contradict));
+  auto const of_all_books = examine(read_description(texts, conventions_of("rda")));
+  CHECK(of_all_books.agrees());
+  CHECK(finding(of_all_books, FindingId::pages_uncounted).delta == -8);
+  CHECK(of_all_books.repairs.empty());
+  // too many pages are too many by any rules
+  CHECK(has(examine(read_description({.formula = "A-K⁸", .pagination = "170 p."}, conventions_of("rda"))),
+            FindingId::pages_contradict));
+}
+
+TEST_CASE("where the format and the rest contradict, the likelier slip is named") { // constructed; sizes as in BMC
+  auto const doubted = [](FieldTexts const& texts, FindingId id) {
+    auto const one = finding(examine(described(texts)), id);
+    REQUIRE(one.doubted);
+    return *one.doubted;
+  };
+  // a leaf of quarto size and shape with a quarto's chain lines: the statement is alone
+  CHECK(doubted({.format = "8vo", .height = "210", .width = "160", .chain_lines = "horizontal", .year = "1600"},
+                FindingId::format_against_chain_lines) == Field::format);
+  CHECK(doubted({.formula = "8°: A-K⁴", .height = "210", .width = "160", .chain_lines = "horizontal", .year = "1600"},
+                FindingId::format_against_chain_lines) == Field::formula);
+  // everything is an octavo's but the chain lines
+  CHECK(doubted({.formula = "8°: A-K⁸", .height = "165", .width = "105", .chain_lines = "horizontal", .year = "1600"},
+                FindingId::format_against_chain_lines) == Field::chain_lines);
+  // two statements, of which the leaf agrees with one
+  CHECK(doubted({.formula = "8°: A-K⁸",
+                 .format = "4to",
+                 .height = "165",
+                 .width = "105",
+                 .chain_lines = "vertical",
+                 .year = "1600"},
+                FindingId::format_differs) == Field::format);
+  CHECK(doubted({.formula = "8°: A-K⁸",
+                 .format = "4to",
+                 .height = "200",
+                 .width = "140",
+                 .chain_lines = "horizontal",
+                 .year = "1490"},
+                FindingId::format_differs) == Field::formula);
+  // whole centimetres may be of the binding, and accuse nobody alone
+  CHECK(examine(described({.format = "fol.", .height = "15 cm"})).findings.empty());
+}
+
+TEST_CASE("the evidence of a description") {
+  auto const seen = evidence_of(described(
+      {.formula = "8°: A-K⁸", .height = "19 cm", .chain_lines = "vertical", .year = "[172-]", .place = "Lipsiae"}));
+  CHECK(seen.height == 190_mm);
+  CHECK(seen.rounded_up_to == 10_mm);
+  CHECK(seen.of == MeasureOf::either);
+  CHECK(seen.gathering_leaves == 8);
+  CHECK(seen.year == YearRange{1720, 1729});
+  CHECK(seen.place == Region::germany);
+  CHECK(evidence_of(described({.height = "19 cm", .binding = "21 cm"})).of == MeasureOf::leaf);
+  auto const measured = evidence_of(described({.gatherings = "in fours", .height = "187 mm", .width = "12 cm"}));
+  CHECK(measured.rounded_up_to == 0_mm);
+  CHECK(measured.height == 187_mm);
+  CHECK(!measured.width); // not measured as the height is
+  CHECK(measured.gathering_leaves == 4);
+}
