@@ -7,9 +7,12 @@ module;
 #include <bifolium/bifolium.hpp>
 #include <bifolium/book/audit.hpp>
 #include <bifolium/book/audit_weights.hpp>
+#include <bifolium/book/cataloguing_rules.hpp>
 #include <bifolium/book/description.hpp>
+#include <bifolium/book/evidence_of.hpp>
 #include <bifolium/book/examine.hpp>
 #include <bifolium/book/field.hpp>
+#include <bifolium/book/field_texts.hpp>
 #include <bifolium/book/formula_plan.hpp>
 #include <bifolium/book/read_description.hpp>
 #include <bifolium/book/sheet_grouping.hpp>
@@ -224,6 +227,7 @@ using bifolium::BrokenPrecondition;
 using bifolium::Cancel;
 using bifolium::CastOff;
 using bifolium::CastingUnit;
+using bifolium::CataloguingRules;
 using bifolium::Cell;
 using bifolium::CellSide;
 using bifolium::Centimetre;
@@ -264,6 +268,7 @@ using bifolium::Extent;
 using bifolium::ExtentAgrees;
 using bifolium::ExtentCompared;
 using bifolium::Field;
+using bifolium::FieldDoubt;
 using bifolium::FieldSet;
 using bifolium::FieldTexts;
 using bifolium::FindRules;
@@ -390,6 +395,7 @@ using bifolium::PageSide;
 using bifolium::PageSize;
 using bifolium::PageUnit;
 using bifolium::Pages;
+using bifolium::PagesWithoutNumbers;
 using bifolium::Pagination;
 using bifolium::PaperAge;
 using bifolium::PaperCount;
@@ -525,6 +531,7 @@ using bifolium::cancel_to_paste;
 using bifolium::capital_letter;
 using bifolium::cast_off;
 using bifolium::cataloguer_words;
+using bifolium::cataloguing_rules;
 using bifolium::ceil;
 using bifolium::centimetres;
 using bifolium::central_mark_mould;
@@ -540,6 +547,7 @@ using bifolium::common_region;
 using bifolium::compare;
 using bifolium::compare_extent;
 using bifolium::compare_stated_pages;
+using bifolium::conventions_of;
 using bifolium::copies_of_account;
 using bifolium::correction_words;
 using bifolium::cost_of;
@@ -562,6 +570,7 @@ using bifolium::error_at;
 using bifolium::error_in_field;
 using bifolium::even_working;
 using bifolium::evidence_kinds;
+using bifolium::evidence_of;
 using bifolium::examine;
 using bifolium::explain_count;
 using bifolium::explain_foldings;
