@@ -11,9 +11,9 @@ inline namespace v0 {
 
 /// Rules of cataloguing by their code.
 struct CataloguingRules {
-  std::string_view code{};   ///< as field 040 $e has it: `dcrmb`
+  char const* code{};        ///< as field 040 $e has it: `dcrmb`
   PagesWithoutNumbers pages; ///< whether they are counted
-  std::string_view source{}; ///< of the code and of what the rules say
+  char const* source{};      ///< of the code and of what the rules say
 };
 
 /// The rules that are known. That blank leaves at the ends are counted where a copy has them, and not where they are only
@@ -39,7 +39,7 @@ inline constexpr CataloguingRules cataloguing_rules[]{
     auto const end = codes.find_first_of(" ,;", from);
     auto const code = codes.substr(from, end == codes.npos ? codes.npos : end - from);
     for (auto const& rules : cataloguing_rules)
-      if (rules.code == code) (rules.pages == PagesWithoutNumbers::counted ? counted : left_out) = true;
+      if (code == rules.code) (rules.pages == PagesWithoutNumbers::counted ? counted : left_out) = true;
     from = end == codes.npos ? codes.size() : end + 1;
   }
   if (counted) usual.pages = PagesWithoutNumbers::counted;
