@@ -9,7 +9,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads what can be read; the rest is in `unread`. Allocates.
+/// Reads the fields. Texts that cannot be read are in `unread`, doubtful ones in `doubts`. The function allocates memory.
+/// Example: `read_description({.format = "8vo"}).format->value == Format::of(8)`.
 [[nodiscard]] inline Description read_description(FieldTexts const& texts, Conventions const& conventions = {}) {
   return detail::DescriptionReader{texts, conventions}.description();
 }
