@@ -10,9 +10,9 @@ inline namespace v0 {
 namespace detail {
 
 class CountAudit {
-  static constexpr std::size_t most_runs = 64, most_page_runs = 32; // a search costs the square of it
+  static constexpr std::size_t most_runs = 64, most_page_runs = 32; // the time of a search grows with the square of it
   static constexpr std::size_t most_repairs = 10;
-  static constexpr double least_share = .0005; // of what comes after the first three
+  static constexpr double least_share = .0005; // for the proposals after the first three
   Description const& book_;
   AuditWeights const& weights_;
   Audit& audit_;
@@ -21,7 +21,7 @@ class CountAudit {
   std::optional<PagePlaces> page_places_{};
   SearchInput input_{};
 
-  /// Other alphabets: as printed, which is a reading; or as the book may use them, which is a repair.
+  /// Adds other alphabets: as printed, which is another reading; or as the book may use them, which is a repair.
   void other_alphabets() {
     if (book_.conventions.letters) return;
     auto const printed = facts_.letters_printed();
@@ -69,7 +69,7 @@ class CountAudit {
     input_.early = book_.year ? book_.year->value.to < 1501 : !facts_.pages();
   }
 
-  /// What agrees comes first, though something in it is unlikely.
+  /// Moves the description that agrees to the first place, even if something in it is unlikely.
   void move_first(std::size_t from) {
     for (auto i = from; i > 0; --i) {
       auto moved = static_cast<Repair&&>(audit_.repairs[i]);
@@ -77,7 +77,7 @@ class CountAudit {
       audit_.repairs[i - 1] = static_cast<Repair&&>(moved);
     }
   }
-  /// `agrees`: as it reads the description holds together.
+  /// Makes the proposals. `agrees`: the description agrees as it is.
   void propose(bool agrees) {
     Search search{input_, weights_};
     auto const& found = search.find();
@@ -100,7 +100,8 @@ class CountAudit {
     }
     if (audit_.share_none < 0) audit_.share_none = 0;
   }
-  /// Letters that are printed in the formula may be letters of their own: where that makes all agree, it is read so.
+  /// Compares the fields. Letters printed in the formula may be separate letters; if this makes all fields agree, the
+  /// formula is read in this way.
   CountVerdict verdict() {
     auto const as_read = facts_.verdict(facts_.formula_leaves());
     if (as_read == CountVerdict::agrees || !facts_.formula_leaves() || book_.conventions.letters) return as_read;

@@ -11,18 +11,18 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// How the fields stand to one another.
+/// The result of comparing the fields.
 enum class CountVerdict : std::uint8_t { agrees, blank_missing, contradicts };
 
 class CountFacts {
   Description const& book_;
   std::optional<std::int64_t> formula_leaves_{}, pages_{};
   int blanks_{};
-  std::string formula_text_{}; // with blanks for the words of a note and the parentheses that could not be read
-  std::vector<ChangePlace> unread_changes_{}; // those, and how many leaves they seem to add
+  std::string formula_text_{};                // with blanks in place of the parentheses that could not be read
+  std::vector<ChangePlace> unread_changes_{}; // those parentheses, and the number of leaves that they seem to add
 
-  /// Returns the number of leaves a parenthesis seems to add that names a gathering or leaf the formula does not have:
-  /// (-A1,2) takes two.
+  /// Returns the number of leaves that a parenthesis seems to add if it names a gathering or leaf that the formula does
+  /// not have: (-A1,2) removes two.
   [[nodiscard]] static std::int32_t leaves_added_by(std::string_view parenthesis) {
     auto const inside = parenthesis.substr(1, parenthesis.size() < 2 ? 0 : parenthesis.size() - 2);
     auto const first = inside.find_first_not_of(' ');
@@ -38,7 +38,7 @@ class CountFacts {
         continue;
       }
       if (c == ' ') continue;
-      // a part of the list that begins with another sign is another change
+      // a part of the list with another sign is another change
       if (begins && i > first && !is_digit(c) && !is_latin_letter(c)) begins = false, counted = true;
       if (begins && !counted && is_digit(c)) --taken, counted = true;
       if (!is_digit(c) && i > first && begins && counted) begins = false;
@@ -75,7 +75,7 @@ public:
   [[nodiscard]] Description const& book() const { return book_; }
   [[nodiscard]] std::optional<std::int64_t> formula_leaves() const { return formula_leaves_; }
   [[nodiscard]] std::optional<std::int64_t> pages() const { return pages_; }
-  /// Leaves that the formula notes as blank.
+  /// Returns the number of leaves that the formula notes as blank.
   [[nodiscard]] int blanks() const { return blanks_; }
   [[nodiscard]] std::string const& formula_text() const { return formula_text_; }
   [[nodiscard]] std::vector<ChangePlace> const& unread_changes() const { return unread_changes_; }
@@ -83,15 +83,15 @@ public:
   [[nodiscard]] std::optional<std::int64_t> leaves() const {
     return formula_leaves_ ? formula_leaves_ : book_.leaves ? std::optional{book_.leaves->value} : std::nullopt;
   }
-  /// Returns the number of fields say a number.
+  /// Returns the number of fields that state a number.
   [[nodiscard]] int fields() const { return (formula_leaves_ ? 1 : 0) + (pages_ ? 1 : 0) + (book_.leaves ? 1 : 0); }
-  /// The formula was read with other letters, and has so many leaves.
+  /// Sets the number of leaves of the formula after it was read with other letters.
   void take(std::int64_t formula_leaves) { formula_leaves_ = formula_leaves; }
 
   [[nodiscard]] CountVerdict pages_verdict(std::int64_t leaves) const {
     auto const missing = 2 * leaves - *pages_;
     if (missing == 0) return CountVerdict::agrees;
-    // "p. l." may be counted again by the numbers that follow
+    // the following numbers may count "p. l." again
     if (auto const total = book_.pagination->value.total();
         total.low < total.stated && 2 * leaves >= total.low && missing <= 1)
       return CountVerdict::agrees;
@@ -122,7 +122,7 @@ public:
     if (!read) return std::nullopt;
     return *read;
   }
-  /// J, U and W as they are printed at the end of a run: a letter with no other letter beside it.
+  /// Returns which of J, U and W are printed at the end of a run: a letter without another letter beside it.
   [[nodiscard]] Letters letters_printed() const {
     Letters printed;
     std::string_view const text = formula_text_;

@@ -10,7 +10,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Returns an edit of a text as an edit of a field.
+/// Converts an edit of a text to an edit of a field.
 inline Edit edit_of(Field field, SlipKind kind, std::string_view text, std::uint32_t column, TextEdit const& edit) {
   return {field,
           kind,
@@ -117,7 +117,8 @@ public:
       audit_.findings.push_back(finding);
     }
   }
-  /// Odd numbers are on rectos, so an even number of pages comes before page 1. True if that is not so.
+  /// Odd numbers are on rectos, so an even number of pages comes before page 1. Returns true, with a finding, if that
+  /// is not so.
   bool look_at_versos() {
     if (!facts_.pages() || book_.pagination->value.by_leaf()) return false;
     std::int64_t before = 0;
@@ -139,7 +140,7 @@ public:
     }
     return false;
   }
-  /// What the reader supplied for a gathering without a number of leaves, and how to write it out.
+  /// Adds the leaf counts that the reader supplied, and edits that write them.
   void omitted_counts() {
     if (!book_.formula) return;
     bool any = false;

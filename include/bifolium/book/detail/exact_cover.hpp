@@ -15,13 +15,14 @@ class ExactCover {
   static constexpr std::size_t most_listed = 20;
   using Piece = PressPieces::Piece;
 
-  /// What can be done with a state.
+  /// The results for one state.
   struct Ways {
     std::int64_t all{};
-    std::int64_t fewest{}; ///< ways of the fewest pieces
-    std::int64_t best{};   ///< and of these, of the fewest leaves over
+    std::int64_t fewest{}; ///< number of ways with the fewest pieces
+    std::int64_t best{};   ///< number of these with the fewest leaves over
     int pieces{}, left_over{};
-    int least{}, most{}; ///< leaves of sheets or parts of one that are printed, by any of the ways
+    /// the least and the greatest number of leaves of printed sheets or parts, for any of the ways
+    int least{}, most{};
   };
 
   SheetsOfBook& book_;
@@ -46,7 +47,7 @@ class ExactCover {
     if (to.best == 0 || over < to.left_over) to.left_over = over, to.best = 0;
     if (over == to.left_over) to.best += times * rest.best;
   }
-  /// Each state from the states that are left when the piece with its first unit is taken.
+  /// Computes the result of each state from the states that remain when the piece with its first unit is taken.
   void work_out() {
     ways_.resize(pieces_.states());
     ways_[0] = {1, 1, 1, 0, 0, 0, 0};
@@ -61,7 +62,7 @@ class ExactCover {
     }
   }
 
-  /// A way to fill places of deleted leaves: what is left then, and the class that each place has a unit of (-1: none).
+  /// A way to fill places of deleted leaves: the remaining state, and the class of the unit in each place (-1: none).
   struct Filling {
     std::size_t state{};
     std::int64_t times{1};
@@ -88,7 +89,7 @@ class ExactCover {
       fill(place + 1, next);
     }
   }
-  /// Ways where likes are not told apart: each piece may be taken any number of times.
+  /// Counts the ways without distinguishing interchangeable units: each piece may be taken any number of times.
   void count_likes() {
     std::vector<std::int64_t> ways(pieces_.states());
     ways[0] = 1;
@@ -98,7 +99,7 @@ class ExactCover {
     for (auto const& filling : fillings_) book_.groupings_of_likes += ways[filling.state];
   }
 
-  /// Sheets of one copy, where so many leaves are printed beside the whole sheets.
+  /// Returns the sheets of one copy if `leaves` leaves are printed in addition to the whole sheets.
   [[nodiscard]] Fraction paper(int leaves) const {
     return Fraction{book_.whole} + Fraction{leaves, book_.leaves_to_sheet};
   }
@@ -142,7 +143,7 @@ class ExactCover {
       taken.pop_back();
     }
   }
-  std::vector<std::vector<std::uint32_t>> kept_{}; // pieces of the groupings listed, in order, and places
+  std::vector<std::vector<std::uint32_t>> kept_{}; // the pieces of the listed groupings, in order, and the places
   void keep_once(SheetGrouping const& grouping, std::vector<std::uint32_t> taken) {
     insertion_sort(taken, [](auto a, auto b) { return a < b; });
     for (auto const& [unit, place] : grouping.in_places) taken.push_back(1000000 + unit * 1000 + place);
@@ -152,13 +153,13 @@ class ExactCover {
     book_.likeliest.push_back(grouping);
   }
 
-  /// In how many groupings a unit of one class and a unit of another are on one sheet.
+  /// Returns the number of groupings in which a unit of one class and a unit of another are on one sheet.
   [[nodiscard]] std::int64_t together(std::size_t a, std::size_t b) const {
     std::vector<std::uint8_t> fixed(classes().size());
     ++fixed[a], ++fixed[b];
     std::int64_t ways = 0;
     for (auto const& filling : fillings_) {
-      std::int64_t times = 1; // ways to fill the places with others than these two
+      std::int64_t times = 1; // ways to fill the places with other units than these two
       auto state = pieces_.states() - 1;
       for (auto const c : filling.place)
         if (c >= 0) {
@@ -202,7 +203,7 @@ public:
       if (ways.all == 0) continue;
       Piece const none{};
       auto shifted = ways;
-      shifted.pieces -= 1; // `add` counts a piece more
+      shifted.pieces -= 1; // `add` counts one more piece
       add(total, shifted, none, filling.times);
     }
     book_.groupings = total.all;

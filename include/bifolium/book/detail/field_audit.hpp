@@ -136,7 +136,7 @@ class FieldAudit {
   // -- measures ------------------------------------------------------------------------------------------------------
 
   void measures() {
-    constexpr double lowest = 45, highest = 1100; // argued: the smallest of miniature books apart
+    constexpr double lowest = 45, highest = 1100; // estimated; the smallest miniature books are excepted
     if (book_.height) {
       auto const& height = book_.height->value;
       if (height.to < lowest)

@@ -14,13 +14,14 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A kind of slip and the logarithm of how likely it turns the true number into the one seen, given that kind.
+/// A kind of slip, and the logarithm of the probability that it turns the true number into the written one, given this
+/// kind.
 struct FigureSlip {
   SlipKind kind{};
   double weight{};
 };
 
-/// A number as its characters, arabic or roman.
+/// The characters of a number, arabic or Roman.
 struct Figures {
   char text[24]{};
   int size{};
@@ -51,7 +52,7 @@ struct Figures {
   [[nodiscard]] constexpr bool exchanged(Figures const& other, int at) const {
     return at + 1 < size && text[at] == other.text[at + 1] && text[at + 1] == other.text[at];
   }
-  /// Without the figure at `gone` it is the other.
+  /// Returns true if the number without the digit at `gone` is the other number.
   [[nodiscard]] constexpr bool is_without(int gone, Figures const& other) const {
     for (int i = 0; i < other.size; ++i)
       if (text[i < gone ? i : i + 1] != other.text[i]) return false;
@@ -59,7 +60,7 @@ struct Figures {
   }
 };
 
-/// Figures that are taken for one another: by their shape, or because they are neighbours.
+/// Returns true for digits that are confused with each other, because of their shape or because they are neighbours.
 constexpr bool look_alike(char a, char b) {
   constexpr char pairs[][2]{{'1', '7'}, {'1', '4'}, {'3', '8'}, {'5', '6'}, {'3', '5'}, {'6', '9'}, {'0', '8'},
                             {'0', '9'}, {'2', '3'}, {'8', '9'}, {'6', '8'}, {'0', '6'}, {'4', '9'}, {'7', '9'}};
@@ -68,7 +69,7 @@ constexpr bool look_alike(char a, char b) {
   return a - b == 1 || b - a == 1;
 }
 
-/// How `truth` became `seen` by one slip of figures; none if one slip is not enough.
+/// Returns how one slip of digits turns `truth` into `seen`, or no value if one slip is not enough.
 inline std::optional<FigureSlip> figure_slip(std::int64_t seen, std::int64_t truth) {
   if (seen == truth || truth <= 0 || seen <= 0) return std::nullopt;
   auto const a = Figures::arabic(seen), b = Figures::arabic(truth);
@@ -95,22 +96,22 @@ inline std::optional<FigureSlip> figure_slip(std::int64_t seen, std::int64_t tru
   return std::nullopt;
 }
 
-/// Calls `act` with every number that one slip of figures turns into `seen`: those that `figure_slip` knows.
+/// Calls `act` with every number that one slip of digits turns into `seen`, as `figure_slip` knows them.
 template <class Act> void each_truth(std::int64_t seen, Act act) {
   std::int64_t power = 1;
   for (auto rest = seen; rest > 0; rest /= 10, power *= 10) {
     auto const figure = rest % 10, low = seen % power, high = rest / 10;
     for (std::int64_t other = 0; other < 10; ++other) {
-      if (other != figure) act(seen + (other - figure) * power); // one taken for another
+      if (other != figure) act(seen + (other - figure) * power); // one replaced by another
       act((rest * 10 + other) * power + low);                    // one left out after this place
     }
-    act(high * power + low); // one too many
+    act(high * power + low); // one additional digit
     if (high > 0) act(seen + (high % 10 - figure) * power + (figure - high % 10) * power * 10);
   }
-  for (std::int64_t other = 1; other < 10; ++other) act(other * power + seen); // the first was left out
+  for (std::int64_t other = 1; other < 10; ++other) act(other * power + seen); // the first left out
 }
 
-/// Returns the same for roman numerals: one letter left out, one too many, one for another, or two exchanged.
+/// Returns the slip for Roman numerals: one letter left out, one added, one replaced by another, or two exchanged.
 inline std::optional<FigureSlip> roman_slip(std::int64_t seen, std::int64_t truth) {
   constexpr std::int64_t most = 4999;
   if (seen == truth || truth <= 0 || seen <= 0 || truth > most || seen > most) return std::nullopt;

@@ -40,7 +40,7 @@ class FormulaEditText {
       text += '-' + spelled(mark(run.first, shape.last), run.last_inferred);
     return text;
   }
-  /// Where the counts of a run begin in its text, and where they end.
+  /// Returns the place of the counts of a run in its text.
   [[nodiscard]] TextSpan count_place(std::size_t r) const {
     auto const place = places_.runs()[r];
     auto to = place.to;
@@ -52,7 +52,7 @@ class FormulaEditText {
       auto const start = digits_before(place.from, from);
       if (start == from) return {};
       from = start;
-      if (t + 1 < terms) { // what parts the counts of a cycle
+      if (t + 1 < terms) { // the separator of the counts
         while (from > place.from && (static_cast<unsigned char>(text_[from - 1]) & 0xC0U) == 0x80U) --from;
         --from;
       }
@@ -73,9 +73,9 @@ class FormulaEditText {
   [[nodiscard]] std::optional<TextEdit> of_counts(std::size_t r, Cycle const& leaves) const {
     auto const place = count_place(r);
     if (place.to == 0 || place.from <= places_.runs()[r].from) return std::nullopt;
-    // on the line figures of counts and of numbered gatherings would run together
+    // on the line, the digits of counts and of numbered gatherings would run together
     bool const raise = places_.omitted(r) && style_ == Style::flat && formula_.runs()[r].last.mark() == Mark::number;
-    auto const run = places_.runs()[r]; // the whole run, so that a person sees what is meant
+    auto const run = places_.runs()[r]; // the whole run, so that a person sees the meaning
     auto const put = std::string{text_.substr(run.from, place.from - run.from)} +
                      (raise ? std::string{raised(leaves.term(0)).view()} : counts(leaves)) +
                      std::string{text_.substr(place.to, run.to - place.to)};
@@ -100,7 +100,7 @@ class FormulaEditText {
     auto const chi = Signature::chi(any_chi ? 2 : 1);
     return edit.what == FormulaEdit::What::prepend && !any_pi ? Signature::pi() : chi;
   }
-  /// In words, as rules for catalogues want it (DCRMR 6.215.44.3), unless the text has the letters.
+  /// Writes a mark in words, as rules for catalogues require (DCRMR 6.215.44.3), unless the text has the letters.
   [[nodiscard]] std::string name(Signature const& mark) const {
     bool const letters = text_.find("π") != text_.npos || text_.find("χ") != text_.npos;
     if (!letters && mark.mark() == Mark::pi) return "pi";
@@ -112,7 +112,7 @@ class FormulaEditText {
     if (!(first == last)) text += '-' + name(last);
     return text + count(leaves);
   }
-  /// Returns the end of a run with the parentheses that follow it.
+  /// Returns the end of a run including the parentheses after it.
   [[nodiscard]] std::size_t end_of(std::size_t r) const {
     auto end = places_.runs()[r].to;
     for (auto const& change : places_.changes())
@@ -161,7 +161,8 @@ public:
       style_ = Style::flat;
   }
 
-  /// `try_number`: 0, then 1 and so on, where a leaf has to be named that no other change names.
+  /// Returns the edit of the text. `try_number` counts attempts from 0 if a leaf must be named that no other change
+  /// names.
   [[nodiscard]] std::optional<TextEdit> of(FormulaEdit const& edit, int try_number = 0) const {
     using What = FormulaEdit::What;
     auto const r = static_cast<std::size_t>(edit.run);
@@ -211,7 +212,7 @@ public:
     }
     return std::nullopt;
   }
-  /// Edits of several runs: all counts that are missing.
+  /// Returns the edits for several runs: all missing counts.
   [[nodiscard]] std::vector<TextEdit> of_all_counts(FormulaEdit const& edit) const {
     std::vector<TextEdit> all;
     auto const after = applied(shape_, edit);
@@ -239,7 +240,7 @@ private:
     if (edit.a < 0) change += ')';
     return TextEdit{{at, at}, ' ' + change};
   }
-  /// Returns the parenthesis goes; or of a list of two leaves only the second stays.
+  /// Returns the edit that removes the parenthesis, or leaves only the second of two leaves in a list.
   [[nodiscard]] std::optional<TextEdit> of_dropped(FormulaEdit const& edit) const {
     auto const span = places_.changes()[static_cast<std::size_t>(edit.run)].span;
     if (edit.b == 0) {
@@ -247,7 +248,7 @@ private:
       if (from > 0 && text_[from - 1] == ' ') --from;
       return TextEdit{{from, span.to}, ""};
     }
-    // of a list the second half stays: (-A1,2,3,4) becomes (-A3,4)
+    // the second half of a list stays: (-A1,2,3,4) becomes (-A3,4)
     std::size_t figures = 0, at = span.from, begin = 0;
     for (auto i = span.from; i < span.to; ++i)
       if (is_digit(text_[i]) && !is_digit(text_[i - 1])) {

@@ -13,7 +13,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A parenthesis that changes how many leaves there are.
+/// A parenthesis that changes the number of leaves.
 struct ChangePlace {
   TextSpan span{};
   std::int32_t added{};
@@ -27,7 +27,7 @@ class FormulaPlaces {
   std::vector<bool> omitted_{};
   std::size_t end_{};
 
-  /// Returns the end of a parenthesis that begins at `at`; `at` itself if none does. )( and (: are marks.
+  /// Returns the end of a parenthesis that begins at `at`, or `at` if there is none. )( and (: are marks.
   [[nodiscard]] std::size_t parenthesis(std::size_t at) const {
     if (text_[at] != '(' || (at > 0 && text_[at - 1] == ')' && at + 1 < text_.size() && text_[at + 1] != '-' &&
                              static_cast<unsigned char>(text_[at + 1]) >= 0x80))
@@ -65,12 +65,13 @@ class FormulaPlaces {
   [[nodiscard]] static bool same_mark(Signature const& a, Signature const& b) {
     return a.mark() == b.mark() && a.letter_number() == b.letter_number() && a.multiple() == b.multiple();
   }
-  /// Returns true if these bytes are the run, and whether they lack its count.
+  /// Returns true if these bytes are the run. Sets `omitted` to true if they have no count.
   [[nodiscard]] bool reads_as(std::size_t from, std::size_t to, Run const& run, bool& omitted) const {
     auto alone = dialect_;
     alone.omitted = Omitted::eight;
     auto const read = read_formula(text_.substr(from, to - from), alone);
-    if (!read || read->runs().size() != 1 || read->format()) return false; // a format statement is no part of a run
+    if (!read || read->runs().size() != 1 || read->format())
+      return false; // a format statement does not belong to a run
     auto const& found = read->runs()[0];
     omitted = false;
     for (auto const& warning : read->warnings())
@@ -122,16 +123,16 @@ public:
     find_runs(formula);
     if (text_.find('(') != text_.npos) find_changes(leaf_count(formula));
   }
-  /// A parenthesis that could not be read, but seems to change the number of leaves.
+  /// Adds a parenthesis that could not be read, but seems to change the number of leaves.
   void add(ChangePlace const& change) {
     changes_.push_back(change);
     if (change.span.from >= end_) end_ = change.span.to;
   }
   [[nodiscard]] std::vector<TextSpan> const& runs() const { return runs_; }
   [[nodiscard]] std::vector<ChangePlace> const& changes() const { return changes_; }
-  /// The run has no number of leaves in the text.
+  /// Returns true if the run has no leaf count in the text.
   [[nodiscard]] bool omitted(std::size_t run) const { return omitted_[run]; }
-  /// The end of the last run, with the parentheses that follow it.
+  /// Returns the end of the last run including the parentheses after it.
   [[nodiscard]] std::size_t end() const { return end_; }
   [[nodiscard]] bool complete() const {
     for (auto const& run : runs_)

@@ -12,22 +12,22 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// How the marks of a run are ordered.
+/// The order of the marks of a run.
 enum class MarkOrder : std::uint8_t { letters, numbers, none };
 
 /// A run as numbers.
 struct RunShape {
-  std::int64_t first{1}, last{1}; ///< places in the series; A is 1
-  std::int32_t origin{-1};        ///< the run of the formula as read; -1 where a repair puts it in
-  std::int16_t series{};          ///< runs of one series have one number
+  std::int64_t first{1}, last{1}; ///< positions in the series; A is 1
+  std::int32_t origin{-1};        ///< index of the run in the formula as read; -1 if a repair adds it
+  std::int16_t series{};          ///< runs of one series have the same number
   MarkOrder order{};
-  bool omitted{}; ///< its number of leaves is not in the text
-  bool foreign{}; ///< begins with a letter that the alphabet does not have
+  bool omitted{}; ///< true if its leaf count is not in the text
+  bool foreign{}; ///< true if it begins with a letter that the alphabet does not have
   Cycle leaves{};
 
   [[nodiscard]] std::int64_t gatherings() const { return last - first + 1 + (foreign ? 1 : 0); }
   [[nodiscard]] std::int64_t leaf_total() const { return leaves.total(gatherings()); }
-  /// A run of one plain count.
+  /// Returns true for a run with one count.
   [[nodiscard]] bool plain() const { return leaves.size() == 1; }
   friend bool operator==(RunShape const& a, RunShape const& b) {
     return a.first == b.first && a.last == b.last && a.series == b.series && a.order == b.order && a.leaves == b.leaves;
@@ -37,10 +37,10 @@ struct RunShape {
 /// A formula as numbers.
 struct FormulaShape {
   std::vector<RunShape> runs{};
-  std::int32_t changed{};       ///< leaves that changes add, less those they take away
+  std::int32_t changed{};       ///< leaves that changes add, less those they remove
   std::int32_t changed_first{}; ///< the part of it in the first gathering
-  std::int32_t letters{};       ///< how many letters the alphabet has
-  Letters added{};              ///< those beside the 23
+  std::int32_t letters{};       ///< number of letters of the alphabet
+  Letters added{};              ///< the letters in addition to the 23
 
   [[nodiscard]] std::int64_t leaves() const {
     std::int64_t total = changed;
@@ -54,7 +54,7 @@ struct FormulaShape {
   }
 };
 
-/// Returns the leaves a change adds; fewer than zero if it takes away.
+/// Returns the number of leaves that a change adds; it is negative if the change removes leaves.
 inline std::int32_t leaves_added(Formula const& formula, Change const& change) {
   if (auto const* insertion = change.insertion()) return insertion->leaves;
   auto const* deletion = change.deletion();
@@ -98,7 +98,7 @@ inline FormulaShape shape_of(Formula const& formula) {
   return shape;
 }
 
-/// Returns the number of leaves a formula notes as blank, in words: `(A8 blank)`, `(last leaf blank)`, `(A1, H4
+/// Returns the number of leaves that a formula notes as blank in words: `(A8 blank)`, `(last leaf blank)`, `(A1, H4
 /// blank)`.
 inline int blank_leaves_noted(Formula const& formula) {
   int noted = 0;

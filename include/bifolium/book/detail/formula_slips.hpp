@@ -11,9 +11,9 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// An edit of a formula, with the logarithm of the probability that its slip was made, given the kind.
+/// An edit of a formula, with the logarithm of the probability that its slip was made, given the kind of slip.
 struct FormulaEdit {
-  /// What is done. Several kinds of slip share one, and one kind may have several.
+  /// The kind of edit. Several kinds of slip can have one, and one kind can have several.
   enum class What : std::uint8_t {
     none,
     leaves,         ///< term `b` of the counts of run `run` becomes `a`
@@ -22,15 +22,15 @@ struct FormulaEdit {
     supply_next,    ///< a missing count is that of the next run
     last,           ///< the last mark of the run moves by `a`
     first,          ///< the first mark moves by `a`
-    shift,          ///< the last mark of the run moves by `a`, and the runs that follow in the series move along
-    insert_between, ///< what the letters skip after the run, of `a` leaves
+    shift,          ///< the last mark of the run moves by `a`, and the following runs of the series move with it
+    insert_between, ///< a gathering of `a` leaves for the letters skipped after the run
     append,         ///< one more gathering at the end, of `a` leaves
     prepend,        ///< a gathering of `a` leaves before the first run
     second,         ///< a gathering of `a` leaves after the first run
-    remove,         ///< the run is one too many
-    change,         ///< `a` leaves added by a change in the last gathering, or in the first where `b` is 1
-    drop_change,    ///< parenthesis `run` counts for zero, or for half where `b` is 1; it had added `a` leaves
-    alphabet        ///< other letters; the shape comes ready
+    remove,         ///< the run is removed
+    change,         ///< `a` leaves added by a change in the last gathering, or in the first if `b` is 1
+    drop_change,    ///< parenthesis `run` counts for zero, or for half if `b` is 1; it had added `a` leaves
+    alphabet        ///< other letters; the shape is given
   };
   SlipKind kind{};
   What what{};
@@ -40,7 +40,8 @@ struct FormulaEdit {
   double weight{};
 };
 
-/// Returns the formula after the edit; none if the edit makes no sense there. Precondition: not `alphabet`.
+/// Returns the formula after the edit, or no value if the edit is not possible. Precondition: the edit is not
+/// `alphabet`.
 inline std::optional<FormulaShape> applied(FormulaShape const& before, FormulaEdit const& edit) {
   using What = FormulaEdit::What;
   FormulaShape shape = before;
@@ -141,7 +142,7 @@ class FormulaSlips {
     edits_.push_back(
         {kind, what, static_cast<std::int16_t>(run), static_cast<std::int16_t>(b), a, real::log(share * kinds)});
   }
-  /// How often one number of leaves is written for another: neighbours on the paper, 4 and 8, are.
+  /// Returns how often one leaf count is written for another; 4 and 8 are confused most, as neighbours.
   static double exponent_share(int seen, int truth) {
     constexpr int alike[][2]{{4, 8}, {6, 8}, {2, 4}, {4, 6}, {8, 12}, {6, 12}, {8, 10}};
     for (auto const& pair : alike)
@@ -190,7 +191,7 @@ class FormulaSlips {
     if (run.series == next.series && run.order == MarkOrder::letters) {
       auto const skipped = next.first - run.last - 1;
       if (skipped >= 1 && skipped <= 3)
-        for (int leaves : {2, 4, 6, 8, 10, 12}) // the letters that skip are seen, so a missing gathering is likelier
+        for (int leaves : {2, 4, 6, 8, 10, 12}) // skipped letters are visible, so a missing gathering is more likely
           add(SlipKind::gathering_missing, What::insert_between, r, leaves, 0, 7.4 / gatherings);
       if (skipped == 0)
         for (int by : {1, -1}) add(SlipKind::shifted_letters, What::shift, r, by, 0, .5);
@@ -229,7 +230,7 @@ public:
   FormulaSlips(FormulaShape const& shape, AuditWeights const& weights, std::vector<FormulaEdit>& edits)
       : shape_{shape}, edits_{edits}, weights_{weights} {}
 
-  /// `changes`: how many leaves each parenthesis of the formula adds.
+  /// Finds the edits. `changes` has the number of leaves that each parenthesis of the formula adds.
   void find(std::vector<std::int32_t> const& changes) {
     using What = FormulaEdit::What;
     auto const runs = static_cast<double>(shape_.runs.size());
@@ -242,7 +243,7 @@ public:
     }
     first_and_last();
     omitted_together();
-    add(SlipKind::change_missing, What::change, 0, -1, 0, .4);  // the last leaf is cut away
+    add(SlipKind::change_missing, What::change, 0, -1, 0, .4);  // the last leaf is removed
     add(SlipKind::change_missing, What::change, 0, -1, 1, .25); // the first
     add(SlipKind::change_missing, What::change, 0, 1, 0, .2);
     add(SlipKind::change_missing, What::change, 0, -2, 0, .1);

@@ -25,7 +25,7 @@ class LeavesSlips {
     if (stated_ == leaves + 1) add(SlipKind::blank_not_counted, real::log(.1)); // an end-leaf was counted
     if (stated_ == 2 * leaves) add(SlipKind::pages_for_leaves, real::log(.9));
   }
-  /// Two slips in the stated number: pages or plates or blank leaves, and a figure.
+  /// Adds two slips in the stated number: pages, plates or blank leaves, and a digit.
   void two_slips(std::int64_t leaves) {
     auto const add = [&](SlipKind kind, std::int64_t between, double share) {
       if (auto const slip = figure_slip(stated_, between)) {
@@ -39,7 +39,7 @@ class LeavesSlips {
     add(SlipKind::blank_not_counted, leaves - 1, .6);
     if (found_.empty() || found_.back().leaves != leaves) two_figures(leaves);
   }
-  /// Two slips of figures: the number between them is looked for among those one slip away.
+  /// Adds two slips of digits. The number between them is searched among those one slip away.
   void two_figures(std::int64_t leaves) {
     std::optional<double> best;
     auto const try_between = [&](std::int64_t between) {
@@ -68,7 +68,7 @@ class LeavesSlips {
 public:
   LeavesSlips(std::int64_t stated, std::int64_t plates, AuditWeights const& weights, std::vector<LeavesVariant>& found)
       : stated_{stated}, plates_{plates}, weights_{weights}, found_{found} {}
-  /// Adds the ways in which the stated number can mean `leaves`; two slips only where one is not enough.
+  /// Adds the ways in which the stated number can mean `leaves`; two slips are tried only if one is not enough.
   void find(std::int64_t leaves) {
     if (stated_ == leaves) {
       found_.push_back({leaves, {}, 0, 0});

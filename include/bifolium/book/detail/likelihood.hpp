@@ -13,7 +13,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The weights as logarithms, made once for a record.
+/// The weights as logarithms, computed once for a record.
 class Likelihood {
   static constexpr std::size_t books = 7, sizes = 11;
   AuditWeights const& weights_;
@@ -22,7 +22,7 @@ class Likelihood {
   double begin_[3]{};
   int blanks_noted_;
 
-  /// Where few books were counted: what gatherings are like at large. Argued.
+  /// General frequencies of gatherings, for cases with few counted books. Estimated.
   static constexpr double usual[sizes]{.03, .14, .003, .3, .003, .15, .003, .3, .03, .05, .003};
 
   void take(GatheringCounts::Books const& counts, std::size_t place) {
@@ -36,7 +36,7 @@ class Likelihood {
   [[nodiscard]] double unnumbered(std::int64_t pages) const { return unnumbered_[pages < 25 ? pages : 25]; }
 
 public:
-  /// `early`: printed before 1501.
+  /// Takes the weights. `early`: the book was printed before 1501.
   Likelihood(AuditWeights const& weights, bool early, int blanks_noted)
       : weights_{weights}, blanks_noted_{blanks_noted} {
     auto const& counts = early ? weights.early : weights.late;
@@ -44,14 +44,14 @@ public:
     double total = 0;
     for (auto const count : weights.unnumbered) total += count;
     for (std::size_t i = 0; i < 26; ++i) {
-      // beyond 24 pages each length is as rare as the next
+      // beyond 24 pages all lengths are equally rare
       auto const length = i == 25 ? weights.unnumbered[25] / 60.0 : weights.unnumbered[i];
       unnumbered_[i] = real::log((length + .2) / (total + 20));
     }
     for (std::size_t i = 0; i < 3; ++i) begin_[i] = real::log(weights.numbers_begin[i]);
   }
 
-  /// Of the formula by itself.
+  /// Returns the probability of the formula by itself.
   [[nodiscard]] double of(FormulaShape const& shape) const {
     auto const main = main_leaves(shape);
     auto const book = book_row(main);
@@ -59,7 +59,8 @@ public:
     each_gathering(shape, [&](GatheringPlace place, int leaves, std::int64_t times) {
       if (place == GatheringPlace::middle && leaves == main) return;
       auto const weight = table_[static_cast<std::size_t>(place)][book][size_column(leaves)];
-      sum += weight * static_cast<double>(times < 3 ? times : 3); // what is odd once is often so for a run
+      sum +=
+          weight * static_cast<double>(times < 3 ? times : 3); // an unusual fact in one gathering often holds for a run
     });
     if (shape.runs.front().order == MarkOrder::letters && shape.runs.front().first == 2) sum -= 2.5; // begins with B
     for (std::size_t r = 0; r + 1 < shape.runs.size(); ++r) {
@@ -71,7 +72,7 @@ public:
     return sum;
   }
 
-  /// Of the pagination by itself.
+  /// Returns the probability of the pagination by itself.
   [[nodiscard]] double of(PageShape const& shape) const {
     using Kind = PageRunShape::Kind;
     double sum = 0;
@@ -97,12 +98,13 @@ public:
       total += run.count;
     }
     if (shape.by_leaf) return sum;
-    // the last page without a number is mostly counted; the blank verso of a numbered one is left out as often as not
+    // the last page without a number is usually counted; the blank verso of a numbered page is left out in about half
+    // the cases
     if (unnumbered_before) return total % 2 == 0 ? sum : sum + real::log(weights_.odd_total);
     return sum + real::log(.5);
   }
 
-  /// Of the two together; none if they contradict.
+  /// Returns the probability of the two together, or no value if they contradict each other.
   [[nodiscard]] std::optional<double> of(FormulaShape const& formula, PageShape const& pages) const {
     auto const missing = 2 * formula.leaves() - pages.pages();
     double sum = 0;
@@ -116,7 +118,8 @@ public:
   }
 
 private:
-  /// Where the numbers begin. If they begin with the text, the formula has said how many pages come before them.
+  /// Returns the probability of the place where the numbers begin. If they begin with the text, the formula gives the
+  /// number of pages before them.
   [[nodiscard]] double beginning(FormulaShape const& formula, PageShape const& pages) const {
     if (pages.by_leaf) return 0;
     std::int64_t before = 0;

@@ -9,7 +9,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Where a gathering is.
+/// The place of a gathering in the book.
 enum class GatheringPlace : std::uint8_t {
   first,
   middle, ///< in the main sequence
@@ -17,8 +17,8 @@ enum class GatheringPlace : std::uint8_t {
   aside ///< in another series: preliminaries after the first gathering, or an appendix
 };
 
-/// Returns the run with which the main sequence begins: the run of most gatherings, or the one before it from which its
-/// letters run on. A single A of its own before B is preliminary.
+/// Returns the run with which the main sequence begins: the run with most gatherings, or the run before it from which
+/// its letters continue. A single A before B is a preliminary.
 inline std::size_t main_sequence(FormulaShape const& shape) {
   std::size_t most = 0;
   for (std::size_t r = 1; r < shape.runs.size(); ++r)
@@ -34,8 +34,7 @@ inline std::size_t main_sequence(FormulaShape const& shape) {
   return begin;
 }
 
-/// The number of leaves that most gatherings of the main sequence have, its first and last left out if there are
-/// others.
+/// Returns the leaf count of most gatherings of the main sequence, without its first and last if there are others.
 inline int main_leaves(FormulaShape const& shape) {
   std::int64_t count[16]{};
   int best = 0;
@@ -54,11 +53,11 @@ inline int main_leaves(FormulaShape const& shape) {
     index += gatherings;
   }
   for (int i = 1; i < 16; ++i)
-    if (count[i] >= count[best] && count[i] > 0) best = i; // of two as frequent the larger
+    if (count[i] >= count[best] && count[i] > 0) best = i; // of two equal counts the larger
   return best == 0 ? 8 : best;
 }
 
-/// Calls `act(place, leaves, times)` for all gatherings; a formula of one gathering has none that count.
+/// Calls `act(place, leaves, times)` for all gatherings. For a formula of one gathering it makes no call.
 template <class Act> void each_gathering(FormulaShape const& shape, Act act) {
   auto const all = shape.gatherings();
   if (all < 2) return;
@@ -89,15 +88,16 @@ constexpr std::size_t size_column(int leaves) {
                                     : 10U;
 }
 
-/// Where the first page with an arabic number is, if pages come before it.
+/// The place of the first page with an arabic number, if pages come before it.
 enum class NumbersBegin : std::uint8_t {
   with_the_text, ///< with the main sequence
   with_a_gathering,
   inside_a_gathering,
-  nothing_before ///< with the first page of the book, or they are not arabic
+  nothing_before ///< with the first page of the book, or the numbers are not arabic
 };
 
-/// Pages before the first run of arabic numbers; none if there is no such run, or no page before it.
+/// Returns the number of pages before the first run of arabic numbers, or no value if there is no such run or no page
+/// before it.
 inline std::optional<std::int64_t> pages_before_numbers(std::vector<std::int64_t> const& counts,
                                                         std::size_t first_arabic) {
   if (first_arabic == 0 || first_arabic >= counts.size()) return std::nullopt;
@@ -106,7 +106,7 @@ inline std::optional<std::int64_t> pages_before_numbers(std::vector<std::int64_t
   return before;
 }
 
-/// Where a page begins that has `before` pages before it.
+/// Returns the place of a page that has `before` pages before it.
 inline NumbersBegin numbers_begin(FormulaShape const& shape, std::int64_t before) {
   auto const main = main_sequence(shape);
   std::int64_t reached = 2 * (shape.changed_first < 0 ? shape.changed_first : 0);

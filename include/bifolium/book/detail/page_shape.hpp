@@ -17,10 +17,10 @@ struct PageRunShape {
   enum class Kind : std::uint8_t { unnumbered, arabic, roman };
   Kind kind{};
   std::int64_t first{};    ///< 0 if only the last number is in the text
-  std::int64_t last{};     ///< as printed; of pages without numbers, how many
-  std::int64_t truly{};    ///< what the last number should be; 0 if that is not said
-  std::int64_t count{};    ///< how many pages
-  std::int32_t origin{-1}; ///< the run as read; -1 where a repair puts it in
+  std::int64_t last{};     ///< as printed; for pages without numbers, their number
+  std::int64_t truly{};    ///< the correct last number; 0 if it is not stated
+  std::int64_t count{};    ///< number of pages
+  std::int32_t origin{-1}; ///< index of the run as read; -1 if a repair adds it
 };
 
 /// A pagination as numbers.
@@ -28,7 +28,7 @@ struct PageShape {
   std::vector<PageRunShape> runs{};
   bool by_leaf{};
 
-  /// Pages, or leaves in a foliation.
+  /// Returns the number of pages, or of leaves for a foliation.
   [[nodiscard]] std::int64_t total() const {
     std::int64_t sum = 0;
     for (auto const& run : runs) sum += run.count;
@@ -45,7 +45,7 @@ struct PageEdit {
     truly,  ///< "[i.e. a]" after the run
     first,  ///< the run begins with `a`; 0: with 1, which is not written
     insert, ///< `a` pages without numbers before run `run`
-    remove, ///< the run is one too many
+    remove, ///< the run is removed
     unit    ///< leaves for pages, or pages for leaves
   };
   SlipKind kind{};
@@ -90,7 +90,7 @@ inline PageShape applied(PageShape const& before, PageEdit const& edit) {
   return shape;
 }
 
-/// Finds the edits that make a pagination suit a number of leaves.
+/// Finds the edits after which a pagination agrees with a number of leaves.
 class PageSlips {
   using Kind = PageRunShape::Kind;
   using What = PageEdit::What;
@@ -104,7 +104,7 @@ class PageSlips {
     auto const share = weights_.in_pages[static_cast<std::size_t>(kind)] * weights_.field_wrong;
     edits_.push_back({kind, what, static_cast<std::int16_t>(run), a, weight + real::log(share)});
   }
-  /// The last number of a run was written wrong.
+  /// Adds edits for a wrong last number of a run.
   void figures(std::size_t r, std::int64_t need) {
     auto const& run = shape_.runs[r];
     auto const truth = run.last + need;
@@ -124,8 +124,8 @@ class PageSlips {
     auto const by = need < 0 ? -need : need;
     if (by <= run.last) add(SlipKind::misnumbered, What::truly, r, truth, real::log(misnumbered_share(need) / runs_));
   }
-  /// By how many pages a book is misnumbered. Of 14 corrections ("i.e.") in the rows of tests/data five are of two pages that bear
-  /// numbers of others; the rest is spread.
+  /// Returns how often a book is misnumbered by this number of pages. Of 14 corrections ("i.e.") in the rows of
+  /// tests/data, five concern two pages with repeated numbers; the others are spread.
   static double misnumbered_share(std::int64_t by) {
     if (by == 2) return .25;
     auto const amount = by < 0 ? -by : by;
@@ -133,7 +133,7 @@ class PageSlips {
     if (amount == 1 || amount == 8 || amount == 10 || amount == 20 || amount == 100) return .04;
     return amount % 10 == 0 ? .02 : .004;
   }
-  /// The run goes on from the one before it, or begins again.
+  /// Adds edits for a run that continues the run before it, or begins again.
   void beginnings(std::size_t r, std::int64_t need, std::int64_t before) {
     auto const& run = shape_.runs[r];
     if (run.first > 0) {
@@ -189,7 +189,7 @@ public:
       : shape_{shape}, weights_{weights}, edits_{edits}, total_{shape.total()}, runs_{static_cast<double>(
                                                                                     shape.runs.size())} {}
 
-  /// Adds the edits after which the pagination suits a book of `leaves` leaves.
+  /// Adds the edits after which the pagination agrees with a book of `leaves` leaves.
   void find(std::int64_t leaves) {
     if (shape_.by_leaf) {
       for (auto goal : {leaves, leaves - 1}) for_total(goal);

@@ -16,7 +16,7 @@ class PartAudit {
   Audit& audit_;
   std::vector<TextSpan> formulas_{}, paginations_{};
 
-  /// Pieces between semicolons that are in no bracket.
+  /// Returns the pieces between semicolons that are not in brackets.
   static std::vector<TextSpan> between_semicolons(std::string_view text) {
     std::vector<TextSpan> pieces;
     std::size_t from = 0;
@@ -34,7 +34,7 @@ class PartAudit {
     }
     return pieces;
   }
-  /// Where the letters of a formula begin again, its text is parted.
+  /// Divides the text of a formula where its letters begin again.
   static std::vector<TextSpan> between_alphabets(Stated<Formula> const& formula, Dialect dialect) {
     FormulaPlaces const places{formula.text, formula.value, dialect};
     auto const& runs = formula.value.runs();
@@ -62,7 +62,7 @@ class PartAudit {
     return {static_cast<T&&>(value), static_cast<std::string&&>(text),
             whole.column + column_of(whole.text, span.from) - 1};
   }
-  /// Returns the description of one part; none if a piece cannot be read by itself.
+  /// Returns the description of one part, or no value if a piece cannot be read by itself.
   [[nodiscard]] std::optional<Description> part(std::size_t i) const {
     Description one;
     one.conventions = book_.conventions;
@@ -79,7 +79,7 @@ class PartAudit {
     one.pagination = piece(Pagination{extent->pagination}, *book_.pagination, paginations_[i], page_text);
     return one;
   }
-  /// The repair of a part as one of the whole.
+  /// Converts the repair of a part to a repair of the whole.
   void lift(Repair repair, std::size_t i, std::int64_t leaves_of_others) const {
     for (auto& edit : repair.edits) {
       auto const from = edit.field == Field::formula ? formulas_[i].from : paginations_[i].from;
@@ -97,7 +97,7 @@ public:
   PartAudit(Description const& book, AuditWeights const& weights, Audit& audit)
       : book_{book}, weights_{weights}, audit_{audit} {}
 
-  /// Examines the parts; false if there is one part only, or the parts of the fields cannot be told.
+  /// Examines the parts. Returns false if there is only one part, or if the fields cannot be divided into parts.
   bool run() {
     if (!book_.formula || !book_.pagination || book_.pagination->value.unpaged ||
         book_.pagination->text.find(';') == std::string::npos)
@@ -125,7 +125,7 @@ private:
       CountAudit{parts[i], weights_, answers[i]}.run();
       leaves += leaf_count(parts[i].formula->value);
       for (auto& finding : answers[i].findings) {
-        if (finding.id == FindingId::exponent_omitted) continue; // told of the whole
+        if (finding.id == FindingId::exponent_omitted) continue; // reported for the whole
         if (finding.level == Severity::error) contradicting = i;
         finding.says = "part " + std::to_string(i + 1) + ": " + finding.says;
         audit_.findings.push_back(finding);
@@ -147,7 +147,7 @@ private:
                                    {},
                                    {}});
     }
-    // with one part to mend its repairs are those of the whole; with more none of them is enough
+    // if one part needs a repair, its repairs are those of the whole; if several do, none of them is enough
     if (contradicting == parts.size() || how_many != 1) return;
     for (auto const& repair : answers[contradicting].repairs)
       lift(repair, contradicting, leaves - leaf_count(parts[contradicting].formula->value));

@@ -16,20 +16,20 @@ class PressPieces {
 public:
   static constexpr std::size_t most_units = 24;
 
-  /// Units that are alike.
+  /// Interchangeable units.
   struct Class {
     int leaves{};
     std::optional<int> marked{};
     Remnant::Kind kind{};
     std::string stock{};
     std::vector<std::uint32_t> units{};
-    std::size_t step{}; ///< one unit more of the class is so many states further
+    std::size_t step{}; ///< difference of states for one more unit of the class
   };
-  /// A piece of presswork: how many units of each class, as a state.
+  /// A piece of presswork: the number of units of each class, as a state.
   struct Piece {
     std::size_t state{};
     std::vector<std::uint8_t> of_class{};
-    std::vector<std::uint8_t> classes{}; ///< those it has units of
+    std::vector<std::uint8_t> classes{}; ///< the classes of its units
     int left_over{}, size{};
   };
 
@@ -39,8 +39,8 @@ private:
   std::vector<Class> classes_{};
   std::size_t states_{1};
   std::vector<Piece> all_{};
-  std::vector<std::vector<std::uint32_t>> with_{}; // by the first class they have a unit of
-  std::vector<std::uint8_t> left_{};               // how many units of each class each state has
+  std::vector<std::vector<std::uint32_t>> with_{}; // by the first class of their units
+  std::vector<std::uint8_t> left_{};               // number of units of each class in each state
 
   void make_classes() {
     for (std::uint32_t u = 0; u < book_.units.size(); ++u) {
@@ -63,12 +63,14 @@ private:
       if (states_ <= most_states) states_ *= one.units.size() + 1;
     }
   }
-  /// Leaves of a whole sheet that bear a piece of its one mark. Argued from the folds; twins and countermarks are not counted.
+  /// Returns the number of leaves of a whole sheet that show a part of its one watermark. Derived from the folds; twin
+  /// marks and countermarks are not counted.
   [[nodiscard]] int pieces_of_mark() const {
     auto const leaves = book_.leaves_to_sheet;
     return leaves == 2 ? 1 : leaves == 8 ? 4 : leaves == 16 ? 8 : 2;
   }
-  /// A sheet has just one mark; half a sheet, worked together and cut, has the whole mark or none.
+  /// Returns true if the marks are possible: a sheet has exactly one mark; half a sheet, printed together and cut, has
+  /// the whole mark or none.
   [[nodiscard]] bool marks_agree(int leaves, int marked, int not_looked_at) const {
     auto const sheet = book_.leaves_to_sheet, wanted = pieces_of_mark();
     auto unseen = not_looked_at + sheet - leaves;
@@ -76,8 +78,8 @@ private:
     unseen -= sheet - sheet / 2;
     return marked == 0 || (marked <= wanted && wanted <= marked + unseen);
   }
-  /// Returns the part of a sheet that is printed for so many leaves: the sheet, its half, quarter or eighth; thirds of
-  /// a duodecimo.
+  /// Returns the number of leaves of the part of a sheet that is printed for `leaves` leaves: the sheet, its half,
+  /// quarter or eighth; thirds of a duodecimo.
   [[nodiscard]] int printed_for(int leaves) const {
     auto const sheet = book_.leaves_to_sheet;
     if (sheet == 12) {
@@ -145,18 +147,18 @@ public:
   [[nodiscard]] bool possible() const {
     return book_.units.size() <= most_units && states_ <= most_states && book_.places.size() <= 6;
   }
-  /// Makes them. Precondition: possible().
+  /// Makes the pieces. Precondition: possible().
   void make() {
     count_what_is_left();
     make_pieces();
   }
   [[nodiscard]] std::vector<Class> const& classes() const { return classes_; }
-  /// Returns the number of states there are; the last is that of all units.
+  /// Returns the number of states. The last state has all units.
   [[nodiscard]] std::size_t states() const { return states_; }
   [[nodiscard]] std::vector<Piece> const& all() const { return all_; }
-  /// Those with a unit of a class and none of the classes before it, by their number.
+  /// Returns the pieces with a unit of a class and none of the classes before it, by index.
   [[nodiscard]] std::vector<std::uint32_t> const& with_first(std::size_t c) const { return with_[c]; }
-  /// Returns the first class that a state has a unit of. Precondition: state > 0.
+  /// Returns the first class with a unit in a state. Precondition: state > 0.
   [[nodiscard]] std::size_t first_of(std::size_t state) const {
     std::size_t first = 0;
     while (left(state, first) == 0) ++first;
@@ -168,8 +170,8 @@ public:
       if (piece.of_class[c] > left(state, c)) return false;
     return true;
   }
-  /// In how many ways the piece can be taken from a state, `fixed` units of each class being in it anyhow; 0 if it
-  /// cannot.
+  /// Returns the number of ways to take the piece from a state in which `fixed` units of each class are already chosen,
+  /// or 0 if it cannot be taken.
   [[nodiscard]] std::int64_t ways_to_take(Piece const& piece, std::size_t state,
                                           std::vector<std::uint8_t> const& fixed) const {
     if (!is_in(piece, state)) return 0;

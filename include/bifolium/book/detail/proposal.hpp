@@ -9,11 +9,11 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// What is searched.
+/// The input of the search.
 struct SearchInput {
-  std::vector<FormulaShape> formulas{};  ///< the formula as it reads, then as it reads with other letters
-  std::vector<double> formula_weights{}; ///< of each; the first has 0
-  std::vector<bool> formula_is_edit{};   ///< reading it so is a repair
+  std::vector<FormulaShape> formulas{};  ///< the formula as it is, then as read with other letters
+  std::vector<double> formula_weights{}; ///< for each formula; 0 for the first
+  std::vector<bool> formula_is_edit{};   ///< true if reading it in this way is a repair
   std::vector<std::int32_t> changes{};   ///< leaves that each parenthesis adds
   std::optional<PageShape> pages{};
   std::optional<std::int64_t> leaves{};
@@ -22,38 +22,39 @@ struct SearchInput {
   bool early{};
 };
 
-/// A formula that an edit, or none, makes of the one that was read.
+/// A formula after an edit, or without one.
 struct FormulaVariant {
   FormulaShape shape{};
-  std::size_t reading{}; ///< which of the formulas of the input
+  std::size_t reading{}; ///< index of the formula in the input
   FormulaEdit edits[2]{};
   int count{};
   double score{};
   std::int64_t leaves{};
 };
-/// The same of a pagination.
+/// A pagination after an edit, or without one.
 struct PageVariant {
   PageShape shape{};
   PageEdit edits[2]{};
   int count{};
   double score{};
 };
-/// The same of a number of leaves.
+/// A number of leaves after an edit, or without one.
 struct LeavesVariant {
   std::int64_t leaves{};
   SlipKind kind{};
   int count{};
   double score{};
 };
-/// All three, by their numbers in the lists of the search; -1 if there is no such field.
+/// A proposal: indices in the lists of the search for the three fields, or -1 if there is no such field.
 struct Proposal {
   std::int32_t formula{-1}, pages{-1}, leaves{-1};
   std::int32_t edits{};
   double score{};
-  std::uint64_t state{}; ///< what it leads to, so that equal ones are known
+  std::uint64_t state{}; ///< the description that it leads to, so that equal ones are recognised
 };
 
-/// Keeps the `most` best of many by score, best first. Most of what is offered is no better than the last and costs a comparison.
+/// Keeps the `most` best of many values by score, the best first. Most values are not better than the last, and cost
+/// one comparison.
 template <class T> void offer(std::vector<T>& best, std::size_t most, T one) {
   if (best.size() == most) {
     if (!(one.score > best.back().score)) return;

@@ -9,12 +9,12 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The edited fields that proposals are made of; a proposal has their numbers.
+/// The edited fields, to which proposals refer by index.
 struct SearchVariants {
   std::vector<FormulaVariant> formulas{};
   std::vector<PageVariant> pages{};
   std::vector<LeavesVariant> leaves{};
-  /// Precondition: the proposal is one of the field.
+  /// Returns the edited formula of a proposal. Precondition: the proposal has this field.
   [[nodiscard]] FormulaVariant const& of_formula(Proposal const& one) const {
     return formulas[static_cast<std::size_t>(one.formula)];
   }
@@ -34,7 +34,7 @@ class ProposalGroups {
     state = (state ^ static_cast<std::uint64_t>(value)) * 0x100000001B3U;
     state ^= state >> 29U;
   }
-  /// Two descriptions with the same counts have the same state.
+  /// Returns the state of a description. Two descriptions with the same counts have the same state.
   [[nodiscard]] std::uint64_t state_of(Proposal const& one) const {
     std::uint64_t state = 0xCBF29CE484222325U;
     if (one.formula >= 0) {
@@ -68,7 +68,7 @@ class ProposalGroups {
     return a.what == b.what && a.run == b.run && a.a == b.a && a.b == b.b;
   }
   static bool same(PageEdit const& a, PageEdit const& b) { return a.what == b.what && a.run == b.run && a.a == b.a; }
-  /// `less` makes the same edits as `more`, but fewer.
+  /// Returns true if `less` has some of the edits of `more`, but fewer.
   [[nodiscard]] bool is_part(Proposal const& less, Proposal const& more) const {
     if (less.edits >= more.edits) return false;
     if (less.formula >= 0) {
@@ -93,7 +93,7 @@ class ProposalGroups {
 public:
   ProposalGroups(SearchVariants const& variants, std::vector<Proposal>& found) : variants_{variants}, found_{found} {}
 
-  /// Proposals that lead to one description are one: the likeliest, with the weight of all.
+  /// Combines proposals that lead to one description: the most likely one stays, with the probability of all.
   void join_alike(std::size_t most_kept) {
     std::vector<Proposal> grouped;
     for (auto& one : found_) {
@@ -109,7 +109,7 @@ public:
     found_.clear();
     for (auto const& one : grouped) offer(found_, most_kept, one);
   }
-  /// Who proposes one edit that is enough does not propose it again with another beside it.
+  /// Removes proposals with an edit in addition to one that is already enough.
   void drop_needless() {
     std::vector<Proposal> kept;
     for (auto const& one : found_) {

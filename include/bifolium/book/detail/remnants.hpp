@@ -18,7 +18,7 @@ class Remnants {
   Formula const& formula_;
   SheetsOfBook& book_;
   std::uint32_t likes_{};
-  /// Where a unit or a free place is from: the gathering, and the insertion that brought it, or its first leaf.
+  /// The origin of a unit or a free place: the gathering, and the insertion, or its first leaf.
   struct From {
     GatheringAt gathering{};
     std::optional<std::uint32_t> insertion{};
@@ -46,7 +46,7 @@ class Remnants {
         auto const leaves = runs[r].leaves.at(i);
         book_.whole += leaves / book_.leaves_to_sheet;
         auto const left = leaves % book_.leaves_to_sheet;
-        if (left == 0 && runs[r].leaves.size() == 1) { // and so are all others of the run
+        if (left == 0 && runs[r].leaves.size() == 1) { // and so do all others of the run
           book_.whole += (runs[r].gatherings - 1) * (leaves / book_.leaves_to_sheet);
           break;
         }
@@ -56,7 +56,7 @@ class Remnants {
       ++likes_;
     }
   }
-  /// Leaves deleted side by side make one place.
+  /// Adds the place of leaves that are deleted side by side.
   void deleted(Deletion const& deletion, Deletion const* before) {
     auto const leaves = deletion.leaves(formula_.leaves_folded(deletion.gathering));
     bool const goes_on = before != nullptr && !book_.places.empty() && before->gathering == deletion.gathering &&
@@ -72,14 +72,14 @@ class Remnants {
     auto const cancels = likes_++, inserted = likes_++;
     Deletion const* before = nullptr;
     bool second_of_fold = false;
-    constexpr From beside{{UINT32_MAX, 0}, {}, 0}; // no leaf as folded
+    constexpr From beside{{UINT32_MAX, 0}, {}, 0}; // not a leaf as folded
     for (std::uint32_t c = 0; c < formula_.changes().size(); ++c) {
       auto const& change = formula_.changes()[c];
       auto const* deletion = change.deletion();
       if (deletion != nullptr) deleted(*deletion, before);
       before = deletion;
       if (auto const* cancel = change.cancel()) {
-        if (cancel->of_fold && second_of_fold) { // the fold is a unit already
+        if (cancel->of_fold && second_of_fold) { // the fold is already a unit
           second_of_fold = false;
           continue;
         }
@@ -104,7 +104,7 @@ class Remnants {
     }
   }
 
-  /// Returns the free place that a leaf left; none if it is not deleted.
+  /// Returns the free place of a leaf, or null if it is not deleted.
   [[nodiscard]] FreePlace* place_of(GatheringAt at, int leaf) {
     for (std::size_t p = 0; p < book_.places.size(); ++p)
       if (auto const& from = places_from_[p];
@@ -112,7 +112,7 @@ class Remnants {
         return &book_.places[p];
     return nullptr;
   }
-  /// One leaf of a gathering was not printed there.
+  /// Records that one leaf of a gathering was not printed there.
   void not_printed(GatheringAt at) {
     for (std::size_t u = 0; u < book_.units.size(); ++u)
       if (units_from_[u].gathering == at && !units_from_[u].insertion && book_.units[u].leaves > 0) {
@@ -130,7 +130,7 @@ class Remnants {
         return;
       }
   }
-  /// The cancel of a leaf was printed with another leaf.
+  /// Records that the cancel of a leaf was printed with another leaf.
   void cancel_not_printed(std::string const& name) {
     for (auto& unit : book_.units)
       if (unit.name == name && unit.leaves > 0) {
@@ -140,7 +140,7 @@ class Remnants {
   }
   void identities() {
     IdealCopy const copy{formula_};
-    std::vector<std::array<From, 2>> done; // both leaves may say it
+    std::vector<std::array<From, 2>> done; // both leaves may state it
     for (auto const& change : formula_.changes()) {
       auto const* one = change.identity();
       if (one == nullptr) continue;
@@ -168,7 +168,7 @@ class Remnants {
   }
 
 public:
-  /// More units than can be counted; no more are kept.
+  /// More units than can be counted. Further ones are not stored.
   static constexpr std::size_t most_kept = 64;
   Remnants(Formula const& formula, SheetsOfBook& book) : formula_{formula}, book_{book} {}
   void find() {

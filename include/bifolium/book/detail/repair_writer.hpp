@@ -20,7 +20,7 @@ class RepairWriter {
   std::optional<PagePlaces> const& page_places_;
   SearchInput const& input_;
 
-  /// The edits of the formula in its text; false if they cannot be written so that they read back.
+  /// Writes the edits of the formula. Returns false if they cannot be written so that the text reads back.
   bool write_formula_edits(FormulaVariant const& variant, Repair& repair) const {
     auto const& stated = *book_.formula;
     FormulaEditText const writer{stated.text, stated.value, *formula_places_, input_.formulas[0]};
@@ -105,7 +105,8 @@ public:
                std::optional<PagePlaces> const& page_places, SearchInput const& input)
       : facts_{facts}, book_{facts.book()}, formula_places_{formula_places}, page_places_{page_places}, input_{input} {}
 
-  /// Returns the repair; none if an edit cannot be written, or does not read back to the numbers it stands for.
+  /// Returns the repair, or no value if an edit cannot be written, or if its text does not read back to the same
+  /// numbers.
   [[nodiscard]] std::optional<Repair> repair(Search const& search, Proposal const& proposal) const {
     Repair repair;
     if (proposal.formula >= 0) {

@@ -49,11 +49,11 @@ class Search {
         }
     }
   }
-  /// Two edits of the formula that lead to one of the numbers of leaves that other fields ask for. The tables of two runs are
-  /// added: only pairs of differences that sum up are ever made.
+  /// Finds pairs of edits of the formula that lead to one of the numbers of leaves in other fields. The tables of two
+  /// runs are combined, so that only pairs with the right sum are ever made.
   void pairs_of_formula_edits(std::vector<std::int64_t> const& wanted) {
     auto const singles = formulas_.size();
-    if (singles > most_singles) return; // the pairs of a very long formula would take more time than all else
+    if (singles > most_singles) return; // the pairs of a very long formula would take more time than everything else
     auto const base = formulas_[0].leaves;
     std::vector<FormulaVariant> pairs;
     for (auto const target : wanted)
@@ -72,7 +72,7 @@ class Search {
     for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
   }
   void pair(FormulaEdit first, FormulaEdit second, std::int64_t target, std::vector<FormulaVariant>& pairs) {
-    // the later run is edited first, so that what is put in or taken out does not move the other
+    // the later run is edited first, so that added or removed text does not move the other
     if (second.run > first.run) {
       auto const other = first;
       first = second, second = other;
@@ -86,7 +86,7 @@ class Search {
     offer(pairs, pairs_kept, FormulaVariant{static_cast<FormulaShape&&>(*twice), 0, {first, second}, 2, score, target});
   }
 
-  /// Adds the best page variants for so many leaves and returns the number of the first.
+  /// Adds the best edited paginations for `leaves` leaves. Returns the index of the first.
   std::size_t page_variants(std::int64_t leaves) {
     auto const& pages = *in_.pages;
     std::vector<PageVariant> best;
@@ -103,7 +103,7 @@ class Search {
     for (auto& one : best) pages_.push_back(static_cast<PageVariant&&>(one));
     return first;
   }
-  /// Two edits of the pagination: a number that one slip made of another, and then what one edit of the other runs mends.
+  /// Finds pairs of edits of the pagination: a number that one slip made of another, and one edit of the other runs.
   std::size_t pairs_of_page_edits(std::int64_t leaves) {
     auto const& pages = *in_.pages;
     std::vector<PageVariant> best;
@@ -123,7 +123,7 @@ class Search {
           bool const of_figures = second.what == PageEdit::What::last;
           if ((of_figures && second.run <= first.run) || (!of_figures && second.run == first.run) ||
               second.what == PageEdit::What::unit)
-            continue; // a pair of figures is met once; and one run is not mended twice
+            continue; // a pair of numbers occurs once, and one run is not corrected twice
           auto shape = applied(once, second);
           auto const score = likelihood_.of(shape) + first.weight + second.weight;
           offer(best, pages_kept, PageVariant{static_cast<PageShape&&>(shape), {first, second}, 2, score});
@@ -134,14 +134,15 @@ class Search {
     for (auto& one : best) pages_.push_back(static_cast<PageVariant&&>(one));
     return first;
   }
-  /// Adds the ways in which the stated number can mean so many leaves and returns the number of the first.
+  /// Adds the ways in which the stated number can mean `leaves` leaves. Returns the index of the first.
   std::size_t leaves_variants(std::int64_t leaves) {
     auto const first = leaves_.size();
     LeavesSlips{*in_.leaves, in_.plates, weights_, leaves_}.find(leaves);
     return first;
   }
 
-  /// `first_page` and `first_leaves`: where the variants for this number of leaves begin; they run to the end of their lists.
+  /// Combines the fields. The edited paginations and stated numbers for this number of leaves are those from
+  /// `first_page` and `first_leaves` to the end of their lists.
   void join(std::int32_t formula, std::size_t first_page, std::size_t first_leaves) {
     auto const* variant = formula >= 0 ? &formulas_[static_cast<std::size_t>(formula)] : nullptr;
     auto const of_formula = variant != nullptr ? variant->count : 0;
@@ -166,7 +167,7 @@ class Search {
       }
     }
   }
-  /// The variants of the formula from a number on, those of one number of leaves together, the best of each.
+  /// Combines the edited formulas from an index on, those of one number of leaves together, the best of each.
   void join_from(std::size_t from) {
     struct Bucket {
       std::int64_t leaves;
@@ -211,7 +212,7 @@ public:
   Search& operator=(Search const&) = delete;
   ~Search() = default;
 
-  /// Returns the proposals, likeliest first; that without edits is the description as it reads.
+  /// Returns the proposals, the most likely first. The one without edits is the description as it is.
   std::vector<Proposal> const& find() {
     if (in_.formulas.empty()) {
       std::vector<std::int64_t> const wanted = numbers_wanted();
@@ -241,8 +242,8 @@ public:
     groups.drop_needless();
     return found_;
   }
-  /// How likely the description is with something wrong in it that no kind of slip explains. Before that it was as likely as
-  /// it reads now, or as the best of what was found, if that is more.
+  /// Returns the score of a mistake that no kind of slip explains. Before such a mistake the description was as likely
+  /// as it is now, or as the best proposal if that is more likely.
   [[nodiscard]] double score_of_none() const {
     double sum = 0;
     if (!in_.formulas.empty()) sum += likelihood_.of(in_.formulas[0]);
@@ -255,9 +256,9 @@ public:
     }
     return sum + real::log(weights_.none_of_these);
   }
-  /// Two edits of one field are looked for where nothing else is that much likelier than something unknown.
+  /// Two edits of one field are searched if no proposal is this much more likely than an unknown mistake.
   static constexpr double pairs_below = 2;
-  /// What a proposal edits. Precondition: it has an edit, or a reading, of that field.
+  /// Returns the edited pagination of a proposal. Precondition: it has an edit, or a reading, of this field.
   [[nodiscard]] PageVariant const& pages(Proposal const& one) const { return variants_.of_pages(one); }
   [[nodiscard]] LeavesVariant const& leaves(Proposal const& one) const { return variants_.of_leaves(one); }
   [[nodiscard]] FormulaVariant const& formula(Proposal const& one) const { return variants_.of_formula(one); }

@@ -8,7 +8,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// What a slip is called, after "x for y" or "x is missing".
+/// Returns the name of a slip, after "x for y" or "x is missing".
 constexpr std::string_view reason_of(SlipKind kind) {
   switch (kind) {
   case SlipKind::exponent:
@@ -71,7 +71,7 @@ constexpr std::string_view reason_of(SlipKind kind) {
   return "";
 }
 
-/// What to look at in the book to settle it.
+/// Returns what to look at in the book to decide.
 constexpr std::string_view look_at(SlipKind kind) {
   switch (kind) {
   case SlipKind::exponent:
@@ -120,7 +120,7 @@ constexpr std::string_view look_at(SlipKind kind) {
   return "";
 }
 
-/// 'B-H⁴' for 'B-G⁴'; '[2]' is missing; '(−A1)' is one too many.
+/// Describes an edit: 'B-H⁴' for 'B-G⁴'; '[2]' is missing; '(−A1)' is one too many.
 inline std::string in_words(Edit const& edit) {
   auto const trimmed = [](std::string const& text) {
     auto const from = text.find_first_not_of(" ,"), to = text.find_last_not_of(" ,");

@@ -14,15 +14,15 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The bytes of a span give way to `put`.
+/// Replaces the bytes of a span by `put`.
 struct TextEdit {
   TextSpan span{};
   std::string put{};
 };
 
-/// Returns the text after the edits; empty if two of them overlap.
+/// Returns the text after the edits, or an empty text if two of them overlap.
 inline std::string edited(std::string_view text, std::vector<TextEdit> edits) {
-  // from the last to the first, so that places stay what they are
+  // from the last to the first, so that positions stay valid
   insertion_sort(edits, [](TextEdit const& a, TextEdit const& b) {
     return a.span.from != b.span.from ? a.span.from > b.span.from : a.span.to > b.span.to;
   });

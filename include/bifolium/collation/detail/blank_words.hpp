@@ -16,7 +16,7 @@ namespace detail {
 struct BlankNamed {
   bool gathering_named{};
   Signature gathering{};
-  int leaf{}; ///< from 1; counted from the end where it is below 0: -1 is the last
+  int leaf{}; ///< from 1; below 0 it counts from the end: -1 is the last
 };
 
 class BlankWords {
@@ -30,7 +30,7 @@ class BlankWords {
     c_ = TokenCursor{words_, c_.token.from + word.size()};
     return true;
   }
-  /// "last leaf", "last two leaves", "first leaf", "final leaf"; also "last" alone.
+  /// Reads "last leaf", "last two leaves", "first leaf" or "final leaf"; also "last" alone.
   bool counted() {
     static_cast<void>(take("the"));
     bool const last = take("last") || take("final"), first = !last && take("first");
@@ -72,7 +72,7 @@ class BlankWords {
 public:
   BlankWords(std::string_view words, Letters letters) : words_{words}, letters_{letters}, c_{words} {}
 
-  /// Returns the leaves said to be blank; none if the words say anything else.
+  /// Returns the leaves that the words call blank, or none if the words say anything else.
   std::vector<BlankNamed> read() {
     do
       if (!counted() && !leaf()) return {};

@@ -30,7 +30,7 @@ protected:
       Base::resolve, Base::ends_item;
   using Kind = Change::Kind;
 
-  /// The inside of a parenthesis that changes leaves, from byte `from` to `end`.
+  /// Reads the contents of a parenthesis that changes leaves, from byte `from` to `end`.
   constexpr bool changes(std::uint32_t from, std::uint32_t end) {
     ChangeState s;
     s.c = cursor(from, end);
@@ -77,10 +77,10 @@ private:
         break;
       s.separated = true;
     }
-    if (s.after_words) s.point = false; // a full stop is one of the words
+    if (s.after_words) s.point = false; // the full stop belongs to the words
     s.after_words = false;
   }
-  /// The sign of a change: taken, and whether there was one.
+  /// Takes the sign of a change. Returns true if there was one.
   constexpr bool take_sign(ChangeState& s, Kind& kind) const {
     if (s.c.at(TokenKind::plus_minus))
       kind = Kind::cancel;
@@ -110,7 +110,7 @@ private:
     auto const next = name.found ? within(s, name.end) : s.c;
     bool const listed = s.list && s.separated && !signed_here && !is_remark(name, next);
     if (name.found && !signed_here && !next.ended()) {
-      // A3+1: the leaf it follows, then what is inserted; but the 8 of −A1.8 +χ1.2 belongs to the list
+      // A3+1: the leaf before the insertion, then the inserted leaves; but the 8 of −A1.8 +χ1.2 belongs to the list
       bool const of_list = listed && !name.gathering_named && !s.spaced;
       bool const plus = next.at(TokenKind::plus) && !of_list;
       if (plus || (next.at(TokenKind::equals) && !listed)) return of_leaf(s, name, next, plus, from);
@@ -130,7 +130,7 @@ private:
     name.end = s.c.token.from;
     return gone(s, Kind::cancel, name, 0, false, false, from, name.end);
   }
-  /// What fills the place of a leaf comes directly after it: −B3+χ1. Without such a leaf the place is not stated.
+  /// Reads what replaces a leaf, which comes directly after it: −B3+χ1. Without such a leaf the place is not stated.
   constexpr bool fill(ChangeState& s, std::uint32_t from) {
     if (s.after(Kind::insertion)) { // A2+²A²+χ1: both after the same leaf
       if (!s.separated) return not_understood(s, from);
@@ -139,13 +139,13 @@ private:
     auto const after = !s.gone ? -1 : s.last_gone.last == 0 ? s.current.leaves : s.last_gone.last;
     return insertion(s, s.current, after, after >= 0, from);
   }
-  /// (±D2, D3 blank): the second leaf has words of its own.
+  /// Returns true for (±D2, D3 blank), where the second leaf has words of its own.
   [[nodiscard]] constexpr bool is_remark(NamedLeaf const& name, TokenCursor const& next) const {
     auto const w = word(next);
     return name.found && next.token.spaced && w.size() > 1 && is_word(next.token.from) && w != "and" && w != "to" &&
            w != "through";
   }
-  /// A3+χ1, B1=C2: what is said of a leaf that is named first. `next`: at the sign.
+  /// Reads a change whose leaf comes first: A3+χ1, B1=C2. `next` is at the sign.
   constexpr bool of_leaf(ChangeState& s, NamedLeaf const& name, TokenCursor const& next, bool plus,
                          std::uint32_t from) {
     if (!s.separated) return not_understood(s, from);
@@ -153,7 +153,7 @@ private:
     s.c = next;
     s.c.take();
     if (plus) return insertion(s, s.current, name.whole ? s.current.leaves : name.leaf, false, from);
-    // a gathering is a leaf only if it has no other
+    // a gathering is a leaf only if it has no other leaf
     if (name.whole && s.current.leaves != 1) return not_understood(s, from);
     return identity(s, from, false, name.whole ? 1 : name.leaf);
   }
@@ -171,7 +171,7 @@ private:
     name.leaf = place + 1;
     return name;
   }
-  /// One leaf of a list, or the leaves to another: −D2-4.
+  /// Reads one leaf of a list, or the leaves up to another: −D2-4.
   constexpr bool list_of_leaves(ChangeState& s, Kind kind, NamedLeaf const& name, bool signed_here) {
     auto const from = s.c.token.from;
     bool const in_list = s.any && s.list && !signed_here;
@@ -222,7 +222,7 @@ private:
     auto const count = take_count(c, false);
     if (count.sound() && count.cycle.size() == 1 && count.cycle.term(0) == s.current.leaves) s.c = c;
   }
-  /// Returns the last leaf of −D2-4, if a range is written.
+  /// Reads the last leaf of −D2-4, if a range is written.
   [[nodiscard]] constexpr NamedLeaf range_end(ChangeState const& s, int first) const {
     auto c = s.c;
     if (auto const w = word(c); w == "to" || w == "through")
@@ -250,7 +250,7 @@ private:
     if (in_list && s.after(kind) && s.previous.gathering == current.gathering && !name.whole && last == name.leaf) {
       bool const pair = s.previous.last + name.leaf == current.leaves + 1;
       if (!pair && s.point) warn(Problem::apart_leaves_listed_joined, from, end);
-      // two single cancels are two; but two leaves that are both gone are a fold gone
+      // two single cancels are two changes; but two leaves that are both deleted are one deleted fold
       if (pair && !s.point && kind == Kind::deletion && !name.gathering_named)
         warn(Problem::joined_leaves_listed_apart, from, end);
     }

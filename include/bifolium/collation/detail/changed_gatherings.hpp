@@ -18,7 +18,7 @@ public:
   struct One {
     GatheringAt at{};
     int leaf{};
-    bool insertion{}; // after the leaf, so after what happens to the leaf
+    bool insertion{}; // an insertion comes after the change of its leaf
     Change const* change{};
   };
 
@@ -40,11 +40,11 @@ public:
       return a.leaf != b.leaf ? a.leaf < b.leaf : a.insertion < b.insertion;
     });
   }
-  /// Returns the run of the next change; one that no formula has if there are no more.
+  /// Returns the run of the next change, or a number that no run has if there are no more changes.
   [[nodiscard]] std::uint32_t next_run() const noexcept {
     return next_ < all_.size() ? all_[next_].at.run : static_cast<std::uint32_t>(-1);
   }
-  /// Precondition: there is a next change.
+  /// Returns the gathering of the next change. Precondition: there is a next change.
   [[nodiscard]] GatheringAt next_gathering() const { return all_[next_].at; }
   [[nodiscard]] One const& take() { return all_[next_++]; }
   [[nodiscard]] bool more_of(GatheringAt at) const { return next_ < all_.size() && all_[next_].at == at; }
@@ -52,11 +52,11 @@ public:
 
 class ChangedGatherings {
 public:
-  /// What became of a leaf of the gathering as folded.
+  /// The state of a leaf of the gathering as folded.
   struct Fate {
-    int leaf{}, last{}; // from one leaf to another
+    int leaf{}, last{}; // the leaves from one to another
     bool deleted{}, cancelled{}, of_fold{};
-    /// Not joined to its other half any more.
+    /// Returns true if the leaf is no longer joined to its other half.
     [[nodiscard]] constexpr bool is_single() const noexcept { return deleted || (cancelled && !of_fold); }
   };
   struct Changed {
@@ -64,29 +64,29 @@ public:
     std::int64_t before{}, leaves{}; // leaves of the book before it, and in it
     std::uint32_t from{}, to{};      // its stretches
     std::uint32_t fate_from{}, fate_to{};
-    Fate whole{}; // what became of the gathering as a whole
+    Fate whole{}; // the state of the gathering as a whole
     [[nodiscard]] std::int64_t last_number() const noexcept { return before + leaves; }
   };
   struct Named {
-    int first{}, count{}; // the figures of its leaves
-    LeafOfBook leaf{};    // the first of them
-    bool several{};       // other insertions have such a leaf too
+    int first{}, count{}; // the numbers of its leaves
+    LeafOfBook leaf{};    // the first of its leaves
+    bool several{};       // true if other insertions have such a leaf too
   };
 
 private:
   struct Stretch {
-    int leaf{}, inserted{}, count{}; // the first leaf of it
+    int leaf{}, inserted{}, count{}; // the first leaf of the stretch
     std::int64_t before{};           // leaves of the gathering before it
-    std::uint32_t insertion{};       // which insertion, where it is one
+    std::uint32_t insertion{};       // index of the insertion, if it is one
   };
   std::vector<Changed> changed_;
   std::vector<Stretch> stretches_;
   std::vector<Fate> fates_;
   std::vector<InsertedLeaf> insertions_;
   std::vector<Named> named_;         // insertions with a name, in the order of the book
-  NameStretches<Signature> figures_; // of what names and figures each of them is
+  NameStretches<Signature> figures_; // the insertion for each name and number
 
-  /// Returns the number of of sorted values come before the first for which `before` is false.
+  /// Returns the number of sorted values before the first for which `before` is false.
   template <class Many, class Before>
   static std::size_t count_before(Many const& all, std::size_t from, std::size_t to, Before before) {
     while (from < to)
@@ -123,14 +123,16 @@ private:
   }
 
 public:
-  /// Adds the next gathering with its changes, and says how many leaves it has. `before`: leaves of the book before it.
+  /// Adds the next gathering with its changes. Returns the number of its leaves. `before` is the number of leaves of
+  /// the book before it.
   std::int64_t add(ChangesOfFormula& changes, int folded, std::int64_t before) {
     Changed here;
     here.at = changes.next_gathering();
     here.before = before;
     here.from = static_cast<std::uint32_t>(stretches_.size());
     here.fate_from = static_cast<std::uint32_t>(fates_.size());
-    int next = 1, after = -1, earlier = 0; // the next leaf to set down; leaves inserted so far after leaf `after`
+    int next = 1, after = -1,
+        earlier = 0; // the next leaf to write; number of leaves inserted so far after leaf `after`
     while (changes.more_of(here.at)) {
       auto const& one = changes.take();
       if (one.insertion) {
@@ -160,30 +162,30 @@ public:
     changed_.push_back(here);
     return here.leaves;
   }
-  /// After the last gathering: inserted leaves can be found by name from now on.
+  /// Ends the list after the last gathering. From then on inserted leaves can be found by name.
   void settle() { figures_.settle(); }
 
   [[nodiscard]] Changed const* find(GatheringAt at) const {
     auto const i = count_before(changed_, 0, changed_.size(), [&](Changed const& one) { return one.at < at; });
     return i < changed_.size() && changed_[i].at == at ? &changed_[i] : nullptr;
   }
-  /// Returns the last changed gathering of the same run that comes before this one.
+  /// Returns the last changed gathering of the same run before this one.
   [[nodiscard]] Changed const* last_before(GatheringAt at) const {
     auto const i = count_before(changed_, 0, changed_.size(), [&](Changed const& one) { return one.at < at; });
     return i > 0 && changed_[i - 1].at.run == at.run ? &changed_[i - 1] : nullptr;
   }
-  /// Returns the last changed gathering that begins before the leaf of that number.
+  /// Returns the last changed gathering that begins before the leaf with this number.
   [[nodiscard]] Changed const* last_to_begin_before(std::int64_t number) const {
     auto const i = count_before(changed_, 0, changed_.size(), [&](Changed const& one) { return one.before < number; });
     return i > 0 ? &changed_[i - 1] : nullptr;
   }
-  /// Which leaf of the gathering it is, from 1, in the ideal copy.
+  /// Returns the number of the leaf in its gathering in the ideal copy, from 1.
   [[nodiscard]] std::optional<std::int64_t> place(Changed const& in, LeafOfBook const& leaf) const {
     auto const* one = stretch_of(in, leaf);
     if (one == nullptr) return std::nullopt;
     return one->before + 1 + (one->inserted == 0 ? leaf.leaf - one->leaf : leaf.inserted - one->inserted);
   }
-  /// Returns the leaf at a place of the gathering. Precondition: from 1 to its leaves.
+  /// Returns the leaf with a number in its gathering. Precondition: 1 to the number of its leaves.
   [[nodiscard]] LeafOfBook leaf(Changed const& in, std::int64_t place) const {
     auto const at = count_before(stretches_, in.from, in.to, [&](Stretch const& one) { return one.before < place; });
     auto const& one = stretches_[at - 1];
@@ -206,7 +208,7 @@ public:
     result.number = leaf.inserted - one->inserted + 1;
     return result;
   }
-  /// Returns an insertion that has a leaf of that name and figure.
+  /// Returns an insertion that has a leaf with this name and number.
   [[nodiscard]] std::optional<Named> find_named(Signature const& name, int figure) const {
     auto const* const stretch = figures_.find(name, figure);
     if (stretch == nullptr) return std::nullopt;

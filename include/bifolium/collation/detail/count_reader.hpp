@@ -18,7 +18,7 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-/// A count found in a text, or why it is none.
+/// A count found in a text, or the reason why there is none.
 struct FoundCount {
   Cycle cycle{};
   std::uint32_t from{}, end{};
@@ -28,11 +28,11 @@ struct FoundCount {
   bool flat{};     ///< it is on the line
   Problem problem{Problem::none};
   [[nodiscard]] constexpr bool found() const noexcept { return problem != Problem::none || cycle.size() != 0; }
-  /// There is a count, and it is one.
+  /// Returns true if there is a valid count.
   [[nodiscard]] constexpr bool sound() const noexcept { return problem == Problem::none && cycle.size() != 0; }
 };
 
-/// Returns the letters together that begin at the cursor's token; empty if it is no letter.
+/// Returns the word that begins at the cursor's token, or an empty text if the token is not a letter.
 [[nodiscard]] constexpr std::string_view word_at(std::string_view text, std::uint32_t from) noexcept {
   auto end = from;
   while (end < text.size() && is_latin_letter(text[end])) ++end;
@@ -97,7 +97,7 @@ public:
 
 private:
   struct Number {
-    int value{}; // 0 where there is none
+    int value{}; // 0 if there is none
     std::uint32_t end{};
     bool plural{}; // eights, 8s
   };
@@ -164,18 +164,18 @@ private:
     }
     return count;
   }
-  /// A caret at this byte closes a count (8^/4^) and begins no mark.
+  /// Returns true if a caret at this byte ends a count (8^/4^) and does not begin a mark.
   [[nodiscard]] constexpr bool closes(std::uint32_t caret) const noexcept {
     auto const c = at(caret + 1);
     return !is_digit(c) && !is_small(c) && static_cast<unsigned char>(c) < 0xC2;
   }
-  /// Returns the same figure with the caret that closes it.
+  /// Returns the cursor after the caret that ends a number.
   [[nodiscard]] constexpr TokenCursor after_caret(TokenCursor p) const noexcept {
     ++p.token.to;
     p.lexer = Lexer{text_, p.token.to};
     return p;
   }
-  /// eight, eights; as a figure 8, 8s: taken, or nothing is.
+  /// Reads eight or eights, or in digits 8 or 8s.
   constexpr Number take_number(TokenCursor& p, bool plural) const {
     constexpr std::string_view words[]{"one"sv,     "two"sv,       "three"sv,    "four"sv,     "five"sv,
                                        "six"sv,     "seven"sv,     "eight"sv,    "nine"sv,     "ten"sv,

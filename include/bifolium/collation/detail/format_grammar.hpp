@@ -24,7 +24,7 @@ protected:
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
       Base::begins;
 
-  /// Heading and statement of format, if they are there: taken.
+  /// Reads heading and statement of format, if there are any.
   constexpr void take_format() {
     while (is_separator(c_.token)) c_.take();
     take_heading();
@@ -90,7 +90,7 @@ private:
       return;
     }
   }
-  /// Returns true if what is at this byte may be the beginning of a format.
+  /// Returns true if a format may begin at this byte.
   [[nodiscard]] constexpr bool begins_format(std::uint32_t i) const noexcept {
     char const c = at(i), d = at(i + 1), e = at(i + 2);
     if (is_digit(c)) {
@@ -102,7 +102,8 @@ private:
     if (is_latin_letter(c)) return is_small(d) ? is_small(e) || e == '.' || e == '-' : d == '.' && is_small(e);
     return i < text_.size() && decode(text_, i).value == 0xBD;
   }
-  /// Returns a class of paper may come before: Royal 4°, median 8°, gr. in-8°. Then `i` is where the format begins.
+  /// Reads a format after a class of paper: Royal 4°, median 8°, gr. in-8°. `i` is then set to the beginning of the
+  /// format.
   constexpr std::optional<FormatRead> after_paper_class(std::uint32_t& i) {
     if (!is_latin_letter(at(i))) return std::nullopt;
     auto k = i;
@@ -128,7 +129,7 @@ private:
     }
     return std::nullopt;
   }
-  /// 8°(?), 8°?: kept as a doubt.
+  /// Reads 8°(?) or 8°?, which is stored as a doubt.
   constexpr void take_doubt(TokenCursor& c) {
     auto p = c;
     bool const round = p.at(TokenKind::open_round);
@@ -141,7 +142,7 @@ private:
     warn(Problem::text_not_read, from, p.token.from);
     c = p;
   }
-  /// A book of two formats: 2° and 4°.
+  /// Reads the second format of a book with two: 2° and 4°.
   constexpr void take_second(TokenCursor& c) {
     bool const sign = c.at(TokenKind::symbol) && c.token.value == '&';
     if (!sign && word(c) != "and") return;
@@ -151,7 +152,7 @@ private:
     sink_.second_format(second->format);
     c = cursor(next + second->bytes);
   }
-  /// 8° (in 4s), 8° in fours, 8° (4s), 12° (8/4): the counts say so themselves.
+  /// Skips 8° (in 4s), 8° in fours, 8° (4s) or 12° (8/4): the counts of the gatherings say the same.
   constexpr void take_gathered_in(TokenCursor& c) {
     auto p = c;
     bool const round = p.at(TokenKind::open_round);

@@ -16,13 +16,13 @@ namespace detail {
 [[nodiscard]] constexpr bool is_loss(Token const& t) noexcept {
   return t.is(TokenKind::dash) || t.is(TokenKind::minus) || t.is(TokenKind::plus_minus);
 }
-/// A comma, semicolon or full point between the parts of a formula.
+/// Returns true for a comma, semicolon or full point between the parts of a formula.
 [[nodiscard]] constexpr bool is_separator(Token const& t) noexcept {
   return (t.is(TokenKind::comma) || t.is(TokenKind::semicolon) || t.is(TokenKind::point)) && t.value < 0x80;
 }
 
-/// Looks at the text of a formula. It knows the dialect, because letters close together are signatures where the alphabet
-/// has them in that order.
+/// Looks at the text of a formula. It uses the dialect, because letters side by side are signatures if the alphabet has
+/// them in this order.
 class FormulaCursor : protected CountReader {
 protected:
   Alphabet alphabet_;
@@ -40,11 +40,11 @@ protected:
   [[nodiscard]] constexpr bool begins(std::uint32_t i, std::string_view words) const noexcept {
     return text_.substr(i < text_.size() ? i : text_.size(), words.size()) == words;
   }
-  /// Returns the cursor after the letters together that begin at it.
+  /// Returns the cursor after the word at its position.
   [[nodiscard]] constexpr TokenCursor after_word(TokenCursor const& c) const noexcept {
     return cursor(c.token.from + word(c).size());
   }
-  /// The letters at byte `i` are a word, not signatures close together (ab, lm, zaa, zA).
+  /// Returns true if the letters at byte `i` are a word and not signatures side by side (ab, lm, zaa, zA).
   [[nodiscard]] constexpr bool is_word(std::uint32_t i) const noexcept {
     auto const letters_together = word_at(text_, i);
     if (letters_together.size() < 2) return false;
@@ -62,7 +62,7 @@ protected:
     }
     return false;
   }
-  /// pp., ff., ll., p., cols.: a pagination begins, where figures follow.
+  /// Returns true if a pagination begins: pp., ff., ll., p. or cols. before numbers.
   [[nodiscard]] constexpr bool is_pagination(TokenCursor c) const noexcept {
     auto const w = word(c);
     if (w != "pp" && w != "Pp" && w != "ff" && w != "ll" && w != "p" && w != "cols") return false;
@@ -77,7 +77,7 @@ protected:
     auto const numeral = word(c);
     return !numeral.empty() && roman_numeral(numeral).bytes == numeral.size() && is_small(numeral[0]);
   }
-  /// [12], 128 p.; xii, 128, [2] p.; [1-4] 5-70 leaves: figures and Roman numerals, and at the end what they count.
+  /// Returns true for [12], 128 p.; xii, 128, [2] p.; or [1-4] 5-70 leaves: numbers, also Roman, and a unit at the end.
   [[nodiscard]] constexpr bool is_page_sequence(TokenCursor c) const noexcept {
     int figures = 0;
     auto last = TokenKind::end;
@@ -104,7 +104,8 @@ protected:
     }
     return false;
   }
-  /// A number of leaves, pages or plates, or a pagination: 50 Bl., [404] leaves, pp. [4] 1-234, + 4 plates.
+  /// Returns true for a number of leaves, pages or plates, or a pagination: 50 Bl., [404] leaves, pp. [4] 1-234, + 4
+  /// plates.
   [[nodiscard]] constexpr bool is_extent(TokenCursor c) const noexcept {
     bool const plus = c.at(TokenKind::plus);
     if (plus) c.take();
@@ -132,13 +133,14 @@ protected:
     }
     return (number || plus) && is_word(c.token.from);
   }
-  /// Within square brackets: the byte of the closing one, or 0 when it is too far for a name.
+  /// Returns the position of the bracket that closes a square bracket, or 0 if it is too far away for a name.
   [[nodiscard]] constexpr std::uint32_t near_square(std::uint32_t i) const noexcept {
     for (auto end = i + widest_name; i < text_.size() && i < end && text_[i] != '['; ++i)
       if (text_[i] == ']') return i;
     return 0;
   }
-  /// In the brackets at the cursor are several gatherings, or one with its count, and not a single mark.
+  /// Returns true if the brackets at the cursor contain several gatherings, or one with its count, and not a single
+  /// mark.
   [[nodiscard]] constexpr bool is_group(TokenCursor const& c) const {
     auto const close = near_square(c.token.to);
     if (close == 0) return true;
@@ -173,12 +175,12 @@ protected:
     }
     return !words && first.is(TokenKind::letter) && !first.spaced && at(close - 1) != '.';
   }
-  /// The mark )( directly after the sign of a change: (-)(4).
+  /// Returns true if the mark )( is directly after the sign of a change: (-)(4).
   [[nodiscard]] constexpr bool is_cross_in_change(TokenCursor const& c, Token const& before) const noexcept {
     return c.touches(TokenKind::close_round) && at(c.token.to) == '(' && is_digit(at(c.token.to + 1)) &&
            (is_loss(before) || before.is(TokenKind::plus) || before.is(TokenKind::equals));
   }
-  /// Returns the byte of the parenthesis that closes the one at the cursor; 0 for none.
+  /// Returns the position of the parenthesis that closes the one at the cursor, or 0 if there is none.
   [[nodiscard]] constexpr std::uint32_t closing_round(TokenCursor c) const noexcept {
     int open = 0;
     for (Token before{}; !c.ended(); before = c.token, c.take()) {

@@ -13,16 +13,16 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A run with its count, if it has one; or why there is none.
+/// A run with its count, if it has one, or the reason why there is none.
 struct FoundElement {
   FoundSignature first{}, last{};
   FoundCount count{};
   std::int64_t gatherings{1};
   std::uint32_t from{}, end{};
-  bool apart{};                   ///< blanks come before the count
-  bool single{true};              ///< no dash
-  bool read_flat{};               ///< 2A-G was read as ²A-G
-  bool by_sequence{};             ///< 1-210: number and count were separated by the runs beside it
+  bool apart{};                   ///< true if blanks come before the count
+  bool single{true};              ///< true if there is no dash
+  bool read_flat{};               ///< true if 2A-G was read as ²A-G
+  bool by_sequence{};             ///< 1-210: number and count were separated with the help of the neighbouring runs
   bool first_counted{};           ///< A⁸-E⁸: the first end has its own count
   bool roman{};                   ///< (i-iiii): its numbers are Roman numerals
   bool mixed{};                   ///< 2A-CC: later alphabets are written in two ways
@@ -33,7 +33,7 @@ class ElementReader : protected FormulaCursor {
 protected:
   using FormulaCursor::FormulaCursor;
 
-  /// The dash of a run, or the word "to": taken, or not.
+  /// Takes the dash of a run, or the word "to". Returns true if it was taken.
   constexpr bool take_dash(TokenCursor& c) const noexcept {
     if (c.at(TokenKind::dash)) {
       c.take();
@@ -46,7 +46,7 @@ protected:
     return true;
   }
   [[nodiscard]] constexpr bool is_blank_at(std::size_t i) const noexcept { return at(i) == ' ' || at(i) == '\t'; }
-  /// One run with its count, if it has one; false when there is no run, and the element says why.
+  /// Reads one run with its count, if it has one. Returns false if there is no run; the element has the reason.
   constexpr bool take_element(TokenCursor& c, FoundElement& e) const {
     e.from = c.token.from;
     if (!c.at(TokenKind::open_round) || !take_enclosed(c, e)) {
@@ -139,7 +139,7 @@ private:
     if (!take_dash(d)) return true;
     auto const last = take(d);
     if (!last) return true;
-    if (counted) { // A⁸-E⁸, where both have the same count; 8-6 is an alternation
+    if (counted) { // A⁸-E⁸, where both ends have the same count; 8-6 is alternating counts
       auto p = d;
       auto const other = take_count(p, flat_counts_);
       if (!other.sound() || !(other.cycle == own.cycle)) return true;
@@ -151,17 +151,17 @@ private:
     c = d;
     return join(e);
   }
-  /// 'Gg⁶': the quotation mark after the count.
+  /// Takes the quotation mark after the count of 'Gg⁶'.
   constexpr bool close_quotation(TokenCursor& c, FoundElement& e) const {
     if (!e.count.found() || !c.touches(TokenKind::quote)) return e.problem = Problem::unknown_mark, false;
     e.count.end = c.token.to;
     c.take();
     return true;
   }
-  /// Brings the ends of a run into one series and counts what lies between.
+  /// Brings the ends of a run into one series and counts its gatherings.
   constexpr bool join(FoundElement& e) const {
     auto &a = e.first.key, &b = e.last.key;
-    // a prefix holds for both ends; π and χ among Greek letters are letters
+    // a prefix applies to both ends; π and χ among Greek letters are letters
     if (b.raised() == 0 && a.raised() != 0) b = b.in_series(a.raised());
     if (b.duplicate() == Duplicate::none && a.duplicate() != Duplicate::none) b = b.duplicated(a.duplicate());
     if (a.beside() == Beside::greek) b = with_greek(b, a.mark() == Mark::capital);
@@ -206,7 +206,7 @@ private:
     return alphabet != '\0' && letter(e.from + 1) == alphabet && letter(e.last.end - 1) == alphabet &&
            letter(e.last.end) != '\0' && letter(e.last.end) != alphabet;
   }
-  /// A count with blanks before it: D ⁸ at the end of an element, k 16.
+  /// Reads a count with blanks before it: D ⁸ at the end of an element, k 16.
   constexpr void take_count_apart(TokenCursor& c, FoundElement& e) const {
     auto p = c;
     bool const comma = p.at(TokenKind::comma);

@@ -24,11 +24,11 @@ struct FoundRun {
 /// A gathering that a change names.
 struct Target {
   GatheringAt gathering{};
-  std::int64_t ordinal{}; ///< which gathering of the book, from 0
+  std::int64_t ordinal{}; ///< number of the gathering in the book, from 0
   int leaves{};           ///< as folded
-  bool other_series{};    ///< its name has a raised figure, π or χ that was not said
+  bool other_series{};    ///< true if its name has a raised digit, π or χ that was not written
 };
-/// Something doubtful, or wrong; in bytes of the text.
+/// A doubt or an error, with its bytes in the text.
 struct Doubt {
   Problem problem{};
   std::uint32_t from{}, to{};

@@ -12,15 +12,15 @@ inline namespace v0 {
 namespace detail {
 
 class GoneLeaves {
-  struct Gathering { // deliberately without initialisers, as SmallList asks
+  struct Gathering { // without initialisers, as SmallList requires
     std::int64_t ordinal;
     std::uint32_t next;  // with the same hash; counted from 1
-    std::uint32_t words; // where its bits begin
+    std::uint32_t words; // index at which its bits begin
   };
   static constexpr std::size_t looked_through = 16, most_near = 64;
   SmallList<Gathering, most_near> gatherings_;
   SmallList<std::uint64_t, 2 * most_near> words_;
-  SmallList<std::uint32_t, 1> heads_; // of the lists of gatherings with one hash; none while there are few
+  SmallList<std::uint32_t, 1> heads_; // of the lists of gatherings with one hash; empty while there are few
 
   [[nodiscard]] constexpr std::size_t hash(std::int64_t ordinal) const {
     auto const mixed = (static_cast<std::uint64_t>(ordinal) * 0x9E3779B97F4A7C15U) >> 32U;
@@ -36,7 +36,7 @@ class GoneLeaves {
     gatherings_[g].next = head;
     head = g + 1;
   }
-  /// Where the bits of a gathering begin; new ones are all zero.
+  /// Returns the index at which the bits of a gathering begin. New bits are zero.
   constexpr std::uint32_t words_of(std::int64_t ordinal, int leaves) {
     auto const size = gatherings_.size();
     if (heads_.size() == 0) {
@@ -56,7 +56,8 @@ class GoneLeaves {
   }
 
 public:
-  /// Takes out the leaves from `first` to `last` of a gathering of so many; false if one of them is gone already.
+  /// Deletes the leaves from `first` to `last` of a gathering of `leaves` leaves. Returns false if one of them is
+  /// already deleted.
   constexpr bool take_out(std::int64_t ordinal, int leaves, int first, int last) {
     auto const words = words_of(ordinal, leaves);
     bool fresh = true;

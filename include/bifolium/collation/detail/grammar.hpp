@@ -38,9 +38,9 @@ public:
   constexpr Grammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
       : Grammar{text, tei_content(text), dialect, limits, sink} {}
 
-  /// Reads the whole text; false when error() says why it cannot be read.
+  /// Reads the whole text. Returns false if it cannot be read; error() has the reason.
   constexpr bool read() {
-    // nothing after a zero would be looked at, for readers take it for the end
+    // the functions below take a zero byte for the end, so text after it would be ignored
     if (auto const zero = text_.find('\0'); zero != text_.npos)
       return fail(Problem::not_utf8, to_32(zero), to_32(zero));
     this->take_format();
@@ -61,7 +61,7 @@ public:
   [[nodiscard]] constexpr std::int64_t gatherings() const noexcept {
     return this->gatherings_ + this->gatherings_inserted_;
   }
-  /// Precondition: read() was false.
+  /// Returns the reason. Precondition: read() returned false.
   [[nodiscard]] constexpr Doubt error() const noexcept { return error_; }
 
 private:
@@ -72,7 +72,7 @@ private:
       : Base{text.substr(0, content.to), dialect, limits, sink} {
     if (content.from != 0) c_ = cursor(content.from);
   }
-  /// What is within TEI's element formula, if the text is one.
+  /// Returns the contents of TEI's element formula, if the text is one.
   static constexpr Content tei_content(std::string_view text) noexcept {
     Content const all{0, text.size()};
     auto const open = TokenCursor{text}.token.from;
@@ -83,7 +83,8 @@ private:
     if (end == std::string_view::npos || !TokenCursor{text, end + 10}.ended() || from > end) return all;
     return {from, end};
   }
-  /// Returns a formula that is quoted as a whole; a mark in quotation marks has neither a dash nor blanks.
+  /// Returns the contents of a formula that is quoted as a whole. A mark in quotation marks has neither a dash nor
+  /// blanks.
   static constexpr Content quoted(std::string_view text, Content all) noexcept {
     TokenCursor c{text};
     auto const open = c.token;
@@ -149,7 +150,7 @@ private:
       return this->gathering();
     }
   }
-  /// Signatures, a bare name with its count, or words after the gatherings.
+  /// Reads signatures, a bare name with its count, or words after the gatherings.
   constexpr bool letter() {
     auto const from = c_.token.from;
     auto const next = at(from + 1);
@@ -175,14 +176,15 @@ private:
   constexpr bool open_round() {
     if (at(c_.token.to) == ':') return this->gathering();
     auto c = c_;
-    auto const mark = this->take(c); // (*)⁴: with a count a symbol in parentheses is a mark, without it words
+    auto const mark =
+        this->take(c); // (*)⁴: with a count, a symbol in parentheses is a mark; without one, these are words
     bool const counted = mark && !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
     bool const run = mark && c.at(TokenKind::dash);
     if (counted || run) return this->gathering();
     FoundElement e;
     return c = c_, this->take_enclosed(c, e) ? this->gathering() : this->parenthesis();
   }
-  /// A mark with a count, leaves or plates beside the formula, or the sign that it is imperfect.
+  /// Reads a mark with a count, leaves or plates beside the formula, or the sign that the book is imperfect.
   constexpr bool plus() {
     auto const t = c_.token;
     if (t.raised()) return begun() ? raised_sign() : this->gathering();
@@ -191,7 +193,7 @@ private:
     c.take();
     bool const counted = !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
     if (counted) {
-      // a bracket that opens with a plus holds a change
+      // a bracket that opens with a plus contains a change
       bool const change = depth_ > 0 && begun() && !last_.unsigned_throughout;
       return change ? fail(Problem::unknown_mark, t.from, c.token.from) : this->gathering();
     }
@@ -219,7 +221,7 @@ private:
     c_.take();
     return true;
   }
-  /// ⁺ alone; A⁸⁻¹: which leaf?
+  /// Reads ⁺ alone, or A⁸⁻¹, which does not say which leaf.
   constexpr bool raised_sign() {
     auto const t = c_.token;
     auto const next = c_.ahead();
@@ -229,7 +231,7 @@ private:
     c_ = cursor(next.to);
     return true;
   }
-  /// A = B: the same book written a second way.
+  /// Reads A = B: the same book in a second notation.
   constexpr bool equation() {
     auto const t = c_.token;
     if (!begun() || second_) return fail(Problem::unknown_mark, t.from, t.from + 12);

@@ -13,16 +13,16 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// What is known of a parenthesis part-way through it.
+/// The state of reading a parenthesis.
 struct ChangeState {
   TokenCursor c{};
-  std::uint32_t from{}, end{};           // the inside
-  Target current{};                      // the gathering that a figure alone speaks of
-  Change::Kind sign{Change::Kind::note}; // the sign that holds for a list
+  std::uint32_t from{}, end{};           // its contents
+  Target current{};                      // the gathering to which a number alone belongs
+  Change::Kind sign{Change::Kind::note}; // the sign that applies to a list
   bool any{}, list{}, gone{}, after_words{};
   FoundChange previous{};  // the last change
   FoundChange last_gone{}; // the last deletion or cancel
-  // what comes before the item that is read now
+  // the text before the item that is read now
   bool separated{}, spaced{}, semicolon{}, point{};
   [[nodiscard]] constexpr bool after(Change::Kind kind) const noexcept { return any && previous.kind == kind; }
 };
@@ -41,7 +41,7 @@ protected:
   [[nodiscard]] constexpr TokenCursor within(ChangeState const& s, std::uint32_t from) const {
     return cursor(from, s.end);
   }
-  /// Hands a change on, with what joins it to the one before.
+  /// Passes a change on, with the separator between it and the change before.
   constexpr void send(ChangeState& s, FoundChange change, std::uint32_t from, std::uint32_t to) {
     using Separator = ChangeForm::Separator;
     change.from = from;
@@ -53,8 +53,8 @@ protected:
     s.any = true;
     if (change.kind == Kind::deletion || change.kind == Kind::cancel) s.last_gone = change, s.gone = true;
   }
-  /// Reads what is inserted into `target` after leaf `after`; -1 when no leaf was named. `fills`: it takes the place of a
-  /// leaf that is gone.
+  /// Reads what is inserted into `target` after leaf `after`, which is -1 if no leaf was named. `fills`: it replaces a
+  /// deleted leaf.
   constexpr bool insertion(ChangeState& s, Target const& target, int after, bool fills, std::uint32_t from) {
     FoundChange one;
     one.kind = Kind::insertion;
@@ -80,7 +80,8 @@ protected:
     send(s, one, from, s.c.token.from);
     return true;
   }
-  /// A3+a⁴, b⁴: what is here was inserted with what comes before it. A name that the formula has is a leaf of it.
+  /// Returns true for A3+a⁴, b⁴: this was inserted together with the item before it. A name that the formula has is a
+  /// leaf of it.
   constexpr bool continues_insertion(ChangeState const& s) {
     if (!s.after(Kind::insertion) || s.previous.starred || !s.separated || s.semicolon) return false;
     auto c = s.c;
@@ -93,12 +94,12 @@ protected:
   }
 
 private:
-  /// What may follow one insertion; a list of leaves may continue.
+  /// Returns true if the token may follow one insertion. A list of leaves may continue.
   [[nodiscard]] static constexpr bool ends_one(Token const& t) noexcept {
     return t.is(TokenKind::end) || t.is(TokenKind::comma) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
            t.is(TokenKind::open_square) || t.is(TokenKind::dash) || t.is(TokenKind::plus);
   }
-  /// A figure that multiplies no mark and has no count: how many leaves, or 8*.
+  /// Returns true for a number that multiplies no mark and has no count: a number of leaves, or 8*.
   [[nodiscard]] constexpr bool is_bare_figure(TokenCursor c) const noexcept {
     if (!c.is_flat_figure()) return false;
     c.take();
@@ -108,7 +109,7 @@ private:
     if (t.is(TokenKind::open_square)) return at(t.to) == '=';
     return static_cast<unsigned char>(at(t.from)) < 0x80;
   }
-  /// 1, 2; 8*; 1.2 of one piece; 1,2 each by itself.
+  /// Reads 1, 2; 8*; 1.2 of one piece; 1,2 as separate leaves.
   constexpr bool take_figure(ChangeState& s, FoundChange& one, int& after, std::uint32_t from) {
     auto const value = s.c.token.value;
     if (value < 1 || value > most_leaves_in_gathering) return not_understood(s, from);
@@ -124,7 +125,7 @@ private:
     if (value == 1) join_listed(s.c, one);
     return true;
   }
-  /// Leaves without a name of their own: 1 has been read, and a list continues from it.
+  /// Reads leaves without a name of their own: 1 has been read, and a list continues from it.
   constexpr void join_listed(TokenCursor& c, FoundChange& one) const noexcept {
     auto const joint = c.token.kind;
     if (joint != TokenKind::point && joint != TokenKind::comma) return;
@@ -158,7 +159,7 @@ private:
       s.c = c;
       one.joined = Joined::gathering;
       one.leaves = count.cycle.term(0);
-    } else if (mark.key.is_bare_number()) { // a figure alone is how many
+    } else if (mark.key.is_bare_number()) { // a number alone is a number of leaves
       if (mark.key.multiple > most_leaves_in_gathering) return not_understood(s, from);
       one.leaves = static_cast<int>(mark.key.multiple);
       one.named = false;
@@ -167,7 +168,7 @@ private:
       return take_leaves(s, one, from);
     return true;
   }
-  /// The figures after a name: χ1, χ1.2, χ1,2, χ1-4.
+  /// Reads the numbers after a name: χ1, χ1.2, χ1,2, χ1-4.
   constexpr bool take_leaves(ChangeState& s, FoundChange& one, std::uint32_t from) {
     auto& c = s.c;
     auto const first = c.token.value;

@@ -15,23 +15,23 @@ namespace detail {
 /// A leaf named in a text.
 struct NamedLeaf {
   bool found{};
-  bool gathering_named{}; ///< `key` holds something
-  bool whole{};           ///< no leaf, the whole gathering
-  bool letter_l{};        ///< l, the letter, was written for the figure 1
+  bool gathering_named{}; ///< true if `key` is set
+  bool whole{};           ///< true for the whole gathering, without a leaf
+  bool letter_l{};        ///< true if the letter l was written for the digit 1
   SignatureKey key{};
   int leaf{};
-  std::uint32_t end{}; ///< the byte after it
+  std::uint32_t end{}; ///< the position after it
 };
 
 class LeafReader : protected NumberReader {
 protected:
   using NumberReader::NumberReader;
 
-  /// A gathering signed + cannot be named in a change, where the plus is the sign of an insertion.
+  /// Returns true for the signature +, which cannot be named in a change, because + is the sign of an insertion there.
   [[nodiscard]] constexpr bool is_plus(FoundSignature const& found) const noexcept {
     return found.key.mark() == Mark::symbol && at(found.key.text_from) == '+';
   }
-  /// Returns the leaf named at the cursor, before byte `end`, where the cursor ends too.
+  /// Reads the leaf named at the cursor, before byte `end`.
   [[nodiscard]] constexpr NamedLeaf leaf_name(TokenCursor c, std::uint32_t end) const noexcept {
     if (c.at(TokenKind::letter) && begins(c.token.from, "sig. ")) c = cursor(c.token.from + 5U, end);
     if (c.is_flat_figure()) {
@@ -55,12 +55,12 @@ private:
   [[nodiscard]] static constexpr int bounded(Token const& figure) noexcept {
     return figure.value > most_leaves_in_gathering ? most_leaves_in_gathering + 1 : static_cast<int>(figure.value);
   }
-  /// r or v after the figure of a leaf.
+  /// Reads r or v after the number of a leaf.
   constexpr void take_side(TokenCursor const& c, NamedLeaf& name) const noexcept {
     bool const side = c.touches(TokenKind::letter) && (c.token.value == 'r' || c.token.value == 'v');
     if (side && !is_latin_letter(at(c.token.to))) name.end = c.token.to;
   }
-  /// 36/10, leaf 10 of gathering 36. `c`: at the stroke.
+  /// Reads 36/10, leaf 10 of gathering 36. `c` is at the stroke.
   [[nodiscard]] constexpr NamedLeaf numbered(Token const& gathering, TokenCursor c) const noexcept {
     NamedLeaf name;
     c.take();
@@ -74,7 +74,7 @@ private:
     take_side(c, name);
     return name;
   }
-  /// Nothing of a name follows the figure.
+  /// Returns true if no part of a name follows the number.
   [[nodiscard]] constexpr bool ends_figure(TokenCursor const& c) const noexcept {
     auto const& t = c.token;
     if (t.spaced) return true;
@@ -96,7 +96,7 @@ private:
       return false;
     }
   }
-  /// Returns the bare name of a symbol: −greek cross8.
+  /// Reads the bare name of a symbol: −greek cross8.
   [[nodiscard]] constexpr NamedLeaf bare_name(TokenCursor c) const noexcept {
     NamedLeaf name;
     auto const from = c.token.from;
@@ -125,14 +125,14 @@ private:
       take_letters(c, end, name);
     bool const leaf = name.end != mark.end;
     bool const bare = mark.key.is_bare_number() && !mark.inferred;
-    // a figure with something else after it names nothing, nor do letters close together
+    // a number with other text after it names no leaf, nor do letters side by side
     if (!leaf && (bare || c.touches(TokenKind::letter))) return NamedLeaf{};
     name.found = name.gathering_named = true;
     name.whole = !leaf;
     if (leaf) take_side(c, name);
     return name;
   }
-  /// A4(−Al), with the letter l for 1; Aiij, as early books are signed.
+  /// Reads A4(−Al), with the letter l for 1, or Aiij, as early books are signed.
   constexpr void take_letters(TokenCursor& c, std::uint32_t end, NamedLeaf& name) const noexcept {
     if (c.token.value == 'l' && !is_latin_letter(at(c.token.to))) {
       name.leaf = 1;
@@ -151,7 +151,7 @@ private:
   }
 };
 
-/// The leaf with which the words from byte `at` on begin, as a change would name it.
+/// Reads the leaf at the beginning of words, in the notation of a change.
 class LeafInWords : LeafReader {
 public:
   constexpr LeafInWords(std::string_view text, Letters letters) noexcept : LeafReader{text, {{}, letters, true}} {}

@@ -15,18 +15,19 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Returns the mark without what tells one series of the same letters from another.
+/// Returns the mark without anything that distinguishes series of the same letters.
 constexpr Signature of_any_series(Signature const& mark) { return mark.in_series(0).duplicated(Duplicate::none); }
 
-/// A W that the alphabet lacks has its place where it is written, before X.
+/// Returns true for a W that the alphabet does not have. Its position is before X.
 constexpr bool is_foreign(Signature const& mark, Alphabet alphabet) {
   return mark.is_latin() && !alphabet.has(mark.letter_number());
 }
-/// Returns the place of a mark in its series, with room between two letters for one that the alphabet lacks.
+/// Returns the position of a mark in its series, with a free position between two letters for one that the alphabet
+/// does not have.
 constexpr std::int64_t spaced_rank(Signature const& mark, Alphabet alphabet) {
   return 2 * mark.rank(alphabet) - (is_foreign(mark, alphabet) ? 1 : 0);
 }
-/// Which gathering of a run from `first` to `last` bears the mark, from 0.
+/// Returns the index, from 0, of the gathering of a run from `first` to `last` that has the mark.
 constexpr std::optional<std::int64_t> place_in_run(Signature const& first, Signature const& last,
                                                    std::int64_t gatherings, Signature const& name, Alphabet alphabet) {
   auto const mark = among(first, name);
@@ -37,15 +38,15 @@ constexpr std::optional<std::int64_t> place_in_run(Signature const& first, Signa
 
 /// A gathering found by its name.
 struct NamedGathering {
-  GatheringAt gathering{}; ///< the first of that name
+  GatheringAt gathering{}; ///< the first with this name
   bool several{};          ///< more than one gathering has the name
 };
 
 class NameIndex {
-  static constexpr std::size_t looked_through = 16; // so few runs are looked through
+  static constexpr std::size_t looked_through = 16; // up to this number of runs are searched one by one
 
   NameStretches<Signature> exact_, any_;
-  bool has_series_{}; // some run has a raised figure, π or χ before its marks
+  bool has_series_{}; // true if some run has a raised digit, π or χ before its marks
 
   static std::optional<NamedGathering> look_up(NameStretches<Signature> const& all, std::vector<Run> const& runs,
                                                Signature const& name, Alphabet alphabet) {
@@ -86,7 +87,7 @@ public:
     exact_.settle();
     any_.settle();
   }
-  /// Returns the first gathering with just this signature.
+  /// Returns the first gathering with exactly this signature.
   [[nodiscard]] std::optional<NamedGathering> find(std::vector<Run> const& runs, Signature const& name,
                                                    Alphabet alphabet) const {
     if (runs.size() <= looked_through) return look_through(runs, name, alphabet, false);
@@ -94,7 +95,7 @@ public:
     auto const greek = among(Signature::greek(1), name); // π and χ may be letters of a Greek series
     return greek == name ? std::nullopt : look_up(exact_, runs, greek, alphabet);
   }
-  /// Returns the first gathering with this mark, whatever raised figure, π or χ is before it.
+  /// Returns the first gathering with this mark, with any raised digit, π or χ before it.
   [[nodiscard]] std::optional<NamedGathering> find_in_any_series(std::vector<Run> const& runs, Signature const& name,
                                                                  Alphabet alphabet) const {
     if (!has_series_) return std::nullopt;

@@ -15,12 +15,12 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// `Series` is what two marks of one series have in common; it has an order.
+/// Stretches of positions in series. `Series` is the common part of the marks of one series; it must have an order.
 template <class Series> class NameStretches {
 public:
   struct Stretch {
     Series series{};
-    std::int64_t first{}, last{}; // places
+    std::int64_t first{}, last{}; // positions
     std::uint32_t owner{};
     bool several{};
   };
@@ -33,7 +33,7 @@ private:
     return stretch.first <=> place;
   }
 
-  /// The stretches that cover one place, the least owner on top: a binary heap.
+  /// The stretches that cover one position, with the lowest owner on top: a binary heap.
   class Open {
     std::vector<Stretch> heap_;
 
@@ -67,12 +67,13 @@ public:
   constexpr void add(Series const& series, std::int64_t first, std::int64_t last, std::uint32_t owner) {
     all_.push_back({series, first, last, owner});
   }
-  /// After the last `add`, before the first `find`.
+  /// Divides the stretches. Call it after the last `add` and before the first `find`.
   constexpr void settle() {
     merge_sort(all_, [](Stretch const& a, Stretch const& b) { return std::is_lt(compare(a, b.series, b.first)); });
     std::vector<Stretch> parted;
     Open open;
-    std::int64_t furthest = 0, second = 0; // the two furthest ends of what is open: are there several?
+    std::int64_t furthest = 0,
+                 second = 0; // the two farthest ends of the open stretches, to find out if there are several
     for (std::size_t i = 0; i < all_.size();) {
       auto const series = all_[i].series;
       auto place = all_[i].first;
@@ -96,9 +97,9 @@ public:
     }
     all_ = static_cast<std::vector<Stretch>&&>(parted);
   }
-  /// Returns the stretch with that place; a null pointer where nobody has it.
+  /// Returns the stretch with this position, or null if there is none.
   [[nodiscard]] constexpr Stretch const* find(Series const& series, std::int64_t place) const {
-    std::size_t low = 0, high = all_.size(); // the first that begins after the place
+    std::size_t low = 0, high = all_.size(); // the first that begins after the position
     while (low < high)
       if (auto const middle = low + (high - low) / 2; std::is_lteq(compare(all_[middle], series, place)))
         low = middle + 1;

@@ -15,7 +15,7 @@ class NumberReader : protected ElementReader {
 protected:
   using ElementReader::ElementReader;
 
-  /// Parts the run of numbers `e` where its numbers begin with `expected`. `known`: a run of numbers came before.
+  /// Divides the run of numbers `e` if its numbers begin with `expected`. `known`: a run of numbers came before.
   constexpr bool part_numbers(FoundElement& e, std::uint32_t expected, bool known) const {
     auto c = cursor(e.from);
     auto const first = c.token;
@@ -31,7 +31,7 @@ protected:
       if (count == 0 || (ranged ? number <= expected : number != expected)) continue;
       auto const said = next_run(cursor(last.to), number + 1);
       if (said == Next::breaks || (said == Next::other && !known)) continue;
-      if (found != 0) return false; // two places are left
+      if (found != 0) return false; // two places are possible
       found = number, leaves = count;
     }
     if (found == 0) return false;
@@ -48,19 +48,19 @@ protected:
 private:
   enum class Next : std::uint8_t { other, continues, breaks };
 
-  /// Returns the number in these bytes; 0 for more digits than any number of a gathering has.
+  /// Returns the number in these bytes, or 0 if it has more digits than the number of a gathering can have.
   [[nodiscard]] constexpr std::uint32_t value(std::uint32_t from, std::uint32_t end) const noexcept {
     if (end == from || end - from > 6 || at(from) == '0') return 0;
     std::uint32_t number = 0;
     for (auto k = from; k < end; ++k) number = number * 10 + static_cast<std::uint32_t>(at(k) - '0');
     return number;
   }
-  /// A count as gatherings have it: even or one, and no thicker than is folded together.
+  /// Returns a count that gatherings can have: even or one, and not more than are folded together.
   [[nodiscard]] constexpr std::uint32_t count_of(std::uint32_t from, std::uint32_t end) const noexcept {
     auto const leaves = value(from, end);
     return leaves == 1 || (leaves != 0 && leaves % 2 == 0 && leaves <= thick_gathering) ? leaves : 0;
   }
-  /// What the next run says: it begins with `number`, with another number, or is no run of numbers.
+  /// Tells what the next run is: it begins with `number`, with another number, or is not a run of numbers.
   [[nodiscard]] constexpr Next next_run(TokenCursor c, std::uint32_t number) const {
     for (;;) {
       if (c.at(TokenKind::open_round)) {

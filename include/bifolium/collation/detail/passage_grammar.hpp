@@ -21,9 +21,9 @@ protected:
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
       Base::begins, Base::is_word, Base::leaf_name, Base::begun, Base::part_, Base::leaves_;
 
-  bool separated_{true}; // a separator comes before what is read now
+  bool separated_{true}; // true if a separator comes before the present position
 
-  /// All that is left of the text. `prose`: it begins with words that say nothing of an extent.
+  /// Reads the rest of the text. `prose`: it begins with words that do not concern the extent.
   constexpr bool rest(bool prose) {
     auto const from = c_.token.from, size = static_cast<std::uint32_t>(text_.size());
     sink_.tail(from, size);
@@ -48,7 +48,7 @@ protected:
     c_ = cursor(size);
     return true;
   }
-  /// (90 leaves): a total that is stated beside the formula.
+  /// Compares a total beside the formula: (90 leaves).
   constexpr void check_total(TokenCursor c, std::uint32_t from, std::uint32_t to) {
     bool const bracket = c.at(TokenKind::open_square);
     if (bracket) c.take();
@@ -60,7 +60,7 @@ protected:
     bool const total = (w == "leaves" || w == "ll" || w == "ff" || w == "Bl") && after_word(c).token.from + 1 >= to;
     if (total && stated != leaves_) warn(Problem::total_contradicts, from, to, leaves_);
   }
-  /// a-c⁸ + 4 unsigned leaves: leaves of the book that no gathering has. Taken, or not.
+  /// Reads a-c⁸ + 4 unsigned leaves: leaves of the book in no gathering. Returns true if it was taken.
   constexpr bool unsigned_leaves() {
     auto c = c_;
     auto const from = c.token.from;
@@ -76,7 +76,7 @@ protected:
     c_ = after_word(c);
     return unplaced(true, static_cast<int>(leaves), from, c_.token.from);
   }
-  /// c⁸⁻¹, a⁸⁺¹: leaves of the last gathering taken away or put in, and nothing says where.
+  /// Reads c⁸⁻¹ or a⁸⁺¹: leaves of the last gathering removed or inserted, without their place.
   constexpr bool unplaced(bool inserted, int leaves, std::uint32_t from, std::uint32_t to) {
     auto const target = this->last_gathering();
     warn(Problem::place_not_stated, from, to);
@@ -94,10 +94,10 @@ protected:
     if (!this->add_leaves(inserted ? leaves : -leaves, from, to)) return false;
     return this->add_change(change);
   }
-  /// A leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. False when no such thing is here.
+  /// Reads a leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. Returns false if there is none.
   constexpr bool remark() {
     auto const from = c_.token.from;
-    auto figure = from; // K8 and a word: most of what is here is neither
+    auto figure = from; // K8 and a word: most text here is neither
     while (figure < from + 48 && at(figure) != ' ' && figure < text_.size()) ++figure;
     if (figure == from || !is_small(at(figure + 1)) || !is_small(at(figure + 2))) return false;
     auto const size = static_cast<std::uint32_t>(text_.size());
@@ -173,7 +173,7 @@ private:
     bool const leaves = w == "leaves" || w == "leaf" || w == "ll" || w == "l" || w == "ff" || w == "Bl";
     return leaves && after_word(c).token.from <= to ? Passage::Kind::leaves : Passage::Kind::prose;
   }
-  /// 90 leaves, [90] ll.: a number that is stated is compared with the formula.
+  /// Compares a stated number with the formula: 90 leaves, [90] ll.
   constexpr void check_stated(TokenCursor c, std::uint32_t from, std::uint32_t size) {
     if (c.at(TokenKind::open_square)) c.take();
     if (!c.is_flat_figure()) return;

@@ -19,24 +19,24 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A change in terms of the text: its names are of no meaning without it.
+/// A change in terms of the text. Its names have a meaning only together with the text.
 struct FoundChange {
   Change::Kind kind{};
   GatheringAt gathering{};
-  int first{}, last{};     ///< the leaves, as folded; 0 for all; for an insertion `first` is the leaf it follows
-  int leaves{};            ///< inserted
-  Joined joined{};         ///< how they are joined
-  bool named{}, starred{}; ///< a name follows; (+8*)
-  bool of_change{};        ///< an identity of the change before it
-  bool leaf_written{};     ///< an identity with its leaf on the left
-  bool doubtful{};         ///< a question mark
-  SignatureKey name{};     ///< of an insertion, or of the other leaf of an identity
-  int figure{};            ///< the figure after the name or before the star
+  int first{}, last{};     ///< the leaves as folded; 0 for all; for an insertion, `first` is the leaf before it
+  int leaves{};            ///< number of inserted leaves
+  Joined joined{};         ///< the way in which they are joined
+  bool named{}, starred{}; ///< true if a name follows; true for (+8*)
+  bool of_change{};        ///< true for an identity of the change before it
+  bool leaf_written{};     ///< true for an identity with its leaf on the left
+  bool doubtful{};         ///< true if there is a question mark
+  SignatureKey name{};     ///< the name of an insertion, or of the other leaf of an identity
+  int figure{};            ///< the number after the name or before the star
   std::uint32_t from{}, to{};
   ChangeForm form{};
 };
 
-/// A sink that keeps nothing but the number of doubts.
+/// A sink that stores only the number of doubts.
 struct CountSink {
   std::int64_t warnings{0};
   constexpr void run(FoundRun const&) {}
@@ -49,12 +49,12 @@ struct CountSink {
   constexpr void passage(Passage::Kind, std::uint32_t, std::uint32_t) {}
   constexpr void tail(std::uint32_t, std::uint32_t) {}
   constexpr void imperfect() {}
-  /// Returns a sink for what is read a second time and not kept.
+  /// Returns a sink for text that is read a second time and not stored.
   [[nodiscard]] constexpr CountSink nobody() const { return {}; }
 };
 
 template <class Sink> class Resolver {
-  struct Identity { // deliberately without initialisers, as SmallList asks
+  struct Identity { // without initialisers, as SmallList requires
     std::uint32_t multiple, text_from, from, to;
     std::uint16_t series;
     std::uint8_t letter, text_size;
@@ -69,7 +69,7 @@ protected:
   Limits limits_;
   Doubt error_{};
   bool failed_{false};
-  bool part_{false}; // a semicolon or a volume since the last run
+  bool part_{false}; // true after a semicolon or a volume since the last run
   std::int64_t leaves_{}, gatherings_{}, gatherings_inserted_{};
   FoundRun last_{};
   RunsSoFar runs_;
@@ -94,7 +94,7 @@ protected:
     auto const size = static_cast<std::uint32_t>(text_.size());
     sink_.warn({problem, from, to < size ? to : size, limit});
   }
-  /// Some run has been read.
+  /// Returns true if a run has been read.
   [[nodiscard]] constexpr bool begun() const noexcept { return runs_.size() > 0; }
 
   // -- runs ----------------------------------------------------------------------------------------------------------
@@ -113,7 +113,7 @@ protected:
     leaves_ = *sum;
     return true;
   }
-  /// A run that is understood: it is counted, remembered and handed on.
+  /// Takes a valid run: counts it, stores it for later and passes it on.
   constexpr bool add_run(FoundRun const& run, std::uint32_t from, std::uint32_t to) {
     auto const sum = checked_add(gatherings_, run.gatherings);
     if (!sum) return fail(Problem::number_too_large, from, to);
@@ -141,7 +141,7 @@ protected:
         reached(run.first) + 1 != rank)
       run.first = as_last, run.last = run.last.in_series(as_last.raised());
   }
-  /// What is doubtful in the counts of a run.
+  /// Adds warnings for doubts in the counts of a run.
   constexpr void doubt_counts(FoundRun const& run, bool counted, std::uint32_t from, std::uint32_t to) {
     auto const terms = run.leaves.size();
     for (std::size_t i = 0; i < terms; ++i)
@@ -151,12 +151,11 @@ protected:
     if (terms > 1 && run.gatherings % static_cast<std::int64_t>(terms) != 0 && counted)
       warn(Problem::alternation_over_odd_run, from, to, run.gatherings);
   }
-  /// A letter or number of the main series that those so far have reached.
+  /// Returns true if the letter of the main series has been reached before.
   [[nodiscard]] constexpr bool comes_again(FoundRun const& run) {
     return is_followed(run.first) && run.first.rank(alphabet_) <= reached(run.first);
   }
-  /// The run begins more than one letter after those of its series that were read before it, in the same part. Letters may
-  /// begin anywhere, numbers with 1.
+  /// Returns true if the run begins more than one letter after the last run of its series in the same part.
   [[nodiscard]] constexpr bool skips(FoundRun const& run) {
     bool const number = run.first.is_bare_number();
     if (!is_followed(run.first) || (reached(run.first) == 0 && !number)) return false;
@@ -179,11 +178,11 @@ protected:
   constexpr bool take_out(Target const& target, int first, int last, std::uint32_t from, std::uint32_t to) {
     return gone_.take_out(target.ordinal, target.leaves, first, last) || fail(Problem::leaf_changed_twice, from, to);
   }
-  /// An identity names this leaf, which may be of a run still to come.
+  /// Records that an identity names this leaf, which may be in a later run.
   constexpr void identity_named(SignatureKey name, int leaf, std::uint32_t from, std::uint32_t to) {
     identities_.push_back({name.multiple, name.text_from, from, to, name.series, name.letter, name.text_size, leaf});
   }
-  /// At the end of the text: every identity should name a leaf of the formula.
+  /// Checks at the end of the text that every identity names a leaf of the formula.
   constexpr void check_identities() {
     for (std::size_t i = 0; i < identities_.size(); ++i) {
       auto const& one = identities_[i];

@@ -18,8 +18,8 @@ protected:
       Base::failed_, Base::leaves_, Base::error_, Base::gatherings_;
   using SharedCount::alphabet_, SharedCount::text_, SharedCount::at;
 
-  TokenCursor c_; // where the grammar is
-  int depth_{0};  // open brackets round runs
+  TokenCursor c_; // position of the grammar
+  int depth_{0};  // number of open brackets around runs
 
 private:
   bool roman_{false}; // the last run was numbered in Roman numerals
@@ -28,7 +28,7 @@ protected:
   constexpr RunGrammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
       : Base{text, dialect, limits, sink}, SharedCount{text, dialect}, c_{text} {}
 
-  /// Plain runs with one blank between them, as many as there are: taken, and whether there was one.
+  /// Takes all plain runs with one blank between them. Returns true if there was one.
   constexpr bool plain() {
     auto from = c_.token.from;
     std::size_t end = 0;
@@ -38,8 +38,8 @@ protected:
     c_ = TokenCursor{text_, end};
     return !failed_;
   }
-  /// run = letter , [ dash , letter ] , count, where nothing before it bears on it and nothing in it is doubtful: most runs
-  /// are so. False leaves it to gathering().
+  /// Reads run = letter , [ dash , letter ] , count, if no text before it affects it and it gives no doubt. Most runs
+  /// are like this. If it returns false, gathering() reads the run.
   constexpr bool plain_run(std::uint32_t from, std::size_t& end) {
     if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
     auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
@@ -54,7 +54,8 @@ protected:
     auto const from_rank = run.first.rank(alphabet_), to_rank = run.last.rank(alphabet_);
     bool const new_part = part_ && begun();
     auto& reached = this->reached(run.first);
-    // a backward run, one written A-A (which is longer than its mark), letters met before or skipped are told in full
+    // a backward run, a run written A-A (which is longer than its mark), and repeated or skipped letters are left to
+    // gathering()
     if (to_rank < from_rank || (found.ranged && to_rank == from_rank)) return false;
     if (!new_part && (from_rank <= reached || (reached != 0 && from_rank != reached + 1))) return false;
     if (new_part) this->begin_part();
@@ -67,7 +68,7 @@ protected:
     end = found.end;
     return this->add_run(run, from, static_cast<std::uint32_t>(found.end));
   }
-  /// A run in any form.
+  /// Reads a run in any notation.
   constexpr bool gathering() {
     FoundElement e;
     auto c = c_;
@@ -183,7 +184,7 @@ protected:
     roman_ = true;
     return true;
   }
-  /// The bare name of a symbol with a count: par⁴. It is a name, although the brackets are missing.
+  /// Reads the bare name of a symbol with a count: par⁴. It is a name, although the brackets are missing.
   constexpr bool named(std::uint32_t end, FoundCount const& count) {
     auto const from = c_.token.from;
     auto const name = text_mark(Mark::name, from, end, end, 1);
@@ -196,7 +197,7 @@ protected:
     c_ = cursor(count.end);
     return this->add_run(run, from, count.end);
   }
-  /// After the bracket that closes a group: a count there has been given to the runs in the group.
+  /// Skips the count after the bracket that closes a group: the runs in the group have already got it.
   constexpr void after_group(std::uint32_t bracket_end) {
     if (shared_until_ == bracket_end) shared_until_ = 0;
     if (shared_until_ <= bracket_end) return;
@@ -210,10 +211,10 @@ protected:
 
 private:
   struct Numeral {
-    std::uint32_t value{}; // 0 where there is none
+    std::uint32_t value{}; // 0 if there is none
     std::size_t letters{};
   };
-  /// Returns the letters at the cursor, if together they are a Roman numeral.
+  /// Returns the letters at the cursor if together they are a Roman numeral.
   [[nodiscard]] constexpr Numeral numeral(TokenCursor const& c) const noexcept {
     auto const w = word(c);
     auto const found = w.empty() ? RomanNumeral{} : roman_numeral(w);
@@ -226,7 +227,7 @@ private:
     run.begins_part = part_ && begun();
     part_ = false;
   }
-  /// Words bear on a plain run that they follow: A-H4, in eights; after a semicolon K8 blank.
+  /// Returns true if words after a plain run concern it: A-H4, in eights; after a semicolon, K8 blank.
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
     if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;
     if (at(end) == ' ') {
@@ -244,7 +245,7 @@ private:
                                                          : std::int64_t{Signature::longest_text};
     return fail(why == Problem::no_signature ? Problem::unknown_mark : why, e.first.end, e.first.end + 12, limit);
   }
-  /// 1-210 312: where the numbers continue those of the run before, they say where the count begins.
+  /// Separates 1-210 312: if the numbers continue those of the run before, they show where the count begins.
   constexpr bool separate_numbers(FoundElement& e) const {
     if (!dialect_.flat_counts || dialect_.omitted == Omitted::eight || e.first.inferred || !is_digit(at(e.from)))
       return false;
@@ -280,7 +281,7 @@ private:
     }
     run.leaves = e.count.cycle;
     auto const terms = run.leaves.size();
-    // 810 on the line is 8.10 that lost its point; so is 38 6
+    // 810 on the line is 8.10 without its point, and so is 38 6
     auto const most = e.apart ? thick_gathering / 2 : thick_gathering;
     for (std::size_t i = 0; i < terms; ++i)
       if (e.count.flat && run.leaves.term(i) > most)
@@ -294,7 +295,7 @@ private:
     if (e.apart) warn(Problem::count_apart, e.from, e.end);
     return true;
   }
-  /// 'gg3.4' says its leaves by itself.
+  /// Returns the number of leaves that the mark states: 'gg3.4'.
   [[nodiscard]] constexpr int named_leaves_of(FoundElement const& e) const {
     if (!e.single || e.first.key.mark() != Mark::printed) return 0;
     return named_leaves(text_.substr(e.first.key.text_from, e.first.key.text_size)).count;

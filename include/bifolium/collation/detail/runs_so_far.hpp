@@ -17,10 +17,10 @@ inline namespace v0 {
 namespace detail {
 
 class RunsSoFar {
-  static constexpr std::size_t without_allocation = 128; // so many runs need no allocation
-  static constexpr std::size_t block = 16;               // so many runs are looked through
+  static constexpr std::size_t without_allocation = 128; // this number of runs needs no allocation
+  static constexpr std::size_t block = 16;               // this number of runs is searched one by one
 
-  struct Kept { // deliberately without initialisers, as SmallList asks
+  struct Kept { // without initialisers, as SmallList requires
     std::int64_t first_gathering, gatherings;
     std::uint32_t multiple, text_from;
     std::uint16_t series, leaves[Cycle::most_terms];
@@ -28,7 +28,7 @@ class RunsSoFar {
 
     [[nodiscard]] constexpr SignatureKey first() const { return {series, letter, text_size, multiple, text_from}; }
   };
-  /// What the marks of one series have in common.
+  /// The common part of the marks of one series.
   struct Series {
     std::uint16_t series{};
     std::string_view text{};
@@ -41,12 +41,12 @@ class RunsSoFar {
 
   SmallList<Kept, without_allocation> runs_;
   std::vector<Block> blocks_{};
-  bool has_series_{false}; // some run has a raised figure, π or χ before its marks
+  bool has_series_{false}; // true if some run has a raised digit, π or χ before its marks
 
   [[nodiscard]] static constexpr Series series_of(SignatureKey key, std::string_view text) {
     return {key.series, text.substr(key.text_from, key.text_size)};
   }
-  /// Returns a block of the runs from `from` to `to`. Of several with one name the last is meant, so owners count from
+  /// Returns a block of the runs from `from` to `to`. If several have one name, the last is meant, so owners count from
   /// the end.
   [[nodiscard]] constexpr Block block_of(std::uint32_t from, std::uint32_t to, std::string_view text,
                                          Alphabet alphabet) const {
@@ -61,7 +61,7 @@ class RunsSoFar {
     made.any.settle();
     return made;
   }
-  /// Blocks of all runs but the last few; each is larger than the one after it, so there are few.
+  /// Makes blocks of all runs except the last few. Each is larger than the one after it, so there are few.
   constexpr void make_blocks(std::string_view text, Alphabet alphabet) {
     auto from = blocks_.empty() ? 0U : blocks_.back().to;
     while (from + block <= runs_.size()) {
@@ -105,7 +105,7 @@ class RunsSoFar {
 
 public:
   constexpr void push_back(FoundRun const& run, std::int64_t first_gathering) {
-    Kept kept{}; // in a constant expression nothing may be copied that was not set
+    Kept kept{}; // a constant expression must not copy a value that was not set
     kept.first_gathering = first_gathering;
     kept.gatherings = run.gatherings;
     kept.multiple = run.first.multiple;
@@ -115,15 +115,15 @@ public:
     kept.text_size = run.first.text_size;
     if (!has_series_ && run.first.series != run.first.of_any_series().series) {
       has_series_ = true;
-      blocks_.clear(); // they know nothing of it
+      blocks_.clear(); // they do not have this run
     }
     kept.terms = static_cast<std::uint8_t>(run.leaves.size());
     for (std::size_t i = 0; i < run.leaves.size(); ++i) kept.leaves[i] = static_cast<std::uint16_t>(run.leaves.term(i));
     runs_.push_back(kept);
   }
   [[nodiscard]] constexpr std::uint32_t size() const noexcept { return static_cast<std::uint32_t>(runs_.size()); }
-  /// Returns the nearest gathering of that name; a name without a raised figure, π or χ may be of any series if there
-  /// is none with just this name.
+  /// Returns the nearest gathering with this name. A name without a raised digit, π or χ may be of any series if no
+  /// gathering has exactly this name.
   [[nodiscard]] constexpr std::optional<Target> find(SignatureKey name, std::string_view text, Alphabet alphabet) {
     if (auto exact = find(name, false, text, alphabet)) return exact;
     if (!has_series_ || name.raised() != 0 || name.duplicate() != Duplicate::none) return std::nullopt;

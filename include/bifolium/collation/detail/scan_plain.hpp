@@ -14,16 +14,16 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A plain run at a byte of the text; `end` is 0 if the text is not plain.
+/// A plain run at a byte of the text. `end` is 0 if the text is not plain.
 struct PlainRun {
   std::size_t end{};
   std::uint32_t first_multiple{1}, last_multiple{1};
   char first{}, last{};
-  bool ranged{}; ///< a dash is between first and last
+  bool ranged{}; ///< true if there is a dash between first and last
   int leaves{};
 };
 
-/// One leaf deleted: (-A1).
+/// One deleted leaf: (-A1).
 struct PlainDeletion {
   std::size_t end{};
   std::uint32_t multiple{1};
@@ -43,7 +43,7 @@ class PlainScanner {
     auto const lower = static_cast<unsigned char>(b | 0x20U);
     return lower >= 'a' && lower <= 'z';
   }
-  /// A figure of at most two digits and one letter that is not part of π, χ or a doubled letter.
+  /// Reads a number of at most two digits and one letter that is not part of π, χ or a doubled letter.
   constexpr bool mark(std::uint32_t& multiple, char& letter) noexcept {
     if (is_figure(byte(at_)) && byte(at_) != '0') {
       multiple = byte(at_++) - 0U - '0';
@@ -53,7 +53,7 @@ class PlainScanner {
     letter = text_[at_++];
     return !is_letter(byte(at_));
   }
-  /// Returns the raised digit at `i` in three bytes or two, -1 if there is none.
+  /// Returns the raised digit at `i`, which takes three bytes or two, or -1 if there is none.
   [[nodiscard]] constexpr int raised(std::size_t i, std::size_t& bytes) const noexcept {
     if (byte(i) == 0xE2 && byte(i + 1) == 0x81) {
       bytes = 3;
@@ -78,7 +78,7 @@ class PlainScanner {
       if (auto const next = raised(at_, bytes); next >= 0) leaves = leaves * 10 + next, at_ += bytes;
     }
     if (leaves == 0 || (leaves % 2 != 0 && leaves != 1)) return false;
-    // only what cannot continue the count may follow
+    // only text that cannot continue the count may follow
     auto const after = byte(at_);
     if (after == ' ' || after == '\0' || after == ']' || after == ';' || after == '(') return true;
     return (after == '.' || after == ',') && (byte(at_ + 1) == ' ' || byte(at_ + 1) == '\0');
@@ -87,7 +87,7 @@ class PlainScanner {
 public:
   constexpr PlainScanner(std::string_view text, std::size_t at) : text_{text}, at_{at} {}
 
-  /// `line`: counts may be on the line.
+  /// Reads a plain run. `line`: counts may be on the line.
   [[nodiscard]] constexpr PlainRun scan(bool line) noexcept {
     PlainRun run;
     if (!mark(run.first_multiple, run.first)) return run;
@@ -117,13 +117,13 @@ public:
   }
 };
 
-/// What a formula adds up to when every part of it is plain and free of doubt.
+/// The totals of a formula whose parts are all plain and without doubts.
 struct PlainCount {
   bool plain{};
   std::int64_t leaves{}, gatherings{};
 };
 
-/// Counts a text that is wholly plain; the first thing that is not gives it up, and the full scanner begins anew.
+/// Counts an entirely plain text. At the first part that is not plain it gives up, and the full reader begins again.
 constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcept {
   Alphabet const alphabet{dialect.letters};
   auto const size = alphabet.size();
@@ -145,7 +145,7 @@ constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcep
     count.leaves += (last - first + 1) * run.leaves;
     count.gatherings += last - first + 1;
     at = run.end;
-    if (at < text.size() && text[at] == '(') { // one leaf of this run deleted; a second might be the same
+    if (at < text.size() && text[at] == '(') { // one deleted leaf of this run; a second one might be the same leaf
       auto const deletion = PlainScanner{text, at}.scan_deletion();
       if (deletion.end == 0) return {};
       auto const letter = (deletion.letter | 0x20) - 'a' + 1;
@@ -157,14 +157,14 @@ constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcep
       at = deletion.end;
       if (at < text.size() && text[at] != ' ') return {};
     }
-    // blanks, full stops and commas between runs; a semicolon begins a part, whose letters begin anew
+    // blanks, full stops and commas between runs; a semicolon begins a part, whose letters begin again
     while (at < text.size() && (text[at] == ' ' || text[at] == '.' || text[at] == ',' || text[at] == ';')) {
       if (text[at] == ';') highest[0] = highest[1] = 0;
       if (text[at] == '.' && text.substr(at, 3) == "...") return {}; // more follows, and is not said
       ++at;
     }
   }
-  // runs of at most 99 alphabets cannot bring a text that fits in memory past 64 bits
+  // runs of at most 99 alphabets cannot exceed 64 bits in a text that fits in memory
   count.plain = !text.empty();
   return count;
 }

@@ -9,9 +9,10 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// pre of all that names a place: it is there. T can be left without a value and is copied as bytes.
+/// A list. Precondition of every function with an index: the element exists. T can be left without a value and is
+/// copied as bytes.
 template <class T, std::size_t N> class SmallList {
-  T near_[N]; // deliberately without initialisers: only what is written is read
+  T near_[N]; // without initialisers: only written elements are read
   T* far_{};
   std::size_t size_{}, room_{};
 

@@ -12,18 +12,18 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// How raised figures are set down.
+/// The notation of raised digits.
 enum class Notation : std::uint8_t {
   unicode, ///< A⁸
-  caret,   ///< A^8, pi^2: plain characters where the marks allow it
-  flat,    ///< A8: for records without raised figures; a numbered gathering is 12(4), a second series ^2A
+  caret,   ///< A^8, pi^2: plain characters if the marks allow it
+  flat,    ///< A8: for records without raised digits; a numbered gathering is 12(4), a second series ^2A
   html,    ///< A<sup>8</sup>, with & < > as entities
   tei      ///< <formula>A⁸</formula> (TEI P5, element formula), with & < > as entities
 };
 
 namespace detail {
 
-/// Writes marks and counts one after another; a class that derives from it writes what is between them.
+/// Writes marks and counts one after another. A derived class writes the text between them.
 class MarkWriter {
 protected:
   Notation notation_;
@@ -35,7 +35,7 @@ protected:
   [[nodiscard]] bool markup() const noexcept { return notation_ == Notation::html || notation_ == Notation::tei; }
   void put(std::string_view piece) {
     for (std::size_t i = 0; i < piece.size(); ++i) {
-      // what looks like an entity, or would with a semicolon after it, would be read as one
+      // text that looks like an entity, or would with a semicolon after it, would be read as one
       auto const rest = piece.substr(i + 1);
       bool const entity_like = rest.starts_with("amp") || rest.starts_with("lt") || rest.starts_with("gt");
       if (piece[i] == '&' && (markup() || entity_like))
@@ -67,11 +67,11 @@ protected:
       return;
     }
   }
-  /// The raised figure of the series; on the line a second caret parts it from a figure that follows: ^2^3A.
+  /// Writes the raised number of the series. On the line a second caret separates it from a number after it: ^2^3A.
   void series(Signature const& signature) {
     raised(signature.series(), false);
     if (!plain() || signature.duplicate() != Duplicate::none) return;
-    char first = '\0'; // of what is spelled after it
+    char first = '\0'; // the first character of the text after it
     signature.in_series(0).spell(
         [&](char const* bytes, std::size_t size) { first = first == '\0' && size > 0 ? bytes[0] : first; }, [](int) {});
     if (is_digit(first)) text_ += '^';
@@ -101,7 +101,7 @@ protected:
   }
   void cycle(Cycle const& leaves, bool numeric) {
     bool const parentheses = notation_ == Notation::flat && numeric;
-    bool thick = false; // on the line such a count would be taken for two that lost their point
+    bool thick = false; // true if this count on the line would be read as two counts without their separator
     for (std::size_t i = 0; i < leaves.size(); ++i) thick = thick || leaves.term(i) > thick_gathering;
     if (notation_ == Notation::flat && thick && !parentheses) text_ += '^';
     if (parentheses) text_ += '(';

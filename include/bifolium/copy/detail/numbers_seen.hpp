@@ -14,7 +14,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Of spans in the order in which they end: the first that does not end before `number`.
+/// Returns the first span that does not end before `number`, from spans in the order of their ends.
 template <class Spans> std::size_t first_to_reach(Spans const& spans, std::int64_t number) {
   std::size_t low = 0, high = spans.size();
   while (low < high)
@@ -25,7 +25,8 @@ template <class Spans> std::size_t first_to_reach(Spans const& spans, std::int64
   return low;
 }
 
-/// Disjoint spans of numbers in order, and which part of a new one was there already.
+/// Disjoint spans of numbers in order. A new span is divided into the parts that were there already and those that were
+/// not.
 class NumbersSeen {
   struct Numbers {
     std::int64_t from{}, to{};
@@ -37,7 +38,7 @@ class NumbersSeen {
   static constexpr std::size_t longest_row = 256;
   std::vector<Row> rows_{};
 
-  /// Puts a span before place `at` of a row, which is parted where it is too long.
+  /// Inserts a span at index `at` of a row. A row that is too long is divided.
   void put(std::size_t row, std::size_t at, Numbers span) {
     if (row == rows_.size()) {
       if (row == 0) rows_.emplace_back();
@@ -64,14 +65,14 @@ class NumbersSeen {
   }
 
 public:
-  /// Calls fresh(from, to) and again(from, to) for the parts, in order. A part that is there again ends where a span does that
-  /// came before.
+  /// Adds a span. Calls fresh(from, to) and again(from, to) for its parts, in order. A part that was there already ends
+  /// where an earlier span ends.
   template <class Fresh, class Again> void add(std::int64_t from, std::int64_t to, Fresh&& fresh, Again&& again) {
     auto const row = first_to_reach(rows_, from);
     auto const at = row == rows_.size() ? 0 : first_to_reach(rows_[row].spans, from);
     Numbers whole{from, to};
     auto next = from;
-    // the spans that meet the new one are taken out, so the next of them is always at the same place
+    // the spans that overlap the new one are removed, so the next of them is always at the same index
     auto r = row, i = at;
     while (next <= to) {
       if (r < rows_.size() && i == rows_[r].spans.size()) ++r, i = 0;
@@ -88,11 +89,11 @@ public:
       auto const rows = rows_.size();
       next = met->to + 1;
       erase(r, i);
-      if (rows_.size() < rows) i = 0; // the row is gone, and the next one has its place
+      if (rows_.size() < rows) i = 0; // the row is gone, and the next one has its index
     }
     put(r, i, whole);
   }
-  /// Calls gap(from, to) for what is not there of 1 to `last`.
+  /// Calls gap(from, to) for the missing numbers from 1 to `last`.
   template <class Gap> void gaps(std::int64_t last, Gap&& gap) const {
     std::int64_t next = 1;
     for (auto const& row : rows_)

@@ -13,33 +13,33 @@ inline namespace v0 {
 namespace detail {
 
 class DateReader {
-  /// A year, or a word for several: 172-, 18th century.
+  /// A year, or a word for several years: 172-, 18th century.
   struct Atom {
     YearRange years{};
-    std::size_t to{}; // the byte after it
-    int digits{};     // of a number
-    bool several{};   // a decade or a century
+    std::size_t to{}; // position of the byte after it
+    int digits{};     // number of digits
+    bool several{};   // true for a decade or a century
     bool roman{}, clipped{};
-    int opened{};  // brackets opened in it, less those closed: 17[25]
-    bool parted{}; // by brackets
+    int opened{};  // number of brackets opened in it, less those closed: 17[25]
+    bool parted{}; // true if brackets divide it
   };
-  /// A year or a range with all that was said of it.
+  /// A year or a range, with everything that the statement says about it.
   struct Item {
     YearRange written{}, years{};
     TextSpan at{};
     bool probable{}, about{}, doubled{}, open_before{}, open_after{}, roman{}, clipped{}, joined{};
   };
-  /// What words said that the next year is.
+  /// What the words before a year say about it.
   struct Said {
-    std::size_t from{}; // where the first of them begins
+    std::size_t from{}; // position of the first of these words
     bool any{}, about{}, bare_c{}, correction{}, between{}, joins{}, to{}, not_before{}, not_after{}, reprinted{};
     bool republic{}, century{};
     DateWord half{};
   };
 
   std::string_view text_;
-  std::size_t at_{}, told_{}; // told_: up to here the text is read or given as unread
-  int depth_{};               // of brackets
+  std::size_t at_{}, told_{}; // told_: the text up to here is read or listed as unread
+  int depth_{};               // number of open brackets
   Said said_{};
   std::optional<Item> plain_{}, bracket_{}, correction_{};
   bool no_date_{};
@@ -61,8 +61,8 @@ class DateReader {
     return error_at(problem, 1, column_of(text_, span.from), text_.data() + span.from, span.size(), limit);
   }
 
-  /// Returns the words after a number that make a century of it: `th century`, `e siècle`, `. Jh.`; the byte after it,
-  /// or 0.
+  /// Reads the words after a number that make it a century: `th century`, `e siècle`, `. Jh.`. Returns the position of
+  /// the byte after them, or 0.
   [[nodiscard]] constexpr std::size_t century_after(std::size_t at) const {
     bool ordinal = false;
     for (std::string_view ending : {"st", "nd", "rd", "th", "ème", "eme", "e", "o", "."})
@@ -90,11 +90,11 @@ class DateReader {
       return {before + 1, before + 100};
     }
   }
-  /// Digits, over brackets that part them: 17[25]. How many there are, and the number.
+  /// Digits, also across brackets that divide them (17[25]): their number and their value.
   struct Digits {
     int count{}, number{}, opened{};
     std::size_t to{};
-    bool parted{}; // by a bracket
+    bool parted{}; // true if a bracket divides them
   };
   [[nodiscard]] constexpr Digits digits(std::size_t at) const {
     Digits found;
@@ -110,7 +110,7 @@ class DateReader {
     }
     return found;
   }
-  /// One of the places of a year that is not known: u, - or ?; how many bytes it takes.
+  /// Returns the number of bytes of a character for an unknown digit of a year - u, - or ? -, or 0.
   [[nodiscard]] constexpr std::size_t wildcard(std::size_t at) const {
     if (byte(at) == 'u' || byte(at) == '?') return 1;
     return is_dash(point(at).value) ? point(at).bytes : 0;
@@ -160,7 +160,7 @@ class DateReader {
     return is_digit(byte(at)) ? number_atom(at) : roman_atom(at);
   }
 
-  /// The table's word at `at`, and the byte after it.
+  /// A word of the table at a position, and the position of the byte after it.
   struct WordAt {
     DateWord says{};
     std::size_t to{};
@@ -184,7 +184,8 @@ class DateReader {
     return next < text_.size() ? imprint_numeral(text_.substr(next)).bytes : 0;
   }
 
-  /// Returns a second year after `first`: in full, or its last digits (1715-16, 1725/6). 0 digits if there is none.
+  /// Reads a second year after `first`, in full or by its last digits (1715-16, 1725/6). It has 0 digits if there is
+  /// none.
   [[nodiscard]] constexpr std::optional<Atom> second_year(std::size_t at, YearRange first, bool full_only) const {
     at = after_blanks(at);
     auto const last = digits(at);
@@ -196,7 +197,7 @@ class DateReader {
     }
     return atom(at);
   }
-  /// 1725, 1715-16, 1725/6, 1727 or 1728, with what follows: ? and the rest of the range.
+  /// Reads 1725, 1715-16, 1725/6 or 1727 or 1728, with the question mark or the rest of the range after it.
   [[nodiscard]] constexpr Expected<std::optional<Item>> item() {
     auto const first = atom(at_);
     if (!first) return std::optional<Item>{};
@@ -237,7 +238,7 @@ class DateReader {
     return std::optional{read};
   }
 
-  /// Text from the last that was told up to `from` is unread, unless it is only punctuation.
+  /// Lists the text from the last listed position up to `from` as unread, unless it is only punctuation.
   constexpr void tell(std::size_t from, std::size_t to) {
     auto const is_punctuation = [&](std::size_t i) {
       auto const c = point(i).value;
@@ -253,7 +254,7 @@ class DateReader {
     if (last > first) date_.unread.push_back({first, last});
     if (to > told_) told_ = to;
   }
-  /// Puts what was read on its heap.
+  /// Adds an item to its group.
   constexpr void keep(Item const& read) {
     tell(said_.republic && said_.from < read.at.from ? said_.from : read.at.from, read.at.to);
     auto& heap = said_.correction ? correction_ : depth_ > 0 ? bracket_ : plain_;
@@ -322,7 +323,7 @@ class DateReader {
     if (told) tell(at_, word.to);
     at_ = word.to;
   }
-  /// A word, or digits, that do not tell of the years.
+  /// Skips a word or digits that do not concern the years.
   constexpr void pass_over() {
     auto const start = at_;
     while (at_ < text_.size() && (word_goes_on(at_) || is_digit(text_[at_]))) at_ += point(at_).bytes;
@@ -373,7 +374,7 @@ public:
         ++at_;
         continue;
       }
-      if (auto const known = word(at_); known.to > 0) { // before numerals: mid is none
+      if (auto const known = word(at_); known.to > 0) { // this test comes before numerals, because mid is not a numeral
         say(known);
         continue;
       }

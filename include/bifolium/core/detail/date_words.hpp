@@ -16,19 +16,19 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-/// What a word says of the year after it, or of the statement.
+/// What a word says about the year after it, or about the statement.
 enum class DateWord : std::uint8_t {
   other,
   about,
   correction,
   between,
-  joins, ///< `and`, `or`: between two years
-  to,    ///< `to`: between the ends of a range
+  joins, ///< `and`, `or` between two years
+  to,    ///< `to` between the ends of a range
   not_before,
   not_after,
   no_date,
   reprinted,
-  republic, ///< `an`: years of the French Republic
+  republic, ///< `an`: a year of the French Republic
   century,
   early_half,
   late_half,
@@ -39,7 +39,7 @@ struct DateWordRow {
   std::string_view words;
   DateWord says;
 };
-/// Rows of several words come before the rows they begin with.
+/// A row of several words comes before the row of its first words.
 inline constexpr DateWordRow date_words[]{
     {"approximately"sv, DateWord::about},
     {"approx"sv, DateWord::about},
@@ -117,7 +117,7 @@ inline constexpr DateWordRow date_words[]{
     {"sec"sv, DateWord::century},
     {"s"sv, DateWord::century},
 };
-/// What makes a number of the word before it the number of a century: 18th century, XVIIIe siècle, 18. Jahrhundert.
+/// Words that make the number before them the number of a century: 18th century, XVIIIe siècle, 18. Jahrhundert.
 inline constexpr std::string_view century_words[]{"century"sv, "cent"sv,        "c"sv,   "siècle"sv,
                                                   "siecle"sv,  "jahrhundert"sv, "jh"sv,  "jhd"sv,
                                                   "jhdt"sv,    "secolo"sv,      "sec"sv, "s"sv};

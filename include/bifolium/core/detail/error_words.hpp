@@ -13,13 +13,13 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The sentence of a problem with `{found}` and `{limit}` filled in. Longer text than the buffer holds is cut; a test
-/// holds that no sentence is.
+/// The sentence of a problem with `{found}` and `{limit}` filled in. A text longer than the buffer is cut; a test
+/// checks that no sentence is that long.
 class ErrorWords {
   char text_[512]{};
   std::size_t size_{};
 
-  /// In the place of `'{found}'` if there is no text to quote: takes back the opening quotation mark.
+  /// Replaces `'{found}'` if there is no text to quote: removes the opening quotation mark.
   constexpr void add_instead_of_quotation(bool in_text) {
     if (size_ > 0 && text_[size_ - 1] == '\'') --size_;
     add(in_text ? "the end of the text" : "the value");
@@ -41,7 +41,8 @@ public:
     if (number < 0) add("-");
     return add({digits + at, sizeof digits - at});
   }
-  /// `line 2, column 14: `; if there is no text and the sentence does not name the field, the name of the field.
+  /// Adds `line 2, column 14: `. If there is no text and the sentence does not name the field, adds the name of the
+  /// field.
   constexpr ErrorWords& add_place(Problem problem, std::uint32_t line, std::uint32_t column, std::string_view found) {
     if (line != 0)
       add("line ").add(std::int64_t{line}).add(", column ").add(std::int64_t{column}).add(": ");

@@ -17,7 +17,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A year in Roman numerals at the head of a text; `bytes` is 0 if there is none.
+/// A year in Roman numerals at the beginning of a text. `bytes` is 0 if there is none.
 struct ImprintNumeral {
   int year{};
   std::size_t bytes{};
@@ -53,12 +53,13 @@ constexpr int numeral_worth(char32_t letter) noexcept {
   }
 }
 constexpr bool is_turned_c(char32_t c) noexcept { return c == 0x0186 || c == 0x0254 || c == 0x2183 || c == 0x2184; }
-/// What belongs to a word: a letter, with or without an accent.
+/// Returns true if the character belongs to a word: a letter, with or without an accent.
 constexpr bool is_word_letter(char32_t c) noexcept {
   return c < 0x80 ? is_latin_letter(static_cast<char>(c)) : c >= 0xC0 && (c < 0x2000 || c > 0x206F) && c != 0xFFFD;
 }
 
-/// One letter of a numeral, or one of the signs made of several: CIƆ for M, IƆ for D. `typed`: the turned C is typed `)`.
+/// One letter of a numeral, or a sign made of several characters: CIƆ for M, IƆ for D. `typed`: the turned C is typed
+/// as `)`.
 struct NumeralSign {
   int worth{};
   std::size_t bytes{};
@@ -78,13 +79,13 @@ constexpr NumeralSign numeral_sign(std::string_view text, std::size_t at, bool t
   return {numeral_worth(first.value), first.bytes};
 }
 
-/// A part of a numeral without a break in it: CCCC, IIX, viij.
+/// A part of a numeral without a break: CCCC, IIX, viij.
 struct NumeralPart {
-  int value{}, first{}, last{}; ///< of the part, of its first letter, of its last
+  int value{}, first{}, last{}; ///< values of the part, of its first letter and of its last
   std::size_t bytes{};
 };
-/// What is less than the letter after it is taken away if it is one letter, alone or repeated (XC, XXC, IIX), and added
-/// if it is several (VIX).
+/// Reads one part. A smaller letter before a larger one is subtracted if it is one letter, alone or repeated (XC, XXC,
+/// IIX), and added if there are different letters (VIX).
 constexpr NumeralPart numeral_part(std::string_view text, std::size_t at, bool& typed) noexcept {
   struct Step {
     int letter, value;
@@ -115,12 +116,12 @@ constexpr NumeralPart numeral_part(std::string_view text, std::size_t at, bool& 
   return part;
 }
 
-/// Returns the year with which `text` begins: the longest row of parts that do not rise, with `iiii c` and `iiii xx`
-/// multiplied.
+/// Returns the year at the beginning of `text`: the longest row of parts that do not increase, with `iiii c` and `iiii
+/// xx` multiplied.
 constexpr ImprintNumeral imprint_numeral(std::string_view text) noexcept {
   ImprintNumeral year;
-  int total = 0, held = 0, last = 1000; // held: a part that the next may multiply
-  bool typed = true;                    // whether `)` may be a turned C: only in a numeral that begins so
+  int total = 0, held = 0, last = 1000; // held: a part that the next one may multiply
+  bool typed = true; // true if `)` may be a turned C, which only a numeral with such a beginning allows
   for (std::size_t at = 0, parts = 0; at < text.size() && parts < 24; ++parts) {
     auto const part = numeral_part(text, at, typed);
     auto const end = at + part.bytes;

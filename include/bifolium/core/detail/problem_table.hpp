@@ -135,7 +135,7 @@ BIFOLIUM_PROBLEM(146, too_many_illegible, "too many pages are illegible: the sea
 BIFOLIUM_PROBLEM(147, not_a_forme, "found '{found}' in the text of a forme: write outer, inner or forme, then rows of page numbers")
 /// A count that would need more memory than was allowed.
 BIFOLIUM_PROBLEM(148, too_many_arrangements, "the sheet has more than {limit} arrangements on the way: allow more, or take fewer leaves")
-/// A gathering of no leaves, or of more than the search takes.
+/// A gathering of zero leaves, or of more leaves than the search takes.
 BIFOLIUM_PROBLEM(149, gathering_too_large, "the search takes gatherings of 1 to {limit} leaves, and at most 63 leaves together")
 
 // 200-229: signatures and the collation formula: what cannot be read
@@ -175,7 +175,7 @@ BIFOLIUM_PROBLEM(215, change_not_understood, "'{found}' is not a change: write (
 BIFOLIUM_PROBLEM(216, multiple_too_high, "'{found}' multiplies a signature by more than {limit}")
 /// An alternation of more counts than the library can store.
 BIFOLIUM_PROBLEM(217, cycle_too_long, "'{found}' alternates between more than {limit} leaf counts")
-/// Aa-Az, where the first letter is the alphabet and the second the letter in it.
+/// Aa-Az, in which the first letter is the alphabet and the second the letter in it.
 BIFOLIUM_PROBLEM(218, second_letter_is_place, "in '{found}' the first letter is the alphabet and the second the letter in it (Aa, Ab ... Az), which is not a doubled letter: number the gatherings, or put each mark in quotation marks")
 
 // 230-299: signatures and the collation formula: what can be read but is doubtful
@@ -189,7 +189,7 @@ BIFOLIUM_PROBLEM(232, alternation_over_odd_run, "'{found}' alternates over {limi
 BIFOLIUM_PROBLEM(233, imperfect, "'+' says that the book once had more leaves: the count is a lower bound")
 /// An opening bracket without a closing one.
 BIFOLIUM_PROBLEM(234, bracket_not_closed, "the bracket '{found}' is not closed")
-/// J or another character where a scan lost an opening bracket.
+/// J or another character in place of an opening bracket, as in scanned texts.
 BIFOLIUM_PROBLEM(235, bracket_misread, "'{found}' was read as an opening bracket: scanned texts have this mistake")
 /// The leaf count that the dialect supplies for a gathering without one.
 BIFOLIUM_PROBLEM(236, count_supplied, "'{found}' has no leaf count: the dialect supplied {limit}")
@@ -227,19 +227,19 @@ BIFOLIUM_PROBLEM(251, second_statement_differs, "'{found}' is given as the same 
 BIFOLIUM_PROBLEM(252, part_of_sheet_not_stated, "'{found}' does not say what part of a sheet the leaf is")
 /// par⁴ for [par.]⁴.
 BIFOLIUM_PROBLEM(253, name_without_brackets, "'{found}' was read as the name of a symbol: write such names in square brackets")
-/// π1+A8: one leaf, or a gathering whose count is not raised any more.
+/// π1+A8: one leaf, or a gathering whose raised count was lost.
 BIFOLIUM_PROBLEM(254, inserted_leaf_or_gathering, "'{found}' was read as one leaf, numbered {limit}: if a whole gathering is inserted, raise its count (π1+A⁸)")
-/// [=B2] where the formula has no B2.
+/// [=B2] in a formula without B2.
 BIFOLIUM_PROBLEM(255, identity_not_in_formula, "'{found}' is said to be the same leaf, but the formula has no such leaf")
 /// More leaves than are folded together, perhaps two counts without a separator.
 BIFOLIUM_PROBLEM(256, very_thick_gathering, "'{found}' has {limit} leaves in one gathering: if two counts alternate, write A-K8/4")
 /// 1-210 312: numbers and counts separated so that the numbers are consecutive.
 BIFOLIUM_PROBLEM(257, numbers_read_by_sequence, "'{found}' was separated so that the numbers of the gatherings are consecutive: raise the count, or write 12-20(4)")
-/// A name that several gatherings or leaves have, or that the formula has only with a raised figure, π or χ.
+/// A name of several gatherings or leaves, or a name that the formula has only with a raised digit, π or χ.
 BIFOLIUM_PROBLEM(258, name_of_several, "'{found}' may mean more than one gathering or leaf: the first of the book was taken")
 /// I-II¹⁰: gatherings numbered in Roman numerals.
 BIFOLIUM_PROBLEM(259, roman_numbers, "'{found}' was read as numbers of gatherings in Roman numerals")
-/// A-K⁸(−K8?): the formula itself doubts what it says of a leaf.
+/// A-K⁸(−K8?): a change with a question mark.
 BIFOLIUM_PROBLEM(260, doubtful_change, "'{found}' is marked as doubtful: the book may have the leaf or lack it")
 /// A⁸ D⁸: letters between the two are in no run.
 BIFOLIUM_PROBLEM(261, letters_skipped, "'{found}' does not follow the last letter or number of its series: some are skipped")
@@ -281,7 +281,7 @@ BIFOLIUM_PROBLEM(308, bracket_read_as_number, "'{found}' was read as the number 
 BIFOLIUM_PROBLEM(309, not_a_signing, "'{found}' is not part of a statement of signing: write [$4 (-A3, B4) signed]")
 /// Doubtful: an exception that names a leaf the formula does not have.
 BIFOLIUM_PROBLEM(310, signing_of_no_leaf, "'{found}' names a leaf that the formula does not have")
-/// Doubtful: -A5 where only four leaves are signed.
+/// Doubtful: -A5 if only four leaves are signed.
 BIFOLIUM_PROBLEM(311, exception_changes_nothing, "'{found}' is not an exception: the rule says the same already")
 /// Evidence of conjugacy is expected.
 BIFOLIUM_PROBLEM(312, not_evidence, "'{found}' says nothing of conjugacy: write A1.4 conjugate, A1.4 disjunct, B2 stub or A2 sewing")

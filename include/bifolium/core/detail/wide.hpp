@@ -12,7 +12,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Returns the size of a number without its sign.
+/// Returns the absolute value.
 constexpr std::uint64_t magnitude(std::int64_t number) noexcept {
   return number < 0 ? 0 - static_cast<std::uint64_t>(number) : static_cast<std::uint64_t>(number);
 }
@@ -24,7 +24,7 @@ constexpr std::uint64_t greatest_divisor(std::uint64_t a, std::uint64_t b) noexc
   }
   return a;
 }
-/// Returns the number of bits a number has: 0 for 0, 3 for 5.
+/// Returns the number of bits of a number: 0 for 0, 3 for 5.
 constexpr int bits_of(std::uint64_t number) noexcept {
   int bits = 0;
   for (; number != 0; number >>= 1U) ++bits;
@@ -40,19 +40,19 @@ struct Wide {
     std::uint64_t const first = al * bl, second = ah * bl + (first >> 32U), third = al * bh + (second & half);
     return {ah * bh + (second >> 32U) + (third >> 32U), (third << 32U) | (first & half)};
   }
-  /// Precondition: the sum fits.
+  /// Returns the sum. Precondition: it fits in 128 bits.
   friend constexpr Wide operator+(Wide a, Wide b) noexcept {
     auto const sum = a.low + b.low;
     return {a.high + b.high + (sum < a.low ? 1U : 0U), sum};
   }
-  /// Precondition: b <= a.
+  /// Returns the difference. Precondition: b <= a.
   friend constexpr Wide operator-(Wide a, Wide b) noexcept {
     return {a.high - b.high - (a.low < b.low ? 1U : 0U), a.low - b.low};
   }
   friend constexpr std::strong_ordering operator<=>(Wide const&, Wide const&) = default;
   friend constexpr bool operator==(Wide const&, Wide const&) = default;
 
-  /// Moved up by some bits. Precondition: 0 <= bits < 128, and no bit is lost.
+  /// Returns the number shifted left. Precondition: 0 <= bits < 128, and no bit is lost.
   [[nodiscard]] constexpr Wide shifted(int bits) const noexcept {
     if (bits == 0) return *this;
     auto const by = static_cast<unsigned>(bits);
@@ -60,7 +60,7 @@ struct Wide {
     return {(high << by) | (low >> (64 - by)), low << by};
   }
   struct Divided;
-  /// Bit by bit where 64 bits are not enough, which is rare. Precondition: 0 < divisor < 2^63.
+  /// Divides bit by bit if 64 bits are not enough, which is rare. Precondition: 0 < divisor < 2^63.
   [[nodiscard]] constexpr Divided by(std::uint64_t divisor) const noexcept;
 };
 struct Wide::Divided {

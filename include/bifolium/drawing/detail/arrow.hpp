@@ -11,8 +11,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// An arrow from one spot to another over a bow `high` mm away from the straight line: above a level one, to the left of
-/// an upright one. `under` breaks its line.
+/// Draws an arrow from one point to another along a curve that is up to `high` mm away from the straight line: above a
+/// level line, to the left of an upright one. If `under` is true, the line is broken.
 inline void draw_bow(Svg& svg, Spot from, Spot to, double high, bool under) {
   bool const level = from.y == to.y;
   Spot const top{(from.x + to.x) / 2 - (level ? 0 : 2 * high), (from.y + to.y) / 2 - (level ? 2 * high : 0)};
@@ -21,7 +21,7 @@ inline void draw_bow(Svg& svg, Spot from, Spot to, double high, bool under) {
     return Spot{u * u * from.x + 2 * u * t * top.x + t * t * to.x, u * u * from.y + 2 * u * t * top.y + t * t * to.y};
   };
   auto const written = [](Spot spot) { return svg_number(spot.x) + " " + svg_number(spot.y); };
-  // The head: 3.6 mm along the last stretch, which is straight enough.
+  // The head: 3.6 mm along the last stretch, which is nearly straight.
   auto const neck = at(0.85);
   auto const dx = to.x - neck.x, dy = to.y - neck.y;
   auto const tall = dy < 0 ? -dy : dy, wide = dx < 0 ? -dx : dx;
@@ -37,7 +37,7 @@ inline void draw_bow(Svg& svg, Spot from, Spot to, double high, bool under) {
   svg.path("M " + written(to) + " L " + written(one) + " L " + written(other) + " Z", {.width = 0.2}, "arrow", "black");
 }
 
-/// Text as lines no longer than `width` mm at a size, broken at blanks.
+/// Divides a text into lines of at most `width` mm, at blanks.
 inline std::vector<std::string> broken_into_lines(std::string_view text, double size, double width) {
   std::vector<std::string> lines;
   while (!text.empty()) {

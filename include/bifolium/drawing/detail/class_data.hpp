@@ -13,7 +13,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Text between quotation marks; `<` is escaped too, so that no element of HTML can begin or end inside.
+/// Writes a text in quotation marks. `<` is escaped too, so that no HTML element can begin or end inside it.
 inline std::string json_text(std::string_view text) {
   std::string out = "\"";
   for (char c : text) {

@@ -12,13 +12,14 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Returns the usual scheme for gatherings of so many leaves in a format; none if no attested scheme makes them.
+/// Returns the usual scheme for gatherings of `leaves` leaves in a format, or no value if no attested scheme makes
+/// them.
 inline std::optional<Attested> usual_scheme(Format format, int leaves) {
   std::string name{format.symbol().view()};
   return find_scheme(name.append(" in ").append(std::to_string(leaves)).append("s"));
 }
 
-/// Gives the gatherings of a book the sheets they are printed on, in order.
+/// Assigns the sheets of a book to its gatherings, in order.
 class SheetsAndFormes {
   std::optional<Attested> scheme_{};
   int next_gathering_{}, next_sheet_{1};
@@ -28,9 +29,9 @@ public:
     Scheme scheme;
     Fold<> fold;
     int gathering{}, first_sheet{};
-    bool half{}; ///< half a sheet, printed with its twin copy
+    bool half{}; ///< half a sheet, printed together with a second copy of itself
   };
-  /// Returns the sheets of the next gathering, of so many leaves.
+  /// Returns the sheets of the next gathering, which has `leaves` leaves.
   std::optional<Taken> take(Format format, int leaves) {
     auto const wanted = usual_scheme(format, leaves);
     if (!wanted) return next_gathering_ = 0, scheme_ = wanted, std::nullopt;
@@ -48,7 +49,7 @@ public:
   }
 };
 
-/// One row of the table of a gathering: leaf `number` of those that were folded.
+/// Writes one row of the table of a gathering, for leaf `number` as folded.
 inline std::string leaf_row(SheetsAndFormes::Taken const& taken, Imposition<> const& formes, std::string_view label,
                             int number, std::string_view said) {
   LeafAt const at{taken.gathering, taken.fold.gathering(taken.gathering).leaf(number)};
@@ -71,7 +72,7 @@ inline std::string leaf_row(SheetsAndFormes::Taken const& taken, Imposition<> co
   return row.append("</td><td>").append(xml_escaped(said)).append("</td></tr>\n");
 }
 
-/// What leaves are of a sheet: "2/8 of a sheet, printed with other matter", "3 sheets".
+/// Describes a number of leaves as a part of a sheet: "2/8 of a sheet, printed with other matter", "3 sheets".
 inline std::string part_of_sheet(Format format, int leaves) {
   auto const to_sheet = format.leaves_to_sheet();
   if (!to_sheet) return "of sheets whose number is not known";
@@ -82,7 +83,7 @@ inline std::string part_of_sheet(Format format, int leaves) {
   return text.append(" of a sheet, printed together with something else");
 }
 
-/// Returns the table of one gathering: its leaves in the order of the book.
+/// Writes the table of one gathering, with its leaves in the order of the book.
 inline std::string gathering_table(DrawnGathering const& drawn, std::optional<SheetsAndFormes::Taken> const& taken,
                                    Format format, int leaves) {
   if (!taken)
@@ -127,7 +128,7 @@ inline Expected<std::string> formula_section(Formula const& formula, std::string
     auto const taken = sheets.take(*formula.format(), leaves);
     html.append("<h3>").append(xml_escaped(drawn.title)).append("</h3>\n<div class=\"side-by-side\">");
     auto picture = svg_element(gathering_svg(drawn));
-    // The leaves of the book are marked apart from those of the sheet above.
+    // The leaves of the book are marked differently from those of the sheet above.
     for (auto at = picture.find("data-leaf=\""); at != picture.npos; at = picture.find("data-leaf=\"", at + 16))
       picture.insert(at + 11, "book:");
     html.append("<figure>")

@@ -99,7 +99,7 @@ function turn(step, before, after, forward, done) {
   const frames = [{transform: `translateZ(1px) ${start}`}, {transform: `translateZ(${high}px) ${end}`}];
   table.append(part);
   const motion = part.animate(forward ? frames : frames.reverse(), {duration: 1100, easing: 'ease-in-out', fill: 'forwards'});
-  // A page that is not seen is not animated: the clock ends what the animation does not.
+  // A hidden page is not animated, so a timer ends each step that the animation does not end.
   const end_by = setTimeout(() => running && running(), 1400);
   running = () => { running = null; clearTimeout(end_by); motion.cancel(); done(); };
   motion.onfinish = () => running && running();
@@ -142,7 +142,7 @@ by('forward').onclick = () => go(at + 1);
 by('start').onclick = () => go(0);
 addEventListener('resize', measure);
 
-// A page or leaf is lit wherever it is shown.
+// Highlights a page or leaf wherever it is shown.
 function mark({page, leaf}) {
   for (const old of document.querySelectorAll('.lit')) old.classList.remove('lit');
   const same = page ? `[data-page="${page}"]` : `[data-leaf="${leaf}"]`;
@@ -160,7 +160,7 @@ for (const kind of ['pointerover', 'focusin', 'click'])
     if (found) light(found);
   });
 
-// One stop of the Tab key for each picture; the arrow keys go on inside it.
+// The Tab key stops once at each picture; the arrow keys move inside it.
 for (const picture of document.querySelectorAll('main figure > svg, main .book, main .leaves')) {
   const cells = [...picture.querySelectorAll('[data-page], [data-leaf]')];
   if (picture.tagName === 'svg') picture.setAttribute('role', 'group'), picture.querySelector('title')?.remove();

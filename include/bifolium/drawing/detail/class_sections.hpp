@@ -16,15 +16,15 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A way in which the book can be read: as it should be, or after a mistake.
+/// A version of the book: correct, or after a mistake.
 struct WayRead {
   std::string name, words;
   Slip slip{Slip::none};
   Scheme folded;
 };
 
-/// Returns the scheme with its packets set one inside another in the reverse order; none if that does not fold or is
-/// the same scheme.
+/// Returns the scheme with its packets set one inside another in the reverse order, or no value if that does not fold
+/// or is the same scheme.
 inline std::optional<Scheme> wrong_inset(Scheme const& scheme) {
   auto const text = write_scheme(scheme);
   std::string changed;
@@ -51,7 +51,7 @@ inline std::optional<Scheme> wrong_inset(Scheme const& scheme) {
   return *read;
 }
 
-/// All that the sections are made from.
+/// The data for the sections.
 class ClassSections {
   Scheme const& scheme_;
   Fold<> const& fold_;
@@ -154,7 +154,7 @@ public:
     for (int g = 0; g < fold_.gatherings(); ++g) {
       if (fold_.is_copy(g)) continue;
       auto drawn = regular_gathering(signature_of(scheme_, g), fold_.gathering(g).leaves());
-      for (std::size_t i = 0; i < drawn.leaves.size(); ++i) { // what the fold joins, which single leaves are not
+      for (std::size_t i = 0; i < drawn.leaves.size(); ++i) { // pairs that the fold joins; single leaves are not joined
         auto const at = LeafAt{g, fold_.gathering(g).leaf(static_cast<int>(i) + 1)};
         auto const mate = fold_.conjugate(at);
         drawn.leaves[i].conjugate = mate ? mate->leaf.number() - 1 : -1;
@@ -179,7 +179,7 @@ public:
     return ways;
   }
 
-  /// One page of an opening; `should_be` is 0 for a page that is right.
+  /// Writes one page of an opening. `should_be` is 0 for a correct page.
   static void put_page(std::string& html, PageRead met, std::string_view leaf, int should_be) {
     put(html, "<span class=\"page");
     put(html, should_be > 0 ? " wrong" : "");
@@ -242,7 +242,7 @@ private:
   [[nodiscard]] std::vector<Question> asked() const;
 };
 
-/// Questions whose answers follow from the scheme.
+/// Returns questions whose answers follow from the scheme.
 inline std::vector<ClassSections::Question> ClassSections::asked() const {
   std::vector<Question> list;
   auto const first = fold_.first_page(0);

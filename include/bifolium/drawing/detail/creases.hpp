@@ -13,18 +13,18 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A stretch of a cut or crease on the flat sheet as it lies on the type, between two lines that cross it.
-/// Along far-near it is on column line `line` and runs from row line `from` to row line `to`.
+/// A stretch of a cut or crease on the flat sheet as it lies on the type, between two lines that cross it. A stretch
+/// along far-near is on column line `line` and runs from row line `from` to row line `to`.
 struct SheetMark {
-  int sheet{}, step{};      ///< the step counts from 0, as `Scheme::step`
+  int sheet{}, step{};      ///< the step counts from 0, as in `Scheme::step`
   Step::Kind kind{};        ///< cut or fold
-  Axis along{};             ///< which way the line runs
+  Axis along{};             ///< direction of the line
   int line{}, from{}, to{}; ///< lines of the flat sheet, from 0
-  bool hollow_on_inner{};   ///< a crease: the inner side of the sheet lies inside the fold
+  bool hollow_on_inner{};   ///< for a crease: true if the inner side of the sheet is inside the fold
   friend constexpr bool operator==(SheetMark const&, SheetMark const&) = default;
 };
 
-/// Adds a stretch, or lengthens the one that it continues.
+/// Adds a stretch, or lengthens the stretch that it continues.
 inline void add_mark(std::vector<SheetMark>& marks, SheetMark const& mark) {
   for (auto& other : marks)
     if (other.sheet == mark.sheet && other.step == mark.step && other.along == mark.along && other.line == mark.line &&
@@ -35,8 +35,8 @@ inline void add_mark(std::vector<SheetMark>& marks, SheetMark const& mark) {
   marks.push_back(mark);
 }
 
-/// Notes the line between a cell and the next one (`along` far_near: to its right; left_right: nearer), if a step parts
-/// or bends the paper there: it does when it brings the two layers to different sides of its line.
+/// Records the line between a cell and the next one (`along` far_near: to its right; left_right: nearer) if a step cuts
+/// or bends the paper there. This is so if it brings the two layers to different sides of its line.
 inline void note_mark(std::vector<SheetMark>& marks, WalkedStep const& walked, int sheet, int row, int column,
                       Axis along) {
   auto const& step = walked.step;
@@ -52,8 +52,8 @@ inline void note_mark(std::vector<SheetMark>& marks, WalkedStep const& walked, i
     add_mark(marks, {sheet, walked.number, step.kind, along, row + 1, column, column + 1, inside});
 }
 
-/// Returns all cuts and creases of a scheme in the order they are made. Allocates. Precondition: `steps` are those of
-/// the scheme.
+/// Returns all cuts and creases of a scheme in the order in which they are made. The function allocates memory.
+/// Precondition: `steps` are those of the scheme.
 inline std::vector<SheetMark> sheet_marks(Scheme const& scheme, std::vector<WalkedStep> const& steps) {
   std::vector<SheetMark> marks;
   for (auto const& walked : steps)

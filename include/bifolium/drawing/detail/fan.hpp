@@ -15,35 +15,35 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A curve from the fold to the fore-edge of a leaf: a cubic of Bézier.
+/// A curve from the fold to the fore-edge of a leaf: a cubic Bézier curve.
 struct Bend {
   Spot fold{}, rise{}, lean{}, tip{};
-  /// Returns the spot at `t` of the way, 0 to 1.
+  /// Returns the point at fraction `t` of the curve, 0 to 1.
   [[nodiscard]] Spot at(double t) const {
     auto const u = 1 - t;
     auto const a = u * u * u, b = 3 * u * u * t, c = 3 * u * t * t, d = t * t * t;
     return {a * fold.x + b * rise.x + c * lean.x + d * tip.x, a * fold.y + b * rise.y + c * lean.y + d * tip.y};
   }
-  /// Returns the spot at `t`, moved square to the curve: to the right of who walks from fold to tip, or left where
-  /// `off` is less than 0.
+  /// Returns the point at `t`, moved at right angles to the curve: to the right in the direction from fold to tip, or
+  /// to the left if `off` is less than 0.
   [[nodiscard]] Spot beside(double t, double off) const {
     auto const here = at(t), before = at(t > 0.99 ? 0.98 : t), after = at(t > 0.99 ? 1 : t + 0.02);
     auto const dx = after.x - before.x, dy = after.y - before.y;
     auto const tall = dy < 0 ? -dy : dy, wide = dx < 0 ? -dx : dx;
-    // The length of (dx, dy) to a few parts in a hundred, without the square root: it only decides how thick a blade is.
+    // The length of (dx, dy) within a few per cent, without a square root: it only decides how thick a blade is.
     auto const length = (tall > wide ? 0.96 * tall + 0.4 * wide : 0.96 * wide + 0.4 * tall) + 1e-6;
     return {here.x - dy / length * off, here.y + dx / length * off};
   }
 };
 
-/// Words above a leaf, on a line of their own where they would lie on those of the leaves after it.
+/// The words above a leaf. They have a line of their own if they would overlap those of the following leaves.
 struct Flag {
   int leaf{}, level{};
   std::string words{};
   double room{};
 };
 
-/// The fan of leaves. `mates` names for each leaf the one it is joined to, or -1.
+/// The fan of leaves. `mates` has for each leaf the index of the leaf to which it is joined, or -1.
 class Fan {
   std::vector<int> mates_, depth_{};
   std::vector<Spot> fold_{};
@@ -53,7 +53,7 @@ class Fan {
   [[nodiscard]] int count() const { return static_cast<int>(mates_.size()); }
   [[nodiscard]] static std::size_t index(int i) { return static_cast<std::size_t>(i); }
 
-  /// Returns the curve from the gutter to a place among the tips, which may lie between two leaves.
+  /// Returns the curve from the gutter to a place among the tips, which may be between two leaves.
   [[nodiscard]] Bend from_gutter(double place, int depth) const {
     Spot const tip{(place + 0.5) * apart_, tip_height(place)};
     Spot const fold{middle_, floor() - 1 - fold_apart * depth};
@@ -67,10 +67,11 @@ class Fan {
     auto const off = count() < 2 ? 0 : ((place + 0.5) * apart_ - middle_) / (count() * apart_ / 2);
     return top_ + droop_ * off * off;
   }
-  /// Returns the number of leaves lie between a leaf and its mate: the pair that holds most is at the gutter of all.
+  /// Returns the number of leaves between a leaf and its mate. The pair with most leaves between is at the gutter.
   [[nodiscard]] int within(int i) const { return mates_[index(i)] - i - 1; }
 
-  /// The pairs of one nest, between `from` and `end`: the largest has its fold on the gutter of its nest.
+  /// Sets the folds of the pairs of one nest, from `from` up to `end`. The largest pair has its fold on the gutter of
+  /// its nest.
   void lay_folds(int from, int end, int depth, bool at_gutter) {
     int largest = -1;
     for (int i = from; i < end; ++i)
@@ -105,12 +106,12 @@ public:
     tall_ = 62 + fold_apart * count() / 2.0;
     lay_folds(0, count(), 0, true);
   }
-  /// Moves the fan, so that the highest tip is this far down.
+  /// Moves the fan so that the highest tip is at this distance from the top.
   void move_down(double top) { top_ = top, lay(); }
 
   [[nodiscard]] double width() const { return count() * apart_; }
   [[nodiscard]] double crown() const { return top_; }
-  /// Returns the table it stands on.
+  /// Returns the position of the table on which it stands.
   [[nodiscard]] double floor() const { return top_ + droop_ + tall_ + 2; }
   [[nodiscard]] Spot tip(int i) const { return {(i + 0.5) * apart_, tip_height(i)}; }
   [[nodiscard]] Bend bend(int i) const {
@@ -128,7 +129,8 @@ public:
     bend.rise.x += aside * 0.35, bend.lean.x += aside, bend.tip.x += aside;
     return bend;
   }
-  /// Gives each flag a line on which it lies on no other; the flags come from the last leaf to the first. How many lines.
+  /// Gives each flag a line on which it overlaps no other, from the last leaf to the first. Returns the number of
+  /// lines.
   [[nodiscard]] int raise(std::vector<Flag>& flags) const {
     int levels = 0;
     for (std::size_t k = 0; k < flags.size(); ++k) {

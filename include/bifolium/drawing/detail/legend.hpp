@@ -8,12 +8,12 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Marks and their meanings in a row from `at` to the right.
+/// Draws marks and their meanings in a row from `at` to the right.
 inline void draw_legend(Svg& svg, Spot at, double size = 3) {
   enum class Shown : std::uint8_t { cut, hollow, ridge, step, foot, catchword };
   struct Entry {
     Shown what;
-    char const* words; // a std::string_view would be measured while compiling
+    char const* words; // the length of a std::string_view would be computed while compiling
   };
   static constexpr Entry entries[]{
       {Shown::cut, "cut"},   {Shown::hollow, "fold, hollow here"}, {Shown::ridge, "fold, ridge here"},

@@ -18,8 +18,8 @@ inline namespace v0 {
 
 namespace detail {
 
-/// The least size of a label, in mm: what can be read on a sheet of paper held in the hand. What has no room at this size
-/// is left out.
+/// The least size of a label in mm, which can be read on a sheet of paper in the hand. A label that does not fit at
+/// this size is left out.
 inline constexpr double least_label = 2.5;
 
 /// The rectangle in which a sheet is drawn.
@@ -35,23 +35,23 @@ struct Panel {
   }
 };
 
-/// Width over height of what goes to press, of paper of the proportion 1 : 1.43 (the Bologna stone's chancery sheet is
-/// 315 x 450 mm, the median of the four).
+/// Returns the width over the height of the paper that goes to press, for paper of the proportion 1 : 1.43 (the
+/// chancery sheet of the Bologna stone is 315 x 450 mm, the median of the four).
 inline double proportion(SheetLine const& lay) {
   double const long_side = lay.part == PaperPart::whole ? 1.43 : 1.43 / 2;
   double const short_side = lay.part == PaperPart::quarter ? 0.5 : 1;
   return lay.long_side == Axis::left_right ? long_side / short_side : short_side / long_side;
 }
 
-/// Returns the largest panel of that proportion in the middle of a frame.
+/// Returns the largest panel with this proportion in the middle of a frame.
 inline Panel panel_within(Spot corner, double width, double height, SheetLine const& lay) {
   auto const wanted = proportion(lay);
   double const w = width / height > wanted ? height * wanted : width, h = w / wanted;
   return {{corner.x + (width - w) / 2, corner.y + (height - h) / 2}, w, h, lay.rows, lay.columns};
 }
 
-/// The figure of a page, lying the way its type lies, with the rule at its foot.
-/// All figures of a panel are of one size, that of the longest number, `digits` long.
+/// Draws the number of a page the way its type lies, with a line at its foot. All numbers of a panel have the size that
+/// fits the longest, which has `digits` digits.
 inline void draw_page_number(Svg& svg, Panel const& panel, int row, int column, ImposedPage standing,
                              std::size_t digits) {
   auto const middle = panel.at(row + 0.5, column + 0.5);
@@ -75,13 +75,14 @@ inline void draw_type(Svg& svg, Panel const& panel, int row, int column, bool he
                 heavy ? "exchanged" : "type");
 }
 
-/// Returns a crease: dashes where it is hollow on this side, dots where it is a ridge.
+/// Returns the line of a crease: dashes if it is hollow on this side, dots if it is a ridge.
 inline Stroke crease_stroke(bool hollow, double scale) {
   return hollow ? Stroke{.width = 0.6 * scale, .breaks = scale < 1 ? "2 1.2" : "4 2.2"}
                 : Stroke{.width = 0.95 * scale, .breaks = scale < 1 ? "0 1.3" : "0 2.2", .round = true};
 }
 
-/// Cuts and creases of one sheet; seen from its outer side the columns run the other way and hollows are ridges.
+/// Draws the cuts and creases of one sheet. Seen from its outer side, columns run in the other direction and hollows
+/// are ridges.
 inline void draw_marks(Svg& svg, Panel const& panel, std::vector<SheetMark> const& marks, int sheet, bool from_outer) {
   auto const scale = panel.least() < 16 ? 0.6 : 1;
   for (auto const& mark : marks) {
@@ -115,10 +116,10 @@ inline void draw_marks(Svg& svg, Panel const& panel, std::vector<SheetMark> cons
   }
 }
 
-/// How a panel is seen: type on the stone, paper from its outer side, paper from its inner side as it lies to be folded.
+/// The view of a panel: type on the stone, paper from its outer side, paper from its inner side as it lies for folding.
 enum class Facing : std::uint8_t { outer_type, inner_type, outer_paper, inner_paper };
 
-/// One sheet of a scheme with all that is drawn of it.
+/// One sheet of a scheme with the data for its drawing.
 struct DrawnSheet {
   Scheme const& scheme;
   Fold<> const& fold;
@@ -126,7 +127,7 @@ struct DrawnSheet {
   std::vector<SheetMark> const& marks;
   int sheet{};
 
-  /// Figures of the longest page number.
+  /// Returns the number of digits of the longest page number.
   [[nodiscard]] std::size_t digits() const {
     int last = 0;
     for (int g = 0; g < fold.gatherings(); ++g) {
@@ -136,8 +137,8 @@ struct DrawnSheet {
     return std::to_string(last).size();
   }
   [[nodiscard]] SheetLine const& lay() const { return formes.sheet(sheet); }
-  /// Returns the page at a place of the panel. In one-forme work the second impression is the first after turning the
-  /// sheet.
+  /// Returns the page at a position of the panel. In half-sheet work the second impression is the first after turning
+  /// the sheet.
   [[nodiscard]] ImposedPage standing(Facing seen, int row, int column) const {
     auto const mirrored = lay().columns - 1 - column;
     switch (seen) {
@@ -156,16 +157,17 @@ struct DrawnSheet {
     turned.head = turned.head == Head::far_edge ? Head::near_edge : Head::far_edge;
     return turned;
   }
-  /// The leaf whose page is at a place of the panel.
+  /// Returns the leaf whose page is at a position of the panel.
   [[nodiscard]] LeafAt leaf(Facing seen, int row, int column) const {
     bool const as_it_lies = seen == Facing::outer_type || seen == Facing::inner_paper;
     return fold.leaf_at(sheet, row, as_it_lies ? column : lay().columns - 1 - column);
   }
-  /// Returns the leaf by its signature: A3.
+  /// Returns the name of a leaf: A3.
   [[nodiscard]] std::string leaf_name(LeafAt at) const {
     return signature_of(scheme, at.gathering) + std::to_string(at.leaf.number());
   }
-  /// Where a page is in the formes: outer-0-1 is row 0, column 1 of the outer forme; the place is empty for a page in no forme.
+  /// Returns the position of a page in the formes: outer-0-1 is row 0, column 1 of the outer forme. It is empty for a
+  /// page in no forme.
   [[nodiscard]] std::string place_name(int page) const {
     auto const place = formes.find_place(page);
     if (!place) return {};
@@ -174,13 +176,13 @@ struct DrawnSheet {
   }
 };
 
-/// The name of each piece that the knife makes, in its far left corner. Which row and column that is of each is in `of`.
+/// The far left corner of a piece, in which its name is drawn. `of` has the row and the column.
 struct PieceCorner {
   int piece{}, row{}, column{};
   std::string label{};
   double size{};
 };
-/// Returns a gathering in a few letters: "B", or "1st" for the first of two copies.
+/// Returns a short name of a gathering: "B", or "1st" for the first of two copies.
 inline std::string short_name(Scheme const& scheme, Fold<> const& fold, int gathering) {
   auto const full = gathering_name(scheme, fold, gathering);
   if (full.find("copy") == full.npos) return signature_of(scheme, gathering);
@@ -204,7 +206,7 @@ inline std::vector<PieceCorner> piece_corners(Panel const& panel, DrawnSheet con
         }
     if (end == 0) continue; // a piece of another sheet
     auto const gathering = set_in(scheme, piece).gathering;
-    auto const room = panel.cell_width() - 2.4; // a name keeps off the creases
+    auto const room = panel.cell_width() - 2.4; // space between a name and the creases
     corner.size = panel.least() * 0.1 < 4 ? panel.least() * 0.1 : 4;
     corner.size = corner.size < least_label ? least_label : corner.size;
     for (auto const& words : {piece_label(scheme, drawn.fold, piece), gathering_name(scheme, drawn.fold, gathering),
@@ -224,9 +226,9 @@ inline void draw_piece_names(Svg& svg, Panel const& panel, std::vector<PieceCorn
   }
 }
 
-/// Signature and catchword at the foot of a page. Signed are the first leaves of a gathering up to its middle, the usual
-/// way (common practice; printers signed one more, or fewer). A short rule is the place of the catchword, under the last
-/// word of the page. `taken` is the room at the head of the panel's cell that a name has, in mm.
+/// Draws signature and catchword at the foot of a page. The first leaves of a gathering up to its middle are signed,
+/// the usual way (common practice; printers signed one more, or fewer). A short line is the place of the catchword,
+/// under the last word of the page. `taken` is the height in mm that a name takes at the top of the cell.
 inline void draw_direction_line(Svg& svg, Panel const& panel, DrawnSheet const& drawn, Facing seen, int row, int column,
                                 double taken) {
   auto const fit = panel.least() * 0.11;
@@ -247,7 +249,8 @@ inline void draw_direction_line(Svg& svg, Panel const& panel, DrawnSheet const& 
   svg.line({end, foot.y}, {end + (right ? -length : length), foot.y}, {.width = 0.5, .colour = "#777"}, "catchword");
 }
 
-/// The pages of one side: their numbers, signatures and catchwords, each in a group that names page, leaf and place.
+/// Draws the pages of one side: their numbers, signatures and catchwords, each in a group that names page, leaf and
+/// position.
 inline void draw_pages(Svg& svg, Panel const& panel, Facing seen, DrawnSheet const& drawn,
                        std::vector<PieceCorner> const& corners) {
   for (int r = 0; r < panel.rows; ++r)

@@ -17,7 +17,7 @@ struct TableView {
   int first_row{Scheme::most_cells}, end_row{-Scheme::most_cells};
   int first_column{Scheme::most_cells}, end_column{-Scheme::most_cells};
   Spot corner{};
-  double cell_width{}, cell_height{}, gap{}; ///< the gap opened by a cut that was just made, mm
+  double cell_width{}, cell_height{}, gap{}; ///< gap: the gap in mm that a cut has just opened
   Axis gap_along{};
   int gap_line{};
 
@@ -38,7 +38,7 @@ struct TableView {
   }
 };
 
-/// One side of a layer as a page: the number, and whether it lies upside down to who looks at it.
+/// Returns one side of a layer as a page: the number, and whether it lies upside down for the viewer.
 inline ImposedPage page_up(Fold<> const& fold, Layer const& layer) {
   auto const side = upper_side(layer);
   bool const head_far = fold.cell(fold.leaf_at(side.sheet, side.row, side.column)).head_far;
@@ -46,7 +46,7 @@ inline ImposedPage page_up(Fold<> const& fold, Layer const& layer) {
           head_far != layer.end_for_end ? Head::far_edge : Head::near_edge};
 }
 
-/// Draws a piece as it lies. `next` shades what the step to come will move.
+/// Draws a piece as it lies. The part that the step `next` will move is shaded.
 inline void draw_pile(Svg& svg, TableView const& view, DrawnSheet const& drawn, Layers const& paper, int piece,
                       Step const* next) {
   auto const pile = paper.pile(piece);
@@ -84,7 +84,7 @@ inline void draw_pile(Svg& svg, TableView const& view, DrawnSheet const& drawn, 
   }
 }
 
-/// The line of a step over the piece it is taken on, and the arrow beside it.
+/// Draws the line of a step over its piece, and the arrow beside it.
 inline void draw_step_line(Svg& svg, TableView const& view, WalkedStep const& walked) {
   auto const& step = walked.step;
   bool const upright = step.along == Axis::far_near;

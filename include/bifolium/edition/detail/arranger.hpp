@@ -18,7 +18,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Gatherings of so many leaves, filled one after another as the scheme makes them; the last may be smaller.
+/// Returns the number of gatherings for `leaves` leaves, if they are filled one after another as the scheme makes them;
+/// the last may be smaller.
 constexpr std::int64_t gatherings_of(std::int64_t leaves, SheetMakeUp const& by) {
   auto const unit = by.leaves();
   auto count = leaves / unit * by.gathering_count;
@@ -27,8 +28,8 @@ constexpr std::int64_t gatherings_of(std::int64_t leaves, SheetMakeUp const& by)
   return count;
 }
 
-/// Leaves for pages: even, because a gathering is folded; a broadside is a leaf by itself, and where the scheme has odd
-/// gatherings whole ones keep their size.
+/// Returns the number of leaves for pages. It is even, because a gathering is folded; for a broadside it can be odd,
+/// and if the scheme has odd gatherings, whole gatherings keep their size.
 constexpr std::int64_t even_leaves(std::int64_t pages, SheetMakeUp const& by) {
   auto const leaves = pages / 2 + pages % 2;
   if (by.leaves_to_press() == 1 || leaves % by.leaves() % 2 == 0) return leaves;
@@ -41,14 +42,14 @@ constexpr void must_make_leaves(SheetMakeUp const& by) {
     broken("the make-up of a sheet must come from make_up(fold)");
 }
 
-/// Arranges what is left over when whole sheets are filled.
+/// Arranges the leaves that are left over when whole sheets are filled.
 class Arranger {
   static constexpr auto cancels = static_cast<std::size_t>(Matter::cancels);
   using Rests = std::array<int, matters>;
 
   SheetMakeUp const& by_;
   Arranging how_;
-  int press_; // leaves of what goes to press at once
+  int press_; // leaves of the paper that goes to press at once
   Working::Kind whole_kind_, part_kind_;
   int part_cost_;
   PartSheets folded_, single_;
@@ -65,10 +66,10 @@ class Arranger {
 
   struct Shared {
     Working working{};
-    Rests rests{}; // what is left beside it
+    Rests rests{}; // leaves left over beside it
     int formes{};
   };
-  /// Tries all shares of matters m, m+1 ... in a working with room for `room` more leaves.
+  /// Tries all shares of matters m, m+1 and so on in a working with room for `room` more leaves.
   constexpr void try_shares(Shared& best, Working& working, Rests& rests, std::size_t m, int room) const {
     if (m == matters) {
       if (room != 0 || working.is_equally_shared()) return; // one matter alone counts as equal
@@ -78,7 +79,8 @@ class Arranger {
     }
     auto const step = m == cancels ? 1 : 2;
     auto const most = rests_[m] < room ? rests_[m] : room;
-    for (int share = most - most % step; share >= 0; share -= step) { // the last share is none, so all is put back
+    for (int share = most - most % step; share >= 0;
+         share -= step) { // the last share is 0, so that all leaves are put back
       working.shares[m] = static_cast<std::uint8_t>(share);
       rests[m] = rests_[m] - share;
       try_shares(best, working, rests, m + 1, room - share);
@@ -95,7 +97,8 @@ class Arranger {
     plan.add(best.working);
     rests_ = best.rests;
   }
-  /// Fewest formes for everything folded together: a table like that of the parts, over at most three sheets.
+  /// Finds the fewest formes if all folded leaves share workings: a table like that of the parts, over at most three
+  /// sheets.
   constexpr void share_freely(Plan& plan) {
     std::array<std::int16_t, 3 * Scheme::most_cells + 1> fewest{}, last{};
     int total = 0;
@@ -140,8 +143,8 @@ public:
         part_cost_{part_kind_ == Working::Kind::turned ? 1 : 2}, folded_{by.leaves_to_sheet, press_, false},
         single_{by.leaves_to_sheet, press_, true} {}
 
-  /// Adds the workings of the leaves of a plan; `one_sided` of them have a blank verso, each on a sheet (or piece) by
-  /// itself. Precondition: leaves no fewer than zero, and even where they are folded.
+  /// Adds the workings for the leaves of a plan. `one_sided` of the leaves have a blank verso, each on a sheet (or
+  /// piece) by itself. Precondition: the numbers of leaves are at least 0, and even if the leaves are folded.
   constexpr void arrange(Plan& plan, int one_sided) {
     Working whole{0, static_cast<std::uint8_t>(press_), whole_kind_, {}};
     Working half{0, static_cast<std::uint8_t>(press_ / 2), part_kind_, {}};

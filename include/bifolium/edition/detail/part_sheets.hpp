@@ -17,14 +17,15 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The fewest parts of a sheet that add up to so many leaves.
+/// The fewest parts of a sheet that add up to a number of leaves.
 class PartSheets {
   std::array<std::uint8_t, Scheme::most_cells + 1> fewest_{}, first_{};
 
 public:
   static constexpr int impossible = 255;
 
-  /// Parts of a sheet of `leaves_to_sheet`, below `less_than` leaves; `single` ones may be odd, because they are not folded.
+  /// Finds the parts of a sheet of `leaves_to_sheet` leaves for fewer than `less_than` leaves. `single` leaves may be
+  /// odd in number, because they are not folded.
   constexpr PartSheets(int leaves_to_sheet, int less_than, bool single) {
     for (int leaves = 1; leaves < less_than; ++leaves) {
       auto const at = static_cast<std::size_t>(leaves);
@@ -39,7 +40,7 @@ public:
     }
   }
   [[nodiscard]] constexpr int fewest(int leaves) const { return fewest_[static_cast<std::size_t>(leaves)]; }
-  /// Returns the parts of so many leaves, the largest first; none if they are impossible.
+  /// Returns the parts for a number of leaves, the largest first, or no value if they are impossible.
   [[nodiscard]] std::optional<std::vector<int>> parts_of(int leaves) const {
     std::vector<int> parts;
     if (fewest(leaves) == impossible) return std::nullopt;
@@ -47,7 +48,7 @@ public:
     insertion_sort(parts, [](int a, int b) { return a > b; });
     return parts;
   }
-  /// Adds the parts of so many leaves to the plan, equal ones together.
+  /// Adds the parts for a number of leaves to the plan, with equal ones as one working.
   constexpr void add_to(Plan& plan, int leaves, Working::Kind kind) const {
     while (leaves > 0) {
       auto const part = first_[static_cast<std::size_t>(leaves)];

@@ -17,11 +17,11 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// How often books of each of `ranked_leaves` are gathered in one way, early and late.
+/// The frequency of one kind of gatherings in books of each of `ranked_leaves`, early and late.
 struct GatheringShares {
   int larger{}, smaller{};
   FormatShares early{}, late{};
-  bool common{}; ///< an even number of leaves that is usual in some format
+  bool common{}; ///< true for an even number of leaves that is usual in some format
 
   /// On whole sheets, in one age.
   [[nodiscard]] double whole(std::size_t f, PaperAge const& age, EvidenceParameters const& p) const {
@@ -69,8 +69,8 @@ inline GatheringShares gathering_shares(int leaves, int other) {
   return find_gathering_shares(leaves > other ? leaves : other, leaves == other ? 0 : leaves > other ? other : leaves);
 }
 
-/// What was seen, as far as it counts, and each once: vellum has neither chain lines nor marks, and what was seen over a
-/// gathering is not counted again for the one leaf. Looks at the evidence, which must outlive it.
+/// The evidence that counts, each piece once: vellum has neither chain lines nor marks, and evidence over a gathering
+/// is not counted again for the one leaf. It refers to the evidence, which must outlive it.
 struct Counted {
   LeafEvidence const& seen;
   EvidenceParameters const& parameters;
@@ -107,7 +107,7 @@ struct Case {
   LeafShape const& shape;
   SchemeFacts const& scheme;
   bool twofold;
-  double log_height{}; ///< of the uncut leaf on its likeliest paper; only where a look is imagined
+  double log_height{}; ///< of the uncut leaf on its most likely paper; only for an imagined look
 };
 
 /// A kind of evidence.
@@ -119,17 +119,17 @@ struct EvidenceRow {
   bool by_mould;          ///< single and double paper differ in it
   double cost;            ///< of looking, against opening the book at its signatures; proposed
   bool (*seen)(Counted const&);
-  double (*likelihood)(Case const&); ///< missing where size and year are weighed
+  double (*likelihood)(Case const&); ///< null if size and year are weighed
   double (*by_chance)(Counted const&);
-  int outcomes;                           ///< how many a look may have; 0: it is not asked for
-  double (*of_outcome)(Case const&, int); ///< how likely a look is to find that one, from 0; in any unit
+  int outcomes;                           ///< number of outcomes of a look; 0 if it is never suggested
+  double (*of_outcome)(Case const&, int); ///< probability of the outcome, from 0, in any unit
 };
 
 inline double chains_likelihood(ChainLines own, ChainLines seen, bool twofold, double slip) {
   return ((own == seen) != twofold) ? 1 - slip : slip;
 }
 
-/// One mark, of paper that may have a second one. Precondition: `seen` is known.
+/// Returns the probability of one mark, on paper that may have a second one. Precondition: `seen` is known.
 inline double mark_likelihood(LeafShape const& shape, MarkPlace seen, MarkTrust const& trust, double marked) {
   auto const placed = [&](double absent, double here) {
     if (seen == MarkPlace::absent) return 1 - marked + marked * absent;
@@ -138,7 +138,7 @@ inline double mark_likelihood(LeafShape const& shape, MarkPlace seen, MarkTrust 
   return (1 - trust.second) * placed(shape.mark(MarkPlace::absent), shape.mark(seen)) +
          trust.second * placed(shape.either_mark(MarkPlace::absent), shape.either_mark(seen));
 }
-/// Returns the place of the watermark and of the countermark in the same leaf.
+/// Returns the probability of the places of the watermark and of the countermark in one leaf.
 inline double both_marks_likelihood(LeafShape const& shape, MarkPlace watermark, MarkPlace countermark,
                                     MarkTrust const& trust, double marked) {
   constexpr auto absent = MarkPlace::absent;
@@ -155,7 +155,8 @@ inline double both_marks_likelihood(LeafShape const& shape, MarkPlace watermark,
   auto const single = watermark == MarkPlace::unknown ? 1 : mark_likelihood(shape, watermark, one_mark, marked);
   return (1 - second) * single + second * marked * both + (watermark == absent ? second * (1 - marked) : 0);
 }
-/// On double paper the mark is as on single paper, or in the middle of every other sheet, half and half (proposed).
+/// Returns the probability of marks. On double paper the mark is as on single paper, or in the middle of every other
+/// sheet, in equal shares (proposed).
 inline double marks_likelihood(Case const& one, MarkPlace mark, MarkPlace countermark) {
   auto const& c = one.counted;
   auto const marked = c.parameters.paper_is_marked;
@@ -172,7 +173,7 @@ inline double marks_likelihood(Case const& one, MarkPlace mark, MarkPlace counte
   return (usual + central) / 2;
 }
 
-/// Edges the binder has left, all of one leaf.
+/// Returns the probability of the edges that the binder has left, all of one leaf.
 inline double edges_likelihood(Case const& one) {
   auto const& p = one.counted.parameters;
   std::array<EdgeSeen, 3> const seen{one.counted.seen.head, one.counted.seen.tail, one.counted.seen.fore_edge};
@@ -182,7 +183,7 @@ inline double edges_likelihood(Case const& one) {
     for (std::size_t i = 0; i < 3; ++i) {
       auto const& edge = look.edges[i];
       auto const wrong = 1 - p.edge_right;
-      // tranchefiles lie at the ends of the long side of a single sheet, and of the short side of a double one
+      // tranchefiles are at the ends of the long side of a single sheet, and of the short side of a double one
       auto const tranchefile = one.twofold ? edge.deckle - edge.tranchefile : edge.tranchefile;
       switch (seen[i]) {
       case EdgeSeen::bolt:
@@ -202,7 +203,7 @@ inline double edges_likelihood(Case const& one) {
   }
   return likelihood;
 }
-/// Where the points pierced a leaf that has a hole. Where no leaf of a scheme has one (the grid does not say how the
+/// Returns the probability of the place of a point-hole. If no leaf of a scheme has one (the grid does not say how the
 /// sheet was pierced), the hole is as likely as by chance.
 inline double hole_likelihood(Case const& one, HolePlace seen) {
   auto const& p = one.counted.parameters;
@@ -224,7 +225,7 @@ inline double gathering_found(Case const& one, int i) {
   auto const leaves = static_cast<std::size_t>(gatherings_found[static_cast<std::size_t>(i)]);
   return all_gathering_shares()[leaves - 1].all(one.shape, one.counted.age, one.counted.parameters);
 }
-/// Type pages in steps of an eighth of the logarithm, from 50 mm up.
+/// Returns the probability of a height of the type page, in steps of an eighth of the logarithm from 50 mm up.
 inline double type_page_found(Case const& one, int i) {
   auto const x = 3.9 + 0.125 * i - one.log_height - one.counted.parameters.type_of_uncut;
   auto const base = 1 + x * x / (0.0064 * (type_tails - 2));
@@ -275,7 +276,7 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
      [](Counted const& c) { return c.seen.point_hole != HolePlace::unknown; },
      [](Case const& one) { return hole_likelihood(one, one.counted.seen.point_hole); },
      [](Counted const& c) { return c.parameters.chance.point_hole; }, 6,
-     [](Case const& one, int i) { // the last: none to be seen
+     [](Case const& one, int i) { // the last: no hole is visible
        auto const visible = one.counted.parameters.holes_visible;
        return i == 5 ? 1 - visible : visible * hole_likelihood(one, static_cast<HolePlace>(i + 1));
      }},

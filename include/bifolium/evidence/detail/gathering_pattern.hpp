@@ -10,14 +10,16 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// What the leaves of a gathering show, and all that gather so.
+/// The evidence of the leaves of a gathering, and the schemes that make it.
 struct GatheringPattern {
   std::span<LeafFacts const> leaves{}; ///< as the first of the schemes folds them, from the first leaf
-  bool of_one_sheet{};                 ///< the scheme has one sheet, so that several can be laid one inside another
-  std::vector<int> schemes{};          ///< numbers in `scheme_facts()`, each as often as it gathers so
+  /// true if the scheme has one sheet, so that several can be laid one inside another
+  bool of_one_sheet{};
+  std::vector<int> schemes{}; ///< indices of `scheme_facts()`, each as often as it makes such a gathering
 };
 
-/// Leaves of the same sheets that show the same marks and chain lines; edges and point-holes are no part of a pattern.
+/// Returns true if the leaves belong to the same sheets and show the same marks and chain lines. Edges and point-holes
+/// do not belong to a pattern.
 inline bool of_one_pattern(std::span<LeafFacts const> some, std::span<LeafFacts const> others) {
   if (some.size() != others.size()) return false;
   for (std::size_t i = 0; i < some.size(); ++i) {
@@ -51,7 +53,7 @@ inline bool of_one_pattern(std::span<LeafFacts const> some, std::span<LeafFacts 
   return all;
 }
 
-/// Returns all patterns. Found once a program, on first use.
+/// Returns all patterns. They are computed once in a program, at the first use.
 inline std::vector<GatheringPattern> const& gathering_patterns() {
   static auto const patterns = find_gathering_patterns();
   return patterns;

@@ -13,7 +13,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Which place of a leaf a point is.
+/// Returns the name of the place of a point in a leaf.
 constexpr MarkPlace place_of(PointOfLeaf at) {
   constexpr double edge = 0.02;
   bool const gutter = at.from_gutter<edge, fore_edge = at.from_gutter> 1 - edge;
@@ -23,7 +23,8 @@ constexpr MarkPlace place_of(PointOfLeaf at) {
   if (head || tail) return MarkPlace::head_or_tail_edge;
   return gutter ? MarkPlace::gutter : fore_edge ? MarkPlace::fore_edge : MarkPlace::centre;
 }
-/// Which place of a leaf a point-hole is: on a fold or edge before it is near another, since points are near the edges.
+/// Returns the name of the place of a point-hole. A fold or edge takes precedence over a neighbouring place, since
+/// points are near the edges.
 constexpr HolePlace hole_place_of(PointOfLeaf at) {
   constexpr double edge = 0.02;
   if (at.from_gutter < edge) return HolePlace::spine_fold;
@@ -32,43 +33,44 @@ constexpr HolePlace hole_place_of(PointOfLeaf at) {
   return at.from_gutter > 1 - edge ? HolePlace::fore_edge : HolePlace::inside;
 }
 
-/// An edge of a leaf uncut and unopened.
+/// An edge of a leaf that is neither cut nor opened.
 struct EdgeFacts {
-  bool bolt{};          ///< a fold that joins it to another leaf
-  double deckle{};      ///< 1; a half where the sheet was cut before printing and either half may be meant
-  double tranchefile{}; ///< the same, at an end of the sheet's long side
+  bool bolt{};          ///< true for a fold that joins it to another leaf
+  double deckle{};      ///< 1, or a half if the sheet was cut before printing and either half is possible
+  double tranchefile{}; ///< the same for an end of the sheet's long side
   friend constexpr bool operator==(EdgeFacts const&, EdgeFacts const&) = default;
 };
 
-/// What a leaf shows, on paper with a mark in each half of the sheet: one mark is that of `watermark` alone.
+/// The evidence that a leaf shows on paper with a mark in each half of the sheet. For one mark, only `watermark`
+/// applies.
 struct LeafFacts {
-  int sheet{};                                         ///< of the scheme, from 0
+  int sheet{};                                         ///< the sheet of the scheme, from 0
   ChainLines chain_lines{};                            ///< on paper from an ordinary hand mould
-  std::array<MarkPlace, 2> watermark{}, countermark{}; ///< by how the sheet was laid: as given, end for end
+  std::array<MarkPlace, 2> watermark{}, countermark{}; ///< for the two ways of laying the sheet: as given, end for end
   std::array<MarkPlace, 2> either{};                   ///< the watermark or, if there is none, the countermark
-  MarkPlace central{};                                 ///< of a mark in the exact middle of the sheet
+  MarkPlace central{};                                 ///< for a mark in the exact centre of the sheet
   std::array<EdgeFacts, 3> edges{};                    ///< head, tail, fore-edge
-  std::array<HolePlace, 2> holes{};                    ///< unknown where the leaf has none
+  std::array<HolePlace, 2> holes{};                    ///< unknown if the leaf has none
 };
 
-/// Edges as they are met together in one leaf, and how many of the leaves of a scheme have them so.
+/// Edges that occur together in one leaf, and the share of the leaves of a scheme that have them.
 struct EdgeLook {
   std::array<EdgeFacts, 3> edges{}; ///< head, tail, fore-edge
-  double share{};                   ///< of the leaves, 0 to 1
+  double share{};                   ///< share of the leaves, 0 to 1
 };
 
-/// What the leaves of one scheme show, gathering by gathering and over all. Where a leaf is asked about that may be any
-/// of them, the shares answer; that they are counted once a program keeps a question from walking through every leaf.
+/// The evidence that the leaves of one scheme show, for each gathering and over all. For a leaf that may be any of
+/// them, the shares are used. They are counted once in a program, so that a question need not walk through every leaf.
 struct SchemeFacts {
-  Attested scheme{SchemeRow::broadside}; ///< whose leaves they are
+  Attested scheme{SchemeRow::broadside}; ///< the scheme
   Format format{};                       ///< fraction of the sheet of paper, with the shape the scheme states
-  SheetLine lay{};                       ///< how the sheet is divided, and which way its long side lies
-  int sheets{};                          ///< laid into one another or side by side to make the gatherings
-  int gatherings{};                      ///< how many it makes
-  std::span<LeafFacts const> leaves{};   ///< of all of them, in the order of the book, from the first
-  std::span<EdgeLook const> looks{};     ///< every look of the edges once; the shares add up to 1
-  std::array<double, 6> holes{};         ///< by `HolePlace`: share of the leaves with a hole there
-  double pierced{};                      ///< share of the leaves with any hole
+  SheetLine lay{};                       ///< how the sheet is divided, and the direction of its long side
+  int sheets{};                          ///< number of sheets, laid one inside another or side by side
+  int gatherings{};                      ///< number of gatherings
+  std::span<LeafFacts const> leaves{};   ///< all leaves, in the order of the book
+  std::span<EdgeLook const> looks{};     ///< every combination of edges once; the shares add up to 1
+  std::array<double, 6> holes{};         ///< share of the leaves with a hole at each `HolePlace`
+  double pierced{};                      ///< share of the leaves with a hole
   std::array<std::uint8_t, Scheme::most_gatherings> gathered{}; ///< leaves of each gathering
 
   /// Returns the leaves of one gathering. Precondition: 0 <= g < gatherings.
@@ -77,7 +79,7 @@ struct SchemeFacts {
     for (std::size_t i = 0; i < static_cast<std::size_t>(g); ++i) before += gathered[i];
     return {leaves.data() + before, gathered[static_cast<std::size_t>(g)]};
   }
-  /// Returns true if one of its gatherings has so many leaves.
+  /// Returns true if one of its gatherings has `number` leaves.
   [[nodiscard]] bool gathers(int number) const {
     for (auto const one : gathered)
       if (one == number) return true;
@@ -111,14 +113,14 @@ inline EdgeFacts edge_facts(Edge const& edge, bool end_of_long_side) {
   return facts;
 }
 
-/// The facts of all attested schemes, and what their spans show.
+/// The facts of all attested schemes, and the data of their spans.
 struct AllSchemeFacts {
   std::vector<LeafFacts> leaves{};
   std::vector<EdgeLook> looks{};
   std::array<SchemeFacts, Attested::count> schemes{};
 };
 
-/// Counts what leaves look alike in; a leaf has at most two holes, by how its sheet was laid.
+/// Counts the leaves with the same edges. A leaf has at most two holes, depending on how its sheet was laid.
 [[gnu::cold]] inline void count_looks(SchemeFacts& facts, std::vector<EdgeLook>& looks) {
   auto const before = looks.size();
   auto const share = 1 / static_cast<double>(facts.leaves.size());
@@ -163,7 +165,7 @@ struct AllSchemeFacts {
     count_looks(facts, all.looks);
     first_look[row + 1] = all.looks.size();
   }
-  for (std::size_t row = 0; row < all.schemes.size(); ++row) { // their places, now that all are there
+  for (std::size_t row = 0; row < all.schemes.size(); ++row) { // their places, when all are there
     auto& facts = all.schemes[row];
     facts.leaves = {all.leaves.data() + first_leaf[row], first_leaf[row + 1] - first_leaf[row]};
     facts.looks = {all.looks.data() + first_look[row], first_look[row + 1] - first_look[row]};
@@ -173,7 +175,8 @@ struct AllSchemeFacts {
 
 } // namespace detail
 
-/// Returns the facts of all attested schemes, in their order. Folded once a program, on first use.
+/// Returns the facts of all attested schemes, in their order. The schemes are folded once in a program, at the first
+/// use.
 inline std::array<SchemeFacts, Attested::count> const& scheme_facts() {
   static auto const facts = detail::find_scheme_facts();
   return facts.schemes;

@@ -14,12 +14,13 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// How likely a mark that the fold puts in one place is seen in another. One that the leaf has not is not seen in it.
+/// Returns the probability that a mark which the fold puts in one place is seen in another. A mark that is not in the
+/// leaf is never seen.
 inline double mark_taken_for(MarkPlace there, MarkPlace seen, double in_place) {
   if (there == MarkPlace::absent || seen == MarkPlace::absent) return there == seen ? 1 : 0;
   return there == seen ? in_place : (1 - in_place) / 5;
 }
-/// How far the place of a mark and a second mark can be relied on, in the age of the paper.
+/// How reliable the place of a mark and a second mark are, in the age of the paper.
 struct MarkTrust {
   double in_place{}, second{};
 
@@ -29,16 +30,17 @@ struct MarkTrust {
 };
 
 class LeavesLikelihood {
-  /// A leaf seen, and how likely what it shows is wherever the fold puts the mark.
+  /// A leaf with evidence, and the probability of the evidence for each place where the fold may put the mark.
   struct Shown {
     int leaf{};
     MarkPlace mark{};
     ChainLines chain_lines{};
     std::array<double, 8> marks{};
-    std::size_t within{}; // place in the gathering of the scheme last asked, from 0
-    int quire{};          // and which of several such gatherings it is
+    std::size_t within{}; // index in the gathering of the current scheme, from 0
+    int quire{};          // index among several such gatherings
   };
-  /// What the leaves of one sheet say so far: chain lines as the fold has them or turned, marks by how the sheet lies.
+  /// The evidence of the leaves of one sheet so far: chain lines as in the fold or turned, marks for each way in which
+  /// the sheet lies.
   struct SheetShown {
     int number{};
     double straight{1}, turned{1}, unmarked{1};
@@ -46,7 +48,7 @@ class LeavesLikelihood {
   };
   std::array<Shown, std::tuple_size_v<EvidenceOfLeaves>> shown_{};
   std::size_t count_{};
-  int unit_{}; // leaves of the gathering last asked
+  int unit_{}; // leaves of the current gathering
   double marked_, slip_, second_, twofold_, by_chance_{1};
   std::array<double, Attested::count> of_scheme_{}; // filled by `ask`
 
@@ -63,8 +65,8 @@ class LeavesLikelihood {
       sheet.two[lie] *= seen.marks[static_cast<std::size_t>(facts.either[lie])];
     }
   }
-  /// Finds where the leaves seen are in the gathering of a scheme that has `unit` leaves, or in several of it one inside
-  /// another. Most schemes gather alike, so it is kept for the next.
+  /// Finds the places of the leaves in the gathering of a scheme that has `unit` leaves, or in several such gatherings
+  /// one inside another. Most schemes have equal gatherings, so the result is stored for the next.
   void find_places(int unit, int leaves) {
     if (unit == unit_) return;
     unit_ = unit;
@@ -72,14 +74,14 @@ class LeavesLikelihood {
       auto const k = shown_[i].leaf;
       shown_[i].within = static_cast<std::size_t>(k - 1);
       if (unit == leaves) continue;
-      // the bifolium, counted from outside, tells which quire it is of
+      // the bifolium, counted from outside, shows the gathering
       int const from_outside = k <= leaves / 2 ? k : leaves + 1 - k;
       shown_[i].quire = (from_outside - 1) / (unit / 2);
       int const bifolium = from_outside - shown_[i].quire * (unit / 2);
       shown_[i].within = static_cast<std::size_t>((k <= leaves / 2 ? bifolium : unit + 1 - bifolium) - 1);
     }
   }
-  /// Returns all leaves, in the gathering of a scheme or in several of it: how likely they are.
+  /// Returns the probability of all leaves, in the gathering of a scheme or in several.
   [[nodiscard]] double gathering(std::span<LeafFacts const> folded, int leaves) {
     std::array<SheetShown, std::tuple_size_v<EvidenceOfLeaves>> sheets;
     std::size_t met = 0;
@@ -104,7 +106,7 @@ class LeavesLikelihood {
   }
 
 public:
-  /// Keeps what it needs of them. `leaves` of the gathering seen.
+  /// Takes the leaves with evidence. `leaves` is the size of the gathering.
   LeavesLikelihood(EvidenceOfLeaves const& seen, int leaves, PaperAge const& age, EvidenceParameters const& parameters)
       : marked_{parameters.paper_is_marked}, slip_{parameters.leaf_slip}, twofold_{age.twofold} {
     MarkTrust const trust{age, parameters};
@@ -127,16 +129,16 @@ public:
     if (count_ > 0) ask(leaves, parameters.pattern_right);
   }
 
-  /// Returns true if any leaf told anything.
+  /// Returns true if no leaf has evidence.
   [[nodiscard]] bool empty() const { return count_ == 0; }
-  /// Returns each leaf as it comes; see `ChanceOfEvidence`.
+  /// Returns the probability of the leaves by chance; see `ChanceOfEvidence`.
   [[nodiscard]] double by_chance() const { return by_chance_; }
-  /// Returns the mean over the gatherings of the scheme that have as many leaves, or can be quired to as many;
-  /// `by_chance` when none can.
+  /// Returns the mean over the gatherings of the scheme that have as many leaves or can be combined to as many, or
+  /// `by_chance` if there are none.
   [[nodiscard]] double of(std::size_t scheme) const { return of_scheme_[scheme]; }
 
 private:
-  /// Asks all patterns.
+  /// Computes the probabilities for all patterns.
   void ask(int leaves, double right) {
     std::array<int, Attested::count> fitting{};
     for (auto const& pattern : gathering_patterns()) {

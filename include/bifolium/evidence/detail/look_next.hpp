@@ -12,17 +12,17 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// What is expected from a look.
+/// The expected result of a look.
 struct Expectation {
-  double learnt{};  ///< by how much the entropy shrinks, in natural units
-  double settled{}; ///< how likely one format is above .95 afterwards
-  /// A look that settles everything is worth no more, but for its cost.
+  double learnt{};  ///< expected decrease of the entropy, in natural units
+  double settled{}; ///< probability that one format is above .95 afterwards
+  /// The greatest value of a look; it decides everything.
   static constexpr double most = 1.25;
-  /// For its trouble. `before`: the entropy.
+  /// Returns the value of the look for its effort. `before` is the entropy before it.
   [[nodiscard]] double worth(double before, double cost) const { return (settled + 0.25 * learnt / before) / cost; }
 };
 
-/// Formats still in play.
+/// The formats that are still possible.
 class Look {
   static constexpr std::size_t most = 8, outcomes = 16;
   std::array<Tally const*, most> tallies_{};
@@ -33,7 +33,7 @@ class Look {
   static double entropy_part(double p) { return p > 1e-9 ? -p * real::quick_log(p) : 0; }
 
 public:
-  /// Formats below one in two hundred are passed over: what a look tells of them is not worth it.
+  /// Takes the tallies. Formats below one in two hundred are left out, since a look at them is not worth its effort.
   Look(Tallies const& tallies, std::size_t reading) {
     double all = 0, kept = 0;
     for (std::size_t i = 0; i < tallies.count; ++i) all += tallies.of_format[i].together[reading];
@@ -45,18 +45,18 @@ public:
     }
     for (std::size_t i = 0; i < count_; ++i) before_ += entropy_part(share_[i] /= kept);
   }
-  /// Returns the uncertainty before the look, in natural units.
+  /// Returns the entropy before the look, in natural units.
   [[nodiscard]] double before() const { return before_; }
-  /// `part(tally, outcome)`: how likely the outcome is under the format, in any unit that is the same for all outcomes of
-  /// a format; the outcomes share the format's probability out.
+  /// Returns the expectation. `part(tally, outcome)` is the probability of the outcome under the format, in any unit
+  /// that is the same for all outcomes of a format; the outcomes divide the probability of the format.
   template <class Part> [[nodiscard]] Expectation expect(std::size_t asked, Part part) const {
-    std::array<std::array<double, outcomes>, most> parts; // filled as far as it is read
+    std::array<std::array<double, outcomes>, most> parts; // filled only as far as it is read
     for (std::size_t i = 0; i < count_; ++i) {
       double whole = 0;
       for (std::size_t o = 0; o < asked; ++o) whole += parts[i][o] = part(*tallies_[i], o);
       for (std::size_t o = 0; o < asked; ++o) parts[i][o] *= whole > 0 ? share_[i] / whole : 0;
     }
-    // entropy of the formats, given the outcome: sum of x log(sum) - x log(x), over all
+    // entropy of the formats, given the outcome: the sum of x log(sum) - x log(x)
     double after = 0, settled = 0;
     for (std::size_t o = 0; o < asked; ++o) {
       double here = 0, likeliest = 0;
@@ -74,7 +74,8 @@ public:
   }
 };
 
-/// How much the year would tell: the size again, with the formats and the paper of years over the whole range.
+/// Returns the expectation for the year: the size is weighed again with the formats and the paper of years over the
+/// whole range.
 inline Expectation expect_of_year(Look const& look, Weigher const& weigher, PaperModel const& model,
                                   LeafEvidence const& seen) {
   auto const years = model.sampled(seen.place, seen.year);
@@ -89,7 +90,7 @@ inline Expectation expect_of_year(Look const& look, Weigher const& weigher, Pape
   });
 }
 
-/// What is to be looked at next; missing if no look would tell enough to be worth a walk to the shelf.
+/// Returns what to look at next, or no value if no look is worth its effort.
 inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher const& weigher, PaperModel const& model,
                                              Counted const& counted, std::size_t reading) {
   constexpr double worth_it = 0.01;

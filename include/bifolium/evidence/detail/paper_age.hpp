@@ -10,10 +10,10 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// From 0 to 1, half in the year `middle`, most of it within `span` years on either side.
+/// A curve from 0 to 1 that is a half in the year `middle` and changes mostly within `span` years on either side.
 inline double change(double year, double middle, double span) { return 1 / (1 + real::exp(-(year - middle) / span)); }
 
-/// How much double paper there was where it was thickest. Proposed.
+/// Returns the share of double paper at its most frequent. Proposed.
 constexpr double most_twofold(Region place) {
   switch (place) {
   case Region::britain:

@@ -12,10 +12,10 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Where a year lies between two of `count_years`.
+/// The place of a year between two of `count_years`.
 struct BetweenYears {
-  std::size_t before{}; ///< number of the earlier
-  double after{};       ///< how far towards the later, 0 to 1
+  std::size_t before{}; ///< index of the earlier year
+  double after{};       ///< fraction of the way to the later year, 0 to 1
 };
 constexpr BetweenYears between_years(int year) {
   if (year <= count_years.front()) return {0, 0};
@@ -24,15 +24,16 @@ constexpr BetweenYears between_years(int year) {
   auto const after = static_cast<double>(year - count_years[i]) / (count_years[i + 1] - count_years[i]);
   return {i, after < 1 ? after : 1};
 }
-/// Where a book is counted: books to 1500 count for 1498 at the latest, since 1506 is not counted but follows.
+/// Returns where a book is counted. Books to 1500 count for 1498 at the latest, because 1506 comes after a gap in the
+/// counts.
 constexpr BetweenYears counted_between(int year) {
   if (year > 1500) return between_years(year);
   return year < count_years[4] ? between_years(year) : BetweenYears{3, 1};
 }
 
-/// The years between which shares change, and how far from one to the other. They do so evenly in their logarithms, so what
-/// is rare in one and common in the other grows by as much of itself every year. Books of 1506 are counted, but are too few
-/// to have shares of their own: the way is from 1498 to 1550.
+/// The years between which shares change, and the fraction of the way from one to the other. The logarithms of the
+/// shares change linearly, so a share that is small in one year and large in the other grows by the same factor every
+/// year. Books of 1506 are counted, but are too few for shares of their own: the change goes from 1498 to 1550.
 struct ShareChange {
   std::size_t from{}, to{};
   double part{};
@@ -45,7 +46,7 @@ constexpr ShareChange share_change_at(int year) {
   return {last_early, first_late, static_cast<double>(year - from) / (to - from)};
 }
 
-/// Adds to each year what its neighbours have, at so much of it.
+/// Adds to each year a fraction of the counts of its neighbours.
 template <class Years, class Get> double with_neighbours(Years const& years, std::size_t i, std::size_t end, Get get) {
   constexpr double neighbour = 0.3;
   return get(years[i]) + (i > 0 ? neighbour * get(years[i - 1]) : 0) +
@@ -63,8 +64,8 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
 
 } // namespace detail
 
-/// Shares of the populations wherever a book was printed: those of its year times those of its group of formats, as far as the
-/// books of both do not say otherwise. What is expected of them before these books are looked at.
+/// Returns the shares of the populations that are expected before the books are counted: those of the year times those
+/// of the group of formats, unless the books of both together show otherwise.
 [[gnu::cold]] inline PaperModel::ByYear<PaperModel::ByGroup> PaperModel::expected_papers() const {
   using namespace detail;
   constexpr double of_all = 5, of_year = 20, of_group = 10;
@@ -90,7 +91,7 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
         return books;
       });
     auto const books = sum_of(year);
-    for (std::size_t k = 0; k < population_count; ++k) { // after 1500 less is known of what was common
+    for (std::size_t k = 0; k < population_count; ++k) { // after 1500 less is known about what was common
       auto const usual = count_years[y] > 1500 ? 0.75 * all[k] + 0.25 / population_count : all[k];
       year[k] = (year[k] + of_year * usual) / (books + of_year);
     }
@@ -101,7 +102,7 @@ template <class Numbers> void divide(Numbers& numbers, double by) {
   }
   return expected;
 }
-/// Shares of the populations by region, year and group of formats.
+/// Computes the shares of the populations by region, year and group of formats.
 [[gnu::cold]] inline void PaperModel::weigh() {
   using namespace detail;
   constexpr double of_both = 20, of_region = 8;
@@ -156,13 +157,13 @@ template <class Make> auto of_each_population(std::array<SheetPopulation, popula
     for (std::size_t f = 0; f < ranked_leaves.size() && one.year_number < count_years.size(); ++f)
       log_shares_[r][one.year_number][f] = real::log(static_cast<double>(one.share[f]));
   }
-  for (std::size_t r = 0; r < region_count; ++r) // a region without figures has those of the one it leans on
+  for (std::size_t r = 0; r < region_count; ++r) // a region without data has those of the region on which it relies
     if (!known[r]) log_shares_[r] = log_shares_[static_cast<std::size_t>(leans_on(static_cast<Region>(r)))];
   weigh();
   sum_undated(counts);
 }
 namespace detail {
-/// How the usual scheme of a format lays its sheet. Precondition: one of `ranked_leaves`.
+/// Returns how the usual scheme of a format lays its sheet. Precondition: one of `ranked_leaves`.
 inline SheetLine const& usual_lay(int leaves) {
   for (auto const& shape : leaf_shapes())
     if (shape.leaves == leaves && shape.format.shape() == Shape::usual) return shape.lay;
@@ -184,7 +185,7 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
     auto held = papers(book.region, book.year)[group];
     for (std::size_t k = 0; k < population_count; ++k) held[k] *= densities_[k].of_both(along, across, loss);
     auto const all = detail::sum_of(held);
-    if (!(all > 0)) continue; // a leaf of no sheet that is known
+    if (!(all > 0)) continue; // a leaf of no known sheet
     auto const at = detail::counted_between(book.year);
     for (auto region = book.region;; region = leans_on(region)) {
       auto& years = added[static_cast<std::size_t>(region)];
@@ -237,7 +238,7 @@ inline std::array<PaperOfYear, 6> PaperModel::sampled(Region region, std::option
 }
 namespace detail {
 
-/// The years at which a range is asked, evenly over it: all of a short one.
+/// The years at which a range is evaluated, evenly spread over it; all years of a short range.
 class YearsAsked {
   YearRange years_;
   int count_;

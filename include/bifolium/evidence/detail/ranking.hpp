@@ -8,7 +8,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The formats under one reading of the chain lines, made ready to be ranked.
+/// The formats under one reading of the chain lines, prepared for ranking.
 class Ranking {
   Tallies const& tallies_;
   Counted const& counted_;
@@ -30,7 +30,7 @@ class Ranking {
         reasons[kind].weight = real::quick_log(own / others);
     }
   }
-  /// How likely the format was printed on cut sheets, by how it is gathered.
+  /// Returns the probability that the format was printed on cut sheets, from its gatherings.
   [[nodiscard]] double cut_half(Tally const& tally) const {
     auto const cut = counted_.parameters.cut_halves;
     if (!counted_.gathering) return cut;
@@ -57,7 +57,7 @@ public:
       prior_ += tally.prior;
       for (std::size_t k = 0; k < tallies.seen_count; ++k) alone_[tallies.seen[k]] += tally.alone[tallies.seen[k]];
       if (!(tally.prior > 0)) continue;
-      // in order of probability; of equals the earlier scheme first
+      // in the order of probability; of equal ones the earlier scheme first
       auto at = candidates_++;
       for (; at > 0 && tallies.of_format[order_[at - 1]].together[reading] < tally.together[reading]; --at)
         order_[at] = order_[at - 1];
@@ -89,7 +89,7 @@ public:
     fill(candidate, tally);
     return candidate;
   }
-  /// Returns the whole answer but for a mixture. Allocates its candidates.
+  /// Returns the whole answer except a mixture. The function allocates memory for the candidates.
   [[nodiscard]] Inference inference() const {
     Inference inference;
     inference.candidates.reserve(candidates_);
@@ -109,7 +109,7 @@ public:
     if (first.reason(EvidenceKind::leaves).agrees())
       paper += (counted_.leaves_show_marks ? 1 : 0) + (counted_.leaves_show_chains ? 1 : 0);
     inference.certainty = certainty_of(first.probability, second, paper);
-    if (!counted_.of_paper) inference.certainty = Certainty::not_determined; // skins are of no sheet
+    if (!counted_.of_paper) inference.certainty = Certainty::not_determined; // skins are not of any sheet
     if (first.kind->leaves > 12 && paper == 0 && !first.reason(EvidenceKind::gathering).agrees()) {
       inference.small_by_size_alone = true;
       inference.certainty = Certainty::not_determined;
@@ -118,11 +118,12 @@ public:
   }
 };
 
-/// Chain lines both ways: which pair of formats, of all pairs and of one format on two papers.
+/// Returns the best pair of formats if chain lines run both ways, compared with all other pairs and with one format on
+/// two papers.
 [[gnu::cold]] inline std::optional<MixedFormats> mixture(Tallies const& tallies, Counted const& counted,
                                                          Assumptions const& assumed) {
   auto const mixed = counted.parameters.mixed_formats;
-  // fifteenth-century paper whose chain lines are turned is cut paper, and so a mixture
+  // fifteenth-century paper with turned chain lines is cut paper, and so a mixture
   auto const twofold = counted.age.twofold - PaperAge::of(1450, counted.seen.place).twofold;
   double all = 0, most = 0;
   Tally const *vertical = nullptr, *horizontal = nullptr;
@@ -134,7 +135,7 @@ public:
         all += (1 - mixed) * (twofold > 0 ? twofold : 0) * a.together[0] * a.together[0] / a.prior;
         continue;
       }
-      // one imposition on whole and on cut sheets makes formats of which one has twice the leaves of the other
+      // one imposition on whole and on cut sheets makes two formats, one with twice the leaves of the other
       bool const cut = a.kind->leaves == 2 * b.kind->leaves || b.kind->leaves == 2 * a.kind->leaves;
       auto const given = mixed * (cut ? 0.9 : 0.1 * b.prior);
       auto here = a.together[1] * given * b.together[2] / b.prior;

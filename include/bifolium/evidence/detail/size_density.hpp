@@ -14,9 +14,9 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// `exp(u²/2)` times the part of the normal distribution beyond `u`, for u >= 0: a table of its values, between which a
-/// cubic runs through both values and both slopes (the slope is `u` times the value less the density at 0). Right to seven
-/// digits; a test compares it with Boost.Math.
+/// `exp(u²/2)` times the tail of the normal distribution beyond `u`, for u >= 0. It is a table of values with cubic
+/// interpolation that matches the values and slopes at both ends (the slope is `u` times the value less the density at
+/// 0). It is right to seven digits; a test compares it with Boost.Math.
 class NormalTail {
   static constexpr std::size_t per_unit = 16, end = 12;
   static constexpr double density_at_0 = 0.398942280401432677939946;

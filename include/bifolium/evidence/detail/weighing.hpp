@@ -12,18 +12,19 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// How the chain lines are read: as if none were seen, or as vertical or horizontal, by `ChainLines`.
+/// A value for each reading of the chain lines: as if none were seen, or as vertical or horizontal, indexed by
+/// `ChainLines`.
 using ByChains = std::array<double, 3>;
 
-/// What speaks for one format, added up over its kinds of leaf.
+/// The sums for one format over its kinds of leaf.
 struct Tally {
-  LeafShape const* kind{}; ///< of its kinds the one that explains most
-  std::size_t scheme{};    ///< of that kind, the one that fits best
-  std::size_t paper{};     ///< the population it explains most with, or `population_count` and the number of a stock
+  LeafShape const* kind{}; ///< the kind that explains the evidence best
+  std::size_t scheme{};    ///< the scheme of this kind that fits best
+  std::size_t paper{};     ///< the population that explains most, or `population_count` plus the index of a stock
   double prior{}, best{-1};
-  std::array<double, evidence_kinds> alone{}; ///< of each kind of evidence by itself, weighted by the prior
-  ByChains together{};                        ///< prior times likelihood of all that was seen
-  double twofold{};                           ///< part of it on double paper
+  std::array<double, evidence_kinds> alone{}; ///< for each kind of evidence by itself, weighted by the prior
+  ByChains together{};                        ///< prior times likelihood of all evidence
+  double twofold{};                           ///< the part of it on double paper
 };
 struct Tallies {
   std::array<Tally, 24> of_format{};
@@ -108,7 +109,7 @@ public:
     sheet.length = one_side() + to, sheet.low = low_ + to, sheet.fall = fall_;
     return sheet;
   }
-  /// How likely the height of the type page is, against one that is as usual.
+  /// Returns the probability of the height of the type page, relative to a usual one.
   [[nodiscard]] double type(SheetDensity const& sheets, LeafShape const& shape, EvidenceParameters const& p) const {
     if (!has_type_) return 1;
     constexpr double least = 2e-4, usual = 0.0064;
@@ -173,14 +174,14 @@ class Weigher {
     if (counted_.seen.state == LeafState::uncut) return -state_.larger;
     return p_.loss_of_halving * ((shape.log_long + shape.log_short) * 1.4426950408889634 - 1) - state_.larger;
   }
-  /// How common a kind is among those of as many leaves.
+  /// Returns how common a kind is among those with the same number of leaves.
   [[nodiscard]] double share(LeafShape const& shape) const {
     double all = 0;
     for (std::size_t s = 0; s < shape.sharers.size(); ++s) all += shape.sharers[s] * priors_.shapes[s];
     return (priors_.divisions_alike ? 1 : shape.share) *
            priors_.shapes[static_cast<std::size_t>(shape.format.shape())] / all;
   }
-  /// Size and type page of a kind: each alone and both, summed over its paper; all hold the prior.
+  /// Size and type page of a kind, each alone and both, summed over its papers; all include the prior.
   struct OnPaper {
     double prior{}, size{}, type{}, both{}, best{-1};
     std::size_t paper{};
@@ -218,7 +219,7 @@ class Weigher {
     });
     return sum;
   }
-  /// What the other evidence says of a kind on one of the two papers, without the chain lines of the one leaf.
+  /// The other evidence for a kind on one of the two papers, without the chain lines of the one leaf.
   struct Other {
     double together{1};
     std::size_t scheme;
@@ -242,7 +243,8 @@ class Weigher {
         fit *= here, other.alone[i] += part * here;
       }
       by_scheme += part * fit;
-      // of schemes that fit alike the first is named that gathers as was seen: a hair, which parts only equals
+      // of schemes that fit equally, one with gatherings of the given size is named first: a small factor that only
+      // separates equal ones
       if (gathered && scheme.gathers(*gathered)) fit *= 1.001;
       if (fit > best * (1 + 1e-9)) best = fit, other.scheme = static_cast<std::size_t>(number);
     }
@@ -313,14 +315,14 @@ public:
       populations_ = &*skins_;
     }
     for (auto const& stock : assumed.stocks) {
-      constexpr double variance = 0.0015, covariance = 0.0005; // sheets of one stock, and slips of rulers (proposed)
+      constexpr double variance = 0.0015, covariance = 0.0005; // sheets of one stock, and errors of rulers (proposed)
       stocks_.push_back(density({real::log(stock.sheet.long_side().count()) - SheetPopulation::base_loss,
                                  real::log(stock.sheet.short_side().count()) - SheetPopulation::base_loss, variance,
                                  covariance, variance}));
       own_paper_ += stock.share;
     }
   }
-  /// Returns the logarithm of the height of a leaf on the paper that explains a format best, before any binder.
+  /// Returns the logarithm of the height of a leaf on the paper that explains a format best, before any binding.
   [[nodiscard]] double log_height(Tally const& tally) const {
     bool const upright = tally.kind->lay.long_side == Axis::left_right;
     auto const& sheets =
@@ -328,14 +330,14 @@ public:
     return sheets.mean(upright ? 1 : 0) + SheetPopulation::base_loss -
            (upright ? tally.kind->log_short : tally.kind->log_long);
   }
-  /// How likely the size is on each population alone.
+  /// Returns the probability of the size on each population alone.
   [[nodiscard]] std::array<double, population_count> sizes(LeafShape const& shape) const {
     auto const sheet = measures_.implied(shape, uncut(shape));
     std::array<double, population_count> sizes;
     sheet.ask(*populations_, loss_, [&](std::size_t k, double size) { sizes[k] = size; });
     return sizes;
   }
-  /// Fills the tallies. `reading`: how the chain lines are read.
+  /// Fills the tallies. `reading`: the reading of the chain lines.
   void weigh(std::size_t reading) {
     double chance = priors_.none_of_these * measures_.by_chance(p_);
     for (auto const& row : evidence_rows) {

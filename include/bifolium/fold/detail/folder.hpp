@@ -12,7 +12,7 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Carries a scheme out and builds the fold, or finds what keeps it from being one.
+/// Carries out a scheme and builds the fold, or finds the reason why it is not one.
 class Folder {
   Scheme const& scheme_;
   Layers layers_;
@@ -37,7 +37,7 @@ class Folder {
     return true;
   }
 
-  /// What the packet's lie says: whether it is turned over to be read.
+  /// Sets `turned_over` to true if the packet must be turned over to be read.
   constexpr bool packet(Placed const& placed, bool& turned_over) {
     auto const name = scheme_.piece_name(placed.piece).view();
     auto const leaves = layers_.count(placed.piece);
@@ -60,7 +60,7 @@ class Folder {
   }
 
   constexpr void lay_down(int leaf, Placed const& placed, Layer const& layer, bool turned_over) {
-    // Turned over, the reader meets the undersides first.
+    // If the packet is turned over, the reader meets the undersides first.
     bool const recto_down = turned_over != layer.outer_up;
     bool const head_far = placed.heads_near == layer.end_for_end;
     auto const at = static_cast<std::size_t>(leaf);
@@ -70,7 +70,7 @@ class Folder {
     fold_.leaf_of_[static_cast<std::size_t>(cell)] = static_cast<std::uint8_t>(leaf);
   }
 
-  /// Two cells that hang together across the gutter of both.
+  /// Returns true if two cells are joined at the gutter of both.
   [[nodiscard]] constexpr bool joined(Cell a, Cell b) const {
     auto const right = [&](Cell c) { return (c.recto_down == c.head_far) == (fold_.reads_ == Reads::left_to_right); };
     auto const& left_one = a.column < b.column ? a : b;
@@ -100,7 +100,7 @@ class Folder {
       bool turned_over{};
       if (!packet(placed, turned_over)) return false;
       auto const n = layers_.count(placed.piece);
-      auto const after = goes_after ? 1 : n / 2; // the others go before what lies inside
+      auto const after = goes_after ? 1 : n / 2; // the others go before the pieces inside
       back -= after;
       auto const position = [&](int k) { return k < n - after ? front + k : back + k - (n - after); };
       for (int k = 0; k < n; ++k)
@@ -116,7 +116,7 @@ class Folder {
   }
   [[nodiscard]] constexpr Cell cell(int leaf) const { return fold_.cells_[static_cast<std::size_t>(leaf)]; }
 
-  /// Gatherings that share pages must be copies of them, and one forme holds a page once.
+  /// Checks that gatherings with common pages are copies of each other, and that no forme has a page twice.
   constexpr bool copies_agree() {
     for (std::size_t g = 1; g < fold_.gathering_count_; ++g)
       for (std::size_t h = 0; h < g; ++h) {
@@ -144,7 +144,7 @@ class Folder {
     return {fold_.gatherings_[g].first_page + 2 * (leaf - fold_.gatherings_[g].first), cell(leaf).recto_down};
   }
 
-  /// One forme prints both sides: what the second impression puts on the back of each leaf must be its other page.
+  /// If one forme prints both sides, checks that the second impression puts the other page of each leaf on its back.
   constexpr bool second_impressions_agree() {
     for (std::size_t s = 0; s < fold_.sheet_count_; ++s) {
       auto const& lay = fold_.sheets_[s];
@@ -160,7 +160,7 @@ class Folder {
           auto const page = pages(here).inner();
           if (pages(there).outer() != page)
             return fail(Problem::backed_by_other_leaf, lay.place, {}, pages(here).outer());
-          // turned sideways the heads keep their direction, turned end over end they exchange it
+          // turned sideways, the heads keep their direction; turned end over end, they exchange it
           if ((cell(there).head_far == cell(here).head_far) != sideways)
             return fail(Problem::backed_head_to_tail, lay.place, {}, pages(here).outer());
         }

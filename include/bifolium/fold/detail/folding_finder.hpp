@@ -14,7 +14,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Two folds make the same sheets: each cell the same leaf of the same gathering, the same way up, in the same piece.
+/// Returns true if two folds make the same sheets: each cell has the same leaf of the same gathering, the same way up,
+/// in the same piece.
 constexpr bool same_sheets(Fold<> const& one, Fold<> const& other) {
   if (one.sheets() != other.sheets() || one.reads() != other.reads() || one.leaves() != other.leaves()) return false;
   std::array<int, Scheme::most_pieces> piece_of{}, piece_back{};
@@ -36,19 +37,20 @@ constexpr bool same_sheets(Fold<> const& one, Fold<> const& other) {
   return true;
 }
 
-/// Looks for the foldings of a set of sheets.
+/// Searches the foldings of a set of sheets.
 class FoldingFinder {
   static constexpr int most_parts = (Scheme::most_pieces + Scheme::most_sheets) / 2;
-  static constexpr std::size_t most_nodes = 30000; ///< of partitions of a sheet: shuffled pages have too many
-  static constexpr int farthest = 150; ///< above the least price of the sheets, where pieces do not nest before
+  /// for the partitions of a sheet: pages in random order have too many
+  static constexpr std::size_t most_nodes = 30000;
+  static constexpr int farthest = 150; ///< above the least price of the sheets, if pieces do not nest before
   std::span<SeenForme const> formes_;
   FindRules rules_;
   int below_;
   std::vector<SheetGrid> grids_{};
   std::vector<Partitions> partitions_{};
-  std::vector<FoundFolding> answers_{}; // of all grids looked at
-  std::vector<FoundFolding> found_{};   // of these grids
-  std::vector<Fold<>> folds_{};         // of found_
+  std::vector<FoundFolding> answers_{}; // of all grids that were searched
+  std::vector<FoundFolding> found_{};   // of the current grids
+  std::vector<Fold<>> folds_{};         // the folds of found_
   bool right_to_left_{};
 
   [[nodiscard]] constexpr int least() const {
@@ -56,8 +58,8 @@ class FoldingFinder {
     for (auto const& sheet : partitions_) sum += sheet.least();
     return sum;
   }
-  /// Returns the long side so that the leaf is as near as can be to the usual shape on paper of 4 to 3: upright, 1.4 to
-  /// 1.
+  /// Returns the direction of the long side for which the leaf is nearest to the usual shape on paper of 4 to 3:
+  /// upright, 1.4 to 1.
   [[nodiscard]] constexpr Axis likely_long_side(SheetGrid const& grid) const {
     if (rules_.long_side) return *rules_.long_side;
     auto const off = [&](double high, double wide) {
@@ -67,9 +69,9 @@ class FoldingFinder {
     return off(4, 3) < off(3, 4) ? Axis::far_near : Axis::left_right;
   }
 
-  /// A set of parts that nest is folded and, if the pages come back, kept.
+  /// Folds a set of parts that nest, and keeps the result if it gives the pages.
   constexpr void try_parts(std::vector<Part> const& parts, int price) {
-    std::vector<PieceFolds> folds; // found when they are needed
+    std::vector<PieceFolds> folds; // computed when they are needed
     Nester{parts}.nest([&](std::vector<Nested> const& nesting) {
       if (folds.empty())
         for (auto const& part : parts) folds.push_back(partitions_[part.rect.sheet].folds(part.rect));
@@ -81,7 +83,7 @@ class FoldingFinder {
     std::array<Axis, Scheme::most_sheets> long_sides{};
     for (std::size_t s = 0; s < grids_.size(); ++s) long_sides[s] = likely_long_side(grids_[s]);
     auto scheme = SchemeDraft{grids_, parts, nesting}.scheme(folds, long_sides.data());
-    if (!scheme) return false; // beyond the limits of a scheme
+    if (!scheme) return false; // the limits of a scheme are exceeded
     if (right_to_left_) scheme = mirrored(*scheme);
     auto const folded = fold(*scheme);
     if (!folded || !gives(*folded, formes_)) return false;
@@ -91,7 +93,7 @@ class FoldingFinder {
     folds_.push_back(*folded);
     return true;
   }
-  /// All sets of parts of the sheets from `sheet` on that cost `price` together.
+  /// Tries all sets of parts of the sheets from `sheet` on that cost `price` together.
   constexpr void each_set(std::size_t sheet, int price, std::vector<Part>& parts, int whole) {
     if (static_cast<int>(found_.size()) >= rules_.most) return;
     if (sheet == partitions_.size()) return try_parts(parts, whole);
@@ -107,7 +109,7 @@ class FoldingFinder {
         cut_back(parts, before);
       }
   }
-  /// The cheapest foldings, up to what the rules allow above the first, and only those cheaper than `below`.
+  /// Finds the cheapest foldings, up to the allowed price above the first, and only those cheaper than `below`.
   constexpr void search(int below) {
     auto const before = found_.size();
     int fewest = 0;
@@ -124,7 +126,8 @@ class FoldingFinder {
     }
   }
 
-  /// Attested schemes that give these pages: those found are named, the others added with their own price.
+  /// Names the attested schemes that give these pages: those that were found, and others, which are added with their
+  /// own price.
   constexpr void name_attested() {
     for (auto const attested : Attested::all()) {
       if (!may_give(attested)) continue;
@@ -153,7 +156,7 @@ class FoldingFinder {
       here.work = folding_work(scheme);
     }
   }
-  /// Cheap looks at the text of a scheme: as many sheets, and the first with as many rows and columns.
+  /// A cheap test on the text of a scheme: it has as many sheets, and the first has as many rows and columns.
   [[nodiscard]] constexpr bool may_give(Attested attested) const {
     auto text = attested.text();
     std::size_t sheets = 0;
@@ -178,13 +181,13 @@ class FoldingFinder {
     for (std::size_t s = 0; s < grids_.size(); ++s)
       partitions_.emplace_back(grids_[s], static_cast<int>(s), rules_.turned_under, most_parts, most_nodes);
   }
-  /// Grids read one way, up to a price.
+  /// Searches the grids in one direction of reading, up to a price.
   constexpr void look(bool right_to_left, int below) {
     part(right_to_left);
     search(below);
     if (!found_.empty()) name_attested();
   }
-  /// Right to left, where that is cheaper than anything found before.
+  /// Searches from right to left, if that is cheaper than everything found before.
   constexpr void look_other_way() {
     auto kept = static_cast<std::vector<FoundFolding>&&>(found_);
     found_.clear(), folds_.clear();
@@ -198,12 +201,12 @@ class FoldingFinder {
   }
 
 public:
-  /// Foldings from the price `below` on are not looked for.
+  /// Makes a finder. Foldings from the price `below` on are not searched.
   constexpr FoldingFinder(std::span<SeenForme const> formes, FindRules const& rules, int below = PieceFolds::none)
       : formes_{formes}, rules_{rules}, below_{below} {
     if (rules.most < 1) broken("FindRules::most must be at least 1");
   }
-  /// Adds the answers for grids whose pages are all known, if they are not much dearer than what was found for others.
+  /// Adds the answers for grids whose pages are all known, if they are not much more expensive than those for others.
   constexpr void find(std::vector<SheetGrid> const& grids) {
     grids_ = grids;
     number_leaves(grids_);
@@ -217,7 +220,7 @@ public:
       look_other_way();
     for (auto const& one : found_) answers_.push_back(one);
   }
-  /// No folding of these grids costs less; pieces may not nest at that price.
+  /// Returns a lower bound of the price of the foldings of these grids. Pieces may not nest at this price.
   constexpr int least_price(std::vector<SheetGrid> const& grids) {
     grids_ = grids;
     number_leaves(grids_);
@@ -229,7 +232,8 @@ public:
     insertion_sort(answers_, [](FoundFolding const& a, FoundFolding const& b) {
       return a.price != b.price ? a.price < b.price : a.attested.has_value() && !b.attested.has_value();
     });
-    // With illegible pages answers come from many grids: what is much dearer than the first goes, attested ones apart.
+    // If pages are illegible, answers come from many grids: those much more expensive than the first are removed,
+    // except attested ones.
     auto const last = answers_.empty() ? 0 : answers_[0].price + rules_.dearer;
     std::vector<FoundFolding> kept;
     for (auto const& one : answers_)

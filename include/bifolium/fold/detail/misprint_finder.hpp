@@ -11,13 +11,13 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Looks for the mistakes in a set of formes.
+/// Searches the mistakes in a set of formes.
 class MisprintFinder {
   struct Change {
     Correction::Kind kind{};
     std::size_t forme{}, at{}, other{};
-    SeenPage right{}; ///< what is put there; the two exchange themselves
-    int least{};      ///< no folding costs less
+    SeenPage right{}; ///< the page that is put there; for an exchange, the other page
+    int least{};      ///< a lower bound of the price of a folding
   };
   std::vector<SeenForme> formes_;
   FindRules rules_;
@@ -27,7 +27,7 @@ class MisprintFinder {
   int as_simple_{};
 
   [[nodiscard]] constexpr int printed_price() const { return as_printed_ ? as_printed_->price : PieceFolds::none; }
-  /// Corrections are kept up to that price, foldings looked for up to it.
+  /// Returns the price up to which corrections are kept and foldings are searched.
   [[nodiscard]] constexpr int limit() const {
     int least = printed_price();
     for (auto const& one : found_)
@@ -35,7 +35,7 @@ class MisprintFinder {
     return least;
   }
 
-  /// Returns the simplest folding of the formes as they are now, if it costs less than `below`.
+  /// Returns the simplest folding of the present formes, if it costs less than `below`.
   [[nodiscard]] constexpr std::optional<FoundFolding> simplest(Reads reads, int below) const {
     for (bool const even : {false, true}) {
       auto made = GridMaker{formes_}.result(even);
@@ -53,7 +53,7 @@ class MisprintFinder {
     }
     return std::nullopt;
   }
-  /// No folding of the formes as they are now can cost less; none if they contradict one another.
+  /// Returns a lower bound of the price of the present formes, or no value if they contradict each other.
   [[nodiscard]] constexpr std::optional<int> at_least() const {
     auto made = GridMaker{formes_}.result();
     if (!made) return std::nullopt;
@@ -68,7 +68,7 @@ class MisprintFinder {
   }
   [[nodiscard]] constexpr Reads reads() const { return rules_.reads.value_or(Reads::left_to_right); }
 
-  /// Makes a change, or undoes it: `right` and what is printed change places.
+  /// Makes a change, or undoes it: `right` and the printed page are exchanged.
   constexpr void apply(Change& change) {
     auto& pages = formes_[change.forme].pages;
     if (change.kind == Correction::Kind::pages_exchanged) {
@@ -81,7 +81,7 @@ class MisprintFinder {
       change.right = kept;
     }
   }
-  /// Remembers a change with the least that it can come to.
+  /// Stores a change with the lower bound of its price.
   constexpr void consider(Change change) {
     apply(change);
     auto const least = at_least();
@@ -104,7 +104,7 @@ class MisprintFinder {
     auto const turned = *before.head == Head::far_edge ? Head::near_edge : Head::far_edge;
     consider({Correction::Kind::head_turned, forme, at, at, {before.page, turned}, 0});
   }
-  /// Folds what a change makes of the formes, and keeps it if it helps.
+  /// Folds the formes after a change, and keeps the correction if it helps.
   constexpr void look(Change& change) {
     auto const cost = folding_prices.correction;
     auto const below = limit();
@@ -130,12 +130,12 @@ class MisprintFinder {
       if (formes_[i].sheet == formes_[forme].sheet && i != forme) return i;
     return std::nullopt;
   }
-  /// Returns the page in the other forme that backs a page of this one.
+  /// Returns the page in the other forme that is on the back of a page of this one.
   [[nodiscard]] constexpr SeenPage backing(std::size_t forme, std::size_t at) const {
     auto const columns = static_cast<std::size_t>(formes_[forme].columns);
     return formes_[*other_forme(forme)].pages[at / columns * columns + columns - 1 - at % columns];
   }
-  /// Both formes are given: only what contradicts its back can be wrong. Rectos are odd, or even, as in most leaves.
+  /// For two formes: only a page that contradicts its back can be wrong. Rectos are odd, or even, as in most leaves.
   constexpr void try_contradictions(std::size_t number) {
     auto const& forme = formes_[number];
     int odd = 0;
@@ -154,7 +154,7 @@ class MisprintFinder {
     if (numbers.size() == 1) renumber(number, numbers[0], fellow(*backing(number, numbers[0]).page));
   }
 
-  /// Neighbours whose rectos both lie down, or both up.
+  /// Counts the neighbours whose rectos both lie down or both lie up.
   [[nodiscard]] static constexpr int spoilt(SeenForme const& forme) {
     int n = 0;
     auto const odd = [&](int r, int c) {
@@ -168,7 +168,7 @@ class MisprintFinder {
       }
     return n;
   }
-  /// One forme is given: every pair, every head, every number.
+  /// For one forme: tries every pair, every head and every number.
   constexpr void try_all(std::size_t number) {
     auto& forme = formes_[number];
     auto const now = spoilt(forme);
@@ -186,7 +186,7 @@ class MisprintFinder {
       try_numbers(number, i);
     }
   }
-  /// A number by one that the rest leaves out, as if the page were illegible.
+  /// Replaces a number by one that no other page has, as if the page were illegible.
   constexpr void try_numbers(std::size_t number, std::size_t at) {
     auto& forme = formes_[number];
     auto const before = forme.pages[at];

@@ -10,7 +10,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A piece with the place it was cut from.
+/// A piece and the place from which it was cut.
 struct Part {
   GridRect rect{};
   Piece piece{};
@@ -18,17 +18,17 @@ struct Part {
 
 /// A piece in its gathering.
 struct Nested {
-  std::uint8_t part{}; ///< among the parts
-  bool begins{};       ///< the outermost of a gathering
-  bool opens_pair{};   ///< a single leaf whose fellow comes next
+  std::uint8_t part{}; ///< index of the part
+  bool begins{};       ///< true for the outermost piece of a gathering
+  bool opens_pair{};   ///< true for a single leaf before the other one of its pair
 };
 
-/// Finds the ways of nesting, those that take what was cut off nearest first.
+/// Finds the ways of nesting. Pieces cut off nearest to one another come first.
 class Nester {
   std::vector<Part> const& parts_;
-  std::vector<char> used_{}; // by part
+  std::vector<char> used_{}; // for each part
   std::vector<Nested> order_{};
-  static constexpr int cost_of_trying = 200; ///< of a nesting that is complete, in steps of the search
+  static constexpr int cost_of_trying = 200; ///< of a complete nesting, in steps of the search
   int budget_;
 
   constexpr void take(std::size_t part, bool begins, bool opens_pair) {
@@ -41,14 +41,15 @@ class Nester {
       order_.pop_back();
     }
   }
-  /// How far apart two parts lay; other sheets are farther than anything on this one.
+  /// Returns the distance between the places of two parts. Parts of other sheets are farther away than any on this
+  /// sheet.
   [[nodiscard]] constexpr int apart(std::size_t one, std::size_t other) const {
     auto const &a = parts_[one].rect, &b = parts_[other].rect;
     auto const size = [](int n) { return n < 0 ? -n : n; };
     return size(a.sheet - b.sheet) * 1000 + size(a.top + a.bottom - b.top - b.bottom) +
            size(a.left + a.right - b.left - b.right);
   }
-  /// Returns the unused parts that begin with that leaf, the nearest to what was taken last first.
+  /// Returns the unused parts that begin with a leaf. The part nearest to the last one taken comes last.
   [[nodiscard]] constexpr std::vector<std::size_t> beginning_with(int key) const {
     std::vector<std::size_t> found;
     for (std::size_t i = 0; i < parts_.size(); ++i) {
@@ -60,7 +61,7 @@ class Nester {
     }
     return found;
   }
-  /// Fills the leaves from `from` to before `to` with unused parts of one gathering, and all that is left after that.
+  /// Fills the leaves from `from` up to `to` with unused parts of one gathering, and then the rest.
   template <class Accept> constexpr bool fill(int from, int to, bool begins, Accept& accept) {
     if (from == to) return gather_rest(accept);
     if (--budget_ < 0) return false;
@@ -96,7 +97,7 @@ class Nester {
       budget_ -= cost_of_trying;
       return accept(order_);
     }
-    // The gathering ends where one of the pieces ends; the shortest that works is taken.
+    // The gathering ends where one of the pieces ends; the shortest possible one is taken.
     auto const before = order_.size();
     for (int end = lowest + 1, next = 0;; end = next) {
       bool ends = false;
@@ -116,8 +117,8 @@ public:
   constexpr explicit Nester(std::vector<Part> const& parts, int budget = 20000) : parts_{parts}, budget_{budget} {
     for (std::size_t i = 0; i < parts.size(); ++i) used_.push_back(false);
   }
-  /// Calls `accept(nesting)` with one way after another - the parts in the order of the gatherings, each gathering from its
-  /// outermost piece inwards - until it gives true. Whether it did.
+  /// Calls `accept(nesting)` for each way of nesting until it returns true. A nesting has the parts in the order of the
+  /// gatherings, each gathering from its outermost piece inwards. Returns true if `accept` did.
   template <class Accept> constexpr bool nest(Accept accept) { return gather_rest(accept); }
 };
 

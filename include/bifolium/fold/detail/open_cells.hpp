@@ -10,19 +10,19 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The most cells that are supplied: their orders grow as the factorial.
+/// The greatest number of cells that are supplied, since the number of orders grows as the factorial.
 inline constexpr int most_open_cells = 5;
 
-/// Supplies what is missing in a set of grids, in all ways.
+/// Supplies the missing leaves in a set of grids, in all ways.
 class OpenCells {
   std::vector<SheetGrid>& grids_;
   std::vector<GridCell*> open_{};
-  std::vector<std::array<bool, 2>> sides_{}; // by open cell: may its verso, its recto lie down
-  std::vector<int> missing_{};               // rectos
-  bool mixed_{};                             // sheets of one forme beside sheets of two
+  std::vector<std::array<bool, 2>> sides_{}; // for each open cell: may its verso, its recto lie down
+  std::vector<int> missing_{};               // the missing rectos
+  bool mixed_{};                             // true if there are sheets with one forme and sheets with two
   int copies_{1};
 
-  /// The other page of a leaf whose one page was printed beside it from the same forme.
+  /// Fills a cell from the other page of its leaf, which the same forme printed beside it.
   static constexpr void fill_from_back(SheetGrid& grid) {
     for (int r = 0; r < grid.rows; ++r)
       for (int c = 0; c < grid.columns; ++c) {
@@ -32,7 +32,8 @@ class OpenCells {
         if (here.recto == 0 && back.recto != 0) here.recto = back.recto, here.recto_down = !back.recto_down;
       }
   }
-  /// Rectos alternate like a chessboard inside a piece; where all neighbours agree, the cell is taken to agree with them.
+  /// Rectos alternate like a chessboard inside a piece. If all neighbours agree, the cell is assumed to agree with
+  /// them.
   constexpr void collect(SheetGrid& grid) {
     for (int r = 0; r < grid.rows; ++r)
       for (int c = 0; c < grid.columns; ++c) {
@@ -54,7 +55,8 @@ class OpenCells {
       for (auto const& cell : grid.cells) n += cell.recto == recto ? 1 : 0;
     return n;
   }
-  /// In half-sheet work each leaf is there twice; a quire of sheets and half-sheets has some leaves twice, some once.
+  /// Returns how often a leaf occurs. In half-sheet work each leaf occurs twice; in a quire of sheets and half-sheets,
+  /// some leaves occur twice and some once.
   [[nodiscard]] constexpr int copies_of(int recto) const {
     if (!mixed_) return copies_;
     for (auto const& grid : grids_)
@@ -84,7 +86,7 @@ class OpenCells {
     if (cell == open_.size()) return act();
     for (std::size_t i = 0; i < missing_.size(); ++i) {
       auto const recto = missing_[i];
-      bool tried = recto == 0; // used already
+      bool tried = recto == 0; // already used
       for (std::size_t k = 0; k < i; ++k) tried = tried || missing_[k] == recto;
       if (tried) continue;
       missing_[i] = 0;
@@ -107,9 +109,9 @@ public:
     }
     find_copies();
   }
-  /// Returns true if all cells are known, or those that are open can be supplied.
+  /// Returns true if all cells are known, or if the open cells can be supplied.
   [[nodiscard]] constexpr bool can_supply() const {
-    if (mixed_) // which of the missing leaves would be there twice is more than can be known
+    if (mixed_) // it cannot be known which of the missing leaves occur twice
       for (auto const& grid : grids_)
         for (auto const& cell : grid.cells)
           if (grid.one_forme && cell.recto == 0) return false;
@@ -127,8 +129,8 @@ public:
         least = cell.recto < least ? cell.recto : least;
         most = cell.recto > most ? cell.recto : most;
       }
-    if (most == 0) return; // no page at all
-    // Every run of so many leaves that holds all that are legible.
+    if (most == 0) return; // there is no page at all
+    // Every run of this many leaves that includes all legible ones.
     for (int first = most - 2 * (leaves - 1); first <= least; first += 2) {
       if (first < 1) continue;
       missing_.clear();

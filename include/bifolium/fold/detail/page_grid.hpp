@@ -15,12 +15,13 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// One cell of a flat sheet, outer side down.
+/// One cell of a flat sheet that lies with its outer side down.
 struct GridCell {
-  int recto{};       ///< the first page of its leaf; 0 while it is not known
-  bool recto_down{}; ///< the recto is on the outer side
+  int recto{};       ///< the first page of its leaf; 0 if it is unknown
+  bool recto_down{}; ///< true if the recto is on the outer side
   std::optional<Head> head{};
-  int key{}; ///< the leaf among all leaves of the sheets: following leaves of the book have following keys
+  /// number of the leaf among all leaves of the sheets: consecutive leaves of the book have consecutive numbers
+  int key{};
 };
 
 /// One flat sheet.
@@ -38,7 +39,7 @@ struct SheetGrid {
   }
 };
 
-/// Puts formes together to sheets.
+/// Combines formes to sheets.
 class GridMaker {
   std::span<SeenForme const> formes_;
   std::vector<SheetGrid> sheets_{};
@@ -57,7 +58,7 @@ class GridMaker {
     return forme.pages[static_cast<std::size_t>(row * forme.columns + column)];
   }
 
-  /// Each sheet has at least one forme, none twice, and its formes are of one size.
+  /// Checks that each sheet has at least one forme, none twice, and that its formes have one size.
   constexpr bool shapes_agree() {
     int cells = 0;
     for (auto const& forme : formes_) {
@@ -85,7 +86,7 @@ class GridMaker {
     return !sheets_.empty() || fail(Problem::forme_not_whole, 0);
   }
 
-  /// A cell from the page below it, the page above it, or both. `even` where rectos are even.
+  /// Fills a cell from the page below it, the page above it, or both. `even`: rectos have even numbers.
   constexpr bool fill(GridCell& cell, SeenPage below, SeenPage above, bool even) {
     if (below.page && above.page) {
       auto const low = *below.page < *above.page ? *below.page : *above.page;
@@ -119,7 +120,8 @@ class GridMaker {
     return true;
   }
 
-  /// About which axis the sheet of a single forme was turned, so that each page is backed by the other of its leaf.
+  /// Finds the axis about which the sheet of a single forme was turned, so that the other page of its leaf is on the
+  /// back of each page.
   constexpr bool find_axis(SheetGrid& grid) {
     int wrong_page = 0;
     for (auto axis : {Axis::far_near, Axis::left_right}) {
@@ -150,21 +152,22 @@ class GridMaker {
 
 public:
   constexpr explicit GridMaker(std::span<SeenForme const> formes) : formes_{formes} {}
-  /// `even` where rectos bear even numbers, which only matters to formes whose other forme is not given.
+  /// Returns the sheets. `even`: rectos have even numbers, which only matters for formes whose other forme is not
+  /// given.
   constexpr Expected<std::vector<SheetGrid>> result(bool even = false) {
     if (shapes_agree() && make(even)) return static_cast<std::vector<SheetGrid>&&>(sheets_);
     return error_;
   }
 };
 
-/// Numbers the leaves of all sheets: the leaf that follows another in the book has the next key, and between leaves that
-/// do not follow one another a key is left out. Cells without a page are passed over.
+/// Numbers the leaves of all sheets. Consecutive leaves of the book get consecutive numbers; between other leaves a
+/// number is left out. Cells without a page are skipped.
 constexpr int number_leaves(std::vector<SheetGrid>& sheets) {
   std::vector<int> rectos;
   for (auto const& sheet : sheets)
     for (auto const& cell : sheet.cells) {
       if (cell.recto == 0) continue;
-      std::size_t at = 0; // few hundred at most, mostly coming in runs
+      std::size_t at = 0; // at most a few hundred, mostly in runs
       while (at < rectos.size() && rectos[at] < cell.recto) ++at;
       if (at == rectos.size() || rectos[at] != cell.recto)
         rectos.insert(rectos.begin() + static_cast<std::ptrdiff_t>(at), cell.recto);
@@ -190,7 +193,7 @@ constexpr int number_leaves(std::vector<SheetGrid>& sheets) {
   return key + 1;
 }
 
-/// Exchanges left and right of all sheets, as for a book that is read the other way.
+/// Exchanges left and right of all sheets, as for a book that is read in the other direction.
 constexpr void mirror(std::vector<SheetGrid>& sheets) {
   for (auto& sheet : sheets)
     for (int r = 0; r < sheet.rows; ++r)

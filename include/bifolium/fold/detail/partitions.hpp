@@ -14,7 +14,7 @@ namespace detail {
 
 /// The partitions of one sheet.
 class Partitions {
-  /// A rectangle that is a piece (`first` is then none), or a cut and what its two parts are.
+  /// A rectangle that is a piece (then `first` is none), or a cut and its two parts.
   struct Node {
     std::uint32_t rect{}, first{}, second{};
     std::uint64_t fingerprint{}; ///< of the set of rectangles
@@ -29,7 +29,7 @@ class Partitions {
   int row_spans_, column_spans_;
   std::vector<Piece> pieces_{};
   std::vector<int> least_{};
-  std::vector<int> fewest_{}; // parts
+  std::vector<int> fewest_{}; // fewest parts of each rectangle
   std::vector<Node> nodes_{};
   struct AtPrice { // the partitions of one rectangle at one price
     int above_least{};
@@ -37,7 +37,7 @@ class Partitions {
     std::vector<std::uint32_t> nodes{};
   };
   std::vector<AtPrice> known_{};
-  std::vector<std::uint32_t> known_of_{}; // by rectangle: the first of its prices in known_
+  std::vector<std::uint32_t> known_of_{}; // for each rectangle, the first of its prices in known_
   std::size_t most_nodes_;
   int most_parts_;
   bool capped_{};
@@ -111,7 +111,8 @@ class Partitions {
         }
     }
   }
-  /// Returns the partitions of a rectangle that cost `above` units more than its least price: their place in known_.
+  /// Finds the partitions of a rectangle that cost `above` units more than its least price. Returns their index in
+  /// known_.
   constexpr std::size_t at_price(std::uint32_t which, int above) {
     for (auto at = known_of_[which]; at != none; at = known_[at].next)
       if (known_[at].above_least == above) return at;
@@ -140,7 +141,8 @@ class Partitions {
   }
 
 public:
-  /// Precondition: all pages of the sheet are known. A partition into more parts than `most_parts` is not looked for.
+  /// Finds the least prices. Partitions into more than `most_parts` parts are not searched. Precondition: all pages of
+  /// the sheet are known.
   constexpr Partitions(SheetGrid const& grid, int sheet, bool under_allowed, int most_parts, std::size_t most_nodes)
       : grid_{grid}, sheet_{static_cast<std::uint8_t>(sheet)}, finder_{grid, under_allowed}, row_spans_{span(
                                                                                                  0, grid.rows + 1)},
@@ -152,13 +154,13 @@ public:
   }
   /// Returns the least price of the sheet.
   [[nodiscard]] constexpr int least() const { return least_[whole()]; }
-  /// Returns the fewest parts that the sheet can be cut into.
+  /// Returns the least number of parts into which the sheet can be cut.
   [[nodiscard]] constexpr int fewest() const { return fewest_[whole()]; }
-  /// What a rectangle is as a piece.
+  /// Returns a rectangle as a piece.
   [[nodiscard]] constexpr Piece const& piece(GridRect const& rect) const { return pieces_[number(rect)]; }
   /// Returns the cheapest folds of a piece.
   constexpr PieceFolds folds(GridRect const& rect) { return finder_.folds(rect); }
-  /// Returns all partitions at that price, each a set of rectangles.
+  /// Returns all partitions at a price, each as a set of rectangles.
   constexpr std::vector<std::vector<GridRect>> at(int price) {
     std::vector<std::vector<GridRect>> all;
     if (price < least()) return all;
@@ -169,7 +171,7 @@ public:
     }
     return all;
   }
-  /// Partitions were left out because there are too many.
+  /// Returns true if partitions were left out because there are too many.
   [[nodiscard]] constexpr bool capped() const { return capped_; }
 };
 

@@ -13,13 +13,13 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A rectangle of a flat sheet: rows from `top` to before `bottom`, columns from `left` to before `right`.
+/// A rectangle of a flat sheet: rows from `top` up to, but not including, `bottom`, and columns from `left` to `right`.
 struct GridRect {
   std::uint8_t sheet{}, top{}, bottom{}, left{}, right{};
   [[nodiscard]] constexpr int rows() const { return bottom - top; }
   [[nodiscard]] constexpr int columns() const { return right - left; }
   [[nodiscard]] constexpr int cells() const { return rows() * columns(); }
-  /// How wide it is against lines that run along `line`, and the two parts of it on either side of one.
+  /// Returns its width across lines that run along `line`.
   [[nodiscard]] constexpr int across(Axis line) const { return line == Axis::far_near ? columns() : rows(); }
   [[nodiscard]] constexpr GridRect before(Axis along, int line) const {
     auto part = *this;
@@ -36,18 +36,18 @@ struct GridRect {
   friend constexpr bool operator==(GridRect, GridRect) = default;
 };
 
-/// What a rectangle is as one piece.
+/// A rectangle as one piece.
 struct Piece {
   bool possible{};
-  int first{};     ///< the key of its first leaf
-  int leaves{};    ///< of the piece
-  int gap{};       ///< leaves that are set in after the first `front()` of its own
-  Head top_head{}; ///< how the heads of its far row point
-  int price{};     ///< of its folds
-  double orders{}; ///< of folding it
-  /// Leaves before what is set in.
+  int first{};     ///< the number of its first leaf
+  int leaves{};    ///< number of leaves of the piece
+  int gap{};       ///< number of leaves that are set in after the first `front()` of its own
+  Head top_head{}; ///< direction of the heads of its far row
+  int price{};     ///< price of its folds
+  double orders{}; ///< number of orders of folding
+  /// Returns the number of leaves before those that are set in.
   [[nodiscard]] constexpr int front() const { return leaves - leaves / 2; }
-  /// Returns the key after that of its last leaf.
+  /// Returns the number after that of its last leaf.
   [[nodiscard]] constexpr int end() const { return first + leaves + gap; }
 };
 
@@ -55,8 +55,8 @@ struct Piece {
 class PieceFinder {
   SheetGrid const& grid_;
   Unfolder unfolder_;
-  std::array<std::uint8_t, Scheme::most_cells> cell_of_{}; // by leaf within the piece, from 0: row * columns + column
-  std::array<std::uint8_t, Scheme::most_cells> leaf_of_{}; // by cell
+  std::array<std::uint8_t, Scheme::most_cells> cell_of_{}; // for each leaf of the piece from 0: row * columns + column
+  std::array<std::uint8_t, Scheme::most_cells> leaf_of_{}; // for each cell
   std::vector<Stack> flat_{};
 
   [[nodiscard]] constexpr GridCell const& cell(GridRect const& rect, int row, int column) const {
@@ -66,7 +66,8 @@ class PieceFinder {
     return turn ? (head == Head::far_edge ? Head::near_edge : Head::far_edge) : head;
   }
 
-  /// Rectos alternate, heads are alike in a row and alternate from row to row. Gives the head of the far row.
+  /// Checks that rectos alternate, and that heads are equal in a row and alternate from row to row. Sets the head of
+  /// the far row.
   [[nodiscard]] constexpr bool chessboard(GridRect const& rect, std::optional<Head>& top_head) const {
     bool const corner = cell(rect, 0, 0).recto_down;
     for (int r = 0; r < rect.rows(); ++r)
@@ -80,7 +81,7 @@ class PieceFinder {
       }
     return true;
   }
-  /// One run of leaves, or two with a gap after the first half. Fills `cell_of_` and `leaf_of_`.
+  /// Checks that the leaves are one run, or two with a gap after the first half. Fills `cell_of_` and `leaf_of_`.
   constexpr bool runs(GridRect const& rect, Piece& piece) {
     int least = cell(rect, 0, 0).key, most = least;
     for (int r = 0; r < rect.rows(); ++r)
@@ -106,14 +107,15 @@ class PieceFinder {
       }
     return true;
   }
-  /// Conjugate leaves are neighbours in a row, the gutter between them; that tells the heads if they are not known.
+  /// Checks that conjugate leaves are neighbours in a row with the gutter between them. This determines the heads if
+  /// they are unknown.
   constexpr bool conjugates_joined(GridRect const& rect, std::optional<Head>& top_head) const {
     auto const n = rect.cells();
     for (int k = 0; k < n / 2; ++k) {
       int const one = cell_of_[static_cast<std::size_t>(k)], other = cell_of_[static_cast<std::size_t>(n - 1 - k)];
       int const left = one < other ? one : other, row = left / rect.columns(), column = left % rect.columns();
       if ((one < other ? other : one) != left + 1 || column + 1 == rect.columns()) return false;
-      // The left one of the two has its gutter on the right: its recto lies down if its head points far.
+      // The left leaf of the two has its gutter on the right: its recto lies down if its head points far.
       auto const top = turned(cell(rect, row, column).recto_down ? Head::far_edge : Head::near_edge, row % 2 != 0);
       if (top_head && *top_head != top) return false;
       top_head = top;
@@ -131,7 +133,7 @@ class PieceFinder {
 public:
   constexpr PieceFinder(SheetGrid const& grid, bool under_allowed) : grid_{grid}, unfolder_{under_allowed} {}
 
-  /// What the rectangle is as a piece.
+  /// Tests a rectangle as a piece.
   constexpr Piece test(GridRect const& rect) {
     Piece piece;
     piece.leaves = rect.cells();
@@ -156,7 +158,7 @@ public:
     piece.orders = folds.orders;
     return piece;
   }
-  /// Returns the cheapest way to fold it. Precondition: it is a possible piece.
+  /// Returns the cheapest way to fold a rectangle. Precondition: it can be a piece.
   constexpr PieceFolds folds(GridRect const& rect) {
     Piece piece;
     piece.leaves = rect.cells();

@@ -39,7 +39,8 @@ class SchemeDraft {
     name.append(&digit, 1);
   }
 
-  /// A letter of the 23 for each gathering, a number for each piece of it; a piece that is a whole sheet keeps its name.
+  /// Names the parts: a letter of the 23 for each gathering, and a number for each piece of it. A piece that is a whole
+  /// sheet keeps its name.
   constexpr void name_parts() {
     for (std::size_t i = 0; i < parts_.size(); ++i) names_.push_back({});
     int gathering = -1, piece = 0;
@@ -73,13 +74,13 @@ class SchemeDraft {
       put("\n");
     }
   }
-  /// The part that this rectangle is, or none.
+  /// Returns the part that is this rectangle, or no value.
   [[nodiscard]] constexpr std::optional<std::size_t> part_that_is(GridRect const& rect) const {
     for (std::size_t i = 0; i < parts_.size(); ++i)
       if (parts_[i].rect == rect) return i;
     return std::nullopt;
   }
-  /// Returns true if a cut there goes through none of the parts.
+  /// Returns true if a cut on this line goes through none of the parts.
   [[nodiscard]] constexpr bool can_cut(GridRect const& whole, Axis along, int line) const {
     for (auto const& part : parts_) {
       auto const& r = part.rect;
@@ -160,7 +161,7 @@ public:
       : grids_{grids}, parts_{parts}, nesting_{nesting} {
     name_parts();
   }
-  /// `folds`: by part. `long_sides`: by sheet.
+  /// Writes and reads the scheme. `folds` has an element for each part, `long_sides` one for each sheet.
   constexpr Expected<Scheme> scheme(std::vector<PieceFolds> const& folds, Axis const* long_sides) {
     put("scheme found ");
     bool alike = true;

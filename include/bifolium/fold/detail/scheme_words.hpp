@@ -11,15 +11,15 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Takes a text apart, word by word. A function that can fail gives back false and has then said why in `error_`.
+/// Reads a text word by word. A function that fails returns false and stores the reason in `error_`.
 class SchemeWords {
 protected:
   std::string_view text_;
   std::size_t at_{0}, line_start_{0};
   std::uint32_t line_{1};
-  std::string_view word_{}; ///< the word last taken
+  std::string_view word_{}; ///< the last word taken
   std::size_t word_start_{0};
-  unsigned bits_{0}; ///< all bytes of the words of this line together
+  unsigned bits_{0}; ///< all bytes of the words of this line, combined with OR
   Error error_{};
 
   constexpr explicit SchemeWords(std::string_view text) : text_{text} {}
@@ -28,19 +28,19 @@ protected:
     error_ = error_at(problem, line_, column_of(text_, word_start_, line_start_), word_.data(), word_.size(), limit);
     return false;
   }
-  /// Reading is done while compiling too, where every step counts: the column of a word in a line of plain ASCII is the
-  /// distance from its beginning, and only other lines are decoded.
+  /// Reading is also done while compiling, where every step counts. In a line of plain ASCII the column of a word is
+  /// its distance from the beginning; only other lines are decoded.
   constexpr SourcePlace here() const {
     auto const fit = [](std::size_t n) { return static_cast<std::uint16_t>(n < 65535 ? n : 65535); };
     bool const plain = (bits_ & 0x80U) == 0;
     return {fit(line_), fit(plain ? word_start_ - line_start_ + 1 : column_of(text_, word_start_, line_start_))};
   }
-  /// What is above the blank in ASCII makes words, but for the sign of a comment.
+  /// Returns true if a byte belongs to a word: any byte above the blank, except the sign of a comment.
   static constexpr bool in_word(unsigned char c) { return c > ' ' && c != '#'; }
   constexpr void skip_blanks() {
     while (at_ < text_.size() && static_cast<unsigned char>(text_[at_]) <= ' ' && text_[at_] != '\n') ++at_;
   }
-  /// Takes the next word of the line into word_; false at the end of the line.
+  /// Takes the next word of the line into word_. Returns false at the end of the line.
   constexpr bool next() {
     skip_blanks();
     word_start_ = at_;
@@ -53,7 +53,7 @@ protected:
     if (next() && word_ == word) return true;
     return fail(word_.empty() ? Problem::unexpected_end : Problem::unknown_word);
   }
-  /// Takes the next word if it is `word`, and no word otherwise.
+  /// Takes the next word if it is `word`. Otherwise it takes no word.
   constexpr bool take_if(std::string_view word) {
     auto const at = at_;
     if (next() && word_ == word) return true;

@@ -10,23 +10,24 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// What a name says: leaves to the sheet, shape, and the words beside them in one spelling ("half-sheet", "8s 4s").
+/// The content of a name: leaves to the sheet, shape, and the words beside them in one spelling ("half-sheet", "8s
+/// 4s").
 struct SpokenName {
   Format format{};
   ShortText<40> words{};
   friend constexpr bool operator==(SpokenName const&, SpokenName const&) = default;
 };
 
-/// A name and the attested scheme meant by it.
+/// A name and its attested scheme.
 struct TradeName {
   std::uint8_t leaves;
   Shape shape;
-  char const* words; ///< as in `SpokenName`; empty for the bare format
+  char const* words; ///< as in `SpokenName`; empty for a format alone
   SchemeRow row;
 };
 
-/// Which scheme a bare format means is common practice, no source: the plain whole sheet of manuals, and from 18° up the
-/// division into equal gatherings that Cim's table of signatures (Le Livre III, 1907) gives for it.
+/// The scheme of a format alone is common practice, no source: the plain whole sheet of printers' manuals, and from 18°
+/// up the division into equal gatherings in Cim's table of signatures (Le Livre III, 1907).
 inline constexpr TradeName trade_names[]{
     {1, Shape::usual, "", SchemeRow::broadside},
     {2, Shape::usual, "", SchemeRow::folio},
@@ -101,9 +102,9 @@ inline constexpr TradeName trade_names[]{
     {128, Shape::usual, "8s", SchemeRow::centesimo_vicesimo_octavo_in_eights},
 };
 
-/// Numbers as the trade says them of gatherings and formats: eights, twelves.
+/// Numbers as the trade uses them for gatherings and formats: eights, twelves.
 struct NumberWord {
-  std::string_view word; ///< without the ending of the plural
+  std::string_view word; ///< without the plural ending
   std::uint8_t number;
 };
 inline constexpr NumberWord number_words[]{
@@ -114,12 +115,12 @@ inline constexpr NumberWord number_words[]{
     {"sixty-four"sv, 64}, {"seventy-two"sv, 72}, {"ninety-six"sv, 96},
 };
 
-/// Takes a name apart, word by word.
+/// Reads a name word by word.
 class NameReader {
   std::string_view text_;
   std::size_t at_{0};
   SpokenName name_{};
-  Shape shape_{Shape::usual}; // said before the format
+  Shape shape_{Shape::usual}; // the shape named before the format
   bool after_in_{};
 
   static constexpr bool parts_words(char c) {
@@ -136,7 +137,7 @@ class NameReader {
       if (small_letter(a[i]) != b[i]) return false;
     return true;
   }
-  /// eight, eights, 8, 8s, 8's; 0 for a word that is not a number.
+  /// Returns the number for eight, eights, 8, 8s or 8's, or 0 for another word.
   static constexpr int number(std::string_view word) {
     int figures = 0;
     std::size_t at = 0;
@@ -163,7 +164,7 @@ class NameReader {
     return add(figures) && name_.words.append("s");
   }
   constexpr bool has_format() const { return name_.format.kind() != Format::Kind::not_determined; }
-  /// A format statement that ends with its word: not the in-8 of "in-8s".
+  /// Takes a format statement that ends at the end of a word: not the in-8 of "in-8s".
   constexpr bool take_format() {
     auto const found = format_at_start(text_.substr(at_));
     if (!found || found->format.kind() == Format::Kind::not_determined) return false;
@@ -210,7 +211,7 @@ class NameReader {
 
 public:
   constexpr explicit NameReader(std::string_view text) : text_{text} {}
-  /// What the name says; none if it does not name a format, or is too long to be a name.
+  /// Returns the content of the name, or no value if it does not name a format or is too long for a name.
   constexpr std::optional<SpokenName> read() {
     for (;;) {
       while (at_ < text_.size() && parts_words(text_[at_])) ++at_;
@@ -222,7 +223,7 @@ public:
   }
 };
 
-/// What a name says; if it cannot be read so, its hyphens are taken for blanks: quarto-in-eights.
+/// Reads a name. If it cannot be read, its hyphens are replaced by blanks: quarto-in-eights.
 constexpr std::optional<SpokenName> read_name(std::string_view text) {
   if (auto const spoken = NameReader{text}.read()) return spoken;
   ShortText<64> parted;
@@ -233,8 +234,9 @@ constexpr std::optional<SpokenName> read_name(std::string_view text) {
   return NameReader{parted}.read();
 }
 
-/// Returns the number of letters must be changed, added, left out or exchanged with a neighbour to make one word of the
-/// other, cases and the kinds of gaps between words apart. Words beyond 48 bytes are compared by their first 48.
+/// Returns the number of letters that must be changed, added, removed or exchanged with a neighbour to make one word
+/// from the other, ignoring case and the kinds of gaps between words. Words of more than 48 bytes are compared by their
+/// first 48.
 constexpr int letters_apart(std::string_view a, std::string_view b) {
   constexpr std::size_t most = 48;
   a = a.substr(0, most), b = b.substr(0, most);

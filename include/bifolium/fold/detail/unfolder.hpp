@@ -20,52 +20,54 @@ namespace detail {
 /// The leaves that lie at one place.
 struct Stack {
   std::uint8_t lowest{}, leaves{1};
-  bool rising{}; ///< the numbers rise from the table upwards
+  bool rising{}; ///< true if the numbers rise from the table upwards
   friend constexpr bool operator==(Stack, Stack) = default;
   [[nodiscard]] constexpr Stack turned_over() const { return {lowest, leaves, !rising}; }
 };
 
-/// A crease, in lines of the flat piece.
+/// A crease, given by lines of the flat piece.
 struct Crease {
   Axis along{};
   std::uint8_t line{};
   bool far_or_left_moves{}, under{};
 };
 
-/// Shortens a vector. (resize() makes clang with the common library leave a constant expression.)
+/// Shortens a vector. (With resize(), clang with libstdc++ leaves the constant expression.)
 template <class T> constexpr void cut_back(std::vector<T>& values, std::size_t size) {
   while (values.size() > size) values.pop_back();
 }
 
-/// What folding one piece takes.
+/// The folds of one piece.
 struct PieceFolds {
   static constexpr int none = 1 << 28;
   int price{none};
-  double orders{};               ///< of folding that give the same packet
-  std::vector<Crease> creases{}; ///< of the cheapest of them
-  bool heads_turned{};           ///< the heads of the packet point the other way than those of the far row did
+  double orders{};               ///< number of orders of folding that give the same packet
+  std::vector<Crease> creases{}; ///< the creases of the cheapest order
+  /// true if the heads of the packet point in the other direction than those of the far row did
+  bool heads_turned{};
   [[nodiscard]] constexpr bool found() const { return price < none; }
 };
 
 /// Folds one piece in all ways that bring its leaves into their order.
 ///
-/// A part laid over the other, or the other laid over it, gives the same packet turned over. So a fold is looked at once,
-/// the greater part staying (of equal parts the left and the near one), and an arrangement means itself and the
-/// same turned over. The price tells them apart, for what lies over in the one lies under in the other: an arrangement
-/// has a price for each way up. After a crease in the middle the folder has the choice which way up the packet lies;
-/// after another crease the greater part stays where it is, since laid over the lesser it would hang out beyond it.
+/// Laying one part over the other, or the other over the first, gives the same packet turned over. So each fold is
+/// tried once, with the larger part staying (of equal parts the left and the near one), and an arrangement means itself
+/// and the same turned over. The prices of the two differ, because the part that lies over in one lies under in the
+/// other; so an arrangement has a price for each way up. After a crease in the middle the folder can choose which way
+/// up the packet lies. After another crease the larger part stays, since it would project beyond the smaller part if it
+/// were laid over it.
 class Unfolder {
-  struct Way { // to fold on, for one way up
+  struct Way { // one way to continue folding, for one way up
     int price{PieceFolds::none};
-    Crease crease{}; ///< in lines of this arrangement, the lesser part moving
+    Crease crease{}; ///< in lines of this arrangement, with the smaller part moving
     std::uint32_t after{};
-    bool turns{}; ///< the greater part is moved instead, so that the packet lies the other way up
+    bool turns{}; ///< true if the larger part moves instead, so that the packet lies the other way up
   };
   struct State {
     std::uint8_t rows{}, columns{};
     bool known{};
-    std::uint32_t first{}, next{}; // its stacks, the state with the same hash
-    std::array<Way, 2> ways{};     // as it is, turned over
+    std::uint32_t first{}, next{}; // its stacks, and the next state with the same hash
+    std::array<Way, 2> ways{};     // as it is, and turned over
     double orders{};
   };
   static constexpr std::size_t heads = 128;
@@ -83,7 +85,7 @@ class Unfolder {
     }
     return (hash ^ (hash >> 15U)) % heads;
   }
-  /// The state whose stacks are the last ones written; these are dropped again if it is known.
+  /// Returns the state whose stacks were written last; they are removed again if the state is known.
   constexpr std::uint32_t state_of(int rows, int columns, std::uint32_t first) {
     auto const count = static_cast<std::size_t>(rows * columns);
     auto& head = by_hash_[hash_of(first, count, columns)];
@@ -103,14 +105,14 @@ class Unfolder {
     return head;
   }
 
-  /// `upper` on `lower`; no leaves where the numbers of one do not continue those of the other.
+  /// Puts `upper` on `lower`. The result has no leaves if the numbers of one do not continue those of the other.
   static constexpr Stack joined(Stack lower, Stack upper) {
     if (lower.rising != upper.rising) return {0, 0, false};
     auto const &first = lower.rising ? lower : upper, &second = lower.rising ? upper : lower;
     if (first.lowest + first.leaves != second.lowest) return {0, 0, false};
     return {first.lowest, static_cast<std::uint8_t>(first.leaves + second.leaves), lower.rising};
   }
-  /// Writes what the fold leaves on the table; false if it breaks a run of numbers.
+  /// Writes the arrangement after the fold. Returns false if the fold interrupts consecutive numbers.
   constexpr bool lay_over(State const& from, Crease crease) {
     bool const by_column = crease.along == Axis::far_near;
     int const across = by_column ? from.columns : from.rows, rest = by_column ? from.rows : from.columns;
@@ -136,7 +138,7 @@ class Unfolder {
   }
 
   constexpr void try_crease(std::uint32_t number, Crease crease) {
-    auto const from = states_[number]; // a copy: states_ grows
+    auto const from = states_[number]; // a copy, because states_ grows
     auto const first = static_cast<std::uint32_t>(stacks_.size());
     if (!lay_over(from, crease)) return cut_back(stacks_, first);
     bool const by_column = crease.along == Axis::far_near;
@@ -164,7 +166,7 @@ class Unfolder {
     for (auto along : {Axis::far_near, Axis::left_right}) {
       int const across = along == Axis::far_near ? columns : rows;
       for (int line = 1; line < across; ++line) {
-        // Of equal parts the right one goes over on the left, the far one on the near one.
+        // Of equal parts the right one goes over the left, and the far one over the near.
         bool const first_moves = along == Axis::far_near ? 2 * line < across : 2 * line <= across;
         try_crease(number, {along, static_cast<std::uint8_t>(line), first_moves, false});
         if (under_allowed_) try_crease(number, {along, static_cast<std::uint8_t>(line), first_moves, true});
@@ -173,15 +175,16 @@ class Unfolder {
     states_[number].known = true;
   }
 
-  /// The lines of an arrangement on the flat piece: line k is `start + k`, or `start - k` where it lies mirrored.
+  /// The lines of an arrangement on the flat piece: line k is `start + k`, or `start - k` if it lies mirrored.
   struct Lines {
     int start{};
     bool mirrored{};
     [[nodiscard]] constexpr int operator()(int line) const { return mirrored ? start - line : start + line; }
   };
-  /// Writes the cheapest creases; whether the packet's heads point the other way than those of the piece's first row.
+  /// Writes the cheapest creases. Returns true if the heads of the packet point in the other direction than those of
+  /// the piece's first row.
   constexpr bool trace(std::uint32_t at, std::vector<Crease>& creases) const {
-    std::array<Lines, 2> lines{}; // of rows, of columns
+    std::array<Lines, 2> lines{}; // of rows and of columns
     int row = 0;
     for (std::size_t up = 0; states_[at].rows * states_[at].columns > 1;) {
       auto const& way = states_[at].ways[up];
@@ -207,7 +210,8 @@ class Unfolder {
 public:
   constexpr explicit Unfolder(bool under_allowed = true) : under_allowed_{under_allowed} {}
 
-  /// `flat`: the stacks of one leaf each, row by row, numbered from 0. The creases come in lines of the flat piece.
+  /// Finds the cheapest folds. `flat` has the stacks of one leaf each, row by row, with numbers from 0. The creases are
+  /// given by lines of the flat piece.
   constexpr PieceFolds fold(int rows, int columns, std::vector<Stack> const& flat) {
     stacks_ = flat;
     states_.clear();
@@ -218,7 +222,7 @@ public:
     if (result.found()) result.heads_turned = trace(at, result.creases);
     return result;
   }
-  /// Returns the number of arrangements the last search met.
+  /// Returns the number of arrangements in the last search.
   [[nodiscard]] constexpr std::size_t states() const { return states_.size(); }
 };
 

@@ -15,7 +15,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Returns a whole number in 64 bits with a sign.
+/// Converts a whole number to a signed 64-bit number.
 template <std::integral Number> constexpr std::int64_t whole(Number number) {
   if constexpr (std::is_unsigned_v<Number> && sizeof(Number) >= sizeof(std::int64_t))
     if (number > static_cast<Number>(INT64_MAX)) broken("a whole number of a length must be less than 2^63");
@@ -27,8 +27,8 @@ template <class Rep> constexpr bool holds(std::int64_t number) {
   else
     return static_cast<std::int64_t>(static_cast<Rep>(number)) == number;
 }
-/// Returns true if a number with a fractional part, cut off, fits a whole number. Powers of two are exact in every
-/// floating type.
+/// Returns true if a number with a fractional part, truncated, fits in a whole number. Powers of two are exact in every
+/// floating-point type.
 template <std::integral Out, class Number> constexpr bool fits_whole(Number exact) {
   constexpr auto half = static_cast<Number>(std::uint64_t{1} << (sizeof(Out) * 8 - 2));
   if constexpr (std::is_unsigned_v<Out>)
@@ -37,7 +37,7 @@ template <std::integral Out, class Number> constexpr bool fits_whole(Number exac
     return exact < 2 * half && (exact > -2 * half - 1 || exact == -2 * half);
 }
 
-/// A number as another type has it, unchanged.
+/// Converts a number to another type without changing its value.
 template <class Rep, class Number> constexpr Rep exact_rep(Number number) {
   if constexpr (std::integral<Rep> && std::integral<Number>) {
     auto const same = whole(number);
@@ -53,8 +53,8 @@ template <class Rep, class Number> constexpr Rep exact_rep(Number number) {
   }
 }
 
-/// Returns the type that counts two lengths together. Whole numbers of which only one has a sign meet in 64 bits with a
-/// sign.
+/// Returns the type that counts two lengths together. If only one of two whole-number types is signed, it is a signed
+/// 64-bit number.
 template <class A, class B> constexpr auto common_rep() {
   if constexpr (std::integral<A> && std::integral<B> && std::is_signed_v<A> != std::is_signed_v<B>)
     return std::int64_t{};
@@ -101,7 +101,7 @@ template <class Rep> constexpr Rep exact_quotient(Rep a, Rep b) {
   }
 }
 
-/// The type in which two lengths are compared: whole numbers with all 64 bits.
+/// The type in which two lengths are compared; for whole numbers, a 64-bit number.
 template <class L>
 using Compared =
     Length<std::conditional_t<std::integral<typename L::rep>, std::int64_t, typename L::rep>, typename L::unit>;

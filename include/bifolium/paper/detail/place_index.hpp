@@ -18,9 +18,9 @@ namespace detail {
 class PlaceIndex {
 public:
   static constexpr std::uint16_t no_town = 0xFFFF;
-  /// A name of one place; of `no_town`, a name that false imprints use.
+  /// A name of one place. `no_town` marks a name that only false imprints use.
   struct Entry {
-    std::uint32_t from{}, size{}; // of its key in keys_
+    std::uint32_t from{}, size{}; // position and length of its key in keys_
     std::uint16_t place{};
   };
 
@@ -28,7 +28,7 @@ private:
   std::vector<Place> places_{};
   std::string keys_{};
   std::vector<Entry> entries_{};
-  std::size_t countries_{}; // the first so many places are countries
+  std::size_t countries_{}; // number of countries, which are the first places
 
   [[nodiscard]] std::string_view key(Entry const& entry) const {
     return std::string_view{keys_}.substr(entry.from, entry.size);
@@ -73,7 +73,7 @@ public:
     entries_.erase(std::unique(entries_.begin(), entries_.end(), same), entries_.end());
   }
 
-  /// Returns the places of that name.
+  /// Returns the places with a name.
   [[nodiscard]] std::span<Entry const> find(std::string_view wanted) const {
     auto const from = std::lower_bound(entries_.begin(), entries_.end(), wanted,
                                        [this](auto const& entry, auto name) { return key(entry) < name; });

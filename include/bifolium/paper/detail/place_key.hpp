@@ -14,8 +14,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Returns a character without its accent, for the letters of the west and middle of Europe; two letters for w, æ, œ,
-/// ß; empty for what is not a letter.
+/// Returns a character without its accent, for the letters of western and central Europe: two letters for w, æ, œ and
+/// ß, and an empty text if the character is not a letter.
 constexpr std::string_view plain_letters(char32_t c) noexcept {
   constexpr char const* ascii = "abcdefghiiklmnopqrstuuwxyz0123456789"; // j as i, v as u
   if (c < 0x80) {
@@ -29,7 +29,7 @@ constexpr std::string_view plain_letters(char32_t c) noexcept {
   if (c == 0x152 || c == 0x153) return "oe";
   if (c == 0xDF) return "ss";
   if (c == 0x132 || c == 0x133) return "ii";
-  // U+00C0 to U+00FF and U+0100 to U+017F, a letter each; `.` if there is none
+  // U+00C0 to U+00FF and U+0100 to U+017F, one letter each; `.` if there is none
   constexpr char const* latin1 = "aaaaaa.ceeeeiiiidnooooo.ouuuuyt.aaaaaa.ceeeeiiiidnooooo.ouuuuyty";
   constexpr char const* extended = "aaaaaaccccccccddddeeeeeeeeeegggggggghhhhiiiiiiiiii..iikkklllllllllln"
                                    "nnnnnnnnoooooo..rrrrrrssssssssttttttuuuuuuuuuuuuwwyyyzzzzzzs";

@@ -15,17 +15,17 @@ class PlaceReader {
   struct Word {
     TextSpan at{};
     int group{};      // words of one name have no comma or bracket between them
-    bool bracketed{}; // in brackets
+    bool bracketed{}; // true if the word is in brackets
     bool capital{};
     std::string key{};
   };
-  /// A name as it was found, with what it may be.
+  /// A name in the text, with the places that it can mean.
   struct Found {
     NamedPlace named{};
     bool country{}, bracketed{};
-    std::size_t first{}, last{}; // its words
+    std::size_t first{}, last{}; // indices of its words
   };
-  static constexpr std::size_t longest_name = 6; // words
+  static constexpr std::size_t longest_name = 6; // in words
 
   std::string_view text_;
   std::vector<Word> words_{};
@@ -60,7 +60,7 @@ class PlaceReader {
       at = end;
     }
   }
-  /// Returns true if words from `first` have these keys, and are of one group.
+  /// Returns true if the words from `first` have these keys and belong to one group.
   [[nodiscard]] bool words_are(std::size_t first, std::initializer_list<std::string_view> keys) const {
     auto i = first;
     for (auto key : keys) {
@@ -69,7 +69,7 @@ class PlaceReader {
     }
     return true;
   }
-  /// Returns the number of words from `first` say that no place is known.
+  /// Returns the number of words from `first` that say that the place is unknown.
   [[nodiscard]] std::size_t not_known(std::size_t first) const {
     if (words_are(first, {"place", "of", "publication", "not", "identified"}) ||
         words_are(first, {"place", "of", "production", "not", "identified"}))
@@ -79,11 +79,11 @@ class PlaceReader {
       if (words_are(first, {pair.first, pair.second})) return 2;
     return words_.size() == 1 && (words_are(first, {"sl"}) || words_are(first, {"np"})) ? 1 : 0;
   }
-  /// Returns the name that begins with word `first`; how many words it has.
+  /// Finds the name that begins with word `first`. Returns the number of its words.
   [[nodiscard]] std::size_t name_at(std::size_t first, std::span<PlaceIndex::Entry const>& entries) const {
     std::size_t count = 0;
     std::string key;
-    bool capital = !any_capital_; // a name has one, unless no word of the text has
+    bool capital = !any_capital_; // a name has a capital, unless no word of the text has one
     for (auto i = first; i < words_.size() && i < first + longest_name && words_[i].group == words_[first].group; ++i) {
       key += words_[i].key;
       capital = capital || words_[i].capital;
@@ -122,7 +122,7 @@ class PlaceReader {
     return false;
   }
   void find_names() {
-    std::size_t told = words_.size(); // the first word of those not yet told as unread
+    std::size_t told = words_.size(); // the first word that is not yet listed as unread
     auto const tell = [&](std::size_t to) {
       if (told < to) read_.unread.push_back({words_[told].at.from, words_[to - 1].at.to});
       told = words_.size();
@@ -145,7 +145,7 @@ class PlaceReader {
     if (told < words_.size()) read_.unread.push_back({words_[told].at.from, words_.back().at.to});
   }
 
-  /// Those of `places` that are among `others`, or in the same country where `others` are countries.
+  /// Returns those of `places` that are among `others`, or in the same country if `others` are countries.
   [[nodiscard]] static std::vector<Place> narrowed(std::vector<Place> const& places, Found const& by) {
     std::vector<Place> kept;
     for (auto const& place : places)
@@ -156,7 +156,7 @@ class PlaceReader {
         }
     return kept;
   }
-  /// A country after a town, or a name in brackets after another, settles which is meant.
+  /// Decides ambiguous names by a country after a town, or by a name in brackets after another.
   void settle_by_neighbours() {
     for (std::size_t i = 0; i + 1 < found_.size(); ++i) {
       auto& here = found_[i];

@@ -8,7 +8,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A place and what it is called, in Latin and the languages of Europe, with `; ` between the names.
+/// A place and its names, in Latin and the languages of Europe, with `; ` between the names.
 struct PlaceRow {
   char const *name, *country; ///< as in `Place`
   Region region;
@@ -45,7 +45,7 @@ inline constexpr PlaceRow countries[]{
     {"United States", "United States", Region::usa, "",
      "USA; U.S.A.; America; New England; Nova Anglia; Massachusetts; Mass.; Pennsylvania; Penn.; Connecticut; Conn."},
 };
-/// Names of places that books were not printed in. Some are names of towns too, and then only a doubt.
+/// Names of places in which books were not printed. Some are also names of towns, and then give only a doubt.
 inline constexpr char const* false_imprints[]{"Cosmopoli",     "Eleutheropoli", "Vtopiae", "Philadelphia",
                                               "Philadelphiae", "Londres",       "Cologne"};
 

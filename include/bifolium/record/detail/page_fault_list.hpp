@@ -11,26 +11,26 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Numbers `from` to `to` that come twice, or not at all; or a misprint of the number `from`.
+/// The numbers from `from` to `to` are repeated or omitted; or the number `from` is misprinted.
 struct PageFault {
   enum class Kind : std::uint8_t { omitted, repeated, misprint } kind{};
   Numerals numerals{};
   std::uint8_t series{};
   std::int64_t from{}, to{};
-  TextSpan at{};          // in the statement
-  std::size_t misprint{}; // which of the misprints
-  bool applies{};         // some page has the number
+  TextSpan at{};          // its place in the statement
+  std::size_t misprint{}; // index of the misprint
+  bool applies{};         // true if a page has the number
 };
 
 class PageFaultList {
   std::vector<PageFault> faults_{};
 
-  /// Runs with printed numbers by kind and first number; of equal ones the first in the book comes first.
+  /// Orders runs with printed numbers by kind and first number. Of equal runs the first in the book comes first.
   static bool before(PageRun const& a, PageRun const& b) {
     if (a.numerals != b.numerals) return a.numerals < b.numerals;
     return a.series != b.series ? a.series < b.series : a.first < b.first;
   }
-  /// The places in `order` of the runs of a kind that begin at or before a number: [first, last).
+  /// The range of indices in `order` of the runs of a kind that begin at or before a number: [first, last).
   struct Slice {
     std::size_t first{}, last{};
   };
@@ -46,7 +46,8 @@ class PageFaultList {
     auto const last = std::upper_bound(first, order.end(), key, above);
     return {static_cast<std::size_t>(first - order.begin()), static_cast<std::size_t>(last - order.begin())};
   }
-  /// For each run in `order`, one more than the place of the nearest before it that reaches to a higher number; 0 for none.
+  /// Returns, for each run in `order`, one more than the index of the nearest run before it that reaches a higher
+  /// number, or 0 if there is none.
   static std::vector<std::size_t> runs_around(std::vector<PageRun> const& runs, std::vector<std::size_t> const& order) {
     std::vector<std::size_t> outer(order.size());
     for (std::size_t i = 0; i < order.size(); ++i) {
@@ -62,7 +63,7 @@ class PageFaultList {
       return run.first <= fault.from && fault.to <= run.last && run.regular();
     return run.first <= fault.from && fault.from <= run.last;
   }
-  /// The statement's own runs say so already: 1-32 35-120, or 1-96 95-120.
+  /// Returns true if the runs of the statement already say so: 1-32 35-120, or 1-96 95-120.
   static bool said_by_runs(PageFault const& fault, std::vector<PageRun> const& runs, std::size_t run) {
     auto const parted = [&](std::size_t a) {
       if (a + 1 >= runs.size()) return false;
@@ -72,7 +73,7 @@ class PageFaultList {
     };
     return fault.kind != PageFault::Kind::misprint && (parted(run) || (run > 0 && parted(run - 1)));
   }
-  /// Parts a run where its faults say; they are in the order of their numbers.
+  /// Divides a run at its faults, which are in the order of their numbers.
   static void part(PageRun run, std::vector<PageFault*> const& faults, std::vector<PageRun>& parted) {
     for (auto* fault : faults) {
       if (!fits(*fault, run)) continue;
@@ -97,12 +98,13 @@ public:
   [[nodiscard]] bool empty() const noexcept { return faults_.empty(); }
   [[nodiscard]] std::size_t size() const noexcept { return faults_.size(); }
 
-  /// Parts the runs, and gives back the faults in the order of the statement, each with whether a page has its number.
+  /// Divides the runs. Returns the faults in the order of the statement; each says whether a page has its number.
   std::vector<PageFault> const& apply(std::vector<PageRun>& runs) {
     std::vector<std::size_t> order;
     for (std::size_t r = 0; r < runs.size(); ++r)
       if (runs[r].numbering == Numbering::printed && !runs[r].starred) order.push_back(r);
-    // std::stable_sort of libstdc++ 12 uses what clang calls deprecated, so that equal ones keep their order by their number
+    // clang calls a part of std::stable_sort of libstdc++ 12 deprecated, so std::sort is used with the index as the
+    // last key
     std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
       return before(runs[a], runs[b]) || (!before(runs[b], runs[a]) && a < b);
     });
@@ -110,7 +112,7 @@ public:
     std::vector<std::vector<PageFault*>> of_run(runs.size());
     for (auto& fault : faults_) {
       auto const [first, last] = runs_up_to(runs, order, fault);
-      // the run that begins nearest before the number is looked at first, then those that reach further
+      // the run that begins nearest before the number is tried first, then those that reach farther
       for (auto i = last; i > first; i = outer[i - 1]) {
         auto const run = order[i - 1];
         if (said_by_runs(fault, runs, run)) {

@@ -21,7 +21,7 @@ protected:
     if (rest.starts_with('[') || rest.starts_with('(')) rest.remove_prefix(1);
     for (std::string_view word : {"mis", "omit", "repeat", "numbers", "with "})
       if (rest.starts_with(word)) return true;
-    // 33-34 omitted, '207' for 197: a number and then a word of faults
+    // 33-34 omitted, '207' for 197: a number and then a word for a mistake
     for (std::size_t i = 0; i < rest.size() && i < 24; ++i) {
       for (std::string_view word : {" as ", " for ", " mis", " omitted", " repeated", " numbered"})
         if (rest.substr(i).starts_with(word)) return true;
@@ -59,7 +59,7 @@ private:
     return cursor_.take_word("with") || cursor_.take_word("and") || cursor_.take_word("numbers") ||
            cursor_.take("pages") || cursor_.take("pp.") || cursor_.take("p.");
   }
-  /// Returns the second number of a misprint: 45 as 54, '207' for 197.
+  /// Reads the second number of a misprint: 45 as 54, '207' for 197.
   std::optional<Error> misprint(Quoted const& first, Figure const& last, std::size_t from, bool printed_first,
                                 bool said) {
     cursor_.take_blanks();
@@ -107,7 +107,7 @@ private:
   }
 
 protected:
-  /// Returns a list of faults, in brackets or not.
+  /// Reads a list of mistakes, in brackets or not.
   std::optional<Error> faults() {
     char const close = cursor_.take('[') ? ']' : cursor_.take('(') ? ')' : '\0';
     auto verb = Verb::none;
@@ -118,10 +118,10 @@ protected:
       if (take_filler() || take_verb(verb)) continue;
       if (auto wrong = fault(verb)) return wrong;
     }
-    if (close != '\0') static_cast<void>(cursor_.take(close)); // the text may end before it
+    if (close != '\0') static_cast<void>(cursor_.take(close)); // the text may end before the bracket
     return std::nullopt;
   }
-  /// Parts the runs where numbers are omitted or repeated, and doubts faults of numbers that no page has.
+  /// Divides the runs at omitted or repeated numbers, and adds warnings for mistakes in numbers that no page has.
   void apply_faults() {
     if (faults_.empty()) return;
     auto& pagination = read_.pagination;

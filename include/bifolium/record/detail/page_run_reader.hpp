@@ -14,16 +14,16 @@ namespace detail {
 
 class PageRunReader : protected PageFaultScanner {
 protected:
-  bool extent_;        // the unit comes after the numbers
-  bool wanted_extent_; // what the caller asked for: errors name it
-  bool ranges_{};      // a run from - to was read: in a statement, numbers alone are then single pages
+  bool extent_;        // true if the unit comes after the numbers
+  bool wanted_extent_; // the kind of statement that the caller wants: errors name it
+  bool ranges_{};      // true after a run from - to: in a statement, numbers alone are then single pages
   bool unit_seen_{}, any_{};
-  int depth_{}; // of the parentheses after volumes
+  int depth_{}; // depth of the parentheses after volumes
   std::uint16_t part_{};
-  PageUnitWord unit_{"", PageUnit::pages}; // of the numbers after it, where the unit comes first
+  PageUnitWord unit_{"", PageUnit::pages}; // the unit of the numbers after it, if the unit comes first
   std::size_t group_{};                    // the first run whose unit is not read yet
   bool approximate_{};
-  std::size_t approximate_run_{SIZE_MAX}; // the first run said to be approximate; it may yet be left unread
+  std::size_t approximate_run_{SIZE_MAX}; // the first run stated as approximate; it may still be left unread
   PageSequences sequences_{};
 
   [[nodiscard]] std::vector<PageRun>& runs() { return read_.pagination.runs; }
@@ -36,7 +36,7 @@ protected:
 
   // -- corrections ---------------------------------------------------------------------------------------------------
 
-  /// [=152], [i.e. 152], [that is, 152] after a run, perhaps with a comma between.
+  /// Reads [=152], [i.e. 152] or [that is, 152] after a run, perhaps with a comma between them.
   std::optional<Error> correction(PageRun& run) {
     auto const here = cursor_.at();
     cursor_.take_blanks();
@@ -84,7 +84,7 @@ protected:
 
   // -- runs ----------------------------------------------------------------------------------------------------------
 
-  /// Returns the number that comes next in the text, looked at only.
+  /// Returns the next number in the text without taking it.
   [[nodiscard]] std::int64_t next_number(Numerals numerals) {
     auto const here = cursor_.at();
     cursor_.take_blanks();
@@ -95,8 +95,8 @@ protected:
     cursor_.go_to(here);
     return next.numerals == numerals && (!bracket || run) ? next.value : -1;
   }
-  /// In a statement [206] is a page where it continues the numbers and the number after it, if there is one, continues
-  /// from it; else it is so many pages.
+  /// Decides what a number in brackets means. In a statement [206] is one page if it continues the numbers, and the
+  /// number after it, if there is one, continues from it. Otherwise it is a number of pages.
   void decide_bracket(PageRun& run, Figure const& figure, std::size_t from) {
     PageRun as_number{Numbering::inferred, figure.numerals, run.series};
     as_number.starred = run.starred;
@@ -193,7 +193,7 @@ protected:
       read_.pagination.warn(cursor_.error(Problem::pages_lettered, {from, cursor_.at()}, last - first + 1));
     return finish(run, from, true);
   }
-  /// [3]-40: the first page bears no number.
+  /// Reads [3]-40, where the first page has no number.
   std::optional<Error> opened_range(Figure const& first, std::uint8_t series, bool starred, std::size_t from) {
     PageRun head{Numbering::inferred, first.numerals, series, starred};
     head.first = head.last = first.value, head.count = 1, head.last_at = first.at;
@@ -209,7 +209,7 @@ protected:
     ranges_ = true;
     return finish(run, last.at.from, true);
   }
-  /// 1-205, or 1-[206] of which the last page bears no number.
+  /// Reads 1-205, or 1-[206], where the last page has no number.
   std::optional<Error> range(PageRun& run, Figure const& first, std::size_t from) {
     cursor_.take('*');
     bool const unprinted = cursor_.take('[');
@@ -233,7 +233,7 @@ protected:
     tail.first = tail.last, tail.count = 1, tail.first_at = {};
     return finish(tail, last.at.from, true);
   }
-  /// A number alone is one page, or in an extent the last of its sequence: 205 for 1-205.
+  /// Reads a number alone. It is one page or, in an extent, the last number of its sequence: 205 for 1-205.
   std::optional<Error> numbered(std::uint8_t series, bool starred) {
     auto const from = cursor_.at();
     auto const first = figure();

@@ -33,7 +33,7 @@ protected:
 
   static constexpr std::int64_t most = 9'999'999; ///< the highest number of a page
   struct Figure {
-    std::int64_t value{-1}; // -1 where there is none; above `most` where it is too large
+    std::int64_t value{-1}; // -1 if there is none; above `most` if it is too large
     Numerals numerals{};
     TextSpan at{};
   };

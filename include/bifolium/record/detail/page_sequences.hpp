@@ -17,14 +17,14 @@ class PageSequences {
   struct Sequence {
     Numerals numerals{};
     std::uint8_t series{};
-    bool starred{}, range{};      // range: its last run was written from - to
+    bool starred{}, range{};      // range: its last run was written as from - to
     std::int64_t last{}, truly{}; // the last number as printed, and as it should be
     std::int64_t unnumbered{};    // pages without numbers before it
   };
   std::vector<Sequence> all_{}; // at most one for each kind of number
-  std::size_t latest_{};        // the one read last; all_.size() where there is none
+  std::size_t latest_{};        // the one that was read last; all_.size() if there is none
   std::int64_t unnumbered_{};
-  bool open_{}; // the run before this had numbers
+  bool open_{}; // true if the run before this one had numbers
 
   [[nodiscard]] Sequence const* find(PageRun const& run) const {
     for (auto const& one : all_)
@@ -33,7 +33,7 @@ class PageSequences {
   }
 
 public:
-  /// Returns the last number of the kind, if no other kind of number came after it; else missing.
+  /// Returns the last number of the kind, or no value if a number of another kind came after it.
   [[nodiscard]] std::optional<std::int64_t> latest(PageRun const& run) const {
     auto const* one = find(run);
     if (one == nullptr || one != &all_[latest_]) return std::nullopt;
@@ -41,34 +41,35 @@ public:
   }
   /// Returns true if the run before this one had numbers.
   [[nodiscard]] bool open() const noexcept { return open_; }
-  /// Returns true if the last run of the kind was written from - to.
+  /// Returns true if the last run of the kind was written as from - to.
   [[nodiscard]] bool latest_is_range(PageRun const& run) const {
     auto const* one = find(run);
     return one != nullptr && one == &all_[latest_] && one->range;
   }
-  /// Returns the number that the last page before this run should bear, counted on in its kind; 0 if it has no number
-  /// before.
+  /// Returns the number that the last page before this run should have, counted in its kind, or 0 if there is no number
+  /// before it.
   [[nodiscard]] std::int64_t counted_to(PageRun const& run) const {
     auto const* one = find(run);
     return one == nullptr ? 0 : one->truly + unnumbered_ - one->unnumbered;
   }
-  /// Returns true if a number alone is one page. In a statement it is where it continues the numbers, or once a range
-  /// was written (`ranges`); in an extent only where it follows a range at once: 13-19, 21.
+  /// Returns true if a number alone is one page. In a statement it is one page if it continues the numbers, or after a
+  /// range was written (`ranges`). In an extent it is one page only directly after a range: 13-19, 21.
   [[nodiscard]] bool is_one_page(PageRun const& run, std::int64_t number, bool extent, bool ranges) const {
     auto const before = latest(run);
     if (extent) return before && open_ && latest_is_range(run) && number >= *before && number <= *before + 2;
     return number == 1 || (before && (ranges || number == *before + 1));
   }
-  /// Returns true if a number in brackets is the number of a page, and not so many pages: it continues the numbers, and
-  /// the number `next` in the text, -1 for none, continues from it. 1 is the number of a page before 2.
+  /// Returns true if a number in brackets is the number of a page and not a number of pages: it continues the numbers,
+  /// and the next number in the text (`next`, or -1 for none) continues from it. 1 is the number of a page if 2
+  /// follows.
   [[nodiscard]] bool is_number_of_page(PageRun const& run, std::int64_t number, std::int64_t next) const {
     if (number == 1 && next == 2) return true;
     auto const before = latest(run);
     return before && open_ && number == *before + 1 && next != *before + 1;
   }
-  /// Returns the number of pages a run has whose last number should be `truly`. The true number counts from the run
-  /// before where that makes the numbers run on; else from the number the run begins with. One below that can only be
-  /// how many there are.
+  /// Returns the number of pages of a run whose last number should be `truly`. The correct number counts from the run
+  /// before if that makes the numbers continuous, otherwise from the first number of this run. A number below the first
+  /// can only be a number of pages.
   [[nodiscard]] std::int64_t corrected_count(PageRun const& run, std::int64_t truly) const {
     auto const counted = counted_to(run);
     if (counted > 0 && truly == counted + run.count) return run.count;
@@ -90,7 +91,7 @@ public:
     one.unnumbered = unnumbered_;
     one.range = range;
   }
-  /// A volume or part begins, and its numbers with it.
+  /// Begins a volume or part, with new numbers.
   void begin_part() { *this = {}; }
 };
 

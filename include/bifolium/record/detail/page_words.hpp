@@ -86,7 +86,7 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"panels", PageUnit::panels},
     {"panel", PageUnit::panels},
 };
-/// Takes a unit; null if none follows. A unit written out does not run on into a longer word.
+/// Takes a unit. Returns null if none follows. A unit in full must not be the beginning of a longer word.
 constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
   for (auto const& row : page_unit_words) {
     std::string_view const word = row.word;
@@ -165,7 +165,7 @@ constexpr std::optional<PageUnit> take_plates(TextCursor& cursor, bool& folded) 
   return std::nullopt;
 }
 
-/// Takes `i.e.` and its like, which a corrected number follows.
+/// Takes `i.e.` or a similar word before a corrected number.
 constexpr bool take_correction_word(TextCursor& cursor) {
   if (cursor.take('=')) return true;
   for (char const* word : {"i.e.", "i. e.", "that is", "recte", "rectius", "sic, for", "sic for"})

@@ -12,7 +12,7 @@ namespace detail {
 class PaginationReader : PageRunReader {
   // -- plates, volumes, units ----------------------------------------------------------------------------------------
 
-  /// (7 folded), (folded), (some folded) after plates.
+  /// Reads (7 folded), (folded) or (some folded) after plates.
   void take_folded(Plates& plates, bool all_folded) {
     auto const here = cursor_.at();
     cursor_.take_blanks();
@@ -31,7 +31,7 @@ class PaginationReader : PageRunReader {
     cursor_.go_to(here);
     if (all_folded) plates.folded = plates.count;
   }
-  /// [1] leaf of plates, xxii leaves of plates, approximately 55 leaves of plates, 4 plates.
+  /// Reads [1] leaf of plates, xxii leaves of plates, approximately 55 leaves of plates, or 4 plates.
   std::optional<Error> plates(bool& found) {
     auto const from = cursor_.at();
     found = false;
@@ -56,7 +56,7 @@ class PaginationReader : PageRunReader {
     approximate_ = false;
     return found = any_ = true, std::nullopt;
   }
-  /// 3 v. in 2, 1 sheet, and the parenthesis after them that holds the pages.
+  /// Reads 3 v. in 2 or 1 sheet, and the parenthesis after it that contains the pages.
   bool container() {
     auto const from = cursor_.at();
     auto const number = cursor_.take_number(most);
@@ -76,7 +76,7 @@ class PaginationReader : PageRunReader {
     if (cursor_.take('(')) ++depth_;
     return any_ = true;
   }
-  /// The unit after a group of numbers is the unit of all of them.
+  /// Reads the unit after a group of numbers, which applies to all of them.
   bool unit() {
     auto const* found = take_page_unit(cursor_);
     if (found == nullptr) return false;
@@ -86,7 +86,7 @@ class PaginationReader : PageRunReader {
     group_ = runs().size();
     return unit_seen_ = true;
   }
-  /// Words that say how the whole is paged.
+  /// Takes words about the paging of the whole.
   bool take_remark() {
     auto const here = cursor_.at();
     bool const bracket = cursor_.take('[') || cursor_.take('(');
@@ -148,7 +148,7 @@ class PaginationReader : PageRunReader {
     if (!look.take_number()) look.skip(roman);
     return look.at() > cursor_.at() + 1 && look.peek() == ')';
   }
-  /// True before `; 20 cm` and `19 x 12 cm`: the extent ends there.
+  /// Returns true before `; 20 cm` or `19 x 12 cm`, where the extent ends.
   [[nodiscard]] bool size_follows() const {
     auto look = cursor_;
     static_cast<void>(look.take(';'));

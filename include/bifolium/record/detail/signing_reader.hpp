@@ -53,7 +53,7 @@ class SigningReader {
   }
   static bool is_sign(char32_t c) { return c == '+' || is_dash(c) || c == 0x2212; }
 
-  /// $4, $1,3, $1-3, $½+1
+  /// Reads $4, $1,3, $1-3 or $½+1.
   bool rule() {
     if (!take("$")) return false;
     if (take("½") || take("1/2")) {
@@ -83,7 +83,7 @@ class SigningReader {
       if (after < text_.size() && is_latin_letter(text_[after])) break;
       at_ = ahead;
     }
-    // one number is so many leaves from the first; so is a list without a gap
+    // one number means that many leaves from the first, and so does a list without a gap
     if (read_.listed.size() == 1 || read_.listed.back() == static_cast<int>(read_.listed.size()))
       read_.first = read_.listed.back(), read_.listed.clear();
     return true;
@@ -96,7 +96,7 @@ class SigningReader {
     TokenCursor c{text_, at_};
     return SignatureReader{text_, letters_}.take(c);
   }
-  /// A3, $3, 2M, 36/10, or 4 alone for a leaf of the gathering before.
+  /// Reads A3, $3, 2M, 36/10, or 4 alone for a leaf of the gathering before.
   bool place(SigningPlace& found) {
     if (take("$")) {
       auto const leaf = figure();
@@ -107,7 +107,7 @@ class SigningReader {
     bool const begins_with_figure = is_digit(byte());
     auto const mark = mark_here();
     if (!mark || (mark.key.mark() == Mark::symbol && text_[mark.key.text_from] == '+'))
-      return false; // + is a sign here
+      return false; // here + is a sign
     auto const signature = signature_of(mark.key, text_, letters_);
     at_ = mark.end;
     bool const stroke = take("/");
@@ -120,7 +120,7 @@ class SigningReader {
     found = {false, signature, leaf < 0 ? 0 : leaf, 1};
     return leaf != 0 && leaf <= most_leaves_in_gathering;
   }
-  /// 5 in A3-5; where no leaf follows, the leaf itself.
+  /// Reads the 5 of A3-5. Returns the leaf itself if no leaf follows.
   int last_of_range(int leaf) {
     if (leaf == 0 || at_ == text_.size() || !is_dash(point())) return leaf;
     auto const here = at_;
@@ -137,12 +137,12 @@ class SigningReader {
       read_.exceptions.push_back({is_signed, place});
     }
   }
-  /// Returns true if the quotation marks are those of a mark, with its leaf after them, as in "G&H"4; not of 'V4'.
+  /// Returns true if the quotation marks belong to a mark with its leaf after them, as in "G&H"4, and false for 'V4'.
   [[nodiscard]] bool quotes_a_mark() const {
     auto const mark = mark_here();
     return mark && mark.end < text_.size() && (is_digit(text_[mark.end]) || text_[mark.end] == '/');
   }
-  /// What is printed instead: 'U4', U4, $*.
+  /// Reads the printed mark: 'U4', U4, $*.
   std::string printed() {
     blanks();
     bool const quoted = is_quotation_mark(point());
@@ -189,11 +189,11 @@ public:
   }
 
 private:
-  /// What holds for the leaves that come next: a minus, a plus, or `missigning`.
+  /// What applies to the following leaves: a minus, a plus, or `missigning`.
   enum class Mode : std::uint8_t { none, minus, plus, missigning } mode_{};
-  bool place_next_{}; // a sign or a comma came last, so that )( is a mark
+  bool place_next_{}; // true after a sign or a comma, where )( is a mark
 
-  /// Commas and brackets between the items, and not those that are marks: )(, (:.
+  /// Takes commas and brackets between the items, but not those that are marks: )(, (:.
   bool take_punctuation() {
     char const c = byte();
     bool const mark = (c == '(' && (byte(1) == ':' || (mark_here() && mark_here().key.mark() == Mark::symbol))) ||
@@ -219,7 +219,7 @@ private:
       return mode_ = Mode::missigning, true;
     return false;
   }
-  /// A leaf and what is said of it: A3, A3-5 unsigned, V4 as 'U4'.
+  /// Reads a leaf with the words about it: A3, A3-5 unsigned, V4 as 'U4'.
   bool item(std::size_t from) {
     SigningPlace found;
     bool const quoted = mode_ == Mode::missigning && opens_quotation(point()) && !quotes_a_mark();
@@ -237,7 +237,7 @@ private:
     if (mode_ == Mode::minus || mode_ == Mode::plus) return except(mode_ == Mode::plus, found, to), true;
     return said_of(found, to);
   }
-  /// unsigned, signed, as 'U4', after the leaf.
+  /// Reads unsigned, signed or as 'U4' after the leaf.
   bool said_of(SigningPlace const& found, int to) {
     blanks();
     if (take_word("unsigned") || take("not signed")) return except(false, found, to), true;

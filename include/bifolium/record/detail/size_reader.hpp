@@ -13,7 +13,7 @@ inline namespace v0 {
 namespace detail {
 
 class SizeReader {
-  /// A number as written, with its smallest part: .1 of 18.4, 1/4 of 7 3/4, 1 of a whole number.
+  /// A number as written, with its smallest part: .1 in 18.4, 1/4 in 7 3/4, 1 in a whole number.
   struct Number {
     double value{}, part{1};
     bool whole{true};
@@ -40,7 +40,7 @@ class SizeReader {
       if (row.c == c) return Number{row.above / row.below, 1 / row.below, false};
     return std::nullopt;
   }
-  /// 1/2 or ½ after a whole number.
+  /// Reads 1/2 or ½ after a whole number.
   bool fraction(Number& number) {
     auto const here = cursor_.at();
     cursor_.take_blanks();
@@ -89,7 +89,7 @@ class SizeReader {
           Row{"inches", SheetUnit::inch}, Row{"inch", SheetUnit::inch}, Row{"pouces", SheetUnit::pouce},
           Row{"pouce", SheetUnit::pouce}, Row{"in", SheetUnit::inch}}) {
       auto const before = cursor_.at();
-      // in-8 is a format, and `in binding` no inches
+      // in-8 is a format, and the `in` of `in binding` is not the unit inches
       bool const format =
           std::string_view{row.word} == "in" && cursor_.peek(2) != '.' &&
           (cursor_.peek(2) == '-' || cursor_.starts_with("in binding") || cursor_.starts_with("in box"));
@@ -104,7 +104,8 @@ class SizeReader {
     if (cursor_.take("″") || cursor_.take('"')) return unit = SheetUnit::inch, true;
     return cursor_.go_to(here), false;
   }
-  /// Whole centimetres are counted up; millimetres where the height is up to 10 cm, then of both sides.
+  /// Returns the interval of a number. Whole centimetres are rounded up; millimetres are rounded up if the height is at
+  /// most 10 cm, for both sides.
   [[nodiscard]] SizeRange range(Number const& number, Number const& height, SheetUnit unit) const {
     double const worth = unit == SheetUnit::cm     ? 10
                          : unit == SheetUnit::mm   ? 1
@@ -122,7 +123,7 @@ class SizeReader {
 
   // -- what is measured ----------------------------------------------------------------------------------------------
 
-  /// Words before a measure, such as `bound to`.
+  /// Reads words before a measure, such as `bound to`.
   Of what() {
     struct Row {
       char const* words;
@@ -135,7 +136,7 @@ class SizeReader {
       if (cursor_.take_word(row.words)) return row.of;
     return Of::book;
   }
-  /// `19 cm`, `20 x 32 cm`, `24-28 cm`, `mm 123x95`.
+  /// Reads `19 cm`, `20 x 32 cm`, `24-28 cm` or `mm 123x95`.
   std::optional<Error> measure(Of of, std::size_t from) {
     cursor_.take_blanks();
     SheetUnit unit{};
@@ -185,7 +186,7 @@ class SizeReader {
     about_ = false;
     return std::nullopt;
   }
-  /// Formats: (4to and 8vo), In-16°. A parenthesis may hold the measure instead.
+  /// Reads formats: (4to and 8vo), In-16°. A parenthesis may contain the measure instead.
   bool formats() {
     auto const from = cursor_.at();
     bool const bracket = cursor_.take('(');
