@@ -56,12 +56,26 @@ TEST_CASE("the trimmed demy octavo leads back to demy, and not to quarto") {
   // whole sheets first, ordered by what was lost in height
   for (std::size_t i = 1; i < octavo.size(); ++i)
     CHECK((octavo[i - 1].origin < octavo[i].origin || octavo[i - 1].loss.height <= octavo[i].loss.height));
-  // every leaf that is listed, put together again, is no larger than its sheet by more than sheets of one name differ
-  for (auto const& origin : leaf_origins(leaf, sizes, limits))
-    for (auto const& one : origin.named)
-      CHECK(origin.least.least.long_side().count() * origin.least.least.short_side().count() *
-                (one.origin == PaperOrigin::cut_half ? 2 : 1) <=
-            one.sheet->sheet().long_side().count() * one.sheet->sheet().short_side().count() * 1.1);
+  // every leaf that is listed, put together again without what binders took, is its sheet: side by side, as many leaves high
+  // and wide as the kind divides it into; and what is gone lies within the limits
+  int listed = 0;
+  for (auto const& origin : leaf_origins(leaf, sizes, limits)) {
+    auto const leaves = origin.shape->leaves;
+    for (auto const& one : origin.named) {
+      ++listed;
+      auto const height = one.loss.height + leaf.height, width = one.loss.width + leaf.width;
+      CHECK(about(height, one.uncut.height));
+      CHECK(about(width, one.uncut.width));
+      auto const sheet = one.sheet->sheet();
+      auto const area = sheet.long_side().count() * sheet.short_side().count();
+      auto const all = leaves * (one.origin == PaperOrigin::cut_half ? 2 : 1);
+      CHECK(height.count() * width.count() * all == doctest::Approx(area).epsilon(1e-9));
+      CHECK(*one.format.leaves_to_sheet() == all);
+      CHECK(one.loss.height / one.uncut.height <= limits.most_height + 1e-12);
+      CHECK(one.loss.height / one.uncut.height >= limits.least - 1e-12);
+    }
+  }
+  CHECK(listed > 5);
 }
 
 TEST_CASE("folios on cut halves of royal: the shape of chancery, chain lines turned") {

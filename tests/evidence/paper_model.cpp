@@ -272,21 +272,50 @@ TEST_CASE("the table of counts is what the books give") {
   CHECK(books.size() == 3922);
   auto const fitted = fitting::fit(books, fitting::starts_of(folder), fitting::assumed_of(folder));
   auto const& table = detail::paper_counts;
-  CHECK(table.tail == doctest::Approx(fitted.tail).epsilon(0.001));
+  // each figure is as near as its last digit allows
+  CHECK(std::abs(table.tail - fitted.tail) < 0.0051);
   for (std::size_t k = 0; k < population_count; ++k) {
-    CHECK(table.populations[k].log_long == doctest::Approx(fitted.populations[k].log_long).epsilon(0.0001));
-    CHECK(table.populations[k].short_variance == doctest::Approx(fitted.populations[k].short_variance).epsilon(0.01));
+    auto const &kept = table.populations[k], &found = fitted.populations[k];
+    CHECK(std::abs(kept.log_long - found.log_long) < 0.000051);
+    CHECK(std::abs(kept.log_short - found.log_short) < 0.000051);
+    CHECK(std::abs(kept.long_variance - found.long_variance) < 0.0000051);
+    CHECK(std::abs(kept.covariance - found.covariance) < 0.0000051);
+    CHECK(std::abs(kept.short_variance - found.short_variance) < 0.0000051);
   }
   REQUIRE(table.sheets.size() == fitted.sheets.size());
   for (std::size_t i = 0; i < fitted.sheets.size(); ++i) {
-    CHECK(table.sheets[i].region == fitted.sheets[i].region);
-    CHECK(std::abs(table.sheets[i].books - fitted.sheets[i].books) < 0.06F);
+    auto const &kept = table.sheets[i], &found = fitted.sheets[i];
+    CHECK(kept.region == found.region);
+    CHECK(kept.year_number == found.year_number);
+    CHECK(kept.group == found.group);
+    CHECK(kept.population == found.population);
+    CHECK(std::abs(kept.books - found.books) < 0.0501F);
   }
   REQUIRE(table.formats.size() == fitted.formats.size());
-  for (std::size_t i = 0; i < fitted.formats.size(); ++i)
+  for (std::size_t i = 0; i < fitted.formats.size(); ++i) {
+    CHECK(table.formats[i].region == fitted.formats[i].region);
+    CHECK(table.formats[i].year_number == fitted.formats[i].year_number);
     for (std::size_t f = 0; f < ranked_leaves.size(); ++f)
       CHECK(static_cast<double>(table.formats[i].share[f]) ==
-            doctest::Approx(static_cast<double>(fitted.formats[i].share[f])).epsilon(0.001));
+            doctest::Approx(static_cast<double>(fitted.formats[i].share[f])).epsilon(0.0006));
+  }
+  for (std::size_t y = 0; y < count_years.size(); ++y)
+    CHECK(table.books[y] == doctest::Approx(fitted.books[y]).epsilon(0.0006));
+}
+
+TEST_CASE("the table of gatherings is that of its file") {
+  std::size_t i = 0;
+  for (auto const& row : fitting::rows_of(folder + "/gatherings.tsv")) {
+    REQUIRE(i < std::size(detail::paper_rows::gatherings));
+    auto const& kept = detail::paper_rows::gatherings[i++];
+    auto const point = row[2].find('.');
+    CHECK(kept.late == (row[0] == "late"));
+    CHECK(int{kept.leaves} == std::stoi(row[1]));
+    CHECK(int{kept.larger} == std::stoi(row[2]));
+    CHECK(int{kept.smaller} == (point == row[2].npos ? 0 : std::stoi(row[2].substr(point + 1))));
+    CHECK(static_cast<double>(kept.share) == doctest::Approx(std::stod(row[3]) / 100).epsilon(1e-6));
+  }
+  CHECK(i == std::size(detail::paper_rows::gatherings));
 }
 
 TEST_CASE("books of one's own move the paper of their formats, and no others") {

@@ -41,7 +41,7 @@ struct Tallies {
 };
 
 /// A leaf's size as the sheet of one kind of leaf that it implies, ready to be asked of each population.
-struct ImpliedSheet {
+struct SizeAsked {
   enum class Known : std::uint8_t { none, both, one, between } known{};
   std::uint8_t side{};                      ///< of one side alone: 0 the long one, 1 the short one
   double log_long{}, log_short{}, length{}; ///< of one side alone its length
@@ -67,7 +67,7 @@ struct ImpliedSheet {
 
 /// Height, width and type page as the densities want them: logarithms of the leaf, without its boards.
 class LogMeasures {
-  ImpliedSheet::Known known_{};
+  SizeAsked::Known known_{};
   double low_{}, height_{}, width_{}, type_{}, fall_{};
   bool has_height_, has_type_;
 
@@ -75,7 +75,7 @@ public:
   /// `tail`: of the losses.
   LogMeasures(LeafEvidence const& seen, double tail, EvidenceParameters const& p)
       : has_height_{seen.height.has_value()}, has_type_{seen.type_height.has_value()} {
-    using enum ImpliedSheet::Known;
+    using enum SizeAsked::Known;
     constexpr double least = 5; // mm; boards leave no less
     auto const boards = p.boards.count() * (seen.of == MeasureOf::leaf ? 0 : seen.of == MeasureOf::binding ? 1 : 0.5);
     auto const step = seen.rounded_up_to.count();
@@ -98,11 +98,11 @@ public:
   [[nodiscard]] double one_side() const { return has_height_ ? height_ : width_; }
 
   /// `uncut`: by how much the leaf would be larger.
-  [[nodiscard]] ImpliedSheet implied(LeafShape const& shape, double uncut) const {
+  [[nodiscard]] SizeAsked implied(LeafShape const& shape, double uncut) const {
     bool const upright = shape.lay.long_side == Axis::left_right; // then the height is of the short side
     auto const to_height = (upright ? shape.log_short : shape.log_long) + uncut;
     auto const to_width = (upright ? shape.log_long : shape.log_short) + uncut;
-    ImpliedSheet sheet{known_, static_cast<std::uint8_t>(upright == has_height_ ? 1 : 0)};
+    SizeAsked sheet{known_, static_cast<std::uint8_t>(upright == has_height_ ? 1 : 0)};
     sheet.log_long = upright ? width_ + to_width : height_ + to_height;
     sheet.log_short = upright ? height_ + to_height : width_ + to_width;
     auto const to = has_height_ ? to_height : to_width;
@@ -122,13 +122,13 @@ public:
   }
   [[nodiscard]] double by_chance(EvidenceParameters const& p) const {
     switch (known_) {
-    case ImpliedSheet::Known::none:
+    case SizeAsked::Known::none:
       return 1;
-    case ImpliedSheet::Known::both:
+    case SizeAsked::Known::both:
       return p.chance.both_sides;
-    case ImpliedSheet::Known::one:
+    case SizeAsked::Known::one:
       return p.chance.one_side;
-    case ImpliedSheet::Known::between:
+    case SizeAsked::Known::between:
       return p.chance.one_side * (one_side() - low_);
     }
     return 1;
