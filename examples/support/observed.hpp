@@ -53,7 +53,7 @@ template <class Cell> class LeafReader {
 public:
   LeafReader(Cell cell, Wrong& wrong, Wrong& doubts) : cell_{cell}, wrong_{wrong}, doubts_{doubts} {}
 
-  void measure(std::string_view name, std::optional<millimetres>& to) {
+  void measure(std::string_view name, bifolium::OptionalLength& to) {
     auto const text = cell_(name);
     if (text.empty()) return;
     if (auto const number = decimal(text); number.value)
@@ -62,7 +62,7 @@ public:
       say(name, text, "a number of millimetres", bifolium::Problem::not_a_fraction);
   }
   /// A measure as catalogues have it, in centimetres. True if it is whole: such are rounded up, others measured.
-  bool centimetres(std::string_view name, std::string_view in_mm, std::optional<millimetres>& to) {
+  bool centimetres(std::string_view name, std::string_view in_mm, bifolium::OptionalLength& to) {
     auto const text = cell_(name);
     if (text.empty()) return false;
     auto const number = decimal(text);

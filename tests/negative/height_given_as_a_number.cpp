@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // A field that may be missing asks for a length too.
-// says g++: could not convert '190' from 'int' to 'std::optional<bifolium::v0::Length<double, bifolium::v0::Millimetre> >'
-// says clang: no viable conversion from 'int' to 'std::optional<millimetres>'
+// says: a bare number is not a length: write 190_mm, 19_cm or millimetres{190}
 #include <bifolium/evidence.hpp>
 using namespace bifolium;
 #ifdef MISUSE

@@ -2,6 +2,7 @@
 #include <bifolium/core/fraction.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/paper/length.hpp>
+#include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/read_length.hpp>
 
 #include "check.hpp"
@@ -86,6 +87,18 @@ TEST_CASE("what is no sum of lengths does not compile") {
   STATIC_CHECK(assigns<millimetres&, inches> && !assigns<millimetres&, double> && !assigns<whole_cm&, whole_mm>);
   STATIC_CHECK(!std::is_convertible_v<double, millimetres> && !std::is_convertible_v<millimetres, double>);
   STATIC_CHECK(!std::is_convertible_v<int, std::optional<millimetres>>);
+  // a length that may be missing is an optional one: lengths of any unit, nothing, another optional
+  OptionalLength height{};
+  CHECK_FALSE(height);
+  height = 19_cm;
+  CHECK(*height == 190_mm);
+  CHECK(height == 190_mm);
+  CHECK(height == OptionalLength{19_cm});
+  CHECK(OptionalLength{} < height);
+  height = std::optional<millimetres>{1_in};
+  CHECK(height->count() == 25.4);
+  height = std::nullopt;
+  CHECK_FALSE(height.has_value());
 }
 
 TEST_CASE("a conversion happens by itself where nothing is lost, and by name where something is") {

@@ -23,6 +23,11 @@ inline namespace v0 {
 /// Example: `infer_format(*observe({.height = 160_mm, .width = 100_mm, .year = 1650})).front().format ==
 /// Format::of(8)`.
 BIFOLIUM_INLINE Inference infer_format(Observation const& observation, Assumptions const& assumed);
+// Compilers show the line of a deleted function, so the sentence is on it.
+// clang-format off
+Inference infer_format(Expected<Observation> const&, auto const&...) = delete; // it may be an error: look first, or write infer_format(*observe(...))
+Inference infer_format(LeafEvidence const&, auto const&...) = delete; // nobody checked it: write infer_format(*observe(evidence))
+// clang-format on
 /// Ranks the formats with the usual assumptions for the year and the place.
 inline Inference infer_format(Observation const& observation) { return infer_format(observation, Assumptions{}); }
 /// Ranks the formats with these shares of formats, whatever the year.

@@ -20,14 +20,14 @@ inline namespace v0 {
 
 /// Measurements of a book. Only `height` is required. If there are several copies, give the tallest.
 struct Measured {
-  millimetres height{};                       ///< height of the leaf; of the lowest volume if volumes differ
-  std::optional<millimetres> width{};         ///< width of the leaf
-  std::optional<millimetres> tallest{};       ///< height of the tallest volume of the set, if volumes differ
-  std::optional<millimetres> binding{};       ///< height of the cover
-  std::optional<millimetres> binding_width{}; ///< width of the cover
-  bool single_sheet{};                        ///< true for a single sheet, whose width is always recorded
+  millimetres height{};           ///< height of the leaf; of the lowest volume if volumes differ
+  OptionalLength width{};         ///< width of the leaf
+  OptionalLength tallest{};       ///< height of the tallest volume of the set, if volumes differ
+  OptionalLength binding{};       ///< height of the cover
+  OptionalLength binding_width{}; ///< width of the cover
+  bool single_sheet{};            ///< true for a single sheet, whose width is always recorded
   /// size when folded, of a sheet that was issued folded and is used unfolded
-  std::optional<millimetres> folded_height{}, folded_width{};
+  OptionalLength folded_height{}, folded_width{};
 };
 
 /// A size in whole units.
