@@ -389,6 +389,7 @@ using bifolium::NumbersOfLeaves;
 using bifolium::Numerals;
 using bifolium::Observation;
 using bifolium::Omitted;
+using bifolium::OptionalLength;
 using bifolium::PageRead;
 using bifolium::PageRun;
 using bifolium::PageSide;
