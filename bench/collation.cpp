@@ -96,7 +96,7 @@ bool count_with_regex(std::string const& text, long& sum) {
     for (std::size_t i = 0; i < digits.size();) {
       auto const c = decode(digits, i);
       auto const raised_figure = superscript_digit(c.value);
-      value = value * 10 + (raised_figure >= 0 ? raised_figure : static_cast<long>(c.value) - '0');
+      value = value * 10 + (raised_figure ? *raised_figure : static_cast<long>(c.value) - '0');
       i += c.bytes;
     }
     return value;

@@ -17,7 +17,7 @@ unit() { # name, header, body of a function
   printf '#include <%s>\nusing namespace bifolium;\n%s\n' "$2" "$3" >"$work/$1.cpp"
 }
 printf '#include <string>\nstd::string kept;\n' >"$work/string.cpp"
-formula='long leaves(std::string_view text) { auto const formula = read_formula(text); return formula ? leaf_count(*formula) : -1; }'
+formula='long leaves(std::string_view text) { auto const formula = read_formula(text); return formula ? formula->leaves() : -1; }'
 format='double share(millimetres height, millimetres width) {
   auto const seen = observe({.height = height, .width = width, .year = 1600});
   return seen ? infer_format(*seen).front().probability : -1; }'

@@ -637,6 +637,7 @@ using bifolium::is_in;
 using bifolium::is_latin_letter;
 using bifolium::is_measure;
 using bifolium::is_quotation_mark;
+using bifolium::is_roman_numeral;
 using bifolium::is_small;
 using bifolium::is_space;
 using bifolium::judge;

@@ -138,9 +138,9 @@ void tell_formes(Attested scheme) {
 /// Leaves of the formula, and its sheets under the format it states or, failing that, the one the leaf argues for.
 void tell_formula(Described const& described) {
   auto const& formula = *described.book.collation;
-  std::cout << "Formula: " << shown(described.book.formula) << "\n  " << leaf_count(formula) << " leaves in "
-            << gathering_count(formula) << (gathering_count(formula) == 1 ? " gathering, " : " gatherings, ")
-            << page_count(formula) << " pages\n";
+  std::cout << "Formula: " << shown(described.book.formula) << "\n  " << formula.leaves() << " leaves in "
+            << formula.gatherings() << (formula.gatherings() == 1 ? " gathering, " : " gatherings, ") << formula.pages()
+            << " pages\n";
   for (auto const& warning : formula.warnings())
     std::cout << "  doubtful, column " << warning.column << ": " << sentence_of(warning) << '\n';
   if (auto const pages = described.extent())
@@ -157,7 +157,7 @@ void tell_formula(Described const& described) {
 
 void tell_edition(Book const& book, Attested scheme) {
   auto const bill = reckon({.scheme = scheme,
-                            .pages = page_count(*book.collation),
+                            .pages = book.collation->pages(),
                             .copies = *book.copies,
                             .overs_percent = book.overs,
                             .ream = book.ream});
@@ -203,7 +203,7 @@ std::string json_of(Described const& described) {
   if (auto const line = described.physical_line(); !line.empty()) lines.text("physical_description", line);
   if (book.collation) lines.text("collation", described.collation());
   all.add("lines", lines.written());
-  if (book.collation) all.number("leaves_of_formula", leaf_count(*book.collation));
+  if (book.collation) all.number("leaves_of_formula", book.collation->leaves());
   if (auto const pages = described.extent()) all.number("pages", pages->pages());
   all.add("agrees", described.audit.agrees() ? "true" : "false");
   auto audit = audit_json(book.title, described.audit);

@@ -41,7 +41,7 @@ void answer(std::string_view text, Dialect dialect) {
               << '\n';
     return;
   }
-  std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << leaf_count(*formula) << '\t';
+  std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << formula->leaves() << '\t';
   if (states_paper(*formula)) std::cout << paper(*formula).sheets.stated;
   std::cout << '\t' << cell_of(write_formula(*formula, Notation::unicode)) << '\t';
   std::string words, problems;

@@ -61,7 +61,7 @@ TEST_CASE("whole numbers and fractions at the ends of 64 bits") {
 }
 
 TEST_CASE("characters, columns, raised figures and what an error keeps") {
-  STATIC_CHECK(superscript_digit(0) == -1 && superscript_digit(0x10FFFF) == -1 && superscript_digit(0xFFFFFFFF) == -1);
+  STATIC_CHECK(!superscript_digit(0) && !superscript_digit(0x10FFFF) && !superscript_digit(0xFFFFFFFF));
   STATIC_CHECK(!is_degree_sign(0) && !is_dash(0) && !is_blank(0));
   STATIC_CHECK(!is_degree_sign(0xFFFFFFFF) && !is_dash(0xFFFFFFFF) && !is_blank(0xFFFFFFFF));
   STATIC_CHECK(column_of("", 0) == 1 && column_of("A⁸", 0) == 1);

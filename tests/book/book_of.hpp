@@ -46,7 +46,7 @@ inline std::optional<Counts> counts_of(Texts const& texts, Letters letters = {},
   if (!texts.formula.empty()) {
     auto const formula = read_formula(texts.formula, {omitted, letters, true});
     if (!formula) return std::nullopt;
-    counts.leaves = leaf_count(*formula);
+    counts.leaves = formula->leaves();
     for (auto const& run : formula->runs())
       for (std::int64_t i = 0; i < run.gatherings; ++i) counts.gatherings.push_back(run.leaves.at(i));
   }

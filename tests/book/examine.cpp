@@ -30,7 +30,7 @@ Audit of_fields(FieldTexts const& fields) { return examine(read_description(fiel
 
 } // namespace
 
-TEST_CASE("two figures changed places") {
+TEST_CASE("two digits were exchanged") {
   auto const audit = examined({"A-H⁸ I⁶", "[12], 182 p.", ""});
   auto const finding = found(audit, FindingId::pages_contradict);
   CHECK(finding.level == Severity::error);
@@ -47,11 +47,11 @@ TEST_CASE("two figures changed places") {
   CHECK(repair.pagination == "[12], 128 p.");
   CHECK(repair.leaves == 70);
   CHECK(repair.share > .8);
-  CHECK(repair.says == "182 for 128 (two figures changed places)");
+  CHECK(repair.says == "182 for 128 (two digits were exchanged)");
   CHECK(!audit.agrees());
 }
 
-TEST_CASE("a gathering is missing where the letters skip") {
+TEST_CASE("a gathering is missing where a letter is skipped") {
   auto const audit = examined({"A-G⁸ I⁴", "136 p.", "68"});
   CHECK(has(audit, FindingId::pages_contradict));
   CHECK(has(audit, FindingId::leaves_contradict));

@@ -25,7 +25,7 @@ std::optional<Texts> written_out(Sound const& row, bool with_leaves) {
   auto const formula = read_formula(row.texts.formula, {row.omitted, {}, true});
   if (!formula || !formula->changes().empty()) return std::nullopt;
   Texts texts{write_signatures(*formula), row.texts.pagination, row.texts.leaves};
-  if (with_leaves && texts.leaves.empty()) texts.leaves = std::to_string(leaf_count(*formula));
+  if (with_leaves && texts.leaves.empty()) texts.leaves = std::to_string(formula->leaves());
   auto const audit = examined(texts);
   if (!audit.agrees()) return std::nullopt;
   return texts;

@@ -33,7 +33,7 @@ TEST_CASE("a note of signatures is a formula with what is stated after it") {
   auto const note = described(
       {.formula = "Collation: 8vo: A-H⁴; 32 leaves: p. [1-2] 3-62 [63-64]; $3(-H3) signed. H4 blank", .leaves = "32"});
   REQUIRE(note.formula);
-  CHECK(leaf_count(note.formula->value) == 32);
+  CHECK(note.formula->value.leaves() == 32);
   REQUIRE(note.pagination);
   CHECK(note.pagination->value.pages() == 64);
   CHECK(note.pagination->column == 34);
@@ -48,7 +48,7 @@ TEST_CASE("a note of signatures is a formula with what is stated after it") {
                     "Signatures (in Greek): A-C⁸ D⁴", "Collation: A-C⁸ D⁴", "[superscript pi]A⁴ A-C⁸"}) {
     INFO(text);
     REQUIRE(described({.formula = text}).formula);
-    CHECK(leaf_count(described({.formula = text}).formula->value) == 28);
+    CHECK(described({.formula = text}).formula->value.leaves() == 28);
   }
 }
 

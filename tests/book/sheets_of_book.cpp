@@ -87,9 +87,10 @@ TEST_CASE("what decides, in words") {
   REQUIRE(book.decides);
   CHECK(book.decides->together == 1);
   CHECK(book.decides->of == 2);
-  CHECK(to_words(book, *book.decides) == "whether A and K are of one sheet (in 1 of 2 ways they are): one fold of the "
-                                         "sheet has the mark in its gutter and the "
-                                         "other has none; a mark in both, or in neither, excludes it");
+  CHECK(to_words(book, *book.decides) ==
+        "whether A and K were printed on one sheet (as in 1 of 2 ways): one fold of the "
+        "sheet has the mark in its gutter and the "
+        "other has none; a mark in both, or in neither, excludes it");
   CHECK(!sheets("4°: A2 B-I4 K2", {{"A", "one", {}}, {"K", "two", {}}}).decides);
   CHECK(!sheets("8°: A-K8").decides);
   CHECK(sheets("8°: A-K8").groupings == 1);

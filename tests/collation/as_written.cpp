@@ -26,7 +26,7 @@ void check(std::initializer_list<Written> all) {
     CHECK(broken_law(one.text, one.dialect) == "");
     auto const formula = read_formula(one.text, one.dialect);
     REQUIRE(formula);
-    CHECK(leaf_count(*formula) == one.leaves);
+    CHECK(formula->leaves() == one.leaves);
     CHECK(write_formula(*formula) == one.written);
     if (one.doubt == Problem::none)
       CHECK(formula->warnings().empty());
@@ -80,7 +80,7 @@ TEST_CASE("Hebrew letters are numbers, and Cyrillic letters an alphabet") { // f
          {"а⁸ 2а–2в⁸", 32, Problem::none, "а⁸ 2а-2в⁸"},
          {"А–К⁸", 80, Problem::alphabet_not_settled, "А-К⁸"}});
   auto const letters = *read_formula("א–ת⁸"); // no book has four hundred gatherings
-  CHECK(leaf_count(letters) == 22 * 8);
+  CHECK(letters.leaves() == 22 * 8);
   CHECK(letters.warnings()[0].problem == Problem::alphabet_not_settled);
   IdealCopy const book{letters};
   CHECK(book.leaf_number(read_reference(book, "ת8")->leaf) == 176);

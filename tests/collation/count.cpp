@@ -49,16 +49,16 @@ TEST_CASE("counting equals counting every gathering by its letter") { // constru
     CHECK(count_formula("[" + text + "] (seen)")->leaves == leaves);
     auto const formula = read_formula(text);
     REQUIRE_MESSAGE(formula, text);
-    CHECK(leaf_count(*formula) == leaves);
+    CHECK(formula->leaves() == leaves);
   }
 }
 
 TEST_CASE("what looks plain but is doubtful still gets its warning") { // constructed
-  CHECK(count_formula("A7")->warnings == 1);                           // odd
-  CHECK(count_formula("A-A8")->warnings == 1);                         // a run of one
-  CHECK(count_formula("A-J8")->warnings == 1);                         // J in 23 letters
-  CHECK(count_formula("B8 A8")->warnings == 1);                        // backwards
-  CHECK(count_formula("A8; A8")->warnings == 0);                       // a new part
+  CHECK(count_formula("A7")->warning_count == 1);                      // odd
+  CHECK(count_formula("A-A8")->warning_count == 1);                    // a run of one
+  CHECK(count_formula("A-J8")->warning_count == 1);                    // J in 23 letters
+  CHECK(count_formula("B8 A8")->warning_count == 1);                   // backwards
+  CHECK(count_formula("A8; A8")->warning_count == 0);                  // a new part
   CHECK(count_formula("A8(-A9)").error().problem == Problem::no_such_leaf);
   CHECK(count_formula("A8(-A1)(-A1)").error().problem == Problem::leaf_changed_twice);
   CHECK(count_formula("A8(-B1)").error().problem == Problem::no_such_gathering);

@@ -22,7 +22,7 @@ void check(Answer const& answer, Dialect dialect) {
   CAPTURE(answer.text);
   auto const formula = read_formula(answer.text, dialect);
   REQUIRE(formula);
-  CHECK(leaf_count(*formula) == answer.leaves);
+  CHECK(formula->leaves() == answer.leaves);
   bool told = answer.doubt == Problem::none ? formula->warnings().empty() : false;
   for (auto const& warning : formula->warnings()) told = told || warning.problem == answer.doubt;
   CHECK(told);
@@ -80,7 +80,7 @@ TEST_CASE("A leaf that is gone cannot go again, however many are") {
   for (int k = 2; k <= 8; ++k)
     for (char const* letter : {"B", "C", "D", "E", "F", "G", "H", "I", "K", "L", "M", "N"})
       many += ", " + (letter + std::to_string(k));
-  CHECK(leaf_count(*read_formula(many + ")")) == 23 * 8 - 1 - 84);
+  CHECK((*read_formula(many + ")")).leaves() == 23 * 8 - 1 - 84);
   CHECK(read_formula(many + ", A1)").error().problem == Problem::leaf_changed_twice);
 }
 
@@ -90,13 +90,13 @@ TEST_CASE("A change may name a gathering however far back it is") {
   auto const formula = read_formula(text + " (Z1+1)");
   REQUIRE(formula);
   CHECK(formula->changes().back().gathering() == GatheringAt{0, 0});
-  CHECK(count_formula(text + " (Z1+1)")->leaves == leaf_count(*formula));
+  CHECK(count_formula(text + " (Z1+1)")->leaves == formula->leaves());
 }
 
 TEST_CASE("Volumes are parts with leaves of their own") {
   auto const formula = read_formula("v. 1, [A]2 B-K12 L4; v. 2, [A]2 B-K12 L10.", dialects::stc);
   REQUIRE(formula);
-  CHECK(leaf_count(*formula) == 234);
+  CHECK(formula->leaves() == 234);
   REQUIRE(formula->parts().size() == 2);
   CHECK(formula->parts()[0].label == "v. 1");
   CHECK(formula->parts()[0].leaves == 114);
@@ -136,12 +136,12 @@ TEST_CASE("What follows the gatherings is not read as gatherings") {
     auto const formula = read_formula(std::string{"8°: A–H⁸ I⁶"} + after);
     CAPTURE(after);
     REQUIRE(formula);
-    CHECK(leaf_count(*formula) == 70);
+    CHECK(formula->leaves() == 70);
     CHECK(!formula->tail().empty());
   }
   // Early Novels Database, text of the 3xx fields whose raised figures were lost
-  CHECK(leaf_count(*read_formula("A-HÛp4Ûs IÛp2Ûs .")) == 34);
-  CHECK(leaf_count(*read_formula("[pi][superscript 2]1-20[superscript 6].", dialects::stc)) == 122);
+  CHECK((*read_formula("A-HÛp4Ûs IÛp2Ûs .")).leaves() == 34);
+  CHECK((*read_formula("[pi][superscript 2]1-20[superscript 6].", dialects::stc)).leaves() == 122);
 }
 
 TEST_CASE("what follows the gatherings is handed over by its place") {
@@ -170,7 +170,7 @@ TEST_CASE("formulas as cataloguers write them are right, refused or doubted, and
     ++rows;
     CHECK(broken_law(row[1], dialects::strict) == "");
     if (!formula) continue;
-    bool const same = std::to_string(leaf_count(*formula)) == row[0];
+    bool const same = std::to_string(formula->leaves()) == row[0];
     CHECK((same || !formula->warnings().empty()));
     right += same ? 1 : 0;
   }

@@ -22,12 +22,12 @@ inline std::string broken_law(std::string const& text, bifolium::Dialect dialect
     if (!(formula.error() == count.error())) return "two errors: " + text;
     return points_into(formula.error()) ? "" : "the error is not in the text: " + text;
   }
-  if (leaf_count(*formula) != count->leaves || gathering_count(*formula) != count->gatherings)
-    return "two counts: " + text;
-  if (static_cast<std::int64_t>(formula->warnings().size()) != count->warnings) return "two numbers of doubts: " + text;
+  if (formula->leaves() != count->leaves || formula->gatherings() != count->gatherings) return "two counts: " + text;
+  if (static_cast<std::int64_t>(formula->warnings().size()) != count->warning_count)
+    return "two numbers of doubts: " + text;
   for (auto const& warning : formula->warnings())
     if (!points_into(warning)) return "a doubt is not in the text: " + text;
-  if (gathering_count(*formula) < 10'000) {
+  if (formula->gatherings() < 10'000) {
     IdealCopy const book{*formula};
     std::int64_t leaves = 0;
     for (auto const gathering : book.gatherings()) leaves += gathering.leaves;
@@ -47,7 +47,7 @@ inline std::string broken_law(std::string const& text, bifolium::Dialect dialect
     auto const again = read_formula(written, dialect);
     if (!again) return "what was written cannot be read: " + text + " -> " + written;
     if (!(*again == *formula)) return "what was written reads as another formula: " + text + " -> " + written;
-    if (leaf_count(*again) != count->leaves) return "what was written has other leaves: " + text + " -> " + written;
+    if (again->leaves() != count->leaves) return "what was written has other leaves: " + text + " -> " + written;
     if (write_formula(*again, notation) != written) return "no fixed point: " + text + " -> " + written;
   }
   if (states_paper(*formula)) {

@@ -25,6 +25,18 @@ void check_consistent(std::string const& text, Dialect dialect) { CHECK(broken_l
 
 } // namespace
 
+TEST_CASE("a formula is a range of its runs, and counts its leaves, pages and gatherings") {
+  auto const formula = *read_formula("8\u00b0: \u03c0\u00b2 A-K\u2078 L\u2074(-L4) (L3+\u03c71)"); // constructed
+  std::int64_t runs = 0, leaves = 0, gatherings = 0;
+  for (Run const& run : formula) ++runs, leaves += run.leaf_total(), gatherings += run.gatherings;
+  CHECK(runs == 3);
+  CHECK(leaves == 86);
+  CHECK(formula.leaves() == 86); // one deleted, one inserted
+  CHECK(formula.pages() == 172);
+  CHECK(gatherings == 12);
+  CHECK(formula.gatherings() == 12);
+}
+
 TEST_CASE("worked examples of the manuals and of cataloguers") {
   // tests/data/collation_examples.tsv names the source of each; "constructed" ones are regression
   std::map<std::string, int> told;
@@ -35,7 +47,7 @@ TEST_CASE("worked examples of the manuals and of cataloguers") {
     ++told[row[2]];
     if (row[2] == "leaves") {
       REQUIRE(formula);
-      CHECK(leaf_count(*formula) == std::stoll(row[4]));
+      CHECK(formula->leaves() == std::stoll(row[4]));
     } else if (row[2] != "inconsistent") { // those contradict a total that stands elsewhere
       CHECK((!formula || !formula->warnings().empty()));
     }
@@ -103,7 +115,7 @@ TEST_CASE("one formula in several notations") {
     CAPTURE(text);
     auto const back = read_formula(text);
     REQUIRE(back);
-    CHECK(leaf_count(*back) == leaf_count(formula));
+    CHECK(back->leaves() == formula.leaves());
   }
 }
 
@@ -127,7 +139,7 @@ TEST_CASE("each way to write a formula is read, doubted or refused") { // regres
       CHECK(std::to_string(formula.error().column) == row[4]);
       continue;
     }
-    CHECK(std::to_string(leaf_count(*formula)) == row[2]);
+    CHECK(std::to_string(formula->leaves()) == row[2]);
     std::string doubts;
     for (auto const& warning : formula->warnings())
       doubts += (doubts.empty() ? "" : ",") + std::to_string(static_cast<int>(warning.problem));
@@ -179,16 +191,16 @@ TEST_CASE("what runs together is refused or doubted, and says how it should be w
     for (auto const& warning : formula->warnings())
       told = told || (warning.problem == problem && warning.column == column);
     CHECK(told);
-    CHECK(count_formula(text, dialects::bmc)->leaves == leaf_count(*formula));
+    CHECK(count_formula(text, dialects::bmc)->leaves == formula->leaves());
   }
 }
 
 TEST_CASE("signatures of two characters may be doubled") {
   // `)(` is one signature of two characters (Penn record of a book of 1598)
   auto const formula = *read_formula(")(⁴ 2)(⁴ A-Z⁸");
-  CHECK(leaf_count(formula) == 192);
+  CHECK(formula.leaves() == 192);
   CHECK(write_formula(formula) == ")(⁴ 2)(⁴ A-Z⁸");
-  CHECK(leaf_count(*read_formula("A8(-A2)(-A3) B8", dialects::bmc)) == 14);
+  CHECK((*read_formula("A8(-A2)(-A3) B8", dialects::bmc)).leaves() == 14);
 }
 
 TEST_CASE("marks in quotation marks may be those of leaves, or hold their count") { // common practice, no source
@@ -196,7 +208,7 @@ TEST_CASE("marks in quotation marks may be those of leaves, or hold their count"
   auto const text = "2°: πA⁶(πA1+1, πA5+1.2) A-B⁶; x⁴ 'gg3.4'(±'gg3') 'Gg⁶' 2H⁶";
   auto const formula = read_formula(text);
   REQUIRE(formula);
-  CHECK(leaf_count(*formula) == 39);
+  CHECK(formula->leaves() == 39);
   CHECK(write_formula(*formula) == "2°: πA⁶(πA1+1, πA5+1.2) A-B⁶; x⁴ \"gg3.4\"(±\"gg3.4\"1) \"Gg\"⁶ 2H⁶");
   auto const* const pair = formula->changes().at(1).insertion();
   REQUIRE(pair);
@@ -206,14 +218,14 @@ TEST_CASE("marks in quotation marks may be those of leaves, or hold their count"
   REQUIRE(cancel);
   CHECK(cancel->leaf == 1);
   CHECK(!cancel->of_fold);
-  CHECK(leaf_count(*read_formula("A⁶(A5+1,2) B⁴")) == 12);
-  CHECK(leaf_count(*read_formula("A⁶(A1+1,2+1) B⁴")) == 12); // one behind the first leaf, one behind the second
-  CHECK(leaf_count(*read_formula("A⁸ 'c3' B⁸")) == 17);
-  CHECK(leaf_count(*read_formula("A⁸ 'c9.10.11'(-'c10') B⁸")) == 18);
+  CHECK((*read_formula("A⁶(A5+1,2) B⁴")).leaves() == 12);
+  CHECK((*read_formula("A⁶(A1+1,2+1) B⁴")).leaves() == 12); // one behind the first leaf, one behind the second
+  CHECK((*read_formula("A⁸ 'c3' B⁸")).leaves() == 17);
+  CHECK((*read_formula("A⁸ 'c9.10.11'(-'c10') B⁸")).leaves() == 18);
   // neither is a list of leaves that follow one another, nor is the second figure a count inside
   CHECK(read_formula("A⁴ 'gg3.5' B⁴").error().problem == Problem::no_leaf_count);
   CHECK(read_formula("A⁴ 'gg.4' B⁴").error().problem == Problem::no_leaf_count);
-  CHECK(leaf_count(*read_formula("A⁴ 'gg⁶'⁴ B⁴")) == 12);
+  CHECK((*read_formula("A⁴ 'gg⁶'⁴ B⁴")).leaves() == 12);
   for (char const* one : {text, "A⁸ 'c9.10.11'(-'c10') B⁸", "A⁴(A1+1.2+1) B⁴", "A⁴(A3+1.2.3, A4+1)", "A⁴(A2+1,2, A4+1)",
                           "A⁴(A1+1,2+1)", "A⁴ 'gg⁶'⁴", "['gg3.4'] A⁸", "[\"-2\""})
     for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
@@ -225,20 +237,20 @@ TEST_CASE(
     auto const formula = read_formula(text);
     CAPTURE(text);
     REQUIRE(formula);
-    CHECK(leaf_count(*formula) == leaves);
+    CHECK(formula->leaves() == leaves);
     REQUIRE(formula->warnings().size() == 1);
     CHECK(formula->warnings()[0].problem == Problem::place_not_stated);
     check_consistent(text, dialects::strict);
   }
   CHECK(read_formula("A²⁻³").error().problem == Problem::no_such_leaf);
-  CHECK(leaf_count(*read_formula("A-K⁸⁺ L⁴")) == 84); // imperfect
+  CHECK((*read_formula("A-K⁸⁺ L⁴")).leaves() == 84); // imperfect
 }
 
 TEST_CASE("a change behind words about another leaf is one") { // common practice, no source
-  CHECK(leaf_count(*read_formula("8°: A⁸(A1 blank, –A8) B⁸")) == 15);
-  CHECK(leaf_count(*read_formula("A⁸(A1 blank; -A7.8) B⁸")) == 14);
-  CHECK(leaf_count(*read_formula("A⁸ B⁸(B7–8 blank)")) == 16);
-  CHECK(leaf_count(*read_formula("A⁸ B⁸(B1 stained, - and torn)")) == 16);
+  CHECK((*read_formula("8°: A⁸(A1 blank, –A8) B⁸")).leaves() == 15);
+  CHECK((*read_formula("A⁸(A1 blank; -A7.8) B⁸")).leaves() == 14);
+  CHECK((*read_formula("A⁸ B⁸(B7–8 blank)")).leaves() == 16);
+  CHECK((*read_formula("A⁸ B⁸(B1 stained, - and torn)")).leaves() == 16);
   for (char const* one :
        {"8°: A⁸(A1 blank, –A8) B⁸", "A⁸(A1 blank; ±A7.8, A3 torn)", "A⁸(A1 <-B1)", "υ-χ⁸(χ2=A1)", "A⁸ ↄ⁸"})
     for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) check_consistent(one, dialect);
@@ -250,7 +262,7 @@ TEST_CASE(
                             "(two leaves inserted)", "(C8 fehlt)", "(C9 wanting)"}) {
     auto const formula = *read_formula(std::string{"A-C⁸"} + words);
     CAPTURE(words);
-    CHECK(leaf_count(formula) == 24);
+    CHECK(formula.leaves() == 24);
     REQUIRE(formula.warnings().size() == 1);
     CHECK(formula.warnings()[0].problem == Problem::text_not_read);
   }
@@ -259,8 +271,8 @@ TEST_CASE(
 }
 
 TEST_CASE("symbols printed in parentheses, and )( doubled, are signatures") { // common practice, no source
-  CHECK(leaf_count(*read_formula("4°: (*)⁴ (**)⁴ A-Z⁴")) == 100);
-  CHECK(leaf_count(*read_formula("4°: )(⁴ )()(⁴ A-Z⁴")) == 100);
+  CHECK((*read_formula("4°: (*)⁴ (**)⁴ A-Z⁴")).leaves() == 100);
+  CHECK((*read_formula("4°: )(⁴ )()(⁴ A-Z⁴")).leaves() == 100);
   CHECK(write_formula(*read_formula(")(⁴ )()(⁴ )()()(²")) == ")(⁴ 2)(⁴ 3)(²");
   CHECK((*read_formula("A⁴(*) B⁴")).warnings().size() == 1); // without a count: words
   for (char const* one : {"(*)⁴ (**)⁴(−(**)4) A⁸", ")(⁴ )()(⁴(-)()(4)", "A⁸ (§)² (¶¶)4"})
@@ -327,7 +339,7 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
   CHECK(read_formula(std::string_view{"A-B8\0C8", 7}).error().problem == Problem::not_utf8);
   CHECK(read_formula("A8(of \xFF)").error().problem == Problem::not_utf8);
   CHECK(read_formula("[A-B8 [C-D8] E8]", dialects::bmc).error().problem == Problem::bracket_not_closed);
-  CHECK(leaf_count(*read_formula("*² 2*⁴(-2*4) A⁸")) == 13); // leaf 4 of 2*, not leaf 2
+  CHECK((*read_formula("*² 2*⁴(-2*4) A⁸")).leaves() == 13); // leaf 4 of 2*, not leaf 2
   CHECK(write_formula(*read_formula("A⁸ B⁸(B2=C1,-B3) C⁸[=[A]2, B5]")) == "A⁸ B⁸(B2=C1, −B3) C⁸[=A2,B5]");
   CHECK(write_formula(*read_formula("A-D⁸(±D2, D3 blank)")) == "A-D⁸(±D2; D3 blank)"); // one cancel and a remark
   CHECK(write_formula(*read_formula("A-D⁸(−D2, D3 and D4)")) == "A-D⁸(−D2,3,4)");
@@ -335,5 +347,5 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
   CHECK((*read_formula("α*⁶ A⁸")).runs().size() == 2);
   // names without brackets are found again, though they begin as a signature does
   CHECK(write_formula(*read_formula("cross⁸ leaf⁸ A⁸(−leaf2)")) == "[cross]⁸ [leaf]⁸ A⁸(−[leaf]2)");
-  CHECK(leaf_count(*read_formula("A⁸ [par.]⁸ [$3 (−[par.]2) signed]")) == 16);
+  CHECK((*read_formula("A⁸ [par.]⁸ [$3 (−[par.]2) signed]")).leaves() == 16);
 }

@@ -34,7 +34,7 @@ TEST_CASE("ill-formed sequences are one malformed byte") {
 TEST_CASE("raised digits come from three blocks") {
   // The Unicode Standard: U+00B2, U+00B3, U+00B9 (Latin-1 Supplement); U+2070, U+2074-2079 (Superscripts)
   STATIC_CHECK(superscript_digit(U'\u00B2') == 2 && superscript_digit(U'\u00B9') == 1);
-  STATIC_CHECK(superscript_digit(U'\u2078') == 8 && superscript_digit(U'\u2071') == -1);
+  STATIC_CHECK(superscript_digit(U'\u2078') == 8 && !superscript_digit(U'\u2071'));
   for (int digit = 0; digit < 10; ++digit) CHECK(superscript_digit(superscript(digit)) == digit);
 }
 

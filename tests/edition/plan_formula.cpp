@@ -53,8 +53,8 @@ TEST_CASE("a plan and its formula take the same paper, in every scheme") {
             REQUIRE(set_down);
             auto const formula = read_formula(*set_down);
             REQUIRE(formula);
-            REQUIRE(leaf_count(*formula) == plan.leaves());
-            REQUIRE(gathering_count(*formula) == plan.gatherings);
+            REQUIRE(formula->leaves() == plan.leaves());
+            REQUIRE(formula->gatherings() == plan.gatherings);
             REQUIRE(paper(*formula).sheets.stated == plan.sheets_a_copy());
             REQUIRE(write_formula(*formula) == *set_down);
             ++formulas;

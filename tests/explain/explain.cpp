@@ -86,7 +86,7 @@ TEST_CASE("a ranking says what speaks for the first, what parts it from the next
   CHECK(says(sure, "For quarto: "));
   CHECK(says(sure, "Against it: no evidence that counts."));
   CHECK(says(sure, "chain lines horizontal, the mark in the gutter."));
-  CHECK(says(sure, "What parts it from octavo most: chain lines; octavo would have chain lines vertical."));
+  CHECK(says(sure, "What separates it from octavo most: chain lines; octavo would have chain lines vertical."));
 
   // Constructed: a folio by its size, with the chain lines of a quarto. What was seen must not be passed over.
   LeafEvidence const odd{.height = 420_mm, .width = 290_mm, .chain_lines = ChainLines::horizontal, .year = 1480};
@@ -99,5 +99,5 @@ TEST_CASE("a ranking says what speaks for the first, what parts it from the next
 TEST_CASE("where no evidence was seen, that is said") {
   auto const told = explain_ranking(infer_format(*observe({})));
   CHECK(says(told, ": only how common it was.\n"));
-  CHECK(says(told, "No evidence parts it from "));
+  CHECK(says(told, "No evidence separates it from "));
 }

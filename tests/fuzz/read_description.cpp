@@ -59,7 +59,7 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
         if (repair.letters) dialect.letters = *repair.letters;
         auto const formula = read_formula(*repair.formula, dialect);
         must(bool{formula}, "a repaired formula that cannot be read", all + "\n-> " + *repair.formula);
-        must(leaf_count(*formula) == repair.leaves, "another number of leaves", all + "\n-> " + *repair.formula);
+        must(formula->leaves() == repair.leaves, "another number of leaves", all + "\n-> " + *repair.formula);
       }
     }
     if (repair.pagination)

@@ -41,7 +41,7 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
   if (book.copies && book.scheme) {
     Edition edition;
     edition.scheme = *book.scheme;
-    edition.pages = book.collation ? 2 * leaf_count(*book.collation) : 16;
+    edition.pages = book.collation ? 2 * book.collation->leaves() : 16;
     edition.copies = *book.copies;
     edition.overs_percent = book.overs;
     edition.ream = book.ream;

@@ -306,12 +306,36 @@ template struct Trivial<PageRead, 8, regular>;
 
 } // namespace
 
+// A temporary gives what it holds by value, or not at all; what has a name gives a reference.
+template <class T>
+concept GivesRuns = requires(T&& value) {
+  static_cast<T&&>(value).runs();
+};
+static_assert(std::same_as<decltype(std::declval<Formula const&>().runs()), std::vector<Run> const&>);
+static_assert(std::same_as<decltype(std::declval<Formula>().runs()), std::vector<Run>>);
+static_assert(std::same_as<decltype(std::declval<Formula>().changes()), std::vector<Change>>);
+static_assert(std::same_as<decltype(std::declval<Formula>().warnings()), std::vector<Error>>);
+static_assert(std::same_as<decltype(std::declval<Formula>().tail()), std::string>);
+static_assert(std::same_as<decltype(std::declval<Pagination>().warnings()), std::vector<Error>>);
+static_assert(std::same_as<decltype(std::declval<Signing>().warnings()), std::vector<Error>>);
+static_assert(std::same_as<decltype(std::declval<StatedDate>().warnings()), std::vector<Error>>);
+static_assert(std::same_as<decltype(std::declval<StatedPlace>().places()), std::vector<Place>>);
+static_assert(GivesRuns<IdealCopy const&> && !GivesRuns<IdealCopy>);
+
 // What is walked through is a range of the standard, in the kind that its users may count on.
 static_assert(std::ranges::forward_range<SheetSizes> && std::ranges::common_range<SheetSizes>);
 static_assert(std::forward_iterator<SheetSizes::iterator>);
 static_assert(std::same_as<std::ranges::range_reference_t<SheetSizes>, SheetSize const&>);
 static_assert(std::ranges::forward_range<IdealCopy::Gatherings> && std::ranges::common_range<IdealCopy::Gatherings>);
 static_assert(std::ranges::forward_range<IdealCopy const&> && std::ranges::common_range<IdealCopy const&>);
+static_assert(std::ranges::forward_range<Gathering<> const> && std::ranges::forward_range<Gathering<8> const>);
+static_assert(std::same_as<std::ranges::range_value_t<Gathering<8>>, Leaf<8>>);
+static_assert(std::ranges::contiguous_range<Formula const> && std::ranges::sized_range<Formula const>);
+static_assert(std::same_as<std::ranges::range_reference_t<Formula const>, Run const&>);
+static_assert(std::ranges::contiguous_range<Scheme const>);
+static_assert(std::same_as<std::ranges::range_reference_t<Scheme const>, Step const&>);
+static_assert(std::ranges::forward_range<Fold<> const> && std::ranges::forward_range<Fold<8> const>);
+static_assert(std::ranges::forward_range<decltype(Attested::all())>);
 static_assert(std::ranges::contiguous_range<FormeView> && std::ranges::sized_range<FormeView>);
 static_assert(std::ranges::contiguous_range<PeriodBounds> && std::ranges::sized_range<PeriodBounds>);
 static_assert(std::ranges::contiguous_range<std::span<LeafShape const>> &&
@@ -339,7 +363,7 @@ TEST_CASE("leaves of a book, references and short texts are found again in hashe
   auto const formula = read_formula("8°: A–K⁸ L⁴");
   std::unordered_set<LeafOfBook> leaves;
   std::unordered_set<Reference> pages;
-  for (std::int64_t n = 1; n <= leaf_count(*formula); ++n) {
+  for (std::int64_t n = 1; n <= formula->leaves(); ++n) {
     auto const leaf = IdealCopy{*formula}.leaf_of_number(n);
     REQUIRE(leaf);
     leaves.insert(*leaf);

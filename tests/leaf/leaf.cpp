@@ -31,6 +31,23 @@ TEST_CASE("what must not be compared does not compile") {
   STATIC_CHECK(!comparable<Leaf<8>, Gathering<8>> && !comparable<PageSide<8>, Leaf<8>>);
 }
 
+// A gathering is a range of its leaves, whether its size is known while compiling or when run (constructed).
+TEST_CASE("a gathering is walked through leaf by leaf") {
+  STATIC_CHECK([] {
+    int sum = 0;
+    for (auto const leaf : Gathering<8>{}) sum = sum * 10 + leaf.number();
+    return sum;
+  }() == 12345678);
+  for (int size : {1, 2, 5, 8, 4096}) {
+    int expected = 0;
+    for (auto const leaf : Gathering(size)) {
+      CHECK(leaf.number() == ++expected);
+      CHECK(leaf.leaves() == size);
+    }
+    CHECK(expected == size);
+  }
+}
+
 TEST_CASE("pages side by side on a bifolium add up to twice the leaves and one") {
   // Savage, Dictionary of the Art of Printing (1841), s.v. Imposing, p. 329:
   // 5 folio, 9 quarto, 17 octavo, 25 twelves, 33 sixteens, 37 eighteens

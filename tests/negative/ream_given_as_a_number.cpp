@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: a ream has no number of sheets by itself: write reams::of_500, or ReamCount{500, 25}
+// says: a ream has no fixed number of sheets: write reams::of_500, or ReamCount{500, 25}
 #include <bifolium/edition.hpp>
 using namespace bifolium;
 #ifdef MISUSE

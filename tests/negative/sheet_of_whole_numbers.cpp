@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// says: a sheet is made of lengths that can be parted without loss
+// says: a sheet is made of lengths that can be divided without loss
 #include <bifolium/paper.hpp>
 using namespace bifolium;
 #ifdef MISUSE

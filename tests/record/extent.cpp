@@ -60,13 +60,13 @@ TEST_CASE("Formulas that contradict their extent are told apart") {
     INFO(book.formula);
     auto const formula = read_formula(book.formula);
     REQUIRE(formula);
-    CHECK(leaf_count(*formula) == book.leaves);
+    CHECK(formula->leaves() == book.leaves);
     CHECK(compare_extent(*formula, *read_extent(book.extent))->verdict == ExtentAgrees::contradicts);
     // the same where the pages follow the formula: reported, and the formula is left as it is
     if (!std::string_view{book.extent}.starts_with("pp.")) continue;
     auto const whole = read_formula(std::string{book.formula} + "; " + book.extent);
     REQUIRE(whole);
-    CHECK(leaf_count(*whole) == book.leaves);
+    CHECK(whole->leaves() == book.leaves);
     auto const compared = compare_stated_pages(*whole);
     REQUIRE(compared);
     CHECK(compared->verdict == ExtentAgrees::contradicts);

@@ -62,7 +62,7 @@ TEST_CASE("signatures as the rules write them") {
            Example{"Signatures: A⁸ B–O⁸ P⁴.", 116},
        }) {
     INFO(example.text);
-    CHECK(leaf_count(note(example.text).formula) == example.leaves);
+    CHECK(note(example.text).formula.leaves() == example.leaves);
   }
   CHECK(note("Signatures (in Hebrew numerals): 1-32⁴").script == "in Hebrew numerals");
   CHECK(note("Signatures: A⁸").script.empty());
@@ -71,7 +71,7 @@ TEST_CASE("signatures as the rules write them") {
 TEST_CASE("a full note has the formula, the pages and the signing") {
   // DCRMR 6.215.44.9 (7B9.12)
   auto const full = note("Collation: 8vo: A-H⁴; 32 leaves: p. [1-2] 3-62 [63-64]; $3(-H3) signed. H4 blank");
-  CHECK(leaf_count(full.formula) == 32);
+  CHECK(full.formula.leaves() == 32);
   CHECK(full.formula.format() == Format::of(8));
   REQUIRE(full.pages);
   CHECK(full.pages->pages() == 64);

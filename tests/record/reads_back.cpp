@@ -211,17 +211,17 @@ TEST_CASE("notes of signatures, statements of signing and collation lines read b
     INFO(note);
     auto const read = read_signature_note(note);
     REQUIRE(read);
-    CHECK(leaf_count(read->formula) == leaf_count(plain));
+    CHECK(read->formula.leaves() == plain.leaves());
     CHECK(read->formula.runs() == plain.runs());
     for (auto notation : {Notation::unicode, Notation::caret})
-      CHECK(leaf_count(read_signature_note(signatures_note(plain, notation))->formula) == leaf_count(plain));
+      CHECK(read_signature_note(signatures_note(plain, notation))->formula.leaves() == plain.leaves());
 
     auto const pages = statement(random);
     auto const line = collation_line(plain, {*how, *read_pagination(pages.text)});
     INFO(line);
     auto const whole = read_formula(line);
     REQUIRE(whole);
-    CHECK(leaf_count(*whole) == leaf_count(plain));
+    CHECK(whole->leaves() == plain.leaves());
     CHECK(whole->format() == plain.format());
     CHECK(*signing_of(*whole) == *how);
     CHECK(pagination_of(*whole)->pages() == pages.pages);

@@ -46,7 +46,7 @@ inline void take_size(Description const& book, LeafEvidence& seen) {
   if (book.material) seen.material = book.material->value;
   if (book.gatherings)
     seen.gathering_leaves = book.gatherings->value;
-  else if (book.formula && gathering_count(book.formula->value) > 2)
+  else if (book.formula && book.formula->value.gatherings() > 2)
     seen.gathering_leaves = detail::main_leaves(detail::shape_of(book.formula->value));
   if (book.year) seen.year = {book.year->value.from, book.year->value.to};
   if (book.place) seen.place = book.place->value;

@@ -59,8 +59,8 @@ inline std::optional<Error> take_evidence(Formula const& formula, std::vector<Re
 /// Says in words what to look at: `A and K: a sheet of 4° has one mark, on one fold of its two: look for it in both`.
 [[nodiscard]] inline std::string to_words(SheetsOfBook const& book, SheetQuestion const& question) {
   auto const &first = book.units[question.first].name, &second = book.units[question.second].name;
-  std::string words = "whether " + first + " and " + second + " are of one sheet (in " +
-                      std::to_string(question.together) + " of " + std::to_string(question.of) + " ways they are): ";
+  std::string words = "whether " + first + " and " + second + " were printed on one sheet (as in " +
+                      std::to_string(question.together) + " of " + std::to_string(question.of) + " ways): ";
   switch (book.leaves_to_sheet) {
   case 2:
     return words + "one leaf of the two has the mark, the other has not";

@@ -12,9 +12,9 @@ inline namespace v0 {
 
 /// The totals of a formula.
 struct FormulaCount {
-  std::int64_t leaves{};     ///< leaves of the ideal copy
-  std::int64_t gatherings{}; ///< gatherings, without inserted ones
-  std::int64_t warnings{};   ///< number of warnings; read_formula gives the warnings
+  std::int64_t leaves{};        ///< leaves of the ideal copy
+  std::int64_t gatherings{};    ///< gatherings, without inserted ones
+  std::int64_t warning_count{}; ///< number of warnings; read_formula gives the warnings
 
   /// Returns the number of pages, two for each leaf.
   [[nodiscard]] constexpr std::int64_t pages() const noexcept { return 2 * leaves; }

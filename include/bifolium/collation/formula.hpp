@@ -53,7 +53,7 @@ public:
 
   /// Returns the runs, in the order of the book.
   [[nodiscard]] std::vector<Run> const& runs() const& noexcept BIFOLIUM_LIFETIMEBOUND { return runs_; }
-  /// Returns a value, because the formula is a temporary.
+  /// Returns the runs of a temporary formula by value.
   [[nodiscard]] std::vector<Run> runs() && { return static_cast<std::vector<Run>&&>(runs_); }
   /// Returns the parts, which together have all runs. A formula that is not divided has one part.
   [[nodiscard]] std::vector<FormulaPart> parts() const {
@@ -62,19 +62,19 @@ public:
   }
   /// Returns the changes, in the order of the text.
   [[nodiscard]] std::vector<Change> const& changes() const& noexcept BIFOLIUM_LIFETIMEBOUND { return changes_; }
-  /// Returns a value, because the formula is a temporary.
+  /// Returns the changes of a temporary formula by value.
   [[nodiscard]] std::vector<Change> changes() && { return static_cast<std::vector<Change>&&>(changes_); }
   /// Returns the way in which each change was written.
   [[nodiscard]] std::vector<ChangeForm> const& change_forms() const& noexcept BIFOLIUM_LIFETIMEBOUND { return forms_; }
-  /// Returns a value, because the formula is a temporary.
+  /// Returns the change forms of a temporary formula by value.
   [[nodiscard]] std::vector<ChangeForm> change_forms() && { return static_cast<std::vector<ChangeForm>&&>(forms_); }
   /// Returns the words of the notes, to which Note::words points.
   [[nodiscard]] std::vector<std::string> const& notes() const& noexcept BIFOLIUM_LIFETIMEBOUND { return notes_; }
-  /// Returns a value, because the formula is a temporary.
+  /// Returns the words of the notes of a temporary formula by value.
   [[nodiscard]] std::vector<std::string> notes() && { return static_cast<std::vector<std::string>&&>(notes_); }
   /// Returns the doubts, with columns. `message` makes a sentence of each.
   [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
-  /// Returns a value, because the formula is a temporary.
+  /// Returns the doubts of a temporary formula by value.
   [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }
   /// Returns the format statement, or no value if there is none. A book of two formats ("2° and 4°") also has a second
   /// one.
@@ -83,20 +83,20 @@ public:
   [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_; }
   /// Returns the class of paper, such as "Royal" or "median"; empty if it is not stated.
   [[nodiscard]] std::string const& paper_class() const& noexcept BIFOLIUM_LIFETIMEBOUND { return paper_class_; }
-  /// Returns a value, because the formula is a temporary.
+  /// Returns the class of paper of a temporary formula by value.
   [[nodiscard]] std::string paper_class() && { return static_cast<std::string&&>(paper_class_); }
   /// Returns the statement of signing as written, with its brackets; empty if there is none. record/read_signing.hpp
   /// reads it.
   [[nodiscard]] std::string const& signing() const& noexcept BIFOLIUM_LIFETIMEBOUND { return signing_; }
-  /// Returns a value, because the formula is a temporary.
+  /// Returns the statement of signing of a temporary formula by value.
   [[nodiscard]] std::string signing() && { return static_cast<std::string&&>(signing_); }
   /// Returns the passages beside the gatherings, with their places in the text that was read. Comparison ignores them.
   [[nodiscard]] std::vector<Passage> const& passages() const& noexcept BIFOLIUM_LIFETIMEBOUND { return passages_; }
-  /// Returns a value, because the formula is a temporary.
+  /// Returns the passages of a temporary formula by value.
   [[nodiscard]] std::vector<Passage> passages() && { return static_cast<std::vector<Passage>&&>(passages_); }
   /// Returns the text after the formula, as written: a total, pagination, plates, prose.
   [[nodiscard]] std::string const& tail() const& noexcept BIFOLIUM_LIFETIMEBOUND { return tail_; }
-  /// Returns a value, because the formula is a temporary.
+  /// Returns the text after the formula of a temporary formula by value.
   [[nodiscard]] std::string tail() && { return static_cast<std::string&&>(tail_); }
   /// Returns the alphabet of the signatures.
   [[nodiscard]] Alphabet alphabet() const noexcept { return Alphabet{letters_}; }
@@ -104,10 +104,15 @@ public:
   [[nodiscard]] Letters letters() const noexcept { return letters_; }
 
   /// Returns the number of leaves of the ideal copy: those of the runs, less deleted leaves, plus inserted ones.
-  friend std::int64_t leaf_count(Formula const& formula) noexcept { return formula.leaves_; }
-  friend std::int64_t page_count(Formula const& formula) noexcept { return 2 * formula.leaves_; }
+  [[nodiscard]] std::int64_t leaves() const noexcept { return leaves_; }
+  /// Returns the number of pages of the ideal copy, two for each leaf.
+  [[nodiscard]] std::int64_t pages() const noexcept { return 2 * leaves_; }
   /// Returns the number of gatherings, including inserted ones.
-  friend std::int64_t gathering_count(Formula const& formula) noexcept { return formula.gatherings_; }
+  [[nodiscard]] std::int64_t gatherings() const noexcept { return gatherings_; }
+  /// Returns an iterator to the first run; a formula is a range of its runs: `for (Run const& run : formula)`.
+  [[nodiscard]] auto begin() const noexcept { return runs_.begin(); }
+  /// Returns an iterator past the last run.
+  [[nodiscard]] auto end() const noexcept { return runs_.end(); }
 
   /// Returns the signature of a gathering. Precondition: the formula has the gathering.
   [[nodiscard]] Signature signature(GatheringAt at) const {

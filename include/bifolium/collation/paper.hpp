@@ -123,7 +123,7 @@ public:
   }
   auto const links = reckoner.links();
   // every place was printed: the leaves of the book, deleted leaves, and leaves cut out for cancels
-  auto const printed = leaf_count(formula) + deleted + cancels - links;
+  auto const printed = formula.leaves() + deleted + cancels - links;
   auto const unexplained = deleted > links ? deleted - links : 0;
   auto const free_cancels = cancels > links ? cancels - links : 0;
 
@@ -139,11 +139,11 @@ public:
   if (unexplained > 0) result.low_assumes = "the deleted leaves are leaves bound elsewhere in the book";
   if (free_cancels > 0) {
     if (unexplained > 0) result.low_assumes += "; ";
-    result.low_assumes += "the cancels were printed on paper that would otherwise be left white";
+    result.low_assumes += "the cancels were printed on paper that would otherwise be left blank";
   }
   if (result.low_assumes.empty()) result.low_assumes = "no leaf is unaccounted for";
   result.high_assumes =
-      result.sheets.stated.is_whole() ? "the sheets come out even" : "the rest of the last sheet was left white";
+      result.sheets.stated.is_whole() ? "the sheets come out even" : "the rest of the last sheet was left blank";
   return result;
 }
 /// Returns the paper for one copy in the format that the formula states. Precondition: states_paper(formula).

@@ -13,7 +13,7 @@ inline namespace v0 {
 /// Reads a formula with its format statement, changes, statement of signing and the text after it. Doubtful readings
 /// are in warnings(). Errors: the first part that cannot be read, with its column in characters; the
 /// limits of core/limits.hpp. Memory grows with the text alone, however many leaves it names: about 50 bytes a byte.
-/// Example: `leaf_count(*read_formula("8°: A-C8 D4")) == 28`.
+/// Example: `(*read_formula("8°: A-C8 D4")).leaves() == 28`.
 BIFOLIUM_INLINE Expected<Formula> read_formula(std::string_view text, Dialect dialect = {}, Limits const& limits = {});
 
 } // namespace v0

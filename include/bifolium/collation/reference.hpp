@@ -52,9 +52,9 @@ struct ReferenceScan {
   /// Reads ij, iiij or viii. A v alone at the end, or after the numeral, is the verso: iiiv is leaf three, verso.
   constexpr std::int64_t roman() noexcept {
     auto const numeral = roman_numeral(text.substr(at));
-    if (text.substr(at) == "v") return 0;
-    at += numeral.bytes;
-    return numeral.value;
+    if (!numeral || text.substr(at) == "v") return 0;
+    at += numeral->bytes;
+    return numeral->value;
   }
   constexpr void point() noexcept {
     if (byte() == '.') ++at;

@@ -5,6 +5,8 @@
 
 #include <bifolium/core/config.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -20,9 +22,12 @@ constexpr bool is_latin_letter(char c) noexcept { return is_capital(c) || is_sma
 constexpr char small_letter(char c) noexcept { return is_capital(c) ? static_cast<char>(c - 'A' + 'a') : c; }
 /// Returns the capital that belongs to a small letter. Any other byte is returned unchanged.
 constexpr char capital_letter(char c) noexcept { return is_small(c) ? static_cast<char>(c - 'a' + 'A') : c; }
-/// Returns the rank of a letter in the alphabet of 26, capital or small, from 1 for A to 26 for Z. Returns 0 for any
+/// Returns the rank of a letter in the alphabet of 26, capital or small, from 1 for A to 26 for Z, or no value for any
 /// other byte.
-constexpr int letter_rank(char c) noexcept { return is_latin_letter(c) ? small_letter(c) - 'a' + 1 : 0; }
+constexpr std::optional<int> letter_rank(char c) noexcept {
+  if (!is_latin_letter(c)) return std::nullopt;
+  return small_letter(c) - 'a' + 1;
+}
 
 } // namespace v0
 } // namespace bifolium

@@ -127,8 +127,8 @@ public:
   constexpr std::optional<std::int64_t> take_raised_number(std::int64_t most = 999'999'999) noexcept {
     auto const from = at_;
     std::int64_t number = 0;
-    for (auto next = character(); superscript_digit(next.value) >= 0; next = character()) {
-      auto const digit = superscript_digit(next.value);
+    for (auto next = character(); superscript_digit(next.value); next = character()) {
+      int const digit = *superscript_digit(next.value);
       if (number > most / 10 || number * 10 > most - digit) return at_ = from, std::nullopt;
       number = number * 10 + digit;
       at_ += next.bytes;

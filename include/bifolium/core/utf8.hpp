@@ -8,6 +8,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace bifolium {
@@ -61,8 +62,8 @@ constexpr std::uint32_t column_of(std::string_view text, std::size_t at, std::si
   return column;
 }
 
-/// Returns the value of a raised digit (⁰ ¹ ² ³ ⁴ ... ⁹); -1 for any other character.
-constexpr int superscript_digit(char32_t c) noexcept {
+/// Returns the value of a raised digit (⁰ ¹ ² ³ ⁴ ... ⁹), or no value for any other character.
+constexpr std::optional<int> superscript_digit(char32_t c) noexcept {
   switch (c) {
   case 0x2070:
     return 0;
@@ -73,12 +74,14 @@ constexpr int superscript_digit(char32_t c) noexcept {
   case 0x00B3:
     return 3;
   default:
-    return c >= 0x2074 && c <= 0x2079 ? static_cast<int>(c - 0x2070) : -1;
+    if (c < 0x2074 || c > 0x2079) return std::nullopt;
+    return static_cast<int>(c - 0x2070);
   }
 }
-/// Returns the value of a lowered digit (₀ to ₉); -1 for any other character.
-constexpr int subscript_digit(char32_t c) noexcept {
-  return c >= 0x2080 && c <= 0x2089 ? static_cast<int>(c - 0x2080) : -1;
+/// Returns the value of a lowered digit (₀ to ₉), or no value for any other character.
+constexpr std::optional<int> subscript_digit(char32_t c) noexcept {
+  if (c < 0x2080 || c > 0x2089) return std::nullopt;
+  return static_cast<int>(c - 0x2080);
 }
 /// Returns a digit as a raised digit. Precondition: 0 to 9.
 constexpr char32_t superscript(int digit) {

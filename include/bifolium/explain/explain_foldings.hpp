@@ -102,46 +102,28 @@ inline std::string explain_foldings(std::span<FoundFolding const> found) {
           .append(folding_words(one))
           .append("\n");
   return text.append(detail::counted(others, "other folding gives", "other foldings give"))
-      .append(" the same pages: from the pages alone it cannot be known which leaves were cut apart.\n");
+      .append(" the same pages: the pages alone do not show which leaves were cut apart.\n");
 }
 
 /// Describes one correction in a line: the pages in question, and the folding of the corrected formes. The function
 /// allocates memory.
 inline std::string correction_words(Correction const& found) {
   std::string text = "misprint: ";
-  auto const here = detail::cell_words(found.row, found.column), where = detail::place_words(found);
+  auto const where = detail::place_words(found);
+  auto const in_brackets = [](int row, int column) { return " (" + detail::cell_words(row, column) + ")"; };
+  auto const here = in_brackets(found.row, found.column);
+  auto const page = "page " + detail::read_number(found.printed) + " " + where + here;
   switch (found.kind) {
   case Correction::Kind::pages_exchanged:
-    text.append("pages ")
-        .append(detail::read_number(found.printed))
-        .append(" (")
-        .append(here)
-        .append(") and ")
-        .append(detail::read_number(found.right))
-        .append(" (")
-        .append(detail::cell_words(found.other_row, found.other_column))
-        .append(") ")
-        .append(where)
-        .append(" are exchanged");
+    text.append("pages ").append(detail::read_number(found.printed)).append(here).append(" and ");
+    text.append(detail::read_number(found.right)).append(in_brackets(found.other_row, found.other_column));
+    text.append(" ").append(where).append(" are exchanged");
     break;
   case Correction::Kind::number_wrong:
-    text.append("page ")
-        .append(detail::read_number(found.printed))
-        .append(" ")
-        .append(where)
-        .append(" (")
-        .append(here)
-        .append(") should be ")
-        .append(detail::read_number(found.right));
+    text.append(page).append(" should be ").append(detail::read_number(found.right));
     break;
   case Correction::Kind::head_turned:
-    text.append("page ")
-        .append(detail::read_number(found.printed))
-        .append(" ")
-        .append(where)
-        .append(" (")
-        .append(here)
-        .append(") lies with its head the wrong way");
+    text.append(page).append(" lies with its head the wrong way");
     break;
   case Correction::Kind::printed_side:
     text.append("these are printed sides, the mirrors of their formes, or the book is read the other way");
@@ -157,13 +139,13 @@ inline std::string explain_misprints(Misprints const& found) {
   for (auto const& one : found.corrections) text.append(correction_words(one)).append("\n");
   auto const changes = detail::counted(found.as_simple, "single change", "single changes");
   if (!found.corrections.empty() && !found.one_stands_out())
-    text.append("These corrections are equally simple: which one is right cannot be told from these formes.\n");
+    text.append("These corrections are equally simple: these formes do not show which one is right.\n");
   if (found.corrections.empty()) {
     if (!found.as_printed)
       text = "the pages do not fold, and no single correction changes that\n";
     else if (found.as_simple > 0)
-      text =
-          "a misprint cannot be told from these formes alone: " + changes + " would fold as simply; give both formes\n";
+      text = "these formes alone do not show whether there is a misprint: " + changes +
+             " would fold as simply; give both formes\n";
     else
       text = "no misprint is likely: no single correction makes a simpler folding\n";
   }
@@ -230,7 +212,7 @@ inline std::string folding_group_words(FoldingGroup const& group) {
 /// the number of gatherings in the question.
 inline std::string explain_foldings_left(FoldingsLeft const& left, std::size_t gatherings, std::size_t most = 8) {
   std::string text;
-  if (left.groups.empty()) text = "no folding shows all of this\n";
+  if (left.groups.empty()) text = "no folding agrees with all of this\n";
   for (std::size_t i = 0; i < left.groups.size() && i < most; ++i)
     text.append(folding_group_words(left.groups[i])).append("\n");
   if (left.groups.size() > most)

@@ -97,15 +97,15 @@ inline std::string evidence_for(FormatCandidate const& candidate, bool speaks_fo
     if (reason.seen && favour > most) most = favour, parting = &reason;
   }
   if (parting != nullptr) {
-    text += "What parts it from " + next + " most: " + std::string{to_words(parting->kind)};
+    text += "What separates it from " + next + " most: " + std::string{to_words(parting->kind)};
     auto const there = detail::shown_words(parting->kind, fold_next),
                here = detail::shown_words(parting->kind, fold_first);
     if (!there.empty() && here != there) text += "; " + next + " would have " + there;
     text += ".\n";
   } else {
-    text += "No evidence parts it from " + next + ".\n";
+    text += "No evidence separates it from " + next + ".\n";
   }
-  if (!inference.look_next) return text += "Nothing left to look at would tell much.\n";
+  if (!inference.look_next) return text += "No further evidence would help much.\n";
   auto const here = detail::shown_words(*inference.look_next, fold_first),
              there = detail::shown_words(*inference.look_next, fold_next);
   text += "Look next at: " + std::string{to_words(*inference.look_next)};

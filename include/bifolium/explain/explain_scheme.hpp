@@ -145,7 +145,7 @@ inline Expected<std::string> explain_page(Scheme const& scheme, int page) {
     auto const first = folded->first_page(at.gathering);
     auto const sum = 2 * first - 1 + folded->gathering(at.gathering).pages();
     text.append("; beside it across the gutter, page ").append(std::to_string(sum - page));
-    text.append(", for the two add up to ").append(std::to_string(sum));
+    text.append(", since the two add up to ").append(std::to_string(sum));
   } else {
     text.append("; its leaf is joined to no other at the gutter");
   }

@@ -142,17 +142,17 @@ inline std::string printing_words(FormatCandidate const& candidate) {
 inline std::string why(Inference const& inference) {
   auto const& first = inference.candidates.front();
   std::string text;
-  if (inference.mixed) text.append("chain lines run both ways, which no one format makes on one paper");
+  if (inference.mixed) text.append("chain lines run both ways, which no single format gives on one paper");
   for (auto const& reason : reasons_by_strength(first)) {
     if (inference.mixed && reason.kind == EvidenceKind::chain_lines) continue;
     text.append(text.empty() ? "" : "; ").append(to_words(reason.kind)).append(" ").append(to_words(reason));
   }
   if (text.empty()) text = "no evidence: only how common each format was";
-  if (inference.own_priors) text.append("; formats as common as you say");
-  if (inference.own_books) text.append("; paper as your books have it");
+  if (inference.own_priors) text.append("; with your shares of formats");
+  if (inference.own_books) text.append("; with the paper of your books");
   if (first.stock != nullptr) text.append("; your paper '").append(first.stock).append("' explains it best");
   if (inference.none_of_these >= 0.5) text.append("; no format fits it: check the measures");
-  if (inference.small_by_size_alone) text.append("; size alone cannot tell formats of more than twelve leaves");
+  if (inference.small_by_size_alone) text.append("; size alone cannot distinguish formats of more than twelve leaves");
   if (auto const printed = printing_words(first); !printed.empty()) text.append("; if it is, printed ").append(printed);
   return text;
 }
@@ -186,7 +186,7 @@ inline std::string verdict(Inference const& inference) {
     return text.append(" in imposition, part of it on sheets cut in two");
   }
   if (inference.none_of_these >= 0.5)
-    return text.append("format not determined: none that is known fits (")
+    return text.append("format not determined: no known format fits (")
         .append(hundredths(inference.none_of_these))
         .append(")");
   switch (inference.certainty) {
@@ -247,10 +247,11 @@ inline std::string cataloguer_words(Inference const& inference, std::optional<Ye
   text.append("Inferred: ").append(paper_words(first, years, place)).append("; uncut the leaf was about ");
   text.append(detail::rounded(first.uncut.height)).append(" x ").append(detail::rounded(first.uncut.width));
   text.append(" mm.\nAssumed: ");
-  text.append(inference.own_priors  ? "your own shares of formats"
-              : inference.of_sample ? "formats as common as in the British Museum's catalogue of incunables"
-                                    : "formats as common as is usual of the years and the place, which nobody counted");
-  if (inference.own_books) text.append("; paper as your own books have it");
+  text.append(inference.own_priors ? "your own shares of formats"
+              : inference.of_sample
+                  ? "formats as common as in the British Museum's catalogue of incunables"
+                  : "formats as common as is usual for the years and the place; nobody has counted them");
+  if (inference.own_books) text.append("; the paper of your own books");
   text.append(".\n");
   if (inference.look_next) text.append("Look next at: ").append(to_words(*inference.look_next)).append(".\n");
   return text;

@@ -59,17 +59,17 @@ class WorkingWriter {
         before = " and ";
       }
     put(" worked together: inferred, not observed");
-    if (working.is_equally_shared()) put("; equal shares ask for positive evidence");
+    if (working.is_equally_shared()) put("; equal shares need positive evidence");
   }
   void paper() {
     auto const& sheets = bill_.sheets;
     put(number(bill_.edition.copies, "copy", "copies"), " and ", number(bill_.overs),
         " over: ", number(sheets.stated, "sheet", "sheets"), " (", number(sheets.low),
         " without overs and without an odd half-sheet; ", number(sheets.high),
-        " with all that is left over on whole sheets)\n");
+        " with all leaves left over on whole sheets)\n");
     if (auto const cancels = bill_.edition.cancel_leaves; cancels != 0)
       put("  ", number(cancels, "cancel", "cancels"),
-          " counted as paper of its own, several to the sheet; none where paper would otherwise be white\n");
+          " counted as paper of its own, several to the sheet; none where paper would otherwise be blank\n");
     if (bill_.paper)
       put("  ", number(bill_.paper->reams), " reams, ", number(bill_.paper->quires), " quires, ",
           number(bill_.paper->loose), " sheets, by the ", bill_.edition.ream->name ? bill_.edition.ream->name : "ream",

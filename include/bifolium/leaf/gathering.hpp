@@ -67,6 +67,39 @@ public:
   /// gathering.
   [[nodiscard]] constexpr int conjugate_sum() const noexcept { return pages() + 1; }
 
+  /// An iterator over the leaves of a gathering.
+  class Iterator {
+    int leaves_{}, number_{1};
+
+  public:
+    /// The type of an element.
+    using value_type = Leaf<N>;
+    /// The type of a distance between two iterators.
+    using difference_type = std::ptrdiff_t;
+    constexpr Iterator() = default;
+    /// Makes an iterator at a leaf of a gathering. Precondition: 1 to one past the last leaf.
+    constexpr Iterator(Gathering of, int number) noexcept : leaves_{of.leaves()}, number_{number} {}
+    /// Returns the leaf at this position.
+    [[nodiscard]] constexpr Leaf<N> operator*() const {
+      if constexpr (N == dynamic)
+        return Leaf<N>{number_, Gathering{leaves_}};
+      else
+        return Leaf<N>{number_};
+    }
+    /// Moves to the next leaf and returns this iterator.
+    constexpr Iterator& operator++() { return ++number_, *this; }
+    /// Moves to the next leaf and returns the iterator as it was before.
+    constexpr Iterator operator++(int) {
+      auto const before = *this;
+      return ++number_, before;
+    }
+    friend constexpr bool operator==(Iterator, Iterator) = default;
+  };
+  /// Returns an iterator to the first leaf; a gathering is a range of its leaves: `for (auto leaf : Gathering<8>{})`.
+  [[nodiscard]] constexpr Iterator begin() const noexcept { return {*this, 1}; }
+  /// Returns an iterator past the last leaf.
+  [[nodiscard]] constexpr Iterator end() const noexcept { return {*this, leaves() + 1}; }
+
   friend constexpr auto operator<=>(Gathering, Gathering) = default;
   template <class Traits>
   friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, Gathering g) {

@@ -212,8 +212,8 @@ private:
       from = at_ += c.bytes, spaced = true;
       return false;
     }
-    if (superscript_digit(c.value) >= 0) return found = small_figure(spaced, from, TokenStyle::sign), true;
-    if (subscript_digit(c.value) >= 0) return found = small_figure(spaced, from, TokenStyle::lowered), true;
+    if (superscript_digit(c.value)) return found = small_figure(spaced, from, TokenStyle::sign), true;
+    if (subscript_digit(c.value)) return found = small_figure(spaced, from, TokenStyle::lowered), true;
     if (detail::is_direction_sign(c.value)) {
       from = at_ += c.bytes;
       return false;
@@ -241,8 +241,8 @@ private:
     while (at_ < size_ && static_cast<unsigned char>(text_[at_]) >= 0xC2) {
       auto const c = decode({text_, size_}, at_);
       auto const digit = style == TokenStyle::sign ? superscript_digit(c.value) : subscript_digit(c.value);
-      if (digit < 0) break;
-      value = value < 1000000 ? value * 10 + static_cast<std::uint32_t>(digit) : value;
+      if (!digit) break;
+      value = value < 1000000 ? value * 10 + static_cast<std::uint32_t>(*digit) : value;
       at_ += c.bytes;
     }
     return {TokenKind::figure, style, spaced, from, at_, value};

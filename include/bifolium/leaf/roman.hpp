@@ -11,6 +11,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace bifolium {
@@ -18,13 +19,14 @@ inline namespace v0 {
 
 /// A numeral found at the beginning of a text.
 struct RomanNumeral {
-  std::int64_t value{}; ///< the value, or 0 if there is no numeral
+  std::int64_t value{}; ///< the value, from 1
   std::size_t bytes{};  ///< number of bytes of the numeral
   friend constexpr bool operator==(RomanNumeral const&, RomanNumeral const&) = default;
 };
 
-/// Returns the longest Roman numeral at the beginning of `text`, in capitals, small letters or both.
-[[nodiscard]] constexpr RomanNumeral roman_numeral(std::string_view text) noexcept {
+/// Returns the longest Roman numeral at the beginning of `text`, in capitals, small letters or both, or no value if there
+/// is none.
+[[nodiscard]] constexpr std::optional<RomanNumeral> roman_numeral(std::string_view text) noexcept {
   // one decimal place after another: its unit, its five, its ten
   constexpr char const* places[]{"mmm", "cdm", "xlc", "ivx"};
   constexpr int worth[]{1000, 100, 10, 1};
@@ -50,7 +52,13 @@ struct RomanNumeral {
     found.value += digit * worth[p];
     found.bytes = at;
   }
+  if (found.bytes == 0) return std::nullopt;
   return found;
+}
+/// Returns true if the whole text is a Roman numeral.
+[[nodiscard]] constexpr bool is_roman_numeral(std::string_view text) noexcept {
+  auto const found = roman_numeral(text);
+  return found && found->bytes == text.size();
 }
 
 /// Writes a number as a small Roman numeral: xlviii. Precondition: 1 to 4999.

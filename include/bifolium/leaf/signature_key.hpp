@@ -7,6 +7,7 @@
 #include <bifolium/leaf/detail/characters.hpp>
 #include <bifolium/leaf/signature.hpp>
 
+#include <optional>
 #include <string_view>
 
 namespace bifolium {
@@ -96,16 +97,17 @@ constexpr SignatureKey among(SignatureKey others, SignatureKey mark) noexcept {
   if (others.mark() != Mark::greek || (mark.mark() != Mark::pi && mark.mark() != Mark::chi)) return mark;
   return SignatureKey::of(Mark::greek, mark.mark() == Mark::pi ? 16 : 22, mark.multiple).in_series(mark.raised());
 }
-/// Returns the number of gatherings of a run from `first` to `last`, including both, or 0 if the two do not form a run.
-/// A W that the alphabet does not have is counted if it is an end of the run.
-constexpr std::int64_t run_length(SignatureKey first, SignatureKey last, Alphabet alphabet,
-                                  std::string_view text) noexcept {
+/// Returns the number of gatherings of a run from `first` to `last`, including both, or no value if the two do not form a
+/// run. A W that the alphabet does not have is counted if it is an end of the run.
+constexpr std::optional<std::int64_t> run_length(SignatureKey first, SignatureKey last, Alphabet alphabet,
+                                                 std::string_view text) noexcept {
   last = among(first, last);
-  if (!same_series(first, last, text)) return 0;
+  if (!same_series(first, last, text)) return std::nullopt;
   bool const foreign = first.is_latin() && !alphabet.has(first.letter);
   if (foreign && first.letter == last.letter && first.multiple == last.multiple) return 1;
   auto const number = last.rank(alphabet) - first.rank(alphabet) + 1;
-  return number < 1 ? 0 : number + (foreign ? 1 : 0);
+  if (number < 1) return std::nullopt;
+  return number + (foreign ? 1 : 0);
 }
 
 namespace detail {

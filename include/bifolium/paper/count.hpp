@@ -35,10 +35,9 @@ struct ReamCount {
   template <class Number>
   requires std::is_arithmetic_v<Number>
   constexpr ReamCount(Number const&) {
-    static_assert(
-        detail::never<Number>,
-        "a ream has no number of sheets by itself: write reams::of_500, or ReamCount{500, 25} for a ream of 500 "
-        "sheets in quires of 25");
+    static_assert(detail::never<Number>,
+                  "a ream has no fixed number of sheets: write reams::of_500, or ReamCount{500, 25} for a ream of 500 "
+                  "sheets in quires of 25");
   }
 
   /// Returns the number of sheets of a ream that can be printed on.

@@ -55,7 +55,7 @@ concept LengthLike = std::regular<L> && std::totally_ordered<L> && !std::integra
 
 /// A sheet of paper by its two sides.
 template <class L> class Sheet {
-  static_assert(LengthLike<L>, "a sheet is made of lengths that can be parted without loss (see LengthTraits)");
+  static_assert(LengthLike<L>, "a sheet is made of lengths that can be divided without loss (see LengthTraits)");
   L short_, long_;
 
 public:

@@ -32,7 +32,9 @@ struct StatedPlace {
 
   /// Returns the places that the statement can mean: one if the name belongs to one town, several if it stays
   /// ambiguous, none if no place is known.
-  [[nodiscard]] std::vector<Place> const& places() const noexcept BIFOLIUM_LIFETIMEBOUND { return places_; }
+  [[nodiscard]] std::vector<Place> const& places() const& noexcept BIFOLIUM_LIFETIMEBOUND { return places_; }
+  /// Returns the places of a temporary statement by value.
+  [[nodiscard]] std::vector<Place> places() && { return static_cast<std::vector<Place>&&>(places_); }
   /// Returns the smallest region that includes all the places the statement can mean, or anywhere if no place is known.
   [[nodiscard]] Region region() const {
     if (places_.empty()) return Region::anywhere;
@@ -41,7 +43,9 @@ struct StatedPlace {
     return common;
   }
   /// Returns the doubts: ambiguous_place, fictitious_place.
-  [[nodiscard]] std::vector<Error> const& warnings() const noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
+  [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
+  /// Returns the doubts of a temporary statement by value.
+  [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }
 
   /// Sets the places that are meant. Readers of places call it.
   void settle(std::vector<Place> const& places) { places_ = places; }

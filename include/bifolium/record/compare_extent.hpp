@@ -66,7 +66,7 @@ constexpr ExtentAgrees compare_pages(std::int64_t pages, Range<std::int64_t> con
 /// the pagination does not say how many pages there are.
 [[nodiscard]] inline Expected<ExtentCompared> compare_extent(Formula const& formula, Pagination const& pagination) {
   if (pagination.runs.empty()) return error_in_field(Problem::not_stated, "pagination");
-  auto const leaves = leaf_count(formula);
+  auto const leaves = formula.leaves();
   ExtentCompared result{detail::compare_pages(2 * leaves, pagination.total()), {}};
   result.words = detail::sum_in_words(pagination) + "; the formula has " + std::to_string(leaves) +
                  (leaves == 1 ? " leaf, " : " leaves, ") + std::to_string(2 * leaves) + " pages: ";

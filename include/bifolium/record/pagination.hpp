@@ -118,7 +118,9 @@ struct Pagination {
   /// Returns the number of volumes or parts that the statement separates with `;`.
   [[nodiscard]] int parts() const noexcept { return runs.empty() ? 0 : runs.back().part + 1; }
   /// Returns the doubts about the statement, with their columns.
-  [[nodiscard]] std::vector<Error> const& warnings() const noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
+  [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
+  /// Returns the doubts of a temporary pagination by value.
+  [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }
   /// Adds a doubt. Readers of statements call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
 

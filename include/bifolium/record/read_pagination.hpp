@@ -38,9 +38,9 @@ inline std::optional<std::size_t> pagination_place(std::string_view text) {
       if (!text.substr(i).starts_with(unit)) continue;
       auto const numbers = text.substr(i + unit.size(), 40);
       if (numbers.empty()) continue;
-      bool const begins = numbers[0] == '[' || numbers[0] == '*' || is_digit(numbers[0]) ||
-                          superscript_digit(decode(numbers, 0).value) >= 0;
-      if (begins || roman_numeral(numbers).bytes > 0 || letter_run(TextCursor{numbers}) > 0) return i;
+      bool const begins =
+          numbers[0] == '[' || numbers[0] == '*' || is_digit(numbers[0]) || superscript_digit(decode(numbers, 0).value);
+      if (begins || roman_numeral(numbers) || letter_run(TextCursor{numbers}) > 0) return i;
     }
   }
   return std::nullopt;

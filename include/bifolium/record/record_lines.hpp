@@ -20,7 +20,7 @@ inline namespace v0 {
 }
 /// Writes the number of leaves: "85 leaves".
 [[nodiscard]] inline std::string leaves_line(Formula const& formula) {
-  return std::to_string(leaf_count(formula)) + (leaf_count(formula) == 1 ? " leaf" : " leaves");
+  return std::to_string(formula.leaves()) + (formula.leaves() == 1 ? " leaf" : " leaves");
 }
 
 /// Writes the physical description: "[8], 205, [3] p. ; 20 cm (4to)". Either part may be empty. `size` is a text that

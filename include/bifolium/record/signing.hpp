@@ -54,7 +54,9 @@ struct Signing {
   }
   /// Returns the doubts: exceptions for leaves that do not exist, and exceptions that repeat the rule. `signing_of`
   /// adds them, since they can only be found with a formula.
-  [[nodiscard]] std::vector<Error> const& warnings() const noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
+  [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
+  /// Returns the doubts of a temporary statement by value.
+  [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }
   /// Adds a doubt. Readers of statements call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
 

@@ -15,7 +15,7 @@ int main() {
   auto const formula = read_formula("8\u00b0: A-B8 C4");
   auto const seen = observe({.height = 165.0_mm, .width = 100.0_mm, .year = 1600});
   auto const bill = reckon({.scheme = schemes::octavo, .pages = 40, .copies = 1000, .ream = reams::of_500});
-  return formula && leaf_count(*formula) == 20 && seen && infer_format(*seen).front().format == Format::of(8) && bill &&
+  return formula && formula->leaves() == 20 && seen && infer_format(*seen).front().format == Format::of(8) && bill &&
                  bill->sheets.stated == 2500
              ? 0
              : 1;

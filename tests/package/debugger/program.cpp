@@ -34,7 +34,7 @@ int main() {
   std::cout << octavo << '\n' << oblong << '\n' << half << '\n' << text << '\n' << *expected << '\n';
   auto const formula = read_formula("8°: π² A–K⁸ L⁴ (−L4)");
   auto const wrong = read_formula("8°: A–K⁸ L");
-  std::cout << identifier(refused.error().problem) << ' ' << leaf_count(*formula) << ' '
+  std::cout << identifier(refused.error().problem) << ' ' << formula->leaves() << ' '
             << identifier(wrong.error().problem) << '\n';
   stop();
 }

@@ -18,7 +18,7 @@ static_assert(187_mm < 19_cm && "12_common"_scheme.id() == "12_common");
 int main() {
   std::cout << forme_text(octavo);
   auto const formula = read_formula("8°: π² A–K⁸ L⁴ (−L4)");
-  std::cout << leaf_count(*formula) << " leaves: " << write_formula(*formula) << '\n';
+  std::cout << formula->leaves() << " leaves: " << write_formula(*formula) << '\n';
   std::cout << message(read_formula("8°: A8 B").error()) << '\n';
   std::unordered_set<Signature> seen{*read_signature("Aa"), *read_signature("2A")};
   std::cout << seen.size() << " signature: " << *seen.begin() << std::format(", {}\n", *seen.begin());

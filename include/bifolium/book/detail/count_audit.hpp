@@ -27,7 +27,7 @@ class CountAudit {
     auto const printed = facts_.letters_printed();
     if (printed != Letters{}) {
       auto const other = facts_.read_with(printed);
-      if (other && leaf_count(*other) != leaf_count(book_.formula->value)) add_reading(*other, real::log(.5), false);
+      if (other && other->leaves() != book_.formula->value.leaves()) add_reading(*other, real::log(.5), false);
       return;
     }
     struct Use {
@@ -38,8 +38,7 @@ class CountAudit {
                          {{false, true, false}, .1}, {{true, false, false}, .1}, {{false, true, true}, .1}};
     auto const kind = weights_.in_formula[static_cast<std::size_t>(SlipKind::alphabet)] * weights_.field_wrong;
     for (auto const& use : uses)
-      if (auto const other = facts_.read_with(use.letters);
-          other && leaf_count(*other) != leaf_count(book_.formula->value))
+      if (auto const other = facts_.read_with(use.letters); other && other->leaves() != book_.formula->value.leaves())
         add_reading(*other, real::log(use.share * kind), true);
   }
   void add_reading(Formula const& formula, double weight, bool is_edit) {
@@ -108,8 +107,8 @@ class CountAudit {
     auto const printed = facts_.letters_printed();
     if (printed == Letters{}) return as_read;
     auto const other = facts_.read_with(printed);
-    if (!other || facts_.verdict(leaf_count(*other)) != CountVerdict::agrees) return as_read;
-    facts_.take(leaf_count(*other));
+    if (!other || facts_.verdict(other->leaves()) != CountVerdict::agrees) return as_read;
+    facts_.take(other->leaves());
     return CountVerdict::agrees;
   }
   [[nodiscard]] bool too_long() {
@@ -118,7 +117,7 @@ class CountAudit {
       return false;
     audit_.share_none = 1;
     Finding note{FindingId::not_searched, Severity::note, FieldSet{Field::formula} | Field::pagination, 0, {}, {}, {}};
-    note.says = "no repairs are looked for in more than " + std::to_string(most_runs) + " runs of gatherings or " +
+    note.says = "no repairs are searched for with more than " + std::to_string(most_runs) + " runs of gatherings or " +
                 std::to_string(most_page_runs) + " runs of pages";
     audit_.findings.push_back(note);
     return true;

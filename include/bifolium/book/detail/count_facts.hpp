@@ -65,7 +65,7 @@ class CountFacts {
 public:
   explicit CountFacts(Description const& book) : book_{book} {
     if (book.formula) {
-      formula_leaves_ = leaf_count(book.formula->value);
+      formula_leaves_ = book.formula->value.leaves();
       leave_out_unread();
       blanks_ = blank_leaves_noted(book.formula->value);
     }

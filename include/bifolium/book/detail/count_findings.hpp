@@ -45,7 +45,7 @@ class CountFindings {
         FindingId::pages_contradict, Severity::error, FieldSet{with} | Field::pagination, -missing, {}, {}, {}};
     auto const off = missing < 0 ? -missing : missing;
     auto const by_leaf = book_.pagination->value.by_leaf();
-    finding.says = (with == Field::formula ? "the formula has " : "the leaves stated are ") +
+    finding.says = (with == Field::formula ? "the formula has " : "the record states ") +
                    count_of(leaves, "leaf", "leaves") +
                    (by_leaf ? "" : " (" + count_of(2 * leaves, "page", "pages") + ')') + "; " + pages_say() + ", " +
                    std::to_string(by_leaf ? off / 2 : off) + (missing < 0 ? " too many" : " too few");
@@ -86,7 +86,7 @@ public:
                      {}};
         bool const uncounted = missing > 3;
         if (uncounted) note.id = FindingId::pages_uncounted;
-        note.says = (with == Field::formula ? "the formula has " : "the leaves stated are ") +
+        note.says = (with == Field::formula ? "the formula has " : "the record states ") +
                     count_of(leaves, "leaf", "leaves") + " and " + pages_say() + ": " +
                     count_of(missing, "page", "pages") + " too few, as when " +
                     (uncounted ? "pages without numbers are" : "a blank leaf is") + " not counted";
@@ -105,14 +105,14 @@ public:
                       {},
                       {},
                       {}};
-      finding.says = "the formula has " + count_of(*facts_.formula_leaves(), "leaf", "leaves") + "; stated " +
-                     (book_.leaves->value == 1 ? "is " : "are ") + std::to_string(book_.leaves->value) + ", " +
+      finding.says = "the formula has " + count_of(*facts_.formula_leaves(), "leaf", "leaves") +
+                     "; the stated number is " + std::to_string(book_.leaves->value) + ", " +
                      std::to_string(more < 0 ? -more : more) + (more < 0 ? " too few" : " too many");
       if (book_.plates && more == book_.plates->value && more > 0) {
         finding.id = FindingId::plates_in_leaves;
         finding.fields = finding.fields | Field::plates;
-        finding.says += ", just as many as there are plates";
-        finding.settle = "whether plates are among the leaves counted";
+        finding.says += ", exactly the number of plates";
+        finding.settle = "whether plates were counted as leaves";
       }
       audit_.findings.push_back(finding);
     }
@@ -147,7 +147,7 @@ public:
     for (auto const& warning : book_.formula->value.warnings()) any = any || warning.problem == Problem::count_supplied;
     if (!any) return;
     Finding note{FindingId::exponent_omitted, Severity::note, FieldSet{Field::formula}, 0, {}, {}, {}};
-    note.says = "the formula has gatherings without a number of leaves, read as eight as the catalogue writes";
+    note.says = "the formula has gatherings without a leaf count, which means eight in this catalogue";
     if (audit_.leaves && (facts_.pages() || book_.leaves)) {
       note.says += "; with them the fields agree";
       FormulaPlaces const places{facts_.formula_text(), book_.formula->value, book_.conventions.dialect()};

@@ -101,7 +101,7 @@ class FieldAudit {
             detail::numbers_begin(shape, before) == NumbersBegin::inside_a_gathering)
           add(FindingId::numbers_begin_inside, Severity::note, FieldSet{Field::formula} | Field::pagination,
               "page 1 comes after " + std::to_string(before) +
-                  " pages, inside a gathering; most books begin the numbers with a gathering",
+                  " pages, inside a gathering; in most books the numbers begin with a gathering",
               "on which leaf page 1 is");
         return;
       }
@@ -119,7 +119,7 @@ class FieldAudit {
         thickest = run.leaves.term(t) > thickest ? run.leaves.term(t) : thickest;
     if (most > thickest)
       add(FindingId::signing_beyond_gathering, Severity::error, FieldSet{Field::formula} | Field::signing,
-          "leaf " + std::to_string(most) + " is said to be signed, and no gathering of the formula has more than " +
+          "leaf " + std::to_string(most) + " is described as signed, but no gathering of the formula has more than " +
               std::to_string(thickest) + " leaves",
           "which leaves of a gathering are signed, and how many it has", most - thickest);
   }
@@ -128,8 +128,8 @@ class FieldAudit {
     auto const main = main_leaves(shape_of(book_.formula->value));
     if (main != book_.gatherings->value)
       add(FindingId::gatherings_differ, Severity::doubt, FieldSet{Field::formula} | Field::gatherings,
-          "gatherings are said to have " + std::to_string(book_.gatherings->value) +
-              " leaves; most of the formula have " + std::to_string(main),
+          "gatherings are stated to have " + std::to_string(book_.gatherings->value) +
+              " leaves; most in the formula have " + std::to_string(main),
           "how many leaves most gatherings have", book_.gatherings->value - main);
   }
 
@@ -141,11 +141,11 @@ class FieldAudit {
       auto const& height = book_.height->value;
       if (height.to < lowest)
         add(FindingId::height_unit, Severity::doubt, FieldSet{Field::height},
-            "a leaf " + millimetres_of(height) + " high is hardly met; centimetres were perhaps given as millimetres",
+            "a leaf " + millimetres_of(height) + " high is very rare; perhaps centimetres were given as millimetres",
             "");
       else if (height.above > highest)
         add(FindingId::height_unit, Severity::doubt, FieldSet{Field::height},
-            "a leaf " + millimetres_of(height) + " high is hardly met; millimetres were perhaps given as centimetres",
+            "a leaf " + millimetres_of(height) + " high is very rare; perhaps millimetres were given as centimetres",
             "");
     }
     if (book_.height && book_.width && book_.height->value.to < book_.width->value.above) {
@@ -155,7 +155,7 @@ class FieldAudit {
       if (!broad)
         add(FindingId::height_below_width, Severity::doubt, FieldSet{Field::height} | Field::width,
             "the leaf is " + millimetres_of(book_.height->value) + " high and " + millimetres_of(book_.width->value) +
-                " broad; height and width were perhaps exchanged, or the book is oblong",
+                " broad; perhaps height and width were exchanged, or the book is oblong",
             "the shape of the book");
     }
     if (book_.height && book_.binding && book_.binding->value.to < book_.height->value.above)
@@ -202,7 +202,7 @@ class FieldAudit {
     if (book_.year->value.to < first_printing)
       add(FindingId::year_impossible, Severity::doubt, FieldSet{Field::year},
           "printed in " + std::to_string(book_.year->value.to) + ", before printing with movable type in Europe",
-          "the figures of the imprint");
+          "the digits of the imprint");
     coded_date();
   }
 

@@ -124,7 +124,7 @@ class FormatAudit {
     auto const wrong = doubted(stated, seen, best);
     add(FindingId::format_against_chain_lines, level, statement() | Field::chain_lines,
         format + " has its chain lines " + (vertical ? "horizontal" : "vertical") +
-            " as a rule, and they are said to be " + (vertical ? "vertical" : "horizontal") + "; " +
+            " as a rule, but they are stated to be " + (vertical ? "vertical" : "horizontal") + "; " +
             std::string{best.format.symbol().view()} + " would agree" + likelier_wrong(wrong, stated, best.format),
         "the chain lines against the light, and where the watermark is", named(wrong));
   }
@@ -157,13 +157,13 @@ class FormatAudit {
     auto const why = likelier_wrong(wrong, stated, best.format);
     if (size)
       add(FindingId::format_against_size, Severity::note, statement() | Field::height | Field::width,
-          "a leaf of that size is more often " + against + " than " + format + why,
-          "chain lines and watermark; size alone settles no format", named(wrong));
+          "a leaf of this size is more often " + against + " than " + format + why,
+          "chain lines and watermark; size alone does not decide the format", named(wrong));
     else
       add(FindingId::format_against_gatherings, Severity::note,
           statement() | (book_.gatherings ? Field::gatherings : Field::formula),
-          "so many leaves to a gathering are more often " + against + " than " + format + why,
-          "chain lines and watermark", named(wrong));
+          "gatherings of this size are more often " + against + " than " + format + why, "chain lines and watermark",
+          named(wrong));
   }
 
 public:

@@ -65,7 +65,7 @@ class FormulaEditText {
       auto begin = to - 1;
       while (begin > from && (static_cast<unsigned char>(text_[begin]) & 0xC0U) == 0x80U) --begin;
       auto const c = decode(text_, begin).value;
-      if (!(c < 0x80 && is_digit(static_cast<char>(c))) && superscript_digit(c) < 0) break;
+      if (!(c < 0x80 && is_digit(static_cast<char>(c))) && !superscript_digit(c)) break;
       to = begin;
     }
     return to;
@@ -152,7 +152,7 @@ public:
     bool any_raised = false;
     for (std::size_t i = 0; i < text.size();) {
       auto const point = decode(text, i);
-      any_raised = any_raised || superscript_digit(point.value) >= 0;
+      any_raised = any_raised || superscript_digit(point.value);
       i += point.bytes;
     }
     if (!any_raised && text.find('^') != text.npos)

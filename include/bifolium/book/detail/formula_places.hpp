@@ -121,7 +121,7 @@ class FormulaPlaces {
 public:
   FormulaPlaces(std::string_view text, Formula const& formula, Dialect dialect) : text_{text}, dialect_{dialect} {
     find_runs(formula);
-    if (text_.find('(') != text_.npos) find_changes(leaf_count(formula));
+    if (text_.find('(') != text_.npos) find_changes(formula.leaves());
   }
   /// Adds a parenthesis that could not be read, but seems to change the number of leaves.
   void add(ChangePlace const& change) {

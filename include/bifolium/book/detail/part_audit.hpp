@@ -123,7 +123,7 @@ private:
     std::int64_t leaves = 0;
     for (std::size_t i = 0; i < parts.size(); ++i) {
       CountAudit{parts[i], weights_, answers[i]}.run();
-      leaves += leaf_count(parts[i].formula->value);
+      leaves += parts[i].formula->value.leaves();
       for (auto& finding : answers[i].findings) {
         if (finding.id == FindingId::exponent_omitted) continue; // reported for the whole
         if (finding.level == Severity::error) contradicting = i;
@@ -143,14 +143,14 @@ private:
                                    FieldSet{Field::formula} | Field::leaves,
                                    more,
                                    "the parts of the formula have " + std::to_string(leaves) +
-                                       " leaves together; stated are " + std::to_string(book_.leaves->value),
+                                       " leaves together; the stated number is " + std::to_string(book_.leaves->value),
                                    {},
                                    {}});
     }
     // if one part needs a repair, its repairs are those of the whole; if several do, none of them is enough
     if (contradicting == parts.size() || how_many != 1) return;
     for (auto const& repair : answers[contradicting].repairs)
-      lift(repair, contradicting, leaves - leaf_count(parts[contradicting].formula->value));
+      lift(repair, contradicting, leaves - parts[contradicting].formula->value.leaves());
     audit_.share_none = answers[contradicting].share_none;
   }
 };

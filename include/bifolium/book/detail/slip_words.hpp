@@ -20,11 +20,11 @@ constexpr std::string_view reason_of(SlipKind kind) {
   case SlipKind::start_letter:
     return "the run begins with another letter";
   case SlipKind::shifted_letters:
-    return "one letter is wrong, and those that follow moved along";
+    return "one letter is wrong, and the following letters are shifted";
   case SlipKind::multiple_lost:
-    return "the figure before the letter was lost";
+    return "the number before the letter was lost";
   case SlipKind::gathering_missing:
-    return "a gathering is missing where the letters skip";
+    return "a gathering is missing where a letter is skipped";
   case SlipKind::last_missing:
     return "the last gathering is wrong or missing";
   case SlipKind::first_missing:
@@ -36,7 +36,7 @@ constexpr std::string_view reason_of(SlipKind kind) {
   case SlipKind::change_twice:
     return "a change to the leaves is counted twice";
   case SlipKind::alphabet:
-    return "J, U or W are letters of their own in this book";
+    return "J, U or W are separate letters in this book";
   case SlipKind::unnumbered_missing:
     return "pages without numbers are missing";
   case SlipKind::unnumbered_value:
@@ -44,23 +44,23 @@ constexpr std::string_view reason_of(SlipKind kind) {
   case SlipKind::unnumbered_extra:
     return "these pages without numbers are not in the book";
   case SlipKind::roman:
-    return "a slip in a roman numeral";
+    return "a slip in a Roman numeral";
   case SlipKind::unit:
     return "leaves and pages were exchanged";
   case SlipKind::leaf_as_page:
     return "each leaf was counted as one page";
   case SlipKind::restarted:
-    return "the numbers go on instead of beginning again, or the other way round";
+    return "the numbers continue instead of beginning again, or the reverse";
   case SlipKind::misnumbered:
     return "the book is misnumbered";
   case SlipKind::transposed:
-    return "two figures changed places";
+    return "two digits were exchanged";
   case SlipKind::dropped:
-    return "a figure was left out";
+    return "a digit was left out";
   case SlipKind::doubled:
-    return "a figure was written twice";
+    return "a digit was written twice";
   case SlipKind::substituted:
-    return "one figure was taken for another";
+    return "one digit was taken for another";
   case SlipKind::plates_counted:
     return "plates were counted as leaves";
   case SlipKind::blank_not_counted:
@@ -107,13 +107,13 @@ constexpr std::string_view look_at(SlipKind kind) {
   case SlipKind::unit:
   case SlipKind::leaf_as_page:
   case SlipKind::pages_for_leaves:
-    return "whether the versos bear numbers";
+    return "whether the versos have numbers";
   case SlipKind::restarted:
     return "the first number after the preliminaries";
   case SlipKind::misnumbered:
-    return "where the numbers of the pages jump";
+    return "where the page numbers jump";
   case SlipKind::plates_counted:
-    return "whether plates are among the leaves counted";
+    return "whether plates were counted as leaves";
   case SlipKind::blank_not_counted:
     return "whether the first or the last leaf is blank";
   }

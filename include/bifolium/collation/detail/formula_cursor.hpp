@@ -75,7 +75,7 @@ protected:
       return c.touches(TokenKind::figure) && c.is_flat_figure();
     }
     auto const numeral = word(c);
-    return !numeral.empty() && roman_numeral(numeral).bytes == numeral.size() && is_small(numeral[0]);
+    return is_roman_numeral(numeral) && is_small(numeral[0]);
   }
   /// Returns true for [12], 128 p.; xii, 128, [2] p.; or [1-4] 5-70 leaves: numbers, also Roman, and a unit at the end.
   [[nodiscard]] constexpr bool is_page_sequence(TokenCursor c) const noexcept {
@@ -89,7 +89,7 @@ protected:
         if (figures > 0 && !t.spaced && last == TokenKind::figure) return false; // 2i8 is a gathering
         bool const unit = w == "p" || w == "pp" || w == "l" || w == "ll" || w == "ff" || w == "leaves" || w == "pages";
         if (unit) return figures > 1 && !is_digit(at(t.from + w.size()));
-        if (w.size() != roman_numeral(w).bytes || !is_small(w[0])) return false;
+        if (!is_roman_numeral(w) || !is_small(w[0])) return false;
         last = TokenKind::letter;
         c = after_word(c);
         ++figures;

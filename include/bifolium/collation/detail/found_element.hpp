@@ -81,11 +81,11 @@ protected:
     if (!last || !last.key.is_letter() || !p.touches(TokenKind::close_round)) return false;
     auto const lowest = word_at(text_, from), highest = word_at(text_, to);
     auto const numeral = roman_numeral(lowest), end = roman_numeral(highest);
-    e.roman = numeral.bytes == lowest.size() && end.bytes == highest.size() && highest.size() > 1 &&
-              numeral.value == 1 && end.value > 1; // (i-iiii)⁸
+    e.roman = numeral && end && numeral->bytes == lowest.size() && end->bytes == highest.size() && highest.size() > 1 &&
+              numeral->value == 1 && end->value > 1; // (i-iiii)⁸
     first.key = e.roman ? SignatureKey::of(Mark::number, 0, 1) : first.key.in_enclosure();
     last.key =
-        e.roman ? SignatureKey::of(Mark::number, 0, static_cast<std::uint32_t>(end.value)) : last.key.in_enclosure();
+        e.roman ? SignatureKey::of(Mark::number, 0, static_cast<std::uint32_t>(end->value)) : last.key.in_enclosure();
     last.end = p.token.to;
     p.take();
     if (!p.touches(TokenKind::figure)) return false;
@@ -169,7 +169,7 @@ private:
       b = b.with_symbol(a.beside(), a.text_from, a.text_size);
     a = among(b, a);
     b = among(a, b);
-    e.gatherings = run_length(a, b, alphabet_, text_);
+    e.gatherings = run_length(a, b, alphabet_, text_).value_or(0);
     e.mixed = a.is_latin() && a.multiple > 1 && b.multiple > 1 &&
               (e.first.multiplied != e.last.multiplied || (!e.first.multiplied && e.first.capitals != e.last.capitals));
     bool const flat = e.gatherings == 0 && e.first.multiplied && a.multiple <= 9 && b.multiple == 1 && a.is_letter() &&
@@ -178,7 +178,7 @@ private:
       auto const series = static_cast<int>(a.multiple);
       auto first = a;
       first.multiple = 1;
-      e.gatherings = run_length(first, b, alphabet_, text_);
+      e.gatherings = run_length(first, b, alphabet_, text_).value_or(0);
       if (e.gatherings != 0) a = first.in_series(series), b = b.in_series(series);
       e.first.flat_prefix = false;
       e.read_flat = e.gatherings != 0;

@@ -142,10 +142,11 @@ private:
       return;
     }
     auto const roman = roman_numeral(text_.substr(0, end).substr(c.token.from));
-    auto const to = c.token.from + static_cast<std::uint32_t>(roman.bytes);
-    bool const whole = roman.bytes != 0 && roman.value < 50 && (to >= end || !is_latin_letter(at(to)));
+    if (!roman) return;
+    auto const to = c.token.from + static_cast<std::uint32_t>(roman->bytes);
+    bool const whole = roman->value < 50 && (to >= end || !is_latin_letter(at(to)));
     if (!whole || !is_small(static_cast<char>(c.token.value))) return;
-    name.leaf = static_cast<int>(roman.value);
+    name.leaf = static_cast<int>(roman->value);
     name.end = to;
     c = cursor(to, end);
   }

@@ -153,7 +153,7 @@ private:
     if (!may_be) return false;
     auto const w = word(c_);
     auto const numeral = roman_numeral(w);
-    if (numeral.bytes != w.size() || numeral.value != std::int64_t{part_number_} + 1) return false;
+    if (!numeral || numeral->bytes != w.size() || numeral->value != std::int64_t{part_number_} + 1) return false;
     auto c = after_word(c_);
     if (!c.touches(TokenKind::colon) && !c.touches(TokenKind::point)) return false;
     bool const colon = c.at(TokenKind::colon);
@@ -193,7 +193,7 @@ private:
     }
     auto const numeral = word(c);
     if (numeral.empty()) return 0;
-    bool known = roman_numeral(numeral).bytes == numeral.size();
+    bool known = is_roman_numeral(numeral);
     for (std::string_view const one :
          {"first"sv, "second"sv, "third"sv, "fourth"sv, "prima"sv, "seconda"sv, "secunda"sv, "terza"sv, "tertia"sv,
           "primus"sv, "secundus"sv, "tertius"sv, "primo"sv, "secondo"sv, "terzo"sv})

@@ -44,7 +44,7 @@ protected:
     if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
     auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
     if (found.end == 0 || words_follow(found.end)) return false;
-    auto const first = letter_rank(found.first), last = letter_rank(found.last);
+    int const first = *letter_rank(found.first), last = *letter_rank(found.last);
     bool const in_small_letters = is_small(found.first);
     if (!alphabet_.has(first) || !alphabet_.has(last) || in_small_letters != is_small(found.last)) return false;
     auto const mark = in_small_letters ? Mark::small_letter : Mark::capital;
@@ -217,9 +217,9 @@ private:
   /// Returns the letters at the cursor if together they are a Roman numeral.
   [[nodiscard]] constexpr Numeral numeral(TokenCursor const& c) const noexcept {
     auto const w = word(c);
-    auto const found = w.empty() ? RomanNumeral{} : roman_numeral(w);
-    if (found.bytes != w.size() || found.value < 1 || found.value > 9999) return {};
-    return {static_cast<std::uint32_t>(found.value), w.size()};
+    auto const found = roman_numeral(w);
+    if (!found || found->bytes != w.size() || found->value > 9999) return {};
+    return {static_cast<std::uint32_t>(found->value), w.size()};
   }
   constexpr void begin(FoundRun& run) {
     roman_ = false;

@@ -79,8 +79,8 @@ class RunsSoFar {
     auto const& run = runs_[r];
     auto const first = any_series ? run.first().of_any_series() : run.first();
     auto const length = run_length(first, name, alphabet, text);
-    if (length < 1 || length > run.gatherings) return std::nullopt;
-    auto const index = length - 1;
+    if (!length || *length > run.gatherings) return std::nullopt;
+    auto const index = *length - 1;
     auto const leaves = run.leaves[static_cast<std::size_t>(index) % run.terms];
     return Target{{r, index}, run.first_gathering + index, leaves, any_series};
   }

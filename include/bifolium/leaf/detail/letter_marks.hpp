@@ -26,7 +26,7 @@ public:
       for (auto before = glyph; doubles(c, before) && repeated < 9; c.take())
         ++repeated, end = c.token.to, before = static_cast<char>(c.token.value);
     Alphabet const alphabet{letters_};
-    auto const place = letter_rank(glyph);
+    int const place = *letter_rank(glyph);
     auto const mark = is_capital(glyph) ? Mark::capital : Mark::small_letter;
     auto found =
         done(SignatureKey::of(mark, alphabet.letter(place), multiple > 1 ? multiple : repeated), first.from, end);

@@ -97,7 +97,7 @@ protected:
     constexpr std::uint32_t most = 5 * Signature::longest_text; // five bytes are one where it is &amp;
     auto to = open.to, raised = open.to; // raised: where the raised figures begin that end what is quoted
     while (to < text_.size() && to - open.to <= most && decode(text_, to).value != shut) {
-      auto const digit = superscript_digit(decode(text_, to).value) >= 0;
+      bool const digit = superscript_digit(decode(text_, to).value).has_value();
       to += decode(text_, to).bytes;
       if (!digit) raised = to;
     }

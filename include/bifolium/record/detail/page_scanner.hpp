@@ -14,11 +14,11 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A run of lettered pages, a-d or A-K, at the cursor: the letter that begins it, by its number among the 26; 0 where none
-/// begins. i-x and their like are Roman numerals.
+/// Returns the first letter of a run of lettered pages at the cursor, a-d or A-K, as its number in the alphabet, 1 to 26; 0
+/// if no such run begins here. i-x is not such a run, but Roman numerals.
 inline int letter_run(TextCursor look) {
   auto const first = look.peek();
-  if (!is_latin_letter(first) || roman_numeral(look.rest().substr(0, 1)).bytes > 0) return 0;
+  if (!is_latin_letter(first) || roman_numeral(look.rest().substr(0, 1))) return 0;
   look.skip(1);
   auto const last = look.take_dash() ? look.peek() : '\0';
   bool const one_case = (first >= 'a') == (last >= 'a');
@@ -48,9 +48,9 @@ protected:
       return {number.value_or(most + 1), Numerals::arabic, {from, cursor_.at()}};
     }
     auto const roman = roman_numeral(cursor_.rest().substr(0, 40));
-    if (roman.bytes == 0 || is_latin_letter(cursor_.peek(roman.bytes))) return {};
-    cursor_.skip(roman.bytes);
-    return {roman.value, Numerals::roman, {from, cursor_.at()}};
+    if (!roman || is_latin_letter(cursor_.peek(roman->bytes))) return {};
+    cursor_.skip(roman->bytes);
+    return {roman->value, Numerals::roman, {from, cursor_.at()}};
   }
   [[nodiscard]] int letter_run() const { return detail::letter_run(cursor_); }
   /// Returns the number of a sequence, as in ²1-44; 0 if there is none.

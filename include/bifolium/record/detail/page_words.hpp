@@ -212,11 +212,11 @@ constexpr bool take_volume_name(TextCursor& cursor, std::int64_t& number) {
     if (!(word.back() == '.' ? cursor.take_in_any_case(word) : cursor.take_word(word))) continue;
     cursor.take_blanks();
     auto const arabic = cursor.take_number(9999);
-    auto const roman = arabic ? RomanNumeral{} : roman_numeral(cursor.rest().substr(0, 40));
-    if (!arabic) cursor.skip(roman.bytes);
+    auto const roman = arabic ? std::nullopt : roman_numeral(cursor.rest().substr(0, 40));
+    if (roman) cursor.skip(roman->bytes);
     cursor.take_blanks();
-    if ((arabic || roman.bytes > 0) && cursor.take(':')) {
-      number = arabic ? *arabic : roman.value;
+    if ((arabic || roman) && cursor.take(':')) {
+      number = arabic ? *arabic : roman->value;
       return true;
     }
     cursor.go_to(from);

@@ -134,17 +134,22 @@ class PaginationReader : PageRunReader {
 
   // -- the whole -----------------------------------------------------------------------------------------------------
 
+  /// Returns the number of bytes of the Roman numeral at the cursor, 0 if there is none.
+  static std::size_t numeral_bytes(TextCursor const& c) {
+    auto const roman = roman_numeral(c.rest().substr(0, 40));
+    return roman ? roman->bytes : 0;
+  }
   [[nodiscard]] bool at_run() const {
     auto const c = cursor_.peek();
-    auto const roman = roman_numeral(cursor_.rest().substr(0, 40)).bytes;
-    return c == '[' || c == '*' || cursor_.at_digit() || superscript_digit(cursor_.character().value) >= 0 ||
+    auto const roman = numeral_bytes(cursor_);
+    return c == '[' || c == '*' || cursor_.at_digit() || superscript_digit(cursor_.character().value) ||
            (roman > 0 && !is_latin_letter(cursor_.peek(roman))) || letter_run() > 0 || parenthesis_of_number();
   }
-  /// (8), a number alone in parentheses.
+  /// Returns true before (8), a number alone in parentheses.
   [[nodiscard]] bool parenthesis_of_number() const {
     auto look = cursor_;
     if (!look.take('(')) return false;
-    auto const roman = roman_numeral(look.rest().substr(0, 40)).bytes;
+    auto const roman = numeral_bytes(look);
     if (!look.take_number()) look.skip(roman);
     return look.at() > cursor_.at() + 1 && look.peek() == ')';
   }
