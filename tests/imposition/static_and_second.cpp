@@ -37,39 +37,64 @@ TEST_CASE("an imposition known while compiling keeps every place when it becomes
   keeps_every_place<schemes::octavo_half_sheet>();
 }
 
+namespace {
+
+struct Places {
+  int in_two{}, across_sheets{};
+};
+/// Compares the places of each page with those found by looking through all formes.
+void places_of(Scheme const& scheme, Places& found) {
+  auto const formes = impose(*fold(scheme));
+  // where each page is, by looking through all formes
+  std::vector<std::vector<FormePosition>> places(600);
+  for (int sheet = 0; sheet < formes.sheets(); ++sheet)
+    for (auto side : {formes.one_forme(sheet) ? Side::only : Side::outer, Side::inner}) {
+      if (side == Side::inner && formes.one_forme(sheet)) continue;
+      for (int row = 0; row < formes.rows(sheet); ++row)
+        for (int column = 0; column < formes.columns(sheet); ++column) {
+          auto const imposed =
+              side == Side::inner ? formes.inner(row, column, sheet) : formes.outer(row, column, sheet);
+          places[static_cast<std::size_t>(imposed.page)].push_back(
+              {static_cast<std::uint8_t>(sheet), static_cast<std::uint8_t>(row), static_cast<std::uint8_t>(column),
+               side, imposed.head});
+        }
+    }
+  for (int page = 1; page < 600; ++page) {
+    auto const& there = places[static_cast<std::size_t>(page)];
+    CAPTURE(page);
+    CHECK(formes.find_place(page).has_value() == !there.empty());
+    if (there.empty()) continue;
+    REQUIRE(there.size() <= 2);
+    CHECK(formes.place(page) == there[0]);
+    CHECK(formes.second_place(page).has_value() == (there.size() == 2));
+    if (there.size() < 2) continue;
+    CHECK(*formes.second_place(page) == there[1]);
+    ++found.in_two;
+    found.across_sheets += there[0].sheet != there[1].sheet;
+  }
+}
+
+} // namespace
+
 TEST_CASE("every place of a page is told, the second one too, in any scheme") {
-  int in_two = 0, across_sheets = 0;
+  Places attested;
   for (auto const scheme : Attested::all()) {
     CAPTURE(scheme.id());
-    auto const formes = impose(*fold(scheme.scheme()));
-    // where each page is, by looking through all formes
-    std::vector<std::vector<FormePosition>> places(600);
-    for (int sheet = 0; sheet < formes.sheets(); ++sheet)
-      for (auto side : {formes.one_forme(sheet) ? Side::only : Side::outer, Side::inner}) {
-        if (side == Side::inner && formes.one_forme(sheet)) continue;
-        for (int row = 0; row < formes.rows(sheet); ++row)
-          for (int column = 0; column < formes.columns(sheet); ++column) {
-            auto const imposed =
-                side == Side::inner ? formes.inner(row, column, sheet) : formes.outer(row, column, sheet);
-            places[static_cast<std::size_t>(imposed.page)].push_back(
-                {static_cast<std::uint8_t>(sheet), static_cast<std::uint8_t>(row), static_cast<std::uint8_t>(column),
-                 side, imposed.head});
-          }
-      }
-    for (int page = 1; page < 600; ++page) {
-      auto const& there = places[static_cast<std::size_t>(page)];
-      CAPTURE(page);
-      CHECK(formes.find_place(page).has_value() == !there.empty());
-      if (there.empty()) continue;
-      REQUIRE(there.size() <= 2);
-      CHECK(formes.place(page) == there[0]);
-      CHECK(formes.second_place(page).has_value() == (there.size() == 2));
-      if (there.size() < 2) continue;
-      CHECK(*formes.second_place(page) == there[1]);
-      ++in_two;
-      across_sheets += there[0].sheet != there[1].sheet;
-    }
+    places_of(scheme.scheme(), attested);
   }
-  MESSAGE(in_two << " pages in two places, " << across_sheets << " of them on two sheets");
-  CHECK(in_two > 0);
+  CHECK(attested.in_two > 0);
+  // two sheets with the same pages, each in the outer forme of both or in the inner one of both (constructed)
+  auto const two = read_scheme("scheme two 2°\n"
+                               "sheet S rows 1 columns 2 long-side left-right\n"
+                               "sheet T rows 1 columns 2 long-side left-right\n"
+                               "fold S right-over-left 1\n"
+                               "fold T right-over-left 1\n"
+                               "gathering A S page 1\n"
+                               "gathering B T page 1\n");
+  REQUIRE(two);
+  REQUIRE(fold(*two));
+  Places own;
+  places_of(*two, own);
+  CHECK(own.in_two == 4);
+  CHECK(own.across_sheets == 4);
 }

@@ -1,0 +1,20 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: MIT
+# What optimizers warn about depends on how far they look: the main entry points under levels of optimization that the tests do
+# not use, and under the address sanitizer, without a warning.
+#   tests/headers/optimized.sh INCLUDE FOLDER COMPILER [FLAGS...]; FOLDER is for what is written
+set -euo pipefail
+include=$1 folder=$2
+shift 2
+unit=$(dirname "$0")/entry_points.cpp
+mkdir -p "$folder"
+(
+  cd "$include"
+  echo '#pragma once'
+  find bifolium -name '*.hpp' ! -name problem_table.hpp | sort | sed 's/.*/#include <&>/'
+) >"$folder/every_header.hpp"
+for flags in -Os -Og -O3 "-O1 -fsanitize=address" "-O2 -fno-exceptions -fno-rtti"; do
+  read -ra these <<<"$flags"
+  "$@" -std=c++20 "${these[@]}" -Wall -Wextra -Werror "-I$include" "-I$folder" -c "$unit" -o "$folder/entry_points.o"
+  echo "no warning with $flags"
+done
