@@ -29,6 +29,8 @@ commands() {
 name_format|$data/leaves.tsv
 read_formulas|$data/formulas.list
 reckon_paper|$data/editions.tsv
+reckon_paper --compare 1-3000|$data/ways.tsv
+reckon_paper --plans|$data/editions.tsv
 show_formes -|$data/own_scheme.scheme
 find_fold --scheme|$data/quarto_in_eights.txt
 sheets_of_book|$data/books.tsv
@@ -39,9 +41,18 @@ audit_records --repaired|$data/records.tsv
 audit_records --json|$data/records.tsv
 describe_book -|$data/quarto_of_1492.record
 check_copy 4°:A-B4 A1-4|/dev/null
+check_copy 4°:A-B4 A1-4 --gathering A|/dev/null
 fold_a_sheet 8_octavo --out $work|/dev/null
 EOT
 }
+# No program is left out; class_page writes no output but its file, and draw_pictures is for those who work on the library.
+for program in "$bin"/*; do
+  name=$(basename "$program")
+  [ -f "$program" ] && [ -x "$program" ] && [ -f "$data/../../examples/$name.cpp" ] || continue
+  checks=$((checks + 1))
+  case $name in class_page | draw_pictures) continue ;; esac
+  commands | grep -q "^$name[ |]" || fail "$name: no command of it is tried here"
+done
 reads_input() { [ "$1" != /dev/null ]; }
 
 while IFS='|' read -r words input; do
