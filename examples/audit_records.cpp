@@ -43,24 +43,14 @@ A record without findings has no line. A record without a name is named by its n
 At the end, the number of findings of each kind is written to standard error.
 )";
 
-/// The conventions that the options ask for; none where they are not understood.
-std::optional<Conventions> conventions_of(Arguments const& given) {
+/// The conventions that the options ask for.
+Conventions conventions_of(Arguments& given) {
   Conventions conventions;
-  auto const omitted = given.value("--omitted").value_or("error");
-  if (omitted != "error" && omitted != "next" && omitted != "8") return std::nullopt;
-  conventions.omitted = omitted == "8" ? Omitted::eight : omitted == "next" ? Omitted::next : Omitted::error;
-  if (auto const names = given.value("--letters")) {
-    Letters letters;
-    for (char c : *names) {
-      if (c != 'J' && c != 'U' && c != 'W') return std::nullopt;
-      (c == 'J' ? letters.j : c == 'U' ? letters.u : letters.w) = true;
-    }
-    conventions.letters = letters;
-  }
-  if (auto const blanks = given.value("--blanks")) {
-    if (*blanks != "counted" && *blanks != "left-out") return std::nullopt;
-    conventions.blanks = *blanks == "counted" ? BlankLeaves::counted : BlankLeaves::left_out;
-  }
+  conventions.omitted = given.omitted();
+  if (auto const letters = given.letters()) conventions.letters = *letters;
+  if (given.has("--blanks"))
+    conventions.blanks =
+        given.choice("--blanks", {"counted", "left-out"}) == "counted" ? BlankLeaves::counted : BlankLeaves::left_out;
   return conventions;
 }
 
@@ -155,13 +145,10 @@ template <class Answer> void read_xml([[maybe_unused]] Source& source, [[maybe_u
 
 int audit_records(Arguments given) {
   auto const limits = given.input_limits();
-  if (auto const code = given.settled(usage, 0, 0)) return *code;
   auto const conventions = conventions_of(given);
   bool const repaired = given.has("--repaired"), json = given.has("--json");
-  if (!conventions || (repaired && json)) {
-    std::cerr << usage;
-    return wrong_usage;
-  }
+  if (repaired && json) given.refuse("--repaired and --json are two forms of the answer: give one of them");
+  if (auto const code = given.settled(usage, 0, 0)) return *code;
   if (!json) std::cout << (repaired ? RepairedTable::header : AuditTable::header);
   AuditSummary summary;
   auto const write = [&](std::string const& name, RecordTexts const& texts, Audit const& audit) {
@@ -172,7 +159,7 @@ int audit_records(Arguments given) {
   };
   auto const answer = [&](std::uint64_t number, RecordTexts const& texts) {
     auto const name = texts["record"].empty() ? std::to_string(number) : texts["record"];
-    write(name, texts, examined(texts, *conventions));
+    write(name, texts, examined(texts, conventions));
   };
   // what is wrong with a record is told in its place
   auto const refuse = [&](std::uint64_t number, std::string const& why) {

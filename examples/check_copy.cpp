@@ -128,14 +128,12 @@ int tell_paper(Formula const& formula, IdealCopy const& book, std::string_view t
   return support::all_done;
 }
 
-int check(support::Arguments const& arguments) {
+int check(support::Arguments arguments) {
   auto const gathering = arguments.value("--gathering"), file = arguments.value("--svg");
   auto const paper = arguments.value("--paper");
+  if (file && !gathering) arguments.refuse("--svg draws a gathering: say which, as --gathering B");
+  if (gathering && paper) arguments.refuse("--gathering and --paper are two questions: ask one of them");
   if (auto const code = arguments.settled(usage, gathering || paper ? 1 : 2, 3)) return *code;
-  if ((file && !gathering) || (gathering && paper)) {
-    std::cerr << usage;
-    return support::wrong_usage;
-  }
   auto const formula = read_formula(arguments.words()[0], dialects::bmc);
   if (!formula) return refuse("formula", formula.error());
   for (auto const& warning : formula->warnings()) support::tell("formula, " + support::with_identifier(warning));

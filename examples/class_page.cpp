@@ -40,21 +40,16 @@ int from_formula(std::string const& text, std::string const& file, ClassPageOpti
   return support::all_done;
 }
 
-int make_page(support::Arguments const& given) {
+int make_page(support::Arguments given) {
+  auto const file = given.needed("--out"), paper = given.choice("--paper", {"a4", "letter"}),
+             duplex = given.choice("--duplex", {"long-edge", "short-edge"});
   if (auto const code = given.settled(usage, 1, 1)) return *code;
-  auto const file = given.value("--out");
-  auto const paper = given.value("--paper").value_or("a4"), duplex = given.value("--duplex").value_or("long-edge");
-  bool const known = (paper == "a4" || paper == "letter") && (duplex == "long-edge" || duplex == "short-edge");
-  if (!file || !known) {
-    std::cerr << usage;
-    return support::wrong_usage;
-  }
   ClassPageOptions const options{paper == "a4" ? PageSize::a4 : PageSize::letter,
                                  duplex == "long-edge" ? Duplex::long_edge : Duplex::short_edge};
   auto const& asked = given.words()[0];
   bool const scheme_named = asked == "-" || find_scheme(asked);
   if (!scheme_named && (asked.find(':') != std::string::npos || read_formula(asked, dialects::bmc)))
-    return from_formula(asked, *file, options);
+    return from_formula(asked, file, options);
   auto const text = support::scheme_given(asked);
   if (!text) return support::wrong_usage;
   auto const read = read_scheme(*text);
@@ -64,7 +59,7 @@ int make_page(support::Arguments const& given) {
     support::tell(support::with_identifier(page.error()));
     return support::unreadable;
   }
-  support::write_file(*file, *page);
+  support::write_file(file, *page);
   return support::all_done;
 }
 

@@ -112,9 +112,12 @@ int answer_leaves(support::Arguments const& given, std::string const& text, Leaf
 
 int find(support::Arguments given) {
   FindRules rules;
-  auto const reads = given.value("--reads"), long_side = given.value("--long-side");
-  if (reads) rules.reads = *reads == "right-to-left" ? Reads::right_to_left : Reads::left_to_right;
-  if (long_side) rules.long_side = *long_side == "far-near" ? Axis::far_near : Axis::left_right;
+  if (given.has("--reads"))
+    rules.reads = given.choice("--reads", {"left-to-right", "right-to-left"}) == "right-to-left" ? Reads::right_to_left
+                                                                                                 : Reads::left_to_right;
+  if (given.has("--long-side"))
+    rules.long_side =
+        given.choice("--long-side", {"far-near", "left-right"}) == "far-near" ? Axis::far_near : Axis::left_right;
   if (auto const dearer = given.number("--dearer", 0, 100)) rules.dearer = static_cast<int>(*dearer);
   if (given.has("--all")) rules.most = 100;
   if (auto const code = given.settled(usage, 0, 1)) return *code;
@@ -128,11 +131,6 @@ int find(support::Arguments given) {
     auto const read = read_place(*place);
     if (!read) return support::tell("--place, " + message(read.error())), support::wrong_usage;
     book.place = read->region();
-  }
-  if ((reads && *reads != "right-to-left" && *reads != "left-to-right") ||
-      (long_side && *long_side != "far-near" && *long_side != "left-right")) {
-    std::cerr << usage;
-    return support::wrong_usage;
   }
   support::Input input{given.words().empty() ? "-" : given.words()[0]};
   auto const text = support::whole_text(input);

@@ -32,20 +32,15 @@ void write_both(std::string const& path, SheetToFold const& sides) {
   support::write_file(path + "-back.svg", sides.back);
 }
 
-int make_sheet(support::Arguments const& given) {
+int make_sheet(support::Arguments given) {
   bool const cancel = given.has("--cancel");
+  auto const directory = given.needed("--out"), paper = given.choice("--paper", {"a4", "letter"}),
+             duplex = given.choice("--duplex", {"long-edge", "short-edge"});
   if (auto const code = given.settled(usage, cancel ? 0 : 1, cancel ? 0 : 1)) return *code;
-  auto const directory = given.value("--out");
-  auto const paper = given.value("--paper").value_or("a4"), duplex = given.value("--duplex").value_or("long-edge");
-  bool const known = (paper == "a4" || paper == "letter") && (duplex == "long-edge" || duplex == "short-edge");
-  if (!directory || !known) {
-    std::cerr << usage;
-    return support::wrong_usage;
-  }
   auto const size = paper == "a4" ? PageSize::a4 : PageSize::letter;
   auto const turned = duplex == "long-edge" ? Duplex::long_edge : Duplex::short_edge;
   if (cancel) {
-    write_both(*directory + "/cancel", cancel_to_paste(size, turned));
+    write_both(directory + "/cancel", cancel_to_paste(size, turned));
     return support::all_done;
   }
   auto const text = support::scheme_given(given.words()[0]);
@@ -62,9 +57,9 @@ int make_sheet(support::Arguments const& given) {
       support::tell(support::with_identifier(sides.error()));
       return support::unreadable;
     }
-    write_both(*directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1), *sides);
+    write_both(directory + "/" + std::string{scheme.id()} + "-" + std::to_string(sheet + 1), *sides);
   }
-  support::write_file(*directory + "/" + std::string{scheme.id()} + ".html", *printable_html(scheme, size, turned));
+  support::write_file(directory + "/" + std::string{scheme.id()} + ".html", *printable_html(scheme, size, turned));
   std::cout
       << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"
          "(far); the line of print at that edge says which it is. Fold in this order:\n\n"

@@ -52,27 +52,18 @@ void answer(std::string_view text, Dialect dialect) {
   std::cout << words << '\t' << problems << '\n';
 }
 
-/// The dialect that the options ask for; none where they are not understood.
-std::optional<Dialect> dialect_of(Arguments const& given) {
+/// The dialect that the options ask for.
+Dialect dialect_of(Arguments& given) {
   auto dialect = dialects::strict;
-  auto const omitted = given.value("--omitted").value_or("error");
-  if (omitted != "error" && omitted != "next" && omitted != "8") return std::nullopt;
-  dialect.omitted = omitted == "8" ? Omitted::eight : omitted == "next" ? Omitted::next : Omitted::error;
-  for (char c : given.value("--letters").value_or("")) {
-    if (c != 'J' && c != 'U' && c != 'W') return std::nullopt;
-    (c == 'J' ? dialect.letters.j : c == 'U' ? dialect.letters.u : dialect.letters.w) = true;
-  }
+  dialect.omitted = given.omitted();
+  dialect.letters = given.letters().value_or(Letters{});
   return dialect;
 }
 
 int read_formulas(Arguments given) {
   auto const limits = given.input_limits();
-  if (auto const code = given.settled(usage, 0, 0)) return *code;
   auto const dialect = dialect_of(given);
-  if (!dialect) {
-    std::cerr << usage;
-    return wrong_usage;
-  }
+  if (auto const code = given.settled(usage, 0, 0)) return *code;
   bool const keyed = given.has("--keyed");
   if (!keyed) std::cout << "line\tstatus\tleaves\tsheets\tnormalised\tmessage\tproblem\n";
   Input input;
@@ -88,7 +79,7 @@ int read_formulas(Arguments given) {
     if (lines.too_long())
       std::cout << "error\t\t\t\t" << lines.length_told() << "\tline_too_long\n";
     else
-      answer(keyed ? (tab == line.npos ? std::string_view{} : std::string_view{line}.substr(tab + 1)) : line, *dialect);
+      answer(keyed ? (tab == line.npos ? std::string_view{} : std::string_view{line}.substr(tab + 1)) : line, dialect);
   }
   return all_done;
 }

@@ -189,23 +189,11 @@ void need_columns(Header const& header, bool copies) {
     throw Failure{"the header has no column 'pages' or 'formula', and none of words, letters or ens"};
 }
 
-/// The dialect of the formulas; none where the option is not understood.
-std::optional<Dialect> dialect_of(Arguments const& given) {
-  auto dialect = dialects::strict;
-  auto const omitted = given.value("--omitted").value_or("error");
-  if (omitted != "error" && omitted != "next" && omitted != "8") return std::nullopt;
-  dialect.omitted = omitted == "8" ? Omitted::eight : omitted == "next" ? Omitted::next : Omitted::error;
-  return dialect;
-}
-
 int reckon_paper(Arguments given) {
   auto const limits = given.input_limits();
+  auto dialect = dialects::strict;
+  dialect.omitted = given.omitted();
   if (auto const code = given.settled(usage, 0, 0)) return *code;
-  auto const dialect = dialect_of(given);
-  if (!dialect) {
-    tell("--omitted is error, next or 8");
-    return wrong_usage;
-  }
   auto const range = given.value("--compare");
   auto const copies = range ? copies_compared(*range) : std::nullopt;
   if (range && !copies) {
@@ -218,8 +206,8 @@ int reckon_paper(Arguments given) {
   Header const header{first};
   tell_columns(header, edition_columns);
   need_columns(header, !copies);
-  if (copies) return compare_rows(lines, header, *dialect, copies->first, copies->second);
-  Printer const print{first, given, *dialect};
+  if (copies) return compare_rows(lines, header, dialect, copies->first, copies->second);
+  Printer const print{first, given, dialect};
   while (next_row(lines, header)) print(lines);
   return all_done;
 }

@@ -52,7 +52,7 @@ int show(support::Arguments const& given) {
 
   auto const text = support::scheme_given(given.words()[0]);
   if (!text) return support::wrong_usage;
-  auto const sheet_name = given.value("--sheet").value_or("chancery"); // the view of the sheets looks at it
+  auto const sheet_name = given.value("--sheet").value_or("chancery");
   auto const sheets = find_sheets({.name = sheet_name});
   if (sheets.empty()) {
     support::tell("no sheet of paper is called '" + sheet_name + "'");

@@ -2,6 +2,8 @@
 /// What the example programs have in common on the command line: --help, wrong usage, options with a value.
 #pragma once
 
+#include <bifolium/collation/dialect.hpp>
+
 #include "input.hpp"
 #include "program.hpp"
 
@@ -12,6 +14,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace support {
@@ -55,8 +58,13 @@ public:
       std::cout << usage;
       return all_done;
     }
-    if (!wrong_.empty()) tell(wrong_);
-    if (wrong_.empty() && words_.size() >= least && words_.size() <= most) return std::nullopt;
+    auto wrong = wrong_;
+    auto const given = words_.size();
+    if (wrong.empty() && given < least)
+      wrong = given == 0 ? "an argument is missing" : "an argument is missing after '" + words_.back() + "'";
+    if (wrong.empty() && given > most) wrong = "'" + words_[most] + "' is one argument too many";
+    if (wrong.empty()) return std::nullopt;
+    tell(wrong);
     std::cerr << usage;
     return wrong_usage;
   }
@@ -81,6 +89,44 @@ public:
     wrong_ = "the option " + std::string{option} + " takes a number from " + std::to_string(least) + " to " +
              std::to_string(most) + ", not '" + *text + "'";
     return std::nullopt;
+  }
+  /// One of some words; the first where the option is not given. Another word is wrong usage, so this is asked before
+  /// `settled`.
+  std::string choice(std::string_view option, std::initializer_list<std::string_view> words) {
+    auto const given = value(option).value_or(std::string{*words.begin()});
+    std::string list;
+    for (auto const& word : words) {
+      if (word == given) return given;
+      list.append(list.empty() ? "" : &word + 1 == words.end() ? " or " : ", ").append(word);
+    }
+    refuse("the option " + std::string{option} + " takes " + list + ", not '" + given + "'");
+    return std::string{*words.begin()};
+  }
+  /// What `--omitted error|next|8` says. Asked before `settled`.
+  bifolium::Omitted omitted() {
+    auto const word = choice("--omitted", {"error", "next", "8"});
+    return word == "8" ? bifolium::Omitted::eight : word == "next" ? bifolium::Omitted::next : bifolium::Omitted::error;
+  }
+  /// What `--letters JUW` says; none where it is not given. Asked before `settled`.
+  std::optional<bifolium::Letters> letters() {
+    auto const names = value("--letters");
+    if (!names) return std::nullopt;
+    bifolium::Letters letters;
+    for (char c : *names)
+      if (c == 'J' || c == 'U' || c == 'W')
+        (c == 'J' ? letters.j : c == 'U' ? letters.u : letters.w) = true;
+      else
+        refuse("the option --letters takes letters of J, U and W, not '" + *names + "'");
+    return letters;
+  }
+  /// Wrong usage that only the program can tell, asked before `settled`. The first that is told counts.
+  void refuse(std::string sentence) {
+    if (wrong_.empty()) wrong_ = std::move(sentence);
+  }
+  /// The value of an option that must be given. Asked before `settled`.
+  std::string needed(std::string_view option) {
+    if (!has(option) && !help_) refuse("the option " + std::string{option} + " is missing");
+    return value(option).value_or("");
   }
   /// What `--longest-line BYTES` says. Asked before `settled`.
   InputLimits input_limits() {

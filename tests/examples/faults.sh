@@ -85,6 +85,8 @@ while IFS='|' read -r words input; do
   [ "$code" -eq 0 ] || fail "$words, standard error closed: exit code $code"
   run /dev/null "$bin/$name" --no-such-option
   expect "$name --no-such-option" 2 "no option --no-such-option"
+  run /dev/null "$bin/$name" a b c d e
+  expect "$name a b c d e" 2 "is one argument too many"
   reads_input "$input" || continue
   run / "${command[@]}"
   expect "$words, reading a folder" 1 "Is a directory"
@@ -116,6 +118,34 @@ while IFS='|' read -r words input; do
   run "$work/changed" "${command[@]}"
   cmp -s "$work/out" "$work/plain" || fail "$words, lines ended by CR: another answer"
 done < <(commands)
+
+# A wrong option or value of an option is named, and so is what would be right.
+while IFS='|' read -r words sentence; do
+  read -ra command <<<"$words"
+  run /dev/null "$bin/${command[0]}" "${command[@]:1}"
+  expect "$words" 2 "$sentence"
+done <<'EOT'
+read_formulas --omitted eight|the option --omitted takes error, next or 8, not 'eight'
+read_formulas --letters JX|the option --letters takes letters of J, U and W, not 'JX'
+reckon_paper --omitted 4|the option --omitted takes error, next or 8, not '4'
+reckon_paper --compare 9|--compare takes a range of copies
+audit_records --omitted x|the option --omitted takes error, next or 8, not 'x'
+audit_records --blanks x|the option --blanks takes counted or left-out, not 'x'
+audit_records --json --repaired|give one of them
+name_format --threads 0|the option --threads takes a number from 1 to 256, not '0'
+name_format --longest-line|the option --longest-line needs a value
+find_fold --reads up|the option --reads takes left-to-right or right-to-left, not 'up'
+find_fold --long-side up|the option --long-side takes far-near or left-right, not 'up'
+show_formes|an argument is missing
+check_copy 4°:A4|an argument is missing after '4°:A4'
+check_copy 4°:A4 A --svg x|as --gathering B
+check_copy 4°:A4 A --gathering A --paper x|ask one of them
+fold_a_sheet 8_octavo|the option --out is missing
+fold_a_sheet 8_octavo --out . --paper a5|the option --paper takes a4 or letter, not 'a5'
+class_page octavo --out x --duplex up|the option --duplex takes long-edge or short-edge, not 'up'
+class_page --out x|an argument is missing
+describe_book|an argument is missing
+EOT
 
 # What a row says reaches no terminal as a command, and a letter that looks Latin is named.
 printf 'height_mm\tstate\n2\x1b[2J01\tuncut\n' >"$work/rows"

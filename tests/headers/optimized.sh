@@ -13,7 +13,7 @@ mkdir -p "$folder"
   echo '#pragma once'
   find bifolium -name '*.hpp' ! -name problem_table.hpp | sort | sed 's/.*/#include <&>/'
 ) >"$folder/every_header.hpp"
-for flags in -Os -Og -O3 "-O1 -fsanitize=address" "-O2 -fno-exceptions -fno-rtti"; do
+for flags in -Os -Og "-O1 -fsanitize=address" "-Os -fno-exceptions -fno-rtti"; do
   read -ra these <<<"$flags"
   "$@" -std=c++20 "${these[@]}" -Wall -Wextra -Werror "-I$include" "-I$folder" -c "$unit" -o "$folder/entry_points.o"
   echo "no warning with $flags"
