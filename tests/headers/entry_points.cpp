@@ -1,7 +1,20 @@
 // SPDX-License-Identifier: MIT
-// A unit that includes every header and calls the entry points that most programs call, so that what optimizers warn about is
-// seen under each level of optimization and under the address sanitizer (entry_points.sh). (constructed)
-#include <every_header.hpp>
+// A unit that includes the header of every folder and calls the entry points that most programs call, so that what optimizers warn about is
+// seen under each level of optimization and under the address sanitizer (optimized.sh). (constructed)
+#include <bifolium/bifolium.hpp>
+#include <bifolium/book.hpp>
+#include <bifolium/collation.hpp>
+#include <bifolium/copy.hpp>
+#include <bifolium/drawing.hpp>
+#include <bifolium/edition.hpp>
+#include <bifolium/evidence.hpp>
+#include <bifolium/explain.hpp>
+#include <bifolium/fold.hpp>
+#include <bifolium/formatter.hpp>
+#include <bifolium/imposition.hpp>
+#include <bifolium/leaf.hpp>
+#include <bifolium/paper.hpp>
+#include <bifolium/record.hpp>
 
 #include <iostream>
 

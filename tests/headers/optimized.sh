@@ -8,13 +8,8 @@ include=$1 folder=$2
 shift 2
 unit=$(dirname "$0")/entry_points.cpp
 mkdir -p "$folder"
-(
-  cd "$include"
-  echo '#pragma once'
-  find bifolium -name '*.hpp' ! -name problem_table.hpp | sort | sed 's/.*/#include <&>/'
-) >"$folder/every_header.hpp"
 for flags in -Os -Og "-O1 -fsanitize=address" "-Os -fno-exceptions -fno-rtti"; do
   read -ra these <<<"$flags"
-  "$@" -std=c++20 "${these[@]}" -Wall -Wextra -Werror "-I$include" "-I$folder" -c "$unit" -o "$folder/entry_points.o"
+  "$@" -std=c++20 "${these[@]}" -Wall -Wextra -Werror "-I$include" -c "$unit" -o "$folder/entry_points.o"
   echo "no warning with $flags"
 done

@@ -143,3 +143,31 @@ TEST_CASE("what is no signature is an error with its column") {
   CHECK(read_signature("99999A").error().problem == Problem::multiple_too_high);
   CHECK(read_signature("[a name that is longer than any]").error().problem == Problem::mark_too_long);
 }
+
+TEST_CASE("what a mark is made of decides what it is") { // constructed
+  STATIC_CHECK(Signature::pi() == Signature::pi(1) && Signature::pi() != Signature::pi(2));
+  STATIC_CHECK(Signature::chi() == Signature::chi(1) && Signature::greek(1) == Signature::greek(1, false, 1));
+  // Greek letters, small and capital, the first and the last, once and several times
+  for (auto const* small : {"α", "ω"}) CHECK(read_signature(small)->mark() == Mark::greek);
+  for (auto const* capital : {"Α", "Ω"}) CHECK(read_signature(capital)->mark() == Mark::greek_capital);
+  for (std::uint32_t times = 1; times <= 9; ++times) {
+    std::string text;
+    for (std::uint32_t i = 0; i < times; ++i) text += "β";
+    CAPTURE(text);
+    CHECK(*read_signature(text) == Signature::greek(2, false, times));
+  }
+  // vowels with a tilde or a macron and the long s are symbols, other accented letters are no marks
+  for (auto const* symbol : {"ã", "ñ", "õ", "ĩ", "ũ", "ẽ", "ā", "ē", "ī", "ō", "ū", "ſ", "a\u0303"})
+    CHECK(read_signature(symbol)->mark() == Mark::symbol);
+  for (auto const* none : {"é", "ü", "ç", "−", "∓", "[]", "[ ]", "(", ""}) {
+    CAPTURE(none);
+    CHECK_FALSE(read_signature(none));
+  }
+  // a number in quotation marks is one, but there is no gathering 0
+  CHECK(read_signature("\"7\"")->mark() == Mark::number);
+  CHECK(read_signature("\"0\"")->mark() == Mark::printed);
+  // signs after a letter belong to it as far as they can be kept
+  auto const signs = [](std::size_t many) { return "A" + std::string(many, '*'); };
+  CHECK(read_signature(signs(23)));
+  CHECK_FALSE(read_signature(signs(24)));
+}
