@@ -536,6 +536,20 @@ Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts, std
   return fitted;
 }
 
+unsigned part_of(Book const& book) { // a hash of the edition by FNV-1a
+  std::uint32_t hash = 2166136261U;
+  for (char const c : book.edition) hash = (hash ^ static_cast<unsigned char>(c)) * 16777619U;
+  return hash / 7 % parts;
+}
+LeafEvidence seen_of(Book const& book, bool placed) {
+  LeafEvidence seen{.height = millimetres{book.height}, .year = YearRange{1450, 1500}};
+  if (book.width > 0 && !book.in_centimetres) seen.width = millimetres{book.width};
+  if (book.in_centimetres) seen.rounded_up_to = 10_mm, seen.of = MeasureOf::binding;
+  if (book.year) seen.year = *book.year;
+  if (placed) seen.place = book.region;
+  return seen;
+}
+
 std::vector<Book> resampled(std::vector<Book> const& books, unsigned number) {
   std::map<std::string, std::vector<Book const*>> editions;
   for (auto const& book : books) editions[book.edition].push_back(&book);

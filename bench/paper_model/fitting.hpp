@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/evidence/paper_model.hpp>
+#include <bifolium/evidence/seen.hpp>
 
 #include <cstdint>
 #include <fstream>
@@ -60,6 +61,11 @@ std::vector<Start> starts_of(std::string const& folder);
 std::vector<Assumed> assumed_of(std::string const& folder);
 /// Fits the books. A book may be there more than once.
 Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts, std::vector<Assumed> const& assumed);
+/// Cross-validation holds out one of five parts at a time: which part the books of an edition are in, whatever else is in the tables.
+inline constexpr unsigned parts = 5;
+unsigned part_of(Book const& book);
+/// What is asked of a book: its size as it was recorded, its year and, unless told otherwise, its place.
+bifolium::LeafEvidence seen_of(Book const& book, bool placed = true);
 /// Books drawn again, an edition at a time, as many as there were: the set of one number is always the same.
 std::vector<Book> resampled(std::vector<Book> const& books, unsigned number);
 
