@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-# Two lists that are kept and could fall behind the headers: the exports of the module, and the index of functions. Each function
+# Lists that are kept and could fall behind the headers: the exports of the module, the grammar, and the index of functions. Each function
 # for users is in the index, in a row with its header; each name in the index is a function of that header.
 #   perl functions.pl SOURCE
 use strict;
@@ -17,6 +17,9 @@ my @wrong;
 my $module = `perl cmake/public_names.pl include --module`;
 push @wrong, 'cmake/bifolium.cppm is not what `perl cmake/public_names.pl include --module` writes'
   if $module ne text('cmake/bifolium.cppm');
+
+push @wrong, 'cmake/doc/grammar.md is not what `perl cmake/grammar.pl include` writes'
+  if `perl cmake/grammar.pl include` ne text('cmake/doc/grammar.md');
 
 my (%functions, %types);
 for my $line (split /\n/, `perl cmake/public_names.pl include`) {

@@ -2,13 +2,14 @@
 /// Reads one signature at one position of a text. The readers of signatures, formulas, references and statements of
 /// signing all use this reader, so that they accept the same marks:
 ///
-///   signature = [ series ] , [ duplicate ] , ( "[" signature "]" | "[" name "]" | [ multiple ] , mark , [ affix ] ) ;
-///   series    = raised figure | "[2nd]" | "[3rd]" ... ;
+///   signature = [ series ] , [ duplicate ] , ( "[" , signature , "]" | "[" , words , "]"
+///             | [ multiple ] , mark , [ affix ] ) ;
+///   series    = raised figure | "[2nd]" | "[3rd]" ;
 ///   duplicate = "π" | "χ" | "pi" | "chi" | "[pi]" | "[chi]" ;
 ///   multiple  = figure ;
 ///   mark      = letter , { the same letter } | letter , Greek letter of its place | Greek letter , { the same }
-///             | Cyrillic letter , { the same } | Hebrew letters | figure | [ symbols ] , letter | "(" letter ")"
-///             | symbol , { the same } | symbol "_" symbol | quoted | ")(" , { ")(" } | "):(" , { "):(" } | ")o("
+///             | Cyrillic letter , { the same } | Hebrew letters | figure | symbol , letter | "(" , letter , ")"
+///             | symbol , { the same } | symbol , "_" , symbol | quoted | ")(" , { ")(" } | "):(" , { "):(" } | ")o("
 ///             | "(*)" | "(?)" | "(:" | ":)" | "(:)" ;
 ///   affix     = "*" | "†" | "‡" | "§" | "¶" | "☞" ;
 ///

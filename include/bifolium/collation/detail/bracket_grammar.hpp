@@ -2,9 +2,9 @@
 /// What is in brackets: changes and words in parentheses; in square brackets a group of unsigned gatherings, a statement of
 /// signing, changes again, words. Scanned texts lose brackets and confuse them, and are read all the same, with a doubt.
 ///
-///   group    = "[" , { element | separator } , "]" , [ count ] ; (* unsigned; the count is shared by runs without one *)
-///   changes  = "(" , item , { join , item } , ")" ;              (collation/detail/change_grammar.hpp)
-///   identity = "[=" , same , "]" ;   signing = "[" , "$" , ... , "]" ;   note = "(" , words , ")" | "[" , words , "]" ;
+///   group   = "[" , { element | separator } , "]" , [ count ] ; (* unsigned; the count is shared by runs without one *)
+///   signing = "[" , "$" , words , "]" ;
+///   note    = "(" , words , ")" | "[" , words , "]" ;
 #pragma once
 
 #include <bifolium/collation/detail/passage_grammar.hpp>

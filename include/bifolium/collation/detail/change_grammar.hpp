@@ -4,13 +4,12 @@
 /// gathering does not have, or that is already deleted, is an error. Words are stored as words, with a warning if they
 /// look like a change.
 ///
-///   changes  = "(" , item , { join , item } , ")" ;            join   = "," | ";" | "." | "&" | "and" | blank ;
+///   changes  = "(" , ( item , { join , item } | wanting ) , ")" ;
+///   join     = "," | ";" | "." | "&" | "and" | blank ;
 ///   item     = loss , leaves , [ quoted ] , [ "+" , inserted ] | leaves , "±" | "±"
 ///            | leaf , "+" , inserted | "+" , inserted | identity | words ;
-///   loss     = "−" | "-" | "±" | "less" | "minus" | "without" | "wants" | "lacks" ... ;
+///   loss     = "−" | "-" | "±" | "less" | "minus" | "without" | "wants" | "lacks" ;
 ///   leaves   = leaf , [ "?" ] , { join , leaf , [ "?" ] } | leaf , ( "-" | "to" | "through" ) , figure ;
-///   identity = [ leaf ] , "=" , same | "[=" , same , "]" ;     (collation/detail/identity_grammar.hpp)
-///   inserted = one , { "," , one } ;                           (collation/detail/insertion_grammar.hpp)
 #pragma once
 
 #include <bifolium/collation/detail/identity_grammar.hpp>

@@ -2,10 +2,11 @@
 /// The leaf count after a signature, in every notation met: A⁸, A^8, A<sup>8</sup>, A8, 12(4), counts that alternate (8/4,
 /// 8.6.8.6.6, 12,6, ⁸⁻⁴, and 8-6, which scanned catalogues have for 8.6), and counts in words: A-K, in eights; A, three leaves.
 ///
-///   count   = term , { ( "/" | "." | "·" | "," | "-" ) , term } | "(" , term , { ... } , ")" | words ;
-///   words   = [ "," ] , ( ( "in" | "per" ) , [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ]
-///           | [ "in" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
-///   plural  = "fours" | "4s" | "4's" | "8" ... ;
+///   count    = terms | "(" , terms , ")" | in words ;
+///   terms    = figure , { ( "/" | "." | "·" | "," | "-" ) , figure } ;  (* all raised, or all on the line *)
+///   in words = [ "," ] , ( ( "in" | "per" ) , [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ]
+///            | [ "in" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
+///   plural   = "fours" | "eights" | number | figure , [ [ "'" ] , "s" ] ;
 ///
 /// All terms of one count have one notation.
 #pragma once

@@ -4,9 +4,10 @@
 /// format at all, since 2o is a format and 2o⁸ a gathering.
 ///
 ///   heading = ( "Signatures" | "Collation" | "Formula" | "Register" | "Sig" | "Coll" ) , ( ":" | "." ) ;
-///   format  = [ paper class ] , format symbol , [ "?" ] , [ "and" , format symbol ] , [ gathered in ] , [ ":" | "." | "," ]
+///   format  = [ paper class ] , format symbol , [ "?" ] , [ "and" , format symbol ] , [ gathered ] ,
+///             [ ":" | "." | "," ]
 ///           | ( "F" | "Q" | "O" | "D" ) , [ "°" ] , ":" ;
-///   gathered in = "(in 4s)" | "in fours" | "(4s)" | "(8/4)" ;
+///   gathered = "in" , plural | "(" , [ "in" ] , plural , ")" | "(" , terms , ")" ;
 #pragma once
 
 #include <bifolium/collation/detail/wanting_grammar.hpp>

@@ -3,7 +3,7 @@
 /// interpreted. Finding changes nothing, so the same reader reads a run and looks ahead for a count that several runs
 /// share (a b⁸).
 ///
-///   run  = signature , [ dash , signature ] , [ count ] | "(" signature dash signature ")" , count ;
+///   run  = signature , [ dash , signature ] , [ count ] | "(" , signature , dash , signature , ")" , count ;
 ///   dash = "-" | blank , ( "to" | "through" ) ;
 #pragma once
 

@@ -2,18 +2,14 @@
 /// The grammar of a collation formula: recursive descent over tokens (leaf/token.hpp). collation/detail/resolver.hpp
 /// works out what the elements mean together.
 ///
-///   description = [ heading ] , [ format ] , { part } ;
+///   description = [ heading ] , [ format ] , [ engraved ] , { part } ;
 ///   part        = [ volume ] , { element | separator } ;            (* ";" and a volume begin a part *)
 ///   separator   = "," | "." | ";" ;
-///   volume      = ( "v." | "vol." | "volume" | "tome" | "t." | "Bd." | "pt." ... ) , ( figure | roman ) , [ ":" | "," | "." ] ;
-///   element     = run | group | changes | identity | imperfect | equation | signing | remark | note | passage ;
-///   run         = signature , [ dash , signature ] , [ count ] ;    (collation/detail/found_element.hpp, count_reader.hpp)
-///   group       = "[" , { element | separator } , "]" , [ count ] ; (* unsigned; the count is shared by runs without one *)
-///   changes     = "(" , item , { join , item } , ")" ;              (collation/detail/change_grammar.hpp)
-///   identity    = "[=" , same , "]" ;   imperfect = "+" | "⁺" ;     signing = "[" , "$" , ... , "]" ;
+///   element     = run | unsigned | group | changes | outside | identity | imperfect | equation | signing | remark | note
+///               | passage ;
 ///   equation    = "=" , description ;                               (* the same book written a second way *)
-///   remark      = leaf , words ;        note = "(" , words , ")" ;
-///   passage     = extent | pagination | plates | prose ;            (collation/detail/passage_grammar.hpp)
+///   imperfect   = "+" | "⁺" ;
+///   remark      = leaf , words ;
 ///
 /// Each function takes all of its text, or leaves the cursor where it was. Nothing is repaired: text that can be read
 /// in spite of a doubt is read, with a warning; other text is an error with its place.

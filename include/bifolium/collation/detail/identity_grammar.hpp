@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Leaves said to be the same as others: [=B2], (A8=π1), (−A4, =χ1?). A list [=L4.5] names one leaf after another.
 ///
-///   identity = [ leaf ] , "=" , same | "[=" , same , "]" ;     same = leaf , { ( "." | "," ) , leaf } ;
+///   identity = [ leaf ] , "=" , same | "[=" , same , "]" ;
+///   same     = leaf , { ( "." | "," ) , leaf } ;
 #pragma once
 
 #include <bifolium/collation/detail/note_grammar.hpp>

@@ -4,7 +4,7 @@
 ///
 ///   inserted = one , { "," , one } ;
 ///   one      = figure , [ "*" ] | figure , { ( "." | "," ) , figure }
-///            | signature , [ raised count | figure , ( { ( "." | "," ) , figure } | "-" , figure ) ] ;
+///            | signature , [ raised figure | figure , ( { ( "." | "," ) , figure } | "-" , figure ) ] ;
 #pragma once
 
 #include <bifolium/collation/detail/run_grammar.hpp>

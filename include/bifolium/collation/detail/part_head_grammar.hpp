@@ -3,12 +3,13 @@
 /// are counted as one gathering π, and told, since nothing says how they hang together; engraved leaves are no part of the
 /// gatherings and are kept as plates.
 ///
-///   volume    = [ "(" | "[" ] , part , [ ")" | "]" ] , [ ":" | "," | "." ] | figure , ":" | roman , ( ":" | "." ) ;
-///   part      = ( "v." | "vol." | "volume" | "tome" | "t." | "Bd." | "pt." | "part" ... ) , ( figure | roman | "first" ... )
-///             | figure , "." , ( "Teil" | "Band" ... ) ;
-///   leaves    = ( [ "[" ] , figure , [ "]" ] | number ) , [ adjective ] , ( "leaves" | "leaf" | "l." | "ll." | "p.l." ) ,
-///               [ "unsigned" | "without signatures" ] ;
-///   engraved  = ( "engr." | "port." | "front." | "title" ... ) , words , ( "+" | "," | ";" ) ;
+///   volume   = [ "(" | "[" ] , name of part , [ ")" | "]" ] , [ ":" | "," | "." ] | figure , ":" | roman , ( ":" | "." ) ;
+///   name of part = ( "v." | "vol." | "volume" | "tome" | "tomo" | "tomus" | "t." | "Bd." | "Band" | "Teil" | "pt." | "part"
+///                | "parte" | "pars" | "partie" ) , ( figure | roman | ordinal ) | figure , "." , ( "Teil" | "Band" ) ;
+///   unsigned = ( [ "[" ] , figure , [ "]" ] | number ) , [ adjective ] , ( "leaves" | "leaf" | "l." | "ll." | "p.l." ) ,
+///              [ [ "," ] , adjective | "(" , adjective , ")" ] ;
+///   adjective = "unsigned" | "unnumbered" | "preliminary" | "without signatures" ;
+///   engraved = ( "engr." | "port." | "front." | "title" | "t.p." | "plate" | "map" ) , words , ( "+" | "," | ";" ) ;
 #pragma once
 
 #include <bifolium/collation/detail/format_grammar.hpp>

@@ -2,10 +2,11 @@
 /// What is beside the gatherings and is none: remarks on a leaf, and what follows: leaves, pages, plates, prose. It is kept, and
 /// an extent that states another number of leaves than the formula is doubted.
 ///
-///   passage    = [ ":" ] , extent | pagination | plates | label , prose ;
-///   extent     = [ "[" ] , figure , [ "]" ] , unit ;      plates = ( "+" | "plus" | "with" | "and" ) , figure , words ;
-///   pagination = ( "pp." | "ff." | "ll." | "p." | "cols." ) , ( figure | roman | "[" | symbol figure ) , ... ;
-///   label      = word , ( ":" | "]" ) ;
+///   passage    = [ ":" ] , extent | pagination | plates | label , words ;
+///   extent     = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "Bl." | "pp." | "p." ) ;
+///   plates     = ( "+" | "plus" | "with" | "and" ) , [ figure ] , words ;
+///   pagination = ( "pp." | "ff." | "ll." | "p." | "cols." ) , ( figure | roman | "[" | symbol , figure ) , words ;
+///   label      = words , ( ":" | "]" ) ;                   (* CW: and RT] *)
 #pragma once
 
 #include <bifolium/collation/detail/part_head_grammar.hpp>

@@ -2,8 +2,9 @@
 /// Changes that are written in words, or without parentheses: (M8 blank and wanting), A⁸ −A8, A⁸ A3 ±. They are read as the
 /// changes that they seem to be, and always told: a leaf may be wanting in one copy only, and a sign may be a slip.
 ///
-///   wanting = "(" , [ "?" ] , ( leaf , { join , leaf } | "last" , [ number ] , ( "leaf" | "leaves" ) ) , words , ")" ;
-///   words   = { "wanting" | "lacking" ... | "blank" | "and" | "&" | "," | "is" | "are" | "both" } ;
+///   wanting = [ "?" ] , ( leaf , { join , leaf } | "last" , [ number ] , ( "leaf" | "leaves" ) ) , is wanting ;
+///   is wanting = ( "wanting" | "lacking" | "deleted" | "removed" | "excised" | "blank" | "and" | "&" | "," | "is" | "are"
+///              | "both" ) , { is wanting } ;
 ///   outside = ( "−" | "-" | "±" ) , leaf , { ( "," | "." ) , figure } | leaf , "±" | "±" ;
 #pragma once
 
