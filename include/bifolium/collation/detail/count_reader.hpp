@@ -94,7 +94,13 @@ public:
   }
 
   /// One, two ... twenty: taken, and its value; 0 where no such word is at the cursor.
-  constexpr int number_word(TokenCursor& c) const { return c.at(TokenKind::letter) ? take_number(c, false).value : 0; }
+  constexpr int number_word(TokenCursor& c) const {
+    return begins_number_word(c.token.from) ? take_number(c, false).value : 0;
+  }
+  /// One ... twenty may begin at this byte: most letters are followed by something else.
+  [[nodiscard]] constexpr bool begins_number_word(std::uint32_t i) const noexcept {
+    return is_small(at(i + 1)) && is_small(at(i + 2));
+  }
 
 private:
   struct Number {
@@ -193,7 +199,7 @@ private:
         number.end = p.token.to, number.plural = true, p.take();
       return number;
     }
-    if (!p.at(TokenKind::letter)) return {};
+    if (!p.at(TokenKind::letter) || !begins_number_word(p.token.from)) return {};
     auto const word = word_at(text_, p.token.from);
     for (int n = 1; n <= 20; ++n) {
       auto const one = words[n - 1];

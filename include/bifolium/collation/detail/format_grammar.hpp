@@ -65,6 +65,7 @@ private:
   /// F:, Q:, O:, D: for folio, quarto, octavo, duodecimo, before a signature.
   constexpr bool take_initial() {
     auto const from = c_.token.from;
+    if (at(from + 1) != ':' && static_cast<unsigned char>(at(from + 1)) != 0xC2) return false;
     constexpr std::string_view initials{"FQOD"sv};
     constexpr int leaves[]{2, 4, 8, 12};
     auto const which = initials.find(at(from));

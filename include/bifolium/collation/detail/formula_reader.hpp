@@ -217,6 +217,12 @@ public:
   /// and strings.
   static Expected<Formula> read(std::string_view text, Dialect dialect, Limits const& limits) {
     if (is_too_long(text, limits)) return too_long(limits);
+    return read_within(text, dialect, limits);
+  }
+
+private:
+  // a function of its own, so that every return is of one object, which is then constructed where the caller has it
+  static Expected<Formula> read_within(std::string_view text, Dialect dialect, Limits const& limits) {
     Expected<Formula> result{Formula{}};
     FormulaReader reader{text, &*result, dialect.letters};
     Grammar<FormulaReader> grammar{text, dialect, limits, reader};

@@ -100,6 +100,11 @@ protected:
 private:
   /// A count in words after the run: A-H3, in fours, where the 3 is the last leaf signed; A (four leaves).
   constexpr void take_words(TokenCursor& c, FoundElement& e) const {
+    if (e.count.found()) { // only "in" and "per" may follow, after a comma
+      auto k = c.token.from + (c.at(TokenKind::comma) ? 1U : 0U);
+      while (is_blank_at(k)) ++k;
+      if (at(k) != 'i' && at(k) != 'p') return;
+    }
     bool const round = c.at(TokenKind::open_round) && !e.count.found();
     if (!round && !c.at(TokenKind::comma) && !c.at(TokenKind::letter)) {
       if (e.count.found() || !e.single || !c.is_flat_figure()) return;

@@ -71,10 +71,10 @@ private:
   /// Returns the contents of TEI's element formula, if the text is one.
   static constexpr Content tei_content(std::string_view text) noexcept {
     Content const all{0, text.size()};
-    auto const open = TokenCursor{text}.token.from;
-    if (opens_quotation(TokenCursor{text}.token.value) && TokenCursor{text}.at(TokenKind::quote))
-      return quoted(text, all);
-    if (!text.substr(open).starts_with("<formula")) return all;
+    auto const first = Lexer{text}.next();
+    if (first.is(TokenKind::quote)) return opens_quotation(first.value) ? quoted(text, all) : all;
+    auto const open = first.from;
+    if (!first.is(TokenKind::other) || !text.substr(open).starts_with("<formula")) return all;
     auto const end = text.rfind("</formula>"), from = text.find('>', open) + 1;
     if (end == std::string_view::npos || !TokenCursor{text, end + 10}.ended() || from > end) return all;
     return {from, end};
@@ -116,7 +116,7 @@ private:
     switch (t.kind) {
     case TokenKind::letter:
       if (this->volume() || (!begun() && this->engraved_before())) return true;
-      return (separated_ && is_latin_letter(at(t.to)) && this->leaves_before()) || (!failed_ && letter());
+      return (separated_ && this->begins_number_word(t.from) && this->leaves_before()) || (!failed_ && letter());
     case TokenKind::open_round:
       return this->volume() || open_round();
     case TokenKind::close_round:

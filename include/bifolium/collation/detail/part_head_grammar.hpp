@@ -19,6 +19,15 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
+/// Words with which engraved leaves before the gatherings are described (common practice, no source).
+inline constexpr std::string_view words_of_engraving[]{"engr"sv,  "engraved"sv, "port"sv,         "portrait"sv,
+                                                       "front"sv, "frontis"sv,  "frontispiece"sv, "title"sv,
+                                                       "plate"sv, "map"sv};
+/// Words for a part of a book (common practice, no source).
+inline constexpr std::string_view words_of_parts[]{"v"sv,     "vol"sv,  "volume"sv, "tome"sv, "tom"sv,   "tomo"sv,
+                                                   "tomus"sv, "t"sv,    "bd"sv,     "band"sv, "teil"sv,  "theil"sv,
+                                                   "pt"sv,    "part"sv, "parte"sv,  "pars"sv, "partie"sv};
+
 template <class Sink> class PartHeadGrammar : protected FormatGrammar<Sink> {
 protected:
   using Base = FormatGrammar<Sink>;
@@ -29,6 +38,7 @@ protected:
   /// Vol. I:, v. 2, (Bd. 3), [Part 1]: a part of the book begins, or, after its gatherings, is named. False when no such thing
   /// is here.
   constexpr bool volume() {
+    if (!may_begin_part(c_.token)) return false;
     auto c = c_;
     if (c.is_flat_figure()) return numbered_part();
     bool const round = c.at(TokenKind::open_round), square = c.at(TokenKind::open_square);
@@ -52,9 +62,10 @@ protected:
   /// 2 unsigned leaves; [2] leaves; 4 p.l.: before the first gathering, and after others where they are said to be unsigned.
   /// Taken as π, or χ after others; or nothing is.
   constexpr bool leaves_before() {
+    bool const square = c_.at(TokenKind::open_square);
+    if (square && !is_digit(at(c_.token.to))) return false;
     auto c = c_;
     auto const from = c.token.from;
-    bool const square = c.at(TokenKind::open_square);
     if (square) c.take();
     bool const figure = c.is_flat_figure();
     auto const leaves = figure ? static_cast<int>(c.token.value) : this->number_word(c);
@@ -80,11 +91,11 @@ protected:
   }
   /// engr. ti. + A⁸; portrait, A⁸: words before the first gathering. Taken as plates, or not.
   constexpr bool engraved_before() {
-    constexpr std::string_view words[]{"engr"sv,    "engraved"sv,     "port"sv,  "portrait"sv, "front"sv,
-                                       "frontis"sv, "frontispiece"sv, "title"sv, "plate"sv,    "map"sv};
-    auto const w = word(c_);
+    auto const next = at(c_.token.from + 1);
+    if (!is_small(next) && next != '.') return false;
     bool known = text_.substr(c_.token.from, 4) == "t.p.";
-    for (auto const one : words) known = known || (w.size() == one.size() && begins_with_word(w, one));
+    auto const w = word(c_);
+    for (auto const one : words_of_engraving) known = known || (w.size() == one.size() && begins_with_word(w, one));
     if (!known) return false;
     auto const from = c_.token.from;
     auto to = from;
@@ -107,6 +118,17 @@ protected:
   }
 
 private:
+  /// One look at the next byte, since this is asked of every gathering.
+  [[nodiscard]] constexpr bool may_begin_part(Token const& t) const noexcept {
+    auto const next = at(t.to);
+    if (t.is(TokenKind::letter)) return (is_latin_letter(next) || next == '.' || next == ':') && may_name_part(t.value);
+    return t.is(TokenKind::figure) ? next == ':' || next == '.' : may_name_part(static_cast<unsigned char>(next));
+  }
+  /// The first letter of a word for a part, or a Roman numeral.
+  [[nodiscard]] static constexpr bool may_name_part(std::uint32_t initial) noexcept {
+    auto const small = initial | 0x20U;
+    return small == 'v' || small == 't' || small == 'b' || small == 'p' || initial == 'I' || initial == 'X';
+  }
   std::uint32_t part_number_{0}; // of the last part that is numbered with a Roman numeral alone
 
   static constexpr bool take_stop(TokenCursor& c) noexcept {
@@ -170,14 +192,10 @@ private:
   }
   /// v., vol., Parte: the word for a part, and its full stop.
   constexpr bool take_volume_word(TokenCursor& c) const {
-    auto const first = c.token.value | 0x20U;
-    if (first != 'v' && first != 't' && first != 'b' && first != 'p') return false;
-    constexpr std::string_view words[]{"v"sv,     "vol"sv,  "volume"sv, "tome"sv, "tom"sv,   "tomo"sv,
-                                       "tomus"sv, "t"sv,    "bd"sv,     "band"sv, "teil"sv,  "theil"sv,
-                                       "pt"sv,    "part"sv, "parte"sv,  "pars"sv, "partie"sv};
+    if (!may_name_part(c.token.value)) return false;
     auto const w = word(c);
     bool known = false;
-    for (auto const one : words) known = known || (w.size() == one.size() && begins_with_word(w, one));
+    for (auto const one : words_of_parts) known = known || (w.size() == one.size() && begins_with_word(w, one));
     if (!known) return false;
     c = after_word(c);
     bool const stop = c.touches(TokenKind::point);

@@ -22,6 +22,8 @@ protected:
   int depth_{0};  // number of open brackets around runs
 
 private:
+  enum class Known : std::uint8_t { not_yet, no, yes };
+  Known each_{};      // the text has the word "each"
   bool roman_{false}; // the last run was numbered in Roman numerals
 
 protected:
@@ -73,8 +75,10 @@ protected:
     FoundElement e;
     auto c = c_;
     if (!take_element(c, e)) return no_run(e);
-    if (!e.count.found() && e.single && listed_each()) return true;
-    if (failed_) return false;
+    if (!e.count.found() && e.single && (c.at(TokenKind::comma) || this->is_and(c))) {
+      if (listed_each()) return true;
+      if (failed_) return false;
+    }
     if (!e.count.found() && e.first.key.mark() == Mark::number && separate_numbers(e)) c = cursor(e.end);
     FoundRun run;
     run.first = e.first.key;
@@ -92,6 +96,8 @@ protected:
   }
   /// A and b, two leaves each; ¶, and A, four leaves each: gatherings in a list whose end says the count of each.
   constexpr bool listed_each() {
+    if (each_ == Known::not_yet) each_ = text_.find("each") == text_.npos ? Known::no : Known::yes;
+    if (each_ == Known::no) return false;
     auto c = c_;
     FoundElement listed[8];
     int size = 0;
@@ -234,7 +240,7 @@ private:
       auto const next = at(end + 1);
       if ((next == 'i' || next == 'p' || next == 't') && is_small(at(end + 2))) return true;
       // A8 - Z8, A-D⁸ ⁴
-      if (next == ',' || next == '-' || static_cast<unsigned char>(next) >= 0xC2) return true;
+      if (next == ',' || next == '-' || static_cast<unsigned char>(next) == 0xE2) return true;
     }
     return part_ && begun() && is_small(at(end + 1)) && is_small(at(end + 2));
   }
@@ -291,7 +297,7 @@ private:
       run.leaves = Cycle{leaves};
       warn(Problem::leaves_read_as_count, e.from, e.end, leaves);
     }
-    run.leaves = this->own_of_shared(run.leaves, e.end);
+    if (!this->shares_nothing(0)) run.leaves = this->own_of_shared(run.leaves, e.end);
     if (e.apart) warn(Problem::count_apart, e.from, e.end);
     return true;
   }

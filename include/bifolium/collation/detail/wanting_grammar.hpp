@@ -58,6 +58,7 @@ protected:
   }
 
 private:
+  bool looked_{false}, cancels_{false}; // whether the text has a sign of cancelling
   static constexpr int most_wanting = 8;
   struct Wanting {
     struct Leaf {
@@ -142,6 +143,7 @@ private:
   /// The byte after a change that begins at the cursor; 0 where none does.
   [[nodiscard]] constexpr std::uint32_t end_of_change() {
     auto const t = c_.token;
+    if (t.kind <= TokenKind::symbol && (!t.is(TokenKind::letter) || !has_cancel_sign())) return 0;
     auto const size = static_cast<std::uint32_t>(text_.size());
     if (t.is(TokenKind::plus_minus) && t.spaced) {
       auto const next = c_.ahead();
@@ -151,7 +153,7 @@ private:
     bool const sign = is_loss(t) && t.spaced && !t.raised();
     if (sign)
       c.take();
-    else if (!t.is(TokenKind::letter) || !has_cancel_sign(t.from))
+    else if (!t.is(TokenKind::letter))
       return 0;
     auto const name = leaf_name(c, size);
     if (!name.found || !name.gathering_named || name.leaf < 1) return 0;
@@ -168,11 +170,10 @@ private:
     }
     return to;
   }
-  /// A sign of cancelling within the next few bytes: most letters are not looked at further.
-  [[nodiscard]] constexpr bool has_cancel_sign(std::uint32_t from) const noexcept {
-    for (auto i = from + 1; i < from + 12 && i < text_.size() && at(i) != '('; ++i)
-      if (static_cast<unsigned char>(at(i)) == 0xC2 && static_cast<unsigned char>(at(i + 1)) == 0xB1) return true;
-    return false;
+  /// The text has a sign of cancelling: most have none, and their letters are not looked at further.
+  [[nodiscard]] constexpr bool has_cancel_sign() noexcept {
+    if (!looked_) cancels_ = text_.find("\xC2\xB1") != text_.npos, looked_ = true;
+    return cancels_;
   }
 };
 
