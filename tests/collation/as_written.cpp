@@ -105,6 +105,7 @@ TEST_CASE("counts may be apart, in parentheses or in words") {
   check({{"A–D⁸ ⁴", 24, Problem::count_apart, "A-D⁸/⁴"},
          {"A–D⁸ ⁴ E⁸", 32, Problem::count_apart, "A-D⁸/⁴ E⁸"},
          {"A-C⁴ ² A-B⁴ C²", 22, Problem::none, "A-C⁴ ²A-²B⁴ ²C²"}, // EEBO-TCP: the second series
+         {"A–D⁸ ¹⁰ E⁸", 44, Problem::count_apart, "A-D⁸/¹⁰ E⁸"},
          {"A–D (8/4)", 24, Problem::count_apart, "A-D⁸/⁴"},
          {"A–D⁸⁻⁴", 24, Problem::none, "A-D⁸/⁴"},
          {"c⁸⁻²", 6, Problem::place_not_stated, "c⁸(−c7-8)"},

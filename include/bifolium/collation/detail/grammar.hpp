@@ -118,7 +118,7 @@ private:
       if (this->volume() || (!begun() && this->engraved_before())) return true;
       return (separated_ && this->begins_number_word(t.from) && this->leaves_before()) || (!failed_ && letter());
     case TokenKind::open_round:
-      return this->volume() || open_round();
+      return (is_latin_letter(at(t.to)) && this->volume()) || open_round();
     case TokenKind::close_round:
     case TokenKind::close_square:
       return this->close_bracket();
@@ -170,7 +170,11 @@ private:
   }
   /// A mark printed in parentheses, with its count; changes; words.
   constexpr bool open_round() {
-    if (at(c_.token.to) == ':') return this->gathering();
+    auto const inside = c_.token.to;
+    if (at(inside) == ':') return this->gathering();
+    bool const minus =
+        static_cast<unsigned char>(at(inside)) == 0xE2 && static_cast<unsigned char>(at(inside + 1)) == 0x88;
+    if (at(inside) == '-' || minus) return this->parenthesis(); // a change, and no mark
     auto c = c_;
     auto const mark =
         this->take(c); // (*)⁴: with a count, a symbol in parentheses is a mark; without one, these are words

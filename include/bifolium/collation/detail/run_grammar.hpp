@@ -240,7 +240,10 @@ private:
       auto const next = at(end + 1);
       if ((next == 'i' || next == 'p' || next == 't') && is_small(at(end + 2))) return true;
       // A8 - Z8, A-D⁸ ⁴
-      if (next == ',' || next == '-' || static_cast<unsigned char>(next) == 0xE2) return true;
+      auto const lead = static_cast<unsigned char>(next);
+      bool const tens =
+          lead == 0xC2 && static_cast<unsigned char>(at(end + 3)) >= 0xC2; // ¹⁰; ² before a letter is a series
+      if (next == ',' || next == '-' || lead == 0xE2 || tens) return true;
     }
     return part_ && begun() && is_small(at(end + 1)) && is_small(at(end + 2));
   }
