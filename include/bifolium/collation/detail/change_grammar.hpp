@@ -45,7 +45,8 @@ protected:
   }
   /// After a leaf: other leaves of its list, and then a sign: (A3 ±), (B1.8±).
   [[nodiscard]] constexpr bool sign_follows(TokenCursor c) const {
-    while (c.at(TokenKind::point) || c.at(TokenKind::comma) || c.is_flat_figure()) c.take();
+    // a list is short; it must not be looked through from each of its leaves
+    for (int n = 0; n < 16 && (c.at(TokenKind::point) || c.at(TokenKind::comma) || c.is_flat_figure()); ++n) c.take();
     if (!c.at(TokenKind::plus_minus)) return false;
     c.take();
     return c.ended() || c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
