@@ -2,6 +2,7 @@
 // Each limit of each reader: what is at it is read, one more is an error that names the limit and its number. (constructed)
 #include <bifolium/collation.hpp>
 #include <bifolium/copy.hpp>
+#include <bifolium/copy/paper_of_copy.hpp>
 #include <bifolium/core/limits.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/drawing/class_page.hpp>
@@ -22,7 +23,7 @@ template <class T> Expected<void> outcome(Expected<T> const& read) {
   return {};
 }
 IdealCopy const& book() {
-  static IdealCopy const made{*read_formula("8°: A-Z8")};
+  static IdealCopy const made{*read_formula("8°: A-99Z8")};
   return made;
 }
 
@@ -71,6 +72,9 @@ std::vector<Case> cases() {
   auto const joints = [](std::string_view text, Limits const& limits) {
     return outcome(read_joints(book(), text, limits));
   };
+  auto const paper = [](std::string_view text, Limits const& limits) {
+    return outcome(read_paper_seen(book(), text, limits));
+  };
   auto const runs = Problem::too_many_runs, changes = Problem::too_many_changes;
   return {
       {"formula", formula, "*#A8 ", "", "", 0, &Limits::runs, "runs", runs},
@@ -93,6 +97,7 @@ std::vector<Case> cases() {
       {"signing", signing, "-A#, ", "$4 (", ")", 0, &Limits::changes, "changes", changes},
       {"signing, mistakes", signing, "A1 as B#, ", "$4 missigning ", "", 0, &Limits::changes, "changes", changes},
       {"leaves present", leaves, "A1 ", "", "", 0, &Limits::runs, "runs", runs},
+      {"paper seen", paper, "#A1 vertical; ", "A1 vertical; ", "", 1, &Limits::runs, "runs", runs},
       {"joints", joints, "A1.8 conjugate; ", "", "", 0, &Limits::changes, "changes", changes},
   };
 }

@@ -85,7 +85,9 @@ while IFS='|' read -r words input; do
   [ "$code" -eq 0 ] || fail "$words, standard error closed: exit code $code"
   run /dev/null "$bin/$name" --no-such-option
   expect "$name --no-such-option" 2 "no option --no-such-option"
-  run /dev/null "$bin/$name" a b c d e
+  more=() # what it needs beside them
+  [ "$name" != fold_a_sheet ] || more=(--out "$work")
+  run /dev/null "$bin/$name" a b c d e "${more[@]}"
   expect "$name a b c d e" 2 "is one argument too many"
   reads_input "$input" || continue
   run / "${command[@]}"

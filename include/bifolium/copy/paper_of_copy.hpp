@@ -9,6 +9,7 @@
 
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/copy/joints.hpp>
+#include <bifolium/core/limits.hpp>
 #include <bifolium/fold/foldings_showing.hpp>
 #include <bifolium/fold/read_seen_leaves.hpp>
 
@@ -43,9 +44,11 @@ namespace detail {
 class PaperSeenReader {
   IdealCopy const& book_;
   std::string_view text_;
+  Limits limits_;
   struct Gathering {
     GatheringAt at;
-    std::string text; // as read_seen_leaves reads it
+    std::string text;                      // as read_seen_leaves reads it
+    std::vector<std::string_view> items{}; // each is a line of the text, after the first
   };
   std::vector<Gathering> gatherings_{};
 
@@ -57,7 +60,7 @@ class PaperSeenReader {
   Gathering& gathering(GatheringAt at) {
     for (auto& one : gatherings_)
       if (one.at == at) return one;
-    gatherings_.push_back({at, "gathering of " + std::to_string(book_.leaves_folded(at)) + "\n"});
+    gatherings_.push_back({at, "gathering of " + std::to_string(book_.leaves_folded(at)) + "\n", {}});
     return gatherings_.back();
   }
   std::optional<Error> item(std::string_view item) {
@@ -86,13 +89,21 @@ class PaperSeenReader {
       return error;
     }
     here.text.append(line);
+    here.items.push_back(item);
     return std::nullopt;
+  }
+  /// Makes the error of items that contradict one another: a leaf that is described twice.
+  [[nodiscard]] Error together(Gathering const& gathering, Error error) const {
+    auto const line = error.line < 2 ? std::size_t{0} : std::size_t{error.line} - 2;
+    return at_item(error, gathering.items[line < gathering.items.size() ? line : gathering.items.size() - 1]);
   }
 
 public:
-  PaperSeenReader(IdealCopy const& book, std::string_view text) : book_{book}, text_{text} {}
+  PaperSeenReader(IdealCopy const& book, std::string_view text, Limits const& limits)
+      : book_{book}, text_{text}, limits_{limits} {}
 
   Expected<std::vector<PaperSeen>> read() {
+    if (is_too_long(text_, limits_)) return too_long(limits_);
     for (std::size_t from = 0; from < text_.size();) {
       auto to = text_.find_first_of(";\n", from);
       if (to == text_.npos) to = text_.size();
@@ -103,9 +114,15 @@ public:
         piece.remove_suffix(1);
       if (piece.empty()) continue;
       if (auto const wrong = item(piece)) return *wrong;
+      if (gatherings_.size() > limits_.runs)
+        return at_item(error_at(Problem::too_many_runs, 1, 1, piece.data(), piece.size(), limits_.runs), piece);
     }
     std::vector<PaperSeen> all;
-    for (auto const& one : gatherings_) all.push_back({one.at, read_seen_leaves(one.text)->front()});
+    for (auto const& one : gatherings_) {
+      auto const read = read_seen_leaves(one.text);
+      if (!read) return together(one, read.error());
+      all.push_back({one.at, read->front()});
+    }
     return all;
   }
 };
@@ -145,9 +162,11 @@ inline std::string other_paper_words(IdealCopy const& book, std::string_view gat
 /// Reads what leaves of a book show of their paper, for example "B1 head-of-gutter vertical; B2 absent; B1.8 conjugate; B3
 /// horizontal; C5 deckle tail": a leaf, or two conjugate leaves, and then words as in fold/read_seen_leaves.hpp. Items are
 /// separated by semicolons or line ends. The function allocates memory. Errors, with the column: as for `read_reference` and
-/// `read_seen_leaves`; leaf_outside_gathering for an inserted leaf, which is not a part of the sheet.
-[[nodiscard]] inline Expected<std::vector<PaperSeen>> read_paper_seen(IdealCopy const& book, std::string_view text) {
-  return detail::PaperSeenReader{book, text}.read();
+/// `read_seen_leaves`; leaf_outside_gathering for an inserted leaf, which is not a part of the sheet; the
+/// limits of core/limits.hpp, where a run is a gathering.
+[[nodiscard]] inline Expected<std::vector<PaperSeen>> read_paper_seen(IdealCopy const& book, std::string_view text,
+                                                                      Limits const& limits = {}) {
+  return detail::PaperSeenReader{book, text, limits}.read();
 }
 
 /// Compares the paper of one gathering with the formula. `format` is the format of the formula, if it states one. The
