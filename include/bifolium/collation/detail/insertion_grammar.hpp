@@ -7,7 +7,7 @@
 ///            | signature , [ raised figure | figure , ( { ( "." | "," ) , figure } | "-" , figure ) ] ;
 #pragma once
 
-#include <bifolium/collation/detail/run_grammar.hpp>
+#include <bifolium/collation/detail/roman_run_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -27,9 +27,9 @@ struct ChangeState {
   [[nodiscard]] constexpr bool after(Change::Kind kind) const noexcept { return any && previous.kind == kind; }
 };
 
-template <class Sink> class InsertionGrammar : protected RunGrammar<Sink> {
+template <class Sink> class InsertionGrammar : protected RomanRunGrammar<Sink> {
 protected:
-  using Base = RunGrammar<Sink>;
+  using Base = RomanRunGrammar<Sink>;
   using Base::Base;
   using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::text_, Base::at, Base::letters_, Base::dialect_,
       Base::cursor, Base::take_count, Base::is_plus;

@@ -4,6 +4,7 @@
 /// same result.
 #pragma once
 
+#include <bifolium/collation/detail/other_alphabets.hpp>
 #include <bifolium/collation/detail/resolver.hpp>
 #include <bifolium/collation/detail/shared_count.hpp>
 
@@ -18,13 +19,13 @@ protected:
       Base::failed_, Base::leaves_, Base::error_, Base::gatherings_;
   using SharedCount::alphabet_, SharedCount::text_, SharedCount::at;
 
-  TokenCursor c_; // position of the grammar
-  int depth_{0};  // number of open brackets around runs
+  TokenCursor c_;     // position of the grammar
+  int depth_{0};      // number of open brackets around runs
+  bool roman_{false}; // the last run was numbered in Roman numerals
 
 private:
   enum class Known : std::uint8_t { not_yet, no, yes };
-  Known each_{};      // the text has the word "each"
-  bool roman_{false}; // the last run was numbered in Roman numerals
+  Known each_{}; // the text has the word "each"
 
 protected:
   constexpr RunGrammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
@@ -149,47 +150,6 @@ protected:
     c_ = cursor(t.to);
     return true;
   }
-  /// I-II¹⁰, iii²: gatherings numbered in Roman numerals. They begin with I, at the beginning of a part, or continue such a
-  /// run, and one end has two letters or more: I-K⁸ is a run of letters. False when no such run is here.
-  constexpr bool roman_run() {
-    bool const may_begin = (!begun() || part_) && (c_.token.value | 0x20U) == 'i';
-    if (!roman_ && !may_begin) return false;
-    auto const first = numeral(c_);
-    if (first.value == 0) return false;
-    auto const from = c_.token.from;
-    auto c = after_word(c_);
-    auto last = first;
-    if (c.touches(TokenKind::dash)) {
-      c.take();
-      last = numeral(c);
-      if (last.value <= first.value || last.letters < 2 || is_small(at(from)) != is_small(at(c.token.from)))
-        return false;
-      c = after_word(c);
-    }
-    bool const continues = roman_ && begun() && !part_ && last_.last.multiple + 1 == first.value;
-    bool const begins = first.value == 1 && last.value > 1 && (!begun() || part_);
-    if (!continues && !begins) return false;
-    auto count = take_count(c, dialect_.flat_counts);
-    if (!count.found() && c.at(TokenKind::close_square)) { // [I-II]⁸
-      auto p = c;
-      p.take();
-      count = take_count(p, dialect_.flat_counts);
-      if (count.sound()) shared_until_ = count.end;
-    }
-    if (!count.sound()) return false;
-    FoundRun run;
-    run.first = SignatureKey::of(Mark::number, 0, first.value);
-    run.last = SignatureKey::of(Mark::number, 0, last.value);
-    run.gatherings = std::int64_t{last.value} - first.value + 1;
-    run.leaves = count.cycle;
-    begin(run);
-    warn(Problem::roman_numbers, from, count.end);
-    this->doubt_counts(run, true, from, count.end);
-    c_ = c;
-    if (!this->add_run(run, from, count.end)) return false;
-    roman_ = true;
-    return true;
-  }
   /// Reads the bare name of a symbol with a count: par⁴. It is a name, although the brackets are missing.
   constexpr bool named(std::uint32_t end, FoundCount const& count) {
     auto const from = c_.token.from;
@@ -215,24 +175,15 @@ protected:
     if (!c_.at(TokenKind::open_round) && take_count(p, dialect_.flat_counts).found()) c_ = p;
   }
 
-private:
-  struct Numeral {
-    std::uint32_t value{}; // 0 if there is none
-    std::size_t letters{};
-  };
-  /// Returns the letters at the cursor if together they are a Roman numeral.
-  [[nodiscard]] constexpr Numeral numeral(TokenCursor const& c) const noexcept {
-    auto const w = word(c);
-    auto const found = roman_numeral(w);
-    if (!found || found->bytes != w.size() || found->value > 9999) return {};
-    return {static_cast<std::uint32_t>(found->value), w.size()};
-  }
+protected:
   constexpr void begin(FoundRun& run) {
     roman_ = false;
     run.unsigned_throughout = depth_ > 0;
     run.begins_part = part_ && begun();
     part_ = false;
   }
+
+private:
   /// Returns true if words after a plain run concern it: A-H4, in eights; after a semicolon, K8 blank.
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
     if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;
@@ -328,31 +279,6 @@ private:
     if (again) warn(Problem::series_starts_again, e.from, e.end);
     if (this->skips(run)) warn(Problem::letters_skipped, e.from, e.end);
     this->reach(run);
-  }
-  /// A run of letters that were counted in more than one way: Cyrillic past И, where some have Й or І, and past Щ; Hebrew to
-  /// one letter past י, which as a numeral is 20 or more.
-  [[nodiscard]] static constexpr bool is_unsettled(FoundElement const& e, FoundRun const& run) noexcept {
-    auto const mark = run.first.mark();
-    if (e.single) return false;
-    if (mark == Mark::hebrew)
-      return e.first.one_letter && e.last.one_letter && run.first.multiple < 20 && run.last.multiple >= 20;
-    if (mark != Mark::cyrillic && mark != Mark::cyrillic_capital) return false;
-    auto const passes = [&](int letter) { // is behind the first letter and not behind the last
-      return run.first.multiple < run.last.multiple || (run.first.letter <= letter && run.last.letter > letter);
-    };
-    return passes(9) || passes(25) || passes(26) || passes(27) || passes(28);
-  }
-  /// א-ת: nobody numbered four hundred gatherings, so these are the letters of the alphabet.
-  [[nodiscard]] static constexpr bool is_hebrew_alphabet(FoundElement const& e) noexcept {
-    return e.last.key.mark() == Mark::hebrew && !e.single && e.first.one_letter && e.last.one_letter &&
-           e.first.key.multiple < 100 && e.last.key.multiple >= 100;
-  }
-  /// Such a run has a gathering for each letter: 1 to 10, then tens, then hundreds.
-  [[nodiscard]] static constexpr std::int64_t gatherings_of(FoundElement const& e) noexcept {
-    constexpr auto place = [](std::uint32_t worth) {
-      return std::int64_t{worth < 10 ? worth : worth < 100 ? 9 + worth / 10 : 18 + worth / 100};
-    };
-    return is_hebrew_alphabet(e) ? place(e.last.key.multiple) - place(e.first.key.multiple) + 1 : e.gatherings;
   }
   /// Numbers that follow one another make a run, the letters past י one each.
   constexpr bool hebrew_alphabet(FoundElement const& e, FoundRun run) {

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+/// Runs in alphabets that printers counted in more than one way: Cyrillic letters, and Hebrew letters, which are numbers (from
+/// memory). A warning tells what was counted.
+#pragma once
+
+#include <bifolium/collation/detail/found_element.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A run of letters that were counted in more than one way: Cyrillic past И, where some have Й or І, and past Щ; Hebrew to
+/// one letter past י, which as a numeral is 20 or more.
+[[nodiscard]] constexpr bool is_unsettled(FoundElement const& e, FoundRun const& run) noexcept {
+  auto const mark = run.first.mark();
+  if (e.single) return false;
+  if (mark == Mark::hebrew)
+    return e.first.one_letter && e.last.one_letter && run.first.multiple < 20 && run.last.multiple >= 20;
+  if (mark != Mark::cyrillic && mark != Mark::cyrillic_capital) return false;
+  auto const passes = [&](int letter) { // is behind the first letter and not behind the last
+    return run.first.multiple < run.last.multiple || (run.first.letter <= letter && run.last.letter > letter);
+  };
+  return passes(9) || passes(25) || passes(26) || passes(27) || passes(28);
+}
+/// א-ת: nobody numbered four hundred gatherings, so these are the letters of the alphabet.
+[[nodiscard]] constexpr bool is_hebrew_alphabet(FoundElement const& e) noexcept {
+  return e.last.key.mark() == Mark::hebrew && !e.single && e.first.one_letter && e.last.one_letter &&
+         e.first.key.multiple < 100 && e.last.key.multiple >= 100;
+}
+/// Such a run has a gathering for each letter: 1 to 10, then tens, then hundreds.
+[[nodiscard]] constexpr std::int64_t gatherings_of(FoundElement const& e) noexcept {
+  constexpr auto place = [](std::uint32_t worth) {
+    return std::int64_t{worth < 10 ? worth : worth < 100 ? 9 + worth / 10 : 18 + worth / 100};
+  };
+  return is_hebrew_alphabet(e) ? place(e.last.key.multiple) - place(e.first.key.multiple) + 1 : e.gatherings;
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
