@@ -71,35 +71,65 @@ class Written:
         return self.write(self.value)
 
 
+def greek(place, capital):
+    return chr((0x391 if capital else 0x3B1) + place - 1 + (1 if place >= 18 else 0))
+
+
+def hebrew(figure):
+    letters = "אבגדהוזחטיכלמנסעפצקרשת"
+    out = ""
+    while figure >= 400:
+        out, figure = out + letters[21], figure - 400
+    if figure >= 100:
+        out += letters[17 + figure // 100]
+    figure %= 100
+    instead = figure in (15, 16)  # written as 9 and 6 or 7
+    if figure >= 10:
+        out += letters[8] if instead else letters[8 + figure // 10]
+    units = figure - 9 if instead else figure % 10
+    return out + (letters[units - 1] if units else "") + "\u200e"
+
+
+def place_of_23(letter):
+    """The position of a letter in the alphabet without J, U and W."""
+    return letter - (letter > 10) - (letter > 21) - (letter > 23)
+
+
 class Signature(Written):
     @staticmethod
     def write(of):
         mark, text = enumerator(of["mark_"]), text_of(of["text_"], int(of["size_"]))
         multiple, letter = int(of["multiple_"]), int(of["letter_"])
-        duplicate, beside = enumerator(of["duplicate_"]), int(of["beside_"])
+        is_letter = mark in ("capital", "small_letter", "greek", "greek_capital", "cyrillic", "cyrillic_capital")
+        beside, enclosed = enumerator(of["beside_"]), bool(of["enclosed_"])
         out = raised(int(of["series_"])) if int(of["series_"]) else ""
-        out += {"none": "", "pi": "π", "chi": "χ"}[duplicate]
-        out += text if beside == 1 else ""
-        out += "'" if of["quoted_"] else ""
+        out += {"none": "", "pi": "π", "chi": "χ"}[enumerator(of["duplicate_"])]
+        out += ("(" if is_letter else "'") if enclosed else ""
+        out += text if beside == "before" else ""
         repeated = mark == "symbol" and text in (":", "+") and multiple < 10
         if repeated:
             out += text * (multiple - 1)
-        elif multiple > 1 or mark == "number":
+        elif (multiple > 1 and mark != "hebrew") or mark == "number":
             out += str(multiple)
-        greek = letter - 1 + (1 if letter >= 18 else 0)
+        cyrillic = letter - 1 + (1 if letter >= 10 else 0)
         out += {
-            "capital": chr(ord("A") + letter - 1),
-            "small_letter": chr(ord("a") + letter - 1),
-            "greek": chr(0x3B1 + greek),
-            "greek_capital": chr(0x391 + greek),
-            "number": "",
-            "symbol": text,
-            "name": "[" + text + "]",
-            "printed": '"' + text + '"',
-            "pi": "π",
-            "chi": "χ",
-        }[mark]
-        return out + ("'" if of["quoted_"] else "") + (text if beside == 2 else "")
+            "capital": lambda: chr(ord("A") + letter - 1),
+            "small_letter": lambda: chr(ord("a") + letter - 1),
+            "greek": lambda: greek(letter, False),
+            "greek_capital": lambda: greek(letter, True),
+            "cyrillic": lambda: chr(0x430 + cyrillic),
+            "cyrillic_capital": lambda: chr(0x410 + cyrillic),
+            "number": lambda: "",
+            "hebrew": lambda: hebrew(multiple),
+            "symbol": lambda: text,
+            "name": lambda: "[" + text + "]",
+            "printed": lambda: '"' + text + '"',
+            "pi": lambda: "π",
+            "chi": lambda: "χ",
+        }[mark]()
+        out += greek(place_of_23(letter), False) if beside == "greek" else ""
+        out += text if beside == "after" else ""
+        return out + ((")" if is_letter else "'") if enclosed else "")
 
 
 class Fraction(Written):

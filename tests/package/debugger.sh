@@ -18,7 +18,7 @@ if ! gdb -nx -batch -ex 'break main' -ex run "$work/program" 2>&1 | grep -q 'Bre
 fi
 export LC_ALL=C.UTF-8
 "$work/program" >"$work/printed"
-variables="plain series small greek number symbol name beside after printed unsigned_one quoted whole mixed part length inches sheet
+variables="plain series small greek number symbol name beside after printed unsigned_one quoted cyrillic hebrew two enclosed whole mixed part length inches sheet
   octavo oblong half text expected"
 commands=()
 for variable in $variables refused formula wrong; do commands+=(-ex "output $variable" -ex 'echo \n'); done

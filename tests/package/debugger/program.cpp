@@ -16,6 +16,8 @@ int main() {
              greek = *read_signature("σ"), number = *read_signature("12"), symbol = *read_signature("††"),
              name = *read_signature("[par.]"), beside = *read_signature("†A"), after = *read_signature("H*"),
              printed = *read_signature("\"G&H\""), unsigned_one = *read_signature("π"), quoted = *read_signature("'1'");
+  auto const cyrillic = *read_signature("Л"), hebrew = *read_signature("טו"), two = *read_signature("xφ"),
+             enclosed = Signature::letter('B').in_parentheses();
   Fraction const whole{3}, mixed{-43, 4}, part{3, 4};
   auto const length = 187_mm;
   auto const inches = 15_in;
@@ -30,6 +32,7 @@ int main() {
             << printed << '\n'
             << unsigned_one << '\n'
             << quoted << '\n';
+  std::cout << cyrillic << '\n' << hebrew << '\n' << two << '\n' << enclosed << '\n';
   std::cout << whole << '\n' << mixed << '\n' << part << '\n' << length << '\n' << inches << '\n' << sheet << '\n';
   std::cout << octavo << '\n' << oblong << '\n' << half << '\n' << text << '\n' << *expected << '\n';
   auto const formula = read_formula("8°: π² A–K⁸ L⁴ (−L4)");
