@@ -4,7 +4,9 @@
 // why this format, sheets and height classes, formes, leaves and paper of the formula, the edition. cmake/doc/records.md
 // tells what a record looks like.
 #include <bifolium/bifolium.hpp>
+#include <bifolium/book/evidence_of.hpp>
 #include <bifolium/book/examine.hpp>
+#include <bifolium/book/formula_plan.hpp>
 #include <bifolium/evidence/folding_weights.hpp>
 #include <bifolium/evidence/seen_gathering.hpp>
 #include <bifolium/explain/explain_foldings.hpp>
@@ -155,13 +157,18 @@ void tell_formula(Described const& described) {
   std::cout << '\n';
 }
 
-void tell_edition(Book const& book, Attested scheme) {
-  auto const bill = reckon({.scheme = scheme,
-                            .pages = book.collation->pages(),
-                            .copies = *book.copies,
-                            .overs_percent = book.overs,
-                            .ream = book.ream});
-  std::cout << "Paper for an edition of as many leaves, by " << scheme.id() << ":\n"
+/// The edition as the formula has it: preliminaries, cancels and part-sheets too. A scheme that is named says how a sheet is
+/// imposed; the formula says what went on it.
+void tell_edition(Described const& described, std::optional<Attested> scheme) {
+  auto const& book = described.book;
+  auto const format = states_paper(*book.collation) ? book.collation->format() : described.format();
+  auto sheet = format ? format->leaves_to_sheet() : std::nullopt;
+  if (!sheet && scheme) sheet = make_up(*fold(scheme->scheme())).leaves_to_sheet;
+  if (!sheet) return;
+  Edition edition{.copies = *book.copies, .overs_percent = book.overs, .ream = book.ream};
+  if (scheme) edition.scheme = *scheme;
+  auto const bill = reckon(edition, plan_of(*book.collation, *sheet, edition.arranging));
+  std::cout << "Paper for an edition, as the formula has it on sheets of " << *sheet << " leaves:\n"
             << (bill ? working(*bill) : sentence_of(bill.error()) + "\n");
 }
 
@@ -178,7 +185,7 @@ void tell_rest(Described const& described, Arguments const& given) {
   if (scheme && wanted("--formes")) tell_formes(*scheme);
   if (!wanted("--paper") || !book.collation) return;
   tell_formula(described);
-  if (book.copies && scheme) tell_edition(book, *scheme);
+  if (book.copies) tell_edition(described, scheme);
 }
 
 std::string json_of(Described const& described) {
@@ -217,7 +224,12 @@ int describe(Arguments given) {
   Input input{given.words()[0]};
   Lines lines{input, limits};
   std::vector<RecordError> errors;
-  auto const book = read_book(lines, errors);
+  auto book = read_book(lines, errors);
+  auto const description = read_description(texts_of(book));
+  // gatherings of the formula, and the width in 19 x 12 cm, are evidence where none are stated by themselves
+  auto const evidence = evidence_of(description);
+  if (!book.seen.gathering_leaves) book.seen.gathering_leaves = evidence.gathering_leaves;
+  if (!book.seen.width && evidence.rounded_up_to == book.seen.rounded_up_to) book.seen.width = evidence.width;
   auto const observation = observe(book.seen);
   auto const bounds = period_bounds(book.signs());
   for (auto const& error : errors)
@@ -226,8 +238,7 @@ int describe(Arguments given) {
   if (!bounds) tell(with_identifier(bounds.error()));
   if (!errors.empty() || !observation || !bounds) return unreadable;
 
-  Described const described{book, *observation, *bounds, infer_format(*observation),
-                            examine(read_description(texts_of(book)))};
+  Described const described{book, *observation, *bounds, infer_format(*observation), examine(description)};
   if (given.has("--json")) {
     std::cout << json_of(described);
     return all_done;

@@ -103,7 +103,13 @@ public:
   std::optional<bifolium::millimetres> length(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
-    auto const read = bifolium::read_length(field->value);
+    auto read = bifolium::read_length(field->value);
+    // a size as catalogues write it: 19 x 12 cm (8vo). The height of it is taken; whole centimetres are counted up
+    if (auto const size = bifolium::read_size(field->value); !read && size && size->unread.empty()) {
+      bool const rounded = size->height->to - size->height->above == 10.0;
+      auto const middle = (size->height->above + size->height->to) / 2;
+      read = bifolium::Expected{bifolium::millimetres{rounded ? size->height->to : middle}};
+    }
     if (read && bifolium::is_measure(*read)) return *read;
     if (read)
       wrong(*field,
