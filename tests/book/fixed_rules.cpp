@@ -52,7 +52,7 @@ std::vector<Texts> sound(bool pages) {
     auto const formula = read_formula(row.texts.formula, {row.omitted, {}, true});
     if (!formula || !formula->changes().empty()) continue;
     Texts texts{write_signatures(*formula), row.texts.pagination, row.texts.leaves};
-    if (texts.leaves.empty()) texts.leaves = std::to_string(leaf_count(*formula));
+    if (texts.leaves.empty()) texts.leaves = std::to_string(formula->leaves());
     if (examined(texts).agrees()) rows.push_back(texts);
   }
   return rows;
