@@ -8,6 +8,12 @@
 #include <cstdint>
 #include <optional>
 
+// g++ 12 takes what an empty std::optional does not hold for a value that is used, when the address sanitizer is on.
+#if defined(__GNUC__) && !defined(__clang__)
+#pragma GCC diagnostic push
+#pragma GCC diagnostic ignored "-Wmaybe-uninitialized"
+#endif
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -34,3 +40,7 @@ constexpr std::optional<std::int64_t> checked_multiply(std::int64_t a, std::int6
 
 } // namespace v0
 } // namespace bifolium
+
+#if defined(__GNUC__) && !defined(__clang__)
+#pragma GCC diagnostic pop
+#endif

@@ -7,6 +7,12 @@
 
 #include <optional>
 
+// g++ 12 takes what an empty std::optional does not hold for a value that is used, when the address sanitizer is on.
+#if defined(__GNUC__) && !defined(__clang__)
+#pragma GCC diagnostic push
+#pragma GCC diagnostic ignored "-Wmaybe-uninitialized"
+#endif
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -41,3 +47,7 @@ constexpr Signature run_member(Signature const& first, Signature const& last, st
 
 } // namespace v0
 } // namespace bifolium
+
+#if defined(__GNUC__) && !defined(__clang__)
+#pragma GCC diagnostic pop
+#endif
