@@ -38,6 +38,7 @@ constexpr auto usage =
     "groups:\n"
     "    gathering of 8\n"
     "    1 head-of-gutter vertical; 2 absent; 1.8 conjugate; 2 bolt head 3; 5 deckle tail; 3 disjunct\n"
+    "    4-6 vertical; 8 hole at tail fore-edge\n"
     "  --year 1671 --place Amsterdam   where and when the book was printed: of several foldings those come first that\n"
     "                       were more common there and then\n"
     "  --svg FILE           draws the formes of the first folding; several sheets become FILE-1.svg, FILE-2.svg\n"
@@ -57,6 +58,12 @@ void mirror(std::vector<SeenForme>& formes) {
   }
 }
 
+/// The scheme of a folding in the words of the table, unless its pages begin elsewhere.
+std::string text_of(FoundFolding const& found) {
+  if (found.attested && found.scheme == found.attested->scheme()) return std::string{found.attested->text()};
+  return write_scheme(found.scheme);
+}
+
 int answer(support::Arguments const& given, std::vector<SeenForme> const& formes, FindRules const& rules) {
   if (given.has("--misprints")) {
     auto const found = find_misprints(formes, rules);
@@ -72,8 +79,7 @@ int answer(support::Arguments const& given, std::vector<SeenForme> const& formes
     return support::unreadable;
   }
   if (given.has("--scheme"))
-    std::cout << (found->front().attested ? std::string{found->front().attested->text()}
-                                          : write_scheme(found->front().scheme));
+    std::cout << text_of(found->front());
   else if (given.has("--all"))
     for (auto const& one : *found) std::cout << one.price << '\t' << folding_words(one) << '\n';
   else
@@ -88,8 +94,9 @@ int answer(support::Arguments const& given, std::vector<SeenForme> const& formes
 std::string_view first_word(std::string_view text) {
   while (!text.empty() && (static_cast<unsigned char>(text[0]) <= ' ' || text[0] == '#'))
     text.remove_prefix(text[0] == '#' ? std::min(text.find('\n'), text.size()) : 1);
-  return text.substr(0, text.find_first_of(" \n"));
+  return text.substr(0, text.find_first_of(" \t\r\n"));
 }
+bool is_of_leaves(std::string_view word) { return word == "gathering" || word == "Gathering" || word == "GATHERING"; }
 
 /// How common each way of folding was, of books gathered so in that place and year.
 FoldingWeights common(std::vector<SeenGathering> const& gatherings, LeafEvidence book) {
@@ -134,9 +141,14 @@ int find(support::Arguments given) {
   }
   support::Input input{given.words().empty() ? "-" : given.words()[0]};
   auto const text = support::whole_text(input);
-  if (first_word(text) == "gathering") return answer_leaves(given, text, book);
+  if (is_of_leaves(first_word(text))) return answer_leaves(given, text, book);
   auto formes = read_formes(text);
-  if (!formes) return support::tell(message(formes.error())), support::unreadable;
+  if (!formes) {
+    bool const neither = formes.error().problem == Problem::not_a_forme && formes.error().line == 1;
+    support::tell(message(formes.error()) +
+                  (neither ? "; what leaves show begins with a line such as gathering of 8" : ""));
+    return support::unreadable;
+  }
   if (given.has("--printed")) mirror(*formes);
   return answer(given, *formes, rules);
 }

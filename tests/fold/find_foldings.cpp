@@ -133,6 +133,22 @@ TEST_CASE("every attested scheme is found again from both formes, from either, a
   CHECK(other_heads <= 2); // the head of a single leaf is free where it is not given
 }
 
+TEST_CASE("formes of a later sheet give the same scheme as those of the first") {
+  for (auto const attested : Attested::all()) {
+    CAPTURE(attested.id());
+    auto formes = formes_of(attested.scheme());
+    auto const of_first = find_foldings(formes)->front();
+    constexpr int before = 160;
+    for (auto& forme : formes)
+      for (auto& seen : forme.pages) seen.page = static_cast<std::uint16_t>(*seen.page + before);
+    auto const found = *find_foldings(formes);
+    CHECK(found.front().attested == of_first.attested);
+    CHECK(found.front().attested_turned == of_first.attested_turned);
+    CHECK(found.front().price == of_first.price);
+    CHECK(formes_of(found.front().scheme) == formes); // the pages are those given, not those of the table
+  }
+}
+
 TEST_CASE("a book read from right to left is told by its formes") {
   int told = 0;
   for (auto const attested : Attested::all()) {

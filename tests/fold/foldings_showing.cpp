@@ -141,32 +141,50 @@ TEST_CASE("whatever an attested scheme shows, the scheme is among the answers") 
   CHECK(right_first >= 48); // one gathering of a sheet that makes several cannot always tell
 }
 
-TEST_CASE("a leaf of other paper is blamed, and no other leaf") {
-  for (auto const attested : {schemes::quarto, schemes::octavo, schemes::octavo_half_sheet, schemes::quarto_in_eights,
-                              schemes::duodecimo, schemes::octodecimo_in_sixes}) {
-    CAPTURE(attested.id());
-    auto const folded = *fold(attested.scheme());
-    auto const whole = everything(folded, 0, as_given);
-    for (int other = 1; other <= whole.leaves; ++other) {
-      auto gathering = whole;
-      for (auto& leaf : gathering.seen) {
-        if (leaf.leaf == other) { // a single leaf whose chain lines run the other way, its edges not to be seen
-          leaf.chain_lines = leaf.chain_lines == ChainLines::vertical ? ChainLines::horizontal : ChainLines::vertical;
-          leaf.conjugate.reset(), leaf.head.reset(), leaf.tail.reset(), leaf.fore_edge.reset();
-          leaf.disjunct = true;
-          continue;
-        }
-        if (leaf.conjugate == other) leaf.conjugate.reset();
-        for (auto* const edge : {&leaf.head, &leaf.tail, &leaf.fore_edge})
-          if (*edge && (*edge)->mate == other) edge->reset();
-      }
-      CAPTURE(other);
-      auto const found = *foldings_showing(std::vector{gathering});
-      REQUIRE(!found.blamed.empty());
-      CHECK(found.blamed[0].leaf == other);
-      CHECK((found.blamed.size() == 1 || found.blamed[0].price < found.blamed[1].price));
+namespace {
+
+/// A gathering of a scheme with one leaf of other paper: a single leaf whose chain lines run the other way, its edges not to
+/// be seen, and nothing told of it by the others.
+SeenGathering with_cancel(SeenGathering gathering, int other) {
+  for (auto& leaf : gathering.seen) {
+    if (leaf.leaf == other) {
+      leaf.chain_lines = leaf.chain_lines == ChainLines::vertical ? ChainLines::horizontal : ChainLines::vertical;
+      leaf.conjugate.reset(), leaf.head.reset(), leaf.tail.reset(), leaf.fore_edge.reset();
+      leaf.disjunct = true;
+      continue;
     }
+    if (leaf.conjugate == other) leaf.conjugate.reset();
+    for (auto* const edge : {&leaf.head, &leaf.tail, &leaf.fore_edge})
+      if (*edge && (*edge)->mate == other) edge->reset();
   }
+  return gathering;
+}
+bool blames(SeenGathering const& gathering, int leaf) {
+  auto const found = *foldings_showing(std::vector{gathering});
+  return !found.blamed.empty() && found.blamed[0].leaf == leaf &&
+         (found.blamed.size() == 1 || found.blamed[0].price < found.blamed[1].price);
+}
+
+} // namespace
+
+TEST_CASE("a leaf of other paper is blamed, and no other leaf") {
+  // constructed; the three schemes that the rules of the search leave out are among them
+  int number = 0;
+  for (auto const attested : Attested::all()) {
+    auto const folded = *fold(attested.scheme());
+    auto const leaves = folded.gathering(0).leaves();
+    if (leaves < 4 || leaves > 12) continue;
+    CAPTURE(attested.id());
+    auto const whole = everything(folded, 0, as_given);
+    bool const every_leaf = attested == schemes::octavo || attested == schemes::quarto_in_eights;
+    for (int other = 1; other <= leaves; ++other) {
+      if (!every_leaf && other != 1 + number % leaves) continue;
+      CAPTURE(other);
+      CHECK(blames(with_cancel(whole, other), other));
+    }
+    ++number;
+  }
+  CHECK(number > 45);
 }
 
 TEST_CASE("leaves of several sheets, cut into pieces of odd sizes, are told apart") {
@@ -306,6 +324,19 @@ TEST_CASE("facts of leaves are read from text") {
   CHECK(second[2].point_hole == seen_marks::near_head);
   CHECK(second[3].point_hole == seen_marks::somewhere); // the mark is in the gutter
   CHECK(second[3].watermark == seen_marks::gutter);
+}
+
+TEST_CASE("several leaves with the same evidence are read at once") {
+  auto const one =
+      *read_seen_leaves("gathering of 8; 1 vertical absent; 2 vertical absent; 3 vertical absent; 5 hole at head");
+  CHECK(*read_seen_leaves("Gathering of 8, 1-3 vertical absent, leaf 5 hole at head") == one);
+  CHECK(*read_seen_leaves("gathering of 8\nleaves 1-2 vertical absent\n3 vertical absent; 5-5 hole at head") == one);
+  CHECK(read_seen_leaves("gathering of 8\n3-1 vertical").error().problem == Problem::not_leaves_seen);
+  CHECK(read_seen_leaves("gathering of 8\n1-9 vertical").error().problem == Problem::leaf_outside_gathering);
+  CHECK(read_seen_leaves("gathering of 4000\n1-4000 vertical").error().problem == Problem::not_leaves_seen);
+  std::string many;
+  for (int i = 0; i < 65; ++i) many += "gathering of 8\n";
+  CHECK(read_seen_leaves(many).error().problem == Problem::gathering_too_large);
 }
 
 TEST_CASE("what is no fact of a leaf is named with its place") {

@@ -64,6 +64,19 @@ TEST_CASE("one arrow says how all pages lie") {
   CHECK(read->front().pages[5] == SeenPage{std::nullopt, Head::near_edge});
 }
 
+TEST_CASE("formes are read as people type them") {
+  auto const as_printed = *read_formes("outer\n8\u2193 9\u2193\n1 16\ninner\n10\u2193 7\u2193\n15 2\n");
+  for (auto const* const text :
+       {"Outer forme:\n8v, 9v\n1, 16\nINNER\n10v; 7v\n15 2\n", "outer:\n8v 9v\n1^ 16^\ninner Forme\n10v,7v,\n15,2\n"}) {
+    CAPTURE(text);
+    auto const read = read_formes(text);
+    REQUIRE(read);
+    CHECK(*read == as_printed);
+  }
+  CHECK(read_formes("forme forme\n1 2\n").error().problem == Problem::trailing_text);
+  CHECK(read_formes("outer inner\n1 2\n").error().problem == Problem::trailing_text);
+}
+
 TEST_CASE("sheets are numbered from 1") {
   auto const read = read_formes("sheet 1\nouter\n1 8\ninner\n7 2\nsheet 2\nforme\n3 4\n");
   REQUIRE(read);

@@ -212,7 +212,9 @@ inline std::string folding_group_words(FoldingGroup const& group) {
 /// the number of gatherings in the question.
 inline std::string explain_foldings_left(FoldingsLeft const& left, std::size_t gatherings, std::size_t most = 8) {
   std::string text;
-  if (left.groups.empty()) text = "no folding agrees with all of this\n";
+  if (left.groups.empty())
+    text = left.blamed.empty() ? "no folding agrees with all of this, nor with all of it but one leaf\n"
+                               : "no folding agrees with all of this\n";
   for (std::size_t i = 0; i < left.groups.size() && i < most; ++i)
     text.append(folding_group_words(left.groups[i])).append("\n");
   if (left.groups.size() > most)

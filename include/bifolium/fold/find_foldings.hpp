@@ -33,7 +33,7 @@ struct FindRules {
 
 /// A folding that gives the pages.
 struct FoundFolding {
-  /// the text of the attested scheme if there is one, else a scheme with the id `found`
+  /// the attested scheme if there is one, with the given page numbers; else a scheme with the id `found`
   Scheme scheme;
   FoldingWork work{}; ///< the number of cuts, folds and pieces of this scheme
   int price{};        ///< the price of the cheapest order of folding that gives this sheet

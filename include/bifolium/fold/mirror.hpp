@@ -41,6 +41,12 @@ public:
     for (auto& placed : mirror.placed_) placed.piece = number[placed.piece];
     return mirror;
   }
+  /// Returns the same scheme for a later sheet of the book, with page numbers higher by `pages`.
+  static constexpr Scheme of_later_pages(Scheme scheme, int pages) {
+    for (auto& gathering : scheme.gatherings_)
+      if (gathering.first_page != 0) gathering.first_page = static_cast<std::uint16_t>(gathering.first_page + pages);
+    return scheme;
+  }
 };
 
 } // namespace detail

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Reads formes from text: a line `outer`, `inner` or `forme` (the only forme of its sheet), then the rows from the far
-/// edge, with page numbers separated by blanks. `↓` after a number means that the head of the page points to the
-/// compositor, `↑` that it points away from him. `?` in place of a number means that the page is illegible:
+/// edge, with page numbers separated by blanks or commas. `↓` or `v` after a number means that the head of the page points
+/// to the compositor, `↑` or `^` that it points away from him. `?` in place of a number means that the page is illegible:
 ///
 ///     outer
 ///      8↓  9↓ 12↓  5↓
@@ -9,7 +9,8 @@
 ///
 /// If no page has `↓`, all heads are unknown, since a plain table of numbers does not show them. Otherwise a number
 /// without an arrow points away, and an illegible page without an arrow has an unknown head. Several sheets begin with
-/// lines `sheet 1`, `sheet 2`. `forme_text` writes this text.
+/// lines `sheet 1`, `sheet 2`. Capitals, a colon after a heading and the word forme after outer and inner make no
+/// difference. `forme_text` writes this text.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -38,7 +39,9 @@ class FormesReader {
   }
   [[nodiscard]] constexpr bool in_word() const {
     auto const c = cursor_.character();
-    return c.bytes != 0 && !is_space(c.value) && c.value != U'#' && c.value != U'|';
+    auto const parts = [&](char32_t one) { return c.value == one; };
+    return c.bytes != 0 && !is_space(c.value) && !parts(U'#') && !parts(U'|') && !parts(U',') && !parts(U';') &&
+           !parts(U':');
   }
   /// Returns the next word of the line, or an empty span at the end of the line.
   constexpr TextSpan next() {
@@ -49,6 +52,9 @@ class FormesReader {
     return {from, cursor_.at()};
   }
   [[nodiscard]] constexpr std::string_view words(TextSpan span) const { return span.of(cursor_.text()); }
+  static constexpr bool same(std::string_view word, std::string_view other) {
+    return word.size() == other.size() && TextCursor{word}.take_in_any_case(other);
+  }
   constexpr void begin(Side side) { formes_.push_back({sheet_, side, 0, 0, {}}); }
   constexpr bool end_of_line() {
     auto const word = next();
@@ -74,9 +80,9 @@ class FormesReader {
       return fail(Problem::number_too_large, word, most);
     else if (number || !letters.take('?'))
       return fail(Problem::not_a_forme, word);
-    if (letters.take("↓"))
+    if (letters.take("↓") || letters.take('v'))
       seen.head = Head::near_edge, arrows_ = true;
-    else if (letters.take("↑"))
+    else if (letters.take("↑") || letters.take('^'))
       seen.head = Head::far_edge;
     if (!letters.at_end()) return fail(Problem::not_a_forme, word);
     formes_.back().pages.push_back(seen);
@@ -100,9 +106,13 @@ class FormesReader {
     auto const span = next();
     auto const word = words(span);
     if (word.empty()) return true;
-    if (word == "sheet") return sheet_line() && end_of_line();
-    if (word != "outer" && word != "inner" && word != "forme") return row(span);
-    begin(word == "outer" ? Side::outer : word == "inner" ? Side::inner : Side::only);
+    if (same(word, "sheet")) return sheet_line() && end_of_line();
+    bool const outer = same(word, "outer"), inner = same(word, "inner");
+    if (!outer && !inner && !same(word, "forme")) return row(span);
+    begin(outer ? Side::outer : inner ? Side::inner : Side::only);
+    auto const rest = next();
+    if (rest.size() > 0 && (!(outer || inner) || !same(words(rest), "forme")))
+      return fail(Problem::trailing_text, rest);
     return end_of_line();
   }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads the evidence of leaves from text: a line `gathering of 8`, then one leaf a line (or separated by `;`):
+/// Reads the evidence of leaves from text: a line `gathering of 8`, then one leaf a line (or separated by `;` or `,`), or
+/// several leaves with the same evidence, such as `2-7`:
 ///
 ///     gathering of 8
 ///     1 head-of-gutter vertical    # where the watermark is, and how the chain lines run
@@ -29,7 +30,7 @@ namespace detail {
 
 /// Reads the text item by item. A function that fails returns false and stores the reason in `error_`.
 class SeenLeavesReader {
-  static constexpr int most_leaves = 4096;
+  static constexpr int most_leaves = 4096, most_together = 64; ///< in a range, and gatherings
   TextCursor cursor_;
   std::vector<SeenGathering> gatherings_{};
   Error error_{};
@@ -42,15 +43,19 @@ class SeenLeavesReader {
     while (!cursor_.at_end() && cursor_.peek() != '\n' && is_space(cursor_.character().value))
       cursor_.skip(cursor_.character().bytes);
   }
+  static bool is_end(char c) { return c == ';' || c == ',' || c == '#'; }
+  static bool same(std::string_view word, std::string_view other) {
+    return word.size() == other.size() && TextCursor{word}.take_in_any_case(other);
+  }
   [[nodiscard]] bool at_end_of_item() {
     pass_blanks();
-    return cursor_.at_end() || cursor_.peek() == '\n' || cursor_.peek() == ';' || cursor_.peek() == '#';
+    return cursor_.at_end() || cursor_.peek() == '\n' || is_end(cursor_.peek());
   }
   /// Returns the next word of the item, or an empty span at the end of the item.
   TextSpan next() {
     if (at_end_of_item()) return {cursor_.at(), cursor_.at()};
     auto const from = cursor_.at();
-    while (!cursor_.at_end() && !is_space(cursor_.character().value) && cursor_.peek() != ';' && cursor_.peek() != '#')
+    while (!cursor_.at_end() && !is_space(cursor_.character().value) && !is_end(cursor_.peek()))
       cursor_.skip(cursor_.character().bytes);
     return {from, cursor_.at()};
   }
@@ -78,6 +83,7 @@ class SeenLeavesReader {
     auto const leaves = digits.take_number(most_leaves);
     if (words(of) != "of" || !leaves || *leaves == 0 || !digits.at_end())
       return fail(Problem::not_a_number, words(of) == "of" ? number : of);
+    if (gatherings_.size() == most_together) return fail(Problem::gathering_too_large, number, 32);
     gatherings_.push_back({static_cast<int>(*leaves), {}});
     return true;
   }
@@ -159,19 +165,25 @@ class SeenLeavesReader {
     return true;
   }
   bool item() {
-    auto const first = next();
+    auto first = next();
     if (first.size() == 0) return true;
-    if (words(first) == "gathering") return gathering_line();
+    if (same(words(first), "gathering")) return gathering_line();
+    if (same(words(first), "leaf") || same(words(first), "leaves")) first = next();
     if (gatherings_.empty()) return fail(Problem::gathering_size_needed, first);
-    auto const point = words(first).find('.');
+    auto const mark = words(first).find_first_of(".-");
     int leaf{}, other{};
-    bool const pair = point != std::string_view::npos;
-    if (!leaf_number(leaf, {first.from, pair ? first.from + point : first.to})) return false;
-    if (pair && !leaf_number(other, {first.from + point + 1, first.to})) return false;
-    auto word = next();
-    if (word.size() == 0) return fail(Problem::not_leaves_seen, word);
-    for (; word.size() > 0; word = next())
-      if (!fact(leaf, pair ? std::optional{other} : std::nullopt, word)) return false;
+    bool const two = mark != std::string_view::npos, range = two && words(first)[mark] == '-';
+    if (!leaf_number(leaf, {first.from, two ? first.from + mark : first.to})) return false;
+    if (two && !leaf_number(other, {first.from + mark + 1, first.to})) return false;
+    if (range && (other < leaf || other - leaf >= most_together)) return fail(Problem::not_leaves_seen, first);
+    auto const facts = cursor_;
+    for (int last = range ? other : leaf; leaf <= last; ++leaf) {
+      cursor_ = facts;
+      auto word = next();
+      if (word.size() == 0) return fail(Problem::not_leaves_seen, word);
+      for (; word.size() > 0; word = next())
+        if (!fact(leaf, two && !range ? std::optional{other} : std::nullopt, word)) return false;
+    }
     return true;
   }
 

@@ -198,6 +198,17 @@ public:
     for (auto& known : known_)
       if (all > 0) groups[known.group].probability += known.weight /= all;
   }
+  /// Returns the price of the simplest scheme that shows the evidence, or no value if none does.
+  [[nodiscard]] std::optional<int> simplest() const {
+    std::optional<int> price;
+    for (auto const attested : Attested::all()) {
+      std::vector<int> chosen;
+      auto const scheme = attested.scheme();
+      if (static_cast<void>(likelihood(*fold(scheme), chosen)); chosen.empty()) continue;
+      if (auto const here = folding_work(scheme).price(); !price || here < *price) price = here;
+    }
+    return price;
+  }
   /// Returns the fact that best separates the schemes, each with its probability.
   [[nodiscard]] std::optional<LookNext> best_look() const {
     std::optional<LookNext> best;

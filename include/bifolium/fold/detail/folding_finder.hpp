@@ -129,12 +129,14 @@ class FoldingFinder {
   /// Names the attested schemes that give these pages: those that were found, and others, which are added with their
   /// own price.
   constexpr void name_attested() {
+    auto const later = first_page() - 1; // those of the table begin with page 1
     for (auto const attested : Attested::all()) {
       if (!may_give(attested)) continue;
-      auto scheme = attested.scheme();
+      auto scheme = SchemeMirror::of_later_pages(attested.scheme(), later);
       if (right_to_left_) scheme = mirrored(scheme);
-      auto const folded = *fold(scheme);
-      if (!gives(folded, formes_)) continue;
+      auto const fold_of_it = fold(scheme);
+      if (!fold_of_it || !gives(*fold_of_it, formes_)) continue;
+      auto const& folded = *fold_of_it;
       bool lies_so = true;
       for (int s = 0; s < scheme.sheets(); ++s)
         lies_so = lies_so && (!rules_.long_side || scheme.sheet(s).long_side == *rules_.long_side);
@@ -155,6 +157,16 @@ class FoldingFinder {
       here.scheme = scheme;
       here.work = folding_work(scheme);
     }
+  }
+  /// Returns the first page of the foldings found.
+  [[nodiscard]] constexpr int first_page() const {
+    int first = 65535;
+    auto const& fold = folds_.front();
+    for (int g = 0; g < fold.gatherings(); ++g) {
+      auto const page = fold.pages_of({g, fold.gathering(g).leaf(1)}).recto;
+      first = page < first ? page : first;
+    }
+    return first;
   }
   /// A cheap test on the text of a scheme: it has as many sheets, and the first has as many rows and columns.
   [[nodiscard]] constexpr bool may_give(Attested attested) const {

@@ -214,6 +214,29 @@ class ShowingFinder {
     return all;
   }
 
+  /// Leaves out one leaf after another and asks if an attested scheme shows the rest. Schemes of unequal sheets and of many
+  /// pieces are beyond the limits of the search, but a leaf of other paper is found in their gatherings, too.
+  void blame_against_attested(FoldingWeights const& weights) {
+    int bit = 0;
+    for (std::size_t g = 0; g < given_.size(); ++g)
+      for (int leaf = 1; leaf <= given_[g].leaves; ++leaf, ++bit) {
+        std::vector<SeenGathering> rest(given_.begin(), given_.end());
+        rest[g].seen.clear();
+        bool looked_at = false;
+        for (auto seen : given_[g].seen) {
+          looked_at = looked_at || seen.leaf == leaf;
+          if (seen.leaf == leaf) continue;
+          if (seen.conjugate == leaf) seen.conjugate.reset();
+          for (auto* const edge : {&seen.head, &seen.tail, &seen.fore_edge})
+            if (*edge && (*edge)->mate == leaf) edge->reset();
+          rest[g].seen.push_back(seen);
+        }
+        if (!looked_at) continue;
+        auto const price = AttestedFits{rest, allowed_.mould, weights}.simplest();
+        if (price) blamed_price_[static_cast<std::size_t>(bit)] = *price;
+      }
+  }
+
 public:
   ShowingFinder(std::span<SeenGathering const> given, SheetsAllowed const& allowed)
       : given_{given}, allowed_{allowed}, lies_{allowed.mould.watermark && allowed.mould.watermark->across == 0.5 ? 2
@@ -237,6 +260,10 @@ public:
     left.blamed = blamed();
     AttestedFits attested{given_, allowed_.mould, weights};
     attested.name(groups_);
+    if (groups_.empty() && left.blamed.empty()) {
+      blame_against_attested(weights);
+      left.blamed = blamed();
+    }
     left.look_next = attested.best_look();
     insertion_sort(groups_, [](FoldingGroup const& a, FoldingGroup const& b) {
       auto const likely = [](FoldingGroup const& group) {
