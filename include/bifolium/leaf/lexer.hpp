@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Makes tokens (leaf/token.hpp) of a text, lazily and without allocation, and a cursor among them. A copy of a cursor looks
-/// ahead; assigning the copy goes there.
+/// A lexer, which makes the tokens of leaf/token.hpp from a text one at a time and without allocation, and a cursor among
+/// the tokens.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -13,7 +13,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Makes tokens of a text, one after another. The text must outlive it, and be shorter than 4 GB.
+/// Makes the tokens of a text, one after another. The text must outlive the lexer and be shorter than 4 GB.
 class Lexer {
   char const* text_{};
   std::uint32_t size_{}, at_{};
@@ -21,11 +21,11 @@ class Lexer {
 
 public:
   constexpr Lexer() = default;
-  /// At byte `at` of the text. pre: at <= text.size().
+  /// Makes a lexer that begins at byte `at` of the text. Precondition: at <= text.size().
   constexpr explicit Lexer(std::string_view text, std::size_t at = 0) noexcept
       : text_{text.data()}, size_{static_cast<std::uint32_t>(text.size())}, at_{static_cast<std::uint32_t>(at)} {}
 
-  /// The next token; `end` for ever at the end of the text.
+  /// Returns the next token. At the end of the text it returns `end` every time.
   constexpr Token next() noexcept {
     auto found = one();
     if (mode_ != TokenStyle::line && at_ < size_) take_closing(found);
@@ -55,7 +55,7 @@ private:
     }
   }
 
-  /// The markup that closes what is raised belongs to the token before it.
+  /// Takes the markup that ends raising; it belongs to the token before it.
   constexpr void take_closing(Token& found) noexcept {
     auto const bytes = begins("</sup>") || begins("</sub>") ? 6U
                        : begins("</hi>")                    ? 5U
@@ -122,14 +122,14 @@ private:
     }
     return {TokenKind::figure, style, spaced, from, at_, value};
   }
-  /// A letter with a combining sign after it is one character, ã, and a symbol.
+  /// Takes a letter with a combining sign after it. The two are one character, ã, and a symbol.
   constexpr Token accented(bool spaced, std::uint32_t from, unsigned char c) noexcept {
     auto const sign = decode({text_, size_}, at_ + 1);
     bool const combining = sign.value >= 0x300 && sign.value <= 0x36F;
     return token(combining ? TokenKind::symbol : TokenKind::letter, combining ? 1U + sign.bytes : 1U, spaced, from,
                  combining ? sign.value * 256 + c : c);
   }
-  /// What needs more than one look: true where it is a token, false where it was a blank or only changes the style.
+  /// Reads a token that needs more than one byte to decide. Returns false if it was a blank or only changes the style.
   constexpr bool special(detail::ByteKind kind, bool& spaced, std::uint32_t& from, Token& found) noexcept {
     switch (kind) {
     case detail::ByteKind::sign:
@@ -153,7 +153,7 @@ private:
       return high(spaced, from, found);
     }
   }
-  /// - and +, and what the two make together.
+  /// Reads - and +, and the signs that the two form together.
   constexpr Token sign(bool spaced, std::uint32_t from) noexcept {
     char const c = text_[at_], other = c == '-' ? '+' : '-';
     if (at(at_ + 1) == other) return token(TokenKind::plus_minus, 2, spaced, from, 0xB1);
@@ -173,7 +173,7 @@ private:
     found.style = TokenStyle::caret, found.spaced = spaced || found.spaced, found.from = from;
     return true;
   }
-  /// `<sup>` and TEI's `<hi rend="superscript">`, and their ends.
+  /// Reads `<sup>` and TEI's `<hi rend="superscript">`, and their ends.
   constexpr bool angle(bool spaced, std::uint32_t& from, Token& found) noexcept {
     auto const shut = begins("</sup>") || begins("</sub>") ? 6U : begins("</hi>") ? 5U : 0U;
     if (begins("<sup>"))
@@ -191,7 +191,7 @@ private:
       return found = token(TokenKind::other, 1, spaced, from, '<'), true;
     return false;
   }
-  /// [superscript 8] is a raised figure; any other bracket is a bracket.
+  /// Reads [superscript 8] as a raised number, and any other bracket as a bracket.
   constexpr Token square(bool spaced, std::uint32_t from) noexcept {
     if (!begins("[superscript ") || !is_digit(at(at_ + 13))) return token(TokenKind::open_square, 1, spaced, from, '[');
     at_ += 13;
@@ -199,7 +199,7 @@ private:
     if (at(at_) == ']') raised.to = ++at_;
     return raised;
   }
-  /// A character that is not ASCII.
+  /// Reads a character that is not ASCII.
   constexpr bool high(bool& spaced, std::uint32_t& from, Token& found) noexcept {
     if (begins("\xC3\x9Bp") || begins("\xC3\x9Bs")) { // Û in catalogues whose raised figures were lost in conversion
       mode_ = text_[at_ + 2] == 'p' ? TokenStyle::tag : TokenStyle::line;
@@ -235,7 +235,7 @@ private:
       found = token(high_kind(c.value), c.bytes, spaced, from, c.value);
     return true;
   }
-  /// ⁸ or ₈, as many as are together.
+  /// Reads a number in raised or lowered digits: ⁸, ₈.
   constexpr Token small_figure(bool spaced, std::uint32_t from, TokenStyle style) noexcept {
     std::uint32_t value = 0;
     while (at_ < size_ && static_cast<unsigned char>(text_[at_]) >= 0xC2) {
@@ -258,33 +258,34 @@ private:
   }
 };
 
-/// A place among the tokens of a text: one token seen, the rest to come. A copy of it looks ahead; assigning the copy goes
-/// there.
+/// A position among the tokens of a text: the token at the position, and the lexer of those after it. To look ahead, copy
+/// the cursor; to go there, assign the copy.
 struct TokenCursor {
-  Lexer lexer{}; ///< the tokens to come
-  Token token{}; ///< the one seen
+  Lexer lexer{}; ///< the lexer of the tokens after this one
+  Token token{}; ///< the token at this position
 
   constexpr TokenCursor() = default;
-  /// At the first token from byte `at` on; nothing is seen from byte `end` on. pre: at <= end, at <= text.size().
+  /// Makes a cursor at the first token from byte `at` on. For this cursor the text ends at byte `end`.
+  /// Precondition: at <= end and at <= text.size().
   constexpr explicit TokenCursor(std::string_view text, std::size_t at = 0,
                                  std::size_t end = std::string_view::npos) noexcept
       : lexer{text.substr(0, end), at} {
     take();
   }
-  /// Goes to the next token.
+  /// Moves to the next token.
   constexpr void take() noexcept { token = lexer.next(); }
-  /// The token after this one.
+  /// Returns the token after this one.
   [[nodiscard]] constexpr Token ahead() const noexcept {
     auto rest = lexer;
     return rest.next();
   }
-  /// The token is of that kind.
+  /// Returns true if the token is of that kind.
   [[nodiscard]] constexpr bool at(TokenKind kind) const noexcept { return token.kind == kind; }
-  /// The token is of that kind and no blank comes before it.
+  /// Returns true if the token is of that kind and no blank comes before it.
   [[nodiscard]] constexpr bool touches(TokenKind kind) const noexcept { return token.kind == kind && !token.spaced; }
-  /// The text has ended.
+  /// Returns true at the end of the text.
   [[nodiscard]] constexpr bool ended() const noexcept { return token.kind == TokenKind::end; }
-  /// The token is a figure on the line.
+  /// Returns true if the token is a number on the line.
   [[nodiscard]] constexpr bool is_flat_figure() const noexcept { return token.is_flat_figure(); }
 };
 
