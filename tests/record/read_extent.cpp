@@ -3,7 +3,9 @@
 // rules for rare materials, 2023), in brackets those of DCRM(B). The examples are the rules'; the sums are arithmetic, done
 // by hand.
 #include <bifolium/collation.hpp>
+#include <bifolium/core/message.hpp>
 #include <bifolium/record/compare_extent.hpp>
+#include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/write_extent.hpp>
 
 #include "check.hpp"
@@ -153,6 +155,48 @@ TEST_CASE(
          {"[4]-XII-400-[3] p.", 419},
          {"400-[3] p.", 403},
          {"[209]-256 p.", 48}});
+}
+
+TEST_CASE("a dash after an even number in brackets parts two sequences, unless the numbers go on") {
+  struct Parted {
+    char const* text;
+    std::int64_t pages;
+    std::size_t runs;
+    std::uint32_t column; // of the doubt
+  };
+  // common practice of French catalogues, no source; hand-counted
+  for (auto const& [text, pages, runs, column] : {
+           Parted{"[8]-320 p.", 328, 2, 1},
+           {"[4]-319-[1] p.", 324, 3, 1},
+           {"[2], [6]-96 p.", 104, 3, 6}, // after two pages the next page is 3 or, on its back, 4
+           {"[4]-96 p. ; [8]-120 p.", 228, 4, 1},
+           {"xii, [8]-320 p.", 340, 3, 6},
+           {"[8]–320 pages", 328, 2, 1},
+           {"[4]-120 f.", 248, 2, 1},
+       }) {
+    INFO(text);
+    auto const read = extent(text);
+    CHECK(read.pages() == pages);
+    CHECK(read.pagination.runs.size() == runs);
+    REQUIRE(!read.warnings().empty());
+    CHECK(read.warnings()[0].problem == Problem::bracket_read_as_count);
+    CHECK(read.warnings()[0].column == column);
+  }
+  auto const read = extent("[8]-320 p.");
+  CHECK(read.pagination.runs[0].numbering == Numbering::none);
+  CHECK(read.pagination.runs[0].count == 8);
+  CHECK(read.pagination.runs[1].first == 1);
+  CHECK(read.pagination.runs[1].last == 320);
+  CHECK(message(read.warnings()[0]) == "line 1, column 1: '[8]' was read as 8 pages without numbers before the "
+                                       "numbers, not as the number of the first page");
+  check({{"[1]-320 p.", 320},
+         {"[3]-40 p.", 38},
+         {"vi, [7]-263 p.", 263},
+         {"vi, [8]-263 p.", 262},                        // page 7 is a plate, or bears no text
+         {"xv, [16]-328 p.", 328},                       // 15 + 313
+         {"x, [2], [14]-246 p.", 245},                   // 10 + 2 + 233
+         {"[8] p., [10]-40 p.", 39}});                   // the pages without numbers are counted by the numbers
+  CHECK(read_pagination("pp. [8]-320")->pages() == 313); // there the dash is always a range
 }
 
 TEST_CASE("a correction wins over the number that is printed") {

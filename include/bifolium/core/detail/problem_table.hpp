@@ -295,6 +295,8 @@ BIFOLIUM_PROBLEM(315, pages_lettered, "'{found}' was counted by the alphabet of 
 BIFOLIUM_PROBLEM(316, signing_range_too_long, "'{found}' names more than {limit} leaves one by one: write the gathering alone for all its leaves")
 /// Doubtful: `[8], 205`, without a word for what is counted.
 BIFOLIUM_PROBLEM(317, pages_taken, "'{found}' does not say what it counts: pages were taken")
+/// Doubtful: [8]-320 p. read as eight pages and 320 pages.
+BIFOLIUM_PROBLEM(318, bracket_read_as_count, "'{found}' was read as {limit} pages without numbers before the numbers, not as the number of the first page")
 
 // 320-339: dates and places of printing, as catalogues state them
 /// Doubtful: `MDCCXXV [1752]`.

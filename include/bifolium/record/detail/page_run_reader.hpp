@@ -141,7 +141,11 @@ protected:
       run.count = truly.value, run.true_at = truly.at;
     }
     if (!cursor_.take(close)) return cursor_.error_from(from, problem());
-    bool const parts = lone && dash_parts(first);
+    bool parts = lone && dash_parts(first);
+    if (lone && !parts && series == 0 && !starred && before_sequence(first)) {
+      parts = true;
+      read_.pagination.warn(cursor_.error(Problem::bracket_read_as_count, {from, cursor_.at()}, first.value));
+    }
     if (lone && !parts && cursor_.take_dash()) return opened_range(first, series, starred, from);
     if (lone && !said && !extent_ && !said_unnumbered()) {
       run.series = series, run.starred = starred;
@@ -162,6 +166,25 @@ protected:
       parts = next.value > 0 && (next.numerals != first.numerals || (bracket && next.value < first.value));
     }
     return cursor_.go_to(here), parts;
+  }
+  /// [8]-320 p., as French catalogues write it: eight pages without numbers and then 1 to 320, while [3]-40 p. and
+  /// vi, [7]-263 p. are ranges whose first page bears no number. Numbers begin on a recto, which is odd, and leaves without
+  /// numbers have an even number of pages. So an even number in brackets is a number of pages, unless it continues the
+  /// numbers before it: xv, [16]-328 p. Common practice, no source. A statement that begins with its unit writes 1-320 in
+  /// full, and there the dash always makes a range.
+  [[nodiscard]] bool before_sequence(Figure const& first) {
+    auto const here = cursor_.at();
+    if (!extent_ || first.value % 2 != 0 || !cursor_.take_dash()) return false;
+    auto const next = figure();
+    cursor_.go_to(here);
+    if (next.value <= first.value) return false;
+    std::int64_t before = 0; // the number of the last page before it
+    for (auto r = runs().size(); r-- > 0 && runs()[r].part == part_;) {
+      bool const counted = runs()[r].numbering != Numbering::none;
+      before += counted ? runs()[r].last : runs()[r].pages();
+      if (counted) break;
+    }
+    return before == 0 || first.value <= before || first.value > before + 2;
   }
   /// The word after the number, or after its unit, says that the pages bear none: 8 unnumbered pages, 2 ff. n. ch.
   [[nodiscard]] bool said_unnumbered() const {
