@@ -38,6 +38,8 @@ TEST_CASE("every kind of blank, dash and quotation mark is taken whole") {
   for (std::string const blank : {" ", "\t", "\n", "\r\n", "\u00A0", "\u2002", "\u2009", "\u200A", "\u202F"})
     CHECK(after(blank + blank + "x", [](TextCursor& c) { CHECK(c.take_blanks()); }) == 2 * blank.size());
   CHECK_FALSE(TextCursor{"x"}.take_blanks());
+  CHECK(after("\u00A0 \n x", [](TextCursor& c) { CHECK(c.take_while(is_blank)); }) == 3); // not the end of a line
+  CHECK(after("x ", [](TextCursor& c) { CHECK_FALSE(c.take_while(is_blank)); }) == 0);
   CHECK_FALSE(TextCursor{""}.take_blanks());
   for (std::string const dash : {"-", "\u2010", "\u2011", "\u2013", "\u2014"})
     CHECK(after(dash + "x", [](TextCursor& c) { CHECK(c.take_dash()); }) == dash.size());
@@ -55,6 +57,12 @@ TEST_CASE("a number up to the bound is read, and one above it is not") {
   STATIC_CHECK(TextCursor{"0007b"}.take_number(7) == 7);
   STATIC_CHECK(!TextCursor{"8"}.take_number(7));
   STATIC_CHECK(TextCursor{"0"}.take_number(0) == 0);
+  STATIC_CHECK(TextCursor{"0012b"}.take_capped_number(12) == 12);
+  STATIC_CHECK(TextCursor{"13"}.take_capped_number(12) == 13 && TextCursor{"14"}.take_capped_number(12) == 13);
+  STATIC_CHECK(TextCursor{"1"}.take_capped_number(0) == 1 && TextCursor{"0"}.take_capped_number(0) == 0);
+  STATIC_CHECK(after("99999999999999999999b", [](TextCursor& c) { c.take_capped_number(12); }) == 20);
+  STATIC_CHECK(TextCursor{"99999999999999999999"}.take_capped_number(99999999999999999) == 100000000000000000);
+  STATIC_CHECK(!TextCursor{"x1"}.take_capped_number(9) && !TextCursor{""}.take_capped_number(9));
   STATIC_CHECK(TextCursor{"¹²⁰A"}.take_raised_number() == 120);
   STATIC_CHECK(after("¹²⁰A", [](TextCursor& c) { c.take_raised_number(); }) == 7);
   STATIC_CHECK(!TextCursor{"¹²⁰A"}.take_raised_number(119));

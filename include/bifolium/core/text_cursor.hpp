@@ -96,6 +96,12 @@ public:
     at_ += next.bytes;
     return true;
   }
+  /// Takes all characters at the cursor for which `is(character)` is true. Returns true if there was at least one.
+  template <class Is> constexpr bool take_while(Is is) noexcept {
+    auto const from = at_;
+    while (take_one(is)) continue;
+    return at_ != from;
+  }
   /// Takes a hyphen or a dash of any kind. Returns true if it was taken.
   constexpr bool take_dash() noexcept { return take_one(is_dash); }
   /// Takes a quotation mark of any kind. Returns true if it was taken.
@@ -121,6 +127,16 @@ public:
     }
     if (at_ == from) return std::nullopt;
     return number;
+  }
+  /// Takes a whole number in digits, however large. Returns `most + 1` for a number that is more than `most`, and no value
+  /// if there is no digit. It is for readers that tell the error only after they know what the number counts.
+  /// Precondition: 0 <= most <= 99999999999999999.
+  constexpr std::optional<std::int64_t> take_capped_number(std::int64_t most) noexcept {
+    if (!at_digit()) return std::nullopt;
+    std::int64_t number = 0;
+    for (; at_digit(); ++at_)
+      if (number <= most) number = number * 10 + (text_[at_] - '0');
+    return number <= most ? number : most + 1;
   }
   /// Takes a whole number in raised digits (², ¹²). Returns no value, and does not move the cursor, if there is no
   /// raised digit or if the number is more than `most`. Precondition: 0 <= most.

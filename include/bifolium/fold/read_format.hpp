@@ -5,7 +5,7 @@
 
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/expected.hpp>
-#include <bifolium/core/utf8.hpp>
+#include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/format.hpp>
 
 #include <optional>
@@ -50,36 +50,31 @@ constexpr bool begins_with_word(std::string_view text, std::string_view word) no
   return !is_word_character(after[0]) && !hyphenated;
 }
 
-/// A position in the text of a format statement.
-struct FormatScan {
-  std::string_view text;
-  std::size_t at{0};
+/// A cursor in the text of a format statement, with the words of such statements.
+struct FormatScan : TextCursor {
+  using TextCursor::TextCursor;
 
-  [[nodiscard]] constexpr std::string_view rest() const { return text.substr(at); }
-  constexpr void skip_blanks() {
-    while (at < text.size() && is_blank(decode(text, at).value)) at += decode(text, at).bytes;
+  /// A statement ends with its line: the next line of a record is about something else.
+  constexpr void skip_blanks() { take_while(is_blank); }
+  /// Takes a word in capitals or small letters if it ends where `word` does.
+  constexpr bool take_whole_word(std::string_view word) {
+    return begins_with_word(rest(), word) && take_in_any_case(word);
   }
-  constexpr bool take(std::string_view word) {
-    return begins_with_word(rest(), word) ? (at += word.size(), true) : false;
-  }
-  /// Reads a whole number up to 999. Returns 0 if there is none.
-  constexpr int number() {
-    int n = 0;
-    for (; at < text.size() && is_digit(text[at]); ++at) n = n < 1000 ? n * 10 + (text[at] - '0') : n;
-    return n;
-  }
+  /// Takes a whole number. Returns 0 if there is none, and more leaves than a format has if it is too large.
+  constexpr int number() { return static_cast<int>(take_capped_number(Format::most_leaves).value_or(0)); }
   /// Takes the sign that makes a number a format: a degree sign, or the ending of a Latin ordinal, directly after the
   /// number.
   constexpr bool ending() {
-    if (at < text.size() && is_degree_sign(decode(text, at).value)) return at += decode(text, at).bytes, true;
+    if (take_one(is_degree_sign)) return true;
     for (auto word : {"to"sv, "vo"sv, "mo"sv, "o"sv})
-      if (take(word)) return take("."sv), true;
+      if (take_whole_word(word)) return take('.'), true;
     return false;
   }
+  [[nodiscard]] constexpr bool at_letter() const { return small_letter(peek()) >= 'a'; }
   constexpr std::optional<Shape> shape() {
-    if (at >= text.size() || small_letter(text[at]) < 'a') return {};
+    if (!at_letter()) return {};
     for (auto const& words : shape_words)
-      if (take(words.word)) return words.shape;
+      if (take_whole_word(words.word)) return words.shape;
     return {};
   }
 };
@@ -87,45 +82,38 @@ struct FormatScan {
 /// Reads a format that is a word: octavo, fol., bdsde. A number with an ending (8vo) is not a word here.
 constexpr std::optional<Format> read_format_word(FormatScan& scan) {
   for (auto word : single_sheet_words)
-    if (scan.take(word)) return Format::single_sheet();
+    if (scan.take_whole_word(word)) return Format::single_sheet();
   for (auto word : not_determined_words)
-    if (scan.take(word)) return Format{};
+    if (scan.take_whole_word(word)) return Format{};
   for (auto const& words : format_words)
     for (auto word : {words.abbreviation, words.name, words.alias})
-      if (scan.take(word)) return Format::of(words.leaves);
+      if (scan.take_whole_word(word)) return Format::of(words.leaves);
   for (auto const& words : other_format_names)
-    if (scan.take(words.name)) return Format::of(words.leaves);
-  if (scan.take("folios"sv) || scan.take("fol"sv)) return Format::of(2);
+    if (scan.take_whole_word(words.name)) return Format::of(words.leaves);
+  if (scan.take_whole_word("folios"sv) || scan.take_whole_word("fol"sv)) return Format::of(2);
   return std::nullopt;
 }
 
 constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
-  auto const start = scan.at;
-  auto const at_letter = [&] { return scan.at < scan.text.size() && small_letter(scan.text[scan.at]) >= 'a'; };
-  if (at_letter())
+  auto const start = scan;
+  if (scan.at_letter())
     if (auto const format = read_format_word(scan)) return format;
-  auto const rest = scan.rest();
-  bool const french = rest.size() > 3 && small_letter(rest[0]) == 'i' && small_letter(rest[1]) == 'n' && rest[2] == '-';
-  if (french) {
-    scan.at += 3;
-    if (at_letter())
-      if (auto const format = read_format_word(scan)) return format;
-  }
-  if (scan.at < scan.text.size() && decode(scan.text, scan.at).value == 0x00BD) { // ½
-    scan.at += 2;
+  bool const french = scan.take_in_any_case("in-"sv);
+  if (french && scan.at_letter())
+    if (auto const format = read_format_word(scan)) return format;
+  if (scan.take("½"sv)) {
     scan.ending();
     return Format::part_of_sheet(2);
   }
   auto const n = scan.number();
-  if (n == 1 && scan.at < scan.text.size() && scan.text[scan.at] == '/') {
-    ++scan.at;
+  if (n == 1 && scan.take('/')) {
     auto const part = scan.number();
     scan.ending();
     if (part >= 2 && part <= Format::most_leaves) return Format::part_of_sheet(part);
   } else if (n >= 1 && n <= Format::most_leaves && (scan.ending() || french)) {
     return Format::of(n);
   }
-  scan.at = start;
+  scan = start;
   return std::nullopt;
 }
 
@@ -135,25 +123,21 @@ constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
 constexpr std::optional<FormatRead> format_at_start(std::string_view text) {
   detail::FormatScan scan{text};
   scan.skip_blanks();
-  bool const bracket = scan.at < text.size() && text[scan.at] == '(';
-  if (bracket) ++scan.at;
+  bool const bracket = scan.take('(');
   auto shape = scan.shape();
   scan.skip_blanks();
   auto format = detail::read_bare_format(scan);
   if (!format) return std::nullopt;
-  scan.take(".");
+  scan.take('.');
   if (!shape) {
-    auto const before = scan.at;
+    auto const before = scan;
     scan.skip_blanks();
     shape = scan.shape();
-    if (!shape) scan.at = before;
+    if (!shape) scan = before;
   }
   if (shape) format = format->with(*shape);
-  if (bracket) {
-    if (scan.at >= text.size() || text[scan.at] != ')') return std::nullopt;
-    ++scan.at;
-  }
-  return FormatRead{*format, scan.at};
+  if (bracket && !scan.take(')')) return std::nullopt;
+  return FormatRead{*format, scan.at()};
 }
 
 /// Reads a text that is one format. Errors, with the column: unknown_format, trailing_text.
@@ -162,9 +146,8 @@ constexpr Expected<Format> read_format(std::string_view text) {
   auto const found = format_at_start(text);
   detail::FormatScan scan{text, found ? found->bytes : 0};
   scan.skip_blanks();
-  if (found && scan.at == text.size()) return found->format;
-  return error_at(found ? Problem::trailing_text : Problem::unknown_format, 1, column_of(text, scan.at),
-                  text.data() + scan.at, text.size() - scan.at);
+  if (found && scan.at_end()) return found->format;
+  return scan.error_here(found ? Problem::trailing_text : Problem::unknown_format);
 }
 
 } // namespace v0

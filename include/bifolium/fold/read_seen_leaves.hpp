@@ -40,8 +40,7 @@ class SeenLeavesReader {
     return false;
   }
   void pass_blanks() {
-    while (!cursor_.at_end() && cursor_.peek() != '\n' && is_space(cursor_.character().value))
-      cursor_.skip(cursor_.character().bytes);
+    cursor_.take_while([](char32_t c) { return is_space(c) && c != '\n'; });
   }
   static bool is_end(char c) { return c == ';' || c == ',' || c == '#'; }
   static bool same(std::string_view word, std::string_view other) {

@@ -8,6 +8,7 @@
 
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/broken.hpp>
+#include <bifolium/core/raised.hpp>
 #include <bifolium/fwd.hpp>
 #include <bifolium/leaf/alphabet.hpp>
 #include <bifolium/leaf/mark.hpp>
@@ -326,9 +327,8 @@ public:
           for (std::size_t i = 0; i < size; ++i) out << bytes[i];
         },
         [&](int figure) {
-          constexpr char const* digits[]{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
-          if (figure > 9) out << digits[figure / 10];
-          out << digits[figure % 10];
+          auto const digits = raised(figure);
+          for (char c : digits.view()) out << c;
         });
     return out;
   }
