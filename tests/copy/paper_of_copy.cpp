@@ -123,3 +123,27 @@ TEST_CASE("what cannot be a leaf or its evidence is refused with its column") {
   IdealCopy const book{formula};
   CHECK_THROWS_AS(static_cast<void>(judge_paper(book, {{0, 0}, {4, {}}}, std::nullopt)), BrokenPrecondition);
 }
+
+TEST_CASE("items of several gatherings in any order") { // constructed
+  auto const formula = *read_formula("8°: A-C8 a4");
+  auto const seen =
+      *read_paper_seen(IdealCopy{formula}, "C1 vertical; A2 absent; a3 absent; C2 absent; A1 vertical; C1.8 conjugate");
+  REQUIRE(seen.size() == 3); // in the order in which the text names the gatherings
+  CHECK(seen[0].gathering == GatheringAt{0, 2});
+  CHECK(seen[1].gathering == GatheringAt{0, 0});
+  CHECK(seen[2].gathering == GatheringAt{1, 0});
+  CHECK(seen[0].seen.leaves == 8);
+  CHECK(seen[2].seen.leaves == 4);
+  CHECK(seen[0].seen.seen.size() == 3); // C1, C2, C8
+  CHECK(seen[0].seen.seen[0].conjugate == 8);
+  CHECK(seen[0].seen.seen[0].leaf == 1);
+  CHECK(seen[1].seen.seen.size() == 2);
+  CHECK(seen[1].seen.seen[0].leaf == 2); // in the order of the text
+  CHECK(seen[2].seen.seen.size() == 1);
+  IdealCopy const book{formula};
+  auto const many = read_paper_seen(book, "C1 vertical; A2 absent; C2 absent; a3 absent", {.runs = 2});
+  REQUIRE_FALSE(many);
+  CHECK(many.error().problem == Problem::too_many_runs);
+  CHECK(many.error().column == 36); // a3
+  CHECK(read_paper_seen(book, "C1 vertical; A2 absent; C2 absent; a3 absent", {.runs = 3}));
+}

@@ -6,6 +6,7 @@
 //   bifolium_growth [UNITS]     the largest number of units; 20000 unless told, 1000000 for a long look
 #include <bifolium/collation.hpp>
 #include <bifolium/copy.hpp>
+#include <bifolium/copy/paper_of_copy.hpp>
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/evidence/read_seen.hpp>
 #include <bifolium/explain/explain_formula.hpp>
@@ -274,6 +275,19 @@ std::vector<Case> copies() {
          IdealCopy const book{*read_formula(run_of(n))};
          auto const text = each(n, [](int i) { return signature(i) + "1.8 conjugate; "; });
          counted([&] { static_cast<void>(read_joints(book, text)); });
+       }},
+      {"paper of leaves, read",
+       [](int n) {
+         IdealCopy const book{*read_formula(run_of(n))};
+         auto const text = each(n, [](int i) { return signature(i) + "1 vertical; "; });
+         reads(text, [&](std::string const& words) { return read_paper_seen(book, words); });
+       }},
+      {"paper of leaves, read backwards",
+       [](int n) {
+         IdealCopy const book{*read_formula(run_of(n))};
+         std::string text;
+         for (int i = n; i-- > 0;) text += signature(i) + "1 vertical; ";
+         reads(text, [&](std::string const& words) { return read_paper_seen(book, words); });
        }},
   };
 }

@@ -10,6 +10,7 @@
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/copy/joints.hpp>
 #include <bifolium/core/limits.hpp>
+#include <bifolium/core/merge_sort.hpp>
 #include <bifolium/fold/foldings_showing.hpp>
 #include <bifolium/fold/read_seen_leaves.hpp>
 
@@ -45,23 +46,21 @@ class PaperSeenReader {
   IdealCopy const& book_;
   std::string_view text_;
   Limits limits_;
-  struct Gathering {
+  struct Item {
     GatheringAt at;
-    std::string text;                      // as read_seen_leaves reads it
-    std::vector<std::string_view> items{}; // each is a line of the text, after the first
+    std::string line;       // as read_seen_leaves reads it
+    std::string_view words; // as it is in the text
   };
-  std::vector<Gathering> gatherings_{};
+  std::vector<Item> items_{};
 
   /// Makes an error about an item, at its first letter.
   [[nodiscard]] Error at_item(Error error, std::string_view item) const {
     error.line = 1, error.column = column_of(text_, static_cast<std::size_t>(item.data() - text_.data()));
     return error;
   }
-  Gathering& gathering(GatheringAt at) {
-    for (auto& one : gatherings_)
-      if (one.at == at) return one;
-    gatherings_.push_back({at, "gathering of " + std::to_string(book_.leaves_folded(at)) + "\n", {}});
-    return gatherings_.back();
+  /// Makes the line that comes before the leaves of a gathering.
+  [[nodiscard]] std::string heading(GatheringAt at) const {
+    return "gathering of " + std::to_string(book_.leaves_folded(at)) + "\n";
   }
   std::optional<Error> item(std::string_view item) {
     auto const end = item.find_first_of(" \t") == item.npos ? item.size() : item.find_first_of(" \t");
@@ -73,13 +72,11 @@ class PaperSeenReader {
       return at_item(error_at(Problem::leaf_outside_gathering, 1, 1, leaves.data(), leaves.size(),
                               book_.leaves_folded(first->leaf.gathering)),
                      item);
-    auto& here = gathering(first->leaf.gathering);
     auto line = std::to_string(first->leaf.leaf);
     if (point != leaves.npos) line.append(leaves.substr(point));
     auto const number_length = line.size();
     line.append(facts).append("\n");
-    auto const before = here.text.substr(0, here.text.find('\n') + 1);
-    if (auto const read = read_seen_leaves(before + line); !read) {
+    if (auto const read = read_seen_leaves(heading(first->leaf.gathering) + line); !read) {
       auto error = at_item(read.error(), item);
       // the column counts from the number of the leaf; the text has its signature, too
       auto const column = read.error().column;
@@ -88,14 +85,27 @@ class PaperSeenReader {
                        static_cast<std::uint32_t>(column - 1 - number_length);
       return error;
     }
-    here.text.append(line);
-    here.items.push_back(item);
+    items_.push_back({first->leaf.gathering, static_cast<std::string&&>(line), item});
     return std::nullopt;
   }
-  /// Makes the error of items that contradict one another: a leaf that is described twice.
-  [[nodiscard]] Error together(Gathering const& gathering, Error error) const {
-    auto const line = error.line < 2 ? std::size_t{0} : std::size_t{error.line} - 2;
-    return at_item(error, gathering.items[line < gathering.items.size() ? line : gathering.items.size() - 1]);
+  /// Brings the items of each gathering together and returns the first item of each, in the order of the text. Sorting takes
+  /// n log n steps, whatever order the items are in.
+  [[nodiscard]] std::vector<std::size_t> gather() {
+    merge_sort(items_, [](Item const& a, Item const& b) { return a.at < b.at; });
+    std::vector<std::size_t> firsts;
+    for (std::size_t i = 0; i < items_.size(); ++i)
+      if (i == 0 || items_[i].at != items_[i - 1].at) firsts.push_back(i);
+    merge_sort(firsts, [&](auto a, auto b) { return items_[a].words.data() < items_[b].words.data(); });
+    return firsts;
+  }
+  /// Reads the items of one gathering together, since several of them may be about one leaf.
+  [[nodiscard]] Expected<PaperSeen> together(std::size_t first) const {
+    auto const at = items_[first].at;
+    auto text = heading(at);
+    for (auto i = first; i < items_.size() && items_[i].at == at; ++i) text.append(items_[i].line);
+    auto const read = read_seen_leaves(text);
+    if (!read) return at_item(read.error(), items_[first].words);
+    return PaperSeen{at, read->front()};
   }
 
 public:
@@ -114,14 +124,17 @@ public:
         piece.remove_suffix(1);
       if (piece.empty()) continue;
       if (auto const wrong = item(piece)) return *wrong;
-      if (gatherings_.size() > limits_.runs)
-        return at_item(error_at(Problem::too_many_runs, 1, 1, piece.data(), piece.size(), limits_.runs), piece);
+    }
+    auto const firsts = gather();
+    if (firsts.size() > limits_.runs) {
+      auto const over = items_[firsts[limits_.runs]].words;
+      return at_item(error_at(Problem::too_many_runs, 1, 1, over.data(), over.size(), limits_.runs), over);
     }
     std::vector<PaperSeen> all;
-    for (auto const& one : gatherings_) {
-      auto const read = read_seen_leaves(one.text);
-      if (!read) return together(one, read.error());
-      all.push_back({one.at, read->front()});
+    for (auto const first : firsts) {
+      auto const gathering = together(first);
+      if (!gathering) return gathering.error();
+      all.push_back(*gathering);
     }
     return all;
   }
