@@ -25,8 +25,8 @@ TEST_CASE("counting equals counting every gathering by its letter") { // constru
       auto const count = 2 * (1 + below(12));
       if (!text.empty()) text += ' ';
       text += name(at) + (last != at ? "-" + name(last) : std::string{});
-      if (below(2) == 0)
-        text += std::to_string(count);
+      if (auto const notation = below(3); notation < 2)
+        text += (notation == 0 ? "" : "^") + std::to_string(count);
       else
         for (char digit : std::to_string(count)) {
           char bytes[4]{};
@@ -34,7 +34,8 @@ TEST_CASE("counting equals counting every gathering by its letter") { // constru
         }
       for (auto g = at; g <= last; ++g) leaves += static_cast<std::int64_t>(count), ++gatherings;
       if (below(4) == 0) {
-        text += "(-" + name(at + below(last - at + 1)) + std::to_string(1 + below(count)) + ")";
+        text += std::string{below(2) == 0 ? " " : ""} + "(-" + name(at + below(last - at + 1)) +
+                std::to_string(1 + below(count)) + ")";
         --leaves;
       }
       auto const gap = runs > 1 ? below(2) : 0; // a letter that is skipped is doubted
@@ -58,6 +59,7 @@ TEST_CASE("what looks plain but is doubtful still gets its warning") { // constr
   CHECK(count_formula("A-A8")->warning_count == 1);                    // a run of one
   CHECK(count_formula("A-J8")->warning_count == 1);                    // J in 23 letters
   CHECK(count_formula("B8 A8")->warning_count == 1);                   // backwards
+  CHECK(count_formula("A8. . .")->warning_count == 1);                 // more follows
   CHECK(count_formula("A8; A8")->warning_count == 0);                  // a new part
   CHECK(count_formula("A8(-A9)").error().problem == Problem::no_such_leaf);
   CHECK(count_formula("A8(-A1)(-A1)").error().problem == Problem::leaf_changed_twice);

@@ -27,12 +27,27 @@ public:
 
   /// Returns the next token. At the end of the text it returns `end` every time.
   constexpr Token next() noexcept {
+    if (mode_ == TokenStyle::line && at_ < size_) { // most tokens are one letter or one figure, perhaps after a blank
+      auto const from = text_[at_] == ' ' && at_ + 1 < size_ ? at_ + 1 : at_;
+      auto const c = text_[from];
+      auto const after = from + 1 < size_ ? static_cast<unsigned char>(text_[from + 1]) : 0U;
+      bool const letter = is_latin_letter(c) && after < 0xCC; // else an accent may follow
+      if (letter || (is_digit(c) && !is_digit(static_cast<char>(after)))) {
+        bool const spaced = from != at_;
+        at_ = from + 1;
+        auto const value = static_cast<std::uint32_t>(letter ? c : c - '0');
+        return {letter ? TokenKind::letter : TokenKind::figure, TokenStyle::line, spaced, from, at_, value};
+      }
+    }
+    return any();
+  }
+
+private:
+  constexpr Token any() noexcept {
     auto found = one();
     if (mode_ != TokenStyle::line && at_ < size_) take_closing(found);
     return found;
   }
-
-private:
   constexpr Token one() noexcept {
     bool spaced = false;
     for (auto from = at_;;) {

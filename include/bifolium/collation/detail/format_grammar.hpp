@@ -28,8 +28,10 @@ protected:
   /// Reads heading and statement of format, if there are any.
   constexpr void take_format() {
     while (is_separator(c_.token)) c_.take();
-    take_heading();
     auto i = c_.token.from;
+    if (is_signature(i)) return;
+    take_heading();
+    i = c_.token.from;
     if ((begins(i, "In ") || begins(i, "in ")) && begins_format(i + 3)) i += 3; // in folio
     bool const bracket = c_.at(TokenKind::open_square) && begins_format(i + 1) && !is_latin_letter(at(i + 1));
     if (bracket) ++i; // [8°]: supplied by the cataloguer
@@ -62,6 +64,11 @@ protected:
   }
 
 private:
+  /// Returns true for A-K⁸, as most formulas begin: one letter, and after it neither a letter nor a sign of a format.
+  [[nodiscard]] constexpr bool is_signature(std::uint32_t i) const noexcept {
+    auto const next = at(i + 1);
+    return is_latin_letter(at(i)) && (next == '-' || is_digit(next) || static_cast<unsigned char>(next) == 0xE2);
+  }
   /// F:, Q:, O:, D: for folio, quarto, octavo, duodecimo, before a signature.
   constexpr bool take_initial() {
     auto const from = c_.token.from;

@@ -71,6 +71,7 @@ private:
   /// Returns the contents of TEI's element formula, if the text is one.
   static constexpr Content tei_content(std::string_view text) noexcept {
     Content const all{0, text.size()};
+    if (!text.empty() && (is_latin_letter(text[0]) || is_digit(text[0]))) return all; // most begin with a signature
     auto const first = Lexer{text}.next();
     if (first.is(TokenKind::quote)) return opens_quotation(first.value) ? quoted(text, all) : all;
     auto const open = first.from;
