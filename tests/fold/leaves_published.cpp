@@ -99,13 +99,14 @@ TEST_CASE("eights with vertical chain lines and no mark stay undecided") {
 
 TEST_CASE("a half-sheet octavo has no mark in half of its gatherings") {
   // Vander Meulen, Studies in Bibliography 37, p. 72, of the Dunciad of 1728
-  auto const bare = "gathering of 4; 1 absent vertical; 2 absent vertical; 3 absent vertical; 4 absent vertical\n";
-  auto const marked =
+  std::string const bare =
+      "gathering of 4; 1 absent vertical; 2 absent vertical; 3 absent vertical; 4 absent vertical\n";
+  std::string const marked =
       "gathering of 4; 1 head-of-gutter vertical; 2 head-of-gutter; 3 head-of-gutter; 4 head-of-gutter\n";
   CHECK(names(left(bare), schemes::octavo_half_sheet));
   // with both gatherings of the sheet: one has the mark, the other not
-  CHECK(names(left(std::string{bare} + marked), schemes::octavo_half_sheet));
-  CHECK_FALSE(names(left(std::string{bare} + bare), schemes::octavo_half_sheet));
+  CHECK(names(left(bare + marked), schemes::octavo_half_sheet));
+  CHECK_FALSE(names(left(bare + bare), schemes::octavo_half_sheet));
   CHECK_FALSE(names(left(bare), schemes::quarto));
 }
 
