@@ -82,6 +82,27 @@ TEST_CASE("letters and signatures at the ends of their series") {
   STATIC_CHECK(latin.letter(1) == 1 && latin.letter(26) == 26 && latin.place(1) == 1 && latin.place(26) == 23);
   CHECK(all_broken({least, -1, 0, 24, most}, [](int place) { return Alphabet{}.at(place); }));
   CHECK(all_broken({27, most}, [&](int place) { return all.at(place); }));
+  STATIC_CHECK(all.has(26) && all.letter(26) == 26 && all.place(26) == 26 && all.place(1) == 1);
+  for (auto const alphabet : {latin, all}) {
+    CHECK(all_broken({least, -1, 0, 27, 33, most}, [&](int letter) { return alphabet.has(letter); }));
+    CHECK(all_broken({least, -1, 0, 27, 33, most}, [&](int letter) { return alphabet.letter(letter); }));
+    CHECK(all_broken({least, -1, 0, 27, 33, most}, [&](int letter) { return alphabet.place(letter); }));
+  }
+  constexpr auto letter_a = Signature::letter('A'), letter_k = Signature::letter('K'), small_k = Signature::letter('k');
+  STATIC_CHECK(run_member(letter_a, letter_k, 0) == letter_a && run_member(letter_a, letter_k, 9) == letter_k);
+  CHECK(all_broken({INT64_MIN, std::int64_t{-1}, std::int64_t{10}, INT64_MAX},
+                   [&](auto index) { return run_member(letter_a, letter_k, index); }));
+  CHECK(is_broken([&] { static_cast<void>(run_member(letter_a, small_k, 0)); })); // no run
+  CHECK(is_broken([&] { static_cast<void>(run_member(letter_k, letter_a, 0)); }));
+  constexpr auto alpha = Signature::greek(1), pi_of_greek = Signature::greek(16); // π is a letter among Greek letters
+  STATIC_CHECK(run_length(alpha, Signature::pi()) == 16);
+  STATIC_CHECK(run_member(alpha, Signature::pi(), 1) == Signature::greek(2));
+  STATIC_CHECK(run_member(alpha, Signature::pi(), 15) == pi_of_greek);
+  CHECK(is_broken([&] { static_cast<void>(run_member(alpha, Signature::pi(), 16)); }));
+  constexpr auto letter_w = Signature::letter('W'), letter_x = Signature::letter('X'); // W is outside the 23 letters
+  STATIC_CHECK(run_member(letter_w, letter_x, 0) == letter_w && run_member(letter_w, letter_x, 1) == letter_x);
+  CHECK(all_broken({std::int64_t{-1}, std::int64_t{2}},
+                   [&](auto index) { return run_member(letter_w, letter_x, index); }));
 
   constexpr auto highest = Signature::highest_multiple;
   constexpr auto last = Signature::letter('Z', highest);
@@ -117,6 +138,11 @@ TEST_CASE("gatherings, leaves and formats from the least to the most") {
   STATIC_CHECK(!Gathering{1}.leaf(1).conjugate() && Gathering{4096}.leaf(1).conjugate()->number() == 4096);
   CHECK(all_broken({least, -1, 0, 4097, 65537, most}, [](int leaves) { return Gathering{leaves}; }));
   CHECK(all_broken({least, -1, 0, 9, 65537, most}, [](int number) { return Leaf<8>{number}; }));
+  STATIC_CHECK(*Gathering<8>::Iterator{Gathering<8>{}, 8} == Leaf<8>{8});
+  STATIC_CHECK(Gathering<8>::Iterator{Gathering<8>{}, 9} == Gathering<8>{}.end());
+  CHECK(all_broken({least, -1, 0, 10, most}, [](int number) {
+    return Gathering<8>::Iterator{Gathering<8>{}, number};
+  }));
   CHECK(all_broken({least, -1, 0, 9, 65537, most}, [](int number) { return Leaf<>{number, Gathering{8}}; }));
   CHECK(all_broken({least, -1, 0, 9, 65537, most}, [](int number) { return Gathering<8>{}.leaf(number); }));
   STATIC_CHECK(Format::of(1).symbol() == "1°" && Format::of(128).symbol() == "128°");

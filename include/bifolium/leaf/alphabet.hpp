@@ -31,6 +31,9 @@ class Alphabet {
   static constexpr std::uint32_t bit(int letter) noexcept {
     return std::uint32_t{1} << static_cast<unsigned>(letter - 1);
   }
+  static constexpr void must_be_letter(int letter) {
+    if (letter < 1 || letter > 26) broken("the number of a Latin letter must be from 1 to 26");
+  }
 
 public:
   /// Numbers of the letters J, U, V and W among the 26, from 1.
@@ -43,16 +46,20 @@ public:
   /// Returns the number of letters, 23 to 26.
   [[nodiscard]] constexpr int size() const noexcept { return has_ == every23 ? 23 : ones(has_); }
   /// Returns true if the alphabet has the letter. Precondition: 1 to 26.
-  [[nodiscard]] constexpr bool has(int letter) const noexcept { return (has_ & bit(letter)) != 0; }
+  [[nodiscard]] constexpr bool has(int letter) const {
+    must_be_letter(letter);
+    return (has_ & bit(letter)) != 0;
+  }
   /// Returns the letter that this alphabet has for a printed one: I for J and V for U if these are not separate
   /// letters. W stays W. Precondition: 1 to 26.
-  [[nodiscard]] constexpr int letter(int glyph) const noexcept {
+  [[nodiscard]] constexpr int letter(int glyph) const {
     if (has(glyph)) return glyph;
     return glyph == j ? glyph - 1 : glyph == u ? v : glyph;
   }
   /// Returns the position of a letter in this alphabet, from 1. A W that the alphabet does not have gets the position
   /// before X. Precondition: 1 to 26.
-  [[nodiscard]] constexpr int place(int letter) const noexcept {
+  [[nodiscard]] constexpr int place(int letter) const {
+    must_be_letter(letter);
     if (has_ == every23) return letter - (letter > j ? 1 : 0) - (letter > u ? 1 : 0) - (letter > w ? 1 : 0);
     return ones(has_ & (bit(letter) - 1)) + 1;
   }

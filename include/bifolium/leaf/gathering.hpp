@@ -78,7 +78,9 @@ public:
     using difference_type = std::ptrdiff_t;
     constexpr Iterator() = default;
     /// Makes an iterator at a leaf of a gathering. Precondition: 1 to one past the last leaf.
-    constexpr Iterator(Gathering of, int number) noexcept : leaves_{of.leaves()}, number_{number} {}
+    constexpr Iterator(Gathering of, int number) : leaves_{of.leaves()}, number_{number} {
+      if (number < 1 || number > leaves_ + 1) broken("an iterator must be at a leaf of the gathering or past the last");
+    }
     /// Returns the leaf at this position.
     [[nodiscard]] constexpr Leaf<N> operator*() const {
       if constexpr (N == dynamic)

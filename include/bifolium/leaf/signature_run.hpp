@@ -39,10 +39,13 @@ constexpr std::optional<std::int64_t> run_length(Signature const& first, Signatu
 /// Returns the mark of gathering `index` of a run, counting from 0. Precondition: 0 to run_length(first, last) - 1.
 constexpr Signature run_member(Signature const& first, Signature const& last, std::int64_t index,
                                Alphabet alphabet = Alphabet{}) {
+  auto const length = run_length(first, last, alphabet);
+  if (index < 0 || !length || index >= *length) broken("the run has no gathering at this index");
   if (index == 0) return first;
   auto const foreign = first.is_latin() && !alphabet.has(first.letter_number());
   auto const rank = first.rank(alphabet) + index - (foreign ? 1 : 0);
-  return rank >= last.rank(alphabet) ? last : first.at_rank(rank, alphabet);
+  auto const end = among(first, last);
+  return rank >= end.rank(alphabet) ? end : first.at_rank(rank, alphabet);
 }
 
 } // namespace v0
