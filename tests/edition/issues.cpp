@@ -25,6 +25,31 @@ TEST_CASE("two papers from the same formes") {
         bill.issues[0].paper_cost->stated + bill.issues[1].paper_cost->stated + *bill.forme_cost + *bill.press_cost);
 }
 
+TEST_CASE("a price that is given makes a total, whatever the others are") {
+  // constructed: 501 copies of ten sheets and a half-sheet are 5010 + 251 sheets and 10522 impressions; 20 a token of 250
+  Edition edition{.scheme = schemes::octavo, .pages = 168};
+  auto const costs = [&] { return *reckon(edition, {{.copies = 501, .ream = reams::of_500}}); };
+  CHECK(!costs().press_cost);
+  CHECK(!costs().forme_cost);
+  CHECK(!costs().total_cost);
+  edition.price_of_token = 20;
+  CHECK(costs().press_cost == 842); // 841.76
+  CHECK(!costs().forme_cost);
+  CHECK(costs().total_cost == 842);
+  CHECK(!costs().issues[0].press_cost); // the formes and the presswork are paid once, for all issues
+  edition.price_of_token = 0;
+  CHECK(costs().press_cost == 0);
+  CHECK(costs().total_cost == 0);
+  edition.price_of_token = {};
+  edition.price_of_forme = 7;
+  CHECK(costs().forme_cost == 147); // 21 formes
+  CHECK(costs().total_cost == 147);
+  CHECK(!costs().press_cost);
+  edition.price_of_forme = {};
+  auto const paper = *reckon(edition, {{.copies = 501, .ream = reams::of_500, .price_of_ream = 1000}});
+  CHECK(paper.total_cost == 10'522); // 5261 sheets at two a sheet
+}
+
 TEST_CASE("issues that cannot be reckoned are error values") {
   Edition edition{.scheme = schemes::octavo, .pages = 168};
   CHECK(reckon(edition, std::vector<Issue>{}).error().problem == Problem::nothing_to_print);
@@ -36,8 +61,16 @@ TEST_CASE("issues that cannot be reckoned are error values") {
         Problem::result_too_large);
   edition.price_of_forme = -1;
   CHECK(reckon(edition, {{.copies = 1}}).error().problem == Problem::negative_count);
+  CHECK(reckon(edition, {{.copies = 1}}).error().found_text() == "price_of_forme");
   edition.price_of_forme = INT64_MAX;
   CHECK(reckon(edition, {{.copies = 1}}).error().problem == Problem::result_too_large);
+  edition.price_of_forme = {};
+  edition.price_of_token = -1;
+  CHECK(reckon(edition, {{.copies = 1}}).error().problem == Problem::negative_count);
+  CHECK(reckon(edition, {{.copies = 1}}).error().found_text() == "price_of_token");
+  CHECK(reckon(edition, {{.copies = 1}}).error().limit == -1);
+  edition.price_of_token = INT64_MAX;
+  CHECK(reckon(edition, {{.copies = 501}}).error().problem == Problem::result_too_large);
 }
 
 TEST_CASE("type that stands before the first forme can be printed") {
