@@ -182,6 +182,34 @@ TEST_CASE("decades and centuries in words") { // common practice, no source
   });
 }
 
+TEST_CASE("where a decade, a century and a range of years begin and end") { // constructed
+  check({
+      {"1500s", {1500, 1599}},
+      {"1510s", {1510, 1519}},
+      {"first half of the 16th century", {1501, 1550}},
+      {"1st century", {1, 100}},
+      {"21st century", {2001, 2100}},
+      {"1799-1800", {1799, 1800}},
+      {"1715-1715", {1715, 1715}}, // the same year twice
+      {"1699/1700", 1700, "d"},
+      {"1725/7", {1725, 1727}}, // not years that follow each other
+      {"1725/6-1730", {1725, 1730}},
+      {"an XIV", {1805, 1806}}, // the last year of the Republic
+      {"an I", {1792, 1793}},
+      {"[1490-1495?]", {1485, 1500}, "s?"},
+      {"ca. 1490-1495", {1485, 1500}, "a"},
+      {"[149-?]", {1490, 1499}, "s?"}, // a decade is not made wider
+      {"not before 1490", {1490, 1540}, "o"},
+      {"not after 1490", {1440, 1490}, "o"},
+  });
+  CHECK(*read_date("450")->years == YearRange{1450}); // printing with types began about 1450: 450 is 1450
+  CHECK(read_date("449").error().problem == Problem::not_years);
+  CHECK(read_date("22nd century").error().problem == Problem::not_years);
+  CHECK(read_date("1789. c1790").value().warnings().size() == 2); // two dates, and c of copyright
+  CHECK(
+      read_date("c1789")->warnings().empty()); // before the law of 1790 on copyright in the United States (from memory)
+}
+
 TEST_CASE("printers' numerals") {
   check({
       // Spofford, A Book for All Readers (1900), on dates in Roman numerals

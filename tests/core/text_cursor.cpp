@@ -33,6 +33,47 @@ TEST_CASE("a cursor takes what is there, and stays where it is otherwise") {
   STATIC_CHECK(TextCursor{"3 mm"}.take_letters().empty());
 }
 
+TEST_CASE("a cursor looks ahead without moving, and never beyond the text") {
+  constexpr TextCursor cursor{"a⁸", 1};
+  STATIC_CHECK(cursor.text() == "a⁸" && cursor.at() == 1 && cursor.rest() == "⁸");
+  STATIC_CHECK(TextCursor{"ab"}.peek() == 'a' && TextCursor{"ab"}.peek(1) == 'b');
+  STATIC_CHECK(TextCursor{"ab"}.peek(2) == '\0' && TextCursor{"ab"}.peek(SIZE_MAX) == '\0');
+  STATIC_CHECK(TextCursor{"ab", 2}.peek() == '\0' && TextCursor{"ab", 2}.at_end() && !TextCursor{"ab", 1}.at_end());
+  STATIC_CHECK(cursor.character().value == 0x2078 && cursor.character().bytes == 3); // U+2078, superscript eight
+  STATIC_CHECK(TextCursor{""}.character().bytes == 0);
+  STATIC_CHECK(cursor.starts_with("⁸") && !cursor.starts_with("⁸b") && cursor.starts_with(""));
+  STATIC_CHECK(TextCursor{"0"}.at_digit() && TextCursor{"9"}.at_digit() && !TextCursor{"a"}.at_digit());
+  STATIC_CHECK(after("abc", [](TextCursor& c) { c.skip(2); }) == 2);
+  STATIC_CHECK(after("abc", [](TextCursor& c) { c.skip(2), c.go_to(1); }) == 1);
+  STATIC_CHECK(after("ab", [](TextCursor& c) { c.take("ab"); }) == 2); // the whole text
+  STATIC_CHECK(after("ab", [](TextCursor& c) { c.take_in_any_case("AB"); }) == 2);
+  STATIC_CHECK(after("ab", [](TextCursor& c) { c.take_in_any_case("abc"); }) == 0);
+  STATIC_CHECK(after("\xFFx", [](TextCursor& c) { c.take_one([](char32_t) { return true; }); }) == 0); // no character
+  TextCursor taken{"ab 12"};
+  CHECK(taken.take('a'));
+  CHECK_FALSE(taken.take('a'));
+  CHECK(taken.take("b"));
+  CHECK_FALSE(taken.take_word("b"));
+  CHECK(taken.take_blanks());
+  CHECK(taken.take_in_any_case("1"));
+  CHECK_FALSE(taken.take_in_any_case("1"));
+  CHECK(taken.take_number() == 2);
+  CHECK(taken.at_end());
+  CHECK_FALSE(taken.take('\0'));
+  CHECK(TextCursor{"9"}.take_number(9) == 9);
+  CHECK_FALSE(TextCursor{"10"}.take_number(9));
+  CHECK(TextCursor{"²"}.take_raised_number(2) == 2);
+  CHECK(after("²¹", [](TextCursor& c) { c.take_raised_number(20); }) == 0);
+  auto const error = TextCursor{"ab\ncd"}.error(Problem::number_too_large, {4, 5}, 7);
+  CHECK(error.line == 2);
+  CHECK(error.column == 2);
+  CHECK(error.found_text() == "d");
+  CHECK(error.limit == 7);
+  CHECK(TextCursor{"abc"}.error_from(1, Problem::number_too_large, 8).limit == 8);
+  CHECK(TextCursor{"abc", 2}.error_here(Problem::number_too_large, 9).limit == 9);
+  CHECK(TextCursor{"abc", 2}.error_here(Problem::number_too_large).column == 3);
+}
+
 TEST_CASE("every kind of blank, dash and quotation mark is taken whole") {
   // The Unicode Standard, General Punctuation and Latin-1 Supplement: spaces U+2000-200A, U+00A0, U+202F
   for (std::string const blank : {" ", "\t", "\n", "\r\n", "\u00A0", "\u2002", "\u2009", "\u200A", "\u202F"})

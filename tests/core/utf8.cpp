@@ -51,3 +51,38 @@ TEST_CASE("short text and errors never hold half a character") {
   CHECK(std::string{error.found} == "abcdefghijklmnopqrstuv");
   CHECK(message(error) == "line 2, column 14: no piece has the name 'abcdefghijklmnopqrstuv'");
 }
+
+TEST_CASE("short text holds what fits, and says when it does not") { // constructed
+  constexpr auto stored = [](std::string_view what, std::string_view more = "") {
+    ShortText<6> text{what};
+    text.append(more);
+    return text;
+  };
+  STATIC_CHECK(stored("").empty());
+  STATIC_CHECK(!stored("a").empty());
+  STATIC_CHECK(stored("abcdef") == "abcdef");
+  STATIC_CHECK(stored("abcdefg") == "abcdef");
+  STATIC_CHECK(stored("abcd⁸") == "abcd");  // of three bytes, two would fit
+  STATIC_CHECK(stored("abc⁸") == "abc⁸");   // just fits
+  STATIC_CHECK(stored("abcdé") == "abcdé"); // of two bytes
+  STATIC_CHECK(stored("abcdeé") == "abcde");
+  STATIC_CHECK(stored("⁸⁸⁸") == "⁸⁸");
+  STATIC_CHECK(stored("abc", "def") == "abcdef");
+  STATIC_CHECK(stored("abc", "defg") == "abc"); // as a whole or not at all
+  STATIC_CHECK(ShortText<6>::capacity() == 6);
+  ShortText<6> text;
+  CHECK(text.assign("abcdef"));
+  CHECK_FALSE(text.assign("abcdefg"));
+  CHECK_FALSE(text.append("x"));
+  CHECK(text.append(""));
+  CHECK(text.assign("ab"));
+  CHECK(text == ShortText<6>{"ab"}); // none of what was there before is left
+  CHECK(text != ShortText<6>{"abc"});
+  CHECK(text.append("cd"));
+  CHECK(text.append("wxyz", 2));
+  CHECK(text == "abcdwx");
+  CHECK(std::hash<ShortText<6>>{}(text) == std::hash<ShortText<6>>{}(ShortText<6>{"abcdwx"}));
+  ShortText<1> none;
+  CHECK_FALSE(none.assign("é")); // not even the first character fits
+  CHECK(none.empty());
+}
