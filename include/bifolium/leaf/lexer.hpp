@@ -216,18 +216,19 @@ private:
   }
   /// Reads a character that is not ASCII.
   constexpr bool high(bool& spaced, std::uint32_t& from, Token& found) noexcept {
-    if (begins("\xC3\x9Bp") || begins("\xC3\x9Bs")) { // Û in catalogues whose raised figures were lost in conversion
+    if (text_[at_] == '\xC3' &&
+        (begins("\xC3\x9Bp") || begins("\xC3\x9Bs"))) { // Û in catalogues whose raised figures were lost in conversion
       mode_ = text_[at_ + 2] == 'p' ? TokenStyle::tag : TokenStyle::line;
       at_ += 3;
       if (mode_ == TokenStyle::line) from = at_;
       return false;
     }
     auto const c = decode({text_, size_}, at_);
+    if (superscript_digit(c.value)) return found = small_figure(spaced, from, TokenStyle::sign), true;
     if (is_blank(c.value) || c.value == 0xFEFF) {
       from = at_ += c.bytes, spaced = true;
       return false;
     }
-    if (superscript_digit(c.value)) return found = small_figure(spaced, from, TokenStyle::sign), true;
     if (subscript_digit(c.value)) return found = small_figure(spaced, from, TokenStyle::lowered), true;
     if (detail::is_direction_sign(c.value)) {
       from = at_ += c.bytes;

@@ -92,6 +92,8 @@ protected:
       warn(Problem::change_in_square_brackets, from, close + 1);
       return this->changes(first.from, close);
     }
+    bool const one_letter = first.is(TokenKind::letter) && first.from == from + 1 && at(first.to) == ']';
+    if (one_letter && !first.raised()) return this->gathering(); // [A]: neither words nor a group
     if (begun() && words_in_brackets()) return !failed_;
     if (failed_) return false;
     if (!is_group(c_)) return this->gathering();

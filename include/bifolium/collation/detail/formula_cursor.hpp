@@ -182,6 +182,9 @@ protected:
   }
   /// Returns the position of the parenthesis that closes the one at the cursor, or 0 if there is none.
   [[nodiscard]] constexpr std::uint32_t closing_round(TokenCursor c) const noexcept {
+    auto i = c.token.to; // most parentheses have no other in them, nor markup, and )( does not end them
+    while (i < text_.size() && text_[i] != '(' && text_[i] != ')' && text_[i] != '<') ++i;
+    if (at(i) == ')' && at(i + 1) != '(') return i;
     int open = 0;
     for (Token before{}; !c.ended(); before = c.token, c.take()) {
       if (open > 0 && is_cross_in_change(c, before)) {

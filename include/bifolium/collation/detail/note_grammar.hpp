@@ -124,8 +124,9 @@ private:
         return true;
       if (!c.at(TokenKind::letter)) continue;
       auto const w = word_at(text_.substr(0, to), c.token.from);
-      for (auto const one : words_of_change)
-        if (w == one) return true;
+      if (w.size() > 2)
+        for (auto const one : words_of_change)
+          if (w == one) return true;
       if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
     }
     return false;
