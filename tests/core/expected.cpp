@@ -68,6 +68,16 @@ TEST_CASE("the value of an Expected is destroyed as often as it is made") {
   holds_as_often<NeverEmpty>([](std::shared_ptr<int> const& held) { return NeverEmpty{held}; });
 }
 
+TEST_CASE("a value that is made in its place is not moved") { // [expected.object.cons]
+  struct Fixed {
+    int number;
+    explicit Fixed(int one) : number{one} {}
+    Fixed(Fixed const&) = delete;
+  };
+  Expected<Fixed> const one{std::in_place, 7};
+  REQUIRE(one);
+  CHECK(one->number == 7);
+}
 TEST_CASE("an Expected can do what its value can do") {
   static_assert(std::is_trivially_copyable_v<Expected<Bytes>>);
   static_assert(std::is_trivially_copyable_v<Expected<void>>);

@@ -45,9 +45,16 @@ class Formula {
   std::int64_t leaves_{}, gatherings_{};
 
   friend class detail::FormulaReader;
-  Formula() = default;
+  /// Only the reader has this key, with which a formula is made in its place.
+  class Key {
+    friend class detail::FormulaReader;
+    constexpr Key() noexcept {}
+  };
 
 public:
+  /// Makes a formula that the reader fills.
+  explicit Formula(Key) {}
+
   /// Marks a type whose members return references into it: `->` of a temporary `Expected` of it does not compile.
   using gives_views = void;
 

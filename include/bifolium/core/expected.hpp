@@ -96,6 +96,9 @@ public:
 
   /// Stores `value`.
   constexpr Expected(T value) : value_{std::in_place, static_cast<T&&>(value)} {}
+  /// Makes the value in its place, for a value that is costly to move.
+  template <class... Args>
+  constexpr explicit Expected(std::in_place_t, Args&&... args) : value_{std::in_place, static_cast<Args&&>(args)...} {}
   /// Stores the error that explains why there is no value. Precondition: the error names its problem.
   constexpr Expected(Error error) : error_{error} { detail::must_name_problem(error); }
 

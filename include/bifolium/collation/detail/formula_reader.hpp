@@ -223,7 +223,7 @@ public:
 private:
   // a function of its own, so that every return is of one object, which is then constructed where the caller has it
   static Expected<Formula> read_within(std::string_view text, Dialect dialect, Limits const& limits) {
-    Expected<Formula> result{Formula{}};
+    Expected<Formula> result{std::in_place, Formula::Key{}};
     FormulaReader reader{text, &*result, dialect.letters};
     Grammar<FormulaReader> grammar{text, dialect, limits, reader};
     if (grammar.read()) {

@@ -54,7 +54,8 @@ protected:
     FoundRun run;
     run.first = SignatureKey::of(mark, first, found.first_multiple);
     run.last = SignatureKey::of(mark, last, found.last_multiple);
-    auto const from_rank = run.first.rank(alphabet_), to_rank = run.last.rank(alphabet_);
+    auto const from_rank = run.first.rank(alphabet_);
+    auto const to_rank = found.ranged ? run.last.rank(alphabet_) : from_rank;
     bool const new_part = part_ && begun();
     auto& reached = this->reached(run.first);
     // a backward run, a run written A-A (which is longer than its mark), and repeated or skipped letters are left to
