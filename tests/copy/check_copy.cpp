@@ -224,6 +224,53 @@ TEST_CASE("Leaves of a copy may be facsimiles, supplied, mounted or blank") {
   CHECK(read_leaves_present(book, "facsimile A1").error().problem == Problem::not_a_reference);
 }
 
+// The notation of bifolia by leaves with a point, A3.6: Bowers, Principles of Bibliographical Description (1949), ch. 5,
+// from memory. Bifolia of a gathering lie inside one another.
+TEST_CASE("A list of leaves may name bifolia") {
+  auto const book = book_of("8°: π² A-C⁸ (C3+χ1.2) D⁸ (−D3)");
+  auto const spans = [&](char const* text) {
+    CAPTURE(text);
+    auto const leaves = read_leaves_present(book, text);
+    REQUIRE(leaves);
+    return leaves->spans;
+  };
+  CHECK(spans("B3.4") == spans("B3 B4"));
+  CHECK(spans("B3.6") == spans("B3 B6"));
+  CHECK(spans("π1.2, χ1.2") == spans("π1 π2 χ1 χ2"));
+  CHECK(spans("B1.8 B2.7 B3.6 B4.5 C1") == spans("B1 B2 B3 B4 B5 B6 B7 B8 C1"));
+  CHECK(spans("B1.8 B2.3 B5 B7 C1") == spans("B1 B2 B3 B5 B7 B8 C1"));
+  CHECK(spans("B1.8 B2-7 A1.8") == spans("B1 B2-7 B8 A1 A8"));
+  CHECK(spans("B3.B6 χ1.χ2") == spans("B3 B6 χ1 χ2"));
+  CHECK(spans("B1.8 C1.8") == spans("B1 B8 C1 C8"));
+  CHECK(spans("B3.6 B1.8") == spans("B3 B6 B1 B8")); // in the order of the list
+  CHECK(spans("C3.6 χ1.2") == spans("C3 χ1 χ2 C6"));
+  CHECK(spans("D3.6") == spans("D3 D6")); // a copy with the leaf that the others lack
+  CHECK(spans("B1.8 facsimile B2.7 B3.6 mounted") == spans("B1 facsimile B2 B3 mounted B6 mounted B7 B8 facsimile"));
+  CHECK(wants(book, check(book, "π A B1.8 B2.7 B4.5 C1-3 C4-8 D1-2 D4-8")) == "wants B3.6, χ1.χ2");
+  CHECK(wants(book, check(book, "π A B1.8 B2.7 B4.5 C D1-2 D4-8 B3.6")).empty());
+  for (auto const* text : {"B3.9", "χ1.3", "B3.0"})
+    CHECK(read_leaves_present(book, text).error().problem == Problem::no_such_leaf);
+  CHECK(read_leaves_present(book, "A, B3.9").error().column == 4);
+  CHECK(read_leaves_present(book, "B3.9").error().limit == 8);
+  for (auto const* text : {"B6.3", "B3.3"})
+    CHECK(read_leaves_present(book, text).error().problem == Problem::run_goes_backwards);
+  for (auto const* text : {"B3r.6", "B3.B6r", "B.3.6.7", "B3.x", "B3.6-7", "B.6.."}) {
+    CAPTURE(text);
+    CHECK_FALSE(read_leaves_present(book, text));
+  }
+}
+
+// The Unicode Standard, General Punctuation and Latin-1 Supplement: U+00A0, U+2009, U+202F are spaces.
+TEST_CASE("Every kind of blank parts leaves and evidence") {
+  auto const book = book_of("8°: A-C⁸");
+  for (std::string const blank : {" ", "\t", "\r\n", "\u00A0", "\u2009", "\u202F"}) {
+    CAPTURE(blank);
+    CHECK(read_leaves_present(book, "A1" + blank + "B2" + blank)->spans == read_leaves_present(book, "A1 B2")->spans);
+    if (blank != "\r\n")
+      CHECK(*read_joints(book, "A1.8" + blank + "conjugate") == *read_joints(book, "A1.8 conjugate"));
+  }
+}
+
 TEST_CASE("A name of several leaves in a list is told") {
   auto const book = book_of("A-B⁸; A-B⁸");
   auto const leaves = read_leaves_present(book, "f.1-16 A1-8");

@@ -31,6 +31,10 @@ TEST_CASE("a cursor takes what is there, and stays where it is otherwise") {
   STATIC_CHECK(after("fo", [](TextCursor& c) { c.take_in_any_case("fol"); }) == 0);
   STATIC_CHECK(TextCursor{"mm 3"}.take_letters() == "mm");
   STATIC_CHECK(TextCursor{"3 mm"}.take_letters().empty());
+  STATIC_CHECK(TextCursor{"A1\u2009B"}.take_until(is_space) == "A1");
+  STATIC_CHECK(TextCursor{" B"}.take_until(is_space).empty());
+  STATIC_CHECK(after("A1é", [](TextCursor& c) { c.take_until(is_space); }) == 4);
+  STATIC_CHECK(TextCursor{"A\xE2\x80 B"}.take_until(is_space) == "A\xE2\x80"); // cut off
 }
 
 TEST_CASE("a cursor looks ahead without moving, and never beyond the text") {
@@ -98,6 +102,8 @@ TEST_CASE("a number up to the bound is read, and one above it is not") {
   STATIC_CHECK(TextCursor{"0007b"}.take_number(7) == 7);
   STATIC_CHECK(!TextCursor{"8"}.take_number(7));
   STATIC_CHECK(TextCursor{"0"}.take_number(0) == 0);
+  STATIC_CHECK(whole_number("0012", 12) == 12 && !whole_number("13", 12) && !whole_number("12b", 12));
+  STATIC_CHECK(!whole_number("", 12) && !whole_number("-1", 12) && !whole_number(" 1", 12));
   STATIC_CHECK(TextCursor{"0012b"}.take_capped_number(12) == 12);
   STATIC_CHECK(TextCursor{"13"}.take_capped_number(12) == 13 && TextCursor{"14"}.take_capped_number(12) == 13);
   STATIC_CHECK(TextCursor{"1"}.take_capped_number(0) == 1 && TextCursor{"0"}.take_capped_number(0) == 0);

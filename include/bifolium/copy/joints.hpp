@@ -8,6 +8,7 @@
 
 #include <bifolium/copy/leaf_span.hpp>
 #include <bifolium/core/limits.hpp>
+#include <bifolium/core/text_cursor.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -105,10 +106,6 @@ inline constexpr JointWords joint_words[]{
     {"sewing", Joint::sewing},
 };
 
-} // namespace detail
-
-namespace detail {
-
 class JointsReader {
   IdealCopy const& book_;
   std::string_view text_;
@@ -131,15 +128,12 @@ class JointsReader {
     return at_item(error_at(Problem::no_such_leaf, 1, 1, item.data(), item.size(), most), item);
   }
   [[nodiscard]] Expected<JointSeen> item(std::string_view item) const {
-    auto const end = item.find(' ') == std::string_view::npos ? item.size() : item.find(' ');
-    auto const leaves = item.substr(0, end);
-    auto words = item.substr(end);
-    while (!words.empty() && (words.front() == ' ' || words.front() == '\t')) words.remove_prefix(1);
-    while (!words.empty() && (words.back() == ' ' || words.back() == '\t' || words.back() == '\r'))
-      words.remove_suffix(1);
+    TextCursor cursor{item};
+    auto const leaves = cursor.take_until(is_space);
+    cursor.take_blanks();
     std::optional<Joint> what;
     for (auto const& one : joint_words)
-      if (words == one.words) what = one.joint;
+      if (auto words = cursor; words.take(one.words) && (words.take_blanks(), words.at_end())) what = one.joint;
     if (!what) return not_evidence(item);
     bool const alone = *what == Joint::stub || *what == Joint::sewing;
     auto const point = alone ? std::string_view::npos : leaves.rfind('.');
@@ -148,10 +142,8 @@ class JointsReader {
     if (!first) return at_item(first.error(), item);
     if (alone) return JointSeen{first->leaf, first->leaf, *what};
     auto const rest = leaves.substr(point + 1);
-    std::int64_t number = 0;
-    for (char c : rest) number = number < 0 || !is_digit(c) || number > 9999 ? -1 : number * 10 + (c - '0');
-    if (number >= 0) {
-      auto const second = of_figure(first->leaf, number, item);
+    if (auto const number = whole_number(rest, 99999)) {
+      auto const second = of_figure(first->leaf, *number, item);
       if (!second) return second.error();
       return JointSeen{first->leaf, *second, *what};
     }
@@ -166,13 +158,11 @@ public:
 
   Expected<std::vector<JointSeen>> read() {
     if (is_too_long(text_, limits_)) return too_long(limits_);
-    for (std::size_t from = 0; from < text_.size();) {
-      auto to = text_.find_first_of(";,\n", from);
-      if (to == std::string_view::npos) to = text_.size();
-      auto const start = text_.find_first_not_of(" \t\r", from);
-      auto const piece = start < to ? text_.substr(start, to - start) : std::string_view{};
-      from = to + 1;
-      if (piece.empty()) continue;
+    TextCursor cursor{text_};
+    while (true) {
+      while (cursor.take_blanks() || cursor.take(';') || cursor.take(',')) continue;
+      if (cursor.at_end()) break;
+      auto const piece = cursor.take_until([](char32_t c) { return c == ';' || c == ',' || c == '\n'; });
       auto const seen = item(piece);
       if (!seen) return seen.error();
       if (seen_.size() == limits_.changes)

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: MIT
-/// Reads the list of the leaves that a copy has: "A1-8, B1 B2 C-D K8 facsimile".
+/// Reads the list of the leaves that a copy has: "A1-8, B1 B2 C1.8 D K8 facsimile".
 #pragma once
 
 #include <bifolium/copy/leaf_span.hpp>
 #include <bifolium/core/limits.hpp>
+#include <bifolium/core/text_cursor.hpp>
+
+#include <span>
 
 namespace bifolium {
 inline namespace v0 {
@@ -24,7 +27,13 @@ class LeavesReader {
   std::string_view text_;
   Limits limits_;
   LeavesPresent read_{};
-  std::size_t item_from_{}; // the first span of the last item
+  static constexpr std::int64_t most_figure = 9'999'999'999'999;
+  std::size_t item_from_{}, item_to_{}; // the spans of the last item
+  /// Bifolia around the place where the list is, the outermost first. Their second leaves are the last spans read.
+  struct Bifolium {
+    LeafOfBook first{}, second{};
+  };
+  std::vector<Bifolium> around_{};
   // doubts come in the order of the text, so columns are counted from the last one
   std::size_t column_at_{0};
   std::uint32_t column_{1};
@@ -80,16 +89,50 @@ class LeavesReader {
     if (auto const same = leaf_of_figure(book_, leaf, figure, most)) return end_of(*same, false);
     return error(Problem::no_such_leaf, word, most);
   }
-  std::optional<Error> add(std::string_view word, std::int64_t from, std::int64_t to) {
+  /// Adds spans of leaves inside the bifolia that they belong to: A1.4 A2.3 is the whole of A, in order.
+  void place(std::span<LeafSpan const> spans) {
+    auto const belong_inside = [&](Bifolium const& one) {
+      return one.first < spans.front().first && spans.back().last < one.second;
+    };
+    while (!around_.empty() && !belong_inside(around_.back())) around_.pop_back();
+    item_from_ = read_.spans.size() - around_.size();
+    item_to_ = item_from_ + spans.size();
+    read_.spans.insert(read_.spans.end() - static_cast<std::ptrdiff_t>(around_.size()), spans.begin(), spans.end());
+  }
+  std::optional<Error> by_number(std::string_view word, std::int64_t from, std::int64_t to) {
     if (from < 1 || to > book_.leaves()) return error(Problem::reference_not_in_book, word);
     if (to < from) return error(Problem::run_goes_backwards, word);
-    read_.spans.push_back(span_of_numbers(book_, from, to));
+    LeafSpan const leaves[]{span_of_numbers(book_, from, to)};
+    place(leaves);
     return {};
   }
-  static std::int64_t whole_number(std::string_view text) {
-    std::int64_t n = text.empty() ? -1 : 0;
-    for (char c : text) n = n < 0 || !is_digit(c) || n > 999999999999 ? -1 : n * 10 + (c - '0');
-    return n;
+  /// Reads a bifolium as formulas write it, B3.6: a leaf, and the one it is one piece with, by its figure or its name.
+  /// Whether the formula has them as one piece is a question for copy/joints.hpp. Returns false if the word has another
+  /// form.
+  bool bifolium(std::string_view word, std::optional<Error>& wrong) {
+    auto const point = word.rfind('.');
+    if (point >= word.size()) return false;
+    auto const names_leaf = [](Expected<Reference> const& r) { return r && r->side == LeafSide::not_said; };
+    auto const first = find_reference(book_, word.substr(0, point));
+    if (!names_leaf(first)) return false;
+    int most = 0;
+    std::optional<LeafOfBook> second;
+    if (auto const figure = whole_number(word.substr(point + 1), most_figure))
+      second = leaf_of_figure(book_, first->leaf, *figure, most);
+    else if (auto const other = find_reference(book_, word.substr(point + 1)); names_leaf(other))
+      second = other->leaf;
+    else
+      return false;
+    if (!second)
+      wrong = error(Problem::no_such_leaf, word, most);
+    else if (!(first->leaf < *second))
+      wrong = error(Problem::run_goes_backwards, word);
+    if (wrong) return true;
+    if (first->doubtful) doubt(word);
+    LeafSpan const leaves[]{span_of_leaf(book_, first->leaf), span_of_leaf(book_, *second)};
+    place(leaves);
+    around_.push_back({first->leaf, *second});
+    return true;
   }
   /// Reads a word for the leaves before it, with or without parentheses: facsimile, (facsimile).
   [[nodiscard]] static std::optional<LeafInCopy> state_of(std::string_view word) {
@@ -100,13 +143,16 @@ class LeavesReader {
       if (word == to_words(state)) return state;
     return std::nullopt;
   }
-  std::optional<Error> run(std::string_view word, std::string_view head, std::string_view tail) {
+  std::optional<Error> run(std::string_view word, std::string_view head, std::optional<std::string_view> tail) {
     auto const first = end_of_run(head);
-    if (!first) return first.error();
+    if (!first) {
+      std::optional<Error> wrong;
+      return !tail && bifolium(word, wrong) ? wrong : first.error();
+    }
     auto last = *first;
-    if (tail.data() != nullptr) {
-      auto const figure = whole_number(tail);
-      auto const end = figure >= 0 && first->leaf ? figure_end(*first->leaf, figure, word) : end_of_run(tail);
+    if (tail) {
+      auto const figure = whole_number(*tail, most_figure);
+      auto const end = figure && first->leaf ? figure_end(*first->leaf, *figure, word) : end_of_run(*tail);
       if (!end) return end.error();
       last = *end;
     }
@@ -114,28 +160,31 @@ class LeavesReader {
     if (first->leaf && last.leaf && *last.leaf < *first->leaf) return error(Problem::run_goes_backwards, word);
     if (last.numbers.to + 1 < first->numbers.from) return error(Problem::run_goes_backwards, word);
     // a leaf that the formula removes is a span by itself
-    if (first->gone()) read_.spans.push_back(span_of_leaf(book_, *first->leaf));
+    LeafSpan spans[3]{};
+    std::size_t count = 0;
+    if (first->gone()) spans[count++] = span_of_leaf(book_, *first->leaf);
     if (first->numbers.from <= last.numbers.to)
-      if (auto wrong = add(word, first->numbers.from, last.numbers.to)) return wrong;
-    if (last.gone() && last.leaf != first->leaf) read_.spans.push_back(span_of_leaf(book_, *last.leaf));
+      spans[count++] = span_of_numbers(book_, first->numbers.from, last.numbers.to);
+    if (last.gone() && last.leaf != first->leaf) spans[count++] = span_of_leaf(book_, *last.leaf);
+    if (count > 0) place({spans, count});
     return {};
   }
   std::optional<Error> item(std::string_view word) {
     if (word == "in" && !read_.spans.empty()) return {}; // K8 in facsimile
     if (auto const state = state_of(word)) {
       if (read_.spans.empty()) return error(Problem::not_a_reference, word);
-      for (auto i = item_from_; i < read_.spans.size(); ++i) read_.spans[i].state = *state;
+      for (auto i = item_from_; i < item_to_; ++i) read_.spans[i].state = *state;
       return {};
     }
-    item_from_ = read_.spans.size();
-    auto dash = word.size();
-    std::string_view tail;
-    for (std::size_t i = 0; i < word.size() && dash == word.size(); i += decode(word, i).bytes)
-      if (i > 0 && is_dash(decode(word, i).value)) dash = i, tail = word.substr(i + decode(word, i).bytes);
-    auto const head = word.substr(0, dash);
+    item_from_ = item_to_ = 0;
+    TextCursor cursor{word};
+    cursor.skip(cursor.character().bytes); // a dash at the beginning is between no leaves
+    cursor.take_until(is_dash);
+    auto const head = word.substr(0, cursor.at());
+    auto const tail = cursor.take_dash() ? std::optional{cursor.rest()} : std::nullopt;
     if (!head.starts_with("f.")) return run(word, head, tail);
-    auto const from = whole_number(head.substr(2)), to = dash == word.size() ? from : whole_number(tail); // by number
-    return from < 0 || to < 0 ? error(Problem::not_a_reference, word) : add(word, from, to);
+    auto const from = whole_number(head.substr(2), most_figure), to = tail ? whole_number(*tail, most_figure) : from;
+    return !from || !to ? error(Problem::not_a_reference, word) : by_number(word, *from, *to);
   }
 
 public:
@@ -143,14 +192,13 @@ public:
       : book_{book}, text_{text}, limits_{limits} {}
   Expected<LeavesPresent> read() {
     if (is_too_long(text_, limits_)) return too_long(limits_);
-    constexpr char const* separators = " ,;\t\n\r";
-    for (std::size_t at = 0; (at = text_.find_first_not_of(separators, at)) != std::string_view::npos;) {
-      auto end = text_.find_first_of(separators, at);
-      if (end == std::string_view::npos) end = text_.size();
-      auto const word = text_.substr(at, end - at);
+    TextCursor cursor{text_};
+    while (true) {
+      while (cursor.take_blanks() || cursor.take(',') || cursor.take(';')) continue;
+      if (cursor.at_end()) break;
+      auto const word = cursor.take_until([](char32_t c) { return is_space(c) || c == ',' || c == ';'; });
       if (auto const wrong = item(word)) return *wrong;
       if (read_.spans.size() > limits_.runs) return error(Problem::too_many_runs, word, limits_.runs);
-      at = end;
     }
     return static_cast<LeavesPresent&&>(read_);
   }
@@ -159,7 +207,8 @@ public:
 } // namespace detail
 
 /// Reads the leaves of a copy, in the order of the copy: references and runs of them, separated by blanks, commas or
-/// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves. Inserted leaves are named as the
+/// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves. B3.6 are two leaves, B3 and B6, with
+/// what the list names next inside them, if it belongs there: "B1.4 B2" is B1, B2 and B4. Inserted leaves are named as the
 /// formula prints them (χ1, a1-4) or by the leaf before them (A3+1). The list may name a leaf that the formula removes,
 /// since some copies still have it. A word after leaves gives their state: facsimile, supplied, blank, mounted. Errors,
 /// with the column: those of read_reference; run_goes_backwards; the limits of core/limits.hpp.

@@ -102,6 +102,13 @@ public:
     while (take_one(is)) continue;
     return at_ != from;
   }
+  /// Takes the text before the first character for which `ends(character)` is true, or the rest of the text, and returns
+  /// it. For a byte that begins no character, `ends` is asked about U+FFFD.
+  template <class Ends> constexpr std::string_view take_until(Ends ends) noexcept {
+    auto const from = at_;
+    while (!at_end() && !ends(character().value)) at_ += character().bytes;
+    return text_.substr(from, at_ - from);
+  }
   /// Takes a hyphen or a dash of any kind. Returns true if it was taken.
   constexpr bool take_dash() noexcept { return take_one(is_dash); }
   /// Takes a quotation mark of any kind. Returns true if it was taken.
@@ -174,6 +181,14 @@ public:
     return error_from(at_, problem, limit);
   }
 };
+
+/// Returns the whole number that a text consists of, in digits. Returns no value if there is any other character, or if
+/// the number is more than `most`. Precondition: 0 <= most.
+[[nodiscard]] constexpr std::optional<std::int64_t> whole_number(std::string_view text, std::int64_t most) noexcept {
+  TextCursor cursor{text};
+  auto const number = cursor.take_number(most);
+  return cursor.at_end() ? number : std::nullopt;
+}
 
 } // namespace v0
 } // namespace bifolium

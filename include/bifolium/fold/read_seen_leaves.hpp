@@ -42,27 +42,25 @@ class SeenLeavesReader {
   void pass_blanks() {
     cursor_.take_while([](char32_t c) { return is_space(c) && c != '\n'; });
   }
-  static bool is_end(char c) { return c == ';' || c == ',' || c == '#'; }
+  static bool is_end(char32_t c) { return c == ';' || c == ',' || c == '#'; }
   static bool same(std::string_view word, std::string_view other) {
     return word.size() == other.size() && TextCursor{word}.take_in_any_case(other);
   }
   [[nodiscard]] bool at_end_of_item() {
     pass_blanks();
-    return cursor_.at_end() || cursor_.peek() == '\n' || is_end(cursor_.peek());
+    return cursor_.at_end() || cursor_.peek() == '\n' || is_end(cursor_.character().value);
   }
   /// Returns the next word of the item, or an empty span at the end of the item.
   TextSpan next() {
     if (at_end_of_item()) return {cursor_.at(), cursor_.at()};
     auto const from = cursor_.at();
-    while (!cursor_.at_end() && !is_space(cursor_.character().value) && !is_end(cursor_.peek()))
-      cursor_.skip(cursor_.character().bytes);
+    cursor_.take_until([](char32_t c) { return is_space(c) || is_end(c); });
     return {from, cursor_.at()};
   }
   [[nodiscard]] std::string_view words(TextSpan span) const { return span.of(cursor_.text()); }
   bool leaf_number(int& leaf, TextSpan word) {
-    TextCursor digits{words(word)};
-    auto const number = digits.take_number(most_leaves);
-    if (!number || !digits.at_end()) return fail(Problem::not_leaves_seen, word);
+    auto const number = whole_number(words(word), most_leaves);
+    if (!number) return fail(Problem::not_leaves_seen, word);
     leaf = static_cast<int>(*number);
     auto const leaves = gatherings_.back().leaves;
     return (leaf >= 1 && leaf <= leaves) || fail(Problem::leaf_outside_gathering, word, leaves);
@@ -78,9 +76,8 @@ class SeenLeavesReader {
 
   bool gathering_line() {
     auto const of = next(), number = next();
-    TextCursor digits{words(number)};
-    auto const leaves = digits.take_number(most_leaves);
-    if (words(of) != "of" || !leaves || *leaves == 0 || !digits.at_end())
+    auto const leaves = whole_number(words(number), most_leaves);
+    if (words(of) != "of" || !leaves || *leaves == 0)
       return fail(Problem::not_a_number, words(of) == "of" ? number : of);
     if (gatherings_.size() == most_together) return fail(Problem::gathering_too_large, number, 32);
     gatherings_.push_back({static_cast<int>(*leaves), {}});
