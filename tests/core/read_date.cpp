@@ -210,6 +210,22 @@ TEST_CASE("where a decade, a century and a range of years begin and end") { // c
       read_date("c1789")->warnings().empty()); // before the law of 1790 on copyright in the United States (from memory)
 }
 
+TEST_CASE("a word about a year is about that year alone") { // constructed
+  check({
+      {"between March 1711 and May 1749", {1711, 1749}},
+      {"MDCCXXV?", {1720, 1730}, "?"},
+  });
+  auto const two = read_date("ca. 1580, 1585"); // a second date, which is certain
+  CHECK(*two->years == YearRange{1575, 1585});
+  CHECK(two->warnings().size() == 1);
+  CHECK(*read_date("not before 1479, not before 1490")->years == YearRange{1479, 1540});
+  CHECK(read_date("c.1890")->warnings().empty()); // with a point it is an abbreviation of circa
+  constexpr std::string_view text = "Printed at York, circa 1580";
+  auto const circa = read_date(text);
+  REQUIRE(circa->unread.size() == 1);
+  CHECK(circa->unread[0].of(text) == "Printed at York");
+}
+
 TEST_CASE("printers' numerals") {
   check({
       // Spofford, A Book for All Readers (1900), on dates in Roman numerals

@@ -76,6 +76,9 @@ TEST_CASE("a cursor looks ahead without moving, and never beyond the text") {
   CHECK(TextCursor{"abc"}.error_from(1, Problem::number_too_large, 8).limit == 8);
   CHECK(TextCursor{"abc", 2}.error_here(Problem::number_too_large, 9).limit == 9);
   CHECK(TextCursor{"abc", 2}.error_here(Problem::number_too_large).column == 3);
+  CHECK(TextCursor{"abc", 2}.error_here(Problem::number_too_large).limit == 0);
+  CHECK(TextCursor{"abc"}.error_from(1, Problem::number_too_large).limit == 0);
+  CHECK(TextCursor{"abc"}.error(Problem::number_too_large, {1, 2}).limit == 0);
 }
 
 TEST_CASE("every kind of blank, dash and quotation mark is taken whole") {

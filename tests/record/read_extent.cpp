@@ -215,6 +215,7 @@ TEST_CASE("a correction wins over the number that is printed") {
   CHECK(plates.leaves_of_plates() == 3);
   CHECK(plates.pagination.runs[1].last == 199);
   CHECK(plates.pagination.runs[1].true_last == 203);
+  CHECK_FALSE(plates.pagination.runs[0].true_last); // it is not corrected
 }
 
 TEST_CASE("parts of a book alone, and books whose paging is not given") {

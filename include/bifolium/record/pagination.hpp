@@ -11,6 +11,7 @@
 #include <bifolium/core/text_span.hpp>
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace bifolium {
@@ -38,17 +39,18 @@ enum class PageUnit : std::uint8_t {
 
 /// Pages (or leaves, or columns) with consecutive numbers, or a number of pages without numbers.
 struct PageRun {
-  Numbering numbering{};    ///< whether the numbers are printed
-  Numerals numerals{};      ///< the numerals; they have no meaning without numbers
-  std::uint8_t series{};    ///< 2 for ²1-44, a second sequence; otherwise 0
-  bool starred{};           ///< true for inserted numbers: *57-*60
-  PageUnit unit{};          ///< the unit
-  bool preliminary{};       ///< true for `p. l.`: leaves that the numbers after them may count again
-  std::uint16_t part{};     ///< the volume or part: 0, then 1 after the first `;` of an extent, and so on
-  std::int64_t first{};     ///< the first number; 0 if there is none
-  std::int64_t last{};      ///< the last number, as printed, right or wrong
-  std::int64_t count{};     ///< the real number of pages (leaves, columns)
-  std::int64_t true_last{}; ///< the correct last number: 152 in 35-154 [=152]; 0 if it is not corrected
+  Numbering numbering{}; ///< whether the numbers are printed
+  Numerals numerals{};   ///< the numerals; they have no meaning without numbers
+  std::uint8_t series{}; ///< 2 for ²1-44, a second sequence; otherwise 0
+  bool starred{};        ///< true for inserted numbers: *57-*60
+  PageUnit unit{};       ///< the unit
+  bool preliminary{};    ///< true for `p. l.`: leaves that the numbers after them may count again
+  std::uint16_t part{};  ///< the volume or part: 0, then 1 after the first `;` of an extent, and so on
+  std::int64_t first{};  ///< the first number; 0 if there is none
+  std::int64_t last{};   ///< the last number, as printed, right or wrong
+  std::int64_t count{};  ///< the real number of pages (leaves, columns)
+  /// the correct last number, if the statement corrects it: 152 in 35-154 [=152]
+  std::optional<std::int64_t> true_last{};
 
   TextSpan at{};       ///< the whole run in the statement, with brackets and correction
   TextSpan first_at{}; ///< the first number; empty if it is not written

@@ -52,8 +52,8 @@ class PaginationWriter {
               !sequences_.is_one_page(run, run.first, false, false);
       text_ += mark + first + (range ? "-" + (run.starred ? "*" + last : last) : "");
     }
-    if (run.numbering != Numbering::none && run.true_last != 0)
-      text_ += " [=" + page_figure(run.true_last, run.numerals) + ']';
+    if (run.numbering != Numbering::none && run.true_last)
+      text_ += " [=" + page_figure(*run.true_last, run.numerals) + ']';
     sequences_.add(run, range);
   }
   void write_misprints() {

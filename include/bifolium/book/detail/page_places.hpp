@@ -45,7 +45,7 @@ public:
                                                    : PageRunShape::Kind::arabic;
       one.first = run.numbering != Numbering::none && !runs_[r].first.empty() ? run.first : 0;
       one.last = run.numbering == Numbering::none ? run.count : run.last;
-      one.truly = run.true_last;
+      one.truly = run.true_last.value_or(0);
       one.count = one_unit() ? run.count : run.pages();
       one.origin = static_cast<std::int32_t>(r);
       shape.runs.push_back(one);

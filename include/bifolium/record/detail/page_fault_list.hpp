@@ -83,7 +83,7 @@ class PageFaultList {
       auto head = run;
       head.last = twice ? fault->to : fault->from - 1;
       head.count = head.last - head.first + 1;
-      head.true_last = run.true_last = 0; // the count is exact now
+      head.true_last.reset(), run.true_last.reset(); // the count is exact now
       head.last_at = {};
       run.first = twice ? fault->from : fault->to + 1;
       run.count = run.last - run.first + 1;

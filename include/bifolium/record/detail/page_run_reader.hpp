@@ -68,7 +68,7 @@ protected:
     if (!unit.preliminary || run.numbering != Numbering::printed) return;
     run.numbering = Numbering::none; // 4 p. l. are four leaves without numbers
     run.numerals = {}, run.series = 0, run.starred = false;
-    run.first = run.last = run.true_last = 0;
+    run.first = run.last = 0, run.true_last.reset();
   }
   std::optional<Error> finish(PageRun& run, std::size_t from, bool range) {
     if (auto error = correction(run)) return error;

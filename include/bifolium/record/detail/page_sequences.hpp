@@ -87,7 +87,7 @@ public:
     if (known == nullptr) all_.push_back({run.numerals, run.series, run.starred});
     auto& one = all_[latest_];
     one.last = run.last;
-    one.truly = run.true_last != 0 ? run.true_last : run.last;
+    one.truly = run.true_last.value_or(run.last);
     one.unnumbered = unnumbered_;
     one.range = range;
   }
