@@ -111,6 +111,27 @@ TEST_CASE("References to leaves that are not there say so") {
   CHECK(read_reference(book, "").error().problem == Problem::not_a_reference);
 }
 
+TEST_CASE("The number of a leaf is never cut short") { // arithmetic: 2 x 23 x 9999 gatherings of 510
+  auto const book = book_of("8°: A-9999Z⁵¹⁰ ²A-9999Z⁵¹⁰");
+  REQUIRE(book.leaves() == 234'576'540);
+  CHECK(book.leaf_number(read_reference(book, "f. 123456789")->leaf) == 123'456'789);
+  for (auto const* text : {"f. 1234567890", "f. 12345678900", "f. 99999999999999999999", "1234567890v"}) {
+    INFO(text);
+    CHECK(read_reference(book, text).error().problem == Problem::reference_not_in_book);
+  }
+}
+
+// The Unicode Standard, General Punctuation and Latin-1 Supplement: U+00A0, U+2009, U+202F are spaces.
+TEST_CASE("Every kind of blank may be in a reference") {
+  auto const book = book_of("8°: A-K⁸");
+  for (std::string const blank : {" ", "  ", "\t", "\u00A0", "\u2009", "\u202F"}) {
+    INFO(blank);
+    CHECK(*read_reference(book, blank + "sig." + blank + "B" + blank + "iij" + blank + "verso" + blank) ==
+          *read_reference(book, "B3v"));
+    CHECK(*read_reference(book, "f." + blank + "12" + blank + "v") == *read_reference(book, "B4v"));
+  }
+}
+
 TEST_CASE("Every leaf of a book has one number, and every number one leaf") { // a law, over formulas of all kinds
   for (auto text : {"π² A-K⁸ L⁴(−L4)", "A⁸(A3+χ1.2; -A8) B-C⁶/⁴ D⁸(-D)  E⁴(+2*)", "1-3¹⁰ 4⁸(4/8+χ1)", "[A]2 B-2C4 a-c8",
                     "A⁸(−A1,2) B⁸(B8+χ1) C⁷"}) {

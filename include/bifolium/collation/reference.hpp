@@ -7,6 +7,7 @@
 
 #include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/core/raised.hpp>
+#include <bifolium/core/text_cursor.hpp>
 #include <bifolium/imposition/imposition.hpp>
 #include <bifolium/leaf/read_signature.hpp>
 #include <bifolium/leaf/roman.hpp>
@@ -31,37 +32,25 @@ struct Reference {
 
 namespace detail {
 
-struct ReferenceScan {
-  std::string_view text;
-  std::size_t at{};
+/// A cursor in the text of a reference, with the parts of references.
+struct ReferenceScan : TextCursor {
+  using TextCursor::TextCursor;
 
-  [[nodiscard]] constexpr char byte() const noexcept { return at < text.size() ? text[at] : '\0'; }
-  [[nodiscard]] constexpr bool ended() const noexcept { return at == text.size(); }
-  constexpr void blanks() noexcept {
-    while (byte() == ' ') ++at;
-  }
-  constexpr bool take(std::string_view word) noexcept {
-    return text.substr(at).starts_with(word) ? (at += word.size(), true) : false;
-  }
-  constexpr std::int64_t figures() noexcept {
-    std::int64_t n = 0;
-    auto const from = at;
-    for (; is_digit(byte()); ++at) n = n > 99999999 ? n : n * 10 + (byte() - '0');
-    return at == from ? -1 : n;
-  }
+  /// Takes a number of leaves. Returns -1 if there is no digit.
+  constexpr std::int64_t figures() noexcept { return take_capped_number(9'999'999'999'999).value_or(-1); }
   /// Reads ij, iiij or viii. A v alone at the end, or after the numeral, is the verso: iiiv is leaf three, verso.
   constexpr std::int64_t roman() noexcept {
-    auto const numeral = roman_numeral(text.substr(at));
-    if (!numeral || text.substr(at) == "v") return 0;
-    at += numeral->bytes;
+    auto const numeral = roman_numeral(rest());
+    if (!numeral || rest() == "v") return 0;
+    skip(numeral->bytes);
     return numeral->value;
   }
   constexpr void point() noexcept {
-    if (byte() == '.') ++at;
-    blanks();
+    take('.');
+    take_blanks();
   }
   constexpr LeafSide side() noexcept {
-    blanks();
+    take_blanks();
     auto found = LeafSide::not_said;
     for (std::string_view word : {"recto", "r", "ʳ", "a", "ᵃ"})
       if (found == LeafSide::not_said && take(word)) found = LeafSide::recto;
@@ -71,10 +60,6 @@ struct ReferenceScan {
     return found;
   }
 };
-
-} // namespace detail
-
-namespace detail {
 
 /// Returns the leaf named 8* of a gathering: (+8*), inserted after leaf 8.
 inline std::optional<LeafOfBook> starred_leaf(IdealCopy const& book, GatheringAt at, int leaf) {
@@ -92,13 +77,13 @@ class ReferenceReader {
   std::size_t start_{}; // where the signature begins
 
   [[nodiscard]] Error error(Problem problem, std::int64_t limit = 0) const {
-    return error_at(problem, 1, column_of(scan_.text, scan_.at), scan_.text.data(), scan_.text.size(), limit);
+    return error_at(problem, 1, column_of(scan_.text(), scan_.at()), scan_.text().data(), scan_.text().size(), limit);
   }
   /// Makes the reference for B3+1 or 3/8*: a leaf inserted after another. `after` is 0 for a leaf before the first
   /// leaf.
   [[nodiscard]] Expected<Reference> inserted(Signature const& mark, int after, int number, bool star, LeafSide side) {
     auto const gathering = book_.find(mark);
-    scan_.at = start_;
+    scan_.go_to(start_);
     if (!gathering) return error(Problem::no_such_gathering);
     auto const folded = book_.leaves_folded(gathering->gathering);
     if (after > folded) return error(Problem::no_such_leaf, folded);
@@ -113,25 +98,22 @@ class ReferenceReader {
   }
   /// Reads the leaf and the side after the mark.
   [[nodiscard]] Expected<Reference> after_mark(FoundSignature const& mark, std::string_view text) {
-    scan_.at = start_;
+    scan_.go_to(start_);
     if (!mark) return error(Problem::not_a_reference);
-    scan_.at = mark.end;
-    if (scan_.byte() == '/')
-      ++scan_.at;
-    else
-      scan_.point(); // A.iii.
+    scan_.go_to(mark.end);
+    if (!scan_.take('/')) scan_.point(); // A.iii.
     auto leaf = scan_.figures();
     if (leaf < 0) leaf = scan_.roman();
-    bool const star = leaf > 0 && scan_.take("*");
+    bool const star = leaf > 0 && scan_.take('*');
     std::int64_t number = 0;
-    if (scan_.take("+")) {
+    if (scan_.take('+')) {
       number = scan_.figures();
       if (number < 1 || star) return error(Problem::not_a_reference);
     }
     scan_.point();
     auto const side = scan_.side();
-    scan_.blanks();
-    if ((leaf < 1 && number == 0) || !scan_.ended()) return error(Problem::not_a_reference);
+    scan_.take_blanks();
+    if ((leaf < 1 && number == 0) || !scan_.at_end()) return error(Problem::not_a_reference);
     auto const bounded = [](std::int64_t figure) {
       return static_cast<int>(figure > most_leaves_in_gathering ? most_leaves_in_gathering + 1 : figure);
     };
@@ -142,7 +124,7 @@ class ReferenceReader {
       return result;
     }
     if (auto const found = book_.find(signature, bounded(leaf))) return Reference{found->leaf, side, found->doubtful};
-    scan_.at = start_;
+    scan_.go_to(start_);
     auto const gathering = book_.find(signature);
     return gathering ? error(Problem::no_such_leaf, book_.leaves_folded(gathering->gathering))
                      : error(Problem::no_such_gathering);
@@ -152,24 +134,24 @@ public:
   ReferenceReader(IdealCopy const& book, std::string_view text) : book_{book}, scan_{text} {}
 
   Expected<Reference> read() {
-    scan_.blanks();
+    scan_.take_blanks();
     bool by_leaf = false;
     for (std::string_view word : {"fol.", "ff.", "f.", "Bl.", "leaf "}) by_leaf = by_leaf || scan_.take(word);
     if (!by_leaf) static_cast<void>(scan_.take("sig.") || scan_.take("Sig.") || scan_.take("sign."));
-    scan_.blanks();
-    start_ = scan_.at;
+    scan_.take_blanks();
+    start_ = scan_.at();
     if (auto const number = scan_.figures(); number >= 0) { // 10b, f. 12v
       auto const side = scan_.side();
-      scan_.blanks();
-      if (scan_.ended() && (by_leaf || side != LeafSide::not_said)) {
+      scan_.take_blanks();
+      if (scan_.at_end() && (by_leaf || side != LeafSide::not_said)) {
         auto const leaf = book_.leaf_of_number(number);
         if (!leaf) return error(Problem::reference_not_in_book);
         return Reference{*leaf, side};
       }
-      scan_.at = start_;
+      scan_.go_to(start_);
     }
     if (by_leaf) return error(Problem::not_a_reference);
-    auto const text = scan_.text;
+    auto const text = scan_.text();
     auto const longest = after_mark(mark_in(text), text);
     if (longest) return longest;
     // In π1r and *1r the scanner finds a signature πR; a shorter signature may leave a leaf of the book.
