@@ -27,23 +27,28 @@ public:
 
   /// Returns the next token. At the end of the text it returns `end` every time.
   constexpr Token next() noexcept {
-    if (mode_ == TokenStyle::line && at_ < size_) { // most tokens are one letter or one figure, perhaps after a blank
-      auto const from = text_[at_] == ' ' && at_ + 1 < size_ ? at_ + 1 : at_;
-      auto const c = text_[from];
-      auto const after = from + 1 < size_ ? static_cast<unsigned char>(text_[from + 1]) : 0U;
-      bool const letter = is_latin_letter(c) && after < 0xCC; // else an accent may follow
-      if (letter || (is_digit(c) && !is_digit(static_cast<char>(after)))) {
-        bool const spaced = from != at_;
-        at_ = from + 1;
-        auto const value = static_cast<std::uint32_t>(letter ? c : c - '0');
-        return {letter ? TokenKind::letter : TokenKind::figure, TokenStyle::line, spaced, from, at_, value};
-      }
-    }
+    if (at_ >= size_) return {TokenKind::end, TokenStyle::line, false, size_, size_, 0};
+    if (mode_ != TokenStyle::line) return any();
+    // most tokens are one letter, figure or mark of ASCII on the line, perhaps after a blank
+    auto const from = text_[at_] == ' ' && at_ + 1 < size_ ? at_ + 1 : at_;
+    auto const c = static_cast<unsigned char>(text_[from]), after = static_cast<unsigned char>(at(from + 1));
+    auto const kind = detail::kind_of_byte(c);
+    if (kind == detail::ByteKind::letter && after < 0xCC) // no accent follows
+      return on_line(TokenKind::letter, from, c);
+    if (kind == detail::ByteKind::figure && !is_digit(at(from + 1)))
+      return on_line(TokenKind::figure, from, c - 0U - '0');
+    if (kind == detail::ByteKind::simple) return on_line(simple_kind(text_[from]), from, c);
     return any();
   }
 
 private:
-  constexpr Token any() noexcept {
+  constexpr Token on_line(TokenKind kind, std::uint32_t from, std::uint32_t value) noexcept {
+    bool const spaced = from != at_;
+    at_ = from + 1;
+    return {kind, TokenStyle::line, spaced, from, at_, value};
+  }
+  // apart from next(), which is so short that it saves no register
+  [[gnu::noinline]] constexpr Token any() noexcept {
     auto found = one();
     if (mode_ != TokenStyle::line && at_ < size_) take_closing(found);
     return found;
