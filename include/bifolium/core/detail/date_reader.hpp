@@ -7,6 +7,7 @@
 #include <bifolium/core/detail/date_words.hpp>
 #include <bifolium/core/detail/imprint_numeral.hpp>
 #include <bifolium/core/stated_date.hpp>
+#include <bifolium/core/text_cursor.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -45,18 +46,17 @@ class DateReader {
   bool no_date_{};
   StatedDate date_{};
 
-  [[nodiscard]] constexpr CodePoint point(std::size_t at) const {
-    return at < text_.size() ? decode(text_, at) : CodePoint{};
-  }
-  [[nodiscard]] constexpr char byte(std::size_t at) const { return at < text_.size() ? text_[at] : '\0'; }
+  /// Whether a numeral, a word or a range is there is known only at its end, so the functions below get a position, look
+  /// ahead from it, and return the position after what they find.
+  [[nodiscard]] constexpr TextCursor cursor(std::size_t at) const { return TextCursor{text_, at}; }
+  [[nodiscard]] constexpr CodePoint point(std::size_t at) const { return cursor(at).character(); }
+  [[nodiscard]] constexpr char byte(std::size_t at) const { return cursor(at).peek(); }
   [[nodiscard]] constexpr std::size_t after_blanks(std::size_t at) const {
-    while (at < text_.size() && (is_blank(point(at).value) || text_[at] == '\n' || text_[at] == '\r'))
-      at += point(at).bytes;
-    return at;
+    auto blanks = cursor(at);
+    blanks.take_blanks();
+    return blanks.at();
   }
-  [[nodiscard]] constexpr bool word_goes_on(std::size_t at) const {
-    return at < text_.size() && is_word_letter(point(at).value);
-  }
+  [[nodiscard]] constexpr bool word_goes_on(std::size_t at) const { return is_word_letter(point(at).value); }
   [[nodiscard]] constexpr Error error(Problem problem, TextSpan span, std::int64_t limit = 0) const {
     return error_at(problem, 1, column_of(text_, span.from), text_.data() + span.from, span.size(), limit);
   }
@@ -64,16 +64,15 @@ class DateReader {
   /// Reads the words after a number that make it a century: `th century`, `e siècle`, `. Jh.`. Returns the position of
   /// the byte after them, or 0.
   [[nodiscard]] constexpr std::size_t century_after(std::size_t at) const {
+    auto words = cursor(at);
     bool ordinal = false;
     for (std::string_view ending : {"st", "nd", "rd", "th", "ème", "eme", "e", "o", "."})
-      if (!ordinal && text_.substr(at).starts_with(ending)) at += ending.size(), ordinal = ending != ".";
-    at = after_blanks(at);
+      if (!ordinal && words.take(ending)) ordinal = ending != ".";
+    words.take_blanks();
     for (auto word : century_words) {
       if (word.size() == 1 && !ordinal) continue; // the s of `16 S. Martin` is not a century
-      auto const end = at + word.size();
-      bool same = end <= text_.size();
-      for (std::size_t i = 0; same && i < word.size(); ++i) same = small_letter(text_[at + i]) == word[i];
-      if (same && !word_goes_on(end) && !is_digit(byte(end))) return end;
+      auto end = words;
+      if (end.take_in_any_case(word) && !word_goes_on(end.at()) && !end.at_digit()) return end.at();
     }
     return 0;
   }
@@ -169,10 +168,11 @@ class DateReader {
   [[nodiscard]] constexpr WordAt word(std::size_t at) const {
     WordAt found;
     for (auto const& row : date_words) {
-      auto const end = at + row.words.size();
-      bool same = end <= text_.size() && row.words.size() > found.words.size();
-      for (std::size_t i = 0; same && i < row.words.size(); ++i) same = small_letter(text_[at + i]) == row.words[i];
-      if (same && !word_goes_on(end)) found = {row.says, byte(end) == '.' ? end + 1 : end, row.words};
+      auto end = cursor(at);
+      if (row.words.size() <= found.words.size() || !end.take_in_any_case(row.words) || word_goes_on(end.at()))
+        continue;
+      end.take('.');
+      found = {row.says, end.at(), row.words};
     }
     auto const next = byte(after_blanks(found.to));
     if (found.says == DateWord::about && !is_digit(next) && next != '[' && imprint_numeral_after(found.to) == 0)
