@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// A position in a text, and the steps that every reader of a short text needs: look at a character, take it, skip
-/// blanks, read a number, give the place of an error. All readers except that of the collation formula use this cursor,
-/// so that they agree on what a blank, a dash and a digit is.
+/// blanks, read a number, give the place of an error. Readers use this cursor, so that they agree on what a blank, a dash
+/// and a digit is. Two have their own: the reader of the collation formula, which works on tokens, and the reader of
+/// schemes and their names, which also works while compiling, where every step counts.
 ///
 /// A function whose name begins with `take` moves the cursor past what it finds. If it finds nothing, the cursor does
 /// not move.
