@@ -236,6 +236,28 @@ TEST_CASE("of schemes that show the same, those come first that were the commone
   CHECK(weights_by_price().of(schemes::folio) > weights_by_price().of(schemes::octavo));
 }
 
+TEST_CASE("what contradicts an earlier line about a leaf is an error, and what adds to it is not") {
+  for (auto const* second :
+       {"1 horizontal", "1 centre", "1 absent", "1 deckle head", "1 bolt head 4", "1 no-hole", "1 hole at head",
+        "1.5 conjugate", "1 disjunct", "8 disjunct", "2.8 conjugate", "1-3 horizontal"}) {
+    CAPTURE(second);
+    auto const read = read_seen_leaves(
+        std::string{"gathering of 8\n1 vertical gutter bolt head 3 hole at tail\n1.8 conjugate\n"}.append(second));
+    REQUIRE_FALSE(read);
+    CHECK(read.error().problem == Problem::leaf_seen_twice);
+    CHECK(read.error().line == 4);
+  }
+  for (auto const* second : {"1 vertical", "1 gutter", "1 marked", "1 bolt head", "1 bolt head 3", "1 hole",
+                             "1 hole at tail", "8.1 conjugate", "2-3 horizontal", "1 deckle tail"}) {
+    CAPTURE(second);
+    CHECK(read_seen_leaves(
+        std::string{"gathering of 8\n1 vertical gutter bolt head 3 hole at tail\n1.8 conjugate\n"}.append(second)));
+  }
+  auto const closer = read_seen_leaves("gathering of 8\n1 marked hole bolt head\n1 gutter hole at tail bolt head 3");
+  REQUIRE(closer);
+  CHECK(closer->front().seen == read_seen_leaves("gathering of 8\n1 gutter hole at tail bolt head 3")->front().seen);
+}
+
 TEST_CASE("two gatherings of one sheet tell more than one") {
   auto const attested = schemes::sextodecimo_in_eights;
   auto const folded = *fold(attested.scheme());

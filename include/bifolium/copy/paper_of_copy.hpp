@@ -104,7 +104,10 @@ class PaperSeenReader {
     auto text = heading(at);
     for (auto i = first; i < items_.size() && items_[i].at == at; ++i) text.append(items_[i].line);
     auto const read = read_seen_leaves(text);
-    if (!read) return at_item(read.error(), items_[first].words);
+    if (!read) { // line 1 is the heading, and each item is a line
+      auto const line = std::size_t{read.error().line};
+      return at_item(read.error(), items_[line < 2 ? first : first + line - 2].words);
+    }
     return PaperSeen{at, read->front()};
   }
 

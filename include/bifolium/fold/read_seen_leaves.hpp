@@ -14,7 +14,9 @@
 /// Words for the place of the mark: centre, gutter, head-of-gutter, fore-edge, head-edge, tail-edge, marked
 /// (somewhere), absent. For chain lines: vertical, horizontal. For edges: bolt, deckle or cut, then head, tail or
 /// fore-edge, then for a bolt the leaf on its other side if it is known. For the holes of the press points: no-hole,
-/// or hole, and if its place was noted, `at` and one or two of head, tail, gutter and fore-edge. Another `gathering of` line begins another gathering of the same sheet.
+/// or hole, and if its place was noted, `at` and one or two of head, tail, gutter and fore-edge. Another `gathering of`
+/// line begins another gathering of the same sheet. A leaf may be described in several lines; if they contradict one
+/// another, this is an error.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
@@ -74,6 +76,20 @@ class SeenLeavesReader {
     return all.back();
   }
 
+  /// Stores one thing that is seen of a leaf. Fails if another value of it was read before.
+  template <class Value> bool keep(int leaf, std::optional<Value>& kept, Value const& value, TextSpan word) {
+    if (kept && *kept != value) return fail(Problem::leaf_seen_twice, word, leaf);
+    kept = value;
+    return true;
+  }
+
+  /// Stores the place of a mark or a hole. A place that was not noted agrees with any.
+  bool keep_mark(int leaf, std::optional<SeenMark>& kept, SeenMark const& place, TextSpan word) {
+    if (kept && kept->there && place == seen_marks::somewhere) return true;
+    if (kept == seen_marks::somewhere && place.there) kept.reset();
+    return keep(leaf, kept, place, word);
+  }
+
   bool gathering_line() {
     auto const of = next(), number = next();
     auto const leaves = whole_number(words(number), most_leaves);
@@ -83,38 +99,42 @@ class SeenLeavesReader {
     gatherings_.push_back({static_cast<int>(*leaves), {}});
     return true;
   }
-  bool edge(SeenLeaf& leaf, Edge::Kind kind) {
+  bool edge(SeenLeaf& leaf, Edge::Kind kind, TextSpan word) {
     auto const which = next();
     auto* const place = words(which) == "head"        ? &leaf.head
                         : words(which) == "tail"      ? &leaf.tail
                         : words(which) == "fore-edge" ? &leaf.fore_edge
                                                       : nullptr;
     if (place == nullptr) return fail(Problem::not_leaves_seen, which);
-    *place = SeenEdge{kind, {}};
-    if (kind != Edge::Kind::bolt || at_end_of_item() || !cursor_.at_digit()) return true;
-    int mate{};
-    if (!leaf_number(mate, next())) return false;
-    (*place)->mate = mate;
+    SeenEdge seen{kind, *place ? (*place)->mate : std::nullopt}; // "bolt head" may come after "bolt head 3"
+    if (kind == Edge::Kind::bolt && !at_end_of_item() && cursor_.at_digit()) {
+      int mate{};
+      auto const number = next();
+      if (!leaf_number(mate, number)) return false;
+      if (!keep(leaf.leaf, seen.mate, mate, number)) return false;
+    }
+    if (*place && (*place)->kind != kind) return fail(Problem::leaf_seen_twice, word, leaf.leaf);
+    *place = seen;
     return true;
   }
   /// Reads the words after `hole`, if there are any.
-  bool hole(SeenLeaf& leaf) {
-    leaf.point_hole = seen_marks::somewhere;
+  bool hole(SeenLeaf& leaf, TextSpan word) {
+    auto place = seen_marks::somewhere;
     auto const before = cursor_;
     if (words(next()) != "at") {
       cursor_ = before;
-      return true;
+      return keep_mark(leaf.leaf, leaf.point_hole, place, word);
     }
     for (int edges = 0;; ++edges) {
       auto const here = cursor_;
       auto const span = next();
-      auto const near = near_edge(words(span));
-      if (!near) {
+      auto const edge = near_edge(words(span));
+      if (!edge) {
         if (edges == 0) return fail(Problem::not_leaves_seen, span);
         cursor_ = here;
-        return true;
+        return keep_mark(leaf.leaf, leaf.point_hole, place, word);
       }
-      leaf.point_hole = both(*leaf.point_hole, *near);
+      place = both(place, *edge);
     }
   }
   static std::optional<SeenMark> near_edge(std::string_view word) {
@@ -140,25 +160,25 @@ class SeenLeavesReader {
     auto& here = seen(leaf);
     if (joined) {
       if (word != "conjugate") return fail(Problem::not_leaves_seen, span);
-      here.conjugate = joined;
-      seen(*joined).conjugate = leaf;
-      return true;
+      if (here.disjunct || !keep(leaf, here.conjugate, *joined, span))
+        return fail(Problem::leaf_seen_twice, span, leaf);
+      auto& other = seen(*joined);
+      return other.disjunct ? fail(Problem::leaf_seen_twice, span, *joined)
+                            : keep(*joined, other.conjugate, leaf, span);
     }
-    if (word == "bolt" || word == "deckle" || word == "cut")
-      return edge(here, word == "bolt" ? Edge::Kind::bolt : word == "cut" ? Edge::Kind::cut : Edge::Kind::deckle);
-    if (word == "vertical" || word == "horizontal")
-      here.chain_lines = word == "vertical" ? ChainLines::vertical : ChainLines::horizontal;
-    else if (word == "disjunct")
+    if (word == "bolt") return edge(here, Edge::Kind::bolt, span);
+    if (word == "deckle") return edge(here, Edge::Kind::deckle, span);
+    if (word == "cut") return edge(here, Edge::Kind::cut, span);
+    if (word == "vertical") return keep(leaf, here.chain_lines, ChainLines::vertical, span);
+    if (word == "horizontal") return keep(leaf, here.chain_lines, ChainLines::horizontal, span);
+    if (word == "hole") return hole(here, span);
+    if (word == "no-hole") return keep_mark(leaf, here.point_hole, seen_marks::absent, span);
+    if (word == "disjunct") {
       here.disjunct = true;
-    else if (word == "hole")
-      return hole(here);
-    else if (word == "no-hole")
-      here.point_hole = seen_marks::absent;
-    else if (auto const place = mark(word))
-      here.watermark = place;
-    else
-      return fail(Problem::not_leaves_seen, span);
-    return true;
+      return !here.conjugate || fail(Problem::leaf_seen_twice, span, leaf);
+    }
+    auto const place = mark(word);
+    return place ? keep_mark(leaf, here.watermark, *place, span) : fail(Problem::not_leaves_seen, span);
   }
   bool item() {
     auto first = next();
@@ -200,7 +220,8 @@ public:
 } // namespace detail
 
 /// Reads the evidence of leaves. The function allocates memory. Errors, with line and column: gathering_size_needed if
-/// a leaf comes before the first `gathering of` line; not_a_number, leaf_outside_gathering, not_leaves_seen.
+/// a leaf comes before the first `gathering of` line; leaf_seen_twice if what is said of a leaf contradicts an earlier
+/// line; not_a_number, leaf_outside_gathering, not_leaves_seen.
 inline Expected<std::vector<SeenGathering>> read_seen_leaves(std::string_view text) {
   return detail::SeenLeavesReader{text}.read();
 }

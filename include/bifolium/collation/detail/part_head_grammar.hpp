@@ -126,8 +126,8 @@ private:
   }
   /// The first letter of a word for a part, or a Roman numeral.
   [[nodiscard]] static constexpr bool may_name_part(std::uint32_t initial) noexcept {
-    auto const small = initial | 0x20U;
-    return small == 'v' || small == 't' || small == 'b' || small == 'p' || initial == 'I' || initial == 'X';
+    auto const lower = initial | 0x20U;
+    return lower == 'v' || lower == 't' || lower == 'b' || lower == 'p' || initial == 'I' || initial == 'X';
   }
   std::uint32_t part_number_{0}; // of the last part that is numbered with a Roman numeral alone
 

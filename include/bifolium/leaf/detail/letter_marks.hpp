@@ -120,7 +120,7 @@ private:
     found.end = c.token.to;
     c.take();
   }
-  constexpr FoundSignature of_alphabet(TokenCursor& c, Mark small, Mark capital,
+  constexpr FoundSignature of_alphabet(TokenCursor& c, Mark lower, Mark capital,
                                        std::uint32_t multiple) const noexcept {
     auto const t = c.token;
     std::uint32_t repeated = 1;
@@ -129,7 +129,7 @@ private:
     for (; multiple == 1 && c.touches(t.kind) && !c.token.raised() && c.token.value == t.value && repeated < 9;
          c.take())
       ++repeated, end = c.token.to;
-    auto const mark = t.value > 64 ? capital : small;
+    auto const mark = t.value > 64 ? capital : lower;
     return with_affix(
         c,
         done(SignatureKey::of(mark, static_cast<int>(t.value & 63U), multiple > 1 ? multiple : repeated), t.from, end));
