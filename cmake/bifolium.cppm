@@ -52,6 +52,7 @@ module;
 #include <bifolium/core/limits.hpp>
 #include <bifolium/core/merge_sort.hpp>
 #include <bifolium/core/message.hpp>
+#include <bifolium/core/partition_point.hpp>
 #include <bifolium/core/problem.hpp>
 #include <bifolium/core/raised.hpp>
 #include <bifolium/core/range.hpp>
@@ -694,6 +695,7 @@ using bifolium::paper;
 using bifolium::paper_words;
 using bifolium::paris_inches;
 using bifolium::paris_lines;
+using bifolium::partition_point;
 using bifolium::parts_of_sheet;
 using bifolium::period_bounds;
 using bifolium::period_signs;

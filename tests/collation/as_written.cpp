@@ -149,7 +149,7 @@ TEST_CASE("leaves that are wanting are taken away, and it is told") {
   CHECK(book.leaves() == 95);
 }
 
-TEST_CASE("a cancel may have its sign behind it, or alone, and say how it is signed") {
+TEST_CASE("a cancel may have its sign after it, or alone, and say how it is signed") {
   check({{"A–K⁸ (A3 ±)", 80, Problem::none, "A-K⁸(±A3)"},
          {"A–K⁸ (K3±, A1±)", 80, Problem::none, "A-K⁸(±K3, A1)"},
          {"A⁸ B⁸(B1.8±)", 16, Problem::none, "A⁸ B⁸(±B1.8)"},

@@ -219,7 +219,7 @@ TEST_CASE("marks in quotation marks may be those of leaves, or hold their count"
   CHECK(cancel->leaf == 1);
   CHECK(!cancel->of_fold);
   CHECK((*read_formula("A⁶(A5+1,2) B⁴")).leaves() == 12);
-  CHECK((*read_formula("A⁶(A1+1,2+1) B⁴")).leaves() == 12); // one behind the first leaf, one behind the second
+  CHECK((*read_formula("A⁶(A1+1,2+1) B⁴")).leaves() == 12); // one after the first leaf, one after the second
   CHECK((*read_formula("A⁸ 'c3' B⁸")).leaves() == 17);
   CHECK((*read_formula("A⁸ 'c9.10.11'(-'c10') B⁸")).leaves() == 18);
   // neither is a list of leaves that follow one another, nor is the second figure a count inside
@@ -246,7 +246,7 @@ TEST_CASE(
   CHECK((*read_formula("A-K⁸⁺ L⁴")).leaves() == 84); // imperfect
 }
 
-TEST_CASE("a change behind words about another leaf is one") { // common practice, no source
+TEST_CASE("a change after words about another leaf is one") { // common practice, no source
   CHECK((*read_formula("8°: A⁸(A1 blank, –A8) B⁸")).leaves() == 15);
   CHECK((*read_formula("A⁸(A1 blank; -A7.8) B⁸")).leaves() == 14);
   CHECK((*read_formula("A⁸ B⁸(B7–8 blank)")).leaves() == 16);
@@ -343,7 +343,7 @@ TEST_CASE("what fuzzing found is answered alike by reading, writing and counting
   CHECK(write_formula(*read_formula("A⁸ B⁸(B2=C1,-B3) C⁸[=[A]2, B5]")) == "A⁸ B⁸(B2=C1, −B3) C⁸[=A2,B5]");
   CHECK(write_formula(*read_formula("A-D⁸(±D2, D3 blank)")) == "A-D⁸(±D2; D3 blank)"); // one cancel and a remark
   CHECK(write_formula(*read_formula("A-D⁸(−D2, D3 and D4)")) == "A-D⁸(−D2,3,4)");
-  // a star behind a Greek letter is part of its mark, as behind a Latin one
+  // a star after a Greek letter is part of its mark, as after a Latin one
   CHECK((*read_formula("α*⁶ A⁸")).runs().size() == 2);
   // names without brackets are found again, though they begin as a signature does
   CHECK(write_formula(*read_formula("cross⁸ leaf⁸ A⁸(−leaf2)")) == "[cross]⁸ [leaf]⁸ A⁸(−[leaf]2)");

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-# Lists that are kept and could fall behind the headers: the exports of the module, the grammar, and the index of functions. Each function
+# Lists that are kept and could differ from the headers: the exports of the module, the grammar, and the index of functions. Each function
 # for users is in the index, in a row with its header; each name in the index is a function of that header.
 #   perl functions.pl SOURCE
 use strict;

@@ -18,7 +18,7 @@ inline void must(bool holds, char const* what, std::string const& text) {
   std::abort();
 }
 
-/// The line and the column of an error are in the text, or just behind its end, and it has a sentence. Most readers take one
+/// The line and the column of an error are in the text, or just after its end, and it has a sentence. Most readers take one
 /// line, and count an end of line as any character.
 inline void must_point_into(std::string_view text, bifolium::Error const& error, bool of_lines = false) {
   std::string const shown{text};
@@ -28,11 +28,11 @@ inline void must_point_into(std::string_view text, bifolium::Error const& error,
   std::size_t start = 0;
   for (std::uint32_t line = 1; line < error.line; ++line) {
     auto const end = text.find('\n', start);
-    must(end != text.npos, "a line behind the last", shown);
+    must(end != text.npos, "a line after the last", shown);
     start = end + 1;
   }
   auto const line = of_lines ? text.substr(start, text.find('\n', start) - start) : text.substr(start);
-  must(error.column <= bifolium::column_of(line, line.size()), "a column behind the end of its line", shown);
+  must(error.column <= bifolium::column_of(line, line.size()), "a column after the end of its line", shown);
   static_cast<void>(bifolium::message(error));
 }
 

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-# Every block of C++ in README.md is compiled, run, and its output compared with the block of text behind it.
+# Every block of C++ in README.md is compiled, run, and its output compared with the block of text after it.
 #   cmake -DREADME=... -DCXX=... -DINCLUDE=... -DWORK=... -P check.cmake
 # A program that starts with a #include is whole; a block without one is a fragment and is passed over only if the line
 # before its fence says <!-- fragment -->, so that nothing escapes by accident.

@@ -13,6 +13,7 @@
 #include <bifolium/collation/detail/name_index.hpp>
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/leaf_of_book.hpp>
+#include <bifolium/core/partition_point.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -204,13 +205,8 @@ inline void IdealCopy::note_blanks(Formula const& formula) {
   blanks_.resize(kept);
 }
 inline bool IdealCopy::is_blank(LeafOfBook const& leaf) const {
-  std::size_t low = 0, high = blanks_.size();
-  while (low < high)
-    if (auto const middle = low + (high - low) / 2; blanks_[middle] < leaf)
-      low = middle + 1;
-    else
-      high = middle;
-  return low < blanks_.size() && blanks_[low] == leaf;
+  auto const i = partition_point(blanks_.size(), [&](std::size_t k) { return blanks_[k] < leaf; });
+  return i < blanks_.size() && blanks_[i] == leaf;
 }
 
 inline NumbersOfLeaves IdealCopy::numbers_of(GatheringAt at) const {
@@ -232,13 +228,8 @@ inline std::optional<std::int64_t> IdealCopy::leaf_number(LeafOfBook const& leaf
 
 inline std::optional<LeafOfBook> IdealCopy::leaf_of_number(std::int64_t number) const {
   if (number < 1 || number > leaves()) return std::nullopt;
-  std::size_t low = 0, high = runs_.size(); // the first run that begins at the number or after it
-  while (low < high)
-    if (auto const middle = low + (high - low) / 2; start_[middle] < number)
-      low = middle + 1;
-    else
-      high = middle;
-  auto const r = static_cast<std::uint32_t>(low - 1);
+  auto const begun = partition_point(runs_.size(), [&](std::size_t run) { return start_[run] < number; });
+  auto const r = static_cast<std::uint32_t>(begun - 1);
   auto const& cycle = runs_[r].leaves;
   std::int64_t base = start_[r], index = 0;
   if (auto const* changed = changed_.last_to_begin_before(number); changed != nullptr && changed->at.run == r) {

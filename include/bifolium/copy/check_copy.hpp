@@ -11,6 +11,7 @@
 #include <bifolium/copy/joints.hpp>
 #include <bifolium/copy/read_leaves_present.hpp>
 #include <bifolium/core/merge_sort.hpp>
+#include <bifolium/core/partition_point.hpp>
 
 #include <utility>
 #include <vector>
@@ -79,13 +80,7 @@ private:
 
   /// Returns the number of ends before `number`.
   [[nodiscard]] std::size_t ends_before(std::int64_t number) const {
-    std::size_t low = 0, high = ends_.size();
-    while (low < high)
-      if (auto const middle = low + (high - low) / 2; ends_[middle] < number)
-        low = middle + 1;
-      else
-        high = middle;
-    return low;
+    return partition_point(ends_.size(), [&](std::size_t i) { return ends_[i] < number; });
   }
 
 public:

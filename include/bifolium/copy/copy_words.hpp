@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/copy/check_copy.hpp>
+#include <bifolium/core/partition_point.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -27,15 +28,10 @@ inline bool named_by_ends(IdealCopy const& book, CopyChecked const& copy, std::i
 inline std::string blanks_among(IdealCopy const& book, std::int64_t from, std::int64_t to) {
   std::string text;
   auto const& all = book.blanks();
-  std::size_t low = 0, high = all.size(); // the first blank that is not before these leaves
   auto const first = *book.leaf_of_number(from), last = *book.leaf_of_number(to);
-  while (low < high)
-    if (auto const middle = low + (high - low) / 2; all[middle] < first)
-      low = middle + 1;
-    else
-      high = middle;
-  for (; low < all.size() && all[low] <= last; ++low)
-    if (book.leaf_number(all[low])) text += (text.empty() ? " (" : ", ") + leaf_words(book, all[low]);
+  auto i = partition_point(all.size(), [&](std::size_t k) { return all[k] < first; });
+  for (; i < all.size() && all[i] <= last; ++i)
+    if (book.leaf_number(all[i])) text += (text.empty() ? " (" : ", ") + leaf_words(book, all[i]);
   return text.empty() ? text : text + " blank)";
 }
 /// Writes the lacking leaves of one gathering, from `from` to `to`.

@@ -7,6 +7,7 @@
 
 #include <bifolium/copy/check_copy.hpp>
 #include <bifolium/core/limits.hpp>
+#include <bifolium/core/partition_point.hpp>
 #include <bifolium/core/raised.hpp>
 #include <bifolium/drawing/gathering_svg.hpp>
 
@@ -27,13 +28,8 @@ class GatheringOfFormula {
 
   /// The drawn leaves are in the order of the book.
   [[nodiscard]] int find(LeafOfBook const& leaf) const {
-    std::size_t low = 0, high = leaves_.size();
-    while (low < high)
-      if (auto const middle = low + (high - low) / 2; leaves_[middle] < leaf)
-        low = middle + 1;
-      else
-        high = middle;
-    return low < leaves_.size() && leaves_[low] == leaf ? static_cast<int>(low) : -1;
+    auto const i = partition_point(leaves_.size(), [&](std::size_t k) { return leaves_[k] < leaf; });
+    return i < leaves_.size() && leaves_[i] == leaf ? static_cast<int>(i) : -1;
   }
   [[nodiscard]] DrawnLeaf& leaf(int i) { return drawn_.leaves[static_cast<std::size_t>(i)]; }
   static void add_note(DrawnLeaf& leaf, std::string_view words) {

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <bifolium/core/merge_sort.hpp>
+#include <bifolium/core/partition_point.hpp>
 
 #include <compare>
 #include <cstdint>
@@ -99,14 +100,10 @@ public:
   }
   /// Returns the stretch with this position, or null if there is none.
   [[nodiscard]] constexpr Stretch const* find(Series const& series, std::int64_t place) const {
-    std::size_t low = 0, high = all_.size(); // the first that begins after the position
-    while (low < high)
-      if (auto const middle = low + (high - low) / 2; std::is_lteq(compare(all_[middle], series, place)))
-        low = middle + 1;
-      else
-        high = middle;
-    if (low == 0) return nullptr;
-    auto const& found = all_[low - 1];
+    auto const begun = // those that begin at the position or before it
+        partition_point(all_.size(), [&](std::size_t i) { return std::is_lteq(compare(all_[i], series, place)); });
+    if (begun == 0) return nullptr;
+    auto const& found = all_[begun - 1];
     return found.series == series && found.last >= place ? &found : nullptr;
   }
 };

@@ -17,7 +17,7 @@ namespace detail {
   if (mark == Mark::hebrew)
     return e.first.one_letter && e.last.one_letter && run.first.multiple < 20 && run.last.multiple >= 20;
   if (mark != Mark::cyrillic && mark != Mark::cyrillic_capital) return false;
-  auto const passes = [&](int letter) { // is behind the first letter and not behind the last
+  auto const passes = [&](int letter) { // comes after the first letter, and not after the last
     return run.first.multiple < run.last.multiple || (run.first.letter <= letter && run.last.letter > letter);
   };
   return passes(9) || passes(25) || passes(26) || passes(27) || passes(28);

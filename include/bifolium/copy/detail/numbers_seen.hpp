@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/core/config.hpp>
+#include <bifolium/core/partition_point.hpp>
 
 #include <cstddef>
 #include <cstdint>
@@ -16,13 +17,7 @@ namespace detail {
 
 /// Returns the first span that does not end before `number`, from spans in the order of their ends.
 template <class Spans> std::size_t first_to_reach(Spans const& spans, std::int64_t number) {
-  std::size_t low = 0, high = spans.size();
-  while (low < high)
-    if (auto const middle = low + (high - low) / 2; spans[middle].to < number)
-      low = middle + 1;
-    else
-      high = middle;
-  return low;
+  return partition_point(spans.size(), [&](std::size_t i) { return spans[i].to < number; });
 }
 
 /// Disjoint spans of numbers in order. A new span is divided into the parts that were there already and those that were

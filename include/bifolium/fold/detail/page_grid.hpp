@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/partition_point.hpp>
 #include <bifolium/fold/scheme.hpp>
 #include <bifolium/fold/seen_forme.hpp>
 
@@ -180,15 +181,8 @@ constexpr int number_leaves(std::vector<SheetGrid>& sheets) {
   }
   for (auto& sheet : sheets)
     for (auto& cell : sheet.cells) {
-      std::size_t low = 0, high = rectos.size();
-      while (low < high) {
-        auto const middle = (low + high) / 2;
-        if (rectos[middle] < cell.recto)
-          low = middle + 1;
-        else
-          high = middle;
-      }
-      cell.key = cell.recto == 0 ? -1 : keys[low];
+      auto const i = partition_point(rectos.size(), [&](std::size_t k) { return rectos[k] < cell.recto; });
+      cell.key = cell.recto == 0 ? -1 : keys[i];
     }
   return key + 1;
 }
