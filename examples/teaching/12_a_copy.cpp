@@ -24,7 +24,7 @@ int main() {
     auto const drawn = *drawn_gathering(book, gathering.at, copy);
     lesson::say(drawn.title + "\n" + gathering_text(drawn));
   }
-  // Wrong on purpose: what one copy lacks is no part of the formula.
+  // Wrong on purpose: what one copy lacks does not belong to the formula.
   std::cout << "Wrong on purpose, B4 taken out of the formula because this copy lacks it: "
             << count_formula("A8 B8(±B3, -B4) C4")->leaves
             << " leaves.\nNow every whole copy has one leaf too many.\n";

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// What a description says of its leaves, as evidence of the format: sizes as they were rounded, chain lines, paper, the
-/// gatherings of the formula, date and place. The format statement is no part of it, so that the two can be compared.
+/// gatherings of the formula, date and place. The format statement is left out, so that the two can be compared.
 #pragma once
 
 #include <bifolium/book/description.hpp>

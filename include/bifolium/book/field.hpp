@@ -54,7 +54,7 @@ enum class SlipKind : std::uint8_t {
   first_missing,      ///< the preliminaries
   gathering_twice,    ///< a gathering is stated twice
   change_missing,     ///< a deleted or inserted leaf is not stated
-  change_twice,       ///< a change is stated twice, or is no change
+  change_twice,       ///< a change is stated twice, or changes nothing
   alphabet,           ///< J, U or W are separate letters
   unnumbered_missing, ///< [2] is missing
   unnumbered_value,   ///< [4] for [2]

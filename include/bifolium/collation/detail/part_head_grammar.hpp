@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// What comes before the gatherings of a part: the name of a volume, leaves without signatures, an engraved title. Such leaves
-/// are counted as one gathering π, and told, since nothing says how they hang together; engraved leaves are no part of the
+/// are counted as one gathering π, and told, since nothing says how they hang together; engraved leaves do not belong to the
 /// gatherings and are kept as plates.
 ///
 ///   volume   = [ "(" | "[" ] , name of part , [ ")" | "]" ] , [ ":" | "," | "." ] | figure , ":" | roman , ( ":" | "." ) ;

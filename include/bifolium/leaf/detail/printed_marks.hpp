@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Marks of gatherings that are no letters of an alphabet and not one symbol: what is in parentheses or between them, and
+/// Marks of gatherings that are neither letters of an alphabet nor one symbol: what is in parentheses or between them, and
 /// what is given in quotation marks as it was printed.
 #pragma once
 

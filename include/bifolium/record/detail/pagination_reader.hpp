@@ -189,7 +189,7 @@ class PaginationReader : PageRunReader {
     auto const here = cursor_.at();
     auto end = text.size();
     int depth = 0;
-    // what ` : ` and ` ; ` begin is no part of the extent
+    // what ` : ` and ` ; ` begin does not belong to the extent
     for (auto at = from; at < text.size() && end == text.size() && text[at] != ':' && text[at] != ';'; ++at) {
       depth += text[at] == '(' || text[at] == '[' ? 1 : text[at] == ')' || text[at] == ']' ? -1 : 0;
       if (text[at] != ',' || depth != 0) continue;
