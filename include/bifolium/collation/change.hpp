@@ -48,6 +48,7 @@ struct Insertion {
   int leaves{1};           ///< number of leaves
   Joined joined{};         ///< the way in which they are joined
   bool named{};            ///< true if the formula names them: χ1, a⁴, "c3"
+  bool inferred{};         ///< true for [a]⁴: the gathering is not signed, and its name is inferred
   bool named_by_place{};   ///< true for (+8*): named after the leaf before them, with a star
   Signature name{};        ///< the name; it has no meaning if `named` is false
   int first_figure{};      ///< the number after the name or before the star; 0 if there is none

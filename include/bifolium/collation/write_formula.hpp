@@ -104,12 +104,7 @@ class FormulaWriter : MarkWriter {
   /// Writes an insertion. `first`: it is the first in its parenthesis; after a deletion, +2* would replace the deleted
   /// leaf.
   void insertion(std::size_t i, Insertion const& one, bool first) {
-    auto const& run = formula_.runs()[form(i).after_run];
-    bool const current = one.gathering == GatheringAt{form(i).after_run, run.gatherings - 1};
-    if (!first) text_ += ' ';
-    if (!(one.named_by_place && first && current && one.after == one.first_figure))
-      leaf(formula_.signature(one.gathering), one.after);
-    text_ += '+';
+    place_of_insertion(i, one, first);
     if (one.named)
       inserted_name(one);
     else if (one.named_by_place) {
@@ -122,6 +117,16 @@ class FormulaWriter : MarkWriter {
       }
     else
       number(one.leaves);
+    if (formula_.changes()[i].doubtful()) text_ += '?';
+  }
+  /// Writes the leaf before an insertion, and the plus.
+  void place_of_insertion(std::size_t i, Insertion const& one, bool first) {
+    auto const& run = formula_.runs()[form(i).after_run];
+    bool const current = one.gathering == GatheringAt{form(i).after_run, run.gatherings - 1};
+    if (!first) text_ += ' ';
+    if (!(one.named_by_place && first && current && one.after == one.first_figure))
+      leaf(formula_.signature(one.gathering), one.after);
+    text_ += '+';
   }
   void inserted_name(Insertion const& one) {
     auto const& name = one.name;
@@ -130,12 +135,63 @@ class FormulaWriter : MarkWriter {
         name.duplicate() == Duplicate::none && static_cast<unsigned char>(name.text()[0]) < 0x80)
       for (std::uint32_t k = 0; k < name.multiple(); ++k) put(name.text());
     else
-      mark(name);
+      mark(name, one.inferred);
     if (one.joined == Joined::gathering) {
       if (notation_ == Notation::flat) text_ += '^';
       raised(one.leaves, true);
     } else if (one.first_figure > 0)
       inserted_figures(one);
+  }
+  /// Returns the insertion after those that make one run from change `i` on, a-b⁴: gatherings at one place, each with the name
+  /// that follows the name before it.
+  [[nodiscard]] std::size_t end_of_inserted_run(std::size_t i) const {
+    auto const& changes = formula_.changes();
+    auto const& first = *changes[i].insertion();
+    auto end = i + 1;
+    auto const follows = [&](std::size_t k) {
+      auto const* const one = changes[k].insertion();
+      return one != nullptr && form(k).separator == ChangeForm::Separator::comma &&
+             changes[k].doubtful() == changes[i].doubtful() && one->gathering == first.gathering &&
+             one->after == first.after && one->joined == Joined::gathering && one->named &&
+             one->inferred == first.inferred &&
+             run_length(first.name, one->name, formula_.alphabet()) == static_cast<std::int64_t>(k - i + 1);
+    };
+    bool const named = first.named && first.joined == Joined::gathering && first.name.mark() != Mark::hebrew &&
+                       (first.name.mark() != Mark::number || first.name.is_quoted());
+    while (named && end < changes.size() && end - i < most_inserted_gatherings && follows(end)) ++end;
+    auto same = i + 1; // a-b⁴, c²: those with one count, unless the counts alternate from the first on
+    while (same < end && changes[same].insertion()->leaves == first.leaves) ++same;
+    return same > i + 1 ? same : end;
+  }
+  /// Returns the counts of the insertions from change `i` to `end` as a cycle, or an empty one if they do not alternate.
+  [[nodiscard]] Cycle cycle_of_inserted(std::size_t i, std::size_t end) const {
+    auto const leaves = [&](std::size_t k) { return formula_.changes()[k].insertion()->leaves; };
+    Cycle cycle;
+    for (auto k = i; k < end && cycle.push(leaves(k)); ++k) {
+      bool fits = (end - i) % cycle.size() == 0 && cycle.size() < end - i;
+      for (auto m = i; m < end && fits; ++m) fits = leaves(m) == cycle.term((m - i) % cycle.size());
+      if (fits) return cycle;
+    }
+    return Cycle{};
+  }
+  /// Writes the insertions that make a run, if there are any. Returns the change after those that were written.
+  std::size_t inserted_run(std::size_t i, bool first) {
+    auto const end = end_of_inserted_run(i);
+    auto const leaves = end - i > 1 ? cycle_of_inserted(i, end) : Cycle{};
+    if (leaves.size() == 0) return i;
+    auto one = *formula_.changes()[i].insertion();
+    bool const inferred = one.inferred;
+    one.inferred = false;
+    place_of_insertion(i, one, first);
+    if (inferred) text_ += '[';
+    mark(one.name);
+    text_ += '-';
+    mark(formula_.changes()[end - 1].insertion()->name);
+    if (inferred) text_ += ']';
+    if (notation_ == Notation::flat) text_ += '^';
+    cycle(leaves, false);
+    if (formula_.changes()[end - 1].doubtful()) text_ += '?';
+    return end;
   }
   /// Writes χ1.2 or χ1,2, or χ1-5 for a long list of single leaves.
   void inserted_figures(Insertion const& one) {
@@ -180,6 +236,11 @@ class FormulaWriter : MarkWriter {
         continue;
       }
       if (i != first) separator(i);
+      if (changes[i].insertion() != nullptr)
+        if (auto const end = inserted_run(i, i == first); end != i) {
+          i = end;
+          continue;
+        }
       if (auto const* const deletion = changes[i].deletion())
         loss(i, i == first, deletion->gathering, deletion->leaf, deletion->last);
       else if (auto const* const cancel = changes[i].cancel())

@@ -78,10 +78,30 @@ struct SignatureKey {
     key.series = static_cast<std::uint16_t>(series | 1U << 15U);
     return key;
   }
+  /// Returns this mark without quotation marks or parentheses.
+  [[nodiscard]] constexpr SignatureKey without_enclosure() const noexcept {
+    auto key = *this;
+    key.series = static_cast<std::uint16_t>(series & ~(1U << 15U));
+    return key;
+  }
+  /// Returns true for a symbol, a name and a printed mark, which are known by their text and have no place in an order.
+  [[nodiscard]] constexpr bool has_text_alone() const noexcept {
+    return mark() == Mark::symbol || mark() == Mark::name || mark() == Mark::printed;
+  }
   /// Returns the position of the mark in its series, as Signature::rank does.
   [[nodiscard]] constexpr std::int64_t rank(Alphabet alphabet) const noexcept {
     if (is_latin()) return (std::int64_t{multiple} - 1) * alphabet.size() + alphabet.place(letter);
     return is_letter() ? (std::int64_t{multiple} - 1) * letters_of(mark(), alphabet) + letter : std::int64_t{multiple};
+  }
+  /// Returns the mark at another position of the series, as Signature::at_rank does. Precondition: the position is at least 1.
+  [[nodiscard]] constexpr SignatureKey at_rank(std::int64_t rank, Alphabet alphabet) const noexcept {
+    auto key = *this;
+    auto const size = is_letter() ? letters_of(mark(), alphabet) : 1;
+    key.multiple = static_cast<std::uint32_t>((rank - 1) / size + 1);
+    if (!is_letter()) return key;
+    auto const place = static_cast<int>((rank - 1) % size) + 1;
+    key.letter = static_cast<std::uint8_t>(is_latin() ? alphabet.at(place) : place);
+    return key;
   }
 };
 

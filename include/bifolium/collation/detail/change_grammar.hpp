@@ -188,7 +188,7 @@ private:
       end = to.end;
       s.c = within(s, end);
     }
-    bool const doubtful = s.c.touches(TokenKind::question);
+    bool const doubtful = s.c.at(TokenKind::question);
     if (doubtful) s.c.take();
     bool const hyphens = signed_here && s.after(kind) && !s.separated && at(from - 1) == '-';
     if (hyphens && !name.whole && s.previous.gathering == s.current.gathering && name.leaf > s.previous.last + 1)

@@ -7,6 +7,7 @@
 #include <bifolium/collation/detail/name_stretches.hpp>
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/leaf_of_book.hpp>
+#include <bifolium/core/partition_point.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -89,12 +90,7 @@ private:
   /// Returns the number of sorted values before the first for which `before` is false.
   template <class Many, class Before>
   static std::size_t count_before(Many const& all, std::size_t from, std::size_t to, Before before) {
-    while (from < to)
-      if (auto const middle = from + (to - from) / 2; before(all[middle]))
-        from = middle + 1;
-      else
-        to = middle;
-    return from;
+    return from + partition_point(to - from, [&](std::size_t i) { return before(all[from + i]); });
   }
   void stretch(Changed& here, int leaf, int inserted, int count, std::uint32_t insertion = 0) {
     if (count < 1) return;

@@ -4,6 +4,7 @@
 
 #include <bifolium/collation/detail/grammar.hpp>
 #include <bifolium/collation/read_formula.hpp>
+#include <bifolium/core/partition_point.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -79,16 +80,12 @@ class FormulaReader {
       auto const* const deletion = change.deletion();
       auto const* const insertion = change.insertion();
       if (deletion == nullptr && insertion == nullptr) continue;
-      std::size_t low = 0, high = parts.size(); // the last part that begins at its run or before it
-      while (high - low > 1)
-        if (auto const middle = low + (high - low) / 2; parts[middle].first_run <= change.gathering().run)
-          low = middle;
-        else
-          high = middle;
+      auto const run = change.gathering().run;
+      auto& part = parts[partition_point(parts.size(), [&](std::size_t i) { return parts[i].first_run <= run; }) - 1];
       if (insertion != nullptr)
-        parts[low].leaves += insertion->leaves;
+        part.leaves += insertion->leaves;
       else
-        parts[low].leaves -=
+        part.leaves -=
             deletion->leaf == 0 ? formula_->leaves_folded(deletion->gathering) : deletion->last - deletion->leaf + 1;
     }
   }
@@ -159,8 +156,8 @@ public:
     case Change::Kind::cancel:
       return cancel(found);
     case Change::Kind::insertion: {
-      Insertion one{found.gathering, found.first,   found.leaves, found.joined,
-                    found.named,     found.starred, {},           found.figure};
+      Insertion one{found.gathering, found.first,   found.leaves, found.joined, found.named,
+                    found.inferred,  found.starred, {},           found.figure};
       if (found.named) one.name = signature_of(found.name, text_, letters_);
       return keep(one, found);
     }

@@ -3,7 +3,8 @@
 /// interpreted. Finding changes nothing, so the same reader reads a run and looks ahead for a count that several runs
 /// share (a b⁸).
 ///
-///   run  = signature , [ dash , signature ] , [ count ] | "(" , signature , dash , signature , ")" , count ;
+///   run  = signature , [ dash , signature ] , [ count ] | "(" , signature , dash , signature , ")" , count
+///        | "(" , letter , ")" , dash , signature , [ count ] ;
 ///   dash = "-" | blank , ( "to" | "through" ) ;
 #pragma once
 
@@ -26,6 +27,8 @@ struct FoundElement {
   bool first_counted{};           ///< A⁸-E⁸: the first end has its own count
   bool roman{};                   ///< (i-iiii): its numbers are Roman numerals
   bool mixed{};                   ///< 2A-CC: later alphabets are written in two ways
+  bool half_enclosed{};           ///< (A)-K: one end alone is in parentheses
+  bool in_brackets{};             ///< [a-b]⁴ in an insertion: no gathering of the run is signed
   Problem problem{Problem::none}; ///< why the ends make no run
 };
 
@@ -50,7 +53,8 @@ protected:
   constexpr bool take_element(TokenCursor& c, FoundElement& e) const {
     e.from = c.token.from;
     if (!c.at(TokenKind::open_round) || !take_enclosed(c, e)) {
-      e.first = e.last = take_first(c);
+      if (!c.at(TokenKind::open_round) || !take_enclosed_end(c, e.first)) e.first = take_first(c);
+      e.last = e.first;
       e.end = e.first.end;
       if (!e.first || !take_last(c, e)) return false;
     }
@@ -93,6 +97,21 @@ protected:
     e.end = last.end;
     e.single = false;
     if (!join(e)) return false;
+    c = p;
+    return true;
+  }
+
+  /// Takes the first end of (A)-K⁸, whose last end has no parentheses. Returns false and takes nothing if this is no such end.
+  constexpr bool take_enclosed_end(TokenCursor& c, FoundSignature& end) const {
+    auto p = c;
+    p.take();
+    auto found = p.touches(TokenKind::letter) ? take(p) : FoundSignature{};
+    if (!found || !found.key.is_letter() || !p.touches(TokenKind::close_round)) return false;
+    found.key = found.key.in_enclosure();
+    found.from = c.token.from, found.end = p.token.to;
+    p.take();
+    if (!p.touches(TokenKind::dash) || !is_latin_letter(at(p.token.to))) return false;
+    end = found;
     c = p;
     return true;
   }
@@ -166,6 +185,11 @@ private:
   /// Brings the ends of a run into one series and counts its gatherings.
   constexpr bool join(FoundElement& e) const {
     auto &a = e.first.key, &b = e.last.key;
+    e.half_enclosed = a.is_letter() && b.is_letter() && a.enclosed() != b.enclosed();
+    if (e.half_enclosed) {
+      (a.enclosed() ? e.first : e.last).inferred = true;
+      a = a.without_enclosure(), b = b.without_enclosure();
+    }
     // a prefix applies to both ends; π and χ among Greek letters are letters
     if (b.raised() == 0 && a.raised() != 0) b = b.in_series(a.raised());
     if (b.duplicate() == Duplicate::none && a.duplicate() != Duplicate::none) b = b.duplicated(a.duplicate());
@@ -189,7 +213,10 @@ private:
       e.read_flat = e.gatherings != 0;
     }
     if (e.gatherings != 0) return true;
-    e.problem = same_series(a, b, text_) ? Problem::run_goes_backwards : Problem::run_crosses_series;
+    bool const unordered = a.has_text_alone() && b.has_text_alone();
+    e.problem = same_series(a, b, text_) ? Problem::run_goes_backwards
+                : unordered              ? Problem::order_not_known
+                                         : Problem::run_crosses_series;
     if (second_letter_is_place(e)) e.problem = Problem::second_letter_is_place, ++e.end;
     return false;
   }

@@ -13,6 +13,8 @@ namespace detail {
 
 /// More leaves than are folded together; with counts on the line perhaps two that take turns, run together (A-K84).
 inline constexpr int thick_gathering = 48;
+/// The most gatherings of one inserted run. A change is stored for each, so a few bytes must not make thousands.
+inline constexpr int most_inserted_gatherings = 99;
 
 /// A run whose names are of no meaning without the text.
 struct FoundRun {

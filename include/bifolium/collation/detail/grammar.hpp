@@ -183,7 +183,8 @@ private:
     bool const run = mark && c.at(TokenKind::dash);
     if (counted || run) return this->gathering();
     FoundElement e;
-    return c = c_, this->take_enclosed(c, e) ? this->gathering() : this->parenthesis();
+    c = c_;
+    return this->take_enclosed(c, e) || this->take_enclosed_end(c, e.first) ? this->gathering() : this->parenthesis();
   }
   /// Reads a mark with a count, leaves or plates beside the formula, or the sign that the book is imperfect.
   constexpr bool plus() {

@@ -52,7 +52,7 @@ protected:
       if (first) s.point = false;
       auto const begin = s.c.token.from;
       s.c = within(s, name.end);
-      change.doubtful = s.c.touches(TokenKind::question);
+      change.doubtful = s.c.at(TokenKind::question);
       if (change.doubtful) s.c.take();
       if (!change.named && change.figure > this->last_gathering().leaves)
         warn(Problem::identity_not_in_formula, begin, name.end);

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 /// Reads the text after the plus of an insertion. A number alone is a number of leaves; a number with a star is a
-/// place. After a name, a number is a leaf, and a raised number makes the insertion a gathering.
+/// place. After a name, a number is a leaf, and a raised number makes the insertion a gathering. A run of gatherings
+/// (a-b⁴) is one insertion for each of them, at the same place.
 ///
-///   inserted = one , { "," , one } ;
-///   one      = figure , [ "*" ] | figure , { ( "." | "," ) , figure }
+///   inserted = one , [ "?" ] , { "," , one , [ "?" ] } ;
+///   one      = figure , [ "*" ] | figure , { ( "." | "," ) , figure } | inserted run
 ///            | signature , [ raised figure | figure , ( { ( "." | "," ) , figure } | "-" , figure ) ] ;
+///   inserted run = signature , dash , signature , count | "[" , signature , dash , signature , "]" , count ;
 #pragma once
 
 #include <bifolium/collation/detail/roman_run_grammar.hpp>
@@ -25,6 +27,35 @@ struct ChangeState {
   // the text before the item that is read now
   bool separated{}, spaced{}, semicolon{}, point{};
   [[nodiscard]] constexpr bool after(Change::Kind kind) const noexcept { return any && previous.kind == kind; }
+};
+
+/// Reads a run of inserted gatherings in the contents of a parenthesis.
+class InsertedRunReader : ElementReader {
+public:
+  constexpr InsertedRunReader(std::string_view text, Dialect dialect) noexcept : ElementReader{text, dialect} {}
+
+  /// Takes a-b⁴. Returns false if this is no run of signatures; a run that is not sound has a problem.
+  constexpr bool take(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    bool const taken = take_element(p, e);
+    if (!e.first || e.last.from == e.first.from || e.first.key.is_bare_number() || e.last.key.is_bare_number())
+      return false;
+    c = taken ? p : cursor(e.end);
+    return true;
+  }
+  /// Takes [a-b]⁴, or [a-b⁴].
+  constexpr bool take_in_brackets(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    p.take();
+    e = FoundElement{};
+    if (!take(p, e) || !p.at(TokenKind::close_square)) return false;
+    p.take();
+    if (!e.count.found()) e.count = take_count(p, flat_counts_);
+    e.first.inferred = e.last.inferred = true;
+    e.in_brackets = true;
+    c = p;
+    return true;
+  }
 };
 
 template <class Sink> class InsertionGrammar : protected RomanRunGrammar<Sink> {
@@ -60,8 +91,13 @@ protected:
     one.kind = Kind::insertion;
     one.gathering = target.gathering;
     one.leaves = 1;
+    FoundElement run;
     if (is_bare_figure(s.c)) {
       if (!take_figure(s, one, after, from)) return false;
+    } else if (take_run(s, s.c, run)) {
+      if (!is_sound_run(run)) return false;
+      one.joined = Joined::gathering;
+      one.named = true;
     } else if (!take_named(s, one, from))
       return false;
     if (after < 0) {
@@ -71,13 +107,26 @@ protected:
     if (after > target.leaves) return fail(Problem::no_such_leaf, from, s.c.token.from, target.leaves);
     one.first = after;
     bool const disjunct = one.named && one.joined == Joined::apart;
-    if (one.leaves > 1 && after == target.leaves && !fills && !disjunct)
+    if ((one.leaves > 1 || !run.single) && after == target.leaves && !fills && !disjunct)
       warn(Problem::pair_after_last_leaf, from, s.c.token.from);
-    if (!this->add_leaves(one.leaves, from, s.c.token.from)) return false;
-    if (one.joined == Joined::gathering) ++this->gatherings_inserted_;
     s.sign = Kind::insertion;
     s.list = s.point = false;
-    send(s, one, from, s.c.token.from);
+    one.doubtful = s.c.at(TokenKind::question);
+    if (one.doubtful) {
+      s.c.take();
+      warn(Problem::doubtful_change, from, s.c.token.from);
+    }
+    for (std::int64_t i = 0; i < run.gatherings && !this->failed_; ++i) {
+      if (!run.single) {
+        auto const rank = run.first.key.rank(this->alphabet_) + i;
+        one.name = i + 1 == run.gatherings ? run.last.key : run.first.key.at_rank(rank, this->alphabet_);
+        one.leaves = run.count.cycle.at(i);
+        one.inferred = i == 0 ? run.first.inferred : i + 1 == run.gatherings ? run.last.inferred : run.in_brackets;
+      }
+      if (!this->add_leaves(one.leaves, from, s.c.token.from)) return false;
+      if (one.joined == Joined::gathering) ++this->gatherings_inserted_;
+      send(s, one, from, s.c.token.from);
+    }
     return true;
   }
   /// Returns true for A3+a⁴, b⁴: this was inserted together with the item before it. A name that the formula has is a
@@ -87,6 +136,8 @@ protected:
     auto c = s.c;
     auto const mark = CountReader{text_.substr(0, s.end), letters_}.take(c);
     if (!mark || is_plus(mark) || mark.key.is_bare_number()) return false;
+    FoundElement run;
+    if (auto after = s.c; take_run(s, after, run)) return ends_one(after.token);
     if (take_count(c, false).sound()) return ends_one(c.token);
     if (!c.touches(TokenKind::figure) || this->find(mark.key)) return false;
     c.take();
@@ -97,7 +148,7 @@ private:
   /// Returns true if the token may follow one insertion. A list of leaves may continue.
   [[nodiscard]] static constexpr bool ends_one(Token const& t) noexcept {
     return t.is(TokenKind::end) || t.is(TokenKind::comma) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
-           t.is(TokenKind::open_square) || t.is(TokenKind::dash) || t.is(TokenKind::plus);
+           t.is(TokenKind::open_square) || t.is(TokenKind::dash) || t.is(TokenKind::plus) || t.is(TokenKind::question);
   }
   /// Returns true for a number that multiplies no mark and has no count: a number of leaves, or 8*.
   [[nodiscard]] constexpr bool is_bare_figure(TokenCursor c) const noexcept {
@@ -148,11 +199,51 @@ private:
     one.leaves = static_cast<int>(leaves);
     one.joined = joint == TokenKind::point ? Joined::conjugate : Joined::apart;
   }
+  /// Takes a-b⁴ or [a-b]⁴, gatherings that are inserted together. Returns false if there is no run. A1+a -b4 deletes leaf b4 if
+  /// the formula has a gathering b.
+  constexpr bool take_run(ChangeState const& s, TokenCursor& c, FoundElement& run) {
+    if (!dash_before_separator(c.token.from, s.end)) return false;
+    InsertedRunReader const reader{text_.substr(0, s.end), dialect_};
+    auto p = c;
+    FoundElement found;
+    if (!reader.take(p, found) && (!c.at(TokenKind::open_square) || !reader.take_in_brackets(p = c, found)))
+      return false;
+    bool const spaced = at(found.first.end) == ' ';
+    if ((spaced || found.problem != Problem::none) && this->find(found.last.key)) return false;
+    c = p;
+    run = found;
+    run.end = c.token.from;
+    return true;
+  }
+  /// Returns true if one insertion has a dash: most have none, and are not looked at for a run.
+  [[nodiscard]] constexpr bool dash_before_separator(std::uint32_t from, std::uint32_t end) const noexcept {
+    bool name = false; // within [par.]
+    for (auto c = cursor(from, end); !c.ended() && !c.at(TokenKind::plus); c.take()) {
+      if (c.at(TokenKind::dash)) return true;
+      if (!name && is_separator(c.token)) return false;
+      name = c.at(TokenKind::open_square) || (name && !c.at(TokenKind::close_square));
+    }
+    return false;
+  }
+  constexpr bool is_sound_run(FoundElement const& run) {
+    auto const terms = static_cast<std::int64_t>(run.count.cycle.size());
+    if (run.problem != Problem::none) return fail(run.problem, run.from, run.end);
+    if (run.count.problem != Problem::none) return fail(run.count.problem, run.from, run.end, most_leaves_in_gathering);
+    if (terms == 0) return fail(Problem::no_leaf_count, run.from, run.end);
+    if (is_hebrew_alphabet(run)) return fail(Problem::order_not_known, run.from, run.end);
+    if (run.gatherings > most_inserted_gatherings)
+      return fail(Problem::too_many_inserted, run.from, run.end, most_inserted_gatherings);
+    if (run.gatherings % terms != 0) return fail(Problem::alternation_over_odd_run, run.from, run.end, run.gatherings);
+    if (run.half_enclosed) warn(Problem::parentheses_at_one_end, run.from, run.end);
+    if (run.mixed) warn(Problem::mixed_notation, run.from, run.end);
+    return true;
+  }
   constexpr bool take_named(ChangeState& s, FoundChange& one, std::uint32_t from) {
     auto const mark = CountReader{text_.substr(0, s.end), letters_}.take(s.c);
     if (!mark || is_plus(mark)) return not_understood(s, from);
     one.named = true;
     one.name = mark.key;
+    one.inferred = mark.inferred;
     auto c = s.c;
     if (auto const count = take_count(c, false); count.found()) {
       if (count.problem != Problem::none) return fail(count.problem, from, count.end, most_leaves_in_gathering);
@@ -162,7 +253,7 @@ private:
     } else if (mark.key.is_bare_number()) { // a number alone is a number of leaves
       if (mark.key.multiple > most_leaves_in_gathering) return not_understood(s, from);
       one.leaves = static_cast<int>(mark.key.multiple);
-      one.named = false;
+      one.named = one.inferred = false;
       one.name = SignatureKey{};
     } else if (s.c.touches(TokenKind::figure) && !s.c.token.raised())
       return take_leaves(s, one, from);

@@ -23,7 +23,7 @@ protected:
   using Base = InsertionGrammar<Sink>;
   using Base::Base;
   using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::text_, Base::at, Base::cursor, Base::word,
-      Base::is_word, Base::leaf_name, Base::not_understood, Base::within;
+      Base::is_word, Base::leaf_name, Base::take_count, Base::not_understood, Base::within;
   using Kind = Change::Kind;
 
   /// Words, kept from byte `from` to `to` without the blanks after them. False where they are no UTF-8.
@@ -114,7 +114,11 @@ private:
   /// Words that are a leaf and nothing else, or have a sign or a word of change: perhaps a change written in another way.
   [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to) const {
     auto const begin = cursor(from, to);
-    if (auto const name = leaf_name(begin, to); name.found && cursor(name.end, to).ended()) return true;
+    if (auto const name = leaf_name(begin, to); name.found) {
+      auto c = cursor(name.end, to);
+      if (name.whole && take_count(c, false).found() && c.at(TokenKind::question)) c.take(); // b⁴?
+      if (c.ended()) return true;
+    }
     if (auto c = begin; !c.at(TokenKind::letter) && !c.is_flat_figure()) { // «G4: a sign that was misread
       while (!c.ended() && !c.at(TokenKind::letter) && !c.is_flat_figure()) c.take();
       if (auto const name = leaf_name(c, to); name.found && name.leaf > 0) return true;

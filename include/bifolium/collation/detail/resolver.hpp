@@ -30,6 +30,7 @@ struct FoundChange {
   bool of_change{};        ///< true for an identity of the change before it
   bool leaf_written{};     ///< true for an identity with its leaf on the left
   bool doubtful{};         ///< true if there is a question mark
+  bool inferred{};         ///< true if the name of an insertion is in square brackets
   SignatureKey name{};     ///< the name of an insertion, or of the other leaf of an identity
   int figure{};            ///< the number after the name or before the star
   std::uint32_t from{}, to{};

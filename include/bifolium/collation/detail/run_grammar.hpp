@@ -273,6 +273,7 @@ private:
     // πA⁶ is the notation of Greg and Bowers; πA without a count may be π and A
     if (e.first.flat_prefix && !e.count.found()) warn(Problem::duplicate_read_flat, e.from, e.end);
     if (e.mixed) warn(Problem::mixed_notation, e.from, e.end);
+    if (e.half_enclosed) warn(Problem::parentheses_at_one_end, e.from, e.end);
     if (is_unsettled(e, run)) warn(Problem::alphabet_not_settled, e.from, e.end, gatherings_of(e));
     if (e.roman) warn(Problem::roman_numbers, e.from, e.end);
     if (e.by_sequence) warn(Problem::numbers_read_by_sequence, e.from, e.end);

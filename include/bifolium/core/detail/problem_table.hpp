@@ -177,6 +177,10 @@ BIFOLIUM_PROBLEM(216, multiple_too_high, "'{found}' multiplies a signature by mo
 BIFOLIUM_PROBLEM(217, cycle_too_long, "'{found}' alternates between more than {limit} leaf counts")
 /// Aa-Az, in which the first letter is the alphabet and the second the letter in it.
 BIFOLIUM_PROBLEM(218, second_letter_is_place, "in '{found}' the first letter is the alphabet and the second the letter in it (Aa, Ab ... Az), which is not a doubled letter: number the gatherings, or put each mark in quotation marks")
+/// ã-õ⁸, [par.]-[et]⁸: between the two come marks that nobody has put in an order.
+BIFOLIUM_PROBLEM(219, order_not_known, "the run to '{found}' passes marks whose order is not known: write each gathering")
+/// A1+a-9z⁴.
+BIFOLIUM_PROBLEM(220, too_many_inserted, "'{found}' inserts more than {limit} gatherings at one place")
 
 // 230-299: signatures and the collation formula: what can be read but is doubtful
 /// A gathering of an odd number of leaves.
@@ -218,7 +222,7 @@ BIFOLIUM_PROBLEM(247, text_not_read, "'{found}' was kept as a note and not read 
 /// A stated total that is not the total of the formula.
 BIFOLIUM_PROBLEM(248, total_contradicts, "the total '{found}' is stated, but the formula has {limit} leaves")
 /// An insertion that does not say after which leaf.
-BIFOLIUM_PROBLEM(249, place_not_stated, "'{found}' does not say after which leaf it is inserted: the end of the gathering was assumed")
+BIFOLIUM_PROBLEM(249, place_not_stated, "'{found}' does not say which leaf it adds or takes away: the end of the gathering was assumed")
 /// A change in square brackets.
 BIFOLIUM_PROBLEM(250, change_in_square_brackets, "'{found}' was read as a change: write changes in parentheses")
 /// A = B, where B has another number of leaves.
@@ -261,6 +265,8 @@ BIFOLIUM_PROBLEM(268, two_leaves_or_range, "'{found}' was read as two leaves: if
 BIFOLIUM_PROBLEM(269, unsigned_leaves_as_gathering, "'{found}' was read as one gathering without a signature: write π and the count")
 /// ±A3².
 BIFOLIUM_PROBLEM(270, cancelled_by_several, "'{found}' was read as the number of leaves in the place of the one that was cut out: {limit}")
+/// (A)-K⁸, A-(K)⁸.
+BIFOLIUM_PROBLEM(271, parentheses_at_one_end, "'{found}' has parentheses at one end of the run: that signature was read as inferred, which is written [A]")
 
 // 300-399: references, pagination, extents, the check of a copy
 /// A reference to a leaf or page is expected.

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: MIT
+// A run of gatherings inserted at one place, A⁸(A1+a-b⁴): the notation is that of a run and that of an insertion (A1+a⁴),
+// both of Bowers as the manuals of DCRM(B) and STCV give them. The numbers of leaves are counted by hand.
+#include <bifolium/collation.hpp>
+#include <bifolium/explain.hpp>
+
+#include "check.hpp"
+#include "collation/formula_laws.hpp"
+
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+
+struct InsertedRun {
+  char const* text;
+  std::int64_t leaves, gatherings;
+  char const* written;
+};
+struct RunRefused {
+  char const* text;
+  Problem problem;
+  std::int64_t limit;
+};
+
+} // namespace
+
+TEST_CASE("a run of gatherings is inserted at one place") {
+  for (auto const& one :
+       std::initializer_list<InsertedRun>{{"A⁸(A1+a-b⁴)", 16, 3, "A⁸(A1+a-b⁴)"},
+                                          {"A8(A1+a-b4)", 16, 3, "A⁸(A1+a-b⁴)"},
+                                          {"A⁸(A1+a⁴–b⁴)", 16, 3, "A⁸(A1+a-b⁴)"},
+                                          {"A⁸(A1+a⁴, b⁴)", 16, 3, "A⁸(A1+a-b⁴)"},
+                                          {"A⁸(A1+[a-b]⁴)", 16, 3, "A⁸(A1+[a-b]⁴)"},
+                                          {"A⁸(A1+[a-b⁴])", 16, 3, "A⁸(A1+[a-b]⁴)"},
+                                          {"A⁸(A1+[a]-b⁴)", 16, 3, "A⁸(A1+[a]⁴, A1+b⁴)"},
+                                          {"A⁸(A1+[a]⁴)", 12, 2, "A⁸(A1+[a]⁴)"},
+                                          {"A⁸(A1+(a)-(b)⁴)", 16, 3, "A⁸(A1+(a)-(b)⁴)"},
+                                          {"A⁸(A1+[par.]-3[par.]⁴)", 20, 4, "A⁸(A1+[par.]-3[par.]⁴)"},
+                                          {"A⁸(A1+*-3*⁴)", 20, 4, "A⁸(A1+*-3*⁴)"},
+                                          {"A⁸(A1+π-2π²)", 12, 3, "A⁸(A1+π-2π²)"},
+                                          {"A⁸(A1+y-2b⁴)", 24, 5, "A⁸(A1+y-2b⁴)"},
+                                          {"A⁸(A1+²a-b⁴)", 16, 3, "A⁸(A1+²a-²b⁴)"},
+                                          {"A⁸(A1+α-γ⁴)", 20, 4, "A⁸(A1+α-γ⁴)"},
+                                          {"A⁸(A1+a-d⁴/²)", 20, 5, "A⁸(A1+a-d⁴/²)"},
+                                          {"A⁸(A1+a-b⁴, c², d-e⁴, A3+χ1)", 27, 6, "A⁸(A1+a-b⁴, A1+c², A1+d-e⁴, A3+χ1)"},
+                                          {"A⁸(−A4 +a-b⁴)", 15, 3, "A⁸(−A4, A4+a-b⁴)"},
+                                          {"A⁸ b⁸(A1+a-b⁴)", 24, 4, "A⁸ b⁸(A1+a-b⁴)"},
+                                          {"A⁸ b⁸(A1+a -b4)", 16, 2, "A⁸ b⁸(A1+a, −b4)"}}) {
+    std::string const text{one.text};
+    CAPTURE(text);
+    CHECK(broken_law(text, dialects::strict) == "");
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == one.leaves);
+    CHECK(formula->gatherings() == one.gatherings);
+    CHECK(write_formula(*formula) == one.written);
+    CHECK(formula->warnings().empty());
+  }
+}
+
+TEST_CASE("each gathering of an inserted run is found by its name") {
+  auto const formula = read_formula("A⁸(A1+a-c⁴) B⁸");
+  REQUIRE(formula);
+  IdealCopy const book{*formula};
+  CHECK(book.find_inserted(*read_signature("b"))->from == 6); // A1, four leaves of a
+  CHECK(book.find_inserted(*read_signature("c"))->to == 13);
+  auto const b2 = read_reference(book, "b2r");
+  REQUIRE(b2);
+  CHECK(book.leaf_number(b2->leaf) == 7);
+  CHECK(write_reference(book, *b2) == "b2r");
+  auto const b3 = read_reference(book, "b3");
+  REQUIRE(b3);
+  CHECK(book.conjugate(b2->leaf) == b3->leaf);
+  CHECK(book.leaf_number(read_reference(book, "A2")->leaf) == 14);
+  CHECK(!read_reference(book, "c5"));
+  CHECK(explain_count(*formula).find("28") != std::string::npos);
+}
+
+TEST_CASE("an inserted run that cannot be read says why") {
+  for (auto const& one : std::initializer_list<RunRefused>{{"A⁸(A1+a-b)", Problem::no_leaf_count, 0},
+                                                           {"A⁸(A1+b-a⁴)", Problem::run_goes_backwards, 0},
+                                                           {"A⁸(A1+a-K⁴)", Problem::run_crosses_series, 0},
+                                                           {"A⁸(A1+*-†⁴)", Problem::order_not_known, 0},
+                                                           {"A⁸(A1+a-c⁸/⁴)", Problem::alternation_over_odd_run, 3},
+                                                           {"A⁸(A1+a-9z⁴)", Problem::too_many_inserted, 99},
+                                                           {"A⁸(A1+a-b⁰)", Problem::zero_leaf_count, 4096}}) {
+    std::string const text{one.text};
+    CAPTURE(text);
+    CHECK(broken_law(text, dialects::strict) == "");
+    auto const formula = read_formula(text);
+    REQUIRE(!formula);
+    CHECK(formula.error().problem == one.problem);
+    CHECK(formula.error().limit == one.limit);
+  }
+}
+
+TEST_CASE("an insertion that may not be there is doubted, and keeps its question mark") {
+  for (auto const* const text : {"A⁸(A3+χ1?)", "A⁸(A1+a-b⁴?)", "A⁸(A3+χ1.2?, −A8?)", "A⁸(A3+1?)"}) {
+    CAPTURE(std::string{text});
+    CHECK(broken_law(text, dialects::strict) == "");
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    CHECK(formula->changes()[0].doubtful());
+    REQUIRE(!formula->warnings().empty());
+    CHECK(formula->warnings()[0].problem == Problem::doubtful_change);
+    CHECK(write_formula(*formula) == text);
+  }
+  CHECK(write_formula(*read_formula("A⁸(−A8 ?)")) == "A⁸(−A8?)");
+}
+
+TEST_CASE("a run with one end in parentheses, or over marks without an order") {
+  for (auto const& one : std::initializer_list<InsertedRun>{
+           {"(A)-K⁸", 80, 10, "[A]-K⁸"}, {"A-(K)8", 80, 10, "A-[K]⁸"}, {"A⁴ (B)–K⁸", 76, 10, "A⁴ [B]-K⁸"}}) {
+    std::string const text{one.text};
+    CAPTURE(text);
+    CHECK(broken_law(text, dialects::strict) == "");
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == one.leaves);
+    CHECK(formula->gatherings() == one.gatherings);
+    CHECK(write_formula(*formula) == one.written);
+    REQUIRE(formula->warnings().size() == 1);
+    CHECK(formula->warnings()[0].problem == Problem::parentheses_at_one_end);
+  }
+  CHECK(write_formula(*read_formula("(A)-(K)⁸")) == "(A)-(K)⁸"); // both are printed so
+  for (auto const* const text : {"ã–õ⁸", "ã-ũ⁸", "*-†⁸", "[par.]-[et]⁸"}) {
+    CAPTURE(std::string{text});
+    auto const formula = read_formula(text);
+    REQUIRE(!formula);
+    CHECK(formula.error().problem == Problem::order_not_known);
+  }
+}
+
+TEST_CASE(
+    "a leaf count after a full point is not guessed") { // TEI P5, element formula, whose example has 1-5.8 6.6 7-8.8
+  for (auto dialect : {dialects::strict, dialects::bmc, dialects::stc})
+    for (auto const* const text : {"1-5.8", "1-5.8 6.6 7-8.8", "1-5.8 6.6 7-8.8 9.10, 11.2 12-14.8 15.8(-7)"}) {
+      CAPTURE(std::string{text});
+      CHECK(broken_law(text, dialect) == "");
+      auto const formula = read_formula(text, dialect);
+      CHECK((!formula || !formula->warnings().empty())); // never in silence
+      if (dialect == dialects::strict) CHECK(formula.error().problem == Problem::flat_numbers);
+    }
+}
