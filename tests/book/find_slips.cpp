@@ -56,7 +56,6 @@ template <std::size_t N>
 void measure_all(std::vector<Texts> const& rows, char const* const (&kinds)[N], Slips& slips, Tally& tally) {
   for (auto const* kind : kinds) measure(rows, kind, slips, tally);
 }
-int percent(int part, int of) { return of == 0 ? 0 : 100 * part / of; }
 
 void check(std::string const& name, Tally const& tally, int first, int in_three) {
   MESSAGE(name << ": " << tally.cases << " slips, the truth first in " << percent(tally.first, tally.cases)
@@ -98,6 +97,69 @@ TEST_CASE("one slip is found again") {
   check("formula, pagination and leaves", with_three, 88, 93);
   check("the same, several runs of pages", with_several, 78, 90);
   check("formula and leaves, before 1501", with_leaves, 83, 95);
+}
+
+TEST_CASE("two slips are found again, in one field or in two") {
+  struct Set {
+    std::string name;
+    bool pages;
+    int in_three;
+  };
+  Slips slips{20260603};
+  for (auto const& set :
+       {Set{"formula, pagination and leaves", true, 75}, {"formula and leaves, before 1501", false, 60}}) {
+    std::vector<Texts> rows;
+    for (auto const& row : set.pages ? sound_with_pages() : sound_with_leaves())
+      if (auto const texts = written_out(row, true)) rows.push_back(*texts);
+    std::vector<std::string> kinds(std::begin(formula_kinds), std::end(formula_kinds));
+    kinds.insert(kinds.end(), std::begin(leaf_kinds), std::end(leaf_kinds));
+    if (set.pages) kinds.insert(kinds.end(), std::begin(page_kinds), std::end(page_kinds));
+    Tally tally;
+    for (int round = 0; round < 4000 && tally.cases < 300; ++round) {
+      auto const &one = slips.any_of(kinds), &other = slips.any_of(kinds);
+      auto const& sound = slips.any_of(rows);
+      auto slipped = sound;
+      if (one == other || !slips.put(one, slipped) || !slips.put(other, slipped)) continue;
+      auto const truth = counts_of(sound), seen = counts_of(slipped);
+      if (!truth || !seen || *truth == *seen) continue;
+      auto const audit = examined(slipped);
+      if (audit.agrees() && audit.repairs.empty()) continue; // nobody could see it
+      auto const place = place_of_truth(audit, slipped, *truth);
+      ++tally.cases;
+      tally.first += place && *place == 0 ? 1 : 0;
+      tally.in_three += place && *place < 3 ? 1 : 0;
+      tally.noticed += !audit.findings.empty() ? 1 : 0;
+    }
+    MESSAGE(set.name << ": " << tally.cases << " pairs of slips, the truth first in "
+                     << percent(tally.first, tally.cases) << " %, among three in "
+                     << percent(tally.in_three, tally.cases) << " %, noticed " << percent(tally.noticed, tally.cases)
+                     << " %");
+    CHECK(tally.cases >= 200);
+    CHECK(percent(tally.in_three, tally.cases) >= set.in_three);
+    CHECK(percent(tally.noticed, tally.cases) >= 97);
+  }
+}
+
+TEST_CASE("two slips of one run, and both ends of a formula lost") { // constructed
+  auto const texts_after = [](Texts const& texts) {
+    std::vector<std::string> all;
+    for (auto const& repair : examined(texts).repairs) all.push_back(repair.formula.value_or(texts.formula));
+    return all;
+  };
+  auto const among_three = [&](Texts const& texts, std::string const& truth) {
+    auto const all = texts_after(texts);
+    for (std::size_t i = 0; i < all.size() && i < 3; ++i)
+      if (all[i] == truth) return true;
+    return false;
+  };
+  // a leaf count and a letter of one run do not add up: 6 gatherings of 4 are 5 of 8 in truth
+  CHECK(among_three({"a-f⁴", "", "40"}, "a-e⁸"));
+  CHECK(among_three({"a-f^4", "", "40"}, "a-e^8"));
+  CHECK(among_three({"A-E4, F2", "", "42"}, "A-E8, F2"));
+  // only the main sequence is given
+  CHECK(among_three({"B-K⁴", "[4], 76 p.", "40"}, "A² B-K⁴ L²"));
+  // the preliminary pages say which of the two numbers is wrong: [2] are the leaves of A
+  CHECK(examined({"A² B-U⁸", "[2], 142 leaves", "154"}).repairs[0].pagination == "[2], 152 leaves");
 }
 
 TEST_CASE("every repair is an edit of the text, and reads back to what it says") {

@@ -35,6 +35,7 @@ TEST_CASE("the weights are what is counted over the descriptions kept here") {
   CHECK(weights.unnumbered == audit_weights.unnumbered);
   for (std::size_t i = 0; i < 3; ++i)
     CHECK(weights.numbers_begin[i] == doctest::Approx(audit_weights.numbers_begin[i]).epsilon(.001));
+  CHECK(weights.without_a == doctest::Approx(audit_weights.without_a).epsilon(.001));
   CHECK(weights.odd_total == doctest::Approx(audit_weights.odd_total).epsilon(.01));
   CHECK(weights.preliminaries_in_both == doctest::Approx(audit_weights.preliminaries_in_both).epsilon(.001));
   CHECK(weights.preliminaries_in_pages == doctest::Approx(audit_weights.preliminaries_in_pages).epsilon(.001));

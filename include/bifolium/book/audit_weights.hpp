@@ -41,12 +41,15 @@ struct AuditWeights {
   std::array<std::int32_t, 26> unnumbered{};
   /// frequencies of page 1 at the beginning of the text, of a gathering, or inside a gathering
   std::array<double, 3> numbers_begin{};
+  double without_a{};         ///< frequency of formulas whose letters begin with B
   double blank_not_counted{}; ///< probability that a blank leaf is neither counted nor mentioned
   double odd_total{};         ///< frequency of an unnumbered recto as the last page
   /// frequency of pages before page 1 if there are gatherings before the text
   double preliminaries_in_both{};
   double preliminaries_in_pages{}; ///< frequency of pages before page 1 if there are none
-  double none_of_these{};          ///< probability of a mistake that no kind of slip explains
+  /// probability that the last gathering is left out too if the first one is
+  double ends_together{};
+  double none_of_these{}; ///< probability of a mistake that no kind of slip explains
 };
 
 namespace detail {
@@ -164,10 +167,12 @@ inline constexpr AuditWeights audit_weights{
     .field_wrong = .05,
     .unnumbered = {{0, 11, 8, 2, 6, 0, 4, 1, 7, 0, 1, 1, 4, 0, 1, 0, 2, 0, 0, 0, 0, 0, 0, 0, 1, 3}},
     .numbers_begin = {.5714, .1714, .2571},
+    .without_a = .001663,
     .blank_not_counted = .02,
     .odd_total = .0210,
     .preliminaries_in_both = .9318,
     .preliminaries_in_pages = .4821,
+    .ends_together = .5,
     .none_of_these = 1e-5,
 };
 

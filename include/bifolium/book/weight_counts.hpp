@@ -18,6 +18,7 @@ class WeightCounts {
   std::array<std::int32_t, 26> unnumbered_{};
   std::array<std::int32_t, 3> begin_{};               // by detail::NumbersBegin
   std::array<std::int32_t, 2> both_{}, only_pages_{}; // pages before page 1: no, yes
+  std::array<std::int32_t, 2> without_a_{};           // the letters begin with A or another letter, with B
   std::array<std::int32_t, 2> last_{};                // the last page without a number is a verso, a recto
   std::int32_t books_{};
 
@@ -61,6 +62,7 @@ public:
     });
     if (by_pages && !sound.pagination->value.by_leaf())
       count(detail::PagePlaces{sound.pagination->text, sound.pagination->value}.shape(), shape);
+    ++without_a_[detail::begins_with_b(shape) ? 1 : 0];
     ++books_;
     return true;
   }
@@ -74,6 +76,7 @@ public:
     all.unnumbered = unnumbered_;
     double const begins = begin_[0] + begin_[1] + begin_[2] + 3;
     for (std::size_t i = 0; i < 3; ++i) all.numbers_begin[i] = (begin_[i] + 1) / begins;
+    all.without_a = share(without_a_);
     all.odd_total = share(last_);
     all.preliminaries_in_both = share(both_);
     all.preliminaries_in_pages = share(only_pages_);

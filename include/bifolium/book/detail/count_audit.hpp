@@ -13,6 +13,7 @@ class CountAudit {
   static constexpr std::size_t most_runs = 64, most_page_runs = 32; // the time of a search grows with the square of it
   static constexpr std::size_t most_repairs = 10;
   static constexpr double least_share = .0005; // for the proposals after the first three
+  static constexpr double least_of_all = 1e-5; // below it an unknown mistake explains everything better
   Description const& book_;
   AuditWeights const& weights_;
   Audit& audit_;
@@ -88,7 +89,8 @@ class CountAudit {
     RepairWriter const writer{facts_, formula_places_, page_places_, input_};
     for (auto const& one : found) {
       auto const share = real::exp(one.score - best) / total;
-      if (audit_.repairs.size() == most_repairs || (audit_.repairs.size() >= 3 && share < least_share)) break;
+      if (audit_.repairs.size() == most_repairs || share < (audit_.repairs.size() < 3 ? least_of_all : least_share))
+        break;
       auto repair = writer.repair(search, one);
       if (!repair) continue;
       repair->share = share;

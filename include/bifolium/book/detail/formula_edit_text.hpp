@@ -70,12 +70,13 @@ class FormulaEditText {
     }
     return to;
   }
-  [[nodiscard]] std::optional<TextEdit> of_counts(std::size_t r, Cycle const& leaves) const {
+  [[nodiscard]] std::optional<TextEdit> of_counts(std::size_t r, Cycle const& leaves, bool with_marks = true) const {
     auto const place = count_place(r);
     if (place.to == 0 || place.from <= places_.runs()[r].from) return std::nullopt;
     // on the line, the digits of counts and of numbered gatherings would run together
     bool const raise = places_.omitted(r) && style_ == Style::flat && formula_.runs()[r].last.mark() == Mark::number;
-    auto const run = places_.runs()[r]; // the whole run, so that a person sees the meaning
+    // the whole run, so that a person sees the meaning, unless another edit changes its marks
+    auto const run = with_marks ? places_.runs()[r] : place;
     auto const put = std::string{text_.substr(run.from, place.from - run.from)} +
                      (raise ? std::string{raised(leaves.term(0)).view()} : counts(leaves)) +
                      std::string{text_.substr(place.to, run.to - place.to)};
@@ -89,9 +90,7 @@ class FormulaEditText {
   }
   [[nodiscard]] Signature new_mark(FormulaEdit const& edit) const {
     auto const& runs = formula_.runs();
-    if (edit.what == FormulaEdit::What::prepend && shape_.runs[0].order == MarkOrder::letters &&
-        shape_.runs[0].first == 2)
-      return mark(runs[0].first, 1);
+    if (edit.what == FormulaEdit::What::prepend && begins_with_b(shape_)) return mark(runs[0].first, 1);
     bool any_pi = false, any_chi = false;
     for (auto const& run : runs) {
       any_pi = any_pi || run.first.mark() == Mark::pi;
@@ -162,8 +161,8 @@ public:
   }
 
   /// Returns the edit of the text. `try_number` counts attempts from 0 if a leaf must be named that no other change
-  /// names.
-  [[nodiscard]] std::optional<TextEdit> of(FormulaEdit const& edit, int try_number = 0) const {
+  /// names. `beside`: another edit changes the marks of the same run.
+  [[nodiscard]] std::optional<TextEdit> of(FormulaEdit const& edit, int try_number = 0, bool beside = false) const {
     using What = FormulaEdit::What;
     auto const r = static_cast<std::size_t>(edit.run);
     auto const after = edit.what == What::drop_change || edit.what == What::change || edit.what == What::alphabet
@@ -173,7 +172,7 @@ public:
     switch (edit.what) {
     case What::leaves:
     case What::supply:
-      return of_counts(r, after->runs[r].leaves);
+      return of_counts(r, after->runs[r].leaves, !beside);
     case What::last:
     case What::first:
       return of_marks(r, after->runs[r]);

@@ -54,6 +54,11 @@ struct FormulaShape {
   }
 };
 
+/// Returns true if the letters begin with B: its A is missing, or is not signed and not in the formula.
+inline bool begins_with_b(FormulaShape const& shape) {
+  return shape.runs.front().order == MarkOrder::letters && shape.runs.front().first == 2;
+}
+
 /// Returns the number of leaves that a change adds; it is negative if the change removes leaves.
 inline std::int32_t leaves_added(Formula const& formula, Change const& change) {
   if (auto const* insertion = change.insertion()) return insertion->leaves;

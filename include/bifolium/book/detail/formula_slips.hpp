@@ -107,7 +107,7 @@ inline std::optional<FormulaShape> applied(FormulaShape const& before, FormulaEd
     run.series = -1;
     run.order = MarkOrder::none;
     run.leaves = Cycle{edit.a};
-    if (edit.what == What::prepend && shape.runs[0].order == MarkOrder::letters && shape.runs[0].first == 2)
+    if (edit.what == What::prepend && begins_with_b(shape))
       run.series = shape.runs[0].series, run.order = MarkOrder::letters; // an A before the B
     shape.runs.insert(place(edit.what == What::prepend ? 0 : 1), run);
     break;
@@ -207,10 +207,12 @@ class FormulaSlips {
       if (last.gatherings() == 1 && shape_.gatherings() > 1)
         add(SlipKind::last_missing, What::remove, shape_.runs.size() - 1, 0, 0, .1);
     }
-    bool const begins_with_b = first.order == MarkOrder::letters && first.first == 2;
+    bool const without_a = begins_with_b(shape_);
     for (int leaves : {1, 2, 3, 4, 6, 8, 10, 12}) {
-      add(SlipKind::first_missing, What::prepend, 0, leaves, 0, begins_with_b ? .9 : .25);
-      if (!begins_with_b) add(SlipKind::first_missing, What::second, 0, leaves, 0, .08);
+      // an A of the same leaves as B would be written together with it: its loss is a wrong first letter
+      bool const of_one_run = without_a && first.plain() && first.leaves.term(0) == leaves;
+      add(SlipKind::first_missing, What::prepend, 0, leaves, 0, of_one_run ? .05 : without_a ? .9 : .25);
+      if (!without_a) add(SlipKind::first_missing, What::second, 0, leaves, 0, .08);
     }
     if (shape_.runs.size() > 1 && first.gatherings() == 1) add(SlipKind::gathering_twice, What::remove, 0, 0, 0, .05);
   }

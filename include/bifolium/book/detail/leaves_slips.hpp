@@ -27,16 +27,23 @@ class LeavesSlips {
   }
   /// Adds two slips in the stated number: pages, plates or blank leaves, and a digit.
   void two_slips(std::int64_t leaves) {
+    auto const share_of = [&](SlipKind kind) {
+      return weights_.in_leaves[static_cast<std::size_t>(kind)] * weights_.field_wrong;
+    };
     auto const add = [&](SlipKind kind, std::int64_t between, double share) {
-      if (auto const slip = figure_slip(stated_, between)) {
-        auto const kinds = weights_.in_leaves[static_cast<std::size_t>(kind)] * weights_.field_wrong;
-        auto const others = weights_.in_leaves[static_cast<std::size_t>(slip->kind)] * weights_.field_wrong;
-        found_.push_back({leaves, kind, 2, slip->weight + real::log(share * kinds * others)});
-      }
+      if (auto const slip = figure_slip(stated_, between))
+        found_.push_back({leaves, kind, 2, slip->weight + real::log(share * share_of(kind) * share_of(slip->kind))});
+    };
+    auto const two_causes = [&](SlipKind one, double of_one, SlipKind other, double of_other) {
+      found_.push_back({leaves, one, 2, real::log(of_one * share_of(one) * of_other * share_of(other))});
     };
     add(SlipKind::pages_for_leaves, 2 * leaves, .9);
     if (plates_ > 0) add(SlipKind::plates_counted, leaves + plates_, .9);
     add(SlipKind::blank_not_counted, leaves - 1, .6);
+    if (leaves > 1 && stated_ == 2 * (leaves - 1))
+      two_causes(SlipKind::pages_for_leaves, .9, SlipKind::blank_not_counted, .6);
+    if (plates_ > 0 && stated_ == 2 * leaves + plates_)
+      two_causes(SlipKind::pages_for_leaves, .9, SlipKind::plates_counted, .9);
     if (found_.empty() || found_.back().leaves != leaves) two_figures(leaves);
   }
   /// Adds two slips of digits. The number between them is searched among those one slip away.

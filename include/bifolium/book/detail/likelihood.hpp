@@ -20,6 +20,7 @@ class Likelihood {
   double table_[4][books][sizes]{};
   double unnumbered_[26]{};
   double begin_[3]{};
+  double without_a_{};
   int blanks_noted_;
 
   /// General frequencies of gatherings, for cases with few counted books. Estimated.
@@ -49,6 +50,7 @@ public:
       unnumbered_[i] = real::log((length + .2) / (total + 20));
     }
     for (std::size_t i = 0; i < 3; ++i) begin_[i] = real::log(weights.numbers_begin[i]);
+    without_a_ = real::log(weights.without_a);
   }
 
   /// Returns the probability of the formula by itself.
@@ -62,7 +64,7 @@ public:
       sum +=
           weight * static_cast<double>(times < 3 ? times : 3); // an unusual fact in one gathering often holds for a run
     });
-    if (shape.runs.front().order == MarkOrder::letters && shape.runs.front().first == 2) sum -= 2.5; // begins with B
+    if (begins_with_b(shape)) sum += without_a_;
     for (std::size_t r = 0; r + 1 < shape.runs.size(); ++r) {
       auto const &run = shape.runs[r], &next = shape.runs[r + 1];
       if (run.series != next.series || run.order != MarkOrder::letters) continue;
@@ -121,7 +123,6 @@ private:
   /// Returns the probability of the place where the numbers begin. If they begin with the text, the formula gives the
   /// number of pages before them.
   [[nodiscard]] double beginning(FormulaShape const& formula, PageShape const& pages) const {
-    if (pages.by_leaf) return 0;
     std::int64_t before = 0;
     std::size_t k = 0, unnumbered_runs = 0, the_run = 0;
     for (; k < pages.runs.size() && pages.runs[k].kind != PageRunShape::Kind::arabic; ++k) {
@@ -129,7 +130,7 @@ private:
       if (pages.runs[k].kind == PageRunShape::Kind::unnumbered) ++unnumbered_runs, the_run = k;
     }
     if (k == 0 || k == pages.runs.size()) return 0;
-    auto const begin = numbers_begin(formula, before);
+    auto const begin = numbers_begin(formula, pages.by_leaf ? 2 * before : before);
     auto const weight = begin_[static_cast<std::size_t>(begin)];
     return begin == NumbersBegin::with_the_text && unnumbered_runs > 0 ? weight - unnumbered(pages.runs[the_run].last)
                                                                        : weight;

@@ -37,6 +37,7 @@ struct PageVariant {
   PageEdit edits[2]{};
   int count{};
   double score{};
+  double with_formula{}; ///< the part of the score that the formula adds, while variants are compared
 };
 /// A number of leaves after an edit, or without one.
 struct LeavesVariant {

@@ -27,6 +27,8 @@ struct SearchVariants {
 };
 
 class ProposalGroups {
+  /// A proposal with an additional edit is kept if it is not this much less likely (as a logarithm) than without it.
+  static constexpr double clearly_less = 3;
   SearchVariants const& variants_;
   std::vector<Proposal>& found_;
 
@@ -114,7 +116,8 @@ public:
     std::vector<Proposal> kept;
     for (auto const& one : found_) {
       bool needless = false;
-      for (auto const& other : found_) needless = needless || (other.edits > 0 && is_part(other, one));
+      for (auto const& other : found_)
+        needless = needless || (other.edits > 0 && one.score < other.score - clearly_less && is_part(other, one));
       if (!needless) kept.push_back(one);
     }
     found_ = static_cast<std::vector<Proposal>&&>(kept);

@@ -41,7 +41,7 @@ class RepairWriter {
           for (auto const& one : writer.of_all_counts(edit)) edits.push_back(one), kinds.push_back(edit.kind);
           continue;
         }
-        auto const one = writer.of(edit, number);
+        auto const one = writer.of(edit, number, variant.count == 2 && variant.edits[0].run == variant.edits[1].run);
         if (!one) return false;
         edits.push_back(*one), kinds.push_back(edit.kind);
       }

@@ -65,10 +65,46 @@ class Search {
           if (formulas_[k].count != 1 || formulas_[k].reading != 0 ||
               formulas_[k].edits[0].what == FormulaEdit::What::alphabet)
             continue;
-          if (formulas_[i].leaves + formulas_[k].leaves != target + base) continue;
+          bool const of_one_run = are_count_and_letter(formulas_[i].edits[0], formulas_[k].edits[0]);
+          if (!of_one_run && formulas_[i].leaves + formulas_[k].leaves != target + base) continue;
           pair(formulas_[i].edits[0], formulas_[k].edits[0], target, pairs);
         }
       }
+    for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
+  }
+  /// Returns true for a leaf count and a letter of one run: what the two change does not add up.
+  static bool are_count_and_letter(FormulaEdit const& a, FormulaEdit const& b) {
+    using What = FormulaEdit::What;
+    auto const counts = [](FormulaEdit const& one) { return one.what == What::leaves || one.what == What::supply; };
+    auto const letters = [](FormulaEdit const& one) {
+      return one.what == What::last || one.what == What::first || one.what == What::shift;
+    };
+    return a.run == b.run && ((counts(a) && letters(b)) || (counts(b) && letters(a)));
+  }
+  /// Returns the logarithm of the probability that both slips were made.
+  [[nodiscard]] double both(FormulaEdit const& first, FormulaEdit const& second) const {
+    auto const are = [&](SlipKind a, SlipKind b) { return first.kind == a && second.kind == b; };
+    bool const ends = begins_with_b(formulas_[0].shape) && (are(SlipKind::first_missing, SlipKind::last_missing) ||
+                                                            are(SlipKind::last_missing, SlipKind::first_missing));
+    auto const last = weights_.in_formula[static_cast<std::size_t>(SlipKind::last_missing)] * weights_.field_wrong;
+    return first.weight + second.weight + (ends ? real::log(weights_.ends_together / last) : 0);
+  }
+  /// Finds pairs of a gathering before the first run and one after the last, which are often lost together.
+  void pairs_of_ends(std::vector<std::int64_t> const& wanted) {
+    using What = FormulaEdit::What;
+    auto const singles = formulas_.size();
+    auto const base = formulas_[0].leaves;
+    std::vector<FormulaVariant> pairs;
+    for (std::size_t i = 0; i < singles; ++i) {
+      if (formulas_[i].count != 1 || formulas_[i].reading != 0 || formulas_[i].edits[0].what != What::prepend) continue;
+      for (std::size_t k = 0; k < singles; ++k) {
+        if (formulas_[k].count != 1 || formulas_[k].reading != 0 || formulas_[k].edits[0].what != What::append)
+          continue;
+        for (auto const target : wanted)
+          if (formulas_[i].leaves + formulas_[k].leaves == target + base)
+            pair(formulas_[i].edits[0], formulas_[k].edits[0], target, pairs);
+      }
+    }
     for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
   }
   void pair(FormulaEdit first, FormulaEdit second, std::int64_t target, std::vector<FormulaVariant>& pairs) {
@@ -82,26 +118,44 @@ class Search {
     if (!once) return;
     auto twice = applied(*once, second);
     if (!twice || twice->leaves() != target) return;
-    auto const score = likelihood_.of(*twice) + first.weight + second.weight;
+    auto const score = likelihood_.of(*twice) + both(first, second);
     offer(pairs, pairs_kept, FormulaVariant{static_cast<FormulaShape&&>(*twice), 0, {first, second}, 2, score, target});
   }
 
-  /// Adds the best edited paginations for `leaves` leaves. Returns the index of the first.
-  std::size_t page_variants(std::int64_t leaves) {
+  /// Offers an edited pagination. Its place among the others is that of its probability together with a formula.
+  void offer_pages(std::vector<PageVariant>& best, PageVariant&& one, FormulaShape const* formula) const {
+    if (formula != nullptr) {
+      auto const together = likelihood_.of(*formula, one.shape);
+      if (!together) return;
+      one.with_formula = *together;
+      one.score += *together;
+    }
+    offer(best, pages_kept, static_cast<PageVariant&&>(one));
+  }
+  std::size_t keep_pages(std::vector<PageVariant>& best) {
+    auto const first = pages_.size();
+    for (auto& one : best) {
+      one.score -= one.with_formula;
+      pages_.push_back(static_cast<PageVariant&&>(one));
+    }
+    return first;
+  }
+  /// Adds the best edited paginations for `leaves` leaves, together with a formula if there is one. Returns the index of
+  /// the first.
+  std::size_t page_variants(std::int64_t leaves, FormulaShape const* formula) {
     auto const& pages = *in_.pages;
     std::vector<PageVariant> best;
     auto const missing = 2 * leaves - pages.pages();
-    if (missing >= 0 && missing <= 2 * in_.blanks_noted + 3) best.push_back({pages, {}, 0, likelihood_.of(pages)});
+    if (missing >= 0 && missing <= 2 * in_.blanks_noted + 3)
+      offer_pages(best, PageVariant{pages, {}, 0, likelihood_.of(pages), 0}, formula);
     page_edits_.clear();
     PageSlips{pages, weights_, page_edits_}.find(leaves);
     for (auto const& edit : page_edits_) {
       auto shape = applied(pages, edit);
       auto const score = likelihood_.of(shape) + edit.weight;
-      offer(best, pages_kept, PageVariant{static_cast<PageShape&&>(shape), {edit, {}}, 1, score});
+      offer_pages(best, PageVariant{static_cast<PageShape&&>(shape), {edit, {}}, 1, score, 0}, formula);
     }
-    auto const first = pages_.size();
-    for (auto& one : best) pages_.push_back(static_cast<PageVariant&&>(one));
-    return first;
+    return keep_pages(best);
   }
   /// Finds pairs of edits of the pagination: a number that one slip made of another, and one edit of the other runs.
   std::size_t pairs_of_page_edits(std::int64_t leaves) {
@@ -121,18 +175,17 @@ class Search {
         PageSlips{once, weights_, page_edits_}.find(leaves);
         for (auto const& second : page_edits_) {
           bool const of_figures = second.what == PageEdit::What::last;
-          if ((of_figures && second.run <= first.run) || (!of_figures && second.run == first.run) ||
-              second.what == PageEdit::What::unit)
+          if ((of_figures && second.run <= first.run) ||
+              (!of_figures && second.what != PageEdit::What::unit && second.run == first.run))
             continue; // a pair of numbers occurs once, and one run is not corrected twice
           auto shape = applied(once, second);
           auto const score = likelihood_.of(shape) + first.weight + second.weight;
-          offer(best, pages_kept, PageVariant{static_cast<PageShape&&>(shape), {first, second}, 2, score});
+          offer_pages(best, PageVariant{static_cast<PageShape&&>(shape), {first, second}, 2, score, 0},
+                      &formulas_[0].shape);
         }
       });
     }
-    auto const first = pages_.size();
-    for (auto& one : best) pages_.push_back(static_cast<PageVariant&&>(one));
-    return first;
+    return keep_pages(best);
   }
   /// Adds the ways in which the stated number can mean `leaves` leaves. Returns the index of the first.
   std::size_t leaves_variants(std::int64_t leaves) {
@@ -182,7 +235,8 @@ class Search {
       offer(bucket->best, formulas_kept, Ranked{static_cast<std::int32_t>(i), formulas_[i].score});
     }
     for (auto const& bucket : buckets) {
-      auto const pages = in_.pages ? page_variants(bucket.leaves) : 0;
+      auto const& likeliest = formulas_[static_cast<std::size_t>(bucket.best.front().formula)].shape;
+      auto const pages = in_.pages ? page_variants(bucket.leaves, &likeliest) : 0;
       auto const leaves = in_.leaves ? leaves_variants(bucket.leaves) : 0;
       for (auto const& one : bucket.best) join(one.formula, pages, leaves);
     }
@@ -217,11 +271,12 @@ public:
     if (in_.formulas.empty()) {
       std::vector<std::int64_t> const wanted = numbers_wanted();
       for (auto const leaves : wanted) {
-        auto const pages = in_.pages ? page_variants(leaves) : 0;
+        auto const pages = in_.pages ? page_variants(leaves, nullptr) : 0;
         join(-1, pages, in_.leaves ? leaves_variants(leaves) : 0);
       }
     } else {
       formula_variants();
+      pairs_of_ends(numbers_wanted());
       join_from(0);
       double best = -1e9;
       for (auto const& one : found_)
