@@ -7,6 +7,7 @@
 
 #include "data.hpp"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -31,6 +32,10 @@ inline Audit examined(Texts const& texts, Omitted omitted = Omitted::eight, std:
   fields.formula = texts.formula, fields.pagination = texts.pagination, fields.leaves = texts.leaves;
   fields.plates = plates;
   return examine(read_description(fields, conventions(omitted)));
+}
+
+inline bool has(Audit const& audit, FindingId id) {
+  return std::any_of(audit.findings.begin(), audit.findings.end(), [&](auto const& one) { return one.id == id; });
 }
 
 /// What a description says, by its counts: leaves of each gathering and of all, pages of each run, the number stated.

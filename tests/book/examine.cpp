@@ -9,9 +9,6 @@ using namespace book;
 
 namespace {
 
-bool has(Audit const& audit, FindingId id) {
-  return std::any_of(audit.findings.begin(), audit.findings.end(), [&](auto const& one) { return one.id == id; });
-}
 Finding found(Audit const& audit, FindingId id) {
   for (auto const& one : audit.findings)
     if (one.id == id) return one;

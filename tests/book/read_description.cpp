@@ -20,11 +20,6 @@ Finding finding(Audit const& audit, FindingId id) {
   FAIL(identifier(id) << " is not among the findings");
   return {};
 }
-bool has(Audit const& audit, FindingId id) {
-  for (auto const& one : audit.findings)
-    if (one.id == id) return true;
-  return false;
-}
 
 } // namespace
 

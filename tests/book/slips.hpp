@@ -11,6 +11,8 @@
 
 namespace book {
 
+inline int percent(int part, int of) { return of == 0 ? 0 : 100 * part / of; }
+
 class Slips {
   std::mt19937 random_;
 

@@ -19,7 +19,7 @@ namespace {
 Dialect dialect_of(std::string const& omitted) {
   return omitted == "8" ? dialects::stc : omitted == "next" ? dialects::bmc : dialects::strict;
 }
-constexpr Notation notations[]{Notation::unicode, Notation::caret, Notation::flat, Notation::html};
+constexpr Notation short_notations[]{Notation::unicode, Notation::caret, Notation::flat, Notation::html};
 
 void check_consistent(std::string const& text, Dialect dialect) { CHECK(broken_law(text, dialect) == ""); }
 
@@ -110,7 +110,7 @@ TEST_CASE("one formula in several notations") {
   CHECK(write_formula(formula, Notation::html).find("A-K<sup>8</sup>") != std::string::npos);
   CHECK(write_formula(formula, Notation::tei).find("<formula>") != std::string::npos);
   CHECK(write_formula(formula, Notation::caret).find("A-K^8") != std::string::npos);
-  for (auto notation : notations) {
+  for (auto notation : short_notations) {
     auto const text = write_formula(formula, notation);
     CAPTURE(text);
     auto const back = read_formula(text);

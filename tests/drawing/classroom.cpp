@@ -16,11 +16,6 @@ using namespace bifolium;
 
 namespace {
 
-pugi::xml_document read(std::string const& svg) {
-  pugi::xml_document document;
-  REQUIRE(document.load_string(svg.c_str()));
-  return document;
-}
 struct PageOfPaper {
   double width{}, height{};
 };
@@ -74,7 +69,7 @@ TEST_CASE("cut and pasted, the cancel is where the wrong leaf was, and its paste
       auto const printed = cancel_to_paste(size, duplex);
       is_sound(printed.front);
       is_sound(printed.back);
-      auto const front = read(printed.front), back = read(printed.back);
+      auto const front = read_svg(printed.front), back = read_svg(printed.back);
       auto const page = page_of(front);
       auto const through = [&](DrawnBox const& box) { return seen_from_front(box, page, duplex); };
       auto const sheet = frame_of(front, "sheet"), cancel = frame_of(front, "frame");
@@ -116,7 +111,7 @@ TEST_CASE("the marks of both sides lie on each other when the printer turns the 
         auto const scheme = attested.scheme();
         auto const printed = sheet_to_fold(scheme, scheme.sheets() - 1, size, duplex);
         REQUIRE(printed);
-        auto const front = read(printed->front), back = read(printed->back);
+        auto const front = read_svg(printed->front), back = read_svg(printed->back);
         auto const page = page_of(front);
         CHECK(page_of(back).width == page.width);
         auto const short_edge = std::min(page.width, page.height), long_edge = std::max(page.width, page.height);
@@ -147,7 +142,7 @@ TEST_CASE("signatures are on the recto they belong to, and lie as its page lies"
     for (int s = 0; s < scheme.sheets(); ++s) {
       auto const printed = *sheet_to_fold(scheme, s);
       for (auto const& side : {printed.front, printed.back}) {
-        auto const document = read(side);
+        auto const document = read_svg(side);
         auto const sheet = frame_of(document, "sheet");
         auto const& lay = scheme.sheet(s);
         auto const column_of = [&](DrawnBox const& box) {
@@ -191,7 +186,7 @@ TEST_CASE("a misread book is drawn as it is read, and what is wrong is marked") 
   auto const met = pages_met(impose(folded), folded, 0, Slip::turned_about_other_line);
   auto const svg = book_svg(met, "Turned wrong");
   is_sound(svg);
-  auto const document = read(svg);
+  auto const document = read_svg(svg);
   std::vector<std::string> order;
   for (auto const& text : document.select_nodes("//text[@class='page']")) order.emplace_back(text.node().text().get());
   CHECK(order == std::vector<std::string>{"1", "4", "1", "4", "5", "8", "5", "8"});
@@ -208,7 +203,7 @@ TEST_CASE("a misread book is drawn as it is read, and what is wrong is marked") 
         auto const pages = pages_met(formes, book, 0, slip);
         auto const drawn = book_svg(pages, scheme.id(), book.first_page(0), scheme.reads());
         is_sound(drawn);
-        if (slip == Slip::none) CHECK(read(drawn).select_nodes("//g[@class='wrong']").empty());
+        if (slip == Slip::none) CHECK(read_svg(drawn).select_nodes("//g[@class='wrong']").empty());
       }
     }
   }
@@ -218,7 +213,7 @@ TEST_CASE("the two pages of an opening lie side by side, the recto on the outer 
   auto const folded = *fold(schemes::quarto.scheme());
   auto const pages = pages_met(impose(folded), folded);
   for (auto reads : {Reads::left_to_right, Reads::right_to_left}) {
-    auto const document = read(book_svg(pages, "Quarto", 1, reads));
+    auto const document = read_svg(book_svg(pages, "Quarto", 1, reads));
     auto const at = [&](int page) {
       for (auto const& text : document.select_nodes("//text[@class='page']"))
         if (text.node().text().as_int() == page) return value_of(text.node(), "x");

@@ -15,11 +15,6 @@ using namespace bifolium;
 
 namespace {
 
-pugi::xml_document read(std::string const& svg) {
-  pugi::xml_document document;
-  REQUIRE(document.load_string(svg.c_str()));
-  return document;
-}
 /// The labels of the leaves that have something in them.
 std::string leaves_with(pugi::xml_document const& document, char const* what) {
   std::string labels;
@@ -63,10 +58,10 @@ TEST_CASE("marks are drawn in the leaves in which they are found in books") {
        {Known{schemes::folio, "A1", "A2"}, Known{schemes::quarto, "A2 A3", "A1 A4"},
         Known{schemes::octavo, "A1 A4 A5 A8", "A2 A3 A6 A7"}, Known{schemes::duodecimo, "A7 A8", "A11 A12"}}) {
     CAPTURE(known.scheme.id());
-    auto const drawn = read(*sheet_svg(known.scheme.scheme(), paper, countermark_mould));
+    auto const drawn = read_svg(*sheet_svg(known.scheme.scheme(), paper, countermark_mould));
     CHECK(leaves_with(drawn, ".//g[@class='watermark']") == known.marked);
     CHECK(leaves_with(drawn, ".//g[@class='countermark']") == known.countermarked);
-    auto const turned = read(*sheet_svg(known.scheme.scheme(), paper, countermark_mould, 0, Lie::end_for_end));
+    auto const turned = read_svg(*sheet_svg(known.scheme.scheme(), paper, countermark_mould, 0, Lie::end_for_end));
     CHECK(leaves_with(turned, ".//g[@class='watermark']") == known.countermarked);
   }
 }
@@ -78,7 +73,7 @@ TEST_CASE("the chain lines of the leaves are those of the sheet, and leaves and 
     for (bool mirror : {false, true}) {
       CAPTURE(attested.id());
       auto const scheme = mirror ? mirrored(attested.scheme()) : attested.scheme();
-      auto const drawn = read(*sheet_svg(scheme, paper));
+      auto const drawn = read_svg(*sheet_svg(scheme, paper));
       auto const scale = scale_of(drawn);
       auto const chains = drawn.select_nodes("//g[@class='paper']/line[@class='chain']");
       CHECK(chains.size() == 18); // 458 mm at 25 mm: nine on either side of the middle
@@ -106,7 +101,7 @@ TEST_CASE("paper cut before printing keeps its deckle where it was not cut, and 
   // A folio on half-sheets of larger paper has level chain lines (Bühler, Studies in Bibliography 23).
   auto const half = *sheet_svg(half_paper, Sheet<millimetres>{445_mm, 615_mm}, countermark_mould);
   is_sound(half);
-  auto const drawn = read(half);
+  auto const drawn = read_svg(half);
   CHECK(drawn.select_nodes("//g[@class='paper']/line[@class='chain']").size() == 24);
   for (auto const& leaf : drawn.select_nodes("//g[@class='leaf']")) {
     CHECK(leaf.node().select_nodes("line[@class='chain']").size() == 12);
@@ -120,8 +115,8 @@ TEST_CASE("paper cut before printing keeps its deckle where it was not cut, and 
 
   auto const quarter = *sheet_svg(quarter_paper, Sheet<millimetres>{445_mm, 615_mm});
   is_sound(quarter);
-  CHECK(read(quarter).select_nodes("//g[@class='paper']/line[@class='cut']").size() == 2);
-  CHECK(read(quarter).select_nodes("//g[@class='leaf']//path[@class='deckle']").size() == 3);
+  CHECK(read_svg(quarter).select_nodes("//g[@class='paper']/line[@class='cut']").size() == 2);
+  CHECK(read_svg(quarter).select_nodes("//g[@class='leaf']//path[@class='deckle']").size() == 3);
 }
 
 TEST_CASE("a named sheet is drawn by its name") {

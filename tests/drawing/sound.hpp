@@ -15,6 +15,13 @@
 #include <string>
 #include <vector>
 
+/// A drawing as XML.
+inline pugi::xml_document read_svg(std::string const& svg) {
+  pugi::xml_document document;
+  REQUIRE(document.load_string(svg.c_str()));
+  return document;
+}
+
 struct DrawnBox {
   double left{}, top{}, right{}, bottom{};
   std::string what{}, kind{};

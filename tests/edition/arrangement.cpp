@@ -2,6 +2,7 @@
 #include <bifolium/edition.hpp>
 
 #include "check.hpp"
+#include "edition/make_up_of.hpp"
 
 #include <algorithm>
 #include <array>
@@ -12,8 +13,6 @@
 using namespace bifolium;
 
 namespace {
-
-SheetMakeUp of(char const* id) { return make_up(*fold(Attested::find(id)->scheme())); }
 
 /// The fewest formes by trying everything, one working after another: parts of one matter, and shared workings as often
 /// and as unequal as the rule allows. What was tried once is remembered.

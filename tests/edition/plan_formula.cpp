@@ -7,6 +7,7 @@
 #include <bifolium/edition/plan_formula.hpp>
 
 #include "check.hpp"
+#include "edition/make_up_of.hpp"
 
 #include <string>
 
@@ -14,7 +15,6 @@ using namespace bifolium;
 
 namespace {
 
-SheetMakeUp of(char const* id) { return make_up(*fold(Attested::find(id)->scheme())); }
 std::string written(char const* id, Pages const& pages, Arranging how = {}) {
   auto const by = of(id);
   return *formula_of(*arrange(by, pages, how), by);

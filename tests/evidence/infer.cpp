@@ -3,6 +3,7 @@
 #include <bifolium/explain.hpp>
 
 #include "check.hpp"
+#include "evidence/inference_of.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -19,7 +20,6 @@ double probability(Inference const& inference, Format format) {
     if (candidate.format == format) return candidate.probability;
   return 0;
 }
-Inference of(LeafEvidence const& seen) { return infer_format(*observe(seen)); }
 std::string like(FormatCandidate const& candidate, int year) {
   auto const* const sheet = named_like(candidate.sheet, year, Region::anywhere);
   return sheet != nullptr ? sheet->name : "";

@@ -11,7 +11,7 @@
 using namespace bifolium;
 
 namespace {
-constexpr PeriodBounds of(PeriodSigns const& signs) { return *period_bounds(signs); }
+constexpr PeriodBounds bounds_of(PeriodSigns const& signs) { return *period_bounds(signs); }
 constexpr bool says(PeriodBounds const& bounds, BoundKind kind, int year) {
   for (auto const& bound : bounds)
     if (bound.kind == kind && bound.year == year) return true;
@@ -21,62 +21,63 @@ constexpr bool says(PeriodBounds const& bounds, BoundKind kind, int year) {
 
 TEST_CASE("wove paper binds from below, laid paper not at all") {
   // McMullin, Studies in Bibliography 56: in print from 1757; Hazen, same 5: laid displaced in books by 1805
-  STATIC_CHECK(of({.material = Material::wove}).earliest() == 1757);
-  STATIC_CHECK(!of({.material = Material::laid}).earliest());
-  STATIC_CHECK(says(of({.material = Material::laid}), BoundKind::usual_until, 1805));
-  STATIC_CHECK(of({.material = Material::vellum}).empty());
+  STATIC_CHECK(bounds_of({.material = Material::wove}).earliest() == 1757);
+  STATIC_CHECK(!bounds_of({.material = Material::laid}).earliest());
+  STATIC_CHECK(says(bounds_of({.material = Material::laid}), BoundKind::usual_until, 1805));
+  STATIC_CHECK(bounds_of({.material = Material::vellum}).empty());
 }
 
 TEST_CASE("a book is not older than the date in its watermark") {
   // a sale description: Frankenstein (1818) on paper dated 1816
-  STATIC_CHECK(of({.material = Material::wove, .watermark = true, .year_in_watermark = 1816}).earliest() == 1816);
+  STATIC_CHECK(bounds_of({.material = Material::wove, .watermark = true, .year_in_watermark = 1816}).earliest() ==
+               1816);
 }
 
 TEST_CASE("the British act dates British paper alone") {
   // Paper Duties Act, 34 Geo. III c. 20 (1794): dates in British marks; French moulds bore 1742 (from memory)
-  STATIC_CHECK(
-      says(of({.year_in_watermark = 1742}), BoundKind::usual_from, 1794)); // which says "if the paper is British"
-  STATIC_CHECK(!says(of({.place = Region::france, .year_in_watermark = 1742}), BoundKind::usual_from, 1794));
-  STATIC_CHECK(of({.place = Region::france, .year_in_watermark = 1742}).earliest() == 1742);
+  STATIC_CHECK(says(bounds_of({.year_in_watermark = 1742}), BoundKind::usual_from,
+                    1794)); // which says "if the paper is British"
+  STATIC_CHECK(!says(bounds_of({.place = Region::france, .year_in_watermark = 1742}), BoundKind::usual_from, 1794));
+  STATIC_CHECK(bounds_of({.place = Region::france, .year_in_watermark = 1742}).earliest() == 1742);
 }
 
 TEST_CASE("dates from memory can be left out, and say that they are") {
-  STATIC_CHECK(of({.machine_made = true}).earliest() == 1799);
-  STATIC_CHECK(!of({.machine_made = true}).earliest(false));
-  STATIC_CHECK(of({.material = Material::wove, .machine_made = true}).earliest(false) == 1757);
+  STATIC_CHECK(bounds_of({.machine_made = true}).earliest() == 1799);
+  STATIC_CHECK(!bounds_of({.machine_made = true}).earliest(false));
+  STATIC_CHECK(bounds_of({.material = Material::wove, .machine_made = true}).earliest(false) == 1757);
 }
 
 TEST_CASE("the spacing of chain lines is usual of a time at its ends, and bounds nothing in the middle") {
   // Briquet: 50-60 mm in the early fourteenth century, 28-40 in the fifteenth, up to 24 chains a sheet about 1500;
   // McKerrow, through Studies in Bibliography 37: 3/4 to 1 inch in books of the English hand press
-  STATIC_CHECK(says(of({.chain_spacing = 55_mm}), BoundKind::usual_until, 1350));
-  STATIC_CHECK(says(of({.chain_spacing = 34_mm}), BoundKind::usual_until, 1500));
-  STATIC_CHECK(says(of({.chain_spacing = 17_mm}), BoundKind::usual_from, 1480));
-  STATIC_CHECK(of({.chain_spacing = 0.75_in}).empty());
-  STATIC_CHECK(of({.chain_spacing = 1_in}).empty());
-  STATIC_CHECK(of({.chain_spacing = 30_mm}).empty());
+  STATIC_CHECK(says(bounds_of({.chain_spacing = 55_mm}), BoundKind::usual_until, 1350));
+  STATIC_CHECK(says(bounds_of({.chain_spacing = 34_mm}), BoundKind::usual_until, 1500));
+  STATIC_CHECK(says(bounds_of({.chain_spacing = 17_mm}), BoundKind::usual_from, 1480));
+  STATIC_CHECK(bounds_of({.chain_spacing = 0.75_in}).empty());
+  STATIC_CHECK(bounds_of({.chain_spacing = 1_in}).empty());
+  STATIC_CHECK(bounds_of({.chain_spacing = 30_mm}).empty());
   // English laid paper of 1794 with 1 1/16 in. between the lines (vintagepaper.co) must not be called early
-  STATIC_CHECK(of({.chain_spacing = 1.0625_in}).empty());
-  for (int mm = 5; mm < 90; ++mm) CHECK_FALSE(of({.chain_spacing = millimetres{mm}}).earliest());
+  STATIC_CHECK(bounds_of({.chain_spacing = 1.0625_in}).empty());
+  for (int mm = 5; mm < 90; ++mm) CHECK_FALSE(bounds_of({.chain_spacing = millimetres{mm}}).earliest());
 }
 
 TEST_CASE("lines of the page and the size of type describe and do not date") {
-  STATIC_CHECK(of({.lines_of_page = 42, .twenty_lines = 140_mm}).empty());
-  STATIC_CHECK(of({}).empty());
+  STATIC_CHECK(bounds_of({.lines_of_page = 42, .twenty_lines = 140_mm}).empty());
+  STATIC_CHECK(bounds_of({}).empty());
 }
 
 TEST_CASE("all signs at once are held") {
   // constructed
-  STATIC_CHECK(of({.material = Material::wove,
-                   .watermark = true,
-                   .year_in_watermark = 1850,
-                   .printed_signatures = true,
-                   .machine_made = true,
-                   .turned_chain_lines = true,
-                   .tranchefile = true,
-                   .chain_spacing = 55_mm,
-                   .cloth_cover = true,
-                   .ground_wood = true})
+  STATIC_CHECK(bounds_of({.material = Material::wove,
+                          .watermark = true,
+                          .year_in_watermark = 1850,
+                          .printed_signatures = true,
+                          .machine_made = true,
+                          .turned_chain_lines = true,
+                          .tranchefile = true,
+                          .chain_spacing = 55_mm,
+                          .cloth_cover = true,
+                          .ground_wood = true})
                    .size() == 15);
 }
 
@@ -87,7 +88,7 @@ TEST_CASE("no dated book is refused its date") {
     auto const year = std::atoi(row[6].c_str());
     if (year == 0) continue;
     ++asked;
-    CHECK(of({.watermark = true, .printed_signatures = true}).earliest() <= year);
+    CHECK(bounds_of({.watermark = true, .printed_signatures = true}).earliest() <= year);
   }
   CHECK(asked > 100);
 }

@@ -5,6 +5,7 @@
 
 #include "check.hpp"
 #include "data.hpp"
+#include "evidence/inference_of.hpp"
 
 #include <algorithm>
 #include <boost/math/distributions/normal.hpp>
@@ -26,7 +27,6 @@ double probability(Inference const& inference, int leaves) {
     if (one.format.leaves_to_sheet() == leaves) p += one.probability;
   return p;
 }
-Inference of(LeafEvidence const& seen) { return infer_format(*observe(seen)); }
 
 /// Every 40th of the measured copies, all else in turn.
 std::vector<LeafEvidence> copies() {

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 // From what leaves show to the foldings that show it: published marks, every attested scheme, leaves of other paper.
 #include <bifolium/fold.hpp>
-#include <bifolium/fold/foldings_showing.hpp>
-#include <bifolium/fold/read_seen_leaves.hpp>
 
 #include "check.hpp"
+#include "fold/foldings_left.hpp"
 
 #include <algorithm>
 #include <array>
@@ -14,7 +13,7 @@
 #include <string_view>
 #include <vector>
 
-using namespace bifolium;
+using namespace foldings;
 
 namespace {
 
@@ -48,17 +47,6 @@ SeenGathering everything(Fold<> const& fold, int gathering, std::array<Lie, 8> c
 }
 constexpr std::array<Lie, 8> as_given{};
 
-FoldingsLeft left(std::string_view text) {
-  auto const gatherings = read_seen_leaves(text);
-  REQUIRE(gatherings);
-  return *foldings_showing(*gatherings);
-}
-bool names(FoldingGroup const& group, Attested scheme) {
-  return std::find(group.attested.begin(), group.attested.end(), scheme) != group.attested.end();
-}
-bool names(FoldingsLeft const& all, Attested scheme) {
-  return std::any_of(all.groups.begin(), all.groups.end(), [&](auto const& group) { return names(group, scheme); });
-}
 FoldingGroup const* group_of(FoldingsLeft const& all, Format format) {
   for (auto const& group : all.groups)
     if (group.format == format && group.foldings > 0) return &group;
@@ -72,16 +60,16 @@ TEST_CASE("chain lines and mark of folio, quarto and octavo give the format they
   // quarto, horizontal, middle of the inner margin; octavo, vertical, top of the inner margin
   auto const folio = left("gathering of 2; 1 centre vertical; 2 absent vertical; 1.2 conjugate");
   CHECK(folio.groups[0].format == Format::of(2));
-  CHECK(names(folio.groups[0], schemes::folio));
+  CHECK(has_scheme(folio.groups[0], schemes::folio));
   auto const quarto = left("gathering of 4; 1 gutter horizontal; 2 absent; 3 absent; 4 gutter");
   CHECK(quarto.groups[0].format == Format::of(4));
-  CHECK(names(quarto.groups[0], schemes::quarto));
+  CHECK(has_scheme(quarto.groups[0], schemes::quarto));
   auto const octavo = left("gathering of 8; 1 head-of-gutter vertical; 2 absent; 3 absent; 4 head-of-gutter; "
                            "5 head-of-gutter; 6 absent; 7 absent; 8 head-of-gutter");
   CHECK(octavo.groups[0].format == Format::of(8));
   CHECK(octavo.groups[0].sheets == 1);
   CHECK_FALSE(octavo.groups[0].cut);
-  CHECK(names(octavo.groups[0], schemes::octavo));
+  CHECK(has_scheme(octavo.groups[0], schemes::octavo));
 }
 
 TEST_CASE("the mark of twelves in leaves 7 and 8, or 11 and 12, at the fore-edge") {
@@ -90,11 +78,11 @@ TEST_CASE("the mark of twelves in leaves 7 and 8, or 11 and 12, at the fore-edge
        {"gathering of 12; 1 absent horizontal; 7 fore-edge; 8 fore-edge; 11 absent; 12 absent",
         "gathering of 12; 1 absent horizontal; 7 absent; 8 absent; 11 fore-edge; 12 fore-edge"}) {
     auto const found = left(text);
-    CHECK(names(found, schemes::duodecimo));
+    CHECK(has_scheme(found, schemes::duodecimo));
     CHECK(group_of(found, Format::of(12)) != nullptr);
   }
-  CHECK_FALSE(
-      names(left("gathering of 12; 1 absent horizontal; 7 fore-edge; 8 absent; 11 fore-edge"), schemes::duodecimo));
+  CHECK_FALSE(has_scheme(left("gathering of 12; 1 absent horizontal; 7 fore-edge; 8 absent; 11 fore-edge"),
+                         schemes::duodecimo));
 }
 
 TEST_CASE("a quired quarto is told from a single octavo sheet") {
@@ -104,7 +92,7 @@ TEST_CASE("a quired quarto is told from a single octavo sheet") {
            "8 gutter");
   CHECK(found.groups[0].format == Format::of(4));
   CHECK(found.groups[0].sheets == 2);
-  CHECK(names(found.groups[0], schemes::quarto_in_eights));
+  CHECK(has_scheme(found.groups[0], schemes::quarto_in_eights));
 }
 
 TEST_CASE("whatever an attested scheme shows, the scheme is among the answers") {
@@ -122,7 +110,7 @@ TEST_CASE("whatever an attested scheme shows, the scheme is among the answers") 
     for (auto& lie : lies) lie = random() % 2 == 0 ? Lie::as_given : Lie::end_for_end;
     auto const found = *foldings_showing(std::vector{everything(folded, 0, lies)});
     auto const format = format_of(folded, FormatReading::paper_fraction);
-    CHECK(names(found, attested));
+    CHECK(has_scheme(found, attested));
     auto const* const group = group_of(found, format);
     CHECK((group != nullptr) != outside.contains(attested.id()));
     CHECK(found.blamed.empty());
@@ -198,7 +186,7 @@ TEST_CASE("leaves of several sheets, cut into pieces of odd sizes, are told apar
 
 TEST_CASE("gatherings of which little was seen are counted by what they take of the sheet") {
   auto const found = left("gathering of 8; 1 absent\ngathering of 8; 1 absent");
-  CHECK(names(found, schemes::sextodecimo_in_eights));
+  CHECK(has_scheme(found, schemes::sextodecimo_in_eights));
   // A gathering in one piece and its mirror image, first leaf for last, are foldings alike.
   SheetsAllowed const one_piece{.most_pieces = 1};
   auto const alike =
@@ -221,17 +209,17 @@ TEST_CASE("of schemes that show the same, those come first that were the commone
   weights.of(schemes::quarto_in_eights) = 3;
   weights.of(schemes::sextodecimo_in_eights) = 1;
   auto const found = *foldings_showing(gatherings, {}, weights);
-  CHECK(names(found.groups[0], schemes::quarto_in_eights));
+  CHECK(has_scheme(found.groups[0], schemes::quarto_in_eights));
   CHECK(found.groups[0].probability == doctest::Approx(0.75)); // both show it whichever gathering it is
-  CHECK(names(found.groups[1], schemes::sextodecimo_in_eights));
+  CHECK(has_scheme(found.groups[1], schemes::sextodecimo_in_eights));
   CHECK(found.groups[1].probability == doctest::Approx(0.25));
   weights.of(schemes::sextodecimo_in_eights) = 9;
-  CHECK(names(foldings_showing(gatherings, {}, weights)->groups[0], schemes::sextodecimo_in_eights));
+  CHECK(has_scheme(foldings_showing(gatherings, {}, weights)->groups[0], schemes::sextodecimo_in_eights));
   // the mark of a 16° in eights is in one gathering of two, and of that gathering in one lie of two
   auto const marked = *foldings_showing(*read_seen_leaves("gathering of 8; 1 absent horizontal; 3 absent; 5 absent; "
                                                           "2 absent; 4 absent; 6 absent; 7 absent; 8 absent"),
                                         {}, weights);
-  CHECK(names(marked.groups[0], schemes::sextodecimo_in_eights));
+  CHECK(has_scheme(marked.groups[0], schemes::sextodecimo_in_eights));
   CHECK(marked.groups[0].probability == doctest::Approx(1)); // a quired quarto has one in each sheet
   CHECK(weights_by_price().of(schemes::folio) > weights_by_price().of(schemes::octavo));
 }
@@ -263,13 +251,13 @@ TEST_CASE("two gatherings of one sheet tell more than one") {
   auto const folded = *fold(attested.scheme());
   auto const first = everything(folded, 0, as_given), second = everything(folded, 1, as_given);
   auto const one = *foldings_showing(std::vector{first}), both = *foldings_showing(std::vector{first, second});
-  CHECK(names(both, attested));
+  CHECK(has_scheme(both, attested));
   CHECK(both.foldings() < one.foldings());
   CHECK(both.groups[0].format == Format::of(16));
   // the mark cannot be in both halves of the sheet
   auto wrong = second;
   for (auto& leaf : wrong.seen) leaf.watermark = first.seen[static_cast<std::size_t>(leaf.leaf - 1)].watermark;
-  CHECK_FALSE(names(*foldings_showing(std::vector{first, wrong}), attested));
+  CHECK_FALSE(has_scheme(*foldings_showing(std::vector{first, wrong}), attested));
 }
 
 TEST_CASE("what to look at next parts the schemes that are left") {
@@ -284,7 +272,7 @@ TEST_CASE("what to look at next parts the schemes that are left") {
     auto const found = *foldings_showing(gatherings);
     std::size_t now = 0;
     for (auto const& group : found.groups) now += group.attested.size();
-    CHECK(names(found, schemes::octavo));
+    CHECK(has_scheme(found, schemes::octavo));
     CHECK(now <= schemes_left); // a mark may be there or not in the same scheme
     schemes_left = now;
     if (!found.look_next) break;

@@ -1,29 +1,18 @@
 // SPDX-License-Identifier: MIT
 // From leaves that somebody described in print to the foldings that show them.
 #include <bifolium/fold.hpp>
-#include <bifolium/fold/foldings_showing.hpp>
-#include <bifolium/fold/read_seen_leaves.hpp>
 
 #include "check.hpp"
+#include "fold/foldings_left.hpp"
 
 #include <algorithm>
 #include <string>
 #include <string_view>
 
-using namespace bifolium;
+using namespace foldings;
 
 namespace {
 
-FoldingsLeft left(std::string_view text) {
-  auto const gatherings = read_seen_leaves(text);
-  REQUIRE(gatherings);
-  return *foldings_showing(*gatherings);
-}
-bool names(FoldingsLeft const& all, Attested scheme) {
-  return std::any_of(all.groups.begin(), all.groups.end(), [&](auto const& group) {
-    return std::find(group.attested.begin(), group.attested.end(), scheme) != group.attested.end();
-  });
-}
 int formats(FoldingsLeft const& all) {
   std::vector<Format> found;
   for (auto const& group : all.groups)
@@ -46,14 +35,14 @@ TEST_CASE("the uncut 24° of 1671: eights with horizontal chain lines, the mark 
   };
   // its middle at the head is where four leaves meet: 2 3 6 7 or 1 4 5 8 by the folding
   auto const first = eights("2367"), second = eights("1458"), strips = eights("");
-  CHECK(names(left(first), "24_three_8s_1671"_scheme));
-  CHECK(names(left(second), "24_three_8s_1671"_scheme));
-  CHECK(names(left(strips), "24_three_8s_1671"_scheme));
+  CHECK(has_scheme(left(first), "24_three_8s_1671"_scheme));
+  CHECK(has_scheme(left(second), "24_three_8s_1671"_scheme));
+  CHECK(has_scheme(left(strips), "24_three_8s_1671"_scheme));
   // all three of one sheet: the sheet has its mark in one gathering
-  CHECK(names(left(first + strips + strips), "24_three_8s_1671"_scheme));
-  CHECK_FALSE(names(left(first + second + strips), "24_three_8s_1671"_scheme));
+  CHECK(has_scheme(left(first + strips + strips), "24_three_8s_1671"_scheme));
+  CHECK_FALSE(has_scheme(left(first + second + strips), "24_three_8s_1671"_scheme));
   // such books were recorded as 16° (Povey): in a 16° in eights the mark meets other leaves
-  CHECK_FALSE(names(left(first), schemes::sextodecimo_in_eights));
+  CHECK_FALSE(has_scheme(left(first), schemes::sextodecimo_in_eights));
 }
 
 TEST_CASE("a sheet of 32 leaves worked as two quires twice has its rough edges in other leaves, quire by quire") {
@@ -79,11 +68,11 @@ TEST_CASE("a sheet of 32 leaves worked as two quires twice has its rough edges i
   CHECK(odd != even);
   CHECK(text(2) == odd); // the other half of the sheet is a copy
   CHECK(text(3) == even);
-  CHECK(names(left(odd), scheme));
-  CHECK(names(left(even), scheme));
-  CHECK(names(left(odd + even), scheme));
-  CHECK(names(left(odd + even + odd + even), scheme));
-  CHECK_FALSE(names(left(odd + odd + odd), scheme)); // there are two of each
+  CHECK(has_scheme(left(odd), scheme));
+  CHECK(has_scheme(left(even), scheme));
+  CHECK(has_scheme(left(odd + even), scheme));
+  CHECK(has_scheme(left(odd + even + odd + even), scheme));
+  CHECK_FALSE(has_scheme(left(odd + odd + odd), scheme)); // there are two of each
 }
 
 TEST_CASE("eights with vertical chain lines and no mark stay undecided") {
@@ -103,11 +92,11 @@ TEST_CASE("a half-sheet octavo has no mark in half of its gatherings") {
       "gathering of 4; 1 absent vertical; 2 absent vertical; 3 absent vertical; 4 absent vertical\n";
   std::string const marked =
       "gathering of 4; 1 head-of-gutter vertical; 2 head-of-gutter; 3 head-of-gutter; 4 head-of-gutter\n";
-  CHECK(names(left(bare), schemes::octavo_half_sheet));
+  CHECK(has_scheme(left(bare), schemes::octavo_half_sheet));
   // with both gatherings of the sheet: one has the mark, the other not
-  CHECK(names(left(bare + marked), schemes::octavo_half_sheet));
-  CHECK_FALSE(names(left(bare + bare), schemes::octavo_half_sheet));
-  CHECK_FALSE(names(left(bare), schemes::quarto));
+  CHECK(has_scheme(left(bare + marked), schemes::octavo_half_sheet));
+  CHECK_FALSE(has_scheme(left(bare + bare), schemes::octavo_half_sheet));
+  CHECK_FALSE(has_scheme(left(bare), schemes::quarto));
 }
 
 TEST_CASE("folios on half-sheets of larger paper have horizontal chain lines") {
@@ -127,15 +116,15 @@ TEST_CASE("point-holes tell how an octavo was imposed") {
   auto const last =
       left("gathering of 8; 1 no-hole; 2 no-hole; 3 no-hole; 4 no-hole vertical; 5 hole at tail fore-edge; "
            "6 hole at tail fore-edge; 7 hole at tail fore-edge; 8 hole at tail fore-edge");
-  CHECK(names(last, schemes::octavo));
-  CHECK_FALSE(names(last, "8_from_centre"_scheme));
+  CHECK(has_scheme(last, schemes::octavo));
+  CHECK_FALSE(has_scheme(last, "8_from_centre"_scheme));
   auto const first =
       left("gathering of 8; 5 no-hole; 6 no-hole; 7 no-hole; 8 no-hole vertical; 1 hole at tail fore-edge; "
            "2 hole at tail fore-edge; 3 hole at tail fore-edge; 4 hole at tail fore-edge");
-  CHECK(names(first, "8_from_centre"_scheme));
-  CHECK_FALSE(names(first, schemes::octavo));
-  CHECK(names(left("gathering of 4; 1 hole at head horizontal; 2 hole at head"), schemes::quarto));
-  CHECK_FALSE(names(left("gathering of 4; 1 hole at tail horizontal; 2 hole at tail"), schemes::quarto));
-  CHECK(names(left("gathering of 2; 1 hole at gutter; 2 hole at gutter"), schemes::folio));
-  CHECK_FALSE(names(left("gathering of 2; 1 hole at fore-edge; 2 hole at fore-edge"), schemes::folio));
+  CHECK(has_scheme(first, "8_from_centre"_scheme));
+  CHECK_FALSE(has_scheme(first, schemes::octavo));
+  CHECK(has_scheme(left("gathering of 4; 1 hole at head horizontal; 2 hole at head"), schemes::quarto));
+  CHECK_FALSE(has_scheme(left("gathering of 4; 1 hole at tail horizontal; 2 hole at tail"), schemes::quarto));
+  CHECK(has_scheme(left("gathering of 2; 1 hole at gutter; 2 hole at gutter"), schemes::folio));
+  CHECK_FALSE(has_scheme(left("gathering of 2; 1 hole at fore-edge; 2 hole at fore-edge"), schemes::folio));
 }

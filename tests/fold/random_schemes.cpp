@@ -15,14 +15,13 @@
 #include <vector>
 
 using namespace bifolium;
-using simulator::Formes;
 using simulator::simulate;
 
 namespace {
 
 /// What the library says, in the simulator's plain tables.
-Formes formes_of(Fold<> const& fold) {
-  Formes plain;
+simulator::Formes formes_of(Fold<> const& fold) {
+  simulator::Formes plain;
   auto const formes = impose(fold);
   for (int s = 0; s < formes.sheets(); ++s) {
     auto const table = [&](Side side) {
