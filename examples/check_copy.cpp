@@ -53,6 +53,12 @@ void explain(IdealCopy const& book, MissingLeaf const& missing) {
     std::cout << "its conjugate " << name(book, *missing.conjugate) << " is there: look for a stub";
   std::cout << '\n';
 }
+/// The last leaf of the inserted gathering that begins with this leaf; 0 if none does.
+std::int64_t last_of_inserted(IdealCopy const& book, std::int64_t number) {
+  auto const one = book.inserted(*book.leaf_of_number(number));
+  bool const begins = one && one->insertion.joined == Joined::gathering && one->number == 1;
+  return begins ? number + one->insertion.leaves - 1 : 0;
+}
 /// Leaf by leaf, but a whole gathering in one line.
 void explain_wanting(IdealCopy const& book, CopyChecked const& copy) {
   std::int64_t told = 0;
@@ -63,6 +69,10 @@ void explain_wanting(IdealCopy const& book, CopyChecked const& copy) {
       if (all.count() > 1 && all.from == n && all.to <= span.to) {
         std::cout << "  " << to_text(book.signature(gathering)) << ": the whole gathering is missing\n";
         n = all.to + 1;
+      } else if (auto const last = last_of_inserted(book, n); last > n && last <= span.to) {
+        std::cout << "  " << to_text(book.inserted(*book.leaf_of_number(n))->insertion.name)
+                  << ": the whole gathering is missing\n";
+        n = last + 1;
       } else
         explain(book, missing_leaf(book, copy, n++));
     }
@@ -99,13 +109,18 @@ int refuse(char const* what, Error const& error) {
 int show(Formula const& formula, std::string_view name, std::optional<CopyChecked> const& copy,
          std::optional<std::string> const& file) {
   auto const signature = read_signature(name, formula.letters());
-  auto const at = signature ? IdealCopy{formula}.find(*signature) : std::nullopt;
+  IdealCopy const book{formula};
+  auto const found = signature ? book.find(*signature) : std::nullopt;
+  auto at = found ? std::optional{found->gathering} : std::nullopt;
+  if (auto const leaves = signature && !found ? book.find_inserted(*signature) : std::nullopt) {
+    at = book.leaf_of_number(leaves->from)->gathering;
+    std::cout << name << " is inserted in gathering " << to_text(book.signature(*at)) << '\n';
+  }
   if (!at) {
     support::tell("the formula has no gathering '" + std::string{name} + "'");
     return support::unreadable;
   }
-  auto const gathering =
-      copy ? drawn_gathering(formula, at->gathering, *copy) : drawn_gathering(formula, at->gathering);
+  auto const gathering = copy ? drawn_gathering(formula, *at, *copy) : drawn_gathering(formula, *at);
   if (!gathering) {
     support::tell(support::with_identifier(gathering.error()));
     return support::unreadable;

@@ -48,6 +48,18 @@ TEST_CASE("What is wanting is said as the trade says it") {
   CHECK(says("f.1-50 f.52-86") == "wants G1"); // leaf 51 is the first of the seventh gathering: 2 + 6 * 8 + 1
 }
 
+TEST_CASE("An inserted gathering that is wanting is named as one") {
+  auto const book = book_of("8°: A⁸(A1+a-b⁴, A4+χ1) B⁸");
+  auto const says = [&](char const* present) { return wants(book, check(book, present)); };
+  CHECK(says("A1-B8").empty());
+  CHECK(says("A1 a1-4 A2-B8") == "wants b");
+  CHECK(says("A1 A2-4 χ1 A5-B8") == "wants a, b");
+  CHECK(says("A1 a2-4 b A2-4 χ1 A5-B8") == "wants a1");
+  CHECK(says("a2 A2-4 χ1 A5-B8") == "wants A1, a1.a4, a3, b");
+  CHECK(says("A5-B8") == "wants A1, a, b, A2-χ1");
+  CHECK(says("B") == "wants A");
+}
+
 TEST_CASE("The ideal copy does not want what the formula deletes") {
   auto const book = book_of("A⁸ B⁸(−B8)");
   CHECK(check(book, "A1-B7").complete());
@@ -189,7 +201,7 @@ TEST_CASE("Inserted leaves are listed as the formula prints them") {
   CHECK(check(book, "A1-3 a A4-8 B").complete());
   CHECK(check(book, "A B").complete()); // the inserted gathering is within A
   CHECK(wants(book, check(book, "A1-3 a1 a4 A4-8 B")) == "wants a2.a3");
-  CHECK(wants(book, check(book, "A1-3 A4-8 B")) == "wants a1-a4");
+  CHECK(wants(book, check(book, "A1-3 A4-8 B")) == "wants a");
   CHECK(read_leaves_present(book, "a1-5").error().limit == 4);
 }
 

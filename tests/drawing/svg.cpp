@@ -162,7 +162,7 @@ TEST_CASE("a gathering is drawn with its pairs joined, and what is not joined be
   CHECK(gathering.leaves[8].conjugate == 0);
   CHECK(gathering_text(gathering) == "A1 joined to A8 (cut away to a stub)\n"
                                      "  A2 joined to A7\n"
-                                     "    A3 (cancel, pasted to the stub) joined to A6\n"
+                                     "    A3 (cancel, pasted to the stub), its stub joined to A6\n"
                                      "      A4 joined to A5\n"
                                      "      χ1 (inserted)\n");
   gathering.leaves[0].conjugate = 3;

@@ -10,19 +10,45 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Returns the last of the lacking leaves that follow one another in one gathering, beginning with `number`.
-inline std::int64_t last_of_portion(IdealCopy const& book, LeafSpan const& wanting, std::int64_t number) {
-  auto const end = book.numbers_of(book.leaf_of_number(number)->gathering).to;
-  return end < wanting.to ? end : wanting.to;
+/// Leaves of one gathering that the copy lacks and that are named together.
+struct WantingPortion {
+  std::int64_t from{}, to{};
+  bool inserted{}; // a gathering that was inserted, as a whole
+};
+/// Returns the portion with leaf `number`, of the leaves `wanting`. An inserted gathering of which every leaf is lacking is a
+/// portion of its own.
+inline WantingPortion portion_of(IdealCopy const& book, LeafSpan const& wanting, std::int64_t number) {
+  auto const here = book.numbers_of(book.leaf_of_number(number)->gathering);
+  auto const first = here.from > wanting.from ? here.from : wanting.from;
+  auto const last = here.to < wanting.to ? here.to : wanting.to;
+  // the leaves inserted together with leaf n, or that leaf alone, as far as they are lacking
+  auto const together = [&](std::int64_t n) {
+    auto const one = book.inserted(*book.leaf_of_number(n));
+    if (!one) return WantingPortion{n, n};
+    auto const from = n + 1 - one->number, to = n + one->insertion.leaves - one->number;
+    bool const whole = one->insertion.joined == Joined::gathering && from >= first && to <= last;
+    return WantingPortion{from > first ? from : first, to < last ? to : last, whole};
+  };
+  auto portion = together(number);
+  while (!portion.inserted && portion.from > first) {
+    auto const before = together(portion.from - 1);
+    if (before.inserted) break;
+    portion.from = before.from;
+  }
+  while (!portion.inserted && portion.to < last) {
+    auto const after = together(portion.to + 1);
+    if (after.inserted) break;
+    portion.to = after.to;
+  }
+  return portion;
 }
 /// Returns true if the leaves are named by the first and the last, because they are more than the two leaves of a
-/// bifolium.
+/// bifolium, or by the name of their gathering.
 inline bool named_by_ends(IdealCopy const& book, CopyChecked const& copy, std::int64_t number) {
   auto const wanting = wanting_at(copy, number);
   if (!wanting) return false;
-  auto const here = book.numbers_of(book.leaf_of_number(number)->gathering);
-  auto const from = here.from > wanting->from ? here.from : wanting->from;
-  return last_of_portion(book, *wanting, number) - from >= 2;
+  auto const portion = portion_of(book, *wanting, number);
+  return portion.inserted || portion.to - portion.from >= 2;
 }
 /// Writes the blanks among leaves that are named by the first and the last: " (A8 blank)".
 inline std::string blanks_among(IdealCopy const& book, std::int64_t from, std::int64_t to) {
@@ -34,10 +60,16 @@ inline std::string blanks_among(IdealCopy const& book, std::int64_t from, std::i
     if (book.leaf_number(all[i])) text += (text.empty() ? " (" : ", ") + leaf_words(book, all[i]);
   return text.empty() ? text : text + " blank)";
 }
-/// Writes the lacking leaves of one gathering, from `from` to `to`.
-inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, std::int64_t from, std::int64_t to,
+/// Writes the lacking leaves of a portion.
+inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, WantingPortion const& portion,
                            std::string& text) {
+  auto const [from, to, inserted] = portion;
   auto const part = [&] { text += text.empty() ? "" : ", "; };
+  if (inserted) {
+    part();
+    text += to_text(book.inserted(*book.leaf_of_number(from))->insertion.name).view();
+    return;
+  }
   if (to - from >= 2) {
     part();
     text += span_words(book, span_of_numbers(book, from, to)) + blanks_among(book, from, to);
@@ -74,9 +106,9 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, std::
       auto const at = book.leaf_of_number(n)->gathering;
       auto const here = book.numbers_of(at);
       if (here.from < n || here.to > span.to) { // part of a gathering
-        auto const end = here.to < span.to ? here.to : span.to;
-        detail::append_wanting(book, copy, n, end, text);
-        n = end + 1;
+        auto const portion = detail::portion_of(book, span, n);
+        detail::append_wanting(book, copy, portion, text);
+        n = portion.to + 1;
         continue;
       }
       // whole gatherings, as long as they belong to one run

@@ -269,7 +269,10 @@ inline std::string gathering_text(DrawnGathering const& gathering) {
     text.append(2 * open.size(), ' ').append(told(i));
     if (leaf.conjugate > i) {
       open.push_back(leaf.conjugate);
-      text.append(" joined to ").append(told(leaf.conjugate));
+      auto const& mate = gathering.leaves[static_cast<std::size_t>(leaf.conjugate)];
+      text += detail::is_on_stub(leaf.state) ? ", its stub joined to " : " joined to "; // the cancel is a single leaf
+      text += detail::is_on_stub(mate.state) ? "the stub of " : "";
+      text += told(leaf.conjugate);
     }
     text.append("\n");
   }
