@@ -187,16 +187,30 @@ inline IdealCopy::IdealCopy(Formula const& formula)
 }
 
 inline void IdealCopy::note_blanks(Formula const& formula) {
-  for (auto const& change : formula.changes()) {
-    auto const* const note = change.note();
+  auto const& changes = formula.changes();
+  for (std::size_t i = 0; i < changes.size(); ++i) {
+    auto const* const note = changes[i].note();
     if (note == nullptr) continue;
-    for (auto const& blank : detail::BlankWords{formula.notes()[note->words], formula.letters()}.read()) {
-      auto const found = blank.gathering_named ? find(blank.gathering) : std::optional{FoundGathering{note->gathering}};
-      if (!found) continue;
-      auto const folded = leaves_folded(found->gathering);
+    auto const& words = formula.notes()[note->words];
+    auto const already = blanks_.size();
+    bool const one = runs_[note->gathering.run].gatherings == 1;
+    bool const understood = detail::BlankWords{words, letters_}.read([&](detail::BlankNamed const& blank) {
+      auto at = note->gathering;
+      if (blank.gathering_named) {
+        auto const found = find(signature_of(blank.gathering, words, letters_));
+        if (!found) return;
+        at = found->gathering;
+      }
+      auto const folded = leaves_folded(at);
       auto const leaf = blank.leaf < 0 ? folded + 1 + blank.leaf : blank.leaf;
-      if (leaf >= 1 && leaf <= folded) blanks_.push_back({found->gathering, leaf, 0});
-    }
+      if (leaf >= 1 && leaf <= folded && (one || !blank.first)) blanks_.push_back({at, leaf, 0});
+    });
+    if (!understood) blanks_.resize(already);
+    bool const follows = understood && blanks_.size() == already && i > 0 &&
+                         formula.change_forms()[i].separator != ChangeForm::Separator::opens;
+    auto const* const deletion = follows ? changes[i - 1].deletion() : nullptr;
+    for (int k = deletion != nullptr ? deletion->leaf : 0; k > 0 && k <= deletion->last; ++k)
+      blanks_.push_back({deletion->gathering, k, 0}); // (−K8, blank)
   }
   merge_sort(blanks_, [](LeafOfBook const& a, LeafOfBook const& b) { return a < b; });
   std::size_t kept = 0; // a leaf may be noted twice

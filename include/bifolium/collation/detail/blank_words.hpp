@@ -1,12 +1,20 @@
 // SPDX-License-Identifier: MIT
-/// Words that describe leaves as blank: "K8 blank", "A1, K7,8 blank", "last two leaves blank". A copy that has lost a
-/// blank has lost no text, so it is useful to know which leaves are blank. Words in other forms are ignored here.
+/// Words that describe leaves as blank: "K8 blank", "A1 blank, K7,8 blank", "last two leaves blank", "with the final
+/// blank K8". A copy that has lost a blank has lost no text, so it is useful to know which leaves are blank.
+///
+///   blanks = phrase , { separator , phrase } ;
+///   phrase = [ introduction ] , ( "blank" , [ "leaf" | "leaves" ] , [ leaves ] | leaves , [ separator ] , is , "blank" , [ leaf | "and" , ( "genuine" | "present" | "original" ) ] ) ;
+///   introduction = ( "with" | "incl." | "including" | "includes" ) , [ "the" ] ;
+///   leaves = ( leaf | counted ) , { separator , ( leaf | counted ) } ;
+///   counted = [ "the" ] , ( "first" | "last" | "final" ) , [ number ] , [ "leaf" | "leaves" ] ;
+///   is     = { "is" | "are" | "both" | "all" | "a" | "probably" | "perhaps" | "presumably" } ;
+///
+/// "blank" alone is said of the leaf before it: (−K8, blank).
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
 
 #include <string_view>
-#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
@@ -15,73 +23,109 @@ namespace detail {
 /// A leaf that the words name; or leaves counted from the end or the beginning of the gathering.
 struct BlankNamed {
   bool gathering_named{};
-  Signature gathering{};
+  SignatureKey gathering{};
   int leaf{}; ///< from 1; below 0 it counts from the end: -1 is the last
+  /// true for "first leaf", which may be that of the gathering or of the book if several come before the words.
+  bool first{};
 };
 
+/// Reads the words of a note.
 class BlankWords {
   std::string_view words_;
   Letters letters_;
   TokenCursor c_;
-  std::vector<BlankNamed> found_{};
+  BlankNamed last_{}; // the last leaf that was named
 
-  [[nodiscard]] bool take(std::string_view word) {
+  [[nodiscard]] constexpr bool take(std::string_view word) {
     if (!c_.at(TokenKind::letter) || word_at(words_, c_.token.from) != word) return false;
     c_ = TokenCursor{words_, c_.token.from + word.size()};
     return true;
   }
+  /// Takes any of these words, as often as they come.
+  template <class... Words> constexpr void skip(Words... words) {
+    while ((take(words) || ...)) {
+    }
+  }
+  /// Takes "blank", "blanks", "bl.", with the question mark after it.
+  constexpr bool blank() {
+    if (!take("blank") && !take("blanks") && !take("bl")) return false;
+    while (c_.at(TokenKind::question) || c_.at(TokenKind::point)) c_.take();
+    return true;
+  }
   /// Reads "last leaf", "last two leaves", "first leaf" or "final leaf"; also "last" alone.
-  bool counted() {
-    static_cast<void>(take("the"));
+  template <class Add> constexpr bool counted(Add& add) {
+    auto const before = c_;
+    skip("the");
     bool const last = take("last") || take("final"), first = !last && take("first");
-    if (!last && !first) return false;
+    if (!last && !first) return c_ = before, false;
     int leaves = 1;
     constexpr std::string_view numbers[]{"one", "two", "three", "four"};
     for (int n = 0; n < 4; ++n)
       if (take(numbers[n])) leaves = n + 1;
-    static_cast<void>(take("leaf") || take("leaves"));
-    for (int n = 1; n <= leaves; ++n) found_.push_back({false, {}, last ? -n : n});
+    skip("leaf", "leaves");
+    for (int n = 1; n <= leaves; ++n) add(BlankNamed{false, {}, last ? -n : n, first});
     return true;
   }
-  bool leaf() {
+  template <class Add> constexpr bool leaf(Add& add) {
     LeafInWords const names{words_, letters_};
     auto const name = names.find(c_.token.from);
     if (!name.found || name.whole || name.leaf < 1) return false;
     c_ = TokenCursor{words_, name.end};
-    BlankNamed one{name.gathering_named, {}, name.leaf};
-    if (name.gathering_named)
-      one.gathering = signature_of(name.key, words_, letters_);
-    else if (!found_.empty())
-      one.gathering_named = found_.back().gathering_named, one.gathering = found_.back().gathering;
-    found_.push_back(one);
+    BlankNamed one{name.gathering_named, name.key, name.leaf};
+    if (!name.gathering_named) one.gathering_named = last_.gathering_named, one.gathering = last_.gathering;
+    last_ = one;
+    if (!name.of_page) add(one); // K8v blank: one page is blank, and not the leaf
     if (!c_.at(TokenKind::dash)) return true;
     auto to = c_;
     to.take();
     auto const last = to.is_flat_figure() ? names.find(to.token.from) : NamedLeaf{};
     if (!last.found || last.gathering_named || last.leaf > name.leaf + thick_gathering) return true;
     c_ = TokenCursor{words_, last.end};
-    for (one.leaf = name.leaf + 1; one.leaf <= last.leaf; ++one.leaf) found_.push_back(one);
+    for (one.leaf = name.leaf + 1; one.leaf <= last.leaf; ++one.leaf) add(one);
     return true;
   }
-  bool separator() {
+  constexpr bool separator() {
     bool found = false;
     for (; is_separator(c_.token) || (c_.at(TokenKind::symbol) && c_.token.value == '&'); c_.take()) found = true;
     return take("and") || found;
   }
+  template <class Add> constexpr bool phrase(Add& add) {
+    skip("with", "incl", "including", "includes");
+    if (c_.at(TokenKind::point)) c_.take();
+    auto const before = c_;
+    skip("the");
+    if (blank()) {
+      skip("leaf", "leaves");
+      if (c_.ended()) return true;
+      while (counted(add) || leaf(add))
+        if (!separator()) return true;
+      return false;
+    }
+    c_ = before;
+    for (;;) {
+      if (!counted(add) && !leaf(add)) return false;
+      bool const separated = separator();
+      skip("is", "are", "both", "all", "a", "probably", "perhaps", "presumably");
+      if (blank()) break;
+      if (!separated) return false;
+    }
+    auto const after = c_;
+    if (take("and") && (take("genuine") || take("present") || take("original"))) return true;
+    c_ = after;
+    static_cast<void>(leaf(add)); // the final blank K8
+    return true;
+  }
 
 public:
-  BlankWords(std::string_view words, Letters letters) : words_{words}, letters_{letters}, c_{words} {}
+  constexpr BlankWords(std::string_view words, Letters letters) : words_{words}, letters_{letters}, c_{words} {}
 
-  /// Returns the leaves that the words call blank, or none if the words say anything else.
-  std::vector<BlankNamed> read() {
+  /// Calls `add` with each leaf that the words call blank. Returns false if the words say anything else as well; the
+  /// leaves have no meaning then.
+  template <class Add> constexpr bool read(Add add) {
     do
-      if (!counted() && !leaf()) return {};
+      if (!phrase(add)) return false;
     while (separator());
-    static_cast<void>(take("is") || take("are") || take("both") || take("all") || take("a"));
-    if (!take("blank") && !take("blanks")) return {};
-    while (c_.at(TokenKind::question) || c_.at(TokenKind::point)) c_.take();
-    if (!c_.ended()) return {};
-    return static_cast<std::vector<BlankNamed>&&>(found_);
+    return c_.ended();
   }
 };
 

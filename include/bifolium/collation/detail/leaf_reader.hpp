@@ -17,6 +17,7 @@ struct NamedLeaf {
   bool found{};
   bool gathering_named{}; ///< true if `key` is set
   bool whole{};           ///< true for the whole gathering, without a leaf
+  bool of_page{};         ///< true if r or v follows, for one side of the leaf
   bool letter_l{};        ///< true if the letter l was written for the digit 1
   SignatureKey key{};
   int leaf{};
@@ -58,7 +59,7 @@ private:
   /// Reads r or v after the number of a leaf.
   constexpr void take_side(TokenCursor const& c, NamedLeaf& name) const noexcept {
     bool const side = c.touches(TokenKind::letter) && (c.token.value == 'r' || c.token.value == 'v');
-    if (side && !is_latin_letter(at(c.token.to))) name.end = c.token.to;
+    if (side && !is_latin_letter(at(c.token.to))) name.end = c.token.to, name.of_page = true;
   }
   /// Reads 36/10, leaf 10 of gathering 36. `c` is at the stroke.
   [[nodiscard]] constexpr NamedLeaf numbered(Token const& gathering, TokenCursor c) const noexcept {
@@ -101,7 +102,13 @@ private:
     NamedLeaf name;
     auto const from = c.token.from;
     auto last = c.token;
-    for (; c.at(TokenKind::letter); c.take()) last = c.token;
+    std::uint32_t words = 0, letters = 0; // letters of the last word
+    for (; c.at(TokenKind::letter); c.take()) {
+      if (c.token.spaced || words == 0) ++words, letters = 0;
+      ++letters;
+      last = c.token;
+    }
+    if (words > 1 && letters == 1) return name; // verso of K8: words, and a leaf
     auto const size = last.to - from;
     if (!c.touches(TokenKind::figure) || c.token.raised() || size < 3 || size > Signature::longest_text) return name;
     name.key = text_mark(Mark::name, from, last.to, last.to, 1).key;

@@ -3,6 +3,7 @@
 /// counted. "K8 blank" and whatever says nothing of the make-up of the book pass without a doubt.
 #pragma once
 
+#include <bifolium/collation/detail/blank_words.hpp>
 #include <bifolium/collation/detail/insertion_grammar.hpp>
 
 namespace bifolium {
@@ -23,7 +24,7 @@ protected:
   using Base = InsertionGrammar<Sink>;
   using Base::Base;
   using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::text_, Base::at, Base::cursor, Base::word,
-      Base::is_word, Base::leaf_name, Base::take_count, Base::not_understood, Base::within;
+      Base::is_word, Base::leaf_name, Base::take_count, Base::not_understood, Base::within, Base::letters_, Base::last_;
   using Kind = Change::Kind;
 
   /// Words, kept from byte `from` to `to` without the blanks after them. False where they are no UTF-8.
@@ -123,6 +124,7 @@ private:
       while (!c.ended() && !c.at(TokenKind::letter) && !c.is_flat_figure()) c.take();
       if (auto const name = leaf_name(c, to); name.found && name.leaf > 0) return true;
     }
+    bool blank = false;
     for (auto c = begin; !c.ended(); c.take()) {
       if (c.at(TokenKind::plus) || c.at(TokenKind::equals) || c.at(TokenKind::plus_minus) || c.at(TokenKind::minus))
         return true;
@@ -131,9 +133,18 @@ private:
       if (w.size() > 2)
         for (auto const one : words_of_change)
           if (w == one) return true;
+      blank = blank || w == "blank" || w == "blanks";
       if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
     }
-    return false;
+    return blank && !says_blank(from, to);
+  }
+  /// Returns true if it is clear which leaves are blank. "First leaf" is not after a run: it may be that of the book.
+  [[nodiscard]] constexpr bool says_blank(std::uint32_t from, std::uint32_t to) const {
+    bool clear = true;
+    bool const several = last_.gatherings > 1;
+    return BlankWords{text_.substr(from, to - from), letters_}.read([&](BlankNamed const& one) {
+      clear = clear && !(one.first && several);
+    }) && clear;
   }
 };
 
