@@ -121,6 +121,19 @@ class PaginationReader : PageRunReader {
     if (number > read_.volumes.value_or(0)) read_.volumes = number;
     return true;
   }
+  /// Leaves `front. (port.),` before the pages unread, as old cards have it.
+  bool leave_frontispiece() {
+    auto const from = cursor_.at();
+    static_cast<void>(cursor_.take("incl. "));
+    if (!wanted_extent_ || any_ || (!cursor_.take("frontispiece") && !cursor_.take("front.")))
+      return cursor_.go_to(from), false;
+    if (cursor_.take(" (")) {
+      while (!cursor_.at_end() && cursor_.peek() != ')') cursor_.skip(1);
+      static_cast<void>(cursor_.take(')'));
+    }
+    if (cursor_.peek() != ',') return cursor_.go_to(from), false;
+    return read_.unread.push_back({from, cursor_.at()}), true;
+  }
   bool take_separator() {
     if (cursor_.peek() == ';' && !size_follows()) {
       cursor_.skip(1);
@@ -224,7 +237,7 @@ class PaginationReader : PageRunReader {
     auto const c = cursor_.peek();
     bool const letter = is_latin_letter(c) || static_cast<unsigned char>(c) >= 0x80, bracket = c == '[' || c == '(';
     if ((letter || (bracket && is_latin_letter(cursor_.peek(1)))) && take_remark()) return std::nullopt;
-    if (letter && (take_name_of_volume() || take_approximately())) return std::nullopt;
+    if (letter && (take_name_of_volume() || take_approximately() || leave_frontispiece())) return std::nullopt;
     bool unnumbered = false; // the run before has taken it into account
     if (letter && any_ && (unit() || take_numbering_words(cursor_, unnumbered))) return std::nullopt;
     if (any_ && !extent_ && begins_faults()) return faults();
