@@ -3,8 +3,10 @@
 // law - random values are written and read - or with the reason why nothing reads it. A function that is missing from the table
 // is told, so that a new one needs a row. tests/record/reads_back.cpp has the laws of statements of pages, extents and signing.
 #include <bifolium/bifolium.hpp>
+#include <bifolium/core/fraction_text.hpp>
 #include <bifolium/explain/forme_text.hpp>
-#include <bifolium/explain/inference_words.hpp>
+#include <bifolium/fold/read_formes.hpp>
+#include <bifolium/paper/read_length.hpp>
 #include <bifolium/record.hpp>
 
 #include "check.hpp"
@@ -95,15 +97,20 @@ void signatures(truth::Draw& draw) {
   INFO(to_text(mark).view());
   auto const read = read_signature(to_text(mark).view());
   REQUIRE(read);
-  CHECK(*read == mark);
+  // the notation has one sign for the Greek letter and for a gathering without a mark: alone, it is the latter
+  if (mark.mark() == Mark::greek &&
+      (mark == Signature::greek(16, false, mark.multiple()) || mark == Signature::greek(22, false, mark.multiple())))
+    CHECK((read->mark() == Mark::pi || read->mark() == Mark::chi));
+  else
+    CHECK(*read == mark);
   CHECK(streamed(mark) == to_text(mark).view());
 }
 void formats(truth::Draw& draw) {
   auto const shape = std::vector{Shape::usual, Shape::oblong, Shape::agenda, Shape::broad, Shape::longer};
   auto const format =
-      draw.one_in(4) ? Format::part_of_sheet(draw.from_to(2, 16), draw.of(shape)) : Format::of(draw.from_to(1, 128), draw.of(shape));
-  for (auto const& text : {streamed(format), std::string{format.symbol().view()}, std::string{format.abbreviation().view()},
-                           std::string{format.name().view()}}) {
+      draw.one_in(4) ? Format::part_of_sheet(draw.from_to(2, 16)) : Format::of(draw.from_to(1, 128), draw.of(shape));
+  for (auto const& text : {streamed(format), std::string{format.symbol().view()},
+                           std::string{format.abbreviation().view()}, std::string{format.name().view()}}) {
     INFO(text);
     CHECK(read_format(text) == format);
   }
@@ -123,7 +130,7 @@ void lengths(truth::Draw& draw) {
   lengths_in<ParisInch>(draw), lengths_in<ParisLine>(draw);
 }
 void sheets_of_paper(truth::Draw& draw) {
-  Sheet const sheet{Length<int, Millimetre>{draw.from_to(100, 900)}, Length<int, Millimetre>{draw.from_to(100, 900)}};
+  Sheet const sheet{millimetres{draw.from_to(100, 900)}, millimetres{draw.from_to(100, 900)}};
   INFO(streamed(sheet));
   auto const read = read_size(streamed(sheet));
   REQUIRE(read);
@@ -152,8 +159,12 @@ void formes_as_text(truth::Draw& draw) {
     for (int row = 0; row < forme.rows; ++row)
       for (int column = 0; column < forme.columns; ++column, ++pages) {
         auto const& seen = forme.pages[static_cast<std::size_t>(row * forme.columns + column)];
-        auto const imposed = formes.at(forme.sheet, forme.side, row, column);
-        CHECK(seen.page == imposed.page);
+        REQUIRE(seen.page);
+        auto const is_here = [&](FormePosition const& place) {
+          return place.sheet == forme.sheet && place.row == row && place.column == column;
+        };
+        auto const second = formes.second_place(*seen.page);
+        CHECK((is_here(formes.place(*seen.page)) || (second && is_here(*second))));
       }
   CHECK(pages >= static_cast<std::size_t>(formes.pages()));
 }
@@ -182,10 +193,10 @@ void references(truth::Draw& draw) {
   auto const formula = any_formula(draw);
   IdealCopy const book{formula};
   if (book.leaves() == 0) return;
-  auto const page = page_reference(book, draw.from_to(1, static_cast<int>(2 * book.leaves())));
+  auto const page = reference_of_page(book, draw.from_to(1, static_cast<int>(2 * book.leaves())));
   REQUIRE(page);
-  for (auto form : {ReferenceForm::signature, ReferenceForm::raised_side, ReferenceForm::roman, ReferenceForm::leaf_number,
-                    ReferenceForm::leaf_letter}) {
+  for (auto form : {ReferenceForm::signature, ReferenceForm::raised_side, ReferenceForm::roman,
+                    ReferenceForm::leaf_number, ReferenceForm::leaf_letter}) {
     auto const text = write_reference(book, *page, form);
     INFO(write_formula(formula), ": ", text);
     auto const read = read_reference(book, text);
@@ -196,11 +207,12 @@ void references(truth::Draw& draw) {
 }
 template <class T> void words_for_evidence_of(truth::Draw& draw) {
   auto const& all = words_of<T>();
-  auto const value = all[static_cast<std::size_t>(draw.number(static_cast<int>(all.size())))].value;
+  auto const value = all[static_cast<std::size_t>(draw.number(static_cast<int>(std::size(all))))].value;
   CHECK(read_word<T>(to_words(value)) == value);
 }
 void words_for_evidence(truth::Draw& draw) {
-  words_for_evidence_of<Material>(draw), words_for_evidence_of<ChainLines>(draw), words_for_evidence_of<MarkPlace>(draw);
+  words_for_evidence_of<Material>(draw), words_for_evidence_of<ChainLines>(draw),
+      words_for_evidence_of<MarkPlace>(draw);
   words_for_evidence_of<LeafState>(draw), words_for_evidence_of<MeasureOf>(draw), words_for_evidence_of<EdgeSeen>(draw);
   words_for_evidence_of<HolePlace>(draw);
 }
@@ -220,7 +232,7 @@ void counts_of_leaves(truth::Draw& draw) {
 // -- the table ---------------------------------------------------------------------------------------------------------
 
 struct Writer {
-  char const* header; ///< or a folder, for all of its headers
+  char const* header;    ///< or a folder, for all of its headers
   char const* functions; ///< separated by blanks
   void (*law)(truth::Draw& draw);
   int times;
@@ -282,7 +294,8 @@ constexpr Writer writers[]{
     {"leaf/leaf.hpp", "operator<<", nullptr, 0, debugging},
     {"leaf/page_side.hpp", "operator<<", nullptr, 0, debugging},
     {"leaf/signature.hpp", "text", nullptr, 0, "a part of the signature, which is written whole"},
-    {"imposition/misread.hpp", "pages_text", nullptr, 0, "what a reader meets in a wrongly folded book; no statement has it"},
+    {"imposition/misread.hpp", "pages_text", nullptr, 0,
+     "what a reader meets in a wrongly folded book; no statement has it"},
     {"core/broken.hpp", "what", nullptr, 0, sentence},
     {"core/error.hpp", "found_text", nullptr, 0, part_of_input},
     {"core/error.hpp", "operator<<", nullptr, 0, sentence},

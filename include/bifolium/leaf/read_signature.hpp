@@ -16,10 +16,12 @@ inline namespace v0 {
 constexpr Expected<Signature> read_signature(std::string_view text, Letters added = {}) {
   TokenCursor c{text};
   auto const found = c.token.spaced ? FoundSignature{} : SignatureReader{text, added}.take(c);
-  std::size_t const at = found.end < text.size() ? found.end : text.size();
+  std::size_t at = found.end < text.size() ? found.end : text.size();
   if (!found)
     return error_at(found.problem, 1, column_of(text, at), text.data() + at, text.size() - at,
                     found.problem == Problem::multiple_too_high ? std::int64_t{Signature::highest_multiple} : 23);
+  // a Hebrew number is written with a sign after it that ends its direction
+  while (at < text.size() && detail::is_direction_sign(decode(text, at).value)) at += decode(text, at).bytes;
   if (at != text.size())
     return error_at(Problem::trailing_text, 1, column_of(text, at), text.data() + at, text.size() - at);
   return signature_of(found.key, text, added);
