@@ -182,7 +182,7 @@ TEST_CASE("every worked example of the rules is read as the rules mean it") {
                            {"extent", extent_reading, 50},
                            {"size", size_reading, 18},
                            {"format", format_reading, 35},
-                           {"signatures", signatures_reading, 40},
+                           {"signatures", signatures_reading, 35},
                            {"signatures refused", refused_reading, 2},
                            {"signing", signing_reading, 4},
                            {"place", place_reading, 25},
