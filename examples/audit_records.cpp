@@ -6,6 +6,7 @@
 #include "support/audit_answer.hpp"
 #include "support/audit_summary.hpp"
 #include "support/marc_exchange.hpp"
+#include "support/records_in_order.hpp"
 #include "support/tsv.hpp"
 
 #if defined(BIFOLIUM_EXPAT)
@@ -15,6 +16,7 @@
 #include <iostream>
 #include <optional>
 #include <string>
+#include <thread>
 
 using namespace bifolium;
 using namespace support;
@@ -23,7 +25,7 @@ namespace {
 
 constexpr auto usage =
     R"(usage: audit_records [--omitted error|next|8] [--letters JUW] [--blanks counted|left-out] [--repaired | --json]
-                     [--longest-line BYTES] <RECORDS
+                     [--threads N] [--longest-line BYTES] <RECORDS
 Reads TSV with a header, or records of MARC 21 in MARCXML or ISO 2709, and recognises which. The columns of TSV can be in any
 order, and each can be missing or empty:
   record formula pagination leaves plates format signing gatherings height_mm width_mm height_cm binding_mm chain_lines
@@ -40,6 +42,7 @@ A record without findings has no line. A record without a name is named by its n
               gathering), or 8 (eight leaves)
   --letters   the letters used in addition to the 23; by default they are inferred from each record
   --blanks    whether the catalogue counts blank leaves at the end; by default two or three pages too few are only a note
+  --threads   number of threads, 1 to 256; by default as many as the machine runs at once
 At the end, the number of findings of each kind is written to standard error.
 )";
 
@@ -107,15 +110,14 @@ public:
   }
 };
 
-/// Answers all records of a source: `answer(number, texts)`, or `refuse(number, why)` where one cannot be read.
-template <class Answer, class Refuse>
-void read_table(Source& source, InputLimits limits, Answer answer, Refuse refuse) {
+/// Takes all records of a source: `take(record)`.
+template <class Take> void read_table(Source& source, InputLimits limits, Take take) {
   Lines lines{source, limits};
   Header const header{header_line(lines)};
   tell_columns(header, {audit_columns.begin(), audit_columns.end()});
   while (next_row(lines, header)) {
     if (lines.too_long()) {
-      refuse(lines.number(), lines.length_told());
+      take({lines.number(), {}, lines.length_told()});
       continue;
     }
     auto const cells = header.cells(lines.text());
@@ -123,58 +125,72 @@ void read_table(Source& source, InputLimits limits, Answer answer, Refuse refuse
       tell("line " + std::to_string(lines.number()) + ": " + wide);
     RecordTexts texts;
     for (std::size_t i = 0; i < audit_columns.size(); ++i) texts.cells[i] = header.cell(cells, audit_columns[i]);
-    answer(lines.number(), texts);
+    take({lines.number(), std::move(texts), {}});
   }
 }
-template <class Answer, class Refuse> void read_exchange(Source& source, Answer answer, Refuse refuse) {
+template <class Take> void read_exchange(Source& source, Take take) {
   MarcExchange records{source};
   for (std::uint64_t number = 1; auto const record = records.next(); ++number)
-    if (record->empty() && !records.wrong().empty())
-      refuse(number, records.wrong());
-    else
-      answer(number, record->texts());
+    take({number, record->texts(), record->empty() ? records.wrong() : ""});
 }
-template <class Answer> void read_xml([[maybe_unused]] Source& source, [[maybe_unused]] Answer answer) {
+template <class Take> void read_xml([[maybe_unused]] Source& source, [[maybe_unused]] Take take) {
 #if defined(BIFOLIUM_EXPAT)
   std::uint64_t number = 0;
-  MarcXml{[&](MarcRecord const& record) { answer(++number, record.texts()); }}.read(source);
+  MarcXml{[&](MarcRecord const& record) { take({++number, record.texts(), {}}); }}.read(source);
 #else
   throw Failure{"the program was built without expat, and reads no MARCXML: give ISO 2709 or TSV"};
 #endif
 }
+
+/// The answer to a record, and what the summary counts of it.
+struct AnsweredRecord {
+  std::string text{};
+  Audit audit{};
+};
 
 int audit_records(Arguments given) {
   auto const limits = given.input_limits();
   auto const conventions = conventions_of(given);
   bool const repaired = given.has("--repaired"), json = given.has("--json");
   if (repaired && json) given.refuse("--repaired and --json are two forms of the answer: give one of them");
+  auto const threads = given.number("--threads", 1, 256).value_or(std::max(1U, std::thread::hardware_concurrency()));
   if (auto const code = given.settled(usage, 0, 0)) return *code;
   if (!json) std::cout << (repaired ? RepairedTable::header : AuditTable::header);
+  auto const answer = [&](TakenRecord const& record) {
+    AnsweredRecord answered;
+    auto& audit = answered.audit;
+    auto const name = record.texts["record"].empty() ? std::to_string(record.number) : record.texts["record"];
+    if (record.wrong.empty())
+      audit = examined(record.texts, conventions);
+    else // what is wrong with a record is told in its place
+      audit.findings.push_back({FindingId::part_unread, Severity::error, {}, 0, record.wrong, {}, {}});
+    answered.text = json       ? audit_json(name, audit)
+                    : repaired ? RepairedTable::of(name, record.texts, audit)
+                               : AuditTable::of(name, audit);
+    return answered;
+  };
   AuditSummary summary;
-  auto const write = [&](std::string const& name, RecordTexts const& texts, Audit const& audit) {
-    std::cout << (json       ? audit_json(name, audit)
-                  : repaired ? RepairedTable::of(name, texts, audit)
-                             : AuditTable::of(name, audit));
-    summary.count(audit);
+  auto const write = [&](AnsweredRecord const& answered) {
+    std::cout << answered.text;
+    summary.count(answered.audit);
   };
-  auto const answer = [&](std::uint64_t number, RecordTexts const& texts) {
-    auto const name = texts["record"].empty() ? std::to_string(number) : texts["record"];
-    write(name, texts, examined(texts, conventions));
-  };
-  // what is wrong with a record is told in its place
-  auto const refuse = [&](std::uint64_t number, std::string const& why) {
-    Audit audit;
-    audit.findings.push_back({FindingId::part_unread, Severity::error, {}, 0, why, {}, {}});
-    write(std::to_string(number), {}, audit);
-  };
+  RecordsInOrder records{static_cast<std::size_t>(threads), answer, write};
+  auto const take = [&](TakenRecord record) { records.take(std::move(record)); };
   Input input;
-  LookedAt source{input};
-  if (source.is_xml())
-    read_xml(source, answer);
-  else if (source.is_exchange())
-    read_exchange(source, answer, refuse);
-  else
-    read_table(source, limits, answer, refuse);
+  SourceAfter waited{input, [&] { records.answer_all(); }};
+  LookedAt source{waited};
+  try {
+    if (source.is_xml())
+      read_xml(source, take);
+    else if (source.is_exchange())
+      read_exchange(source, take);
+    else
+      read_table(source, limits, take);
+  } catch (...) {
+    records.answer_all(); // those before the failure
+    throw;
+  }
+  records.answer_all();
   summary.tell_all();
   return all_done;
 }
@@ -186,6 +202,6 @@ int main(int argument_count, char** arguments) {
     return audit_records({argument_count,
                           arguments,
                           {"--repaired", "--json"},
-                          {"--omitted", "--letters", "--blanks", "--longest-line"}});
+                          {"--omitted", "--letters", "--blanks", "--threads", "--longest-line"}});
   });
 }

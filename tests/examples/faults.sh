@@ -134,6 +134,7 @@ reckon_paper --compare 9|--compare takes a range of copies
 audit_records --omitted x|the option --omitted takes error, next or 8, not 'x'
 audit_records --blanks x|the option --blanks takes counted or left-out, not 'x'
 audit_records --json --repaired|give one of them
+audit_records --threads 0|the option --threads takes a number from 1 to 256, not '0'
 name_format --threads 0|the option --threads takes a number from 1 to 256, not '0'
 name_format --longest-line|the option --longest-line needs a value
 find_fold --reads up|the option --reads takes left-to-right or right-to-left, not 'up'
@@ -199,7 +200,7 @@ for program in "name_format --longest-line 2000000" "reckon_paper --longest-line
 done
 
 # A co-process is answered row by row.
-for filter in "name_format|height_mm|201" "read_formulas||A8" "reckon_paper|scheme	pages	copies|8_octavo	16	100"; do
+for filter in "name_format|height_mm|201" "read_formulas||A8" "reckon_paper|scheme	pages	copies|8_octavo	16	100" "audit_records|formula	leaves|A8	9"; do
   IFS='|' read -r name header row <<<"$filter"
   coproc "$bin/$name" 2>/dev/null
   { [ -z "$header" ] || printf '%s\n' "$header"; } >&"${COPROC[1]}"
@@ -302,6 +303,13 @@ if [ -n "$faults" ] && LD_PRELOAD=$faults "$bin/show_formes" --help >/dev/null 2
   FAULT=threads LD_PRELOAD=$faults run "$work/rows" "$bin/name_format" --threads 8
   expect "name_format without threads" 0
   cmp -s "$work/out" "$work/alone" || fail "name_format without threads: another answer"
+  { head -n 1 "$data/records.tsv"; for ((i = 0; i < 400; ++i)); do tail -n +2 "$data/records.tsv"; done; } >"$work/rows"
+  run "$work/rows" "$bin/audit_records" --threads 1
+  cp "$work/out" "$work/alone"
+  run "$work/rows" "$bin/audit_records" --threads 8
+  cmp -s "$work/out" "$work/alone" || fail "audit_records with threads: another order"
+  FAULT=threads LD_PRELOAD=$faults run "$work/rows" "$bin/audit_records" --threads 8
+  cmp -s "$work/out" "$work/alone" || fail "audit_records without threads: another answer"
 else
   echo "left out: a read that fails, no threads (no library to make them fail can be loaded)"
 fi
