@@ -141,7 +141,6 @@ public:
 };
 
 /// Part of a hundred; 0 where there is nothing to count.
-inline int percent(int part, int of) { return of == 0 ? 0 : 100 * part / of; }
 
 /// Where in the answer the true description is, from 0; none where it is not there.
 inline std::optional<std::size_t> place_of_truth(Audit const& audit, Texts const& slipped, Counts const& truth) {
