@@ -230,7 +230,26 @@ TEST_CASE("parts are examined one by one") {
   // what is wrong in both parts and makes no difference in the sum
   auto const both = examined({"A-P⁸; A-Q⁸ R⁴", "264; 240 p.", ""});
   CHECK(both.findings.size() == 2);
-  CHECK(both.repairs.empty());
+  for (auto const& repair : both.repairs) { // each part by itself
+    CHECK(repair.edits.size() >= 2);
+    CHECK(repair.says.starts_with("part 1: "));
+    CHECK(repair.says.find("; part 2: ") != std::string::npos);
+  }
+  // a slip in each of two parts, and one in the number of leaves of both; hand-counted
+  auto const each = examined({"A-P⁸; A-Q⁸ R⁴", "204; 246 p.", ""});
+  REQUIRE(!each.repairs.empty());
+  CHECK(each.repairs[0].pagination == "240; 264 p.");
+  CHECK(each.repairs[0].edits.size() == 2);
+  CHECK(each.repairs[0].says.starts_with("part 1: 204 for 240 (two digits were exchanged); part 2: "));
+  CHECK(each.repairs[0].leaves == 252);
+  auto const stated = examined({"A-P⁸; A-Q⁸ R⁴", "240; 246 p.", "252"});
+  REQUIRE(!stated.repairs.empty());
+  CHECK(stated.repairs[0].pagination == "240; 264 p.");
+  CHECK(stated.repairs[0].share >= audit.repairs[0].share); // the leaves of the whole speak for it
+  auto const leaves = examined({"A-P⁸; A-Q⁸ R⁴", "240; 264 p.", "225"});
+  REQUIRE(!leaves.repairs.empty());
+  CHECK(leaves.repairs[0].leaves_text == "252");
+  CHECK(leaves.repairs[0].share > .8);
   // a row of EEBO-TCP (A00602) whose parts agree
   CHECK(examined({"[par.]⁴ *⁴ A-G⁴ H*-N*⁴ O*⁴ (-O*4) O**⁴ P*-Z*⁴ 2A-2S⁴ 2T² ; [par.]⁴ *² A-F⁴ G¹ H-2B⁴",
                   "[24], 46, [106], 176; [12], 50, 49-191 [i.e. 190], [2] p.", ""})

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/book/detail/count_audit.hpp>
+#include <bifolium/book/detail/part_repairs.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -79,18 +80,15 @@ class PartAudit {
     one.pagination = piece(Pagination{extent->pagination}, *book_.pagination, paginations_[i], page_text);
     return one;
   }
-  /// Converts the repair of a part to a repair of the whole.
-  void lift(Repair repair, std::size_t i, std::int64_t leaves_of_others) const {
-    for (auto& edit : repair.edits) {
-      auto const from = edit.field == Field::formula ? formulas_[i].from : paginations_[i].from;
-      edit.from += from, edit.to += from;
+  /// Gives the repairs of a part the places of the whole texts.
+  void lift(std::vector<Repair>& repairs, std::size_t i) const {
+    for (auto& repair : repairs) {
+      for (auto& edit : repair.edits) {
+        auto const from = edit.field == Field::formula ? formulas_[i].from : paginations_[i].from;
+        edit.from += from, edit.to += from;
+      }
+      repair.says = "part " + std::to_string(i + 1) + ": " + repair.says;
     }
-    repair.formula = edited(book_.formula->text, Field::formula, repair.edits);
-    repair.pagination = edited(book_.pagination->text, Field::pagination, repair.edits);
-    repair.leaves += leaves_of_others;
-    if (book_.leaves) repair.leaves_text = book_.leaves->text;
-    repair.says = "part " + std::to_string(i + 1) + ": " + repair.says;
-    audit_.repairs.push_back(static_cast<Repair&&>(repair));
   }
 
 public:
@@ -119,21 +117,20 @@ public:
 private:
   void examine(std::vector<Description> const& parts) {
     std::vector<Audit> answers(parts.size());
-    std::size_t contradicting = parts.size(), how_many = 0;
+    std::size_t contradicting = 0;
     std::int64_t leaves = 0;
     for (std::size_t i = 0; i < parts.size(); ++i) {
       CountAudit{parts[i], weights_, answers[i]}.run();
       leaves += parts[i].formula->value.leaves();
       for (auto& finding : answers[i].findings) {
         if (finding.id == FindingId::exponent_omitted) continue; // reported for the whole
-        if (finding.level == Severity::error) contradicting = i;
         finding.says = "part " + std::to_string(i + 1) + ": " + finding.says;
         audit_.findings.push_back(finding);
       }
-      how_many += answers[i].leaves ? 0U : 1U;
+      contradicting += answers[i].leaves ? 0U : 1U;
     }
     audit_.implied.push_back({Field::formula, Implied::Quantity::leaves, leaves, leaves});
-    if (how_many == 0) audit_.leaves = leaves;
+    if (contradicting == 0) audit_.leaves = leaves;
     if (book_.leaves) {
       audit_.implied.push_back({Field::leaves, Implied::Quantity::leaves, book_.leaves->value, book_.leaves->value});
       auto const more = book_.leaves->value - leaves;
@@ -147,11 +144,17 @@ private:
                                    {},
                                    {}});
     }
-    // if one part needs a repair, its repairs are those of the whole; if several do, none of them is enough
-    if (contradicting == parts.size() || how_many != 1) return;
-    for (auto const& repair : answers[contradicting].repairs)
-      lift(repair, contradicting, leaves - parts[contradicting].formula->value.leaves());
-    audit_.share_none = answers[contradicting].share_none;
+    if (contradicting > 0 || (book_.leaves && book_.leaves->value != leaves)) propose(parts, answers, leaves);
+  }
+  /// Makes the proposals: one repair of every part that contradicts itself.
+  void propose(std::vector<Description> const& parts, std::vector<Audit>& answers, std::int64_t leaves) {
+    PartRepairs repairs{book_, weights_, leaves};
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+      if (answers[i].leaves) continue;
+      lift(answers[i].repairs, i);
+      repairs.add(answers[i].repairs, parts[i].formula->value.leaves(), answers[i].share_none);
+    }
+    repairs.write(audit_);
   }
 };
 

@@ -58,7 +58,7 @@ constexpr std::string_view reason_of(SlipKind kind) {
   case SlipKind::dropped:
     return "a digit was left out";
   case SlipKind::doubled:
-    return "a digit was written twice";
+    return "one digit too many was written";
   case SlipKind::substituted:
     return "one digit was taken for another";
   case SlipKind::plates_counted:
