@@ -61,6 +61,7 @@ module;
 #include <bifolium/core/short_text.hpp>
 #include <bifolium/core/stated_date.hpp>
 #include <bifolium/core/text_cursor.hpp>
+#include <bifolium/core/text_place.hpp>
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/core/version.hpp>
@@ -423,6 +424,7 @@ using bifolium::PeriodSigns;
 using bifolium::PhysicalDescription;
 using bifolium::PieceName;
 using bifolium::Place;
+using bifolium::PlaceCounter;
 using bifolium::Placed;
 using bifolium::Plan;
 using bifolium::Plates;
@@ -505,6 +507,7 @@ using bifolium::Stretch;
 using bifolium::Stroke;
 using bifolium::Svg;
 using bifolium::TextCursor;
+using bifolium::TextPlace;
 using bifolium::TextSpan;
 using bifolium::Token;
 using bifolium::TokenCursor;
@@ -568,7 +571,9 @@ using bifolium::edge_mark_mould;
 using bifolium::edited;
 using bifolium::encode;
 using bifolium::ens_in_line;
+using bifolium::error_after;
 using bifolium::error_at;
+using bifolium::error_in;
 using bifolium::error_in_field;
 using bifolium::even_working;
 using bifolium::evidence_kinds;
@@ -702,12 +707,15 @@ using bifolium::period_signs;
 using bifolium::physical_description;
 using bifolium::piece_label;
 using bifolium::piece_words;
+using bifolium::place_after;
+using bifolium::place_in;
 using bifolium::place_of;
 using bifolium::plan_of;
 using bifolium::plans;
 using bifolium::plates_line;
 using bifolium::points_from_edge;
 using bifolium::population_count;
+using bifolium::position_of;
 using bifolium::predicted;
 using bifolium::presswork;
 using bifolium::presswork_of;
@@ -801,6 +809,7 @@ using bifolium::title_of;
 using bifolium::to_decimal;
 using bifolium::to_text;
 using bifolium::to_words;
+using bifolium::trimmed;
 using bifolium::turned_chain_mould;
 using bifolium::type_tails;
 using bifolium::upper_side;

@@ -3,11 +3,8 @@
 # takes where these are told (--omitted error|next|8), and the names of schemes where it takes one. Files are completed otherwise.
 #   cmake -DPROGRAM=<path> -DOUT=<file> -P complete.cmake
 cmake_minimum_required(VERSION 3.16)
-get_filename_component(name "${PROGRAM}" NAME_WE)
-execute_process(COMMAND "${PROGRAM}" --help OUTPUT_VARIABLE help RESULT_VARIABLE failed)
-if(failed OR help STREQUAL "")
-  message(FATAL_ERROR "${PROGRAM} --help: ${failed}")
-endif()
+include("${CMAKE_CURRENT_LIST_DIR}/help.cmake")
+read_help("${PROGRAM}" name help)
 string(REGEX MATCHALL "--[a-z][a-z-]*" options "${help}")
 list(APPEND options --help)
 list(REMOVE_DUPLICATES options)

@@ -2,11 +2,8 @@
 # Writes the manual page of a program from what it prints on --help, so that the two cannot differ.
 #   cmake -DPROGRAM=<path> -DWHATIS="one line" -DVERSION=0.2.0 -DOUT=<name.1> -P man.cmake
 cmake_minimum_required(VERSION 3.16)
-get_filename_component(name "${PROGRAM}" NAME_WE)
-execute_process(COMMAND "${PROGRAM}" --help OUTPUT_VARIABLE help RESULT_VARIABLE failed)
-if(failed OR help STREQUAL "")
-  message(FATAL_ERROR "${PROGRAM} --help: ${failed}")
-endif()
+include("${CMAKE_CURRENT_LIST_DIR}/help.cmake")
+read_help("${PROGRAM}" name help)
 # The usage is what comes first, up to the first line that begins neither with the usage nor with blanks.
 string(REGEX REPLACE "\\\\" "\\\\\\\\" help "${help}")   # a backslash is an escape in a manual page
 string(REGEX REPLACE "(^|\n)([.'])" "\\1@amp@\\2" help "${help}") # and so are these at the beginning of a line

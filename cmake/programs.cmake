@@ -37,13 +37,13 @@ foreach(row IN LISTS bifolium_programs)
     COMMAND ${CMAKE_COMMAND} -DPROGRAM=$<TARGET_FILE:${program}> "-DWHATIS=${whatis}" -DVERSION=${PROJECT_VERSION}
             "-DOUT=${manual}/${program}.1" -P "${PROJECT_SOURCE_DIR}/cmake/man.cmake"
     ${compress}
-    DEPENDS ${program} "${PROJECT_SOURCE_DIR}/cmake/man.cmake"
+    DEPENDS ${program} "${PROJECT_SOURCE_DIR}/cmake/help.cmake" "${PROJECT_SOURCE_DIR}/cmake/man.cmake"
     VERBATIM)
   add_custom_command(
     OUTPUT "${completions}/${program}"
     COMMAND ${CMAKE_COMMAND} -DPROGRAM=$<TARGET_FILE:${program}> "-DOUT=${completions}/${program}" -P
             "${PROJECT_SOURCE_DIR}/cmake/complete.cmake"
-    DEPENDS ${program} "${PROJECT_SOURCE_DIR}/cmake/complete.cmake"
+    DEPENDS ${program} "${PROJECT_SOURCE_DIR}/cmake/complete.cmake" "${PROJECT_SOURCE_DIR}/cmake/help.cmake"
     VERBATIM)
   list(APPEND pages "${page}")
   list(APPEND completed "${completions}/${program}")

@@ -81,7 +81,7 @@ public:
             std::string{identifier(edit != nullptr ? edit->kind : bifolium::SlipKind::alphabet)},
             edit != nullptr ? edit->old : "",
             edit != nullptr ? edit->put : "letters " + letters_of(*repair.letters),
-            edit != nullptr ? std::to_string(edit->column) : "",
+            edit != nullptr ? std::to_string(edit->at.column) : "",
             std::to_string(repair.leaves),
             json_number(repair.share, 3)};
       };
@@ -142,7 +142,7 @@ inline std::string audit_json(std::string_view record, bifolium::Audit const& au
       array.element(Json::object()
                         .text("field", identifier(edit.field))
                         .text("kind", identifier(edit.kind))
-                        .number("column", edit.column)
+                        .number("column", edit.at.column)
                         .text("old", edit.old)
                         .text("new", edit.put)
                         .written());

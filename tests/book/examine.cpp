@@ -38,7 +38,7 @@ TEST_CASE("two digits were exchanged") {
   auto const& repair = audit.repairs[0];
   REQUIRE(repair.edits.size() == 1);
   CHECK(repair.edits[0].kind == SlipKind::transposed);
-  CHECK(repair.edits[0].column == 7);
+  CHECK(repair.edits[0].at.column == 7);
   CHECK(repair.edits[0].old == "182");
   CHECK(repair.edits[0].put == "128");
   CHECK(repair.pagination == "[12], 128 p.");
@@ -57,7 +57,7 @@ TEST_CASE("a gathering is missing where a letter is skipped") {
   CHECK(audit.repairs[0].formula == "A-G⁸ H⁸ I⁴");
   CHECK(audit.repairs[0].edits[0].old.empty());
   CHECK(audit.repairs[0].edits[0].put == " H⁸");
-  CHECK(audit.repairs[0].edits[0].column == 5);
+  CHECK(audit.repairs[0].edits[0].at.column == 5);
 }
 
 TEST_CASE("the catalogue's own way of writing stays") {
@@ -223,7 +223,7 @@ TEST_CASE("parts are examined one by one") {
   CHECK(audit.repairs[0].pagination == "240; 264 p.");
   CHECK(audit.repairs[0].leaves == 252);
   REQUIRE(audit.repairs[0].edits.size() == 1);
-  CHECK(audit.repairs[0].edits[0].column == 6);
+  CHECK(audit.repairs[0].edits[0].at.column == 6);
   auto const dropped = examined({"A-K⁴; ²A-²K⁴ ²L²", "[8], 6, 49-62, [2]; [84] p.", ""}).repairs;
   CHECK(std::any_of(dropped.begin(), dropped.end(),
                     [](auto const& one) { return one.pagination == "[8], 56, 49-62, [2]; [84] p."; }));

@@ -31,7 +31,7 @@ TEST_CASE("a note of signatures is a formula with what is stated after it") {
   CHECK(note.formula->value.leaves() == 32);
   REQUIRE(note.pagination);
   CHECK(note.pagination->value.pages() == 64);
-  CHECK(note.pagination->column == 34);
+  CHECK(note.pagination->at.column == 34);
   CHECK(note.pagination->text.starts_with("p. [1-2]"));
   REQUIRE(note.signing);
   CHECK(note.signing->value.first == 3);
@@ -59,7 +59,7 @@ TEST_CASE("what a note states twice is compared") {
   auto const repaired = examine(described({.formula = "Signatures: A-G⁸ I⁴.", .pagination = "136 p."}));
   REQUIRE(!repaired.repairs.empty());
   CHECK(repaired.repairs[0].formula == "Signatures: A-G⁸ H⁸ I⁴.");
-  CHECK(repaired.repairs[0].edits[0].column == 17);
+  CHECK(repaired.repairs[0].edits[0].at.column == 17);
   auto const script = examine(described({.formula = "Signatures (in Greek): A-G⁸ I⁴.", .pagination = "136 p."}));
   REQUIRE(!script.repairs.empty());
   CHECK(script.repairs[0].formula == "Signatures (in Greek): A-G⁸ H⁸ I⁴.");
@@ -73,7 +73,7 @@ TEST_CASE("a physical description in one cell fills height and format") { // ISB
   CHECK(book.height->value == SizeRange{190, 200});
   CHECK(book.width->value == SizeRange{110, 120});
   CHECK(book.format->value == Format::of(4));
-  CHECK(book.height->column == 54);
+  CHECK(book.height->at.column == 54);
   CHECK(book.unread.empty());
   auto const own = described({.pagination = "205 p. ; 20 cm (4to)", .format = "8vo", .height = "187 mm"});
   CHECK(own.format->value == Format::of(8));

@@ -23,7 +23,7 @@ TEST_CASE("the weights are what is counted over the descriptions kept here") {
       FieldTexts fields;
       fields.formula = row.texts.formula, fields.pagination = row.texts.pagination;
       auto const book = read_description(fields, conventions(row.omitted));
-      if (book.read_whole()) counts.add(book);
+      if (book.is_complete()) counts.add(book);
     }
   auto const weights = counts.weights();
   CHECK(counts.books() > 880);

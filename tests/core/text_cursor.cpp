@@ -165,3 +165,30 @@ TEST_CASE("an error has the line and the column in characters, in whatever order
 }
 
 } // namespace
+
+TEST_CASE("a place and its position in a text are found from one another") {
+  std::string const text = "8°: A⁸\nzweite: é\n\n³";
+  for (std::size_t at = 0; at <= text.size(); at += at < text.size() ? decode(text, at).bytes : 1)
+    CHECK(position_of(text, place_in(text, at)) == at);
+  STATIC_CHECK(place_in("A⁸\nB", 99) == TextPlace{2, 2});
+  STATIC_CHECK(position_of("A⁸\nB", {2, 9}) == 6);
+  STATIC_CHECK(position_of("A⁸\nB", {1, 9}) == 6);
+}
+
+TEST_CASE("an error of a part of a text gets its place in the whole text") {
+  std::string_view const text = "pp. 8;\nsigned $4 ?";
+  auto const start = text.find('$');
+  auto const part = TextCursor{text.substr(start)}.error_from(3, Problem::trailing_text);
+  CHECK(error_after(place_in(text, start), part) == error_in(text, {start + 3, text.size()}, Problem::trailing_text));
+  auto const in_line_two = TextCursor{text}.error_from(text.find("signed"), Problem::trailing_text);
+  CHECK(error_after({5, 30}, in_line_two) == error_at(Problem::trailing_text, {6, 1}, "signed $4 ?"));
+  CHECK(error_after({5, 30}, error_in_field(Problem::not_stated, "signing")) ==
+        error_in_field(Problem::not_stated, "signing"));
+}
+
+TEST_CASE("trimming leaves what is not at an end") {
+  STATIC_CHECK(trimmed(" A8, B8 ,", " ,") == "A8, B8");
+  STATIC_CHECK(trimmed(" , ", " ,").empty());
+  STATIC_CHECK(trimmed("", " ,").empty());
+  STATIC_CHECK(trimmed("x A8 y", {1, 5}, " ") == TextSpan{2, 4});
+}

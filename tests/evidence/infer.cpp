@@ -404,7 +404,7 @@ TEST_CASE("leaves and sizes as records write them") {
   STATIC_CHECK(read_gathering_sizes("8")->leaves == 8);
   STATIC_CHECK(read_gathering_sizes("8s") == GatheringSizes{8});
   STATIC_CHECK(read_gathering_sizes("in 8s") == GatheringSizes{8});
-  CHECK(read_word<ChainLines>("Vertical") == ChainLines::vertical);
+  CHECK(*read_word<ChainLines>("Vertical") == ChainLines::vertical);
   STATIC_CHECK(read_gathering_sizes("8;4") == GatheringSizes{8, 4});
   STATIC_CHECK(read_gathering_sizes("8.4.8.4") == GatheringSizes{8, 4});
   CHECK(read_gathering_sizes("12/6") == GatheringSizes{12, 6});

@@ -16,10 +16,16 @@ namespace {
 template <class T, std::size_t N> void are_the_words(std::pair<char const*, T> const (&words)[N]) {
   for (auto const& [word, value] : words) {
     CAPTURE(word);
-    CHECK(read_word<T>(word) == value);
+    auto const read = read_word<T>(word);
+    REQUIRE(read);
+    CHECK(*read == value);
   }
   CHECK(std::distance(std::begin(words_of<T>()), std::end(words_of<T>())) == static_cast<std::ptrdiff_t>(N));
-  for (auto const* none : {"", "no", "heads", "hea", "unknow"}) CHECK_FALSE(read_word<T>(none));
+  for (auto const* none : {"", "no", "heads", "hea", "unknow"}) {
+    auto const read = read_word<T>(none);
+    REQUIRE_FALSE(read);
+    CHECK(read.error() == error_at(Problem::unknown_word, {1, 1}, none));
+  }
 }
 
 } // namespace

@@ -18,9 +18,8 @@ inline void must(bool holds, char const* what, std::string const& text) {
   std::abort();
 }
 
-/// The line and the column of an error are in the text, or just after its end, and it has a sentence. Most readers take one
-/// line, and count an end of line as any character.
-inline void must_point_into(std::string_view text, bifolium::Error const& error, bool of_lines = false) {
+/// The line and the column of an error are in the text, or just after its end, and it has a sentence.
+inline void must_point_into(std::string_view text, bifolium::Error const& error) {
   std::string const shown{text};
   must(error.problem != bifolium::Problem::none, "an error without a problem", shown);
   must(bifolium::sentence(error.problem) != "an unknown problem", "an error without a sentence", shown);
@@ -31,7 +30,7 @@ inline void must_point_into(std::string_view text, bifolium::Error const& error,
     must(end != text.npos, "a line after the last", shown);
     start = end + 1;
   }
-  auto const line = of_lines ? text.substr(start, text.find('\n', start) - start) : text.substr(start);
+  auto const line = text.substr(start, text.find('\n', start) - start);
   must(error.column <= bifolium::column_of(line, line.size()), "a column after the end of its line", shown);
   static_cast<void>(bifolium::message(error));
 }

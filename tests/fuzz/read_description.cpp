@@ -20,7 +20,7 @@ std::string after(std::string text, Field field, std::vector<Edit> const& edits)
   for (auto const& edit : of_field) {
     must(edit.from <= edit.to && edit.to <= text.size(), "an edit that is not in the text", text);
     must(text.substr(edit.from, edit.to - edit.from) == edit.old, "an edit of another text", text);
-    must(edit.column >= 1, "a column before the first", text);
+    must(edit.at.column >= 1, "a column before the first", text);
     text.replace(edit.from, edit.to - edit.from, edit.put);
   }
   return text;

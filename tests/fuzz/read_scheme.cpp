@@ -12,7 +12,7 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
   std::string const text(data, data + size);
   auto const scheme = read_scheme(text);
   if (!scheme) {
-    fuzz::must_point_into(text, scheme.error(), true);
+    fuzz::must_point_into(text, scheme.error());
     return 0;
   }
   auto const written = write_scheme(*scheme);

@@ -15,13 +15,14 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
     fuzz::must_point_into(text, read.error());
     return 0;
   }
-  std::uint32_t column = 1; // places are kept in the order they have in the text
+  std::size_t before = 0; // places are kept in the order they have in the text
   auto const must_come_next = [&](SigningPlace const& place) {
-    must(place.column >= column && place.column < column_of(text, text.size()), "a place that is elsewhere", text);
-    column = place.column;
+    auto const at = position_of(text, place.at);
+    must(at >= before && at < text.size(), "a place that is elsewhere", text);
+    before = at;
   };
   for (auto const& exception : read->exceptions) must_come_next(exception.place);
-  column = 1;
+  before = 0;
   for (auto const& wrong : read->missigned) must_come_next(wrong.place);
   auto const written = write_signing(*read);
   auto const again = read_signing(written);

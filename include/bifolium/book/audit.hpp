@@ -6,6 +6,7 @@
 
 #include <bifolium/book/detail/text_edit.hpp>
 #include <bifolium/book/field.hpp>
+#include <bifolium/core/text_place.hpp>
 #include <bifolium/leaf/alphabet.hpp>
 
 #include <optional>
@@ -128,13 +129,13 @@ struct Implied {
 /// An edit of the text of one field. Edits of one text do not overlap. If two begin at the same place, the one that
 /// removes no text comes first in the result.
 struct Edit {
-  Field field{};           ///< the field
-  SlipKind kind{};         ///< the slip that the edit corrects
-  std::size_t from{};      ///< position of the first byte that is removed
-  std::size_t to{};        ///< position after the last byte that is removed
-  std::uint32_t column{1}; ///< column of the removed text, in characters from 1
-  std::string old{};       ///< the removed text; may be empty
-  std::string put{};       ///< the new text; may be empty
+  Field field{};      ///< the field
+  SlipKind kind{};    ///< the slip that the edit corrects
+  std::size_t from{}; ///< position of the first byte that is removed
+  std::size_t to{};   ///< position after the last byte that is removed
+  TextPlace at{};     ///< line and column of the removed text
+  std::string old{};  ///< the removed text; may be empty
+  std::string put{};  ///< the new text; may be empty
 };
 
 /// A contradiction or an unusual fact in a description.

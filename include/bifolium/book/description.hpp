@@ -6,6 +6,7 @@
 
 #include <bifolium/book/field.hpp>
 #include <bifolium/collation/read_formula.hpp>
+#include <bifolium/core/text_place.hpp>
 #include <bifolium/core/year_range.hpp>
 #include <bifolium/evidence/observation.hpp>
 #include <bifolium/record/read_extent.hpp>
@@ -20,9 +21,9 @@ inline namespace v0 {
 
 /// A value and the text from which it was read.
 template <class T> struct Stated {
-  T value;                 ///< the meaning of the text
-  std::string text{};      ///< the text as written
-  std::uint32_t column{1}; ///< column at which the text begins in its field, in characters from 1
+  T value;            ///< the meaning of the text
+  std::string text{}; ///< the text as written
+  TextPlace at{};     ///< line and column at which the text begins in its field
 };
 
 /// The way in which a catalogue treats blank leaves at the ends of a book.
@@ -87,7 +88,7 @@ struct Description {
   Conventions conventions{};                          ///< conventions of the catalogue
 
   /// Returns true if no field, and no part of a formula, could not be read. Texts beside the values may be left.
-  [[nodiscard]] bool read_whole() const {
+  [[nodiscard]] bool is_complete() const {
     for (auto const& one : unread)
       if (!one.rest || one.error.problem != Problem::trailing_text) return false;
     return true;

@@ -31,8 +31,7 @@ constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect di
   auto const wrong = grammar.error();
   auto to = wrong.to;
   while (to > wrong.from && to < text.size() && (static_cast<unsigned char>(text[to]) & 0xC0U) == 0x80U) --to;
-  return error_at(wrong.problem, 1, column_of(text, wrong.from), text.data() + wrong.from,
-                  to > wrong.from ? to - wrong.from : 0, wrong.limit);
+  return error_in(text, {wrong.from, to > wrong.from ? to : wrong.from}, wrong.problem, wrong.limit);
 }
 } // namespace detail
 

@@ -77,7 +77,7 @@ class ReferenceReader {
   std::size_t start_{}; // where the signature begins
 
   [[nodiscard]] Error error(Problem problem, std::int64_t limit = 0) const {
-    return error_at(problem, 1, column_of(scan_.text(), scan_.at()), scan_.text().data(), scan_.text().size(), limit);
+    return error_at(problem, place_in(scan_.text(), scan_.at()), scan_.text(), limit);
   }
   /// Makes the reference for B3+1 or 3/8*: a leaf inserted after another. `after` is 0 for a leaf before the first
   /// leaf.

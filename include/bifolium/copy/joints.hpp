@@ -112,20 +112,22 @@ class JointsReader {
   Limits limits_;
   std::vector<JointSeen> seen_{};
 
-  /// Makes an error about an item, at its first letter.
-  [[nodiscard]] Error at_item(Error error, std::string_view item) const {
-    error.column = column_of(text_, static_cast<std::size_t>(item.data() - text_.data()));
-    return error;
+  /// Returns the place of an item. Errors of it are at its first letter.
+  [[nodiscard]] TextPlace place_of_item(std::string_view item) const {
+    return place_in(text_, static_cast<std::size_t>(item.data() - text_.data()));
+  }
+  [[nodiscard]] Error at_item(Error const& error, std::string_view item) const {
+    return error_at(error.problem, place_of_item(item), error.found_text(), error.limit);
   }
   [[nodiscard]] Error not_evidence(std::string_view item) const {
-    return at_item(error_at(Problem::not_evidence, 1, 1, item.data(), item.size()), item);
+    return error_at(Problem::not_evidence, place_of_item(item), item);
   }
   /// Reads the second leaf from its number alone: A1.4, or χ1.2 and A3+1.2 of an insertion.
   [[nodiscard]] Expected<LeafOfBook> of_figure(LeafOfBook const& leaf, std::int64_t figure,
                                                std::string_view item) const {
     int most = 0;
     if (auto const same = leaf_of_figure(book_, leaf, figure, most)) return *same;
-    return at_item(error_at(Problem::no_such_leaf, 1, 1, item.data(), item.size(), most), item);
+    return error_at(Problem::no_such_leaf, place_of_item(item), item, most);
   }
   [[nodiscard]] Expected<JointSeen> item(std::string_view item) const {
     TextCursor cursor{item};
@@ -166,7 +168,7 @@ public:
       auto const seen = item(piece);
       if (!seen) return seen.error();
       if (seen_.size() == limits_.changes)
-        return at_item(error_at(Problem::too_many_changes, 1, 1, piece.data(), piece.size(), limits_.changes), piece);
+        return error_at(Problem::too_many_changes, place_of_item(piece), piece, limits_.changes);
       seen_.push_back(*seen);
     }
     return static_cast<std::vector<JointSeen>&&>(seen_);

@@ -53,37 +53,37 @@ class PaperSeenReader {
   };
   std::vector<Item> items_{};
 
-  /// Makes an error about an item, at its first letter.
-  [[nodiscard]] Error at_item(Error error, std::string_view item) const {
-    error.line = 1, error.column = column_of(text_, static_cast<std::size_t>(item.data() - text_.data()));
-    return error;
+  /// Returns the line and the column of a part of the text.
+  [[nodiscard]] TextPlace place_of_part(std::string_view part) const {
+    return place_in(text_, static_cast<std::size_t>(part.data() - text_.data()));
+  }
+  /// Returns an error with the place of an item, at its first letter.
+  [[nodiscard]] Error at_item(Error const& error, std::string_view item) const {
+    return error_at(error.problem, place_of_part(item), error.found_text(), error.limit);
   }
   /// Makes the line that comes before the leaves of a gathering.
   [[nodiscard]] std::string heading(GatheringAt at) const {
     return "gathering of " + std::to_string(book_.leaves_folded(at)) + "\n";
   }
   std::optional<Error> item(std::string_view item) {
-    auto const end = item.find_first_of(" \t") == item.npos ? item.size() : item.find_first_of(" \t");
-    auto const leaves = item.substr(0, end), facts = item.substr(end);
+    TextCursor cursor{item};
+    auto const leaves = cursor.take_until(is_blank), facts = cursor.rest();
     auto const point = leaves.find('.');
     auto const first = find_reference(book_, leaves.substr(0, point));
     if (!first) return at_item(first.error(), item);
     if (first->leaf.inserted != 0)
-      return at_item(error_at(Problem::leaf_outside_gathering, 1, 1, leaves.data(), leaves.size(),
-                              book_.leaves_folded(first->leaf.gathering)),
-                     item);
+      return error_at(Problem::leaf_outside_gathering, place_of_part(item), leaves,
+                      book_.leaves_folded(first->leaf.gathering));
     auto line = std::to_string(first->leaf.leaf);
     if (point != leaves.npos) line.append(leaves.substr(point));
     auto const number_length = line.size();
     line.append(facts).append("\n");
     if (auto const read = read_seen_leaves(heading(first->leaf.gathering) + line); !read) {
-      auto error = at_item(read.error(), item);
       // the column counts from the number of the leaf; the text has its signature, too
-      auto const column = read.error().column;
-      if (column > number_length)
-        error.column = column_of(text_, static_cast<std::size_t>(facts.data() - text_.data())) +
-                       static_cast<std::uint32_t>(column - 1 - number_length);
-      return error;
+      auto const& wrong = read.error();
+      if (wrong.column <= number_length) return at_item(wrong, item);
+      auto const in_facts = static_cast<std::uint32_t>(wrong.column - number_length);
+      return error_at(wrong.problem, place_after(place_of_part(facts), {1, in_facts}), wrong.found_text(), wrong.limit);
     }
     items_.push_back({first->leaf.gathering, static_cast<std::string&&>(line), item});
     return std::nullopt;
@@ -117,21 +117,16 @@ public:
 
   Expected<std::vector<PaperSeen>> read() {
     if (is_too_long(text_, limits_)) return too_long(limits_);
-    for (std::size_t from = 0; from < text_.size();) {
-      auto to = text_.find_first_of(";\n", from);
-      if (to == text_.npos) to = text_.size();
-      auto const start = text_.find_first_not_of(" \t\r", from);
-      auto piece = start < to ? text_.substr(start, to - start) : std::string_view{};
-      from = to + 1;
-      while (!piece.empty() && (piece.back() == ' ' || piece.back() == '\t' || piece.back() == '\r'))
-        piece.remove_suffix(1);
-      if (piece.empty()) continue;
-      if (auto const wrong = item(piece)) return *wrong;
+    for (TextCursor cursor{text_};;) {
+      while (cursor.take_blanks() || cursor.take(';')) continue;
+      if (cursor.at_end()) break;
+      auto const piece = cursor.take_until([](char32_t c) { return c == ';' || c == '\n'; });
+      if (auto const wrong = item(trimmed(piece, " \t\r"))) return *wrong;
     }
     auto const firsts = gather();
     if (firsts.size() > limits_.runs) {
       auto const over = items_[firsts[limits_.runs]].words;
-      return at_item(error_at(Problem::too_many_runs, 1, 1, over.data(), over.size(), limits_.runs), over);
+      return error_at(Problem::too_many_runs, place_of_part(over), over, limits_.runs);
     }
     std::vector<PaperSeen> all;
     for (auto const first : firsts) {

@@ -34,9 +34,7 @@ class LeavesReader {
     LeafOfBook first{}, second{};
   };
   std::vector<Bifolium> around_{};
-  // doubts come in the order of the text, so columns are counted from the last one
-  std::size_t column_at_{0};
-  std::uint32_t column_{1};
+  PlaceCounter doubts_{};
 
   /// One end of a run. `numbers` are those of its leaves in the ideal copy. For a leaf that the formula removes the
   /// range is empty and begins with the next leaf of the book.
@@ -47,14 +45,14 @@ class LeavesReader {
     [[nodiscard]] bool gone() const noexcept { return leaf && numbers.to < numbers.from; }
   };
 
+  [[nodiscard]] std::size_t position(std::string_view word) const {
+    return static_cast<std::size_t>(word.data() - text_.data());
+  }
   [[nodiscard]] Error error(Problem problem, std::string_view word, std::int64_t limit = 0) const {
-    auto const at = static_cast<std::size_t>(word.data() - text_.data());
-    return error_at(problem, 1, column_of(text_, at), word.data(), word.size(), limit);
+    return error_at(problem, place_in(text_, position(word)), word, limit);
   }
   void doubt(std::string_view word) {
-    auto const at = static_cast<std::size_t>(word.data() - text_.data());
-    for (; column_at_ < at; column_at_ += decode(text_, column_at_).bytes) ++column_;
-    read_.doubts.push_back(error_at(Problem::name_of_several, 1, column_, word.data(), word.size()));
+    read_.doubts.push_back(error_at(Problem::name_of_several, doubts_.place(text_, position(word)), word));
   }
   /// Returns the number of the first leaf after one that the formula removes.
   [[nodiscard]] std::int64_t next(LeafOfBook const& leaf) const {

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// A position in a text, and the steps that every reader of a short text needs: look at a character, take it, skip
 /// blanks, read a number, give the place of an error. Readers use this cursor, so that they agree on what a blank, a dash
-/// and a digit is. Two have their own: the reader of the collation formula, which works on tokens, and the reader of
-/// schemes and their names, which also works while compiling, where every step counts.
+/// and a digit is. Only the reader of the collation formula has its own, which works on tokens (leaf/lexer.hpp).
 ///
 /// A function whose name begins with `take` moves the cursor past what it finds. If it finds nothing, the cursor does
 /// not move.
@@ -10,6 +9,7 @@
 
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/error.hpp>
+#include <bifolium/core/text_place.hpp>
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/core/utf8.hpp>
 
@@ -26,10 +26,7 @@ inline namespace v0 {
 class TextCursor {
   std::string_view text_;
   std::size_t at_;
-  // The last place that was counted. Counting for a later error starts there, so that many warnings in the order of the
-  // text take one pass together.
-  std::size_t counted_to_{0};
-  std::uint32_t counted_line_{1}, counted_column_{1};
+  PlaceCounter counter_{};
 
 public:
   /// Makes a cursor at a position of a text. Precondition: at <= text.size().
@@ -161,17 +158,12 @@ public:
     return number;
   }
 
+  /// Returns the line and the column of a position. Precondition: position <= text().size().
+  [[nodiscard]] constexpr TextPlace place(std::size_t position) noexcept { return counter_.place(text_, position); }
   /// Makes an error for a part of the text, with line and column, that quotes this part. Precondition: where.from <=
   /// where.to <= text().size().
   [[nodiscard]] constexpr Error error(Problem problem, TextSpan where, std::int64_t limit = 0) {
-    if (where.from < counted_to_) counted_to_ = 0, counted_line_ = counted_column_ = 1;
-    while (counted_to_ < where.from) {
-      if (text_[counted_to_] == '\n')
-        ++counted_line_, counted_column_ = 1, ++counted_to_;
-      else
-        ++counted_column_, counted_to_ += decode(text_, counted_to_).bytes;
-    }
-    return error_at(problem, counted_line_, counted_column_, text_.data() + where.from, where.size(), limit);
+    return error_at(problem, place(where.from), where.of(text_), limit);
   }
   /// Makes an error at byte `from` that quotes the rest of the text from there. Precondition: from <= text().size().
   [[nodiscard]] constexpr Error error_from(std::size_t from, Problem problem, std::int64_t limit = 0) {

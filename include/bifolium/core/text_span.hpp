@@ -26,5 +26,19 @@ struct TextSpan {
   friend constexpr bool operator==(TextSpan, TextSpan) = default;
 };
 
+/// Returns a part of a text without those bytes at its two ends that are among `ends`. A part that has no others becomes
+/// empty.
+/// Example: `trimmed(" A8, ", {0, 5}, " ,") == TextSpan{1, 3}`.
+constexpr TextSpan trimmed(std::string_view text, TextSpan part, std::string_view ends) noexcept {
+  auto const is_end = [&](char c) { return ends.find(c) != ends.npos; };
+  while (!part.empty() && is_end(text[part.to - 1])) --part.to;
+  while (!part.empty() && is_end(text[part.from])) ++part.from;
+  return part;
+}
+/// Returns a text without those bytes at its two ends that are among `ends`.
+constexpr std::string_view trimmed(std::string_view text, std::string_view ends) noexcept {
+  return trimmed(text, {0, text.size()}, ends).of(text);
+}
+
 } // namespace v0
 } // namespace bifolium

@@ -3,6 +3,8 @@
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
+#include <bifolium/core/expected.hpp>
+#include <bifolium/core/text_place.hpp>
 #include <bifolium/evidence/detail/evidence_rows.hpp>
 
 #include <string_view>
@@ -61,22 +63,16 @@ constexpr bool is_word(std::string_view text, std::string_view word) {
     if (small_letter(text[i]) != word[i]) return false;
   return true;
 }
-/// Returns a pointer to the row of the word, or null if there is none.
-template <class T> constexpr Word<T> const* find_word(std::string_view text) {
-  for (auto const& one : words_for(T{}))
-    if (is_word(text, one.word)) return &one;
-  return nullptr;
-}
 } // namespace detail
 
 /// Returns the words for `Material`, `ChainLines`, `MarkPlace`, `LeafState`, `MeasureOf`, `EdgeSeen` or `HolePlace`,
 /// one for each value, as an array of `Word<T>`.
 template <class T> constexpr auto const& words_of() { return detail::words_for(T{}); }
-/// Reads a word for one of these types, in capitals or small letters: read_word<Material>("Laid"). Returns no value for
-/// any other word.
-template <class T> constexpr std::optional<T> read_word(std::string_view word) {
-  auto const* const found = detail::find_word<T>(word);
-  return found ? std::optional<T>{found->value} : std::nullopt;
+/// Reads a word for one of these types, in capitals or small letters: read_word<Material>("Laid"). Error: unknown_word.
+template <class T> constexpr Expected<T> read_word(std::string_view word) {
+  for (auto const& one : detail::words_for(T{}))
+    if (detail::is_word(word, one.word)) return one.value;
+  return error_in(word, {0, word.size()}, Problem::unknown_word);
 }
 /// Returns the word for a value. Reading it gives the same value.
 template <class T>

@@ -89,14 +89,14 @@ class SchemeReader : SchemeWords {
       if (!is_word_character(c) && c != '_' && c != '-') return fail(Problem::name_expected);
     if (!scheme_.id_.assign(word_)) return fail(Problem::name_too_long, Scheme::longest_id);
     skip_blanks();
-    auto const line_end = text_.find_first_of("\n#", at_);
-    auto const found = format_at_start(text_.substr(at_, line_end == text_.npos ? text_.npos : line_end - at_));
+    auto const rest = cursor_.rest();
+    auto const found = format_at_start(rest.substr(0, rest.find_first_of("\n#")));
     if (!found) {
       next();
       return fail(word_.empty() ? Problem::unexpected_end : Problem::unknown_format);
     }
     scheme_.format_ = found->format;
-    at_ += found->bytes;
+    cursor_.skip(found->bytes);
     if (take_if("reads")) {
       if (!next()) return fail(Problem::unexpected_end);
       if (word_ != "right-to-left" && word_ != "left-to-right") return fail(Problem::unknown_word);
@@ -187,7 +187,7 @@ class SchemeReader : SchemeWords {
   /// Reads one piece of a gathering line: `name`, `name:near`, `name:near:inner`.
   constexpr bool place_piece(std::string_view item, bool opens_pair, bool in_pair) {
     auto const colon = item.find(':');
-    word_start_ = static_cast<std::size_t>(item.data() - text_.data());
+    word_start_ = static_cast<std::size_t>(item.data() - cursor_.text().data());
     word_ = item.substr(0, colon);
     if (!is_name()) return false;
     Placed placed{0, false, false, opens_pair, here()};
@@ -200,7 +200,7 @@ class SchemeReader : SchemeWords {
     for (auto mark = colon; mark != item.npos;) {
       auto const end = item.find(':', mark + 1);
       auto const name = word_;
-      word_start_ = static_cast<std::size_t>(item.data() - text_.data()) + mark + 1;
+      word_start_ = static_cast<std::size_t>(item.data() - cursor_.text().data()) + mark + 1;
       word_ = item.substr(mark + 1, end == item.npos ? end : end - mark - 1);
       if (word_ == "near")
         placed.heads_near = true;
@@ -242,11 +242,11 @@ class SchemeReader : SchemeWords {
   }
 
   constexpr bool line() {
-    auto const start = at_;
+    auto const start = cursor_.at();
     if (!next()) return true;
     auto const word = word_;
     if (!begun_) {
-      at_ = start;
+      cursor_.go_to(start);
       begun_ = true;
       return scheme_line() && end_of_line();
     }
@@ -259,14 +259,16 @@ class SchemeReader : SchemeWords {
   constexpr bool whole_text() {
     for (;;) {
       if (!line()) return false;
-      at_ = text_.find('\n', at_);
-      if (at_ == text_.npos) break;
-      line_start_ = ++at_;
+      auto const end = cursor_.rest().find('\n');
+      if (end == std::string_view::npos) break;
+      cursor_.skip(end + 1);
+      line_start_ = cursor_.at();
       ++line_;
       bits_ = 0;
     }
     word_ = {};
-    word_start_ = at_ = text_.size();
+    cursor_.skip(cursor_.rest().size());
+    word_start_ = cursor_.at();
     if (!begun_) return fail(Problem::scheme_line_first);
     if (scheme_.sheet_count_ == 0) return fail(Problem::no_sheet);
     if (scheme_.gathering_count_ == 0) return fail(Problem::no_gathering);

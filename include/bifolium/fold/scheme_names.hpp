@@ -5,6 +5,7 @@
 /// so that a name has the same meaning everywhere.
 #pragma once
 
+#include <bifolium/core/text_span.hpp>
 #include <bifolium/fold/detail/trade_names.hpp>
 
 #include <string>
@@ -16,11 +17,10 @@ inline namespace v0 {
 /// none. In an id, capitals do not matter, and blanks, hyphens and `_` are equivalent.
 /// Example: `find_scheme("octavo") == schemes::octavo`.
 constexpr std::optional<Attested> find_scheme(std::string_view name) {
-  while (!name.empty() && static_cast<unsigned char>(name.front()) <= ' ') name.remove_prefix(1);
-  while (!name.empty() && static_cast<unsigned char>(name.back()) <= ' ') name.remove_suffix(1);
+  name = trimmed(name, " \t\r\n");
   for (auto const scheme : Attested::all())
     if (scheme.id().size() == name.size() && detail::letters_apart(scheme.id(), name) == 0) return scheme;
-  auto const spoken = detail::read_name(name);
+  auto const spoken = detail::name_in(name);
   if (!spoken) return std::nullopt;
   for (auto const& known : detail::trade_names)
     if (Format::of(known.leaves, known.shape) == spoken->format && spoken->words == known.words)
@@ -45,7 +45,7 @@ constexpr std::optional<Attested> likely_scheme(std::string_view name) {
       look_at(format.abbreviation(), Attested{known.row});
     }
   if (likely) return likely;
-  if (auto const spoken = detail::read_name(name))
+  if (auto const spoken = detail::name_in(name))
     for (auto const& known : detail::trade_names)
       if (*known.words == '\0' && known.leaves == spoken->format.leaves_to_sheet()) return Attested{known.row};
   return std::nullopt;

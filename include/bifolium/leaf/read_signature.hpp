@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/text_place.hpp>
 #include <bifolium/leaf/signature_reader.hpp>
 #include <bifolium/leaf/write_signature.hpp>
 
@@ -18,12 +19,11 @@ constexpr Expected<Signature> read_signature(std::string_view text, Letters adde
   auto const found = c.token.spaced ? FoundSignature{} : SignatureReader{text, added}.take(c);
   std::size_t at = found.end < text.size() ? found.end : text.size();
   if (!found)
-    return error_at(found.problem, 1, column_of(text, at), text.data() + at, text.size() - at,
+    return error_in(text, {at, text.size()}, found.problem,
                     found.problem == Problem::multiple_too_high ? std::int64_t{Signature::highest_multiple} : 23);
   // a Hebrew number is written with a sign after it that ends its direction
   while (at < text.size() && detail::is_direction_sign(decode(text, at).value)) at += decode(text, at).bytes;
-  if (at != text.size())
-    return error_at(Problem::trailing_text, 1, column_of(text, at), text.data() + at, text.size() - at);
+  if (at != text.size()) return error_in(text, {at, text.size()}, Problem::trailing_text);
   return signature_of(found.key, text, added);
 }
 

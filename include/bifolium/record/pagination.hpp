@@ -8,6 +8,7 @@
 
 #include <bifolium/core/error.hpp>
 #include <bifolium/core/range.hpp>
+#include <bifolium/core/text_place.hpp>
 #include <bifolium/core/text_span.hpp>
 
 #include <cstdint>
@@ -126,15 +127,15 @@ struct Pagination {
   /// Adds a doubt. Readers of statements call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
 
-  /// Returns the pagination with its places moved by a number of bytes and columns, for a statement that is a part of a
-  /// longer text. Readers of statements call it.
-  [[nodiscard]] Pagination moved(std::size_t bytes, std::uint32_t columns) && {
+  /// Returns the pagination with its places in a longer text, of which the statement is the part from byte `bytes`, at the
+  /// line and column `start`. Readers of statements call it.
+  [[nodiscard]] Pagination moved(std::size_t bytes, TextPlace start) && {
     auto const move = [&](TextSpan& span) {
       if (!span.empty()) span.from += bytes, span.to += bytes;
     };
     for (auto& run : runs) move(run.at), move(run.first_at), move(run.last_at), move(run.true_at);
     for (auto& span : unread) move(span);
-    for (auto& doubt : warnings_) doubt.column += columns;
+    for (auto& doubt : warnings_) doubt = error_after(start, doubt);
     return static_cast<Pagination&&>(*this);
   }
 

@@ -54,13 +54,9 @@ inline std::optional<std::size_t> pagination_place(std::string_view text) {
   auto const from = detail::pagination_place(text);
   if (!from) return error_in_field(Problem::not_stated, "pagination");
   auto read = read_pagination(text.substr(*from), limits);
-  auto const column = column_of(text, *from) - 1;
-  if (!read) {
-    auto error = read.error();
-    if (error.is_in_text()) error.column += column;
-    return error;
-  }
-  return static_cast<Pagination&&>(*read).moved(*from, column);
+  auto const start = place_in(text, *from);
+  if (!read) return error_after(start, read.error());
+  return static_cast<Pagination&&>(*read).moved(*from, start);
 }
 
 } // namespace v0

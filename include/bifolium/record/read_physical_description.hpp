@@ -19,14 +19,6 @@ struct PhysicalDescription {
   TextSpan accompanying{};             ///< the text after ` + `
 };
 
-namespace detail {
-inline TextSpan without_blanks(std::string_view text, TextSpan span) {
-  while (!span.empty() && text[span.from] == ' ') ++span.from;
-  while (!span.empty() && text[span.to - 1] == ' ') --span.to;
-  return span;
-}
-} // namespace detail
-
 /// Reads a physical description. Places in the parts are places in the line. Errors, with the column in the line:
 /// not_an_extent, and those of `read_extent` and `read_size`; the limit text_too_long.
 [[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text,
@@ -35,7 +27,7 @@ inline TextSpan without_blanks(std::string_view text, TextSpan span) {
   PhysicalDescription read;
   auto end = text.size();
   if (auto const plus = text.rfind(" + "); plus != text.npos) {
-    read.accompanying = detail::without_blanks(text, {plus + 3, text.size()});
+    read.accompanying = trimmed(text, {plus + 3, text.size()}, " ");
     end = plus;
   }
   auto const body = text.substr(0, end);
@@ -56,7 +48,7 @@ inline TextSpan without_blanks(std::string_view text, TextSpan span) {
       return read;
     }
   auto const colon = body.substr(0, before_size).find(" :");
-  if (colon != body.npos) read.details = detail::without_blanks(text, {colon + 2, before_size});
+  if (colon != body.npos) read.details = trimmed(text, {colon + 2, before_size}, " ");
   auto extent = read_extent(body.substr(0, colon < before_size ? colon : before_size), limits);
   if (!extent) return extent.error();
   read.extent = static_cast<Extent&&>(*extent);

@@ -59,8 +59,8 @@ public:
   [[nodiscard]] std::optional<bool> last_before(std::size_t order, GatheringAt at, int leaf) const {
     std::optional<bool> answer;
     std::size_t latest = 0;
-    for (auto const& place : {SigningPlace{false, {}, leaf, 1}, SigningPlace{false, {}, 0, 1},
-                              SigningPlace{true, {}, leaf, 1}, SigningPlace{true, {}, 0, 1}}) {
+    for (auto const& place : {SigningPlace{false, {}, leaf, {}}, SigningPlace{false, {}, 0, {}},
+                              SigningPlace{true, {}, leaf, {}}, SigningPlace{true, {}, 0, {}}}) {
       auto wanted = of(place, at);
       wanted.order = order;
       auto const found = std::lower_bound(said_.begin(), said_.end(), wanted, before);
@@ -79,13 +79,13 @@ public:
 /// Reads the statement of signing of a formula. An exception that names a leaf the formula does not have, or that
 /// repeats the rule, gives a warning. Columns are those of formula.signing(). Errors: those of read_signing; not_stated.
 [[nodiscard]] inline Expected<Signing> signing_of(Formula const& formula, Limits const& limits = {}) {
-  if (formula.signing().empty()) return error_at(Problem::not_stated, 1, 1);
+  if (formula.signing().empty()) return error_in_field(Problem::not_stated, "signing");
   IdealCopy const book{formula};
   auto read = read_signing(formula.signing(), formula.letters(), limits);
   if (!read) return read;
   auto const doubt = [&](Problem problem, SigningPlace const& place) {
     auto const words = detail::place_words(place);
-    read->warn(error_at(problem, 1, place.column, words.data(), words.size()));
+    read->warn(error_at(problem, place.at, words));
   };
   // the gathering of a place; no value if the formula does not have the leaf
   auto const gathering_of = [&](SigningPlace const& place) -> std::optional<GatheringAt> {

@@ -7,16 +7,17 @@
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
+#include <bifolium/core/text_place.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
 /// The mark of a gathering, or `$` for any gathering; and a leaf of it, or 0 for the whole gathering.
 struct SigningPlace {
-  bool any{};              ///< true for `$`: any gathering
-  Signature gathering{};   ///< the mark of the gathering; it has no meaning if `any` is true
-  int leaf{};              ///< the leaf in the gathering, from 1; 0 for all leaves
-  std::uint32_t column{1}; ///< the column in the statement, in characters from 1; comparison ignores it
+  bool any{};            ///< true for `$`: any gathering
+  Signature gathering{}; ///< the mark of the gathering; it has no meaning if `any` is true
+  int leaf{};            ///< the leaf in the gathering, from 1; 0 for all leaves
+  TextPlace at{};        ///< the line and the column in the statement; comparison ignores them
   friend constexpr bool operator==(SigningPlace const& a, SigningPlace const& b) {
     return a.any == b.any && a.gathering == b.gathering && a.leaf == b.leaf;
   }

@@ -11,12 +11,12 @@ inline namespace v0 {
 namespace detail {
 
 /// Converts an edit of a text to an edit of a field.
-inline Edit edit_of(Field field, SlipKind kind, std::string_view text, std::uint32_t column, TextEdit const& edit) {
+inline Edit edit_of(Field field, SlipKind kind, std::string_view text, TextPlace start, TextEdit const& edit) {
   return {field,
           kind,
           edit.span.from,
           edit.span.to,
-          column + column_of(text, edit.span.from) - 1,
+          place_after(start, place_in(text, edit.span.from)),
           std::string{text.substr(edit.span.from, edit.span.to - edit.span.from)},
           edit.put};
 }
@@ -159,7 +159,7 @@ public:
       edit.a = 8;
       for (auto const& one : writer.of_all_counts(edit))
         note.edits.push_back(
-            edit_of(Field::formula, SlipKind::omitted_exponent, book_.formula->text, book_.formula->column, one));
+            edit_of(Field::formula, SlipKind::omitted_exponent, book_.formula->text, book_.formula->at, one));
     }
     note.settle = "the number of leaves of these gatherings";
     audit_.findings.push_back(note);

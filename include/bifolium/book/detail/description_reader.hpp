@@ -27,18 +27,16 @@ class DescriptionReader {
   }
   /// Text beside the value of a field.
   void rest(Field field, std::string_view text, TextSpan span) {
-    while (!span.empty() && is_trimmed(text[span.to - 1])) --span.to;
-    while (!span.empty() && is_trimmed(text[span.from])) ++span.from;
+    span = trimmed(text, span, " ,;.:");
     if (span.empty()) return;
     auto const error = TextCursor{text}.error(Problem::trailing_text, span);
     book_.unread.push_back({field, error, std::string{span.of(text)}, span.from, true});
   }
-  static bool is_trimmed(char c) { return c == ' ' || c == ',' || c == ';' || c == '.' || c == ':'; }
   void doubt(Field field, std::vector<Error> const& warnings, std::string_view text) {
     for (auto const& one : warnings) book_.doubts.push_back({field, one, std::string{text}});
   }
-  template <class T> static Stated<T> stated(T value, std::string_view text, std::uint32_t column = 1) {
-    return {static_cast<T&&>(value), std::string{text}, column};
+  template <class T> static Stated<T> stated(T value, std::string_view text, TextPlace at = {}) {
+    return {static_cast<T&&>(value), std::string{text}, at};
   }
   /// The field, if there is a text and it can be read.
   template <class T, class Read>
@@ -62,7 +60,7 @@ class DescriptionReader {
     auto read = read_signature_note(text, book_.conventions.dialect());
     auto const error = read ? Error{} : read.error();
     while (!read && left_out.size() < most_left_out) {
-      auto const at = byte_of(text, read.error().column);
+      auto const at = position_of(text, {read.error().line, read.error().column});
       auto const open = text.rfind('(', at), close = text.find(')', at);
       if (open == text.npos || close == text.npos || text.find(')', open) != close) break;
       left_out.push_back({Field::formula, read.error(), text.substr(open, close + 1 - open), open, true});
@@ -72,11 +70,6 @@ class DescriptionReader {
     if (!read) return unread(Field::formula, error, texts_.formula);
     for (auto const& one : left_out) book_.unread.push_back(one);
     take(*read);
-  }
-  static std::size_t byte_of(std::string_view text, std::uint32_t column) {
-    std::size_t at = 0;
-    for (std::uint32_t c = 1; c < column && at < text.size(); ++c) at += decode(text, at).bytes;
-    return at;
   }
   void take(SignatureNote const& note) {
     auto const text = texts_.formula;
@@ -88,15 +81,15 @@ class DescriptionReader {
     if (auto const from = pagination_place(tail); from && texts_.pagination.empty() && note.pages) {
       auto const pages = tail.substr(*from);
       if (auto const extent = read_stated_pages(pages))
-        book_.pagination = stated(Pagination{extent->pagination}, pages, column_of(text, tail_at + *from));
+        book_.pagination = stated(Pagination{extent->pagination}, pages, place_in(text, tail_at + *from));
     }
     if (note.signing && texts_.signing.empty())
-      book_.signing = stated(Signing{*note.signing}, tail, column_of(text, tail_at));
+      book_.signing = stated(Signing{*note.signing}, tail, place_in(text, tail_at));
   }
   /// A doubt about the formula; one that contradicts a total of leaves stated beside it is a number of leaves.
   void take(Error const& warning) {
     if (warning.problem == Problem::text_not_read) {
-      auto const from = byte_of(texts_.formula, warning.column);
+      auto const from = position_of(texts_.formula, {warning.line, warning.column});
       rest(Field::formula, texts_.formula, {from, from + warning.found_text().size()});
       return;
     }
@@ -104,7 +97,7 @@ class DescriptionReader {
       TextCursor cursor{warning.found_text()};
       while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
       if (auto const number = cursor.take_number(most_number)) {
-        book_.leaves = stated(std::int64_t{*number}, warning.found_text(), warning.column);
+        book_.leaves = stated(std::int64_t{*number}, warning.found_text(), {warning.line, warning.column});
         return;
       }
     }
@@ -123,14 +116,13 @@ class DescriptionReader {
       if (!cursor.at_digit()) continue;
       auto const from = cursor.at();
       auto const number = cursor.take_number(most_number);
-      if (!number)
-        return error_at(Problem::number_too_large, 1, column_of(text, from), text.data() + from, text.size() - from);
+      if (!number) return cursor.error_from(from, Problem::number_too_large);
       while (cursor.peek() == ']' || cursor.peek() == ' ' || cursor.peek() == '.' || is_latin_letter(cursor.peek()))
         cursor.skip(1);
       rest(field, text, {cursor.at(), text.size()});
       return *number;
     }
-    return error_at(Problem::not_a_number, 1, 1, text.data(), text.size());
+    return TextCursor{text}.error_here(Problem::not_a_number);
   }
   /// 84, "84 leaves", "[4], 80 leaves", "84 [i.e. 86] ff."
   Expected<std::int64_t> leaves(std::string_view text) {
@@ -158,7 +150,7 @@ class DescriptionReader {
     TextCursor cursor{text};
     while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
     auto const number = cursor.take_number(most_leaves_in_gathering);
-    if (!number || *number < 1) return error_at(Problem::not_a_gathering_size, 1, 1, text.data(), text.size());
+    if (!number || *number < 1) return cursor.error_from(0, Problem::not_a_gathering_size);
     return static_cast<int>(*number);
   }
 
@@ -166,19 +158,19 @@ class DescriptionReader {
 
   /// A height with what is stated beside it: "19 x 12 cm (8vo)", "12 cm bound to 20 cm". A number without a unit is in
   /// millimetres. `at`: where the text begins in the field that it is from.
-  void size(SizeStatement const& read, std::string_view text, std::uint32_t column) {
-    book_.height = stated(SizeRange{*read.height}, text, column);
-    if (read.width && texts_.width.empty()) book_.width = stated(SizeRange{*read.width}, text, column);
-    if (read.binding && texts_.binding.empty()) book_.binding = stated(SizeRange{*read.binding}, text, column);
+  void size(SizeStatement const& read, std::string_view text, TextPlace at) {
+    book_.height = stated(SizeRange{*read.height}, text, at);
+    if (read.width && texts_.width.empty()) book_.width = stated(SizeRange{*read.width}, text, at);
+    if (read.binding && texts_.binding.empty()) book_.binding = stated(SizeRange{*read.binding}, text, at);
     if (read.formats.size() == 1 && texts_.format.empty() && !book_.format)
-      book_.format = stated(Format{read.formats[0]}, text, column);
+      book_.format = stated(Format{read.formats[0]}, text, at);
   }
   void height() {
     if (texts_.height.empty()) return;
     auto const read = read_size(texts_.height, SheetUnit::mm);
     if (!read) return unread(Field::height, read.error(), texts_.height);
     for (auto const span : read->unread) rest(Field::height, texts_.height, span);
-    size(*read, texts_.height, 1);
+    size(*read, texts_.height, {});
   }
   Expected<SizeRange> side(Field field, std::string_view text) {
     auto const read = read_size(text, SheetUnit::mm);
@@ -215,11 +207,11 @@ class DescriptionReader {
     }
     if (words.starts_with(";"))
       if (auto const read = read_size(words.substr(1))) {
-        auto const column = column_of(text, span.from + 1);
+        auto const at = place_in(text, span.from + 1);
         for (auto const part : read->unread)
           if (!part.of(words.substr(1)).starts_with("+"))
             rest(Field::pagination, text, {span.from + 1 + part.from, span.from + 1 + part.to});
-        if (texts_.height.empty()) size(*read, words.substr(1), column);
+        if (texts_.height.empty()) size(*read, words.substr(1), at);
         return true;
       }
     if (names_pages(words)) {
@@ -232,12 +224,6 @@ class DescriptionReader {
 
   // -- format, date and place ----------------------------------------------------------------------------------------
 
-  template <class T> static Expected<T> word(std::string_view text) {
-    std::string lower{text};
-    for (char& c : lower) c = small_letter(c);
-    if (auto const* row = find_word<T>(lower)) return T{row->value};
-    return error_at(Problem::unknown_word, 1, 1, text.data(), text.size());
-  }
   /// Of a book in two formats none is taken: what is said of leaves then holds for a part of it.
   void format() {
     if (texts_.format.empty()) return;
@@ -286,8 +272,8 @@ public:
     read(Field::width, texts_.width, book_.width, [&](std::string_view text) { return side(Field::width, text); });
     read(Field::binding, texts_.binding, book_.binding,
          [&](std::string_view text) { return side(Field::binding, text); });
-    read(Field::chain_lines, texts_.chain_lines, book_.chain_lines, word<ChainLines>);
-    read(Field::material, texts_.material, book_.material, word<Material>);
+    read(Field::chain_lines, texts_.chain_lines, book_.chain_lines, read_word<ChainLines>);
+    read(Field::material, texts_.material, book_.material, read_word<Material>);
     year(Field::year, texts_.year, book_.year);
     year(Field::coded_year, texts_.coded_year, book_.coded_year);
     place();

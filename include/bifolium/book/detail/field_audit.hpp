@@ -31,10 +31,16 @@ class FieldAudit {
     return std::to_string(static_cast<int>(size.to / 10 + .5)) + " cm";
   }
 
+  /// A field has one line as a rule, so the line is said only where there are more.
+  static std::string column_words(Error const& error) {
+    std::string words = " (";
+    if (error.line > 1) words.append("line ").append(std::to_string(error.line)).append(", ");
+    return words.append("column ").append(std::to_string(error.column)).append(")");
+  }
   void unread() {
     for (auto const& part : book_.unread) {
       auto const name = std::string{identifier(part.field)};
-      auto const where = " (column " + std::to_string(part.error.column) + ')';
+      auto const where = column_words(part.error);
       if (part.rest && part.error.problem == Problem::trailing_text)
         add(FindingId::part_unread, Severity::note, FieldSet{part.field},
             name + ": '" + part.text + "' was not read" + where, "");
@@ -48,8 +54,7 @@ class FieldAudit {
       bool const numerals = one.doubt.problem == Problem::date_numerals_differ;
       add(numerals ? FindingId::date_numerals_differ : FindingId::read_with_doubt,
           numerals ? Severity::doubt : Severity::note, FieldSet{one.field},
-          std::string{identifier(one.field)} + ": " + sentence_of(one.doubt) + " (column " +
-              std::to_string(one.doubt.column) + ')',
+          std::string{identifier(one.field)} + ": " + sentence_of(one.doubt) + column_words(one.doubt),
           numerals ? "the date as it is printed" : "");
     }
     if (book_.pagination && book_.pagination->value.unpaged)
@@ -86,8 +91,7 @@ class FieldAudit {
     for (auto const& warning : book_.formula->value.warnings())
       if (warning.problem == Problem::odd_gathering) {
         add(FindingId::odd_gathering, Severity::note, FieldSet{Field::formula},
-            sentence_of(warning) + " (column " + std::to_string(warning.column) + ')',
-            "whether a leaf was cut away or inserted");
+            sentence_of(warning) + column_words(warning), "whether a leaf was cut away or inserted");
         return;
       }
   }

@@ -61,7 +61,7 @@ class PartAudit {
   }
   template <class T> Stated<T> piece(T value, Stated<T> const& whole, TextSpan span, std::string text) const {
     return {static_cast<T&&>(value), static_cast<std::string&&>(text),
-            whole.column + column_of(whole.text, span.from) - 1};
+            place_after(whole.at, place_in(whole.text, span.from))};
   }
   /// Returns the description of one part, or no value if a piece cannot be read by itself.
   [[nodiscard]] std::optional<Description> part(std::size_t i) const {

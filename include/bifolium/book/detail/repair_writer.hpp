@@ -53,7 +53,7 @@ class RepairWriter {
           (without_unread && without_unread->leaves + unread == variant.leaves)) {
         repair.formula = text;
         for (std::size_t i = 0; i < edits.size(); ++i)
-          repair.edits.push_back(edit_of(Field::formula, kinds[i], stated.text, stated.column, edits[i]));
+          repair.edits.push_back(edit_of(Field::formula, kinds[i], stated.text, stated.at, edits[i]));
         return true;
       }
     }
@@ -72,7 +72,7 @@ class RepairWriter {
     auto const read = read_stated_pages(*repair.pagination);
     if (!read || read->pages() != variant.shape.pages()) return false;
     for (std::size_t i = 0; i < edits.size(); ++i)
-      repair.edits.push_back(edit_of(Field::pagination, variant.edits[i].kind, stated.text, stated.column, edits[i]));
+      repair.edits.push_back(edit_of(Field::pagination, variant.edits[i].kind, stated.text, stated.at, edits[i]));
     return true;
   }
   bool write_leaves_edit(LeavesVariant const& variant, Repair& repair) const {
@@ -84,7 +84,7 @@ class RepairWriter {
     if (at == stated.text.npos) return false;
     TextEdit const edit{{at, at + figure.size()}, std::to_string(variant.leaves)};
     repair.leaves_text = edited(stated.text, {edit});
-    repair.edits.push_back(edit_of(Field::leaves, variant.kind, stated.text, stated.column, edit));
+    repair.edits.push_back(edit_of(Field::leaves, variant.kind, stated.text, stated.at, edit));
     return true;
   }
   [[nodiscard]] std::string words_of(Repair const& repair) const {

@@ -122,11 +122,7 @@ constexpr std::string_view look_at(SlipKind kind) {
 
 /// Describes an edit: 'B-H⁴' for 'B-G⁴'; '[2]' is missing; '(−A1)' is one too many.
 inline std::string in_words(Edit const& edit) {
-  auto const trimmed = [](std::string const& text) {
-    auto const from = text.find_first_not_of(" ,"), to = text.find_last_not_of(" ,");
-    return from == text.npos ? std::string{} : text.substr(from, to - from + 1);
-  };
-  auto const old = trimmed(edit.old), put = trimmed(edit.put);
+  std::string const old{trimmed(edit.old, " ,")}, put{trimmed(edit.put, " ,")};
   std::string words;
   if (old.empty() && put.empty())
     words = "";

@@ -16,8 +16,8 @@ inline Expected<Extent> read_stated_pages(std::string_view text) {
   if (extent || extent.error().problem != Problem::unexpected_end) return extent;
   bool const number = text.find_first_not_of("0123456789 .") == text.npos;
   if (!number && text.find_first_of("[(,-+") == text.npos) return extent; // 17 x
-  auto const end = text.find_last_not_of(" .");
-  auto with_unit = read_extent(std::string{text.substr(0, end == text.npos ? 0 : end + 1)} + " p.");
+  auto const end = trimmed(text, {0, text.size()}, " .").to;
+  auto with_unit = read_extent(std::string{text.substr(0, end)} + " p.");
   if (!with_unit) return extent;
   with_unit->pagination.warn(TextCursor{text}.error_from(0, Problem::pages_taken));
   return with_unit;

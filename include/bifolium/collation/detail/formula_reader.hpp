@@ -15,8 +15,7 @@ class FormulaReader {
   std::string_view text_;
   Formula* formula_; // null if nothing is stored
   Letters letters_;
-  std::size_t column_at_{0};
-  std::uint32_t column_{1};
+  PlaceCounter places_{};
   std::size_t list_{0};   // the change with which a list of identities begins
   int list_leaf_{0};      // the leaf written before this list
   TextSpan next_label_{}; // the label of the part that begins with the next run
@@ -33,12 +32,6 @@ class FormulaReader {
     for (std::size_t i = 1; i < text.size(); ++i) blanks += text[i - 1] == ' ' && text[i] != ' ' ? 1U : 0U;
     return blanks < text.size() / 4 ? blanks + 1 : text.size() / 4 + 1;
   }
-  /// Returns the column of a byte. Columns are asked for almost in order, so counting starts at the last one.
-  std::uint32_t column(std::size_t at) {
-    if (at < column_at_) column_at_ = 0, column_ = 1;
-    for (; column_at_ < at; column_at_ += decode(text_, column_at_).bytes) ++column_;
-    return column_;
-  }
   [[nodiscard]] Error error(Doubt doubt) {
     auto const text = text_;
     // cut at a whole character
@@ -46,7 +39,7 @@ class FormulaReader {
            (static_cast<unsigned char>(text[doubt.to]) & 0xC0U) == 0x80U)
       --doubt.to;
     auto const size = doubt.to > doubt.from ? doubt.to - doubt.from : 0;
-    return error_at(doubt.problem, 1, column(doubt.from), text.data() + doubt.from, size, doubt.limit);
+    return error_at(doubt.problem, places_.place(text, doubt.from), text.substr(doubt.from, size), doubt.limit);
   }
   /// Returns the words of a part of the text, with the entities of HTML and TEI replaced.
   [[nodiscard]] std::string words(std::size_t from, std::size_t to) const {

@@ -58,7 +58,7 @@ class DateReader {
   }
   [[nodiscard]] constexpr bool word_goes_on(std::size_t at) const { return is_word_letter(point(at).value); }
   [[nodiscard]] constexpr Error error(Problem problem, TextSpan span, std::int64_t limit = 0) const {
-    return error_at(problem, 1, column_of(text_, span.from), text_.data() + span.from, span.size(), limit);
+    return error_in(text_, span, problem, limit);
   }
 
   /// Reads the words after a number that make it a century: `th century`, `e siècle`, `. Jh.`. Returns the position of

@@ -4,6 +4,7 @@
 /// do "folio in sixes" and "2° quired in 6s". fold/scheme_names.hpp has the public functions.
 #pragma once
 
+#include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/attested.hpp>
 
 namespace bifolium {
@@ -117,37 +118,30 @@ inline constexpr NumberWord number_words[]{
 
 /// Reads a name word by word.
 class NameReader {
-  std::string_view text_;
-  std::size_t at_{0};
+  TextCursor cursor_;
   SpokenName name_{};
   Shape shape_{Shape::usual}; // the shape named before the format
   bool after_in_{};
 
-  static constexpr bool parts_words(char c) {
-    return static_cast<unsigned char>(c) <= ' ' || c == '_' || c == ',' || c == '+';
-  }
-  [[nodiscard]] constexpr std::string_view word_here() const {
-    auto end = at_;
-    while (end < text_.size() && !parts_words(text_[end])) ++end;
-    return text_.substr(at_, end - at_);
-  }
+  static constexpr bool parts_words(char32_t c) { return c <= ' ' || c == '_' || c == ',' || c == '+'; }
   static constexpr bool same(std::string_view a, std::string_view b) {
     if (a.size() != b.size()) return false;
     for (std::size_t i = 0; i < a.size(); ++i)
       if (small_letter(a[i]) != b[i]) return false;
     return true;
   }
-  /// Returns the number for eight, eights, 8, 8s or 8's, or 0 for another word.
-  static constexpr int number(std::string_view word) {
-    int figures = 0;
-    std::size_t at = 0;
-    while (at < word.size() && at < 3 && is_digit(word[at])) figures = figures * 10 + (word[at++] - '0');
-    if (at > 0)
-      return word.substr(at).empty() || same(word.substr(at), "s") || same(word.substr(at), "'s") ? figures : 0;
+  /// Returns the number for eight, eights, 8, 8s or 8's, or no value for another word.
+  static constexpr std::optional<int> number(std::string_view word) {
+    TextCursor cursor{word};
+    if (auto const digits = cursor.take_number(Format::most_leaves)) {
+      auto const rest = cursor.rest();
+      if (rest.empty() || same(rest, "s") || same(rest, "'s")) return static_cast<int>(*digits);
+      return std::nullopt;
+    }
     for (auto const& one : number_words)
       if (same(word, one.word) || (same(word.substr(0, word.size() - 1), one.word) && small_letter(word.back()) == 's'))
-        return one.number;
-    return 0;
+        return int{one.number};
+    return std::nullopt;
   }
   static constexpr bool says_nothing(std::string_view word) {
     for (auto idle : {"in"sv, "of"sv, "a"sv, "an"sv, "the"sv, "and"sv, "from"sv, "common"sv, "quired"sv, "gathering"sv,
@@ -166,12 +160,13 @@ class NameReader {
   constexpr bool has_format() const { return name_.format.kind() != Format::Kind::not_determined; }
   /// Takes a format statement that ends at the end of a word: not the in-8 of "in-8s".
   constexpr bool take_format() {
-    auto const found = format_at_start(text_.substr(at_));
+    auto const found = format_at_start(cursor_.rest());
     if (!found || found->format.kind() == Format::Kind::not_determined) return false;
-    auto const end = at_ + found->bytes;
-    if (end < text_.size() && !parts_words(text_[end])) return false;
+    auto after = cursor_;
+    after.skip(found->bytes);
+    if (!after.at_end() && !parts_words(after.character().value)) return false;
     name_.format = found->format.kind() == Format::Kind::single_sheet ? Format::of(1) : found->format;
-    at_ = end;
+    cursor_ = after;
     return true;
   }
   constexpr void set_shape(Shape shape) {
@@ -182,22 +177,21 @@ class NameReader {
   }
   constexpr bool take_half_sheet() {
     for (auto way : {"half-sheets"sv, "half-sheet"sv, "half sheets"sv, "half sheet"sv, "half_sheets"sv, "half_sheet"sv})
-      if (same(text_.substr(at_, way.size()), way)) return at_ += way.size(), true;
+      if (cursor_.take_in_any_case(way)) return true;
     return false;
   }
   constexpr bool take_word() {
     if (take_half_sheet()) return add("half-sheet");
     if (!has_format() && take_format()) return true;
-    auto const word = word_here();
-    bool const first = at_ == 0, after_in = after_in_;
-    at_ += word.size();
+    bool const first = cursor_.at() == 0, after_in = after_in_;
+    auto const word = cursor_.take_until(parts_words);
     after_in_ = same(word, "in");
     if (says_nothing(word)) return true;
-    if (auto const n = number(word); n > 0 && n <= Format::most_leaves) {
+    if (auto const n = number(word); n && *n > 0 && *n <= Format::most_leaves) {
       bool const plural = small_letter(word.back()) == 's';
       if (!has_format() && !after_in && (is_digit(word[0]) ? first : plural))
-        return name_.format = Format::of(n, shape_), true;
-      return add_number(n);
+        return name_.format = Format::of(*n, shape_), true;
+      return add_number(*n);
     }
     for (auto const& one : shape_words)
       if (same(word, one.word)) return set_shape(one.shape), true;
@@ -210,12 +204,12 @@ class NameReader {
   }
 
 public:
-  constexpr explicit NameReader(std::string_view text) : text_{text} {}
+  constexpr explicit NameReader(std::string_view text) : cursor_{text} {}
   /// Returns the content of the name, or no value if it does not name a format or is too long for a name.
   constexpr std::optional<SpokenName> read() {
     for (;;) {
-      while (at_ < text_.size() && parts_words(text_[at_])) ++at_;
-      if (at_ == text_.size()) break;
+      cursor_.take_while(parts_words);
+      if (cursor_.at_end()) break;
       if (!take_word()) return std::nullopt;
     }
     if (!has_format()) return std::nullopt;
@@ -224,7 +218,7 @@ public:
 };
 
 /// Reads a name. If it cannot be read, its hyphens are replaced by blanks: quarto-in-eights.
-constexpr std::optional<SpokenName> read_name(std::string_view text) {
+constexpr std::optional<SpokenName> name_in(std::string_view text) {
   if (auto const spoken = NameReader{text}.read()) return spoken;
   ShortText<64> parted;
   for (char c : text) {

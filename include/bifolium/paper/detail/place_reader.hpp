@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/text_cursor.hpp>
 #include <bifolium/paper/detail/place_index.hpp>
 #include <bifolium/paper/stated_place.hpp>
 
@@ -27,26 +28,27 @@ class PlaceReader {
   };
   static constexpr std::size_t longest_name = 6; // in words
 
-  std::string_view text_;
+  TextCursor cursor_;
   std::vector<Word> words_{};
   std::vector<Found> found_{};
   StatedPlace read_{};
   bool reprinted_{}, any_capital_{};
 
-  [[nodiscard]] Error error(Problem problem, TextSpan span, std::int64_t limit = 0) const {
-    return error_at(problem, 1, column_of(text_, span.from), text_.data() + span.from, span.size(), limit);
+  [[nodiscard]] Error error(Problem problem, TextSpan span, std::int64_t limit = 0) {
+    return cursor_.error(problem, span, limit);
   }
 
   void part_into_words() {
     int group = 0, depth = 0;
-    for (std::size_t at = 0; at < text_.size();) {
-      auto const c = decode(text_, at);
+    for (; !cursor_.at_end(); cursor_.skip(cursor_.character().bytes)) {
+      auto const c = cursor_.character();
       auto const key = plain_letters(c.value);
       bool const combining = c.value >= 0x300 && c.value < 0x370;
-      auto const end = at + c.bytes;
+      auto const at = cursor_.at(), end = at + c.bytes;
       if (!key.empty() || combining) {
         bool const goes_on = !words_.empty() && words_.back().at.to == at;
-        if (!goes_on) words_.push_back({{at, at}, group, depth > 0, c.value < 0x80 ? is_capital(text_[at]) : true, {}});
+        if (!goes_on)
+          words_.push_back({{at, at}, group, depth > 0, c.value < 0x80 ? is_capital(cursor_.peek()) : true, {}});
         words_.back().at.to = end;
         words_.back().key += key;
         any_capital_ = any_capital_ || words_.back().capital;
@@ -57,7 +59,6 @@ class PlaceReader {
         ++group;
       } else if (c.value == ',' || c.value == ';' || c.value == ':' || c.value == '/' || c.value == '=')
         ++group;
-      at = end;
     }
   }
   /// Returns true if the words from `first` have these keys and belong to one group.
@@ -111,7 +112,7 @@ class PlaceReader {
         same_bracket && ((before(2) == "that" && before(1) == "is") || (before(2) == "i" && before(1) == "e") ||
                          before(1) == "ie" || before(1) == "recte" || before(1) == "uere" || before(1) == "really");
     found.named.called_false = before(1) == "false" || before(1) == "falsely" || before(1) == "pseudo";
-    found.named.probable = text_.substr(found.named.at.to).starts_with("?");
+    found.named.probable = cursor_.text().substr(found.named.at.to).starts_with("?");
     found_.push_back(found);
   }
   static bool is_small_word(std::string_view key) {
@@ -181,14 +182,15 @@ class PlaceReader {
   }
 
 public:
-  explicit PlaceReader(std::string_view text) : text_{text} {}
+  explicit PlaceReader(std::string_view text) : cursor_{text} {}
 
   Expected<StatedPlace> read() {
     part_into_words();
     find_names();
     if (words_.empty()) return error(Problem::unexpected_end, {0, 0});
     if (found_.empty() && !read_.not_known)
-      return error(Problem::unknown_place, read_.unread.empty() ? TextSpan{0, text_.size()} : read_.unread.front());
+      return error(Problem::unknown_place,
+                   read_.unread.empty() ? TextSpan{0, cursor_.text().size()} : read_.unread.front());
     settle_by_neighbours();
     if (auto const* best = meant()) {
       auto const& named = best->named;

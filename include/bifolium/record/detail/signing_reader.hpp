@@ -22,8 +22,6 @@ class SigningReader {
   bool any_place_{}, range_too_long_{};
   /// Thicker gatherings were not signed leaf by leaf, and a statement of few characters would name thousands of leaves.
   static constexpr int longest_range = 64;
-  std::size_t column_at_{}; // places come in order, so each column is counted from the one before
-  std::uint32_t column_{1};
 
   /// Takes a whole number. Returns -1 if there is no digit, and more than a gathering has leaves if it is too large.
   int figure() {
@@ -31,15 +29,14 @@ class SigningReader {
     return number ? static_cast<int>(*number) : -1;
   }
   [[nodiscard]] std::string_view text() const { return cursor_.text(); }
-  // A statement is one line to its readers, so the columns of errors count from its beginning, as those of places do.
   /// Makes an error that quotes the text from an item to the end, or all of it if the item is missing at the end.
   [[nodiscard]] Error error(std::size_t from) const {
     auto const quoted = text().substr(from < text().size() ? from : 0);
-    return error_at(Problem::not_a_signing, 1, column_of(text(), from), quoted.data(), quoted.size());
+    return error_at(Problem::not_a_signing, place_in(text(), from), quoted);
   }
   /// Makes an error that quotes an item up to the cursor.
   [[nodiscard]] Error quoted(Problem problem, std::size_t from, std::int64_t limit) const {
-    return error_at(problem, 1, column_of(text(), from), text().data() + from, cursor_.at() - from, limit);
+    return error_in(text(), {from, cursor_.at()}, problem, limit);
   }
   static bool is_sign(char32_t c) { return c == '+' || is_dash(c) || c == 0x2212; }
 
@@ -75,10 +72,6 @@ class SigningReader {
       read_.first = read_.listed.back(), read_.listed.clear();
     return true;
   }
-  std::uint32_t column(std::size_t at) {
-    for (; column_at_ < at; column_at_ += decode(text(), column_at_).bytes) ++column_;
-    return column_;
-  }
   [[nodiscard]] FoundSignature mark_here() const {
     TokenCursor c{text(), cursor_.at()};
     return SignatureReader{text(), letters_}.take(c);
@@ -87,7 +80,7 @@ class SigningReader {
   bool place(SigningPlace& found) {
     if (cursor_.take('$')) {
       auto const leaf = figure();
-      found = {true, {}, leaf < 0 ? 0 : leaf, 1};
+      found = {true, {}, leaf < 0 ? 0 : leaf, {}};
       return leaf != 0 && leaf <= most_leaves_in_gathering;
     }
     // a number is a leaf of the gathering before, unless it belongs to a mark (2)(3) or a stroke follows it (36/10)
@@ -104,7 +97,7 @@ class SigningReader {
       return found.leaf <= most_leaves_in_gathering;
     }
     auto const leaf = figure();
-    found = {false, signature, leaf < 0 ? 0 : leaf, 1};
+    found = {false, signature, leaf < 0 ? 0 : leaf, {}};
     return leaf != 0 && leaf <= most_leaves_in_gathering;
   }
   /// Reads the 5 of A3-5. Returns the leaf itself if no leaf follows.
@@ -213,7 +206,7 @@ private:
     bool const quoted = mode_ == Mode::missigning && opens_quotation(cursor_.character().value) && !quotes_a_mark();
     if (quoted) cursor_.take_quotation_mark();
     if (!place(found)) return false;
-    found.column = column(from);
+    found.at = cursor_.place(from);
     if (quoted && !cursor_.take_quotation_mark()) return false;
     last_ = found;
     any_place_ = true;

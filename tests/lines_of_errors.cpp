@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: MIT
+// Errors and doubts about a text of several lines: every reader tells the line, and the column in that line.
+#include <bifolium/bifolium.hpp>
+#include <bifolium/book.hpp>
+#include <bifolium/copy/paper_of_copy.hpp>
+#include <bifolium/core/fraction_text.hpp>
+#include <bifolium/fold/read_formes.hpp>
+#include <bifolium/paper/read_length.hpp>
+#include <bifolium/record.hpp>
+
+#include "check.hpp"
+
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+
+template <class T> std::vector<Error> told_by(Expected<T> const& read) {
+  if (!read) return {read.error()};
+  if constexpr (requires { read->warnings(); })
+    return {read->warnings().begin(), read->warnings().end()};
+  else
+    return {};
+}
+
+/// A text in which `@` marks the place of what is wrong, and a reader of it. The mark is not a part of the text.
+struct Marked {
+  char const* reader;
+  char const* text;
+  std::vector<Error> (*read)(std::string_view);
+};
+
+IdealCopy const& some_book() {
+  static Formula const formula = *read_formula("8°: A-C8 D4");
+  static IdealCopy const book{formula};
+  return book;
+}
+
+std::vector<Error> doubts_of_leaves(std::string_view text) {
+  static Formula const formula = *read_formula("8°: A8 B8; A8 C8");
+  static IdealCopy const book{formula};
+  auto const read = read_leaves_present(book, text);
+  return read ? read->doubts : std::vector{read.error()};
+}
+
+Marked const marked_texts[]{
+    {"read_formula", "8°: A8\nB8\n@C(", [](auto text) { return told_by(read_formula(text)); }},
+    {"read_formula, a doubt", "8°: π⁴\nA8\n@B3", [](auto text) { return told_by(read_formula(text)); }},
+    {"count_formula", "8°: A8\nB8\n@C(", [](auto text) { return told_by(count_formula(text)); }},
+    {"read_signature_note", "Signatures:\nA8 B8\n@C(", [](auto text) { return told_by(read_signature_note(text)); }},
+    {"read_reference", "\n@Q1", [](auto text) { return told_by(read_reference(some_book(), text)); }},
+    {"read_leaves_present", "A1-8\nB1,\n@Q9",
+     [](auto text) { return told_by(read_leaves_present(some_book(), text)); }},
+    {"read_leaves_present, a doubt", "C1\n@A1", doubts_of_leaves},
+    {"read_joints", "A1.8 conjugate\n@A2 torn", [](auto text) { return told_by(read_joints(some_book(), text)); }},
+    {"read_paper_seen, a leaf", "A1 absent\nA2 absent\n@Q1 absent",
+     [](auto text) { return told_by(read_paper_seen(some_book(), text)); }},
+    {"read_paper_seen, a word", "A1 absent\nA2 @blue",
+     [](auto text) { return told_by(read_paper_seen(some_book(), text)); }},
+    {"read_signing", "[$4\n@?]", [](auto text) { return told_by(read_signing(text)); }},
+    {"read_pagination", "pp. [8]\n@x-", [](auto text) { return told_by(read_pagination(text)); }},
+    {"read_extent", "[8],\n1z@", [](auto text) { return told_by(read_extent(text)); }},
+    {"read_physical_description", "[8],\n1z@", [](auto text) { return told_by(read_physical_description(text)); }},
+    {"read_size", "\n@tall", [](auto text) { return told_by(read_size(text)); }},
+    {"read_date", "printed in\nMDCCXXV [@1752]", [](auto text) { return told_by(read_date(text)); }},
+    {"read_place", "printed in\n@Bennington", [](auto text) { return told_by(read_place(text)); }},
+    {"read_length", "187\n@furlongs", [](auto text) { return told_by(read_length(text)); }},
+    {"read_fraction", "\n@x", [](auto text) { return told_by(read_fraction(text)); }},
+    {"read_format", "@\ndoormat", [](auto text) { return told_by(read_format(text)); }},
+    {"read_format_statement", "@small\ndoormat", [](auto text) { return told_by(read_format_statement(text)); }},
+    {"read_gathering_sizes", "8;\n@0", [](auto text) { return told_by(read_gathering_sizes(text)); }},
+    {"read_leaves_seen", "1 gutter;\n2 @blue", [](auto text) { return told_by(read_leaves_seen(text)); }},
+    {"read_seen_leaves", "gathering of 8\n1 absent\n2 @blue",
+     [](auto text) { return told_by(read_seen_leaves(text)); }},
+    {"read_formes", "outer\n@blue", [](auto text) { return told_by(read_formes(text)); }},
+    {"read_scheme", "scheme own 8°\nsheet S rows 2 @blue", [](auto text) { return told_by(read_scheme(text)); }},
+    {"read_signature", "A@\n?", [](auto text) { return told_by(read_signature(text)); }},
+};
+
+} // namespace
+
+TEST_CASE("an error about a text of several lines has the line, and the column in that line") {
+  for (auto const& one : marked_texts) {
+    std::string text{one.text};
+    auto const mark = text.find('@');
+    REQUIRE(mark != text.npos);
+    text.erase(mark, 1);
+    std::uint32_t line = 1, column = 1;
+    for (std::size_t i = 0; i < mark; ++i) {
+      if (text[i] == '\n')
+        ++line, column = 1;
+      else if ((static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U)
+        ++column;
+    }
+    CAPTURE(std::string{one.reader});
+    auto const told = one.read(text);
+    REQUIRE_FALSE(told.empty());
+    INFO(told.back());
+    CHECK(told.back().line == line);
+    CHECK(told.back().column == column);
+  }
+}
