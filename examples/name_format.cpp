@@ -87,11 +87,11 @@ void tell(std::ostream& cells, Inference const& inference, LeafEvidence const& s
     cells << best.format << '\t' << best.probability << '\t';
   if (!inference.mixed && second != nullptr) cells << second->format << '\t' << second->probability;
   if (!inference.mixed && second == nullptr) cells << '\t';
-  auto const* const like = named_like(best.sheet, seen.year, seen.place);
+  auto const like = named_like(best.sheet, seen.year, seen.place);
   cells << '\t' << inference.none_of_these << '\t' << to_words(inference.certainty) << '\t'
-        << (best.stock != nullptr ? best.stock
-            : like != nullptr     ? like->name
-                                  : "")
+        << (best.stock ? *best.stock
+            : like     ? std::string_view{like->name}
+                       : std::string_view{})
         << '\t' << printed(inference) << '\t' << (inference.look_next ? to_words(*inference.look_next) : "") << '\t'
         << why(inference);
 }
@@ -121,7 +121,7 @@ std::string answer(Question const& question, Assumptions const& assumed, Added c
   if (!doubts.empty()) cells << "; warning: " << doubts.words();
   if (added.width) {
     auto const range = probability_range(*observation, best.format, assumed);
-    cells << '\t' << range.low << '\t' << range.high;
+    cells << '\t' << range->low << '\t' << range->high; // it ranks the best format
   }
   if (added.sheets) cells << '\t' << sheets_in_a_cell(seen, best.format);
   if (added.record) {

@@ -62,7 +62,7 @@ public:
     for (auto const& finding : audit.findings) {
       auto const says = finding.settle.empty() ? finding.says : finding.says + "; look at: " + finding.settle;
       text += line(record, {std::string{identifier(finding.id)}, std::string{identifier(finding.level)},
-                            fields_of(finding.fields), finding.delta == 0 ? "" : std::to_string(finding.delta), says});
+                            fields_of(finding.fields), finding.delta ? std::to_string(*finding.delta) : "", says});
     }
     int rank = 0;
     for (auto const& repair : audit.repairs) {
@@ -155,7 +155,7 @@ inline std::string audit_json(std::string_view record, bifolium::Audit const& au
         fields.element(json_string(identifier(field)));
     auto object = Json::object();
     object.text("id", identifier(one.id)).text("level", identifier(one.level)).add("fields", fields.written());
-    if (one.delta != 0) object.number("delta", one.delta);
+    if (one.delta) object.number("delta", *one.delta);
     object.text("says", one.says);
     if (one.doubted) object.text("likelier_wrong", identifier(*one.doubted));
     if (!one.settle.empty()) object.text("look_at", one.settle);

@@ -111,7 +111,7 @@ class BruteForce {
     for (auto const u : sheet) {
       auto const& unit = book_.units[u];
       leaves += unit.leaves;
-      if (!unit.stock.empty()) stocks.insert(unit.stock);
+      if (unit.stock) stocks.insert(*unit.stock);
       if (unit.marked_leaves)
         marked += *unit.marked_leaves;
       else

@@ -28,7 +28,7 @@ DrawnLeaf leaf_called(DrawnGathering const& gathering, std::string_view label) {
 }
 std::string mate_called(DrawnGathering const& gathering, std::string_view label) {
   auto const mate = leaf_called(gathering, label).conjugate;
-  return mate < 0 ? "" : gathering.leaves[static_cast<std::size_t>(mate)].label;
+  return mate ? gathering.leaves[static_cast<std::size_t>(*mate)].label : "";
 }
 
 } // namespace
@@ -52,7 +52,7 @@ TEST_CASE("a gathering of a formula is drawn with its cancels, insertions and de
 
   auto const c = *drawn_gathering(formula, {2, 0});
   CHECK(leaf_called(c, "χ1").note == "= A8");
-  CHECK(leaf_called(c, "χ1").conjugate == -1);
+  CHECK_FALSE(leaf_called(c, "χ1").conjugate);
   CHECK(gathering_svg(c).find("class=\"stub\"") == std::string::npos); // a bifolium taken out leaves no stub
 
   auto const d = *drawn_gathering(formula, {3, 0});

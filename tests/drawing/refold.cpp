@@ -211,7 +211,7 @@ void reads_through(Scheme const& scheme, std::vector<Heap> const& sheets) {
       comes_after = placed.opens_pair;
     }
     before.insert(before.end(), after.begin(), after.end());
-    int const first = line.first_page != 0 ? line.first_page : next_first;
+    int const first = line.first_page ? *line.first_page : next_first;
     int expected = first;
     for (auto const& leaf : before)
       for (auto const& side : leaf) {

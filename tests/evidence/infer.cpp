@@ -21,8 +21,8 @@ double probability(Inference const& inference, Format format) {
   return 0;
 }
 std::string like(FormatCandidate const& candidate, int year) {
-  auto const* const sheet = named_like(candidate.sheet, year, Region::anywhere);
-  return sheet != nullptr ? sheet->name : "";
+  auto const sheet = named_like(candidate.sheet, year, Region::anywhere);
+  return sheet ? sheet->name : "";
 }
 
 } // namespace

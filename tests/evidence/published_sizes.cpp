@@ -226,8 +226,8 @@ TEST_CASE("copies whose paper a library names are cut from that paper") {
     auto const inference = infer_format(*observe(
         {.height = leaf.height, .width = leaf.width, .chain_lines = shape.chain_lines, .state = state, .year = year}));
     auto const& first = inference.candidates.front();
-    auto const* const like = named_like(first.sheet, year, Region::anywhere);
-    REQUIRE(like != nullptr);
+    auto const like = named_like(first.sheet, year, Region::anywhere);
+    REQUIRE(like);
     MESSAGE(number << ": " << first.format << " like " << std::string{like->name} << ", " << first.probability);
     CHECK(first.format == shape.format);
     CHECK(is_called(*like, paper));

@@ -299,9 +299,9 @@ TEST_CASE("a stock of paper is believed as far as it is said to be") {
   auto const without = infer_format(seen), with = infer_format(seen, Assumptions{.stocks = {&stock, 1}});
   CHECK(probability(with, 4) > probability(without, 4));
   CHECK(with.candidates.front().format == Format::of(4));
-  REQUIRE(with.candidates.front().stock != nullptr);
-  CHECK(std::string{with.candidates.front().stock} == "mill of the bishop");
-  CHECK(without.candidates.front().stock == nullptr);
+  REQUIRE(with.candidates.front().stock);
+  CHECK(*with.candidates.front().stock == "mill of the bishop");
+  CHECK_FALSE(without.candidates.front().stock);
   stock.share = 0;
   auto const unbelieved = infer_format(seen, Assumptions{.stocks = {&stock, 1}});
   CHECK(probability(unbelieved, 4) == doctest::Approx(probability(without, 4)).epsilon(1e-12));

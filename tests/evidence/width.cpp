@@ -12,7 +12,9 @@ TEST_CASE("a probability that rests on many books is narrower than one that rest
   auto const range = [](LeafEvidence const& seen) {
     auto const observation = *observe(seen);
     auto const first = infer_format(observation).front();
-    auto const found = probability_range(observation, first.format);
+    auto const ranked = probability_range(observation, first.format);
+    REQUIRE(ranked);
+    auto const found = *ranked;
     CHECK(found.stated == doctest::Approx(first.probability).epsilon(0.01));
     CHECK(found.low <= found.stated);
     CHECK(found.high >= found.stated);
@@ -28,7 +30,7 @@ TEST_CASE("a probability that rests on many books is narrower than one that rest
   // what is sure stays so
   auto const sure = range({.height = 200_mm, .width = 140_mm, .chain_lines = ChainLines::horizontal, .year = 1490});
   CHECK(sure.low > 0.98);
-  CHECK(probability_range(*observe({.height = 200_mm}), Format::of(10)).high == 0);
+  CHECK_FALSE(probability_range(*observe({.height = 200_mm}), Format::of(10)));
 }
 
 TEST_CASE("the models of the range are fits of books like those of the model") {

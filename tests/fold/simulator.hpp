@@ -226,7 +226,7 @@ class Simulator {
     int page = 1;
     for (int g = 0; g < scheme_.gatherings(); ++g) {
       auto const& line = scheme_.gathering(g);
-      int const first = line.first_page != 0 ? line.first_page : page;
+      int const first = line.first_page ? *line.first_page : page;
       if (!gather(line, first, page)) return false;
       ranges_.emplace_back(first, page);
     }

@@ -65,7 +65,7 @@ TEST_CASE("signatures as the rules write them") {
     CHECK(note(example.text).formula.leaves() == example.leaves);
   }
   CHECK(note("Signatures (in Hebrew numerals): 1-32⁴").script == "in Hebrew numerals");
-  CHECK(note("Signatures: A⁸").script.empty());
+  CHECK_FALSE(note("Signatures: A⁸").script);
 }
 
 TEST_CASE("a full note has the formula, the pages and the signing") {

@@ -23,7 +23,7 @@ struct Book {
     return leaf_signed(formula, how, read_reference(formula, reference)->leaf)->is_signed;
   }
   [[nodiscard]] std::string as(char const* reference) const {
-    return leaf_signed(formula, how, read_reference(formula, reference)->leaf)->as;
+    return leaf_signed(formula, how, read_reference(formula, reference)->leaf)->as.value_or("");
   }
 };
 } // namespace

@@ -143,8 +143,8 @@ struct Finding {
   FindingId id{};    ///< the kind
   Severity level{};  ///< the severity
   FieldSet fields{}; ///< the fields with the contradiction
-  /// pages or leaves too many (more than 0) or too few (less than 0); 0 if no number is concerned
-  std::int64_t delta{};
+  /// pages or leaves too many (more than 0) or too few (less than 0), if a number is concerned
+  std::optional<std::int64_t> delta{};
   std::string says{};             ///< one sentence with the values of the fields
   std::string settle{};           ///< what to look at in the book to decide; may be empty
   std::vector<Edit> edits{};      ///< edits that add a missing leaf count; empty for other kinds

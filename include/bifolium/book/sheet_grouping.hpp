@@ -27,14 +27,14 @@ struct Remnant {
   int leaves{};                       ///< number of leaves
   Kind kind{};                        ///< the origin
   std::uint32_t likes{};              ///< units with one number are interchangeable: cancels, or part-sheets of one run
-  std::string stock{};                ///< the stock of paper, if known; units of two stocks are not on one sheet
+  std::optional<std::string> stock{}; ///< the stock of paper, if known; units of two stocks are not on one sheet
   std::optional<int> marked_leaves{}; ///< number of its leaves that show a part of a watermark, if known
 };
 
 /// Evidence about a unit, which is given by its name.
 struct RemnantEvidence {
-  std::string unit{};  ///< the name, as in `Remnant`
-  std::string stock{}; ///< a name for its stock of paper; empty if unknown
+  std::string unit{};                 ///< the name, as in `Remnant`
+  std::optional<std::string> stock{}; ///< a name for its stock of paper, if known
   /// number of its leaves that show a part of a watermark; no value if nobody looked
   std::optional<int> marked_leaves{};
 };

@@ -31,8 +31,7 @@ inline std::optional<Error> take_evidence(Formula const& formula, std::vector<Re
       if (one.unit == unit.name) unit.stock = one.stock, unit.marked_leaves = one.marked_leaves, known = true;
     if (known) continue;
     auto const mark = read_signature(one.unit, formula.letters());
-    if (!mark || !IdealCopy{formula}.find(*mark))
-      return error_at(Problem::no_such_remnant, 1, 1, one.unit.data(), one.unit.size());
+    if (!mark || !IdealCopy{formula}.find(*mark)) return error_in_field(Problem::no_such_remnant, one.unit);
   }
   return std::nullopt;
 }
@@ -51,7 +50,7 @@ inline std::optional<Error> take_evidence(Formula const& formula, std::vector<Re
   if (auto const error = detail::take_evidence(formula, seen, book)) return *error;
   detail::ExactCover cover{book};
   if (!cover.possible())
-    return error_at(Problem::number_too_large, 1, 1, "number of part-sheets", 21, detail::ExactCover::most_units);
+    return error_in_field(Problem::number_too_large, "number of part-sheets", detail::ExactCover::most_units);
   cover.count();
   return book;
 }

@@ -34,12 +34,11 @@ inline OpeningsLie openings_lie(int openings) {
 } // namespace detail
 
 /// Draws the openings of a gathering. `pages` is in the order in which a reader meets them, as `pages_met` returns it;
-/// the first opening is a single recto. `first_page` is the number of the page that should come first. Precondition: no
-/// page is above 65535, whether met or expected.
+/// the first opening is a single recto. `first_page` is the number of the page that should come first. Precondition: each
+/// page is from 1 to 65535, whether met or expected.
 inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view title, int first_page = 1,
                             Reads reads = Reads::left_to_right) {
-  for (auto const& met : pages)
-    if (met.page != 0) static_cast<void>(detail::page_number(met.page));
+  for (auto const& met : pages) static_cast<void>(detail::page_number(met.page));
   static_cast<void>(detail::page_number(first_page));
   if (pages.size() > static_cast<std::size_t>(detail::highest_page + 1 - first_page))
     broken("a page of a scheme must be from 1 to 65535");
@@ -82,7 +81,7 @@ inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view
     detail::Panel const panel{{left, top + row * line}, page_width, page_height, 1, 1};
     auto const should_be = first_page + static_cast<int>(i);
     bool const right = pages[i].page == should_be && pages[i].upright;
-    svg.open(right ? "right" : "wrong", {pages[i].page});
+    svg.open(right ? "right" : "wrong", {.page = pages[i].page});
     svg.rectangle({panel.corner.x + 0.6, panel.corner.y}, page_width - 1.2, page_height, {.width = right ? 0.25 : 0.9},
                   "leaf");
     detail::draw_page_number(

@@ -27,9 +27,9 @@ class GatheringOfFormula {
   std::vector<LeafOfBook> leaves_{};
 
   /// The drawn leaves are in the order of the book.
-  [[nodiscard]] int find(LeafOfBook const& leaf) const {
+  [[nodiscard]] std::optional<int> find(LeafOfBook const& leaf) const {
     auto const i = partition_point(leaves_.size(), [&](std::size_t k) { return leaves_[k] < leaf; });
-    return i < leaves_.size() && leaves_[i] == leaf ? static_cast<int>(i) : -1;
+    return i < leaves_.size() && leaves_[i] == leaf ? std::optional{static_cast<int>(i)} : std::nullopt;
   }
   [[nodiscard]] DrawnLeaf& leaf(int i) { return drawn_.leaves[static_cast<std::size_t>(i)]; }
   static void add_note(DrawnLeaf& leaf, std::string_view words) {
@@ -78,8 +78,8 @@ class GatheringOfFormula {
       }
     }
   }
-  /// Returns the index of the drawn leaf that an identity names, or -1 if it is not in this gathering.
-  [[nodiscard]] int spoken_of(Identity const& identity) const {
+  /// Returns the index of the drawn leaf that an identity names, or no value if it is not in this gathering.
+  [[nodiscard]] std::optional<int> spoken_of(Identity const& identity) const {
     if (!identity.insertion) return find({at_, identity.leaf, 0});
     auto const& changes = formula_.changes();
     auto const& of = *changes[*identity.insertion].insertion();
@@ -119,8 +119,8 @@ class GatheringOfFormula {
       if (identity == nullptr) continue;
       auto const name = identity->named ? identity->name : formula_.signature(at_);
       auto const words = "= " + named(name, identity->other_leaf) + (change.doubtful() ? "?" : "");
-      if (auto const place = spoken_of(*identity); place >= 0)
-        add_note(leaf(place), words);
+      if (auto const place = spoken_of(*identity))
+        add_note(leaf(*place), words);
       else
         drawn_.title.append("; ").append(words);
     }
@@ -154,18 +154,18 @@ public:
         if (within(one.leaves)) add_note(here, "misbound");
     }
     for (auto const& extra : copy.not_in_ideal)
-      if (auto const i = find(extra.first); i >= 0) leaf(i).state = LeafFate::left_in;
+      if (auto const i = find(extra.first)) leaf(*i).state = LeafFate::left_in;
     for (auto const& joint : copy.joints) {
       if (joint.agrees) continue;
       auto const i = find(joint.seen.first);
-      if (i < 0 || !is_there(leaf(i).state)) continue;
-      if (joint.seen.what == Joint::stub && leaf(i).state == LeafFate::present) {
-        leaf(i).state = LeafFate::cancel;
-        add_note(leaf(i), "not so in the formula");
+      if (!i || !is_there(leaf(*i).state)) continue;
+      if (joint.seen.what == Joint::stub && leaf(*i).state == LeafFate::present) {
+        leaf(*i).state = LeafFate::cancel;
+        add_note(leaf(*i), "not so in the formula");
       } else if (joint.seen.what == Joint::disjunct || joint.seen.what == Joint::chain_lines_break) {
-        auto const mate = leaf(i).conjugate;
-        if (mate < 0 || find(joint.seen.second) != mate || !is_there(leaf(mate).state)) continue;
-        for (auto const half : {i, mate}) leaf(half).state = LeafFate::loose, leaf(half).conjugate = -1;
+        auto const mate = leaf(*i).conjugate;
+        if (!mate || find(joint.seen.second) != mate || !is_there(leaf(*mate).state)) continue;
+        for (auto const half : {*i, *mate}) leaf(half).state = LeafFate::loose, leaf(half).conjugate.reset();
       }
     }
   }

@@ -36,8 +36,8 @@ enum class LeafFate : std::uint8_t {
 struct DrawnLeaf {
   std::string label;                 ///< its name, A1, or a word
   LeafFate state{LeafFate::present}; ///< its state, which decides how it is drawn
-  /// index of the leaf to which it is joined, from 0, or -1 for none; for a cancel, of the leaf joined to its stub
-  int conjugate{-1};
+  /// index of the leaf to which it is joined, from 0; for a cancel, of the leaf joined to its stub; no value for a single leaf
+  std::optional<int> conjugate{};
   std::string note{}; ///< any further words
 };
 
@@ -58,18 +58,18 @@ inline DrawnGathering regular_gathering(std::string_view signature, int leaves) 
     auto const mate = leaves + 1 - k;
     drawn.leaves[static_cast<std::size_t>(k - 1)] = {std::string{signature}.append(std::to_string(k)),
                                                      mate == k ? LeafFate::single : LeafFate::present,
-                                                     mate == k ? -1 : mate - 1};
+                                                     mate == k ? std::nullopt : std::optional{mate - 1}};
   }
   return drawn;
 }
 
 /// Inserts a leaf, or half of a pair, at index `place`. Leaves that were joined stay joined. Precondition: `place` is
-/// from 0 to the number of leaves; the new leaf gives its conjugate by the index after the insertion, or -1.
+/// from 0 to the number of leaves; the new leaf gives its conjugate, if it has one, by the index after the insertion.
 inline void insert_leaf(DrawnGathering& gathering, int place, DrawnLeaf const& leaf) {
   if (place < 0 || place > static_cast<int>(gathering.leaves.size()))
     broken("the place in the gathering must be from 0 to its number of leaves");
   for (auto& other : gathering.leaves)
-    if (other.conjugate >= place) ++other.conjugate;
+    if (other.conjugate >= place) ++*other.conjugate;
   gathering.leaves.insert(gathering.leaves.begin() + place, leaf);
 }
 
@@ -113,8 +113,8 @@ inline std::string words_for(DrawnGathering const& gathering, int i) {
   auto const& leaf = gathering.leaves[static_cast<std::size_t>(i)];
   std::string words{words_for(leaf.state)};
   // If the conjugate is there, a removed leaf has left a stub.
-  bool const has_mate = leaf.state == LeafFate::removed && leaf.conjugate >= 0;
-  if (has_mate && gathering.leaves[static_cast<std::size_t>(leaf.conjugate)].state != LeafFate::removed)
+  bool const has_mate = leaf.state == LeafFate::removed && leaf.conjugate;
+  if (has_mate && gathering.leaves[static_cast<std::size_t>(*leaf.conjugate)].state != LeafFate::removed)
     words += " to a stub";
   if (!leaf.note.empty()) words.append(words.empty() ? "" : "; ").append(leaf.note);
   return words;
@@ -129,8 +129,8 @@ class GatheringDrawn {
 
   static constexpr double side = 10, name = 4.5, words = 3.4, heading = 24;
 
-  [[nodiscard]] static std::vector<int> mates(DrawnGathering const& gathering) {
-    std::vector<int> mates;
+  [[nodiscard]] static std::vector<std::optional<int>> mates(DrawnGathering const& gathering) {
+    std::vector<std::optional<int>> mates;
     for (auto const& leaf : gathering.leaves) mates.push_back(leaf.conjugate);
     return mates;
   }
@@ -160,14 +160,14 @@ class GatheringDrawn {
   }
   void draw_leaf(Svg& svg, int i) const {
     auto const& one = leaf(i);
-    auto const* const mate = one.conjugate < 0 ? nullptr : &leaf(one.conjugate);
+    auto const* const mate = one.conjugate ? &leaf(*one.conjugate) : nullptr;
     bool const there = is_there(one.state), on_stub = is_on_stub(one.state);
     bool const new_paper = one.state == LeafFate::cancel || one.state == LeafFate::replaced;
     // A bifolium that is missing as a whole leaves no stub.
     bool const cut = one.state == LeafFate::removed && mate != nullptr && mate->state != LeafFate::removed;
     auto const bend = fan_.bend(i);
     auto const from = on_stub ? 0.09 : cut ? 0.36 : mate == nullptr ? 0.14 : 0.0;
-    svg.open("leaf", {0, one.label, {}});
+    svg.open("leaf", {{}, one.label, {}});
     if (on_stub || cut) {
       auto const flap = on_stub ? fan_.flap(i) : bend;
       svg.path(blade(flap, 0, 0.3, 0.6, 1.6), {.width = 0.15}, "stub", "black");
@@ -190,7 +190,7 @@ class GatheringDrawn {
       auto const mate = leaf(i).conjugate;
       if (mate <= i) continue;
       auto const gone = [](DrawnLeaf const& one) { return !is_there(one.state) && !is_on_stub(one.state); };
-      if (gone(leaf(i)) && gone(leaf(mate))) continue; // neither leaf has left any paper
+      if (gone(leaf(i)) && gone(leaf(*mate))) continue; // neither leaf has left any paper
       auto const fold = fan_.bend(i).at(0);
       svg.path("M " + written(at(fold)) + " L " + written(at({fold.x, fold.y + 0.2})), {.width = 1.4, .round = true},
                "fold");
@@ -268,11 +268,11 @@ inline std::string gathering_text(DrawnGathering const& gathering) {
     }
     text.append(2 * open.size(), ' ').append(told(i));
     if (leaf.conjugate > i) {
-      open.push_back(leaf.conjugate);
-      auto const& mate = gathering.leaves[static_cast<std::size_t>(leaf.conjugate)];
+      open.push_back(*leaf.conjugate);
+      auto const& mate = gathering.leaves[static_cast<std::size_t>(*leaf.conjugate)];
       text += detail::is_on_stub(leaf.state) ? ", its stub joined to " : " joined to "; // the cancel is a single leaf
       text += detail::is_on_stub(mate.state) ? "the stub of " : "";
-      text += told(leaf.conjugate);
+      text += told(*leaf.conjugate);
     }
     text.append("\n");
   }
@@ -287,8 +287,8 @@ inline std::string gathering_svg(DrawnGathering const& gathering) {
   auto const count = static_cast<int>(leaves.size());
   for (int i = 0; i < count; ++i) {
     auto const mate = leaves[static_cast<std::size_t>(i)].conjugate;
-    if (mate == -1) continue;
-    if (mate < 0 || mate >= count || mate == i || leaves[static_cast<std::size_t>(mate)].conjugate != i)
+    if (!mate) continue;
+    if (*mate < 0 || *mate >= count || *mate == i || leaves[static_cast<std::size_t>(*mate)].conjugate != i)
       broken("the conjugate of a leaf's conjugate must be the leaf itself");
   }
   return detail::GatheringDrawn{gathering}.draw(gathering_text(gathering));

@@ -86,11 +86,11 @@ struct Lettering {
 };
 
 /// The content of a group, for programs that connect drawings. It is written as the attributes data-page, data-leaf and
-/// data-place. A zero or empty field is left out.
+/// data-place, if they have a value.
 struct Joins {
-  int page{};               ///< the page of the scheme
-  std::string_view leaf{};  ///< the leaf, such as A3
-  std::string_view place{}; ///< its position, such as outer-0-1: forme, row and column
+  std::optional<int> page{};               ///< the page of the scheme
+  std::optional<std::string_view> leaf{};  ///< the leaf, such as A3
+  std::optional<std::string_view> place{}; ///< its position, such as outer-0-1: forme, row and column
 };
 
 /// A drawing that is being written. Groups are opened and closed in pairs; `finish` returns the text.
@@ -122,9 +122,9 @@ public:
   /// Begins a group, which ends with `close`. `kind` is written as `class`, `joins` as data attributes.
   void open(std::string_view kind, Joins const& joins = {}) {
     put("<g class=\"", xml_escaped(kind), "\"");
-    if (joins.page > 0) put(" data-page=\"", std::to_string(joins.page), "\"");
-    if (!joins.leaf.empty()) put(" data-leaf=\"", xml_escaped(joins.leaf), "\"");
-    if (!joins.place.empty()) put(" data-place=\"", xml_escaped(joins.place), "\"");
+    if (joins.page) put(" data-page=\"", std::to_string(*joins.page), "\"");
+    if (joins.leaf) put(" data-leaf=\"", xml_escaped(*joins.leaf), "\"");
+    if (joins.place) put(" data-place=\"", xml_escaped(*joins.place), "\"");
     put(">\n");
     ++open_;
   }

@@ -79,8 +79,7 @@ public:
     matter(body, capital, 'A');
     matter(end, capital, 'A');
     if (beyond_ == 0) return std::move(text_);
-    auto const multiple = std::to_string(beyond_);
-    return error_at(Problem::multiple_too_high, 1, 1, multiple.data(), multiple.size(), Signature::highest_multiple);
+    return error_in_field(Problem::multiple_too_high, std::to_string(beyond_), Signature::highest_multiple);
   }
 };
 

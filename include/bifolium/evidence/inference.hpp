@@ -62,9 +62,9 @@ struct FormatCandidate {
   Attested scheme{SchemeRow::broadside};
   /// the mean sheet of the population that explains the leaf best, or the caller's stock
   Sheet<millimetres> sheet{1_mm, 1_mm};
-  char const* stock{};           ///< the name of the caller's stock; null if it is none
-  LeafSize<millimetres> uncut{}; ///< size of the leaf before any binding
-  LeafShape const* kind{};       ///< its kind of leaf, valid as long as the program
+  std::optional<std::string_view> stock{}; ///< the name of the caller's stock, if the paper is of one
+  LeafSize<millimetres> uncut{};           ///< size of the leaf before any binding
+  LeafShape const* kind{};                 ///< its kind of leaf, valid as long as the program
   /// probability, given this format, that the paper is from a double mould or a double sheet cut in two
   double twofold{};
   double cut_half{}; ///< probability, given this format, of half as many leaves on sheets cut in two before printing

@@ -152,18 +152,18 @@ inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSiz
   return origins;
 }
 
-/// Returns a pointer to the named sheet of the years and the place that is most similar to a sheet, or null if none has
-/// both sides within a tenth. Without years, those of the hand press are used.
-inline SheetSize const* named_like(Sheet<millimetres> sheet, std::optional<YearRange> years, Region place) {
+/// Returns the named sheet of the years and the place that is most similar to a sheet, or no value if none has both sides
+/// within a tenth. Without years, those of the hand press are used.
+inline std::optional<SheetSize> named_like(Sheet<millimetres> sheet, std::optional<YearRange> years, Region place) {
   auto const when = years.value_or(YearRange{1450, 1850});
-  SheetSize const* like = nullptr;
+  std::optional<SheetSize> like;
   double least = 0.1;
   for (auto const& size : usable_for({when.from, when.to}, place)) {
     if (!size.is_of_sheets()) continue;
     auto const off_long = size.long_side() / sheet.long_side() - 1,
                off_short = size.short_side() / sheet.short_side() - 1;
     auto const off = (std::max)(off_long < 0 ? -off_long : off_long, off_short < 0 ? -off_short : off_short);
-    if (off < least) least = off, like = &size;
+    if (off < least) least = off, like = size;
   }
   return like;
 }

@@ -20,8 +20,8 @@ struct LeafShape {
   ChainLines chain_lines{};   ///< direction of the chain lines on paper from an ordinary hand mould
   std::vector<int> schemes{}; ///< the schemes that make it, as indices of `scheme_facts()`
   std::uint32_t gatherings{}; ///< bit k: some scheme has gatherings of k leaves (k up to 31)
-  /// one more than the index of the first scheme with gatherings of k leaves; 0 if there is none
-  std::array<std::uint8_t, 32> first_gathering{};
+  /// index of the first scheme with gatherings of k leaves, if there is one
+  std::array<std::optional<std::uint8_t>, 32> first_gathering{};
   std::size_t ranked{};        ///< index of its number of leaves in `ranked_leaves`
   std::size_t ranked_half{};   ///< the same for half as many leaves; `ranked` if these are not ranked
   std::size_t format_number{}; ///< kinds of one format have the same number, from 0
@@ -45,11 +45,11 @@ struct LeafShape {
   /// Returns the frequency of one of the two marks at a place, for paper with a countermark. In a format above
   /// broadside the two are never in one leaf; if both are described, the watermark is used.
   [[nodiscard]] double either_mark(MarkPlace place) const { return two_marks[static_cast<std::size_t>(place)]; }
-  /// The first scheme that gathers it in so many leaves, of `scheme_facts()`; the first of all where none does.
+  /// Returns the index in `scheme_facts()` of the first scheme with gatherings of so many leaves, or of the first scheme if
+  /// none has them.
   [[nodiscard]] std::size_t gathering_in(int number) const {
-    return number > 0 && number < 32 && first_gathering[static_cast<std::size_t>(number)] > 0
-               ? first_gathering[static_cast<std::size_t>(number)] - 1U
-               : static_cast<std::size_t>(schemes[0]);
+    auto const first = number > 0 && number < 32 ? first_gathering[static_cast<std::size_t>(number)] : std::nullopt;
+    return first ? std::size_t{*first} : static_cast<std::size_t>(schemes[0]);
   }
 };
 
@@ -71,7 +71,7 @@ namespace detail {
     if (leaves > 0 && leaves < 32) {
       shape.gatherings |= std::uint32_t{1} << leaves;
       auto& first = shape.first_gathering[leaves];
-      if (first == 0) first = static_cast<std::uint8_t>(shape.schemes.back() + 1);
+      if (!first) first = static_cast<std::uint8_t>(shape.schemes.back());
     }
 }
 

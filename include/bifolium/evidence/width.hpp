@@ -43,13 +43,15 @@ inline std::vector<PaperModel> const& resampled_models() {
 
 } // namespace detail
 
-/// Returns the probability of a format, and the range that contains nine of ten fits. The range is 0 if the format is
-/// not ranked. The caller's own model is not used, since it was not fitted by resampling.
-inline Range<double> probability_range(Observation const& observation, Format format, Assumptions assumed = {}) {
+/// Returns the probability of a format, and the range that contains nine of ten fits, or no value if the format is not
+/// ranked. The caller's own model is not used, since it was not fitted by resampling.
+inline std::optional<Range<double>> probability_range(Observation const& observation, Format format,
+                                                      Assumptions assumed = {}) {
+  bool ranked = false;
   auto const probability = [&] {
     double sum = 0;
     for (auto const& one : infer_format(observation, assumed))
-      if (one.format == format) sum += one.probability;
+      if (one.format == format) sum += one.probability, ranked = true;
     return sum;
   };
   assumed.model = nullptr;
@@ -62,8 +64,9 @@ inline Range<double> probability_range(Observation const& observation, Format fo
     while (at != all.begin() && *(at - 1) > here) --at;
     all.insert(at, here);
   }
+  if (!ranked) return std::nullopt;
   auto const low = all[1], high = all[all.size() - 2]; // one of twenty on either side is left out
-  return {low < stated ? low : stated, stated, high > stated ? high : stated};
+  return Range<double>{low < stated ? low : stated, stated, high > stated ? high : stated};
 }
 
 } // namespace v0

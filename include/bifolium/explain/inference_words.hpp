@@ -150,7 +150,7 @@ inline std::string why(Inference const& inference) {
   if (text.empty()) text = "no evidence: only how common each format was";
   if (inference.own_priors) text.append("; with your shares of formats");
   if (inference.own_books) text.append("; with the paper of your books");
-  if (first.stock != nullptr) text.append("; your paper '").append(first.stock).append("' explains it best");
+  if (first.stock) text.append("; your paper '").append(*first.stock).append("' explains it best");
   if (inference.none_of_these >= 0.5) text.append("; no format fits it: check the measures");
   if (inference.small_by_size_alone) text.append("; size alone cannot distinguish formats of more than twelve leaves");
   if (auto const printed = printing_words(first); !printed.empty()) text.append("; if it is, printed ").append(printed);
@@ -212,11 +212,11 @@ inline std::string verdict(Inference const& inference) {
 /// name. The function allocates memory.
 inline std::string paper_words(FormatCandidate const& candidate, std::optional<YearRange> years = {},
                                Region place = Region::anywhere) {
-  if (candidate.stock != nullptr)
-    return std::string{"your paper '"}.append(candidate.stock).append("', ").append(detail::sides(candidate.sheet));
-  auto const* const like = named_like(candidate.sheet, years, place);
+  if (candidate.stock)
+    return std::string{"your paper '"}.append(*candidate.stock).append("', ").append(detail::sides(candidate.sheet));
+  auto const like = named_like(candidate.sheet, years, place);
   std::string text{"a sheet "};
-  if (like != nullptr) {
+  if (like) {
     std::string_view const names{like->name};
     text.append("like ").append(names.substr(0, names.find(" / "))).append(", ");
   }

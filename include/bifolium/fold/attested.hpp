@@ -70,7 +70,7 @@ public:
   [[nodiscard]] constexpr Attestation attestation() const { return detail::attested_rows[row_].attestation; }
   /// Returns a short description.
   [[nodiscard]] constexpr std::string_view what() const { return detail::attested_rows[row_].what; }
-  /// Returns the source in which the scheme was read, or an empty text for a scheme that follows from the rules alone.
+  /// Returns where the scheme comes from: the source in which it was read, or the rules from which it follows.
   [[nodiscard]] constexpr std::string_view source() const { return detail::attested_rows[row_].source; }
   /// Returns the scheme, read from its text.
   [[nodiscard]] constexpr Scheme scheme() const {

@@ -44,7 +44,7 @@ public:
   /// Returns the same scheme for a later sheet of the book, with page numbers higher by `pages`.
   static constexpr Scheme of_later_pages(Scheme scheme, int pages) {
     for (auto& gathering : scheme.gatherings_)
-      if (gathering.first_page != 0) gathering.first_page = static_cast<std::uint16_t>(gathering.first_page + pages);
+      if (gathering.first_page) gathering.first_page = static_cast<std::uint16_t>(*gathering.first_page + pages);
     return scheme;
   }
 };

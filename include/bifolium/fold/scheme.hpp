@@ -85,8 +85,9 @@ struct Placed {
 struct GatheringLine {
   PieceName name{};              ///< the name in the scheme
   std::uint8_t first{}, count{}; ///< its pieces are `count` elements of `Scheme::placed` from `first`
-  std::uint16_t first_page{};    ///< the page it begins with; 0 if its pages follow those of the gathering above
-  SourcePlace place{};           ///< the place of its line in the text
+  /// the page it begins with; no value if its pages follow those of the gathering above
+  std::optional<std::uint16_t> first_page{};
+  SourcePlace place{}; ///< the place of its line in the text
   friend constexpr bool operator==(GatheringLine const&, GatheringLine const&) = default;
 };
 

@@ -52,7 +52,7 @@ inline std::string write_scheme(Scheme const& scheme) {
       put(goes_behind ? "+" : " ", name(placed.piece), placed.heads_near ? ":near" : "",
           placed.recto_inner ? ":inner" : "");
     }
-    if (gathering.first_page != 0) put(" page ", std::to_string(gathering.first_page));
+    if (gathering.first_page) put(" page ", std::to_string(*gathering.first_page));
     put("\n");
   }
   return text;

@@ -22,7 +22,7 @@ enum class Slip : std::uint8_t {
 
 /// A page as the reader meets it.
 struct PageRead {
-  int page{};     ///< the page of the scheme, or 0 for none
+  int page{};     ///< the page of the scheme, from 1
   bool upright{}; ///< true if the page is upright
   friend constexpr bool operator==(PageRead, PageRead) = default;
 };

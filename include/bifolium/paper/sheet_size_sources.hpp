@@ -120,11 +120,11 @@ inline constexpr SheetRemark sheet_remarks[]{
     {SheetSource::polish_lexicon, "", "turned into cm at 24 mm to the inch, about a twentieth too small"},
 };
 
-/// Returns the remark on a row, or an empty text if there is none.
-[[nodiscard]] constexpr std::string_view remark(SheetSize const& size) {
+/// Returns the remark on a row, or no value if there is none.
+[[nodiscard]] constexpr std::optional<std::string_view> remark(SheetSize const& size) {
   for (auto const& [source, name, text] : sheet_remarks)
     if (source == size.source && (*name == '\0' || is_called(size, name))) return text;
-  return {};
+  return std::nullopt;
 }
 
 } // namespace v0

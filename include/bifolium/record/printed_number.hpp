@@ -21,9 +21,10 @@ struct PrintedNumber {
   Numerals numerals{};                  ///< the numerals of its run
   std::uint8_t series{};                ///< the sequence of its run: 2 for a second sequence, otherwise 0
   bool starred{};                       ///< true if the numbers of its run have a star: *57
-  std::int64_t number{};                ///< the number as printed or as inferred; 0 if there is none
-  std::int64_t should_be{};             ///< the correct number, by the order of the pages
-  bool doubtful{};                      ///< true if its run has a mistake, and the statement does not say where
+  std::optional<std::int64_t> number{}; ///< the number as printed or as inferred, if the page has one
+  /// the correct number, by the order of the pages, if the page has a number
+  std::optional<std::int64_t> should_be{};
+  bool doubtful{}; ///< true if its run has a mistake, and the statement does not say where
   /// Returns true if the page has another number than the order of the pages requires.
   [[nodiscard]] constexpr bool misprinted() const noexcept { return number != should_be; }
   friend constexpr bool operator==(PrintedNumber const&, PrintedNumber const&) = default;
@@ -154,16 +155,16 @@ struct NumberedPage {
 }
 /// Writes a number as the page has it: 45, xii, [206], ²3, *57; "54 [for 45]" if it is misprinted; "unnumbered".
 [[nodiscard]] inline std::string to_words(PrintedNumber const& number) {
-  if (number.numbering == Numbering::none) return "unnumbered";
+  if (!number.number || !number.should_be) return "unnumbered";
   auto const figure = [&](std::int64_t n) { return page_figure(n, number.numerals); };
   std::string text;
   if (number.series != 0) text.append(raised(number.series).view());
   if (number.starred) text += '*';
   if (number.numbering == Numbering::inferred)
-    text += '[' + figure(number.number) + ']';
+    text += '[' + figure(*number.number) + ']';
   else
-    text += figure(number.number);
-  if (number.misprinted()) text += " [for " + figure(number.should_be) + ']';
+    text += figure(*number.number);
+  if (number.misprinted()) text += " [for " + figure(*number.should_be) + ']';
   if (number.doubtful) text += '?';
   return text;
 }

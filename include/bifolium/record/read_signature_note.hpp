@@ -19,18 +19,18 @@ inline namespace v0 {
 
 /// A note of signatures.
 struct SignatureNote {
-  Formula formula;                   ///< the formula; columns of its warnings are those of the note
-  std::string script{};              ///< `in Hebrew numerals`, `right to left`; empty if no script is named
-  std::optional<Pagination> pages{}; ///< the pages stated after the formula, if they can be read
-  std::optional<Signing> signing{};  ///< the signing stated after the formula, if it can be read
-  TextSpan formula_at{};             ///< the note without its first words
+  Formula formula;                     ///< the formula; columns of its warnings are those of the note
+  std::optional<std::string> script{}; ///< `in Hebrew numerals`, `right to left`, if one is named
+  std::optional<Pagination> pages{};   ///< the pages stated after the formula, if they can be read
+  std::optional<Signing> signing{};    ///< the signing stated after the formula, if it can be read
+  TextSpan formula_at{};               ///< the note without its first words
 };
 
 namespace detail {
 /// The first words of a note, up to the colon: the number of their bytes, and the script that they name.
 struct NoteHead {
   std::size_t bytes{};
-  TextSpan script{};
+  std::optional<TextSpan> script{};
 };
 inline NoteHead note_head(std::string_view text) {
   TextCursor cursor{text};
@@ -44,13 +44,13 @@ inline NoteHead note_head(std::string_view text) {
   cursor.take_blanks();
   NoteHead head;
   if (cursor.take('(')) {
-    head.script.from = cursor.at();
-    while (!cursor.at_end() && cursor.peek() != ')') cursor.skip(1);
-    head.script.to = cursor.at();
+    auto const from = cursor.at();
+    cursor.take_until([](char32_t c) { return c == ')'; });
+    head.script = {from, cursor.at()};
     if (!cursor.take(')')) return {};
     cursor.take_blanks();
   }
-  if (!cursor.take(':') && head.script.empty()) return {};
+  if (!cursor.take(':') && !head.script) return {};
   cursor.take_blanks();
   head.bytes = cursor.at();
   return head;
@@ -88,7 +88,8 @@ inline std::optional<Signing> signing_after(Formula const& formula, Limits const
   auto const head = detail::note_head(text);
   auto const formula = read_formula(detail::formula_of_note(text, head.bytes), dialect, limits);
   if (!formula) return formula.error();
-  SignatureNote note{*formula, std::string{head.script.of(text)}, {}, {}, {head.bytes, text.size()}};
+  SignatureNote note{*formula, {}, {}, {}, {head.bytes, text.size()}};
+  if (head.script) note.script = std::string{head.script->of(text)};
   if (auto pages = pagination_of(note.formula, limits)) note.pages = *pages;
   if (auto signing = signing_of(note.formula, limits))
     note.signing = *signing;

@@ -28,7 +28,7 @@ class SigningExceptions {
   struct Said {
     Of of{};
     GatheringAt gathering{};
-    int leaf{};
+    std::optional<int> leaf{};
     std::size_t order{};
     bool is_signed{};
   };
@@ -40,7 +40,7 @@ class SigningExceptions {
   static bool before(Said const& a, Said const& b) { return key(a) < key(b); }
   [[nodiscard]] static Said of(SigningPlace const& place, GatheringAt at) {
     Said one;
-    one.of = place.any ? (place.leaf == 0 ? Of::any : Of::leaf_of_any) : place.leaf == 0 ? Of::gathering : Of::leaf;
+    one.of = place.any ? (place.leaf ? Of::leaf_of_any : Of::any) : place.leaf ? Of::leaf : Of::gathering;
     if (!place.any) one.gathering = at;
     one.leaf = place.leaf;
     return one;
@@ -59,8 +59,8 @@ public:
   [[nodiscard]] std::optional<bool> last_before(std::size_t order, GatheringAt at, int leaf) const {
     std::optional<bool> answer;
     std::size_t latest = 0;
-    for (auto const& place : {SigningPlace{false, {}, leaf, {}}, SigningPlace{false, {}, 0, {}},
-                              SigningPlace{true, {}, leaf, {}}, SigningPlace{true, {}, 0, {}}}) {
+    for (auto const& place : {SigningPlace{false, {}, leaf, {}}, SigningPlace{false, {}, {}, {}},
+                              SigningPlace{true, {}, leaf, {}}, SigningPlace{true, {}, {}, {}}}) {
       auto wanted = of(place, at);
       wanted.order = order;
       auto const found = std::lower_bound(said_.begin(), said_.end(), wanted, before);
@@ -104,10 +104,10 @@ public:
   for (std::size_t i = 0; i < gatherings.size(); ++i) {
     auto const& [is_signed, place] = read->exceptions[i];
     if (!gatherings[i]) doubt(Problem::signing_of_no_leaf, place);
-    if (!gatherings[i] || place.any || place.leaf == 0) continue;
+    if (!gatherings[i] || place.any || !place.leaf) continue;
     auto const at = *gatherings[i];
-    bool const by_rule = !detail::is_unsigned(book, at) && read->by_rule(place.leaf, book.leaves_folded(at));
-    if (said.last_before(i, at, place.leaf).value_or(by_rule) == is_signed)
+    bool const by_rule = !detail::is_unsigned(book, at) && read->by_rule(*place.leaf, book.leaves_folded(at));
+    if (said.last_before(i, at, *place.leaf).value_or(by_rule) == is_signed)
       doubt(Problem::exception_changes_nothing, place);
   }
   for (auto const& wrong : read->missigned)

@@ -12,12 +12,12 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// The mark of a gathering, or `$` for any gathering; and a leaf of it, or 0 for the whole gathering.
+/// A leaf of a gathering, or the whole gathering. The gathering has a mark, or is any gathering, written `$`.
 struct SigningPlace {
-  bool any{};            ///< true for `$`: any gathering
-  Signature gathering{}; ///< the mark of the gathering; it has no meaning if `any` is true
-  int leaf{};            ///< the leaf in the gathering, from 1; 0 for all leaves
-  TextPlace at{};        ///< the line and the column in the statement; comparison ignores them
+  bool any{};                ///< true for `$`: any gathering
+  Signature gathering{};     ///< the mark of the gathering; it has no meaning if `any` is true
+  std::optional<int> leaf{}; ///< the leaf in the gathering, from 1; no value for all leaves
+  TextPlace at{};            ///< the line and the column in the statement; comparison ignores them
   friend constexpr bool operator==(SigningPlace const& a, SigningPlace const& b) {
     return a.any == b.any && a.gathering == b.gathering && a.leaf == b.leaf;
   }
@@ -36,8 +36,8 @@ struct Missigned {
 };
 /// A statement of signing. Comparison ignores doubts.
 struct Signing {
-  /// 4 for $4: the first four leaves; 0 if leaves are listed or half of them are signed
-  int first{};
+  /// 4 for $4: the first four leaves; no value if leaves are listed or half of them are signed
+  std::optional<int> first{};
   bool half{};               ///< true for $½
   int beyond_half{};         ///< 1 for $½+1
   std::vector<int> listed{}; ///< the leaves listed in $1,3
@@ -51,7 +51,7 @@ struct Signing {
     if (half) return leaf <= leaves / 2 + beyond_half;
     for (int one : listed)
       if (one == leaf) return true;
-    return leaf <= first;
+    return first && leaf <= *first;
   }
   /// Returns the doubts: exceptions for leaves that do not exist, and exceptions that repeat the rule. `signing_of`
   /// adds them, since they can only be found with a formula.
@@ -72,17 +72,17 @@ private:
 
 /// Whether a leaf is signed, and with which mark.
 struct LeafSigned {
-  bool is_signed{};        ///< true if the leaf has a mark, its own or a wrong one
-  bool against_the_rule{}; ///< true if an exception decides it
-  std::string as{};        ///< the mark on the leaf: "A3"; empty if it has none
-  bool missigned{};        ///< true if `as` is not its own mark
+  bool is_signed{};                ///< true if the leaf has a mark, its own or a wrong one
+  bool against_the_rule{};         ///< true if an exception decides it
+  std::optional<std::string> as{}; ///< the mark on the leaf, if it has one: "A3"
+  bool missigned{};                ///< true if `as` is not its own mark
   friend bool operator==(LeafSigned const&, LeafSigned const&) = default;
 };
 
 namespace detail {
 
 inline bool stands_for(IdealCopy const& book, SigningPlace const& place, LeafOfBook const& leaf) {
-  if (place.leaf != 0 && place.leaf != leaf.leaf) return false;
+  if (place.leaf && *place.leaf != leaf.leaf) return false;
   if (place.any) return true;
   auto const found = book.find(place.gathering);
   return found && found->gathering == leaf.gathering;
@@ -98,8 +98,8 @@ inline bool is_unsigned(IdealCopy const& book, GatheringAt at) {
 /// Writes a leaf as a statement names it: $, $3, A3; with a stroke if the mark is a number: 2/3.
 inline std::string place_words(SigningPlace const& place) {
   std::string text = place.any ? std::string{"$"} : std::string{to_text(place.gathering).view()};
-  if (!place.any && place.gathering.mark() == Mark::number && place.leaf > 0) text += '/';
-  if (place.leaf > 0) text += std::to_string(place.leaf);
+  if (!place.any && place.gathering.mark() == Mark::number && place.leaf) text += '/';
+  if (place.leaf) text += std::to_string(*place.leaf);
   return text;
 }
 
@@ -122,7 +122,7 @@ inline std::string place_words(SigningPlace const& place) {
     result.is_signed = !gathering || signing.by_rule(one->number, one->insertion.leaves);
     if (!result.is_signed) return result;
     result.as = name.mark() == Mark::printed ? std::string{name.text()} : std::string{to_text(name).view()};
-    if (gathering || one->insertion.first_figure > 0) result.as += std::to_string(one->figure());
+    if (gathering || one->insertion.first_figure > 0) *result.as += std::to_string(one->figure());
     return result;
   }
   bool const by_rule =
@@ -133,15 +133,16 @@ inline std::string place_words(SigningPlace const& place) {
   result.against_the_rule = result.is_signed != by_rule;
   if (result.is_signed) result.as = own;
   for (auto const& wrong : signing.missigned)
-    if (wrong.place.leaf != 0 && detail::stands_for(book, wrong.place, leaf) &&
+    if (wrong.place.leaf && detail::stands_for(book, wrong.place, leaf) &&
         (!wrong.place.any || !detail::is_unsigned(book, leaf.gathering))) {
       result.is_signed = result.missigned = true;
-      result.as.clear();
+      std::string as;
       for (char c : wrong.as)
         if (c == '$')
-          result.as += to_text(book.signature(leaf.gathering)).view();
+          as += to_text(book.signature(leaf.gathering)).view();
         else
-          result.as += c;
+          as += c;
+      result.as = as;
     }
   return result;
 }
@@ -149,10 +150,10 @@ inline std::string place_words(SigningPlace const& place) {
 /// Describes the signing of a leaf: "A3 is signed A3", "V4 is missigned U4", "B2 is not signed, against the rule".
 [[nodiscard]] inline std::string to_words(IdealCopy const& book, LeafOfBook const& leaf, LeafSigned const& how) {
   auto text = write_reference(book, {leaf, LeafSide::not_said});
-  if (!how.is_signed)
-    text += " is not signed";
+  if (how.as)
+    text += (how.missigned ? " is missigned " : " is signed ") + *how.as;
   else
-    text += (how.missigned ? " is missigned " : " is signed ") + how.as;
+    text += " is not signed";
   if (how.against_the_rule) text += ", against the rule";
   return text;
 }

@@ -15,7 +15,7 @@ inline namespace v0 {
     auto const& mark = place.gathering;
     bool const needs_figure =
         mark.mark() == Mark::number || (mark.multiple() > 1 && (mark.text()[0] == ':' || mark.text()[0] == ')'));
-    bool const bare = !place.any && place.leaf == 0 && needs_figure;
+    bool const bare = !place.any && !place.leaf && needs_figure;
     return detail::place_words(place) + (bare ? "/" : "");
   };
   // a text with a quotation mark in it was read without quotation marks around it, and would end at its own
@@ -28,19 +28,19 @@ inline namespace v0 {
   if (signing.half) {
     text += "½";
     if (signing.beyond_half > 0) text += '+' + std::to_string(signing.beyond_half);
-  } else if (signing.listed.empty())
-    text += std::to_string(signing.first);
+  } else if (signing.first)
+    text += std::to_string(*signing.first);
   for (std::size_t i = 0; i < signing.listed.size(); ++i)
     text += (i > 0 ? "," : "") + std::to_string(signing.listed[i]);
   SigningException const* before = nullptr;
   for (auto const& exception : signing.exceptions) {
     bool const same_sign = before != nullptr && before->is_signed == exception.is_signed;
-    bool const same_place = same_sign && before->place.leaf > 0 && exception.place.leaf > 0 &&
+    bool const same_place = same_sign && before->place.leaf && exception.place.leaf &&
                             before->place.any == exception.place.any &&
                             before->place.gathering == exception.place.gathering;
     text += before == nullptr ? " (" : same_place ? "," : same_sign ? ", " : "; ";
     if (!same_sign) text += exception.is_signed ? "+" : "−";
-    text += same_place ? std::to_string(exception.place.leaf) : words(exception.place);
+    text += same_place ? std::to_string(*exception.place.leaf) : words(exception.place);
     before = &exception;
   }
   if (before != nullptr) text += text.back() == ':' ? " )" : ")"; // ":)" is a mark of its own

@@ -118,7 +118,7 @@ class CountAudit {
         !(facts_.pages() && book_.pagination->value.runs.size() > most_page_runs))
       return false;
     audit_.share_none = 1;
-    Finding note{FindingId::not_searched, Severity::note, FieldSet{Field::formula} | Field::pagination, 0, {}, {}, {}};
+    Finding note{FindingId::not_searched, Severity::note, FieldSet{Field::formula} | Field::pagination, {}, {}, {}, {}};
     note.says = "no repairs are searched for with more than " + std::to_string(most_runs) + " runs of gatherings or " +
                 std::to_string(most_page_runs) + " runs of pages";
     audit_.findings.push_back(note);

@@ -126,7 +126,7 @@ public:
       if (run.numbering == Numbering::printed && run.numerals == Numerals::arabic && before > 0) {
         if ((before + run.first) % 2 == 0) {
           Finding finding{
-              FindingId::numbers_begin_on_verso, Severity::doubt, FieldSet{Field::pagination}, 0, {}, {}, {}};
+              FindingId::numbers_begin_on_verso, Severity::doubt, FieldSet{Field::pagination}, {}, {}, {}, {}};
           finding.says = count_of(before, "page comes", "pages come") + " before page " + std::to_string(run.first) +
                          " in the pagination, so odd numbers would be on versos";
           finding.settle =
@@ -146,7 +146,7 @@ public:
     bool any = false;
     for (auto const& warning : book_.formula->value.warnings()) any = any || warning.problem == Problem::count_supplied;
     if (!any) return;
-    Finding note{FindingId::exponent_omitted, Severity::note, FieldSet{Field::formula}, 0, {}, {}, {}};
+    Finding note{FindingId::exponent_omitted, Severity::note, FieldSet{Field::formula}, {}, {}, {}, {}};
     note.says = "the formula has gatherings without a leaf count, which means eight in this catalogue";
     if (audit_.leaves && (facts_.pages() || book_.leaves)) {
       note.says += "; with them the fields agree";

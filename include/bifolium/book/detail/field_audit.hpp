@@ -21,7 +21,7 @@ class FieldAudit {
   Audit& audit_;
 
   void add(FindingId id, Severity level, FieldSet fields, std::string says, std::string settle,
-           std::int64_t delta = 0) {
+           std::optional<std::int64_t> delta = std::nullopt) {
     audit_.findings.push_back(
         {id, level, fields, delta, static_cast<std::string&&>(says), static_cast<std::string&&>(settle), {}});
   }
@@ -115,7 +115,7 @@ class FieldAudit {
   void signing() {
     if (!book_.signing) return;
     auto const& rule = book_.signing->value;
-    int most = rule.first;
+    int most = rule.first.value_or(0);
     for (int leaf : rule.listed) most = leaf > most ? leaf : most;
     int thickest = 0;
     for (auto const& run : book_.formula->value.runs())

@@ -28,7 +28,7 @@ class FormatAudit {
   void add(FindingId id, Severity level, FieldSet fields, std::string says, std::string settle,
            std::optional<Field> doubted = {}) {
     audit_.findings.push_back(
-        {id, level, fields, 0, static_cast<std::string&&>(says), static_cast<std::string&&>(settle), {}, doubted});
+        {id, level, fields, {}, static_cast<std::string&&>(says), static_cast<std::string&&>(settle), {}, doubted});
   }
   static FormatCandidate const* candidate_of(Inference const& inference, int leaves) {
     for (auto const& one : inference)

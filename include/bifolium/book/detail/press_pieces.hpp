@@ -21,7 +21,7 @@ public:
     int leaves{};
     std::optional<int> marked{};
     Remnant::Kind kind{};
-    std::string stock{};
+    std::optional<std::string> stock{};
     std::vector<std::uint32_t> units{};
     std::size_t step{}; ///< difference of states for one more unit of the class
   };
@@ -93,22 +93,23 @@ private:
   void make_pieces() {
     with_.resize(classes_.size());
     std::vector<std::uint8_t> taken(classes_.size());
-    extend(0, taken, 0, 0, 0, "");
+    extend(0, taken, 0, 0, 0, std::nullopt);
   }
   void extend(std::size_t from, std::vector<std::uint8_t>& taken, int leaves, int marked, int not_looked_at,
-              std::string_view stock) {
+              std::optional<std::string_view> stock) {
     if (from == classes_.size()) {
       if (leaves > 0 && marks_agree(leaves, marked, not_looked_at)) keep(taken, leaves);
       return;
     }
     auto const& one = classes_[from];
-    bool const fits = stock.empty() || one.stock.empty() || stock == one.stock;
+    bool const fits = !stock || !one.stock || *stock == *one.stock;
     for (std::size_t n = 0; n <= (fits ? one.units.size() : 0); ++n) {
       auto const more = static_cast<int>(n) * one.leaves;
       if (leaves + more > book_.leaves_to_sheet) break;
       taken[from] = static_cast<std::uint8_t>(n);
       extend(from + 1, taken, leaves + more, marked + static_cast<int>(n) * one.marked.value_or(0),
-             not_looked_at + (one.marked ? 0 : more), n > 0 && stock.empty() ? std::string_view{one.stock} : stock);
+             not_looked_at + (one.marked ? 0 : more),
+             n > 0 && !stock && one.stock ? std::string_view{*one.stock} : stock);
     }
     taken[from] = 0;
   }

@@ -138,7 +138,7 @@ public:
     drawn.each_leaf([&](LeafAt at) {
       auto const name = signature_of(scheme_, at.gathering) + std::to_string(at.leaf.number());
       Svg svg{width + 3, height + 6.5, "Leaf " + name, "A leaf of paper seen against the light."};
-      svg.open("leaf", {0, name, {}});
+      svg.open("leaf", {{}, name, {}});
       svg.rectangle({0.3, 0.3}, width + 2.4, height + 5.9, {.width = 0}, "spot");
       draw_paper_leaf(svg, drawn, at, {1.5, 1.5}, leaf_scale, radius);
       svg.close();
@@ -157,7 +157,10 @@ public:
       for (std::size_t i = 0; i < drawn.leaves.size(); ++i) { // pairs that the fold joins; single leaves are not joined
         auto const at = LeafAt{g, fold_.gathering(g).leaf(static_cast<int>(i) + 1)};
         auto const mate = fold_.conjugate(at);
-        drawn.leaves[i].conjugate = mate ? mate->leaf.number() - 1 : -1;
+        if (mate)
+          drawn.leaves[i].conjugate = mate->leaf.number() - 1;
+        else
+          drawn.leaves[i].conjugate.reset();
         drawn.leaves[i].state = mate ? LeafFate::present : LeafFate::single;
       }
       drawn.right_to_left = fold_.reads() == Reads::right_to_left;
@@ -179,14 +182,14 @@ public:
     return ways;
   }
 
-  /// Writes one page of an opening. `should_be` is 0 for a correct page.
-  static void put_page(std::string& html, PageRead met, std::string_view leaf, int should_be) {
+  /// Writes one page of an opening. `should_be` has no value for a correct page.
+  static void put_page(std::string& html, PageRead met, std::string_view leaf, std::optional<int> should_be) {
     put(html, "<span class=\"page");
-    put(html, should_be > 0 ? " wrong" : "");
+    put(html, should_be ? " wrong" : "");
     put(html, met.upright ? "\"" : " down\"");
     put(html, " data-page=\"" + std::to_string(met.page) + "\" data-leaf=\"");
     put(html, leaf), put(html, "\"><span>" + std::to_string(met.page) + "</span>");
-    if (should_be > 0) put(html, "<small>should be " + std::to_string(should_be) + "</small>");
+    if (should_be) put(html, "<small>should be " + std::to_string(*should_be) + "</small>");
     put(html, "</span>");
   }
   [[nodiscard]] std::string book(WayRead const& way, int g) const {
@@ -206,7 +209,7 @@ public:
         auto const& met = pages[page - 1];
         auto const should_be = fold_.first_page(g) + static_cast<int>(page) - 1;
         auto const leaf = signature_of(scheme_, g) + std::to_string((page + 1) / 2);
-        put_page(to, met, leaf, met.page == should_be && met.upright ? 0 : should_be);
+        put_page(to, met, leaf, met.page == should_be && met.upright ? std::nullopt : std::optional{should_be});
       }
       put(html, "<li class=\"opening\">" + halves[0] + halves[1] + "</li>\n");
     }

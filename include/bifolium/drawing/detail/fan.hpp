@@ -43,9 +43,10 @@ struct Flag {
   double room{};
 };
 
-/// The fan of leaves. `mates` has for each leaf the index of the leaf to which it is joined, or -1.
+/// The fan of leaves. `mates` has for each leaf the index of the leaf to which it is joined, if it is joined to one.
 class Fan {
-  std::vector<int> mates_, depth_{};
+  std::vector<std::optional<int>> mates_;
+  std::vector<int> depth_{};
   std::vector<Spot> fold_{};
   double apart_{}, middle_{}, top_{}, droop_{}, tall_{}, deepest_{};
   static constexpr double fold_apart = 2.2;
@@ -67,8 +68,8 @@ class Fan {
     auto const off = count() < 2 ? 0 : ((place + 0.5) * apart_ - middle_) / (count() * apart_ / 2);
     return top_ + droop_ * off * off;
   }
-  /// Returns the number of leaves between a leaf and its mate. The pair with most leaves between is at the gutter.
-  [[nodiscard]] int within(int i) const { return mates_[index(i)] - i - 1; }
+  /// Returns the number of leaves between a joined leaf and its mate. The pair with most leaves between is at the gutter.
+  [[nodiscard]] int within(int i) const { return *mates_[index(i)] - i - 1; }
 
   /// Sets the folds of the pairs of one nest, from `from` up to `end`. The largest pair has its fold on the gutter of
   /// its nest.
@@ -77,25 +78,25 @@ class Fan {
     for (int i = from; i < end; ++i)
       if (mates_[index(i)] > i) {
         if (largest < 0 || within(i) >= within(largest)) largest = i;
-        i = mates_[index(i)];
+        i = *mates_[index(i)];
       }
     for (int i = from; i < end; ++i) {
       auto const mate = mates_[index(i)];
       depth_[index(i)] = depth;
-      if (mate <= i) continue;
+      if (!mate || *mate <= i) continue;
       bool const main = at_gutter && i == largest;
-      depth_[index(mate)] = depth;
-      fold_[index(i)] = fold_[index(mate)] =
-          main ? from_gutter(i, depth).at(0) : from_gutter((i + mate) / 2.0, depth).at(0.3);
-      lay_folds(i + 1, mate, depth + 1, main);
-      i = mate;
+      depth_[index(*mate)] = depth;
+      fold_[index(i)] = fold_[index(*mate)] =
+          main ? from_gutter(i, depth).at(0) : from_gutter((i + *mate) / 2.0, depth).at(0.3);
+      lay_folds(i + 1, *mate, depth + 1, main);
+      i = *mate;
     }
     if (depth > deepest_) deepest_ = depth;
   }
 
 public:
-  Fan(std::vector<int> mates, double broadest)
-      : mates_{static_cast<std::vector<int>&&>(mates)}, depth_(mates_.size()), fold_(mates_.size()) {
+  Fan(std::vector<std::optional<int>> mates, double broadest)
+      : mates_{static_cast<std::vector<std::optional<int>>&&>(mates)}, depth_(mates_.size()), fold_(mates_.size()) {
     auto const fit = count() == 0 ? 18.0 : 230.0 / count(), wanted = fit < 18 ? fit : 18;
     apart_ = broadest + 2 > wanted ? broadest + 2 : wanted;
     middle_ = count() * apart_ / 2;
@@ -115,7 +116,7 @@ public:
   [[nodiscard]] double floor() const { return top_ + droop_ + tall_ + 2; }
   [[nodiscard]] Spot tip(int i) const { return {(i + 0.5) * apart_, tip_height(i)}; }
   [[nodiscard]] Bend bend(int i) const {
-    if (mates_[index(i)] < 0) return from_gutter(i, depth_[index(i)]);
+    if (!mates_[index(i)]) return from_gutter(i, depth_[index(i)]);
     auto bend = from_gutter(i, depth_[index(i)]);
     auto const fold = fold_[index(i)];
     auto const high = fold.y - bend.tip.y, aside = bend.tip.x - fold.x;

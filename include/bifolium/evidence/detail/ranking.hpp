@@ -76,7 +76,7 @@ public:
     candidate.probability = here / all_;
     candidate.scheme = scheme_facts()[tally.scheme].scheme;
     candidate.sheet = own ? stock->sheet : model.sheets()[tally.paper];
-    candidate.stock = own ? stock->name : nullptr;
+    if (own) candidate.stock = stock->name;
     candidate.uncut = leaf_size(tally.kind->lay, candidate.sheet);
     candidate.kind = tally.kind;
     candidate.twofold = here > 0 ? tally.twofold / here : 0;

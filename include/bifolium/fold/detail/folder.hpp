@@ -84,8 +84,8 @@ class Folder {
     for (int i = 0; i < line.count; ++i) leaves += layers_.count(scheme_.placed(line.first + i).piece);
     int front = fold_.leaf_count_, back = front + leaves;
     std::size_t const number = fold_.gathering_count_;
-    int first_page = line.first_page;
-    if (first_page == 0) {
+    int first_page = line.first_page.value_or(0);
+    if (!line.first_page) {
       auto const above = number == 0 ? FoldedGathering{0, 0, 1} : fold_.gatherings_[number - 1];
       first_page = above.first_page + 2 * above.leaves;
     }

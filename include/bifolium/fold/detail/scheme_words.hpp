@@ -25,7 +25,7 @@ protected:
   constexpr explicit SchemeWords(std::string_view text) : cursor_{text} {}
 
   constexpr bool fail(Problem problem, std::int64_t limit = 0) {
-    error_ = cursor_.error(problem, {word_start_, word_start_ + word_.size()}, limit);
+    error_ = error_at(problem, cursor_.place(word_start_), word_, limit);
     return false;
   }
   /// Reading is also done while compiling, where every step counts. In a line of plain ASCII the column of a word is

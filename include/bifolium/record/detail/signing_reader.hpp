@@ -23,10 +23,13 @@ class SigningReader {
   /// Thicker gatherings were not signed leaf by leaf, and a statement of few characters would name thousands of leaves.
   static constexpr int longest_range = 64;
 
-  /// Takes a whole number. Returns -1 if there is no digit, and more than a gathering has leaves if it is too large.
-  int figure() {
+  /// Takes a whole number, if there is one. Returns more than a gathering has leaves if it is too large.
+  std::optional<int> figure() {
     auto const number = cursor_.take_capped_number(most_leaves_in_gathering);
-    return number ? static_cast<int>(*number) : -1;
+    return number ? std::optional{static_cast<int>(*number)} : std::nullopt;
+  }
+  static bool can_be_leaf(std::optional<int> leaf) {
+    return !leaf || (*leaf >= 1 && *leaf <= most_leaves_in_gathering);
   }
   [[nodiscard]] std::string_view text() const { return cursor_.text(); }
   /// Makes an error that quotes the text from an item to the end, or all of it if the item is missing at the end.
@@ -45,21 +48,21 @@ class SigningReader {
     if (!cursor_.take('$')) return false;
     if (cursor_.take("½") || cursor_.take("1/2")) {
       read_.half = true;
-      if (cursor_.peek() == '+' && is_digit(cursor_.peek(1))) cursor_.skip(1), read_.beyond_half = figure();
+      if (cursor_.peek() == '+' && is_digit(cursor_.peek(1))) cursor_.skip(1), read_.beyond_half = *figure();
       return read_.beyond_half <= most_leaves_in_gathering;
     }
     while (true) {
       auto const from = figure();
-      if (from < 1 || from > most_leaves_in_gathering) return false;
+      if (!from || !can_be_leaf(from)) return false;
       auto to = from;
       auto const here = cursor_;
       if (cursor_.take_dash()) {
         to = figure();
-        if (to < 0) cursor_ = here, to = from; // $4-A3: a sign
-        if (to < from || to > most_leaves_in_gathering) return false;
+        if (!to) cursor_ = here, to = from; // $4-A3: a sign
+        if (*to < *from || !can_be_leaf(to)) return false;
       }
       auto const next = read_.listed.empty() ? 1 : read_.listed.back() + 1;
-      for (int leaf = from < next ? next : from; leaf <= to; ++leaf) read_.listed.push_back(leaf);
+      for (int leaf = *from < next ? next : *from; leaf <= *to; ++leaf) read_.listed.push_back(leaf);
       auto ahead = cursor_;
       if (!ahead.take(',')) break;
       ahead.take_blanks();
@@ -80,8 +83,8 @@ class SigningReader {
   bool place(SigningPlace& found) {
     if (cursor_.take('$')) {
       auto const leaf = figure();
-      found = {true, {}, leaf < 0 ? 0 : leaf, {}};
-      return leaf != 0 && leaf <= most_leaves_in_gathering;
+      found = {true, {}, leaf, {}};
+      return can_be_leaf(leaf);
     }
     // a number is a leaf of the gathering before, unless it belongs to a mark (2)(3) or a stroke follows it (36/10)
     bool const begins_with_figure = cursor_.at_digit();
@@ -97,22 +100,22 @@ class SigningReader {
       return found.leaf <= most_leaves_in_gathering;
     }
     auto const leaf = figure();
-    found = {false, signature, leaf < 0 ? 0 : leaf, {}};
-    return leaf != 0 && leaf <= most_leaves_in_gathering;
+    found = {false, signature, leaf, {}};
+    return can_be_leaf(leaf);
   }
   /// Reads the 5 of A3-5. Returns the leaf itself if no leaf follows.
-  int last_of_range(int leaf) {
+  std::optional<int> last_of_range(std::optional<int> leaf) {
     auto const here = cursor_;
-    if (leaf == 0 || !cursor_.take_dash()) return leaf;
+    if (!leaf || !cursor_.take_dash()) return leaf;
     auto const to = figure();
-    if (to < 0) cursor_ = here;
-    return to < 0 ? leaf : to;
+    if (!to) cursor_ = here;
+    return to ? to : leaf;
   }
   /// Each leaf of a range is an exception.
-  void except(bool is_signed, SigningPlace place, int to) {
+  void except(bool is_signed, SigningPlace place, std::optional<int> to) {
     read_.exceptions.push_back({is_signed, place});
     while (place.leaf < to) {
-      ++place.leaf;
+      ++*place.leaf;
       read_.exceptions.push_back({is_signed, place});
     }
   }
@@ -211,14 +214,14 @@ private:
     last_ = found;
     any_place_ = true;
     auto const to = last_of_range(found.leaf);
-    if (to < found.leaf || to > most_leaves_in_gathering) return false;
-    range_too_long_ = to - found.leaf >= longest_range;
+    if (to < found.leaf || !can_be_leaf(to)) return false;
+    range_too_long_ = to && *to - *found.leaf >= longest_range;
     if (range_too_long_) return false;
     if (mode_ == Mode::minus || mode_ == Mode::plus) return except(mode_ == Mode::plus, found, to), true;
     return said_of(found, to);
   }
   /// Reads unsigned, signed or as 'U4' after the leaf.
-  bool said_of(SigningPlace const& found, int to) {
+  bool said_of(SigningPlace const& found, std::optional<int> to) {
     cursor_.take_blanks();
     if (cursor_.take_word("unsigned") || cursor_.take("not signed")) return except(false, found, to), true;
     bool const as_follows = cursor_.take_word("as");
@@ -228,7 +231,7 @@ private:
     if (item_ends()) return except(true, found, to), true; // C5 signed
     if (!as_follows) static_cast<void>(cursor_.take_word("as"));
     auto as = printed();
-    if (as.empty() || found.leaf == 0 || to != found.leaf) return false;
+    if (as.empty() || !found.leaf || to != found.leaf) return false;
     read_.missigned.push_back({found, static_cast<std::string&&>(as)});
     return true;
   }
