@@ -173,6 +173,7 @@ module;
 #include <bifolium/leaf.hpp>
 #include <bifolium/paper/count.hpp>
 #include <bifolium/paper/length.hpp>
+#include <bifolium/paper/length_unit.hpp>
 #include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/mould.hpp>
 #include <bifolium/paper/place.hpp>

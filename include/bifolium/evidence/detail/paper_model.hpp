@@ -5,65 +5,12 @@
 #pragma once
 
 #include <bifolium/evidence/detail/paper_counts.hpp>
+#include <bifolium/evidence/detail/share_years.hpp>
 #include <bifolium/evidence/detail/size_density.hpp>
 #include <bifolium/evidence/paper_model.hpp>
 
 namespace bifolium {
 inline namespace v0 {
-namespace detail {
-
-/// The place of a year between two of `count_years`.
-struct BetweenYears {
-  std::size_t before{}; ///< index of the earlier year
-  double after{};       ///< fraction of the way to the later year, 0 to 1
-};
-constexpr BetweenYears between_years(int year) {
-  if (year <= count_years.front()) return {0, 0};
-  std::size_t i = 0;
-  while (i + 2 < count_years.size() && year >= count_years[i + 1]) ++i;
-  auto const after = static_cast<double>(year - count_years[i]) / (count_years[i + 1] - count_years[i]);
-  return {i, after < 1 ? after : 1};
-}
-/// Returns where a book is counted. Books to 1500 count for 1498 at the latest, because 1506 comes after a gap in the
-/// counts.
-constexpr BetweenYears counted_between(int year) {
-  if (year > 1500) return between_years(year);
-  return year < count_years[4] ? between_years(year) : BetweenYears{3, 1};
-}
-
-/// The years between which shares change, and the fraction of the way from one to the other. The logarithms of the
-/// shares change linearly, so a share that is small in one year and large in the other grows by the same factor every
-/// year. Books of 1506 are counted, but are too few for shares of their own: the change goes from 1498 to 1550.
-struct ShareChange {
-  std::size_t from{}, to{};
-  double part{};
-};
-inline constexpr std::size_t last_early = 4, few_books = 5, first_late = 6;
-constexpr ShareChange share_change_at(int year) {
-  auto const at = between_years(year);
-  if (at.before != last_early && at.before != few_books) return {at.before, at.before + 1, at.after};
-  auto const from = count_years[last_early], to = count_years[first_late];
-  return {last_early, first_late, static_cast<double>(year - from) / (to - from)};
-}
-
-/// Adds to each year a fraction of the counts of its neighbours.
-template <class Years, class Get> double with_neighbours(Years const& years, std::size_t i, std::size_t end, Get get) {
-  constexpr double neighbour = 0.3;
-  return get(years[i]) + (i > 0 ? neighbour * get(years[i - 1]) : 0) +
-         (i + 1 < end ? neighbour * get(years[i + 1]) : 0);
-}
-template <class Numbers> double sum_of(Numbers const& numbers) {
-  double sum = 0;
-  for (auto const one : numbers) sum += one;
-  return sum;
-}
-template <class Numbers> void divide(Numbers& numbers, double by) {
-  auto const part = 1 / by;
-  for (auto& one : numbers) one *= part;
-}
-
-} // namespace detail
-
 /// Returns the shares of the populations that are expected before the books are counted: those of the year times those
 /// of the group of formats, unless the books of both together show otherwise.
 [[gnu::cold]] inline PaperModel::ByYear<PaperModel::ByGroup> PaperModel::expected_papers() const {

@@ -6,7 +6,7 @@
 #pragma once
 
 #include <bifolium/evidence/detail/evidence_rows.hpp>
-#include <bifolium/evidence/detail/size_density.hpp>
+#include <bifolium/evidence/detail/size_asked.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -37,101 +37,6 @@ struct Tallies {
     double sum = none[chains];
     for (std::size_t i = 0; i < count; ++i) sum += of_format[i].together[chains];
     return sum;
-  }
-};
-
-/// A leaf's size as the sheet of one kind of leaf that it implies, ready to be asked of each population.
-struct SizeAsked {
-  enum class Known : std::uint8_t { none, both, one, between } known{};
-  std::uint8_t side{};                      ///< of one side alone: 0 the long one, 1 the short one
-  double log_long{}, log_short{}, length{}; ///< of one side alone its length
-  double low{}, fall{}; ///< of one side between two bounds the lower, and how the tail falls between them
-
-  /// Calls with the number of each population and how likely the size is on it.
-  template <class Densities, class Call> void ask(Densities const& all, LossLaw const& loss, Call call) const {
-    auto const each = [&](auto density) {
-      for (std::size_t k = 0; k < all.size(); ++k) call(k, density(all[k]));
-    };
-    switch (known) {
-    case Known::none:
-      return each([](SheetDensity const&) { return 1.0; });
-    case Known::both:
-      return each([&](SheetDensity const& sheets) { return sheets.of_both(log_long, log_short, loss); });
-    case Known::one:
-      return each([&](SheetDensity const& sheets) { return sheets.of_side(side, length, loss); });
-    case Known::between:
-      return each([&](SheetDensity const& sheets) { return sheets.side_between(side, low, length, fall, loss); });
-    }
-  }
-};
-
-/// Height, width and type page as the densities want them: logarithms of the leaf, without its boards.
-class LogMeasures {
-  SizeAsked::Known known_{};
-  double low_{}, height_{}, width_{}, type_{}, fall_{};
-  bool has_height_, has_type_;
-
-public:
-  /// `tail`: of the losses.
-  LogMeasures(LeafEvidence const& seen, double tail, EvidenceParameters const& p)
-      : has_height_{seen.height.has_value()}, has_type_{seen.type_height.has_value()} {
-    using enum SizeAsked::Known;
-    constexpr double least = 5; // mm; boards leave no less
-    auto const boards = p.boards.count() * (seen.of == MeasureOf::leaf ? 0 : seen.of == MeasureOf::binding ? 1 : 0.5);
-    auto const step = seen.rounded_up_to.count();
-    auto const logarithm = [&](double length) { return real::quick_log(length > least ? length : least); };
-    if (has_height_ != seen.width.has_value())
-      known_ = step > 0 ? between : one;
-    else if (has_height_)
-      known_ = both;
-    // of two sides stated in steps the middle of the step is taken, of one its two ends
-    auto const back = known_ == between ? 0 : step / 2;
-    if (has_height_) height_ = logarithm(seen.height->count() - boards - back);
-    if (seen.width) width_ = logarithm(seen.width->count() - boards - back);
-    if (known_ == between) {
-      low_ = logarithm((has_height_ ? *seen.height : *seen.width).count() - boards - step);
-      fall_ = real::exp(-tail * (one_side() - low_));
-    }
-    if (has_type_) type_ = real::quick_log(seen.type_height->count());
-  }
-  [[nodiscard]] bool has_type() const { return has_type_; }
-  [[nodiscard]] double one_side() const { return has_height_ ? height_ : width_; }
-
-  /// `uncut`: by how much the leaf would be larger.
-  [[nodiscard]] SizeAsked implied(LeafShape const& shape, double uncut) const {
-    bool const upright = shape.lay.long_side == Axis::left_right; // then the height is of the short side
-    auto const to_height = (upright ? shape.log_short : shape.log_long) + uncut;
-    auto const to_width = (upright ? shape.log_long : shape.log_short) + uncut;
-    SizeAsked sheet{known_, static_cast<std::uint8_t>(upright == has_height_ ? 1 : 0)};
-    sheet.log_long = upright ? width_ + to_width : height_ + to_height;
-    sheet.log_short = upright ? height_ + to_height : width_ + to_width;
-    auto const to = has_height_ ? to_height : to_width;
-    sheet.length = one_side() + to, sheet.low = low_ + to, sheet.fall = fall_;
-    return sheet;
-  }
-  /// Returns the probability of the height of the type page, relative to a usual one.
-  [[nodiscard]] double type(SheetDensity const& sheets, LeafShape const& shape, EvidenceParameters const& p) const {
-    if (!has_type_) return 1;
-    constexpr double least = 2e-4, usual = 0.0064;
-    std::size_t const side = shape.lay.long_side == Axis::left_right ? 1 : 0;
-    auto const parts = side == 1 ? shape.log_short : shape.log_long;
-    auto const variance = p.type_variance + sheets.variance(side);
-    auto const x = type_ - (sheets.mean(side) + SheetPopulation::base_loss - parts + p.type_of_uncut);
-    auto const base = 1 + x * x / (variance * (type_tails - 2));
-    return real::sqrt(usual / variance) / (base * base * (base * base)) + least;
-  }
-  [[nodiscard]] double by_chance(EvidenceParameters const& p) const {
-    switch (known_) {
-    case SizeAsked::Known::none:
-      return 1;
-    case SizeAsked::Known::both:
-      return p.chance.both_sides;
-    case SizeAsked::Known::one:
-      return p.chance.one_side;
-    case SizeAsked::Known::between:
-      return p.chance.one_side * (one_side() - low_);
-    }
-    return 1;
   }
 };
 
