@@ -30,12 +30,16 @@ struct FormatStatement {
 
 namespace detail {
 
+/// The words for gatherings by their number of leaves: `in eights`.
+struct PluralOfLeaves {
+  std::string_view word;
+  int leaves;
+};
+inline constexpr PluralOfLeaves plurals_of_leaves[]{{"twos", 2},  {"fours", 4},    {"sixes", 6},    {"eights", 8},
+                                                    {"tens", 10}, {"twelves", 12}, {"sixteens", 16}};
+
 /// Reads `in 8s`, `in eights` or `(4s)` after a format. Returns no value if the gatherings are not named.
 inline std::optional<int> take_gatherings(TextCursor& cursor) {
-  struct Row {
-    char const* word;
-    int leaves;
-  };
   auto const here = cursor.at();
   cursor.take_blanks();
   cursor.take(',');
@@ -50,8 +54,7 @@ inline std::optional<int> take_gatherings(TextCursor& cursor) {
     leaves = cursor.take_word("s") || cursor.take("'s") || cursor.take("’s") ? std::optional{static_cast<int>(*number)}
                                                                              : std::nullopt;
   else
-    for (auto const& row : {Row{"twos", 2}, Row{"fours", 4}, Row{"sixes", 6}, Row{"eights", 8}, Row{"tens", 10},
-                            Row{"twelves", 12}, Row{"sixteens", 16}})
+    for (auto const& row : plurals_of_leaves)
       if (!leaves && cursor.take_word(row.word)) leaves = row.leaves;
   if (leaves && *leaves > 0 && (in || bracket) && (!bracket || cursor.take(')'))) return leaves;
   return cursor.go_to(here), std::nullopt;

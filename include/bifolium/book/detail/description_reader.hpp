@@ -140,13 +140,8 @@ class DescriptionReader {
   }
   /// "8", "in fours", "8s".
   static Expected<int> gathering(std::string_view text) {
-    struct Word {
-      std::string_view word;
-      int leaves;
-    };
-    for (auto const& [word, leaves] : {Word{"twos", 2}, Word{"fours", 4}, Word{"sixes", 6}, Word{"eights", 8},
-                                       Word{"tens", 10}, Word{"twelves", 12}, Word{"sixteens", 16}})
-      if (text.find(word) != text.npos) return leaves;
+    for (auto const& [word, leaves] : plurals_of_leaves)
+      if (text.find(word) != text.npos) return int{leaves};
     TextCursor cursor{text};
     while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
     auto const number = cursor.take_number(most_leaves_in_gathering);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/core/expected.hpp>
+#include <bifolium/core/fraction_text.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/paper/sheet_size.hpp>
@@ -31,14 +32,9 @@ class SizeReader {
   // -- numbers and units ---------------------------------------------------------------------------------------------
 
   [[nodiscard]] static std::optional<Number> vulgar(char32_t c) {
-    struct Row {
-      char32_t c;
-      double above, below;
-    };
-    for (auto const& row : {Row{0xBC, 1, 4}, Row{0xBD, 1, 2}, Row{0xBE, 3, 4}, Row{0x2153, 1, 3}, Row{0x2154, 2, 3},
-                            Row{0x215B, 1, 8}, Row{0x215C, 3, 8}, Row{0x215D, 5, 8}, Row{0x215E, 7, 8}})
-      if (row.c == c) return Number{row.above / row.below, 1 / row.below, false};
-    return std::nullopt;
+    auto const part = vulgar_fraction(c);
+    if (!part) return std::nullopt;
+    return Number{part->as_double(), 1 / static_cast<double>(part->denominator()), false};
   }
   /// Reads 1/2 or ½ after a whole number.
   bool fraction(Number& number) {
