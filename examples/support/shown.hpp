@@ -18,7 +18,7 @@ struct Character {
   bool valid{};
 };
 
-/// The character that begins at a byte of a text. pre: at < text.size().
+/// The character that begins at a byte of a text. Precondition: at < text.size().
 inline Character character_at(std::string_view text, std::size_t at) {
   auto const byte = [&](std::size_t i) { return static_cast<std::uint32_t>(static_cast<unsigned char>(text[i])); };
   auto const first = byte(at);

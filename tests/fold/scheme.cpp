@@ -212,3 +212,14 @@ TEST_CASE("gatherings of the table are named by the 23 letters in their order") 
     }
   }
 }
+
+TEST_CASE("a gathering without a page begins after the gathering above it, and the first with page 1") {
+  auto const scheme = *read_scheme("scheme own 4°\nsheet S rows 2 columns 2 long-side far-near\ncut S row 1 top low\n"
+                                   "fold top right-over-left 1\nfold low right-over-left 1\n"
+                                   "gathering A top:near\ngathering B low\n");
+  CHECK_FALSE(scheme.gathering(0).first_page);
+  auto const folded = fold(scheme);
+  REQUIRE(folded);
+  CHECK(folded->first_page(0) == 1);
+  CHECK(folded->first_page(1) == 5);
+}

@@ -127,7 +127,7 @@ class GatheringOfFormula {
   }
 
 public:
-  /// pre: the ideal copy is that of the formula.
+  /// Draws a gathering. Precondition: the ideal copy is that of the formula.
   GatheringOfFormula(Formula const& formula, IdealCopy const& book, GatheringAt at)
       : formula_{formula}, book_{book}, at_{at} {
     drawn_.title.append("Gathering ").append(to_text(formula.signature(at)).view());

@@ -23,7 +23,7 @@ struct LeafShape {
   /// index of the first scheme with gatherings of k leaves, if there is one
   std::array<std::optional<std::uint8_t>, 32> first_gathering{};
   std::size_t ranked{};        ///< index of its number of leaves in `ranked_leaves`
-  std::size_t ranked_half{};   ///< the same for half as many leaves; `ranked` if these are not ranked
+  std::size_t ranked_half{};   ///< index of half its number of leaves; `ranked` if that is not ranked
   std::size_t format_number{}; ///< kinds of one format have the same number, from 0
   /// logarithms of the numbers of parts into which the long and the short side are divided
   double log_long{}, log_short{};

@@ -48,7 +48,7 @@ class PaginationWriter {
       range = run.first != run.last || !sequences_.is_number_of_page(run, run.first, next_number(r, run.numerals));
       text_ += mark + '[' + first + (range ? "-" + last : "") + ']';
     } else {
-      range = run.first != run.last || run.numerals == Numerals::letters || // a-a: a letter alone is no page
+      range = run.first != run.last || run.numerals == Numerals::letters || // a-a: a letter alone is not a page
               !sequences_.is_one_page(run, run.first, false, false);
       text_ += mark + first + (range ? "-" + (run.starred ? "*" + last : last) : "");
     }

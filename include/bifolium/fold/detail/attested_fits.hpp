@@ -14,13 +14,13 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The schemes of the table that show all that was seen, by `shows`.
+/// The attested schemes that show all the evidence, as `shows` says.
 class AttestedFits {
   struct Known {
     Fold<> folded;
-    std::vector<int> gatherings; // of the fold, for those given
+    std::vector<int> gatherings; // gatherings of the fold that stand for the given ones
     std::size_t group;
-    double weight; // with what was seen
+    double weight; // probability together with the evidence
   };
   std::span<SeenGathering const> given_;
   Mould const& mould_;
@@ -54,8 +54,8 @@ class AttestedFits {
     }
     return share;
   }
-  /// Choices of gatherings of the fold for the first of the given ones. Choices that use the same gatherings and leave
-  /// the same lies are counted together, and one of them is stored.
+  /// Choices of gatherings of the fold for the first few of the given gatherings. Choices that use the same gatherings and
+  /// allow the same positions of the sheets are counted together, and one of them is stored.
   struct Chosen {
     double ways{};
     std::vector<int> gatherings{};
@@ -109,7 +109,8 @@ class AttestedFits {
             agrees(*seen.point_hole, shown.point_holes[1]));
   }
 
-  /// What a leaf of an attested scheme shows, as a number that differs where what is seen differs.
+  /// Returns a number for what a leaf of an attested scheme shows. Two leaves that show different things have different
+  /// numbers.
   [[nodiscard]] int shown(LookNext::What what, Known const& known, std::size_t gathering, int leaf) const {
     LeafAt const at{known.gatherings[gathering], known.folded.gathering(known.gatherings[gathering]).leaf(leaf)};
     auto const all = shows(known.folded, at, mould_);
@@ -120,7 +121,7 @@ class AttestedFits {
     case LookNext::What::chain_lines:
       return all.chain_lines ? static_cast<int>(*all.chain_lines) : 0;
     case LookNext::What::watermark: {
-      int lies = 0; // in how many of the four the leaf has it
+      int lies = 0; // in how many of the four positions the leaf has it
       for (auto const& mark : all.watermark) lies += mark ? 1 : 0;
       return lies;
     }
@@ -155,8 +156,8 @@ class AttestedFits {
     }
     return false;
   }
-  /// How far one fact parts the schemes: the sum over pairs that differ in it of the product of their weights. A mark that
-  /// a leaf has only if the sheet lay so parts by that part of the ways in which it could lie.
+  /// Returns how well one fact separates the schemes: the sum of the products of weights over all pairs that differ in it. A
+  /// mark that depends on the position of the sheet counts by the share of the positions in which the leaf has it.
   [[nodiscard]] double parted(LookNext const& look) const {
     std::vector<int> values;
     for (auto const& known : known_)

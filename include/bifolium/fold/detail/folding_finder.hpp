@@ -40,9 +40,9 @@ constexpr bool same_sheets(Fold<> const& one, Fold<> const& other) {
 /// Searches the foldings of a set of sheets.
 class FoldingFinder {
   static constexpr int most_parts = (Scheme::most_pieces + Scheme::most_sheets) / 2;
-  /// for the partitions of a sheet: pages in random order have too many
+  /// for the partitions of a sheet, because pages in random order have too many of them
   static constexpr std::size_t most_nodes = 30000;
-  static constexpr int farthest = 150; ///< above the least price of the sheets, if pieces do not nest before
+  static constexpr int farthest = 150; ///< highest price above the least one at which pieces are still tried
   std::span<SeenForme const> formes_;
   FindRules rules_;
   int below_;
@@ -129,7 +129,7 @@ class FoldingFinder {
   /// Names the attested schemes that give these pages: those that were found, and others, which are added with their
   /// own price.
   constexpr void name_attested() {
-    auto const later = first_page() - 1; // those of the table begin with page 1
+    auto const later = first_page() - 1; // the schemes of the table begin with page 1
     for (auto const attested : Attested::all()) {
       if (!may_give(attested)) continue;
       auto scheme = SchemeMirror::of_later_pages(attested.scheme(), later);
@@ -168,7 +168,8 @@ class FoldingFinder {
     }
     return first;
   }
-  /// A cheap test on the text of a scheme: it has as many sheets, and the first has as many rows and columns.
+  /// Compares the text of a scheme with the formes: the number of sheets, and rows and columns of the first. This is cheaper
+  /// than to fold the scheme.
   [[nodiscard]] constexpr bool may_give(Attested attested) const {
     auto text = attested.text();
     std::size_t sheets = 0;

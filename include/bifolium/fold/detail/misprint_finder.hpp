@@ -135,7 +135,7 @@ class MisprintFinder {
     auto const columns = static_cast<std::size_t>(formes_[forme].columns);
     return formes_[*other_forme(forme)].pages[at / columns * columns + columns - 1 - at % columns];
   }
-  /// For two formes: only a page that contradicts its back can be wrong. Rectos are odd, or even, as in most leaves.
+  /// Searches two formes. Only a page that contradicts its back can be wrong. Rectos are odd or even, as in most leaves.
   constexpr void try_contradictions(std::size_t number) {
     auto const& forme = formes_[number];
     int odd = 0;
@@ -168,7 +168,7 @@ class MisprintFinder {
       }
     return n;
   }
-  /// For one forme: tries every pair, every head and every number.
+  /// Searches one forme: tries every pair, every head and every number.
   constexpr void try_all(std::size_t number) {
     auto& forme = formes_[number];
     auto const now = spoilt(forme);

@@ -41,13 +41,13 @@ struct Piece {
   bool possible{};
   int first{};     ///< the number of its first leaf
   int leaves{};    ///< number of leaves of the piece
-  int gap{};       ///< number of leaves that are set in after the first `front()` of its own
+  int gap{};       ///< number of leaves of other pieces that are set in after its first `front()` leaves
   Head top_head{}; ///< direction of the heads of its far row
   int price{};     ///< price of its folds
   double orders{}; ///< number of orders of folding
   /// Returns the number of leaves before those that are set in.
   [[nodiscard]] constexpr int front() const { return leaves - leaves / 2; }
-  /// Returns the number after that of its last leaf.
+  /// Returns the number after the number of its last leaf.
   [[nodiscard]] constexpr int end() const { return first + leaves + gap; }
 };
 

@@ -205,7 +205,7 @@ class SchemeReader : SchemeWords {
   constexpr bool gathering_line() {
     if (scheme_.gathering_count_ == Scheme::most_gatherings)
       return fail(Problem::too_many_gatherings, Scheme::most_gatherings);
-    GatheringLine gathering{{}, scheme_.placed_count_, 0, 0, here()};
+    GatheringLine gathering{{}, scheme_.placed_count_, 0, {}, here()};
     next();
     if (!is_name()) return false;
     gathering.name = word_;

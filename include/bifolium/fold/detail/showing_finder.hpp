@@ -12,7 +12,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Finds all foldings, and all that one leaf speaks against.
+/// Finds all foldings that agree with the evidence, and those that contradict the evidence of one leaf only.
 class ShowingFinder {
   static constexpr int most_leaves = 32;
   std::span<SeenGathering const> given_;
@@ -75,13 +75,13 @@ class ShowingFinder {
     group.price = folding_prices.cut * (sheets - 1 + to_paper - 1);
     return group;
   }
-  /// The sums over one sheet: all its foldings are of one group.
+  /// The counts for one sheet. All its foldings belong to one group.
   struct Settled {
     FoldingGroup group;
     double ways{};
     int price{PieceFolds::none};
   };
-  /// Counts what fits, or stores the leaves any one of which explains what does not.
+  /// Counts a folding that agrees. For one that does not, stores each leaf that alone explains the contradiction.
   void settle(Settled& settled, Blame const* by_lie, int sheets, Makings::Row row) {
     Blame blame = nobody;
     bool fits = true;
@@ -106,7 +106,7 @@ class ShowingFinder {
     for (std::size_t i = 0; i < makings.size(); ++i) settle(settled, makings.blame(i), sheets, makings[i]);
   }
   void keep(Settled const& settled) {
-    constexpr double lies_on_type = 4; // as it is, end for end, side for side, both
+    constexpr double lies_on_type = 4; // as it is; turned end for end; turned side for side; both
     if (!(settled.ways > 0)) return;
     auto const foldings = settled.ways / lies_on_type;
     for (auto& other : groups_)
@@ -120,14 +120,14 @@ class ShowingFinder {
     groups_.back().price = settled.price;
   }
 
-  /// Tries one gathering, of one sheet or of several one in another.
+  /// Tries one gathering, made of one sheet or of several sheets set one inside another.
   void try_alone(SheetLine const& lay, int sheets, bool blaming) {
     Settled uncut{group(lay, sheets, false)}, cut{group(lay, sheets, true)};
     each_block(0, lay, sheets, blaming, [&](GridRect const&, BlockMakings const& made) {
       settle_all(uncut, made.uncut, sheets);
       settle_all(cut, made.cut, sheets);
     });
-    if (blaming) return; // what fits was counted before
+    if (blaming) return; // foldings that agree were counted before
     keep(uncut);
     keep(cut);
   }
@@ -140,7 +140,7 @@ class ShowingFinder {
       each_block(gathering, lay, 1, blamed == gathering, [&](GridRect const& block, BlockMakings const&) {
         all.push_back({SheetShared::cells_of(block, lay.columns), nullptr});
       });
-      std::size_t i = 0; // once more: only now do references to all of them hold
+      std::size_t i = 0; // again: references are valid only after the vector has stopped growing
       each_block(gathering, lay, 1, blamed == gathering,
                  [&](GridRect const&, BlockMakings const& made) { all[i++].makings = &made.cut; });
       return all;
@@ -153,7 +153,8 @@ class ShowingFinder {
     shared.finish(options(last), [&](Blame const* blame, Makings::Row row) { settle(cut, blame, 1, row); });
     if (!blamed) keep(cut);
   }
-  /// Chain lines alone rule most sheets out: more than one leaf against them is more than one leaf to blame.
+  /// Chain lines alone exclude most sheets. If they contradict more than one leaf, the sheet is excluded, because only one leaf
+  /// may be of other paper.
   [[nodiscard]] bool chain_lines_possible(SheetLine const& lay, bool blaming) const {
     auto const run = chain_lines_of(lay, allowed_.mould);
     int against = 0;
@@ -214,8 +215,8 @@ class ShowingFinder {
     return all;
   }
 
-  /// Leaves out one leaf after another and asks if an attested scheme shows the rest. Schemes of unequal sheets and of many
-  /// pieces are beyond the limits of the search, but a leaf of other paper is found in their gatherings, too.
+  /// Leaves out one leaf after another and checks whether an attested scheme shows the rest. The search does not reach schemes
+  /// of unequal sheets or of many pieces; this finds a leaf of other paper in their gatherings, too.
   void blame_against_attested(FoldingWeights const& weights) {
     int bit = 0;
     for (std::size_t g = 0; g < given_.size(); ++g)

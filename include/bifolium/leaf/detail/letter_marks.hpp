@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Marks of gatherings that are letters of an alphabet. A letter set several times is the letter of a later alphabet: AA, Aa
-/// and AAa are 2A and 3A. Hebrew letters are numerals, as the quires of Hebrew books are counted (from memory).
+/// Reads marks of gatherings that are letters. A letter that is repeated belongs to a later alphabet: AA and Aa are 2A, AAa
+/// is 3A. Hebrew letters are read as numerals, because Hebrew books count their gatherings so (from memory).
 #pragma once
 
 #include <bifolium/leaf/found_signature.hpp>
@@ -10,12 +10,12 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Marks that are letters: Latin, with a Greek one beside them, Greek, Cyrillic, and numbers in Hebrew letters.
+/// Reads Latin letters, alone or with a Greek letter after them, Greek and Cyrillic letters, and numbers in Hebrew letters.
 class LetterMarks : public MarkReader {
 public:
   using MarkReader::MarkReader;
 
-  /// One Latin letter, or the same one several times: A, AA, Aa, aaa. pre: the token is a letter.
+  /// Reads a Latin letter, once or repeated: A, AA, Aa, aaa. Precondition: the token is a letter.
   constexpr FoundSignature letters(TokenCursor& c, std::uint32_t multiple = 1) const noexcept {
     auto const first = c.token;
     auto const glyph = static_cast<char>(first.value);
@@ -37,7 +37,7 @@ public:
   }
 
 protected:
-  /// pi or chi at the cursor, in Greek or in Latin letters: taken, and the byte after it; 0 where it is neither.
+  /// Takes π or χ at the cursor, also in Latin letters: pi, chi. Returns the position after it, or 0 for any other text.
   constexpr std::uint32_t unsigned_mark(TokenCursor& c, bool& chi) const noexcept {
     auto const t = c.token;
     if (t.is(TokenKind::greek)) {
@@ -56,7 +56,7 @@ protected:
     for (auto k = 0U; k < size; ++k) c.take();
     return first + size;
   }
-  /// A letter may have a symbol after it: H*, O**.
+  /// Takes the symbol after a letter, if there is one: H*, O**.
   constexpr FoundSignature with_affix(TokenCursor& c, FoundSignature found) const noexcept {
     auto const is_affix = [&] {
       auto const v = c.token.value;
@@ -75,15 +75,15 @@ protected:
     found.key = found.key.with_symbol(Beside::after, from, found.end - from);
     return found;
   }
-  /// One Greek letter that is neither π nor χ, or the same one several times.
+  /// Reads a Greek letter other than π and χ, once or repeated.
   constexpr FoundSignature greek_mark(TokenCursor& c, std::uint32_t multiple = 1) const noexcept {
     return of_alphabet(c, Mark::greek, Mark::greek_capital, multiple);
   }
-  /// One Cyrillic letter, or the same one several times.
+  /// Reads a Cyrillic letter, once or repeated.
   constexpr FoundSignature cyrillic_mark(TokenCursor& c, std::uint32_t multiple = 1) const noexcept {
     return of_alphabet(c, Mark::cyrillic, Mark::cyrillic_capital, multiple);
   }
-  /// א, יא, קכ״ג: a number in Hebrew letters, each worth no more than the one before it.
+  /// Reads a number in Hebrew letters: א, יא, קכ״ג. No letter has a higher value than the letter before it.
   constexpr FoundSignature hebrew_mark(TokenCursor& c) const noexcept {
     auto const from = c.token.from;
     std::uint32_t figure = 0, before = 400;
@@ -95,7 +95,7 @@ protected:
       before = c.token.value;
       figure += before;
       end = c.token.to;
-      // geresh and gershayim, which say that the letters are a numeral
+      // geresh and gershayim: they mark the letters as a numeral
       auto const sign = end < text_.size() ? decode(text_, end).value : 0;
       if (sign == 0x5F3 || sign == 0x5F4) end += 2, c = TokenCursor{text_, end - 2U};
     }
@@ -105,13 +105,13 @@ protected:
   }
 
 private:
-  /// The letter continues a doubled one: Aa, AA, AAa, aa, but not aA.
+  /// Returns true if the letter repeats the one before it: Aa, AA, AAa, aa, but not aA.
   static constexpr bool doubles(TokenCursor const& c, char before) noexcept {
     if (!c.touches(TokenKind::letter) || c.token.raised()) return false;
     auto const again = static_cast<char>(c.token.value);
     return small_letter(again) == small_letter(before) && !(is_small(before) && is_capital(again));
   }
-  /// aα: the Greek letter of the same place is part of the mark.
+  /// Takes the Greek letter that corresponds to the Latin one and belongs to the mark: aα.
   constexpr void take_greek(TokenCursor& c, FoundSignature& found, Alphabet alphabet) const noexcept {
     if (!c.touches(TokenKind::greek) || c.token.raised()) return;
     auto const place = static_cast<int>(c.token.value & 63U);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Marks of gatherings that are neither letters of an alphabet nor one symbol: what is in parentheses or between them, and
-/// what is given in quotation marks as it was printed.
+/// Reads marks of gatherings that are neither letters nor one symbol: marks made of parentheses, marks in parentheses, and
+/// marks in quotation marks, which are stored as they were printed.
 #pragma once
 
 #include <bifolium/leaf/detail/letter_marks.hpp>
@@ -10,7 +10,7 @@ inline namespace v0 {
 
 namespace detail {
 
-/// The bytes of )( at that place, or of ):( )o( )*( where a count or a leaf follows; 0 for none.
+/// Returns the number of bytes of )( at a position, or of ):( )o( )*( before a leaf count or a leaf, or 0 for any other text.
 constexpr std::uint32_t cross_size(std::string_view text, std::uint32_t from) noexcept {
   auto const at = [&](std::size_t i) { return i < text.size() ? text[i] : '\0'; };
   if (at(from) != ')' || from + 1 >= text.size()) return 0;
@@ -24,13 +24,13 @@ constexpr std::uint32_t cross_size(std::string_view text, std::uint32_t from) no
   return !next.spaced && next.is(TokenKind::figure) ? end + 1 - from : 0;
 }
 
-/// Marks that are printed otherwise: )( and its like, symbols and letters in parentheses, whatever is in quotation marks.
+/// Reads )( and similar marks, symbols and letters in parentheses, and any mark in quotation marks.
 class PrintedMarks : public LetterMarks {
 public:
   using LetterMarks::LetterMarks;
 
 protected:
-  /// )( and, doubled, )()(; ):( )o( )*( are marks too, and may be doubled as well.
+  /// Reads )( ):( )o( )*(, once or repeated: )()(.
   constexpr FoundSignature cross(TokenCursor& c, std::uint32_t multiple = 1) const noexcept {
     auto const from = c.token.from;
     auto const size = cross_size(text_, from);
@@ -42,7 +42,7 @@ protected:
     c = TokenCursor{text_, end};
     return text_mark(Mark::symbol, from, from + size, end, multiple > 1 ? multiple : repeated);
   }
-  /// (*), (**): a symbol printed in parentheses; (: and (:).
+  /// Reads a symbol printed in parentheses, (*) and (**), or (: and (:).
   constexpr FoundSignature in_parentheses(TokenCursor& c) const noexcept {
     auto const from = c.token.from;
     auto p = c;
@@ -64,8 +64,8 @@ protected:
     c = p;
     return text_mark(Mark::symbol, from, end, end, 1);
   }
-  /// (a)⁴, (2Y)⁵, (?)⁴: printed so, where a count, a leaf or the other end of a run follows; else they are words. `p`: after
-  /// the parenthesis.
+  /// Reads a mark that was printed in parentheses: (a)⁴, (2Y)⁵, (?)⁴. A leaf count, a leaf or the other end of a run must
+  /// follow; other parentheses contain words. `p` is after the parenthesis.
   constexpr FoundSignature printed_so(TokenCursor& c, TokenCursor p) const noexcept {
     auto const from = c.token.from;
     auto found = fail(Problem::no_signature, from);
@@ -89,13 +89,13 @@ protected:
     found.end = end;
     return found;
   }
-  /// A mark in quotation marks: '1', "G&H". With `with_count` a raised figure may end what is quoted: 'Gg⁶'.
+  /// Reads a mark in quotation marks: '1', "G&H". If `with_count` is true, a leaf count may stand inside them: 'Gg⁶'.
   constexpr FoundSignature quoted(TokenCursor& c, bool with_count) const noexcept {
     auto const open = c.token;
     if (!opens_quotation(open.value)) return fail(Problem::no_signature, open.from);
     auto const shut = open.value == 0x2018 ? 0x2019U : open.value == 0x201C ? 0x201DU : open.value;
-    constexpr std::uint32_t most = 5 * Signature::longest_text; // five bytes are one where it is &amp;
-    auto to = open.to, raised = open.to; // raised: where the raised figures begin that end what is quoted
+    constexpr std::uint32_t most = 5 * Signature::longest_text; // &amp; is five bytes for one
+    auto to = open.to, raised = open.to; // raised: position of the raised figures at the end of the quoted text
     while (to < text_.size() && to - open.to <= most && decode(text_, to).value != shut) {
       bool const digit = superscript_digit(decode(text_, to).value).has_value();
       to += decode(text_, to).bytes;
@@ -120,7 +120,8 @@ protected:
     if (found) c = TokenCursor{text_, end};
     return found;
   }
-  /// A parenthesis that is part of the mark must not close another; '1-10' may be meant for '1'-'10'.
+  /// Returns true if quoted text can be a mark. A parenthesis in it must not close another one. '1-10' is refused, because
+  /// '1'-'10' may be meant.
   [[nodiscard]] constexpr bool quotable(std::uint32_t from, std::uint32_t to) const noexcept {
     int round = 0, square = 0;
     for (auto k = from; k < to; ++k) {
