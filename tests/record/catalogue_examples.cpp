@@ -126,7 +126,7 @@ std::string signatures_reading(std::string const& text) {
   Reading reading;
   reading.part(std::to_string(read->formula.leaves()) + " leaves");
   if (read->formula.format()) reading.part(std::string{read->formula.format()->name().view()});
-  if (!read->script.empty()) reading.part("script " + read->script);
+  if (read->script) reading.part("script " + *read->script);
   if (read->pages) reading.part(std::to_string(read->pages->pages()) + " pages");
   if (read->signing) reading.part(write_signing(*read->signing));
   for (auto const& note : read->formula.notes()) reading.part("note '" + note + "'");
