@@ -37,7 +37,7 @@ class PartRepairs {
     if (slips.empty() || slips[0].count != 1 || at == stated.text.npos) return std::nullopt;
     TextEdit const edit{{at, at + figure.size()}, std::to_string(one.repair.leaves)};
     one.repair.leaves_text = edited(stated.text, {edit});
-    one.repair.edits.push_back(edit_of(Field::leaves, slips[0].kind, stated.text, stated.column, edit));
+    one.repair.edits.push_back(edit_of(Field::leaves, slips[0].kind, stated.text, stated.at, edit));
     one.repair.says += (one.repair.says.empty() ? "" : "; and ") + in_words(one.repair.edits.back());
     one.score *= real::exp(slips[0].score);
     return one;
