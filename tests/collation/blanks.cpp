@@ -42,8 +42,15 @@ TEST_CASE("blank leaves are known in every form of words, or it is told that the
                                           {"A-K⁸ (A1r, K8 blank)", "K8"},
                                           {"A-K⁸ (first leaf blank)", "", true}, // of the gathering, or of the book
                                           {"A-K⁸ (verso of K8 blank)", "", true},
-                                          {"A-K⁸ (K8 blank, not seen)", "", true},
-                                          {"A-K⁸ (A1 blank, B2 torn)", "", true}}) {
+                                          {"A-K⁸ (K8 blank, not seen)", "K8"},
+                                          {"A-K⁸ (K7 verso, K8 blank)", "K8"},
+                                          {"A-K⁸ (K8 recto blank)", ""},
+                                          {"A-K⁸ (K8 blank; K2,3 missigned I2,3)", "K8"},
+                                          {"A-K⁸ (A1 blank, B2 torn)", "A1"},
+                                          {"A-K⁸ (K9 blank)", "", true},
+                                          {"A-K⁸ (L1 blank)", "", true},
+                                          {"A-K⁸ (K8 blank but for a line)", "", true},
+                                          {"A-K⁸ (A1 blank, and so the last page of K8, blank)", "", true}}) {
     std::string const text{one.text};
     CAPTURE(text);
     CHECK(broken_law(text, dialects::strict) == "");

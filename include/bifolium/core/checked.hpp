@@ -19,8 +19,9 @@ inline namespace v0 {
 
 /// Returns a + b, or no value if the sum does not fit in 64 bits.
 constexpr std::optional<std::int64_t> checked_add(std::int64_t a, std::int64_t b) noexcept {
-  if (b > 0 ? a > INT64_MAX - b : a < INT64_MIN - b) return std::nullopt;
-  return a + b;
+  auto const sum = static_cast<std::int64_t>(static_cast<std::uint64_t>(a) + static_cast<std::uint64_t>(b));
+  if (((a ^ sum) & (b ^ sum)) < 0) return std::nullopt; // both have another sign than the sum
+  return sum;
 }
 /// Returns a - b, or no value if the difference does not fit in 64 bits.
 constexpr std::optional<std::int64_t> checked_subtract(std::int64_t a, std::int64_t b) noexcept {

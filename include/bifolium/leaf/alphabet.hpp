@@ -22,6 +22,7 @@ struct Letters {
 /// 26.
 class Alphabet {
   std::uint32_t has_; // bit n: letter n+1 is used
+  static constexpr std::uint32_t every23 = 0x3FFFFFFU & ~((1U << 9U) | (1U << 20U) | (1U << 22U));
 
   static constexpr int ones(std::uint32_t bits) noexcept {
     int number = 0;
@@ -41,7 +42,9 @@ public:
 
   /// Makes an alphabet of the 23 letters and the added ones.
   constexpr explicit Alphabet(Letters added = {}) noexcept
-      : has_{0x3FFFFFFU & ~((added.j ? 0U : bit(j)) | (added.u ? 0U : bit(u)) | (added.w ? 0U : bit(w)))} {}
+      : has_{added == Letters{}
+                 ? every23
+                 : 0x3FFFFFFU & ~((added.j ? 0U : bit(j)) | (added.u ? 0U : bit(u)) | (added.w ? 0U : bit(w)))} {}
 
   /// Returns the number of letters, 23 to 26.
   [[nodiscard]] constexpr int size() const noexcept { return has_ == every23 ? 23 : ones(has_); }
@@ -73,9 +76,6 @@ public:
     return letter;
   }
   friend constexpr bool operator==(Alphabet, Alphabet) = default;
-
-private:
-  static constexpr std::uint32_t every23 = 0x3FFFFFFU & ~((1U << 9U) | (1U << 20U) | (1U << 22U));
 };
 
 /// The number of letters of the Greek alphabet.

@@ -21,6 +21,7 @@
 
 namespace bifolium {
 inline namespace v0 {
+struct SignatureKey;
 
 /// Returns the number of letters of one alphabet of that kind; 1 for marks that are not letters.
 constexpr int letters_of(Mark mark, Alphabet alphabet) noexcept {
@@ -52,6 +53,8 @@ public:
 
 private:
   char text_[longest_text + 1]{};
+
+  friend constexpr Signature signature_of(SignatureKey key, std::string_view text, Letters letters);
 
   constexpr Signature(Mark mark, int letter, std::uint32_t multiple) noexcept
       : mark_{mark}, letter_{static_cast<std::uint8_t>(letter)}, multiple_{multiple} {}

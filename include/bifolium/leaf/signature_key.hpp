@@ -154,14 +154,10 @@ struct MarkText {
 
 } // namespace detail
 
-/// Makes the signature of a key in its text. Precondition: the key was found in that text, in an alphabet with those
-/// letters.
-constexpr Signature signature_of(SignatureKey key, std::string_view text, Letters letters) {
-  if (key.is_plain_latin()) {
-    char const first = key.mark() == Mark::capital ? 'A' : 'a';
-    return Signature::letter(static_cast<char>(first + key.letter - 1), key.multiple, letters);
-  }
-  detail::MarkText const words{text.substr(key.text_from, key.text_size)};
+namespace detail {
+/// Makes the signature of a key that is not one plain letter.
+constexpr Signature signature_with_text(SignatureKey key, std::string_view text, Letters letters) {
+  MarkText const words{text.substr(key.text_from, key.text_size)};
   auto const plain = [&] {
     switch (key.mark()) {
     case Mark::capital:
@@ -193,6 +189,14 @@ constexpr Signature signature_of(SignatureKey key, std::string_view text, Letter
     signature = signature.with_symbol(key.beside(), words.bytes, words.size);
   if (key.enclosed() && key.is_letter()) signature = signature.in_parentheses();
   return signature.in_series(key.raised()).duplicated(key.duplicate());
+}
+} // namespace detail
+
+/// Makes the signature of a key in its text. Precondition: the key was found in that text, in an alphabet with those
+/// letters.
+constexpr Signature signature_of(SignatureKey key, std::string_view text, Letters letters) {
+  if (key.is_plain_latin()) return {key.mark(), key.letter, key.multiple}; // the reader has checked the letter
+  return detail::signature_with_text(key, text, letters);
 }
 
 } // namespace v0

@@ -29,11 +29,13 @@ public:
 
   /// Reads the signature at the cursor and moves the cursor to the token after it. If there is no signature, the cursor
   /// does not move, or moves to the token that is wrong.
-  constexpr FoundSignature take(TokenCursor& c) const noexcept { return take(c, Level::anything); }
+  constexpr FoundSignature take(TokenCursor& c) const noexcept {
+    return is_letter_alone(c.token) ? letter_alone(c) : take(c, Level::anything);
+  }
   /// Reads the signature at the beginning of a run. Its leaf count may be inside the quotation marks of the mark:
   /// 'Gg⁶'.
   constexpr FoundSignature take_first(TokenCursor& c) const noexcept {
-    return c.at(TokenKind::quote) ? quoted(c, true) : take(c, Level::anything);
+    return c.at(TokenKind::quote) ? quoted(c, true) : take(c);
   }
 
 protected:
@@ -157,6 +159,14 @@ private:
   /// Reads what is in square brackets: [A] inferred, [pi], [2nd]A, [par.].
   constexpr FoundSignature bracketed(TokenCursor& c, std::uint32_t multiple, Level level) const noexcept {
     auto const open = c.token.from;
+    if (multiple == 1 && level < Level::after_symbol && at(open + 2U) == ']' && is_latin_letter(at(open + 1U))) {
+      TokenCursor letter{text_, open + 1U, open + 2U}; // [A]
+      auto found = letters(letter);
+      found.end = open + 3;
+      found.inferred = true;
+      c = TokenCursor{text_, open + 3U};
+      return with_affix(c, found);
+    }
     auto const close = closing_square(c.token.to);
     if (close == 0 || close == c.token.to) return fail(Problem::no_signature, open);
     TokenCursor const after{text_, close + 1U};

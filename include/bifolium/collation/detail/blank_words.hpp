@@ -3,7 +3,8 @@
 /// blank K8". A copy that has lost a blank has lost no text, so it is useful to know which leaves are blank.
 ///
 ///   blanks = phrase , { separator , phrase } ;
-///   phrase = [ introduction ] , ( "blank" , [ "leaf" | "leaves" ] , [ leaves ] | leaves , [ separator ] , is , "blank" , [ leaf | "and" , ( "genuine" | "present" | "original" ) ] ) ;
+///   phrase = [ introduction ] , ( "blank" , [ "leaf" | "leaves" ] , [ leaves ] | leaves , [ separator ] , is , "blank" , [ end ] ) ;
+///   end    = leaf | "and" , ( "genuine" | "present" | "original" ) ;
 ///   introduction = ( "with" | "incl." | "including" | "includes" ) , [ "the" ] ;
 ///   leaves = ( leaf | counted ) , { separator , ( leaf | counted ) } ;
 ///   counted = [ "the" ] , ( "first" | "last" | "final" ) , [ number ] , [ "leaf" | "leaves" ] ;
@@ -19,6 +20,7 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
+using namespace std::string_view_literals;
 
 /// A leaf that the words name; or leaves counted from the end or the beginning of the gathering.
 struct BlankNamed {
@@ -36,37 +38,55 @@ class BlankWords {
   TokenCursor c_;
   BlankNamed last_{}; // the last leaf that was named
 
-  [[nodiscard]] constexpr bool take(std::string_view word) {
-    if (!c_.at(TokenKind::letter) || word_at(words_, c_.token.from) != word) return false;
-    c_ = TokenCursor{words_, c_.token.from + word.size()};
+  /// Returns the word at this position; empty if there is none.
+  [[nodiscard]] constexpr std::string_view word() const {
+    return c_.at(TokenKind::letter) ? word_at(words_, c_.token.from) : std::string_view{};
+  }
+  constexpr void after(std::string_view word) { c_ = TokenCursor{words_, c_.token.from + word.size()}; }
+  constexpr bool take(std::string_view one) {
+    auto const w = word();
+    if (w != one) return false;
+    after(w);
     return true;
   }
   /// Takes any of these words, as often as they come.
-  template <class... Words> constexpr void skip(Words... words) {
-    while ((take(words) || ...)) {
+  template <std::size_t N> constexpr void skip(std::string_view const (&any)[N]) {
+    for (auto w = word(); !w.empty(); w = word()) {
+      bool known = false;
+      for (auto const one : any) known = known || w == one;
+      if (!known) return;
+      after(w);
     }
   }
+  static constexpr std::string_view introductions[]{"with"sv, "incl"sv, "including"sv, "includes"sv};
+  static constexpr std::string_view verbs[]{"is"sv, "are"sv,      "both"sv,    "all"sv,
+                                            "a"sv,  "probably"sv, "perhaps"sv, "presumably"sv};
+  static constexpr std::string_view leaf_words[]{"leaf"sv, "leaves"sv};
   /// Takes "blank", "blanks", "bl.", with the question mark after it.
   constexpr bool blank() {
-    if (!take("blank") && !take("blanks") && !take("bl")) return false;
+    auto const w = word();
+    if (w != "blank" && w != "blanks" && w != "bl") return false;
+    after(w);
     while (c_.at(TokenKind::question) || c_.at(TokenKind::point)) c_.take();
     return true;
   }
   /// Reads "last leaf", "last two leaves", "first leaf" or "final leaf"; also "last" alone.
-  template <class Add> constexpr bool counted(Add& add) {
+  template <class Add> constexpr bool counted(Add&& add) {
     auto const before = c_;
-    skip("the");
-    bool const last = take("last") || take("final"), first = !last && take("first");
+    static_cast<void>(take("the"));
+    auto const w = word();
+    bool const last = w == "last" || w == "final", first = w == "first";
     if (!last && !first) return c_ = before, false;
+    after(w);
     int leaves = 1;
     constexpr std::string_view numbers[]{"one", "two", "three", "four"};
     for (int n = 0; n < 4; ++n)
       if (take(numbers[n])) leaves = n + 1;
-    skip("leaf", "leaves");
+    skip(leaf_words);
     for (int n = 1; n <= leaves; ++n) add(BlankNamed{false, {}, last ? -n : n, first});
     return true;
   }
-  template <class Add> constexpr bool leaf(Add& add) {
+  template <class Add> constexpr bool leaf(Add&& add) {
     LeafInWords const names{words_, letters_};
     auto const name = names.find(c_.token.from);
     if (!name.found || name.whole || name.leaf < 1) return false;
@@ -74,7 +94,8 @@ class BlankWords {
     BlankNamed one{name.gathering_named, name.key, name.leaf};
     if (!name.gathering_named) one.gathering_named = last_.gathering_named, one.gathering = last_.gathering;
     last_ = one;
-    if (!name.of_page) add(one); // K8v blank: one page is blank, and not the leaf
+    bool const page = name.of_page || take("verso") || take("recto");
+    if (!page) add(one); // K8v blank: one page is blank, and not the leaf
     if (!c_.at(TokenKind::dash)) return true;
     auto to = c_;
     to.take();
@@ -89,13 +110,13 @@ class BlankWords {
     for (; is_separator(c_.token) || (c_.at(TokenKind::symbol) && c_.token.value == '&'); c_.take()) found = true;
     return take("and") || found;
   }
-  template <class Add> constexpr bool phrase(Add& add) {
-    skip("with", "incl", "including", "includes");
+  template <class Add> constexpr bool phrase(Add&& add) {
+    skip(introductions);
     if (c_.at(TokenKind::point)) c_.take();
     auto const before = c_;
-    skip("the");
+    static_cast<void>(take("the"));
     if (blank()) {
-      skip("leaf", "leaves");
+      skip(leaf_words);
       if (c_.ended()) return true;
       while (counted(add) || leaf(add))
         if (!separator()) return true;
@@ -105,7 +126,7 @@ class BlankWords {
     for (;;) {
       if (!counted(add) && !leaf(add)) return false;
       bool const separated = separator();
-      skip("is", "are", "both", "all", "a", "probably", "perhaps", "presumably");
+      skip(verbs);
       if (blank()) break;
       if (!separated) return false;
     }
@@ -119,12 +140,16 @@ class BlankWords {
 public:
   constexpr BlankWords(std::string_view words, Letters letters) : words_{words}, letters_{letters}, c_{words} {}
 
-  /// Calls `add` with each leaf that the words call blank. Returns false if the words say anything else as well; the
-  /// leaves have no meaning then.
+  /// Calls `add` with each leaf that the words call blank. Returns false if the words are not understood, so that the leaves
+  /// have no meaning. Other words may follow: K8 blank; A2 missigned.
   template <class Add> constexpr bool read(Add add) {
-    do
-      if (!phrase(add)) return false;
-    while (separator());
+    if (!phrase(add)) return false;
+    while (separator()) {
+      auto const begin = c_;
+      auto trial = *this;
+      if (!trial.phrase([](BlankNamed const&) {})) return words_.find("blank"sv, begin.token.from) == words_.npos;
+      static_cast<void>(phrase(add));
+    }
     return c_.ended();
   }
 };

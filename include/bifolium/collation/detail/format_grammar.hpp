@@ -64,10 +64,13 @@ protected:
   }
 
 private:
-  /// Returns true for A-K⁸, as most formulas begin: one letter, and after it neither a letter nor a sign of a format.
+  /// Returns true for A-K⁸ and [A]⁴, as most formulas begin: one letter, and after it neither a letter nor a sign of a
+  /// format.
   [[nodiscard]] constexpr bool is_signature(std::uint32_t i) const noexcept {
     auto const next = at(i + 1);
-    return is_latin_letter(at(i)) && (next == '-' || is_digit(next) || static_cast<unsigned char>(next) == 0xE2);
+    if (at(i) == '[') return is_latin_letter(next);
+    return is_latin_letter(at(i)) &&
+           (next == '-' || next == ' ' || next == ',' || is_digit(next) || static_cast<unsigned char>(next) == 0xE2);
   }
   /// F:, Q:, O:, D: for folio, quarto, octavo, duodecimo, before a signature.
   constexpr bool take_initial() {

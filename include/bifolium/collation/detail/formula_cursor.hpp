@@ -18,7 +18,7 @@ namespace detail {
 }
 /// Returns true for a comma, semicolon or full point between the parts of a formula.
 [[nodiscard]] constexpr bool is_separator(Token const& t) noexcept {
-  return (t.is(TokenKind::comma) || t.is(TokenKind::semicolon) || t.is(TokenKind::point)) && t.value < 0x80;
+  return t.kind >= TokenKind::point && t.kind <= TokenKind::semicolon && t.value < 0x80; // and not ·
 }
 
 /// Looks at the text of a formula. It uses the dialect, because letters side by side are signatures if the alphabet has
@@ -109,6 +109,7 @@ protected:
   [[nodiscard]] constexpr bool is_extent(TokenCursor c) const noexcept {
     bool const plus = c.at(TokenKind::plus);
     if (plus) c.take();
+    if (c.at(TokenKind::open_square) && is_capital(at(c.token.to))) return false; // [A]
     if (is_pagination(c) || (!plus && is_page_sequence(c))) return true;
     bool const bracket = c.at(TokenKind::open_square);
     if (bracket) c.take();

@@ -43,8 +43,9 @@ protected:
       if (c.touches(TokenKind::dash)) c.take(); // A--B⁸
       return true;
     }
+    if (!c.token.spaced || c.token.value != 't') return false;
     auto const w = word(c);
-    if (!c.token.spaced || (w != "to" && w != "through") || !is_blank_at(c.token.from + w.size())) return false;
+    if ((w != "to" && w != "through") || !is_blank_at(c.token.from + w.size())) return false;
     c = after_word(c);
     return true;
   }
@@ -59,7 +60,8 @@ protected:
       if (!e.first || !take_last(c, e)) return false;
     }
     bool const number = e.first.key.mark() == Mark::number && !e.roman;
-    e.count = take_count(c, (flat_counts_ || c.at(TokenKind::open_round)) && !number, true, !e.single);
+    if (!e.count.found())
+      e.count = take_count(c, (flat_counts_ || c.at(TokenKind::open_round)) && !number, true, !e.single);
     if (e.first.count_inside && e.single && !close_quotation(c, e)) return false;
     if (!number) {
       if (!e.count.found())
@@ -128,6 +130,9 @@ private:
     if (!round && !c.at(TokenKind::comma) && !c.at(TokenKind::letter)) {
       if (e.count.found() || !e.single || !c.is_flat_figure()) return;
     }
+    auto k = c.at(TokenKind::letter) ? c.token.from : c.token.to;
+    if (at(k) == ' ') ++k;
+    if (is_latin_letter(at(k)) && !is_small(at(k + 1))) return; // no word
     auto p = c;
     if (round) p.take();
     auto count = take_count_in_words(p, !e.count.found(), e.single);
@@ -158,6 +163,11 @@ private:
   constexpr bool take_last(TokenCursor& c, FoundElement& e) const {
     auto d = c;
     auto const own = e.first.key.mark() == Mark::number ? FoundCount{} : take_count(d, flat_counts_);
+    if (own.sound() && !d.at(TokenKind::dash) && !d.at(TokenKind::letter)) { // its count: no other end follows
+      e.count = own;
+      c = d;
+      return true;
+    }
     if (!own.sound() || own.cycle.size() != 1) d = c;
     bool const counted = d.token.from != c.token.from;
     if (!take_dash(d)) return true;

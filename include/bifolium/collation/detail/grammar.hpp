@@ -173,9 +173,7 @@ private:
   constexpr bool open_round() {
     auto const inside = c_.token.to;
     if (at(inside) == ':') return this->gathering();
-    bool const minus =
-        static_cast<unsigned char>(at(inside)) == 0xE2 && static_cast<unsigned char>(at(inside + 1)) == 0x88;
-    if (at(inside) == '-' || minus) return this->parenthesis(); // a change, and no mark
+    if (!may_be_mark(inside)) return this->parenthesis(); // a change or words
     auto c = c_;
     auto const mark =
         this->take(c); // (*)⁴: with a count, a symbol in parentheses is a mark; without one, these are words
@@ -185,6 +183,17 @@ private:
     FoundElement e;
     c = c_;
     return this->take_enclosed(c, e) || this->take_enclosed_end(c, e.first) ? this->gathering() : this->parenthesis();
+  }
+  /// Returns false if the first bytes in a parenthesis show that it is no mark printed so: a sign of a change comes first, or
+  /// neither a dash nor the closing parenthesis comes after a letter and a figure.
+  [[nodiscard]] constexpr bool may_be_mark(std::uint32_t inside) const noexcept {
+    auto const lead = static_cast<unsigned char>(at(inside)), next = static_cast<unsigned char>(at(inside + 1));
+    bool const sign = lead == 0xE2 ? next == 0x88 : lead == 0xC2 && next == 0xB1; // −, ±
+    if (sign || lead == '-' || lead == '+' || lead == '=' || lead == '[') return false;
+    auto i = inside;
+    while (is_latin_letter(at(i)) || is_digit(at(i))) ++i;
+    auto const after = static_cast<unsigned char>(at(i));
+    return i == inside || after == ')' || after == '-' || after >= 0x80;
   }
   /// Reads a mark with a count, leaves or plates beside the formula, or the sign that the book is imperfect.
   constexpr bool plus() {

@@ -47,7 +47,7 @@ protected:
         return name;
       }
     }
-    if (c.at(TokenKind::letter) && is_word(c.token.from))
+    if (c.at(TokenKind::letter) && is_latin_letter(at(c.token.to)) && is_word(c.token.from))
       if (auto const bare = bare_name(c); bare.found) return bare;
     return signed_leaf(c, end);
   }
@@ -102,13 +102,8 @@ private:
     NamedLeaf name;
     auto const from = c.token.from;
     auto last = c.token;
-    std::uint32_t words = 0, letters = 0; // letters of the last word
-    for (; c.at(TokenKind::letter); c.take()) {
-      if (c.token.spaced || words == 0) ++words, letters = 0;
-      ++letters;
-      last = c.token;
-    }
-    if (words > 1 && letters == 1) return name; // verso of K8: words, and a leaf
+    for (; c.at(TokenKind::letter); c.take()) last = c.token;
+    if (last.spaced) return name; // verso of K8: words, and a leaf
     auto const size = last.to - from;
     if (!c.touches(TokenKind::figure) || c.token.raised() || size < 3 || size > Signature::longest_text) return name;
     name.key = text_mark(Mark::name, from, last.to, last.to, 1).key;

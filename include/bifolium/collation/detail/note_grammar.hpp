@@ -29,8 +29,11 @@ protected:
 
   /// Words, kept from byte `from` to `to` without the blanks after them. False where they are no UTF-8.
   constexpr bool note(std::uint32_t from, std::uint32_t to, bool opens) {
-    for (auto k = from; k < to; k += decode(text_, k).bytes)
-      if (decode(text_, k).malformed) return fail(Problem::not_utf8, k, k);
+    for (auto k = from; k < to;) {
+      auto const c = decode(text_, k);
+      if (c.malformed) return fail(Problem::not_utf8, k, k);
+      k += c.bytes;
+    }
     while (to > from && (at(to - 1) == ' ' || at(to - 1) == '\n' || at(to - 1) == '\r' || at(to - 1) == '\t')) --to;
     if (looks_like_change(from, to)) warn(Problem::text_not_read, from, to);
     FoundChange change;
@@ -113,7 +116,10 @@ private:
     return false;
   }
   /// Words that are a leaf and nothing else, or have a sign or a word of change: perhaps a change written in another way.
-  [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to) const {
+  /// Also words about blank leaves that do not say which.
+  [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to) {
+    bool const blank = text_.substr(from, to - from).find("blank"sv) != std::string_view::npos;
+    if (blank && says_blank(from, to)) return false; // K8 blank: most words say this
     auto const begin = cursor(from, to);
     if (auto const name = leaf_name(begin, to); name.found) {
       auto c = cursor(name.end, to);
@@ -124,7 +130,6 @@ private:
       while (!c.ended() && !c.at(TokenKind::letter) && !c.is_flat_figure()) c.take();
       if (auto const name = leaf_name(c, to); name.found && name.leaf > 0) return true;
     }
-    bool blank = false;
     for (auto c = begin; !c.ended(); c.take()) {
       if (c.at(TokenKind::plus) || c.at(TokenKind::equals) || c.at(TokenKind::plus_minus) || c.at(TokenKind::minus))
         return true;
@@ -133,18 +138,21 @@ private:
       if (w.size() > 2)
         for (auto const one : words_of_change)
           if (w == one) return true;
-      blank = blank || w == "blank" || w == "blanks";
       if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
     }
-    return blank && !says_blank(from, to);
+    return blank;
   }
-  /// Returns true if it is clear which leaves are blank. "First leaf" is not after a run: it may be that of the book.
-  [[nodiscard]] constexpr bool says_blank(std::uint32_t from, std::uint32_t to) const {
+  /// Returns true if it is clear which leaves are blank, and the book has them. "First leaf" is not clear after a run: it may
+  /// be that of the book.
+  [[nodiscard]] constexpr bool says_blank(std::uint32_t from, std::uint32_t to) {
     bool clear = true;
-    bool const several = last_.gatherings > 1;
-    return BlankWords{text_.substr(from, to - from), letters_}.read([&](BlankNamed const& one) {
-      clear = clear && !(one.first && several);
-    }) && clear;
+    auto const words = text_.substr(from, to - from);
+    bool const said = BlankWords{words, letters_}.read([&](BlankNamed one) {
+      one.gathering.text_from += from; // the text of a symbol is in the whole text
+      auto const of = one.gathering_named ? this->find(one.gathering) : std::optional{this->last_gathering()};
+      clear = clear && of && one.leaf <= of->leaves && !(one.first && last_.gatherings > 1);
+    });
+    return said && clear;
   }
 };
 

@@ -98,8 +98,11 @@ protected:
   /// Reads a leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. Returns false if there is none.
   constexpr bool remark() {
     auto const from = c_.token.from;
-    auto figure = from; // K8 and a word: most text here is neither
-    while (figure < from + 48 && at(figure) != ' ' && figure < text_.size()) ++figure;
+    if (at(from) == '(' && (at(from + 1) == '-' || static_cast<unsigned char>(at(from + 1)) == 0xE2))
+      return false;                           // (−K8)
+    auto const next = text_.substr(from, 48); // K8 and a word: most text here is neither
+    auto const blank = next.find(' ');
+    auto const figure = from + (blank == next.npos ? next.size() : blank);
     if (figure == from || !is_small(at(figure + 1)) || !is_small(at(figure + 2))) return false;
     auto const size = static_cast<std::uint32_t>(text_.size());
     auto const name = leaf_name(c_, size);

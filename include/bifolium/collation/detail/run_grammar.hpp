@@ -47,7 +47,7 @@ protected:
     if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
     auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
     if (found.end == 0 || words_follow(found.end)) return false;
-    int const first = *letter_rank(found.first), last = *letter_rank(found.last);
+    int const first = letter_of(found.first), last = letter_of(found.last);
     bool const in_small_letters = is_small(found.first);
     if (!alphabet_.has(first) || !alphabet_.has(last) || in_small_letters != is_small(found.last)) return false;
     auto const mark = in_small_letters ? Mark::small_letter : Mark::capital;
@@ -185,6 +185,8 @@ protected:
   }
 
 private:
+  /// Returns the number of a letter among the 26. Precondition: it is one.
+  [[nodiscard]] static constexpr int letter_of(char glyph) noexcept { return (glyph & 0x1F); }
   /// Returns true if words after a plain run concern it: A-H4, in eights; after a semicolon, K8 blank.
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
     if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;

@@ -11,6 +11,7 @@
 
 #include <optional>
 #include <string_view>
+#include <type_traits>
 
 namespace bifolium {
 inline namespace v0 {
@@ -105,7 +106,7 @@ class RunsSoFar {
 
 public:
   constexpr void push_back(FoundRun const& run, std::int64_t first_gathering) {
-    Kept kept{}; // a constant expression must not copy a value that was not set
+    auto& kept = runs_.add();
     kept.first_gathering = first_gathering;
     kept.gatherings = run.gatherings;
     kept.multiple = run.first.multiple;
@@ -119,7 +120,8 @@ public:
     }
     kept.terms = static_cast<std::uint8_t>(run.leaves.size());
     for (std::size_t i = 0; i < run.leaves.size(); ++i) kept.leaves[i] = static_cast<std::uint16_t>(run.leaves.term(i));
-    runs_.push_back(kept);
+    if (std::is_constant_evaluated()) // a constant expression must not copy a value that was not set
+      for (auto i = run.leaves.size(); i < Cycle::most_terms; ++i) kept.leaves[i] = 0;
   }
   [[nodiscard]] constexpr std::uint32_t size() const noexcept { return static_cast<std::uint32_t>(runs_.size()); }
   /// Returns the nearest gathering with this name. A name without a raised digit, π or χ may be of any series if no

@@ -55,14 +55,10 @@ class PlainScanner {
   }
   /// Returns the raised digit at `i`, which takes three bytes or two, or -1 if there is none.
   [[nodiscard]] constexpr int raised(std::size_t i, std::size_t& bytes) const noexcept {
-    if (byte(i) == 0xE2 && byte(i + 1) == 0x81) {
-      bytes = 3;
-      auto const b = byte(i + 2);
-      return b == 0xB0 || (b >= 0xB4 && b <= 0xB9) ? b - 0xB0 : -1;
-    }
-    bytes = 2;
-    if (byte(i) != 0xC2) return -1;
-    return byte(i + 1) == 0xB9 ? 1 : byte(i + 1) == 0xB2 || byte(i + 1) == 0xB3 ? byte(i + 1) - 0xB0 : -1;
+    auto const lead = byte(i), last = lead == 0xE2 ? byte(i + 2) : byte(i + 1);
+    if ((last & 0xC0U) != 0x80 || (lead == 0xE2 ? byte(i + 1) != 0x81 : lead != 0xC2)) return -1;
+    bytes = lead == 0xE2 ? 3 : 2;
+    return superscript_digit(lead == 0xE2 ? 0x2040U | (last & 0x3FU) : last).value_or(-1);
   }
   [[nodiscard]] constexpr bool count(int& leaves, bool line) noexcept {
     bool const caret = byte(at_) == '^';

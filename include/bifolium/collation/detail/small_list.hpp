@@ -22,7 +22,9 @@ public:
   SmallList& operator=(SmallList const&) = delete;
   constexpr ~SmallList() { delete[] far_; }
 
-  constexpr void push_back(T const& value) {
+  constexpr void push_back(T const& value) { add() = value; }
+  /// Adds an element without a value and returns it.
+  constexpr T& add() {
     if (size_ >= N && size_ - N == room_) {
       auto const room = room_ == 0 ? N : 2 * room_;
       auto* const moved = new T[room];
@@ -31,7 +33,7 @@ public:
       far_ = moved;
       room_ = room;
     }
-    (*this)[size_++] = value;
+    return (*this)[size_++];
   }
   [[nodiscard]] constexpr std::size_t size() const noexcept { return size_; }
   [[nodiscard]] constexpr T const& operator[](std::size_t i) const { return i < N ? near_[i] : far_[i - N]; }

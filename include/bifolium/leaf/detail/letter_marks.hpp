@@ -37,6 +37,25 @@ public:
   }
 
 protected:
+  /// Returns true if the letter is a signature by itself, as most are: no part of a mark can follow it.
+  [[nodiscard]] constexpr bool is_letter_alone(Token const& t) const noexcept {
+    if (!t.is(TokenKind::letter) || t.raised()) return false;
+    auto const after = static_cast<unsigned char>(at(t.to));
+    if (after == 0xE2) return at(t.to + 1) == '\x81'; // ⁴ to ⁹
+    return after == '\0' || after == ' ' || (after >= '(' && after <= ';' && after != '*') || after == ']';
+  }
+  /// Takes such a letter.
+  constexpr FoundSignature letter_alone(TokenCursor& c) const noexcept {
+    auto const glyph = static_cast<char>(c.token.value);
+    auto const from = c.token.from, end = c.token.to;
+    c.take();
+    Alphabet const alphabet{letters_};
+    int const place = *letter_rank(glyph);
+    auto found = done(SignatureKey::of(is_capital(glyph) ? Mark::capital : Mark::small_letter, alphabet.letter(place)),
+                      from, end);
+    found.glyph_outside = !alphabet.has(place);
+    return found;
+  }
   /// Takes π or χ at the cursor, also in Latin letters: pi, chi. Returns the position after it, or 0 for any other text.
   constexpr std::uint32_t unsigned_mark(TokenCursor& c, bool& chi) const noexcept {
     auto const t = c.token;
