@@ -93,7 +93,10 @@ struct Described {
 void tell_verdict(Described const& described) {
   auto const& seen = described.observation.seen();
   auto const words = cataloguer_words(described.inference, seen.year, seen.place);
-  std::cout << words.substr(0, words.find('\n') + 1);
+  bool argues = false;
+  for (auto const& reason : described.inference.candidates.front().reasons)
+    argues = argues || (reason.seen && reason.kind != EvidenceKind::year);
+  std::cout << (argues ? words.substr(0, words.find('\n') + 1) : "Nothing in the record argues for a format.\n");
   if (auto const next = words.find("\nLook next at: "); next != words.npos)
     std::cout << words.substr(next + 1, words.find('\n', next + 1) - next);
   std::cout << verdict_of(described.audit) << '\n';
@@ -229,6 +232,10 @@ int describe(Arguments given) {
   // gatherings of the formula, and the width in 19 x 12 cm, are evidence where none are stated by themselves
   auto const evidence = evidence_of(description);
   if (!book.seen.gathering_leaves) book.seen.gathering_leaves = evidence.gathering_leaves;
+  if (!book.seen.height && evidence.height) { // 17 cm after the pages
+    book.seen.height = evidence.height, book.seen.width = evidence.width;
+    book.seen.rounded_up_to = evidence.rounded_up_to, book.seen.of = evidence.of;
+  }
   if (!book.seen.width && evidence.rounded_up_to == book.seen.rounded_up_to) book.seen.width = evidence.width;
   auto const observation = observe(book.seen);
   auto const bounds = period_bounds(book.signs());

@@ -39,10 +39,12 @@ inline void tell_findings(std::ostream& out, bifolium::Audit const& audit) {
     if (!finding.settle.empty()) out << "    Look at: " << finding.settle << '\n';
   }
   constexpr std::size_t most_told = 3;
+  constexpr double least_share = .01; // after the likeliest, what is less likely is no help
   std::size_t told = 0;
   for (auto const& repair : audit.repairs) {
     if (repair.edits.empty() && !repair.letters) continue;
-    if (told++ == most_told) break;
+    if (told == most_told || (told > 0 && repair.share < least_share)) break;
+    ++told;
     // words and not figures, as the shares are estimates
     out << "  " << (repair.share >= 0.8 ? "Very likely: " : told == 1 ? "Likely: " : "Or: ") << repair.says << '\n';
     if (repair.share >= 0.8) break;

@@ -33,6 +33,14 @@ class Record {
     return first == text.npos ? "" : std::string{text.substr(first, text.find_last_not_of(" \t") - first + 1)};
   }
 
+  /// Names are compared without regard to capitals: `Chain lines` is `chain lines`.
+  static bool same_name(std::string_view name, std::string_view written) {
+    if (name.size() != written.size()) return false;
+    for (std::size_t i = 0; i < name.size(); ++i)
+      if (name[i] != (written[i] >= 'A' && written[i] <= 'Z' ? written[i] - 'A' + 'a' : written[i])) return false;
+    return true;
+  }
+
 public:
   /// Reads a record; every line that is wrong goes to `errors`.
   static Record read(Lines& lines, std::span<std::string_view const> names, std::vector<RecordError>& errors) {
@@ -58,7 +66,8 @@ public:
         column += (static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U ? 1U : 0U;
       Field field{trimmed(line.substr(0, colon)), trimmed(line.substr(colon + 1)), number, column};
       bool known = false;
-      for (auto name : names) known = known || name == field.name;
+      for (auto name : names)
+        if (same_name(name, field.name)) known = true, field.name = name;
       if (!known) {
         std::string sentence = "no field is called '" + field.name + "'; there are";
         for (auto name : names) sentence.append(name == names.front() ? " " : ", ").append(name);
