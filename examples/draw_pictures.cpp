@@ -19,7 +19,7 @@ constexpr auto usage = "usage: draw_pictures DIR\nWrites octavo.svg, gathering.s
 /// away in the house; and this copy has lost B4.
 DrawnGathering invented_gathering() {
   auto const book = *read_formula("8°: A⁸ B⁸(±B3, B5+χ1, −B8) C⁴");
-  auto const copy = check_copy(book, read_leaves_present(book, "A1-B3 B5-C4")->spans);
+  auto const copy = check_copy(book, (*read_leaves_present(book, "A1-B3 B5-C4")).spans);
   return *drawn_gathering(book, IdealCopy{book}.find(*read_signature("B"))->gathering, copy);
 }
 

@@ -450,7 +450,7 @@ TEST_CASE("ways to print are compared for one copy and for a million, and not be
   edition.price_of_forme = 1;
   std::vector<PrintingOption> const ways{{edition, *arrange(make_up(folded), {.text = 16})}};
   REQUIRE(compare(ways, 1, 1'000'000));
-  CHECK(compare(ways, 1'000'000, 1'000'000)->size() == 1);
+  CHECK((*compare(ways, 1'000'000, 1'000'000)).size() == 1);
   CHECK(compare(ways, 1, 1'000'001).error().problem == Problem::number_too_large);
   CHECK(compare(ways, 0, 1).error().problem == Problem::nothing_to_print);
   CHECK(compare(ways, 2, 1).error().problem == Problem::nothing_to_print);

@@ -167,7 +167,7 @@ TEST_CASE("Evidence that cannot be read says where") {
   CHECK(read_joints(book, "A1 conjugate").error().problem == Problem::not_evidence);
   CHECK(read_joints(book, "A1.4 glued").error().problem == Problem::not_evidence);
   CHECK(read_joints(book, "D1.4 conjugate").error().problem == Problem::no_such_gathering);
-  CHECK(read_joints(book, " ; ")->empty());
+  CHECK((*read_joints(book, " ; ")).empty());
 }
 
 TEST_CASE("Leaves that cannot be read say where") {
@@ -277,7 +277,8 @@ TEST_CASE("Every kind of blank parts leaves and evidence") {
   auto const book = book_of("8°: A-C⁸");
   for (std::string const blank : {" ", "\t", "\r\n", "\u00A0", "\u2009", "\u202F"}) {
     CAPTURE(blank);
-    CHECK(read_leaves_present(book, "A1" + blank + "B2" + blank)->spans == read_leaves_present(book, "A1 B2")->spans);
+    CHECK((*read_leaves_present(book, "A1" + blank + "B2" + blank)).spans ==
+          (*read_leaves_present(book, "A1 B2")).spans);
     if (blank != "\r\n")
       CHECK(*read_joints(book, "A1.8" + blank + "conjugate") == *read_joints(book, "A1.8 conjugate"));
   }

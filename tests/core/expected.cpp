@@ -139,7 +139,7 @@ TEST_CASE("or_else and transform_error are called with the error, and not with a
   STATIC_CHECK(good.transform_error(moved) == good);
   STATIC_CHECK(bad.transform_error(moved).error().column == 13);
   CHECK(*Expected<MovesOnly>{MovesOnly{8}}.transform_error(moved).value().held == 8);
-  CHECK(*Expected<MovesOnly>{wrong()}.or_else([](Error) -> Expected<MovesOnly> { return MovesOnly{9}; })->held == 9);
+  CHECK(*(*Expected<MovesOnly>{wrong()}.or_else([](Error) -> Expected<MovesOnly> { return MovesOnly{9}; })).held == 9);
   CHECK(*Expected<MovesOnly>{wrong()}.value_or(MovesOnly{10}).held == 10);
 }
 

@@ -150,9 +150,9 @@ TEST_CASE("a text of more bytes than the limit is not read, by any reader") {
 TEST_CASE("a range of leaves in a statement of signing is as many exceptions as it names") {
   Limits limits;
   limits.changes = 100;
-  CHECK(read_signing("$4 (-A1-50, B1-50)", {}, limits)->exceptions.size() == 100);
+  CHECK((*read_signing("$4 (-A1-50, B1-50)", {}, limits)).exceptions.size() == 100);
   CHECK(read_signing("$4 (-A1-50, B1-51)", {}, limits).error().problem == Problem::too_many_changes);
-  CHECK(read_signing("$4 (-A1-64)")->exceptions.size() == 64);
+  CHECK((*read_signing("$4 (-A1-64)")).exceptions.size() == 64);
   auto const longer = read_signing("$4 (-B3, A3-67)").error();
   CHECK(message(longer) == "line 1, column 10: 'A3-67' names more than 64 leaves one by one: write the gathering alone "
                            "for all its leaves");
@@ -162,7 +162,7 @@ TEST_CASE("no more leaves are drawn than the limit") {
   auto const formula = *read_formula("8°: A8(A1+χ1-12) B8(-B8)");
   Limits limits;
   limits.leaves_drawn = 20;
-  CHECK(drawn_gathering(formula, {0, 0}, limits)->leaves.size() == 20);
+  CHECK((*drawn_gathering(formula, {0, 0}, limits)).leaves.size() == 20);
   limits.leaves_drawn = 19;
   auto const over = drawn_gathering(formula, {0, 0}, limits);
   REQUIRE(!over);

@@ -202,12 +202,13 @@ TEST_CASE("where a decade, a century and a range of years begin and end") { // c
       {"not before 1490", {1490, 1540}, "o"},
       {"not after 1490", {1440, 1490}, "o"},
   });
-  CHECK(*read_date("450")->years == YearRange{1450}); // printing with types began about 1450: 450 is 1450
+  CHECK(*(*read_date("450")).years == YearRange{1450}); // printing with types began about 1450: 450 is 1450
   CHECK(read_date("449").error().problem == Problem::not_years);
   CHECK(read_date("22nd century").error().problem == Problem::not_years);
   CHECK(read_date("1789. c1790").value().warnings().size() == 2); // two dates, and c of copyright
-  CHECK(
-      read_date("c1789")->warnings().empty()); // before the law of 1790 on copyright in the United States (from memory)
+  CHECK((*read_date("c1789"))
+            .warnings()
+            .empty()); // before the law of 1790 on copyright in the United States (from memory)
 }
 
 TEST_CASE("a word about a year is about that year alone") { // constructed
@@ -218,8 +219,8 @@ TEST_CASE("a word about a year is about that year alone") { // constructed
   auto const two = read_date("ca. 1580, 1585"); // a second date, which is certain
   CHECK(*two->years == YearRange{1575, 1585});
   CHECK(two->warnings().size() == 1);
-  CHECK(*read_date("not before 1479, not before 1490")->years == YearRange{1479, 1540});
-  CHECK(read_date("c.1890")->warnings().empty()); // with a point it is an abbreviation of circa
+  CHECK(*(*read_date("not before 1479, not before 1490")).years == YearRange{1479, 1540});
+  CHECK((*read_date("c.1890")).warnings().empty()); // with a point it is an abbreviation of circa
   constexpr std::string_view text = "Printed at York, circa 1580";
   auto const circa = read_date(text);
   REQUIRE(circa->unread.size() == 1);
@@ -290,7 +291,7 @@ TEST_CASE("what is doubtful is told with its place") {
   CHECK(doubt("c1890").problem == Problem::circa_or_copyright);
   // Cutter (1891) 191: German catalogues leave the thousand out
   CHECK(doubt("742").problem == Problem::year_clipped);
-  CHECK(*read_date("742")->years == YearRange{1742});
+  CHECK(*(*read_date("742")).years == YearRange{1742});
   for (auto text : {"MDCCXXV [1752]", "1765, 1770", "c1890", "742"})
     CHECK(message(doubt(text)).find("unknown problem") == std::string::npos);
 }
@@ -303,11 +304,11 @@ TEST_CASE("what is left unread is named") {
   CHECK(date->unread[0].of(text) == "In Venetia, 13. Decembris, anno");
   CHECK(date->unread[1].of(text) == "per Salis");
   CHECK(date->read.of(text) == "1616 [1616");
-  CHECK(read_date("[1725?].")->unread.empty());
+  CHECK((*read_date("[1725?].")).unread.empty());
 }
 
 TEST_CASE("dates are read in constant expressions") {
-  STATIC_CHECK(*read_date("[172-?]")->years == YearRange{1720, 1729});
-  STATIC_CHECK(*read_date("MDCCXXV [1725]")->years == YearRange{1725});
-  STATIC_CHECK(!read_date("undated")->years);
+  STATIC_CHECK(*(*read_date("[172-?]")).years == YearRange{1720, 1729});
+  STATIC_CHECK(*(*read_date("MDCCXXV [1725]")).years == YearRange{1725});
+  STATIC_CHECK(!(*read_date("undated")).years);
 }

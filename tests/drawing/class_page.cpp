@@ -68,7 +68,7 @@ TEST_CASE("the file to print has front and back of every sheet, then the steps")
     std::size_t pages = 0;
     for (auto at = html.find("<div class=\""); at != std::string::npos; at = html.find("<div class=\"", at + 1))
       ++pages;
-    CHECK(pages == 2 * static_cast<std::size_t>(scheme.sheets()) + steps_svg(scheme)->size());
+    CHECK(pages == 2 * static_cast<std::size_t>(scheme.sheets()) + (*steps_svg(scheme)).size());
     CHECK(drawings_in(html) == pages);
     CHECK(html.find("size: letter landscape") != std::string::npos);
   }

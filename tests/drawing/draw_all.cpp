@@ -65,7 +65,7 @@ int main(int argument_count, char** arguments) {
   }
   auto const formula = *read_formula("8°: A8(±A3, A4+χ1.2, -A8) B8(±B4.5) C4(-C1.4, C2+χ1[=A8]) D12(±D2,3)");
   IdealCopy const book{formula};
-  auto const copy = check_copy(book, read_leaves_present(book, "A1-2 A4-B7 C2 D1 D3-12")->spans);
+  auto const copy = check_copy(book, (*read_leaves_present(book, "A1-2 A4-B7 C2 D1 D3-12")).spans);
   int number = 0;
   for (auto const gathering : book.gatherings()) {
     auto drawn = *drawn_gathering(formula, gathering.at, copy);

@@ -58,7 +58,7 @@ TEST_CASE("a gathering of a formula is drawn with its cancels, insertions and de
   auto const d = *drawn_gathering(formula, {3, 0});
   CHECK(leaf_called(d, "D2").state == LeafFate::cancel); // two single leaves, each on its stub
   CHECK(leaf_called(d, "D3").state == LeafFate::cancel);
-  CHECK(drawn_gathering(formula, {4, 0})->leaves.back().label == "E8*");
+  CHECK((*drawn_gathering(formula, {4, 0})).leaves.back().label == "E8*");
   CHECK(leaf_called(*drawn_gathering(formula, {5, 0}), "F2").state == LeafFate::single);
 }
 

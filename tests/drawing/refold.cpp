@@ -301,7 +301,7 @@ TEST_CASE("every picture of a step shows the pages that are up when the sheet is
         after = before;
       }
       pugi::xml_document document;
-      REQUIRE(document.load_string(step_svg(scheme, i)->c_str()));
+      REQUIRE(document.load_string((*step_svg(scheme, i)).c_str()));
       double const middle = document.child("svg").attribute("width").as_double() / 2;
       for (Heap const* heap : {&before, static_cast<Heap const*>(&after)}) {
         std::map<int, bool> up; // page, and whether it lies upside down

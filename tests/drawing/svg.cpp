@@ -122,8 +122,9 @@ TEST_CASE("a page is explained by the facts of its sheet") {
   CHECK(five.find("upside down in the outer forme, in the far row, fourth from the left") != std::string::npos);
   CHECK(five.find("Step 2 turns its leaf end for end: the far part is folded over") != std::string::npos);
   CHECK(five.find("page 12, since the two add up to 17") != std::string::npos); // Savage (1841): 17 in octavo
-  CHECK(explain_count(schemes::octavo_half_sheet.scheme(), 1000)->find("1000 copies take 500 sheets, and 1000 impr") !=
-        std::string::npos);
+  CHECK(
+      (*explain_count(schemes::octavo_half_sheet.scheme(), 1000)).find("1000 copies take 500 sheets, and 1000 impr") !=
+      std::string::npos);
 }
 
 TEST_CASE("sheets printed right and treated wrong are read wrong") {

@@ -103,6 +103,6 @@ TEST_CASE("an account that cannot be read backwards is an error value") {
   CHECK(copies_of_account({}, plan, {.reams = 1}, none).error().problem == Problem::not_positive);
   // a ream and a sheet exactly, for copies of two sheets each: an odd number by no ream
   std::vector<ReamCount> const usual{reams::of_480, reams::of_500, reams::of_516};
-  CHECK(copies_of_account({}, octavo(32), {.reams = 1, .loose = 1}, usual)->empty());
-  CHECK(copies_of_account({}, octavo(32), {.reams = 1, .loose = 2}, usual)->size() == 3);
+  CHECK((*copies_of_account({}, octavo(32), {.reams = 1, .loose = 1}, usual)).empty());
+  CHECK((*copies_of_account({}, octavo(32), {.reams = 1, .loose = 2}, usual)).size() == 3);
 }

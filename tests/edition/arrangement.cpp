@@ -259,7 +259,7 @@ TEST_CASE("a broadside is printed on one side where it has one page") { // commo
   CHECK(bill.presswork.perfected == 0);
   CHECK(bill.forme_cost == 7);
   CHECK(bill.sheets == Range<std::int64_t>{500, 500, 500});
-  CHECK(reckon({.scheme = schemes::broadside, .pages = 1}, {{.copies = 300}, {.copies = 200}})->presswork.perfected ==
+  CHECK((*reckon({.scheme = schemes::broadside, .pages = 1}, {{.copies = 300}, {.copies = 200}})).presswork.perfected ==
         0);
 }
 

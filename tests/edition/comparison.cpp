@@ -53,7 +53,7 @@ TEST_CASE("many formes are dear for a few copies, much paper for many") {
   REQUIRE(all.size() == 2);
   CHECK(all[0] == Stretch{1, 233, {1, 0}});
   CHECK(all[1] == Stretch{234, 100'000, {0, 1}});
-  CHECK(compare(ways, 1, 1000, CompareBy::sheets)->front().least() == 1);
+  CHECK((*compare(ways, 1, 1000, CompareBy::sheets)).front().least() == 1);
 }
 
 TEST_CASE("where the order flips is exact, run by run") {

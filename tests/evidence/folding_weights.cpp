@@ -19,7 +19,7 @@ FoldingWeights weights(LeafEvidence const& seen) { return folding_weights(*obser
 FoldingGroup first(std::string_view leaves, LeafEvidence const& book) {
   auto const gatherings = read_seen_leaves(leaves);
   REQUIRE(gatherings);
-  return foldings_showing(*gatherings, {}, weights(book))->groups.front();
+  return (*foldings_showing(*gatherings, {}, weights(book))).groups.front();
 }
 bool names(FoldingGroup const& group, Attested scheme) {
   return std::find(group.attested.begin(), group.attested.end(), scheme) != group.attested.end();

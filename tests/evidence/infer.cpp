@@ -74,7 +74,8 @@ TEST_CASE("what cannot be is an error, what is odd a warning") {
   REQUIRE(mixed);
   CHECK(mixed->warnings()[0].problem == Problem::chain_lines_on_wove);
   // Roberts & Etherington s.v. agenda: height three times the width or more
-  CHECK(observe({.height = 300_mm, .width = 100_mm})->warnings()[0].problem == Problem::very_narrow_leaf);
+  auto const narrow = observe({.height = 300_mm, .width = 100_mm});
+  CHECK(narrow->warnings()[0].problem == Problem::very_narrow_leaf);
 }
 
 TEST_CASE("cases a bibliographer would put to it") {

@@ -137,7 +137,7 @@ TEST_CASE("formes of a later sheet give the same scheme as those of the first") 
   for (auto const attested : Attested::all()) {
     CAPTURE(attested.id());
     auto formes = formes_of(attested.scheme());
-    auto const of_first = find_foldings(formes)->front();
+    auto const of_first = (*find_foldings(formes)).front();
     constexpr int before = 160;
     for (auto& forme : formes)
       for (auto& seen : forme.pages) seen.page = static_cast<std::uint16_t>(*seen.page + before);
@@ -217,7 +217,7 @@ TEST_CASE("answers come in the order of their prices, and the limits of the rule
   CHECK(all.size() > 5);
   CHECK(std::is_sorted(all.begin(), all.end(), [](auto const& a, auto const& b) { return a.price < b.price; }));
   CHECK(all.back().price <= all.front().price + 40);
-  CHECK(find_foldings(formes, {.dearer = 40, .most = 2})->size() == 2);
+  CHECK((*find_foldings(formes, {.dearer = 40, .most = 2})).size() == 2);
   for (auto const side : {Axis::far_near, Axis::left_right}) {
     auto const found = find_foldings(formes_of(schemes::quarto.scheme()), {.long_side = side});
     CHECK(found->front().scheme.sheet(0).long_side == side);

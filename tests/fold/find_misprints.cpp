@@ -144,11 +144,11 @@ TEST_CASE("a right forme is never corrected") {
   for (auto const attested : Attested::all()) {
     CAPTURE(attested.id());
     auto const both = seen_formes(impose(*fold(attested.scheme())));
-    CHECK(find_misprints(both)->corrections.empty());
-    CHECK(find_misprints(both)->as_printed);
+    CHECK((*find_misprints(both)).corrections.empty());
+    CHECK((*find_misprints(both)).as_printed);
     auto outer = both;
     std::erase_if(outer, [](auto const& forme) { return forme.side == Side::inner; });
-    if (attested.scheme().cells() <= 36) CHECK(find_misprints(outer)->corrections.empty());
+    if (attested.scheme().cells() <= 36) CHECK((*find_misprints(outer)).corrections.empty());
   }
 }
 
@@ -179,7 +179,7 @@ TEST_CASE("what is no set of formes is refused, what contradicts itself is not")
   auto formes = seen_formes(impose(*fold(schemes::octavo.scheme())));
   std::swap(formes[0].pages[0].page, formes[0].pages[5].page);
   REQUIRE(find_misprints(formes));
-  CHECK_FALSE(find_misprints(formes)->as_printed);
+  CHECK_FALSE((*find_misprints(formes)).as_printed);
   formes.push_back(formes[0]);
   CHECK(find_misprints(formes).error().problem == Problem::forme_given_twice);
 }

@@ -214,7 +214,7 @@ TEST_CASE("of schemes that show the same, those come first that were the commone
   CHECK(has_scheme(found.groups[1], schemes::sextodecimo_in_eights));
   CHECK(found.groups[1].probability == doctest::Approx(0.25));
   weights.of(schemes::sextodecimo_in_eights) = 9;
-  CHECK(has_scheme(foldings_showing(gatherings, {}, weights)->groups[0], schemes::sextodecimo_in_eights));
+  CHECK(has_scheme((*foldings_showing(gatherings, {}, weights)).groups[0], schemes::sextodecimo_in_eights));
   // the mark of a 16° in eights is in one gathering of two, and of that gathering in one lie of two
   auto const marked = *foldings_showing(*read_seen_leaves("gathering of 8; 1 absent horizontal; 3 absent; 5 absent; "
                                                           "2 absent; 4 absent; 6 absent; 7 absent; 8 absent"),
@@ -243,7 +243,7 @@ TEST_CASE("what contradicts an earlier line about a leaf is an error, and what a
   }
   auto const closer = read_seen_leaves("gathering of 8\n1 marked hole bolt head\n1 gutter hole at tail bolt head 3");
   REQUIRE(closer);
-  CHECK(closer->front().seen == read_seen_leaves("gathering of 8\n1 gutter hole at tail bolt head 3")->front().seen);
+  CHECK(closer->front().seen == (*read_seen_leaves("gathering of 8\n1 gutter hole at tail bolt head 3")).front().seen);
 }
 
 TEST_CASE("two gatherings of one sheet tell more than one") {

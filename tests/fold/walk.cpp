@@ -33,7 +33,7 @@ std::size_t layers_on_table(Layers const& paper, Scheme const& scheme) {
 
 static_assert(std::ranges::forward_range<Fold<>>);
 static_assert(std::ranges::forward_range<Fold<8>>);
-static_assert(walk(schemes::octavo.scheme())->size() == 3);
+static_assert((*walk(schemes::octavo.scheme())).size() == 3);
 
 } // namespace
 

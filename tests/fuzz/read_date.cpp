@@ -30,6 +30,6 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
                          ? std::to_string(date->written->from)
                          : std::to_string(date->written->from) + "-" + std::to_string(date->written->to);
   if (date->written->from >= 1000)
-    must(read_date(years)->written == date->written, "the years read again are others", text + " -> " + years);
+    must((*read_date(years)).written == date->written, "the years read again are others", text + " -> " + years);
   return 0;
 }

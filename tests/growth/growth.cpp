@@ -213,7 +213,7 @@ std::vector<Case> expanded() {
        [](int n) {
          static IdealCopy const book{*read_formula("8°: A-9999Z8(A1+χ1-4096)")};
          reads(each(n, [](int) { return std::string{"A-9999Z "}; }), [](std::string const& text) {
-           return wants(book, check_copy(book, read_leaves_present(book, text)->spans));
+           return wants(book, check_copy(book, (*read_leaves_present(book, text)).spans));
          });
        }},
       {"pagination: millions of pages",

@@ -2,6 +2,8 @@
 // Every public value type: how large it is, whether it may be copied byte by byte, and which operators it has. A row that no
 // longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
 #include <bifolium/bifolium.hpp>
+#include <bifolium/book.hpp>
+#include <bifolium/copy/paper_of_copy.hpp>
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/count_foldings.hpp>
@@ -50,6 +52,12 @@ concept Printed = requires(std::ostream& out, T const& value) {
   { out << value } -> std::same_as<std::ostream&>;
 };
 
+/// `->` of a temporary result: a loop over a row that is reached by it would walk through what has gone.
+template <class T>
+concept ArrowOfTemporary = requires(Expected<T> (*read)()) {
+  read().operator->();
+};
+
 template <class T, Can can> struct Operators {
   static_assert(std::copyable<T>);
   static_assert(std::default_initializable<T> == ((can & empty) != 0), "can it be made of nothing?");
@@ -67,6 +75,7 @@ template <class T, std::size_t size, Can can = nothing> struct Trivial : Operato
 /// Holds std::string or std::vector: how large it is, the standard library says.
 template <class T, Can can = nothing> struct Allocating : Operators<T, can> {
   static_assert(!std::is_trivially_copyable_v<T>);
+  static_assert(!ArrowOfTemporary<T>, "may a temporary that holds texts or rows be reached into?");
   static_assert(std::is_nothrow_move_constructible_v<T>, "does moving it allocate nothing?");
 };
 
@@ -229,7 +238,13 @@ template struct Allocating<PhysicalDescription, empty>;
 template struct Allocating<StatedBeside, empty>;
 template struct Allocating<ExtentCompared, empty>;
 
+template struct Trivial<SizeRange, 16, regular>;
+template struct Allocating<PaperSeen, regular>;
+template struct Allocating<PaperJudged, empty>;
+
 // edition
+template struct Trivial<CopiesOfAccount, 104, regular>;
+template struct Trivial<PaperOfAccount, 48, empty>;
 template struct Trivial<Edition, 256, empty>;
 template struct Trivial<Range<int>, 12, regular>;
 template struct Trivial<Bill, 1248, empty>;
@@ -293,6 +308,32 @@ template struct Trivial<LeafLoss, 16, regular>;
 template struct Trivial<LossLimits, 24, empty>;
 template struct Trivial<NamedOrigin, 48, empty>;
 template struct Allocating<LeafOrigin, empty>;
+
+static_assert(!ArrowOfTemporary<Observation> && !ArrowOfTemporary<Scheme> && ArrowOfTemporary<FormulaCount>);
+
+// book
+template struct Trivial<FieldSet, 4, regular>;
+template struct Trivial<Implied, 24, regular>;
+template struct Allocating<Edit, empty>;
+template struct Allocating<Finding, empty>;
+template struct Allocating<Repair, empty>;
+template struct Allocating<Audit, empty>;
+template struct Trivial<GatheringCounts, 1232, empty>;
+template struct Trivial<AuditWeights, 3312, empty>;
+template struct Trivial<CataloguingRules, 24, empty>;
+template struct Trivial<WeightCounts, 2608, empty>;
+template struct Trivial<Conventions, 7, regular>;
+template struct Allocating<UnreadField, empty>;
+template struct Allocating<FieldDoubt, empty>;
+template struct Allocating<Description, empty>;
+template struct Allocating<Stated<int>, empty>;
+template struct Trivial<FieldTexts, 240, empty>;
+template struct Allocating<Remnant, empty>;
+template struct Allocating<RemnantEvidence, empty>;
+template struct Allocating<FreePlace, empty>;
+template struct Allocating<SheetGrouping, empty>;
+template struct Trivial<SheetQuestion, 24, empty>;
+template struct Allocating<SheetsOfBook, empty>;
 
 // drawing
 template struct Allocating<DrawnLeaf, empty>;

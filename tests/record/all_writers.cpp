@@ -218,10 +218,10 @@ void words_for_evidence(truth::Draw& draw) {
 }
 void numbers_of_pages(truth::Draw& draw) {
   auto const number = draw.from_to(1, 4999);
-  CHECK(read_pagination("pp. 1-" + page_figure(number, Numerals::arabic))->pages() == number);
-  CHECK(read_pagination("pp. i-" + page_figure(number, Numerals::roman))->pages() == number);
+  CHECK((*read_pagination("pp. 1-" + page_figure(number, Numerals::arabic))).pages() == number);
+  CHECK((*read_pagination("pp. i-" + page_figure(number, Numerals::roman))).pages() == number);
   auto const letter = draw.from_to(1, 9);
-  CHECK(read_pagination("pp. a-" + page_figure(letter, Numerals::letters))->pages() == letter);
+  CHECK((*read_pagination("pp. a-" + page_figure(letter, Numerals::letters))).pages() == letter);
 }
 void counts_of_leaves(truth::Draw& draw) {
   auto const formula = any_formula(draw);

@@ -50,7 +50,7 @@ TEST_CASE("A statement of pagination adds up to the leaves of its formula") {
     REQUIRE(formula);
     auto const pages = pagination(book.pages);
     CHECK(pages.pages() == formula->pages());
-    CHECK(compare_extent(*formula, pages)->verdict == ExtentAgrees::agrees);
+    CHECK((*compare_extent(*formula, pages)).verdict == ExtentAgrees::agrees);
   }
 }
 
@@ -161,5 +161,5 @@ TEST_CASE("A misprint of a page that turns out to be omitted is a doubt") { // r
   CHECK(read.warnings()[0].problem == Problem::fault_of_no_page);
   CHECK(read.warnings()[0].column == 23);
   CHECK(write_pagination(read) == "pp. 1 3-55");
-  CHECK(read_pagination("pp. 1-55 [misprinting 2 as 3, omitting 12]")->misprints.size() == 1);
+  CHECK((*read_pagination("pp. 1-55 [misprinting 2 as 3, omitting 12]")).misprints.size() == 1);
 }

@@ -79,7 +79,7 @@ TEST_CASE("a unit governs the numbers back to the unit before it") {
   CHECK(extent("[4], CXXII leaves").pagination.runs[1].numerals == Numerals::roman);
   CHECK(extent("pp. 1-64, ff. 65-100").pagination.runs[1].unit == PageUnit::leaves);
   // the leaves of *8, A-Z8, Aa-Ss8, Tt4, a-h8
-  CHECK(compare_extent(*read_formula("*8, A-Z8, Aa-Ss8, Tt4, a-h8"), extent("[8], 332, [64] carte"))->verdict ==
+  CHECK((*compare_extent(*read_formula("*8, A-Z8, Aa-Ss8, Tt4, a-h8"), extent("[8], 332, [64] carte"))).verdict ==
         ExtentAgrees::agrees);
 }
 
@@ -192,11 +192,11 @@ TEST_CASE("a dash after an even number in brackets parts two sequences, unless t
   check({{"[1]-320 p.", 320},
          {"[3]-40 p.", 38},
          {"vi, [7]-263 p.", 263},
-         {"vi, [8]-263 p.", 262},                        // page 7 is a plate, or bears no text
-         {"xv, [16]-328 p.", 328},                       // 15 + 313
-         {"x, [2], [14]-246 p.", 245},                   // 10 + 2 + 233
-         {"[8] p., [10]-40 p.", 39}});                   // the pages without numbers are counted by the numbers
-  CHECK(read_pagination("pp. [8]-320")->pages() == 313); // there the dash is always a range
+         {"vi, [8]-263 p.", 262},                          // page 7 is a plate, or bears no text
+         {"xv, [16]-328 p.", 328},                         // 15 + 313
+         {"x, [2], [14]-246 p.", 245},                     // 10 + 2 + 233
+         {"[8] p., [10]-40 p.", 39}});                     // the pages without numbers are counted by the numbers
+  CHECK((*read_pagination("pp. [8]-320")).pages() == 313); // there the dash is always a range
 }
 
 TEST_CASE("a correction wins over the number that is printed") {
@@ -240,8 +240,8 @@ TEST_CASE("parts of a book alone, and books whose paging is not given") {
     CHECK(read.pagination.incomplete);
     CHECK(read.pagination.total().high == Pagination::no_limit);
     // a copy that lacks leaves agrees with a longer book, not with a shorter one
-    CHECK(compare_extent(*read_formula("A-K⁸"), read)->verdict == ExtentAgrees::agrees);
-    CHECK(compare_extent(*read_formula("A-H⁸"), read)->verdict == ExtentAgrees::contradicts);
+    CHECK((*compare_extent(*read_formula("A-K⁸"), read)).verdict == ExtentAgrees::agrees);
+    CHECK((*compare_extent(*read_formula("A-H⁸"), read)).verdict == ExtentAgrees::contradicts);
   }
 }
 
@@ -315,7 +315,7 @@ TEST_CASE("preliminary leaves may be counted again by the numbers after them") {
     INFO(leaves);
     Formula const book = *read_formula("1-" + std::to_string(leaves - 3) + "¹ a²(a1+χ1)");
     REQUIRE(book.leaves() == leaves);
-    CHECK(compare_extent(book, read)->verdict == ExtentAgrees::agrees);
+    CHECK((*compare_extent(book, read)).verdict == ExtentAgrees::agrees);
   }
 }
 
@@ -358,7 +358,7 @@ TEST_CASE("what is not of the extent is left unread, and named") {
 
 TEST_CASE("each run keeps where in the text its numbers are") {
   constexpr std::string_view text = "[8], ²35-154 [i.e. 152], xii p.";
-  auto const runs = read_extent(text)->pagination.runs;
+  auto const runs = (*read_extent(text)).pagination.runs;
   REQUIRE(runs.size() == 3);
   CHECK(runs[0].at.of(text) == "[8]");
   CHECK(runs[0].last_at.of(text) == "8");

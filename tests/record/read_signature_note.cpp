@@ -75,7 +75,7 @@ TEST_CASE("a full note has the formula, the pages and the signing") {
   CHECK(full.formula.format() == Format::of(8));
   REQUIRE(full.pages);
   CHECK(full.pages->pages() == 64);
-  CHECK(compare_extent(full.formula, *full.pages)->verdict == ExtentAgrees::agrees);
+  CHECK((*compare_extent(full.formula, *full.pages)).verdict == ExtentAgrees::agrees);
   REQUIRE(full.signing);
   CHECK(full.signing->first == 3);
   CHECK(full.signing->exceptions.size() == 1);

@@ -184,7 +184,7 @@ TEST_CASE("extents are written so that they have as many pages, plates and volum
     CHECK(again->volumes == read->volumes);
     CHECK(again->bound_in == read->bound_in);
     CHECK(again->unread.empty());
-    for (auto const& plates : read->plates) CHECK(read_extent(plates_line(plates))->plates == std::vector{plates});
+    for (auto const& plates : read->plates) CHECK((*read_extent(plates_line(plates))).plates == std::vector{plates});
     // as a physical description
     auto const whole = physical_description(line, "19 cm (8vo)");
     auto const described = read_physical_description(whole);
@@ -214,7 +214,7 @@ TEST_CASE("notes of signatures, statements of signing and collation lines read b
     CHECK(read->formula.leaves() == plain.leaves());
     CHECK(read->formula.runs() == plain.runs());
     for (auto notation : {Notation::unicode, Notation::caret})
-      CHECK(read_signature_note(signatures_note(plain, notation))->formula.leaves() == plain.leaves());
+      CHECK((*read_signature_note(signatures_note(plain, notation))).formula.leaves() == plain.leaves());
 
     auto const pages = statement(random);
     auto const line = collation_line(plain, {*how, *read_pagination(pages.text)});
@@ -224,13 +224,13 @@ TEST_CASE("notes of signatures, statements of signing and collation lines read b
     CHECK(whole->leaves() == plain.leaves());
     CHECK(whole->format() == plain.format());
     CHECK(*signing_of(*whole) == *how);
-    CHECK(pagination_of(*whole)->pages() == pages.pages);
+    CHECK((*pagination_of(*whole)).pages() == pages.pages);
     CHECK(collation_line(*whole) == line);
     // the same where the statements are in the text of the formula
     auto const stated = formula(random, " " + statement_of_signing + "; 20 leaves, " + pages.text);
     auto const stated_line = collation_line(stated);
     INFO(stated_line);
-    CHECK(pagination_of(*read_formula(stated_line))->pages() == pages.pages);
+    CHECK((*pagination_of(*read_formula(stated_line))).pages() == pages.pages);
     CHECK(collation_line(*read_formula(stated_line)) == stated_line);
   }
 }
@@ -261,11 +261,11 @@ TEST_CASE("physical descriptions by the rules") {
   CHECK(read->size->height == SizeRange{190, 200});
   CHECK(read->size->formats == std::vector{Format::of(4)});
   CHECK(read->accompanying.of(text) == "1 atlas");
-  CHECK(read_physical_description("20 cm")->size->height == SizeRange{190, 200});
-  CHECK(!read_physical_description("20 cm")->extent);
-  CHECK(read_physical_description("[2], 152 leaves")->extent->pages() == 308);
-  CHECK(!read_physical_description("[2], 152 leaves")->size);
-  CHECK(read_physical_description("4 v. ([4], 527; 12, 548 p.) ; 20 cm")->extent->pagination.parts() == 2);
+  CHECK((*read_physical_description("20 cm")).size->height == SizeRange{190, 200});
+  CHECK(!(*read_physical_description("20 cm")).extent);
+  CHECK((*read_physical_description("[2], 152 leaves")).extent->pages() == 308);
+  CHECK(!(*read_physical_description("[2], 152 leaves")).size);
+  CHECK((*read_physical_description("4 v. ([4], 527; 12, 548 p.) ; 20 cm")).extent->pagination.parts() == 2);
   CHECK(!read_physical_description(""));
   CHECK(!read_physical_description("a handsome copy"));
 }
@@ -276,7 +276,7 @@ TEST_CASE("texts that were not read back as they were written") { // regressions
     auto const read = read_pagination(text);
     REQUIRE(read);
     CHECK(*read_pagination(write_pagination(*read)) == *read);
-    CHECK(read_extent(extent_line(*read))->pages() == read->pages());
+    CHECK((*read_extent(extent_line(*read))).pages() == read->pages());
   }
   for (auto text :
        {"3*6-30foll.", "[12],cols. [12], 11 2-56 , 121-568, 121", "unp.,panel [06],11 2-51 approx.124pa l"}) {

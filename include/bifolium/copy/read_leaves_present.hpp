@@ -16,7 +16,9 @@ struct LeavesPresent {
   std::vector<LeafSpan> spans{}; ///< the leaves as listed
   std::vector<Error> doubts{};   ///< names that can mean more than one leaf or gathering, with column
   /// Returns the doubts, with column: names that can mean more than one leaf or gathering.
-  [[nodiscard]] std::vector<Error> const& warnings() const& noexcept { return doubts; }
+  [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return doubts; }
+  /// Returns the doubts of temporary leaves by value.
+  [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(doubts); }
   friend bool operator==(LeavesPresent const&, LeavesPresent const&) = default;
 };
 

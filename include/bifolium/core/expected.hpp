@@ -47,9 +47,10 @@ template <class F, class V> constexpr decltype(auto) call_with(F&& f, V&& value)
     return static_cast<F&&>(f)(static_cast<V&&>(value));
 }
 
-/// True for a type whose members return references into it, and which says so.
+/// True for a type whose members are or give parts of it that a loop could walk through: texts and rows, which it holds
+/// where it cannot be copied byte by byte, and what says so.
 template <class T>
-concept gives_views = requires {
+concept gives_views = !std::is_trivially_copyable_v<T> || requires {
   typename T::gives_views;
 };
 
@@ -118,9 +119,9 @@ public:
   [[nodiscard]] constexpr T const* operator->() const& BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
   /// Gives access to a member of the value. Precondition: there is a value.
   [[nodiscard]] constexpr T* operator->() & BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
-  /// Gives access to a member of the value of a temporary, until the end of the full expression. A value whose members
-  /// return references into it has no such access: `for (auto const& run : read_formula(text)->runs())` would refer to a
-  /// destroyed object, and does not compile. Precondition: there is a value.
+  /// Gives access to a member of the value of a temporary, until the end of the full expression. A value that holds
+  /// texts or rows, or whose members return references into it, has no such access: `for (auto const& run :
+  /// read_formula(text)->runs())` would refer to a destroyed object, and does not compile. Precondition: there is a value.
   [[nodiscard]] constexpr T* operator->() && BIFOLIUM_LIFETIMEBOUND requires(!detail::gives_views<T>) {
     return must_hold(), &*value_;
   }

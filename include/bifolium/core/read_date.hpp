@@ -14,7 +14,7 @@ inline namespace v0 {
 /// Reads a statement of date. Words that do not concern the year (day and month, the text of the imprint) are skipped
 /// and listed in `unread`. Errors, each with its column: not_years if the text has no year and no word such as `n.d.`;
 /// impossible_years if a range ends before it begins.
-/// Example: `read_date("MDCXII")->years == 1612`.
+/// Example: `(*read_date("MDCXII")).years == 1612`.
 [[nodiscard]] constexpr Expected<StatedDate> read_date(std::string_view text) {
   return detail::DateReader{text}.read();
 }

@@ -108,7 +108,9 @@ struct Inference {
   bool of_sample{};  ///< true if the shares of formats were counted in a sample; otherwise they are assumed
 
   /// Returns the most likely format. There is always one.
-  [[nodiscard]] FormatCandidate const& front() const { return candidates.front(); }
+  [[nodiscard]] FormatCandidate const& front() const& BIFOLIUM_LIFETIMEBOUND { return candidates.front(); }
+  /// Returns the most likely format of a temporary inference by value.
+  [[nodiscard]] FormatCandidate front() const&& { return candidates.front(); }
   /// Returns the number of ranked formats.
   [[nodiscard]] std::size_t size() const { return candidates.size(); }
   /// Returns an iterator to the first candidate.

@@ -26,12 +26,18 @@ class Observation {
   friend constexpr Expected<Observation> observe(LeafEvidence const& seen);
 
 public:
+  /// Marks a type whose members return references into it: `->` of a temporary `Expected` of it does not compile.
+  using gives_views = void;
+
   /// Returns the evidence as given.
-  [[nodiscard]] constexpr LeafEvidence const& seen() const noexcept { return seen_; }
+  [[nodiscard]] constexpr LeafEvidence const& seen() const& noexcept BIFOLIUM_LIFETIMEBOUND { return seen_; }
+  /// Returns the evidence of a temporary observation by value.
+  [[nodiscard]] constexpr LeafEvidence seen() const&& noexcept { return seen_; }
   /// Returns the warnings about unusual evidence, such as chain lines on wove paper, each with its field.
-  [[nodiscard]] constexpr std::span<Error const> warnings() const noexcept {
+  [[nodiscard]] constexpr std::span<Error const> warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return {warnings_.data(), warning_count_};
   }
+  std::span<Error const> warnings() const&& = delete; // it would look at what goes
 };
 
 /// Checks the evidence. Errors: impossible_measure, impossible_years, impossible_gathering; for single leaves

@@ -69,11 +69,14 @@ public:
   explicit PaperModel(PaperCounts const& counts);
 
   /// Returns the populations, unusual paper first.
-  [[nodiscard]] std::array<SheetPopulation, population_count> const& populations() const { return populations_; }
+  [[nodiscard]] std::array<SheetPopulation, population_count> const& populations() const& { return populations_; }
+  std::array<SheetPopulation, population_count> const& populations() const&& = delete; // it would look at what goes
   /// Returns the mean sheet of each population.
-  [[nodiscard]] std::array<Sheet<millimetres>, population_count> const& sheets() const { return sheets_; }
+  [[nodiscard]] std::array<Sheet<millimetres>, population_count> const& sheets() const& { return sheets_; }
+  std::array<Sheet<millimetres>, population_count> const& sheets() const&& = delete; // it would look at what goes
   /// Returns the populations, prepared for computing densities.
-  [[nodiscard]] std::array<detail::SheetDensity, population_count> const& densities() const { return densities_; }
+  [[nodiscard]] std::array<detail::SheetDensity, population_count> const& densities() const& { return densities_; }
+  std::array<detail::SheetDensity, population_count> const& densities() const&& = delete; // it would look at what goes
   /// Returns the rate of the tail: the density of further loss falls by a factor e for each 1/tail of the logarithm.
   [[nodiscard]] double tail() const { return tail_; }
   /// Returns the probability that an undated early book is of that year, relative to other years.

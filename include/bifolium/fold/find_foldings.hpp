@@ -50,7 +50,7 @@ struct FoundFolding {
 /// forme_given_twice, too_many_sheets, too_many_cells; pages_not_backed and heads_not_backed if the two formes
 /// contradict each other (`limit` is the page); too_many_illegible; no_folding if the pages do not form gatherings of
 /// at most 20 pieces.
-/// Example: `find_foldings(seen_formes(impose<schemes::quarto>()))->front().attested == schemes::quarto`.
+/// Example: `(*find_foldings(seen_formes(impose<schemes::quarto>()))).front().attested == schemes::quarto`.
 constexpr Expected<std::vector<FoundFolding>> find_foldings(std::span<SeenForme const> formes,
                                                             FindRules const& rules = {});
 

@@ -29,7 +29,7 @@ Expected<Scheme> read_scheme(std::string_view text);
 /// Reads a scheme from its text. Comments, and the order of lines that do not depend on one another, are not kept.
 /// Errors say what was found and what is expected, with line and column. A scheme has at most 128 leaves, 64 steps, 40
 /// pieces, 16 gatherings and 8 sheets.
-/// Example: `read_scheme(schemes::octavo.text())->format() == Format::of(8)`.
+/// Example: `(*read_scheme(schemes::octavo.text())).format() == Format::of(8)`.
 constexpr Expected<Scheme> read_scheme(std::string_view text) {
   BIFOLIUM_WHEN_RUN(detail::compiled::read_scheme(text));
   return detail::SchemeReader{text}.read();

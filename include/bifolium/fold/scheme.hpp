@@ -99,6 +99,9 @@ public:
   /// The greatest number of bytes of a piece's name and of the scheme's id.
   static constexpr int longest_name = 15, longest_id = 47;
 
+  /// Marks a type whose members return references into it: `->` of a temporary `Expected` of it does not compile.
+  using gives_views = void;
+
   /// Returns the id: the name after the word `scheme`.
   [[nodiscard]] constexpr std::string_view id() const noexcept BIFOLIUM_LIFETIMEBOUND { return id_.view(); }
   /// Returns the format in the scheme's first line. `format_of` computes it from the sheets.

@@ -53,9 +53,11 @@ struct Extent {
     return leaves;
   }
   /// Returns the doubts, with their columns.
-  [[nodiscard]] std::vector<Error> const& warnings() const noexcept BIFOLIUM_LIFETIMEBOUND {
+  [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return pagination.warnings();
   }
+  /// Returns the doubts of a temporary extent by value.
+  [[nodiscard]] std::vector<Error> warnings() && { return static_cast<Pagination&&>(pagination).warnings(); }
 
   friend bool operator==(Extent const& a, Extent const& b) {
     return a.pagination == b.pagination && a.plates == b.plates && a.volumes == b.volumes && a.bound_in == b.bound_in &&

@@ -47,6 +47,7 @@ class SigningExceptions {
   }
 
 public:
+  explicit SigningExceptions(std::size_t most) { said_.reserve(most); }
   /// Adds an exception. `at` is its gathering; it has no meaning for an exception that applies to any gathering.
   void add(SigningException const& exception, GatheringAt at, std::size_t order) {
     auto one = of(exception.place, at);
@@ -74,19 +75,43 @@ public:
   }
 };
 
+/// Gathers doubts about leaves of a statement: one for all leaves of a range that follow one another.
+class SigningDoubts {
+  Signing& signing_;
+  Problem problem_{};
+  SigningPlace first_{};
+  int last_{};
+
+public:
+  explicit SigningDoubts(Signing& signing) : signing_{signing} {}
+  void add(Problem problem, SigningPlace const& place) {
+    auto const leaf = place.leaf.value_or(0);
+    bool const follows = problem == problem_ && place.at == first_.at && leaf == last_ + 1 && place.any == first_.any &&
+                         place.gathering == first_.gathering;
+    if (follows) return void(last_ = leaf);
+    tell();
+    problem_ = problem, first_ = place, last_ = leaf;
+  }
+  void tell() {
+    if (problem_ == Problem::none) return;
+    auto words = place_words(first_);
+    if (last_ > first_.leaf.value_or(0)) words.append("-").append(std::to_string(last_));
+    signing_.warn(error_at(problem_, first_.at, words));
+    problem_ = Problem::none;
+  }
+};
+
 } // namespace detail
 
 /// Reads the statement of signing of a formula. An exception that names a leaf the formula does not have, or that
-/// repeats the rule, gives a warning. Columns are those of formula.signing(). Errors: those of read_signing; not_stated.
+/// repeats the rule, gives a warning; leaves of a range that follow one another give one. Columns are those of
+/// formula.signing(). Errors: those of read_signing; not_stated.
 [[nodiscard]] inline Expected<Signing> signing_of(Formula const& formula, Limits const& limits = {}) {
   if (formula.signing().empty()) return error_in_field(Problem::not_stated, "signing");
   IdealCopy const book{formula};
   auto read = read_signing(formula.signing(), formula.letters(), limits);
   if (!read) return read;
-  auto const doubt = [&](Problem problem, SigningPlace const& place) {
-    auto const words = detail::place_words(place);
-    read->warn(error_at(problem, place.at, words));
-  };
+  detail::SigningDoubts doubts{*read};
   // the gathering of a place; no value if the formula does not have the leaf
   auto const gathering_of = [&](SigningPlace const& place) -> std::optional<GatheringAt> {
     if (place.any) return GatheringAt{};
@@ -94,8 +119,9 @@ public:
     if (!at || place.leaf > book.leaves_folded(at->gathering)) return std::nullopt;
     return at->gathering;
   };
-  detail::SigningExceptions said;
+  detail::SigningExceptions said{read->exceptions.size()};
   std::vector<std::optional<GatheringAt>> gatherings;
+  gatherings.reserve(read->exceptions.size());
   for (auto const& exception : read->exceptions) {
     gatherings.push_back(gathering_of(exception.place));
     if (gatherings.back()) said.add(exception, *gatherings.back(), gatherings.size() - 1);
@@ -103,15 +129,16 @@ public:
   said.sort();
   for (std::size_t i = 0; i < gatherings.size(); ++i) {
     auto const& [is_signed, place] = read->exceptions[i];
-    if (!gatherings[i]) doubt(Problem::signing_of_no_leaf, place);
+    if (!gatherings[i]) doubts.add(Problem::signing_of_no_leaf, place);
     if (!gatherings[i] || place.any || !place.leaf) continue;
     auto const at = *gatherings[i];
     bool const by_rule = !detail::is_unsigned(book, at) && read->by_rule(*place.leaf, book.leaves_folded(at));
     if (said.last_before(i, at, *place.leaf).value_or(by_rule) == is_signed)
-      doubt(Problem::exception_changes_nothing, place);
+      doubts.add(Problem::exception_changes_nothing, place);
   }
   for (auto const& wrong : read->missigned)
-    if (!gathering_of(wrong.place)) doubt(Problem::signing_of_no_leaf, wrong.place);
+    if (!gathering_of(wrong.place)) doubts.add(Problem::signing_of_no_leaf, wrong.place);
+  doubts.tell();
   return read;
 }
 

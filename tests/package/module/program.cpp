@@ -29,5 +29,5 @@ int main() {
   auto const description = read_description({.formula = "8°: A–C⁸", .pagination = "46, [4] p."});
   for (auto const& finding : examine(description).findings) std::cout << identifier(finding.id) << '\n';
   auto const formes = seen_formes(octavo);
-  std::cout << find_foldings(formes)->front().scheme.id() << ", " << svg_number(1.5) << '\n';
+  std::cout << (*find_foldings(formes)).front().scheme.id() << ", " << svg_number(1.5) << '\n';
 }

@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: MIT
+// The warnings would belong to an observation that has ended.
+// says g++: use of deleted function
+// says clang: overload resolution selected deleted operator '->'
+#include <bifolium/evidence.hpp>
+using namespace bifolium;
+inline std::size_t count(LeafEvidence const& seen) {
+#ifdef MISUSE
+  return observe(seen)->warnings().size();
+#else
+  auto const observation = observe(seen);
+  return observation ? observation->warnings().size() : 0;
+#endif
+}
