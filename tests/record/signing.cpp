@@ -97,6 +97,15 @@ TEST_CASE("Exceptions that are none are warned of") { // constructed
   CHECK(absent.problem == Problem::signing_of_no_leaf);
   CHECK(absent.column == 11);
   CHECK(Book{"A-C⁸ [$4 (-A9) signed]"}.how.warnings().at(0).problem == Problem::signing_of_no_leaf);
+  // a range is doubted once, where the doubt begins and as far as it goes
+  auto const range = Book{"A-C⁸ [$4 (-A3-64, B9, B10) signed]"}.how.warnings();
+  REQUIRE(range.size() == 4);
+  CHECK(range[0].problem == Problem::exception_changes_nothing);
+  CHECK(range[0].found_text() == "A5-8");
+  CHECK(range[1].problem == Problem::signing_of_no_leaf);
+  CHECK(range[1].found_text() == "A9-64");
+  CHECK(range[2].found_text() == "B9"); // named by themselves
+  CHECK(range[3].found_text() == "B10");
   CHECK(signing_of(*read_formula("A-C⁸")).error().problem == Problem::not_stated);
   CHECK(read_signing("[$ signed]").error().column == 2);
   CHECK(read_signing("[$4 signed; handsomely]").error().column == 13);
