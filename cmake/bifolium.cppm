@@ -169,6 +169,7 @@ module;
 #include <bifolium/leaf/signature_reader.hpp>
 #include <bifolium/leaf/signature_run.hpp>
 #include <bifolium/leaf/token.hpp>
+#include <bifolium/leaf/token_cursor.hpp>
 #include <bifolium/leaf/write_signature.hpp>
 #include <bifolium/leaf.hpp>
 #include <bifolium/paper/count.hpp>

@@ -8,7 +8,6 @@
 /// time and space that grow with the text of the formula; each question is then a search in sorted rows.
 #pragma once
 
-#include <bifolium/collation/detail/blank_words.hpp>
 #include <bifolium/collation/detail/changed_gatherings.hpp>
 #include <bifolium/collation/detail/name_index.hpp>
 #include <bifolium/collation/formula.hpp>
@@ -186,43 +185,6 @@ inline IdealCopy::IdealCopy(Formula const& formula)
   note_blanks(formula);
 }
 
-inline void IdealCopy::note_blanks(Formula const& formula) {
-  auto const& changes = formula.changes();
-  for (std::size_t i = 0; i < changes.size(); ++i) {
-    auto const* const note = changes[i].note();
-    if (note == nullptr) continue;
-    auto const& words = formula.notes()[note->words];
-    auto const already = blanks_.size();
-    bool const one = runs_[note->gathering.run].gatherings == 1;
-    bool const understood = detail::BlankWords{words, letters_}.read([&](detail::BlankNamed const& blank) {
-      auto at = note->gathering;
-      if (blank.gathering_named) {
-        auto const found = find(signature_of(blank.gathering, words, letters_));
-        if (!found) return;
-        at = found->gathering;
-      }
-      auto const folded = leaves_folded(at);
-      auto const leaf = blank.leaf < 0 ? folded + 1 + blank.leaf : blank.leaf;
-      if (leaf >= 1 && leaf <= folded && (one || !blank.first)) blanks_.push_back({at, leaf, 0});
-    });
-    if (!understood) blanks_.resize(already);
-    bool const follows = understood && blanks_.size() == already && i > 0 &&
-                         formula.change_forms()[i].separator != ChangeForm::Separator::opens;
-    auto const* const deletion = follows ? changes[i - 1].deletion() : nullptr;
-    for (int k = deletion != nullptr ? deletion->leaf : 0; k > 0 && k <= deletion->last; ++k)
-      blanks_.push_back({deletion->gathering, k, 0}); // (−K8, blank)
-  }
-  merge_sort(blanks_, [](LeafOfBook const& a, LeafOfBook const& b) { return a < b; });
-  std::size_t kept = 0; // a leaf may be noted twice
-  for (std::size_t i = 0; i < blanks_.size(); ++i)
-    if (kept == 0 || blanks_[kept - 1] != blanks_[i]) blanks_[kept++] = blanks_[i];
-  blanks_.resize(kept);
-}
-inline bool IdealCopy::is_blank(LeafOfBook const& leaf) const {
-  auto const i = partition_point(blanks_.size(), [&](std::size_t k) { return blanks_[k] < leaf; });
-  return i < blanks_.size() && blanks_[i] == leaf;
-}
-
 inline NumbersOfLeaves IdealCopy::numbers_of(GatheringAt at) const {
   auto const folded = leaves_folded(at);
   if (auto const* changed = changed_.find(at)) return {changed->before + 1, changed->last_number()};
@@ -302,78 +264,8 @@ inline std::optional<NumbersOfLeaves> IdealCopy::find_inserted(Signature const& 
   return NumbersOfLeaves{from, from + first->count - 1};
 }
 
-/// An iterator over leaves.
-class IdealCopy::leaf_iterator {
-  IdealCopy const* book_{};
-  std::int64_t number_{};
-
-public:
-  /// The type of an element.
-  using value_type = LeafOfBook;
-  /// The type of a distance between two iterators.
-  using difference_type = std::ptrdiff_t;
-  leaf_iterator() = default;
-  /// Makes an iterator at the leaf with a number. Precondition: 1 to one past the last leaf.
-  leaf_iterator(IdealCopy const& book, std::int64_t number) : book_{&book}, number_{number} {}
-  /// Returns the leaf at this position.
-  [[nodiscard]] LeafOfBook operator*() const { return *book_->leaf_of_number(number_); }
-  /// Moves to the next leaf and returns this iterator.
-  leaf_iterator& operator++() { return ++number_, *this; }
-  /// Moves to the next leaf and returns the iterator as it was before.
-  leaf_iterator operator++(int) {
-    auto const old = *this;
-    return ++number_, old;
-  }
-  friend bool operator==(leaf_iterator const& a, leaf_iterator const& b) noexcept { return a.number_ == b.number_; }
-};
-/// An iterator over gatherings.
-class IdealCopy::gathering_iterator {
-  IdealCopy const* book_{};
-  GatheringAt at_{};
-
-public:
-  /// The type of an element.
-  using value_type = GatheringOfBook;
-  /// The type of a distance between two iterators.
-  using difference_type = std::ptrdiff_t;
-  gathering_iterator() = default;
-  /// Makes an iterator at the first gathering of a run.
-  gathering_iterator(IdealCopy const& book, std::uint32_t run) : book_{&book}, at_{run, 0} {}
-  /// Returns the gathering at this position.
-  [[nodiscard]] GatheringOfBook operator*() const {
-    auto const numbers = book_->numbers_of(at_);
-    return {at_, book_->signature(at_), book_->leaves_folded(at_), numbers.count(), numbers.from};
-  }
-  /// Moves to the next gathering and returns this iterator.
-  gathering_iterator& operator++() {
-    if (++at_.index == book_->runs_[at_.run].gatherings) at_ = {at_.run + 1, 0};
-    return *this;
-  }
-  /// Moves to the next gathering and returns the iterator as it was before.
-  gathering_iterator operator++(int) {
-    auto const old = *this;
-    return ++*this, old;
-  }
-  friend bool operator==(gathering_iterator const& a, gathering_iterator const& b) noexcept { return a.at_ == b.at_; }
-};
-/// The gatherings of an ideal copy as a view, which the ideal copy must outlive.
-class IdealCopy::Gatherings {
-  IdealCopy const* book_;
-
-public:
-  /// The type of an iterator over the gatherings.
-  using iterator = gathering_iterator;
-  /// Makes the view. Precondition: the ideal copy outlives it.
-  explicit Gatherings(IdealCopy const& book) : book_{&book} {}
-  /// Returns an iterator to the first gathering.
-  [[nodiscard]] iterator begin() const { return {*book_, 0}; }
-  /// Returns an iterator past the last gathering.
-  [[nodiscard]] iterator end() const { return {*book_, static_cast<std::uint32_t>(book_->runs_.size())}; }
-};
-
-inline IdealCopy::Gatherings IdealCopy::gatherings() const& { return Gatherings{*this}; }
-inline IdealCopy::leaf_iterator IdealCopy::begin() const& { return {*this, 1}; }
-inline IdealCopy::leaf_iterator IdealCopy::end() const& { return {*this, leaves() + 1}; }
-
 } // namespace v0
 } // namespace bifolium
+
+#include <bifolium/collation/detail/blanks_of_copy.hpp>
+#include <bifolium/collation/detail/ranges_of_copy.hpp>

@@ -5,6 +5,7 @@
 /// B3+1. The recto is the side that is read first, also in a book read from right to left.
 #pragma once
 
+#include <bifolium/collation/detail/reference_scan.hpp>
 #include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/core/raised.hpp>
 #include <bifolium/core/text_cursor.hpp>
@@ -31,35 +32,6 @@ struct Reference {
 };
 
 namespace detail {
-
-/// A cursor in the text of a reference, with the parts of references.
-struct ReferenceScan : TextCursor {
-  using TextCursor::TextCursor;
-
-  /// Takes a number of leaves. Returns -1 if there is no digit.
-  constexpr std::int64_t figures() noexcept { return take_capped_number(9'999'999'999'999).value_or(-1); }
-  /// Reads ij, iiij or viii. A v alone at the end, or after the numeral, is the verso: iiiv is leaf three, verso.
-  constexpr std::int64_t roman() noexcept {
-    auto const numeral = roman_numeral(rest());
-    if (!numeral || rest() == "v") return 0;
-    skip(numeral->bytes);
-    return numeral->value;
-  }
-  constexpr void point() noexcept {
-    take('.');
-    take_blanks();
-  }
-  constexpr LeafSide side() noexcept {
-    take_blanks();
-    auto found = LeafSide::not_said;
-    for (std::string_view word : {"recto", "r", "ʳ", "a", "ᵃ"})
-      if (found == LeafSide::not_said && take(word)) found = LeafSide::recto;
-    for (std::string_view word : {"verso", "v", "ᵛ", "b", "ᵇ"})
-      if (found == LeafSide::not_said && take(word)) found = LeafSide::verso;
-    if (found != LeafSide::not_said) point();
-    return found;
-  }
-};
 
 /// Returns the leaf named 8* of a gathering: (+8*), inserted after leaf 8.
 inline std::optional<LeafOfBook> starred_leaf(IdealCopy const& book, GatheringAt at, int leaf) {

@@ -4,8 +4,8 @@
 #pragma once
 
 #include <bifolium/core/problem.hpp>
-#include <bifolium/leaf/lexer.hpp>
 #include <bifolium/leaf/signature_key.hpp>
+#include <bifolium/leaf/token_cursor.hpp>
 
 namespace bifolium {
 inline namespace v0 {

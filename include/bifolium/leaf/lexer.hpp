@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A lexer, which makes the tokens of leaf/token.hpp from a text one at a time and without allocation, and a cursor among
-/// the tokens.
+/// A lexer, which makes the tokens of leaf/token.hpp from a text one at a time and without allocation.
+/// leaf/token_cursor.hpp goes from token to token.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -277,37 +277,6 @@ private:
     if (is_quotation_mark(c)) return TokenKind::quote;
     return detail::is_signature_symbol(c) ? TokenKind::symbol : TokenKind::other;
   }
-};
-
-/// A position among the tokens of a text: the token at the position, and the lexer of those after it. To look ahead, copy
-/// the cursor; to go there, assign the copy.
-struct TokenCursor {
-  Lexer lexer{}; ///< the lexer of the tokens after this one
-  Token token{}; ///< the token at this position
-
-  constexpr TokenCursor() = default;
-  /// Makes a cursor at the first token from byte `at` on. For this cursor the text ends at byte `end`.
-  /// Precondition: at <= end and at <= text.size().
-  constexpr explicit TokenCursor(std::string_view text, std::size_t at = 0,
-                                 std::size_t end = std::string_view::npos) noexcept
-      : lexer{text.substr(0, end), at} {
-    take();
-  }
-  /// Moves to the next token.
-  constexpr void take() noexcept { token = lexer.next(); }
-  /// Returns the token after this one.
-  [[nodiscard]] constexpr Token ahead() const noexcept {
-    auto rest = lexer;
-    return rest.next();
-  }
-  /// Returns true if the token is of that kind.
-  [[nodiscard]] constexpr bool at(TokenKind kind) const noexcept { return token.kind == kind; }
-  /// Returns true if the token is of that kind and no blank comes before it.
-  [[nodiscard]] constexpr bool touches(TokenKind kind) const noexcept { return token.kind == kind && !token.spaced; }
-  /// Returns true at the end of the text.
-  [[nodiscard]] constexpr bool ended() const noexcept { return token.kind == TokenKind::end; }
-  /// Returns true if the token is a number on the line.
-  [[nodiscard]] constexpr bool is_flat_figure() const noexcept { return token.is_flat_figure(); }
 };
 
 } // namespace v0

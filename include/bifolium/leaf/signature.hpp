@@ -11,6 +11,7 @@
 #include <bifolium/core/raised.hpp>
 #include <bifolium/fwd.hpp>
 #include <bifolium/leaf/alphabet.hpp>
+#include <bifolium/leaf/detail/spell_letters.hpp>
 #include <bifolium/leaf/mark.hpp>
 
 #include <compare>
@@ -229,42 +230,15 @@ public:
     bool const repeated = mark_ == Mark::symbol && size_ == 1 && (text_[0] == ':' || text_[0] == '+') && multiple_ < 10;
     for (std::uint32_t i = 1; repeated && i < multiple_; ++i) put(text_, size_);
     if ((multiple_ > 1 && !repeated && mark_ != Mark::hebrew) || mark_ == Mark::number) {
-      char digits[10]{};
-      std::size_t at = 10;
-      auto figure = multiple_;
-      do digits[--at] = static_cast<char>('0' + figure % 10);
-      while ((figure /= 10) != 0);
-      put(digits + at, 10 - at);
+      detail::spell_number(put, multiple_);
     }
     spell_mark(put);
-    if (beside_ == Beside::greek) spell_greek(put, Alphabet{}.place(letter_), false);
+    if (beside_ == Beside::greek) detail::spell_greek(put, Alphabet{}.place(letter_), false);
     if (beside_ == Beside::after) put(text_, size_);
     if (enclosed_) put(is_letter() ? ")" : "'", 1);
   }
 
 private:
-  template <class Put> static constexpr void spell_character(Put& put, unsigned code) { // of two bytes
-    char const bytes[2]{static_cast<char>(static_cast<unsigned char>(0xC0U | (code >> 6U))),
-                        static_cast<char>(static_cast<unsigned char>(0x80U | (code & 0x3FU)))};
-    put(bytes, 2);
-  }
-  /// U+03B1 to U+03C9 without final sigma, U+0391 to U+03A9 without the gap at the same place.
-  template <class Put> static constexpr void spell_greek(Put& put, int place, bool capital) {
-    spell_character(put, (capital ? 0x391U : 0x3B1U) + static_cast<unsigned>(place) - 1U + (place >= 18 ? 1U : 0U));
-  }
-  /// 1 to 999: hundreds, tens, units, and 15 and 16 as 9 and 6 or 7. The sign after it keeps what follows, figures above all,
-  /// in the order of the formula where text is set from right to left.
-  template <class Put> static constexpr void spell_hebrew(Put& put, std::uint32_t figure) {
-    constexpr unsigned letters[]{0x5D0, 0x5D1, 0x5D2, 0x5D3, 0x5D4, 0x5D5, 0x5D6, 0x5D7, 0x5D8, 0x5D9, 0x5DB,
-                                 0x5DC, 0x5DE, 0x5E0, 0x5E1, 0x5E2, 0x5E4, 0x5E6, 0x5E7, 0x5E8, 0x5E9, 0x5EA};
-    for (; figure >= 400; figure -= 400) spell_character(put, letters[21]);
-    if (figure >= 100) spell_character(put, letters[17 + figure / 100]);
-    figure %= 100;
-    bool const no_name = figure == 15 || figure == 16; // 10 and 5 would be a name of God
-    if (figure >= 10) spell_character(put, no_name ? letters[8] : letters[8 + figure / 10]);
-    if (auto const units = no_name ? figure - 9 : figure % 10; units != 0) spell_character(put, letters[units - 1]);
-    put("\xE2\x80\x8E", 3);
-  }
   template <class Put> constexpr void spell_mark(Put& put) const {
     switch (mark_) {
     case Mark::capital:
@@ -275,14 +249,14 @@ private:
     }
     case Mark::greek:
     case Mark::greek_capital:
-      spell_greek(put, letter_, mark_ == Mark::greek_capital);
+      detail::spell_greek(put, letter_, mark_ == Mark::greek_capital);
       break;
     case Mark::cyrillic:
-    case Mark::cyrillic_capital: // U+0410 to U+042F and U+0430 to U+044F, without Й
-      spell_character(put, (mark_ == Mark::cyrillic ? 0x430U : 0x410U) + letter_ - 1U + (letter_ >= 10 ? 1U : 0U));
+    case Mark::cyrillic_capital:
+      detail::spell_cyrillic(put, letter_, mark_ == Mark::cyrillic_capital);
       break;
     case Mark::hebrew:
-      spell_hebrew(put, multiple_);
+      detail::spell_hebrew(put, multiple_);
       break;
     case Mark::symbol:
       put(text_, size_);

@@ -17,15 +17,15 @@
 /// follow.
 #pragma once
 
-#include <bifolium/leaf/detail/printed_marks.hpp>
+#include <bifolium/leaf/detail/mark_shapes.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
 /// Reads signatures of one text.
-class SignatureReader : public detail::PrintedMarks {
+class SignatureReader : public detail::MarkShapes {
 public:
-  using PrintedMarks::PrintedMarks;
+  using MarkShapes::MarkShapes;
 
   /// Reads the signature at the cursor and moves the cursor to the token after it. If there is no signature, the cursor
   /// does not move, or moves to the token that is wrong.
@@ -94,31 +94,6 @@ private:
       return fail(Problem::no_signature, t.from);
     }
   }
-  /// A letter, a multiple of one, a letter in brackets: what may follow a prefix directly.
-  [[nodiscard]] constexpr bool takes_prefix(TokenCursor c) const noexcept {
-    auto const is_mark = [&] {
-      return c.touches(TokenKind::letter) || c.touches(TokenKind::cyrillic) ||
-             (c.touches(TokenKind::greek) && c.token.value != 16 && c.token.value != 22);
-    };
-    if (c.token.spaced || c.token.raised()) return false;
-    if (c.at(TokenKind::quote)) return c.token.value == '\'' || c.token.value == '"';
-    if (c.at(TokenKind::open_square)) {
-      if (closing_square(c.token.to) == 0) return false;
-      c.take();
-      if (c.touches(TokenKind::figure) && !c.token.raised()) c.take();
-      return c.touches(TokenKind::letter) && !c.token.raised();
-    }
-    if (c.at(TokenKind::figure)) c.take();
-    return is_mark() && !c.token.raised();
-  }
-  /// Returns the position of the bracket that closes a square bracket, or 0 if it is too far away for a name.
-  [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i) const noexcept {
-    for (auto end = i + detail::widest_name; i < text_.size() && i < end; ++i) {
-      if (text_[i] == ']') return i;
-      if (text_[i] == '[') break;
-    }
-    return 0;
-  }
   constexpr FoundSignature greek(TokenCursor& c, Level level) const noexcept {
     auto const t = c.token;
     bool chi = false;
@@ -156,17 +131,21 @@ private:
     if (!flat) return fail(Problem::no_signature, c.token.from); // a raised π is a prefix and nothing else
     return done(SignatureKey::of(chi ? Mark::chi : Mark::pi), from, end);
   }
+  /// Reads [A], as most signatures in brackets are.
+  constexpr FoundSignature letter_in_brackets(TokenCursor& c) const noexcept {
+    auto const open = c.token.from;
+    TokenCursor letter{text_, open + 1U, open + 2U};
+    auto found = letters(letter);
+    found.end = open + 3;
+    found.inferred = true;
+    c = TokenCursor{text_, open + 3U};
+    return with_affix(c, found);
+  }
   /// Reads what is in square brackets: [A] inferred, [pi], [2nd]A, [par.].
   constexpr FoundSignature bracketed(TokenCursor& c, std::uint32_t multiple, Level level) const noexcept {
     auto const open = c.token.from;
-    if (multiple == 1 && level < Level::after_symbol && at(open + 2U) == ']' && is_latin_letter(at(open + 1U))) {
-      TokenCursor letter{text_, open + 1U, open + 2U}; // [A]
-      auto found = letters(letter);
-      found.end = open + 3;
-      found.inferred = true;
-      c = TokenCursor{text_, open + 3U};
-      return with_affix(c, found);
-    }
+    if (multiple == 1 && level < Level::after_symbol && at(open + 2U) == ']' && is_latin_letter(at(open + 1U)))
+      return letter_in_brackets(c);
     auto const close = closing_square(c.token.to);
     if (close == 0 || close == c.token.to) return fail(Problem::no_signature, open);
     TokenCursor const after{text_, close + 1U};
@@ -209,30 +188,6 @@ private:
     c = after;
     return text_mark(Mark::name, open + 1, close, close + 1, multiple);
   }
-  /// Returns the number of "2nd", "3rd" or "4th" if the brackets contain only that, else 0.
-  [[nodiscard]] constexpr int ordinal(Token first, std::uint32_t close) const noexcept {
-    if (!first.is_flat_figure() || first.value < 2 || first.value > 9 || close != first.to + 2) return 0;
-    auto const ending = text_.substr(first.to, 2);
-    bool const fits = ending == (first.value == 2 ? "nd" : first.value == 3 ? "rd" : "th");
-    return fits ? static_cast<int>(first.value) : 0;
-  }
-  /// Returns true if the brackets contain neither gatherings with their counts nor changes nor statements.
-  static constexpr bool is_name(TokenCursor in) noexcept {
-    auto const first = in.token.kind;
-    if (first == TokenKind::dash && in.ahead().is(TokenKind::end)) return true; // [-]: unsigned
-    if (first == TokenKind::dash || first == TokenKind::minus || first == TokenKind::plus ||
-        first == TokenKind::plus_minus)
-      return false; // a change in the wrong brackets
-    for (; !in.ended(); in.take()) {
-      auto const& t = in.token;
-      bool const control = t.is(TokenKind::other) && t.value < 0x20;
-      if (t.raised() || control || t.is(TokenKind::open_round) || t.is(TokenKind::close_round) ||
-          t.is(TokenKind::dollar) || t.is(TokenKind::equals) || t.is(TokenKind::semicolon) ||
-          (t.is(TokenKind::other) && (t.value == '<' || t.value == '^')))
-        return false;
-    }
-    return true;
-  }
   constexpr FoundSignature symbol(TokenCursor& c, std::uint32_t multiple, Level level) const noexcept {
     auto const first = c.token;
     auto const kept = first.value == '&' ? 1U : first.to - first.from; // of &amp;
@@ -262,37 +217,6 @@ private:
       }
     }
     return text_mark(Mark::symbol, first.from, first.from + kept, end, multiple > 1 ? multiple : repeated);
-  }
-  /// Whether the figure at the cursor multiplies the mark after it. `next`: at that mark.
-  [[nodiscard]] constexpr bool multiplies(Token figure, TokenCursor next) const noexcept {
-    auto const& t = next.token;
-    if (t.spaced || t.raised()) return false;
-    auto const counted = [](Token k) { // a mark only with its count or leaf: 2:⁸, 2)(⁴, 2:/3; 2)( alone too
-      return !k.spaced && (k.is(TokenKind::figure) || k.is(TokenKind::slash));
-    };
-    switch (t.kind) {
-    case TokenKind::letter:
-    case TokenKind::greek:
-    case TokenKind::cyrillic:
-    case TokenKind::symbol:
-      return true;
-    case TokenKind::colon: {
-      auto const k = next.ahead();
-      return counted(k) || (k.is(TokenKind::dash) && !k.spaced);
-    }
-    case TokenKind::close_round: {
-      auto const size = detail::cross_size(text_, t.from);
-      if (size == 0 || figure.value < 2) return false;
-      next = TokenCursor{text_, t.from + size};
-      return counted(next.token) || next.ended();
-    }
-    case TokenKind::open_square: {
-      auto const k = at(t.to);
-      return figure.value > 1 && k != '$' && k != '=' && closing_square(t.to) != 0;
-    }
-    default:
-      return false;
-    }
   }
   constexpr FoundSignature number_or_multiple(TokenCursor& c, Level level) const noexcept {
     auto const figure = c.token;

@@ -1,77 +1,28 @@
 // SPDX-License-Identifier: MIT
-/// Reads gatherings. A run gets its own count, a count that it shares with a later run, or the eight leaves that an
-/// omitted count means in some catalogues; doubts become warnings. An entirely plain run is read byte by byte, with the
-/// same result.
+/// Reads gatherings in any notation. A run gets its own count, a count that it shares with a later run, or the eight leaves that
+/// an omitted count means in some catalogues; doubts become warnings.
 #pragma once
 
 #include <bifolium/collation/detail/other_alphabets.hpp>
-#include <bifolium/collation/detail/resolver.hpp>
-#include <bifolium/collation/detail/shared_count.hpp>
+#include <bifolium/collation/detail/plain_run_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class RunGrammar : protected Resolver<Sink>, protected SharedCount {
+template <class Sink> class RunGrammar : protected PlainRunGrammar<Sink> {
 protected:
-  using Base = Resolver<Sink>;
-  using Base::fail, Base::warn, Base::begun, Base::last_, Base::part_, Base::dialect_, Base::sink_, Base::runs_,
-      Base::failed_, Base::leaves_, Base::error_, Base::gatherings_;
-  using SharedCount::alphabet_, SharedCount::text_, SharedCount::at;
-
-  TokenCursor c_;     // position of the grammar
-  int depth_{0};      // number of open brackets around runs
-  bool roman_{false}; // the last run was numbered in Roman numerals
+  using Base = PlainRunGrammar<Sink>;
+  using Base::Base;
+  using Base::fail, Base::warn, Base::begun, Base::last_, Base::part_, Base::dialect_, Base::failed_, Base::alphabet_,
+      Base::text_, Base::at, Base::c_, Base::depth_, Base::roman_, Base::cursor, Base::take_count, Base::take_element,
+      Base::is_word, Base::after_word, Base::text_mark, Base::shared_until_;
 
 private:
   enum class Known : std::uint8_t { not_yet, no, yes };
   Known each_{}; // the text has the word "each"
 
 protected:
-  constexpr RunGrammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
-      : Base{text, dialect, limits, sink}, SharedCount{text, dialect}, c_{text} {}
-
-  /// Takes all plain runs with one blank between them. Returns true if there was one.
-  constexpr bool plain() {
-    auto from = c_.token.from;
-    std::size_t end = 0;
-    while (plain_run(from, end) && at(end) == ' ' && (is_latin_letter(at(end + 1)) || is_digit(at(end + 1))))
-      from = static_cast<std::uint32_t>(end + 1);
-    if (end == 0) return false;
-    c_ = TokenCursor{text_, end};
-    return !failed_;
-  }
-  /// Reads run = letter , [ dash , letter ] , count, if no text before it affects it and it gives no doubt. Most runs
-  /// are like this. If it returns false, gathering() reads the run.
-  constexpr bool plain_run(std::uint32_t from, std::size_t& end) {
-    if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
-    auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
-    if (found.end == 0 || words_follow(found.end)) return false;
-    int const first = letter_of(found.first), last = letter_of(found.last);
-    bool const in_small_letters = is_small(found.first);
-    if (!alphabet_.has(first) || !alphabet_.has(last) || in_small_letters != is_small(found.last)) return false;
-    auto const mark = in_small_letters ? Mark::small_letter : Mark::capital;
-    FoundRun run;
-    run.first = SignatureKey::of(mark, first, found.first_multiple);
-    run.last = SignatureKey::of(mark, last, found.last_multiple);
-    auto const from_rank = run.first.rank(alphabet_);
-    auto const to_rank = found.ranged ? run.last.rank(alphabet_) : from_rank;
-    bool const new_part = part_ && begun();
-    auto& reached = this->reached(run.first);
-    // a backward run, a run written A-A (which is longer than its mark), and repeated or skipped letters are left to
-    // gathering()
-    if (to_rank < from_rank || (found.ranged && to_rank == from_rank)) return false;
-    if (!new_part && (from_rank <= reached || (reached != 0 && from_rank != reached + 1))) return false;
-    if (new_part) this->begin_part();
-    reached = to_rank;
-    part_ = roman_ = false;
-    run.gatherings = to_rank - from_rank + 1;
-    run.leaves = Cycle{found.leaves};
-    run.unsigned_throughout = depth_ > 0;
-    run.begins_part = new_part;
-    end = found.end;
-    return this->add_run(run, from, static_cast<std::uint32_t>(found.end));
-  }
   /// Reads a run in any notation.
   constexpr bool gathering() {
     FoundElement e;
@@ -144,7 +95,7 @@ protected:
     auto c = c_;
     c.take();
     if (t.value != '&' || !t.spaced || !c.token.spaced || !begun() || !last_.last.is_plain_latin()) return false;
-    auto const next = take(c);
+    auto const next = this->take(c);
     auto const rank = last_.last.rank(alphabet_);
     bool const follows = next && next.key.series == last_.last.series && next.key.rank(alphabet_) == rank + 1;
     if (!follows || rank % alphabet_.size() == 0) return false;
@@ -185,22 +136,6 @@ protected:
   }
 
 private:
-  /// Returns the number of a letter among the 26. Precondition: it is one.
-  [[nodiscard]] static constexpr int letter_of(char glyph) noexcept { return (glyph & 0x1F); }
-  /// Returns true if words after a plain run concern it: A-H4, in eights; after a semicolon, K8 blank.
-  [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
-    if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;
-    if (at(end) == ' ') {
-      auto const next = at(end + 1);
-      if ((next == 'i' || next == 'p' || next == 't') && is_small(at(end + 2))) return true;
-      // A8 - Z8, A-D⁸ ⁴
-      auto const lead = static_cast<unsigned char>(next);
-      bool const tens =
-          lead == 0xC2 && static_cast<unsigned char>(at(end + 3)) >= 0xC2; // ¹⁰; ² before a letter is a series
-      if (next == ',' || next == '-' || lead == 0xE2 || tens) return true;
-    }
-    return part_ && begun() && is_small(at(end + 1)) && is_small(at(end + 2));
-  }
   constexpr bool no_run(FoundElement const& e) {
     if (e.problem != Problem::none) return fail(e.problem, e.from, e.end);
     auto const why = e.first.problem;
@@ -213,7 +148,8 @@ private:
     if (!dialect_.flat_counts || dialect_.omitted == Omitted::eight || e.first.inferred || !is_digit(at(e.from)))
       return false;
     bool const known = begun() && last_.last.mark() == Mark::number && !last_.last.enclosed();
-    return part_numbers(e, known ? last_.last.multiple + 1 : 1, known) || (known && part_ && part_numbers(e, 1, false));
+    return this->part_numbers(e, known ? last_.last.multiple + 1 : 1, known) ||
+           (known && part_ && this->part_numbers(e, 1, false));
   }
   constexpr bool count(FoundElement& e, FoundRun& run, TokenCursor const& after) {
     if (e.count.found()) return own_count(e, run);

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+/// Reads plain runs byte by byte: A-K⁸, 2B4, L². Most runs are like this. A run is plain if no text before or after it affects
+/// it and it gives no doubt; any other run is left to RunGrammar, which would read a plain one with the same result.
+#pragma once
+
+#include <bifolium/collation/detail/resolver.hpp>
+#include <bifolium/collation/detail/scan_plain.hpp>
+#include <bifolium/collation/detail/shared_count.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+template <class Sink> class PlainRunGrammar : protected Resolver<Sink>, protected SharedCount {
+protected:
+  using Base = Resolver<Sink>;
+  using Base::fail, Base::warn, Base::begun, Base::last_, Base::part_, Base::dialect_, Base::failed_;
+  using SharedCount::alphabet_, SharedCount::text_, SharedCount::at;
+
+  TokenCursor c_;     // position of the grammar
+  int depth_{0};      // number of open brackets around runs
+  bool roman_{false}; // the last run was numbered in Roman numerals
+
+  constexpr PlainRunGrammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
+      : Base{text, dialect, limits, sink}, SharedCount{text, dialect}, c_{text} {}
+
+  /// Takes all plain runs with one blank between them. Returns true if there was one.
+  constexpr bool plain() {
+    auto from = c_.token.from;
+    std::size_t end = 0;
+    while (plain_run(from, end) && at(end) == ' ' && (is_latin_letter(at(end + 1)) || is_digit(at(end + 1))))
+      from = static_cast<std::uint32_t>(end + 1);
+    if (end == 0) return false;
+    c_ = TokenCursor{text_, end};
+    return !failed_;
+  }
+  /// Reads run = letter , [ dash , letter ] , count, if no text before it affects it and it gives no doubt. Most runs
+  /// are like this. If it returns false, gathering() reads the run.
+  constexpr bool plain_run(std::uint32_t from, std::size_t& end) {
+    if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
+    auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
+    if (found.end == 0 || words_follow(found.end)) return false;
+    int const first = letter_of(found.first), last = letter_of(found.last);
+    bool const in_small_letters = is_small(found.first);
+    if (!alphabet_.has(first) || !alphabet_.has(last) || in_small_letters != is_small(found.last)) return false;
+    auto const mark = in_small_letters ? Mark::small_letter : Mark::capital;
+    FoundRun run;
+    run.first = SignatureKey::of(mark, first, found.first_multiple);
+    run.last = SignatureKey::of(mark, last, found.last_multiple);
+    auto const from_rank = run.first.rank(alphabet_);
+    auto const to_rank = found.ranged ? run.last.rank(alphabet_) : from_rank;
+    bool const new_part = part_ && begun();
+    auto& reached = this->reached(run.first);
+    // a backward run, a run written A-A (which is longer than its mark), and repeated or skipped letters are left to
+    // gathering()
+    if (to_rank < from_rank || (found.ranged && to_rank == from_rank)) return false;
+    if (!new_part && (from_rank <= reached || (reached != 0 && from_rank != reached + 1))) return false;
+    if (new_part) this->begin_part();
+    reached = to_rank;
+    part_ = roman_ = false;
+    run.gatherings = to_rank - from_rank + 1;
+    run.leaves = Cycle{found.leaves};
+    run.unsigned_throughout = depth_ > 0;
+    run.begins_part = new_part;
+    end = found.end;
+    return this->add_run(run, from, static_cast<std::uint32_t>(found.end));
+  }
+
+private:
+  /// Returns the number of a letter among the 26. Precondition: it is one.
+  [[nodiscard]] static constexpr int letter_of(char glyph) noexcept { return (glyph & 0x1F); }
+  /// Returns true if words after a plain run concern it: A-H4, in eights; after a semicolon, K8 blank.
+  [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
+    if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;
+    if (at(end) == ' ') {
+      auto const next = at(end + 1);
+      if ((next == 'i' || next == 'p' || next == 't') && is_small(at(end + 2))) return true;
+      // A8 - Z8, A-D⁸ ⁴
+      auto const lead = static_cast<unsigned char>(next);
+      bool const tens =
+          lead == 0xC2 && static_cast<unsigned char>(at(end + 3)) >= 0xC2; // ¹⁰; ² before a letter is a series
+      if (next == ',' || next == '-' || lead == 0xE2 || tens) return true;
+    }
+    return part_ && begun() && is_small(at(end + 1)) && is_small(at(end + 2));
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
