@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What is in brackets: changes and words in parentheses; in square brackets a group of unsigned gatherings, a statement of
-/// signing, changes again, words. Scanned texts lose brackets and confuse them, and are read all the same, with a doubt.
+/// Reads text in brackets. Parentheses contain changes or words; square brackets contain a group of unsigned gatherings, a
+/// statement of signing, changes or words. In scanned texts brackets are missing or have the wrong form; such text is read
+/// with a warning.
 ///
 ///   group   = "[" , { element | separator } , "]" , [ count ] ; (* unsigned; the count is shared by runs without one *)
 ///   signing = "[" , "$" , words , "]" ;
@@ -21,10 +22,10 @@ protected:
       Base::is_word, Base::leaf_name, Base::take_count, Base::begun, Base::c_, Base::depth_, Base::failed_,
       Base::dialect_, Base::is_group, Base::separated_;
 
-  bool misread_{false}; // a bracket was lost in scanning
+  bool misread_{false}; // true if a bracket was lost in scanning
   std::uint32_t open_at_{0};
 
-  /// J for an opening bracket, as scans of BMC have it: Ja-d⁸.
+  /// Reads J as an opening bracket. Scans of BMC have this mistake: Ja-d⁸.
   constexpr bool misread_bracket() {
     auto const from = c_.token.from;
     warn(Problem::bracket_misread, from, from + 2);
@@ -57,7 +58,7 @@ protected:
     this->check_total(in, i, close);
     return this->note(i, close, true);
   }
-  /// (A1 blank, −A8): after words about a leaf, a comma, a sign and a leaf.
+  /// Returns true if a change comes after words: (A1 blank, −A8).
   [[nodiscard]] constexpr bool changes_follow(TokenCursor c, std::uint32_t close) const {
     while (!c.ended()) {
       bool const separator = c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
@@ -74,7 +75,7 @@ protected:
     }
     return false;
   }
-  /// A statement of signing, changes in square brackets, a mark in brackets, a group.
+  /// Reads a square bracket: a statement of signing, changes, a mark, or the beginning of a group.
   constexpr bool bracket() {
     auto const from = c_.token.from;
     auto const first = c_.ahead();
@@ -104,7 +105,8 @@ protected:
     c_.take();
     return true;
   }
-  /// [K8 blank], [no A], and after a full stop, at the end, any words: a note and not a mark. Taken, or not.
+  /// Reads words in square brackets as a note: [K8 blank], [no A], and any words after a full stop at the end of the text.
+  /// Returns false if the brackets contain something else.
   constexpr bool words_in_brackets() {
     auto const from = c_.token.from;
     auto const close = this->near_square(c_.token.to);
@@ -137,7 +139,7 @@ protected:
     }
     return words && figures;
   }
-  /// The bracket that closes the one at this byte, with those within it: [$3 (−[par.]2) signed]; 0 for none.
+  /// Returns the position of the bracket that closes the one at this byte, [$3 (−[par.]2) signed], or 0 if there is none.
   [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i) const noexcept {
     int open = 0;
     for (; i < text_.size(); ++i) {
@@ -161,7 +163,7 @@ protected:
     this->after_group(t.to);
     return true;
   }
-  /// )( is a mark where a run may begin, but not before a change: (A4)(−A3).
+  /// Returns true if )( is a mark here, and not the end of one parenthesis and the beginning of another: (A4)(−A3).
   [[nodiscard]] constexpr bool is_cross() const noexcept {
     auto const to = c_.token.to;
     if (detail::cross_size(text_, c_.token.from) > 2) return true;

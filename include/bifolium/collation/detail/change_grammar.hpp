@@ -43,15 +43,15 @@ protected:
     }
     return s.any || fail(Problem::change_not_understood, from, end);
   }
-  /// After a leaf: other leaves of its list, and then a sign: (A3 ±), (B1.8±).
+  /// Returns true if ± comes after a leaf or after its list: (A3 ±), (B1.8±). The cursor is after the first leaf.
   [[nodiscard]] constexpr bool sign_follows(TokenCursor c) const {
-    // a list is short; it must not be looked through from each of its leaves
+    // only a short list, because this is called for each leaf of a list
     for (int n = 0; n < 16 && (c.at(TokenKind::point) || c.at(TokenKind::comma) || c.is_flat_figure()); ++n) c.take();
     if (!c.at(TokenKind::plus_minus)) return false;
     c.take();
     return c.ended() || c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
   }
-  /// less K8, wants A1: words instead of the sign, and a leaf.
+  /// Returns true if a word replaces the sign of a deletion: less K8, wants A1.
   [[nodiscard]] constexpr bool begins_with_loss(TokenCursor const& c, std::uint32_t end) const {
     return is_loss_before(word(c)) && leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
   }
@@ -122,7 +122,7 @@ private:
     if (!signed_here && continues_insertion(s)) return insertion(s, s.current, s.previous.first, false, from);
     return words(s, from, signed_here);
   }
-  /// (±): the gathering that the parenthesis comes after, as a whole.
+  /// Adds a cancel of the whole gathering before the parenthesis: (±).
   constexpr bool sign_alone(ChangeState& s, std::uint32_t from) {
     if (last_.gatherings > 1) warn(Problem::change_of_which_gathering, from, s.c.token.from);
     NamedLeaf name;
@@ -130,7 +130,8 @@ private:
     name.end = s.c.token.from;
     return gone(s, Kind::cancel, name, 0, false, false, from, name.end);
   }
-  /// Reads what replaces a leaf, which comes directly after it: −B3+χ1. Without such a leaf the place is not stated.
+  /// Reads an insertion without a leaf before its plus. It takes the place of the leaf deleted before it (−B3+χ1); without such
+  /// a leaf its place is not stated.
   constexpr bool fill(ChangeState& s, std::uint32_t from) {
     if (s.after(Kind::insertion)) { // A2+²A²+χ1: both after the same leaf
       if (!s.separated) return not_understood(s, from);
@@ -157,7 +158,7 @@ private:
     if (name.whole && s.current.leaves != 1) return not_understood(s, from);
     return identity(s, from, false, name.whole ? 1 : name.leaf);
   }
-  /// (±'gg3') after 'gg3.4': a leaf of that, though it has the form of a mark.
+  /// Returns the leaf that is named in (±'gg3') after the gathering 'gg3.4', although its name has the form of a mark.
   [[nodiscard]] constexpr NamedLeaf of_named_leaves(NamedLeaf name) const {
     if (!name.found || !name.whole || name.key.mark() != Mark::printed || last_.first.mark() != Mark::printed)
       return name;
@@ -199,7 +200,7 @@ private:
     s.list = true;
     return true;
   }
-  /// ±A3²: two leaves take the place of one.
+  /// Reads the number of leaves that replace one leaf: ±A3².
   constexpr bool cancelled_by_several(ChangeState& s, int after) {
     auto const figure = s.c.token;
     if (!s.c.touches(TokenKind::figure) || !figure.raised()) return true;
@@ -216,7 +217,7 @@ private:
     send(s, more, figure.from, figure.to);
     return true;
   }
-  /// ±B⁸: the whole gathering, with the count it has.
+  /// Takes the leaf count of a gathering that is changed as a whole, if it has this count: ±B⁸.
   constexpr void take_own_count(ChangeState& s) const {
     auto c = s.c;
     auto const count = take_count(c, false);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The leaf count after a signature, in every notation met: A⁸, A^8, A<sup>8</sup>, A8, 12(4), counts that alternate (8/4,
-/// 8.6.8.6.6, 12,6, ⁸⁻⁴, and 8-6, which scanned catalogues have for 8.6), and counts in words: A-K, in eights; A, three leaves.
+/// Reads the leaf count after a signature in every known notation: A⁸, A^8, A<sup>8</sup>, A8, 12(4). Counts can alternate:
+/// 8/4, 8.6.8.6.6, 12,6, ⁸⁻⁴, and 8-6, which scanned catalogues have instead of 8.6. Counts can be words: A-K, in eights;
+/// A, three leaves.
 ///
 ///   count    = terms | "(" , terms , ")" | in words ;
 ///   terms    = figure , { ( "/" | "." | "·" | "," | "-" ) , figure } ;  (* all raised, or all on the line *)
@@ -8,7 +9,7 @@
 ///            | [ "in" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
 ///   plural   = "fours" | "eights" | number | figure , [ [ "'" ] , "s" ] ;
 ///
-/// All terms of one count have one notation.
+/// All terms of a count are written in the same notation.
 #pragma once
 
 #include <bifolium/collation/detail/found_run.hpp>
@@ -44,8 +45,8 @@ class CountReader : public SignatureReader {
 public:
   using SignatureReader::SignatureReader;
 
-  /// The count at the cursor, which goes after it; nothing is taken where there is none. `line`: it may be on the line;
-  /// `hyphens`: 8-6 may be an alternation; `several`: of several gatherings, ⁸⁻⁴ too.
+  /// Takes a leaf count. If there is none, takes nothing and returns an empty count. `line`: the count may be on the line.
+  /// `hyphens`: 8-6 may be two alternating counts. `several`: ⁸⁻⁴ may be, because the run has several gatherings.
   constexpr FoundCount take_count(TokenCursor& c, bool line, bool hyphens = false, bool several = false) const {
     auto p = c;
     if (p.touches(TokenKind::point) && p.token.value == 0xB7) p.take(); // a stray middle dot: D·⁴
@@ -67,8 +68,9 @@ public:
     c = p;
     return count;
   }
-  /// ", in eights"; "in eights and fours"; ", six leaves"; "six leaves each": taken, or nothing is. `or_leaves`: the form
-  /// without "in" may be meant too; `single`: of one gathering, which "6 leaves" may be said of.
+  /// Takes a leaf count in words: ", in eights"; "in eights and fours"; ", six leaves"; "six leaves each". If there is none,
+  /// takes nothing and returns an empty count. `or_leaves`: forms without "in" are counts too. `single`: the run is one
+  /// gathering, so "6 leaves" in figures may be its count.
   constexpr FoundCount take_count_in_words(TokenCursor& c, bool or_leaves, bool single = false) const {
     auto p = c;
     FoundCount count;
@@ -93,11 +95,11 @@ public:
     return count;
   }
 
-  /// One, two ... twenty: taken, and its value; 0 where no such word is at the cursor.
+  /// Takes a number word from "one" to "twenty" and returns its value, or 0 if there is none.
   constexpr int number_word(TokenCursor& c) const {
     return begins_number_word(c.token.from) ? take_number(c, false).value : 0;
   }
-  /// One ... twenty may begin at this byte: most letters are followed by something else.
+  /// Returns true if a number word can begin at this byte. Most letters are followed by something else.
   [[nodiscard]] constexpr bool begins_number_word(std::uint32_t i) const noexcept {
     return is_small(at(i + 1)) && is_small(at(i + 2));
   }
@@ -106,16 +108,16 @@ private:
   struct Number {
     int value{}; // 0 if there is none
     std::uint32_t end{};
-    bool plural{}; // eights, 8s
+    bool plural{}; // true for eights and 8s
   };
 
-  /// That word at the cursor: taken, and whether it was there.
+  /// Takes this word. Returns true if it was at the cursor.
   constexpr bool take_word(TokenCursor& p, std::string_view word) const {
     if (!p.at(TokenKind::letter) || word_at(text_, p.token.from) != word) return false;
     p = TokenCursor{text_, p.token.from + word.size()};
     return true;
   }
-  /// "leaves", "leaf", "leaves each": the byte after them; 0 where they are not there.
+  /// Takes "leaf", "leaves" or "leaves each". Returns the position after it, or 0 if there is none.
   constexpr std::uint32_t take_leaves_word(TokenCursor& p, bool& each) const {
     auto end = p.token.from;
     if (take_word(p, "leaves"))
@@ -128,7 +130,7 @@ private:
     each = take_word(p, "each");
     return each ? word + 4 : end;
   }
-  /// "and fours [alternately]" after "in eights": another term of the cycle. The byte after it, or `end`.
+  /// Adds the second count of "in eights and fours [alternately]". Returns the position after it, or `end` if there is none.
   constexpr std::uint32_t take_alternation(TokenCursor p, Cycle& cycle, std::uint32_t end) const {
     bool const sign = p.at(TokenKind::symbol) && p.token.value == '&';
     if (sign) p.take();

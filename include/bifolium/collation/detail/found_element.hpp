@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Finds one run in the text - a signature, perhaps a dash and a second signature, perhaps a count - before it is
-/// interpreted. Finding changes nothing, so the same reader reads a run and looks ahead for a count that several runs
-/// share (a b⁸).
+/// Finds one run in the text: a signature, a dash and a second signature if there are any, and a leaf count if there is
+/// one. The run is not interpreted here, and nothing is stored. So the grammar uses the same reader to read a run and to
+/// look ahead for a count that several runs share (a b⁸).
 ///
 ///   run  = signature , [ dash , signature ] , [ count ] | "(" , signature , dash , signature , ")" , count
 ///        | "(" , letter , ")" , dash , signature , [ count ] ;
@@ -73,7 +73,7 @@ protected:
     if (e.count.found()) e.end = e.count.end;
     return true;
   }
-  /// (a-b)⁴, for (a)-(b)⁴: taken, or nothing is.
+  /// Takes (a-b)⁴, which means (a)-(b)⁴. Returns false and takes nothing if the text has another form.
   constexpr bool take_enclosed(TokenCursor& c, FoundElement& e) const {
     auto p = c;
     p.take();
@@ -119,7 +119,7 @@ protected:
   }
 
 private:
-  /// A count in words after the run: A-H3, in fours, where the 3 is the last leaf signed; A (four leaves).
+  /// Takes a leaf count in words after the run: A (four leaves), A-H3, in fours. In the second the 3 is the last signed leaf.
   constexpr void take_words(TokenCursor& c, FoundElement& e) const {
     if (e.count.found()) { // only "in" and "per" may follow, after a comma
       auto k = c.token.from + (c.at(TokenKind::comma) ? 1U : 0U);
@@ -146,7 +146,7 @@ private:
     e.apart = false;
     c = p;
   }
-  /// A-D⁸ ⁴: the second of two counts that take turns, with a blank before it.
+  /// Takes the second of two alternating counts if a blank separates it from the first: A-D⁸ ⁴.
   constexpr void take_term_apart(TokenCursor& c, FoundElement& e) const {
     auto p = c;
     auto const term = p.token;
@@ -159,11 +159,12 @@ private:
     e.apart = true;
     c = p;
   }
-  /// The second end of a run, if there is one; false where the two make no run.
+  /// Takes the second signature of a run, if there is one. Returns false if the two signatures do not make a run.
   constexpr bool take_last(TokenCursor& c, FoundElement& e) const {
     auto d = c;
     auto const own = e.first.key.mark() == Mark::number ? FoundCount{} : take_count(d, flat_counts_);
-    if (own.sound() && !d.at(TokenKind::dash) && !d.at(TokenKind::letter)) { // its count: no other end follows
+    if (own.sound() && !d.at(TokenKind::dash) &&
+        !d.at(TokenKind::letter)) { // a count and no dash: the run is one gathering
       e.count = own;
       c = d;
       return true;
@@ -230,7 +231,7 @@ private:
     if (second_letter_is_place(e)) e.problem = Problem::second_letter_is_place, ++e.end;
     return false;
   }
-  /// Aα-Ψ, aα-z: the last end of a run of such pairs may be one letter of the pair.
+  /// Adds the missing letter to the last signature of a run of double letters: in Aα-Ψ and aα-z it is written with one letter.
   [[nodiscard]] static constexpr SignatureKey with_greek(SignatureKey last, bool capital) {
     if (last.is_latin() && last.beside() == Beside::none) return last.with_greek();
     int const place = last.mark() == Mark::pi                                            ? 16
@@ -241,14 +242,14 @@ private:
     return SignatureKey::of(capital ? Mark::capital : Mark::small_letter, Alphabet{}.at(place), last.multiple)
         .with_greek();
   }
-  /// Aa-Az: Aa is no doubled letter there, but the first gathering of an alphabet named by its first letter.
+  /// Returns true for Aa-Az. The first letter names the alphabet there, and the second the gathering; Aa is not 2A.
   [[nodiscard]] constexpr bool second_letter_is_place(FoundElement const& e) const {
     auto const letter = [&](std::size_t i) { return is_latin_letter(at(i)) ? small_letter(at(i)) : '\0'; };
     auto const alphabet = letter(e.from);
     return alphabet != '\0' && letter(e.from + 1) == alphabet && letter(e.last.end - 1) == alphabet &&
            letter(e.last.end) != '\0' && letter(e.last.end) != alphabet;
   }
-  /// Reads a count with blanks before it: D ⁸ at the end of an element, k 16.
+  /// Takes a count that a blank separates from the run: D ⁸, k 16.
   constexpr void take_count_apart(TokenCursor& c, FoundElement& e) const {
     auto p = c;
     bool const comma = p.at(TokenKind::comma);
@@ -276,7 +277,7 @@ private:
     e.apart = true;
     c = p;
   }
-  /// A:8.
+  /// Takes a count after a colon: A:8.
   constexpr void take_count_after_colon(TokenCursor& c, FoundElement& e) const {
     auto p = c;
     p.take();
@@ -288,7 +289,7 @@ private:
     e.apart = true;
     c = p;
   }
-  /// A-D (8/4), A (8, 4).
+  /// Takes alternating counts in parentheses: A-D (8/4), A (8, 4).
   constexpr void take_count_in_parentheses(TokenCursor& c, FoundElement& e) const {
     auto p = c;
     auto const from = p.token.from;

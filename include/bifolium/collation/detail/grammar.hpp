@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The grammar of a collation formula: recursive descent over tokens (leaf/token.hpp). collation/detail/resolver.hpp
-/// works out what the elements mean together.
+/// The grammar of a collation formula. It reads tokens (leaf/token.hpp) by recursive descent. What the elements mean
+/// together is worked out in collation/detail/resolver.hpp.
 ///
 ///   description = [ heading ] , [ format ] , [ engraved ] , { part } ;
 ///   part        = [ volume ] , { element | separator } ;            (* ";" and a volume begin a part *)
@@ -11,8 +11,8 @@
 ///   imperfect   = "+" | "⁺" ;
 ///   remark      = leaf , words ;
 ///
-/// Each function takes all of its text, or leaves the cursor where it was. Nothing is repaired: text that can be read
-/// in spite of a doubt is read, with a warning; other text is an error with its place.
+/// Each function takes all of its text, or leaves the cursor where it was. No text is corrected: if it can be read with a
+/// doubt, it is read and there is a warning; otherwise there is an error with its position.
 #pragma once
 
 #include <bifolium/collation/detail/bracket_grammar.hpp>
@@ -28,7 +28,7 @@ template <class Sink> class Grammar : BracketGrammar<Sink> {
       Base::depth_, Base::failed_, Base::dialect_, Base::leaves_, Base::error_, Base::after_word, Base::is_extent,
       Base::is_group, Base::rest, Base::begins, Base::separated_, Base::limits_;
 
-  bool second_{false}; // this is the second statement of a formula written twice
+  bool second_{false}; // true for the second formula of A = B
 
 public:
   constexpr Grammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
@@ -36,7 +36,7 @@ public:
 
   /// Reads the whole text. Returns false if it cannot be read; error() has the reason.
   constexpr bool read() {
-    // the functions below take a zero byte for the end, so text after it would be ignored
+    // the functions below treat a zero byte as the end, so the text after it would be ignored
     if (auto const zero = text_.find('\0'); zero != text_.npos)
       return fail(Problem::not_utf8, to_32(zero), to_32(zero));
     this->take_format();
@@ -169,7 +169,7 @@ private:
     if (w.size() >= 3 && count.sound()) return this->named(end, count);
     return fail(begun() ? Problem::unknown_mark : Problem::no_signature, from, end);
   }
-  /// A mark printed in parentheses, with its count; changes; words.
+  /// Reads a parenthesis: a mark that is printed in parentheses, with its count; changes; or words.
   constexpr bool open_round() {
     auto const inside = c_.token.to;
     if (at(inside) == ':') return this->gathering();
@@ -184,8 +184,8 @@ private:
     c = c_;
     return this->take_enclosed(c, e) || this->take_enclosed_end(c, e.first) ? this->gathering() : this->parenthesis();
   }
-  /// Returns false if the first bytes in a parenthesis show that it is no mark printed so: a sign of a change comes first, or
-  /// neither a dash nor the closing parenthesis comes after a letter and a figure.
+  /// Returns false if the first bytes in a parenthesis show that it does not contain a mark: it begins with the sign of a
+  /// change, or its first letters and digits are followed neither by a dash nor by the closing parenthesis.
   [[nodiscard]] constexpr bool may_be_mark(std::uint32_t inside) const noexcept {
     auto const lead = static_cast<unsigned char>(at(inside)), next = static_cast<unsigned char>(at(inside + 1));
     bool const sign = lead == 0xE2 ? next == 0x88 : lead == 0xC2 && next == 0xB1; // −, ±
@@ -212,12 +212,12 @@ private:
     if (joins(c)) return c_.take(), true;
     return imperfect();
   }
-  /// A⁸ + B⁸: the sign joins two runs; A⁸+ says that more is lost.
+  /// Returns true if a plus joins two runs: A⁸ + B⁸. Without a run after it, A⁸+ means that leaves are lost.
   [[nodiscard]] constexpr bool joins(TokenCursor next) const {
     FoundElement e;
     return c_.token.spaced && next.token.spaced && this->take_element(next, e) && e.count.found();
   }
-  /// A-C⁸: 24 leaves. Else a colon is a mark.
+  /// Reads a colon. Before a number of leaves or pages it separates (A-C⁸: 24 leaves); otherwise it is a mark.
   constexpr bool colon() {
     auto c = c_;
     c.take();
@@ -232,7 +232,7 @@ private:
     c_.take();
     return true;
   }
-  /// Reads ⁺ alone, or A⁸⁻¹, which does not say which leaf.
+  /// Reads a raised sign: ⁺ alone, or with a number, as in A⁸⁻¹.
   constexpr bool raised_sign() {
     auto const t = c_.token;
     auto const next = c_.ahead();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// Leaves said to be the same as others: [=B2], (A8=π1), (−A4, =χ1?). A list [=L4.5] names one leaf after another.
+/// Reads leaves that are said to be the same as other leaves: [=B2], (A8=π1), (−A4, =χ1?). A list names several: [=L4.5].
 ///
 ///   identity = [ leaf ] , "=" , same | "[=" , same , "]" ;
 ///   same     = leaf , { ( "." | "," ) , leaf } ;
@@ -18,7 +18,7 @@ protected:
   using Base::fail, Base::warn, Base::leaf_name, Base::not_understood, Base::within, Base::send, Base::ends_item;
   using Kind = Change::Kind;
 
-  /// = or [=, taken.
+  /// Takes = or [=. Returns false if there is neither.
   constexpr bool take_equals(ChangeState& s, bool& bracket) const {
     auto c = s.c;
     bracket = c.at(TokenKind::open_square);
@@ -28,7 +28,7 @@ protected:
     s.c = c;
     return true;
   }
-  /// After the sign of equality: one leaf, or several in a list. `leaf` is that on the left of the sign, if there is one.
+  /// Reads the leaves after the equals sign. `leaf` is the leaf before the sign, or 0 if there is none.
   constexpr bool identity(ChangeState& s, std::uint32_t from, bool bracket, int leaf) {
     bool const of_change = leaf == 0 && s.any && s.previous.kind != Kind::note &&
                            (s.previous.kind != Kind::identity || s.previous.of_change);
@@ -65,7 +65,7 @@ protected:
   }
 
 private:
-  /// Another leaf of the list [=L4.5]; then the separator is taken.
+  /// Takes the separator if another leaf of the list follows: [=L4.5].
   constexpr bool continues_identity(ChangeState& s, bool bracket) const {
     bool const point = s.c.touches(TokenKind::point);
     if (!point && !s.c.touches(TokenKind::comma)) return false;

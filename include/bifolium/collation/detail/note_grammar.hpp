@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Words in a parenthesis after a run: kept as they are, and doubted where they look like a change, for what they say is not
-/// counted. "K8 blank" and whatever says nothing of the make-up of the book pass without a doubt.
+/// Reads words in a parenthesis after a run. They are stored unchanged. What they say is not counted, so there is a warning if
+/// they look like a change. There is none for "K8 blank" and for words that do not concern the leaves.
 #pragma once
 
 #include <bifolium/collation/detail/blank_words.hpp>
@@ -11,8 +11,8 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-/// Words by which leaves are said to be gone, changed or put in (common practice, no source): what they say is not counted,
-/// so it must not pass unseen.
+/// Words that say that leaves are gone, changed or inserted (common practice, no source). They are not counted, so there is a
+/// warning.
 inline constexpr std::string_view words_of_change[]{
     "added"sv,   "cancel"sv,  "cancelled"sv, "cancels"sv, "cut"sv,     "deleted"sv, "excised"sv, "extra"sv,
     "fehlen"sv,  "fehlt"sv,   "inserted"sv,  "lacking"sv, "lacks"sv,   "manca"sv,   "manque"sv,  "minus"sv,
@@ -27,7 +27,7 @@ protected:
       Base::is_word, Base::leaf_name, Base::take_count, Base::not_understood, Base::within, Base::letters_, Base::last_;
   using Kind = Change::Kind;
 
-  /// Words, kept from byte `from` to `to` without the blanks after them. False where they are no UTF-8.
+  /// Stores the words from byte `from` to `to`, without the blanks after them. Returns false if they are not UTF-8.
   constexpr bool note(std::uint32_t from, std::uint32_t to, bool opens) {
     for (auto k = from; k < to;) {
       auto const c = decode(text_, k);
@@ -44,7 +44,7 @@ protected:
     change.form = {runs_.size() - 1, opens ? ChangeForm::Separator::opens : ChangeForm::Separator::comma, false};
     return this->add_change(change);
   }
-  /// Words go to the next comma or semicolon, and begin as words do (a quotation mark would begin a mark: '1').
+  /// Reads words up to the next comma or semicolon. They begin with a letter or figure, not with a quotation mark ('1').
   constexpr bool words(ChangeState& s, std::uint32_t from, bool signed_here) {
     auto const& t = s.c.token;
     bool const quoted = t.is(TokenKind::quote) && s.any && closes_quotation(s);
@@ -58,7 +58,7 @@ protected:
       warn(Problem::text_not_read, from, s.end);
     auto const begin = t.from;
     auto to = s.end;
-    int open = 0; // a bracket that does not close among its words would with what comes after them
+    int open = 0; // a bracket must be closed within the words
     for (auto c = s.c; !c.ended() && open >= 0; c.take()) {
       if (c.at(TokenKind::comma) || c.at(TokenKind::semicolon)) {
         to = c.token.from;
@@ -107,7 +107,7 @@ private:
   [[nodiscard]] static constexpr bool says_leaves(std::string_view w) noexcept {
     return w == "leaf" || w == "leaves" || w == "unsigned" || w == "unnumbered";
   }
-  /// (±A7 '*A7'): how the leaf is signed. The quotation closes within the parenthesis.
+  /// Returns true if the quotation marks are closed within the parenthesis: (±A7 '*A7').
   [[nodiscard]] constexpr bool closes_quotation(ChangeState const& s) const {
     auto c = s.c;
     auto const open = c.token.value;
@@ -115,8 +115,8 @@ private:
       if (c.at(TokenKind::quote) && (c.token.value == open || !opens_quotation(c.token.value))) return true;
     return false;
   }
-  /// Words that are a leaf and nothing else, or have a sign or a word of change: perhaps a change written in another way.
-  /// Also words about blank leaves that do not say which.
+  /// Returns true for words that are only a leaf, or contain a sign or a word of change: they may be a change in another
+  /// notation. Also for words about blank leaves if it is not clear which leaves are meant.
   [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to) {
     bool const blank = text_.substr(from, to - from).find("blank"sv) != std::string_view::npos;
     if (blank && says_blank(from, to)) return false; // K8 blank: most words say this

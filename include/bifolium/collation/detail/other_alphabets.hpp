@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Runs in alphabets that printers counted in more than one way: Cyrillic letters, and Hebrew letters, which are numbers (from
-/// memory). A warning tells what was counted.
+/// Runs in alphabets that printers counted in several ways: Cyrillic letters, and Hebrew letters, which are numbers (from
+/// memory). There is a warning with the number of gatherings that was counted.
 #pragma once
 
 #include <bifolium/collation/detail/found_element.hpp>
@@ -9,8 +9,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A run of letters that were counted in more than one way: Cyrillic past И, where some have Й or І, and past Щ; Hebrew to
-/// one letter past י, which as a numeral is 20 or more.
+/// Returns true for a run that can be counted in several ways: Cyrillic letters past И, where some alphabets have Й or І, and
+/// past Щ; Hebrew letters past י, which can be letters or the numbers from 20 on.
 [[nodiscard]] constexpr bool is_unsettled(FoundElement const& e, FoundRun const& run) noexcept {
   auto const mark = run.first.mark();
   if (e.single) return false;
@@ -22,12 +22,12 @@ namespace detail {
   };
   return passes(9) || passes(25) || passes(26) || passes(27) || passes(28);
 }
-/// א-ת: nobody numbered four hundred gatherings, so these are the letters of the alphabet.
+/// Returns true for א-ת. No book has four hundred gatherings, so these are the letters of the alphabet and not numbers.
 [[nodiscard]] constexpr bool is_hebrew_alphabet(FoundElement const& e) noexcept {
   return e.last.key.mark() == Mark::hebrew && !e.single && e.first.one_letter && e.last.one_letter &&
          e.first.key.multiple < 100 && e.last.key.multiple >= 100;
 }
-/// Such a run has a gathering for each letter: 1 to 10, then tens, then hundreds.
+/// Returns the number of gatherings of a run. A run of the Hebrew alphabet has one for each letter: 1 to 10, tens, hundreds.
 [[nodiscard]] constexpr std::int64_t gatherings_of(FoundElement const& e) noexcept {
   constexpr auto place = [](std::uint32_t worth) {
     return std::int64_t{worth < 10 ? worth : worth < 100 ? 9 + worth / 10 : 18 + worth / 100};

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// What comes before the gatherings of a part: the name of a volume, leaves without signatures, an engraved title. Such leaves
-/// are counted as one gathering π, and told, since nothing says how they hang together; engraved leaves do not belong to the
-/// gatherings and are kept as plates.
+/// Reads what comes before the gatherings of a part: the name of a volume, leaves without signatures, an engraved title.
+/// Leaves without signatures are counted as one gathering π, with a warning, because the text does not say how they are
+/// joined. Engraved leaves do not belong to the gatherings and are stored as plates.
 ///
 ///   volume   = [ "(" | "[" ] , name of part , [ ")" | "]" ] , [ ":" | "," | "." ] | figure , ":" | roman , ( ":" | "." ) ;
 ///   name of part = ( "v." | "vol." | "volume" | "tome" | "tomo" | "tomus" | "t." | "Bd." | "Band" | "Teil" | "pt." | "part"
@@ -35,8 +35,8 @@ protected:
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
       Base::is_word, Base::begun, Base::part_;
 
-  /// Vol. I:, v. 2, (Bd. 3), [Part 1]: a part of the book begins, or, after its gatherings, is named. False when no such thing
-  /// is here.
+  /// Reads the name of a part of the book: Vol. I:, v. 2, (Bd. 3), [Part 1]. It comes before or after the gatherings of the
+  /// part. Returns false if there is none.
   constexpr bool volume() {
     if (!may_begin_part(c_.token)) return false;
     auto c = c_;
@@ -59,8 +59,8 @@ protected:
     begin(from, to, c, !named_after);
     return true;
   }
-  /// 2 unsigned leaves; [2] leaves; 4 p.l.: before the first gathering, and after others where they are said to be unsigned.
-  /// Taken as π, or χ after others; or nothing is.
+  /// Reads leaves without a signature: 2 unsigned leaves; [2] leaves; 4 p.l. They become a gathering π, or χ after other
+  /// gatherings, where the text must call them unsigned. Returns false if there are none.
   constexpr bool leaves_before() {
     bool const square = c_.at(TokenKind::open_square);
     if (square && !is_digit(at(c_.token.to))) return false;
@@ -89,7 +89,7 @@ protected:
     c_ = c;
     return this->unsigned_gathering(begun(), leaves, from, to);
   }
-  /// engr. ti. + A⁸; portrait, A⁸: words before the first gathering. Taken as plates, or not.
+  /// Reads words for plates before the first gathering: engr. ti. + A⁸; portrait, A⁸. Returns false if there are none.
   constexpr bool engraved_before() {
     auto const next = at(c_.token.from + 1);
     if (!is_small(next) && next != '.') return false;
@@ -118,18 +118,18 @@ protected:
   }
 
 private:
-  /// One look at the next byte, since this is asked of every gathering.
+  /// Returns true if a name of a part can begin here. It looks at one byte only, because it is called for every gathering.
   [[nodiscard]] constexpr bool may_begin_part(Token const& t) const noexcept {
     auto const next = at(t.to);
     if (t.is(TokenKind::letter)) return (is_latin_letter(next) || next == '.' || next == ':') && may_name_part(t.value);
     return t.is(TokenKind::figure) ? next == ':' || next == '.' : may_name_part(static_cast<unsigned char>(next));
   }
-  /// The first letter of a word for a part, or a Roman numeral.
+  /// Returns true for the first letter of a word for a part or of a Roman numeral.
   [[nodiscard]] static constexpr bool may_name_part(std::uint32_t initial) noexcept {
     auto const lower = initial | 0x20U;
     return lower == 'v' || lower == 't' || lower == 'b' || lower == 'p' || initial == 'I' || initial == 'X';
   }
-  std::uint32_t part_number_{0}; // of the last part that is numbered with a Roman numeral alone
+  std::uint32_t part_number_{0}; // of the last part that only has a Roman numeral as its name
 
   static constexpr bool take_stop(TokenCursor& c) noexcept {
     if (!c.at(TokenKind::colon) && !c.at(TokenKind::comma) && !c.at(TokenKind::point)) return false;
@@ -147,7 +147,7 @@ private:
     part_ = true;
     this->take_format();
   }
-  /// 1: A-C⁸ 2: A-C⁸; 1. Teil: A⁸.
+  /// Reads the number of a part: 1: A-C⁸ 2: A-C⁸; 1. Teil: A⁸. Returns false if there is none.
   constexpr bool numbered_part() {
     auto c = c_;
     auto const figure = c.token;
@@ -169,7 +169,7 @@ private:
     c_ = c;
     return true;
   }
-  /// I: A-K⁸ II: A-L⁸: parts numbered from I on, each before a signature.
+  /// Reads the Roman number of a part: I: A-K⁸ II: A-L⁸. The parts are numbered from I. Returns false if there is none.
   constexpr bool roman_part() {
     auto const initial = c_.token.value;
     bool const may_be = (initial == 'I' || initial == 'V' || initial == 'X') && (!begun() || part_number_ != 0);
@@ -190,7 +190,7 @@ private:
     begin(from, from + static_cast<std::uint32_t>(w.size()), c, true);
     return true;
   }
-  /// v., vol., Parte: the word for a part, and its full stop.
+  /// Takes a word for a part and its full stop: v., vol., Parte. Returns false if there is none.
   constexpr bool take_volume_word(TokenCursor& c) const {
     if (!may_name_part(c.token.value)) return false;
     auto const w = word(c);
@@ -202,7 +202,7 @@ private:
     if (stop) c.take();
     return stop || w.size() > 2;
   }
-  /// The number of a volume, as a figure, in Roman numerals or as a word: the byte after it; 0 where there is none.
+  /// Takes the number of a volume: a figure, a Roman numeral or a word. Returns the position after it, or 0 if there is none.
   constexpr std::uint32_t take_number(TokenCursor& c) const {
     auto const from = c.token.from;
     if (c.is_flat_figure()) {
@@ -221,7 +221,7 @@ private:
     c = after_word(c);
     return from + static_cast<std::uint32_t>(numeral.size());
   }
-  /// unsigned, unnumbered, preliminary, without signature: as many as there are; whether there was one.
+  /// Takes all words such as unsigned, unnumbered, preliminary. Returns true if there was one.
   constexpr bool take_adjectives(TokenCursor& c) const {
     bool any = false;
     for (;;) {
@@ -234,7 +234,7 @@ private:
       any = true;
     }
   }
-  /// leaves, leaf, l., ll., p.l.: taken, or not.
+  /// Takes a word for leaves: leaves, leaf, l., ll., p.l. Returns true if there was one.
   constexpr bool take_leaves(TokenCursor& c) const {
     auto p = c;
     if (word(p) == "p") {

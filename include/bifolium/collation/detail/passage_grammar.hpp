@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What is beside the gatherings and is none: remarks on a leaf, and what follows: leaves, pages, plates, prose. It is kept, and
-/// an extent that states another number of leaves than the formula is doubted.
+/// Reads the text around the gatherings: remarks about a leaf, and after the formula a number of leaves or pages, plates and
+/// prose. The text is stored. If it states another number of leaves than the formula has, there is a warning.
 ///
 ///   passage    = [ ":" ] , extent | pagination | plates | label , words ;
 ///   extent     = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "Bl." | "pp." | "p." ) ;
@@ -24,7 +24,7 @@ protected:
 
   bool separated_{true}; // true if a separator comes before the present position
 
-  /// Reads the rest of the text. `prose`: it begins with words that do not concern the extent.
+  /// Stores the rest of the text. `prose` is true if it begins with words that do not state an extent.
   constexpr bool rest(bool prose) {
     auto const from = c_.token.from, size = static_cast<std::uint32_t>(text_.size());
     sink_.tail(from, size);
@@ -49,7 +49,7 @@ protected:
     c_ = cursor(size);
     return true;
   }
-  /// Compares a total beside the formula: (90 leaves).
+  /// Warns if a total in parentheses, (90 leaves), differs from the formula.
   constexpr void check_total(TokenCursor c, std::uint32_t from, std::uint32_t to) {
     bool const bracket = c.at(TokenKind::open_square);
     if (bracket) c.take();
@@ -61,7 +61,7 @@ protected:
     bool const total = (w == "leaves" || w == "ll" || w == "ff" || w == "Bl") && after_word(c).token.from + 1 >= to;
     if (total && stated != leaves_) warn(Problem::total_contradicts, from, to, leaves_);
   }
-  /// Reads a-c⁸ + 4 unsigned leaves: leaves of the book in no gathering. Returns true if it was taken.
+  /// Reads leaves that belong to no gathering: a-c⁸ + 4 unsigned leaves. Returns false if there are none.
   constexpr bool unsigned_leaves() {
     auto c = c_;
     auto const from = c.token.from;
@@ -77,7 +77,7 @@ protected:
     c_ = after_word(c);
     return unplaced(true, static_cast<int>(leaves), from, c_.token.from);
   }
-  /// Reads c⁸⁻¹ or a⁸⁺¹: leaves of the last gathering removed or inserted, without their place.
+  /// Adds the change of c⁸⁻¹ or a⁸⁺¹, which does not say which leaf is removed or where one is inserted.
   constexpr bool unplaced(bool inserted, int leaves, std::uint32_t from, std::uint32_t to) {
     auto const target = this->last_gathering();
     warn(Problem::place_not_stated, from, to);
@@ -95,7 +95,7 @@ protected:
     if (!this->add_leaves(inserted ? leaves : -leaves, from, to)) return false;
     return this->add_change(change);
   }
-  /// Reads a leaf of the book and words, without a parenthesis: A-K⁸; K8 blank. Returns false if there is none.
+  /// Reads words about a leaf that are not in parentheses: A-K⁸; K8 blank. Returns false if there are none.
   constexpr bool remark() {
     auto const from = c_.token.from;
     if (at(from) == '(' && (at(from + 1) == '-' || static_cast<unsigned char>(at(from + 1)) == 0xE2))
@@ -126,7 +126,7 @@ protected:
     this->note(from, c.token.from, true);
     return true;
   }
-  /// CW:, RT], and a fingerprint (tea- se,u (3) 1612A): what descriptions have after the formula, and their formulas do not.
+  /// Returns true for text that only comes after a formula: a label (CW:, RT]) or a fingerprint (tea- se,u (3) 1612A).
   [[nodiscard]] constexpr bool is_labelled_prose() const {
     auto const w = word(c_);
     auto const label = after_word(c_);
@@ -140,7 +140,7 @@ protected:
     while (end > 0 && is_digit(at(end - 1))) --end;
     return year - end == 4 && end > c_.token.from + 4 && text_.substr(end - 2, 2) == ") " && at(end - 4) == '(';
   }
-  /// A-K⁸ -- K8 blank: a dash before a remark is taken.
+  /// Reads a remark after a dash: A-K⁸ -- K8 blank. Returns false if there is none.
   constexpr bool dashed_remark() {
     auto const before = c_;
     while (c_.at(TokenKind::dash)) c_.take();
@@ -150,7 +150,7 @@ protected:
   }
 
 private:
-  /// + 2 leaves, and 4 unsigned leaves: leaves that the formula does not have, and no plates.
+  /// Returns true for leaves that the formula does not have and that are not plates: + 2 leaves, and 4 unsigned leaves.
   [[nodiscard]] constexpr bool leaves_beside(std::uint32_t from) const {
     auto const w = word(c_);
     if (!c_.at(TokenKind::plus) && w != "and" && w != "plus" && w != "with") return false;
@@ -177,7 +177,7 @@ private:
     bool const leaves = w == "leaves" || w == "leaf" || w == "ll" || w == "l" || w == "ff" || w == "Bl";
     return leaves && after_word(c).token.from <= to ? Passage::Kind::leaves : Passage::Kind::prose;
   }
-  /// Compares a stated number with the formula: 90 leaves, [90] ll.
+  /// Warns if a stated number of leaves, 90 leaves or [90] ll., differs from the formula.
   constexpr void check_stated(TokenCursor c, std::uint32_t from, std::uint32_t size) {
     if (c.at(TokenKind::open_square)) c.take();
     if (!c.is_flat_figure()) return;

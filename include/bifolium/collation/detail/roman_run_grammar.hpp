@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads gatherings that are numbered in Roman numerals. I-K⁸ is a run of letters and I-II⁸ one of numbers, so the numerals
-/// must begin with I or continue such a run, and one end must have two letters or more. A warning tells it.
+/// Reads gatherings that are numbered in Roman numerals. I-K⁸ is a run of letters and I-II⁸ a run of numbers. So the numerals
+/// must begin with I or continue such a run, and one end must have two letters or more. There is always a warning.
 #pragma once
 
 #include <bifolium/collation/detail/run_grammar.hpp>
@@ -16,8 +16,7 @@ protected:
   using Base::warn, Base::begun, Base::last_, Base::part_, Base::dialect_, Base::at, Base::c_, Base::roman_,
       Base::after_word, Base::take_count, Base::shared_until_, Base::word, Base::begin;
 
-  /// I-II¹⁰, iii²: gatherings numbered in Roman numerals. They begin with I, at the beginning of a part, or continue such a
-  /// run, and one end has two letters or more: I-K⁸ is a run of letters. False when no such run is here.
+  /// Reads a run that is numbered in Roman numerals: I-II¹⁰, iii². Returns false if there is none.
   constexpr bool roman_run() {
     bool const may_begin = (!begun() || part_) && (c_.token.value | 0x20U) == 'i';
     if (!roman_ && !may_begin) return false;

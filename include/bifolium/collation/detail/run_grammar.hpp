@@ -20,7 +20,7 @@ protected:
 
 private:
   enum class Known : std::uint8_t { not_yet, no, yes };
-  Known each_{}; // the text has the word "each"
+  Known each_{}; // whether the text has the word "each"
 
 protected:
   /// Reads a run in any notation.
@@ -47,7 +47,7 @@ protected:
     if (is_hebrew_alphabet(e)) return hebrew_alphabet(e, run);
     return this->add_run(run, e.from, e.end);
   }
-  /// A and b, two leaves each; ¶, and A, four leaves each: gatherings in a list whose end says the count of each.
+  /// Reads gatherings in a list with one count at its end: A and b, two leaves each. Returns false if there is no such list.
   constexpr bool listed_each() {
     if (each_ == Known::not_yet) each_ = text_.find("each") == text_.npos ? Known::no : Known::yes;
     if (each_ == Known::no) return false;
@@ -80,7 +80,7 @@ protected:
     c_ = c;
     return true;
   }
-  /// π or χ with so many leaves, where words say that there are leaves without a signature.
+  /// Adds a gathering π or χ for leaves that the text describes in words as unsigned.
   constexpr bool unsigned_gathering(bool chi, int leaves, std::uint32_t from, std::uint32_t to) {
     FoundRun run;
     run.first = run.last = SignatureKey::of(chi ? Mark::chi : Mark::pi);
@@ -89,7 +89,7 @@ protected:
     this->doubt_counts(run, true, from, to);
     return this->add_run(run, from, to);
   }
-  /// A-C⁸ & D⁶: the sign joins what follows; & is a mark after the last letter of an alphabet, or with a count of its own.
+  /// Takes & between two runs: A-C⁸ & D⁶. Returns false if & is a signature, as after the last letter of an alphabet.
   constexpr bool joining_sign() {
     auto const t = c_.token;
     auto c = c_;
@@ -115,7 +115,7 @@ protected:
     c_ = cursor(count.end);
     return this->add_run(run, from, count.end);
   }
-  /// Skips the count after the bracket that closes a group: the runs in the group have already got it.
+  /// Skips the count after the bracket that closes a group, because the runs in the group already have it.
   constexpr void after_group(std::uint32_t bracket_end) {
     if (shared_until_ == bracket_end) shared_until_ = 0;
     if (shared_until_ <= bracket_end) return;
@@ -220,7 +220,7 @@ private:
     if (this->skips(run)) warn(Problem::letters_skipped, e.from, e.end);
     this->reach(run);
   }
-  /// Numbers that follow one another make a run, the letters past י one each.
+  /// Adds a run of Hebrew letters as runs of numbers: the letters up to י are consecutive numbers, each later one is a run.
   constexpr bool hebrew_alphabet(FoundElement const& e, FoundRun run) {
     auto const leaves = run.leaves;
     auto const first = e.first.key.multiple, last = e.last.key.multiple;

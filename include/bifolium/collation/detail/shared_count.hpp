@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// One count for several runs. BMC and GW write it once for gatherings that follow one another (a b⁸ is a⁸ b⁸), everybody
-/// after a bracket ([a b]⁸) and at the end of a list (A-Z, Aa-Zz, in fours). Whoever meets a run without a count looks ahead
-/// for it, once: what was looked at in vain is remembered, so that no text is slow.
+/// Finds a leaf count that several runs share. BMC and GW write one count after several gatherings (a b⁸ is a⁸ b⁸). All
+/// catalogues can write one after a bracket ([a b]⁸) or at the end of a list (A-Z, Aa-Zz, in fours). For a run without a count
+/// this reader looks ahead. It remembers how far it has looked without finding a count, so that no text is slow.
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
@@ -13,22 +13,23 @@ namespace detail {
 class SharedCount : protected LeafReader {
   Omitted omitted_;
   Cycle cycle_{};
-  std::int64_t sharing_{0};            // how many gatherings have taken it
-  std::uint32_t barren_until_{0};      // how far was looked in vain
+  std::int64_t sharing_{0};            // number of gatherings that have got it
+  std::uint32_t barren_until_{0};      // there is no shared count before this byte
   std::uint32_t list_barren_until_{0}; // the same, for the count of a list
-  bool in_figures_{false};             // the shared count is at the end of a list, and not in words
+  bool in_figures_{false};             // true if it is at the end of a list and in figures
 
 protected:
-  std::uint32_t shared_until_{0}; // the byte after that count
+  std::uint32_t shared_until_{0}; // the position after the shared count
 
   constexpr SharedCount(std::string_view text, Dialect dialect) noexcept
       : LeafReader{text, dialect}, omitted_{dialect.omitted} {}
 
-  /// No count is shared at this byte, and none that will be is known.
+  /// Returns true if no shared count is known for this byte or a later one.
   [[nodiscard]] constexpr bool shares_nothing(std::uint32_t from) const noexcept {
     return sharing_ == 0 && shared_until_ <= from;
   }
-  /// Looks for a count that the run `e`, which has none, shares; true where there is one. `depth`: open brackets.
+  /// Looks for a shared count for the run `e`, which has no own count. Returns true if there is one. `depth` is the number of
+  /// open brackets.
   constexpr bool find_shared(FoundElement const& e, TokenCursor const& after, int depth) {
     if (shared_until_ <= e.end) {
       shared_until_ = 0;
@@ -40,20 +41,20 @@ protected:
     if (shared_until_ <= e.end && omitted_ != Omitted::next && e.end >= list_barren_until_) look_for_list(after);
     return shared_until_ > e.end;
   }
-  /// The shared count, for so many gatherings more; `listed` where it is doubtful that it is meant.
+  /// Returns the shared count for the next `gatherings` gatherings. `listed` becomes true if it may not be meant for them.
   constexpr Cycle take_shared(std::int64_t gatherings, bool& listed) {
     listed = in_figures_;
     auto const leaves = cycle_.size() == 1 ? cycle_ : cycle_.turned(sharing_);
     sharing_ += gatherings;
     return leaves;
   }
-  /// The count of a run that others before it share: a cycle goes on where they left it.
+  /// Returns the own count of a run that runs before it share. Alternating counts continue from those runs.
   constexpr Cycle own_of_shared(Cycle leaves, std::uint32_t end) {
     auto const own = sharing_ > 0 && shared_until_ >= end && leaves.size() > 1 ? leaves.turned(sharing_) : leaves;
     if (end >= shared_until_) sharing_ = 0;
     return own;
   }
-  /// & or "and" between two runs, and not the mark &, which comes after z and has its own count or that of the next.
+  /// Returns true for "and" between two runs.
   [[nodiscard]] constexpr bool is_and(TokenCursor const& c) const noexcept {
     if (!c.token.spaced || word(c) != "and") return false;
     auto const next = after_word(c);
@@ -61,7 +62,7 @@ protected:
   }
 
 private:
-  /// The count that a later gathering shares with those before it; `only_bracket`: only one after a bracket does.
+  /// Looks for a count that a later gathering shares with those before it. `only_bracket`: only a count after a bracket.
   constexpr void look_for_shared(TokenCursor c, bool only_bracket) {
     for (;;) {
       if (c.at(TokenKind::close_square)) { // [a b]⁸
@@ -99,8 +100,8 @@ private:
     }
     barren_until_ = c.token.from;
   }
-  /// A-Z, Aa-Zz, and Aaa-Ccc, in fours: the count at the end of a list is that of all. One in figures is so only where an
-  /// omitted count would be a mistake.
+  /// Looks for the count at the end of a list, which is the count of all its runs: A-Z, Aa-Zz, and Aaa-Ccc, in fours. A count
+  /// in figures is shared only if an omitted count would be a mistake.
   constexpr void look_for_list(TokenCursor c) {
     for (;;) {
       bool const comma = c.at(TokenKind::comma), joined = is_and(c);

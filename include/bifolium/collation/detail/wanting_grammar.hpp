@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Changes that are written in words, or without parentheses: (M8 blank and wanting), A⁸ −A8, A⁸ A3 ±. They are read as the
-/// changes that they seem to be, and always told: a leaf may be wanting in one copy only, and a sign may be a slip.
+/// Reads changes that are written in words or without parentheses: (M8 blank and wanting), A⁸ −A8, A⁸ A3 ±. There is always a
+/// warning, because the leaf may be wanting in one copy only, and the sign may be a mistake.
 ///
 ///   wanting = [ "?" ] , ( leaf , { join , leaf } | "last" , [ number ] , ( "leaf" | "leaves" ) ) , is wanting ;
 ///   is wanting = ( "wanting" | "lacking" | "deleted" | "removed" | "excised" | "blank" | "and" | "&" | "," | "is" | "are"
@@ -22,7 +22,7 @@ protected:
   using Base::fail, Base::warn, Base::text_, Base::at, Base::cursor, Base::word, Base::leaf_name, Base::c_;
   using Kind = Change::Kind;
 
-  /// The inside of a parenthesis that says in words that leaves are wanting: taken, or nothing is.
+  /// Reads the contents of a parenthesis that says in words that leaves are wanting. Returns false if it says something else.
   constexpr bool leaves_wanting(std::uint32_t from, std::uint32_t end) {
     Wanting found;
     found.c = cursor(from, end);
@@ -47,7 +47,7 @@ protected:
     if (found.blank_to != 0 && !this->failed_) this->note(found.blank_from, found.blank_to, false);
     return true;
   }
-  /// A change without parentheses, of a leaf that the book has so far: taken, or nothing is.
+  /// Reads a change without parentheses, of a leaf that comes before it in the text. Returns false if there is none.
   constexpr bool change_outside() {
     auto const from = c_.token.from;
     auto const to = end_of_change();
@@ -58,7 +58,7 @@ protected:
   }
 
 private:
-  bool looked_{false}, cancels_{false}; // whether the text has a sign of cancelling
+  bool looked_{false}, cancels_{false}; // whether the text contains ±, once it was looked for
   static constexpr int most_wanting = 8;
   struct Wanting {
     struct Leaf {
@@ -75,11 +75,11 @@ private:
   [[nodiscard]] static constexpr bool is_and_sign(TokenCursor const& c) noexcept {
     return c.at(TokenKind::symbol) && c.token.value == '&';
   }
-  /// The cursor after a word that is at it.
+  /// Returns the cursor after the word at its position.
   [[nodiscard]] constexpr TokenCursor after(TokenCursor const& c, std::string_view w, std::uint32_t end) const {
     return cursor(c.token.from + w.size(), end);
   }
-  /// last leaf, last two leaves.
+  /// Takes "last leaf" or "last two leaves". Returns false if there is no such text.
   constexpr bool take_last(Wanting& found, std::uint32_t end) const {
     auto& c = found.c;
     auto const w = word(c);
@@ -120,7 +120,7 @@ private:
       c = next;
     }
   }
-  /// What is said of them: that they are wanting, and perhaps that they are blank. False for any other word.
+  /// Takes the words after the leaves. Returns true if they say that the leaves are wanting, and perhaps blank.
   constexpr bool take_words(Wanting& found, std::uint32_t end) const {
     bool wanting = false;
     for (auto& c = found.c; !c.ended();) {
@@ -140,7 +140,7 @@ private:
     }
     return wanting;
   }
-  /// The byte after a change that begins at the cursor; 0 where none does.
+  /// Returns the position after a change that begins at the cursor, or 0 if there is none.
   [[nodiscard]] constexpr std::uint32_t end_of_change() {
     auto const t = c_.token;
     if (t.kind <= TokenKind::symbol && (!t.is(TokenKind::letter) || !has_cancel_sign())) return 0;
@@ -170,7 +170,7 @@ private:
     }
     return to;
   }
-  /// The text has a sign of cancelling: most have none, and their letters are not looked at further.
+  /// Returns true if the text contains ±. Most texts do not, so a change after a letter need not be looked for.
   [[nodiscard]] constexpr bool has_cancel_sign() noexcept {
     if (!looked_) cancels_ = text_.find("\xC2\xB1") != text_.npos, looked_ = true;
     return cancels_;
