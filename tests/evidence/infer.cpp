@@ -319,6 +319,10 @@ TEST_CASE("edges and point-holes tell the fold") {
   CHECK(first({.point_hole = HolePlace::spine_fold}) == Format::of(2));
   CHECK(first({.point_hole = HolePlace::head}) == Format::of(4));
   CHECK(first({.point_hole = HolePlace::fore_edge}) == Format::of(8));
+  // an octavo is likelier for it, and a quarto, which has none there, is as good as excluded
+  auto const hole = of({.point_hole = HolePlace::fore_edge, .year = 1600}), nothing = of({.year = 1600});
+  CHECK(probability(hole, Format::of(8)) > probability(nothing, Format::of(8)) + 0.1);
+  CHECK(probability(hole, Format::of(4)) < 0.1 * probability(nothing, Format::of(4)));
   // a folio has no bolts, a quarto one at the head, an octavo at the head and at half its fore-edges (by folding)
   auto const bolt = of({.head = EdgeSeen::bolt, .year = 1600});
   CHECK(probability(bolt, Format::of(2)) < 0.02);
