@@ -71,7 +71,7 @@ Audit examined(RecordTexts const& texts, Conventions const& conventions) {
     fields.height = centimetres = height.find("cm") == height.npos ? height + " cm" : height;
   auto audit = examine(read_description(fields, conventions_of(texts["rules"], conventions)));
   for (auto const& sentence : texts.left_out)
-    audit.findings.push_back({FindingId::part_unread, Severity::note, {}, 0, sentence, {}, {}});
+    audit.findings.push_back({FindingId::part_unread, Severity::note, {}, {}, sentence, {}, {}});
   return audit;
 }
 
@@ -163,7 +163,7 @@ int audit_records(Arguments given) {
     if (record.wrong.empty())
       audit = examined(record.texts, conventions);
     else // what is wrong with a record is told in its place
-      audit.findings.push_back({FindingId::part_unread, Severity::error, {}, 0, record.wrong, {}, {}});
+      audit.findings.push_back({FindingId::part_unread, Severity::error, {}, {}, record.wrong, {}, {}});
     answered.text = json       ? audit_json(name, audit)
                     : repaired ? RepairedTable::of(name, record.texts, audit)
                                : AuditTable::of(name, audit);

@@ -43,15 +43,15 @@ enum class Joined : std::uint8_t {
 };
 /// (A3+χ1.2): leaves that were not folded with the gathering.
 struct Insertion {
-  GatheringAt gathering{}; ///< the changed gathering
-  int after{};             ///< the leaf before them, as folded; 0 for a place before the first leaf
-  int leaves{1};           ///< number of leaves
-  Joined joined{};         ///< the way in which they are joined
-  bool named{};            ///< true if the formula names them: χ1, a⁴, "c3"
-  bool inferred{};         ///< true for [a]⁴: the gathering is not signed, and its name is inferred
-  bool named_by_place{};   ///< true for (+8*): named after the leaf before them, with a star
-  Signature name{};        ///< the name; it has no meaning if `named` is false
-  int first_figure{};      ///< the number after the name or before the star; 0 if there is none
+  GatheringAt gathering{};           ///< the changed gathering
+  int after{};                       ///< the leaf before them, as folded; 0 for a place before the first leaf
+  int leaves{1};                     ///< number of leaves
+  Joined joined{};                   ///< the way in which they are joined
+  bool named{};                      ///< true if the formula names them: χ1, a⁴, "c3"
+  bool inferred{};                   ///< true for [a]⁴: the gathering is not signed, and its name is inferred
+  bool named_by_place{};             ///< true for (+8*): named after the leaf before them, with a star
+  Signature name{};                  ///< the name; it has no meaning if `named` is false
+  std::optional<int> first_figure{}; ///< the number after the name or before the star, if there is one
   friend constexpr bool operator==(Insertion const&, Insertion const&) = default;
 };
 /// [=B2]: one leaf of paper that the formula has in two places.
@@ -63,7 +63,7 @@ struct Identity {
   std::optional<std::uint32_t> insertion{};
   bool named{};     ///< true if the other leaf is in gathering `name`; false if it is in the same gathering
   Signature name{}; ///< the gathering of the other leaf; it has no meaning if `named` is false
-  int other_leaf{}; ///< the leaf in that gathering; 0 if only the gathering is named
+  std::optional<int> other_leaf{}; ///< the leaf in that gathering; no value if only the gathering is named
   friend constexpr bool operator==(Identity const&, Identity const&) = default;
 };
 /// (B2 blank): a note in words.

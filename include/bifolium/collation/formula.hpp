@@ -88,15 +88,22 @@ public:
   [[nodiscard]] std::optional<Format> format() const noexcept { return format_; }
   /// Returns the second of two formats, as in `4° and 8°`, or no value if there is none.
   [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_; }
-  /// Returns the class of paper, such as "Royal" or "median"; empty if it is not stated.
-  [[nodiscard]] std::string const& paper_class() const& noexcept BIFOLIUM_LIFETIMEBOUND { return paper_class_; }
+  /// Returns the class of paper, such as "Royal" or "median", if it is stated.
+  [[nodiscard]] std::optional<std::string_view> paper_class() const& noexcept BIFOLIUM_LIFETIMEBOUND {
+    return paper_class_.empty() ? std::nullopt : std::optional<std::string_view>{paper_class_};
+  }
   /// Returns the class of paper of a temporary formula by value.
-  [[nodiscard]] std::string paper_class() && { return static_cast<std::string&&>(paper_class_); }
-  /// Returns the statement of signing as written, with its brackets; empty if there is none. record/read_signing.hpp
-  /// reads it.
-  [[nodiscard]] std::string const& signing() const& noexcept BIFOLIUM_LIFETIMEBOUND { return signing_; }
+  [[nodiscard]] std::optional<std::string> paper_class() && {
+    return paper_class_.empty() ? std::nullopt : std::optional{static_cast<std::string&&>(paper_class_)};
+  }
+  /// Returns the statement of signing as written, with its brackets, if there is one. record/read_signing.hpp reads it.
+  [[nodiscard]] std::optional<std::string_view> signing() const& noexcept BIFOLIUM_LIFETIMEBOUND {
+    return signing_.empty() ? std::nullopt : std::optional<std::string_view>{signing_};
+  }
   /// Returns the statement of signing of a temporary formula by value.
-  [[nodiscard]] std::string signing() && { return static_cast<std::string&&>(signing_); }
+  [[nodiscard]] std::optional<std::string> signing() && {
+    return signing_.empty() ? std::nullopt : std::optional{static_cast<std::string&&>(signing_)};
+  }
   /// Returns the passages beside the gatherings, with their places in the text that was read. Comparison ignores them.
   [[nodiscard]] std::vector<Passage> const& passages() const& noexcept BIFOLIUM_LIFETIMEBOUND { return passages_; }
   /// Returns the passages of a temporary formula by value.

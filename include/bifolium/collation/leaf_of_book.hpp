@@ -46,8 +46,7 @@ struct InsertedLeaf {
   [[nodiscard]] constexpr int figure() const noexcept { return first_figure() + number - 1; }
   /// Returns the number that belongs to the name of the first leaf of the insertion.
   [[nodiscard]] constexpr int first_figure() const noexcept {
-    bool const counted_on = insertion.first_figure > 0 && insertion.joined != Joined::gathering;
-    return counted_on ? insertion.first_figure : 1;
+    return insertion.joined == Joined::gathering ? 1 : insertion.first_figure.value_or(1);
   }
   friend constexpr bool operator==(InsertedLeaf const&, InsertedLeaf const&) = default;
 };

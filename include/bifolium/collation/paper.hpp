@@ -77,7 +77,7 @@ private:
       auto const at = one->named ? named(one->name) : std::optional{one->gathering};
       if (!at) continue;
       // if only a gathering is named, its first leaf is meant, as in (=π)
-      PaperLeaf const there{false, *at, one->other_leaf == 0 ? 1 : one->other_leaf};
+      PaperLeaf const there{false, *at, one->other_leaf.value_or(1)};
       // an inserted leaf and a cancel are leaves in addition to those that were folded
       bool const beside = one->insertion || book_.is_cancel({one->gathering, one->leaf, 0});
       PaperLeaf const here{beside, one->gathering, beside ? static_cast<int>(i) : one->leaf};

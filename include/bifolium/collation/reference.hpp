@@ -177,7 +177,7 @@ inline std::string name_of_inserted(IdealCopy const& book, LeafOfBook const& lea
   if (!one || (!one->insertion.named && !one->insertion.named_by_place)) return {};
   bool const starred = one->insertion.named_by_place;
   auto text = mark_and_leaf(starred ? book.signature(leaf.gathering) : one->insertion.name,
-                            std::to_string(starred ? one->insertion.first_figure : one->figure()));
+                            std::to_string(starred ? *one->insertion.first_figure : one->figure()));
   if (starred) text += '*';
   auto const back = find_reference(book, text);
   return back && back->leaf == leaf ? text : std::string{};

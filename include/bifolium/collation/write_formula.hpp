@@ -51,16 +51,16 @@ public:
   std::string whole() {
     if (notation_ == Notation::tei) text_ += "<formula>";
     if (formula_.format()) {
-      if (!formula_.paper_class().empty()) {
-        put(formula_.paper_class());
-        text_ += formula_.paper_class().size() < 4 ? ". " : " "; // an abbreviation: gr. 8°
+      if (auto const paper = formula_.paper_class()) {
+        put(*paper);
+        text_ += paper->size() < 4 ? ". " : " "; // an abbreviation: gr. 8°
       }
       text_ += formula_.format()->symbol().view();
       if (formula_.second_format()) text_ += " and ", text_ += formula_.second_format()->symbol().view();
       text_ += ": ";
     }
     signatures();
-    if (!formula_.signing().empty()) text_ += ' ', put(formula_.signing());
+    if (auto const signing = formula_.signing()) text_ += ' ', put(*signing);
     if (!formula_.tail().empty()) {
       auto const& tail = formula_.tail(); // ", in eights" would be the count of the last run
       text_ += tail.starts_with("in ") || tail.starts_with("per ") ? "; " : ", ";

@@ -35,10 +35,10 @@ class GatheringOfFormula {
   static void add_note(DrawnLeaf& leaf, std::string_view words) {
     leaf.note.append(leaf.note.empty() ? "" : "; ").append(words);
   }
-  [[nodiscard]] static std::string named(Signature const& name, int number) {
+  [[nodiscard]] static std::string named(Signature const& name, std::optional<int> number) {
     std::string text{to_text(name).view()};
     if (name.mark() == Mark::number) text += '/';
-    return number > 0 ? text.append(std::to_string(number)) : text;
+    return number ? text.append(std::to_string(*number)) : text;
   }
 
   /// Returns the text beside an inserted leaf: its own name, or its place.
@@ -46,8 +46,8 @@ class GatheringOfFormula {
     auto const& one = leaf.insertion;
     if (one.named_by_place) return named(book_.signature(at_), one.first_figure).append("*");
     if (!one.named) return leaf_words(book_, place);
-    bool const alone = one.leaves == 1 && one.first_figure == 0;
-    return named(one.name, alone ? 0 : leaf.figure());
+    bool const alone = one.leaves == 1 && !one.first_figure;
+    return named(one.name, alone ? std::nullopt : std::optional{leaf.figure()});
   }
   void put_inserted(int after) {
     for (LeafOfBook place{at_, after, 1};; ++place.inserted) {

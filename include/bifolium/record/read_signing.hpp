@@ -107,9 +107,9 @@ public:
 /// repeats the rule, gives a warning; leaves of a range that follow one another give one. Columns are those of
 /// formula.signing(). Errors: those of read_signing; not_stated.
 [[nodiscard]] inline Expected<Signing> signing_of(Formula const& formula, Limits const& limits = {}) {
-  if (formula.signing().empty()) return error_in_field(Problem::not_stated, "signing");
+  if (!formula.signing()) return error_in_field(Problem::not_stated, "signing");
   IdealCopy const book{formula};
-  auto read = read_signing(formula.signing(), formula.letters(), limits);
+  auto read = read_signing(*formula.signing(), formula.letters(), limits);
   if (!read) return read;
   detail::SigningDoubts doubts{*read};
   // the gathering of a place; no value if the formula does not have the leaf

@@ -43,15 +43,15 @@ struct StatedBeside {
 [[nodiscard]] inline std::string collation_line(Formula const& formula, StatedBeside const& beside = {}) {
   std::string text;
   if (formula.format()) {
-    if (!formula.paper_class().empty()) text += formula.paper_class() + ' ';
+    if (auto const paper = formula.paper_class()) text.append(*paper).append(" ");
     text += formula.format()->symbol().view();
     if (formula.second_format()) text += " and ", text += formula.second_format()->symbol().view();
     text += ": ";
   }
   text += write_signatures(formula);
-  if (!formula.signing().empty()) {
+  if (auto const written = formula.signing()) {
     auto const signing = signing_of(formula);
-    text += ' ' + (signing ? write_signing(*signing) : formula.signing());
+    text.append(" ").append(signing ? write_signing(*signing) : *written);
   } else if (beside.signing)
     text += ' ' + write_signing(*beside.signing);
   text += "; " + leaves_line(formula);

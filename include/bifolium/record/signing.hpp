@@ -122,7 +122,7 @@ inline std::string place_words(SigningPlace const& place) {
     result.is_signed = !gathering || signing.by_rule(one->number, one->insertion.leaves);
     if (!result.is_signed) return result;
     result.as = name.mark() == Mark::printed ? std::string{name.text()} : std::string{to_text(name).view()};
-    if (gathering || one->insertion.first_figure > 0) *result.as += std::to_string(one->figure());
+    if (gathering || one->insertion.first_figure) *result.as += std::to_string(one->figure());
     return result;
   }
   bool const by_rule =

@@ -91,7 +91,7 @@ class Remnants {
       if (auto const* insertion = change.insertion()) {
         auto name =
             '+' + (insertion->named ? std::string{to_text(insertion->name).view()} +
-                                          (insertion->first_figure > 0 ? std::to_string(insertion->first_figure) : "")
+                                          (insertion->first_figure ? std::to_string(*insertion->first_figure) : "")
                                     : leaf_name(insertion->gathering, insertion->after) + "+1");
         if (insertion->joined == Joined::apart)
           for (int i = 0; i < insertion->leaves; ++i)
@@ -147,7 +147,7 @@ class Remnants {
       auto const other = one->named ? copy.find(one->name) : std::nullopt;
       if (one->named && !other) continue;
       auto const there = one->named ? other->gathering : one->gathering;
-      auto const leaf_there = one->other_leaf == 0 ? 1 : one->other_leaf;
+      auto const leaf_there = one->other_leaf.value_or(1);
       From const a{one->gathering, one->insertion, one->leaf}, b{there, {}, leaf_there};
       bool again = a == b;
       for (auto const& pair : done) again = again || pair == std::array{a, b} || pair == std::array{b, a};

@@ -101,6 +101,10 @@ class FormulaReader {
     }
     keep(one, found);
   }
+  /// Returns the figure of a change, if it has one.
+  [[nodiscard]] static std::optional<int> stated_figure(FoundChange const& found) {
+    return found.figure > 0 ? std::optional{found.figure} : std::nullopt;
+  }
   /// Adds an identity. It belongs to the change before it, or else to the gathering; in a list, to one leaf after
   /// another.
   void identity(FoundChange const& found) {
@@ -109,7 +113,8 @@ class FormulaReader {
                          found.form.separator != ChangeForm::Separator::opens;
     if (!goes_on) list_ = changes.size(), list_leaf_ = found.first;
     auto const place = static_cast<int>(changes.size() - list_);
-    Identity one{found.gathering, (list_leaf_ == 0 ? 1 : list_leaf_) + place, {}, found.named, {}, found.figure};
+    Identity one{found.gathering,     (list_leaf_ == 0 ? 1 : list_leaf_) + place, {}, found.named, {},
+                 stated_figure(found)};
     if (found.named) one.name = signature_of(found.name, text_, letters_);
     if (found.of_change && list_ > 0) {
       auto const& of = changes[list_ - 1];
@@ -149,8 +154,8 @@ public:
     case Change::Kind::cancel:
       return cancel(found);
     case Change::Kind::insertion: {
-      Insertion one{found.gathering, found.first,   found.leaves, found.joined, found.named,
-                    found.inferred,  found.starred, {},           found.figure};
+      Insertion one{found.gathering, found.first,   found.leaves, found.joined,        found.named,
+                    found.inferred,  found.starred, {},           stated_figure(found)};
       if (found.named) one.name = signature_of(found.name, text_, letters_);
       return keep(one, found);
     }

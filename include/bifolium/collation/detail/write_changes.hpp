@@ -38,7 +38,7 @@ protected:
   [[nodiscard]] bool figure_is_enough(std::size_t i) const {
     auto const* const here = formula_.changes()[i].identity();
     auto const* const before = formula_.changes()[i - 1].identity();
-    return here != nullptr && before != nullptr && here->named == before->named && here->other_leaf != 0 &&
+    return here != nullptr && before != nullptr && here->named == before->named && here->other_leaf &&
            here->name == before->name;
   }
   [[nodiscard]] ChangeForm const& form(std::size_t i) const { return formula_.change_forms()[i]; }
@@ -72,12 +72,12 @@ protected:
     for (;; ++i) {
       auto const& one = *changes[i].identity();
       if (!one.named || (i != first && figure_is_enough(i)))
-        number(one.other_leaf);
+        number(one.other_leaf.value_or(0));
       else if (i == first && has_any(one.name, "()")) {
         mark(one.name);
-        number(one.other_leaf);
+        number(one.other_leaf.value_or(0));
       } else
-        leaf(one.name, one.other_leaf);
+        leaf(one.name, one.other_leaf.value_or(0));
       if (changes[i].doubtful()) text_ += '?';
       if (i + 1 == end) break;
       separator(i + 1);
@@ -109,7 +109,7 @@ protected:
     if (one.named)
       inserted_name(one);
     else if (one.named_by_place) {
-      number(one.first_figure);
+      number(*one.first_figure);
       text_ += '*';
     } else if (one.joined == Joined::conjugate)
       for (int k = 1; k <= one.leaves; ++k) { // 1.2: without a name, and one piece of paper
@@ -140,7 +140,7 @@ protected:
     if (one.joined == Joined::gathering) {
       if (notation_ == Notation::flat) text_ += '^';
       raised(one.leaves, true);
-    } else if (one.first_figure > 0)
+    } else if (one.first_figure)
       inserted_figures(one);
   }
   /// Returns the insertion after those that make one run from change `i` on, a-b⁴: gatherings at one place, each with the name
@@ -196,15 +196,16 @@ protected:
   }
   /// Writes χ1.2 or χ1,2, or χ1-5 for a long list of single leaves.
   void inserted_figures(Insertion const& one) {
-    number(one.first_figure);
+    auto const figure = *one.first_figure;
+    number(figure);
     if (one.joined == Joined::apart && one.leaves > most_listed) {
       text_ += '-';
-      number(one.first_figure + one.leaves - 1);
+      number(figure + one.leaves - 1);
       return;
     }
     for (int k = 1; k < one.leaves; ++k) {
       text_ += one.joined == Joined::conjugate ? '.' : ',';
-      number(one.first_figure + k);
+      number(figure + k);
     }
   }
   static constexpr int most_listed = 4;
