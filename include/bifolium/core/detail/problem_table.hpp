@@ -44,7 +44,7 @@ BIFOLIUM_PROBLEM(11, result_too_large, "the result is too large: it does not fit
 BIFOLIUM_PROBLEM(12, not_a_fraction, "found '{found}' where a number is expected: write 3, 3.2, 16/5 or 3 1/5")
 
 /// A least or most value that is on the wrong side of the stated one.
-BIFOLIUM_PROBLEM(13, out_of_order, "a least value must not be above the stated one, nor a most value below it")
+BIFOLIUM_PROBLEM(13, out_of_order, "the least value must not be above the stated one, and the greatest must not be below it")
 
 // 20-29: limits, core/limits.hpp
 /// A text of more bytes than the limit.
@@ -134,7 +134,7 @@ BIFOLIUM_PROBLEM(146, too_many_illegible, "too many pages are illegible: the sea
 /// A line that is not part of the text of a forme.
 BIFOLIUM_PROBLEM(147, not_a_forme, "found '{found}' in the text of a forme: write outer, inner or forme, then rows of page numbers")
 /// A count that would need more memory than was allowed.
-BIFOLIUM_PROBLEM(148, too_many_arrangements, "the sheet has more than {limit} arrangements on the way: allow more, or take fewer leaves")
+BIFOLIUM_PROBLEM(148, too_many_arrangements, "folding the sheet passes through more than {limit} arrangements: allow more, or use fewer leaves")
 /// A gathering of zero leaves, or of more leaves than the search takes.
 BIFOLIUM_PROBLEM(149, gathering_too_large, "the search takes gatherings of 1 to {limit} leaves, and at most 63 leaves together")
 
@@ -290,7 +290,7 @@ BIFOLIUM_PROBLEM(310, signing_of_no_leaf, "'{found}' names a leaf that the formu
 /// Doubtful: -A5 if only four leaves are signed.
 BIFOLIUM_PROBLEM(311, exception_changes_nothing, "'{found}' is not an exception: the rule says the same already")
 /// Evidence of conjugacy is expected.
-BIFOLIUM_PROBLEM(312, not_evidence, "'{found}' says nothing of conjugacy: write A1.4 conjugate, A1.4 disjunct, B2 stub or A2 sewing")
+BIFOLIUM_PROBLEM(312, not_evidence, "'{found}' is not evidence of conjugacy: write A1.4 conjugate, A1.4 disjunct, B2 stub or A2 sewing")
 /// The text after the formula does not state the signing or the pagination.
 BIFOLIUM_PROBLEM(313, not_stated, "the text after the formula does not state this")
 /// Doubtful: numbers of pages after the last unit of an extent.
