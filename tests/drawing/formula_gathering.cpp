@@ -84,6 +84,13 @@ TEST_CASE("a checked copy shows what it wants and what is loose in it") {
   CHECK(leaf_called(b, "B1").note == "not so in the formula");
 }
 
+TEST_CASE("a leaf that the formula doubts is drawn with a note") { // constructed
+  auto const a = *drawn_gathering(formula_of("8°: A8(−A8?, A3+χ1?, A4+χ2)"), {0, 0});
+  CHECK(leaf_called(a, "A8").note == "doubtful");
+  CHECK(leaf_called(a, "χ1").note == "doubtful");
+  CHECK(leaf_called(a, "χ2").note.empty());
+}
+
 TEST_CASE("every gathering of every formula makes a sound drawing, whatever was done to it") {
   for (char const* text : {"8°: A8(±A3, A4+χ1.2, -A8) B8(±B4.5) C4(-C1.4, C2+χ1[=A8]) D4(±D2,3) E8(+8*) F3",
                            "[1-4]⁸ 5⁶(−6)", "π² 2A-2C⁸ χ1", "A⁸(±A) B⁴(B4+χ²)", "2°: a² b-c⁶ d¹² e1"}) {

@@ -72,6 +72,17 @@ TEST_CASE("what was done to leaves is explained one by one") {
                                    "Together 87 leaves, 174 pages.\n");
 }
 
+TEST_CASE("the parts of a formula and doubtful changes are explained as such") { // constructed
+  CHECK(explain_count(*read_formula("Vol. I: A–B⁸; vol. II: A–C⁸ (−C7, −C8?)")) ==
+        "Vol. I, 16 leaves in all.\n"
+        "A to B, 2 gatherings of 8: 16 leaves.\n"
+        "vol. II, 22 leaves in all.\n"
+        "A to C, 3 gatherings of 8: 24 leaves.\n"
+        "C7 is not in the ideal copy: 1 fewer.\n"
+        "C8 is not in the ideal copy: 1 fewer, which is doubtful.\n"
+        "Together 38 leaves, 76 pages.\n");
+}
+
 TEST_CASE("a ranking says what speaks for the first, what parts it from the next, and where to look") {
   // A quarto has horizontal chain lines and its mark in the gutter, an octavo vertical ones and the mark at the head of the
   // gutter (Roberts & Etherington, Bookbinding and the Conservation of Books, 1982, s.v. chain lines; common practice).

@@ -99,11 +99,16 @@ class GatheringOfFormula {
       else if (book_.is_cancel(here))
         drawn_.leaves[i].state = book_.conjugate(here) ? LeafFate::replaced : LeafFate::cancel;
     }
-    for (auto const& change : formula_.changes()) { // a deletion or cancel with a question mark
+    for (auto const& change : formula_.changes()) { // with a question mark
+      if (!change.doubtful() || change.gathering() != at_) continue;
+      if (auto const* const inserted = change.insertion())
+        for (std::size_t i = 0; i < leaves_.size(); ++i)
+          if (auto const one = book_.inserted(leaves_[i]); one && one->insertion == *inserted)
+            add_note(drawn_.leaves[i], "doubtful");
       auto const first = change.deletion() != nullptr ? change.deletion()->leaf
                          : change.cancel() != nullptr ? change.cancel()->leaf
                                                       : -1;
-      if (first < 0 || !change.doubtful() || change.gathering() != at_) continue;
+      if (first < 0) continue;
       auto const last = change.deletion() != nullptr ? change.deletion()->last : change.cancel()->last;
       for (std::size_t i = 0; i < leaves_.size(); ++i) {
         bool const meant = first == 0 || (leaves_[i].leaf >= first && leaves_[i].leaf <= last);

@@ -52,18 +52,31 @@ inline ChangeSaid words_of(IdealCopy const&, Note const&) { return {}; }
 
 } // namespace detail
 
-/// Explains the number of leaves of the ideal copy, one part a line, with the sum last. The function allocates memory.
+/// Explains the number of leaves of the ideal copy, one run or change a line, with the sum last. A part with a name begins with
+/// its own sum; a change with a question mark is called doubtful. The function allocates memory.
 [[nodiscard]] inline std::string explain_count(Formula const& formula) {
   IdealCopy const book{formula};
   std::string text;
   std::int64_t sum = 0;
-  for (auto const& run : formula.runs()) {
+  auto const parts = formula.parts();
+  std::size_t part = 0;
+  for (std::uint32_t r = 0; r < formula.runs().size(); ++r) {
+    if (part < parts.size() && parts[part].first_run == r) {
+      auto const& here = parts[part++];
+      if (!here.label.empty())
+        text.append(here.label)
+            .append(", ")
+            .append(std::to_string(here.leaves))
+            .append(here.leaves == 1 ? " leaf" : " leaves")
+            .append(" in all.\n");
+    }
+    auto const& run = formula.runs()[r];
     text.append(detail::run_words(run)).append(".\n");
     sum += run.leaf_total();
   }
   for (auto const& change : formula.changes()) {
     auto const said = change.visit([&](auto const& one) { return detail::words_of(book, one); });
-    if (!said.words.empty()) text.append(said.words).append(".\n");
+    if (!said.words.empty()) text.append(said.words).append(change.doubtful() ? ", which is doubtful.\n" : ".\n");
     sum += said.gained;
   }
   text.append("Together ").append(std::to_string(sum)).append(sum == 1 ? " leaf, " : " leaves, ");
