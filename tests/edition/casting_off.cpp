@@ -9,7 +9,9 @@
 using namespace bifolium;
 
 TEST_CASE("Savage's casting-up table, the cells that were read") {
-  // Savage, Dictionary of the Art of Printing (1841): thousands in a sheet of quarto, octavo, twelves, eighteens
+  // Savage, Dictionary of the Art of Printing (1841), as oldbookillustrations.com has the entry: thousands in a sheet of
+  // quarto, octavo, twelves, eighteens. Of these five rows all twenty cells were read, and agree. The printed table has more
+  // rows; their cells are in no source that could be read, so they are not here.
   int const table[][6]{
       {15, 12, 1, 3, 4, 6}, {15, 13, 2, 3, 5, 7}, {15, 20, 2, 5, 7, 11}, {16, 14, 2, 4, 5, 8}, {16, 20, 3, 5, 8, 12}};
   int const pages[]{8, 16, 24, 36};

@@ -4,17 +4,18 @@
 /// three are combined. Edits that lead to the same description are one proposal.
 #pragma once
 
+#include <bifolium/book/detail/formula_pairs.hpp>
 #include <bifolium/book/detail/leaves_slips.hpp>
 #include <bifolium/book/detail/likelihood.hpp>
 #include <bifolium/book/detail/proposal_groups.hpp>
+#include <bifolium/core/insertion_sort.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
 class Search {
-  static constexpr std::size_t formulas_kept = 6, pages_kept = 8, proposals_kept = 60, pairs_kept = 40,
-                               most_singles = 600, most_runs_for_pairs = 12;
+  static constexpr std::size_t formulas_kept = 6, pages_kept = 8, proposals_kept = 60, most_runs_for_pairs = 12;
   SearchInput const& in_;
   AuditWeights const& weights_;
   Likelihood likelihood_;
@@ -49,79 +50,6 @@ class Search {
         }
     }
   }
-  /// Finds pairs of edits of the formula that lead to one of the numbers of leaves in other fields. The tables of two
-  /// runs are combined, so that only pairs with the right sum are ever made.
-  void pairs_of_formula_edits(std::vector<std::int64_t> const& wanted) {
-    auto const singles = formulas_.size();
-    if (singles > most_singles) return; // the pairs of a very long formula would take more time than everything else
-    auto const base = formulas_[0].leaves;
-    std::vector<FormulaVariant> pairs;
-    for (auto const target : wanted)
-      for (std::size_t i = 0; i < singles; ++i) {
-        if (formulas_[i].count != 1 || formulas_[i].reading != 0 ||
-            formulas_[i].edits[0].what == FormulaEdit::What::alphabet)
-          continue;
-        for (std::size_t k = i + 1; k < singles; ++k) {
-          if (formulas_[k].count != 1 || formulas_[k].reading != 0 ||
-              formulas_[k].edits[0].what == FormulaEdit::What::alphabet)
-            continue;
-          bool const of_one_run = are_count_and_letter(formulas_[i].edits[0], formulas_[k].edits[0]);
-          if (!of_one_run && formulas_[i].leaves + formulas_[k].leaves != target + base) continue;
-          pair(formulas_[i].edits[0], formulas_[k].edits[0], target, pairs);
-        }
-      }
-    for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
-  }
-  /// Returns true for a leaf count and a letter of one run: what the two change does not add up.
-  static bool are_count_and_letter(FormulaEdit const& a, FormulaEdit const& b) {
-    using What = FormulaEdit::What;
-    auto const counts = [](FormulaEdit const& one) { return one.what == What::leaves || one.what == What::supply; };
-    auto const letters = [](FormulaEdit const& one) {
-      return one.what == What::last || one.what == What::first || one.what == What::shift;
-    };
-    return a.run == b.run && ((counts(a) && letters(b)) || (counts(b) && letters(a)));
-  }
-  /// Returns the logarithm of the probability that both slips were made.
-  [[nodiscard]] double both(FormulaEdit const& first, FormulaEdit const& second) const {
-    auto const are = [&](SlipKind a, SlipKind b) { return first.kind == a && second.kind == b; };
-    bool const ends = begins_with_b(formulas_[0].shape) && (are(SlipKind::first_missing, SlipKind::last_missing) ||
-                                                            are(SlipKind::last_missing, SlipKind::first_missing));
-    auto const last = weights_.in_formula[static_cast<std::size_t>(SlipKind::last_missing)] * weights_.field_wrong;
-    return first.weight + second.weight + (ends ? real::log(weights_.ends_together / last) : 0);
-  }
-  /// Finds pairs of a gathering before the first run and one after the last, which are often lost together.
-  void pairs_of_ends(std::vector<std::int64_t> const& wanted) {
-    using What = FormulaEdit::What;
-    auto const singles = formulas_.size();
-    auto const base = formulas_[0].leaves;
-    std::vector<FormulaVariant> pairs;
-    for (std::size_t i = 0; i < singles; ++i) {
-      if (formulas_[i].count != 1 || formulas_[i].reading != 0 || formulas_[i].edits[0].what != What::prepend) continue;
-      for (std::size_t k = 0; k < singles; ++k) {
-        if (formulas_[k].count != 1 || formulas_[k].reading != 0 || formulas_[k].edits[0].what != What::append)
-          continue;
-        for (auto const target : wanted)
-          if (formulas_[i].leaves + formulas_[k].leaves == target + base)
-            pair(formulas_[i].edits[0], formulas_[k].edits[0], target, pairs);
-      }
-    }
-    for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
-  }
-  void pair(FormulaEdit first, FormulaEdit second, std::int64_t target, std::vector<FormulaVariant>& pairs) {
-    // the later run is edited first, so that added or removed text does not move the other
-    if (second.run > first.run) {
-      auto const other = first;
-      first = second, second = other;
-    }
-    if (first.run == second.run && first.what == second.what) return;
-    auto once = applied(in_.formulas[0], first);
-    if (!once) return;
-    auto twice = applied(*once, second);
-    if (!twice || twice->leaves() != target) return;
-    auto const score = likelihood_.of(*twice) + both(first, second);
-    offer(pairs, pairs_kept, FormulaVariant{static_cast<FormulaShape&&>(*twice), 0, {first, second}, 2, score, target});
-  }
-
   /// Offers an edited pagination. Its place among the others is that of its probability together with a formula.
   void offer_pages(std::vector<PageVariant>& best, PageVariant&& one, FormulaShape const* formula) const {
     if (formula != nullptr) {
@@ -227,6 +155,7 @@ class Search {
       std::vector<Ranked> best;
     };
     std::vector<Bucket> buckets;
+    std::vector<Ranked> order;
     for (auto i = from; i < formulas_.size(); ++i) {
       Bucket* bucket = nullptr;
       for (auto& one : buckets)
@@ -234,7 +163,13 @@ class Search {
       if (bucket == nullptr) buckets.push_back({formulas_[i].leaves, {}}), bucket = &buckets.back();
       offer(bucket->best, formulas_kept, Ranked{static_cast<std::int32_t>(i), formulas_[i].score});
     }
-    for (auto const& bucket : buckets) {
+    std::size_t n = 0;
+    for (auto& bucket : buckets) order.push_back({static_cast<std::int32_t>(n++), bucket.best.front().score});
+    insertion_sort(order, [](Ranked const& a, Ranked const& b) { return a.score > b.score; });
+    for (auto const& ranked : order) {
+      auto const& bucket = buckets[static_cast<std::size_t>(ranked.formula)];
+      // the other fields add next to nothing to a formula's score
+      if (found_.size() == proposals_kept && ranked.score + most_gain < found_.back().score) break;
       auto const& likeliest = formulas_[static_cast<std::size_t>(bucket.best.front().formula)].shape;
       auto const pages = in_.pages ? page_variants(bucket.leaves, &likeliest) : 0;
       auto const leaves = in_.leaves ? leaves_variants(bucket.leaves) : 0;
@@ -245,6 +180,7 @@ class Search {
     std::int32_t formula;
     double score;
   };
+  static constexpr double most_gain = 4; // pages whose number of them the formula gives
   std::vector<PageEdit> page_edits_{};
   [[nodiscard]] std::vector<std::int64_t> numbers_wanted() const {
     std::vector<std::int64_t> wanted;
@@ -276,14 +212,15 @@ public:
       }
     } else {
       formula_variants();
-      pairs_of_ends(numbers_wanted());
+      FormulaPairs pairs{formulas_, weights_, likelihood_};
+      pairs.find_ends(numbers_wanted());
       join_from(0);
       double best = -1e9;
       for (auto const& one : found_)
         if (one.score > best) best = one.score;
       if (best < score_of_none() + pairs_below) {
         auto const singles = formulas_.size();
-        pairs_of_formula_edits(numbers_wanted());
+        pairs.find(numbers_wanted());
         join_from(singles);
         if (in_.pages && in_.pages->runs.size() <= most_runs_for_pairs) {
           auto const leaves = formulas_[0].leaves;

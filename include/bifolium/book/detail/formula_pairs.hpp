@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: MIT
+/// Finds pairs of edits of a formula: two slips that a cataloguer made in one field. Only pairs that lead to a number of
+/// leaves in another field are of interest.
+#pragma once
+
+#include <bifolium/book/detail/likelihood.hpp>
+#include <bifolium/book/detail/proposal.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class FormulaPairs {
+  static constexpr std::size_t pairs_kept = 40, pairs_tried = 160, most_singles = 600;
+  std::vector<FormulaVariant>& formulas_;
+  AuditWeights const& weights_;
+  Likelihood const& likelihood_;
+
+  /// A pair of edits, by the index of each alone, and about how likely it is.
+  struct Pair {
+    std::int32_t first, second;
+    std::int64_t leaves;
+    double score;
+  };
+  /// Returns the leaves of the formula after the edits of two variants with one edit each.
+  [[nodiscard]] std::int64_t leaves_of_both(FormulaVariant const& one, FormulaVariant const& other) const {
+    using What = FormulaEdit::What;
+    auto const base = formulas_[0].leaves;
+    if (!are_count_and_letter(one.edits[0], other.edits[0])) return one.leaves + other.leaves - base;
+    auto const r = static_cast<std::size_t>(one.edits[0].run);
+    auto const& run = formulas_[0].shape.runs[r];
+    if (!run.plain()) return -1;
+    bool const count_first = one.edits[0].what == What::leaves || one.edits[0].what == What::supply;
+    auto const& letters = count_first ? other.shape : one.shape;
+    return base - run.leaf_total() + letters.runs[r].gatherings() * (count_first ? one : other).edits[0].a;
+  }
+  /// Returns true for a leaf count and a letter of one run: what the two change does not add up.
+  static bool are_count_and_letter(FormulaEdit const& a, FormulaEdit const& b) {
+    using What = FormulaEdit::What;
+    auto const counts = [](FormulaEdit const& one) { return one.what == What::leaves || one.what == What::supply; };
+    auto const letters = [](FormulaEdit const& one) {
+      return one.what == What::last || one.what == What::first || one.what == What::shift;
+    };
+    return a.run == b.run && ((counts(a) && letters(b)) || (counts(b) && letters(a)));
+  }
+  /// Returns the logarithm of the probability that both slips were made.
+  [[nodiscard]] double both(FormulaEdit const& first, FormulaEdit const& second) const {
+    auto const are = [&](SlipKind a, SlipKind b) { return first.kind == a && second.kind == b; };
+    bool const ends = begins_with_b(formulas_[0].shape) && (are(SlipKind::first_missing, SlipKind::last_missing) ||
+                                                            are(SlipKind::last_missing, SlipKind::first_missing));
+    auto const last = weights_.in_formula[static_cast<std::size_t>(SlipKind::last_missing)] * weights_.field_wrong;
+    return first.weight + second.weight + (ends ? real::log(weights_.ends_together / last) : 0);
+  }
+  void pair(FormulaEdit first, FormulaEdit second, std::int64_t target, std::vector<FormulaVariant>& pairs) {
+    // the later run is edited first, so that added or removed text does not move the other
+    if (second.run > first.run) {
+      auto const other = first;
+      first = second, second = other;
+    }
+    if (first.run == second.run && first.what == second.what) return;
+    auto once = applied(formulas_[0].shape, first);
+    if (!once) return;
+    auto twice = applied(*once, second);
+    if (!twice || twice->leaves() != target) return;
+    auto const score = likelihood_.of(*twice) + both(first, second);
+    offer(pairs, pairs_kept, FormulaVariant{static_cast<FormulaShape&&>(*twice), 0, {first, second}, 2, score, target});
+  }
+
+public:
+  /// `formulas`: the formula as read, then its variants with one edit. The pairs are added to them.
+  FormulaPairs(std::vector<FormulaVariant>& formulas, AuditWeights const& weights, Likelihood const& likelihood)
+      : formulas_{formulas}, weights_{weights}, likelihood_{likelihood} {}
+
+  /// Finds pairs of edits of the formula that lead to one of the numbers of leaves in other fields. What two edits of
+  /// different runs change adds up, nearly so in probability too, so that only the most likely pairs are ever made.
+  void find(std::vector<std::int64_t> const& wanted) {
+    auto const singles = formulas_.size();
+    if (singles > most_singles) return; // the pairs of a very long formula would take more time than everything else
+    std::vector<std::int32_t> alone;
+    for (std::size_t i = 0; i < singles; ++i)
+      if (formulas_[i].count == 1 && formulas_[i].reading == 0 &&
+          formulas_[i].edits[0].what != FormulaEdit::What::alphabet)
+        alone.push_back(static_cast<std::int32_t>(i));
+    std::vector<Pair> likely;
+    for (std::size_t i = 0; i < alone.size(); ++i)
+      for (std::size_t k = i + 1; k < alone.size(); ++k) {
+        auto const &one = formulas_[static_cast<std::size_t>(alone[i])],
+                   &other = formulas_[static_cast<std::size_t>(alone[k])];
+        auto const leaves = leaves_of_both(one, other);
+        for (auto const target : wanted)
+          if (leaves == target) offer(likely, pairs_tried, Pair{alone[i], alone[k], target, one.score + other.score});
+      }
+    std::vector<FormulaVariant> pairs;
+    for (auto const& one : likely)
+      pair(formulas_[static_cast<std::size_t>(one.first)].edits[0],
+           formulas_[static_cast<std::size_t>(one.second)].edits[0], one.leaves, pairs);
+    for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
+  }
+  /// Finds pairs of a gathering before the first run and one after the last, which are often lost together.
+  void find_ends(std::vector<std::int64_t> const& wanted) {
+    using What = FormulaEdit::What;
+    auto const singles = formulas_.size();
+    auto const base = formulas_[0].leaves;
+    std::vector<FormulaVariant> pairs;
+    for (std::size_t i = 0; i < singles; ++i) {
+      if (formulas_[i].count != 1 || formulas_[i].reading != 0 || formulas_[i].edits[0].what != What::prepend) continue;
+      for (std::size_t k = 0; k < singles; ++k) {
+        if (formulas_[k].count != 1 || formulas_[k].reading != 0 || formulas_[k].edits[0].what != What::append)
+          continue;
+        for (auto const target : wanted)
+          if (formulas_[i].leaves + formulas_[k].leaves == target + base)
+            pair(formulas_[i].edits[0], formulas_[k].edits[0], target, pairs);
+      }
+    }
+    for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
