@@ -6,6 +6,8 @@
 #include <bifolium/drawing/formula_gathering.hpp>
 #include <bifolium/explain/explain_formula.hpp>
 #include <bifolium/explain/explain_ranking.hpp>
+#include <bifolium/leaf/signature_key.hpp>
+#include <bifolium/leaf/token_cursor.hpp>
 #include <bifolium/record.hpp>
 #include <bifolium/record/extent.hpp>
 #include <bifolium/record/printed_number.hpp>
@@ -532,4 +534,23 @@ TEST_CASE("what is drawn is of some size, and of as many leaves as are folded") 
   CHECK(is_broken([&] { static_cast<void>(book_svg({{0, true}}, "")); }));
   CHECK(all_broken({least, -1, 0, 65535, 65536, most}, [&](int first) { return book_svg(two, "", first); }));
   CHECK(all_broken({least, -1, 65536, most}, [](int page) { return book_svg({{page, true}}, ""); }));
+}
+
+TEST_CASE("tokens and keys of signatures at their ends") {
+  for (std::size_t at : {std::size_t{1}, std::size_t{2}, std::size_t{4'000'000'000}}) {
+    CHECK(Lexer{"A", at}.next().kind == TokenKind::end);
+    CHECK(TokenCursor{"A", at}.ended());
+  }
+  CHECK(TokenCursor{"AB", 1, 1}.ended());
+  CHECK(TokenCursor{"AB", 2, 1}.ended());
+  CHECK(TokenCursor{"AB", 1, 2}.at(TokenKind::letter));
+  auto const key = SignatureKey::of(Mark::capital, 1);
+  CHECK(all_broken({least, -1, 100, 128, most}, [&](int figure) { return key.in_series(figure); }));
+  CHECK(key.in_series(0).raised() == 0);
+  CHECK(key.in_series(1).raised() == 0); // the first series has no raised digit
+  CHECK(key.in_series(99).raised() == 99);
+  CHECK(is_broken([&] { static_cast<void>(key.at_rank(0, Alphabet{})); }));
+  CHECK(is_broken([&] { static_cast<void>(key.at_rank(std::numeric_limits<std::int64_t>::min(), Alphabet{})); }));
+  CHECK(key.at_rank(23, Alphabet{}).letter == 26); // Z
+  CHECK(key.at_rank(24, Alphabet{}).multiple == 2);
 }

@@ -21,7 +21,7 @@ class Lexer {
 
 public:
   constexpr Lexer() = default;
-  /// Makes a lexer that begins at byte `at` of the text. Precondition: at <= text.size().
+  /// Makes a lexer that begins at byte `at` of the text. At or after the end of the text, every token is `end`.
   constexpr explicit Lexer(std::string_view text, std::size_t at = 0) noexcept
       : text_{text.data()}, size_{static_cast<std::uint32_t>(text.size())}, at_{static_cast<std::uint32_t>(at)} {}
 

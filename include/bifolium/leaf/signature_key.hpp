@@ -49,7 +49,8 @@ struct SignatureKey {
     return in_series(0).duplicated(Duplicate::none);
   }
   /// Returns this mark with a raised number before it. Precondition: 0 to 99.
-  [[nodiscard]] constexpr SignatureKey in_series(int figure) const noexcept {
+  [[nodiscard]] constexpr SignatureKey in_series(int figure) const {
+    if (figure < 0 || figure > 99) broken("the number of a series must be from 0 to 99");
     auto key = *this;
     key.series =
         static_cast<std::uint16_t>((series & ~(127U << 4U)) | static_cast<unsigned>(figure == 1 ? 0 : figure) << 4U);
@@ -94,7 +95,8 @@ struct SignatureKey {
     return is_letter() ? (std::int64_t{multiple} - 1) * letters_of(mark(), alphabet) + letter : std::int64_t{multiple};
   }
   /// Returns the mark at another position of the series, as Signature::at_rank does. Precondition: the position is at least 1.
-  [[nodiscard]] constexpr SignatureKey at_rank(std::int64_t rank, Alphabet alphabet) const noexcept {
+  [[nodiscard]] constexpr SignatureKey at_rank(std::int64_t rank, Alphabet alphabet) const {
+    if (rank < 1) broken("the series has no signature at this position");
     auto key = *this;
     auto const size = is_letter() ? letters_of(mark(), alphabet) : 1;
     key.multiple = static_cast<std::uint32_t>((rank - 1) / size + 1);

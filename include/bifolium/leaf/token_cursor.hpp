@@ -15,8 +15,8 @@ struct TokenCursor {
   Token token{}; ///< the token at this position
 
   constexpr TokenCursor() = default;
-  /// Makes a cursor at the first token from byte `at` on. For this cursor the text ends at byte `end`.
-  /// Precondition: at <= end and at <= text.size().
+  /// Makes a cursor at the first token from byte `at` on. For this cursor the text ends at byte `end`. At or after the
+  /// end, every token is `end`.
   constexpr explicit TokenCursor(std::string_view text, std::size_t at = 0,
                                  std::size_t end = std::string_view::npos) noexcept
       : lexer{text.substr(0, end), at} {
