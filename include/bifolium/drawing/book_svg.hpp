@@ -31,6 +31,29 @@ inline OpeningsLie openings_lie(int openings) {
   }
 }
 
+/// Returns true if there is no room for "should be" below a page.
+constexpr bool is_narrow(double page_width) noexcept { return page_width < 22; }
+/// Says how many pages are not as they should be.
+inline std::string pages_found(int wrong) {
+  return wrong == 0   ? std::string{"Every page is where it should be."}
+         : wrong == 1 ? std::string{"One page is not as it should be."}
+                      : std::to_string(wrong) + " pages are not as they should be.";
+}
+/// Draws one page of an opening. `should_be` is the page that should be there, and `widest` the most digits of a page.
+inline void draw_met_page(Svg& svg, Panel const& panel, PageRead const& met, int should_be, std::size_t widest) {
+  bool const narrow = is_narrow(panel.width), right = met.page == should_be && met.upright;
+  svg.open(right ? "right" : "wrong", {.page = met.page});
+  svg.rectangle({panel.corner.x + 0.6, panel.corner.y}, panel.width - 1.2, panel.height, {.width = right ? 0.25 : 0.9},
+                "leaf");
+  draw_page_number(svg, panel, 0, 0,
+                   {static_cast<std::uint16_t>(met.page), met.upright ? Head::far_edge : Head::near_edge}, widest);
+  if (!right)
+    svg.text(Spot{panel.corner.x + panel.width / 2, panel.corner.y + panel.height + 3},
+             (narrow ? "(" + std::to_string(should_be) + ")" : "should be " + std::to_string(should_be)),
+             {.size = narrow ? 2.6 : 3.2, .kind = "should-be"});
+  svg.close();
+}
+
 } // namespace detail
 
 /// Draws the openings of a gathering. `pages` is in the order in which a reader meets them, as `pages_met` returns it;
@@ -59,11 +82,8 @@ inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view
     auto const digits = static_cast<int>(std::to_string(pages[i].page).size());
     widest = digits > widest ? digits : widest;
   }
-  bool const narrow = page_width < 22; // there is no room for "should be" below a page
-  auto found = wrong == 0   ? std::string{"Every page is where it should be."}
-               : wrong == 1 ? std::string{"One page is not as it should be."}
-                            : std::to_string(wrong) + " pages are not as they should be.";
-  if (narrow && wrong > 0) found += " In brackets: the page that should be there.";
+  auto found = detail::pages_found(wrong);
+  if (detail::is_narrow(page_width) && wrong > 0) found += " In brackets: the page that should be there.";
   Svg svg{width, top + lines * line + 4, title,
           "Printed paper, folded: the openings of the book in the order in which they are read. " + found + "\n" +
               pages_text(pages)};
@@ -79,20 +99,7 @@ inline std::string book_svg(std::vector<PageRead> const& pages, std::string_view
     auto const column = rtl ? across - 1 - place : place;
     auto const left = side + column * (2 * page_width + between) + (second != rtl ? page_width : 0);
     detail::Panel const panel{{left, top + row * line}, page_width, page_height, 1, 1};
-    auto const should_be = first_page + static_cast<int>(i);
-    bool const right = pages[i].page == should_be && pages[i].upright;
-    svg.open(right ? "right" : "wrong", {.page = pages[i].page});
-    svg.rectangle({panel.corner.x + 0.6, panel.corner.y}, page_width - 1.2, page_height, {.width = right ? 0.25 : 0.9},
-                  "leaf");
-    detail::draw_page_number(
-        svg, panel, 0, 0,
-        {static_cast<std::uint16_t>(pages[i].page), pages[i].upright ? Head::far_edge : Head::near_edge},
-        static_cast<std::size_t>(widest));
-    if (!right)
-      svg.text(Spot{panel.corner.x + page_width / 2, panel.corner.y + page_height + 3},
-               (narrow ? "(" + std::to_string(should_be) + ")" : "should be " + std::to_string(should_be)),
-               {.size = narrow ? 2.6 : 3.2, .kind = "should-be"});
-    svg.close();
+    detail::draw_met_page(svg, panel, pages[i], first_page + static_cast<int>(i), static_cast<std::size_t>(widest));
   }
   return static_cast<Svg&&>(svg).finish();
 }

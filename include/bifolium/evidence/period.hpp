@@ -56,12 +56,16 @@ struct PeriodBound {
   [[nodiscard]] constexpr bool binds() const noexcept { return kind == BoundKind::not_before; }
 };
 
+namespace detail::period {
+struct Signs;
+}
 /// The bounds that observations give, in the order of `PeriodSigns`. If a `usual_from` is later than a `usual_until`,
 /// the two observations are rarely found together: the paper is mixed, or an observation was misread.
 class PeriodBounds {
   std::array<PeriodBound, 16> bounds_{}; // all observations together give 15
   std::size_t size_{};
   friend constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs);
+  friend struct detail::period::Signs;
 
   constexpr void add(PeriodBound const& bound) { bounds_[size_++] = bound; }
 
@@ -94,6 +98,57 @@ inline constexpr char const *mcmullin = "McMullin, Studies in Bibliography 56",
                             *hazen = "Hazen, Studies in Bibliography 5, by way of Kainen",
                             *antiquarian = "Independent Online Booksellers Association, on laid paper",
                             *memory = "from memory";
+inline constexpr int first_watermark = 1282;
+
+/// The bounds of one group of signs.
+struct Signs {
+  /// Adds the bounds that the kind of paper and its watermark give.
+  static constexpr void add_paper(PeriodSigns const& signs, PeriodBounds& bounds) {
+    using enum BoundKind;
+    if (signs.material == Material::wove) {
+      bounds.add({not_before, paper_dates::first_wove, Trust::published,
+                  "the first book on wove paper is the Virgil of 1757; its paper may be of 1754", mcmullin});
+      bounds.add({usual_from, 1790, Trust::published, "few books are on wove paper before", hazen});
+    }
+    // Laid paper gives no bound: it was made before wove paper and has been made ever since.
+    if (signs.material == Material::laid)
+      bounds.add({usual_until, 1805, Trust::published, "wove paper had taken the place of laid in books", hazen});
+    if (signs.watermark || signs.year_in_watermark)
+      bounds.add({not_before, first_watermark, Trust::published, "the first watermarks", grant});
+    if (signs.year_in_watermark) {
+      bounds.add({not_before, *signs.year_in_watermark, Trust::published, "paper is made before it is printed on",
+                  "the date itself; Frankenstein (1818), on paper dated 1816, shows the lag"});
+      if (signs.place == Region::britain || signs.place == Region::anywhere)
+        bounds.add({usual_from, paper_dates::act_of_1794, Trust::published,
+                    "if the paper is British: it bears dates from the act of 1794 on",
+                    "34 Geo. III c. 20, by way of McMullin, Studies in Bibliography 56"});
+    }
+  }
+  /// Adds the bounds that the lines of the mould give.
+  static constexpr void add_mould(PeriodSigns const& signs, PeriodBounds& bounds) {
+    using enum BoundKind;
+    if (signs.turned_chain_lines) {
+      constexpr char const* why = "double moulds, and double sheets cut in two, late 17th and 18th century; in a book "
+                                  "before 1501 they rather mean halves of larger sheets, cut before printing";
+      bounds.add({usual_from, paper_dates::turned_chains_from, Trust::published, why, tanselle});
+      bounds.add({usual_until, paper_dates::turned_chains_to, Trust::published, why, tanselle});
+    }
+    if (signs.tranchefile)
+      bounds.add(
+          {usual_from, 1501, Trust::published, "moulds with the extra chain line, from the 16th century", briquet});
+    if (signs.chain_spacing) {
+      // 19 to 30 mm occurs in all centuries of the hand press: no bound. McKerrow gives 19-25 mm, 27 mm was measured on
+      // English paper of 1794, and 30 mm is often named as the upper limit (from memory).
+      auto const mm = signs.chain_spacing->count();
+      if (mm >= 50)
+        bounds.add({usual_until, 1350, Trust::published, "7 to 10 chain lines a sheet, 50-60 mm apart", briquet});
+      else if (mm > 30)
+        bounds.add({usual_until, 1500, Trust::published, "10 to 14 chain lines a sheet, 28-40 mm apart", briquet});
+      else if (mm < 19)
+        bounds.add({usual_from, 1480, Trust::published, "up to 24 chain lines a sheet, late 15th century on", briquet});
+    }
+  }
+};
 } // namespace detail::period
 
 /// Returns the bounds that the observations give. Errors: impossible_measure, not_positive (lines of the page),
@@ -101,33 +156,15 @@ inline constexpr char const *mcmullin = "McMullin, Studies in Bibliography 56",
 constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
   using namespace detail::period;
   using enum BoundKind;
-  constexpr int first_mark = 1282;
   if (!is_measure(signs.chain_spacing)) return error_in_field(Problem::impossible_measure, "chain_spacing");
   if (!is_measure(signs.twenty_lines)) return error_in_field(Problem::impossible_measure, "twenty_lines");
   if (signs.lines_of_page && *signs.lines_of_page < 1)
     return error_in_field(Problem::not_positive, "lines_of_page", *signs.lines_of_page);
-  if (signs.year_in_watermark && *signs.year_in_watermark < first_mark)
+  if (signs.year_in_watermark && *signs.year_in_watermark < first_watermark)
     return error_in_field(Problem::watermark_too_early, "year_in_watermark", *signs.year_in_watermark);
 
   PeriodBounds bounds;
-  if (signs.material == Material::wove) {
-    bounds.add({not_before, paper_dates::first_wove, Trust::published,
-                "the first book on wove paper is the Virgil of 1757; its paper may be of 1754", mcmullin});
-    bounds.add({usual_from, 1790, Trust::published, "few books are on wove paper before", hazen});
-  }
-  // Laid paper gives no bound: it was made before wove paper and has been made ever since.
-  if (signs.material == Material::laid)
-    bounds.add({usual_until, 1805, Trust::published, "wove paper had taken the place of laid in books", hazen});
-  if (signs.watermark || signs.year_in_watermark)
-    bounds.add({not_before, first_mark, Trust::published, "the first watermarks", grant});
-  if (signs.year_in_watermark) {
-    bounds.add({not_before, *signs.year_in_watermark, Trust::published, "paper is made before it is printed on",
-                "the date itself; Frankenstein (1818), on paper dated 1816, shows the lag"});
-    if (signs.place == Region::britain || signs.place == Region::anywhere)
-      bounds.add({usual_from, paper_dates::act_of_1794, Trust::published,
-                  "if the paper is British: it bears dates from the act of 1794 on",
-                  "34 Geo. III c. 20, by way of McMullin, Studies in Bibliography 56"});
-  }
+  Signs::add_paper(signs, bounds);
   if (signs.printed_signatures)
     bounds.add({not_before, 1472, Trust::published, "the first signatures printed with the text", grant});
   if (signs.machine_made) {
@@ -136,26 +173,7 @@ constexpr Expected<PeriodBounds> period_bounds(PeriodSigns const& signs) {
                 "most paper is made by machine from then on; McMullin puts the end of the change about 1830",
                 antiquarian});
   }
-  if (signs.turned_chain_lines) {
-    constexpr char const* why = "double moulds, and double sheets cut in two, late 17th and 18th century; in a book "
-                                "before 1501 they rather mean halves of larger sheets, cut before printing";
-    bounds.add({usual_from, paper_dates::turned_chains_from, Trust::published, why, tanselle});
-    bounds.add({usual_until, paper_dates::turned_chains_to, Trust::published, why, tanselle});
-  }
-  if (signs.tranchefile)
-    bounds.add(
-        {usual_from, 1501, Trust::published, "moulds with the extra chain line, from the 16th century", briquet});
-  if (signs.chain_spacing) {
-    // 19 to 30 mm occurs in all centuries of the hand press: no bound. McKerrow gives 19-25 mm, 27 mm was measured on
-    // English paper of 1794, and 30 mm is often named as the upper limit (from memory).
-    auto const mm = signs.chain_spacing->count();
-    if (mm >= 50)
-      bounds.add({usual_until, 1350, Trust::published, "7 to 10 chain lines a sheet, 50-60 mm apart", briquet});
-    else if (mm > 30)
-      bounds.add({usual_until, 1500, Trust::published, "10 to 14 chain lines a sheet, 28-40 mm apart", briquet});
-    else if (mm < 19)
-      bounds.add({usual_from, 1480, Trust::published, "up to 24 chain lines a sheet, late 15th century on", briquet});
-  }
+  Signs::add_mould(signs, bounds);
   if (signs.cloth_cover)
     bounds.add({usual_from, 1830, Trust::published, "publishers' covers of cloth; the sheets may be older", grant});
   if (signs.ground_wood) {
