@@ -11,6 +11,7 @@
 
 namespace book {
 
+/// Part of a hundred; 0 where there is nothing to count.
 inline int percent(int part, int of) { return of == 0 ? 0 : 100 * part / of; }
 
 class Slips {
@@ -139,8 +140,6 @@ public:
     return true;
   }
 };
-
-/// Part of a hundred; 0 where there is nothing to count.
 
 /// Where in the answer the true description is, from 0; none where it is not there.
 inline std::optional<std::size_t> place_of_truth(Audit const& audit, Texts const& slipped, Counts const& truth) {
