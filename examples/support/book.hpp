@@ -6,6 +6,7 @@
 #include <bifolium/book/read_description.hpp>
 #include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/read_length.hpp>
+#include <bifolium/record/read_format_statement.hpp>
 #include <bifolium/record/read_signature_note.hpp>
 #include <bifolium/record/read_size.hpp>
 

@@ -9,10 +9,9 @@
 /// not changed; edits are only proposed.
 #pragma once
 
-#include <bifolium/book/detail/count_audit.hpp>
-#include <bifolium/book/detail/field_audit.hpp>
-#include <bifolium/book/detail/part_audit.hpp>
-#include <bifolium/core/insertion_sort.hpp>
+#include <bifolium/book/audit.hpp>
+#include <bifolium/book/audit_weights.hpp>
+#include <bifolium/book/description.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -20,13 +19,12 @@ inline namespace v0 {
 /// Examines a description. The same description always gives the same answer, on any thread. The function allocates
 /// memory for the answer.
 /// Example: `examine(read_description({.formula = "8°: A-C8", .pagination = "46, [2] p."})).agrees()`.
-[[nodiscard]] inline Audit examine(Description const& description, AuditWeights const& weights = audit_weights) {
-  Audit audit;
-  if (!detail::PartAudit{description, weights, audit}.run()) detail::CountAudit{description, weights, audit}.run();
-  detail::FieldAudit{description, audit}.run();
-  insertion_sort(audit.findings, [](Finding const& a, Finding const& b) { return a.level > b.level; });
-  return audit;
-}
+[[nodiscard]] BIFOLIUM_INLINE Audit examine(Description const& description,
+                                            AuditWeights const& weights = audit_weights);
 
 } // namespace v0
 } // namespace bifolium
+
+#ifndef BIFOLIUM_COMPILED
+#include <bifolium/book/detail/examine.hpp>
+#endif

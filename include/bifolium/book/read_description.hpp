@@ -4,16 +4,20 @@
 /// field says beside its own matter fills a field that is empty: the pages after a formula, the format after a size.
 #pragma once
 
-#include <bifolium/book/detail/description_reader.hpp>
+#include <bifolium/book/description.hpp>
+#include <bifolium/book/field_texts.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
 /// Reads the fields. Texts that cannot be read are in `unread`, doubtful ones in `doubts`. The function allocates memory.
 /// Example: `read_description({.format = "8vo"}).format->value == Format::of(8)`.
-[[nodiscard]] inline Description read_description(FieldTexts const& texts, Conventions const& conventions = {}) {
-  return detail::DescriptionReader{texts, conventions}.description();
-}
+[[nodiscard]] BIFOLIUM_INLINE Description read_description(FieldTexts const& texts,
+                                                           Conventions const& conventions = {});
 
 } // namespace v0
 } // namespace bifolium
+
+#ifndef BIFOLIUM_COMPILED
+#include <bifolium/book/detail/read_description.hpp>
+#endif

@@ -14,46 +14,17 @@
 /// low number, and one takes the stated number if the remnants fill their sheets.
 #pragma once
 
-#include <bifolium/book/detail/exact_cover.hpp>
-#include <bifolium/book/detail/remnants.hpp>
-#include <bifolium/leaf/read_signature.hpp>
+#include <bifolium/book/sheet_grouping.hpp>
+#include <bifolium/collation/formula.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 
-namespace detail {
-/// Stores the evidence. It belongs to a unit, or to a gathering that fills whole sheets, for which it is ignored.
-inline std::optional<Error> take_evidence(Formula const& formula, std::vector<RemnantEvidence> const& seen,
-                                          SheetsOfBook& book) {
-  for (auto const& one : seen) {
-    bool known = false;
-    for (auto& unit : book.units)
-      if (one.unit == unit.name) unit.stock = one.stock, unit.marked_leaves = one.marked_leaves, known = true;
-    if (known) continue;
-    auto const mark = read_signature(one.unit, formula.letters());
-    if (!mark || !IdealCopy{formula}.find(*mark)) return error_in_field(Problem::no_such_remnant, one.unit);
-  }
-  return std::nullopt;
-}
-} // namespace detail
-
 /// Counts the ways to print on sheets of `format` what is left after whole sheets. Errors: number_too_large if more is
 /// left than can be counted (about 24 units; 16 if all are different); no_such_remnant if there is evidence for a unit
 /// that the formula does not have. Precondition: the format says how many leaves a sheet makes.
-[[nodiscard]] inline Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Format format,
-                                                           std::vector<RemnantEvidence> const& seen = {}) {
-  auto const leaves = format.leaves_to_sheet();
-  if (!leaves) broken("sheets can be counted only for a format that says how many leaves a sheet makes");
-  SheetsOfBook book;
-  book.leaves_to_sheet = *leaves;
-  detail::Remnants{formula, book}.find();
-  if (auto const error = detail::take_evidence(formula, seen, book)) return *error;
-  detail::ExactCover cover{book};
-  if (!cover.possible())
-    return error_in_field(Problem::number_too_large, "number of part-sheets", detail::ExactCover::most_units);
-  cover.count();
-  return book;
-}
+[[nodiscard]] BIFOLIUM_INLINE Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Format format,
+                                                                    std::vector<RemnantEvidence> const& seen = {});
 
 /// Says in words what to look at: `A and K: a sheet of 4° has one mark, on one fold of its two: look for it in both`.
 [[nodiscard]] inline std::string to_words(SheetsOfBook const& book, SheetQuestion const& question) {
@@ -79,3 +50,7 @@ inline std::optional<Error> take_evidence(Formula const& formula, std::vector<Re
 
 } // namespace v0
 } // namespace bifolium
+
+#ifndef BIFOLIUM_COMPILED
+#include <bifolium/book/detail/sheets_of_book.hpp>
+#endif

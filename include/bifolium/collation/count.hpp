@@ -22,6 +22,9 @@ struct FormulaCount {
 };
 
 namespace detail {
+namespace compiled {
+Expected<FormulaCount> count_in_full(std::string_view text, Dialect dialect, Limits const& limits);
+}
 /// Counts by reading the whole formula, for a text that is not entirely plain.
 constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect dialect, Limits const& limits) {
   if (is_too_long(text, limits)) return too_long(limits);
@@ -41,6 +44,7 @@ constexpr Expected<FormulaCount> count_formula(std::string_view text, Dialect di
   if (text.size() / 3 < limits.runs && text.size() / 3 < limits.changes && !detail::is_too_long(text, limits))
     if (auto const plain = detail::count_plain(text, dialect); plain.plain)
       return FormulaCount{plain.leaves, plain.gatherings, 0};
+  BIFOLIUM_WHEN_RUN(detail::compiled::count_in_full(text, dialect, limits));
   return detail::count_in_full(text, dialect, limits);
 }
 

@@ -27,21 +27,13 @@ inline namespace v0 {
 /// no gathering; gathering_too_large for more than 32 leaves in one gathering or more than 63 in all;
 /// leaf_outside_gathering, leaf_seen_twice; too_many_arrangements if so little is known of so many gatherings that they
 /// can lie on the sheet in too many ways.
-Expected<FoldingsLeft> foldings_showing(std::span<SeenGathering const> gatherings, SheetsAllowed const& allowed = {},
-                                        FoldingWeights const& weights = weights_by_price());
+BIFOLIUM_INLINE Expected<FoldingsLeft> foldings_showing(std::span<SeenGathering const> gatherings,
+                                                        SheetsAllowed const& allowed = {},
+                                                        FoldingWeights const& weights = weights_by_price());
 
 } // namespace v0
 } // namespace bifolium
 
-#include <bifolium/fold/detail/showing_finder.hpp>
-
-namespace bifolium {
-inline namespace v0 {
-
-inline Expected<FoldingsLeft> foldings_showing(std::span<SeenGathering const> gatherings, SheetsAllowed const& allowed,
-                                               FoldingWeights const& weights) {
-  return detail::ShowingFinder{gatherings, allowed}.find(weights);
-}
-
-} // namespace v0
-} // namespace bifolium
+#ifndef BIFOLIUM_COMPILED
+#include <bifolium/fold/detail/foldings_showing.hpp>
+#endif

@@ -7,7 +7,9 @@
 /// Rules: DCRMR 6.21 (DCRM(B) 5B).
 #pragma once
 
-#include <bifolium/record/detail/pagination_reader.hpp>
+#include <bifolium/core/expected.hpp>
+#include <bifolium/core/limits.hpp>
+#include <bifolium/record/extent.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -19,9 +21,11 @@ inline namespace v0 {
 /// separates volumes. Text after the extent (illustrations, size, notes) is listed in `unread`. Errors, with the
 /// column: not_an_extent, number_too_large, unexpected_end if no unit follows the numbers,
 /// and the limits of core/limits.hpp.
-[[nodiscard]] inline Expected<Extent> read_extent(std::string_view text, Limits const& limits = {}) {
-  return detail::PaginationReader{text, true, limits}.read();
-}
+[[nodiscard]] BIFOLIUM_INLINE Expected<Extent> read_extent(std::string_view text, Limits const& limits = {});
 
 } // namespace v0
 } // namespace bifolium
+
+#ifndef BIFOLIUM_COMPILED
+#include <bifolium/record/detail/read_extent.hpp>
+#endif

@@ -277,19 +277,31 @@ constexpr bool gives(Fold<> const& fold, std::span<SeenForme const> formes) {
   return true;
 }
 
-constexpr Expected<std::vector<FoundFolding>> find_foldings(std::span<SeenForme const> formes, FindRules const& rules) {
+namespace detail {
+/// find_foldings, in constant expressions and when the program runs.
+constexpr Expected<std::vector<FoundFolding>> foldings_found(std::span<SeenForme const> formes,
+                                                             FindRules const& rules) {
   auto const no_folding = error_in_field(Problem::no_folding, "formes", Scheme::most_pieces / 2);
   for (bool const even : {false, true}) {
-    auto made = detail::GridMaker{formes}.result(even);
+    auto made = GridMaker{formes}.result(even);
     if (!made) return even ? no_folding : made.error();
     auto& grids = *made;
-    detail::OpenCells open{grids};
-    if (!open.can_supply()) return error_in_field(Problem::too_many_illegible, "formes", detail::most_open_cells);
-    detail::FoldingFinder finder{formes, rules};
+    OpenCells open{grids};
+    if (!open.can_supply()) return error_in_field(Problem::too_many_illegible, "formes", most_open_cells);
+    FoldingFinder finder{formes, rules};
     open.each([&] { finder.find(grids); });
-    if (auto found = static_cast<detail::FoldingFinder&&>(finder).answers(); !found.empty()) return found;
+    if (auto found = static_cast<FoldingFinder&&>(finder).answers(); !found.empty()) return found;
   }
   return no_folding;
+}
+namespace compiled {
+Expected<std::vector<FoundFolding>> find_foldings(std::span<SeenForme const> formes, FindRules const& rules);
+} // namespace compiled
+} // namespace detail
+
+constexpr Expected<std::vector<FoundFolding>> find_foldings(std::span<SeenForme const> formes, FindRules const& rules) {
+  BIFOLIUM_WHEN_RUN(detail::compiled::find_foldings(formes, rules));
+  return detail::foldings_found(formes, rules);
 }
 
 } // namespace v0

@@ -242,12 +242,23 @@ public:
 
 } // namespace detail
 
-constexpr Expected<Misprints> find_misprints(std::span<SeenForme const> formes, FindRules const& rules) {
-  if (auto const made = detail::GridMaker{formes}.result(); !made) {
+namespace detail {
+/// find_misprints, in constant expressions and when the program runs.
+constexpr Expected<Misprints> misprints_found(std::span<SeenForme const> formes, FindRules const& rules) {
+  if (auto const made = GridMaker{formes}.result(); !made) {
     auto const problem = made.error().problem;
     if (problem != Problem::pages_not_backed && problem != Problem::heads_not_backed) return made.error();
   }
-  return detail::MisprintFinder{formes, rules}.result();
+  return MisprintFinder{formes, rules}.result();
+}
+namespace compiled {
+Expected<Misprints> find_misprints(std::span<SeenForme const> formes, FindRules const& rules);
+} // namespace compiled
+} // namespace detail
+
+constexpr Expected<Misprints> find_misprints(std::span<SeenForme const> formes, FindRules const& rules) {
+  BIFOLIUM_WHEN_RUN(detail::compiled::find_misprints(formes, rules));
+  return detail::misprints_found(formes, rules);
 }
 
 } // namespace v0

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+/// sheets_of_book: what is left after whole sheets, the evidence of its units, and the ways to cover it.
+#pragma once
+
+#include <bifolium/book/detail/exact_cover.hpp>
+#include <bifolium/book/detail/remnants.hpp>
+#include <bifolium/book/sheets_of_book.hpp>
+#include <bifolium/leaf/read_signature.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+namespace detail {
+/// Stores the evidence. It belongs to a unit, or to a gathering that fills whole sheets, for which it is ignored.
+inline std::optional<Error> take_evidence(Formula const& formula, std::vector<RemnantEvidence> const& seen,
+                                          SheetsOfBook& book) {
+  for (auto const& one : seen) {
+    bool known = false;
+    for (auto& unit : book.units)
+      if (one.unit == unit.name) unit.stock = one.stock, unit.marked_leaves = one.marked_leaves, known = true;
+    if (known) continue;
+    auto const mark = read_signature(one.unit, formula.letters());
+    if (!mark || !IdealCopy{formula}.find(*mark)) return error_in_field(Problem::no_such_remnant, one.unit);
+  }
+  return std::nullopt;
+}
+} // namespace detail
+
+BIFOLIUM_INLINE Expected<SheetsOfBook> sheets_of_book(Formula const& formula, Format format,
+                                                      std::vector<RemnantEvidence> const& seen) {
+  auto const leaves = format.leaves_to_sheet();
+  if (!leaves) broken("sheets can be counted only for a format that says how many leaves a sheet makes");
+  SheetsOfBook book;
+  book.leaves_to_sheet = *leaves;
+  detail::Remnants{formula, book}.find();
+  if (auto const error = detail::take_evidence(formula, seen, book)) return *error;
+  detail::ExactCover cover{book};
+  if (!cover.possible())
+    return error_in_field(Problem::number_too_large, "number of part-sheets", detail::ExactCover::most_units);
+  cover.count();
+  return book;
+}
+
+} // namespace v0
+} // namespace bifolium
