@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/record/read_extent.hpp>
+#include <bifolium/record/read_pagination.hpp>
 
 #include <string>
 
