@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: MIT
+// What is told of schemes, formes and bills, to the letter. The facts in it are those of handbooks and of arithmetic: pages that
+// meet in a fold follow one another, pages beside each other across the gutter add up to one more than the pages of the
+// gathering, and the figures of the bill are worked out in the comments.
+#include <bifolium/edition.hpp>
+#include <bifolium/explain.hpp>
+#include <bifolium/explain/explain_foldings.hpp>
+#include <bifolium/explain/forme_text.hpp>
+#include <bifolium/explain/hundredths.hpp>
+#include <bifolium/explain/trade_words.hpp>
+#include <bifolium/explain/working.hpp>
+#include <bifolium/fold/find_misprints.hpp>
+#include <bifolium/fold/foldings_showing.hpp>
+#include <bifolium/fold/read_formes.hpp>
+#include <bifolium/fold/read_seen_leaves.hpp>
+#include <bifolium/imposition.hpp>
+#include <bifolium/imposition/seen_formes.hpp>
+
+#include "check.hpp"
+
+using namespace bifolium;
+
+TEST_CASE("the steps of a scheme, told in order") {
+  CHECK(*explain_steps(schemes::quarto.scheme()) ==
+        "1. Fold the far half of the sheet over on the near: page 3 meets 2, 6 meets 7.\n"
+        "2. Fold the right half of the sheet over on the left: page 5 meets 4.\n"
+        "Gathering A, 4 leaves, pages 1 to 8.\n");
+  // twelves: the off-cut of four leaves lies inside the eight others, so pages 9 to 16 are on it
+  CHECK(*explain_steps(schemes::duodecimo.scheme()) ==
+        "1. Cut the sheet between rows 1 and 2, counted from the far edge: the far part is the off-cut, the near part "
+        "is the "
+        "main part.\n"
+        "2. Fold the right half of the main part over on the left: page 3 meets 2, 6 meets 7.\n"
+        "3. Fold the far half of the main part over on the near: page 5 meets 4, 20 meets 21.\n"
+        "4. Fold the right half of the main part over on the left: page 17 meets 8.\n"
+        "5. Fold the left half of the off-cut over on the right: page 11 meets 10, 14 meets 15.\n"
+        "6. Fold the right half of the off-cut over on the left: page 12 meets 13.\n"
+        "Gathering A, 12 leaves, pages 1 to 24: the main part, inside it the off-cut.\n");
+}
+
+TEST_CASE("a page of a scheme, and its sheets") {
+  CHECK(*explain_page(schemes::quarto.scheme(), 3) == "Page 3 is imposed upside down in the inner forme, in the far "
+                                                      "row, second from the left. Step 1 turns its leaf end for "
+                                                      "end: the far part is folded over. On its back is page 4; beside "
+                                                      "it across the gutter, page 6, since the two add up to "
+                                                      "9.");
+  CHECK(*explain_page(schemes::octavo.scheme(), 3) ==
+        "Page 3 is imposed upright in the inner forme, in the near row, first from the left. No fold turns its leaf "
+        "end for "
+        "end. On its back is page 4; beside it across the gutter, page 14, since the two add up to 17.");
+  CHECK(*explain_page(schemes::octavo_half_sheet.scheme(), 5) ==
+        "Page 5 is imposed upside down in the one forme, in the far row, second from the left. Step 2 turns its leaf "
+        "end for "
+        "end: the far part is folded over. On its back is page 6; beside it across the gutter, page 4, since the two "
+        "add up to "
+        "9.");
+  CHECK(*explain_count(schemes::octavo.scheme(), 1000) == "1 sheet gives 8 leaves, 16 pages. 1000 copies take 1000 "
+                                                          "sheets, and 2000 impressions: every sheet goes through the "
+                                                          "press twice, once on each forme.");
+  CHECK(
+      *explain_count(schemes::octavo_half_sheet.scheme(), 1000) ==
+      "1 sheet gives 8 leaves, 16 pages; they are 2 copies of the same 8 pages. 1000 copies take 500 sheets, and 1000 "
+      "impressions: every sheet goes through the press twice, both times on the same forme.");
+}
+
+TEST_CASE("formes as text: the quarto and the half-sheet of octavo as manuals set them") {
+  // published grids, with their sources: tests/imposition/grids.inc
+  CHECK(forme_text(impose<schemes::quarto>()) == "outer\n4↓ 5↓\n1  8\ninner\n6↓ 3↓\n7  2\n");
+  CHECK(forme_text(impose<schemes::octavo_half_sheet>()) == "forme\n4↓ 5↓ 6↓ 3↓\n1  8  7  2\n");
+}
+
+TEST_CASE("foldings found, and a page misprinted") {
+  auto const formes = seen_formes(impose<schemes::quarto>());
+  CHECK(explain_foldings(*find_foldings(formes, {.most = 2})) ==
+        "Common quarto (4°): not cut, 2 folds; one gathering of 4 leaves; attested as 4_quarto, grid published\n"
+        "The pages do not show how the paper lay: 4_oblong gives the same pages, with the long side the other way.\n");
+  CHECK(explain_misprints(*find_misprints(formes)) ==
+        "no misprint is likely: no single correction makes a simpler folding\n"
+        "as printed: Common quarto (4°): not cut, 2 folds; one gathering of 4 leaves; attested as 4_quarto, grid "
+        "published\n");
+  // 8 is there twice, and 7 nowhere
+  auto const misprinted = read_formes("outer\n 4 5\n 1 8\ninner\n 6 3\n 8 2\n");
+  REQUIRE(misprinted);
+  CHECK(explain_misprints(*find_misprints(*misprinted)) ==
+        "misprint: page 8 of the inner forme (row 2, column 1) should be 7; corrected: Common quarto (4°): not cut, 2 "
+        "folds; one "
+        "gathering of 4 leaves; attested as 4_quarto, grid published\n");
+}
+
+TEST_CASE("a bill shown in full") {
+  // 166 pages are 83 leaves, and a blank one: 10 sheets of 8 and half a sheet of 4. 500 copies and 20 over: 10 1/2 · 520 = 5460;
+  // 10 1/2 · 500 = 5250; 11 · 520 = 5720. 10920 / 250 = 43.68 tokens or hours; / 10 = 4.368 days; / 12 = 3.64 days of pay
+  auto const bill = reckon({.scheme = schemes::octavo, .pages = 166, .copies = 500, .overs_percent = 4});
+  REQUIRE(bill);
+  CHECK(working(*bill) == "84 leaves (2 pages blank) in 11 gatherings, 8 leaves to the sheet: 10 1/2 sheets a copy\n"
+                          "  10 sheets of two formes\n"
+                          "  1 x 4 leaves from one forme, 2 copies to the sheet\n"
+                          "21 formes\n"
+                          "500 copies and 20 over: 5460 sheets (5250 without overs and without an odd half-sheet; 5720 "
+                          "with all leaves left over on "
+                          "whole sheets)\n"
+                          "10920 impressions, one side of one sheet each (5460 perfected): 43 17/25 tokens of 250; 43 "
+                          "17/25 hours by the clock at "
+                          "250\n"
+                          "  4 46/125 days of 10 hours on 1 press; 3 16/25 days of pay at 12 tokens\n");
+}
+
+TEST_CASE("numbers in words") {
+  CHECK(hundredths(0) == "0.00");
+  CHECK(hundredths(.004) == "0.00");
+  CHECK(hundredths(.006) == "0.01");
+  CHECK(hundredths(.5) == "0.50");
+  CHECK(hundredths(1) == "1.00");
+  CHECK(detail::counted(1, "leaf", "leaves") == "1 leaf");
+  CHECK(detail::counted(2, "leaf", "leaves") == "2 leaves");
+  for (auto const& [number, word] : {std::pair{1, "first"}, {2, "second"}, {3, "third"}, {8, "eighth"}, {9, "9th"}})
+    CHECK(detail::ordinal(number) == word);
+}
