@@ -38,6 +38,56 @@ TEST_CASE("the steps of a scheme, told in order") {
         "Gathering A, 12 leaves, pages 1 to 24: the main part, inside it the off-cut.\n");
 }
 
+TEST_CASE("sheets inside one another, and two copies on a sheet") {
+  // a folio in sixes: the pages of a sheet are 1 2 11 12, then 3 4 9 10, then 5 6 7 8
+  CHECK(*explain_steps(schemes::folio_in_sixes.scheme()) ==
+        "1. Fold the right half of sheet 1 over on the left: page 11 meets 2.\n"
+        "2. Fold the right half of sheet 2 over on the left: page 9 meets 4.\n"
+        "3. Fold the right half of sheet 3 over on the left: page 7 meets 6.\n"
+        "Gathering A, 6 leaves, pages 1 to 12: sheet 1, inside it sheet 2, inside it sheet 3.\n");
+  CHECK(*explain_page(schemes::folio_in_sixes.scheme(), 5) ==
+        "Page 5 is imposed upright in the outer forme of sheet 3, in the only row, first from the left. No fold turns "
+        "its leaf end "
+        "for end. On its back is page 6; beside it across the gutter, page 8, since the two add up to 13.");
+  CHECK(*explain_count(schemes::folio_in_sixes.scheme(), 1000) ==
+        "3 sheets give 6 leaves, 12 pages. 1000 copies take 3000 sheets, and 6000 impressions: every sheet goes "
+        "through the press "
+        "twice, once on each forme.");
+  CHECK(*explain_steps(schemes::quarto_in_eights.scheme()) ==
+        "1. Fold the far half of sheet 1 over on the near: page 3 meets 2, 14 meets 15.\n"
+        "2. Fold the right half of sheet 1 over on the left: page 13 meets 4.\n"
+        "3. Fold the far half of sheet 2 over on the near: page 7 meets 6, 10 meets 11.\n"
+        "4. Fold the right half of sheet 2 over on the left: page 9 meets 8.\n"
+        "Gathering A, 8 leaves, pages 1 to 16: sheet 1, inside it sheet 2.\n");
+  // worked from one forme: each half of the sheet is cut and folded into a copy of its own
+  CHECK(
+      *explain_steps(schemes::duodecimo_half_sheet.scheme()) ==
+      "1. Cut the sheet between columns 2 and 3, counted from the left: the left part is the first copy, the right "
+      "part is the "
+      "second copy.\n"
+      "2. Cut the first copy between rows 1 and 2, counted from the far edge: the far part is the off-cut of the first "
+      "copy, the "
+      "near part is the main part of the first copy.\n"
+      "3. Fold the far half of the main part of the first copy over on the near: page 3 meets 2, 10 meets 11.\n"
+      "4. Fold the right half of the main part of the first copy over on the left: page 9 meets 4.\n"
+      "5. Fold the right half of the off-cut of the first copy over on the left: page 6 meets 7.\n"
+      "6. Cut the second copy between rows 1 and 2, counted from the far edge: the far part is the off-cut of the "
+      "second copy, "
+      "the near part is the main part of the second copy.\n"
+      "7. Fold the far half of the main part of the second copy underneath the near: page 3 meets 2, 10 meets 11.\n"
+      "8. Fold the left half of the main part of the second copy underneath the right: page 9 meets 4.\n"
+      "9. Fold the left half of the off-cut of the second copy underneath the right: page 6 meets 7.\n"
+      "First copy, 6 leaves, pages 1 to 12: the main part of the first copy, inside it the off-cut of the first copy.\n"
+      "Second copy, 6 leaves, pages 1 to 12: the main part of the second copy, inside it the off-cut of the second "
+      "copy.\n");
+  CHECK(*explain_page(schemes::duodecimo_half_sheet.scheme(), 5) ==
+        "Page 5 is imposed upside down in the one forme, in the far row, second from the left. No fold turns its leaf "
+        "end for end. "
+        "The folded piece lies with its heads near, and is turned round to be read. On its back is page 6; beside it "
+        "across the "
+        "gutter, page 8, since the two add up to 13.");
+}
+
 TEST_CASE("a page of a scheme, and its sheets") {
   CHECK(*explain_page(schemes::quarto.scheme(), 3) == "Page 3 is imposed upside down in the inner forme, in the far "
                                                       "row, second from the left. Step 1 turns its leaf end for "
@@ -85,6 +135,22 @@ TEST_CASE("foldings found, and a page misprinted") {
         "misprint: page 8 of the inner forme (row 2, column 1) should be 7; corrected: Common quarto (4°): not cut, 2 "
         "folds; one "
         "gathering of 4 leaves; attested as 4_quarto, grid published\n");
+}
+
+TEST_CASE("foldings that leaves leave open") {
+  // chain lines and the mark of a quarto (Roberts & Etherington 1982, s.v. chain lines); the numbers of foldings: regression
+  auto const seen = read_seen_leaves("gathering of 4\n1 gutter horizontal");
+  REQUIRE(seen);
+  CHECK(explain_foldings_left(*foldings_showing(*seen), 1, 2) ==
+        "4°, one sheet, not cut: 2 foldings, price 20; attested as 4_quarto (1.00 of what is attested)\n"
+        "4°, one sheet, cut: 208 foldings, price 35\n"
+        "59 groups more\n");
+  // the hole and the joined leaf cannot both be of one folded sheet
+  CHECK(explain_foldings_left(*foldings_showing(*read_seen_leaves("gathering of 8\n1 gutter hole at tail bolt head 3")),
+                              1) == "no folding agrees with all of this\n"
+                                    "leaf 1 does not agree: without it a folding shows the rest (price 60 with the "
+                                    "leaf set aside); it may be of another "
+                                    "sheet, or was misread\n");
 }
 
 TEST_CASE("a bill shown in full") {
