@@ -34,7 +34,7 @@ void add(WeightCounts& counts, std::string const& formula, std::string const& pa
   Conventions conventions;
   conventions.omitted = omitted;
   auto const book = read_description(fields, conventions);
-  if (book.read_whole()) counts.add(book);
+  if (book.is_complete()) counts.add(book);
 }
 template <class Row> void print_row(Row const& row) {
   std::cout << '{';

@@ -573,6 +573,7 @@ using bifolium::edge_mark_mould;
 using bifolium::edited;
 using bifolium::encode;
 using bifolium::ens_in_line;
+using bifolium::equal_in_any_case;
 using bifolium::error_after;
 using bifolium::error_at;
 using bifolium::error_in;

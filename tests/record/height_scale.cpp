@@ -33,8 +33,8 @@ TEST_CASE("a height class is a height, and the scales disagree about it") {
   STATIC_CHECK(symbol(HeightScale::cutter_rule_196, 450_mm) == "F4");
   STATIC_CHECK(symbol(HeightScale::american_1878, 450_mm) == "F5");
   // T is 24° in 1878 and 18° in the dictionaries
-  STATIC_CHECK(std::string_view{height_classes(HeightScale::american_1878, 140_mm)[0].borrowed_name} == "24°");
-  STATIC_CHECK(std::string_view{height_classes(HeightScale::american_later, 140_mm)[0].borrowed_name} == "octodecimo");
+  STATIC_CHECK(height_classes(HeightScale::american_1878, 140_mm)[0].borrowed_name() == "24°");
+  STATIC_CHECK(height_classes(HeightScale::american_later, 140_mm)[0].borrowed_name() == "octodecimo");
   // 27 cm: quarto in Boston and to the German trade, Lexikon-Oktav to the German library, in 8 in Italy
   STATIC_CHECK(symbol(HeightScale::american_1878, 270_mm) == "Q");
   STATIC_CHECK(symbol(HeightScale::german_trade, 270_mm) == "4°");

@@ -5,7 +5,9 @@
 
 #include <bifolium/core/config.hpp>
 
+#include <cstddef>
 #include <optional>
+#include <string_view>
 
 namespace bifolium {
 inline namespace v0 {
@@ -25,6 +27,13 @@ constexpr bool is_latin_letter(char c) noexcept {
 constexpr char small_letter(char c) noexcept { return is_capital(c) ? static_cast<char>(c - 'A' + 'a') : c; }
 /// Returns the capital that belongs to a small letter. Any other byte is returned unchanged.
 constexpr char capital_letter(char c) noexcept { return is_small(c) ? static_cast<char>(c - 'a' + 'A') : c; }
+/// Returns true if two texts differ at most in capitals and small letters: `Octavo`, `octavo`.
+constexpr bool equal_in_any_case(std::string_view a, std::string_view b) noexcept {
+  if (a.size() != b.size()) return false;
+  for (std::size_t i = 0; i < a.size(); ++i)
+    if (small_letter(a[i]) != small_letter(b[i])) return false;
+  return true;
+}
 /// Returns the rank of a letter in the alphabet of 26, capital or small, from 1 for A to 26 for Z, or no value for any
 /// other byte.
 constexpr std::optional<int> letter_rank(char c) noexcept {

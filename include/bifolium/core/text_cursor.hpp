@@ -74,9 +74,7 @@ public:
   constexpr bool take_word(std::string_view word) noexcept { return !is_latin_letter(peek(word.size())) && take(word); }
   /// Takes `word` if the text continues with it, in capitals, small letters or both. Returns true if it was taken.
   constexpr bool take_in_any_case(std::string_view word) noexcept {
-    if (text_.size() - at_ < word.size()) return false;
-    for (std::size_t i = 0; i < word.size(); ++i)
-      if (small_letter(text_[at_ + i]) != small_letter(word[i])) return false;
+    if (!equal_in_any_case(rest().substr(0, word.size()), word)) return false;
     at_ += word.size();
     return true;
   }

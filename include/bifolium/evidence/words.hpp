@@ -56,13 +56,6 @@ constexpr auto const& words_for(LeafState) { return state_words; }
 constexpr auto const& words_for(EdgeSeen) { return edge_words; }
 constexpr auto const& words_for(HolePlace) { return hole_words; }
 
-/// Returns true if the two are the same word, in capitals or small letters.
-constexpr bool is_word(std::string_view text, std::string_view word) {
-  if (text.size() != word.size()) return false;
-  for (std::size_t i = 0; i < text.size(); ++i)
-    if (small_letter(text[i]) != word[i]) return false;
-  return true;
-}
 } // namespace detail
 
 /// Returns the words for `Material`, `ChainLines`, `MarkPlace`, `LeafState`, `MeasureOf`, `EdgeSeen` or `HolePlace`,
@@ -71,7 +64,7 @@ template <class T> constexpr auto const& words_of() { return detail::words_for(T
 /// Reads a word for one of these types, in capitals or small letters: read_word<Material>("Laid"). Error: unknown_word.
 template <class T> constexpr Expected<T> read_word(std::string_view word) {
   for (auto const& one : detail::words_for(T{}))
-    if (detail::is_word(word, one.word)) return one.value;
+    if (equal_in_any_case(word, one.word)) return one.value;
   return error_in(word, {0, word.size()}, Problem::unknown_word);
 }
 /// Returns the word for a value. Reading it gives the same value.

@@ -52,9 +52,6 @@ class FormesReader {
     return {from, cursor_.at()};
   }
   [[nodiscard]] constexpr std::string_view words(TextSpan span) const { return span.of(cursor_.text()); }
-  static constexpr bool same(std::string_view word, std::string_view other) {
-    return word.size() == other.size() && TextCursor{word}.take_in_any_case(other);
-  }
   constexpr void begin(Side side) { formes_.push_back({sheet_, side, 0, 0, {}}); }
   constexpr bool end_of_line() {
     auto const word = next();
@@ -106,12 +103,12 @@ class FormesReader {
     auto const span = next();
     auto const word = words(span);
     if (word.empty()) return true;
-    if (same(word, "sheet")) return sheet_line() && end_of_line();
-    bool const outer = same(word, "outer"), inner = same(word, "inner");
-    if (!outer && !inner && !same(word, "forme")) return row(span);
+    if (equal_in_any_case(word, "sheet")) return sheet_line() && end_of_line();
+    bool const outer = equal_in_any_case(word, "outer"), inner = equal_in_any_case(word, "inner");
+    if (!outer && !inner && !equal_in_any_case(word, "forme")) return row(span);
     begin(outer ? Side::outer : inner ? Side::inner : Side::only);
     auto const rest = next();
-    if (rest.size() > 0 && (!(outer || inner) || !same(words(rest), "forme")))
+    if (rest.size() > 0 && (!(outer || inner) || !equal_in_any_case(words(rest), "forme")))
       return fail(Problem::trailing_text, rest);
     return end_of_line();
   }

@@ -45,9 +45,6 @@ class SeenLeavesReader {
     cursor_.take_while([](char32_t c) { return is_space(c) && c != '\n'; });
   }
   static bool is_end(char32_t c) { return c == ';' || c == ',' || c == '#'; }
-  static bool same(std::string_view word, std::string_view other) {
-    return word.size() == other.size() && TextCursor{word}.take_in_any_case(other);
-  }
   [[nodiscard]] bool at_end_of_item() {
     pass_blanks();
     return cursor_.at_end() || cursor_.peek() == '\n' || is_end(cursor_.character().value);
@@ -183,8 +180,8 @@ class SeenLeavesReader {
   bool item() {
     auto first = next();
     if (first.size() == 0) return true;
-    if (same(words(first), "gathering")) return gathering_line();
-    if (same(words(first), "leaf") || same(words(first), "leaves")) first = next();
+    if (equal_in_any_case(words(first), "gathering")) return gathering_line();
+    if (equal_in_any_case(words(first), "leaf") || equal_in_any_case(words(first), "leaves")) first = next();
     if (gatherings_.empty()) return fail(Problem::gathering_size_needed, first);
     auto const mark = words(first).find_first_of(".-");
     int leaf{}, other{};

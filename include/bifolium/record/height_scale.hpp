@@ -8,6 +8,8 @@
 #include <bifolium/paper/measure.hpp>
 
 #include <array>
+#include <optional>
+#include <string_view>
 
 namespace bifolium {
 inline namespace v0 {
@@ -35,11 +37,15 @@ enum class HeightLimits : std::uint8_t { upper, lower, both };
 
 /// One class. Its limits are in the unit of its scale: inches for the British scale, centimetres for the others.
 struct HeightClass {
-  HeightScale scale;         ///< the scale
-  char const* symbol;        ///< the symbol in the scale: "O"
-  char const* borrowed_name; ///< the format whose name the class uses, as the scale writes it; empty if none
-  double from, to;           ///< the limits; an open upper limit is a kilometre
+  HeightScale scale;    ///< the scale
+  char const* symbol;   ///< the symbol in the scale: "O"
+  char const* borrowed; ///< for the table: the borrowed name, or an empty text
+  double from, to;      ///< the limits; an open upper limit is a kilometre
 
+  /// Returns the name of a format that the class uses, as the scale writes it, or no value if it uses none.
+  [[nodiscard]] constexpr std::optional<std::string_view> borrowed_name() const {
+    return *borrowed == '\0' ? std::nullopt : std::optional<std::string_view>{borrowed};
+  }
   /// Returns true if a book of this height belongs to the class.
   [[nodiscard]] constexpr bool takes(millimetres height) const;
 };

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/core/insertion_sort.hpp>
+#include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/detail/open_cells.hpp>
 #include <bifolium/fold/detail/scheme_draft.hpp>
 #include <bifolium/fold/find_foldings.hpp>
@@ -183,9 +184,7 @@ class FoldingFinder {
     return sheets == grids_.size();
   }
   static constexpr int number_at(std::string_view text, std::size_t at) {
-    int n = 0;
-    while (at < text.size() && is_digit(text[at])) n = n * 10 + (text[at++] - '0');
-    return n;
+    return static_cast<int>(TextCursor{text, at}.take_number(Scheme::most_cells).value_or(0));
   }
   constexpr void part(bool right_to_left) {
     right_to_left_ = right_to_left;

@@ -124,29 +124,25 @@ class NameReader {
   bool after_in_{};
 
   static constexpr bool parts_words(char32_t c) { return c <= ' ' || c == '_' || c == ',' || c == '+'; }
-  static constexpr bool same(std::string_view a, std::string_view b) {
-    if (a.size() != b.size()) return false;
-    for (std::size_t i = 0; i < a.size(); ++i)
-      if (small_letter(a[i]) != b[i]) return false;
-    return true;
-  }
   /// Returns the number for eight, eights, 8, 8s or 8's, or no value for another word.
   static constexpr std::optional<int> number(std::string_view word) {
     TextCursor cursor{word};
     if (auto const digits = cursor.take_number(Format::most_leaves)) {
       auto const rest = cursor.rest();
-      if (rest.empty() || same(rest, "s") || same(rest, "'s")) return static_cast<int>(*digits);
+      if (rest.empty() || equal_in_any_case(rest, "s") || equal_in_any_case(rest, "'s"))
+        return static_cast<int>(*digits);
       return std::nullopt;
     }
     for (auto const& one : number_words)
-      if (same(word, one.word) || (same(word.substr(0, word.size() - 1), one.word) && small_letter(word.back()) == 's'))
+      if (equal_in_any_case(word, one.word) ||
+          (equal_in_any_case(word.substr(0, word.size() - 1), one.word) && small_letter(word.back()) == 's'))
         return int{one.number};
     return std::nullopt;
   }
   static constexpr bool says_nothing(std::string_view word) {
     for (auto idle : {"in"sv, "of"sv, "a"sv, "an"sv, "the"sv, "and"sv, "from"sv, "common"sv, "quired"sv, "gathering"sv,
                       "gatherings"sv, "sheet"sv, "plus"sv, "&"sv})
-      if (same(word, idle)) return true;
+      if (equal_in_any_case(word, idle)) return true;
     return false;
   }
   constexpr bool add(std::string_view word) {
@@ -185,7 +181,7 @@ class NameReader {
     if (!has_format() && take_format()) return true;
     bool const first = cursor_.at() == 0, after_in = after_in_;
     auto const word = cursor_.take_until(parts_words);
-    after_in_ = same(word, "in");
+    after_in_ = equal_in_any_case(word, "in");
     if (says_nothing(word)) return true;
     if (auto const n = number(word); n && *n > 0 && *n <= Format::most_leaves) {
       bool const plural = small_letter(word.back()) == 's';
@@ -194,7 +190,7 @@ class NameReader {
       return add_number(*n);
     }
     for (auto const& one : shape_words)
-      if (same(word, one.word)) return set_shape(one.shape), true;
+      if (equal_in_any_case(word, one.word)) return set_shape(one.shape), true;
     ShortText<40> lower;
     for (char c : word) {
       char const letter = small_letter(c);
