@@ -140,7 +140,7 @@ void sheets_of_paper(truth::Draw& draw) {
 Attested any_scheme(truth::Draw& draw) {
   auto const all = Attested::all();
   auto at = all.begin();
-  for (auto left = draw.number(static_cast<int>(all.size())); left > 0; --left) ++at;
+  for (auto left = draw.number(all.size()); left > 0; --left) ++at;
   return *at;
 }
 void schemes_as_text(truth::Draw& draw) {
