@@ -304,7 +304,7 @@ constexpr Writer writers[]{
     {"core/problem.hpp", "sentence", nullptr, 0, sentence},
     {"core/short_text.hpp", "view operator<<", nullptr, 0, "the characters themselves"},
     {"core/text_cursor.hpp", "rest take_letters take_until text", nullptr, 0, part_of_input},
-    {"core/text_span.hpp", "of", nullptr, 0, part_of_input},
+    {"core/text_span.hpp", "of trimmed", nullptr, 0, part_of_input},
     {"copy/", "", nullptr, 0, sentence},
     {"explain/", "", nullptr, 0, "sentences for people, but for forme_text"},
     {"drawing/", "", nullptr, 0, "pictures and pages to print, which tests/drawing reads as XML"},
