@@ -51,6 +51,7 @@ void measure(std::vector<Texts> const& rows, std::string const& kind, Slips& sli
       tally.sure_and_right += place && *place == 0 ? 1 : 0;
     }
   }
+  CHECK_MESSAGE(made > 0, kind << " was never put into a description");
 }
 template <std::size_t N>
 void measure_all(std::vector<Texts> const& rows, char const* const (&kinds)[N], Slips& slips, Tally& tally) {
