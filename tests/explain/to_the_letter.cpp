@@ -171,6 +171,70 @@ TEST_CASE("a bill shown in full") {
                           "  4 46/125 days of 10 hours on 1 press; 3 16/25 days of pay at 12 tokens\n");
 }
 
+TEST_CASE("a bill with shared sheets, cancels, reams and prices") {
+  auto const told = [](Edition const& edition) {
+    auto const bill = reckon(edition);
+    REQUIRE(bill);
+    return working(*bill);
+  };
+  // 86 leaves of text are 10 sheets of 8 and 6 leaves, and 2 of preliminaries fill the sheet; 11 · 1000 sheets are 22 reams
+  CHECK(told({.scheme = schemes::octavo, .pages = 172, .prelim_pages = 4, .copies = 1000, .ream = reams::of_500}) ==
+        "88 leaves (0 pages blank) in 12 gatherings, 8 leaves to the sheet: 11 sheets a copy\n"
+        "  10 sheets of two formes\n"
+        "  1 x 8 leaves, a sheet of two formes: 2 of preliminaries and 6 of text worked together: inferred, not "
+        "observed\n"
+        "22 formes\n"
+        "1000 copies and 0 over: 11000 sheets (11000 without overs and without an odd half-sheet; 12000 with all "
+        "leaves left over "
+        "on whole sheets)\n"
+        "  22 reams, 0 quires, 0 sheets, by the ream of 500: 500 in quires of 25\n"
+        "22000 impressions, one side of one sheet each (11000 perfected): 88 tokens of 250; 88 hours by the clock at "
+        "250\n"
+        "  8 4/5 days of 10 hours on 1 press; 7 1/3 days of pay at 12 tokens\n");
+  // parts cut before printing go through the press by themselves: 10 · 2000 + 2000 + 2000 impressions
+  CHECK(told({.scheme = schemes::octavo,
+              .pages = 160,
+              .prelim_pages = 8,
+              .cancel_leaves = 2,
+              .copies = 1000,
+              .arranging = {.sharing = Sharing::none, .parts = PartWork::cut_first}}) ==
+        "84 leaves (0 pages blank) in 11 gatherings, 8 leaves to the sheet: 10 3/4 sheets a copy\n"
+        "  10 sheets of two formes\n"
+        "  1 x 4 leaves on paper cut before printing, two formes\n"
+        "  1 x 2 leaves on paper cut before printing, two formes\n"
+        "24 formes\n"
+        "1000 copies and 0 over: 10750 sheets (10500 without overs and without an odd half-sheet; 12000 with all "
+        "leaves left over "
+        "on whole sheets)\n"
+        "  2 cancels counted as paper of its own, several to the sheet; none where paper would otherwise be blank\n"
+        "24000 impressions, one side of one sheet each (12000 perfected): 96 tokens of 250; 96 hours by the clock at "
+        "250\n"
+        "  9 3/5 days of 10 hours on 1 press; 8 days of pay at 12 tokens\n");
+  // 1000 = 2 · 480 + 24 + 16; 9 kg · 1000 / 480 = 18.75; 1500 · 1000 / 480 = 3125; 2 · 700; 8 · 30
+  CHECK(told({.scheme = schemes::quarto,
+              .pages = 8,
+              .copies = 1000,
+              .ream = reams::of_480,
+              .weight_of_ream = Fraction{9000},
+              .price_of_ream = 1500,
+              .price_of_forme = 700,
+              .price_of_token = 30}) ==
+        "4 leaves (0 pages blank) in 1 gathering, 4 leaves to the sheet: 1 sheet a copy\n"
+        "  1 sheet of two formes\n"
+        "2 formes\n"
+        "1000 copies and 0 over: 1000 sheets (1000 without overs and without an odd half-sheet; 1000 with all leaves "
+        "left over on "
+        "whole sheets)\n"
+        "  2 reams, 1 quire, 16 sheets, by the short ream: 480 in quires of 24\n"
+        "  weight 18 3/4 kg (18 3/4 to 18 3/4)\n"
+        "  paper costs 3125 (3125 to 3125) in the smallest unit\n"
+        "  formes cost 1400\n"
+        "  presswork costs 240\n"
+        "  together 4765\n"
+        "2000 impressions, one side of one sheet each (1000 perfected): 8 tokens of 250; 8 hours by the clock at 250\n"
+        "  4/5 days of 10 hours on 1 press; 2/3 days of pay at 12 tokens\n");
+}
+
 TEST_CASE("numbers in words") {
   CHECK(hundredths(0) == "0.00");
   CHECK(hundredths(.004) == "0.00");

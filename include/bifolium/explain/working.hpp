@@ -71,9 +71,10 @@ class WorkingWriter {
       put("  ", number(cancels, "cancel", "cancels"),
           " counted as paper of its own, several to the sheet; none where paper would otherwise be blank\n");
     if (bill_.paper)
-      put("  ", number(bill_.paper->reams), " reams, ", number(bill_.paper->quires), " quires, ",
-          number(bill_.paper->loose), " sheets, by the ", bill_.edition.ream->name ? bill_.edition.ream->name : "ream",
-          ": ", number(bill_.edition.ream->ream), " in quires of ", number(bill_.edition.ream->quire), "\n");
+      put("  ", number(bill_.paper->reams, "ream, ", "reams, "), number(bill_.paper->quires, "quire, ", "quires, "),
+          number(bill_.paper->loose, "sheet", "sheets"), ", by the ",
+          bill_.edition.ream->name ? bill_.edition.ream->name : "ream", ": ", number(bill_.edition.ream->ream),
+          " in quires of ", number(bill_.edition.ream->quire), "\n");
     if (bill_.paper && bill_.edition.ream->printable() != bill_.edition.ream->ream)
       put("  of a ream ", number(bill_.edition.ream->printable()),
           " are good: ", number(reams_to_buy(bill_.sheets.stated, *bill_.edition.ream)), " reams to be bought\n");
