@@ -166,6 +166,14 @@ TEST_CASE("Evidence that cannot be read says where") {
   CHECK(read_joints(book, "A1.9 disjunct").error().limit == 4);
   CHECK(read_joints(book, "A1 conjugate").error().problem == Problem::not_evidence);
   CHECK(read_joints(book, "A1.4 glued").error().problem == Problem::not_evidence);
+  // the words are the whole of what is said of the leaves
+  for (auto const* said :
+       {"A1.4", "A1.4 ", "A1.4 conjugated", "A1.4 conjugate now", "A1.4 disjunct stub", "A2 stubs"}) {
+    INFO(std::string{said});
+    REQUIRE(!read_joints(book, said));
+    CHECK(read_joints(book, said).error().problem != Problem::none);
+  }
+  CHECK((*read_joints(book, "A1.4 disjunct ")).at(0).what == Joint::disjunct);
   CHECK(read_joints(book, "D1.4 conjugate").error().problem == Problem::no_such_gathering);
   CHECK((*read_joints(book, " ; ")).empty());
 }
