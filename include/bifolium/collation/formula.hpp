@@ -23,10 +23,10 @@ class FormulaReader;
 
 /// A part of a formula: a volume, or a part separated by a semicolon.
 struct FormulaPart {
-  std::string label{};       ///< "Vol. I", as written; empty if there is no label
-  std::uint32_t first_run{}; ///< index of the first run of the part
-  std::uint32_t end_run{};   ///< index after the last run of the part
-  std::int64_t leaves{};     ///< leaves of the ideal copy in the part
+  std::optional<std::string> label{}; ///< "Vol. I", as written, if the part has a label
+  std::uint32_t first_run{};          ///< index of the first run of the part
+  std::uint32_t end_run{};            ///< index after the last run of the part
+  std::int64_t leaves{};              ///< leaves of the ideal copy in the part
   friend bool operator==(FormulaPart const&, FormulaPart const&) = default;
 };
 

@@ -31,10 +31,10 @@ public:
     for (std::size_t r = 0; r < runs.size(); ++r) {
       auto const& run = runs[r];
       bool const begins = part < parts.size() && parts[part].first_run == r;
-      bool const labelled = begins && !parts[part].label.empty();
+      bool const labelled = begins && parts[part].label;
       if (open && (!run.unsigned_throughout || labelled)) text_ += ']', open = false;
       if (r != 0) text_ += run.begins_part ? "; " : " ";
-      if (labelled) put(parts[part].label), text_ += ": ";
+      if (labelled) put(*parts[part].label), text_ += ": ";
       if (begins) ++part;
       if (!open && run.unsigned_throughout) text_ += '[', open = true;
       mark(run.first, run.first_inferred);

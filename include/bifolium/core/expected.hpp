@@ -47,8 +47,8 @@ template <class F, class V> constexpr decltype(auto) call_with(F&& f, V&& value)
     return static_cast<F&&>(f)(static_cast<V&&>(value));
 }
 
-/// True for a type whose members are or give parts of it that a loop could walk through: texts and rows, which it holds
-/// where it cannot be copied byte by byte, and what says so.
+/// True for a type that gives views of its own parts, such as texts and rows. A type that cannot be copied byte by byte is
+/// taken for one; any other type says so with a member `gives_views`.
 template <class T>
 concept gives_views = !std::is_trivially_copyable_v<T> || requires {
   typename T::gives_views;

@@ -22,7 +22,7 @@ struct TextPlace {
 };
 
 /// Counts the lines and columns of one text. Counting starts at the last place, so that places in the order of the text
-/// take one pass together.
+/// need only one pass through it.
 class PlaceCounter {
   std::size_t at_{0};
   TextPlace place_{};

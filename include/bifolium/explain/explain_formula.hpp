@@ -63,8 +63,8 @@ inline ChangeSaid words_of(IdealCopy const&, Note const&) { return {}; }
   for (std::uint32_t r = 0; r < formula.runs().size(); ++r) {
     if (part < parts.size() && parts[part].first_run == r) {
       auto const& here = parts[part++];
-      if (!here.label.empty())
-        text.append(here.label)
+      if (here.label)
+        text.append(*here.label)
             .append(", ")
             .append(std::to_string(here.leaves))
             .append(here.leaves == 1 ? " leaf" : " leaves")

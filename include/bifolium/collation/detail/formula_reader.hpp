@@ -55,7 +55,8 @@ class FormulaReader {
   void begin_part() {
     auto const run = static_cast<std::uint32_t>(formula_->runs_.size() - 1);
     if (formula_->parts_.empty() && run > 0) formula_->parts_.push_back({{}, 0, run, 0});
-    formula_->parts_.push_back({words(next_label_.from, next_label_.to), run, run, 0});
+    formula_->parts_.push_back({{}, run, run, 0});
+    if (!next_label_.empty()) formula_->parts_.back().label = words(next_label_.from, next_label_.to);
     next_label_ = {};
   }
   /// Counts the leaves of the parts when everything is read, since changes may be far from the gatherings that they
@@ -188,7 +189,7 @@ public:
     else {
       auto& parts = formula_->parts_;
       if (parts.empty()) parts.push_back({{}, 0, static_cast<std::uint32_t>(formula_->runs_.size()), 0});
-      if (parts.back().label.empty()) parts.back().label = words(from, to);
+      if (!parts.back().label) parts.back().label = words(from, to);
     }
   }
   void passage(Passage::Kind kind, std::uint32_t from, std::uint32_t to) {

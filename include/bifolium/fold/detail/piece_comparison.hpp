@@ -42,7 +42,7 @@ class PieceComparison {
   SheetLine const& lay_;
   std::optional<ChainLines> chain_lines_;
   std::size_t lies_;
-  bool strict_; // nobody is to blame: what disagrees is out
+  bool strict_; // no leaf may be of other paper: a contradiction excludes the piece
   PieceInPlace const& in_;
   struct Looked {
     SeenLeaf const* seen;
@@ -123,8 +123,8 @@ class PieceComparison {
     for (std::size_t lie = 0; lie < lies_ && seen.watermark; ++lie)
       if (!agrees(*seen.watermark, shown(lie))) blame[lie] &= strict_ ? 0 : bit(seen.leaf);
   }
-  /// Whom a leaf in a cell blames, lie by lie. It hangs on the rest of the packet only where `by_cell_` does, so it is
-  /// worked out when it is first asked for.
+  /// Returns the leaves that a leaf in a cell contradicts, for each way in which the sheet may lie. This depends on the rest
+  /// of the packet only as `by_cell_` does, so it is computed at the first call.
   Blame const* of_leaf(std::size_t looked, int cell, bool heads_far, bool gutter_right) {
     auto const columns = in_.part.columns;
     auto const at =

@@ -23,7 +23,7 @@ class SigningReader {
   /// Thicker gatherings were not signed leaf by leaf, and a statement of few characters would name thousands of leaves.
   static constexpr int longest_range = 64;
 
-  /// Takes a whole number, if there is one. Returns more than a gathering has leaves if it is too large.
+  /// Takes a whole number, if there is one. Returns a number above `most_leaves_in_gathering` if it is too large.
   std::optional<int> figure() {
     auto const number = cursor_.take_capped_number(most_leaves_in_gathering);
     return number ? std::optional{static_cast<int>(*number)} : std::nullopt;
