@@ -43,6 +43,7 @@ TEST_CASE("a run of gatherings is inserted at one place") {
                                           {"A⁸(A1+y-2b⁴)", 24, 5, "A⁸(A1+y-2b⁴)"},
                                           {"A⁸(A1+²a-b⁴)", 16, 3, "A⁸(A1+²a-²b⁴)"},
                                           {"A⁸(A1+α-γ⁴)", 20, 4, "A⁸(A1+α-γ⁴)"},
+                                          {"A⁸(A1+a-b⁸⁰)", 168, 3, "A⁸(A1+a-b⁸⁰)"},
                                           {"A⁸(A1+a-d⁴/²)", 20, 5, "A⁸(A1+a-d⁴/²)"},
                                           {"A⁸(A1+a-b⁴, c², d-e⁴, A3+χ1)", 27, 6, "A⁸(A1+a-b⁴, A1+c², A1+d-e⁴, A3+χ1)"},
                                           {"A⁸(−A4 +a-b⁴)", 15, 3, "A⁸(−A4, A4+a-b⁴)"},
@@ -85,6 +86,7 @@ TEST_CASE("an inserted run that cannot be read says why") {
                                                            {"A⁸(A1+*-†⁴)", Problem::order_not_known, 0},
                                                            {"A⁸(A1+a-c⁸/⁴)", Problem::alternation_over_odd_run, 3},
                                                            {"A⁸(A1+a-9z⁴)", Problem::too_many_inserted, 99},
+                                                           {"A8(A1+a-b84)", Problem::very_thick_gathering, 84},
                                                            {"A⁸(A1+a-b⁰)", Problem::zero_leaf_count, 4096}}) {
     std::string const text{one.text};
     CAPTURE(text);
@@ -143,4 +145,13 @@ TEST_CASE(
       CHECK((!formula || !formula->warnings().empty())); // never in silence
       if (dialect == dialects::strict) CHECK(formula.error().problem == Problem::flat_numbers);
     }
+}
+
+TEST_CASE("texts that were written so that they read as something else, found by changing formulas at random") {
+  for (std::string const text : {"A8(A1+a-c284)", "A⁸(A1+**-3*⁴)", "A-K⁸ (K7+a-c².in fours⁻¹8 blank)", "⁴(A)–(K)⁸",
+                                 "Aα-4K⁸", "A⁸ (±A3.6?⁸)", "A–K⁸ [K8 =blank&]", "A–K⁸ [8 blast nk(]",
+                                 "A-K⁸ [b+lank: K8]", "A–K+,and K8 blank", "8° A-H⁸ pp.and i–xii 1–128"}) {
+    CAPTURE(text);
+    for (auto dialect : {dialects::strict, dialects::bmc, dialects::stc}) CHECK(broken_law(text, dialect) == "");
+  }
 }

@@ -112,6 +112,10 @@ protected:
     auto const close = this->near_square(c_.token.to);
     if (close == 0) return false;
     auto const in = cursor(c_.token.to, close);
+    for (auto c = in; !c.ended(); c.take()) // in a parenthesis, in which words are written, these have a meaning
+      if (c.at(TokenKind::open_round) || c.at(TokenKind::close_round) || c.at(TokenKind::plus) ||
+          c.at(TokenKind::equals) || c.at(TokenKind::plus_minus))
+        return false;
     auto const after = cursor(close + 1U);
     auto p = after;
     if (take_count(p, dialect_.flat_counts).found()) return false;

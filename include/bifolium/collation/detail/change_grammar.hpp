@@ -196,7 +196,8 @@ private:
       warn(Problem::two_leaves_or_range, from, end); // −B5-B8
     if (!gone(s, kind, name, last, doubtful, in_list, from, end)) return false;
     if (kind == Kind::cancel && sign_follows(s.c) && s.c.at(TokenKind::plus_minus)) s.c.take(); // A3 ±
-    if (kind == Kind::cancel && !name.whole && last == name.leaf && !cancelled_by_several(s, last)) return false;
+    if (kind == Kind::cancel && !name.whole && !doubtful && last == name.leaf && !cancelled_by_several(s, last))
+      return false;
     s.list = true;
     return true;
   }

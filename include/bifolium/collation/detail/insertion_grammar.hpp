@@ -233,6 +233,9 @@ private:
     if (is_hebrew_alphabet(run)) return fail(Problem::order_not_known, run.from, run.end);
     if (run.gatherings > most_inserted_gatherings)
       return fail(Problem::too_many_inserted, run.from, run.end, most_inserted_gatherings);
+    for (std::int64_t i = 0; i < terms && run.count.flat; ++i) // 84 on the line is 8/4 without its stroke
+      if (auto const leaves = run.count.cycle.at(i); leaves > thick_gathering)
+        return fail(Problem::very_thick_gathering, run.from, run.end, leaves);
     if (run.gatherings % terms != 0) return fail(Problem::alternation_over_odd_run, run.from, run.end, run.gatherings);
     if (run.half_enclosed) warn(Problem::parentheses_at_one_end, run.from, run.end);
     if (run.mixed) warn(Problem::mixed_notation, run.from, run.end);

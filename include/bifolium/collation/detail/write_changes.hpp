@@ -129,14 +129,17 @@ protected:
       leaf(formula_.signature(one.gathering), one.after);
     text_ += '+';
   }
-  void inserted_name(Insertion const& one) {
-    auto const& name = one.name;
+  /// Writes the name of inserted leaves.
+  void inserted_mark(Signature const& name, bool inferred) {
     // +2* would be the leaf 2*, and +2& two leaves
     if (name.mark() == Mark::symbol && name.multiple() > 1 && name.series() == 0 &&
         name.duplicate() == Duplicate::none && static_cast<unsigned char>(name.text()[0]) < 0x80)
       for (std::uint32_t k = 0; k < name.multiple(); ++k) put(name.text());
     else
-      mark(name, one.inferred);
+      mark(name, inferred);
+  }
+  void inserted_name(Insertion const& one) {
+    inserted_mark(one.name, one.inferred);
     if (one.joined == Joined::gathering) {
       if (notation_ == Notation::flat) text_ += '^';
       raised(one.leaves, true);
@@ -185,12 +188,11 @@ protected:
     one.inferred = false;
     place_of_insertion(i, one, first);
     if (inferred) text_ += '[';
-    mark(one.name);
+    inserted_mark(one.name, false);
     text_ += '-';
     mark(formula_.changes()[end - 1].insertion()->name);
     if (inferred) text_ += ']';
-    if (notation_ == Notation::flat) text_ += '^';
-    cycle(leaves, false);
+    cycle(leaves, false, true);
     if (formula_.changes()[end - 1].doubtful()) text_ += '?';
     return end;
   }
@@ -212,7 +214,8 @@ protected:
   void note(Note const& one, bool first) {
     auto const& words = formula_.notes()[one.words];
     // after a comma a leaf would belong to the list: (−K8; A1 blank)
-    if (!first && LeafInWords{words, {}}.find(0).found) text_.back() = ';';
+    bool const counts = words.starts_with("in ") || words.starts_with("per "); // a⁴, in eights
+    if (!first && (counts || LeafInWords{words, {}}.find(0).found)) text_.back() = ';';
     if (!first || words.starts_with(':')) text_ += ' '; // (: is a mark
     put(words);
   }

@@ -99,11 +99,12 @@ protected:
       rest.spell([&](char const* bytes, std::size_t size) { put({bytes, size}); }, [&](int) { series(rest); });
     if (inferred) text_ += ']';
   }
-  void cycle(Cycle const& leaves, bool numeric) {
+  /// Writes the leaf counts of a run. `caret`: on the line a caret comes before them, because without it they would be a leaf.
+  void cycle(Cycle const& leaves, bool numeric, bool caret = false) {
     bool const parentheses = notation_ == Notation::flat && numeric;
     bool thick = false; // true if this count on the line would be read as two counts without their separator
     for (std::size_t i = 0; i < leaves.size(); ++i) thick = thick || leaves.term(i) > thick_gathering;
-    if (notation_ == Notation::flat && thick && !parentheses) text_ += '^';
+    if (notation_ == Notation::flat && (thick || caret) && !parentheses) text_ += '^';
     if (parentheses) text_ += '(';
     if (notation_ == Notation::caret || (notation_ == Notation::html)) {
       text_ += notation_ == Notation::caret ? "^" : "<sup>";

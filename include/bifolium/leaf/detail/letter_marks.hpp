@@ -32,7 +32,7 @@ public:
         done(SignatureKey::of(mark, alphabet.letter(place), multiple > 1 ? multiple : repeated), first.from, end);
     found.glyph_outside = !alphabet.has(place);
     found.capitals = repeated > 1 && is_capital(at(end - 1));
-    if (repeated == 1 && multiple == 1) take_greek(c, found, alphabet);
+    if (repeated == 1) take_greek(c, found, alphabet);
     return found;
   }
 

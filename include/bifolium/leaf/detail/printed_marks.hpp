@@ -80,7 +80,10 @@ protected:
     auto const end = p.token.to;
     if (!p.touches(TokenKind::close_round)) return fail(Problem::no_signature, from);
     p.take();
-    bool const run = p.touches(TokenKind::dash) && p.ahead().is(TokenKind::open_round);
+    auto next = p; // (a)-(c), (a)-²(c)
+    next.take();
+    if (next.token.is_raised_figure()) next.take();
+    bool const run = p.touches(TokenKind::dash) && next.at(TokenKind::open_round);
     if (!p.touches(TokenKind::figure) && !run) return fail(Problem::no_signature, from);
     c = p;
     if (!found) return text_mark(Mark::symbol, from, end, end, 1);
