@@ -163,6 +163,44 @@ TEST_CASE("two slips of one run, and both ends of a formula lost") { // construc
   CHECK(examined({"A² B-U⁸", "[2], 142 leaves", "154"}).repairs[0].pagination == "[2], 152 leaves");
 }
 
+TEST_CASE("repairs of several parts are edits of the whole texts, after which all parts agree") {
+  std::vector<Texts> rows;
+  for (auto const& row : sound_with_pages())
+    if (auto const texts = written_out(row, false); texts && texts->pagination.ends_with(" p.")) rows.push_back(*texts);
+  Slips slips{8};
+  int repairs = 0, first = 0, cases = 0;
+  for (int round = 0; round < 120; ++round) {
+    auto one = slips.any_of(rows), other = slips.any_of(rows);
+    auto const joined = [](Texts const& a, Texts const& b) {
+      return Texts{a.formula + "; " + b.formula, a.pagination.substr(0, a.pagination.size() - 3) + "; " + b.pagination,
+                   ""};
+    };
+    auto const sound = joined(one, other);
+    if (!examined(sound).agrees() || !slips.put("pages transposed", one) || !slips.put("pages transposed", other))
+      continue;
+    auto const slipped = joined(one, other);
+    auto const audit = examined(slipped);
+    ++cases;
+    CHECK(!audit.findings.empty());
+    for (auto const& repair : audit.repairs) {
+      ++repairs;
+      CAPTURE(slipped.formula);
+      CAPTURE(slipped.pagination);
+      CAPTURE(repair.says);
+      Texts const after{repair.formula.value_or(slipped.formula), repair.pagination.value_or(slipped.pagination), ""};
+      CHECK(after.pagination == edited(slipped.pagination, Field::pagination, repair.edits));
+      auto const counts = counts_of(after);
+      REQUIRE(counts);
+      CHECK(counts->leaves == repair.leaves);
+    }
+    first += !audit.repairs.empty() && audit.repairs[0].pagination == sound.pagination ? 1 : 0;
+  }
+  MESSAGE(cases << " books in two parts with a slip in each, both right first in " << percent(first, cases) << " %");
+  CHECK(cases > 50);
+  CHECK(repairs > 100);
+  CHECK(percent(first, cases) >= 60);
+}
+
 TEST_CASE("every repair is an edit of the text, and reads back to what it says") {
   std::vector<Texts> rows;
   for (auto const& row : sound_with_pages())

@@ -13,7 +13,7 @@ namespace detail {
 
 class PartRepairs {
   static constexpr std::size_t most_combined = 40, most_repairs = 10;
-  static constexpr double least_share = .0005;
+  static constexpr double least_share = .0005, least_of_all = 1e-5; // as for a book in one part
   struct Combined {
     Repair repair{};
     double score{}; ///< its probability, before it is compared with the others
@@ -76,7 +76,9 @@ public:
     audit.share_none = 1;
     for (auto& [repair, score] : kept) {
       repair.share = score / total;
-      if (audit.repairs.size() == most_repairs || (audit.repairs.size() >= 3 && repair.share < least_share)) break;
+      if (audit.repairs.size() == most_repairs ||
+          repair.share < (audit.repairs.size() < 3 ? least_of_all : least_share))
+        break;
       if (repair.edits.empty()) continue;
       repair.formula = edited(book_.formula->text, Field::formula, repair.edits);
       repair.pagination = edited(book_.pagination->text, Field::pagination, repair.edits);
