@@ -3,7 +3,8 @@
 /// blank K8". A copy that has lost a blank has lost no text, so it is useful to know which leaves are blank.
 ///
 ///   blanks = phrase , { separator , phrase } ;
-///   phrase = [ introduction ] , ( "blank" , [ "leaf" | "leaves" ] , [ leaves ] | leaves , [ separator ] , is , "blank" , [ end ] ) ;
+///   phrase = [ introduction ] , ( "blank" , [ "leaf" | "leaves" ] , [ leaves ]
+///          | leaves , [ separator ] , is , "blank" , [ end ] ) ;
 ///   end    = leaf | "and" , ( "genuine" | "present" | "original" ) ;
 ///   introduction = ( "with" | "incl." | "including" | "includes" ) , [ "the" ] ;
 ///   leaves = ( leaf | counted ) , { separator , ( leaf | counted ) } ;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads plain runs byte by byte: A-K⁸, 2B4, L². Most runs are like this. A run is plain if no text before or after it affects
-/// it and it gives no doubt; any other run is left to RunGrammar, which would read a plain one with the same result.
+/// Reads plain runs byte by byte: A-K⁸, 2B4, L². Most runs are like this. A run is plain if no text before or after it
+/// affects it and it gives no doubt. Any other run is left to RunGrammar, which would read a plain one with the same
+/// result.
 #pragma once
 
 #include <bifolium/collation/detail/resolver.hpp>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads gatherings in any notation. A run gets its own count, a count that it shares with a later run, or the eight leaves that
-/// an omitted count means in some catalogues; doubts become warnings.
+/// Reads gatherings in any notation. A run gets its own count, a count that it shares with a later run, or the eight
+/// leaves that an omitted count means in some catalogues; doubts become warnings.
 #pragma once
 
 #include <bifolium/collation/detail/other_alphabets.hpp>
