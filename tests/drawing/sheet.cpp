@@ -66,6 +66,28 @@ TEST_CASE("marks are drawn in the leaves in which they are found in books") {
   }
 }
 
+TEST_CASE("a mark lies where the mould has it, whichever way the sheet was laid") { // constructed
+  // a fifth of the long side from one end, two fifths of the short side: turned, it lies as far from the other end or side
+  auto mould = countermark_mould;
+  mould.watermark = PointOfSheet{.along = 0.2, .across = 0.4};
+  mould.countermark = PointOfSheet{.along = 0.8, .across = 0.6};
+  auto const places = [&](Lie lie, char const* mark) {
+    auto const drawn = read_svg(*sheet_svg(schemes::folio.scheme(), Sheet<millimetres>{300_mm, 400_mm}, mould, 0, lie));
+    auto const at =
+        drawn.select_node((std::string{"//g[@class='paper']/g[@class='"} + mark + "']/circle").c_str()).node();
+    REQUIRE(at);
+    return std::pair{at.attribute("cx").as_double(), at.attribute("cy").as_double()};
+  };
+  auto const [left, top] = places(Lie::as_given, "watermark");
+  auto const [right, bottom] = places(Lie::as_given, "countermark");
+  CHECK((right - left) / (bottom - top) == doctest::Approx(0.6 * 400 / (0.2 * 300)).epsilon(1e-2));
+  CHECK(places(Lie::end_for_end, "watermark") == std::pair{right, top});
+  CHECK(places(Lie::end_for_end, "countermark") == std::pair{left, bottom});
+  CHECK(places(Lie::side_for_side, "watermark") == std::pair{left, bottom});
+  CHECK(places(Lie::both_ways, "watermark") == std::pair{right, bottom});
+  CHECK(places(Lie::both_ways, "countermark") == std::pair{left, top});
+}
+
 TEST_CASE("the chain lines of the leaves are those of the sheet, and leaves and sheet have one scale") {
   Sheet<millimetres> const paper{318_mm, 458_mm}; // no chain line falls on a fold
   for (int row = 0; row < Attested::count; ++row) {
