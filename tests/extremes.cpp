@@ -553,4 +553,12 @@ TEST_CASE("tokens and keys of signatures at their ends") {
   CHECK(is_broken([&] { static_cast<void>(key.at_rank(std::numeric_limits<std::int64_t>::min(), Alphabet{})); }));
   CHECK(key.at_rank(23, Alphabet{}).letter == 26); // Z
   CHECK(key.at_rank(24, Alphabet{}).multiple == 2);
+  // A and a of the first series, and nothing else
+  CHECK(key.is_plain_latin());
+  CHECK(SignatureKey::of(Mark::small_letter, 1).is_plain_latin());
+  CHECK(!key.in_series(2).is_plain_latin());
+  CHECK(!key.duplicated(Duplicate::pi).is_plain_latin());
+  CHECK(!key.with_greek().is_plain_latin());
+  CHECK(!SignatureKey::of(Mark::greek, 1).is_plain_latin());
+  CHECK(!SignatureKey::of(Mark::number).is_plain_latin());
 }
