@@ -827,6 +827,7 @@ using bifolium::wanting_at;
 using bifolium::wants;
 using bifolium::weight_that_counts;
 using bifolium::weights_by_price;
+using bifolium::what_settles;
 using bifolium::whole_number;
 using bifolium::whole_of;
 using bifolium::why;

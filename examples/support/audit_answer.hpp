@@ -167,7 +167,9 @@ inline std::string audit_json(std::string_view record, bifolium::Audit const& au
     auto object = Json::object();
     object.number("rank", one.edits.empty() && !one.letters ? 0 : ++rank).add("edits", edits_of(one.edits));
     if (one.letters) object.text("letters", letters_of(*one.letters));
-    object.number("leaves", one.leaves).text("says", one.says).add("share", json_number(one.share, 3));
+    object.number("leaves", one.leaves).text("says", one.says);
+    if (auto const look = what_settles(one); !look.empty()) object.text("look_at", look);
+    object.add("share", json_number(one.share, 3));
     repairs.element(object.written());
   }
   auto all = Json::object();

@@ -47,6 +47,7 @@ inline void tell_findings(std::ostream& out, bifolium::Audit const& audit) {
     ++told;
     // words and not figures, as the shares are estimates
     out << "  " << (repair.share >= 0.8 ? "Very likely: " : told == 1 ? "Likely: " : "Or: ") << repair.says << '\n';
+    if (told == 1) out << "    Look at: " << what_settles(repair) << '\n';
     if (repair.share >= 0.8) break;
   }
 }

@@ -256,6 +256,24 @@ TEST_CASE("parts are examined one by one") {
             .findings.size() < 3);
 }
 
+TEST_CASE("a repair says what in the book decides about it, each kind of slip in its own field") {
+  for (std::size_t kind = 0; kind < slip_count; ++kind) CHECK(what_settles(static_cast<SlipKind>(kind)).size() > 10);
+  CHECK(what_settles(SlipKind::last_missing) == "the last gathering and its signature");
+  // digits of a page number are on the last page; digits of a number of leaves are settled by counting
+  auto const pages = examined({"A-H⁸", "182 p.", "64"});
+  REQUIRE(!pages.repairs.empty());
+  auto const leaves = examined({"A-H⁸", "128 p.", "46"});
+  REQUIRE(!leaves.repairs.empty());
+  CHECK(pages.repairs[0].says == "182 for 128 (two digits were exchanged)");
+  CHECK(what_settles(pages.repairs[0]) == "the number on the last page of this run");
+  CHECK(leaves.repairs[0].edits[0].put == "64");
+  CHECK(what_settles(leaves.repairs[0]) == "the leaves: count them");
+  CHECK(what_settles(Repair{}).empty());
+  Repair letters;
+  letters.letters = Letters{};
+  CHECK(what_settles(letters) == what_settles(SlipKind::alphabet));
+}
+
 TEST_CASE("a limit is told") {
   std::string formula, pagination;
   for (int i = 0; i < 70; ++i) formula += "A" + std::string{i % 2 == 0 ? "⁸ " : "⁴ "};

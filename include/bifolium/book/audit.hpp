@@ -4,6 +4,7 @@
 /// of edits of the text as written, with its probability among all possible mistakes.
 #pragma once
 
+#include <bifolium/book/detail/slip_table.hpp>
 #include <bifolium/book/detail/text_edit.hpp>
 #include <bifolium/book/field.hpp>
 #include <bifolium/core/text_place.hpp>
@@ -177,6 +178,19 @@ struct Repair {
 /// likely were right nine times out of ten.
 [[nodiscard]] constexpr std::string_view likelihood_in_words(double share) noexcept {
   return share >= .8 ? "very likely" : share >= .5 ? "likely" : "perhaps";
+}
+
+/// Returns what to look at in the book to decide whether a slip was made: `the last gathering and its signature`.
+[[nodiscard]] constexpr std::string_view what_settles(SlipKind kind) noexcept { return detail::words_of(kind).settle; }
+/// Returns what to look at in the book to decide whether the first slip of a repair was made; empty if it has no slip.
+[[nodiscard]] inline std::string_view what_settles(Repair const& repair) noexcept {
+  if (!repair.edits.empty()) {
+    auto const& edit = repair.edits.front();
+    // slips of digits occur in two fields, and only one of them has numbers of pages
+    bool const digits = edit.kind >= SlipKind::transposed && edit.kind <= SlipKind::substituted;
+    return digits && edit.field == Field::leaves ? "the leaves: count them" : what_settles(edit.kind);
+  }
+  return repair.letters ? what_settles(SlipKind::alphabet) : std::string_view{};
 }
 
 /// The result of examining a description.
