@@ -168,7 +168,7 @@ TEST_CASE("an error has the line and the column in characters, in whatever order
 
 TEST_CASE("a place and its position in a text are found from one another") {
   std::string const text = "8°: A⁸\nzweite: é\n\n³";
-  for (std::size_t at = 0; at <= text.size(); at += at < text.size() ? decode(text, at).bytes : 1)
+  for (std::size_t at = 0; at <= text.size(); at += at < text.size() ? decode(text, at).bytes : 1U)
     CHECK(position_of(text, place_in(text, at)) == at);
   STATIC_CHECK(place_in("A⁸\nB", 99) == TextPlace{2, 2});
   STATIC_CHECK(position_of("A⁸\nB", {2, 9}) == 6);
