@@ -20,8 +20,8 @@ constexpr bool is_capital(char c) noexcept { return c >= 'A' && c <= 'Z'; }
 constexpr bool is_small(char c) noexcept { return c >= 'a' && c <= 'z'; }
 /// Returns true for A to Z and a to z.
 constexpr bool is_latin_letter(char c) noexcept {
-  auto const small = static_cast<unsigned char>(c) | 0x20U; // a capital and its small letter are this bit apart
-  return small >= 'a' && small <= 'z';
+  auto const lower = static_cast<unsigned char>(c) | 0x20U; // a capital and its small letter are this bit apart
+  return lower >= 'a' && lower <= 'z';
 }
 /// Returns the small letter that belongs to a capital. Any other byte is returned unchanged.
 constexpr char small_letter(char c) noexcept { return is_capital(c) ? static_cast<char>(c - 'A' + 'a') : c; }
