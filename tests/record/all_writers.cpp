@@ -271,7 +271,7 @@ constexpr Writer writers[]{
     {"record/compare_extent.hpp", "to_words", nullptr, 0, sentence},
     {"record/height_scale.hpp", "to_words source_of", nullptr, 0, sentence},
     {"book/sheets_of_book.hpp", "to_words", nullptr, 0, sentence},
-    {"book/audit.hpp", "likelihood_in_words", nullptr, 0, sentence},
+    {"book/audit.hpp", "likelihood_in_words what_settles", nullptr, 0, sentence},
     {"book/audit.hpp", "edited", nullptr, 0, "the text of a field after edits; tests/book/find_slips.cpp reads it"},
     {"book/audit.hpp", "identifier", nullptr, 0, machine},
     {"book/field.hpp", "identifier", nullptr, 0, machine},
