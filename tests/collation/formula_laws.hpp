@@ -5,6 +5,7 @@
 
 #include <bifolium/collation.hpp>
 #include <bifolium/core/message.hpp>
+#include <bifolium/core/text_place.hpp>
 
 #include <string>
 
@@ -15,8 +16,9 @@ inline std::string broken_law(std::string const& text, bifolium::Dialect dialect
   auto const count = count_formula(text, dialect);
   if (formula.has_value() != count.has_value()) return "one reads, the other does not: " + text;
   auto const points_into = [&](Error const& error) {
-    return error.problem != Problem::none && error.line == 1 && error.column >= 1 &&
-           error.column <= column_of(text, text.size()) && !std::string{message(error)}.empty();
+    TextPlace const place{error.line, error.column};
+    return error.problem != Problem::none && place_in(text, position_of(text, place)) == place &&
+           !std::string{message(error)}.empty();
   };
   if (!formula) {
     if (!(formula.error() == count.error())) return "two errors: " + text;

@@ -42,6 +42,9 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
   Conventions conventions;
   conventions.omitted = size % 2 == 0 ? Omitted::eight : Omitted::next;
   auto const book = read_description(fields, conventions);
+  // what a field says beside its own matter fills an empty field, and is then the text that is edited
+  if (lines[1].empty() && book.pagination) lines[1] = book.pagination->text;
+  if (lines[2].empty() && book.leaves) lines[2] = book.leaves->text;
   auto const audit = examine(book);
   must(audit.repairs.size() <= 10, "more than ten repairs", all);
   double shares = audit.share_none;
