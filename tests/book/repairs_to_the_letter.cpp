@@ -82,3 +82,12 @@ TEST_CASE("leaves that are in two places of a formula are printed once") {
     CHECK(plan->formes() == 2 + 2 + 1);
   }
 }
+
+TEST_CASE("a unit that one part borrows from the other is not edited in its own") { // constructed
+  auto const audit = examined({"A-P⁸; A-Q⁸ R⁴", "120; 246 p.", ""});
+  REQUIRE(!audit.repairs.empty());
+  for (auto const& repair : audit.repairs)
+    for (auto const& edit : repair.edits)
+      CHECK(std::string{edit.field == Field::formula ? "A-P⁸; A-Q⁸ R⁴" : "120; 246 p."}.substr(
+                edit.from, edit.to - edit.from) == edit.old);
+}
