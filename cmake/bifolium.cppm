@@ -17,6 +17,7 @@ module;
 #include <bifolium/book/read_description.hpp>
 #include <bifolium/book/sheet_grouping.hpp>
 #include <bifolium/book/sheets_of_book.hpp>
+#include <bifolium/book/slip_kind.hpp>
 #include <bifolium/book/weight_counts.hpp>
 #include <bifolium/book.hpp>
 #include <bifolium/collation/change.hpp>

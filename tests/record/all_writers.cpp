@@ -275,6 +275,8 @@ constexpr Writer writers[]{
     {"book/audit.hpp", "edited", nullptr, 0, "the text of a field after edits; tests/book/find_slips.cpp reads it"},
     {"book/audit.hpp", "identifier", nullptr, 0, machine},
     {"book/field.hpp", "identifier", nullptr, 0, machine},
+    {"book/slip_kind.hpp", "identifier", nullptr, 0, machine},
+    {"book/slip_kind.hpp", "what_settles", nullptr, 0, sentence},
     {"edition/plan.hpp", "identifier", nullptr, 0, machine},
     {"edition/casting_off.hpp", "assumption", nullptr, 0, sentence},
     {"evidence/words.hpp", "identifier", nullptr, 0, machine},

@@ -4,9 +4,9 @@
 /// of edits of the text as written, with its probability among all possible mistakes.
 #pragma once
 
-#include <bifolium/book/detail/slip_table.hpp>
 #include <bifolium/book/detail/text_edit.hpp>
 #include <bifolium/book/field.hpp>
+#include <bifolium/book/slip_kind.hpp>
 #include <bifolium/core/text_place.hpp>
 #include <bifolium/leaf/alphabet.hpp>
 
@@ -180,8 +180,6 @@ struct Repair {
   return share >= .8 ? "very likely" : share >= .5 ? "likely" : "perhaps";
 }
 
-/// Returns what to look at in the book to decide whether a slip was made: `the last gathering and its signature`.
-[[nodiscard]] constexpr std::string_view what_settles(SlipKind kind) noexcept { return detail::words_of(kind).settle; }
 /// Returns what to look at in the book to decide whether the first slip of a repair was made; empty if it has no slip.
 [[nodiscard]] inline std::string_view what_settles(Repair const& repair) noexcept {
   if (!repair.edits.empty()) {

@@ -10,6 +10,7 @@
 #pragma once
 
 #include <bifolium/book/field.hpp>
+#include <bifolium/book/slip_kind.hpp>
 
 #include <array>
 

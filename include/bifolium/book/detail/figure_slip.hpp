@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/book/field.hpp>
+#include <bifolium/book/slip_kind.hpp>
 #include <bifolium/core/real.hpp>
 #include <bifolium/leaf/roman.hpp>
 

@@ -5,6 +5,7 @@
 
 #include <bifolium/book/detail/formula_shape.hpp>
 #include <bifolium/book/field.hpp>
+#include <bifolium/book/slip_kind.hpp>
 
 #include <optional>
 

@@ -73,6 +73,10 @@ public:
         both.repair.leaves += one.leaves - leaves_of_part;
         both.repair.says += (both.repair.says.empty() ? "" : "; ") + one.says;
         both.repair.edits.insert(both.repair.edits.end(), one.edits.begin(), one.edits.end());
+        if (one.letters) { // one book has one alphabet
+          if (both.repair.letters && *both.repair.letters != *one.letters) continue;
+          both.repair.letters = one.letters;
+        }
         offer(combined, most_combined, static_cast<Combined&&>(both));
       }
     all_ = static_cast<std::vector<Combined>&&>(combined);
@@ -90,7 +94,7 @@ public:
       if (audit.repairs.size() == most_repairs ||
           repair.share < (audit.repairs.size() < 3 ? least_of_all : least_share))
         break;
-      if (repair.edits.empty()) continue;
+      if (repair.edits.empty() && !repair.letters) continue;
       repair.formula = edited(book_.formula->text, Field::formula, repair.edits);
       repair.pagination = edited(book_.pagination->text, Field::pagination, repair.edits);
       audit.share_none -= repair.share;

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <bifolium/book/audit.hpp>
-#include <bifolium/book/detail/slip_table.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -21,7 +20,7 @@ inline std::string in_words(Edit const& edit) {
     words = old + " is one too many";
   else
     words = old + " for " + put;
-  auto const reason = std::string{words_of(edit.kind).reason};
+  auto const reason = std::string{row_of(edit.kind).reason};
   return words.empty() ? reason : words + " (" + reason + ')';
 }
 
