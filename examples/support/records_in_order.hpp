@@ -30,7 +30,6 @@ template <class Answer, class Write> class RecordsInOrder {
   Answer answer_;
   Write write_;
   std::vector<TakenRecord> taken_{};
-  std::vector<Answered> answered_{};
 
 public:
   RecordsInOrder(std::size_t threads, Answer answer, Write write)
@@ -42,10 +41,10 @@ public:
   }
   /// Answers and writes all records that were taken.
   void answer_all() {
-    answered_.resize(taken_.size());
-    share_out(taken_.size(), threads_, [&](std::size_t i) { answered_[i] = answer_(taken_[i]); });
-    for (auto const& one : answered_) write_(one);
-    taken_.clear(), answered_.clear();
+    auto const taken = std::exchange(taken_, {}); // if writing fails, no record is written a second time
+    std::vector<Answered> answered(taken.size());
+    share_out(taken.size(), threads_, [&](std::size_t i) { answered[i] = answer_(taken[i]); });
+    for (auto const& one : answered) write_(one);
   }
 };
 

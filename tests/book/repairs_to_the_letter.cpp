@@ -91,3 +91,12 @@ TEST_CASE("a unit that one part borrows from the other is not edited in its own"
       CHECK(std::string{edit.field == Field::formula ? "A-P⁸; A-Q⁸ R⁴" : "120; 246 p."}.substr(
                 edit.from, edit.to - edit.from) == edit.old);
 }
+
+TEST_CASE("the letters of a part are those of the book") { // 26 letters of eight leaves are 416 pages; constructed
+  auto const audit = examined({"A-Z⁸; A-C⁸", "416; 46 p.", ""});
+  REQUIRE(!audit.repairs.empty());
+  auto const& first = audit.repairs[0];
+  CHECK(first.letters == Letters{true, true, true});
+  CHECK(first.says.find("the letters of the book include J U W") != std::string::npos);
+  CHECK(first.leaves == 8 * 26 + 8 * 3);
+}

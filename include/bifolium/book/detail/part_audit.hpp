@@ -80,8 +80,15 @@ class PartAudit {
     one.pagination = piece(Pagination{extent->pagination}, *book_.pagination, paginations_[i], page_text);
     return one;
   }
-  /// Gives the repairs of a part the places of the whole texts.
+  /// Gives the repairs of a part the places of the whole texts. A unit that the part borrowed from the end of the statement
+  /// ("120; 246 p.") is not in its own text, so a repair that edits it is left out.
   void lift(std::vector<Repair>& repairs, std::size_t i) const {
+    auto const own = paginations_[i].to - paginations_[i].from;
+    std::erase_if(repairs, [&](Repair const& repair) {
+      for (auto const& edit : repair.edits)
+        if (edit.field == Field::pagination && edit.to > own) return true;
+      return false;
+    });
     for (auto& repair : repairs) {
       for (auto& edit : repair.edits) {
         auto const from = edit.field == Field::formula ? formulas_[i].from : paginations_[i].from;
@@ -121,7 +128,7 @@ private:
     std::int64_t leaves = 0;
     for (std::size_t i = 0; i < parts.size(); ++i) {
       CountAudit{parts[i], weights_, answers[i]}.run();
-      leaves += parts[i].formula->value.leaves();
+      leaves += answers[i].leaves.value_or(parts[i].formula->value.leaves());
       for (auto& finding : answers[i].findings) {
         if (finding.id == FindingId::exponent_omitted) continue; // reported for the whole
         finding.says = "part " + std::to_string(i + 1) + ": " + finding.says;

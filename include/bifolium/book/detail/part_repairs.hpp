@@ -43,16 +43,6 @@ class PartRepairs {
     return one;
   }
 
-  /// Returns true if every edit is in the whole text. A unit that a part borrows from the end of the statement ("120; 246 p.")
-  /// is not in the text of that part, so no edit can change it there.
-  [[nodiscard]] bool is_in_text(Repair const& repair) const {
-    for (auto const& edit : repair.edits) {
-      std::string_view const text = edit.field == Field::formula ? book_.formula->text : book_.pagination->text;
-      if (edit.to > text.size() || text.substr(edit.from, edit.to - edit.from) != edit.old) return false;
-    }
-    return true;
-  }
-
 public:
   /// `leaves`: the leaves of all parts as they are.
   PartRepairs(Description const& book, AuditWeights const& weights, std::int64_t leaves)
@@ -67,7 +57,6 @@ public:
     std::vector<Combined> combined;
     for (auto const& before : all_)
       for (auto const& one : of_part) {
-        if (!is_in_text(one)) continue;
         auto both = before;
         both.score *= one.share;
         both.repair.leaves += one.leaves - leaves_of_part;
