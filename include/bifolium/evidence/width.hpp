@@ -47,26 +47,26 @@ inline std::vector<PaperModel> const& resampled_models() {
 /// ranked. The caller's own model is not used, since it was not fitted by resampling.
 inline std::optional<Range<double>> probability_range(Observation const& observation, Format format,
                                                       Assumptions assumed = {}) {
-  bool ranked = false;
-  auto const probability = [&] {
-    double sum = 0;
+  // no value if the format is not ranked: all models rank the same formats
+  auto const probability = [&]() -> std::optional<double> {
+    std::optional<double> sum;
     for (auto const& one : infer_format(observation, assumed))
-      if (one.format == format) sum += one.probability, ranked = true;
+      if (one.format == format) sum = sum.value_or(0) + one.probability;
     return sum;
   };
   assumed.model = nullptr;
   auto const stated = probability();
+  if (!stated) return std::nullopt;
   std::vector<double> all;
   for (auto const& model : detail::resampled_models()) {
     assumed.model = &model;
-    auto const here = probability();
+    auto const here = *probability();
     auto at = all.end();
     while (at != all.begin() && *(at - 1) > here) --at;
     all.insert(at, here);
   }
-  if (!ranked) return std::nullopt;
   auto const low = all[1], high = all[all.size() - 2]; // one of twenty on either side is left out
-  return Range<double>{low < stated ? low : stated, stated, high > stated ? high : stated};
+  return Range<double>{low < *stated ? low : *stated, *stated, high > *stated ? high : *stated};
 }
 
 } // namespace v0

@@ -56,8 +56,8 @@ inline constexpr Mould machine_laid_mould{.chains = ChainRun::not_told_by_the_sh
 /// Wove paper, which has neither chain lines nor marks.
 inline constexpr Mould wove_mould{.chains = ChainRun::no_chains, .watermark = std::nullopt};
 
-/// The distance of chain lines in mm. Laid paper has them 18 to 30 mm apart (common practice, no source); measure if
-/// you can.
+/// The distance of chain lines in mm, a usual one: see evidence/period.hpp for the distances of different times and
+/// their sources. Measure if you can.
 inline constexpr double usual_chain_interval = 25;
 
 } // namespace v0
