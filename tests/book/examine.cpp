@@ -280,6 +280,23 @@ TEST_CASE("a limit is told") {
   CHECK(has(examined({formula, "8 p.", ""}), FindingId::not_searched));
   for (int i = 0; i < 40; ++i) pagination += "[4], ";
   CHECK(has(examined({"A-B⁸", pagination + "7 p.", ""}), FindingId::not_searched));
+  auto const told = [](Audit const& audit) {
+    std::string all;
+    for (auto const& finding : audit.findings)
+      if (finding.id == FindingId::not_searched) all += finding.says;
+    return all;
+  };
+  // pairs of slips: a formula of many runs, a pagination of more than twelve, each far from the stated leaves
+  std::string runs, pages;
+  for (char c : std::string{"ABCDEFGHIKLMNOPQRSTVXYZabcdefghiklmnopqrstvxyz"})
+    runs += std::string{c} + (c % 2 == 0 ? "⁸ " : "⁴ ");
+  CHECK(told(examined({runs, "", "999"})) ==
+        "two slips in the formula are not searched for: it has more than 600 possible single ones");
+  CHECK(told(examined({"A-K⁸", "", "999"})).empty());
+  for (int i = 0; i < 6; ++i) pages += "[4], " + std::to_string(17 + i) + ", ";
+  CHECK(told(examined({"A-K⁸", pages + "[2] p.", "81"})) ==
+        "two slips in the pagination are not searched for: it has more than 12 runs of pages");
+  CHECK(told(examined({"A-K⁸", pages.substr(0, pages.size() - 2) + " p.", "81"})).empty());
 }
 
 TEST_CASE("identifiers are words for machines, each its own") {

@@ -184,9 +184,8 @@ struct Repair {
 [[nodiscard]] inline std::string_view what_settles(Repair const& repair) noexcept {
   if (!repair.edits.empty()) {
     auto const& edit = repair.edits.front();
-    // slips of digits occur in two fields, and only one of them has numbers of pages
-    bool const digits = edit.kind >= SlipKind::transposed && edit.kind <= SlipKind::substituted;
-    return digits && edit.field == Field::leaves ? "the leaves: count them" : what_settles(edit.kind);
+    auto const* in_leaves = edit.field == Field::leaves ? detail::row_of(edit.kind).settles_leaves : nullptr;
+    return in_leaves != nullptr ? in_leaves : what_settles(edit.kind);
   }
   return repair.letters ? what_settles(SlipKind::alphabet) : std::string_view{};
 }

@@ -53,48 +53,63 @@ struct SlipRow {
   char const* identifier; ///< its name for programs
   char const* reason;     ///< its name for people, after "x for y" or "x is missing"
   char const* settles;    ///< what to look at in the book to decide
+  /// the same for a slip in the stated number of leaves, where it is something else; null if it is not
+  char const* settles_leaves;
 };
-/// In the order of SlipKind.
+/// In the order of SlipKind. The slips of digits occur in two fields, and only one of them has numbers of pages.
 inline constexpr SlipRow slip_rows[slip_count]{
-    {"exponent", "another number of leaves was written",
-     "the leaves of this gathering: count them, or find its sewing"},
+    {"exponent", "another number of leaves was written", "the leaves of this gathering: count them, or find its sewing",
+     nullptr},
     {"omitted_exponent", "the number of leaves is not written, and means this",
-     "the leaves of this gathering: count them, or find its sewing"},
-    {"end_letter", "the run ends with another letter", "the signatures at this place in the book"},
-    {"start_letter", "the run begins with another letter", "the signatures at this place in the book"},
+     "the leaves of this gathering: count them, or find its sewing", nullptr},
+    {"end_letter", "the run ends with another letter", "the signatures at this place in the book", nullptr},
+    {"start_letter", "the run begins with another letter", "the signatures at this place in the book", nullptr},
     {"shifted_letters", "one letter is wrong, and the following letters are shifted",
-     "the signatures at this place in the book"},
-    {"multiple_lost", "the number before the letter was lost", "the signatures at this place in the book"},
+     "the signatures at this place in the book", nullptr},
+    {"multiple_lost", "the number before the letter was lost", "the signatures at this place in the book", nullptr},
     {"gathering_missing", "a gathering is missing where a letter is skipped",
-     "the signatures at this place in the book"},
-    {"last_missing", "the last gathering is wrong or missing", "the last gathering and its signature"},
-    {"first_missing", "the preliminaries are missing", "the leaves before the first signed gathering"},
-    {"gathering_twice", "a gathering is stated twice, or is not in the book", "whether there are two such gatherings"},
+     "the signatures at this place in the book", nullptr},
+    {"last_missing", "the last gathering is wrong or missing", "the last gathering and its signature", nullptr},
+    {"first_missing", "the preliminaries are missing", "the leaves before the first signed gathering", nullptr},
+    {"gathering_twice", "a gathering is stated twice, or is not in the book", "whether there are two such gatherings",
+     nullptr},
     {"change_missing", "a leaf that was cut away or inserted is not stated",
-     "stubs, and the conjugates of the first and last leaves"},
+     "stubs, and the conjugates of the first and last leaves", nullptr},
     {"change_twice", "a change to the leaves is counted twice",
-     "stubs, and the conjugates of the first and last leaves"},
+     "stubs, and the conjugates of the first and last leaves", nullptr},
     {"alphabet", "J, U or W are separate letters in this book",
-     "the gathering after V, and whether J, U and W are signed"},
-    {"unnumbered_missing", "pages without numbers are missing", "the pages without numbers, blank ones too"},
+     "the gathering after V, and whether J, U and W are signed", nullptr},
+    {"unnumbered_missing", "pages without numbers are missing", "the pages without numbers, blank ones too", nullptr},
     {"unnumbered_value", "another number of pages without numbers was written",
-     "the pages without numbers, blank ones too"},
-    {"unnumbered_extra", "these pages without numbers are not in the book",
-     "the pages without numbers, blank ones too"},
-    {"roman", "a slip in a Roman numeral", "the number on the last page of this run"},
-    {"unit", "leaves and pages were exchanged", "whether the versos have numbers"},
-    {"leaf_as_page", "each leaf was counted as one page", "whether the versos have numbers"},
+     "the pages without numbers, blank ones too", nullptr},
+    {"unnumbered_extra", "these pages without numbers are not in the book", "the pages without numbers, blank ones too",
+     nullptr},
+    {"roman", "a slip in a Roman numeral", "the number on the last page of this run", nullptr},
+    {"unit", "leaves and pages were exchanged", "whether the versos have numbers", nullptr},
+    {"leaf_as_page", "each leaf was counted as one page", "whether the versos have numbers", nullptr},
     {"restarted", "the numbers continue instead of beginning again, or the reverse",
-     "the first number after the preliminaries"},
-    {"misnumbered", "the book is misnumbered", "where the page numbers jump"},
-    {"transposed", "two digits were exchanged", "the number on the last page of this run"},
-    {"dropped", "a digit was left out", "the number on the last page of this run"},
-    {"doubled", "one digit too many was written", "the number on the last page of this run"},
-    {"substituted", "one digit was taken for another", "the number on the last page of this run"},
-    {"plates_counted", "plates were counted as leaves", "whether plates were counted as leaves"},
-    {"blank_not_counted", "a blank leaf was not counted", "whether the first or the last leaf is blank"},
-    {"pages_for_leaves", "pages were given as leaves", "whether the versos have numbers"},
+     "the first number after the preliminaries", nullptr},
+    {"misnumbered", "the book is misnumbered", "where the page numbers jump", nullptr},
+    {"transposed", "two digits were exchanged", "the number on the last page of this run", "the leaves: count them"},
+    {"dropped", "a digit was left out", "the number on the last page of this run", "the leaves: count them"},
+    {"doubled", "one digit too many was written", "the number on the last page of this run", "the leaves: count them"},
+    {"substituted", "one digit was taken for another", "the number on the last page of this run",
+     "the leaves: count them"},
+    {"plates_counted", "plates were counted as leaves", "whether plates were counted as leaves", nullptr},
+    {"blank_not_counted", "a blank leaf was not counted", "whether the first or the last leaf is blank", nullptr},
+    {"pages_for_leaves", "pages were given as leaves", "whether the versos have numbers", nullptr},
 };
+/// Returns true if no column of a row is empty and every row has an identifier of its own.
+constexpr bool slip_rows_complete() noexcept {
+  for (auto const& row : slip_rows) {
+    if (row.identifier == nullptr || row.reason == nullptr || row.settles == nullptr) return false;
+    for (auto const* other = slip_rows; other != &row; ++other)
+      if (std::string_view{other->identifier} == row.identifier) return false;
+  }
+  return true;
+}
+static_assert(slip_rows_complete(), "every kind of slip has a row with an identifier, a reason and what settles it");
+static_assert(static_cast<std::size_t>(SlipKind::pages_for_leaves) + 1 == slip_count, "the last kind is the last row");
 /// Returns the row of a kind of slip.
 constexpr SlipRow const& row_of(SlipKind kind) noexcept { return slip_rows[static_cast<std::size_t>(kind)]; }
 

@@ -3,6 +3,7 @@
 /// which edits would make them agree. A description that agrees never gets a repair, and takes almost no time.
 #pragma once
 
+#include <bifolium/book/detail/repair_list.hpp>
 #include <bifolium/book/detail/repair_writer.hpp>
 
 namespace bifolium {
@@ -11,9 +12,6 @@ namespace detail {
 
 class CountAudit {
   static constexpr std::size_t most_runs = 64, most_page_runs = 32; // the time of a search grows with the square of it
-  static constexpr std::size_t most_repairs = 10;
-  static constexpr double least_share = .0005; // for the proposals after the first three
-  static constexpr double least_of_all = 1e-5; // below it an unknown mistake explains everything better
   Description const& book_;
   AuditWeights const& weights_;
   Audit& audit_;
@@ -77,11 +75,23 @@ class CountAudit {
       audit_.repairs[i - 1] = static_cast<Repair&&>(moved);
     }
   }
+  /// Says that not all repairs were searched for. No words, no finding.
+  void not_searched(std::string says) {
+    if (says.empty()) return;
+    audit_.findings.push_back({FindingId::not_searched,
+                               Severity::note,
+                               FieldSet{Field::formula} | Field::pagination,
+                               {},
+                               static_cast<std::string&&>(says),
+                               {},
+                               {}});
+  }
   /// Makes the proposals. `agrees`: the description agrees as it is.
   void propose(bool agrees) {
     Search search{input_, weights_};
     auto const& found = search.find();
-    audit_.share_none = 1;
+    not_searched(search.left_out());
+    RepairList list{audit_};
     if (found.empty()) return;
     auto const best = found.front().score;
     double total = real::exp(search.score_of_none() - best);
@@ -89,17 +99,13 @@ class CountAudit {
     RepairWriter const writer{facts_, formula_places_, page_places_, input_};
     for (auto const& one : found) {
       auto const share = real::exp(one.score - best) / total;
-      if (audit_.repairs.size() == most_repairs || share < (audit_.repairs.size() < 3 ? least_of_all : least_share))
-        break;
+      if (!list.takes(share)) break;
       auto repair = writer.repair(search, one);
       if (!repair) continue;
-      repair->share = share;
-      audit_.share_none -= share;
       bool const as_it_reads = repair->edits.empty();
-      audit_.repairs.push_back(static_cast<Repair&&>(*repair));
+      list.add(static_cast<Repair&&>(*repair), share);
       if (agrees && as_it_reads) move_first(audit_.repairs.size() - 1);
     }
-    if (audit_.share_none < 0) audit_.share_none = 0;
   }
   /// Compares the fields. Letters printed in the formula may be separate letters; if this makes all fields agree, the
   /// formula is read in this way.
@@ -118,10 +124,8 @@ class CountAudit {
         !(facts_.pages() && book_.pagination->value.runs.size() > most_page_runs))
       return false;
     audit_.share_none = 1;
-    Finding note{FindingId::not_searched, Severity::note, FieldSet{Field::formula} | Field::pagination, {}, {}, {}, {}};
-    note.says = "no repairs are searched for with more than " + std::to_string(most_runs) + " runs of gatherings or " +
-                std::to_string(most_page_runs) + " runs of pages";
-    audit_.findings.push_back(note);
+    not_searched("no repairs are searched for with more than " + std::to_string(most_runs) + " runs of gatherings or " +
+                 std::to_string(most_page_runs) + " runs of pages");
     return true;
   }
 

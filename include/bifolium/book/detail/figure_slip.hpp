@@ -4,6 +4,7 @@
 /// numbers at random.
 #pragma once
 
+#include <bifolium/book/detail/slip_forms.hpp>
 #include <bifolium/book/field.hpp>
 #include <bifolium/book/slip_kind.hpp>
 #include <bifolium/core/real.hpp>
@@ -79,7 +80,9 @@ inline std::optional<FigureSlip> figure_slip(std::int64_t seen, std::int64_t tru
     auto const different = a.differences(b, at);
     if (different == 2 && a.exchanged(b, at)) return FigureSlip{SlipKind::transposed, -real::log(b.size - 1)};
     if (different == 1)
-      return FigureSlip{SlipKind::substituted, real::log((look_alike(a.text[at], b.text[at]) ? 0.12 : 0.04) / b.size)};
+      return FigureSlip{
+          SlipKind::substituted,
+          real::log((look_alike(a.text[at], b.text[at]) ? slip_form::similar_digit : slip_form::other_digit) / b.size)};
     return std::nullopt;
   }
   if (a.size + 1 == b.size) {
@@ -92,7 +95,7 @@ inline std::optional<FigureSlip> figure_slip(std::int64_t seen, std::int64_t tru
     if (!a.is_without(extra, b)) continue;
     bool const twice =
         (extra > 0 && a.text[extra] == a.text[extra - 1]) || (extra + 1 < a.size && a.text[extra] == a.text[extra + 1]);
-    return FigureSlip{SlipKind::doubled, real::log((twice ? 0.5 : 0.05) / a.size)};
+    return FigureSlip{SlipKind::doubled, real::log((twice ? slip_form::digit_twice : slip_form::digit_added) / a.size)};
   }
   return std::nullopt;
 }
@@ -120,14 +123,16 @@ inline std::optional<FigureSlip> roman_slip(std::int64_t seen, std::int64_t trut
   int at = 0;
   if (a.size == b.size) {
     auto const different = a.differences(b, at);
-    if (different == 1) return FigureSlip{SlipKind::roman, real::log(0.3 / a.size)};
-    if (different == 2 && a.exchanged(b, at)) return FigureSlip{SlipKind::roman, real::log(0.5 / a.size)};
+    if (different == 1) return FigureSlip{SlipKind::roman, real::log(slip_form::roman_replaced / a.size)};
+    if (different == 2 && a.exchanged(b, at))
+      return FigureSlip{SlipKind::roman, real::log(slip_form::roman_length / a.size)};
     return std::nullopt;
   }
   auto const &longer = a.size > b.size ? a : b, &shorter = a.size > b.size ? b : a;
   if (longer.size != shorter.size + 1) return std::nullopt;
   for (int gone = 0; gone < longer.size; ++gone)
-    if (longer.is_without(gone, shorter)) return FigureSlip{SlipKind::roman, real::log(0.5 / b.size)};
+    if (longer.is_without(gone, shorter))
+      return FigureSlip{SlipKind::roman, real::log(slip_form::roman_length / b.size)};
   return std::nullopt;
 }
 

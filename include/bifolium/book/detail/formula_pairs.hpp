@@ -11,7 +11,7 @@ inline namespace v0 {
 namespace detail {
 
 class FormulaPairs {
-  static constexpr std::size_t pairs_kept = 40, pairs_tried = 160, most_singles = 600;
+  static constexpr std::size_t pairs_kept = 40, pairs_tried = 160;
   std::vector<FormulaVariant>& formulas_;
   AuditWeights const& weights_;
   Likelihood const& likelihood_;
@@ -66,53 +66,71 @@ class FormulaPairs {
     offer(pairs, pairs_kept, FormulaVariant{static_cast<FormulaShape&&>(*twice), 0, {first, second}, 2, score, target});
   }
 
+  /// Adds pairs to the formulas.
+  void add(std::vector<FormulaVariant>& pairs) {
+    for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
+  }
+  /// Returns true for a variant of the formula as read, with one edit of its text.
+  static bool is_single(FormulaVariant const& one) {
+    return one.count == 1 && one.reading == 0 && one.edits[0].what != FormulaEdit::What::alphabet;
+  }
+  /// Returns true for a gathering before the first run and one after the last.
+  static bool are_ends(FormulaEdit const& a, FormulaEdit const& b) {
+    using What = FormulaEdit::What;
+    return (a.what == What::prepend && b.what == What::append) || (a.what == What::append && b.what == What::prepend);
+  }
+  /// Returns the indices of the variants with one edit for which `wanted` is true.
+  template <class Wanted> [[nodiscard]] std::vector<std::int32_t> singles(Wanted wanted) const {
+    std::vector<std::int32_t> found;
+    for (std::size_t i = 0; i < formulas_.size(); ++i)
+      if (is_single(formulas_[i]) && wanted(formulas_[i].edits[0])) found.push_back(static_cast<std::int32_t>(i));
+    return found;
+  }
+  [[nodiscard]] FormulaVariant const& at(std::int32_t index) const {
+    return formulas_[static_cast<std::size_t>(index)];
+  }
+
 public:
+  /// The pairs of a formula with more possible slips are not searched for: they would take more time than everything
+  /// else.
+  static constexpr std::size_t most_singles = 600;
+
   /// `formulas`: the formula as read, then its variants with one edit. The pairs are added to them.
   FormulaPairs(std::vector<FormulaVariant>& formulas, AuditWeights const& weights, Likelihood const& likelihood)
       : formulas_{formulas}, weights_{weights}, likelihood_{likelihood} {}
 
-  /// Finds pairs of edits of the formula that lead to one of the numbers of leaves in other fields. What two edits of
-  /// different runs change adds up, nearly so in probability too, so that only the most likely pairs are ever made.
-  void find(std::vector<std::int64_t> const& wanted) {
-    auto const singles = formulas_.size();
-    if (singles > most_singles) return; // the pairs of a very long formula would take more time than everything else
-    std::vector<std::int32_t> alone;
-    for (std::size_t i = 0; i < singles; ++i)
-      if (formulas_[i].count == 1 && formulas_[i].reading == 0 &&
-          formulas_[i].edits[0].what != FormulaEdit::What::alphabet)
-        alone.push_back(static_cast<std::int32_t>(i));
+  /// Finds pairs of edits of the formula that lead to one of the numbers of leaves in other fields, without those that
+  /// `find_ends` finds. What two edits of different runs change adds up, nearly so in probability too, so that only the
+  /// most likely pairs are ever made. Returns false if the formula has too many possible slips.
+  bool find(std::vector<std::int64_t> const& wanted) {
+    if (formulas_.size() > most_singles) return false;
+    auto const alone = singles([](FormulaEdit const&) { return true; });
     std::vector<Pair> likely;
     for (std::size_t i = 0; i < alone.size(); ++i)
       for (std::size_t k = i + 1; k < alone.size(); ++k) {
-        auto const &one = formulas_[static_cast<std::size_t>(alone[i])],
-                   &other = formulas_[static_cast<std::size_t>(alone[k])];
+        auto const &one = at(alone[i]), &other = at(alone[k]);
         auto const leaves = leaves_of_both(one, other);
         for (auto const target : wanted)
-          if (leaves == target) offer(likely, pairs_tried, Pair{alone[i], alone[k], target, one.score + other.score});
+          if (leaves == target && !are_ends(one.edits[0], other.edits[0]))
+            offer(likely, pairs_tried, Pair{alone[i], alone[k], target, one.score + other.score});
       }
     std::vector<FormulaVariant> pairs;
-    for (auto const& one : likely)
-      pair(formulas_[static_cast<std::size_t>(one.first)].edits[0],
-           formulas_[static_cast<std::size_t>(one.second)].edits[0], one.leaves, pairs);
-    for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
+    for (auto const& one : likely) pair(at(one.first).edits[0], at(one.second).edits[0], one.leaves, pairs);
+    add(pairs);
+    return true;
   }
-  /// Finds pairs of a gathering before the first run and one after the last, which are often lost together.
+  /// Finds pairs of a gathering before the first run and one after the last, which are often lost together. They are
+  /// few, and searched for in every formula.
   void find_ends(std::vector<std::int64_t> const& wanted) {
     using What = FormulaEdit::What;
-    auto const singles = formulas_.size();
-    auto const base = formulas_[0].leaves;
+    auto const before = singles([](FormulaEdit const&one) { return one.what == What::prepend; }),
+               after = singles([](FormulaEdit const&one) { return one.what == What::append; });
     std::vector<FormulaVariant> pairs;
-    for (std::size_t i = 0; i < singles; ++i) {
-      if (formulas_[i].count != 1 || formulas_[i].reading != 0 || formulas_[i].edits[0].what != What::prepend) continue;
-      for (std::size_t k = 0; k < singles; ++k) {
-        if (formulas_[k].count != 1 || formulas_[k].reading != 0 || formulas_[k].edits[0].what != What::append)
-          continue;
+    for (auto const i : before)
+      for (auto const k : after)
         for (auto const target : wanted)
-          if (formulas_[i].leaves + formulas_[k].leaves == target + base)
-            pair(formulas_[i].edits[0], formulas_[k].edits[0], target, pairs);
-      }
-    }
-    for (auto& one : pairs) formulas_.push_back(static_cast<FormulaVariant&&>(one));
+          if (leaves_of_both(at(i), at(k)) == target) pair(at(i).edits[0], at(k).edits[0], target, pairs);
+    add(pairs);
   }
 };
 

@@ -5,6 +5,7 @@
 
 #include <bifolium/book/audit_weights.hpp>
 #include <bifolium/book/detail/formula_editor.hpp>
+#include <bifolium/book/detail/slip_forms.hpp>
 #include <bifolium/core/real.hpp>
 
 namespace bifolium {
@@ -26,15 +27,16 @@ class FormulaSlips {
   static double exponent_share(int seen, int truth) {
     constexpr int alike[][2]{{4, 8}, {6, 8}, {2, 4}, {4, 6}, {8, 12}, {6, 12}, {8, 10}};
     for (auto const& pair : alike)
-      if ((pair[0] == seen && pair[1] == truth) || (pair[1] == seen && pair[0] == truth)) return .25;
-    return truth % 2 == 0 ? .06 : .03;
+      if ((pair[0] == seen && pair[1] == truth) || (pair[1] == seen && pair[0] == truth))
+        return slip_form::neighbouring_count;
+    return truth % 2 == 0 ? slip_form::even_count : slip_form::odd_count;
   }
   void exponents(std::size_t r, double runs) {
     auto const& run = shape_.runs[r];
     if (run.omitted) {
       for (int leaves : {1, 2, 4, 6, 8, 10, 12})
         if (!run.plain() || leaves != run.leaves.term(0))
-          add(SlipKind::omitted_exponent, FormulaEdit::What::supply, r, leaves, 0, .5 / runs);
+          add(SlipKind::omitted_exponent, FormulaEdit::What::supply, r, leaves, 0, slip_form::count_supplied / runs);
       return;
     }
     for (std::size_t t = 0; t < run.leaves.size(); ++t)
@@ -51,19 +53,25 @@ class FormulaSlips {
       int by;
       double share;
     };
-    for (auto const [by, share] : {Step{1, .4}, {-1, .4}, {2, .06}, {-2, .06}, {3, .02}, {-3, .02}})
+    for (auto const [by, share] : {Step{1, slip_form::one_letter},
+                                   {-1, slip_form::one_letter},
+                                   {2, slip_form::two_letters},
+                                   {-2, slip_form::two_letters},
+                                   {3, slip_form::three_letters},
+                                   {-3, slip_form::three_letters}})
       if (run.last + by >= run.first) add(SlipKind::end_letter, What::last, r, by, 0, share / runs);
     if (run.order == MarkOrder::numbers) return;
     for (int by : {1, -1})
       if (run.first + by >= 1 && run.first + by <= run.last)
-        add(SlipKind::start_letter, What::first, r, by, 0, .5 / runs);
+        add(SlipKind::start_letter, What::first, r, by, 0, slip_form::first_letter / runs);
   }
   void multiples(std::size_t r, double runs) {
     auto const& run = shape_.runs[r];
     if (run.order != MarkOrder::letters) return;
     for (int alphabets : {1, 2, -1})
       if (run.last + alphabets * shape_.letters > run.first)
-        add(SlipKind::multiple_lost, FormulaEdit::What::last, r, alphabets * shape_.letters, 0, .4 / runs);
+        add(SlipKind::multiple_lost, FormulaEdit::What::last, r, alphabets * shape_.letters, 0,
+            slip_form::alphabets_lost / runs);
   }
   void between(std::size_t r, double gatherings) {
     using What = FormulaEdit::What;
@@ -71,30 +79,35 @@ class FormulaSlips {
     if (run.series == next.series && run.order == MarkOrder::letters) {
       auto const skipped = next.first - run.last - 1;
       if (skipped >= 1 && skipped <= 3)
-        for (int leaves : {2, 4, 6, 8, 10, 12}) // skipped letters are visible, so a missing gathering is more likely
-          add(SlipKind::gathering_missing, What::insert_between, r, leaves, 0, 7.4 / gatherings);
+        for (int leaves : {2, 4, 6, 8, 10, 12})
+          add(SlipKind::gathering_missing, What::insert_between, r, leaves, 0,
+              slip_form::where_a_letter_is_skipped / gatherings);
       if (skipped == 0)
-        for (int by : {1, -1}) add(SlipKind::shifted_letters, What::shift, r, by, 0, .5);
+        for (int by : {1, -1}) add(SlipKind::shifted_letters, What::shift, r, by, 0, slip_form::shifted);
     }
-    if (run == next) add(SlipKind::gathering_twice, What::remove, r, 0, 0, .8);
+    if (run == next) add(SlipKind::gathering_twice, What::remove, r, 0, 0, slip_form::run_twice);
   }
   void first_and_last() {
     using What = FormulaEdit::What;
     auto const &first = shape_.runs.front(), &last = shape_.runs.back();
     if (last.order == MarkOrder::letters) {
       for (int leaves : {1, 2, 3, 4, 6, 8, 10, 12})
-        if (!last.plain() || leaves != last.leaves.term(0)) add(SlipKind::last_missing, What::append, 0, leaves, 0, .8);
+        if (!last.plain() || leaves != last.leaves.term(0))
+          add(SlipKind::last_missing, What::append, 0, leaves, 0, slip_form::last_lost);
       if (last.gatherings() == 1 && shape_.gatherings() > 1)
-        add(SlipKind::last_missing, What::remove, shape_.runs.size() - 1, 0, 0, .1);
+        add(SlipKind::last_missing, What::remove, shape_.runs.size() - 1, 0, 0, slip_form::last_added);
     }
     bool const without_a = begins_with_b(shape_);
     for (int leaves : {1, 2, 3, 4, 6, 8, 10, 12}) {
-      // an A of the same leaves as B would be written together with it: its loss is a wrong first letter
-      bool const of_one_run = without_a && first.plain() && first.leaves.term(0) == leaves;
-      add(SlipKind::first_missing, What::prepend, 0, leaves, 0, of_one_run ? .05 : without_a ? .9 : .25);
-      if (!without_a) add(SlipKind::first_missing, What::second, 0, leaves, 0, .08);
+      bool const like_b = without_a && first.plain() && first.leaves.term(0) == leaves;
+      add(SlipKind::first_missing, What::prepend, 0, leaves, 0,
+          like_b      ? slip_form::a_like_b
+          : without_a ? slip_form::preliminaries_without_a
+                      : slip_form::preliminaries_before_a);
+      if (!without_a) add(SlipKind::first_missing, What::second, 0, leaves, 0, slip_form::preliminaries_after_first);
     }
-    if (shape_.runs.size() > 1 && first.gatherings() == 1) add(SlipKind::gathering_twice, What::remove, 0, 0, 0, .05);
+    if (shape_.runs.size() > 1 && first.gatherings() == 1)
+      add(SlipKind::gathering_twice, What::remove, 0, 0, 0, slip_form::first_run_added);
   }
   void omitted_together() {
     std::size_t omitted = shape_.runs.size(), count = 0;
@@ -104,8 +117,10 @@ class FormulaSlips {
     if (count > 1)
       for (int leaves : {2, 4, 6, 8, 12})
         if (leaves != shape_.runs[omitted].leaves.term(0))
-          add(SlipKind::omitted_exponent, FormulaEdit::What::supply_all, omitted, leaves, 0, .3);
-    if (!shape_.runs.back().omitted) add(SlipKind::omitted_exponent, FormulaEdit::What::supply_next, omitted, 0, 0, .7);
+          add(SlipKind::omitted_exponent, FormulaEdit::What::supply_all, omitted, leaves, 0,
+              slip_form::same_count_supplied);
+    if (!shape_.runs.back().omitted)
+      add(SlipKind::omitted_exponent, FormulaEdit::What::supply_next, omitted, 0, 0, slip_form::next_count_meant);
   }
 
 public:
@@ -125,16 +140,16 @@ public:
     }
     first_and_last();
     omitted_together();
-    add(SlipKind::change_missing, What::change, 0, -1, 0, .4);  // the last leaf is removed
-    add(SlipKind::change_missing, What::change, 0, -1, 1, .25); // the first
-    add(SlipKind::change_missing, What::change, 0, 1, 0, .2);
-    add(SlipKind::change_missing, What::change, 0, -2, 0, .1);
+    add(SlipKind::change_missing, What::change, 0, -1, 0, slip_form::last_leaf_removed);
+    add(SlipKind::change_missing, What::change, 0, -1, 1, slip_form::first_leaf_removed);
+    add(SlipKind::change_missing, What::change, 0, 1, 0, slip_form::leaf_inserted);
+    add(SlipKind::change_missing, What::change, 0, -2, 0, slip_form::two_leaves_removed);
     for (std::size_t c = 0; c < changes.size(); ++c) {
       if (changes[c] == 0) continue;
       auto const share = 1 / static_cast<double>(changes.size());
-      add(SlipKind::change_twice, What::drop_change, c, changes[c], 0, .6 * share);
+      add(SlipKind::change_twice, What::drop_change, c, changes[c], 0, slip_form::change_dropped * share);
       if (changes[c] < -1 || changes[c] > 1)
-        add(SlipKind::change_twice, What::drop_change, c, changes[c], 1, .3 * share);
+        add(SlipKind::change_twice, What::drop_change, c, changes[c], 1, slip_form::change_of_several_reduced * share);
     }
   }
 };

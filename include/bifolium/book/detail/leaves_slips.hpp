@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/book/detail/proposal.hpp>
+#include <bifolium/book/detail/slip_forms.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -19,11 +20,12 @@ class LeavesSlips {
       found_.push_back({leaves, kind, 1, weight + real::log(kinds)});
     };
     if (auto const slip = figure_slip(stated_, leaves)) add(slip->kind, slip->weight);
-    if (plates_ > 0 && stated_ == leaves + plates_) add(SlipKind::plates_counted, real::log(.9));
-    if (stated_ == leaves - 1) add(SlipKind::blank_not_counted, real::log(.6));
-    if (stated_ == leaves - 2) add(SlipKind::blank_not_counted, real::log(.15));
-    if (stated_ == leaves + 1) add(SlipKind::blank_not_counted, real::log(.1)); // an end-leaf was counted
-    if (stated_ == 2 * leaves) add(SlipKind::pages_for_leaves, real::log(.9));
+    if (plates_ > 0 && stated_ == leaves + plates_) add(SlipKind::plates_counted, real::log(slip_form::all_plates));
+    if (stated_ == leaves - 1) add(SlipKind::blank_not_counted, real::log(slip_form::one_blank));
+    if (stated_ == leaves - 2) add(SlipKind::blank_not_counted, real::log(slip_form::two_blanks));
+    if (stated_ == leaves + 1)
+      add(SlipKind::blank_not_counted, real::log(slip_form::end_leaf)); // an end-leaf was counted
+    if (stated_ == 2 * leaves) add(SlipKind::pages_for_leaves, real::log(slip_form::all_pages));
   }
   /// Adds two slips in the stated number: pages, plates or blank leaves, and a digit.
   void two_slips(std::int64_t leaves) {
@@ -37,13 +39,13 @@ class LeavesSlips {
     auto const two_causes = [&](SlipKind one, double of_one, SlipKind other, double of_other) {
       found_.push_back({leaves, one, 2, real::log(of_one * share_of(one) * of_other * share_of(other))});
     };
-    add(SlipKind::pages_for_leaves, 2 * leaves, .9);
-    if (plates_ > 0) add(SlipKind::plates_counted, leaves + plates_, .9);
-    add(SlipKind::blank_not_counted, leaves - 1, .6);
+    add(SlipKind::pages_for_leaves, 2 * leaves, slip_form::all_pages);
+    if (plates_ > 0) add(SlipKind::plates_counted, leaves + plates_, slip_form::all_plates);
+    add(SlipKind::blank_not_counted, leaves - 1, slip_form::one_blank);
     if (leaves > 1 && stated_ == 2 * (leaves - 1))
-      two_causes(SlipKind::pages_for_leaves, .9, SlipKind::blank_not_counted, .6);
+      two_causes(SlipKind::pages_for_leaves, slip_form::all_pages, SlipKind::blank_not_counted, slip_form::one_blank);
     if (plates_ > 0 && stated_ == 2 * leaves + plates_)
-      two_causes(SlipKind::pages_for_leaves, .9, SlipKind::plates_counted, .9);
+      two_causes(SlipKind::pages_for_leaves, slip_form::all_pages, SlipKind::plates_counted, slip_form::all_plates);
     if (found_.empty() || found_.back().leaves != leaves) two_figures(leaves);
   }
   /// Adds two slips of digits. The number between them is searched among those one slip away.

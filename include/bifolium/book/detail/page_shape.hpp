@@ -118,7 +118,7 @@ class PageSlips {
     } else if (run.kind == Kind::unnumbered && truth <= 24 && several) {
       auto const by = need < 0 ? -need : need;
       add(SlipKind::unnumbered_value, What::last, r, truth,
-          real::log((by == 1 || by == 2 || by == 4 ? .2 : .04) / runs_));
+          real::log((by == 1 || by == 2 || by == 4 ? slip_form::pages_1_2_or_4 : slip_form::other_pages) / runs_));
     }
     if (run.kind == Kind::unnumbered) return;
     auto const by = need < 0 ? -need : need;
@@ -140,16 +140,18 @@ class PageSlips {
       auto const truth = run.first - need;
       if (truth > 0)
         if (auto const slip = figure_slip(run.first, truth))
-          add(slip->kind, What::first, r, truth, slip->weight - real::log(runs_) - .7);
-      if (run.first > 1 && need == run.first - 1) add(SlipKind::restarted, What::first, r, 0, real::log(.1));
+          add(slip->kind, What::first, r, truth, slip->weight + real::log(slip_form::first_number / runs_));
+      if (run.first > 1 && need == run.first - 1)
+        add(SlipKind::restarted, What::first, r, 0, real::log(slip_form::begins_again));
       return;
     }
     if (r == 0 || run.kind != Kind::arabic) return;
-    if (need == -before) add(SlipKind::restarted, What::first, r, before + 1, real::log(.5));
+    if (need == -before) add(SlipKind::restarted, What::first, r, before + 1, real::log(slip_form::continues_all));
     for (auto k = r; k-- > 0;)
       if (shape_.runs[k].kind == Kind::roman) {
         auto const roman = shape_.runs[k].last;
-        if (need == -roman && need != -before) add(SlipKind::restarted, What::first, r, roman + 1, real::log(.3));
+        if (need == -roman && need != -before)
+          add(SlipKind::restarted, What::first, r, roman + 1, real::log(slip_form::continues_roman));
         break;
       }
   }
@@ -158,16 +160,16 @@ class PageSlips {
     if (shape_.by_leaf) {
       if (need > 0 && need <= 4)
         for (std::size_t at : {std::size_t{0}, n})
-          add(SlipKind::unnumbered_missing, What::insert, at, need, real::log(.4));
+          add(SlipKind::unnumbered_missing, What::insert, at, need, real::log(slip_form::leaves_at_an_end));
       return;
     }
     if (need <= 0 || need > 40) return;
     auto const unnumbered = [&](std::size_t i) { return shape_.runs[i].kind == Kind::unnumbered; };
-    if (!unnumbered(0)) add(SlipKind::unnumbered_missing, What::insert, 0, need, real::log(.35));
-    if (!unnumbered(n - 1)) add(SlipKind::unnumbered_missing, What::insert, n, need, real::log(.45));
+    if (!unnumbered(0)) add(SlipKind::unnumbered_missing, What::insert, 0, need, real::log(slip_form::run_before));
+    if (!unnumbered(n - 1)) add(SlipKind::unnumbered_missing, What::insert, n, need, real::log(slip_form::run_after));
     for (std::size_t at = 1; at < n; ++at)
       if (!unnumbered(at) && !unnumbered(at - 1))
-        add(SlipKind::unnumbered_missing, What::insert, at, need, real::log(.1 / runs_));
+        add(SlipKind::unnumbered_missing, What::insert, at, need, real::log(slip_form::run_between / runs_));
   }
   void for_total(std::int64_t goal) {
     auto const need = goal - total_;
@@ -178,7 +180,7 @@ class PageSlips {
       beginnings(r, need, before);
       auto const& run = shape_.runs[r];
       if (run.kind == Kind::unnumbered && need == -run.last && shape_.runs.size() > 1)
-        add(SlipKind::unnumbered_extra, What::remove, r, 0, real::log(.25 / runs_));
+        add(SlipKind::unnumbered_extra, What::remove, r, 0, real::log(slip_form::run_added / runs_));
       before += run.count;
     }
     missing(need);
@@ -193,13 +195,15 @@ public:
   void find(std::int64_t leaves) {
     if (shape_.by_leaf) {
       for (auto goal : {leaves, leaves - 1}) for_total(goal);
-      if (2 * leaves - total_ >= 0 && 2 * leaves - total_ <= 3) add(SlipKind::unit, What::unit, 0, 0, real::log(.8));
+      if (2 * leaves - total_ >= 0 && 2 * leaves - total_ <= 3)
+        add(SlipKind::unit, What::unit, 0, 0, real::log(slip_form::unit_exchanged));
       return;
     }
     for (auto goal : {2 * leaves, 2 * leaves - 1, 2 * leaves - 2, 2 * leaves - 3}) for_total(goal);
     if (shape_.runs.size() == 1 && total_ == leaves)
-      add(SlipKind::leaf_as_page, What::last, 0, 2 * leaves, real::log(.9));
-    if (total_ == leaves || total_ == leaves - 1) add(SlipKind::unit, What::unit, 0, 0, real::log(.8));
+      add(SlipKind::leaf_as_page, What::last, 0, 2 * leaves, real::log(slip_form::every_leaf_one_page));
+    if (total_ == leaves || total_ == leaves - 1)
+      add(SlipKind::unit, What::unit, 0, 0, real::log(slip_form::unit_exchanged));
   }
 };
 

@@ -3,8 +3,8 @@
 /// that needs one. If the number of leaves of the whole book is stated, the parts together must have it, or it has a slip too.
 #pragma once
 
-#include <bifolium/book/detail/count_findings.hpp>
-#include <bifolium/book/detail/leaves_slips.hpp>
+#include <bifolium/book/detail/leaves_edit.hpp>
+#include <bifolium/book/detail/repair_list.hpp>
 #include <bifolium/book/detail/slip_words.hpp>
 
 namespace bifolium {
@@ -12,8 +12,7 @@ inline namespace v0 {
 namespace detail {
 
 class PartRepairs {
-  static constexpr std::size_t most_combined = 40, most_repairs = 10;
-  static constexpr double least_share = .0005, least_of_all = 1e-5; // as for a book in one part
+  static constexpr std::size_t most_combined = 40;
   struct Combined {
     Repair repair{};
     double score{}; ///< its probability, before it is compared with the others
@@ -27,19 +26,13 @@ class PartRepairs {
   /// no value if no slip explains it.
   [[nodiscard]] std::optional<Combined> with_stated_leaves(Combined one) const {
     if (!book_.leaves) return one;
-    auto const& stated = *book_.leaves;
-    one.repair.leaves_text = stated.text;
-    if (stated.value == one.repair.leaves) return one;
-    std::vector<LeavesVariant> slips;
-    LeavesSlips{stated.value, book_.plates ? book_.plates->value : 0, weights_, slips}.find(one.repair.leaves);
-    auto const figure = std::to_string(stated.value);
-    auto const at = stated.text.find(figure);
-    if (slips.empty() || slips[0].count != 1 || at == stated.text.npos) return std::nullopt;
-    TextEdit const edit{{at, at + figure.size()}, std::to_string(one.repair.leaves)};
-    one.repair.leaves_text = edited(stated.text, {edit});
-    one.repair.edits.push_back(edit_of(Field::leaves, slips[0].kind, stated.text, stated.at, edit));
-    one.repair.says += (one.repair.says.empty() ? "" : "; and ") + in_words(one.repair.edits.back());
-    one.score *= real::exp(slips[0].score);
+    std::vector<LeavesVariant> ways;
+    LeavesSlips{book_.leaves->value, book_.plates ? book_.plates->value : 0, weights_, ways}.find(one.repair.leaves);
+    if (ways.empty() || ways[0].count > 1 || !write_leaves_edit(*book_.leaves, ways[0], one.repair))
+      return std::nullopt;
+    if (ways[0].count == 1)
+      one.repair.says += (one.repair.says.empty() ? "" : "; and ") + in_words(one.repair.edits.back());
+    one.score *= real::exp(ways[0].score);
     return one;
   }
 
@@ -77,19 +70,14 @@ public:
     double total = none_ > weights_.none_of_these ? none_ : weights_.none_of_these;
     for (auto const& one : all_)
       if (auto whole = with_stated_leaves(one)) total += whole->score, offer(kept, most_combined, *whole);
-    audit.share_none = 1;
+    RepairList list{audit};
     for (auto& [repair, score] : kept) {
-      repair.share = score / total;
-      if (audit.repairs.size() == most_repairs ||
-          repair.share < (audit.repairs.size() < 3 ? least_of_all : least_share))
-        break;
+      if (!list.takes(score / total)) break;
       if (repair.edits.empty() && !repair.letters) continue;
       repair.formula = edited(book_.formula->text, Field::formula, repair.edits);
       repair.pagination = edited(book_.pagination->text, Field::pagination, repair.edits);
-      audit.share_none -= repair.share;
-      audit.repairs.push_back(static_cast<Repair&&>(repair));
+      list.add(static_cast<Repair&&>(repair), score / total);
     }
-    if (audit.share_none < 0) audit.share_none = 0;
   }
 };
 

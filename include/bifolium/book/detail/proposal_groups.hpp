@@ -28,6 +28,7 @@ struct SearchVariants {
 
 class ProposalGroups {
   /// A proposal with an additional edit is kept if it is not this much less likely (as a logarithm) than without it.
+  /// Estimated: one in twenty.
   static constexpr double clearly_less = 3;
   SearchVariants const& variants_;
   std::vector<Proposal>& found_;

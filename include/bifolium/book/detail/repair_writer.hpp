@@ -3,7 +3,7 @@
 /// the repair is offered.
 #pragma once
 
-#include <bifolium/book/detail/count_findings.hpp>
+#include <bifolium/book/detail/leaves_edit.hpp>
 #include <bifolium/book/detail/page_places.hpp>
 #include <bifolium/book/detail/search.hpp>
 #include <bifolium/book/detail/slip_words.hpp>
@@ -75,18 +75,6 @@ class RepairWriter {
       repair.edits.push_back(edit_of(Field::pagination, variant.edits[i].kind, stated.text, stated.at, edits[i]));
     return true;
   }
-  bool write_leaves_edit(LeavesVariant const& variant, Repair& repair) const {
-    auto const& stated = *book_.leaves;
-    repair.leaves_text = stated.text;
-    if (variant.count == 0) return true;
-    auto const figure = std::to_string(stated.value);
-    auto const at = stated.text.find(figure);
-    if (at == stated.text.npos) return false;
-    TextEdit const edit{{at, at + figure.size()}, std::to_string(variant.leaves)};
-    repair.leaves_text = edited(stated.text, {edit});
-    repair.edits.push_back(edit_of(Field::leaves, variant.kind, stated.text, stated.at, edit));
-    return true;
-  }
   [[nodiscard]] std::string words_of(Repair const& repair) const {
     std::string words;
     for (auto const& edit : repair.edits) words += (words.empty() ? "" : "; and ") + in_words(edit);
@@ -117,7 +105,7 @@ public:
     if (proposal.pages >= 0 && !write_page_edits(search.pages(proposal), repair)) return std::nullopt;
     if (proposal.leaves >= 0) {
       repair.leaves = search.leaves(proposal).leaves;
-      if (!write_leaves_edit(search.leaves(proposal), repair)) return std::nullopt;
+      if (!write_leaves_edit(*book_.leaves, search.leaves(proposal), repair)) return std::nullopt;
     }
     repair.says = words_of(repair);
     return repair;

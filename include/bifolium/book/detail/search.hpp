@@ -15,7 +15,9 @@ inline namespace v0 {
 namespace detail {
 
 class Search {
-  static constexpr std::size_t formulas_kept = 6, pages_kept = 8, proposals_kept = 60, most_runs_for_pairs = 12;
+  static constexpr std::size_t formulas_kept = 6, pages_kept = 8, proposals_kept = 60;
+  // the time for pairs of edits of the pagination grows with the square of its runs
+  static constexpr std::size_t most_runs_for_pairs = 12;
   SearchInput const& in_;
   AuditWeights const& weights_;
   Likelihood likelihood_;
@@ -25,6 +27,7 @@ class Search {
   std::vector<LeavesVariant>& leaves_{variants_.leaves};
   std::vector<FormulaEdit> edits_{};
   std::vector<Proposal> found_{};
+  std::string left_out_{};
 
   void formula_variants() {
     for (std::size_t i = 0; i < in_.formulas.size(); ++i) {
@@ -155,7 +158,6 @@ class Search {
       std::vector<Ranked> best;
     };
     std::vector<Bucket> buckets;
-    std::vector<Ranked> order;
     for (auto i = from; i < formulas_.size(); ++i) {
       Bucket* bucket = nullptr;
       for (auto& one : buckets)
@@ -163,13 +165,10 @@ class Search {
       if (bucket == nullptr) buckets.push_back({formulas_[i].leaves, {}}), bucket = &buckets.back();
       offer(bucket->best, formulas_kept, Ranked{static_cast<std::int32_t>(i), formulas_[i].score});
     }
-    std::size_t n = 0;
-    for (auto& bucket : buckets) order.push_back({static_cast<std::int32_t>(n++), bucket.best.front().score});
-    insertion_sort(order, [](Ranked const& a, Ranked const& b) { return a.score > b.score; });
-    for (auto const& ranked : order) {
-      auto const& bucket = buckets[static_cast<std::size_t>(ranked.formula)];
-      // the other fields add next to nothing to a formula's score
-      if (found_.size() == proposals_kept && ranked.score + most_gain < found_.back().score) break;
+    insertion_sort(buckets,
+                   [](Bucket const& a, Bucket const& b) { return a.best.front().score > b.best.front().score; });
+    for (auto const& bucket : buckets) {
+      if (found_.size() == proposals_kept && bucket.best.front().score + most_gain < found_.back().score) break;
       auto const& likeliest = formulas_[static_cast<std::size_t>(bucket.best.front().formula)].shape;
       auto const pages = in_.pages ? page_variants(bucket.leaves, &likeliest) : 0;
       auto const leaves = in_.leaves ? leaves_variants(bucket.leaves) : 0;
@@ -180,7 +179,9 @@ class Search {
     std::int32_t formula;
     double score;
   };
-  static constexpr double most_gain = 4; // pages whose number of them the formula gives
+  /// The most that the other fields can add to the score of a formula: pages before the text whose number the formula
+  /// gives are counted once and not twice. Estimated: an unusual number of them has a frequency of about e^-4.
+  static constexpr double most_gain = 4;
   std::vector<PageEdit> page_edits_{};
   [[nodiscard]] std::vector<std::int64_t> numbers_wanted() const {
     std::vector<std::int64_t> wanted;
@@ -220,9 +221,15 @@ public:
         if (one.score > best) best = one.score;
       if (best < score_of_none() + pairs_below) {
         auto const singles = formulas_.size();
-        pairs.find(numbers_wanted());
+        if (!pairs.find(numbers_wanted()))
+          left_out_ = "two slips in the formula are not searched for: it has more than " +
+                      std::to_string(FormulaPairs::most_singles) + " possible single ones";
         join_from(singles);
-        if (in_.pages && in_.pages->runs.size() <= most_runs_for_pairs) {
+        if (in_.pages && in_.pages->runs.size() > most_runs_for_pairs)
+          left_out_ +=
+              (left_out_.empty() ? "" : "; ") + ("two slips in the pagination are not searched for: it has more than " +
+                                                 std::to_string(most_runs_for_pairs) + " runs of pages");
+        else if (in_.pages) {
           auto const leaves = formulas_[0].leaves;
           auto const pages = pairs_of_page_edits(leaves);
           join(0, pages, in_.leaves ? leaves_variants(leaves) : 0);
@@ -234,6 +241,8 @@ public:
     groups.drop_needless();
     return found_;
   }
+  /// Returns what was not searched for because a field is too long, in words; empty if everything was.
+  [[nodiscard]] std::string const& left_out() const { return left_out_; }
   /// Returns the score of a mistake that no kind of slip explains. Before such a mistake the description was as likely
   /// as it is now, or as the best proposal if that is more likely.
   [[nodiscard]] double score_of_none() const {
