@@ -16,41 +16,71 @@ struct BlankLeaves {
   char const* blanks; ///< the leaves, with a blank between them
   bool doubted = false;
 };
+std::size_t blanks_told(Formula const& formula) {
+  IdealCopy const book{formula};
+  return book.blanks().size();
+}
 
 } // namespace
 
 TEST_CASE("blank leaves are known in every form of words, or it is told that the words were not read") {
-  for (auto const& one :
-       std::initializer_list<BlankLeaves>{{"A-K⁸ (K8 blank)", "K8"},
-                                          {"A-K⁸ (K8 blank?)", "K8"},
-                                          {"A-K⁸ (K8, blank)", "K8"},
-                                          {"A-K⁸ (K8 bl.)", "K8"},
-                                          {"A-K⁸ (K8 probably blank)", "K8"},
-                                          {"A-K⁸ (A1 and K8 are blank)", "A1 K8"},
-                                          {"A-K⁸ (A1, K7-8 blank)", "A1 K7 K8"},
-                                          {"A-K⁸ (K7 & 8 blanks)", "K7 K8"},
-                                          {"A-K⁸ (A1 blank, K8 blank)", "A1 K8"},
-                                          {"A-K⁸ (A1 blank; K8 blank?)", "A1 K8"},
-                                          {"A-K⁸ (last two leaves blank)", "K7 K8"},
-                                          {"A-K⁸ (with the final blank K8)", "K8"},
-                                          {"A-K⁸ (including the final blank)", "K8"},
-                                          {"A-K⁸ (blank leaves A1, K8)", "A1 K8"},
-                                          {"A-K⁸ (-K8 blank)", "K8"},
-                                          {"A-K⁸ (-K8, blank)", "K8"},
-                                          {"A⁸ B⁸(first leaf blank)", "B1"},
-                                          {"A-K⁸ (K8v blank)", ""}, // a page, and not the leaf
-                                          {"A-K⁸ (A1r, K8 blank)", "K8"},
-                                          {"A-K⁸ (first leaf blank)", "", true}, // of the gathering, or of the book
-                                          {"A-K⁸ (verso of K8 blank)", "", true},
-                                          {"A-K⁸ (K8 blank, not seen)", "K8"},
-                                          {"A-K⁸ (K7 verso, K8 blank)", "K8"},
-                                          {"A-K⁸ (K8 recto blank)", ""},
-                                          {"A-K⁸ (K8 blank; K2,3 missigned I2,3)", "K8"},
-                                          {"A-K⁸ (A1 blank, B2 torn)", "A1"},
-                                          {"A-K⁸ (K9 blank)", "", true},
-                                          {"A-K⁸ (L1 blank)", "", true},
-                                          {"A-K⁸ (K8 blank but for a line)", "", true},
-                                          {"A-K⁸ (A1 blank, and so the last page of K8, blank)", "", true}}) {
+  for (auto const& one : std::initializer_list<BlankLeaves>{
+           {"A-K⁸ (K8 blank)", "K8"},
+           {"A-K⁸ (K8 blank?)", "K8"},
+           {"A-K⁸ (K8, blank)", "K8"},
+           {"A-K⁸ (K8 bl.)", "K8"},
+           {"A-K⁸ (K8 probably blank)", "K8"},
+           {"A-K⁸ (A1 and K8 are blank)", "A1 K8"},
+           {"A-K⁸ (A1, K7-8 blank)", "A1 K7 K8"},
+           {"A-K⁸ (K7 & 8 blanks)", "K7 K8"},
+           {"A-K⁸ (A1 blank, K8 blank)", "A1 K8"},
+           {"A-K⁸ (A1 blank; K8 blank?)", "A1 K8"},
+           {"A-K⁸ (last two leaves blank)", "K7 K8"},
+           {"A-K⁸ (with the final blank K8)", "K8"},
+           {"A-K⁸ (with the first blank A1)", "A1"},
+           {"A-K⁸ (with the final blank leaf K8)", "K8"},
+           {"A-K⁸ (with the last two blanks K7 and K8)", "K7 K8"},
+           {"A-K⁸ (first and last blanks A1 and K8)", "A1 K8"},
+           {"A-K⁸ (the final blank K8, A1 missigned)", "K8"},
+           {"A-K⁸ (Blank leaves K7, K8)", "K7 K8"},
+           {"A⁸ (first and last leaf blank)", "A1 A8"},
+           {"A-K¹² (last twelve leaves blank)", "K1 K2 K3 K4 K5 K6 K7 K8 K9 K10 K11 K12"},
+           {"A-K⁸ (-K8, bl.)", "K8"},
+           {"K²(-K, blank)", "K1 K2"},
+           {"A-K⁸ (-K8; A1v blank)", ""},
+           {"A-K⁸ (including the final blank)", "K8"},
+           {"A-K⁸ (blank leaves A1, K8)", "A1 K8"},
+           {"A-K⁸ (-K8 blank)", "K8"},
+           {"A-K⁸ (-K8, blank)", "K8"},
+           {"A⁸ B⁸(first leaf blank)", "B1"},
+           {"A-K⁸ (K8v blank)", ""}, // a page, and not the leaf
+           {"A-K⁸ (A1r, K8 blank)", "K8"},
+           {"A-K⁸ (first leaf blank)", "", true}, // of the gathering, or of the book
+           {"A-K⁸ (verso of K8 blank)", "", true},
+           {"A-K⁸ (K8 blank, not seen)", "K8"},
+           {"A-K⁸ (K7 verso, K8 blank)", "K8"},
+           {"A-K⁸ (K8 recto blank)", ""},
+           {"A-K⁸ (K8 blank; K2,3 missigned I2,3)", "K8"},
+           {"A-K⁸ (A1 blank, B2 torn)", "A1"},
+           {"A-K⁸ (K9 blank)", "", true},
+           {"A-K⁸ (K9 blanks)", "", true},
+           {"A-K⁸ (K9 bl.)", "", true},
+           {"A-K⁸ (L1 blank)", "", true},
+           {"A-K⁸ (-K8; L1 blank)", "", true},
+           {"A-K⁸ (blank)", "", true}, // of which leaf?
+           {"A-K⁸ (bl.)", "", true},
+           {"A-K⁸ (A3+χ1, blank)", "", true},
+           {"A-K⁸ (±K8, blank)", "", true},
+           {"A-K⁸ (-A1, -K8, blank)", "K8", true}, // A1 too?
+           {"A² (last four leaves blank)", "A1 A2", true},
+           {"A⁴ (first six leaves blank)", "A1 A2 A3 A4", true},
+           {"A-K⁸ (last two four leaves blank)", "", true},
+           {"A-K⁸ (last two blanks K7)", "", true},
+           {"A-K⁸ (with the final blank K8v)", "", true},
+           {"A-K⁸ (A1 blank K8)", "", true},
+           {"A-K⁸ (K6v-8r blank)", "", true},
+           {"A-K⁸ (K8 blank but for a line)", "", true},
+           {"A-K⁸ (A1 blank, and so the last page of K8, blank)", "", true}}) {
     std::string const text{one.text};
     CAPTURE(text);
     CHECK(broken_law(text, dialects::strict) == "");
@@ -63,5 +93,52 @@ TEST_CASE("blank leaves are known in every form of words, or it is told that the
     CHECK(blanks == one.blanks);
     CHECK(formula->warnings().empty() != one.doubted);
     if (one.doubted) CHECK(formula->warnings()[0].problem == Problem::text_not_read);
+  }
+}
+
+TEST_CASE("leaves that are wanting and blank are deleted and told as blank; of several it is doubted which are blank") {
+  for (auto const& one : std::initializer_list<BlankLeaves>{{"A-K⁸ (K8 wanting, blank)", "K8"},
+                                                            {"A-K⁸ (K8 blank and wanting)", "K8"},
+                                                            {"A-K⁸ (K8 bl. and wanting)", "K8"},
+                                                            {"A-K⁸ (last leaf blank and wanting)", "K8"},
+                                                            {"A-K⁸ (last two leaves blank and wanting)", "K8", true}}) {
+    std::string const text{one.text};
+    CAPTURE(text);
+    CHECK(broken_law(text, dialects::strict) == "");
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    IdealCopy const book{*formula};
+    REQUIRE(book.blanks().size() == 1);
+    CHECK(write_reference(book, Reference{book.blanks()[0]}) == one.blanks);
+    REQUIRE(formula->warnings().size() == (one.doubted ? 2U : 1U));
+    CHECK(formula->warnings()[0].problem == Problem::wanting_read_as_deletion);
+    if (one.doubted) CHECK(formula->warnings()[1].problem == Problem::text_not_read);
+  }
+  // words delete eight leaves at most; of more it is told that they were not read
+  auto const many = read_formula("A-K¹² (last twelve leaves wanting)");
+  REQUIRE(many);
+  CHECK(many->leaves() == 120);
+  REQUIRE(many->warnings().size() == 1);
+  CHECK(many->warnings()[0].problem == Problem::text_not_read);
+}
+
+TEST_CASE("a doubt tells of every word for blank, and of every number of leaves, that names no leaf") {
+  char const* const numbers[]{"one",     "two",     "three",     "four",     "five",     "six",      "seven",
+                              "eight",   "nine",    "ten",       "eleven",   "twelve",   "thirteen", "fourteen",
+                              "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"};
+  for (std::string const blank : {"blank", "blanks", "bl.", "Blank", "bl"}) {
+    CAPTURE(blank);
+    CHECK(blanks_told(*read_formula("A-K⁸ (K8 " + blank + ")")) == 1);
+    CHECK((*read_formula("A-K⁸ (K8 " + blank + ")")).warnings().empty());
+    for (std::string const nothing : {"K9 ", "L1 ", "leaf ", ""}) {
+      CHECK(blanks_told(*read_formula("A-K⁸ (" + nothing + blank + ")")) == 0);
+      CHECK((*read_formula("A-K⁸ (" + nothing + blank + ")")).warnings().size() == 1);
+    }
+    for (int n = 1; n <= 20; ++n) {
+      auto const formula = read_formula("A¹⁰ (last " + std::string{numbers[n - 1]} + " leaves " + blank + ")");
+      REQUIRE(formula);
+      CHECK(blanks_told(*formula) == static_cast<std::size_t>(n < 10 ? n : 10));
+      CHECK(formula->warnings().empty() == (n <= 10));
+    }
   }
 }

@@ -2,16 +2,21 @@
 /// Words that describe leaves as blank: "K8 blank", "A1 blank, K7,8 blank", "last two leaves blank", "with the final
 /// blank K8". A copy that has lost a blank has lost no text, so it is useful to know which leaves are blank.
 ///
-///   blanks = phrase , { separator , phrase } ;
-///   phrase = [ introduction ] , ( "blank" , [ "leaf" | "leaves" ] , [ leaves ]
-///          | leaves , [ separator ] , is , "blank" , [ end ] ) ;
-///   end    = leaf | "and" , ( "genuine" | "present" | "original" ) ;
-///   introduction = ( "with" | "incl." | "including" | "includes" ) , [ "the" ] ;
-///   leaves = ( leaf | counted ) , { separator , ( leaf | counted ) } ;
-///   counted = [ "the" ] , ( "first" | "last" | "final" ) , [ number ] , [ "leaf" | "leaves" ] ;
-///   is     = { "is" | "are" | "both" | "all" | "a" | "probably" | "perhaps" | "presumably" } ;
+///   blanks  = blank word | phrase , { separators , phrase } , [ separators , words ] ;
+///   phrase  = [ introduction ] , ( [ "the" ] , blank word , named , { separators , named }
+///           | named , { [ separators ] , [ is ] , named } , [ separators ] , [ is ] , blank word , [ end ] ) ;
+///   introduction = ( "with" | "incl" | "including" | "includes" ) , [ "." ] ;
+///   named   = counted | leaf , [ "verso" | "recto" ] , [ "-" , figure ] ;
+///   counted = [ "the" ] , ( "first" | "last" | "final" ) , [ number ] , [ leaf word ] ;
+///   is      = "is" | "are" | "both" | "all" | "a" | "probably" | "perhaps" | "presumably" , [ is ] ;
+///   blank word = ( "blank" | "blanks" | "bl" ) , { "?" | "." } , [ leaf word ] ;
+///   end     = "and" , ( "genuine" | "present" | "original" )
+///           | leaf , { separators , leaf } ;                    (* after counted leaves only: each is named *)
+///   leaf word  = "leaf" | "leaves" ;
+///   separators = { "," | "." | ";" | "&" } , [ "and" ] ;
 ///
-/// "blank" alone is said of the leaf before it: (−K8, blank).
+/// A blank word alone is said of the leaf that is deleted before it: (−K8, blank). In "the final blank K8" one leaf is counted
+/// and then named, and only the name is taken: with "the last two blanks K7, K8" there must be two names.
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
@@ -23,7 +28,23 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-/// A leaf that the words name; or leaves counted from the end or the beginning of the gathering.
+/// Returns true for a word that means blank: blank, blanks, bl. (abbreviated).
+[[nodiscard]] constexpr bool is_blank_word(std::string_view word) noexcept {
+  if (word.size() < 2 || small_letter(word[0]) != 'b') return false;
+  auto const rest = word.substr(1);
+  return rest == "l" || rest == "lank" || rest == "lanks";
+}
+/// Returns true if one of the words means blank.
+[[nodiscard]] constexpr bool has_blank_word(std::string_view words) noexcept {
+  for (std::size_t i = 0; i < words.size();) {
+    auto const word = word_at(words, i);
+    if (is_blank_word(word)) return true;
+    i += word.empty() ? 1 : word.size();
+  }
+  return false;
+}
+
+/// A leaf that the words name; or a leaf counted from the end or the beginning of the gathering.
 struct BlankNamed {
   bool gathering_named{};
   SignatureKey gathering{};
@@ -31,13 +52,26 @@ struct BlankNamed {
   /// true for "first leaf", which may be that of the gathering or of the book if several come before the words.
   bool first{};
 };
+/// What words say about blank leaves.
+enum class BlanksSaid : std::uint8_t {
+  unclear, ///< nothing, or they are not understood
+  leaves,  ///< which leaves, or which pages, are blank
+  alone    ///< "blank" and no leaf: the leaf before the words is meant
+};
 
 /// Reads the words of a note.
 class BlankWords {
+  static constexpr int most_counted = 4;
+  struct Counted {
+    int leaves{}; // 0 if no leaves are counted
+    bool first{};
+  };
   std::string_view words_;
   Letters letters_;
   TokenCursor c_;
-  BlankNamed last_{}; // the last leaf that was named
+  BlankNamed last_{};               // the last leaf that was named
+  Counted counted_[most_counted]{}; // those of a phrase, which are added at its end if no names replace them
+  int counted_size_{};
 
   /// Returns the word at this position; empty if there is none.
   [[nodiscard]] constexpr std::string_view word() const {
@@ -63,29 +97,35 @@ class BlankWords {
   static constexpr std::string_view verbs[]{"is"sv, "are"sv,      "both"sv,    "all"sv,
                                             "a"sv,  "probably"sv, "perhaps"sv, "presumably"sv};
   static constexpr std::string_view leaf_words[]{"leaf"sv, "leaves"sv};
-  /// Takes "blank", "blanks", "bl.", with the question mark after it.
+  /// Takes a blank word with the question mark or full point after it, and "leaf" or "leaves".
   constexpr bool blank() {
     auto const w = word();
-    if (w != "blank" && w != "blanks" && w != "bl") return false;
+    if (!is_blank_word(w)) return false;
     after(w);
-    while (c_.at(TokenKind::question) || c_.at(TokenKind::point)) c_.take();
+    while (c_.at(TokenKind::question) || (c_.at(TokenKind::point) && !c_.token.spaced)) c_.take();
+    skip(leaf_words);
     return true;
   }
   /// Reads "last leaf", "last two leaves", "first leaf" or "final leaf"; also "last" alone.
-  template <class Add> constexpr bool counted(Add&& add) {
+  constexpr bool counted() {
     auto const before = c_;
     static_cast<void>(take("the"));
     auto const w = word();
     bool const last = w == "last" || w == "final", first = w == "first";
-    if (!last && !first) return c_ = before, false;
+    if ((!last && !first) || counted_size_ == most_counted) return c_ = before, false;
     after(w);
-    int leaves = 1;
-    constexpr std::string_view numbers[]{"one", "two", "three", "four"};
-    for (int n = 0; n < 4; ++n)
-      if (take(numbers[n])) leaves = n + 1;
+    auto const number = word();
+    auto const leaves = number_of(number);
+    if (leaves > 0) after(number);
     skip(leaf_words);
-    for (int n = 1; n <= leaves; ++n) add(BlankNamed{false, {}, last ? -n : n, first});
+    counted_[counted_size_++] = {leaves > 0 ? leaves : 1, first};
     return true;
+  }
+  /// Calls `add` with the leaves that are only counted.
+  template <class Add> constexpr void add_counted(Add&& add) {
+    for (int i = 0; i < counted_size_; ++i)
+      for (int n = 1; n <= counted_[i].leaves; ++n)
+        add(BlankNamed{false, {}, counted_[i].first ? n : -n, counted_[i].first});
   }
   template <class Add> constexpr bool leaf(Add&& add) {
     LeafInWords const names{words_, letters_};
@@ -101,7 +141,8 @@ class BlankWords {
     auto to = c_;
     to.take();
     auto const last = to.is_flat_figure() ? names.find(to.token.from) : NamedLeaf{};
-    if (!last.found || last.gathering_named || last.leaf > name.leaf + thick_gathering) return true;
+    bool const range = last.found && !last.gathering_named && last.leaf <= name.leaf + thick_gathering;
+    if (!range || page) return true; // the dash is not understood, nor K6v-8r, which begins in the middle of a leaf
     c_ = TokenCursor{words_, last.end};
     for (one.leaf = name.leaf + 1; one.leaf <= last.leaf; ++one.leaf) add(one);
     return true;
@@ -111,47 +152,63 @@ class BlankWords {
     for (; is_separator(c_.token) || (c_.at(TokenKind::symbol) && c_.token.value == '&'); c_.take()) found = true;
     return take("and") || found;
   }
-  template <class Add> constexpr bool phrase(Add&& add) {
+  /// Reads the names of leaves that were counted before: the final blank K8. Returns false if they are fewer.
+  template <class Add> constexpr bool names_of_counted(Add&& add) {
+    int missing = 0;
+    for (int i = 0; i < counted_size_; ++i) missing += counted_[i].leaves;
+    auto const one = [&](BlankNamed const& leaf) {
+      --missing;
+      add(leaf);
+    };
+    while (leaf(one) && missing > 0 && separator()) continue;
+    return missing == 0;
+  }
+  template <class Add> constexpr BlanksSaid phrase(Add&& add) {
+    counted_size_ = 0;
     skip(introductions);
     if (c_.at(TokenKind::point)) c_.take();
     auto const before = c_;
     static_cast<void>(take("the"));
     if (blank()) {
-      skip(leaf_words);
-      if (c_.ended()) return true;
-      while (counted(add) || leaf(add))
-        if (!separator()) return true;
-      return false;
+      if (c_.ended()) return BlanksSaid::alone;
+      do
+        if (!counted() && !leaf(add)) return BlanksSaid::unclear;
+      while (separator());
+      add_counted(add);
+      return BlanksSaid::leaves;
     }
     c_ = before;
     for (;;) {
-      if (!counted(add) && !leaf(add)) return false;
+      if (!counted() && !leaf(add)) return BlanksSaid::unclear;
       bool const separated = separator();
       skip(verbs);
       if (blank()) break;
-      if (!separated) return false;
+      if (!separated) return BlanksSaid::unclear;
     }
     auto const after = c_;
-    if (take("and") && (take("genuine") || take("present") || take("original"))) return true;
-    c_ = after;
-    static_cast<void>(leaf(add)); // the final blank K8
-    return true;
+    bool const praised = take("and") && (take("genuine") || take("present") || take("original"));
+    if (!praised) c_ = after;
+    bool const named = !praised && counted_size_ > 0 && LeafInWords{words_, letters_}.find(c_.token.from).leaf > 0;
+    if (named) return names_of_counted(add) ? BlanksSaid::leaves : BlanksSaid::unclear;
+    add_counted(add);
+    return BlanksSaid::leaves;
   }
 
 public:
   constexpr BlankWords(std::string_view words, Letters letters) : words_{words}, letters_{letters}, c_{words} {}
 
-  /// Calls `add` with each leaf that the words call blank. Returns false if the words are not understood, so that the leaves
-  /// have no meaning. Other words may follow: K8 blank; A2 missigned.
-  template <class Add> constexpr bool read(Add add) {
-    if (!phrase(add)) return false;
+  /// Calls `add` with each leaf that the words call blank. If the result is `unclear`, the leaves have no meaning. Other words
+  /// may follow: K8 blank; A2 missigned.
+  template <class Add> constexpr BlanksSaid read(Add add) {
+    if (auto const said = phrase(add); said != BlanksSaid::leaves) return said;
     while (separator()) {
-      auto const begin = c_;
+      auto const begin = c_.token.from;
       auto trial = *this;
-      if (!trial.phrase([](BlankNamed const&) {})) return words_.find("blank"sv, begin.token.from) == words_.npos;
+      if (trial.phrase([](BlankNamed const&) {}) != BlanksSaid::leaves)
+        return has_blank_word(words_.substr(begin)) ? BlanksSaid::unclear : BlanksSaid::leaves;
       static_cast<void>(phrase(add));
     }
-    return c_.ended();
+    return c_.ended() ? BlanksSaid::leaves : BlanksSaid::unclear;
   }
 };
 

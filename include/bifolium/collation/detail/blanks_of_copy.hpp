@@ -16,7 +16,7 @@ inline void IdealCopy::note_blanks(Formula const& formula) {
     auto const& words = formula.notes()[note->words];
     auto const already = blanks_.size();
     bool const one = runs_[note->gathering.run].gatherings == 1;
-    bool const understood = detail::BlankWords{words, letters_}.read([&](detail::BlankNamed const& blank) {
+    auto const said = detail::BlankWords{words, letters_}.read([&](detail::BlankNamed const& blank) {
       auto at = note->gathering;
       if (blank.gathering_named) {
         auto const found = find(signature_of(blank.gathering, words, letters_));
@@ -27,12 +27,14 @@ inline void IdealCopy::note_blanks(Formula const& formula) {
       auto const leaf = blank.leaf < 0 ? folded + 1 + blank.leaf : blank.leaf;
       if (leaf >= 1 && leaf <= folded && (one || !blank.first)) blanks_.push_back({at, leaf, 0});
     });
-    if (!understood) blanks_.resize(already);
-    bool const follows = understood && blanks_.size() == already && i > 0 &&
+    if (said == detail::BlanksSaid::unclear) blanks_.resize(already);
+    bool const follows = said == detail::BlanksSaid::alone && i > 0 &&
                          formula.change_forms()[i].separator != ChangeForm::Separator::opens;
     auto const* const deletion = follows ? changes[i - 1].deletion() : nullptr;
-    for (int k = deletion != nullptr ? deletion->leaf : 0; k > 0 && k <= deletion->last; ++k)
-      blanks_.push_back({deletion->gathering, k, 0}); // (−K8, blank)
+    if (deletion == nullptr) continue; // else (−K8, blank), or with leaf 0 the whole gathering
+    auto const last = deletion->leaf == 0 ? leaves_folded(deletion->gathering) : deletion->last;
+    for (int k = deletion->leaf == 0 ? 1 : deletion->leaf; k <= last; ++k)
+      blanks_.push_back({deletion->gathering, k, 0});
   }
   merge_sort(blanks_, [](LeafOfBook const& a, LeafOfBook const& b) { return a < b; });
   std::size_t kept = 0; // a leaf may be noted twice

@@ -5,7 +5,7 @@
 ///
 ///   group   = "[" , { element | separator } , "]" , [ count ] ; (* unsigned; the count is shared by runs without one *)
 ///   signing = "[" , "$" , words , "]" ;
-///   note    = "(" , words , ")" | "[" , words , "]" ;
+///   note    = "(" , ( blanks | words ) , ")" | "[" , words , "]" ;
 #pragma once
 
 #include <bifolium/collation/detail/passage_grammar.hpp>

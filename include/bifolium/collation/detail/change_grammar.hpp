@@ -7,7 +7,7 @@
 ///   changes  = "(" , ( item , { join , item } | wanting ) , ")" ;
 ///   join     = "," | ";" | "." | "&" | "and" | blank ;
 ///   item     = loss , leaves , [ quoted ] , [ "+" , inserted ] | leaves , "±" | "±"
-///            | leaf , "+" , inserted | "+" , inserted | identity | words ;
+///            | leaf , "+" , inserted | "+" , inserted | identity | blanks | words ;
 ///   loss     = "−" | "-" | "±" | "less" | "minus" | "without" | "wants" | "lacks" ;
 ///   leaves   = leaf , [ "?" ] , { join , leaf , [ "?" ] } | leaf , ( "-" | "to" | "through" ) , figure ;
 #pragma once

@@ -13,6 +13,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/found_run.hpp>
+#include <bifolium/collation/detail/number_words.hpp>
 #include <bifolium/leaf/signature_reader.hpp>
 
 namespace bifolium {
@@ -33,13 +34,6 @@ struct FoundCount {
   /// Returns true if there is a valid count.
   [[nodiscard]] constexpr bool sound() const noexcept { return problem == Problem::none && cycle.size() != 0; }
 };
-
-/// Returns the word that begins at the cursor's token, or an empty text if the token is not a letter.
-[[nodiscard]] constexpr std::string_view word_at(std::string_view text, std::uint32_t from) noexcept {
-  auto end = from;
-  while (end < text.size() && is_latin_letter(text[end])) ++end;
-  return text.substr(from, end - from);
-}
 
 class CountReader : public SignatureReader {
 public:
@@ -186,10 +180,6 @@ private:
   }
   /// Reads eight or eights, or in digits 8 or 8s.
   constexpr Number take_number(TokenCursor& p, bool plural) const {
-    constexpr std::string_view words[]{"one"sv,     "two"sv,       "three"sv,    "four"sv,     "five"sv,
-                                       "six"sv,     "seven"sv,     "eight"sv,    "nine"sv,     "ten"sv,
-                                       "eleven"sv,  "twelve"sv,    "thirteen"sv, "fourteen"sv, "fifteen"sv,
-                                       "sixteen"sv, "seventeen"sv, "eighteen"sv, "nineteen"sv, "twenty"sv};
     if (p.token.is_flat_figure() && plural) {
       Number number{p.token.value <= most_leaves_in_gathering ? static_cast<int>(p.token.value) : 0, p.token.to};
       p.take();
@@ -203,17 +193,13 @@ private:
     }
     if (!p.at(TokenKind::letter) || !begins_number_word(p.token.from)) return {};
     auto const word = word_at(text_, p.token.from);
-    for (int n = 1; n <= 20; ++n) {
-      auto const one = words[n - 1];
-      if (word.empty() || small_letter(word[0]) != one[0] || word.substr(1, one.size() - 1) != one.substr(1)) continue;
-      auto const ending = word.substr(one.size());
-      bool const several = plural && (ending == "s" || (ending == "es" && one == "six"));
-      if (!several && !ending.empty()) continue;
-      Number const number{n, p.token.from + static_cast<std::uint32_t>(word.size()), several};
-      p = TokenCursor{text_, number.end};
-      return number;
-    }
-    return {};
+    auto const found = number_in(word);
+    bool const sixes = found.ending == "es" && found.value == 6;
+    bool const several = plural && (found.ending == "s" || sixes);
+    if (found.value == 0 || (!several && !found.ending.empty())) return {};
+    Number const number{found.value, p.token.from + static_cast<std::uint32_t>(word.size()), several};
+    p = TokenCursor{text_, number.end};
+    return number;
   }
 };
 

@@ -22,8 +22,9 @@ struct ChangeState {
   Target current{};                      // the gathering to which a number alone belongs
   Change::Kind sign{Change::Kind::note}; // the sign that applies to a list
   bool any{}, list{}, gone{}, after_words{};
-  FoundChange previous{};  // the last change
-  FoundChange last_gone{}; // the last deletion or cancel
+  bool deletions_together{}; // the last change is a deletion, and so is the one before it
+  FoundChange previous{};    // the last change
+  FoundChange last_gone{};   // the last deletion or cancel
   // the text before the item that is read now
   bool separated{}, spaced{}, semicolon{}, point{};
   [[nodiscard]] constexpr bool after(Change::Kind kind) const noexcept { return any && previous.kind == kind; }
@@ -80,6 +81,7 @@ protected:
     auto const separator = !s.any ? Separator::opens : s.point ? Separator::point : Separator::comma;
     change.form = {runs_.size() - 1, separator, change.leaf_written};
     static_cast<void>(this->add_change(change)); // a limit that is reached has failed, and is looked at after the item
+    s.deletions_together = change.kind == Kind::deletion && s.after(Kind::deletion);
     s.previous = change;
     s.any = true;
     if (change.kind == Kind::deletion || change.kind == Kind::cancel) s.last_gone = change, s.gone = true;

@@ -28,14 +28,15 @@ protected:
   using Kind = Change::Kind;
 
   /// Stores the words from byte `from` to `to`, without the blanks after them. Returns false if they are not UTF-8.
-  constexpr bool note(std::uint32_t from, std::uint32_t to, bool opens) {
+  /// `after_deletion`: one deleted leaf comes directly before them, of which "blank" alone is said.
+  constexpr bool note(std::uint32_t from, std::uint32_t to, bool opens, bool after_deletion = false) {
     for (auto k = from; k < to;) {
       auto const c = decode(text_, k);
       if (c.malformed) return fail(Problem::not_utf8, k, k);
       k += c.bytes;
     }
     while (to > from && (at(to - 1) == ' ' || at(to - 1) == '\n' || at(to - 1) == '\r' || at(to - 1) == '\t')) --to;
-    if (looks_like_change(from, to)) warn(Problem::text_not_read, from, to);
+    if (looks_like_change(from, to, after_deletion)) warn(Problem::text_not_read, from, to);
     FoundChange change;
     change.kind = Kind::note;
     change.gathering = this->last_gathering().gathering;
@@ -67,7 +68,7 @@ protected:
       open += c.at(TokenKind::open_square) ? 1 : c.at(TokenKind::close_square) ? -1 : 0;
     }
     if (open != 0) return not_understood(s, from);
-    if (!note(begin, to, !s.any)) return false;
+    if (!note(begin, to, !s.any, s.after(Kind::deletion) && !s.deletions_together)) return false;
     s.previous = FoundChange{};
     s.previous.kind = Kind::note;
     s.any = s.after_words = true;
@@ -117,9 +118,9 @@ private:
   }
   /// Returns true for words that are only a leaf, or contain a sign or a word of change: they may be a change in another
   /// notation. Also for words about blank leaves if it is not clear which leaves are meant.
-  [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to) {
-    bool const blank = text_.substr(from, to - from).find("blank"sv) != std::string_view::npos;
-    if (blank && says_blank(from, to)) return false; // K8 blank: most words say this
+  [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to, bool after_deletion) {
+    bool const blank = has_blank_word(text_.substr(from, to - from));
+    if (blank && says_blank(from, to, after_deletion)) return false; // K8 blank: most words say this
     auto const begin = cursor(from, to);
     if (auto const name = leaf_name(begin, to); name.found) {
       auto c = cursor(name.end, to);
@@ -143,16 +144,16 @@ private:
     return blank;
   }
   /// Returns true if it is clear which leaves are blank, and the book has them. "First leaf" is not clear after a run: it may
-  /// be that of the book.
-  [[nodiscard]] constexpr bool says_blank(std::uint32_t from, std::uint32_t to) {
+  /// be that of the book. "Blank" alone is clear only after the deletion of one leaf.
+  [[nodiscard]] constexpr bool says_blank(std::uint32_t from, std::uint32_t to, bool after_deletion) {
     bool clear = true;
     auto const words = text_.substr(from, to - from);
-    bool const said = BlankWords{words, letters_}.read([&](BlankNamed one) {
+    auto const said = BlankWords{words, letters_}.read([&](BlankNamed one) {
       one.gathering.text_from += from; // the text of a symbol is in the whole text
       auto const of = one.gathering_named ? this->find(one.gathering) : std::optional{this->last_gathering()};
-      clear = clear && of && one.leaf <= of->leaves && !(one.first && last_.gatherings > 1);
+      clear = clear && of && one.leaf <= of->leaves && one.leaf >= -of->leaves && !(one.first && last_.gatherings > 1);
     });
-    return said && clear;
+    return clear && (said == BlanksSaid::leaves || (said == BlanksSaid::alone && after_deletion));
   }
 };
 

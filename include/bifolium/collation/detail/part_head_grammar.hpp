@@ -226,8 +226,8 @@ private:
     bool any = false;
     for (;;) {
       auto const w = word(c);
-      bool const one = w == "unsigned" || w == "unnumbered" || w == "preliminary" || w == "prelim" || w == "blank" ||
-                       w == "without" || (any && (w == "signature" || w == "signatures"));
+      bool const one = w == "unsigned" || w == "unnumbered" || w == "preliminary" || w == "prelim" ||
+                       is_blank_word(w) || w == "without" || (any && (w == "signature" || w == "signatures"));
       if (!one) return any;
       c = after_word(c);
       if (w == "prelim" && c.touches(TokenKind::point)) c.take();

@@ -3,8 +3,8 @@
 /// warning, because the leaf may be wanting in one copy only, and the sign may be a mistake.
 ///
 ///   wanting = [ "?" ] , ( leaf , { join , leaf } | "last" , [ number ] , ( "leaf" | "leaves" ) ) , is wanting ;
-///   is wanting = ( "wanting" | "lacking" | "deleted" | "removed" | "excised" | "blank" | "and" | "&" | "," | "is" | "are"
-///              | "both" ) , { is wanting } ;
+///   is wanting = ( "wanting" | "wants" | "want" | "lacking" | "lacks" | "deleted" | "removed" | "excised" | blank word | "and"
+///              | "&" | "," | "?" | "is" | "are" | "both" ) , { is wanting } ;
 ///   outside = ( "−" | "-" | "±" ) , leaf , { ( "," | "." ) , figure } | leaf , "±" | "±" ;
 #pragma once
 
@@ -44,7 +44,7 @@ protected:
       change.doubtful = found.doubtful;
       this->send(s, change, from, words);
     }
-    if (found.blank_to != 0 && !this->failed_) this->note(found.blank_from, found.blank_to, false);
+    if (found.blank_to != 0 && !this->failed_) this->note(found.blank_from, found.blank_to, false, found.leaves == 1);
     return true;
   }
   /// Reads a change without parentheses, of a leaf that comes before it in the text. Returns false if there is none.
@@ -85,13 +85,12 @@ private:
     auto const w = word(c);
     if (w != "last" && w != "final") return false;
     c = after(c, w, end);
-    int leaves = 1;
-    constexpr std::string_view numbers[]{"one"sv, "two"sv, "three"sv, "four"sv};
-    for (int n = 0; n < 4; ++n)
-      if (word(c) == numbers[n]) leaves = n + 1, c = after(c, numbers[n], end);
+    int leaves = number_of(word(c));
+    if (leaves > 0) c = after(c, word(c), end);
+    if (leaves == 0) leaves = 1;
     if (auto const what = word(c); what == "leaf" || what == "leaves") c = after(c, what, end);
     auto const target = this->last_gathering();
-    if (leaves > target.leaves) return false;
+    if (leaves > target.leaves || leaves > most_wanting) return false;
     for (int n = leaves; n-- > 0;) found.all[found.leaves++] = {target, target.leaves - n};
     return true;
   }
@@ -132,11 +131,12 @@ private:
       }
       bool const gone = w == "wanting" || w == "wants" || w == "want" || w == "lacking" || w == "lacks" ||
                         w == "deleted" || w == "removed" || w == "excised";
-      bool const blank = w == "blank" || w == "blanks";
+      bool const blank = is_blank_word(w);
       if (!gone && !blank && w != "and" && w != "is" && w != "are" && w != "both") return false;
       if (blank) found.blank_from = c.token.from, found.blank_to = c.token.from + static_cast<std::uint32_t>(w.size());
       wanting = wanting || gone;
       c = after(c, w, end);
+      if (blank && c.touches(TokenKind::point)) found.blank_to = c.token.to, c.take(); // bl.
     }
     return wanting;
   }
