@@ -144,7 +144,7 @@ class Book {
 
 public:
   Book(Draw& draw, Manner const& manner) {
-    text_ = draw.of<std::string>({"8°: ", "4°: ", "2°: ", "12°: ", ""});
+    text_ = draw.of<std::string>({"8°: ", "4°: ", "2°: ", "12°: ", "8° (4s): ", "12° (8/4): ", "4° in eights: ", ""});
     int next = draw.one_in(4) ? 20 : 0;
     for (auto runs = draw.from_to(1, 5); runs > 0; --runs) {
       auto const length = draw.one_in(3) ? 1 : draw.from_to(2, 12);

@@ -96,6 +96,39 @@ TEST_CASE("letters of later alphabets are doubled in one way") {
          {"A–Zz⁸", 368, Problem::none, "A-2Z⁸"}});
 }
 
+TEST_CASE("a statement of format may say how the book is gathered, which is compared with the gatherings") {
+  // common practice, no source: 4to in 8s, 8vo in fours. 12° (8/4): twelves made of a gathering of eight and one of four.
+  check({{"8° (4s): A-H⁴", 32, Problem::none, "8° (4s): A-H⁴"},
+         {"8° (in 4s): A-H4", 32, Problem::none, "8° (4s): A-H⁴"},
+         {"8vo in fours: A-H4", 32, Problem::none, "8° (4s): A-H⁴"},
+         {"4to in eights. A-H⁸ I⁴", 68, Problem::none, "4° (8s): A-H⁸ I⁴"},
+         {"4° in 8's: A-H8", 64, Problem::none, "4° (8s): A-H⁸"},
+         {"4° in 8s A-H8", 64, Problem::none, "4° (8s): A-H⁸"},
+         {"18° in sixes: π² A-M⁶", 74, Problem::none, "18° (6s): π² A-M⁶"},
+         {"12° (8/4): A-H8/4", 48, Problem::none, "12° (8/4): A-H⁸/⁴"},
+         {"12° (8/4): A⁸ B⁴ C⁸ D⁴", 24, Problem::none, "12° (8/4): A⁸ B⁴ C⁸ D⁴"},
+         {"12° in eights and fours: A-H8.4", 48, Problem::none, "12° (8/4): A-H⁸/⁴"},
+         {"12° in alternate eights and fours: A-H8.4", 48, Problem::none, "12° (8/4): A-H⁸/⁴"},
+         {"Royal 4° and 8° (8s): A-H⁸", 64, Problem::none, "Royal 4° and 8° (8s): A-H⁸"},
+         // the half of a sheet of eight leaves, or of twelve, makes a gathering
+         {"8vo in half-sheets: A-H4", 32, Problem::none, "8° (4s): A-H⁴"},
+         {"12° in half sheets: A-H⁶", 48, Problem::none, "12° (6s): A-H⁶"}});
+  // no gathering has what is stated; of 8/4, none has four
+  check({{"8° (4s): A-H⁸", 64, Problem::gathered_otherwise, "8° (4s): A-H⁸"},
+         {"8° in fours: A-H⁸", 64, Problem::gathered_otherwise, "8° (4s): A-H⁸"},
+         {"12° (8/4): A-H⁸", 64, Problem::gathered_otherwise, "12° (8/4): A-H⁸"},
+         {"8° in half-sheets: A-H⁸", 64, Problem::gathered_otherwise, "8° (4s): A-H⁸"}});
+  CHECK(count_formula("8° (4s): A-H⁸")->warning_count == 1);
+  CHECK((*read_formula("12° (8/4): A-H8/4")).gathered()->term(1) == 4);
+  CHECK_FALSE((*read_formula("8°: A-H8")).gathered());
+  CHECK_FALSE(*read_formula("8° (4s): A-H⁴") == *read_formula("8°: A-H⁴"));
+  for (auto const* const text :
+       {"4° (8): A-H⁸", "8° (6s: A-B⁶", "4° (0s): A8", "4° (4097s): A8", "4° in 8s.", "12° (8/4/: A8"}) {
+    INFO(text);
+    CHECK_FALSE(read_formula(text));
+  }
+}
+
 TEST_CASE("a lowered figure is a leaf") { // Early Novels Database, id 4499929: E₁₁ blank
   check({{"1–23⁶(-23₆)", 137, Problem::none, "1-23⁶(−23/6)"}, {"A⁸(-A<sub>8</sub>)", 7, Problem::none, "A⁸(−A8)"}});
   CHECK_FALSE(read_formula("A₄"));

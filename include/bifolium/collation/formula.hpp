@@ -40,6 +40,7 @@ class Formula {
   std::vector<FormulaPart> parts_; // empty if there is one part without a label
   std::vector<Error> warnings_;
   std::optional<Format> format_, second_format_;
+  Cycle gathered_{}; // empty if the statement of format does not say it
   std::string paper_class_, signing_, tail_;
   Letters letters_{};
   std::int64_t leaves_{}, gatherings_{};
@@ -88,6 +89,11 @@ public:
   [[nodiscard]] std::optional<Format> format() const noexcept { return format_; }
   /// Returns the second of two formats, as in `4° and 8°`, or no value if there is none.
   [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_; }
+  /// Returns the leaves of the gatherings as the statement of format gives them, as in `8° in fours` or `12° (8/4)`, or no
+  /// value if it does not.
+  [[nodiscard]] std::optional<Cycle> gathered() const {
+    return gathered_.size() == 0 ? std::nullopt : std::optional{gathered_};
+  }
   /// Returns the class of paper, such as "Royal" or "median", if it is stated.
   [[nodiscard]] std::optional<std::string_view> paper_class() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return paper_class_.empty() ? std::nullopt : std::optional<std::string_view>{paper_class_};
@@ -139,8 +145,9 @@ public:
 
   friend bool operator==(Formula const& a, Formula const& b) {
     return a.runs_ == b.runs_ && a.changes_ == b.changes_ && a.notes_ == b.notes_ && a.parts_ == b.parts_ &&
-           a.format_ == b.format_ && a.second_format_ == b.second_format_ && a.paper_class_ == b.paper_class_ &&
-           a.signing_ == b.signing_ && a.tail_ == b.tail_ && a.letters_ == b.letters_;
+           a.format_ == b.format_ && a.second_format_ == b.second_format_ && a.gathered_ == b.gathered_ &&
+           a.paper_class_ == b.paper_class_ && a.signing_ == b.signing_ && a.tail_ == b.tail_ &&
+           a.letters_ == b.letters_;
   }
 
 private:

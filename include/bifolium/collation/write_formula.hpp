@@ -48,17 +48,24 @@ public:
     }
     if (open) text_ += ']';
   }
+  /// Royal 4° (8s): with a colon after it, or nothing if no format is stated.
+  void format_statement() {
+    if (!formula_.format()) return;
+    if (auto const paper = formula_.paper_class()) {
+      put(*paper);
+      text_ += paper->size() < 4 ? ". " : " "; // an abbreviation: gr. 8°
+    }
+    text_ += formula_.format()->symbol().view();
+    if (formula_.second_format()) text_ += " and ", text_ += formula_.second_format()->symbol().view();
+    if (auto const gathered = formula_.gathered()) {
+      for (std::size_t i = 0; i < gathered->size(); ++i) text_ += i == 0 ? " (" : "/", number(gathered->term(i));
+      text_ += gathered->size() == 1 ? "s)" : ")";
+    }
+    text_ += ": ";
+  }
   std::string whole() {
     if (notation_ == Notation::tei) text_ += "<formula>";
-    if (formula_.format()) {
-      if (auto const paper = formula_.paper_class()) {
-        put(*paper);
-        text_ += paper->size() < 4 ? ". " : " "; // an abbreviation: gr. 8°
-      }
-      text_ += formula_.format()->symbol().view();
-      if (formula_.second_format()) text_ += " and ", text_ += formula_.second_format()->symbol().view();
-      text_ += ": ";
-    }
+    format_statement();
     signatures();
     if (auto const signing = formula_.signing()) text_ += ' ', put(*signing);
     if (!formula_.tail().empty()) {
@@ -69,6 +76,11 @@ public:
       put(tail);
     }
     if (notation_ == Notation::tei) text_ += "</formula>";
+    return static_cast<std::string&&>(text_);
+  }
+  std::string format_and_signatures() {
+    format_statement();
+    signatures();
     return static_cast<std::string&&>(text_);
   }
   std::string signatures_only() {

@@ -8,6 +8,8 @@
 ///   in words = [ "," ] , ( ( "in" | "per" ) , [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ]
 ///            | [ "in" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
 ///   plural   = "fours" | "eights" | number | figure , [ [ "'" ] , "s" ] ;
+///   gathered = ( "in" | "per" ) , [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ]
+///            | "(" , [ "in" ] , plural , ")" | "(" , terms , ")" ;           (* after a format: 8° in fours, 12° (8/4) *)
 ///
 /// All terms of a count are written in the same notation.
 #pragma once
@@ -86,6 +88,31 @@ public:
       count.end = take_alternation(p, count.cycle, number.end);
     count.in_words = true;
     c = TokenCursor{text_, count.end};
+    return count;
+  }
+
+  /// Takes the statement of how a format is gathered: in fours; (in 4s); (4s); (8/4). If there is none, takes nothing and
+  /// returns an empty count. One count in parentheses is none, as 8° (4) can be anything.
+  constexpr FoundCount take_gathered(TokenCursor& c) const {
+    auto p = c;
+    bool const round = p.at(TokenKind::open_round);
+    if (round) p.take();
+    FoundCount count;
+    if (p.at(TokenKind::letter))
+      count = take_count_in_words(p, false);
+    else if (round && p.is_flat_figure()) {
+      auto q = p;
+      if (auto const number = take_number(q, true); number.plural && number.value > 0)
+        count.cycle = Cycle{number.value}, p = TokenCursor{text_, number.end};
+      else if (count = terms(p, false, false); count.cycle.size() < 2)
+        return {};
+    }
+    if (!count.sound()) return {};
+    if (round && !p.at(TokenKind::close_round)) return {};
+    if (round) p.take();
+    count.from = c.token.from;
+    count.end = p.token.from;
+    c = p;
     return count;
   }
 

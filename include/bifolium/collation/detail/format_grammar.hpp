@@ -7,7 +7,7 @@
 ///   format  = [ paper class ] , format symbol , [ "?" ] , [ "and" , format symbol ] , [ gathered ] ,
 ///             [ ":" | "." | "," ]
 ///           | ( "F" | "Q" | "O" | "D" ) , [ "°" ] , ":" ;
-///   gathered = "in" , plural | "(" , [ "in" ] , plural , ")" | "(" , terms , ")" ;
+///             (* gathered: a production of counts, or "in half-sheets" *)
 #pragma once
 
 #include <bifolium/collation/detail/wanting_grammar.hpp>
@@ -58,7 +58,7 @@ protected:
     if (found->format.kind() == Format::Kind::single_sheet) warn(Problem::part_of_sheet_not_stated, from, i);
     take_doubt(c);
     take_second(c);
-    take_gathered_in(c);
+    take_gathering_statement(c, found->format);
     if (c.at(TokenKind::colon) || c.at(TokenKind::point) || c.at(TokenKind::comma)) c.take();
     c_ = c;
   }
@@ -164,23 +164,18 @@ private:
     sink_.second_format(second->format);
     c = cursor(next + second->bytes);
   }
-  /// Skips 8° (in 4s), 8° in fours, 8° (4s) or 12° (8/4): the counts of the gatherings say the same.
-  constexpr void take_gathered_in(TokenCursor& c) {
-    auto p = c;
-    bool const round = p.at(TokenKind::open_round);
-    if (round) p.take();
-    auto k = p.token.from;
-    bool const in = begins(k, "in ");
-    if (in) k = cursor(k + 3U).token.from;
-    if (!in && (!round || !is_digit(at(k)))) return;
-    auto const begin = k;
-    while (is_digit(at(k)) || is_small(at(k)) || (round && (at(k) == '/' || at(k) == ','))) ++k;
-    bool const plural = k >= begin + 2 && at(k - 1) == 's';
-    bool const turns = round && text_.substr(begin, k - begin).find('/') != std::string_view::npos;
-    if ((!plural && !turns) || (round && at(k) != ')')) return;
-    if (round) ++k;
-    warn(Problem::text_not_read, c.token.from, k);
-    c = cursor(k);
+  /// Reads the leaves of the gatherings, which the resolver compares with the runs: 8° (in 4s), 8° in fours, 12° (8/4), 8°
+  /// in half-sheets.
+  constexpr void take_gathering_statement(TokenCursor& c, Format format) {
+    auto const i = c.token.from;
+    auto const sheet = format.leaves_to_sheet();
+    if (sheet && *sheet > 2 && (begins(i, "in half-sheets") || begins(i, "in half sheets"))) {
+      this->gathered(Cycle{*sheet / 2}, i, i + 14);
+      c = cursor(i + 14);
+      return;
+    }
+    auto const count = this->take_gathered(c);
+    if (count.sound()) this->gathered(count.cycle, count.from, count.end);
   }
 };
 

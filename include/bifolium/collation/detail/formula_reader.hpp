@@ -181,6 +181,9 @@ public:
   void paper_class(std::size_t from, std::size_t to) {
     if (formula_ != nullptr) formula_->paper_class_ = text_.substr(from, to - from);
   }
+  void gathered(Cycle const& leaves) {
+    if (formula_ != nullptr) formula_->gathered_ = leaves;
+  }
   /// Takes the name of a volume, for the part that begins or for the part before it.
   void label(std::uint32_t from, std::uint32_t to, bool begins) {
     if (formula_ == nullptr) return;

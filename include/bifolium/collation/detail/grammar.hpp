@@ -50,6 +50,7 @@ public:
     auto const size = to_32(text_.size());
     if (!begun()) return fail(text_.empty() ? Problem::unexpected_end : Problem::no_signature, size, size);
     this->check_identities();
+    this->check_gathered();
     if (depth_ > 0 && !this->misread_) warn(Problem::bracket_not_closed, this->open_at_, this->open_at_ + 1);
     return true;
   }

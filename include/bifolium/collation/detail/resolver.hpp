@@ -46,6 +46,7 @@ struct CountSink {
   constexpr void format(Format) {}
   constexpr void second_format(Format) {}
   constexpr void paper_class(std::uint32_t, std::uint32_t) {}
+  constexpr void gathered(Cycle const&) {}
   constexpr void label(std::uint32_t, std::uint32_t, bool) {}
   constexpr void passage(Passage::Kind, std::uint32_t, std::uint32_t) {}
   constexpr void tail(std::uint32_t, std::uint32_t) {}
@@ -80,6 +81,9 @@ private:
   SmallList<Identity, 32> identities_;
   std::int64_t reached_[3]{}; // the highest places of the plain capitals, small letters and numbers of this part
   std::uint32_t changes_{};
+  Cycle gathered_{};        // the leaves of the gatherings beside the format
+  Doubt gathered_doubt_{};  // where they are
+  std::uint32_t not_met_{}; // a bit for each of these counts that no run has had
 
 protected:
   constexpr Resolver(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
@@ -122,9 +126,22 @@ protected:
     if (!add_leaves(run.leaves.total(run.gatherings), from, to)) return false;
     runs_.push_back(run, gatherings_);
     gatherings_ = *sum;
+    if (not_met_ != 0) meet(run.leaves);
     last_ = run;
     sink_.run(run);
     return true;
+  }
+  /// Takes the leaves of the gatherings that are stated beside the format.
+  constexpr void gathered(Cycle const& leaves, std::uint32_t from, std::uint32_t to) {
+    gathered_ = leaves;
+    gathered_doubt_ = {Problem::gathered_otherwise, from, to};
+    not_met_ = (1U << leaves.size()) - 1U;
+    sink_.gathered(leaves);
+  }
+  /// Warns at the end of the text if no gathering has the number of leaves stated beside the format. Others may differ: a book in
+  /// fours often begins or ends with another gathering.
+  constexpr void check_gathered() {
+    if (not_met_ != 0) sink_.warn(gathered_doubt_);
   }
   /// A change that is understood is counted and handed on.
   constexpr bool add_change(FoundChange const& change) {
@@ -132,6 +149,12 @@ protected:
     ++changes_;
     sink_.change(change);
     return true;
+  }
+  /// Notes which of the stated counts this run has.
+  constexpr void meet(Cycle const& leaves) {
+    for (std::size_t i = 0; i < gathered_.size(); ++i)
+      for (std::size_t k = 0; k < leaves.size(); ++k)
+        if (leaves.term(k) == gathered_.term(i)) not_met_ &= ~(1U << i);
   }
   /// A raised figure rules the rest of its series, ²a-b⁸ c⁶, unless the main series continues at just this letter.
   constexpr void keep_series(FoundRun& run) {

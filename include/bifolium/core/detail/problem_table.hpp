@@ -267,6 +267,8 @@ BIFOLIUM_PROBLEM(269, unsigned_leaves_as_gathering, "'{found}' was read as one g
 BIFOLIUM_PROBLEM(270, cancelled_by_several, "'{found}' was read as the number of leaves in the place of the one that was cut out: {limit}")
 /// (A)-K⁸, A-(K)⁸.
 BIFOLIUM_PROBLEM(271, parentheses_at_one_end, "'{found}' has parentheses at one end of the run: that signature was read as inferred, which is written [A]")
+/// 8° in fours: A-K⁸.
+BIFOLIUM_PROBLEM(272, gathered_otherwise, "'{found}' states a number of leaves that no gathering has: the format and the gatherings do not agree")
 
 // 300-399: references, pagination, extents, the check of a copy
 /// A reference to a leaf or page is expected.
