@@ -73,6 +73,7 @@ int main(int count, char** arguments) {
   std::cout << "    .numbers_begin = ", print_row(weights.numbers_begin), std::cout << ",\n";
   std::cout << "    .without_a = " << weights.without_a << ",\n";
   std::cout << "    .odd_total = " << weights.odd_total << ",\n";
+  std::cout << "    .ends_make_one = " << weights.ends_make_one << ",\n";
   std::cout << "    .preliminaries_in_both = " << weights.preliminaries_in_both << ",\n";
   std::cout << "    .preliminaries_in_pages = " << weights.preliminaries_in_pages << ",\n";
 }

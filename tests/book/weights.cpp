@@ -37,6 +37,7 @@ TEST_CASE("the weights are what is counted over the descriptions kept here") {
     CHECK(weights.numbers_begin[i] == doctest::Approx(audit_weights.numbers_begin[i]).epsilon(.001));
   CHECK(weights.without_a == doctest::Approx(audit_weights.without_a).epsilon(.001));
   CHECK(weights.odd_total == doctest::Approx(audit_weights.odd_total).epsilon(.01));
+  CHECK(weights.ends_make_one == doctest::Approx(audit_weights.ends_make_one).epsilon(.01));
   CHECK(weights.preliminaries_in_both == doctest::Approx(audit_weights.preliminaries_in_both).epsilon(.001));
   CHECK(weights.preliminaries_in_pages == doctest::Approx(audit_weights.preliminaries_in_pages).epsilon(.001));
 }
@@ -57,4 +58,40 @@ TEST_CASE("a catalogue's own records are learnt from") {
   CHECK(weights.late.last[1][1] == 1);
   CHECK(weights.unnumbered[4] == 1);
   CHECK(weights.field_wrong == audit_weights.field_wrong); // not counted, so taken over
+}
+
+TEST_CASE("a small first gathering and a last one that completes it are counted together") {
+  WeightCounts counts;
+  auto const add = [&](std::string_view formula) {
+    FieldTexts fields;
+    fields.formula = formula;
+    REQUIRE(counts.add(read_description(fields)));
+    return counts.weights().ends_make_one;
+  };
+  CHECK(add("A⁴ B-K⁴ L²") == 1); // the first gathering is as large as most
+  // by chance one last gathering in two has two leaves: (1 + 10) / (1 + 10), then (1 + 10) / (2 / 3 + 10)
+  CHECK(add("A² B-K⁴ L²") == doctest::Approx(1));
+  CHECK(add("A-K⁴") == doctest::Approx(11 / (2. / 3 + 10)));
+  // two small first gatherings, one of them completed: (1 + 10) / (2 * 2 / 4 + 10)
+  CHECK(add("A² B-K⁴ L⁴") == doctest::Approx(1));
+}
+
+TEST_CASE("a first gathering that was lost with the last one is not hidden by a likelier single slip") { // constructed
+  // A-I⁴ has the leaves of A² B-I⁴ K² too, and the pagination decides nothing
+  auto const audit = examined({"B-I⁴", "[72] p.", "36"});
+  REQUIRE(audit.repairs.size() >= 2);
+  CHECK(audit.repairs[0].formula == "A-I⁴");
+  CHECK(audit.repairs[0].share < .8);
+  CHECK(audit.repairs[1].formula == "A² B-I⁴ K²");
+  CHECK(audit.repairs[1].share > .1);
+  // caller's weights may say that both are always lost together; the shares are still numbers that add up to 1
+  auto weights = audit_weights;
+  weights.ends_together = 1;
+  FieldTexts fields;
+  fields.formula = "B-I⁴", fields.leaves = "36";
+  auto const always = examine(read_description(fields), weights);
+  double sum = always.share_none;
+  for (auto const& repair : always.repairs) sum += repair.share;
+  CHECK(sum == doctest::Approx(1).epsilon(.01));
+  CHECK(!always.repairs.empty());
 }

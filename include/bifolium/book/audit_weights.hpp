@@ -48,7 +48,10 @@ struct AuditWeights {
   /// frequency of pages before page 1 if there are gatherings before the text
   double preliminaries_in_both{};
   double preliminaries_in_pages{}; ///< frequency of pages before page 1 if there are none
-  /// probability that the last gathering is left out too if the first one is
+  /// how much more frequent a last gathering is that makes a usual one with a smaller first one (A² and K² in a book of
+  /// fours) than if the two had nothing to do with each other; such two were printed on one sheet
+  double ends_make_one{};
+  /// probability that the last gathering is left out too if the first one is, and the letters begin with B
   double ends_together{};
   double none_of_these{}; ///< probability of a mistake that no kind of slip explains
 };
@@ -173,6 +176,7 @@ inline constexpr AuditWeights audit_weights{
     .odd_total = .0210,
     .preliminaries_in_both = .9318,
     .preliminaries_in_pages = .4821,
+    .ends_make_one = 1.310,
     .ends_together = .5,
     .none_of_these = 1e-5,
 };

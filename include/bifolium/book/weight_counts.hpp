@@ -20,8 +20,30 @@ class WeightCounts {
   std::array<std::int32_t, 2> both_{}, only_pages_{}; // pages before page 1: no, yes
   std::array<std::int32_t, 2> without_a_{};           // the letters begin with A or another letter, with B
   std::array<std::int32_t, 2> last_{};                // the last page without a number is a verso, a recto
+  GatheringCounts::Books completing_[2]{}; // late, early: books by the last gathering that would complete the first
+  std::int32_t completed_{};               // those that have it
   std::int32_t books_{};
 
+  /// Counts a book whose first gathering is smaller than most.
+  void count_ends(detail::FormulaShape const& shape, bool early) {
+    auto const main = detail::main_leaves(shape), missing = main - detail::first_leaves(shape);
+    if (shape.gatherings() < 3 || missing <= 0) return;
+    ++completing_[early ? 1 : 0][detail::book_row(main)][detail::size_column(missing)];
+    if (detail::last_leaves(shape) == missing) ++completed_;
+  }
+  /// Returns how many of them would have it if the two ends had nothing to do with each other.
+  [[nodiscard]] double completed_by_chance() const {
+    double all = 0;
+    for (int early = 0; early < 2; ++early)
+      for (std::size_t book = 0; book < completing_[early].size(); ++book) {
+        auto const& last = (early != 0 ? early_ : late_).last[book];
+        double books = 0;
+        for (auto const count : last) books += count;
+        for (std::size_t size = 0; size < last.size() && books > 0; ++size)
+          all += completing_[early][book][size] * last[size] / books;
+      }
+    return all;
+  }
   static double share(std::array<std::int32_t, 2> const& of) {
     return (of[1] + .5) / (of[0] + of[1] + 1); // half a book is added to each side, so that no share is 0 or 1
   }
@@ -60,6 +82,7 @@ public:
     detail::each_gathering(shape, [&](detail::GatheringPlace place, int leaves, std::int64_t times) {
       (*places[static_cast<std::size_t>(place)])[row][detail::size_column(leaves)] += static_cast<std::int32_t>(times);
     });
+    count_ends(shape, early);
     if (by_pages && !sound.pagination->value.by_leaf())
       count(detail::PagePlaces{sound.pagination->text, sound.pagination->value}.shape(), shape);
     ++without_a_[detail::begins_with_b(shape) ? 1 : 0];
@@ -78,6 +101,8 @@ public:
     for (std::size_t i = 0; i < 3; ++i) all.numbers_begin[i] = (begin_[i] + 1) / begins;
     all.without_a = share(without_a_);
     all.odd_total = share(last_);
+    // ten books of the kind that chance makes are added, so that a few books say little
+    all.ends_make_one = (completed_ + 10) / (completed_by_chance() + 10);
     all.preliminaries_in_both = share(both_);
     all.preliminaries_in_pages = share(only_pages_);
     return all;

@@ -48,8 +48,10 @@ class FormulaPairs {
     auto const are = [&](SlipKind a, SlipKind b) { return first.kind == a && second.kind == b; };
     bool const ends = begins_with_b(formulas_[0].shape) && (are(SlipKind::first_missing, SlipKind::last_missing) ||
                                                             are(SlipKind::last_missing, SlipKind::first_missing));
+    if (!ends) return first.weight + second.weight;
+    // the weight of the first has the probability that the last is there
     auto const last = weights_.in_formula[static_cast<std::size_t>(SlipKind::last_missing)] * weights_.field_wrong;
-    return first.weight + second.weight + (ends ? real::log(weights_.ends_together / last) : 0);
+    return first.weight + second.weight + real::log(weights_.ends_together / last_kept_share(weights_) / last);
   }
   void pair(FormulaEdit first, FormulaEdit second, std::int64_t target, std::vector<FormulaVariant>& pairs) {
     // the later run is edited first, so that added or removed text does not move the other

@@ -12,6 +12,13 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// Returns the probability that the last gathering is there if the first one was left out before B. Caller's weights may
+/// say that it never is; a little is left, so that its logarithm is a number.
+inline double last_kept_share(AuditWeights const& weights) {
+  constexpr double least = .001;
+  return 1 - weights.ends_together > least ? 1 - weights.ends_together : least;
+}
+
 /// Finds the edits of one formula.
 class FormulaSlips {
   FormulaShape const& shape_;
@@ -98,11 +105,12 @@ class FormulaSlips {
         add(SlipKind::last_missing, What::remove, shape_.runs.size() - 1, 0, 0, slip_form::last_added);
     }
     bool const without_a = begins_with_b(shape_);
+    auto const last_kept = last_kept_share(weights_);
     for (int leaves : {1, 2, 3, 4, 6, 8, 10, 12}) {
       bool const like_b = without_a && first.plain() && first.leaves.term(0) == leaves;
       add(SlipKind::first_missing, What::prepend, 0, leaves, 0,
-          like_b      ? slip_form::a_like_b
-          : without_a ? slip_form::preliminaries_without_a
+          like_b      ? slip_form::a_like_b * last_kept
+          : without_a ? slip_form::preliminaries_without_a * last_kept
                       : slip_form::preliminaries_before_a);
       if (!without_a) add(SlipKind::first_missing, What::second, 0, leaves, 0, slip_form::preliminaries_after_first);
     }

@@ -64,6 +64,7 @@ public:
       sum +=
           weight * static_cast<double>(times < 3 ? times : 3); // an unusual fact in one gathering often holds for a run
     });
+    sum += ends(shape, main, book);
     if (begins_with_b(shape)) sum += without_a_;
     for (std::size_t r = 0; r + 1 < shape.runs.size(); ++r) {
       auto const &run = shape.runs[r], &next = shape.runs[r + 1];
@@ -120,6 +121,15 @@ public:
   }
 
 private:
+  /// Returns what the first gathering says of the last: if it is smaller than most, the two are often parts of one sheet.
+  [[nodiscard]] double ends(FormulaShape const& shape, int main, std::size_t book) const {
+    constexpr double most = .95;
+    auto const missing = main - first_leaves(shape);
+    if (shape.gatherings() < 3 || missing <= 0) return 0;
+    auto const alone = real::exp(table_[static_cast<std::size_t>(GatheringPlace::last)][book][size_column(missing)]);
+    auto const here = alone * weights_.ends_make_one < most ? alone * weights_.ends_make_one : most;
+    return last_leaves(shape) == missing ? real::log(here / alone) : real::log((1 - here) / (1 - alone));
+  }
   /// Returns the probability of the place where the numbers begin. If they begin with the text, the formula gives the
   /// number of pages before them.
   [[nodiscard]] double beginning(FormulaShape const& formula, PageShape const& pages) const {

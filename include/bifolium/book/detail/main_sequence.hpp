@@ -57,6 +57,14 @@ inline int main_leaves(FormulaShape const& shape) {
   return best == 0 ? 8 : best;
 }
 
+/// Returns the leaves of the first gathering.
+inline int first_leaves(FormulaShape const& shape) { return shape.runs.front().leaves.at(0); }
+/// Returns the leaves of the last gathering.
+inline int last_leaves(FormulaShape const& shape) {
+  auto const& last = shape.runs.back();
+  return last.leaves.at(last.gatherings() - 1);
+}
+
 /// Calls `act(place, leaves, times)` for all gatherings. For a formula of one gathering it makes no call.
 template <class Act> void each_gathering(FormulaShape const& shape, Act act) {
   auto const all = shape.gatherings();
