@@ -274,6 +274,16 @@ TEST_CASE("a repair says what in the book decides about it, each kind of slip in
   CHECK(what_settles(letters) == what_settles(SlipKind::alphabet));
 }
 
+TEST_CASE("a book that changes from fours to eights is repaired with its pages as without them") { // constructed
+  // A-C⁴ D⁴ E-F⁸ G⁸ has 40 leaves: each missing count is that of the next gathering
+  for (auto const& texts : {Texts{"A-C D4 E-F G8", "", "40"}, {"A-C D4 E-F G8", "80 p.", "40"}}) {
+    auto const audit = examined(texts);
+    REQUIRE(!audit.repairs.empty());
+    CHECK(audit.repairs[0].formula == "A-C4 D4 E-F8 G8");
+    CHECK(audit.repairs[0].share > .8);
+  }
+}
+
 TEST_CASE("a limit is told") {
   std::string formula, pagination;
   for (int i = 0; i < 70; ++i) formula += "A" + std::string{i % 2 == 0 ? "⁸ " : "⁴ "};

@@ -26,6 +26,9 @@ class Likelihood {
   /// General frequencies of gatherings, for cases with few counted books. Estimated.
   static constexpr double usual[sizes]{.03, .14, .003, .3, .003, .15, .003, .3, .03, .05, .003};
 
+  /// Logarithm of the frequency with which the last gathering has the unusual size of the one before it. Estimated.
+  static constexpr double size_goes_on = -1;
+
   void take(GatheringCounts::Books const& counts, std::size_t place) {
     for (std::size_t book = 0; book < books; ++book) {
       double total = 0;
@@ -58,11 +61,15 @@ public:
     auto const main = main_leaves(shape);
     auto const book = book_row(main);
     double sum = 0;
-    each_gathering(shape, [&](GatheringPlace place, int leaves, std::int64_t times) {
+    int before = main;
+    each_gathering(shape, [&](GatheringPlace place, int leaves, std::int64_t) {
+      bool const goes_on = leaves == before;
+      before = leaves;
       if (place == GatheringPlace::middle && leaves == main) return;
+      // an unusual size of several gatherings is one fact, and the last gathering often goes on with it
       auto const weight = table_[static_cast<std::size_t>(place)][book][size_column(leaves)];
       sum +=
-          weight * static_cast<double>(times < 3 ? times : 3); // an unusual fact in one gathering often holds for a run
+          place == GatheringPlace::last && goes_on && leaves != main && weight < size_goes_on ? size_goes_on : weight;
     });
     sum += ends(shape, main, book);
     if (begins_with_b(shape)) sum += without_a_;
