@@ -244,6 +244,70 @@ TEST_CASE("Leaves of a copy may be facsimiles, supplied, mounted or blank") {
   CHECK(read_leaves_present(book, "facsimile A1").error().problem == Problem::not_a_reference);
 }
 
+// How catalogues say what a copy lacks: common practice, no source.
+TEST_CASE("A list may say what the copy lacks, and then it is the book without it") {
+  auto const book = book_of("8°: A-K⁸ L⁴ (−L4)");
+  auto const spans = [&](std::string const& text) {
+    CAPTURE(text);
+    auto const leaves = read_leaves_present(book, text);
+    REQUIRE(leaves);
+    CHECK(leaves->doubts.empty());
+    return leaves->spans;
+  };
+  // a word for wanting, in capitals or not, with a colon or not; a full stop at the end
+  for (std::string const word : {"wants", "wanting", "want", "lacks", "lacking", "lack", "missing", "without", "except",
+                                 "less", "Wants", "Lacking:", "imperfect: wanting", "Imperfect, lacks", "(wanting"}) {
+    CHECK(spans(word + " C3.6, K8") == spans("A1-C2 C4-5 C7-K7 L"));
+    CHECK(spans(word + " A1 and K8.") == spans("A2-K7 L"));
+    CHECK(spans(word + " the blank K8") == spans("A1-K7 L"));
+    CHECK(spans("A-D " + word + " B2") == spans("A1-B1 B3-D8"));
+  }
+  CHECK(spans("wants leaf A1") == spans("A2-L3"));
+  CHECK(spans("wants leaves A1 and A2") == spans("A3-L3"));
+  CHECK(spans("wants E-G (G4 blank), L1") == spans("A-D H-K L2-3"));
+  CHECK(spans("wants A1.8 (both blank)") == spans("A2-7 B-L"));
+  CHECK(spans("wants B3-5, B4") == spans("A1-B2 B6-L3"));
+  CHECK(spans("wants B3-5, B4-6") == spans("A1-B2 B7-L3"));
+  CHECK(spans("wants A-L").empty());
+  // what is before or after a leaf or a gathering
+  CHECK(spans("wants all after H8") == spans("A-H"));
+  CHECK(spans("wants everything after I") == spans("A-I"));
+  CHECK(spans("wants all before B3") == spans("B3-L3"));
+  CHECK(spans("wants all before B, all after I4") == spans("B1-I4"));
+  CHECK(spans("wants all after L3") == spans("A-L"));
+  // after a list, and in parentheses within one
+  CHECK(spans("A-K (wanting C3.6) L") == spans("A1-C2 C4-5 C7-K8 L"));
+  CHECK(spans("A-B; wanting B8; C") == spans("A1-B7"));
+  CHECK(spans("B A C-L, wants A3") == spans("B A1-2 A4-8 C-L"));
+  // in another form, or of another copy
+  CHECK(spans("lacking A1 (facsimile)") == spans("A1 facsimile A2-L3"));
+  CHECK(spans("A-K, lacking A1, supplied in facsimile") == spans("A1 facsimile A2-K8"));
+  CHECK(spans("lacking C3-4 (supplied), K8") == spans("A1-C2 C3-4 supplied C5-K7 L"));
+  CHECK(noted(book, check(book, "wants A1 in facsimile, K8")) == "A1 in facsimile");
+  CHECK(wants(book, check(book, "wants A1 in facsimile, K8")) == "wants A1, K8");
+
+  // a leaf that no copy has is no loss
+  auto const gone = read_leaves_present(book, "wants K8, L4");
+  REQUIRE(gone);
+  CHECK(wants(book, check_copy(book, gone->spans)) == "wants K8");
+  REQUIRE(gone->doubts.size() == 1);
+  CHECK(gone->doubts[0].problem == Problem::wanting_in_every_copy);
+  CHECK(gone->doubts[0].column == 11);
+
+  for (auto const* text : {"wants", "A-K wants", "lacks.", "wants (", "A (wanting)"}) {
+    CAPTURE(text);
+    CHECK_FALSE(read_leaves_present(book, text));
+  }
+  CHECK(read_leaves_present(book, "A-K wants").error().problem == Problem::unexpected_end);
+  for (auto const* text :
+       {"wants all", "lacks all after", "wants everything before ", "wants facsimile", "wants, and A1"}) {
+    CAPTURE(text);
+    CHECK(read_leaves_present(book, text).error().problem == Problem::not_a_reference);
+  }
+  CHECK(read_leaves_present(book, "A-C, wants Q1").error().column == 12);
+  CHECK(read_leaves_present(book, "all after C1").error().column == 1); // only of what is wanting
+}
+
 // The notation of bifolia by leaves with a point, A3.6: Bowers, Principles of Bibliographical Description (1949), ch. 5,
 // from memory. Bifolia of a gathering lie inside one another.
 TEST_CASE("A list of leaves may name bifolia") {
@@ -275,7 +339,7 @@ TEST_CASE("A list of leaves may name bifolia") {
   for (auto const* text : {"B6.3", "B3.3"})
     CHECK(read_leaves_present(book, text).error().problem == Problem::run_goes_backwards);
   for (auto const* text : {"B3r.6", "B3.B6r", "B.3.6.7", "B3.x", "B3.6-7", "B.6.."}) {
-    CAPTURE(text);
+    INFO(text);
     CHECK_FALSE(read_leaves_present(book, text));
   }
 }

@@ -131,6 +131,13 @@ TEST_CASE("copies made from books want what was taken from them") {
       for (auto const& span : read->spans)
         for (auto number = span.from; number <= span.to; ++number) named.insert(static_cast<int>(number));
       CHECK(named == wanting);
+      // and as a statement of what is wanting it is the book without them
+      auto const rest = read_leaves_present(book, words);
+      REQUIRE(rest);
+      CHECK(rest->doubts.size() == read->doubts.size());
+      auto const again_checked = check_copy(book, rest->spans);
+      CHECK(again_checked.wanting == checked.wanting);
+      CHECK(again_checked.leaves_present == static_cast<std::int64_t>(there.size()));
     }
     lost += !wanting.empty(), twice += !checked.repeated.empty(), moved += !misplaced.empty();
     backwards += checked.backwards;

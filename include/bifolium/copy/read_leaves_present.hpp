@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads the list of the leaves that a copy has: "A1-8, B1 B2 C1.8 D K8 facsimile".
+/// Reads the list of the leaves that a copy has, "A1-8, B1 B2 C1.8 D K8 facsimile", or of those that it lacks, as most
+/// catalogues give it: "wants C3.6, K8".
 #pragma once
 
 #include <bifolium/copy/leaf_span.hpp>
@@ -11,8 +12,8 @@ inline namespace v0 {
 /// The leaves of a copy, in its order.
 struct LeavesPresent {
   std::vector<LeafSpan> spans{}; ///< the leaves as listed
-  std::vector<Error> doubts{};   ///< names that can mean more than one leaf or gathering, with column
-  /// Returns the doubts, with column: names that can mean more than one leaf or gathering.
+  std::vector<Error> doubts{};   ///< names that can mean more than one leaf, and losses of every copy, with column
+  /// Returns the doubts, with column: names that can mean more than one leaf or gathering, and losses that every copy has.
   [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return doubts; }
   /// Returns the doubts of temporary leaves by value.
   [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(doubts); }
@@ -23,8 +24,15 @@ struct LeavesPresent {
 /// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves. B3.6 are two leaves, B3 and B6, with
 /// what the list names next inside them, if it belongs there: "B1.4 B2" is B1, B2 and B4. Inserted leaves are named as the
 /// formula prints them (χ1, a1-4) or by the leaf before them (A3+1). The list may name a leaf that the formula removes,
-/// since some copies still have it. A word after leaves gives their state: facsimile, supplied, blank, mounted. Errors,
-/// with the column: those of read_reference; run_goes_backwards; the limits of core/limits.hpp.
+/// since some copies still have it. A word after leaves gives their state: facsimile, supplied, blank, mounted.
+///
+/// The leaves after "wants", "wanting", "lacks", "missing" or a word like them are not there: "wants C3.6 and all after H8" is
+/// the whole book without them, "A-K (wanting C3.6) L" a list without them. So is "A-K, lacking A1, supplied in facsimile".
+/// What `wants` writes is read. Doubts: name_of_several; wanting_in_every_copy.
+///
+/// Errors, with the column: those of read_reference; run_goes_backwards; unexpected_end if nothing is said to be wanting; the
+/// limits of core/limits.hpp.
+/// Example: `(*read_leaves_present(IdealCopy{*read_formula("A8")}, "wants A1")).spans[0].leaves() == 7`.
 [[nodiscard]] BIFOLIUM_INLINE Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text,
                                                                           Limits const& limits = {});
 

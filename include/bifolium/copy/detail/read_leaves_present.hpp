@@ -1,9 +1,16 @@
 // SPDX-License-Identifier: MIT
-/// read_leaves_present: references and runs of them, one item after the other.
+/// read_leaves_present: references and runs of them, one item after the other, first as a list of leaves, then without those
+/// that are wanting.
+///
+///   leaves = { item , [ "," | ";" | "and" ] } ;
+///   item   = leaf or gathering , [ "-" , leaf or gathering ] , [ [ "in" ] , state ] | leaf , "." , leaf
+///          | "all" , ( "after" | "before" ) , leaf or gathering ;   (* where leaves are wanting *)
+///   state  = "facsimile" | "supplied" | "blank" | "mounted" ;
 #pragma once
 
+#include <bifolium/copy/detail/list_passages.hpp>
 #include <bifolium/copy/read_leaves_present.hpp>
-#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/core/merge_sort.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -14,7 +21,10 @@ class LeavesReader {
   IdealCopy const& book_;
   std::string_view text_;
   Limits limits_;
+  bool wanting_; // true if it reads leaves that are wanting
   LeavesPresent read_{};
+  bool begun_{false};                                                 // true if leaves were read, be they none
+  enum class All : std::uint8_t { no, leaves, after, before } all_{}; // what was read of "all after"
   static constexpr std::int64_t most_figure = 9'999'999'999'999;
   std::size_t item_from_{}, item_to_{}; // the spans of the last item
   /// Bifolia around the place where the list is, the outermost first. Their second leaves are the last spans read.
@@ -39,8 +49,8 @@ class LeavesReader {
   [[nodiscard]] Error error(Problem problem, std::string_view word, std::int64_t limit = 0) const {
     return error_at(problem, place_in(text_, position(word)), word, limit);
   }
-  void doubt(std::string_view word) {
-    read_.doubts.push_back(error_at(Problem::name_of_several, doubts_.place(text_, position(word)), word));
+  void doubt(std::string_view word, Problem problem = Problem::name_of_several) {
+    read_.doubts.push_back(error_at(problem, doubts_.place(text_, position(word)), word));
   }
   /// Returns the number of the first leaf after one that the formula removes.
   [[nodiscard]] std::int64_t next(LeafOfBook const& leaf) const {
@@ -155,14 +165,54 @@ class LeavesReader {
     if (count > 0) place({spans, count});
     return {};
   }
+  /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
+  [[nodiscard]] bool is_filler(std::string_view word) const {
+    if (word == "and" || word == "in") return !read_.spans.empty(); // K8 in facsimile
+    return wanting_ && (word == "the" || word == "leaf" || word == "leaves");
+  }
+  /// Takes a word of "all after B4". Returns true if it was one.
+  [[nodiscard]] bool is_of_all(std::string_view word) {
+    if (!wanting_) return false;
+    if (all_ == All::no && (word == "all" || word == "everything")) return all_ = All::leaves, true;
+    if (all_ == All::leaves && word == "after") return all_ = All::after, true;
+    if (all_ == All::leaves && word == "before") return all_ = All::before, true;
+    return false;
+  }
+  /// Ends an item of leaves that are wanting: doubts those that no copy has, and takes all leaves after or before it for it.
+  void end_wanting(std::string_view word) {
+    auto const from = read_.spans.begin() + static_cast<std::ptrdiff_t>(item_from_);
+    auto const to = read_.spans.begin() + static_cast<std::ptrdiff_t>(item_to_);
+    bool in_ideal = from != to;
+    for (auto i = from; i != to; ++i) in_ideal = in_ideal && i->in_ideal();
+    if (!in_ideal) doubt(word, Problem::wanting_in_every_copy);
+    if (in_ideal && all_ != All::no && all_ != All::leaves) {
+      auto const first = from->from, last = (to - 1)->to;
+      read_.spans.erase(from, to);
+      if (all_ == All::after && last < book_.leaves()) place_all(last + 1, book_.leaves());
+      if (all_ == All::before && first > 1) place_all(1, first - 1);
+    }
+    all_ = All::no;
+  }
+  void place_all(std::int64_t from, std::int64_t to) {
+    around_.clear();
+    LeafSpan const leaves[]{span_of_numbers(book_, from, to)};
+    place(leaves);
+  }
   std::optional<Error> item(std::string_view word) {
-    if (word == "in" && !read_.spans.empty()) return {}; // K8 in facsimile
+    if (is_filler(word) || is_of_all(word)) return {};
     if (auto const state = state_of(word)) {
+      if (wanting_ && *state == LeafInCopy::blank) return {}; // the blank K8; K8 blank
       if (read_.spans.empty()) return error(Problem::not_a_reference, word);
       for (auto i = item_from_; i < item_to_; ++i) read_.spans[i].state = *state;
       return {};
     }
     item_from_ = item_to_ = 0;
+    auto const wrong = leaves_of(word);
+    begun_ = true;
+    if (!wrong && wanting_) end_wanting(word);
+    return wrong;
+  }
+  std::optional<Error> leaves_of(std::string_view word) {
     TextCursor cursor{word};
     cursor.skip(cursor.character().bytes); // a dash at the beginning is between no leaves
     cursor.take_until(is_dash);
@@ -174,27 +224,95 @@ class LeavesReader {
   }
 
 public:
-  LeavesReader(IdealCopy const& book, std::string_view text, Limits const& limits)
-      : book_{book}, text_{text}, limits_{limits} {}
-  Expected<LeavesPresent> read() {
-    if (is_too_long(text_, limits_)) return too_long(limits_);
-    TextCursor cursor{text_};
+  LeavesReader(IdealCopy const& book, std::string_view text, Limits const& limits, bool wanting)
+      : book_{book}, text_{text}, limits_{limits}, wanting_{wanting} {}
+
+  /// Reads the leaves of a passage.
+  std::optional<Error> read(TextSpan passage) {
+    TextCursor cursor{text_.substr(0, passage.to), passage.from};
     while (true) {
-      while (cursor.take_blanks() || cursor.take(',') || cursor.take(';')) continue;
+      cursor.take_while(is_between_items);
       if (cursor.at_end()) break;
-      auto const word = cursor.take_until([](char32_t c) { return is_space(c) || c == ',' || c == ';'; });
+      auto const word = cursor.take_until(is_between_items);
       if (auto const wrong = item(word)) return *wrong;
       if (read_.spans.size() > limits_.runs) return error(Problem::too_many_runs, word, limits_.runs);
     }
-    return static_cast<LeavesPresent&&>(read_);
+    if (all_ != All::no) return error(Problem::not_a_reference, text_.substr(passage.to));
+    return {};
+  }
+  [[nodiscard]] bool begun() const noexcept { return begun_; }
+  [[nodiscard]] LeavesPresent& result() noexcept { return read_; }
+};
+
+/// Removes the leaves that are wanting from a list.
+class WantingRemover {
+  IdealCopy const& book_;
+  std::vector<LeafSpan> wanting_;   // in the order of the book, without those that lie in others
+  std::vector<LeafSpan> instead_{}; // a facsimile or a leaf of another copy that is in their place
+
+public:
+  WantingRemover(IdealCopy const& book, std::vector<LeafSpan> const& wanting) : book_{book}, wanting_{wanting} {
+    merge_sort(wanting_, [](LeafSpan const& a, LeafSpan const& b) { return a.from < b.from; });
+    std::size_t kept = 0;
+    for (std::size_t i = 0; i < wanting_.size(); ++i) {
+      auto const one = wanting_[i];
+      if (one.state != LeafInCopy::original) instead_.push_back(one);
+      if (!one.in_ideal() || (kept > 0 && one.to <= wanting_[kept - 1].to)) continue;
+      wanting_[kept++] = one;
+    }
+    wanting_.resize(kept);
+  }
+  /// Returns the leaves of the list that are not wanting.
+  [[nodiscard]] std::vector<LeafSpan> remove_from(std::vector<LeafSpan> const& list) const {
+    std::vector<LeafSpan> left;
+    bool ascending = true;
+    for (auto const& span : list) {
+      ascending = ascending && (left.empty() || left.back().last < span.first);
+      if (!span.in_ideal()) {
+        left.push_back(span);
+        continue;
+      }
+      auto from = span.from;
+      auto i = partition_point(wanting_.size(), [&](std::size_t k) { return wanting_[k].to < from; });
+      for (; i < wanting_.size() && wanting_[i].from <= span.to; ++i) {
+        if (from < wanting_[i].from) left.push_back(span_of_numbers(book_, from, wanting_[i].from - 1, span.state));
+        if (from <= wanting_[i].to) from = wanting_[i].to + 1;
+      }
+      if (from <= span.to) left.push_back(span_of_numbers(book_, from, span.to, span.state));
+    }
+    left.insert(left.end(), instead_.begin(), instead_.end());
+    if (ascending) merge_sort(left, [](LeafSpan const& a, LeafSpan const& b) { return a.first < b.first; });
+    return left;
   }
 };
+
+/// Reads a list whose passages name leaves that are there and leaves that are wanting.
+inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::string_view text, Limits const& limits) {
+  if (is_too_long(text, limits)) return too_long(limits);
+  LeavesReader there{book, text, limits, false}, wanting{book, text, limits, true};
+  ListPassages passages{text};
+  bool says_wanting = false;
+  while (auto const passage = passages.next()) {
+    says_wanting = says_wanting || passage->wanting;
+    if (auto const wrong = (passage->wanting ? wanting : there).read(passage->text)) return *wrong;
+  }
+  auto& result = there.result();
+  if (!says_wanting) return static_cast<LeavesPresent&&>(result);
+  if (!there.begun() && book.leaves() > 0) result.spans.push_back(span_of_numbers(book, 1, book.leaves()));
+  auto const& gone = wanting.result();
+  if (!wanting.begun()) return error_at(Problem::unexpected_end, place_in(text, text.size()), {});
+  result.spans = WantingRemover{book, gone.spans}.remove_from(result.spans);
+  result.doubts.insert(result.doubts.end(), gone.doubts.begin(), gone.doubts.end());
+  merge_sort(result.doubts,
+             [](Error const& a, Error const& b) { return a.line != b.line ? a.line < b.line : a.column < b.column; });
+  return static_cast<LeavesPresent&&>(result);
+}
 
 } // namespace detail
 
 BIFOLIUM_INLINE Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text,
                                                             Limits const& limits) {
-  return detail::LeavesReader{book, text, limits}.read();
+  return detail::leaves_of_passages(book, text, limits);
 }
 
 } // namespace v0

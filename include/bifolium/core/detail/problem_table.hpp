@@ -305,6 +305,8 @@ BIFOLIUM_PROBLEM(316, signing_range_too_long, "'{found}' names more than {limit}
 BIFOLIUM_PROBLEM(317, pages_taken, "'{found}' does not say what it counts: pages were taken")
 /// Doubtful: [8]-320 p. read as eight pages and 320 pages.
 BIFOLIUM_PROBLEM(318, bracket_read_as_count, "'{found}' was read as {limit} pages without numbers before the numbers, not as the number of the first page")
+/// Doubtful: a leaf that the formula takes away, in a list of the leaves that a copy lacks.
+BIFOLIUM_PROBLEM(319, wanting_in_every_copy, "'{found}' is no loss of this copy: the formula has no such leaf")
 
 // 320-339: dates and places of printing, as catalogues state them
 /// Doubtful: `MDCCXXV [1752]`.
