@@ -4,6 +4,7 @@
 #include <bifolium/book.hpp>
 #include <bifolium/copy/paper_of_copy.hpp>
 #include <bifolium/core/fraction_text.hpp>
+#include <bifolium/core/read_date.hpp>
 #include <bifolium/fold/read_formes.hpp>
 #include <bifolium/paper/read_length.hpp>
 #include <bifolium/record.hpp>

@@ -3,6 +3,9 @@
 // asks for nothing. tests/drawing/class_page.sh uses it in a browser.
 #include <bifolium/collation.hpp>
 #include <bifolium/drawing/class_page.hpp>
+#include <bifolium/drawing/detail/class_data.hpp>
+#include <bifolium/drawing/printable.hpp>
+#include <bifolium/drawing/steps_svg.hpp>
 #include <bifolium/fold.hpp>
 
 #include "check.hpp"
