@@ -237,24 +237,27 @@ int describe(Arguments given) {
     book.seen.rounded_up_to = evidence.rounded_up_to, book.seen.of = evidence.of;
   }
   if (!book.seen.width && evidence.rounded_up_to == book.seen.rounded_up_to) book.seen.width = evidence.width;
+  unread_fields(book, description, errors);
   auto const observation = observe(book.seen);
   auto const bounds = period_bounds(book.signs());
   for (auto const& error : errors)
     tell("line " + std::to_string(error.line) + ", column " + std::to_string(error.column) + ": " + error.sentence);
   if (!observation) tell(with_identifier(observation.error()));
   if (!bounds) tell(with_identifier(bounds.error()));
-  if (!errors.empty() || !observation || !bounds) return unreadable;
+  // a field that cannot be read is told, and the others are described without it
+  if (book.record.empty() || !observation || !bounds) return unreadable;
+  auto const code = errors.empty() ? all_done : unreadable;
 
   Described const described{book, *observation, *bounds, infer_format(*observation), examine(description)};
   if (given.has("--json")) {
     std::cout << json_of(described);
-    return all_done;
+    return code;
   }
   if (!book.title.empty()) std::cout << shown(book.title) << "\n\n";
   tell_verdict(described);
   tell_lines(described);
   tell_rest(described, given);
-  return all_done;
+  return code;
 }
 
 } // namespace

@@ -205,7 +205,24 @@ inline bifolium::FieldTexts texts_of(Book const& book) {
   return texts;
 }
 
-/// Reads a record; what is wrong with it goes to `errors`, and then the book is not whole.
+/// Adds the fields that only the description reads, and cannot, to what is wrong with the record.
+inline void unread_fields(Book const& book, bifolium::Description const& description,
+                          std::vector<RecordError>& errors) {
+  for (auto const& one : description.unread) {
+    std::string name{identifier(one.field)};
+    std::replace(name.begin(), name.end(), '_', ' ');
+    auto const* field = book.record.look_up(one.field == bifolium::Field::gatherings ? "gatherings of" : name);
+    if (one.rest || field == nullptr) continue;
+    bool told = false;
+    for (auto const& error : errors) told = told || error.line == field->line;
+    if (told) continue;
+    errors.push_back({field->line, field->column + one.error.column - 1,
+                      field->name + ": " + bifolium::sentence_of(one.error) + " [" +
+                          std::string{bifolium::identifier(one.error.problem)} + "]"});
+  }
+}
+
+/// Reads a record; what is wrong with it goes to `errors`. A field that is wrong has no value in the book.
 inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
   using namespace bifolium;
   auto const record = Record::read(lines, book_fields, errors);

@@ -3,6 +3,8 @@
 /// The record knows lines, names and values; what a value means is for the program that reads it.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
+
 #include "input.hpp"
 
 #include <optional>
@@ -33,15 +35,9 @@ class Record {
     return first == text.npos ? "" : std::string{text.substr(first, text.find_last_not_of(" \t") - first + 1)};
   }
 
-  /// Names are compared without regard to capitals: `Chain lines` is `chain lines`.
-  static bool same_name(std::string_view name, std::string_view written) {
-    if (name.size() != written.size()) return false;
-    for (std::size_t i = 0; i < name.size(); ++i)
-      if (name[i] != (written[i] >= 'A' && written[i] <= 'Z' ? written[i] - 'A' + 'a' : written[i])) return false;
-    return true;
-  }
-
 public:
+  [[nodiscard]] bool empty() const { return fields_.empty(); }
+
   /// Reads a record; every line that is wrong goes to `errors`.
   static Record read(Lines& lines, std::span<std::string_view const> names, std::vector<RecordError>& errors) {
     Record record;
@@ -67,7 +63,7 @@ public:
       Field field{trimmed(line.substr(0, colon)), trimmed(line.substr(colon + 1)), number, column};
       bool known = false;
       for (auto name : names)
-        if (same_name(name, field.name)) known = true, field.name = name;
+        if (bifolium::equal_in_any_case(name, field.name)) known = true, field.name = name;
       if (!known) {
         std::string sentence = "no field is called '" + field.name + "'; there are";
         for (auto name : names) sentence.append(name == names.front() ? " " : ", ").append(name);

@@ -37,6 +37,7 @@ write contradictory_record.json contradictory_record.record "$bin/describe_book"
 write empty_record.txt empty_record.record "$bin/describe_book" -
 write quarto_of_1492.txt quarto_of_1492.record "$bin/describe_book" -
 write wrong_record.txt wrong_record.record "$bin/describe_book" -
+write unread_fields.txt unread_fields.record "$bin/describe_book" -
 write formulas.txt formulas.list "$bin/read_formulas"
 write records.txt records.tsv "$bin/audit_records" --omitted 8
 write records_repaired.txt records.tsv "$bin/audit_records" --omitted 8 --repaired
