@@ -2,7 +2,6 @@
 // A run of gatherings inserted at one place, A⁸(A1+a-b⁴): the notation is that of a run and that of an insertion (A1+a⁴),
 // both of Bowers as the manuals of DCRM(B) and STCV give them. The numbers of leaves are counted by hand.
 #include <bifolium/collation.hpp>
-#include <bifolium/explain.hpp>
 
 #include "check.hpp"
 #include "collation/formula_laws.hpp"
@@ -76,7 +75,7 @@ TEST_CASE("each gathering of an inserted run is found by its name") {
   CHECK(book.conjugate(b2->leaf) == b3->leaf);
   CHECK(book.leaf_number(read_reference(book, "A2")->leaf) == 14);
   CHECK(!read_reference(book, "c5"));
-  CHECK(explain_count(*formula).find("28") != std::string::npos);
+  CHECK(formula->leaves() == 28);
 }
 
 TEST_CASE("an inserted run that cannot be read says why") {
@@ -87,7 +86,10 @@ TEST_CASE("an inserted run that cannot be read says why") {
                                                            {"A⁸(A1+a-c⁸/⁴)", Problem::alternation_over_odd_run, 3},
                                                            {"A⁸(A1+a-9z⁴)", Problem::too_many_inserted, 99},
                                                            {"A8(A1+a-b84)", Problem::very_thick_gathering, 84},
-                                                           {"A⁸(A1+a-b⁰)", Problem::zero_leaf_count, 4096}}) {
+                                                           {"A⁸(A1+a-b⁰)", Problem::zero_leaf_count, 4096},
+                                                           {"A⁸(A1+a⁰)", Problem::zero_leaf_count, 4096},
+                                                           {"A⁸(A1+a-b¹/²/³/⁴/⁵/⁶/⁷/⁸/⁹)", Problem::cycle_too_long, 8},
+                                                           {"A⁸(A1+a¹/²/³/⁴/⁵/⁶/⁷/⁸/⁹)", Problem::cycle_too_long, 8}}) {
     std::string const text{one.text};
     CAPTURE(text);
     CHECK(broken_law(text, dialects::strict) == "");
@@ -132,6 +134,34 @@ TEST_CASE("a run with one end in parentheses, or over marks without an order") {
     auto const formula = read_formula(text);
     REQUIRE(!formula);
     CHECK(formula.error().problem == Problem::order_not_known);
+  }
+}
+
+TEST_CASE("letters in parentheses that have a symbol or a multiple beside them are read alone and as runs") {
+  // (common practice, no source)
+  for (auto const& one : std::initializer_list<InsertedRun>{{"A⁸ (H-K)⁴", 20, 4, "A⁸ (H)-(K)⁴"},
+                                                            {"A⁸ (H*-K*)⁴", 20, 4, "A⁸ (H*)-(K*)⁴"},
+                                                            {"A⁸ (H**-K**)⁴", 20, 4, "A⁸ (H**)-(K**)⁴"},
+                                                            {"A⁸ (H†-K†)⁴", 20, 4, "A⁸ (H†)-(K†)⁴"},
+                                                            {"A⁸ (H§-K§)⁴", 20, 4, "A⁸ (H§)-(K§)⁴"},
+                                                            {"A⁸ (H*)-(K*)⁴", 20, 4, "A⁸ (H*)-(K*)⁴"},
+                                                            {"A⁸ (H*)⁴", 12, 2, "A⁸ (H*)⁴"},
+                                                            {"A⁸ (2H-2K)⁴", 20, 4, "A⁸ (2H)-(2K)⁴"},
+                                                            {"A⁸ (2H*-2K*)⁴", 20, 4, "A⁸ (2H*)-(2K*)⁴"},
+                                                            {"A⁸ (HH-KK)⁴", 20, 4, "A⁸ (2H)-(2K)⁴"},
+                                                            {"A⁸ (²H-K)⁴", 20, 4, "A⁸ ²(H)-²(K)⁴"},
+                                                            {"A⁸ (H*)⁴(−(H*)2)", 11, 2, "A⁸ (H*)⁴(−(H*)2)"},
+                                                            {"A⁸(A1+(H*)⁴)", 12, 2, "A⁸(A1+(H*)⁴)"},
+                                                            {"A⁸(A1+(H*)-(K*)⁴)", 20, 4, "A⁸(A1+(H*)-(K*)⁴)"}}) {
+    std::string const text{one.text};
+    CAPTURE(text);
+    CHECK(broken_law(text, dialects::strict) == "");
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == one.leaves);
+    CHECK(formula->gatherings() == one.gatherings);
+    CHECK(write_formula(*formula) == one.written);
+    CHECK(formula->warnings().empty());
   }
 }
 

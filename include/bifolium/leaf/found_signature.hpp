@@ -75,8 +75,10 @@ protected:
       detail::entity({words.bytes, words.size}, i, taken);
       if (taken != 0) return fail(Problem::unknown_mark, from);
     }
-    for (auto k = from; k < to; k += decode(text_, k).bytes)
+    for (auto k = from; k < to; k += decode(text_, k).bytes) {
       if (decode(text_, k).malformed) return fail(Problem::not_utf8, k);
+      if (markup_at(text_, k).bytes != 0) return fail(Problem::unknown_mark, k);
+    }
     return found;
   }
 };

@@ -6,6 +6,7 @@
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/leaf/detail/characters.hpp>
+#include <bifolium/leaf/detail/markup.hpp>
 #include <bifolium/leaf/token.hpp>
 
 #include <string_view>
@@ -77,11 +78,8 @@ private:
 
   /// Takes the markup that ends raising; it belongs to the token before it.
   constexpr void take_closing(Token& found) noexcept {
-    auto const bytes = begins("</sup>") || begins("</sub>") ? 6U
-                       : begins("</hi>")                    ? 5U
-                       : begins("}")                        ? 1U
-                       : begins("\xC3\x9Bs")                ? 3U
-                                                            : 0U;
+    auto const markup = detail::markup_at({text_, size_}, at_);
+    auto const bytes = markup.kind == detail::MarkupKind::ends ? markup.bytes : text_[at_] == '}' ? 1U : 0U;
     if (bytes == 0) return;
     at_ += bytes;
     found.to = at_;
@@ -195,18 +193,13 @@ private:
   }
   /// Reads `<sup>` and TEI's `<hi rend="superscript">`, and their ends.
   constexpr bool angle(bool spaced, std::uint32_t& from, Token& found) noexcept {
-    auto const shut = begins("</sup>") || begins("</sub>") ? 6U : begins("</hi>") ? 5U : 0U;
-    if (begins("<sup>"))
-      at_ += 5, mode_ = TokenStyle::tag;
-    else if (begins("<sub>"))
-      at_ += 5, mode_ = TokenStyle::lowered;
-    else if (begins("<hi ")) {
-      auto end = at_;
-      while (end < size_ && end < at_ + 48 && text_[end] != '>') ++end;
-      if (at(end) != '>') return found = token(TokenKind::other, 1, spaced, from, '<'), true;
-      at_ = end + 1, mode_ = TokenStyle::tag;
-    } else if (shut != 0 && mode_ != TokenStyle::line)
-      from = at_ += shut, mode_ = TokenStyle::line;
+    auto const markup = detail::markup_at({text_, size_}, at_);
+    if (markup.kind == detail::MarkupKind::raises)
+      at_ += markup.bytes, mode_ = TokenStyle::tag;
+    else if (markup.kind == detail::MarkupKind::lowers)
+      at_ += markup.bytes, mode_ = TokenStyle::lowered;
+    else if (markup.kind == detail::MarkupKind::ends && mode_ != TokenStyle::line)
+      from = at_ += markup.bytes, mode_ = TokenStyle::line;
     else
       return found = token(TokenKind::other, 1, spaced, from, '<'), true;
     return false;

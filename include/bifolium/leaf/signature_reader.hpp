@@ -8,7 +8,7 @@
 ///   duplicate = "π" | "χ" | "pi" | "chi" | "[pi]" | "[chi]" ;
 ///   multiple  = figure ;
 ///   mark      = letter , { the same letter } | letter , Greek letter of its place | Greek letter , { the same }
-///             | Cyrillic letter , { the same } | Hebrew letters | figure | symbol , letter | "(" , letter , ")"
+///             | Cyrillic letter , { the same } | Hebrew letters | figure | symbol , letter | "(" , letter , [ affix ] , ")"
 ///             | symbol , { the same } | symbol , "_" , symbol | quoted | ")(" , { ")(" } | "):(" , { "):(" } | ")o("
 ///             | "(*)" | "(?)" | "(:" | ":)" | "(:)" ;
 ///   affix     = "*" | "†" | "‡" | "§" | "¶" | "☞" ;
@@ -51,8 +51,8 @@ private:
   }
   constexpr FoundSignature mark(TokenCursor& c, Level level) const noexcept {
     auto const t = c.token;
-    bool const may_be_raised = t.kind <= TokenKind::figure || t.is(TokenKind::plus);
-    if (t.raised() && !may_be_raised) return fail(Problem::no_signature, t.from);
+    // the text of a letter or figure is not stored; that of any other mark would have the markup in it
+    if (t.style != TokenStyle::line && t.kind > TokenKind::figure) return fail(Problem::no_signature, t.from);
     switch (t.kind) {
     case TokenKind::letter:
       if ((t.value | 0x20U) == 'p' || (t.value | 0x20U) == 'c' || t.raised()) {
@@ -85,7 +85,7 @@ private:
     case TokenKind::symbol:
       return symbol(c, 1, level);
     case TokenKind::plus:
-      return level == Level::anything && !t.raised() ? symbol(c, 1, level) : fail(Problem::no_signature, t.from);
+      return level == Level::anything ? symbol(c, 1, level) : fail(Problem::no_signature, t.from);
     case TokenKind::end:
       return fail(Problem::unexpected_end, t.from);
     case TokenKind::malformed:
@@ -194,7 +194,10 @@ private:
     auto end = first.to;
     std::uint32_t repeated = 1;
     c.take();
-    auto const same = [&] { return c.touches(first.kind) && c.token.value == first.value && !c.token.raised(); };
+    auto const same = [&] {
+      return c.token.kind == first.kind && c.token.value == first.value && c.token.style == TokenStyle::line &&
+             c.token.from == end;
+    };
     for (; multiple == 1 && same() && repeated < 9; c.take()) ++repeated, end = c.token.to;
     if (repeated == 1 && at(end) == '_') { // *_* is one mark
       auto p = TokenCursor{text_, end + 1U};

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/grammar.hpp>
+#include <bifolium/collation/detail/stored_words.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/core/partition_point.hpp>
 
@@ -41,16 +42,9 @@ class FormulaReader {
     auto const size = doubt.to > doubt.from ? doubt.to - doubt.from : 0;
     return error_at(doubt.problem, places_.place(text, doubt.from), text.substr(doubt.from, size), doubt.limit);
   }
-  /// Returns the words of a part of the text, with the entities of HTML and TEI replaced.
+  /// Returns the words of a part of the text, without tags and entities.
   [[nodiscard]] std::string words(std::size_t from, std::size_t to) const {
-    std::string result;
-    for (auto i = from; i < to;) {
-      std::size_t bytes = 0;
-      auto const c = entity(text_.substr(0, to), i, bytes);
-      result += bytes == 0 ? text_[i] : c;
-      i += bytes == 0 ? 1 : bytes;
-    }
-    return result;
+    return StoredWords{text_.substr(from, to - from)}.take();
   }
   void begin_part() {
     auto const run = static_cast<std::uint32_t>(formula_->runs_.size() - 1);

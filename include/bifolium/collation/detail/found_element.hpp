@@ -77,7 +77,7 @@ protected:
   constexpr bool take_enclosed(TokenCursor& c, FoundElement& e) const {
     auto p = c;
     p.take();
-    if (!p.touches(TokenKind::letter)) return false;
+    if (!p.touches(TokenKind::letter) && !p.touches(TokenKind::figure)) return false; // (a-b)⁴, (2A-2B)⁴
     auto const from = p.token.from;
     auto first = take(p);
     if (!first || !first.key.is_letter() || !p.touches(TokenKind::dash)) return false;

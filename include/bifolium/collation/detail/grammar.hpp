@@ -186,13 +186,13 @@ private:
     return this->take_enclosed(c, e) || this->take_enclosed_end(c, e.first) ? this->gathering() : this->parenthesis();
   }
   /// Returns false if the first bytes in a parenthesis show that it does not contain a mark: it begins with the sign of a
-  /// change, or its first letters and digits are followed neither by a dash nor by the closing parenthesis.
+  /// change, or its first letters, digits and stars are followed neither by a dash nor by the closing parenthesis.
   [[nodiscard]] constexpr bool may_be_mark(std::uint32_t inside) const noexcept {
     auto const lead = static_cast<unsigned char>(at(inside)), next = static_cast<unsigned char>(at(inside + 1));
     bool const sign = lead == 0xE2 ? next == 0x88 : lead == 0xC2 && next == 0xB1; // −, ±
     if (sign || lead == '-' || lead == '+' || lead == '=' || lead == '[') return false;
     auto i = inside;
-    while (is_latin_letter(at(i)) || is_digit(at(i))) ++i;
+    while (is_latin_letter(at(i)) || is_digit(at(i)) || at(i) == '*') ++i; // H*
     auto const after = static_cast<unsigned char>(at(i));
     return i == inside || after == ')' || after == '-' || after >= 0x80;
   }
@@ -200,6 +200,7 @@ private:
   constexpr bool plus() {
     auto const t = c_.token;
     if (t.raised()) return begun() ? raised_sign() : this->gathering();
+    if (t.style == TokenStyle::lowered) return fail(Problem::unknown_mark, t.from, t.to);
     if (begun() && is_extent(c_)) return this->unsigned_leaves() || (!failed_ && rest(false));
     auto c = c_;
     c.take();

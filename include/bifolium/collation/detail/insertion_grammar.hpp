@@ -230,7 +230,7 @@ private:
   constexpr bool is_sound_run(FoundElement const& run) {
     auto const terms = static_cast<std::int64_t>(run.count.cycle.size());
     if (run.problem != Problem::none) return fail(run.problem, run.from, run.end);
-    if (run.count.problem != Problem::none) return fail(run.count.problem, run.from, run.end, most_leaves_in_gathering);
+    if (run.count.problem != Problem::none) return this->no_count(run.count, run.from, run.end);
     if (terms == 0) return fail(Problem::no_leaf_count, run.from, run.end);
     if (is_hebrew_alphabet(run)) return fail(Problem::order_not_known, run.from, run.end);
     if (run.gatherings > most_inserted_gatherings)
@@ -251,7 +251,7 @@ private:
     one.inferred = mark.inferred;
     auto c = s.c;
     if (auto const count = take_count(c, false); count.found()) {
-      if (count.problem != Problem::none) return fail(count.problem, from, count.end, most_leaves_in_gathering);
+      if (count.problem != Problem::none) return this->no_count(count, from, count.end);
       s.c = c;
       one.joined = Joined::gathering;
       one.leaves = count.cycle.term(0);

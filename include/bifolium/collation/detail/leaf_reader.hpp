@@ -107,7 +107,9 @@ private:
     if (last.spaced) return name; // verso of K8: words, and a leaf
     auto const size = last.to - from;
     if (!c.touches(TokenKind::figure) || c.token.raised() || size < 3 || size > Signature::longest_text) return name;
-    name.key = text_mark(Mark::name, from, last.to, last.to, 1).key;
+    auto const mark = text_mark(Mark::name, from, last.to, last.to, 1);
+    if (!mark) return name;
+    name.key = mark.key;
     name.found = name.gathering_named = true;
     name.leaf = bounded(c.token);
     name.end = c.token.to;

@@ -128,6 +128,11 @@ protected:
   }
 
 protected:
+  /// Fails with the reason why a count cannot be read.
+  constexpr bool no_count(FoundCount const& count, std::uint32_t from, std::uint32_t to) {
+    bool const terms = count.problem == Problem::cycle_too_long;
+    return fail(count.problem, from, to, terms ? std::int64_t{Cycle::most_terms} : most_leaves_in_gathering);
+  }
   constexpr void begin(FoundRun& run) {
     roman_ = false;
     run.unsigned_throughout = depth_ > 0;
@@ -173,11 +178,7 @@ private:
     return fail(number ? Problem::flat_numbers : Problem::no_leaf_count, e.from, e.end);
   }
   constexpr bool own_count(FoundElement const& e, FoundRun& run) {
-    if (e.count.problem != Problem::none) {
-      auto const most =
-          e.count.problem == Problem::cycle_too_long ? static_cast<int>(Cycle::most_terms) : most_leaves_in_gathering;
-      return fail(e.count.problem, e.from, e.count.end, most);
-    }
+    if (e.count.problem != Problem::none) return no_count(e.count, e.from, e.count.end);
     run.leaves = e.count.cycle;
     auto const terms = run.leaves.size();
     // 810 on the line is 8.10 without its point, and so is 38 6

@@ -211,11 +211,15 @@ protected:
     }
   }
   static constexpr int most_listed = 4;
+  /// Returns true if words after a comma could be read as a count: a⁴, in eights.
+  static bool begins_count(std::string_view words) {
+    auto const word = word_at(words, 0);
+    return word == "in" || word == "per";
+  }
   void note(Note const& one, bool first) {
     auto const& words = formula_.notes()[one.words];
     // after a comma a leaf would belong to the list: (−K8; A1 blank)
-    bool const counts = words.starts_with("in ") || words.starts_with("per "); // a⁴, in eights
-    if (!first && (counts || LeafInWords{words, {}}.find(0).found)) text_.back() = ';';
+    if (!first && (begins_count(words) || LeafInWords{words, {}}.find(0).found)) text_.back() = ';';
     if (!first || words.starts_with(':')) text_ += ' '; // (: is a mark
     put(words);
   }

@@ -79,13 +79,13 @@ protected:
   constexpr FoundSignature with_affix(TokenCursor& c, FoundSignature found) const noexcept {
     auto const is_affix = [&] {
       auto const v = c.token.value;
-      return c.touches(TokenKind::symbol) && !c.token.raised() &&
+      return c.touches(TokenKind::symbol) && c.token.style == TokenStyle::line &&
              (v == '*' || v == 0x2020 || v == 0x2021 || v == 0xA7 || v == 0xB6 || v == 0x261E);
     };
     if (!is_affix() || !found || found.key.beside() != Beside::none || !found.key.is_letter()) return found;
     auto const from = c.token.from;
     auto ahead = c;
-    for (; is_affix(); c.take()) found.end = c.token.to;
+    for (found.end = from; is_affix() && c.token.from == found.end; c.take()) found.end = c.token.to;
     if (found.end - from > Signature::longest_text) {
       c = ahead;
       found.end = from;

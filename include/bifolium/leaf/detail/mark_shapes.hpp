@@ -27,7 +27,7 @@ protected:
       return c.touches(TokenKind::letter) || c.touches(TokenKind::cyrillic) ||
              (c.touches(TokenKind::greek) && c.token.value != 16 && c.token.value != 22);
     };
-    if (c.token.spaced || c.token.raised()) return false;
+    if (c.token.spaced || c.token.style != TokenStyle::line) return false;
     if (c.at(TokenKind::quote)) return c.token.value == '\'' || c.token.value == '"';
     if (c.at(TokenKind::open_square)) {
       if (closing_square(c.token.to) == 0) return false;
@@ -36,12 +36,12 @@ protected:
       return c.touches(TokenKind::letter) && !c.token.raised();
     }
     if (c.at(TokenKind::figure)) c.take();
-    return is_mark() && !c.token.raised();
+    return is_mark() && c.token.style == TokenStyle::line;
   }
   /// Returns true if a figure multiplies the mark after it, which is at `next`.
   [[nodiscard]] constexpr bool multiplies(Token figure, TokenCursor next) const noexcept {
     auto const& t = next.token;
-    if (t.spaced || t.raised()) return false;
+    if (t.spaced || t.style != TokenStyle::line) return false;
     auto const counted = [](Token k) { // a mark only with its count or leaf: 2:⁸, 2)(⁴, 2:/3; 2)( alone too
       return !k.spaced && (k.is(TokenKind::figure) || k.is(TokenKind::slash));
     };

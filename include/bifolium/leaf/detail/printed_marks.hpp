@@ -64,7 +64,7 @@ protected:
     c = p;
     return text_mark(Mark::symbol, from, end, end, 1);
   }
-  /// Reads a mark that was printed in parentheses: (a)⁴, (2Y)⁵, (?)⁴. A leaf count, a leaf or the other end of a run must
+  /// Reads a mark that was printed in parentheses: (a)⁴, (2Y)⁵, (H*)⁴, (?)⁴. A leaf count, a leaf or the other end of a run must
   /// follow; other parentheses contain words. `p` is after the parenthesis.
   constexpr FoundSignature printed_so(TokenCursor& c, TokenCursor p) const noexcept {
     auto const from = c.token.from;
@@ -72,7 +72,7 @@ protected:
     std::uint32_t multiple = 1;
     if (p.is_flat_figure()) multiple = p.token.value, p.take();
     if (p.touches(TokenKind::letter) && !p.token.raised() && multiple > 0 && multiple <= Signature::highest_multiple)
-      found = letters(p, multiple);
+      found = with_affix(p, letters(p, multiple)); // (H*)
     else if (p.touches(TokenKind::question))
       p.take();
     else

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+/// The words of a formula as they are stored: notes, labels, the statement of signing, the text after the gatherings. They will be
+/// written in other notations, so they must not contain tags, which are text in HTML: "fol. 12<sup>v</sup>" becomes "fol.
+/// 12v", and the 2 of "pp. <sup>2</sup>1-44" a raised figure. Markup without angle brackets (^{v}) is text everywhere and stays;
+/// but it is closed where a tag ends its style, because the tag is gone.
+#pragma once
+
+#include <bifolium/collation/detail/number_words.hpp>
+#include <bifolium/core/raised.hpp>
+#include <bifolium/leaf/lexer.hpp>
+
+#include <string>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class StoredWords {
+  std::string words_{};
+  MarkupKind style_{MarkupKind::ends}; // of the text that comes next; `ends` for text on the line
+  std::string_view shut_{};            // what closes it, if no tag began it
+  std::size_t opened_{};               // the size of the words when it began
+
+  /// Returns the number of bytes of ^{ or of its like at the end of the words.
+  [[nodiscard]] std::size_t opens_last() const noexcept {
+    std::string_view const words{words_};
+    return words.ends_with("^{") ? 2 : words.ends_with("\xC3\x9Bp") ? 3 : 0;
+  }
+  /// Returns the markup at a byte. A brace is markup if it ends a style that began before some text.
+  [[nodiscard]] Markup markup(std::string_view text, std::size_t i) const {
+    bool const brace = text[i] == '}' && style_ != MarkupKind::ends && words_.size() != opened_;
+    return brace ? Markup{MarkupKind::ends, 1} : markup_at(text, i);
+  }
+  /// Leaves a tag out. `next` is the text after it. A tag that ends the first word becomes a blank, since it did end it.
+  void leave_out(MarkupKind kind, std::string_view next) {
+    if (auto const open = opens_last(); open != 0 && !shut_.empty())
+      words_.resize(words_.size() - open);
+    else
+      words_ += shut_;
+    bool const first = words_.size() > 1 && word_at(words_, 0).size() == words_.size();
+    auto const c = next.empty() ? ' ' : next[0];
+    bool const joins = is_latin_letter(c) || is_digit(c) || c == '^' || static_cast<unsigned char>(c) >= 0x80;
+    if (first && joins) words_ += ' ';
+    style_ = kind;
+    shut_ = {};
+    opened_ = words_.size();
+  }
+  /// Adds a character of ASCII or one byte of another.
+  void add(char c) {
+    if (is_digit(c) && style_ == MarkupKind::raises && shut_.empty())
+      words_ += raised(c - '0').view();
+    else if (is_digit(c) && style_ == MarkupKind::lowers)
+      words_.append("\xE2\x82").push_back(static_cast<char>(c - '0' + 0x80)); // ₀ to ₉
+    else
+      words_ += c;
+  }
+
+public:
+  explicit StoredWords(std::string_view text) {
+    for (std::size_t i = 0; i < text.size();) {
+      auto const found = markup(text, i);
+      bool const tag = text[i] == '<' || (text[i] == '}' && shut_.empty());
+      bool const stray = found.kind == MarkupKind::ends && style_ == MarkupKind::ends;
+      if (found.bytes != 0 && tag && !stray) {
+        i += found.bytes;
+        leave_out(found.kind, text.substr(i));
+        continue;
+      }
+      if (found.bytes != 0) {
+        style_ = found.kind;
+        shut_ = found.kind == MarkupKind::ends ? "" : text[i] == '^' ? "}" : "\xC3\x9Bs";
+      }
+      std::size_t bytes = 0;
+      auto const c = entity(text, i, bytes);
+      add(bytes == 0 ? text[i] : c);
+      i += bytes == 0 ? 1 : bytes;
+    }
+    for (auto size = words_.size();; size = words_.size()) { // markup at the end has nothing in it
+      while (!words_.empty() && (words_.back() == ' ' || words_.back() == '\t')) words_.pop_back();
+      words_.resize(words_.size() - opens_last());
+      if (words_.size() == size) break;
+    }
+  }
+  /// Returns the words.
+  [[nodiscard]] std::string take() && { return static_cast<std::string&&>(words_); }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+/// The markup that raises or lowers text: <sup> and <sub> of HTML, <hi rend="superscript"> of TEI, ^{ of TeX, and the signs that
+/// some catalogues have instead of raised figures since they were converted. The lexer gives what is inside a style; words
+/// are stored without the markup.
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// What a piece of markup does.
+enum class MarkupKind : std::uint8_t { none, raises, lowers, ends };
+/// A piece of markup and the number of its bytes, which is 0 if there is none.
+struct Markup {
+  MarkupKind kind{};
+  std::uint32_t bytes{};
+};
+/// Returns the markup at byte `i`. The brace that ends ^{ is none by itself, since a brace may also be text.
+[[nodiscard]] constexpr Markup markup_at(std::string_view text, std::size_t i) noexcept {
+  auto const rest = text.substr(i < text.size() ? i : text.size());
+  if (rest.starts_with("<sup>")) return {MarkupKind::raises, 5};
+  if (rest.starts_with("<sub>")) return {MarkupKind::lowers, 5};
+  if (rest.starts_with("</sup>") || rest.starts_with("</sub>")) return {MarkupKind::ends, 6};
+  if (rest.starts_with("</hi>")) return {MarkupKind::ends, 5};
+  if (rest.starts_with("<hi ")) {
+    auto const end = rest.substr(0, 49).find('>');
+    return end == rest.npos ? Markup{} : Markup{MarkupKind::raises, static_cast<std::uint32_t>(end + 1)};
+  }
+  if (rest.starts_with("^{")) return {MarkupKind::raises, 2};
+  if (rest.starts_with("\xC3\x9Bp")) return {MarkupKind::raises, 3};
+  if (rest.starts_with("\xC3\x9Bs")) return {MarkupKind::ends, 3};
+  return {};
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

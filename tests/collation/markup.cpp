@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: MIT
+// Text that is raised or lowered by tags: <sup> and <sub> (HTML), <hi rend="superscript"> (TEI P5), ^{ } (TeX), and the signs of
+// catalogues whose raised figures were converted. Where a tag has nothing or a blank in it, is not closed, or is closed by another,
+// the text need not be a formula; but what is read must be written so that it reads back (common practice, no source).
+#include <bifolium/collation.hpp>
+
+#include "check.hpp"
+#include "collation/formula_laws.hpp"
+
+#include <string>
+
+using namespace bifolium;
+
+namespace {
+
+struct MarkedUp {
+  char const* text;
+  char const* written;
+};
+
+} // namespace
+
+TEST_CASE("whatever a tag has in it, a mark or words beside it are written so that they read back") {
+  struct Tag {
+    char const *open, *shut;
+  };
+  for (auto const& tag : std::initializer_list<Tag>{{"<sup>", "</sup>"},
+                                                    {"<sub>", "</sub>"},
+                                                    {"<hi rend=\"superscript\">", "</hi>"},
+                                                    {"^{", "}"},
+                                                    {"Ûp", "Ûs"},
+                                                    {"<sup>", ""},
+                                                    {"<sub>", ""},
+                                                    {"^{", ""},
+                                                    {"Ûp", ""},
+                                                    {"<sub>", "</hi>"},
+                                                    {"^{", "</sup>"},
+                                                    {"", "</sub>"},
+                                                    {"", "}"}})
+    for (std::string const inside : {"", " ", "2", "2 ", " 2", "a", "*", "+", ")", "]"})
+      for (std::string const before : {"", "A", "A⁸ ", "A⁸ (", "A⁸ (lst", "a(lst", "A⁸; words", "A⁸; in", "A⁸+", "A⁸ †",
+                                       "A⁸ [par", "A⁸ (−", "A⁸ (A1+", "A⁸ π", "2", "A⁸ (K8 blank", "A⁸ 'g"})
+        for (std::string const after :
+             {"", " ", ")", " )", "]⁴", "†A⁸", "8", "words", " words)", "*⁸", "b⁴", " )l", "'⁴"}) {
+          auto const text = before + tag.open + inside + tag.shut + after;
+          for (auto const dialect : {dialects::strict, dialects::bmc, dialects::stc}) {
+            auto const broken = broken_law(text, dialect);
+            if (!broken.empty()) FAIL_CHECK(broken);
+          }
+        }
+}
+
+TEST_CASE("figures that tags raise in words stay raised, and the tags are no words") {
+  for (auto const& one : std::initializer_list<MarkedUp>{{"A⁸ (see fol. 12<sup>v</sup>)", "A⁸(see fol. 12v)"},
+                                                         {"A⁸ (M<sup>r</sup> X)", "A⁸(Mr X)"},
+                                                         {"A⁸ (pp. <sup>2</sup>1-44)", "A⁸(pp. ²1-44)"},
+                                                         {"A⁸ (pp. <hi rend=\"superscript\">12</hi>1)", "A⁸(pp. ¹²1)"},
+                                                         {"A⁸ (H<sub>2</sub>O stain)", "A⁸(H₂O stain)"},
+                                                         {"A⁸ (words<sub></sub>)", "A⁸(words)"},
+                                                         {"A⁸ (words<sup> </sup>)", "A⁸(words)"},
+                                                         {"A⁸ (words &lt;sup&gt;)", "A⁸(words <sup>)"},
+                                                         {"A<sup>8</sup> (K8 blank<sub> )", "A⁸(K8 blank)"},
+                                                         {"A⁸; words <sup>2</sup>1-44", "A⁸, words ²1-44"}}) {
+    CAPTURE(std::string{one.text});
+    auto const formula = read_formula(one.text);
+    REQUIRE(formula);
+    CHECK(write_formula(*formula) == one.written);
+  }
+}
+
+TEST_CASE("a symbol or a name with a tag in it is no mark") {
+  for (auto const* const text :
+       {"<sub>*</sub>⁸", "<sup>*</sup>⁸", "A⁸ †<sup></sup>†<sub>†</sub>⁴", "<sub>[par.]</sub>⁴", "<sub>+</sub>⁸"}) {
+    CAPTURE(std::string{text});
+    CHECK(!read_formula(text));
+  }
+  // two symbols with a tag between them are two symbols, however long the tag
+  auto const between = "b⁴†<hi rend=\"superscript\"></sub>†A⁸";
+  CHECK(broken_law(between, dialects::stc) == "");
+}
