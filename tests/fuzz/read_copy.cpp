@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Any bytes as the leaves a copy has, and as the joints seen in it: leaves of the book, or an error inside the text.
+/// Any bytes as the leaves a copy has, and as the joints seen in it: leaves of the book, or an error inside the text. What the
+/// copy wants, in words, reads back.
 #include <bifolium/collation.hpp>
 #include <bifolium/copy.hpp>
 
@@ -12,8 +13,15 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
   std::string const text(data, data + size);
   if (auto const present = read_leaves_present(book, text); !present)
     fuzz::must_point_into(text, present.error());
-  else
-    static_cast<void>(wants(book, check_copy(book, present->spans)));
+  else {
+    auto const copy = check_copy(book, present->spans);
+    if (auto const words = wants(book, copy); !words.empty()) {
+      auto const again = read_leaves_present(book, words);
+      fuzz::must(again.has_value(), "what the copy wants does not read back", words);
+      fuzz::must(check_copy(book, again->spans).wanting == copy.wanting, "what reads back is not what the copy wants",
+                 words);
+    }
+  }
   if (auto const joints = read_joints(book, text); !joints) fuzz::must_point_into(text, joints.error());
   return 0;
 }
