@@ -115,13 +115,15 @@ struct EvidenceRow {
   EvidenceKind kind;
   char const* identifier; ///< for machines
   char const* name;       ///< in a sentence
+  bool of_paper;          ///< counts toward an established answer
   bool by_scheme;         ///< schemes of one kind of leaf differ in it
   bool by_mould;          ///< single and double paper differ in it
-  double cost;            ///< of looking, against opening the book at its signatures; proposed
   bool (*seen)(Counted const&);
   double (*likelihood)(Case const&); ///< null if size and year are weighed
   double (*by_chance)(Counted const&);
-  int outcomes;                           ///< number of outcomes of a look; 0 if it is never suggested
+  double cost;                            ///< of looking, against opening the book at its signatures; proposed
+  bool (*to_be_seen)(Counted const&);     ///< whether a look is possible; null if it is never suggested
+  int outcomes;                           ///< number of outcomes of a look
   double (*of_outcome)(Case const&, int); ///< probability of the outcome, from 0, in any unit
 };
 
@@ -232,23 +234,29 @@ inline double type_page_found(Case const& one, int i) {
   return 1 / (base * base * (base * base)) + 1e-6;
 }
 
+constexpr bool always(Counted const&) { return true; }
+constexpr double never_by_chance(Counted const&) { return 1; }
+inline bool in_paper(Counted const& c) { return c.of_paper; }
+inline bool in_one_leaf(Counted const& c) { return c.of_paper && !c.leaves; }
+
 inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
-    EvidenceRow{EvidenceKind::size, "size", "size", false, false, 1,
+    EvidenceRow{EvidenceKind::size, "size", "size", false, false, false,
                 [](Counted const& c) { return c.seen.height.has_value() || c.seen.width.has_value(); }, nullptr,
-                [](Counted const&) { return 1.0; }, 0, nullptr},
-    {EvidenceKind::chain_lines, "chain_lines", "chain lines", false, true, 1.2,
+                never_by_chance, 1, nullptr, 0, nullptr},
+    {EvidenceKind::chain_lines, "chain_lines", "chain lines", true, false, true,
      [](Counted const& c) { return c.chains() != ChainLines::unknown; },
      [](Case const& one) {
        auto const seen = one.counted.chains();
        if (seen == ChainLines::both) return 1.0;
        return chains_likelihood(one.shape.chain_lines, seen, one.twofold, one.counted.parameters.chain_slip);
      },
-     [](Counted const& c) { return c.chains() == ChainLines::both ? 1 : c.parameters.chance.chain_lines; }, 2,
+     [](Counted const& c) { return c.chains() == ChainLines::both ? 1 : c.parameters.chance.chain_lines; }, 1.2,
+     [](Counted const& c) { return in_one_leaf(c) && c.seen.material != Material::wove; }, 2,
      [](Case const& one, int i) {
        return chains_likelihood(one.shape.chain_lines, static_cast<ChainLines>(i + 1), one.twofold,
                                 one.counted.parameters.chain_slip);
      }},
-    {EvidenceKind::watermark, "watermark", "place of the watermark", false, true, 4,
+    {EvidenceKind::watermark, "watermark", "place of the watermark", true, false, true,
      [](Counted const& c) { return c.mark() != MarkPlace::unknown || c.countermark() != MarkPlace::unknown; },
      [](Case const& one) { return marks_likelihood(one, one.counted.mark(), one.counted.countermark()); },
      [](Counted const& c) {
@@ -257,38 +265,38 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
          if (place != MarkPlace::unknown) likelihood *= c.parameters.chance.mark(place != MarkPlace::absent);
        return likelihood;
      },
-     7,
+     4, in_one_leaf, 7,
      [](Case const& one, int i) { return marks_likelihood(one, static_cast<MarkPlace>(i + 1), MarkPlace::unknown); }},
-    {EvidenceKind::gathering, "gathering", "gathering", false, false, 1,
+    {EvidenceKind::gathering, "gathering", "gathering", false, false, false,
      [](Counted const& c) { return c.gathering.has_value(); },
      [](Case const& one) { return one.counted.gathering->all(one.shape, one.counted.age, one.counted.parameters); },
-     [](Counted const& c) { return c.parameters.chance.gathering; }, 10, gathering_found},
-    {EvidenceKind::type_page, "type_page", "type page", false, false, 2,
+     [](Counted const& c) { return c.parameters.chance.gathering; }, 1, always, 10, gathering_found},
+    {EvidenceKind::type_page, "type_page", "type page", false, false, false,
      [](Counted const& c) { return c.seen.type_height.has_value(); }, nullptr,
-     [](Counted const& c) { return c.parameters.chance.type_page; }, 16, type_page_found},
-    {EvidenceKind::edges, "edges", "edges", true, true, 3,
+     [](Counted const& c) { return c.parameters.chance.type_page; }, 2, always, 16, type_page_found},
+    {EvidenceKind::edges, "edges", "edges", true, true, true,
      [](Counted const& c) {
        return c.seen.head != EdgeSeen::unknown || c.seen.tail != EdgeSeen::unknown ||
               c.seen.fore_edge != EdgeSeen::unknown;
      },
-     edges_likelihood, edges_by_chance, 0, nullptr},
-    {EvidenceKind::point_hole, "point_hole", "point-holes", true, false, 5,
+     edges_likelihood, edges_by_chance, 3, nullptr, 0, nullptr},
+    {EvidenceKind::point_hole, "point_hole", "point-holes", true, true, false,
      [](Counted const& c) { return c.seen.point_hole != HolePlace::unknown; },
      [](Case const& one) { return hole_likelihood(one, one.counted.seen.point_hole); },
-     [](Counted const& c) { return c.parameters.chance.point_hole; }, 6,
+     [](Counted const& c) { return c.parameters.chance.point_hole; }, 5, in_paper, 6,
      [](Case const& one, int i) { // the last: no hole is visible
        auto const visible = one.counted.parameters.holes_visible;
        return i == 5 ? 1 - visible : visible * hole_likelihood(one, static_cast<HolePlace>(i + 1));
      }},
-    {EvidenceKind::leaves, "leaves", "marks and chain lines over the gathering", true, false, 6,
+    {EvidenceKind::leaves, "leaves", "marks and chain lines over the gathering", true, true, false,
      [](Counted const& c) { return c.leaves.has_value(); },
      [](Case const& one) {
        return one.counted.leaves->of(static_cast<std::size_t>(&one.scheme - scheme_facts().data()));
      },
-     [](Counted const& c) { return c.leaves->by_chance(); }, 0, nullptr},
-    {EvidenceKind::year, "year", "year of printing", false, false, 2,
-     [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr,
-     [](Counted const&) { return 1.0; }, 0, nullptr}};
+     [](Counted const& c) { return c.leaves->by_chance(); }, 6, nullptr, 0, nullptr},
+    {EvidenceKind::year, "year", "year of printing", false, false, false,
+     [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr, never_by_chance, 2, always, 6,
+     nullptr}};
 
 /// Returns the row of a kind of evidence.
 constexpr EvidenceRow const& row_of(EvidenceKind kind) { return evidence_rows[static_cast<std::size_t>(kind)]; }

@@ -33,6 +33,9 @@ class Look {
   static double entropy_part(double p) { return p > 1e-9 ? -p * real::quick_log(p) : 0; }
 
 public:
+  /// For each format the probabilities of the outcomes, in any unit that is the same for all outcomes of a format.
+  using Parts = std::array<std::array<double, outcomes>, most>;
+
   /// Takes the tallies. Formats below one in two hundred are left out, since a look at them is not worth its effort.
   Look(Tallies const& tallies, std::size_t reading) {
     double all = 0, kept = 0;
@@ -45,15 +48,15 @@ public:
     }
     for (std::size_t i = 0; i < count_; ++i) before_ += entropy_part(share_[i] /= kept);
   }
+  /// Returns the formats.
+  [[nodiscard]] std::span<Tally const* const> formats() const { return {tallies_.data(), count_}; }
   /// Returns the entropy before the look, in natural units.
   [[nodiscard]] double before() const { return before_; }
-  /// Returns the expectation. `part(tally, outcome)` is the probability of the outcome under the format, in any unit
-  /// that is the same for all outcomes of a format; the outcomes divide the probability of the format.
-  template <class Part> [[nodiscard]] Expectation expect(std::size_t asked, Part part) const {
-    std::array<std::array<double, outcomes>, most> parts; // filled only as far as it is read
+  /// Returns what is expected of a look with so many outcomes, which divide the probability of each format.
+  [[nodiscard]] Expectation expect(std::size_t asked, Parts& parts) const {
     for (std::size_t i = 0; i < count_; ++i) {
       double whole = 0;
-      for (std::size_t o = 0; o < asked; ++o) whole += parts[i][o] = part(*tallies_[i], o);
+      for (std::size_t o = 0; o < asked; ++o) whole += parts[i][o];
       for (std::size_t o = 0; o < asked; ++o) parts[i][o] *= whole > 0 ? share_[i] / whole : 0;
     }
     // entropy of the formats, given the outcome: the sum of x log(sum) - x log(x)
@@ -79,16 +82,59 @@ public:
 inline Expectation expect_of_year(Look const& look, Weigher const& weigher, PaperModel const& model,
                                   LeafEvidence const& seen) {
   auto const years = model.sampled(seen.place, seen.year);
-  Tally const* last = nullptr;
-  std::array<double, population_count> sizes{};
-  return look.expect(years.size(), [&](Tally const& tally, std::size_t o) {
-    if (&tally != last) sizes = weigher.sizes(*tally.kind), last = &tally;
-    auto const& paper = years[o].papers[format_group(tally.kind->leaves)];
-    double size = 0;
-    for (std::size_t k = 0; k < population_count; ++k) size += paper[k] * sizes[k];
-    return years[o].books * years[o].formats[tally.kind->ranked] * size;
-  });
+  Look::Parts parts; // filled only as far as it is read
+  for (std::size_t i = 0; i < look.formats().size(); ++i) {
+    auto const& kind = *look.formats()[i]->kind;
+    auto const sizes = weigher.sizes(kind);
+    for (std::size_t o = 0; o < years.size(); ++o) {
+      auto const& paper = years[o].papers[format_group(kind.leaves)];
+      double size = 0;
+      for (std::size_t k = 0; k < population_count; ++k) size += paper[k] * sizes[k];
+      parts[i][o] = years[o].books * years[o].formats[kind.ranked] * size;
+    }
+  }
+  return look.expect(years.size(), parts);
 }
+/// Returns the expectation for a kind of evidence whose outcomes its row knows.
+inline Expectation expect_of(EvidenceRow const& row, Look const& look, Weigher const& weigher, Counted const& counted,
+                             std::size_t reading) {
+  auto const asked = static_cast<std::size_t>(row.outcomes);
+  Look::Parts parts; // filled only as far as it is read
+  for (std::size_t i = 0; i < look.formats().size(); ++i) {
+    auto const& tally = *look.formats()[i];
+    auto const of_double = tally.together[reading] > 0 ? tally.twofold / tally.together[reading] : 0;
+    bool const both_papers = row.by_mould && of_double >= 0.02 && of_double <= 0.98;
+    Case one{counted, *tally.kind, scheme_facts()[tally.scheme], of_double > 0.5, weigher.log_height(tally)};
+    Case other{one};
+    other.twofold = !one.twofold;
+    auto const of_one = one.twofold ? of_double : 1 - of_double;
+    for (std::size_t o = 0; o < asked; ++o) {
+      auto const outcome = static_cast<int>(o);
+      parts[i][o] = row.of_outcome(one, outcome);
+      if (both_papers) parts[i][o] = of_one * parts[i][o] + (1 - of_one) * row.of_outcome(other, outcome);
+    }
+  }
+  return look.expect(asked, parts);
+}
+
+/// The kinds of evidence that may be suggested, the cheap ones first.
+constexpr auto kinds_by_cost() {
+  constexpr auto count = [] {
+    std::size_t n = 0;
+    for (auto const& row : evidence_rows) n += row.to_be_seen != nullptr ? 1 : 0;
+    return n;
+  };
+  std::array<EvidenceKind, count()> kinds{};
+  std::size_t n = 0;
+  for (auto const& row : evidence_rows) {
+    if (row.to_be_seen == nullptr) continue;
+    auto at = n++;
+    for (; at > 0 && row_of(kinds[at - 1]).cost > row.cost; --at) kinds[at] = kinds[at - 1];
+    kinds[at] = row.kind;
+  }
+  return kinds;
+}
+inline constexpr auto by_cost = kinds_by_cost();
 
 /// Returns what to look at next, or no value if no look is worth its effort.
 inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher const& weigher, PaperModel const& model,
@@ -98,37 +144,14 @@ inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher con
   std::optional<EvidenceKind> next;
   double most = 0;
   if (look.before() < worth_it) return next;
-  auto const consider = [&](EvidenceRow const& row, Expectation const& expected) {
-    if (expected.learnt < worth_it * row.cost) return;
+  for (auto const kind : by_cost) { // what the cheap ones promise makes the dear ones not worth asking
+    auto const& row = row_of(kind);
+    if (row.seen(counted) || !row.to_be_seen(counted) || Expectation::most / row.cost <= most) continue;
+    auto const expected = kind == EvidenceKind::year ? expect_of_year(look, weigher, model, counted.seen)
+                                                     : expect_of(row, look, weigher, counted, reading);
+    if (expected.learnt < worth_it * row.cost) continue;
     auto const worth = expected.worth(look.before(), row.cost);
     if (worth > most) most = worth, next = row.kind;
-  };
-  auto const& seen = counted.seen;
-  // the cheap ones first: what they promise makes the dear ones not worth asking
-  for (auto const kind : {EvidenceKind::gathering, EvidenceKind::chain_lines, EvidenceKind::type_page,
-                          EvidenceKind::year, EvidenceKind::watermark, EvidenceKind::point_hole}) {
-    auto const& row = row_of(kind);
-    if (row.seen(counted) || Expectation::most / row.cost <= most) continue;
-    if (kind == EvidenceKind::year) {
-      consider(row, expect_of_year(look, weigher, model, seen));
-      continue;
-    }
-    bool const of_one_leaf = kind == EvidenceKind::chain_lines || kind == EvidenceKind::watermark;
-    if (of_one_leaf && (!counted.of_paper || counted.leaves)) continue;
-    if (kind == EvidenceKind::chain_lines && seen.material == Material::wove) continue;
-    if (kind == EvidenceKind::point_hole && !counted.of_paper) continue;
-    auto const& schemes = scheme_facts();
-    auto const expected = look.expect(static_cast<std::size_t>(row.outcomes), [&](Tally const& t, std::size_t o) {
-      auto const double_paper = t.together[reading] > 0 ? t.twofold / t.together[reading] : 0;
-      Case one{counted, *t.kind, schemes[t.scheme], double_paper > 0.5, weigher.log_height(t)};
-      auto const likely = row.of_outcome(one, static_cast<int>(o));
-      if (!row.by_mould || double_paper < 0.02 || double_paper > 0.98) return likely;
-      one.twofold = !one.twofold;
-      auto const other = row.of_outcome(one, static_cast<int>(o));
-      return one.twofold ? (1 - double_paper) * likely + double_paper * other
-                         : double_paper * likely + (1 - double_paper) * other;
-    });
-    consider(row, expected);
   }
   return next;
 }

@@ -26,8 +26,9 @@ class Ranking {
     for (std::size_t i = 0; i < tallies_.seen_count; ++i) {
       auto const kind = tallies_.seen[i];
       auto const own = tally.alone[kind] * rest, others = (alone_[kind] - tally.alone[kind]) * tally.prior;
-      if (own > 0 && others > 0 && kind != static_cast<std::uint8_t>(EvidenceKind::year))
-        reasons[kind].weight = real::quick_log(own / others);
+      // a size that is 0 for us is as unlikely as that, and not silent
+      static constexpr double least = SheetDensity::hardly_ever;
+      if (others > 0) reasons[kind].weight = own > 0 ? real::quick_log(own / others) : least;
     }
   }
   /// Returns the probability that the format was printed on cut sheets, from its gatherings.
@@ -103,11 +104,11 @@ public:
     auto const& first = inference.candidates.front();
     auto const second = candidates_ > 1 ? inference.candidates[1].probability : 0;
     int paper = 0;
-    for (auto const kind :
-         {EvidenceKind::chain_lines, EvidenceKind::watermark, EvidenceKind::edges, EvidenceKind::point_hole})
-      paper += first.reason(kind).agrees() ? 1 : 0;
-    if (first.reason(EvidenceKind::leaves).agrees())
-      paper += (counted_.leaves_show_marks ? 1 : 0) + (counted_.leaves_show_chains ? 1 : 0);
+    for (auto const& row : evidence_rows)
+      if (row.of_paper && first.reason(row.kind).agrees())
+        paper += row.kind != EvidenceKind::leaves
+                     ? 1
+                     : (counted_.leaves_show_marks ? 1 : 0) + (counted_.leaves_show_chains ? 1 : 0);
     inference.certainty = certainty_of(first.probability, second, paper);
     if (!counted_.of_paper) inference.certainty = Certainty::not_determined; // skins are not of any sheet
     if (first.kind->leaves > 12 && paper == 0 && !first.reason(EvidenceKind::gathering).agrees()) {

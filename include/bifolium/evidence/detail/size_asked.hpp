@@ -19,21 +19,21 @@ struct SizeAsked {
   double log_long{}, log_short{}, length{}; ///< of one side alone its length
   double low{}, fall{}; ///< of one side between two bounds the lower, and how the tail falls between them
 
-  /// Calls with the number of each population and how likely the size is on it.
-  template <class Densities, class Call> void ask(Densities const& all, LossLaw const& loss, Call call) const {
-    auto const each = [&](auto density) {
-      for (std::size_t k = 0; k < all.size(); ++k) call(k, density(all[k]));
-    };
-    switch (known) {
-    case Known::none:
-      return each([](SheetDensity const&) { return 1.0; });
-    case Known::both:
-      return each([&](SheetDensity const& sheets) { return sheets.of_both(log_long, log_short, loss); });
-    case Known::one:
-      return each([&](SheetDensity const& sheets) { return sheets.of_side(side, length, loss); });
-    case Known::between:
-      return each([&](SheetDensity const& sheets) { return sheets.side_between(side, low, length, fall, loss); });
-    }
+  /// Returns how likely the size is on the sheets of one population.
+  [[nodiscard]] double on(SheetDensity const& sheets, LossLaw const& loss) const {
+    if (known == Known::both) return sheets.of_both(log_long, log_short, loss);
+    if (known == Known::one) return sheets.of_side(side, length, loss);
+    return known == Known::between ? sheets.side_between(side, low, length, fall, loss) : 1;
+  }
+  /// Returns how likely it is on each population of the model.
+  [[nodiscard]] std::array<double, population_count> on_each(std::span<SheetDensity const, population_count> all,
+                                                             LossLaw const& loss) const {
+    std::array<double, population_count> sizes;
+    if (known == Known::both)
+      for (std::size_t k = 0; k < population_count; ++k) sizes[k] = all[k].of_both(log_long, log_short, loss);
+    else
+      for (std::size_t k = 0; k < population_count; ++k) sizes[k] = on(all[k], loss);
+    return sizes;
   }
 };
 
@@ -93,17 +93,9 @@ public:
     return real::sqrt(usual / variance) / (base * base * (base * base)) + least;
   }
   [[nodiscard]] double by_chance(EvidenceParameters const& p) const {
-    switch (known_) {
-    case SizeAsked::Known::none:
-      return 1;
-    case SizeAsked::Known::both:
-      return p.chance.both_sides;
-    case SizeAsked::Known::one:
-      return p.chance.one_side;
-    case SizeAsked::Known::between:
-      return p.chance.one_side * (one_side() - low_);
-    }
-    return 1;
+    if (known_ == SizeAsked::Known::none) return 1;
+    if (known_ == SizeAsked::Known::both) return p.chance.both_sides;
+    return p.chance.one_side * (known_ == SizeAsked::Known::between ? one_side() - low_ : 1);
   }
 };
 

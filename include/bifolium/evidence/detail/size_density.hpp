@@ -14,31 +14,32 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// `exp(u²/2)` times the tail of the normal distribution beyond `u`, for u >= 0. It is a table of values with cubic
-/// interpolation that matches the values and slopes at both ends (the slope is `u` times the value less the density at
-/// 0). It is right to seven digits; a test compares it with Boost.Math.
+/// `exp(u²/2)` times the tail of the normal distribution beyond `u`, for u >= 0. It is a table of cubics, each with the
+/// right values and slopes at both ends (the slope is `u` times the value less the density at 0). It is right to seven
+/// digits; a test compares it with Boost.Math.
 class NormalTail {
   static constexpr std::size_t per_unit = 16, end = 12;
   static constexpr double density_at_0 = 0.398942280401432677939946;
-  std::array<double, per_unit * end + 1> values_{};
+  std::array<std::array<double, 4>, per_unit * end> cubics_{};
 
 public:
   NormalTail() {
-    constexpr double root_half = 0.70710678118654752440;
-    for (std::size_t i = 0; i < values_.size(); ++i) {
-      auto const u = static_cast<double>(i) / per_unit;
-      values_[i] = 0.5 * real::exp(u * u / 2) * real::erfc(u * root_half);
+    constexpr double step = 1.0 / per_unit, root_half = 0.70710678118654752440;
+    auto const value = [](double u) { return 0.5 * real::exp(u * u / 2) * real::erfc(u * root_half); };
+    auto const slope = [](double u, double here) { return step * (u * here - density_at_0); };
+    double from = 0, a = value(0);
+    for (auto& cubic : cubics_) {
+      auto const to = from + step, b = value(to), at_a = slope(from, a), at_b = slope(to, b);
+      cubic = {a, at_a, 3 * (b - a) - 2 * at_a - at_b, 2 * (a - b) + at_a + at_b};
+      from = to, a = b;
     }
   }
   [[nodiscard]] double operator()(double u) const {
     if (!(u < end)) return density_at_0 / u * (1 - 1 / (u * u)); // the first terms of its series
-    auto const at = static_cast<std::size_t>(u * per_unit);
-    constexpr double step = 1.0 / per_unit;
-    auto const start = static_cast<double>(at) * step, x = (u - start) * per_unit;
-    auto const a = values_[at], b = values_[at + 1];
-    auto const slope_a = step * (start * a - density_at_0), slope_b = step * ((start + step) * b - density_at_0);
-    auto const c = 3 * (b - a) - 2 * slope_a - slope_b, d = 2 * (a - b) + slope_a + slope_b;
-    return a + x * (slope_a + x * (c + x * d));
+    auto const at = static_cast<int>(u * per_unit);
+    auto const& cubic = cubics_[static_cast<std::size_t>(at)];
+    auto const x = u * per_unit - at;
+    return cubic[0] + x * (cubic[1] + x * (cubic[2] + x * cubic[3]));
   }
 };
 inline NormalTail const& normal_tail() {
@@ -59,35 +60,36 @@ struct LossLaw {
 /// since both sides lose alike, and how far its size is, along which the loss runs. The bell curve of two sides is the
 /// product of one for the shape and one for the size.
 class SheetDensity {
+public:
+  /// e to that is 0 for us.
+  static constexpr double hardly_ever = -24;
+
+private:
   struct Side {
     double variance, spread;
   };
   NormalTail const* beyond_{};
   std::array<double, 2> mean_{};
-  std::array<Side, 2> side_{};               // long, short
-  double shape_{}, of_shape_{};              // its mean, and -1/2 over its variance
-  double by_long_{}, by_short_{}, at_{};     // size in its spreads: what each side adds, and what the mean has
-  double root_{}, peak_{};                   // spread of the size
-  static constexpr double hardly_ever = -32; // e to that is 0 for us
+  std::array<Side, 2> side_{};           // long, short
+  double shape_{}, of_shape_{};          // its mean, and -1/2 over its variance
+  double by_long_{}, by_short_{}, at_{}; // size in its spreads: what each side adds, and what the mean has
+  double root_{}, peak_{};               // spread of the size
 
+  static double exp(double x) { return x < hardly_ever ? 0 : real::quick_exp(x); }
   /// exp(exponent) times the normal distribution up to z, where exponent - z²/2 is `bell`. `of_bell`: exp(bell).
   [[nodiscard]] double up_to(double z, double bell, double of_bell) const {
-    if (z < 0) return of_bell * (*beyond_)(-z);
-    return real::quick_exp(bell + z * z / 2) - of_bell * (*beyond_)(z);
-  }
-  [[nodiscard, gnu::noinline]] double of_both_near(double bell, double size, LossLaw const& loss) const {
-    auto const z = -size - loss.tail * root_, cropped = -size - loss.cropped_tail * root_;
     constexpr double all_but_1e_9 = 6;
-    if (z > all_but_1e_9) { // far down the tails, where the bell is over
-      auto const usual = loss.tail * real::quick_exp(bell + z * z / 2);
-      if (!(loss.cropped > 0)) return peak_ * usual;
-      return peak_ * ((1 - loss.cropped) * usual +
-                      loss.cropped * loss.cropped_tail * real::quick_exp(bell + cropped * cropped / 2));
-    }
-    auto const of_bell = real::quick_exp(bell);
-    auto const usual = loss.tail * up_to(z, bell, of_bell);
+    if (z < 0) return of_bell * (*beyond_)(-z);
+    auto const all = exp(bell + z * z / 2);
+    return z > all_but_1e_9 ? all : all - of_bell * (*beyond_)(z);
+  }
+
+  [[nodiscard, gnu::noinline]] double of_both_near(double bell, double size, LossLaw const& loss) const {
+    auto const of_bell = exp(bell);
+    auto const usual = loss.tail * up_to(-size - loss.tail * root_, bell, of_bell);
     if (!(loss.cropped > 0)) return peak_ * usual;
-    return peak_ * ((1 - loss.cropped) * usual + loss.cropped * loss.cropped_tail * up_to(cropped, bell, of_bell));
+    auto const cropped = loss.cropped_tail * up_to(-size - loss.cropped_tail * root_, bell, of_bell);
+    return peak_ * ((1 - loss.cropped) * usual + loss.cropped * cropped);
   }
 
 public:
@@ -109,14 +111,13 @@ public:
   [[nodiscard]] double mean(std::size_t side) const { return mean_[side]; }
   [[nodiscard]] double variance(std::size_t side) const { return side_[side].variance; }
 
-  /// Both sides measured. 0 for what is less likely than e^-32.
+  /// Both sides measured. 0 for what hardly ever occurs.
   [[nodiscard]] double of_both(double log_long, double log_short, LossLaw const& loss) const {
-    auto const apart = log_long - log_short - shape_, of_shape = of_shape_ * apart * apart;
-    if (of_shape < hardly_ever) return 0;
-    auto const size = by_long_ * log_long + by_short_ * log_short - at_, bell = of_shape - size * size / 2;
+    auto const apart = log_long - log_short - shape_, size = by_long_ * log_long + by_short_ * log_short - at_;
+    auto const bell = of_shape_ * apart * apart - size * size / 2;
     auto const lost = -size - loss.cropped_tail * root_; // what the longer tail makes of it
-    if (bell + (lost > 0 ? lost * lost / 2 : 0) < hardly_ever) return 0;
-    return of_both_near(bell, size, loss);
+    auto const most = lost > 0 ? bell + lost * lost / 2 : bell;
+    return most < hardly_ever ? 0 : of_both_near(bell, size, loss);
   }
   /// One side measured: 0 the long one, 1 the short one.
   [[nodiscard]] double of_side(std::size_t side, double length, LossLaw const& loss) const {

@@ -42,7 +42,6 @@ struct Tallies {
 
 /// Weighs all kinds of leaf.
 class Weigher {
-  using Densities = std::array<SheetDensity, population_count>;
   Counted const& counted_;
   EvidenceParameters const& p_;
   Assumptions const& assumed_;
@@ -54,14 +53,13 @@ class Weigher {
   LogMeasures measures_;
   std::array<EvidenceRow const*, evidence_kinds> seen_{}; // but for size, type page and chain lines; by scheme last
   std::size_t seen_count_{}, seen_of_kinds_{};
-  bool by_mould_{}; // what was seen tells single from double paper
-  std::optional<Densities> skins_{};
-  Densities const* populations_;
-  std::vector<SheetDensity> stocks_{};
-  double own_paper_{};                 // share of all stocks
+  bool by_mould_{};                       // what was seen tells single from double paper
+  std::vector<SheetDensity> own_paper_{}; // vellum, or the populations and the caller's stocks after them
+  std::span<SheetDensity const> papers_;
+  double of_stocks_{};                 // share of all stocks
   std::optional<JointShares> joint_{}; // how common formats are on each population, or
   FormatShares formats_;               // how common they are, and on which paper, by groups: of one year
-  std::array<std::array<double, population_count>, format_groups> papers_;
+  std::array<std::array<double, population_count>, format_groups> groups_;
 
   [[nodiscard]] static LossLaw loss_of(Counted const& counted, PaperModel const& model) {
     auto const& p = counted.parameters;
@@ -69,10 +67,22 @@ class Weigher {
     if (counted.seen.state != LeafState::unknown) return {tail, 0, tail};
     return {tail, p.cropped_unsaid, tail * p.loss_of_state[static_cast<std::size_t>(LeafState::cropped)].tail};
   }
-  [[nodiscard]] SheetDensity density(SheetPopulation const& sheets) const {
+  /// Skins are of no sheet, and the caller's stocks come after the populations.
+  [[gnu::cold, gnu::noinline]] void find_own_paper() {
     auto const spread = counted_.of_paper ? 1 : p_.vellum_variance;
-    return {sheets.log_long, sheets.log_short, spread * sheets.long_variance, spread * sheets.covariance,
-            spread * sheets.short_variance};
+    own_paper_.reserve(population_count + assumed_.stocks.size());
+    for (auto const& one : model_.populations())
+      own_paper_.emplace_back(one.log_long, one.log_short, spread * one.long_variance, spread * one.covariance,
+                              spread * one.short_variance);
+    for (auto const& stock : assumed_.stocks) {
+      // sheets of one stock, and errors of rulers (proposed)
+      auto const variance = spread * 0.0015, covariance = spread * 0.0005;
+      own_paper_.emplace_back(real::log(stock.sheet.long_side().count()) - SheetPopulation::base_loss,
+                              real::log(stock.sheet.short_side().count()) - SheetPopulation::base_loss, variance,
+                              covariance, variance);
+      of_stocks_ += stock.share;
+    }
+    papers_ = own_paper_;
   }
   /// By how much the leaf would be larger if it were cut as a folio of the usual state is.
   [[nodiscard]] double uncut(LeafShape const& shape) const {
@@ -88,41 +98,27 @@ class Weigher {
   }
   /// Size and type page of a kind, each alone and both, summed over its papers; all include the prior.
   struct OnPaper {
-    double prior{}, size{}, type{}, both{}, best{-1};
-    std::size_t paper{};
-
-    void add(std::size_t number, double share, double of_size, double of_type) {
-      size += share * of_size, type += share * of_type;
-      auto const here = share * of_size * of_type;
-      both += here;
-      if (here > best) best = here, paper = number;
-    }
+    double prior{}, size{}, type{}, both{};
+    std::size_t paper{}; ///< that explains both best
   };
   [[nodiscard]] OnPaper on_paper(LeafShape const& shape) const {
-    OnPaper sum;
     auto const among = share(shape) * (1 - priors_.none_of_these) * (joint_ ? 1 : formats_[shape.ranked]);
-    auto const of_populations = among * (1 - own_paper_);
-    auto const& shares = joint_ ? (*joint_)[shape.ranked] : papers_[format_group(shape.leaves)];
-    auto const of_format = sum_of(shares);
+    auto const& shares = joint_ ? (*joint_)[shape.ranked] : groups_[format_group(shape.leaves)];
+    auto const of_format = joint_ ? sum_of(shares) : 1;
     auto const sheet = measures_.implied(shape, uncut(shape));
-    sum.prior = of_populations * of_format;
-    if (!measures_.has_type()) {
-      sheet.ask(*populations_, loss_, [&](std::size_t k, double size) {
-        if (size > 0) sum.add(k, of_populations * shares[k], size, 1);
-      });
-      sum.type = sum.prior;
-    } else {
-      sheet.ask(*populations_, loss_, [&](std::size_t k, double size) {
-        sum.add(k, of_populations * shares[k], size, measures_.type((*populations_)[k], shape, p_));
-      });
-    }
-    if (stocks_.empty()) return sum;
-    sheet.ask(stocks_, loss_, [&](std::size_t s, double size) {
-      auto const here = assumed_.stocks[s].share * among * of_format;
-      sum.prior += here;
-      sum.add(population_count + s, here, size, measures_.type(stocks_[s], shape, p_));
-    });
-    return sum;
+    double size = 0, type = 0, both = 0, best = -1;
+    std::size_t paper = 0;
+    auto const add = [&](std::size_t k, double share, double of_size) {
+      auto const of_type = measures_.has_type() ? measures_.type(papers_[k], shape, p_) : 1;
+      auto const here = share * of_size * of_type;
+      size += share * of_size, type += share * of_type, both += here;
+      if (here > best) best = here, paper = k;
+    };
+    auto const sizes = sheet.on_each(papers_.first<population_count>(), loss_);
+    for (std::size_t k = 0; k < population_count; ++k) add(k, (1 - of_stocks_) * shares[k], sizes[k]);
+    for (auto k = population_count; k < papers_.size(); ++k)
+      add(k, of_format * assumed_.stocks[k - population_count].share, sheet.on(papers_[k], loss_));
+    return {among * of_format, among * size, among * type, among * both, paper};
   }
   /// The other evidence for a kind on one of the two papers, without the chain lines of the one leaf.
   struct Other {
@@ -197,7 +193,7 @@ class Weigher {
       return;
     }
     if (!assumed_.priors) formats_ = model_.shares(seen.place, seen.year->from);
-    papers_ = model_.papers(seen.place, seen.year->from);
+    groups_ = model_.papers(seen.place, seen.year->from);
   }
 
 public:
@@ -205,7 +201,7 @@ public:
           Tallies& tallies)
       : counted_{counted}, p_{counted.parameters}, assumed_{assumed}, model_{model}, priors_{priors}, tallies_{tallies},
         state_{p_.loss_of_state[static_cast<std::size_t>(counted.seen.state)]}, loss_{loss_of(counted, model)},
-        measures_{counted.seen, loss_.tail, p_}, populations_{&model.densities()} {
+        measures_{counted.seen, loss_.tail, p_}, papers_{model.densities()} {
     find_shares();
     for (bool const by_scheme : {false, true}) {
       for (auto const& row : evidence_rows)
@@ -214,33 +210,17 @@ public:
           seen_[seen_count_++] = &row, by_mould_ = by_mould_ || row.by_mould;
       if (!by_scheme) seen_of_kinds_ = seen_count_;
     }
-    if (!counted.of_paper) {
-      skins_.emplace();
-      for (std::size_t k = 0; k < population_count; ++k) (*skins_)[k] = density(model.populations()[k]);
-      populations_ = &*skins_;
-    }
-    for (auto const& stock : assumed.stocks) {
-      constexpr double variance = 0.0015, covariance = 0.0005; // sheets of one stock, and errors of rulers (proposed)
-      stocks_.push_back(density({real::log(stock.sheet.long_side().count()) - SheetPopulation::base_loss,
-                                 real::log(stock.sheet.short_side().count()) - SheetPopulation::base_loss, variance,
-                                 covariance, variance}));
-      own_paper_ += stock.share;
-    }
+    if (!counted.of_paper || !assumed.stocks.empty()) find_own_paper();
   }
   /// Returns the logarithm of the height of a leaf on the paper that explains a format best, before any binding.
   [[nodiscard]] double log_height(Tally const& tally) const {
     bool const upright = tally.kind->lay.long_side == Axis::left_right;
-    auto const& sheets =
-        tally.paper < population_count ? (*populations_)[tally.paper] : stocks_[tally.paper - population_count];
-    return sheets.mean(upright ? 1 : 0) + SheetPopulation::base_loss -
+    return papers_[tally.paper].mean(upright ? 1 : 0) + SheetPopulation::base_loss -
            (upright ? tally.kind->log_short : tally.kind->log_long);
   }
   /// Returns the probability of the size on each population alone.
   [[nodiscard]] std::array<double, population_count> sizes(LeafShape const& shape) const {
-    auto const sheet = measures_.implied(shape, uncut(shape));
-    std::array<double, population_count> sizes;
-    sheet.ask(*populations_, loss_, [&](std::size_t k, double size) { sizes[k] = size; });
-    return sizes;
+    return measures_.implied(shape, uncut(shape)).on_each(papers_.first<population_count>(), loss_);
   }
   /// Fills the tallies. `reading`: the reading of the chain lines.
   void weigh(std::size_t reading) {
