@@ -53,8 +53,8 @@ class PaperModel {
   std::array<Sheet<millimetres>, population_count> sheets_;
   std::array<detail::SheetDensity, population_count> densities_;
   double tail_;
-  ByYear<double> books_{};                             // frequency of a year, for ranges
-  ByRegion<ByYear<ByGroup>> counts_{}, log_weights_{}; // of a region, including everything in it
+  ByYear<double> books_{};                       // frequency of a year, for ranges
+  ByRegion<ByYear<ByGroup>> counts_{}, roots_{}; // of a region, including everything in it
   ByRegion<ByYear<FormatShares>> log_shares_{};
   ByRegion<JointShares> undated_{}, undated_incunables_{};
   ByRegion<std::array<PaperOfYear, 6>> sampled_{}; // evenly over all years

@@ -67,7 +67,7 @@ inline namespace v0 {
         for (std::size_t k = 0; k < population_count; ++k)
           here[k] = (here[k] + strength * whole[y][g][k]) / (books + strength);
         weights[r][y][g] = here;
-        for (std::size_t k = 0; k < population_count; ++k) log_weights_[r][y][g][k] = real::log(here[k]);
+        for (std::size_t k = 0; k < population_count; ++k) roots_[r][y][g][k] = real::sqrt(here[k]);
       }
   }
 }
@@ -163,12 +163,14 @@ inline FormatShares PaperModel::shares(Region region, int year) const {
 inline std::array<std::array<double, population_count>, format_groups> PaperModel::papers(Region region,
                                                                                           int year) const {
   auto const at = detail::share_change_at(year);
-  auto const& years = log_weights_[static_cast<std::size_t>(region)];
+  auto const& years = roots_[static_cast<std::size_t>(region)];
   auto const &from = years[at.from], &to = years[at.to];
   ByGroup papers;
   for (std::size_t g = 0; g < format_groups; ++g) {
-    for (std::size_t k = 0; k < population_count; ++k)
-      papers[g][k] = real::quick_exp(from[g][k] + at.part * (to[g][k] - from[g][k]));
+    for (std::size_t k = 0; k < population_count; ++k) {
+      auto const root = from[g][k] + at.part * (to[g][k] - from[g][k]);
+      papers[g][k] = root * root;
+    }
     detail::divide(papers[g], detail::sum_of(papers[g]));
   }
   return papers;

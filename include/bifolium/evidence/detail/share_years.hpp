@@ -28,9 +28,9 @@ constexpr BetweenYears counted_between(int year) {
   return year < count_years[4] ? between_years(year) : BetweenYears{3, 1};
 }
 
-/// The years between which shares change, and the fraction of the way from one to the other. The logarithms of the
-/// shares change linearly, so a share that is small in one year and large in the other grows by the same factor every
-/// year. Books of 1506 are counted, but are too few for shares of their own: the change goes from 1498 to 1550.
+/// The years between which shares change, and the fraction of the way from one to the other. For formats the logarithms
+/// of the shares change linearly, so a share that is small in one year and large in the other grows by the same factor
+/// every year. Books of 1506 are counted, but are too few for shares of their own: the change goes from 1498 to 1550.
 struct ShareChange {
   std::size_t from{}, to{};
   double part{};
