@@ -174,6 +174,7 @@ module;
 #include <bifolium/leaf/write_signature.hpp>
 #include <bifolium/leaf.hpp>
 #include <bifolium/paper/count.hpp>
+#include <bifolium/paper/country_code.hpp>
 #include <bifolium/paper/length.hpp>
 #include <bifolium/paper/length_unit.hpp>
 #include <bifolium/paper/measure.hpp>
@@ -249,6 +250,7 @@ using bifolium::Conventions;
 using bifolium::CopiesOfAccount;
 using bifolium::CopyChecked;
 using bifolium::Correction;
+using bifolium::CountryCode;
 using bifolium::Crew;
 using bifolium::Cycle;
 using bifolium::Deletion;
@@ -565,6 +567,7 @@ using bifolium::count_formula;
 using bifolium::count_years;
 using bifolium::counted;
 using bifolium::countermark_mould;
+using bifolium::country_of_code;
 using bifolium::cyrillic_letters;
 using bifolium::decode;
 using bifolium::drawn_gathering;

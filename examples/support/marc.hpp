@@ -12,8 +12,10 @@
 /// | publication rather than manufacture | 264, second indicator 1 | MARC 21 264, Biblioteca de Catalunya's copy |
 /// | place and date of an imprint | 260 and 264 $a, $c | examples in records read; that both repeat, from memory |
 /// | local notes | 590 | common practice, no source |
-/// | codes of places | 008/15-17 | those of the table below, from records read or from memory as said there |
+/// | codes of places | 008/15-17 | paper/country_code.hpp |
 #pragma once
+
+#include <bifolium/paper/country_code.hpp>
 
 #include "audit_answer.hpp"
 
@@ -117,24 +119,9 @@ class MarcRecord {
     if (low.empty() || low == "0000" || (range && high.empty())) return "";
     return high.empty() || low == high || high < low ? low : low + '-' + high;
   }
-  /// The country of 008/15-17, where the imprint names no place.
+  /// The code of 008/15-17.
   static std::string coded_place(std::string const& data) {
-    struct Row {
-      std::string_view code, country;
-    };
-    if (data.size() < 18) return "";
-    auto const code = trimmed(data.substr(15, 3));
-    // gw to stk: the codes in the Latin Place Names file; those after them from memory
-    for (auto const& row :
-         {Row{"gw", "Germany"},    {"fr", "France"},         {"ne", "Netherlands"},    {"sz", "Switzerland"},
-          {"it", "Italy"},         {"be", "Belgium"},        {"ru", "Russia"},         {"enk", "England"},
-          {"stk", "Scotland"},     {"ie", "Ireland"},        {"wlk", "Wales"},         {"sp", "Spain"},
-          {"po", "Portugal"},      {"au", "Austria"},        {"pl", "Poland"},         {"hu", "Hungary"},
-          {"dk", "Denmark"},       {"sw", "Sweden"},         {"no", "Norway"},         {"fi", "Finland"},
-          {"xr", "Bohemia"},       {"mau", "United States"}, {"pau", "United States"}, {"nyu", "United States"},
-          {"ctu", "United States"}})
-      if (row.code == code) return std::string{row.country};
-    return "";
+    return data.size() < 18 ? std::string{} : trimmed(data.substr(15, 3));
   }
   /// The imprint: of publication, else as older records have it, else of production or manufacture.
   [[nodiscard]] MarcField const* imprint() const {
@@ -156,7 +143,9 @@ public:
     texts.at("year") = bare(subfield(imprint(), 'c'));
     if (auto const* coded = field("008"); coded != nullptr) {
       texts.at("coded_year") = coded_years(coded->data);
-      if (texts["place"].empty()) texts.at("place") = coded_place(coded->data);
+      texts.at("coded_place") = coded_place(coded->data);
+      if (texts["place"].empty())
+        texts.at("place") = std::string{bifolium::country_of_code(texts["coded_place"]).country};
     }
     for (auto const& code : all("040", 'e')) texts.at("rules") += (texts["rules"].empty() ? "" : " ") + code;
     physical(texts);

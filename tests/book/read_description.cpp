@@ -177,6 +177,69 @@ TEST_CASE("two statements of the date") {
         Severity::doubt);
 }
 
+TEST_CASE("two statements of the place") {
+  // codes and countries as in the Latin Place Names file of RBMS; the imprints are of the same file, DCRMR 5.21 or constructed
+  auto const of = [](std::string_view place, std::string_view code) {
+    return examine(described({.place = place, .coded_place = code}));
+  };
+  auto const apart = of("Venetiis", "enk");
+  CHECK(finding(apart, FindingId::places_contradict).level == Severity::doubt);
+  CHECK(finding(apart, FindingId::places_contradict).says ==
+        "the place is stated as 'Venetiis' and coded as enk, which is England");
+  for (auto const& [place, code] : {std::pair{"Londini", "it"},
+                                    {"Lipsiae", "fr"},
+                                    {"Parisiis", "gw"},
+                                    {"Basileae", "ne"},
+                                    {"Edinburgi", "fr"},
+                                    {"Impressum fuit hoc opus Venetiis", "gw "}}) {
+    INFO(std::string{place});
+    CHECK(has(of(place, code), FindingId::places_contradict));
+  }
+  for (auto const& [place, code] : {std::pair{"Venetiis", "it"},
+                                    {"Londini", "enk"},
+                                    {"Edinburgi", "stk"},
+                                    {"Lipsiae", "gw"},
+                                    {"Antverpiae", "be"},
+                                    {"Lugduni", "fr"},
+                                    {"Lugduni", "ne"}, // Lyon or Leiden
+                                    {"Argentorati", "fr"},
+                                    {"Argentorati", "gw"}, // Strasbourg, then and today
+                                    {"Regiomonti", "ru"},
+                                    {"Regiomonti", "gw"}, // Kaliningrad, then Königsberg
+                                    {"London ; York", "enk"},
+                                    {"A Londres", "enk"},
+                                    {"Venetiis ; Londini", "enk"},
+                                    {"Venetiis ; Londini", "it"}, // either may be coded
+                                    {"Philadelphia [that is, Frankfurt]", "enk"},
+                                    {"A Cantorbery [that is, Amsterdam]", "fr"}, // false places
+                                    {"Cosmopoli", "fr"},
+                                    {"[S.l.]", "fr"},
+                                    {"[Amsterdam?]", "ne"},
+                                    {"Venetiis", "xx "},
+                                    {"Venetiis", "vp "},
+                                    {"Venetiis", "|||"},
+                                    {"Venetiis", "zzz"},
+                                    {"Venetiis", ""},
+                                    {"", "it"},
+                                    {"Venetiis", "sp"},
+                                    {"Venetiis", "mau"}}) { // codes from memory accuse nobody
+    INFO(std::string{place});
+    INFO(std::string{code});
+    CHECK(!has(of(place, code), FindingId::places_contradict));
+  }
+}
+
+TEST_CASE("every code of a country is read as a place") {
+  for (auto const& row : detail::country_codes) {
+    INFO(row.code);
+    CHECK(country_of_code(row.code).country == row.country);
+    auto const place = read_place(row.country);
+    REQUIRE(place);
+    CHECK(!place->places().empty());
+  }
+  CHECK(country_of_code("").code.empty());
+}
+
 TEST_CASE("rules of cataloguing say whether pages without numbers are counted") {
   CHECK(conventions_of("dcrmb").pages == PagesWithoutNumbers::counted);
   CHECK(conventions_of("rda dcrmr").pages == PagesWithoutNumbers::counted); // DCRMR A6: in that order

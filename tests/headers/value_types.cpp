@@ -202,6 +202,7 @@ template struct Trivial<TextCursor, 40>;
 template struct Trivial<TextPlace, 8, regular>;
 template struct Trivial<PlaceCounter, 16, empty>;
 template struct Trivial<Place, 40, regular>;
+template struct Trivial<CountryCode, 40, regular>;
 template struct Trivial<PrintedNumber, 48, regular>;
 template struct Trivial<NumberedPage, 56, regular>;
 template struct Trivial<Misplaced, 104, regular>;

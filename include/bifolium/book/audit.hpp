@@ -47,7 +47,8 @@ enum class FindingId : std::uint16_t {
   not_searched = 624,             ///< the formula or pagination is too long for a search for repairs
   dates_contradict = 625,         ///< the date of the imprint and the coded date have no common year
   date_numerals_differ = 626,     ///< the year in Roman numerals differs from the one supplied in arabic figures
-  read_with_doubt = 627           ///< a text was read and may mean something else
+  read_with_doubt = 627,          ///< a text was read and may mean something else
+  places_contradict = 628         ///< the place of the imprint is not in the country that is coded
 };
 
 /// Returns the identifier of a finding: `pages_contradict`.
@@ -78,7 +79,8 @@ enum class FindingId : std::uint16_t {
                                 "not_searched",
                                 "dates_contradict",
                                 "date_numerals_differ",
-                                "read_with_doubt"};
+                                "read_with_doubt",
+                                "places_contradict"};
   return names[static_cast<std::size_t>(id) - 601];
 }
 

@@ -9,6 +9,8 @@
 #include <bifolium/core/text_place.hpp>
 #include <bifolium/core/year_range.hpp>
 #include <bifolium/evidence/observation.hpp>
+#include <bifolium/paper/country_code.hpp>
+#include <bifolium/paper/place.hpp>
 #include <bifolium/record/read_extent.hpp>
 #include <bifolium/record/signing.hpp>
 #include <bifolium/record/size_statement.hpp>
@@ -83,9 +85,12 @@ struct Description {
   std::optional<Stated<YearRange>> year{};            ///< year of printing
   std::optional<Stated<YearRange>> coded_year{};      ///< year of printing, coded beside the imprint (MARC 21, 008)
   std::optional<Stated<Region>> place{};              ///< place of printing
-  std::vector<UnreadField> unread{};                  ///< texts that could not be read
-  std::vector<FieldDoubt> doubts{};                   ///< texts that were read and are doubtful
-  Conventions conventions{};                          ///< conventions of the catalogue
+  /// the places that the statement of place can mean, and all that it names beside them; none if it may be false
+  std::vector<Place> places{};
+  std::optional<Stated<CountryCode>> coded_place{}; ///< country of printing, coded beside the imprint (MARC 21, 008)
+  std::vector<UnreadField> unread{};                ///< texts that could not be read
+  std::vector<FieldDoubt> doubts{};                 ///< texts that were read and are doubtful
+  Conventions conventions{};                        ///< conventions of the catalogue
 
   /// Returns true if no field, and no part of a formula, could not be read. Texts beside the values may be left.
   [[nodiscard]] bool is_complete() const {

@@ -27,15 +27,16 @@ enum class Field : std::uint8_t {
   material,    ///< laid or wove paper, vellum
   year,        ///< year of printing
   place,       ///< place of printing
-  coded_year   ///< year of printing, as a record codes it beside the imprint
+  coded_year,  ///< year of printing, as a record codes it beside the imprint
+  coded_place  ///< country of printing, as a record codes it beside the imprint
 };
-inline constexpr std::size_t field_count = 15; ///< number of fields
+inline constexpr std::size_t field_count = 16; ///< number of fields
 
 /// Returns the identifier of a field, which is also the name of its column: `chain_lines`.
 [[nodiscard]] constexpr std::string_view identifier(Field field) noexcept {
-  constexpr char const* names[field_count]{"formula",     "pagination", "leaves", "plates", "format",
-                                           "signing",     "gatherings", "height", "width",  "binding",
-                                           "chain_lines", "material",   "year",   "place",  "coded_year"};
+  constexpr char const* names[field_count]{
+      "formula", "pagination", "leaves",      "plates",   "format", "signing", "gatherings", "height",
+      "width",   "binding",    "chain_lines", "material", "year",   "place",   "coded_year", "coded_place"};
   return names[static_cast<std::size_t>(field)];
 }
 

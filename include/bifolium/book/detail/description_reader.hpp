@@ -249,6 +249,17 @@ class DescriptionReader {
     rest_with_figures(Field::place, texts_.place, place->unread);
     doubt(Field::place, place->warnings(), texts_.place);
     if (!place->not_known) book_.place = stated(place->region(), texts_.place);
+    book_.places = place->places();
+    for (auto const& named : place->named) {
+      book_.places.insert(book_.places.end(), named.places.begin(), named.places.end());
+      // of a book with a false place either may be coded
+      if (named.called_false || named.of_false_imprints || named.corrected) return book_.places.clear();
+    }
+  }
+  /// A code that is not known says nothing: there are many, and some have changed.
+  void coded_place() {
+    if (auto const row = country_of_code(texts_.coded_place); !row.code.empty())
+      book_.coded_place = stated(CountryCode{row}, texts_.coded_place);
   }
 
 public:
@@ -272,6 +283,7 @@ public:
     year(Field::year, texts_.year, book_.year);
     year(Field::coded_year, texts_.coded_year, book_.coded_year);
     place();
+    coded_place();
     return static_cast<Description&&>(book_);
   }
 };

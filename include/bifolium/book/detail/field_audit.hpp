@@ -11,6 +11,7 @@
 #include <bifolium/core/message.hpp>
 #include <bifolium/evidence/period.hpp>
 #include <bifolium/leaf/write_signature.hpp>
+#include <bifolium/paper/read_place.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -185,6 +186,23 @@ class FieldAudit {
         "the date is stated as '" + book_.year->text + "' and coded as " + book_.coded_year->text,
         "the date on the title page or in the colophon", apart);
   }
+  /// The place of the imprint against the coded country. Borders moved and towns share names, so a place agrees if any of
+  /// those that are named lies in the country today, or belongs to its region.
+  void coded_place() {
+    if (!book_.coded_place || !book_.coded_place->value.has_source || book_.places.empty()) return;
+    auto const& coded = book_.coded_place->value;
+    auto const country = read_place(coded.country);
+    if (!country || country->places().empty()) return;
+    auto const& where = country->places().front();
+    for (auto const& place : book_.places)
+      if (place.country == where.country || place.region == where.region ||
+          (where.region != Region::europe && is_in(place.region, where.region)))
+        return;
+    add(FindingId::places_contradict, Severity::doubt, FieldSet{Field::place} | Field::coded_place,
+        "the place is stated as '" + book_.place->text + "' and coded as " + std::string{coded.code} + ", which is " +
+            std::string{coded.country},
+        "the place on the title page or in the colophon");
+  }
   void date() {
     constexpr int first_printing = 1450; // from memory: fragments printed at Mainz are dated to about 1452
     if (book_.material) {
@@ -223,6 +241,7 @@ public:
     }
     measures();
     date();
+    coded_place();
     FormatAudit{book_, audit_}.run();
   }
 };
