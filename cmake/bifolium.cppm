@@ -655,6 +655,7 @@ using bifolium::is_small;
 using bifolium::is_space;
 using bifolium::judge;
 using bifolium::judge_paper;
+using bifolium::keep_each_once;
 using bifolium::leaf_origins;
 using bifolium::leaf_shapes;
 using bifolium::leaf_signed;

@@ -2,6 +2,7 @@
 // The sorts of short and of long rows, against std::stable_sort.
 #include <bifolium/core/insertion_sort.hpp>
 #include <bifolium/core/merge_sort.hpp>
+#include <bifolium/core/partition_point.hpp>
 
 #include "check.hpp"
 
@@ -64,3 +65,21 @@ TEST_CASE("values that can only be moved are sorted, in constant expressions too
 }
 
 } // namespace
+
+TEST_CASE("of equal rows in a sorted list the first is kept") {
+  struct Row {
+    int key, number;
+    bool operator!=(Row const& other) const { return key != other.key; }
+  };
+  std::vector<Row> rows{{1, 0}, {1, 1}, {2, 2}, {5, 3}, {5, 4}, {5, 5}};
+  bifolium::keep_each_once(rows);
+  REQUIRE(rows.size() == 3);
+  CHECK(rows[0].number == 0);
+  CHECK(rows[1].number == 2);
+  CHECK(rows[2].number == 3);
+  std::vector<int> none, different{1, 2, 3};
+  bifolium::keep_each_once(none);
+  bifolium::keep_each_once(different);
+  CHECK(none.empty());
+  CHECK(different == std::vector{1, 2, 3});
+}

@@ -31,10 +31,8 @@ constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect di
   CountSink sink;
   Grammar<CountSink> grammar{text, dialect, limits, sink};
   if (grammar.read()) return FormulaCount{grammar.leaves(), grammar.gatherings(), sink.warnings};
-  auto const wrong = grammar.error();
-  auto to = wrong.to;
-  while (to > wrong.from && to < text.size() && (static_cast<unsigned char>(text[to]) & 0xC0U) == 0x80U) --to;
-  return error_in(text, {wrong.from, to > wrong.from ? to : wrong.from}, wrong.problem, wrong.limit);
+  auto const wrong = grammar.error().of_whole_characters(text);
+  return error_in(text, {wrong.from, wrong.to}, wrong.problem, wrong.limit);
 }
 } // namespace detail
 

@@ -60,10 +60,7 @@ private:
   /// Sorts the links and removes repeated ones.
   void settle() {
     merge_sort(links_, [](Link const& a, Link const& b) { return a < b; });
-    std::size_t kept = 0;
-    for (std::size_t i = 0; i < links_.size(); ++i)
-      if (kept == 0 || links_[kept - 1] != links_[i]) links_[kept++] = links_[i];
-    links_.resize(kept);
+    keep_each_once(links_);
   }
   [[nodiscard]] std::optional<GatheringAt> named(Signature const& name) const {
     auto const found = book_.find(name);

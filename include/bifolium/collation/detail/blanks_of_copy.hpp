@@ -37,10 +37,7 @@ inline void IdealCopy::note_blanks(Formula const& formula) {
       blanks_.push_back({deletion->gathering, k, 0});
   }
   merge_sort(blanks_, [](LeafOfBook const& a, LeafOfBook const& b) { return a < b; });
-  std::size_t kept = 0; // a leaf may be noted twice
-  for (std::size_t i = 0; i < blanks_.size(); ++i)
-    if (kept == 0 || blanks_[kept - 1] != blanks_[i]) blanks_[kept++] = blanks_[i];
-  blanks_.resize(kept);
+  keep_each_once(blanks_); // a leaf may be noted twice
 }
 inline bool IdealCopy::is_blank(LeafOfBook const& leaf) const {
   auto const i = partition_point(blanks_.size(), [&](std::size_t k) { return blanks_[k] < leaf; });

@@ -18,7 +18,8 @@ namespace detail {
 }
 /// Returns true for a comma, semicolon or full point between the parts of a formula.
 [[nodiscard]] constexpr bool is_separator(Token const& t) noexcept {
-  return t.kind >= TokenKind::point && t.kind <= TokenKind::semicolon && t.value < 0x80; // and not ·
+  return t.is(TokenKind::comma) || t.is(TokenKind::semicolon) ||
+         (t.is(TokenKind::point) && t.value == '.'); // and not ·
 }
 
 /// Looks at the text of a formula. It uses the dialect, because letters side by side are signatures if the alphabet has

@@ -34,13 +34,9 @@ class FormulaReader {
     return blanks < text.size() / 4 ? blanks + 1 : text.size() / 4 + 1;
   }
   [[nodiscard]] Error error(Doubt doubt) {
-    auto const text = text_;
-    // cut at a whole character
-    while (doubt.to > doubt.from && doubt.to < text.size() &&
-           (static_cast<unsigned char>(text[doubt.to]) & 0xC0U) == 0x80U)
-      --doubt.to;
-    auto const size = doubt.to > doubt.from ? doubt.to - doubt.from : 0;
-    return error_at(doubt.problem, places_.place(text, doubt.from), text.substr(doubt.from, size), doubt.limit);
+    doubt = doubt.of_whole_characters(text_);
+    auto const quoted = text_.substr(doubt.from, doubt.to - doubt.from);
+    return error_at(doubt.problem, places_.place(text_, doubt.from), quoted, doubt.limit);
   }
   /// Returns the words of a part of the text, without tags and entities.
   [[nodiscard]] std::string words(std::size_t from, std::size_t to) const {

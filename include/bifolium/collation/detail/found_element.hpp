@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// Finds one run in the text: a signature, a dash and a second signature if there are any, and a leaf count if there is
-/// one. The run is not interpreted here, and nothing is stored. So the grammar uses the same reader to read a run and to
+/// one. What the run means in the formula is not decided here, and nothing is stored. So the grammar uses the same reader to read a run and to
 /// look ahead for a count that several runs share (a b⁸).
 ///
 ///   run  = signature , [ dash , signature ] , [ count ] | "(" , signature , dash , signature , ")" , count
@@ -8,33 +8,15 @@
 ///   dash = "-" | blank , ( "to" | "through" ) ;
 #pragma once
 
-#include <bifolium/collation/detail/formula_cursor.hpp>
+#include <bifolium/collation/detail/count_beside.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A run with its count, if it has one, or the reason why there is none.
-struct FoundElement {
-  FoundSignature first{}, last{};
-  FoundCount count{};
-  std::int64_t gatherings{1};
-  std::uint32_t from{}, end{};
-  bool apart{};                   ///< true if blanks come before the count
-  bool single{true};              ///< true if there is no dash
-  bool read_flat{};               ///< true if 2A-G was read as ²A-G
-  bool by_sequence{};             ///< 1-210: number and count were separated with the help of the neighbouring runs
-  bool first_counted{};           ///< A⁸-E⁸: the first end has its own count
-  bool roman{};                   ///< (i-iiii): its numbers are Roman numerals
-  bool mixed{};                   ///< 2A-CC: later alphabets are written in two ways
-  bool half_enclosed{};           ///< (A)-K: one end alone is in parentheses
-  bool in_brackets{};             ///< [a-b]⁴ in an insertion: no gathering of the run is signed
-  Problem problem{Problem::none}; ///< why the ends make no run
-};
-
-class ElementReader : protected FormulaCursor {
+class ElementReader : protected CountBeside {
 protected:
-  using FormulaCursor::FormulaCursor;
+  using CountBeside::CountBeside;
 
   /// Takes the dash of a run, or the word "to". Returns true if it was taken.
   constexpr bool take_dash(TokenCursor& c) const noexcept {
@@ -49,7 +31,6 @@ protected:
     c = after_word(c);
     return true;
   }
-  [[nodiscard]] constexpr bool is_blank_at(std::size_t i) const noexcept { return at(i) == ' ' || at(i) == '\t'; }
   /// Reads one run with its count, if it has one. Returns false if there is no run; the element has the reason.
   constexpr bool take_element(TokenCursor& c, FoundElement& e) const {
     e.from = c.token.from;
@@ -119,46 +100,6 @@ protected:
   }
 
 private:
-  /// Takes a leaf count in words after the run: A (four leaves), A-H3, in fours. In the second the 3 is the last signed leaf.
-  constexpr void take_words(TokenCursor& c, FoundElement& e) const {
-    if (e.count.found()) { // only "in" and "per" may follow, after a comma
-      auto k = c.token.from + (c.at(TokenKind::comma) ? 1U : 0U);
-      while (is_blank_at(k)) ++k;
-      if (at(k) != 'i' && at(k) != 'p') return;
-    }
-    bool const round = c.at(TokenKind::open_round) && !e.count.found();
-    if (!round && !c.at(TokenKind::comma) && !c.at(TokenKind::letter)) {
-      if (e.count.found() || !e.single || !c.is_flat_figure()) return;
-    }
-    auto k = c.at(TokenKind::letter) ? c.token.from : c.token.to;
-    if (at(k) == ' ') ++k;
-    if (is_latin_letter(at(k)) && !is_small(at(k + 1))) return; // no word
-    auto p = c;
-    if (round) p.take();
-    auto count = take_count_in_words(p, !e.count.found(), e.single);
-    if (!count.found()) return;
-    if (round) {
-      if (!p.at(TokenKind::close_round)) return;
-      count.end = p.token.to;
-      p.take();
-    }
-    e.count = count;
-    e.apart = false;
-    c = p;
-  }
-  /// Takes the second of two alternating counts if a blank separates it from the first: A-D⁸ ⁴.
-  constexpr void take_term_apart(TokenCursor& c, FoundElement& e) const {
-    auto p = c;
-    auto const term = p.token;
-    p.take();
-    bool const ends = p.ended() || is_separator(p.token) || p.at(TokenKind::close_square) ||
-                      (p.token.spaced && term.value >= 4); // ² A is the second series
-    if (!term.spaced || !ends || term.value < 1 || term.value > thick_gathering) return;
-    if (!e.count.cycle.push(static_cast<int>(term.value))) return;
-    e.count.end = term.to;
-    e.apart = true;
-    c = p;
-  }
   /// Takes the second signature of a run, if there is one. Returns false if the two signatures do not make a run.
   constexpr bool take_last(TokenCursor& c, FoundElement& e) const {
     auto d = c;
@@ -201,7 +142,8 @@ private:
       (a.enclosed() ? e.first : e.last).inferred = true;
       a = a.without_enclosure(), b = b.without_enclosure();
     }
-    // a prefix applies to both ends; π and χ among Greek letters are letters
+    // a prefix is written once and applies to both ends; in a run of Greek letters π and χ are letters, and not the marks of
+    // unsigned gatherings
     if (b.raised() == 0 && a.raised() != 0) b = b.in_series(a.raised());
     if (b.duplicate() == Duplicate::none && a.duplicate() != Duplicate::none) b = b.duplicated(a.duplicate());
     if (a.beside() == Beside::greek) b = with_greek(b, a.mark() == Mark::capital);
@@ -231,7 +173,8 @@ private:
     if (second_letter_is_place(e)) e.problem = Problem::second_letter_is_place, ++e.end;
     return false;
   }
-  /// Adds the missing letter to the last signature of a run of double letters: in Aα-Ψ and aα-z it is written with one letter.
+  /// Returns the last signature of a run of double letters (Aα to Zψ) with both letters. It may be written with one of them: Aα-Ψ,
+  /// aα-z.
   [[nodiscard]] static constexpr SignatureKey with_greek(SignatureKey last, bool capital) {
     if (last.is_latin() && last.beside() == Beside::none) return last.with_greek();
     int const place = last.mark() == Mark::pi                                            ? 16
@@ -242,73 +185,13 @@ private:
     return SignatureKey::of(capital ? Mark::capital : Mark::small_letter, Alphabet{}.at(place), last.multiple)
         .with_greek();
   }
-  /// Returns true for Aa-Az. The first letter names the alphabet there, and the second the gathering; Aa is not 2A.
+  /// Returns true for Aa-Az. In such a book the first letter is that of an alphabet, and the second that of a gathering in it;
+  /// elsewhere Aa means 2A.
   [[nodiscard]] constexpr bool second_letter_is_place(FoundElement const& e) const {
     auto const letter = [&](std::size_t i) { return is_latin_letter(at(i)) ? small_letter(at(i)) : '\0'; };
     auto const alphabet = letter(e.from);
     return alphabet != '\0' && letter(e.from + 1) == alphabet && letter(e.last.end - 1) == alphabet &&
            letter(e.last.end) != '\0' && letter(e.last.end) != alphabet;
-  }
-  /// Takes a count that a blank separates from the run: D ⁸, k 16.
-  constexpr void take_count_apart(TokenCursor& c, FoundElement& e) const {
-    auto p = c;
-    bool const comma = p.at(TokenKind::comma);
-    if (comma) p.take();
-    if (p.touches(TokenKind::colon) && e.single && e.first.key.is_latin() && flat_counts_)
-      return take_count_after_colon(c, e);
-    if (p.at(TokenKind::open_round) && p.token.spaced) return take_count_in_parentheses(c, e);
-    if (!p.at(TokenKind::figure) || (!comma && !p.token.spaced)) return;
-    bool const raised = p.token.raised();
-    if (raised ? p.token.style != TokenStyle::sign : !flat_counts_) return;
-    auto const begin = p;
-    p.token.spaced = false;
-    auto count = take_count(p, !raised);
-    if (!count.sound()) return;
-    count.from = begin.token.from;
-    auto const& t = p.token;
-    bool const ends = t.is(TokenKind::end) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
-                      t.is(TokenKind::close_round) || t.is(TokenKind::close_square) ||
-                      (t.is(TokenKind::comma) && !comma);
-    bool const no_series = count.cycle.term(0) >= 4 && t.spaced; // & ⁸ ꝯ⁸; ² A is the second series
-    bool const belongs = raised ? ends || no_series || t.is(TokenKind::open_round)
-                                : ends || (!comma && t.spaced && !t.is(TokenKind::dash) && !is_extent(begin));
-    if (!belongs) return;
-    e.count = count;
-    e.apart = true;
-    c = p;
-  }
-  /// Takes a count after a colon: A:8.
-  constexpr void take_count_after_colon(TokenCursor& c, FoundElement& e) const {
-    auto p = c;
-    p.take();
-    if (!p.touches(TokenKind::figure) || p.token.style != TokenStyle::line) return;
-    auto const count = take_count(p, true);
-    bool const ends = p.ended() || p.token.spaced || is_separator(p.token);
-    if (!count.sound() || !ends) return;
-    e.count = count;
-    e.apart = true;
-    c = p;
-  }
-  /// Takes alternating counts in parentheses: A-D (8/4), A (8, 4).
-  constexpr void take_count_in_parentheses(TokenCursor& c, FoundElement& e) const {
-    auto p = c;
-    auto const from = p.token.from;
-    p.take();
-    FoundCount count;
-    for (;;) {
-      bool const figure = p.is_flat_figure() && p.token.value > 0 && p.token.value <= thick_gathering;
-      if (!figure || !count.cycle.push(static_cast<int>(p.token.value))) return;
-      p.take();
-      if (p.at(TokenKind::close_round)) break;
-      if (!p.at(TokenKind::slash) && !p.at(TokenKind::comma)) return;
-      p.take();
-    }
-    count.from = from;
-    count.end = p.token.to;
-    p.take();
-    e.count = count;
-    e.apart = true;
-    c = p;
   }
 };
 

@@ -7,6 +7,8 @@
 #include <bifolium/core/problem.hpp>
 #include <bifolium/leaf/signature_key.hpp>
 
+#include <string_view>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
@@ -35,6 +37,13 @@ struct Doubt {
   Problem problem{};
   std::uint32_t from{}, to{};
   std::int64_t limit{};
+
+  /// Returns the doubt with a whole number of characters of the text.
+  [[nodiscard]] constexpr Doubt of_whole_characters(std::string_view text) const noexcept {
+    auto end = to;
+    while (end > from && end < text.size() && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) --end;
+    return {problem, from, end > from ? end : from, limit};
+  }
 };
 
 } // namespace detail

@@ -9,55 +9,12 @@
 ///   inserted run = signature , dash , signature , count | "[" , signature , dash , signature , "]" , count ;
 #pragma once
 
+#include <bifolium/collation/detail/change_state.hpp>
 #include <bifolium/collation/detail/roman_run_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-
-/// The state of reading a parenthesis.
-struct ChangeState {
-  TokenCursor c{};
-  std::uint32_t from{}, end{};           // its contents
-  Target current{};                      // the gathering to which a number alone belongs
-  Change::Kind sign{Change::Kind::note}; // the sign that applies to a list
-  bool any{}, list{}, gone{}, after_words{};
-  bool deletions_together{}; // the last change is a deletion, and so is the one before it
-  FoundChange previous{};    // the last change
-  FoundChange last_gone{};   // the last deletion or cancel
-  // the text before the item that is read now
-  bool separated{}, spaced{}, semicolon{}, point{};
-  [[nodiscard]] constexpr bool after(Change::Kind kind) const noexcept { return any && previous.kind == kind; }
-};
-
-/// Reads a run of inserted gatherings in the contents of a parenthesis.
-class InsertedRunReader : ElementReader {
-public:
-  constexpr InsertedRunReader(std::string_view text, Dialect dialect) noexcept : ElementReader{text, dialect} {}
-
-  /// Takes a-b⁴. Returns false if this is no run of signatures; a run that is not sound has a problem.
-  constexpr bool take(TokenCursor& c, FoundElement& e) const {
-    auto p = c;
-    bool const taken = take_element(p, e);
-    if (!e.first || e.last.from == e.first.from || e.first.key.is_bare_number() || e.last.key.is_bare_number())
-      return false;
-    c = taken ? p : cursor(e.end);
-    return true;
-  }
-  /// Takes [a-b]⁴, or [a-b⁴].
-  constexpr bool take_in_brackets(TokenCursor& c, FoundElement& e) const {
-    auto p = c;
-    p.take();
-    e = FoundElement{};
-    if (!take(p, e) || !p.at(TokenKind::close_square)) return false;
-    p.take();
-    if (!e.count.found()) e.count = take_count(p, flat_counts_);
-    e.first.inferred = e.last.inferred = true;
-    e.in_brackets = true;
-    c = p;
-    return true;
-  }
-};
 
 template <class Sink> class InsertionGrammar : protected RomanRunGrammar<Sink> {
 protected:
@@ -80,7 +37,8 @@ protected:
     change.to = to;
     auto const separator = !s.any ? Separator::opens : s.point ? Separator::point : Separator::comma;
     change.form = {runs_.size() - 1, separator, change.leaf_written};
-    static_cast<void>(this->add_change(change)); // a limit that is reached has failed, and is looked at after the item
+    static_cast<void>(
+        this->add_change(change)); // if too many changes make it fail, the caller finds failed_ set after the item
     s.deletions_together = change.kind == Kind::deletion && s.after(Kind::deletion);
     s.previous = change;
     s.any = true;
@@ -131,8 +89,8 @@ protected:
     }
     return true;
   }
-  /// Returns true for A3+a⁴, b⁴: this was inserted together with the item before it. A name that the formula has is a
-  /// leaf of it.
+  /// Returns true if this item was inserted together with the item before it, as b⁴ in A3+a⁴, b⁴. It was not if it is a leaf of a
+  /// gathering that the formula has, as B2 in A3+a⁴, B2.
   constexpr bool continues_insertion(ChangeState const& s) {
     if (!s.after(Kind::insertion) || s.previous.starred || !s.separated || s.semicolon) return false;
     auto c = s.c;
@@ -152,7 +110,7 @@ private:
     return t.is(TokenKind::end) || t.is(TokenKind::comma) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
            t.is(TokenKind::open_square) || t.is(TokenKind::dash) || t.is(TokenKind::plus) || t.is(TokenKind::question);
   }
-  /// Returns true for a number that multiplies no mark and has no count: a number of leaves, or 8*.
+  /// Returns true for a number alone, which is a number of leaves (+2) or a place (+8*). In 2a⁴ and 1⁸ the number belongs to a mark.
   [[nodiscard]] constexpr bool is_bare_figure(TokenCursor c) const noexcept {
     if (!c.is_flat_figure()) return false;
     c.take();
@@ -178,7 +136,7 @@ private:
     if (value == 1) join_listed(s.c, one);
     return true;
   }
-  /// Reads leaves without a name of their own: 1 has been read, and a list continues from it.
+  /// Reads the rest of a list of inserted leaves that have no name, 1.2 or 1,2. The 1 has been read.
   constexpr void join_listed(TokenCursor& c, FoundChange& one) const noexcept {
     auto const joint = c.token.kind;
     if (joint != TokenKind::point && joint != TokenKind::comma) return;
@@ -196,13 +154,13 @@ private:
     auto const& t = p.token;
     bool const other = !t.spaced && (t.is(TokenKind::plus) || t.is(TokenKind::equals) || t.is(TokenKind::symbol) ||
                                      t.is(TokenKind::point) || t.is(TokenKind::figure) || t.is(TokenKind::letter));
-    if (leaves == 1 || other) return; // 2+1: another leaf
+    if (leaves == 1 || other) return; // A1+1,2+1: the 2 is the leaf before another insertion
     c = p;
     one.leaves = static_cast<int>(leaves);
     one.joined = joint == TokenKind::point ? Joined::conjugate : Joined::apart;
   }
-  /// Takes a-b⁴ or [a-b]⁴, gatherings that are inserted together. Returns false if there is no run. A1+a -b4 deletes leaf b4 if
-  /// the formula has a gathering b.
+  /// Takes a-b⁴ or [a-b]⁴, gatherings that are inserted together. Returns false if there is no run: A1+a -b4 inserts a and deletes
+  /// leaf b4 if the formula has a gathering b.
   constexpr bool take_run(ChangeState const& s, TokenCursor& c, FoundElement& run) {
     if (!dash_before_separator(c.token.from, s.end)) return false;
     InsertedRunReader const reader{text_.substr(0, s.end), dialect_};
@@ -217,7 +175,7 @@ private:
     run.end = c.token.from;
     return true;
   }
-  /// Returns true if one insertion has a dash: most have none, and are not looked at for a run.
+  /// Returns true if a dash comes before the next separator. Without one there is no run, and most insertions have none.
   [[nodiscard]] constexpr bool dash_before_separator(std::uint32_t from, std::uint32_t end) const noexcept {
     bool name = false; // within [par.]
     for (auto c = cursor(from, end); !c.ended() && !c.at(TokenKind::plus); c.take()) {
@@ -227,21 +185,25 @@ private:
     }
     return false;
   }
+  /// Checks a run as RunGrammar does, and that it can be inserted.
   constexpr bool is_sound_run(FoundElement const& run) {
-    auto const terms = static_cast<std::int64_t>(run.count.cycle.size());
     if (run.problem != Problem::none) return fail(run.problem, run.from, run.end);
-    if (run.count.problem != Problem::none) return this->no_count(run.count, run.from, run.end);
-    if (terms == 0) return fail(Problem::no_leaf_count, run.from, run.end);
+    if (!run.count.found()) return fail(Problem::no_leaf_count, run.from, run.end);
+    if (!this->check_count(run)) return false;
     if (is_hebrew_alphabet(run)) return fail(Problem::order_not_known, run.from, run.end);
     if (run.gatherings > most_inserted_gatherings)
       return fail(Problem::too_many_inserted, run.from, run.end, most_inserted_gatherings);
-    for (std::int64_t i = 0; i < terms && run.count.flat; ++i) // 84 on the line is 8/4 without its stroke
-      if (auto const leaves = run.count.cycle.at(i); leaves > thick_gathering)
-        return fail(Problem::very_thick_gathering, run.from, run.end, leaves);
-    if (run.gatherings % terms != 0) return fail(Problem::alternation_over_odd_run, run.from, run.end, run.gatherings);
-    if (run.half_enclosed) warn(Problem::parentheses_at_one_end, run.from, run.end);
-    if (run.mixed) warn(Problem::mixed_notation, run.from, run.end);
+    doubt_inserted(run);
     return true;
+  }
+  constexpr void doubt_inserted(FoundElement const& e) {
+    FoundRun run;
+    run.first = e.first.key, run.last = e.last.key;
+    run.gatherings = e.gatherings;
+    run.leaves = e.count.cycle;
+    if (e.apart) warn(Problem::count_apart, e.from, e.end);
+    this->doubt_counts(run, true, e.from, e.end);
+    this->doubt_marks(e, run, false);
   }
   constexpr bool take_named(ChangeState& s, FoundChange& one, std::uint32_t from) {
     auto const mark = CountReader{text_.substr(0, s.end), letters_}.take(s.c);
@@ -251,7 +213,13 @@ private:
     one.inferred = mark.inferred;
     auto c = s.c;
     if (auto const count = take_count(c, false); count.found()) {
-      if (count.problem != Problem::none) return this->no_count(count, from, count.end);
+      FoundElement gathering;
+      gathering.first = gathering.last = mark;
+      gathering.count = count;
+      gathering.from = mark.from;
+      gathering.end = count.end;
+      if (!this->check_count(gathering)) return false;
+      doubt_inserted(gathering);
       s.c = c;
       one.joined = Joined::gathering;
       one.leaves = count.cycle.term(0);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads plain runs byte by byte: A-K⁸, 2B4, L². Most runs are like this. A run is plain if no text before or after it
-/// affects it and it gives no doubt. Any other run is left to RunGrammar, which would read a plain one with the same
-/// result.
+/// Reads plain runs byte by byte: A-K⁸, 2B4, L². A run is plain if nothing before or after it changes what it means, and if
+/// nothing in it is doubtful. Most runs are plain. RunGrammar reads all others; it could read plain ones with the same result,
+/// but takes longer.
 #pragma once
 
 #include <bifolium/collation/detail/resolver.hpp>
@@ -35,13 +35,13 @@ protected:
     c_ = TokenCursor{text_, end};
     return !failed_;
   }
-  /// Reads run = letter , [ dash , letter ] , count, if no text before it affects it and it gives no doubt. Most runs
-  /// are like this. If it returns false, gathering() reads the run.
+  /// Reads one plain run, letter , [ dash , letter ] , count. Returns false and takes nothing if the run is not plain; then
+  /// gathering() reads it.
   constexpr bool plain_run(std::uint32_t from, std::size_t& end) {
     if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
     auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
     if (found.end == 0 || words_follow(found.end)) return false;
-    int const first = letter_of(found.first), last = letter_of(found.last);
+    int const first = number_of_letter(found.first), last = number_of_letter(found.last);
     bool const in_small_letters = is_small(found.first);
     if (!alphabet_.has(first) || !alphabet_.has(last) || in_small_letters != is_small(found.last)) return false;
     auto const mark = in_small_letters ? Mark::small_letter : Mark::capital;
@@ -52,8 +52,8 @@ protected:
     auto const to_rank = found.ranged ? run.last.rank(alphabet_) : from_rank;
     bool const new_part = part_ && begun();
     auto& reached = this->reached(run.first);
-    // a backward run, a run written A-A (which is longer than its mark), and repeated or skipped letters are left to
-    // gathering()
+    // gathering() reads a run that goes backwards, a run from a mark to itself (A-A⁸), and letters that come again or after a gap:
+    // each gives an error or a doubt
     if (to_rank < from_rank || (found.ranged && to_rank == from_rank)) return false;
     if (!new_part && (from_rank <= reached || (reached != 0 && from_rank != reached + 1))) return false;
     if (new_part) this->begin_part();
@@ -68,8 +68,6 @@ protected:
   }
 
 private:
-  /// Returns the number of a letter among the 26. Precondition: it is one.
-  [[nodiscard]] static constexpr int letter_of(char glyph) noexcept { return (glyph & 0x1F); }
   /// Returns true if words after a plain run concern it: A-H4, in eights; after a semicolon, K8 blank.
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
     if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;

@@ -13,9 +13,11 @@ namespace detail {
 /// A cursor in the text of a reference, with the parts of references.
 struct ReferenceScan : TextCursor {
   using TextCursor::TextCursor;
+  /// The highest number that is read; a higher one counts as this, which no book reaches.
+  static constexpr std::int64_t most_figure = 9'999'999'999'999;
 
   /// Takes a number of leaves. Returns -1 if there is no digit.
-  constexpr std::int64_t figures() noexcept { return take_capped_number(9'999'999'999'999).value_or(-1); }
+  constexpr std::int64_t figures() noexcept { return take_capped_number(most_figure).value_or(-1); }
   /// Reads ij, iiij or viii. A v alone at the end, or after the numeral, is the verso: iiiv is leaf three, verso.
   constexpr std::int64_t roman() noexcept {
     auto const numeral = roman_numeral(rest());

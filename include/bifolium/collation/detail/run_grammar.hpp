@@ -133,6 +133,32 @@ protected:
     bool const terms = count.problem == Problem::cycle_too_long;
     return fail(count.problem, from, to, terms ? std::int64_t{Cycle::most_terms} : most_leaves_in_gathering);
   }
+  /// Checks the count of gatherings, also of inserted ones. Fails if it cannot be read, or is on the line and too high: 810 is
+  /// 8.10 without its point, and so is 38 6.
+  constexpr bool check_count(FoundElement const& e) {
+    if (e.count.problem != Problem::none) return no_count(e.count, e.from, e.count.end);
+    auto const most = e.apart ? thick_gathering / 2 : thick_gathering;
+    for (std::size_t i = 0; i < e.count.cycle.size(); ++i)
+      if (auto const leaves = e.count.cycle.term(i); e.count.flat && leaves > most)
+        return fail(Problem::very_thick_gathering, e.from, e.end, leaves);
+    return true;
+  }
+  /// Adds warnings for doubts about the marks of gatherings, also of inserted ones. `again`: the letter has come before.
+  constexpr void doubt_marks(FoundElement const& e, FoundRun const& run, bool again) {
+    if (!e.single) {
+      if (run.gatherings == 1) warn(Problem::run_of_one, e.from, e.end);
+      if (e.first.glyph_outside || e.last.glyph_outside) warn(Problem::letter_not_in_alphabet, e.from, e.end);
+    } else if (e.first.glyph_outside && (run.first.letter == Alphabet::w || again))
+      warn(Problem::letter_not_in_alphabet, e.from, e.end);
+    // πA⁶ is the notation of Greg and Bowers; πA without a count may be π and A
+    if (e.first.flat_prefix && !e.count.found()) warn(Problem::duplicate_read_flat, e.from, e.end);
+    if (e.mixed) warn(Problem::mixed_notation, e.from, e.end);
+    if (e.half_enclosed) warn(Problem::parentheses_at_one_end, e.from, e.end);
+    if (is_unsettled(e, run)) warn(Problem::alphabet_not_settled, e.from, e.end, gatherings_of(e));
+    if (e.roman) warn(Problem::roman_numbers, e.from, e.end);
+    if (e.by_sequence) warn(Problem::numbers_read_by_sequence, e.from, e.end);
+    if (e.read_flat) warn(Problem::series_read_flat, e.from, e.end);
+  }
   constexpr void begin(FoundRun& run) {
     roman_ = false;
     run.unsigned_throughout = depth_ > 0;
@@ -178,14 +204,9 @@ private:
     return fail(number ? Problem::flat_numbers : Problem::no_leaf_count, e.from, e.end);
   }
   constexpr bool own_count(FoundElement const& e, FoundRun& run) {
-    if (e.count.problem != Problem::none) return no_count(e.count, e.from, e.count.end);
+    if (!check_count(e)) return false;
     run.leaves = e.count.cycle;
     auto const terms = run.leaves.size();
-    // 810 on the line is 8.10 without its point, and so is 38 6
-    auto const most = e.apart ? thick_gathering / 2 : thick_gathering;
-    for (std::size_t i = 0; i < terms; ++i)
-      if (e.count.flat && run.leaves.term(i) > most)
-        return fail(Problem::very_thick_gathering, e.from, e.end, run.leaves.term(i));
     if (e.single && e.count.hyphen && terms == 2 && run.leaves.term(0) < run.leaves.term(1)) {
       auto const leaves = run.leaves.term(1) - run.leaves.term(0) + 1; // m1-3: leaves 1 to 3 of one gathering
       run.leaves = Cycle{leaves};
@@ -204,19 +225,7 @@ private:
     if (run.begins_part) this->begin_part();
     this->doubt_counts(run, e.count.found(), e.from, e.end);
     bool const again = this->comes_again(run);
-    if (!e.single) {
-      if (run.gatherings == 1) warn(Problem::run_of_one, e.from, e.end);
-      if (e.first.glyph_outside || e.last.glyph_outside) warn(Problem::letter_not_in_alphabet, e.from, e.end);
-    } else if (e.first.glyph_outside && (run.first.letter == Alphabet::w || again))
-      warn(Problem::letter_not_in_alphabet, e.from, e.end);
-    // πA⁶ is the notation of Greg and Bowers; πA without a count may be π and A
-    if (e.first.flat_prefix && !e.count.found()) warn(Problem::duplicate_read_flat, e.from, e.end);
-    if (e.mixed) warn(Problem::mixed_notation, e.from, e.end);
-    if (e.half_enclosed) warn(Problem::parentheses_at_one_end, e.from, e.end);
-    if (is_unsettled(e, run)) warn(Problem::alphabet_not_settled, e.from, e.end, gatherings_of(e));
-    if (e.roman) warn(Problem::roman_numbers, e.from, e.end);
-    if (e.by_sequence) warn(Problem::numbers_read_by_sequence, e.from, e.end);
-    if (e.read_flat) warn(Problem::series_read_flat, e.from, e.end);
+    doubt_marks(e, run, again);
     if (again) warn(Problem::series_starts_again, e.from, e.end);
     if (this->skips(run)) warn(Problem::letters_skipped, e.from, e.end);
     this->reach(run);

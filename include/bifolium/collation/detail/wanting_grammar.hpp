@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads changes that are written in words or without parentheses: (M8 blank and wanting), A⁸ −A8, A⁸ A3 ±. There is always a
-/// warning, because the leaf may be wanting in one copy only, and the sign may be a mistake.
+/// Reads changes that are written in words, (M8 blank and wanting), or without parentheses, A⁸ −A8, A⁸ A3 ±. There is always a
+/// warning: the words may mean that one copy lacks the leaf, and a sign outside parentheses may be a mistake.
 ///
 ///   wanting = [ "?" ] , ( leaf , { join , leaf } | "last" , [ number ] , ( "leaf" | "leaves" ) ) , is wanting ;
 ///   is wanting = ( "wanting" | "wants" | "want" | "lacking" | "lacks" | "deleted" | "removed" | "excised" | blank word | "and"
@@ -47,7 +47,8 @@ protected:
     if (found.blank_to != 0 && !this->failed_) this->note(found.blank_from, found.blank_to, false, found.leaves == 1);
     return true;
   }
-  /// Reads a change without parentheses, of a leaf that comes before it in the text. Returns false if there is none.
+  /// Reads a change that is written without parentheses, A⁸ −A8. Its gathering must have been read before. Returns false if there
+  /// is none.
   constexpr bool change_outside() {
     auto const from = c_.token.from;
     auto const to = end_of_change();
@@ -170,7 +171,8 @@ private:
     }
     return to;
   }
-  /// Returns true if the text contains ±. Most texts do not, so a change after a letter need not be looked for.
+  /// Returns true if the text contains ±. Without it no letter outside parentheses begins a change (A3 ±), so letters need not be
+  /// looked at.
   [[nodiscard]] constexpr bool has_cancel_sign() noexcept {
     if (!looked_) cancels_ = text_.find("\xC2\xB1") != text_.npos, looked_ = true;
     return cancels_;

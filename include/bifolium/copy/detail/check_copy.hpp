@@ -41,11 +41,8 @@ public:
     ends_.reserve(spans.size());
     for (auto const& span : spans) ends_.push_back(span.to);
     merge_sort(ends_, [](std::int64_t a, std::int64_t b) { return a < b; });
-    std::size_t kept = 0;
-    for (auto const end : ends_)
-      if (kept == 0 || ends_[kept - 1] != end) ends_[kept++] = end;
-    ends_.resize(kept);
-    tree_.resize(kept + 1);
+    keep_each_once(ends_);
+    tree_.resize(ends_.size() + 1);
   }
   /// Returns the best chain that ends before `number`; it has no span if there is none.
   [[nodiscard]] Chain before(std::int64_t number) const {

@@ -11,6 +11,7 @@
 #include <bifolium/copy/detail/list_passages.hpp>
 #include <bifolium/copy/read_leaves_present.hpp>
 #include <bifolium/core/merge_sort.hpp>
+#include <bifolium/core/partition_point.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -25,7 +26,7 @@ class LeavesReader {
   LeavesPresent read_{};
   bool begun_{false};                                                 // true if leaves were read, be they none
   enum class All : std::uint8_t { no, leaves, after, before } all_{}; // what was read of "all after"
-  static constexpr std::int64_t most_figure = 9'999'999'999'999;
+  static constexpr auto most_figure = ReferenceScan::most_figure;
   std::size_t item_from_{}, item_to_{}; // the spans of the last item
   /// Bifolia around the place where the list is, the outermost first. Their second leaves are the last spans read.
   struct Bifolium {
@@ -55,13 +56,10 @@ class LeavesReader {
   /// Returns the number of the first leaf after one that the formula removes.
   [[nodiscard]] std::int64_t next(LeafOfBook const& leaf) const {
     auto const all = book_.numbers_of(leaf.gathering);
-    auto from = all.from, to = all.to + 1;
-    while (from < to)
-      if (auto const middle = from + (to - from) / 2; *book_.leaf_of_number(middle) < leaf)
-        from = middle + 1;
-      else
-        to = middle;
-    return from;
+    auto const before = partition_point(static_cast<std::size_t>(all.to + 1 - all.from), [&](std::size_t i) {
+      return *book_.leaf_of_number(all.from + static_cast<std::int64_t>(i)) < leaf;
+    });
+    return all.from + static_cast<std::int64_t>(before);
   }
   [[nodiscard]] End end_of(LeafOfBook const& leaf, bool doubtful) const {
     auto const number = book_.leaf_number(leaf);

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: MIT
+/// Takes leaf counts that are not directly after the marks of a run, as cataloguers and scanned texts have them: after a blank (D ⁸),
+/// after a colon (A:8), in parentheses (A-D (8/4)), or in words (A-D, in fours).
+#pragma once
+
+#include <bifolium/collation/detail/formula_cursor.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// A run with its count, if it has one, or the reason why there is none.
+struct FoundElement {
+  FoundSignature first{}, last{};
+  FoundCount count{};
+  std::int64_t gatherings{1};
+  std::uint32_t from{}, end{};
+  bool apart{};                   ///< true if blanks come before the count
+  bool single{true};              ///< true if there is no dash
+  bool read_flat{};               ///< true if 2A-G was read as ²A-G
+  bool by_sequence{};             ///< 1-210: number and count were separated with the help of the neighbouring runs
+  bool first_counted{};           ///< A⁸-E⁸: the first end has its own count
+  bool roman{};                   ///< (i-iiii): its numbers are Roman numerals
+  bool mixed{};                   ///< 2A-CC: later alphabets are written in two ways
+  bool half_enclosed{};           ///< (A)-K: one end alone is in parentheses
+  bool in_brackets{};             ///< [a-b]⁴ in an insertion: no gathering of the run is signed
+  Problem problem{Problem::none}; ///< why the ends make no run
+};
+
+class CountBeside : protected FormulaCursor {
+protected:
+  using FormulaCursor::FormulaCursor;
+
+  [[nodiscard]] constexpr bool is_blank_at(std::size_t i) const noexcept { return at(i) == ' ' || at(i) == '\t'; }
+  /// Takes a leaf count in words after the run: A (four leaves); or A-H3, in fours, where 3 is the last leaf that is signed and not the
+  /// count.
+  constexpr void take_words(TokenCursor& c, FoundElement& e) const {
+    if (e.count.found()) { // only "in" and "per" may follow, after a comma
+      auto k = c.token.from + (c.at(TokenKind::comma) ? 1U : 0U);
+      while (is_blank_at(k)) ++k;
+      if (at(k) != 'i' && at(k) != 'p') return;
+    }
+    bool const round = c.at(TokenKind::open_round) && !e.count.found();
+    if (!round && !c.at(TokenKind::comma) && !c.at(TokenKind::letter)) {
+      if (e.count.found() || !e.single || !c.is_flat_figure()) return;
+    }
+    auto k = c.at(TokenKind::letter) ? c.token.from : c.token.to;
+    if (at(k) == ' ') ++k;
+    if (is_latin_letter(at(k)) && !is_small(at(k + 1))) return; // no word
+    auto p = c;
+    if (round) p.take();
+    auto count = take_count_in_words(p, !e.count.found(), e.single);
+    if (!count.found()) return;
+    if (round) {
+      if (!p.at(TokenKind::close_round)) return;
+      count.end = p.token.to;
+      p.take();
+    }
+    e.count = count;
+    e.apart = false;
+    c = p;
+  }
+  /// Takes the second of two alternating counts if a blank separates it from the first: A-D⁸ ⁴.
+  constexpr void take_term_apart(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    auto const term = p.token;
+    p.take();
+    bool const ends = p.ended() || is_separator(p.token) || p.at(TokenKind::close_square) ||
+                      (p.token.spaced && term.value >= 4); // 2 and 3 may be the series of the next mark
+    if (!term.spaced || !ends || term.value < 1 || term.value > thick_gathering) return;
+    if (!e.count.cycle.push(static_cast<int>(term.value))) return;
+    e.count.end = term.to;
+    e.apart = true;
+    c = p;
+  }
+  /// Takes a count that a blank separates from the run: D ⁸, k 16.
+  constexpr void take_count_apart(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    bool const comma = p.at(TokenKind::comma);
+    if (comma) p.take();
+    if (p.touches(TokenKind::colon) && e.single && e.first.key.is_latin() && flat_counts_)
+      return take_count_after_colon(c, e);
+    if (p.at(TokenKind::open_round) && p.token.spaced) return take_count_in_parentheses(c, e);
+    if (!p.at(TokenKind::figure) || (!comma && !p.token.spaced)) return;
+    bool const raised = p.token.raised();
+    if (raised ? p.token.style != TokenStyle::sign : !flat_counts_) return;
+    auto const begin = p;
+    p.token.spaced = false;
+    auto count = take_count(p, !raised);
+    if (!count.sound()) return;
+    count.from = begin.token.from;
+    auto const& t = p.token;
+    bool const ends = t.is(TokenKind::end) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
+                      t.is(TokenKind::close_round) || t.is(TokenKind::close_square) ||
+                      (t.is(TokenKind::comma) && !comma);
+    // & ⁸ ꝯ⁸: the first 8 is a count; but in z⁸ ² A the 2 may begin the next mark, A of the second series
+    bool const no_series = count.cycle.term(0) >= 4 && t.spaced;
+    bool const belongs = raised ? ends || no_series || t.is(TokenKind::open_round)
+                                : ends || (!comma && t.spaced && !t.is(TokenKind::dash) && !is_extent(begin));
+    if (!belongs) return;
+    e.count = count;
+    e.apart = true;
+    c = p;
+  }
+
+private:
+  /// Takes a count after a colon: A:8.
+  constexpr void take_count_after_colon(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    p.take();
+    if (!p.touches(TokenKind::figure) || p.token.style != TokenStyle::line) return;
+    auto const count = take_count(p, true);
+    bool const ends = p.ended() || p.token.spaced || is_separator(p.token);
+    if (!count.sound() || !ends) return;
+    e.count = count;
+    e.apart = true;
+    c = p;
+  }
+  /// Takes alternating counts in parentheses: A-D (8/4), A (8, 4).
+  constexpr void take_count_in_parentheses(TokenCursor& c, FoundElement& e) const {
+    auto p = c;
+    auto const from = p.token.from;
+    p.take();
+    FoundCount count;
+    for (;;) {
+      bool const figure = p.is_flat_figure() && p.token.value > 0 && p.token.value <= thick_gathering;
+      if (!figure || !count.cycle.push(static_cast<int>(p.token.value))) return;
+      p.take();
+      if (p.at(TokenKind::close_round)) break;
+      if (!p.at(TokenKind::slash) && !p.at(TokenKind::comma)) return;
+      p.take();
+    }
+    count.from = from;
+    count.end = p.token.to;
+    p.take();
+    e.count = count;
+    e.apart = true;
+    c = p;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
