@@ -6,6 +6,7 @@
 #include <bifolium/core/ascii.hpp>
 
 #include "input.hpp"
+#include "name_meant.hpp"
 
 #include <optional>
 #include <span>
@@ -65,8 +66,11 @@ public:
       for (auto name : names)
         if (bifolium::equal_in_any_case(name, field.name)) known = true, field.name = name;
       if (!known) {
-        std::string sentence = "no field is called '" + field.name + "'; there are";
-        for (auto name : names) sentence.append(name == names.front() ? " " : ", ").append(name);
+        auto sentence = "no field is called '" + field.name + "'; ";
+        if (auto const meant = name_meant(field.name, names))
+          sentence += "is it '" + *meant + "'?";
+        else
+          for (auto name : names) sentence.append(name == names.front() ? "there are " : ", ").append(name);
         errors.push_back({number, 1, sentence});
       } else if (auto const other = record.find(field.name)) {
         errors.push_back({number, 1, "'" + field.name + "' is in line " + std::to_string(other->line) + " already"});

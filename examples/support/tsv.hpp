@@ -5,6 +5,7 @@
 #pragma once
 
 #include "input.hpp"
+#include "name_meant.hpp"
 #include "shown.hpp"
 
 #include <algorithm>
@@ -107,46 +108,6 @@ inline std::string too_wide(Cells const& cells, std::size_t width) {
   return "the row has " + std::to_string(cells.size() + more) + " cells and the header " + std::to_string(width);
 }
 
-/// How many letters must be changed, put in or taken out to make one word of another.
-inline std::size_t changes_between(std::string_view a, std::string_view b) {
-  std::vector<std::size_t> row(b.size() + 1);
-  for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
-  for (std::size_t i = 1; i <= a.size(); ++i) {
-    auto diagonal = row[0];
-    row[0] = i;
-    for (std::size_t j = 1; j <= b.size(); ++j) {
-      auto const changed = diagonal + (a[i - 1] == b[j - 1] ? 0 : 1);
-      diagonal = row[j];
-      row[j] = std::min({row[j] + 1, row[j - 1] + 1, changed});
-    }
-  }
-  return row[b.size()];
-}
-/// Small letters, and `_` for what else parts words.
-inline std::string plain_name(std::string_view name) {
-  std::string plain;
-  for (char c : name)
-    plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c == ' ' || c == '-' || c == '.' ? '_' : c;
-  return plain;
-}
-/// The name that was perhaps meant: the same but for capitals and blanks; its first words (`overs` for `overs_percent`); or
-/// one letter in four away. A name with letters of another script is compared without them.
-inline std::optional<std::string> name_meant(std::string_view name, Cells const& known) {
-  if (name.size() > 64) return std::nullopt;
-  auto const plain = plain_name(name);
-  std::string letters; // each character of more than one byte counts as one letter that differs
-  for (std::size_t i = 0; i < plain.size(); i += character_at(plain, i).bytes)
-    letters += character_at(plain, i).code < 0x80 ? plain[i] : '?';
-  std::optional<std::string> meant;
-  std::size_t least = letters.size() / 4 + 1;
-  for (auto const& one : known) {
-    if (letters == one) return one;
-    if (letters.size() > 3 && one.starts_with(letters + "_")) return one;
-    auto const changes = changes_between(letters, one);
-    if (changes < least) least = changes, meant = one;
-  }
-  return meant;
-}
 /// Says on standard error what a user may not have meant: a column whose name is close to one that is read, a name that
 /// appears twice, a table without any column that is read.
 inline void tell_columns(Header const& header, Cells const& known) {

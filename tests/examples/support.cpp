@@ -164,6 +164,10 @@ TEST_CASE("a name almost known is recognised, and others are not") {
   CHECK(meant("chainlines") == "chain_lines");
   CHECK(meant("h\xD0\xB5ight_mm") == "height_mm"); // a Cyrillic letter
   CHECK(meant("years") == "year");
+  CHECK(meant("yaer") == "year"); // two letters exchanged
+  CHECK(meant("date") == "year"); // another word for it
+  CHECK(meant("Place of publication") == "place");
+  CHECK(meant("collation") == "-"); // a formula is not among these
   for (auto const* other : {"title", "note", "shelfmark", "author", "id", "", "text", "copies"})
     CHECK(meant(other) == "-");
 }
