@@ -68,15 +68,15 @@ Marked const marked_texts[]{
     {"read_place", "printed in\n@Bennington", [](auto text) { return told_by(read_place(text)); }},
     {"read_length", "187\n@furlongs", [](auto text) { return told_by(read_length(text)); }},
     {"read_fraction", "\n@x", [](auto text) { return told_by(read_fraction(text)); }},
-    {"read_format", "@\ndoormat", [](auto text) { return told_by(read_format(text)); }},
-    {"read_format_statement", "@small\ndoormat", [](auto text) { return told_by(read_format_statement(text)); }},
+    {"read_format", "8°@\ndoormat", [](auto text) { return told_by(read_format(text)); }},
+    {"read_format_statement", " \n@small\ndoormat", [](auto text) { return told_by(read_format_statement(text)); }},
     {"read_gathering_sizes", "8;\n@0", [](auto text) { return told_by(read_gathering_sizes(text)); }},
     {"read_leaves_seen", "1 gutter;\n2 @blue", [](auto text) { return told_by(read_leaves_seen(text)); }},
     {"read_seen_leaves", "gathering of 8\n1 absent\n2 @blue",
      [](auto text) { return told_by(read_seen_leaves(text)); }},
     {"read_formes", "outer\n@blue", [](auto text) { return told_by(read_formes(text)); }},
     {"read_scheme", "scheme own 8°\nsheet S rows 2 @blue", [](auto text) { return told_by(read_scheme(text)); }},
-    {"read_signature", "A@\n?", [](auto text) { return told_by(read_signature(text)); }},
+    {"read_signature", "²\n@?", [](auto text) { return told_by(read_signature(text)); }},
 };
 
 } // namespace

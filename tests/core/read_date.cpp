@@ -51,7 +51,8 @@ TEST_CASE("a date as printed, with its year in arabic figures supplied") {
       {"July 29, 1642", 1642},
       {"13. Decembris, anno 1616", 1616},
       {"im Jahr Christi 1705", 1705},
-      {"printed 1590, reprinted 1641", 1641}, // 5.23.3.1: the later is the date of this edition
+      {"printed 1590, reprinted 1641",
+       1641}, // 5.23.3.1: the later is the date of this edition; the other is told below
       // DCRMR 5.23.31.1, .3.3, .31.3
       {"MCCCCLXXXII le XV jour de decembre [15 December 1482]", 1482, "s", 1482},
       {"[1 May 1795]", 1795, "s"},
@@ -150,6 +151,12 @@ TEST_CASE("conjectures of the older rules, where a dash holds the place of a fig
       {"ca. 1946", {1941, 1951}, "a"},
       {"178?", {1780, 1789}}, // constructed: a decade, never the year 178
       {"17??", {1700, 1799}},
+      // ISO 8601-2, the extended date-time format: X is a digit that is not specified. From memory
+      {"172X", {1720, 1729}},
+      {"17XX", {1700, 1799}},
+      {"172x", {1720, 1729}},
+      {"[17XX?]", {1700, 1799}, "s?"},
+      {"25 Xbris 1725", 1725}, // December; the X is no digit
   });
 }
 
@@ -248,6 +255,22 @@ TEST_CASE("printers' numerals") {
   });
   CHECK(!read_date("mil")); // Italian for thousand
   CHECK(!read_date("M. Dom. I."));
+}
+
+TEST_CASE(
+    "the date of an earlier printing is told, and is not the date") { // the form of DCRMR 5.23.3.1, others constructed
+  for (auto const& [text, unread] :
+       {std::pair{"printed 1590, reprinted 1641", "printed 1590"},
+        {"1590, re-printed 1641", "1590"},
+        {"first printed at Paris in 1590, reprinted 1641", "first printed at Paris in 1590"}}) {
+    INFO(std::string{text});
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == YearRange{1641});
+    REQUIRE(date->unread.size() == 1);
+    CHECK(date->unread[0].of(text) == unread);
+    CHECK(date->warnings().empty());
+  }
 }
 
 TEST_CASE("no date, and no date known") {

@@ -41,9 +41,7 @@ constexpr bool is_word_character(char c) noexcept { return is_latin_letter(c) ||
 /// Returns true if `text` begins with `word`, in capitals or small letters, and the word ends there: vigesimo is not
 /// the beginning of vigesimo-quarto.
 constexpr bool begins_with_word(std::string_view text, std::string_view word) noexcept {
-  if (word.empty() || text.size() < word.size()) return false;
-  for (std::size_t i = 0; i < word.size(); ++i)
-    if (small_letter(text[i]) != small_letter(word[i])) return false;
+  if (word.empty() || !equal_in_any_case(text.substr(0, word.size()), word)) return false;
   auto const after = text.substr(word.size());
   if (after.empty() || word.back() == '.') return true;
   bool const hyphenated = after[0] == '-' && after.size() > 1 && is_word_character(after[1]);

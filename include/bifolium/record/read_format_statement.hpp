@@ -67,6 +67,8 @@ inline std::optional<int> take_gatherings(TextCursor& cursor) {
 [[nodiscard]] inline Expected<FormatStatement> read_format_statement(std::string_view text) {
   FormatStatement read;
   TextCursor cursor{text};
+  cursor.take_blanks();
+  auto const begin = cursor.at();
   while (true) {
     cursor.take_blanks();
     if (auto const found = format_at_start(cursor.rest()); found && found->bytes > 0) {
@@ -75,7 +77,7 @@ inline std::optional<int> take_gatherings(TextCursor& cursor) {
     } else if (read.formats.empty()) {
       auto const from = cursor.at();
       while (!cursor.at_end() && !is_space(cursor.character().value) && cursor.peek() != '-') cursor.skip(1);
-      if (cursor.at_end()) return cursor.error_from(0, Problem::unknown_format);
+      if (cursor.at_end()) return cursor.error_from(begin, Problem::unknown_format);
       read.paper.append(read.paper.empty() ? "" : " ").append(text.substr(from, cursor.at() - from));
       static_cast<void>(cursor.take('-')); // Gr.-8°
       continue;

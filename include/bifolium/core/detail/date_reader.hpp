@@ -80,13 +80,23 @@ class DateReader : DateLookahead {
     if (last > first) date_.unread.push_back({first, last});
     if (to > told_) told_ = to;
   }
+  /// Lists the year of an earlier printing as unread, with the words before it: `printed 1590, reprinted 1641`.
+  constexpr void tell_earlier(TextSpan span) {
+    auto& unread = date_.unread;
+    if (!unread.empty() && after_blanks(unread.back().to) == span.from)
+      unread.back().to = span.to;
+    else
+      unread.push_back(span);
+  }
   /// Adds an item to its group.
   constexpr void keep(Item const& read) {
     tell(said_.republic && said_.from < read.at.from ? said_.from : read.at.from, read.at.to);
     auto& heap = said_.correction ? correction_ : depth_ > 0 ? bracket_ : plain_;
     auto const is_open = [](Item const& item) { return item.open_before || item.open_after; };
-    if (!heap || said_.correction || (said_.reprinted && &heap == &plain_) || heap->clipped)
+    if (!heap || said_.correction || heap->clipped)
       heap = read;
+    else if (said_.reprinted && &heap == &plain_)
+      tell_earlier(heap->at), heap = read;
     else if (read.clipped)
       return;
     else if (is_open(*heap) && is_open(read) && heap->open_before != read.open_before &&
