@@ -455,8 +455,8 @@ TEST_CASE("ways to print are compared for one copy and for a million, and not be
   CHECK((*compare(ways, 1'000'000, 1'000'000)).size() == 1);
   CHECK(compare(ways, 1, 1'000'001).error().problem == Problem::number_too_large);
   CHECK(compare(ways, 0, 1).error().problem == Problem::nothing_to_print);
-  CHECK(compare(ways, 2, 1).error().problem == Problem::nothing_to_print);
-  CHECK(compare(ways, INT64_MAX, 1).error().problem == Problem::nothing_to_print);
+  CHECK(compare(ways, 2, 1).error().problem == Problem::range_goes_backwards);
+  CHECK(compare(ways, INT64_MAX, 1).error().problem == Problem::range_goes_backwards);
   CHECK(compare(ways, INT64_MIN, 1).error().problem == Problem::negative_count);
   CHECK(compare(ways, 1, INT64_MIN).error().problem == Problem::negative_count);
   CHECK(cost_of(ways[0], 1) == Fraction{2}); // two formes

@@ -136,6 +136,17 @@ TEST_CASE("paper cut before printing takes a pull for every copy") {
   CHECK(cut.presswork.impressions == 1002);
 }
 
+TEST_CASE("an error about the pages of an edition names the field of the edition") {
+  auto const field = [](Edition const& edition) { return std::string{reckon(edition).error().found_text()}; };
+  CHECK(field({.copies = 1}) == "pages");
+  for (std::int64_t const wrong : {std::int64_t{-1}, INT64_MAX}) { // too small, too large
+    CHECK(field({.pages = wrong, .copies = 1}) == "pages");
+    CHECK(field({.prelim_pages = wrong, .copies = 1}) == "prelim_pages");
+    CHECK(field({.end_pages = wrong, .copies = 1}) == "end_pages");
+    CHECK(field({.cancel_leaves = wrong, .copies = 1}) == "cancel_leaves");
+  }
+}
+
 TEST_CASE("what cannot be reckoned is an error value, at the ends of every figure") {
   CHECK(reckon({.pages = -1, .copies = 1}).error().problem == Problem::negative_count);
   CHECK(reckon({.pages = 16, .copies = -1}).error().problem == Problem::negative_count);

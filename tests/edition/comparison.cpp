@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <bifolium/core/message.hpp>
 #include <bifolium/edition/comparison.hpp>
 
 #include "check.hpp"
@@ -98,7 +99,9 @@ TEST_CASE("what cannot be compared is an error value") {
   CHECK(compare(ways, 1, 10).error().problem == Problem::price_needed);
   CHECK(compare({}, 1, 10).error().problem == Problem::nothing_to_print);
   CHECK(compare(ways, 0, 10, CompareBy::sheets).error().problem == Problem::nothing_to_print);
-  CHECK(compare(ways, 9, 8, CompareBy::sheets).error().problem == Problem::nothing_to_print);
+  auto const backwards = compare(ways, 9, 8, CompareBy::sheets).error();
+  CHECK(backwards.problem == Problem::range_goes_backwards);
+  CHECK(message(backwards) == "'to' must not be less than 9, with which the range begins");
   CHECK(compare(ways, -1, 8, CompareBy::sheets).error().problem == Problem::negative_count);
   CHECK(compare(ways, 1, INT64_MAX, CompareBy::sheets).error().problem == Problem::number_too_large);
   CHECK(printing_option({.pages = -1}).error().problem == Problem::negative_count);

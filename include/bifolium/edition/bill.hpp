@@ -207,6 +207,16 @@ constexpr Pages pages_of(Edition const& edition) {
   return {edition.pages, edition.prelim_pages, edition.end_pages, edition.cancel_leaves};
 }
 
+namespace detail {
+/// Returns an error about pages with the name that the field has in an edition.
+constexpr Error error_of_edition(Error const& error) {
+  for (auto const& [in_pages, in_edition] :
+       {std::pair{"text", "pages"}, {"preliminaries", "prelim_pages"}, {"end_matter", "end_pages"}})
+    if (error.found_text() == in_pages) return error_in_field(error.problem, in_edition, error.limit);
+  return error;
+}
+} // namespace detail
+
 /// Arranges the pages of an edition by its scheme and returns its bill. Errors: those of `arrange`, and negative_count,
 /// nothing_to_print, too_many_overs, not_positive, ream_needed, result_too_large.
 /// Example: `reckon({.scheme = schemes::octavo, .pages = 320, .copies = 500})->sheets.stated == 10'000`.
@@ -214,7 +224,7 @@ constexpr Expected<Bill> reckon(Edition const& edition) {
   auto const folded = fold(edition.scheme.scheme());
   if (!folded) return folded.error();
   auto const plan = arrange(make_up(*folded), pages_of(edition), edition.arranging);
-  if (!plan) return plan.error();
+  if (!plan) return detail::error_of_edition(plan.error());
   return reckon(edition, *plan);
 }
 

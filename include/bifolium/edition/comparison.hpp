@@ -41,7 +41,9 @@ constexpr Expected<PrintingOption> printing_option(Edition edition) {
 }
 
 /// A range of numbers of copies over which the order of the options is the same, the least first. Options with equal
-/// values keep the order in which they were given.
+/// values keep the order in which they were given; the order does not show that they are equal, but `cost_of` does. Twelves
+/// by half-sheets and by whole sheets often cost the same for an even number of copies, and the whole sheets less for an odd
+/// one: give first the option that you prefer of two equal ones, or the order changes with each copy.
 struct Stretch {
   std::int64_t from{}, to{};        ///< the least and the greatest number of copies
   std::vector<std::size_t> order{}; ///< indices of the options, the least first
@@ -204,14 +206,15 @@ public:
 
 /// Returns the order of the options for every number of copies in a range, as stretches without gaps. The range has at
 /// most a million numbers, because all of them are calculated if two options differ only by rounding. The function
-/// allocates memory. Errors: nothing_to_print (no option or no copies), negative_count, number_too_large (copies),
-/// result_too_large, price_needed; and those of `reckon` for an option.
+/// allocates memory. Errors: nothing_to_print (no option or no copies), range_goes_backwards, negative_count,
+/// number_too_large (copies), result_too_large, price_needed; and those of `reckon` for an option.
 inline Expected<std::vector<Stretch>> compare(std::vector<PrintingOption> const& options, std::int64_t from,
                                               std::int64_t to, CompareBy by = CompareBy::cost) {
   if (from < 0) return error_in_field(Problem::negative_count, "from", from);
   if (to < 0) return error_in_field(Problem::negative_count, "to", to);
   if (options.empty()) return error_in_field(Problem::nothing_to_print, "options");
-  if (from == 0 || to < from) return error_in_field(Problem::nothing_to_print, from == 0 ? "from" : "to");
+  if (from == 0) return error_in_field(Problem::nothing_to_print, "from");
+  if (to < from) return error_in_field(Problem::range_goes_backwards, "to", from);
   if (to > 1'000'000) return error_in_field(Problem::number_too_large, "to", 1'000'000);
   for (auto const& option : options)
     if (by == CompareBy::cost && !option.edition.price_of_ream && !option.edition.price_of_forme &&

@@ -39,7 +39,7 @@ constexpr ImposedPage head_down(int page) { return {detail::page_number(page), H
 /// type lies. All count from 0.
 struct FormePosition {
   std::uint8_t sheet{}, row{}, column{}; ///< the sheet, and the row and column in its forme, each from 0
-  Side side{};                           ///< the outer or the inner forme
+  Side side{};                           ///< the outer or the inner forme, or the only one of half-sheet work
   Head head{};                           ///< the direction of the head
   friend constexpr bool operator==(FormePosition, FormePosition) = default;
 };

@@ -375,6 +375,8 @@ BIFOLIUM_PROBLEM(505, no_such_type, "the table of words to the square inch has t
 BIFOLIUM_PROBLEM(506, format_not_stated, "the formula does not state one format: write it first, as in 8°: A-K⁸")
 /// A formula and a scheme that divide the sheet into different numbers of leaves.
 BIFOLIUM_PROBLEM(507, formats_differ, "the formula and the scheme divide the sheet into different numbers of leaves")
+/// A range of numbers of copies that ends before it begins.
+BIFOLIUM_PROBLEM(508, range_goes_backwards, "'{found}' must not be less than {limit}, with which the range begins")
 
 // 600-619: the sheets of a book
 /// Something was seen of a gathering, cancel or insert that the formula does not have.
