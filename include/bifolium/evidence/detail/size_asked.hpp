@@ -20,14 +20,14 @@ struct SizeAsked {
   double low{}, fall{}; ///< of one side between two bounds the lower, and how the tail falls between them
 
   /// Returns how likely the size is on the sheets of one population.
-  [[nodiscard]] double on(SheetDensity const& sheets, LossLaw const& loss) const {
+  [[nodiscard, gnu::noinline]] double on(SheetDensity const& sheets, LossLaw const& loss) const {
     if (known == Known::both) return sheets.of_both(log_long, log_short, loss);
     if (known == Known::one) return sheets.of_side(side, length, loss);
     return known == Known::between ? sheets.side_between(side, low, length, fall, loss) : 1;
   }
   /// Returns how likely it is on each population of the model.
-  [[nodiscard]] std::array<double, population_count> on_each(std::span<SheetDensity const, population_count> all,
-                                                             LossLaw const& loss) const {
+  [[nodiscard, gnu::noinline]] std::array<double, population_count>
+  on_each(std::span<SheetDensity const, population_count> all, LossLaw const& loss) const {
     std::array<double, population_count> sizes;
     if (known == Known::both)
       for (std::size_t k = 0; k < population_count; ++k) sizes[k] = all[k].of_both(log_long, log_short, loss);
@@ -43,15 +43,18 @@ class LogMeasures {
   double low_{}, height_{}, width_{}, type_{}, fall_{};
   bool has_height_, has_type_;
 
+  [[gnu::noinline]] static double logarithm(double length) {
+    constexpr double least = 5; // mm; boards leave no less
+    return real::quick_log(length > least ? length : least);
+  }
+
 public:
   /// `tail`: of the losses.
   LogMeasures(LeafEvidence const& seen, double tail, EvidenceParameters const& p)
       : has_height_{seen.height.has_value()}, has_type_{seen.type_height.has_value()} {
     using enum SizeAsked::Known;
-    constexpr double least = 5; // mm; boards leave no less
     auto const boards = p.boards.count() * (seen.of == MeasureOf::leaf ? 0 : seen.of == MeasureOf::binding ? 1 : 0.5);
     auto const step = seen.rounded_up_to.count();
-    auto const logarithm = [&](double length) { return real::quick_log(length > least ? length : least); };
     if (has_height_ != seen.width.has_value())
       known_ = step > 0 ? between : one;
     else if (has_height_)
@@ -64,7 +67,7 @@ public:
       low_ = logarithm((has_height_ ? *seen.height : *seen.width).count() - boards - step);
       fall_ = real::exp(-tail * (one_side() - low_));
     }
-    if (has_type_) type_ = real::quick_log(seen.type_height->count());
+    if (has_type_) type_ = logarithm(seen.type_height->count());
   }
   [[nodiscard]] bool has_type() const { return has_type_; }
   [[nodiscard]] double one_side() const { return has_height_ ? height_ : width_; }
