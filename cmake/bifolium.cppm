@@ -881,6 +881,7 @@ export namespace bifolium::paper_dates {
 using bifolium::paper_dates::act_of_1794;
 using bifolium::paper_dates::first_wove;
 using bifolium::paper_dates::machine_made_by;
+using bifolium::paper_dates::publishers_covers_from;
 using bifolium::paper_dates::turned_chains_common_to;
 using bifolium::paper_dates::turned_chains_from;
 using bifolium::paper_dates::turned_chains_to;

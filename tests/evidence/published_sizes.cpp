@@ -276,3 +276,37 @@ TEST_CASE("libpaper lists the sizes that are recorded here") {
     if (row[0] == "libpaper") CHECK(text.find(row[1] + " " + row[2] + " mm " + row[3] + " mm") != std::string::npos);
 }
 #endif
+
+TEST_CASE("a book in a publisher's cover is called by the trade's name of its sheet") {
+  // in use with these sizes from the 1820s on (from memory)
+  for (char const* paper : {"crown", "post", "demy", "medium", "royal"})
+    for (int const year : {1826, 1840, 1860}) {
+      auto const uncut = leaf_of(8, cockerell(paper));
+      // uncut, and as R. Hollick has demy octavo (2010): an eighth of an inch off head, tail and fore-edge
+      for (double const cut : {0.0, 0.125}) {
+        CAPTURE(std::string{paper});
+        CAPTURE(cut);
+        LeafEvidence const seen{.height = millimetres{uncut.height.count() - 2 * cut * 25.4},
+                                .width = millimetres{uncut.width.count() - cut * 25.4},
+                                .year = year,
+                                .place = Region::britain};
+        auto const inference = infer_format(*observe(seen));
+        auto const& first = inference.front();
+        CHECK(first.format == Format::of(8));
+        auto const like = named_like(first.sheet, seen.year, seen.place);
+        REQUIRE(like);
+        CHECK(is_called(*like, paper));
+        CHECK(like->use != PaperUse::writing_drawing);
+        CHECK(first.uncut.height.count() == doctest::Approx(uncut.height.count()).epsilon(0.03));
+      }
+    }
+  // what a later binder cut does not tell its sheet: the population does, as of any older book
+  LeafEvidence rebound{.height = 184_mm, .width = 120_mm, .state = LeafState::rebound, .year = 1840};
+  auto const before = infer_format(*observe(rebound));
+  CHECK(before.front().sheet == fitted_paper_model().sheets()[6]);
+  LeafEvidence const older{.height = 184_mm, .width = 120_mm, .year = 1825};
+  auto const sheet = infer_format(*observe(older)).front().sheet;
+  bool of_population = false;
+  for (auto const& one : fitted_paper_model().sheets()) of_population = of_population || one == sheet;
+  CHECK(of_population);
+}

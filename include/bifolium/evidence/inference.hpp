@@ -60,7 +60,8 @@ struct FormatCandidate {
   double probability{}; ///< probability given all evidence and assumptions, 0 to 1
   /// a scheme that makes this leaf, if possible with gatherings of the given size
   Attested scheme{SchemeRow::broadside};
-  /// the mean sheet of the population that explains the leaf best, or the caller's stock
+  /// the mean sheet of the population that explains the leaf best, or the caller's stock; for a leaf with both sides
+  /// measured in a book of the time of publishers' covers, the sheet that the leaf itself implies
   Sheet<millimetres> sheet{1_mm, 1_mm};
   std::optional<std::string_view> stock{}; ///< the name of the caller's stock, if the paper is of one
   LeafSize<millimetres> uncut{};           ///< size of the leaf before any binding

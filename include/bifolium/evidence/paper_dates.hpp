@@ -19,6 +19,9 @@ inline constexpr int turned_chains_common_to = 1760; ///< the last year of their
 inline constexpr int turned_chains_to = 1800;        ///< the last year of their use
 /// The British act 34 Geo. III c. 20, in force 1794, moved the marks in the moulds and put dates into them (McMullin).
 inline constexpr int act_of_1794 = 1794;
+/// The first year of books in publishers' covers, from which a binder cut little and evenly. Grant, Books and Documents
+/// (1937), 41-44, has cloth from about 1830; the years before are from memory.
+inline constexpr int publishers_covers_from = 1826;
 /// The year by which paper was made by machine, about 1830 (McMullin).
 inline constexpr int machine_made_by = 1830;
 

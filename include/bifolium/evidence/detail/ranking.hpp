@@ -50,6 +50,20 @@ class Ranking {
     return (1 - cut) * (early + counted_.age.late_make_up * (late - early));
   }
 
+  /// Publishers' covers cost a leaf so little that it tells its sheet better than the population does, which holds
+  /// several sizes of the trade. No value for other books, and for leaves that later binders may have cut.
+  [[nodiscard]] std::optional<Sheet<millimetres>> sheet_of_leaf(LeafShape const& kind) const {
+    auto const& seen = counted_.seen;
+    bool const covers = seen.year && seen.year->from >= paper_dates::publishers_covers_from && counted_.of_paper;
+    bool const cut_again = seen.state > LeafState::trimmed || seen.of != MeasureOf::leaf;
+    if (!covers || cut_again || !seen.height || !seen.width) return std::nullopt;
+    auto const implied = sheet_implied(kind.lay, LeafSize<millimetres>{*seen.height, *seen.width});
+    if (!implied.lies_as_laid) return std::nullopt;
+    // uncut or an eighth of an inch off head, tail and fore-edge: of an octavo 0 to 4 %
+    auto const larger = seen.state == LeafState::uncut ? 1 : 1.02;
+    return Sheet<millimetres>{implied.least.short_side() * larger, implied.least.long_side() * larger};
+  }
+
 public:
   Ranking(Tallies const& tallies, Counted const& counted, Assumptions const& assumed, std::size_t reading)
       : tallies_{tallies}, counted_{counted}, assumed_{assumed}, reading_{reading}, all_{tallies.all(reading)} {
@@ -76,7 +90,7 @@ public:
     candidate.format = tally.kind->format;
     candidate.probability = here / all_;
     candidate.scheme = scheme_facts()[tally.scheme].scheme;
-    candidate.sheet = own ? stock->sheet : model.sheets()[tally.paper];
+    candidate.sheet = own ? stock->sheet : sheet_of_leaf(*tally.kind).value_or(model.sheets()[tally.paper]);
     if (own) candidate.stock = stock->name;
     candidate.uncut = leaf_size(tally.kind->lay, candidate.sheet);
     candidate.kind = tally.kind;
