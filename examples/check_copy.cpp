@@ -54,12 +54,6 @@ void explain(IdealCopy const& book, MissingLeaf const& missing) {
     std::cout << "its conjugate " << name(book, *missing.conjugate) << " is there: look for a stub";
   std::cout << '\n';
 }
-/// The last leaf of the inserted gathering that begins with this leaf; 0 if none does.
-std::int64_t last_of_inserted(IdealCopy const& book, std::int64_t number) {
-  auto const one = book.inserted(*book.leaf_of_number(number));
-  bool const begins = one && one->insertion.joined == Joined::gathering && one->number == 1;
-  return begins ? number + one->insertion.leaves - 1 : 0;
-}
 /// Leaf by leaf, but a whole gathering in one line.
 void explain_wanting(IdealCopy const& book, CopyChecked const& copy) {
   std::int64_t told = 0;
@@ -70,10 +64,10 @@ void explain_wanting(IdealCopy const& book, CopyChecked const& copy) {
       if (all.count() > 1 && all.from == n && all.to <= span.to) {
         std::cout << "  " << to_text(book.signature(gathering)) << ": the whole gathering is missing\n";
         n = all.to + 1;
-      } else if (auto const last = last_of_inserted(book, n); last > n && last <= span.to) {
+      } else if (auto const portion = wanting_portion(book, span, n); portion.inserted && portion.to > n) {
         std::cout << "  " << to_text(book.inserted(*book.leaf_of_number(n))->insertion.name)
                   << ": the whole gathering is missing\n";
-        n = last + 1;
+        n = portion.to + 1;
       } else
         explain(book, missing_leaf(book, copy, n++));
     }

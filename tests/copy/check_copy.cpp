@@ -171,7 +171,7 @@ TEST_CASE("Evidence that cannot be read says where") {
        {"A1.4", "A1.4 ", "A1.4 conjugated", "A1.4 conjugate now", "A1.4 disjunct stub", "A2 stubs"}) {
     INFO(std::string{said});
     REQUIRE(!read_joints(book, said));
-    CHECK(read_joints(book, said).error().problem != Problem::none);
+    CHECK(read_joints(book, said).error().problem == Problem::not_evidence);
   }
   CHECK((*read_joints(book, "A1.4 disjunct ")).at(0).what == Joint::disjunct);
   CHECK(read_joints(book, "D1.4 conjugate").error().problem == Problem::no_such_gathering);
@@ -363,4 +363,19 @@ TEST_CASE("A name of several leaves in a list is told") {
   REQUIRE(leaves->warnings().size() == 1);
   CHECK(leaves->warnings()[0].problem == Problem::name_of_several);
   CHECK(leaves->warnings()[0].column == 8);
+}
+
+TEST_CASE(
+    "Missing leaves are told in portions, an inserted gathering as a whole") { // constructed; the leaves are counted by hand
+  auto const book = book_of("A⁴ (A2+a⁴) B⁴"); // A1-2 are 1 and 2, a1-4 are 3 to 6, A3-4 are 7 and 8, B1-4 are 9 to 12
+  auto const of = [&](std::int64_t from, std::int64_t to, std::int64_t number) {
+    return wanting_portion(book, span_of_numbers(book, from, to), number);
+  };
+  CHECK(of(1, 12, 1) == WantingPortion{1, 2, false});
+  for (std::int64_t number : {3, 4, 5, 6}) CHECK(of(1, 12, number) == WantingPortion{3, 6, true});
+  CHECK(of(1, 12, 8) == WantingPortion{7, 8, false});
+  CHECK(of(1, 12, 10) == WantingPortion{9, 12, false});
+  CHECK(of(3, 6, 3) == WantingPortion{3, 6, true});
+  CHECK(of(4, 8, 4) == WantingPortion{4, 8, false}); // a1 is there, so the gathering is not missing as a whole
+  CHECK(of(2, 5, 2) == WantingPortion{2, 5, false});
 }

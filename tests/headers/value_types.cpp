@@ -208,6 +208,7 @@ template struct Trivial<NumberedPage, 56, regular>;
 template struct Trivial<Misplaced, 104, regular>;
 template struct Allocating<CopyChecked, empty>;
 template struct Trivial<MissingLeaf, 64, regular>;
+template struct Trivial<WantingPortion, 24, regular>;
 template struct Trivial<LeafOfBook, 24, regular | ordered | hashed>;
 template struct Trivial<GatheringOfBook, 72, regular>;
 template struct Trivial<NumbersOfLeaves, 16, regular>;

@@ -8,16 +8,18 @@
 namespace bifolium {
 inline namespace v0 {
 
-namespace detail {
-
-/// Leaves of one gathering that the copy lacks and that are named together.
+/// Leaves of one gathering that a copy lacks and that are named together.
 struct WantingPortion {
-  std::int64_t from{}, to{};
-  bool inserted{}; // a gathering that was inserted, as a whole
+  std::int64_t from{}; ///< number of the first leaf in the ideal copy
+  std::int64_t to{};   ///< number of the last leaf
+  bool inserted{};     ///< true for a gathering that was inserted and is lacking as a whole
+  friend constexpr bool operator==(WantingPortion const&, WantingPortion const&) = default;
 };
-/// Returns the portion with leaf `number`, of the leaves `wanting`. An inserted gathering of which every leaf is lacking is a
-/// portion of its own.
-inline WantingPortion portion_of(IdealCopy const& book, LeafSpan const& wanting, std::int64_t number) {
+
+/// Returns the portion with leaf `number` of the lacking leaves `wanting`. An inserted gathering of which every leaf is lacking
+/// is a portion of its own. Precondition: the leaf is one of them, and the ideal copy has it.
+[[nodiscard]] inline WantingPortion wanting_portion(IdealCopy const& book, LeafSpan const& wanting,
+                                                    std::int64_t number) {
   auto const here = book.numbers_of(book.leaf_of_number(number)->gathering);
   auto const first = here.from > wanting.from ? here.from : wanting.from;
   auto const last = here.to < wanting.to ? here.to : wanting.to;
@@ -42,12 +44,15 @@ inline WantingPortion portion_of(IdealCopy const& book, LeafSpan const& wanting,
   }
   return portion;
 }
+
+namespace detail {
+
 /// Returns true if the leaves are named by the first and the last, because they are more than the two leaves of a
 /// bifolium, or by the name of their gathering.
 inline bool named_by_ends(IdealCopy const& book, CopyChecked const& copy, std::int64_t number) {
   auto const wanting = wanting_at(copy, number);
   if (!wanting) return false;
-  auto const portion = portion_of(book, *wanting, number);
+  auto const portion = wanting_portion(book, *wanting, number);
   return portion.inserted || portion.to - portion.from >= 2;
 }
 /// Writes the blanks among leaves that are named by the first and the last: " (A8 blank)".
@@ -106,7 +111,7 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, Wanti
       auto const at = book.leaf_of_number(n)->gathering;
       auto const here = book.numbers_of(at);
       if (here.from < n || here.to > span.to) { // part of a gathering
-        auto const portion = detail::portion_of(book, span, n);
+        auto const portion = wanting_portion(book, span, n);
         detail::append_wanting(book, copy, portion, text);
         n = portion.to + 1;
         continue;

@@ -105,11 +105,11 @@ class GatheringOfFormula {
         for (std::size_t i = 0; i < leaves_.size(); ++i)
           if (auto const one = book_.inserted(leaves_[i]); one && one->insertion == *inserted)
             add_note(drawn_.leaves[i], "doubtful");
-      auto const first = change.deletion() != nullptr ? change.deletion()->leaf
-                         : change.cancel() != nullptr ? change.cancel()->leaf
-                                                      : -1;
-      if (first < 0) continue;
-      auto const last = change.deletion() != nullptr ? change.deletion()->last : change.cancel()->last;
+      auto const* const deletion = change.deletion();
+      auto const* const cancel = change.cancel();
+      if (deletion == nullptr && cancel == nullptr) continue;
+      auto const first = deletion != nullptr ? deletion->leaf : cancel->leaf; // 0 for all leaves
+      auto const last = deletion != nullptr ? deletion->last : cancel->last;
       for (std::size_t i = 0; i < leaves_.size(); ++i) {
         bool const meant = first == 0 || (leaves_[i].leaf >= first && leaves_[i].leaf <= last);
         if (leaves_[i].inserted == 0 && meant) add_note(drawn_.leaves[i], "doubtful");

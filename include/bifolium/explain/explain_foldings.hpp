@@ -218,7 +218,8 @@ inline std::string explain_foldings_left(FoldingsLeft const& left, std::size_t g
   for (std::size_t i = 0; i < left.groups.size() && i < most; ++i)
     text.append(folding_group_words(left.groups[i])).append("\n");
   if (left.groups.size() > most)
-    text.append(detail::counted(static_cast<int>(left.groups.size() - most), "group", "groups")).append(" more\n");
+    text.append(detail::counted(static_cast<std::int64_t>(left.groups.size() - most), "group", "groups"))
+        .append(" more\n");
   for (auto const& blamed : left.blamed) {
     if (blamed.price > left.blamed[0].price) break;
     text.append(detail::leaf_words(blamed.gathering, blamed.leaf, gatherings))

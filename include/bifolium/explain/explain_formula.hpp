@@ -19,7 +19,7 @@ inline std::string run_words(Run const& run) {
   for (std::size_t i = 0; i < run.leaves.size(); ++i)
     text.append(i == 0 ? "" : " and ").append(std::to_string(run.leaves.term(i)));
   if (run.leaves.size() > 1) text += " by turns";
-  return text.append(": ").append(counted(static_cast<int>(run.leaf_total()), "leaf", "leaves"));
+  return text.append(": ").append(counted(run.leaf_total(), "leaf", "leaves"));
 }
 
 /// The number of leaves that a change adds, and the words for it. Both are empty for an identity and a note.
@@ -66,8 +66,7 @@ inline ChangeSaid words_of(IdealCopy const&, Note const&) { return {}; }
       if (here.label)
         text.append(*here.label)
             .append(", ")
-            .append(std::to_string(here.leaves))
-            .append(here.leaves == 1 ? " leaf" : " leaves")
+            .append(detail::counted(here.leaves, "leaf", "leaves"))
             .append(" in all.\n");
     }
     auto const& run = formula.runs()[r];
@@ -79,7 +78,7 @@ inline ChangeSaid words_of(IdealCopy const&, Note const&) { return {}; }
     if (!said.words.empty()) text.append(said.words).append(change.doubtful() ? ", which is doubtful.\n" : ".\n");
     sum += said.gained;
   }
-  text.append("Together ").append(std::to_string(sum)).append(sum == 1 ? " leaf, " : " leaves, ");
+  text.append("Together ").append(detail::counted(sum, "leaf", "leaves")).append(", ");
   return text.append(std::to_string(2 * sum)).append(" pages.\n");
 }
 

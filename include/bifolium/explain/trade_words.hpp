@@ -8,6 +8,7 @@
 #include <bifolium/fold/fold.hpp>
 #include <bifolium/fold/mirror.hpp>
 
+#include <cstdint>
 #include <string>
 
 namespace bifolium {
@@ -19,7 +20,7 @@ inline std::string capitalised(std::string text) {
   if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
   return text;
 }
-inline std::string counted(int n, char const* one, char const* many) {
+inline std::string counted(std::int64_t n, char const* one, char const* many) {
   return std::to_string(n).append(" ").append(n == 1 ? one : many);
 }
 inline std::string ordinal(int n) {

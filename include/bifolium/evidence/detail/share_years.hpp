@@ -21,11 +21,14 @@ constexpr BetweenYears between_years(int year) {
   auto const after = static_cast<double>(year - count_years[i]) / (count_years[i + 1] - count_years[i]);
   return {i, after < 1 ? after : 1};
 }
+/// Books of 1506 are counted, but are few: 1498 is the last of the early years, and 1550 the first of the late ones.
+inline constexpr std::size_t last_early = 4, few_books = 5, first_late = 6;
+inline constexpr int last_incunable_year = 1500; ///< incunables are the books printed to the end of this year
 /// Returns where a book is counted. Books to 1500 count for 1498 at the latest, because 1506 comes after a gap in the
 /// counts.
 constexpr BetweenYears counted_between(int year) {
-  if (year > 1500) return between_years(year);
-  return year < count_years[4] ? between_years(year) : BetweenYears{3, 1};
+  if (year > last_incunable_year) return between_years(year);
+  return year < count_years[last_early] ? between_years(year) : BetweenYears{last_early - 1, 1};
 }
 
 /// The years between which shares change, and the fraction of the way from one to the other. For formats the logarithms
@@ -35,7 +38,6 @@ struct ShareChange {
   std::size_t from{}, to{};
   double part{};
 };
-inline constexpr std::size_t last_early = 4, few_books = 5, first_late = 6;
 constexpr ShareChange share_change_at(int year) {
   auto const at = between_years(year);
   if (at.before != last_early && at.before != few_books) return {at.before, at.before + 1, at.after};
@@ -45,7 +47,7 @@ constexpr ShareChange share_change_at(int year) {
 
 /// Adds to each year a fraction of the counts of its neighbours.
 template <class Years, class Get> double with_neighbours(Years const& years, std::size_t i, std::size_t end, Get get) {
-  constexpr double neighbour = 0.3;
+  constexpr double neighbour = 0.3; // estimated
   return get(years[i]) + (i > 0 ? neighbour * get(years[i - 1]) : 0) +
          (i + 1 < end ? neighbour * get(years[i + 1]) : 0);
 }
