@@ -52,7 +52,7 @@ class FormulaPlanner {
     }
   }
   void add(Insertion const& one) {
-    if (one.joined != Joined::apart) return add(one.leaves, 1);
+    if (one.joined != Joined::apart) return add(one.leaves_folded(), 1);
     printed_ += one.leaves;
     single_ += one.leaves;
   }

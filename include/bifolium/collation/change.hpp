@@ -41,17 +41,44 @@ enum class Joined : std::uint8_t {
   conjugate, ///< folds (χ1.2)
   gathering  ///< a gathering of its own (A⁴)
 };
-/// (A3+χ1.2): leaves that were not folded with the gathering.
+/// (A3+χ1.2): leaves that were not folded with the gathering. An inserted gathering may itself lack leaves: a⁴(−a4).
 struct Insertion {
   GatheringAt gathering{};           ///< the changed gathering
   int after{};                       ///< the leaf before them, as folded; 0 for a place before the first leaf
-  int leaves{1};                     ///< number of leaves
+  int leaves{1};                     ///< number of leaves, without those that an inserted gathering lacks
   Joined joined{};                   ///< the way in which they are joined
   bool named{};                      ///< true if the formula names them: χ1, a⁴, "c3"
   bool inferred{};                   ///< true for [a]⁴: the gathering is not signed, and its name is inferred
   bool named_by_place{};             ///< true for (+8*): named after the leaf before them, with a star
   Signature name{};                  ///< the name; it has no meaning if `named` is false
   std::optional<int> first_figure{}; ///< the number after the name or before the star, if there is one
+  /// the leaves that an inserted gathering lacks, one bit each, from the lowest bit for leaf 1: 8 for a⁴(−a4)
+  std::uint64_t lacking{};
+
+  /// Returns true if the inserted gathering lacks leaf `leaf`, counted as folded. Precondition: at least 1.
+  [[nodiscard]] constexpr bool lacks(int leaf) const noexcept {
+    return leaf <= 64 && (lacking >> static_cast<unsigned>(leaf - 1) & 1U) != 0;
+  }
+  /// Returns the number of leaves as folded: those that are there, and those that an inserted gathering lacks.
+  [[nodiscard]] constexpr int leaves_folded() const noexcept {
+    auto folded = leaves;
+    for (auto bits = lacking; bits != 0; bits &= bits - 1) ++folded;
+    return folded;
+  }
+  /// Returns the number as folded of the leaf that is number `place` of those that are there. Precondition: 1 to `leaves`.
+  [[nodiscard]] constexpr int leaf_at(int place) const noexcept {
+    if (lacking == 0) return place;
+    int leaf = 0;
+    do place -= lacks(++leaf) ? 0 : 1;
+    while (place > 0);
+    return leaf;
+  }
+  /// Returns the number of leaf `leaf`, counted as folded, among those that are there. Precondition: it is there.
+  [[nodiscard]] constexpr int place_of(int leaf) const noexcept {
+    int place = leaf;
+    for (int before = 1; lacking != 0 && before < leaf && before <= 64; ++before) place -= lacks(before) ? 1 : 0;
+    return place;
+  }
   friend constexpr bool operator==(Insertion const&, Insertion const&) = default;
 };
 /// [=B2]: one leaf of paper that the formula has in two places.

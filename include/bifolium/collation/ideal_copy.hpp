@@ -87,7 +87,7 @@ public:
   /// It is found even if the ideal copy does not have it because it was deleted. Precondition: `leaf` is at least 1.
   [[nodiscard]] std::optional<FoundLeaf> find(Signature const& name, int leaf) const;
   /// Returns the numbers of all leaves inserted under a name, such as a⁴ in (A3+a⁴), or no value if no insertion or
-  /// more than one has the name.
+  /// more than one has the name. They are fewer if the inserted gathering lacks leaves.
   [[nodiscard]] std::optional<NumbersOfLeaves> find_inserted(Signature const& name) const;
   /// Returns the insertion of an inserted leaf, or no value for a leaf of the gathering itself. Precondition: the
   /// formula has the gathering.
@@ -226,9 +226,10 @@ inline std::optional<LeafOfBook> IdealCopy::conjugate(LeafOfBook const& leaf) co
   if (leaf.inserted != 0) {
     auto const here = changed_.inserted(leaf);
     if (!here || here->insertion.joined == Joined::apart) return std::nullopt;
-    auto const other = here->insertion.leaves + 1 - here->number;
-    if (other == here->number) return std::nullopt;
-    return LeafOfBook{leaf.gathering, leaf.leaf, leaf.inserted + other - here->number};
+    auto const& one = here->insertion;
+    auto const leaf_here = one.leaf_at(here->number), other = one.leaves_folded() + 1 - leaf_here;
+    if (other == leaf_here || one.lacks(other)) return std::nullopt;
+    return LeafOfBook{leaf.gathering, leaf.leaf, leaf.inserted + one.place_of(other) - here->number};
   }
   auto const other = folded + 1 - leaf.leaf;
   if (leaf.leaf < 1 || leaf.leaf > folded || other == leaf.leaf) return std::nullopt;
@@ -258,10 +259,10 @@ inline std::optional<FoundLeaf> IdealCopy::find(Signature const& name, int leaf)
 }
 
 inline std::optional<NumbersOfLeaves> IdealCopy::find_inserted(Signature const& name) const {
-  auto const first = changed_.find_named(name, 1);
-  if (!first || first->several) return std::nullopt;
-  auto const from = *leaf_number(first->leaf);
-  return NumbersOfLeaves{from, from + first->count - 1};
+  auto const found = changed_.find_all_named(name);
+  if (!found || found->several) return std::nullopt;
+  auto const from = *leaf_number(found->leaf);
+  return NumbersOfLeaves{from, from + found->count - 1};
 }
 
 } // namespace v0

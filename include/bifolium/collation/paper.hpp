@@ -116,6 +116,7 @@ public:
   for (auto const& change : formula.changes()) {
     auto const leaves = [&](auto const& one) { return one.leaves(formula.leaves_folded(one.gathering)); };
     if (auto const* const one = change.deletion()) deleted += leaves(*one);
+    if (auto const* const one = change.insertion()) deleted += one->leaves_folded() - one->leaves;
     if (auto const* const one = change.cancel()) cancels += leaves(*one);
   }
   auto const links = reckoner.links();

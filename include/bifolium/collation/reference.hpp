@@ -68,6 +68,11 @@ class ReferenceReader {
     TokenCursor c{text, start_};
     return SignatureReader{text, book_.letters()}.take(c);
   }
+  /// Returns true if an inserted gathering of this name lacks the leaf: a4 of (A1+a⁴(−a4)).
+  [[nodiscard]] bool is_lacking(Signature const& name, int leaf) const {
+    auto const all = book_.find_inserted(name);
+    return all && leaf > 0 && book_.inserted(*book_.leaf_of_number(all->from))->insertion.lacks(leaf);
+  }
   /// Reads the leaf and the side after the mark.
   [[nodiscard]] Expected<Reference> after_mark(FoundSignature const& mark, std::string_view text) {
     scan_.go_to(start_);
@@ -98,6 +103,7 @@ class ReferenceReader {
     if (auto const found = book_.find(signature, bounded(leaf))) return Reference{found->leaf, side, found->doubtful};
     scan_.go_to(start_);
     auto const gathering = book_.find(signature);
+    if (!gathering && is_lacking(signature, bounded(leaf))) return error(Problem::reference_not_in_book);
     return gathering ? error(Problem::no_such_leaf, book_.leaves_folded(gathering->gathering))
                      : error(Problem::no_such_gathering);
   }

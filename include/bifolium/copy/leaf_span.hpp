@@ -50,9 +50,13 @@ inline std::optional<LeafOfBook> leaf_of_figure(IdealCopy const& book, LeafOfBoo
   most = book.leaves_folded(leaf.gathering);
   if (auto const one = book.inserted(leaf)) {
     auto const first = one->first_figure();
-    most = first + one->insertion.leaves - 1;
+    auto const& insertion = one->insertion;
+    most = first + insertion.leaves_folded() - 1;
     if (figure < first || figure > most) return std::nullopt;
-    leaf.inserted += static_cast<int>(figure) - one->figure();
+    auto const named = static_cast<int>(figure);
+    bool const lacks = insertion.lacking != 0;
+    if (lacks && insertion.lacks(named)) return std::nullopt;
+    leaf.inserted += lacks ? insertion.place_of(named) - one->number : named - one->figure();
     return leaf;
   }
   if (figure < 1 || figure > most) return std::nullopt;

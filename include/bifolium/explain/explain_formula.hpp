@@ -45,7 +45,11 @@ inline ChangeSaid words_of(IdealCopy const& book, Insertion const& one) {
   auto const name = one.named ? std::string{to_text(one.name).view()} + " is inserted " : "Inserted ";
   auto const place = place_words(book, one.gathering, one.after, one.after);
   auto const where = one.after > 0 ? "after " + place : "before the first leaf of " + place;
-  return {one.leaves, name + where + ": " + std::to_string(one.leaves) + " more"};
+  auto const folded = one.leaves_folded();
+  auto const lacking = folded == one.leaves ? ""
+                                            : ", since it lacks " + std::to_string(folded - one.leaves) + " of " +
+                                                  std::to_string(folded);
+  return {one.leaves, name + where + ": " + std::to_string(one.leaves) + " more" + lacking};
 }
 inline ChangeSaid words_of(IdealCopy const&, Identity const&) { return {}; }
 inline ChangeSaid words_of(IdealCopy const&, Note const&) { return {}; }

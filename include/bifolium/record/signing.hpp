@@ -119,7 +119,7 @@ inline std::string place_words(SigningPlace const& place) {
     auto const& name = one->insertion.name;
     if (name.mark() == Mark::pi || name.mark() == Mark::chi) return result;
     bool const gathering = one->insertion.joined == Joined::gathering;
-    result.is_signed = !gathering || signing.by_rule(one->number, one->insertion.leaves);
+    result.is_signed = !gathering || signing.by_rule(one->figure(), one->insertion.leaves_folded());
     if (!result.is_signed) return result;
     result.as = name.mark() == Mark::printed ? std::string{name.text()} : std::string{to_text(name).view()};
     if (gathering || one->insertion.first_figure) *result.as += std::to_string(one->figure());

@@ -69,7 +69,7 @@ public:
     [[nodiscard]] std::int64_t last_number() const noexcept { return before + leaves; }
   };
   struct Named {
-    int first{}, count{}; // the numbers of its leaves
+    int first{}, count{}; // the numbers of its leaves, up to the first that it lacks
     LeafOfBook leaf{};    // the first of its leaves
     bool several{};       // true if other insertions have such a leaf too
   };
@@ -84,7 +84,8 @@ private:
   std::vector<Stretch> stretches_;
   std::vector<Fate> fates_;
   std::vector<InsertedLeaf> insertions_;
-  std::vector<Named> named_;         // insertions with a name, in the order of the book
+  std::vector<Named> named_; // insertions with a name, in the order of the book; several for one that lacks leaves
+  bool lacks_{};             // whether an inserted gathering lacks leaves
   NameStretches<Signature> figures_; // the insertion for each name and number
 
   /// Returns the number of sorted values before the first for which `before` is false.
@@ -101,9 +102,18 @@ private:
     insertions_.push_back({insertion, 1});
     stretch(here, insertion.after, earlier + 1, insertion.leaves, static_cast<std::uint32_t>(insertions_.size() - 1));
     if (!insertion.named) return;
-    auto const figure = insertions_.back().first_figure();
-    figures_.add(insertion.name, figure, figure + insertion.leaves - 1, static_cast<std::uint32_t>(named_.size()));
-    named_.push_back({figure, insertion.leaves, {here.at, insertion.after, earlier + 1}});
+    auto figure = insertions_.back().first_figure();
+    auto const folded = insertion.leaves_folded();
+    lacks_ = lacks_ || folded != insertion.leaves;
+    for (int last = figure, end = figure + folded, inserted = earlier + 1; figure < end; figure = ++last) {
+      while (insertion.lacking != 0 && figure < end && insertion.lacks(figure)) ++figure;
+      last = insertion.lacking == 0 ? end : figure;
+      while (last < end && !insertion.lacks(last)) ++last;
+      if (figure == last) return;
+      figures_.add(insertion.name, figure, last - 1, static_cast<std::uint32_t>(named_.size()));
+      named_.push_back({figure, last - figure, {here.at, insertion.after, inserted}});
+      inserted += last - figure;
+    }
   }
   [[nodiscard]] Stretch const* stretch_of(Changed const& in, LeafOfBook const& leaf) const {
     auto const at = count_before(stretches_, in.from, in.to, [&](Stretch const& one) {
@@ -210,6 +220,15 @@ public:
     if (stretch == nullptr) return std::nullopt;
     auto found = named_[stretch->owner];
     found.several = stretch->several;
+    return found;
+  }
+  /// Returns all leaves of the insertion with a name. The lowest number of one is that of its first leaf, or 1.
+  [[nodiscard]] std::optional<Named> find_all_named(Signature const& name) const {
+    std::optional<Named> found;
+    for (int figure = 1; !found && figure <= (lacks_ ? 64 : 1); ++figure) found = find_named(name, figure);
+    if (!found) return found;
+    auto const* const in = find(found->leaf.gathering);
+    found->count = insertions_[stretch_of(*in, found->leaf)->insertion].insertion.leaves;
     return found;
   }
 };

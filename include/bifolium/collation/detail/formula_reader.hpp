@@ -145,8 +145,8 @@ public:
     case Change::Kind::cancel:
       return cancel(found);
     case Change::Kind::insertion: {
-      Insertion one{found.gathering, found.first,   found.leaves, found.joined,        found.named,
-                    found.inferred,  found.starred, {},           stated_figure(found)};
+      Insertion one{found.gathering, found.first,   found.leaves, found.joined,         found.named,
+                    found.inferred,  found.starred, {},           stated_figure(found), found.lacking};
       if (found.named) one.name = signature_of(found.name, text_, letters_);
       return keep(one, found);
     }

@@ -4,21 +4,20 @@
 /// (a-b⁴) is one insertion for each of them, at the same place.
 ///
 ///   inserted = one , [ "?" ] , { "," , one , [ "?" ] } ;
-///   one      = figure , [ "*" ] | figure , { ( "." | "," ) , figure } | inserted run
-///            | signature , [ raised figure | figure , ( { ( "." | "," ) , figure } | "-" , figure ) ] ;
+///   one      = figure , [ "*" ] | figure , { ( "." | "," ) , figure } | inserted run , [ lacking ]
+///            | signature , [ raised figure , [ lacking ] | figure , ( { ( "." | "," ) , figure } | "-" , figure ) ] ;
 ///   inserted run = signature , dash , signature , count | "[" , signature , dash , signature , "]" , count ;
 #pragma once
 
-#include <bifolium/collation/detail/change_state.hpp>
-#include <bifolium/collation/detail/roman_run_grammar.hpp>
+#include <bifolium/collation/detail/lacking_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class InsertionGrammar : protected RomanRunGrammar<Sink> {
+template <class Sink> class InsertionGrammar : protected LackingGrammar<Sink> {
 protected:
-  using Base = RomanRunGrammar<Sink>;
+  using Base = LackingGrammar<Sink>;
   using Base::Base;
   using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::text_, Base::at, Base::letters_, Base::dialect_,
       Base::cursor, Base::take_count, Base::is_plus;
@@ -58,8 +57,10 @@ protected:
       if (!is_sound_run(run)) return false;
       one.joined = Joined::gathering;
       one.named = true;
-    } else if (!take_named(s, one, from))
+    } else if (!take_named(s, one, from, run))
       return false;
+    LackingLeaves lacking;
+    if (one.joined == Joined::gathering && !this->take_lacking(s, run, lacking)) return false;
     if (after < 0) {
       warn(Problem::place_not_stated, from, s.c.token.from);
       after = target.leaves;
@@ -83,6 +84,8 @@ protected:
         one.leaves = run.count.cycle.at(i);
         one.inferred = i == 0 ? run.first.inferred : i + 1 == run.gatherings ? run.last.inferred : run.in_brackets;
       }
+      if (one.joined == Joined::gathering) one.lacking = i == lacking.index ? lacking.bits : 0;
+      for (auto bits = one.lacking; bits != 0; bits &= bits - 1) --one.leaves;
       if (!this->add_leaves(one.leaves, from, s.c.token.from)) return false;
       if (one.joined == Joined::gathering) ++this->gatherings_inserted_;
       send(s, one, from, s.c.token.from);
@@ -97,8 +100,8 @@ protected:
     auto const mark = CountReader{text_.substr(0, s.end), letters_}.take(c);
     if (!mark || is_plus(mark) || mark.key.is_bare_number()) return false;
     FoundElement run;
-    if (auto after = s.c; take_run(s, after, run)) return ends_one(after.token);
-    if (take_count(c, false).sound()) return ends_one(c.token);
+    if (auto after = s.c; take_run(s, after, run)) return ends_one(after.token) || after.at(TokenKind::open_round);
+    if (take_count(c, false).sound()) return ends_one(c.token) || c.at(TokenKind::open_round); // b⁴(−b4)
     if (!c.touches(TokenKind::figure) || this->find(mark.key)) return false;
     c.take();
     return ends_one(c.token);
@@ -168,6 +171,7 @@ private:
     FoundElement found;
     if (!reader.take(p, found) && (!c.at(TokenKind::open_square) || !reader.take_in_brackets(p = c, found)))
       return false;
+    if (found.first_counted && found.gatherings == 1) return false; // a⁴-a4: the gathering lacks a leaf
     bool const spaced = at(found.first.end) == ' ';
     if ((spaced || found.problem != Problem::none) && this->find(found.last.key)) return false;
     c = p;
@@ -205,7 +209,7 @@ private:
     this->doubt_counts(run, true, e.from, e.end);
     this->doubt_marks(e, run, false);
   }
-  constexpr bool take_named(ChangeState& s, FoundChange& one, std::uint32_t from) {
+  constexpr bool take_named(ChangeState& s, FoundChange& one, std::uint32_t from, FoundElement& gathering) {
     auto const mark = CountReader{text_.substr(0, s.end), letters_}.take(s.c);
     if (!mark || is_plus(mark)) return not_understood(s, from);
     one.named = true;
@@ -213,7 +217,6 @@ private:
     one.inferred = mark.inferred;
     auto c = s.c;
     if (auto const count = take_count(c, false); count.found()) {
-      FoundElement gathering;
       gathering.first = gathering.last = mark;
       gathering.count = count;
       gathering.from = mark.from;

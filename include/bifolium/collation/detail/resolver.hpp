@@ -33,6 +33,7 @@ struct FoundChange {
   bool inferred{};         ///< true if the name of an insertion is in square brackets
   SignatureKey name{};     ///< the name of an insertion, or of the other leaf of an identity
   int figure{};            ///< the number after the name or before the star
+  std::uint64_t lacking{}; ///< the leaves that an inserted gathering lacks, as in Insertion
   std::uint32_t from{}, to{};
   ChangeForm form{};
 };

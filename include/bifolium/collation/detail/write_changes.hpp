@@ -142,9 +142,22 @@ protected:
     inserted_mark(one.name, one.inferred);
     if (one.joined == Joined::gathering) {
       if (notation_ == Notation::flat) text_ += '^';
-      raised(one.leaves, true);
+      raised(one.leaves_folded(), true);
+      if (one.lacking != 0) lacking_leaves(one);
     } else if (one.first_figure)
       inserted_figures(one);
+  }
+  /// Writes the leaves that an inserted gathering lacks: (−a3,4).
+  void lacking_leaves(Insertion const& one) {
+    text_ += plain() ? "(-" : "(−";
+    for (int k = 1, written = 0; k <= one.leaves_folded(); ++k) {
+      if (!one.lacks(k)) continue;
+      if (written++ == 0)
+        leaf(one.name, k);
+      else
+        text_ += ',', number(k);
+    }
+    text_ += ')';
   }
   /// Returns the insertion after those that make one run from change `i` on, a-b⁴: gatherings at one place, each with the name
   /// that follows the name before it.
@@ -156,11 +169,12 @@ protected:
       auto const* const one = changes[k].insertion();
       return one != nullptr && form(k).separator == ChangeForm::Separator::comma &&
              changes[k].doubtful() == changes[i].doubtful() && one->gathering == first.gathering &&
-             one->after == first.after && one->joined == Joined::gathering && one->named &&
+             one->after == first.after && one->joined == Joined::gathering && one->named && one->lacking == 0 &&
              one->inferred == first.inferred &&
              run_length(first.name, one->name, formula_.alphabet()) == static_cast<std::int64_t>(k - i + 1);
     };
-    bool const named = first.named && first.joined == Joined::gathering && first.name.mark() != Mark::hebrew &&
+    bool const named = first.named && first.joined == Joined::gathering && first.lacking == 0 &&
+                       first.name.mark() != Mark::hebrew &&
                        (first.name.mark() != Mark::number || first.name.is_quoted());
     while (named && end < changes.size() && end - i < most_inserted_gatherings && follows(end)) ++end;
     auto same = i + 1; // a-b⁴, c²: those with one count, unless the counts alternate from the first on

@@ -181,6 +181,8 @@ BIFOLIUM_PROBLEM(218, second_letter_is_place, "in '{found}' the first letter is 
 BIFOLIUM_PROBLEM(219, order_not_known, "the run to '{found}' passes marks whose order is not known: write each gathering")
 /// A1+a-9z⁴.
 BIFOLIUM_PROBLEM(220, too_many_inserted, "'{found}' inserts more than {limit} gatherings at one place")
+/// A change inside an inserted gathering other than leaves that it lacks.
+BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' is no change that an inserted gathering can have: of one such gathering some leaves can be deleted, as in (A1+a⁴(-a4)), and nothing else")
 
 // 230-299: signatures and the collation formula: what can be read but is doubtful
 /// A gathering of an odd number of leaves.
