@@ -108,14 +108,14 @@ class FormatAudit {
     auto const format = std::string{stated.symbol().view()};
     switch (field) {
     case Field::format:
-      return "; likelier wrong is the format, since " + std::string{best.symbol().view()} + " agrees with the rest";
+      return "; the format is more likely wrong, since " + std::string{best.symbol().view()} + " agrees with the rest";
     case Field::chain_lines:
-      return "; likelier wrong are the chain lines, since " + format + " agrees with the rest";
+      return "; the chain lines are more likely wrong, since " + format + " agrees with the rest";
     case Field::height:
     case Field::width:
-      return "; likelier wrong is the size, since " + format + " agrees with the rest";
+      return "; the size is more likely wrong, since " + format + " agrees with the rest";
     default:
-      return "; likelier wrong are the gatherings, since " + format + " agrees with the rest";
+      return "; the gatherings are more likely wrong, since " + format + " agrees with the rest";
     }
   }
   void against_chain_lines(Format stated, LeafEvidence const& seen, FormatCandidate const& best, Severity level) {

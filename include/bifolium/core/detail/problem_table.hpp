@@ -146,7 +146,7 @@ BIFOLIUM_PROBLEM(201, unknown_mark, "'{found}' is not a signature: write the nam
 /// A name, symbol or quoted mark longer than the library can store.
 BIFOLIUM_PROBLEM(202, mark_too_long, "'{found}' is too long for a signature: write at most {limit} bytes")
 /// A gathering without a leaf count, in a dialect that supplies none.
-BIFOLIUM_PROBLEM(203, no_leaf_count, "'{found}' has no leaf count: write A⁸, or say in the dialect which count to supply")
+BIFOLIUM_PROBLEM(203, no_leaf_count, "'{found}' has no leaf count: write one, as in A⁸, or state with 'omitted' which count is meant")
 /// A leaf count that is not raised, in a dialect that requires it.
 BIFOLIUM_PROBLEM(204, flat_count, "the count '{found}' is not raised: this dialect requires A⁸ or A^8")
 /// A gathering without leaves.
@@ -156,7 +156,7 @@ BIFOLIUM_PROBLEM(206, run_crosses_series, "the run to '{found}' crosses from one
 /// The last signature of a run comes before the first.
 BIFOLIUM_PROBLEM(207, run_goes_backwards, "the run to '{found}' ends before it begins: write the first signature first")
 /// The numbers of the gatherings and their counts cannot be separated.
-BIFOLIUM_PROBLEM(208, flat_numbers, "in '{found}' the number of the gathering and its leaf count cannot be separated: raise the count, or write 12-20(4)")
+BIFOLIUM_PROBLEM(208, flat_numbers, "in '{found}' the number of the gathering and its leaf count cannot be separated: raise the count, or write as in 12-20(4)")
 /// A closing bracket without an opening one.
 BIFOLIUM_PROBLEM(209, bracket_not_opened, "'{found}' closes a bracket that was not opened")
 /// An opening parenthesis without a closing one.
@@ -164,7 +164,7 @@ BIFOLIUM_PROBLEM(210, parenthesis_not_closed, "the parenthesis '{found}' is not 
 /// A change before the first gathering.
 BIFOLIUM_PROBLEM(211, change_without_gathering, "the change '{found}' comes before the first gathering: write it after the gathering it changes")
 /// A change names a gathering that the formula does not have yet.
-BIFOLIUM_PROBLEM(212, no_such_gathering, "'{found}' names a gathering that the formula does not have before this point")
+BIFOLIUM_PROBLEM(212, no_such_gathering, "'{found}' names a gathering that the formula does not have (a change names one that stands before it)")
 /// A change names a leaf that the gathering does not have.
 BIFOLIUM_PROBLEM(213, no_such_leaf, "'{found}' names a leaf after the last: the gathering has {limit} leaves")
 /// One leaf deleted or cancelled twice.
@@ -186,7 +186,7 @@ BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' is no change that an inser
 
 // 230-299: signatures and the collation formula: what can be read but is doubtful
 /// A gathering of an odd number of leaves.
-BIFOLIUM_PROBLEM(230, odd_gathering, "'{found}' has an odd number of leaves, but leaves are conjugate in pairs: write A⁸(-A8), or write the single leaf separately")
+BIFOLIUM_PROBLEM(230, odd_gathering, "'{found}' has an odd number of leaves, but leaves are conjugate in pairs: write it as in A⁸(-A8), or write the single leaf separately")
 /// J, U or W as the end of a run in an alphabet without that letter.
 BIFOLIUM_PROBLEM(231, letter_not_in_alphabet, "'{found}' is not in the alphabet of this formula: J was read as I, U as V, W as the letter at its position; declare the letter if the book uses it")
 /// A cycle of counts that does not divide the number of gatherings.
@@ -238,9 +238,9 @@ BIFOLIUM_PROBLEM(254, inserted_leaf_or_gathering, "'{found}' was read as one lea
 /// [=B2] in a formula without B2.
 BIFOLIUM_PROBLEM(255, identity_not_in_formula, "'{found}' is said to be the same leaf, but the formula has no such leaf")
 /// More leaves than are folded together, perhaps two counts without a separator.
-BIFOLIUM_PROBLEM(256, very_thick_gathering, "'{found}' has {limit} leaves in one gathering: if two counts alternate, write A-K8/4")
+BIFOLIUM_PROBLEM(256, very_thick_gathering, "'{found}' has {limit} leaves in one gathering: if two counts alternate, write them as in A-K8/4")
 /// 1-210 312: numbers and counts separated so that the numbers are consecutive.
-BIFOLIUM_PROBLEM(257, numbers_read_by_sequence, "'{found}' was separated so that the numbers of the gatherings are consecutive: raise the count, or write 12-20(4)")
+BIFOLIUM_PROBLEM(257, numbers_read_by_sequence, "'{found}' was separated so that the numbers of the gatherings are consecutive: raise the count, or write as in 12-20(4)")
 /// A name of several gatherings or leaves, or a name that the formula has only with a raised digit, π or χ.
 BIFOLIUM_PROBLEM(258, name_of_several, "'{found}' may mean more than one gathering or leaf: the first of the book was taken")
 /// I-II¹⁰: gatherings numbered in Roman numerals.
@@ -262,7 +262,7 @@ BIFOLIUM_PROBLEM(266, change_of_which_gathering, "'{found}' names no gathering: 
 /// A⁸ -A1.
 BIFOLIUM_PROBLEM(267, change_outside_parentheses, "'{found}' was read as a change: write changes in parentheses after the gathering")
 /// (-B5-B8).
-BIFOLIUM_PROBLEM(268, two_leaves_or_range, "'{found}' was read as two leaves: if those between are meant too, write (-B5-8)")
+BIFOLIUM_PROBLEM(268, two_leaves_or_range, "'{found}' was read as two leaves: if those between are meant too, write them as in (-B5-8)")
 /// 2 unsigned leaves, A-K⁸.
 BIFOLIUM_PROBLEM(269, unsigned_leaves_as_gathering, "'{found}' was read as one gathering without a signature: write π and the count")
 /// ±A3².
