@@ -21,8 +21,9 @@ struct LeavesPresent {
 };
 
 /// Reads the leaves of a copy, in the order of the copy: references and runs of them, separated by blanks, commas or
-/// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves. B3.6 are two leaves, B3 and B6, with
-/// what the list names next inside them, if it belongs there: "B1.4 B2" is B1, B2 and B4. Inserted leaves are named as the
+/// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves, and an empty text means that there is none.
+/// B3.6 are two leaves, B3 and B6; leaves between these two that the list names next are taken there: "B1.4 B2" is B1, B2
+/// and B4. Inserted leaves are named as the
 /// formula prints them (χ1, a1-4) or by the leaf before them (A3+1). The list may name a leaf that the formula removes,
 /// since some copies still have it. A word after leaves gives their state: facsimile, supplied, blank, mounted.
 ///

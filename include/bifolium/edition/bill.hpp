@@ -34,7 +34,7 @@ struct Edition {
   Arranging arranging{};                    ///< the printer's choices about shared sheets and parts of sheets
   std::optional<ReamCount> ream{};          ///< the count of the ream; without it the answer is in sheets
   std::optional<Fraction> weight_of_ream{}; ///< weight of a ream, in grammes
-  /// price of a ream, in the smallest unit of the currency, as all prices
+  /// price of a ream, as all prices in the smallest unit of the currency: 12 shillings are 144 pence
   std::optional<std::int64_t> price_of_ream{};
   std::optional<std::int64_t> price_of_forme{}; ///< price to impose and make ready one forme; may include composition
   std::optional<std::int64_t> price_of_token{}; ///< price of the presswork of one token

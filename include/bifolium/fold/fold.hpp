@@ -15,7 +15,7 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A leaf of a folded sheet: its gathering, and the leaf in that gathering.
+/// A leaf of a folded sheet: its gathering, and the leaf in that gathering. It prints as "leaf 3 of 8 in gathering 0".
 struct LeafAt {
   int gathering{}; ///< the gathering, from 0, in the order of the scheme
   Leaf<> leaf;     ///< the leaf in that gathering

@@ -57,8 +57,8 @@ BIFOLIUM_PROBLEM(22, too_many_changes, "with '{found}' there are more than {limi
 BIFOLIUM_PROBLEM(23, too_many_leaves_drawn, "there are more than {limit} leaves to draw, which is what '{found}' of Limits allows")
 
 // 100-199: the language of folding
-/// A word that the language of folding does not have at this position.
-BIFOLIUM_PROBLEM(100, unknown_word, "'{found}' is not a word of the folding language at this position")
+/// A word that is none of those that can stand at its place in a scheme, or that name the evidence in a leaf.
+BIFOLIUM_PROBLEM(100, unknown_word, "'{found}' is not a word that can stand here")
 /// A name is expected.
 BIFOLIUM_PROBLEM(101, name_expected, "found '{found}' where a name is expected: a letter, then letters, digits or _")
 /// A word of the language used as a name.
