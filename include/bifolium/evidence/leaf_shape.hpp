@@ -9,6 +9,8 @@
 #include <bifolium/evidence/ranked_formats.hpp>
 #include <bifolium/fold/leaf_size.hpp>
 
+#include <vector>
+
 namespace bifolium {
 inline namespace v0 {
 

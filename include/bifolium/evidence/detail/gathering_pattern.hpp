@@ -6,6 +6,8 @@
 
 #include <bifolium/evidence/detail/leaf_facts.hpp>
 
+#include <vector>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {

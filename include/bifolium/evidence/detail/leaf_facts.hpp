@@ -1,14 +1,15 @@
 // SPDX-License-Identifier: MIT
 /// The evidence that each leaf of each scheme shows, in the terms in which a leaf is described: the places of marks,
-/// the edges that are bolts or deckle, the place of a point-hole. No fact is stored by format: every scheme is folded
-/// once, at the first inference, and its leaves are examined.
+/// the edges that are bolts or deckle, the place of a point-hole. Nobody writes down such a fact of a format: the program
+/// bench/write_leaf_rows.cpp folds every scheme, examines its leaves and writes leaf_rows.hpp. So a unit that names
+/// formats needs neither the reader of schemes nor the folder, and nothing is folded at the first inference.
 #pragma once
 
+#include <bifolium/evidence/detail/leaf_rows.hpp>
 #include <bifolium/evidence/seen.hpp>
 #include <bifolium/fold/attested.hpp>
 
 #include <span>
-#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
@@ -64,13 +65,13 @@ struct EdgeLook {
 struct SchemeFacts {
   Attested scheme{SchemeRow::broadside}; ///< the scheme
   Format format{};                       ///< fraction of the sheet of paper, with the shape the scheme states
-  SheetLine lay{};                       ///< how the sheet is divided, and the direction of its long side
-  int sheets{};                          ///< number of sheets, laid one inside another or side by side
-  int gatherings{};                      ///< number of gatherings
-  std::span<LeafFacts const> leaves{};   ///< all leaves, in the order of the book
-  std::span<EdgeLook const> looks{};     ///< every combination of edges once; the shares add up to 1
-  std::array<double, 6> holes{};         ///< share of the leaves with a hole at each `HolePlace`
-  double pierced{};                      ///< share of the leaves with a hole
+  SheetLine lay{};                     ///< rows and columns of the sheet, its part, and the direction of its long side
+  int sheets{};                        ///< number of sheets, laid one inside another or side by side
+  int gatherings{};                    ///< number of gatherings
+  std::span<LeafFacts const> leaves{}; ///< all leaves, in the order of the book
+  std::span<EdgeLook const> looks{};   ///< every combination of edges once; the shares add up to 1
+  std::array<double, 6> holes{};       ///< share of the leaves with a hole at each `HolePlace`
+  double pierced{};                    ///< share of the leaves with a hole
   std::array<std::uint8_t, Scheme::most_gatherings> gathered{}; ///< leaves of each gathering
 
   /// Returns the leaves of one gathering. Precondition: 0 <= g < gatherings.
@@ -89,97 +90,88 @@ struct SchemeFacts {
 
 namespace detail {
 
-inline EdgeFacts edge_facts(Edge const& edge, bool end_of_long_side) {
-  double const deckle = edge.kind == Edge::Kind::deckle ? 1 : edge.kind == Edge::Kind::deckle_or_cut ? 0.5 : 0;
-  return {edge.kind == Edge::Kind::bolt, deckle, end_of_long_side ? deckle : 0};
-}
-
-[[gnu::cold]] inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
-  auto const shown = shows(fold, leaf, countermark_mould);
+/// Reads one leaf of a row of leaf_rows.hpp.
+[[gnu::cold]] inline LeafFacts read_leaf(char const* text) {
+  auto const digit = [&](int at) { return static_cast<std::uint8_t>(text[at] - '0'); };
+  auto const mark = [&](int at) { return static_cast<MarkPlace>(digit(at)); };
   LeafFacts facts;
-  facts.sheet = fold.cell(leaf).sheet;
-  facts.chain_lines = *shown.chain_lines;
-  auto const place = [](std::optional<PointOfLeaf> at) { return at ? place_of(*at) : MarkPlace::absent; };
-  for (std::size_t lie = 0; lie < 2; ++lie) {
-    facts.watermark[lie] = place(shown.watermark[lie]);
-    facts.countermark[lie] = place(shown.countermark[lie]);
+  facts.sheet = text[0] - 'a';
+  facts.chain_lines = static_cast<ChainLines>(digit(1));
+  facts.watermark = {mark(2), mark(3)}, facts.countermark = {mark(4), mark(5)}, facts.central = mark(6);
+  for (std::size_t lie = 0; lie < 2; ++lie)
     facts.either[lie] = facts.watermark[lie] == MarkPlace::absent ? facts.countermark[lie] : facts.watermark[lie];
-    if (auto const at = shown.point_holes[lie]) facts.holes[lie] = hole_place_of(*at);
+  for (int i = 0; i < 3; ++i) {
+    auto const edge = digit(7 + i); // 1: a bolt; 2: a deckle, 3: which may be cut; 4 more: at an end of the long side
+    double const deckle = edge % 4 == 2 ? 1 : edge % 4 == 3 ? 0.5 : 0;
+    facts.edges[static_cast<std::size_t>(i)] = {edge % 4 == 1, deckle, edge >= 4 ? deckle : 0};
   }
-  facts.central = place(shows(fold, leaf, central_mark_mould).watermark[0]);
-  bool const long_upright = fold.sheet(facts.sheet).long_side == Axis::far_near;
-  facts.edges = {edge_facts(shown.head, long_upright), edge_facts(shown.tail, long_upright),
-                 edge_facts(shown.fore_edge, !long_upright)};
+  facts.holes = {static_cast<HolePlace>(digit(10)), static_cast<HolePlace>(digit(11))};
   return facts;
 }
 
 /// The facts of all attested schemes, and the data of their spans.
-struct AllSchemeFacts {
-  std::vector<LeafFacts> leaves{};
-  std::vector<EdgeLook> looks{};
-  std::array<SchemeFacts, Attested::count> schemes{};
+class AllSchemeFacts {
+  std::array<LeafFacts, leaf_rows::leaves> leaves_{};
+  std::array<EdgeLook, leaf_rows::looks> looks_{};
+  std::array<SchemeFacts, Attested::count> schemes_{};
+
+  /// Counts the leaves with the same edges from `looks` on, and returns the number of looks. A leaf has at most two
+  /// holes, depending on how its sheet was laid.
+  static std::size_t count_looks(SchemeFacts& facts, EdgeLook* looks) {
+    std::size_t count = 0;
+    auto const share = 1 / static_cast<double>(facts.leaves.size());
+    for (auto const& leaf : facts.leaves) {
+      std::size_t at = 0;
+      while (at < count && looks[at].edges != leaf.edges) ++at;
+      if (at == count) looks[count++].edges = leaf.edges;
+      looks[at].share += share;
+      bool pierced = false;
+      for (std::size_t place = 1; place < facts.holes.size(); ++place) {
+        auto const hole = static_cast<HolePlace>(place);
+        if (leaf.holes[0] != hole && leaf.holes[1] != hole) continue;
+        facts.holes[place] += share;
+        pierced = true;
+      }
+      if (pierced) facts.pierced += share;
+    }
+    return count;
+  }
+
+public:
+  [[gnu::cold]] AllSchemeFacts() {
+    std::size_t leaf = 0, look = 0;
+    for (std::size_t row = 0; row < schemes_.size(); ++row) {
+      auto& facts = schemes_[row];
+      auto const& kept = leaf_rows::schemes[row];
+      facts.scheme = Attested{static_cast<SchemeRow>(row)};
+      facts.format = Format::of(kept.leaves, kept.shape);
+      facts.lay = {kept.rows, kept.columns, kept.long_side, kept.part, false, {}, {}};
+      facts.sheets = kept.sheets;
+      auto const first = leaf;
+      for (auto const* text = kept.text; *text != 0; text += *text == ' ' ? 1 : leaf_rows::characters) {
+        if (facts.gatherings == 0 || *text == ' ') ++facts.gatherings;
+        if (*text == ' ') continue;
+        leaves_[leaf++] = read_leaf(text);
+        ++facts.gathered[static_cast<std::size_t>(facts.gatherings - 1)];
+      }
+      facts.leaves = {leaves_.data() + first, leaf - first};
+      auto const count = count_looks(facts, looks_.data() + look);
+      facts.looks = {looks_.data() + look, count};
+      look += count;
+    }
+  }
+  AllSchemeFacts(AllSchemeFacts const&) = delete; // the spans look at its arrays
+  AllSchemeFacts& operator=(AllSchemeFacts const&) = delete;
+
+  [[nodiscard]] std::array<SchemeFacts, Attested::count> const& schemes() const { return schemes_; }
 };
-
-/// Counts the leaves with the same edges. A leaf has at most two holes, depending on how its sheet was laid.
-[[gnu::cold]] inline void count_looks(SchemeFacts& facts, std::vector<EdgeLook>& looks) {
-  auto const before = looks.size();
-  auto const share = 1 / static_cast<double>(facts.leaves.size());
-  for (auto const& leaf : facts.leaves) {
-    EdgeLook* look = nullptr;
-    for (auto i = before; i < looks.size(); ++i)
-      if (looks[i].edges == leaf.edges) look = &looks[i];
-    if (look == nullptr) {
-      looks.push_back({leaf.edges, 0});
-      look = &looks.back();
-    }
-    look->share += share;
-    bool pierced = false;
-    for (std::size_t place = 1; place < facts.holes.size(); ++place) {
-      auto const at = static_cast<HolePlace>(place);
-      if (leaf.holes[0] != at && leaf.holes[1] != at) continue;
-      facts.holes[place] += share;
-      pierced = true;
-    }
-    if (pierced) facts.pierced += share;
-  }
-}
-
-[[gnu::cold]] inline AllSchemeFacts find_scheme_facts() {
-  AllSchemeFacts all;
-  std::array<std::size_t, Attested::count + 1> first_leaf{}, first_look{};
-  for (std::size_t row = 0; row < all.schemes.size(); ++row) {
-    auto& facts = all.schemes[row];
-    facts.scheme = Attested{static_cast<SchemeRow>(row)};
-    auto const folded = *fold(facts.scheme.scheme());
-    facts.format = format_of(folded, FormatReading::paper_fraction).with(folded.format().shape());
-    facts.lay = folded.sheet(0);
-    facts.sheets = folded.sheets();
-    facts.gatherings = folded.gatherings();
-    for (int g = 0; g < folded.gatherings(); ++g) {
-      auto const gathering = folded.gathering(g);
-      facts.gathered[static_cast<std::size_t>(g)] = static_cast<std::uint8_t>(gathering.leaves());
-      for (int k = 1; k <= gathering.leaves(); ++k) all.leaves.push_back(leaf_facts(folded, {g, gathering.leaf(k)}));
-    }
-    first_leaf[row + 1] = all.leaves.size();
-    facts.leaves = {all.leaves.data() + first_leaf[row], first_leaf[row + 1] - first_leaf[row]};
-    count_looks(facts, all.looks);
-    first_look[row + 1] = all.looks.size();
-  }
-  for (std::size_t row = 0; row < all.schemes.size(); ++row) { // their places, when all are there
-    auto& facts = all.schemes[row];
-    facts.leaves = {all.leaves.data() + first_leaf[row], first_leaf[row + 1] - first_leaf[row]};
-    facts.looks = {all.looks.data() + first_look[row], first_look[row + 1] - first_look[row]};
-  }
-  return all;
-}
 
 } // namespace detail
 
-/// Returns the facts of all attested schemes, in their order. The schemes are folded once in a program, at the first
-/// use.
+/// Returns the facts of all attested schemes, in their order. They are read once in a program, at the first use.
 inline std::array<SchemeFacts, Attested::count> const& scheme_facts() {
-  static auto const facts = detail::find_scheme_facts();
-  return facts.schemes;
+  static detail::AllSchemeFacts const facts;
+  return facts.schemes();
 }
 
 } // namespace v0
