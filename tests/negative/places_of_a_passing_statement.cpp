@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The places would belong to a statement that has ended. Of a statement that is not kept, they are a value.
-// says g++: use of deleted function
-// says clang: overload resolution selected deleted operator '->'
+// says: keep the Expected in a variable, or write (*read(text)).member()
 #include <bifolium/paper/read_place.hpp>
 using namespace bifolium;
 inline std::size_t count(char const* text) {

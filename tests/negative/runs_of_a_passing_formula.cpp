@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The runs would belong to a formula that has ended. Of a formula that is not kept, they are a value.
-// says g++: use of deleted function
-// says clang: overload resolution selected deleted operator '->'
+// says: keep the Expected in a variable, or write (*read(text)).member()
 #include <bifolium/collation.hpp>
 using namespace bifolium;
 inline std::size_t count(char const* text) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The warnings would belong to an observation that has ended.
-// says g++: use of deleted function
-// says clang: overload resolution selected deleted operator '->'
+// says: keep the Expected in a variable, or write (*read(text)).member()
 #include <bifolium/evidence.hpp>
 using namespace bifolium;
 inline std::size_t count(LeafEvidence const& seen) {

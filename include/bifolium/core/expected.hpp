@@ -125,10 +125,13 @@ public:
   [[nodiscard]] constexpr T* operator->() && BIFOLIUM_LIFETIMEBOUND requires(!detail::gives_views<T>) {
     return must_hold(), &*value_;
   }
-  /// Does not compile: keep the Expected, or write (*read(text)).member().
-  T* operator->() && requires(detail::gives_views<T>) = delete;
-  /// Does not compile: keep the Expected, or write (*read(text)).member().
-  T* operator->() const&& requires(detail::gives_views<T>) = delete;
+  // Compilers show the line of a deleted function, so the sentence is on it.
+  // clang-format off
+  /// Does not compile, because the value goes at the end of the expression.
+  T* operator->() && requires(detail::gives_views<T>) = delete; // keep the Expected in a variable, or write (*read(text)).member()
+  /// Does not compile, because the value goes at the end of the expression.
+  T* operator->() const&& requires(detail::gives_views<T>) = delete; // keep the Expected in a variable, or write (*read(text)).member()
+  // clang-format on
   /// Returns the value. Precondition: there is a value.
   [[nodiscard]] constexpr T const& value() const& BIFOLIUM_LIFETIMEBOUND { return **this; }
   /// Moves the value out and returns it. Precondition: there is a value.

@@ -208,6 +208,8 @@ public:
 /// most a million numbers, because all of them are calculated if two options differ only by rounding. The function
 /// allocates memory. Errors: nothing_to_print (no option or no copies), range_goes_backwards, negative_count,
 /// number_too_large (copies), result_too_large, price_needed; and those of `reckon` for an option.
+/// Example: `(*compare({*printing_option({.scheme = schemes::octavo, .pages = 320, .price_of_forme = 240}),
+/// *printing_option({.scheme = schemes::duodecimo, .pages = 264, .price_of_forme = 600})}, 1, 9)).front().least() == 0`.
 inline Expected<std::vector<Stretch>> compare(std::vector<PrintingOption> const& options, std::int64_t from,
                                               std::int64_t to, CompareBy by = CompareBy::cost) {
   if (from < 0) return error_in_field(Problem::negative_count, "from", from);
