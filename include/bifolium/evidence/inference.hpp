@@ -11,19 +11,6 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A kind of evidence.
-enum class EvidenceKind : std::uint8_t {
-  size,        ///< height and width of the leaf
-  chain_lines, ///< direction of the chain lines in one leaf
-  watermark,   ///< place of the marks in one leaf
-  gathering,   ///< number of leaves of a gathering
-  type_page,   ///< height of the type page
-  edges,       ///< bolts, deckle, tranchefile
-  point_hole,  ///< place of a hole of a press point
-  leaves,      ///< marks and chain lines of several leaves of one gathering
-  year,        ///< year of printing: it says what was usual, and nothing about the leaf
-};
-inline constexpr std::size_t evidence_kinds = 9; ///< number of kinds of evidence
 /// The least weight that supports a statement: the natural logarithm of three to one.
 inline constexpr double weight_that_counts = 1.0986122886681098;
 

@@ -48,6 +48,20 @@ enum class EdgeSeen : std::uint8_t { unknown, bolt, deckle, tranchefile };
 /// The place of the hole of a press point in the leaf.
 enum class HolePlace : std::uint8_t { unknown, spine_fold, head, tail, fore_edge, inside };
 
+/// A kind of evidence.
+enum class EvidenceKind : std::uint8_t {
+  size,        ///< height and width of the leaf
+  chain_lines, ///< direction of the chain lines in one leaf
+  watermark,   ///< place of the marks in one leaf
+  gathering,   ///< number of leaves of a gathering
+  type_page,   ///< height of the type page
+  edges,       ///< bolts, deckle, tranchefile
+  point_hole,  ///< place of a hole of a press point
+  leaves,      ///< marks and chain lines of several leaves of one gathering
+  year,        ///< year of printing: it says what was usual, and nothing about the leaf
+};
+inline constexpr std::size_t evidence_kinds = 9; ///< number of kinds of evidence
+
 /// One leaf of a gathering of which several were examined.
 struct EvidenceOfLeaf {
   int leaf{};               ///< its number in the gathering, from 1; 0 ends the list

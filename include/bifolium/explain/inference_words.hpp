@@ -91,14 +91,11 @@ inline std::string predicted(FormatCandidate const& candidate, EvidenceKind of) 
   case EvidenceKind::type_page:
     text.append("about ").append(detail::rounded(candidate.uncut.height * real::exp(usual_parameters.type_of_uncut)));
     return text.append(" mm");
-  case EvidenceKind::edges:
-  case EvidenceKind::point_hole:
-  case EvidenceKind::leaves:
-    return text.append("as ").append(candidate.scheme.id()).append(" folds");
   case EvidenceKind::year:
-    break;
+    return text;
+  default: // whatever else a leaf shows follows from the fold
+    return text.append("as ").append(candidate.scheme.id()).append(" folds");
   }
-  return text;
 }
 
 /// Returns the reasons for which there is evidence, for or against, the strongest first. The function allocates memory.

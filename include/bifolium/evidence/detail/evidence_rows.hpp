@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// One row for each kind of evidence: its name, when there is such evidence, its probability on a leaf of a given kind,
-/// its probability by chance, and the effort of looking for it. A new kind of evidence is a row here and a field of
-/// `LeafEvidence`.
+/// its probability by chance, and the effort of looking for it. A new kind of evidence is a row here, and a name and a
+/// field in seen.hpp; nothing else knows the kinds one by one, but those that the size of the leaf brings with it.
 ///
 /// Each row gives wrong evidence its known frequency, such as marks out of place and odd gatherings, so no evidence
 /// excludes a format. Evidence of the paper has one probability for paper of a single mould and one for paper of a
