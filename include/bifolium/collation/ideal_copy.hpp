@@ -83,6 +83,10 @@ public:
   /// Returns the gathering with a signature, or no value if there is none. A gathering with exactly this signature is
   /// preferred to one of another series.
   [[nodiscard]] std::optional<FoundGathering> find(Signature const& name) const;
+  /// Returns the next gathering after `at` with exactly this signature, or no value if there is none: in a book of two volumes,
+  /// both signed A to K, B of the second. The time grows with the number of runs between the two. Precondition: the formula has
+  /// the gathering `at`.
+  [[nodiscard]] std::optional<GatheringAt> find_after(Signature const& name, GatheringAt at) const;
   /// Returns the leaf with a name: leaf `leaf` of a gathering, or an inserted leaf by its name in the formula (χ1, a3).
   /// It is found even if the ideal copy does not have it because it was deleted. Precondition: `leaf` is at least 1.
   [[nodiscard]] std::optional<FoundLeaf> find(Signature const& name, int leaf) const;
@@ -242,6 +246,16 @@ inline std::optional<FoundGathering> IdealCopy::find(Signature const& name) cons
   if (name.series() != 0 || name.duplicate() != Duplicate::none) return std::nullopt;
   auto const other = names_.find_in_any_series(runs_, name, alphabet_);
   return other ? std::optional{FoundGathering{other->gathering, other->several, true}} : std::nullopt;
+}
+
+inline std::optional<GatheringAt> IdealCopy::find_after(Signature const& name, GatheringAt at) const {
+  static_cast<void>(checked(at));
+  for (auto r = at.run; r < runs_.size(); ++r) {
+    auto const& run = runs_[r];
+    auto const place = detail::place_in_run(run.first, run.last, run.gatherings, name, alphabet_);
+    if (place && (r > at.run || *place > at.index)) return GatheringAt{r, *place};
+  }
+  return std::nullopt;
 }
 
 inline std::optional<FoundLeaf> IdealCopy::find(Signature const& name, int leaf) const {

@@ -29,7 +29,10 @@ struct LeavesPresent {
 ///
 /// The leaves after "wants", "wanting", "lacks", "missing" or a word like them are not there: "wants C3.6 and all after H8" is
 /// the whole book without them, "A-K (wanting C3.6) L" a list without them. So is "A-K, lacking A1, supplied in facsimile".
-/// What `wants` writes is read. Doubts: name_of_several; wanting_in_every_copy.
+/// What `wants` writes is read.
+///
+/// If several gatherings have a name, the next one in the order of the list is meant: in a book of two parts that are both signed
+/// A to B, "A-B A-B" is both. Doubts: name_of_several, unless the list has the name as often as the book; wanting_in_every_copy.
 ///
 /// Errors, with the column: those of read_reference; run_goes_backwards; unexpected_end if nothing is said to be wanting; the
 /// limits of core/limits.hpp.

@@ -242,7 +242,7 @@ BIFOLIUM_PROBLEM(256, very_thick_gathering, "'{found}' has {limit} leaves in one
 /// 1-210 312: numbers and counts separated so that the numbers are consecutive.
 BIFOLIUM_PROBLEM(257, numbers_read_by_sequence, "'{found}' was separated so that the numbers of the gatherings are consecutive: raise the count, or write as in 12-20(4)")
 /// A name of several gatherings or leaves, or a name that the formula has only with a raised digit, π or χ.
-BIFOLIUM_PROBLEM(258, name_of_several, "'{found}' may mean more than one gathering or leaf: the first of the book was taken")
+BIFOLIUM_PROBLEM(258, name_of_several, "'{found}' may mean more than one gathering or leaf: the first of the book was taken, or in a list the next after the leaves before it")
 /// I-II¹⁰: gatherings numbered in Roman numerals.
 BIFOLIUM_PROBLEM(259, roman_numbers, "'{found}' was read as numbers of gatherings in Roman numerals")
 /// A-K⁸(−K8?): a change with a question mark.
