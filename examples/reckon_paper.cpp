@@ -48,6 +48,7 @@ message and its identifiers in problem.
   --working  how each bill was calculated, in words
   --compare FROM-TO  rows that name one text (column text) are options for printing it: finds the least, by cost if prices are
              named and otherwise by sheets, for every run of FROM to TO copies; columns text from to least order message problem
+             (order: <= where the option before is never dearer in these runs, = where the two cost the same)
   --longest-line BYTES  the limit of one line, 16777216 by default; a longer line is a row with an error
 )";
 
@@ -136,7 +137,7 @@ void put_comparison(Text const& text, std::int64_t from, std::int64_t to) {
   for (auto const& stretch : *found) {
     std::cout << text.name << '\t' << stretch.from << '\t' << stretch.to << '\t' << text.names[stretch.least()] << '\t';
     for (std::size_t i = 0; i < stretch.order.size(); ++i)
-      std::cout << (i == 0 ? "" : " < ") << text.names[stretch.order[i]];
+      std::cout << (i == 0 ? "" : stretch.equal[i] ? " = " : " <= ") << text.names[stretch.order[i]];
     std::cout << '\t' << (priced ? "by cost" : "by sheets: not every row has a price") << "\t\n";
   }
 }

@@ -5,7 +5,6 @@
 #include "check.hpp"
 
 #include <algorithm>
-#include <numeric>
 #include <random>
 #include <vector>
 
@@ -13,24 +12,43 @@ using namespace bifolium;
 
 namespace {
 
-/// The order at one run, by reckoning every way out.
-std::vector<std::size_t> order_at(std::vector<PrintingOption> const& ways, std::int64_t copies, CompareBy by) {
-  std::vector<std::size_t> order(ways.size());
-  std::iota(order.begin(), order.end(), std::size_t{0});
-  std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
-    auto const cost_a = *cost_of(ways[a], copies, by), cost_b = *cost_of(ways[b], copies, by);
-    return cost_a < cost_b || (cost_a == cost_b && a < b);
-  });
-  return order;
-}
-/// Every run in every stretch has that order, and the stretches follow one another.
+/// Every run in every stretch has that order, the options called equal are equal at every run and no others, and the
+/// stretches follow one another and could not be longer.
 void check_every_run(std::vector<PrintingOption> const& ways, std::vector<Stretch> const& all, std::int64_t from,
                      std::int64_t to, CompareBy by) {
   auto next = from;
   for (std::size_t i = 0; i < all.size(); ++i) {
+    auto const& order = all[i].order;
     REQUIRE(all[i].from == next);
-    if (i > 0) REQUIRE(all[i].order != all[i - 1].order);
-    for (; next <= all[i].to; ++next) REQUIRE(order_at(ways, next, by) == all[i].order);
+    REQUIRE(all[i].equal.size() == order.size());
+    auto named = order;
+    std::sort(named.begin(), named.end());
+    for (std::size_t k = 0; k < named.size(); ++k) REQUIRE(named[k] == k);
+    std::vector<bool> equal(order.size(), true); // to the one before, at every run so far
+    std::vector<std::vector<bool>> dearer(order.size(), std::vector<bool>(order.size()));
+    auto const see = [&](std::int64_t copies) {
+      for (std::size_t a = 0; a < order.size(); ++a)
+        for (std::size_t b = 0; b < order.size(); ++b)
+          if (*cost_of(ways[a], copies, by) > *cost_of(ways[b], copies, by)) dearer[a][b] = true;
+    };
+    for (; next <= all[i].to; ++next) {
+      see(next);
+      for (std::size_t k = 1; k < order.size(); ++k) {
+        auto const less = *cost_of(ways[order[k - 1]], next, by), more = *cost_of(ways[order[k]], next, by);
+        REQUIRE(less <= more);
+        if (less < more) equal[k] = false;
+      }
+    }
+    for (std::size_t k = 1; k < order.size(); ++k) {
+      REQUIRE(all[i].equal[k] == equal[k]);
+      if (equal[k]) REQUIRE(order[k - 1] < order[k]);
+    }
+    if (next > to) break;
+    see(next); // one run more, and of some two options each would be dearer somewhere
+    bool crossed = false;
+    for (std::size_t a = 0; a < order.size(); ++a)
+      for (std::size_t b = 0; b < a; ++b) crossed = crossed || (dearer[a][b] && dearer[b][a]);
+    REQUIRE(crossed);
   }
   REQUIRE(next == to + 1);
 }
@@ -52,8 +70,8 @@ TEST_CASE("many formes are dear for a few copies, much paper for many") {
                                                            .price_of_forme = 100})};
   auto const all = *compare(ways, 1, 100'000);
   REQUIRE(all.size() == 2);
-  CHECK(all[0] == Stretch{1, 233, {1, 0}});
-  CHECK(all[1] == Stretch{234, 100'000, {0, 1}});
+  CHECK(all[0] == Stretch{1, 233, {1, 0}, {false, false}});
+  CHECK(all[1] == Stretch{234, 100'000, {0, 1}, {false, false}});
   CHECK((*compare(ways, 1, 1000, CompareBy::sheets)).front().least() == 1);
 }
 
@@ -85,13 +103,20 @@ TEST_CASE("where the order flips is exact, run by run") {
   CHECK(flips > 40);
 }
 
-TEST_CASE("half-sheets and odd copies flip the order run by run") {
+TEST_CASE("an option that is dearer at odd runs and the same at even ones is never the cheaper") {
   // one half-sheet twice against one sheet: the same paper at even runs, one sheet more at odd ones
   std::vector<PrintingOption> const ways{*printing_option({.scheme = schemes::octavo_half_sheet, .pages = 16}),
                                          *printing_option({.scheme = schemes::octavo, .pages = 16})};
   auto const all = *compare(ways, 1, 20, CompareBy::sheets);
-  CHECK(all.size() == 20);
+  CHECK(all == std::vector{Stretch{1, 20, {1, 0}, {false, false}}});
   check_every_run(ways, all, 1, 20, CompareBy::sheets);
+  auto const even = *compare(ways, 2, 2, CompareBy::sheets);
+  CHECK(even == std::vector{Stretch{2, 2, {0, 1}, {false, true}}});
+  // begun at a run where they are the same
+  CHECK(*compare(ways, 2, 20, CompareBy::sheets) == std::vector{Stretch{2, 20, {1, 0}, {false, false}}});
+  // one way given twice is the same throughout, and stays in the order given
+  std::vector<PrintingOption> const twice{ways[0], ways[1], ways[1]};
+  CHECK(*compare(twice, 1, 20, CompareBy::sheets) == std::vector{Stretch{1, 20, {1, 2, 0}, {false, true, false}}});
 }
 
 TEST_CASE("what cannot be compared is an error value") {

@@ -40,13 +40,16 @@ constexpr Expected<PrintingOption> printing_option(Edition edition) {
   return PrintingOption{edition, bill->plan};
 }
 
-/// A range of numbers of copies over which the order of the options is the same, the least first. Options with equal
-/// values keep the order in which they were given; the order does not show that they are equal, but `cost_of` does. Twelves
-/// by half-sheets and by whole sheets often cost the same for an even number of copies, and the whole sheets less for an odd
-/// one: give first the option that you prefer of two equal ones, or the order changes with each copy.
+/// A range of numbers of copies over which the order of the options stays the same: each option costs at most as much as
+/// the next. Two options may cost the same for some numbers of copies and not for others: twelves by half-sheets and by whole
+/// sheets cost the same for an even number of copies, and the whole sheets less for an odd one. The option that is never dearer
+/// then comes first, and the stretch goes on.
 struct Stretch {
   std::int64_t from{}, to{};        ///< the least and the greatest number of copies
   std::vector<std::size_t> order{}; ///< indices of the options, the least first
+  /// for each place of the order: true if this option costs the same as the one before it throughout. Such options keep
+  /// the order in which they were given.
+  std::vector<bool> equal{};
   /// Returns the index of the option that is least throughout this stretch.
   [[nodiscard]] std::size_t least() const { return order.front(); }
   friend bool operator==(Stretch const&, Stretch const&) = default;
@@ -146,20 +149,52 @@ class Comparer {
   std::vector<CostLines> lines_{};
   Fits fits_{};
   std::vector<Stretch> found_{};
+  std::vector<std::size_t> ranks_{}, ranks_here_{}; // of each option in the last stretch, and at the numbers after it
 
-  void keep(std::int64_t from, std::int64_t to, std::vector<std::size_t> const& order) {
-    if (!found_.empty() && found_.back().order == order)
-      found_.back().to = to;
-    else
-      found_.push_back({from, to, order});
+  /// Sets the rank of each option of an order; options that are equal have the same.
+  static void rank(Stretch const& stretch, std::vector<std::size_t>& ranks) {
+    ranks.resize(stretch.order.size());
+    for (std::size_t i = 0, rank = 0; i < stretch.order.size(); ++i) {
+      if (!stretch.equal[i]) rank = i;
+      ranks[stretch.order[i]] = rank;
+    }
+  }
+  /// Makes the last stretch longer if there is an order that holds in it and in the one given, and otherwise adds that.
+  /// Options that were equal so far take the order that they have here, and the other way round.
+  void keep(Stretch const& here) {
+    if (found_.empty()) return add(here);
+    auto& last = found_.back();
+    if (last.order == here.order && last.equal == here.equal) {
+      last.to = here.to;
+      return;
+    }
+    rank(here, ranks_here_);
+    auto order = last.order;
+    merge_sort(order, [&](std::size_t a, std::size_t b) {
+      if (ranks_[a] != ranks_[b]) return ranks_[a] < ranks_[b];
+      return ranks_here_[a] != ranks_here_[b] ? ranks_here_[a] < ranks_here_[b] : a < b;
+    });
+    for (std::size_t i = 1; i < order.size(); ++i)
+      if (ranks_here_[order[i]] < ranks_here_[order[i - 1]]) return add(here);
+    last.to = here.to;
+    last.order = order;
+    for (std::size_t i = 1; i < order.size(); ++i)
+      last.equal[i] = ranks_[order[i]] == ranks_[order[i - 1]] && ranks_here_[order[i]] == ranks_here_[order[i - 1]];
+    rank(last, ranks_);
+  }
+  void add(Stretch const& here) {
+    found_.push_back(here);
+    rank(here, ranks_);
   }
   /// Returns the options ordered by a number, the least first. Options with equal numbers keep their order.
-  template <class Figure> [[nodiscard]] std::vector<std::size_t> sorted_by(Figure figure) const {
+  template <class Figure> [[nodiscard]] Stretch sorted_by(std::int64_t from, std::int64_t to, Figure figure) const {
     std::vector<Fraction> figures(options_.size());
-    std::vector<std::size_t> order(options_.size());
-    for (std::size_t i = 0; i < options_.size(); ++i) figures[i] = figure(i), order[i] = i;
-    merge_sort(order, [&](std::size_t a, std::size_t b) { return figures[a] < figures[b]; });
-    return order;
+    Stretch sorted{from, to, std::vector<std::size_t>(options_.size()), std::vector<bool>(options_.size())};
+    for (std::size_t i = 0; i < options_.size(); ++i) figures[i] = figure(i), sorted.order[i] = i;
+    merge_sort(sorted.order, [&](std::size_t a, std::size_t b) { return figures[a] < figures[b]; });
+    for (std::size_t i = 1; i < options_.size(); ++i)
+      sorted.equal[i] = figures[sorted.order[i]] == figures[sorted.order[i - 1]];
+    return sorted;
   }
   [[nodiscard]] bool cost_alike(std::size_t a, std::size_t b) const {
     return lines_[a] == lines_[b] && options_[a].plan == options_[b].plan &&
@@ -182,16 +217,17 @@ public:
   void walk(std::int64_t from, std::int64_t to) {
     if (!fits_.all()) return;
     if (from == to) {
-      keep(from, to, sorted_by([&](std::size_t i) {
-             auto const cost = sound_cost_of(options_[i], from, by_);
-             return fits_(cost ? std::optional{*cost} : std::nullopt);
-           }));
+      keep(sorted_by(from, to, [&](std::size_t i) {
+        auto const cost = sound_cost_of(options_[i], from, by_);
+        return fits_(cost ? std::optional{*cost} : std::nullopt);
+      }));
       return;
     }
-    auto const order = sorted_by([&](std::size_t i) { return lines_[i].low(from, fits_); });
+    auto const sorted = sorted_by(from, to, [&](std::size_t i) { return lines_[i].low(from, fits_); });
+    auto const& order = sorted.order; // options that keep clear are equal throughout or nowhere
     bool clear = true;
     for (std::size_t i = 1; clear && i < order.size(); ++i) clear = keeps_clear(order[i - 1], order[i], from, to);
-    if (clear) return keep(from, to, order);
+    if (clear) return keep(sorted);
     auto const middle = from + (to - from) / 2;
     walk(from, middle);
     walk(middle + 1, to);
