@@ -77,66 +77,71 @@ namespace detail {
     }
 }
 
-/// Computes the sums that need all kinds.
-[[gnu::cold]] inline void sum_up(std::vector<LeafShape>& shapes) {
-  constexpr auto absent = static_cast<std::size_t>(MarkPlace::absent);
-  for (auto& shape : shapes) {
-    for (std::size_t a = 0; a < 8; ++a) {
-      for (auto const one : shape.marks[a]) shape.one_mark[a] += one;
-      shape.two_marks[a] = a == absent ? shape.marks[a][a] : shape.one_mark[a] + shape.marks[absent][a];
-    }
-    for (auto const& other : shapes)
-      if (other.leaves == shape.leaves) shape.sharers[static_cast<std::size_t>(other.format.shape())] += other.share;
-  }
-}
+/// All kinds of leaf.
+class AllLeafShapes {
+  std::array<LeafShape, 24> shapes_{};
+  std::size_t count_{};
 
-[[gnu::cold]] inline std::vector<LeafShape> find_leaf_shapes() {
-  std::vector<LeafShape> shapes;
-  auto const& all = scheme_facts();
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    auto const& facts = all[i];
+  /// Returns the kind of the leaves of a scheme, which may be a new one.
+  LeafShape& kind_of(SchemeFacts const& facts) {
     auto const n = divided(facts.lay);
-    auto const alike = [&](LeafShape const& other) {
+    auto const chains = facts.leaves[0].chain_lines;
+    std::size_t format_number = 0, formats = 0;
+    bool known = false;
+    for (std::size_t i = 0; i < count_; ++i) {
+      auto& other = shapes_[i];
+      formats = (std::max)(formats, other.format_number + 1);
+      if (other.format != facts.format) continue;
+      known = true, format_number = other.format_number;
       auto const m = divided(other.lay);
-      return other.lay.long_side == facts.lay.long_side && m.long_side == n.long_side && m.short_side == n.short_side;
-    };
-    LeafShape* shape = nullptr;
-    std::size_t format_number = 0;
-    for (auto const& other : shapes) format_number = (std::max)(format_number, other.format_number + 1);
-    for (auto const& other : shapes)
-      if (other.format == facts.format) format_number = other.format_number;
-    for (auto& other : shapes) {
-      if (!alike(other)) continue;
-      if (other.format == facts.format && other.chain_lines == facts.leaves[0].chain_lines) shape = &other;
+      if (other.lay.long_side == facts.lay.long_side && m.long_side == n.long_side && m.short_side == n.short_side &&
+          other.chain_lines == chains)
+        return other;
     }
-    if (shape == nullptr) {
-      shapes.push_back({});
-      shape = &shapes.back();
-      shape->format = facts.format;
-      shape->leaves = facts.format.leaves_to_sheet().value_or(0);
-      shape->ranked = ranked_number(shape->leaves);
-      auto const half = ranked_number(shape->leaves / 2);
-      shape->ranked_half = 2 * ranked_leaves[half] == shape->leaves ? half : shape->ranked;
-      shape->lay = facts.lay;
-      shape->chain_lines = facts.leaves[0].chain_lines;
-      shape->format_number = format_number;
-      shape->log_long = real::log(n.long_side);
-      shape->log_short = real::log(n.short_side);
-      if (shape->leaves == 24 && shape->format.shape() == Shape::usual) shape->share = n.long_side == 8 ? 0.08 : 0.92;
-    }
-    shape->schemes.push_back(static_cast<int>(i));
-    add_marks(*shape, facts);
+    if (count_ == shapes_.size()) broken("there is no room for so many kinds of leaf");
+    auto& shape = shapes_[count_++];
+    shape.format = facts.format, shape.lay = facts.lay, shape.chain_lines = chains;
+    shape.leaves = facts.format.leaves_to_sheet().value_or(0);
+    shape.ranked = ranked_number(shape.leaves);
+    auto const half = ranked_number(shape.leaves / 2);
+    shape.ranked_half = 2 * ranked_leaves[half] == shape.leaves ? half : shape.ranked;
+    shape.format_number = known ? format_number : formats;
+    shape.log_long = real::log(n.long_side), shape.log_short = real::log(n.short_side);
+    if (shape.leaves == 24 && shape.format.shape() == Shape::usual) shape.share = n.long_side == 8 ? 0.08 : 0.92;
+    return shape;
   }
-  sum_up(shapes);
-  return shapes;
-}
+  /// Computes the sums that need all kinds.
+  void sum_up() {
+    constexpr auto absent = static_cast<std::size_t>(MarkPlace::absent);
+    for (std::size_t i = 0; i < count_; ++i) {
+      auto& shape = shapes_[i];
+      for (std::size_t a = 0; a < 8; ++a) {
+        for (auto const one : shape.marks[a]) shape.one_mark[a] += one;
+        shape.two_marks[a] = a == absent ? shape.marks[a][a] : shape.one_mark[a] + shape.marks[absent][a];
+      }
+      for (auto const& other : all())
+        if (other.leaves == shape.leaves) shape.sharers[static_cast<std::size_t>(other.format.shape())] += other.share;
+    }
+  }
+
+public:
+  [[gnu::cold]] AllLeafShapes() {
+    for (std::size_t i = 0; i < scheme_facts().size(); ++i) {
+      auto& shape = kind_of(scheme_facts()[i]);
+      shape.schemes.push_back(static_cast<int>(i));
+      add_marks(shape, scheme_facts()[i]);
+    }
+    sum_up();
+  }
+  [[nodiscard]] std::span<LeafShape const> all() const { return {shapes_.data(), count_}; }
+};
 
 } // namespace detail
 
 /// Returns all kinds of leaf, in the order of the schemes. They are computed once in a program, at the first use.
 inline std::span<LeafShape const> leaf_shapes() {
-  static auto const shapes = detail::find_leaf_shapes();
-  return shapes;
+  static detail::AllLeafShapes const shapes;
+  return shapes.all();
 }
 
 } // namespace v0

@@ -52,12 +52,13 @@ struct GatheringShares {
   return shares;
 }
 /// Of gatherings of 1 to 32 leaves.
-[[gnu::cold]] inline std::vector<GatheringShares> find_all_gathering_shares() {
-  std::vector<GatheringShares> all;
-  for (int leaves = 1; leaves <= 32; ++leaves) all.push_back(find_gathering_shares(leaves, 0));
+using AllGatheringShares = std::array<GatheringShares, 32>;
+[[gnu::cold]] inline AllGatheringShares find_all_gathering_shares() {
+  AllGatheringShares all;
+  for (std::size_t i = 0; i < all.size(); ++i) all[i] = find_gathering_shares(static_cast<int>(i + 1), 0);
   return all;
 }
-inline std::vector<GatheringShares> const& all_gathering_shares() {
+inline AllGatheringShares const& all_gathering_shares() {
   static auto const all = find_all_gathering_shares();
   return all;
 }
