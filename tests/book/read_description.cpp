@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Descriptions as catalogues write them, field by field: what is read, what fills an empty field, and that no text is dropped
 // without a word. The forms are common practice where no source is named; what is right of them is arithmetic.
+#include <bifolium/paper/read_place.hpp>
+
 #include "book_of.hpp"
 
 using namespace book;
