@@ -11,7 +11,6 @@
 #include <bifolium/core/raised.hpp>
 #include <bifolium/fwd.hpp>
 #include <bifolium/leaf/alphabet.hpp>
-#include <bifolium/leaf/detail/spell_letters.hpp>
 #include <bifolium/leaf/mark.hpp>
 
 #include <compare>
@@ -220,63 +219,10 @@ public:
 
   /// Writes the mark piece by piece with `put(char const*, std::size_t)`: ²πA, 2A, †8E, H*, [par.], '1', "G&H", )(.
   /// `raised` writes the number of the series.
-  template <class Put, class Raised> constexpr void spell(Put&& put, Raised&& raised) const {
-    if (series_ != 0) raised(series_);
-    if (duplicate_ != Duplicate::none) put(duplicate_ == Duplicate::pi ? "π" : "χ", 2);
-    if (enclosed_) put(is_letter() ? "(" : "'", 1);
-    if (beside_ == Beside::before) put(text_, size_);
-    // A digit before a colon would be read as a numbered gathering, before a cross as a sum, so these symbols are
-    // repeated.
-    bool const repeated = mark_ == Mark::symbol && size_ == 1 && (text_[0] == ':' || text_[0] == '+') && multiple_ < 10;
-    for (std::uint32_t i = 1; repeated && i < multiple_; ++i) put(text_, size_);
-    if ((multiple_ > 1 && !repeated && mark_ != Mark::hebrew) || mark_ == Mark::number) {
-      detail::spell_number(put, multiple_);
-    }
-    spell_mark(put);
-    if (beside_ == Beside::greek) detail::spell_greek(put, Alphabet{}.place(letter_), false);
-    if (beside_ == Beside::after) put(text_, size_);
-    if (enclosed_) put(is_letter() ? ")" : "'", 1);
-  }
+  template <class Put, class Raised> constexpr void spell(Put&& put, Raised&& raised) const;
 
 private:
-  template <class Put> constexpr void spell_mark(Put& put) const {
-    switch (mark_) {
-    case Mark::capital:
-    case Mark::small_letter: {
-      char const glyph = static_cast<char>((mark_ == Mark::capital ? 'A' : 'a') + letter_ - 1);
-      put(&glyph, 1);
-      break;
-    }
-    case Mark::greek:
-    case Mark::greek_capital:
-      detail::spell_greek(put, letter_, mark_ == Mark::greek_capital);
-      break;
-    case Mark::cyrillic:
-    case Mark::cyrillic_capital:
-      detail::spell_cyrillic(put, letter_, mark_ == Mark::cyrillic_capital);
-      break;
-    case Mark::hebrew:
-      detail::spell_hebrew(put, multiple_);
-      break;
-    case Mark::symbol:
-      put(text_, size_);
-      break;
-    case Mark::name:
-      put("[", 1), put(text_, size_), put("]", 1);
-      break;
-    case Mark::printed:
-      put("\"", 1), put(text_, size_), put("\"", 1);
-      break;
-    case Mark::pi:
-      put("π", 2);
-      break;
-    case Mark::chi:
-      put("χ", 2);
-      break;
-    case Mark::number:
-      break;
-    }
-  }
+  template <class Put> constexpr void spell_mark(Put& put) const;
 
 public:
   /// Orders signatures for storage: by series, duplicate, kind and text, then by multiple before letter, as in a book
@@ -322,3 +268,5 @@ template <> struct std::hash<bifolium::Signature> {
     return (h * 31U + s.multiple()) * 31U + static_cast<std::size_t>(s.letter_number());
   }
 };
+
+#include <bifolium/leaf/detail/spell_signature.hpp>
