@@ -156,6 +156,25 @@ TEST_CASE("what is read with a doubt is told as a note") {
   CHECK(!described({.pagination = "17 x"}).pagination); // neither a pagination nor a number
 }
 
+TEST_CASE("a number of leaves after the formula is the stated one, unless there is a field for it") { // constructed
+  for (auto const* formula :
+       {"8°: A-H⁸; 63 leaves", "8°: A-H⁸; [63] leaves", "8°: A-H⁸ = 63 leaves", "8°: A-H⁸ 63 ff."}) {
+    INFO(std::string{formula});
+    auto const book = described({.formula = formula});
+    REQUIRE(book.leaves);
+    CHECK(book.leaves->value == 63);
+    CHECK(has(examine(book), FindingId::leaves_contradict));
+    auto const stated = described({.formula = formula, .leaves = "64"});
+    REQUIRE(stated.leaves);
+    CHECK(stated.leaves->value == 64);
+    CHECK(!has(examine(stated), FindingId::leaves_contradict));
+    REQUIRE(stated.doubts.size() == 1);
+    CHECK(stated.doubts[0].doubt.problem == Problem::total_contradicts);
+  }
+  // another doubt of a formula is no number of leaves
+  CHECK(!described({.formula = "8°: A-H⁸ A-C⁸"}).leaves);
+}
+
 TEST_CASE("two statements of the date") {
   // a reading of the numeral that differs: DCRMR 5.23.31.1 has the form, the slip is constructed
   CHECK(finding(examine(described({.year = "MDCCXXV [1752]"})), FindingId::date_numerals_differ).level ==

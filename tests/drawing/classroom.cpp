@@ -88,6 +88,18 @@ TEST_CASE("cut and pasted, the cancel is where the wrong leaf was, and its paste
         auto const box = through(text_box(text.node()));
         CHECK(box.what == (box.on(wrong) || box.on(cancel) ? "4" : "1"));
       }
+      // The word for the stub lies on it, between the fold and the cut, in the middle of the sheet's height.
+      for (auto const* side : {&front, &back}) {
+        auto const words = side->select_nodes("//text[@class='stub']");
+        REQUIRE(words.size() == 1);
+        auto const drawn = text_box(words[0].node());
+        auto const box = side == &front ? drawn : through(drawn);
+        auto const middle = (box.left + box.right) / 2, height = (box.top + box.bottom) / 2;
+        CHECK(middle > fold.left);
+        CHECK(middle < cut.left);
+        CHECK(height > sheet.top + (sheet.bottom - sheet.top) * .45);
+        CHECK(height < sheet.top + (sheet.bottom - sheet.top) * .55);
+      }
       // The cancel is the leaf and its paste is on the side of the fold, no broader than the stub.
       CHECK(std::abs((cancel.right - cancel.left) - (wrong.right - wrong.left)) < 0.02);
       CHECK(std::abs((cancel.bottom - cancel.top) - (wrong.bottom - wrong.top)) < 0.02);

@@ -137,6 +137,23 @@ TEST_CASE("a sign that also means something else is set as often as it stands") 
   }
 }
 
+TEST_CASE(
+    "a Greek letter beside a Latin one belongs to the mark if it is the same letter, in the line") { // constructed
+  for (auto const* text : {"aα", "bβ", "Bβ", "2bβ"}) {
+    INFO(std::string{text});
+    auto const read = read_signature(text);
+    REQUIRE(read);
+    CHECK(to_text(*read).view() == text);
+  }
+  // another letter of the Greek alphabet, a raised one, a Latin one, and a second
+  for (auto const* text : {"aβ", "xξ", "b^β", "bᵝ", "bB", "pP", "aαα"}) {
+    INFO(std::string{text});
+    REQUIRE(!read_signature(text));
+    CHECK(read_signature(text).error().problem == Problem::trailing_text);
+  }
+  CHECK(to_text(*read_signature("Bb")).view() == "2B"); // a capital and its small letter are the letter twice
+}
+
 TEST_CASE("what is no signature is an error with its column") {
   CHECK(read_signature("").error().problem == Problem::unexpected_end);
   CHECK(read_signature("A8").error() == error_at(Problem::trailing_text, 1, 2, "8", 1));

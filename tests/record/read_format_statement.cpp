@@ -79,6 +79,18 @@ TEST_CASE("words about the paper, gatherings, doubts and second formats") { // c
   CHECK(statement("4to in 8s").gatherings_of == 8);
   CHECK(statement("8° (4s)").gatherings_of == 4);
   CHECK(statement("12mo in sixes").gatherings_of == 6);
+  for (auto const& [words, leaves] : {std::pair{"in twos", 2},
+                                      {"in fours", 4},
+                                      {"in sixes", 6},
+                                      {"in eights", 8},
+                                      {"in tens", 10},
+                                      {"in twelves", 12},
+                                      {"in sixteens", 16},
+                                      {"in 2s", 2},
+                                      {"(16s)", 16}}) {
+    INFO(std::string{words});
+    CHECK(statement(std::string{"4to "} + words).gatherings_of == leaves);
+  }
   CHECK(statement("8vo?").probable);
   CHECK(statement("4to and 8vo").formats == std::vector{Format::of(4), Format::of(8)}); // DCRM(B) 5D1.3
   constexpr std::string_view text = "8vo, uncut";

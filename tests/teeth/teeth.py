@@ -1,15 +1,15 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: MIT
-"""Have the tests teeth? Makes small changes to the headers, one at a time and by seed - an operator, a bound, a number, a
-line left out - compiles the tests that could see the change, runs them, and lists the changes that no test sees.
+"""Would the tests see a mistake? Makes small changes to the headers, one at a time and by seed - an operator, a bound, a
+number, a line left out - compiles the tests that could see the change, runs them, and lists the changes that no test sees.
 
     tests/teeth/teeth.py SEED COUNT [--folder edition]... [--compiler g++] [--nearest N]
 
-So many changes are made in each folder named, or in every one.
+COUNT changes are made in each folder named, or in every one, each in another line; fewer where a folder has fewer lines.
 
 The tests of a folder are compiled as one unit: those of the changed header's folder first, then those of each folder that
 includes it. A change is seen where an assertion stops the compiler, or a test fails, crashes or runs ten times as long as
-before. One that is no C++ proves nothing: another is drawn in its place. One that lives is printed as a difference.
+before. One that is no C++ proves nothing: the next line is taken in its place. One that no test sees is printed as a difference.
 harmless.tsv beside this script lists changes that nobody could see, each with the reason; they are told and not counted. The
 exit code is 0 where in every folder at most 5 of 100 live. The tree is not touched: changes are made in a copy of the
 headers. With --nearest only so many folders are asked for each change, so that more may seem to live than do. Needs doctest
@@ -216,9 +216,11 @@ def try_room(room, given, all_units, argued, base):
         text = header.read_text(encoding="utf8")
         lines = text.split("\n")
         places += [(header, lines, n) for n in code_lines(text) if changes_of(lines[n])]
+    random.shuffle(places)
     seen, made = 0, 0
-    while made < given.count:
-        header, lines, n = random.choice(places)
+    for header, lines, n in places:
+        if made == given.count:
+            break
         old, new = lines[n], random.choice(changes_of(lines[n]))
         where = f"{header.relative_to(ROOT)}:{n + 1}"
         if why := argued.get((str(header.relative_to(LIBRARY)), old.strip(), new.strip())):
