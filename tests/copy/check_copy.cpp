@@ -275,6 +275,17 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
   CHECK(spans("wants all before B3") == spans("B3-L3"));
   CHECK(spans("wants all before B, all after I4") == spans("B1-I4"));
   CHECK(spans("wants all after L3") == spans("A-L"));
+  // the first and the last leaf of the book; a name after them is the leaf itself
+  for (auto const* last : {"wants last leaf", "wants the last leaf", "lacks the final leaf.", "Lacks Final Leaf",
+                           "wants final blank", "wants the last blank leaf", "wants last leaf (blank)"})
+    CHECK(spans(last) == spans("A1-L2"));
+  CHECK(spans("wants first leaf") == spans("A2-L3"));
+  CHECK(spans("wants the first and last leaves, C3") == spans("A2-C2 C4-L2"));
+  CHECK(spans("wants the first leaf and K8") == spans("A2-K7 L"));
+  CHECK(spans("wants the final blank K8") == spans("A1-K7 L"));
+  CHECK(spans("wants last leaf K8") == spans("A1-K7 L"));
+  CHECK(spans("complete") == spans("A-L"));
+  CHECK(spans("Complete.") == spans("A-L"));
   // after a list, and in parentheses within one
   CHECK(spans("A-K (wanting C3.6) L") == spans("A1-C2 C4-5 C7-K8 L"));
   CHECK(spans("A-B; wanting B8; C") == spans("A1-B7"));
@@ -300,7 +311,8 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
   }
   CHECK(read_leaves_present(book, "A-K wants").error().problem == Problem::unexpected_end);
   for (auto const* text :
-       {"wants all", "lacks all after", "wants everything before ", "wants facsimile", "wants, and A1"}) {
+       {"wants all", "lacks all after", "wants everything before ", "wants facsimile", "wants, and A1", "wants first",
+        "wants first and leaves", "wants the last", "last leaf", "wants complete"}) {
     CAPTURE(text);
     CHECK(read_leaves_present(book, text).error().problem == Problem::not_a_reference);
   }

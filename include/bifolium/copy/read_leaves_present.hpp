@@ -29,6 +29,7 @@ struct LeavesPresent {
 ///
 /// The leaves after "wants", "wanting", "lacks", "missing" or a word like them are not there: "wants C3.6 and all after H8" is
 /// the whole book without them, "A-K (wanting C3.6) L" a list without them. So is "A-K, lacking A1, supplied in facsimile".
+/// "Wants the last leaf", "first and last leaves" and "final blank" name the ends of the book, and "complete" is all of it.
 /// What `wants` writes is read.
 ///
 /// If several gatherings have a name, the next one in the order of the list is meant: in a book of two parts that are both signed

@@ -219,8 +219,42 @@ class LeavesReader {
     LeafSpan const leaves[]{span_of_numbers(book_, from, to)};
     place(leaves);
   }
+  /// Takes words for the first or the last leaf of the book, where leaves are wanting: the last leaf; first and last leaves;
+  /// final blank. "The final blank K8" names K8 by itself, and only the words before it are taken. Returns true if words
+  /// were taken.
+  bool take_end_of_book(TextCursor& cursor) {
+    if (!wanting_ || book_.leaves() == 0) return false;
+    auto c = cursor;
+    auto const take = [&](std::string_view word) {
+      auto next = c;
+      if (!next.take_in_any_case(word) || is_latin_letter(next.peek())) return false;
+      next.take_blanks();
+      c = next;
+      return true;
+    };
+    static_cast<void>(take("the"));
+    bool const first = take("first");
+    bool const both = first && take("and");
+    bool const last = (!first || both) && (take("last") || take("final"));
+    if (both ? !last : first == last) return false;
+    bool const blank = take("blank") || (both && take("blanks"));
+    if (!take(both ? "leaves" : "leaf") && !blank) return false;
+    auto const after = c;
+    cursor = c;
+    if (!after.at_end() && after.peek() != '(' && !is_between_items(after.character().value) && !take("and"))
+      return true;
+    begun_ = true;
+    if (first) place_all(1, 1);
+    if (last) place_all(book_.leaves(), book_.leaves());
+    return true;
+  }
   std::optional<Error> item(std::string_view word) {
     if (is_filler(word) || is_of_all(word)) return {};
+    if (!wanting_ && book_.leaves() > 0 && equal_in_any_case(word, "complete")) {
+      begun_ = true;
+      place_all(1, book_.leaves());
+      return {};
+    }
     if (auto const state = state_of(word)) {
       if (wanting_ && *state == LeafInCopy::blank) return {}; // the blank K8; K8 blank
       if (read_.spans.empty()) return error(Problem::not_a_reference, word);
@@ -254,6 +288,7 @@ public:
     while (true) {
       cursor.take_while(is_between_items);
       if (cursor.at_end()) break;
+      if (all_ == All::no && take_end_of_book(cursor)) continue;
       auto const word = cursor.take_until(is_between_items);
       if (auto const wrong = item(word)) return *wrong;
       if (read_.spans.size() > limits_.runs) return error(Problem::too_many_runs, word, limits_.runs);
