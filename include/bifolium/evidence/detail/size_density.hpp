@@ -75,6 +75,7 @@ private:
   double by_long_{}, by_short_{}, at_{}; // size in its spreads: what each side adds, and what the mean has
   double root_{}, peak_{};               // spread of the size
 
+  static constexpr double all_but_1e_12 = 7; // spreads of the bell curve
   static double exp(double x) { return x < hardly_ever ? 0 : real::quick_exp(x); }
   /// exp(exponent) times the normal distribution up to z, where exponent - z²/2 is `bell`. `of_bell`: exp(bell).
   [[nodiscard]] double up_to(double z, double bell, double of_bell) const {
@@ -123,12 +124,16 @@ public:
   [[nodiscard]] double of_side(std::size_t side, double length, LossLaw const& loss) const {
     auto const& of = side_[side];
     auto const x = length - mean_[side], bell = -0.5 * x * x / of.variance;
-    return loss.tail * up_to(-(x + loss.tail * of.variance) / of.spread, bell, real::quick_exp(bell));
+    if (x > all_but_1e_12 * of.spread) return 0;
+    return loss.tail * up_to(-(x + loss.tail * of.variance) / of.spread, bell, exp(bell));
   }
   /// One side of which two bounds are known. `fall`: exp(-tail (to - from)), the same for all populations.
   [[nodiscard]] double side_between(std::size_t side, double from, double to, double fall, LossLaw const& loss) const {
     auto const& of = side_[side];
     auto const low = from - mean_[side], high = to - mean_[side], bend = -loss.tail * of.variance;
+    if (low > all_but_1e_12 * of.spread) return 0;
+    if (high < bend - all_but_1e_12 * of.spread) // far down the tail, where the bell is over
+      return real::quick_exp(loss.tail * (high - bend / 2)) * (1 - fall);
     // below the bend, what the tail alone gives; the same at both ends but for the fall
     auto const at_high = low < bend ? real::quick_exp(loss.tail * (high - bend / 2)) : 0;
     auto const up_to_end = [&](double x, double tail_here) {
