@@ -5,7 +5,7 @@
 /// but it is closed where a tag ends its style, because the tag is gone.
 #pragma once
 
-#include <bifolium/collation/detail/number_words.hpp>
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/raised.hpp>
 #include <bifolium/leaf/lexer.hpp>
 
@@ -20,6 +20,7 @@ class StoredWords {
   MarkupKind style_{MarkupKind::ends}; // of the text that comes next; `ends` for text on the line
   std::string_view shut_{};            // what closes it, if no tag began it
   std::size_t opened_{};               // the size of the words when it began
+  bool one_word_{true}, one_before_{}; // whether there are only letters so far; and were before ^{
 
   /// Returns the number of bytes of ^{ or of its like at the end of the words.
   [[nodiscard]] std::size_t opens_last() const noexcept {
@@ -34,19 +35,20 @@ class StoredWords {
   /// Leaves a tag out. `next` is the text after it. A tag that ends the first word becomes a blank, since it did end it.
   void leave_out(MarkupKind kind, std::string_view next) {
     if (auto const open = opens_last(); open != 0 && !shut_.empty())
-      words_.resize(words_.size() - open);
+      words_.resize(words_.size() - open), one_word_ = one_before_;
     else
       words_ += shut_;
-    bool const first = words_.size() > 1 && word_at(words_, 0).size() == words_.size();
+    bool const first = words_.size() > 1 && one_word_;
     auto const c = next.empty() ? ' ' : next[0];
     bool const joins = is_latin_letter(c) || is_digit(c) || c == '^' || static_cast<unsigned char>(c) >= 0x80;
-    if (first && joins) words_ += ' ';
+    if (first && joins) words_ += ' ', one_word_ = false;
     style_ = kind;
     shut_ = {};
     opened_ = words_.size();
   }
   /// Adds a character of ASCII or one byte of another.
   void add(char c) {
+    one_word_ = one_word_ && is_latin_letter(c);
     if (is_digit(c) && style_ == MarkupKind::raises && shut_.empty())
       words_ += raised(c - '0').view();
     else if (is_digit(c) && style_ == MarkupKind::lowers)
@@ -68,6 +70,7 @@ public:
       }
       if (found.bytes != 0) {
         style_ = found.kind;
+        one_before_ = one_word_;
         shut_ = found.kind == MarkupKind::ends ? "" : text[i] == '^' ? "}" : "\xC3\x9Bs";
       }
       std::size_t bytes = 0;

@@ -22,6 +22,7 @@ struct Markup {
 /// Returns the markup at byte `i`. The brace that ends ^{ is none by itself, since a brace may also be text.
 [[nodiscard]] constexpr Markup markup_at(std::string_view text, std::size_t i) noexcept {
   auto const rest = text.substr(i < text.size() ? i : text.size());
+  if (rest.empty() || (rest[0] != '<' && rest[0] != '^' && rest[0] != '\xC3')) return {};
   if (rest.starts_with("<sup>")) return {MarkupKind::raises, 5};
   if (rest.starts_with("<sub>")) return {MarkupKind::lowers, 5};
   if (rest.starts_with("</sup>") || rest.starts_with("</sub>")) return {MarkupKind::ends, 6};
