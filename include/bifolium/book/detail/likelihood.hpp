@@ -26,8 +26,14 @@ class Likelihood {
   /// General frequencies of gatherings, for cases with few counted books. Estimated.
   static constexpr double usual[sizes]{.03, .14, .003, .3, .003, .15, .003, .3, .03, .05, .003};
 
-  /// Logarithm of the frequency with which the last gathering has the unusual size of the one before it. Estimated.
-  static constexpr double size_goes_on = -1;
+  /// Logarithms of the frequencies of what is rare in a description that agrees. All are estimated, without a source: a
+  /// letter is skipped in one formula of fifty, an odd number is on a verso in less than one pagination of a hundred.
+  static constexpr double size_goes_on = -1; ///< the last gathering has the unusual size of the one before it
+  static constexpr double letter_skipped = -4, letters_again = -2, letters_repeated = -3; ///< again: from A
+  static constexpr double unnumbered_runs_in_succession = -3;
+  static constexpr double numbers_again = -1.5, numbers_repeated = -4, numbers_missing = -3, odd_number_on_verso = -5;
+  static constexpr double blank_verso_counted = .5;  ///< share that count the blank verso of a numbered page
+  static constexpr double noted_blank_left_out = .3; ///< share of those that do not count a leaf noted as blank
 
   void take(GatheringCounts::Books const& counts, std::size_t place) {
     for (std::size_t book = 0; book < books; ++book) {
@@ -76,8 +82,8 @@ public:
     for (std::size_t r = 0; r + 1 < shape.runs.size(); ++r) {
       auto const &run = shape.runs[r], &next = shape.runs[r + 1];
       if (run.series != next.series || run.order != MarkOrder::letters) continue;
-      if (next.first > run.last + 1) sum -= 4;
-      if (next.first <= run.last) sum -= next.first == 1 ? 2 : 3;
+      if (next.first > run.last + 1) sum += letter_skipped;
+      if (next.first <= run.last) sum += next.first == 1 ? letters_again : letters_repeated;
     }
     return sum;
   }
@@ -91,14 +97,14 @@ public:
     for (auto const& run : shape.runs) {
       if (run.kind == Kind::unnumbered && shape.runs.size() > 1) {
         sum += unnumbered(run.last);
-        if (unnumbered_before) sum -= 3;
+        if (unnumbered_before) sum += unnumbered_runs_in_succession;
       }
-      if (run.kind == Kind::arabic && run.first == 0 && arabic_before) sum -= 1.5;
-      if (run.first > 0 && last > 0 && run.first <= last) sum -= 4;
-      if (run.first > last + between + 1 && last > 0) sum -= 3; // numbers are missing
+      if (run.kind == Kind::arabic && run.first == 0 && arabic_before) sum += numbers_again;
+      if (run.first > 0 && last > 0 && run.first <= last) sum += numbers_repeated;
+      if (run.first > last + between + 1 && last > 0) sum += numbers_missing;
       // odd numbers are on rectos
       auto const first = run.first == 0 ? 1 : run.first;
-      if (run.kind != Kind::unnumbered && !shape.by_leaf && (total + first) % 2 == 0) sum -= 5;
+      if (run.kind != Kind::unnumbered && !shape.by_leaf && (total + first) % 2 == 0) sum += odd_number_on_verso;
       if (run.kind != Kind::unnumbered)
         last = run.truly != 0 ? run.truly : run.last, between = 0;
       else
@@ -111,7 +117,7 @@ public:
     // the last page without a number is usually counted; the blank verso of a numbered page is left out in about half
     // the cases
     if (unnumbered_before) return total % 2 == 0 ? sum : sum + real::log(weights_.odd_total);
-    return sum + real::log(.5);
+    return sum + real::log(blank_verso_counted);
   }
 
   /// Returns the probability of the two together, or no value if they contradict each other.
@@ -119,7 +125,7 @@ public:
     auto const missing = 2 * formula.leaves() - pages.pages();
     double sum = 0;
     if (blanks_noted_ > 0 && missing >= 2 && missing <= 2 * blanks_noted_ + 1 && !pages.by_leaf)
-      sum = real::log(.3 / blanks_noted_);
+      sum = real::log(noted_blank_left_out / blanks_noted_);
     else if (missing < 0 || missing > 3 || (pages.by_leaf && missing % 2 != 0))
       return std::nullopt;
     else if (missing > 1)
