@@ -277,8 +277,6 @@ constexpr Writer writers[]{
     {"book/field.hpp", "identifier", nullptr, 0, machine},
     {"book/slip_kind.hpp", "identifier", nullptr, 0, machine},
     {"book/slip_kind.hpp", "what_settles", nullptr, 0, sentence},
-    {"paper/country_code.hpp", "country_of_code", nullptr, 0,
-     "names of countries; tests/book/read_description.cpp reads them"},
     {"edition/plan.hpp", "identifier", nullptr, 0, machine},
     {"edition/casting_off.hpp", "assumption", nullptr, 0, sentence},
     {"evidence/words.hpp", "identifier", nullptr, 0, machine},
