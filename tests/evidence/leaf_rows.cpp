@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // What is kept of the leaves of schemes is what their folds show (tests/fold compares the folds with published sources).
+#include "../../bench/leaf_rows/folded.hpp"
 #include "check.hpp"
-#include "leaf_rows/folded.hpp"
 
 #include <string>
 
