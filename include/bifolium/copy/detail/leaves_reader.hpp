@@ -9,6 +9,7 @@
 #pragma once
 
 #include <bifolium/copy/detail/list_passages.hpp>
+#include <bifolium/copy/detail/list_words.hpp>
 #include <bifolium/copy/detail/names_in_order.hpp>
 #include <bifolium/copy/read_leaves_present.hpp>
 #include <bifolium/core/merge_sort.hpp>
@@ -149,15 +150,6 @@ class LeavesReader {
     last_ = first; // what comes next may be inside
     return true;
   }
-  /// Reads a word for the leaves before it, with or without parentheses: facsimile, (facsimile).
-  [[nodiscard]] static std::optional<LeafInCopy> state_of(std::string_view word) {
-    if (word.starts_with('(')) word.remove_prefix(1);
-    while (word.ends_with(')') || word.ends_with('.')) word.remove_suffix(1);
-    if (word == "facs") return LeafInCopy::facsimile;
-    for (auto const state : {LeafInCopy::blank, LeafInCopy::mounted, LeafInCopy::supplied, LeafInCopy::facsimile})
-      if (word == to_words(state)) return state;
-    return std::nullopt;
-  }
   std::optional<Error> run(std::string_view word, std::string_view head, std::optional<std::string_view> tail) {
     auto const first = end_of_run(head, last_);
     if (!first) {
@@ -219,33 +211,14 @@ class LeavesReader {
     LeafSpan const leaves[]{span_of_numbers(book_, from, to)};
     place(leaves);
   }
-  /// Takes words for the first or the last leaf of the book, where leaves are wanting: the last leaf; first and last leaves;
-  /// final blank. "The final blank K8" names K8 by itself, and only the words before it are taken. Returns true if words
-  /// were taken.
+  /// Takes words for the ends of the book, where leaves are wanting. Returns true if words were taken.
   bool take_end_of_book(TextCursor& cursor) {
-    if (!wanting_ || book_.leaves() == 0) return false;
-    auto c = cursor;
-    auto const take = [&](std::string_view word) {
-      auto next = c;
-      if (!next.take_in_any_case(word) || is_latin_letter(next.peek())) return false;
-      next.take_blanks();
-      c = next;
-      return true;
-    };
-    static_cast<void>(take("the"));
-    bool const first = take("first");
-    bool const both = first && take("and");
-    bool const last = (!first || both) && (take("last") || take("final"));
-    if (both ? !last : first == last) return false;
-    bool const blank = take("blank") || (both && take("blanks"));
-    if (!take(both ? "leaves" : "leaf") && !blank) return false;
-    auto const after = c;
-    cursor = c;
-    if (!after.at_end() && after.peek() != '(' && !is_between_items(after.character().value) && !take("and"))
-      return true;
+    auto const ends = wanting_ && book_.leaves() > 0 ? take_ends_of_book(cursor) : std::nullopt;
+    if (!ends) return false;
+    if (ends->before_name) return true;
     begun_ = true;
-    if (first) place_all(1, 1);
-    if (last) place_all(book_.leaves(), book_.leaves());
+    if (ends->first) place_all(1, 1);
+    if (ends->last) place_all(book_.leaves(), book_.leaves());
     return true;
   }
   std::optional<Error> item(std::string_view word) {
