@@ -7,6 +7,7 @@
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/fold/read_formes.hpp>
 #include <bifolium/paper/read_length.hpp>
+#include <bifolium/paper/read_place.hpp>
 #include <bifolium/record.hpp>
 
 #include "check.hpp"
