@@ -20,9 +20,15 @@ struct CountryCode {
 };
 
 namespace detail {
+/// A row of the table, of bare pointers, so that nothing is computed before a code is looked up.
+struct CountryRow {
+  char const* code;
+  char const* country;
+  bool has_source;
+};
 /// gw to stk: the Latin Place Names file of the Bibliographic Standards Committee (RBMS), whose rows have a code and a
 /// country each. The others are from memory.
-inline constexpr CountryCode country_codes[]{
+inline constexpr CountryRow country_rows[]{
     {"gw", "Germany", true},         {"fr", "France", true},          {"ne", "Netherlands", true},
     {"sz", "Switzerland", true},     {"it", "Italy", true},           {"be", "Belgium", true},
     {"ru", "Russia", true},          {"enk", "England", true},        {"stk", "Scotland", true},
@@ -38,8 +44,8 @@ inline constexpr CountryCode country_codes[]{
 /// Example: `country_of_code("enk").country == "England"`
 [[nodiscard]] constexpr CountryCode country_of_code(std::string_view code) noexcept {
   while (!code.empty() && code.back() == ' ') code.remove_suffix(1);
-  for (auto const& row : detail::country_codes)
-    if (row.code == code) return row;
+  for (auto const& row : detail::country_rows)
+    if (row.code == code) return {row.code, row.country, row.has_source};
   return {};
 }
 

@@ -13,6 +13,7 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
+using namespace std::string_view_literals;
 
 /// A part of a list of leaves.
 struct ListPassage {
@@ -21,8 +22,8 @@ struct ListPassage {
 };
 
 /// Words after which leaves are wanting.
-inline constexpr std::string_view words_for_wanting[]{"wants", "wanting", "want",    "lacks",  "lacking",
-                                                      "lack",  "missing", "without", "except", "less"};
+inline constexpr std::string_view words_for_wanting[]{"wants"sv, "wanting"sv, "want"sv,    "lacks"sv,  "lacking"sv,
+                                                      "lack"sv,  "missing"sv, "without"sv, "except"sv, "less"sv};
 
 /// Returns true between the items of a list.
 [[nodiscard]] constexpr bool is_between_items(char32_t c) noexcept { return is_space(c) || c == ',' || c == ';'; }

@@ -117,8 +117,8 @@ inline Expectation expect_of(EvidenceRow const& row, Look const& look, Weigher c
   return look.expect(asked, parts);
 }
 
-/// The kinds of evidence that may be suggested, the cheap ones first.
-constexpr auto kinds_by_cost() {
+/// Returns the kinds of evidence that may be suggested, the cheap ones first.
+inline auto kinds_by_cost() {
   constexpr auto count = [] {
     std::size_t n = 0;
     for (auto const& row : evidence_rows) n += row.to_be_seen != nullptr ? 1 : 0;
@@ -134,12 +134,12 @@ constexpr auto kinds_by_cost() {
   }
   return kinds;
 }
-inline constexpr auto by_cost = kinds_by_cost();
 
 /// Returns what to look at next, or no value if no look is worth its effort.
 inline std::optional<EvidenceKind> look_next(Tallies const& tallies, Weigher const& weigher, PaperModel const& model,
                                              Counted const& counted, std::size_t reading) {
   constexpr double worth_it = 0.01;
+  static auto const by_cost = kinds_by_cost();
   Look const look{tallies, reading};
   std::optional<EvidenceKind> next;
   double most = 0;
