@@ -251,7 +251,7 @@ TEST_CASE("two statements of the place") {
 }
 
 TEST_CASE("every code of a country is read as a place") {
-  for (auto const& row : detail::country_codes) {
+  for (auto const& row : detail::country_rows) {
     INFO(row.code);
     CHECK(country_of_code(row.code).country == row.country);
     auto const place = read_place(row.country);
