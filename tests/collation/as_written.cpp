@@ -129,6 +129,22 @@ TEST_CASE("a statement of format may say how the book is gathered, which is comp
   }
 }
 
+TEST_CASE(
+    "words for engraved leaves before a formula are written after it, and read there") { // common practice, no source
+  for (std::string const words : {"t.p.", "t.p. engraved", "engr. ti.", "engraved title", "port.", "portrait", "front.",
+                                  "frontis.", "frontispiece", "title", "plate", "map"})
+    for (auto const dialect : {Dialect{}, Dialect{Omitted::next}, Dialect{Omitted::eight}}) {
+      INFO(words);
+      auto const read = read_formula(words + ", A⁸ B⁴", dialect);
+      REQUIRE(read);
+      CHECK(read->leaves() == 12);
+      CHECK(read->tail() == words);
+      auto const again = read_formula(write_formula(*read), dialect);
+      REQUIRE(again);
+      CHECK(*again == *read);
+    }
+}
+
 TEST_CASE("a lowered figure is a leaf") { // Early Novels Database, id 4499929: E₁₁ blank
   check({{"1–23⁶(-23₆)", 137, Problem::none, "1-23⁶(−23/6)"}, {"A⁸(-A<sub>8</sub>)", 7, Problem::none, "A⁸(−A8)"}});
   CHECK_FALSE(read_formula("A₄"));

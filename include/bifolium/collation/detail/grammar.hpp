@@ -158,6 +158,7 @@ private:
     if (begun() && is_extent(c_)) return rest(false);
     if (at(from) == 'J' && !begun() && depth_ == 0 && is_small(next) && next != 'j' && !is_word(from + 1))
       return this->misread_bracket();
+    if (begun() && separated_ && this->is_title_page(from)) return rest(true);
     if (!is_latin_letter(next) || !is_word(from)) return this->gathering();
     auto const w = word(c_);
     auto const end = from + to_32(w.size());

@@ -89,11 +89,15 @@ protected:
     c_ = c;
     return this->unsigned_gathering(begun(), leaves, from, to);
   }
+  /// Returns true for t.p. at this byte, a title-page and not the gatherings t and p.
+  [[nodiscard]] constexpr bool is_title_page(std::uint32_t from) const noexcept {
+    return text_.substr(from, 4) == "t.p.";
+  }
   /// Reads words for plates before the first gathering: engr. ti. + A⁸; portrait, A⁸. Returns false if there are none.
   constexpr bool engraved_before() {
     auto const next = at(c_.token.from + 1);
     if (!is_small(next) && next != '.') return false;
-    bool known = text_.substr(c_.token.from, 4) == "t.p.";
+    bool known = is_title_page(c_.token.from);
     auto const w = word(c_);
     for (auto const one : words_of_engraving) known = known || (w.size() == one.size() && begins_with_word(w, one));
     if (!known) return false;
