@@ -37,7 +37,7 @@ TEST_CASE("whatever a tag has in it, a mark or words beside it are written so th
                                                     {"^{", "</sup>"},
                                                     {"", "</sub>"},
                                                     {"", "}"}})
-    for (std::string const inside : {"", " ", "2", "2 ", " 2", "a", "*", "+", ")", "]"})
+    for (std::string const inside : {"", " ", "\n", "2", "2 ", " 2", "a", "*", "+", ")", "]"})
       for (std::string const before : {"", "A", "A⁸ ", "A⁸ (", "A⁸ (lst", "a(lst", "A⁸; words", "A⁸; in", "A⁸+", "A⁸ †",
                                        "A⁸ [par", "A⁸ (−", "A⁸ (A1+", "A⁸ π", "2", "A⁸ (K8 blank", "A⁸ 'g"})
         for (std::string const after :
@@ -60,7 +60,9 @@ TEST_CASE("figures that tags raise in words stay raised, and the tags are no wor
                                                          {"A⁸ (words<sup> </sup>)", "A⁸(words)"},
                                                          {"A⁸ (words &lt;sup&gt;)", "A⁸(words <sup>)"},
                                                          {"A<sup>8</sup> (K8 blank<sub> )", "A⁸(K8 blank)"},
-                                                         {"A⁸; words <sup>2</sup>1-44", "A⁸, words ²1-44"}}) {
+                                                         {"A⁸; words <sup>2</sup>1-44", "A⁸, words ²1-44"},
+                                                         {"A⁸; words\n<sup>", "A⁸, words"},
+                                                         {"A⁸; words à<sup>", "A⁸, words à"}}) {
     CAPTURE(std::string{one.text});
     auto const formula = read_formula(one.text);
     REQUIRE(formula);

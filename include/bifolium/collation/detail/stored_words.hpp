@@ -79,7 +79,8 @@ public:
       i += bytes == 0 ? 1 : bytes;
     }
     for (auto size = words_.size();; size = words_.size()) { // markup at the end has nothing in it
-      while (!words_.empty() && (words_.back() == ' ' || words_.back() == '\t')) words_.pop_back();
+      while (!words_.empty() && std::string_view{" \t\r\n"}.find(words_.back()) != std::string_view::npos)
+        words_.pop_back();
       words_.resize(words_.size() - opens_last());
       if (words_.size() == size) break;
     }
