@@ -50,9 +50,11 @@ module;
 #include <bifolium/core/fraction.hpp>
 #include <bifolium/core/fraction_text.hpp>
 #include <bifolium/core/insertion_sort.hpp>
+#include <bifolium/core/letters_apart.hpp>
 #include <bifolium/core/limits.hpp>
 #include <bifolium/core/merge_sort.hpp>
 #include <bifolium/core/message.hpp>
+#include <bifolium/core/number_words.hpp>
 #include <bifolium/core/partition_point.hpp>
 #include <bifolium/core/problem.hpp>
 #include <bifolium/core/raised.hpp>
@@ -159,6 +161,7 @@ module;
 #include <bifolium/leaf/found_signature.hpp>
 #include <bifolium/leaf/gathering.hpp>
 #include <bifolium/leaf/leaf.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/leaf/lexer.hpp>
 #include <bifolium/leaf/mark.hpp>
 #include <bifolium/leaf/named_leaves.hpp>
@@ -250,6 +253,7 @@ using bifolium::Conventions;
 using bifolium::CopiesOfAccount;
 using bifolium::CopyChecked;
 using bifolium::Correction;
+using bifolium::CountedLeaves;
 using bifolium::CountryCode;
 using bifolium::Crew;
 using bifolium::Cycle;
@@ -641,6 +645,7 @@ using bifolium::infer_format;
 using bifolium::insert_leaf;
 using bifolium::insertion_sort;
 using bifolium::is_blank;
+using bifolium::is_blank_word;
 using bifolium::is_called;
 using bifolium::is_capital;
 using bifolium::is_dash;
@@ -654,6 +659,7 @@ using bifolium::is_quotation_mark;
 using bifolium::is_roman_numeral;
 using bifolium::is_small;
 using bifolium::is_space;
+using bifolium::is_wanting_word;
 using bifolium::judge;
 using bifolium::judge_paper;
 using bifolium::keep_each_once;
@@ -665,6 +671,7 @@ using bifolium::leans_on;
 using bifolium::leaves_line;
 using bifolium::length_cast;
 using bifolium::letter_rank;
+using bifolium::letters_apart;
 using bifolium::letters_of;
 using bifolium::likelihood_in_words;
 using bifolium::likely_scheme;
@@ -688,6 +695,8 @@ using bifolium::named_origins;
 using bifolium::no_attested_scheme_has_this_name;
 using bifolium::no_scheme_message;
 using bifolium::noted;
+using bifolium::number_of_plural;
+using bifolium::number_of_word;
 using bifolium::observe;
 using bifolium::opens_quotation;
 using bifolium::operator*;
@@ -810,6 +819,8 @@ using bifolium::superscript;
 using bifolium::superscript_digit;
 using bifolium::svg_element;
 using bifolium::svg_number;
+using bifolium::take_counted_leaves;
+using bifolium::take_half_sheet;
 using bifolium::the_scheme_does_not_fold;
 using bifolium::the_text_of_the_scheme_is_wrong;
 using bifolium::thousands_in_sheet;

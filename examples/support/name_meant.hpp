@@ -1,39 +1,22 @@
 // SPDX-License-Identifier: MIT
-/// The name of a column or a field that somebody perhaps meant who wrote another.
+/// The column or field that was perhaps meant where another name was written.
 #pragma once
+
+#include <bifolium/core/ascii.hpp>
+#include <bifolium/core/letters_apart.hpp>
 
 #include "shown.hpp"
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace support {
 
-/// How many letters must be changed, put in, taken out or exchanged with the next one to make one word of another.
-inline std::size_t changes_between(std::string_view a, std::string_view b) {
-  std::vector<std::size_t> before(b.size() + 1), row(b.size() + 1),
-      next(b.size() + 1); // for i - 2, i - 1 and i letters of a
-  for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
-  for (std::size_t i = 1; i <= a.size(); ++i) {
-    next[0] = i;
-    for (std::size_t j = 1; j <= b.size(); ++j) {
-      next[j] = std::min({row[j] + 1, next[j - 1] + 1, row[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1)});
-      if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
-        next[j] = std::min(next[j], before[j - 2] + 1);
-    }
-    before.swap(row);
-    row.swap(next);
-  }
-  return row[b.size()];
-}
 /// Small letters, and `_` for what else parts words.
 inline std::string plain_name(std::string_view name) {
   std::string plain;
-  for (char c : name)
-    plain += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c == ' ' || c == '-' || c == '.' ? '_' : c;
+  for (char c : name) plain += c == ' ' || c == '-' || c == '.' ? '_' : bifolium::small_letter(c);
   return plain;
 }
 /// Names that catalogues give to what the programs call otherwise.
@@ -62,7 +45,7 @@ template <class Names> std::optional<std::string> name_meant(std::string_view na
     auto const with = plain_name(one);
     if (letters == with) return std::string{one};
     if (letters.size() > 3 && with.starts_with(letters + "_")) return std::string{one};
-    auto const changes = changes_between(letters, with);
+    auto const changes = static_cast<std::size_t>(bifolium::letters_apart(letters, with));
     if (changes < least) least = changes, meant = std::string{one};
   }
   return meant;

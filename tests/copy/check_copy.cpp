@@ -280,6 +280,9 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
                            "wants final blank", "wants the last blank leaf", "wants last leaf (blank)"})
     CHECK(spans(last) == spans("A1-L2"));
   CHECK(spans("wants first leaf") == spans("A2-L3"));
+  CHECK(spans("wants the last two leaves") == spans("A1-L1"));
+  CHECK(spans("wants first and last two leaves") == spans("A2-L1"));
+  CHECK(spans("wants last bl.") == spans("A1-L2"));
   CHECK(spans("wants the first and last leaves, C3") == spans("A2-C2 C4-L2"));
   CHECK(spans("wants the first leaf and K8") == spans("A2-K7 L"));
   CHECK(spans("wants the final blank K8") == spans("A1-K7 L"));
@@ -310,9 +313,9 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
     CHECK_FALSE(read_leaves_present(book, text));
   }
   CHECK(read_leaves_present(book, "A-K wants").error().problem == Problem::unexpected_end);
-  for (auto const* text :
-       {"wants all", "lacks all after", "wants everything before ", "wants facsimile", "wants, and A1", "wants first",
-        "wants first and leaves", "wants the last", "last leaf", "wants complete"}) {
+  for (auto const* text : {"wants all", "lacks all after", "wants everything before ", "wants facsimile",
+                           "wants, and A1", "wants first", "wants first and leaves", "wants the last", "last leaf",
+                           "wants complete", "wants the last twenty leaves of forty"}) {
     CAPTURE(text);
     CHECK(read_leaves_present(book, text).error().problem == Problem::not_a_reference);
   }

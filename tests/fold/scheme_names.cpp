@@ -127,7 +127,7 @@ TEST_CASE("where no scheme has the name, one spelt almost so is offered") {
       auto const likely = likely_scheme(name);
       CAPTURE(name);
       REQUIRE(likely);
-      CHECK(detail::letters_apart(likely->id(), name) == 1);
+      CHECK(letters_apart(likely->id(), name) == 1);
     }
 }
 

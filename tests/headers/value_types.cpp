@@ -10,6 +10,7 @@
 #include <bifolium/fold/find_foldings.hpp>
 #include <bifolium/fold/find_misprints.hpp>
 #include <bifolium/fold/foldings_showing.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/paper/sheet_size_sources.hpp>
 #include <bifolium/record.hpp>
@@ -219,6 +220,7 @@ template struct Allocating<IdealCopy>;
 template struct Trivial<IdealCopy::Gatherings, 8>;
 template struct Trivial<IdealCopy::gathering_iterator, 24, regular>;
 template struct Trivial<IdealCopy::leaf_iterator, 16, regular>;
+template struct Trivial<CountedLeaves, 8, regular>;
 template struct Trivial<Cycle, 18, regular>;
 template struct Trivial<Run, 104, regular>;
 template struct Trivial<GatheringAt, 16, regular | ordered | hashed>;

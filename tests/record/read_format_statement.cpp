@@ -78,6 +78,9 @@ TEST_CASE("words about the paper, gatherings, doubts and second formats") { // c
   CHECK(statement("small 8vo").formats == std::vector{Format::of(8)});
   CHECK(statement("4to in 8s").gatherings_of == 8);
   CHECK(statement("8° (4s)").gatherings_of == 4);
+  CHECK(statement("8vo in half-sheets").gatherings_of == 4);
+  CHECK(statement("12° in half sheets").gatherings_of == 6);
+  CHECK(statement("24° in twelves").gatherings_of == 12);
   CHECK(statement("12mo in sixes").gatherings_of == 6);
   for (auto const& [words, leaves] : {std::pair{"in twos", 2},
                                       {"in fours", 4},

@@ -12,8 +12,9 @@ inline namespace v0 {
 /// The leaves of a copy, in its order.
 struct LeavesPresent {
   std::vector<LeafSpan> spans{}; ///< the leaves as listed
-  std::vector<Error> doubts{};   ///< names that can mean more than one leaf, and losses of every copy, with column
-  /// Returns the doubts, with column: names that can mean more than one leaf or gathering, and losses that every copy has.
+  /// names that can mean more than one leaf or gathering, and wanting leaves that the formula does not have, with column
+  std::vector<Error> doubts{};
+  /// Returns the doubts.
   [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return doubts; }
   /// Returns the doubts of temporary leaves by value.
   [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(doubts); }
@@ -23,12 +24,13 @@ struct LeavesPresent {
 /// Reads the leaves of a copy, in the order of the copy: references and runs of them, separated by blanks, commas or
 /// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves, and an empty text means that there is none.
 /// B3.6 are two leaves, B3 and B6; leaves between these two that the list names next are taken there: "B1.4 B2" is B1, B2
-/// and B4. Inserted leaves are named as the
-/// formula prints them (χ1, a1-4) or by the leaf before them (A3+1). The list may name a leaf that the formula removes,
-/// since some copies still have it. A word after leaves gives their state: facsimile, supplied, blank, mounted.
+/// and B4. Inserted leaves are named as the formula prints them (χ1, a1-4) or by the leaf before them (A3+1). The list may
+/// name a leaf that the formula removes, since some copies still have it. A word after leaves gives their state: facsimile,
+/// supplied, blank, mounted.
 ///
-/// The leaves after "wants", "wanting", "lacks", "missing" or a word like them are not there: "wants C3.6 and all after H8" is
-/// the whole book without them, "A-K (wanting C3.6) L" a list without them. So is "A-K, lacking A1, supplied in facsimile".
+/// The leaves after "wants", "wanting", "lacks", "missing" or a word like them are not there. "Wants C3.6 and all after H8" is
+/// the whole book without these leaves, and "A-K (wanting C3.6) L" is the list without them. "A-K, lacking A1, supplied in
+/// facsimile" has a facsimile of A1.
 /// "Wants the last leaf", "first and last leaves" and "final blank" name the ends of the book, and "complete" is all of it.
 /// What `wants` writes is read.
 ///

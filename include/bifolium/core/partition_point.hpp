@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Searches rows that are sorted: runs by their first leaf, blanks by their place in the book; and removes repeated ones. Both
-/// are written here once, for rows of any kind. <algorithm> is not used, for the reason given in core/merge_sort.hpp.
+/// Searches sorted rows (runs by their first leaf, blanks by their place in the book), and removes the repeated ones. Both
+/// functions are for rows of any kind. <algorithm> is not used, for the reason given in core/merge_sort.hpp.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -21,7 +21,7 @@ template <class IsFirst> constexpr std::size_t partition_point(std::size_t size,
       high = middle;
   return low;
 }
-/// Keeps one of each in sorted rows: of equal rows the first stays.
+/// Removes all but the first of equal rows. Precondition: equal rows are next to each other, as in sorted rows.
 template <class Rows> void keep_each_once(Rows& rows) {
   std::size_t kept = 0;
   for (std::size_t i = 0; i < rows.size(); ++i)

@@ -5,6 +5,7 @@
 /// so that a name has the same meaning everywhere.
 #pragma once
 
+#include <bifolium/core/letters_apart.hpp>
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/fold/detail/trade_names.hpp>
 
@@ -19,7 +20,7 @@ inline namespace v0 {
 constexpr std::optional<Attested> find_scheme(std::string_view name) {
   name = trimmed(name, " \t\r\n");
   for (auto const scheme : Attested::all())
-    if (scheme.id().size() == name.size() && detail::letters_apart(scheme.id(), name) == 0) return scheme;
+    if (scheme.id().size() == name.size() && letters_apart(scheme.id(), name) == 0) return scheme;
   auto const spoken = detail::name_in(name);
   if (!spoken) return std::nullopt;
   for (auto const& known : detail::trade_names)
@@ -35,7 +36,7 @@ constexpr std::optional<Attested> likely_scheme(std::string_view name) {
   int least = 1 + static_cast<int>(name.size()) / 4; // one letter in four may be wrong
   std::optional<Attested> likely;
   auto const look_at = [&](std::string_view known, Attested scheme) {
-    if (auto const apart = detail::letters_apart(name, known); apart < least) least = apart, likely = scheme;
+    if (auto const apart = letters_apart(name, known); apart < least) least = apart, likely = scheme;
   };
   for (auto const scheme : Attested::all()) look_at(scheme.id(), scheme);
   for (auto const& known : detail::trade_names)

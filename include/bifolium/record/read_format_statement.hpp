@@ -8,6 +8,7 @@
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/leaf/gathering.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
 
 #include <string>
 #include <vector>
@@ -30,16 +31,8 @@ struct FormatStatement {
 
 namespace detail {
 
-/// The words for gatherings by their number of leaves: `in eights`.
-struct PluralOfLeaves {
-  std::string_view word;
-  int leaves;
-};
-inline constexpr PluralOfLeaves plurals_of_leaves[]{{"twos", 2},  {"fours", 4},    {"sixes", 6},    {"eights", 8},
-                                                    {"tens", 10}, {"twelves", 12}, {"sixteens", 16}};
-
-/// Reads `in 8s`, `in eights` or `(4s)` after a format. Returns no value if the gatherings are not named.
-inline std::optional<int> take_gatherings(TextCursor& cursor) {
+/// Reads `in 8s`, `in eights`, `(4s)` or `in half-sheets` after a format. Returns no value if the gatherings are not named.
+inline std::optional<int> take_gatherings(TextCursor& cursor, Format format) {
   auto const here = cursor.at();
   cursor.take_blanks();
   cursor.take(',');
@@ -53,9 +46,10 @@ inline std::optional<int> take_gatherings(TextCursor& cursor) {
   if (auto const number = cursor.take_number(most_leaves_in_gathering))
     leaves = cursor.take_word("s") || cursor.take("'s") || cursor.take("’s") ? std::optional{static_cast<int>(*number)}
                                                                              : std::nullopt;
+  else if (auto const sheet = format.leaves_to_sheet(); sheet && *sheet > 2 && take_half_sheet(cursor))
+    leaves = *sheet / 2;
   else
-    for (auto const& row : plurals_of_leaves)
-      if (!leaves && cursor.take_word(row.word)) leaves = row.leaves;
+    leaves = number_of_plural(cursor.take_letters());
   if (leaves && *leaves > 0 && (in || bracket) && (!bracket || cursor.take(')'))) return leaves;
   return cursor.go_to(here), std::nullopt;
 }
@@ -83,7 +77,7 @@ inline std::optional<int> take_gatherings(TextCursor& cursor) {
       continue;
     }
     read.probable = cursor.take('?') || read.probable;
-    if (!read.gatherings_of) read.gatherings_of = detail::take_gatherings(cursor);
+    if (!read.gatherings_of) read.gatherings_of = detail::take_gatherings(cursor, read.formats.back());
     cursor.take_blanks();
     if (read.formats.size() < 2 && (cursor.take_word("and") || cursor.take_word("or") || cursor.take('&'))) continue;
     break;

@@ -140,10 +140,12 @@ class DescriptionReader {
   }
   /// "8", "in fours", "8s".
   static Expected<int> gathering(std::string_view text) {
-    for (auto const& [word, leaves] : plurals_of_leaves)
-      if (text.find(word) != text.npos) return int{leaves};
     TextCursor cursor{text};
-    while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
+    while (!cursor.at_end() && !cursor.at_digit()) {
+      auto const word = cursor.take_letters();
+      if (auto const leaves = number_of_plural(word)) return *leaves;
+      if (word.empty()) cursor.skip(1);
+    }
     auto const number = cursor.take_number(most_leaves_in_gathering);
     if (!number || *number < 1) return cursor.error_from(0, Problem::not_a_gathering_size);
     return static_cast<int>(*number);

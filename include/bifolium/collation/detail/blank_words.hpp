@@ -20,6 +20,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
 
 #include <string_view>
 
@@ -28,12 +29,6 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-/// Returns true for a word that means blank: blank, blanks, bl. (abbreviated).
-[[nodiscard]] constexpr bool is_blank_word(std::string_view word) noexcept {
-  if (word.size() < 2 || small_letter(word[0]) != 'b') return false;
-  auto const rest = word.substr(1);
-  return rest == "l" || rest == "lank" || rest == "lanks";
-}
 /// Returns true if one of the words means blank.
 [[nodiscard]] constexpr bool has_blank_word(std::string_view words) noexcept {
   for (std::size_t i = 0; i < words.size();) {
@@ -62,15 +57,11 @@ enum class BlanksSaid : std::uint8_t {
 /// Reads the words of a note.
 class BlankWords {
   static constexpr int most_counted = 4;
-  struct Counted {
-    int leaves{}; // 0 if no leaves are counted
-    bool first{};
-  };
   std::string_view words_;
   Letters letters_;
   TokenCursor c_;
-  BlankNamed last_{};               // the last leaf that was named
-  Counted counted_[most_counted]{}; // those of a phrase, which are added at its end if no names replace them
+  BlankNamed last_{};                     // the last leaf that was named
+  CountedLeaves counted_[most_counted]{}; // those of a phrase, which are added at its end if no names replace them
   int counted_size_{};
 
   /// Returns the word at this position; empty if there is none.
@@ -108,17 +99,12 @@ class BlankWords {
   }
   /// Reads "last leaf", "last two leaves", "first leaf" or "final leaf"; also "last" alone.
   constexpr bool counted() {
-    auto const before = c_;
-    static_cast<void>(take("the"));
-    auto const w = word();
-    bool const last = w == "last" || w == "final", first = w == "first";
-    if ((!last && !first) || counted_size_ == most_counted) return c_ = before, false;
-    after(w);
-    auto const number = word();
-    auto const leaves = number_of(number);
-    if (leaves > 0) after(number);
-    skip(leaf_words);
-    counted_[counted_size_++] = {leaves > 0 ? leaves : 1, first};
+    if (!c_.at(TokenKind::letter) || counted_size_ == most_counted) return false;
+    TextCursor text{words_, c_.token.from};
+    auto const found = take_counted_leaves(text);
+    if (!found) return false;
+    c_ = TokenCursor{words_, text.at()};
+    counted_[counted_size_++] = *found;
     return true;
   }
   /// Calls `add` with the leaves that are only counted.

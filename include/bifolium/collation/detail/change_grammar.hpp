@@ -8,7 +8,7 @@
 ///   join     = "," | ";" | "." | "&" | "and" | blank ;
 ///   item     = loss , leaves , [ quoted ] , [ "+" , inserted ] | leaves , "±" | "±"
 ///            | leaf , "+" , inserted | "+" , inserted | identity | blanks | words ;
-///   loss     = "−" | "-" | "±" | "less" | "minus" | "without" | "wants" | "lacks" ;
+///   loss     = "−" | "-" | "±" | "less" | "minus" | "without" | wanting word ;
 ///   leaves   = leaf , [ "?" ] , { join , leaf , [ "?" ] } | leaf , ( "-" | "to" | "through" ) , figure ;
 #pragma once
 
@@ -58,8 +58,7 @@ protected:
 
 private:
   [[nodiscard]] static constexpr bool is_loss_before(std::string_view w) noexcept {
-    return w == "less" || w == "minus" || w == "without" || w == "wants" || w == "wanting" || w == "lacks" ||
-           w == "lacking" || w == "want";
+    return w == "less" || w == "minus" || w == "without" || is_wanting_word(w);
   }
   constexpr void separators(ChangeState& s) const {
     s.point = s.spaced = s.semicolon = false;

@@ -5,17 +5,17 @@
 ///
 ///   count    = terms | "(" , terms , ")" | in words ;
 ///   terms    = figure , { ( "/" | "." | "·" | "," | "-" ) , figure } ;  (* all raised, or all on the line *)
-///   in words = [ "," ] , ( ( "in" | "per" ) , [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ]
-///            | [ "in" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
+///   in words = [ "," ] , ( in plurals | [ "in" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
+///   in plurals = ( "in" | "per" ) , [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ] ;
 ///   plural   = "fours" | "eights" | number | figure , [ [ "'" ] , "s" ] ;
-///   gathered = ( "in" | "per" ) , [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ]
-///            | "(" , [ "in" ] , plural , ")" | "(" , terms , ")" ;           (* after a format: 8° in fours, 12° (8/4) *)
+///   gathered = in plurals | "(" , ( in plurals | plural | terms ) , ")" ; (* after a format: 8° in fours, 12° (8/4) *)
 ///
 /// All terms of a count are written in the same notation.
 #pragma once
 
 #include <bifolium/collation/detail/found_run.hpp>
-#include <bifolium/collation/detail/number_words.hpp>
+#include <bifolium/collation/detail/word_at.hpp>
+#include <bifolium/core/number_words.hpp>
 #include <bifolium/leaf/signature_reader.hpp>
 
 namespace bifolium {
@@ -92,7 +92,7 @@ public:
   }
 
   /// Takes the statement of how a format is gathered: in fours; (in 4s); (4s); (8/4). If there is none, takes nothing and
-  /// returns an empty count. One count in parentheses is none, as 8° (4) can be anything.
+  /// returns an empty count. A single figure, 8° (4), is not such a statement, because it can mean anything.
   constexpr FoundCount take_gathered(TokenCursor& c) const {
     auto p = c;
     bool const round = p.at(TokenKind::open_round);
@@ -220,11 +220,10 @@ private:
     }
     if (!p.at(TokenKind::letter) || !begins_number_word(p.token.from)) return {};
     auto const word = word_at(text_, p.token.from);
-    auto const found = number_in(word);
-    bool const sixes = found.ending == "es" && found.value == 6;
-    bool const several = plural && (found.ending == "s" || sixes);
-    if (found.value == 0 || (!several && !found.ending.empty())) return {};
-    Number const number{found.value, p.token.from + static_cast<std::uint32_t>(word.size()), several};
+    auto const several = plural ? number_of_plural(word) : std::nullopt;
+    auto const value = several ? several : number_of_word(word);
+    if (!value) return {};
+    Number const number{*value, p.token.from + static_cast<std::uint32_t>(word.size()), several.has_value()};
     p = TokenCursor{text_, number.end};
     return number;
   }

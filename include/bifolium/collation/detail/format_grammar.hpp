@@ -167,12 +167,12 @@ private:
   /// Reads the leaves of the gatherings, which the resolver compares with the runs: 8° (in 4s), 8° in fours, 12° (8/4), 8°
   /// in half-sheets.
   constexpr void take_gathering_statement(TokenCursor& c, Format format) {
-    auto const i = c.token.from;
+    auto const from = c.token.from;
     auto const sheet = format.leaves_to_sheet();
-    if (sheet && *sheet > 2 && (begins(i, "in half-sheets") || begins(i, "in half sheets"))) {
-      this->gathered(Cycle{*sheet / 2}, i, i + 14);
-      c = cursor(i + 14);
-      return;
+    TextCursor words{text_, from};
+    if (sheet && *sheet > 2 && words.take("in ") && take_half_sheet(words)) {
+      c = cursor(words.at());
+      return this->gathered(Cycle{*sheet / 2}, from, static_cast<std::uint32_t>(words.at()));
     }
     auto const count = this->take_gathered(c);
     if (count.sound()) this->gathered(count.cycle, count.from, count.end);

@@ -14,9 +14,9 @@ using namespace std::string_view_literals;
 /// Words that say that leaves are gone, changed or inserted (common practice, no source). They are not counted, so there is a
 /// warning.
 inline constexpr std::string_view words_of_change[]{
-    "added"sv,   "cancel"sv,  "cancelled"sv, "cancels"sv, "cut"sv,     "deleted"sv, "excised"sv, "extra"sv,
-    "fehlen"sv,  "fehlt"sv,   "inserted"sv,  "lacking"sv, "lacks"sv,   "manca"sv,   "manque"sv,  "minus"sv,
-    "missing"sv, "removed"sv, "replaced"sv,  "want"sv,    "wanting"sv, "wants"sv,   "without"sv,
+    "added"sv,   "cancel"sv, "cancelled"sv, "cancels"sv, "cut"sv,      "deleted"sv,
+    "excised"sv, "extra"sv,  "fehlen"sv,    "fehlt"sv,   "inserted"sv, "manca"sv,
+    "missing"sv, "manque"sv, "minus"sv,     "removed"sv, "replaced"sv, "without"sv,
 };
 
 template <class Sink> class NoteGrammar : protected InsertionGrammar<Sink> {
@@ -136,6 +136,7 @@ private:
         return true;
       if (!c.at(TokenKind::letter)) continue;
       auto const w = word_at(text_.substr(0, to), c.token.from);
+      if (is_wanting_word(w)) return true;
       if (w.size() > 2)
         for (auto const one : words_of_change)
           if (w == one) return true;

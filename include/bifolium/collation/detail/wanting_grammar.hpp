@@ -2,9 +2,10 @@
 /// Reads changes that are written in words, (M8 blank and wanting), or without parentheses, A⁸ −A8, A⁸ A3 ±. There is always a
 /// warning: the words may mean that one copy lacks the leaf, and a sign outside parentheses may be a mistake.
 ///
-///   wanting = [ "?" ] , ( leaf , { join , leaf } | "last" , [ number ] , ( "leaf" | "leaves" ) ) , is wanting ;
-///   is wanting = ( "wanting" | "wants" | "want" | "lacking" | "lacks" | "deleted" | "removed" | "excised" | blank word | "and"
-///              | "&" | "," | "?" | "is" | "are" | "both" ) , { is wanting } ;
+///   wanting = [ "?" ] , ( leaf , { join , leaf } | ( "last" | "final" ) , [ number ] , [ leaf word ] ) , is wanting ;
+///   is wanting = ( wanting word | "deleted" | "removed" | "excised" | blank word | "and" | "&" | "," | "?" | "is" | "are"
+///              | "both" ) , { is wanting } ;
+///   wanting word = "want" | "wants" | "wanting" | "lack" | "lacks" | "lacking" ;
 ///   outside = ( "−" | "-" | "±" ) , leaf , { ( "," | "." ) , figure } | leaf , "±" | "±" ;
 #pragma once
 
@@ -83,16 +84,13 @@ private:
   /// Takes "last leaf" or "last two leaves". Returns false if there is no such text.
   constexpr bool take_last(Wanting& found, std::uint32_t end) const {
     auto& c = found.c;
-    auto const w = word(c);
-    if (w != "last" && w != "final") return false;
-    c = after(c, w, end);
-    int leaves = number_of(word(c));
-    if (leaves > 0) c = after(c, word(c), end);
-    if (leaves == 0) leaves = 1;
-    if (auto const what = word(c); what == "leaf" || what == "leaves") c = after(c, what, end);
+    if (!c.at(TokenKind::letter)) return false;
+    TextCursor text{text_.substr(0, end), c.token.from};
+    auto const last = take_counted_leaves(text);
     auto const target = this->last_gathering();
-    if (leaves > target.leaves || leaves > most_wanting) return false;
-    for (int n = leaves; n-- > 0;) found.all[found.leaves++] = {target, target.leaves - n};
+    if (!last || last->first || last->leaves > target.leaves || last->leaves > most_wanting) return false;
+    c = cursor(text.at(), end);
+    for (int n = last->leaves; n-- > 0;) found.all[found.leaves++] = {target, target.leaves - n};
     return true;
   }
   constexpr bool take_leaves(Wanting& found, std::uint32_t end) {
@@ -130,8 +128,7 @@ private:
         c.take();
         continue;
       }
-      bool const gone = w == "wanting" || w == "wants" || w == "want" || w == "lacking" || w == "lacks" ||
-                        w == "deleted" || w == "removed" || w == "excised";
+      bool const gone = is_wanting_word(w) || w == "deleted" || w == "removed" || w == "excised";
       bool const blank = is_blank_word(w);
       if (!gone && !blank && w != "and" && w != "is" && w != "are" && w != "both") return false;
       if (blank) found.blank_from = c.token.from, found.blank_to = c.token.from + static_cast<std::uint32_t>(w.size());

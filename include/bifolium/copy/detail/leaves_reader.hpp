@@ -211,14 +211,17 @@ class LeavesReader {
     LeafSpan const leaves[]{span_of_numbers(book_, from, to)};
     place(leaves);
   }
-  /// Takes words for the ends of the book, where leaves are wanting. Returns true if words were taken.
+  /// Takes words for leaves at the ends of the book, where leaves are wanting. Returns false if there are none, or more leaves
+  /// than the book has.
   bool take_end_of_book(TextCursor& cursor) {
-    auto const ends = wanting_ && book_.leaves() > 0 ? take_ends_of_book(cursor) : std::nullopt;
-    if (!ends) return false;
+    auto after = cursor;
+    auto const ends = wanting_ ? take_ends_of_book(after) : std::nullopt;
+    if (!ends || ends->first > book_.leaves() || ends->last > book_.leaves()) return false;
+    cursor = after;
     if (ends->before_name) return true;
     begun_ = true;
-    if (ends->first) place_all(1, 1);
-    if (ends->last) place_all(book_.leaves(), book_.leaves());
+    if (ends->first > 0) place_all(1, ends->first);
+    if (ends->last > 0) place_all(book_.leaves() + 1 - ends->last, book_.leaves());
     return true;
   }
   std::optional<Error> item(std::string_view word) {

@@ -3,27 +3,22 @@
 /// only what is wanting, so a list may begin with it.
 ///
 ///   list    = leaves , { [ "imperfect" , [ ":" ] ] , wanting , leaves , [ ")" ] } ;
-///   wanting = [ "(" ] , ( "wants" | "wanting" | "lacks" | "lacking" | "missing" | "without" | … ) , [ ":" ] ;
+///   wanting = [ "(" ] , ( wanting word | "missing" | "without" | "except" | "less" ) , [ ":" ] ; (* wants, lacking: leaf/leaf_words.hpp *)
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
-#include <bifolium/core/text_cursor.hpp>
 #include <bifolium/core/text_span.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-using namespace std::string_view_literals;
 
 /// A part of a list of leaves.
 struct ListPassage {
   TextSpan text{};
   bool wanting{}; ///< true for leaves that the copy lacks
 };
-
-/// Words after which leaves are wanting.
-inline constexpr std::string_view words_for_wanting[]{"wants"sv, "wanting"sv, "want"sv,    "lacks"sv,  "lacking"sv,
-                                                      "lack"sv,  "missing"sv, "without"sv, "except"sv, "less"sv};
 
 /// Returns true between the items of a list.
 [[nodiscard]] constexpr bool is_between_items(char32_t c) noexcept { return is_space(c) || c == ',' || c == ';'; }
@@ -41,10 +36,10 @@ class ListPassages {
     if (text.ends_with('.') && !text.ends_with("..")) text.remove_suffix(1);
     return text;
   }
-  [[nodiscard]] static bool is_word_for_wanting(std::string_view word) noexcept {
-    for (auto const one : words_for_wanting)
-      if (equal_in_any_case(word, one)) return true;
-    return false;
+  /// Returns true for a word after which leaves are wanting.
+  [[nodiscard]] static bool begins_wanting(std::string_view word) noexcept {
+    return is_wanting_word(word) || equal_in_any_case(word, "missing") || equal_in_any_case(word, "without") ||
+           equal_in_any_case(word, "except") || equal_in_any_case(word, "less");
   }
   /// Ends the passage at `to` and begins the next one at `from`. Returns the one that has ended.
   ListPassage turn(std::size_t to, std::size_t from, bool wanting) noexcept {
@@ -75,7 +70,7 @@ public:
       bool const opens = word.starts_with('(');
       if (opens) word.remove_prefix(1);
       while (word.ends_with(':') || word.ends_with('.')) word.remove_suffix(1);
-      if (is_word_for_wanting(word)) {
+      if (begins_wanting(word)) {
         in_parentheses_ = opens;
         return turn(from, cursor_.at(), true);
       }

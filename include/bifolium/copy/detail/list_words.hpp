@@ -16,35 +16,40 @@ namespace detail {
   if (word.starts_with('(')) word.remove_prefix(1);
   while (word.ends_with(')') || word.ends_with('.')) word.remove_suffix(1);
   if (word == "facs") return LeafInCopy::facsimile;
-  for (auto const state : {LeafInCopy::blank, LeafInCopy::mounted, LeafInCopy::supplied, LeafInCopy::facsimile})
+  if (is_blank_word(word)) return LeafInCopy::blank;
+  for (auto const state : {LeafInCopy::mounted, LeafInCopy::supplied, LeafInCopy::facsimile})
     if (word == to_words(state)) return state;
   return std::nullopt;
 }
-/// The first leaf of a book, or the last, or both, as words name them.
+/// Leaves at the beginning or the end of a book, or at both, as words name them.
 struct EndsOfBook {
-  bool first{}, last{};
-  bool before_name{}; ///< true for "the final blank K8", where a name follows, and says which leaf it is
+  int first{}, last{};
+  bool before_name{}; ///< true for "the final blank K8": a name follows, and says which leaf is meant
 };
-/// Takes "the last leaf", "first and last leaves" or "final blank". If there is none, takes nothing and returns no value.
+/// Takes "the last two leaves", "first and last leaves" or "final blank". If there is none, takes nothing and returns no value.
 [[nodiscard]] inline std::optional<EndsOfBook> take_ends_of_book(TextCursor& cursor) {
   auto c = cursor;
-  auto const take = [&](std::string_view word) {
-    auto next = c;
-    if (!next.take_in_any_case(word) || is_latin_letter(next.peek())) return false;
-    next.take_blanks();
-    c = next;
-    return true;
-  };
-  static_cast<void>(take("the"));
+  auto counted = take_counted_leaves(c);
+  if (!counted) return std::nullopt;
   EndsOfBook ends;
-  ends.first = take("first");
-  bool const both = ends.first && take("and");
-  ends.last = (!ends.first || both) && (take("last") || take("final"));
-  if (both ? !ends.last : ends.first == ends.last) return std::nullopt;
-  bool const blank = take("blank") || (both && take("blanks"));
-  if (!take(both ? "leaves" : "leaf") && !blank) return std::nullopt;
+  auto const add = [&] { (counted->first ? ends.first : ends.last) = counted->leaves; };
+  add();
+  auto other = c;
+  if (counted->first && other.take_word("and")) {
+    other.take_blanks();
+    if (auto const last = take_counted_leaves(other); last && !last->first) counted = last, c = other, add();
+  }
+  auto blank = c;
+  bool const is_blank = is_blank_word(blank.take_letters());
+  if (is_blank) {
+    c = blank;
+    c.take_blanks();
+    static_cast<void>(c.take_word("leaf") || c.take_word("leaves"));
+    c.take_blanks();
+  }
+  if (!counted->says_leaves && !is_blank) return std::nullopt;
   cursor = c;
-  bool const item_ends = c.at_end() || c.peek() == '(' || is_between_items(c.character().value) || take("and");
+  bool const item_ends = c.at_end() || c.peek() == '(' || is_between_items(c.character().value) || c.take_word("and");
   ends.before_name = !item_ends;
   return ends;
 }

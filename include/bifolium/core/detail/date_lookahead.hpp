@@ -102,8 +102,8 @@ protected:
     }
     return found;
   }
-  /// Returns the number of bytes of a character for an unknown digit of a year - u, x, X, - or ? -, or 0. MARC 21 writes u,
-  /// and the extended date-time format X (ISO 8601-2, from memory).
+  /// Returns the number of bytes of a character for an unknown digit of a year (u, x, X, ? or a dash), or 0 for another
+  /// character. MARC 21 writes u, and the extended date-time format X (ISO 8601-2, from memory).
   [[nodiscard]] constexpr std::size_t wildcard(std::size_t at) const {
     if (byte(at) == 'u' || byte(at) == 'x' || byte(at) == 'X' || byte(at) == '?') return 1;
     return is_dash(point(at).value) ? point(at).bytes : 0;

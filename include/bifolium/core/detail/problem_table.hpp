@@ -57,7 +57,7 @@ BIFOLIUM_PROBLEM(22, too_many_changes, "with '{found}' there are more than {limi
 BIFOLIUM_PROBLEM(23, too_many_leaves_drawn, "there are more than {limit} leaves to draw, which is what '{found}' of Limits allows")
 
 // 100-199: the language of folding
-/// A word that is none of those that can stand at its place in a scheme, or that name the evidence in a leaf.
+/// A word of a scheme, or of the evidence in a leaf, that is unknown or in the wrong place.
 BIFOLIUM_PROBLEM(100, unknown_word, "'{found}' is not a word that can stand here")
 /// A name is expected.
 BIFOLIUM_PROBLEM(101, name_expected, "found '{found}' where a name is expected: a letter, then letters, digits or _")
@@ -156,7 +156,7 @@ BIFOLIUM_PROBLEM(206, run_crosses_series, "the run to '{found}' crosses from one
 /// The last signature of a run comes before the first.
 BIFOLIUM_PROBLEM(207, run_goes_backwards, "the run to '{found}' ends before it begins: write the first signature first")
 /// The numbers of the gatherings and their counts cannot be separated.
-BIFOLIUM_PROBLEM(208, flat_numbers, "in '{found}' the number of the gathering and its leaf count cannot be separated: raise the count, or write as in 12-20(4)")
+BIFOLIUM_PROBLEM(208, flat_numbers, "in '{found}' the number of the gathering and its leaf count cannot be separated: raise the count, or put it in parentheses, as in 12-20(4)")
 /// A closing bracket without an opening one.
 BIFOLIUM_PROBLEM(209, bracket_not_opened, "'{found}' closes a bracket that was not opened")
 /// An opening parenthesis without a closing one.
@@ -164,7 +164,7 @@ BIFOLIUM_PROBLEM(210, parenthesis_not_closed, "the parenthesis '{found}' is not 
 /// A change before the first gathering.
 BIFOLIUM_PROBLEM(211, change_without_gathering, "the change '{found}' comes before the first gathering: write it after the gathering it changes")
 /// A change names a gathering that the formula does not have yet.
-BIFOLIUM_PROBLEM(212, no_such_gathering, "'{found}' names a gathering that the formula does not have (a change names one that stands before it)")
+BIFOLIUM_PROBLEM(212, no_such_gathering, "'{found}' names a gathering that the formula does not have; a change must come after the gathering that it names")
 /// A change names a leaf that the gathering does not have.
 BIFOLIUM_PROBLEM(213, no_such_leaf, "'{found}' names a leaf after the last: the gathering has {limit} leaves")
 /// One leaf deleted or cancelled twice.
@@ -182,7 +182,7 @@ BIFOLIUM_PROBLEM(219, order_not_known, "the run to '{found}' passes marks whose 
 /// A1+a-9z⁴.
 BIFOLIUM_PROBLEM(220, too_many_inserted, "'{found}' inserts more than {limit} gatherings at one place")
 /// A change inside an inserted gathering other than leaves that it lacks.
-BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' is no change that an inserted gathering can have: of one such gathering some leaves can be deleted, as in (A1+a⁴(-a4)), and nothing else")
+BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' cannot be a change of an inserted gathering: only leaves of one such gathering can be deleted, as in (A1+a⁴(-a4)), and the gathering must have at most 64 leaves and keep one")
 
 // 230-299: signatures and the collation formula: what can be read but is doubtful
 /// A gathering of an odd number of leaves.
@@ -240,7 +240,7 @@ BIFOLIUM_PROBLEM(255, identity_not_in_formula, "'{found}' is said to be the same
 /// More leaves than are folded together, perhaps two counts without a separator.
 BIFOLIUM_PROBLEM(256, very_thick_gathering, "'{found}' has {limit} leaves in one gathering: if two counts alternate, write them as in A-K8/4")
 /// 1-210 312: numbers and counts separated so that the numbers are consecutive.
-BIFOLIUM_PROBLEM(257, numbers_read_by_sequence, "'{found}' was separated so that the numbers of the gatherings are consecutive: raise the count, or write as in 12-20(4)")
+BIFOLIUM_PROBLEM(257, numbers_read_by_sequence, "'{found}' was separated so that the numbers of the gatherings are consecutive: raise the count, or put it in parentheses, as in 12-20(4)")
 /// A name of several gatherings or leaves, or a name that the formula has only with a raised digit, π or χ.
 BIFOLIUM_PROBLEM(258, name_of_several, "'{found}' may mean more than one gathering or leaf: the first of the book was taken, or in a list the next after the leaves before it")
 /// I-II¹⁰: gatherings numbered in Roman numerals.
@@ -270,7 +270,7 @@ BIFOLIUM_PROBLEM(270, cancelled_by_several, "'{found}' was read as the number of
 /// (A)-K⁸, A-(K)⁸.
 BIFOLIUM_PROBLEM(271, parentheses_at_one_end, "'{found}' has parentheses at one end of the run: that signature was read as inferred, which is written [A]")
 /// 8° in fours: A-K⁸.
-BIFOLIUM_PROBLEM(272, gathered_otherwise, "'{found}' states a number of leaves that no gathering has: the format and the gatherings do not agree")
+BIFOLIUM_PROBLEM(272, gathered_otherwise, "'{found}' states a number of leaves that no gathering of the formula has")
 
 // 300-399: references, pagination, extents, the check of a copy
 /// A reference to a leaf or page is expected.
@@ -308,7 +308,7 @@ BIFOLIUM_PROBLEM(317, pages_taken, "'{found}' does not say what it counts: pages
 /// Doubtful: [8]-320 p. read as eight pages and 320 pages.
 BIFOLIUM_PROBLEM(318, bracket_read_as_count, "'{found}' was read as {limit} pages without numbers before the numbers, not as the number of the first page")
 /// Doubtful: a leaf that the formula takes away, in a list of the leaves that a copy lacks.
-BIFOLIUM_PROBLEM(319, wanting_in_every_copy, "'{found}' is no loss of this copy: the formula has no such leaf")
+BIFOLIUM_PROBLEM(319, wanting_in_every_copy, "every copy lacks '{found}', because the formula does not have this leaf")
 
 // 320-339: dates and places of printing, as catalogues state them
 /// Doubtful: `MDCCXXV [1752]`.

@@ -6,6 +6,7 @@
 
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/attested.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -103,19 +104,6 @@ inline constexpr TradeName trade_names[]{
     {128, Shape::usual, "8s", SchemeRow::centesimo_vicesimo_octavo_in_eights},
 };
 
-/// Numbers as the trade uses them for gatherings and formats: eights, twelves.
-struct NumberWord {
-  std::string_view word; ///< without the plural ending
-  std::uint8_t number;
-};
-inline constexpr NumberWord number_words[]{
-    {"one"sv, 1},         {"two"sv, 2},          {"three"sv, 3},        {"four"sv, 4},    {"five"sv, 5},
-    {"six"sv, 6},         {"eight"sv, 8},        {"nine"sv, 9},         {"ten"sv, 10},    {"twelve"sv, 12},
-    {"sixteen"sv, 16},    {"eighteen"sv, 18},    {"twentie"sv, 20},     {"twenty"sv, 20}, {"twenty-four"sv, 24},
-    {"thirty-two"sv, 32}, {"thirty-six"sv, 36},  {"thirty-sixe"sv, 36}, {"sixe"sv, 6},    {"forty-eight"sv, 48},
-    {"sixty-four"sv, 64}, {"seventy-two"sv, 72}, {"ninety-six"sv, 96},
-};
-
 /// Reads a name word by word.
 class NameReader {
   TextCursor cursor_;
@@ -133,11 +121,8 @@ class NameReader {
         return static_cast<int>(*digits);
       return std::nullopt;
     }
-    for (auto const& one : number_words)
-      if (equal_in_any_case(word, one.word) ||
-          (equal_in_any_case(word.substr(0, word.size() - 1), one.word) && small_letter(word.back()) == 's'))
-        return int{one.number};
-    return std::nullopt;
+    auto const several = number_of_plural(word);
+    return several ? several : number_of_word(word);
   }
   static constexpr bool says_nothing(std::string_view word) {
     for (auto idle : {"in"sv, "of"sv, "a"sv, "an"sv, "the"sv, "and"sv, "from"sv, "common"sv, "quired"sv, "gathering"sv,
@@ -171,13 +156,8 @@ class NameReader {
     else
       shape_ = shape;
   }
-  constexpr bool take_half_sheet() {
-    for (auto way : {"half-sheets"sv, "half-sheet"sv, "half sheets"sv, "half sheet"sv, "half_sheets"sv, "half_sheet"sv})
-      if (cursor_.take_in_any_case(way)) return true;
-    return false;
-  }
   constexpr bool take_word() {
-    if (take_half_sheet()) return add("half-sheet");
+    if (take_half_sheet(cursor_)) return add("half-sheet");
     if (!has_format() && take_format()) return true;
     bool const first = cursor_.at() == 0, after_in = after_in_;
     auto const word = cursor_.take_until(parts_words);
@@ -222,31 +202,6 @@ constexpr std::optional<SpokenName> name_in(std::string_view text) {
     if (!parted.append(&letter, 1)) return std::nullopt;
   }
   return NameReader{parted}.read();
-}
-
-/// Returns the number of letters that must be changed, added, removed or exchanged with a neighbour to make one word
-/// from the other, ignoring case and the kinds of gaps between words. Words of more than 48 bytes are compared by their
-/// first 48.
-constexpr int letters_apart(std::string_view a, std::string_view b) {
-  constexpr std::size_t most = 48;
-  a = a.substr(0, most), b = b.substr(0, most);
-  auto const letter = [](char c) { return c == '_' || c == '-' ? ' ' : small_letter(c); };
-  std::array<std::array<int, most + 1>, 3> rows{};
-  for (std::size_t j = 0; j <= b.size(); ++j) rows[0][j] = static_cast<int>(j);
-  for (std::size_t i = 1; i <= a.size(); ++i) {
-    auto &here = rows[i % 3], &above = rows[(i + 2) % 3], &two_above = rows[(i + 1) % 3];
-    here[0] = static_cast<int>(i);
-    for (std::size_t j = 1; j <= b.size(); ++j) {
-      auto best = above[j - 1] + (letter(a[i - 1]) == letter(b[j - 1]) ? 0 : 1);
-      best = above[j] + 1 < best ? above[j] + 1 : best;
-      best = here[j - 1] + 1 < best ? here[j - 1] + 1 : best;
-      bool const exchanged =
-          i > 1 && j > 1 && letter(a[i - 1]) == letter(b[j - 2]) && letter(a[i - 2]) == letter(b[j - 1]);
-      if (exchanged && two_above[j - 2] + 1 < best) best = two_above[j - 2] + 1;
-      here[j] = best;
-    }
-  }
-  return rows[a.size() % 3][b.size()];
 }
 
 } // namespace detail

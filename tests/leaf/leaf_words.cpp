@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+// Words about leaves: common practice, no source.
+#include <bifolium/leaf/leaf_words.hpp>
+
+#include "check.hpp"
+
+#include <string>
+
+using namespace bifolium;
+
+TEST_CASE("words for blank and wanting leaves") {
+  for (auto const* word : {"blank", "blanks", "bl", "Blank"}) CHECK(is_blank_word(word));
+  for (auto const* word : {"", "b", "blan", "blanket", "lank"}) CHECK(!is_blank_word(word));
+  for (auto const* word : {"want", "wants", "wanting", "lack", "lacks", "lacking", "Wants"})
+    CHECK(is_wanting_word(word));
+  for (auto const* word : {"", "wan", "wanted", "black", "missing"}) CHECK(!is_wanting_word(word));
+}
+
+TEST_CASE("leaves that are counted from an end") {
+  struct Row {
+    char const* text;
+    CountedLeaves leaves;
+    char const* rest;
+  };
+  for (auto const& row : std::initializer_list<Row>{{"last leaf", {1, false, true}, ""},
+                                                    {"the last two leaves blank", {2, false, true}, "blank"},
+                                                    {"First leaf, K8", {1, true, true}, ", K8"},
+                                                    {"final blank", {1, false, false}, "blank"},
+                                                    {"the first", {1, true, false}, ""},
+                                                    {"last twelve", {12, false, false}, ""},
+                                                    {"last leafs", {1, false, false}, "leafs"}}) {
+    INFO(row.text);
+    TextCursor cursor{row.text};
+    CHECK(take_counted_leaves(cursor) == row.leaves);
+    CHECK(cursor.rest() == row.rest);
+  }
+  for (std::string const text : {"", "the", "the leaf", "lasting", "firsts", "K8", "leaf"}) {
+    INFO(text);
+    TextCursor cursor{text};
+    CHECK(!take_counted_leaves(cursor));
+    CHECK(cursor.at() == 0);
+  }
+}
+
+TEST_CASE("half-sheets in their spellings") {
+  for (auto const* text : {"half-sheet", "half-sheets", "half sheet", "Half sheets", "half_sheet"}) {
+    TextCursor cursor{text};
+    CHECK(take_half_sheet(cursor));
+    CHECK(cursor.at_end());
+  }
+  for (auto const* text : {"", "half", "halfsheet", "half-", "half-she", "sheet"}) {
+    TextCursor cursor{text};
+    CHECK(!take_half_sheet(cursor));
+    CHECK(cursor.at() == 0);
+  }
+}
