@@ -144,8 +144,8 @@ public:
     if (auto const* coded = field("008"); coded != nullptr) {
       texts.at("coded_year") = coded_years(coded->data);
       texts.at("coded_place") = coded_place(coded->data);
-      if (texts["place"].empty())
-        texts.at("place") = std::string{bifolium::country_of_code(texts["coded_place"]).country};
+      if (auto const code = bifolium::country_of_code(texts["coded_place"]); code && texts["place"].empty())
+        texts.at("place") = std::string{code->country};
     }
     for (auto const& code : all("040", 'e')) texts.at("rules") += (texts["rules"].empty() ? "" : " ") + code;
     physical(texts);

@@ -235,6 +235,7 @@ TEST_CASE("two statements of the place") {
                                     {"A Cantorbery [that is, Amsterdam]", "fr"}, // false places
                                     {"Cosmopoli", "fr"},
                                     {"[S.l.]", "fr"},
+                                    {"[S.l.], Venetiis", "enk"}, // the place is not known, and a name stands beside it
                                     {"[Amsterdam?]", "ne"},
                                     {"Venetiis", "xx "},
                                     {"Venetiis", "vp "},
@@ -253,12 +254,35 @@ TEST_CASE("two statements of the place") {
 TEST_CASE("every code of a country is read as a place") {
   for (auto const& row : detail::country_rows) {
     INFO(row.code);
-    CHECK(country_of_code(row.code).country == row.country);
+    CHECK(country_of_code(row.code)->country == row.country);
     auto const place = read_place(row.country);
     REQUIRE(place);
     CHECK(!place->places().empty());
   }
-  CHECK(country_of_code("").code.empty());
+  CHECK(!country_of_code(""));
+}
+
+TEST_CASE("a description has each place once, and none if one of them may be false") {
+  auto const names = [](std::string_view place) {
+    std::string all;
+    for (auto const& one : described({.place = place}).places) all.append(all.empty() ? "" : ", ").append(one.name);
+    return all;
+  };
+  CHECK(names("Venetiis") == "Venice");
+  CHECK(names("Venetiis ; Londini") == "Venice, London, Lund"); // both at once; the second is ambiguous
+  CHECK(names("Venetiis ; Venetia") == "Venice");
+  CHECK(names("Lugduni") == "Lyon, Leiden"); // either: tests/data/places.tsv
+  CHECK(names("Londres [i.e. Paris]").empty());
+  CHECK(names("Venetiis ; Cosmopoli").empty());
+  CHECK(names("Cosmopoli ; Venetiis").empty());
+  for (auto const unknown : {"[S.l.], Venetiis", "[S.l.] Venetiis", "s.l. ; Londini", "[S.l.]"}) {
+    INFO(unknown);
+    auto const book = described({.place = unknown});
+    CHECK(!book.place);
+    CHECK(book.places.empty());
+    for (auto const& row : detail::country_rows)
+      CHECK(!has(examine(described({.place = unknown, .coded_place = row.code})), FindingId::places_contradict));
+  }
 }
 
 TEST_CASE("rules of cataloguing say whether pages without numbers are counted") {

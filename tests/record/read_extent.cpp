@@ -260,6 +260,7 @@ TEST_CASE("plates are counted apart") { // DCRMR 6.21.426-.427 (5B9)
            WithPlates{"12 plates, 100 p.", 100, 12}, // constructed
            // a number of plates is corrected as one of pages is (DCRMR 6.21.4245.2); constructed
            WithPlates{"128 pages, 16 [that is, 18] leaves of plates", 128, 18},
+           WithPlates{"128 pages, 16 (i.e. 18) leaves of plates", 128, 18},
            WithPlates{"128 pages, [16] [i.e. 18] leaves of plates", 128, 18},
            WithPlates{"128 pages, 2 [i.e. 1] leaf of plates", 128, 1},
            WithPlates{"128 pages, xvi [i.e. xviii] pages of plates", 128, 9},

@@ -26,7 +26,9 @@ struct FieldTexts {
   std::string_view year{};        ///< `1725`, `[1725?]`, `MDCCXXV`
   std::string_view coded_year{};  ///< `1725`, `17uu`, `1720-1729`
   std::string_view place{};       ///< `Venetiis`
-  std::string_view coded_place{}; ///< a code of the MARC Code List for Countries: `it`, `enk`
+  /// a code of the MARC Code List for Countries: `it`, `enk`. Of codes that `country_of_code` does not know, nothing is
+  /// compared.
+  std::string_view coded_place{};
 };
 
 } // namespace v0

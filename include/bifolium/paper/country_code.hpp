@@ -5,6 +5,7 @@
 
 #include <bifolium/core/config.hpp>
 
+#include <optional>
 #include <string_view>
 
 namespace bifolium {
@@ -14,7 +15,7 @@ inline namespace v0 {
 struct CountryCode {
   std::string_view code{};    ///< two or three letters: `gw`, `enk`
   std::string_view country{}; ///< its name in English, as `read_place` reads it
-  /// true if the meaning was read in a published source; false if it is from memory, so that nobody is accused by it
+  /// true if the meaning was read in a published source; one from memory is never held against a record
   bool has_source{};
   friend constexpr bool operator==(CountryCode const&, CountryCode const&) = default;
 };
@@ -27,7 +28,9 @@ struct CountryRow {
   bool has_source;
 };
 /// gw to stk: the Latin Place Names file of the Bibliographic Standards Committee (RBMS), whose rows have a code and a
-/// country each. The others are from memory.
+/// country each. The others are from memory; so are the names that stand for a part of what a code means today: Bohemia
+/// for the Czech Republic (xr), the United States for Massachusetts, Pennsylvania, New York and Connecticut (mau, pau,
+/// nyu, ctu). They are names that `read_place` knows.
 inline constexpr CountryRow country_rows[]{
     {"gw", "Germany", true},         {"fr", "France", true},          {"ne", "Netherlands", true},
     {"sz", "Switzerland", true},     {"it", "Italy", true},           {"be", "Belgium", true},
@@ -40,13 +43,13 @@ inline constexpr CountryRow country_rows[]{
     {"ctu", "United States", false}};
 } // namespace detail
 
-/// Returns the row of a code, or a row without a code if the code is not known. Blanks at its end are not part of it.
-/// Example: `country_of_code("enk").country == "England"`
-[[nodiscard]] constexpr CountryCode country_of_code(std::string_view code) noexcept {
+/// Returns the row of a code, or no value if the code is not known. Blanks at its end are not part of it.
+/// Example: `country_of_code("enk")->country == "England"`
+[[nodiscard]] constexpr std::optional<CountryCode> country_of_code(std::string_view code) noexcept {
   while (!code.empty() && code.back() == ' ') code.remove_suffix(1);
   for (auto const& row : detail::country_rows)
-    if (row.code == code) return {row.code, row.country, row.has_source};
-  return {};
+    if (row.code == code) return CountryCode{row.code, row.country, row.has_source};
+  return std::nullopt;
 }
 
 } // namespace v0

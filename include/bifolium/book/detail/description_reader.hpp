@@ -250,18 +250,23 @@ class DescriptionReader {
     if (!place) return unread(Field::place, place.error(), texts_.place);
     rest_with_figures(Field::place, texts_.place, place->unread);
     doubt(Field::place, place->warnings(), texts_.place);
-    if (!place->not_known) book_.place = stated(place->region(), texts_.place);
-    book_.places = place->places();
-    for (auto const& named : place->named) {
-      book_.places.insert(book_.places.end(), named.places.begin(), named.places.end());
-      // of a book with a false place either may be coded
-      if (named.called_false || named.of_false_imprints || named.corrected) return book_.places.clear();
-    }
+    if (place->not_known) return;
+    book_.place = stated(place->region(), texts_.place);
+    // of a book with a false place either may be coded
+    for (auto const& named : place->named)
+      if (named.called_false || named.of_false_imprints || named.corrected) return;
+    for (auto const& named : place->named)
+      for (auto const& one : named.places) add_place(one);
   }
-  /// A code that is not known says nothing: there are many, and some have changed.
+  void add_place(Place const& place) {
+    for (auto const& other : book_.places)
+      if (other == place) return;
+    book_.places.push_back(place);
+  }
+  /// Of codes that `country_of_code` does not know, nothing is compared. There are many, and some have changed.
   void coded_place() {
-    if (auto const row = country_of_code(texts_.coded_place); !row.code.empty())
-      book_.coded_place = stated(CountryCode{row}, texts_.coded_place);
+    if (auto const row = country_of_code(texts_.coded_place))
+      book_.coded_place = stated(CountryCode{*row}, texts_.coded_place);
   }
 
 public:

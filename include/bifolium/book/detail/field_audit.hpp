@@ -186,10 +186,10 @@ class FieldAudit {
         "the date is stated as '" + book_.year->text + "' and coded as " + book_.coded_year->text,
         "the date on the title page or in the colophon", apart);
   }
-  /// The place of the imprint against the coded country. Borders moved and towns share names, so a place agrees if any of
-  /// those that are named lies in the country today, or belongs to its region.
+  /// The place of the imprint against the coded country. Borders moved and towns share names, so it is enough that one of
+  /// the places named lies in the country today or belongs to its region.
   void coded_place() {
-    if (!book_.coded_place || !book_.coded_place->value.has_source || book_.places.empty()) return;
+    if (!book_.place || book_.places.empty() || !book_.coded_place || !book_.coded_place->value.has_source) return;
     auto const& coded = book_.coded_place->value;
     auto const country = read_place(coded.country);
     if (!country || country->places().empty()) return;
