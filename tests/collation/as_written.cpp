@@ -117,7 +117,14 @@ TEST_CASE("a statement of format may say how the book is gathered, which is comp
   check({{"8° (4s): A-H⁸", 64, Problem::gathered_otherwise, "8° (4s): A-H⁸"},
          {"8° in fours: A-H⁸", 64, Problem::gathered_otherwise, "8° (4s): A-H⁸"},
          {"12° (8/4): A-H⁸", 64, Problem::gathered_otherwise, "12° (8/4): A-H⁸"},
-         {"8° in half-sheets: A-H⁸", 64, Problem::gathered_otherwise, "8° (4s): A-H⁸"}});
+         {"8° in half-sheets: A-H⁸", 64, Problem::gathered_otherwise, "8° (4s): A-H⁸"},
+         // each volume is compared with its own statement
+         {"v. 1: 8° in fours: A-H⁸; v. 2: 8° in fours: A-B⁴", 72, Problem::gathered_otherwise,
+          "8° (4s): v. 1: A-H⁸; v. 2: A-B⁴"}});
+  // an inserted gathering counts too
+  check({{"8° (4s): A⁸(A1+a⁴)", 12, Problem::none, "8° (4s): A⁸(A1+a⁴)"},
+         {"8° (4s): A⁸(A1+a⁴(−a4))", 11, Problem::none, "8° (4s): A⁸(A1+a⁴(−a4))"},
+         {"v. 1: 8° in fours: A-H⁴; v. 2: 4° in eights: A-B⁸", 48, Problem::none, "8° (4s): v. 1: A-H⁴; v. 2: A-B⁸"}});
   CHECK(count_formula("8° (4s): A-H⁸")->warning_count == 1);
   CHECK((*read_formula("12° (8/4): A-H8/4")).gathered()->term(1) == 4);
   CHECK_FALSE((*read_formula("8°: A-H8")).gathered());

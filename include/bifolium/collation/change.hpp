@@ -8,6 +8,7 @@
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/core/text_span.hpp>
 
+#include <bit>
 #include <cstdint>
 #include <new>
 #include <optional>
@@ -52,31 +53,35 @@ struct Insertion {
   bool named_by_place{};             ///< true for (+8*): named after the leaf before them, with a star
   Signature name{};                  ///< the name; it has no meaning if `named` is false
   std::optional<int> first_figure{}; ///< the number after the name or before the star, if there is one
-  /// the leaves that an inserted gathering lacks, one bit each, from the lowest bit for leaf 1: 8 for a⁴(−a4)
+  /// the leaves that an inserted gathering lacks, one bit each: the lowest bit is leaf 1, so a⁴(−a4) has 8. Only a gathering
+  /// of at most `most_leaves_lacking_some` leaves can lack leaves.
   std::uint64_t lacking{};
+  /// The most leaves, as folded, of an inserted gathering that lacks some.
+  static constexpr int most_leaves_lacking_some = 64;
 
   /// Returns true if the inserted gathering lacks leaf `leaf`, counted as folded. Precondition: at least 1.
-  [[nodiscard]] constexpr bool lacks(int leaf) const noexcept {
-    return leaf <= 64 && (lacking >> static_cast<unsigned>(leaf - 1) & 1U) != 0;
+  [[nodiscard]] constexpr bool lacks(int leaf) const {
+    if (leaf < 1) broken("the leaves of a gathering count from 1");
+    return leaf <= most_leaves_lacking_some && (lacking >> static_cast<unsigned>(leaf - 1) & 1U) != 0;
   }
   /// Returns the number of leaves as folded: those that are there, and those that an inserted gathering lacks.
-  [[nodiscard]] constexpr int leaves_folded() const noexcept {
-    auto folded = leaves;
-    for (auto bits = lacking; bits != 0; bits &= bits - 1) ++folded;
-    return folded;
-  }
-  /// Returns the number as folded of the leaf that is number `place` of those that are there. Precondition: 1 to `leaves`.
-  [[nodiscard]] constexpr int leaf_at(int place) const noexcept {
+  [[nodiscard]] constexpr int leaves_folded() const noexcept { return leaves + std::popcount(lacking); }
+  /// Returns the number, counted as folded, of leaf `place`, where `place` counts only the leaves that are there.
+  /// Precondition: 1 to `leaves`.
+  [[nodiscard]] constexpr int leaf_at(int place) const {
+    if (place < 1 || place > leaves) broken("the insertion has no leaf at this place");
     if (lacking == 0) return place;
     int leaf = 0;
     do place -= lacks(++leaf) ? 0 : 1;
     while (place > 0);
     return leaf;
   }
-  /// Returns the number of leaf `leaf`, counted as folded, among those that are there. Precondition: it is there.
-  [[nodiscard]] constexpr int place_of(int leaf) const noexcept {
+  /// Returns the place of leaf `leaf`, counted as folded, among the leaves that are there. Precondition: the insertion has
+  /// this leaf.
+  [[nodiscard]] constexpr int place_of(int leaf) const {
+    if (leaf < 1 || leaf > leaves_folded() || lacks(leaf)) broken("the insertion has no such leaf");
     int place = leaf;
-    for (int before = 1; lacking != 0 && before < leaf && before <= 64; ++before) place -= lacks(before) ? 1 : 0;
+    for (int before = 1; lacking != 0 && before < leaf; ++before) place -= lacks(before) ? 1 : 0;
     return place;
   }
   friend constexpr bool operator==(Insertion const&, Insertion const&) = default;

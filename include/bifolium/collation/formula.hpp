@@ -40,7 +40,7 @@ class Formula {
   std::vector<FormulaPart> parts_; // empty if there is one part without a label
   std::vector<Error> warnings_;
   std::optional<Format> format_, second_format_;
-  Cycle gathered_{}; // empty if the statement of format does not say it
+  std::optional<Cycle> gathered_{};
   std::string paper_class_, signing_, tail_;
   Letters letters_{};
   std::int64_t leaves_{}, gatherings_{};
@@ -89,11 +89,9 @@ public:
   [[nodiscard]] std::optional<Format> format() const noexcept { return format_; }
   /// Returns the second of two formats, as in `4° and 8°`, or no value if there is none.
   [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_; }
-  /// Returns the leaves of the gatherings as the statement of format gives them, as in `8° in fours` or `12° (8/4)`, or no
-  /// value if it does not.
-  [[nodiscard]] std::optional<Cycle> gathered() const {
-    return gathered_.size() == 0 ? std::nullopt : std::optional{gathered_};
-  }
+  /// Returns the leaves of the gatherings as the statement of format gives them, in `8° in fours` or `12° (8/4)`, or no value
+  /// if it does not. Of several volumes it is the first statement.
+  [[nodiscard]] std::optional<Cycle> gathered() const noexcept { return gathered_; }
   /// Returns the class of paper, such as "Royal" or "median", if it is stated.
   [[nodiscard]] std::optional<std::string_view> paper_class() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return paper_class_.empty() ? std::nullopt : std::optional<std::string_view>{paper_class_};

@@ -43,9 +43,7 @@ struct InsertedLeaf {
   int number{1};         ///< the number of the leaf in the insertion, from 1
   /// Returns the number that belongs to the name of the leaf, such as 4 in χ4: it counts from that of the first leaf,
   /// or from 1. After a leaf that an inserted gathering lacks it is higher: a3 is the second leaf of a⁴(−a2).
-  [[nodiscard]] constexpr int figure() const noexcept {
-    return insertion.lacking != 0 ? insertion.leaf_at(number) : first_figure() + number - 1;
-  }
+  [[nodiscard]] constexpr int figure() const { return first_figure() + insertion.leaf_at(number) - 1; }
   /// Returns the number that belongs to the name of the first leaf of the insertion, as folded.
   [[nodiscard]] constexpr int first_figure() const noexcept {
     return insertion.joined == Joined::gathering ? 1 : insertion.first_figure.value_or(1);

@@ -191,10 +191,10 @@ private:
     found.style = TokenStyle::caret, found.spaced = spaced || found.spaced, found.from = from;
     return true;
   }
-  /// Reads `<sup>` and TEI's `<hi rend="superscript">`, and their ends.
+  /// Reads `<sup>`, `<sub>` and TEI's `<hi rend="superscript">`, and their ends.
   constexpr bool angle(bool spaced, std::uint32_t& from, Token& found) noexcept {
     auto const markup = detail::markup_at({text_, size_}, at_);
-    if (markup.kind == detail::MarkupKind::raises)
+    if (markup.kind == detail::MarkupKind::raises || markup.kind == detail::MarkupKind::marks)
       at_ += markup.bytes, mode_ = TokenStyle::tag;
     else if (markup.kind == detail::MarkupKind::lowers)
       at_ += markup.bytes, mode_ = TokenStyle::lowered;

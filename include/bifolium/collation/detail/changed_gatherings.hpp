@@ -69,7 +69,7 @@ public:
     [[nodiscard]] std::int64_t last_number() const noexcept { return before + leaves; }
   };
   struct Named {
-    int first{}, count{}; // the numbers of its leaves, up to the first that it lacks
+    int first{}, count{}; // the number of its first leaf, and how many numbers follow without a gap
     LeafOfBook leaf{};    // the first of its leaves
     bool several{};       // true if other insertions have such a leaf too
   };
@@ -84,9 +84,10 @@ private:
   std::vector<Stretch> stretches_;
   std::vector<Fate> fates_;
   std::vector<InsertedLeaf> insertions_;
-  std::vector<Named> named_; // insertions with a name, in the order of the book; several for one that lacks leaves
-  bool lacks_{};             // whether an inserted gathering lacks leaves
-  NameStretches<Signature> figures_; // the insertion for each name and number
+  /// A row for each stretch of numbers of an insertion with a name. An insertion that lacks leaves can have several.
+  std::vector<Named> named_;
+  /// The row for each name and number. Number 0, which no leaf has, stands for an insertion that is named as a whole.
+  NameStretches<Signature> figures_;
 
   /// Returns the number of sorted values before the first for which `before` is false.
   template <class Many, class Before>
@@ -102,17 +103,17 @@ private:
     insertions_.push_back({insertion, 1});
     stretch(here, insertion.after, earlier + 1, insertion.leaves, static_cast<std::uint32_t>(insertions_.size() - 1));
     if (!insertion.named) return;
-    auto figure = insertions_.back().first_figure();
+    auto const before = insertions_.back().first_figure() - 1;
     auto const folded = insertion.leaves_folded();
-    lacks_ = lacks_ || folded != insertion.leaves;
-    for (int last = figure, end = figure + folded, inserted = earlier + 1; figure < end; figure = ++last) {
-      while (insertion.lacking != 0 && figure < end && insertion.lacks(figure)) ++figure;
-      last = insertion.lacking == 0 ? end : figure;
-      while (last < end && !insertion.lacks(last)) ++last;
-      if (figure == last) return;
-      figures_.add(insertion.name, figure, last - 1, static_cast<std::uint32_t>(named_.size()));
-      named_.push_back({figure, last - figure, {here.at, insertion.after, inserted}});
-      inserted += last - figure;
+    if (before == 0) figures_.add(insertion.name, 0, 0, static_cast<std::uint32_t>(named_.size()));
+    for (int leaf = 1, inserted = earlier + 1; leaf <= folded; ++leaf) {
+      if (insertion.lacks(leaf)) continue;
+      auto last = insertion.lacking == 0 ? folded : leaf;
+      while (last < folded && !insertion.lacks(last + 1)) ++last;
+      figures_.add(insertion.name, before + leaf, before + last, static_cast<std::uint32_t>(named_.size()));
+      named_.push_back({before + leaf, last - leaf + 1, {here.at, insertion.after, inserted}});
+      inserted += last - leaf + 1;
+      leaf = last;
     }
   }
   [[nodiscard]] Stretch const* stretch_of(Changed const& in, LeafOfBook const& leaf) const {
@@ -222,10 +223,9 @@ public:
     found.several = stretch->several;
     return found;
   }
-  /// Returns all leaves of the insertion with a name. The lowest number of one is that of its first leaf, or 1.
+  /// Returns all leaves of the insertion with a name, if they are numbered from 1.
   [[nodiscard]] std::optional<Named> find_all_named(Signature const& name) const {
-    std::optional<Named> found;
-    for (int figure = 1; !found && figure <= (lacks_ ? 64 : 1); ++figure) found = find_named(name, figure);
+    auto found = find_named(name, 0);
     if (!found) return found;
     auto const* const in = find(found->leaf.gathering);
     found->count = insertions_[stretch_of(*in, found->leaf)->insertion].insertion.leaves;

@@ -172,7 +172,7 @@ public:
     if (formula_ != nullptr) formula_->paper_class_ = text_.substr(from, to - from);
   }
   void gathered(Cycle const& leaves) {
-    if (formula_ != nullptr) formula_->gathered_ = leaves;
+    if (formula_ != nullptr && !formula_->gathered_) formula_->gathered_ = leaves;
   }
   /// Takes the name of a volume, for the part that begins or for the part before it.
   void label(std::uint32_t from, std::uint32_t to, bool begins) {

@@ -36,8 +36,8 @@ protected:
     change.to = to;
     auto const separator = !s.any ? Separator::opens : s.point ? Separator::point : Separator::comma;
     change.form = {runs_.size() - 1, separator, change.leaf_written};
-    static_cast<void>(
-        this->add_change(change)); // if too many changes make it fail, the caller finds failed_ set after the item
+    // if there are too many changes, the caller finds failed_ set after the item
+    static_cast<void>(this->add_change(change));
     s.deletions_together = change.kind == Kind::deletion && s.after(Kind::deletion);
     s.previous = change;
     s.any = true;
@@ -84,10 +84,10 @@ protected:
         one.leaves = run.count.cycle.at(i);
         one.inferred = i == 0 ? run.first.inferred : i + 1 == run.gatherings ? run.last.inferred : run.in_brackets;
       }
-      if (one.joined == Joined::gathering) one.lacking = i == lacking.index ? lacking.bits : 0;
-      for (auto bits = one.lacking; bits != 0; bits &= bits - 1) --one.leaves;
+      if (one.joined == Joined::gathering) this->add_inserted_gathering(one.leaves);
+      one.lacking = i == lacking.index ? lacking.bits : 0;
+      one.leaves -= std::popcount(one.lacking);
       if (!this->add_leaves(one.leaves, from, s.c.token.from)) return false;
-      if (one.joined == Joined::gathering) ++this->gatherings_inserted_;
       send(s, one, from, s.c.token.from);
     }
     return true;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Reads the leaves that an inserted gathering lacks, which cataloguers write in several ways: (A1+a⁴(−a4)), (A1+a⁴[−a4]), (A1+a⁴
-/// −a4), (A1+a⁴, −a4). Without brackets the leaf must be named with its gathering, and no gathering of the book may have this
-/// name, because the leaf would be that of the book. Of a run (a-b⁴) one gathering can lack leaves. Other changes
-/// of an inserted gathering, such as ±a2, are an error that says so: a formula has no place for them.
+/// Reads the leaves that an inserted gathering lacks, which cataloguers write in several ways: (A1+a⁴(−a4)), (A1+a⁴[−a4]),
+/// (A1+a⁴ −a4), (A1+a⁴, −a4). Without brackets the leaf must be named with its gathering, and no gathering of the book may
+/// have this name, because the leaf would be that of the book. Of a run (a-b⁴) one gathering can lack leaves. Another change
+/// in the brackets, such as ±a2, is an error that says so: a formula has no place for it.
 ///
 ///   lacking = ( "(" | "[" ) , minus , leaf list , ( ")" | "]" ) | [ "," | ";" ] , minus , leaf list ;
 ///   leaf list = leaf , { ( "," | "." ) , ( leaf | figure ) | "-" , figure } ;
@@ -11,6 +11,8 @@
 
 #include <bifolium/collation/detail/change_state.hpp>
 #include <bifolium/collation/detail/roman_run_grammar.hpp>
+
+#include <bit>
 
 namespace bifolium {
 inline namespace v0 {
@@ -32,17 +34,17 @@ protected:
   constexpr bool take_lacking(ChangeState& s, FoundElement const& run, LackingLeaves& found) {
     auto c = s.c;
     auto const from = c.token.from;
-    bool const touches = !c.token.spaced;
     bool const round = c.at(TokenKind::open_round), square = c.at(TokenKind::open_square);
     if (square && !is_loss(c.ahead())) return true; // [=B2]
     auto const close = round ? this->closing_round(c) : square ? closing_square(c.token.from, s.end) : s.end;
+    if (close == 0) return fail(Problem::parenthesis_not_closed, from, s.end);
     if (round || square)
       c = cursor(c.token.to, close);
-    else
-      while (c.at(TokenKind::comma) || c.at(TokenKind::semicolon)) c.take();
+    else if (c.at(TokenKind::comma) || c.at(TokenKind::semicolon))
+      c.take();
     bool const minus = c.at(TokenKind::minus) || c.at(TokenKind::dash);
-    if (!minus && (round || square) && touches) return fail(Problem::change_in_insertion, from, s.end);
-    if (!minus || close == 0) return true; // other words or changes
+    if (!minus && (round || square) && has_sign(c)) return fail(Problem::change_in_insertion, from, s.end);
+    if (!minus) return true; // words, or another change
     c.take();
     if (!round && !square && !is_of_run(run, leaf_name(c, close))) return true;
     found.index = run.gatherings - 1;
@@ -55,13 +57,19 @@ protected:
   }
 
 private:
-  /// Returns the number from 0 of the gathering of the run that the leaf names, or -1 if it names none of them.
-  [[nodiscard]] constexpr std::int64_t index_of(FoundElement const& run, NamedLeaf const& name) const {
+  /// Returns the number from 0 of the gathering of the run that the leaf names, or no value if it names none of them.
+  [[nodiscard]] constexpr std::optional<std::int64_t> index_of(FoundElement const& run, NamedLeaf const& name) const {
     auto const place = run_length(run.first.key, name.key, alphabet_, text_);
-    return place && *place >= 1 && *place <= run.gatherings ? *place - 1 : -1;
+    return place && *place >= 1 && *place <= run.gatherings ? std::optional{*place - 1} : std::nullopt;
   }
   [[nodiscard]] constexpr bool is_of_run(FoundElement const& run, NamedLeaf const& name) {
-    return name.found && name.gathering_named && index_of(run, name) >= 0 && !this->find(name.key);
+    return name.found && name.gathering_named && index_of(run, name) && !this->find(name.key);
+  }
+  /// Returns true if the rest of the brackets has the sign of a change: ±a2, a2+1.
+  [[nodiscard]] static constexpr bool has_sign(TokenCursor c) noexcept {
+    for (; !c.ended(); c.take())
+      if (c.at(TokenKind::plus) || c.at(TokenKind::plus_minus) || c.at(TokenKind::equals)) return true;
+    return false;
   }
   /// Returns the position of the bracket that closes the one at this byte, or 0 if there is none before `end`.
   [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i, std::uint32_t end) const noexcept {
@@ -77,19 +85,19 @@ private:
       auto const name = leaf_name(c, end);
       auto const from = c.token.from;
       if (!name.found || name.whole || name.leaf < 1) return fail(Problem::change_in_insertion, from, end);
-      auto const index = name.gathering_named ? index_of(run, name) : found.index;
-      if (index < 0) return fail(Problem::no_such_gathering, from, name.end);
-      if (any && index != found.index) return fail(Problem::change_in_insertion, from, end);
-      found.index = index;
+      auto const index = name.gathering_named ? index_of(run, name) : std::optional{found.index};
+      if (!index) return fail(Problem::no_such_gathering, from, name.end);
+      if (any && *index != found.index) return fail(Problem::change_in_insertion, from, end);
+      found.index = *index;
       c = cursor(name.end, end);
       auto last = name.leaf;
       if (c.touches(TokenKind::dash) && c.ahead().is_flat_figure() && !c.ahead().spaced) {
         c.take();
-        last = c.token.value < 64 ? static_cast<int>(c.token.value) : 65;
+        last = static_cast<int>(c.token.value);
         if (last <= name.leaf) return fail(Problem::change_in_insertion, from, end);
         c.take();
       }
-      if (!take_out_of(run.count.cycle.at(index), name.leaf, last, found, from, c.token.from)) return false;
+      if (!take_out_of(run.count.cycle.at(*index), name.leaf, last, found, from, c.token.from)) return false;
       auto next = c;
       if (!next.at(TokenKind::comma) && !next.at(TokenKind::point)) return true;
       next.take();
@@ -101,15 +109,14 @@ private:
   constexpr bool take_out_of(int folded, int leaf, int last, LackingLeaves& found, std::uint32_t from,
                              std::uint32_t to) {
     if (last > folded) return fail(Problem::no_such_leaf, from, to, folded);
-    if (folded > 64) return fail(Problem::change_in_insertion, from, to);
+    constexpr auto most = Insertion::most_leaves_lacking_some;
+    if (folded > most) return fail(Problem::inserted_too_thick, from, to, most);
     for (auto k = leaf; k <= last; ++k) {
       auto const bit = std::uint64_t{1} << static_cast<unsigned>(k - 1);
       if ((found.bits & bit) != 0) return fail(Problem::leaf_changed_twice, from, to);
       found.bits |= bit;
     }
-    int left = folded;
-    for (auto bits = found.bits; bits != 0; bits &= bits - 1) --left;
-    return left > 0 || fail(Problem::change_in_insertion, from, to);
+    return folded > std::popcount(found.bits) || fail(Problem::inserted_not_there, from, to);
   }
 };
 

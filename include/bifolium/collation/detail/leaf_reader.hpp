@@ -3,11 +3,12 @@
 ///
 ///   leaf = [ "sig." ] , ( signature , [ "/" ] , ( figure | roman | "l" ) , [ "r" | "v" ] | figure | signature ) ;
 ///
-/// A number alone (7) is a leaf of the gathering before it; a signature alone is the whole gathering. "bl." is no leaf, because it
-/// abbreviates "blank".
+/// A number alone (7) is a leaf of the gathering before it; a signature alone is the whole gathering. "bl." is an abbreviation
+/// of "blank" and not leaf b1.
 #pragma once
 
 #include <bifolium/collation/detail/number_reader.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -140,7 +141,8 @@ private:
   /// Reads A4(−Al), with the letter l for 1, or Aiij, as early books are signed.
   constexpr void take_letters(TokenCursor& c, std::uint32_t end, NamedLeaf& name) const noexcept {
     if (c.token.value == 'l' && !is_latin_letter(at(c.token.to))) {
-      bool const blank = at(c.token.from - 1) == 'b' && at(c.token.to) == '.' && !is_digit(at(c.token.to + 1));
+      bool const blank = c.token.from > 0 && is_blank_word(word_at(text_, c.token.from - 1)) && at(c.token.to) == '.' &&
+                         !is_digit(at(c.token.to + 1));
       if (blank) return; // bl. is "blank", and not leaf b1
       name.leaf = 1;
       name.letter_l = true;

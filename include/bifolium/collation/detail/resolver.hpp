@@ -83,7 +83,7 @@ private:
   std::int64_t reached_[3]{}; // the highest places of the plain capitals, small letters and numbers of this part
   std::uint32_t changes_{};
   Cycle gathered_{};        // the leaves of the gatherings beside the format
-  Doubt gathered_doubt_{};  // where they are
+  Doubt gathered_doubt_{};  // the text of that statement, for the warning
   std::uint32_t not_met_{}; // a bit for each of these counts that no run has had
 
 protected:
@@ -134,15 +134,17 @@ protected:
   }
   /// Takes the leaves of the gatherings that are stated beside the format.
   constexpr void gathered(Cycle const& leaves, std::uint32_t from, std::uint32_t to) {
+    check_gathered(); // of the volume before
     gathered_ = leaves;
     gathered_doubt_ = {Problem::gathered_otherwise, from, to};
     not_met_ = (1U << leaves.size()) - 1U;
     sink_.gathered(leaves);
   }
-  /// Warns at the end of the text if no gathering has the number of leaves stated beside the format. Others may differ: a book in
+  /// Warns at the end of the text, or of a volume with such a statement, if no gathering has the number of leaves stated beside the format. Others may differ: a book in
   /// fours often begins or ends with another gathering.
   constexpr void check_gathered() {
     if (not_met_ != 0) sink_.warn(gathered_doubt_);
+    not_met_ = 0;
   }
   /// A change that is understood is counted and handed on.
   constexpr bool add_change(FoundChange const& change) {
@@ -150,6 +152,11 @@ protected:
     ++changes_;
     sink_.change(change);
     return true;
+  }
+  /// Counts an inserted gathering of so many leaves, as folded.
+  constexpr void add_inserted_gathering(int folded) {
+    ++gatherings_inserted_;
+    if (not_met_ != 0) meet(Cycle{folded});
   }
   /// Notes which of the stated counts this run has.
   constexpr void meet(Cycle const& leaves) {

@@ -182,7 +182,11 @@ BIFOLIUM_PROBLEM(219, order_not_known, "the run to '{found}' passes marks whose 
 /// A1+a-9z⁴.
 BIFOLIUM_PROBLEM(220, too_many_inserted, "'{found}' inserts more than {limit} gatherings at one place")
 /// A change inside an inserted gathering other than leaves that it lacks.
-BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' cannot be a change of an inserted gathering: only leaves of one such gathering can be deleted, as in (A1+a⁴(-a4)), and the gathering must have at most 64 leaves and keep one")
+BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' cannot be a change of an inserted gathering: only leaves of one such gathering can be deleted, as in (A1+a⁴(-a4))")
+/// (A1+a⁷⁰(-a4)).
+BIFOLIUM_PROBLEM(274, inserted_too_thick, "'{found}' deletes a leaf of an inserted gathering of more than {limit} leaves, which cannot be stored")
+/// (A1+a⁴(-a1-4)).
+BIFOLIUM_PROBLEM(275, inserted_not_there, "with '{found}' every leaf of the inserted gathering is deleted: leave the gathering out")
 
 // 230-299: signatures and the collation formula: what can be read but is doubtful
 /// A gathering of an odd number of leaves.
