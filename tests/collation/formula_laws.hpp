@@ -49,6 +49,8 @@ inline std::string broken_law(std::string const& text, bifolium::Dialect dialect
     auto const again = read_formula(written, dialect);
     if (!again) return "what was written cannot be read: " + text + " -> " + written;
     if (!(*again == *formula)) return "what was written reads as another formula: " + text + " -> " + written;
+    if (again->blanks() != formula->blanks())
+      return "what was written has other blank leaves: " + text + " -> " + written;
     if (again->leaves() != count->leaves) return "what was written has other leaves: " + text + " -> " + written;
     if (write_formula(*again, notation) != written) return "no fixed point: " + text + " -> " + written;
   }

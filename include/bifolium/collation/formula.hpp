@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/change.hpp>
+#include <bifolium/collation/leaf_of_book.hpp>
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/collation/passage.hpp>
 #include <bifolium/core/expected.hpp>
@@ -36,6 +37,7 @@ class Formula {
   std::vector<Change> changes_;
   std::vector<ChangeForm> forms_;
   std::vector<std::string> notes_;
+  std::vector<LeafOfBook> blanks_; // in the order of the book, each once
   std::vector<Passage> passages_;
   std::vector<FormulaPart> parts_; // empty if there is one part without a label
   std::vector<Error> warnings_;
@@ -80,6 +82,11 @@ public:
   [[nodiscard]] std::vector<std::string> const& notes() const& noexcept BIFOLIUM_LIFETIMEBOUND { return notes_; }
   /// Returns the words of the notes of a temporary formula by value.
   [[nodiscard]] std::vector<std::string> notes() && { return static_cast<std::vector<std::string>&&>(notes_); }
+  /// Returns the leaves that notes call blank (K8 blank), perhaps with a question mark, in the order of the book. Deleted ones
+  /// are among them. A note of which it is not clear which leaves it calls blank is doubted, and none of them is taken.
+  [[nodiscard]] std::vector<LeafOfBook> const& blanks() const& noexcept BIFOLIUM_LIFETIMEBOUND { return blanks_; }
+  /// Returns the blank leaves of a temporary formula by value.
+  [[nodiscard]] std::vector<LeafOfBook> blanks() && { return static_cast<std::vector<LeafOfBook>&&>(blanks_); }
   /// Returns the doubts, with columns. `message` makes a sentence of each.
   [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return warnings_; }
   /// Returns the doubts of a temporary formula by value.

@@ -126,7 +126,7 @@ public:
   }
   /// Returns true if the formula notes that the leaf is blank (K8 blank), perhaps with a question mark.
   [[nodiscard]] bool is_blank(LeafOfBook const& leaf) const;
-  /// Returns the leaves that are noted as blank, in order, including deleted ones.
+  /// Returns the leaves that are noted as blank, in order, including deleted ones: those of the formula.
   [[nodiscard]] std::vector<LeafOfBook> const& blanks() const& noexcept { return blanks_; }
   std::vector<LeafOfBook> const& blanks() const&& = delete; // it would look at what goes
 
@@ -156,7 +156,6 @@ private:
   [[nodiscard]] bool is_folded(LeafOfBook const& leaf) const {
     return leaf.inserted == 0 && leaf.leaf >= 1 && leaf.leaf <= leaves_folded(leaf.gathering);
   }
-  void note_blanks(Formula const& formula);
   /// Returns the leaves of the book before gathering `index` of a run. `index` may be the number of its gatherings.
   [[nodiscard]] std::int64_t before(GatheringAt at) const {
     auto const& run = runs_[at.run];
@@ -167,7 +166,8 @@ private:
 };
 
 inline IdealCopy::IdealCopy(Formula const& formula)
-    : runs_{formula.runs()}, letters_{formula.letters()}, alphabet_{formula.alphabet()}, names_{runs_, alphabet_} {
+    : runs_{formula.runs()}, letters_{formula.letters()}, alphabet_{formula.alphabet()}, names_{runs_, alphabet_},
+      blanks_{formula.blanks()} {
   detail::ChangesOfFormula changes{formula};
   start_.reserve(runs_.size() + 1);
   std::int64_t number = 0;
@@ -186,7 +186,6 @@ inline IdealCopy::IdealCopy(Formula const& formula)
   }
   start_.push_back(number);
   changed_.settle();
-  note_blanks(formula);
 }
 
 inline NumbersOfLeaves IdealCopy::numbers_of(GatheringAt at) const {
@@ -272,6 +271,11 @@ inline std::optional<FoundLeaf> IdealCopy::find(Signature const& name, int leaf)
   return fits ? std::optional{FoundLeaf{{gathering->gathering, leaf, 0}, true}} : std::nullopt;
 }
 
+inline bool IdealCopy::is_blank(LeafOfBook const& leaf) const {
+  auto const i = partition_point(blanks_.size(), [&](std::size_t k) { return blanks_[k] < leaf; });
+  return i < blanks_.size() && blanks_[i] == leaf;
+}
+
 inline std::optional<NumbersOfLeaves> IdealCopy::find_inserted(Signature const& name) const {
   auto const found = changed_.find_all_named(name);
   if (!found || found->several) return std::nullopt;
@@ -282,5 +286,4 @@ inline std::optional<NumbersOfLeaves> IdealCopy::find_inserted(Signature const& 
 } // namespace v0
 } // namespace bifolium
 
-#include <bifolium/collation/detail/blanks_of_copy.hpp>
 #include <bifolium/collation/detail/ranges_of_copy.hpp>

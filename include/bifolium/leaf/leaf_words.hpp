@@ -10,11 +10,13 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Returns true for a word that means blank: blank, blanks, bl. (abbreviated).
+/// Returns true for a word that means blank, in capitals or small letters: blank, blanks, bl (of bl.).
 [[nodiscard]] constexpr bool is_blank_word(std::string_view word) noexcept {
+  using namespace std::string_view_literals;
   if (word.size() < 2 || small_letter(word[0]) != 'b') return false;
-  auto const rest = word.substr(1);
-  return rest == "l" || rest == "lank" || rest == "lanks";
+  for (auto const one : {"bl"sv, "blank"sv, "blanks"sv})
+    if (equal_in_any_case(word, one)) return true;
+  return false;
 }
 /// Returns true for a word that means that leaves are not there: wants, lacking. "Missing" is not among them: it is said of
 /// a copy, and not of the ideal copy.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Words that describe leaves as blank: "K8 blank", "A1 blank, K7,8 blank", "last two leaves blank", "with the final
-/// blank K8". A copy that has lost a blank has lost no text, so it is useful to know which leaves are blank.
+/// blank K8". A copy that has lost a blank has lost no text, so it is useful to know which leaves are blank. All words may
+/// be in capitals or small letters.
 ///
 ///   blanks  = blank word | phrase , { separators , phrase } , [ separators , words ] ;
 ///   phrase  = [ introduction ] , ( [ "the" ] , blank word , named , { separators , named }
@@ -71,7 +72,7 @@ class BlankWords {
   constexpr void after(std::string_view word) { c_ = TokenCursor{words_, c_.token.from + word.size()}; }
   constexpr bool take(std::string_view one) {
     auto const w = word();
-    if (w != one) return false;
+    if (!equal_in_any_case(w, one)) return false;
     after(w);
     return true;
   }
@@ -79,7 +80,7 @@ class BlankWords {
   template <std::size_t N> constexpr void skip(std::string_view const (&any)[N]) {
     for (auto w = word(); !w.empty(); w = word()) {
       bool known = false;
-      for (auto const one : any) known = known || w == one;
+      for (auto const one : any) known = known || equal_in_any_case(w, one);
       if (!known) return;
       after(w);
     }

@@ -56,7 +56,7 @@ protected:
     if (in.ended()) return fail(Problem::change_not_understood, from, close + 1);
     if (this->leaves_wanting(i, close)) return !failed_;
     this->check_total(in, i, close);
-    return this->note(i, close, true);
+    return this->note(i, close, ChangeForm::Separator::opens);
   }
   /// Returns true if a change comes after words: (A1 blank, −A8).
   [[nodiscard]] constexpr bool changes_follow(TokenCursor c, std::uint32_t close) const {
@@ -132,7 +132,7 @@ protected:
     if (!words) return false;
     warn(Problem::text_not_read, from, close + 1);
     c_ = after;
-    return this->note(in.token.from, close, true);
+    return this->note(in.token.from, close, ChangeForm::Separator::opens);
   }
   [[nodiscard]] constexpr bool has_word_and_figure(TokenCursor c) const {
     bool words = false, figures = false;

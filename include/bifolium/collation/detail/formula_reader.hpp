@@ -5,6 +5,7 @@
 #include <bifolium/collation/detail/grammar.hpp>
 #include <bifolium/collation/detail/stored_words.hpp>
 #include <bifolium/collation/read_formula.hpp>
+#include <bifolium/core/merge_sort.hpp>
 #include <bifolium/core/partition_point.hpp>
 
 namespace bifolium {
@@ -72,6 +73,13 @@ class FormulaReader {
         part.leaves -=
             deletion->leaf == 0 ? formula_->leaves_folded(deletion->gathering) : deletion->last - deletion->leaf + 1;
     }
+  }
+  /// Puts the blank leaves in the order of the book. Notes may name a leaf twice.
+  void order_blanks() {
+    auto& blanks = formula_->blanks_;
+    if (blanks.size() < 2) return;
+    merge_sort(blanks, [](LeafOfBook const& a, LeafOfBook const& b) { return a < b; });
+    keep_each_once(blanks);
   }
   template <class One> void keep(One const& one, FoundChange const& found) {
     formula_->changes_.push_back(Change{one, {found.from, found.to}, found.doubtful});
@@ -159,6 +167,9 @@ public:
     formula_->notes_.push_back(words(found.from, found.to));
     keep(Note{found.gathering, number}, found);
   }
+  void blank(LeafOfBook const& leaf) {
+    if (formula_ != nullptr) formula_->blanks_.push_back(leaf);
+  }
   void warn(Doubt const& doubt) {
     if (formula_ != nullptr) formula_->warnings_.push_back(error(doubt));
   }
@@ -220,6 +231,7 @@ private:
       result->leaves_ = grammar.leaves();
       result->gatherings_ = grammar.gatherings();
       reader.count_parts();
+      reader.order_blanks();
     } else
       result = reader.error(grammar.error());
     return result;

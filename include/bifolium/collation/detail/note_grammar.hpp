@@ -28,21 +28,22 @@ protected:
   using Kind = Change::Kind;
 
   /// Stores the words from byte `from` to `to`, without the blanks after them. Returns false if they are not UTF-8.
-  /// `after_deletion`: one deleted leaf comes directly before them, of which "blank" alone is said.
-  constexpr bool note(std::uint32_t from, std::uint32_t to, bool opens, bool after_deletion = false) {
+  /// `deleted`: the deletion directly before them, of which "blank" alone is said; null if there is none, or several.
+  constexpr bool note(std::uint32_t from, std::uint32_t to, ChangeForm::Separator separator,
+                      FoundChange const* deleted = nullptr) {
     for (auto k = from; k < to;) {
       auto const c = decode(text_, k);
       if (c.malformed) return fail(Problem::not_utf8, k, k);
       k += c.bytes;
     }
     while (to > from && (at(to - 1) == ' ' || at(to - 1) == '\n' || at(to - 1) == '\r' || at(to - 1) == '\t')) --to;
-    if (looks_like_change(from, to, after_deletion)) warn(Problem::text_not_read, from, to);
+    if (looks_like_change(from, to, deleted)) warn(Problem::text_not_read, from, to);
     FoundChange change;
     change.kind = Kind::note;
     change.gathering = this->last_gathering().gathering;
     change.from = from;
     change.to = to;
-    change.form = {runs_.size() - 1, opens ? ChangeForm::Separator::opens : ChangeForm::Separator::comma, false};
+    change.form = {runs_.size() - 1, separator, false};
     return this->add_change(change);
   }
   /// Reads words up to the next comma or semicolon. They begin with a letter or figure, not with a quotation mark ('1').
@@ -68,7 +69,9 @@ protected:
       open += c.at(TokenKind::open_square) ? 1 : c.at(TokenKind::close_square) ? -1 : 0;
     }
     if (open != 0) return not_understood(s, from);
-    if (!note(begin, to, !s.any, s.after(Kind::deletion) && !s.deletions_together)) return false;
+    bool const of_deletion = s.after(Kind::deletion) && !s.deletions_together;
+    auto const separator = s.any ? ChangeForm::Separator::comma : ChangeForm::Separator::opens;
+    if (!note(begin, to, separator, of_deletion ? &s.previous : nullptr)) return false;
     s.previous = FoundChange{};
     s.previous.kind = Kind::note;
     s.any = s.after_words = true;
@@ -118,9 +121,9 @@ private:
   }
   /// Returns true for words that are only a leaf, or contain a sign or a word of change: they may be a change in another
   /// notation. Also for words about blank leaves if it is not clear which leaves are meant.
-  [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to, bool after_deletion) {
+  [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
     bool const blank = has_blank_word(text_.substr(from, to - from));
-    if (blank && says_blank(from, to, after_deletion)) return false; // K8 blank: most words say this
+    if (blank && take_blanks(from, to, deleted)) return false; // K8 blank: most words say this
     auto const begin = cursor(from, to);
     if (auto const name = leaf_name(begin, to); name.found) {
       auto c = cursor(name.end, to);
@@ -139,22 +142,37 @@ private:
       if (is_wanting_word(w)) return true;
       if (w.size() > 2)
         for (auto const one : words_of_change)
-          if (w == one) return true;
+          if (equal_in_any_case(w, one)) return true;
       if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
     }
     return blank;
   }
-  /// Returns true if it is clear which leaves are blank, and the book has them. "First leaf" is not clear after a run: it may
-  /// be that of the book. "Blank" alone is clear only after the deletion of one leaf.
-  [[nodiscard]] constexpr bool says_blank(std::uint32_t from, std::uint32_t to, bool after_deletion) {
+  /// Passes on the leaves that the words call blank, and returns true, if it is clear which they are and the book has them. If one of
+  /// them is not clear, none is passed on. "First leaf" is not clear after a run: it may be that of the book. "Blank" alone is
+  /// clear only after one deletion.
+  constexpr bool take_blanks(std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
     bool clear = true;
     auto const words = text_.substr(from, to - from);
-    auto const said = BlankWords{words, letters_}.read([&](BlankNamed one) {
+    auto const target = [&](BlankNamed one) {
       one.gathering.text_from += from; // the text of a symbol is in the whole text
-      auto const of = one.gathering_named ? this->find(one.gathering) : std::optional{this->last_gathering()};
+      return one.gathering_named ? this->find(one.gathering) : std::optional{this->last_gathering()};
+    };
+    auto const said = BlankWords{words, letters_}.read([&](BlankNamed const& one) {
+      auto const of = target(one);
       clear = clear && of && one.leaf <= of->leaves && one.leaf >= -of->leaves && !(one.first && last_.gatherings > 1);
     });
-    return clear && (said == BlanksSaid::leaves || (said == BlanksSaid::alone && after_deletion));
+    if (said == BlanksSaid::alone && deleted != nullptr) {
+      bool const whole = deleted->first == 0;
+      auto const last = whole ? runs_.leaves_folded(deleted->gathering) : deleted->last;
+      for (auto k = whole ? 1 : deleted->first; k <= last; ++k) sink_.blank({deleted->gathering, k, 0});
+      return true;
+    }
+    if (!clear || said != BlanksSaid::leaves) return false;
+    static_cast<void>(BlankWords{words, letters_}.read([&](BlankNamed const& one) {
+      auto const of = *target(one);
+      sink_.blank({of.gathering, one.leaf < 0 ? of.leaves + 1 + one.leaf : one.leaf, 0});
+    }));
+    return true;
   }
 };
 

@@ -123,7 +123,7 @@ protected:
     c_ = c;
     if (this->leaves_wanting(from, c.token.from)) return true;
     warn(Problem::text_not_read, from, c.token.from);
-    this->note(from, c.token.from, true);
+    this->note(from, c.token.from, ChangeForm::Separator::opens);
     return true;
   }
   /// Returns true for text that only comes after a formula: a label (CW:, RT]) or a fingerprint (tea- se,u (3) 1612A).

@@ -10,6 +10,7 @@
 #include <bifolium/collation/detail/runs_so_far.hpp>
 #include <bifolium/collation/detail/scan_plain.hpp>
 #include <bifolium/collation/dialect.hpp>
+#include <bifolium/collation/leaf_of_book.hpp>
 #include <bifolium/collation/passage.hpp>
 #include <bifolium/core/fraction.hpp>
 #include <bifolium/core/limits.hpp>
@@ -43,6 +44,7 @@ struct CountSink {
   std::int64_t warnings{0};
   constexpr void run(FoundRun const&) {}
   constexpr void change(FoundChange const&) {}
+  constexpr void blank(LeafOfBook const&) {}
   constexpr void warn(Doubt const&) { ++warnings; }
   constexpr void format(Format) {}
   constexpr void second_format(Format) {}

@@ -82,8 +82,7 @@ class RunsSoFar {
     auto const length = run_length(first, name, alphabet, text);
     if (!length || *length > run.gatherings) return std::nullopt;
     auto const index = *length - 1;
-    auto const leaves = run.leaves[static_cast<std::size_t>(index) % run.terms];
-    return Target{{r, index}, run.first_gathering + index, leaves, any_series};
+    return Target{{r, index}, run.first_gathering + index, leaves_folded({r, index}), any_series};
   }
   [[nodiscard]] constexpr std::optional<Target> find(SignatureKey name, bool any_series, std::string_view text,
                                                      Alphabet alphabet) {
@@ -124,6 +123,11 @@ public:
       for (auto i = run.leaves.size(); i < Cycle::most_terms; ++i) kept.leaves[i] = 0;
   }
   [[nodiscard]] constexpr std::uint32_t size() const noexcept { return static_cast<std::uint32_t>(runs_.size()); }
+  /// Returns the number of leaves of a gathering as folded. Precondition: the run has been read.
+  [[nodiscard]] constexpr int leaves_folded(GatheringAt at) const {
+    auto const& run = runs_[at.run];
+    return run.leaves[static_cast<std::size_t>(at.index) % run.terms];
+  }
   /// Returns the nearest gathering with this name. A name without a raised digit, π or χ may be of any series if no
   /// gathering has exactly this name.
   [[nodiscard]] constexpr std::optional<Target> find(SignatureKey name, std::string_view text, Alphabet alphabet) {

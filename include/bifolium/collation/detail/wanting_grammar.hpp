@@ -45,7 +45,9 @@ protected:
       change.doubtful = found.doubtful;
       this->send(s, change, from, words);
     }
-    if (found.blank_to != 0 && !this->failed_) this->note(found.blank_from, found.blank_to, false, found.leaves == 1);
+    if (found.blank_to != 0 && !this->failed_)
+      this->note(found.blank_from, found.blank_to, ChangeForm::Separator::comma,
+                 found.leaves == 1 ? &s.previous : nullptr);
     return true;
   }
   /// Reads a change that is written without parentheses, A⁸ −A8. Its gathering must have been read before. Returns false if there
