@@ -1,12 +1,14 @@
 # SPDX-License-Identifier: MIT
 # One task of the cookbook: its block of C++ or of shell is compiled or run in a folder of its own, and what it prints is
 # compared with the block of text that follows. With task 0: there are twenty tasks in order, each with both blocks.
-#   perl cookbook.pl PAGE TASK WORK BIN COMPILER INCLUDE [FLAGS ...]
+#   perl cookbook.pl PAGE TASK WORK BIN COMPILER INCLUDE [FLAGS AND LIBRARIES ...]
 # BIN is where the programs are. COOKBOOK_WRITE=1 writes into the page what was printed, for somebody to read.
 use strict;
 use warnings;
 
 my ($page, $task, $work, $bin, $compiler, $include, @flags) = @ARGV;
+my @libraries = grep /\.a$/, @flags;
+@flags = grep !/\.a$/, @flags;
 open my $file, '<:raw', $page or die "$page: $!";
 my $text = do { local $/; scalar <$file> };
 my @parts = split /^(?=### \d+\. )/m, $text;
@@ -31,7 +33,7 @@ if ($kind eq 'cpp') {
   open my $source, '>:raw', "$work/task.cpp" or die $!;
   print $source $program;
   close $source;
-  system($compiler, @flags, qw(-std=c++20 -O0 -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Werror), "-I$include", "$work/task.cpp", '-o', "$work/task") == 0
+  system($compiler, @flags, qw(-std=c++20 -O0 -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Werror), "-I$include", "$work/task.cpp", @libraries, '-o', "$work/task") == 0
     or die "task $task does not compile\n";
   $run = "$work/task";
 } else {

@@ -1,10 +1,12 @@
 # SPDX-License-Identifier: MIT
 # Each example in a comment of a header for users holds when it is compiled and run, and each function that a user starts from has one.
-#   perl examples.pl SOURCE WORK COMPILER [FLAGS ...]
+#   perl examples.pl SOURCE WORK COMPILER [FLAGS AND LIBRARIES ...]
 use strict;
 use warnings;
 
 my ($source, $work, @compiler) = @ARGV;
+my @libraries = grep /\.a$/, @compiler;
+@compiler = grep !/\.a$/, @compiler;
 chdir $source or die "$source: $!";
 my %functions = map { (split /\t/)[2] eq 'function' ? ((split /\t/)[3] => 1) : () } split /\n/, `perl cmake/public_names.pl include`;
 my @starts = qw(read_formula count_formula write_formula observe infer_format reckon examine read_description fold impose
@@ -35,5 +37,5 @@ for (@examples) {
 }
 print $unit "  return wrong;\n}\n";
 close $unit;
-system(@compiler, '-std=c++20', '-O0', "-Iinclude", "$work/examples.cpp", '-o', "$work/examples") == 0 or die "an example does not compile\n";
+system(@compiler, '-std=c++20', '-O0', "-Iinclude", "$work/examples.cpp", @libraries, '-o', "$work/examples") == 0 or die "an example does not compile\n";
 exit(system("$work/examples") == 0 ? 0 : 1);

@@ -1,31 +1,36 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
-# Front and back of every sheet to fold become one PDF of two pages of the size of the paper; every other drawing a PNG that is not
+# Front and back of every sheet to fold become pages of a PDF of the size of the paper; every other drawing a PNG that is not
 # blank. Of books read from right to left, which are mirror images, only the formes are rendered. Exit code 77 without rsvg-convert
 # (Debian: librsvg2-bin).
 #   tests/drawing/render.sh DIR
 set -eu
 command -v rsvg-convert >/dev/null || { echo "skipped: there is no rsvg-convert (Debian: apt-get install librsvg2-bin)"; exit 77; }
 cd "$1"
-pages=0 pictures=0
+trap 'rm -f sheets.pdf picture.png boxes.txt' EXIT
+
+# Front and back of each sheet, one after the other; the mirror of one that is rendered is left out.
+sheets=()
 for front in *-front.svg; do
-  case $front in *right-to-left*) continue ;; esac # the mirror of one that is rendered
-  rsvg-convert -f pdf -o sheet.pdf "$front" "${front%-front.svg}-back.svg"
-  # 72 points to the inch: A4 is 595.28 x 841.89 points, letter 612 x 792 (792.0 and 612.0 by way of millimetres).
-  grep -aoE '/MediaBox *\[[^]]*\]' sheet.pdf | sed -E 's/.*\[ *//; s/\.[0-9]+//g; s/ *\]//' >boxes.txt || true
-  [ -s boxes.txt ] || { echo "skipped: this rsvg-convert writes PDF whose pages cannot be read as text"; exit 77; }
-  [ "$(wc -l <boxes.txt)" = 2 ] || { echo "$front: not two pages"; exit 1; }
-  if grep -vqE '^0 0 (595 841|841 595|61[12] 79[12]|79[12] 61[12])$' boxes.txt; then
-    echo "$front: neither A4 nor letter: $(tr '\n' ' ' <boxes.txt)"
-    exit 1
-  fi
-  pages=$((pages + 2))
+  case $front in *right-to-left*) ;; *) sheets+=("$front" "${front%-front.svg}-back.svg") ;; esac
 done
+rsvg-convert -f pdf -o sheets.pdf "${sheets[@]}"
+# 72 points to the inch: A4 is 595.28 x 841.89 points, letter 612 x 792 (792.0 and 612.0 by way of millimetres).
+grep -aoE '/MediaBox *\[[^]]*\]' sheets.pdf | sed -E 's/.*\[ *//; s/\.[0-9]+//g; s/ *\]//' >boxes.txt || true
+[ -s boxes.txt ] || { echo "skipped: this rsvg-convert writes PDF whose pages cannot be read as text"; exit 77; }
+pages=$(wc -l <boxes.txt)
+[ "$pages" = ${#sheets[@]} ] || { echo "${#sheets[@]} drawings make $pages pages"; exit 1; }
+if grep -vE '^0 0 (595 841|841 595|61[12] 79[12]|79[12] 61[12])$' boxes.txt; then
+  echo "that is neither A4 nor letter"
+  exit 1
+fi
+
+# Of this size a blank picture takes less than a thousand bytes.
+pictures=0
 for picture in *-formes.svg *-paper.svg gathering-*.svg *-misread.svg *-steps-*.svg; do
   case $picture in *right-to-left-formes*) ;; *right-to-left*) continue ;; esac # of the mirrored ones, the formes
-  rsvg-convert -o picture.png "$picture"
+  rsvg-convert -z .3 -o picture.png "$picture"
   [ "$(wc -c <picture.png)" -gt 2000 ] || { echo "$picture: blank"; exit 1; }
   pictures=$((pictures + 1))
 done
-rm -f sheet.pdf picture.png boxes.txt
 echo "$pages pages of PDF, $pictures pictures"

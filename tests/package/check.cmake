@@ -1,8 +1,9 @@
 # SPDX-License-Identifier: MIT
 # One check of the package: cmake -DCASE=... -DSOURCE=... -DWORK=... -DCXX=... [-DVERSION=...] -P check.cmake
 #   stage       configures the tree with nothing built, installs it and moves the result away from its prefix
-#   consume     a project finds the moved package (WANTED may ask for a version)
+#   consume     a project finds the moved package
 #   compiled    a project that has the largest functions compiled once, by a component of the package
+#   accept      a project asks for a version and finds the package; it is not built
 #   refuse      the same must fail, and say which version was considered
 #   carried     a project that builds the source along (HOW: add_subdirectory or FetchContent), exports, and is depended on
 #   old_cmake   the package read as CMake 3.16 would, which knows no file sets (simulated)
@@ -60,12 +61,11 @@ if(CASE STREQUAL "stage")
     message(FATAL_ERROR "installed beyond what should be: ${more}\nnot installed: ${expected}")
   endif()
 elseif(CASE STREQUAL "consume")
-  set(wanted)
-  if(DEFINED WANTED)
-    set(wanted "-DWANTED=${WANTED}")
-  endif()
-  string(MAKE_C_IDENTIFIER "consume_${WANTED}" name)
-  consume(${name} consumer "-DCMAKE_PREFIX_PATH=${moved}" ${wanted})
+  consume(consume consumer "-DCMAKE_PREFIX_PATH=${moved}")
+elseif(CASE STREQUAL "accept")
+  string(MAKE_C_IDENTIFIER "accept_${WANTED}" name)
+  run(${CMAKE_COMMAND} -S "${SOURCE}/tests/package/consumer" -B "${WORK}/${name}" "-DCMAKE_CXX_COMPILER=${CXX}"
+      "-DCMAKE_PREFIX_PATH=${moved}" "-DWANTED=${WANTED}")
 elseif(CASE STREQUAL "compiled")
   consume(compiled consumer "-DCMAKE_PREFIX_PATH=${moved}" -DCOMPILED=ON)
 elseif(CASE STREQUAL "refuse")
@@ -177,7 +177,8 @@ elseif(CASE STREQUAL "pkg_config")
       "${WORK}/by_pkg_config")
   run("${WORK}/by_pkg_config")
 elseif(CASE STREQUAL "single")
-  run(${CMAKE_COMMAND} "-DOUT=${WORK}/single/bifolium/bifolium.hpp" -P "${SOURCE}/cmake/single.cmake")
+  # under the name of the header that the two units include
+  run(${CMAKE_COMMAND} "-DOUT=${WORK}/single/bifolium/imposition.hpp" -P "${SOURCE}/cmake/single.cmake")
   separate_arguments(flags UNIX_COMMAND "${CXX_FLAGS}")
   run("${CXX}" -std=c++20 ${flags} -Wall -Wextra -Wpedantic -Werror "-I${WORK}/single" "${SOURCE}/tests/package/consumer/one.cpp"
       "${SOURCE}/tests/package/consumer/two.cpp" -o "${WORK}/single/program")

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include <bifolium/bifolium.hpp>
+#include <bifolium/imposition.hpp>
 
 using namespace bifolium;
 

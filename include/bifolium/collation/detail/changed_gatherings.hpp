@@ -105,12 +105,15 @@ private:
     if (!insertion.named) return;
     auto const before = insertions_.back().first_figure() - 1;
     auto const folded = insertion.leaves_folded();
-    if (before == 0) figures_.add(insertion.name, 0, 0, static_cast<std::uint32_t>(named_.size()));
+    // A stretch that begins with leaf 1 takes number 0 too: a row the less for each insertion.
+    bool const whole = before == 0;
+    if (whole && insertion.lacks(1)) figures_.add(insertion.name, 0, 0, static_cast<std::uint32_t>(named_.size()));
     for (int leaf = 1, inserted = earlier + 1; leaf <= folded; ++leaf) {
       if (insertion.lacks(leaf)) continue;
       auto last = insertion.lacking == 0 ? folded : leaf;
       while (last < folded && !insertion.lacks(last + 1)) ++last;
-      figures_.add(insertion.name, before + leaf, before + last, static_cast<std::uint32_t>(named_.size()));
+      auto const first = whole && leaf == 1 ? 0 : before + leaf;
+      figures_.add(insertion.name, first, before + last, static_cast<std::uint32_t>(named_.size()));
       named_.push_back({before + leaf, last - leaf + 1, {here.at, insertion.after, inserted}});
       inserted += last - leaf + 1;
       leaf = last;
