@@ -26,10 +26,11 @@ class WeightCounts {
 
   /// Counts a book whose first gathering is smaller than most.
   void count_ends(detail::FormulaShape const& shape, bool early) {
-    auto const main = detail::main_leaves(shape), missing = main - detail::first_leaves(shape);
-    if (shape.gatherings() < 3 || missing <= 0) return;
-    ++completing_[early ? 1 : 0][detail::book_row(main)][detail::size_column(missing)];
-    if (detail::last_leaves(shape) == missing) ++completed_;
+    auto const main = detail::main_leaves(shape);
+    auto const ends = detail::unequal_ends(shape, main);
+    if (!ends) return;
+    ++completing_[early ? 1 : 0][detail::book_row(main)][detail::size_column(ends->missing)];
+    if (ends->completed) ++completed_;
   }
   /// Returns how many of them would have it if the two ends had nothing to do with each other.
   [[nodiscard]] double completed_by_chance() const {
@@ -60,7 +61,7 @@ class WeightCounts {
     }
     if (runs.back().kind == Kind::unnumbered) ++last_[total % 2 == 0 ? 0 : 1];
     if (runs.size() > 1 || runs[0].kind != Kind::unnumbered)
-      ++(detail::main_sequence(formula) > 0 ? both_ : only_pages_)[runs[0].kind != Kind::arabic ? 1 : 0];
+      ++(detail::has_preliminaries(formula) ? both_ : only_pages_)[runs[0].kind != Kind::arabic ? 1 : 0];
     if (arabic > 0 && arabic < runs.size()) ++begin_[static_cast<std::size_t>(detail::numbers_begin(formula, before))];
   }
 
@@ -79,8 +80,9 @@ public:
     auto& counts = early ? early_ : late_;
     GatheringCounts::Books* const places[]{&counts.first, &counts.middle, &counts.last, &counts.aside};
     auto const row = detail::book_row(detail::main_leaves(shape));
-    detail::each_gathering(shape, [&](detail::GatheringPlace place, int leaves, std::int64_t times) {
-      (*places[static_cast<std::size_t>(place)])[row][detail::size_column(leaves)] += static_cast<std::int32_t>(times);
+    detail::each_stretch(shape, [&](detail::GatheringPlace place, int leaves, std::int64_t, std::int64_t gatherings) {
+      (*places[static_cast<std::size_t>(place)])[row][detail::size_column(leaves)] +=
+          static_cast<std::int32_t>(gatherings);
     });
     count_ends(shape, early);
     if (by_pages && !sound.pagination->value.by_leaf())

@@ -102,7 +102,7 @@ class FieldAudit {
     for (auto const& run : book_.pagination->value.runs) {
       if (run.numbering == Numbering::printed && run.numerals == Numerals::arabic) {
         auto const shape = shape_of(book_.formula->value);
-        if (run.first == 1 && before > 0 && main_sequence(shape) > 0 &&
+        if (run.first == 1 && before > 0 && has_preliminaries(shape) &&
             detail::numbers_begin(shape, before) == NumbersBegin::inside_a_gathering)
           add(FindingId::numbers_begin_inside, Severity::note, FieldSet{Field::formula} | Field::pagination,
               "page 1 comes after " + std::to_string(before) +

@@ -67,15 +67,12 @@ public:
     auto const main = main_leaves(shape);
     auto const book = book_row(main);
     double sum = 0;
-    int before = main;
-    each_gathering(shape, [&](GatheringPlace place, int leaves, std::int64_t) {
-      bool const goes_on = leaves == before;
-      before = leaves;
+    each_stretch(shape, [&](GatheringPlace place, int leaves, std::int64_t stretches, std::int64_t) {
       if (place == GatheringPlace::middle && leaves == main) return;
       // an unusual size of several gatherings is one fact, and the last gathering often goes on with it
       auto const weight = table_[static_cast<std::size_t>(place)][book][size_column(leaves)];
-      sum +=
-          place == GatheringPlace::last && goes_on && leaves != main && weight < size_goes_on ? size_goes_on : weight;
+      bool const goes_on = place == GatheringPlace::last && leaves != main && leaves == last_leaves(shape, 1);
+      sum += goes_on && weight < size_goes_on ? size_goes_on : static_cast<double>(stretches) * weight;
     });
     sum += ends(shape, main, book);
     if (begins_with_b(shape)) sum += without_a_;
@@ -137,11 +134,12 @@ private:
   /// Returns what the first gathering says of the last: if it is smaller than most, the two are often parts of one sheet.
   [[nodiscard]] double ends(FormulaShape const& shape, int main, std::size_t book) const {
     constexpr double most = .95;
-    auto const missing = main - first_leaves(shape);
-    if (shape.gatherings() < 3 || missing <= 0) return 0;
-    auto const alone = real::exp(table_[static_cast<std::size_t>(GatheringPlace::last)][book][size_column(missing)]);
+    auto const two = unequal_ends(shape, main);
+    if (!two) return 0;
+    auto const alone =
+        real::exp(table_[static_cast<std::size_t>(GatheringPlace::last)][book][size_column(two->missing)]);
     auto const here = alone * weights_.ends_make_one < most ? alone * weights_.ends_make_one : most;
-    return last_leaves(shape) == missing ? real::log(here / alone) : real::log((1 - here) / (1 - alone));
+    return two->completed ? real::log(here / alone) : real::log((1 - here) / (1 - alone));
   }
   /// Returns the probability of the place where the numbers begin. If they begin with the text, the formula gives the
   /// number of pages before them.
@@ -160,7 +158,7 @@ private:
   }
   [[nodiscard]] double preliminaries(FormulaShape const& formula, PageShape const& pages) const {
     if (pages.runs.size() == 1 && pages.runs[0].kind == PageRunShape::Kind::unnumbered) return 0;
-    auto const share = main_sequence(formula) > 0 ? weights_.preliminaries_in_both : weights_.preliminaries_in_pages;
+    auto const share = has_preliminaries(formula) ? weights_.preliminaries_in_both : weights_.preliminaries_in_pages;
     return real::log(pages.runs[0].kind != PageRunShape::Kind::arabic ? share : 1 - share);
   }
 };

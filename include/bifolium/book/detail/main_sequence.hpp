@@ -5,6 +5,8 @@
 
 #include <bifolium/book/detail/formula_shape.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
@@ -17,24 +19,55 @@ enum class GatheringPlace : std::uint8_t {
   aside ///< in another series: preliminaries after the first gathering, or an appendix
 };
 
-/// Returns the run with which the main sequence begins: the run with most gatherings, or the run before it from which
-/// its letters continue. A single A before B is a preliminary.
-inline std::size_t main_sequence(FormulaShape const& shape) {
-  std::size_t most = 0;
-  for (std::size_t r = 1; r < shape.runs.size(); ++r)
-    if (shape.runs[r].gatherings() > shape.runs[most].gatherings()) most = r;
-  auto begin = most;
-  for (auto r = most; r-- > 0;) {
-    auto const &run = shape.runs[r], &next = shape.runs[begin];
-    if (run.series != next.series) continue;
-    bool const an_a = run.first == 1 && run.last == 1 && !(run.leaves == next.leaves);
-    if (run.last + 1 != next.first || run.order != MarkOrder::letters || an_a) break;
-    begin = r;
-  }
-  return begin;
+/// Returns the gathering after `at` in its series, or no value if the letters do not go on. Other series may stand
+/// between.
+inline std::optional<GatheringAt> next_in_series(FormulaShape const& shape, GatheringAt at) {
+  auto const& run = shape.runs[at.run];
+  if (at.index + 1 < run.gatherings()) return GatheringAt{at.run, at.index + 1};
+  for (auto r = at.run + 1; r < shape.runs.size(); ++r)
+    if (shape.runs[r].series == run.series)
+      return shape.runs[r].first == run.last + 1 ? std::optional{GatheringAt{r, 0}} : std::nullopt;
+  return std::nullopt;
 }
 
-/// Returns the leaf count of most gatherings of the main sequence, without its first and last if there are others.
+/// Returns the gathering with which the main sequence begins. The sequence is the longest row of gatherings that follow
+/// one another in one series, with what comes before it in the series. It begins after A if A is a preliminary: its leaf
+/// count is neither that of B nor that of C. How the row is divided into runs makes no difference.
+inline GatheringAt main_sequence(FormulaShape const& shape) {
+  auto const& runs = shape.runs;
+  std::uint32_t begin = 0;
+  std::int64_t most = 0;
+  for (std::uint32_t r = 0; r < runs.size();) {
+    auto const from = r;
+    auto gatherings = runs[r].gatherings();
+    while (++r < runs.size() && runs[r].series == runs[from].series && runs[r].first == runs[r - 1].last + 1)
+      gatherings += runs[r].gatherings();
+    if (gatherings > most) most = gatherings, begin = from;
+  }
+  for (auto r = begin; r-- > 0;) {
+    if (runs[r].series != runs[begin].series) continue;
+    if (runs[r].last + 1 != runs[begin].first) break;
+    begin = r;
+  }
+  GatheringAt const at{begin, 0};
+  if (runs[begin].order != MarkOrder::letters || runs[begin].first != 1) return at;
+  auto const leaves = [&](GatheringAt of) { return runs[of.run].leaves.at(of.index); };
+  auto const b = next_in_series(shape, at);
+  if (!b || leaves(*b) == leaves(at)) return at;
+  auto const c = next_in_series(shape, *b);
+  return c && leaves(*c) == leaves(at) ? at : *b;
+}
+/// Returns true if gatherings come before the main sequence.
+inline bool has_preliminaries(FormulaShape const& shape) { return main_sequence(shape) != GatheringAt{}; }
+
+/// Returns how many gatherings from `from` to before `to` have the leaf count `term` of their run.
+inline std::int64_t gatherings_of_term(RunShape const& run, std::size_t term, std::int64_t from, std::int64_t to) {
+  auto const terms = static_cast<std::int64_t>(run.leaves.size()), at = static_cast<std::int64_t>(term);
+  auto const before = [&](std::int64_t end) { return end > at ? (end - at - 1) / terms + 1 : 0; };
+  return to > from ? before(to) - before(from) : 0;
+}
+
+/// Returns the leaf count of most gatherings of the book, without its first and last if there are others.
 inline int main_leaves(FormulaShape const& shape) {
   std::int64_t count[16]{};
   int best = 0;
@@ -42,13 +75,11 @@ inline int main_leaves(FormulaShape const& shape) {
   std::int64_t index = 0;
   for (auto const& run : shape.runs) {
     auto const gatherings = run.gatherings();
-    auto const terms = static_cast<std::int64_t>(run.leaves.size());
-    for (std::int64_t t = 0; t < terms; ++t) {
-      auto const leaves = run.leaves.term(static_cast<std::size_t>(t));
-      auto times = gatherings / terms + (t < gatherings % terms ? 1 : 0);
-      if (all > 2 && index == 0 && t == 0) --times;
-      if (all > 2 && index + gatherings == all && t == (gatherings - 1) % terms) --times;
-      count[leaves < 15 ? leaves : 15] += times;
+    std::int64_t const from = all > 2 && index == 0 ? 1 : 0;
+    std::int64_t const to = all > 2 && index + gatherings == all ? gatherings - 1 : gatherings;
+    for (std::size_t t = 0; t < run.leaves.size(); ++t) {
+      auto const leaves = run.leaves.term(t);
+      count[leaves < 15 ? leaves : 15] += gatherings_of_term(run, t, from, to);
     }
     index += gatherings;
   }
@@ -59,29 +90,56 @@ inline int main_leaves(FormulaShape const& shape) {
 
 /// Returns the leaves of the first gathering.
 inline int first_leaves(FormulaShape const& shape) { return shape.runs.front().leaves.at(0); }
-/// Returns the leaves of the last gathering.
-inline int last_leaves(FormulaShape const& shape) {
-  auto const& last = shape.runs.back();
-  return last.leaves.at(last.gatherings() - 1);
+/// Returns the leaves of the last gathering, or of one before it. Precondition: the formula has so many gatherings.
+inline int last_leaves(FormulaShape const& shape, std::int64_t before = 0) {
+  auto run = shape.runs.size() - 1;
+  for (; before >= shape.runs[run].gatherings(); --run) before -= shape.runs[run].gatherings();
+  return shape.runs[run].leaves.at(shape.runs[run].gatherings() - 1 - before);
 }
 
-/// Calls `act(place, leaves, times)` for all gatherings. For a formula of one gathering it makes no call.
-template <class Act> void each_gathering(FormulaShape const& shape, Act act) {
+/// A first gathering that is smaller than most, and the last gathering: A² and K² in a book of fours are often one sheet.
+struct UnequalEnds {
+  int missing{};    ///< leaves that the first gathering lacks of a usual one
+  bool completed{}; ///< true if the last gathering has as many
+};
+/// Returns the two ends, or no value if the first gathering is not smaller than `main` or nothing is between them.
+inline std::optional<UnequalEnds> unequal_ends(FormulaShape const& shape, int main) {
+  auto const missing = main - first_leaves(shape);
+  if (shape.gatherings() < 3 || missing <= 0) return std::nullopt;
+  return UnequalEnds{missing, last_leaves(shape) == missing};
+}
+
+/// Calls `act(place, leaves, stretches, gatherings)` until all gatherings are told. A stretch is gatherings of one leaf
+/// count that follow one another in one series, so it does not depend on the runs in which they are written. The calls
+/// are in no particular order. For a formula of one gathering it makes no call.
+template <class Act> void each_stretch(FormulaShape const& shape, Act act) {
   auto const all = shape.gatherings();
   if (all < 2) return;
-  auto const main = shape.runs[main_sequence(shape)].series;
+  auto const main = shape.runs[main_sequence(shape).run].series;
+  act(GatheringPlace::first, first_leaves(shape), std::int64_t{1}, std::int64_t{1});
+  act(GatheringPlace::last, last_leaves(shape), std::int64_t{1}, std::int64_t{1});
   std::int64_t index = 0;
+  int before = 0; // leaves and series of the gathering before; none after the first gathering
+  std::int16_t series_before = -1;
   for (auto const& run : shape.runs) {
     auto const count = run.gatherings();
-    auto const inside = run.series == main ? GatheringPlace::middle : GatheringPlace::aside;
-    std::int64_t from = 0, to = count;
-    if (index == 0) act(GatheringPlace::first, run.leaves.at(from++), std::int64_t{1});
-    if (index + count == all && to > from) act(GatheringPlace::last, run.leaves.at(--to), std::int64_t{1});
-    if (run.plain() && to > from)
-      act(inside, run.leaves.at(from), to - from);
-    else
-      for (auto i = from; i < to && i < from + 16; ++i) act(inside, run.leaves.at(i), std::int64_t{1});
+    std::int64_t const from = index == 0 ? 1 : 0, to = index + count == all ? count - 1 : count;
     index += count;
+    if (from >= to) continue;
+    auto const place = run.series == main ? GatheringPlace::middle : GatheringPlace::aside;
+    auto const terms = run.leaves.size();
+    for (std::size_t t = 0; t < terms; ++t) {
+      auto const gatherings = gatherings_of_term(run, t, from, to);
+      if (gatherings == 0) continue;
+      auto const leaves = run.leaves.term(t);
+      bool const other_before = leaves != run.leaves.term((t + terms - 1) % terms);
+      auto stretches = other_before ? gatherings_of_term(run, t, from + 1, to) : 0;
+      if (from % static_cast<std::int64_t>(terms) == static_cast<std::int64_t>(t) &&
+          (run.series != series_before || leaves != before))
+        ++stretches;
+      act(place, leaves, stretches, gatherings);
+    }
+    before = run.leaves.at(to - 1), series_before = run.series;
   }
 }
 
@@ -118,18 +176,15 @@ inline std::optional<std::int64_t> pages_before_numbers(std::vector<std::int64_t
 inline NumbersBegin numbers_begin(FormulaShape const& shape, std::int64_t before) {
   auto const main = main_sequence(shape);
   std::int64_t reached = 2 * (shape.changed_first < 0 ? shape.changed_first : 0);
-  for (std::size_t r = 0; r < shape.runs.size(); ++r) {
-    if (reached == before && r == main && r > 0) return NumbersBegin::with_the_text;
+  for (std::uint32_t r = 0; r < shape.runs.size(); ++r) {
     auto const& run = shape.runs[r];
+    if (r == main.run && main != GatheringAt{} && reached + 2 * run.leaves.total(main.index) == before)
+      return NumbersBegin::with_the_text;
     auto const whole = 2 * run.leaf_total();
     if (reached + whole > before) {
-      for (std::int64_t i = 0; i < run.gatherings() && reached < before; ++i) {
-        if (run.plain()) {
-          auto const step = 2 * run.leaves.at(0);
-          return (before - reached) % step == 0 ? NumbersBegin::with_a_gathering : NumbersBegin::inside_a_gathering;
-        }
-        reached += 2 * run.leaves.at(i);
-      }
+      auto const cycle = 2 * run.leaves.total(static_cast<std::int64_t>(run.leaves.size()));
+      if (before > reached) reached += (before - reached) / cycle * cycle;
+      for (std::int64_t i = 0; reached < before; ++i) reached += 2 * run.leaves.at(i);
       return reached == before && before > 0 ? NumbersBegin::with_a_gathering : NumbersBegin::inside_a_gathering;
     }
     reached += whole;
