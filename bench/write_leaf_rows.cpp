@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Folds every attested scheme and writes include/bifolium/evidence/detail/leaf_rows.hpp to standard output.
+
 #include "leaf_rows/folded.hpp"
 
-#include <algorithm>
 #include <iostream>
 #include <string>
 #include <vector>
@@ -13,7 +13,7 @@ namespace {
 
 char edge_digit(EdgeFacts const& edge) {
   int const deckle = edge.deckle == 1 ? 2 : edge.deckle == 0.5 ? 3 : 0;
-  return static_cast<char>('0' + (edge.bolt ? 1 : deckle) + (edge.tranchefile > 0 ? 4 : 0));
+  return static_cast<char>('0' + (edge.bolt ? 1 : deckle) + (edge.end_of_long_side ? 4 : 0));
 }
 std::string leaf_text(LeafFacts const& leaf) {
   std::string text{static_cast<char>('a' + leaf.sheet)};
@@ -43,6 +43,8 @@ std::string row(leaf_rows_of_folds::Folded const& folded) {
                      (lay.part == PaperPart::whole  ? "PaperPart::whole, "
                       : lay.part == PaperPart::half ? "PaperPart::half, "
                                                     : "PaperPart::quarter, ") +
+                     (lay.one_forme ? "true, " : "false, ") +
+                     (lay.turned_about == Axis::far_near ? "Axis::far_near, " : "Axis::left_right, ") +
                      std::to_string(folded.sheets) + ",";
   std::string all;
   for (auto const& gathering : folded.gatherings) {
@@ -58,28 +60,19 @@ std::string row(leaf_rows_of_folds::Folded const& folded) {
 
 int main() {
   std::string rows;
-  std::size_t leaves = 0, looks = 0;
+  std::size_t leaves = 0;
   for (auto const scheme : Attested::all()) {
     auto const folded = leaf_rows_of_folds::folded(scheme);
-    std::vector<std::array<EdgeFacts, 3>> edges;
-    for (auto const& gathering : folded.gatherings) {
-      leaves += gathering.size();
-      for (auto const& leaf : gathering)
-        if (std::find(edges.begin(), edges.end(), leaf.edges) == edges.end()) edges.push_back(leaf.edges);
-    }
-    looks += edges.size();
+    for (auto const& gathering : folded.gatherings) leaves += gathering.size();
     rows += row(folded);
   }
-  std::cout
-      << R"(// SPDX-License-Identifier: MIT
-/// Written by bench/write_leaf_rows.cpp, which folds every attested scheme: what each of its leaves shows. A leaf is
-/// twelve characters: its sheet (a, b, ...); its chain lines; the watermark as the sheet is given and end for end, the
-/// countermark in the same way, and a mark in the exact centre of the sheet (digits of `MarkPlace`); head, tail and
-/// fore-edge (1 a bolt, 2 a deckle, 3 a deckle or cut, and 4 more at an end of the long side); the point-hole in the two
-/// ways of laying the sheet (digits of `HolePlace`). A blank stands between gatherings.
+  std::cout << R"(// SPDX-License-Identifier: MIT
+/// What each leaf of every attested scheme shows, written by bench/write_leaf_rows.cpp, which folds the schemes. For the
+/// form of a row see leaf_row.hpp.
 #pragma once
 
-#include <bifolium/fold/scheme.hpp>
+#include <)" // the end of the name apart: this is no include of this file
+            << R"(bifolium/evidence/detail/leaf_row.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -87,25 +80,15 @@ namespace detail {
 namespace leaf_rows {
 
 inline constexpr std::size_t leaves = )"
-      << leaves
-      << "; ///< of all schemes\n/// Combinations of edges, each once a scheme.\ninline constexpr std::size_t looks = "
-      << looks << R"(;
-/// Of a leaf.
-inline constexpr std::size_t characters = 12;
-
-/// One scheme.
-struct SchemeLeaves {
-  std::uint8_t leaves;        ///< to the sheet
-  Shape shape;                ///< of the format
-  std::uint8_t rows, columns; ///< of its sheet
-  Axis long_side;
-  PaperPart part;
-  std::uint8_t sheets;
-  char const* text; ///< its leaves
-};
+            << leaves << R"(; ///< of all schemes
 // clang-format off
 inline constexpr SchemeLeaves schemes[]{
-)" << rows
-      << "};\n// clang-format on\n\n} // namespace leaf_rows\n} // namespace detail\n} // namespace v0\n} // "
-         "namespace bifolium\n";
+)" << rows << R"(};
+// clang-format on
+
+} // namespace leaf_rows
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
+)";
 }

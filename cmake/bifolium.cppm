@@ -97,6 +97,7 @@ module;
 #include <bifolium/evidence/folding_weights.hpp>
 #include <bifolium/evidence/infer.hpp>
 #include <bifolium/evidence/inference.hpp>
+#include <bifolium/evidence/leaf_facts.hpp>
 #include <bifolium/evidence/leaf_origin.hpp>
 #include <bifolium/evidence/leaf_shape.hpp>
 #include <bifolium/evidence/observation.hpp>
@@ -108,6 +109,7 @@ module;
 #include <bifolium/evidence/priors.hpp>
 #include <bifolium/evidence/ranked_formats.hpp>
 #include <bifolium/evidence/read_seen.hpp>
+#include <bifolium/evidence/scheme_facts.hpp>
 #include <bifolium/evidence/seen.hpp>
 #include <bifolium/evidence/seen_gathering.hpp>
 #include <bifolium/evidence/width.hpp>
@@ -265,6 +267,8 @@ using bifolium::DrawnLeaf;
 using bifolium::Duplex;
 using bifolium::Duplicate;
 using bifolium::Edge;
+using bifolium::EdgeFacts;
+using bifolium::EdgeLook;
 using bifolium::EdgeSeen;
 using bifolium::Edit;
 using bifolium::Edition;
@@ -349,6 +353,7 @@ using bifolium::Layers;
 using bifolium::Leaf;
 using bifolium::LeafAt;
 using bifolium::LeafEvidence;
+using bifolium::LeafFacts;
 using bifolium::LeafFate;
 using bifolium::LeafInCopy;
 using bifolium::LeafLoss;
@@ -461,6 +466,7 @@ using bifolium::RomanNumeral;
 using bifolium::Run;
 using bifolium::Sample;
 using bifolium::Scheme;
+using bifolium::SchemeFacts;
 using bifolium::SchemeRow;
 using bifolium::SchemeText;
 using bifolium::SeenEdge;
@@ -635,6 +641,7 @@ using bifolium::head_up;
 using bifolium::height_classes;
 using bifolium::height_scale_count;
 using bifolium::highest_hebrew;
+using bifolium::hole_place_of;
 using bifolium::hundredths;
 using bifolium::identifier;
 using bifolium::impose;
@@ -786,6 +793,7 @@ using bifolium::roman_numeral;
 using bifolium::run_length;
 using bifolium::run_member;
 using bifolium::same_series;
+using bifolium::scheme_facts;
 using bifolium::scheme_of;
 using bifolium::scheme_text_is_wrong_at;
 using bifolium::seen_formes;

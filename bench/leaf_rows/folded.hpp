@@ -2,7 +2,8 @@
 /// What the leaves of a scheme show, from its fold: what leaf_rows.hpp keeps of all attested schemes.
 #pragma once
 
-#include <bifolium/evidence/leaf_shape.hpp>
+#include <bifolium/evidence/leaf_facts.hpp>
+#include <bifolium/fold/attested.hpp>
 
 #include <vector>
 
@@ -12,7 +13,7 @@ using namespace bifolium;
 
 inline EdgeFacts edge_facts(Edge const& edge, bool end_of_long_side) {
   double const deckle = edge.kind == Edge::Kind::deckle ? 1 : edge.kind == Edge::Kind::deckle_or_cut ? 0.5 : 0;
-  return {edge.kind == Edge::Kind::bolt, deckle, end_of_long_side ? deckle : 0};
+  return {edge.kind == Edge::Kind::bolt, end_of_long_side && deckle > 0, deckle};
 }
 inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
   auto const shown = shows(fold, leaf, countermark_mould);
@@ -23,7 +24,6 @@ inline LeafFacts leaf_facts(Fold<> const& fold, LeafAt leaf) {
   for (std::size_t lie = 0; lie < 2; ++lie) {
     facts.watermark[lie] = place(shown.watermark[lie]);
     facts.countermark[lie] = place(shown.countermark[lie]);
-    facts.either[lie] = facts.watermark[lie] == MarkPlace::absent ? facts.countermark[lie] : facts.watermark[lie];
     if (auto const at = shown.point_holes[lie]) facts.holes[lie] = hole_place_of(*at);
   }
   facts.central = place(shows(fold, leaf, central_mark_mould).watermark[0]);

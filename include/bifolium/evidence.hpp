@@ -6,6 +6,7 @@
 #include <bifolium/evidence/assumptions.hpp>
 #include <bifolium/evidence/infer.hpp>
 #include <bifolium/evidence/inference.hpp>
+#include <bifolium/evidence/leaf_facts.hpp>
 #include <bifolium/evidence/leaf_origin.hpp>
 #include <bifolium/evidence/leaf_shape.hpp>
 #include <bifolium/evidence/observation.hpp>
@@ -17,5 +18,6 @@
 #include <bifolium/evidence/priors.hpp>
 #include <bifolium/evidence/ranked_formats.hpp>
 #include <bifolium/evidence/read_seen.hpp>
+#include <bifolium/evidence/scheme_facts.hpp>
 #include <bifolium/evidence/seen.hpp>
 #include <bifolium/evidence/words.hpp>

@@ -5,8 +5,8 @@
 #pragma once
 
 #include <bifolium/core/real.hpp>
-#include <bifolium/evidence/detail/leaf_facts.hpp>
 #include <bifolium/evidence/ranked_formats.hpp>
+#include <bifolium/evidence/scheme_facts.hpp>
 #include <bifolium/fold/leaf_size.hpp>
 
 #include <vector>

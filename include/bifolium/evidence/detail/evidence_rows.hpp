@@ -187,7 +187,7 @@ inline double edges_likelihood(Case const& one) {
       auto const& edge = look.edges[i];
       auto const wrong = 1 - p.edge_right;
       // tranchefiles are at the ends of the long side of a single sheet, and of the short side of a double one
-      auto const tranchefile = one.twofold ? edge.deckle - edge.tranchefile : edge.tranchefile;
+      auto const tranchefile = one.twofold ? edge.deckle - edge.tranchefile() : edge.tranchefile();
       switch (seen[i]) {
       case EdgeSeen::bolt:
         here *= p.edge_right * (edge.bolt ? 1 : 0) + wrong / 3;

@@ -4,7 +4,7 @@
 /// have 97, and each is evaluated once for all of them.
 #pragma once
 
-#include <bifolium/evidence/detail/leaf_facts.hpp>
+#include <bifolium/evidence/scheme_facts.hpp>
 
 #include <vector>
 
@@ -28,7 +28,7 @@ inline bool of_one_pattern(std::span<LeafFacts const> some, std::span<LeafFacts 
     auto const& one = some[i];
     auto const& other = others[i];
     if (one.sheet != other.sheet || one.chain_lines != other.chain_lines || one.watermark != other.watermark ||
-        one.either != other.either)
+        one.either(0) != other.either(0) || one.either(1) != other.either(1))
       return false;
   }
   return true;

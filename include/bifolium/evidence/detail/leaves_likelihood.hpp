@@ -62,7 +62,7 @@ class LeavesLikelihood {
     sheet.unmarked *= seen.marks[static_cast<std::size_t>(MarkPlace::absent)];
     for (std::size_t lie = 0; lie < 2; ++lie) {
       sheet.one[lie] *= seen.marks[static_cast<std::size_t>(facts.watermark[lie])];
-      sheet.two[lie] *= seen.marks[static_cast<std::size_t>(facts.either[lie])];
+      sheet.two[lie] *= seen.marks[static_cast<std::size_t>(facts.either(lie))];
     }
   }
   /// Finds the places of the leaves in the gathering of a scheme that has `unit` leaves, or in several such gatherings
