@@ -142,6 +142,7 @@ module;
 #include <bifolium/fold/mirror.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/fold/read_formes.hpp>
+#include <bifolium/fold/read_gathered.hpp>
 #include <bifolium/fold/read_scheme.hpp>
 #include <bifolium/fold/read_seen_leaves.hpp>
 #include <bifolium/fold/scheme.hpp>
@@ -160,6 +161,8 @@ module;
 #include <bifolium/imposition/static_impose.hpp>
 #include <bifolium/imposition.hpp>
 #include <bifolium/leaf/alphabet.hpp>
+#include <bifolium/leaf/counts_in_words.hpp>
+#include <bifolium/leaf/cycle.hpp>
 #include <bifolium/leaf/found_signature.hpp>
 #include <bifolium/leaf/gathering.hpp>
 #include <bifolium/leaf/leaf.hpp>
@@ -257,6 +260,7 @@ using bifolium::CopyChecked;
 using bifolium::Correction;
 using bifolium::CountedLeaves;
 using bifolium::CountryCode;
+using bifolium::CountsRead;
 using bifolium::Crew;
 using bifolium::Cycle;
 using bifolium::Deletion;
@@ -314,6 +318,7 @@ using bifolium::FoundLeaf;
 using bifolium::FoundSignature;
 using bifolium::Fraction;
 using bifolium::FreePlace;
+using bifolium::GatheredRead;
 using bifolium::Gathering;
 using bifolium::GatheringAt;
 using bifolium::GatheringCounts;
@@ -399,6 +404,7 @@ using bifolium::NamedLeaves;
 using bifolium::NamedOrigin;
 using bifolium::NamedPlace;
 using bifolium::Note;
+using bifolium::NumberInWords;
 using bifolium::NumberedPage;
 using bifolium::Numbering;
 using bifolium::NumbersOfLeaves;
@@ -667,6 +673,7 @@ using bifolium::is_roman_numeral;
 using bifolium::is_small;
 using bifolium::is_space;
 using bifolium::is_wanting_word;
+using bifolium::is_word_before_counts;
 using bifolium::judge;
 using bifolium::judge_paper;
 using bifolium::keep_each_once;
@@ -689,6 +696,7 @@ using bifolium::lower_side;
 using bifolium::machine_laid_mould;
 using bifolium::make_up;
 using bifolium::matters;
+using bifolium::may_begin_counts;
 using bifolium::merge_sort;
 using bifolium::message;
 using bifolium::millimetres;
@@ -828,7 +836,11 @@ using bifolium::superscript_digit;
 using bifolium::svg_element;
 using bifolium::svg_number;
 using bifolium::take_counted_leaves;
+using bifolium::take_counts_in_words;
+using bifolium::take_gathered;
 using bifolium::take_half_sheet;
+using bifolium::take_number_in_words;
+using bifolium::take_word_before_counts;
 using bifolium::the_scheme_does_not_fold;
 using bifolium::the_text_of_the_scheme_is_wrong;
 using bifolium::thousands_in_sheet;

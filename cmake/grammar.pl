@@ -10,8 +10,8 @@ binmode STDERR, ':utf8';
 
 my $include = shift // die "perl grammar.pl INCLUDE\n";
 # in the order of reading: from the whole to its parts
-my @headers = ((map { "collation/detail/$_" } qw(grammar.hpp format_grammar.hpp part_head_grammar.hpp found_element.hpp count_reader.hpp
-    bracket_grammar.hpp change_grammar.hpp insertion_grammar.hpp lacking_grammar.hpp identity_grammar.hpp wanting_grammar.hpp blank_words.hpp leaf_reader.hpp
+my @headers = ((map { "collation/detail/$_" } qw(grammar.hpp format_grammar.hpp part_head_grammar.hpp found_element.hpp count_reader.hpp)),
+    'leaf/counts_in_words.hpp', 'fold/read_gathered.hpp', (map { "collation/detail/$_" } qw(bracket_grammar.hpp change_grammar.hpp insertion_grammar.hpp lacking_grammar.hpp identity_grammar.hpp wanting_grammar.hpp blank_words.hpp leaf_reader.hpp
     passage_grammar.hpp)), 'leaf/signature_reader.hpp');
 my %explained = (
   'letter' => 'A to Z or a to z', 'Greek letter' => 'α to ω or Α to Ω', 'Cyrillic letter' => 'а to я or А to Я, without Й',
@@ -19,7 +19,7 @@ my %explained = (
   'the same letter' => 'the letter before it, as a capital or small', 'the same' => 'the character before it',
   'symbol' => 'one character that is set as type and means nothing else: * † ¶ & ⁂', 'figure' => 'digits together',
   'raised figure' => 'digits above the line: ⁸, ^8, ^{8}, <sup>8</sup>, [superscript 8]', 'roman' => 'a Roman numeral',
-  'number' => 'one, two ... twenty', 'ordinal' => 'first, prima, seconda ...', 'quoted' => 'a mark in quotation marks',
+  'number' => 'one, two ... twenty, twenty-four, thirty-two ... ninety-six', 'ordinal' => 'first, prima, seconda ...', 'quoted' => 'a mark in quotation marks',
   'words' => 'text that ends where the brackets, the comma or the semicolon round it do', 'blank' => 'one or more blanks',
   'paper class' => 'Royal, median, gr.', 'format symbol' => 'a format: 8°, 4to, fol., in-12',
 );

@@ -70,7 +70,7 @@ public:
     if (auto const signing = formula_.signing()) text_ += ' ', put(*signing);
     if (!formula_.tail().empty()) {
       auto const& tail = formula_.tail(); // ", in eights" would be the count of the last run
-      bool const counts = begins_count(tail);
+      bool const counts = is_word_before_counts(word_at(tail, 0));
       bool const joins = tail.starts_with("and ") && (tail.size() == 4 || !is_digit(tail[4])); // as ", and" joins a run
       text_ += counts ? "; " : joins ? "," : ", ";
       put(tail);

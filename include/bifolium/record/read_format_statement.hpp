@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
 /// Reads the format as a record or a dealer states it: `8vo`, `gr. in-8°`, `demy 8vo`, `4to in 8s`, `8° (4s)`, `4to and
 /// 8vo`, `8°?`. Words about the size of the paper come before the format, the leaves of the gatherings after it, and a
-/// book may have two formats. fold/read_format.hpp reads a format alone.
+/// book may have two formats. fold/read_format.hpp reads a format alone, and fold/read_gathered.hpp
+/// the leaves of the gatherings.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/read_format.hpp>
-#include <bifolium/leaf/gathering.hpp>
-#include <bifolium/leaf/leaf_words.hpp>
+#include <bifolium/fold/read_gathered.hpp>
 
 #include <string>
 #include <vector>
@@ -20,44 +20,17 @@ inline namespace v0 {
 struct FormatStatement {
   std::vector<Format> formats{};      ///< one format, or two if the book has sheets of both
   std::string paper{};                ///< words before the format about the paper or the size: demy, royal, gr., small
-  std::optional<int> gatherings_of{}; ///< leaves of the gatherings: 8 in `4to in 8s`
+  std::optional<int> gatherings_of{}; ///< leaves of the gatherings if all have one number: 8 in `4to in 8s`
+  std::optional<Cycle> gathered{};    ///< the same, and several that alternate: 8 and 4 in `12° (8/4)`
   bool probable{};                    ///< true if there is a question mark
   std::vector<TextSpan> unread{};     ///< text that does not belong to the format
   friend bool operator==(FormatStatement const& a, FormatStatement const& b) {
-    return a.formats == b.formats && a.paper == b.paper && a.gatherings_of == b.gatherings_of &&
-           a.probable == b.probable;
+    return a.formats == b.formats && a.paper == b.paper && a.gathered == b.gathered && a.probable == b.probable;
   }
 };
 
-namespace detail {
-
-/// Reads `in 8s`, `in eights`, `(4s)` or `in half-sheets` after a format. Returns no value if the gatherings are not named.
-inline std::optional<int> take_gatherings(TextCursor& cursor, Format format) {
-  auto const here = cursor.at();
-  cursor.take_blanks();
-  cursor.take(',');
-  cursor.take_blanks();
-  bool const bracket = cursor.take('(');
-  cursor.take_word("gathered");
-  cursor.take_blanks();
-  bool const in = cursor.take_word("in");
-  cursor.take_blanks();
-  std::optional<int> leaves;
-  if (auto const number = cursor.take_number(most_leaves_in_gathering))
-    leaves = cursor.take_word("s") || cursor.take("'s") || cursor.take("’s") ? std::optional{static_cast<int>(*number)}
-                                                                             : std::nullopt;
-  else if (auto const sheet = format.leaves_to_sheet(); sheet && *sheet > 2 && take_half_sheet(cursor))
-    leaves = *sheet / 2;
-  else
-    leaves = number_of_plural(cursor.take_letters());
-  if (leaves && *leaves > 0 && (in || bracket) && (!bracket || cursor.take(')'))) return leaves;
-  return cursor.go_to(here), std::nullopt;
-}
-
-} // namespace detail
-
 /// Reads a statement of format. Words before the format are stored as words about the paper. Error: unknown_format if
-/// no format is named.
+/// no format is named; zero_leaf_count, leaf_count_too_high and cycle_too_long for gatherings that there cannot be.
 [[nodiscard]] inline Expected<FormatStatement> read_format_statement(std::string_view text) {
   FormatStatement read;
   TextCursor cursor{text};
@@ -77,7 +50,12 @@ inline std::optional<int> take_gatherings(TextCursor& cursor, Format format) {
       continue;
     }
     read.probable = cursor.take('?') || read.probable;
-    if (!read.gatherings_of) read.gatherings_of = detail::take_gatherings(cursor, read.formats.back());
+    if (auto const found = take_gathered(cursor, read.formats.back()); found.counts.problem != Problem::none)
+      return cursor.error(found.counts.problem, found.text, found.counts.limit());
+    else if (found.counts.found() && !read.gathered) {
+      read.gathered = found.counts.leaves;
+      if (read.gathered->size() == 1) read.gatherings_of = read.gathered->term(0);
+    }
     cursor.take_blanks();
     if (read.formats.size() < 2 && (cursor.take_word("and") || cursor.take_word("or") || cursor.take('&'))) continue;
     break;

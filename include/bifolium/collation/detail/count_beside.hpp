@@ -38,7 +38,7 @@ protected:
     if (e.count.found()) { // only "in" and "per" may follow, after a comma
       auto k = c.token.from + (c.at(TokenKind::comma) ? 1U : 0U);
       while (is_blank_at(k)) ++k;
-      if (at(k) != 'i' && at(k) != 'p') return;
+      if (!may_begin_counts(at(k))) return;
     }
     bool const round = c.at(TokenKind::open_round) && !e.count.found();
     if (!round && !c.at(TokenKind::comma) && !c.at(TokenKind::letter)) {

@@ -5,17 +5,14 @@
 ///
 ///   count    = terms | "(" , terms , ")" | in words ;
 ///   terms    = figure , { ( "/" | "." | "·" | "," | "-" ) , figure } ;  (* all raised, or all on the line *)
-///   in words = [ "," ] , ( in plurals | [ "in" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
-///   in plurals = ( "in" | "per" ) , [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ] ;
-///   plural   = "fours" | "eights" | number | figure , [ [ "'" ] , "s" ] ;
-///   gathered = in plurals | "(" , ( in plurals | plural | terms ) , ")" ; (* after a format: 8° in fours, 12° (8/4) *)
+///   in words = [ "," ] , ( ( "in" | "per" ) , plurals | [ "in" | "per" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
 ///
 /// All terms of a count are written in the same notation.
 #pragma once
 
 #include <bifolium/collation/detail/found_run.hpp>
 #include <bifolium/collation/detail/word_at.hpp>
-#include <bifolium/core/number_words.hpp>
+#include <bifolium/leaf/counts_in_words.hpp>
 #include <bifolium/leaf/signature_reader.hpp>
 
 namespace bifolium {
@@ -73,52 +70,35 @@ public:
     count.from = p.token.from;
     if (p.at(TokenKind::comma)) p.take();
     if (!p.at(TokenKind::letter) && !(or_leaves && single && p.is_flat_figure())) return {};
-    bool const in = take_word(p, "in") || take_word(p, "per");
+    TextCursor words{text_, p.token.from};
+    bool const in = take_word_before_counts(words);
     if (!in && !or_leaves) return {};
-    if (in) static_cast<void>(take_word(p, "alternate"));
-    auto number = take_number(p, in || single);
-    if (number.value < 1) return {};
-    count.cycle = Cycle{number.value};
-    count.end = number.end;
-    if (auto const leaves = take_leaves_word(p, count.each); leaves != 0)
-      count.end = leaves;
-    else if (!in)
-      return {};
-    else
-      count.end = take_alternation(p, count.cycle, number.end);
+    auto after = words;
+    auto const number = take_number_in_words(after);
+    bool const written = number && (in || single || !(number->figures || number->plural));
+    CountsRead read;
+    if (written && number->value > 0 && number->value <= most_leaves_in_gathering &&
+        take_leaves_word(after, count.each))
+      read.add(number->value), words = after;
+    else if (in)
+      read = take_counts_in_words(words);
+    if (!read.found()) return {};
+    count.cycle = read.leaves;
+    count.problem = read.problem;
+    count.end = static_cast<std::uint32_t>(words.at());
     count.in_words = true;
     c = TokenCursor{text_, count.end};
     return count;
   }
 
-  /// Takes the statement of how a format is gathered: in fours; (in 4s); (4s); (8/4). If there is none, takes nothing and
-  /// returns an empty count. A single figure, 8° (4), is not such a statement, because it can mean anything.
-  constexpr FoundCount take_gathered(TokenCursor& c) const {
-    auto p = c;
-    bool const round = p.at(TokenKind::open_round);
-    if (round) p.take();
-    FoundCount count;
-    if (p.at(TokenKind::letter))
-      count = take_count_in_words(p, false);
-    else if (round && p.is_flat_figure()) {
-      auto q = p;
-      if (auto const number = take_number(q, true); number.plural && number.value > 0)
-        count.cycle = Cycle{number.value}, p = TokenCursor{text_, number.end};
-      else if (count = terms(p, false, false); count.cycle.size() < 2)
-        return {};
-    }
-    if (!count.sound()) return {};
-    if (round && !p.at(TokenKind::close_round)) return {};
-    if (round) p.take();
-    count.from = c.token.from;
-    count.end = p.token.from;
-    c = p;
-    return count;
-  }
-
-  /// Takes a number word from "one" to "twenty" and returns its value, or 0 if there is none.
+  /// Takes a number word such as "one" or "twenty" and returns its value, or 0 if there is none.
   constexpr int number_word(TokenCursor& c) const {
-    return begins_number_word(c.token.from) ? take_number(c, false).value : 0;
+    if (!c.at(TokenKind::letter) || !begins_number_word(c.token.from)) return 0;
+    TextCursor words{text_, c.token.from};
+    auto const number = take_number_in_words(words);
+    if (!number || number->plural) return 0;
+    c = TokenCursor{text_, words.at()};
+    return static_cast<int>(number->value);
   }
   /// Returns true if a number word can begin at this byte. Most letters are followed by something else.
   [[nodiscard]] constexpr bool begins_number_word(std::uint32_t i) const noexcept {
@@ -126,40 +106,16 @@ public:
   }
 
 private:
-  struct Number {
-    int value{}; // 0 if there is none
-    std::uint32_t end{};
-    bool plural{}; // true for eights and 8s
-  };
-
-  /// Takes this word. Returns true if it was at the cursor.
-  constexpr bool take_word(TokenCursor& p, std::string_view word) const {
-    if (!p.at(TokenKind::letter) || word_at(text_, p.token.from) != word) return false;
-    p = TokenCursor{text_, p.token.from + word.size()};
+  /// Takes "leaf", "leaves" or "leaves each", and the blanks before it. Returns true if there is one; sets `each`.
+  static constexpr bool take_leaves_word(TextCursor& cursor, bool& each) {
+    auto c = cursor;
+    c.take_blanks();
+    if (!c.take_word("leaves") && !c.take_word("leaf")) return false;
+    cursor = c;
+    c.take_blanks();
+    each = c.take_word("each");
+    if (each) cursor = c;
     return true;
-  }
-  /// Takes "leaf", "leaves" or "leaves each". Returns the position after it, or 0 if there is none.
-  constexpr std::uint32_t take_leaves_word(TokenCursor& p, bool& each) const {
-    auto end = p.token.from;
-    if (take_word(p, "leaves"))
-      end += 6;
-    else if (take_word(p, "leaf"))
-      end += 4;
-    else
-      return 0;
-    auto const word = p.token.from;
-    each = take_word(p, "each");
-    return each ? word + 4 : end;
-  }
-  /// Adds the second count of "in eights and fours [alternately]". Returns the position after it, or `end` if there is none.
-  constexpr std::uint32_t take_alternation(TokenCursor p, Cycle& cycle, std::uint32_t end) const {
-    bool const sign = p.at(TokenKind::symbol) && p.token.value == '&';
-    if (sign) p.take();
-    if (!sign && !take_word(p, "and")) return end;
-    auto const number = take_number(p, true);
-    if (number.value < 1 || !number.plural || !cycle.push(number.value)) return end;
-    auto const word = p.token.from;
-    return take_word(p, "alternately") ? word + 11 : number.end;
   }
 
   constexpr FoundCount terms(TokenCursor& p, bool hyphens, bool several) const {
@@ -171,7 +127,7 @@ private:
       if (p.token.value == 0)
         count.problem = Problem::zero_leaf_count;
       else if (p.token.value > most_leaves_in_gathering)
-        count.problem = Problem::number_too_large;
+        count.problem = Problem::leaf_count_too_high;
       else if (!count.cycle.push(static_cast<int>(p.token.value)))
         count.problem = Problem::cycle_too_long;
       count.end = p.token.to;
@@ -204,28 +160,6 @@ private:
     ++p.token.to;
     p.lexer = Lexer{text_, p.token.to};
     return p;
-  }
-  /// Reads eight or eights, or in digits 8 or 8s.
-  constexpr Number take_number(TokenCursor& p, bool plural) const {
-    if (p.token.is_flat_figure() && plural) {
-      Number number{p.token.value <= most_leaves_in_gathering ? static_cast<int>(p.token.value) : 0, p.token.to};
-      p.take();
-      if (auto q = p; q.touches(TokenKind::quote)) { // 8's
-        q.take();
-        if (q.touches(TokenKind::letter) && q.token.value == 's') p = q;
-      }
-      if (p.touches(TokenKind::letter) && word_at(text_, p.token.from) == "s")
-        number.end = p.token.to, number.plural = true, p.take();
-      return number;
-    }
-    if (!p.at(TokenKind::letter) || !begins_number_word(p.token.from)) return {};
-    auto const word = word_at(text_, p.token.from);
-    auto const several = plural ? number_of_plural(word) : std::nullopt;
-    auto const value = several ? several : number_of_word(word);
-    if (!value) return {};
-    Number const number{*value, p.token.from + static_cast<std::uint32_t>(word.size()), several.has_value()};
-    p = TokenCursor{text_, number.end};
-    return number;
   }
 };
 

@@ -7,11 +7,11 @@
 ///   format  = [ paper class ] , format symbol , [ "?" ] , [ "and" , format symbol ] , [ gathered ] ,
 ///             [ ":" | "." | "," ]
 ///           | ( "F" | "Q" | "O" | "D" ) , [ "°" ] , ":" ;
-///             (* gathered: a production of counts, or "in half-sheets" *)
 #pragma once
 
 #include <bifolium/collation/detail/wanting_grammar.hpp>
 #include <bifolium/fold/read_format.hpp>
+#include <bifolium/fold/read_gathered.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -167,15 +167,16 @@ private:
   /// Reads the leaves of the gatherings, which the resolver compares with the runs: 8° (in 4s), 8° in fours, 12° (8/4), 8°
   /// in half-sheets.
   constexpr void take_gathering_statement(TokenCursor& c, Format format) {
-    auto const from = c.token.from;
-    auto const sheet = format.leaves_to_sheet();
-    TextCursor words{text_, from};
-    if (sheet && *sheet > 2 && words.take("in ") && take_half_sheet(words)) {
-      c = cursor(words.at());
-      return this->gathered(Cycle{*sheet / 2}, from, static_cast<std::uint32_t>(words.at()));
+    TextCursor words{text_, c.token.from};
+    auto const found = take_gathered(words, format);
+    if (!found.counts.found()) return;
+    auto const from = static_cast<std::uint32_t>(found.text.from), to = static_cast<std::uint32_t>(found.text.to);
+    if (found.counts.problem != Problem::none) {
+      this->fail(found.counts.problem, from, to, found.counts.limit());
+      return;
     }
-    auto const count = this->take_gathered(c);
-    if (count.sound()) this->gathered(count.cycle, count.from, count.end);
+    c = cursor(to);
+    this->gathered(found.counts.leaves, from, to);
   }
 };
 

@@ -40,6 +40,7 @@ public:
     if (auto const zero = text_.find('\0'); zero != text_.npos)
       return fail(Problem::not_utf8, to_32(zero), to_32(zero));
     this->take_format();
+    if (failed_) return false;
     for (;;) {
       separators();
       if (c_.ended()) break;

@@ -70,10 +70,10 @@ protected:
 private:
   /// Returns true if words after a plain run concern it: A-H4, in eights; after a semicolon, K8 blank.
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
-    if (at(end) == ',' && (at(end + 2) == 'i' || at(end + 2) == 'p')) return true;
+    if (at(end) == ',' && may_begin_counts(at(end + 2)) && is_small(at(end + 3))) return true;
     if (at(end) == ' ') {
       auto const next = at(end + 1);
-      if ((next == 'i' || next == 'p' || next == 't') && is_small(at(end + 2))) return true;
+      if ((next == 't' || may_begin_counts(next)) && is_small(at(end + 2))) return true;
       // A8 - Z8, A-D⁸ ⁴
       auto const lead = static_cast<unsigned char>(next);
       bool const tens =

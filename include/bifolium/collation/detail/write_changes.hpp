@@ -225,15 +225,11 @@ protected:
     }
   }
   static constexpr int most_listed = 4;
-  /// Returns true if words after a comma could be read as a count: a⁴, in eights.
-  static bool begins_count(std::string_view words) {
-    auto const word = word_at(words, 0);
-    return word == "in" || word == "per";
-  }
   void note(Note const& one, bool first) {
     auto const& words = formula_.notes()[one.words];
-    // after a comma a leaf would belong to the list: (−K8; A1 blank)
-    if (!first && (begins_count(words) || LeafInWords{words, {}}.find(0).found)) text_.back() = ';';
+    // after a comma words may be read as a count (a⁴, in eights), and a leaf as one of the list (−K8; A1 blank)
+    if (!first && (is_word_before_counts(word_at(words, 0)) || LeafInWords{words, {}}.find(0).found))
+      text_.back() = ';';
     if (!first || words.starts_with(':')) text_ += ' '; // (: is a mark
     put(words);
   }

@@ -187,6 +187,8 @@ BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' cannot be a change of an i
 BIFOLIUM_PROBLEM(274, inserted_too_thick, "'{found}' deletes a leaf of an inserted gathering of more than {limit} leaves, which cannot be stored")
 /// (A1+a⁴(-a1-4)).
 BIFOLIUM_PROBLEM(275, inserted_not_there, "with '{found}' every leaf of the inserted gathering is deleted: leave the gathering out")
+/// A⁵⁰⁰⁰; 8° (5000s).
+BIFOLIUM_PROBLEM(276, leaf_count_too_high, "'{found}' is a gathering of more than {limit} leaves, which is more than can be sewn: write a lower count")
 
 // 230-299: signatures and the collation formula: what can be read but is doubtful
 /// A gathering of an odd number of leaves.

@@ -6,6 +6,7 @@
 
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/attested.hpp>
+#include <bifolium/fold/read_gathered.hpp>
 #include <bifolium/leaf/leaf_words.hpp>
 
 namespace bifolium {
@@ -115,14 +116,8 @@ class NameReader {
   /// Returns the number for eight, eights, 8, 8s or 8's, or no value for another word.
   static constexpr std::optional<int> number(std::string_view word) {
     TextCursor cursor{word};
-    if (auto const digits = cursor.take_number(Format::most_leaves)) {
-      auto const rest = cursor.rest();
-      if (rest.empty() || equal_in_any_case(rest, "s") || equal_in_any_case(rest, "'s"))
-        return static_cast<int>(*digits);
-      return std::nullopt;
-    }
-    auto const several = number_of_plural(word);
-    return several ? several : number_of_word(word);
+    auto const found = take_number_in_words(cursor);
+    return found && cursor.at_end() ? std::optional{static_cast<int>(found->value)} : std::nullopt;
   }
   static constexpr bool says_nothing(std::string_view word) {
     for (auto idle : {"in"sv, "of"sv, "a"sv, "an"sv, "the"sv, "and"sv, "from"sv, "common"sv, "quired"sv, "gathering"sv,
@@ -159,6 +154,14 @@ class NameReader {
   constexpr bool take_word() {
     if (take_half_sheet(cursor_)) return add("half-sheet");
     if (!has_format() && take_format()) return true;
+    if (has_format()) {
+      auto const found = take_gathered(cursor_, name_.format);
+      if (found.counts.problem != Problem::none) return false;
+      if (found.half_sheets) return add("half-sheet");
+      for (std::size_t i = 0; i < found.counts.leaves.size(); ++i)
+        if (!add_number(found.counts.leaves.term(i))) return false;
+      if (found.counts.found()) return true;
+    }
     bool const first = cursor_.at() == 0, after_in = after_in_;
     auto const word = cursor_.take_until(parts_words);
     after_in_ = equal_in_any_case(word, "in");

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+/// Leaf counts in words, as the trade writes them: in eights, in 8s, in eights and fours alternately, in twenty-fours (common
+/// practice, no source). Formulas say it of runs, and statements of format of the whole book; both are read here.
+///
+///   plurals  = [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ] ;
+///   plural   = "fours" | "eights" | number | figure , [ [ "'" ] , "s" ] ;
+#pragma once
+
+#include <bifolium/core/number_words.hpp>
+#include <bifolium/core/problem.hpp>
+#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/leaf/cycle.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// Leaf counts found in a text, or the reason why they cannot be read.
+struct CountsRead {
+  Cycle leaves{};                 ///< the counts, none if there is no statement
+  Problem problem{Problem::none}; ///< zero_leaf_count, leaf_count_too_high or cycle_too_long
+  /// Returns the number that belongs to the problem.
+  [[nodiscard]] constexpr std::int64_t limit() const noexcept {
+    return problem == Problem::cycle_too_long ? std::int64_t{Cycle::most_terms} : most_leaves_in_gathering;
+  }
+  /// Returns true if there is a statement, even one that cannot be read.
+  [[nodiscard]] constexpr bool found() const noexcept { return problem != Problem::none || leaves.size() != 0; }
+  /// Adds a count, or sets the problem that it has.
+  constexpr void add(std::int64_t count) {
+    if (problem != Problem::none) return;
+    if (count < 1)
+      problem = Problem::zero_leaf_count;
+    else if (count > most_leaves_in_gathering)
+      problem = Problem::leaf_count_too_high;
+    else if (!leaves.push(static_cast<int>(count)))
+      problem = Problem::cycle_too_long;
+  }
+  friend constexpr bool operator==(CountsRead const&, CountsRead const&) = default;
+};
+
+/// A number in a text about leaves.
+struct NumberInWords {
+  std::int64_t value{}; ///< the number; one more than a gathering can have for any higher one
+  bool plural{};        ///< true for eights and 8s
+  bool figures{};       ///< true if it is written in digits
+  friend constexpr bool operator==(NumberInWords, NumberInWords) = default;
+};
+/// Takes eight, eights, 8, 8s or 8's. If no number is at the cursor, or a letter or degree sign follows its digits, takes nothing and
+/// returns no value.
+[[nodiscard]] constexpr std::optional<NumberInWords> take_number_in_words(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  if (auto const number = c.take_capped_number(most_leaves_in_gathering)) {
+    auto s = c;
+    static_cast<void>(s.take_quotation_mark());
+    bool const plural = s.take_word("s");
+    if (plural) c = s;
+    if (is_latin_letter(c.peek()) || is_degree_sign(c.character().value)) return std::nullopt;
+    cursor = c;
+    return NumberInWords{*number, plural, true};
+  }
+  auto const from = c.at();
+  auto end = c;
+  for (std::optional<NumberInWords> found;; end.skip(1)) { // twenty-fours: the longest that is a number
+    end.take_letters();
+    auto const word = c.text().substr(from, end.at() - from);
+    auto const several = number_of_plural(word), one = number_of_word(word);
+    if (several || one) found = NumberInWords{several ? *several : *one, several.has_value(), false}, cursor = end;
+    if (end.peek() != '-' || !is_latin_letter(end.peek(1)) || word.size() > 12) return found;
+  }
+}
+/// Returns true for a word after which leaf counts come: in eights, per eights.
+[[nodiscard]] constexpr bool is_word_before_counts(std::string_view word) noexcept {
+  return equal_in_any_case(word, "in") || equal_in_any_case(word, "per");
+}
+/// Returns true if a word before leaf counts may begin with this letter. Most texts have another, which saves reading the word.
+[[nodiscard]] constexpr bool may_begin_counts(char letter) noexcept {
+  return small_letter(letter) == 'i' || small_letter(letter) == 'p';
+}
+/// Takes "in" or "per" and the blanks after it. Returns true if it was taken.
+constexpr bool take_word_before_counts(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  if (!is_word_before_counts(c.take_letters()) || !c.take_blanks()) return false;
+  cursor = c;
+  return true;
+}
+/// Takes the counts after "in": eights; alternate eights and fours; eights & fours alternately. If there are none, takes nothing and
+/// returns an empty count.
+[[nodiscard]] constexpr CountsRead take_counts_in_words(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  auto const take_word = [](TextCursor& at, std::string_view word) {
+    auto next = at;
+    if (!equal_in_any_case(next.take_letters(), word)) return false;
+    next.take_blanks();
+    at = next;
+    return true;
+  };
+  static_cast<void>(take_word(c, "alternate"));
+  auto const first = take_number_in_words(c);
+  if (!first) return {};
+  CountsRead found;
+  found.add(first->value);
+  cursor = c;
+  c.take_blanks();
+  bool const sign = c.take("&amp;") || c.take('&');
+  if (sign) c.take_blanks();
+  if (!sign && !take_word(c, "and")) return found;
+  auto const second = take_number_in_words(c);
+  if (!second || !second->plural) return found;
+  found.add(second->value);
+  cursor = c;
+  c.take_blanks();
+  if (equal_in_any_case(c.take_letters(), "alternately")) cursor = c;
+  return found;
+}
+
+} // namespace v0
+} // namespace bifolium
