@@ -57,13 +57,13 @@ enum class BlanksSaid : std::uint8_t {
 
 /// Reads the words of a note.
 class BlankWords {
-  static constexpr int most_counted = 4;
   std::string_view words_;
   Letters letters_;
   TokenCursor c_;
-  BlankNamed last_{};                     // the last leaf that was named
-  CountedLeaves counted_[most_counted]{}; // those of a phrase, which are added at its end if no names replace them
-  int counted_size_{};
+  BlankNamed last_{}; // the last leaf that was named
+  // leaves counted from the beginning and the end, which are added at the end of a phrase if no names replace them; and how many
+  // they are together
+  int first_counted_{}, last_counted_{}, counted_{};
 
   /// Returns the word at this position; empty if there is none.
   [[nodiscard]] constexpr std::string_view word() const {
@@ -100,19 +100,20 @@ class BlankWords {
   }
   /// Reads "last leaf", "last two leaves", "first leaf" or "final leaf"; also "last" alone.
   constexpr bool counted() {
-    if (!c_.at(TokenKind::letter) || counted_size_ == most_counted) return false;
+    if (!c_.at(TokenKind::letter)) return false;
     TextCursor text{words_, c_.token.from};
     auto const found = take_counted_leaves(text);
     if (!found) return false;
     c_ = TokenCursor{words_, text.at()};
-    counted_[counted_size_++] = *found;
+    auto& counted = found->first ? first_counted_ : last_counted_;
+    if (found->leaves > counted) counted = found->leaves;
+    counted_ += found->leaves;
     return true;
   }
   /// Calls `add` with the leaves that are only counted.
   template <class Add> constexpr void add_counted(Add&& add) {
-    for (int i = 0; i < counted_size_; ++i)
-      for (int n = 1; n <= counted_[i].leaves; ++n)
-        add(BlankNamed{false, {}, counted_[i].first ? n : -n, counted_[i].first});
+    for (int n = 1; n <= first_counted_; ++n) add(BlankNamed{false, {}, n, true});
+    for (int n = 1; n <= last_counted_; ++n) add(BlankNamed{false, {}, -n, false});
   }
   template <class Add> constexpr bool leaf(Add&& add) {
     LeafInWords const names{words_, letters_};
@@ -141,8 +142,7 @@ class BlankWords {
   }
   /// Reads the names of leaves that were counted before: the final blank K8. Returns false if they are fewer.
   template <class Add> constexpr bool names_of_counted(Add&& add) {
-    int missing = 0;
-    for (int i = 0; i < counted_size_; ++i) missing += counted_[i].leaves;
+    int missing = counted_;
     auto const one = [&](BlankNamed const& leaf) {
       --missing;
       add(leaf);
@@ -151,7 +151,7 @@ class BlankWords {
     return missing == 0;
   }
   template <class Add> constexpr BlanksSaid phrase(Add&& add) {
-    counted_size_ = 0;
+    first_counted_ = last_counted_ = counted_ = 0;
     skip(introductions);
     if (c_.at(TokenKind::point)) c_.take();
     auto const before = c_;
@@ -175,7 +175,7 @@ class BlankWords {
     auto const after = c_;
     bool const praised = take("and") && (take("genuine") || take("present") || take("original"));
     if (!praised) c_ = after;
-    bool const named = !praised && counted_size_ > 0 && LeafInWords{words_, letters_}.find(c_.token.from).leaf > 0;
+    bool const named = !praised && counted_ > 0 && LeafInWords{words_, letters_}.find(c_.token.from).leaf > 0;
     if (named) return names_of_counted(add) ? BlanksSaid::leaves : BlanksSaid::unclear;
     add_counted(add);
     return BlanksSaid::leaves;

@@ -34,7 +34,7 @@ protected:
     warn(Problem::wanting_read_as_deletion, from, end);
     ChangeState s;
     s.end = end;
-    for (int i = 0; i < found.leaves; ++i) {
+    for (std::size_t i = 0; i < found.all.size(); ++i) {
       auto const& one = found.all[i];
       if (!this->take_out(one.target, one.leaf, one.leaf, from, words)) return true;
       if (!this->add_leaves(-1, from, words)) return true;
@@ -47,7 +47,7 @@ protected:
     }
     if (found.blank_to != 0 && !this->failed_)
       this->note(found.blank_from, found.blank_to, ChangeForm::Separator::comma,
-                 found.leaves == 1 ? &s.previous : nullptr);
+                 found.all.size() == 1 ? &s.previous : nullptr);
     return true;
   }
   /// Reads a change that is written without parentheses, A⁸ −A8. Its gathering must have been read before. Returns false if there
@@ -63,15 +63,13 @@ protected:
 
 private:
   bool looked_{false}, cancels_{false}; // whether the text contains ±, once it was looked for
-  static constexpr int most_wanting = 8;
   struct Wanting {
     struct Leaf {
       Target target{};
       int leaf{};
     };
     TokenCursor c{};
-    Leaf all[most_wanting]{};
-    int leaves{};
+    SmallList<Leaf, 8> all;
     std::uint32_t blank_from{}, blank_to{};
     bool doubtful{};
   };
@@ -90,9 +88,9 @@ private:
     TextCursor text{text_.substr(0, end), c.token.from};
     auto const last = take_counted_leaves(text);
     auto const target = this->last_gathering();
-    if (!last || last->first || last->leaves > target.leaves || last->leaves > most_wanting) return false;
+    if (!last || last->first || last->leaves > target.leaves) return false;
     c = cursor(text.at(), end);
-    for (int n = last->leaves; n-- > 0;) found.all[found.leaves++] = {target, target.leaves - n};
+    for (int n = last->leaves; n-- > 0;) found.all.push_back({target, target.leaves - n});
     return true;
   }
   constexpr bool take_leaves(Wanting& found, std::uint32_t end) {
@@ -100,14 +98,14 @@ private:
     auto target = this->last_gathering();
     for (;;) {
       auto const name = leaf_name(c, end);
-      if (!name.found || name.whole || name.leaf < 1) return found.leaves > 0;
+      if (!name.found || name.whole || name.leaf < 1) return found.all.size() > 0;
       if (name.gathering_named) {
         auto const named = this->find(name.key);
         if (!named) return false;
         target = *named;
       }
-      if (name.leaf > target.leaves || found.leaves == most_wanting) return false;
-      found.all[found.leaves++] = {target, name.leaf};
+      if (name.leaf > target.leaves) return false;
+      found.all.push_back({target, name.leaf});
       c = cursor(name.end, end);
       auto next = c;
       if (next.at(TokenKind::comma) || next.at(TokenKind::point) || is_and_sign(next))
