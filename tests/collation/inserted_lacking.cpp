@@ -99,6 +99,24 @@ TEST_CASE("an inserted gathering that is changed otherwise is an error that says
   }
 }
 
+TEST_CASE("a change of inserted leaves says that it is not read, wherever it is written") {
+  for (std::string const text :
+       {"A⁸(A1+a⁴, ±a4)", "A⁸(A1+a⁴; ±a4)", "A⁸(A1+a⁴ ±a4)", "A⁸(A1+a⁴, ±a)", "A⁸(A1+a⁴, a4 ±)", "A⁸(A1+a⁴, a2+1)",
+        "A⁸(A1+a⁴, a2+χ1)", "A⁸(A1+a⁴)(±a4)", "A⁸(A1+a⁴)(−a4)", "A⁸(A1+a⁴, A3+1, −a4)", "A⁸(A1+a⁴) B⁸(−a4)",
+        "A⁸(A1+a-c⁴, ±b2)", "A⁸(A1+[a-c]⁴, ±c2)", "A⁸(A3+χ1, ±χ1)", "A⁸(A3+χ1.2, −χ2)", "A⁸(A1+[par.]⁴, ±[par.]2)",
+        "A⁸(A1+²a⁴, ±²a1)", "A⁸(A1+†⁴, ±†1)", "A⁸(A1+5⁴, ±5/4)"}) {
+    CAPTURE(text);
+    CHECK(broken_law(text, dialects::strict) == "");
+    auto const formula = read_formula(text);
+    REQUIRE(!formula);
+    CHECK(formula.error().problem == Problem::change_in_insertion);
+  }
+  for (std::string const text : {"A⁸(A1+a⁴, ±b4)", "A⁸(A1+a⁴)(−b4)", "A⁸(A1+a-c⁴, ±d2)", "A⁸(A3+1, ±χ1)"}) {
+    CAPTURE(text);
+    CHECK(read_formula(text).error().problem == Problem::no_such_gathering); // nor is it inserted
+  }
+}
+
 TEST_CASE("the leaves of an inserted gathering keep their numbers where others are lacking") {
   auto const formula = read_formula("A⁸(A1+a⁶(−a2,6)) B⁸");
   REQUIRE(formula);
@@ -122,7 +140,8 @@ TEST_CASE("the leaves of an inserted gathering keep their numbers where others a
   }
   for (auto const* const gone : {"a2", "a6"})
     CHECK(read_reference(book, gone).error().problem == Problem::reference_not_in_book);
-  CHECK(read_reference(book, "a7").error().problem == Problem::no_such_gathering);
+  CHECK(read_reference(book, "a7").error().problem == Problem::no_such_leaf);
+  CHECK(read_reference(book, "a7").error().limit == 6);
   auto const all = book.find_inserted(*read_signature("a"));
   REQUIRE(all);
   CHECK(all->from == 2);

@@ -106,9 +106,49 @@ TEST_CASE("References to leaves that are not there say so") {
   auto const book = book_of("A⁸(-A8) B⁸");
   CHECK(read_reference(book, "A9r").error().limit == 8);
   CHECK(read_reference(book, "A8r").error().problem == Problem::reference_not_in_book);
-  CHECK(read_reference(book, "C1").error().problem == Problem::no_such_gathering);
+  CHECK(read_reference(book, "C1").error().problem == Problem::gathering_not_in_book);
   CHECK(read_reference(book, "f. 16").error().problem == Problem::reference_not_in_book);
   CHECK(read_reference(book, "").error().problem == Problem::not_a_reference);
+}
+
+TEST_CASE(
+    "A reference says whether the leaf or the gathering is not in the book") { // every kind of gathering and of insertion
+  auto const book = book_of("A⁸(-A8) ²B⁸ C⁴(C1+d⁶(-d2), C2+χ3.4, C3+e1, ±C4) 5⁴(+4*) D²(D1+f-g⁴, D2+h⁴) E²(E1+h²)");
+  struct Missing {
+    char const* text;
+    Problem problem;
+    std::int64_t limit;
+  };
+  for (auto const& one : std::initializer_list<Missing>{{"A9", Problem::no_such_leaf, 8},
+                                                        {"²B9", Problem::no_such_leaf, 8},
+                                                        {"B9", Problem::no_such_leaf, 8},
+                                                        {"5/5", Problem::no_such_leaf, 4},
+                                                        {"C5", Problem::no_such_leaf, 4},
+                                                        {"C5+1", Problem::no_such_leaf, 4},
+                                                        {"d7", Problem::no_such_leaf, 6},
+                                                        {"f5v", Problem::no_such_leaf, 4},
+                                                        {"g5", Problem::no_such_leaf, 4},
+                                                        {"e2", Problem::no_such_leaf, 1},
+                                                        {"A8", Problem::reference_not_in_book, 0},
+                                                        {"d2", Problem::reference_not_in_book, 0},
+                                                        {"χ1", Problem::reference_not_in_book, 0},
+                                                        {"χ5", Problem::reference_not_in_book, 0},
+                                                        {"h5", Problem::reference_not_in_book, 0}, // of two insertions
+                                                        {"C1+9", Problem::reference_not_in_book, 0},
+                                                        {"5/3*", Problem::reference_not_in_book, 0},
+                                                        {"f. 99", Problem::reference_not_in_book, 0},
+                                                        {"Z1", Problem::gathering_not_in_book, 0},
+                                                        {"Z1+1", Problem::gathering_not_in_book, 0},
+                                                        {"³B1", Problem::gathering_not_in_book, 0},
+                                                        {"π1", Problem::gathering_not_in_book, 0},
+                                                        {"6/1", Problem::gathering_not_in_book, 0},
+                                                        {"i1", Problem::gathering_not_in_book, 0}}) {
+    CAPTURE(std::string{one.text});
+    auto const wrong = read_reference(book, one.text);
+    REQUIRE(!wrong);
+    CHECK(wrong.error().problem == one.problem);
+    CHECK(wrong.error().limit == one.limit);
+  }
 }
 
 TEST_CASE("The number of a leaf is never cut short") { // arithmetic: 2 x 23 x 9999 gatherings of 510
@@ -181,7 +221,8 @@ TEST_CASE("Inserted leaves are found by the names the formula prints") {
   CHECK(at(gathering, "A4") == 8);
   CHECK(write_reference(gathering, *reference_of_page(gathering, 8)) == "a1v");
   CHECK(gathering.conjugate(read_reference(gathering, "a1")->leaf) == read_reference(gathering, "a4")->leaf);
-  CHECK(read_reference(gathering, "a5").error().problem == Problem::no_such_gathering);
+  CHECK(read_reference(gathering, "a5").error().problem == Problem::no_such_leaf);
+  CHECK(read_reference(gathering, "a5").error().limit == 4);
   auto const pair = book_of("A⁸ (A3+χ3.4) B⁸");
   CHECK(at(pair, "χ3") == 4);
   CHECK(at(pair, "χ4") == 5);

@@ -174,7 +174,7 @@ TEST_CASE("Evidence that cannot be read says where") {
     CHECK(read_joints(book, said).error().problem == Problem::not_evidence);
   }
   CHECK((*read_joints(book, "A1.4 disjunct ")).at(0).what == Joint::disjunct);
-  CHECK(read_joints(book, "D1.4 conjugate").error().problem == Problem::no_such_gathering);
+  CHECK(read_joints(book, "D1.4 conjugate").error().problem == Problem::gathering_not_in_book);
   CHECK((*read_joints(book, " ; ")).empty());
 }
 

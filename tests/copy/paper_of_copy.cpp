@@ -109,7 +109,7 @@ TEST_CASE("what cannot be a leaf or its evidence is refused with its column") {
        {Wrong{"B1 vertical; B2 gatter", Problem::not_leaves_seen, 17},
         Wrong{"B1 vertical; B2.9 conjugate", Problem::leaf_outside_gathering, 14},
         Wrong{"B1 vertical; B9 absent", Problem::no_such_leaf, 14},
-        Wrong{"B1 vertical; Q2 absent", Problem::no_such_gathering, 14},
+        Wrong{"B1 vertical; Q2 absent", Problem::gathering_not_in_book, 14},
         Wrong{"B1 vertical; B1 horizontal", Problem::leaf_seen_twice, 14},
         Wrong{"χ1 vertical", Problem::leaf_outside_gathering, 1}, Wrong{"B1", Problem::not_leaves_seen, 3},
         Wrong{"χ1 absent", Problem::leaf_outside_gathering, 1},

@@ -93,6 +93,8 @@ public:
   /// Returns the numbers of all leaves inserted under a name, such as a⁴ in (A3+a⁴), or no value if no insertion or
   /// more than one has the name. They are fewer if the inserted gathering lacks leaves.
   [[nodiscard]] std::optional<NumbersOfLeaves> find_inserted(Signature const& name) const;
+  /// Returns true if the formula inserts leaves under this name: χ of (A3+χ3.4).
+  [[nodiscard]] bool inserts(Signature const& name) const { return changed_.has_name(name); }
   /// Returns the insertion of an inserted leaf, or no value for a leaf of the gathering itself. Precondition: the
   /// formula has the gathering.
   [[nodiscard]] std::optional<InsertedLeaf> inserted(LeafOfBook const& leaf) const {

@@ -56,7 +56,7 @@ class ReferenceReader {
   [[nodiscard]] Expected<Reference> inserted(Signature const& mark, int after, int number, bool star, LeafSide side) {
     auto const gathering = book_.find(mark);
     scan_.go_to(start_);
-    if (!gathering) return error(Problem::no_such_gathering);
+    if (!gathering) return error(Problem::gathering_not_in_book);
     auto const folded = book_.leaves_folded(gathering->gathering);
     if (after > folded) return error(Problem::no_such_leaf, folded);
     auto const leaf = star ? starred_leaf(book_, gathering->gathering, after)
@@ -68,10 +68,16 @@ class ReferenceReader {
     TokenCursor c{text, start_};
     return SignatureReader{text, book_.letters()}.take(c);
   }
-  /// Returns true if an inserted gathering of this name lacks the leaf: a4 of (A1+a⁴(−a4)).
-  [[nodiscard]] bool is_lacking(Signature const& name, int leaf) const {
-    auto const all = book_.find_inserted(name);
-    return all && leaf > 0 && book_.inserted(*book_.leaf_of_number(all->from))->insertion.lacks(leaf);
+  /// Returns the error for a leaf that the book does not have: because its gathering has fewer leaves, because an inserted gathering
+  /// lacks it, or because there is no such gathering.
+  [[nodiscard]] Error not_there(Signature const& name, int leaf) const {
+    if (auto const gathering = book_.find(name))
+      return error(Problem::no_such_leaf, book_.leaves_folded(gathering->gathering));
+    if (auto const all = book_.find_inserted(name)) {
+      auto const insertion = book_.inserted(*book_.leaf_of_number(all->from))->insertion;
+      if (leaf > insertion.leaves_folded()) return error(Problem::no_such_leaf, insertion.leaves_folded());
+    }
+    return error(book_.inserts(name) ? Problem::reference_not_in_book : Problem::gathering_not_in_book);
   }
   /// Reads the leaf and the side after the mark.
   [[nodiscard]] Expected<Reference> after_mark(FoundSignature const& mark, std::string_view text) {
@@ -102,10 +108,7 @@ class ReferenceReader {
     }
     if (auto const found = book_.find(signature, bounded(leaf))) return Reference{found->leaf, side, found->doubtful};
     scan_.go_to(start_);
-    auto const gathering = book_.find(signature);
-    if (!gathering && is_lacking(signature, bounded(leaf))) return error(Problem::reference_not_in_book);
-    return gathering ? error(Problem::no_such_leaf, book_.leaves_folded(gathering->gathering))
-                     : error(Problem::no_such_gathering);
+    return not_there(signature, bounded(leaf));
   }
 
 public:
@@ -151,8 +154,8 @@ inline Expected<Reference> find_reference(IdealCopy const& book, std::string_vie
 
 /// Reads a reference and finds its leaf. If several gatherings have one signature, as in volumes described together,
 /// the first is meant and the reference is doubtful; the number of a leaf (f. 12v) identifies the others. Errors:
-/// not_a_reference, no_such_gathering, no_such_leaf (`limit` is the number of leaves of the gathering),
-/// reference_not_in_book for a deleted leaf or a number after the end of the book.
+/// not_a_reference, gathering_not_in_book, no_such_leaf (`limit` is the number of leaves of the gathering),
+/// reference_not_in_book for a deleted leaf, an inserted leaf that there is not, or a number after the end of the book.
 [[nodiscard]] inline Expected<Reference> read_reference(IdealCopy const& book, std::string_view text) {
   auto const found = detail::find_reference(book, text);
   if (found && !book.leaf_number(found->leaf))

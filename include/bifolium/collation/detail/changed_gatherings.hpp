@@ -99,6 +99,7 @@ private:
     stretches_.push_back({leaf, inserted, count, here.leaves, insertion});
     here.leaves += count;
   }
+  static constexpr int other_figures = -1; // in figures_, for a name whose leaves are not numbered from 1
   void insert(Changed& here, Insertion const& insertion, int earlier) {
     insertions_.push_back({insertion, 1});
     stretch(here, insertion.after, earlier + 1, insertion.leaves, static_cast<std::uint32_t>(insertions_.size() - 1));
@@ -107,7 +108,9 @@ private:
     auto const folded = insertion.leaves_folded();
     // A stretch that begins with leaf 1 takes number 0 too: a row the less for each insertion.
     bool const whole = before == 0;
-    if (whole && insertion.lacks(1)) figures_.add(insertion.name, 0, 0, static_cast<std::uint32_t>(named_.size()));
+    auto const next = static_cast<std::uint32_t>(named_.size());
+    if (!whole) figures_.add(insertion.name, other_figures, other_figures, next);
+    if (whole && insertion.lacks(1)) figures_.add(insertion.name, 0, 0, next);
     for (int leaf = 1, inserted = earlier + 1; leaf <= folded; ++leaf) {
       if (insertion.lacks(leaf)) continue;
       auto last = insertion.lacking == 0 ? folded : leaf;
@@ -225,6 +228,10 @@ public:
     auto found = named_[stretch->owner];
     found.several = stretch->several;
     return found;
+  }
+  /// Returns true if leaves are inserted under this name, whatever their numbers.
+  [[nodiscard]] bool has_name(Signature const& name) const {
+    return figures_.find(name, 0) != nullptr || figures_.find(name, other_figures) != nullptr;
   }
   /// Returns all leaves of the insertion with a name, if they are numbered from 1.
   [[nodiscard]] std::optional<Named> find_all_named(Signature const& name) const {

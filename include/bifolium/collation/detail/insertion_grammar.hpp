@@ -77,6 +77,7 @@ protected:
       s.c.take();
       warn(Problem::doubtful_change, from, s.c.token.from);
     }
+    if (one.named) this->remember_inserted(run.single ? one.name : run.first.key, run.gatherings);
     for (std::int64_t i = 0; i < run.gatherings && !this->failed_; ++i) {
       if (!run.single) {
         auto const rank = run.first.key.rank(this->alphabet_) + i;

@@ -81,7 +81,10 @@ protected:
   constexpr bool resolve(NamedLeaf const& name, Target& target, std::uint32_t from) {
     if (name.gathering_named) {
       auto const found = this->find(name.key);
-      if (!found) return fail(Problem::no_such_gathering, from, name.end);
+      if (!found) {
+        bool const inserted = this->is_inserted(name.key);
+        return fail(inserted ? Problem::change_in_insertion : Problem::no_such_gathering, from, name.end);
+      }
       target = *found;
       bool const last = target.gathering.run + 1 == runs_.size(); // directly after its run it is meant
       if (target.other_series && !last) warn(Problem::name_of_several, from, name.end);

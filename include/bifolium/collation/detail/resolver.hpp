@@ -65,6 +65,12 @@ template <class Sink> class Resolver {
     std::uint8_t letter, text_size;
     int leaf;
   };
+  struct InsertedNames { // a gathering or leaves, or a run of gatherings; without initialisers
+    std::uint32_t multiple, text_from;
+    std::uint16_t series;
+    std::uint8_t letter, text_size;
+    std::int64_t gatherings;
+  };
 
 protected:
   std::string_view text_;
@@ -82,6 +88,7 @@ protected:
 private:
   GoneLeaves gone_;
   SmallList<Identity, 32> identities_;
+  SmallList<InsertedNames, 16> inserted_names_;
   std::int64_t reached_[3]{}; // the highest places of the plain capitals, small letters and numbers of this part
   std::uint32_t changes_{};
   Cycle gathered_{};        // the leaves of the gatherings beside the format
@@ -209,6 +216,21 @@ protected:
     return {{runs_.size() - 1, index}, gatherings_ - 1, last_.leaves.at(index), false};
   }
   [[nodiscard]] constexpr std::optional<Target> find(SignatureKey name) { return runs_.find(name, text_, alphabet_); }
+  /// Remembers the names of what was inserted, so that a change of it is told as such.
+  constexpr void remember_inserted(SignatureKey first, std::int64_t gatherings) {
+    inserted_names_.push_back(
+        {first.multiple, first.text_from, first.series, first.letter, first.text_size, gatherings});
+  }
+  /// Returns true if leaves were inserted under this name.
+  [[nodiscard]] constexpr bool is_inserted(SignatureKey name) const {
+    for (std::size_t i = 0; i < inserted_names_.size(); ++i) {
+      auto const& one = inserted_names_[i];
+      auto const place =
+          run_length({one.series, one.letter, one.text_size, one.multiple, one.text_from}, name, alphabet_, text_);
+      if (place && *place <= one.gatherings) return true;
+    }
+    return false;
+  }
   constexpr bool take_out(Target const& target, int first, int last, std::uint32_t from, std::uint32_t to) {
     return gone_.take_out(target.ordinal, target.leaves, first, last) || fail(Problem::leaf_changed_twice, from, to);
   }

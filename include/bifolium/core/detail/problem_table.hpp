@@ -182,7 +182,7 @@ BIFOLIUM_PROBLEM(219, order_not_known, "the run to '{found}' passes marks whose 
 /// A1+a-9z⁴.
 BIFOLIUM_PROBLEM(220, too_many_inserted, "'{found}' inserts more than {limit} gatherings at one place")
 /// A change inside an inserted gathering other than leaves that it lacks.
-BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' cannot be a change of an inserted gathering: only leaves of one such gathering can be deleted, as in (A1+a⁴(-a4))")
+BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' is a change of inserted leaves that is not read: read are only the leaves that one inserted gathering lacks, written after it, as in (A1+a⁴(-a4))")
 /// (A1+a⁷⁰(-a4)).
 BIFOLIUM_PROBLEM(274, inserted_too_thick, "'{found}' deletes a leaf of an inserted gathering of more than {limit} leaves, which cannot be stored")
 /// (A1+a⁴(-a1-4)).
@@ -283,6 +283,8 @@ BIFOLIUM_PROBLEM(272, gathered_otherwise, "'{found}' states a number of leaves t
 BIFOLIUM_PROBLEM(300, not_a_reference, "'{found}' is not a reference to a leaf or page: write A3r, 2B1v, 36/10, 10b or f. 12v")
 /// A reference to a leaf that the formula does not have.
 BIFOLIUM_PROBLEM(301, reference_not_in_book, "the formula has no leaf '{found}'")
+/// A reference to a leaf of a gathering that the formula does not have.
+BIFOLIUM_PROBLEM(328, gathering_not_in_book, "'{found}' is of a gathering that is not in the book: name one that the formula has")
 /// A statement of extent is expected.
 BIFOLIUM_PROBLEM(303, not_an_extent, "'{found}' is not a statement of extent: write [8], 205, [3] p. or [2], 152 leaves")
 /// A statement of pagination or foliation is expected.
