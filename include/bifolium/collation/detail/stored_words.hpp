@@ -21,6 +21,7 @@ class StoredWords {
   std::string_view shut_{};            // what closes it, if no tag began it
   std::size_t opened_{};               // the size of the words when it began
   bool one_word_{true}, one_before_{}; // whether there are only letters so far; and were before ^{
+  bool tag_in_word_{};                 // a tag was left out of the first word, or at its end
 
   /// Returns the number of bytes of ^{ or of its like at the end of the words.
   [[nodiscard]] std::size_t opens_last() const noexcept {
@@ -32,22 +33,22 @@ class StoredWords {
     bool const brace = text[i] == '}' && style_ != MarkupKind::ends && words_.size() != opened_;
     return brace ? Markup{MarkupKind::ends, 1} : markup_at(text, i);
   }
-  /// Leaves a tag out. `next` is the text after it. A tag that ends the first word becomes a blank, since it did end it.
-  void leave_out(MarkupKind kind, std::string_view next) {
+  /// Leaves a tag out.
+  void leave_out(MarkupKind kind) {
     if (auto const open = opens_last(); open != 0 && !shut_.empty())
       words_.resize(words_.size() - open), one_word_ = one_before_;
     else
       words_ += shut_;
-    bool const first = words_.size() > 1 && one_word_;
-    auto const c = next.empty() ? ' ' : next[0];
-    bool const joins = is_latin_letter(c) || is_digit(c) || c == '^' || static_cast<unsigned char>(c) >= 0x80;
-    if (first && joins) words_ += ' ', one_word_ = false;
+    tag_in_word_ = one_word_;
     style_ = kind;
     shut_ = {};
     opened_ = words_.size();
   }
-  /// Adds a character of ASCII or one byte of another.
+  /// Adds a character of ASCII or one byte of another. A first word with a tag in it was read as letters; without the tag a figure
+  /// directly after it would be the count of a name, so a blank comes between them.
   void add(char c) {
+    bool const counts = is_digit(c) || c == '^' || static_cast<unsigned char>(c) >= 0x80;
+    if (counts && tag_in_word_ && one_word_ && words_.size() > 1) words_ += ' ';
     one_word_ = one_word_ && is_latin_letter(c);
     if (is_digit(c) && style_ == MarkupKind::raises && shut_.empty())
       words_ += raised(c - '0').view();
@@ -65,7 +66,7 @@ public:
       bool const stray = found.kind == MarkupKind::ends && style_ == MarkupKind::ends;
       if (found.bytes != 0 && tag && !stray) {
         i += found.bytes;
-        leave_out(found.kind, text.substr(i));
+        leave_out(found.kind);
         continue;
       }
       if (found.bytes != 0) {
