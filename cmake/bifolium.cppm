@@ -169,6 +169,7 @@ module;
 #include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/leaf/lexer.hpp>
 #include <bifolium/leaf/mark.hpp>
+#include <bifolium/leaf/markup.hpp>
 #include <bifolium/leaf/named_leaves.hpp>
 #include <bifolium/leaf/page_side.hpp>
 #include <bifolium/leaf/read_signature.hpp>
@@ -387,6 +388,8 @@ using bifolium::LossLimits;
 using bifolium::LossOfState;
 using bifolium::Mark;
 using bifolium::MarkPlace;
+using bifolium::Markup;
+using bifolium::MarkupKind;
 using bifolium::Material;
 using bifolium::Matter;
 using bifolium::MeasureOf;
@@ -574,6 +577,7 @@ using bifolium::common_region;
 using bifolium::compare;
 using bifolium::compare_extent;
 using bifolium::compare_stated_pages;
+using bifolium::continues_character;
 using bifolium::conventions_of;
 using bifolium::copies_of_account;
 using bifolium::correction_words;
@@ -593,7 +597,9 @@ using bifolium::each_ream_count;
 using bifolium::edge_mark_mould;
 using bifolium::edited;
 using bifolium::encode;
+using bifolium::end_of_style_at;
 using bifolium::ens_in_line;
+using bifolium::entity_at;
 using bifolium::equal_in_any_case;
 using bifolium::error_after;
 using bifolium::error_at;
@@ -695,6 +701,7 @@ using bifolium::loss_limits;
 using bifolium::lower_side;
 using bifolium::machine_laid_mould;
 using bifolium::make_up;
+using bifolium::markup_at;
 using bifolium::matters;
 using bifolium::may_begin_counts;
 using bifolium::merge_sort;
@@ -760,6 +767,7 @@ using bifolium::printing_words;
 using bifolium::priors_of;
 using bifolium::probability_range;
 using bifolium::raised;
+using bifolium::rank_of_letter;
 using bifolium::ranked_leaves;
 using bifolium::ranked_number;
 using bifolium::read_date;
@@ -830,9 +838,11 @@ using bifolium::span_of_numbers;
 using bifolium::states_paper;
 using bifolium::step_svg;
 using bifolium::steps_svg;
+using bifolium::subscript;
 using bifolium::subscript_digit;
 using bifolium::superscript;
 using bifolium::superscript_digit;
+using bifolium::superscript_named_at;
 using bifolium::svg_element;
 using bifolium::svg_number;
 using bifolium::take_counted_leaves;
@@ -873,6 +883,7 @@ using bifolium::words_in_page;
 using bifolium::words_of;
 using bifolium::working;
 using bifolium::wove_mould;
+using bifolium::write_format_and_signatures;
 using bifolium::write_formula;
 using bifolium::write_pagination;
 using bifolium::write_reference;

@@ -222,6 +222,7 @@ template struct Trivial<IdealCopy::gathering_iterator, 24, regular>;
 template struct Trivial<IdealCopy::leaf_iterator, 16, regular>;
 template struct Trivial<CountedLeaves, 8, regular>;
 template struct Trivial<Cycle, 18, regular>;
+template struct Trivial<Markup, 8, regular>;
 template struct Trivial<CountsRead, 20, regular>;
 template struct Trivial<NumberInWords, 16, regular>;
 template struct Trivial<GatheredRead, 48, regular>;

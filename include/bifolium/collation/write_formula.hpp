@@ -97,6 +97,11 @@ public:
 [[nodiscard]] inline std::string write_formula(Formula const& formula, Notation notation = Notation::unicode) {
   return detail::FormulaWriter{formula, notation}.whole();
 }
+/// Writes the format, the gatherings and the changes, without the statement of signing and the text after them.
+[[nodiscard]] inline std::string write_format_and_signatures(Formula const& formula,
+                                                             Notation notation = Notation::unicode) {
+  return detail::FormulaWriter{formula, notation}.format_and_signatures();
+}
 /// Writes the gatherings and changes only, as for a note on signatures.
 [[nodiscard]] inline std::string write_signatures(Formula const& formula, Notation notation = Notation::unicode) {
   return detail::FormulaWriter{formula, notation}.signatures_only();

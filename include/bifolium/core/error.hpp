@@ -4,6 +4,7 @@
 /// one line: `line 2, column 14: no piece has the name 'off'`.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/config.hpp>
 #include <bifolium/core/detail/error_words.hpp>
 #include <bifolium/core/problem.hpp>
@@ -51,7 +52,7 @@ constexpr Error error_at(Problem problem, std::uint32_t line, std::uint32_t colu
   auto const most = sizeof error.found - 1;
   auto keep = size <= most ? size : most;
   if (keep < size)
-    while (keep > 0 && (static_cast<unsigned char>(found[keep]) & 0xC0U) == 0x80U) --keep;
+    while (keep > 0 && continues_character(found[keep])) --keep;
   for (std::size_t i = 0; i < keep; ++i) error.found[i] = found[i];
   return error;
 }

@@ -3,6 +3,7 @@
 /// evaluates no short std::string there. The text is UTF-8 and never ends inside a character.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/config.hpp>
 
 #include <compare>
@@ -31,7 +32,7 @@ public:
   constexpr bool assign(std::string_view text) {
     auto size = text.size() <= Capacity ? text.size() : Capacity;
     if (size < text.size())
-      while (size > 0 && (static_cast<unsigned char>(text[size]) & 0xC0U) == 0x80U) --size;
+      while (size > 0 && continues_character(text[size])) --size;
     for (std::size_t i = size; i < size_; ++i) bytes_[i] = '\0'; // equal texts are equal byte for byte
     for (std::size_t i = 0; i < size; ++i) bytes_[i] = text[i];
     size_ = static_cast<unsigned char>(size);

@@ -4,6 +4,7 @@
 /// characters, because people count characters.
 #pragma once
 
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/broken.hpp>
 
 #include <cstddef>
@@ -35,7 +36,7 @@ constexpr CodePoint decode(std::string_view text, std::size_t at) noexcept {
   if (first < 0xC2 || first > 0xF4 || text.size() - at < bytes) return wrong;
   char32_t value = first & (0x7FU >> bytes);
   for (std::size_t i = 1; i < bytes; ++i) {
-    if ((byte(at + i) & 0xC0U) != 0x80U) return wrong;
+    if (!continues_character(text[at + i])) return wrong;
     value = (value << 6U) | (byte(at + i) & 0x3FU);
   }
   bool const overlong = bytes == 3 ? value < 0x800 : bytes == 4 && value < 0x10000;
@@ -88,6 +89,11 @@ constexpr char32_t superscript(int digit) {
   if (digit < 0 || digit > 9) broken("a digit must be from 0 to 9");
   constexpr char32_t raised[]{0x2070, 0x00B9, 0x00B2, 0x00B3, 0x2074, 0x2075, 0x2076, 0x2077, 0x2078, 0x2079};
   return raised[static_cast<std::size_t>(digit)];
+}
+/// Returns a digit as a lowered digit. Precondition: 0 to 9.
+constexpr char32_t subscript(int digit) {
+  if (digit < 0 || digit > 9) broken("a digit must be from 0 to 9");
+  return 0x2080 + static_cast<char32_t>(digit);
 }
 /// Returns true for ° and for the two characters that records have in its place: º (masculine ordinal) and ⁰ (raised
 /// zero).

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/problem.hpp>
+#include <bifolium/leaf/markup.hpp>
 #include <bifolium/leaf/signature_key.hpp>
 #include <bifolium/leaf/token_cursor.hpp>
 
@@ -72,7 +73,7 @@ protected:
     if (to - from > 254 || words.too_long() || words.size == 0) return fail(Problem::mark_too_long, end);
     for (std::size_t i = 0; i < words.size; ++i) { // &amp;lt; would be written &lt; and read as another mark
       std::size_t taken = 0;
-      detail::entity({words.bytes, words.size}, i, taken);
+      entity_at({words.bytes, words.size}, i, taken);
       if (taken != 0) return fail(Problem::unknown_mark, from);
     }
     for (auto k = from; k < to; k += decode(text_, k).bytes) {

@@ -6,7 +6,7 @@
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/leaf/detail/characters.hpp>
-#include <bifolium/leaf/detail/markup.hpp>
+#include <bifolium/leaf/markup.hpp>
 #include <bifolium/leaf/token.hpp>
 
 #include <string_view>
@@ -78,17 +78,13 @@ private:
 
   /// Takes the markup that ends raising; it belongs to the token before it.
   constexpr void take_closing(Token& found) noexcept {
-    auto const markup = detail::markup_at({text_, size_}, at_);
-    auto const bytes = markup.kind == detail::MarkupKind::ends ? markup.bytes : text_[at_] == '}' ? 1U : 0U;
+    auto const bytes = end_of_style_at({text_, size_}, at_);
     if (bytes == 0) return;
     at_ += bytes;
     found.to = at_;
     mode_ = TokenStyle::line;
   }
   [[nodiscard]] constexpr char at(std::uint32_t i) const noexcept { return i < size_ ? text_[i] : '\0'; }
-  [[nodiscard]] constexpr bool begins(std::string_view word) const noexcept {
-    return std::string_view{text_ + at_, size_ - at_}.substr(0, word.size()) == word;
-  }
   constexpr Token token(TokenKind kind, std::uint32_t bytes, bool spaced, std::uint32_t from,
                         std::uint32_t value) noexcept {
     at_ += bytes;
@@ -163,13 +159,20 @@ private:
     case detail::ByteKind::square:
       return found = square(spaced, from), true;
     case detail::ByteKind::ampersand:
-      found = begins("&lt;") || begins("&gt;")
-                  ? token(TokenKind::other, 4, spaced, from, static_cast<unsigned char>(at(at_ + 1) == 'l' ? '<' : '>'))
-                  : token(TokenKind::symbol, begins("&amp;") ? 5 : 1, spaced, from, '&');
+      found = ampersand(spaced, from);
       return true;
     default:
       return high(spaced, from, found);
     }
+  }
+  /// Reads & and the entities: &amp; is a symbol, and &lt; and &gt; are signs without a meaning.
+  constexpr Token ampersand(bool spaced, std::uint32_t from) noexcept {
+    std::size_t bytes = 0;
+    auto const meant = entity_at({text_, size_}, at_, bytes);
+    auto const size = bytes == 0 ? 1U : static_cast<std::uint32_t>(bytes);
+    bool const sign = meant == '<' || meant == '>';
+    return token(sign ? TokenKind::other : TokenKind::symbol, size, spaced, from,
+                 static_cast<unsigned char>(sign ? meant : '&'));
   }
   /// Reads - and +, and the signs that the two form together.
   constexpr Token sign(bool spaced, std::uint32_t from) noexcept {
@@ -179,11 +182,11 @@ private:
     return token(c == '-' ? TokenKind::dash : TokenKind::plus, 1, spaced, from, static_cast<unsigned char>(c));
   }
   constexpr bool caret(bool spaced, std::uint32_t from, Token& found) noexcept {
-    ++at_;
-    if (at(at_) == '{') {
-      ++at_, mode_ = TokenStyle::brace;
+    if (auto const markup = markup_at({text_, size_}, at_); markup.bytes != 0) {
+      at_ += markup.bytes, mode_ = TokenStyle::brace;
       return false;
     }
+    ++at_;
     if (is_digit(at(at_))) return found = figure(spaced, from, TokenStyle::caret), true;
     bool const raises = is_latin_letter(at(at_)) || static_cast<unsigned char>(at(at_)) >= 0xC2; // ^πA
     if (!raises) return found = token(TokenKind::other, 0, spaced, from, '^'), true;
@@ -193,12 +196,12 @@ private:
   }
   /// Reads `<sup>`, `<sub>` and TEI's `<hi rend="superscript">`, and their ends.
   constexpr bool angle(bool spaced, std::uint32_t& from, Token& found) noexcept {
-    auto const markup = detail::markup_at({text_, size_}, at_);
-    if (markup.kind == detail::MarkupKind::raises || markup.kind == detail::MarkupKind::marks)
+    auto const markup = markup_at({text_, size_}, at_);
+    if (markup.kind == MarkupKind::raises || markup.kind == MarkupKind::marks)
       at_ += markup.bytes, mode_ = TokenStyle::tag;
-    else if (markup.kind == detail::MarkupKind::lowers)
+    else if (markup.kind == MarkupKind::lowers)
       at_ += markup.bytes, mode_ = TokenStyle::lowered;
-    else if (markup.kind == detail::MarkupKind::ends && mode_ != TokenStyle::line)
+    else if (markup.kind == MarkupKind::ends && mode_ != TokenStyle::line)
       from = at_ += markup.bytes, mode_ = TokenStyle::line;
     else
       return found = token(TokenKind::other, 1, spaced, from, '<'), true;
@@ -206,18 +209,18 @@ private:
   }
   /// Reads [superscript 8] as a raised number, and any other bracket as a bracket.
   constexpr Token square(bool spaced, std::uint32_t from) noexcept {
-    if (!begins("[superscript ") || !is_digit(at(at_ + 13))) return token(TokenKind::open_square, 1, spaced, from, '[');
-    at_ += 13;
+    auto const name = superscript_named_at({text_, size_}, at_);
+    if (name == 0) return token(TokenKind::open_square, 1, spaced, from, '[');
+    at_ += name;
     auto raised = figure(spaced, from, TokenStyle::tag);
     if (at(at_) == ']') raised.to = ++at_;
     return raised;
   }
   /// Reads a character that is not ASCII.
   constexpr bool high(bool& spaced, std::uint32_t& from, Token& found) noexcept {
-    if (text_[at_] == '\xC3' &&
-        (begins("\xC3\x9Bp") || begins("\xC3\x9Bs"))) { // Û in catalogues whose raised figures were lost in conversion
-      mode_ = text_[at_ + 2] == 'p' ? TokenStyle::tag : TokenStyle::line;
-      at_ += 3;
+    if (auto const markup = markup_at({text_, size_}, at_); markup.bytes != 0) {
+      mode_ = markup.kind == MarkupKind::raises ? TokenStyle::tag : TokenStyle::line;
+      at_ += markup.bytes;
       if (mode_ == TokenStyle::line) from = at_;
       return false;
     }

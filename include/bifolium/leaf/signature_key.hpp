@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/leaf/detail/characters.hpp>
+#include <bifolium/leaf/markup.hpp>
 #include <bifolium/leaf/signature.hpp>
 
 #include <optional>
@@ -147,7 +148,7 @@ struct MarkText {
   constexpr explicit MarkText(std::string_view text) noexcept {
     for (std::size_t i = 0; i < text.size() && !too_long(); ++size) {
       std::size_t taken = 0;
-      auto const meant = entity(text, i, taken);
+      auto const meant = entity_at(text, i, taken);
       if (size < sizeof bytes - 1) bytes[size] = taken == 0 ? text[i] : meant;
       i += taken == 0 ? 1 : taken;
     }

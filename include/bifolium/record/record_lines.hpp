@@ -41,7 +41,7 @@ struct StatedBeside {
 /// L⁴(−L4) [$4 (−A1) signed]; 85 leaves, pp. [4] 1-166". Signing and pages are taken from the text of the formula, or
 /// from `beside` if the text has none. A statement in the text that cannot be read is repeated unchanged.
 [[nodiscard]] inline std::string collation_line(Formula const& formula, StatedBeside const& beside = {}) {
-  auto text = detail::FormulaWriter{formula, Notation::unicode}.format_and_signatures();
+  auto text = write_format_and_signatures(formula);
   if (auto const written = formula.signing()) {
     auto const signing = signing_of(formula);
     text.append(" ").append(signing ? write_signing(*signing) : *written);

@@ -82,7 +82,7 @@ protected:
     bool const identity = first.is(TokenKind::equals);
     bool const changing = begun() && (identity || first.is(TokenKind::plus) || is_loss(first));
     if (first.is(TokenKind::dollar) || changing) {
-      auto const close = closing_square(c_.token.to - 1);
+      auto const close = this->bracket_end(c_.token.to - 1);
       if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
       c_ = cursor(close + 1);
       if (first.is(TokenKind::dollar)) return sink_.passage(Passage::Kind::signing, from, close + 1), true;
@@ -109,7 +109,7 @@ protected:
   /// Returns false if the brackets contain something else.
   constexpr bool words_in_brackets() {
     auto const from = c_.token.from;
-    auto const close = this->near_square(c_.token.to);
+    auto const close = this->closing_square(c_.token.to);
     if (close == 0) return false;
     auto const in = cursor(c_.token.to, close);
     for (auto c = in; !c.ended(); c.take()) // in a parenthesis, in which words are written, these have a meaning
@@ -142,15 +142,6 @@ protected:
       words = words || (c.at(TokenKind::letter) && word(c).size() > 2 && is_word(c.token.from));
     }
     return words && figures;
-  }
-  /// Returns the position of the bracket that closes the one at this byte, [$3 (−[par.]2) signed], or 0 if there is none.
-  [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i) const noexcept {
-    int open = 0;
-    for (; i < text_.size(); ++i) {
-      open += at(i) == '[' ? 1 : at(i) == ']' ? -1 : 0;
-      if (open == 0) return i;
-    }
-    return 0;
   }
   constexpr bool close_bracket() {
     auto const t = c_.token;

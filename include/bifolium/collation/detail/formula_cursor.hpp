@@ -135,16 +135,21 @@ protected:
     }
     return (number || plus) && is_word(c.token.from);
   }
-  /// Returns the position of the bracket that closes a square bracket, or 0 if it is too far away for a name.
-  [[nodiscard]] constexpr std::uint32_t near_square(std::uint32_t i) const noexcept {
-    for (auto end = i + widest_name; i < text_.size() && i < end && text_[i] != '['; ++i)
-      if (text_[i] == ']') return i;
+  /// Returns the position of the bracket that closes the square bracket at this byte, with others inside it:
+  /// [$3 (−[par.]2) signed]. Returns 0 if there is none before `end`.
+  [[nodiscard]] constexpr std::uint32_t bracket_end(std::uint32_t i,
+                                                    std::size_t end = std::string_view::npos) const noexcept {
+    int open = 0;
+    for (; i < text_.size() && i < end; ++i) {
+      open += at(i) == '[' ? 1 : at(i) == ']' ? -1 : 0;
+      if (open == 0) return i;
+    }
     return 0;
   }
   /// Returns true if the brackets at the cursor contain several gatherings, or one with its count, and not a single
   /// mark.
   [[nodiscard]] constexpr bool is_group(TokenCursor const& c) const {
-    auto const close = near_square(c.token.to);
+    auto const close = closing_square(c.token.to);
     if (close == 0) return true;
     CountReader const inner{text_.substr(0, close), letters_};
     auto const in = cursor(c.token.to, close);

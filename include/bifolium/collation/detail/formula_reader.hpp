@@ -41,7 +41,7 @@ class FormulaReader {
   }
   /// Returns the words of a part of the text, without tags and entities.
   [[nodiscard]] std::string words(std::size_t from, std::size_t to) const {
-    return StoredWords{text_.substr(from, to - from)}.take();
+    return stored_words(text_.substr(from, to - from));
   }
   void begin_part() {
     auto const run = static_cast<std::uint32_t>(formula_->runs_.size() - 1);

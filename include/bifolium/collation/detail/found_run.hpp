@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/collation/parts.hpp>
+#include <bifolium/core/ascii.hpp>
 #include <bifolium/core/problem.hpp>
 #include <bifolium/leaf/signature_key.hpp>
 
@@ -41,7 +42,7 @@ struct Doubt {
   /// Returns the doubt with a whole number of characters of the text.
   [[nodiscard]] constexpr Doubt of_whole_characters(std::string_view text) const noexcept {
     auto end = to;
-    while (end > from && end < text.size() && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) --end;
+    while (end > from && end < text.size() && continues_character(text[end])) --end;
     return {problem, from, end > from ? end : from, limit};
   }
 };

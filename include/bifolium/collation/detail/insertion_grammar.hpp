@@ -54,7 +54,7 @@ protected:
     if (is_bare_figure(s.c)) {
       if (!take_figure(s, one, after, from)) return false;
     } else if (take_run(s, s.c, run)) {
-      if (!is_sound_run(run)) return false;
+      if (!check_run(run)) return false;
       one.joined = Joined::gathering;
       one.named = true;
     } else if (!take_named(s, one, from, run))
@@ -191,7 +191,7 @@ private:
     return false;
   }
   /// Checks a run as RunGrammar does, and that it can be inserted.
-  constexpr bool is_sound_run(FoundElement const& run) {
+  constexpr bool check_run(FoundElement const& run) {
     if (run.problem != Problem::none) return fail(run.problem, run.from, run.end);
     if (!run.count.found()) return fail(Problem::no_leaf_count, run.from, run.end);
     if (!this->check_count(run)) return false;

@@ -36,7 +36,7 @@ protected:
     auto const from = c.token.from;
     bool const round = c.at(TokenKind::open_round), square = c.at(TokenKind::open_square);
     if (square && !is_loss(c.ahead())) return true; // [=B2]
-    auto const close = round ? this->closing_round(c) : square ? closing_square(c.token.from, s.end) : s.end;
+    auto const close = round ? this->closing_round(c) : square ? this->bracket_end(c.token.from, s.end) : s.end;
     if (close == 0) return fail(Problem::parenthesis_not_closed, from, s.end);
     if (round || square)
       c = cursor(c.token.to, close);
@@ -70,14 +70,6 @@ private:
     for (; !c.ended(); c.take())
       if (c.at(TokenKind::plus) || c.at(TokenKind::plus_minus) || c.at(TokenKind::equals)) return true;
     return false;
-  }
-  /// Returns the position of the bracket that closes the one at this byte, or 0 if there is none before `end`.
-  [[nodiscard]] constexpr std::uint32_t closing_square(std::uint32_t i, std::uint32_t end) const noexcept {
-    for (int open = 0; i < end; ++i) {
-      open += at(i) == '[' ? 1 : at(i) == ']' ? -1 : 0;
-      if (open == 0) return i;
-    }
-    return 0;
   }
   constexpr bool take_list(TokenCursor& c, std::uint32_t end, FoundElement const& run, LackingLeaves& found,
                            bool in_brackets) {

@@ -41,7 +41,7 @@ protected:
     if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
     auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
     if (found.end == 0 || words_follow(found.end)) return false;
-    int const first = number_of_letter(found.first), last = number_of_letter(found.last);
+    int const first = rank_of_letter(found.first), last = rank_of_letter(found.last);
     bool const in_small_letters = is_small(found.first);
     if (!alphabet_.has(first) || !alphabet_.has(last) || in_small_letters != is_small(found.last)) return false;
     auto const mark = in_small_letters ? Mark::small_letter : Mark::capital;

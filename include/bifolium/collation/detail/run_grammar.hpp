@@ -129,14 +129,14 @@ protected:
 
 protected:
   /// Fails with the reason why a count cannot be read.
-  constexpr bool no_count(FoundCount const& count, std::uint32_t from, std::uint32_t to) {
+  constexpr bool refuse_count(FoundCount const& count, std::uint32_t from, std::uint32_t to) {
     bool const terms = count.problem == Problem::cycle_too_long;
     return fail(count.problem, from, to, terms ? std::int64_t{Cycle::most_terms} : most_leaves_in_gathering);
   }
   /// Checks the count of gatherings, also of inserted ones. Fails if it cannot be read, or is on the line and too high: 810 is
   /// 8.10 without its point, and so is 38 6.
   constexpr bool check_count(FoundElement const& e) {
-    if (e.count.problem != Problem::none) return no_count(e.count, e.from, e.count.end);
+    if (e.count.problem != Problem::none) return refuse_count(e.count, e.from, e.count.end);
     auto const most = e.apart ? thick_gathering / 2 : thick_gathering;
     for (std::size_t i = 0; i < e.count.cycle.size(); ++i)
       if (auto const leaves = e.count.cycle.term(i); e.count.flat && leaves > most)

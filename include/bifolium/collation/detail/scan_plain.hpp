@@ -117,9 +117,6 @@ public:
   }
 };
 
-/// Returns the number of a letter among the 26. Precondition: it is one, capital or small.
-[[nodiscard]] constexpr int number_of_letter(char glyph) noexcept { return glyph & 0x1F; }
-
 /// The totals of a formula whose parts are all plain and without doubts.
 struct PlainCount {
   bool plain{};
@@ -137,7 +134,7 @@ constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcep
   while (at < text.size()) {
     auto const run = PlainScanner{text, at}.scan(dialect.flat_counts);
     if (run.end == 0) return {};
-    auto const first_letter = number_of_letter(run.first), last_letter = number_of_letter(run.last);
+    auto const first_letter = rank_of_letter(run.first), last_letter = rank_of_letter(run.last);
     auto const lower = (run.first & 0x20) != 0 ? 1U : 0U;
     auto const first = (std::int64_t{run.first_multiple} - 1) * size + alphabet.place(first_letter);
     auto const last = (std::int64_t{run.last_multiple} - 1) * size + alphabet.place(last_letter);
@@ -153,7 +150,7 @@ constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcep
     if (open < text.size() && text[open] == '(') { // one deleted leaf of this run; a second could be the same leaf
       auto const deletion = PlainScanner{text, open}.scan_deletion();
       if (deletion.end == 0) return {};
-      auto const letter = number_of_letter(deletion.letter);
+      auto const letter = rank_of_letter(deletion.letter);
       auto const place = (std::int64_t{deletion.multiple} - 1) * size + alphabet.place(letter);
       if (!alphabet.has(letter) || ((deletion.letter ^ run.first) & 0x20) != 0 || place < first || place > last ||
           deletion.leaf < 1 || deletion.leaf > run.leaves)

@@ -7,7 +7,8 @@
 
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/raised.hpp>
-#include <bifolium/leaf/lexer.hpp>
+#include <bifolium/core/utf8.hpp>
+#include <bifolium/leaf/markup.hpp>
 
 #include <string>
 
@@ -15,7 +16,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-class StoredWords {
+/// Takes the markup out of words.
+class MarkupRemover {
   std::string words_{};
   MarkupKind style_{MarkupKind::ends}; // of the text that comes next; `ends` for text on the line
   std::string_view shut_{};            // what closes it, if no tag began it
@@ -44,6 +46,10 @@ class StoredWords {
     shut_ = {};
     opened_ = words_.size();
   }
+  void add_lowered(int digit) {
+    char bytes[4]{};
+    words_.append(bytes, encode(subscript(digit), bytes));
+  }
   /// Adds a character of ASCII or one byte of another. A first word with a tag in it was read as letters; without the tag a figure
   /// directly after it would be the count of a name, so a blank comes between them.
   void add(char c) {
@@ -53,13 +59,13 @@ class StoredWords {
     if (is_digit(c) && style_ == MarkupKind::raises && shut_.empty())
       words_ += raised(c - '0').view();
     else if (is_digit(c) && style_ == MarkupKind::lowers)
-      words_.append("\xE2\x82").push_back(static_cast<char>(c - '0' + 0x80)); // ₀ to ₉
+      add_lowered(c - '0');
     else
       words_ += c;
   }
 
 public:
-  explicit StoredWords(std::string_view text) {
+  explicit MarkupRemover(std::string_view text) {
     for (std::size_t i = 0; i < text.size();) {
       auto const found = markup(text, i);
       bool const tag = text[i] == '<' || (text[i] == '}' && shut_.empty());
@@ -75,7 +81,7 @@ public:
         shut_ = found.kind == MarkupKind::ends ? "" : text[i] == '^' ? "}" : "\xC3\x9Bs";
       }
       std::size_t bytes = 0;
-      auto const c = entity(text, i, bytes);
+      auto const c = entity_at(text, i, bytes);
       add(bytes == 0 ? text[i] : c);
       i += bytes == 0 ? 1 : bytes;
     }
@@ -89,6 +95,8 @@ public:
   /// Returns the words.
   [[nodiscard]] std::string take() && { return static_cast<std::string&&>(words_); }
 };
+/// Returns the words as they are stored, without tags and entities, and without blanks at the end.
+[[nodiscard]] inline std::string stored_words(std::string_view text) { return MarkupRemover{text}.take(); }
 
 } // namespace detail
 } // namespace v0

@@ -54,16 +54,6 @@ constexpr int hebrew_letter(char32_t c) noexcept {
 constexpr bool is_direction_sign(char32_t c) noexcept {
   return c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) || (c >= 0x2060 && c <= 0x2069) || c == 0x61C;
 }
-/// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt;) at byte `i`. Sets `bytes` to 0 if there is none.
-constexpr char entity(std::string_view text, std::size_t i, std::size_t& bytes) noexcept {
-  bytes = 0;
-  if (i >= text.size() || text[i] != '&') return '\0';
-  auto const rest = text.substr(i);
-  if (rest.substr(0, 5) == "&amp;") return bytes = 5, '&';
-  if (rest.substr(0, 4) == "&lt;") return bytes = 4, '<';
-  if (rest.substr(0, 4) == "&gt;") return bytes = 4, '>';
-  return '\0';
-}
 
 /// The kind of token that a byte begins.
 enum class ByteKind : std::uint8_t {

@@ -1,0 +1,82 @@
+// SPDX-License-Identifier: MIT
+/// The markup that raises or lowers text: <sup> and <sub> of HTML, <hi rend="superscript"> of TEI, ^{ of TeX, and the signs that
+/// some catalogues have instead of raised figures since they were converted; and the entities of HTML and TEI. The lexer gives what is
+/// inside a style; words are stored without the markup.
+#pragma once
+
+#include <bifolium/core/ascii.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+/// What a piece of markup does.
+enum class MarkupKind : std::uint8_t {
+  none,   ///< there is no markup
+  raises, ///< what follows is above the line
+  lowers, ///< what follows is below the line
+  marks,  ///< <hi rend="bold">: a tag that says neither; of a figure in a formula it is taken to raise it
+  ends    ///< what follows is on the line again
+};
+/// A piece of markup and the number of its bytes, which is 0 if there is none.
+struct Markup {
+  MarkupKind kind{};     ///< what it does
+  std::uint32_t bytes{}; ///< the number of its bytes
+  friend constexpr bool operator==(Markup, Markup) = default;
+};
+namespace detail {
+/// A longer tag is read as text.
+inline constexpr std::size_t longest_tag = 48;
+} // namespace detail
+/// Returns the markup at byte `i`. The brace that ends ^{ is not reported, because a brace can also be text.
+[[nodiscard]] constexpr Markup markup_at(std::string_view text, std::size_t i) noexcept {
+  auto const rest = text.substr(i < text.size() ? i : text.size());
+  if (rest.empty() || (rest[0] != '<' && rest[0] != '^' && rest[0] != '\xC3')) return {};
+  if (rest.starts_with("<sup>")) return {MarkupKind::raises, 5};
+  if (rest.starts_with("<sub>")) return {MarkupKind::lowers, 5};
+  if (rest.starts_with("</sup>") || rest.starts_with("</sub>")) return {MarkupKind::ends, 6};
+  if (rest.starts_with("</hi>")) return {MarkupKind::ends, 5};
+  if (rest.starts_with("<hi ")) {
+    auto const end = rest.substr(0, detail::longest_tag + 1).find('>');
+    if (end == rest.npos) return {};
+    auto const tag = rest.substr(0, end);
+    auto const kind = tag.find("sup") != tag.npos   ? MarkupKind::raises
+                      : tag.find("sub") != tag.npos ? MarkupKind::lowers
+                                                    : MarkupKind::marks;
+    return {kind, static_cast<std::uint32_t>(end + 1)};
+  }
+  if (rest.starts_with("^{")) return {MarkupKind::raises, 2};
+  if (rest.starts_with("\xC3\x9Bp")) return {MarkupKind::raises, 3};
+  if (rest.starts_with("\xC3\x9Bs")) return {MarkupKind::ends, 3};
+  return {};
+}
+/// Returns the number of bytes of the markup at byte `i` that ends a style which has begun, so that a brace is one too, or 0 if there
+/// is none.
+[[nodiscard]] constexpr std::uint32_t end_of_style_at(std::string_view text, std::size_t i) noexcept {
+  if (i < text.size() && text[i] == '}') return 1;
+  auto const markup = markup_at(text, i);
+  return markup.kind == MarkupKind::ends ? markup.bytes : 0;
+}
+/// Returns the number of bytes before the figure of [superscript 8], in which catalogues without raised figures name them, or 0 if
+/// there is no such figure at byte `i`.
+[[nodiscard]] constexpr std::uint32_t superscript_named_at(std::string_view text, std::size_t i) noexcept {
+  constexpr std::string_view name = "[superscript ";
+  auto const rest = text.substr(i < text.size() ? i : text.size());
+  bool const figure = rest.starts_with(name) && rest.size() > name.size() && is_digit(rest[name.size()]);
+  return figure ? static_cast<std::uint32_t>(name.size()) : 0;
+}
+/// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt;) at byte `i`. Sets `bytes` to 0 if there is none.
+constexpr char entity_at(std::string_view text, std::size_t i, std::size_t& bytes) noexcept {
+  bytes = 0;
+  if (i >= text.size() || text[i] != '&') return '\0';
+  auto const rest = text.substr(i);
+  if (rest.starts_with("&amp;")) return bytes = 5, '&';
+  if (rest.starts_with("&lt;")) return bytes = 4, '<';
+  if (rest.starts_with("&gt;")) return bytes = 4, '>';
+  return '\0';
+}
+
+} // namespace v0
+} // namespace bifolium
