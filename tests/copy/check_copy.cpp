@@ -244,6 +244,53 @@ TEST_CASE("Leaves of a copy may be facsimiles, supplied, mounted or blank") {
   CHECK(read_leaves_present(book, "facsimile A1").error().problem == Problem::not_a_reference);
 }
 
+// What catalogues write beside leaves, or in their place: common practice, no source.
+TEST_CASE("A remark on what is printed on a leaf is read over; what names no leaf of the formula is refused as such") {
+  auto const book = book_of("8°: A-K⁸");
+  auto const spans = [&](std::string const& text) {
+    auto const read = read_leaves_present(book, text);
+    CAPTURE(text);
+    REQUIRE(read);
+    return read->spans;
+  };
+  for (std::string const remark :
+       {" (title)", " (Title)", " (title-page)", " (title page)", " (half-title)", " (half title)", " (t.p.)",
+        " (errata leaf)", " (title and imprint)", " (colophon)"}) {
+    CHECK(spans("wants A1" + remark) == spans("wants A1"));
+    CHECK(spans("wants A1" + remark + ", K8") == spans("wants A1, K8"));
+    CHECK(spans("A1" + remark + " A2-K8") == spans("A1 A2-K8"));
+    CHECK(spans("A1" + remark + " facsimile, A2-K8") == spans("A1 facsimile, A2-K8"));
+  }
+  CHECK_FALSE(read_leaves_present(book, "wants A1 (with a long remark)"));
+  CHECK_FALSE(read_leaves_present(book, "wants A1 (title"));
+  struct Unnamed {
+    char const* text;
+    std::uint32_t column;
+  };
+  for (auto const& one : std::initializer_list<Unnamed>{{"wants p. 5-6", 7},
+                                                        {"wants pp. 5-6", 7},
+                                                        {"wants p.5", 7},
+                                                        {"wants pages 5-6", 7},
+                                                        {"wants Page 5", 7},
+                                                        {"p. 5-6", 1},
+                                                        {"2 leaves", 1},
+                                                        {"wants 2 leaves", 7},
+                                                        {"wants two leaves", 7},
+                                                        {"lacks one leaf", 7},
+                                                        {"wants title", 7},
+                                                        {"wants half-title and A1", 7},
+                                                        {"A-K, wants the title-page", 16},
+                                                        {"A1 2 leaves", 4}}) {
+    std::string const text{one.text};
+    CAPTURE(text);
+    auto const read = read_leaves_present(book, text);
+    REQUIRE(!read);
+    CHECK(read.error().problem == Problem::leaves_not_named);
+    CHECK(read.error().column == one.column);
+  }
+  CHECK((*read_leaves_present(book_of("1-4⁸"), "2")).spans.size() == 1); // a gathering of that name
+}
+
 // How catalogues say what a copy lacks: common practice, no source.
 TEST_CASE("A list may say what the copy lacks, and then it is the book without it") {
   auto const book = book_of("8°: A-K⁸ L⁴ (−L4)");

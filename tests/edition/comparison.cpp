@@ -122,7 +122,7 @@ TEST_CASE("an option that is dearer at odd runs and the same at even ones is nev
 TEST_CASE("what cannot be compared is an error value") {
   std::vector<PrintingOption> const ways{*printing_option({.pages = 16})};
   CHECK(compare(ways, 1, 10).error().problem == Problem::price_needed);
-  CHECK(compare({}, 1, 10).error().problem == Problem::nothing_to_print);
+  CHECK(compare({}, 1, 10).error().problem == Problem::list_empty);
   CHECK(compare(ways, 0, 10, CompareBy::sheets).error().problem == Problem::nothing_to_print);
   auto const backwards = compare(ways, 9, 8, CompareBy::sheets).error();
   CHECK(backwards.problem == Problem::range_goes_backwards);

@@ -52,7 +52,7 @@ TEST_CASE("a price that is given makes a total, whatever the others are") {
 
 TEST_CASE("issues that cannot be reckoned are error values") {
   Edition edition{.scheme = schemes::octavo, .pages = 168};
-  CHECK(reckon(edition, std::vector<Issue>{}).error().problem == Problem::nothing_to_print);
+  CHECK(reckon(edition, std::vector<Issue>{}).error().problem == Problem::list_empty);
   CHECK(reckon(edition, {{.copies = 0}}).error().problem == Problem::nothing_to_print);
   CHECK(reckon(edition, {{.copies = -1}}).error().problem == Problem::negative_count);
   CHECK(reckon(edition, {{.copies = 1, .overplus = -1}}).error().problem == Problem::negative_count);

@@ -37,7 +37,8 @@ struct LeavesPresent {
 /// If several gatherings have a name, the next one in the order of the list is meant: in a book of two parts that are both signed
 /// A to B, "A-B A-B" is both. Doubts: name_of_several, unless the list has the name as often as the book; wanting_in_every_copy.
 ///
-/// Errors, with the column: those of read_reference; run_goes_backwards; unexpected_end if nothing is said to be wanting; the
+/// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf ("p. 5-6", "2
+/// leaves", "title"), because the formula does not say which leaves they are; run_goes_backwards; unexpected_end if nothing is said to be wanting; the
 /// limits of core/limits.hpp.
 /// Example: `(*read_leaves_present(IdealCopy{*read_formula("A8")}, "wants A1")).spans[0].leaves() == 7`.
 [[nodiscard]] BIFOLIUM_INLINE Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text,

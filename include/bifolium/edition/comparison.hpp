@@ -242,7 +242,7 @@ public:
 
 /// Returns the order of the options for every number of copies in a range, as stretches without gaps. The range has at
 /// most a million numbers, because all of them are calculated if two options differ only by rounding. The function
-/// allocates memory. Errors: nothing_to_print (no option or no copies), range_goes_backwards, negative_count,
+/// allocates memory. Errors: list_empty (no option), nothing_to_print (no copies), range_goes_backwards, negative_count,
 /// number_too_large (copies), result_too_large, price_needed; and those of `reckon` for an option.
 /// Example: `(*compare({*printing_option({.scheme = schemes::octavo, .pages = 320, .price_of_forme = 240}),
 /// *printing_option({.scheme = schemes::duodecimo, .pages = 264, .price_of_forme = 600})}, 1, 9)).front().least() == 0`.
@@ -250,7 +250,7 @@ inline Expected<std::vector<Stretch>> compare(std::vector<PrintingOption> const&
                                               std::int64_t to, CompareBy by = CompareBy::cost) {
   if (from < 0) return error_in_field(Problem::negative_count, "from", from);
   if (to < 0) return error_in_field(Problem::negative_count, "to", to);
-  if (options.empty()) return error_in_field(Problem::nothing_to_print, "options");
+  if (options.empty()) return error_in_field(Problem::list_empty, "options");
   if (from == 0) return error_in_field(Problem::nothing_to_print, "from");
   if (to < from) return error_in_field(Problem::range_goes_backwards, "to", from);
   if (to > 1'000'000) return error_in_field(Problem::number_too_large, "to", 1'000'000);

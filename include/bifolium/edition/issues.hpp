@@ -33,9 +33,9 @@ struct IssuesBill {
 };
 
 /// Returns the bill of the issues of an edition. The copies, overs, ream and price of paper in `edition` are ignored.
-/// The function allocates memory. Errors: those of `reckon`; nothing_to_print if there is no issue.
+/// The function allocates memory. Errors: those of `reckon`; list_empty if there is no issue.
 inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& issues) {
-  if (issues.empty()) return error_in_field(Problem::nothing_to_print, "issues");
+  if (issues.empty()) return error_in_field(Problem::list_empty, "issues");
   auto const price_of_forme = edition.price_of_forme, price_of_token = edition.price_of_token;
   edition.price_of_forme = {};
   edition.price_of_token = {};

@@ -6,6 +6,9 @@
 ///   item   = leaf or gathering , [ "-" , leaf or gathering ] , [ [ "in" ] , state ] | leaf , "." , leaf
 ///          | "all" , ( "after" | "before" ) , leaf or gathering ;   (* where leaves are wanting *)
 ///   state  = "facsimile" | "supplied" | "blank" | "mounted" ;
+///
+/// A remark in parentheses that says what is printed on the leaves, A1 (title), says nothing about the copy. Pages and numbers of
+/// leaves do not say which leaves are meant, and are refused.
 #pragma once
 
 #include <bifolium/copy/detail/list_passages.hpp>
@@ -238,7 +241,8 @@ class LeavesReader {
       return {};
     }
     item_from_ = item_to_ = 0;
-    auto const wrong = leaves_of(word);
+    auto wrong = leaves_of(word);
+    if (wrong && names_no_leaf(word)) wrong = error(Problem::leaves_not_named, word);
     begun_ = true;
     if (!wrong && wanting_) end_wanting(word);
     return wrong;
@@ -265,6 +269,7 @@ public:
       cursor.take_while(is_between_items);
       if (cursor.at_end()) break;
       if (all_ == All::no && take_end_of_book(cursor)) continue;
+      if (!read_.spans.empty() && take_content_remark(cursor)) continue;
       auto const word = cursor.take_until(is_between_items);
       if (auto const wrong = item(word)) return *wrong;
       if (read_.spans.size() > limits_.runs) return error(Problem::too_many_runs, word, limits_.runs);

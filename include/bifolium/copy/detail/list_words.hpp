@@ -21,6 +21,41 @@ namespace detail {
     if (word == to_words(state)) return state;
   return std::nullopt;
 }
+/// Words for what is printed on a leaf, which catalogues add to it, A1 (title), or write in its place (common practice, no source).
+[[nodiscard]] inline bool is_content_word(std::string_view word) noexcept {
+  for (std::string_view const one :
+       {"title",      "half-title", "title-page", "title-leaf", "half",          "t.p",           "frontispiece",
+        "dedication", "errata",     "colophon",   "imprint",    "imprimatur",    "privilege",     "license",
+        "licence",    "contents",   "index",      "preface",    "advertisement", "advertisements"})
+    if (equal_in_any_case(word, one)) return true;
+  return false;
+}
+/// Returns true for a word that counts pages or leaves, or says what is on them, and does not name a leaf.
+[[nodiscard]] inline bool names_no_leaf(std::string_view word) noexcept {
+  while (word.ends_with(')') || word.ends_with('.') || word.ends_with(':')) word.remove_suffix(1);
+  if (word.starts_with('(')) word.remove_prefix(1);
+  for (std::string_view const one : {"p", "pp", "page", "pages", "leaf", "leaves"})
+    if (equal_in_any_case(word, one)) return true;
+  TextCursor cursor{word};
+  if (cursor.take("pp.") || cursor.take("p.")) return cursor.at_digit(); // p.5
+  return is_content_word(word) || number_of_word(word).has_value() || whole_number(word, 999'999'999).has_value();
+}
+/// Takes a remark in parentheses that says what is printed on the leaves before it: (title), (title page).
+[[nodiscard]] inline bool take_content_remark(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  if (!c.take('(')) return false;
+  for (bool any = false;; any = true) {
+    c.take_blanks();
+    if (any && c.take(')')) break;
+    auto word = c.take_until([](char32_t one) { return is_space(one) || one == ')'; });
+    while (word.ends_with('.') || word.ends_with(',')) word.remove_suffix(1);
+    bool const beside =
+        equal_in_any_case(word, "page") || equal_in_any_case(word, "leaf") || equal_in_any_case(word, "and");
+    if (!is_content_word(word) && !(any && beside)) return false;
+  }
+  cursor = c;
+  return true;
+}
 /// Leaves at the beginning or the end of a book, or at both, as words name them.
 struct EndsOfBook {
   int first{}, last{};

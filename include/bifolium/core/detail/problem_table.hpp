@@ -45,6 +45,8 @@ BIFOLIUM_PROBLEM(12, not_a_fraction, "found '{found}' where a number is expected
 
 /// A least or most value that is on the wrong side of the stated one.
 BIFOLIUM_PROBLEM(13, out_of_order, "the least value must not be above the stated one, and the greatest must not be below it")
+/// A list of which at least one is needed.
+BIFOLIUM_PROBLEM(14, list_empty, "'{found}' must name at least one")
 
 // 20-29: limits, core/limits.hpp
 /// A text of more bytes than the limit.
@@ -283,6 +285,8 @@ BIFOLIUM_PROBLEM(272, gathered_otherwise, "'{found}' states a number of leaves t
 BIFOLIUM_PROBLEM(300, not_a_reference, "'{found}' is not a reference to a leaf or page: write A3r, 2B1v, 36/10, 10b or f. 12v")
 /// A reference to a leaf that the formula does not have.
 BIFOLIUM_PROBLEM(301, reference_not_in_book, "the formula has no leaf '{found}'")
+/// Pages, a number of leaves or words in a list of leaves: p. 5-6, 2 leaves, title.
+BIFOLIUM_PROBLEM(329, leaves_not_named, "'{found}' does not say which leaves of the formula are meant: name them by signature, as in B3.6 and C1-4, or by number, as in f. 5-6")
 /// A reference to a leaf of a gathering that the formula does not have.
 BIFOLIUM_PROBLEM(328, gathering_not_in_book, "'{found}' is of a gathering that is not in the book: name one that the formula has")
 /// A statement of extent is expected.
