@@ -53,8 +53,8 @@ struct Insertion {
   bool named_by_place{};             ///< true for (+8*): named after the leaf before them, with a star
   Signature name{};                  ///< the name; it has no meaning if `named` is false
   std::optional<int> first_figure{}; ///< the number after the name or before the star, if there is one
-  /// the leaves that an inserted gathering lacks, one bit each: the lowest bit is leaf 1, so a⁴(−a4) has 8. Only a gathering
-  /// of at most `most_leaves_lacking_some` leaves can lack leaves.
+  /// the leaves that an inserted gathering lacks, one bit each: the lowest bit is leaf 1, so a⁴(−a4) has 8. Only a
+  /// gathering of at most `most_leaves_lacking_some` leaves can lack leaves.
   std::uint64_t lacking{};
   /// The most leaves, as folded, of an inserted gathering that lacks some.
   static constexpr int most_leaves_lacking_some = 64;
@@ -76,8 +76,8 @@ struct Insertion {
     while (place > 0);
     return leaf;
   }
-  /// Returns the place of leaf `leaf`, counted as folded, among the leaves that are there. Precondition: the insertion has
-  /// this leaf.
+  /// Returns the place of leaf `leaf`, counted as folded, among the leaves that are there. Precondition: the insertion
+  /// has this leaf.
   [[nodiscard]] constexpr int place_of(int leaf) const {
     if (leaf < 1 || leaf > leaves_folded() || lacks(leaf)) broken("the insertion has no such leaf");
     int place = leaf;

@@ -82,8 +82,9 @@ public:
   [[nodiscard]] std::vector<std::string> const& notes() const& noexcept BIFOLIUM_LIFETIMEBOUND { return notes_; }
   /// Returns the words of the notes of a temporary formula by value.
   [[nodiscard]] std::vector<std::string> notes() && { return static_cast<std::vector<std::string>&&>(notes_); }
-  /// Returns the leaves that notes call blank (K8 blank), perhaps with a question mark, in the order of the book. Deleted ones
-  /// are among them. A note of which it is not clear which leaves it calls blank is doubted, and none of them is taken.
+  /// Returns the leaves that notes call blank (K8 blank), perhaps with a question mark, in the order of the book.
+  /// Deleted ones are among them. A note of which it is not clear which leaves it calls blank is doubted, and none of
+  /// them is taken.
   [[nodiscard]] std::vector<LeafOfBook> const& blanks() const& noexcept BIFOLIUM_LIFETIMEBOUND { return blanks_; }
   /// Returns the blank leaves of a temporary formula by value.
   [[nodiscard]] std::vector<LeafOfBook> blanks() && { return static_cast<std::vector<LeafOfBook>&&>(blanks_); }
@@ -96,8 +97,8 @@ public:
   [[nodiscard]] std::optional<Format> format() const noexcept { return format_; }
   /// Returns the second of two formats, as in `4° and 8°`, or no value if there is none.
   [[nodiscard]] std::optional<Format> second_format() const noexcept { return second_format_; }
-  /// Returns the leaves of the gatherings as the statement of format gives them, in `8° in fours` or `12° (8/4)`, or no value
-  /// if it does not. Of several volumes it is the first statement.
+  /// Returns the leaves of the gatherings as the statement of format gives them, in `8° in fours` or `12° (8/4)`, or no
+  /// value if it does not. Of several volumes it is the first statement.
   [[nodiscard]] std::optional<Cycle> gathered() const noexcept { return gathered_; }
   /// Returns the class of paper, such as "Royal" or "median", if it is stated.
   [[nodiscard]] std::optional<std::string_view> paper_class() const& noexcept BIFOLIUM_LIFETIMEBOUND {

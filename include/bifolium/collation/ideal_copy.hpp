@@ -66,7 +66,8 @@ public:
   /// ideal copy has none of them. Precondition: the formula has the gathering.
   [[nodiscard]] NumbersOfLeaves numbers_of(GatheringAt at) const;
 
-  // -- names -----------------------------------------------------------------------------------------------------------
+  // -- names
+  // -----------------------------------------------------------------------------------------------------------
 
   /// Returns the runs of the formula.
   [[nodiscard]] std::vector<Run> const& runs() const& noexcept { return runs_; }
@@ -83,9 +84,9 @@ public:
   /// Returns the gathering with a signature, or no value if there is none. A gathering with exactly this signature is
   /// preferred to one of another series.
   [[nodiscard]] std::optional<FoundGathering> find(Signature const& name) const;
-  /// Returns the next gathering after `at` with exactly this signature, or no value if there is none: in a book of two volumes,
-  /// both signed A to K, B of the second. The time grows with the number of runs between the two. Precondition: the formula has
-  /// the gathering `at`.
+  /// Returns the next gathering after `at` with exactly this signature, or no value if there is none: in a book of two
+  /// volumes, both signed A to K, B of the second. The time grows with the number of runs between the two.
+  /// Precondition: the formula has the gathering `at`.
   [[nodiscard]] std::optional<GatheringAt> find_after(Signature const& name, GatheringAt at) const;
   /// Returns the leaf with a name: leaf `leaf` of a gathering, or an inserted leaf by its name in the formula (χ1, a3).
   /// It is found even if the ideal copy does not have it because it was deleted. Precondition: `leaf` is at least 1.
@@ -102,7 +103,8 @@ public:
     return changed_.inserted(leaf);
   }
 
-  // -- leaves ----------------------------------------------------------------------------------------------------------
+  // -- leaves
+  // ----------------------------------------------------------------------------------------------------------
 
   /// Returns the number of a leaf in the book, from 1, or no value if the ideal copy does not have the leaf.
   /// Precondition: the formula has the gathering.
@@ -132,7 +134,8 @@ public:
   [[nodiscard]] std::vector<LeafOfBook> const& blanks() const& noexcept { return blanks_; }
   std::vector<LeafOfBook> const& blanks() const&& = delete; // it would look at what goes
 
-  // -- ranges ----------------------------------------------------------------------------------------------------------
+  // -- ranges
+  // ----------------------------------------------------------------------------------------------------------
 
   class leaf_iterator;
   class gathering_iterator;

@@ -68,8 +68,8 @@ class ReferenceReader {
     TokenCursor c{text, start_};
     return SignatureReader{text, book_.letters()}.take(c);
   }
-  /// Returns the error for a leaf that the book does not have: because its gathering has fewer leaves, because an inserted gathering
-  /// lacks it, or because there is no such gathering.
+  /// Returns the error for a leaf that the book does not have: because its gathering has fewer leaves, because an
+  /// inserted gathering lacks it, or because there is no such gathering.
   [[nodiscard]] Error not_there(Signature const& name, int leaf) const {
     if (auto const gathering = book_.find(name))
       return error(Problem::no_such_leaf, book_.leaves_folded(gathering->gathering));

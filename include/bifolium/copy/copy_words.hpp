@@ -16,8 +16,8 @@ struct WantingPortion {
   friend constexpr bool operator==(WantingPortion const&, WantingPortion const&) = default;
 };
 
-/// Returns the portion with leaf `number` of the lacking leaves `wanting`. An inserted gathering of which every leaf is lacking
-/// is a portion of its own. Precondition: the leaf is one of them, and the ideal copy has it.
+/// Returns the portion with leaf `number` of the lacking leaves `wanting`. An inserted gathering of which every leaf is
+/// lacking is a portion of its own. Precondition: the leaf is one of them, and the ideal copy has it.
 [[nodiscard]] inline WantingPortion wanting_portion(IdealCopy const& book, LeafSpan const& wanting,
                                                     std::int64_t number) {
   auto const here = book.numbers_of(book.leaf_of_number(number)->gathering);

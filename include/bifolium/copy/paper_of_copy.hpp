@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Compares the paper of the leaves of a copy with the formula. The leaves of a gathering were one sheet or a few, so their
-/// chain lines, marks, bolts and rough edges must agree with one folding (fold/foldings_showing.hpp), and that folding must be
-/// of the format that the formula states. A cancel was printed on other paper, and shows by it even if its stub is hidden.
-/// Nothing that is seen in a copy changes the formula.
+/// Compares the paper of the leaves of a copy with the formula. The leaves of a gathering were one sheet or a few, so
+/// their chain lines, marks, bolts and rough edges must agree with one folding (fold/foldings_showing.hpp), and that
+/// folding must be of the format that the formula states. A cancel was printed on other paper, and shows by it even if
+/// its stub is hidden. Nothing that is seen in a copy changes the formula.
 ///
 /// This header is included by name: the search for foldings costs a compiler more than the rest of copy.hpp.
 #pragma once
@@ -33,8 +33,8 @@ struct PaperJudged {
   FoldingsLeft left{};     ///< the foldings that agree with the evidence
   /// the leaf that is of other paper than the rest; several if the evidence does not tell which of them it is
   std::vector<LeafOfBook> other_paper{};
-  /// true if the leaves agree with a folding of the format of the formula, or with any folding if it states no format, and
-  /// if a leaf of other paper is a cancel in the formula
+  /// true if the leaves agree with a folding of the format of the formula, or with any folding if it states no format,
+  /// and if a leaf of other paper is a cancel in the formula
   bool agrees{};
   std::string words{}; ///< a description, for example "B3 is not of the paper of the rest of B: a cancel?"
 };
@@ -88,8 +88,8 @@ class PaperSeenReader {
     items_.push_back({first->leaf.gathering, static_cast<std::string&&>(line), item});
     return std::nullopt;
   }
-  /// Brings the items of each gathering together and returns the first item of each, in the order of the text. Sorting takes
-  /// n log n steps, whatever order the items are in.
+  /// Brings the items of each gathering together and returns the first item of each, in the order of the text. Sorting
+  /// takes n log n steps, whatever order the items are in.
   [[nodiscard]] std::vector<std::size_t> gather() {
     merge_sort(items_, [](Item const& a, Item const& b) { return a.at < b.at; });
     std::vector<std::size_t> firsts;
@@ -170,11 +170,11 @@ inline std::string other_paper_words(IdealCopy const& book, std::string_view gat
 
 } // namespace detail
 
-/// Reads what leaves of a book show of their paper, for example "B1 head-of-gutter vertical; B2 absent; B1.8 conjugate; B3
-/// horizontal; C5 deckle tail": a leaf, or two conjugate leaves, and then words as in fold/read_seen_leaves.hpp. Items are
-/// separated by semicolons or line ends. The function allocates memory. Errors, with the column: as for `read_reference` and
-/// `read_seen_leaves`; leaf_outside_gathering for an inserted leaf, which is not a part of the sheet; the
-/// limits of core/limits.hpp, where a run is a gathering.
+/// Reads what leaves of a book show of their paper, for example "B1 head-of-gutter vertical; B2 absent; B1.8 conjugate;
+/// B3 horizontal; C5 deckle tail": a leaf, or two conjugate leaves, and then words as in fold/read_seen_leaves.hpp.
+/// Items are separated by semicolons or line ends. The function allocates memory. Errors, with the column: as for
+/// `read_reference` and `read_seen_leaves`; leaf_outside_gathering for an inserted leaf, which is not a part of the
+/// sheet; the limits of core/limits.hpp, where a run is a gathering.
 [[nodiscard]] inline Expected<std::vector<PaperSeen>> read_paper_seen(IdealCopy const& book, std::string_view text,
                                                                       Limits const& limits = {}) {
   return detail::PaperSeenReader{book, text, limits}.read();

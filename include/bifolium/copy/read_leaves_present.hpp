@@ -12,7 +12,8 @@ inline namespace v0 {
 /// The leaves of a copy, in its order.
 struct LeavesPresent {
   std::vector<LeafSpan> spans{}; ///< the leaves as listed
-  /// names that can mean more than one leaf or gathering, and wanting leaves that the formula does not have, with column
+  /// names that can mean more than one leaf or gathering, and wanting leaves that the formula does not have, with
+  /// column
   std::vector<Error> doubts{};
   /// Returns the doubts.
   [[nodiscard]] std::vector<Error> const& warnings() const& noexcept BIFOLIUM_LIFETIMEBOUND { return doubts; }
@@ -22,24 +23,24 @@ struct LeavesPresent {
 };
 
 /// Reads the leaves of a copy, in the order of the copy: references and runs of them, separated by blanks, commas or
-/// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves, and an empty text means that there is none.
-/// B3.6 are two leaves, B3 and B6; leaves between these two that the list names next are taken there: "B1.4 B2" is B1, B2
-/// and B4. Inserted leaves are named as the formula prints them (χ1, a1-4) or by the leaf before them (A3+1). The list may
-/// name a leaf that the formula removes, since some copies still have it. A word after leaves gives their state: facsimile,
-/// supplied, blank, mounted.
+/// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves, and an empty text means that there is
+/// none. B3.6 are two leaves, B3 and B6; leaves between these two that the list names next are taken there: "B1.4 B2"
+/// is B1, B2 and B4. Inserted leaves are named as the formula prints them (χ1, a1-4) or by the leaf before them (A3+1).
+/// The list may name a leaf that the formula removes, since some copies still have it. A word after leaves gives their
+/// state: facsimile, supplied, blank, mounted.
 ///
-/// The leaves after "wants", "wanting", "lacks", "missing" or a word like them are not there. "Wants C3.6 and all after H8" is
-/// the whole book without these leaves, and "A-K (wanting C3.6) L" is the list without them. "A-K, lacking A1, supplied in
-/// facsimile" has a facsimile of A1.
-/// "Wants the last leaf", "first and last leaves" and "final blank" name the ends of the book, and "complete" is all of it.
-/// What `wants` writes is read.
+/// The leaves after "wants", "wanting", "lacks", "missing" or a word like them are not there. "Wants C3.6 and all after
+/// H8" is the whole book without these leaves, and "A-K (wanting C3.6) L" is the list without them. "A-K, lacking A1,
+/// supplied in facsimile" has a facsimile of A1. "Wants the last leaf", "first and last leaves" and "final blank" name
+/// the ends of the book, and "complete" is all of it. What `wants` writes is read.
 ///
-/// If several gatherings have a name, the next one in the order of the list is meant: in a book of two parts that are both signed
-/// A to B, "A-B A-B" is both. Doubts: name_of_several, unless the list has the name as often as the book; wanting_in_every_copy.
+/// If several gatherings have a name, the next one in the order of the list is meant: in a book of two parts that are
+/// both signed A to B, "A-B A-B" is both. Doubts: name_of_several, unless the list has the name as often as the book;
+/// wanting_in_every_copy.
 ///
-/// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf ("p. 5-6", "2
-/// leaves", "title"), because the formula does not say which leaves they are; run_goes_backwards; unexpected_end if nothing is said to be wanting; the
-/// limits of core/limits.hpp.
+/// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf
+/// ("p. 5-6", "2 leaves", "title"), because the formula does not say which leaves they are; run_goes_backwards;
+/// unexpected_end if nothing is said to be wanting; the limits of core/limits.hpp.
 /// Example: `(*read_leaves_present(IdealCopy{*read_formula("A8")}, "wants A1")).spans[0].leaves() == 7`.
 [[nodiscard]] BIFOLIUM_INLINE Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text,
                                                                           Limits const& limits = {});

@@ -36,8 +36,8 @@ constexpr bool equal_in_any_case(std::string_view a, std::string_view b) noexcep
 }
 /// Returns true for a byte that continues a character of UTF-8: a text must not be cut before it.
 constexpr bool continues_character(char byte) noexcept { return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U; }
-/// Returns the rank of a letter in the alphabet of 26, from 1 for A or a to 26 for Z or z. Precondition, which is not checked because
-/// this is asked for each letter of a formula: it is one of them.
+/// Returns the rank of a letter in the alphabet of 26, from 1 for A or a to 26 for Z or z. Precondition, which is not
+/// checked because this is asked for each letter of a formula: it is one of them.
 constexpr int rank_of_letter(char letter) noexcept { return letter & 0x1F; }
 /// Returns the rank of a letter in the alphabet of 26, capital or small, from 1 for A to 26 for Z, or no value for any
 /// other byte.

@@ -19,8 +19,8 @@
 #endif
 
 // Functions with much machinery cost each unit that calls them a second of compiling or more. A program may link
-// `bifolium::compiled`, which defines BIFOLIUM_COMPILED; then cmake/compiled.cpp compiles these functions once for all units.
-// Otherwise the library is headers and nothing else, and both macros fall away.
+// `bifolium::compiled`, which defines BIFOLIUM_COMPILED; then cmake/compiled.cpp compiles these functions once for all
+// units. Otherwise the library is headers and nothing else, and both macros fall away.
 #ifndef BIFOLIUM_COMPILED
 /// Begins a function that is declared in the header of its name. The header includes the definition from detail/ at its
 /// end, unless it is compiled elsewhere.

@@ -47,8 +47,8 @@ template <class F, class V> constexpr decltype(auto) call_with(F&& f, V&& value)
     return static_cast<F&&>(f)(static_cast<V&&>(value));
 }
 
-/// True for a type that gives views of its own parts, such as texts and rows. A type that cannot be copied byte by byte is
-/// taken for one; any other type says so with a member `gives_views`.
+/// True for a type that gives views of its own parts, such as texts and rows. A type that cannot be copied byte by byte
+/// is taken for one; any other type says so with a member `gives_views`.
 template <class T>
 concept gives_views = !std::is_trivially_copyable_v<T> || requires {
   typename T::gives_views;
@@ -121,7 +121,8 @@ public:
   [[nodiscard]] constexpr T* operator->() & BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*value_; }
   /// Gives access to a member of the value of a temporary, until the end of the full expression. A value that holds
   /// texts or rows, or whose members return references into it, has no such access: `for (auto const& run :
-  /// read_formula(text)->runs())` would refer to a destroyed object, and does not compile. Precondition: there is a value.
+  /// read_formula(text)->runs())` would refer to a destroyed object, and does not compile. Precondition: there is a
+  /// value.
   [[nodiscard]] constexpr T* operator->() && BIFOLIUM_LIFETIMEBOUND requires(!detail::gives_views<T>) {
     return must_hold(), &*value_;
   }

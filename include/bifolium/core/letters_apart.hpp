@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// How far two names are from each other, so that a name with a slip can be told together with the one that was likely meant.
+/// How far two names are from each other, so that a name with a slip can be told together with the one that was likely
+/// meant.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// How much is read from one text, and how much is drawn, before a reader says that it is too much. Text that strangers send
-/// to a service may be of any size, and a few characters of a formula may name thousands of leaves. The defaults are far
-/// above any book; a service sets its own. Within the limits what is kept of a text is at most 1200 bytes for each byte of it,
-/// whatever it says; a formula takes some 50 (tests/growth). A limit that is reached is an error which names it and says its number; no
-/// reader stops without a word.
+/// How much is read from one text, and how much is drawn, before a reader says that it is too much. Text that strangers
+/// send to a service may be of any size, and a few characters of a formula may name thousands of leaves. The defaults
+/// are far above any book; a service sets its own. Within the limits what is kept of a text is at most 1200 bytes for
+/// each byte of it, whatever it says; a formula takes some 50 (tests/growth). A limit that is reached is an error which
+/// names it and says its number; no reader stops without a word.
 #pragma once
 
 #include <bifolium/core/config.hpp>

@@ -10,8 +10,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Sorts a vector. Afterwards no value is `less` than the one before it, and equal values keep their order. The number of
-/// comparisons is at most n log n, and n if the values are in order already. The function allocates memory.
+/// Sorts a vector. Afterwards no value is `less` than the one before it, and equal values keep their order. The number
+/// of comparisons is at most n log n, and n if the values are in order already. The function allocates memory.
 template <class Many, class Less> constexpr void merge_sort(Many& all, Less less) {
   auto const size = all.size();
   std::size_t fall = 1;

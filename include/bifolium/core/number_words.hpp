@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Numbers that are written as words, as the trade uses them for leaves, gatherings and formats: three leaves, in eights, twelves.
-/// All readers ask this table, so all of them know the same words.
+/// Numbers that are written as words, as the trade uses them for leaves, gatherings and formats: three leaves, in
+/// eights, twelves. All readers ask this table, so all of them know the same words.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>

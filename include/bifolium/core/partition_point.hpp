@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Searches sorted rows (runs by their first leaf, blanks by their place in the book), and removes the repeated ones. Both
-/// functions are for rows of any kind. <algorithm> is not used, for the reason given in core/merge_sort.hpp.
+/// Searches sorted rows (runs by their first leaf, blanks by their place in the book), and removes the repeated ones.
+/// Both functions are for rows of any kind. <algorithm> is not used, for the reason given in core/merge_sort.hpp.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -10,8 +10,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Returns how many of `size` rows come first in the sense of `is_first`, which is asked about the number of a row, from 0.
-/// It must be true for some rows at the beginning and false for all others. It is asked log n times.
+/// Returns how many of `size` rows come first in the sense of `is_first`, which is asked about the number of a row,
+/// from 0. It must be true for some rows at the beginning and false for all others. It is asked log n times.
 template <class IsFirst> constexpr std::size_t partition_point(std::size_t size, IsFirst is_first) {
   std::size_t low = 0, high = size;
   while (low < high)

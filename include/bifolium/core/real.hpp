@@ -39,8 +39,8 @@ inline double atan(double x) noexcept { return std::atan(x); }
 /// Returns the complementary error function.
 inline double erfc(double x) noexcept { return std::erfc(x); }
 #endif
-/// Returns the exponential function to twelve digits, from a polynomial between two powers of two. It is three times as fast
-/// and the same on every machine. Below e^-700 it is 0. Precondition: x is at most 700.
+/// Returns the exponential function to twelve digits, from a polynomial between two powers of two. It is three times as
+/// fast and the same on every machine. Below e^-700 it is 0. Precondition: x is at most 700.
 inline double quick_exp(double x) noexcept {
   if (!(x > -700)) return 0;
   auto const n = static_cast<int>(x * 1.4426950408889634 + (x < 0 ? -0.5 : 0.5));

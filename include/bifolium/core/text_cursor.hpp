@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// A position in a text, and the steps that every reader of a short text needs: look at a character, take it, skip
-/// blanks, read a number, give the place of an error. Readers use this cursor, so that they agree on what a blank, a dash
-/// and a digit is. Only the reader of the collation formula has its own, which works on tokens (leaf/lexer.hpp).
+/// blanks, read a number, give the place of an error. Readers use this cursor, so that they agree on what a blank, a
+/// dash and a digit is. Only the reader of the collation formula has its own, which works on tokens (leaf/lexer.hpp).
 ///
 /// A function whose name begins with `take` moves the cursor past what it finds. If it finds nothing, the cursor does
 /// not move.
@@ -98,8 +98,8 @@ public:
     while (take_one(is)) continue;
     return at_ != from;
   }
-  /// Takes the text before the first character for which `ends(character)` is true, or the rest of the text, and returns
-  /// it. For a byte that begins no character, `ends` is asked about U+FFFD.
+  /// Takes the text before the first character for which `ends(character)` is true, or the rest of the text, and
+  /// returns it. For a byte that begins no character, `ends` is asked about U+FFFD.
   template <class Ends> constexpr std::string_view take_until(Ends ends) noexcept {
     auto const from = at_;
     while (!at_end() && !ends(character().value)) at_ += character().bytes;
@@ -131,8 +131,8 @@ public:
     if (at_ == from) return std::nullopt;
     return number;
   }
-  /// Takes a whole number in digits, however large. Returns `most + 1` for a number that is more than `most`, and no value
-  /// if there is no digit. It is for readers that tell the error only after they know what the number counts.
+  /// Takes a whole number in digits, however large. Returns `most + 1` for a number that is more than `most`, and no
+  /// value if there is no digit. It is for readers that tell the error only after they know what the number counts.
   /// Precondition: 0 <= most <= 99999999999999999.
   constexpr std::optional<std::int64_t> take_capped_number(std::int64_t most) noexcept {
     if (!at_digit()) return std::nullopt;

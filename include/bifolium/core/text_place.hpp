@@ -28,8 +28,8 @@ class PlaceCounter {
   TextPlace place_{};
 
 public:
-  /// Returns the place of byte `at` of `text`, or the place after the text if it has fewer bytes. Precondition: `text` is
-  /// the same in each call.
+  /// Returns the place of byte `at` of `text`, or the place after the text if it has fewer bytes. Precondition: `text`
+  /// is the same in each call.
   constexpr TextPlace place(std::string_view text, std::size_t at) noexcept {
     if (at < at_) at_ = 0, place_ = {};
     while (at_ < at && at_ < text.size()) {
@@ -65,8 +65,8 @@ constexpr TextPlace place_after(TextPlace start, TextPlace place) noexcept {
   return {start.line + place.line - 1, place.column};
 }
 
-/// Returns an error of a part of a text with its line and column in the whole text, where the part begins at `start`. An
-/// error in a field stays as it is.
+/// Returns an error of a part of a text with its line and column in the whole text, where the part begins at `start`.
+/// An error in a field stays as it is.
 constexpr Error error_after(TextPlace start, Error error) noexcept {
   if (!error.is_in_text()) return error;
   auto const place = place_after(start, {error.line, error.column});

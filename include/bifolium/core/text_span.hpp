@@ -26,8 +26,8 @@ struct TextSpan {
   friend constexpr bool operator==(TextSpan, TextSpan) = default;
 };
 
-/// Returns a part of a text without those bytes at its two ends that are among `ends`. A part that has no others becomes
-/// empty.
+/// Returns a part of a text without those bytes at its two ends that are among `ends`. A part that has no others
+/// becomes empty.
 /// Example: `trimmed(" A8, ", {0, 5}, " ,") == TextSpan{1, 3}`.
 constexpr TextSpan trimmed(std::string_view text, TextSpan part, std::string_view ends) noexcept {
   auto const is_end = [&](char c) { return ends.find(c) != ends.npos; };

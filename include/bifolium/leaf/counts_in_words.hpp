@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Leaf counts in words, as the trade writes them: in eights, in 8s, in eights and fours alternately, in twenty-fours (common
-/// practice, no source). Formulas say it of runs, and statements of format of the whole book; both are read here.
+/// Leaf counts in words, as the trade writes them: in eights, in 8s, in eights and fours alternately, in twenty-fours
+/// (common practice, no source). Formulas say it of runs, and statements of format of the whole book; both are read
+/// here.
 ///
 ///   plurals  = [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ] ;
 ///   plural   = "fours" | "eights" | number | figure , [ [ "'" ] , "s" ] ;
@@ -44,8 +45,8 @@ struct NumberInWords {
   bool figures{};       ///< true if it is written in digits
   friend constexpr bool operator==(NumberInWords, NumberInWords) = default;
 };
-/// Takes eight, eights, 8, 8s or 8's. If no number is at the cursor, or a letter or degree sign follows its digits, takes nothing and
-/// returns no value.
+/// Takes eight, eights, 8, 8s or 8's. If no number is at the cursor, or a letter or degree sign follows its digits,
+/// takes nothing and returns no value.
 [[nodiscard]] constexpr std::optional<NumberInWords> take_number_in_words(TextCursor& cursor) noexcept {
   auto c = cursor;
   if (auto const number = c.take_capped_number(most_leaves_in_gathering)) {
@@ -71,7 +72,8 @@ struct NumberInWords {
 [[nodiscard]] constexpr bool is_word_before_counts(std::string_view word) noexcept {
   return equal_in_any_case(word, "in") || equal_in_any_case(word, "per");
 }
-/// Returns true if a word before leaf counts may begin with this letter. Most texts have another, which saves reading the word.
+/// Returns true if a word before leaf counts may begin with this letter. Most texts have another, which saves reading
+/// the word.
 [[nodiscard]] constexpr bool may_begin_counts(char letter) noexcept {
   return small_letter(letter) == 'i' || small_letter(letter) == 'p';
 }
@@ -82,8 +84,8 @@ constexpr bool take_word_before_counts(TextCursor& cursor) noexcept {
   cursor = c;
   return true;
 }
-/// Takes the counts after "in": eights; alternate eights and fours; eights & fours alternately. If there are none, takes nothing and
-/// returns an empty count.
+/// Takes the counts after "in": eights; alternate eights and fours; eights & fours alternately. If there are none,
+/// takes nothing and returns an empty count.
 [[nodiscard]] constexpr CountsRead take_counts_in_words(TextCursor& cursor) noexcept {
   auto c = cursor;
   auto const take_word = [](TextCursor& at, std::string_view word) {

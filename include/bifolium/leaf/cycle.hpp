@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Leaf counts that alternate: in 12° in eights and fours the first gathering has eight leaves, the next four, and so on. The runs of
-/// a formula have such counts, and so have statements of format.
+/// Leaf counts that alternate: in 12° in eights and fours the first gathering has eight leaves, the next four, and so
+/// on. The runs of a formula have such counts, and so have statements of format.
 #pragma once
 
 #include <bifolium/leaf/gathering.hpp>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A signature found at a place of a text: its key (leaf/signature_key.hpp), the bytes it takes, and what its reader saw of
-/// how it was written.
+/// A signature found at a place of a text: its key (leaf/signature_key.hpp), the bytes it takes, and what its reader
+/// saw of how it was written.
 #pragma once
 
 #include <bifolium/core/problem.hpp>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Words that catalogues write about leaves (common practice, no source): that they are blank or wanting, which of them are
-/// meant, that a half-sheet was printed by itself. Formulas, lists of the leaves of a copy, statements of format and names of
-/// schemes are read with the same words.
+/// Words that catalogues write about leaves (common practice, no source): that they are blank or wanting, which of them
+/// are meant, that a half-sheet was printed by itself. Formulas, lists of the leaves of a copy, statements of format
+/// and names of schemes are read with the same words.
 #pragma once
 
 #include <bifolium/core/number_words.hpp>
@@ -18,8 +18,8 @@ inline namespace v0 {
     if (equal_in_any_case(word, one)) return true;
   return false;
 }
-/// Returns true for a word that means that leaves are not there: wants, lacking. "Missing" is not among them: it is said of
-/// a copy, and not of the ideal copy.
+/// Returns true for a word that means that leaves are not there: wants, lacking. "Missing" is not among them: it is
+/// said of a copy, and not of the ideal copy.
 [[nodiscard]] constexpr bool is_wanting_word(std::string_view word) noexcept {
   using namespace std::string_view_literals;
   for (auto const one : {"want"sv, "wants"sv, "wanting"sv, "lack"sv, "lacks"sv, "lacking"sv})
@@ -34,8 +34,8 @@ struct CountedLeaves {
   bool says_leaves{}; ///< true if the word leaf or leaves follows
   friend constexpr bool operator==(CountedLeaves const&, CountedLeaves const&) = default;
 };
-/// Takes "the last leaf", "first two leaves", "final" and the blanks after it. If there is none, takes nothing and returns
-/// no value.
+/// Takes "the last leaf", "first two leaves", "final" and the blanks after it. If there is none, takes nothing and
+/// returns no value.
 [[nodiscard]] constexpr std::optional<CountedLeaves> take_counted_leaves(TextCursor& cursor) noexcept {
   auto c = cursor;
   auto const take = [&](std::string_view word) {

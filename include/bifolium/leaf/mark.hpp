@@ -28,8 +28,8 @@ enum class Mark : std::uint8_t {
 };
 /// A π or χ before another mark. The gathering repeats the mark of another one.
 enum class Duplicate : std::uint8_t { none, pi, chi };
-/// What is printed beside the letter in every signature of a series: a symbol before it (†A) or after it (H*), or the Greek
-/// letter of the same place (aα, bβ ... zψ, as Aldus signed).
+/// What is printed beside the letter in every signature of a series: a symbol before it (†A) or after it (H*), or the
+/// Greek letter of the same place (aα, bβ ... zψ, as Aldus signed).
 enum class Beside : std::uint8_t { none, before, after, greek };
 
 } // namespace v0

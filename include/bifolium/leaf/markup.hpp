@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The markup that raises or lowers text: <sup> and <sub> of HTML, <hi rend="superscript"> of TEI, ^{ of TeX, and the signs that
-/// some catalogues have instead of raised figures since they were converted; and the entities of HTML and TEI. The lexer gives what is
-/// inside a style; words are stored without the markup.
+/// The markup that raises or lowers text: <sup> and <sub> of HTML, <hi rend="superscript"> of TEI, ^{ of TeX, and the
+/// signs that some catalogues have instead of raised figures since they were converted; and the entities of HTML and
+/// TEI. The lexer gives what is inside a style; words are stored without the markup.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -52,22 +52,23 @@ inline constexpr std::size_t longest_tag = 48;
   if (rest.starts_with("\xC3\x9Bs")) return {MarkupKind::ends, 3};
   return {};
 }
-/// Returns the number of bytes of the markup at byte `i` that ends a style which has begun, so that a brace is one too, or 0 if there
-/// is none.
+/// Returns the number of bytes of the markup at byte `i` that ends a style which has begun, so that a brace is one too,
+/// or 0 if there is none.
 [[nodiscard]] constexpr std::uint32_t end_of_style_at(std::string_view text, std::size_t i) noexcept {
   if (i < text.size() && text[i] == '}') return 1;
   auto const markup = markup_at(text, i);
   return markup.kind == MarkupKind::ends ? markup.bytes : 0;
 }
-/// Returns the number of bytes before the figure of [superscript 8], in which catalogues without raised figures name them, or 0 if
-/// there is no such figure at byte `i`.
+/// Returns the number of bytes before the figure of [superscript 8], in which catalogues without raised figures name
+/// them, or 0 if there is no such figure at byte `i`.
 [[nodiscard]] constexpr std::uint32_t superscript_named_at(std::string_view text, std::size_t i) noexcept {
   constexpr std::string_view name = "[superscript ";
   auto const rest = text.substr(i < text.size() ? i : text.size());
   bool const figure = rest.starts_with(name) && rest.size() > name.size() && is_digit(rest[name.size()]);
   return figure ? static_cast<std::uint32_t>(name.size()) : 0;
 }
-/// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt;) at byte `i`. Sets `bytes` to 0 if there is none.
+/// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt;) at byte `i`. Sets `bytes` to 0 if there is
+/// none.
 constexpr char entity_at(std::string_view text, std::size_t i, std::size_t& bytes) noexcept {
   bytes = 0;
   if (i >= text.size() || text[i] != '&') return '\0';

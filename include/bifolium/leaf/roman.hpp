@@ -24,8 +24,8 @@ struct RomanNumeral {
   friend constexpr bool operator==(RomanNumeral const&, RomanNumeral const&) = default;
 };
 
-/// Returns the longest Roman numeral at the beginning of `text`, in capitals, small letters or both, or no value if there
-/// is none.
+/// Returns the longest Roman numeral at the beginning of `text`, in capitals, small letters or both, or no value if
+/// there is none.
 [[nodiscard]] constexpr std::optional<RomanNumeral> roman_numeral(std::string_view text) noexcept {
   // one decimal place after another: its unit, its five, its ten
   constexpr char const* places[]{"mmm", "cdm", "xlc", "ivx"};

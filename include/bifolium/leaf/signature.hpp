@@ -90,7 +90,8 @@ public:
     if (place < 1 || place > cyrillic_letters) broken("the number of a Cyrillic letter must be from 1 to 31");
     return {capital ? Mark::cyrillic_capital : Mark::cyrillic, place, within(multiple, highest_multiple)};
   }
-  /// Makes the signature of a gathering that is signed with a number in Hebrew letters. Precondition: 1 to highest_hebrew.
+  /// Makes the signature of a gathering that is signed with a number in Hebrew letters. Precondition: 1 to
+  /// highest_hebrew.
   static constexpr Signature hebrew(std::uint32_t figure) { return {Mark::hebrew, 0, within(figure, highest_hebrew)}; }
   /// Makes the signature of a gathering that is signed with a number. Precondition: 1 to highest_number.
   static constexpr Signature number(std::uint32_t figure) { return {Mark::number, 0, within(figure, highest_number)}; }
@@ -134,8 +135,8 @@ public:
     result.beside_ = where;
     return result;
   }
-  /// Returns this letter with the Greek letter of the same place after it: aα, bβ. Precondition: a Latin letter among the
-  /// first 23.
+  /// Returns this letter with the Greek letter of the same place after it: aα, bβ. Precondition: a Latin letter among
+  /// the first 23.
   [[nodiscard]] constexpr Signature with_greek() const {
     if (!is_latin() || letter_ == 0 || Alphabet{}.place(letter_) > 23)
       broken("only a Latin letter can have a Greek letter beside it");
@@ -164,8 +165,8 @@ public:
   [[nodiscard]] constexpr bool is_letter() const noexcept { return mark_ <= Mark::cyrillic_capital; }
   /// Returns true if the mark is a Latin letter.
   [[nodiscard]] constexpr bool is_latin() const noexcept { return mark_ <= Mark::small_letter; }
-  /// Returns the number of the letter in its alphabet, 1 to 26 (Latin), 24 (Greek) or 31 (Cyrillic), or 0 if the mark is not
-  /// a letter.
+  /// Returns the number of the letter in its alphabet, 1 to 26 (Latin), 24 (Greek) or 31 (Cyrillic), or 0 if the mark
+  /// is not a letter.
   [[nodiscard]] constexpr int letter_number() const noexcept { return letter_; }
   /// Returns how often the letter or symbol is repeated: 1 for A, 2 for 2A. For a number, returns the number.
   [[nodiscard]] constexpr std::uint32_t multiple() const noexcept { return multiple_; }

@@ -95,7 +95,8 @@ struct SignatureKey {
     if (is_latin()) return (std::int64_t{multiple} - 1) * alphabet.size() + alphabet.place(letter);
     return is_letter() ? (std::int64_t{multiple} - 1) * letters_of(mark(), alphabet) + letter : std::int64_t{multiple};
   }
-  /// Returns the mark at another position of the series, as Signature::at_rank does. Precondition: the position is at least 1.
+  /// Returns the mark at another position of the series, as Signature::at_rank does. Precondition: the position is at
+  /// least 1.
   [[nodiscard]] constexpr SignatureKey at_rank(std::int64_t rank, Alphabet alphabet) const {
     if (rank < 1) broken("the series has no signature at this position");
     auto key = *this;
@@ -120,8 +121,8 @@ constexpr SignatureKey among(SignatureKey others, SignatureKey mark) noexcept {
   if (others.mark() != Mark::greek || (mark.mark() != Mark::pi && mark.mark() != Mark::chi)) return mark;
   return SignatureKey::of(Mark::greek, mark.mark() == Mark::pi ? 16 : 22, mark.multiple).in_series(mark.raised());
 }
-/// Returns the number of gatherings of a run from `first` to `last`, including both, or no value if the two do not form a
-/// run. A W that the alphabet does not have is counted if it is an end of the run.
+/// Returns the number of gatherings of a run from `first` to `last`, including both, or no value if the two do not form
+/// a run. A W that the alphabet does not have is counted if it is an end of the run.
 constexpr std::optional<std::int64_t> run_length(SignatureKey first, SignatureKey last, Alphabet alphabet,
                                                  std::string_view text) noexcept {
   last = among(first, last);

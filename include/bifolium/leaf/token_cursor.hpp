@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// A position among the tokens of a text. Every reader of signatures moves with it. It is small, so that a reader can copy it
-/// to look ahead and assign the copy to go there.
+/// A position among the tokens of a text. Every reader of signatures moves with it. It is small, so that a reader can
+/// copy it to look ahead and assign the copy to go there.
 #pragma once
 
 #include <bifolium/leaf/lexer.hpp>
@@ -8,8 +8,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A position among the tokens of a text: the token at the position, and the lexer of those after it. To look ahead, copy
-/// the cursor; to go there, assign the copy.
+/// A position among the tokens of a text: the token at the position, and the lexer of those after it. To look ahead,
+/// copy the cursor; to go there, assign the copy.
 struct TokenCursor {
   Lexer lexer{}; ///< the lexer of the tokens after this one
   Token token{}; ///< the token at this position

@@ -106,9 +106,9 @@ struct Pagination {
   }
   /// The high end of `total` if the copy lacks pages at its end: more pages than any book has.
   static constexpr std::int64_t no_limit = INT64_MAX;
-  /// Returns the number of pages as a range. `stated`: the sum of the statement. `low`: preliminary leaves (`p. l.`) are
-  /// counted again by the numbers after them. `high`: the same as `stated`, or `no_limit` if the copy lacks pages at its
-  /// end.
+  /// Returns the number of pages as a range. `stated`: the sum of the statement. `low`: preliminary leaves (`p. l.`)
+  /// are counted again by the numbers after them. `high`: the same as `stated`, or `no_limit` if the copy lacks pages
+  /// at its end.
   [[nodiscard]] Range<std::int64_t> total() const noexcept {
     Range<std::int64_t> total{};
     for (auto const& run : runs) {
@@ -127,8 +127,8 @@ struct Pagination {
   /// Adds a doubt. Readers of statements call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
 
-  /// Returns the pagination with its places in a longer text, of which the statement is the part from byte `bytes`, at the
-  /// line and column `start`. Readers of statements call it.
+  /// Returns the pagination with its places in a longer text, of which the statement is the part from byte `bytes`, at
+  /// the line and column `start`. Readers of statements call it.
   [[nodiscard]] Pagination moved(std::size_t bytes, TextPlace start) && {
     auto const move = [&](TextSpan& span) {
       if (!span.empty()) span.from += bytes, span.to += bytes;

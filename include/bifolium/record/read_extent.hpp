@@ -15,12 +15,12 @@ namespace bifolium {
 inline namespace v0 {
 
 /// Reads an extent, or a statement that begins with its unit (pp. [viii], [554]). A unit applies to the numbers between
-/// the unit before it and itself. A dash after a number in brackets makes a range whose first page bears no number ("[3]-40
-/// p."), but after an even number that does not continue the numbers before it, it parts two sequences ("[8]-320 p." is 328
-/// pages), with the doubt bracket_read_as_count. A correction ("[i.e. 271]", "[that is, 271]") replaces the number before it. `;`
-/// separates volumes. Text after the extent (illustrations, size, notes) is listed in `unread`. Errors, with the
-/// column: not_an_extent, number_too_large, unexpected_end if no unit follows the numbers,
-/// and the limits of core/limits.hpp.
+/// the unit before it and itself. A dash after a number in brackets makes a range whose first page bears no number
+/// ("[3]-40 p."), but after an even number that does not continue the numbers before it, it parts two sequences
+/// ("[8]-320 p." is 328 pages), with the doubt bracket_read_as_count. A correction ("[i.e. 271]", "[that is, 271]")
+/// replaces the number before it. `;` separates volumes. Text after the extent (illustrations, size, notes) is listed
+/// in `unread`. Errors, with the column: not_an_extent, number_too_large, unexpected_end if no unit follows the
+/// numbers, and the limits of core/limits.hpp.
 [[nodiscard]] BIFOLIUM_INLINE Expected<Extent> read_extent(std::string_view text, Limits const& limits = {});
 
 } // namespace v0

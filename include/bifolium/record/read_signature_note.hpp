@@ -55,8 +55,8 @@ inline NoteHead note_head(std::string_view text) {
   head.bytes = cursor.at();
   return head;
 }
-/// Returns the text with a blank in place of each character of its first bytes, so that lines and columns stay the same. The
-/// rules write a raised π or χ in words: `[superscript pi]A` becomes `[pi]A` with blanks before it.
+/// Returns the text with a blank in place of each character of its first bytes, so that lines and columns stay the
+/// same. The rules write a raised π or χ in words: `[superscript pi]A` becomes `[pi]A` with blanks before it.
 inline std::string formula_of_note(std::string_view text, std::size_t bytes) {
   std::string result;
   for (std::size_t i = 0; i < bytes; i += decode(text, i).bytes) result += text[i] == '\n' ? '\n' : ' ';
@@ -81,7 +81,8 @@ inline std::optional<Signing> signing_after(Formula const& formula, Limits const
 } // namespace detail
 
 /// Reads a note of signatures, or a formula without words before it. A full stop at the end does not belong to it.
-/// Errors: those of read_formula, with the column in the note. `pages` and `signing` have no value if they reach a limit.
+/// Errors: those of read_formula, with the column in the note. `pages` and `signing` have no value if they reach a
+/// limit.
 [[nodiscard]] inline Expected<SignatureNote> read_signature_note(std::string_view text, Dialect dialect = {},
                                                                  Limits const& limits = {}) {
   if (detail::is_too_long(text, limits)) return detail::too_long(limits);

@@ -13,7 +13,8 @@ namespace bifolium {
 inline namespace v0 {
 
 /// Reads a statement of signing, with or without its brackets. `added` lists the letters used in addition to the 23.
-/// Each leaf of a range is one exception. Errors, with the column: not_a_signing, signing_range_too_long, and the limits of core/limits.hpp.
+/// Each leaf of a range is one exception. Errors, with the column: not_a_signing, signing_range_too_long, and the
+/// limits of core/limits.hpp.
 [[nodiscard]] inline Expected<Signing> read_signing(std::string_view text, Letters added = {},
                                                     Limits const& limits = {}) {
   return detail::SigningReader{text, added, limits}.read();

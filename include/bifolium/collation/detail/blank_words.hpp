@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Words that describe leaves as blank: "K8 blank", "A1 blank, K7,8 blank", "last two leaves blank", "with the final
-/// blank K8". A copy that has lost a blank has lost no text, so it is useful to know which leaves are blank. All words may
-/// be in capitals or small letters.
+/// blank K8". A copy that has lost a blank has lost no text, so it is useful to know which leaves are blank. All words
+/// may be in capitals or small letters.
 ///
 ///   blanks  = blank word | phrase , { separators , phrase } , [ separators , words ] ;
 ///   phrase  = [ introduction ] , ( [ "the" ] , blank word , named , { separators , named }
@@ -16,8 +16,8 @@
 ///   leaf word  = "leaf" | "leaves" ;
 ///   separators = { "," | "." | ";" | "&" } , [ "and" ] ;
 ///
-/// A blank word alone is said of the leaf that is deleted before it: (−K8, blank). In "the final blank K8" one leaf is counted
-/// and then named, and only the name is taken: with "the last two blanks K7, K8" there must be two names.
+/// A blank word alone is said of the leaf that is deleted before it: (−K8, blank). In "the final blank K8" one leaf is
+/// counted and then named, and only the name is taken: with "the last two blanks K7, K8" there must be two names.
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
@@ -61,8 +61,8 @@ class BlankWords {
   Letters letters_;
   TokenCursor c_;
   BlankNamed last_{}; // the last leaf that was named
-  // leaves counted from the beginning and the end, which are added at the end of a phrase if no names replace them; and how many
-  // they are together
+  // leaves counted from the beginning and the end, which are added at the end of a phrase if no names replace them; and
+  // how many they are together
   int first_counted_{}, last_counted_{}, counted_{};
 
   /// Returns the word at this position; empty if there is none.
@@ -184,8 +184,8 @@ class BlankWords {
 public:
   constexpr BlankWords(std::string_view words, Letters letters) : words_{words}, letters_{letters}, c_{words} {}
 
-  /// Calls `add` with each leaf that the words call blank. If the result is `unclear`, the leaves have no meaning. Other words
-  /// may follow: K8 blank; A2 missigned.
+  /// Calls `add` with each leaf that the words call blank. If the result is `unclear`, the leaves have no meaning.
+  /// Other words may follow: K8 blank; A2 missigned.
   template <class Add> constexpr BlanksSaid read(Add add) {
     if (auto const said = phrase(add); said != BlanksSaid::leaves) return said;
     while (separator()) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads text in brackets. Parentheses contain changes or words; square brackets contain a group of unsigned gatherings, a
-/// statement of signing, changes or words. In scanned texts brackets are missing or have the wrong form; such text is read
-/// with a warning.
+/// Reads text in brackets. Parentheses contain changes or words; square brackets contain a group of unsigned
+/// gatherings, a statement of signing, changes or words. In scanned texts brackets are missing or have the wrong form;
+/// such text is read with a warning.
 ///
 ///   group   = "[" , { element | separator } , "]" , [ count ] ; (* unsigned; the count is shared by runs without one *)
 ///   signing = "[" , "$" , words , "]" ;
@@ -105,8 +105,8 @@ protected:
     c_.take();
     return true;
   }
-  /// Reads words in square brackets as a note: [K8 blank], [no A], and any words after a full stop at the end of the text.
-  /// Returns false if the brackets contain something else.
+  /// Reads words in square brackets as a note: [K8 blank], [no A], and any words after a full stop at the end of the
+  /// text. Returns false if the brackets contain something else.
   constexpr bool words_in_brackets() {
     auto const from = c_.token.from;
     auto const close = this->closing_square(c_.token.to);

@@ -129,8 +129,8 @@ private:
     name.end = s.c.token.from;
     return gone(s, Kind::cancel, name, 0, false, false, from, name.end);
   }
-  /// Reads an insertion without a leaf before its plus. It takes the place of the leaf deleted before it (−B3+χ1); without such
-  /// a leaf its place is not stated.
+  /// Reads an insertion without a leaf before its plus. It takes the place of the leaf deleted before it (−B3+χ1);
+  /// without such a leaf its place is not stated.
   constexpr bool fill(ChangeState& s, std::uint32_t from) {
     if (s.after(Kind::insertion)) { // A2+²A²+χ1: both after the same leaf
       if (!s.separated) return not_understood(s, from);

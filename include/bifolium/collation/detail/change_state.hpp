@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What the functions that read a parenthesis have in common: where they are in it and what came before; and the reader of a run of
-/// gatherings inside it, which are inserted.
+/// What the functions that read a parenthesis have in common: where they are in it and what came before; and the reader
+/// of a run of gatherings inside it, which are inserted.
 #pragma once
 
 #include <bifolium/collation/detail/found_element.hpp>

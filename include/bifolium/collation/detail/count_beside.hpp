@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Takes leaf counts that are not directly after the marks of a run, as cataloguers and scanned texts have them: after a blank (D ⁸),
-/// after a colon (A:8), in parentheses (A-D (8/4)), or in words (A-D, in fours).
+/// Takes leaf counts that are not directly after the marks of a run, as cataloguers and scanned texts have them: after
+/// a blank (D ⁸), after a colon (A:8), in parentheses (A-D (8/4)), or in words (A-D, in fours).
 #pragma once
 
 #include <bifolium/collation/detail/formula_cursor.hpp>
@@ -32,8 +32,8 @@ protected:
   using FormulaCursor::FormulaCursor;
 
   [[nodiscard]] constexpr bool is_blank_at(std::size_t i) const noexcept { return at(i) == ' ' || at(i) == '\t'; }
-  /// Takes a leaf count in words after the run: A (four leaves); or A-H3, in fours, where 3 is the last leaf that is signed and not the
-  /// count.
+  /// Takes a leaf count in words after the run: A (four leaves); or A-H3, in fours, where 3 is the last leaf that is
+  /// signed and not the count.
   constexpr void take_words(TokenCursor& c, FoundElement& e) const {
     if (e.count.found()) { // only "in" and "per" may follow, after a comma
       auto k = c.token.from + (c.at(TokenKind::comma) ? 1U : 0U);

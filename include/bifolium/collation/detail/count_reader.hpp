@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads the leaf count after a signature in every known notation: A⁸, A^8, A<sup>8</sup>, A8, 12(4). Counts can alternate:
-/// 8/4, 8.6.8.6.6, 12,6, ⁸⁻⁴, and 8-6, which scanned catalogues have instead of 8.6. Counts can be words: A-K, in eights;
-/// A, three leaves.
+/// Reads the leaf count after a signature in every known notation: A⁸, A^8, A<sup>8</sup>, A8, 12(4). Counts can
+/// alternate: 8/4, 8.6.8.6.6, 12,6, ⁸⁻⁴, and 8-6, which scanned catalogues have instead of 8.6. Counts can be words:
+/// A-K, in eights; A, three leaves.
 ///
 ///   count    = terms | "(" , terms , ")" | in words ;
 ///   terms    = figure , { ( "/" | "." | "·" | "," | "-" ) , figure } ;  (* all raised, or all on the line *)
@@ -38,8 +38,8 @@ class CountReader : public SignatureReader {
 public:
   using SignatureReader::SignatureReader;
 
-  /// Takes a leaf count. If there is none, takes nothing and returns an empty count. `line`: the count may be on the line.
-  /// `hyphens`: 8-6 may be two alternating counts. `several`: ⁸⁻⁴ may be, because the run has several gatherings.
+  /// Takes a leaf count. If there is none, takes nothing and returns an empty count. `line`: the count may be on the
+  /// line. `hyphens`: 8-6 may be two alternating counts. `several`: ⁸⁻⁴ may be, because the run has several gatherings.
   constexpr FoundCount take_count(TokenCursor& c, bool line, bool hyphens = false, bool several = false) const {
     auto p = c;
     if (p.touches(TokenKind::point) && p.token.value == 0xB7) p.take(); // a stray middle dot: D·⁴
@@ -61,9 +61,9 @@ public:
     c = p;
     return count;
   }
-  /// Takes a leaf count in words: ", in eights"; "in eights and fours"; ", six leaves"; "six leaves each". If there is none,
-  /// takes nothing and returns an empty count. `or_leaves`: forms without "in" are counts too. `single`: the run is one
-  /// gathering, so "6 leaves" in figures may be its count.
+  /// Takes a leaf count in words: ", in eights"; "in eights and fours"; ", six leaves"; "six leaves each". If there is
+  /// none, takes nothing and returns an empty count. `or_leaves`: forms without "in" are counts too. `single`: the run
+  /// is one gathering, so "6 leaves" in figures may be its count.
   constexpr FoundCount take_count_in_words(TokenCursor& c, bool or_leaves, bool single = false) const {
     auto p = c;
     FoundCount count;

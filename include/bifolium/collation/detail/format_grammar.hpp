@@ -164,8 +164,8 @@ private:
     sink_.second_format(second->format);
     c = cursor(next + second->bytes);
   }
-  /// Reads the leaves of the gatherings, which the resolver compares with the runs: 8° (in 4s), 8° in fours, 12° (8/4), 8°
-  /// in half-sheets.
+  /// Reads the leaves of the gatherings, which the resolver compares with the runs: 8° (in 4s), 8° in fours, 12° (8/4),
+  /// 8° in half-sheets.
   constexpr void take_gathering_statement(TokenCursor& c, Format format) {
     TextCursor words{text_, c.token.from};
     auto const found = take_gathered(words, format);

@@ -27,8 +27,8 @@ class FormulaReader {
     if (formula_ != nullptr) formula_->runs_.reserve(text.size() < 80 ? text.size() / 4 + 1 : runs_at_most(text));
   }
 
-  /// Returns an upper bound of the number of runs, which are separated by one or more blanks. A vector that grows by copying would
-  /// make reading a long text take twice as long.
+  /// Returns an upper bound of the number of runs, which are separated by one or more blanks. A vector that grows by
+  /// copying would make reading a long text take twice as long.
   static std::size_t runs_at_most(std::string_view text) noexcept {
     std::size_t blanks = 0;
     for (std::size_t i = 1; i < text.size(); ++i) blanks += text[i - 1] == ' ' && text[i] != ' ' ? 1U : 0U;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Finds one run in the text: a signature, a dash and a second signature if there are any, and a leaf count if there is
-/// one. What the run means in the formula is not decided here, and nothing is stored. So the grammar uses the same reader to read a run and to
-/// look ahead for a count that several runs share (a b⁸).
+/// one. What the run means in the formula is not decided here, and nothing is stored. So the grammar uses the same
+/// reader to read a run and to look ahead for a count that several runs share (a b⁸).
 ///
 ///   run  = signature , [ dash , signature ] , [ count ] | "(" , signature , dash , signature , ")" , count
 ///        | "(" , letter , ")" , dash , signature , [ count ] ;
@@ -84,7 +84,8 @@ protected:
     return true;
   }
 
-  /// Takes the first end of (A)-K⁸, whose last end has no parentheses. Returns false and takes nothing if this is no such end.
+  /// Takes the first end of (A)-K⁸, whose last end has no parentheses. Returns false and takes nothing if this is no
+  /// such end.
   constexpr bool take_enclosed_end(TokenCursor& c, FoundSignature& end) const {
     auto p = c;
     p.take();
@@ -142,8 +143,8 @@ private:
       (a.enclosed() ? e.first : e.last).inferred = true;
       a = a.without_enclosure(), b = b.without_enclosure();
     }
-    // a prefix is written once and applies to both ends; in a run of Greek letters π and χ are letters, and not the marks of
-    // unsigned gatherings
+    // a prefix is written once and applies to both ends; in a run of Greek letters π and χ are letters, and not the
+    // marks of unsigned gatherings
     if (b.raised() == 0 && a.raised() != 0) b = b.in_series(a.raised());
     if (b.duplicate() == Duplicate::none && a.duplicate() != Duplicate::none) b = b.duplicated(a.duplicate());
     if (a.beside() == Beside::greek) b = with_greek(b, a.mark() == Mark::capital);
@@ -173,8 +174,8 @@ private:
     if (second_letter_is_place(e)) e.problem = Problem::second_letter_is_place, ++e.end;
     return false;
   }
-  /// Returns the last signature of a run of double letters (Aα to Zψ) with both letters. It may be written with one of them: Aα-Ψ,
-  /// aα-z.
+  /// Returns the last signature of a run of double letters (Aα to Zψ) with both letters. It may be written with one of
+  /// them: Aα-Ψ, aα-z.
   [[nodiscard]] static constexpr SignatureKey with_greek(SignatureKey last, bool capital) {
     if (last.is_latin() && last.beside() == Beside::none) return last.with_greek();
     int const place = last.mark() == Mark::pi                                            ? 16
@@ -185,8 +186,8 @@ private:
     return SignatureKey::of(capital ? Mark::capital : Mark::small_letter, Alphabet{}.at(place), last.multiple)
         .with_greek();
   }
-  /// Returns true for Aa-Az. In such a book the first letter is that of an alphabet, and the second that of a gathering in it;
-  /// elsewhere Aa means 2A.
+  /// Returns true for Aa-Az. In such a book the first letter is that of an alphabet, and the second that of a gathering
+  /// in it; elsewhere Aa means 2A.
   [[nodiscard]] constexpr bool second_letter_is_place(FoundElement const& e) const {
     auto const letter = [&](std::size_t i) { return is_latin_letter(at(i)) ? small_letter(at(i)) : '\0'; };
     auto const alphabet = letter(e.from);

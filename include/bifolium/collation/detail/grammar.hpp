@@ -11,8 +11,8 @@
 ///   imperfect   = "+" | "⁺" ;
 ///   remark      = leaf , words ;
 ///
-/// Each function takes all of its text, or leaves the cursor where it was. No text is corrected: if it can be read with a
-/// doubt, it is read and there is a warning; otherwise there is an error with its position.
+/// Each function takes all of its text, or leaves the cursor where it was. No text is corrected: if it can be read with
+/// a doubt, it is read and there is a warning; otherwise there is an error with its position.
 #pragma once
 
 #include <bifolium/collation/detail/bracket_grammar.hpp>
@@ -187,8 +187,8 @@ private:
     c = c_;
     return this->take_enclosed(c, e) || this->take_enclosed_end(c, e.first) ? this->gathering() : this->parenthesis();
   }
-  /// Returns false if the first bytes in a parenthesis show that it does not contain a mark: it begins with the sign of a
-  /// change, or its first letters, digits and stars are followed neither by a dash nor by the closing parenthesis.
+  /// Returns false if the first bytes in a parenthesis show that it does not contain a mark: it begins with the sign of
+  /// a change, or its first letters, digits and stars are followed neither by a dash nor by the closing parenthesis.
   [[nodiscard]] constexpr bool may_be_mark(std::uint32_t inside) const noexcept {
     auto const lead = static_cast<unsigned char>(at(inside)), next = static_cast<unsigned char>(at(inside + 1));
     bool const sign = lead == 0xE2 ? next == 0x88 : lead == 0xC2 && next == 0xB1; // −, ±

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads leaves that are said to be the same as other leaves: [=B2], (A8=π1), (−A4, =χ1?). A list names several: [=L4.5].
+/// Reads leaves that are said to be the same as other leaves: [=B2], (A8=π1), (−A4, =χ1?). A list names several:
+/// [=L4.5].
 ///
 ///   identity = [ leaf ] , "=" , same | "[=" , same , "]" ;
 ///   same     = leaf , { ( "." | "," ) , leaf } ;

@@ -93,8 +93,8 @@ protected:
     }
     return true;
   }
-  /// Returns true if this item was inserted together with the item before it, as b⁴ in A3+a⁴, b⁴. It was not if it is a leaf of a
-  /// gathering that the formula has, as B2 in A3+a⁴, B2.
+  /// Returns true if this item was inserted together with the item before it, as b⁴ in A3+a⁴, b⁴. It was not if it is a
+  /// leaf of a gathering that the formula has, as B2 in A3+a⁴, B2.
   constexpr bool continues_insertion(ChangeState const& s) {
     if (!s.after(Kind::insertion) || s.previous.starred || !s.separated || s.semicolon) return false;
     auto c = s.c;
@@ -114,7 +114,8 @@ private:
     return t.is(TokenKind::end) || t.is(TokenKind::comma) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
            t.is(TokenKind::open_square) || t.is(TokenKind::dash) || t.is(TokenKind::plus) || t.is(TokenKind::question);
   }
-  /// Returns true for a number alone, which is a number of leaves (+2) or a place (+8*). In 2a⁴ and 1⁸ the number belongs to a mark.
+  /// Returns true for a number alone, which is a number of leaves (+2) or a place (+8*). In 2a⁴ and 1⁸ the number
+  /// belongs to a mark.
   [[nodiscard]] constexpr bool is_bare_figure(TokenCursor c) const noexcept {
     if (!c.is_flat_figure()) return false;
     c.take();
@@ -163,8 +164,8 @@ private:
     one.leaves = static_cast<int>(leaves);
     one.joined = joint == TokenKind::point ? Joined::conjugate : Joined::apart;
   }
-  /// Takes a-b⁴ or [a-b]⁴, gatherings that are inserted together. Returns false if there is no run: A1+a -b4 inserts a and deletes
-  /// leaf b4 if the formula has a gathering b.
+  /// Takes a-b⁴ or [a-b]⁴, gatherings that are inserted together. Returns false if there is no run: A1+a -b4 inserts a
+  /// and deletes leaf b4 if the formula has a gathering b.
   constexpr bool take_run(ChangeState const& s, TokenCursor& c, FoundElement& run) {
     if (!dash_before_separator(c.token.from, s.end)) return false;
     InsertedRunReader const reader{text_.substr(0, s.end), dialect_};
@@ -180,7 +181,8 @@ private:
     run.end = c.token.from;
     return true;
   }
-  /// Returns true if a dash comes before the next separator. Without one there is no run, and most insertions have none.
+  /// Returns true if a dash comes before the next separator. Without one there is no run, and most insertions have
+  /// none.
   [[nodiscard]] constexpr bool dash_before_separator(std::uint32_t from, std::uint32_t end) const noexcept {
     bool name = false; // within [par.]
     for (auto c = cursor(from, end); !c.ended() && !c.at(TokenKind::plus); c.take()) {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// Reads the leaves that an inserted gathering lacks, which cataloguers write in several ways: (A1+a⁴(−a4)), (A1+a⁴[−a4]),
-/// (A1+a⁴ −a4), (A1+a⁴, −a4). Without brackets the leaf must be named with its gathering, and no gathering of the book may
-/// have this name, because the leaf would be that of the book. Of a run (a-b⁴) one gathering can lack leaves. Another change
-/// of inserted leaves, such as ±a2, is an error that says so wherever it is written: a formula has no place for it.
+/// Reads the leaves that an inserted gathering lacks, which cataloguers write in several ways: (A1+a⁴(−a4)),
+/// (A1+a⁴[−a4]), (A1+a⁴ −a4), (A1+a⁴, −a4). Without brackets the leaf must be named with its gathering, and no
+/// gathering of the book may have this name, because the leaf would be that of the book. Of a run (a-b⁴) one gathering
+/// can lack leaves. Another change of inserted leaves, such as ±a2, is an error that says so wherever it is written: a
+/// formula has no place for it.
 ///
 ///   lacking = ( "(" | "[" ) , minus , leaf list , ( ")" | "]" ) | [ "," | ";" ] , minus , leaf list ;
 ///   leaf list = leaf , { ( "," | "." ) , ( leaf | figure ) | "-" , figure } ;

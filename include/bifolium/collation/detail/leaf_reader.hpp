@@ -3,8 +3,8 @@
 ///
 ///   leaf = [ "sig." ] , ( signature , [ "/" ] , ( figure | roman | "l" ) , [ "r" | "v" ] | figure | signature ) ;
 ///
-/// A number alone (7) is a leaf of the gathering before it; a signature alone is the whole gathering. "bl." is an abbreviation
-/// of "blank" and not leaf b1.
+/// A number alone (7) is a leaf of the gathering before it; a signature alone is the whole gathering. "bl." is an
+/// abbreviation of "blank" and not leaf b1.
 #pragma once
 
 #include <bifolium/collation/detail/number_reader.hpp>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads words in a parenthesis after a run. They are stored unchanged. What they say is not counted, so there is a warning if
-/// they look like a change. There is none for "K8 blank" and for words that do not concern the leaves.
+/// Reads words in a parenthesis after a run. They are stored unchanged. What they say is not counted, so there is a
+/// warning if they look like a change. There is none for "K8 blank" and for words that do not concern the leaves.
 #pragma once
 
 #include <bifolium/collation/detail/blank_words.hpp>
@@ -11,8 +11,8 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-/// Words that say that leaves are gone, changed or inserted (common practice, no source). They are not counted, so there is a
-/// warning.
+/// Words that say that leaves are gone, changed or inserted (common practice, no source). They are not counted, so
+/// there is a warning.
 inline constexpr std::string_view words_of_change[]{
     "added"sv,   "cancel"sv, "cancelled"sv, "cancels"sv, "cut"sv,      "deleted"sv,
     "excised"sv, "extra"sv,  "fehlen"sv,    "fehlt"sv,   "inserted"sv, "manca"sv,
@@ -46,7 +46,8 @@ protected:
     change.form = {runs_.size() - 1, separator, false};
     return this->add_change(change);
   }
-  /// Reads words up to the next comma or semicolon. They begin with a letter or figure, not with a quotation mark ('1').
+  /// Reads words up to the next comma or semicolon. They begin with a letter or figure, not with a quotation mark
+  /// ('1').
   constexpr bool words(ChangeState& s, std::uint32_t from, bool signed_here) {
     auto const& t = s.c.token;
     bool const quoted = t.is(TokenKind::quote) && s.any && closes_quotation(s);
@@ -122,8 +123,8 @@ private:
       if (c.at(TokenKind::quote) && (c.token.value == open || !opens_quotation(c.token.value))) return true;
     return false;
   }
-  /// Returns true for words that are only a leaf, or contain a sign or a word of change: they may be a change in another
-  /// notation. Also for words about blank leaves if it is not clear which leaves are meant.
+  /// Returns true for words that are only a leaf, or contain a sign or a word of change: they may be a change in
+  /// another notation. Also for words about blank leaves if it is not clear which leaves are meant.
   [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
     bool const blank = has_blank_word(text_.substr(from, to - from));
     if (blank && take_blanks(from, to, deleted)) return false; // K8 blank: most words say this
@@ -150,9 +151,9 @@ private:
     }
     return blank;
   }
-  /// Passes on the leaves that the words call blank, and returns true, if it is clear which they are and the book has them. If one of
-  /// them is not clear, none is passed on. "First leaf" is not clear after a run: it may be that of the book. "Blank" alone is
-  /// clear only after one deletion.
+  /// Passes on the leaves that the words call blank, and returns true, if it is clear which they are and the book has
+  /// them. If one of them is not clear, none is passed on. "First leaf" is not clear after a run: it may be that of the
+  /// book. "Blank" alone is clear only after one deletion.
   constexpr bool take_blanks(std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
     bool clear = true;
     auto const words = text_.substr(from, to - from);

@@ -15,7 +15,8 @@ class NumberReader : protected ElementReader {
 protected:
   using ElementReader::ElementReader;
 
-  /// Separates numbers and count of the run `e` if its numbers begin with `expected`. `known` is true after a run of numbers.
+  /// Separates numbers and count of the run `e` if its numbers begin with `expected`. `known` is true after a run of
+  /// numbers.
   constexpr bool part_numbers(FoundElement& e, std::uint32_t expected, bool known) const {
     auto c = cursor(e.from);
     auto const first = c.token;
@@ -60,7 +61,8 @@ private:
     auto const leaves = value(from, end);
     return leaves == 1 || (leaves != 0 && leaves % 2 == 0 && leaves <= thick_gathering) ? leaves : 0;
   }
-  /// Returns what the next run is: one that begins with `number`, one that begins with another number, or no run of numbers.
+  /// Returns what the next run is: one that begins with `number`, one that begins with another number, or no run of
+  /// numbers.
   [[nodiscard]] constexpr Next next_run(TokenCursor c, std::uint32_t number) const {
     for (;;) {
       if (c.at(TokenKind::open_round)) {

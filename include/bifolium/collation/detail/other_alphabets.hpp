@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Runs in alphabets that printers counted in several ways: Cyrillic letters, and Hebrew letters, which are numbers (from
-/// memory). There is a warning with the number of gatherings that was counted.
+/// Runs in alphabets that printers counted in several ways: Cyrillic letters, and Hebrew letters, which are numbers
+/// (from memory). There is a warning with the number of gatherings that was counted.
 #pragma once
 
 #include <bifolium/collation/detail/found_element.hpp>
@@ -9,8 +9,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Returns true for a run that can be counted in several ways: Cyrillic letters past И, where some alphabets have Й or І, and
-/// past Щ; Hebrew letters past י, which can be letters or the numbers from 20 on.
+/// Returns true for a run that can be counted in several ways: Cyrillic letters past И, where some alphabets have Й or
+/// І, and past Щ; Hebrew letters past י, which can be letters or the numbers from 20 on.
 [[nodiscard]] constexpr bool is_unsettled(FoundElement const& e, FoundRun const& run) noexcept {
   auto const mark = run.first.mark();
   if (e.single) return false;
@@ -27,7 +27,8 @@ namespace detail {
   return e.last.key.mark() == Mark::hebrew && !e.single && e.first.one_letter && e.last.one_letter &&
          e.first.key.multiple < 100 && e.last.key.multiple >= 100;
 }
-/// Returns the number of gatherings of a run. A run of the Hebrew alphabet has one for each letter: 1 to 10, tens, hundreds.
+/// Returns the number of gatherings of a run. A run of the Hebrew alphabet has one for each letter: 1 to 10, tens,
+/// hundreds.
 [[nodiscard]] constexpr std::int64_t gatherings_of(FoundElement const& e) noexcept {
   constexpr auto place = [](std::uint32_t worth) {
     return std::int64_t{worth < 10 ? worth : worth < 100 ? 9 + worth / 10 : 18 + worth / 100};

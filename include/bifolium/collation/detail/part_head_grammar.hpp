@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads what comes before the gatherings of a part: the name of a volume, leaves without signatures, an engraved title.
-/// Leaves without signatures are counted as one gathering π, with a warning, because the text does not say how they are
-/// joined. Engraved leaves do not belong to the gatherings and are stored as plates.
+/// Reads what comes before the gatherings of a part: the name of a volume, leaves without signatures, an engraved
+/// title. Leaves without signatures are counted as one gathering π, with a warning, because the text does not say how
+/// they are joined. Engraved leaves do not belong to the gatherings and are stored as plates.
 ///
 ///   volume   = [ "(" | "[" ] , name of part , [ ")" | "]" ] , [ ":" | "," | "." ] | figure , ":" | roman , ( ":" | "." ) ;
 ///   name of part = ( "v." | "vol." | "volume" | "tome" | "tomo" | "tomus" | "t." | "Bd." | "Band" | "Teil" | "pt." | "part"
@@ -35,8 +35,8 @@ protected:
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
       Base::is_word, Base::begun, Base::part_;
 
-  /// Reads the name of a part of the book: Vol. I:, v. 2, (Bd. 3), [Part 1]. It comes before or after the gatherings of the
-  /// part. Returns false if there is none.
+  /// Reads the name of a part of the book: Vol. I:, v. 2, (Bd. 3), [Part 1]. It comes before or after the gatherings of
+  /// the part. Returns false if there is none.
   constexpr bool volume() {
     if (!may_begin_part(c_.token)) return false;
     auto c = c_;
@@ -59,8 +59,8 @@ protected:
     begin(from, to, c, !named_after);
     return true;
   }
-  /// Reads leaves without a signature: 2 unsigned leaves; [2] leaves; 4 p.l. They become a gathering π, or χ after other
-  /// gatherings, where the text must call them unsigned. Returns false if there are none.
+  /// Reads leaves without a signature: 2 unsigned leaves; [2] leaves; 4 p.l. They become a gathering π, or χ after
+  /// other gatherings, where the text must call them unsigned. Returns false if there are none.
   constexpr bool leaves_before() {
     bool const square = c_.at(TokenKind::open_square);
     if (square && !is_digit(at(c_.token.to))) return false;
@@ -122,7 +122,8 @@ protected:
   }
 
 private:
-  /// Returns true if a name of a part can begin here. It looks at one byte only, because it is called for every gathering.
+  /// Returns true if a name of a part can begin here. It looks at one byte only, because it is called for every
+  /// gathering.
   [[nodiscard]] constexpr bool may_begin_part(Token const& t) const noexcept {
     auto const next = at(t.to);
     if (t.is(TokenKind::letter)) return (is_latin_letter(next) || next == '.' || next == ':') && may_name_part(t.value);
@@ -206,7 +207,8 @@ private:
     if (stop) c.take();
     return stop || w.size() > 2;
   }
-  /// Takes the number of a volume: a figure, a Roman numeral or a word. Returns the position after it, or 0 if there is none.
+  /// Takes the number of a volume: a figure, a Roman numeral or a word. Returns the position after it, or 0 if there is
+  /// none.
   constexpr std::uint32_t take_number(TokenCursor& c) const {
     auto const from = c.token.from;
     if (c.is_flat_figure()) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads the text around the gatherings: remarks about a leaf, and after the formula a number of leaves or pages, plates and
-/// prose. The text is stored. If it states another number of leaves than the formula has, there is a warning.
+/// Reads the text around the gatherings: remarks about a leaf, and after the formula a number of leaves or pages,
+/// plates and prose. The text is stored. If it states another number of leaves than the formula has, there is a
+/// warning.
 ///
 ///   passage    = [ ":" ] , extent | pagination | plates | label , words ;
 ///   extent     = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "Bl." | "pp." | "p." ) ;

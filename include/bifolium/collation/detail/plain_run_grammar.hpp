@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads plain runs byte by byte: A-K⁸, 2B4, L². A run is plain if nothing before or after it changes what it means, and if
-/// nothing in it is doubtful. Most runs are plain. RunGrammar reads all others; it could read plain ones with the same result,
-/// but takes longer.
+/// Reads plain runs byte by byte: A-K⁸, 2B4, L². A run is plain if nothing before or after it changes what it means,
+/// and if nothing in it is doubtful. Most runs are plain. RunGrammar reads all others; it could read plain ones with
+/// the same result, but takes longer.
 #pragma once
 
 #include <bifolium/collation/detail/resolver.hpp>
@@ -35,8 +35,8 @@ protected:
     c_ = TokenCursor{text_, end};
     return !failed_;
   }
-  /// Reads one plain run, letter , [ dash , letter ] , count. Returns false and takes nothing if the run is not plain; then
-  /// gathering() reads it.
+  /// Reads one plain run, letter , [ dash , letter ] , count. Returns false and takes nothing if the run is not plain;
+  /// then gathering() reads it.
   constexpr bool plain_run(std::uint32_t from, std::size_t& end) {
     if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
     auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
@@ -52,8 +52,8 @@ protected:
     auto const to_rank = found.ranged ? run.last.rank(alphabet_) : from_rank;
     bool const new_part = part_ && begun();
     auto& reached = this->reached(run.first);
-    // gathering() reads a run that goes backwards, a run from a mark to itself (A-A⁸), and letters that come again or after a gap:
-    // each gives an error or a doubt
+    // gathering() reads a run that goes backwards, a run from a mark to itself (A-A⁸), and letters that come again or
+    // after a gap: each gives an error or a doubt
     if (to_rank < from_rank || (found.ranged && to_rank == from_rank)) return false;
     if (!new_part && (from_rank <= reached || (reached != 0 && from_rank != reached + 1))) return false;
     if (new_part) this->begin_part();

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The ranges of an ideal copy: iterators over its leaves and its gatherings. An iterator stores a number or a place and
-/// asks the ideal copy for the rest, so that the ranges need no storage.
+/// The ranges of an ideal copy: iterators over its leaves and its gatherings. An iterator stores a number or a place
+/// and asks the ideal copy for the rest, so that the ranges need no storage.
 #pragma once
 
 #include <bifolium/collation/ideal_copy.hpp>

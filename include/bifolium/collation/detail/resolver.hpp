@@ -149,8 +149,8 @@ protected:
     not_met_ = (1U << leaves.size()) - 1U;
     sink_.gathered(leaves);
   }
-  /// Warns at the end of the text, or of a volume with such a statement, if no gathering has the number of leaves stated beside the format. Others may differ: a book in
-  /// fours often begins or ends with another gathering.
+  /// Warns at the end of the text, or of a volume with such a statement, if no gathering has the number of leaves
+  /// stated beside the format. Others may differ: a book in fours often begins or ends with another gathering.
   constexpr void check_gathered() {
     if (not_met_ != 0) sink_.warn(gathered_doubt_);
     not_met_ = 0;
@@ -209,7 +209,8 @@ protected:
     if (rank > reached(run.first)) reached(run.first) = rank;
   }
 
-  // -- what changes name -----------------------------------------------------------------------------------------------
+  // -- what changes name
+  // -----------------------------------------------------------------------------------------------
 
   [[nodiscard]] constexpr Target last_gathering() const {
     auto const index = last_.gatherings - 1;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads gatherings that are numbered in Roman numerals. I-K⁸ is a run of letters and I-II⁸ a run of numbers. So the numerals
-/// must begin with I or continue such a run, and one end must have two letters or more. There is always a warning.
+/// Reads gatherings that are numbered in Roman numerals. I-K⁸ is a run of letters and I-II⁸ a run of numbers. So the
+/// numerals must begin with I or continue such a run, and one end must have two letters or more. There is always a
+/// warning.
 #pragma once
 
 #include <bifolium/collation/detail/run_grammar.hpp>

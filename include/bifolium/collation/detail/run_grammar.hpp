@@ -47,7 +47,8 @@ protected:
     if (is_hebrew_alphabet(e)) return hebrew_alphabet(e, run);
     return this->add_run(run, e.from, e.end);
   }
-  /// Reads gatherings in a list with one count at its end: A and b, two leaves each. Returns false if there is no such list.
+  /// Reads gatherings in a list with one count at its end: A and b, two leaves each. Returns false if there is no such
+  /// list.
   constexpr bool listed_each() {
     if (each_ == Known::not_yet) each_ = text_.find("each") == text_.npos ? Known::no : Known::yes;
     if (each_ == Known::no) return false;
@@ -133,8 +134,8 @@ protected:
     bool const terms = count.problem == Problem::cycle_too_long;
     return fail(count.problem, from, to, terms ? std::int64_t{Cycle::most_terms} : most_leaves_in_gathering);
   }
-  /// Checks the count of gatherings, also of inserted ones. Fails if it cannot be read, or is on the line and too high: 810 is
-  /// 8.10 without its point, and so is 38 6.
+  /// Checks the count of gatherings, also of inserted ones. Fails if it cannot be read, or is on the line and too high:
+  /// 810 is 8.10 without its point, and so is 38 6.
   constexpr bool check_count(FoundElement const& e) {
     if (e.count.problem != Problem::none) return refuse_count(e.count, e.from, e.count.end);
     auto const most = e.apart ? thick_gathering / 2 : thick_gathering;
@@ -143,7 +144,8 @@ protected:
         return fail(Problem::very_thick_gathering, e.from, e.end, leaves);
     return true;
   }
-  /// Adds warnings for doubts about the marks of gatherings, also of inserted ones. `again`: the letter has come before.
+  /// Adds warnings for doubts about the marks of gatherings, also of inserted ones. `again`: the letter has come
+  /// before.
   constexpr void doubt_marks(FoundElement const& e, FoundRun const& run, bool again) {
     if (!e.single) {
       if (run.gatherings == 1) warn(Problem::run_of_one, e.from, e.end);
@@ -230,7 +232,8 @@ private:
     if (this->skips(run)) warn(Problem::letters_skipped, e.from, e.end);
     this->reach(run);
   }
-  /// Adds a run of Hebrew letters as runs of numbers: the letters up to י are consecutive numbers, each later one is a run.
+  /// Adds a run of Hebrew letters as runs of numbers: the letters up to י are consecutive numbers, each later one is a
+  /// run.
   constexpr bool hebrew_alphabet(FoundElement const& e, FoundRun run) {
     auto const leaves = run.leaves;
     auto const first = e.first.key.multiple, last = e.last.key.multiple;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// Reads plain runs fast: a letter, or two with a dash between them, a leaf count and a blank (A-K⁸, A-K^8, 2B4). Nine of ten
-/// runs in a catalogue are plain, and this reader looks at each of their bytes once. Text with anything else, such as a
-/// bracket, alternating counts, a letter outside the alphabet or an odd count, is left to the grammar. The result is the
-/// same as the result of the grammar.
+/// Reads plain runs fast: a letter, or two with a dash between them, a leaf count and a blank (A-K⁸, A-K^8, 2B4). Nine
+/// of ten runs in a catalogue are plain, and this reader looks at each of their bytes once. Text with anything else,
+/// such as a bracket, alternating counts, a letter outside the alphabet or an odd count, is left to the grammar. The
+/// result is the same as the result of the grammar.
 #pragma once
 
 #include <bifolium/collation/detail/found_run.hpp>
@@ -123,8 +123,8 @@ struct PlainCount {
   std::int64_t leaves{}, gatherings{};
 };
 
-/// Counts a text that is entirely plain. At the first part that is not plain it stops, and the grammar reads the text from its
-/// beginning.
+/// Counts a text that is entirely plain. At the first part that is not plain it stops, and the grammar reads the text
+/// from its beginning.
 constexpr PlainCount count_plain(std::string_view text, Dialect dialect) noexcept {
   Alphabet const alphabet{dialect.letters};
   auto const size = alphabet.size();

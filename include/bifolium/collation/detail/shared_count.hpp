@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Finds a leaf count that several runs share. BMC and GW write one count after several gatherings (a b⁸ is a⁸ b⁸). All
-/// catalogues can write one after a bracket ([a b]⁸) or at the end of a list (A-Z, Aa-Zz, in fours). For a run without a count
-/// this reader looks ahead. It remembers how far it has looked without finding a count, so that no text is slow.
+/// catalogues can write one after a bracket ([a b]⁸) or at the end of a list (A-Z, Aa-Zz, in fours). For a run without
+/// a count this reader looks ahead. It remembers how far it has looked without finding a count, so that no text is
+/// slow.
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
@@ -28,8 +29,8 @@ protected:
   [[nodiscard]] constexpr bool shares_nothing(std::uint32_t from) const noexcept {
     return sharing_ == 0 && shared_until_ <= from;
   }
-  /// Looks for a shared count for the run `e`, which has no own count. Returns true if there is one. `depth` is the number of
-  /// open brackets.
+  /// Looks for a shared count for the run `e`, which has no own count. Returns true if there is one. `depth` is the
+  /// number of open brackets.
   constexpr bool find_shared(FoundElement const& e, TokenCursor const& after, int depth) {
     if (shared_until_ <= e.end) {
       shared_until_ = 0;
@@ -41,7 +42,8 @@ protected:
     if (shared_until_ <= e.end && omitted_ != Omitted::next && e.end >= list_barren_until_) look_for_list(after);
     return shared_until_ > e.end;
   }
-  /// Returns the shared count for the next `gatherings` gatherings. `listed` becomes true if it may not be meant for them.
+  /// Returns the shared count for the next `gatherings` gatherings. `listed` becomes true if it may not be meant for
+  /// them.
   constexpr Cycle take_shared(std::int64_t gatherings, bool& listed) {
     listed = in_figures_;
     auto const leaves = cycle_.size() == 1 ? cycle_ : cycle_.turned(sharing_);
@@ -62,7 +64,8 @@ protected:
   }
 
 private:
-  /// Looks for a count that a later gathering shares with those before it. `only_bracket`: only a count after a bracket.
+  /// Looks for a count that a later gathering shares with those before it. `only_bracket`: only a count after a
+  /// bracket.
   constexpr void look_for_shared(TokenCursor c, bool only_bracket) {
     for (;;) {
       if (c.at(TokenKind::close_square)) { // [a b]⁸
@@ -100,8 +103,8 @@ private:
     }
     barren_until_ = c.token.from;
   }
-  /// Looks for the count at the end of a list, which is the count of all its runs: A-Z, Aa-Zz, and Aaa-Ccc, in fours. A count
-  /// in figures is shared only if an omitted count would be a mistake.
+  /// Looks for the count at the end of a list, which is the count of all its runs: A-Z, Aa-Zz, and Aaa-Ccc, in fours. A
+  /// count in figures is shared only if an omitted count would be a mistake.
   constexpr void look_for_list(TokenCursor c) {
     for (;;) {
       bool const comma = c.at(TokenKind::comma), joined = is_and(c);

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// The words of a formula as they are stored: notes, labels, the statement of signing, the text after the gatherings. They will be
-/// written in other notations, so they must not contain tags, which are text in HTML: "fol. 12<sup>v</sup>" becomes "fol.
-/// 12v", and the 2 of "pp. <sup>2</sup>1-44" a raised figure. Markup without angle brackets (^{v}) is text everywhere and stays;
-/// but it is closed where a tag ends its style, because the tag is gone.
+/// The words of a formula as they are stored: notes, labels, the statement of signing, the text after the gatherings.
+/// They will be written in other notations, so they must not contain tags, which are text in HTML: "fol.
+/// 12<sup>v</sup>" becomes "fol. 12v", and the 2 of "pp. <sup>2</sup>1-44" a raised figure. Markup without angle
+/// brackets (^{v}) is text everywhere and stays; but it is closed where a tag ends its style, because the tag is gone.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -50,8 +50,8 @@ class MarkupRemover {
     char bytes[4]{};
     words_.append(bytes, encode(subscript(digit), bytes));
   }
-  /// Adds a character of ASCII or one byte of another. A first word with a tag in it was read as letters; without the tag a figure
-  /// directly after it would be the count of a name, so a blank comes between them.
+  /// Adds a character of ASCII or one byte of another. A first word with a tag in it was read as letters; without the
+  /// tag a figure directly after it would be the count of a name, so a blank comes between them.
   void add(char c) {
     bool const counts = is_digit(c) || c == '^' || static_cast<unsigned char>(c) >= 0x80;
     if (counts && tag_in_word_ && one_word_ && words_.size() > 1) words_ += ' ';

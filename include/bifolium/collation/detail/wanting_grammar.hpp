@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads changes that are written in words, (M8 blank and wanting), or without parentheses, A⁸ −A8, A⁸ A3 ±. There is always a
-/// warning: the words may mean that one copy lacks the leaf, and a sign outside parentheses may be a mistake.
+/// Reads changes that are written in words, (M8 blank and wanting), or without parentheses, A⁸ −A8, A⁸ A3 ±. There is
+/// always a warning: the words may mean that one copy lacks the leaf, and a sign outside parentheses may be a mistake.
 ///
 ///   wanting = [ "?" ] , ( leaf , { join , leaf } | ( "last" | "final" ) , [ number ] , [ leaf word ] ) , is wanting ;
 ///   is wanting = ( wanting word | "deleted" | "removed" | "excised" | blank word | "and" | "&" | "," | "?" | "is" | "are"
@@ -23,7 +23,8 @@ protected:
   using Base::fail, Base::warn, Base::text_, Base::at, Base::cursor, Base::word, Base::leaf_name, Base::c_;
   using Kind = Change::Kind;
 
-  /// Reads the contents of a parenthesis that says in words that leaves are wanting. Returns false if it says something else.
+  /// Reads the contents of a parenthesis that says in words that leaves are wanting. Returns false if it says something
+  /// else.
   constexpr bool leaves_wanting(std::uint32_t from, std::uint32_t end) {
     Wanting found;
     found.c = cursor(from, end);
@@ -50,8 +51,8 @@ protected:
                  found.all.size() == 1 ? &s.previous : nullptr);
     return true;
   }
-  /// Reads a change that is written without parentheses, A⁸ −A8. Its gathering must have been read before. Returns false if there
-  /// is none.
+  /// Reads a change that is written without parentheses, A⁸ −A8. Its gathering must have been read before. Returns
+  /// false if there is none.
   constexpr bool change_outside() {
     auto const from = c_.token.from;
     auto const to = end_of_change();
@@ -168,8 +169,8 @@ private:
     }
     return to;
   }
-  /// Returns true if the text contains ±. Without it no letter outside parentheses begins a change (A3 ±), so letters need not be
-  /// looked at.
+  /// Returns true if the text contains ±. Without it no letter outside parentheses begins a change (A3 ±), so letters
+  /// need not be looked at.
   [[nodiscard]] constexpr bool has_cancel_sign() noexcept {
     if (!looked_) cancels_ = text_.find("\xC2\xB1") != text_.npos, looked_ = true;
     return cancels_;

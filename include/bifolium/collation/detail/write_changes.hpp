@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Writes the changes of a formula: (−A4), (±B2), (A3+χ1.2), [=B2], (K8 blank). A change is written as the reader would read it
-/// again: a list names its gathering once, and inserted gatherings that follow one another make a run.
+/// Writes the changes of a formula: (−A4), (±B2), (A3+χ1.2), [=B2], (K8 blank). A change is written as the reader would
+/// read it again: a list names its gathering once, and inserted gatherings that follow one another make a run.
 #pragma once
 
 #include <bifolium/collation/detail/found_run.hpp>
@@ -159,8 +159,8 @@ protected:
     }
     text_ += ')';
   }
-  /// Returns the insertion after those that make one run from change `i` on, a-b⁴: gatherings at one place, each with the name
-  /// that follows the name before it.
+  /// Returns the insertion after those that make one run from change `i` on, a-b⁴: gatherings at one place, each with
+  /// the name that follows the name before it.
   [[nodiscard]] std::size_t end_of_inserted_run(std::size_t i) const {
     auto const& changes = formula_.changes();
     auto const& first = *changes[i].insertion();
@@ -181,7 +181,8 @@ protected:
     while (same < end && changes[same].insertion()->leaves == first.leaves) ++same;
     return same > i + 1 ? same : end;
   }
-  /// Returns the counts of the insertions from change `i` to `end` as a cycle, or an empty one if they do not alternate.
+  /// Returns the counts of the insertions from change `i` to `end` as a cycle, or an empty one if they do not
+  /// alternate.
   [[nodiscard]] Cycle cycle_of_inserted(std::size_t i, std::size_t end) const {
     auto const leaves = [&](std::size_t k) { return formula_.changes()[k].insertion()->leaves; };
     Cycle cycle;

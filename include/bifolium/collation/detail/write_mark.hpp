@@ -99,7 +99,8 @@ protected:
       rest.spell([&](char const* bytes, std::size_t size) { put({bytes, size}); }, [&](int) { series(rest); });
     if (inferred) text_ += ']';
   }
-  /// Writes the leaf counts of a run. `caret`: on the line a caret comes before them, because without it they would be a leaf.
+  /// Writes the leaf counts of a run. `caret`: on the line a caret comes before them, because without it they would be
+  /// a leaf.
   void cycle(Cycle const& leaves, bool numeric, bool caret = false) {
     bool const parentheses = notation_ == Notation::flat && numeric;
     bool thick = false; // true if this count on the line would be read as two counts without their separator

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: MIT
-/// Reads the items of a list of leaves one after the other: references, runs of them, bifolia, and words for the state of leaves. A
-/// name that several gatherings have means the next of them, in the order of the list.
+/// Reads the items of a list of leaves one after the other: references, runs of them, bifolia, and words for the state
+/// of leaves. A name that several gatherings have means the next of them, in the order of the list.
 ///
 ///   leaves = { item , [ "," | ";" | "and" ] } ;
 ///   item   = leaf or gathering , [ "-" , leaf or gathering ] , [ [ "in" ] , state ] | leaf , "." , leaf
 ///          | "all" , ( "after" | "before" ) , leaf or gathering ;   (* where leaves are wanting *)
 ///   state  = "facsimile" | "supplied" | "blank" | "mounted" ;
 ///
-/// A remark in parentheses that says what is printed on the leaves, A1 (title), says nothing about the copy. Pages and numbers of
-/// leaves do not say which leaves are meant, and are refused.
+/// A remark in parentheses that says what is printed on the leaves, A1 (title), says nothing about the copy. Pages and
+/// numbers of leaves do not say which leaves are meant, and are refused.
 #pragma once
 
 #include <bifolium/copy/detail/list_passages.hpp>
@@ -194,7 +194,8 @@ class LeavesReader {
     if (all_ == All::leaves && word == "before") return all_ = All::before, true;
     return false;
   }
-  /// Ends an item of leaves that are wanting: doubts those that no copy has, and takes all leaves after or before it for it.
+  /// Ends an item of leaves that are wanting: doubts those that no copy has, and takes all leaves after or before it
+  /// for it.
   void end_wanting(std::string_view word) {
     auto const from = read_.spans.begin() + static_cast<std::ptrdiff_t>(item_from_);
     auto const to = read_.spans.begin() + static_cast<std::ptrdiff_t>(item_to_);
@@ -214,8 +215,8 @@ class LeavesReader {
     LeafSpan const leaves[]{span_of_numbers(book_, from, to)};
     place(leaves);
   }
-  /// Takes words for leaves at the ends of the book, where leaves are wanting. Returns false if there are none, or more leaves
-  /// than the book has.
+  /// Takes words for leaves at the ends of the book, where leaves are wanting. Returns false if there are none, or more
+  /// leaves than the book has.
   bool take_end_of_book(TextCursor& cursor) {
     auto after = cursor;
     auto const ends = wanting_ ? take_ends_of_book(after) : std::nullopt;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Divides a list of leaves where it changes from the leaves that are there to those that are wanting. Most catalogues say
-/// only what is wanting, so a list may begin with it.
+/// Divides a list of leaves where it changes from the leaves that are there to those that are wanting. Most catalogues
+/// say only what is wanting, so a list may begin with it.
 ///
 ///   list    = leaves , { [ "imperfect" , [ ":" ] ] , wanting , leaves , [ ")" ] } ;
 ///   wanting = [ "(" ] , ( wanting word | "missing" | "without" | "except" | "less" ) , [ ":" ] ; (* wants, lacking: leaf/leaf_words.hpp *)

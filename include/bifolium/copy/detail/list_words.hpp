@@ -21,7 +21,8 @@ namespace detail {
     if (word == to_words(state)) return state;
   return std::nullopt;
 }
-/// Words for what is printed on a leaf, which catalogues add to it, A1 (title), or write in its place (common practice, no source).
+/// Words for what is printed on a leaf, which catalogues add to it, A1 (title), or write in its place (common practice,
+/// no source).
 [[nodiscard]] inline bool is_content_word(std::string_view word) noexcept {
   for (std::string_view const one :
        {"title",      "half-title", "title-page", "title-leaf", "half",          "t.p",           "frontispiece",
@@ -61,7 +62,8 @@ struct EndsOfBook {
   int first{}, last{};
   bool before_name{}; ///< true for "the final blank K8": a name follows, and says which leaf is meant
 };
-/// Takes "the last two leaves", "first and last leaves" or "final blank". If there is none, takes nothing and returns no value.
+/// Takes "the last two leaves", "first and last leaves" or "final blank". If there is none, takes nothing and returns
+/// no value.
 [[nodiscard]] inline std::optional<EndsOfBook> take_ends_of_book(TextCursor& cursor) {
   auto c = cursor;
   auto counted = take_counted_leaves(c);

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// Names of gatherings that come again, as in volumes that are signed alike, in a list of leaves. A list is in the order of the book, so
-/// a name means the next gathering that has it. Which one is meant stays in doubt, unless the list has the name as often as
-/// the book. Looking at the runs of the book for each name would take long for a long list of a long book, so only a number of
-/// runs is looked at that grows with the book; after that the first gathering is taken, with its doubt.
+/// Names of gatherings that come again, as in volumes that are signed alike, in a list of leaves. A list is in the
+/// order of the book, so a name means the next gathering that has it. Which one is meant stays in doubt, unless the
+/// list has the name as often as the book. Looking at the runs of the book for each name would take long for a long
+/// list of a long book, so only a number of runs is looked at that grows with the book; after that the first gathering
+/// is taken, with its doubt.
 #pragma once
 
 #include <bifolium/collation/ideal_copy.hpp>
@@ -47,8 +48,9 @@ public:
   explicit NamesInOrder(IdealCopy const& book)
       : book_{book}, looks_{64 * static_cast<std::int64_t>(book.runs().size())} {}
 
-  /// Returns the leaf of this name that is meant after leaf `last`. If several gatherings have the name, it is the next one in the
-  /// book: in "A-B A-B" the second A is that of the second part. If no other comes after, it is `leaf`, the first of the book.
+  /// Returns the leaf of this name that is meant after leaf `last`. If several gatherings have the name, it is the next
+  /// one in the book: in "A-B A-B" the second A is that of the second part. If no other comes after, it is `leaf`, the
+  /// first of the book.
   [[nodiscard]] LeafOfBook next(LeafOfBook const& leaf, std::optional<LeafOfBook> const& last) {
     if (!last || *last < leaf || leaf.inserted != 0) return leaf;
     auto const name = book_.signature(leaf.gathering);
@@ -66,7 +68,8 @@ public:
   void doubted(std::string_view word, GatheringAt taken, std::size_t doubt) {
     of_several_.push_back({word, taken, doubt});
   }
-  /// Removes the doubts about names that the list has as often as the book and in its order: A-B A-B in a book of two such parts.
+  /// Removes the doubts about names that the list has as often as the book and in its order: A-B A-B in a book of two
+  /// such parts.
   void settle(std::vector<Error>& doubts) {
     merge_sort(of_several_, [](OfSeveral const& a, OfSeveral const& b) { return a.word < b.word; });
     std::vector<char> settled(doubts.size());

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// read_leaves_present: the passages of a list that name leaves which are there, and those that name leaves which are wanting;
-/// then the leaves that are left. Each passage is read by LeavesReader.
+/// read_leaves_present: the passages of a list that name leaves which are there, and those that name leaves which are
+/// wanting; then the leaves that are left. Each passage is read by LeavesReader.
 #pragma once
 
 #include <bifolium/copy/detail/leaves_reader.hpp>

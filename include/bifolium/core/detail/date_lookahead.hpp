@@ -14,8 +14,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Looks ahead in a statement of date. Only its end shows whether a numeral, a word or a range is there. So each function
-/// gets a position and returns the position after what it finds.
+/// Looks ahead in a statement of date. Only its end shows whether a numeral, a word or a range is there. So each
+/// function gets a position and returns the position after what it finds.
 class DateLookahead {
 protected:
   /// A year, or a word for several years: 172-, 18th century.

@@ -14,7 +14,8 @@ namespace detail {
 constexpr bool is_signature_symbol(char32_t c) noexcept {
   if (c < 0x80) return c == '*' || c == '&' || c == ':' || c == '#' || c == '@' || c == '%';
   if (c == 0xA7 || c == 0xB6) return true; // § ¶
-  // vowels with a tilde, which some printers used after z, and the long s; no other accented letters are used in this way
+  // vowels with a tilde, which some printers used after z, and the long s; no other accented letters are used in this
+  // way
   if (c == 0xE3 || c == 0xF1 || c == 0xF5 || c == 0x129 || c == 0x169 || c == 0x1EBD || c == 0x101 || c == 0x113 ||
       c == 0x12B || c == 0x14D || c == 0x16B || c == 0x17F)
     return true;
@@ -37,20 +38,22 @@ constexpr int greek_letter(char32_t c, bool& capital) noexcept {
                                             : 0;
   return n == 0 ? 0 : n >= 18 ? n - 1 : n; // final sigma has the number of sigma
 }
-/// Returns the number of a Cyrillic letter, or 0 for any other character. Sets `capital`. Counted are 31 letters: those of the
-/// civil type without Ё and Й, which are later, and without І, Ѣ, Ѳ and Ѵ (from memory).
+/// Returns the number of a Cyrillic letter, or 0 for any other character. Sets `capital`. Counted are 31 letters: those
+/// of the civil type without Ё and Й, which are later, and without І, Ѣ, Ѳ and Ѵ (from memory).
 constexpr int cyrillic_letter(char32_t c, bool& capital) noexcept {
   capital = c < 0x430;
   auto const n = c >= 0x410 && c <= 0x44F ? static_cast<int>(c - (capital ? 0x410 : 0x430)) + 1 : 0;
   return n == 10 ? 0 : n > 10 ? n - 1 : n; // Й
 }
-/// Returns the value of a Hebrew letter as a numeral, or 0 for any other character. A final form has the value of its letter.
+/// Returns the value of a Hebrew letter as a numeral, or 0 for any other character. A final form has the value of its
+/// letter.
 constexpr int hebrew_letter(char32_t c) noexcept {
   constexpr int worth[]{1,  2,  3,  4,  5,  6,  7,  8,  9,  10,  20,  20,  30, 40,
                         40, 50, 50, 60, 70, 80, 80, 90, 90, 100, 200, 300, 400};
   return c >= 0x5D0 && c <= 0x5EA ? worth[c - 0x5D0] : 0;
 }
-/// Returns true for a sign that sets the direction of writing or joins letters. It is invisible and has no meaning here.
+/// Returns true for a sign that sets the direction of writing or joins letters. It is invisible and has no meaning
+/// here.
 constexpr bool is_direction_sign(char32_t c) noexcept {
   return c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) || (c >= 0x2060 && c <= 0x2069) || c == 0x61C;
 }
@@ -70,8 +73,8 @@ enum class ByteKind : std::uint8_t {
   high
 };
 
-/// The kind of each byte, 32 to a row: a is the first enumerator of ByteKind, b the second. The table is written out, because
-/// a computed one would be computed in every source file that includes this header.
+/// The kind of each byte, 32 to a row: a is the first enumerator of ByteKind, b the second. The table is written out,
+/// because a computed one would be computed in every source file that includes this header.
 // one row each for the bytes from 00, 20, 40, 60 and so on
 inline constexpr char letters_of_kinds[]{"aaaaaaaaaddaadaaaaaaaaaaaaaaaaaa"
                                          "daaaaajaaaaeaeaaccccccccccaahaaa"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads marks of gatherings that are letters. A letter that is repeated belongs to a later alphabet: AA and Aa are 2A, AAa
-/// is 3A. Hebrew letters are read as numerals, because Hebrew books count their gatherings so (from memory).
+/// Reads marks of gatherings that are letters. A letter that is repeated belongs to a later alphabet: AA and Aa are 2A,
+/// AAa is 3A. Hebrew letters are read as numerals, because Hebrew books count their gatherings so (from memory).
 #pragma once
 
 #include <bifolium/leaf/found_signature.hpp>
@@ -10,7 +10,8 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Reads Latin letters, alone or with a Greek letter after them, Greek and Cyrillic letters, and numbers in Hebrew letters.
+/// Reads Latin letters, alone or with a Greek letter after them, Greek and Cyrillic letters, and numbers in Hebrew
+/// letters.
 class LetterMarks : public MarkReader {
 public:
   using MarkReader::MarkReader;
@@ -56,7 +57,8 @@ protected:
     found.glyph_outside = !alphabet.has(place);
     return found;
   }
-  /// Takes π or χ at the cursor, also in Latin letters: pi, chi. Returns the position after it, or 0 for any other text.
+  /// Takes π or χ at the cursor, also in Latin letters: pi, chi. Returns the position after it, or 0 for any other
+  /// text.
   constexpr std::uint32_t unsigned_mark(TokenCursor& c, bool& chi) const noexcept {
     auto const t = c.token;
     if (t.is(TokenKind::greek)) {

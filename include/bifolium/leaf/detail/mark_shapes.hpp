@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Looks ahead in a signature: tells from the next tokens what a prefix, a figure or a bracket belongs to, and takes nothing.
+/// Looks ahead in a signature: tells from the next tokens what a prefix, a figure or a bracket belongs to, and takes
+/// nothing.
 #pragma once
 
 #include <bifolium/leaf/detail/printed_marks.hpp>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads marks of gatherings that are neither letters nor one symbol: marks made of parentheses, marks in parentheses, and
-/// marks in quotation marks, which are stored as they were printed.
+/// Reads marks of gatherings that are neither letters nor one symbol: marks made of parentheses, marks in parentheses,
+/// and marks in quotation marks, which are stored as they were printed.
 #pragma once
 
 #include <bifolium/leaf/detail/letter_marks.hpp>
@@ -10,7 +10,8 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Returns the number of bytes of )( at a position, or of ):( )o( )*( before a leaf count or a leaf, or 0 for any other text.
+/// Returns the number of bytes of )( at a position, or of ):( )o( )*( before a leaf count or a leaf, or 0 for any other
+/// text.
 constexpr std::uint32_t cross_size(std::string_view text, std::uint32_t from) noexcept {
   auto const at = [&](std::size_t i) { return i < text.size() ? text[i] : '\0'; };
   if (at(from) != ')' || from + 1 >= text.size()) return 0;
@@ -64,8 +65,8 @@ protected:
     c = p;
     return text_mark(Mark::symbol, from, end, end, 1);
   }
-  /// Reads a mark that was printed in parentheses: (a)⁴, (2Y)⁵, (H*)⁴, (?)⁴. A leaf count, a leaf or the other end of a run must
-  /// follow; other parentheses contain words. `p` is after the parenthesis.
+  /// Reads a mark that was printed in parentheses: (a)⁴, (2Y)⁵, (H*)⁴, (?)⁴. A leaf count, a leaf or the other end of a
+  /// run must follow; other parentheses contain words. `p` is after the parenthesis.
   constexpr FoundSignature printed_so(TokenCursor& c, TokenCursor p) const noexcept {
     auto const from = c.token.from;
     auto found = fail(Problem::no_signature, from);
@@ -123,8 +124,8 @@ protected:
     if (found) c = TokenCursor{text_, end};
     return found;
   }
-  /// Returns true if quoted text can be a mark. A parenthesis in it must not close another one. '1-10' is refused, because
-  /// '1'-'10' may be meant.
+  /// Returns true if quoted text can be a mark. A parenthesis in it must not close another one. '1-10' is refused,
+  /// because '1'-'10' may be meant.
   [[nodiscard]] constexpr bool quotable(std::uint32_t from, std::uint32_t to) const noexcept {
     int round = 0, square = 0;
     for (auto k = from; k < to; ++k) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Spells the parts of a signature that are not stored as text: numbers, and letters of other alphabets. `put` receives the
-/// bytes, as in Signature::spell.
+/// Spells the parts of a signature that are not stored as text: numbers, and letters of other alphabets. `put` receives
+/// the bytes, as in Signature::spell.
 #pragma once
 
 #include <cstddef>
@@ -28,9 +28,9 @@ template <class Put> constexpr void spell_character(Put& put, unsigned code) {
 template <class Put> constexpr void spell_greek(Put& put, int place, bool capital) {
   spell_character(put, (capital ? 0x391U : 0x3B1U) + static_cast<unsigned>(place) - 1U + (place >= 18 ? 1U : 0U));
 }
-/// Spells a number from 1 to 999 in Hebrew letters, which add up: first those for hundreds, then for tens, then for units; 15 and
-/// 16 are spelled as 9 and 6, and 9 and 7. A left-to-right mark (U+200E) comes after them. Without it, figures after the letters would
-/// be shown in another order where text is set from right to left.
+/// Spells a number from 1 to 999 in Hebrew letters, which add up: first those for hundreds, then for tens, then for
+/// units; 15 and 16 are spelled as 9 and 6, and 9 and 7. A left-to-right mark (U+200E) comes after them. Without it,
+/// figures after the letters would be shown in another order where text is set from right to left.
 template <class Put> constexpr void spell_hebrew(Put& put, std::uint32_t figure) {
   constexpr unsigned letters[]{0x5D0, 0x5D1, 0x5D2, 0x5D3, 0x5D4, 0x5D5, 0x5D6, 0x5D7, 0x5D8, 0x5D9, 0x5DB,
                                0x5DC, 0x5DE, 0x5E0, 0x5E1, 0x5E2, 0x5E4, 0x5E6, 0x5E7, 0x5E8, 0x5E9, 0x5EA};

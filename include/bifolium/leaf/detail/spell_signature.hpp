@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Signature::spell, which writes a signature piece by piece: its series, its prefix, what encloses it, its multiple, and its mark
-/// with what is beside it, in the order in which leaf/signature_reader.hpp reads them.
+/// Signature::spell, which writes a signature piece by piece: its series, its prefix, what encloses it, its multiple,
+/// and its mark with what is beside it, in the order in which leaf/signature_reader.hpp reads them.
 #pragma once
 
 #include <bifolium/leaf/detail/spell_letters.hpp>

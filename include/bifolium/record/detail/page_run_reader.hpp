@@ -168,10 +168,10 @@ protected:
     return cursor_.go_to(here), parts;
   }
   /// [8]-320 p., as French catalogues write it: eight pages without numbers and then 1 to 320, while [3]-40 p. and
-  /// vi, [7]-263 p. are ranges whose first page bears no number. Numbers begin on a recto, which is odd, and leaves without
-  /// numbers have an even number of pages. So an even number in brackets is a number of pages, unless it continues the
-  /// numbers before it: xv, [16]-328 p. Common practice, no source. A statement that begins with its unit writes 1-320 in
-  /// full, and there the dash always makes a range.
+  /// vi, [7]-263 p. are ranges whose first page bears no number. Numbers begin on a recto, which is odd, and leaves
+  /// without numbers have an even number of pages. So an even number in brackets is a number of pages, unless it
+  /// continues the numbers before it: xv, [16]-328 p. Common practice, no source. A statement that begins with its unit
+  /// writes 1-320 in full, and there the dash always makes a range.
   [[nodiscard]] bool before_sequence(Figure const& first) {
     auto const here = cursor_.at();
     if (!extent_ || first.value % 2 != 0 || !cursor_.take_dash()) return false;

@@ -14,8 +14,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Returns the first letter of a run of lettered pages at the cursor, a-d or A-K, as its number in the alphabet, 1 to 26; 0
-/// if no such run begins here. i-x is not such a run, but Roman numerals.
+/// Returns the first letter of a run of lettered pages at the cursor, a-d or A-K, as its number in the alphabet, 1 to
+/// 26; 0 if no such run begins here. i-x is not such a run, but Roman numerals.
 inline int letter_run(TextCursor look) {
   auto const first = look.peek();
   if (!is_latin_letter(first) || roman_numeral(look.rest().substr(0, 1))) return 0;

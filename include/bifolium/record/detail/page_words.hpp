@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// The words of statements of pages: units, plates, volumes, corrections. A longer word comes before its beginning.
 ///
-/// Rules: DCRMR 6.21 (pages, leaves, columns, volumes), the rules before it (p., v., i.e.). p. l. and the words of other
-/// languages (ff., Bl., S., carte, hojas, n. ch.): common practice, no source.
+/// Rules: DCRMR 6.21 (pages, leaves, columns, volumes), the rules before it (p., v., i.e.). p. l. and the words of
+/// other languages (ff., Bl., S., carte, hojas, n. ch.): common practice, no source.
 #pragma once
 
 #include <bifolium/core/text_cursor.hpp>
@@ -95,8 +95,8 @@ constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
   return nullptr;
 }
 
-/// Takes words between a number and its unit, or after the unit, that say whether pages bear numbers: `8 unnumbered pages`,
-/// `2 ff. n. ch.`, `120 numb. l.`, `[1] blank leaf`. `unnumbered` becomes true where they bear none.
+/// Takes words between a number and its unit, or after the unit, that say whether pages bear numbers: `8 unnumbered
+/// pages`, `2 ff. n. ch.`, `120 numb. l.`, `[1] blank leaf`. `unnumbered` becomes true where they bear none.
 constexpr bool take_numbering_words(TextCursor& cursor, bool& unnumbered) {
   struct Row {
     char const* words;
