@@ -8,7 +8,8 @@
 ///   duplicate = "π" | "χ" | "pi" | "chi" | "[pi]" | "[chi]" ;
 ///   multiple  = figure ;
 ///   mark      = letter , { the same letter } | letter , Greek letter of its place | Greek letter , { the same }
-///             | Cyrillic letter , { the same } | Hebrew letters | figure | symbol , letter | "(" , letter , [ affix ] , ")"
+///             | Cyrillic letter , { the same } | Hebrew letters | figure | symbol , letter
+///             | "(" , letter , [ affix ] , ")"
 ///             | symbol , { the same } | symbol , "_" , symbol | quoted | ")(" , { ")(" } | "):(" , { "):(" } | ")o("
 ///             | "(*)" | "(?)" | "(:" | ":)" | "(:)" ;
 ///   affix     = "*" | "†" | "‡" | "§" | "¶" | "☞" ;

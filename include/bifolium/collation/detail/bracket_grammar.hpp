@@ -3,7 +3,8 @@
 /// gatherings, a statement of signing, changes or words. In scanned texts brackets are missing or have the wrong form;
 /// such text is read with a warning.
 ///
-///   group   = "[" , { element | separator } , "]" , [ count ] ; (* unsigned; the count is shared by runs without one *)
+///   group   = "[" , { element | separator } , "]" , [ count ] ;
+///             (* unsigned; the count is shared by runs without one *)
 ///   signing = "[" , "$" , words , "]" ;
 ///   note    = "(" , ( blanks | words ) , ")" | "[" , words , "]" ;
 #pragma once

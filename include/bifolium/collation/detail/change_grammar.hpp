@@ -6,7 +6,7 @@
 ///
 ///   changes  = "(" , ( item , { join , item } | wanting ) , ")" ;
 ///   join     = "," | ";" | "." | "&" | "and" | blank ;
-///   item     = loss , leaves , [ quoted ] , [ "+" , inserted ] | leaves , "±" | "±"
+///   item     = loss , leaves , [ raised figure ] , [ quoted ] , [ "+" , inserted ] | leaves , "±" | "±"
 ///            | leaf , "+" , inserted | "+" , inserted | identity | blanks | words ;
 ///   loss     = "−" | "-" | "±" | "less" | "minus" | "without" | wanting word ;
 ///   leaves   = leaf , [ "?" ] , { join , leaf , [ "?" ] } | leaf , ( "-" | "to" | "through" ) , figure ;

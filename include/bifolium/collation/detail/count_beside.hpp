@@ -4,28 +4,11 @@
 #pragma once
 
 #include <bifolium/collation/detail/formula_cursor.hpp>
+#include <bifolium/collation/detail/found_element.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-
-/// A run with its count, if it has one, or the reason why there is none.
-struct FoundElement {
-  FoundSignature first{}, last{};
-  FoundCount count{};
-  std::int64_t gatherings{1};
-  std::uint32_t from{}, end{};
-  bool apart{};                   ///< true if blanks come before the count
-  bool single{true};              ///< true if there is no dash
-  bool read_flat{};               ///< true if 2A-G was read as ²A-G
-  bool by_sequence{};             ///< 1-210: number and count were separated with the help of the neighbouring runs
-  bool first_counted{};           ///< A⁸-E⁸: the first end has its own count
-  bool roman{};                   ///< (i-iiii): its numbers are Roman numerals
-  bool mixed{};                   ///< 2A-CC: later alphabets are written in two ways
-  bool half_enclosed{};           ///< (A)-K: one end alone is in parentheses
-  bool in_brackets{};             ///< [a-b]⁴ in an insertion: no gathering of the run is signed
-  Problem problem{Problem::none}; ///< why the ends make no run
-};
 
 class CountBeside : protected FormulaCursor {
 protected:

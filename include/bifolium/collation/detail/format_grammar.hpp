@@ -4,8 +4,9 @@
 /// format at all, since 2o is a format and 2o⁸ a gathering.
 ///
 ///   heading = ( "Signatures" | "Collation" | "Formula" | "Register" | "Sig" | "Coll" ) , ( ":" | "." ) ;
-///   format  = [ paper class ] , format symbol , [ "?" ] , [ "and" , format symbol ] , [ gathered ] ,
-///             [ ":" | "." | "," ]
+///   format  = [ "in" ] , [ paper class ] , format symbol , [ "?" | "(?)" ] , [ ( "and" | "&" ) , format symbol ] ,
+///             [ gathered ] , [ ":" | "." | "," ]
+///           | "[" , format symbol , "]" , [ ":" | "." | "," ]
 ///           | ( "F" | "Q" | "O" | "D" ) , [ "°" ] , ":" ;
 #pragma once
 

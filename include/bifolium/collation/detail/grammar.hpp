@@ -4,12 +4,12 @@
 ///
 ///   description = [ heading ] , [ format ] , [ engraved ] , { part } ;
 ///   part        = [ volume ] , { element | separator } ;            (* ";" and a volume begin a part *)
-///   separator   = "," | "." | ";" ;
-///   element     = run | unsigned | group | changes | outside | identity | imperfect | equation | signing | remark | note
-///               | passage ;
+///   separator   = "," | "." | ";" | "and" | "&" | "+" ;             (* the last three between two runs *)
+///   element     = run | unsigned | group | changes | outside | identity | imperfect | equation | signing | remark
+///               | note | passage ;
 ///   equation    = "=" , description ;                               (* the same book written a second way *)
 ///   imperfect   = "+" | "⁺" ;
-///   remark      = leaf , words ;
+///   remark      = [ "-" ] , leaf , words ;
 ///
 /// Each function takes all of its text, or leaves the cursor where it was. No text is corrected: if it can be read with
 /// a doubt, it is read and there is a warning; otherwise there is an error with its position.

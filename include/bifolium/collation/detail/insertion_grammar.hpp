@@ -9,6 +9,7 @@
 ///   inserted run = signature , dash , signature , count | "[" , signature , dash , signature , "]" , count ;
 #pragma once
 
+#include <bifolium/collation/detail/inserted_run_reader.hpp>
 #include <bifolium/collation/detail/lacking_grammar.hpp>
 
 namespace bifolium {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Reads a leaf that a change names. Inside a parenthesis the number after a signature is a leaf and not a count:
 ///
-///   leaf = [ "sig." ] , ( signature , [ "/" ] , ( figure | roman | "l" ) , [ "r" | "v" ] | figure | signature ) ;
+///   leaf = [ "sig." ] , ( signature , [ "/" ] , ( figure | roman | "l" ) , [ "r" | "v" ] | figure | signature
+///        | words , figure ) ;                           (* the bare name of a symbol: greek cross8 *)
 ///
 /// A number alone (7) is a leaf of the gathering before it; a signature alone is the whole gathering. "bl." is an
 /// abbreviation of "blank" and not leaf b1.

@@ -4,7 +4,7 @@
 /// show where the number ends. It is separated only if exactly one place is possible.
 #pragma once
 
-#include <bifolium/collation/detail/found_element.hpp>
+#include <bifolium/collation/detail/element_reader.hpp>
 #include <bifolium/collation/detail/scan_plain.hpp>
 
 namespace bifolium {

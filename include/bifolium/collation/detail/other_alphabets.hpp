@@ -3,7 +3,7 @@
 /// (from memory). There is a warning with the number of gatherings that was counted.
 #pragma once
 
-#include <bifolium/collation/detail/found_element.hpp>
+#include <bifolium/collation/detail/element_reader.hpp>
 
 namespace bifolium {
 inline namespace v0 {

@@ -3,12 +3,14 @@
 /// title. Leaves without signatures are counted as one gathering π, with a warning, because the text does not say how
 /// they are joined. Engraved leaves do not belong to the gatherings and are stored as plates.
 ///
-///   volume   = [ "(" | "[" ] , name of part , [ ")" | "]" ] , [ ":" | "," | "." ] | figure , ":" | roman , ( ":" | "." ) ;
-///   name of part = ( "v." | "vol." | "volume" | "tome" | "tomo" | "tomus" | "t." | "Bd." | "Band" | "Teil" | "pt." | "part"
-///                | "parte" | "pars" | "partie" ) , ( figure | roman | ordinal ) | figure , "." , ( "Teil" | "Band" ) ;
-///   unsigned = ( [ "[" ] , figure , [ "]" ] | number ) , [ adjective ] , ( "leaves" | "leaf" | "l." | "ll." | "p.l." ) ,
-///              [ [ "," ] , adjective | "(" , adjective , ")" ] ;
-///   adjective = "unsigned" | "unnumbered" | "preliminary" | "without signatures" ;
+///   volume   = [ "(" | "[" ] , name of part , [ ")" | "]" ] , [ ":" | "," | "." ]
+///            | figure , ":" | roman , ( ":" | "." ) ;
+///   name of part = ( "v." | "vol." | "volume" | "tome" | "tom." | "tomo" | "tomus" | "t." | "Bd." | "Band" | "Teil"
+///                | "Theil" | "pt." | "part" | "parte" | "pars" | "partie" ) , ( figure | roman | ordinal )
+///                | figure , "." , ( "Teil" | "Theil" | "Band" | "Bd" ) , [ "." ] , ":" ;
+///   unsigned = ( [ "[" ] , figure , [ "]" ] | number ) , [ adjective ] ,
+///              ( "leaves" | "leaf" | "l." | "ll." | "p.l." ) , [ [ "," ] , adjective | "(" , adjective , ")" ] ;
+///   adjective = "unsigned" | "unnumbered" | "preliminary" | "prelim." | "without signatures" | blank word ;
 ///   engraved = ( "engr." | "port." | "front." | "title" | "t.p." | "plate" | "map" ) , words , ( "+" | "," | ";" ) ;
 #pragma once
 

@@ -3,8 +3,8 @@
 /// always a warning: the words may mean that one copy lacks the leaf, and a sign outside parentheses may be a mistake.
 ///
 ///   wanting = [ "?" ] , ( leaf , { join , leaf } | ( "last" | "final" ) , [ number ] , [ leaf word ] ) , is wanting ;
-///   is wanting = ( wanting word | "deleted" | "removed" | "excised" | blank word | "and" | "&" | "," | "?" | "is" | "are"
-///              | "both" ) , { is wanting } ;
+///   is wanting = ( wanting word | "deleted" | "removed" | "excised" | blank word | "and" | "&" | "," | "?" | "is"
+///              | "are" | "both" ) , { is wanting } ;
 ///   wanting word = "want" | "wants" | "wanting" | "lack" | "lacks" | "lacking" ;
 ///   outside = ( "−" | "-" | "±" ) , leaf , { ( "," | "." ) , figure } | leaf , "±" | "±" ;
 #pragma once

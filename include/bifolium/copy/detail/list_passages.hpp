@@ -3,7 +3,8 @@
 /// say only what is wanting, so a list may begin with it.
 ///
 ///   list    = leaves , { [ "imperfect" , [ ":" ] ] , wanting , leaves , [ ")" ] } ;
-///   wanting = [ "(" ] , ( wanting word | "missing" | "without" | "except" | "less" ) , [ ":" ] ; (* wants, lacking: leaf/leaf_words.hpp *)
+///   wanting = [ "(" ] , ( wanting word | "missing" | "without" | "except" | "less" ) , [ ":" ] ;
+///             (* wanting word: leaf/leaf_words.hpp *)
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
