@@ -21,14 +21,19 @@ constexpr Dialect every_dialect[]{
 TEST_CASE("the seeds of the fuzzer, and what it found") {
   std::ifstream in{std::string{BIFOLIUM_TEST_DATA} + "/../fuzz/seeds/formula.txt"};
   REQUIRE(in);
-  int seeds = 0;
+  int seeds = 0, read = 0;
   for (std::string line; std::getline(in, line);) {
     if (line.empty()) continue;
     auto const text = line.substr(1); // the first character is the fuzzer's choice of dialect
-    for (auto const& dialect : every_dialect) CHECK(broken_law(text, dialect) == "");
+    for (auto const& dialect : every_dialect) {
+      CHECK(broken_law(text, dialect) == "");
+      read += read_formula(text, dialect) ? 1 : 0;
+    }
     ++seeds;
   }
   CHECK(seeds > 200);
+  MESSAGE(read << " of " << seeds << " seeds are read, each in four dialects");
+  CHECK(read > seeds);
 }
 
 TEST_CASE("random formulas and random scraps of them") {
@@ -39,9 +44,14 @@ TEST_CASE("random formulas and random scraps of them") {
                              " ",  ":",     "$",      "?",      "1",       ".",     "z",     "&",  "'",
                              "α",  "8°",    "fol.",   "a-z⁸ ",  "A-K⁸ L⁴", "(-A1)", "[=B2]", "^2", "<sup>8</sup>",
                              "ij", "[2nd]", "[par.]", " blank", "1-28 36", " = "};
+  int read = 0;
   for (int i = 0; i < 30000; ++i) {
     std::string text;
     for (auto n = random() % 12; n-- > 0;) text += scraps[random() % std::size(scraps)];
-    CHECK(broken_law(text, every_dialect[static_cast<std::size_t>(i) % 4]) == "");
+    auto const& dialect = every_dialect[static_cast<std::size_t>(i) % 4];
+    CHECK(broken_law(text, dialect) == "");
+    read += read_formula(text, dialect) ? 1 : 0;
   }
+  MESSAGE(read << " of 30000 are formulas");
+  CHECK(read > 600); // of texts that cannot be read the laws say little
 }

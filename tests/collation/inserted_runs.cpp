@@ -5,6 +5,7 @@
 
 #include "check.hpp"
 #include "collation/formula_laws.hpp"
+#include "collation/read_lawfully.hpp"
 
 #include <string>
 
@@ -27,8 +28,7 @@ struct RunRefused {
 std::vector<Error> doubts_of_inserted_run(InsertedRun const& one) {
   std::string const text{one.text};
   CAPTURE(text);
-  CHECK(broken_law(text, dialects::strict) == "");
-  auto const formula = read_formula(text);
+  auto const formula = read_lawfully(text);
   REQUIRE(formula);
   CHECK(formula->leaves() == one.leaves);
   CHECK(formula->gatherings() == one.gatherings);
@@ -96,8 +96,7 @@ TEST_CASE("an inserted run that cannot be read says why") {
                                                            {"A⁸(A1+a¹/²/³/⁴/⁵/⁶/⁷/⁸/⁹)", Problem::cycle_too_long, 8}}) {
     std::string const text{one.text};
     CAPTURE(text);
-    CHECK(broken_law(text, dialects::strict) == "");
-    auto const formula = read_formula(text);
+    auto const formula = read_lawfully(text);
     REQUIRE(!formula);
     CHECK(formula.error().problem == one.problem);
     CHECK(formula.error().limit == one.limit);
@@ -107,8 +106,7 @@ TEST_CASE("an inserted run that cannot be read says why") {
 TEST_CASE("an insertion that may not be there is doubted, and keeps its question mark") {
   for (auto const* const text : {"A⁸(A3+χ1?)", "A⁸(A1+a-b⁴?)", "A⁸(A3+χ1.2?, −A8?)", "A⁸(A3+1?)"}) {
     CAPTURE(std::string{text});
-    CHECK(broken_law(text, dialects::strict) == "");
-    auto const formula = read_formula(text);
+    auto const formula = read_lawfully(text);
     REQUIRE(formula);
     CHECK(formula->changes()[0].doubtful());
     REQUIRE(!formula->warnings().empty());
