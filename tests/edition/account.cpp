@@ -62,12 +62,12 @@ TEST_CASE("the copies of an account are those that take its paper, and no others
       };
       auto const unit = paper.loose    ? Fraction{1}
                         : paper.quires ? Fraction{ream.quire}
-                                       : Fraction{ream.printable(), paper.reams.denominator()};
+                                       : Fraction{ream.good, paper.reams.denominator()};
       std::vector<std::int64_t> agree;
       for (std::int64_t copies = 1; copies <= 4000; ++copies) {
         auto const overs = (Fraction{copies} * edition.overs_percent / Fraction{100}).ceil() + edition.overplus;
         Fraction const sheets{*plan.sheets_for(copies + overs)};
-        if (sheets > amount(ream.printable()) - unit && sheets <= amount(ream.ream)) agree.push_back(copies);
+        if (sheets > amount(ream.good) - unit && sheets <= amount(ream.ream)) agree.push_back(copies);
       }
       if (agree.empty()) {
         CHECK((next == found->size() || (*found)[next].ream != ream));

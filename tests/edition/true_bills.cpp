@@ -141,9 +141,9 @@ TEST_CASE("bills made at random are those of plain arithmetic, with each price t
     Wide total = 0;
     CHECK(bill->paper_cost.has_value() == one.price_of_ream.has_value());
     if (bill->paper_cost) {
-      CHECK(bill->paper_cost->stated == up(sum.sheets * *one.price_of_ream, one.ream->printable()));
+      CHECK(bill->paper_cost->stated == up(sum.sheets * *one.price_of_ream, one.ream->good));
       CHECK(bill->paper_cost->low == up(Wide{bill->sheets.low} * *one.price_of_ream, one.ream->ream));
-      CHECK(bill->paper_cost->high == up(Wide{bill->sheets.high} * *one.price_of_ream, one.ream->printable()));
+      CHECK(bill->paper_cost->high == up(Wide{bill->sheets.high} * *one.price_of_ream, one.ream->good));
       total += bill->paper_cost->stated;
     }
     CHECK(bill->forme_cost.has_value() == one.price_of_forme.has_value());
@@ -166,7 +166,7 @@ TEST_CASE("bills made at random are those of plain arithmetic, with each price t
     CHECK(*cost_of(option, one.copies, CompareBy::sheets) == Fraction{sum.sheets});
     auto cost = Fraction{one.price_of_forme.value_or(0)} * Fraction{sum.formes} +
                 Fraction{one.price_of_token.value_or(0)} * work.tokens;
-    if (one.price_of_ream) cost += Fraction{*one.price_of_ream} * Fraction{sum.sheets, one.ream->printable()};
+    if (one.price_of_ream) cost += Fraction{*one.price_of_ream} * Fraction{sum.sheets, one.ream->good};
     CHECK(*cost_of(option, one.copies) == cost);
   }
   CHECK(priced > 1000);

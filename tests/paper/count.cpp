@@ -56,7 +56,7 @@ TEST_CASE("which reams were in use is asked, never assumed") {
 
 TEST_CASE("a ream from the mill is paid for whole and printed in part") {
   // Savage (1841): two of twenty quires are outsides, of twenty imperfect sheets each
-  STATIC_CHECK(reams::from_mill.printable() == 432);
+  STATIC_CHECK(reams::from_mill.good == 432);
   STATIC_CHECK(reams_to_buy(432, reams::from_mill) == 1);
   STATIC_CHECK(reams_to_buy(1000, reams::from_mill) == Fraction{1000, 432});
   STATIC_CHECK(counted(472, reams::from_mill) == PaperCount{1, 0, 0});

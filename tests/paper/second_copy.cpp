@@ -81,7 +81,7 @@ TEST_CASE("every ream and lot is that of the second copy") {
     CAPTURE(one.count.name);
     CHECK(one.count.ream == one.ream);
     CHECK(one.count.quire == one.quire);
-    CHECK(one.count.printable() == one.good);
+    CHECK(one.count.good == one.good);
     CHECK(one.count.region == one.region);
   }
   // the years of those sources

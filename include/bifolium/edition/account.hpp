@@ -47,11 +47,11 @@ constexpr std::optional<Range<std::int64_t>> sheets_of_account(PaperOfAccount co
     sum = fits(checked_add(sum, Fraction{paper.loose.value_or(0)}));
     return fits.all() ? std::optional{sum} : std::nullopt;
   };
-  auto const good = in(by.printable()), all = in(by.ream);
+  auto const good = in(by.good), all = in(by.ream);
   if (!good || !all) return std::nullopt;
   auto const unit = paper.loose    ? Fraction{1}
                     : paper.quires ? Fraction{by.quire}
-                                   : Fraction{by.printable(), paper.reams.denominator()};
+                                   : Fraction{by.good, paper.reams.denominator()};
   auto const before = checked_subtract(*good, unit);
   if (!before) return std::nullopt;
   auto const low = before->floor() + 1;
@@ -116,8 +116,7 @@ inline Expected<std::vector<CopiesOfAccount>> copies_of_account(Edition edition,
   detail::CopiesOfPaper const copies{edition, plan};
   std::vector<CopiesOfAccount> all;
   for (auto const& ream : reams) {
-    if (ream.ream <= 0 || ream.quire <= 0 || ream.printable() <= 0)
-      return error_in_field(Problem::not_positive, "ream");
+    if (ream.ream <= 0 || ream.quire <= 0 || ream.good <= 0) return error_in_field(Problem::not_positive, "ream");
     auto const sheets = detail::sheets_of_account(paper, ream);
     if (!sheets) return error_in_field(Problem::result_too_large, "reams");
     auto const least = copies.within(sheets->low - 1) + 1, most = copies.within(sheets->high);

@@ -93,7 +93,7 @@ constexpr std::optional<Error> what_is_wrong(Edition const& edition) {
   if (edition.copies == 0) return error_in_field(Problem::nothing_to_print, "copies");
   if (edition.overs_percent < Fraction{} || edition.overs_percent > Fraction{100})
     return error_in_field(Problem::too_many_overs, "overs_percent");
-  if (edition.ream && (edition.ream->ream <= 0 || edition.ream->quire <= 0 || edition.ream->printable() <= 0))
+  if (edition.ream && (edition.ream->ream <= 0 || edition.ream->quire <= 0 || edition.ream->good <= 0))
     return error_in_field(Problem::not_positive, "ream");
   if (edition.weight_of_ream && *edition.weight_of_ream <= Fraction{})
     return error_in_field(Problem::not_positive, "weight_of_ream");
@@ -174,7 +174,7 @@ constexpr Expected<Bill> bill_of(Edition const& edition, Plan const& plan) {
     bill.kilogrammes = Range<Fraction>{weight_of(sheets.low, edition, fits), weight_of(sheets.stated, edition, fits),
                                        weight_of(sheets.high, edition, fits)};
   if (edition.price_of_ream) { // whole reams are paid for; their outside quires are used or wasted
-    auto const all = edition.ream->ream, good = edition.ream->printable();
+    auto const all = edition.ream->ream, good = edition.ream->good;
     bill.paper_cost =
         Range<std::int64_t>{cost_of(sheets.low, edition, all, fits), cost_of(sheets.stated, edition, good, fits),
                             cost_of(sheets.high, edition, good, fits)};

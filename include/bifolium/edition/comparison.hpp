@@ -73,9 +73,8 @@ constexpr Expected<Fraction> sound_cost_of(PrintingOption const& option, std::in
   auto const sheets = fits(option.plan.sheets_for(given_out));
   Fraction sum{sheets};
   if (by == CompareBy::cost) {
-    sum = edition.price_of_ream
-              ? fits(checked_multiply(Fraction{*edition.price_of_ream, edition.ream->printable()}, sum))
-              : Fraction{};
+    sum = edition.price_of_ream ? fits(checked_multiply(Fraction{*edition.price_of_ream, edition.ream->good}, sum))
+                                : Fraction{};
     auto const formes = fits(checked_multiply(edition.price_of_forme.value_or(0), option.plan.formes()));
     auto const impressions = fits(option.plan.impressions_for(given_out));
     auto const work = fits(checked_multiply(
@@ -119,7 +118,7 @@ struct CostLines {
       if (!alone) more_impressions = fits(checked_add(more_impressions, fits(checked_multiply(times, Fraction{2}))));
     }
     auto const for_sheet = by == CompareBy::sheets ? Fraction{1}
-                           : edition.price_of_ream ? Fraction{*edition.price_of_ream, edition.ream->printable()}
+                           : edition.price_of_ream ? Fraction{*edition.price_of_ream, edition.ream->good}
                                                    : Fraction{};
     auto const for_impression = by == CompareBy::sheets
                                     ? Fraction{}

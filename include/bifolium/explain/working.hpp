@@ -75,8 +75,8 @@ class WorkingWriter {
           number(bill_.paper->loose, "sheet", "sheets"), ", by the ",
           bill_.edition.ream->name ? bill_.edition.ream->name : "ream", ": ", number(bill_.edition.ream->ream),
           " in quires of ", number(bill_.edition.ream->quire), "\n");
-    if (bill_.paper && bill_.edition.ream->printable() != bill_.edition.ream->ream)
-      put("  of a ream ", number(bill_.edition.ream->printable()),
+    if (bill_.paper && bill_.edition.ream->good != bill_.edition.ream->ream)
+      put("  of a ream ", number(bill_.edition.ream->good),
           " are good: ", number(reams_to_buy(bill_.sheets.stated, *bill_.edition.ream)), " reams to be bought\n");
     if (bill_.kilogrammes)
       put("  weight ", number(bill_.kilogrammes->stated), " kg (", number(bill_.kilogrammes->low), " to ",

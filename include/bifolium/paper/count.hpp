@@ -9,6 +9,8 @@
 #include <bifolium/core/fraction.hpp>
 #include <bifolium/paper/sheet_size.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -16,8 +18,7 @@ inline namespace v0 {
 struct ReamCount {
   std::int32_t ream{};  ///< number of sheets in a ream
   std::int32_t quire{}; ///< number of sheets in a quire; a ream need not have a whole number of quires
-  /// number of sheets that can be printed on, if the ream includes damaged outside quires; 0 means all
-  std::int32_t good{};
+  std::int32_t good{};  ///< number of sheets that can be printed on; fewer if the ream includes damaged outside quires
   Region region{};      ///< the region for which the count is reported
   YearRange years{};    ///< the years of the sources; an open end is the end of the century
   Trust trust{};        ///< whether the source was read or the count is from memory
@@ -25,12 +26,14 @@ struct ReamCount {
   char const* source{}; ///< the source and what it says
 
   constexpr ReamCount() = default;
-  /// Makes a count from the sheets in a ream and in a quire, with optional facts about the count.
-  constexpr ReamCount(std::int32_t sheets_in_ream, std::int32_t sheets_in_quire, std::int32_t good_sheets = 0,
-                      Region reported_in = {}, YearRange reported = {}, Trust how_sure = {},
-                      char const* trade_name = nullptr, char const* read_in = nullptr)
-      : ream{sheets_in_ream}, quire{sheets_in_quire}, good{good_sheets}, region{reported_in}, years{reported},
-        trust{how_sure}, name{trade_name}, source{read_in} {}
+  /// Makes a count from the sheets in a ream and in a quire, with optional facts about the count. If `good_sheets` is
+  /// not given, all sheets are good.
+  constexpr ReamCount(std::int32_t sheets_in_ream, std::int32_t sheets_in_quire,
+                      std::optional<std::int32_t> good_sheets = std::nullopt, Region reported_in = {},
+                      YearRange reported = {}, Trust how_sure = {}, char const* trade_name = nullptr,
+                      char const* read_in = nullptr)
+      : ream{sheets_in_ream}, quire{sheets_in_quire}, good{good_sheets.value_or(sheets_in_ream)}, region{reported_in},
+        years{reported}, trust{how_sure}, name{trade_name}, source{read_in} {}
   /// Refuses a plain number in place of a count: the compiler stops with a sentence that says what to write.
   template <class Number>
   requires std::is_arithmetic_v<Number>
@@ -39,9 +42,6 @@ struct ReamCount {
                   "a ream has no fixed number of sheets: write reams::of_500, or ReamCount{500, 25} for a ream of 500 "
                   "sheets in quires of 25");
   }
-
-  /// Returns the number of sheets of a ream that can be printed on.
-  [[nodiscard]] constexpr std::int32_t printable() const noexcept { return good == 0 ? ream : good; }
 
   friend constexpr bool operator==(ReamCount const& a, ReamCount const& b) noexcept {
     return a.ream == b.ream && a.quire == b.quire && a.good == b.good;
@@ -153,9 +153,9 @@ constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount co
 /// of twenty damaged sheets) are paid for but not printed on. Precondition: `sheets` is at least 0, and a ream has at
 /// least one good sheet.
 constexpr Fraction reams_to_buy(std::int64_t sheets, ReamCount const& by) {
-  if (sheets < 0 || by.printable() <= 0)
+  if (sheets < 0 || by.good <= 0)
     broken("the number of sheets must not be less than zero, and a ream must have at least one good sheet");
-  return Fraction{sheets, by.printable()};
+  return Fraction{sheets, by.good};
 }
 
 /// A unit larger than the ream in which paper was sold.
