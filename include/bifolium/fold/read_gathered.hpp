@@ -27,6 +27,10 @@ struct GatheredRead {
 };
 
 namespace detail {
+/// Returns true if a statement of gathering may begin with this character. After most formats comes another.
+constexpr bool may_begin_gathered(char c) noexcept {
+  return c == ',' || c == '(' || may_begin_counts(c) || small_letter(c) == 'g';
+}
 /// Takes two or more figures: 8/4, 8.6.8.
 constexpr CountsRead take_terms(TextCursor& cursor) {
   auto c = cursor;
@@ -49,6 +53,7 @@ constexpr CountsRead take_terms(TextCursor& cursor) {
 [[nodiscard]] constexpr GatheredRead take_gathered(TextCursor& cursor, Format format) {
   auto c = cursor;
   c.take_blanks();
+  if (!detail::may_begin_gathered(c.peek())) return {};
   GatheredRead read;
   if (c.take(',')) c.take_blanks();
   auto const from = c.at();

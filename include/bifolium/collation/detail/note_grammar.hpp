@@ -155,15 +155,20 @@ private:
   /// them. If one of them is not clear, none is passed on. "First leaf" is not clear after a run: it may be that of the
   /// book. "Blank" alone is clear only after one deletion.
   constexpr bool take_blanks(std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
-    bool clear = true;
-    auto const words = text_.substr(from, to - from);
-    auto const target = [&](BlankNamed one) {
-      one.gathering.text_from += from; // the text of a symbol is in the whole text
-      return one.gathering_named ? this->find(one.gathering) : std::optional{this->last_gathering()};
+    struct Leaf { // without initialisers, as SmallList requires
+      std::int64_t index;
+      std::uint32_t run;
+      int leaf;
     };
-    auto const said = BlankWords{words, letters_}.read([&](BlankNamed const& one) {
-      auto const of = target(one);
+    SmallList<Leaf, 64> leaves;
+    bool clear = true;
+    auto const said = BlankWords{text_.substr(from, to - from), letters_}.read([&](BlankNamed one) {
+      one.gathering.text_from += from; // the text of a symbol is in the whole text
+      auto const of = one.gathering_named ? this->find(one.gathering) : std::optional{this->last_gathering()};
       clear = clear && of && one.leaf <= of->leaves && one.leaf >= -of->leaves && !(one.first && last_.gatherings > 1);
+      if (!clear) return;
+      auto const leaf = one.leaf < 0 ? of->leaves + 1 + one.leaf : one.leaf;
+      leaves.push_back({of->gathering.index, of->gathering.run, leaf});
     });
     if (said == BlanksSaid::alone && deleted != nullptr) {
       bool const whole = deleted->first == 0;
@@ -172,10 +177,7 @@ private:
       return true;
     }
     if (!clear || said != BlanksSaid::leaves) return false;
-    static_cast<void>(BlankWords{words, letters_}.read([&](BlankNamed const& one) {
-      auto const of = *target(one);
-      sink_.blank({of.gathering, one.leaf < 0 ? of.leaves + 1 + one.leaf : one.leaf, 0});
-    }));
+    for (std::size_t i = 0; i < leaves.size(); ++i) sink_.blank({{leaves[i].run, leaves[i].index}, leaves[i].leaf, 0});
     return true;
   }
 };

@@ -88,7 +88,7 @@ protected:
 private:
   GoneLeaves gone_;
   SmallList<Identity, 32> identities_;
-  SmallList<InsertedNames, 16> inserted_names_;
+  SmallList<InsertedNames, 64> inserted_names_;
   std::int64_t reached_[3]{}; // the highest places of the plain capitals, small letters and numbers of this part
   std::uint32_t changes_{};
   Cycle gathered_{};        // the leaves of the gatherings beside the format

@@ -37,11 +37,12 @@ protected:
     s.end = end;
     for (std::size_t i = 0; i < found.all.size(); ++i) {
       auto const& one = found.all[i];
-      if (!this->take_out(one.target, one.leaf, one.leaf, from, words)) return true;
+      auto const target = one.target();
+      if (!this->take_out(target, one.leaf, one.leaf, from, words)) return true;
       if (!this->add_leaves(-1, from, words)) return true;
       FoundChange change;
       change.kind = Kind::deletion;
-      change.gathering = one.target.gathering;
+      change.gathering = target.gathering;
       change.first = change.last = one.leaf;
       change.doubtful = found.doubtful;
       this->send(s, change, from, words);
@@ -65,14 +66,20 @@ protected:
 private:
   bool looked_{false}, cancels_{false}; // whether the text contains ±, once it was looked for
   struct Wanting {
-    struct Leaf {
-      Target target{};
-      int leaf{};
+    struct Leaf { // without initialisers, as SmallList requires
+      std::int64_t index, ordinal;
+      std::uint32_t run;
+      int leaves, leaf;
+      [[nodiscard]] constexpr Target target() const { return {{run, index}, ordinal, leaves, false}; }
     };
     TokenCursor c{};
-    SmallList<Leaf, 8> all;
+    SmallList<Leaf, 64> all;
     std::uint32_t blank_from{}, blank_to{};
     bool doubtful{};
+
+    constexpr void add(Target const& in, int leaf) {
+      all.push_back({in.gathering.index, in.ordinal, in.gathering.run, in.leaves, leaf});
+    }
   };
 
   [[nodiscard]] static constexpr bool is_and_sign(TokenCursor const& c) noexcept {
@@ -91,7 +98,7 @@ private:
     auto const target = this->last_gathering();
     if (!last || last->first || last->leaves > target.leaves) return false;
     c = cursor(text.at(), end);
-    for (int n = last->leaves; n-- > 0;) found.all.push_back({target, target.leaves - n});
+    for (int n = last->leaves; n-- > 0;) found.add(target, target.leaves - n);
     return true;
   }
   constexpr bool take_leaves(Wanting& found, std::uint32_t end) {
@@ -106,7 +113,7 @@ private:
         target = *named;
       }
       if (name.leaf > target.leaves) return false;
-      found.all.push_back({target, name.leaf});
+      found.add(target, name.leaf);
       c = cursor(name.end, end);
       auto next = c;
       if (next.at(TokenKind::comma) || next.at(TokenKind::point) || is_and_sign(next))

@@ -184,7 +184,7 @@ BIFOLIUM_PROBLEM(219, order_not_known, "the run to '{found}' passes marks whose 
 /// A1+a-9z⁴.
 BIFOLIUM_PROBLEM(220, too_many_inserted, "'{found}' inserts more than {limit} gatherings at one place")
 /// A change inside an inserted gathering other than leaves that it lacks.
-BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' is a change of inserted leaves that is not read: read are only the leaves that one inserted gathering lacks, written after it, as in (A1+a⁴(-a4))")
+BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' changes inserted leaves, which is not read: only the leaves that one inserted gathering lacks are, written after it, as in (A1+a⁴(-a4))")
 /// (A1+a⁷⁰(-a4)).
 BIFOLIUM_PROBLEM(274, inserted_too_thick, "'{found}' deletes a leaf of an inserted gathering of more than {limit} leaves, which cannot be stored")
 /// (A1+a⁴(-a1-4)).
