@@ -351,3 +351,39 @@ TEST_CASE("the evidence of a description") {
   CHECK(!measured.width); // not measured as the height is
   CHECK(measured.gathering_leaves == 4);
 }
+
+TEST_CASE("gatherings are read in the words in which they follow a format") { // common practice, no source
+  auto const leaves = [](char const* text, char const* format = "") {
+    auto const book = described({.format = format, .gatherings = text});
+    return book.gatherings ? book.gatherings->value : 0;
+  };
+  for (auto const& [text, number] : {std::pair{"8", 8},
+                                     {"8s", 8},
+                                     {"in fours", 4},
+                                     {"in twenty-fours", 24},
+                                     {"Thirty-twos", 32},
+                                     {"gathered in 12's", 12},
+                                     {"mostly in sixes", 6}}) {
+    CAPTURE(text);
+    CHECK(leaves(text) == number);
+  }
+  CHECK(leaves("in half-sheets", "8vo") == 4);
+  CHECK(leaves("in half-sheets") == 0); // of what
+  CHECK(leaves("in twenties-fours") == 20);
+  CHECK(leaves("0") == 0);
+  CHECK(leaves("quires") == 0);
+  CHECK(rests({.gatherings = "in eights, the last in four"}) == "gatherings: the last in four");
+  CHECK(described({.format = "24mo in twenty-fours"}).gatherings->value == 24);
+}
+
+TEST_CASE(
+    "leaves noted as blank are those that the ideal copy has blank") { // constructed; the formula is of tests/data
+  auto const agree = [](char const* formula, char const* pages) {
+    return examine(described({.formula = formula, .pagination = pages})).agrees();
+  };
+  CHECK(agree("A-K⁸ (K8 blank)", "158 p."));
+  CHECK(agree("A-K⁸ (K7-8 blank)", "156 p."));
+  CHECK_FALSE(agree("A-K⁸ (K7-8 missigned)", "154 p."));
+  // what is after the semicolon is no leaf that is blank: EEBO-TCP
+  CHECK_FALSE(agree("A-L⁶ (L6 blank; K2,3 missigned I2,3)", "128 p."));
+}

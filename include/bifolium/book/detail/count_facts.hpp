@@ -5,6 +5,7 @@
 #include <bifolium/book/description.hpp>
 #include <bifolium/book/detail/formula_places.hpp>
 #include <bifolium/book/detail/formula_shape.hpp>
+#include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/record/read_signature_note.hpp>
 
 namespace bifolium {
@@ -67,7 +68,10 @@ public:
     if (book.formula) {
       formula_leaves_ = book.formula->value.leaves();
       leave_out_unread();
-      blanks_ = blank_leaves_noted(book.formula->value);
+      if (auto const& formula = book.formula->value; !formula.notes().empty()) {
+        IdealCopy const copy{formula};
+        blanks_ = static_cast<int>(copy.blanks().size());
+      }
     }
     if (book.pagination && !book.pagination->value.runs.empty() && !book.pagination->value.incomplete)
       pages_ = book.pagination->value.pages();

@@ -9,6 +9,8 @@
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/evidence/read_seen.hpp>
+#include <bifolium/leaf/counts_in_words.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/record/read_format_statement.hpp>
 #include <bifolium/record/read_signature_note.hpp>
@@ -138,17 +140,23 @@ class DescriptionReader {
     for (auto const span : extent->unread) rest(Field::plates, text, span);
     return *number;
   }
-  /// "8", "in fours", "8s".
-  static Expected<int> gathering(std::string_view text) {
-    TextCursor cursor{text};
-    while (!cursor.at_end() && !cursor.at_digit()) {
-      auto const word = cursor.take_letters();
-      if (auto const leaves = number_of_plural(word)) return *leaves;
-      if (word.empty()) cursor.skip(1);
+  /// "8", "in fours", "8s", "in half-sheets" of a format that is stated. What follows the number is left.
+  Expected<int> gathering(std::string_view text) {
+    auto const sheet = book_.format ? book_.format->value.leaves_to_sheet() : std::nullopt;
+    for (TextCursor cursor{text}; !cursor.at_end();) {
+      std::optional<std::int64_t> leaves;
+      if (sheet && *sheet >= 2 && take_half_sheet(cursor))
+        leaves = *sheet / 2;
+      else if (auto const number = take_number_in_words(cursor); number && (number->plural || number->figures))
+        leaves = number->value;
+      if (leaves) {
+        if (*leaves < 1 || *leaves > most_leaves_in_gathering) break;
+        rest(Field::gatherings, text, {cursor.at(), text.size()});
+        return static_cast<int>(*leaves);
+      }
+      if (cursor.take_letters().empty()) cursor.skip(1);
     }
-    auto const number = cursor.take_number(most_leaves_in_gathering);
-    if (!number || *number < 1) return cursor.error_from(0, Problem::not_a_gathering_size);
-    return static_cast<int>(*number);
+    return TextCursor{text}.error_from(0, Problem::not_a_gathering_size);
   }
 
   // -- size ----------------------------------------------------------------------------------------------------------
@@ -281,7 +289,8 @@ public:
     read(Field::leaves, texts_.leaves, book_.leaves, [&](std::string_view text) { return leaves(text); });
     read(Field::plates, texts_.plates, book_.plates, [&](std::string_view text) { return plates(text); });
     read(Field::signing, texts_.signing, book_.signing, [](std::string_view text) { return read_signing(text); });
-    read(Field::gatherings, texts_.gatherings, book_.gatherings, gathering);
+    read(Field::gatherings, texts_.gatherings, book_.gatherings,
+         [&](std::string_view text) { return gathering(text); });
     read(Field::width, texts_.width, book_.width, [&](std::string_view text) { return side(Field::width, text); });
     read(Field::binding, texts_.binding, book_.binding,
          [&](std::string_view text) { return side(Field::binding, text); });

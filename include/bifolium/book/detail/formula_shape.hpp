@@ -103,20 +103,6 @@ inline FormulaShape shape_of(Formula const& formula) {
   return shape;
 }
 
-/// Returns the number of leaves that a formula notes as blank in words: `(A8 blank)`, `(last leaf blank)`, `(A1, H4
-/// blank)`.
-inline int blank_leaves_noted(Formula const& formula) {
-  int noted = 0;
-  for (auto const& words : formula.notes()) {
-    std::string_view const text = words;
-    if (text.find("blank") == text.npos && text.find("bl.") == text.npos) continue;
-    bool const two = text.find("two") != text.npos || text.find("first and last") != text.npos ||
-                     text.find(',') != text.npos || text.find(';') != text.npos;
-    noted += two ? 2 : 1;
-  }
-  return noted;
-}
-
 } // namespace detail
 } // namespace v0
 } // namespace bifolium
