@@ -301,12 +301,29 @@ TEST_CASE("a limit is told") {
   for (char c : std::string{"ABCDEFGHIKLMNOPQRSTVXYZabcdefghiklmnopqrstvxyz"})
     runs += std::string{c} + (c % 2 == 0 ? "⁸ " : "⁴ ");
   CHECK(told(examined({runs, "", "999"})) ==
-        "two slips in the formula are not searched for: it has more than 600 possible single ones");
+        "of two slips in the formula only a missing first and a missing last gathering are searched for: it has more "
+        "than 600 possible single ones");
   CHECK(told(examined({"A-K⁸", "", "999"})).empty());
   for (int i = 0; i < 6; ++i) pages += "[4], " + std::to_string(17 + i) + ", ";
   CHECK(told(examined({"A-K⁸", pages + "[2] p.", "81"})) ==
         "two slips in the pagination are not searched for: it has more than 12 runs of pages");
   CHECK(told(examined({"A-K⁸", pages.substr(0, pages.size() - 2) + " p.", "81"})).empty());
+  CHECK(told(examined({"", pages + "[2] p.", "999"})) ==
+        "two slips in the pagination are not searched for: it has more than 12 runs of pages");
+}
+
+TEST_CASE("two slips in a pagination are found without a formula too") { // constructed
+  // of 124 leaves, with 2, 12 and 234 pages: 21 and 324 were written
+  auto const audit = examined({"", "[2], 21, 324 p.", "124"});
+  bool found = false;
+  for (auto const& repair : audit.repairs) found = found || repair.pagination == "[2], 12, 234 p.";
+  CHECK(found);
+}
+
+TEST_CASE("arabic numbers above 4999 are repaired as smaller ones are") { // constructed
+  auto const audit = examined({"1-334⁸ 335⁴", "5325 p.", "2676"});
+  REQUIRE(!audit.repairs.empty());
+  CHECK(audit.repairs[0].pagination == "5352 p.");
 }
 
 TEST_CASE("identifiers are words for machines, each its own") {

@@ -115,10 +115,10 @@ template <class Act> void each_truth(std::int64_t seen, Act act) {
   for (std::int64_t other = 1; other < 10; ++other) act(other * power + seen); // the first left out
 }
 
+inline constexpr std::int64_t most_roman = 4999; ///< the greatest number in Roman numerals
 /// Returns the slip for Roman numerals: one letter left out, one added, one replaced by another, or two exchanged.
 inline std::optional<FigureSlip> roman_slip(std::int64_t seen, std::int64_t truth) {
-  constexpr std::int64_t most = 4999;
-  if (seen == truth || truth <= 0 || seen <= 0 || truth > most || seen > most) return std::nullopt;
+  if (seen == truth || truth <= 0 || seen <= 0 || truth > most_roman || seen > most_roman) return std::nullopt;
   auto const a = Figures::roman(seen), b = Figures::roman(truth);
   int at = 0;
   if (a.size == b.size) {

@@ -93,8 +93,8 @@ class FormulaPairs {
   }
 
 public:
-  /// The pairs of a formula with more possible slips are not searched for: they would take more time than everything
-  /// else.
+  /// The pairs of a formula with more possible slips are not searched for, except those of its ends: they would take more
+  /// time than everything else.
   static constexpr std::size_t most_singles = 600;
 
   /// `formulas`: the formula as read, then its variants with one edit. The pairs are added to them.
@@ -105,8 +105,8 @@ public:
   /// `find_ends` finds. What two edits of different runs change adds up, nearly so in probability too, so that only the
   /// most likely pairs are ever made. Returns false if the formula has too many possible slips.
   bool find(std::vector<std::int64_t> const& wanted) {
-    if (formulas_.size() > most_singles) return false;
     auto const alone = singles([](FormulaEdit const&) { return true; });
+    if (alone.size() > most_singles) return false;
     std::vector<Pair> likely;
     for (std::size_t i = 0; i < alone.size(); ++i)
       for (std::size_t k = i + 1; k < alone.size(); ++k) {

@@ -108,7 +108,7 @@ class PageSlips {
   void figures(std::size_t r, std::int64_t need) {
     auto const& run = shape_.runs[r];
     auto const truth = run.last + need;
-    if (truth < 1 || truth > 4999 || run.truly != 0) return;
+    if (truth < 1 || (run.kind == Kind::roman && truth > most_roman) || run.truly != 0) return;
     auto const slip = run.kind == Kind::roman ? roman_slip(run.last, truth) : figure_slip(run.last, truth);
     bool const several = shape_.runs.size() > 1;
     if (slip) {

@@ -89,7 +89,8 @@ class Search {
     return keep_pages(best);
   }
   /// Finds pairs of edits of the pagination: a number that one slip made of another, and one edit of the other runs.
-  std::size_t pairs_of_page_edits(std::int64_t leaves) {
+  /// `formula` may be null.
+  std::size_t pairs_of_page_edits(std::int64_t leaves, FormulaShape const* formula) {
     auto const& pages = *in_.pages;
     std::vector<PageVariant> best;
     for (std::size_t r = 0; r < pages.runs.size(); ++r) {
@@ -97,7 +98,7 @@ class Search {
       auto const seen = pages.runs[r].last;
       each_truth(seen, [&](std::int64_t truth) {
         auto const slip = figure_slip(seen, truth);
-        if (!slip || truth > 4999 || (pages.runs[r].first > 0 && truth < pages.runs[r].first)) return;
+        if (!slip || (pages.runs[r].first > 0 && truth < pages.runs[r].first)) return;
         auto const share = weights_.in_pages[static_cast<std::size_t>(slip->kind)] * weights_.field_wrong;
         PageEdit const first{slip->kind, PageEdit::What::last, static_cast<std::int16_t>(r), truth,
                              slip->weight + real::log(share / static_cast<double>(pages.runs.size()))};
@@ -111,8 +112,7 @@ class Search {
             continue; // a pair of numbers occurs once, and one run is not corrected twice
           auto shape = applied(once, second);
           auto const score = likelihood_.of(shape) + first.weight + second.weight;
-          offer_pages(best, PageVariant{static_cast<PageShape&&>(shape), {first, second}, 2, score, 0},
-                      &formulas_[0].shape);
+          offer_pages(best, PageVariant{static_cast<PageShape&&>(shape), {first, second}, 2, score, 0}, formula);
         }
       });
     }
@@ -175,6 +175,24 @@ class Search {
       for (auto const& one : bucket.best) join(one.formula, pages, leaves);
     }
   }
+  /// Combines pairs of edits of the pagination with a formula; -1 if there is none.
+  void join_pairs_of_pages(std::int32_t formula, std::int64_t leaves) {
+    if (in_.pages->runs.size() > most_runs_for_pairs)
+      return leave_out("two slips in the pagination are not searched for: it has more than " +
+                       std::to_string(most_runs_for_pairs) + " runs of pages");
+    auto const* const shape = formula >= 0 ? &formulas_[static_cast<std::size_t>(formula)].shape : nullptr;
+    auto const pages = pairs_of_page_edits(leaves, shape);
+    join(formula, pages, in_.leaves ? leaves_variants(leaves) : 0);
+  }
+  /// Returns true if no proposal is much more likely than an unknown mistake, so that two edits of one field are searched
+  /// for.
+  [[nodiscard]] bool nothing_likely() const {
+    auto const enough = score_of_none() + pairs_below;
+    for (auto const& one : found_)
+      if (one.score >= enough) return false;
+    return true;
+  }
+  void leave_out(std::string const& what) { left_out_ += (left_out_.empty() ? "" : "; ") + what; }
   struct Ranked {
     std::int32_t formula;
     double score;
@@ -211,29 +229,21 @@ public:
         auto const pages = in_.pages ? page_variants(leaves, nullptr) : 0;
         join(-1, pages, in_.leaves ? leaves_variants(leaves) : 0);
       }
+      if (in_.pages && in_.leaves && nothing_likely()) join_pairs_of_pages(-1, *in_.leaves);
     } else {
       formula_variants();
       FormulaPairs pairs{formulas_, weights_, likelihood_};
       pairs.find_ends(numbers_wanted());
       join_from(0);
-      double best = -1e9;
-      for (auto const& one : found_)
-        if (one.score > best) best = one.score;
-      if (best < score_of_none() + pairs_below) {
+      if (nothing_likely()) {
         auto const singles = formulas_.size();
         if (!pairs.find(numbers_wanted()))
-          left_out_ = "two slips in the formula are not searched for: it has more than " +
-                      std::to_string(FormulaPairs::most_singles) + " possible single ones";
+          leave_out(
+              "of two slips in the formula only a missing first and a missing last gathering are searched for: it "
+              "has more than " +
+              std::to_string(FormulaPairs::most_singles) + " possible single ones");
         join_from(singles);
-        if (in_.pages && in_.pages->runs.size() > most_runs_for_pairs)
-          left_out_ +=
-              (left_out_.empty() ? "" : "; ") + ("two slips in the pagination are not searched for: it has more than " +
-                                                 std::to_string(most_runs_for_pairs) + " runs of pages");
-        else if (in_.pages) {
-          auto const leaves = formulas_[0].leaves;
-          auto const pages = pairs_of_page_edits(leaves);
-          join(0, pages, in_.leaves ? leaves_variants(leaves) : 0);
-        }
+        if (in_.pages) join_pairs_of_pages(0, formulas_[0].leaves);
       }
     }
     ProposalGroups groups{variants_, found_};
