@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A description examined, beside reading its fields alone: what agrees costs little more; what contradicts pays for the search.
+// A description examined, beside reading its fields alone: what agrees costs little more; what contradicts pays for the
+// search.
 #include <bifolium/book.hpp>
 
 #include "ratios.hpp"

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Formulas counted, read and written, beside a Boost.Spirit X3 grammar for the plain subset (runs of letters with a
-/// multiple, counts raised or on the line, single deletions) and beside one scalar pass over the characters. Every bench
-/// handles the same texts in the same run: read the ratios. The grammar knows neither J and U nor order, doubts, columns
-/// of errors or which leaf is gone, so it does less for its time.
+/// multiple, counts raised or on the line, single deletions) and beside one scalar pass over the characters. Every
+/// bench handles the same texts in the same run: read the ratios. The grammar knows neither J and U nor order, doubts,
+/// columns of errors or which leaf is gone, so it does less for its time.
 #include <bifolium/collation.hpp>
 
 #include "ratios.hpp"

@@ -1,9 +1,10 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
-# What a compiler pays to include the header of each folder: user time over an empty unit, only looked at and not compiled to
-# the end, the least of several interleaved runs. The ratio is to a unit with #include <string> in the same runs, which a busy
-# machine stretches as much. "Standard headers" is what bifolium.hpp includes of the standard library. What it costs to use
-# a function as well: bench/use_cost.sh. What is counted, not timed: bench/compile_counts.sh.
+# What a compiler pays to include the header of each folder: user time over an empty unit, only looked at and not
+# compiled to the end, the least of several interleaved runs. The ratio is to a unit with #include <string> in the same
+# runs, which a busy machine stretches as much. "Standard headers" is what bifolium.hpp includes of the standard
+# library. What it costs to use a function as well: bench/use_cost.sh. What is counted, not timed:
+# bench/compile_counts.sh.
 #   bench/compile_cost.sh [RUNS] [COMPILER ...]             (default: 7 g++ clang++-19)
 set -euo pipefail
 cd "$(dirname "$0")/.."

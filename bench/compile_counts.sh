@@ -1,8 +1,8 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
 # What there is to compile, counted: lines after the preprocessor, those of the library's own among them, templates
-# instantiated (clang 19 with libstdc++), and for programs the bytes of code and data (g++ 12, -O2). Counts are the same on
-# every run; they are held to the record within 5 %. A header that grew on purpose is recorded again.
+# instantiated (clang 19 with libstdc++), and for programs the bytes of code and data (g++ 12, -O2). Counts are the same
+# on every run; they are held to the record within 5 %. A header that grew on purpose is recorded again.
 #   bench/compile_counts.sh [--record | --every-header]
 set -euo pipefail
 cd "$(dirname "$0")/.."

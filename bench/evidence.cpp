@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// What it costs to ask one leaf for its format: all kinds of leaf on all sheets of its place and time, reasons and what to
-/// look at next included. Beside it, in the same run, the same question asked by brute force (every scheme on every sheet,
-/// nothing grouped, size and chain lines and mark alone, no reasons) and by the two height thresholds people use instead.
-/// Then a table of rows, text to answer, on one thread and on two, and the part of it that is reading text.
+/// What it costs to ask one leaf for its format: all kinds of leaf on all sheets of its place and time, reasons and
+/// what to look at next included. Beside it, in the same run, the same question asked by brute force (every scheme on
+/// every sheet, nothing grouped, size and chain lines and mark alone, no reasons) and by the two height thresholds
+/// people use instead. Then a table of rows, text to answer, on one thread and on two, and the part of it that is
+/// reading text.
 #include <bifolium/evidence.hpp>
 #include <bifolium/explain.hpp>
 
@@ -196,8 +197,8 @@ void rows_read(benchmark::State& state) {
 }
 BENCHMARK(rows_read)->Unit(benchmark::kMillisecond);
 
-/// A library's catalogue, made up: heights in whole centimetres, as its rules want them, a year and a place. So the same is
-/// asked of many books: of a million rows one in seventeen asks something new.
+/// A library's catalogue, made up: heights in whole centimetres, as its rules want them, a year and a place. So the
+/// same is asked of many books: of a million rows one in seventeen asks something new.
 std::string const& catalogue() {
   static auto const text = [] {
     constexpr char const* places[]{"Paris", "London", "Venice", "Leipzig", "Antwerp", ""};

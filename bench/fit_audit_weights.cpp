@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Counts over the descriptions of tests/data what book/audit_weights.hpp holds, and prints it as it is written there. Run it again
-// when rows are added:
+// Counts over the descriptions of tests/data what book/audit_weights.hpp holds, and prints it as it is written there.
+// Run it again when rows are added:
 //   fit_audit_weights tests/data
 #include <bifolium/book.hpp>
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Where is a page; folding, imposing and reading afresh; filling a whole forme; from pages and leaves back to the folding.
+// Where is a page; folding, imposing and reading afresh; filling a whole forme; from pages and leaves back to the
+// folding.
 #include <bifolium/fold.hpp>
 #include <bifolium/fold/find_misprints.hpp>
 #include <bifolium/fold/foldings_showing.hpp>

@@ -1,8 +1,8 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
-# Instructions an operation takes, counted by valgrind: what 300 of them take less what 100 take, by 200, so that starting
-# up and what is made once a program fall out. Counts are exact and the same on every run of one compiler; they are held to
-# the record within 3 %.
+# Instructions an operation takes, counted by valgrind: what 300 of them take less what 100 take, by 200, so that
+# starting up and what is made once a program fall out. Counts are exact and the same on every run of one compiler; they
+# are held to the record within 3 %.
 #   bench/instructions.sh BENCH_INSTRUCTIONS [--record]
 set -euo pipefail
 program=$1

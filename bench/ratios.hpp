@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// A table of ratios from one run. Times of a shared machine mean little by themselves, so each bench says which of its
-/// measurements stand beside each other, and the table gives the least time of each and what one comes to in terms of the
-/// other. With `--table` a bench prints that alone, as rows of Markdown; all other arguments are Google Benchmark's.
+/// measurements stand beside each other, and the table gives the least time of each and what one comes to in terms of
+/// the other. With `--table` a bench prints that alone, as rows of Markdown; all other arguments are Google
+/// Benchmark's.
 #pragma once
 
 #include <algorithm>
@@ -16,8 +17,8 @@
 
 namespace bench {
 
-/// One row: our benchmark, the one beside it, and what is asked for, in words. `less` asks for the difference in place of
-/// the quotient, where both share a loop.
+/// One row: our benchmark, the one beside it, and what is asked for, in words. `less` asks for the difference in place
+/// of the quotient, where both share a loop.
 struct Row {
   char const* what;
   char const* ours;

@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: MIT
-# What is compiled to see what the library costs: each folder's header by itself, and a program that names the place of a
-# page in no scheme, one, ten or all of them, known while compiling; and a unit that asserts a place in all of them.
+# What is compiled to see what the library costs: each folder's header by itself, and a program that names the place of
+# a page in no scheme, one, ten or all of them, known while compiling; and a unit that asserts a place in all of them.
 write_units() { # folder to write to
   local header count i
   : >"$1/nothing.cpp"

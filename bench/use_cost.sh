@@ -1,8 +1,8 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: MIT
-# What a compiler pays to include a header and to use one function of it: user time of units compiled to the end, the least of
-# several interleaved runs, with headers only and with bifolium::compiled. A busy machine stretches all times, so every time
-# is also given as a ratio to a unit with #include <string>, measured in the same runs.
+# What a compiler pays to include a header and to use one function of it: user time of units compiled to the end, the
+# least of several interleaved runs, with headers only and with bifolium::compiled. A busy machine stretches all times,
+# so every time is also given as a ratio to a unit with #include <string>, measured in the same runs.
 #   bench/use_cost.sh [RUNS] [COMPILER] [FLAGS ...]        (default: 5 g++-12 -O2)
 set -euo pipefail
 cd "$(dirname "$0")/.."

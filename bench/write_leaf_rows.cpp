@@ -67,8 +67,8 @@ int main() {
     rows += row(folded);
   }
   std::cout << R"(// SPDX-License-Identifier: MIT
-/// What each leaf of every attested scheme shows, written by bench/write_leaf_rows.cpp, which folds the schemes. For the
-/// form of a row see leaf_row.hpp.
+/// What each leaf of every attested scheme shows, written by bench/write_leaf_rows.cpp, which folds the schemes. For
+/// the form of a row see leaf_row.hpp.
 #pragma once
 
 #include <)" // the end of the name apart: this is no include of this file

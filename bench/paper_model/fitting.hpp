@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The fit of the paper model: expectation-maximisation over what no book tells, the population its sheet is of and how much
-/// was cut from its leaf beyond what all copies lose. Deterministic: the same books give the same counts.
+/// The fit of the paper model: expectation-maximisation over what no book tells, the population its sheet is of and how
+/// much was cut from its leaf beyond what all copies lose. Deterministic: the same books give the same counts.
 #pragma once
 
 #include <bifolium/evidence/paper_model.hpp>
@@ -61,7 +61,8 @@ std::vector<Start> starts_of(std::string const& folder);
 std::vector<Assumed> assumed_of(std::string const& folder);
 /// Fits the books. A book may be there more than once.
 Fitted fit(std::vector<Book> const& books, std::vector<Start> const& starts, std::vector<Assumed> const& assumed);
-/// Cross-validation holds out one of five parts at a time: which part the books of an edition are in, whatever else is in the tables.
+/// Cross-validation holds out one of five parts at a time: which part the books of an edition are in, whatever else is
+/// in the tables.
 inline constexpr unsigned parts = 5;
 unsigned part_of(Book const& book);
 /// What is asked of a book: its size as it was recorded, its year and, unless told otherwise, its place.

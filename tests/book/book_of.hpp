@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What the tests of book/ share: a description from texts, and what a description adds up to, asked of the readers alone.
+/// What the tests of book/ share: a description from texts, and what a description adds up to, asked of the readers
+/// alone.
 #pragma once
 
 #include <bifolium/book.hpp>

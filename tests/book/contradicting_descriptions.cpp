@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Descriptions that their sources leave contradictory (EEBO-TCP headers, later catalogues). Nobody knows the truth of most, so what is
-// proposed is printed for people to judge; checked is how many can be read, and that a blank leaf which the source notes is
-// explanation enough.
+// Descriptions that their sources leave contradictory (EEBO-TCP headers, later catalogues). Nobody knows the truth of
+// most, so what is proposed is printed for people to judge; checked is how many can be read, and that a blank leaf
+// which the source notes is explanation enough.
 #include "book_of.hpp"
 
 using namespace book;

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What contradicts, and the likely slip, case by case. Formulas and extents are constructed unless a source is named; what is right
-// was worked out by hand.
+// What contradicts, and the likely slip, case by case. Formulas and extents are constructed unless a source is named;
+// what is right was worked out by hand.
 #include "book_of.hpp"
 
 #include <algorithm>
@@ -70,8 +70,8 @@ TEST_CASE("the catalogue's own way of writing stays") {
   CHECK(first_pagination({"A-K⁸", "160 leaves", "80"}) == "160 p.");
 }
 
-// Rows whose source leaves them contradictory (tests/data/contradicting_descriptions.tsv); what is right was judged by hand, and
-// agrees to the page.
+// Rows whose source leaves them contradictory (tests/data/contradicting_descriptions.tsv); what is right was judged by
+// hand, and agrees to the page.
 TEST_CASE("contradictions of a catalogue") {
   CHECK(first_pagination({"A-K6 L4.", "[148] p.", ""}) == "[128] p.");
   CHECK(first_formula({"A B4", "24 leaves", ""}, Omitted::eight) != "");

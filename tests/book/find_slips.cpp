@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
-// One slip is put into each of many sound descriptions, and the true description must be found again. The rows are those of
-// tests/data; half of their weights were counted on the same rows, so these are bars against getting worse, not measurements.
+// One slip is put into each of many sound descriptions, and the true description must be found again. The rows are
+// those of
+// tests/data; half of their weights were counted on the same rows, so these are bars against getting worse, not
+// measurements.
 #include "slips.hpp"
 
 #include <algorithm>

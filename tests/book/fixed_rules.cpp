@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
-// What the ranking of proposals is worth, beside a fixed list of rules as people apply it: of the single slips that would
-// make the fields agree, the one whose kind comes first in the list, and of one kind the first in the text. The list is given
-// the ten proposals of the library to choose from, which flatters it: by itself it would have many more. It comes within 15
-// points only where a formula and a number of leaves are all there is. And what is said of slips that no kind of proposal
-// explains: they must be noticed. Where one slip explains as much as two - a gathering that has the leaves of two lost ones -
-// it comes first, but is seldom called very likely: the two come after it. The rows are those of tests/data; the figures are printed.
+// What the ranking of proposals is worth, beside a fixed list of rules as people apply it: of the single slips that
+// would make the fields agree, the one whose kind comes first in the list, and of one kind the first in the text. The
+// list is given the ten proposals of the library to choose from, which flatters it: by itself it would have many more.
+// It comes within 15 points only where a formula and a number of leaves are all there is. And what is said of slips
+// that no kind of proposal explains: they must be noticed. Where one slip explains as much as two - a gathering that
+// has the leaves of two lost ones - it comes first, but is seldom called very likely: the two come after it. The rows
+// are those of tests/data; the figures are printed.
 #include "slips.hpp"
 
 #include <algorithm>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Descriptions as catalogues write them, field by field: what is read, what fills an empty field, and that no text is dropped
-// without a word. The forms are common practice where no source is named; what is right of them is arithmetic.
+// Descriptions as catalogues write them, field by field: what is read, what fills an empty field, and that no text is
+// dropped without a word. The forms are common practice where no source is named; what is right of them is arithmetic.
 #include <bifolium/paper/read_place.hpp>
 
 #include "book_of.hpp"
@@ -183,7 +183,8 @@ TEST_CASE("two statements of the date") {
   auto const apart = examine(described({.year = "1725", .coded_year = "1752"}));
   CHECK(finding(apart, FindingId::dates_contradict).level == Severity::error);
   CHECK(finding(apart, FindingId::dates_contradict).delta == 27);
-  // codings of MARC 21 field 008 (itsmarc.com; a research library's cataloguing pages), with a date that they agree with
+  // codings of MARC 21 field 008 (itsmarc.com; a research library's cataloguing pages), with a date that they agree
+  // with
   for (auto const& [year, coded] :
        {std::pair{"1980 [i.e. 1981]", "1981"}, std::pair{"ca. 1946", "1946"}, std::pair{"[198-]", "198u"},
         std::pair{"[19--]", "19uu"}, std::pair{"744 i.e. 1983 or 1984", "1983"}, std::pair{"1560?", "1560"},
@@ -199,7 +200,8 @@ TEST_CASE("two statements of the date") {
 }
 
 TEST_CASE("two statements of the place") {
-  // codes and countries as in the Latin Place Names file of RBMS; the imprints are of the same file, DCRMR 5.21 or constructed
+  // codes and countries as in the Latin Place Names file of RBMS; the imprints are of the same file, DCRMR 5.21 or
+  // constructed
   auto const of = [](std::string_view place, std::string_view code) {
     return examine(described({.place = place, .coded_place = code}));
   };

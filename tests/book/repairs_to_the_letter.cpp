@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Repairs and plans of small books to the letter: what is put, and where. The books are constructed; their leaves are counted by
-// hand in the comments.
+// Repairs and plans of small books to the letter: what is put, and where. The books are constructed; their leaves are
+// counted by hand in the comments.
 #include "book_of.hpp"
 
 using namespace book;

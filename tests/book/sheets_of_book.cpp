@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The sheets of a book. The table was worked out by a program of another kind that lists all groupings one by one; the small cases are
-// counted here by brute force once more.
+// The sheets of a book. The table was worked out by a program of another kind that lists all groupings one by one; the
+// small cases are counted here by brute force once more.
 #include <bifolium/book/sheets_of_book.hpp>
 #include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/read_formula.hpp>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Slips put into sound descriptions, in their texts, as a hand makes them: for measuring how often the true description is found
-/// again. The rates of the kinds are argued; each kind is drawn as often as every other.
+/// Slips put into sound descriptions, in their texts, as a hand makes them: for measuring how often the true
+/// description is found again. The rates of the kinds are argued; each kind is drawn as often as every other.
 #pragma once
 
 #include <bifolium/collation/write_formula.hpp>
@@ -126,7 +126,8 @@ public:
 
   template <class Rows> auto const& any_of(Rows const& rows) { return rows[below(rows.size())]; }
 
-  /// Puts a slip of a kind (`formula exponent`, `pages transposed`, `leaves dropped`) into texts; false where it cannot be made.
+  /// Puts a slip of a kind (`formula exponent`, `pages transposed`, `leaves dropped`) into texts; false where it cannot
+  /// be made.
   bool put(std::string const& kind, Texts& texts) {
     auto const blank = kind.find(' ');
     auto const field = kind.substr(0, blank), what = kind.substr(blank + 1);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// What geometry alone can tell: for every named sheet and every kind of leaf, the untrimmed leaf with its true chain lines
-// and its mark in a true place is put to the inference, all formats alike. (Under the priors of a period this could not
-// hold, and should not: nobody printed in 128° in 1490.) The only thing the truth rests on is the division of the sheet.
+// What geometry alone can tell: for every named sheet and every kind of leaf, the untrimmed leaf with its true chain
+// lines and its mark in a true place is put to the inference, all formats alike. (Under the priors of a period this
+// could not hold, and should not: nobody printed in 128° in 1490.) The only thing the truth rests on is the division of
+// the sheet.
 #include <bifolium/evidence/infer.hpp>
 #include <bifolium/paper/sheet_sizes.hpp>
 
@@ -31,9 +32,9 @@ MarkPlace place_of_mark(LeafShape const& shape) {
 /// The sheets of the time and place of a row, whatever their use.
 SheetSizes sheets_beside(SheetSize const& size) { return usable_for(size.years(), size.region, PaperUse{15}); }
 
-/// Whether another format is a true answer as well: it gives a leaf with the same chain lines, the mark can be in the same
-/// place, and one of the sheets makes that leaf as large. Chancery alone differs by 4.5 % either side of its middle
-/// (Cambridge University Library), so leaves within 9 % of each other are as large.
+/// Whether another format is a true answer as well: it gives a leaf with the same chain lines, the mark can be in the
+/// same place, and one of the sheets makes that leaf as large. Chancery alone differs by 4.5 % either side of its
+/// middle (Cambridge University Library), so leaves within 9 % of each other are as large.
 bool answers_as_well(Format format, LeafShape const& shape, MarkPlace place, LeafSize<millimetres> leaf,
                      SheetSizes const& sizes) {
   auto const alike = [](millimetres a, millimetres b) { return std::abs(a / b - 1) < 0.09; };
@@ -95,10 +96,10 @@ TEST_CASE("the untrimmed leaf with its chain lines and mark names its format, bu
 }
 
 TEST_CASE("the kinds of leaf that chain lines and the place of the mark leave together") {
-  // Division of the sheet alone, no inference. 2°, 4° and 8° as Aldis, The Printed Book (1916), and the National Diet Library
-  // state them, 12° and 16° as Goucher College and the Diet Library; the rest follows from the schemes. Of formats often met,
-  // only 2° and 18°, 16° and 64° stay together, and size parts them; the one 6° known here is doubtful. The rare
-  // formats join their halves and thirds.
+  // Division of the sheet alone, no inference. 2°, 4° and 8° as Aldis, The Printed Book (1916), and the National Diet
+  // Library state them, 12° and 16° as Goucher College and the Diet Library; the rest follows from the schemes. Of
+  // formats often met, only 2° and 18°, 16° and 64° stay together, and size parts them; the one 6° known here is
+  // doubtful. The rare formats join their halves and thirds.
   std::map<std::pair<ChainLines, MarkPlace>, std::set<std::string>> together;
   for (auto const& shape : leaf_shapes()) {
     if (shape.format.shape() != Shape::usual) continue;

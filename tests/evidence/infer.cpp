@@ -100,7 +100,8 @@ TEST_CASE("cases a bibliographer would put to it") {
     LeafEvidence seen{.height = 265_mm, .width = 194_mm, .year = 1476};
     auto const royal = of(seen);
     CHECK(royal.candidates[0].format == Format::of(2));
-    // Expected .75-.88 against .12-.25, from 165 folios and 34 quartos of 260-275 mm in all years. But the years move it:
+    // Expected .75-.88 against .12-.25, from 165 folios and 34 quartos of 260-275 mm in all years. But the years move
+    // it:
     // to 1481 the copies of 255-275 mm are 29 folios and 19 quartos, so less than .75 is right for 1476.
     CHECK(probability(royal, Format::of(2)) >= 0.60);
     CHECK(probability(royal, Format::of(2)) <= 0.88);
@@ -119,8 +120,8 @@ TEST_CASE("cases a bibliographer would put to it") {
     seen.chain_lines = ChainLines::vertical;
     auto const by_size = of(seen);
     CHECK(by_size.candidates[0].format == Format::of(8)); // wrong, and honest about it
-    // Expected .55-.75. It comes out surer: of the copies in the catalogue 14 folios are up to 225 mm high, and 39 octavos
-    // from 190 to 226 mm, but few folios are cut as far as this one.
+    // Expected .55-.75. It comes out surer: of the copies in the catalogue 14 folios are up to 225 mm high, and 39
+    // octavos from 190 to 226 mm, but few folios are cut as far as this one.
     CHECK(probability(by_size, Format::of(8)) >= 0.55);
     CHECK(probability(by_size, Format::of(8)) <= 0.90);
     CHECK(by_size.certainty <= Certainty::probable);
@@ -167,8 +168,8 @@ TEST_CASE("cases a bibliographer would put to it") {
                       .gathering_leaves = 8,
                       .state = LeafState::uncut,
                       .year = 1671};
-    // Expected .85. Books as small are few in the data, and the leaves of sextodecimos contradict their sheets, so the model
-    // is less sure, and names it first.
+    // Expected .85. Books as small are few in the data, and the leaves of sextodecimos contradict their sheets, so the
+    // model is less sure, and names it first.
     CHECK(of(seen).candidates.front().format == Format::of(24));
     CHECK(probability(of(seen), Format::of(24)) >= 0.70);
     seen.place = Region::netherlands;
@@ -184,8 +185,8 @@ TEST_CASE("cases a bibliographer would put to it") {
                           .place = Region::britain});
     CHECK(wove.candidates[0].format == Format::of(8));
     // Expected .75-.9. It comes out surer, and not by the mark, which gives about 2 : 1: of the sheets of the place
-    // and time only demy and medium in octavo (222 x 143, 228 x 146 uncut) make such a leaf; royal in twelves is 211 x 127
-    // uncut, which leaves nothing for the binder, and is not gathered in eights.
+    // and time only demy and medium in octavo (222 x 143, 228 x 146 uncut) make such a leaf; royal in twelves is 211 x
+    // 127 uncut, which leaves nothing for the binder, and is not gathered in eights.
     CHECK(probability(wove, Format::of(8)) >= 0.75);
     CHECK(std::abs(wove.candidates[0].reason(EvidenceKind::watermark).weight) < std::log(2.1));
   }
@@ -216,9 +217,10 @@ TEST_CASE("cases a bibliographer would put to it") {
 }
 
 TEST_CASE("half-sheets and double paper are named") {
-  // Vander Meulen, Studies in Bibliography 37: the Dunciad of 1728, as octavo and as duodecimo, by half-sheets on paper with
-  // chain lines of double moulds; its sizes here are constructed. The Federalist of 1788, twelves in sixes, 159 x 108 mm
-  // (a copy measured). Heawood's quarto of 1696, in Tanselle, Studies in Bibliography 53, with vertical chain lines.
+  // Vander Meulen, Studies in Bibliography 37: the Dunciad of 1728, as octavo and as duodecimo, by half-sheets on paper
+  // with chain lines of double moulds; its sizes here are constructed. The Federalist of 1788, twelves in sixes, 159 x
+  // 108 mm (a copy measured). Heawood's quarto of 1696, in Tanselle, Studies in Bibliography 53, with vertical chain
+  // lines.
   LeafEvidence dunciad{
       .height = 190_mm, .width = 115_mm, .gathering_leaves = 4, .year = 1728, .place = Region::britain};
   auto const straight = of(dunciad);
@@ -438,8 +440,8 @@ TEST_CASE("evidence weighs as much alone as it moves the answer") {
   CHECK_FALSE(without.candidates[0].reasons[static_cast<std::size_t>(EvidenceKind::chain_lines)].seen);
 }
 
-// Leaves whose answer a bibliographer knows, or knows to be open (common practice, no source but those named): an earlier rule
-// by named sheets and centuries failed each of them.
+// Leaves whose answer a bibliographer knows, or knows to be open (common practice, no source but those named): an
+// earlier rule by named sheets and centuries failed each of them.
 TEST_CASE("ordinary leaves get ordinary answers") {
   struct Leaf {
     char const* what;
@@ -465,7 +467,8 @@ TEST_CASE("ordinary leaves get ordinary answers") {
       {"a large folio", {.height = 335_mm, .width = 225_mm, .year = 1490}, 2, .98},
       {"a quarto of 1830", {.height = 340_mm, .width = 270_mm, .year = 1830, .place = britain}, 4, .55},
       {"260 mm and no width", {.height = 260_mm, .year = 1750, .place = britain}, 4, .7},
-      // Heawood's quarto of 1696 with vertical chain lines and the tranchefile at the fore-edge (Studies in Bibliography 53)
+      // Heawood's quarto of 1696 with vertical chain lines and the tranchefile at the fore-edge (Studies in
+      // Bibliography 53)
       {"a quarto on double paper",
        {.height = 225_mm,
         .width = 170_mm,

@@ -56,8 +56,8 @@ TEST_CASE("the trimmed demy octavo leads back to demy, and not to quarto") {
   // whole sheets first, ordered by what was lost in height
   for (std::size_t i = 1; i < octavo.size(); ++i)
     CHECK((octavo[i - 1].origin < octavo[i].origin || octavo[i - 1].loss.height <= octavo[i].loss.height));
-  // every leaf that is listed, put together again without what binders took, is its sheet: side by side, as many leaves high
-  // and wide as the kind divides it into; and what is gone lies within the limits
+  // every leaf that is listed, put together again without what binders took, is its sheet: side by side, as many leaves
+  // high and wide as the kind divides it into; and what is gone lies within the limits
   int listed = 0;
   for (auto const& origin : leaf_origins(leaf, sizes, limits)) {
     auto const leaves = origin.shape->leaves;
@@ -116,8 +116,9 @@ TEST_CASE("super-chancery and royal are told apart in a folio, and untrimmed roy
 }
 
 TEST_CASE("what binders took of incunables is within the limits") {
-  // tests/data/bmc_leaf_sizes.tsv: copies in the British Museum's catalogue of incunables, state not told. The limit of a
-  // quarter was chosen on these rows, so this holds it to them and proves no more. Chain lines as the format has them.
+  // tests/data/bmc_leaf_sizes.tsv: copies in the British Museum's catalogue of incunables, state not told. The limit of
+  // a quarter was chosen on these rows, so this holds it to them and proves no more. Chain lines as the format has
+  // them.
   int asked = 0, possible = 0;
   for (auto const& row : data::rows("bmc_leaf_sizes.tsv", 7)) {
     int const leaves = row[1] == "2°" ? 2 : row[1] == "4°" ? 4 : row[1] == "8°" ? 8 : 0;

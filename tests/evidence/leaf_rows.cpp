@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// What is kept of the leaves of schemes is what their folds show (tests/fold compares the folds with published sources).
+// What is kept of the leaves of schemes is what their folds show (tests/fold compares the folds with published
+// sources).
 #include <bifolium/evidence/scheme_facts.hpp>
 
 #include "../../bench/leaf_rows/folded.hpp"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// What to look at next, against the order in which it is taught - chain lines, then the gathering, then a mark: who follows the
-// advice must be as sure of as many books for less trouble. Books are drawn from the model, for the years and the places of the
-// books in tests/data, which name their sources.
+// What to look at next, against the order in which it is taught - chain lines, then the gathering, then a mark: who
+// follows the advice must be as sure of as many books for less trouble. Books are drawn from the model, for the years
+// and the places of the books in tests/data, which name their sources.
 #include <bifolium/evidence.hpp>
 
 #include "../../bench/paper_model/fitting.hpp"
@@ -23,8 +23,8 @@ template <class Weights> std::size_t drawn(Weights const& weights, std::mt19937&
   return std::discrete_distribution<std::size_t>(weights.begin(), weights.end())(draw);
 }
 
-/// A book drawn from the model, printed where and when a book of the tables was, and what its leaves would show to whoever
-/// looks.
+/// A book drawn from the model, printed where and when a book of the tables was, and what its leaves would show to
+/// whoever looks.
 struct Shown {
   int leaves{}; ///< to the sheet
   LeafEvidence seen{};

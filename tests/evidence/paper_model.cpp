@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The paper model against books it was not taught: five times four parts of the editions teach and the fifth is asked, copies
-// of one edition, rows of one source and copies of one book always together. Sources of the rows: tests/data.
+// The paper model against books it was not taught: five times four parts of the editions teach and the fifth is asked,
+// copies of one edition, rows of one source and copies of one book always together. Sources of the rows: tests/data.
 #include <bifolium/evidence.hpp>
 #include <bifolium/explain/inference_words.hpp>
 
@@ -87,9 +87,10 @@ struct Rungs {
   }
 };
 
-/// Signs of a book whose paper nobody described, drawn at random: a leaf of the usual scheme of its format, its chain lines turned
-/// in one book of fifty (a bibliographer's figure for books before 1680), its mark in one of twenty where the fold does not put
-/// it, and no mark in one paper of ten (common practice, no source). What comes of it is the fold's word, not the model's.
+/// Signs of a book whose paper nobody described, drawn at random: a leaf of the usual scheme of its format, its chain
+/// lines turned in one book of fifty (a bibliographer's figure for books before 1680), its mark in one of twenty where
+/// the fold does not put it, and no mark in one paper of ten (common practice, no source). What comes of it is the
+/// fold's word, not the model's.
 class DrawnSigns {
   std::uint32_t state_ = 20261;
   double draw() {

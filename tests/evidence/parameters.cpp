@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The figures set by hand, against a second copy with its sources, and against copies and counts from outside where there are any.
+// The figures set by hand, against a second copy with its sources, and against copies and counts from outside where
+// there are any.
 #include <bifolium/evidence.hpp>
 
 #include "check.hpp"
@@ -160,8 +161,8 @@ TEST_CASE("formats of incunables are as common as all copies of the catalogue ha
 }
 
 TEST_CASE("double paper is thickest where and when bibliographers met it") {
-  // Povey & Foster, by way of Tanselle, Studies in Bibliography 53: late seventeenth and eighteenth century, Britain and the Low
-  // Countries most; the stamp act of 1712 brought double sheets for newspapers
+  // Povey & Foster, by way of Tanselle, Studies in Bibliography 53: late seventeenth and eighteenth century, Britain
+  // and the Low Countries most; the stamp act of 1712 brought double sheets for newspapers
   for (auto const place : {Region::britain, Region::netherlands}) {
     auto const at = [&](int year) { return PaperAge::of(year, place).twofold; };
     CHECK(at(1722) > 0.09);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The names of places on a leaf, from points of it. Only what touches an edge is named after it: within a fiftieth of the side.
-// (constructed)
+// The names of places on a leaf, from points of it. Only what touches an edge is named after it: within a fiftieth of
+// the side. (constructed)
 #include <bifolium/evidence.hpp>
 
 #include "check.hpp"

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Published tables of sheets, leaves and formats, put to the folding of sheets: where they agree, and where they are wrong.
+// Published tables of sheets, leaves and formats, put to the folding of sheets: where they agree, and where they are
+// wrong.
 #include <bifolium/evidence/infer.hpp>
 #include <bifolium/evidence/leaf_origin.hpp>
 #include <bifolium/record/height_scale.hpp>
@@ -128,7 +129,8 @@ TEST_CASE("sizes of bound books, and one sheet in six formats") {
     CHECK(near(leaf.height, inches{height}, 0.01_mm));
     CHECK(near(leaf.width, inches{width}, 0.01_mm));
   }
-  // taylorbooks.co.uk: medium octavo 9 1/2 x 6 in.; its demy octavo, 8 3/4 x 5 1/2, is untrimmed one way and trimmed the other
+  // taylorbooks.co.uk: medium octavo 9 1/2 x 6 in.; its demy octavo, 8 3/4 x 5 1/2, is untrimmed one way and trimmed
+  // the other
   CHECK(near(leaf_of(8, cockerell("medium")).height, 9.5_in));
   CHECK(near(leaf_of(8, cockerell("medium")).width, 6_in));
   auto const mixed = loss_against(shape_of(8).lay, cockerell("demy"), {millimetres{8.75_in}, millimetres{5.5_in}});
@@ -151,9 +153,10 @@ TEST_CASE("the Library Association's table of formats, and its error about 18°"
     else
       CHECK(shape_of(leaves).chain_lines == chain_lines);
   }
-  // The table has 18° both horizontal and two thirds to three quarters as broad as high. No sheet gives both. Six leaves to
-  // the long side and three to the short one have that shape on every British sheet of 1901, and chain lines, parallel to
-  // the short side, stand upright in them; three by six, whose chain lines lie across, are under half as broad as high.
+  // The table has 18° both horizontal and two thirds to three quarters as broad as high. No sheet gives both. Six
+  // leaves to the long side and three to the short one have that shape on every British sheet of 1901, and chain lines,
+  // parallel to the short side, stand upright in them; three by six, whose chain lines lie across, are under half as
+  // broad as high.
   auto const lay = detail::divided(shape_of(18).lay);
   CHECK(lay.long_side == 6);
   CHECK(lay.short_side == 3);

@@ -32,7 +32,8 @@ TEST_CASE("the leaves of a record are asked about as a gathering") {
 }
 
 TEST_CASE("quarto by its marks, as handbooks have it") {
-  // Aldis, The Printed Book (1916), 'Construction of a Book': chain lines horizontal, mark in the middle of the inner margin
+  // Aldis, The Printed Book (1916), 'Construction of a Book': chain lines horizontal, mark in the middle of the inner
+  // margin
   LeafEvidence seen;
   seen.gathering_leaves = 4;
   seen.leaves = *read_leaves_seen("1 gutter horizontal; 2 absent; 3 absent; 4 gutter");

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The closed forms against integrals, the sums against every case asked by itself, and laws that hold whatever the numbers.
-// Measures are of the copies in tests/data (sources there); everything else about the leaves is constructed.
+// The closed forms against integrals, the sums against every case asked by itself, and laws that hold whatever the
+// numbers. Measures are of the copies in tests/data (sources there); everything else about the leaves is constructed.
 #include <bifolium/evidence.hpp>
 
 #include "check.hpp"
@@ -215,8 +215,9 @@ TEST_CASE("what answers an observation does not depend on what was asked before"
 }
 
 TEST_CASE("chain lines, tranchefile and mark of one leaf are of one paper") {
-  // On single paper and on double paper each is likely by itself; together they are likelier than apart, since what turns
-  // the chain lines moves the tranchefile too (Heawood's quarto of 1696, in Tanselle, Studies in Bibliography 53).
+  // On single paper and on double paper each is likely by itself; together they are likelier than apart, since what
+  // turns the chain lines moves the tranchefile too (Heawood's quarto of 1696, in Tanselle, Studies in Bibliography
+  // 53).
   LeafEvidence seen{.height = 225_mm, .width = 170_mm, .gathering_leaves = 4, .year = 1696};
   auto const quarto = [&] { return probability(of(seen), 4) / (1 - probability(of(seen), 4)); };
   auto const neither = quarto();

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Lengths from elsewhere, as a user would bring them to a sheet: Boost.Units in metres, bare fractions of Boost.Rational, and
-/// the one over the other.
+/// Lengths from elsewhere, as a user would bring them to a sheet: Boost.Units in metres, bare fractions of
+/// Boost.Rational, and the one over the other.
 #pragma once
 
 #include <bifolium/paper/sheet.hpp>

@@ -8,8 +8,8 @@
 using namespace bifolium;
 
 TEST_CASE("reams as the sources make them up") {
-  // Savage, Dictionary of the Art of Printing (1841): perfect ream 21 1/2 quires of 24; perfect bundle 43 quires; a ream
-  // from the mill 18 inside quires of 24 and 2 outside quires of 20, good sheets 432
+  // Savage, Dictionary of the Art of Printing (1841): perfect ream 21 1/2 quires of 24; perfect bundle 43 quires; a
+  // ream from the mill 18 inside quires of 24 and 2 outside quires of 20, good sheets 432
   STATIC_CHECK(reams::of_516.ream * 2 == 43 * 24 && lots::perfect_bundle.sheets == 43 * 24);
   STATIC_CHECK(reams::from_mill.ream == 18 * 24 + 2 * 20 && reams::from_mill.good == 18 * 24);
   // GNU units 2.22 (definitions of 2022): quire 25, shortquire 24, ream 500, shortream 480, perfectream 516, bundle
@@ -76,8 +76,9 @@ TEST_CASE("prices by the alphabet of 23 sheets") {
   // German Wikipedia, Alphabet (Buchdruck): 23 letters, 23 sheets, 368 pages in octavo
   STATIC_CHECK(in_alphabets(368 / 16) == AlphabetCount{1, 0});
   STATIC_CHECK(in_alphabets(48) == AlphabetCount{2, 2});
-  // Goldfriedrich, Geschichte des Deutschen Buchhandels II, in Pfennig, twelve to the Groschen: sheets, price, and the printed
-  // price of an alphabet, which cut the price of a sheet short and so lies up to two Pfennig below the exact one
+  // Goldfriedrich, Geschichte des Deutschen Buchhandels II, in Pfennig, twelve to the Groschen: sheets, price, and the
+  // printed price of an alphabet, which cut the price of a sheet short and so lies up to two Pfennig below the exact
+  // one
   std::int64_t const books[][3]{{48, 108, 4 * 12 + 2}, {40, 78, 3 * 12 + 7}, {17, 36, 4 * 12}};
   for (auto const& [sheets, price, printed] : books) {
     auto const exact = *price_of_alphabet(price, sheets);
@@ -94,11 +95,12 @@ TEST_CASE("weight of a ream and weight of the paper") {
     Fraction const inch{127, 5};
     return grammes_per_square_metre(pounds * grammes_in_pound, sheets, inches_a * inch, inches_b * inch)->as_double();
   };
-  // GNU units 2.22: units -t '50 lbbook' gsm gives 74.007324 (25 x 38 in., ream of 500); '20 lbbond' gsm 75.194607 (17 x 22)
+  // GNU units 2.22: units -t '50 lbbook' gsm gives 74.007324 (25 x 38 in., ream of 500); '20 lbbond' gsm 75.194607 (17
+  // x 22)
   CHECK(of(50, 500, 25, 38) == doctest::Approx(74.007324).epsilon(1e-8));
   CHECK(of(20, 500, 17, 22) == doctest::Approx(75.194607).epsilon(1e-8));
-  // Tomlinson, Cyclopedia of Useful Arts (1854), pounds a ream of 480: demy 24 lb, foolscap 15 lb (weights worked out from
-  // the sizes 19 1/2 x 15 1/4 and 16 1/2 x 13 1/4)
+  // Tomlinson, Cyclopedia of Useful Arts (1854), pounds a ream of 480: demy 24 lb, foolscap 15 lb (weights worked out
+  // from the sizes 19 1/2 x 15 1/4 and 16 1/2 x 13 1/4)
   CHECK(of(24, 480, Fraction{39, 2}, Fraction{61, 4}) == doctest::Approx(118.21).epsilon(1e-4));
   CHECK(of(15, 480, Fraction{33, 2}, Fraction{53, 4}) == doctest::Approx(100.5).epsilon(1e-3));
   CHECK(grammes_per_square_metre(1, 0, 1, 1).error().problem == Problem::not_positive);

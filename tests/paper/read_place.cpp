@@ -27,7 +27,8 @@ bool has(std::vector<Place> const& places, std::string const& name) {
     if (place.name == name) return true;
   return false;
 }
-/// The region for what the file calls one. Where nothing is known to depend on the region alone, it is Europe or anywhere.
+/// The region for what the file calls one. Where nothing is known to depend on the region alone, it is Europe or
+/// anywhere.
 Region region_of_file(std::string const& name, std::string const& country) {
   struct Row {
     char const* name;

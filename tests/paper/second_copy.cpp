@@ -66,7 +66,8 @@ TEST_CASE("every ream and lot is that of the second copy") {
     Region region;
   };
   Ream const all[]{
-      // sizes.com s.v. quire (MSS. of 1590-1620 and 1682, Tabart 1804, Martin 1904): writing 24, printing 25, 20 to the ream
+      // sizes.com s.v. quire (MSS. of 1590-1620 and 1682, Tabart 1804, Martin 1904): writing 24, printing 25, 20 to the
+      // ream
       {reams::of_480, 480, 24, 480, Region::britain},
       {reams::of_500, 500, 25, 500, Region::europe},
       // Savage (1841): 21 1/2 quires of 24; 18 inside quires of 24 and two outside ones of 20
@@ -105,7 +106,8 @@ TEST_CASE("every ream and lot is that of the second copy") {
   CHECK(in_use(1885, Region::germany) == "500 1000 ");
   CHECK(in_use(1750, Region::france) == "500 500 ");
   CHECK(in_use(1450, Region::germany).empty());
-  // GNU units 2.22: bundle 1000, bale 5000; Wikipedia: short bundle 960, short bale 4800, printer's bale 5160; Savage (1841):
+  // GNU units 2.22: bundle 1000, bale 5000; Wikipedia: short bundle 960, short bale 4800, printer's bale 5160; Savage
+  // (1841):
   // 43 quires of 24; Nelkenbrecher: ten Ries
   CHECK(lots::bundle.sheets == 1000);
   CHECK(lots::perfect_bundle.sheets == 1032);

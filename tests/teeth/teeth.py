@@ -5,7 +5,7 @@ number, a line left out - compiles the tests that could see the change, runs the
 
     tests/teeth/teeth.py SEED COUNT [--folder edition]... [--compiler g++] [--nearest N]
 
-COUNT changes are made in each folder named, or in every one, each in another line; fewer where a folder has fewer lines.
+In each folder named, or in every folder, COUNT lines are changed, one at a time; all its lines if there are fewer.
 
 The tests of a folder are compiled as one unit: those of the changed header's folder first, then those of each folder that
 includes it. A change is seen where an assertion stops the compiler, or a test fails, crashes or runs ten times as long as
