@@ -683,6 +683,7 @@ using bifolium::is_word_before_counts;
 using bifolium::judge;
 using bifolium::judge_paper;
 using bifolium::keep_each_once;
+using bifolium::last_incunable_year;
 using bifolium::leaf_origins;
 using bifolium::leaf_shapes;
 using bifolium::leaf_signed;

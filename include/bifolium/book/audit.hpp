@@ -44,7 +44,7 @@ enum class FindingId : std::uint16_t {
   cover_below_leaf = 621,         ///< the binding is lower than the leaf
   signing_beyond_gathering = 622, ///< more leaves are described as signed than the gatherings have
   numbers_begin_on_verso = 623,   ///< odd page numbers would be on versos
-  not_searched = 624,             ///< the formula or pagination is too long for a search for repairs
+  not_searched = 624,             ///< some repairs were not searched for: the formula or pagination is too long
   dates_contradict = 625,         ///< the date of the imprint and the coded date have no common year
   date_numerals_differ = 626,     ///< the year in Roman numerals differs from the one supplied in arabic figures
   read_with_doubt = 627,          ///< a text was read and may mean something else

@@ -48,8 +48,8 @@ struct AuditWeights {
   /// frequency of pages before page 1 if there are gatherings before the text
   double preliminaries_in_both{};
   double preliminaries_in_pages{}; ///< frequency of pages before page 1 if there are none
-  /// how much more frequent a last gathering is that makes a usual one with a smaller first one (A² and K² in a book of
-  /// fours) than if the two had nothing to do with each other; such two were printed on one sheet
+  /// In books whose first gathering is smaller than most: how many have a last gathering that makes up the difference
+  /// (A² and K² in a book of fours), for one that would have it by chance. The two were often printed on one sheet.
   double ends_make_one{};
   /// probability that the last gathering is left out too if the first one is, and the letters begin with B
   double ends_together{};

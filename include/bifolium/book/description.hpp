@@ -85,7 +85,7 @@ struct Description {
   std::optional<Stated<YearRange>> year{};            ///< year of printing
   std::optional<Stated<YearRange>> coded_year{};      ///< year of printing, coded beside the imprint (MARC 21, 008)
   std::optional<Stated<Region>> place{};              ///< place of printing
-  /// all places that the statement of place names or can mean; none if one of them may be false
+  /// all places that the statement of place names or can mean; empty if it says that one of them is false
   std::vector<Place> places{};
   std::optional<Stated<CountryCode>> coded_place{}; ///< country of printing, coded beside the imprint (MARC 21, 008)
   std::vector<UnreadField> unread{};                ///< texts that could not be read

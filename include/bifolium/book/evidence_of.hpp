@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What a description says of its leaves, as evidence of the format: sizes as they were rounded, chain lines, paper, the
-/// gatherings of the formula, date and place. The format statement is left out, so that the two can be compared.
+/// What a description says of its leaves, as evidence of the format: sizes as they were rounded, chain lines, paper,
+/// the gatherings of the formula, date and place. The format statement is left out, so that the two can be compared.
 #pragma once
 
 #include <bifolium/book/description.hpp>
@@ -13,7 +13,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// A catalogue's whole centimetres, counted up; of the binding as often as of the leaf, unless the binding is stated apart.
+/// A catalogue's whole centimetres, counted up; of the binding as often as of the leaf, unless the binding is stated
+/// apart.
 inline bool is_rounded_up(std::optional<Stated<SizeRange>> const& size) {
   return size && size->value.to - size->value.above > 9.5 && size->value.to - size->value.above < 10.5;
 }
@@ -37,8 +38,9 @@ inline void take_size(Description const& book, LeafEvidence& seen) {
 
 } // namespace detail
 
-/// The evidence of a description, for `observe` and `infer_format`. A height in whole centimetres is taken as catalogues give it.
-/// The leaves of most gatherings are those stated, else those of a formula of more than two gatherings.
+/// The evidence of a description, for `observe` and `infer_format`. A height in whole centimetres is taken as
+/// catalogues give it. The leaves of most gatherings are those stated, else those of a formula of more than two
+/// gatherings.
 [[nodiscard]] inline LeafEvidence evidence_of(Description const& book) {
   LeafEvidence seen;
   detail::take_size(book, seen);

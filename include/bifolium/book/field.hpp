@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The fields of a description of a book. They have identifiers for programs, which do not change from release to release.
+/// The fields of a description of a book. They have identifiers for programs, which do not change from release to
+/// release.
 #pragma once
 
 #include <bifolium/core/config.hpp>

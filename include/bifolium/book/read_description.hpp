@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-/// A description from the texts of its fields, as a row of a table or a record of a catalogue gives them. What cannot be read is
-/// kept with its reason beside what can: one bad field does not cost the others, and no text is dropped without a word. What a
-/// field says beside its own matter fills a field that is empty: the pages after a formula, the format after a size.
+/// A description from the texts of its fields, as a row of a table or a record of a catalogue gives them. What cannot
+/// be read is kept with its reason beside what can: one bad field does not cost the others, and no text is dropped
+/// without a word. What a field says beside its own matter fills a field that is empty: the pages after a formula, the
+/// format after a size.
 #pragma once
 
 #include <bifolium/book/description.hpp>
@@ -10,7 +11,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads the fields. Texts that cannot be read are in `unread`, doubtful ones in `doubts`. The function allocates memory.
+/// Reads the fields. Texts that cannot be read are in `unread`, doubtful ones in `doubts`. The function allocates
+/// memory.
 /// Example: `read_description({.format = "8vo"}).format->value == Format::of(8)`.
 [[nodiscard]] BIFOLIUM_INLINE Description read_description(FieldTexts const& texts,
                                                            Conventions const& conventions = {});

@@ -6,8 +6,8 @@
 /// presswork first, and names the one observation that decides most between them.
 ///
 /// The result depends on the number of leaves of a sheet and on evidence of stocks of paper and of watermarks. A small
-/// number of pieces of presswork is economical, but it does not prove anything. The function does not check whether the pages of
-/// two remnants can be imposed together.
+/// number of pieces of presswork is economical, but it does not prove anything. The function does not check whether the
+/// pages of two remnants can be imposed together.
 ///
 /// `paper` (collation/paper.hpp) counts the same sheets without grouping them. The paper of a grouping is the number
 /// stated there, less the leaves printed in free places, plus the leaves left blank. So no grouping takes less than the

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The kinds of slip in a description: what each is called by programs, what it is called by people, and what in the book decides
-/// whether it was made. The identifiers do not change from release to release.
+/// The kinds of slip in a description: what each is called by programs, what it is called by people, and what in the
+/// book decides whether it was made. The identifiers do not change from release to release.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -54,50 +54,49 @@ struct SlipRow {
   char const* reason;     ///< its name for people, after "x for y" or "x is missing"
   char const* settles;    ///< what to look at in the book to decide
   /// the same for a slip in the stated number of leaves, where it is something else; null if it is not
-  char const* settles_leaves;
+  char const* settles_leaves{};
 };
 /// In the order of SlipKind. The slips of digits occur in two fields, and only one of them has numbers of pages.
 inline constexpr SlipRow slip_rows[slip_count]{
-    {"exponent", "another number of leaves was written", "the leaves of this gathering: count them, or find its sewing",
-     nullptr},
+    {"exponent", "another number of leaves was written",
+     "the leaves of this gathering: count them, or find its sewing"},
     {"omitted_exponent", "the number of leaves is not written, and means this",
-     "the leaves of this gathering: count them, or find its sewing", nullptr},
-    {"end_letter", "the run ends with another letter", "the signatures at this place in the book", nullptr},
-    {"start_letter", "the run begins with another letter", "the signatures at this place in the book", nullptr},
+     "the leaves of this gathering: count them, or find its sewing"},
+    {"end_letter", "the run ends with another letter", "the signatures at this place in the book"},
+    {"start_letter", "the run begins with another letter", "the signatures at this place in the book"},
     {"shifted_letters", "one letter is wrong, and the following letters are shifted",
-     "the signatures at this place in the book", nullptr},
-    {"multiple_lost", "the number before the letter was lost", "the signatures at this place in the book", nullptr},
+     "the signatures at this place in the book"},
+    {"multiple_lost", "the number before the letter was lost", "the signatures at this place in the book"},
     {"gathering_missing", "a gathering is missing where a letter is skipped",
-     "the signatures at this place in the book", nullptr},
-    {"last_missing", "the last gathering is wrong or missing", "the last gathering and its signature", nullptr},
-    {"first_missing", "the preliminaries are missing", "the leaves before the first signed gathering", nullptr},
-    {"gathering_twice", "a gathering is stated twice, or is not in the book", "whether there are two such gatherings",
-     nullptr},
+     "the signatures at this place in the book"},
+    {"last_missing", "the last gathering is wrong or missing", "the last gathering and its signature"},
+    {"first_missing", "the preliminaries are missing", "the leaves before the first signed gathering"},
+    {"gathering_twice", "a gathering is stated twice, or is not in the book", "whether there are two such gatherings"},
     {"change_missing", "a leaf that was cut away or inserted is not stated",
-     "stubs, and the conjugates of the first and last leaves", nullptr},
+     "stubs, and the conjugates of the first and last leaves"},
     {"change_twice", "a change to the leaves is counted twice",
-     "stubs, and the conjugates of the first and last leaves", nullptr},
+     "stubs, and the conjugates of the first and last leaves"},
     {"alphabet", "J, U or W are separate letters in this book",
-     "the gathering after V, and whether J, U and W are signed", nullptr},
-    {"unnumbered_missing", "pages without numbers are missing", "the pages without numbers, blank ones too", nullptr},
+     "the gathering after V, and whether J, U and W are signed"},
+    {"unnumbered_missing", "pages without numbers are missing", "the pages without numbers, blank ones too"},
     {"unnumbered_value", "another number of pages without numbers was written",
-     "the pages without numbers, blank ones too", nullptr},
-    {"unnumbered_extra", "these pages without numbers are not in the book", "the pages without numbers, blank ones too",
-     nullptr},
-    {"roman", "a slip in a Roman numeral", "the number on the last page of this run", nullptr},
-    {"unit", "leaves and pages were exchanged", "whether the versos have numbers", nullptr},
-    {"leaf_as_page", "each leaf was counted as one page", "whether the versos have numbers", nullptr},
+     "the pages without numbers, blank ones too"},
+    {"unnumbered_extra", "these pages without numbers are not in the book",
+     "the pages without numbers, blank ones too"},
+    {"roman", "a slip in a Roman numeral", "the number on the last page of this run"},
+    {"unit", "leaves and pages were exchanged", "whether the versos have numbers"},
+    {"leaf_as_page", "each leaf was counted as one page", "whether the versos have numbers"},
     {"restarted", "the numbers continue instead of beginning again, or the reverse",
-     "the first number after the preliminaries", nullptr},
-    {"misnumbered", "the book is misnumbered", "where the page numbers jump", nullptr},
+     "the first number after the preliminaries"},
+    {"misnumbered", "the book is misnumbered", "where the page numbers jump"},
     {"transposed", "two digits were exchanged", "the number on the last page of this run", "the leaves: count them"},
     {"dropped", "a digit was left out", "the number on the last page of this run", "the leaves: count them"},
     {"doubled", "one digit too many was written", "the number on the last page of this run", "the leaves: count them"},
     {"substituted", "one digit was taken for another", "the number on the last page of this run",
      "the leaves: count them"},
-    {"plates_counted", "plates were counted as leaves", "whether plates were counted as leaves", nullptr},
-    {"blank_not_counted", "a blank leaf was not counted", "whether the first or the last leaf is blank", nullptr},
-    {"pages_for_leaves", "pages were given as leaves", "whether the versos have numbers", nullptr},
+    {"plates_counted", "plates were counted as leaves", "whether plates were counted as leaves"},
+    {"blank_not_counted", "a blank leaf was not counted", "whether the first or the last leaf is blank"},
+    {"pages_for_leaves", "pages were given as leaves", "whether the versos have numbers"},
 };
 /// Returns true if no column of a row is empty.
 constexpr bool slip_rows_complete() noexcept {

@@ -76,7 +76,7 @@ public:
       auto const missing = 2 * shape.leaves() - sound.pagination->value.pages();
       if (missing < 0 || missing > 1) return false;
     }
-    auto const early = sound.year ? sound.year->value.to < 1501 : !by_pages;
+    auto const early = sound.year ? sound.year->value.to <= last_incunable_year : !by_pages;
     auto& counts = early ? early_ : late_;
     GatheringCounts::Books* const places[]{&counts.first, &counts.middle, &counts.last, &counts.aside};
     auto const row = detail::book_row(detail::main_leaves(shape));

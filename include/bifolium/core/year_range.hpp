@@ -8,6 +8,9 @@
 namespace bifolium {
 inline namespace v0 {
 
+/// Incunables are the books printed to the end of this year.
+inline constexpr int last_incunable_year = 1500;
+
 /// A range of years, including both ends. The type accepts any two numbers; a function that takes a range says which
 /// ranges it refuses.
 struct YearRange {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// Computes how common each attested scheme was, for `foldings_showing`, which sorts the remaining foldings by it. The
-/// library's model says how common the formats were at the place and in the years, on which paper, and in which gatherings.
-/// Within a format the schemes count as equally common.
+/// library's model says how common the formats were at the place and in the years, on which paper, and in which
+/// gatherings. Within a format the schemes count as equally common.
 #pragma once
 
 #include <bifolium/evidence/infer.hpp>
@@ -12,8 +12,8 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Returns the schemes of one kind of leaf that have gatherings as in the evidence, or all of them if none has, or if the
-/// evidence does not say.
+/// Returns the schemes of one kind of leaf that have gatherings as in the evidence, or all of them if none has, or if
+/// the evidence does not say.
 inline std::vector<int> schemes_gathering(LeafShape const& shape, LeafEvidence const& seen) {
   std::vector<int> gathering;
   for (auto const number : shape.schemes) {
@@ -27,10 +27,10 @@ inline std::vector<int> schemes_gathering(LeafShape const& shape, LeafEvidence c
 
 } // namespace detail
 
-/// Returns how common the schemes of the table are for a book of this size, year, place, type page and gathering. Marks,
-/// chain lines, edges and point-holes of `observation` are left out: `foldings_showing` compares them itself, and they
-/// would count twice. Without evidence the weights are those of all years. The function allocates memory. Precondition: as
-/// for `infer_format`.
+/// Returns how common the schemes of the table are for a book of this size, year, place, type page and gathering.
+/// Marks, chain lines, edges and point-holes of `observation` are left out: `foldings_showing` compares them itself,
+/// and they would count twice. Without evidence the weights are those of all years. The function allocates memory.
+/// Precondition: as for `infer_format`.
 inline FoldingWeights folding_weights(Observation const& observation, Assumptions const& assumed = {}) {
   auto seen = observation.seen();
   seen.leaves = {};

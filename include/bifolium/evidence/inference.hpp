@@ -56,8 +56,8 @@ struct FormatCandidate {
   /// probability, given this format, that the paper is from a double mould or a double sheet cut in two
   double twofold{};
   double cut_half{}; ///< probability, given this format, of half as many leaves on sheets cut in two before printing
-  /// probability, given this format, of printing by half-sheets: each gathering is half a sheet (octavo in fours, twelves in
-  /// sixes)
+  /// probability, given this format, of printing by half-sheets: each gathering is half a sheet (octavo in fours,
+  /// twelves in sixes)
   double half_sheets{};
   std::array<Reason, evidence_kinds> reasons{}; ///< the weights, indexed by `EvidenceKind`
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The evidence that one leaf of a scheme shows, in the terms in which a leaf is described: the places of marks, the edges
-/// that are bolts or deckle, the place of a point-hole. scheme_facts.hpp has it for every leaf of every scheme.
+/// The evidence that one leaf of a scheme shows, in the terms in which a leaf is described: the places of marks, the
+/// edges that are bolts or deckle, the place of a point-hole. scheme_facts.hpp has it for every leaf of every scheme.
 #pragma once
 
 #include <bifolium/evidence/seen.hpp>

@@ -152,8 +152,8 @@ inline std::vector<LeafOrigin> leaf_origins(LeafSize<millimetres> leaf, SheetSiz
   return origins;
 }
 
-/// Returns the named sheet of the years and the place that is most similar to a sheet, or no value if none has both sides
-/// within a tenth. Without years, those of the hand press are used.
+/// Returns the named sheet of the years and the place that is most similar to a sheet, or no value if none has both
+/// sides within a tenth. Without years, those of the hand press are used.
 inline std::optional<SheetSize> named_like(Sheet<millimetres> sheet, std::optional<YearRange> years, Region place) {
   auto const when = years.value_or(YearRange{1450, 1850});
   std::optional<SheetSize> like;

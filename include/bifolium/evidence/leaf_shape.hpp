@@ -47,8 +47,8 @@ struct LeafShape {
   /// Returns the frequency of one of the two marks at a place, for paper with a countermark. In a format above
   /// broadside the two are never in one leaf; if both are described, the watermark is used.
   [[nodiscard]] double either_mark(MarkPlace place) const { return two_marks[static_cast<std::size_t>(place)]; }
-  /// Returns the index in `scheme_facts()` of the first scheme with gatherings of so many leaves, or of the first scheme if
-  /// none has them.
+  /// Returns the index in `scheme_facts()` of the first scheme with gatherings of so many leaves, or of the first
+  /// scheme if none has them.
   [[nodiscard]] std::size_t gathering_in(int number) const {
     auto const first = number > 0 && number < 32 ? first_gathering[static_cast<std::size_t>(number)] : std::nullopt;
     return first ? std::size_t{*first} : static_cast<std::size_t>(schemes[0]);
@@ -77,9 +77,12 @@ namespace detail {
     }
 }
 
+/// Room for the kinds of leaf, and so for their formats.
+inline constexpr std::size_t most_leaf_shapes = 24;
+
 /// All kinds of leaf.
 class AllLeafShapes {
-  std::array<LeafShape, 24> shapes_{};
+  std::array<LeafShape, most_leaf_shapes> shapes_{};
   std::size_t count_{};
 
   /// Returns the kind of the leaves of a scheme, which may be a new one.

@@ -30,8 +30,8 @@ struct SheetPopulation {
   }
 };
 
-/// The years of the counts. Between two of them the square roots of the shares of papers change linearly, and of formats
-/// the logarithms.
+/// The years of the counts. Between two of them the square roots of the shares of papers change linearly, and of
+/// formats the logarithms.
 inline constexpr std::array<int, 13> count_years{1458, 1468, 1478, 1488, 1498, 1506, 1550,
                                                  1600, 1650, 1700, 1750, 1800, 1850};
 inline constexpr std::size_t population_count = 9; ///< number of populations of sheets; the first is unusual paper

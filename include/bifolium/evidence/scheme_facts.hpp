@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// The evidence that the leaves of each attested scheme show. Nobody writes down such a fact of a format: the program
-/// bench/write_leaf_rows.cpp folds every scheme, examines its leaves and writes detail/leaf_rows.hpp. So a unit that names
-/// formats needs neither the reader of schemes nor the folder, and nothing is folded at the first inference.
+/// bench/write_leaf_rows.cpp folds every scheme, examines its leaves and writes detail/leaf_rows.hpp. So a unit that
+/// names formats needs neither the reader of schemes nor the folder, and nothing is folded at the first inference.
 #pragma once
 
 #include <bifolium/evidence/leaf_facts.hpp>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Codes of countries, as records of MARC 21 have them beside the imprint (field 008, positions 15 to 17). A record says
-/// the country twice, so that one statement can be compared with the other.
+/// Codes of countries, as records of MARC 21 have them beside the imprint (field 008, positions 15 to 17). A record
+/// says the country twice, so that one statement can be compared with the other.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -11,11 +11,12 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A code of the MARC Code List for Countries and the country, or the part of one, that it means.
+/// A code of the MARC Code List for Countries, and where it is. The code may be of a country or of a part of one.
 struct CountryCode {
-  std::string_view code{};    ///< two or three letters: `gw`, `enk`
-  std::string_view country{}; ///< its name in English, as `read_place` reads it
-  /// true if the meaning was read in a published source; one from memory is never held against a record
+  std::string_view code{}; ///< two or three letters: `gw`, `enk`
+  std::string_view
+      country{}; ///< a name that `read_place` reads: of the country, of the country of a state, or of a part
+  /// true if code and name are together in a published source; others are from memory, and no record is doubted by them
   bool has_source{};
   friend constexpr bool operator==(CountryCode const&, CountryCode const&) = default;
 };
@@ -28,9 +29,9 @@ struct CountryRow {
   bool has_source;
 };
 /// gw to stk: the Latin Place Names file of the Bibliographic Standards Committee (RBMS), whose rows have a code and a
-/// country each. The others are from memory; so are the names that stand for a part of what a code means today: Bohemia
-/// for the Czech Republic (xr), the United States for Massachusetts, Pennsylvania, New York and Connecticut (mau, pau,
-/// nyu, ctu). They are names that `read_place` knows.
+/// country each. The others are from memory. Five of them do not have the name of what the code means: xr is the Czech
+/// Republic, of which Bohemia is a part; mau, pau, nyu and ctu are Massachusetts, Pennsylvania, New York and
+/// Connecticut, which are parts of the United States.
 inline constexpr CountryRow country_rows[]{
     {"gw", "Germany", true},         {"fr", "France", true},          {"ne", "Netherlands", true},
     {"sz", "Switzerland", true},     {"it", "Italy", true},           {"be", "Belgium", true},

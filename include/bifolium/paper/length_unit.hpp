@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// The units of length. Each states its size in millimetres as a fraction, so that conversions are exact. A unit of your own is
-/// a type like these.
+/// The units of length. Each states its size in millimetres as a fraction, so that conversions are exact. A unit of
+/// your own is a type like these.
 #pragma once
 
 #include <concepts>

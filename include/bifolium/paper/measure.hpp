@@ -12,8 +12,8 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A length that may not have been measured: std::optional<millimetres>, but that a bare number is refused with a sentence, as by
-/// a length.
+/// A length that may not have been measured: std::optional<millimetres>, but that a bare number is refused with a
+/// sentence, as by a length.
 class OptionalLength {
   std::optional<millimetres> length_{};
 
@@ -28,7 +28,8 @@ public:
   template <class Rep, class Unit>
   requires std::convertible_to<Length<Rep, Unit>, millimetres>
   constexpr OptionalLength(Length<Rep, Unit> length) : length_{length} {}
-  /// Refuses a bare number. It is not deleted, since clang would then reject `observe({.height = 190})` without this sentence.
+  /// Refuses a bare number. It is not deleted, since clang would then reject `observe({.height = 190})` without this
+  /// sentence.
   template <class Number>
   requires detail::BareNumber<Number, double>
   constexpr OptionalLength(Number const&) {

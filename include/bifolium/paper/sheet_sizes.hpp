@@ -7,6 +7,7 @@
 #include <bifolium/core/config.hpp>
 #include <bifolium/core/short_text.hpp>
 #include <bifolium/core/utf8.hpp>
+#include <bifolium/core/year_range.hpp>
 #include <bifolium/paper/sheet_size_table.hpp>
 
 #include <string_view>
@@ -114,7 +115,7 @@ class SheetSizes {
   [[nodiscard]] constexpr bool takes(SheetSize const& size) const {
     if (everything_) return true;
     return !nothing_ && detail::meets_but_name(size, query_) && (name_.empty() || is_called(size, name_)) &&
-           (!early_rule_ || size.first_year > 1500 || is_early_size(size));
+           (!early_rule_ || size.first_year > last_incunable_year || is_early_size(size));
   }
   constexpr SheetSizes(SheetQuery query, bool everything, bool early_rule)
       : query_{query}, everything_{everything}, early_rule_{early_rule}, nothing_{!name_.assign(query.name)} {

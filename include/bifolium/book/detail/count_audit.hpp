@@ -64,7 +64,7 @@ class CountAudit {
     if (book_.leaves) input_.leaves = book_.leaves->value;
     if (book_.plates) input_.plates = book_.plates->value;
     input_.blanks_noted = facts_.blanks();
-    input_.early = book_.year ? book_.year->value.to < 1501 : !facts_.pages();
+    input_.early = book_.year ? book_.year->value.to <= last_incunable_year : !facts_.pages();
   }
 
   /// Moves the description that agrees to the first place, even if something in it is unlikely.
@@ -91,7 +91,7 @@ class CountAudit {
     Search search{input_, weights_};
     auto const& found = search.find();
     not_searched(search.left_out());
-    RepairList list{audit_};
+    RepairList list{audit_, weights_};
     if (found.empty()) return;
     auto const best = found.front().score;
     double total = real::exp(search.score_of_none() - best);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads the texts of a description one by one. Each reader of record/, collation/, core/ and paper/ says what it left unread and
-/// what it doubts; here that is kept with the name of the field.
+/// Reads the texts of a description one by one. Each reader of record/, collation/, core/ and paper/ says what it left
+/// unread and what it doubts; here that is kept with the name of the field.
 #pragma once
 
 #include <bifolium/book/description.hpp>
@@ -52,8 +52,8 @@ class DescriptionReader {
 
   // -- the formula, and what is stated after it ----------------------------------------------------------------------
 
-  /// A formula may name a leaf that it does not have, which is a finding and no reason to give up: a parenthesis that cannot
-  /// be read is left out and kept apart.
+  /// A formula may name a leaf that it does not have, which is a finding and no reason to give up: a parenthesis that
+  /// cannot be read is left out and kept apart.
   void formula() {
     if (texts_.formula.empty()) return;
     constexpr int most_left_out = 8;
@@ -199,8 +199,8 @@ class DescriptionReader {
     if (auto const plates = extent->leaves_of_plates(); plates && texts_.plates.empty())
       book_.plates = stated(std::int64_t{*plates}, extent->plates[0].at.of(text));
   }
-  /// What follows the pages: illustrations after ` : `, the size after ` ; `, other words. False where the words name more
-  /// pages, so that the number of them is not known.
+  /// What follows the pages: illustrations after ` : `, the size after ` ; `, other words. False where the words name
+  /// more pages, so that the number of them is not known.
   bool after_extent(TextSpan span) {
     auto const text = texts_.pagination;
     auto words = span.of(text);

@@ -186,8 +186,9 @@ class FieldAudit {
         "the date is stated as '" + book_.year->text + "' and coded as " + book_.coded_year->text,
         "the date on the title page or in the colophon", apart);
   }
-  /// The place of the imprint against the coded country. Borders moved and towns share names, so it is enough that one of
-  /// the places named lies in the country today or belongs to its region.
+  /// The place of the imprint against the coded country. Borders moved and towns share names, so it is enough that one
+  /// of the places named is in the country today, or in the region of printing to which the country belongs; a place in
+  /// Europe at large agrees with no country by that alone.
   void coded_place() {
     if (!book_.place || book_.places.empty() || !book_.coded_place || !book_.coded_place->value.has_source) return;
     auto const& coded = book_.coded_place->value;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The format as it is stated against what the rest of the description says: the inference takes size, chain lines, gatherings,
-/// date and place as evidence, and where they argue for another format, the field that is likelier wrong is named: the statement
-/// if another format agrees with all else, or the one field without which the statement agrees.
+/// The format as it is stated against what the rest of the description says: the inference takes size, chain lines,
+/// gatherings, date and place as evidence, and where they argue for another format, the field that is likelier wrong is
+/// named: the statement if another format agrees with all else, or the one field without which the statement agrees.
 #pragma once
 
 #include <bifolium/book/audit.hpp>
@@ -74,8 +74,8 @@ class FormatAudit {
       if (one.reason(EvidenceKind::chain_lines).weight > against + 1) return &one;
     return nullptr;
   }
-  /// The field that is likelier wrong, where `best` agrees with all that was seen: the statement, or one without which the
-  /// statement would be likely.
+  /// The field that is likelier wrong, where `best` agrees with all that was seen: the statement, or one without which
+  /// the statement would be likely.
   [[nodiscard]] Field doubted(Format stated, LeafEvidence const& seen, FormatCandidate const& best) const {
     auto const leaves = *stated.leaves_to_sheet();
     auto field = Field::format;
@@ -134,8 +134,8 @@ class FormatAudit {
     return wrong == Field::format && !book_.format ? Field::formula : wrong;
   }
 
-  /// A statement of format is seldom wrong: what speaks against it must outweigh that. Chain lines across what the format has as
-  /// a rule are told in any case.
+  /// A statement of format is seldom wrong: what speaks against it must outweigh that. Chain lines across what the
+  /// format has as a rule are told in any case.
   void weigh(Format stated, LeafEvidence const& seen, Inference const& inference) {
     if (inference.candidates.empty() || inference.mixed) return;
     auto const* here = candidate_of(inference, *stated.leaves_to_sheet());

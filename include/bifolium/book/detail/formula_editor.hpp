@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// An edit of a formula, and the formula after it. An edit is a few numbers, so that it can be applied to a formula that another
-/// edit has already changed.
+/// An edit of a formula, and the formula after it. An edit is a few numbers, so that it can be applied to a formula
+/// that another edit has already changed.
 #pragma once
 
 #include <bifolium/book/detail/formula_shape.hpp>

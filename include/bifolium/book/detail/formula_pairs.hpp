@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Finds pairs of edits of a formula: two slips that a cataloguer made in one field. Only pairs that lead to a number of
-/// leaves in another field are of interest.
+/// Finds pairs of edits of a formula: two slips that a cataloguer made in one field. Only pairs that lead to a number
+/// of leaves in another field are of interest.
 #pragma once
 
 #include <bifolium/book/detail/likelihood.hpp>
@@ -93,8 +93,8 @@ class FormulaPairs {
   }
 
 public:
-  /// The pairs of a formula with more possible slips are not searched for, except those of its ends: they would take more
-  /// time than everything else.
+  /// The pairs of a formula with more possible slips are not searched for, except those of its ends: they would take
+  /// more time than everything else.
   static constexpr std::size_t most_singles = 600;
 
   /// `formulas`: the formula as read, then its variants with one edit. The pairs are added to them.

@@ -12,8 +12,8 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Returns the probability that the last gathering is there if the first one was left out before B. Caller's weights may
-/// say that it never is; a little is left, so that its logarithm is a number.
+/// Returns the probability that the formula has its last gathering if the first one was left out and the letters begin
+/// with B. If the caller's weights say that it never has, .001 is returned, so that the logarithm is a number.
 inline double last_kept_share(AuditWeights const& weights) {
   constexpr double least = .001;
   return 1 - weights.ends_together > least ? 1 - weights.ends_together : least;

@@ -131,7 +131,8 @@ public:
   }
 
 private:
-  /// Returns what the first gathering says of the last: if it is smaller than most, the two are often parts of one sheet.
+  /// Returns by how much the two ends together are more or less likely than each by itself. If the first gathering is
+  /// smaller than most, the last often makes up the difference, since both were printed on one sheet.
   [[nodiscard]] double ends(FormulaShape const& shape, int main, std::size_t book) const {
     constexpr double most = .95;
     auto const two = unequal_ends(shape, main);

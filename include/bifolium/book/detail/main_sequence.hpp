@@ -31,8 +31,8 @@ inline std::optional<GatheringAt> next_in_series(FormulaShape const& shape, Gath
 }
 
 /// Returns the gathering with which the main sequence begins. The sequence is the longest row of gatherings that follow
-/// one another in one series, with what comes before it in the series. It begins after A if A is a preliminary: its leaf
-/// count is neither that of B nor that of C. How the row is divided into runs makes no difference.
+/// one another in one series, with what comes before it in the series. It begins after A if A is a preliminary: its
+/// leaf count is neither that of B nor that of C. How the row is divided into runs makes no difference.
 inline GatheringAt main_sequence(FormulaShape const& shape) {
   auto const& runs = shape.runs;
   std::uint32_t begin = 0;
@@ -97,7 +97,8 @@ inline int last_leaves(FormulaShape const& shape, std::int64_t before = 0) {
   return shape.runs[run].leaves.at(shape.runs[run].gatherings() - 1 - before);
 }
 
-/// A first gathering that is smaller than most, and the last gathering: A² and K² in a book of fours are often one sheet.
+/// A first gathering that is smaller than most, and the last gathering: A² and K² in a book of fours are often one
+/// sheet.
 struct UnequalEnds {
   int missing{};    ///< leaves that the first gathering lacks of a usual one
   bool completed{}; ///< true if the last gathering has as many

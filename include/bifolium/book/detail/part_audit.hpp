@@ -80,8 +80,8 @@ class PartAudit {
     one.pagination = piece(Pagination{extent->pagination}, *book_.pagination, paginations_[i], page_text);
     return one;
   }
-  /// Gives the repairs of a part the places of the whole texts. A unit that the part borrowed from the end of the statement
-  /// ("120; 246 p.") is not in its own text, so a repair that edits it is left out.
+  /// Gives the repairs of a part the places of the whole texts. A unit that the part borrowed from the end of the
+  /// statement ("120; 246 p.") is not in its own text, so a repair that edits it is left out.
   void lift(std::vector<Repair>& repairs, std::size_t i) const {
     auto const own = paginations_[i].to - paginations_[i].from;
     std::erase_if(repairs, [&](Repair const& repair) {

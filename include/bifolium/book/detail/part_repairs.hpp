@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Repairs of a book in several parts. Each part is fitted by itself; a repair of the whole takes one repair of every part
-/// that needs one. If the number of leaves of the whole book is stated, the parts together must have it, or it has a slip too.
+/// Repairs of a book in several parts. Each part is fitted by itself; a repair of the whole takes one repair of every
+/// part that needs one. If the number of leaves of the whole book is stated, the parts together must have it, or it has
+/// a slip too.
 #pragma once
 
 #include <bifolium/book/detail/leaves_edit.hpp>
@@ -22,8 +23,8 @@ class PartRepairs {
   std::vector<Combined> all_{};
   double none_{}; ///< probability that the repairs of some part are all wrong
 
-  /// Returns the repair with a slip in the stated number of leaves if the parts together do not have this number. Returns
-  /// no value if no slip explains it.
+  /// Returns the repair with a slip in the stated number of leaves if the parts together do not have this number.
+  /// Returns no value if no slip explains it.
   [[nodiscard]] std::optional<Combined> with_stated_leaves(Combined one) const {
     if (!book_.leaves) return one;
     std::vector<LeavesVariant> ways;
@@ -70,7 +71,7 @@ public:
     double total = none_ > weights_.none_of_these ? none_ : weights_.none_of_these;
     for (auto const& one : all_)
       if (auto whole = with_stated_leaves(one)) total += whole->score, offer(kept, most_combined, *whole);
-    RepairList list{audit};
+    RepairList list{audit, weights_};
     for (auto& [repair, score] : kept) {
       if (!list.takes(score / total)) break;
       if (repair.edits.empty() && !repair.letters) continue;

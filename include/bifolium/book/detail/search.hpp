@@ -71,8 +71,8 @@ class Search {
     }
     return first;
   }
-  /// Adds the best edited paginations for `leaves` leaves, together with a formula if there is one. Returns the index of
-  /// the first.
+  /// Adds the best edited paginations for `leaves` leaves, together with a formula if there is one. Returns the index
+  /// of the first.
   std::size_t page_variants(std::int64_t leaves, FormulaShape const* formula) {
     auto const& pages = *in_.pages;
     std::vector<PageVariant> best;
@@ -184,8 +184,8 @@ class Search {
     auto const pages = pairs_of_page_edits(leaves, shape);
     join(formula, pages, in_.leaves ? leaves_variants(leaves) : 0);
   }
-  /// Returns true if no proposal is much more likely than an unknown mistake, so that two edits of one field are searched
-  /// for.
+  /// Returns true if no proposal is much more likely than an unknown mistake, so that two edits of one field are
+  /// searched for.
   [[nodiscard]] bool nothing_likely() const {
     auto const enough = score_of_none() + pairs_below;
     for (auto const& one : found_)

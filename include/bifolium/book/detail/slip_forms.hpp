@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
-/// The forms that a slip of one kind takes, with the share of each among the slips of its kind. A run that ends one letter
-/// too early is more frequent than one that ends three too early; 4 is written for 8 more often than 5 for 7.
+/// The forms that a slip of one kind takes, with the share of each among the slips of its kind. A run that ends one
+/// letter too early is more frequent than one that ends three too early; 4 is written for 8 more often than 5 for 7.
 ///
-/// All are estimates without a source, because there is no open corpus of slips with their corrections. They say which form
-/// is more frequent than which; the share of a kind is in `AuditWeights`. The shares of a kind need not add up to 1: what is
-/// left is for forms that are not searched for, and where the search gives every size of a gathering, the size has a
-/// probability of its own.
+/// All are estimates without a source, because there is no open corpus of slips with their corrections. They say which
+/// form is more frequent than which; the share of a kind is in `AuditWeights`. The shares of a kind need not add up to
+/// 1: what is left is for forms that are not searched for, and where the search gives every size of a gathering, the
+/// size has a probability of its own.
 #pragma once
 
 namespace bifolium {

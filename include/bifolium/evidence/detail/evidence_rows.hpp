@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// One row for each kind of evidence: its name, when there is such evidence, its probability on a leaf of a given kind,
 /// its probability by chance, and the effort of looking for it. A new kind of evidence is a row here, and a name and a
-/// field in seen.hpp; nothing else knows the kinds one by one, but those that the size of the leaf brings with it.
+/// field in seen.hpp. Size, type page, chain lines and year are known elsewhere too: they are weighed with the sheets,
+/// the readings of the chain lines and the shares of years (weighing.hpp), so most of their rows have no probability.
 ///
 /// Each row gives wrong evidence its known frequency, such as marks out of place and odd gatherings, so no evidence
 /// excludes a format. Evidence of the paper has one probability for paper of a single mould and one for paper of a
@@ -10,65 +11,15 @@
 #pragma once
 
 #include <bifolium/evidence/assumptions.hpp>
+#include <bifolium/evidence/detail/gathering_shares.hpp>
 #include <bifolium/evidence/detail/leaves_likelihood.hpp>
+#include <bifolium/evidence/detail/marks_likelihood.hpp>
+#include <bifolium/evidence/detail/type_density.hpp>
 #include <bifolium/evidence/inference.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-
-/// The frequency of one kind of gatherings in books of each of `ranked_leaves`, early and late.
-struct GatheringShares {
-  int larger{}, smaller{};
-  FormatShares early{}, late{};
-  bool common{}; ///< true for an even number of leaves that is usual in some format
-
-  /// On whole sheets, in one age.
-  [[nodiscard]] double whole(std::size_t f, PaperAge const& age, EvidenceParameters const& p) const {
-    return (common ? p.odd_gathering : p.odder_gathering) + 0.97 * (early[f] + age.late_make_up * (late[f] - early[f]));
-  }
-  /// On sheets cut in two: as a format of half as many leaves is gathered.
-  [[nodiscard]] double cut(LeafShape const& shape, PaperAge const& age, EvidenceParameters const& p) const {
-    return whole(shape.ranked_half, age, p);
-  }
-  [[nodiscard]] double all(LeafShape const& shape, PaperAge const& age, EvidenceParameters const& p) const {
-    return (1 - p.cut_halves) * whole(shape.ranked, age, p) + p.cut_halves * cut(shape, age, p);
-  }
-};
-[[gnu::cold]] inline GatheringShares find_gathering_shares(int larger, int smaller) {
-  GatheringShares shares{larger, smaller};
-  shares.common = smaller == 0 && larger % 2 == 0 && larger <= 16 && larger != 14;
-  std::array<bool, ranked_leaves.size()> known_early{};
-  for (auto const& row : paper_rows::gatherings) {
-    auto const f = ranked_number(row.leaves);
-    known_early[f] = known_early[f] || !row.late;
-    if (row.larger == larger && row.smaller == smaller)
-      (row.late ? shares.late : shares.early)[f] = static_cast<double>(row.share);
-  }
-  if (smaller > 0 && larger != 2 * smaller) // folios and quartos are quired unevenly, in sixes and eights by turns
-    shares.late[ranked_number(2)] = shares.late[ranked_number(4)] = 0.04;
-  for (std::size_t f = 0; f < shares.early.size(); ++f)
-    if (!known_early[f]) shares.early[f] = shares.late[f];
-  return shares;
-}
-/// Of gatherings of 1 to 32 leaves.
-using AllGatheringShares = std::array<GatheringShares, 32>;
-[[gnu::cold]] inline AllGatheringShares find_all_gathering_shares() {
-  AllGatheringShares all;
-  for (std::size_t i = 0; i < all.size(); ++i) all[i] = find_gathering_shares(static_cast<int>(i + 1), 0);
-  return all;
-}
-inline AllGatheringShares const& all_gathering_shares() {
-  static auto const all = find_all_gathering_shares();
-  return all;
-}
-/// Of gatherings in so many leaves, or in two sizes by turns.
-inline GatheringShares gathering_shares(int leaves, int other) {
-  auto const& of_one_size = all_gathering_shares();
-  if (leaves == other && leaves <= static_cast<int>(of_one_size.size()))
-    return of_one_size[static_cast<std::size_t>(leaves - 1)];
-  return find_gathering_shares(leaves > other ? leaves : other, leaves == other ? 0 : leaves > other ? other : leaves);
-}
 
 /// The evidence that counts, each piece once: vellum has neither chain lines nor marks, and evidence over a gathering
 /// is not counted again for the one leaf. It refers to the evidence, which must outlive it.
@@ -132,48 +83,9 @@ inline double chains_likelihood(ChainLines own, ChainLines seen, bool twofold, d
   return ((own == seen) != twofold) ? 1 - slip : slip;
 }
 
-/// Returns the probability of one mark, on paper that may have a second one. Precondition: `seen` is known.
-inline double mark_likelihood(LeafShape const& shape, MarkPlace seen, MarkTrust const& trust, double marked) {
-  auto const placed = [&](double absent, double here) {
-    if (seen == MarkPlace::absent) return 1 - marked + marked * absent;
-    return marked * (trust.in_place * here + (1 - trust.in_place) * (1 - absent - here) / 5);
-  };
-  return (1 - trust.second) * placed(shape.mark(MarkPlace::absent), shape.mark(seen)) +
-         trust.second * placed(shape.either_mark(MarkPlace::absent), shape.either_mark(seen));
-}
-/// Returns the probability of the places of the watermark and of the countermark in one leaf.
-inline double both_marks_likelihood(LeafShape const& shape, MarkPlace watermark, MarkPlace countermark,
-                                    MarkTrust const& trust, double marked) {
-  constexpr auto absent = MarkPlace::absent;
-  auto const in = trust.in_place, second = trust.second;
-  double both = 0;
-  for (std::size_t a = 1; a < 8; ++a)
-    for (std::size_t b = 1; b < 8; ++b) {
-      auto const first = watermark == MarkPlace::unknown ? 1 : mark_taken_for(static_cast<MarkPlace>(a), watermark, in);
-      both += shape.marks[a][b] * first * mark_taken_for(static_cast<MarkPlace>(b), countermark, in);
-    }
-  if (countermark != absent) return marked * second * both;
-  auto one_mark = trust;
-  one_mark.second = 0;
-  auto const single = watermark == MarkPlace::unknown ? 1 : mark_likelihood(shape, watermark, one_mark, marked);
-  return (1 - second) * single + second * marked * both + (watermark == absent ? second * (1 - marked) : 0);
-}
-/// Returns the probability of marks. On double paper the mark is as on single paper, or in the middle of every other
-/// sheet, in equal shares (proposed).
 inline double marks_likelihood(Case const& one, MarkPlace mark, MarkPlace countermark) {
   auto const& c = one.counted;
-  auto const marked = c.parameters.paper_is_marked;
-  auto const usual = countermark == MarkPlace::unknown
-                         ? mark_likelihood(one.shape, mark, c.trust, marked)
-                         : both_marks_likelihood(one.shape, mark, countermark, c.trust, marked);
-  if (!one.twofold) return usual;
-  if (mark == MarkPlace::unknown) return usual;
-  auto const has = marked / 2, absent = one.shape.central[static_cast<std::size_t>(MarkPlace::absent)];
-  auto const here = one.shape.central[static_cast<std::size_t>(mark)];
-  auto const central = mark == MarkPlace::absent
-                           ? 1 - has + has * absent
-                           : has * (c.trust.in_place * here + (1 - c.trust.in_place) * (1 - absent - here) / 5);
-  return (usual + central) / 2;
+  return marks_likelihood(one.shape, one.twofold, mark, countermark, c.trust, c.parameters.paper_is_marked);
 }
 
 /// Returns the probability of the edges that the binder has left, all of one leaf.
@@ -231,19 +143,19 @@ inline double gathering_found(Case const& one, int i) {
 /// Returns the probability of a height of the type page, in steps of an eighth of the logarithm from 50 mm up.
 inline double type_page_found(Case const& one, int i) {
   auto const x = 3.9 + 0.125 * i - one.log_height - one.counted.parameters.type_of_uncut;
-  auto const base = 1 + x * x / (0.0064 * (type_tails - 2));
-  return 1 / (base * base * (base * base)) + 1e-6;
+  constexpr double least = 1e-6; // estimated
+  return type_density(x, usual_type_variance) + least;
 }
 
 constexpr bool always(Counted const&) { return true; }
-constexpr double never_by_chance(Counted const&) { return 1; }
+constexpr double certain_by_chance(Counted const&) { return 1; }
 inline bool in_paper(Counted const& c) { return c.of_paper; }
 inline bool in_one_leaf(Counted const& c) { return c.of_paper && !c.leaves; }
 
 inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
     EvidenceRow{EvidenceKind::size, "size", "size", false, false, false,
                 [](Counted const& c) { return c.seen.height.has_value() || c.seen.width.has_value(); }, nullptr,
-                never_by_chance, 1, nullptr, 0, nullptr},
+                certain_by_chance, 1, nullptr, 0, nullptr},
     {EvidenceKind::chain_lines, "chain_lines", "chain lines", true, false, true,
      [](Counted const& c) { return c.chains() != ChainLines::unknown; },
      [](Case const& one) {
@@ -296,8 +208,8 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
      },
      [](Counted const& c) { return c.leaves->by_chance(); }, 6, nullptr, 0, nullptr},
     {EvidenceKind::year, "year", "year of printing", false, false, false,
-     [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr, never_by_chance, 2, always, 6,
-     nullptr}};
+     [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr, certain_by_chance, 2, always,
+     6, nullptr}};
 
 /// Returns the row of a kind of evidence.
 constexpr EvidenceRow const& row_of(EvidenceKind kind) { return evidence_rows[static_cast<std::size_t>(kind)]; }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// How what the leaves of one scheme show is kept in leaf_rows.hpp. A leaf is twelve characters: its sheet (a, b, ...); its
-/// chain lines; the watermark as the sheet is given and end for end, the countermark in the same way, and a mark in the
-/// exact centre of the sheet (digits of `MarkPlace`); head, tail and fore-edge (1 a bolt, 2 a deckle, 3 a deckle or cut,
-/// and 4 more at an end of the long side); the point-hole in the two ways of laying the sheet (digits of `HolePlace`). A
-/// blank stands between gatherings.
+/// How what the leaves of one scheme show is kept in leaf_rows.hpp. A leaf is twelve characters: its sheet (a, b, ...);
+/// its chain lines; the watermark as the sheet is given and end for end, the countermark in the same way, and a mark in
+/// the exact centre of the sheet (digits of `MarkPlace`); head, tail and fore-edge (1 a bolt, 2 a deckle, 3 a deckle or
+/// cut, and 4 more at an end of the long side); the point-hole in the two ways of laying the sheet (digits of
+/// `HolePlace`). A blank stands between gatherings.
 #pragma once
 
 #include <bifolium/fold/scheme.hpp>

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What each leaf of every attested scheme shows, written by bench/write_leaf_rows.cpp, which folds the schemes. For the
-/// form of a row see leaf_row.hpp.
+/// What each leaf of every attested scheme shows, written by bench/write_leaf_rows.cpp, which folds the schemes. For
+/// the form of a row see leaf_row.hpp.
 #pragma once
 
 #include <bifolium/evidence/detail/leaf_row.hpp>

@@ -8,26 +8,11 @@
 #pragma once
 
 #include <bifolium/evidence/detail/gathering_pattern.hpp>
-#include <bifolium/evidence/parameters.hpp>
+#include <bifolium/evidence/detail/marks_likelihood.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-
-/// Returns the probability that a mark which the fold puts in one place is seen in another. A mark that is not in the
-/// leaf is never seen.
-inline double mark_taken_for(MarkPlace there, MarkPlace seen, double in_place) {
-  if (there == MarkPlace::absent || seen == MarkPlace::absent) return there == seen ? 1 : 0;
-  return there == seen ? in_place : (1 - in_place) / 5;
-}
-/// How reliable the place of a mark and a second mark are, in the age of the paper.
-struct MarkTrust {
-  double in_place{}, second{};
-
-  MarkTrust(PaperAge const& age, EvidenceParameters const& p)
-      : in_place{p.mark_in_place + age.after_1794 * (p.mark_in_place_1794 - p.mark_in_place)},
-        second{p.second_mark_early + age.second_mark * (p.second_mark_late - p.second_mark_early)} {}
-};
 
 class LeavesLikelihood {
   /// A leaf with evidence, and the probability of the evidence for each place where the fold may put the mark.

@@ -6,6 +6,7 @@
 /// leaves held against the light; the signatures can be read as soon as the book is open.
 #pragma once
 
+#include <bifolium/core/insertion_sort.hpp>
 #include <bifolium/evidence/detail/weighing.hpp>
 
 namespace bifolium {
@@ -126,12 +127,9 @@ inline auto kinds_by_cost() {
   };
   std::array<EvidenceKind, count()> kinds{};
   std::size_t n = 0;
-  for (auto const& row : evidence_rows) {
-    if (row.to_be_seen == nullptr) continue;
-    auto at = n++;
-    for (; at > 0 && row_of(kinds[at - 1]).cost > row.cost; --at) kinds[at] = kinds[at - 1];
-    kinds[at] = row.kind;
-  }
+  for (auto const& row : evidence_rows)
+    if (row.to_be_seen != nullptr) kinds[n++] = row.kind;
+  insertion_sort(kinds, [](EvidenceKind a, EvidenceKind b) { return row_of(a).cost < row_of(b).cost; });
   return kinds;
 }
 

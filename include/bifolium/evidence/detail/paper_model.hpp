@@ -39,7 +39,7 @@ inline namespace v0 {
       });
     auto const books = sum_of(year);
     for (std::size_t k = 0; k < population_count; ++k) { // after 1500 less is known about what was common
-      auto const usual = count_years[y] > 1500 ? 0.75 * all[k] + 0.25 / population_count : all[k];
+      auto const usual = count_years[y] > last_incunable_year ? 0.75 * all[k] + 0.25 / population_count : all[k];
       year[k] = (year[k] + of_year * usual) / (books + of_year);
     }
     for (std::size_t g = 0; g < format_groups; ++g) {
@@ -250,7 +250,7 @@ inline JointShares PaperModel::joint(Region region, std::optional<YearRange> yea
           for (std::size_t f = 0; f < incunables.size(); ++f) incunables[f] = static_cast<double>(one.share[f]);
       if (incunables[2] > 0 || asked == Region::anywhere) break;
     }
-    undated_incunables_[r] = joint(region, YearRange{1450, 1500}, &incunables);
+    undated_incunables_[r] = joint(region, YearRange{1450, last_incunable_year}, &incunables);
   }
 }
 inline PaperModel const& fitted_paper_model() {

@@ -40,7 +40,8 @@ class Ranking {
            gathering.all(*tally.kind, counted_.age, counted_.parameters);
   }
 
-  /// How likely it was printed by half-sheets: where the gathering was seen it tells, and otherwise how books are made up.
+  /// How likely it was printed by half-sheets: where the gathering was seen it tells, and otherwise how books are made
+  /// up.
   [[nodiscard]] double half_sheets(LeafShape const& kind, double cut) const {
     if (kind.leaves < 4 || kind.leaves > 2 * static_cast<int>(all_gathering_shares().size())) return 0;
     auto const& seen = counted_.seen;
@@ -59,8 +60,9 @@ class Ranking {
     if (!covers || cut_again || !seen.height || !seen.width) return std::nullopt;
     auto const implied = sheet_implied(kind.lay, LeafSize<millimetres>{*seen.height, *seen.width});
     if (!implied.lies_as_laid) return std::nullopt;
-    // uncut or an eighth of an inch off head, tail and fore-edge: of an octavo 0 to 4 %
-    auto const larger = seen.state == LeafState::uncut ? 1 : 1.02;
+    // an eighth of an inch off head, tail and fore-edge is up to 4 % of an octavo; half of it is taken (proposed)
+    constexpr double trimmed = 1.02;
+    auto const larger = seen.state == LeafState::uncut ? 1 : trimmed;
     return Sheet<millimetres>{implied.least.short_side() * larger, implied.least.long_side() * larger};
   }
 
@@ -114,7 +116,7 @@ public:
     inference.own_priors = assumed_.priors.has_value();
     inference.own_books = assumed_.model != nullptr && assumed_.model->own_books() > 0;
     auto const& years = counted_.seen.year;
-    inference.of_sample = !inference.own_priors && years && years->to <= 1500;
+    inference.of_sample = !inference.own_priors && years && years->to <= last_incunable_year;
     auto const& first = inference.candidates.front();
     auto const second = candidates_ > 1 ? inference.candidates[1].probability : 0;
     int paper = 0;
@@ -140,6 +142,7 @@ public:
   auto const mixed = counted.parameters.mixed_formats;
   // fifteenth-century paper with turned chain lines is cut paper, and so a mixture
   auto const twofold = counted.age.twofold - PaperAge::of(1450, counted.seen.place).twofold;
+  constexpr double of_cut_paper = 0.9, least_share = 0.5; // proposed: mixtures of whole and cut sheets; a pair is named
   double all = 0, most = 0;
   Tally const *vertical = nullptr, *horizontal = nullptr;
   for (std::size_t v = 0; v < tallies.count; ++v)
@@ -152,7 +155,7 @@ public:
       }
       // one imposition on whole and on cut sheets makes two formats, one with twice the leaves of the other
       bool const cut = a.kind->leaves == 2 * b.kind->leaves || b.kind->leaves == 2 * a.kind->leaves;
-      auto const given = mixed * (cut ? 0.9 : 0.1 * b.prior);
+      auto const given = mixed * (cut ? of_cut_paper : (1 - of_cut_paper) * b.prior);
       auto here = a.together[1] * given * b.together[2] / b.prior;
       if (cut && counted.gathering) { // the part on cut sheets is gathered as the rest is
         auto const& half = a.kind->leaves > b.kind->leaves ? *a.kind : *b.kind;
@@ -162,7 +165,7 @@ public:
       all += here;
       if (here > most) most = here, vertical = &a, horizontal = &b;
     }
-  if (!(most > 0) || most < 0.5 * all) return std::nullopt;
+  if (!(most > 0) || most < least_share * all) return std::nullopt;
   return MixedFormats{Ranking{tallies, counted, assumed, 1}.candidate(*vertical),
                       Ranking{tallies, counted, assumed, 2}.candidate(*horizontal), most / all};
 }

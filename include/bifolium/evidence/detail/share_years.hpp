@@ -3,6 +3,7 @@
 /// other.
 #pragma once
 
+#include <bifolium/core/year_range.hpp>
 #include <bifolium/evidence/paper_counts.hpp>
 
 namespace bifolium {
@@ -23,9 +24,8 @@ constexpr BetweenYears between_years(int year) {
 }
 /// Books of 1506 are counted, but are few: 1498 is the last of the early years, and 1550 the first of the late ones.
 inline constexpr std::size_t last_early = 4, few_books = 5, first_late = 6;
-inline constexpr int last_incunable_year = 1500; ///< incunables are the books printed to the end of this year
-/// Returns where a book is counted. Books to 1500 count for 1498 at the latest, because 1506 comes after a gap in the
-/// counts.
+/// Returns between which years a book is counted. Incunables count for 1498 at the latest, because 1506 comes after a
+/// gap in the counts.
 constexpr BetweenYears counted_between(int year) {
   if (year > last_incunable_year) return between_years(year);
   return year < count_years[last_early] ? between_years(year) : BetweenYears{last_early - 1, 1};

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
-/// The size of a leaf as the density of a population of sheets needs it: the logarithms of the sides of the sheet that a
-/// kind of leaf implies.
+/// The size of a leaf as the density of a population of sheets needs it: the logarithms of the sides of the sheet that
+/// a kind of leaf implies.
 #pragma once
 
 #include <bifolium/evidence/detail/size_density.hpp>
+#include <bifolium/evidence/detail/type_density.hpp>
 #include <bifolium/evidence/leaf_shape.hpp>
 #include <bifolium/evidence/parameters.hpp>
 #include <bifolium/evidence/seen.hpp>
@@ -87,13 +88,12 @@ public:
   /// Returns the probability of the height of the type page, relative to a usual one.
   [[nodiscard]] double type(SheetDensity const& sheets, LeafShape const& shape, EvidenceParameters const& p) const {
     if (!has_type_) return 1;
-    constexpr double least = 2e-4, usual = 0.0064;
+    constexpr double least = 2e-4; // estimated
     std::size_t const side = shape.lay.long_side == Axis::left_right ? 1 : 0;
     auto const parts = side == 1 ? shape.log_short : shape.log_long;
     auto const variance = p.type_variance + sheets.variance(side);
     auto const x = type_ - (sheets.mean(side) + SheetPopulation::base_loss - parts + p.type_of_uncut);
-    auto const base = 1 + x * x / (variance * (type_tails - 2));
-    return real::sqrt(usual / variance) / (base * base * (base * base)) + least;
+    return real::sqrt(usual_type_variance / variance) * type_density(x, variance) + least;
   }
   [[nodiscard]] double by_chance(EvidenceParameters const& p) const {
     if (known_ == SizeAsked::Known::none) return 1;

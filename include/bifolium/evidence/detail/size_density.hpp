@@ -47,21 +47,21 @@ inline NormalTail const& normal_tail() {
   return table;
 }
 
-/// What binders take from leaves in one state: further loss falls off by e for every 1/`tail` of the logarithm, but for a share
-/// of copies, `cropped`, of which it does so for every 1/`cropped_tail`. They count where both sides are known; one side
-/// alone cannot tell a cropped leaf from one of a smaller sheet.
+/// What binders take from leaves in one state: further loss falls off by e for every 1/`tail` of the logarithm, but for
+/// a share of copies, `cropped`, of which it does so for every 1/`cropped_tail`. They count where both sides are known;
+/// one side alone cannot tell a cropped leaf from one of a smaller sheet.
 struct LossLaw {
   double tail{}, cropped{}, cropped_tail{};
 };
 
 /// One population. All lengths are natural logarithms.
 ///
-/// Two numbers of a sheet tell how likely it is: how far its shape is from that of the population, which no loss changes
-/// since both sides lose alike, and how far its size is, along which the loss runs. The bell curve of two sides is the
-/// product of one for the shape and one for the size.
+/// Two numbers of a sheet tell how likely it is: how far its shape is from that of the population, which no loss
+/// changes since both sides lose alike, and how far its size is, along which the loss runs. The bell curve of two sides
+/// is the product of one for the shape and one for the size.
 class SheetDensity {
 public:
-  /// e to that is 0 for us.
+  /// The exponential of this or less counts as 0.
   static constexpr double hardly_ever = -24;
 
 private:
@@ -132,10 +132,10 @@ public:
     auto const& of = side_[side];
     auto const low = from - mean_[side], high = to - mean_[side], bend = -loss.tail * of.variance;
     if (low > all_but_1e_12 * of.spread) return 0;
-    if (high < bend - all_but_1e_12 * of.spread) // far down the tail, where the bell is over
-      return real::quick_exp(loss.tail * (high - bend / 2)) * (1 - fall);
     // below the bend, what the tail alone gives; the same at both ends but for the fall
     auto const at_high = low < bend ? real::quick_exp(loss.tail * (high - bend / 2)) : 0;
+    if (high < bend - all_but_1e_12 * of.spread)
+      return at_high * (1 - fall); // far down the tail, where the bell is over
     auto const up_to_end = [&](double x, double tail_here) {
       auto const u = x / of.spread, bell = -0.5 * u * u;
       auto const here = bell < hardly_ever ? 0 : real::quick_exp(bell);

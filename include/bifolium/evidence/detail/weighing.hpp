@@ -27,7 +27,7 @@ struct Tally {
   double twofold{};                           ///< the part of it on double paper
 };
 struct Tallies {
-  std::array<Tally, 24> of_format{};
+  std::array<Tally, most_leaf_shapes> of_format{};
   std::size_t count{};
   ByChains none{};                                 ///< that it is none of these, in the unit of `together`
   std::array<std::uint8_t, evidence_kinds> seen{}; ///< the kinds of evidence that were seen

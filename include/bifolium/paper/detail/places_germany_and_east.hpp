@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 /// Names of towns of printing: the towns of Germany, Switzerland, Austria and the east.
-/// A name that belongs to several towns is in the row of each. Names that differ only in case, accents, points, or u and v, i and j, are in a row once.
+/// A name that belongs to several towns is in the row of each. Names that differ only in case, accents, points, or u
+/// and v, i and j, are in a row once.
 ///
-/// Source: the Latin Place Names File of the Bibliographic Standards Committee of the RBMS (as CSV, MIT licence), but for the
-/// last names of a row, which are from memory.
+/// Source: the Latin Place Names File of the Bibliographic Standards Committee of the RBMS (as CSV, MIT licence), but
+/// for the last names of a row, which are from memory.
 #pragma once
 
 #include <bifolium/paper/detail/place_row.hpp>

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
 /// Names of towns of printing: the towns of Italy, France, Spain and Portugal.
-/// A name that belongs to several towns is in the row of each. Names that differ only in case, accents, points, or u and v, i and j, are in a row once.
+/// A name that belongs to several towns is in the row of each. Names that differ only in case, accents, points, or u
+/// and v, i and j, are in a row once.
 ///
-/// Source: the Latin Place Names File of the Bibliographic Standards Committee of the RBMS (as CSV, MIT licence), but for the
-/// last names of a row, which are from memory. The part of Italy is that in which the British Museum's catalogue of incunables counts the
-/// town, since papers and formats are learnt by its parts: IV Rome; V Venice; VI Foligno, Ferrara, Florence, Milan, Bologna, Naples,
-/// Perugia and Treviso; VII Genoa and all others (titles of the parts, from memory). Geography would put Padua with Venice, but Padua's books
-/// are not among those that were counted for Venice.
+/// Source: the Latin Place Names File of the Bibliographic Standards Committee of the RBMS (as CSV, MIT licence), but
+/// for the last names of a row, which are from memory. The part of Italy is that in which the British Museum's
+/// catalogue of incunables counts the town, since papers and formats are learnt by its parts: IV Rome; V Venice; VI
+/// Foligno, Ferrara, Florence, Milan, Bologna, Naples, Perugia and Treviso; VII Genoa and all others (titles of the
+/// parts, from memory). Geography would put Padua with Venice, but Padua's books are not among those that were counted
+/// for Venice.
 #pragma once
 
 #include <bifolium/paper/detail/place_row.hpp>

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+/// How common gatherings of each size are in books of each format, early and late, on whole sheets and on sheets cut in
+/// two.
+#pragma once
+
+#include <bifolium/evidence/detail/paper_counts.hpp>
+#include <bifolium/evidence/leaf_shape.hpp>
+#include <bifolium/evidence/parameters.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// The frequency of one kind of gatherings in books of each of `ranked_leaves`, early and late.
+struct GatheringShares {
+  int larger{}, smaller{};
+  FormatShares early{}, late{};
+  bool common{}; ///< true for an even number of leaves that is usual in some format
+
+  /// On whole sheets, in one age.
+  [[nodiscard]] double whole(std::size_t f, PaperAge const& age, EvidenceParameters const& p) const {
+    return (common ? p.odd_gathering : p.odder_gathering) + 0.97 * (early[f] + age.late_make_up * (late[f] - early[f]));
+  }
+  /// On sheets cut in two: as a format of half as many leaves is gathered.
+  [[nodiscard]] double cut(LeafShape const& shape, PaperAge const& age, EvidenceParameters const& p) const {
+    return whole(shape.ranked_half, age, p);
+  }
+  [[nodiscard]] double all(LeafShape const& shape, PaperAge const& age, EvidenceParameters const& p) const {
+    return (1 - p.cut_halves) * whole(shape.ranked, age, p) + p.cut_halves * cut(shape, age, p);
+  }
+};
+[[gnu::cold]] inline GatheringShares find_gathering_shares(int larger, int smaller) {
+  GatheringShares shares{larger, smaller};
+  shares.common = smaller == 0 && larger % 2 == 0 && larger <= 16 && larger != 14;
+  std::array<bool, ranked_leaves.size()> known_early{};
+  for (auto const& row : paper_rows::gatherings) {
+    auto const f = ranked_number(row.leaves);
+    known_early[f] = known_early[f] || !row.late;
+    if (row.larger == larger && row.smaller == smaller)
+      (row.late ? shares.late : shares.early)[f] = static_cast<double>(row.share);
+  }
+  if (smaller > 0 && larger != 2 * smaller) // folios and quartos are quired unevenly, in sixes and eights by turns
+    shares.late[ranked_number(2)] = shares.late[ranked_number(4)] = 0.04;
+  for (std::size_t f = 0; f < shares.early.size(); ++f)
+    if (!known_early[f]) shares.early[f] = shares.late[f];
+  return shares;
+}
+/// Of gatherings of 1 to 32 leaves.
+using AllGatheringShares = std::array<GatheringShares, 32>;
+[[gnu::cold]] inline AllGatheringShares find_all_gathering_shares() {
+  AllGatheringShares all;
+  for (std::size_t i = 0; i < all.size(); ++i) all[i] = find_gathering_shares(static_cast<int>(i + 1), 0);
+  return all;
+}
+inline AllGatheringShares const& all_gathering_shares() {
+  static auto const all = find_all_gathering_shares();
+  return all;
+}
+/// Of gatherings in so many leaves, or in two sizes by turns.
+inline GatheringShares gathering_shares(int leaves, int other) {
+  auto const& of_one_size = all_gathering_shares();
+  if (leaves == other && leaves <= static_cast<int>(of_one_size.size()))
+    return of_one_size[static_cast<std::size_t>(leaves - 1)];
+  return find_gathering_shares(leaves > other ? leaves : other, leaves == other ? 0 : leaves > other ? other : leaves);
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
