@@ -5,7 +5,7 @@
 # Tests whose tool is missing (a browser, a renderer) are skipped, and the reason of each is printed above the summary.
 include("${CMAKE_CURRENT_LIST_DIR}/setup.cmake")
 need(g++ ninja-build doctest-dev libpugixml-dev libboost-dev libexpat1-dev libxml2-utils pkg-config dpkg-dev units parallel)
-configure(build-test -DCMAKE_BUILD_TYPE=None "-DCMAKE_CXX_FLAGS=-O1 -D_GLIBCXX_ASSERTIONS" -DBIFOLIUM_BUILD_TESTS=ON
+configure(build-test -DCMAKE_BUILD_TYPE=None "-DCMAKE_CXX_FLAGS=-Og -D_GLIBCXX_ASSERTIONS" -DBIFOLIUM_BUILD_TESTS=ON
           -DBIFOLIUM_BUILD_BENCH=OFF -DBIFOLIUM_BUILD_EXAMPLES=ON)
 build(build-test)
 test(build-test)
