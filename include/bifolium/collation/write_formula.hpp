@@ -16,7 +16,9 @@ namespace detail {
 class FormulaWriter : ChangeWriter {
   /// Returns true if the mark states its leaves, so that it needs no count: 'gg3.4'.
   static bool says_its_leaves(Run const& run) {
-    return run.gatherings == 1 && run.leaves.size() == 1 && run.leaves.term(0) == named_leaves(run.first).count;
+    if (run.gatherings != 1 || run.leaves.size() != 1) return false;
+    auto const named = named_leaves(run.first);
+    return named && run.leaves.term(0) == named->count;
   }
 
 public:

@@ -163,9 +163,10 @@ private:
       return name;
     auto const mark = [&](SignatureKey key) { return text_.substr(key.text_from, key.text_size); };
     auto const of = named_leaves(mark(last_.first)), one = named_leaves(mark(name.key));
-    auto const place = one.first - of.first;
-    if (of.count < 2 || one.count != 1 || one.stem != of.stem || place < 0 || place >= of.count) return name;
-    if (mark(last_.first).substr(0, of.stem) != mark(name.key).substr(0, of.stem)) return name;
+    if (!of || !one) return name;
+    auto const place = one->first - of->first;
+    if (of->count < 2 || one->count != 1 || one->stem != of->stem || place < 0 || place >= of->count) return name;
+    if (mark(last_.first).substr(0, of->stem) != mark(name.key).substr(0, of->stem)) return name;
     name.key = last_.first;
     name.whole = false;
     name.leaf = place + 1;

@@ -158,7 +158,7 @@ protected:
     auto const mark = inner.take(p);
     if (mark && p.ended()) {
       return mark.key.mark() == Mark::printed && // ['gg3.4'] has its count
-             named_leaves(text_.substr(mark.key.text_from, mark.key.text_size)).count > 0;
+             named_leaves(text_.substr(mark.key.text_from, mark.key.text_size)).has_value();
     }
     if (mark && !first.is(TokenKind::letter)) {
       auto q = p;

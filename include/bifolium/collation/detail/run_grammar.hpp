@@ -186,8 +186,8 @@ private:
   }
   constexpr bool count(FoundElement& e, FoundRun& run, TokenCursor const& after) {
     if (e.count.found()) return own_count(e, run);
-    if (auto const leaves = named_leaves_of(e); leaves > 0) {
-      run.leaves = Cycle{leaves};
+    if (auto const named = named_leaves_of(e)) {
+      run.leaves = Cycle{named->count};
       return true;
     }
     if (this->find_shared(e, after, depth_)) {
@@ -218,10 +218,10 @@ private:
     if (e.apart) warn(Problem::count_apart, e.from, e.end);
     return true;
   }
-  /// Returns the number of leaves that the mark states: 'gg3.4'.
-  [[nodiscard]] constexpr int named_leaves_of(FoundElement const& e) const {
-    if (!e.single || e.first.key.mark() != Mark::printed) return 0;
-    return named_leaves(text_.substr(e.first.key.text_from, e.first.key.text_size)).count;
+  /// Returns the leaves that the mark names: 'gg3.4'.
+  [[nodiscard]] constexpr std::optional<NamedLeaves> named_leaves_of(FoundElement const& e) const {
+    if (!e.single || e.first.key.mark() != Mark::printed) return std::nullopt;
+    return named_leaves(text_.substr(e.first.key.text_from, e.first.key.text_size));
   }
   constexpr void doubts(FoundElement const& e, FoundRun const& run) {
     if (run.begins_part) this->begin_part();
