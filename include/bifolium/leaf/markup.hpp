@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The markup that raises or lowers text: <sup> and <sub> of HTML, <hi rend="superscript"> of TEI, ^{ of TeX, and the
-/// signs that some catalogues have instead of raised figures since they were converted; and the entities of HTML and
-/// TEI. The lexer gives what is inside a style; words are stored without the markup.
+/// The markup that raises or lowers text: `<sup>` and `<sub>` of HTML, `<hi rend="superscript">` of TEI, `^{` of TeX, and
+/// the signs that some catalogues have instead of raised figures since they were converted; and the entities of HTML
+/// and TEI. The lexer gives what is inside a style; words are stored without the markup.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -17,7 +17,7 @@ enum class MarkupKind : std::uint8_t {
   none,   ///< there is no markup
   raises, ///< what follows is above the line
   lowers, ///< what follows is below the line
-  marks,  ///< <hi rend="bold">: a tag that says neither; of a figure in a formula it is taken to raise it
+  marks,  ///< `<hi rend="bold">`: a tag that says neither; of a figure in a formula it is taken to raise it
   ends    ///< what follows is on the line again
 };
 /// A piece of markup and the number of its bytes, which is 0 if there is none.
