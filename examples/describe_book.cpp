@@ -241,7 +241,8 @@ int describe(Arguments given) {
   auto const observation = observe(book.seen);
   auto const bounds = period_bounds(book.signs());
   for (auto const& error : errors)
-    tell("line " + std::to_string(error.line) + ", column " + std::to_string(error.column) + ": " + error.sentence);
+    tell("line " + std::to_string(error.line) + ", column " + std::to_string(error.column) + ": " + error.sentence +
+         " [" + std::string{error.identifier} + "]");
   if (!observation) tell(with_identifier(observation.error()));
   if (!bounds) tell(with_identifier(bounds.error()));
   // a field that cannot be read is told, and the others are described without it

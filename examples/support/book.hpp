@@ -80,19 +80,21 @@ struct Book {
   std::optional<bifolium::ReamCount> ream;
 };
 
+/// An error of the library in the value of a field, with the place in the record.
+inline RecordError record_error(Field const& field, bifolium::Error const& error) {
+  return {field.line, field.column + error.column - 1, field.name + ": " + bifolium::sentence_of(error),
+          bifolium::identifier(error.problem)};
+}
+
 /// Reads the fields of a record one by one; a field that is missing or wrong has no value.
 class BookReader {
   Record const& record_;
   std::vector<RecordError>& errors_;
 
-  void wrong(Field const& field, std::string const& sentence) {
-    errors_.push_back({field.line, field.column, field.name + ": " + sentence});
+  void wrong(Field const& field, std::string const& sentence, bifolium::Problem problem) {
+    errors_.push_back({field.line, field.column, field.name + ": " + sentence, identifier(problem)});
   }
-  void wrong(Field const& field, bifolium::Error const& error) {
-    errors_.push_back(
-        {field.line, field.column + error.column - 1,
-         field.name + ": " + bifolium::sentence_of(error) + " [" + std::string{identifier(error.problem)} + "]"});
-  }
+  void wrong(Field const& field, bifolium::Error const& error) { errors_.push_back(record_error(field, error)); }
 
 public:
   BookReader(Record const& record, std::vector<RecordError>& errors) : record_{record}, errors_{errors} {}
@@ -114,7 +116,8 @@ public:
     if (read && bifolium::is_measure(*read)) return *read;
     if (read)
       wrong(*field,
-            "'" + field->value + "' measures no leaf or book: more than zero and less than a kilometre is expected");
+            "'" + field->value + "' measures no leaf or book: more than zero and less than a kilometre is expected",
+            bifolium::Problem::impossible_measure);
     else
       wrong(*field, read.error());
     return std::nullopt;
@@ -124,7 +127,7 @@ public:
     if (!field) return std::nullopt;
     auto const read = decimal(field->value);
     if (read.value && read.value->is_whole() && *read.value >= bifolium::Fraction{}) return read.value->floor();
-    wrong(*field, "found '" + field->value + "' where a whole number is expected");
+    wrong(*field, "found '" + field->value + "' where a whole number is expected", bifolium::Problem::not_a_number);
     return std::nullopt;
   }
   /// One of some words, and what it means.
@@ -134,7 +137,7 @@ public:
     if (auto const value = bifolium::read_word<T>(field->value))
       to = *value;
     else
-      wrong(*field, "found '" + field->value + "' where " + one_of<T>() + " is expected");
+      wrong(*field, value.error());
   }
   /// What one of the library's readers makes of the field.
   template <class Read>
@@ -154,21 +157,24 @@ public:
     auto const percentage = decimal(field->value);
     if (percentage.value && *percentage.value >= bifolium::Fraction{} && *percentage.value <= bifolium::Fraction{100})
       return *percentage.value;
-    wrong(*field, "found '" + field->value + "' where a percentage from 0 to 100 is expected");
+    wrong(*field, "found '" + field->value + "' where a percentage from 0 to 100 is expected",
+          bifolium::Problem::too_many_overs);
     return {};
   }
   std::optional<bifolium::ReamCount> ream(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
     auto const found = ream_of(field->value);
-    if (!found) wrong(*field, "'" + field->value + "' is none of: " + reams_known);
+    if (!found) wrong(*field, "'" + field->value + "' is none of: " + reams_known, bifolium::Problem::unknown_word);
     return found;
   }
   std::optional<bifolium::Attested> scheme(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
     auto const found = bifolium::find_scheme(field->value);
-    if (!found) wrong(*field, bifolium::no_scheme_message(field->value) + "; show_formes --list names them all");
+    if (!found)
+      wrong(*field, bifolium::no_scheme_message(field->value) + "; show_formes --list names them all",
+            bifolium::Problem::unknown_word);
     return found;
   }
   std::optional<bifolium::Formula> formula(std::string_view name) {
@@ -216,9 +222,7 @@ inline void unread_fields(Book const& book, bifolium::Description const& descrip
     bool told = false;
     for (auto const& error : errors) told = told || error.line == field->line;
     if (told) continue;
-    errors.push_back({field->line, field->column + one.error.column - 1,
-                      field->name + ": " + bifolium::sentence_of(one.error) + " [" +
-                          std::string{bifolium::identifier(one.error.problem)} + "]"});
+    errors.push_back(record_error(*field, one.error));
   }
 }
 

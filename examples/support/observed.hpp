@@ -31,15 +31,6 @@ inline bifolium::Region region(std::string_view place) {
   return read ? read->region() : bifolium::Region::anywhere;
 }
 
-/// The words for a T, as a sentence lists them: laid, wove, vellum or unknown.
-template <class T> std::string one_of() {
-  auto const& words = bifolium::words_of<T>();
-  std::string list;
-  for (auto const& one : words)
-    list.append(&one == std::begin(words) ? "" : &one + 1 == std::end(words) ? " or " : ", ").append(one.word);
-  return list;
-}
-
 /// Reads the columns of a leaf one by one; `cell(name)` gives the text of a column, empty when there is none.
 template <class Cell> class LeafReader {
   using millimetres = bifolium::millimetres;
@@ -83,7 +74,7 @@ public:
     if (auto const value = bifolium::read_word<T>(text))
       to = *value;
     else
-      say(name, text, one_of<T>(), bifolium::Problem::unknown_word);
+      wrong_.add(name, value.error());
   }
   /// What one of the library's readers makes of the column.
   template <class Read, class Keep> void text(std::string_view name, Read read, Keep keep) {

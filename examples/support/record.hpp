@@ -25,6 +25,7 @@ struct Field {
 struct RecordError {
   unsigned line{}, column{1};
   std::string sentence;
+  std::string_view identifier; ///< of the problem, for programs
 };
 
 /// The fields of a record, each name once.
@@ -46,14 +47,14 @@ public:
       auto const number = static_cast<unsigned>(lines.number());
       auto const& text = lines.text();
       if (lines.too_long()) {
-        errors.push_back({number, 1, lines.length_told()});
+        errors.push_back({number, 1, lines.length_told(), "line_too_long"});
         continue;
       }
       auto const line = trimmed(text);
       if (line.empty() || line[0] == '#') continue;
       auto const colon = line.find(':');
       if (colon == line.npos) {
-        errors.push_back({number, 1, "found '" + line + "' where 'name: value' is expected"});
+        errors.push_back({number, 1, "found '" + line + "' where 'name: value' is expected", "not_a_field"});
         continue;
       }
       auto const start = line.find_first_not_of(" \t", colon + 1);
@@ -71,14 +72,16 @@ public:
           sentence += "is it '" + *meant + "'?";
         else
           for (auto name : names) sentence.append(name == names.front() ? "there are " : ", ").append(name);
-        errors.push_back({number, 1, sentence});
+        errors.push_back({number, 1, sentence, "unknown_field"});
       } else if (auto const other = record.find(field.name)) {
-        errors.push_back({number, 1, "'" + field.name + "' is in line " + std::to_string(other->line) + " already"});
+        errors.push_back({number, 1, "'" + field.name + "' is in line " + std::to_string(other->line) + " already",
+                          "repeated_field"});
       } else if (!field.value.empty()) {
         record.fields_.push_back(field);
       }
     }
-    if (record.fields_.empty() && errors.empty()) errors.push_back({1, 1, "the record is empty: no field has a value"});
+    if (record.fields_.empty() && errors.empty())
+      errors.push_back({1, 1, "the record is empty: no field has a value", "empty_record"});
     return record;
   }
 

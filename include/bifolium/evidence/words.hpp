@@ -55,17 +55,26 @@ constexpr auto const& words_for(MarkPlace) { return mark_words; }
 constexpr auto const& words_for(LeafState) { return state_words; }
 constexpr auto const& words_for(EdgeSeen) { return edge_words; }
 constexpr auto const& words_for(HolePlace) { return hole_words; }
+/// The problem of a text that is none of the words. Its sentence lists them.
+constexpr Problem problem_of(Material) { return Problem::no_such_material; }
+constexpr Problem problem_of(ChainLines) { return Problem::no_such_chain_lines; }
+constexpr Problem problem_of(MarkPlace) { return Problem::no_such_mark_place; }
+constexpr Problem problem_of(LeafState) { return Problem::no_such_leaf_state; }
+constexpr Problem problem_of(EdgeSeen) { return Problem::no_such_edge_seen; }
+constexpr Problem problem_of(HolePlace) { return Problem::no_such_hole_place; }
+constexpr Problem problem_of(MeasureOf) { return Problem::no_such_measure_of; }
 
 } // namespace detail
 
 /// Returns the words for `Material`, `ChainLines`, `MarkPlace`, `LeafState`, `MeasureOf`, `EdgeSeen` or `HolePlace`,
 /// one for each value, as an array of `Word<T>`.
 template <class T> constexpr auto const& words_of() { return detail::words_for(T{}); }
-/// Reads a word for one of these types, in capitals or small letters: read_word<Material>("Laid"). Error: unknown_word.
+/// Reads a word for one of these types, in capitals or small letters: read_word<Material>("Laid"). The error
+/// lists the words: no_such_material, and so on for each type.
 template <class T> constexpr Expected<T> read_word(std::string_view word) {
   for (auto const& one : detail::words_for(T{}))
     if (equal_in_any_case(word, one.word)) return one.value;
-  return error_in(word, {0, word.size()}, Problem::unknown_word);
+  return error_in(word, {0, word.size()}, detail::problem_of(T{}));
 }
 /// Returns the word for a value. Reading it gives the same value.
 template <class T>

@@ -59,7 +59,7 @@ BIFOLIUM_PROBLEM(22, too_many_changes, "with '{found}' there are more than {limi
 BIFOLIUM_PROBLEM(23, too_many_leaves_drawn, "there are more than {limit} leaves to draw, which is what '{found}' of Limits allows")
 
 // 100-199: the language of folding
-/// A word of a scheme, or of the evidence in a leaf, that is unknown or in the wrong place.
+/// A word of a scheme that is unknown or in the wrong place.
 BIFOLIUM_PROBLEM(100, unknown_word, "'{found}' is not a word that can stand here")
 /// A name is expected.
 BIFOLIUM_PROBLEM(101, name_expected, "found '{found}' where a name is expected: a letter, then letters, digits or _")
@@ -371,6 +371,20 @@ BIFOLIUM_PROBLEM(413, unlikely_measure, "'{found}' is hardly a measure of a leaf
 BIFOLIUM_PROBLEM(420, tallest_below_lowest, "the tallest volume must not be lower than the lowest")
 /// A year in a watermark before the first watermarks.
 BIFOLIUM_PROBLEM(421, watermark_too_early, "a watermark cannot have the year {limit}: the first watermarks are of 1282")
+/// A word that is not one of those for the material of a leaf.
+BIFOLIUM_PROBLEM(430, no_such_material, "found '{found}' where laid, wove, vellum or unknown is expected")
+/// A word that is not one of those for the direction of chain lines.
+BIFOLIUM_PROBLEM(431, no_such_chain_lines, "found '{found}' where vertical, horizontal, both or unknown is expected")
+/// A word that is not one of those for the place of a watermark in a leaf.
+BIFOLIUM_PROBLEM(432, no_such_mark_place, "found '{found}' where centre, gutter, head-of-gutter, fore-edge, head-or-tail-edge, corner, absent or unknown is expected")
+/// A word that is not one of those for how a leaf was cut.
+BIFOLIUM_PROBLEM(433, no_such_leaf_state, "found '{found}' where uncut, trimmed, rebound, cropped, inlaid or unknown is expected")
+/// A word that is not one of those for what an edge of a leaf shows.
+BIFOLIUM_PROBLEM(434, no_such_edge_seen, "found '{found}' where bolt, deckle, tranchefile or unknown is expected")
+/// A word that is not one of those for the place of point-holes.
+BIFOLIUM_PROBLEM(435, no_such_hole_place, "found '{found}' where spine-fold, head, tail, fore-edge, inside or unknown is expected")
+/// A word that is not one of those for what was measured.
+BIFOLIUM_PROBLEM(436, no_such_measure_of, "found '{found}' where leaf, binding or either is expected")
 
 // 500-599: the edition: casting off, paper, presswork
 /// A number of pages, copies, sheets or a price that is less than zero.
