@@ -187,6 +187,11 @@ void formulas(truth::Draw& draw) {
     REQUIRE(alone);
     CHECK(alone->runs() == formula.runs());
     CHECK(alone->leaves() == formula.leaves());
+    auto const with_format = read_formula(write_format_and_signatures(formula, notation));
+    REQUIRE(with_format);
+    CHECK(with_format->format() == formula.format());
+    CHECK(with_format->runs() == formula.runs());
+    CHECK(with_format->leaves() == formula.leaves());
   }
 }
 void references(truth::Draw& draw) {
@@ -256,7 +261,7 @@ constexpr Writer writers[]{
     {"paper/sheet.hpp", "operator<<", sheets_of_paper, 4000, ""},
     {"fold/write_scheme.hpp", "write_scheme", schemes_as_text, 400, ""},
     {"explain/forme_text.hpp", "forme_text", formes_as_text, 200, ""},
-    {"collation/write_formula.hpp", "write_formula write_signatures", formulas, 4000, ""},
+    {"collation/write_formula.hpp", "write_formula write_format_and_signatures write_signatures", formulas, 4000, ""},
     {"collation/reference.hpp", "write_reference", references, 4000, ""},
     {"evidence/words.hpp", "to_words", words_for_evidence, 1000, ""},
     {"record/printed_number.hpp", "page_figure", numbers_of_pages, 4000, ""},

@@ -5,7 +5,6 @@
 
 #include <bifolium/leaf/gathering.hpp>
 
-#include <array>
 #include <cstddef>
 #include <cstdint>
 
@@ -71,7 +70,7 @@ private:
     if (size_ == 0 || index < 0) broken("a run needs a leaf count, and its gatherings count from 0");
     return {index / size_, static_cast<std::size_t>(index % size_)};
   }
-  std::array<std::uint16_t, most_terms> terms_{};
+  std::uint16_t terms_[most_terms]{};
   std::uint8_t size_{};
 };
 
