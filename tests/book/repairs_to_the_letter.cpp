@@ -31,6 +31,9 @@ TEST_CASE("what is put into a formula, to the letter") {
   for (auto const& [formula, pagination, leaves, put, after] : {
            Repaired{"A-C D4", "32 p.", "", "A-C4", "A-C4 D4"},                    // 3 · 4 + 4 = 16 leaves
            {"A-C D4 E-F G8", "", "40", "A-C4 | E-F8", "A-C4 D4 E-F8 G8"},         // 12 + 4 + 16 + 8
+           {"A-G8 K4", "", "76", " H-I8", "A-G8 H-I8 K4"},                        // 56 + 2 · 8 + 4
+           {"A-F8 K4", "", "76", " G-I8", "A-F8 G-I8 K4"},                        // 48 + 3 · 8 + 4
+           {"A-G8 I4", "", "68", " H8", "A-G8 H8 I4"},                            // 56 + 8 + 4
            {"A-C8", "", "23", " (−C8)", "A-C8 (−C8)"},                            // 24 - 1
            {"A-C8", "", "25", " (C8+1)", "A-C8 (C8+1)"},                          // 24 + 1
            {"A-C8 (-A1,2,3,4)", "", "22", "", "A-C8 (-A3,4)"},                    // 24 - 2: half of the list

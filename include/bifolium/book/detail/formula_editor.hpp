@@ -53,7 +53,7 @@ class FormulaEditor {
   /// Returns a run like another with other letters and the edited number of leaves.
   [[nodiscard]] RunShape made(RunShape run, std::int64_t first, std::int64_t last) const {
     run.first = first, run.last = last;
-    run.origin = -1, run.omitted = run.foreign = false;
+    run.omitted = run.foreign = false;
     run.leaves = Cycle{edit_.a};
     return run;
   }

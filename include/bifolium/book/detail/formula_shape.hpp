@@ -18,7 +18,6 @@ enum class MarkOrder : std::uint8_t { letters, numbers, none };
 /// A run as numbers.
 struct RunShape {
   std::int64_t first{1}, last{1}; ///< positions in the series; A is 1
-  std::int32_t origin{-1};        ///< index of the run in the formula as read; -1 if a repair adds it
   std::int16_t series{};          ///< runs of one series have the same number
   MarkOrder order{};
   bool omitted{}; ///< true if its leaf count is not in the text
@@ -80,7 +79,6 @@ inline FormulaShape shape_of(Formula const& formula) {
     RunShape one;
     one.first = run.first.rank(alphabet);
     one.last = one.first + run.gatherings - 1;
-    one.origin = static_cast<std::int32_t>(r);
     one.order = run.first.is_letter()              ? MarkOrder::letters
                 : run.first.mark() == Mark::number ? MarkOrder::numbers
                                                    : MarkOrder::none;

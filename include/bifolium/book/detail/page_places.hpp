@@ -45,9 +45,9 @@ public:
                                                    : PageRunShape::Kind::arabic;
       one.first = run.numbering != Numbering::none && !runs_[r].first.empty() ? run.first : 0;
       one.last = run.numbering == Numbering::none ? run.count : run.last;
-      one.truly = run.true_last.value_or(0);
+      // a number that the description corrects is not corrected again: not that of pages without numbers either
+      one.truly = run.numbering == Numbering::none && !run.true_at.empty() ? run.count : run.true_last.value_or(0);
       one.count = one_unit() ? run.count : run.pages();
-      one.origin = static_cast<std::int32_t>(r);
       shape.runs.push_back(one);
     }
     return shape;
@@ -105,8 +105,7 @@ private:
     while (to < text_.size() && (is_latin_letter(text_[to]) || text_[to] == '.')) ++to;
     if (to == from) return std::nullopt;
     if (begins_with_unit()) return TextEdit{{from, to}, pagination_.by_leaf() ? "pp." : "ff."};
-    auto const end = to < text_.size() ? to : to;
-    return TextEdit{{from, end}, pagination_.by_leaf() ? "p." : "leaves"};
+    return TextEdit{{from, to}, pagination_.by_leaf() ? "p." : "leaves"};
   }
 };
 

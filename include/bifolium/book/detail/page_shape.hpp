@@ -16,11 +16,10 @@ namespace detail {
 struct PageRunShape {
   enum class Kind : std::uint8_t { unnumbered, arabic, roman };
   Kind kind{};
-  std::int64_t first{};    ///< 0 if only the last number is in the text
-  std::int64_t last{};     ///< as printed; for pages without numbers, their number
-  std::int64_t truly{};    ///< the correct last number; 0 if it is not stated
-  std::int64_t count{};    ///< number of pages
-  std::int32_t origin{-1}; ///< index of the run as read; -1 if a repair adds it
+  std::int64_t first{}; ///< 0 if only the last number is in the text
+  std::int64_t last{};  ///< as printed; for pages without numbers, their number
+  std::int64_t truly{}; ///< the correct last number; 0 if it is not stated
+  std::int64_t count{}; ///< number of pages
 };
 
 /// A pagination as numbers.
@@ -78,7 +77,7 @@ inline PageShape applied(PageShape const& before, PageEdit const& edit) {
     break;
   }
   case PageEdit::What::insert:
-    shape.runs.insert(place(r), PageRunShape{PageRunShape::Kind::unnumbered, 0, edit.a, 0, edit.a, -1});
+    shape.runs.insert(place(r), PageRunShape{PageRunShape::Kind::unnumbered, 0, edit.a, 0, edit.a});
     break;
   case PageEdit::What::remove:
     shape.runs.erase(place(r));
@@ -200,7 +199,7 @@ public:
       return;
     }
     for (auto goal : {2 * leaves, 2 * leaves - 1, 2 * leaves - 2, 2 * leaves - 3}) for_total(goal);
-    if (shape_.runs.size() == 1 && total_ == leaves)
+    if (shape_.runs.size() == 1 && total_ == leaves && shape_.runs[0].truly == 0)
       add(SlipKind::leaf_as_page, What::last, 0, 2 * leaves, real::log(slip_form::every_leaf_one_page));
     if (total_ == leaves || total_ == leaves - 1)
       add(SlipKind::unit, What::unit, 0, 0, real::log(slip_form::unit_exchanged));
