@@ -6,6 +6,8 @@
 
 #include "book_of.hpp"
 
+#include <algorithm>
+#include <map>
 #include <string>
 #include <utility>
 #include <vector>
@@ -14,14 +16,14 @@ using namespace book;
 
 namespace {
 
-detail::PageShape shape_of(std::string const& pages) {
+detail::PageShape pages_in(std::string const& pages) {
   auto const extent = read_extent(pages);
   REQUIRE(extent);
   return detail::PagePlaces{pages, extent->pagination}.shape();
 }
 /// The edits after which a pagination agrees with 80 leaves.
 std::vector<detail::PageEdit> edits_of(std::string const& pages) {
-  auto const shape = shape_of(pages);
+  auto const shape = pages_in(pages);
   std::vector<detail::PageEdit> edits;
   detail::PageSlips{shape, audit_weights, edits}.find(80);
   return edits;
@@ -44,7 +46,7 @@ TEST_CASE("a number that is corrected is as likely as the correct number") {
                                          {"[6 i.e. 8], 152 p.", "[8], 152 p."},
                                          {"98 [i.e. 89] leaves", "89 leaves"}}) {
     INFO(std::string{corrected});
-    CHECK(likelihood.of(shape_of(corrected)) == doctest::Approx(likelihood.of(shape_of(right))));
+    CHECK(likelihood.of(pages_in(corrected)) == doctest::Approx(likelihood.of(pages_in(right))));
   }
 }
 
@@ -71,6 +73,30 @@ TEST_CASE("a number that is corrected is not corrected again, and the others are
     };
     CHECK(others(edits) == others(without));
   }
+}
+
+TEST_CASE("two pages with repeated numbers are the likeliest mistake in numbering") {
+  // which is counted over the corrections of the extents in tests/data
+  std::map<std::int64_t, int> corrected;
+  for (auto const& row : sound_with_pages())
+    if (auto const extent = read_extent(row.texts.pagination))
+      for (auto const& run : extent->pagination.runs)
+        if (run.true_last) ++corrected[run.count - (run.last - run.first + 1)];
+  REQUIRE(corrected.size() > 1);
+  for (auto const& [pages, times] : corrected) CHECK((pages == 2 || times < corrected.at(2)));
+  // a book of 80 leaves and 160 pages: its last page has a number that is too high or too low
+  auto const weight = [](std::int64_t more) {
+    for (auto const& edit : edits_of(std::to_string(160 - more) + " p."))
+      if (edit.kind == SlipKind::misnumbered && edit.a == 160) return edit.weight;
+    FAIL("no edit for " << more);
+    return 0.0;
+  };
+  for (std::int64_t more : {1, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 20, 30, 55}) {
+    CAPTURE(more);
+    CHECK(weight(2) > weight(more));
+    CHECK(weight(2) > weight(-more));
+  }
+  CHECK(weight(2) > weight(-2));
 }
 
 TEST_CASE("repairs of a description with a correction agree when they are read again") {

@@ -284,6 +284,24 @@ TEST_CASE("a book that changes from fours to eights is repaired with its pages a
   }
 }
 
+TEST_CASE(
+    "what agrees is told first, however unlikely it is, and the repairs after it by their shares") { // constructed
+  // 79 leaves and 158 pages, but a gathering has seven leaves, and nine pages are before page 1
+  auto const audit = examined({"A-C⁸ D⁷ E-K⁸", "[9], 149 p.", ""});
+  auto const& repairs = audit.repairs;
+  REQUIRE(repairs.size() > 2);
+  CHECK(repairs[0].says == "as it reads");
+  CHECK(repairs[0].leaves == 79);
+  CHECK(repairs[0].share < repairs[1].share);
+  for (std::size_t i = 1; i < repairs.size(); ++i) {
+    CAPTURE(i);
+    CHECK(!repairs[i].edits.empty());
+    CHECK(!repairs[i].says.empty());
+    CHECK((i == 1 || repairs[i].share <= repairs[i - 1].share));
+    for (std::size_t k = 0; k < i; ++k) CHECK(repairs[i].says != repairs[k].says);
+  }
+}
+
 TEST_CASE("a limit is told") {
   std::string formula, pagination;
   for (int i = 0; i < 70; ++i) formula += "A" + std::string{i % 2 == 0 ? "⁸ " : "⁴ "};
