@@ -3,6 +3,7 @@
 #include <bifolium/collation.hpp>
 
 #include "check.hpp"
+#include "collation/read_lawfully.hpp"
 
 using namespace bifolium;
 
@@ -48,4 +49,34 @@ TEST_CASE("Many leaves inserted together are written as a range") {
   CHECK(write_formula(formula_of("A⁸(A3+χ1-4096)")) == "A⁸(A3+χ1-4096)");
   CHECK(write_formula(formula_of("A⁸(A3+χ1,2,3)")) == "A⁸(A3+χ1,2,3)");
   CHECK(write_formula(formula_of("A⁸(A3+χ1.2.3.4.5.6)")) == "A⁸(A3+χ1.2.3.4.5.6)");
+}
+
+TEST_CASE("What square brackets say of leaves is read as in parentheses, in which it is written") {
+  for (auto const& [square, leaves] :
+       {std::pair{"A-K⁸ [K8 wanting]", 79}, std::pair{"A-K⁸ [K7,8 wanting and blank]", 78},
+        std::pair{"A-K⁸ [lacks K8]", 79}, std::pair{"A-K⁸ [A1 blank, −K8]", 79}, std::pair{"A-K⁸ [K8 blank]", 80},
+        std::pair{"A-K⁸ [no leaf after 8]", 80}}) {
+    CAPTURE(square);
+    std::string round{square};
+    round[round.find('[')] = '(', round.back() = ')';
+    auto const formula = read_lawfully(square), other = read_lawfully(round);
+    REQUIRE(formula);
+    REQUIRE(other);
+    CHECK(*formula == *other);
+    CHECK(formula->leaves() == leaves);
+    CHECK(!formula->warnings().empty()); // brackets of this form usually contain gatherings
+  }
+  CHECK(read_lawfully("A-K⁸ [lacks L8]").error().problem == Problem::no_such_gathering);
+}
+TEST_CASE("A mark that names its leaves has a count where it would be read as words without one") {
+  CHECK(write_formula(formula_of("A⁸ 'gg3.4'")) == "A⁸ \"gg3.4\"");
+  CHECK(write_formula(formula_of("A⁸ ['fol1'¹]")) == "A⁸ [\"fol1\"¹]");
+  CHECK(write_formula(formula_of("'fol. 1'¹")) == "\"fol. 1\"¹");
+  for (auto const text : {"A⁸ ['fol1'¹]", "'fol. 1'¹", "'fol-1'¹", "A⁸ ['gg3.4'²]"}) CHECK(read_lawfully(text));
+}
+TEST_CASE("A class of paper belongs to a format, and is none itself") {
+  CHECK(!formula_of("ff-8vo⁴").paper_class()); // the gatherings 2f to 8v and o
+  CHECK(!read_lawfully("fol-8vo: A⁸"));
+  CHECK(!read_lawfully("royal fol4°A⁸"));
+  CHECK(formula_of("Royal 4°: A⁸").paper_class() == "Royal");
 }

@@ -14,10 +14,13 @@ inline namespace v0 {
 namespace detail {
 
 class FormulaWriter : ChangeWriter {
-  /// Returns true if the mark states its leaves, so that it needs no count: 'gg3.4'.
+  /// Returns true if the mark states its leaves, so that it needs no count: 'gg3.4'. Without a count, a mark with a dash
+  /// or a blank would be a quotation ("fol. 1"), and one in square brackets may be words (["fol1"]).
   static bool says_its_leaves(Run const& run) {
-    if (run.gatherings != 1 || run.leaves.size() != 1) return false;
+    if (run.gatherings != 1 || run.leaves.size() != 1 || run.unsigned_throughout) return false;
     auto const named = named_leaves(run.first);
+    for (auto const c : std::string_view{run.first.text(), named ? run.first.text_size() : 0})
+      if (!is_latin_letter(c) && !is_digit(c) && c != '.' && c != '*') return false;
     return named && run.leaves.term(0) == named->count;
   }
 

@@ -41,23 +41,43 @@ protected:
     auto const close = this->closing_round(c_);
     if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
     auto const in = cursor(c_.token.to, close);
-    bool const equated = in.at(TokenKind::open_square) && in.ahead().is(TokenKind::equals);
-    bool const changing = in.at(TokenKind::plus) || in.at(TokenKind::equals) || is_loss(in.token) || equated ||
-                          (begun() && this->begins_with_loss(in, close));
-    if (!begun()) return fail(changing ? Problem::change_without_gathering : Problem::no_signature, from, close + 1);
-    c_ = cursor(close + 1);
-    auto const i = in.token.from;
-    if (changing) return this->changes(i, close);
-    if (auto const name = leaf_name(in, close); name.found) {
-      auto const next = cursor(name.end, close);
-      if (next.at(TokenKind::plus) || next.at(TokenKind::equals) || changes_follow(next, close) ||
-          this->sign_follows(next))
-        return this->changes(i, close);
+    if (!begun()) {
+      bool const changing = begins_with_sign(in) || this->begins_with_loss(in, close);
+      return fail(changing ? Problem::change_without_gathering : Problem::no_signature, from, close + 1);
     }
+    c_ = cursor(close + 1);
     if (in.ended()) return fail(Problem::change_not_understood, from, close + 1);
+    return changes_or_words(in, from, close);
+  }
+  /// Returns true at the sign of a change.
+  [[nodiscard]] static constexpr bool begins_with_sign(TokenCursor const& in) noexcept {
+    bool const equated = in.at(TokenKind::open_square) && in.ahead().is(TokenKind::equals);
+    return in.at(TokenKind::plus) || in.at(TokenKind::equals) || is_loss(in.token) || equated;
+  }
+  /// Reads what brackets from byte `from` to `close` contain, which begins at `in`: changes, leaves that are wanting,
+  /// or a note. Square brackets are read as round ones are, in which what they say is written: [K8 wanting] as
+  /// (K8 wanting).
+  constexpr bool changes_or_words(TokenCursor const& in, std::uint32_t from, std::uint32_t close) {
+    bool const square = at(from) == '[';
+    auto const i = in.token.from;
+    if (contains_changes(in, close)) {
+      if (square) warn(Problem::change_in_square_brackets, from, close + 1);
+      return this->changes(i, close);
+    }
     if (this->leaves_wanting(i, close)) return !failed_;
-    this->check_total(in, i, close);
+    if (square)
+      warn(Problem::text_not_read, from, close + 1);
+    else
+      this->check_total(in, i, close);
     return this->note(i, close, ChangeForm::Separator::opens);
+  }
+  [[nodiscard]] constexpr bool contains_changes(TokenCursor const& in, std::uint32_t close) {
+    if (begins_with_sign(in) || this->begins_with_loss(in, close)) return true;
+    auto const name = leaf_name(in, close);
+    if (!name.found) return false;
+    auto const next = cursor(name.end, close);
+    return next.at(TokenKind::plus) || next.at(TokenKind::equals) || changes_follow(next, close) ||
+           this->sign_follows(next);
   }
   /// Returns true if a change comes after words: (A1 blank, −A8).
   [[nodiscard]] constexpr bool changes_follow(TokenCursor c, std::uint32_t close) const {
@@ -106,8 +126,8 @@ protected:
     c_.take();
     return true;
   }
-  /// Reads words in square brackets as a note: [K8 blank], [no A], and any words after a full stop at the end of the
-  /// text. Returns false if the brackets contain something else.
+  /// Reads words in square brackets: [K8 blank], [K8 wanting], [no A], and any words after a full stop at the end of
+  /// the text. Returns false if the brackets contain something else.
   constexpr bool words_in_brackets() {
     auto const from = c_.token.from;
     auto const close = this->closing_square(c_.token.to);
@@ -117,8 +137,12 @@ protected:
       if (c.at(TokenKind::open_round) || c.at(TokenKind::close_round) || c.at(TokenKind::plus) ||
           c.at(TokenKind::equals) || c.at(TokenKind::plus_minus))
         return false;
+    FoundElement e;
+    auto p = in;
+    bool const marked = p.at(TokenKind::quote) && this->take_element(p, e); // ["fol1"1]
+    if (marked && e.count.found() && e.end == close) return false;
     auto const after = cursor(close + 1U);
-    auto p = after;
+    p = after;
     if (take_count(p, dialect_.flat_counts).found()) return false;
     bool words = word(in) == "no" && in.ahead().is(TokenKind::letter);
     if (auto const name = leaf_name(in, close); !words && name.found && name.leaf > 0) {
@@ -131,9 +155,8 @@ protected:
       words = word(in).size() > 1 && is_word(in.token.from) && second.at(TokenKind::letter) && second.token.spaced;
     }
     if (!words) return false;
-    warn(Problem::text_not_read, from, close + 1);
     c_ = after;
-    return this->note(in.token.from, close, ChangeForm::Separator::opens);
+    return changes_or_words(in, from, close);
   }
   [[nodiscard]] constexpr bool has_word_and_figure(TokenCursor c) const {
     bool words = false, figures = false;

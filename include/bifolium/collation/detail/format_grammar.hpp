@@ -40,21 +40,22 @@ protected:
     if (!begins_format(i)) return;
     auto const from = i;
     auto found = format_at_start(text_.substr(i));
+    std::uint32_t class_end = 0; // where the class of paper ends that is named before the format; 0 for none
     if (found && begins(i + static_cast<std::uint32_t>(found->bytes),
                         "-form ")) { // 4°-form 8°: the shape of one, the fold of another
-      auto const class_end = i + static_cast<std::uint32_t>(found->bytes) + 5;
+      class_end = i + static_cast<std::uint32_t>(found->bytes) + 5;
       found = format_at_start(text_.substr(class_end + 1));
       if (!found) return;
-      sink_.paper_class(i, class_end);
       i = class_end + 1;
     }
-    if (!found && !bracket) found = after_paper_class(i);
+    if (!found && !bracket) found = after_paper_class(i, class_end);
     if (!found || found->bytes == 0) return;
     i += static_cast<std::uint32_t>(found->bytes);
     if (bracket && at(i++) != ']') return;
     auto c = cursor(i);
     bool const gathering = c.token.is_raised_figure() || at(i) == '<' || at(i) == '^'; // 2o⁸ is one, 2o a format
     if (gathering && !c.token.spaced) return;
+    if (class_end != 0) sink_.paper_class(from, class_end);
     sink_.format(found->format);
     if (found->format.kind() == Format::Kind::single_sheet) warn(Problem::part_of_sheet_not_stated, from, i);
     take_doubt(c);
@@ -116,8 +117,9 @@ private:
     return i < text_.size() && decode(text_, i).value == 0xBD;
   }
   /// Reads a format after a class of paper: Royal 4°, median 8°, gr. in-8°. `i` is then set to the beginning of the
-  /// format.
-  constexpr std::optional<FormatRead> after_paper_class(std::uint32_t& i) {
+  /// format, and `class_end` to the end of the class.
+  [[nodiscard]] constexpr std::optional<FormatRead> after_paper_class(std::uint32_t& i,
+                                                                      std::uint32_t& class_end) const {
     if (!is_latin_letter(at(i))) return std::nullopt;
     auto k = i;
     for (int words = 0; words < 3; ++words) {
@@ -126,6 +128,7 @@ private:
       bool const degree = is_digit(at(begin)) && words == 1; // 4°-form 8°
       if (k == begin && !degree) return std::nullopt;
       auto const end = k;
+      if (format_at_start(text_.substr(begin, end - begin))) return std::nullopt; // fol-8vo: two formats, and no paper
       bool const abbreviated = at(k) == '.' || (at(k) == '-' && is_digit(at(k + 1)));
       if (abbreviated) ++k;
       auto const next = cursor(k).token;
@@ -133,7 +136,7 @@ private:
       if (abbreviated && words > 0) return std::nullopt;
       if (words == 0 && end < i + (abbreviated ? 2U : 4U)) return std::nullopt;
       if (auto const found = format_at_start(text_.substr(next.from))) {
-        sink_.paper_class(i, end);
+        class_end = end;
         i = next.from;
         return found;
       }
