@@ -93,3 +93,15 @@ TEST_CASE("a symbol or a name with a tag in it is not read as a mark") {
   auto const between = "b⁴†<hi rend=\"superscript\"></sub>†A⁸";
   CHECK(broken_law(between, dialects::stc) == "");
 }
+
+TEST_CASE(
+    "A raised letter may begin a part, a raised figure may not; a number of pages ends with its word") { // constructed
+  auto const parts = read_formula("1: <sup>χ</sup>A<sup>4</sup> 2: A<sup>4</sup>");
+  REQUIRE(parts);
+  CHECK(parts->parts().size() == 2);
+  CHECK(*parts == *read_formula("1: χA⁴; 2: A⁴"));
+  for (auto const text :
+       {"1: <sup>χ</sup>A<sup>4</sup> 2: A<sup>4</sup>", "I: <sup>π</sup>A-B<sup>4</sup> II: A<sup>4</sup>",
+        "A-C⁴, p. iv", "A-C⁴, p. xi<sup>th</sup> 4"})
+    CHECK(broken_law(text, dialects::stc) == "");
+}

@@ -2,6 +2,7 @@
 /// Any bytes as the fields of a description, a line each: it is examined, every repair is an edit of the texts that reads back to
 /// the number of leaves it says, and the shares add up.
 #include <bifolium/book.hpp>
+#include <bifolium/record/read_signature_note.hpp>
 
 #include "must.hpp"
 
@@ -60,9 +61,9 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* data, std::size_t size
       if (whole && lines[1].find(';') == std::string::npos) {
         auto dialect = conventions.dialect();
         if (repair.letters) dialect.letters = *repair.letters;
-        auto const formula = read_formula(*repair.formula, dialect);
-        must(bool{formula}, "a repaired formula that cannot be read", all + "\n-> " + *repair.formula);
-        must(formula->leaves() == repair.leaves, "another number of leaves", all + "\n-> " + *repair.formula);
+        auto const note = read_signature_note(*repair.formula, dialect); // a formula may be in the words of a note
+        must(bool{note}, "a repaired formula that cannot be read", all + "\n-> " + *repair.formula);
+        must(note->formula.leaves() == repair.leaves, "another number of leaves", all + "\n-> " + *repair.formula);
       }
     }
     if (repair.pagination)

@@ -76,7 +76,12 @@ protected:
       return c.touches(TokenKind::figure) && c.is_flat_figure();
     }
     auto const numeral = word(c);
-    return is_roman_numeral(numeral) && is_small(numeral[0]);
+    return is_roman_numeral(numeral) && is_small(numeral[0]) && !goes_on_after_tag(c);
+  }
+  /// Returns true if letters follow the word at the cursor after a tag: p. xi<sup>th</sup>. Words are stored without
+  /// tags, so that these letters belong to the word.
+  [[nodiscard]] constexpr bool goes_on_after_tag(TokenCursor const& c) const noexcept {
+    return after_word(c).touches(TokenKind::letter);
   }
   /// Returns true for [12], 128 p.; xii, 128, [2] p.; or [1-4] 5-70 leaves: numbers, also Roman, and a unit at the end.
   [[nodiscard]] constexpr bool is_page_sequence(TokenCursor c) const noexcept {
@@ -89,6 +94,7 @@ protected:
       if (t.is(TokenKind::letter)) {
         if (figures > 0 && !t.spaced && last == TokenKind::figure) return false; // 2i8 is a gathering
         bool const unit = w == "p" || w == "pp" || w == "l" || w == "ll" || w == "ff" || w == "leaves" || w == "pages";
+        if (goes_on_after_tag(c)) return false;
         if (unit) return figures > 1 && !is_digit(at(t.from + w.size()));
         if (!is_roman_numeral(w) || !is_small(w[0])) return false;
         last = TokenKind::letter;

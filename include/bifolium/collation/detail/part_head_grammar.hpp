@@ -170,7 +170,7 @@ private:
     }
     if (!c.touches(TokenKind::colon)) return false;
     c.take();
-    if (!c.token.spaced || c.ended() || c.token.raised() || c.at(TokenKind::colon)) return false;
+    if (!c.token.spaced || c.ended() || c.token.is_raised_figure() || c.at(TokenKind::colon)) return false;
     sink_.label(figure.from, to, true);
     part_ = true;
     c_ = c;
@@ -188,7 +188,7 @@ private:
     if (!c.touches(TokenKind::colon) && !c.touches(TokenKind::point)) return false;
     bool const colon = c.at(TokenKind::colon);
     c.take();
-    if (!c.token.spaced || c.ended() || c.token.raised()) return false;
+    if (!c.token.spaced || c.ended() || c.token.is_raised_figure()) return false;
     FoundElement e;
     auto next = c; // I. A-K⁸ begins a part; I. 8 is a gathering
     if (!colon && (!c.at(TokenKind::letter) || !this->take_element(next, e) || e.single)) return false;
