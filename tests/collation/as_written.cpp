@@ -180,6 +180,22 @@ TEST_CASE("counts may be apart, in parentheses or in words") {
           Problem::unsigned_leaves_as_gathering, "π⁴ B-Z⁸ 2A-2C⁸"}});
 }
 
+TEST_CASE("one count at the end of a list is that of each gathering, however long the list is") { // constructed
+  std::string const letters = "ABCDEFGHIKLMNOPQRSTVXYZ";
+  for (auto const omitted : {Omitted::error, Omitted::eight, Omitted::next})
+    for (auto const* each : {", four leaves each", ", in fours"})
+      for (std::size_t n = 2; n <= letters.size(); ++n) {
+        std::string text;
+        for (std::size_t i = 0; i < n; ++i) text += (i == 0 ? "" : i + 1 == n ? " and " : ", ") + letters.substr(i, 1);
+        text += each;
+        INFO(text);
+        auto const formula = read_formula(text, {omitted, {}, true});
+        REQUIRE(formula);
+        CHECK(formula->leaves() == static_cast<std::int64_t>(4 * n));
+        CHECK(formula->warnings().empty());
+      }
+}
+
 TEST_CASE("a sign joins runs, and is a mark after the alphabet") {
   check({{"a–c⁸ & d⁶", 30, Problem::none, "a-c⁸ d⁶", dialects::bmc},
          {"A & B⁸", 16, Problem::none, "A⁸ B⁸", dialects::bmc},
