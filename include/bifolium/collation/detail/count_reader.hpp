@@ -27,7 +27,6 @@ struct FoundCount {
   std::uint32_t from{}, end{};
   bool hyphen{};   ///< its terms were joined by a hyphen
   bool in_words{}; ///< in eights
-  bool each{};     ///< two leaves each
   bool flat{};     ///< it is on the line
   Problem problem{Problem::none};
   [[nodiscard]] constexpr bool found() const noexcept { return problem != Problem::none || cycle.size() != 0; }
@@ -78,8 +77,7 @@ public:
     auto const number = take_number_in_words(after);
     bool const written = number && (in || single || !(number->figures || number->plural));
     CountsRead read;
-    if (written && number->value > 0 && number->value <= most_leaves_in_gathering &&
-        take_leaves_word(after, count.each))
+    if (written && number->value > 0 && number->value <= most_leaves_in_gathering && take_leaves_word(after))
       read.add(number->value), words = after;
     else if (in)
       read = take_counts_in_words(words);
@@ -107,15 +105,14 @@ public:
   }
 
 private:
-  /// Takes "leaf", "leaves" or "leaves each", and the blanks before it. Returns true if there is one; sets `each`.
-  static constexpr bool take_leaves_word(TextCursor& cursor, bool& each) {
+  /// Takes "leaf", "leaves" or "leaves each", and the blanks before it. Returns true if there is one.
+  static constexpr bool take_leaves_word(TextCursor& cursor) {
     auto c = cursor;
     c.take_blanks();
     if (!c.take_word("leaves") && !c.take_word("leaf")) return false;
     cursor = c;
     c.take_blanks();
-    each = c.take_word("each");
-    if (each) cursor = c;
+    if (c.take_word("each")) cursor = c;
     return true;
   }
 

@@ -14,24 +14,15 @@ template <class Sink> class RunGrammar : protected PlainRunGrammar<Sink> {
 protected:
   using Base = PlainRunGrammar<Sink>;
   using Base::Base;
-  using Base::fail, Base::warn, Base::begun, Base::last_, Base::part_, Base::dialect_, Base::failed_, Base::alphabet_,
-      Base::text_, Base::at, Base::c_, Base::depth_, Base::roman_, Base::cursor, Base::take_count, Base::take_element,
-      Base::is_word, Base::after_word, Base::text_mark, Base::shared_until_;
+  using Base::fail, Base::warn, Base::begun, Base::last_, Base::part_, Base::dialect_, Base::alphabet_, Base::text_,
+      Base::at, Base::c_, Base::depth_, Base::roman_, Base::cursor, Base::take_count, Base::take_element,
+      Base::text_mark, Base::shared_until_;
 
-private:
-  enum class Known : std::uint8_t { not_yet, no, yes };
-  Known each_{}; // whether the text has the word "each"
-
-protected:
   /// Reads a run in any notation.
   constexpr bool gathering() {
     FoundElement e;
     auto c = c_;
     if (!take_element(c, e)) return no_run(e);
-    if (!e.count.found() && e.single && (c.at(TokenKind::comma) || this->is_and(c))) {
-      if (listed_each()) return true;
-      if (failed_) return false;
-    }
     if (!e.count.found() && e.first.key.mark() == Mark::number && separate_numbers(e)) c = cursor(e.end);
     FoundRun run;
     run.first = e.first.key;
@@ -46,40 +37,6 @@ protected:
     doubts(e, run);
     if (is_hebrew_alphabet(e)) return hebrew_alphabet(e, run);
     return this->add_run(run, e.from, e.end);
-  }
-  /// Reads gatherings in a list with one count at its end: A and b, two leaves each. Returns false if there is no such
-  /// list.
-  constexpr bool listed_each() {
-    if (each_ == Known::not_yet) each_ = text_.find("each") == text_.npos ? Known::no : Known::yes;
-    if (each_ == Known::no) return false;
-    auto c = c_;
-    FoundElement listed[8];
-    int size = 0;
-    for (bool joined = true; joined && size < 8;) {
-      auto& e = listed[size];
-      if (c.at(TokenKind::letter) && is_word(c.token.from)) return false;
-      if (!take_element(c, e) || (e.count.found() && !e.count.in_words)) return false;
-      ++size;
-      if (e.count.found()) break;
-      joined = c.at(TokenKind::comma);
-      if (joined) c.take();
-      if (this->is_and(c)) c = after_word(c), joined = true;
-    }
-    if (size < 2 || !listed[size - 1].count.each) return false;
-    for (int i = 0; i < size; ++i) {
-      auto& e = listed[i];
-      e.count = listed[size - 1].count;
-      FoundRun run;
-      run.first = e.first.key, run.last = e.last.key;
-      run.gatherings = e.gatherings;
-      run.first_inferred = run.last_inferred = e.first.inferred;
-      begin(run);
-      run.leaves = e.count.cycle;
-      doubts(e, run);
-      if (!this->add_run(run, e.from, e.end)) return false;
-    }
-    c_ = c;
-    return true;
   }
   /// Adds a gathering π or χ for leaves that the text describes in words as unsigned.
   constexpr bool unsigned_gathering(bool chi, int leaves, std::uint32_t from, std::uint32_t to) {
@@ -128,7 +85,6 @@ protected:
     if (!c_.at(TokenKind::open_round) && take_count(p, dialect_.flat_counts).found()) c_ = p;
   }
 
-protected:
   /// Fails with the reason why a count cannot be read.
   constexpr bool refuse_count(FoundCount const& count, std::uint32_t from, std::uint32_t to) {
     bool const terms = count.problem == Problem::cycle_too_long;
