@@ -36,21 +36,20 @@ class SizeReader {
     if (!part) return std::nullopt;
     return Number{part->as_double(), 1 / static_cast<double>(part->denominator()), false};
   }
-  /// Reads 1/2 or ½ after a whole number.
-  bool fraction(Number& number) {
+  /// Reads 1/2 or ½ after a whole number, if there is one.
+  void fraction(Number& number) {
     auto const here = cursor_.at();
     cursor_.take_blanks();
     if (auto const part = vulgar(cursor_.character().value)) {
       cursor_.skip(cursor_.character().bytes);
       number = {number.value + part->value, part->part, false};
-      return true;
+      return;
     }
     auto const above = cursor_.take_number(99);
     auto const below = above && cursor_.take('/') ? cursor_.take_number(99) : std::nullopt;
-    if (!below || *below == 0 || *above >= *below) return cursor_.go_to(here), false;
+    if (!below || *below == 0 || *above >= *below) return cursor_.go_to(here);
     number = {number.value + static_cast<double>(*above) / static_cast<double>(*below), 1 / static_cast<double>(*below),
               false};
-    return true;
   }
   Expected<Number> number() {
     auto const from = cursor_.at();
