@@ -188,7 +188,7 @@ class Error(Written):
 class Cycle(Written):
     @staticmethod
     def write(of):
-        terms = member(of["terms_"], "_M_elems", "__elems_")
+        terms = of["terms_"]
         return "/".join(raised(int(terms[i])) for i in range(int(of["size_"])))
 
 
