@@ -188,6 +188,10 @@ TEST_CASE("signing and gatherings against the formula") {
   CHECK(found(of_fields({.formula = "A-K⁴", .signing = "$5 signed"}), FindingId::signing_beyond_gathering).delta == 1);
   CHECK(!has(of_fields({.formula = "A-K⁸", .signing = "$5 signed"}), FindingId::signing_beyond_gathering));
   CHECK(has(of_fields({.formula = "A-K⁸", .gatherings = "in fours"}), FindingId::gatherings_differ));
+  for (int leaves = 1; leaves <= 70; ++leaves) {
+    auto const formula = "A-K" + std::to_string(leaves), said = std::to_string(leaves);
+    CHECK_FALSE(has(of_fields({.formula = formula, .gatherings = said}), FindingId::gatherings_differ));
+  }
   CHECK(of_fields({.formula = "A² B-K⁴ L²", .gatherings = "in fours"}).findings.empty());
 }
 

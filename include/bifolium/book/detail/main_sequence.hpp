@@ -6,6 +6,7 @@
 #include <bifolium/book/detail/formula_shape.hpp>
 
 #include <optional>
+#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
@@ -69,8 +70,8 @@ inline std::int64_t gatherings_of_term(RunShape const& run, std::size_t term, st
 
 /// Returns the leaf count of most gatherings of the book, without its first and last if there are others.
 inline int main_leaves(FormulaShape const& shape) {
-  std::int64_t count[16]{};
-  int best = 0;
+  std::vector<std::int64_t> count(16); // by number of leaves
+  std::size_t best = 0;
   auto const all = shape.gatherings();
   std::int64_t index = 0;
   for (auto const& run : shape.runs) {
@@ -78,14 +79,15 @@ inline int main_leaves(FormulaShape const& shape) {
     std::int64_t const from = all > 2 && index == 0 ? 1 : 0;
     std::int64_t const to = all > 2 && index + gatherings == all ? gatherings - 1 : gatherings;
     for (std::size_t t = 0; t < run.leaves.size(); ++t) {
-      auto const leaves = run.leaves.term(t);
-      count[leaves < 15 ? leaves : 15] += gatherings_of_term(run, t, from, to);
+      auto const leaves = static_cast<std::size_t>(run.leaves.term(t));
+      if (leaves >= count.size()) count.resize(leaves + 1);
+      count[leaves] += gatherings_of_term(run, t, from, to);
     }
     index += gatherings;
   }
-  for (int i = 1; i < 16; ++i)
+  for (std::size_t i = 1; i < count.size(); ++i)
     if (count[i] >= count[best] && count[i] > 0) best = i; // of two equal counts the larger
-  return best == 0 ? 8 : best;
+  return best == 0 ? 8 : static_cast<int>(best);
 }
 
 /// Returns the leaves of the first gathering.
