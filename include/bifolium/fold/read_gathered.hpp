@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// Reads how the sheets of a format are gathered, which stands after the format: 8° in fours, 8°, in 4s, 8° gathered in fours, 8° (4s),
-/// 12° (8/4), 2° in half-sheets (common practice, no source). Formulas, records and names of schemes all read it here.
+/// Reads how the sheets of a format are gathered, which stands after the format: 8° in fours, 8°, in 4s, 8° gathered in
+/// fours, 8° (4s), 12° (8/4), 2° in half-sheets (common practice, no source). Formulas, records and names of schemes all
+/// read it here.
 ///
 ///   gathered = [ "," ] , ( gathered in | "(" , ( gathered in | plurals | counts in turn ) , ")" ) ;
 ///   gathered in = [ "gathered" ] , ( "in" | "per" ) , ( "half-sheets" | plurals ) ;
@@ -48,8 +49,8 @@ constexpr CountsRead take_terms(TextCursor& cursor) {
 }
 } // namespace detail
 
-/// Takes a statement of how a format is gathered, and the blanks before it. If there is none, takes nothing and returns an empty
-/// count.
+/// Takes a statement of how a format is gathered, and the blanks before it. If there is none, takes nothing and returns
+/// an empty count.
 [[nodiscard]] constexpr GatheredRead take_gathered(TextCursor& cursor, Format format) {
   auto c = cursor;
   c.take_blanks();
