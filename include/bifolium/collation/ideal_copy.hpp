@@ -66,8 +66,7 @@ public:
   /// ideal copy has none of them. Precondition: the formula has the gathering.
   [[nodiscard]] NumbersOfLeaves numbers_of(GatheringAt at) const;
 
-  // -- names
-  // -----------------------------------------------------------------------------------------------------------
+  // -- names ----------------------------------------------------------------------------------------------------------
 
   /// Returns the runs of the formula.
   [[nodiscard]] std::vector<Run> const& runs() const& noexcept { return runs_; }
@@ -103,8 +102,7 @@ public:
     return changed_.inserted(leaf);
   }
 
-  // -- leaves
-  // ----------------------------------------------------------------------------------------------------------
+  // -- leaves ---------------------------------------------------------------------------------------------------------
 
   /// Returns the number of a leaf in the book, from 1, or no value if the ideal copy does not have the leaf.
   /// Precondition: the formula has the gathering.
@@ -134,8 +132,7 @@ public:
   [[nodiscard]] std::vector<LeafOfBook> const& blanks() const& noexcept { return blanks_; }
   std::vector<LeafOfBook> const& blanks() const&& = delete; // it would look at what goes
 
-  // -- ranges
-  // ----------------------------------------------------------------------------------------------------------
+  // -- ranges ---------------------------------------------------------------------------------------------------------
 
   class leaf_iterator;
   class gathering_iterator;

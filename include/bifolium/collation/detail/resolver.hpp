@@ -209,8 +209,7 @@ protected:
     if (rank > reached(run.first)) reached(run.first) = rank;
   }
 
-  // -- what changes name
-  // -----------------------------------------------------------------------------------------------
+  // -- what changes name ----------------------------------------------------------------------------------------------
 
   [[nodiscard]] constexpr Target last_gathering() const {
     auto const index = last_.gatherings - 1;
