@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// What cataloguers and printers wrote in ways of their own: the leaves of each counted by hand, the doubt that is told, and how it
-// is written in one way. Constructed after descriptions; where a source was read it is named, else common practice, no source.
+// What cataloguers and printers wrote in ways of their own: the leaves of each counted by hand, the doubt that is told,
+// and how it is written in one way. Constructed after descriptions; where a source was read it is named, else common
+// practice, no source.
 #include <bifolium/collation.hpp>
 
 #include "check.hpp"
@@ -97,7 +98,8 @@ TEST_CASE("letters of later alphabets are doubled in one way") {
 }
 
 TEST_CASE("a statement of format may say how the book is gathered, which is compared with the gatherings") {
-  // common practice, no source: 4to in 8s, 8vo in fours. 12° (8/4): twelves made of a gathering of eight and one of four.
+  // common practice, no source: 4to in 8s, 8vo in fours. 12° (8/4): twelves made of a gathering of eight and one of
+  // four.
   check({{"8° (4s): A-H⁴", 32, Problem::none, "8° (4s): A-H⁴"},
          {"8° (in 4s): A-H4", 32, Problem::none, "8° (4s): A-H⁴"},
          {"8vo in fours: A-H4", 32, Problem::none, "8° (4s): A-H⁴"},

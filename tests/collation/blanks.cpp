@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Blank leaves in the words of descriptions (common practice, no source); which leaves they mean is plain from the words.
+// Blank leaves in the words of descriptions (common practice, no source); which leaves they mean is plain from the
+// words.
 #include <bifolium/collation.hpp>
 
 #include "check.hpp"

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What must hold of any text that is read as a formula, whatever stands in it. The tests ask it of catalogues, of all short
-/// texts and of random ones; the fuzzer asks it of any bytes.
+/// What must hold of any text that is read as a formula, whatever stands in it. The tests ask it of catalogues, of all
+/// short texts and of random ones; the fuzzer asks it of any bytes.
 #pragma once
 
 #include <bifolium/collation.hpp>

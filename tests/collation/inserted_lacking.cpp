@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// Leaves deleted from an inserted gathering, A⁸(A1+a⁴(−a4)): the notation of an insertion and that of a deletion are those of Bowers
-// as the manuals of DCRM(B) and STCV give them; one in the other, and its other spellings, are common practice without a
-// source. Leaves are counted by hand.
+// Leaves deleted from an inserted gathering, A⁸(A1+a⁴(−a4)): the notation of an insertion and that of a deletion are
+// those of Bowers as the manuals of DCRM(B) and STCV give them; one in the other, and its other spellings, are common
+// practice without a source. Leaves are counted by hand.
 #include <bifolium/collation.hpp>
 #include <bifolium/copy.hpp>
 #include <bifolium/explain.hpp>

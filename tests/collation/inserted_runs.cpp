@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// A run of gatherings inserted at one place, A⁸(A1+a-b⁴): the notation is that of a run and that of an insertion (A1+a⁴),
-// both of Bowers as the manuals of DCRM(B) and STCV give them. The numbers of leaves are counted by hand.
+// A run of gatherings inserted at one place, A⁸(A1+a-b⁴): the notation is that of a run and that of an insertion
+// (A1+a⁴), both of Bowers as the manuals of DCRM(B) and STCV give them. The numbers of leaves are counted by hand.
 #include <bifolium/collation.hpp>
 
 #include "check.hpp"

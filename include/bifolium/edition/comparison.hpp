@@ -40,10 +40,10 @@ constexpr Expected<PrintingOption> printing_option(Edition edition) {
   return PrintingOption{edition, bill->plan};
 }
 
-/// A range of numbers of copies over which the order of the options stays the same: each option costs at most as much as
-/// the next. Two options may cost the same for some numbers of copies and not for others: twelves by half-sheets and by whole
-/// sheets cost the same for an even number of copies, and the whole sheets less for an odd one. The option that is never dearer
-/// then comes first, and the stretch goes on.
+/// A range of numbers of copies over which the order of the options stays the same: each option costs at most as much
+/// as the next. Two options may cost the same for some numbers of copies and not for others: twelves by half-sheets and
+/// by whole sheets cost the same for an even number of copies, and the whole sheets less for an odd one. The option
+/// that is never dearer then comes first, and the stretch goes on.
 struct Stretch {
   std::int64_t from{}, to{};        ///< the least and the greatest number of copies
   std::vector<std::size_t> order{}; ///< indices of the options, the least first

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-/// The markup that raises or lowers text: `<sup>` and `<sub>` of HTML, `<hi rend="superscript">` of TEI, `^{` of TeX, and
-/// the signs that some catalogues have instead of raised figures since they were converted; and the entities of HTML
-/// and TEI. The lexer gives what is inside a style; words are stored without the markup.
+/// The markup that raises or lowers text: `<sup>` and `<sub>` of HTML, `<hi rend="superscript">` of TEI, `^{` of TeX,
+/// and the signs that some catalogues have instead of raised figures since they were converted; and the entities of
+/// HTML and TEI. The lexer gives what is inside a style; words are stored without the markup.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>

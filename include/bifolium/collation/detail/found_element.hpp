@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// What the reader of a run finds in the text: the signatures of its ends, its count, and the notation of both. What the
-/// run means in the formula is decided by the grammar.
+/// What the reader of a run finds in the text: the signatures of its ends, its count, and the notation of both. What
+/// the run means in the formula is decided by the grammar.
 #pragma once
 
 #include <bifolium/collation/detail/count_reader.hpp>
