@@ -52,6 +52,10 @@ inline constexpr std::size_t longest_tag = 48;
   if (rest.starts_with("\xC3\x9Bs")) return {MarkupKind::ends, 3};
   return {};
 }
+/// Returns true if the text may have markup or an entity: it has a byte with which one begins.
+[[nodiscard]] constexpr bool may_have_markup(std::string_view text) noexcept {
+  return text.find_first_of("<&^}\xC3") != text.npos;
+}
 /// Returns the number of bytes of the markup at byte `i` that ends a style which has begun, so that a brace is one too,
 /// or 0 if there is none.
 [[nodiscard]] constexpr std::uint32_t end_of_style_at(std::string_view text, std::size_t i) noexcept {

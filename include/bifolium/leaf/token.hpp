@@ -73,6 +73,8 @@ struct Token {
   [[nodiscard]] constexpr bool is_flat_figure() const noexcept {
     return kind == TokenKind::figure && style == TokenStyle::line;
   }
+  /// A figure on the line or below it, which may number a leaf: A6, A₆.
+  [[nodiscard]] constexpr bool is_figure_not_raised() const noexcept { return kind == TokenKind::figure && !raised(); }
   friend constexpr bool operator==(Token const&, Token const&) = default;
 };
 

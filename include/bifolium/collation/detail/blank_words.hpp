@@ -128,7 +128,7 @@ class BlankWords {
     if (!c_.at(TokenKind::dash)) return true;
     auto to = c_;
     to.take();
-    auto const last = to.is_flat_figure() ? names.find(to.token.from) : NamedLeaf{};
+    auto const last = to.token.is_figure_not_raised() ? names.find(to.token.from) : NamedLeaf{};
     bool const range = last.found && !last.gathering_named && last.leaf <= name.leaf + thick_gathering;
     if (!range || page) return true; // the dash is not understood, nor K6v-8r, which begins in the middle of a leaf
     c_ = TokenCursor{words_, last.end};

@@ -39,10 +39,6 @@ class FormulaReader {
     auto const quoted = text_.substr(doubt.from, doubt.to - doubt.from);
     return error_at(doubt.problem, places_.place(text_, doubt.from), quoted, doubt.limit);
   }
-  /// Returns the words of a part of the text, without tags and entities.
-  [[nodiscard]] std::string words(std::size_t from, std::size_t to) const {
-    return stored_words(text_.substr(from, to - from));
-  }
   void begin_part() {
     auto const run = static_cast<std::uint32_t>(formula_->runs_.size() - 1);
     if (formula_->parts_.empty() && run > 0) formula_->parts_.push_back({{}, 0, run, 0});
@@ -166,6 +162,10 @@ public:
     auto const number = static_cast<std::uint32_t>(formula_->notes_.size());
     formula_->notes_.push_back(words(found.from, found.to));
     keep(Note{found.gathering, number}, found);
+  }
+  /// Returns the words of a part of the text, without tags and entities.
+  [[nodiscard]] std::string words(std::size_t from, std::size_t to) const {
+    return stored_words(text_.substr(from, to - from));
   }
   void blank(LeafOfBook const& leaf) {
     if (formula_ != nullptr) formula_->blanks_.push_back(leaf);

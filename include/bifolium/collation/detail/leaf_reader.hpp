@@ -38,7 +38,7 @@ protected:
   /// Reads the leaf named at the cursor, before byte `end`.
   [[nodiscard]] constexpr NamedLeaf leaf_name(TokenCursor c, std::uint32_t end) const noexcept {
     if (c.at(TokenKind::letter) && begins(c.token.from, "sig. ")) c = cursor(c.token.from + 5U, end);
-    if (c.is_flat_figure()) {
+    if (c.token.is_figure_not_raised()) {
       auto next = c;
       next.take();
       if (next.touches(TokenKind::slash)) return numbered(c.token, next);

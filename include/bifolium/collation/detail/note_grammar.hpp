@@ -5,6 +5,7 @@
 
 #include <bifolium/collation/detail/blank_words.hpp>
 #include <bifolium/collation/detail/insertion_grammar.hpp>
+#include <bifolium/collation/detail/stored_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -126,8 +127,8 @@ private:
   /// Returns true for words that are only a leaf, or contain a sign or a word of change: they may be a change in
   /// another notation. Also for words about blank leaves if it is not clear which leaves are meant.
   [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
-    bool const blank = has_blank_word(text_.substr(from, to - from));
-    if (blank && take_blanks(from, to, deleted)) return false; // K8 blank: most words say this
+    auto const blanks = blanks_said(from, to, deleted);
+    if (blanks == Blanks::clear) return false; // K8 blank: most words say this
     auto const begin = cursor(from, to);
     if (auto const name = leaf_name(begin, to); name.found) {
       auto c = cursor(name.end, to);
@@ -149,12 +150,37 @@ private:
           if (equal_in_any_case(w, one)) return true;
       if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
     }
-    return blank;
+    return blanks == Blanks::unclear;
+  }
+  /// What words say about blank leaves: nothing; which they are; or that there are some, and not which.
+  enum class Blanks : std::uint8_t { none, clear, unclear };
+  /// Reads the words as they will be stored, without markup: what is written from them must be read the same.
+  constexpr Blanks blanks_said(std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
+    auto const text = text_.substr(from, to - from);
+    if (!may_have_markup(text)) return blanks_in(text, from, to, deleted);
+    MarkupRemover const removed{text};
+    return blanks_in(removed.words(), from, to, deleted);
+  }
+  constexpr Blanks blanks_in(std::string_view words, std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
+    if (!has_blank_word(words)) return Blanks::none;
+    return take_blanks(words, from, to, deleted) ? Blanks::clear : Blanks::unclear;
+  }
+  /// Finds the gathering that the words name. Their bytes may differ from those of the text, where the name of a symbol
+  /// must stand.
+  [[nodiscard]] constexpr std::optional<Target> named_in_words(SignatureKey name, std::string_view words,
+                                                               std::uint32_t from, std::uint32_t to) {
+    if (name.text_size > 0) {
+      auto const symbol = words.substr(name.text_from, name.text_size);
+      auto const place = text_.substr(from, to - from).find(symbol);
+      if (place == text_.npos) return std::nullopt;
+      name.text_from = from + static_cast<std::uint32_t>(place);
+    }
+    return this->find(name);
   }
   /// Passes on the leaves that the words call blank, and returns true, if it is clear which they are and the book has
   /// them. If one of them is not clear, none is passed on. "First leaf" is not clear after a run: it may be that of the
   /// book. "Blank" alone is clear only after one deletion.
-  constexpr bool take_blanks(std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
+  constexpr bool take_blanks(std::string_view words, std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
     struct Leaf { // without initialisers, as SmallList requires
       std::int64_t index;
       std::uint32_t run;
@@ -162,9 +188,9 @@ private:
     };
     SmallList<Leaf, 64> leaves;
     bool clear = true;
-    auto const said = BlankWords{text_.substr(from, to - from), letters_}.read([&](BlankNamed one) {
-      one.gathering.text_from += from; // the text of a symbol is in the whole text
-      auto const of = one.gathering_named ? this->find(one.gathering) : std::optional{this->last_gathering()};
+    auto const said = BlankWords{words, letters_}.read([&](BlankNamed const& one) {
+      auto const of =
+          one.gathering_named ? named_in_words(one.gathering, words, from, to) : std::optional{this->last_gathering()};
       clear = clear && of && one.leaf <= of->leaves && one.leaf >= -of->leaves && !(one.first && last_.gatherings > 1);
       if (!clear) return;
       auto const leaf = one.leaf < 0 ? of->leaves + 1 + one.leaf : one.leaf;

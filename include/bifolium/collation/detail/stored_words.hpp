@@ -11,66 +11,90 @@
 #include <bifolium/leaf/markup.hpp>
 
 #include <string>
+#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Takes the markup out of words.
+/// Takes the markup out of words. They are kept in a vector, which more compilers can evaluate than a string.
 class MarkupRemover {
-  std::string words_{};
+  std::vector<char> words_{};
   MarkupKind style_{MarkupKind::ends}; // of the text that comes next; `ends` for text on the line
   std::string_view shut_{};            // what closes it, if no tag began it
   std::size_t opened_{};               // the size of the words when it began
   bool one_word_{true}, one_before_{}; // whether there are only letters so far; and were before ^{
   bool tag_in_word_{};                 // a tag was left out of the first word, or at its end
 
+  constexpr void append(std::string_view more) { words_.insert(words_.end(), more.begin(), more.end()); }
   /// Returns the number of bytes of ^{ or of its like at the end of the words.
-  [[nodiscard]] std::size_t opens_last() const noexcept {
-    std::string_view const words{words_};
-    return words.ends_with("^{") ? 2 : words.ends_with("\xC3\x9Bp") ? 3 : 0;
+  [[nodiscard]] constexpr std::size_t opens_last() const noexcept {
+    return words().ends_with("^{") ? 2 : words().ends_with("\xC3\x9Bp") ? 3 : 0;
   }
   /// Returns the markup at a byte. A brace is markup if it ends a style that began before some text.
-  [[nodiscard]] Markup markup(std::string_view text, std::size_t i) const {
+  [[nodiscard]] constexpr Markup markup(std::string_view text, std::size_t i) const {
     bool const brace = text[i] == '}' && style_ != MarkupKind::ends && words_.size() != opened_;
     return brace ? Markup{MarkupKind::ends, 1} : markup_at(text, i);
   }
+  /// Returns true for markup that ends a style that has not begun: it is text.
+  [[nodiscard]] constexpr bool is_stray(Markup found) const noexcept {
+    return found.kind == MarkupKind::ends && style_ == MarkupKind::ends;
+  }
   /// Leaves a tag out.
-  void leave_out(MarkupKind kind) {
+  constexpr void leave_out(MarkupKind kind) {
     if (auto const open = opens_last(); open != 0 && !shut_.empty())
       words_.resize(words_.size() - open), one_word_ = one_before_;
     else
-      words_ += shut_;
+      append(shut_);
     tag_in_word_ = one_word_;
     style_ = kind;
     shut_ = {};
     opened_ = words_.size();
   }
-  void add_lowered(int digit) {
+  constexpr void add_lowered(int digit) {
     char bytes[4]{};
-    words_.append(bytes, encode(subscript(digit), bytes));
+    append({bytes, encode(subscript(digit), bytes)});
   }
   /// Adds a character of ASCII or one byte of another. A first word with a tag in it was read as letters; without the
   /// tag a figure directly after it would be the count of a name, so a blank comes between them.
-  void add(char c) {
+  constexpr void add(char c) {
     bool const counts = is_digit(c) || c == '^' || static_cast<unsigned char>(c) >= 0x80;
-    if (counts && tag_in_word_ && one_word_ && words_.size() > 1) words_ += ' ';
+    if (counts && tag_in_word_ && one_word_ && words_.size() > 1) words_.push_back(' ');
     one_word_ = one_word_ && is_latin_letter(c);
     if (is_digit(c) && style_ == MarkupKind::raises && shut_.empty())
-      words_ += raised(c - '0').view();
+      append(raised(c - '0').view());
     else if (is_digit(c) && style_ == MarkupKind::lowers)
       add_lowered(c - '0');
     else
-      words_ += c;
+      words_.push_back(c);
+    if (c == '>' || c == ';') join_at_end();
+  }
+  /// Reads the tag or entity that an entity made (a text was escaped twice), or that was made where another was left out
+  /// in the middle of it: the words will be written and read again.
+  constexpr void join_at_end() {
+    for (bool joined = true; joined && words_.size() > 1;) {
+      auto const size = words_.size();
+      auto const from = words().find_last_of("<&", size - 2);
+      joined = false;
+      if (from == std::string_view::npos || size - from > longest_tag) return;
+      std::size_t bytes = 0;
+      if (auto const meant = entity_at(words(), from, bytes); bytes != 0 && bytes == size - from) {
+        words_.resize(from);
+        words_.push_back(meant);
+        joined = meant == '>';
+      } else if (auto const tag = markup_at(words(), from); tag.bytes == size - from && !is_stray(tag)) {
+        words_.resize(from);
+        leave_out(tag.kind);
+      }
+    }
   }
 
 public:
-  explicit MarkupRemover(std::string_view text) {
+  constexpr explicit MarkupRemover(std::string_view text) {
     for (std::size_t i = 0; i < text.size();) {
       auto const found = markup(text, i);
       bool const tag = text[i] == '<' || (text[i] == '}' && shut_.empty());
-      bool const stray = found.kind == MarkupKind::ends && style_ == MarkupKind::ends;
-      if (found.bytes != 0 && tag && !stray) {
+      if (found.bytes != 0 && tag && !is_stray(found)) {
         i += found.bytes;
         leave_out(found.kind);
         continue;
@@ -92,11 +116,17 @@ public:
       if (words_.size() == size) break;
     }
   }
-  /// Returns the words.
-  [[nodiscard]] std::string take() && { return static_cast<std::string&&>(words_); }
+  /// Returns the words without markup.
+  [[nodiscard]] constexpr std::string_view words() const& noexcept BIFOLIUM_LIFETIMEBOUND {
+    return {words_.data(), words_.size()};
+  }
+  std::string_view words() && = delete; // it would look at what goes
 };
 /// Returns the words as they are stored, without tags and entities, and without blanks at the end.
-[[nodiscard]] inline std::string stored_words(std::string_view text) { return MarkupRemover{text}.take(); }
+[[nodiscard]] inline std::string stored_words(std::string_view text) {
+  MarkupRemover const removed{text};
+  return std::string{removed.words()};
+}
 
 } // namespace detail
 } // namespace v0
