@@ -217,6 +217,43 @@ TEST_CASE("fields imply numbers of leaves and years") {
   CHECK(audit.implied[2] == Implied{Field::leaves, Implied::Quantity::leaves, 70, 70});
 }
 
+TEST_CASE("parts are examined in whatever way their raised characters are written") { // DCRMR 6.215.44.3 for the words
+  auto const same = examined({"πA⁴ A-P⁸; χA⁴ A-Q⁸ R⁴", "[8], 240; 290 p.", ""});
+  REQUIRE(same.repairs.size() > 1);
+  CHECK(same.repairs[0].says.starts_with("part 2: "));
+  for (std::string const text : {"[superscript pi]A⁴ A-P⁸; [superscript chi]A⁴ A-Q⁸ R⁴",
+                                 "[Superscript pi]A[superscript 4] A-P[superscript 8]; [superscript chi]A^4 A-Q⁸ R⁴",
+                                 "Signatures: [superscript pi]A⁴ A-P⁸; [superscript chi]A⁴ A-Q⁸ R⁴.",
+                                 "<sup>π</sup>A<sup>4</sup> A-P⁸; <sup>χ</sup>A⁴ A-Q⁸ R⁴"}) {
+    CAPTURE(text);
+    auto const audit = examined({text, "[8], 240; 290 p.", ""});
+    REQUIRE(audit.findings.size() == same.findings.size());
+    for (std::size_t i = 0; i < audit.findings.size(); ++i) CHECK(audit.findings[i].says == same.findings[i].says);
+    REQUIRE(!audit.repairs.empty());
+    CHECK(audit.repairs[0].leaves == same.repairs[0].leaves);
+    CHECK(audit.repairs[0].pagination == same.repairs[0].pagination);
+  }
+}
+
+TEST_CASE("a repair that adds something says what it comes after, or before: no two say the same") {
+  struct Added {
+    char const *formula, *pages, *says;
+  };
+  for (auto const& one : std::initializer_list<Added>{
+           {"A-P⁸; A-Q⁸ R⁴", "240; 252 p.", "part 2: [12] is missing before 252 (pages without numbers are missing)"},
+           {"A-P⁸; A-Q⁸ R⁴", "240; 252 p.", "part 2: [12] is missing after 252 (pages without numbers are missing)"},
+           {"A-G⁸ I-R⁸", "[8], 264 p.", "H⁸ is missing after A-G⁸ (a gathering is missing where a letter is skipped)"},
+           {"A-P⁸", "[8], 244, [3] p.", "pi⁸ is missing before A-P⁸ (the preliminaries are missing)"},
+           {"A-P⁸", "[8], 232 [2] p.",
+            "(P8+1) is missing after A-P⁸ (a leaf that was cut away or inserted is not stated)"}}) {
+    CAPTURE(std::string{one.says});
+    auto const repairs = examined({one.formula, one.pages, ""}).repairs;
+    CHECK(std::any_of(repairs.begin(), repairs.end(), [&](Repair const& repair) { return repair.says == one.says; }));
+    for (std::size_t i = 0; i < repairs.size(); ++i)
+      for (std::size_t k = 0; k < i; ++k) CHECK(repairs[i].says != repairs[k].says);
+  }
+}
+
 TEST_CASE("parts are examined one by one") {
   CHECK(examined({"A-P⁸; A-Q⁸ R⁴", "240; 264 p.", ""}).agrees());
   CHECK(examined({"A-P⁸ A-Q⁸ R⁴", "240; 264 p.", ""}).leaves == 252); // the letters begin again

@@ -207,11 +207,19 @@ private:
       return found = token(TokenKind::other, 1, spaced, from, '<'), true;
     return false;
   }
-  /// Reads [superscript 8] as a raised number, and any other bracket as a bracket.
+  /// Reads [superscript 8] as a raised number, [superscript pi] and [superscript chi] as the letters, which are raised
+  /// before a mark without being marked so, and any other bracket as a bracket.
   constexpr Token square(bool spaced, std::uint32_t from) noexcept {
     auto const name = superscript_named_at({text_, size_}, at_);
     if (name == 0) return token(TokenKind::open_square, 1, spaced, from, '[');
     at_ += name;
+    if (!is_digit(at(at_))) {
+      bool const pi = at(at_) == 'p';
+      bool capital = false;
+      auto const letter = detail::greek_letter(pi ? 0x3C0 : 0x3C7, capital);
+      at_ += pi ? 3U : 4U; // with the bracket
+      return {TokenKind::greek, TokenStyle::line, spaced, from, at_, static_cast<std::uint32_t>(letter)};
+    }
     auto raised = figure(spaced, from, TokenStyle::tag);
     if (at(at_) == ']') raised.to = ++at_;
     return raised;

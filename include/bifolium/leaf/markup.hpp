@@ -63,13 +63,15 @@ inline constexpr std::size_t longest_tag = 48;
   auto const markup = markup_at(text, i);
   return markup.kind == MarkupKind::ends ? markup.bytes : 0;
 }
-/// Returns the number of bytes before the figure of [superscript 8], in which catalogues without raised figures name
-/// them, or 0 if there is no such figure at byte `i`.
+/// Returns the number of bytes before the figure of [superscript 8] or the letter of [superscript pi] and [superscript
+/// chi], as catalogues without raised characters name them, or 0 if none is named at byte `i`.
 [[nodiscard]] constexpr std::uint32_t superscript_named_at(std::string_view text, std::size_t i) noexcept {
   constexpr std::string_view name = "[superscript ";
   auto const rest = text.substr(i < text.size() ? i : text.size());
-  bool const figure = rest.starts_with(name) && rest.size() > name.size() && is_digit(rest[name.size()]);
-  return figure ? static_cast<std::uint32_t>(name.size()) : 0;
+  if (rest.size() <= name.size() || !equal_in_any_case(rest.substr(0, name.size()), name)) return 0;
+  auto const named = rest.substr(name.size());
+  bool const known = is_digit(named[0]) || named.starts_with("pi]") || named.starts_with("chi]");
+  return known ? static_cast<std::uint32_t>(name.size()) : 0;
 }
 /// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt;) at byte `i`. Sets `bytes` to 0 if there is
 /// none.

@@ -56,17 +56,11 @@ inline NoteHead note_head(std::string_view text) {
   return head;
 }
 /// Returns the text with a blank in place of each character of its first bytes, so that lines and columns stay the
-/// same. The rules write a raised π or χ in words: `[superscript pi]A` becomes `[pi]A` with blanks before it.
+/// same.
 inline std::string formula_of_note(std::string_view text, std::size_t bytes) {
   std::string result;
   for (std::size_t i = 0; i < bytes; i += decode(text, i).bytes) result += text[i] == '\n' ? '\n' : ' ';
   result.append(text.substr(bytes));
-  for (std::string_view word : {"[superscript pi]", "[superscript chi]"})
-    for (auto at = result.find(word); at != result.npos; at = result.find(word, at + word.size())) {
-      constexpr std::size_t left_out = 12; // `superscript `
-      for (std::size_t i = 0; i < left_out; ++i) result[at + i] = ' ';
-      result[at + left_out] = '[';
-    }
   return result;
 }
 /// Reads a statement of signing without brackets after the formula: $3(-H3) signed.

@@ -49,7 +49,7 @@ class CountFacts {
   void leave_out_unread() {
     std::string_view const text = book_.formula->text;
     auto const head = note_head(text).bytes;
-    formula_text_ = std::string(head, ' ') + formula_of_note(text.substr(head), 0);
+    formula_text_ = std::string(head, ' ').append(text.substr(head));
     for (auto const& piece : book_.unread) {
       if (piece.field != Field::formula || piece.error.problem == Problem::trailing_text || piece.text.empty() ||
           piece.text[0] != '(')

@@ -32,7 +32,8 @@ class PartRepairs {
     if (ways.empty() || ways[0].count > 1 || !write_leaves_edit(*book_.leaves, ways[0], one.repair))
       return std::nullopt;
     if (ways[0].count == 1)
-      one.repair.says += (one.repair.says.empty() ? "" : "; and ") + in_words(one.repair.edits.back());
+      one.repair.says +=
+          (one.repair.says.empty() ? "" : "; and ") + in_words(one.repair.edits.back(), book_.leaves->text);
     one.score *= real::exp(ways[0].score);
     return one;
   }

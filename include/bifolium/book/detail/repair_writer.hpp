@@ -75,9 +75,15 @@ class RepairWriter {
       repair.edits.push_back(edit_of(Field::pagination, variant.edits[i].kind, stated.text, stated.at, edits[i]));
     return true;
   }
+  /// Returns the text of a field that is edited.
+  [[nodiscard]] std::string_view text_of(Field field) const {
+    if (field == Field::formula) return book_.formula->text;
+    return field == Field::pagination ? book_.pagination->text : book_.leaves->text;
+  }
   [[nodiscard]] std::string words_of(Repair const& repair) const {
     std::string words;
-    for (auto const& edit : repair.edits) words += (words.empty() ? "" : "; and ") + in_words(edit);
+    for (auto const& edit : repair.edits)
+      words += (words.empty() ? "" : "; and ") + in_words(edit, text_of(edit.field));
     if (repair.letters && *repair.letters != Letters{}) {
       words += words.empty() ? "" : "; and ";
       words += "the letters of the book include";

@@ -8,14 +8,37 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// Describes an edit: 'B-H⁴' for 'B-G⁴'; '[2]' is missing; '(−A1)' is one too many.
-inline std::string in_words(Edit const& edit) {
+/// Returns where a text is missing: "after 240" or "before 260", by the word of the field that it joins or, between two
+/// words, by the one before it.
+inline std::string place_in_words(Edit const& edit, std::string_view text) {
+  constexpr std::string_view ends = " ,;:\n\r\t";
+  auto const is_end = [&](char c) { return ends.find(c) != ends.npos; };
+  auto before = text.substr(0, edit.from), after = text.substr(edit.from);
+  bool const joins_next = !after.empty() && !is_end(after[0]) && !edit.put.empty() && !is_end(edit.put.back());
+  bool const joins_last = !before.empty() && !is_end(before.back()) && !edit.put.empty() && !is_end(edit.put[0]);
+  before = trimmed(before, ends), after = trimmed(after, ends);
+  if (!before.empty() && (joins_last || !joins_next)) {
+    auto from = before.size();
+    for (int depth = 0; from > 0 && (depth > 0 || !is_end(before[from - 1])); --from) {
+      auto const c = before[from - 1];
+      depth += c == ')' || c == ']' ? 1 : (c == '(' || c == '[') && depth > 0 ? -1 : 0;
+    }
+    return " after " + std::string{before.substr(from)};
+  }
+  std::size_t to = 0;
+  for (int depth = 0; to < after.size() && (depth > 0 || !is_end(after[to])); ++to)
+    depth += after[to] == '(' || after[to] == '[' ? 1 : (after[to] == ')' || after[to] == ']') && depth > 0 ? -1 : 0;
+  return to == 0 ? "" : " before " + std::string{after.substr(0, to)};
+}
+/// Describes an edit of a field with this text: 'B-H⁴' for 'B-G⁴'; '[2]' is missing after '240'; '(−A1)' is one too
+/// many.
+inline std::string in_words(Edit const& edit, std::string_view text) {
   std::string const old{trimmed(edit.old, " ,")}, put{trimmed(edit.put, " ,")};
   std::string words;
   if (old.empty() && put.empty())
     words = "";
   else if (old.empty())
-    words = put + " is missing";
+    words = put + " is missing" + place_in_words(edit, text);
   else if (put.empty())
     words = old + " is one too many";
   else
