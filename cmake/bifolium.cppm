@@ -705,6 +705,7 @@ using bifolium::make_up;
 using bifolium::markup_at;
 using bifolium::matters;
 using bifolium::may_begin_counts;
+using bifolium::may_have_markup;
 using bifolium::merge_sort;
 using bifolium::message;
 using bifolium::millimetres;

@@ -242,6 +242,7 @@ TEST_CASE("a repair that adds something says what it comes after, or before: no 
   for (auto const& one : std::initializer_list<Added>{
            {"A-P⁸; A-Q⁸ R⁴", "240; 252 p.", "part 2: [12] is missing before 252 (pages without numbers are missing)"},
            {"A-P⁸; A-Q⁸ R⁴", "240; 252 p.", "part 2: [12] is missing after 252 (pages without numbers are missing)"},
+           {"A² B-D⁴; A² B-D⁴; A² B-D⁴", "[88] p.", "A² (number 2 of 3) for A⁴ (another number of leaves was written)"},
            {"A-G⁸ I-R⁸", "[8], 264 p.", "H⁸ is missing after A-G⁸ (a gathering is missing where a letter is skipped)"},
            {"A-P⁸", "[8], 244, [3] p.", "pi⁸ is missing before A-P⁸ (the preliminaries are missing)"},
            {"A-P⁸", "[8], 232 [2] p.",

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 /// Signatures, formulas and lists of leaves are typed in many ways that mean one thing. A raised eight is ⁸, ^8, ^{8},
-/// ^8^, <sup>8</sup>, `<hi rend="superscript">8</hi>` or [superscript 8]; ± is +-, -+, +/- or -/+; & is &amp;; five
-/// dashes are one. Tokens undo the typing and nothing else: whether )( is two brackets or one mark, whether 8 is a
-/// count or a name, is decided by whoever reads them. leaf/lexer.hpp makes them one at a time, without allocation; they
-/// keep their place in the text as it was given.
+/// ^8^, <sup>8</sup>, `<hi rend="superscript">8</hi>` or [superscript 8], and π may be [superscript pi]; ± is +-, -+,
+/// +/- or -/+; & is &amp;; five dashes are one. Tokens undo the typing and nothing else: whether )( is two brackets or
+/// one mark, whether 8 is a count or a name, is decided by whoever reads them. leaf/lexer.hpp makes them one at a time,
+/// without allocation; they keep their place in the text as it was given.
 #pragma once
 
 #include <bifolium/core/config.hpp>

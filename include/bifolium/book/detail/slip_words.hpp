@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/book/audit.hpp>
+#include <bifolium/core/ascii.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -14,9 +15,10 @@ inline std::string place_in_words(Edit const& edit, std::string_view text) {
   constexpr std::string_view ends = " ,;:\n\r\t";
   auto const is_end = [&](char c) { return ends.find(c) != ends.npos; };
   auto before = text.substr(0, edit.from), after = text.substr(edit.from);
-  bool const joins_next = !after.empty() && !is_end(after[0]) && !edit.put.empty() && !is_end(edit.put.back());
+  bool const joins_next =
+      !after.empty() && !is_end(after[0]) && after[0] != '.' && !edit.put.empty() && !is_end(edit.put.back());
   bool const joins_last = !before.empty() && !is_end(before.back()) && !edit.put.empty() && !is_end(edit.put[0]);
-  before = trimmed(before, ends), after = trimmed(after, ends);
+  before = trimmed(before, " ,;:.\n\r\t"), after = trimmed(after, ends);
   if (!before.empty() && (joins_last || !joins_next)) {
     auto from = before.size();
     for (int depth = 0; from > 0 && (depth > 0 || !is_end(before[from - 1])); --from) {
@@ -30,6 +32,22 @@ inline std::string place_in_words(Edit const& edit, std::string_view text) {
     depth += after[to] == '(' || after[to] == '[' ? 1 : (after[to] == ')' || after[to] == ']') && depth > 0 ? -1 : 0;
   return to == 0 ? "" : " before " + std::string{after.substr(0, to)};
 }
+/// Returns which of several places is meant if the removed text stands in several: " (number 2 of 4)".
+inline std::string which_in_words(Edit const& edit, std::string_view old, std::string_view text) {
+  auto const joins = [&](std::size_t at) { // two letters, figures or characters that are not ASCII
+    auto const is_other = [](char c) { return static_cast<unsigned char>(c) >= 0x80; };
+    if (at == 0 || at >= text.size()) return false;
+    char const a = text[at - 1], b = text[at];
+    return (is_digit(a) && is_digit(b)) || (is_latin_letter(a) && is_latin_letter(b)) || (is_other(a) && is_other(b));
+  };
+  std::size_t number = 0, all = 0;
+  for (auto at = text.find(old); at != text.npos; at = text.find(old, at + old.size())) {
+    if (joins(at) || joins(at + old.size())) continue;
+    ++all;
+    if (at <= edit.from || at < edit.to) number = all;
+  }
+  return all < 2 ? "" : " (number " + std::to_string(number) + " of " + std::to_string(all) + ')';
+}
 /// Describes an edit of a field with this text: 'B-H⁴' for 'B-G⁴'; '[2]' is missing after '240'; '(−A1)' is one too
 /// many.
 inline std::string in_words(Edit const& edit, std::string_view text) {
@@ -40,9 +58,9 @@ inline std::string in_words(Edit const& edit, std::string_view text) {
   else if (old.empty())
     words = put + " is missing" + place_in_words(edit, text);
   else if (put.empty())
-    words = old + " is one too many";
+    words = old + which_in_words(edit, old, text) + " is one too many";
   else
-    words = old + " for " + put;
+    words = old + which_in_words(edit, old, text) + " for " + put;
   auto const reason = std::string{row_of(edit.kind).reason};
   return words.empty() ? reason : words + " (" + reason + ')';
 }
