@@ -24,10 +24,10 @@ struct SheetsAllowed {
 
 /// Foldings of one format that agree in the number of sheets to a gathering and in whether the sheets are cut.
 struct FoldingGroup {
-  Format format{};  ///< the format, counted on the whole sheet of paper
-  int sheets{1};    ///< number of sheets in a gathering
-  PaperPart part{}; ///< the part of the sheet of paper that went to press
-  bool cut{};       ///< true if the sheet is cut into pieces, or makes more than this gathering
+  Format format{};                  ///< the format, counted on the whole sheet of paper
+  int sheets{1};                    ///< number of sheets in a gathering
+  PaperPart part{PaperPart::whole}; ///< the part of the sheet of paper that went to press
+  bool cut{};                       ///< true if the sheet is cut into pieces, or makes more than this gathering
   /// number of foldings that fit; those that differ only in how the sheet lay on the type count once
   double foldings{};
   int price{};                      ///< the price of the simplest folding
