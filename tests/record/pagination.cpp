@@ -163,3 +163,20 @@ TEST_CASE("A misprint of a page that turns out to be omitted is a doubt") { // r
   CHECK(write_pagination(read) == "pp. 1 3-55");
   CHECK((*read_pagination("pp. 1-55 [misprinting 2 as 3, omitting 12]")).misprints.size() == 1);
 }
+
+TEST_CASE(
+    "A number alone after ranges is the last of its sequence, and that is said") { // constructed; pages by addition
+  auto const read = *read_pagination("pp. 1-120, xvi");
+  CHECK(read.pages() == 120 + 16);
+  REQUIRE(read.warnings().size() == 1);
+  CHECK(read.warnings()[0].problem == Problem::number_read_as_total);
+  CHECK(read.warnings()[0].found_text() == "xvi");
+  CHECK(read.warnings()[0].column == 12);
+  CHECK((*read_pagination("pp. i-xvi, 205")).pages() == 16 + 205);
+  CHECK((*read_pagination("pp. i-xvi, 205")).warnings().size() == 1);
+  CHECK((*read_pagination("pp. xvi, 205")).warnings().empty()); // no number here is of a range
+  CHECK((*read_extent("1-120, xvi p.")).pages() == 120 + 16);   // an extent always names the last number
+  CHECK((*read_extent("1-120, xvi p.")).warnings().empty());
+  CHECK((*read_pagination("pp. 1-120, 122")).pages() == 121); // one page, of a sequence that has begun
+  CHECK((*read_pagination("pp. 1-120, 122")).warnings().empty());
+}

@@ -21,7 +21,8 @@ std::optional<HeightScale> scale_of(std::string const& system) {
                                                      {"LAUK", HeightScale::british_association},
                                                      {"German (Antiquare/Johannei)", HeightScale::german_trade},
                                                      {"German (Deutsche Bibliothek)", HeightScale::german_library},
-                                                     {"Italian", HeightScale::italian}};
+                                                     {"Italian", HeightScale::italian},
+                                                     {"Illinois call numbers", HeightScale::illinois}};
   for (auto const& [name, scale] : scales)
     if (system == name) return scale;
   return std::nullopt;
@@ -52,16 +53,22 @@ TEST_CASE("every class of heights has the limits of the second copy") {
   int checked = 0;
   for (auto const& row : data::rows("height_scales.tsv", 6)) {
     auto const scale = scale_of(row[0]);
-    if (!scale || row[3].empty()) continue; // what is open at the top has no limit to look at
+    if (!scale || row[1] == "Atlas fo") continue; // "about 30" is no limit
     CAPTURE(row[0]);
     CAPTURE(row[1]);
     auto const unit = row[4] == "in" ? 25.4 : 10.0;
-    auto const up_to = millimetres{std::stod(row[3] == "12.3" ? "12.5" : row[3]) * unit}; // 12.3 in Spofford is a slip
     auto const a_little = millimetres{0.1};
-    CHECK(is_in(*scale, row[1], up_to - a_little));
-    CHECK_FALSE(is_in(*scale, row[1], up_to + a_little));
+    if (row[3].empty()) { // open at the top
+      CHECK(is_in(*scale, row[1], millimetres{2000}));
+    } else {
+      auto const up_to =
+          millimetres{std::stod(row[3] == "12.3" ? "12.5" : row[3]) * unit}; // 12.3 in Spofford is a slip
+      CHECK(is_in(*scale, row[1], up_to - a_little));
+      CHECK_FALSE(is_in(*scale, row[1], up_to + a_little));
+    }
     if (!row[2].empty() && row[2] != "0") {
-      auto const above = millimetres{std::stod(row[2]) * unit};
+      auto const above =
+          millimetres{std::stod(row[2] == "28.1" ? "28" : row[2]) * unit}; // 28.1: the first tenth above 28
       CHECK(is_in(*scale, row[1], above + a_little));
       CHECK_FALSE(is_in(*scale, row[1], above - a_little));
     }

@@ -194,3 +194,17 @@ TEST_CASE("each exception is weighed against what was said of its leaf before") 
   CHECK(doubts("[$4 (−$; +C3; −C3; −C4) signed]") == "21 ");
   CHECK(doubts("[$4 (+C3) signed]") == "7 ");
 }
+
+TEST_CASE("what is no statement of signing is quoted") { // constructed
+  auto const wrong = [](std::string const& statement) { return read_signing(statement).error(); };
+  CHECK(wrong("[$4 blah]").problem == Problem::not_a_signing);
+  CHECK(wrong("[$4 blah]").found_text() == "blah]");
+  CHECK(wrong("").found_text() == "");
+  CHECK(wrong(std::string{"[$4\0]", 5}).problem == Problem::not_a_signing); // a zero byte does not end the text
+  // A1 to A64 are 64 leaves and can be named one by one, A1 to A65 cannot
+  CHECK(signing("[$4 (-A1-64) signed]").exceptions.size() == 64);
+  auto const long_range = wrong("[$4 (-A1-65) signed]");
+  CHECK(long_range.problem == Problem::signing_range_too_long);
+  CHECK(long_range.found_text() == "A1-65");
+  CHECK(long_range.limit == 64);
+}

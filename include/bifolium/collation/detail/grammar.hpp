@@ -257,14 +257,15 @@ private:
       return rest(false);
     }
     Sink none = sink_.nobody();
-    Grammar other{text_.substr(t.to), dialect_, limits_, none};
+    auto const from = c.token.from;
+    Grammar other{text_.substr(from), dialect_, limits_, none};
     other.second_ = true;
     auto const size = to_32(text_.size());
     if (!other.read()) {
       auto const& e = other.error();
-      return fail(e.problem, e.from + t.to, e.to + t.to, e.limit);
+      return fail(e.problem, e.from + from, e.to + from, e.limit);
     }
-    if (other.leaves() != leaves_) warn(Problem::second_statement_differs, t.to, size, other.leaves());
+    if (other.leaves() != leaves_) warn(Problem::second_statement_differs, from, size, other.leaves());
     c_ = cursor(size);
     return true;
   }
