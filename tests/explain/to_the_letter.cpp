@@ -18,6 +18,8 @@
 
 #include "check.hpp"
 
+#include <limits>
+
 using namespace bifolium;
 
 TEST_CASE("the steps of a scheme, told in order") {
@@ -235,14 +237,89 @@ TEST_CASE("a bill with shared sheets, cancels, reams and prices") {
         "  4/5 days of 10 hours on 1 press; 2/3 days of pay at 12 tokens\n");
 }
 
+TEST_CASE("a bill of one thing each, and of paper from the mill") {
+  // a sheet printed on one side: one of everything, and no plural
+  auto bill = *reckon({.scheme = schemes::broadside,
+                       .pages = 1,
+                       .copies = 1,
+                       .press = {.token = {1, ""}, .rate = {1, ""}, .hours_a_day = 1, .tokens_a_day = 1}});
+  CHECK(working(bill) ==
+        "1 leaf (1 page blank) in 1 gathering, 1 leaf to the sheet: 1 sheet a copy\n"
+        "  1 sheet of one forme, the other side blank\n"
+        "1 forme\n"
+        "1 copy and 0 over: 1 sheet (1 without overs and without an odd half-sheet; 1 with all leaves left over on "
+        "whole sheets)\n"
+        "1 impression, one side of one sheet each (0 perfected): 1 token of 1; 1 hour by the clock at 1\n"
+        "  1 day of 1 hour on 1 press; 1 day of pay at 1 token\n");
+  // the same leaf as half a sheet that is cut before it is printed
+  bill.plan = Plan{};
+  bill.plan.leaves_to_sheet = 2;
+  bill.plan.add({3, 1, Working::Kind::one_side, {}});
+  CHECK(working(bill).find("\n  3 x 1 leaf on paper cut before printing, one forme, the other side blank\n") !=
+        std::string::npos);
+  // 432 of the 472 sheets of a ream from the mill are good (Savage 1841), so 432 sheets are a ream; 432 = 18 · 24. One man
+  // takes twice as long: 864 / 125 = 6.912 hours; on two presses 6.912 / 20 = .3456 days; 864 / 250 = 3.456; / 12 = .288
+  CHECK(working(*reckon({.scheme = schemes::quarto,
+                         .pages = 8,
+                         .copies = 432,
+                         .ream = reams::from_mill,
+                         .press = {.crew = Crew::half_press, .presses = 2}})) ==
+        "4 leaves (0 pages blank) in 1 gathering, 4 leaves to the sheet: 1 sheet a copy\n"
+        "  1 sheet of two formes\n"
+        "2 formes\n"
+        "432 copies and 0 over: 432 sheets (432 without overs and without an odd half-sheet; 432 with all leaves left "
+        "over on whole sheets)\n"
+        "  0 reams, 18 quires, 0 sheets, by the ream from the mill: 472 in quires of 24\n"
+        "  of a ream 432 are good: 1 ream to be bought\n"
+        "864 impressions, one side of one sheet each (432 perfected): 3 57/125 tokens of 250; 6 114/125 hours by the "
+        "clock at 250 by half\n"
+        "  216/625 days of 10 hours on 2 presses; 36/125 days of pay at 12 tokens\n");
+  // 720 = 432 · 5/3
+  CHECK(working(*reckon({.scheme = schemes::quarto, .pages = 8, .copies = 720, .ream = reams::from_mill}))
+            .find("are good: 1 2/3 reams to be bought") != std::string::npos);
+  // two half-sheets on one sheet where all may be shared; that they are equal asks for evidence (Bowers)
+  CHECK(working(*reckon({.scheme = schemes::octavo,
+                         .pages = 8,
+                         .prelim_pages = 8,
+                         .copies = 1,
+                         .arranging = {.sharing = Sharing::freely}}))
+            .find("4 of preliminaries and 4 of text worked together: inferred, not observed; equal shares need "
+                  "positive evidence\n") != std::string::npos);
+}
+
 TEST_CASE("numbers in words") {
   CHECK(hundredths(0) == "0.00");
   CHECK(hundredths(.004) == "0.00");
   CHECK(hundredths(.006) == "0.01");
   CHECK(hundredths(.5) == "0.50");
   CHECK(hundredths(1) == "1.00");
+  CHECK(hundredths(.0949) == "0.09");
+  CHECK(hundredths(.096) == "0.10");
+  CHECK(hundredths(.994) == "0.99");
+  CHECK(hundredths(.996) == "1.00");
+  CHECK(hundredths(1 + 1e-12) == "1.00"); // sums of doubles
+  CHECK(hundredths(-1e-12) == "0.00");
+  CHECK_THROWS(hundredths(1.01));
+  CHECK_THROWS(hundredths(-.01));
+  CHECK_THROWS(hundredths(std::numeric_limits<double>::quiet_NaN()));
   CHECK(detail::counted(1, "leaf", "leaves") == "1 leaf");
   CHECK(detail::counted(2, "leaf", "leaves") == "2 leaves");
-  for (auto const& [number, word] : {std::pair{1, "first"}, {2, "second"}, {3, "third"}, {8, "eighth"}, {9, "9th"}})
+  for (auto const& [number, word] : {std::pair{1, "first"},
+                                     {2, "second"},
+                                     {3, "third"},
+                                     {8, "eighth"},
+                                     {9, "9th"},
+                                     {10, "10th"},
+                                     {11, "11th"},
+                                     {12, "12th"},
+                                     {13, "13th"},
+                                     {14, "14th"},
+                                     {21, "21st"},
+                                     {22, "22nd"},
+                                     {23, "23rd"},
+                                     {24, "24th"},
+                                     {111, "111th"},
+                                     {101, "101st"},
+                                     {113, "113th"}})
     CHECK(detail::ordinal(number) == word);
 }

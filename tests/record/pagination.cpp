@@ -180,3 +180,37 @@ TEST_CASE(
   CHECK((*read_pagination("pp. 1-120, 122")).pages() == 121); // one page, of a sequence that has begun
   CHECK((*read_pagination("pp. 1-120, 122")).warnings().empty());
 }
+
+TEST_CASE("Numbers are omitted and repeated inside a run, at its ends as far as that can be") { // constructed
+  struct Told {
+    char const* text;
+    std::int64_t pages;
+    bool doubted;
+  };
+  Told const all[]{{"pp. 1-96 [95-96 repeated]", 98, false},
+                   {"pp. 1-96 [1-2 repeated]", 98, false},
+                   {"pp. 1-96 [96 repeated]", 97, false},
+                   {"pp. 1-96 [95-98 repeated]", 96, true}, // 97 and 98 are on no page
+                   {"pp. 3-96 [2-4 repeated]", 94, true},
+                   {"pp. 1-96 [2 omitted]", 95, false},
+                   {"pp. 1-96 [94-95 omitted]", 94, false},
+                   {"pp. 1-96 [1 omitted]", 96, true}, // the run itself says that it has its ends
+                   {"pp. 1-96 [95-96 omitted]", 96, true},
+                   // where the numbers of a run are not certain, none of them can be found twice or be missed
+                   {"pp. 1-21 [i.e. 17] [5-6 repeated]", 17, true},
+                   {"pp. 1-21 [i.e. 17] [5-6 omitted]", 17, true},
+                   {"pp. 1-21 [i.e. 17] [misprinting 5 as 6]", 17, false},
+                   {"pp. 1-96 [misprinting 96 as 69]", 96, false},
+                   {"pp. 1-96 [misprinting 1 as 7]", 96, false},
+                   {"pp. 1-96 [misprinting 97 as 79]", 96, true},
+                   {"pp. 3-96 [misprinting 2 as 5]", 94, true}};
+  for (auto const& one : all) {
+    INFO(one.text);
+    auto const read = pagination(one.text);
+    CHECK(read.pages() == one.pages);
+    CHECK(read.warnings().size() == (one.doubted ? 1U : 0U));
+    if (one.doubted) CHECK(read.warnings()[0].problem == Problem::fault_of_no_page);
+    bool const misprint = std::string_view{one.text}.find("misprinting") != std::string_view::npos;
+    CHECK(read.misprints.size() == (misprint && !one.doubted ? 1U : 0U));
+  }
+}

@@ -146,3 +146,14 @@ TEST_CASE("whatever is recorded reads back as an interval that holds what was me
   CHECK(sets > 1000);
   CHECK(folded > 500);
 }
+
+TEST_CASE("formats and a size, in either order and parted by semicolons") { // constructed
+  for (auto text : {"8vo; 20 cm", "8vo;20 cm", "20 cm; 8vo", "20 cm (8vo)", "; 8vo; 20 cm"}) {
+    INFO(text);
+    CHECK(size(text).height == cm(20));
+    CHECK(size(text).formats == std::vector{Format::of(8)});
+    CHECK(size(text).unread.empty());
+  }
+  CHECK(size("4to; 8vo; 20 cm").formats == std::vector{Format::of(4), Format::of(8)});
+  CHECK(size("20 cm (4to; 8vo)").formats == std::vector{Format::of(4), Format::of(8)});
+}

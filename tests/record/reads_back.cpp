@@ -266,6 +266,25 @@ TEST_CASE("physical descriptions by the rules") {
   CHECK((*read_physical_description("[2], 152 leaves")).extent->pages() == 308);
   CHECK(!(*read_physical_description("[2], 152 leaves")).size);
   CHECK((*read_physical_description("4 v. ([4], 527; 12, 548 p.) ; 20 cm")).extent->pagination.parts() == 2);
+  // formats in parts of their own, before the size or after it
+  auto const formats = [](char const* line) {
+    auto const described = read_physical_description(line);
+    REQUIRE(described);
+    CHECK(described->extent->pages() == 205);
+    REQUIRE(described->size);
+    CHECK(described->size->height == SizeRange{190, 200});
+    return described->size->formats;
+  };
+  std::vector const octavo{Format::of(8)}, both{Format::of(4), Format::of(8)};
+  CHECK(formats("205 p. ; 8vo ; 20 cm") == octavo);
+  CHECK(formats("205 p. ; 4to; 8vo; 20 cm") == both);
+  CHECK(formats("205 p. ; 4to ; 20 cm (8vo)") == both);
+  CHECK(formats("205 p. ; 4to and 8vo ; 20 cm") == both);
+  CHECK(formats("205 p. ; 20 cm ; 8vo") == octavo);
+  CHECK(formats("205 p. ; 20 cm (4to; 8vo)") == both);
+  CHECK(formats("205 p. ; fine 8vo ; 20 cm").empty()); // words that are no format
+  CHECK((*read_physical_description("205 p. : ill. ; 8vo ; 20 cm")).details.of("205 p. : ill. ; 8vo ; 20 cm") ==
+        "ill.");
   CHECK(!read_physical_description(""));
   CHECK(!read_physical_description("a handsome copy"));
 }

@@ -24,15 +24,15 @@ class WorkingWriter {
   template <class... Parts> void put(Parts const&... parts) { ((text_ += parts), ...); }
   static std::string number(std::int64_t n) { return std::to_string(n); }
   static std::string number(Fraction n) { return std::string{to_text(n).view()}; }
-  static std::string number(std::int64_t n, char const* one, char const* many) {
-    return std::to_string(n) + " " + (n == 1 ? one : many);
+  template <class Number> static std::string number(Number n, char const* one, char const* many) {
+    return number(n) + " " + (n == Number{1} ? one : many);
   }
 
   void arrangement() {
     auto const& plan = bill_.plan;
-    put(number(plan.leaves(), "leaf", "leaves"), " (", number(plan.blank_pages), " pages blank) in ",
+    put(number(plan.leaves(), "leaf", "leaves"), " (", number(plan.blank_pages, "page", "pages"), " blank) in ",
         number(plan.gatherings, "gathering, ", "gatherings, "), number(plan.leaves_to_sheet, "leaf", "leaves"),
-        " to the sheet: ", number(plan.sheets_a_copy()), plan.sheets_a_copy() == 1 ? " sheet" : " sheets", " a copy\n");
+        " to the sheet: ", number(plan.sheets_a_copy(), "sheet", "sheets"), " a copy\n");
     for (auto const& working : plan) {
       if (working.leaves == plan.leaves_to_sheet && !working.is_shared()) {
         put("  ", number(working.times, "sheet", "sheets"),
@@ -77,7 +77,8 @@ class WorkingWriter {
           " in quires of ", number(bill_.edition.ream->quire), "\n");
     if (bill_.paper && bill_.edition.ream->good != bill_.edition.ream->ream)
       put("  of a ream ", number(bill_.edition.ream->good),
-          " are good: ", number(reams_to_buy(bill_.sheets.stated, *bill_.edition.ream)), " reams to be bought\n");
+          " are good: ", number(reams_to_buy(bill_.sheets.stated, *bill_.edition.ream), "ream", "reams"),
+          " to be bought\n");
     if (bill_.kilogrammes)
       put("  weight ", number(bill_.kilogrammes->stated), " kg (", number(bill_.kilogrammes->low), " to ",
           number(bill_.kilogrammes->high), ")\n");
@@ -93,13 +94,13 @@ class WorkingWriter {
   void press() {
     auto const& work = bill_.presswork;
     auto const& terms = bill_.edition.press;
-    put(number(work.impressions), " impressions, one side of one sheet each (", number(work.perfected),
-        " perfected): ", number(work.tokens), " tokens of ", number(terms.token.impressions), "; ",
-        number(work.clock_hours), " hours by the clock at ", number(terms.rate.impressions),
+    put(number(work.impressions, "impression", "impressions"), ", one side of one sheet each (", number(work.perfected),
+        " perfected): ", number(work.tokens, "token", "tokens"), " of ", number(terms.token.impressions), "; ",
+        number(work.clock_hours, "hour", "hours"), " by the clock at ", number(terms.rate.impressions),
         terms.crew == Crew::half_press ? " by half" : "", "\n");
-    put("  ", number(work.days), " days of ", number(terms.hours_a_day), " hours on ",
-        number(terms.presses, "press", "presses"), "; ", number(work.days_of_pay), " days of pay at ",
-        number(terms.tokens_a_day), " tokens\n");
+    put("  ", number(work.days, "day", "days"), " of ", number(terms.hours_a_day, "hour", "hours"), " on ",
+        number(terms.presses, "press", "presses"), "; ", number(work.days_of_pay, "day", "days"), " of pay at ",
+        number(terms.tokens_a_day, "token", "tokens"), "\n");
   }
 
 public:

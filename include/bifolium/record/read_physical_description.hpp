@@ -19,7 +19,8 @@ struct PhysicalDescription {
   TextSpan accompanying{};             ///< the text after ` + `
 };
 
-/// Reads a physical description. Places in the parts are places in the line. Errors, with the column in the line:
+/// Reads a physical description. Formats may stand after the size or in parts before it: "205 p. ; 8vo ; 20 cm". Places
+/// in the parts are places in the line. Errors, with the column in the line:
 /// not_an_extent, and those of `read_extent` and `read_size`; the limit text_too_long.
 [[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text,
                                                                              Limits const& limits = {}) {
@@ -42,14 +43,24 @@ struct PhysicalDescription {
     before_size = at;
     break;
   }
+  // formats may stand before the size in parts of their own: 205 p. ; 8vo ; 20 cm
+  while (read.size && before_size > 0) {
+    auto const at = body.rfind(';', before_size - 1);
+    if (at == body.npos) break;
+    auto const formats = detail::SizeReader{body.substr(at + 1, before_size - at - 1), {}}.read_formats();
+    if (formats.empty()) break;
+    read.size->formats.insert(read.size->formats.begin(), formats.begin(), formats.end());
+    before_size = at;
+  }
   if (!read.size)
     if (auto size = read_size(body)) {
       read.size = static_cast<SizeStatement&&>(*size);
       return read;
     }
-  auto const colon = body.substr(0, before_size).find(" :");
+  auto const first_parts = body.substr(0, before_size);
+  auto const colon = first_parts.find(" :");
   if (colon != body.npos) read.details = trimmed(text, {colon + 2, before_size}, " ");
-  auto extent = read_extent(body.substr(0, colon < before_size ? colon : before_size), limits);
+  auto extent = read_extent(first_parts.substr(0, colon), limits);
   if (!extent) return extent.error();
   read.extent = static_cast<Extent&&>(*extent);
   return read;

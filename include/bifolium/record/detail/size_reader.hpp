@@ -194,7 +194,7 @@ class SizeReader {
       cursor_.skip(found->bytes);
       any = true;
       cursor_.take_blanks();
-      bool const parted = !one_part_ && cursor_.take("; ");
+      bool const parted = !ends_at_semicolon() && cursor_.take("; ");
       if (!parted && !cursor_.take_word("and") && !cursor_.take(',')) break;
     }
     cursor_.take_blanks();
@@ -202,6 +202,7 @@ class SizeReader {
     if (!any) cursor_.go_to(from);
     return any;
   }
+  [[nodiscard]] bool ends_at_semicolon() const { return one_part_ && !read_.height; }
   bool take_about() {
     for (char const* word : {"approximately", "about", "circa", "ca.", "c."})
       if (cursor_.take(word)) return about_ = true;
@@ -219,13 +220,17 @@ public:
   SizeReader(std::string_view text, std::optional<SheetUnit> unit, bool one_part = false)
       : cursor_{text}, unit_{unit}, one_part_{one_part} {}
 
+  /// Reads a text that has formats and nothing else. Returns no formats if it has more.
+  std::vector<Format> read_formats() {
+    formats();
+    return cursor_.at_end() ? read_.formats : std::vector<Format>{};
+  }
   Expected<SizeStatement> read() {
     std::optional<Error> wrong;
     while (true) {
       cursor_.take_blanks();
       if (cursor_.at_end()) break;
-      if (one_part_ && cursor_.peek() == ';' && !read_.height) return error(Problem::not_a_length, cursor_.at());
-      one_part_ = one_part_ && !read_.height;
+      if (ends_at_semicolon() && cursor_.peek() == ';') return error(Problem::not_a_length, cursor_.at());
       if (cursor_.take(',') || cursor_.take(';') || cursor_.take(')') || take_about() || formats()) continue;
       auto const from = cursor_.at();
       static_cast<void>(cursor_.take('('));
