@@ -62,7 +62,7 @@ inline std::string evidence_for(FormatCandidate const& candidate, bool speaks_fo
     if ((reason.weight > 0) == speaks_for && real::abs(reason.weight) >= weight_that_counts)
       text.append(text.empty() ? "" : ", ")
           .append(to_words(reason.kind))
-          .append(real::abs(reason.weight) < 3 ? "" : " (strongly)");
+          .append(real::abs(reason.weight) < strong_weight ? "" : " (strongly)");
   return text;
 }
 

@@ -35,6 +35,9 @@ constexpr char const* to_words(Certainty certainty) noexcept {
 
 namespace detail {
 
+/// The weight from which evidence speaks strongly: the natural logarithm of twenty to one.
+inline constexpr double strong_weight = 2.995732273553991;
+
 inline void append_list(std::string& text, std::string_view word, std::string_view last) {
   if (!text.empty()) text.append(last);
   text.append(word);
@@ -87,7 +90,8 @@ inline std::string predicted(FormatCandidate const& candidate, EvidenceKind of) 
     text.append(detail::mark_places(kind)).append(", in ").append(share(1 - kind.mark(MarkPlace::absent)));
     return text.append(" leaves of a hundred");
   case EvidenceKind::gathering:
-    return text.append(detail::gatherings_made(kind)).append(" leaves by its schemes");
+    text.append(detail::gatherings_made(kind));
+    return text.append(text == "1" ? " leaf" : " leaves").append(" by its schemes");
   case EvidenceKind::type_page:
     text.append("about ").append(detail::rounded(candidate.uncut.height * real::exp(usual_parameters.type_of_uncut)));
     return text.append(" mm");
@@ -112,11 +116,10 @@ inline std::vector<Reason> reasons_by_strength(FormatCandidate const& candidate)
 /// Describes a reason by its weight: "for it, strongly" from twenty to one, "for it" from three to one, otherwise "says
 /// little".
 constexpr std::string_view to_words(Reason const& reason) {
-  constexpr double strong = 2.995732273553991;
   auto const strength = real::abs(reason.weight);
   if (strength < weight_that_counts) return "says little";
-  if (reason.weight > 0) return strength < strong ? "for it" : "for it, strongly";
-  return strength < strong ? "against it" : "against it, strongly";
+  if (reason.weight > 0) return strength < detail::strong_weight ? "for it" : "for it, strongly";
+  return strength < detail::strong_weight ? "against it" : "against it, strongly";
 }
 
 /// Says how the sheets were printed, given the format, if they were not simply whole sheets of single paper: "on double paper
