@@ -239,7 +239,7 @@ class PaginationReader : PageRunReader {
     if ((letter || (bracket && is_latin_letter(cursor_.peek(1)))) && take_remark()) return std::nullopt;
     if (letter && (take_name_of_volume() || take_approximately() || leave_frontispiece())) return std::nullopt;
     bool unnumbered = false; // the run before has taken it into account
-    if (letter && any_ && (unit() || take_numbering_words(cursor_, unnumbered))) return std::nullopt;
+    if (letter && any_ && (take_numbering_words(cursor_, unnumbered) || unit())) return std::nullopt;
     if (any_ && !extent_ && begins_faults()) return faults();
     if (wanted_extent_ && is_digit(c) && container()) return std::nullopt;
     bool found = false;
