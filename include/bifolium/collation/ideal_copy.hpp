@@ -236,8 +236,9 @@ inline std::optional<LeafOfBook> IdealCopy::conjugate(LeafOfBook const& leaf) co
     if (other == leaf_here || one.lacks(other)) return std::nullopt;
     return LeafOfBook{leaf.gathering, leaf.leaf, leaf.inserted + one.place_of(other) - here->number};
   }
+  if (leaf.leaf < 1 || leaf.leaf > folded) return std::nullopt;
   auto const other = folded + 1 - leaf.leaf;
-  if (leaf.leaf < 1 || leaf.leaf > folded || other == leaf.leaf) return std::nullopt;
+  if (other == leaf.leaf) return std::nullopt;
   if (changed_.fate(leaf).is_single() || changed_.fate({leaf.gathering, other, 0}).is_single()) return std::nullopt;
   return LeafOfBook{leaf.gathering, other, 0};
 }
