@@ -559,7 +559,7 @@ std::vector<Book> resampled(std::vector<Book> const& books, unsigned number) {
   std::uint64_t state = 0x9E3779B97F4A7C15ULL * (number + 1);
   for (std::size_t i = 0; i < all.size(); ++i) {
     state = state * 6364136223846793005ULL + 1442695040888963407ULL;
-    for (auto const* copy : *all[(state >> 33U) % all.size()]) drawn.push_back(*copy);
+    for (auto const* copy : *all[static_cast<std::uint32_t>(state >> 33U) % all.size()]) drawn.push_back(*copy);
   }
   return drawn;
 }

@@ -48,10 +48,14 @@ template <class Key> class KeyTable {
   std::vector<Slot> table_ = std::vector<Slot>(64);
 
   static std::uint32_t tag_of(std::uint64_t hash) { return static_cast<std::uint32_t>(hash >> 32U); }
+  // the lower half of the hash, as a std::size_t of 32 bits holds no more
+  [[nodiscard]] std::size_t slot_of(std::uint64_t hash) const {
+    return static_cast<std::uint32_t>(hash) & (table_.size() - 1);
+  }
   void grow() {
     table_.assign(table_.size() * 2, {});
     for (std::size_t i = 0; i < keys_.size(); ++i) {
-      auto at = hashes_[i] & (table_.size() - 1);
+      auto at = slot_of(hashes_[i]);
       while (table_[at].after != 0) at = (at + 1) & (table_.size() - 1);
       table_[at] = {static_cast<std::uint32_t>(i + 1), tag_of(hashes_[i])};
     }
@@ -61,7 +65,7 @@ public:
   /// Returns the number of a key. A new key gets the next number, which is `size()` before the call.
   template <class Seen> std::size_t number(Seen const& key) {
     auto const hash = hash_of(key);
-    auto at = hash & (table_.size() - 1);
+    auto at = slot_of(hash);
     for (; table_[at].after != 0; at = (at + 1) & (table_.size() - 1))
       if (table_[at].tag == tag_of(hash) && keys_[table_[at].after - 1] == key) return table_[at].after - 1;
     keys_.emplace_back(key);
