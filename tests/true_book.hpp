@@ -74,7 +74,7 @@ class Book {
     return (multiple > 1 ? std::to_string(multiple) : "") + letters[static_cast<std::size_t>(i % 23)];
   }
   static std::string count(int leaves, Manner const& manner) {
-    auto const digits = std::to_string(leaves);
+    auto digits = std::to_string(leaves);
     if (manner.caret) return "^" + digits;
     if (!manner.raised) return digits;
     constexpr char const* raised[]{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};

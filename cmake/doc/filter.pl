@@ -18,7 +18,7 @@ if ($text =~ /#include <bifolium\/core\/detail\/problem_table\.hpp>/) {
     elsif ($line =~ /^BIFOLIUM_PROBLEM\((\d+), (\w+),/) { $rows .= "$comment  $2 = $1,\n"; $comment = '' }
     else { $comment = '' }
   }
-  $text =~ s/#define BIFOLIUM_PROBLEM\(number, identifier, sentence\) identifier = number,\n#include [^\n]*\n/$rows/;
+  $text =~ s/#define BIFOLIUM_PROBLEM\(number, identifier, sentence\) identifier = \(number\),\n#include [^\n]*\n/$rows/;
   $text =~ s/#define BIFOLIUM_PROBLEM(?:[^\n]*\\\n)*[^\n]*\n#include [^\n]*\n//g;
 }
 # the first comment of a header is about the file; a header name in angle brackets is no HTML

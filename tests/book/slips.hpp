@@ -112,7 +112,7 @@ class Slips {
         return true;
       }
       auto const from = one.at > 2 ? one.at - 3 : 0;
-      text.erase(from, one.at > 2 ? one.size + 4 : one.size + 4);
+      text.erase(from, one.size + 4);
       return true;
     }
     auto const slipped = figures(text.substr(one.at, one.size), kind);

@@ -54,7 +54,7 @@ template <class T> void holds_as_often(T (*make)(std::shared_ptr<int> const&)) {
     moved = same;
     CHECK(held.use_count() == 3);
     auto const failed = Expected<T>{wrong()};
-    auto const copy_of_failed = failed;
+    auto const copy_of_failed = failed; // NOLINT(performance-unnecessary-copy-initialization): copying is tried
     CHECK_FALSE(copy_of_failed);
     auto const taken = *std::move(moved);
     CHECK(*taken.held == 7);

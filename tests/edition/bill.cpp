@@ -171,7 +171,7 @@ TEST_CASE("what cannot be reckoned is an error value, at the ends of every figur
     set(edition, INT64_MAX);
     auto const error = reckon(edition).error();
     // too many pages are refused as they are given, the other figures in what is computed from them
-    bool const is_of_pages = error.problem == Problem::number_too_large && error.found_text() != "";
+    bool const is_of_pages = error.problem == Problem::number_too_large && !error.found_text().empty();
     CHECK((error.problem == Problem::result_too_large || is_of_pages));
     for (auto below : {std::int64_t{-1}, INT64_MIN}) {
       set(edition, below);

@@ -15,7 +15,7 @@ inline namespace v0 {
 
 /// A problem. `identifier(problem)` returns the name of the enumerator, `sentence(problem)` its sentence.
 enum class Problem : std::uint16_t {
-#define BIFOLIUM_PROBLEM(number, identifier, sentence) identifier = number,
+#define BIFOLIUM_PROBLEM(number, identifier, sentence) identifier = (number),
 #include <bifolium/core/detail/problem_table.hpp>
 };
 

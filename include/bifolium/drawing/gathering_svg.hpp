@@ -131,6 +131,7 @@ class GatheringDrawn {
 
   [[nodiscard]] static std::vector<std::optional<int>> mates(DrawnGathering const& gathering) {
     std::vector<std::optional<int>> mates;
+    mates.reserve(gathering.leaves.size());
     for (auto const& leaf : gathering.leaves) mates.push_back(leaf.conjugate);
     return mates;
   }

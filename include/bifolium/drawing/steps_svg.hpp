@@ -99,8 +99,9 @@ public:
     svg.text({side, 12}, title,
              {.size = Svg::size_within(title, 6, width - 2 * side, true), .anchor = Anchor::start, .bold = true});
     for (std::size_t i = 0; i < 4; ++i) {
-      Spot const corner{side + static_cast<double>(i % 2) * (tile_width + between),
-                        top + static_cast<double>(i / 2) * tile_height};
+      auto const column = i % 2, row = i / 2;
+      Spot const corner{side + static_cast<double>(column) * (tile_width + between),
+                        top + static_cast<double>(row) * tile_height};
       if (first + i < steps_.size()) draw(svg, steps_[first + i], corner, tile_width, tile_height - 4);
       if (first + i != steps_.size()) continue;
       double y = corner.y + 3;

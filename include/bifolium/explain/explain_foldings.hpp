@@ -166,7 +166,7 @@ inline std::string leaf_words(int gathering, int leaf, std::size_t gatherings) {
   return gatherings > 1 ? text + " of gathering " + std::to_string(gathering + 1) : text;
 }
 inline std::string look_words(LookNext const& look, std::size_t gatherings) {
-  auto const leaf = leaf_words(look.gathering, look.leaf, gatherings);
+  auto leaf = leaf_words(look.gathering, look.leaf, gatherings);
   switch (look.what) {
   case LookNext::What::chain_lines:
     return "how the chain lines run in " + leaf;

@@ -55,7 +55,7 @@ class FormesReader {
   constexpr void begin(Side side) { formes_.push_back({sheet_, side, 0, 0, {}}); }
   constexpr bool end_of_line() {
     auto const word = next();
-    return word.size() == 0 || fail(Problem::trailing_text, word);
+    return word.empty() || fail(Problem::trailing_text, word);
   }
 
   constexpr bool sheet_line() {
@@ -89,7 +89,7 @@ class FormesReader {
     if (formes_.empty()) begin(Side::outer);
     auto& forme = formes_.back();
     int columns = 0;
-    for (auto here = word; here.size() > 0; here = next()) {
+    for (auto here = word; !here.empty(); here = next()) {
       if (!page(here)) return false;
       if (++columns > Scheme::most_cells || forme.rows == Scheme::most_cells)
         return fail(Problem::too_many_cells, here, Scheme::most_cells);
@@ -108,7 +108,7 @@ class FormesReader {
     if (!outer && !inner && !equal_in_any_case(word, "forme")) return row(span);
     begin(outer ? Side::outer : inner ? Side::inner : Side::only);
     auto const rest = next();
-    if (rest.size() > 0 && (!(outer || inner) || !equal_in_any_case(words(rest), "forme")))
+    if (!rest.empty() && (!(outer || inner) || !equal_in_any_case(words(rest), "forme")))
       return fail(Problem::trailing_text, rest);
     return end_of_line();
   }

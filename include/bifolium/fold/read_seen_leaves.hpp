@@ -179,7 +179,7 @@ class SeenLeavesReader {
   }
   bool item() {
     auto first = next();
-    if (first.size() == 0) return true;
+    if (first.empty()) return true;
     if (equal_in_any_case(words(first), "gathering")) return gathering_line();
     if (equal_in_any_case(words(first), "leaf") || equal_in_any_case(words(first), "leaves")) first = next();
     if (gatherings_.empty()) return fail(Problem::gathering_size_needed, first);
@@ -193,8 +193,8 @@ class SeenLeavesReader {
     for (int last = range ? other : leaf; leaf <= last; ++leaf) {
       cursor_ = facts;
       auto word = next();
-      if (word.size() == 0) return fail(Problem::not_leaves_seen, word);
-      for (; word.size() > 0; word = next())
+      if (word.empty()) return fail(Problem::not_leaves_seen, word);
+      for (; !word.empty(); word = next())
         if (!fact(leaf, two && !range ? std::optional{other} : std::nullopt, word)) return false;
     }
     return true;

@@ -40,16 +40,16 @@ class FieldAudit {
   }
   void unread() {
     for (auto const& part : book_.unread) {
-      auto const name = std::string{identifier(part.field)};
-      auto const where = column_words(part.error);
-      if (part.rest && part.error.problem == Problem::trailing_text)
-        add(FindingId::part_unread, Severity::note, FieldSet{part.field},
-            name + ": '" + part.text + "' was not read" + where, "");
+      bool const stopped = part.rest && part.error.problem == Problem::trailing_text;
+      std::string words{identifier(part.field)};
+      if (stopped)
+        words.append(": '").append(part.text).append("' was not read");
+      else if (part.rest)
+        words.append(", '").append(part.text).append("' was left out: ").append(sentence_of(part.error));
       else
-        add(FindingId::part_unread, Severity::doubt, FieldSet{part.field},
-            name + (part.rest ? ", '" + part.text + "' was left out: " : " could not be read: ") +
-                sentence_of(part.error) + where,
-            "");
+        words.append(" could not be read: ").append(sentence_of(part.error));
+      add(FindingId::part_unread, stopped ? Severity::note : Severity::doubt, FieldSet{part.field},
+          words.append(column_words(part.error)), "");
     }
     for (auto const& one : book_.doubts) {
       bool const numerals = one.doubt.problem == Problem::date_numerals_differ;

@@ -248,15 +248,15 @@ private:
       return TextEdit{{from, span.to}, ""};
     }
     // the second half of a list stays: (-A1,2,3,4) becomes (-A3,4)
-    std::size_t figures = 0, at = span.from, begin = 0;
+    std::size_t figures = 0, begin = 0;
     for (auto i = span.from; i < span.to; ++i)
       if (is_digit(text_[i]) && !is_digit(text_[i - 1])) {
         if (figures == 0) begin = i;
         ++figures;
       }
     if (figures < 2 || figures % 2 != 0) return std::nullopt;
-    std::size_t passed = 0;
-    for (at = begin; at < span.to && passed < figures / 2; ++at)
+    std::size_t passed = 0, at = begin;
+    for (; at < span.to && passed < figures / 2; ++at)
       if (text_[at] == ',' || text_[at] == '.') ++passed;
     while (at < span.to && text_[at] == ' ') ++at;
     return TextEdit{{begin, at}, ""};

@@ -172,8 +172,12 @@ private:
     InsertedRunReader const reader{text_.substr(0, s.end), dialect_};
     auto p = c;
     FoundElement found;
-    if (!reader.take(p, found) && (!c.at(TokenKind::open_square) || !reader.take_in_brackets(p = c, found)))
-      return false;
+    bool taken = reader.take(p, found);
+    if (!taken && c.at(TokenKind::open_square)) {
+      p = c;
+      taken = reader.take_in_brackets(p, found);
+    }
+    if (!taken) return false;
     if (found.first_counted && found.gatherings == 1) return false; // a⁴-a4: the gathering lacks a leaf
     bool const spaced = at(found.first.end) == ' ';
     if ((spaced || found.problem != Problem::none) && this->find(found.last.key)) return false;

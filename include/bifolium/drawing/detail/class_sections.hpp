@@ -39,10 +39,10 @@ inline std::optional<Scheme> wrong_inset(Scheme const& scheme) {
       for (auto word = name_end; word < line.size() && word != page;) {
         auto const next = line.find(' ', word + 1);
         auto const stop = next == line.npos ? line.size() : next;
-        packets = line.substr(word, stop - word) + packets;
+        packets.insert(0, line, word, stop - word);
         word = stop;
       }
-      line = line.substr(0, name_end) + packets + tail;
+      line = line.substr(0, name_end).append(packets).append(tail);
     }
     changed.append(line).append("\n");
   }

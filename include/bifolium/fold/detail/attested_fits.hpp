@@ -160,6 +160,7 @@ class AttestedFits {
   /// mark that depends on the position of the sheet counts by the share of the positions in which the leaf has it.
   [[nodiscard]] double parted(LookNext const& look) const {
     std::vector<int> values;
+    values.reserve(known_.size());
     for (auto const& known : known_)
       values.push_back(shown(look.what, known, static_cast<std::size_t>(look.gathering), look.leaf));
     double sum = 0;

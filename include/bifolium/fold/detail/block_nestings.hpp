@@ -36,6 +36,7 @@ inline std::vector<std::vector<GridRect>> nestings(GridRect const& block, int mo
     auto const arrange = [&](auto const& self) -> void {
       if (order.size() == set.size()) {
         std::vector<GridRect> arranged;
+        arranged.reserve(order.size());
         for (auto const i : order) arranged.push_back(set[i]);
         all.push_back(static_cast<std::vector<GridRect>&&>(arranged));
       }
