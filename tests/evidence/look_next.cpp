@@ -18,9 +18,26 @@ using fitting::Book;
 
 namespace {
 
+// Not the distributions of <random>: every standard library is to draw the same books.
+/// A number from 0 up to 1, each as likely.
+double any(std::mt19937& draw) { return (static_cast<double>(draw()) + 0.5) / 4294967296.0; }
+/// A number of the bell, by the method of Box and Muller.
+double bell(std::mt19937& draw) {
+  auto const far = std::sqrt(-2 * std::log(any(draw)));
+  return far * std::cos(2 * std::acos(-1.0) * any(draw));
+}
 /// A number of a list, by its weight.
 template <class Weights> std::size_t drawn(Weights const& weights, std::mt19937& draw) {
-  return std::discrete_distribution<std::size_t>(weights.begin(), weights.end())(draw);
+  double all = 0;
+  for (auto const weight : weights) all += static_cast<double>(weight);
+  double left = any(draw) * all;
+  std::size_t number = 0;
+  for (auto const weight : weights) {
+    left -= static_cast<double>(weight);
+    if (left < 0) return number;
+    ++number;
+  }
+  return weights.size() - 1;
 }
 
 /// A book drawn from the model, printed where and when a book of the tables was, and what its leaves would show to
@@ -49,10 +66,8 @@ struct Shown {
       if (kind == nullptr && shape.leaves == leaves && shape.format.shape() == Shape::usual) kind = &shape;
     REQUIRE(kind != nullptr);
     auto const& sheets = model.populations()[drawn(joint[format], draw)];
-    std::normal_distribution<double> bell;
     auto const one = bell(draw), other = bell(draw);
-    auto const off = usual_parameters.loss_of_halving * (std::log2(leaves) - 1) +
-                     std::exponential_distribution<double>{model.tail()}(draw);
+    auto const off = usual_parameters.loss_of_halving * (std::log2(leaves) - 1) - std::log(any(draw)) / model.tail();
     auto const spread = std::sqrt(sheets.long_variance), along = sheets.covariance / spread;
     auto const log_long = sheets.log_long + spread * one - off;
     auto const log_short =
@@ -65,21 +80,20 @@ struct Shown {
         (upright ? sheets.log_short - kind->log_short : sheets.log_long - kind->log_long) + SheetPopulation::base_loss;
     type_height = millimetres{std::exp(uncut + usual_parameters.type_of_uncut + 0.075 * bell(draw))};
     auto const age = PaperAge::of(seen.year, seen.place);
-    std::uniform_real_distribution<double> any;
     bool const turned = any(draw) < age.twofold;
     chain_lines = (kind->chain_lines == ChainLines::vertical) != turned ? ChainLines::vertical : ChainLines::horizontal;
-    std::discrete_distribution<int> marks(kind->one_mark.begin(), kind->one_mark.end());
-    mark = any(draw) < usual_parameters.paper_is_marked ? static_cast<MarkPlace>(marks(draw)) : MarkPlace::absent;
+    bool const marked = any(draw) < usual_parameters.paper_is_marked;
+    mark = marked ? static_cast<MarkPlace>(drawn(kind->one_mark, draw)) : MarkPlace::absent;
     std::vector<double> weights;
     std::vector<int> sizes;
     for (auto const& row : detail::paper_rows::gatherings)
       if (row.leaves == leaves && row.smaller == 0 && row.late == (age.late_make_up > 0.5))
         sizes.push_back(row.larger), weights.push_back(static_cast<double>(row.share));
     if (sizes.empty()) sizes.push_back(8), weights.push_back(1);
-    gathering = sizes[static_cast<std::size_t>(std::discrete_distribution<int>(weights.begin(), weights.end())(draw))];
+    gathering = sizes[drawn(weights, draw)];
     auto const& scheme = scheme_facts()[static_cast<std::size_t>(kind->schemes[0])];
     if (scheme.pierced > 0 && any(draw) < usual_parameters.holes_visible)
-      hole = static_cast<HolePlace>(std::discrete_distribution<int>(scheme.holes.begin(), scheme.holes.end())(draw));
+      hole = static_cast<HolePlace>(drawn(scheme.holes, draw));
   }
   /// Looks, and gives what it costs.
   double look(EvidenceKind kind, LeafEvidence& evidence) const {
@@ -134,8 +148,9 @@ void examine(Shown const& shown, bool advised, double budget, Outcome& all) {
 TEST_CASE("who looks where the answer says is as sure for less trouble than who looks as is taught") {
   std::mt19937 draw{1496};
   std::vector<Shown> books;
-  for (auto const& book : fitting::books_of(BIFOLIUM_TEST_DATA))
-    if (Shown const shown{book, draw}; *shown.seen.height > 40_mm) books.push_back(shown); // others are of a 128°
+  for (int times = 0; times < 4; ++times)
+    for (auto const& book : fitting::books_of(BIFOLIUM_TEST_DATA))
+      if (Shown const shown{book, draw}; *shown.seen.height > 40_mm) books.push_back(shown); // others are of a 128°
   for (double const budget : {1.2, 2.2, 4.2, 6.2, 8.2}) {
     Outcome advised, as_taught;
     for (auto const& shown : books) examine(shown, true, budget, advised), examine(shown, false, budget, as_taught);
@@ -145,9 +160,10 @@ TEST_CASE("who looks where the answer says is as sure for less trouble than who 
       MESSAGE(name << ": cost " << of.cost / of.books << ", sure " << of.sure << ", right " << of.right << " of "
                    << of.books << ", log-loss " << of.loss / of.books);
     CHECK(advised.cost < as_taught.cost);
-    // Over eight draws the loss is 1.025 times that of the order as taught where the budget is 2.2, and less where it
-    // is more: the answer does not know the budget, and a look at the type page leaves nothing for the gathering.
-    CHECK(advised.loss < as_taught.loss * (budget < 3 ? 1.035 : 1.01));
+    // Over 48 times the loss is 1.033 times that of the order as taught where the budget is 2.2, and at most 0.993 where
+    // it is another, with a spread of 0.03 from time to time, and so half of it for four: the answer does not know the
+    // budget, and a look at the type page leaves nothing for the gathering.
+    CHECK(advised.loss < as_taught.loss * (budget > 2 && budget < 3 ? 1.06 : 1.02));
     CHECK(advised.sure > as_taught.sure - advised.books / 100);
     CHECK(advised.right > as_taught.right - advised.books / 100);
   }
