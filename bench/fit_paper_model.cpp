@@ -148,7 +148,7 @@ void write_resampled(std::ostream& out, fitting::Fitted const& fitted, std::vect
     sheets += "},\n";
     shares += "    {";
     for (std::size_t i = 0; i < fitted.formats.size(); ++i)
-      for (std::size_t const f : {1, 2, 4}) {
+      for (std::size_t const f : {1U, 2U, 4U}) {
         auto const moved = i < again.formats.size() && again.formats[i].region == fitted.formats[i].region
                                ? std::log(again.formats[i].share[f] / fitted.formats[i].share[f])
                                : 0.0F;

@@ -93,7 +93,7 @@ public:
   /// One of some words; the first where the option is not given. Another word is wrong usage, so this is asked before
   /// `settled`.
   std::string choice(std::string_view option, std::initializer_list<std::string_view> words) {
-    auto const given = value(option).value_or(std::string{*words.begin()});
+    auto given = value(option).value_or(std::string{*words.begin()});
     std::string list;
     for (auto const& word : words) {
       if (word == given) return given;
