@@ -234,6 +234,31 @@ TEST_CASE("A blank that is lacking is told as a blank") {
   CHECK(!book_of("A-B8 (A1 blank except for signature)").is_blank({{0, 0}, 1, 0}));
 }
 
+TEST_CASE("The states of a leaf have the words of a list") {
+  for (auto const& [state, word] : {std::pair{LeafInCopy::original, ""},
+                                    {LeafInCopy::blank, "blank"},
+                                    {LeafInCopy::mounted, "mounted"},
+                                    {LeafInCopy::supplied, "supplied"},
+                                    {LeafInCopy::facsimile, "facsimile"}})
+    CHECK(to_words(state) == word);
+}
+
+TEST_CASE("Blank leaves of a lost bifolium are named") { // constructed
+  auto const formula = *read_formula("8°: A⁸ (A1 blank) B⁸ (B8 blank) C⁸ (C1, C8 blank) D⁸");
+  IdealCopy const book{formula};
+  auto const lacks = [&](char const* there) {
+    auto const leaves = read_leaves_present(book, there);
+    REQUIRE(leaves);
+    return wants(book, check_copy(book, leaves->spans));
+  };
+  CHECK(lacks("A2-7 B-D") == "wants A1.8 (A1 blank)");
+  CHECK(lacks("A B2-7 C-D") == "wants B1.8 (B8 blank)");
+  CHECK(lacks("A B C2-7 D") == "wants C1.8 (both blank)");
+  CHECK(lacks("A B C D2-7") == "wants D1.8");
+  CHECK(lacks("A2-8 B-D") == "wants the blank A1");
+  CHECK(lacks("A-D").empty());
+}
+
 TEST_CASE("Leaves of a copy may be facsimiles, supplied, mounted or blank") {
   auto const book = book_of("A-B⁸");
   auto const copy = check(book, "A1 facsimile, A2-8 B1-2 mounted B3-7 B8 (supplied)");
@@ -416,6 +441,35 @@ TEST_CASE("Every kind of blank parts leaves and evidence") {
     if (blank != "\r\n")
       CHECK(*read_joints(book, "A1.8" + blank + "conjugate") == *read_joints(book, "A1.8 conjugate"));
   }
+}
+
+TEST_CASE("A list may end with a full stop and with blanks of every kind") {
+  auto const formula = *read_formula("8°: A-D⁸");
+  IdealCopy const book{formula};
+  for (std::string const list : {"A-B D", "A B D1-8", "A-D, wants C", "wants C"})
+    for (std::string const end : {"", ".", " ", "\n", "\t", "\r\n", "\u00A0", ". ", ".\n", ".\t", ".\r\n", ".\u00A0",
+                                  " \n\n", ". \n \n", ",", ";"}) {
+      CAPTURE(list + end);
+      auto const leaves = read_leaves_present(book, list + end);
+      REQUIRE(leaves);
+      CHECK(wants(book, check_copy(book, leaves->spans)) == "wants C");
+      CHECK(leaves->doubts.empty());
+    }
+  CHECK_FALSE(read_leaves_present(book, "A-B D.."));
+}
+
+TEST_CASE("Leaves out of order are one stretch unless another leaf lies between them") { // constructed
+  auto const formula = *read_formula("8°: A-E⁸ (−C8)");
+  IdealCopy const book{formula};
+  auto const misplaced = [&](std::string const& between) {
+    auto const leaves = read_leaves_present(book, "A C1-7 D B1-3 " + between + " B4-8 E");
+    REQUIRE_MESSAGE(leaves, between);
+    return check_copy(book, leaves->spans).misplaced.size();
+  };
+  CHECK(misplaced("") == 1);
+  CHECK(misplaced("E5 (facsimile)") == 2);
+  CHECK(misplaced("A1") == 2); // a second one
+  CHECK(misplaced("C8") == 2); // a leaf that the ideal copy does not have
 }
 
 TEST_CASE("A name of several leaves in a list is told") {

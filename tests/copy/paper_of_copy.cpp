@@ -148,3 +148,12 @@ TEST_CASE("items of several gatherings in any order") { // constructed
   CHECK(many.error().column == 36); // a3
   CHECK(read_paper_seen(book, "C1 vertical; A2 absent; C2 absent; a3 absent", {.runs = 3}));
 }
+
+TEST_CASE("leaves that no folding gives, with whichever of them left out") {
+  // constructed: 1.3 and 2.4 cross, and 5.7 and 6.8, so that two leaves would have to be of other paper
+  auto const crossed = judged("8°: A-C8", "B1.3 conjugate; B2.4 conjugate; B5.7 conjugate; B6.8 conjugate");
+  REQUIRE(crossed.size() == 1);
+  CHECK(crossed[0].words == "B: no folding agrees with all of this, even without one leaf");
+  CHECK_FALSE(crossed[0].agrees);
+  CHECK(crossed[0].other_paper.empty());
+}

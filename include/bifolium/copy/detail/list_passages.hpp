@@ -9,6 +9,7 @@
 
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/text_span.hpp>
+#include <bifolium/core/utf8.hpp>
 #include <bifolium/leaf/leaf_words.hpp>
 
 namespace bifolium {
@@ -33,7 +34,13 @@ class ListPassages {
 
   /// Returns the text without blanks and a full stop at its end.
   static std::string_view sentence(std::string_view text) noexcept {
-    while (text.ends_with(' ') || text.ends_with('\n')) text.remove_suffix(1);
+    std::size_t end = 0; // after the last character that is not a blank
+    for (std::size_t at = 0; at < text.size();) {
+      auto const c = decode(text, at);
+      at += c.bytes;
+      if (!is_space(c.value)) end = at;
+    }
+    text = text.substr(0, end);
     if (text.ends_with('.') && !text.ends_with("..")) text.remove_suffix(1);
     return text;
   }
