@@ -178,6 +178,12 @@ TEST_CASE("what cannot be reckoned is an error value, at the ends of every figur
       CHECK(reckon(edition).error().problem == Problem::negative_count);
     }
   }
+  for (auto const& [edition, name] : {std::pair{Edition{.pages = 16, .copies = -1}, "copies"},
+                                      {Edition{.pages = 16, .copies = 1, .overplus = -1}, "overplus"},
+                                      {Edition{.pages = 16, .copies = 1, .price_of_ream = -1}, "price_of_ream"},
+                                      {Edition{.pages = 16, .copies = 1, .price_of_forme = -1}, "price_of_forme"},
+                                      {Edition{.pages = 16, .copies = 1, .price_of_token = -1}, "price_of_token"}})
+    CHECK(reckon(edition).error().found_text() == name);
   Edition heavy{.pages = 160, .copies = 1000000, .ream = reams::of_500, .weight_of_ream = Fraction{INT64_MAX}};
   CHECK(reckon(heavy).error().problem == Problem::result_too_large);
   heavy.weight_of_ream = Fraction{};
@@ -185,6 +191,18 @@ TEST_CASE("what cannot be reckoned is an error value, at the ends of every figur
   heavy.weight_of_ream = 1;
   heavy.overs_percent = Fraction{1, INT64_MAX};
   CHECK(reckon(heavy).error().problem == Problem::result_too_large);
+  // each count of a ream, and no more good sheets in it than sheets
+  auto const of_ream = [](ReamCount const& ream) { return reckon({.pages = 16, .copies = 1000, .ream = ream}); };
+  for (auto const wrong : {0, -1})
+    for (auto const& ream : {ReamCount{wrong, 25, 500}, ReamCount{500, wrong}, ReamCount{500, 25, wrong}}) {
+      CHECK(of_ream(ream).error().problem == Problem::not_positive);
+      CHECK(of_ream(ream).error().found_text() == "ream");
+    }
+  CHECK(of_ream({1, 1})->paper == PaperCount{1000, 0, 0});
+  CHECK(of_ream({500, 25, 500}));
+  CHECK(of_ream({500, 25, 501}).error().problem == Problem::too_many_good_sheets);
+  CHECK(of_ream({500, 25, 501}).error().limit == 500);
+  CHECK(reckon({.pages = 16, .copies = 1000, .overs_percent = 100})->overs == 1000);
   PressTerms const wrong_terms[]{
       {.token = {0, ""}}, {.rate = {-1, ""}}, {.presses = 0}, {.hours_a_day = -1}, {.tokens_a_day = 0}};
   for (auto const& terms : wrong_terms)

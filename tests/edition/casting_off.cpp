@@ -93,3 +93,10 @@ TEST_CASE("what cannot be cast off is an error value, in every figure") {
   CHECK(words_in_page(8, INT64_MAX).error().problem == Problem::result_too_large);
   CHECK(words_in_page(8, 0).error().problem == Problem::not_positive);
 }
+
+TEST_CASE("each unit of casting off says what is assumed with it") {
+  auto const assumed = [](CastingUnit unit) { return std::string_view{CastOff{.unit = unit}.assumption()}; };
+  CHECK(assumed(CastingUnit::words).starts_with("the sample's words a line"));
+  CHECK(assumed(CastingUnit::letters).starts_with("the sample's letters a line, spaces counted"));
+  CHECK(assumed(CastingUnit::ens).starts_with("a letter is an en on the average"));
+}

@@ -133,6 +133,16 @@ TEST_CASE("what cannot be compared is an error value") {
   std::vector<PrintingOption> const dear{
       *printing_option({.pages = 1600, .price_of_forme = INT64_MAX / 400, .price_of_token = 7})};
   CHECK(cost_of(dear[0], INT64_MAX).error().problem == Problem::result_too_large);
+  // 200 formes cost all but 407 of what a sum can hold; 250 a token of 250 is one for each of the 200 impressions of a copy
+  auto const most = *printing_option({.pages = 1600, .price_of_forme = INT64_MAX / 200 - 2, .price_of_token = 250});
+  auto const cheap = *printing_option({.pages = 1600, .price_of_forme = 1});
+  CHECK(cost_of(most, 2) == Fraction{INT64_MAX - 7});
+  CHECK(cost_of(most, 3).error().problem == Problem::result_too_large);
+  CHECK((*compare({most}, 2, 2)).size() == 1);
+  CHECK(compare({most}, 3, 3).error().problem == Problem::result_too_large);
+  CHECK(compare({most, cheap}, 3, 3).error().problem == Problem::result_too_large);
+  CHECK(compare({cheap, most}, 1, 1000).error().problem == Problem::result_too_large);
+  CHECK((*compare({cheap}, 1, 1000)).size() == 1);
   // a way may be changed after it was arranged
   auto without_ream = ways[0];
   without_ream.edition.price_of_ream = 1000;

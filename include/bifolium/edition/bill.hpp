@@ -95,6 +95,8 @@ constexpr std::optional<Error> what_is_wrong(Edition const& edition) {
     return error_in_field(Problem::too_many_overs, "overs_percent");
   if (edition.ream && (edition.ream->ream <= 0 || edition.ream->quire <= 0 || edition.ream->good <= 0))
     return error_in_field(Problem::not_positive, "ream");
+  if (edition.ream && edition.ream->good > edition.ream->ream)
+    return error_in_field(Problem::too_many_good_sheets, "ream", edition.ream->ream);
   if (edition.weight_of_ream && *edition.weight_of_ream <= Fraction{})
     return error_in_field(Problem::not_positive, "weight_of_ream");
   if ((edition.price_of_ream || edition.weight_of_ream) && !edition.ream)
@@ -196,7 +198,7 @@ Expected<Bill> reckon(Edition const& edition, Plan const& plan);
 } // namespace detail
 
 /// Returns the bill of an edition whose plan is known. The scheme and the pages in `edition` are ignored. Errors:
-/// negative_count, nothing_to_print, too_many_overs, not_positive, ream_needed, result_too_large.
+/// negative_count, nothing_to_print, too_many_overs, not_positive, too_many_good_sheets, ream_needed, result_too_large.
 constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
   BIFOLIUM_WHEN_RUN(detail::compiled::reckon(edition, plan));
   return detail::bill_of(edition, plan);

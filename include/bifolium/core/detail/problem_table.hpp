@@ -405,6 +405,8 @@ BIFOLIUM_PROBLEM(506, format_not_stated, "the formula does not state one format:
 BIFOLIUM_PROBLEM(507, formats_differ, "the formula and the scheme divide the sheet into different numbers of leaves")
 /// A range of numbers of copies that ends before it begins.
 BIFOLIUM_PROBLEM(508, range_goes_backwards, "'{found}' must not be less than {limit}, with which the range begins")
+/// A ream with more good sheets than it has sheets.
+BIFOLIUM_PROBLEM(509, too_many_good_sheets, "a '{found}' of {limit} sheets cannot have more good sheets than that")
 
 // 600-619: the sheets of a book
 /// Something was seen of a gathering, cancel or insert that the formula does not have.
