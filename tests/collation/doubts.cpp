@@ -41,7 +41,10 @@ Doubted const doubted[]{
 
 Doubted const refused[]{
     {"8°: A8", Problem::flat_count, "A8", 0, 0, {.flat_counts = false}},
+    {"Ja-d8 [A8]", Problem::bracket_not_closed, "Ja-d8 [A8]", 0},
+    {"A8 [B8 [C8]", Problem::bracket_not_closed, "[B8 [C8]", 0},
     {"8°: ]A⁸", Problem::bracket_not_opened, "]", 0},
+    {"8°: A⁸ \xFF", Problem::not_utf8, "", 0},
     {"8°: (−A3) A⁸", Problem::change_without_gathering, "(−A3)", 0},
     {"8°: (wanting A3) A⁸", Problem::change_without_gathering, "(wanting A3)", 0},
     {"8°: (x) A⁸", Problem::no_signature, "(x)", 0},
@@ -82,4 +85,14 @@ TEST_CASE("what looks like one of these doubts and is none") {
     REQUIRE(formula);
     CHECK(formula->warnings().empty());
   }
+}
+
+TEST_CASE("a bracket that is not closed is told after one that was misread") {
+  auto const formula = *read_formula("Ja-d8] A8 [B8");
+  REQUIRE(formula.warnings().size() == 2);
+  CHECK(formula.warnings()[0].problem == Problem::bracket_misread);
+  CHECK(formula.warnings()[1].problem == Problem::bracket_not_closed);
+  CHECK(formula.warnings()[1].column == 11);
+  CHECK((*read_formula("Ja-d8")).warnings().size() == 1);          // the one that was misread itself is told once
+  CHECK((*read_formula("Ja-d8] A8 [B8)")).warnings().size() == 2); // and so is a round one that closes another
 }

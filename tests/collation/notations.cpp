@@ -54,3 +54,25 @@ TEST_CASE("series, duplicates, symbols and changes read back from every notation
   };
   CHECK(written_and_read(formulas, dialects::strict) == static_cast<int>(formulas.size()));
 }
+
+TEST_CASE("each word for a part, with a full stop and without one") {
+  for (std::string const word : {"vol", "volume", "tome", "tom", "tomo", "tomus", "bd", "band", "teil", "theil", "pt",
+                                 "part", "parte", "pars", "partie", "Vol", "PART", "v", "t"})
+    for (std::string const stop : {".", ""}) {
+      auto const name = word + stop;
+      CAPTURE(name);
+      auto const formula = read_formula(name + " 1: A-B⁸; " + name + " 2: A-C⁸");
+      if (name.size() <= 2 && stop.empty()) { // so short a word may be a signature
+        CHECK_FALSE(formula);
+        continue;
+      }
+      REQUIRE(formula);
+      CHECK(formula->leaves() == 40);
+      REQUIRE(formula->parts().size() == 2);
+      CHECK(formula->parts()[0].label == name + " 1");
+      CHECK(formula->parts()[1].label == name + " 2");
+      CHECK(formula->parts()[1].leaves == 24);
+      CHECK(formula->warnings().empty());
+    }
+  CHECK_FALSE(read_formula("book 1: A-B⁸; book 2: A-C⁸"));
+}

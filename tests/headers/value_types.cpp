@@ -31,6 +31,18 @@
 
 using namespace bifolium;
 
+// What is left out is one, the first, or what the sources call usual. (as each type says; constructed)
+static_assert(Insertion{}.leaves == 1 && Identity{}.leaf == 1 && LeafOfBook{}.leaf == 1 && LeafOfBook{}.inserted == 0);
+static_assert(Deletion{.leaf = 3}.last == 3 && Cancel{.leaf = 3}.last == 3);
+static_assert(Dialect{}.flat_counts && Dialect{}.omitted == Omitted::error);
+static_assert(Edition{}.scheme == Attested{schemes::octavo} && !Edition{}.ream);
+static_assert(Arranging{}.sharing == Sharing::once && Arranging{}.parts == PartWork::turned);
+static_assert(PressTerms{}.presses == 1 && PressTerms{}.crew == Crew::full_press);
+static_assert(PressTerms{}.tokens_a_day == 12 && PressTerms{}.hours_a_day == 10); // Savage 1841; Febvre and Martin
+static_assert(Plates{}.unit == PageUnit::leaves && PageRun{}.unit == PageUnit::pages);
+static_assert(FindRules{}.turned_under && SheetsAllowed{}.half_sheets && FoldingGroup{}.sheets == 1 &&
+              FoldingGroup{}.part == PaperPart::whole);
+
 namespace {
 
 enum Can : unsigned {

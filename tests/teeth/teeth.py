@@ -165,7 +165,7 @@ def units(compiler, base):
         if room == "evidence":
             files.append(ROOT / "bench" / "paper_model" / "fitting.cpp")
         all_of.append(Unit(room, files, compiler, base, ["-lpugixml"] if room in ("drawing", "explain") else []))
-    all_of.append(Unit("extremes", [ROOT / "tests" / "extremes.cpp", ROOT / "tests" / "headers" / "value_types.cpp"], compiler, base))
+    all_of.append(Unit("extremes", [ROOT / "tests" / "extremes.cpp", ROOT / "tests" / "lines_of_errors.cpp", ROOT / "tests" / "headers" / "value_types.cpp"], compiler, base))
     return all_of
 
 

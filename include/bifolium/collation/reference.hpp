@@ -267,16 +267,14 @@ template <int N>
   std::int64_t different = 0;
   for (int g = 0; g < fold.gatherings(); ++g) different += fold.is_copy(g) ? 0 : 1;
   auto other = at.index - at.index % different; // the first of the gatherings made of the same sheets
-  std::optional<int> here;
+  int here = 0;
   for (int g = 0; g < fold.gatherings(); ++g) {
     if (fold.is_copy(g)) continue;
     if (other >= book.runs()[at.run].gatherings) return std::nullopt;
     if (book.leaves_folded({at.run, other}) != fold.gathering(g).leaves()) return std::nullopt;
     if (other++ == at.index) here = g;
   }
-  if (!here) return std::nullopt;
-  auto const page =
-      fold.first_page(*here) + 2 * (reference.leaf.leaf - 1) + (reference.side == LeafSide::verso ? 1 : 0);
+  auto const page = fold.first_page(here) + 2 * (reference.leaf.leaf - 1) + (reference.side == LeafSide::verso ? 1 : 0);
   return impose(fold).find_place(page);
 }
 

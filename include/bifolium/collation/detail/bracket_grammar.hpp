@@ -23,7 +23,7 @@ protected:
       Base::is_word, Base::leaf_name, Base::take_count, Base::begun, Base::c_, Base::depth_, Base::failed_,
       Base::dialect_, Base::is_group, Base::separated_;
 
-  bool misread_{false}; // true if a bracket was lost in scanning
+  bool misread_{false}; // true if the bracket that is open was lost in scanning
   std::uint32_t open_at_{0};
 
   /// Reads J as an opening bracket. Scans of BMC have this mistake: Ja-d⁸.
@@ -182,6 +182,7 @@ protected:
     }
     if (t.is(TokenKind::close_round) && !misread_) warn(Problem::bracket_misread, t.from, t.to);
     --depth_;
+    misread_ = false;
     c_.take();
     this->after_group(t.to);
     return true;

@@ -75,7 +75,6 @@ protected:
   }
   /// Skips the count after the bracket that closes a group, because the runs in the group already have it.
   constexpr void after_group(std::uint32_t bracket_end) {
-    if (shared_until_ == bracket_end) shared_until_ = 0;
     if (shared_until_ <= bracket_end) return;
     if (dialect_.omitted != Omitted::next) {
       c_ = cursor(shared_until_);

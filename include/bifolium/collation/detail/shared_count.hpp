@@ -33,7 +33,6 @@ protected:
   /// number of open brackets.
   constexpr bool find_shared(FoundElement const& e, TokenCursor const& after, int depth) {
     if (shared_until_ <= e.end) {
-      shared_until_ = 0;
       sharing_ = 0;
       in_figures_ = false;
       bool const only_bracket = omitted_ != Omitted::next;
