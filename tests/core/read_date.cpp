@@ -92,6 +92,11 @@ TEST_CASE("a correction is the date, and what is printed is kept") {
       {"1690/1691 [1691]", 1691, "s", YearRange{1690, 1691}}, // ISBD 4.3.4
       // coded 1983 in an example of MARC 21 field 008 (itsmarc.com)
       {"744 i.e. 1983 or 1984", {1983, 1984}, "c"},
+      // words of the older catalogues and of other languages; common practice, no source
+      {"1640 [vere 1650]", 1650, "c", 1640},
+      {"1640 [really 1650]", 1650, "c", 1640},
+      {"1640 [misprint for 1650]", 1650, "c", 1640},
+      {"1640 [d. h. 1650]", 1650, "c", 1640},
   });
 }
 
@@ -103,6 +108,33 @@ TEST_CASE("other calendars") {
       {"1725/6", 1726, "d"},       // from memory: the year is that of the reckoning from January
       {"1450/1500", {1450, 1500}}, // constructed: years that do not follow each other are a range
   });
+}
+
+TEST_CASE("a year in brackets is that of another era, or of a year that begins in January") { // from memory
+  check({
+      {"5521 [1760 or 1761]", {1760, 1761}, "s"}, // the Jewish year from autumn 1760 to autumn 1761
+      {"[5]521 [1760/61]", 1761, "sd"},
+      {"7101 [1593]", 1593, "s"},          // Byzantine: from September 1592
+      {"AH 1221 [1806]", 1806, "s", 1221}, // Hijra: from March 1806
+      {"1235 [1820]", 1820, "s", 1235},
+      // the year began on 25 March, in France at Easter
+      {"28 Jan. 1648 [1649]", 1649, "s", 1648},
+      {"12 Martii 1588 [1589]", 1589, "s", 1588},
+      {"10 avril 1546 [1547]", 1547, "s", 1546},
+      {"1588 [1589 n.s.]", 1589, "s", 1588},
+  });
+  for (auto text : {"28 May 1648 [1649]", "28 Jan. 1648 [1650]", "S. Martin, 1648 [1649]", "1221 [1860]"}) {
+    INFO(std::string{text});
+    auto const date = read_date(text);
+    REQUIRE(date);
+    REQUIRE(date->warnings().size() == 1);
+    CHECK(date->warnings()[0].problem == Problem::date_numerals_differ);
+  }
+  auto const alone = read_date("5521"); // no year of our era
+  CHECK(*alone->years == YearRange{1760, 1761});
+  REQUIRE(alone->warnings().size() == 1);
+  CHECK(alone->warnings()[0].problem == Problem::year_clipped);
+  CHECK(read_date("2640").error().problem == Problem::not_years);
 }
 
 TEST_CASE("conjectures of the rules in force") {
@@ -149,6 +181,9 @@ TEST_CASE("conjectures of the older rules, where a dash holds the place of a fig
       {"1980 [i.e. 1981]", 1981, "c", 1980},
       {"[1969?]", {1964, 1974}, "s?"},
       {"ca. 1946", {1941, 1951}, "a"},
+      {"[1946 ca.]", {1941, 1951}, "sa"}, // Italian and Spanish catalogues; common practice, no source
+      {"1946 c.", {1941, 1951}, "a"},
+      {"[1946 circa?]", {1941, 1951}, "s?a"},
       {"178?", {1780, 1789}}, // constructed: a decade, never the year 178
       {"17??", {1700, 1799}},
       // ISO 8601-2, the extended date-time format: X is a digit that is not specified. From memory
@@ -173,9 +208,56 @@ TEST_CASE("several years of one book") {
   });
 }
 
+TEST_CASE(
+    "a range is one whether brackets are round one of its years or none") { // DCRM(B) 4D7 from memory, constructed
+  for (auto const& [text, years] : {std::pair{"1640-1645", YearRange{1640, 1645}},
+                                    {"[1640]-1645", {1640, 1645}},
+                                    {"1640-[1645]", {1640, 1645}},
+                                    {"[1640]-[1645]", {1640, 1645}},
+                                    {"[1640]-45", {1640, 1645}},
+                                    {"1640-[45]", {1640, 1645}},
+                                    {"[1640-1645]", {1640, 1645}},
+                                    {"[1640?]-1645", {1635, 1650}},
+                                    {"1640-[1645?]", {1635, 1650}},
+                                    {"[1640 or 45]", {1640, 1645}},
+                                    {"MDCXL-XLV", {1640, 1645}}, // the hundreds left out
+                                    {"M.DC.XL-XLV. [1640-1645]", {1640, 1645}}}) {
+    INFO(std::string{text});
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(*date->years == years);
+    CHECK(date->warnings().empty());
+    CHECK(date->unread.empty());
+  }
+  CHECK(*(*read_date("MDCX - XII Kal. Maii")).years == YearRange{1610}); // a day
+}
+
+TEST_CASE("one end of a range may be open, in words of all languages") { // common practice, no source
+  for (auto text : {"not before 1640", "after 1640", "nicht vor 1640", "nach 1640", "pas avant 1640", "après 1640",
+                    "non prima del 1640", "dopo il 1640", "no antes de 1640", "después de 1640", "post 1640",
+                    "1640 or later", "[1640 or after]", "1640 oder später", "after May 1640", "1640-", "[1640-]"}) {
+    INFO(std::string{text});
+    CHECK(*(*read_date(text)).years == YearRange{1640, 1690});
+    CHECK((*read_date(text)).open);
+  }
+  for (auto text : {"not after 1640", "before 1640", "nicht nach 1640", "vor 1640", "pas après 1640", "avant 1640",
+                    "non dopo il 1640", "prima del 1640", "no después de 1640", "antes de 1640", "ante 1640",
+                    "1640 or earlier", "[1640 or before]", "1640 oder früher"}) {
+    INFO(std::string{text});
+    CHECK(*(*read_date(text)).years == YearRange{1590, 1640});
+    CHECK((*read_date(text)).open);
+  }
+  check({{"nach Christi Geburt 1543", 1543}, // words of the imprint
+         {"anno post Christum natum 1543", 1543},
+         {"anno post partum Virginis MDXLIII", 1543},
+         {"vor Martini 1543", 1543}});
+}
+
 TEST_CASE("decades and centuries in words") { // common practice, no source
   check({
       {"1490s", {1490, 1499}},
+      {"1490's", {1490, 1499}},
+      {"[1490’s]", {1490, 1499}, "s"},
       {"1700s", {1700, 1799}},
       {"18th century", {1701, 1800}},
       {"early 18th century", {1701, 1750}},
@@ -252,6 +334,7 @@ TEST_CASE("printers' numerals") {
       {"MDXXC", 1580},  // XXC is 80
       {"MDIC", 1599},
       {"(MDCCXXII)", 1722, "s"},
+      {"Im M.D.XLIII. Jar", 1543}, // German title pages; `Im` is a word, and I is not taken from M
   });
   CHECK(!read_date("mil")); // Italian for thousand
   CHECK(!read_date("M. Dom. I."));
@@ -262,6 +345,7 @@ TEST_CASE(
   for (auto const& [text, unread] :
        {std::pair{"printed 1590, reprinted 1641", "printed 1590"},
         {"1590, re-printed 1641", "1590"},
+        {"1590; repr. 1641", "1590"},
         {"first printed at Paris in 1590, reprinted 1641", "first printed at Paris in 1590"}}) {
     INFO(std::string{text});
     auto const date = read_date(text);
@@ -296,6 +380,19 @@ TEST_CASE("parts of a year may be supplied") { // constructed
       {"[17]25", 1725, "s"},
       {"1[7]25", 1725, "s"},
       {"172[5?]", {1720, 1730}, "s?"},
+      // parts of a numeral, wherever it is torn
+      {"MDXL[III]", 1543, "s"},
+      {"MD[XLIII]", 1543, "s"},
+      {"M.D.[XLIII]", 1543, "s"},
+      {"M. D. XL[III]", 1543, "s"},
+      {"[M]DXLIII", 1543, "s"},
+      {"[M.D.]XLIII", 1543, "s"},
+      {"M[D]XLIII", 1543, "s"},
+      {"MDXL[III?]", {1538, 1548}, "s?"},
+      // brackets that do not touch the numeral, or hold something else
+      {"MDXL [i.e. 1541]", 1541, "c", 1540},
+      {"MDXL[i.e. 1541]", 1541, "c", 1540},
+      {"M.D.C. [C. Barker]", 1600},
   });
 }
 

@@ -30,7 +30,7 @@ struct StatedDate {
   bool probable{};     ///< true if the date has a question mark
   bool approximate{};  ///< true after `ca.` or `approximately`
   bool double_dated{}; ///< true for `1725/6`: the first year begins in March, the second in January
-  bool open{};         ///< true after `not before` or `not after`: the other end of the range is set fifty years away
+  bool open{}; ///< true for `not before`, `or later`, `1640-`: the other end of the range is set fifty years away
 
   TextSpan read{};                ///< the part of the text that states the years
   std::vector<TextSpan> unread{}; ///< other words before, between and after, such as day, month and imprint

@@ -108,6 +108,17 @@ protected:
     if (byte(at) == 'u' || byte(at) == 'x' || byte(at) == 'X' || byte(at) == '?') return 1;
     return is_dash(point(at).value) ? point(at).bytes : 0;
   }
+  /// Returns the position of the byte after the s of `1640s` or `1640's`, or 0.
+  [[nodiscard]] constexpr std::size_t plural_after(std::size_t at) const {
+    auto end = cursor(at);
+    if (!end.take('\'')) end.take("\u2019");
+    return end.take('s') && !word_goes_on(end.at()) ? end.at() : 0;
+  }
+  /// The last year of a statement. A higher number is no year of our era.
+  static constexpr int latest_year = 2100;
+  /// Years counted from the creation begin in autumn: by how many the number of a year is higher than that of the year
+  /// in which it ends, in the Jewish reckoning and in the Byzantine one. 5521 is 1760 or 1761 (from memory).
+  static constexpr int eras[]{3760, 5508};
   [[nodiscard]] constexpr std::optional<Atom> number_atom(std::size_t at) const {
     auto const read = digits(at);
     auto const to = read.to;
@@ -116,8 +127,12 @@ protected:
       return Atom{years, end, read.count, several, false, clipped, read.opened, read.parted};
     };
     if (read.count == 4) {
-      if (byte(to) == 's' && !word_goes_on(to + 1) && number % 10 == 0)
-        return made(to + 1, {number, number + (number % 100 == 0 ? 99 : 9)}, true);
+      if (auto const end = number % 10 == 0 ? plural_after(to) : 0)
+        return made(end, {number, number + (number % 100 == 0 ? 99 : 9)}, true);
+      for (int const before : eras)
+        if (number - before > 1440 && number - before <= latest_year)
+          return made(to, {number - before - 1, number - before}, true, true);
+      if (number > latest_year) return std::nullopt;
       return made(to, number, false);
     }
     auto const first = wildcard(to);
@@ -135,7 +150,36 @@ protected:
     if (read.count == 3 && number >= 450) return made(to, number + 1000, false, true);
     return std::nullopt;
   }
+  /// Reads a Roman numeral which brackets divide, since a part of it is supplied: MDXL[III], M.D.[XLIII], [MD]XLIII.
+  /// The brackets touch letters of the numeral, and each that opens in it closes in it or after
+  /// a question mark.
+  [[nodiscard]] constexpr std::optional<Atom> parted_numeral(std::size_t at) const {
+    char letters[48]{};
+    std::size_t size = 0, to = at, counted = 0; // counted: the letters up to the last that is worth something
+    Atom read{.roman = true};
+    auto const has_worth = [&](std::size_t i) { return numeral_worth(static_cast<unsigned char>(byte(i))) > 0; };
+    for (auto i = at; size < sizeof letters; ++i) {
+      char const c = byte(i);
+      if (has_worth(i) || c == '.' || c == ',' || c == ' ') {
+        letters[size++] = c;
+        if (has_worth(i)) counted = size, to = i + 1;
+        continue;
+      }
+      bool const opens = c == '[' && i > at && byte(i - 1) != ' ' && has_worth(i + 1);
+      bool const closes = c == ']' && (has_worth(i - 1) || byte(i - 1) == '.') &&
+                          (read.opened > 0 || (depth_ + read.opened > 0 && has_worth(i + 1)));
+      if (!opens && !closes) break;
+      read.opened += opens ? 1 : -1, read.parted = true;
+      if (closes && !has_worth(i + 1)) to = i + 1;
+    }
+    auto const year = imprint_numeral({letters, counted});
+    if (!read.parted || (read.opened > 0 && byte(to) != '?') || year.bytes != counted || word_goes_on(to))
+      return std::nullopt;
+    read.years = year.year, read.to = to;
+    return read;
+  }
   [[nodiscard]] constexpr std::optional<Atom> roman_atom(std::size_t at) const {
+    if (auto const parted = parted_numeral(at)) return parted;
     auto const year = imprint_numeral(text_.substr(at));
     if (year.bytes > 0) return Atom{year.year, at + year.bytes, 0, false, true, false};
     bool typed = false;
@@ -168,22 +212,86 @@ protected:
       end.take('.');
       found = {row.says, end.at(), row.words};
     }
-    auto const next = byte(after_blanks(found.to));
-    if (found.says == DateWord::about && !is_digit(next) && next != '[' && imprint_numeral_after(found.to) == 0)
-      return {};
-    return found;
+    bool const direction = found.says == DateWord::not_before || found.says == DateWord::not_after;
+    bool const negated =
+        found.words.starts_with("no") || found.words.starts_with("ni") || found.words.starts_with("pas");
+    if (found.says != DateWord::about && (!direction || negated)) return found;
+    // `c.` and `nach` are also other words: nach Christi Geburt 1543
+    bool const year_follows = stands_before_year(found.to) || (direction && month_at(after_blanks(found.to)));
+    return year_follows ? found : WordAt{};
+  }
+  [[nodiscard]] constexpr bool stands_before_year(std::size_t at) const {
+    auto const next = byte(after_blanks(at));
+    return is_digit(next) || next == '[' || imprint_numeral_after(at) != 0;
+  }
+  /// Returns the place of a month in the table of months, from 1, or 0 if none is there.
+  [[nodiscard]] constexpr std::size_t month_at(std::size_t at) const {
+    std::size_t place = 0;
+    for (auto const beginning : month_beginnings) {
+      ++place;
+      if (cursor(at).take_in_any_case(beginning)) return place;
+    }
+    return 0;
+  }
+  /// Returns the position of the byte after a `ca.` or `circa` that stands after its year, or 0. `c` has its full stop.
+  [[nodiscard]] constexpr std::size_t about_after(std::size_t at) const {
+    for (std::string_view word : {"circa", "ca.", "ca", "c."}) {
+      auto end = cursor(at);
+      if (!end.take_in_any_case(word) || word_goes_on(end.at())) continue;
+      auto const next = byte(after_blanks(end.at()));
+      if (next == '\0' || next == ']' || next == ')' || next == '?' || next == ',' || next == ';') return end.at();
+    }
+    return 0;
   }
   [[nodiscard]] constexpr std::size_t imprint_numeral_after(std::size_t at) const {
     auto const next = after_blanks(at);
     return next < text_.size() ? imprint_numeral(text_.substr(next)).bytes : 0;
   }
 
+  /// What joins a second year to the one before it: a dash, a stroke or a word, with the brackets round one of the two.
+  struct Joint {
+    bool slash{}, word{}, alternative{}; ///< alternative: `or`
+    std::size_t to{};                    ///< position of the byte after it; 0 if there is none
+    int opened{};                        ///< number of brackets opened in it, less those closed: [1640]-45, 1640-[45]
+    bool brackets{};
+  };
+  [[nodiscard]] constexpr Joint joint(std::size_t at) const {
+    Joint found;
+    auto next = after_blanks(at);
+    if (byte(next) == ']' && depth_ > 0 && is_dash(point(next + 1).value))
+      found.brackets = true, found.opened = -1, ++next;
+    found.slash = byte(next) == '/';
+    if (!found.slash && !is_dash(point(next).value)) {
+      auto const between = word(next);
+      found.word = between.says == DateWord::joins || between.says == DateWord::to;
+      found.alternative = between.words == "or" || between.words == "oder" || between.words == "ou";
+      found.to = found.word ? between.to : 0;
+      return found;
+    }
+    found.to = after_blanks(next + point(next).bytes);
+    if (!found.slash && byte(found.to) == '[') found.brackets = true, ++found.opened, ++found.to;
+    return found;
+  }
+  /// Reads the Roman end of a range that leaves out the hundreds: MDCCLXXXIX-XCII.
+  [[nodiscard]] constexpr std::optional<Atom> roman_end(std::size_t at, int first) const {
+    bool typed = false;
+    auto const part = numeral_part(text_, at, typed);
+    auto end = cursor(at + part.bytes);
+    end.take('.');
+    end.take_blanks();
+    bool const ends = end.at_end() || end.peek() == ']' || end.peek() == '[' || end.peek() == ',' || end.peek() == '(';
+    if (part.bytes == 0 || part.value > 99 || part.value <= first % 100 || !ends) return std::nullopt;
+    return Atom{.years = first - first % 100 + part.value, .to = at + part.bytes, .roman = true};
+  }
   /// Reads a second year after `first`, in full or by its last digits (1715-16, 1725/6). It has 0 digits if there is
   /// none.
-  [[nodiscard]] constexpr std::optional<Atom> second_year(std::size_t at, YearRange first, bool full_only) const {
-    at = after_blanks(at);
+  [[nodiscard]] constexpr std::optional<Atom> second_year(Joint const& joint, YearRange first, bool roman) const {
+    auto const at = after_blanks(joint.to);
     auto const last = digits(at);
-    if (!full_only && (last.count == 1 || last.count == 2) && !word_goes_on(last.to)) {
+    bool const two = last.count == 2 && (!joint.word || joint.alternative);
+    if (roman && !joint.word)
+      if (auto const end = roman_end(at, first.to)) return end;
+    if ((two || (last.count == 1 && !joint.word)) && !word_goes_on(last.to)) {
       int const place = last.count == 1 ? 10 : 100;
       int const year = first.to - first.to % place + last.number;
       if (year <= first.to || (last.count == 1 && last.number == 0)) return std::nullopt;

@@ -23,6 +23,36 @@ class DateReader : DateLookahead {
   bool no_date_{};
   StatedDate date_{};
 
+  /// Reads a remark after a year: `?`, `ca.`, `or later`, or the dash of a range without an end. Returns the position of
+  /// the byte after it, or 0.
+  [[nodiscard]] constexpr std::size_t remark(Item& read, std::size_t at, bool several) const {
+    if (byte(at) == '?') {
+      read.probable = true;
+      return at + 1;
+    }
+    if (auto const end = about_after(at)) {
+      read.about = true;
+      return end;
+    }
+    auto const said = word(at);
+    auto const after_dash = after_blanks(at + point(at).bytes);
+    bool const ends = after_dash == text_.size() || byte(after_dash) == ']' || byte(after_dash) == ')';
+    bool const begun = !several && is_dash(point(at).value) && ends; // 1640-: the last volume has not come out
+    read.open_after = read.open_after || begun || said.says == DateWord::or_later;
+    read.open_before = read.open_before || said.says == DateWord::or_earlier;
+    if (said.says == DateWord::or_later || said.says == DateWord::or_earlier) return said.to;
+    return begun ? at + point(at).bytes : 0;
+  }
+  /// Adds what the words before the item say, and makes its years as wide as all of it says.
+  constexpr void settle(Item& read, bool several) {
+    read.years = read.doubled ? YearRange{read.written.to} : read.written;
+    read.about = read.about || said_.about;
+    read.open_after = read.open_after || said_.not_before, read.open_before = read.open_before || said_.not_after;
+    if ((read.probable || read.about) && !several) read.years = read.years.widened(5);
+    if (read.open_after) read.years.to = read.written.to + 50;
+    if (read.open_before) read.years.from = read.written.from - 50;
+    if (said_.bare_c && read.written.from >= 1790) date_.warn(error(Problem::circa_or_copyright, read.at));
+  }
   /// Reads 1725, 1715-16, 1725/6 or 1727 or 1728, with the question mark or the rest of the range after it.
   [[nodiscard]] constexpr Expected<std::optional<Item>> item() {
     auto const first = atom(at_);
@@ -33,34 +63,26 @@ class DateReader : DateLookahead {
     date_.supplied = date_.supplied || first->parted;
     auto to = first->to;
     while (true) {
-      auto next = after_blanks(to);
-      if (byte(next) == '?') {
-        read.probable = true, to = next + 1;
+      if (auto const end = remark(read, after_blanks(to), several)) {
+        to = end;
         continue;
       }
-      bool const slash = byte(next) == '/', dash = is_dash(point(next).value);
-      auto const joint = slash || dash ? WordAt{} : word(next);
-      bool const joins = joint.says == DateWord::joins || joint.says == DateWord::to;
-      if (!slash && !dash && !joins) break;
-      next = joins ? joint.to : next + point(next).bytes;
-      auto const second = second_year(next, first->years, joins);
+      auto const joined_by = joint(to);
+      auto const second = joined_by.to > 0 ? second_year(joined_by, first->years, first->roman) : std::nullopt;
       if (!second) break;
       if (second->years.from < first->years.from || (read.joined && second->years.to < read.written.to)) {
-        if (joins) break;
+        if (joined_by.word) break;
         return error(Problem::impossible_years, {at_, second->to});
       }
-      read.doubled = slash && !read.joined && first->years.is_one_year() && second->years == first->years.to + 1;
+      read.doubled =
+          joined_by.slash && !read.joined && first->years.is_one_year() && second->years == first->years.to + 1;
       read.written = read.written.joined(second->years);
       read.joined = true, several = several || second->several;
-      depth_ += second->opened, to = second->to;
+      date_.supplied = date_.supplied || joined_by.brackets;
+      depth_ += joined_by.opened + second->opened, to = second->to;
     }
     read.at.to = to;
-    read.years = read.doubled ? YearRange{read.written.to} : read.written;
-    read.about = said_.about, read.open_after = said_.not_before, read.open_before = said_.not_after;
-    if ((read.probable || read.about) && !several) read.years = read.years.widened(5);
-    if (read.open_after) read.years.to = read.written.to + 50;
-    if (read.open_before) read.years.from = read.written.from - 50;
-    if (said_.bare_c && read.written.from >= 1790) date_.warn(error(Problem::circa_or_copyright, read.at));
+    settle(read, several);
     return std::optional{read};
   }
 
@@ -171,6 +193,26 @@ class DateReader : DateLookahead {
     ++at_;
   }
 
+  /// Returns true if the text names a month in which a year that begins in spring still has its old number, or a style.
+  [[nodiscard]] constexpr bool year_begins_in_spring() const {
+    for (auto const& span : date_.unread)
+      for (auto at = span.from; at < span.to; at += point(at).bytes) {
+        if (at > 0 && word_goes_on(at - 1)) continue;
+        auto const month = month_at(at);
+        if (month > 0 && month <= months_before_spring) return true;
+        auto style = cursor(at);
+        if (style.take_in_any_case("n.s.") || style.take_in_any_case("o.s.")) return true;
+      }
+    return false;
+  }
+  /// Returns true if the year in brackets can be the one printed: the same, by another beginning of the year (28 Jan. 1648
+  /// [1649]), or by the Hijra (AH 1221 [1806]), whose years have 354.37 days (from memory).
+  [[nodiscard]] constexpr bool is_same_year(YearRange printed, YearRange bracketed) const {
+    if (printed.meets(bracketed)) return true;
+    if (bracketed == printed.to + 1 && year_begins_in_spring()) return true;
+    auto const hijra = static_cast<int>(622 + (printed.from - 1) * 0.970224);
+    return printed.is_one_year() && printed.from < 1400 && YearRange{hijra - 1, hijra + 1}.meets(bracketed);
+  }
   [[nodiscard]] constexpr Expected<StatedDate> answer() {
     tell(text_.size(), text_.size());
     auto const* best = correction_ ? &*correction_ : bracket_ ? &*bracket_ : plain_ ? &*plain_ : nullptr;
@@ -186,7 +228,7 @@ class DateReader : DateLookahead {
     auto const* printed = plain_ && !plain_->clipped ? &*plain_ : correction_ && bracket_ ? &*bracket_ : nullptr;
     if (printed != nullptr && printed != best) date_.printed = printed->written;
     if (best->clipped) date_.warn(error(Problem::year_clipped, best->at, best->written.from));
-    if (!correction_ && bracket_ && printed != nullptr && !printed->written.meets(bracket_->written))
+    if (!correction_ && bracket_ && printed != nullptr && !is_same_year(printed->written, bracket_->written))
       date_.warn(error(Problem::date_numerals_differ, bracket_->at, printed->written.from));
     return static_cast<StatedDate&&>(date_);
   }

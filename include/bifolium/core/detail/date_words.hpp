@@ -3,7 +3,7 @@
 /// stop, in small letters.
 ///
 /// Rules: DCRMR 5.23 (approximately, that is, between, not before, not after) and the rules before it (ca., i.e.,
-/// n.d.). The French, German and Italian words are common practice, no source.
+/// n.d.). The Latin, French, German, Italian and Spanish words are common practice, no source.
 #pragma once
 
 #include <bifolium/core/config.hpp>
@@ -26,6 +26,8 @@ enum class DateWord : std::uint8_t {
   to,    ///< `to` between the ends of a range
   not_before,
   not_after,
+  or_later,   ///< after a year: it or a later one
+  or_earlier, ///< after a year: it or an earlier one
   no_date,
   reprinted,
   republic, ///< `an`: a year of the French Republic
@@ -60,6 +62,21 @@ inline constexpr DateWordRow date_words[]{
     {"rectius"sv, DateWord::correction},
     {"sc"sv, DateWord::correction},
     {"scil"sv, DateWord::correction},
+    {"vere"sv, DateWord::correction},
+    {"verius"sv, DateWord::correction},
+    {"in fact"sv, DateWord::correction},
+    {"really"sv, DateWord::correction},
+    {"actually"sv, DateWord::correction},
+    {"sic for"sv, DateWord::correction},
+    {"error for"sv, DateWord::correction},
+    {"misprint for"sv, DateWord::correction},
+    {"misprinted for"sv, DateWord::correction},
+    {"das heißt"sv, DateWord::correction},
+    {"d.h"sv, DateWord::correction},
+    {"d. h"sv, DateWord::correction},
+    {"c'est-à-dire"sv, DateWord::correction},
+    {"c.-à-d"sv, DateWord::correction},
+    {"cioè"sv, DateWord::correction},
     {"between"sv, DateWord::between},
     {"entre"sv, DateWord::between},
     {"zwischen"sv, DateWord::between},
@@ -75,10 +92,36 @@ inline constexpr DateWordRow date_words[]{
     {"after"sv, DateWord::not_before},
     {"nicht vor"sv, DateWord::not_before},
     {"nach"sv, DateWord::not_before},
+    {"pas avant"sv, DateWord::not_before},
+    {"après"sv, DateWord::not_before},
+    {"non prima del"sv, DateWord::not_before},
+    {"dopo il"sv, DateWord::not_before},
+    {"no antes de"sv, DateWord::not_before},
+    {"después de"sv, DateWord::not_before},
+    {"non ante"sv, DateWord::not_before},
+    {"post"sv, DateWord::not_before},
     {"not after"sv, DateWord::not_after},
     {"before"sv, DateWord::not_after},
     {"nicht nach"sv, DateWord::not_after},
     {"vor"sv, DateWord::not_after},
+    {"pas après"sv, DateWord::not_after},
+    {"avant"sv, DateWord::not_after},
+    {"non dopo il"sv, DateWord::not_after},
+    {"prima del"sv, DateWord::not_after},
+    {"no después de"sv, DateWord::not_after},
+    {"antes de"sv, DateWord::not_after},
+    {"non post"sv, DateWord::not_after},
+    {"ante"sv, DateWord::not_after},
+    {"or later"sv, DateWord::or_later},
+    {"or after"sv, DateWord::or_later},
+    {"oder später"sv, DateWord::or_later},
+    {"ou plus tard"sv, DateWord::or_later},
+    {"o dopo"sv, DateWord::or_later},
+    {"or earlier"sv, DateWord::or_earlier},
+    {"or before"sv, DateWord::or_earlier},
+    {"oder früher"sv, DateWord::or_earlier},
+    {"ou plus tôt"sv, DateWord::or_earlier},
+    {"o prima"sv, DateWord::or_earlier},
     {"n.d"sv, DateWord::no_date},
     {"n. d"sv, DateWord::no_date},
     {"nd"sv, DateWord::no_date},
@@ -100,6 +143,7 @@ inline constexpr DateWordRow date_words[]{
     {"uuuu"sv, DateWord::no_date},
     {"reprinted"sv, DateWord::reprinted},
     {"re-printed"sv, DateWord::reprinted},
+    {"repr"sv, DateWord::reprinted},
     {"an"sv, DateWord::republic},
     {"first half of the"sv, DateWord::early_half},
     {"first half"sv, DateWord::early_half},
@@ -121,6 +165,16 @@ inline constexpr DateWordRow date_words[]{
 inline constexpr std::string_view century_words[]{"century"sv, "cent"sv,        "c"sv,   "siècle"sv,
                                                   "siecle"sv,  "jahrhundert"sv, "jh"sv,  "jhd"sv,
                                                   "jhdt"sv,    "secolo"sv,      "sec"sv, "s"sv};
+
+/// The beginnings of the names of months, in the languages of catalogues, first those in which a year that begins in
+/// March or at Easter still has its old number. They are long enough to leave out Maria and Martin.
+inline constexpr std::string_view month_beginnings[]{
+    "jan.",   "janu", "janv", "jän",  "ianu", "genn", "feb",  "fev", "fév", "march", "martii", "martij",
+    "martio", "mars", "marz", "märz", "març", "mar.", "apr",  "avr", "abr", "may",   "mai",    "mag",
+    "june",   "juni", "juin", "jun.", "giug", "jul",  "juil", "lug", "aug", "ago",   "aou",    "aoû",
+    "sep",    "set",  "oct",  "okt",  "ott",  "nov",  "dec",  "déc", "dez", "dic"};
+/// How many of them are of the first kind.
+inline constexpr std::size_t months_before_spring = 21;
 
 } // namespace detail
 } // namespace v0

@@ -85,7 +85,8 @@ struct NumeralPart {
   std::size_t bytes{};
 };
 /// Reads one part. A smaller letter before a larger one is subtracted if it is one letter, alone or repeated (XC, XXC,
-/// IIX), and added if there are different letters (VIX).
+/// IIX), and added if there are different letters (VIX). Nobody takes units from D or M: `Im M.D.XLIII. Jar` begins with
+/// a word.
 constexpr NumeralPart numeral_part(std::string_view text, std::size_t at, bool& typed) noexcept {
   struct Step {
     int letter, value;
@@ -96,7 +97,7 @@ constexpr NumeralPart numeral_part(std::string_view text, std::size_t at, bool& 
   while (true) {
     auto const sign = numeral_sign(text, at + part.bytes, typed);
     if (sign.worth == 0) break;
-    if (size == 24) return {};
+    if (size == 24 || (size > 0 && sign.worth >= 500 && steps[size - 1].letter == 1)) return {};
     int before = 0;
     bool one_letter = true;
     auto const lowest = size > 0 ? steps[size - 1].letter : 0;
