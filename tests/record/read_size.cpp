@@ -2,6 +2,7 @@
 // Sizes against the worked examples of the rules. Rule numbers are those of DCRMR (RDA edition of the rules for rare
 // materials, 2023), in brackets those of DCRM(B). 18 cm is more than 17 and at most 18: 6.24.3.1 (5D1.1).
 #include <bifolium/core/message.hpp>
+#include <bifolium/paper/read_length.hpp>
 #include <bifolium/record/read_size.hpp>
 #include <bifolium/record/recording.hpp>
 
@@ -58,6 +59,31 @@ TEST_CASE("both sides, sets, and what was issued folded") {
   CHECK(size(boxed).unread[0].of(boxed) == "in box 34 x 25 x 6 cm");
 }
 
+TEST_CASE("height and width may be labelled, and come in either order") { // common practice, no source
+  for (std::string_view const text :
+       {"187 x 114 mm", "187 × 114 mm", "187 by 114 mm", "187 mm by 114 mm", "187 mm (h) x 114 mm (w)",
+        "187 (h) x 114 (w) mm", "187 x 114 mm (h x w)", "187 × 114 mm (H × W)", "114 x 187 mm (w x h)",
+        "114 (w) x 187 (h) mm", "114 mm (W) x 187 mm (H)", "h. 187 mm, w. 114 mm", "Height 187 mm; width 114 mm",
+        "mm 187x114"}) {
+    INFO(text);
+    auto const read = size(text);
+    CHECK(read.height == SizeRange{186.5, 187.5});
+    CHECK(read.width == SizeRange{113.5, 114.5});
+    CHECK(read.unread.empty());
+  }
+  for (std::string_view const text :
+       {"leaf 187 mm", "leaf: 187 mm", "leaf size: 187 mm", "page size 187 mm", "leaf height 187 mm"}) {
+    INFO(text);
+    CHECK(size(text).height == SizeRange{186.5, 187.5});
+    CHECK(size(text).of_leaf);
+  }
+  constexpr std::string_view both = "type page 150 x 90 mm; leaf 187 x 114 mm"; // the type page is not the leaf
+  CHECK(size(both).height == SizeRange{186.5, 187.5});
+  REQUIRE(size(both).unread.size() == 1);
+  CHECK(size(both).unread[0].of(both) == "type page 150 x 90 mm");
+  CHECK(size("24 to 28 cm").tallest == cm(28));
+}
+
 TEST_CASE("the binding is stated apart from 3 cm on; else the leaf may be lower") {
   auto const bound = size("12 cm bound to 20 cm"); // DCRM(B) 5D1
   CHECK(bound.height == cm(12));
@@ -77,6 +103,8 @@ TEST_CASE("formats follow the size in parentheses") {
   CHECK(size("20 cm (4to and 8vo)").formats == std::vector{Format::of(4), Format::of(8)});
   CHECK(size("51 x 38 cm (full-sheet)").formats == std::vector{Format::of(1)});
   CHECK(size("19 cm (8vo)").formats == std::vector{Format::of(8)});
+  CHECK(size("19 cm (4to or 8vo)").formats.empty()); // constructed: neither is stated
+  CHECK(size("19 cm (4to or 8vo)").unread.size() == 1);
   // a dealer's description
   auto const dealer = size("In-16° (mm 123x95)");
   CHECK(dealer.formats == std::vector{Format::of(16)});
@@ -89,6 +117,10 @@ TEST_CASE("inches and Paris inches") { // an inch is 25.4 mm by definition; how 
   CHECK(size("7½ in") == size("7 1/2 in."));
   CHECK(size("7 in").height == SizeRange{6.75 * 25.4, 7.25 * 25.4});
   CHECK(size("36 pouces").height->contains(paris_inches{36.0}));
+  // with their twelfths, as read_length reads them
+  CHECK(size("6 pouces 11 lignes").height->contains(*read_length("6 pouces 11 lignes")));
+  CHECK(size("6 pouces 11 lignes x 4 pouces 3 lignes").width->contains(paris_inches{4.25}));
+  CHECK(size("6 pouces x 4 pouces 3 lignes").width->contains(paris_inches{4.25}));
 }
 
 TEST_CASE("a text that is not a size is told with its place") {
@@ -101,6 +133,7 @@ TEST_CASE("a text that is not a size is told with its place") {
   CHECK(read_size("20-19 cm").error().problem == Problem::not_a_length);
   CHECK(size("ca. 19 cm").approximate);
   CHECK(size("ca. 19 cm").height == SizeRange{170, 200});
+  CHECK(size("approx. 19 cm") == size("ca. 19 cm"));
   constexpr std::string_view text = "20 cm (8vo) + 1 map";
   REQUIRE(size(text).unread.size() == 1);
   CHECK(size(text).unread[0].of(text) == "+ 1 map");

@@ -19,7 +19,7 @@ class SizeReader {
     double value{}, part{1};
     bool whole{true};
   };
-  enum class Of : std::uint8_t { book, leaf, binding, folded, other };
+  enum class Of : std::uint8_t { book, leaf, width, binding, folded, other };
 
   TextCursor cursor_;
   std::optional<SheetUnit> unit_;
@@ -124,12 +124,70 @@ class SizeReader {
       char const* words;
       Of of;
     };
-    for (auto const& row : {Row{"bound to", Of::binding}, Row{"in binding", Of::binding}, Row{"binding", Of::binding},
-                            Row{"folded to", Of::folded}, Row{"text block", Of::leaf}, Row{"leaves", Of::leaf},
-                            Row{"leaf", Of::leaf}, Row{"page", Of::leaf}, Row{"in box", Of::other},
-                            Row{"in case", Of::other}, Row{"in slipcase", Of::other}, Row{"in container", Of::other}})
-      if (cursor_.take_word(row.words)) return row.of;
+    for (auto const& row :
+         {Row{"bound to", Of::binding}, Row{"in binding", Of::binding}, Row{"binding", Of::binding},
+          Row{"folded to", Of::folded}, Row{"text block", Of::leaf},    Row{"leaves", Of::leaf},
+          Row{"leaf", Of::leaf},        Row{"page", Of::leaf},          Row{"height", Of::book},
+          Row{"Height", Of::book},      Row{"width", Of::width},        Row{"Width", Of::width},
+          Row{"type page", Of::other},  Row{"type-page", Of::other},    Row{"type area", Of::other},
+          Row{"text area", Of::other},  Row{"printed area", Of::other}, Row{"in box", Of::other},
+          Row{"in case", Of::other},    Row{"in slipcase", Of::other},  Row{"in container", Of::other}})
+      if (cursor_.take_word(row.words)) return end_of_label(row.of);
+    struct Letter {
+      char const* letter;
+      Of of;
+    };
+    for (auto const& row :
+         {Letter{"h.", Of::book}, Letter{"H.", Of::book}, Letter{"w.", Of::width}, Letter{"W.", Of::width}})
+      if (cursor_.take(row.letter)) return end_of_label(row.of);
     return Of::book;
+  }
+  /// Takes the end of a label: page size:
+  Of end_of_label(Of of) {
+    cursor_.take_blanks();
+    if (cursor_.take_word("size") || cursor_.take_word("height")) cursor_.take_blanks();
+    static_cast<void>(cursor_.take(':'));
+    cursor_.take_blanks();
+    return of;
+  }
+  /// Takes the label of one of two numbers, `(h)` or `(w)`, or of both after them, `(w x h)`. Returns its first letter in
+  /// small, or 0.
+  char side() {
+    auto const here = cursor_.at();
+    cursor_.take_blanks();
+    if (!cursor_.take('(')) return cursor_.go_to(here), '\0';
+    auto const first = small_letter(cursor_.peek());
+    cursor_.skip(cursor_.at_end() ? 0 : 1);
+    auto const other = first == 'h' ? 'w' : 'h';
+    cursor_.take_blanks();
+    if (cursor_.take('x') || cursor_.take("×")) {
+      cursor_.take_blanks();
+      if (small_letter(cursor_.peek()) == other) cursor_.skip(1);
+    }
+    if ((first != 'h' && first != 'w') || !cursor_.take(')')) return cursor_.go_to(here), '\0';
+    return first;
+  }
+  /// Takes what joins two numbers: x, by, a dash.
+  struct Joint {
+    bool by{}, to{};
+  };
+  Joint joint(bool first) {
+    cursor_.take_blanks();
+    Joint found;
+    found.by = cursor_.take('x') || cursor_.take('X') || cursor_.take("×") || cursor_.take_word("by");
+    found.to = !found.by && first && (cursor_.take_dash() || cursor_.take_word("to"));
+    cursor_.take_blanks();
+    return found;
+  }
+  /// Adds the lignes after the pouces of a number: 6 pouces 11 lignes.
+  void add_lignes(Number& pouces) {
+    auto const here = cursor_.at();
+    cursor_.take_blanks();
+    auto const lignes = cursor_.take_number(11);
+    cursor_.take_blanks();
+    bool const named = lignes && (cursor_.take_word("lignes") || cursor_.take_word("ligne") || cursor_.take("lig."));
+    if (!named || !pouces.whole) return cursor_.go_to(here);
+    pouces = {pouces.value + static_cast<double>(*lignes) / 12, 1.0 / 12, false};
   }
   /// Reads `19 cm`, `20 x 32 cm`, `24-28 cm` or `mm 123x95`.
   std::optional<Error> measure(Of of, std::size_t from) {
@@ -137,31 +195,35 @@ class SizeReader {
     SheetUnit unit{};
     bool has_unit = take_unit(unit);
     cursor_.take_blanks();
-    auto const first = number();
+    auto first = number();
     if (!first) return first.error();
     std::optional<Number> across, tallest;
+    char labelled = '\0';                  // what the first number is said to be
     for (int more = 0; more < 2; ++more) { // the third number of a box is its depth
       auto const here = cursor_.at();
       if (!has_unit) has_unit = take_unit(unit); // 20 cm x 32 cm
-      cursor_.take_blanks();
-      bool const by = cursor_.take('x') || cursor_.take('X') || cursor_.take("×");
-      bool const to = !by && more == 0 && cursor_.take_dash();
-      cursor_.take_blanks();
+      if (more == 0 && has_unit && unit == SheetUnit::pouce) add_lignes(*first);
+      if (auto const label = more == 0 ? side() : '\0') labelled = label;
+      auto const [by, to] = joint(more == 0);
       if ((!by && !to) || !cursor_.at_digit()) {
-        if (!has_unit) cursor_.go_to(here);
-        if (has_unit && (by || to)) cursor_.go_to(here);
+        if (!has_unit || by || to) cursor_.go_to(here);
         break;
       }
-      auto const next = number();
+      auto next = number();
       if (!next) return next.error();
       if (more == 0) (by ? across : tallest) = *next;
       if (to) break;
     }
     SheetUnit after{};
     if (take_unit(after)) unit = after, has_unit = true;
+    if (across && has_unit && unit == SheetUnit::pouce) add_lignes(*across);
+    auto const last = side();
+    if (take_unit(after)) unit = after, has_unit = true; // 187 (h) x 114 (w) mm
     if (!has_unit && !unit_) return error(Problem::unit_missing, from);
     if (!has_unit) unit = *unit_;
-    return keep(of, *first, across, tallest, unit, from);
+    // 114 (w) x 187 (h) mm, 114 x 187 mm (w x h)
+    bool const width_first = across && (labelled == 'w' || (labelled == '\0' && last == 'w'));
+    return width_first ? keep(of, *across, *first, tallest, unit, from) : keep(of, *first, across, tallest, unit, from);
   }
   std::optional<Error> keep(Of of, Number const& height, std::optional<Number> const& width,
                             std::optional<Number> const& tallest, SheetUnit unit, std::size_t from) {
@@ -173,6 +235,8 @@ class SizeReader {
       read_.binding = range(height, height, unit), read_.binding_width = as_range(width);
     } else if (of == Of::folded && !read_.folded_height) {
       read_.folded_height = range(height, height, unit), read_.folded_width = as_range(width);
+    } else if (of == Of::width && read_.height && !read_.width) {
+      read_.width = range(height, height, unit);
     } else if ((of == Of::book || of == Of::leaf) && !read_.height) {
       read_.height = range(height, height, unit), read_.width = as_range(width), read_.tallest = as_range(tallest);
       read_.of_leaf = of == Of::leaf, read_.approximate = about_;
@@ -198,13 +262,22 @@ class SizeReader {
       if (!parted && !cursor_.take_word("and") && !cursor_.take(',')) break;
     }
     cursor_.take_blanks();
+    if (any && bracket && cursor_.take_word("or")) return leave_alternatives(from);
     if (any && bracket) static_cast<void>(cursor_.take(')'));
     if (!any) cursor_.go_to(from);
     return any;
   }
   [[nodiscard]] bool ends_at_semicolon() const { return one_part_ && !read_.height; }
+  /// (4to or 8vo): none of the formats is stated.
+  bool leave_alternatives(std::size_t from) {
+    cursor_.take_until([](char32_t c) { return c == ')'; });
+    static_cast<void>(cursor_.take(')'));
+    read_.formats.clear();
+    read_.unread.push_back({from, cursor_.at()});
+    return true;
+  }
   bool take_about() {
-    for (char const* word : {"approximately", "about", "circa", "ca.", "c."})
+    for (char const* word : {"approximately", "approx.", "about", "circa", "ca.", "c."})
       if (cursor_.take(word)) return about_ = true;
     return false;
   }
