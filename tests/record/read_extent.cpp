@@ -123,6 +123,78 @@ TEST_CASE("words that say whether pages bear numbers") {
   CHECK(extent("2 ff. n. ch., 52 pp.").pagination.runs[0].numbering == Numbering::none);
 }
 
+TEST_CASE("a unit inside brackets is that of its number alone") { // common practice of dealers, no source
+  check({{"[4 leaves], 205 p.", 213},
+         {"[4 ll.], 205 p.", 213},
+         {"(4 ff.), 205 pp., (1 f.)", 215},
+         {"(8 p.), 205 p.", 213},
+         {"[4 pages], 205 leaves", 414},
+         {"8, [4 ll.], 205 p.", 221},
+         {"205 p., [4 ll.]", 213},
+         {"[4 ll., blank], 205 p.", 213}});
+  CHECK(extent_line(extent("[4 ll.], 205 p.")) == "[4] leaves, 205 p.");
+}
+
+TEST_CASE(
+    "words for pages without numbers and for blanks, before the unit and after it") { // common practice, no source
+  for (std::string const words : {"unn.", "n. n.", "nn.", "n. ch.", "n. c.", "lim.", "liminaires", "prél.", "blank",
+                                  "bl.", "blancs", "bianche", "weiße", "w.", "leere", "ungez.", "unnumbered"})
+    for (auto const& text :
+         {"4 " + words + " ff., 205 pp.", "4 ff. " + words + ", 205 pp.", "205 pp., 4 " + words + " ff."}) {
+      INFO(text);
+      auto const read = extent(text);
+      CHECK(read.pages() == 213);
+      CHECK(read.unread.empty());
+      CHECK(read.pagination.runs[text[0] == '2'].numbering == Numbering::none);
+    }
+}
+
+TEST_CASE("what is said of a number stands beside it, and the numbers go on") { // common practice, no source
+  struct Said {
+    std::string_view text;
+    std::int64_t pages;
+    std::string_view unread; // empty where nothing is
+  };
+  for (auto const& [text, pages, unread] :
+       {Said{"[8], 205, [1, blank] p.", 214, ""}, Said{"[8], 205, [1 blank] p.", 214, ""},
+        Said{"[8], 205, [1] (errata), [2] p.", 216, "(errata)"},
+        Said{"[8], 205, [1 (errata)], [2] p.", 216, "(errata)"}, Said{"[8], 205, [2, ads] p.", 215, ", ads"},
+        Said{"[8], 205 [sic], [1] p.", 214, "[sic]"},
+        Said{"[8], 205 (misnumbered 502), [1] p.", 214, "(misnumbered 502)"},
+        Said{"205 p. (port.), 4 p.", 209, "(port.)"}, Said{"205 p., 1 map, 4 p.", 209, "1 map"},
+        Said{"205 p., errata, [2], 12 leaves", 233, "errata"},
+        // BMC: the numbers that the leaves bear
+        Said{"80 leaves, 2-79 numbered", 160, "2-79 numbered"},
+        Said{"80 leaves, 3-78 numbered I-LXXVI", 160, "3-78 numbered I-LXXVI"}}) {
+    INFO(std::string{text});
+    auto const read = read_extent(text);
+    REQUIRE(read);
+    CHECK(read->pages() == pages);
+    CHECK(read->warnings().empty());
+    REQUIRE(read->unread.size() == (unread.empty() ? 0 : 1));
+    if (!unread.empty()) CHECK(read->unread[0].of(text) == unread);
+  }
+  check(
+      {{"viii+205 p.", 213}, {"viii+205+[3] p.", 216}, {"pp. viii+205", 213}, {"1-96, 81-112 [i.e. 97-128] p.", 128}});
+  CHECK(extent("142+ l.").pagination.incomplete);
+  CHECK_FALSE(extent("viii+205 p.").pagination.incomplete);
+  CHECK_FALSE(read_extent("81-112 [i.e. 97-120] p.")); // not as many pages
+  for (auto text : {"205 p., imperfect", "205 p. (imperfect)", "205 p., defective"})
+    CHECK(extent(text).pagination.incomplete);
+}
+
+TEST_CASE("volumes may be named by their numbers alone") { // common practice, no source
+  for (auto text :
+       {"v. 1: [8], 205 p.; v. 2: [4], 300 p.", "1: [8], 205 p.; 2: [4], 300 p.", "I: [8], 205 p.; II: [4], 300 p.",
+        "1) [8], 205 p. 2) [4], 300 p.", "2 v. (I: [8], 205 p.; II: [4], 300 p.)"}) {
+    INFO(text);
+    auto const read = extent(text);
+    CHECK(read.pages() == 517);
+    CHECK(read.volumes == 2);
+    CHECK(read.pagination.parts() == 2);
+  }
+}
+
 TEST_CASE("units in the languages of catalogues, and without their points") { // common practice, no source
   check({{"[8], 120 c.", 256},
          {"[8], 120 carte", 256},
@@ -243,6 +315,17 @@ TEST_CASE("parts of a book alone, and books whose paging is not given") {
     CHECK((*compare_extent(*read_formula("A-K⁸"), read)).verdict == ExtentAgrees::agrees);
     CHECK((*compare_extent(*read_formula("A-H⁸"), read)).verdict == ExtentAgrees::contradicts);
   }
+}
+
+TEST_CASE("words for plates, long and short") { // common practice, no source
+  for (std::string const words : {"leaves of plates", "leaves of pl.", "ll. of plates", "l. of plates", "plates", "pl.",
+                                  "ff. de planches", "f. de pl.", "Taf.", "c. di tav.", "h. de lám."}) {
+    INFO(words);
+    CHECK(extent("205 p., [4] " + words).leaves_of_plates() == 4);
+    CHECK(extent("205 p., [4] " + words).pages() == 205);
+  }
+  CHECK(extent("205 p., [4] p. of pl.").leaves_of_plates() == 2);
+  CHECK(extent("[1] sheet").sheets == 1);
 }
 
 TEST_CASE("plates are counted apart") { // DCRMR 6.21.426-.427 (5B9)

@@ -22,6 +22,7 @@ protected:
   std::uint16_t part_{};
   PageUnitWord unit_{"", PageUnit::pages}; // the unit of the numbers after it, if the unit comes first
   std::size_t group_{};                    // the first run whose unit is not read yet
+  std::vector<std::size_t> own_unit_{};    // runs of this group with a unit of their own: 8, [4 leaves], 205 p.
   bool approximate_{};
   std::size_t approximate_run_{SIZE_MAX}; // the first run stated as approximate; it may still be left unread
   PageSequences sequences_{};
@@ -48,7 +49,13 @@ protected:
     if ((close == '\0' && cursor_.peek() == '=') || !take_correction_word(cursor_))
       return cursor_.go_to(here), std::nullopt;
     cursor_.take_blanks();
-    auto const truly = figure();
+    auto truly = figure();
+    // 81-112 [i.e. 97-128]: both ends are corrected, and the number of pages is that of the printed range
+    if (auto const whole = truly.value + run.last - run.first;
+        truly.value > 0 && run.first > 0 && cursor_.take_dash()) {
+      truly = figure();
+      if (truly.value != whole) return cursor_.error_from(from, problem());
+    }
     cursor_.take_blanks();
     static_cast<void>(cursor_.take('?'));
     if (truly.value < 1 || (close != '\0' && !cursor_.take(close))) return cursor_.error_from(from, problem());
@@ -70,9 +77,18 @@ protected:
     run.numerals = {}, run.series = 0, run.starred = false;
     run.first = run.last = 0, run.true_last.reset();
   }
+  /// Returns true before a plus that joins two runs: viii+205 p., viii+[4] p.; not before that of 142+ l.
+  [[nodiscard]] bool plus_joins() const {
+    auto look = cursor_;
+    if (!look.take('+')) return false;
+    look.take_blanks();
+    auto const roman = roman_numeral(look.rest().substr(0, 40));
+    return look.at_digit() || look.peek() == '[' ||
+           (roman && roman->bytes > 1 && !is_latin_letter(look.peek(roman->bytes)));
+  }
   std::optional<Error> finish(PageRun& run, std::size_t from, bool range) {
     if (auto error = correction(run)) return error;
-    if (cursor_.take('+')) read_.pagination.incomplete = true; // 142+
+    if (!plus_joins() && cursor_.take('+')) read_.pagination.incomplete = true; // 142+
     run.at = {from, cursor_.at()};
     run.part = part_;
     set_unit(run, unit_);
@@ -131,9 +147,7 @@ protected:
     } else
       run.series = 0, run.starred = false;
     if (cursor_.take('+')) read_.pagination.incomplete = true; // [48+]
-    cursor_.take_blanks();
-    for (char const* word : {"unnumbered", "unpaged", "unfoliated", "pages", "pp.", "p.", "leaves", "ll."})
-      if (cursor_.take(word)) said = true, cursor_.take_blanks();
+    auto const* const own = words_in_bracket(close, lone, said);
     if (lone && take_correction_word(cursor_)) { // [12 i.e. 14]
       cursor_.take_blanks();
       auto const truly = figure();
@@ -154,7 +168,46 @@ protected:
     }
     auto const error = finish(run, from, !lone);
     if (!error && parts) cursor_.take_dash();
+    if (!error && own != nullptr) keep_unit(*own);
     return error;
+  }
+  /// Takes the words after a number in brackets, up to the end: `[8 unnumbered pages]`, `[4 ll.]`, `[1, blank]`, `[2 ads]`.
+  /// Returns the unit among them, if there is one; words about what is printed there are left unread.
+  PageUnitWord const* words_in_bracket(char close, bool lone, bool& said) {
+    PageUnitWord const* own = nullptr;
+    cursor_.take_blanks();
+    for (bool more = true; more;) {
+      auto const from = cursor_.at();
+      bool unnumbered = false;
+      if (take_numbering_words(cursor_, unnumbered)) said = true;
+      if (own == nullptr && (own = take_page_unit(cursor_)) != nullptr) said = true;
+      cursor_.take_blanks();
+      more = cursor_.at() > from;
+    }
+    auto const here = cursor_.at();
+    if (!lone || take_correction_word(cursor_)) return cursor_.go_to(here), own;
+    auto const from = cursor_;
+    if (cursor_.take(',')) cursor_.take_blanks();
+    int depth = 0;
+    bool const words = is_latin_letter(cursor_.peek()) || cursor_.peek() == '(';
+    auto const is_word = [&](char c) { return !is_digit(c) && c != '[' && !(depth == 0 && c == close); };
+    while (words && !cursor_.at_end() && is_word(cursor_.peek())) {
+      depth += cursor_.peek() == '(' ? 1 : cursor_.peek() == ')' ? -1 : 0;
+      cursor_.skip(1);
+    }
+    if (!words || cursor_.peek() != close) return cursor_ = from, own;
+    said = true;
+    auto const text = cursor_.text().substr(from.at(), cursor_.at() - from.at());
+    if (text.find("blank") == text.npos) read_.unread.push_back({from.at(), cursor_.at()});
+    return own;
+  }
+  /// Gives the last run the unit written inside its brackets; the unit after its group is not its own.
+  void keep_unit(PageUnitWord const& unit) {
+    set_unit(runs().back(), unit);
+    if (group_ + 1 == runs().size())
+      group_ = runs().size(), unit_seen_ = true;
+    else
+      own_unit_.push_back(runs().size() - 1);
   }
   /// XII-400, [8]-xii, 400-[3]: a dash between numbers of two kinds, or that go back, parts two sequences.
   [[nodiscard]] bool dash_parts(Figure const& first) {

@@ -102,18 +102,39 @@ constexpr bool take_numbering_words(TextCursor& cursor, bool& unnumbered) {
     char const* words;
     bool unnumbered;
   };
-  for (auto const& row :
-       {Row{"unnumbered", true},   Row{"unnumb.", true},        Row{"unnum.", true},        Row{"unn.", true},
-        Row{"unpaged", true},      Row{"unpaginated", true},    Row{"unfoliated", true},    Row{"unsigned", true},
-        Row{"not numbered", true}, Row{"non chiffrés", true},   Row{"non chiffrées", true}, Row{"non ch.", true},
-        Row{"n. ch.", true},       Row{"n.ch.", true},          Row{"non numerate", true},  Row{"non num.", true},
-        Row{"n. num.", true},      Row{"n. n.", true},          Row{"n.n.", true},          Row{"nn.", true},
-        Row{"s. num.", true},      Row{"sin numerar", true},    Row{"sin num.", true},      Row{"s. n.", true},
-        Row{"s.n.", true},         Row{"nicht gezählte", true}, Row{"nicht gez.", true},    Row{"ungezählte", true},
-        Row{"ungez.", true},       Row{"unbezifferte", true},   Row{"blank", true},         Row{"numbered", false},
-        Row{"numb.", false},       Row{"num.", false},          Row{"numerate", false},     Row{"chiffrés", false},
-        Row{"chiffrées", false},   Row{"ch.", false},           Row{"gezählte", false},     Row{"gez.", false},
-        Row{"folded", false},      Row{"double", false}}) {
+  for (auto const& row : {Row{"unnumbered", true},    Row{"unnumb.", true},
+                          Row{"unnum.", true},        Row{"unn.", true},
+                          Row{"unpaged", true},       Row{"unpaginated", true},
+                          Row{"unfoliated", true},    Row{"unsigned", true},
+                          Row{"not numbered", true},  Row{"non chiffrés", true},
+                          Row{"non chiffrées", true}, Row{"non ch.", true},
+                          Row{"n. ch.", true},        Row{"n.ch.", true},
+                          Row{"non numerate", true},  Row{"non num.", true},
+                          Row{"n. num.", true},       Row{"n. n.", true},
+                          Row{"n.n.", true},          Row{"nn.", true},
+                          Row{"s. num.", true},       Row{"sin numerar", true},
+                          Row{"sin num.", true},      Row{"s. n.", true},
+                          Row{"s.n.", true},          Row{"nicht gezählte", true},
+                          Row{"nicht gez.", true},    Row{"ungezählte", true},
+                          Row{"ungez.", true},        Row{"unbezifferte", true},
+                          Row{"unn", true},           Row{"nn", true},
+                          Row{"n. c.", true},         Row{"n.c.", true},
+                          Row{"liminaires", true},    Row{"liminaire", true},
+                          Row{"lim.", true},          Row{"prélim.", true},
+                          Row{"prél.", true},         Row{"blank", true},
+                          Row{"bl.", true},           Row{"blancs", true},
+                          Row{"blanc", true},         Row{"blanches", true},
+                          Row{"blanche", true},       Row{"bianche", true},
+                          Row{"bianca", true},        Row{"weiße", true},
+                          Row{"weißes", true},        Row{"weisses", true},
+                          Row{"weisse", true},        Row{"leere", true},
+                          Row{"leeres", true},        Row{"w.", true},
+                          Row{"numbered", false},     Row{"numb.", false},
+                          Row{"num.", false},         Row{"numerate", false},
+                          Row{"chiffrés", false},     Row{"chiffrées", false},
+                          Row{"ch.", false},          Row{"gezählte", false},
+                          Row{"gez.", false},         Row{"folded", false},
+                          Row{"double", false}}) {
     std::string_view const words = row.words;
     if (words.back() == '.' ? cursor.take(words) : cursor.take_word(words)) {
       unnumbered = unnumbered || row.unnumbered;
@@ -146,6 +167,19 @@ constexpr std::optional<PageUnit> take_plates(TextCursor& cursor, bool& folded) 
                                     Row{"page of plates", PageUnit::pages},
                                     Row{"p. of plates", PageUnit::pages},
                                     Row{"leaves of pl.", PageUnit::leaves},
+                                    Row{"leaf of pl.", PageUnit::leaves},
+                                    Row{"ll. of plates", PageUnit::leaves},
+                                    Row{"ll. of pl.", PageUnit::leaves},
+                                    Row{"l. of plates", PageUnit::leaves},
+                                    Row{"l. of pl.", PageUnit::leaves},
+                                    Row{"ff. of plates", PageUnit::leaves},
+                                    Row{"f. of plates", PageUnit::leaves},
+                                    Row{"ff. de planches", PageUnit::leaves},
+                                    Row{"f. de planches", PageUnit::leaves},
+                                    Row{"f. de pl.", PageUnit::leaves},
+                                    Row{"p. of pl.", PageUnit::pages},
+                                    Row{"p. de pl.", PageUnit::pages},
+                                    Row{"h. de lám.", PageUnit::leaves},
                                     Row{"plates", PageUnit::leaves},
                                     Row{"plate", PageUnit::leaves},
                                     Row{"planches", PageUnit::leaves},
@@ -204,6 +238,17 @@ constexpr Container take_container(TextCursor& cursor) {
   return Container::none;
 }
 
+/// Takes the number of a volume without a word, `1)` or `II:`, if it is `wanted`, the one after the volume before.
+constexpr bool take_volume_number(TextCursor& cursor, std::int64_t wanted) {
+  auto look = cursor;
+  auto const arabic = look.take_number(9999);
+  auto const roman = arabic ? std::nullopt : roman_numeral(look.rest().substr(0, 40));
+  if (roman) look.skip(roman->bytes);
+  if (wanted != (arabic ? *arabic : roman ? roman->value : 0)) return false;
+  if (!look.take(')') && !look.take(':')) return false;
+  cursor = look;
+  return true;
+}
 /// Takes the name of a volume before its pages, `v. 1:`, `Bd. II:`; the number is left in `number`.
 constexpr bool take_volume_name(TextCursor& cursor, std::int64_t& number) {
   auto const from = cursor.at();

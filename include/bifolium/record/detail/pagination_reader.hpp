@@ -59,9 +59,11 @@ class PaginationReader : PageRunReader {
   /// Reads 3 v. in 2 or 1 sheet, and the parenthesis after it that contains the pages.
   bool container() {
     auto const from = cursor_.at();
+    bool const bracket = cursor_.take('['); // [1] sheet
     auto const number = cursor_.take_number(most);
+    bool const closed = !bracket || cursor_.take(']');
     cursor_.take_blanks();
-    auto const what = number ? take_container(cursor_) : Container::none;
+    auto const what = number && closed ? take_container(cursor_) : Container::none;
     if (what == Container::none) return cursor_.go_to(from), false;
     (what == Container::sheets ? read_.sheets : read_.volumes) = number;
     cursor_.take_blanks();
@@ -81,8 +83,13 @@ class PaginationReader : PageRunReader {
     auto const* found = take_page_unit(cursor_);
     if (found == nullptr) return false;
     if (!extent_) unit_ = *found;
-    if (extent_ || !unit_seen_)
-      for (auto r = group_; r < runs().size(); ++r) set_unit(runs()[r], *found);
+    std::size_t own = 0;
+    for (auto r = extent_ || !unit_seen_ ? group_ : runs().size(); r < runs().size(); ++r) {
+      bool const has_own = own < own_unit_.size() && own_unit_[own] == r;
+      if (!has_own) set_unit(runs()[r], *found);
+      own += has_own;
+    }
+    own_unit_.clear();
     group_ = runs().size();
     return unit_seen_ = true;
   }
@@ -98,7 +105,8 @@ class PaginationReader : PageRunReader {
          {"in various pagings", "various pagings", "various paginations", "various pagination", "multiple pagings",
           "in multiple pagings", "in various paginations", "various foliations", "in various foliations"})
       found = found || (wanted_extent_ && cursor_.take(words) && (read_.various_pagings = true));
-    found = found || (cursor_.take("incomplete") && (read_.pagination.incomplete = true));
+    for (char const* word : {"incomplete", "imperfect", "defective"})
+      found = found || (cursor_.take(word) && (read_.pagination.incomplete = true));
     if (!found) return cursor_.go_to(here), false;
     if (bracket && !cursor_.take(']')) static_cast<void>(cursor_.take(')'));
     return any_ = true;
@@ -115,9 +123,10 @@ class PaginationReader : PageRunReader {
   }
   /// `v. 2:` begins a part of its own.
   bool take_name_of_volume() {
-    std::int64_t number = 0;
-    if (!wanted_extent_ || !take_volume_name(cursor_, number)) return false;
+    auto number = volume_named_ + 1;
+    if (!wanted_extent_ || (!take_volume_number(cursor_, number) && !take_volume_name(cursor_, number))) return false;
     if (!runs().empty() && runs().back().part == part_ && part_ < UINT16_MAX) ++part_, sequences_.begin_part();
+    volume_named_ = number;
     if (number > read_.volumes.value_or(0)) read_.volumes = number;
     return true;
   }
@@ -158,13 +167,16 @@ class PaginationReader : PageRunReader {
     return c == '[' || c == '*' || cursor_.at_digit() || superscript_digit(cursor_.character().value) ||
            (roman > 0 && !is_latin_letter(cursor_.peek(roman))) || letter_run() > 0 || parenthesis_of_number();
   }
-  /// Returns true before (8), a number alone in parentheses.
+  /// Returns true before (8) or (4 ff.), a number in parentheses, with its unit or alone.
   [[nodiscard]] bool parenthesis_of_number() const {
     auto look = cursor_;
     if (!look.take('(')) return false;
     auto const roman = numeral_bytes(look);
     if (!look.take_number()) look.skip(roman);
-    return look.at() > cursor_.at() + 1 && look.peek() == ')';
+    if (look.at() == cursor_.at() + 1) return false;
+    look.take_blanks();
+    static_cast<void>(take_page_unit(look));
+    return look.peek() == ')';
   }
   /// Returns true before `; 20 cm` or `19 x 12 cm`, where the extent ends.
   [[nodiscard]] bool size_follows() const {
@@ -196,8 +208,27 @@ class PaginationReader : PageRunReader {
     approximate_ = false;
     return error;
   }
-  /// Where in what is not read plates are listed again, as in `front., 12 pl.`: their comma, or the end of the text.
-  [[nodiscard]] std::size_t plates_after(std::size_t from) {
+  /// Returns true if numbers of pages with their unit follow: `205 p.`, `[4], 12 leaves`.
+  [[nodiscard]] bool pages_follow() {
+    auto const here = cursor_.at();
+    bool found = false;
+    for (int numbers = 0; numbers < 8 && !found; ++numbers) {
+      cursor_.take_blanks();
+      if (size_follows()) break;
+      char const close = cursor_.take('[') ? ']' : cursor_.take('(') ? ')' : '\0';
+      if (figure().value < 1 || (cursor_.take_dash() && figure().value < 1)) break;
+      if (close != '\0' && !cursor_.take(close)) break;
+      cursor_.take_blanks();
+      bool unnumbered = false;
+      while (take_numbering_words(cursor_, unnumbered)) cursor_.take_blanks();
+      found = take_page_unit(cursor_) != nullptr;
+      cursor_.take(',');
+    }
+    return cursor_.go_to(here), found;
+  }
+  /// Where in what is not read plates or pages are listed again, as in `front., 12 pl.` and `1 map, 4 p.`: their comma,
+  /// or the end of the text.
+  [[nodiscard]] std::size_t extent_after(std::size_t from) {
     auto const text = cursor_.text();
     auto const here = cursor_.at();
     auto end = text.size();
@@ -211,6 +242,7 @@ class PaginationReader : PageRunReader {
       bool found = false;
       auto const error = plates(found);
       if (!error && found) read_.plates.pop_back(), end = at;
+      if (!error && !found && extent_ && unit_seen_ && pages_follow()) end = at;
     }
     cursor_.go_to(here);
     return end;
@@ -223,7 +255,7 @@ class PaginationReader : PageRunReader {
       from = runs()[group_].at.from;
       runs().resize(group_);
     }
-    auto const end = plates_after(from);
+    auto const end = extent_after(from);
     auto to = end;
     while (to > from && cursor_.text()[to - 1] == ' ') --to;
     cursor_.go_to(end);
@@ -232,16 +264,42 @@ class PaginationReader : PageRunReader {
     if (!extent_) warn(Problem::text_not_read, from);
     return std::nullopt;
   }
+  /// Leaves a remark in brackets after a number unread: 205 [sic], [1] (errata), [2] p.
+  bool leave_note() {
+    auto const from = cursor_.at();
+    bool const square = cursor_.take('[');
+    if (!any_ || (!square && !cursor_.take('(')) || !is_latin_letter(cursor_.peek()) || figure().value > 0)
+      return cursor_.go_to(from), false;
+    char const close = square ? ']' : ')';
+    while (!cursor_.at_end() && cursor_.peek() != close && cursor_.peek() != '[' && cursor_.peek() != '(')
+      cursor_.skip(1);
+    if (!cursor_.take(close)) return cursor_.go_to(from), false;
+    read_.unread.push_back({from, cursor_.at()});
+    if (!extent_) warn(Problem::text_not_read, from);
+    return true;
+  }
+  /// `80 leaves, 3-78 numbered I-LXXVI`: which of the leaves bear numbers, and no more leaves.
+  [[nodiscard]] bool numbers_described() {
+    if (!extent_ || !unit_seen_ || group_ == runs().size() || runs().back().last <= runs().back().first) return false;
+    auto look = cursor_;
+    bool unnumbered = false;
+    if (!take_numbering_words(look, unnumbered) || unnumbered) return false;
+    look.take_blanks();
+    return take_page_unit(look) == nullptr;
+  }
   std::optional<Error> next() {
     if (take_separator()) return std::nullopt;
     auto const c = cursor_.peek();
     bool const letter = is_latin_letter(c) || static_cast<unsigned char>(c) >= 0x80, bracket = c == '[' || c == '(';
     if ((letter || (bracket && is_latin_letter(cursor_.peek(1)))) && take_remark()) return std::nullopt;
-    if (letter && (take_name_of_volume() || take_approximately() || leave_frontispiece())) return std::nullopt;
+    if ((letter || is_digit(c)) && take_name_of_volume()) return std::nullopt;
+    if (letter && (take_approximately() || leave_frontispiece())) return std::nullopt;
+    if (letter && numbers_described()) return leave_rest();
     bool unnumbered = false; // the run before has taken it into account
     if (letter && any_ && (take_numbering_words(cursor_, unnumbered) || unit())) return std::nullopt;
     if (any_ && !extent_ && begins_faults()) return faults();
-    if (wanted_extent_ && is_digit(c) && container()) return std::nullopt;
+    if (bracket && leave_note()) return std::nullopt;
+    if (wanted_extent_ && (is_digit(c) || c == '[') && container()) return std::nullopt;
     bool found = false;
     if (auto error = plates(found); error || found) return error;
     if (!at_run() || size_follows()) return leave_rest();
@@ -282,6 +340,7 @@ public:
 
 private:
   Limits limits_;
+  std::int64_t volume_named_{}; // the number of the last volume that was named
 
   /// Numbers after the last unit: of the same unit, with a doubt. Numbers without any unit are not an extent.
   std::optional<Error> end_groups() {
