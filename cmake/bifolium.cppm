@@ -163,6 +163,7 @@ module;
 #include <bifolium/leaf/alphabet.hpp>
 #include <bifolium/leaf/counts_in_words.hpp>
 #include <bifolium/leaf/cycle.hpp>
+#include <bifolium/leaf/formula_heading.hpp>
 #include <bifolium/leaf/found_signature.hpp>
 #include <bifolium/leaf/gathering.hpp>
 #include <bifolium/leaf/leaf.hpp>
@@ -849,6 +850,7 @@ using bifolium::svg_element;
 using bifolium::svg_number;
 using bifolium::take_counted_leaves;
 using bifolium::take_counts_in_words;
+using bifolium::take_formula_heading;
 using bifolium::take_gathered;
 using bifolium::take_half_sheet;
 using bifolium::take_number_in_words;

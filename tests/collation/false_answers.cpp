@@ -191,3 +191,102 @@ TEST_CASE("formulas of books after 1500 agree with the pages their catalogues co
   CHECK(rows == 195);
   CHECK(right == 195);
 }
+
+TEST_CASE("of leaves deleted together and called blank, all are deleted") { // common practice, no source
+  for (std::string const joint : {"7,8", "7, 8", "7.8", "7 & 8", "7 and 8", "7-8", "7 and E8", "7 & E8"})
+    for (std::string const blank : {" blank", " bl.", ", blank", " blanks", ", both blank"})
+      for (std::string const sign : {"-E", "−E", "wants E", "lacking E", "minus E"}) {
+        auto const text = "A-E⁸ (" + sign + joint + blank + ")";
+        INFO(text);
+        auto const formula = read_formula(text);
+        REQUIRE(formula);
+        CHECK(formula->leaves() == 38);
+        CHECK(broken_law(text, dialects::strict) == "");
+      }
+  check({"A-E⁸ (-E7, E8 blank)", 39, Problem::text_not_read}, dialects::strict); // is E8 deleted too?
+  check({"A-E⁸ (-E7; E8 blank)", 39, Problem::none}, dialects::strict);
+  check({"A-E⁸ (±E7, E8 blank)", 40, Problem::none}, dialects::strict);
+}
+
+TEST_CASE("words may lack leaves before or after they are named, in parentheses or not") { // common practice, no source
+  for (std::string const word : {"lacks", "lacking", "wants", "wanting", "less", "minus", "without"}) {
+    for (std::string const leaf :
+         {"E8", "the last leaf", "last leaf", "final leaf", "final blank", "final leaf, blank"}) {
+      auto const text = "A-E⁸ (" + word + " " + leaf + ")";
+      INFO(text);
+      check({text.c_str(), 39, Problem::wanting_read_as_deletion}, dialects::strict);
+    }
+    check({("A-E⁸ (" + word + " last two leaves)").c_str(), 38, Problem::wanting_read_as_deletion}, dialects::strict);
+    for (std::string const joint : {" ", ", ", ". "}) {
+      auto const text = "A-E⁸" + joint + word + " E8";
+      INFO(text);
+      check({text.c_str(), 39, Problem::change_outside_parentheses}, dialects::strict);
+    }
+  }
+  CHECK((*read_formula("A-E⁸ (lacks final blank)")).blanks().size() == 1);
+}
+
+TEST_CASE("leaves named together outside parentheses are blank together") { // common practice, no source
+  for (std::string const joint : {", ", ". ", "; ", " "})
+    for (std::string const leaves :
+         {"A1 and E8 blank", "A1 & E8 blank", "A1 and E8 are blank", "A1 and C2 and E8 blank."}) {
+      auto const text = "A-E⁸" + joint + leaves;
+      INFO(text);
+      check({text.c_str(), 40, Problem::text_not_read}, dialects::strict);
+    }
+}
+
+TEST_CASE("a single gathering has leaves that are numbered, and alternates with none") { // common practice, no source
+  for (auto const& answer : {Answer{"π1,2 A⁸", 10, Problem::leaves_read_as_count},
+                             {"π1.2 A⁸", 10, Problem::leaves_read_as_count},
+                             {"A⁸ χ1,2,3", 11, Problem::leaves_read_as_count},
+                             {"A⁸ χ1-2", 10, Problem::leaves_read_as_count}})
+    check(answer, dialects::strict);
+  CHECK(read_formula("A-M8:4").error().problem == Problem::unknown_mark); // neither a count nor a mark
+  auto const table = read_formula("A⁸ (A4 + folding table)");
+  CHECK(table.error().problem == Problem::change_not_understood);
+  CHECK(table.error().found_text() == "A4 + folding table");
+}
+
+TEST_CASE("what is said of a deleted leaf is no doubt") { // common practice, no source
+  for (auto const* const text : {"A⁸ (-A8, blank)", "A⁸ (-A8, probably blank)", "A⁸ (-A8, presumed blank)",
+                                 "A⁸ (-A8 presumably blank)", "A⁸ (-A8, a blank)"}) {
+    check({text, 7, Problem::none}, dialects::strict);
+    CHECK((*read_formula(text)).blanks().size() == 1);
+  }
+}
+
+TEST_CASE("a heading and a raised ending of the format are no signatures") { // common practice, no source
+  for (std::string const heading : {"Signatures: ",
+                                    "Signatures ",
+                                    "Signature: ",
+                                    "Signed: ",
+                                    "Sigs. ",
+                                    "Sig.: ",
+                                    "sig: ",
+                                    "Sign. ",
+                                    "Collation: ",
+                                    "Collates: ",
+                                    "Coll. ",
+                                    "Formula: ",
+                                    "Register: ",
+                                    "Reg. ",
+                                    "Kollation: ",
+                                    "Segnatura: ",
+                                    "Segn.: ",
+                                    "Bogensignaturen: ",
+                                    "Signaturformel: ",
+                                    "SIGNATURES: ",
+                                    ""})
+    for (std::string const format : {"8vo: ", "8^o: ", "8^{vo}: ", "8<sup>o</sup>: ", "8<sup>vo</sup>. ", "8°: "}) {
+      auto const text = heading + format + "A-E⁸";
+      INFO(text);
+      auto const formula = read_formula(text);
+      REQUIRE(formula);
+      CHECK(formula->leaves() == 40);
+      CHECK(formula->format() == Format::of(8));
+      CHECK(formula->warnings().empty());
+    }
+  CHECK((*read_formula("1^8 2-5^8")).leaves() == 40);
+  CHECK(read_formula("Sig A⁸").error().problem == Problem::no_signature); // without its full stop no abbreviation
+}

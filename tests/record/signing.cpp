@@ -208,3 +208,23 @@ TEST_CASE("what is no statement of signing is quoted") { // constructed
   CHECK(long_range.found_text() == "A1-65");
   CHECK(long_range.limit == 64);
 }
+
+TEST_CASE("a statement of signing after a formula needs no brackets") { // DCRMR 6.215.44.9 writes it so; constructed
+  for (std::string const signing : {" [$5 (−A1) signed]", " [$5 signed (−A1)]", " $5 (−A1) signed", ", $5 signed (−A1)",
+                                    "; $5 (−A1) signed; 40 leaves", ". $5 signed (−A1).", " ($5 signed, −A1)",
+                                    ", $5 (−A1) signed, pp. 80", ", $5 (−A1) signed. A1 blank"}) {
+    auto const text = "8°: A-E⁸" + signing;
+    INFO(text);
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == 40);
+    auto const read = signing_of(*formula);
+    REQUIRE(read);
+    CHECK(read->first == 5);
+    REQUIRE(read->exceptions.size() == 1);
+    CHECK(read->exceptions[0].place.leaf == 1);
+    auto const again = read_formula(write_formula(*formula));
+    REQUIRE(again);
+    CHECK(*signing_of(*again) == *read);
+  }
+}

@@ -64,6 +64,13 @@ struct FormatScan : TextCursor {
   /// number.
   constexpr bool ending() {
     if (take_one(is_degree_sign)) return true;
+    for (auto const& [open, close] : {std::pair{"<sup>"sv, "</sup>"sv}, {"^{"sv, "}"sv}, {"^"sv, ""sv}}) {
+      auto raised = *this;
+      if (raised.take(open) && raised.plain_ending() && raised.take(close)) return *this = raised, true;
+    }
+    return plain_ending();
+  }
+  constexpr bool plain_ending() {
     for (auto word : {"to"sv, "vo"sv, "mo"sv, "o"sv})
       if (take_whole_word(word)) return take('.'), true;
     return false;

@@ -9,6 +9,7 @@
 
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/core/text_cursor.hpp>
+#include <bifolium/leaf/formula_heading.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_signing.hpp>
 
@@ -35,12 +36,7 @@ struct NoteHead {
 inline NoteHead note_head(std::string_view text) {
   TextCursor cursor{text};
   cursor.take_blanks();
-  bool known = false;
-  for (char const* word :
-       {"Signature statement", "Signature formula", "Signature collation", "Signatures", "Signature", "Signed", "Sigs.",
-        "Sig.", "Collational formula", "Collation formula", "Collation", "Formula", "Coll."})
-    known = known || cursor.take_in_any_case(word);
-  if (!known) return {};
+  if (take_formula_heading(cursor) == 0) return {};
   cursor.take_blanks();
   NoteHead head;
   if (cursor.take('(')) {

@@ -3,13 +3,14 @@
 /// blank K8". A copy that has lost a blank has lost no text, so it is useful to know which leaves are blank. All words
 /// may be in capitals or small letters.
 ///
-///   blanks  = blank word | phrase , { separators , phrase } , [ separators , words ] ;
+///   blanks  = [ is ] , blank word | phrase , { separators , phrase } , [ separators , words ] ;
 ///   phrase  = [ introduction ] , ( [ "the" ] , blank word , named , { separators , named }
 ///           | named , { [ separators ] , [ is ] , named } , [ separators ] , [ is ] , blank word , [ end ] ) ;
 ///   introduction = ( "with" | "incl" | "including" | "includes" ) , [ "." ] ;
 ///   named   = counted | leaf , [ "verso" | "recto" ] , [ "-" , figure ] ;
 ///   counted = [ "the" ] , ( "first" | "last" | "final" ) , [ number ] , [ leaf word ] ;
-///   is      = "is" | "are" | "both" | "all" | "a" | "probably" | "perhaps" | "presumably" , [ is ] ;
+///   is      = "is" | "are" | "both" | "all" | "a" | "probably" | "perhaps" | "presumably" | "presumed"
+///             | "possibly" , [ is ] ;
 ///   blank word = ( "blank" | "blanks" | "bl" ) , { "?" | "." } , [ leaf word ] ;
 ///   end     = "and" , ( "genuine" | "present" | "original" )
 ///           | leaf , { separators , leaf } ;                    (* after counted leaves only: each is named *)
@@ -86,8 +87,8 @@ class BlankWords {
     }
   }
   static constexpr std::string_view introductions[]{"with"sv, "incl"sv, "including"sv, "includes"sv};
-  static constexpr std::string_view verbs[]{"is"sv, "are"sv,      "both"sv,    "all"sv,
-                                            "a"sv,  "probably"sv, "perhaps"sv, "presumably"sv};
+  static constexpr std::string_view verbs[]{"is"sv,       "are"sv,     "both"sv,       "all"sv,      "a"sv,
+                                            "probably"sv, "perhaps"sv, "presumably"sv, "presumed"sv, "possibly"sv};
   static constexpr std::string_view leaf_words[]{"leaf"sv, "leaves"sv};
   /// Takes a blank word with the question mark or full point after it, and "leaf" or "leaves".
   constexpr bool blank() {
@@ -156,6 +157,7 @@ class BlankWords {
     if (c_.at(TokenKind::point)) c_.take();
     auto const before = c_;
     static_cast<void>(take("the"));
+    skip(verbs);
     if (blank()) {
       if (c_.ended()) return BlanksSaid::alone;
       do

@@ -5,7 +5,7 @@
 ///
 ///   group   = "[" , { element | separator } , "]" , [ count ] ;
 ///             (* unsigned; the count is shared by runs without one *)
-///   signing = "[" , "$" , words , "]" ;
+///   signing = "[" , "$" , words , "]" | "(" , "$" , words , ")" | "$" , words ;
 ///   note    = "(" , ( blanks | words ) , ")" | "[" , words , "]" ;
 #pragma once
 
@@ -64,6 +64,8 @@ protected:
       if (square) warn(Problem::change_in_square_brackets, from, close + 1);
       return this->changes(i, close);
     }
+    bool const signing = in.at(TokenKind::dollar) && text_.substr(i, close - i).find_first_of("[]") == text_.npos;
+    if (signing) return sink_.passage(Passage::Kind::signing, i, close), true; // ($4 signed)
     if (this->leaves_wanting(i, close)) return !failed_;
     if (square)
       warn(Problem::text_not_read, from, close + 1);

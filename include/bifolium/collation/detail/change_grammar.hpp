@@ -55,13 +55,14 @@ protected:
   [[nodiscard]] constexpr bool begins_with_loss(TokenCursor const& c, std::uint32_t end) const {
     return is_loss_before(word(c)) && leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
   }
-
-private:
+  /// Returns true for a word that replaces the sign of a deletion.
   [[nodiscard]] static constexpr bool is_loss_before(std::string_view w) noexcept {
     return w == "less" || w == "minus" || w == "without" || is_wanting_word(w);
   }
+
+private:
   constexpr void separators(ChangeState& s) const {
-    s.point = s.spaced = s.semicolon = false;
+    s.point = s.spaced = s.semicolon = s.conjoined = false;
     s.separated = !s.any;
     for (;; s.c.take()) {
       auto const& t = s.c.token;
@@ -74,6 +75,7 @@ private:
         s.c = within(s, t.from + 2U);
       else if (!and_sign && !is_separator(t))
         break;
+      s.conjoined = s.conjoined || and_word || and_sign;
       s.separated = true;
     }
     if (s.after_words) s.point = false; // the full stop belongs to the words
@@ -107,7 +109,7 @@ private:
     }
     auto const name = of_named_leaves(leaf_name(s.c, s.end));
     auto const next = name.found ? within(s, name.end) : s.c;
-    bool const listed = s.list && s.separated && !signed_here && !is_remark(name, next);
+    bool const listed = s.list && s.separated && !signed_here && !is_remark(s, name, next);
     if (name.found && !signed_here && !next.ended()) {
       // A3+1: the leaf before the insertion, then the inserted leaves; but the 8 of −A1.8 +χ1.2 belongs to the list
       bool const of_list = listed && !name.gathering_named && !s.spaced;
@@ -119,6 +121,10 @@ private:
     bool const in_list = listed && (!name.whole || s.last_gone.first == 0) && (!s.semicolon || ends_item(next.token));
     if (name.found && loss && (signed_here || in_list)) return list_of_leaves(s, kind, name, signed_here);
     if (!signed_here && continues_insertion(s)) return insertion(s, s.current, s.previous.first, false, from);
+    // (−E7, E8 blank): is E8 deleted too?
+    bool const comma = s.list && !s.semicolon && s.after(Kind::deletion);
+    if (comma && name.gathering_named && name.leaf > 0 && is_blank_word(word(next)))
+      warn(Problem::text_not_read, from, s.end);
     return words(s, from, signed_here);
   }
   /// Adds a cancel of the whole gathering before the parenthesis: (±).
@@ -139,11 +145,15 @@ private:
     auto const after = !s.gone ? -1 : s.last_gone.last == 0 ? s.current.leaves : s.last_gone.last;
     return insertion(s, s.current, after, after >= 0, from);
   }
-  /// Returns true for (±D2, D3 blank), where the second leaf has words of its own.
-  [[nodiscard]] constexpr bool is_remark(NamedLeaf const& name, TokenCursor const& next) const {
+  /// Returns true for (±D2, D3 blank), where the second leaf has words of its own. A number alone has none if it touches
+  /// the list, and it is never only blank: (−E7,8 blank), (−E7, 8 blank); nor has what `and` joins: (−E7 and E8 blank).
+  [[nodiscard]] constexpr bool is_remark(ChangeState const& s, NamedLeaf const& name, TokenCursor const& next) const {
     auto const w = word(next);
-    return name.found && next.token.spaced && w.size() > 1 && is_word(next.token.from) && w != "and" && w != "to" &&
-           w != "through";
+    if (!name.found || !next.token.spaced || w.size() < 2 || !is_word(next.token.from) || w == "and" || w == "to" ||
+        w == "through")
+      return false;
+    if (name.gathering_named) return !s.conjoined || s.sign != Kind::deletion;
+    return s.spaced && !is_blank_word(w);
   }
   /// Reads a change whose leaf comes first: A3+χ1, B1=C2. `next` is at the sign.
   constexpr bool of_leaf(ChangeState& s, NamedLeaf const& name, TokenCursor const& next, bool plus,

@@ -20,7 +20,7 @@ struct ChangeState {
   FoundChange previous{};    // the last change
   FoundChange last_gone{};   // the last deletion or cancel
   // the text before the item that is read now
-  bool separated{}, spaced{}, semicolon{}, point{};
+  bool separated{}, spaced{}, semicolon{}, point{}, conjoined{}; // conjoined: by `and` or &
   [[nodiscard]] constexpr bool after(Change::Kind kind) const noexcept { return any && previous.kind == kind; }
 };
 

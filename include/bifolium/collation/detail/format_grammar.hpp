@@ -3,7 +3,7 @@
 /// 4°, 2° and 4°, 8° (4s):. fold/read_format.hpp reads the formats themselves. This header decides whether there is a
 /// format at all, since 2o is a format and 2o⁸ a gathering.
 ///
-///   heading = ( "Signatures" | "Collation" | "Formula" | "Register" | "Sig" | "Coll" ) , ( ":" | "." ) ;
+///   heading = heading words , [ ":" | "." ] ;
 ///   format  = [ "in" ] , [ paper class ] , format symbol , [ "?" | "(?)" ] , [ ( "and" | "&" ) , format symbol ] ,
 ///             [ gathered ] , [ ":" | "." | "," ]
 ///           | "[" , format symbol , "]" , [ ":" | "." | "," ]
@@ -13,6 +13,7 @@
 #include <bifolium/collation/detail/wanting_grammar.hpp>
 #include <bifolium/fold/read_format.hpp>
 #include <bifolium/fold/read_gathered.hpp>
+#include <bifolium/leaf/formula_heading.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -90,27 +91,27 @@ private:
     c_ = cursor(i + 1);
     return true;
   }
+  /// Takes the words before a formula. A colon or a full stop ends them; words in full need neither: Signatures A-K⁸.
   constexpr void take_heading() {
-    constexpr std::string_view headings[]{"signatures"sv, "collation"sv, "formula"sv, "register"sv, "sig"sv, "coll"sv};
-    auto const w = word(c_);
-    if (w.size() < 3) return;
-    for (auto const heading : headings) {
-      if (w.size() != heading.size() || !begins_with_word(text_.substr(c_.token.from), heading)) continue;
-      auto c = after_word(c_);
-      if (!c.touches(TokenKind::colon) && !c.touches(TokenKind::point)) continue;
-      c.take();
-      if (c.ended()) return;
-      c_ = c;
-      return;
-    }
+    if (word(c_).size() < 3) return;
+    TextCursor words{text_, c_.token.from};
+    auto const size = take_formula_heading(words);
+    if (size == 0) return;
+    auto c = cursor(words.at());
+    bool const marked = at(static_cast<std::uint32_t>(words.at()) - 1) == '.' || c.touches(TokenKind::colon) ||
+                        c.touches(TokenKind::point);
+    if (!marked && (size < shortest_word || !c.token.spaced)) return;
+    if (c.at(TokenKind::colon) || c.at(TokenKind::point)) c.take();
+    if (!c.ended()) c_ = c;
   }
+  static constexpr std::size_t shortest_word = 6; // signed: no shorter word is written in full
   /// Returns true if a format may begin at this byte.
   [[nodiscard]] constexpr bool begins_format(std::uint32_t i) const noexcept {
     char const c = at(i), d = at(i + 1), e = at(i + 2);
     if (is_digit(c)) {
       while (is_digit(at(i))) ++i;
-      return at(i) == '/' || at(i) == 'o' || at(i) == 'm' || at(i) == 't' || at(i) == 'v' ||
-             (i < text_.size() && is_degree_sign(decode(text_, i).value));
+      return at(i) == '/' || at(i) == '^' || at(i) == '<' || at(i) == 'o' || at(i) == 'm' || at(i) == 't' ||
+             at(i) == 'v' || (i < text_.size() && is_degree_sign(decode(text_, i).value));
     }
     if (c == '(') return is_digit(d) || (is_latin_letter(d) && is_latin_letter(e));
     if (is_latin_letter(c)) return is_small(d) ? is_small(e) || e == '.' || e == '-' : d == '.' && is_small(e);

@@ -201,7 +201,8 @@ public:
     formula_->passages_.push_back({kind, {from, to}});
     if (kind != Passage::Kind::signing) return;
     if (!formula_->signing_.empty()) formula_->signing_ += ' ';
-    formula_->signing_ += words(from, to);
+    auto const said = words(from, to);
+    formula_->signing_ += said[0] == '[' ? said : '[' + said + ']'; // it is written in one way
   }
   void tail(std::size_t from, std::size_t to) {
     if (formula_ == nullptr) return;

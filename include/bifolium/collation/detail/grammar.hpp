@@ -145,6 +145,8 @@ private:
       return fail(Problem::not_utf8, t.from, t.from);
     case TokenKind::symbol:
       return this->joining_sign() || this->gathering();
+    case TokenKind::dollar:
+      return begun() ? this->signing() : this->gathering();
     default:
       return this->gathering();
     }
@@ -225,6 +227,11 @@ private:
   constexpr bool colon() {
     auto c = c_;
     c.take();
+    // A-M8:4: a colon between two figures is neither the sign of a count nor a mark
+    auto const before = at(c_.token.from - 1);
+    bool const after_figure = is_digit(before) || static_cast<unsigned char>(before) >= 0x80;
+    if (begun() && after_figure && c.touches(TokenKind::figure) && c.is_flat_figure())
+      return fail(Problem::unknown_mark, c_.token.from, c.token.to);
     if (!begun() || c_.token.spaced || !c.token.spaced || !(is_extent(c) || this->is_page_sequence(c)))
       return this->gathering();
     c_ = c;

@@ -218,6 +218,10 @@ private:
     this->doubt_marks(e, run, false);
   }
   constexpr bool take_named(ChangeState& s, FoundChange& one, std::uint32_t from, FoundElement& gathering) {
+    auto const w = this->word(s.c);
+    if (w.size() > 3 && this->is_word(s.c.token.from) &&
+        !is_digit(at(s.c.token.from + static_cast<std::uint32_t>(w.size()))))
+      return fail(Problem::change_not_understood, from, s.end); // C4 + folding table
     auto const mark = CountReader{text_.substr(0, s.end), letters_}.take(s.c);
     if (!mark || is_plus(mark)) return not_understood(s, from);
     one.named = true;

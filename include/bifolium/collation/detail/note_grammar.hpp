@@ -15,9 +15,9 @@ using namespace std::string_view_literals;
 /// Words that say that leaves are gone, changed or inserted (common practice, no source). They are not counted, so
 /// there is a warning.
 inline constexpr std::string_view words_of_change[]{
-    "added"sv,   "cancel"sv, "cancelled"sv, "cancels"sv, "cut"sv,      "deleted"sv,
-    "excised"sv, "extra"sv,  "fehlen"sv,    "fehlt"sv,   "inserted"sv, "manca"sv,
-    "missing"sv, "manque"sv, "minus"sv,     "removed"sv, "replaced"sv, "without"sv,
+    "added"sv,   "cancel"sv,  "canceled"sv, "cancellans"sv, "cancelled"sv, "cancels"sv,  "cut"sv,
+    "deleted"sv, "excised"sv, "extra"sv,    "fehlen"sv,     "fehlt"sv,     "inserted"sv, "manca"sv,
+    "missing"sv, "manque"sv,  "minus"sv,    "removed"sv,    "replaced"sv,  "without"sv,
 };
 
 template <class Sink> class NoteGrammar : protected InsertionGrammar<Sink> {
@@ -142,6 +142,7 @@ private:
     for (auto c = begin; !c.ended(); c.take()) {
       if (c.at(TokenKind::plus) || c.at(TokenKind::equals) || c.at(TokenKind::plus_minus) || c.at(TokenKind::minus))
         return true;
+      if (c.token.is_raised_figure()) return true; // alternate B⁴
       if (!c.at(TokenKind::letter)) continue;
       auto const w = word_at(text_.substr(0, to), c.token.from);
       if (is_wanting_word(w)) return true;

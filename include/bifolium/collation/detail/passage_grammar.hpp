@@ -96,6 +96,28 @@ protected:
     if (!this->add_leaves(inserted ? leaves : -leaves, from, to)) return false;
     return this->add_change(change);
   }
+  /// Reads a statement of signing without brackets, A-K⁸; $4 signed (−A3), up to a semicolon, a full stop before a
+  /// blank, or a statement of pages.
+  constexpr bool signing() {
+    auto const begin = c_;
+    auto const from = c_.token.from;
+    auto to = c_.token.to;
+    int depth = 0, square = 0;
+    for (; !c_.ended(); c_.take()) {
+      auto const& t = c_.token;
+      depth += t.is(TokenKind::open_round) ? 1 : t.is(TokenKind::close_round) ? -1 : 0;
+      square += t.is(TokenKind::open_square) ? 1 : t.is(TokenKind::close_square) ? -1 : 0;
+      bool const point = t.is(TokenKind::point) && (c_.ahead().spaced || c_.ahead().is(TokenKind::end));
+      auto after = c_;
+      after.take();
+      bool const pages = t.is(TokenKind::comma) && this->is_extent(after);
+      if (depth < 0 || square < 0 || (depth == 0 && (t.is(TokenKind::semicolon) || point || pages))) break;
+      to = t.to;
+    }
+    if (depth > 0 || square > 0) return c_ = begin, this->gathering();
+    sink_.passage(Passage::Kind::signing, from, to);
+    return true;
+  }
   /// Reads words about a leaf that are not in parentheses: A-K⁸; K8 blank. Returns false if there are none.
   constexpr bool remark() {
     auto const from = c_.token.from;
@@ -104,15 +126,18 @@ protected:
     auto const next = text_.substr(from, 48); // K8 and a word: most text here is neither
     auto const blank = next.find(' ');
     auto const figure = from + (blank == next.npos ? next.size() : blank);
-    if (figure == from || !is_small(at(figure + 1)) || !is_small(at(figure + 2))) return false;
+    bool const sign = at(figure + 1) == '&' && at(figure + 2) == ' ';
+    if (figure == from || (!sign && (!is_small(at(figure + 1)) || !is_small(at(figure + 2))))) return false;
     auto const size = static_cast<std::uint32_t>(text_.size());
     auto const name = leaf_name(c_, size);
     if (!name.found || !name.gathering_named || name.leaf < 1) return false;
     auto c = cursor(name.end);
+    bool const several = take_joined_leaves(c);
     auto const w = word(c);
     bool const words = c.token.spaced && !w.empty() && is_small(w[0]) && is_word(c.token.from) && w != "to" &&
                        w != "through" && w != "and";
-    if (!words) return false;
+    bool const of_several = is_blank_word(w) || is_wanting_word(w) || w == "are" || w == "both";
+    if (!words || (several && !of_several)) return false;
     auto const target = this->find(name.key);
     if (!target || name.leaf > target->leaves) return false;
     for (; !c.ended(); c.take()) {
@@ -151,6 +176,18 @@ protected:
   }
 
 private:
+  /// Takes the leaves that are joined to one before them: A1 and E8 blank. Returns true if there are any.
+  [[nodiscard]] constexpr bool take_joined_leaves(TokenCursor& c) {
+    bool any = false;
+    for (;;) {
+      bool const sign = c.at(TokenKind::symbol) && c.token.value == '&';
+      if (!sign && word(c) != "and") return any;
+      auto const name = leaf_name(cursor(c.token.from + (sign ? 1U : 3U)), static_cast<std::uint32_t>(text_.size()));
+      if (!name.found || !name.gathering_named || name.leaf < 1) return any;
+      c = cursor(name.end);
+      any = true;
+    }
+  }
   /// Returns true for leaves that the formula does not have and that are not plates: + 2 leaves, and 4 unsigned leaves.
   [[nodiscard]] constexpr bool leaves_beside(std::uint32_t from) const {
     auto const w = word(c_);

@@ -80,7 +80,8 @@ private:
           lead == 0xC2 && static_cast<unsigned char>(at(end + 3)) >= 0xC2; // ¹⁰; ² before a letter is a series
       if (next == ',' || next == '-' || lead == 0xE2 || tens) return true;
     }
-    return part_ && begun() && is_small(at(end + 1)) && is_small(at(end + 2));
+    bool const leaves_joined = at(end + 1) == '&' && at(end + 2) == ' '; // A1 & K8 blank
+    return part_ && begun() && (leaves_joined || (is_small(at(end + 1)) && is_small(at(end + 2))));
   }
 };
 

@@ -2,11 +2,14 @@
 /// Reads changes that are written in words, (M8 blank and wanting), or without parentheses, A⁸ −A8, A⁸ A3 ±. There is
 /// always a warning: the words may mean that one copy lacks the leaf, and a sign outside parentheses may be a mistake.
 ///
-///   wanting = [ "?" ] , ( leaf , { join , leaf } | ( "last" | "final" ) , [ number ] , [ leaf word ] ) , is wanting ;
+///   wanting = [ "?" ] , ( leaf , { join , leaf } | counted from the end ) , is wanting
+///           | ( loss word | wanting word ) , counted from the end , [ is wanting ] ;
+///   counted from the end = [ "the" ] , ( "last" | "final" ) , [ number ] , [ leaf word ] ;
+///   loss word = "less" | "minus" | "without" ;
 ///   is wanting = ( wanting word | "deleted" | "removed" | "excised" | blank word | "and" | "&" | "," | "?" | "is"
 ///              | "are" | "both" ) , { is wanting } ;
 ///   wanting word = "want" | "wants" | "wanting" | "lack" | "lacks" | "lacking" ;
-///   outside = ( "−" | "-" | "±" ) , leaf , { ( "," | "." ) , figure } | leaf , "±" | "±" ;
+///   outside = ( "−" | "-" | "±" | loss word | wanting word ) , leaf , { ( "," | "." ) , figure } | leaf , "±" | "±" ;
 #pragma once
 
 #include <bifolium/collation/detail/change_grammar.hpp>
@@ -29,9 +32,11 @@ protected:
     Wanting found;
     found.c = cursor(from, end);
     if (found.c.at(TokenKind::question)) found.doubtful = true, found.c.take();
-    if (!take_last(found, end) && !take_leaves(found, end)) return false;
+    bool const lacks = this->is_loss_before(word(found.c)); // lacks the last leaf
+    if (lacks) found.c = after(found.c, word(found.c), end);
+    if (!take_last(found, end) && (lacks || !take_leaves(found, end))) return false;
     auto const words = found.c.token.from;
-    if (!take_words(found, end)) return false;
+    if (!take_words(found, end, lacks)) return false;
     warn(Problem::wanting_read_as_deletion, from, end);
     ChangeState s;
     s.end = end;
@@ -127,8 +132,7 @@ private:
     }
   }
   /// Takes the words after the leaves. Returns true if they say that the leaves are wanting, and perhaps blank.
-  constexpr bool take_words(Wanting& found, std::uint32_t end) const {
-    bool wanting = false;
+  constexpr bool take_words(Wanting& found, std::uint32_t end, bool wanting) const {
     for (auto& c = found.c; !c.ended();) {
       auto const w = word(c);
       if (c.at(TokenKind::comma) || c.at(TokenKind::question) || is_and_sign(c)) {
@@ -149,17 +153,19 @@ private:
   /// Returns the position after a change that begins at the cursor, or 0 if there is none.
   [[nodiscard]] constexpr std::uint32_t end_of_change() {
     auto const t = c_.token;
-    if (t.kind <= TokenKind::symbol && (!t.is(TokenKind::letter) || !has_cancel_sign())) return 0;
+    auto const lost = t.is(TokenKind::letter) && may_begin_loss(t.from) ? word(c_) : std::string_view{};
+    bool const loss_word = this->is_loss_before(lost) && c_.token.spaced;
+    if (t.kind <= TokenKind::symbol && !loss_word && (!t.is(TokenKind::letter) || !has_cancel_sign())) return 0;
     auto const size = static_cast<std::uint32_t>(text_.size());
     if (t.is(TokenKind::plus_minus) && t.spaced) {
       auto const next = c_.ahead();
       if (next.spaced || next.is(TokenKind::end) || is_separator(next)) return t.to;
     }
-    auto c = c_;
-    bool const sign = is_loss(t) && t.spaced && !t.raised();
-    if (sign)
+    auto c = loss_word ? cursor(t.from + lost.size()) : c_;
+    bool const sign = loss_word || (is_loss(t) && t.spaced && !t.raised());
+    if (sign && !loss_word)
       c.take();
-    else if (!t.is(TokenKind::letter))
+    else if (!sign && !t.is(TokenKind::letter))
       return 0;
     auto const name = leaf_name(c, size);
     if (!name.found || !name.gathering_named || name.leaf < 1) return 0;
@@ -175,6 +181,10 @@ private:
       end.take();
     }
     return to;
+  }
+  /// Returns true if one of the words of loss can begin at this byte: most letters outside parentheses are marks.
+  [[nodiscard]] constexpr bool may_begin_loss(std::uint32_t i) const noexcept {
+    return (at(i) == 'l' || at(i) == 'm' || at(i) == 'w') && is_small(at(i + 1)) && is_small(at(i + 2));
   }
   /// Returns true if the text contains ±. Without it no letter outside parentheses begins a change (A3 ±), so letters
   /// need not be looked at.
