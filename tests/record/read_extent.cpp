@@ -176,6 +176,10 @@ TEST_CASE("what is said of a number stands beside it, and the numbers go on") { 
   }
   check(
       {{"viii+205 p.", 213}, {"viii+205+[3] p.", 216}, {"pp. viii+205", 213}, {"1-96, 81-112 [i.e. 97-128] p.", 128}});
+  for (auto text : {"[4], 183, [1] p. ; [1 v.]", "183, [1] p., [1 map]", "183, [1] p., [3 leaves of plates]"}) {
+    INFO(text);
+    CHECK(extent(text).pages() == (text[0] == '[' ? 188 : 184)); // no pages
+  }
   CHECK(extent("142+ l.").pagination.incomplete);
   CHECK_FALSE(extent("viii+205 p.").pagination.incomplete);
   CHECK_FALSE(read_extent("81-112 [i.e. 97-120] p.")); // not as many pages

@@ -189,7 +189,7 @@ protected:
     auto const from = cursor_;
     if (cursor_.take(',')) cursor_.take_blanks();
     int depth = 0;
-    bool const words = is_latin_letter(cursor_.peek()) || cursor_.peek() == '(';
+    bool const words = names_matter();
     auto const is_word = [&](char c) { return !is_digit(c) && c != '[' && !(depth == 0 && c == close); };
     while (words && !cursor_.at_end() && is_word(cursor_.peek())) {
       depth += cursor_.peek() == '(' ? 1 : cursor_.peek() == ')' ? -1 : 0;
@@ -200,6 +200,17 @@ protected:
     auto const text = cursor_.text().substr(from.at(), cursor_.at() - from.at());
     if (text.find("blank") == text.npos) read_.unread.push_back({from.at(), cursor_.at()});
     return own;
+  }
+  /// Returns true before a word for what is printed on pages without numbers; [1 v.], [1 map] and [3 leaves of plates]
+  /// are none.
+  [[nodiscard]] bool names_matter() const {
+    auto look = cursor_;
+    static_cast<void>(look.take('('));
+    for (std::string_view const beginning :
+         {"ads", "advert", "advt", "blank", "catalog", "colophon", "content", "dedicat", "errat", "half-title",
+          "imprint", "index", "publisher", "title"})
+      if (look.take_in_any_case(beginning)) return true;
+    return false;
   }
   /// Gives the last run the unit written inside its brackets; the unit after its group is not its own.
   void keep_unit(PageUnitWord const& unit) {
