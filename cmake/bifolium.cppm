@@ -479,6 +479,7 @@ using bifolium::Scheme;
 using bifolium::SchemeFacts;
 using bifolium::SchemeRow;
 using bifolium::SchemeText;
+using bifolium::SecondStatement;
 using bifolium::SeenEdge;
 using bifolium::SeenForme;
 using bifolium::SeenGathering;

@@ -89,6 +89,28 @@ struct Described {
   }
 };
 
+/// What marks, edges and point-holes of the leaf say against the format that is stated; empty if nothing. Size, chain
+/// lines and gatherings are fields of the description, which is examined by itself.
+std::string leaf_against_format(Described const& described) {
+  auto const likely = described.likely();
+  auto const stated = described.format();
+  if (!likely || !stated || stated->kind() != Format::Kind::leaves ||
+      stated->leaves_to_sheet() == likely->format.leaves_to_sheet())
+    return "";
+  std::string why;
+  for (auto const kind :
+       {EvidenceKind::watermark, EvidenceKind::edges, EvidenceKind::point_hole, EvidenceKind::leaves}) {
+    auto const there = likely->reason(kind);
+    bool against = there.seen;
+    for (auto const& one : described.inference)
+      if (one.format == *stated) against = against && there.weight > one.reason(kind).weight + weight_that_counts;
+    if (against) why += (why.empty() ? "" : ", ") + std::string{to_words(kind)};
+  }
+  if (why.empty()) return "";
+  return "the format is stated as " + std::string{stated->symbol().view()} + ", but the leaf argues for " +
+         std::string{likely->format.symbol().view()} + ": " + why;
+}
+
 /// The format in its first line, and whether the record agrees with itself.
 void tell_verdict(Described const& described) {
   auto const& seen = described.observation.seen();
@@ -99,8 +121,13 @@ void tell_verdict(Described const& described) {
   std::cout << (argues ? words.substr(0, words.find('\n') + 1) : "Nothing in the record argues for a format.\n");
   if (auto const next = words.find("\nLook next at: "); next != words.npos)
     std::cout << words.substr(next + 1, words.find('\n', next + 1) - next);
-  std::cout << verdict_of(described.audit) << '\n';
+  auto const format = leaf_against_format(described);
+  bool against = !format.empty();
+  for (auto const& bound : described.bounds)
+    against = against || (bound.binds() && seen.year && seen.year->to < bound.year);
+  std::cout << verdict_of(described.audit, against) << '\n';
   tell_findings(std::cout, described.audit);
+  if (!format.empty()) std::cout << "  Doubtful: " << format << '\n';
   for (auto const& warning : described.observation.warnings()) std::cout << "  Odd: " << sentence_of(warning) << '\n';
   tell_period(std::cout, described.bounds, seen.year);
   std::cout << '\n';

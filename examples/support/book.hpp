@@ -177,6 +177,16 @@ public:
             bifolium::Problem::unknown_word);
     return found;
   }
+  /// Tells that a scheme makes another number of leaves of the sheet than the format says.
+  void scheme_divides(std::string_view name, bifolium::Attested scheme, bifolium::Format format) {
+    auto const of_scheme = make_up(*fold(scheme.scheme())).leaves_to_sheet;
+    auto const of_format = format.leaves_to_sheet();
+    if (!of_format || *of_format == of_scheme || format.kind() != bifolium::Format::Kind::leaves) return;
+    wrong(*record_.find(name),
+          "folds the sheet into " + std::to_string(of_scheme) + " leaves, but the format is stated as " +
+              std::string{format.symbol().view()},
+          bifolium::Problem::formats_differ);
+  }
   std::optional<bifolium::Formula> formula(std::string_view name) {
     auto const field = record_.find(name);
     if (!field) return std::nullopt;
@@ -262,7 +272,7 @@ inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
     book.seen.leaves = read.value("leaves", read_leaves_seen).value_or(EvidenceOfLeaves{});
   book.extent = read.value("pagination", [](std::string_view text) { return read_extent(text); });
   book.signing = read.value("signing", [](std::string_view text) { return read_signing(text); });
-  static_cast<void>(read.value("format", read_format_statement));
+  auto const format = read.value("format", read_format_statement);
   book.seen.year = read.value("year", read_years);
   book.binding = read.length("binding");
   book.chain_spacing = read.length("chain spacing");
@@ -270,6 +280,10 @@ inline Book read_book(Lines& lines, std::vector<RecordError>& errors) {
   book.seen.place = region(read.text("place"));
   book.scheme = read.scheme("scheme");
   book.collation = read.formula("formula");
+  auto const stated = format           ? std::optional{format->formats.front()}
+                      : book.collation ? book.collation->format()
+                                       : std::nullopt;
+  if (book.scheme && stated) read.scheme_divides("scheme", *book.scheme, *stated);
   book.copies = read.count("copies");
   book.overs = read.percent("overs");
   book.ream = read.ream("ream");

@@ -10,13 +10,15 @@
 
 namespace support {
 
-/// The verdict in one sentence.
-inline std::string verdict_of(bifolium::Audit const& audit) {
+/// The verdict in one sentence. `leaf_against`: what the leaf or its paper shows does not agree with a field.
+inline std::string verdict_of(bifolium::Audit const& audit, bool leaf_against = false) {
   int contradictions = 0, doubts = 0, notes = 0;
   for (auto const& finding : audit.findings)
     ++(finding.level == bifolium::Severity::error   ? contradictions
        : finding.level == bifolium::Severity::doubt ? doubts
                                                     : notes);
+  if (contradictions + doubts + notes == 0 && leaf_against)
+    return "The fields agree with one another, but not with what the leaf or its paper shows.";
   if (contradictions + doubts + notes == 0) return "Nothing in the description contradicts the rest of it.";
   std::string sentence;
   auto const add = [&](int count, char const* one, char const* many) {

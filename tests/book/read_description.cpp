@@ -389,3 +389,85 @@ TEST_CASE(
   // what is after the semicolon is no leaf that is blank: EEBO-TCP
   CHECK_FALSE(agree("A-L⁶ (L6 blank; K2,3 missigned I2,3)", "128 p."));
 }
+
+TEST_CASE("a fact that the text of another field states again, and otherwise, is a doubt") { // constructed
+  struct Twice {
+    FieldTexts texts;
+    Field field, in;
+    char const* says;
+  };
+  for (auto const& [texts, field, in, says] :
+       {Twice{{.pagination = "80 p., 2 folding plates", .plates = "3"},
+              Field::plates,
+              Field::pagination,
+              "plates: stated as '3', and in the pagination as '2 folding plates'"},
+        {{.formula = "A-E⁸ [$4 signed]", .signing = "$5 signed"},
+         Field::signing,
+         Field::formula,
+         "signing: stated as '$5 signed', and in the formula as '[$4 signed]'"},
+        {{.formula = "A-E⁸; pp. 80", .pagination = "[8], 64, [4] p."},
+         Field::pagination,
+         Field::formula,
+         "pagination: stated as '[8], 64, [4] p.', and in the formula as 'pp. 80'"},
+        {{.format = "4to", .height = "20 cm (8vo)"},
+         Field::format,
+         Field::height,
+         "format: stated as '4to', and in the height as '20 cm (8vo)'"},
+        {{.pagination = "80 p. ; 20 cm (8vo)", .format = "4to"},
+         Field::format,
+         Field::pagination,
+         "format: stated as '4to', and in the pagination as ' 20 cm (8vo)'"},
+        {{.height = "187 x 114 mm", .width = "120 mm"},
+         Field::width,
+         Field::height,
+         "width: stated as '120 mm', and in the height as '187 x 114 mm'"},
+        {{.height = "24 cm, bound to 28 cm", .binding = "27 cm"},
+         Field::binding,
+         Field::height,
+         "binding: stated as '27 cm', and in the height as '24 cm, bound to 28 cm'"},
+        {{.format = "8vo in 4s", .gatherings = "8"},
+         Field::gatherings,
+         Field::format,
+         "gatherings: stated as '8', and in the format as '8vo in 4s'"}}) {
+    INFO(says);
+    auto const audit = examine(described(texts));
+    auto const twice = finding(audit, FindingId::stated_twice);
+    CHECK(twice.level == Severity::doubt);
+    CHECK(twice.fields == (FieldSet{field} | in));
+    CHECK(twice.says == says);
+  }
+  // the same, or what catalogues count in two ways
+  for (auto const& texts : {FieldTexts{.pagination = "80 p., [3] leaves of plates", .plates = "3"},
+                            {.formula = "A-E⁸ [$5 signed]", .signing = "$5 signed"},
+                            {.formula = "A-E⁸; pp. 80", .pagination = "78, [2] p."},
+                            {.formula = "A-E⁸; pp. 78", .pagination = "78, [2] p."}, // a blank leaf at the end
+                            {.format = "8vo", .height = "20 cm (8vo)"},
+                            {.height = "19 x 12 cm", .width = "114 mm"},
+                            {.format = "8vo in 4s", .gatherings = "in fours"}})
+    CHECK(!has(examine(described(texts)), FindingId::stated_twice));
+}
+
+TEST_CASE("a statement of signing is examined wherever it is written") { // constructed
+  for (auto const& texts : {FieldTexts{.formula = "A-E⁴", .signing = "$5 signed"},
+                            {.formula = "A-E⁴ [$5 signed]"},
+                            {.formula = "A-E⁴; $5 signed"},
+                            {.formula = "A-E⁴; 20 leaves; $5 signed"}})
+    CHECK(has(examine(described(texts)), FindingId::signing_beyond_gathering));
+  for (auto const& texts : {FieldTexts{.formula = "A-E⁴", .signing = "$3 (-F1) signed"},
+                            {.formula = "A-E⁴ [$3 (-F1) signed]"},
+                            {.formula = "A-E⁴ [$3 (+B5) signed]"}}) {
+    auto const audit = examine(described(texts));
+    CHECK(finding(audit, FindingId::signing_of_no_leaf).level == Severity::doubt);
+  }
+  CHECK(finding(examine(described({.formula = "A-E⁴ [$3 (-F1) signed]"})), FindingId::signing_of_no_leaf).says ==
+        "the statement of signing names F1, which the formula does not have");
+  CHECK(!has(examine(described({.formula = "A-E⁴ [$3 (-A1, $2; +E4) signed]"})), FindingId::signing_of_no_leaf));
+}
+
+TEST_CASE("an oblong book is not higher than broad") { // by the word; constructed
+  auto const audit = examine(described({.format = "oblong 4to", .height = "20 cm", .width = "15 cm"}));
+  CHECK(finding(audit, FindingId::oblong_but_high).says ==
+        "the format is stated as oblong 4°, but the leaf is 20 cm high and 15 cm broad");
+  CHECK(!has(examine(described({.format = "oblong 4to", .height = "15 x 20 cm"})), FindingId::oblong_but_high));
+  CHECK(!has(examine(described({.format = "4to", .height = "20 x 15 cm"})), FindingId::oblong_but_high));
+}

@@ -384,7 +384,16 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
     CAPTURE(text);
     CHECK_FALSE(read_leaves_present(book, text));
   }
-  CHECK(read_leaves_present(book, "A-K wants").error().problem == Problem::unexpected_end);
+  CHECK(read_leaves_present(book, "wants").error().problem == Problem::unexpected_end);
+  for (auto const* const list : {"A-K wants", "K8 wanting", "K8 lacking.", "A1, K8 missing", "A1-K7, K8 wanting"}) {
+    INFO(list);
+    auto const error = read_leaves_present(book, list).error();
+    CHECK(error.problem == Problem::wanting_after_leaves); // of one leaf or of all?
+    CHECK(std::string_view{list}.find(error.found_text()) != std::string_view::npos);
+    CHECK(!error.found_text().empty());
+  }
+  for (std::string const word : {"gathering", "quire", "signature", "sig.", "the gathering"})
+    CHECK(spans("wants " + word + " C") == spans("wants C"));
   for (auto const* text : {"wants all", "lacks all after", "wants everything before ", "wants facsimile",
                            "wants, and A1", "wants first", "wants first and leaves", "wants the last", "last leaf",
                            "wants complete", "wants the last twenty leaves of forty"}) {

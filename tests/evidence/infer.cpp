@@ -76,6 +76,12 @@ TEST_CASE("what cannot be is an error, what is odd a warning") {
   // Roberts & Etherington s.v. agenda: height three times the width or more
   auto const narrow = observe({.height = 300_mm, .width = 100_mm});
   CHECK(narrow->warnings()[0].problem == Problem::very_narrow_leaf);
+  // the binder may cut the leaf down to its type, but not below it
+  auto const type = observe({.height = 190_mm, .type_height = 200_mm});
+  REQUIRE(type->warnings().size() == 1);
+  CHECK(type->warnings()[0].problem == Problem::type_page_above_leaf);
+  auto const cut_to_type = observe({.height = 190_mm, .type_height = 190_mm});
+  CHECK(cut_to_type->warnings().empty());
 }
 
 TEST_CASE("cases a bibliographer would put to it") {

@@ -48,7 +48,10 @@ enum class FindingId : std::uint16_t {
   dates_contradict = 625,         ///< the date of the imprint and the coded date have no common year
   date_numerals_differ = 626,     ///< the year in Roman numerals differs from the one supplied in arabic figures
   read_with_doubt = 627,          ///< a text was read and may mean something else
-  places_contradict = 628         ///< the place of the imprint is not in the country that is coded
+  places_contradict = 628,        ///< the place of the imprint is not in the country that is coded
+  stated_twice = 629,             ///< the text of another field states the same fact with another value
+  signing_of_no_leaf = 630,       ///< the statement of signing names a leaf that the formula does not have
+  oblong_but_high = 631           ///< the leaf is higher than broad and is described as oblong
 };
 
 /// Returns the identifier of a finding: `pages_contradict`.
@@ -80,7 +83,10 @@ enum class FindingId : std::uint16_t {
                                 "dates_contradict",
                                 "date_numerals_differ",
                                 "read_with_doubt",
-                                "places_contradict"};
+                                "places_contradict",
+                                "stated_twice",
+                                "signing_of_no_leaf",
+                                "oblong_but_high"};
   return names[static_cast<std::size_t>(id) - 601];
 }
 

@@ -69,6 +69,15 @@ struct FieldDoubt {
   std::string text{}; ///< the text of the field
 };
 
+/// A fact that the text of another field states again, with another value: plates listed after the pages, the format in
+/// the text of the size, pages and signing after the formula.
+struct SecondStatement {
+  Field field{};        ///< the fact
+  Field in{};           ///< the field whose text states it again
+  std::string first{};  ///< the text of its own field
+  std::string second{}; ///< the text that states it again
+};
+
 /// The statements of a catalogue about a book.
 struct Description {
   std::optional<Stated<Formula>> formula{};           ///< the collation formula
@@ -88,6 +97,7 @@ struct Description {
   /// all places that the statement of place names or can mean; empty if it says that one of them is false
   std::vector<Place> places{};
   std::optional<Stated<CountryCode>> coded_place{}; ///< country of printing, coded beside the imprint (MARC 21, 008)
+  std::vector<SecondStatement> again{};             ///< facts stated twice, where the two differ
   std::vector<UnreadField> unread{};                ///< texts that could not be read
   std::vector<FieldDoubt> doubts{};                 ///< texts that were read and are doubtful
   Conventions conventions{};                        ///< conventions of the catalogue

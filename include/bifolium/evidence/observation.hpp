@@ -75,6 +75,8 @@ constexpr Expected<Observation> observe(LeafEvidence const& seen) {
   if (seen.height && (*seen.height < least || *seen.height > most))
     observation.warn(Problem::unlikely_measure, "height");
   if (seen.width && (*seen.width < 20_mm || *seen.width > most)) observation.warn(Problem::unlikely_measure, "width");
+  if (seen.type_height && seen.height && *seen.type_height > *seen.height)
+    observation.warn(Problem::type_page_above_leaf, "type_height");
   if (seen.material == Material::wove && chains) observation.warn(Problem::chain_lines_on_wove, "chain_lines");
   if (seen.height && seen.width && seen.height->count() >= 3 * seen.width->count())
     observation.warn(Problem::very_narrow_leaf, "width");

@@ -23,6 +23,17 @@ namespace detail {
 class DescriptionReader {
   FieldTexts const& texts_;
   Description book_{};
+  // facts that the text of another field states, too
+  struct Beside {
+    std::optional<Stated<Pagination>> pages_in_formula{};
+    std::optional<Stated<Signing>> signing_in_formula{};
+    std::optional<Stated<std::int64_t>> plates_in_pages{};
+    std::optional<Stated<Format>> format_in_size{};
+    std::optional<Stated<SizeRange>> width_in_size{}, binding_in_size{};
+    std::optional<Stated<int>> gatherings_in_format{};
+  };
+  Beside beside_{};
+  Field size_from_{Field::height}; // the field in whose text the size was found
 
   void unread(Field field, Error const& error, std::string_view text, std::size_t from = 0) {
     book_.unread.push_back({field, error, std::string{text}, from});
@@ -79,14 +90,18 @@ class DescriptionReader {
     book_.formula = stated(Formula{note.formula}, text);
     std::string_view const tail = note.formula.tail();
     auto const tail_at = tail.empty() ? text.npos : text.rfind(tail);
+    if (note.signing) {
+      auto const at = text.find('$');
+      auto const own = note.formula.signing();
+      beside_.signing_in_formula =
+          stated(Signing{*note.signing}, own ? std::string_view{*own} : tail, place_in(text, at == text.npos ? 0 : at));
+    }
     if (tail_at == text.npos) return;
-    if (auto const from = pagination_place(tail); from && texts_.pagination.empty() && note.pages) {
+    if (auto const from = pagination_place(tail); from && note.pages) {
       auto const pages = tail.substr(*from);
       if (auto const extent = read_stated_pages(pages))
-        book_.pagination = stated(Pagination{extent->pagination}, pages, place_in(text, tail_at + *from));
+        beside_.pages_in_formula = stated(Pagination{extent->pagination}, pages, place_in(text, tail_at + *from));
     }
-    if (note.signing && texts_.signing.empty())
-      book_.signing = stated(Signing{*note.signing}, tail, place_in(text, tail_at));
   }
   /// A doubt about the formula; one that contradicts a total of leaves stated beside it is a number of leaves.
   void take(Error const& warning) {
@@ -165,10 +180,9 @@ class DescriptionReader {
   /// millimetres. `at`: where the text begins in the field that it is from.
   void size(SizeStatement const& read, std::string_view text, TextPlace at) {
     book_.height = stated(SizeRange{*read.height}, text, at);
-    if (read.width && texts_.width.empty()) book_.width = stated(SizeRange{*read.width}, text, at);
-    if (read.binding && texts_.binding.empty()) book_.binding = stated(SizeRange{*read.binding}, text, at);
-    if (read.formats.size() == 1 && texts_.format.empty() && !book_.format)
-      book_.format = stated(Format{read.formats[0]}, text, at);
+    if (read.width) beside_.width_in_size = stated(SizeRange{*read.width}, text, at);
+    if (read.binding) beside_.binding_in_size = stated(SizeRange{*read.binding}, text, at);
+    if (read.formats.size() == 1) beside_.format_in_size = stated(Format{read.formats[0]}, text, at);
   }
   void height() {
     if (texts_.height.empty()) return;
@@ -196,8 +210,9 @@ class DescriptionReader {
       if (!after_extent(span)) return;
     doubt(Field::pagination, extent->warnings(), text);
     book_.pagination = stated(Pagination{extent->pagination}, text);
-    if (auto const plates = extent->leaves_of_plates(); plates && texts_.plates.empty())
-      book_.plates = stated(std::int64_t{*plates}, extent->plates[0].at.of(text));
+    if (auto const plates = extent->leaves_of_plates())
+      beside_.plates_in_pages =
+          stated(std::int64_t{*plates}, TextSpan{extent->plates.front().at.from, extent->plates.back().at.to}.of(text));
   }
   /// What follows the pages: illustrations after ` : `, the size after ` ; `, other words. False where the words name
   /// more pages, so that the number of them is not known.
@@ -216,7 +231,7 @@ class DescriptionReader {
         for (auto const part : read->unread)
           if (!part.of(words.substr(1)).starts_with("+"))
             rest(Field::pagination, text, {span.from + 1 + part.from, span.from + 1 + part.to});
-        if (texts_.height.empty()) size(*read, words.substr(1), at);
+        if (texts_.height.empty()) size_from_ = Field::pagination, size(*read, words.substr(1), at);
         return true;
       }
     if (names_pages(words)) {
@@ -236,8 +251,39 @@ class DescriptionReader {
     if (!read) return unread(Field::format, read.error(), texts_.format);
     for (auto const span : read->unread) rest(Field::format, texts_.format, span);
     if (read->formats.size() == 1) book_.format = stated(Format{read->formats[0]}, texts_.format);
-    if (read->gatherings_of && texts_.gatherings.empty())
-      book_.gatherings = stated(int{*read->gatherings_of}, texts_.format);
+    if (read->gatherings_of) beside_.gatherings_in_format = stated(int{*read->gatherings_of}, texts_.format);
+  }
+  /// Takes a fact from the text of another field if its own field is empty; if both state it, keeps that they differ.
+  template <class T, class Same>
+  void settle(Field field, Field in, std::optional<Stated<T>>& own, bool has_text,
+              std::optional<Stated<T>> const& beside, Same same) {
+    if (beside && !has_text && !own) own = beside;
+    if (beside && own && has_text && !same(own->value, beside->value))
+      book_.again.push_back({field, in, own->text, beside->text});
+  }
+  void settle_format() {
+    settle(Field::format, size_from_, book_.format, !texts_.format.empty(), beside_.format_in_size,
+           [](Format a, Format b) { return a.leaves_to_sheet() == b.leaves_to_sheet(); });
+  }
+  void settle_beside() {
+    constexpr std::int64_t last_leaf = 3; // pages; a blank leaf at the end is often left out
+    settle(Field::pagination, Field::formula, book_.pagination, !texts_.pagination.empty(), beside_.pages_in_formula,
+           [](Pagination const& a, Pagination const& b) {
+             auto const one = a.total(), other = b.total();
+             return one.low <= other.stated + last_leaf && other.low <= one.stated + last_leaf;
+           });
+    settle(Field::signing, Field::formula, book_.signing, !texts_.signing.empty(), beside_.signing_in_formula,
+           [](Signing const& a, Signing const& b) {
+             return a.first == b.first && a.half == b.half && a.beyond_half == b.beyond_half && a.listed == b.listed &&
+                    a.exceptions.size() == b.exceptions.size();
+           });
+    settle(Field::plates, Field::pagination, book_.plates, !texts_.plates.empty(), beside_.plates_in_pages,
+           [](std::int64_t a, std::int64_t b) { return a == b; });
+    auto const meet = [](SizeRange a, SizeRange b) { return a.above < b.to && b.above < a.to; };
+    settle(Field::width, size_from_, book_.width, !texts_.width.empty(), beside_.width_in_size, meet);
+    settle(Field::binding, size_from_, book_.binding, !texts_.binding.empty(), beside_.binding_in_size, meet);
+    settle(Field::gatherings, Field::format, book_.gatherings, !texts_.gatherings.empty(), beside_.gatherings_in_format,
+           [](int a, int b) { return a == b; });
   }
   /// Words of a title page stand around its date and place as a rule; figures among them may be another date.
   void rest_with_figures(Field field, std::string_view text, std::vector<TextSpan> const& spans) {
@@ -286,6 +332,7 @@ public:
     format();
     height();
     pagination();
+    settle_format();
     read(Field::leaves, texts_.leaves, book_.leaves, [&](std::string_view text) { return leaves(text); });
     read(Field::plates, texts_.plates, book_.plates, [&](std::string_view text) { return plates(text); });
     read(Field::signing, texts_.signing, book_.signing, [](std::string_view text) { return read_signing(text); });
@@ -296,6 +343,7 @@ public:
          [&](std::string_view text) { return side(Field::binding, text); });
     read(Field::chain_lines, texts_.chain_lines, book_.chain_lines, read_word<ChainLines>);
     read(Field::material, texts_.material, book_.material, read_word<Material>);
+    settle_beside();
     year(Field::year, texts_.year, book_.year);
     year(Field::coded_year, texts_.coded_year, book_.coded_year);
     place();

@@ -58,6 +58,11 @@ class FieldAudit {
           std::string{identifier(one.field)} + ": " + sentence_of(one.doubt) + column_words(one.doubt),
           numerals ? "the date as it is printed" : "");
     }
+    for (auto const& one : book_.again)
+      add(FindingId::stated_twice, Severity::doubt, FieldSet{one.field} | one.in,
+          std::string{identifier(one.field)} + ": stated as '" + one.first + "', and in the " +
+              std::string{identifier(one.in)} + " as '" + one.second + "'",
+          "which of the two is right");
     if (book_.pagination && book_.pagination->value.unpaged)
       add(FindingId::pages_uncounted, Severity::note, FieldSet{Field::pagination},
           "the pagination does not say how many pages there are", "");
@@ -127,6 +132,17 @@ class FieldAudit {
           "leaf " + std::to_string(most) + " is described as signed, but no gathering of the formula has more than " +
               std::to_string(thickest) + " leaves",
           "which leaves of a gathering are signed, and how many it has", most - thickest);
+    IdealCopy const ideal{book_.formula->value};
+    for (auto const& exception : rule.exceptions) {
+      auto const& place = exception.place;
+      auto const found = place.any ? std::optional<FoundGathering>{} : ideal.find(place.gathering);
+      if (place.any || (found && place.leaf.value_or(1) <= ideal.leaves_folded(found->gathering))) continue;
+      auto name = std::string{to_text(place.gathering).view()};
+      if (place.leaf) name += (place.gathering.mark() == Mark::number ? "/" : "") + std::to_string(*place.leaf);
+      return add(FindingId::signing_of_no_leaf, Severity::doubt, FieldSet{Field::formula} | Field::signing,
+                 "the statement of signing names " + name + ", which the formula does not have",
+                 "the signatures of the book");
+    }
   }
   void gatherings() {
     if (!book_.gatherings) return;
@@ -163,6 +179,13 @@ class FieldAudit {
                 " broad; perhaps height and width were exchanged, or the book is oblong",
             "the shape of the book");
     }
+    auto const format = stated_format(book_);
+    if (book_.height && book_.width && format && format->shape() == Shape::oblong &&
+        book_.height->value.above >= book_.width->value.to)
+      add(FindingId::oblong_but_high, Severity::doubt, FieldSet{Field::height} | Field::width | Field::format,
+          "the format is stated as " + std::string{format->symbol().view()} + ", but the leaf is " +
+              millimetres_of(book_.height->value) + " high and " + millimetres_of(book_.width->value) + " broad",
+          "the shape of the book, and whether height and width were exchanged");
     if (book_.height && book_.binding && book_.binding->value.to < book_.height->value.above)
       add(FindingId::cover_below_leaf, Severity::error, FieldSet{Field::height} | Field::binding,
           "the cover is " + millimetres_of(book_.binding->value) + " high and the leaf " +

@@ -184,7 +184,10 @@ class LeavesReader {
   /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
   [[nodiscard]] bool is_filler(std::string_view word) const {
     if (word == "and" || word == "in") return !read_.spans.empty(); // K8 in facsimile
-    return wanting_ && (word == "the" || word == "leaf" || word == "leaves");
+    for (std::string_view const one : {"the", "leaf", "leaves", "gathering", "gatherings", "quire", "quires",
+                                       "signature", "signatures", "sig.", "sigs."})
+      if (wanting_ && word == one) return true;
+    return false;
   }
   /// Takes a word of "all after B4". Returns true if it was one.
   [[nodiscard]] bool is_of_all(std::string_view word) {

@@ -60,7 +60,11 @@ inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::st
   LeavesReader there{book, text, limits, false}, wanting{book, text, limits, true};
   ListPassages passages{text};
   bool says_wanting = false;
+  std::size_t before = 0; // where the passage before ended
+  TextSpan word{};        // the word after which leaves are wanting
   while (auto const passage = passages.next()) {
+    if (passage->wanting && !says_wanting) word = trimmed(text, {before, passage->text.from}, " ,;:().");
+    before = passage->text.to;
     says_wanting = says_wanting || passage->wanting;
     if (auto const wrong = (passage->wanting ? wanting : there).read(passage->text)) return *wrong;
   }
@@ -69,6 +73,9 @@ inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::st
   if (!says_wanting) return static_cast<LeavesPresent&&>(result);
   if (!there.begun() && book.leaves() > 0) result.spans.push_back(span_of_numbers(book, 1, book.leaves()));
   auto const& gone = wanting.result();
+  // K8 wanting: which of the leaves before the word are meant, a list does not say
+  if (!wanting.begun() && there.begun())
+    return error_at(Problem::wanting_after_leaves, place_in(text, word.from), word.of(text));
   if (!wanting.begun()) return error_at(Problem::unexpected_end, place_in(text, text.size()), {});
   result.spans = WantingRemover{book, gone.spans}.remove_from(result.spans);
   result.doubts.insert(result.doubts.end(), gone.doubts.begin(), gone.doubts.end());

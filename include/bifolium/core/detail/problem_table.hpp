@@ -289,6 +289,8 @@ BIFOLIUM_PROBLEM(301, reference_not_in_book, "the formula has no leaf '{found}'"
 BIFOLIUM_PROBLEM(329, leaves_not_named, "'{found}' does not say which leaves of the formula are meant: name them by signature, as in B3.6 and C1-4, or by number, as in f. 5-6")
 /// A reference to a leaf of a gathering that the formula does not have.
 BIFOLIUM_PROBLEM(328, gathering_not_in_book, "'{found}' is of a gathering that is not in the book: name one that the formula has")
+/// `K8 wanting` at the end of a list of leaves, which may be said of one leaf or of all.
+BIFOLIUM_PROBLEM(330, wanting_after_leaves, "'{found}' comes after the leaves of which it is said: write it before them, as in 'wants K8'")
 /// A statement of extent is expected.
 BIFOLIUM_PROBLEM(303, not_an_extent, "'{found}' is not a statement of extent: write [8], 205, [3] p. or [2], 152 leaves")
 /// A statement of pagination or foliation is expected.
@@ -367,6 +369,8 @@ BIFOLIUM_PROBLEM(411, very_narrow_leaf, "the leaf is at least three times as hig
 BIFOLIUM_PROBLEM(412, marks_in_vellum, "vellum has neither chain lines nor watermarks")
 /// A warning: a height or width that leaves of books seldom have, as where centimetres were taken for millimetres.
 BIFOLIUM_PROBLEM(413, unlikely_measure, "'{found}' is hardly a measure of a leaf: check the unit and the digits")
+/// A warning: a type page that is higher than the leaf on which it is printed.
+BIFOLIUM_PROBLEM(414, type_page_above_leaf, "the type page is higher than the leaf: one of the two was measured or written wrongly")
 /// The tallest volume of a set is lower than the lowest.
 BIFOLIUM_PROBLEM(420, tallest_below_lowest, "the tallest volume must not be lower than the lowest")
 /// A year in a watermark before the first watermarks.
