@@ -203,15 +203,20 @@ protected:
     std::size_t to{};
     std::string_view words{};
   };
-  [[nodiscard]] constexpr WordAt word(std::size_t at) const {
-    WordAt found;
-    for (auto const& row : date_words) {
+  /// Keeps the longest word of a table at a position.
+  template <std::size_t N> constexpr void find_word(DateWordRow const (&rows)[N], std::size_t at, WordAt& found) const {
+    for (auto const& row : rows) {
       auto end = cursor(at);
       if (row.words.size() <= found.words.size() || !end.take_in_any_case(row.words) || word_goes_on(end.at()))
         continue;
       end.take('.');
       found = {row.says, end.at(), row.words};
     }
+  }
+  [[nodiscard]] constexpr WordAt word(std::size_t at) const {
+    WordAt found;
+    find_word(date_words, at, found);
+    find_word(words_of_another_year, at, found);
     bool const direction = found.says == DateWord::not_before || found.says == DateWord::not_after;
     bool const negated =
         found.words.starts_with("no") || found.words.starts_with("ni") || found.words.starts_with("pas");
