@@ -157,11 +157,11 @@ class DescriptionReader {
   }
   /// "8", "in fours", "8s", "in half-sheets" of a format that is stated. What follows the number is left.
   Expected<int> gathering(std::string_view text) {
-    auto const sheet = book_.format ? book_.format->value.leaves_to_sheet() : std::nullopt;
+    auto const sheet = book_.format ? book_.format->value.leaves_to_sheet().value_or(0) : 0; // 0 where it is not known
     for (TextCursor cursor{text}; !cursor.at_end();) {
       std::optional<std::int64_t> leaves;
-      if (sheet && *sheet >= 2 && take_half_sheet(cursor))
-        leaves = *sheet / 2;
+      if (sheet >= 2 && take_half_sheet(cursor))
+        leaves = sheet / 2;
       else if (auto const number = take_number_in_words(cursor); number && (number->plural || number->figures))
         leaves = number->value;
       if (leaves) {
