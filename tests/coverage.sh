@@ -10,10 +10,13 @@ export LLVM_PROFILE_FILE="$PWD/$build/profiles/%p.profraw"
 if [ $# = 0 ]; then
   cmake -S . -B "$build" -G Ninja -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_COMPILER=clang++-16 -DBIFOLIUM_BUILD_BENCH=OFF \
     -DCMAKE_CXX_FLAGS="-fprofile-instr-generate -fcoverage-mapping" ${CMAKE_ARGUMENTS:-} >/dev/null
-  cmake --build "$build" --target bifolium_tests bifolium_draw_all list_errors examples/all
+  cmake --build "$build" --target bifolium_tests bifolium_draw_all list_errors examples/all tests/examples/all
   rm -rf "$build/profiles"
-  "$build/tests/bifolium_tests" | tail -n 3
-  ctest --test-dir "$build" --output-on-failure --no-tests=error -R '^(example|lesson|drawing: every|docs)' | tail -n 4
+  "$build/tests/bifolium_tests" >"$build/tests.log" || { cat "$build/tests.log" && exit 1; }
+  tail -n 3 "$build/tests.log"
+  ctest --test-dir "$build" -j2 --output-on-failure --no-tests=error -R '^(example|lesson|drawing: every|docs)' >"$build/ctest.log" ||
+    { cat "$build/ctest.log" && exit 1; }
+  tail -n 4 "$build/ctest.log"
   llvm-profdata-16 merge -failure-mode=all -sparse "$build"/profiles/*.profraw -o "$build/all.profdata"
 fi
 programs=$(for program in "$build"/bin/* "$build/tests/docs/list_errors" "$build/tests/bifolium_draw_all"; do [ ! -f "$program" ] || printf -- "-object %s " "$program"; done)

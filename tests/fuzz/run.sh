@@ -8,11 +8,13 @@ build=$(realpath "$1") seconds=$2 corpora=${3:-$1/corpora}
 seeds=$(realpath "$(dirname "$0")")/seeds
 mkdir -p "$corpora"
 corpora=$(realpath "$corpora")
-found=0
+found=0 ran=0
 for fuzzer in "$build"/fuzz_read_*; do
+  [ -x "$fuzzer" ] || continue
   reader=${fuzzer##*/fuzz_read_}
   [ "${ONLY:-$reader}" = "$reader" ] || continue
   case " ${LEAVE_OUT:-} " in *" $reader "*) continue ;; esac
+  ran=$((ran + 1))
   corpus=$corpora/$reader
   mkdir -p "$corpus"
   if [ -f "$seeds/$reader.txt" ]; then # a seed a line
@@ -29,4 +31,5 @@ for fuzzer in "$build"/fuzz_read_*; do
   fi
   printf '%-10s %12s executions  %s\n' "$reader" "$(sed -n 's/^stat::number_of_executed_units: *//p' "$log")" "$outcome"
 done
+[ $ran -gt 0 ] || { echo "there is no such fuzzer in $build"; exit 2; }
 exit $found
