@@ -83,6 +83,28 @@ TEST_CASE("the parts of a formula and doubtful changes are explained as such") {
         "Together 38 leaves, 76 pages.\n");
 }
 
+TEST_CASE("each kind of change is explained with its verb") { // constructed
+  auto const told = [](char const* formula) {
+    auto const text = explain_count(*read_formula(formula));
+    return text.substr(text.find('\n') + 1); // without the line of the run A-B
+  };
+  CHECK(explain_count(*read_formula("12°: A-C⁸/⁴ (−A)")) == "A to C, 3 gatherings of 8 and 4 by turns: 20 leaves.\n"
+                                                            "Gathering A is not in the ideal copy: 8 fewer.\n"
+                                                            "Together 12 leaves, 24 pages.\n");
+  CHECK(told("8°: A-B⁸ (−A3-5)") == "A3 to 5 are not in the ideal copy: 3 fewer.\nTogether 13 leaves, 26 pages.\n");
+  CHECK(told("8°: A-B⁸ (±A3-5)") == "A3 to 5 are cancels, printed anew in the place of the old: the number of leaves "
+                                    "stays.\nTogether 16 leaves, 32 pages.\n");
+  CHECK(told("8°: A-B⁸ (±A)") == "Gathering A is a cancel, printed anew in the place of the old: the number of leaves "
+                                 "stays.\nTogether 16 leaves, 32 pages.\n");
+  CHECK(told("8°: A-B⁸ (A4+1?)") == "Inserted after A4: 1 more, which is doubtful.\nTogether 17 leaves, 34 pages.\n");
+  CHECK(told("8°: A-B⁸ (A8+χ⁴(−χ4))") ==
+        "χ is inserted after A8: 3 more, since it lacks 1 of 4.\nTogether 19 leaves, 38 pages.\n");
+  // what is the same paper, and a note, add nothing
+  CHECK(told("8°: A-B⁸ [=A3]") == "Together 16 leaves, 32 pages.\n");
+  CHECK(told("8°: A-B⁸ (A1 blank)") == "Together 16 leaves, 32 pages.\n");
+  CHECK(explain_count(*read_formula("A1")) == "A, 1 gathering of 1: 1 leaf.\nTogether 1 leaf, 2 pages.\n");
+}
+
 TEST_CASE("a ranking says what speaks for the first, what parts it from the next, and where to look") {
   // A quarto has horizontal chain lines and its mark in the gutter, an octavo vertical ones and the mark at the head of the
   // gutter (Roberts & Etherington, Bookbinding and the Conservation of Books, 1982, s.v. chain lines; common practice).

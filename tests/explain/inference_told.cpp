@@ -6,6 +6,7 @@
 
 #include "check.hpp"
 
+#include <cmath>
 #include <initializer_list>
 #include <string>
 #include <utility>
@@ -49,6 +50,10 @@ TEST_CASE("a reason counts from three to one and is strong from twenty to one") 
   CHECK(words(1.099) == "for it");
   CHECK(words(2.995) == "for it");
   CHECK(words(2.996) == "for it, strongly");
+  CHECK(words(std::log(3.)) == "for it"); // from three and from twenty to one, these included
+  CHECK(words(std::log(20.)) == "for it, strongly");
+  CHECK(words(-std::log(3.)) == "against it");
+  CHECK(words(-std::log(20.)) == "against it, strongly");
   CHECK(words(-1.098) == "says little");
   CHECK(words(-1.099) == "against it");
   CHECK(words(-2.995) == "against it");
@@ -58,6 +63,8 @@ TEST_CASE("a reason counts from three to one and is strong from twenty to one") 
   auto const told = explain_ranking(constructed({{size, 1.098}, {chain_lines, 2.996}, {watermark, 2.995}}));
   CHECK(
       tells(told, "For quarto: chain lines (strongly), place of the watermark.\nAgainst it: no evidence that counts."));
+  CHECK(tells(explain_ranking(constructed({{size, std::log(3.)}, {chain_lines, std::log(20.)}})),
+              "For quarto: chain lines (strongly), size.\n"));
   auto const against = explain_ranking(constructed({{size, -1.099}, {gathering, -1.098}, {chain_lines, -2.996}}));
   CHECK(tells(against, "For quarto: no evidence that counts by itself.\nAgainst it: chain lines (strongly), size.\n"));
 }

@@ -18,7 +18,10 @@
 
 #include "check.hpp"
 
+#include <algorithm>
 #include <limits>
+#include <sstream>
+#include <string>
 
 using namespace bifolium;
 
@@ -119,6 +122,36 @@ TEST_CASE("formes as text: the quarto and the half-sheet of octavo as manuals se
   // published grids, with their sources: tests/imposition/grids.inc
   CHECK(forme_text(impose<schemes::quarto>()) == "outer\n4↓ 5↓\n1  8\ninner\n6↓ 3↓\n7  2\n");
   CHECK(forme_text(impose<schemes::octavo_half_sheet>()) == "forme\n4↓ 5↓ 6↓ 3↓\n1  8  7  2\n");
+}
+
+TEST_CASE("the compositor's view beside the binder's: paper is the mirror of type") {
+  // the published grids of above, and each row the other way round
+  CHECK(both_views_text(impose<schemes::quarto>()) == "the compositor sees type | the binder sees paper\n"
+                                                      "outer                    | outer\n"
+                                                      "4↓ 5↓                    | 5↓ 4↓\n"
+                                                      "1  8                     | 8  1\n"
+                                                      "inner                    | inner\n"
+                                                      "6↓ 3↓                    | 3↓ 6↓\n"
+                                                      "7  2                     | 2  7\n");
+  CHECK(both_views_text(impose<schemes::octavo_half_sheet>()) == "the compositor sees type | the binder sees paper\n"
+                                                                 "forme                    | forme\n"
+                                                                 "4↓ 5↓ 6↓ 3↓              | 3↓ 6↓ 5↓ 4↓\n"
+                                                                 "1  8  7  2               | 2  7  8  1\n");
+  // two sheets of a folio, 1 2 7 8 and 3 4 5 6
+  auto const fours = impose(*fold(Attested::find("2_quired_4s")->scheme()));
+  CHECK(forme_text(fours) == "sheet 1\nouter\n1  8\ninner\n7  2\nsheet 2\nouter\n3  6\ninner\n5  4\n");
+  CHECK(both_views_text(fours).find("sheet 2\nthe compositor sees type | the binder sees paper\n"
+                                    "outer                    | outer\n"
+                                    "3  6                     | 6  3\n") != std::string::npos);
+  // a forme wider than its heading: the bar between type and paper is in one column of characters
+  std::istringstream wide{both_views_text(impose(*fold(Attested::find("128_sixteen_8s")->scheme())))};
+  std::ptrdiff_t bar = 0;
+  for (std::string line; std::getline(wide, line);) {
+    auto const before = line.substr(0, line.find('|'));
+    auto const characters = std::count_if(before.begin(), before.end(), [](char c) { return (c & 0xC0) != 0x80; });
+    CHECK(characters == (bar == 0 ? bar = characters : bar));
+  }
+  CHECK(bar > 25);
 }
 
 TEST_CASE("foldings found, and a page misprinted") {
@@ -299,6 +332,8 @@ TEST_CASE("numbers in words") {
   CHECK(hundredths(.996) == "1.00");
   CHECK(hundredths(1 + 1e-12) == "1.00"); // sums of doubles
   CHECK(hundredths(-1e-12) == "0.00");
+  CHECK_THROWS(hundredths(1 + 1e-8));
+  CHECK_THROWS(hundredths(-1e-8));
   CHECK_THROWS(hundredths(1.01));
   CHECK_THROWS(hundredths(-.01));
   CHECK_THROWS(hundredths(std::numeric_limits<double>::quiet_NaN()));

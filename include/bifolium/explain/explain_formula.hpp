@@ -32,14 +32,20 @@ inline std::string place_words(IdealCopy const& book, GatheringAt gathering, int
   if (leaf > 0) return leaf_words(book, {gathering, leaf, 0});
   return std::string{"gathering "}.append(to_text(book.signature(gathering)).view());
 }
+/// The place of a deletion or a cancel as the subject of a sentence, with its verb.
+template <class Change>
+std::string subject_words(IdealCopy const& book, Change const& one, char const* of_one, char const* of_several) {
+  auto const several = one.leaf > 0 && one.last > one.leaf;
+  return capitalised(place_words(book, one.gathering, one.leaf, one.last)).append(several ? of_several : of_one);
+}
 inline ChangeSaid words_of(IdealCopy const& book, Deletion const& one) {
   auto const taken = one.leaves(book.leaves_folded(one.gathering));
-  return {-taken, place_words(book, one.gathering, one.leaf, one.last) +
-                      " is not in the ideal copy: " + std::to_string(taken) + " fewer"};
+  return {-taken,
+          subject_words(book, one, " is", " are") + " not in the ideal copy: " + std::to_string(taken) + " fewer"};
 }
 inline ChangeSaid words_of(IdealCopy const& book, Cancel const& one) {
-  return {0, place_words(book, one.gathering, one.leaf, one.last) +
-                 " is a cancel, printed anew in the place of the old: the number of leaves stays"};
+  return {0, subject_words(book, one, " is a cancel", " are cancels") +
+                 ", printed anew in the place of the old: the number of leaves stays"};
 }
 inline ChangeSaid words_of(IdealCopy const& book, Insertion const& one) {
   auto const name = one.named ? std::string{to_text(one.name).view()} + " is inserted " : "Inserted ";
