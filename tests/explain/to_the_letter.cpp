@@ -22,6 +22,7 @@
 #include <limits>
 #include <sstream>
 #include <string>
+#include <vector>
 
 using namespace bifolium;
 
@@ -122,6 +123,60 @@ TEST_CASE("formes as text: the quarto and the half-sheet of octavo as manuals se
   // published grids, with their sources: tests/imposition/grids.inc
   CHECK(forme_text(impose<schemes::quarto>()) == "outer\n4↓ 5↓\n1  8\ninner\n6↓ 3↓\n7  2\n");
   CHECK(forme_text(impose<schemes::octavo_half_sheet>()) == "forme\n4↓ 5↓ 6↓ 3↓\n1  8  7  2\n");
+}
+
+TEST_CASE("each piece of a sheet has a label, and a name in a sentence") {
+  struct Named {
+    char const* scheme;
+    std::vector<std::string> labels; // of the pieces, in the order in which they are cut
+  };
+  // what is inside what is as the text of each scheme sets it; rows and columns are counted in its sheet
+  Named const all[]{
+      {"4_quarto", {"sheet"}},
+      {"2_quired_6s", {"sheet 1", "sheet 2", "sheet 3"}},
+      {"12_common", {"sheet", "off-cut, inset", "main part"}},
+      {"8_in_8s_two_half_sheets_inset", {"sheet", "main part", "inner part, inset"}}, // as large as the other
+      {"12_8_plus_4", {"sheet", "gathering B", "gathering A"}},
+      {"8_half_sheet", {"sheet", "first copy", "second copy"}},
+      {"4_quarto_in_6s", {"sheet 1", "sheet 2", "half-sheet of another copy", "inner part, inset"}},
+      {"8_half_sheet_plus_singles",
+       {"sheet", "gathering A", "columns 3 to 4", "row 1, columns 3 to 4", "row 2, columns 3 to 4", "gathering B",
+        "gathering C", "gathering D", "gathering E"}},
+      {"18_12_plus_6",
+       {"sheet", "gathering A", "gathering B", "gathering A, off-cut, inset", "gathering A, main part",
+        "gathering B, off-cut, inset", "gathering B, main part"}},
+      // twenties by half-sheets: of each copy, a row that is innermost, and two pieces of the other rows
+      {"20_half_sheet_10",
+       {"sheet", "first copy", "second copy", "first copy, innermost part", "rows 2 to 5, columns 1 to 2",
+        "first copy, second part from outside", "first copy, outermost part", "second copy, innermost part",
+        "rows 2 to 5, columns 3 to 4", "second copy, second part from outside", "second copy, outermost part"}}};
+  for (auto const& [id, labels] : all) {
+    CAPTURE(id);
+    auto const scheme = Attested::find(id)->scheme();
+    auto const folded = *fold(scheme);
+    REQUIRE(scheme.pieces() == static_cast<int>(labels.size()));
+    for (int piece = 0; piece < scheme.pieces(); ++piece)
+      CHECK(piece_label(scheme, folded, piece) == labels[static_cast<std::size_t>(piece)]);
+  }
+  auto const words = [](char const* id, int piece) {
+    auto const scheme = Attested::find(id)->scheme();
+    return piece_words(scheme, *fold(scheme), piece);
+  };
+  CHECK(words("4_quarto", 0) == "the sheet");
+  CHECK(words("2_quired_6s", 1) == "sheet 2");
+  CHECK(words("12_common", 1) == "the off-cut");
+  CHECK(words("12_8_plus_4", 1) == "gathering B");
+  CHECK(words("8_half_sheet", 2) == "the second copy");
+  CHECK(words("18_12_plus_6", 3) == "the off-cut of gathering A");
+  CHECK(words("20_half_sheet_10", 4) == "rows 2 to 5, columns 1 to 2");
+  CHECK(words("20_half_sheet_10", 3) == "the innermost part of the first copy");
+  // nines by half-sheets have a single leaf inside four pairs
+  auto const nines = *explain_steps(Attested::find("18_half_sheet_9_transposed")->scheme());
+  CHECK(
+      nines.find("First copy, 9 leaves, pages 1 to 18: the outermost part of the first copy, inside it the second part "
+                 "from outside of the first copy, inside it the third part from outside of the first copy, inside it "
+                 "the fourth part from outside of the first copy, inside it the single leaf of the first copy.\n") !=
+      std::string::npos);
 }
 
 TEST_CASE("the compositor's view beside the binder's: paper is the mirror of type") {
@@ -332,8 +387,8 @@ TEST_CASE("numbers in words") {
   CHECK(hundredths(.996) == "1.00");
   CHECK(hundredths(1 + 1e-12) == "1.00"); // sums of doubles
   CHECK(hundredths(-1e-12) == "0.00");
-  CHECK_THROWS(hundredths(1 + 1e-8));
-  CHECK_THROWS(hundredths(-1e-8));
+  CHECK_THROWS(hundredths(1 + 2e-9));
+  CHECK_THROWS(hundredths(-2e-9));
   CHECK_THROWS(hundredths(1.01));
   CHECK_THROWS(hundredths(-.01));
   CHECK_THROWS(hundredths(std::numeric_limits<double>::quiet_NaN()));
