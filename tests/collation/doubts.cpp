@@ -42,6 +42,7 @@ Doubted const doubted[]{
 Doubted const refused[]{
     {"8°: A8", Problem::flat_count, "A8", 0, 0, {.flat_counts = false}},
     {"Ja-d8 [A8]", Problem::bracket_not_closed, "Ja-d8 [A8]", 0},
+    {"8°: Ja-d8 [A8]", Problem::bracket_not_closed, "Ja-d8 [A8]", 0},
     {"A8 [B8 [C8]", Problem::bracket_not_closed, "[B8 [C8]", 0},
     {"8°: ]A⁸", Problem::bracket_not_opened, "]", 0},
     {"8°: A⁸ \xFF", Problem::not_utf8, "", 0},

@@ -170,6 +170,8 @@ TEST_CASE("each piece of a sheet has a label, and a name in a sentence") {
   CHECK(words("18_12_plus_6", 3) == "the off-cut of gathering A");
   CHECK(words("20_half_sheet_10", 4) == "rows 2 to 5, columns 1 to 2");
   CHECK(words("20_half_sheet_10", 3) == "the innermost part of the first copy");
+  CHECK(words("18_half_sheet_9_transposed", 1) == "row 1"); // of all columns
+  CHECK(words("18_half_sheet_9_transposed", 2) == "rows 2 to 3");
   // nines by half-sheets have a single leaf inside four pairs
   auto const nines = *explain_steps(Attested::find("18_half_sheet_9_transposed")->scheme());
   CHECK(
