@@ -118,6 +118,44 @@ TEST_CASE("of two gatherings with one name the words mean the nearest before the
   CHECK(IdealCopy{*formula}.leaf_number(formula->blanks()[0]) == 32); // A of the second part
 }
 
+TEST_CASE("what a remark after a list of deleted leaves calls blank, one, both or some by name, is known") {
+  struct Remark { // common practice, no source; which leaves are meant is read by hand
+    char const *text, *blanks;
+    bool doubted{};
+  };
+  for (auto const& one : std::initializer_list<Remark>{{"A-K⁸ (−K7,8; K7,8 blank)", "K7 K8"},
+                                                       {"A-K⁸ (−K7,8; K8 blank)", "K8"},
+                                                       {"A-K⁸ (−K1.8; K1, K8 blank)", "K1 K8"},
+                                                       {"A-K⁸ (−A1, K8; A1, K8 blank)", "A1 K8"},
+                                                       {"A-K⁸ (−K7,8; K7 and K8 blank; A2 missigned)", "K7 K8"},
+                                                       {"A-K⁸ (−K7,8, both blank)", "K7 K8"},
+                                                       {"A-K⁸ (−K7,8; both blank)", "K7 K8"},
+                                                       {"A-K⁸ (−K7-8, both blank; A2 missigned)", "K7 K8"},
+                                                       {"A-K⁸ (−A1, K8, both blanks)", "A1 K8"},
+                                                       {"A-K⁸ (−K8, presumed blank)", "K8"},
+                                                       {"A-K⁸ (K8 presumed blank)", "K8"},
+                                                       {"A-K⁸ (K8 possibly blank)", "K8"},
+                                                       {"A-K⁸ (−K6-8, both blank)", "", true},
+                                                       {"A-K⁸ (−K6,7,8, both blank)", "", true},
+                                                       {"A-K⁸ (−K8, both blank)", "", true},
+                                                       {"A-K⁸ (±K7,8, both blank)", "", true},
+                                                       {"A-K⁸ (both blank)", "", true}}) {
+    std::string const text{one.text};
+    CAPTURE(text);
+    auto const formula = read_lawfully(text);
+    REQUIRE(formula);
+    IdealCopy const book{*formula};
+    std::string blanks;
+    for (auto const& leaf : book.blanks())
+      blanks += (blanks.empty() ? "" : " ") + write_reference(book, Reference{leaf});
+    CHECK(blanks == one.blanks);
+    CHECK(formula->warnings().empty() != one.doubted);
+  }
+  auto const wanting = read_lawfully("A-K⁸ (K7,8 wanting, both blank)");
+  REQUIRE(wanting);
+  CHECK(wanting->blanks().size() == 2);
+}
+
 TEST_CASE("leaves that are wanting and blank are deleted and told as blank; of several it is doubted which are blank") {
   for (auto const& one : std::initializer_list<BlankLeaves>{{"A-K⁸ (K8 wanting, blank)", "K8"},
                                                             {"A-K⁸ (K8 blank and wanting)", "K8"},

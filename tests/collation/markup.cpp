@@ -84,12 +84,15 @@ TEST_CASE("figures that tags raise in words stay raised, and the tags themselves
   }
 }
 
-TEST_CASE("a symbol or a name with a tag in it is not read as a mark") {
+TEST_CASE("a symbol or a name with a tag in it is not read as a mark; a blank is a blank") {
   for (auto const* const text :
        {"<sub>*</sub>⁸", "<sup>*</sup>⁸", "A⁸ †<sup></sup>†<sub>†</sub>⁴", "<sub>[par.]</sub>⁴", "<sub>+</sub>⁸"}) {
     CAPTURE(std::string{text});
     CHECK(!read_formula(text));
   }
+  // a blank of HTML parts what a blank parts, in words too
+  CHECK(*read_formula("8°:&nbsp;A-K⁸&nbsp;L⁴&nbsp;(−L4,&nbsp;blank)") == *read_formula("8°: A-K⁸ L⁴ (−L4, blank)"));
+  CHECK(write_formula(*read_formula("A⁸ (a&nbsp;note&nbsp;)")) == "A⁸(a note)");
   // two symbols with a tag between them are two symbols, however long the tag
   auto const between = "b⁴†<hi rend=\"superscript\"></sub>†A⁸";
   CHECK(broken_law(between, dialects::stc) == "");

@@ -159,20 +159,24 @@ private:
     case detail::ByteKind::square:
       return found = square(spaced, from), true;
     case detail::ByteKind::ampersand:
-      found = ampersand(spaced, from);
-      return true;
+      return ampersand(spaced, from, found);
     default:
       return high(spaced, from, found);
     }
   }
-  /// Reads & and the entities: &amp; is a symbol, and &lt; and &gt; are signs without a meaning.
-  constexpr Token ampersand(bool spaced, std::uint32_t from) noexcept {
+  /// Reads & and the entities: &amp; is a symbol, &lt; and &gt; are signs without a meaning, &nbsp; is a blank.
+  constexpr bool ampersand(bool& spaced, std::uint32_t& from, Token& found) noexcept {
     std::size_t bytes = 0;
     auto const meant = entity_at({text_, size_}, at_, bytes);
+    if (meant == ' ') {
+      from = at_ += static_cast<std::uint32_t>(bytes), spaced = true;
+      return false;
+    }
     auto const size = bytes == 0 ? 1U : static_cast<std::uint32_t>(bytes);
     bool const sign = meant == '<' || meant == '>';
-    return token(sign ? TokenKind::other : TokenKind::symbol, size, spaced, from,
-                 static_cast<unsigned char>(sign ? meant : '&'));
+    found = token(sign ? TokenKind::other : TokenKind::symbol, size, spaced, from,
+                  static_cast<unsigned char>(sign ? meant : '&'));
+    return true;
   }
   /// Reads - and +, and the signs that the two form together.
   constexpr Token sign(bool spaced, std::uint32_t from) noexcept {

@@ -52,9 +52,10 @@ inline constexpr std::size_t longest_tag = 48;
   if (rest.starts_with("\xC3\x9Bs")) return {MarkupKind::ends, 3};
   return {};
 }
-/// Returns true if the text may have markup or an entity: it has a byte with which one begins.
+/// Returns true if the text may have markup or an entity: it has a character with which one begins or ends.
 [[nodiscard]] constexpr bool may_have_markup(std::string_view text) noexcept {
-  return text.find_first_of("<&^}\xC3") != text.npos;
+  return text.find_first_of("<^}") != text.npos || text.find("\xC3\x9B") != text.npos ||
+         (text.find('&') != text.npos && text.find(';') != text.npos);
 }
 /// Returns the number of bytes of the markup at byte `i` that ends a style which has begun, so that a brace is one too,
 /// or 0 if there is none.
@@ -73,8 +74,8 @@ inline constexpr std::size_t longest_tag = 48;
   bool const known = is_digit(named[0]) || named.starts_with("pi]") || named.starts_with("chi]");
   return known ? static_cast<std::uint32_t>(name.size()) : 0;
 }
-/// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt;) at byte `i`. Sets `bytes` to 0 if there is
-/// none.
+/// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt; and &nbsp;, which is a blank) at byte `i`. Sets
+/// `bytes` to 0 if there is none.
 constexpr char entity_at(std::string_view text, std::size_t i, std::size_t& bytes) noexcept {
   bytes = 0;
   if (i >= text.size() || text[i] != '&') return '\0';
@@ -82,6 +83,7 @@ constexpr char entity_at(std::string_view text, std::size_t i, std::size_t& byte
   if (rest.starts_with("&amp;")) return bytes = 5, '&';
   if (rest.starts_with("&lt;")) return bytes = 4, '<';
   if (rest.starts_with("&gt;")) return bytes = 4, '>';
+  if (rest.starts_with("&nbsp;")) return bytes = 6, ' ';
   return '\0';
 }
 

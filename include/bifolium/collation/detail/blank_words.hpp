@@ -9,16 +9,17 @@
 ///   introduction = ( "with" | "incl" | "including" | "includes" ) , [ "." ] ;
 ///   named   = counted | leaf , [ "verso" | "recto" ] , [ "-" , figure ] ;
 ///   counted = [ "the" ] , ( "first" | "last" | "final" ) , [ number ] , [ leaf word ] ;
-///   is      = "is" | "are" | "both" | "all" | "a" | "probably" | "perhaps" | "presumably" | "presumed"
-///             | "possibly" , [ is ] ;
+///   is      = "is" | "are" | "both" | "all" | "a" | "probably" | "perhaps" | "presumably" | "presumed" | "possibly"
+///           | "apparently" | "likely" , [ is ] ;
 ///   blank word = ( "blank" | "blanks" | "bl" ) , { "?" | "." } , [ leaf word ] ;
 ///   end     = "and" , ( "genuine" | "present" | "original" )
 ///           | leaf , { separators , leaf } ;                    (* after counted leaves only: each is named *)
 ///   leaf word  = "leaf" | "leaves" ;
 ///   separators = { "," | "." | ";" | "&" } , [ "and" ] ;
 ///
-/// A blank word alone is said of the leaf that is deleted before it: (−K8, blank). In "the final blank K8" one leaf is
-/// counted and then named, and only the name is taken: with "the last two blanks K7, K8" there must be two names.
+/// A blank word alone is said of the leaf that is deleted before it: (−K8, blank); with "both", of two leaves. In "the
+/// final blank K8" one leaf is counted and then named, and only the name is taken: with "the last two blanks K7, K8"
+/// there must be two names.
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
@@ -53,7 +54,8 @@ struct BlankNamed {
 enum class BlanksSaid : std::uint8_t {
   unclear, ///< nothing, or they are not understood
   leaves,  ///< which leaves, or which pages, are blank
-  alone    ///< "blank" and no leaf: the leaf before the words is meant
+  alone,   ///< "blank" and no leaf: the leaf before the words is meant
+  both     ///< "both blank": the two leaves before the words are meant
 };
 
 /// Reads the words of a note.
@@ -87,8 +89,9 @@ class BlankWords {
     }
   }
   static constexpr std::string_view introductions[]{"with"sv, "incl"sv, "including"sv, "includes"sv};
-  static constexpr std::string_view verbs[]{"is"sv,       "are"sv,     "both"sv,       "all"sv,      "a"sv,
-                                            "probably"sv, "perhaps"sv, "presumably"sv, "presumed"sv, "possibly"sv};
+  static constexpr std::string_view verbs[]{"is"sv,       "are"sv,      "both"sv,       "all"sv,
+                                            "a"sv,        "probably"sv, "perhaps"sv,    "presumably"sv,
+                                            "presumed"sv, "possibly"sv, "apparently"sv, "likely"sv};
   static constexpr std::string_view leaf_words[]{"leaf"sv, "leaves"sv};
   /// Takes a blank word with the question mark or full point after it, and "leaf" or "leaves".
   constexpr bool blank() {
@@ -157,6 +160,9 @@ class BlankWords {
     if (c_.at(TokenKind::point)) c_.take();
     auto const before = c_;
     static_cast<void>(take("the"));
+    auto const begin = c_;
+    if (take("both") && blank() && c_.ended()) return BlanksSaid::both;
+    c_ = begin;
     skip(verbs);
     if (blank()) {
       if (c_.ended()) return BlanksSaid::alone;

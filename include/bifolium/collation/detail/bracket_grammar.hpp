@@ -71,10 +71,10 @@ protected:
       warn(Problem::text_not_read, from, close + 1);
     else
       this->check_total(in, i, close);
-    if (auto const words = text_.substr(i, close - i); may_have_markup(words)) {
-      MarkupRemover const stored{words}; // (<sup>-A1): the sign is raised, and would be written on the line
-      if (begins_with_sign(TokenCursor{stored.words()})) return fail(Problem::change_not_understood, from, close + 1);
-    }
+    // (<sup>-A1): the sign is raised, and would be written on the line
+    bool const begins_so = with_stored_words(
+        text_.substr(i, close - i), [](std::string_view words) { return begins_with_sign(TokenCursor{words}); });
+    if (begins_so) return fail(Problem::change_not_understood, from, close + 1);
     return this->note(i, close, ChangeForm::Separator::opens);
   }
   [[nodiscard]] constexpr bool contains_changes(TokenCursor const& in, std::uint32_t close) {

@@ -97,6 +97,8 @@ private:
   constexpr bool item(ChangeState& s) {
     auto const from = s.c.token.from;
     if (bool bracket = false; take_equals(s, bracket)) return identity(s, from, bracket, 0);
+    if (this->blanks_after_list(s)) return true;
+    if (this->failed_) return false;
     auto kind = s.sign;
     bool signed_here = take_sign(s, kind);
     if (signed_here && kind == Kind::insertion) return fill(s, from);

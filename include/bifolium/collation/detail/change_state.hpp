@@ -16,9 +16,10 @@ struct ChangeState {
   Target current{};                      // the gathering to which a number alone belongs
   Change::Kind sign{Change::Kind::note}; // the sign that applies to a list
   bool any{}, list{}, gone{}, after_words{};
-  bool deletions_together{}; // the last change is a deletion, and so is the one before it
-  FoundChange previous{};    // the last change
-  FoundChange last_gone{};   // the last deletion or cancel
+  int deletions{};         // how many deletions there are one after another up to here
+  FoundChange previous{};  // the last change
+  FoundChange before{};    // the one before it
+  FoundChange last_gone{}; // the last deletion or cancel
   // the text before the item that is read now
   bool separated{}, spaced{}, semicolon{}, point{}, conjoined{}; // conjoined: by `and` or &
   [[nodiscard]] constexpr bool after(Change::Kind kind) const noexcept { return any && previous.kind == kind; }

@@ -39,7 +39,8 @@ protected:
     change.form = {runs_.size() - 1, separator, change.leaf_written};
     // if there are too many changes, the caller finds failed_ set after the item
     static_cast<void>(this->add_change(change));
-    s.deletions_together = change.kind == Kind::deletion && s.after(Kind::deletion);
+    s.deletions = change.kind == Kind::deletion ? s.deletions + 1 : 0;
+    s.before = s.previous;
     s.previous = change;
     s.any = true;
     if (change.kind == Kind::deletion || change.kind == Kind::cancel) s.last_gone = change, s.gone = true;

@@ -28,10 +28,19 @@ protected:
       Base::is_word, Base::leaf_name, Base::take_count, Base::not_understood, Base::within, Base::letters_, Base::last_;
   using Kind = Change::Kind;
 
+  /// The deletions directly before words, which mean them with "blank" if there is one, and with "both blank" if there
+  /// are two; null if there are none, or more.
+  struct DeletedBefore {
+    FoundChange const* last{};
+    FoundChange const* other{};
+  };
+  [[nodiscard]] static constexpr DeletedBefore deleted_before(ChangeState const& s) {
+    if (!s.after(Kind::deletion) || s.deletions > 2) return {};
+    return {&s.previous, s.deletions == 2 ? &s.before : nullptr};
+  }
   /// Stores the words from byte `from` to `to`, without the blanks after them. Returns false if they are not UTF-8.
-  /// `deleted`: the deletion directly before them, of which "blank" alone is said; null if there is none, or several.
   constexpr bool note(std::uint32_t from, std::uint32_t to, ChangeForm::Separator separator,
-                      FoundChange const* deleted = nullptr) {
+                      DeletedBefore deleted = {}) {
     for (auto k = from; k < to;) {
       auto const c = decode(text_, k);
       if (c.malformed) return fail(Problem::not_utf8, k, k);
@@ -71,14 +80,23 @@ protected:
       open += c.at(TokenKind::open_square) ? 1 : c.at(TokenKind::close_square) ? -1 : 0;
     }
     if (open != 0) return not_understood(s, from);
-    bool const of_deletion = s.after(Kind::deletion) && !s.deletions_together;
-    auto const separator = s.any ? ChangeForm::Separator::comma : ChangeForm::Separator::opens;
-    if (!note(begin, to, separator, of_deletion ? &s.previous : nullptr)) return false;
-    s.previous = FoundChange{};
-    s.previous.kind = Kind::note;
-    s.any = s.after_words = true;
-    s.c = within(s, to);
-    return true;
+    return item_of_words(s, begin, to);
+  }
+  /// Reads "K7,8 blank" after a semicolon: a remark about leaves that a list before it has named. Returns false if
+  /// something else is there.
+  constexpr bool blanks_after_list(ChangeState& s) {
+    if (!s.any || !s.semicolon) return false;
+    auto const begin = s.c.token.from;
+    auto to = s.end;
+    for (auto c = s.c; !c.ended(); c.take())
+      if (c.at(TokenKind::semicolon)) {
+        to = c.token.from;
+        break;
+      }
+    bool const clear = with_stored_words(text_.substr(begin, to - begin), [&](std::string_view words) {
+      return has_blank_word(words) && BlankWords{words, letters_}.read([](BlankNamed const&) {}) == BlanksSaid::leaves;
+    });
+    return clear && item_of_words(s, begin, to);
   }
   constexpr bool resolve(NamedLeaf const& name, Target& target, std::uint32_t from) {
     if (name.gathering_named) {
@@ -113,6 +131,17 @@ protected:
   }
 
 private:
+  /// Stores words that are an item of a parenthesis.
+  constexpr bool item_of_words(ChangeState& s, std::uint32_t begin, std::uint32_t to) {
+    auto const separator = s.any ? ChangeForm::Separator::comma : ChangeForm::Separator::opens;
+    if (!note(begin, to, separator, deleted_before(s))) return false;
+    s.previous = FoundChange{};
+    s.previous.kind = Kind::note;
+    s.deletions = 0;
+    s.any = s.after_words = true;
+    s.c = within(s, to);
+    return true;
+  }
   [[nodiscard]] static constexpr bool says_leaves(std::string_view w) noexcept {
     return w == "leaf" || w == "leaves" || w == "unsigned" || w == "unnumbered";
   }
@@ -126,7 +155,7 @@ private:
   }
   /// Returns true for words that are only a leaf, or contain a sign or a word of change: they may be a change in
   /// another notation. Also for words about blank leaves if it is not clear which leaves are meant.
-  [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
+  [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to, DeletedBefore deleted) {
     auto const blanks = blanks_said(from, to, deleted);
     if (blanks == Blanks::clear) return false; // K8 blank: most words say this
     auto const begin = cursor(from, to);
@@ -156,13 +185,11 @@ private:
   /// What words say about blank leaves: nothing; which they are; or that there are some, and not which.
   enum class Blanks : std::uint8_t { none, clear, unclear };
   /// Reads the words as they will be stored, without markup: what is written from them must be read the same.
-  constexpr Blanks blanks_said(std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
-    auto const text = text_.substr(from, to - from);
-    if (!may_have_markup(text)) return blanks_in(text, from, to, deleted);
-    MarkupRemover const removed{text};
-    return blanks_in(removed.words(), from, to, deleted);
+  constexpr Blanks blanks_said(std::uint32_t from, std::uint32_t to, DeletedBefore deleted) {
+    return with_stored_words(text_.substr(from, to - from),
+                             [&](std::string_view words) { return blanks_in(words, from, to, deleted); });
   }
-  constexpr Blanks blanks_in(std::string_view words, std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
+  constexpr Blanks blanks_in(std::string_view words, std::uint32_t from, std::uint32_t to, DeletedBefore deleted) {
     if (!has_blank_word(words)) return Blanks::none;
     return take_blanks(words, from, to, deleted) ? Blanks::clear : Blanks::unclear;
   }
@@ -178,10 +205,17 @@ private:
     }
     return this->find(name);
   }
+  [[nodiscard]] constexpr int leaves_of(FoundChange const& deleted) const {
+    return deleted.first == 0 ? runs_.leaves_folded(deleted.gathering) : deleted.last - deleted.first + 1;
+  }
+  constexpr void pass_on_blanks(FoundChange const& deleted) {
+    auto const first = deleted.first == 0 ? 1 : deleted.first;
+    for (int k = 0; k < leaves_of(deleted); ++k) sink_.blank({deleted.gathering, first + k, 0});
+  }
   /// Passes on the leaves that the words call blank, and returns true, if it is clear which they are and the book has
   /// them. If one of them is not clear, none is passed on. "First leaf" is not clear after a run: it may be that of the
-  /// book. "Blank" alone is clear only after one deletion.
-  constexpr bool take_blanks(std::string_view words, std::uint32_t from, std::uint32_t to, FoundChange const* deleted) {
+  /// book. "Blank" alone is clear only after one deletion, "both blank" after one or two of two leaves.
+  constexpr bool take_blanks(std::string_view words, std::uint32_t from, std::uint32_t to, DeletedBefore deleted) {
     struct Leaf { // without initialisers, as SmallList requires
       std::int64_t index;
       std::uint32_t run;
@@ -197,11 +231,12 @@ private:
       auto const leaf = one.leaf < 0 ? of->leaves + 1 + one.leaf : one.leaf;
       leaves.push_back({of->gathering.index, of->gathering.run, leaf});
     });
-    if (said == BlanksSaid::alone && deleted != nullptr) {
-      bool const whole = deleted->first == 0;
-      auto const last = whole ? runs_.leaves_folded(deleted->gathering) : deleted->last;
-      for (auto k = whole ? 1 : deleted->first; k <= last; ++k) sink_.blank({deleted->gathering, k, 0});
-      return true;
+    if (said == BlanksSaid::alone && deleted.last != nullptr && deleted.other == nullptr)
+      return pass_on_blanks(*deleted.last), true;
+    if (said == BlanksSaid::both && deleted.last != nullptr) {
+      if (leaves_of(*deleted.last) + (deleted.other == nullptr ? 0 : leaves_of(*deleted.other)) != 2) return false;
+      if (deleted.other != nullptr) pass_on_blanks(*deleted.other);
+      return pass_on_blanks(*deleted.last), true;
     }
     if (!clear || said != BlanksSaid::leaves) return false;
     for (std::size_t i = 0; i < leaves.size(); ++i) sink_.blank({{leaves[i].run, leaves[i].index}, leaves[i].leaf, 0});

@@ -58,6 +58,7 @@ class MarkupRemover {
   /// Adds a character of ASCII or one byte of another. A first word with a tag in it was read as letters; without the
   /// tag a figure directly after it would be the count of a name, so a blank comes between them.
   constexpr void add(char c) {
+    if (c == ' ' && words_.empty()) return; // &nbsp;
     bool const counts = is_digit(c) || c == '^' || static_cast<unsigned char>(c) >= 0x80;
     if (counts && tag_in_word_ && one_word_ && words_.size() > 1) words_.push_back(' ');
     one_word_ = one_word_ && is_latin_letter(c);
@@ -80,7 +81,7 @@ class MarkupRemover {
       std::size_t bytes = 0;
       if (auto const meant = entity_at(words(), from, bytes); bytes != 0 && bytes == size - from) {
         words_.resize(from);
-        words_.push_back(meant);
+        if (meant != ' ' || from != 0) words_.push_back(meant);
         joined = meant == '>';
       } else if (auto const tag = markup_at(words(), from); tag.bytes == size - from && !is_stray(tag)) {
         words_.resize(from);
@@ -122,6 +123,12 @@ public:
   }
   std::string_view words() && = delete; // it would look at what goes
 };
+/// Returns what `use` makes of the words as they are stored. Only a text with markup needs memory for them.
+template <class Use> [[nodiscard]] constexpr auto with_stored_words(std::string_view text, Use use) {
+  if (!may_have_markup(text)) return use(text);
+  MarkupRemover const removed{text};
+  return use(removed.words());
+}
 /// Returns the words as they are stored, without tags and entities, and without blanks at the end.
 [[nodiscard]] inline std::string stored_words(std::string_view text) {
   MarkupRemover const removed{text};

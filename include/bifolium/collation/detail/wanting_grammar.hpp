@@ -53,8 +53,7 @@ protected:
       this->send(s, change, from, words);
     }
     if (found.blank_to != 0 && !this->failed_)
-      this->note(found.blank_from, found.blank_to, ChangeForm::Separator::comma,
-                 found.all.size() == 1 ? &s.previous : nullptr);
+      this->note(found.blank_from, found.blank_to, ChangeForm::Separator::comma, this->deleted_before(s));
     return true;
   }
   /// Reads a change that is written without parentheses, A⁸ −A8. Its gathering must have been read before. Returns
@@ -133,6 +132,7 @@ private:
   }
   /// Takes the words after the leaves. Returns true if they say that the leaves are wanting, and perhaps blank.
   constexpr bool take_words(Wanting& found, std::uint32_t end, bool wanting) const {
+    std::uint32_t both = 0; // where "both" stands, directly before
     for (auto& c = found.c; !c.ended();) {
       auto const w = word(c);
       if (c.at(TokenKind::comma) || c.at(TokenKind::question) || is_and_sign(c)) {
@@ -143,7 +143,11 @@ private:
       bool const gone = is_wanting_word(w) || w == "deleted" || w == "removed" || w == "excised";
       bool const blank = is_blank_word(w);
       if (!gone && !blank && w != "and" && w != "is" && w != "are" && w != "both") return false;
-      if (blank) found.blank_from = c.token.from, found.blank_to = c.token.from + static_cast<std::uint32_t>(w.size());
+      if (blank) {
+        found.blank_from = both != 0 ? both : c.token.from;
+        found.blank_to = c.token.from + static_cast<std::uint32_t>(w.size());
+      }
+      both = w == "both" ? c.token.from : 0;
       wanting = wanting || gone;
       c = after(c, w, end);
       if (blank && c.touches(TokenKind::point)) found.blank_to = c.token.to, c.take(); // bl.
