@@ -26,6 +26,9 @@ class MarkupRemover {
   bool one_word_{true}, one_before_{}; // whether there are only letters so far; and were before ^{
   bool tag_in_word_{};                 // a tag was left out of the first word, or at its end
 
+  constexpr void shorten(std::size_t size) { // vector::resize could make it longer, of which g++ 12 warns
+    words_.erase(words_.begin() + static_cast<std::ptrdiff_t>(size), words_.end());
+  }
   constexpr void append(std::string_view more) { words_.insert(words_.end(), more.begin(), more.end()); }
   /// Returns the number of bytes of ^{ or of its like at the end of the words.
   [[nodiscard]] constexpr std::size_t opens_last() const noexcept {
@@ -43,7 +46,7 @@ class MarkupRemover {
   /// Leaves a tag out.
   constexpr void leave_out(MarkupKind kind) {
     if (auto const open = opens_last(); open != 0 && !shut_.empty())
-      words_.resize(words_.size() - open), one_word_ = one_before_;
+      shorten(words_.size() - open), one_word_ = one_before_;
     else
       append(shut_);
     tag_in_word_ = one_word_;
@@ -80,11 +83,11 @@ class MarkupRemover {
       if (from == std::string_view::npos || size - from > longest_tag) return;
       std::size_t bytes = 0;
       if (auto const meant = entity_at(words(), from, bytes); bytes != 0 && bytes == size - from) {
-        words_.resize(from);
+        shorten(from);
         if (meant != ' ' || from != 0) words_.push_back(meant);
         joined = meant == '>';
       } else if (auto const tag = markup_at(words(), from); tag.bytes == size - from && !is_stray(tag)) {
-        words_.resize(from);
+        shorten(from);
         leave_out(tag.kind);
       }
     }
@@ -113,7 +116,7 @@ public:
     for (auto size = words_.size();; size = words_.size()) { // markup at the end has nothing in it
       while (!words_.empty() && std::string_view{" \t\r\n"}.find(words_.back()) != std::string_view::npos)
         words_.pop_back();
-      words_.resize(words_.size() - opens_last());
+      shorten(words_.size() - opens_last());
       if (words_.size() == size) break;
     }
   }

@@ -256,9 +256,11 @@ class LeavesReader {
     cursor.skip(cursor.character().bytes); // a dash at the beginning is between no leaves
     cursor.take_until(is_dash);
     auto const head = word.substr(0, cursor.at());
-    auto const tail = cursor.take_dash() ? std::optional{cursor.rest()} : std::nullopt;
-    if (!head.starts_with("f.")) return run(word, head, tail);
-    auto const from = whole_number(head.substr(2), most_figure), to = tail ? whole_number(*tail, most_figure) : from;
+    bool const range = cursor.take_dash();
+    auto const tail = cursor.rest();
+    if (!head.starts_with("f.")) return run(word, head, range ? std::optional{tail} : std::nullopt);
+    auto const from = whole_number(head.substr(2), most_figure);
+    auto const to = range ? whole_number(tail, most_figure) : from;
     return !from || !to ? error(Problem::not_a_reference, word) : by_number(word, *from, *to);
   }
 
