@@ -33,7 +33,7 @@ public:
     auto size = text.size() <= Capacity ? text.size() : Capacity;
     if (size < text.size())
       while (size > 0 && continues_character(text[size])) --size;
-    // equal texts are equal byte for byte; that no text is longer than Capacity is said for compilers that do not see it
+    // equal texts are equal byte for byte; compilers do not see by themselves that no text is longer than Capacity
     for (std::size_t i = size; i < size_ && i < Capacity; ++i) bytes_[i] = '\0';
     for (std::size_t i = 0; i < size; ++i) bytes_[i] = text[i];
     size_ = static_cast<unsigned char>(size);
