@@ -47,8 +47,8 @@ struct PageRun {
   PageUnit unit{};       ///< the unit
   bool preliminary{};    ///< true for `p. l.`: leaves that the numbers after them may count again
   std::uint16_t part{};  ///< the volume or part: 0, then 1 after the first `;` of an extent, and so on
-  std::int64_t first{};  ///< the first number; 0 if there is none
-  std::int64_t last{};   ///< the last number, as printed, right or wrong
+  std::int64_t first{};  ///< the first number, written or following from the run before; without numbers no meaning
+  std::int64_t last{};   ///< the last number, as printed, right or wrong; without numbers it has no meaning
   std::int64_t count{};  ///< the real number of pages (leaves, columns)
   /// the correct last number, if the statement corrects it: 152 in 35-154 [=152]
   std::optional<std::int64_t> true_last{};
