@@ -36,15 +36,16 @@ std::optional<GatheringAt> nearest(std::vector<RunMade> const& runs, int series,
 
 TEST_CASE("the nearest gathering with a name is meant, however many there are") {
   std::mt19937_64 random{1623};
+  auto const below = [&](std::size_t n) { return static_cast<std::size_t>(random() % n); };
   int exact = 0, other = 0, none = 0;
   for (int trial = 0; trial < 400; ++trial) {
-    auto const number = 1 + random() % (trial % 2 ? 20 : 150);
+    auto const number = 1 + below(trial % 2 ? 20 : 150);
     auto const least = trial % 3 ? 2 : 1; // in most formulas every mark has the number of a series
     std::vector<RunMade> runs;
     std::string text;
     for (std::size_t r = 0; r < number; ++r) {
-      auto const first = random() % 20;
-      RunMade const run{least + static_cast<int>(random() % 3), first, first + random() % 4};
+      auto const first = below(20);
+      RunMade const run{least + static_cast<int>(below(3)), first, first + below(4)};
       // a run without a number that goes on where the series before it ended would be of that series
       if (run.series == 1 && !runs.empty() && runs.back().last + 1 == run.first) continue;
       runs.push_back(run);
@@ -53,8 +54,8 @@ TEST_CASE("the nearest gathering with a name is meant, however many there are") 
       text += "⁴ ";
     }
     if (runs.empty()) continue;
-    auto const letter = random() % 23;
-    auto const series = static_cast<int>(1 + random() % 2);
+    auto const letter = below(23);
+    auto const series = static_cast<int>(1 + below(2));
     auto const formula = read_formula(text + "(−" + series_mark(series) + letters_of_23[letter] + "1)");
     CAPTURE(text);
     CAPTURE(series);
