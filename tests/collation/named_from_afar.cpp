@@ -35,8 +35,8 @@ std::optional<GatheringAt> nearest(std::vector<RunMade> const& runs, int series,
 } // namespace
 
 TEST_CASE("the nearest gathering with a name is meant, however many there are") {
-  std::mt19937_64 random{1623};
-  auto const below = [&](std::size_t n) { return static_cast<std::size_t>(random() % n); };
+  std::mt19937 random{1623};
+  auto const below = [&](std::size_t n) { return std::size_t{random() % n}; };
   int exact = 0, other = 0, none = 0;
   for (int trial = 0; trial < 400; ++trial) {
     auto const number = 1 + below(trial % 2 ? 20 : 150);
