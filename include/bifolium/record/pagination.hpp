@@ -47,8 +47,8 @@ struct PageRun {
   PageUnit unit{};       ///< the unit
   bool preliminary{};    ///< true for `p. l.`: leaves that the numbers after them may count again
   std::uint16_t part{};  ///< the volume or part: 0, then 1 after the first `;` of an extent, and so on
-  std::int64_t first{};  ///< the first number, written or following from the run before; without numbers no meaning
-  std::int64_t last{};   ///< the last number, as printed, right or wrong; without numbers it has no meaning
+  std::int64_t first{};  ///< the first number, or that of the page after the run before if it is not written
+  std::int64_t last{};   ///< the last number, as printed, right or wrong; both have no meaning without numbers
   std::int64_t count{};  ///< the real number of pages (leaves, columns)
   /// the correct last number, if the statement corrects it: 152 in 35-154 [=152]
   std::optional<std::int64_t> true_last{};

@@ -23,7 +23,7 @@ namespace detail {
 class DescriptionReader {
   FieldTexts const& texts_;
   Description book_{};
-  // facts that the text of another field states, too
+  // facts that the text of another field states too
   struct Beside {
     std::optional<Stated<Pagination>> pages_in_formula{};
     std::optional<Stated<Signing>> signing_in_formula{};

@@ -114,7 +114,7 @@ protected:
     if (!end.take('\'')) end.take("\u2019");
     return end.take('s') && !word_goes_on(end.at()) ? end.at() : 0;
   }
-  /// The last year of a statement. A higher number is no year of our era.
+  /// The last year of a statement. A higher number is of another era, or wrong.
   static constexpr int latest_year = 2100;
   /// Years counted from the creation begin in autumn: by how many the number of a year is higher than that of the year
   /// in which it ends, in the Jewish reckoning and in the Byzantine one. 5521 is 1760 or 1761 (from memory).
