@@ -405,6 +405,10 @@ TEST_CASE("a fact that the text of another field states again, and otherwise, is
          Field::signing,
          Field::formula,
          "signing: stated as '$5 signed', and in the formula as '[$4 signed]'"},
+        {{.formula = "A-E⁸ [$4 (−A3) signed]", .signing = "$4 (−B3) signed"},
+         Field::signing,
+         Field::formula,
+         "signing: stated as '$4 (−B3) signed', and in the formula as '[$4 (−A3) signed]'"},
         {{.formula = "A-E⁸; pp. 80", .pagination = "[8], 64, [4] p."},
          Field::pagination,
          Field::formula,
@@ -416,7 +420,7 @@ TEST_CASE("a fact that the text of another field states again, and otherwise, is
         {{.pagination = "80 p. ; 20 cm (8vo)", .format = "4to"},
          Field::format,
          Field::pagination,
-         "format: stated as '4to', and in the pagination as ' 20 cm (8vo)'"},
+         "format: stated as '4to', and in the pagination as '20 cm (8vo)'"},
         {{.height = "187 x 114 mm", .width = "120 mm"},
          Field::width,
          Field::height,
@@ -441,6 +445,7 @@ TEST_CASE("a fact that the text of another field states again, and otherwise, is
                             {.formula = "A-E⁸ [$5 signed]", .signing = "$5 signed"},
                             {.formula = "A-E⁸; pp. 80", .pagination = "78, [2] p."},
                             {.formula = "A-E⁸; pp. 78", .pagination = "78, [2] p."}, // a blank leaf at the end
+                            {.formula = "A-E⁸ [$4 (−A3, B2) signed]", .signing = "$4 (−B2, A3) signed"},
                             {.format = "8vo", .height = "20 cm (8vo)"},
                             {.height = "19 x 12 cm", .width = "114 mm"},
                             {.format = "8vo in 4s", .gatherings = "in fours"}})

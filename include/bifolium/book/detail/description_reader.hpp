@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/book/description.hpp>
+#include <bifolium/book/detail/stated_beside.hpp>
 #include <bifolium/book/detail/stated_pages.hpp>
 #include <bifolium/book/field_texts.hpp>
 #include <bifolium/core/read_date.hpp>
@@ -23,17 +24,7 @@ namespace detail {
 class DescriptionReader {
   FieldTexts const& texts_;
   Description book_{};
-  // facts that the text of another field states too
-  struct Beside {
-    std::optional<Stated<Pagination>> pages_in_formula{};
-    std::optional<Stated<Signing>> signing_in_formula{};
-    std::optional<Stated<std::int64_t>> plates_in_pages{};
-    std::optional<Stated<Format>> format_in_size{};
-    std::optional<Stated<SizeRange>> width_in_size{}, binding_in_size{};
-    std::optional<Stated<int>> gatherings_in_format{};
-  };
-  Beside beside_{};
-  Field size_from_{Field::height}; // the field in whose text the size was found
+  StatedBeside beside_{};
 
   void unread(Field field, Error const& error, std::string_view text, std::size_t from = 0) {
     book_.unread.push_back({field, error, std::string{text}, from});
@@ -231,7 +222,7 @@ class DescriptionReader {
         for (auto const part : read->unread)
           if (!part.of(words.substr(1)).starts_with("+"))
             rest(Field::pagination, text, {span.from + 1 + part.from, span.from + 1 + part.to});
-        if (texts_.height.empty()) size_from_ = Field::pagination, size(*read, words.substr(1), at);
+        if (texts_.height.empty()) beside_.size_in = Field::pagination, size(*read, words.substr(1), at);
         return true;
       }
     if (names_pages(words)) {
@@ -252,38 +243,6 @@ class DescriptionReader {
     for (auto const span : read->unread) rest(Field::format, texts_.format, span);
     if (read->formats.size() == 1) book_.format = stated(Format{read->formats[0]}, texts_.format);
     if (read->gatherings_of) beside_.gatherings_in_format = stated(int{*read->gatherings_of}, texts_.format);
-  }
-  /// Takes a fact from the text of another field if its own field is empty; if both state it, keeps that they differ.
-  template <class T, class Same>
-  void settle(Field field, Field in, std::optional<Stated<T>>& own, bool has_text,
-              std::optional<Stated<T>> const& beside, Same same) {
-    if (beside && !has_text && !own) own = beside;
-    if (beside && own && has_text && !same(own->value, beside->value))
-      book_.again.push_back({field, in, own->text, beside->text});
-  }
-  void settle_format() {
-    settle(Field::format, size_from_, book_.format, !texts_.format.empty(), beside_.format_in_size,
-           [](Format a, Format b) { return a.leaves_to_sheet() == b.leaves_to_sheet(); });
-  }
-  void settle_beside() {
-    constexpr std::int64_t last_leaf = 3; // pages; a blank leaf at the end is often left out
-    settle(Field::pagination, Field::formula, book_.pagination, !texts_.pagination.empty(), beside_.pages_in_formula,
-           [](Pagination const& a, Pagination const& b) {
-             auto const one = a.total(), other = b.total();
-             return one.low <= other.stated + last_leaf && other.low <= one.stated + last_leaf;
-           });
-    settle(Field::signing, Field::formula, book_.signing, !texts_.signing.empty(), beside_.signing_in_formula,
-           [](Signing const& a, Signing const& b) {
-             return a.first == b.first && a.half == b.half && a.beyond_half == b.beyond_half && a.listed == b.listed &&
-                    a.exceptions.size() == b.exceptions.size();
-           });
-    settle(Field::plates, Field::pagination, book_.plates, !texts_.plates.empty(), beside_.plates_in_pages,
-           [](std::int64_t a, std::int64_t b) { return a == b; });
-    auto const meet = [](SizeRange a, SizeRange b) { return a.above < b.to && b.above < a.to; };
-    settle(Field::width, size_from_, book_.width, !texts_.width.empty(), beside_.width_in_size, meet);
-    settle(Field::binding, size_from_, book_.binding, !texts_.binding.empty(), beside_.binding_in_size, meet);
-    settle(Field::gatherings, Field::format, book_.gatherings, !texts_.gatherings.empty(), beside_.gatherings_in_format,
-           [](int a, int b) { return a == b; });
   }
   /// Words of a title page stand around its date and place as a rule; figures among them may be another date.
   void rest_with_figures(Field field, std::string_view text, std::vector<TextSpan> const& spans) {
@@ -332,7 +291,7 @@ public:
     format();
     height();
     pagination();
-    settle_format();
+    beside_.settle_format(texts_, book_);
     read(Field::leaves, texts_.leaves, book_.leaves, [&](std::string_view text) { return leaves(text); });
     read(Field::plates, texts_.plates, book_.plates, [&](std::string_view text) { return plates(text); });
     read(Field::signing, texts_.signing, book_.signing, [](std::string_view text) { return read_signing(text); });
@@ -343,7 +302,7 @@ public:
          [&](std::string_view text) { return side(Field::binding, text); });
     read(Field::chain_lines, texts_.chain_lines, book_.chain_lines, read_word<ChainLines>);
     read(Field::material, texts_.material, book_.material, read_word<Material>);
-    settle_beside();
+    beside_.settle(texts_, book_);
     year(Field::year, texts_.year, book_.year);
     year(Field::coded_year, texts_.coded_year, book_.coded_year);
     place();

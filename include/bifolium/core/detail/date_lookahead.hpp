@@ -238,11 +238,14 @@ protected:
     }
     return 0;
   }
-  /// Returns the position of the byte after a `ca.` or `circa` that stands after its year, or 0. `c` has its full stop.
+  /// Returns the position of the byte after a `ca.` or `circa` that stands after its year, or 0. `c` has its full
+  /// stop.
   [[nodiscard]] constexpr std::size_t about_after(std::size_t at) const {
-    for (std::string_view word : {"circa", "ca.", "ca", "c."}) {
+    for (auto const& row : date_words) {
       auto end = cursor(at);
-      if (!end.take_in_any_case(word) || word_goes_on(end.at())) continue;
+      if (row.says != DateWord::about || !end.take_in_any_case(row.words)) continue;
+      bool const point = end.take('.');
+      if ((row.words.size() == 1 && !point) || word_goes_on(end.at())) continue;
       auto const next = byte(after_blanks(end.at()));
       if (next == '\0' || next == ']' || next == ')' || next == '?' || next == ',' || next == ';') return end.at();
     }
