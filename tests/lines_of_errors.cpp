@@ -11,6 +11,7 @@
 #include <bifolium/record.hpp>
 
 #include "check.hpp"
+#include "marked_text.hpp"
 
 #include <string>
 
@@ -84,22 +85,12 @@ Marked const marked_texts[]{
 
 TEST_CASE("an error about a text of several lines has the line, and the column in that line") {
   for (auto const& one : marked_texts) {
-    std::string text{one.text};
-    auto const mark = text.find('@');
-    REQUIRE(mark != text.npos);
-    text.erase(mark, 1);
-    std::uint32_t line = 1, column = 1;
-    for (std::size_t i = 0; i < mark; ++i) {
-      if (text[i] == '\n')
-        ++line, column = 1;
-      else if ((static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U)
-        ++column;
-    }
+    MarkedText const marked{one.text};
     CAPTURE(std::string{one.reader});
-    auto const told = one.read(text);
+    auto const told = one.read(marked.text);
     REQUIRE_FALSE(told.empty());
     INFO(told.back());
-    CHECK(told.back().line == line);
-    CHECK(told.back().column == column);
+    CHECK(told.back().line == marked.line);
+    CHECK(told.back().column == marked.column);
   }
 }

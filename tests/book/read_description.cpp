@@ -153,6 +153,23 @@ TEST_CASE("what is read with a doubt is told as a note") {
   CHECK(doubt({.pagination = "a-z p."}).starts_with("pagination: 'a-z' was counted by the alphabet of 23"));
   CHECK(doubt({.year = "742"}).starts_with("year: '742' was read as 1742"));
   CHECK(doubt({.place = "Lugduni"}).starts_with("place: 'Lugduni' is the name of"));
+  struct Doubted {
+    FieldTexts texts;
+    Problem problem;
+    std::uint32_t line, column;
+  };
+  for (auto const& one : {Doubted{{.pagination = "[8], 205"}, Problem::pages_taken, 1, 1},
+                          Doubted{{.pagination = "[8],\n205"}, Problem::pages_taken, 1, 1},
+                          Doubted{{.pagination = "[4], a-z p."}, Problem::pages_lettered, 1, 6},
+                          Doubted{{.year = "in\n742"}, Problem::year_clipped, 2, 1},
+                          Doubted{{.place = "printed at\nLugduni"}, Problem::ambiguous_place, 2, 1}}) {
+    auto const book = described(one.texts);
+    CAPTURE(identifier(one.problem));
+    REQUIRE(book.doubts.size() == 1);
+    CHECK(identifier(book.doubts[0].doubt.problem) == identifier(one.problem));
+    CHECK(book.doubts[0].doubt.line == one.line);
+    CHECK(book.doubts[0].doubt.column == one.column);
+  }
   CHECK(!described({.pagination = "17 x"}).pagination); // neither a pagination nor a number
 }
 

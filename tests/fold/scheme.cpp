@@ -94,7 +94,7 @@ TEST_CASE("words, names and places are checked where they stand") {
         "line 3, column 13: 'a' is in no gathering: put every piece into a gathering");
   CHECK(after_sheet("gathering A S S\n")
             .starts_with("line 3, column 15: 'S' is in a gathering already: use each piece once"));
-  CHECK(after_sheet("gathering A S:inner\n").starts_with("line 3, column 15: 'S' is folded: ':inner'"));
+  CHECK(after_sheet("gathering A S:inner\n").starts_with("line 3, column 15: 'S' has more than one leaf: ':inner'"));
   CHECK(after_sheet("gathering A S:far\n").starts_with("line 3, column 15: 'far' is not a word"));
   CHECK(after_sheet("cut S row 1 a b\ngathering A a+b\n").starts_with("line 4, column 13: 'a' has more than one leaf"));
   CHECK(after_sheet("gathering A S page 0\n").starts_with("line 3, column 20: '0' must be more than zero"));
@@ -115,7 +115,7 @@ TEST_CASE("limits are errors") {
             .ends_with("a scheme has at most 40 pieces"));
   std::string folds;
   for (int i = 0; i < 65; ++i) folds += "fold S right-over-left 1\n";
-  CHECK(after_sheet(folds) == "line 67, column 25: a scheme has at most 64 cuts and folds");
+  CHECK(after_sheet(folds) == "line 67, column 1: a scheme has at most 64 cuts and folds");
 }
 
 TEST_CASE("what folds to no gathering is an error with its line") {

@@ -101,8 +101,8 @@ BIFOLIUM_PROBLEM(118, no_sheet, "the scheme has no sheet: write a line that begi
 BIFOLIUM_PROBLEM(119, no_gathering, "the scheme has no gathering: write a line that begins with gathering")
 /// A pair x+y of pieces that are more than single leaves.
 BIFOLIUM_PROBLEM(120, pair_needs_single_leaves, "'{found}' has more than one leaf: x+y joins two single leaves")
-/// The suffix ':inner' at a piece that is folded.
-BIFOLIUM_PROBLEM(121, inner_needs_single_leaf, "'{found}' is folded: ':inner' is for a single leaf")
+/// The suffix ':inner' at a piece of more than one leaf.
+BIFOLIUM_PROBLEM(121, inner_needs_single_leaf, "'{found}' has more than one leaf: ':inner' is for a single leaf")
 // pieces that fold, but to something that cannot be a book
 /// A piece that is wider than one leaf after the last fold.
 BIFOLIUM_PROBLEM(130, not_folded_up, "'{found}' is still {limit} leaves wide: fold it until it is one leaf wide")

@@ -62,11 +62,11 @@ class SchemeReader : SchemeWords {
     state_[which] = state;
     return true;
   }
-  constexpr bool new_step(Step const& step) {
-    if (scheme_.step_count_ == Scheme::most_steps) return fail(Problem::too_many_steps, Scheme::most_steps);
-    scheme_.steps_[scheme_.step_count_++] = step;
-    return true;
+  /// Returns true if the scheme can have one more cut or fold.
+  constexpr bool room_for_step() {
+    return scheme_.step_count_ < Scheme::most_steps || fail(Problem::too_many_steps, Scheme::most_steps);
   }
+  constexpr void new_step(Step const& step) { scheme_.steps_[scheme_.step_count_++] = step; }
 
   constexpr bool scheme_line() {
     if (!expect("scheme")) return fail(Problem::scheme_line_first);
@@ -125,6 +125,7 @@ class SchemeReader : SchemeWords {
   }
 
   constexpr bool cut_line() {
+    if (!room_for_step()) return false;
     Step step{Step::Kind::cut, Axis::far_near, 0, 0, false, false, 0, 0, here()};
     int line{};
     next();
@@ -147,10 +148,12 @@ class SchemeReader : SchemeWords {
     (by_row ? other.row : other.column) = step.line;
     if (!new_piece(one, step.far_or_left_piece) || !new_piece(other, step.near_or_right_piece)) return false;
     whole.cut_up = true;
-    return new_step(step);
+    new_step(step);
+    return true;
   }
 
   constexpr bool fold_line() {
+    if (!room_for_step()) return false;
     Step step{Step::Kind::fold, Axis::far_near, 0, 0, false, false, 0, 0, here()};
     int line{};
     next();
@@ -167,7 +170,8 @@ class SchemeReader : SchemeWords {
     step.line = static_cast<std::uint8_t>(line);
     step.under = take_if("under");
     state_[step.piece].folded = true;
-    return new_step(step);
+    new_step(step);
+    return true;
   }
 
   /// Reads one piece of a gathering line: `name`, `name:near`, `name:near:inner`.
