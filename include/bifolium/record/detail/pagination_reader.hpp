@@ -3,146 +3,13 @@
 /// the paging. A unit at the beginning makes the text a statement of pagination, a unit after the numbers an extent.
 #pragma once
 
-#include <bifolium/record/detail/page_run_reader.hpp>
+#include <bifolium/record/detail/page_remark_reader.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-class PaginationReader : PageRunReader {
-  // -- plates, volumes, units ----------------------------------------------------------------------------------------
-
-  /// Reads (7 folded), (folded) or (some folded) after plates.
-  void take_folded(Plates& plates, bool all_folded) {
-    auto const here = cursor_.at();
-    cursor_.take_blanks();
-    if (cursor_.take('(')) {
-      static_cast<void>(cursor_.take_word("some"));
-      static_cast<void>(cursor_.take_word("all"));
-      cursor_.take_blanks();
-      auto const number = figure();
-      cursor_.take_blanks();
-      if ((cursor_.take_word("folded") || cursor_.take_word("folding")) && cursor_.take(')')) {
-        if (number.value > 0 && number.value <= plates.count) plates.folded = number.value;
-        plates.at.to = cursor_.at();
-        return;
-      }
-    }
-    cursor_.go_to(here);
-    if (all_folded) plates.folded = plates.count;
-  }
-  /// Reads [1] leaf of plates, xxii leaves of plates, approximately 55 leaves of plates, or 4 plates.
-  std::optional<Error> plates(bool& found) {
-    auto const from = cursor_.at();
-    found = false;
-    bool const bracket = cursor_.take('[');
-    auto const number = figure();
-    Plates plates{number.value, PageUnit::leaves, number.numerals, !bracket};
-    if (number.value < 1 || (bracket && !cursor_.take(']'))) return cursor_.go_to(from), std::nullopt;
-    cursor_.take_blanks();
-    if (!is_latin_letter(cursor_.peek()) && cursor_.peek() != '[' && cursor_.peek() != '(')
-      return cursor_.go_to(from), std::nullopt;
-    PageRun corrected{Numbering::none};
-    if (auto error = correction(corrected); !error && corrected.count > 0) plates.count = corrected.count;
-    bool folded = false;
-    auto const unit = take_plates(cursor_, folded);
-    if (!unit) return cursor_.go_to(from), std::nullopt;
-    if (plates.count > most) return cursor_.error_from(from, Problem::number_too_large);
-    plates.unit = *unit;
-    plates.approximate = approximate_;
-    plates.at = {from, cursor_.at()};
-    take_folded(plates, folded);
-    read_.plates.push_back(plates);
-    approximate_ = false;
-    return found = any_ = true, std::nullopt;
-  }
-  /// Reads 3 v. in 2 or 1 sheet, and the parenthesis after it that contains the pages.
-  bool container() {
-    auto const from = cursor_.at();
-    bool const bracket = cursor_.take('['); // [1] sheet
-    auto const number = cursor_.take_number(most);
-    bool const closed = !bracket || cursor_.take(']');
-    cursor_.take_blanks();
-    auto const what = number && closed ? take_container(cursor_) : Container::none;
-    if (what == Container::none) return cursor_.go_to(from), false;
-    (what == Container::sheets ? read_.sheets : read_.volumes) = number;
-    cursor_.take_blanks();
-    if (auto const here = cursor_.at(); cursor_.take_word("in") || cursor_.take_word("en")) {
-      cursor_.take_blanks();
-      read_.bound_in = cursor_.take_number(most);
-      if (!read_.bound_in) cursor_.go_to(here);
-      cursor_.take_blanks();
-      if (read_.bound_in) static_cast<void>(take_container(cursor_)); // 2 parts in 1 v.
-      cursor_.take_blanks();
-    }
-    if (cursor_.take('(')) ++depth_;
-    return any_ = true;
-  }
-  /// Reads the unit after a group of numbers, which applies to all of them.
-  bool unit() {
-    auto const* found = take_page_unit(cursor_);
-    if (found == nullptr) return false;
-    if (!extent_) unit_ = *found;
-    std::size_t own = 0;
-    for (auto r = extent_ || !unit_seen_ ? group_ : runs().size(); r < runs().size(); ++r) {
-      bool const has_own = own < own_unit_.size() && own_unit_[own] == r;
-      if (!has_own) set_unit(runs()[r], *found);
-      own += has_own;
-    }
-    own_unit_.clear();
-    group_ = runs().size();
-    return unit_seen_ = true;
-  }
-  /// Takes words about the paging of the whole.
-  bool take_remark() {
-    auto const here = cursor_.at();
-    bool const bracket = cursor_.take('[') || cursor_.take('(');
-    bool found = false;
-    for (char const* word : {"unpaged", "unpaginated", "unpag.", "not paginated", "unfoliated", "unnumbered", "unp."})
-      found = found || cursor_.take(word);
-    if (found && runs().empty()) read_.pagination.unpaged = true; // after a number it says of that number alone
-    for (char const* words :
-         {"in various pagings", "various pagings", "various paginations", "various pagination", "multiple pagings",
-          "in multiple pagings", "in various paginations", "various foliations", "in various foliations"})
-      found = found || (wanted_extent_ && cursor_.take(words) && (read_.various_pagings = true));
-    for (char const* word : {"incomplete", "imperfect", "defective"})
-      found = found || (cursor_.take(word) && (read_.pagination.incomplete = true));
-    if (!found) return cursor_.go_to(here), false;
-    if (bracket && !cursor_.take(']')) static_cast<void>(cursor_.take(')'));
-    return any_ = true;
-  }
-  bool take_approximately() {
-    for (char const* word : {"approximately", "approx.", "about", "ca.", "circa"})
-      if (cursor_.take(word)) return approximate_ = true;
-    auto look = cursor_;
-    if (!look.take("c.")) return false;
-    look.take_blanks();
-    if (!look.at_digit() && look.peek() != '[') return false; // 120 c. are leaves
-    cursor_ = look;
-    return approximate_ = true;
-  }
-  /// `v. 2:` begins a part of its own.
-  bool take_name_of_volume() {
-    auto number = volume_named_ + 1;
-    if (!wanted_extent_ || (!take_volume_number(cursor_, number) && !take_volume_name(cursor_, number))) return false;
-    if (!runs().empty() && runs().back().part == part_ && part_ < UINT16_MAX) ++part_, sequences_.begin_part();
-    volume_named_ = number;
-    if (number > read_.volumes.value_or(0)) read_.volumes = number;
-    return true;
-  }
-  /// Leaves `front. (port.),` before the pages unread, as old cards have it.
-  bool leave_frontispiece() {
-    auto const from = cursor_.at();
-    static_cast<void>(cursor_.take("incl. "));
-    if (!wanted_extent_ || any_ || (!cursor_.take("frontispiece") && !cursor_.take("front.")))
-      return cursor_.go_to(from), false;
-    if (cursor_.take(" (")) {
-      while (!cursor_.at_end() && cursor_.peek() != ')') cursor_.skip(1);
-      static_cast<void>(cursor_.take(')'));
-    }
-    if (cursor_.peek() != ',') return cursor_.go_to(from), false;
-    return read_.unread.push_back({from, cursor_.at()}), true;
-  }
+class PaginationReader : PageRemarkReader {
   bool take_separator() {
     if (cursor_.peek() == ';' && !size_follows()) {
       cursor_.skip(1);
@@ -264,29 +131,6 @@ class PaginationReader : PageRunReader {
     if (!extent_) warn(Problem::text_not_read, from);
     return std::nullopt;
   }
-  /// Leaves a remark in brackets after a number unread: 205 [sic], [1] (errata), [2] p.
-  bool leave_note() {
-    auto const from = cursor_.at();
-    bool const square = cursor_.take('[');
-    if (!any_ || (!square && !cursor_.take('(')) || !is_latin_letter(cursor_.peek()) || figure().value > 0)
-      return cursor_.go_to(from), false;
-    char const close = square ? ']' : ')';
-    while (!cursor_.at_end() && cursor_.peek() != close && cursor_.peek() != '[' && cursor_.peek() != '(')
-      cursor_.skip(1);
-    if (!cursor_.take(close)) return cursor_.go_to(from), false;
-    read_.unread.push_back({from, cursor_.at()});
-    if (!extent_) warn(Problem::text_not_read, from);
-    return true;
-  }
-  /// `80 leaves, 3-78 numbered I-LXXVI`: which of the leaves bear numbers, and no more leaves.
-  [[nodiscard]] bool numbers_described() {
-    if (!extent_ || !unit_seen_ || group_ == runs().size() || runs().back().last <= runs().back().first) return false;
-    auto look = cursor_;
-    bool unnumbered = false;
-    if (!take_numbering_words(look, unnumbered) || unnumbered) return false;
-    look.take_blanks();
-    return take_page_unit(look) == nullptr;
-  }
   std::optional<Error> next() {
     if (take_separator()) return std::nullopt;
     auto const c = cursor_.peek();
@@ -311,7 +155,7 @@ class PaginationReader : PageRunReader {
 
 public:
   PaginationReader(std::string_view text, bool extent, Limits const& limits)
-      : PageRunReader{text, extent}, limits_{limits} {}
+      : PageRemarkReader{text, extent}, limits_{limits} {}
 
   Expected<Extent> read() {
     if (is_too_long(cursor_.text(), limits_)) return too_long(limits_);
@@ -340,7 +184,6 @@ public:
 
 private:
   Limits limits_;
-  std::int64_t volume_named_{}; // the number of the last volume that was named
 
   /// Numbers after the last unit: of the same unit, with a doubt. Numbers without any unit are not an extent.
   std::optional<Error> end_groups() {
