@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: MIT
+/// What a number in a statement of pages means, which the text around it shows: a number of pages or the number of a
+/// page, the end of one sequence or the first number of a range, the word of a unit or of a blank. A statement begins
+/// with its unit and an extent ends with it, and a number alone has different meanings in them: in `pp. 1-7, 8` it is a
+/// page, in `8, 205 p.` a number of pages. The questions stand here, so that the reader of runs has only the forms.
+#pragma once
+
+#include <bifolium/record/detail/page_faults.hpp>
+#include <bifolium/record/detail/page_sequences.hpp>
+#include <bifolium/record/detail/page_words.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class PageRunLookahead : protected PageFaultScanner {
+protected:
+  bool extent_;        // true if the unit comes after the numbers
+  bool wanted_extent_; // the kind of statement that the caller wants: errors name it
+  bool ranges_{};      // true after a run from - to: in a statement, numbers alone are then single pages
+  bool unit_seen_{}, any_{};
+  int depth_{}; // depth of the parentheses after volumes
+  std::uint16_t part_{};
+  PageUnitWord unit_{"", PageUnit::pages}; // the unit of the numbers after it, if the unit comes first
+  std::size_t group_{};                    // the first run whose unit is not read yet
+  std::vector<std::size_t> own_unit_{};    // runs of this group with a unit of their own: 8, [4 leaves], 205 p.
+  bool approximate_{};
+  std::size_t approximate_run_{SIZE_MAX}; // the first run stated as approximate; it may still be left unread
+  PageSequences sequences_{};
+
+  [[nodiscard]] std::vector<PageRun>& runs() { return read_.pagination.runs; }
+  [[nodiscard]] Problem problem() const { return wanted_extent_ ? Problem::not_an_extent : Problem::not_a_pagination; }
+  [[nodiscard]] std::optional<Error> wrong(Figure const& figure, std::size_t from) {
+    if (figure.value < 1) return cursor_.error_from(from, problem());
+    if (figure.value > most) return cursor_.error_from(from, Problem::number_too_large);
+    return std::nullopt;
+  }
+
+  /// Returns true before a plus that joins two runs: viii+205 p., viii+[4] p.; not before that of 142+ l.
+  [[nodiscard]] bool plus_joins() const {
+    auto look = cursor_;
+    if (!look.take('+')) return false;
+    look.take_blanks();
+    auto const roman = roman_numeral(look.rest().substr(0, 40));
+    return look.at_digit() || look.peek() == '[' ||
+           (roman && roman->bytes > 1 && !is_latin_letter(look.peek(roman->bytes)));
+  }
+  /// Returns the next number in the text without taking it.
+  [[nodiscard]] std::int64_t next_number(Numerals numerals) {
+    auto const here = cursor_.at();
+    cursor_.take_blanks();
+    while (cursor_.take(',')) cursor_.take_blanks();
+    bool const bracket = cursor_.take('[');
+    auto const next = figure();
+    bool const run = cursor_.take_dash();
+    cursor_.go_to(here);
+    return next.numerals == numerals && (!bracket || run) ? next.value : -1;
+  }
+  /// Decides what a number in brackets means. In a statement [206] is one page if it continues the numbers, and the
+  /// number after it, if there is one, continues from it. Otherwise it is a number of pages.
+  void decide_bracket(PageRun& run, Figure const& figure, std::size_t from) {
+    PageRun as_number{Numbering::inferred, figure.numerals, run.series};
+    as_number.starred = run.starred;
+    auto const next = next_number(figure.numerals);
+    if (!sequences_.is_number_of_page(as_number, figure.value, next)) return;
+    as_number.first = as_number.last = figure.value;
+    as_number.count = 1;
+    as_number.last_at = run.last_at;
+    run = as_number;
+    if (next != figure.value + 1 && figure.value <= 16) warn(Problem::bracket_read_as_number, from);
+  }
+  /// Returns true before a word for what is printed on pages without numbers; [1 v.], [1 map] and [3 leaves of plates]
+  /// are none.
+  [[nodiscard]] bool names_matter() const {
+    auto look = cursor_;
+    static_cast<void>(look.take('('));
+    for (std::string_view const beginning :
+         {"ads", "advert", "advt", "blank", "catalog", "colophon", "content", "dedicat", "errat", "half-title",
+          "imprint", "index", "publisher", "title"})
+      if (look.take_in_any_case(beginning)) return true;
+    return false;
+  }
+  /// XII-400, [8]-xii, 400-[3]: a dash between numbers of two kinds, or that go back, parts two sequences.
+  [[nodiscard]] bool dash_parts(Figure const& first) {
+    auto const here = cursor_.at();
+    bool parts = false;
+    if (cursor_.take_dash()) {
+      bool const bracket = cursor_.take('[');
+      auto const next = figure();
+      parts = next.value > 0 && (next.numerals != first.numerals || (bracket && next.value < first.value));
+    }
+    return cursor_.go_to(here), parts;
+  }
+  /// [8]-320 p., as French catalogues write it: eight pages without numbers and then 1 to 320, while [3]-40 p. and
+  /// vi, [7]-263 p. are ranges whose first page bears no number. Numbers begin on a recto, which is odd, and leaves
+  /// without numbers have an even number of pages. So an even number in brackets is a number of pages, unless it
+  /// continues the numbers before it: xv, [16]-328 p. Common practice, no source. A statement that begins with its unit
+  /// writes 1-320 in full, and there the dash always makes a range.
+  [[nodiscard]] bool before_sequence(Figure const& first) {
+    auto const here = cursor_.at();
+    if (!extent_ || first.value % 2 != 0 || !cursor_.take_dash()) return false;
+    auto const next = figure();
+    cursor_.go_to(here);
+    if (next.value <= first.value) return false;
+    std::int64_t before = 0; // the number of the last page before it
+    for (auto r = runs().size(); r-- > 0 && runs()[r].part == part_;) {
+      bool const counted = runs()[r].numbering != Numbering::none;
+      before += counted ? runs()[r].last : runs()[r].pages();
+      if (counted) break;
+    }
+    return before == 0 || first.value <= before || first.value > before + 2;
+  }
+  /// The word after the number, or after its unit, says that the pages bear none: 8 unnumbered pages, 2 ff. n. ch.
+  [[nodiscard]] bool said_unnumbered() const {
+    auto look = cursor_;
+    bool unnumbered = false;
+    look.take_blanks();
+    if (take_numbering_words(look, unnumbered)) return unnumbered;
+    if (take_page_unit(look) == nullptr) return false;
+    look.take_blanks();
+    static_cast<void>(look.take('('));
+    take_numbering_words(look, unnumbered);
+    return unnumbered;
+  }
+  PageRunLookahead(std::string_view text, bool extent)
+      : PageFaultScanner{text}, extent_{extent}, wanted_extent_{extent} {}
+
+public:
+  PageRunLookahead(PageRunLookahead const&) = delete;
+  PageRunLookahead& operator=(PageRunLookahead const&) = delete;
+  ~PageRunLookahead() = default;
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
