@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: MIT
-/// Reads a statement of size: the object that was measured, numbers with their units, formats in parentheses.
+/// Reads a statement of size: the object that was measured, numbers with their units, formats in parentheses. A number
+/// gets its meaning from what follows it - a second number, a unit, a label - so a measure is kept only when all of it is
+/// read.
 #pragma once
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction_text.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/read_format.hpp>
-#include <bifolium/paper/sheet_size.hpp>
+#include <bifolium/record/detail/size_words.hpp>
 #include <bifolium/record/size_statement.hpp>
 
 namespace bifolium {
@@ -19,8 +21,6 @@ class SizeReader {
     double value{}, part{1};
     bool whole{true};
   };
-  enum class Of : std::uint8_t { book, leaf, width, binding, folded, other };
-
   TextCursor cursor_;
   std::optional<SheetUnit> unit_;
   SizeStatement read_{};
@@ -71,34 +71,6 @@ class SizeReader {
     if (read.value <= 0) return error(Problem::not_positive, from);
     return read;
   }
-  bool take_unit(SheetUnit& unit) {
-    struct Row {
-      char const* word;
-      SheetUnit unit;
-    };
-    auto const here = cursor_.at();
-    cursor_.take_blanks();
-    for (auto const& row :
-         {Row{"cm", SheetUnit::cm}, Row{"centimetres", SheetUnit::cm}, Row{"centimeters", SheetUnit::cm},
-          Row{"mm", SheetUnit::mm}, Row{"millimetres", SheetUnit::mm}, Row{"millimeters", SheetUnit::mm},
-          Row{"inches", SheetUnit::inch}, Row{"inch", SheetUnit::inch}, Row{"pouces", SheetUnit::pouce},
-          Row{"pouce", SheetUnit::pouce}, Row{"in", SheetUnit::inch}}) {
-      auto const before = cursor_.at();
-      // in-8 is a format, and the `in` of `in binding` is not the unit inches
-      bool const format =
-          std::string_view{row.word} == "in" && cursor_.peek(2) != '.' &&
-          (cursor_.peek(2) == '-' || cursor_.starts_with("in binding") || cursor_.starts_with("in box"));
-      if (format || !cursor_.take_word(row.word)) {
-        cursor_.go_to(before);
-        continue;
-      }
-      cursor_.take('.');
-      unit = row.unit;
-      return true;
-    }
-    if (cursor_.take("″") || cursor_.take('"')) return unit = SheetUnit::inch, true;
-    return cursor_.go_to(here), false;
-  }
   /// Returns the interval of a number. Whole centimetres are rounded up; millimetres are rounded up if the height is at
   /// most 10 cm, for both sides.
   [[nodiscard]] SizeRange range(Number const& number, Number const& height, SheetUnit unit) const {
@@ -118,55 +90,6 @@ class SizeReader {
 
   // -- what is measured ----------------------------------------------------------------------------------------------
 
-  /// Reads words before a measure, such as `bound to`.
-  Of what() {
-    struct Row {
-      char const* words;
-      Of of;
-    };
-    for (auto const& row :
-         {Row{"bound to", Of::binding}, Row{"in binding", Of::binding}, Row{"binding", Of::binding},
-          Row{"folded to", Of::folded}, Row{"text block", Of::leaf},    Row{"leaves", Of::leaf},
-          Row{"leaf", Of::leaf},        Row{"page", Of::leaf},          Row{"height", Of::book},
-          Row{"Height", Of::book},      Row{"width", Of::width},        Row{"Width", Of::width},
-          Row{"type page", Of::other},  Row{"type-page", Of::other},    Row{"type area", Of::other},
-          Row{"text area", Of::other},  Row{"printed area", Of::other}, Row{"in box", Of::other},
-          Row{"in case", Of::other},    Row{"in slipcase", Of::other},  Row{"in container", Of::other}})
-      if (cursor_.take_word(row.words)) return end_of_label(row.of);
-    struct Letter {
-      char const* letter;
-      Of of;
-    };
-    for (auto const& row :
-         {Letter{"h.", Of::book}, Letter{"H.", Of::book}, Letter{"w.", Of::width}, Letter{"W.", Of::width}})
-      if (cursor_.take(row.letter)) return end_of_label(row.of);
-    return Of::book;
-  }
-  /// Takes the end of a label: page size:
-  Of end_of_label(Of of) {
-    cursor_.take_blanks();
-    if (cursor_.take_word("size") || cursor_.take_word("height")) cursor_.take_blanks();
-    static_cast<void>(cursor_.take(':'));
-    cursor_.take_blanks();
-    return of;
-  }
-  /// Takes the label of one of two numbers, `(h)` or `(w)`, or of both after them, `(w x h)`. Returns its first letter in
-  /// small, or 0.
-  char side() {
-    auto const here = cursor_.at();
-    cursor_.take_blanks();
-    if (!cursor_.take('(')) return cursor_.go_to(here), '\0';
-    auto const first = small_letter(cursor_.peek());
-    cursor_.skip(cursor_.at_end() ? 0 : 1);
-    auto const other = first == 'h' ? 'w' : 'h';
-    cursor_.take_blanks();
-    if (cursor_.take('x') || cursor_.take("×")) {
-      cursor_.take_blanks();
-      if (small_letter(cursor_.peek()) == other) cursor_.skip(1);
-    }
-    if ((first != 'h' && first != 'w') || !cursor_.take(')')) return cursor_.go_to(here), '\0';
-    return first;
-  }
   /// Takes what joins two numbers: x, by, a dash.
   struct Joint {
     bool by{}, to{};
@@ -190,10 +113,9 @@ class SizeReader {
     pouces = {pouces.value + static_cast<double>(*lignes) / 12, 1.0 / 12, false};
   }
   /// Reads `19 cm`, `20 x 32 cm`, `24-28 cm` or `mm 123x95`.
-  std::optional<Error> measure(Of of, std::size_t from) {
+  std::optional<Error> measure(SizeOf of, std::size_t from) {
     cursor_.take_blanks();
-    SheetUnit unit{};
-    bool has_unit = take_unit(unit);
+    auto unit = take_size_unit(cursor_);
     cursor_.take_blanks();
     auto first = number();
     if (!first) return first.error();
@@ -201,12 +123,12 @@ class SizeReader {
     char labelled = '\0';                  // what the first number is said to be
     for (int more = 0; more < 2; ++more) { // the third number of a box is its depth
       auto const here = cursor_.at();
-      if (!has_unit) has_unit = take_unit(unit); // 20 cm x 32 cm
-      if (more == 0 && has_unit && unit == SheetUnit::pouce) add_lignes(*first);
-      if (auto const label = more == 0 ? side() : '\0') labelled = label;
+      if (!unit) unit = take_size_unit(cursor_); // 20 cm x 32 cm
+      if (more == 0 && unit == SheetUnit::pouce) add_lignes(*first);
+      if (auto const label = more == 0 ? take_side_label(cursor_) : '\0') labelled = label;
       auto const [by, to] = joint(more == 0);
       if ((!by && !to) || !cursor_.at_digit()) {
-        if (!has_unit || by || to) cursor_.go_to(here);
+        if (!unit || by || to) cursor_.go_to(here);
         break;
       }
       auto next = number();
@@ -214,32 +136,32 @@ class SizeReader {
       if (more == 0) (by ? across : tallest) = *next;
       if (to) break;
     }
-    SheetUnit after{};
-    if (take_unit(after)) unit = after, has_unit = true;
-    if (across && has_unit && unit == SheetUnit::pouce) add_lignes(*across);
-    auto const last = side();
-    if (take_unit(after)) unit = after, has_unit = true; // 187 (h) x 114 (w) mm
-    if (!has_unit && !unit_) return error(Problem::unit_missing, from);
-    if (!has_unit) unit = *unit_;
+    if (auto const after = take_size_unit(cursor_)) unit = after;
+    if (across && unit == SheetUnit::pouce) add_lignes(*across);
+    auto const last = take_side_label(cursor_);
+    if (auto const after = take_size_unit(cursor_)) unit = after; // 187 (h) x 114 (w) mm
+    if (!unit) unit = unit_;
+    if (!unit) return error(Problem::unit_missing, from);
     // 114 (w) x 187 (h) mm, 114 x 187 mm (w x h)
     bool const width_first = across && (labelled == 'w' || (labelled == '\0' && last == 'w'));
-    return width_first ? keep(of, *across, *first, tallest, unit, from) : keep(of, *first, across, tallest, unit, from);
+    return width_first ? keep(of, *across, *first, tallest, *unit, from)
+                       : keep(of, *first, across, tallest, *unit, from);
   }
-  std::optional<Error> keep(Of of, Number const& height, std::optional<Number> const& width,
+  std::optional<Error> keep(SizeOf of, Number const& height, std::optional<Number> const& width,
                             std::optional<Number> const& tallest, SheetUnit unit, std::size_t from) {
     auto const as_range = [&](std::optional<Number> const& number) {
       return number ? std::optional{range(*number, height, unit)} : std::nullopt;
     };
     if (tallest && tallest->value < height.value) return error(Problem::not_a_length, from);
-    if (of == Of::binding && !read_.binding) {
+    if (of == SizeOf::binding && !read_.binding) {
       read_.binding = range(height, height, unit), read_.binding_width = as_range(width);
-    } else if (of == Of::folded && !read_.folded_height) {
+    } else if (of == SizeOf::folded && !read_.folded_height) {
       read_.folded_height = range(height, height, unit), read_.folded_width = as_range(width);
-    } else if (of == Of::width && read_.height && !read_.width) {
+    } else if (of == SizeOf::width && read_.height && !read_.width) {
       read_.width = range(height, height, unit);
-    } else if ((of == Of::book || of == Of::leaf) && !read_.height) {
+    } else if ((of == SizeOf::book || of == SizeOf::leaf) && !read_.height) {
       read_.height = range(height, height, unit), read_.width = as_range(width), read_.tallest = as_range(tallest);
-      read_.of_leaf = of == Of::leaf, read_.approximate = about_;
+      read_.of_leaf = of == SizeOf::leaf, read_.approximate = about_;
     } else
       read_.unread.push_back({from, cursor_.at()});
     about_ = false;
@@ -307,8 +229,8 @@ public:
       if (cursor_.take(',') || cursor_.take(';') || cursor_.take(')') || take_about() || formats()) continue;
       auto const from = cursor_.at();
       static_cast<void>(cursor_.take('('));
-      auto const of = what();
-      if (of == Of::book && !cursor_.at_digit() && cursor_.peek() != 'm' && cursor_.peek() != 'c' &&
+      auto const of = take_size_label(cursor_);
+      if (of == SizeOf::book && !cursor_.at_digit() && cursor_.peek() != 'm' && cursor_.peek() != 'c' &&
           !vulgar(cursor_.character().value)) {
         if (!read_.height) return error(Problem::not_a_length, from);
         leave_rest(from);
