@@ -1,0 +1,205 @@
+// SPDX-License-Identifier: MIT
+/// Finds the years that figures and Roman numerals mean, at a position of a statement of date: 1725, 172-, 1640s, 725,
+/// 17[25], M.D.XLIII, an VII, 18th century. What a number means depends on the word before it and on the bytes after
+/// it, so a number is found together with its end.
+#pragma once
+
+#include <bifolium/core/detail/date_words.hpp>
+#include <bifolium/core/detail/imprint_numeral.hpp>
+#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/core/year_range.hpp>
+
+#include <optional>
+#include <string_view>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+/// Numbers at a position. A statement of date is read by position: only its end shows whether a numeral, a word or a
+/// range is there. So each function gets a position and returns the position after what it finds.
+class DateNumerals {
+protected:
+  /// A year, or a word for several years: 172-, 18th century.
+  struct Atom {
+    YearRange years{};
+    std::size_t to{}; // position of the byte after it
+    int digits{};     // number of digits
+    bool several{};   // true for a decade or a century
+    bool roman{}, clipped{};
+    int opened{};  // number of brackets opened in it, less those closed: 17[25]
+    bool parted{}; // true if brackets divide it
+  };
+  /// What the words before a year say about it.
+  struct Said {
+    std::size_t from{}; // position of the first of these words
+    bool any{}, about{}, bare_c{}, correction{}, between{}, joins{}, to{}, not_before{}, not_after{}, reprinted{};
+    bool republic{}, century{};
+    DateWord half{};
+  };
+
+  std::string_view text_;
+  int depth_{}; // number of open brackets
+  Said said_{};
+
+  constexpr explicit DateNumerals(std::string_view text) : text_{text} {}
+  [[nodiscard]] constexpr TextCursor cursor(std::size_t at) const { return TextCursor{text_, at}; }
+  [[nodiscard]] constexpr CodePoint point(std::size_t at) const { return cursor(at).character(); }
+  [[nodiscard]] constexpr char byte(std::size_t at) const { return cursor(at).peek(); }
+  [[nodiscard]] constexpr std::size_t after_blanks(std::size_t at) const {
+    auto blanks = cursor(at);
+    blanks.take_blanks();
+    return blanks.at();
+  }
+  [[nodiscard]] constexpr bool word_goes_on(std::size_t at) const { return is_word_letter(point(at).value); }
+  [[nodiscard]] constexpr Error error(Problem problem, TextSpan span, std::int64_t limit = 0) const {
+    return error_in(text_, span, problem, limit);
+  }
+
+  /// Reads the words after a number that make it a century: `th century`, `e siècle`, `. Jh.`. Returns the position of
+  /// the byte after them, or 0.
+  [[nodiscard]] constexpr std::size_t century_after(std::size_t at) const {
+    auto words = cursor(at);
+    bool ordinal = false;
+    for (std::string_view ending : {"st", "nd", "rd", "th", "ème", "eme", "e", "o", "."})
+      if (!ordinal && words.take(ending)) ordinal = ending != ".";
+    words.take_blanks();
+    for (auto word : century_words) {
+      if (word.size() == 1 && !ordinal) continue; // the s of `16 S. Martin` is not a century
+      auto end = words;
+      if (end.take_in_any_case(word) && !word_goes_on(end.at()) && !end.at_digit()) return end.at();
+    }
+    return 0;
+  }
+  [[nodiscard]] constexpr YearRange century(int number) const {
+    int const before = (number - 1) * 100;
+    switch (said_.half) {
+    case DateWord::early_half:
+      return {before + 1, before + 50};
+    case DateWord::late_half:
+      return {before + 51, before + 100};
+    case DateWord::middle_half:
+      return {before + 26, before + 75};
+    default:
+      return {before + 1, before + 100};
+    }
+  }
+  /// Digits, also across brackets that divide them (17[25]): their number and their value.
+  struct Digits {
+    int count{}, number{}, opened{};
+    std::size_t to{};
+    bool parted{}; // true if a bracket divides them
+  };
+  [[nodiscard]] constexpr Digits digits(std::size_t at) const {
+    Digits found;
+    while (found.count < 6) {
+      if (is_digit(byte(at)))
+        found.number = found.number * 10 + (text_[at] - '0'), ++found.count;
+      else if (found.count > 0 && found.count < 4 && (byte(at) == '[' || byte(at) == ']') && is_digit(byte(at + 1)) &&
+               (byte(at) == '[' || found.opened + depth_ > 0))
+        found.opened += text_[at] == '[' ? 1 : -1, found.parted = true;
+      else
+        break;
+      found.to = ++at;
+    }
+    return found;
+  }
+  /// Returns the number of bytes of a character for an unknown digit of a year (u, x, X, ? or a dash), or 0 for another
+  /// character. MARC 21 writes u, and the extended date-time format X (ISO 8601-2, from memory).
+  [[nodiscard]] constexpr std::size_t wildcard(std::size_t at) const {
+    if (byte(at) == 'u' || byte(at) == 'x' || byte(at) == 'X' || byte(at) == '?') return 1;
+    return is_dash(point(at).value) ? point(at).bytes : 0;
+  }
+  /// Returns the position of the byte after the s of `1640s` or `1640's`, or 0.
+  [[nodiscard]] constexpr std::size_t plural_after(std::size_t at) const {
+    auto end = cursor(at);
+    if (!end.take('\'')) end.take("\u2019");
+    return end.take('s') && !word_goes_on(end.at()) ? end.at() : 0;
+  }
+  /// The last year of a statement. A higher number is of another era, or wrong.
+  static constexpr int latest_year = 2100;
+  /// Years counted from the creation begin in autumn: by how many the number of a year is higher than that of the year
+  /// in which it ends, in the Jewish reckoning and in the Byzantine one. 5521 is 1760 or 1761 (from memory).
+  static constexpr int eras[]{3760, 5508};
+  [[nodiscard]] constexpr std::optional<Atom> number_atom(std::size_t at) const {
+    auto const read = digits(at);
+    auto const to = read.to;
+    int const number = read.number;
+    auto const made = [&](std::size_t end, YearRange years, bool several, bool clipped = false) {
+      return Atom{years, end, read.count, several, false, clipped, read.opened, read.parted};
+    };
+    if (read.count == 4) {
+      if (auto const end = number % 10 == 0 ? plural_after(to) : 0)
+        return made(end, {number, number + (number % 100 == 0 ? 99 : 9)}, true);
+      for (int const before : eras)
+        if (number - before > 1440 && number - before <= latest_year)
+          return made(to, {number - before - 1, number - before}, true, true);
+      if (number > latest_year) return std::nullopt;
+      return made(to, number, false);
+    }
+    auto const first = wildcard(to);
+    auto const second = first > 0 ? wildcard(to + first) : 0;
+    bool const digit_follows = is_digit(byte(after_blanks(to + first)));
+    if (read.count == 3 && first > 0 && !digit_follows && !word_goes_on(to + first))
+      return made(to + first, {number * 10, number * 10 + 9}, true);
+    if (read.count == 2 && second > 0 && !word_goes_on(to + first + second))
+      return made(to + first + second, {number * 100, number * 100 + 99}, true);
+    if (read.count <= 2 && number > 0 && number <= 21) {
+      if (auto const end = century_after(to)) return made(end, century(number), true);
+      if (said_.century) return made(to, century(number), true);
+      if (said_.republic && number <= 14) return made(to, {1791 + number, 1792 + number}, true);
+    }
+    if (read.count == 3 && number >= 450) return made(to, number + 1000, false, true);
+    return std::nullopt;
+  }
+  /// Reads a Roman numeral which brackets divide, since a part of it is supplied: MDXL[III], M.D.[XLIII], [MD]XLIII.
+  /// The brackets touch letters of the numeral, and each that opens in it closes in it or after
+  /// a question mark.
+  [[nodiscard]] constexpr std::optional<Atom> parted_numeral(std::size_t at) const {
+    char letters[48]{};
+    std::size_t size = 0, to = at, counted = 0; // counted: the letters up to the last that is worth something
+    Atom read{.roman = true};
+    auto const has_worth = [&](std::size_t i) { return numeral_worth(static_cast<unsigned char>(byte(i))) > 0; };
+    for (auto i = at; size < sizeof letters; ++i) {
+      char const c = byte(i);
+      if (has_worth(i) || c == '.' || c == ',' || c == ' ') {
+        letters[size++] = c;
+        if (has_worth(i)) counted = size, to = i + 1;
+        continue;
+      }
+      bool const opens = c == '[' && i > at && byte(i - 1) != ' ' && has_worth(i + 1);
+      bool const closes = c == ']' && (has_worth(i - 1) || byte(i - 1) == '.') &&
+                          (read.opened > 0 || (depth_ + read.opened > 0 && has_worth(i + 1)));
+      if (!opens && !closes) break;
+      read.opened += opens ? 1 : -1, read.parted = true;
+      if (closes && !has_worth(i + 1)) to = i + 1;
+    }
+    auto const year = imprint_numeral({letters, counted});
+    if (!read.parted || (read.opened > 0 && byte(to) != '?') || year.bytes != counted || word_goes_on(to))
+      return std::nullopt;
+    read.years = year.year, read.to = to;
+    return read;
+  }
+  [[nodiscard]] constexpr std::optional<Atom> roman_atom(std::size_t at) const {
+    if (auto const parted = parted_numeral(at)) return parted;
+    auto const year = imprint_numeral(text_.substr(at));
+    if (year.bytes > 0) return Atom{year.year, at + year.bytes, 0, false, true, false};
+    bool typed = false;
+    auto const part = numeral_part(text_, at, typed);
+    auto const to = at + part.bytes;
+    if (part.bytes == 0 || part.value < 1 || part.value > 21) return std::nullopt;
+    if (auto const end = century_after(to)) return Atom{century(part.value), end, 0, true, true, false};
+    if (word_goes_on(to)) return std::nullopt;
+    if (said_.century) return Atom{century(part.value), to, 0, true, true, false};
+    if (said_.republic && part.value <= 14)
+      return Atom{{1791 + part.value, 1792 + part.value}, to, 0, true, true, false};
+    return std::nullopt;
+  }
+  [[nodiscard]] constexpr std::optional<Atom> atom(std::size_t at) const {
+    return is_digit(byte(at)) ? number_atom(at) : roman_atom(at);
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
