@@ -1,123 +1,24 @@
 // SPDX-License-Identifier: MIT
-/// Reads the texts of a description one by one. Each reader of record/, collation/, core/ and paper/ says what it left
-/// unread and what it doubts; here that is kept with the name of the field.
+/// Reads the texts of a description one by one. Fields hold more than their own fact: a size after the pages, plates
+/// among them, a format beside the height. Each such fact is kept apart until all fields are read.
 #pragma once
 
-#include <bifolium/book/description.hpp>
-#include <bifolium/book/detail/stated_beside.hpp>
-#include <bifolium/book/detail/stated_pages.hpp>
-#include <bifolium/book/field_texts.hpp>
+#include <bifolium/book/detail/formula_field_reader.hpp>
 #include <bifolium/core/read_date.hpp>
-#include <bifolium/core/text_cursor.hpp>
 #include <bifolium/evidence/read_seen.hpp>
 #include <bifolium/leaf/counts_in_words.hpp>
 #include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/record/read_format_statement.hpp>
-#include <bifolium/record/read_signature_note.hpp>
 #include <bifolium/record/read_size.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-class DescriptionReader {
-  FieldTexts const& texts_;
-  Description book_{};
-  StatedBeside beside_{};
-
-  void unread(Field field, Error const& error, std::string_view text, std::size_t from = 0) {
-    book_.unread.push_back({field, error, std::string{text}, from});
-  }
-  /// Text beside the value of a field.
-  void rest(Field field, std::string_view text, TextSpan span) {
-    span = trimmed(text, span, " ,;.:");
-    if (span.empty()) return;
-    auto const error = TextCursor{text}.error(Problem::trailing_text, span);
-    book_.unread.push_back({field, error, std::string{span.of(text)}, span.from, true});
-  }
-  void doubt(Field field, std::vector<Error> const& warnings, std::string_view text) {
-    for (auto const& one : warnings) book_.doubts.push_back({field, one, std::string{text}});
-  }
-  template <class T> static Stated<T> stated(T value, std::string_view text, TextPlace at = {}) {
-    return {static_cast<T&&>(value), std::string{text}, at};
-  }
-  /// The field, if there is a text and it can be read.
-  template <class T, class Read>
-  void read(Field field, std::string_view text, std::optional<Stated<T>>& to, Read reader) {
-    if (text.empty()) return;
-    if (Expected<T> const value = reader(text))
-      to = stated(T{*value}, text);
-    else
-      unread(field, value.error(), text);
-  }
-
-  // -- the formula, and what is stated after it ----------------------------------------------------------------------
-
-  /// A formula may name a leaf that it does not have, which is a finding and no reason to give up: a parenthesis that
-  /// cannot be read is left out and kept apart.
-  void formula() {
-    if (texts_.formula.empty()) return;
-    constexpr int most_left_out = 8;
-    std::string text{texts_.formula};
-    std::vector<UnreadField> left_out;
-    auto read = read_signature_note(text, book_.conventions.dialect());
-    auto const error = read ? Error{} : read.error();
-    while (!read && left_out.size() < most_left_out) {
-      auto const at = position_of(text, {read.error().line, read.error().column});
-      auto const open = text.rfind('(', at), close = text.find(')', at);
-      if (open == text.npos || close == text.npos || text.find(')', open) != close) break;
-      left_out.push_back({Field::formula, read.error(), text.substr(open, close + 1 - open), open, true});
-      for (auto i = open; i <= close; ++i) text[i] = ' ';
-      read = read_signature_note(text, book_.conventions.dialect());
-    }
-    if (!read) return unread(Field::formula, error, texts_.formula);
-    for (auto const& one : left_out) book_.unread.push_back(one);
-    take(*read);
-  }
-  void take(SignatureNote const& note) {
-    auto const text = texts_.formula;
-    for (auto const& one : note.formula.warnings()) take(one);
-    book_.formula = stated(Formula{note.formula}, text);
-    std::string_view const tail = note.formula.tail();
-    auto const tail_at = tail.empty() ? text.npos : text.rfind(tail);
-    if (note.signing) {
-      auto const at = text.find('$');
-      auto const own = note.formula.signing();
-      beside_.signing_in_formula =
-          stated(Signing{*note.signing}, own ? std::string_view{*own} : tail, place_in(text, at == text.npos ? 0 : at));
-    }
-    if (tail_at == text.npos) return;
-    if (auto const from = pagination_place(tail); from && note.pages) {
-      auto const pages = tail.substr(*from);
-      if (auto const extent = read_stated_pages(pages))
-        beside_.pages_in_formula = stated(Pagination{extent->pagination}, pages, place_in(text, tail_at + *from));
-    }
-  }
-  /// A doubt about the formula; one that contradicts a total of leaves stated beside it is a number of leaves.
-  void take(Error const& warning) {
-    if (warning.problem == Problem::text_not_read) {
-      auto const from = position_of(texts_.formula, {warning.line, warning.column});
-      rest(Field::formula, texts_.formula, {from, from + warning.found_text().size()});
-      return;
-    }
-    if (warning.problem == Problem::total_contradicts && texts_.leaves.empty() && !book_.leaves) {
-      TextCursor cursor{warning.found_text()};
-      while (!cursor.at_end() && !cursor.at_digit()) cursor.skip(1);
-      if (auto const number = cursor.take_number(most_number)) {
-        book_.leaves = stated(std::int64_t{*number}, warning.found_text(), {warning.line, warning.column});
-        return;
-      }
-    }
-    // these are findings of their own
-    for (auto const told : {Problem::odd_gathering, Problem::count_supplied, Problem::letters_skipped})
-      if (warning.problem == told) return;
-    doubt(Field::formula, {warning}, texts_.formula);
-  }
-
+class DescriptionReader : FormulaFieldReader {
   // -- numbers -------------------------------------------------------------------------------------------------------
 
-  static constexpr std::int64_t most_number = 9999999;
   /// The first number of a text: "108 leaves", "[4] leaves of plates". What follows the number and its words is left.
   Expected<std::int64_t> number_in(Field field, std::string_view text) {
     for (TextCursor cursor{text}; !cursor.at_end(); cursor.skip(1)) {
@@ -283,9 +184,7 @@ class DescriptionReader {
   }
 
 public:
-  DescriptionReader(FieldTexts const& texts, Conventions const& conventions) : texts_{texts} {
-    book_.conventions = conventions;
-  }
+  DescriptionReader(FieldTexts const& texts, Conventions const& conventions) : FormulaFieldReader{texts, conventions} {}
   Description description() {
     formula();
     format();
