@@ -74,7 +74,7 @@ public:
     bool const by_pages = sound.pagination && !sound.pagination->value.runs.empty();
     if (by_pages) {
       auto const missing = 2 * shape.leaves() - sound.pagination->value.pages();
-      if (missing < 0 || missing > 1) return false;
+      if (missing < 0 || missing > Pagination::blank_verso) return false;
     }
     auto const early = sound.year ? sound.year->value.to <= last_incunable_year : !by_pages;
     auto& counts = early ? early_ : late_;

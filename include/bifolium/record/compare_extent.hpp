@@ -55,8 +55,9 @@ constexpr ExtentAgrees compare_pages(std::int64_t pages, Range<std::int64_t> con
   // the least and the greatest number of pages by which the statement is lower than the book
   auto const fewest = pages - (stated.high == Pagination::no_limit && pages > stated.stated ? pages : stated.stated);
   auto const most = pages - stated.low;
-  if (fewest <= 1 && most >= 0) return ExtentAgrees::agrees;
-  return fewest <= 3 && most >= 2 ? ExtentAgrees::last_not_counted : ExtentAgrees::contradicts;
+  if (fewest <= Pagination::blank_verso && most >= 0) return ExtentAgrees::agrees;
+  bool const leaf = fewest <= Pagination::blank_leaf && most > Pagination::blank_verso;
+  return leaf ? ExtentAgrees::last_not_counted : ExtentAgrees::contradicts;
 }
 
 } // namespace detail

@@ -104,6 +104,10 @@ struct Pagination {
     for (auto const& run : runs) total += run.pages();
     return total;
   }
+  /// The pages that a statement may leave out at the end of a book: the blank verso of the last page.
+  static constexpr std::int64_t blank_verso = 1;
+  /// The pages that a statement may leave out at the end of a book: a blank leaf, and the blank verso before it.
+  static constexpr std::int64_t blank_leaf = 2 + blank_verso;
   /// The high end of `total` if the copy lacks pages at its end: more pages than any book has.
   static constexpr std::int64_t no_limit = INT64_MAX;
   /// Returns the number of pages as a range. `stated`: the sum of the statement. `low`: preliminary leaves (`p. l.`)

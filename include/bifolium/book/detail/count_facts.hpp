@@ -97,14 +97,17 @@ public:
     if (missing == 0) return CountVerdict::agrees;
     // the following numbers may count "p. l." again
     if (auto const total = book_.pagination->value.total();
-        total.low < total.stated && 2 * leaves >= total.low && missing <= 1)
+        total.low < total.stated && 2 * leaves >= total.low && missing <= Pagination::blank_verso)
       return CountVerdict::agrees;
     bool const by_leaf = book_.pagination->value.by_leaf();
-    if (missing == 1 && !by_leaf) return CountVerdict::agrees;
-    if (missing > 1 && missing <= 2 * blanks_ + 1) return CountVerdict::agrees; // the formula says that it is blank
+    if (missing == Pagination::blank_verso && !by_leaf) return CountVerdict::agrees;
+    if (missing > Pagination::blank_verso && missing <= 2 * blanks_ + Pagination::blank_verso)
+      return CountVerdict::agrees; // the formula says that it is blank
     // pages without numbers were not counted
-    if (missing > 1 && book_.conventions.pages == PagesWithoutNumbers::left_out) return CountVerdict::blank_missing;
-    bool const may_be_blank = missing > 1 && missing <= 3 && book_.conventions.blanks != BlankLeaves::counted;
+    if (missing > Pagination::blank_verso && book_.conventions.pages == PagesWithoutNumbers::left_out)
+      return CountVerdict::blank_missing;
+    bool const may_be_blank = missing > Pagination::blank_verso && missing <= Pagination::blank_leaf &&
+                              book_.conventions.blanks != BlankLeaves::counted;
     return may_be_blank ? CountVerdict::blank_missing : CountVerdict::contradicts;
   }
   [[nodiscard]] CountVerdict verdict(std::optional<std::int64_t> formula) const {

@@ -84,7 +84,7 @@ public:
                      {},
                      {},
                      {}};
-        bool const uncounted = missing > 3;
+        bool const uncounted = missing > Pagination::blank_leaf;
         if (uncounted) note.id = FindingId::pages_uncounted;
         note.says = (with == Field::formula ? "the formula has " : "the record states ") +
                     count_of(leaves, "leaf", "leaves") + " and " + pages_say() + ": " +

@@ -121,11 +121,12 @@ public:
   [[nodiscard]] std::optional<double> of(FormulaShape const& formula, PageShape const& pages) const {
     auto const missing = 2 * formula.leaves() - pages.pages();
     double sum = 0;
-    if (blanks_noted_ > 0 && missing >= 2 && missing <= 2 * blanks_noted_ + 1 && !pages.by_leaf)
+    if (blanks_noted_ > 0 && missing > Pagination::blank_verso &&
+        missing <= 2 * blanks_noted_ + Pagination::blank_verso && !pages.by_leaf)
       sum = real::log(noted_blank_left_out / blanks_noted_);
-    else if (missing < 0 || missing > 3 || (pages.by_leaf && missing % 2 != 0))
+    else if (missing < 0 || missing > Pagination::blank_leaf || (pages.by_leaf && missing % 2 != 0))
       return std::nullopt;
-    else if (missing > 1)
+    else if (missing > Pagination::blank_verso)
       sum = real::log(weights_.blank_not_counted);
     return sum + beginning(formula, pages) + preliminaries(formula, pages);
   }

@@ -5,6 +5,7 @@
 
 #include <bifolium/book/audit_weights.hpp>
 #include <bifolium/book/detail/figure_slip.hpp>
+#include <bifolium/record/pagination.hpp>
 
 #include <vector>
 
@@ -194,11 +195,11 @@ public:
   void find(std::int64_t leaves) {
     if (shape_.by_leaf) {
       for (auto goal : {leaves, leaves - 1}) for_total(goal);
-      if (2 * leaves - total_ >= 0 && 2 * leaves - total_ <= 3)
+      if (auto const missing = 2 * leaves - total_; missing >= 0 && missing <= Pagination::blank_leaf)
         add(SlipKind::unit, What::unit, 0, 0, real::log(slip_form::unit_exchanged));
       return;
     }
-    for (auto goal : {2 * leaves, 2 * leaves - 1, 2 * leaves - 2, 2 * leaves - 3}) for_total(goal);
+    for (std::int64_t blank = 0; blank <= Pagination::blank_leaf; ++blank) for_total(2 * leaves - blank);
     if (shape_.runs.size() == 1 && total_ == leaves && shape_.runs[0].truly == 0)
       add(SlipKind::leaf_as_page, What::last, 0, 2 * leaves, real::log(slip_form::every_leaf_one_page));
     if (total_ == leaves || total_ == leaves - 1)

@@ -77,7 +77,7 @@ class Search {
     auto const& pages = *in_.pages;
     std::vector<PageVariant> best;
     auto const missing = 2 * leaves - pages.pages();
-    if (missing >= 0 && missing <= 2 * in_.blanks_noted + 3)
+    if (missing >= 0 && missing <= 2 * in_.blanks_noted + Pagination::blank_leaf)
       offer_pages(best, PageVariant{pages, {}, 0, likelihood_.of(pages), 0}, formula);
     page_edits_.clear();
     PageSlips{pages, weights_, page_edits_}.find(leaves);
@@ -210,7 +210,7 @@ class Search {
     };
     if (in_.leaves) add(*in_.leaves);
     if (in_.pages)
-      for (int more : {0, 1, 2, 3}) add((in_.pages->pages() + more) / 2);
+      for (std::int64_t blank = 0; blank <= Pagination::blank_leaf; ++blank) add((in_.pages->pages() + blank) / 2);
     return wanted;
   }
 

@@ -33,7 +33,8 @@ struct StatedBeside {
     settle(book, Field::pagination, Field::formula, book.pagination, texts.pagination, pages_in_formula,
            [](Pagination const& a, Pagination const& b) {
              auto const one = a.total(), other = b.total();
-             return one.low <= other.stated + last_leaf && other.low <= one.stated + last_leaf;
+             return one.low <= other.stated + Pagination::blank_leaf &&
+                    other.low <= one.stated + Pagination::blank_leaf;
            });
     settle(book, Field::signing, Field::formula, book.signing, texts.signing, signing_in_formula, same_signing);
     settle(book, Field::plates, Field::pagination, book.plates, texts.plates, plates_in_pages, equal<std::int64_t>);
@@ -43,9 +44,6 @@ struct StatedBeside {
   }
 
 private:
-  /// Pages: a blank leaf at the end, and the blank page before it, are often left out.
-  static constexpr std::int64_t last_leaf = 3;
-
   template <class T> static bool equal(T a, T b) { return a == b; }
   static bool meet(SizeRange a, SizeRange b) { return a.above < b.to && b.above < a.to; }
   /// Leaves with a wrong mark are often listed in one of the two only, and exceptions in any order.
