@@ -41,6 +41,7 @@ module;
 #include <bifolium/copy/paper_of_copy.hpp>
 #include <bifolium/copy/read_leaves_present.hpp>
 #include <bifolium/copy.hpp>
+#include <bifolium/core/about_words.hpp>
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/broken.hpp>
 #include <bifolium/core/checked.hpp>
@@ -849,6 +850,7 @@ using bifolium::superscript_digit;
 using bifolium::superscript_named_at;
 using bifolium::svg_element;
 using bifolium::svg_number;
+using bifolium::take_about;
 using bifolium::take_counted_leaves;
 using bifolium::take_counts_in_words;
 using bifolium::take_formula_heading;

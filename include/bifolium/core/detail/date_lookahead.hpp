@@ -3,6 +3,7 @@
 /// and what joins a second year to the first.
 #pragma once
 
+#include <bifolium/core/about_words.hpp>
 #include <bifolium/core/detail/date_numerals.hpp>
 
 namespace bifolium {
@@ -20,19 +21,21 @@ protected:
     std::size_t to{};
     std::string_view words{};
   };
+  /// Keeps a word that is at a position, if it is longer than the one found.
+  constexpr void find_word(std::string_view words, DateWord says, std::size_t at, WordAt& found) const {
+    auto end = cursor(at);
+    if (words.size() <= found.words.size() || !end.take_in_any_case(words) || word_goes_on(end.at())) return;
+    end.take('.');
+    found = {says, end.at(), words};
+  }
   /// Keeps the longest word of a table at a position.
   template <std::size_t N> constexpr void find_word(DateWordRow const (&rows)[N], std::size_t at, WordAt& found) const {
-    for (auto const& row : rows) {
-      auto end = cursor(at);
-      if (row.words.size() <= found.words.size() || !end.take_in_any_case(row.words) || word_goes_on(end.at()))
-        continue;
-      end.take('.');
-      found = {row.says, end.at(), row.words};
-    }
+    for (auto const& row : rows) find_word(row.words, row.says, at, found);
   }
   [[nodiscard]] constexpr WordAt word(std::size_t at) const {
     WordAt found;
     find_word(date_words, at, found);
+    for (auto const words : about_words) find_word(words, DateWord::about, at, found);
     find_word(words_of_another_year, at, found);
     bool const direction = found.says == DateWord::not_before || found.says == DateWord::not_after;
     bool const negated =
@@ -58,11 +61,11 @@ protected:
   /// Returns the position of the byte after a `ca.` or `circa` that stands after its year, or 0. `c` has its full
   /// stop.
   [[nodiscard]] constexpr std::size_t about_after(std::size_t at) const {
-    for (auto const& row : date_words) {
+    for (auto const words : about_words) {
       auto end = cursor(at);
-      if (row.says != DateWord::about || !end.take_in_any_case(row.words)) continue;
+      if (!end.take_in_any_case(words)) continue;
       bool const point = end.take('.');
-      if ((row.words.size() == 1 && !point) || word_goes_on(end.at())) continue;
+      if ((words.size() == 1 && !point) || word_goes_on(end.at())) continue;
       auto const next = byte(after_blanks(end.at()));
       if (next == '\0' || next == ']' || next == ')' || next == '?' || next == ',' || next == ';') return end.at();
     }

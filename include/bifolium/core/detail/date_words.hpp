@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// The words about a year in statements of date, in the languages of catalogues. A row has the word without its full
-/// stop, in small letters.
+/// stop, in small letters. The words for `about` are in core/about_words.hpp.
 ///
-/// Rules: DCRMR 5.23 (approximately, that is, between, not before, not after) and the rules before it (ca., i.e.,
+/// Rules: DCRMR 5.23 (that is, between, not before, not after) and the rules before it (i.e.,
 /// n.d.). The Latin, French, German, Italian and Spanish words are common practice, no source.
 #pragma once
 
@@ -43,17 +43,6 @@ struct DateWordRow {
 };
 /// A row of several words comes before the row of its first words.
 inline constexpr DateWordRow date_words[]{
-    {"approximately"sv, DateWord::about},
-    {"approx"sv, DateWord::about},
-    {"circa"sv, DateWord::about},
-    {"ca"sv, DateWord::about},
-    {"c"sv, DateWord::about},
-    {"about"sv, DateWord::about},
-    {"around"sv, DateWord::about},
-    {"vers"sv, DateWord::about},
-    {"um"sv, DateWord::about},
-    {"etwa"sv, DateWord::about},
-    {"verso il"sv, DateWord::about},
     {"between"sv, DateWord::between},
     {"entre"sv, DateWord::between},
     {"zwischen"sv, DateWord::between},

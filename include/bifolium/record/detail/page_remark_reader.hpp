@@ -116,12 +116,10 @@ protected:
     return any_ = true;
   }
   bool take_approximately() {
-    for (char const* word : {"approximately", "approx.", "about", "ca.", "circa"})
-      if (cursor_.take(word)) return approximate_ = true;
     auto look = cursor_;
-    if (!look.take("c.")) return false;
-    look.take_blanks();
-    if (!look.at_digit() && look.peek() != '[') return false; // 120 c. are leaves
+    // 120 c. are leaves
+    if (!take_about(look) || (!look.at_digit() && look.peek() != '[' && !roman_numeral(look.rest().substr(0, 40))))
+      return false;
     cursor_ = look;
     return approximate_ = true;
   }

@@ -5,7 +5,7 @@
 /// other languages (ff., Bl., S., carte, hojas, n. ch.): common practice, no source.
 #pragma once
 
-#include <bifolium/core/text_cursor.hpp>
+#include <bifolium/core/about_words.hpp>
 #include <bifolium/leaf/roman.hpp>
 #include <bifolium/record/extent.hpp>
 

@@ -4,6 +4,7 @@
 /// read.
 #pragma once
 
+#include <bifolium/core/about_words.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/fraction_text.hpp>
 #include <bifolium/core/text_cursor.hpp>
@@ -198,11 +199,6 @@ class SizeReader {
     read_.unread.push_back({from, cursor_.at()});
     return true;
   }
-  bool take_about() {
-    for (char const* word : {"approximately", "approx.", "about", "circa", "ca.", "c."})
-      if (cursor_.take(word)) return about_ = true;
-    return false;
-  }
   void leave_rest(std::size_t from) {
     auto to = cursor_.text().size();
     cursor_.go_to(to);
@@ -226,7 +222,9 @@ public:
       cursor_.take_blanks();
       if (cursor_.at_end()) break;
       if (ends_at_semicolon() && cursor_.peek() == ';') return error(Problem::not_a_length, cursor_.at());
-      if (cursor_.take(',') || cursor_.take(';') || cursor_.take(')') || take_about() || formats()) continue;
+      if (cursor_.take(',') || cursor_.take(';') || cursor_.take(')') || (take_about(cursor_) && (about_ = true)) ||
+          formats())
+        continue;
       auto const from = cursor_.at();
       static_cast<void>(cursor_.take('('));
       auto const of = take_size_label(cursor_);
