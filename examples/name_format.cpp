@@ -48,8 +48,10 @@ constexpr auto usage =
     "look_next\n"
     "why problem; `none` is the probability of no known format; `printed` says half-sheets, double paper or cut sheets "
     "if that\n"
-    "is likely. A row that cannot be read has the reason in `why`; "
-    "`problem` has identifiers for programs.\n"
+    "is likely. A row that cannot be read has the reason in `why`; `problem` has identifiers for programs. If the "
+    "table "
+    "has a\n"
+    "column of one of these names, the one that is added has a number: format_2.\n"
     "  --shares    how common formats are, if you know it: '4°=.08 8°=.17 12°=.74'; a format that is not named is "
     "left out\n"
     "  --width     adds `low` and `high`: the range of the first probability in nine of ten fits of the model\n"
@@ -100,6 +102,16 @@ void tell(std::ostream& cells, Inference const& inference, LeafEvidence const& s
 struct Added {
   bool width, sheets, record;
 };
+
+/// The columns that are written after those of the table.
+std::string columns_written(Added const& added) {
+  std::string names =
+      "format\tprobability\tsecond\tsecond_probability\tnone\tdetermined\tsheet\tprinted\tlook_next\twhy";
+  if (added.width) names += "\tlow\thigh";
+  if (added.sheets) names += "\tsheets";
+  if (added.record) names += "\tsize\tnot_before";
+  return names + "\tproblem";
+}
 
 /// The cells of an answer.
 std::string answer(Question const& question, Assumptions const& assumed, Added const& added) {
@@ -187,11 +199,7 @@ int name_formats(Arguments given) {
   Header const header{first};
   auto const asked = columns_read();
   tell_columns(header, asked);
-  if (!told)
-    std::cout << first
-              << "\tformat\tprobability\tsecond\tsecond_probability\tnone\tdetermined\tsheet\tprinted\tlook_next\twhy"
-              << (added.width ? "\tlow\thigh" : "") << (added.sheets ? "\tsheets" : "")
-              << (added.record ? "\tsize\tnot_before" : "") << "\tproblem\n";
+  if (!told) std::cout << first << '\t' << added_columns(header, columns_written(added)) << '\n';
   Answers answers{header, asked, static_cast<std::size_t>(threads),
                   [&](Question const& question) { return answer(question, assumed, added); }};
   answers.write(lines, std::cout);

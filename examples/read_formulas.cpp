@@ -7,6 +7,7 @@
 #include <bifolium/core/message.hpp>
 
 #include "support/arguments.hpp"
+#include "support/decimal.hpp"
 #include "support/tsv.hpp"
 
 #include <iostream>
@@ -19,19 +20,22 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    R"(usage: read_formulas [--omitted error|next|8] [--letters JUW] [--keyed] [--longest-line BYTES] <FORMULAS
+    R"(usage: read_formulas [--omitted error|next|8] [--letters JUW] [--keyed] [--decimals]
+       [--longest-line BYTES] <FORMULAS
 Reads one collation formula a line. Writes TSV with the header
   line status leaves sheets normalised message problem
 status is ok, warning or error; sheets is empty if the formula states no format; problem has identifiers for programs.
+Sheets are exact: 9 3/4 is nine sheets and three quarters.
   --omitted  what a gathering without a leaf count means: error (a mistake, the default), next (it has the count of the next
              gathering that has one; BMC, GW), or 8 (eight leaves; notes derived from STC)
   --letters  the letters used in addition to the 23
   --keyed    a line is a key, a tab and a formula; the key is written in place of the line number, without a header
              line: for parts of a longer list
+  --decimals writes 9.75 for 9 3/4, rounded to six decimals, for programs that would read only the 9
   --longest-line BYTES  the limit of one line, 16777216 by default; a longer line is a row with an error
 )";
 
-void answer(std::string_view text, Dialect dialect) {
+void answer(std::string_view text, Dialect dialect, bool decimals) {
   auto const place_and_words = [](Error const& error) {
     return "column " + std::to_string(error.column) + ": " + cell_of(sentence_of(error));
   };
@@ -42,7 +46,7 @@ void answer(std::string_view text, Dialect dialect) {
     return;
   }
   std::cout << (formula->warnings().empty() ? "ok" : "warning") << '\t' << formula->leaves() << '\t';
-  if (states_paper(*formula)) std::cout << paper(*formula).sheets.stated;
+  if (states_paper(*formula)) std::cout << in_cell(paper(*formula).sheets.stated, decimals);
   std::cout << '\t' << cell_of(write_formula(*formula, Notation::unicode)) << '\t';
   std::string words, problems;
   for (auto const& warning : formula->warnings()) {
@@ -64,7 +68,7 @@ int read_formulas(Arguments given) {
   auto const limits = given.input_limits();
   auto const dialect = dialect_of(given);
   if (auto const code = given.settled(usage, 0, 0)) return *code;
-  bool const keyed = given.has("--keyed");
+  bool const keyed = given.has("--keyed"), decimals = given.has("--decimals");
   if (!keyed) std::cout << "line\tstatus\tleaves\tsheets\tnormalised\tmessage\tproblem\n";
   Input input;
   for (Lines lines{input, limits}; lines.next();) {
@@ -79,7 +83,8 @@ int read_formulas(Arguments given) {
     if (lines.too_long())
       std::cout << "error\t\t\t\t" << lines.length_told() << "\tline_too_long\n";
     else
-      answer(keyed ? (tab == line.npos ? std::string_view{} : std::string_view{line}.substr(tab + 1)) : line, dialect);
+      answer(keyed ? (tab == line.npos ? std::string_view{} : std::string_view{line}.substr(tab + 1)) : line, dialect,
+             decimals);
   }
   return all_done;
 }
@@ -88,6 +93,7 @@ int read_formulas(Arguments given) {
 
 int main(int argument_count, char** arguments) {
   return run([&] {
-    return read_formulas({argument_count, arguments, {"--keyed"}, {"--omitted", "--letters", "--longest-line"}});
+    return read_formulas(
+        {argument_count, arguments, {"--keyed", "--decimals"}, {"--omitted", "--letters", "--longest-line"}});
   });
 }

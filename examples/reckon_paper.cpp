@@ -17,8 +17,8 @@ using namespace support;
 namespace {
 
 constexpr auto usage =
-    R"(usage: reckon_paper [--full | --plans | --working | --compare FROM-TO] [--omitted error|next|8]
-       [--longest-line BYTES] <EDITIONS
+    R"(usage: reckon_paper [--full | --plans | --working | --compare FROM-TO] [--decimals]
+       [--omitted error|next|8] [--longest-line BYTES] <EDITIONS
 Reads TSV with a header. Columns can be in any order; those that can be missing can be empty too. Other columns are copied.
   scheme            an id of show_formes --list, or a name such as octavo
   pages             pages of text; or for casting off: words, letters or ens of the manuscript, with a_line (and
@@ -40,14 +40,17 @@ Columns that can be missing:
   token_impressions (by default 240 with reams of 480, 258 with reams of 516 (Savage), else 250 (Moxon)), impressions_an_hour (250),
   crew full or half, presses (1), hours_a_day (10), tokens_a_day (12)
 Writes the columns it read, then gatherings sheets_per_copy formes sheets reams quires loose_sheets impressions tokens
-message problem, and copies_of_account if the table has a column reams. A row without an answer has the reason in
-message and its identifiers in problem.
+message problem, and copies_of_account if the table has reams, quires or loose_sheets. A row without an answer has the
+reason in message and its identifiers in problem. If the table has a column of one of these names, the one that is added has
+a number: sheets_2. Numbers are exact: 9 3/4 is nine sheets and three quarters.
+  --decimals writes 9.75 for 9 3/4, rounded to six decimals, for programs that would read only the 9
   --omitted error|next|8  what a gathering without a leaf count means: a mistake (the default), the count of the next, or eight
   --full     adds before message: range of sheets, blank pages, formula, weight, costs, time, type and alphabets
   --plans    the same with a row for each plan of the edition, those with the least paper and the fewest formes first
   --working  how each bill was calculated, in words
-  --compare FROM-TO  rows that name one text (column text) are options for printing it: finds the least, by cost if prices are
-             named and otherwise by sheets, for every run of FROM to TO copies; columns text from to least order message problem
+  --compare FROM-TO  rows that name one text (column text) are options for printing it: finds the least, by cost if all
+             name the same prices and otherwise by sheets, for every run of FROM to TO copies; columns text from to least order
+             message problem
              (order: <= where the option before is never dearer in these runs, = where the two cost the same)
   --longest-line BYTES  the limit of one line, 16777216 by default; a longer line is a row with an error
 )";
@@ -56,7 +59,7 @@ message and its identifiers in problem.
 class Printer {
   Header header_;
   Dialect dialect_;
-  bool full_, plans_, working_, accounts_;
+  bool full_, plans_, working_, accounts_, decimals_;
   std::string empty_{};
 
   static std::string in_words(Bill const& bill, EditionRow const& row) {
@@ -79,12 +82,12 @@ class Printer {
     if (!bill || !wrong.empty()) {
       std::cout << empty_ << wrong.words() << '\t' << wrong.problems();
     } else if (row.asks_for_copies()) {
-      put_copy(*bill);
+      put_copy(*bill, decimals_);
       for (auto c : std::string_view{full_ ? full : ""}) std::cout << (c == '\t' ? "\t" : "");
       std::cout << '\t' << remarks(*bill, row) << '\t';
     } else {
-      put_usual(*bill);
-      if (full_) put_full(*bill, row);
+      put_usual(*bill, decimals_);
+      if (full_) put_full(*bill, row, decimals_);
       std::cout << '\t' << remarks(*bill, row) << '\t';
     }
     std::cout << (accounts_ ? "\t" : "") << copies << '\n';
@@ -93,12 +96,16 @@ class Printer {
 public:
   Printer(std::string const& first, Arguments const& given, Dialect dialect)
       : header_{first}, dialect_{dialect}, full_{given.has("--full") || given.has("--plans")},
-        plans_{given.has("--plans")}, working_{given.has("--working")}, accounts_{header_.column("reams").has_value()} {
+        plans_{given.has("--plans")}, working_{given.has("--working")}, accounts_{header_.column("reams") ||
+                                                                                  header_.column("quires") ||
+                                                                                  header_.column("loose_sheets")},
+        decimals_{given.has("--decimals")} {
     auto const columns = std::string{usual} + (full_ ? full : "");
     for (char c : columns) empty_ += c == '\t' ? "\t" : "";
     empty_ += '\t';
-    if (!working_)
-      std::cout << first << '\t' << columns << "\tmessage\tproblem" << (accounts_ ? "\tcopies_of_account" : "") << '\n';
+    if (working_) return;
+    auto const all = columns + "\tmessage\tproblem" + (accounts_ ? "\tcopies_of_account" : "");
+    std::cout << first << '\t' << added_columns(header_, all) << '\n';
   }
   void operator()(Lines const& lines) const {
     auto const cells = header_.cells(lines.text());
@@ -125,9 +132,13 @@ struct Text {
 };
 
 void put_comparison(Text const& text, std::int64_t from, std::int64_t to) {
-  bool priced = true;
-  for (auto const& option : text.options)
-    priced = priced && (option.edition.price_of_ream || option.edition.price_of_forme || option.edition.price_of_token);
+  bool any = false, same = true;
+  for (auto const& option : text.options) {
+    auto const& edition = option.edition;
+    any = any || edition.price_of_ream || edition.price_of_forme || edition.price_of_token;
+    same = same && prices_alike(edition, text.options.front().edition);
+  }
+  bool const priced = any && same;
   auto const found = compare(text.options, from, to, priced ? CompareBy::cost : CompareBy::sheets);
   if (!found) {
     std::cout << text.name << "\t\t\t\t\t" << cell_of(sentence_of(found.error())) << '\t'
@@ -138,7 +149,11 @@ void put_comparison(Text const& text, std::int64_t from, std::int64_t to) {
     std::cout << text.name << '\t' << stretch.from << '\t' << stretch.to << '\t' << text.names[stretch.least()] << '\t';
     for (std::size_t i = 0; i < stretch.order.size(); ++i)
       std::cout << (i == 0 ? "" : stretch.equal[i] ? " = " : " <= ") << text.names[stretch.order[i]];
-    std::cout << '\t' << (priced ? "by cost" : "by sheets: not every row has a price") << "\t\n";
+    std::cout << '\t'
+              << (priced ? "by cost"
+                  : any  ? "by sheets: not every row names the same prices; write 0 for what costs nothing"
+                         : "by sheets: no row has a price")
+              << "\t\n";
   }
 }
 
@@ -185,7 +200,8 @@ void need_columns(Header const& header, bool copies) {
     return false;
   };
   if (!has({"scheme", "formula"})) throw Failure{"the header has neither a column 'scheme' nor 'formula'"};
-  if (copies && !has({"copies", "reams"})) throw Failure{"the header has neither a column 'copies' nor 'reams'"};
+  if (copies && !has({"copies", "reams", "quires", "loose_sheets"}))
+    throw Failure{"the header has neither a column 'copies' nor 'reams'"};
   if (!has({"formula", "pages", "words", "letters", "ens"}))
     throw Failure{"the header has no column 'pages' or 'formula', and none of words, letters or ens"};
 }
@@ -217,7 +233,9 @@ int reckon_paper(Arguments given) {
 
 int main(int argument_count, char** arguments) {
   return run([&] {
-    return reckon_paper(
-        {argument_count, arguments, {"--full", "--plans", "--working"}, {"--compare", "--omitted", "--longest-line"}});
+    return reckon_paper({argument_count,
+                         arguments,
+                         {"--full", "--plans", "--working", "--decimals"},
+                         {"--compare", "--omitted", "--longest-line"}});
   });
 }

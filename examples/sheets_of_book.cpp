@@ -97,9 +97,11 @@ int sheets(Arguments given) {
   auto const first = header_line(lines);
   Header const header{first};
   tell_columns(header, {"formula", "stocks", "marks"});
-  std::cout << first
-            << "\twhole_sheets\tunits\tgroupings\tfewest_pieces\twith_fewest\tlikeliest\tleft_over\tpaper\tlook_"
-               "at\tmessage\n";
+  std::cout << first << '\t'
+            << added_columns(header,
+                             "whole_sheets\tunits\tgroupings\tfewest_pieces\twith_fewest\tlikeliest\tleft_over\t"
+                             "paper\tlook_at\tmessage")
+            << '\n';
   while (next_row(lines, header)) {
     auto const cells = header.cells(lines.text());
     auto const wide = lines.too_long() ? lines.length_told() : too_wide(cells, header.size());

@@ -27,14 +27,14 @@ inline constexpr auto full =
     "perfected\tclock_hours\tdays\tdays_of_pay\ttype_pages_in_order\ttype_pages_by_formes\t"
     "cast_off_pages\talphabets";
 
-inline void put_usual(Bill const& bill) {
-  std::cout << bill.plan.gatherings << '\t' << bill.sheets_a_copy() << '\t' << bill.plan.formes() << '\t'
-            << bill.sheets.stated << '\t';
+inline void put_usual(Bill const& bill, bool decimals) {
+  std::cout << bill.plan.gatherings << '\t' << in_cell(bill.sheets_a_copy(), decimals) << '\t' << bill.plan.formes()
+            << '\t' << bill.sheets.stated << '\t';
   if (bill.paper)
     std::cout << bill.paper->reams << '\t' << bill.paper->quires << '\t' << bill.paper->loose;
   else
     std::cout << "\t\t";
-  std::cout << '\t' << bill.presswork.impressions << '\t' << bill.presswork.tokens;
+  std::cout << '\t' << bill.presswork.impressions << '\t' << in_cell(bill.presswork.tokens, decimals);
 }
 
 template <class T> void put(std::optional<T> const& value) {
@@ -52,7 +52,7 @@ inline void put_type(Imposition<> const& formes) {
   std::cout << '\t' << in_order.set_in_order << '\t' << in_order.pages << '\t' << cast_off;
 }
 
-inline void put_full(Bill const& bill, EditionRow const& row) {
+inline void put_full(Bill const& bill, EditionRow const& row, bool decimals) {
   std::cout << '\t' << bill.sheets.low << '\t' << bill.sheets.high << '\t' << bill.plan.blank_pages << '\t'
             << (bill.plan.is_even_working() ? "yes" : "no") << '\t';
   if (row.plan)
@@ -75,7 +75,8 @@ inline void put_full(Bill const& bill, EditionRow const& row) {
   };
   cost(&Range<std::int64_t>::stated), cost(&Range<std::int64_t>::low), cost(&Range<std::int64_t>::high);
   put(bill.forme_cost), put(bill.press_cost), put(bill.total_cost);
-  put(row.edition.ream ? std::optional{reams_to_buy(bill.sheets.stated, *row.edition.ream)} : std::nullopt);
+  std::cout << '\t';
+  if (row.edition.ream) std::cout << in_cell(reams_to_buy(bill.sheets.stated, *row.edition.ream), decimals);
   auto const& work = bill.presswork;
   std::cout << '\t' << work.perfected << '\t' << with_decimals(work.clock_hours, 2) << '\t'
             << with_decimals(work.days, 2) << '\t' << with_decimals(work.days_of_pay, 2);
@@ -83,16 +84,37 @@ inline void put_full(Bill const& bill, EditionRow const& row) {
     put_type(impose(*fold(row.edition.scheme.scheme())));
   else
     std::cout << "\t\t\t";
-  std::cout << '\t' << bill.sheets_a_copy() / Fraction{sheets_in_alphabet};
+  std::cout << '\t' << in_cell(bill.sheets_a_copy() / Fraction{sheets_in_alphabet}, decimals);
 }
 
 /// The figures of a copy where the copies are asked for: gatherings, sheets a copy and formes.
-inline void put_copy(Bill const& bill) {
-  std::cout << bill.plan.gatherings << '\t' << bill.sheets_a_copy() << '\t' << bill.plan.formes() << "\t\t\t\t\t\t";
+inline void put_copy(Bill const& bill, bool decimals) {
+  std::cout << bill.plan.gatherings << '\t' << in_cell(bill.sheets_a_copy(), decimals) << '\t' << bill.plan.formes()
+            << "\t\t\t\t\t\t";
 }
 
 inline std::string from_to(std::int64_t from, std::int64_t to) {
   return std::to_string(from) + (from == to ? "" : "-" + std::to_string(to));
+}
+
+/// Where no number of copies takes just the paper of an account: the numbers that take a little less and a little more.
+inline Expected<std::string> nearest_copies(EditionRow const& row, Plan const& plan, ReamCount const& ream) {
+  auto const sheets = sheets_stated(*row.account, ream);
+  if (!sheets) return sheets.error();
+  auto const least = copies_within(row.edition, plan, *sheets);
+  if (!least) return least.error();
+  std::string words = "by the ream of " + std::to_string(ream.ream) + " no number of copies takes just " +
+                      std::to_string(*sheets) + " sheets: ";
+  auto edition = row.edition;
+  for (auto const copies : {*least, *least + 1}) {
+    if (copies == 0) continue;
+    edition.copies = copies;
+    auto const bill = reckon(edition, plan);
+    if (!bill) return bill.error();
+    words += std::to_string(copies) + (copies == 1 ? " copy takes " : " copies take ") +
+             std::to_string(bill->sheets.stated) + (copies == *least ? ", " : "");
+  }
+  return words;
 }
 
 /// The copies that take the paper of an account, in words; where copies are named too, whether they are among them.
@@ -112,7 +134,14 @@ inline Expected<std::string> copies_in_words(EditionRow const& row, Plan const& 
     if (!row.asks_for_copies())
       words.append(row.edition.copies >= one.least && row.edition.copies <= one.most ? ", agrees" : ", does not agree");
   }
-  return words.empty() ? "no number of copies takes just this paper" : words;
+  if (!words.empty()) return words;
+  auto const known = named ? std::span{&*named, 1} : std::span{reams_of_accounts};
+  for (auto const& ream : known) {
+    auto const near = nearest_copies(row, plan, ream);
+    if (!near) return near.error();
+    words.append(words.empty() ? "" : "; ").append(*near);
+  }
+  return words;
 }
 
 /// What has to be said of a plan beside its figures.

@@ -56,4 +56,13 @@ inline std::string with_decimals(bifolium::Fraction number, int decimals) {
   return std::to_string(half->floor() / ten) + (decimals > 0 ? "." + digits : "");
 }
 
+/// A number in a cell of a table: exact, 9 3/4, or with a point, 9.75, for programs that would read only the 9.
+inline std::string in_cell(bifolium::Fraction number, bool decimals) {
+  if (!decimals || number.is_whole()) return std::string{to_text(number).view()};
+  auto digits = with_decimals(number, 6);
+  if (digits.find('.') != digits.npos) digits.erase(digits.find_last_not_of('0') + 1);
+  if (digits.ends_with('.')) digits.pop_back();
+  return digits;
+}
+
 } // namespace support

@@ -15,6 +15,7 @@
 #include "reams.hpp"
 #include "tsv.hpp"
 
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -119,6 +120,19 @@ class EditionRow {
     say(column, "'" + text + "' is none of: " + known, bifolium::Problem::unknown_word);
   }
 
+  /// The one column of several that is filled; empty where none is. More than one are refused, since none of them could be
+  /// chosen in silence.
+  std::string one_of(std::initializer_list<char const*> columns) {
+    std::string filled;
+    for (auto const* column : columns) {
+      if (cell(column).empty()) continue;
+      if (!filled.empty())
+        say(column, filled + " is filled too: leave one of them empty", bifolium::Problem::trailing_text);
+      if (filled.empty()) filled = column;
+    }
+    return filled;
+  }
+
   void read_scheme() {
     auto const scheme = cell("scheme");
     if (scheme.empty() && !cell("formula").empty()) return;
@@ -163,15 +177,16 @@ class EditionRow {
     if (!cell("formula").empty()) return;
     std::pair<char const*, CastingUnit> const units[]{
         {"words", CastingUnit::words}, {"letters", CastingUnit::letters}, {"ens", CastingUnit::ens}};
-    bool const named = !cell("pages").empty();
+    auto const length = one_of({"pages", "words", "letters", "ens"});
     whole("pages", edition.pages);
     for (auto const& [column, unit] : units) {
-      if (cell(column).empty()) continue;
-      if (named) return say(column, "pages are named already", Problem::trailing_text);
+      if (column != length) continue;
       Sample sample{whole(column).value_or(0), number("a_line").value_or(Fraction{}), 0, unit, number("least_a_line"),
                     number("most_a_line")};
-      whole("lines_a_page", sample.lines_a_page);
-      if (sample.lines_a_page == 0) sample.lines_a_page = lines_by_height();
+      if (one_of({"lines_a_page", "page_height_mm"}) == "page_height_mm")
+        sample.lines_a_page = lines_by_height();
+      else
+        whole("lines_a_page", sample.lines_a_page);
       if (!wrong.empty()) return;
       auto const off = cast_off(sample);
       if (!off)
@@ -185,7 +200,7 @@ class EditionRow {
                     ", if " + off->assumption());
       return;
     }
-    if (!named) say("pages", "is missing", Problem::unexpected_end);
+    if (length.empty()) say("pages", "is missing", Problem::unexpected_end);
   }
   std::int64_t lines_by_height() {
     auto const height = number("page_height_mm"), twenty = number("twenty_lines_mm");
@@ -196,6 +211,8 @@ class EditionRow {
   /// The ream that is named, or the one in use at a place and time; where there were several none is chosen.
   void read_ream() {
     using namespace bifolium;
+    if (cell("ream_year").empty() && cell("ream_sheets").empty() && !cell("ream_place").empty())
+      add(said, "ream_place is not used without ream_year: paper is given in sheets");
     if (auto const ream = cell("ream_sheets"); !ream.empty()) {
       edition.ream = ream_of(ream);
       if (!edition.ream)
@@ -264,6 +281,7 @@ public:
     edition.price_of_ream = whole("ream_price");
     edition.price_of_forme = whole("forme_price");
     edition.price_of_token = whole("token_price");
+    one_of({"ream_kg", "ream_lb"});
     if (auto const kilogrammes = number("ream_kg"))
       edition.weight_of_ream = checked_multiply(*kilogrammes, Fraction{1000});
     if (auto const pounds = number("ream_lb")) edition.weight_of_ream = checked_multiply(*pounds, grammes_in_pound);

@@ -108,8 +108,33 @@ inline std::string too_wide(Cells const& cells, std::size_t width) {
   return "the row has " + std::to_string(cells.size() + more) + " cells and the header " + std::to_string(width);
 }
 
+/// The header line of the columns that a program adds, `names` with tabs between. A name that the table has already gets a
+/// number, `format_2`, and standard error says so: programs that choose columns by name find each of them.
+inline std::string added_columns(Header const& header, std::string_view names) {
+  std::string line;
+  Cells taken = header.names();
+  for (auto const& name : split(names)) {
+    auto free = name;
+    for (int number = 2; std::find(taken.begin(), taken.end(), free) != taken.end(); ++number)
+      free = name + "_" + std::to_string(number);
+    if (free != name)
+      tell("the table has a column '" + name + "' already: the one that is added is called '" + free + "'");
+    line.append(line.empty() ? "" : "\t").append(free);
+    taken.push_back(free);
+  }
+  return line;
+}
+
+/// The character that may part the cells of a table that has no tabs; none where the header looks like one name.
+inline std::string other_separator(Header const& header) {
+  if (header.size() != 1) return "";
+  for (auto const* separator : {",", ";", "|"})
+    if (header.names()[0].find(separator) != std::string::npos) return separator;
+  return "";
+}
+
 /// Says on standard error what a user may not have meant: a column whose name is close to one that is read, a name that
-/// appears twice, a table without any column that is read.
+/// appears twice. Throws a Failure for a table without any column that is read: every row would have the same answer.
 inline void tell_columns(Header const& header, Cells const& known) {
   bool any = false;
   auto const& names = header.names();
@@ -124,7 +149,9 @@ inline void tell_columns(Header const& header, Cells const& known) {
   if (any) return;
   std::string list;
   for (auto const& name : known) list.append(list.empty() ? "" : ", ").append(name);
-  tell("no column of the table is read; those that can be are: " + list);
+  auto const separator = other_separator(header);
+  if (!separator.empty()) tell("the header line has '" + separator + "' and no tab: columns are separated by tabs");
+  throw Failure{"no column of the table is read; those that can be are: " + list};
 }
 
 /// A cell of words about a row: no tabs or line ends in it, nor what a terminal would obey.

@@ -60,6 +60,7 @@ TEST_CASE("the copies of an account are those that take its paper, and no others
         return paper.reams * Fraction{of_ream} +
                Fraction{paper.quires.value_or(0) * ream.quire + paper.loose.value_or(0)};
       };
+      CHECK(sheets_stated(paper, ream) == amount(ream.ream).floor());
       auto const unit = paper.loose    ? Fraction{1}
                         : paper.quires ? Fraction{ream.quire}
                                        : Fraction{ream.good, paper.reams.denominator()};
@@ -105,4 +106,34 @@ TEST_CASE("an account that cannot be read backwards is an error value") {
   std::vector<ReamCount> const usual{reams::of_480, reams::of_500, reams::of_516};
   CHECK((*copies_of_account({}, octavo(32), {.reams = 1, .loose = 1}, usual)).empty());
   CHECK((*copies_of_account({}, octavo(32), {.reams = 1, .loose = 2}, usual)).size() == 3);
+  for (auto const& wrong : {PaperOfAccount{},
+                            {.reams = -1},
+                            {.reams = 1, .quires = -1},
+                            {.reams = 1, .loose = -1},
+                            {.reams = Fraction{1, 2}, .quires = 1},
+                            {.reams = INT64_MAX}})
+    CHECK(sheets_stated(wrong, reams::of_516).error().problem == copies_of_account({}, plan, wrong).error().problem);
+}
+
+TEST_CASE("the copies that some sheets print are those for which one copy more takes more") {
+  Edition const editions[]{
+      {}, {.overs_percent = Fraction{32, 10}}, {.overplus = 7}, {.overs_percent = 5, .overplus = 1}};
+  for (std::int64_t pages : {2, 16, 20, 44, 333})
+    for (auto const& edition : editions) {
+      auto const plan = octavo(pages);
+      auto const taken = [&](std::int64_t copies) { // in plain arithmetic
+        auto const overs = (Fraction{copies} * edition.overs_percent / Fraction{100}).ceil() + edition.overplus;
+        return *plan.sheets_for(copies + overs);
+      };
+      std::int64_t most = 0;
+      for (std::int64_t sheets = 0; sheets < 300; ++sheets) {
+        while (taken(most + 1) <= sheets) ++most;
+        CHECK(copies_within(edition, plan, sheets) == most);
+      }
+    }
+  auto const plan = octavo(16);
+  CHECK(copies_within({}, plan, -1).error().problem == Problem::negative_count);
+  CHECK(copies_within({}, Plan{}, 1).error().problem == Problem::nothing_to_print);
+  CHECK(copies_within({.overs_percent = -1}, plan, 1).error().problem == Problem::too_many_overs);
+  CHECK(copies_within({}, plan, INT64_MAX).error().problem == Problem::result_too_large);
 }

@@ -122,6 +122,23 @@ TEST_CASE("an option that is dearer at odd runs and the same at even ones is nev
 TEST_CASE("what cannot be compared is an error value") {
   std::vector<PrintingOption> const ways{*printing_option({.pages = 16})};
   CHECK(compare(ways, 1, 10).error().problem == Problem::price_needed);
+  // every pair of sets of prices: compared by cost if they are the same set and not empty
+  for (int one = 0; one < 8; ++one)
+    for (int other = 0; other < 8; ++other) {
+      auto const priced = [](Attested scheme, std::int64_t pages, int set) {
+        Edition edition{.scheme = scheme, .pages = pages, .ream = reams::of_500};
+        if (set & 1) edition.price_of_ream = 10;
+        if (set & 2) edition.price_of_forme = 3;
+        if (set & 4) edition.price_of_token = 0;
+        return *printing_option(edition);
+      };
+      std::vector const two{priced(schemes::octavo, 320, one), priced(schemes::duodecimo, 288, other)};
+      auto const by_cost = compare(two, 1, 10);
+      CHECK(by_cost.has_value() == (one == other && one != 0));
+      CHECK(prices_alike(two[0].edition, two[1].edition) == (one == other));
+      if (one != 0 && other != 0 && one != other) CHECK(by_cost.error().problem == Problem::prices_differ);
+      CHECK(compare(two, 1, 10, CompareBy::sheets));
+    }
   CHECK(compare({}, 1, 10).error().problem == Problem::list_empty);
   CHECK(compare(ways, 0, 10, CompareBy::sheets).error().problem == Problem::nothing_to_print);
   auto const backwards = compare(ways, 9, 8, CompareBy::sheets).error();
@@ -135,7 +152,7 @@ TEST_CASE("what cannot be compared is an error value") {
   CHECK(cost_of(dear[0], INT64_MAX).error().problem == Problem::result_too_large);
   // 200 formes cost all but 407 of what a sum can hold; 250 a token of 250 is one for each of the 200 impressions of a copy
   auto const most = *printing_option({.pages = 1600, .price_of_forme = INT64_MAX / 200 - 2, .price_of_token = 250});
-  auto const cheap = *printing_option({.pages = 1600, .price_of_forme = 1});
+  auto const cheap = *printing_option({.pages = 1600, .price_of_forme = 1, .price_of_token = 0});
   CHECK(cost_of(most, 2) == Fraction{INT64_MAX - 7});
   CHECK(cost_of(most, 3).error().problem == Problem::result_too_large);
   CHECK((*compare({most}, 2, 2)).size() == 1);

@@ -48,6 +48,8 @@ write leaves.txt leaves.tsv "$bin/name_format"
 write leaves_and_sheets.txt leaves.tsv "$bin/name_format" --sheets --record
 write editions.txt editions.tsv "$bin/reckon_paper"
 write editions_in_full.txt editions_in_full.tsv "$bin/reckon_paper" --full
+write ledger.txt ledger.tsv "$bin/name_format"
+write editions_doubled.txt editions_doubled.tsv "$bin/reckon_paper" --decimals
 write accounts.txt accounts.tsv "$bin/reckon_paper"
 write ways_compared.txt ways.tsv "$bin/reckon_paper" --compare 1-3000
 write copy.txt - "$bin/check_copy" '8°: A-C8(-C8)' 'A1-B2 B4-5 B7-C6'

@@ -2,10 +2,12 @@
 // The layer of input and output that the example programs share.
 #include "support/answers.hpp"
 #include "support/arguments.hpp"
+#include "support/decimal.hpp"
 #include "support/input.hpp"
 #include "support/shown.hpp"
 #include "support/tsv.hpp"
 
+#include <algorithm>
 #include <atomic>
 #include <doctest/doctest.h>
 #include <random>
@@ -135,6 +137,49 @@ TEST_CASE("cells are those of the line, as many as the header has and one more")
   CHECK_THROWS_AS(Header{std::string(most_columns + 1, '\t')}, Failure);
   // a gigabyte of tabs is no gigabyte of cells
   CHECK(header.cells(std::string(100'000, '\t')).size() == 4);
+}
+
+TEST_CASE("a column that is added has a name of its own") {
+  // every subset of some names in the table, and the same names added
+  Cells const names{"format", "format_2", "sheet", "why"};
+  for (unsigned set = 0; set < 16; ++set) {
+    std::string line = "shelfmark";
+    for (std::size_t i = 0; i < names.size(); ++i)
+      if (set & 1U << i) line += "\t" + names[i];
+    Header const header{line};
+    auto const added = split(added_columns(header, "format\tsheet\twhy"));
+    REQUIRE(added.size() == 3);
+    auto all = header.names();
+    all.insert(all.end(), added.begin(), added.end());
+    std::sort(all.begin(), all.end());
+    CHECK(std::adjacent_find(all.begin(), all.end()) == all.end());
+    CHECK(added[0] == (!(set & 1U) ? "format" : set & 2U ? "format_3" : "format_2"));
+    CHECK(added[1] == (set & 4U ? "sheet_2" : "sheet"));
+    CHECK(added[2] == (set & 8U ? "why_2" : "why"));
+  }
+}
+
+TEST_CASE("a table without a column that is read is refused") {
+  Cells const known{"height_mm", "year"};
+  CHECK_NOTHROW(tell_columns(Header{"x\tyear"}, known));
+  for (auto const* header : {"", "x", "x\ty", "height_mm,year", "height_mm;year", "height_mm|year", "Height_mm\tYear"})
+    CHECK_THROWS_AS(tell_columns(Header{header}, known), Failure);
+  CHECK(other_separator(Header{"height_mm,year"}) == ",");
+  CHECK(other_separator(Header{"height_mm;year"}) == ";");
+  CHECK(other_separator(Header{"height_mm|year"}) == "|");
+  CHECK(other_separator(Header{"height_mm"}).empty());
+  CHECK(other_separator(Header{"a,b\tc"}).empty());
+}
+
+TEST_CASE("a fraction in a cell is exact, or has a point") {
+  CHECK(in_cell({39, 4}, false) == "9 3/4");
+  CHECK(in_cell({39, 4}, true) == "9.75");
+  CHECK(in_cell({5, 3}, true) == "1.666667");
+  CHECK(in_cell(12, true) == "12");
+  CHECK(in_cell(0, true) == "0");
+  CHECK(in_cell({1, 10'000'000}, true) == "0");
+  CHECK(in_cell({19'999'999, 10'000'000}, true) == "2");
+  CHECK(in_cell(1200, true) == "1200");
 }
 
 TEST_CASE("an empty line is a row of a table of one column only") {

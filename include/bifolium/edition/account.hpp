@@ -101,6 +101,17 @@ constexpr std::optional<Error> what_is_wrong(PaperOfAccount const& paper) {
 
 } // namespace detail
 
+/// Returns the sheets that an account states by a count of the ream, those of outside quires included; a part of a sheet
+/// is not counted. Errors: negative_count, not_positive (no paper), not_a_number (a part of a ream with quires after it),
+/// result_too_large.
+/// Example: `sheets_stated({.reams = 34, .quires = 10, .loose = 5}, reams::of_500) == 17255`.
+constexpr Expected<std::int64_t> sheets_stated(PaperOfAccount const& paper, ReamCount const& by) {
+  if (auto const error = detail::what_is_wrong(paper)) return *error;
+  auto const sheets = detail::sheets_of_account(paper, by);
+  if (!sheets) return error_in_field(Problem::result_too_large, "reams");
+  return sheets->stated;
+}
+
 /// Returns the numbers of copies that take the paper of an account, including the overs of the edition, one element for
 /// each count of the ream that gives any. The result is empty if no number of copies agrees with the account. The
 /// copies and the ream in `edition` are ignored. Numbers above 10^12 are not searched. The function allocates memory.
@@ -125,6 +136,21 @@ inline Expected<std::vector<CopiesOfAccount>> copies_of_account(Edition edition,
     all.push_back({ream, least, most, *copies.overs(least), *copies.overs(most), *sheets});
   }
   return all;
+}
+
+/// Returns the greatest number of copies, including 0, that can be printed on so many sheets, above which the overs of
+/// the edition are printed too. The copies in `edition` are ignored. Numbers above 10^12 are not searched. Errors: those
+/// of `reckon`; negative_count, nothing_to_print (a plan without paper), result_too_large.
+/// Example: `copies_within({.scheme = schemes::octavo, .pages = 16}, reckon({.scheme = schemes::octavo, .pages = 16,
+/// .copies = 1})->plan, 500) == 500`.
+constexpr Expected<std::int64_t> copies_within(Edition edition, Plan const& plan, std::int64_t sheets) {
+  if (sheets < 0) return error_in_field(Problem::negative_count, "sheets", sheets);
+  edition.copies = 1;
+  if (auto const bill = reckon(edition, plan); !bill) return bill.error();
+  if (plan.sheets_a_copy() == Fraction{}) return error_in_field(Problem::nothing_to_print, "plan");
+  auto const most = detail::CopiesOfPaper{edition, plan}.within(sheets);
+  if (most == detail::CopiesOfPaper::most) return error_in_field(Problem::result_too_large, "sheets");
+  return most;
 }
 
 } // namespace v0

@@ -55,6 +55,14 @@ struct Stretch {
   friend bool operator==(Stretch const&, Stretch const&) = default;
 };
 
+/// Returns whether two editions name the same prices: of the ream, the forme and the token. Costs can be compared only
+/// then; a price that is not named is unknown, and 0 is the price of what costs nothing.
+constexpr bool prices_alike(Edition const& one, Edition const& other) noexcept {
+  return one.price_of_ream.has_value() == other.price_of_ream.has_value() &&
+         one.price_of_forme.has_value() == other.price_of_forme.has_value() &&
+         one.price_of_token.has_value() == other.price_of_token.has_value();
+}
+
 namespace detail {
 
 /// Returns the error of an option that does not depend on the number of copies.
@@ -242,7 +250,8 @@ public:
 /// Returns the order of the options for every number of copies in a range, as stretches without gaps. The range has at
 /// most a million numbers, because all of them are calculated if two options differ only by rounding. The function
 /// allocates memory. Errors: list_empty (no option), nothing_to_print (no copies), range_goes_backwards, negative_count,
-/// number_too_large (copies), result_too_large, price_needed; and those of `reckon` for an option.
+/// number_too_large (copies), result_too_large, price_needed, prices_differ (by cost, where one option names a price that
+/// another does not); and those of `reckon` for an option.
 /// Example: `(*compare({*printing_option({.scheme = schemes::octavo, .pages = 320, .price_of_forme = 240}),
 /// *printing_option({.scheme = schemes::duodecimo, .pages = 264, .price_of_forme = 600})}, 1, 9)).front().least() == 0`.
 inline Expected<std::vector<Stretch>> compare(std::vector<PrintingOption> const& options, std::int64_t from,
@@ -257,6 +266,9 @@ inline Expected<std::vector<Stretch>> compare(std::vector<PrintingOption> const&
     if (by == CompareBy::cost && !option.edition.price_of_ream && !option.edition.price_of_forme &&
         !option.edition.price_of_token)
       return error_in_field(Problem::price_needed, "options");
+  for (auto const& option : options)
+    if (by == CompareBy::cost && !prices_alike(option.edition, options.front().edition))
+      return error_in_field(Problem::prices_differ, "options");
   for (auto const& option : options)
     if (auto const error = detail::what_is_wrong(option)) return *error;
   detail::Comparer comparer{options, by};

@@ -411,6 +411,8 @@ BIFOLIUM_PROBLEM(507, formats_differ, "the formula and the scheme divide the she
 BIFOLIUM_PROBLEM(508, range_goes_backwards, "'{found}' must not be less than {limit}, with which the range begins")
 /// A ream with more good sheets than it has sheets.
 BIFOLIUM_PROBLEM(509, too_many_good_sheets, "a '{found}' of {limit} sheets cannot have more good sheets than that")
+/// Options of printing a text, to be compared by cost, that do not name the same prices.
+BIFOLIUM_PROBLEM(510, prices_differ, "a comparison of costs needs the same prices for every option: write 0 for what costs nothing")
 
 // 600-619: the sheets of a book
 /// Something was seen of a gathering, cancel or insert that the formula does not have.
