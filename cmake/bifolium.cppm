@@ -602,6 +602,7 @@ using bifolium::edge_mark_mould;
 using bifolium::edited;
 using bifolium::encode;
 using bifolium::end_of_style_at;
+using bifolium::ends_quotation;
 using bifolium::ens_in_line;
 using bifolium::entity_at;
 using bifolium::equal_in_any_case;

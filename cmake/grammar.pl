@@ -19,7 +19,7 @@ my %explained = (
   'the same letter' => 'the letter before it, as a capital or small', 'the same' => 'the character before it',
   'symbol' => 'one character that is set as type and means nothing else: * † ¶ & ⁂', 'figure' => 'digits together',
   'raised figure' => 'digits above the line: ⁸, ^8, ^{8}, <sup>8</sup>, [superscript 8]', 'roman' => 'a Roman numeral',
-  'number' => 'one, two ... twenty, twenty-four, thirty-two ... ninety-six', 'ordinal' => 'first, prima, seconda ...', 'quoted' => 'a mark in quotation marks',
+  'number' => 'one, two ... twenty, twenty-four, thirty-two ... ninety-six', 'ordinal' => 'first, prima, seconda ...', 'quoted' => 'a mark in quotation marks', 'quote' => 'a quotation mark of any kind: " ‘ „ «; after the text, the one that belongs to it',
   'words' => 'text that ends where the brackets, the comma or the semicolon round it do', 'blank' => 'one or more blanks',
   'heading words' => 'Signatures, Collation, Coll., Segn. ...', 'paper class' => 'Royal, median, gr.', 'format symbol' => 'a format: 8°, 4to, fol., in-12',
 );

@@ -102,11 +102,39 @@ constexpr bool is_degree_sign(char32_t c) noexcept { return c == 0x00B0 || c == 
 constexpr bool is_dash(char32_t c) noexcept {
   return c == '-' || c == 0x2013 || c == 0x2014 || c == 0x2011 || c == 0x2010;
 }
-/// Returns true for ' and ", straight or curved: people write any of them around a quotation.
-constexpr bool is_quotation_mark(char32_t c) noexcept { return c == '\'' || c == '"' || (c >= 0x2018 && c <= 0x201F); }
-/// Returns true for ' " ‘ “, which can begin a quoted signature mark. Returns false for ’, which is also the
+/// Returns true for ' and ", straight or curved, low („) or angular («): people write any of them around a quotation.
+constexpr bool is_quotation_mark(char32_t c) noexcept {
+  return c == '\'' || c == '"' || (c >= 0x2018 && c <= 0x201F) || c == 0xAB || c == 0xBB || c == 0x2039 || c == 0x203A;
+}
+/// Returns true for ' " ‘ “ ‚ „ « » ‹ ›, which can begin a quoted signature mark. Returns false for ’, which is also the
 /// apostrophe.
-constexpr bool opens_quotation(char32_t c) noexcept { return c == '\'' || c == '"' || c == 0x2018 || c == 0x201C; }
+constexpr bool opens_quotation(char32_t c) noexcept {
+  return is_quotation_mark(c) && c != 0x2019 && c != 0x201B && c != 0x201D && c != 0x201F;
+}
+/// Returns true if `c` ends what `open` begins: ‘A’ and “A” as in English, „A“ and »A« as in German, «A» as in French and
+/// Italian.
+constexpr bool ends_quotation(char32_t open, char32_t c) noexcept {
+  switch (open) {
+  case 0x2018: // ‘
+    return c == 0x2019;
+  case 0x201C: // “
+    return c == 0x201D;
+  case 0x201A: // ‚
+    return c == 0x2018 || c == 0x2019;
+  case 0x201E: // „
+    return c == 0x201C || c == 0x201D;
+  case 0xAB: // «
+    return c == 0xBB;
+  case 0xBB: // »
+    return c == 0xAB;
+  case 0x2039: // ‹
+    return c == 0x203A;
+  case 0x203A: // ›
+    return c == 0x2039;
+  default:
+    return c == open;
+  }
+}
 /// Returns true for a blank, a tab, a no-break space and the thin spaces that typesetters put between elements. Line
 /// breaks are not blanks here; `TextCursor::take_blanks` takes them as well.
 constexpr bool is_blank(char32_t c) noexcept {

@@ -132,7 +132,7 @@ private:
       value = value < 1000000 ? value * 10 + static_cast<std::uint32_t>(text_[at_] - '0') : value;
     if (style == TokenStyle::caret && at(at_) == '^') { // A^8^, but not A^8^2B
       auto const c = at(at_ + 1);
-      if (!is_digit(c) && !is_small(c) && static_cast<unsigned char>(c) < 0xC2) ++at_;
+      if (!is_digit(c) && static_cast<unsigned char>(c) < 0xC2) ++at_;
     }
     return {TokenKind::figure, style, spaced, from, at_, value};
   }

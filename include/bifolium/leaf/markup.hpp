@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
+#include <bifolium/core/utf8.hpp>
 
 #include <cstddef>
 #include <cstdint>
@@ -67,12 +68,14 @@ inline constexpr std::size_t longest_tag = 48;
 /// Returns the number of bytes before the figure of [superscript 8] or the letter of [superscript pi] and [superscript
 /// chi], as catalogues without raised characters name them, or 0 if none is named at byte `i`.
 [[nodiscard]] constexpr std::uint32_t superscript_named_at(std::string_view text, std::size_t i) noexcept {
-  constexpr std::string_view name = "[superscript ";
+  constexpr std::string_view name = "[superscript";
   auto const rest = text.substr(i < text.size() ? i : text.size());
-  if (rest.size() <= name.size() || !equal_in_any_case(rest.substr(0, name.size()), name)) return 0;
-  auto const named = rest.substr(name.size());
-  bool const known = is_digit(named[0]) || named.starts_with("pi]") || named.starts_with("chi]");
-  return known ? static_cast<std::uint32_t>(name.size()) : 0;
+  auto to = name.size();
+  if (rest.size() <= to || !equal_in_any_case(rest.substr(0, to), name)) return 0;
+  while (to < rest.size() && is_blank(decode(rest, to).value)) to += decode(rest, to).bytes;
+  auto const named = rest.substr(to);
+  bool const known = !named.empty() && (is_digit(named[0]) || named.starts_with("pi]") || named.starts_with("chi]"));
+  return known && to > name.size() ? static_cast<std::uint32_t>(to) : 0;
 }
 /// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt; and &nbsp;, which is a blank) at byte `i`. Sets
 /// `bytes` to 0 if there is none.

@@ -133,7 +133,7 @@ protected:
     return true;
   }
   /// Reads words in square brackets: [K8 blank], [K8 wanting], [no A], and any words after a full stop at the end of
-  /// the text. Returns false if the brackets contain something else.
+  /// a statement. Returns false if the brackets contain something else.
   constexpr bool words_in_brackets() {
     auto const from = c_.token.from;
     auto const close = this->closing_square(c_.token.to);
@@ -155,8 +155,9 @@ protected:
       auto const next = cursor(name.end, close);
       words = next.at(TokenKind::letter) && next.token.spaced && is_word(next.token.from);
     }
-    words = words || ((after.ended() || after.token.spaced) && has_word_and_figure(in)); // [advts. H1-2]
-    if (!words && separated_ && after.ended()) {                                         // . [Library Co]
+    bool const last = after.ended() || after.at(TokenKind::point) || after.at(TokenKind::semicolon);
+    words = words || ((last || after.token.spaced) && has_word_and_figure(in)); // [advts. H1-2]
+    if (!words && separated_ && last) {                                         // . [Library Co]
       auto const second = this->after_word(in);
       words = word(in).size() > 1 && is_word(in.token.from) && second.at(TokenKind::letter) && second.token.spaced;
     }

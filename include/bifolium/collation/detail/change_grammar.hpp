@@ -70,7 +70,7 @@ private:
       if (t.is(TokenKind::point)) s.point = true;
       if (t.is(TokenKind::semicolon)) s.semicolon = true;
       bool const and_sign = t.is(TokenKind::symbol) && t.value == '&' && s.any && s.c.ahead().spaced;
-      bool const and_word = t.is(TokenKind::letter) && this->begins(t.from, "and ");
+      bool const and_word = t.is(TokenKind::letter) && this->begins(t.from, "and") && this->is_blank_at(t.from + 3U);
       if (and_word)
         s.c = within(s, t.from + 2U);
       else if (!and_sign && !is_separator(t))

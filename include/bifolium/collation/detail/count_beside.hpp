@@ -14,21 +14,18 @@ class CountBeside : protected FormulaCursor {
 protected:
   using FormulaCursor::FormulaCursor;
 
-  [[nodiscard]] constexpr bool is_blank_at(std::size_t i) const noexcept { return at(i) == ' ' || at(i) == '\t'; }
   /// Takes a leaf count in words after the run: A (four leaves); or A-H3, in fours, where 3 is the last leaf that is
   /// signed and not the count.
   constexpr void take_words(TokenCursor& c, FoundElement& e) const {
     if (e.count.found()) { // only "in" and "per" may follow, after a comma
-      auto k = c.token.from + (c.at(TokenKind::comma) ? 1U : 0U);
-      while (is_blank_at(k)) ++k;
-      if (!may_begin_counts(at(k))) return;
+      auto const first = c.at(TokenKind::comma) ? c.ahead() : c.token;
+      if (!may_begin_counts(at(first.from))) return;
     }
     bool const round = c.at(TokenKind::open_round) && !e.count.found();
     if (!round && !c.at(TokenKind::comma) && !c.at(TokenKind::letter)) {
       if (e.count.found() || !e.single || !c.is_flat_figure()) return;
     }
-    auto k = c.at(TokenKind::letter) ? c.token.from : c.token.to;
-    if (at(k) == ' ') ++k;
+    auto const k = c.at(TokenKind::letter) ? c.token.from : c.ahead().from;
     if (is_latin_letter(at(k)) && !is_small(at(k + 1))) return; // no word
     auto p = c;
     if (round) p.take();

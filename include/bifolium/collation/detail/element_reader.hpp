@@ -27,7 +27,8 @@ protected:
     }
     if (!c.token.spaced || c.token.value != 't') return false;
     auto const w = word(c);
-    if ((w != "to" && w != "through") || !is_blank_at(c.token.from + w.size())) return false;
+    if ((w != "to" && w != "through") || !is_blank_at(static_cast<std::uint32_t>(c.token.from + w.size())))
+      return false;
     c = after_word(c);
     return true;
   }

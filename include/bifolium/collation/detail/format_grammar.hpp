@@ -34,7 +34,8 @@ protected:
     if (is_signature(i)) return;
     take_heading();
     i = c_.token.from;
-    if ((begins(i, "In ") || begins(i, "in ")) && begins_format(i + 3)) i += 3; // in folio
+    if (begins(i, "In") || begins(i, "in")) // in folio
+      if (auto const after = this->after_blanks(i + 2); after != i + 2 && begins_format(after)) i = after;
     bool const bracket = c_.at(TokenKind::open_square) && begins_format(i + 1) && !is_latin_letter(at(i + 1));
     if (bracket) ++i; // [8°]: supplied by the cataloguer
     if (take_initial()) return;
@@ -42,12 +43,13 @@ protected:
     auto const from = i;
     auto found = format_at_start(text_.substr(i));
     std::uint32_t class_end = 0; // where the class of paper ends that is named before the format; 0 for none
-    if (found && begins(i + static_cast<std::uint32_t>(found->bytes),
-                        "-form ")) { // 4°-form 8°: the shape of one, the fold of another
-      class_end = i + static_cast<std::uint32_t>(found->bytes) + 5;
-      found = format_at_start(text_.substr(class_end + 1));
+    auto const form = found ? i + static_cast<std::uint32_t>(found->bytes) : i;
+    if (found && begins(form, "-form") &&
+        this->is_blank_at(form + 5)) { // 4°-form 8°: the shape of one, the fold of another
+      class_end = form + 5;
+      i = this->after_blanks(class_end);
+      found = format_at_start(text_.substr(i));
       if (!found) return;
-      i = class_end + 1;
     }
     if (!found && !bracket) found = after_paper_class(i, class_end);
     if (!found || found->bytes == 0) return;
@@ -86,7 +88,7 @@ private:
     auto i = from + 1;
     if (i < text_.size() && is_degree_sign(decode(text_, i).value))
       i += static_cast<std::uint32_t>(decode(text_, i).bytes);
-    if (at(i) != ':' || at(i + 1) != ' ') return false;
+    if (at(i) != ':' || !this->is_blank_at(i + 1)) return false;
     sink_.format(Format::of(leaves[which]));
     c_ = cursor(i + 1);
     return true;

@@ -41,6 +41,28 @@ protected:
   [[nodiscard]] constexpr bool begins(std::uint32_t i, std::string_view words) const noexcept {
     return text_.substr(i < text_.size() ? i : text_.size(), words.size()) == words;
   }
+  /// Returns the position of the first byte from `i` on that is of no blank; there are several kinds of blanks.
+  [[nodiscard]] constexpr std::uint32_t after_blanks(std::uint32_t i) const noexcept {
+    while (i < text_.size()) {
+      auto const c = decode(text_, i);
+      if (!is_blank(c.value)) break;
+      i += static_cast<std::uint32_t>(c.bytes);
+    }
+    return i;
+  }
+  /// Returns the position of the first byte of the blanks that end before byte `i`, or `i` if there are none.
+  [[nodiscard]] constexpr std::uint32_t before_blanks(std::uint32_t i) const noexcept {
+    for (std::uint32_t bytes = 1; bytes <= 3 && bytes <= i;) {
+      auto const c = decode(text_, i - bytes);
+      if (c.bytes == bytes && is_blank(c.value))
+        i -= bytes, bytes = 1;
+      else
+        ++bytes;
+    }
+    return i;
+  }
+  /// Returns true if a blank is at byte `i`.
+  [[nodiscard]] constexpr bool is_blank_at(std::uint32_t i) const noexcept { return after_blanks(i) != i; }
   /// Returns the cursor after the word at its position.
   [[nodiscard]] constexpr TokenCursor after_word(TokenCursor const& c) const noexcept {
     return cursor(c.token.from + word(c).size());
@@ -134,9 +156,10 @@ protected:
     if (number && !bracket && !c.token.spaced) // 24ff.
       return (w == "ff" || w == "ll" || w == "pp") && after_word(c).touches(TokenKind::point) &&
              !after_word(c).ahead().raised();
-    auto const after = at(c.token.from + w.size());
+    auto const end = static_cast<std::uint32_t>(c.token.from + w.size());
+    auto const after = at(end);
     if (w == "p" || w == "pp" || w == "l" || w == "ll" || w == "ff" || w == "Bl") {
-      bool const open_end = (w == "p" || w == "Bl") && (after == ' ' || after == '\0');
+      bool const open_end = (w == "p" || w == "Bl") && (after == '\0' || is_blank_at(end));
       if (after == '.' || open_end) return number;
     }
     return (number || plus) && is_word(c.token.from);

@@ -6,7 +6,8 @@
 ///   part        = [ volume ] , { element | separator } ;            (* ";" and a volume begin a part *)
 ///   separator   = "," | "." | ";" | "and" | "&" | "+" ;             (* the last three between two runs *)
 ///   element     = run | unsigned | group | changes | outside | identity | imperfect | equation | signing | remark
-///               | note | passage ;
+///               | note | passage | quotation ;
+///   quotation   = quote , description , quote ;                     (* "A-K⁸"; at the beginning, or of a whole part *)
 ///   equation    = "=" , description ;                               (* the same book written a second way *)
 ///   imperfect   = "+" | "⁺" ;
 ///   remark      = [ "-" ] , leaf , words ;
@@ -16,6 +17,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/bracket_grammar.hpp>
+#include <bifolium/collation/detail/quotation.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -28,7 +30,9 @@ template <class Sink> class Grammar : BracketGrammar<Sink> {
       Base::depth_, Base::failed_, Base::dialect_, Base::leaves_, Base::error_, Base::after_word, Base::is_extent,
       Base::is_group, Base::rest, Base::begins, Base::separated_, Base::limits_;
 
-  bool second_{false}; // true for the second formula of A = B
+  bool second_{false};         // true for the second formula of A = B
+  std::string_view quoting_{}; // the whole text, while a quotation in it is read
+  std::size_t quotation_end_{};
 
 public:
   constexpr Grammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
@@ -43,7 +47,16 @@ public:
     if (failed_) return false;
     for (;;) {
       separators();
-      if (c_.ended()) break;
+      if (c_.ended() && quoting_.empty()) break;
+      if (c_.ended()) {
+        text_ = quoting_, quoting_ = {};
+        c_ = cursor(quotation_end_);
+        continue;
+      }
+      if (c_.at(TokenKind::quote) && into_quotation()) {
+        if (!begun()) this->take_format();
+        continue;
+      }
       bool const may_be_plain = c_.at(TokenKind::letter) || c_.at(TokenKind::figure);
       if (!(may_be_plain && this->plain()) && (failed_ || !step())) return false;
       if (failed_) return false;
@@ -75,29 +88,33 @@ private:
     Content const all{0, text.size()};
     if (!text.empty() && (is_latin_letter(text[0]) || is_digit(text[0]))) return all; // most begin with a signature
     auto const first = Lexer{text}.next();
-    if (first.is(TokenKind::quote)) return opens_quotation(first.value) ? quoted(text, all) : all;
     auto const open = first.from;
     if (!first.is(TokenKind::other) || !text.substr(open).starts_with("<formula")) return all;
     auto const end = text.rfind("</formula>"), from = text.find('>', open) + 1;
     if (end == std::string_view::npos || !TokenCursor{text, end + 10}.ended() || from > end) return all;
     return {from, end};
   }
-  /// Returns the contents of a formula that is quoted as a whole. A mark in quotation marks has neither a dash nor
-  /// blanks.
-  static constexpr Content quoted(std::string_view text, Content all) noexcept {
-    TokenCursor c{text};
+  /// Goes into a quotation of a formula, at the beginning of the text or of a part. Returns false if there is none.
+  constexpr bool into_quotation() {
+    auto c = c_;
     auto const open = c.token;
-    auto const shut = open.value == 0x2018 ? 0x2019U : open.value == 0x201C ? 0x201DU : open.value;
-    bool several = false;
+    bool const first = !begun(), within = !quoting_.empty(); // within: "'A-K⁸'"
+    if (!opens_quotation(open.value) || !(first || part_)) return false;
+    Quotation quotation{dialect_.flat_counts};
     for (c.take(); !c.ended(); c.take()) {
-      if (c.at(TokenKind::quote) && c.token.value == shut) {
-        auto const close = c.token.from;
-        c.take();
-        return c.ended() && several ? Content{open.to, close} : all;
+      if (c.at(TokenKind::quote) && ends_quotation(open.value, c.token.value)) {
+        auto const after = cursor(c.token.to);
+        if (quotation.is_formula(first, after) && (!within || after.ended())) {
+          if (!within) quoting_ = text_, quotation_end_ = c.token.to;
+          text_ = text_.substr(0, c.token.from);
+          c_ = cursor(open.to);
+          return true;
+        }
+        if (!first || !quotation.several()) return false; // otherwise an apostrophe
       }
-      several = several || c.at(TokenKind::dash) || c.token.spaced;
+      quotation.add(c.token);
     }
-    return all;
+    return false;
   }
   static constexpr std::uint32_t to_32(std::size_t i) noexcept { return static_cast<std::uint32_t>(i); }
 

@@ -180,7 +180,7 @@ private:
     }
     if (!taken) return false;
     if (found.first_counted && found.gatherings == 1) return false; // a⁴-a4: the gathering lacks a leaf
-    bool const spaced = at(found.first.end) == ' ';
+    bool const spaced = this->is_blank_at(found.first.end);
     if ((spaced || found.problem != Problem::none) && this->find(found.last.key)) return false;
     c = p;
     run = found;

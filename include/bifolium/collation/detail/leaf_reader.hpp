@@ -37,7 +37,8 @@ protected:
   }
   /// Reads the leaf named at the cursor, before byte `end`.
   [[nodiscard]] constexpr NamedLeaf leaf_name(TokenCursor c, std::uint32_t end) const noexcept {
-    if (c.at(TokenKind::letter) && begins(c.token.from, "sig. ")) c = cursor(c.token.from + 5U, end);
+    if (c.at(TokenKind::letter) && begins(c.token.from, "sig.") && is_blank_at(c.token.from + 4U))
+      c = cursor(c.token.from + 4U, end);
     if (c.token.is_figure_not_raised()) {
       auto next = c;
       next.take();

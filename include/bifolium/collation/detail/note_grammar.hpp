@@ -66,7 +66,7 @@ protected:
         (static_cast<unsigned char>(at(t.from)) > 0x80 && !(t.is(TokenKind::quote) && opens_quotation(t.value)));
     if (signed_here || (s.any && ((!s.separated && !quoted) || !wordy))) return not_understood(s, from);
     // (A1 + 8 blank): the plus may have been meant for "and"
-    if (s.after(Kind::insertion) && !s.previous.named && at(t.from - 1) == ' ' && is_digit(at(t.from - 2)) &&
+    if (s.after(Kind::insertion) && !s.previous.named && t.spaced && is_digit(at(this->before_blanks(t.from) - 1)) &&
         !says_leaves(word(s.c)))
       warn(Problem::text_not_read, from, s.end);
     auto const begin = t.from;

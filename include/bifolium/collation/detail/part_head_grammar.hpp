@@ -144,7 +144,7 @@ private:
     return true;
   }
   [[nodiscard]] constexpr std::uint32_t end_before(std::uint32_t i) const noexcept {
-    while (i > 0 && (at(i - 1) == ' ' || at(i - 1) == ',' || at(i - 1) == ';')) --i;
+    for (i = this->before_blanks(i); i > 0 && (at(i - 1) == ',' || at(i - 1) == ';'); i = this->before_blanks(i)) --i;
     return i;
   }
   constexpr void begin(std::uint32_t from, std::uint32_t to, TokenCursor const& c, bool begins) {

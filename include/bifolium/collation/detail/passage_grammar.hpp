@@ -122,12 +122,12 @@ protected:
   constexpr bool remark() {
     auto const from = c_.token.from;
     if (at(from) == '(' && (at(from + 1) == '-' || static_cast<unsigned char>(at(from + 1)) == 0xE2))
-      return false;                           // (−K8)
-    auto const next = text_.substr(from, 48); // K8 and a word: most text here is neither
-    auto const blank = next.find(' ');
-    auto const figure = from + (blank == next.npos ? next.size() : blank);
-    bool const sign = at(figure + 1) == '&' && at(figure + 2) == ' ';
-    if (figure == from || (!sign && (!is_small(at(figure + 1)) || !is_small(at(figure + 2))))) return false;
+      return false;     // (−K8)
+    auto figure = from; // K8 and a word: most text here is neither
+    while (figure < text_.size() && figure - from < 48 && !this->is_blank_at(figure)) ++figure;
+    auto const next = this->after_blanks(figure);
+    bool const sign = at(next) == '&' && this->is_blank_at(next + 1);
+    if (figure == from || (!sign && (!is_small(at(next)) || !is_small(at(next + 1))))) return false;
     auto const size = static_cast<std::uint32_t>(text_.size());
     auto const name = leaf_name(c_, size);
     if (!name.found || !name.gathering_named || name.leaf < 1) return false;
@@ -159,12 +159,14 @@ protected:
     bool const labels =
         label.touches(TokenKind::colon) || (label.touches(TokenKind::close_square) && this->depth_ == 0);
     if (w.size() > 1 && labels && is_word(c_.token.from)) return true;
-    auto end = text_.size();
-    while (end > 0 && at(end - 1) == ' ') --end;
+    auto end = this->before_blanks(static_cast<std::uint32_t>(text_.size()));
+    while (end > 0 && (at(end - 1) == '.' || at(end - 1) == ';')) end = this->before_blanks(end - 1);
     if (end > 0 && is_capital(at(end - 1))) --end;
     auto const year = end;
     while (end > 0 && is_digit(at(end - 1))) --end;
-    return year - end == 4 && end > c_.token.from + 4 && text_.substr(end - 2, 2) == ") " && at(end - 4) == '(';
+    auto const bracket = this->before_blanks(end);
+    return year - end == 4 && bracket > c_.token.from + 3 && bracket != end && at(bracket - 1) == ')' &&
+           at(bracket - 3) == '(';
   }
   /// Reads a remark after a dash: A-K⁸ -- K8 blank. Returns false if there is none.
   constexpr bool dashed_remark() {
@@ -223,7 +225,8 @@ private:
     c.take();
     if (c.at(TokenKind::close_square)) c.take();
     auto const w = word(c);
-    bool const plates = begins(c.token.from + static_cast<std::uint32_t>(w.size()), " of");
+    auto const of = this->after_word(c);
+    bool const plates = of.token.spaced && begins(of.token.from, "of");
     bool const of_book = ((w == "leaves" || w == "leaf") && !plates) || w == "ll" || w == "ff" || w == "Bl" || w == "l";
     if (of_book && stated != leaves_) warn(Problem::total_contradicts, from, size, leaves_);
   }

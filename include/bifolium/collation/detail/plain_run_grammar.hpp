@@ -70,18 +70,19 @@ protected:
 private:
   /// Returns true if words after a plain run concern it: A-H4, in eights; after a semicolon, K8 blank.
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
-    if (at(end) == ',' && may_begin_counts(at(end + 2)) && is_small(at(end + 3))) return true;
+    auto const after = after_blanks(static_cast<std::uint32_t>(end) + (at(end) == ',' ? 1U : 0U));
+    auto const next = at(after);
+    if (at(end) == ',' && may_begin_counts(next) && is_small(at(after + 1))) return true;
     if (at(end) == ' ') {
-      auto const next = at(end + 1);
-      if ((next == 't' || may_begin_counts(next)) && is_small(at(end + 2))) return true;
+      if ((next == 't' || may_begin_counts(next)) && is_small(at(after + 1))) return true;
       // A8 - Z8, A-D⁸ ⁴
       auto const lead = static_cast<unsigned char>(next);
       bool const tens =
-          lead == 0xC2 && static_cast<unsigned char>(at(end + 3)) >= 0xC2; // ¹⁰; ² before a letter is a series
+          lead == 0xC2 && static_cast<unsigned char>(at(after + 2)) >= 0xC2; // ¹⁰; ² before a letter is a series
       if (next == ',' || next == '-' || lead == 0xE2 || tens) return true;
     }
-    bool const leaves_joined = at(end + 1) == '&' && at(end + 2) == ' '; // A1 & K8 blank
-    return part_ && begun() && (leaves_joined || (is_small(at(end + 1)) && is_small(at(end + 2))));
+    bool const leaves_joined = next == '&' && is_blank_at(after + 1); // A1 & K8 blank
+    return part_ && begun() && (leaves_joined || (is_small(next) && is_small(at(after + 1))));
   }
 };
 

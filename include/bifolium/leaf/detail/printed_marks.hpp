@@ -97,15 +97,15 @@ protected:
   constexpr FoundSignature quoted(TokenCursor& c, bool with_count) const noexcept {
     auto const open = c.token;
     if (!opens_quotation(open.value)) return fail(Problem::no_signature, open.from);
-    auto const shut = open.value == 0x2018 ? 0x2019U : open.value == 0x201C ? 0x201DU : open.value;
+    auto const shut = [&](std::uint32_t at) { return ends_quotation(open.value, decode(text_, at).value); };
     constexpr std::uint32_t most = 5 * Signature::longest_text; // &amp; is five bytes for one
     auto to = open.to, raised = open.to; // raised: position of the raised figures at the end of the quoted text
-    while (to < text_.size() && to - open.to <= most && decode(text_, to).value != shut) {
+    while (to < text_.size() && to - open.to <= most && !shut(to)) {
       bool const digit = superscript_digit(decode(text_, to).value).has_value();
       to += decode(text_, to).bytes;
       if (!digit) raised = to;
     }
-    if (to >= text_.size() || decode(text_, to).value != shut) return fail(Problem::unknown_mark, open.from);
+    if (to >= text_.size() || !shut(to)) return fail(Problem::unknown_mark, open.from);
     auto end = to + decode(text_, to).bytes;
     auto const follows = TokenCursor{text_, end}.token;
     bool const counted = !follows.spaced && (follows.is(TokenKind::figure) || follows.is(TokenKind::slash) ||

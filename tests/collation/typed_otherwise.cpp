@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+// The same formula typed otherwise: other blanks, other ways to raise a figure, in quotation marks, under a heading, with a
+// stop after it. It has the same leaves and the same doubts. The formulas are those of tests/data, whose heads name the
+// sources; that the ways of typing mean the same is common practice, no source.
+#include <bifolium/collation/read_formula.hpp>
+#include <bifolium/collation/write_formula.hpp>
+#include <bifolium/core/message.hpp>
+
+#include "check.hpp"
+#include "data.hpp"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+using namespace bifolium;
+
+namespace {
+
+struct Quoted {
+  char const* text;
+  std::int64_t leaves;
+  char const* written;
+};
+struct Typed {
+  std::string text;
+  Dialect dialect;
+};
+std::vector<Typed> typed_formulas() {
+  std::vector<Typed> all;
+  for (auto const& row : data::rows("formulas_as_written.tsv", 2)) all.push_back({row[1], dialects::stc});
+  for (auto const& row : data::rows("later_formulas.tsv", 3)) all.push_back({row[1], dialects::stc});
+  for (auto const& row : data::rows("tcp_formulas.tsv", 4)) all.push_back({row[1], dialects::stc});
+  for (auto const& row : data::rows("bmc_formulas.tsv", 4)) all.push_back({row[2], dialects::bmc});
+  for (auto const& row : data::rows("collation_examples.tsv", 7)) all.push_back({row[5], dialects::stc});
+  return all;
+}
+/// What a formula is: its leaves and its doubts, or that it is refused.
+std::string told(std::string_view text, Dialect dialect) {
+  auto const formula = read_formula(text, dialect);
+  if (!formula) return "refused";
+  auto told = std::to_string(formula->leaves());
+  for (auto const& warning : formula->warnings()) told.append(" ").append(identifier(warning.problem));
+  return told;
+}
+std::string with(std::string text, std::string_view from, std::string_view to) {
+  for (std::size_t at = 0; (at = text.find(from, at)) != text.npos; at += to.size()) text.replace(at, from.size(), to);
+  return text;
+}
+/// The text with each raised number between two others.
+std::string raised_between(std::string const& text, std::string_view before, std::string_view after) {
+  std::string out;
+  bool inside = false;
+  for (std::size_t i = 0; i < text.size();) {
+    auto const c = decode(text, i);
+    auto const digit = superscript_digit(c.value);
+    if (digit.has_value() != inside) out += digit ? before : after;
+    inside = digit.has_value();
+    out += digit ? std::to_string(*digit) : text.substr(i, c.bytes);
+    i += c.bytes;
+  }
+  return inside ? out.append(after) : out;
+}
+template <class Type> void check_the_same(std::vector<Typed> const& all, std::size_t at_least, Type type) {
+  std::size_t changed = 0;
+  for (auto const& [text, dialect] : all) {
+    std::string const other = type(text);
+    if (other == text) continue;
+    ++changed;
+    auto const here = told(text, dialect);
+    if (here == "refused") continue;
+    CAPTURE(text);
+    CAPTURE(other);
+    CHECK(told(other, dialect) == here);
+  }
+  CHECK(changed >= at_least);
+}
+
+} // namespace
+
+TEST_CASE("a formula is the same with other blanks in it") {
+  auto const all = typed_formulas();
+  for (std::string_view const blank : {"  ", "\t", "\u00a0", "\u2009", " \u00a0 "})
+    check_the_same(all, 500, [&](std::string const& text) { return with(text, " ", blank); });
+}
+
+TEST_CASE("a formula is the same however its figures are raised") {
+  auto all = typed_formulas();
+  // after a blank a raised figure may be a count (&  ⁸), one after a caret names a series; 8⁰ has a raised zero for °
+  std::erase_if(all, [](Typed const& one) {
+    return one.text.find("& \u2078") != one.text.npos || one.text.find("8\u2070") != one.text.npos;
+  });
+  for (auto const& [before, after] :
+       {std::pair{"<sup>", "</sup>"}, std::pair{"[superscript ", "]"}, std::pair{"[Superscript\u00a0", "]"},
+        std::pair{"^{", "}"}, std::pair{"\u00dbp", "\u00dbs"}})
+    check_the_same(all, 300, [&](std::string const& text) { return raised_between(text, before, after); });
+}
+
+TEST_CASE("a caret after a raised number ends it, whatever comes then") {
+  for (auto const& [text, leaves] :
+       {std::pair{"a-q^8^r^6^ s^8^", 142}, std::pair{"a^2^ ^2^a^2^ ^3^a^2^", 6}, std::pair{"A-K^8^l^4^", 84},
+        std::pair{"A^8^B^6^", 14}, std::pair{"A^8^\u03c7B^6^", 14}, std::pair{"A^8^ \u03c0B^6^", 14}}) {
+    CAPTURE(std::string{text});
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == leaves);
+    CHECK(formula->warnings().empty());
+  }
+}
+
+TEST_CASE("a formula is the same with a stop after it, or under a heading") {
+  auto const all = typed_formulas();
+  auto const ends_openly = [](std::string const& text) { return text.ends_with('.') || text.ends_with(';'); };
+  check_the_same(all, 400, [&](std::string const& text) { return ends_openly(text) ? text : text + '.'; });
+  check_the_same(all, 400, [&](std::string const& text) { return ends_openly(text) ? text : text + " ;"; });
+  for (std::string_view const heading : {"Signatures: ", "Collation: ", "Lagenformel: ", "Segnatura: "})
+    check_the_same(all, 900, [&](std::string const& text) {
+      bool const headed = text.starts_with("Sig") || text.starts_with("Coll");
+      return headed ? text : std::string{heading} + text;
+    });
+}
+
+TEST_CASE("a quoted formula is read as what is quoted, with a heading before it and with more after it") {
+  auto all = typed_formulas();
+  std::erase_if(all, [](Typed const& one) { // has quotation marks of its own, or is quoted from another book's mark
+    return one.text.find_first_of("'\"") != one.text.npos || one.text.find("\u2018") != one.text.npos ||
+           one.text.find("\u201c") != one.text.npos || told(one.text, dialects::strict) == "refused";
+  });
+  for (auto const& [before, after] :
+       {std::pair{"\"", "\""}, std::pair{"\u201c", "\u201d"}, std::pair{"\u2018", "\u2019"},
+        std::pair{"\u201e", "\u201c"}, std::pair{"\u00ab", "\u00bb"}, std::pair{"\u00bb", "\u00ab"},
+        std::pair{"Signatures: \"", "\""}, std::pair{"Sig.: \u2018", "\u2019."}, std::pair{"\"\u2018", "\u2019\""}})
+    check_the_same(all, 300, [&](std::string const& text) { return before + text + after; });
+}
+
+TEST_CASE("what quotation marks hold is a formula or a mark: one gathering, two, with more after them") {
+  // common practice, no source; leaves counted by hand
+  for (auto const& [text, leaves, written] : std::initializer_list<Quoted>{
+           Quoted{"\"A8\"", 8, "A\u2078"}, Quoted{"\"a^6\"", 6, "a\u2076"}, Quoted{"'A8B4'", 12, "A\u2078 B\u2074"},
+           Quoted{"8\u00b0: \"A8\"", 8, "8\u00b0: A\u2078"}, Quoted{"\"8\u00b0: A8\"", 8, "8\u00b0: A\u2078"},
+           Quoted{"\"A-K8\"; 80 leaves", 80, "A-K\u2078, 80 leaves"},
+           Quoted{"\"A-K8\", 80 leaves", 80, "A-K\u2078, 80 leaves"},
+           Quoted{"\"A-K8\" (last blank)", 80, "A-K\u2078(last blank)"},
+           Quoted{"Vol. 1: \"A-K\u2078\"; vol. 2: \"A-B\u2078\"", 96, "Vol. 1: A-K\u2078; vol. 2: A-B\u2078"},
+           Quoted{"\"A-K\u2078 (K8 blank)\"; pp. 1-160", 80, "A-K\u2078(K8 blank), pp. 1-160"},
+           // marks
+           Quoted{"\"A\"\u2078", 8, "\"A\"\u2078"}, Quoted{"'Gg\u2076' 2H\u2076", 12, "\"Gg\"\u2076 2H\u2076"},
+           Quoted{"'gg3.4'", 2, "\"gg3.4\""}, Quoted{"'gg3' A\u2078", 9, "\"gg3\" A\u2078"},
+           Quoted{"A\u2078; 'gg3.4'", 10, "A\u2078; \"gg3.4\""}, Quoted{"\u201eG&H\u201c\u2078", 8, "\"G&H\"\u2078"},
+           Quoted{"\u00abG&H\u00bb\u2078", 8, "\"G&H\"\u2078"}}) {
+    CAPTURE(std::string{text});
+    auto const formula = read_formula(text, dialects::stc);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == leaves);
+    CHECK(write_formula(*formula) == written);
+  }
+}
+
+TEST_CASE("a source in brackets after a full stop is no gathering, whatever follows it") { // as in library catalogues
+  for (auto const* const text :
+       {"A-K\u2078. [Library Co]", "A-K\u2078. [Library Co].", "A-K\u2078. [from the colophon]; pp. 160",
+        "A-K\u2078. [by  Library\u00a0Company cataloger] ;"})
+    CHECK(told(text, dialects::stc).starts_with("80 "));
+}
