@@ -14,6 +14,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 using namespace bifolium;
@@ -256,6 +257,37 @@ TEST_CASE("what cannot be a sheet is refused") {
   SeenForme nonsense{0, Side::outer, 8, 8, {}};
   for (int i = 0; i < 64; ++i) nonsense.pages.push_back({static_cast<std::uint16_t>(i * 29 % 128 + 1), Head::far_edge});
   CHECK(refused({nonsense}).problem == Problem::no_folding);
+}
+
+TEST_CASE("that pages do not fold is said only if every way to cut the sheet was tried") {
+  struct Exchanged {
+    Attested scheme;
+    std::vector<std::pair<std::size_t, std::size_t>>
+        places; ///< places of the outer forme whose pages are exchanged, in turn
+    Problem problem;
+  };
+  for (auto const& one : {
+           // more pieces than a scheme can have, however the sheet is cut
+           Exchanged{"128_sixteen_8s"_scheme,
+                     {{106, 26}, {24, 127}, {17, 87}, {1, 45}, {58, 21}, {111, 17}},
+                     Problem::no_folding},
+           // there are more ways to cut it than are kept
+           Exchanged{
+               "48_six_8s"_scheme, {{15, 37}, {19, 29}, {33, 36}, {23, 12}, {19, 2}}, Problem::cuts_not_all_tried},
+           // there are ways that are much dearer than the simplest
+           Exchanged{"32_two_16s"_scheme,
+                     {{31, 11}, {3, 22}, {1, 13}, {27, 28}, {24, 17}, {8, 6}},
+                     Problem::cuts_not_all_tried},
+       }) {
+    CAPTURE(one.scheme.id());
+    auto outer = formes_of(one.scheme.scheme())[0];
+    for (auto const& [a, b] : one.places) std::swap(outer.pages[a].page, outer.pages[b].page);
+    for (auto& page : outer.pages) page.head.reset();
+    auto const found = find_foldings(Formes{outer});
+    REQUIRE_FALSE(found);
+    CHECK(identifier(found.error().problem) == identifier(one.problem));
+    CHECK(std::string_view{found.error().found} == "formes");
+  }
 }
 
 namespace {

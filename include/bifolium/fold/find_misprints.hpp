@@ -52,7 +52,7 @@ constexpr std::string_view identifier(Correction::Kind kind) noexcept {
 
 /// The mistakes that a set of formes may have.
 struct Misprints {
-  /// the simplest folding of the pages as printed; no value if they do not fold
+  /// the simplest folding of the pages as printed; no value if `find_foldings` finds none
   std::optional<FoundFolding> as_printed{};
   /// the corrections that make the folding simpler by more than the price of a correction, the cheapest first
   std::vector<Correction> corrections{};

@@ -139,6 +139,8 @@ BIFOLIUM_PROBLEM(147, not_a_forme, "found '{found}' in the text of a forme: writ
 BIFOLIUM_PROBLEM(148, too_many_arrangements, "folding the sheet passes through more than {limit} arrangements: allow more, or use fewer leaves")
 /// A gathering of zero leaves, or of more leaves than the search takes.
 BIFOLIUM_PROBLEM(149, gathering_too_large, "the search takes gatherings of 1 to {limit} leaves, and at most 63 leaves together")
+/// The pages can be cut apart in more ways than the search tries, and none of those that it tried makes gatherings.
+BIFOLIUM_PROBLEM(150, cuts_not_all_tried, "none of the simplest ways to cut the sheets makes gatherings of these pages, and there are too many to try all: check the page numbers")
 
 // 200-229: signatures and the collation formula: what cannot be read
 /// A signature is expected.

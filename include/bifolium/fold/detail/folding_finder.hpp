@@ -52,6 +52,7 @@ class FoldingFinder {
   std::vector<FoundFolding> answers_{}; // of all grids that were searched
   std::vector<FoundFolding> found_{};   // of the current grids
   std::vector<Fold<>> folds_{};         // the folds of found_
+  bool gave_up_{};                      // true if sets of parts were left out of a search that found nothing
   bool right_to_left_{};
 
   [[nodiscard]] constexpr int least() const {
@@ -116,7 +117,7 @@ class FoldingFinder {
     int fewest = 0;
     for (auto const& sheet : partitions_) fewest += sheet.fewest();
     if (fewest > most_parts) return;
-    int last = least() + farthest;
+    int last = least() + farthest, most = 0;
     for (int price = least(); price <= last && price < below; price += 5) {
       std::vector<Part> parts;
       each_set(0, price, parts, price);
@@ -125,6 +126,12 @@ class FoldingFinder {
         last = end < last ? end : last;
       }
     }
+    if (found_.size() > before) return;
+    for (auto const& sheet : partitions_) {
+      most += sheet.most();
+      gave_up_ = gave_up_ || sheet.capped();
+    }
+    gave_up_ = gave_up_ || (last < most && last < below);
   }
 
   /// Names the attested schemes that give these pages: those that were found, and others, which are added with their
@@ -232,6 +239,8 @@ public:
       look_other_way();
     for (auto const& one : found_) answers_.push_back(one);
   }
+  /// Returns true if a search found nothing and did not try everything.
+  [[nodiscard]] constexpr bool gave_up() const { return gave_up_; }
   /// Returns a lower bound of the price of the foldings of these grids. Pieces may not nest at this price.
   constexpr int least_price(std::vector<SheetGrid> const& grids) {
     grids_ = grids;
@@ -280,7 +289,7 @@ namespace detail {
 /// find_foldings, in constant expressions and when the program runs.
 constexpr Expected<std::vector<FoundFolding>> foldings_found(std::span<SeenForme const> formes,
                                                              FindRules const& rules) {
-  auto const no_folding = error_in_field(Problem::no_folding, "formes", Scheme::most_pieces / 2);
+  auto no_folding = error_in_field(Problem::no_folding, "formes", Scheme::most_pieces / 2);
   for (bool const even : {false, true}) {
     auto made = GridMaker{formes}.result(even);
     if (!made) return even ? no_folding : made.error();
@@ -290,6 +299,7 @@ constexpr Expected<std::vector<FoundFolding>> foldings_found(std::span<SeenForme
     FoldingFinder finder{formes, rules};
     open.each([&] { finder.find(grids); });
     if (auto found = static_cast<FoldingFinder&&>(finder).answers(); !found.empty()) return found;
+    if (finder.gave_up()) no_folding = error_in_field(Problem::cuts_not_all_tried, "formes");
   }
   return no_folding;
 }

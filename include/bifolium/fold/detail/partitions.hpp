@@ -30,6 +30,7 @@ class Partitions {
   std::vector<Piece> pieces_{};
   std::vector<int> least_{};
   std::vector<int> fewest_{}; // fewest parts of each rectangle
+  std::vector<int> most_{};   // a price that no partition of each rectangle exceeds
   std::vector<Node> nodes_{};
   struct AtPrice { // the partitions of one rectangle at one price
     int above_least{};
@@ -78,13 +79,17 @@ class Partitions {
             pieces_[at] = finder_.test(here);
             auto best = pieces_[at].possible ? pieces_[at].price : PieceFolds::none;
             auto parts = pieces_[at].possible ? 1 : PieceFolds::none;
+            auto dearest = pieces_[at].possible ? pieces_[at].price : 0;
             each_cut(here, [&](std::uint32_t one, std::uint32_t other) {
               auto const price = least_[one] + least_[other] + folding_prices.cut;
               best = price < best ? price : best;
+              auto const both = most_[one] + most_[other] + folding_prices.cut;
+              dearest = both > dearest ? both : dearest;
               parts = fewest_[one] + fewest_[other] < parts ? fewest_[one] + fewest_[other] : parts;
             });
             least_[at] = best;
             fewest_[at] = parts;
+            most_[at] = dearest;
           }
   }
   constexpr void add(std::vector<std::uint32_t>& found, Node node) {
@@ -149,11 +154,13 @@ public:
         column_spans_{span(0, grid.columns + 1)}, most_nodes_{most_nodes}, most_parts_{most_parts} {
     auto const count = static_cast<std::size_t>(row_spans_ * column_spans_);
     for (std::size_t i = 0; i < count; ++i)
-      pieces_.push_back({}), least_.push_back(0), fewest_.push_back(0), known_of_.push_back(none);
+      pieces_.push_back({}), least_.push_back(0), fewest_.push_back(0), most_.push_back(0), known_of_.push_back(none);
     find_least();
   }
   /// Returns the least price of the sheet.
   [[nodiscard]] constexpr int least() const { return least_[whole()]; }
+  /// Returns a price that no partition of the sheet exceeds.
+  [[nodiscard]] constexpr int most() const { return most_[whole()]; }
   /// Returns the least number of parts into which the sheet can be cut.
   [[nodiscard]] constexpr int fewest() const { return fewest_[whole()]; }
   /// Returns a rectangle as a piece.
