@@ -74,7 +74,8 @@ int answer(support::Arguments const& given, std::vector<SeenForme> const& formes
   auto const found = find_foldings(formes, rules);
   if (!found) {
     auto const problem = found.error().problem;
-    bool const contradict = problem == Problem::pages_not_backed || problem == Problem::heads_not_backed;
+    bool const contradict = problem == Problem::pages_not_backed || problem == Problem::heads_not_backed ||
+                            problem == Problem::illegible_head_to_tail;
     support::tell(message(found.error()) + (contradict ? "; find_fold --misprints looks for the mistake" : ""));
     return support::unreadable;
   }

@@ -3,6 +3,7 @@
 #include <bifolium/core/message.hpp>
 #include <bifolium/fold.hpp>
 #include <bifolium/fold/find_foldings.hpp>
+#include <bifolium/fold/find_misprints.hpp>
 #include <bifolium/imposition.hpp>
 #include <bifolium/imposition/seen_formes.hpp>
 
@@ -248,12 +249,29 @@ TEST_CASE("what cannot be a sheet is refused") {
   CHECK(refused(wrong).problem == Problem::pages_not_backed);
   CHECK(refused(wrong).limit == 16);
   wrong = octavo;
-  wrong[0].pages[0].head = Head::far_edge;
+  wrong[0].pages[0].head = Head::far_edge; // page 8; page 7 is on its back
   CHECK(refused(wrong).problem == Problem::heads_not_backed);
+  CHECK(refused(wrong).limit == 8);
+  wrong[0].pages[0].page.reset();
+  CHECK(refused(wrong).problem == Problem::heads_not_backed);
+  CHECK(refused(wrong).limit == 7);
+  for (auto& page : wrong[1].pages)
+    if (page.page == 7) page.page.reset();
+  CHECK(refused(wrong).problem == Problem::illegible_head_to_tail);
+  CHECK(find_misprints(wrong));
   wrong = octavo;
   for (auto& forme : wrong)
     for (auto& page : forme.pages) page.page.reset();
   CHECK(refused(wrong).problem == Problem::too_many_illegible);
+  // half a sheet of quarto, worked from one forme and turned end over end: the heads at the far edge belong to the others
+  auto half = formes_of(schemes::quarto_half_sheet.scheme());
+  REQUIRE(half.size() == 1);
+  half[0].pages[0].head = *half[0].pages[0].head == Head::far_edge ? Head::near_edge : Head::far_edge;
+  CHECK(refused(half).problem == Problem::heads_not_backed);
+  CHECK(refused(half).limit == *half[0].pages[0].page);
+  for (auto& page : half[0].pages) page.page.reset();
+  CHECK(refused(half).problem == Problem::illegible_head_to_tail);
+  CHECK(find_misprints(half));
   SeenForme nonsense{0, Side::outer, 8, 8, {}};
   for (int i = 0; i < 64; ++i) nonsense.pages.push_back({static_cast<std::uint16_t>(i * 29 % 128 + 1), Head::far_edge});
   CHECK(refused({nonsense}).problem == Problem::no_folding);

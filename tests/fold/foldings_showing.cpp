@@ -201,6 +201,7 @@ TEST_CASE("gatherings of which little was seen are counted by what they take of 
                                          "gathering of 4\ngathering of 4\ngathering of 4\n"));
   REQUIRE_FALSE(too_little);
   CHECK(too_little.error().problem == Problem::too_many_arrangements);
+  CHECK(too_little.error().limit == 200000);
 }
 
 TEST_CASE("of schemes that show the same, those come first that were the commoner") {

@@ -47,8 +47,9 @@ struct FoundFolding {
 
 /// Returns the foldings that give these pages, the cheapest first; among equal prices an attested scheme comes first.
 /// The function allocates memory. Precondition: `rules.most` is at least 1. Errors: forme_not_whole, formes_unlike,
-/// forme_given_twice, too_many_sheets, too_many_cells; pages_not_backed and heads_not_backed if the two formes
-/// contradict each other (`limit` is the page); too_many_illegible; no_folding if the pages do not form gatherings of
+/// forme_given_twice, too_many_sheets, too_many_cells; pages_not_backed and heads_not_backed if the two formes, or the
+/// two sides that one forme prints, contradict each other (`limit` is the page), and illegible_head_to_tail if neither
+/// page can be named; too_many_illegible; no_folding if the pages do not form gatherings of
 /// at most 20 pieces; cuts_not_all_tried if none was found among the simplest 30,000 ways to cut a sheet and its parts,
 /// or among those of a price up to 150 above the simplest, and there are more.
 /// Example: `(*find_foldings(seen_formes(impose<schemes::quarto>()))).front().attested == schemes::quarto`.

@@ -68,8 +68,8 @@ struct Misprints {
 
 /// Looks for one mistake in a set of formes: two pages of a forme exchanged, one number wrong, one head turned, or
 /// printed paper given as formes. `rules.most` and `rules.dearer` limit the corrections as they limit the answers of
-/// `find_foldings`. The function allocates memory. Errors: those of `find_foldings` except pages_not_backed and
-/// heads_not_backed, since formes may contradict each other here.
+/// `find_foldings`. The function allocates memory. Errors: those of `find_foldings` except pages_not_backed,
+/// heads_not_backed and illegible_head_to_tail, since formes may contradict each other here.
 constexpr Expected<Misprints> find_misprints(std::span<SeenForme const> formes, FindRules const& rules = {});
 
 } // namespace v0

@@ -136,11 +136,13 @@ BIFOLIUM_PROBLEM(146, too_many_illegible, "too many pages are illegible: the sea
 /// A line that is not part of the text of a forme.
 BIFOLIUM_PROBLEM(147, not_a_forme, "found '{found}' in the text of a forme: write outer, inner or forme, then rows of page numbers")
 /// A count that would need more memory than was allowed.
-BIFOLIUM_PROBLEM(148, too_many_arrangements, "folding the sheet passes through more than {limit} arrangements: allow more, or use fewer leaves")
+BIFOLIUM_PROBLEM(148, too_many_arrangements, "the search passes through more than {limit} arrangements of the leaves: use fewer leaves, say more of them, or allow more")
 /// A gathering of zero leaves, or of more leaves than the search takes.
 BIFOLIUM_PROBLEM(149, gathering_too_large, "the search takes gatherings of 1 to {limit} leaves, and at most 63 leaves together")
 /// The pages can be cut apart in more ways than the search tries, and none of those that it tried makes gatherings.
 BIFOLIUM_PROBLEM(150, cuts_not_all_tried, "none of the simplest ways to cut the sheets makes gatherings of these pages, and there are too many to try all: check the page numbers")
+/// An illegible page and the page on its back, also illegible, point their heads in opposite directions.
+BIFOLIUM_PROBLEM(151, illegible_head_to_tail, "an illegible page and the page on its back are head to tail")
 
 // 200-229: signatures and the collation formula: what cannot be read
 /// A signature is expected.

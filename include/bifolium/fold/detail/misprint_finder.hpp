@@ -247,7 +247,9 @@ namespace detail {
 constexpr Expected<Misprints> misprints_found(std::span<SeenForme const> formes, FindRules const& rules) {
   if (auto const made = GridMaker{formes}.result(); !made) {
     auto const problem = made.error().problem;
-    if (problem != Problem::pages_not_backed && problem != Problem::heads_not_backed) return made.error();
+    bool const contradict = problem == Problem::pages_not_backed || problem == Problem::heads_not_backed ||
+                            problem == Problem::illegible_head_to_tail;
+    if (!contradict) return made.error();
   }
   return MisprintFinder{formes, rules}.result();
 }

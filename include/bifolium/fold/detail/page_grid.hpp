@@ -101,9 +101,12 @@ class GridMaker {
       cell.recto_down = is_recto == below.page.has_value();
     }
     cell.head = below.head ? below.head : above.head;
-    if (below.head && above.head && below.head != above.head)
-      return fail(Problem::heads_not_backed, below.page ? *below.page : 0);
-    return true;
+    return !below.head || !above.head || below.head == above.head || head_to_tail(below.page, above.page);
+  }
+  /// Tells of a page and the page on its back whose heads differ, by the number that is known.
+  constexpr bool head_to_tail(std::optional<std::uint16_t> page, std::optional<std::uint16_t> back) {
+    if (!page && !back) return fail(Problem::illegible_head_to_tail, 0);
+    return fail(Problem::heads_not_backed, page ? *page : *back);
   }
   constexpr bool fill(SheetGrid& grid, int number, bool even) {
     auto const* const outer = find(number, false);
@@ -121,25 +124,29 @@ class GridMaker {
     return true;
   }
 
-  /// Finds the axis about which the sheet of a single forme was turned, so that the other page of its leaf is on the
-  /// back of each page.
+  /// Returns true if the sheet of a single forme can have been turned about this axis: the other page of its leaf is on
+  /// the back of each page, with its head at the same edge of the paper.
+  constexpr bool is_backed(SheetGrid const& grid, Axis axis) {
+    auto const page = [](GridCell const& cell) -> std::optional<std::uint16_t> {
+      if (cell.recto == 0) return std::nullopt;
+      return static_cast<std::uint16_t>(cell.recto + (cell.recto_down ? 0 : 1));
+    };
+    for (int r = 0; r < grid.rows; ++r)
+      for (int c = 0; c < grid.columns; ++c) {
+        auto const& here = grid.at(r, c);
+        auto const& there = axis == Axis::far_near ? grid.at(r, grid.columns - 1 - c) : grid.at(grid.rows - 1 - r, c);
+        bool const known = here.recto != 0 && there.recto != 0;
+        if (known && (here.recto != there.recto || here.recto_down == there.recto_down))
+          return fail(Problem::pages_not_backed, *page(here));
+        if (here.head && there.head && (here.head == there.head) != (axis == Axis::far_near))
+          return head_to_tail(page(here), page(there));
+      }
+    return true;
+  }
   constexpr bool find_axis(SheetGrid& grid) {
-    int wrong_page = 0;
-    for (auto axis : {Axis::far_near, Axis::left_right}) {
-      bool good = true;
-      for (int r = 0; good && r < grid.rows; ++r)
-        for (int c = 0; good && c < grid.columns; ++c) {
-          auto const& here = grid.at(r, c);
-          auto const& there = axis == Axis::far_near ? grid.at(r, grid.columns - 1 - c) : grid.at(grid.rows - 1 - r, c);
-          bool const known = here.recto != 0 && there.recto != 0;
-          bool const heads = here.head && there.head;
-          good = !known || (here.recto == there.recto && here.recto_down != there.recto_down);
-          good = good && (!heads || (here.head == there.head) == (axis == Axis::far_near));
-          if (!good) wrong_page = here.recto + (here.recto_down ? 0 : 1);
-        }
-      if (good) return grid.turned_about = axis, true;
-    }
-    return fail(Problem::pages_not_backed, wrong_page);
+    for (auto axis : {Axis::far_near, Axis::left_right})
+      if (is_backed(grid, axis)) return grid.turned_about = axis, true;
+    return false;
   }
 
   constexpr bool make(bool even) {

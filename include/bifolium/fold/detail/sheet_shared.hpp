@@ -15,6 +15,9 @@ namespace detail {
 /// Lays gatherings out on a sheet of at most 64 leaves, one after another.
 class SheetShared {
 public:
+  /// The greatest number of arrangements of some of the gatherings that are stored.
+  static constexpr std::int64_t most_states = 200000;
+
   /// The cells of a block, and the ways of making a gathering of it.
   struct Option {
     std::uint64_t cells{};
@@ -30,7 +33,6 @@ public:
 
 private:
   using State = std::array<std::uint64_t, 5>; // cells taken, then the blame by lie
-  static constexpr std::size_t most_states = 200000;
   std::size_t lies_;
   KeyTable<State> states_{};
   std::vector<Makings::Row> rows_{}; // by state
@@ -69,7 +71,7 @@ public:
       if (number == before) rows.push_back({0, row.price});
       rows[number].ways += row.ways;
       if (row.price < rows[number].price) rows[number].price = row.price;
-      too_many_ = after.size() > most_states;
+      too_many_ = after.size() > static_cast<std::size_t>(most_states);
     });
     states_ = static_cast<KeyTable<State>&&>(after);
     rows_ = static_cast<std::vector<Makings::Row>&&>(rows);

@@ -256,7 +256,7 @@ public:
     }
     try_sheets(false);
     if (is_far_fetched(best_price())) try_sheets(true);
-    if (too_many_) return error_in_field(Problem::too_many_arrangements, "gatherings");
+    if (too_many_) return error_in_field(Problem::too_many_arrangements, "gatherings", SheetShared::most_states);
     FoldingsLeft left;
     left.blamed = blamed();
     AttestedFits attested{given_, allowed_.mould, weights};
