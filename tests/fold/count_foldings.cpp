@@ -189,6 +189,12 @@ TEST_CASE("plain enumeration counts the same packets") {
     }
 }
 
+TEST_CASE("leaves one above the other have no spine, so there is no way to fold them") {
+  auto const none = *count_foldings(2, 1);
+  CHECK(none.all() == 0);
+  CHECK(none.with_fewest_folds() == 0);
+}
+
 TEST_CASE("what takes too much is said, not begun") {
   CHECK(count_foldings(8, 9).error().problem == Problem::too_many_cells);
   auto const stopped = count_foldings(4, 8, 100);

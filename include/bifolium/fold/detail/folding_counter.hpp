@@ -2,7 +2,7 @@
 /// The method of `count_foldings`: fold by fold, every arrangement of the sheet that can still become a gathering is
 /// stored once. The number stays small because arrangements that cannot join all conjugates are recognised early:
 /// leaves whose conjugates lie in the same pile are the core of that pile and lie in mirrored order, no second pile has
-/// such a core, and leaves that lie together need their conjugates together, or at the ends of their piles.
+/// such a core, and leaves that lie together need their conjugates together.
 #pragma once
 
 #include <bifolium/fold/count_foldings.hpp>
@@ -75,7 +75,8 @@ class FoldingCounter {
   }
 
   /// Returns true if the conjugates 2k and 2k+1 can still come to lie as those of a gathering do. Precondition: an even
-  /// number of columns.
+  /// number of columns. A fold carries the columns 2k and 2k+1 of the flat sheet to two such columns, or lays one on
+  /// the other; so the conjugates of a pile's leaves are in this pile, or all in one other.
   [[nodiscard]] bool may_become_gathering(Piles const& piles, std::vector<std::size_t>& pile_of,
                                           std::vector<std::size_t>& height) const {
     for (std::size_t p = 0; p < piles.pile.size(); ++p)
@@ -96,13 +97,9 @@ class FoldingCounter {
       }
       for (std::size_t k = 0; k + 1 < pile.size(); ++k) {
         auto const one = conjugate(pile[k]), other = conjugate(pile[k + 1]);
-        auto const a = pile_of[one], b = pile_of[other];
-        if (a == p || b == p) continue;
-        auto const at_end = [&](std::size_t which) {
-          return height[which] == 0 || height[which] + 1 == piles.pile[pile_of[which]].size();
-        };
+        if (pile_of[one] == p || pile_of[other] == p) continue;
         auto const apart = height[one] > height[other] ? height[one] - height[other] : height[other] - height[one];
-        if (a == b ? apart != 1 : !at_end(one) || !at_end(other)) return false;
+        if (apart != 1) return false;
       }
     }
     return true;
