@@ -96,6 +96,28 @@ TEST_CASE("blank leaves are known in every form of words, or it is told that the
            {"A-K⁸ (A1 blank K8)", "", true},
            {"A-K⁸ (K6v-8r blank)", "", true},
            {"A-K⁸ (K8 blank but for a line)", "", true},
+           {"A-K⁸ (A1 blank but for signature)", "A1"},
+           {"A-K⁸ (A1 blank except for signature A)", "A1"},
+           {"A-K⁸ (A1 blank except for the signature 'A1'; K8 blank)", "A1 K8"},
+           {"A-K⁸ (A1 blank except for signature and a woodcut)", "", true},
+           {"A-K⁸ (K8: blank)", "K8"},
+           {"A-K⁸ (K8 prob. blank)", "K8"},
+           {"A-K⁸ (-K8, prob. blank)", "K8"},
+           {"A-K⁸ (K8 (blank))", "K8"},
+           {"A-K⁸ (K8 [blank])", "K8"},
+           {"A-K⁸ (K8 (probably blank))", "K8"},
+           {"A-K⁸ (A1 (blank), K8 (blank))", "A1 K8"},
+           {"A-K⁸ (-K8: blank)", "K8"},
+           {"A-K⁸ (-K8 (blank))", "K8"},
+           {"A-K⁸ (-K8 [blank])", "K8"},
+           {"A-K⁸ (-K7,8, blanks)", "K7 K8"},
+           {"A-K⁸ (-K7,8: blank leaves)", "K7 K8"},
+           {"A-K⁸ (-K8, blanks)", "", true},
+           {"A-K⁸ (A1 title, A1v blank)", ""},
+           {"A-K⁸ (A1r title, A1v blank, K8 blank)", "K8"},
+           {"A-K⁸ (A1 title; A8 woodcut; K8 blank)", "K8"},
+           {"A-K⁸ (A1 title, blank)", "", true},
+           {"A-K⁸ (K6 to 8 blank)", "K6 K7 K8"},
            {"A-K⁸ (A1 blank, and so the last page of K8, blank)", "", true}}) {
     std::string const text{one.text};
     CAPTURE(text);
@@ -129,6 +151,12 @@ TEST_CASE("what a remark after a list of deleted leaves calls blank, one, both o
                                                        {"A-K⁸ (−A1, K8; A1, K8 blank)", "A1 K8"},
                                                        {"A-K⁸ (−K7,8; K7 and K8 blank; A2 missigned)", "K7 K8"},
                                                        {"A-K⁸ (−K7,8, both blank)", "K7 K8"},
+                                                       {"A-K⁸ (−K7,8, K7 and K8 blank)", "K7 K8"},
+                                                       {"A-K⁸ (−K7,8, K8 blank)", "K8"},
+                                                       {"A-K⁸ (−K7-8, K7,8 blank)", "K7 K8"},
+                                                       {"A-K⁸ (−A1, K8, K8 blank, −B2)", "K8"},
+                                                       {"A-K⁸ (−K7,8; K7,8 blank, −A1)", "K7 K8"},
+                                                       {"A-K⁸ (−K8, K7 blank)", "K7", true}, // is K7 deleted too?
                                                        {"A-K⁸ (−K7,8; both blank)", "K7 K8"},
                                                        {"A-K⁸ (−K7-8, both blank; A2 missigned)", "K7 K8"},
                                                        {"A-K⁸ (−A1, K8, both blanks)", "A1 K8"},
@@ -173,6 +201,22 @@ TEST_CASE("leaves that are wanting and blank are deleted and told as blank; of s
     CHECK(formula->warnings()[0].problem == Problem::wanting_read_as_deletion);
     if (one.doubted) CHECK(formula->warnings()[1].problem == Problem::text_not_read);
   }
+  // "blank" may come before the leaf that is wanting
+  for (std::string const words : {"wanting blank K8", "wanting the blank K8", "lacks blank leaf K8", "without blank K8",
+                                  "lacking blank last leaf", "lacking the final blank leaf", "lacks final blank",
+                                  "lacking the final blank leaf K8", "wants the final blank, K8",
+                                  "K8 wanting, prob. blank", "K8, presumably blank, lacking", "minus the blank K8"}) {
+    auto const text = "A-K⁸ (" + words + ")";
+    CAPTURE(text);
+    auto const formula = read_lawfully(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == 79);
+    CHECK(formula->blanks().size() == 1);
+    REQUIRE(formula->warnings().size() == 1);
+    CHECK(formula->warnings()[0].problem == Problem::wanting_read_as_deletion);
+  }
+  CHECK((*read_lawfully("A-K⁸ (wanting blanks A1, K8)")).leaves() == 78);
+  CHECK((*read_lawfully("A-K⁸ (K7-8 wanting)")).leaves() == 78);
   // as many as the words say
   for (auto const& [text, leaves] : {std::pair{"A-K¹² (last twelve leaves wanting)", 108},
                                      {"A-K¹² (K1, K2, K3, K4, K5, K6, K7, K8, K9 wanting)", 111},

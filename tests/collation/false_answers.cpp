@@ -43,6 +43,49 @@ TEST_CASE("Insertions are all counted, and those of one list are at one place") 
     check(answer, dialects::strict);
 }
 
+TEST_CASE("Empty brackets with a count are a gathering without a signature") {
+  for (auto const& answer : {Answer{"[ ]² B–K⁴", 38, Problem::unsigned_leaves_as_gathering},
+                             {"[]⁴ A-Z⁸", 188, Problem::unsigned_leaves_as_gathering},
+                             {"A⁸ [ ]² B⁸", 18, Problem::unsigned_leaves_as_gathering}})
+    check(answer, dialects::strict);
+  CHECK(write_formula(*read_formula("[ ]² B–K⁴")) == "π² B-K⁴");
+  CHECK(write_formula(*read_formula("A⁸ [ ]² B⁸")) == "A⁸ χ² B⁸");
+  CHECK(read_formula("[ ] A⁸").error().problem == Problem::unknown_mark);
+}
+
+TEST_CASE("A plus and one or two leaves directly after a count add leaves; the mark + stands apart") {
+  for (auto const& answer : {Answer{"A⁴+1 B⁸", 13, Problem::place_not_stated},
+                             {"A⁴+2 B⁸", 14, Problem::place_not_stated},
+                             {"a-h8+4", 68, Problem::place_not_stated},
+                             {"A⁴ +² B⁸", 14, Problem::none},
+                             {"A⁴ +2 B⁸", 14, Problem::none}})
+    check(answer, dialects::strict);
+}
+
+TEST_CASE("A run is not the same leaf as another") {
+  CHECK(read_formula("A-K⁸ a-c⁴ (=a-c⁴)").error().problem == Problem::change_not_understood);
+  CHECK(read_formula("A-K⁸ (=a-b)").error().problem == Problem::change_not_understood);
+  check({"A-K⁸ (K8=A1, -K7)", 79, Problem::none}, dialects::strict);
+}
+
+TEST_CASE("Headings come before or after the format, and leaves are counted in several words") {
+  for (auto const& answer : {Answer{"in-12, sig. A-K¹²", 120, Problem::none},
+                             {"in-8°, sign. A-K⁸", 80, Problem::none},
+                             {"4°. Segn.: A-K⁴", 40, Problem::none},
+                             {"Signaturen: A-K⁸", 80, Problem::none},
+                             {"Collation by signatures: A-K⁸", 80, Problem::none},
+                             {"Lagen: A-K⁸", 80, Problem::none},
+                             {"8° (half-sheets): A-2K⁴", 132, Problem::none},
+                             {"A, 4 leaves; B-K, 8 leaves each", 76, Problem::none},
+                             {"A (4 leaves), B-D (8 leaves each)", 28, Problem::none},
+                             {"A-K8 : 80 ll.", 80, Problem::none},
+                             {"A-K8 : 79 ll.", 80, Problem::total_contradicts},
+                             {"A-K8, 80 f.", 80, Problem::none},
+                             {"A-K8, 81 f.", 80, Problem::total_contradicts},
+                             {"A-D⁸ [E omitted] F-K⁸", 72, Problem::letters_skipped}})
+    check(answer, dialects::strict);
+}
+
 TEST_CASE("Roman numerals may number gatherings") {
   for (auto const& answer : {Answer{"I–II¹⁰", 20, Problem::roman_numbers},
                              {"i–ii⁴ iii²", 10, Problem::roman_numbers},

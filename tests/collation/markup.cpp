@@ -6,6 +6,7 @@
 
 #include "check.hpp"
 #include "collation/formula_laws.hpp"
+#include "collation/read_lawfully.hpp"
 
 #include <string>
 
@@ -19,6 +20,22 @@ struct MarkedUp {
 };
 
 } // namespace
+
+TEST_CASE("a word that a tag cuts after its first letter is a word and no signature") { // constructed
+  for (std::string const text :
+       {"A⁸; M<sup>r</sup>s X", "A⁸. M<sup>r</sup>s X", "A⁸, M<hi rend=\"superscript\">r</hi> X",
+        "A⁸; y<sup>e</sup> book", "A⁸; w<sup>t</sup>h plates"}) {
+    CAPTURE(text);
+    auto const formula = read_lawfully(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == 8);
+    REQUIRE(formula->warnings().size() == 1);
+    CHECK(formula->warnings()[0].problem == Problem::text_not_read);
+  }
+  CHECK(read_lawfully("A⁸ M<sup>r</sup>s X").error().problem == Problem::unknown_mark);
+  CHECK((*read_lawfully("A⁸ B<sup>8</sup> C<sup>4</sup>")).leaves() == 20);
+  CHECK((*read_lawfully("A⁸ <sup>π</sup>B<sup>8</sup>")).leaves() == 16);
+}
 
 TEST_CASE("whatever a tag has in it, a mark or words beside it are written so that they read back") {
   struct Tag {

@@ -258,15 +258,42 @@ TEST_CASE("a change after words about another leaf is one") { // common practice
 
 TEST_CASE(
     "words that take leaves away or put them in are doubted, for they count nothing") { // common practice, no source
-  for (char const* words : {"(C8 missing)", "(C8 cancelled)", "(C8 cut away)", "(C8 is a cancel)", "(C8 canceled)",
-                            "(two leaves inserted)", "(C8 fehlt)", "(C9 wanting)", "(alternate B⁴)"}) {
+  for (char const* words : {"(C8 missing)",
+                            "(C8 cut away)",
+                            "(two leaves inserted)",
+                            "(C8 fehlt)",
+                            "(C9 wanting)",
+                            "(alternate B⁴)",
+                            "(C8 absent)",
+                            "(C8 not present)",
+                            "(C8 a stub)",
+                            "(C8 canc.)",
+                            "(C8 a cancellandum)",
+                            "(title-leaf a cancel)",
+                            "(C8?)",
+                            "(C8 ?)",
+                            "(C7,8 blank; C8 wanting)",
+                            "(A1 torn away; extra, C8 blank)",
+                            "(mancano C7-8)",
+                            "(C8 blank, replaced)",
+                            "(manquent C7, C8)",
+                            "(plus 1 leaf)",
+                            "(C8 moved to the front)",
+                            "(B omitted)",
+                            "(omitting B)",
+                            "(B not used)",
+                            "(no B)",
+                            "(no C8)",
+                            "(skips B)"}) {
     auto const formula = *read_formula(std::string{"A-C⁸"} + words);
     CAPTURE(words);
     CHECK(formula.leaves() == 24);
     REQUIRE(formula.warnings().size() == 1);
     CHECK(formula.warnings()[0].problem == Problem::text_not_read);
   }
-  for (char const* words : {"(C8 blank)", "(A1 a woodcut)", "(C8 blank and genuine)", "(C1 stained)"})
+  for (char const* words : {"(C8 blank)", "(A1 a woodcut)", "(C8 blank and genuine)", "(C1 stained)",
+                            "(C8 blank; ²C2 missigned)", "(A1 present)", "(A1 not signed)", "(no J, U, W)",
+                            "(omits J, V and W)", "(no title)", "(C1 unsigned)", "(D omitted)", "(no D)"})
     CHECK((*read_formula(std::string{"A-C⁸"} + words)).warnings().empty());
 }
 

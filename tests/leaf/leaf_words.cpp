@@ -16,6 +16,17 @@ TEST_CASE("words for blank and wanting leaves") {
   for (auto const* word : {"", "wan", "wanted", "black", "missing"}) CHECK(!is_wanting_word(word));
 }
 
+TEST_CASE("words for cancels, and words between a leaf and what is said of it") {
+  for (auto const* word : {"cancel", "Cancel", "cancellans"}) CHECK(cancel_word(word) == CancelWord::cancel);
+  for (auto const* word : {"cancels", "CANCELS", "cancellantia"}) CHECK(cancel_word(word) == CancelWord::cancels);
+  for (auto const* word : {"cancelled", "canceled"}) CHECK(cancel_word(word) == CancelWord::cancelled);
+  for (auto const* word : {"", "c", "canc", "cancellandum", "carton"}) CHECK(cancel_word(word) == CancelWord::none);
+  for (auto const* word : {"is", "are", "both", "all", "a", "A", "was", "were", "being"}) CHECK(is_linking_word(word));
+  for (auto const* word : {"probably", "Perhaps", "presumably", "presumed", "possibly", "apparently", "likely"})
+    CHECK((is_doubting_word(word) && !is_linking_word(word)));
+  for (auto const* word : {"", "and", "not", "an"}) CHECK((!is_doubting_word(word) && !is_linking_word(word)));
+}
+
 TEST_CASE("leaves that are counted from an end") {
   struct Row {
     char const* text;

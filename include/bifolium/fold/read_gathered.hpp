@@ -3,7 +3,7 @@
 /// fours, 8° (4s), 12° (8/4), 2° in half-sheets (common practice, no source). Formulas, records and names of schemes all
 /// read it here.
 ///
-///   gathered = [ "," ] , ( gathered in | "(" , ( gathered in | plurals | counts in turn ) , ")" ) ;
+///   gathered = [ "," ] , ( gathered in | "(" , ( gathered in | "half-sheets" | plurals | counts in turn ) , ")" ) ;
 ///   gathered in = [ "gathered" ] , ( "in" | "per" ) , ( "half-sheets" | plurals ) ;
 ///   counts in turn = figure , in turn , figure , { in turn , figure } ;
 ///   in turn  = "/" | "." | "·" | "," ;
@@ -63,12 +63,12 @@ constexpr CountsRead take_terms(TextCursor& cursor) {
   auto said = c;
   if (equal_in_any_case(said.take_letters(), "gathered") && said.take_blanks()) c = said;
   auto const sheet = format.leaves_to_sheet();
-  if (take_word_before_counts(c)) {
-    read.half_sheets = sheet && *sheet >= 2 && take_half_sheet(c);
-    if (read.half_sheets)
-      read.counts.add(*sheet / 2);
-    else
-      read.counts = take_counts_in_words(c);
+  bool const in = take_word_before_counts(c);
+  if (in || round) read.half_sheets = sheet && *sheet >= 2 && take_half_sheet(c);
+  if (read.half_sheets) {
+    read.counts.add(*sheet / 2);
+  } else if (in) {
+    read.counts = take_counts_in_words(c);
   } else if (round) {
     auto plurals = c;
     if (auto const first = take_number_in_words(plurals); first && first->plural)

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Words that catalogues write about leaves (common practice, no source): that they are blank or wanting, which of them
-/// are meant, that a half-sheet was printed by itself. Formulas, lists of the leaves of a copy, statements of format
+/// Words that catalogues write about leaves (common practice, no source): that they are blank, wanting or cancels, which
+/// of them are meant, that a half-sheet was printed by itself. Formulas, lists of the leaves of a copy, statements of format
 /// and names of schemes are read with the same words.
 #pragma once
 
@@ -25,6 +25,41 @@ inline namespace v0 {
   for (auto const one : {"want"sv, "wants"sv, "wanting"sv, "lack"sv, "lacks"sv, "lacking"sv})
     if (equal_in_any_case(word, one)) return true;
   return false;
+}
+/// Returns true for a word between the name of a leaf and what is said of it: K8 is blank, A1 a cancel.
+[[nodiscard]] constexpr bool is_linking_word(std::string_view word) noexcept {
+  using namespace std::string_view_literals;
+  for (auto const one : {"is"sv, "are"sv, "both"sv, "all"sv, "a"sv, "was"sv, "were"sv, "being"sv})
+    if (equal_in_any_case(word, one)) return true;
+  return false;
+}
+/// Returns true for a word that makes what is said of a leaf doubtful: K8 is probably blank.
+[[nodiscard]] constexpr bool is_doubting_word(std::string_view word) noexcept {
+  using namespace std::string_view_literals;
+  for (auto const one :
+       {"probably"sv, "prob"sv, "perhaps"sv, "presumably"sv, "presumed"sv, "possibly"sv, "apparently"sv, "likely"sv})
+    if (equal_in_any_case(word, one)) return true;
+  return false;
+}
+/// What a word about a cancel says.
+enum class CancelWord : std::uint8_t {
+  none,      ///< it is no such word
+  cancel,    ///< the leaf was put in the place of another: a cancel, cancellans
+  cancels,   ///< the same of several leaves: cancels, cancellantia
+  cancelled, ///< the leaf was cut out; whether another was put in its place is not said
+};
+/// Returns what a word says about a cancel, in capitals or small letters.
+[[nodiscard]] constexpr CancelWord cancel_word(std::string_view word) noexcept {
+  struct Row {
+    std::string_view word;
+    CancelWord meaning;
+  };
+  if (word.size() < 6 || small_letter(word[0]) != 'c') return CancelWord::none;
+  for (auto const& row : {Row{"cancel", CancelWord::cancel}, Row{"cancellans", CancelWord::cancel},
+                          Row{"cancels", CancelWord::cancels}, Row{"cancellantia", CancelWord::cancels},
+                          Row{"cancelled", CancelWord::cancelled}, Row{"canceled", CancelWord::cancelled}})
+    if (equal_in_any_case(word, row.word)) return row.meaning;
+  return CancelWord::none;
 }
 
 /// Leaves that are counted from one end of a gathering or of a book.

@@ -3,23 +3,27 @@
 /// blank K8". A copy that has lost a blank has lost no text, so it is useful to know which leaves are blank. All words
 /// may be in capitals or small letters.
 ///
-///   blanks  = [ is ] , blank word | phrase , { separators , phrase } , [ separators , words ] ;
-///   phrase  = [ introduction ] , ( [ "the" ] , blank word , named , { separators , named }
-///           | named , { [ separators ] , [ is ] , named } , [ separators ] , [ is ] , blank word , [ end ] ) ;
+///   blanks  = [ is ] , called blank | { leaf , words , separators } , phrase , { separators , phrase }
+///           , [ separators , words ] ;
+///   phrase  = [ introduction ] , ( [ "the" ] , called blank , named , { separators , named }
+///           | named , { [ separators ] , [ is ] , named } , [ separators ] , [ is ] , called blank , [ end ] ) ;
 ///   introduction = ( "with" | "incl" | "including" | "includes" ) , [ "." ] ;
-///   named   = counted | leaf , [ "verso" | "recto" ] , [ "-" , figure ] ;
+///   named   = counted | ( leaf | range ) , [ "verso" | "recto" ] ;
 ///   counted = [ "the" ] , ( "first" | "last" | "final" ) , [ number ] , [ leaf word ] ;
-///   is      = "is" | "are" | "both" | "all" | "a" | "probably" | "perhaps" | "presumably" | "presumed" | "possibly"
-///           | "apparently" | "likely" , [ is ] ;
+///   is      = ( "is" | "are" | "both" | "all" | "a" | "was" | "were" | "being" | "probably" | "prob." | "perhaps"
+///           | "presumably" | "presumed" | "possibly" | "apparently" | "likely" ) , [ is ] ;
+///   called blank = [ "(" | "[" ] , [ is ] , blank word , [ but for ] , [ ")" | "]" ] ;
 ///   blank word = ( "blank" | "blanks" | "bl" ) , { "?" | "." } , [ leaf word ] ;
+///   but for = ( "but" | "except" ) , "for" , [ "the" | "a" | "its" ] , ( "signature" | "signatures" ) , [ mark ] ;
 ///   end     = "and" , ( "genuine" | "present" | "original" )
 ///           | leaf , { separators , leaf } ;                    (* after counted leaves only: each is named *)
 ///   leaf word  = "leaf" | "leaves" ;
-///   separators = { "," | "." | ";" | "&" } , [ "and" ] ;
+///   separators = { "," | "." | ";" | ":" | "&" } , [ "and" ] ;
 ///
-/// A blank word alone is said of the leaf that is deleted before it: (−K8, blank); with "both", of two leaves. In "the
-/// final blank K8" one leaf is counted and then named, and only the name is taken: with "the last two blanks K7, K8"
-/// there must be two names.
+/// A blank word alone is said of the leaf that is deleted before it: (−K8, blank); with "both" or as "blanks", of two
+/// leaves. A leaf is blank although its signature is printed on it. A remark on a leaf may come before the phrases: A1
+/// title, A8 blank. In "the final blank K8" one leaf is counted and then named, and only the name is taken: with "the
+/// last two blanks K7, K8" there must be two names.
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
@@ -67,6 +71,8 @@ class BlankWords {
   // leaves counted from the beginning and the end, which are added at the end of a phrase if no names replace them; and
   // how many they are together
   int first_counted_{}, last_counted_{}, counted_{};
+  bool plural_{};                // the last blank word was "blanks" or "blank leaves"
+  std::size_t begin_{}, rest_{}; // where the phrases begin, and the words after them
 
   /// Returns the word at this position; empty if there is none.
   [[nodiscard]] constexpr std::string_view word() const {
@@ -89,18 +95,45 @@ class BlankWords {
     }
   }
   static constexpr std::string_view introductions[]{"with"sv, "incl"sv, "including"sv, "includes"sv};
-  static constexpr std::string_view verbs[]{"is"sv,       "are"sv,      "both"sv,       "all"sv,
-                                            "a"sv,        "probably"sv, "perhaps"sv,    "presumably"sv,
-                                            "presumed"sv, "possibly"sv, "apparently"sv, "likely"sv};
   static constexpr std::string_view leaf_words[]{"leaf"sv, "leaves"sv};
-  /// Takes a blank word with the question mark or full point after it, and "leaf" or "leaves".
+  static constexpr std::string_view articles[]{"the"sv, "a"sv, "its"sv};
+  /// Takes words between a leaf and what is said of it: is probably a.
+  constexpr void skip_links() {
+    for (auto w = word(); is_linking_word(w) || is_doubting_word(w); w = word()) {
+      after(w);
+      if (is_doubting_word(w) && c_.touches(TokenKind::point)) c_.take(); // prob.
+    }
+  }
+  /// Takes a blank word with the question mark or full point after it, and "leaf" or "leaves"; perhaps in brackets.
   constexpr bool blank() {
+    auto const before = c_;
+    bool const round = c_.at(TokenKind::open_round), square = c_.at(TokenKind::open_square);
+    if (round || square) c_.take(), skip_links();
     auto const w = word();
-    if (!is_blank_word(w)) return false;
+    if (!is_blank_word(w)) return c_ = before, false;
     after(w);
     while (c_.at(TokenKind::question) || (c_.at(TokenKind::point) && !c_.token.spaced)) c_.take();
+    plural_ = equal_in_any_case(w, "blanks") || equal_in_any_case(word(), "leaves");
     skip(leaf_words);
+    take_but_for();
+    if (!round && !square) return true;
+    if (!c_.at(round ? TokenKind::close_round : TokenKind::close_square)) return c_ = before, false;
+    c_.take();
     return true;
+  }
+  /// Takes "but for signature A", which leaves a leaf blank. Other words after "but" do not: they stay.
+  constexpr void take_but_for() {
+    auto const before = c_;
+    if (!take("but") && !take("except")) return;
+    bool const taken = take("for") && (skip(articles), take("signature") || take("signatures"));
+    bool const quoted = c_.at(TokenKind::quote);
+    if (taken && quoted) c_.take();
+    if (taken && word().size() <= Signature::longest_text) after(word());
+    if (taken && c_.touches(TokenKind::figure)) c_.take();
+    if (taken && quoted && c_.at(TokenKind::quote)) c_.take();
+    bool const ends =
+        c_.ended() || is_separator(c_.token) || c_.at(TokenKind::close_round) || c_.at(TokenKind::close_square);
+    if (!taken || !ends) c_ = before;
   }
   /// Reads "last leaf", "last two leaves", "first leaf" or "final leaf"; also "last" alone.
   constexpr bool counted() {
@@ -129,19 +162,19 @@ class BlankWords {
     last_ = one;
     bool const page = name.of_page || take("verso") || take("recto");
     if (!page) add(one); // K8v blank: one page is blank, and not the leaf
-    if (!c_.at(TokenKind::dash)) return true;
-    auto to = c_;
-    to.take();
-    auto const last = to.token.is_figure_not_raised() ? names.find(to.token.from) : NamedLeaf{};
-    bool const range = last.found && !last.gathering_named && last.leaf <= name.leaf + thick_gathering;
-    if (!range || page) return true; // the dash is not understood, nor K6v-8r, which begins in the middle of a leaf
+    auto const last = names.last_of_range(c_, name.leaf);
+    // a dash that remains is not understood; nor is K6v-8r, which begins in the middle of a leaf
+    if (!last.found || last.leaf > name.leaf + thick_gathering || page) return true;
     c_ = TokenCursor{words_, last.end};
     for (one.leaf = name.leaf + 1; one.leaf <= last.leaf; ++one.leaf) add(one);
     return true;
   }
+  [[nodiscard]] static constexpr bool is_and(Token const& t) noexcept {
+    return t.is(TokenKind::symbol) && t.value == '&';
+  }
   constexpr bool separator() {
     bool found = false;
-    for (; is_separator(c_.token) || (c_.at(TokenKind::symbol) && c_.token.value == '&'); c_.take()) found = true;
+    for (; is_separator(c_.token) || c_.touches(TokenKind::colon) || is_and(c_.token); c_.take()) found = true;
     return take("and") || found;
   }
   /// Reads the names of leaves that were counted before: the final blank K8. Returns false if they are fewer.
@@ -163,9 +196,9 @@ class BlankWords {
     auto const begin = c_;
     if (take("both") && blank() && c_.ended()) return BlanksSaid::both;
     c_ = begin;
-    skip(verbs);
+    skip_links();
     if (blank()) {
-      if (c_.ended()) return BlanksSaid::alone;
+      if (c_.ended()) return plural_ ? BlanksSaid::both : BlanksSaid::alone;
       do
         if (!counted() && !leaf(add)) return BlanksSaid::unclear;
       while (separator());
@@ -176,7 +209,7 @@ class BlankWords {
     for (;;) {
       if (!counted() && !leaf(add)) return BlanksSaid::unclear;
       bool const separated = separator();
-      skip(verbs);
+      skip_links();
       if (blank()) break;
       if (!separated) return BlanksSaid::unclear;
     }
@@ -189,22 +222,51 @@ class BlankWords {
     return BlanksSaid::leaves;
   }
 
+  /// Takes a remark on a leaf that does not say that it is blank, and the separators after it: A1 title. Returns false
+  /// if there is none.
+  constexpr bool take_remark() {
+    auto const name = LeafInWords{words_, letters_}.find(c_.token.from);
+    auto c = TokenCursor{words_, name.end};
+    if (!name.found || name.whole || !c.at(TokenKind::letter) || !c.token.spaced) return false;
+    if (c_ = c, word().size() < 2 || equal_in_any_case(word(), "and")) return false;
+    for (; !c_.ended() && !c_.at(TokenKind::comma) && !c_.at(TokenKind::semicolon); c_.take())
+      if (is_blank_word(word())) return false;
+    return separator() && !c_.ended();
+  }
+  /// Finds the first phrase. Returns what it says without taking it.
+  constexpr BlanksSaid find_phrase() {
+    for (begin_ = 0;; begin_ = c_.token.from) {
+      auto trial = *this;
+      auto const said = trial.phrase([](BlankNamed const&) {});
+      if (said != BlanksSaid::unclear || !take_remark()) return said;
+    }
+  }
+
 public:
   constexpr BlankWords(std::string_view words, Letters letters) : words_{words}, letters_{letters}, c_{words} {}
 
   /// Calls `add` with each leaf that the words call blank. If the result is `unclear`, the leaves have no meaning.
   /// Other words may follow: K8 blank; A2 missigned.
   template <class Add> constexpr BlanksSaid read(Add add) {
-    if (auto const said = phrase(add); said != BlanksSaid::leaves) return said;
+    rest_ = words_.size();
+    auto const first = find_phrase();
+    if (first != BlanksSaid::leaves) return begin_ == 0 ? first : BlanksSaid::unclear;
+    static_cast<void>(phrase(add));
     while (separator()) {
       auto const begin = c_.token.from;
       auto trial = *this;
-      if (trial.phrase([](BlankNamed const&) {}) != BlanksSaid::leaves)
+      if (trial.phrase([](BlankNamed const&) {}) != BlanksSaid::leaves) {
+        rest_ = begin;
         return has_blank_word(words_.substr(begin)) ? BlanksSaid::unclear : BlanksSaid::leaves;
+      }
       static_cast<void>(phrase(add));
     }
     return c_.ended() ? BlanksSaid::leaves : BlanksSaid::unclear;
   }
+  /// Returns the words before the phrases that `read` understood.
+  [[nodiscard]] constexpr std::string_view words_before() const { return words_.substr(0, begin_); }
+  /// Returns the words after them.
+  [[nodiscard]] constexpr std::string_view words_after() const { return words_.substr(rest_); }
 };
 
 } // namespace detail

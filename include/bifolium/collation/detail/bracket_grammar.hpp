@@ -3,6 +3,7 @@
 /// gatherings, a statement of signing, changes or words. In scanned texts brackets are missing or have the wrong form;
 /// such text is read with a warning.
 ///
+///   empty   = "[" , "]" , count ;                       (* a gathering without a signature *)
 ///   group   = "[" , { element | separator } , "]" , [ count ] ;
 ///             (* unsigned; the count is shared by runs without one *)
 ///   signing = "[" , "$" , words , "]" | "(" , "$" , words , ")" | "$" , words ;
@@ -80,10 +81,10 @@ protected:
   [[nodiscard]] constexpr bool contains_changes(TokenCursor const& in, std::uint32_t close) {
     if (begins_with_sign(in) || this->begins_with_loss(in, close)) return true;
     auto const name = leaf_name(in, close);
-    if (!name.found) return false;
+    if (!name.found) return this->cancel_words(in, close).said != CancelWord::none; // cancel A1
     auto const next = cursor(name.end, close);
     return next.at(TokenKind::plus) || next.at(TokenKind::equals) || changes_follow(next, close) ||
-           this->sign_follows(next);
+           this->sign_follows(next) || this->cancel_words(in, close).said != CancelWord::none;
   }
   /// Returns true if a change comes after words: (A1 blank, −A8).
   [[nodiscard]] constexpr bool changes_follow(TokenCursor c, std::uint32_t close) const {
@@ -94,6 +95,7 @@ protected:
       if (auto const name = leaf_name(c, close); name.found && name.leaf > 0) { // A1 blank, A3+1
         auto const plus = cursor(name.end, close);
         if (plus.touches(TokenKind::plus) && !plus.ahead().spaced) return true;
+        if (this->cancel_words(c, close).said != CancelWord::none) return true; // A1 blank, A8 a cancel
       }
       if (!is_loss(c.token) && !c.at(TokenKind::plus)) continue;
       auto sign = c;
@@ -106,6 +108,7 @@ protected:
   constexpr bool bracket() {
     auto const from = c_.token.from;
     auto const first = c_.ahead();
+    if (first.is(TokenKind::close_square)) return empty_brackets();
     bool const identity = first.is(TokenKind::equals);
     bool const changing = begun() && (identity || first.is(TokenKind::plus) || is_loss(first));
     if (first.is(TokenKind::dollar) || changing) {
@@ -132,6 +135,17 @@ protected:
     c_.take();
     return true;
   }
+  /// Reads [ ]², a gathering without a signature, as it is written for want of π.
+  constexpr bool empty_brackets() {
+    auto const from = c_.token.from;
+    auto c = c_;
+    c.take(), c.take();
+    auto const count = take_count(c, dialect_.flat_counts);
+    if (!count.sound() || count.cycle.size() != 1) return this->gathering();
+    warn(Problem::unsigned_leaves_as_gathering, from, count.end);
+    c_ = c;
+    return this->unsigned_gathering(begun(), count.cycle.term(0), from, count.end);
+  }
   /// Reads words in square brackets: [K8 blank], [K8 wanting], [no A], and any words after a full stop at the end of
   /// a statement. Returns false if the brackets contain something else.
   constexpr bool words_in_brackets() {
@@ -150,17 +164,18 @@ protected:
     auto const after = cursor(close + 1U);
     p = after;
     if (take_count(p, dialect_.flat_counts).found()) return false;
-    bool words = word(in) == "no" && in.ahead().is(TokenKind::letter);
+    auto const second = this->after_word(in);
+    bool const letter_and_words =
+        word(in).size() == 1 && second.token.spaced && is_word(second.token.from); // E omitted
+    bool words = letter_and_words || (word(in) == "no" && in.ahead().is(TokenKind::letter));
     if (auto const name = leaf_name(in, close); !words && name.found && name.leaf > 0) {
       auto const next = cursor(name.end, close);
       words = next.at(TokenKind::letter) && next.token.spaced && is_word(next.token.from);
     }
     bool const last = after.ended() || after.at(TokenKind::point) || after.at(TokenKind::semicolon);
     words = words || ((last || after.token.spaced) && has_word_and_figure(in)); // [advts. H1-2]
-    if (!words && separated_ && last) {                                         // . [Library Co]
-      auto const second = this->after_word(in);
+    if (!words && separated_ && last)                                           // . [Library Co]
       words = word(in).size() > 1 && is_word(in.token.from) && second.at(TokenKind::letter) && second.token.spaced;
-    }
     if (!words) return false;
     c_ = after;
     return changes_or_words(in, from, close);

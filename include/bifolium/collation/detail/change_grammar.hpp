@@ -7,11 +7,12 @@
 ///   changes  = "(" , ( item , { join , item } | wanting ) , ")" ;
 ///   join     = "," | ";" | "." | "&" | "and" | blank ;
 ///   item     = loss , leaves , [ raised figure ] , [ quoted ] , [ "+" , inserted ] | leaves , "±" | "±"
-///            | leaf , "+" , inserted | "+" , inserted | identity | blanks | words ;
+///            | leaf , "+" , inserted | "+" , inserted | identity | blanks | cancels | words ;
 ///   loss     = "−" | "-" | "±" | "less" | "minus" | "without" | wanting word ;
-///   leaves   = leaf , [ "?" ] , { join , leaf , [ "?" ] } | leaf , ( "-" | "to" | "through" ) , figure ;
+///   leaves   = leaf , [ "?" ] , { join , leaf , [ "?" ] } | range ;
 #pragma once
 
+#include <bifolium/collation/detail/cancel_words.hpp>
 #include <bifolium/collation/detail/identity_grammar.hpp>
 
 namespace bifolium {
@@ -55,6 +56,10 @@ protected:
   [[nodiscard]] constexpr bool begins_with_loss(TokenCursor const& c, std::uint32_t end) const {
     return is_loss_before(word(c)) && leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
   }
+  /// Reads words at the cursor that say that leaves are cancels: A1 a cancel.
+  [[nodiscard]] constexpr CancelWords cancel_words(TokenCursor const& c, std::uint32_t end) const {
+    return CancelReader{text_.substr(0, end), this->dialect_}.find(c, end);
+  }
   /// Returns true for a word that replaces the sign of a deletion.
   [[nodiscard]] static constexpr bool is_loss_before(std::string_view w) noexcept {
     return w == "less" || w == "minus" || w == "without" || is_wanting_word(w);
@@ -69,11 +74,12 @@ private:
       if (t.spaced) s.spaced = s.separated = true; // blanks separate the leaves of a list as commas do
       if (t.is(TokenKind::point)) s.point = true;
       if (t.is(TokenKind::semicolon)) s.semicolon = true;
-      bool const and_sign = t.is(TokenKind::symbol) && t.value == '&' && s.any && s.c.ahead().spaced;
+      bool const colon = t.is(TokenKind::colon) && s.any && !t.spaced && s.c.ahead().spaced; // −K8: blank
+      bool const and_sign = this->is_and_sign(t) && s.any && s.c.ahead().spaced;
       bool const and_word = t.is(TokenKind::letter) && this->begins(t.from, "and") && this->is_blank_at(t.from + 3U);
       if (and_word)
         s.c = within(s, t.from + 2U);
-      else if (!and_sign && !is_separator(t))
+      else if (!and_sign && !colon && !is_separator(t))
         break;
       s.conjoined = s.conjoined || and_word || and_sign;
       s.separated = true;
@@ -111,6 +117,8 @@ private:
     }
     auto const name = of_named_leaves(leaf_name(s.c, s.end));
     auto const next = name.found ? within(s, name.end) : s.c;
+    if (!signed_here && s.separated && (!s.list || next.at(TokenKind::letter)))
+      if (auto const found = cancel_words(s.c, s.end); found.said != CancelWord::none) return cancels(s, found);
     bool const listed = s.list && s.separated && !signed_here && !is_remark(s, name, next);
     if (name.found && !signed_here && !next.ended()) {
       // A3+1: the leaf before the insertion, then the inserted leaves; but the 8 of −A1.8 +χ1.2 belongs to the list
@@ -129,6 +137,23 @@ private:
       warn(Problem::text_not_read, from, s.end);
     return words(s, from, signed_here);
   }
+  /// Adds the cancels that words name.
+  constexpr bool cancels(ChangeState& s, CancelWords const& found) {
+    if (found.said == CancelWord::cancelled) warn(Problem::cancelled_read_as_replaced, s.c.token.from, found.end);
+    auto const end = s.end;
+    s.end = found.leaves_to;
+    s.doubtful = found.doubtful;
+    s.c = within(s, found.leaves_from);
+    for (bool first = true; first || !s.c.ended(); first = false) {
+      if (!list_of_leaves(s, Kind::cancel, leaf_name(s.c, s.end), first)) return false;
+      separators(s);
+    }
+    s.end = end;
+    s.list = s.doubtful = false;
+    s.c = within(s, found.end);
+    if (s.c.at(TokenKind::point)) s.c.take();
+    return true;
+  }
   /// Adds a cancel of the whole gathering before the parenthesis: (±).
   constexpr bool sign_alone(ChangeState& s, std::uint32_t from) {
     if (last_.gatherings > 1) warn(Problem::change_of_which_gathering, from, s.c.token.from);
@@ -145,6 +170,9 @@ private:
       return insertion(s, s.current, s.previous.starred ? -1 : s.previous.first, false, from);
     }
     auto const after = !s.gone ? -1 : s.last_gone.last == 0 ? s.current.leaves : s.last_gone.last;
+    if (auto const& figure = s.c.token;
+        s.after(Kind::deletion) && this->is_leaves_or_leaf(s.c, after, s.current.leaves))
+      warn(Problem::inserted_or_deleted_too, s.previous.from, figure.to, figure.value); // −E7+8
     return insertion(s, s.current, after, after >= 0, from);
   }
   /// Returns true for (±D2, D3 blank), where the second leaf has words of its own. A number alone has none if it touches
@@ -195,14 +223,15 @@ private:
     auto end = name.end;
     if (name.whole)
       take_own_count(s);
-    else if (auto const to = range_end(s, name.leaf); to.found) {
+    else if (auto const to = this->range_end(s.c, s.end, name.leaf); to.found) {
       if (to.leaf > s.current.leaves) return fail(Problem::no_such_leaf, to.end - 1, to.end, s.current.leaves);
       last = to.leaf;
       end = to.end;
       s.c = within(s, end);
     }
-    bool const doubtful = s.c.at(TokenKind::question);
+    bool doubtful = s.c.at(TokenKind::question);
     if (doubtful) s.c.take();
+    doubtful = doubtful || s.doubtful;
     bool const hyphens = signed_here && s.after(kind) && !s.separated && at(from - 1) == '-';
     if (hyphens && !name.whole && s.previous.gathering == s.current.gathering && name.leaf > s.previous.last + 1)
       warn(Problem::two_leaves_or_range, from, end); // −B5-B8
@@ -235,19 +264,6 @@ private:
     auto c = s.c;
     auto const count = take_count(c, false);
     if (count.sound() && count.cycle.size() == 1 && count.cycle.term(0) == s.current.leaves) s.c = c;
-  }
-  /// Reads the last leaf of −D2-4, if a range is written.
-  [[nodiscard]] constexpr NamedLeaf range_end(ChangeState const& s, int first) const {
-    auto c = s.c;
-    if (auto const w = word(c); w == "to" || w == "through")
-      c = within(s, c.token.from + static_cast<std::uint32_t>(w.size()));
-    else if (c.at(TokenKind::dash))
-      c.take();
-    else
-      return {};
-    if (!c.is_flat_figure()) return {};
-    auto const last = leaf_name(c, s.end);
-    return last.found && !last.gathering_named && last.leaf > first ? last : NamedLeaf{};
   }
   constexpr bool gone(ChangeState& s, Kind kind, NamedLeaf const& name, int last, bool doubtful, bool in_list,
                       std::uint32_t from, std::uint32_t end) {

@@ -16,6 +16,7 @@ struct ChangeState {
   Target current{};                      // the gathering to which a number alone belongs
   Change::Kind sign{Change::Kind::note}; // the sign that applies to a list
   bool any{}, list{}, gone{}, after_words{};
+  bool doubtful{};         // words say that the changes of a list are doubtful
   int deletions{};         // how many deletions there are one after another up to here
   FoundChange previous{};  // the last change
   FoundChange before{};    // the one before it

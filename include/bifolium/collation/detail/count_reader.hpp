@@ -63,21 +63,23 @@ public:
   }
   /// Takes a leaf count in words: ", in eights"; "in eights and fours"; ", six leaves"; "six leaves each". If there is
   /// none, takes nothing and returns an empty count. `or_leaves`: forms without "in" are counts too. `single`: the run
-  /// is one gathering, so "6 leaves" in figures may be its count.
+  /// is one gathering, so "6 leaves" in figures may be its count; "6 leaves each" is that of any run.
   constexpr FoundCount take_count_in_words(TokenCursor& c, bool or_leaves, bool single = false) const {
     auto p = c;
     FoundCount count;
     count.from = p.token.from;
     if (p.at(TokenKind::comma)) p.take();
-    if (!p.at(TokenKind::letter) && !(or_leaves && single && p.is_flat_figure())) return {};
+    if (!p.at(TokenKind::letter) && !(or_leaves && p.is_flat_figure())) return {};
     TextCursor words{text_, p.token.from};
     bool const in = take_word_before_counts(words);
     if (!in && !or_leaves) return {};
     auto after = words;
     auto const number = take_number_in_words(after);
-    bool const written = number && (in || single || !(number->figures || number->plural));
+    bool each = false;
+    bool const leaves =
+        number && number->value > 0 && number->value <= most_leaves_in_gathering && take_leaves_word(after, each);
     CountsRead read;
-    if (written && number->value > 0 && number->value <= most_leaves_in_gathering && take_leaves_word(after))
+    if (leaves && (in || single || each || !(number->figures || number->plural)))
       read.add(number->value), words = after;
     else if (in)
       read = take_counts_in_words(words);
@@ -106,13 +108,14 @@ public:
 
 private:
   /// Takes "leaf", "leaves" or "leaves each", and the blanks before it. Returns true if there is one.
-  static constexpr bool take_leaves_word(TextCursor& cursor) {
+  static constexpr bool take_leaves_word(TextCursor& cursor, bool& each) {
     auto c = cursor;
     c.take_blanks();
     if (!c.take_word("leaves") && !c.take_word("leaf")) return false;
     cursor = c;
     c.take_blanks();
-    if (c.take_word("each")) cursor = c;
+    each = c.take_word("each");
+    if (each) cursor = c;
     return true;
   }
 

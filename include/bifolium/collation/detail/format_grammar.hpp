@@ -66,6 +66,7 @@ protected:
     take_gathering_statement(c, found->format);
     if (c.at(TokenKind::colon) || c.at(TokenKind::point) || c.at(TokenKind::comma)) c.take();
     c_ = c;
+    if (!is_signature(c_.token.from)) take_heading(); // in-12, sig. A-K¹²
   }
 
 private:

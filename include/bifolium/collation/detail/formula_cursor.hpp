@@ -21,6 +21,11 @@ namespace detail {
   return t.is(TokenKind::comma) || t.is(TokenKind::semicolon) ||
          (t.is(TokenKind::point) && t.value == '.'); // and not ·
 }
+/// Returns true for a word with which a catalogue counts the leaves of a book: 80 leaves, 80 ll., 80 f., 80 Bl.
+[[nodiscard]] constexpr bool is_unit_of_leaves(std::string_view word) noexcept {
+  return word == "leaves" || word == "leaf" || word == "ll" || word == "l" || word == "ff" || word == "f" ||
+         word == "Bl";
+}
 
 /// Looks at the text of a formula. It uses the dialect, because letters side by side are signatures if the alphabet has
 /// them in this order.
@@ -115,7 +120,7 @@ protected:
       if (t.raised() || t.is(TokenKind::end)) return false;
       if (t.is(TokenKind::letter)) {
         if (figures > 0 && !t.spaced && last == TokenKind::figure) return false; // 2i8 is a gathering
-        bool const unit = w == "p" || w == "pp" || w == "l" || w == "ll" || w == "ff" || w == "leaves" || w == "pages";
+        bool const unit = w == "p" || w == "pp" || w == "pages" || (is_unit_of_leaves(w) && w != "leaf" && w != "Bl");
         if (goes_on_after_tag(c)) return false;
         if (unit) return figures > 1 && !is_digit(at(t.from + w.size()));
         if (!is_roman_numeral(w) || !is_small(w[0])) return false;
@@ -158,7 +163,7 @@ protected:
              !after_word(c).ahead().raised();
     auto const end = static_cast<std::uint32_t>(c.token.from + w.size());
     auto const after = at(end);
-    if (w == "p" || w == "pp" || w == "l" || w == "ll" || w == "ff" || w == "Bl") {
+    if (w == "p" || w == "pp" || (is_unit_of_leaves(w) && w.size() < 3)) {
       bool const open_end = (w == "p" || w == "Bl") && (after == '\0' || is_blank_at(end));
       if (after == '.' || open_end) return number;
     }

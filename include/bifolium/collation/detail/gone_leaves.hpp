@@ -36,15 +36,21 @@ class GoneLeaves {
     gatherings_[g].next = head;
     head = g + 1;
   }
-  /// Returns the index at which the bits of a gathering begin. New bits are zero.
-  constexpr std::uint32_t words_of(std::int64_t ordinal, int leaves) {
-    auto const size = gatherings_.size();
+  static constexpr std::uint32_t none = 0xFFFFFFFFU;
+  /// Returns the index at which the bits of a gathering begin, or `none` if it has none.
+  [[nodiscard]] constexpr std::uint32_t find(std::int64_t ordinal) const {
     if (heads_.size() == 0) {
-      for (auto g = size; g-- > 0;)
+      for (auto g = gatherings_.size(); g-- > 0;)
         if (gatherings_[g].ordinal == ordinal) return gatherings_[g].words;
     } else
       for (auto g = heads_[hash(ordinal)]; g != 0; g = gatherings_[g - 1].next)
         if (gatherings_[g - 1].ordinal == ordinal) return gatherings_[g - 1].words;
+    return none;
+  }
+  /// Returns the index at which the bits of a gathering begin. New bits are zero.
+  constexpr std::uint32_t words_of(std::int64_t ordinal, int leaves) {
+    auto const size = gatherings_.size();
+    if (auto const found = find(ordinal); found != none) return found;
     auto const words = static_cast<std::uint32_t>(words_.size());
     for (int bits = 0; bits <= leaves; bits += 64) words_.push_back(0);
     gatherings_.push_back({ordinal, 0, words});
@@ -56,6 +62,12 @@ class GoneLeaves {
   }
 
 public:
+  /// Returns true if the leaf is deleted.
+  [[nodiscard]] constexpr bool is_out(std::int64_t ordinal, int leaf) const {
+    auto const words = find(ordinal);
+    auto const at = static_cast<unsigned>(leaf);
+    return words != none && ((words_[words + at / 64U] >> (at % 64U)) & 1U) != 0;
+  }
   /// Deletes the leaves from `first` to `last` of a gathering of `leaves` leaves. Returns false if one of them is
   /// already deleted.
   constexpr bool take_out(std::int64_t ordinal, int leaves, int first, int last) {

@@ -5,11 +5,12 @@
 ///   description = [ heading ] , [ format ] , [ engraved ] , { part } ;
 ///   part        = [ volume ] , { element | separator } ;            (* ";" and a volume begin a part *)
 ///   separator   = "," | "." | ";" | "and" | "&" | "+" ;             (* the last three between two runs *)
-///   element     = run | unsigned | group | changes | outside | identity | imperfect | equation | signing | remark
-///               | note | passage | quotation ;
+///   element     = run | unsigned | empty | group | changes | outside | identity | imperfect | unplaced | equation
+///               | signing | remark | note | passage | quotation ;
 ///   quotation   = quote , description , quote ;                     (* "A-K⁸"; at the beginning, or of a whole part *)
 ///   equation    = "=" , description ;                               (* the same book written a second way *)
 ///   imperfect   = "+" | "⁺" ;
+///   unplaced    = "+" , figure | ( "⁺" | "⁻" ) , raised figure ;   (* A⁸+1: it does not say where *)
 ///   remark      = [ "-" ] , leaf , words ;
 ///
 /// Each function takes all of its text, or leaves the cursor where it was. No text is corrected: if it can be read with
@@ -174,6 +175,8 @@ private:
     auto const next = at(from + 1);
     if (this->roman_run()) return true;
     if (failed_) return false;
+    if (!is_latin_letter(next) && begun() && this->goes_on_after_tag(c_)) // M<sup>r</sup>s
+      return separated_ ? rest(true) : fail(Problem::unknown_mark, from, from + 12);
     if (!is_latin_letter(next) && next != '.') return this->gathering();
     if (begun() && is_extent(c_)) return rest(false);
     if (at(from) == 'J' && !begun() && depth_ == 0 && is_small(next) && next != 'j' && !is_word(from + 1))
@@ -225,6 +228,11 @@ private:
     if (begun() && is_extent(c_)) return this->unsigned_leaves() || (!failed_ && rest(false));
     auto c = c_;
     c.take();
+    if (begun() && !t.spaced && depth_ == 0 && c.touches(TokenKind::figure) && c.is_flat_figure() &&
+        c.token.value > 0 && c.token.value <= thick_gathering) {
+      c_ = cursor(c.token.to); // A⁸+1: a gathering + stands apart
+      return this->unplaced(true, static_cast<int>(c.token.value), t.from, c.token.to);
+    }
     bool const counted = !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
     if (counted) {
       // a bracket that opens with a plus contains a change
@@ -249,8 +257,7 @@ private:
     bool const after_figure = is_digit(before) || static_cast<unsigned char>(before) >= 0x80;
     if (begun() && after_figure && c.touches(TokenKind::figure) && c.is_flat_figure())
       return fail(Problem::unknown_mark, c_.token.from, c.token.to);
-    if (!begun() || c_.token.spaced || !c.token.spaced || !(is_extent(c) || this->is_page_sequence(c)))
-      return this->gathering();
+    if (!begun() || !c.token.spaced || !(is_extent(c) || this->is_page_sequence(c))) return this->gathering();
     c_ = c;
     return rest(false);
   }

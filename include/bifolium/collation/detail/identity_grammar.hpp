@@ -84,7 +84,8 @@ private:
     bool const closed = s.c.at(TokenKind::close_square) && (bracket || !s.c.token.spaced);
     if (bracket && !closed) return fail(Problem::bracket_not_closed, from, s.c.token.from);
     if (closed) s.c.take();
-    if (!s.c.ended() && (!ends_item(s.c.token) || s.c.at(TokenKind::equals))) // A=v 1
+    bool const range = s.c.touches(TokenKind::dash) && !s.c.ahead().spaced;            // =a-c⁴
+    if (!s.c.ended() && (!ends_item(s.c.token) || s.c.at(TokenKind::equals) || range)) // A=v 1
       return not_understood(s, from);
     return true;
   }

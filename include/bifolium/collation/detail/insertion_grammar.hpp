@@ -109,13 +109,6 @@ protected:
     c.take();
     return ends_one(c.token);
   }
-
-private:
-  /// Returns true if the token may follow one insertion. A list of leaves may continue.
-  [[nodiscard]] static constexpr bool ends_one(Token const& t) noexcept {
-    return t.is(TokenKind::end) || t.is(TokenKind::comma) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
-           t.is(TokenKind::open_square) || t.is(TokenKind::dash) || t.is(TokenKind::plus) || t.is(TokenKind::question);
-  }
   /// Returns true for a number alone, which is a number of leaves (+2) or a place (+8*). In 2a⁴ and 1⁸ the number
   /// belongs to a mark.
   [[nodiscard]] constexpr bool is_bare_figure(TokenCursor c) const noexcept {
@@ -126,6 +119,19 @@ private:
     if (t.is(TokenKind::letter) || t.raised()) return false;
     if (t.is(TokenKind::open_square)) return at(t.to) == '=';
     return static_cast<unsigned char>(at(t.from)) < 0x80;
+  }
+  /// Returns true if a number alone, which is a number of leaves, may be meant as a leaf after leaf `after`: (−E7+8).
+  [[nodiscard]] constexpr bool is_leaves_or_leaf(TokenCursor const& c, int after, int leaves) const noexcept {
+    if (!is_bare_figure(c) || (c.ahead().is(TokenKind::symbol) && !c.ahead().spaced)) return false; // +8* is a place
+    return after > 0 && static_cast<std::int64_t>(c.token.value) > after &&
+           static_cast<std::int64_t>(c.token.value) <= leaves;
+  }
+
+private:
+  /// Returns true if the token may follow one insertion. A list of leaves may continue.
+  [[nodiscard]] static constexpr bool ends_one(Token const& t) noexcept {
+    return t.is(TokenKind::end) || t.is(TokenKind::comma) || t.is(TokenKind::point) || t.is(TokenKind::semicolon) ||
+           t.is(TokenKind::open_square) || t.is(TokenKind::dash) || t.is(TokenKind::plus) || t.is(TokenKind::question);
   }
   /// Reads 1, 2; 8*; 1.2 of one piece; 1,2 as separate leaves.
   constexpr bool take_figure(ChangeState& s, FoundChange& one, int& after, std::uint32_t from) {

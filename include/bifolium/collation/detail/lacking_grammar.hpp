@@ -6,7 +6,7 @@
 /// formula has no place for it.
 ///
 ///   lacking = ( "(" | "[" ) , minus , leaf list , ( ")" | "]" ) | [ "," | ";" ] , minus , leaf list ;
-///   leaf list = leaf , { ( "," | "." ) , ( leaf | figure ) | "-" , figure } ;
+///   leaf list = ( leaf | range ) , { joint , ( leaf | range ) } ;
 ///   minus   = "−" | "-" ;
 #pragma once
 
@@ -84,16 +84,10 @@ private:
       found.index = *index;
       c = cursor(name.end, end);
       auto last = name.leaf;
-      if (c.touches(TokenKind::dash) && c.ahead().is_flat_figure() && !c.ahead().spaced) {
-        c.take();
-        last = static_cast<int>(c.token.value);
-        if (last <= name.leaf) return fail(Problem::change_in_insertion, from, end);
-        c.take();
-      }
+      if (auto const to = this->range_end(c, end, name.leaf); to.found) last = to.leaf, c = cursor(to.end, end);
       if (!take_out_of(run.count.cycle.at(*index), name.leaf, last, found, from, c.token.from)) return false;
       auto next = c;
-      if (!next.at(TokenKind::comma) && !next.at(TokenKind::point)) return true;
-      next.take();
+      if (!this->take_joint(next, end)) return true;
       auto const other = leaf_name(next, end);
       if (!in_brackets && !(other.found && !other.gathering_named) && !is_of_run(run, other)) return true;
       c = next;

@@ -4,6 +4,12 @@
 ///   leaf = [ "sig." ] , ( signature , [ "/" ] , ( figure | roman | "l" ) , [ "r" | "v" ] | figure | signature
 ///        | words , figure ) ;                           (* the bare name of a symbol: greek cross8 *)
 ///
+/// The change of leaves, the leaves that an inserted gathering lacks, and words about leaves are lists of them, with the
+/// same ranges and joints:
+///
+///   range = leaf , ( "-" | "to" | "through" ) , figure ;
+///   joint = "," | "." | "&" | "and" ;
+///
 /// A number alone (7) is a leaf of the gathering before it; a signature alone is the whole gathering. "bl." is an
 /// abbreviation of "blank" and not leaf b1.
 #pragma once
@@ -55,6 +61,32 @@ protected:
       if (auto const bare = bare_name(c); bare.found) return bare;
     return signed_leaf(c, end);
   }
+  /// Reads the last leaf of a range, the 4 of D2-4 or D2 to 4, if one is written after leaf `first`.
+  [[nodiscard]] constexpr NamedLeaf range_end(TokenCursor c, std::uint32_t end, int first) const noexcept {
+    if (auto const w = word(c); w == "to" || w == "through")
+      c = cursor(c.token.from + w.size(), end);
+    else if (c.at(TokenKind::dash))
+      c.take();
+    else
+      return {};
+    if (!c.token.is_figure_not_raised()) return {};
+    auto const last = leaf_name(c, end);
+    return last.found && !last.gathering_named && last.leaf > first ? last : NamedLeaf{};
+  }
+  /// Returns true at the sign & and no entity.
+  [[nodiscard]] static constexpr bool is_and_sign(Token const& t) noexcept {
+    return t.is(TokenKind::symbol) && t.value == '&';
+  }
+  /// Takes what joins two leaves of a list. Returns false if there is no joint.
+  [[nodiscard]] constexpr bool take_joint(TokenCursor& c, std::uint32_t end) const noexcept {
+    if (c.at(TokenKind::comma) || c.at(TokenKind::point) || is_and_sign(c.token))
+      c.take();
+    else if (word(c) == "and")
+      c = cursor(c.token.from + 3U, end);
+    else
+      return false;
+    return true;
+  }
 
 private:
   [[nodiscard]] static constexpr int bounded(Token const& figure) noexcept {
@@ -95,6 +127,8 @@ private:
     case TokenKind::equals:
     case TokenKind::dash:
       return true;
+    case TokenKind::colon: // 8: blank
+      return at(t.to) == ' ';
     case TokenKind::open_square:
       return at(t.to) == '=';
     default:
@@ -169,6 +203,10 @@ public:
   constexpr LeafInWords(std::string_view text, Letters letters) noexcept : LeafReader{text, {{}, letters, true}} {}
   [[nodiscard]] constexpr NamedLeaf find(std::size_t from) const noexcept {
     return leaf_name(cursor(from), static_cast<std::uint32_t>(text_.size()));
+  }
+  /// Reads the last leaf of a range whose first leaf is before the cursor, if a range is written.
+  [[nodiscard]] constexpr NamedLeaf last_of_range(TokenCursor const& c, int first) const noexcept {
+    return range_end(c, static_cast<std::uint32_t>(text_.size()), first);
   }
 };
 

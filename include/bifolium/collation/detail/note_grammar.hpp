@@ -15,10 +15,14 @@ using namespace std::string_view_literals;
 /// Words that say that leaves are gone, changed or inserted (common practice, no source). They are not counted, so
 /// there is a warning.
 inline constexpr std::string_view words_of_change[]{
-    "added"sv,   "cancel"sv,  "canceled"sv, "cancellans"sv, "cancelled"sv, "cancels"sv,  "cut"sv,
-    "deleted"sv, "excised"sv, "extra"sv,    "fehlen"sv,     "fehlt"sv,     "inserted"sv, "manca"sv,
-    "missing"sv, "manque"sv,  "minus"sv,    "removed"sv,    "replaced"sv,  "without"sv,
-};
+    "absent"sv,   "added"sv,    "canc"sv,        "cancellanda"sv, "cancellandum"sv, "carton"sv,   "cartons"sv,
+    "cut"sv,      "deest"sv,    "deleted"sv,     "desunt"sv,      "excised"sv,      "extra"sv,    "fehlen"sv,
+    "fehlt"sv,    "inserted"sv, "manca"sv,       "mancano"sv,     "mancante"sv,     "manquant"sv, "manque"sv,
+    "manquent"sv, "minus"sv,    "missing"sv,     "moved"sv,       "plus"sv,         "removed"sv,  "replaced"sv,
+    "stub"sv,     "stubs"sv,    "transferred"sv, "without"sv};
+/// Words that say that a letter is not used (common practice, no source).
+inline constexpr std::string_view words_of_omission[]{"omit"sv,  "omits"sv,   "omitted"sv,  "omitting"sv,
+                                                      "skips"sv, "skipped"sv, "skipping"sv, "unused"sv};
 
 template <class Sink> class NoteGrammar : protected InsertionGrammar<Sink> {
 protected:
@@ -63,6 +67,7 @@ protected:
     bool const quoted = t.is(TokenKind::quote) && s.any && closes_quotation(s);
     bool const wordy =
         quoted || t.is(TokenKind::letter) || t.is(TokenKind::figure) || t.is(TokenKind::open_round) ||
+        (t.is(TokenKind::open_square) && is_latin_letter(at(t.to))) ||
         (static_cast<unsigned char>(at(t.from)) > 0x80 && !(t.is(TokenKind::quote) && opens_quotation(t.value)));
     if (signed_here || (s.any && ((!s.separated && !quoted) || !wordy))) return not_understood(s, from);
     // (A1 + 8 blank): the plus may have been meant for "and"
@@ -82,19 +87,26 @@ protected:
     if (open != 0) return not_understood(s, from);
     return item_of_words(s, begin, to);
   }
-  /// Reads "K7,8 blank" after a semicolon: a remark about leaves that a list before it has named. Returns false if
-  /// something else is there.
+  /// Reads "K7,8 blank" after a semicolon, or after a comma if K7 is deleted already: a remark about leaves that a list
+  /// before it has named. Returns false if something else is there.
   constexpr bool blanks_after_list(ChangeState& s) {
-    if (!s.any || !s.semicolon) return false;
+    if (!s.any || (!s.semicolon && !names_deleted(s))) return false;
     auto const begin = s.c.token.from;
     auto to = s.end;
-    for (auto c = s.c; !c.ended(); c.take())
-      if (c.at(TokenKind::semicolon)) {
-        to = c.token.from;
-        break;
-      }
+    for (auto c = s.c; !c.ended(); c.take()) {
+      bool const change = c.at(TokenKind::comma) && (is_loss(c.ahead()) || c.ahead().is(TokenKind::plus));
+      if (!change && !c.at(TokenKind::semicolon)) continue;
+      to = c.token.from;
+      break;
+    }
     bool const clear = with_stored_words(text_.substr(begin, to - begin), [&](std::string_view words) {
-      return has_blank_word(words) && BlankWords{words, letters_}.read([](BlankNamed const&) {}) == BlanksSaid::leaves;
+      bool deleted = true;
+      auto const said = BlankWords{words, letters_}.read([&](BlankNamed const& one) {
+        if (s.semicolon) return;
+        auto const of = one.gathering_named ? named_in_words(one.gathering, words, begin, to) : std::nullopt;
+        deleted = deleted && of && one.leaf > 0 && one.leaf <= of->leaves && this->is_out(*of, one.leaf);
+      });
+      return said == BlanksSaid::leaves && deleted;
     });
     return clear && item_of_words(s, begin, to);
   }
@@ -131,6 +143,14 @@ protected:
   }
 
 private:
+  /// Returns true if the leaf at the cursor is named with its gathering, and deleted or cancelled already.
+  [[nodiscard]] constexpr bool names_deleted(ChangeState const& s) {
+    if (!s.list) return false;
+    auto const name = leaf_name(s.c, s.end);
+    if (!name.found || !name.gathering_named || name.leaf < 1) return false;
+    auto const target = this->find(name.key);
+    return target && name.leaf <= target->leaves && this->is_out(*target, name.leaf);
+  }
   /// Stores words that are an item of a parenthesis.
   constexpr bool item_of_words(ChangeState& s, std::uint32_t begin, std::uint32_t to) {
     auto const separator = s.any ? ChangeForm::Separator::comma : ChangeForm::Separator::opens;
@@ -158,32 +178,65 @@ private:
   [[nodiscard]] constexpr bool looks_like_change(std::uint32_t from, std::uint32_t to, DeletedBefore deleted) {
     auto const blanks = blanks_said(from, to, deleted);
     if (blanks == Blanks::clear) return false; // K8 blank: most words say this
+    if (blanks == Blanks::unclear || blanks == Blanks::with_change) return true;
     auto const begin = cursor(from, to);
     if (auto const name = leaf_name(begin, to); name.found) {
       auto c = cursor(name.end, to);
-      if (name.whole && take_count(c, false).found() && c.at(TokenKind::question)) c.take(); // b⁴?
+      if (name.whole) static_cast<void>(take_count(c, false)); // b⁴?
+      if (c.at(TokenKind::question) && (!name.whole || c.token.from != name.end)) c.take();
       if (c.ended()) return true;
     }
     if (auto c = begin; !c.at(TokenKind::letter) && !c.is_flat_figure()) { // «G4: a sign that was misread
       while (!c.ended() && !c.at(TokenKind::letter) && !c.is_flat_figure()) c.take();
       if (auto const name = leaf_name(c, to); name.found && name.leaf > 0) return true;
     }
-    for (auto c = begin; !c.ended(); c.take()) {
+    auto const words = text_.substr(from, to - from);
+    for (TokenCursor c{words}; !c.ended(); c.take())
+      if (c.token.is_raised_figure()) return true; // alternate B⁴
+    return says_change(words) || omits_gathering(from, to);
+  }
+  /// Returns true if the words say that a signature is not used which the formula counts: A-K⁸ (E omitted), A-K⁸ (no E).
+  [[nodiscard]] constexpr bool omits_gathering(std::uint32_t from, std::uint32_t to) {
+    bool omits = false, named = false;
+    for (auto c = cursor(from, to); !c.ended(); c.take()) {
+      auto const w = word_at(text_.substr(0, to), c.token.from);
+      for (auto const one : words_of_omission) omits = omits || equal_in_any_case(w, one);
+      auto const next = w.empty() ? c : cursor(c.token.from + w.size(), to);
+      omits = omits ||
+              (equal_in_any_case(w, "not") && equal_in_any_case(word_at(text_.substr(0, to), next.token.from), "used"));
+      bool const no = equal_in_any_case(w, "no");
+      auto const name = leaf_name(no ? next : c, to);
+      // without J, U and W, a book has the signatures of the formula
+      bool const other =
+          std::string_view{"IJUVWijuvw"}.find(at(no ? next.token.from : c.token.from)) != std::string_view::npos;
+      bool const counted = name.found && name.gathering_named && !other && this->find(name.key);
+      if (counted && no) return true;
+      named = named || counted;
+      if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
+    }
+    return omits && named;
+  }
+  /// Returns true if the words contain a sign or a word of change.
+  [[nodiscard]] static constexpr bool says_change(std::string_view words) noexcept {
+    bool negated = false;
+    for (TokenCursor c{words}; !c.ended(); c.take()) {
       if (c.at(TokenKind::plus) || c.at(TokenKind::equals) || c.at(TokenKind::plus_minus) || c.at(TokenKind::minus))
         return true;
-      if (c.token.is_raised_figure()) return true; // alternate B⁴
       if (!c.at(TokenKind::letter)) continue;
-      auto const w = word_at(text_.substr(0, to), c.token.from);
-      if (is_wanting_word(w)) return true;
+      auto const w = word_at(words, c.token.from);
+      if (is_wanting_word(w) || cancel_word(w) != CancelWord::none) return true;
+      if (negated && equal_in_any_case(w, "present")) return true;
+      negated = equal_in_any_case(w, "not");
       if (w.size() > 2)
         for (auto const one : words_of_change)
           if (equal_in_any_case(w, one)) return true;
-      if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
+      if (!w.empty()) c = TokenCursor{words, c.token.from + w.size() - 1};
     }
-    return blanks == Blanks::unclear;
+    return false;
   }
-  /// What words say about blank leaves: nothing; which they are; or that there are some, and not which.
-  enum class Blanks : std::uint8_t { none, clear, unclear };
+  /// What words say about blank leaves: nothing; which they are; which they are, and something about a change; or that
+  /// there are some, and not which.
+  enum class Blanks : std::uint8_t { none, clear, with_change, unclear };
   /// Reads the words as they will be stored, without markup: what is written from them must be read the same.
   constexpr Blanks blanks_said(std::uint32_t from, std::uint32_t to, DeletedBefore deleted) {
     return with_stored_words(text_.substr(from, to - from),
@@ -191,7 +244,7 @@ private:
   }
   constexpr Blanks blanks_in(std::string_view words, std::uint32_t from, std::uint32_t to, DeletedBefore deleted) {
     if (!has_blank_word(words)) return Blanks::none;
-    return take_blanks(words, from, to, deleted) ? Blanks::clear : Blanks::unclear;
+    return take_blanks(words, from, to, deleted);
   }
   /// Finds the gathering that the words name. Their bytes may differ from those of the text, where the name of a symbol
   /// must stand.
@@ -212,10 +265,9 @@ private:
     auto const first = deleted.first == 0 ? 1 : deleted.first;
     for (int k = 0; k < leaves_of(deleted); ++k) sink_.blank({deleted.gathering, first + k, 0});
   }
-  /// Passes on the leaves that the words call blank, and returns true, if it is clear which they are and the book has
-  /// them. If one of them is not clear, none is passed on. "First leaf" is not clear after a run: it may be that of the
+  /// Passes on the leaves that the words call blank, if it is clear which they are and the book has them. If one of them is not clear, none is passed on. "First leaf" is not clear after a run: it may be that of the
   /// book. "Blank" alone is clear only after one deletion, "both blank" after one or two of two leaves.
-  constexpr bool take_blanks(std::string_view words, std::uint32_t from, std::uint32_t to, DeletedBefore deleted) {
+  constexpr Blanks take_blanks(std::string_view words, std::uint32_t from, std::uint32_t to, DeletedBefore deleted) {
     struct Leaf { // without initialisers, as SmallList requires
       std::int64_t index;
       std::uint32_t run;
@@ -223,7 +275,8 @@ private:
     };
     SmallList<Leaf, 64> leaves;
     bool clear = true;
-    auto const said = BlankWords{words, letters_}.read([&](BlankNamed const& one) {
+    BlankWords reader{words, letters_};
+    auto const said = reader.read([&](BlankNamed const& one) {
       auto const of =
           one.gathering_named ? named_in_words(one.gathering, words, from, to) : std::optional{this->last_gathering()};
       clear = clear && of && one.leaf <= of->leaves && one.leaf >= -of->leaves && !(one.first && last_.gatherings > 1);
@@ -232,15 +285,17 @@ private:
       leaves.push_back({of->gathering.index, of->gathering.run, leaf});
     });
     if (said == BlanksSaid::alone && deleted.last != nullptr && deleted.other == nullptr)
-      return pass_on_blanks(*deleted.last), true;
+      return pass_on_blanks(*deleted.last), Blanks::clear;
     if (said == BlanksSaid::both && deleted.last != nullptr) {
-      if (leaves_of(*deleted.last) + (deleted.other == nullptr ? 0 : leaves_of(*deleted.other)) != 2) return false;
+      auto const together = leaves_of(*deleted.last) + (deleted.other == nullptr ? 0 : leaves_of(*deleted.other));
+      if (together != 2) return Blanks::unclear;
       if (deleted.other != nullptr) pass_on_blanks(*deleted.other);
-      return pass_on_blanks(*deleted.last), true;
+      return pass_on_blanks(*deleted.last), Blanks::clear;
     }
-    if (!clear || said != BlanksSaid::leaves) return false;
+    if (!clear || said != BlanksSaid::leaves) return Blanks::unclear;
     for (std::size_t i = 0; i < leaves.size(); ++i) sink_.blank({{leaves[i].run, leaves[i].index}, leaves[i].leaf, 0});
-    return true;
+    bool const change = says_change(reader.words_before()) || says_change(reader.words_after());
+    return change ? Blanks::with_change : Blanks::clear;
   }
 };
 

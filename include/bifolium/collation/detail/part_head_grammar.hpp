@@ -223,7 +223,7 @@ private:
     bool known = is_roman_numeral(numeral);
     for (std::string_view const one :
          {"first"sv, "second"sv, "third"sv, "fourth"sv, "prima"sv, "seconda"sv, "secunda"sv, "terza"sv, "tertia"sv,
-          "primus"sv, "secundus"sv, "tertius"sv, "primo"sv, "secondo"sv, "terzo"sv})
+          "primus"sv, "secundus"sv, "tertius"sv, "primo"sv, "secondo"sv, "terzo"sv, "premier"sv, "seconde"sv})
       known = known || (numeral.size() == one.size() && begins_with_word(numeral, one));
     if (!known) return 0;
     c = after_word(c);

@@ -4,7 +4,7 @@
 /// warning.
 ///
 ///   passage    = [ ":" ] , extent | pagination | plates | label , words ;
-///   extent     = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "Bl." | "pp." | "p." ) ;
+///   extent     = [ "[" ] , figure , [ "]" ] , ( "leaves" | "leaf" | "ll." | "l." | "ff." | "f." | "Bl." | "pp." | "p." ) ;
 ///   plates     = ( "+" | "plus" | "with" | "and" ) , [ figure ] , words ;
 ///   pagination = ( "pp." | "ff." | "ll." | "p." | "cols." ) , ( figure | roman | "[" | symbol , figure ) , words ;
 ///   label      = words , ( ":" | "]" ) ;                   (* CW: and RT] *)
@@ -59,7 +59,7 @@ protected:
     c.take();
     if (bracket && c.at(TokenKind::close_square)) c.take();
     auto const w = word(c);
-    bool const total = (w == "leaves" || w == "ll" || w == "ff" || w == "Bl") && after_word(c).token.from + 1 >= to;
+    bool const total = is_unit_of_leaves(w) && after_word(c).token.from + 1 >= to;
     if (total && stated != leaves_) warn(Problem::total_contradicts, from, to, leaves_);
   }
   /// Reads leaves that belong to no gathering: a-c⁸ + 4 unsigned leaves. Returns false if there are none.
@@ -127,16 +127,18 @@ protected:
     while (figure < text_.size() && figure - from < 48 && !this->is_blank_at(figure)) ++figure;
     auto const next = this->after_blanks(figure);
     bool const sign = at(next) == '&' && this->is_blank_at(next + 1);
-    if (figure == from || (!sign && (!is_small(at(next)) || !is_small(at(next + 1))))) return false;
+    bool const article = at(next) == 'a' && this->is_blank_at(next + 1); // B2 a cancel
+    if (figure == from || (!sign && !article && (!is_small(at(next)) || !is_small(at(next + 1))))) return false;
     auto const size = static_cast<std::uint32_t>(text_.size());
     auto const name = leaf_name(c_, size);
     if (!name.found || !name.gathering_named || name.leaf < 1) return false;
     auto c = cursor(name.end);
     bool const several = take_joined_leaves(c);
     auto const w = word(c);
-    bool const words = c.token.spaced && !w.empty() && is_small(w[0]) && is_word(c.token.from) && w != "to" &&
-                       w != "through" && w != "and";
-    bool const of_several = is_blank_word(w) || is_wanting_word(w) || w == "are" || w == "both";
+    bool const words = c.token.spaced && !w.empty() && is_small(w[0]) && (article || is_word(c.token.from)) &&
+                       w != "to" && w != "through" && w != "and";
+    bool const of_several =
+        is_blank_word(w) || is_wanting_word(w) || w == "are" || w == "both" || cancel_word(w) != CancelWord::none;
     if (!words || (several && !of_several)) return false;
     auto const target = this->find(name.key);
     if (!target || name.leaf > target->leaves) return false;
@@ -146,6 +148,12 @@ protected:
           t.is(TokenKind::open_square) || t.is(TokenKind::close_square))
         break;
     }
+    if (this->cancel_words(c_, c.token.from).said != CancelWord::none) { // B2 a cancel
+      warn(Problem::change_outside_parentheses, from, c.token.from);
+      c_ = c;
+      return this->changes(from, c.token.from);
+    }
+    if (article) return false;
     c_ = c;
     if (this->leaves_wanting(from, c.token.from)) return true;
     warn(Problem::text_not_read, from, c.token.from);
@@ -182,9 +190,10 @@ private:
   [[nodiscard]] constexpr bool take_joined_leaves(TokenCursor& c) {
     bool any = false;
     for (;;) {
-      bool const sign = c.at(TokenKind::symbol) && c.token.value == '&';
-      if (!sign && word(c) != "and") return any;
-      auto const name = leaf_name(cursor(c.token.from + (sign ? 1U : 3U)), static_cast<std::uint32_t>(text_.size()));
+      auto const end = static_cast<std::uint32_t>(text_.size());
+      auto next = c;
+      if (is_separator(c.token) || !this->take_joint(next, end)) return any;
+      auto const name = leaf_name(next, end);
       if (!name.found || !name.gathering_named || name.leaf < 1) return any;
       c = cursor(name.end);
       any = true;
@@ -214,8 +223,7 @@ private:
     if (bracket && c.at(TokenKind::close_square)) c.take();
     auto const w = word(c);
     if (w == "p" || w == "pp") return Passage::Kind::pagination;
-    bool const leaves = w == "leaves" || w == "leaf" || w == "ll" || w == "l" || w == "ff" || w == "Bl";
-    return leaves && after_word(c).token.from <= to ? Passage::Kind::leaves : Passage::Kind::prose;
+    return is_unit_of_leaves(w) && after_word(c).token.from <= to ? Passage::Kind::leaves : Passage::Kind::prose;
   }
   /// Warns if a stated number of leaves, 90 leaves or [90] ll., differs from the formula.
   constexpr void check_stated(TokenCursor c, std::uint32_t from, std::uint32_t size) {
@@ -227,7 +235,7 @@ private:
     auto const w = word(c);
     auto const of = this->after_word(c);
     bool const plates = of.token.spaced && begins(of.token.from, "of");
-    bool const of_book = ((w == "leaves" || w == "leaf") && !plates) || w == "ll" || w == "ff" || w == "Bl" || w == "l";
+    bool const of_book = is_unit_of_leaves(w) && !(plates && (w == "leaves" || w == "leaf"));
     if (of_book && stated != leaves_) warn(Problem::total_contradicts, from, size, leaves_);
   }
 };

@@ -82,7 +82,9 @@ private:
       if (next == ',' || next == '-' || lead == 0xE2 || tens) return true;
     }
     bool const leaves_joined = next == '&' && is_blank_at(after + 1); // A1 & K8 blank
-    return part_ && begun() && (leaves_joined || (is_small(next) && is_small(at(after + 1))));
+    bool const article =
+        next == 'a' && is_blank_at(after + 1) && is_small(at(this->after_blanks(after + 1))); // B2 a cancel
+    return part_ && begun() && (leaves_joined || article || (is_small(next) && is_small(at(after + 1))));
   }
 };
 

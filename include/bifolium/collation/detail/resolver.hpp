@@ -234,6 +234,10 @@ protected:
   constexpr bool take_out(Target const& target, int first, int last, std::uint32_t from, std::uint32_t to) {
     return gone_.take_out(target.ordinal, target.leaves, first, last) || fail(Problem::leaf_changed_twice, from, to);
   }
+  /// Returns true if the leaf is deleted or cancelled. Precondition: the gathering has it.
+  [[nodiscard]] constexpr bool is_out(Target const& target, int leaf) const {
+    return gone_.is_out(target.ordinal, leaf);
+  }
   /// Records that an identity names this leaf, which may be in a later run.
   constexpr void identity_named(SignatureKey name, int leaf, std::uint32_t from, std::uint32_t to) {
     identities_.push_back({name.multiple, name.text_from, from, to, name.series, name.letter, name.text_size, leaf});

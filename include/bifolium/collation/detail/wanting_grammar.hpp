@@ -3,11 +3,12 @@
 /// always a warning: the words may mean that one copy lacks the leaf, and a sign outside parentheses may be a mistake.
 ///
 ///   wanting = [ "?" ] , ( leaf , { join , leaf } | counted from the end ) , is wanting
-///           | ( loss word | wanting word ) , counted from the end , [ is wanting ] ;
+///           | ( loss word | wanting word ) , [ [ "the" ] , blank word ] , ( counted from the end , [ blank word ] , [ leaf ]
+///             | leaf , { join , leaf } ) , [ is wanting ] ;
 ///   counted from the end = [ "the" ] , ( "last" | "final" ) , [ number ] , [ leaf word ] ;
 ///   loss word = "less" | "minus" | "without" ;
-///   is wanting = ( wanting word | "deleted" | "removed" | "excised" | blank word | "and" | "&" | "," | "?" | "is"
-///              | "are" | "both" ) , { is wanting } ;
+///   is wanting = ( wanting word | "deleted" | "removed" | "excised" | blank word | "and" | "&" | "," | "?" | is )
+///              , { is wanting } ;
 ///   wanting word = "want" | "wants" | "wanting" | "lack" | "lacks" | "lacking" ;
 ///   outside = ( "−" | "-" | "±" | loss word | wanting word ) , leaf , { ( "," | "." ) , figure } | leaf , "±" | "±" ;
 #pragma once
@@ -33,8 +34,8 @@ protected:
     found.c = cursor(from, end);
     if (found.c.at(TokenKind::question)) found.doubtful = true, found.c.take();
     bool const lacks = this->is_loss_before(word(found.c)); // lacks the last leaf
-    if (lacks) found.c = after(found.c, word(found.c), end);
-    if (!take_last(found, end) && (lacks || !take_leaves(found, end))) return false;
+    if (lacks) found.c = after(found.c, word(found.c), end), take_blank_before(found, end);
+    if (!take_last(found, end, lacks) && ((lacks && found.blank_to == 0) || !take_leaves(found, end))) return false;
     auto const words = found.c.token.from;
     if (!take_words(found, end, lacks)) return false;
     warn(Problem::wanting_read_as_deletion, from, end);
@@ -86,15 +87,25 @@ private:
     }
   };
 
-  [[nodiscard]] static constexpr bool is_and_sign(TokenCursor const& c) noexcept {
-    return c.at(TokenKind::symbol) && c.token.value == '&';
-  }
   /// Returns the cursor after the word at its position.
   [[nodiscard]] constexpr TokenCursor after(TokenCursor const& c, std::string_view w, std::uint32_t end) const {
     return cursor(c.token.from + w.size(), end);
   }
-  /// Takes "last leaf" or "last two leaves". Returns false if there is no such text.
-  constexpr bool take_last(Wanting& found, std::uint32_t end) const {
+  /// Takes "the blank" before the leaves: lacks the blank K8.
+  constexpr void take_blank_before(Wanting& found, std::uint32_t end) const {
+    auto c = found.c;
+    if (word(c) == "the") c = after(c, word(c), end);
+    auto const w = word(c);
+    if (!is_blank_word(w)) return;
+    found.blank_from = c.token.from;
+    found.blank_to = c.token.from + static_cast<std::uint32_t>(w.size());
+    c = after(c, w, end);
+    auto const leaf = word(c);
+    found.c = leaf == "leaf" || leaf == "leaves" ? after(c, leaf, end) : c;
+  }
+  /// Takes "last leaf" or "last two leaves"; after "lacks" also "final blank leaf K8", where the leaf that is named is
+  /// meant. Returns false if there is no such text.
+  constexpr bool take_last(Wanting& found, std::uint32_t end, bool lacks) {
     auto& c = found.c;
     if (!c.at(TokenKind::letter)) return false;
     TextCursor text{text_.substr(0, end), c.token.from};
@@ -102,6 +113,12 @@ private:
     auto const target = this->last_gathering();
     if (!last || last->first || last->leaves > target.leaves) return false;
     c = cursor(text.at(), end);
+    if (lacks && last->leaves == 1) {
+      take_blank_before(found, end);
+      auto named = c;
+      if (named.at(TokenKind::comma)) named.take();
+      if (leaf_name(named, end).leaf > 0) return c = named, take_leaves(found, end);
+    }
     for (int n = last->leaves; n-- > 0;) found.add(target, target.leaves - n);
     return true;
   }
@@ -116,16 +133,13 @@ private:
         if (!named) return false;
         target = *named;
       }
-      if (name.leaf > target.leaves) return false;
-      found.add(target, name.leaf);
       c = cursor(name.end, end);
+      auto last = name.leaf;
+      if (auto const to = this->range_end(c, end, name.leaf); to.found) last = to.leaf, c = cursor(to.end, end);
+      if (last > target.leaves) return false;
+      for (auto leaf = name.leaf; leaf <= last; ++leaf) found.add(target, leaf);
       auto next = c;
-      if (next.at(TokenKind::comma) || next.at(TokenKind::point) || is_and_sign(next))
-        next.take();
-      else if (word(next) == "and")
-        next = after(next, "and", end);
-      else
-        return true;
+      if (!this->take_joint(next, end)) return true;
       if (!leaf_name(next, end).found) return true;
       c = next;
     }
@@ -133,24 +147,29 @@ private:
   /// Takes the words after the leaves. Returns true if they say that the leaves are wanting, and perhaps blank.
   constexpr bool take_words(Wanting& found, std::uint32_t end, bool wanting) const {
     std::uint32_t both = 0; // where "both" stands, directly before
+    bool doubting = false;  // "probably" stands directly before
     for (auto& c = found.c; !c.ended();) {
       auto const w = word(c);
-      if (c.at(TokenKind::comma) || c.at(TokenKind::question) || is_and_sign(c)) {
+      if (c.at(TokenKind::comma) || c.at(TokenKind::question) || this->is_and_sign(c.token)) {
         found.doubtful = found.doubtful || c.at(TokenKind::question);
         c.take();
         continue;
       }
       bool const gone = is_wanting_word(w) || w == "deleted" || w == "removed" || w == "excised";
-      bool const blank = is_blank_word(w);
-      if (!gone && !blank && w != "and" && w != "is" && w != "are" && w != "both") return false;
+      bool const blank = is_blank_word(w), perhaps = is_doubting_word(w);
+      bool const both_of_them = w == "both" || w == "all";
+      if (!gone && !blank && !perhaps && w != "and" && !is_linking_word(w)) return false;
+      if (gone && doubting) found.doubtful = true; // and not in "presumably blank, lacking"
+      doubting = perhaps;
       if (blank) {
         found.blank_from = both != 0 ? both : c.token.from;
         found.blank_to = c.token.from + static_cast<std::uint32_t>(w.size());
       }
-      both = w == "both" ? c.token.from : 0;
+      both = both_of_them ? c.token.from : 0;
       wanting = wanting || gone;
       c = after(c, w, end);
       if (blank && c.touches(TokenKind::point)) found.blank_to = c.token.to, c.take(); // bl.
+      if (perhaps && c.touches(TokenKind::point)) c.take();                            // prob.
     }
     return wanting;
   }

@@ -283,6 +283,10 @@ BIFOLIUM_PROBLEM(270, cancelled_by_several, "'{found}' was read as the number of
 BIFOLIUM_PROBLEM(271, parentheses_at_one_end, "'{found}' has parentheses at one end of the run: that signature was read as inferred, which is written [A]")
 /// 8° in fours: A-K⁸.
 BIFOLIUM_PROBLEM(272, gathered_otherwise, "'{found}' states a number of leaves that no gathering of the formula has")
+/// (A1 cancelled).
+BIFOLIUM_PROBLEM(277, cancelled_read_as_replaced, "'{found}' was read as ±: if no leaf was put in the place of the one that was cut out, write − before it")
+/// (−E7+8).
+BIFOLIUM_PROBLEM(278, inserted_or_deleted_too, "'{found}' was read as {limit} leaves in the place of the deleted one: if leaf {limit} is deleted too, write a comma, as in (−E7,8)")
 
 // 300-399: references, pagination, extents, the check of a copy
 /// A reference to a leaf or page is expected.
