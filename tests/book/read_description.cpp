@@ -111,7 +111,7 @@ TEST_CASE("text beside a value is told as a note") {
   };
   for (auto const& [texts, left] :
        {Row{{.pagination = "[8], 160 p. see note"}, "pagination: see note"},
-        Row{{.pagination = "205 p. incl. front."}, "pagination: incl. front"},
+        Row{{.pagination = "205 p. incl. 2 maps"}, "pagination: incl. 2 maps"},
         Row{{.pagination = "[124] p., [2] folded woodcut maps"}, "pagination: [2] folded woodcut maps"},
         Row{{.pagination = "205 p. + 1 map"}, "pagination: 1 map"},
         Row{{.pagination = "205 p. : ill. ; 20 cm + 1 map"},

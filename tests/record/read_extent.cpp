@@ -215,6 +215,17 @@ TEST_CASE("units in the languages of catalogues, and without their points") { //
          {"12 feuillets, 40 p.", 64},
          {"foliis 120", 240},
          {"c. 300 p.", 300},
+         {"8 Bll., 320 SS., 4 Bll.", 344},
+         {"[1] Bl., 16 Sp.", 10},
+         {"496 Spalten", 248},
+         {"P. 205-320", 116},
+         {"Pp. xii, 320", 332},
+         {"4 hs., 320 pp.", 328},
+         {"4 hh., 320 pp.", 328},
+         {"[16], 320 str.", 336},
+         {"320 stron", 320},
+         {"[4] bl., 320 p.", 328}, // bladen; blank only beside a unit
+         {"pp. XII, 320, 2 b.", 334},
          {"[8] Bl., 234 S., [1] Bl.", 252}});
   CHECK(extent("c. 300 p.").approximate); // before a number `c.` is about, after it leaves
   CHECK(extent("16 p. l., 414 numb. l., 1 l.").pagination.runs[0].preliminary);
@@ -231,6 +242,54 @@ TEST_CASE(
          {"[4]-XII-400-[3] p.", 419},
          {"400-[3] p.", 403},
          {"[209]-256 p.", 48}});
+}
+
+TEST_CASE("each sequence has its dash, also after a unit, a correction and a range") { // the same practice
+  struct Dashes {
+    char const* text;
+    std::int64_t pages;
+  };
+  for (auto const& [text, pages] : {Dashes{"[4]-319 [i.e. 321]-[3] p.", 328},
+                                    {"[8] p.-320 p.-[4] p.", 332},
+                                    {"[8] f.-320 p.-[4] f.", 344},
+                                    {"XII-320 p.-[2] f. de pl.", 332},
+                                    {"[8]-XII-320-[4] p.-[2] f. de pl.", 344},
+                                    {"[1-2]-120-[1] f.", 246},
+                                    {"pp. [8]-320-[4]", 332},
+                                    {"P. [8]-320-[4]", 332}}) {
+    INFO(text);
+    auto const read = extent(text);
+    CHECK(read.pages() == pages);
+    CHECK(read.unread.empty());
+  }
+  CHECK(extent("XII-320 p.-[2] f. de pl.").leaves_of_plates() == 2);
+  CHECK(extent("205 p. - 20 cm").pages() == 205); // a size is not a sequence
+}
+
+TEST_CASE("a number in brackets after a range that is written in full can be the next page") {
+  // Bowers, Principles, writes 2-205 [206] (p. 327 and elsewhere, from memory); the unit after it is common practice
+  check({{"[i-iii] iv-xii, [1] 2-205 [206] p.", 218},
+         {"[8], 1-205, [206] p.", 214},
+         {"[8], 1-205, [1] p.", 214},
+         {"[8], 1-205, [206 unnumbered] p.", 419},
+         {"[8], 205, [3] p.", 216},
+         {"[8], 3, [4] p.", 15}});                // the short form: four pages
+  auto const high = extent("[8], 205, [206] p."); // the short form would have [1]
+  CHECK(high.pages() == 214);
+  REQUIRE(high.warnings().size() == 1);
+  CHECK(high.warnings()[0].problem == Problem::bracket_read_as_number);
+  CHECK(extent_line(extent("205, [206 unnumbered] p.")) == "205, [206 unnumbered] p.");
+}
+
+TEST_CASE("full stops and pluses between numbers") { // common practice of dealers and old catalogues, no source
+  check({{"pp. xii. 320", 332},
+         {"pp. 320. [2]", 322},
+         {"pp. xii. 320.", 332},
+         {"viii., 320. p.", 328},
+         {"ix., 320 p.", 329},
+         {"(8)+205+(3) p.", 216},
+         {"(8) + 205 + (3) p.", 216}});
+  CHECK_FALSE(extent("(8)+205+(3) p.").pagination.incomplete);
 }
 
 TEST_CASE("a dash after an even number in brackets parts two sequences, unless the numbers go on") {
@@ -322,8 +381,36 @@ TEST_CASE("parts of a book alone, and books whose paging is not given") {
 }
 
 TEST_CASE("words for plates, long and short") { // common practice, no source
-  for (std::string const words : {"leaves of plates", "leaves of pl.", "ll. of plates", "l. of plates", "plates", "pl.",
-                                  "ff. de planches", "f. de pl.", "Taf.", "c. di tav.", "h. de lám."}) {
+  for (std::string const words : {"leaves of plates",
+                                  "leaves of pl.",
+                                  "ll. of plates",
+                                  "l. of plates",
+                                  "plates",
+                                  "pl.",
+                                  "ff. de planches",
+                                  "f. de pl.",
+                                  "Taf.",
+                                  "c. di tav.",
+                                  "h. de lám.",
+                                  "carte di tav.",
+                                  "carte di tavole",
+                                  "hojas de láminas",
+                                  "f. de pl. dépl.",
+                                  "c. di tav. ripieg.",
+                                  "h. de lám. pleg.",
+                                  "gef. Taf.",
+                                  "tav. f.t.",
+                                  "planches hors texte",
+                                  "Kupfertafeln",
+                                  "Kupfertaf.",
+                                  "Kupfert.",
+                                  "Falttaf.",
+                                  "Bl. Kupfert.",
+                                  "Bl. Taf.",
+                                  "k. tabl.",
+                                  "engr. plates",
+                                  "fold. plates",
+                                  "plates (4 folded)"}) {
     INFO(words);
     CHECK(extent("205 p., [4] " + words).leaves_of_plates() == 4);
     CHECK(extent("205 p., [4] " + words).pages() == 205);
@@ -432,7 +519,7 @@ TEST_CASE("what is not of the extent is left unread, and named") {
                 ": ill., coats of arms."}, // EEBO-TCP A13053 (CC0)
            Left{"[124] p., [2] folded woodcut maps", "[2] folded woodcut maps"},
            Left{"[8], 205, [3] p. ; 20 cm (4to)", "; 20 cm (4to)"},
-           Left{"205 p. incl. front.", "incl. front."},
+           Left{"205 p. incl. 2 maps", "incl. 2 maps"},
        }) {
     INFO(text);
     auto const read = read_extent(text);
@@ -444,7 +531,26 @@ TEST_CASE("what is not of the extent is left unread, and named") {
   CHECK(open.pages() == 244);
   REQUIRE(open.warnings().size() == 1);
   CHECK(open.warnings()[0].problem == Problem::pages_without_unit);
-  CHECK(read_extent("[8], 205").error().problem == Problem::unexpected_end);
+  for (auto const& [text, found] :
+       {Left{"[8], 205", "[8], 205"}, Left{"[8], 205, [3]", "[8], 205, [3]"}, Left{"205", "205"},
+        Left{"viii, 205 : ill.", "viii, 205"}, Left{"[8], 205 ; 20 cm", "[8], 205"},
+        Left{"[8], 205, [2] leaves of plates", "[8], 205"}, Left{"2 v. ([8], 205; [4], 320)", "[8], 205; [4], 320"}}) {
+    INFO(text);
+    auto const read = read_extent(text);
+    REQUIRE(!read);
+    CHECK(read.error().problem == Problem::unit_of_pages_missing);
+    CHECK(read.error().found_text() == found);
+  }
+  CHECK(message(read_extent("[8], 205, [3]").error()) ==
+        "line 1, column 1: '[8], 205, [3]' does not say what it counts: write p. or leaves after it");
+  for (auto const& [text, found] :
+       {Left{"1 map", "map"}, Left{"320 plantas, [2] p.", "plantas"}, Left{"1 score (320 p.)", "score"}}) {
+    INFO(text);
+    auto const read = read_extent(text);
+    REQUIRE(!read);
+    CHECK(read.error().problem == Problem::not_a_unit_of_pages);
+    CHECK(read.error().found_text() == found);
+  }
   CHECK(read_extent("a handsome copy").error().problem == Problem::not_an_extent);
   CHECK(read_extent("").error().problem == Problem::not_an_extent);
 }

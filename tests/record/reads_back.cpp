@@ -92,19 +92,20 @@ Made statement(Random& random) {
 /// [8], 205, [3] p., 12 leaves: in the extent's way, where a number is the last of its sequence.
 Made extent(Random& random, bool plates) {
   Made made;
+  std::int64_t before = 0;
   for (auto groups = random(1, 3); groups > 0; --groups) {
     bool const leaves = random.one_in(4);
     std::int64_t count = 0;
     for (auto runs = random(1, 4), r = runs; r > 0; --r) {
       auto const number = random(1, 400);
       if (!made.text.empty()) made.text += ", ";
-      if (random.one_in(3))
+      if (random.one_in(3) && number != before + 1) // 205, [206] is page 206
         made.text += '[' + std::to_string(number) + ']';
       else if (random.one_in(4))
         made.text.append(small_roman(number).view());
       else
         made.text += std::to_string(number);
-      count += number;
+      count += number, before = number;
     }
     made.text += leaves ? " leaves" : " p.";
     made.pages += leaves ? 2 * count : count;

@@ -45,30 +45,29 @@ inline std::string sum_in_words(Pagination const& pagination) {
     sum += (sum.empty() ? "" : " + ") + std::to_string(count);
   }
   bool const one = total == 1;
+  std::string plates;
+  if (pagination.plate_pages > 0)
+    plates = ", of which up to " + std::to_string(pagination.plate_pages) + " can be plates";
   return sum + " = " + std::to_string(total) +
          (unit == PageUnit::leaves    ? (one ? " leaf" : " leaves")
           : unit == PageUnit::columns ? (one ? " column" : " columns")
-                                      : (one ? " page" : " pages"));
-}
-/// Compares a number of pages with the numbers that the statement allows.
-constexpr ExtentAgrees compare_pages(std::int64_t pages, Range<std::int64_t> const& stated) {
-  // the least and the greatest number of pages by which the statement is lower than the book
-  auto const fewest = pages - (stated.high == Pagination::no_limit && pages > stated.stated ? pages : stated.stated);
-  auto const most = pages - stated.low;
-  if (fewest <= Pagination::blank_verso && most >= 0) return ExtentAgrees::agrees;
-  bool const leaf = fewest <= Pagination::blank_leaf && most > Pagination::blank_verso;
-  return leaf ? ExtentAgrees::last_not_counted : ExtentAgrees::contradicts;
+                                      : (one ? " page" : " pages")) +
+         plates;
 }
 
 } // namespace detail
 
 /// Compares the formula with a pagination or with the pages of an extent. The result is "agrees" if preliminary leaves
-/// (`p. l.`) are counted again by the numbers after them, or if an incomplete copy lacks pages. Error: not_stated if
-/// the pagination does not say how many pages there are.
+/// (`p. l.`) are counted again by the numbers after them, if the pages include plates, or if an incomplete copy lacks
+/// pages. Error: not_stated if the pagination does not say how many pages there are.
 [[nodiscard]] inline Expected<ExtentCompared> compare_extent(Formula const& formula, Pagination const& pagination) {
   if (pagination.runs.empty()) return error_in_field(Problem::not_stated, "pagination");
   auto const leaves = formula.leaves();
-  ExtentCompared result{detail::compare_pages(2 * leaves, pagination.total()), {}};
+  auto const missing = pagination.pages_missing(2 * leaves);
+  ExtentCompared result{missing < 0 || missing > Pagination::blank_leaf ? ExtentAgrees::contradicts
+                        : missing > Pagination::blank_verso             ? ExtentAgrees::last_not_counted
+                                                                        : ExtentAgrees::agrees,
+                        {}};
   result.words = detail::sum_in_words(pagination) + "; the formula has " + std::to_string(leaves) +
                  (leaves == 1 ? " leaf, " : " leaves, ") + std::to_string(2 * leaves) + " pages: ";
   result.words += result.verdict == ExtentAgrees::agrees ? "agrees"
@@ -77,8 +76,8 @@ constexpr ExtentAgrees compare_pages(std::int64_t pages, Range<std::int64_t> con
                       : "contradicts";
   return result;
 }
-/// Compares the formula with the pages of an extent. Plates are not part of the gatherings and do not count. Error:
-/// not_stated if the extent does not say how many pages there are ("3 volumes").
+/// Compares the formula with the pages of an extent. Plates are not part of the gatherings and do not count, unless the
+/// pages include them. Error: not_stated if the extent does not say how many pages there are ("3 volumes").
 [[nodiscard]] inline Expected<ExtentCompared> compare_extent(Formula const& formula, Extent const& extent) {
   return compare_extent(formula, extent.pagination);
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 /// The extent of a book as a catalogue states it: "[8], 205, [3] p., [2] leaves of plates", "xii, 277 pages, 48 pages
 /// of plates", "3 v. in 2". The pages are a pagination in short form, in which 205 means 1 to 205. Plates are counted
-/// separately, since they do not belong to the gatherings. record/read_extent.hpp makes an extent from a text.
+/// separately, since they do not belong to the gatherings, unless the statement says that the pages include them. record/read_extent.hpp makes an extent from a text.
 #pragma once
 
 #include <bifolium/record/pagination.hpp>
@@ -19,6 +19,7 @@ struct Plates {
   bool numbered{};                      ///< true if the plates are numbered
   std::optional<std::int64_t> folded{}; ///< number of folded plates, if it is stated
   bool approximate{};                   ///< true for `approximately 55`
+  bool in_pages{};                      ///< true for `incl. 2 plates`: the pages count them
   TextSpan at{};                        ///< the number and words in the text
 
   /// Returns the number of leaves of plates. An odd number of pages is rounded up to a whole leaf.
@@ -28,7 +29,7 @@ struct Plates {
   /// Compares all fields except the place in the text.
   friend constexpr bool operator==(Plates const& a, Plates const& b) noexcept {
     return a.count == b.count && a.unit == b.unit && a.numerals == b.numerals && a.numbered == b.numbered &&
-           a.folded == b.folded && a.approximate == b.approximate;
+           a.folded == b.folded && a.approximate == b.approximate && a.in_pages == b.in_pages;
   }
 };
 
@@ -45,7 +46,7 @@ struct Extent {
 
   /// Returns the number of pages of text, as stated, without plates.
   [[nodiscard]] std::int64_t pages() const noexcept { return pagination.pages(); }
-  /// Returns the number of all leaves of plates, or no value if none are stated.
+  /// Returns the number of all leaves of plates, in the pages or apart from them, or no value if none are stated.
   [[nodiscard]] std::optional<std::int64_t> leaves_of_plates() const noexcept {
     if (plates.empty()) return std::nullopt;
     std::int64_t leaves = 0;

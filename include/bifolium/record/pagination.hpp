@@ -89,7 +89,10 @@ struct Pagination {
   std::vector<Misprint> misprints{}; ///< the wrong numbers, in the order of the statement
   /// true if the statement says that there are no numbers and not how many pages there are
   bool unpaged{};
-  bool incomplete{};              ///< true for 142+ or (incomplete): the copy lacks the end
+  bool incomplete{}; ///< true for 142+ or (incomplete): the copy lacks the end
+  /// The pages among those counted that can be plates, which do not belong to the gatherings: at most 4 in `84 p. incl.
+  /// 2 plates`, since a plate may be printed on one side or on both; all pages if the number of plates is not stated.
+  std::int64_t plate_pages{};
   std::vector<TextSpan> unread{}; ///< text that does not concern pages, such as plates and notes
 
   /// Returns true if everything is counted in leaves.
@@ -111,16 +114,23 @@ struct Pagination {
   /// The high end of `total` if the copy lacks pages at its end: more pages than any book has.
   static constexpr std::int64_t no_limit = INT64_MAX;
   /// Returns the number of pages as a range. `stated`: the sum of the statement. `low`: preliminary leaves (`p. l.`)
-  /// are counted again by the numbers after them. `high`: the same as `stated`, or `no_limit` if the copy lacks pages
-  /// at its end.
+  /// are counted again by the numbers after them, and plates that the pages count are no part of the gatherings.
+  /// `high`: the same as `stated`, or `no_limit` if the copy lacks pages at its end.
   [[nodiscard]] Range<std::int64_t> total() const noexcept {
     Range<std::int64_t> total{};
     for (auto const& run : runs) {
       total.stated += run.pages();
       total.low += run.preliminary ? 0 : run.pages();
     }
+    total.low = total.low > plate_pages ? total.low - plate_pages : 0;
     total.high = incomplete ? no_limit : total.stated;
     return total;
+  }
+  /// Returns by how many pages the statement has fewer than a book of `pages` pages. The result is less than zero if it
+  /// has more, and zero if the number is within `total`.
+  [[nodiscard]] std::int64_t pages_missing(std::int64_t pages) const noexcept {
+    auto const range = total();
+    return pages < range.low ? pages - range.low : pages > range.high ? pages - range.high : 0;
   }
   /// Returns the number of volumes or parts that the statement separates with `;`.
   [[nodiscard]] int parts() const noexcept { return runs.empty() ? 0 : runs.back().part + 1; }
@@ -144,7 +154,8 @@ struct Pagination {
   }
 
   friend bool operator==(Pagination const& a, Pagination const& b) {
-    return a.runs == b.runs && a.misprints == b.misprints && a.unpaged == b.unpaged && a.incomplete == b.incomplete;
+    return a.runs == b.runs && a.misprints == b.misprints && a.unpaged == b.unpaged && a.incomplete == b.incomplete &&
+           a.plate_pages == b.plate_pages;
   }
 
 private:

@@ -19,8 +19,8 @@ inline namespace v0 {
 /// ("[3]-40 p."), but after an even number that does not continue the numbers before it, it parts two sequences
 /// ("[8]-320 p." is 328 pages), with the doubt bracket_read_as_count. A correction ("[i.e. 271]", "[that is, 271]")
 /// replaces the number before it. `;` separates volumes. Text after the extent (illustrations, size, notes) is listed
-/// in `unread`. Errors, with the column: not_an_extent, number_too_large, unexpected_end if no unit follows the
-/// numbers, and the limits of core/limits.hpp.
+/// in `unread`. Errors, with the column: not_an_extent, number_too_large, unit_of_pages_missing and
+/// not_a_unit_of_pages if no unit follows the numbers, and the limits of core/limits.hpp.
 [[nodiscard]] BIFOLIUM_INLINE Expected<Extent> read_extent(std::string_view text, Limits const& limits = {});
 
 } // namespace v0

@@ -6,6 +6,7 @@
 #include <bifolium/record/detail/page_sequences.hpp>
 #include <bifolium/record/extent.hpp>
 #include <bifolium/record/printed_number.hpp>
+#include <bifolium/record/write_pagination.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -26,8 +27,9 @@ class ExtentWriter {
     group_open_ = true;
   }
   void add_unnumbered(std::int64_t count) {
-    add('[' + std::to_string(count) + ']');
     PageRun run;
+    bool const like_a_page = sequences_.is_number_of_page(run, count, -1); // 1-205, [206] p.
+    add('[' + std::to_string(count) + (like_a_page ? " unnumbered]" : "]"));
     run.numbering = Numbering::none, run.count = count;
     sequences_.add(run, false);
   }
@@ -108,7 +110,7 @@ public:
 /// the same number of pages in the same units. The text is empty if the pages have no numbers and their number is not
 /// stated.
 [[nodiscard]] inline std::string extent_line(Pagination const& pagination) {
-  return detail::ExtentWriter{pagination}.write();
+  return detail::ExtentWriter{pagination}.write() + detail::plates_in_pages(pagination);
 }
 /// Writes plates as they follow the pages: "[3] leaves of plates (1 folded)".
 [[nodiscard]] inline std::string plates_line(Plates const& plates) {
@@ -124,13 +126,23 @@ public:
 /// Writes the whole extent: "2 v. (vi, 200, [4] p., [2] leaves of plates)". Reading it gives the same numbers of pages,
 /// plates and volumes.
 [[nodiscard]] inline std::string extent_line(Extent const& extent) {
-  auto text = extent_line(extent.pagination);
+  auto text = detail::ExtentWriter{extent.pagination}.write();
   if (extent.approximate && !text.empty()) text.insert(0, "approximately ");
   auto const add = [&](std::string const& words) { text += (text.empty() ? "" : ", ") + words; };
   if (extent.pagination.unpaged && text.empty()) add("unpaged");
   if (extent.various_pagings) add("various pagings");
   if (extent.pagination.incomplete && extent.pagination.runs.empty()) add("incomplete");
-  for (auto const& plates : extent.plates) add(plates_line(plates));
+  std::string in_pages;
+  std::int64_t listed = 0; // pages of the plates that the pages count
+  for (auto const& plates : extent.plates) {
+    if (!plates.in_pages) continue;
+    in_pages += (in_pages.empty() ? "" : ", ") + plates_line(plates);
+    listed += plates.unit == PageUnit::pages ? plates.count : 2 * plates.count;
+  }
+  if (listed < extent.pagination.plate_pages) in_pages += in_pages.empty() ? "plates" : ", plates";
+  if (!in_pages.empty()) text += " (including " + in_pages + ')';
+  for (auto const& plates : extent.plates)
+    if (!plates.in_pages) add(plates_line(plates));
   if (!extent.volumes && !extent.sheets) return text;
   std::string whole;
   if (extent.volumes) whole = std::to_string(*extent.volumes) + " v.";

@@ -9,6 +9,15 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// Returns the words for the plates that the pages count, after a blank, as a number of pages of plates; empty if the
+/// pages count none.
+inline std::string plates_in_pages(Pagination const& pagination) {
+  if (pagination.plate_pages == 0) return {};
+  if (pagination.plate_pages == pagination.pages()) return " (including plates)";
+  return " (including " + std::to_string(pagination.plate_pages) + (pagination.plate_pages == 1 ? " page" : " pages") +
+         " of plates)";
+}
+
 constexpr char const* unit_before(PageRun const& run) {
   if (run.preliminary) return "p. l.";
   return run.unit == PageUnit::leaves    ? "ff."
@@ -82,6 +91,7 @@ public:
       write(r);
     }
     if (pagination_.incomplete) text_ += runs.empty() ? " (incomplete)" : "+";
+    text_ += detail::plates_in_pages(pagination_);
     write_misprints();
     return static_cast<std::string&&>(text_);
   }

@@ -92,13 +92,13 @@ public:
   /// Sets the number of leaves of the formula after it was read with other letters.
   void take(std::int64_t formula_leaves) { formula_leaves_ = formula_leaves; }
 
+  /// Returns by how many pages the pagination has fewer than `leaves` leaves; less than zero if it has more.
+  [[nodiscard]] std::int64_t pages_missing(std::int64_t leaves) const {
+    return book_.pagination->value.pages_missing(2 * leaves);
+  }
   [[nodiscard]] CountVerdict pages_verdict(std::int64_t leaves) const {
-    auto const missing = 2 * leaves - *pages_;
+    auto const missing = pages_missing(leaves);
     if (missing == 0) return CountVerdict::agrees;
-    // the following numbers may count "p. l." again
-    if (auto const total = book_.pagination->value.total();
-        total.low < total.stated && 2 * leaves >= total.low && missing <= Pagination::blank_verso)
-      return CountVerdict::agrees;
     bool const by_leaf = book_.pagination->value.by_leaf();
     if (missing == Pagination::blank_verso && !by_leaf) return CountVerdict::agrees;
     if (missing > Pagination::blank_verso && missing <= 2 * blanks_ + Pagination::blank_verso)

@@ -37,10 +37,13 @@ class CountFindings {
       sum += (r == 0 ? "" : " + ") + std::to_string(by_leaf ? runs[r].count : runs[r].pages());
     auto const total = by_leaf ? *facts_.pages() / 2 : *facts_.pages();
     auto const counted = by_leaf ? count_of(total, "leaf", "leaves") : count_of(total, "page", "pages");
-    return "the pagination has " + (runs.size() > 1 ? sum + " = " : std::string{}) + counted;
+    std::string plates;
+    if (auto const most = book_.pagination->value.plate_pages; most > 0)
+      plates = ", of which up to " + std::to_string(most) + " can be plates";
+    return "the pagination has " + (runs.size() > 1 ? sum + " = " : std::string{}) + counted + plates;
   }
   void contradiction_of_pages(std::int64_t leaves, Field with) {
-    auto const missing = 2 * leaves - *facts_.pages();
+    auto const missing = facts_.pages_missing(leaves);
     Finding finding{
         FindingId::pages_contradict, Severity::error, FieldSet{with} | Field::pagination, -missing, {}, {}, {}};
     auto const off = missing < 0 ? -missing : missing;
@@ -48,6 +51,7 @@ class CountFindings {
     finding.says = (with == Field::formula ? "the formula has " : "the record states ") +
                    count_of(leaves, "leaf", "leaves") +
                    (by_leaf ? "" : " (" + count_of(2 * leaves, "page", "pages") + ')') + "; " + pages_say() + ", " +
+                   std::string{missing < 0 && !book_.pagination->value.total().is_exact() ? "at least " : ""} +
                    std::to_string(by_leaf ? off / 2 : off) + (missing < 0 ? " too many" : " too few");
     audit_.findings.push_back(finding);
   }
@@ -61,8 +65,9 @@ public:
     };
     if (facts_.formula_leaves()) add(Field::formula, *facts_.formula_leaves(), *facts_.formula_leaves());
     if (facts_.pages()) {
-      auto const least = (*facts_.pages() + 1) / 2;
-      add(Field::pagination, least, book_.conventions.blanks == BlankLeaves::counted ? least : least + 1);
+      auto const total = book_.pagination->value.total();
+      auto const least = (total.low + 1) / 2, stated = (total.stated + 1) / 2;
+      add(Field::pagination, least, book_.conventions.blanks == BlankLeaves::counted ? stated : stated + 1);
     }
     if (book_.leaves) add(Field::leaves, book_.leaves->value, book_.leaves->value);
   }
@@ -74,7 +79,7 @@ public:
     auto const with = facts_.formula_leaves() ? Field::formula : Field::leaves;
     if (leaves_known && facts_.pages()) {
       auto const pages = facts_.pages_verdict(leaves);
-      auto const missing = 2 * leaves - *facts_.pages();
+      auto const missing = facts_.pages_missing(leaves);
       if (pages == CountVerdict::contradicts) contradiction_of_pages(leaves, with);
       if (pages == CountVerdict::blank_missing) {
         Finding note{FindingId::last_blank_not_counted,

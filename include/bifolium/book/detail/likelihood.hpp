@@ -119,7 +119,7 @@ public:
 
   /// Returns the probability of the two together, or no value if they contradict each other.
   [[nodiscard]] std::optional<double> of(FormulaShape const& formula, PageShape const& pages) const {
-    auto const missing = 2 * formula.leaves() - pages.pages();
+    auto const missing = pages.missing(formula.leaves());
     double sum = 0;
     if (blanks_noted_ > 0 && missing > Pagination::blank_verso &&
         missing <= 2 * blanks_noted_ + Pagination::blank_verso && !pages.by_leaf)

@@ -37,6 +37,8 @@ public:
   [[nodiscard]] PageShape shape() const {
     PageShape shape;
     shape.by_leaf = pagination_.by_leaf();
+    auto const total = pagination_.total();
+    shape.may_not_count = total.stated - total.low;
     for (std::size_t r = 0; r < pagination_.runs.size(); ++r) {
       auto const& run = pagination_.runs[r];
       PageRunShape one;

@@ -27,6 +27,7 @@ struct PageRunShape {
 struct PageShape {
   std::vector<PageRunShape> runs{};
   bool by_leaf{};
+  std::int64_t may_not_count{}; ///< pages that may be counted twice, or be plates: not all pages are of the gatherings
 
   /// Returns the number of pages, or of leaves for a foliation.
   [[nodiscard]] std::int64_t total() const {
@@ -35,6 +36,11 @@ struct PageShape {
     return sum;
   }
   [[nodiscard]] std::int64_t pages() const { return by_leaf ? 2 * total() : total(); }
+  /// Returns by how many pages it has fewer than `leaves` leaves; less than zero if it has more.
+  [[nodiscard]] std::int64_t missing(std::int64_t leaves) const {
+    auto const short_of = 2 * leaves - pages();
+    return short_of >= 0 ? short_of : short_of + may_not_count < 0 ? short_of + may_not_count : 0;
+  }
 };
 
 /// An edit of a pagination.

@@ -76,7 +76,7 @@ class Search {
   std::size_t page_variants(std::int64_t leaves, FormulaShape const* formula) {
     auto const& pages = *in_.pages;
     std::vector<PageVariant> best;
-    auto const missing = 2 * leaves - pages.pages();
+    auto const missing = pages.missing(leaves);
     if (missing >= 0 && missing <= 2 * in_.blanks_noted + Pagination::blank_leaf)
       offer_pages(best, PageVariant{pages, {}, 0, likelihood_.of(pages), 0}, formula);
     page_edits_.clear();

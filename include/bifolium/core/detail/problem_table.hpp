@@ -232,7 +232,7 @@ BIFOLIUM_PROBLEM(245, letter_read_as_figure, "in '{found}' the letter l was read
 /// m1-3: leaves 1 to 3 counted as three leaves.
 BIFOLIUM_PROBLEM(246, leaves_read_as_count, "'{found}' was read as leaves of one gathering, {limit} of them")
 /// Words that are not part of the formula.
-BIFOLIUM_PROBLEM(247, text_not_read, "'{found}' was kept as a note and not read as part of the formula")
+BIFOLIUM_PROBLEM(247, text_not_read, "'{found}' was kept as a note and not read")
 /// A stated total that is not the total of the formula.
 BIFOLIUM_PROBLEM(248, total_contradicts, "the total '{found}' is stated, but the formula has {limit} leaves")
 /// An insertion that does not say after which leaf.
@@ -331,6 +331,10 @@ BIFOLIUM_PROBLEM(317, pages_taken, "'{found}' does not say what it counts: pages
 BIFOLIUM_PROBLEM(318, bracket_read_as_count, "'{found}' was read as {limit} pages without numbers before the numbers, not as the number of the first page")
 /// Doubtful: a leaf that the formula takes away, in a list of the leaves that a copy lacks.
 BIFOLIUM_PROBLEM(319, wanting_in_every_copy, "every copy lacks '{found}', because the formula does not have this leaf")
+/// An extent whose numbers have no unit.
+BIFOLIUM_PROBLEM(331, unit_of_pages_missing, "'{found}' does not say what it counts: write p. or leaves after it")
+/// A word after the numbers of an extent that is not a unit of pages.
+BIFOLIUM_PROBLEM(332, not_a_unit_of_pages, "'{found}' is not a unit of pages: write p., leaves or columns after the numbers")
 
 // 320-339: dates and places of printing, as catalogues state them
 /// Doubtful: `MDCCXXV [1752]`.

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/record/detail/page_run_reader.hpp>
+#include <bifolium/record/detail/plate_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -12,6 +13,7 @@ namespace detail {
 
 class PageRemarkReader : protected PageRunReader {
   std::int64_t volume_named_{}; // the number of the last volume that was named
+  bool plates_unstated_{};      // the pages include plates, and it is not said how many
 
 protected:
   using PageRunReader::PageRunReader;
@@ -56,9 +58,82 @@ protected:
     plates.approximate = approximate_;
     plates.at = {from, cursor_.at()};
     take_folded(plates, folded);
+    if (auto const counted = take_inclusion_after(cursor_)) plates.in_pages = *counted, plates.at.to = cursor_.at();
     read_.plates.push_back(plates);
     approximate_ = false;
     return found = any_ = true, std::nullopt;
+  }
+  /// Reads one kind of plates in a list of what the pages include: 2 plates, front. (port.), or plates without a number.
+  bool plates_of_list(bool in_pages, bool& unstated) {
+    auto const from = cursor_.at();
+    bool found = false, folded = false;
+    static_cast<void>(take_approximately());
+    if (auto const error = plates(found); error || found) {
+      if (found) read_.plates.back().in_pages = in_pages;
+      return found;
+    }
+    if (take_frontispiece(cursor_)) {
+      read_.plates.push_back({.count = 1, .in_pages = in_pages, .at = {from, cursor_.at()}});
+      return true;
+    }
+    if (!take_plates(cursor_, folded)) return false;
+    auto const words = trimmed(cursor_.text().substr(from, cursor_.at() - from), " ");
+    for (std::string_view const one : {"plate", "planche", "Tafel", "Kupfertafel", "tavola", "lámina"})
+      if (words.ends_with(one)) {
+        read_.plates.push_back({.count = 1, .in_pages = in_pages, .at = {from, cursor_.at()}});
+        return true;
+      }
+    return unstated = true;
+  }
+  /// Leaves words unread, up to a comma, a number or a bracket, and a parenthesis after them.
+  bool leave_words() {
+    auto const from = cursor_.at();
+    auto const ends = [](char32_t c) {
+      return c == ',' || c == ';' || c == ':' || c == '[' || c == '(' || c == ')' ||
+             (c < 0x80 && is_digit(static_cast<char>(c)));
+    };
+    cursor_.take_until(ends);
+    if (cursor_.peek() == '(' && is_latin_letter(cursor_.peek(1))) {
+      cursor_.take_until([](char32_t c) { return c == ')'; });
+      static_cast<void>(cursor_.take(')'));
+    }
+    auto const left = trimmed(cursor_.text(), {from, cursor_.at()}, " ");
+    if (!left.empty()) read_.unread.push_back(left);
+    return !left.empty();
+  }
+  /// Reads `incl. 2 plates`, `(including front. and 4 pages of plates)`, `excluding 3 plates`: plates of which it is said
+  /// whether the pages count them. Other things in such a list, such as illustrations, are left unread.
+  bool plates_in_or_apart() {
+    auto const here = cursor_;
+    auto const unread_before = read_.unread.size(), plates_before = read_.plates.size();
+    bool const parenthesis = cursor_.take('(');
+    auto const in_pages = take_inclusion(cursor_);
+    bool unstated = false, found = false;
+    auto end = cursor_; // of the last plates of the list
+    while (in_pages) {
+      cursor_.take_blanks();
+      if (plates_of_list(*in_pages, unstated))
+        found = true, end = cursor_;
+      else if (!leave_words())
+        break;
+      cursor_.take_blanks();
+      static_cast<void>(cursor_.take(',') || cursor_.take('&') || cursor_.take_word("and"));
+    }
+    if (parenthesis && found) end = cursor_, found = end.take(')');
+    cursor_ = found ? end : here;
+    if (!found) read_.plates.resize(plates_before);
+    while (read_.unread.size() > unread_before && (!found || read_.unread.back().from >= end.at()))
+      read_.unread.pop_back();
+    if (!found) return false;
+    plates_unstated_ = plates_unstated_ || (unstated && *in_pages);
+    return any_ = true;
+  }
+  /// Adds up the plates that the pages count.
+  void count_plates_in_pages() {
+    auto& pages = read_.pagination;
+    for (auto const& one : read_.plates)
+      if (one.in_pages) pages.plate_pages += one.unit == PageUnit::pages ? one.count : 2 * one.count;
+    if (plates_unstated_ || pages.plate_pages > pages.pages()) pages.plate_pages = pages.pages();
   }
   /// Reads 3 v. in 2 or 1 sheet, and the parenthesis after it that contains the pages.
   bool container() {
@@ -84,18 +159,34 @@ protected:
   }
   /// Reads the unit after a group of numbers, which applies to all of them.
   bool unit() {
-    auto const* found = take_page_unit(cursor_);
+    auto const here = cursor_.at();
+    auto const* const found = take_page_unit(cursor_);
     if (found == nullptr) return false;
-    if (!extent_) unit_ = *found;
+    if (extent_ && group_ == runs().size()) return cursor_.go_to(here), false; // it has no numbers
+    take_unit(*found);
+    return true;
+  }
+  /// Takes `bl.` as the unit of the numbers before it. With another unit it means blank: 2 ff. bl.
+  bool take_bl_for_leaves() {
+    auto look = cursor_;
+    if (!extent_ || group_ == runs().size() || !look.take("bl.")) return false;
+    look.take_blanks();
+    if (!look.at_end() && std::string_view{",;:+)"}.find(look.peek()) == std::string_view::npos) return false;
+    cursor_ = look;
+    take_unit({"bl.", PageUnit::leaves});
+    return true;
+  }
+  void take_unit(PageUnitWord const& found) {
+    if (!extent_) unit_ = found;
     std::size_t own = 0;
     for (auto r = extent_ || !unit_seen_ ? group_ : runs().size(); r < runs().size(); ++r) {
       bool const has_own = own < own_unit_.size() && own_unit_[own] == r;
-      if (!has_own) set_unit(runs()[r], *found);
+      if (!has_own) set_unit(runs()[r], found);
       own += has_own;
     }
     own_unit_.clear();
     group_ = runs().size();
-    return unit_seen_ = true;
+    unit_seen_ = true;
   }
   /// Takes words about the paging of the whole.
   bool take_remark() {
@@ -135,9 +226,7 @@ protected:
   /// Leaves `front. (port.),` before the pages unread, as old cards have it.
   bool leave_frontispiece() {
     auto const from = cursor_.at();
-    static_cast<void>(cursor_.take("incl. "));
-    if (!wanted_extent_ || any_ || (!cursor_.take("frontispiece") && !cursor_.take("front.")))
-      return cursor_.go_to(from), false;
+    if (!wanted_extent_ || any_ || !take_frontispiece(cursor_)) return cursor_.go_to(from), false;
     if (cursor_.take(" (")) {
       while (!cursor_.at_end() && cursor_.peek() != ')') cursor_.skip(1);
       static_cast<void>(cursor_.take(')'));

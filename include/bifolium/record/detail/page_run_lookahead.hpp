@@ -42,7 +42,7 @@ protected:
     if (!look.take('+')) return false;
     look.take_blanks();
     auto const roman = roman_numeral(look.rest().substr(0, 40));
-    return look.at_digit() || look.peek() == '[' ||
+    return look.at_digit() || look.peek() == '[' || look.peek() == '(' ||
            (roman && roman->bytes > 1 && !is_latin_letter(look.peek(roman->bytes)));
   }
   /// Returns the next number in the text without taking it.
@@ -56,6 +56,16 @@ protected:
     cursor_.go_to(here);
     return next.numerals == numerals && (!bracket || run) ? next.value : -1;
   }
+  /// A higher number in brackets is seldom a number of pages without numbers if it can be the number of a page. Our
+  /// convention.
+  static constexpr std::int64_t most_pages_without_numbers = 16;
+  /// Returns true if a number in brackets can be the number of a page. In an extent it is one only after a range that is
+  /// written in full, as in 2-205, [206] p., or if it is high: the short form writes 205, [1] p.
+  [[nodiscard]] bool bracket_may_be_number(PageRun const& run, Figure const& figure) const {
+    PageRun as_number{Numbering::inferred, figure.numerals, run.series};
+    as_number.starred = run.starred;
+    return !extent_ || sequences_.latest_is_range(as_number) || figure.value > most_pages_without_numbers;
+  }
   /// Decides what a number in brackets means. In a statement [206] is one page if it continues the numbers, and the
   /// number after it, if there is one, continues from it. Otherwise it is a number of pages.
   void decide_bracket(PageRun& run, Figure const& figure, std::size_t from) {
@@ -67,7 +77,9 @@ protected:
     as_number.count = 1;
     as_number.last_at = run.last_at;
     run = as_number;
-    if (next != figure.value + 1 && figure.value <= 16) warn(Problem::bracket_read_as_number, from);
+    bool const may_count =
+        extent_ ? !sequences_.latest_is_range(as_number) : figure.value <= most_pages_without_numbers;
+    if (next != figure.value + 1 && may_count) warn(Problem::bracket_read_as_number, from);
   }
   /// Returns true before a word for what is printed on pages without numbers; [1 v.], [1 map] and [3 leaves of plates]
   /// are none.
@@ -95,13 +107,14 @@ protected:
   /// vi, [7]-263 p. are ranges whose first page bears no number. Numbers begin on a recto, which is odd, and leaves
   /// without numbers have an even number of pages. So an even number in brackets is a number of pages, unless it
   /// continues the numbers before it: xv, [16]-328 p. Common practice, no source. A statement that begins with its unit
-  /// writes 1-320 in full, and there the dash always makes a range.
+  /// writes 1-320 in full, and there the dash makes a range, unless a second dash and bracket follow.
   [[nodiscard]] bool before_sequence(Figure const& first) {
     auto const here = cursor_.at();
-    if (!extent_ || first.value % 2 != 0 || !cursor_.take_dash()) return false;
+    if (first.value % 2 != 0 || !cursor_.take_dash()) return false;
     auto const next = figure();
+    bool const dashes = cursor_.take_dash() && cursor_.peek() == '['; // [8]-320-[4]: every sequence has its dash
     cursor_.go_to(here);
-    if (next.value <= first.value) return false;
+    if (next.value <= first.value || (!extent_ && !dashes)) return false;
     std::int64_t before = 0; // the number of the last page before it
     for (auto r = runs().size(); r-- > 0 && runs()[r].part == part_;) {
       bool const counted = runs()[r].numbering != Numbering::none;

@@ -106,9 +106,9 @@ protected:
       read_.pagination.warn(cursor_.error(Problem::bracket_read_as_count, {from, cursor_.at()}, first.value));
     }
     if (lone && !parts && cursor_.take_dash()) return opened_range(first, series, starred, from);
-    if (lone && !said && !extent_ && !said_unnumbered()) {
+    if (lone && !said && !parts && !said_unnumbered()) {
       run.series = series, run.starred = starred;
-      decide_bracket(run, first, from);
+      if (bracket_may_be_number(run, first)) decide_bracket(run, first, from);
       if (run.numbering == Numbering::none) run.series = 0, run.starred = false;
     }
     auto const error = finish(run, from, !lone);

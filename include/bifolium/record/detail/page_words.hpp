@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// The words of statements of pages: units, plates, volumes, corrections. A longer word comes before its beginning.
+/// The words of statements of pages: units, volumes, corrections. A longer word comes before its beginning.
 ///
 /// Rules: DCRMR 6.21 (pages, leaves, columns, volumes), the rules before it (p., v., i.e.). p. l. and the words of
 /// other languages (ff., Bl., S., carte, hojas, n. ch.): common practice, no source.
@@ -42,12 +42,22 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"pp", PageUnit::pages},
     {"p.", PageUnit::pages},
     {"p", PageUnit::pages},
+    {"Pp.", PageUnit::pages},
+    {"PP.", PageUnit::pages},
+    {"P.", PageUnit::pages},
+    {"pgs.", PageUnit::pages},
+    {"pg.", PageUnit::pages},
     {"Seiten", PageUnit::pages},
     {"Seite", PageUnit::pages},
+    {"SS.", PageUnit::pages},
     {"S.", PageUnit::pages},
     {"sidor", PageUnit::pages},
     {"s.", PageUnit::pages, false, true},
+    {"bladzijden", PageUnit::pages},
     {"blz.", PageUnit::pages},
+    {"stron", PageUnit::pages},
+    {"strony", PageUnit::pages},
+    {"str.", PageUnit::pages},
     {"leaves", PageUnit::leaves},
     {"leaf", PageUnit::leaves},
     {"lvs.", PageUnit::leaves},
@@ -73,6 +83,8 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"c.", PageUnit::leaves, false, true},
     {"hojas", PageUnit::leaves},
     {"hoja", PageUnit::leaves},
+    {"hs.", PageUnit::leaves, false, true},
+    {"hh.", PageUnit::leaves, false, true},
     {"h.", PageUnit::leaves, false, true},
     {"k.", PageUnit::leaves, false, true},
     {"ll.", PageUnit::leaves},
@@ -83,6 +95,9 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"column", PageUnit::columns},
     {"cols.", PageUnit::columns},
     {"col.", PageUnit::columns},
+    {"Spalten", PageUnit::columns},
+    {"Spalte", PageUnit::columns},
+    {"Sp.", PageUnit::columns},
     {"panels", PageUnit::panels},
     {"panel", PageUnit::panels},
 };
@@ -102,39 +117,24 @@ constexpr bool take_numbering_words(TextCursor& cursor, bool& unnumbered) {
     char const* words;
     bool unnumbered;
   };
-  for (auto const& row : {Row{"unnumbered", true},    Row{"unnumb.", true},
-                          Row{"unnum.", true},        Row{"unn.", true},
-                          Row{"unpaged", true},       Row{"unpaginated", true},
-                          Row{"unfoliated", true},    Row{"unsigned", true},
-                          Row{"not numbered", true},  Row{"non chiffrés", true},
-                          Row{"non chiffrées", true}, Row{"non ch.", true},
-                          Row{"n. ch.", true},        Row{"n.ch.", true},
-                          Row{"non numerate", true},  Row{"non num.", true},
-                          Row{"n. num.", true},       Row{"n. n.", true},
-                          Row{"n.n.", true},          Row{"nn.", true},
-                          Row{"s. num.", true},       Row{"sin numerar", true},
-                          Row{"sin num.", true},      Row{"s. n.", true},
-                          Row{"s.n.", true},          Row{"nicht gezählte", true},
-                          Row{"nicht gez.", true},    Row{"ungezählte", true},
-                          Row{"ungez.", true},        Row{"unbezifferte", true},
-                          Row{"unn", true},           Row{"nn", true},
-                          Row{"n. c.", true},         Row{"n.c.", true},
-                          Row{"liminaires", true},    Row{"liminaire", true},
-                          Row{"lim.", true},          Row{"prélim.", true},
-                          Row{"prél.", true},         Row{"blank", true},
-                          Row{"bl.", true},           Row{"blancs", true},
-                          Row{"blanc", true},         Row{"blanches", true},
-                          Row{"blanche", true},       Row{"bianche", true},
-                          Row{"bianca", true},        Row{"weiße", true},
-                          Row{"weißes", true},        Row{"weisses", true},
-                          Row{"weisse", true},        Row{"leere", true},
-                          Row{"leeres", true},        Row{"w.", true},
-                          Row{"numbered", false},     Row{"numb.", false},
-                          Row{"num.", false},         Row{"numerate", false},
-                          Row{"chiffrés", false},     Row{"chiffrées", false},
-                          Row{"ch.", false},          Row{"gezählte", false},
-                          Row{"gez.", false},         Row{"folded", false},
-                          Row{"double", false}}) {
+  for (auto const& row :
+       {Row{"unnumbered", true},   Row{"unnumb.", true},        Row{"unnum.", true},        Row{"unn.", true},
+        Row{"unpaged", true},      Row{"unpaginated", true},    Row{"unfoliated", true},    Row{"unsigned", true},
+        Row{"not numbered", true}, Row{"non chiffrés", true},   Row{"non chiffrées", true}, Row{"non ch.", true},
+        Row{"n. ch.", true},       Row{"n.ch.", true},          Row{"non numerate", true},  Row{"non num.", true},
+        Row{"n. num.", true},      Row{"n. n.", true},          Row{"n.n.", true},          Row{"nn.", true},
+        Row{"s. num.", true},      Row{"sin numerar", true},    Row{"sin num.", true},      Row{"s. n.", true},
+        Row{"s.n.", true},         Row{"nicht gezählte", true}, Row{"nicht gez.", true},    Row{"ungezählte", true},
+        Row{"ungez.", true},       Row{"unbezifferte", true},   Row{"unn", true},           Row{"nn", true},
+        Row{"n. c.", true},        Row{"n.c.", true},           Row{"liminaires", true},    Row{"liminaire", true},
+        Row{"lim.", true},         Row{"prélim.", true},        Row{"prél.", true},         Row{"blank", true},
+        Row{"bl.", true},          Row{"blancs", true},         Row{"blanc", true},         Row{"blanches", true},
+        Row{"blanche", true},      Row{"bianche", true},        Row{"bianca", true},        Row{"bb.", true},
+        Row{"b.", true},           Row{"weiße", true},          Row{"weißes", true},        Row{"weisses", true},
+        Row{"weisse", true},       Row{"leere", true},          Row{"leeres", true},        Row{"w.", true},
+        Row{"numbered", false},    Row{"numb.", false},         Row{"num.", false},         Row{"numerate", false},
+        Row{"chiffrés", false},    Row{"chiffrées", false},     Row{"ch.", false},          Row{"gezählte", false},
+        Row{"gez.", false},        Row{"folded", false},        Row{"double", false}}) {
     std::string_view const words = row.words;
     if (words.back() == '.' ? cursor.take(words) : cursor.take_word(words)) {
       unnumbered = unnumbered || row.unnumbered;
@@ -144,59 +144,11 @@ constexpr bool take_numbering_words(TextCursor& cursor, bool& unnumbered) {
   return false;
 }
 
-/// Takes words for plates after their number: `folded leaves of plates`; missing if none follow.
-constexpr std::optional<PageUnit> take_plates(TextCursor& cursor, bool& folded) {
-  auto const from = cursor.at();
-  cursor.take_blanks();
-  for (bool more = true; more;) {
-    more = false;
-    for (char const* word : {"folded", "folding", "engraved", "unnumbered", "numbered", "double"})
-      if (cursor.take_word(word)) {
-        folded = folded || std::string_view{word}.starts_with("fold");
-        cursor.take_blanks();
-        more = true;
-      }
-  }
-  struct Row {
-    char const* words;
-    PageUnit unit;
-  };
-  for (auto const& [words, unit] : {Row{"leaves of plates", PageUnit::leaves},
-                                    Row{"leaf of plates", PageUnit::leaves},
-                                    Row{"pages of plates", PageUnit::pages},
-                                    Row{"page of plates", PageUnit::pages},
-                                    Row{"p. of plates", PageUnit::pages},
-                                    Row{"leaves of pl.", PageUnit::leaves},
-                                    Row{"leaf of pl.", PageUnit::leaves},
-                                    Row{"ll. of plates", PageUnit::leaves},
-                                    Row{"ll. of pl.", PageUnit::leaves},
-                                    Row{"l. of plates", PageUnit::leaves},
-                                    Row{"l. of pl.", PageUnit::leaves},
-                                    Row{"ff. of plates", PageUnit::leaves},
-                                    Row{"f. of plates", PageUnit::leaves},
-                                    Row{"ff. de planches", PageUnit::leaves},
-                                    Row{"f. de planches", PageUnit::leaves},
-                                    Row{"f. de pl.", PageUnit::leaves},
-                                    Row{"p. of pl.", PageUnit::pages},
-                                    Row{"p. de pl.", PageUnit::pages},
-                                    Row{"h. de lám.", PageUnit::leaves},
-                                    Row{"plates", PageUnit::leaves},
-                                    Row{"plate", PageUnit::leaves},
-                                    Row{"planches", PageUnit::leaves},
-                                    Row{"pls.", PageUnit::leaves},
-                                    Row{"pl.", PageUnit::leaves},
-                                    Row{"Kupfertafeln", PageUnit::leaves},
-                                    Row{"Tafeln", PageUnit::leaves},
-                                    Row{"Taf.", PageUnit::leaves},
-                                    Row{"tavole", PageUnit::leaves},
-                                    Row{"tav.", PageUnit::leaves},
-                                    Row{"c. di tav.", PageUnit::leaves},
-                                    Row{"p. di tav.", PageUnit::pages},
-                                    Row{"láminas", PageUnit::leaves},
-                                    Row{"lám.", PageUnit::leaves}})
-    if (std::string_view{words}.back() == '.' ? cursor.take(words) : cursor.take_word(words)) return unit;
-  cursor.go_to(from);
-  return std::nullopt;
+/// Takes a word for `and` between numbers.
+constexpr bool take_and(TextCursor& cursor) {
+  for (std::string_view const word : {"and", "und", "et", "y", "e"})
+    if (cursor.peek(word.size()) == ' ' && cursor.take(word)) return true;
+  return false;
 }
 
 /// Takes `i.e.` or a similar word before a corrected number.

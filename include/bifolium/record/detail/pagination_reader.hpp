@@ -10,15 +10,49 @@ inline namespace v0 {
 namespace detail {
 
 class PaginationReader : PageRemarkReader {
+  /// Takes `with` or a word like it before a number of plates.
+  bool take_word_before_plates() {
+    auto const here = cursor_.at();
+    bool found = false;
+    for (std::string_view const word : {"with", "mit", "avec", "con", "med"})
+      if (!found && cursor_.take_word(word)) {
+        cursor_.take_blanks();
+        auto const error = plates(found);
+        if (error) found = false;
+      }
+    if (!found) cursor_.go_to(here);
+    return found;
+  }
+  /// Takes a full stop between numbers, `pp. xii. 320`, or between a number and its unit, `viii., 320. p.`.
+  bool take_stop() {
+    auto look = cursor_;
+    bool const unit_may_follow = extent_ && group_ < runs().size();
+    if (runs().empty() || (extent_ && !unit_may_follow) || !look.take('.')) return false;
+    bool const blanks = look.take_blanks();
+    bool const number = blanks && (look.at_digit() || look.peek() == '[' || numeral_bytes(look) > 0);
+    if (!number && !(unit_may_follow && (look.peek() == ',' || take_page_unit(look) != nullptr))) return false;
+    cursor_.skip(1);
+    return true;
+  }
+  /// Takes a dash after the end of a sequence, as French catalogues write it: [4]-319 [i.e. 321]-[3] p., [8] p.-320 p.
+  bool take_dash_of_sequences() {
+    auto look = cursor_;
+    if (runs().empty() || !look.take_dash()) return false;
+    look.take_blanks();
+    bool const number = look.peek() == '[' || (extent_ && (look.at_digit() || numeral_bytes(look) > 0));
+    if (number && !size_follows()) cursor_ = look;
+    return number && cursor_.at() == look.at();
+  }
   bool take_separator() {
     if (cursor_.peek() == ';' && !size_follows()) {
       cursor_.skip(1);
       if (!runs().empty() && runs().back().part == part_ && part_ < UINT16_MAX) ++part_, sequences_.begin_part();
       return true;
     }
+    if (take_stop() || take_dash_of_sequences()) return true;
     if (depth_ > 0 && cursor_.take(')')) return --depth_, true;
     if (depth_ > 0 && cursor_.take('(')) return ++depth_, true;
-    return cursor_.take(',') || cursor_.take('+') || cursor_.take('&') || cursor_.take_word("and");
+    return cursor_.take(',') || cursor_.take('+') || cursor_.take('&') || take_and(cursor_);
   }
 
   // -- the whole -----------------------------------------------------------------------------------------------------
@@ -139,8 +173,11 @@ class PaginationReader : PageRemarkReader {
     if ((letter || is_digit(c)) && take_name_of_volume()) return std::nullopt;
     if (letter && (take_approximately() || leave_frontispiece())) return std::nullopt;
     if (letter && numbers_described()) return leave_rest();
+    if ((letter || (c == '(' && is_latin_letter(cursor_.peek(1)))) && plates_in_or_apart()) return std::nullopt;
+    if (letter && any_ && take_word_before_plates()) return std::nullopt;
     bool unnumbered = false; // the run before has taken it into account
-    if (letter && any_ && (take_numbering_words(cursor_, unnumbered) || unit())) return std::nullopt;
+    if (letter && any_ && (take_bl_for_leaves() || take_numbering_words(cursor_, unnumbered) || unit()))
+      return std::nullopt;
     if (any_ && !extent_ && begins_faults()) return faults();
     if (bracket && leave_note()) return std::nullopt;
     if (wanted_extent_ && (is_digit(c) || c == '[') && container()) return std::nullopt;
@@ -154,8 +191,9 @@ class PaginationReader : PageRemarkReader {
   }
 
 public:
-  PaginationReader(std::string_view text, bool extent, Limits const& limits)
-      : PageRemarkReader{text, extent}, limits_{limits} {}
+  /// `pages_if_missing`: numbers without any unit are pages, with a doubt.
+  PaginationReader(std::string_view text, bool extent, Limits const& limits, bool pages_if_missing = false)
+      : PageRemarkReader{text, extent}, limits_{limits}, pages_if_missing_{pages_if_missing} {}
 
   Expected<Extent> read() {
     if (is_too_long(cursor_.text(), limits_)) return too_long(limits_);
@@ -177,6 +215,7 @@ public:
     if (!any_) return cursor_.error_from(0, problem());
     if (auto error = end_groups()) return *error;
     read_.approximate = approximate_run_ < runs().size();
+    count_plates_in_pages();
     apply_faults();
     if (read_.pages() > 99'999'999) return cursor_.error_from(0, Problem::number_too_large);
     return static_cast<Extent&&>(read_);
@@ -184,11 +223,32 @@ public:
 
 private:
   Limits limits_;
+  bool pages_if_missing_;
 
-  /// Numbers after the last unit: of the same unit, with a doubt. Numbers without any unit are not an extent.
+  /// Returns the word that stands where the unit of the numbers is expected: `map` in `1 map`. It is empty if the text
+  /// ends there, or goes on with a remark or with other parts of a description.
+  [[nodiscard]] TextSpan unknown_unit() {
+    for (auto const span : read_.unread) {
+      auto const text = span.of(cursor_.text());
+      if (span.from < runs().back().at.to || !is_latin_letter(text[0])) continue;
+      TextCursor word{text};
+      word.take_until([](char32_t c) { return is_space(c) || c == ',' || c == ';'; });
+      return {span.from, span.from + word.at()};
+    }
+    return {};
+  }
+  /// Numbers after the last unit: of the same unit, with a doubt. Numbers without any unit are not an extent, unless the
+  /// caller says that they are pages.
   std::optional<Error> end_groups() {
     if (!extent_ || group_ == runs().size()) return std::nullopt;
-    if (!unit_seen_) return wanted_extent_ ? std::optional{cursor_.error_here(Problem::unexpected_end)} : std::nullopt;
+    if (!unit_seen_ && !wanted_extent_) return std::nullopt;
+    if (!unit_seen_) {
+      if (auto const word = unknown_unit(); !word.empty()) return cursor_.error(Problem::not_a_unit_of_pages, word);
+      TextSpan const numbers{runs().front().at.from, runs().back().at.to};
+      if (!pages_if_missing_) return cursor_.error(Problem::unit_of_pages_missing, numbers);
+      read_.pagination.warn(cursor_.error(Problem::pages_taken, numbers));
+      return std::nullopt;
+    }
     auto const unit = group_ > 0 ? runs()[group_ - 1].unit : PageUnit::pages;
     for (auto r = group_; r < runs().size(); ++r) {
       runs()[r].unit = unit;
