@@ -143,6 +143,22 @@ TEST_CASE("an extent that was read in part counts nothing") {
   }
 }
 
+TEST_CASE("a format after the pages is the format, with a size and without") { // ISBD area 5, common practice
+  for (auto text : {"[8]-320 p. ; in-8", "[8], 320 p. : ill. ; 8°", "[8], 320 p. ; 8vo.", "[8], 320 p. ; (8vo)",
+                    "[8], 320 p. ; 20 cm (8vo)", "[8], 320 p. ; 8° ; 20 cm"}) {
+    INFO(text);
+    auto const book = described({.pagination = text});
+    REQUIRE(book.pagination);
+    CHECK(book.pagination->value.pages() == 328);
+    REQUIRE(book.format);
+    CHECK(book.format->value.leaves_to_sheet() == 8);
+    CHECK(book.unread.empty());
+  }
+  auto const in_fours = described({.height = "20 cm (8vo in 4s)"});
+  REQUIRE(in_fours.gatherings);
+  CHECK(in_fours.gatherings->value == 4);
+}
+
 TEST_CASE("what is read with a doubt is told as a note") {
   auto const doubt = [](FieldTexts const& texts) {
     auto const audit = examine(described(texts));

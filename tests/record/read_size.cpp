@@ -97,6 +97,79 @@ TEST_CASE("the binding is stated apart from 3 cm on; else the leaf may be lower"
   CHECK(size("20 cm").leaf_height() == SizeRange{160, 200});
 }
 
+TEST_CASE("what was measured may be said after the measure") { // common practice of dealers, no source
+  for (std::string_view const text :
+       {"187 x 114 mm (leaf)", "187 x 114 mm (leaves)", "187 x 114 mm (leaf size)", "187 x 114 mm (text block)",
+        "187 x 114 mm (page)", "leaf 187 x 114 mm", "Leaf: 187 x 114 mm", "sheet 187 x 114 mm"}) {
+    INFO(text);
+    auto const read = size(text);
+    CHECK(read.of_leaf);
+    CHECK(read.height == SizeRange{186.5, 187.5});
+    CHECK(read.width == SizeRange{113.5, 114.5});
+    CHECK(read.unread.empty());
+  }
+  for (std::string_view const text : {"22 cm (binding)", "binding 22 cm", "22 cm (bound)", "Einband 22 cm"}) {
+    INFO(text);
+    CHECK(size(text).height == cm(22)); // by the rules the height of a book is that of its binding
+    CHECK(size(text).leaf_height() == SizeRange{180, 220});
+    CHECK_FALSE(size(text).binding);
+  }
+  CHECK(size("22 cm (binding), 20 cm (leaf)").binding == cm(22));
+  CHECK(size("22 cm (binding), 20 cm (leaf)").height == cm(20));
+  for (std::string_view const text :
+       {"150 x 95 mm (type page)", "type page 150 x 95 mm", "image 20 x 15 cm", "25 x 20 x 5 cm (box)"}) {
+    INFO(text);
+    CHECK(read_size(text).error().problem == Problem::size_of_no_leaf);
+    auto const with_leaf = std::string{text} + ", 187 mm (leaf)";
+    CHECK(size(std::string_view{with_leaf}).height == SizeRange{186.5, 187.5});
+    CHECK(size(std::string_view{with_leaf}).unread.size() == 1);
+  }
+}
+
+TEST_CASE("the word in before another word is not the unit") {
+  for (std::string_view const text : {"20 cm in slipcase 25 cm", "20 cm in box 25 cm", "20 cm, in case 25 cm",
+                                      "20 cm in slipcase", "20 cm in a case of 25 cm", "20 cm in morocco"}) {
+    INFO(text);
+    CHECK(size(text).height == cm(20));
+  }
+  CHECK((*read_size("187 in slipcase", SheetUnit::mm)).height == SizeRange{186.5, 187.5});
+  for (std::string_view const text : {"7 in", "7 in.", "7 in x 5 in", "7 in by 5 in", "7 in. tall", "7 in high"}) {
+    INFO(text);
+    CHECK(size(text).height == size("7 inches").height);
+  }
+}
+
+TEST_CASE("words for units, height and sheets") { // common practice, no source
+  for (std::string_view const text :
+       {"20 cms", "20 cms.", "20 CM", "20 Cm.", "20 centimètres", "20 Zentimeter", "20 centimetri", "20 centímetros",
+        "H 20 cm", "h 20 cm", "H. 20 cm", "Höhe 20 cm", "haut. 20 cm", "Haut. 20 cm", "alt. 20 cm", "Height: 20 cm"}) {
+    INFO(text);
+    CHECK(size(text).height == cm(20));
+    CHECK(size(text).unread.empty());
+  }
+  CHECK(size("200 millimètres").height == size("200 mm").height);
+  CHECK(size("20 cm approx.").height == SizeRange{180, 210});
+  CHECK(size("20 cm approx.").approximate);
+  CHECK(size("24-28 x 18 cm").tallest == cm(28));
+  CHECK(size("24-28 x 18 cm").width == cm(18));
+  CHECK(size("48 x 30 cm. fold. to 24 x 15 cm.").folded_height == cm(24));
+}
+
+TEST_CASE("a format after the size has its gatherings, and words about the paper") { // common practice, no source
+  CHECK(size("20 cm (8vo in 4s)").gathered == Cycle(4));
+  CHECK(size("27 cm (fol. in 8s)").gathered == Cycle(8));
+  CHECK_FALSE(size("20 cm (8vo)").gathered);
+  CHECK(size("20 cm (4to & 8vo)").formats.size() == 2);
+  CHECK(size("In 8°, 20 cm").formats.size() == 1);
+  for (std::string_view const text : {"25 cm (royal 4to)", "25 cm (Imperial 4to)", "25 cm (demy 4to in 8s)"}) {
+    INFO(text);
+    REQUIRE(size(text).formats.size() == 1);
+    CHECK(size(text).formats[0].leaves_to_sheet() == 4);
+    REQUIRE(size(text).unread.size() == 1); // the name of the paper
+    CHECK(text.find(size(text).unread[0].of(text)) == 7);
+  }
+}
+
 TEST_CASE("formats follow the size in parentheses") {
   // DCRM(B) 5D1.3
   CHECK(size("20 cm (4to)").formats == std::vector{Format::of(4)});

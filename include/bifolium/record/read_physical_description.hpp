@@ -15,11 +15,12 @@ inline namespace v0 {
 struct PhysicalDescription {
   std::optional<Extent> extent{};      ///< no value if the line begins with the size
   TextSpan details{};                  ///< illustrations and similar details, between ` : ` and ` ; `
-  std::optional<SizeStatement> size{}; ///< no value if the line has no size
+  std::optional<SizeStatement> size{}; ///< no value if the line has no size; of a line with formats alone no height
   TextSpan accompanying{};             ///< the text after ` + `
 };
 
-/// Reads a physical description. Formats may stand after the size or in parts before it: "205 p. ; 8vo ; 20 cm". Places
+/// Reads a physical description. Formats may stand after the size or in parts before it, "205 p. ; 8vo ; 20 cm", or
+/// alone, "205 p. ; 8vo". Places
 /// in the parts are places in the line. Errors, with the column in the line:
 /// not_an_extent, and those of `read_extent` and `read_size`; the limit text_too_long.
 [[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text,
@@ -43,12 +44,13 @@ struct PhysicalDescription {
     before_size = at;
     break;
   }
-  // formats may stand before the size in parts of their own: 205 p. ; 8vo ; 20 cm
-  while (read.size && before_size > 0) {
+  // formats may stand before the size in parts of their own, or alone: 205 p. ; 8vo ; 20 cm, [8]-320 p. ; in-8
+  while (before_size > 0) {
     auto const at = body.rfind(';', before_size - 1);
     if (at == body.npos) break;
     auto const formats = detail::SizeReader{body.substr(at + 1, before_size - at - 1), {}}.read_formats();
     if (formats.empty()) break;
+    if (!read.size) read.size.emplace();
     read.size->formats.insert(read.size->formats.begin(), formats.begin(), formats.end());
     before_size = at;
   }

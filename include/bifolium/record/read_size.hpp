@@ -13,8 +13,8 @@ namespace bifolium {
 inline namespace v0 {
 
 /// Reads a statement of size. `unit` is the unit of a number without one, as in a column of millimetres. Text that does
-/// not belong to the size is listed in `unread`. Errors, with the column: not_a_length, unit_missing, not_positive,
-/// number_too_large.
+/// not belong to the size is listed in `unread`. Errors, with the column: not_a_length, size_of_no_leaf, unit_missing,
+/// not_positive, number_too_large.
 [[nodiscard]] inline Expected<SizeStatement> read_size(std::string_view text, std::optional<SheetUnit> unit = {}) {
   return detail::SizeReader{text, unit}.read();
 }

@@ -6,6 +6,7 @@
 
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/fold/format.hpp>
+#include <bifolium/leaf/cycle.hpp>
 #include <bifolium/paper/length.hpp>
 
 #include <optional>
@@ -35,6 +36,7 @@ struct SizeStatement {
   std::optional<SizeRange> binding_width{};                 ///< width of the binding, if it is stated
   std::optional<SizeRange> folded_height{}, folded_width{}; ///< size when folded, of a sheet that was issued folded
   std::vector<Format> formats{};                            ///< the formats in parentheses after the size
+  std::optional<Cycle> gathered{};                          ///< leaves of the gatherings: 4 in `20 cm (8vo in 4s)`
   /// true if the statement says that the height is that of the leaf or text block
   bool of_leaf{};
   /// true for `ca. 19 cm`: the interval is a unit wider at each end
@@ -50,8 +52,8 @@ struct SizeStatement {
   friend bool operator==(SizeStatement const& a, SizeStatement const& b) {
     return a.height == b.height && a.width == b.width && a.tallest == b.tallest && a.binding == b.binding &&
            a.binding_width == b.binding_width && a.folded_height == b.folded_height &&
-           a.folded_width == b.folded_width && a.formats == b.formats && a.of_leaf == b.of_leaf &&
-           a.approximate == b.approximate;
+           a.folded_width == b.folded_width && a.formats == b.formats && a.gathered == b.gathered &&
+           a.of_leaf == b.of_leaf && a.approximate == b.approximate;
   }
 };
 

@@ -75,6 +75,8 @@ class DescriptionReader : FormulaFieldReader {
     if (read.width) beside_.width_in_size = stated(SizeRange{*read.width}, text, at);
     if (read.binding) beside_.binding_in_size = stated(SizeRange{*read.binding}, text, at);
     if (read.formats.size() == 1) beside_.format_in_size = stated(Format{read.formats[0]}, text, at);
+    if (read.gathered && read.gathered->size() == 1)
+      beside_.gatherings_in_size = stated(int{read.gathered->term(0)}, text, at);
   }
   void height() {
     if (texts_.height.empty()) return;
@@ -106,10 +108,31 @@ class DescriptionReader : FormulaFieldReader {
       beside_.plates_in_pages =
           stated(std::int64_t{*plates}, TextSpan{extent->plates.front().at.from, extent->plates.back().at.to}.of(text));
   }
+  /// A size after the pages, or formats alone. Without effect if the record has a height of its own.
+  bool size_after_extent(TextSpan span) {
+    auto const text = texts_.pagination, words = span.of(text);
+    if (auto const read = read_size(words)) {
+      for (auto const part : read->unread)
+        if (!part.of(words).starts_with("+"))
+          rest(Field::pagination, text, {span.from + part.from, span.from + part.to});
+      if (texts_.height.empty()) beside_.size_in = Field::pagination, size(*read, words, place_in(text, span.from));
+      return true;
+    }
+    auto const formats = SizeReader{words, {}}.read_formats();
+    if (texts_.height.empty() && formats.size() == 1) {
+      beside_.size_in = Field::pagination;
+      beside_.format_in_size = stated(Format{formats[0]}, words, place_in(text, span.from));
+    }
+    return !formats.empty();
+  }
   /// What follows the pages: illustrations after ` : `, the size after ` ; `, other words. False where the words name
   /// more pages, so that the number of them is not known.
   bool after_extent(TextSpan span) {
     auto const text = texts_.pagination;
+    // the semicolon before a size is left with it, that before a format is taken for one between volumes
+    auto before = span.from;
+    while (before > 0 && text[before - 1] == ' ') --before;
+    if (before > 0 && text[before - 1] == ';') span.from = before - 1;
     auto words = span.of(text);
     if (words.starts_with(":")) {
       auto const end = words.find(" ;");
@@ -117,15 +140,7 @@ class DescriptionReader : FormulaFieldReader {
       span.from += end + 1;
       words = span.of(text);
     }
-    if (words.starts_with(";"))
-      if (auto const read = read_size(words.substr(1))) {
-        auto const at = place_in(text, span.from + 1);
-        for (auto const part : read->unread)
-          if (!part.of(words.substr(1)).starts_with("+"))
-            rest(Field::pagination, text, {span.from + 1 + part.from, span.from + 1 + part.to});
-        if (texts_.height.empty()) beside_.size_in = Field::pagination, size(*read, words.substr(1), at);
-        return true;
-      }
+    if (words.starts_with(";") && size_after_extent({span.from + 1, span.to})) return true;
     if (names_pages(words)) {
       unread(Field::pagination, TextCursor{text}.error(Problem::trailing_text, span), text);
       return false;

@@ -20,7 +20,7 @@ struct StatedBeside {
   std::optional<Stated<std::int64_t>> plates_in_pages{};
   std::optional<Stated<Format>> format_in_size{};
   std::optional<Stated<SizeRange>> width_in_size{}, binding_in_size{};
-  std::optional<Stated<int>> gatherings_in_format{};
+  std::optional<Stated<int>> gatherings_in_format{}, gatherings_in_size{};
   Field size_in{Field::height}; ///< the field in whose text the size was found
 
   /// Settles the format, which readers of other fields ask for.
@@ -41,6 +41,7 @@ struct StatedBeside {
     settle(book, Field::width, size_in, book.width, texts.width, width_in_size, meet);
     settle(book, Field::binding, size_in, book.binding, texts.binding, binding_in_size, meet);
     settle(book, Field::gatherings, Field::format, book.gatherings, texts.gatherings, gatherings_in_format, equal<int>);
+    settle(book, Field::gatherings, size_in, book.gatherings, texts.gatherings, gatherings_in_size, equal<int>);
   }
 
 private:

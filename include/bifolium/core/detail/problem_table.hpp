@@ -335,6 +335,8 @@ BIFOLIUM_PROBLEM(319, wanting_in_every_copy, "every copy lacks '{found}', becaus
 BIFOLIUM_PROBLEM(331, unit_of_pages_missing, "'{found}' does not say what it counts: write p. or leaves after it")
 /// A word after the numbers of an extent that is not a unit of pages.
 BIFOLIUM_PROBLEM(332, not_a_unit_of_pages, "'{found}' is not a unit of pages: write p., leaves or columns after the numbers")
+/// A size of a type page, a box or an image, without a height of the book.
+BIFOLIUM_PROBLEM(333, size_of_no_leaf, "'{found}' is not the size of the leaf or the binding: write that, as 187 mm or 19 cm")
 
 // 320-339: dates and places of printing, as catalogues state them
 /// Doubtful: `MDCCXXV [1752]`.

@@ -9,7 +9,9 @@
 #include <bifolium/core/fraction_text.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/read_format.hpp>
+#include <bifolium/fold/read_gathered.hpp>
 #include <bifolium/record/detail/size_words.hpp>
+#include <bifolium/record/read_format_statement.hpp>
 #include <bifolium/record/size_statement.hpp>
 
 namespace bifolium {
@@ -114,39 +116,50 @@ class SizeReader {
     pouces = {pouces.value + static_cast<double>(*lignes) / 12, 1.0 / 12, false};
   }
   /// Reads `19 cm`, `20 x 32 cm`, `24-28 cm` or `mm 123x95`.
-  std::optional<Error> measure(SizeOf of, std::size_t from) {
+  std::optional<Error> measure(std::optional<SizeOf> of, std::size_t from) {
     cursor_.take_blanks();
     auto unit = take_size_unit(cursor_);
     cursor_.take_blanks();
     auto first = number();
     if (!first) return first.error();
-    std::optional<Number> across, tallest;
-    char labelled = '\0';                  // what the first number is said to be
-    for (int more = 0; more < 2; ++more) { // the third number of a box is its depth
+    std::optional<Number> across, tallest, depth; // the third number of a box is its depth
+    char labelled = '\0';                         // what the first number is said to be
+    auto unit_after = take_size_unit(cursor_);    // 20 cm x 32 cm
+    if ((unit_after ? unit_after : unit) == SheetUnit::pouce) add_lignes(*first);
+    if (auto const label = take_side_label(cursor_)) labelled = label;
+    while (!depth) {
       auto const here = cursor_.at();
-      if (!unit) unit = take_size_unit(cursor_); // 20 cm x 32 cm
-      if (more == 0 && unit == SheetUnit::pouce) add_lignes(*first);
-      if (auto const label = more == 0 ? take_side_label(cursor_) : '\0') labelled = label;
-      auto const [by, to] = joint(more == 0);
+      auto const [by, to] = joint(!across && !tallest);
       if ((!by && !to) || !cursor_.at_digit()) {
-        if (!unit || by || to) cursor_.go_to(here);
+        cursor_.go_to(here);
         break;
       }
       auto next = number();
       if (!next) return next.error();
-      if (more == 0) (by ? across : tallest) = *next;
-      if (to) break;
+      (to ? tallest : across ? depth : across) = *next;
+      if (auto const found = take_size_unit(cursor_)) unit_after = found;
+      if (by && across && !depth && (unit_after ? unit_after : unit) == SheetUnit::pouce) add_lignes(*across);
     }
-    if (auto const after = take_size_unit(cursor_)) unit = after;
-    if (across && unit == SheetUnit::pouce) add_lignes(*across);
+    if (unit_after) unit = unit_after;
     auto const last = take_side_label(cursor_);
-    if (auto const after = take_size_unit(cursor_)) unit = after; // 187 (h) x 114 (w) mm
+    if (!unit_after && last != '\0')
+      if (auto const found = take_size_unit(cursor_)) unit = found; // 187 (h) x 114 (w) mm
     if (!unit) unit = unit_;
     if (!unit) return error(Problem::unit_missing, from);
+    if (auto const label = of ? std::nullopt : take_size_label_after(cursor_)) of = label;
+    take_about_after();
     // 114 (w) x 187 (h) mm, 114 x 187 mm (w x h)
     bool const width_first = across && (labelled == 'w' || (labelled == '\0' && last == 'w'));
-    return width_first ? keep(of, *across, *first, tallest, *unit, from)
-                       : keep(of, *first, across, tallest, *unit, from);
+    return width_first ? keep(of.value_or(SizeOf::book), *across, *first, tallest, *unit, from)
+                       : keep(of.value_or(SizeOf::book), *first, across, tallest, *unit, from);
+  }
+  /// Takes `approx.` after a measure.
+  void take_about_after() {
+    auto look = cursor_;
+    look.take_blanks();
+    if (!take_about(look) || (!look.at_end() && look.peek() != ',' && look.peek() != ';' && look.peek() != '(')) return;
+    cursor_ = look;
+    about_ = true;
   }
   std::optional<Error> keep(SizeOf of, Number const& height, std::optional<Number> const& width,
                             std::optional<Number> const& tallest, SheetUnit unit, std::size_t from) {
@@ -164,25 +177,47 @@ class SizeReader {
       read_.height = range(height, height, unit), read_.width = as_range(width), read_.tallest = as_range(tallest);
       read_.of_leaf = of == SizeOf::leaf, read_.approximate = about_;
     } else
-      read_.unread.push_back({from, cursor_.at()});
+      read_.unread.push_back(trimmed(cursor_.text(), {from, cursor_.at()}, " ."));
     about_ = false;
     return std::nullopt;
+  }
+  /// Takes a format and the gatherings after it: 8vo in 4s, in 8°.
+  bool format() {
+    auto look = cursor_;
+    if (look.take("in ") || look.take("In ")) look.take_blanks();
+    auto const found = format_at_start(look.rest());
+    if (!found || found->bytes == 0) return false;
+    look.skip(found->bytes);
+    read_.formats.push_back(found->format);
+    if (auto const gathered = take_gathered(look, found->format); gathered.counts.found())
+      read_.gathered = gathered.counts.leaves;
+    cursor_ = look;
+    return true;
+  }
+  /// Takes words about the paper before a format in parentheses: the royal of (royal 4to).
+  void words_of_paper() {
+    auto look = cursor_;
+    auto const inner = look.take_until([](char32_t c) { return c == ')'; });
+    auto const read = read_format_statement(inner);
+    if (!read || read->formats.size() != 1 || !read->unread.empty() || read->paper.empty()) return;
+    auto const words = TextSpan{cursor_.at(), cursor_.at() + inner.find(read->paper) + read->paper.size()};
+    read_.unread.push_back(words);
+    cursor_.go_to(words.to);
+    cursor_.take_blanks();
   }
   /// Reads formats: (4to and 8vo), In-16°. A parenthesis may contain the measure instead.
   bool formats() {
     auto const from = cursor_.at();
     bool const bracket = cursor_.take('(');
     bool any = false;
+    if (bracket) words_of_paper();
     while (true) {
       cursor_.take_blanks();
-      auto const found = format_at_start(cursor_.rest());
-      if (!found || found->bytes == 0) break;
-      read_.formats.push_back(found->format);
-      cursor_.skip(found->bytes);
+      if (!format()) break;
       any = true;
       cursor_.take_blanks();
       bool const parted = !ends_at_semicolon() && cursor_.take("; ");
-      if (!parted && !cursor_.take_word("and") && !cursor_.take(',')) break;
+      if (!parted && !cursor_.take_word("and") && !cursor_.take('&') && !cursor_.take(',')) break;
     }
     cursor_.take_blanks();
     if (any && bracket && cursor_.take_word("or")) return leave_alternatives(from);
@@ -214,6 +249,8 @@ public:
   /// Reads a text that has formats and nothing else. Returns no formats if it has more.
   std::vector<Format> read_formats() {
     formats();
+    static_cast<void>(cursor_.take('.'));
+    cursor_.take_blanks();
     return cursor_.at_end() ? read_.formats : std::vector<Format>{};
   }
   Expected<SizeStatement> read() {
@@ -228,7 +265,7 @@ public:
       auto const from = cursor_.at();
       static_cast<void>(cursor_.take('('));
       auto const of = take_size_label(cursor_);
-      if (of == SizeOf::book && !cursor_.at_digit() && cursor_.peek() != 'm' && cursor_.peek() != 'c' &&
+      if (!of && !cursor_.at_digit() && cursor_.peek() != 'm' && cursor_.peek() != 'c' &&
           !vulgar(cursor_.character().value)) {
         if (!read_.height) return error(Problem::not_a_length, from);
         leave_rest(from);
@@ -240,6 +277,10 @@ public:
       leave_rest(from); // after the size: notes
       break;
     }
+    if (!read_.height && read_.binding) // the binding alone is the height of the book
+      read_.height = read_.binding, read_.width = read_.binding_width, read_.binding.reset(),
+      read_.binding_width.reset();
+    if (!read_.height && !read_.unread.empty()) return cursor_.error(Problem::size_of_no_leaf, read_.unread.front());
     if (!read_.height) return error(cursor_.text().empty() ? Problem::unexpected_end : Problem::not_a_length, 0);
     return static_cast<SizeStatement&&>(read_);
   }

@@ -19,62 +19,145 @@ namespace detail {
 /// What is measured.
 enum class SizeOf : std::uint8_t { book, leaf, width, binding, folded, other };
 
+/// Takes a word in capitals or small letters, if no letter follows it.
+constexpr bool take_size_word(TextCursor& cursor, std::string_view word) {
+  return !is_latin_letter(cursor.peek(word.size())) && cursor.take_in_any_case(word);
+}
+
+/// Takes `in` for inches. in-8 and in 8° are formats, and `in binding`, `in slipcase` say where the book is.
+constexpr bool take_in_for_inches(TextCursor& cursor) {
+  auto look = cursor;
+  if (!look.take_word("in") || look.peek() == '-') return false;
+  if (look.peek() != '.' && look.take_blanks()) {
+    auto const word = look.take_letters();
+    bool const of_size = word.empty() || word == "x" || word == "X" || word == "by" || word == "and" || word == "or" ||
+                         word == "high" || word == "tall" || word == "wide";
+    if (!of_size) return false;
+  }
+  return cursor.take("in");
+}
+
 /// Takes the unit of a length, with its full stop.
-inline std::optional<SheetUnit> take_size_unit(TextCursor& cursor) {
+constexpr std::optional<SheetUnit> take_size_unit(TextCursor& cursor) {
   struct Row {
     char const* word;
     SheetUnit unit;
   };
   auto const here = cursor.at();
   cursor.take_blanks();
-  for (auto const& row :
-       {Row{"cm", SheetUnit::cm}, Row{"centimetres", SheetUnit::cm}, Row{"centimeters", SheetUnit::cm},
-        Row{"mm", SheetUnit::mm}, Row{"millimetres", SheetUnit::mm}, Row{"millimeters", SheetUnit::mm},
+  for (auto const& [word, unit] :
+       {Row{"cm", SheetUnit::cm}, Row{"cms", SheetUnit::cm}, Row{"centimetres", SheetUnit::cm},
+        Row{"centimeters", SheetUnit::cm}, Row{"Zentimeter", SheetUnit::cm}, Row{"centimètres", SheetUnit::cm},
+        Row{"centimetri", SheetUnit::cm}, Row{"centímetros", SheetUnit::cm}, Row{"mm", SheetUnit::mm},
+        Row{"millimetres", SheetUnit::mm}, Row{"millimeters", SheetUnit::mm}, Row{"Millimeter", SheetUnit::mm},
+        Row{"millimètres", SheetUnit::mm}, Row{"millimetri", SheetUnit::mm}, Row{"milímetros", SheetUnit::mm},
         Row{"inches", SheetUnit::inch}, Row{"inch", SheetUnit::inch}, Row{"pouces", SheetUnit::pouce},
-        Row{"pouce", SheetUnit::pouce}, Row{"in", SheetUnit::inch}}) {
-    // in-8 is a format, and the `in` of `in binding` is not the unit inches
-    bool const other_word = std::string_view{row.word} == "in" && cursor.peek(2) != '.' &&
-                            (cursor.peek(2) == '-' || cursor.starts_with("in binding") || cursor.starts_with("in box"));
-    if (other_word || !cursor.take_word(row.word)) continue;
+        Row{"pouce", SheetUnit::pouce}}) {
+    if (!take_size_word(cursor, word)) continue;
     static_cast<void>(cursor.take('.'));
-    return row.unit;
+    return unit;
+  }
+  if (take_in_for_inches(cursor)) {
+    static_cast<void>(cursor.take('.'));
+    return SheetUnit::inch;
   }
   if (cursor.take("″") || cursor.take('"')) return SheetUnit::inch;
   cursor.go_to(here);
   return std::nullopt;
 }
 
-/// Takes words before a measure, such as `bound to` and `page size:`.
-inline SizeOf take_size_label(TextCursor& cursor) {
+/// Takes words that say what is measured, such as `bound to` and `page size:`. No value if there are none.
+constexpr std::optional<SizeOf> take_size_label(TextCursor& cursor) {
   struct Row {
     char const* words;
     SizeOf of;
   };
-  auto const end = [&](SizeOf of) {
-    cursor.take_blanks();
-    if (cursor.take_word("size") || cursor.take_word("height")) cursor.take_blanks();
-    static_cast<void>(cursor.take(':'));
-    cursor.take_blanks();
+  for (auto const& [words, of] : {Row{"bound to", SizeOf::binding},
+                                  Row{"in binding", SizeOf::binding},
+                                  Row{"binding", SizeOf::binding},
+                                  Row{"bound", SizeOf::binding},
+                                  Row{"covers", SizeOf::binding},
+                                  Row{"cover", SizeOf::binding},
+                                  Row{"boards", SizeOf::binding},
+                                  Row{"Einband", SizeOf::binding},
+                                  Row{"reliure", SizeOf::binding},
+                                  Row{"legatura", SizeOf::binding},
+                                  Row{"folded to", SizeOf::folded},
+                                  Row{"fold. to", SizeOf::folded},
+                                  Row{"text block", SizeOf::leaf},
+                                  Row{"textblock", SizeOf::leaf},
+                                  Row{"leaves", SizeOf::leaf},
+                                  Row{"leaf", SizeOf::leaf},
+                                  Row{"pages", SizeOf::leaf},
+                                  Row{"page", SizeOf::leaf},
+                                  Row{"on sheet", SizeOf::leaf},
+                                  Row{"sheet", SizeOf::leaf},
+                                  Row{"Blattgröße", SizeOf::leaf},
+                                  Row{"Blatt", SizeOf::leaf},
+                                  Row{"feuillets", SizeOf::leaf},
+                                  Row{"feuillet", SizeOf::leaf},
+                                  Row{"height", SizeOf::book},
+                                  Row{"Höhe", SizeOf::book},
+                                  Row{"hauteur", SizeOf::book},
+                                  Row{"haut.", SizeOf::book},
+                                  Row{"altezza", SizeOf::book},
+                                  Row{"alt.", SizeOf::book},
+                                  Row{"altura", SizeOf::book},
+                                  Row{"alto", SizeOf::book},
+                                  Row{"h.", SizeOf::book},
+                                  Row{"h", SizeOf::book},
+                                  Row{"width", SizeOf::width},
+                                  Row{"Breite", SizeOf::width},
+                                  Row{"largeur", SizeOf::width},
+                                  Row{"larg.", SizeOf::width},
+                                  Row{"larghezza", SizeOf::width},
+                                  Row{"ancho", SizeOf::width},
+                                  Row{"w.", SizeOf::width},
+                                  Row{"type page", SizeOf::other},
+                                  Row{"type-page", SizeOf::other},
+                                  Row{"type area", SizeOf::other},
+                                  Row{"text area", SizeOf::other},
+                                  Row{"printed area", SizeOf::other},
+                                  Row{"printed surface", SizeOf::other},
+                                  Row{"Satzspiegel", SizeOf::other},
+                                  Row{"plate mark", SizeOf::other},
+                                  Row{"platemark", SizeOf::other},
+                                  Row{"image", SizeOf::other},
+                                  Row{"in box", SizeOf::other},
+                                  Row{"box", SizeOf::other},
+                                  Row{"in case", SizeOf::other},
+                                  Row{"case", SizeOf::other},
+                                  Row{"in slipcase", SizeOf::other},
+                                  Row{"slipcase", SizeOf::other},
+                                  Row{"in container", SizeOf::other},
+                                  Row{"container", SizeOf::other}}) {
+    auto look = cursor;
+    if (!take_size_word(look, words)) continue;
+    look.take_blanks();
+    if (take_size_word(look, "size") || take_size_word(look, "height")) look.take_blanks();
+    static_cast<void>(look.take(':'));
+    look.take_blanks();
+    cursor = look;
     return of;
-  };
-  for (auto const& row :
-       {Row{"bound to", SizeOf::binding}, Row{"in binding", SizeOf::binding}, Row{"binding", SizeOf::binding},
-        Row{"folded to", SizeOf::folded}, Row{"text block", SizeOf::leaf},    Row{"leaves", SizeOf::leaf},
-        Row{"leaf", SizeOf::leaf},        Row{"page", SizeOf::leaf},          Row{"height", SizeOf::book},
-        Row{"Height", SizeOf::book},      Row{"width", SizeOf::width},        Row{"Width", SizeOf::width},
-        Row{"type page", SizeOf::other},  Row{"type-page", SizeOf::other},    Row{"type area", SizeOf::other},
-        Row{"text area", SizeOf::other},  Row{"printed area", SizeOf::other}, Row{"in box", SizeOf::other},
-        Row{"in case", SizeOf::other},    Row{"in slipcase", SizeOf::other},  Row{"in container", SizeOf::other}})
-    if (cursor.take_word(row.words)) return end(row.of);
-  for (auto const& row :
-       {Row{"h.", SizeOf::book}, Row{"H.", SizeOf::book}, Row{"w.", SizeOf::width}, Row{"W.", SizeOf::width}})
-    if (cursor.take(row.words)) return end(row.of);
-  return SizeOf::book;
+  }
+  return std::nullopt;
+}
+
+/// Takes a label in parentheses after a measure, `(leaf)`, `(type page)`. No value if there is none.
+constexpr std::optional<SizeOf> take_size_label_after(TextCursor& cursor) {
+  auto look = cursor;
+  look.take_blanks();
+  if (!look.take('(')) return std::nullopt;
+  look.take_blanks();
+  auto const of = take_size_label(look);
+  if (!of || !look.take(')')) return std::nullopt;
+  cursor = look;
+  return of;
 }
 
 /// Takes the label of one of two numbers, `(h)` or `(w)`, or of both after them, `(w x h)`. Returns its first letter in
 /// small, or 0.
-inline char take_side_label(TextCursor& cursor) {
+constexpr char take_side_label(TextCursor& cursor) {
   auto const here = cursor.at();
   cursor.take_blanks();
   if (!cursor.take('(')) return cursor.go_to(here), '\0';
