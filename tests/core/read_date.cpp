@@ -432,3 +432,105 @@ TEST_CASE("dates are read in constant expressions") {
   STATIC_CHECK(*(*read_date("MDCCXXV [1725]")).years == YearRange{1725});
   STATIC_CHECK(!(*read_date("undated")).years);
 }
+
+TEST_CASE("centuries that share their word, in words and in both kinds of numerals") { // common practice, no source
+  for (auto text : {"16th or 17th century", "16th-17th century", "16th/17th cent.", "16th and 17th centuries",
+                    "16th to 17th century", "16.-17. Jh.", "16./17. Jahrhundert", "16. oder 17. Jh.", "16. bis 17. Jh.",
+                    "XVI-XVII sec.", "sec. XVI-XVII", "s. XVI-XVII", "saec. XVI/XVII", "sec. XVI o XVII",
+                    "XVIe-XVIIe siècle", "XVIe ou XVIIe siècle", "[16th or 17th cent.]"}) {
+    INFO(std::string{text});
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == YearRange{1501, 1700});
+    CHECK(date->unread.empty());
+  }
+  // other ordinals are not centuries
+  for (auto text : {"17th Nov. 1641", "the 16th or 17th of March 1641", "3rd ed., 1641", "16. oder 17. Mai 1641"}) {
+    INFO(std::string{text});
+    CHECK((*read_date(text)).years == YearRange{1641});
+  }
+  CHECK((*read_date("an IX-XI")).years == YearRange{1800, 1803}); // two years of the Republic are no century
+}
+
+TEST_CASE("words that open a range at one end") { // common practice, no source
+  for (auto text :
+       {"[in or before 1641]", "[by 1641]", "[until 1641]", "[bis 1641]", "[spätestens 1641]", "[not after 1641]"}) {
+    INFO(std::string{text});
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == YearRange{1591, 1641});
+    CHECK(date->open);
+  }
+  for (auto text :
+       {"[in or after 1641]", "[since 1641]", "[seit 1641]", "[frühestens 1641]", "[not before 1641]", "<1641->"}) {
+    INFO(std::string{text});
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == YearRange{1641, 1691});
+    CHECK(date->open);
+  }
+  for (auto text : {"1641 by J. Smith", "printed by J. Smith, 1641"}) CHECK_FALSE((*read_date(text)).open);
+}
+
+TEST_CASE("a question mark in its own brackets, or before the year, is of the year") { // common practice, no source
+  for (auto text : {"1641[?]", "1641 [?]", "1641 (?)", "1641(?)", "?1641", "[?1641]", "[1641?]"}) {
+    INFO(std::string{text});
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->probable);
+    CHECK(date->years == YearRange{1636, 1646});
+  }
+  CHECK((*read_date("1641 (?)-1645")).written == YearRange{1641, 1645});
+}
+
+TEST_CASE("two years joined in other languages and over brackets") { // common practice, no source
+  for (auto text : {"1641 y 1645", "1641 e 1645", "1641 o 1645", "1641 & 1645", "1641 à 1645", "1641 al 1645",
+                    "[tra il 1641 e il 1645]", "[fra 1641 e 1645]", "[entre 1641 y 1645]", "1641 [-1645]", "1641[-45]",
+                    "1641-[16]45", "1641-<1645>", "1641-<45>", "1641-45 [v. 1, 1645]", "1641-45 [v. 5, 1641]"}) {
+    INFO(std::string{text});
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == YearRange{1641, 1645});
+    CHECK(date->warnings().empty());
+  }
+  CHECK((*read_date("[ca. 1499-ca. 1502]")).written == YearRange{1499, 1502});
+  CHECK((*read_date("1641-45 [v. 1, 1645]")).unread.size() == 1); // what is in brackets is told
+  CHECK((*read_date("1648-49 [1649]")).years == YearRange{1649}); // two calendars
+}
+
+TEST_CASE("words that correct a year, in German and Spanish and with reasons") { // common practice, no source
+  for (auto text :
+       {"1641 [d.i. 1614]", "1641 [d. i. 1614]", "1641 [vielm. 1614]", "1641 [vielmehr 1614]", "1641 [eigentlich 1614]",
+        "1641 [sic, for 1614]", "1641 [erroneously for 1614]", "1641 [es decir 1614]"}) {
+    INFO(std::string{text});
+    auto const date = read_date(text);
+    REQUIRE(date);
+    CHECK(date->years == YearRange{1614});
+    CHECK(date->corrected);
+    CHECK(date->printed == YearRange{1641});
+    CHECK(date->warnings().empty());
+  }
+}
+
+TEST_CASE("numerals whose letters are parted by full stops, or have their units after a word for and") {
+  // constructed after title pages; the values are arithmetic
+  CHECK((*read_date("M.D.C.X.L.I.")).years == YearRange{1641});
+  CHECK((*read_date("M.D.X.C.")).years == YearRange{1590});
+  CHECK((*read_date("M.D.C.X. L. Zetzner")).years == YearRange{1610}); // a name, after a blank
+  CHECK((*read_date("M.CCCC.LXXXX & IX")).years == YearRange{1499});
+  CHECK((*read_date("M.CCCC.LXXXX. et IX.")).years == YearRange{1499});
+  CHECK((*read_date("M.CCCC.LXXXX & V Maii")).years == YearRange{1490}); // a day
+  CHECK((*read_date("[16__]")).years == YearRange{1600, 1699});
+}
+
+TEST_CASE("halves of centuries in German, French and Italian") { // common practice, no source
+  for (auto text : {"1. Hälfte 17. Jh.", "erste Hälfte 17. Jh.", "Anfang 17. Jh.", "début du XVIIe siècle"}) {
+    INFO(std::string{text});
+    CHECK((*read_date(text)).years == YearRange{1601, 1650});
+  }
+  for (auto text : {"2. Hälfte 17. Jh.", "Ende 17. Jh.", "fin du XVIIe siècle", "seconde moitié du XVIIe siècle"}) {
+    INFO(std::string{text});
+    CHECK((*read_date(text)).years == YearRange{1651, 1700});
+  }
+  CHECK((*read_date("siglo XVII")).years == YearRange{1601, 1700});
+}

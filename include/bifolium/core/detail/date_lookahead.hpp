@@ -79,26 +79,37 @@ protected:
   /// What joins a second year to the one before it: a dash, a stroke or a word, with the brackets round one of the two.
   struct Joint {
     bool slash{}, word{}, alternative{}; ///< alternative: `or`
+    bool about{};                        ///< the word before the second year says that it is not exact
     std::size_t to{};                    ///< position of the byte after it; 0 if there is none
     int opened{};                        ///< number of brackets opened in it, less those closed: [1640]-45, 1640-[45]
     bool brackets{};
   };
+  /// Takes `ca.` before the second year into what joins the two.
+  [[nodiscard]] constexpr Joint about_second(Joint found) const {
+    auto const said = found.to > 0 ? word(after_blanks(found.to)) : WordAt{};
+    if (said.says == DateWord::about) found.about = true, found.to = said.to;
+    return found;
+  }
   [[nodiscard]] constexpr Joint joint(std::size_t at) const {
     Joint found;
     auto next = after_blanks(at);
     if (byte(next) == ']' && depth_ > 0 && is_dash(point(next + 1).value))
       found.brackets = true, found.opened = -1, ++next;
+    else if (byte(next) == '[' && is_dash(point(next + 1).value))
+      found.brackets = true, found.opened = 1, ++next; // 1789 [-1792]
     found.slash = byte(next) == '/';
     if (!found.slash && !is_dash(point(next).value)) {
       auto const between = word(next);
       found.word = between.says == DateWord::joins || between.says == DateWord::to;
-      found.alternative = between.words == "or" || between.words == "oder" || between.words == "ou";
+      found.alternative =
+          between.words == "or" || between.words == "oder" || between.words == "ou" || between.words == "o";
       found.to = found.word ? between.to : 0;
-      return found;
+      return about_second(found);
     }
     found.to = after_blanks(next + point(next).bytes);
     if (!found.slash && byte(found.to) == '[') found.brackets = true, ++found.opened, ++found.to;
-    return found;
+    if (byte(found.to) == '<') ++found.to; // 1620-<1625>: it may still change
+    return about_second(found);
   }
   /// Reads the Roman end of a range that leaves out the hundreds: MDCCLXXXIX-XCII.
   [[nodiscard]] constexpr std::optional<Atom> roman_end(std::size_t at, int first) const {
@@ -113,18 +124,22 @@ protected:
   }
   /// Reads a second year after `first`, in full or by its last digits (1715-16, 1725/6). It has 0 digits if there is
   /// none.
-  [[nodiscard]] constexpr std::optional<Atom> second_year(Joint const& joint, YearRange first, bool roman) const {
+  [[nodiscard]] constexpr std::optional<Atom> second_year(Joint const& joint, Atom const& before) const {
     auto const at = after_blanks(joint.to);
-    auto const last = digits(at);
+    if (before.century || said_.republic) return atom(at);
+    auto const first = before.years;
+    auto const last = digits(at, depth_ + joint.opened);
     bool const two = last.count == 2 && (!joint.word || joint.alternative);
-    if (roman && !joint.word)
+    if (before.roman && !joint.word)
       if (auto const end = roman_end(at, first.to)) return end;
     if ((two || (last.count == 1 && !joint.word)) && !word_goes_on(last.to)) {
       int const place = last.count == 1 ? 10 : 100;
       int const year = first.to - first.to % place + last.number;
       if (year <= first.to || (last.count == 1 && last.number == 0)) return std::nullopt;
-      return Atom{year, last.to, last.count, false, false, false, last.opened, last.parted};
+      return Atom{.years = year, .to = last.to, .digits = last.count, .opened = last.opened, .parted = last.parted};
     }
+    if (last.count == 4 && last.parted)
+      return Atom{.years = last.number, .to = last.to, .digits = 4, .opened = last.opened, .parted = true};
     return atom(at);
   }
 };

@@ -26,6 +26,7 @@ protected:
     std::size_t to{}; // position of the byte after it
     int digits{};     // number of digits
     bool several{};   // true for a decade or a century
+    bool century{};   // true for a century
     bool roman{}, clipped{};
     int opened{};  // number of brackets opened in it, less those closed: 17[25]
     bool parted{}; // true if brackets divide it
@@ -34,7 +35,7 @@ protected:
   struct Said {
     std::size_t from{}; // position of the first of these words
     bool any{}, about{}, bare_c{}, correction{}, between{}, joins{}, to{}, not_before{}, not_after{}, reprinted{};
-    bool republic{}, century{};
+    bool republic{}, century{}, probable{};
     DateWord half{};
   };
 
@@ -71,6 +72,27 @@ protected:
     }
     return 0;
   }
+  /// Reads the ending of the number of a century that leaves the word to the next one, with which a word or a dash joins
+  /// it: the `th` of `16th or 17th century`. Returns the position of the byte after it, or 0.
+  [[nodiscard]] constexpr std::size_t century_shared_after(std::size_t at) const {
+    auto first = cursor(at);
+    for (std::string_view ending : {"st", "nd", "rd", "th", "ème", "eme", "e", "."})
+      if (auto end = cursor(at); first.at() == at && end.take(ending) && !word_goes_on(end.at())) first = end;
+    auto const to = first.at();
+    if (word_goes_on(to)) return 0;
+    first.take_blanks();
+    bool joined = first.take_dash() || first.take('/');
+    for (std::string_view word : {"or", "and", "to", "oder", "und", "bis", "ou", "et", "o", "e", "y"})
+      joined = joined || first.take_word(word);
+    first.take_blanks();
+    for (auto half : {"early", "late", "beginning of the", "end of the", "mid"}) // of the second alone
+      if (joined && first.take_word(half)) first.take_blanks();
+    bool typed = false;
+    auto const number = first.take_number(21);
+    auto const roman = number ? NumeralPart{} : numeral_part(text_, first.at(), typed);
+    first.skip(roman.bytes);
+    return joined && (number || (roman.value > 0 && roman.value <= 21)) && century_after(first.at()) > 0 ? to : 0;
+  }
   [[nodiscard]] constexpr YearRange century(int number) const {
     int const before = (number - 1) * 100;
     switch (said_.half) {
@@ -90,13 +112,15 @@ protected:
     std::size_t to{};
     bool parted{}; // true if a bracket divides them
   };
-  [[nodiscard]] constexpr Digits digits(std::size_t at) const {
+  [[nodiscard]] constexpr Digits digits(std::size_t at) const { return digits(at, depth_); }
+  /// The same with `open` brackets open at the position.
+  [[nodiscard]] constexpr Digits digits(std::size_t at, int open) const {
     Digits found;
     while (found.count < 6) {
       if (is_digit(byte(at)))
         found.number = found.number * 10 + (text_[at] - '0'), ++found.count;
       else if (found.count > 0 && found.count < 4 && (byte(at) == '[' || byte(at) == ']') && is_digit(byte(at + 1)) &&
-               (byte(at) == '[' || found.opened + depth_ > 0))
+               (byte(at) == '[' || found.opened + open > 0))
         found.opened += text_[at] == '[' ? 1 : -1, found.parted = true;
       else
         break;
@@ -104,10 +128,10 @@ protected:
     }
     return found;
   }
-  /// Returns the number of bytes of a character for an unknown digit of a year (u, x, X, ? or a dash), or 0 for another
+  /// Returns the number of bytes of a character for an unknown digit of a year (u, x, X, ?, _ or a dash), or 0 for another
   /// character. MARC 21 writes u, and the extended date-time format X (ISO 8601-2, from memory).
   [[nodiscard]] constexpr std::size_t wildcard(std::size_t at) const {
-    if (byte(at) == 'u' || byte(at) == 'x' || byte(at) == 'X' || byte(at) == '?') return 1;
+    if (byte(at) == 'u' || byte(at) == 'x' || byte(at) == 'X' || byte(at) == '?' || byte(at) == '_') return 1;
     return is_dash(point(at).value) ? point(at).bytes : 0;
   }
   /// Returns the position of the byte after the s of `1640s` or `1640's`, or 0.
@@ -126,7 +150,16 @@ protected:
     auto const to = read.to;
     int const number = read.number;
     auto const made = [&](std::size_t end, YearRange years, bool several, bool clipped = false) {
-      return Atom{years, end, read.count, several, false, clipped, read.opened, read.parted};
+      return Atom{.years = years,
+                  .to = end,
+                  .digits = read.count,
+                  .several = several,
+                  .clipped = clipped,
+                  .opened = read.opened,
+                  .parted = read.parted};
+    };
+    auto const made_century = [&](std::size_t end) {
+      return Atom{.years = century(number), .to = end, .digits = read.count, .several = true, .century = true};
     };
     if (read.count == 4) {
       if (auto const end = number % 10 == 0 ? plural_after(to) : 0)
@@ -145,8 +178,9 @@ protected:
     if (read.count == 2 && second > 0 && !word_goes_on(to + first + second))
       return made(to + first + second, {number * 100, number * 100 + 99}, true);
     if (read.count <= 2 && number > 0 && number <= 21) {
-      if (auto const end = century_after(to)) return made(end, century(number), true);
-      if (said_.century) return made(to, century(number), true);
+      if (auto const end = century_after(to)) return made_century(end);
+      if (auto const end = century_shared_after(to)) return made_century(end);
+      if (said_.century) return made_century(to);
       if (said_.republic && number <= 14) return made(to, {1791 + number, 1792 + number}, true);
     }
     if (read.count == 3 && number >= 450) return made(to, number + 1000, false, true);
@@ -183,16 +217,19 @@ protected:
   [[nodiscard]] constexpr std::optional<Atom> roman_atom(std::size_t at) const {
     if (auto const parted = parted_numeral(at)) return parted;
     auto const year = imprint_numeral(text_.substr(at));
-    if (year.bytes > 0) return Atom{year.year, at + year.bytes, 0, false, true, false};
+    if (year.bytes > 0) return Atom{.years = year.year, .to = at + year.bytes, .roman = true};
     bool typed = false;
     auto const part = numeral_part(text_, at, typed);
     auto const to = at + part.bytes;
     if (part.bytes == 0 || part.value < 1 || part.value > 21) return std::nullopt;
-    if (auto const end = century_after(to)) return Atom{century(part.value), end, 0, true, true, false};
+    auto const made = [&](YearRange years, std::size_t end, bool is_century) {
+      return Atom{.years = years, .to = end, .several = true, .century = is_century, .roman = true};
+    };
+    if (auto const end = century_after(to)) return made(century(part.value), end, true);
+    if (auto const end = century_shared_after(to)) return made(century(part.value), end, true);
     if (word_goes_on(to)) return std::nullopt;
-    if (said_.century) return Atom{century(part.value), to, 0, true, true, false};
-    if (said_.republic && part.value <= 14)
-      return Atom{{1791 + part.value, 1792 + part.value}, to, 0, true, true, false};
+    if (said_.century) return made(century(part.value), to, true);
+    if (said_.republic && part.value <= 14) return made({1791 + part.value, 1792 + part.value}, to, false);
     return std::nullopt;
   }
   [[nodiscard]] constexpr std::optional<Atom> atom(std::size_t at) const {

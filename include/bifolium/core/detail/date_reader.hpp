@@ -30,13 +30,20 @@ class DateReader : DateLookahead {
       read.probable = true;
       return at + 1;
     }
+    // 1641[?], 1641 (?)
+    if ((byte(at) == '[' && byte(at + 1) == '?' && byte(at + 2) == ']') ||
+        (byte(at) == '(' && byte(at + 1) == '?' && byte(at + 2) == ')')) {
+      read.probable = true;
+      return at + 3;
+    }
     if (auto const end = about_after(at)) {
       read.about = true;
       return end;
     }
     auto const said = word(at);
     auto const after_dash = after_blanks(at + point(at).bytes);
-    bool const ends = after_dash == text_.size() || byte(after_dash) == ']' || byte(after_dash) == ')';
+    bool const ends =
+        after_dash == text_.size() || byte(after_dash) == ']' || byte(after_dash) == ')' || byte(after_dash) == '>';
     bool const begun = !several && is_dash(point(at).value) && ends; // 1640-: the last volume has not come out
     read.open_after = read.open_after || begun || said.says == DateWord::or_later;
     read.open_before = read.open_before || said.says == DateWord::or_earlier;
@@ -46,7 +53,7 @@ class DateReader : DateLookahead {
   /// Adds what the words before the item say, and makes its years as wide as all of it says.
   constexpr void settle(Item& read, bool several) {
     read.years = read.doubled ? YearRange{read.written.to} : read.written;
-    read.about = read.about || said_.about;
+    read.about = read.about || said_.about, read.probable = read.probable || said_.probable;
     read.open_after = read.open_after || said_.not_before, read.open_before = read.open_before || said_.not_after;
     if ((read.probable || read.about) && !several) read.years = read.years.widened(5);
     if (read.open_after) read.years.to = read.written.to + 50;
@@ -68,7 +75,7 @@ class DateReader : DateLookahead {
         continue;
       }
       auto const joined_by = joint(to);
-      auto const second = joined_by.to > 0 ? second_year(joined_by, first->years, first->roman) : std::nullopt;
+      auto const second = joined_by.to > 0 ? second_year(joined_by, *first) : std::nullopt;
       if (!second) break;
       if (second->years.from < first->years.from || (read.joined && second->years.to < read.written.to)) {
         if (joined_by.word) break;
@@ -77,7 +84,7 @@ class DateReader : DateLookahead {
       read.doubled =
           joined_by.slash && !read.joined && first->years.is_one_year() && second->years == first->years.to + 1;
       read.written = read.written.joined(second->years);
-      read.joined = true, several = several || second->several;
+      read.joined = true, several = several || second->several, read.about = read.about || joined_by.about;
       date_.supplied = date_.supplied || joined_by.brackets;
       depth_ += joined_by.opened + second->opened, to = second->to;
     }
@@ -105,7 +112,8 @@ class DateReader : DateLookahead {
   /// Lists the year of an earlier printing as unread, with the words before it: `printed 1590, reprinted 1641`.
   constexpr void tell_earlier(TextSpan span) {
     auto& unread = date_.unread;
-    if (!unread.empty() && after_blanks(unread.back().to) == span.from)
+    auto const end = unread.empty() ? span.to : after_blanks(unread.back().to);
+    if (end == span.from || (byte(end) == ',' && after_blanks(end + 1) == span.from))
       unread.back().to = span.to;
     else
       unread.push_back(span);
@@ -155,6 +163,10 @@ class DateReader : DateLookahead {
     case DateWord::not_before:
       said_.not_before = true;
       break;
+    case DateWord::to: // bis 1641; after a year the range has taken it
+      if (word.words != "bis" || !stands_before_year(word.to)) return pass(word);
+      said_.not_after = true;
+      break;
     case DateWord::not_after:
       said_.not_after = true;
       break;
@@ -181,6 +193,8 @@ class DateReader : DateLookahead {
     if (told) tell(at_, word.to);
     at_ = word.to;
   }
+  /// Leaves a word unread.
+  constexpr void pass(WordAt const& word) { at_ = word.to; }
   /// Skips a word or digits that do not concern the years.
   constexpr void pass_over() {
     auto const start = at_;
@@ -213,16 +227,26 @@ class DateReader : DateLookahead {
     auto const hijra = static_cast<int>(622 + (printed.from - 1) * 0.970224);
     return printed.is_one_year() && printed.from < 1400 && YearRange{hijra - 1, hijra + 1}.meets(bracketed);
   }
+  /// Returns true if the years in brackets are a part of a range of several years that is printed: 1641-45 [v. 1, 1645].
+  [[nodiscard]] constexpr bool is_part_of_range() const {
+    if (!plain_ || !bracket_ || !plain_->joined || plain_->clipped) return false;
+    auto const &all = plain_->written, &part = bracket_->written;
+    return all.to > all.from + 1 && all.from <= part.from && part.to <= all.to && part != all;
+  }
   [[nodiscard]] constexpr Expected<StatedDate> answer() {
     tell(text_.size(), text_.size());
-    auto const* best = correction_ ? &*correction_ : bracket_ ? &*bracket_ : plain_ ? &*plain_ : nullptr;
+    auto const* best = correction_                       ? &*correction_
+                       : bracket_ && !is_part_of_range() ? &*bracket_
+                       : plain_                          ? &*plain_
+                                                         : nullptr;
     if (best == nullptr) {
       if (no_date_) return static_cast<StatedDate&&>(date_);
       return error(Problem::not_years, date_.unread.empty() ? TextSpan{0, text_.size()} : date_.unread.front());
     }
     date_.years = best->years, date_.written = best->written;
+    if (bracket_ && !correction_ && best != &*bracket_) tell_earlier(bracket_->at);
     date_.corrected = correction_.has_value();
-    date_.supplied = date_.supplied || (!correction_ && bracket_);
+    date_.supplied = date_.supplied || best == (bracket_ ? &*bracket_ : nullptr);
     date_.probable = best->probable, date_.approximate = best->about, date_.double_dated = best->doubled;
     date_.open = best->open_before || best->open_after;
     auto const* printed = plain_ && !plain_->clipped ? &*plain_ : correction_ && bracket_ ? &*bracket_ : nullptr;
@@ -254,6 +278,11 @@ public:
       }
       if (auto const known = word(at_); known.to > 0) { // this test comes before numerals, because mid is not a numeral
         say(known);
+        continue;
+      }
+      if (c == '?' && (is_digit(byte(at_ + 1)) || imprint_numeral_after(at_ + 1) > 0)) { // ?1641
+        said_.probable = true;
+        ++at_;
         continue;
       }
       auto const found = item();

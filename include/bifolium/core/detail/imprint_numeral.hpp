@@ -117,19 +117,40 @@ constexpr NumeralPart numeral_part(std::string_view text, std::size_t at, bool& 
   return part;
 }
 
+/// Returns the position after `&` or `et` and the blanks around it, or 0 if it is not at the position.
+constexpr std::size_t after_numeral_and(std::string_view text, std::size_t at) noexcept {
+  auto const rest = text.substr(at);
+  auto to = at + (rest.starts_with('&') ? 1 : rest.starts_with("et ") ? 3 : 0);
+  if (to == at) return 0;
+  while (to < text.size() && text[to] == ' ') ++to;
+  return to;
+}
+/// Returns true if a statement ends at the position, or a part of it.
+constexpr bool numeral_ends(std::string_view text, std::size_t at) noexcept {
+  if (at < text.size() && text[at] == '.') ++at;
+  while (at < text.size() && text[at] == ' ') ++at;
+  return at == text.size() || text[at] == ']' || text[at] == ')' || text[at] == ',' || text[at] == ';';
+}
+
 /// Returns the year at the beginning of `text`: the longest row of parts that do not increase, with `iiii c` and `iiii
-/// xx` multiplied.
+/// xx` multiplied. A letter is subtracted from the next part if a full stop alone parts them, as in X.L. for 40; `& IX`
+/// adds units at the end of a statement.
 constexpr ImprintNumeral imprint_numeral(std::string_view text) noexcept {
   ImprintNumeral year;
   int total = 0, held = 0, last = 1000; // held: a part that the next one may multiply
   bool typed = true; // true if `)` may be a turned C, which only a numeral with such a beginning allows
+  bool stop_alone = false, units = false; // what stands before the part: a full stop without blanks; a word for `and`
   for (std::size_t at = 0, parts = 0; at < text.size() && parts < 24; ++parts) {
     auto const part = numeral_part(text, at, typed);
     auto const end = at + part.bytes;
     if (part.bytes == 0 || (end < text.size() && is_word_letter(decode(text, end).value))) break;
+    if (units && (part.value > 9 || (total + held) % 10 != 0 || !numeral_ends(text, end))) break;
+    bool const subtracts = stop_alone && held == last && (part.first == 5 * held || part.first == 10 * held);
     bool const multiplies = held > 0 && (part.value == 100 || part.value == 20) && held < 10;
     if (multiplies)
       total += held * part.value, held = 0;
+    else if (subtracts)
+      held = part.value - held;
     else if (part.first <= last)
       total += held, held = part.value;
     else
@@ -137,9 +158,14 @@ constexpr ImprintNumeral imprint_numeral(std::string_view text) noexcept {
     last = part.last;
     if (total + held >= 1400 && total + held < 2100) year = {total + held, end};
     at = end;
+    stop_alone = text.substr(at).starts_with('.') && at + 1 < text.size() &&
+                 numeral_worth(static_cast<unsigned char>(text[at + 1])) > 0;
     while (at < text.size() &&
            (text[at] == '.' || text[at] == ',' || text[at] == '\'' || is_blank(decode(text, at).value)))
       at += decode(text, at).bytes;
+    auto const after = after_numeral_and(text, at);
+    units = after > 0;
+    if (units) at = after;
   }
   return year;
 }
