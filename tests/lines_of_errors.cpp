@@ -4,6 +4,7 @@
 #include <bifolium/book.hpp>
 #include <bifolium/copy/paper_of_copy.hpp>
 #include <bifolium/core/fraction_text.hpp>
+#include <bifolium/core/message.hpp>
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/fold/read_formes.hpp>
 #include <bifolium/paper/read_length.hpp>
@@ -93,4 +94,32 @@ TEST_CASE("an error about a text of several lines has the line, and the column i
     CHECK(told.back().line == marked.line);
     CHECK(told.back().column == marked.column);
   }
+}
+
+TEST_CASE("what a reader says is one line of UTF-8, whatever bytes the text has") {
+  auto const sound = [](std::string const& words) { return words == one_line(words); };
+  for (auto const& one : marked_texts)
+    for (char const* bad : {"\xFF", "\xE2\x82", "\x01", "\x1B[2J", "\x7F", "\xC2\x85", "\t", "\r\n"}) {
+      CAPTURE(std::string{one.reader});
+      std::string text{one.text};
+      text.replace(text.find('@'), 1, bad);
+      for (auto const& error : one.read(text)) CHECK_MESSAGE(sound(message(error)), message(error));
+      for (auto const& error : one.read(bad)) CHECK_MESSAGE(sound(message(error)), message(error));
+      text = "A8 " + std::string{bad} + " 8vo 19 cm 1725, 12 p.";
+      for (auto const field : {0, 1, 2, 3, 4, 5, 6, 7, 8}) {
+        std::string_view const given{text.data() + (field % 3 == 0 ? 0 : 3)}, other = field % 2 == 0 ? given : "8vo";
+        auto const described = examine(read_description({.formula = field == 0 ? given : "8°: A-C8 D",
+                                                         .pagination = field == 1 ? given : "40 p.",
+                                                         .leaves = field == 2 ? given : "",
+                                                         .plates = field == 3 ? given : other,
+                                                         .format = field == 4 ? given : other,
+                                                         .signing = field == 5 ? given : "",
+                                                         .gatherings = field == 6 ? given : "",
+                                                         .height = field == 7 ? given : "",
+                                                         .year = given,
+                                                         .place = given}));
+        for (auto const& finding : described.findings) CHECK_MESSAGE(sound(finding.says), finding.says);
+        for (auto const& repair : described.repairs) CHECK_MESSAGE(sound(repair.says), repair.says);
+      }
+    }
 }

@@ -9,6 +9,7 @@
 #include <version>
 
 #ifdef __cpp_lib_format
+#include <bifolium/core/error.hpp>
 #include <bifolium/core/fraction.hpp>
 #include <bifolium/core/short_text.hpp>
 #include <bifolium/fold.hpp>
@@ -41,6 +42,7 @@ template <class T> struct AsPrinted : std::formatter<std::string_view> {
 
 template <std::size_t N>
 struct std::formatter<bifolium::ShortText<N>> : bifolium::detail::AsPrinted<bifolium::ShortText<N>> {};
+template <> struct std::formatter<bifolium::Error> : bifolium::detail::AsPrinted<bifolium::Error> {};
 template <> struct std::formatter<bifolium::Fraction> : bifolium::detail::AsPrinted<bifolium::Fraction> {};
 template <class Rep, class Unit>
 struct std::formatter<bifolium::Length<Rep, Unit>> : bifolium::detail::AsPrinted<bifolium::Length<Rep, Unit>> {};

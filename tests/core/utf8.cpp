@@ -86,3 +86,34 @@ TEST_CASE("short text holds what fits, and says when it does not") { // construc
   CHECK_FALSE(none.assign("é")); // not even the first character fits
   CHECK(none.empty());
 }
+
+namespace {
+/// True if a text is one line of UTF-8 without control characters: RFC 3629, and RFC 8259 section 7 for what a string
+/// of JSON may hold as it is.
+bool fits_in_one_line(std::string_view text) {
+  for (std::size_t at = 0; at < text.size();) {
+    auto const c = decode(text, at);
+    if (c.malformed || c.value < 0x20 || (c.value >= 0x7F && c.value < 0xA0)) return false;
+    at += c.bytes;
+  }
+  return true;
+}
+} // namespace
+
+TEST_CASE("a message is one line of UTF-8 whatever byte it quotes, and what is sound is quoted as it is") {
+  for (int byte = 0; byte < 256; ++byte) {
+    std::string const text{'A', static_cast<char>(byte), '8'};
+    CAPTURE(byte);
+    bool const sound = byte >= 0x20 && byte < 0x7F;
+    CHECK((one_line(text) == text) == sound);
+    CHECK(fits_in_one_line(one_line(text)));
+    if (byte == 0) continue; // ends what an error quotes
+    auto const told = message(error_at(Problem::no_signature, 1, 1, text.data(), text.size()));
+    CHECK(fits_in_one_line(told));
+    CHECK(told.find("'" + one_line(text) + "'") != told.npos);
+  }
+  CHECK(one_line("8°: π² A–K⁸") == "8°: π² A–K⁸");
+  CHECK(one_line("a\r\nb\tc") == "a  b c");
+  CHECK(one_line("\xE2\x82|\xC2\x85|\xE2\x80\xA8") == "\uFFFD\uFFFD|\uFFFD|\uFFFD"); // cut; next line; line separator
+  STATIC_CHECK(shown_character("\n", 0) == " " && shown_character("ſ", 0) == "ſ");
+}

@@ -482,3 +482,39 @@ TEST_CASE("a sheet comes apart into its sides") {
   CHECK(long_side == 445_mm);
   STATIC_CHECK(std::same_as<std::tuple_element_t<1, Sheet<inches>>, inches>);
 }
+
+// An enumeration in a database, or of a later version, may be any number. (constructed)
+template <class Enum> void every_number_has_an_identifier(int first, int count) {
+  for (int i = 0; i < (sizeof(Enum) == 1 ? 256 : 65536); ++i) {
+    auto const name = identifier(static_cast<Enum>(i));
+    bool const named = i >= first && i < first + count;
+    CAPTURE(i);
+    REQUIRE(!name.empty());
+    REQUIRE((name != "unknown") == named);
+  }
+}
+TEST_CASE("a number that no enumerator has is called unknown") {
+  CHECK(identifier(Finding{}.id) == "unknown");
+  every_number_has_an_identifier<FindingId>(601, 31);
+  every_number_has_an_identifier<Severity>(0, 3);
+  every_number_has_an_identifier<Field>(0, field_count);
+  every_number_has_an_identifier<SlipKind>(0, slip_count);
+  every_number_has_an_identifier<Region>(0, region_count);
+  every_number_has_an_identifier<Certainty>(0, 5);
+  every_number_has_an_identifier<PaperOrigin>(0, 3);
+  every_number_has_an_identifier<EvidenceKind>(0, evidence_kinds);
+  every_number_has_an_identifier<Matter>(0, matters);
+  every_number_has_an_identifier<LookNext::What>(0, 6);
+  every_number_has_an_identifier<Correction::Kind>(0, 4);
+  CHECK(to_words(static_cast<EvidenceKind>(200)) == "unknown");
+  CHECK(what_settles(static_cast<SlipKind>(200)).empty());
+  CHECK_THROWS_AS(static_cast<void>(to_words(static_cast<HeightScale>(200))), BrokenPrecondition);
+  CHECK_THROWS_AS(static_cast<void>(source_of(static_cast<HeightScale>(11))), BrokenPrecondition);
+}
+TEST_CASE("a length that is not there is not taken") {
+  OptionalLength const none;
+  CHECK_THROWS_AS(*none, BrokenPrecondition);
+  CHECK_THROWS_AS(static_cast<void>(none->count()), BrokenPrecondition);
+  CHECK(*OptionalLength{201_mm} == 201_mm);
+  static_assert(std::same_as<decltype(*OptionalLength{201_mm}), millimetres>);
+}

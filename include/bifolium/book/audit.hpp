@@ -54,7 +54,8 @@ enum class FindingId : std::uint16_t {
   oblong_but_high = 631           ///< the leaf is higher than broad and is described as oblong
 };
 
-/// Returns the identifier of a finding: `pages_contradict`.
+/// Returns the identifier of a finding: `pages_contradict`. A number that is no finding, such as that of `Finding{}`,
+/// gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(FindingId id) noexcept {
   constexpr char const* names[]{"pages_contradict",
                                 "leaves_contradict",
@@ -87,7 +88,8 @@ enum class FindingId : std::uint16_t {
                                 "stated_twice",
                                 "signing_of_no_leaf",
                                 "oblong_but_high"};
-  return names[static_cast<std::size_t>(id) - 601];
+  auto const i = static_cast<std::size_t>(id) - 601; // below 601 it wraps round to a large number
+  return i < std::size(names) ? names[i] : "unknown";
 }
 
 /// The severity of a finding.
@@ -96,9 +98,11 @@ enum class Severity : std::uint8_t {
   doubt, ///< unlikely
   error  ///< a contradiction
 };
-/// Returns the identifier of a severity: `error`, `doubt`, `note`.
+/// Returns the identifier of a severity: `error`, `doubt`, `note`. A number that is no severity gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(Severity severity) noexcept {
-  return severity == Severity::error ? "error" : severity == Severity::doubt ? "doubt" : "note";
+  constexpr char const* names[]{"note", "doubt", "error"};
+  auto const i = static_cast<std::size_t>(severity);
+  return i < std::size(names) ? names[i] : "unknown";
 }
 
 /// A set of fields.
@@ -154,7 +158,7 @@ struct Finding {
   FieldSet fields{}; ///< the fields with the contradiction
   /// pages or leaves too many (more than 0) or too few (less than 0), if a number is concerned
   std::optional<std::int64_t> delta{};
-  std::string says{};             ///< one sentence with the values of the fields
+  std::string says{};             ///< one sentence with the values of the fields, in one line of UTF-8
   std::string settle{};           ///< what to look at in the book to decide; may be empty
   std::vector<Edit> edits{};      ///< edits that add a missing leaf count; empty for other kinds
   std::optional<Field> doubted{}; ///< the field that is probably wrong, if one can be named

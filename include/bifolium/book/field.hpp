@@ -33,12 +33,14 @@ enum class Field : std::uint8_t {
 };
 inline constexpr std::size_t field_count = 16; ///< number of fields
 
-/// Returns the identifier of a field, which is also the name of its column: `chain_lines`.
+/// Returns the identifier of a field, which is also the name of its column: `chain_lines`. A number that is no field
+/// gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(Field field) noexcept {
   constexpr char const* names[field_count]{
       "formula", "pagination", "leaves",      "plates",   "format", "signing", "gatherings", "height",
       "width",   "binding",    "chain_lines", "material", "year",   "place",   "coded_year", "coded_place"};
-  return names[static_cast<std::size_t>(field)];
+  auto const i = static_cast<std::size_t>(field);
+  return i < field_count ? names[i] : "unknown";
 }
 
 } // namespace v0

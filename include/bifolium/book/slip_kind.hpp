@@ -106,12 +106,17 @@ constexpr bool slip_rows_complete() noexcept {
 }
 static_assert(slip_rows_complete(), "every kind of slip has a row with an identifier, a reason and what settles it");
 static_assert(static_cast<std::size_t>(SlipKind::pages_for_leaves) + 1 == slip_count, "the last kind is the last row");
+/// For a number that is no kind of slip.
+inline constexpr SlipRow no_slip{"unknown", "", ""};
 /// Returns the row of a kind of slip.
-constexpr SlipRow const& row_of(SlipKind kind) noexcept { return slip_rows[static_cast<std::size_t>(kind)]; }
+constexpr SlipRow const& row_of(SlipKind kind) noexcept {
+  auto const i = static_cast<std::size_t>(kind);
+  return i < slip_count ? slip_rows[i] : no_slip;
+}
 
 } // namespace detail
 
-/// Returns the identifier of a kind of slip: `transposed`.
+/// Returns the identifier of a kind of slip: `transposed`. A number that is no kind of slip gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(SlipKind kind) noexcept { return detail::row_of(kind).identifier; }
 /// Returns what to look at in the book to decide whether a slip was made: `the last gathering and its signature`.
 [[nodiscard]] constexpr std::string_view what_settles(SlipKind kind) noexcept { return detail::row_of(kind).settles; }

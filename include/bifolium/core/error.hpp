@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// One error: the problem and its place. An error in a text has a line and a column. An error in a value that was
 /// passed in a struct or as an argument has the name of the field instead, because there is no text. An error prints as
-/// one line: `line 2, column 14: no piece has the name 'off'`.
+/// one line of UTF-8: `line 2, column 14: no piece has the name 'off'`. In it a tab or a line break of the text is a blank,
+/// and a byte that is no character, or a control character, is U+FFFD.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -23,12 +24,14 @@ struct Error {
   Problem problem{};                ///< the problem
   std::uint32_t line{1}, column{1}; ///< line and column in the text, each from 1; both 0 if there is no text
   std::int64_t limit{};             ///< the number or bound that belongs to the problem, if it has one
-  /// the beginning of the text that was found, ended by a zero byte; if there is no text, the name of the field
+  /// the beginning of the text that was found, byte for byte, ended by a zero byte; if there is no text, the name of the
+  /// field
   char found[24]{};
 
   /// Returns true if the error has a line and a column in a text, and false if `found` is the name of a field.
   [[nodiscard]] constexpr bool is_in_text() const noexcept { return line != 0; }
-  /// Returns the content of `found`: the text that was found, or the name of the field.
+  /// Returns the content of `found`: the text that was found, or the name of the field. It may have bytes that are not
+  /// UTF-8, if the text has; `message` writes none.
   [[nodiscard]] constexpr std::string_view found_text() const noexcept BIFOLIUM_LIFETIMEBOUND {
     std::size_t size = 0;
     while (size < sizeof found && found[size] != '\0') ++size;

@@ -144,5 +144,15 @@ constexpr bool is_blank(char32_t c) noexcept {
 /// Returns true for a blank or a line break.
 constexpr bool is_space(char32_t c) noexcept { return is_blank(c) || c == '\n' || c == '\r'; }
 
+/// Returns the character that begins at byte `at` as a message shows it, so that the message stays one line of UTF-8: a
+/// blank for a tab or a line break, U+FFFD for another control character and for a byte that is no character, the
+/// character itself for all others. Precondition: at < text.size().
+constexpr std::string_view shown_character(std::string_view text, std::size_t at) noexcept {
+  auto const c = decode(text, at);
+  if (c.value == '\t' || c.value == '\n' || c.value == '\r') return " ";
+  bool const control = c.value < 0x20 || (c.value >= 0x7F && c.value < 0xA0) || c.value == 0x2028 || c.value == 0x2029;
+  return c.malformed || control ? "\xEF\xBF\xBD" : text.substr(at, c.bytes);
+}
+
 } // namespace v0
 } // namespace bifolium

@@ -5,11 +5,19 @@
 
 #include <bifolium/core/config.hpp>
 
+#include <type_traits>
+
 namespace bifolium {
 inline namespace v0 {
 
 /// Incunables are the books printed to the end of this year.
 inline constexpr int last_incunable_year = 1500;
+
+namespace detail {
+/// A number that the language would convert to a year, with its fraction or its meaning lost.
+template <class T>
+concept NoYear = std::is_floating_point_v<T> || std::is_same_v<T, bool> || std::is_same_v<T, char>;
+} // namespace detail
 
 /// A range of years, including both ends. The type accepts any two numbers; a function that takes a range says which
 /// ranges it refuses.
@@ -20,6 +28,13 @@ struct YearRange {
   constexpr YearRange() = default;
   /// Makes a range of one year.
   constexpr YearRange(int year) : from{year}, to{year} {}
+  /// Refuses what is not a whole number. It is not deleted, since compilers would then reject `observe({.year = 1725.5})`
+  /// without this sentence.
+  template <class Number>
+  requires detail::NoYear<Number>
+  constexpr YearRange(Number) {
+    static_assert(sizeof(Number) == 0, "a year is a whole number: write 1725, or YearRange{1720, 1729}");
+  }
   /// Makes a range from the first year to the last, including both.
   constexpr YearRange(int first, int last) : from{first}, to{last} {}
 

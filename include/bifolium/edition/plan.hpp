@@ -29,11 +29,12 @@ enum class Matter : std::uint8_t {
 };
 /// The number of matters, which is the length of an array indexed by `Matter`.
 inline constexpr std::size_t matters = 4;
-/// Returns the identifier of a matter: "preliminaries", "text", "end_matter", "cancels".
+/// Returns the identifier of a matter: "preliminaries", "text", "end_matter", "cancels". A number that is no matter
+/// gives "unknown".
 constexpr std::string_view identifier(Matter matter) noexcept {
   constexpr std::string_view identifiers[matters]{"preliminaries", "text", "end_matter", "cancels"};
   auto const i = static_cast<std::size_t>(matter);
-  return i < matters ? identifiers[i] : std::string_view{};
+  return i < matters ? identifiers[i] : "unknown";
 }
 
 /// The way in which a part of a sheet is printed.

@@ -85,20 +85,28 @@ constexpr std::string_view to_words(T value) {
   return {};
 }
 
-/// Returns the identifier of a certainty, for programs: `very_probable`.
+/// Returns the identifier of a certainty, for programs: `very_probable`. A number that is no certainty gives "unknown".
 constexpr std::string_view identifier(Certainty certainty) {
   constexpr char const* names[]{"not_determined", "one_of_two", "probable", "very_probable", "established"};
-  return names[static_cast<std::size_t>(certainty)];
+  auto const i = static_cast<std::size_t>(certainty);
+  return i < std::size(names) ? names[i] : "unknown";
 }
-/// Returns the identifier of an origin of paper, for programs: `turned_mould`.
+/// Returns the identifier of an origin of paper, for programs: `turned_mould`. A number that is no origin gives
+/// "unknown".
 constexpr std::string_view identifier(PaperOrigin origin) {
   constexpr char const* names[]{"whole_sheet", "turned_mould", "cut_half"};
-  return names[static_cast<std::size_t>(origin)];
+  auto const i = static_cast<std::size_t>(origin);
+  return i < std::size(names) ? names[i] : "unknown";
 }
 /// Returns the name of a kind of evidence for a sentence: "place of the watermark".
-constexpr std::string_view to_words(EvidenceKind kind) { return detail::row_of(kind).name; }
-/// Returns the identifier of a kind of evidence, for programs: "watermark".
-constexpr std::string_view identifier(EvidenceKind kind) { return detail::row_of(kind).identifier; }
+constexpr std::string_view to_words(EvidenceKind kind) {
+  return static_cast<std::size_t>(kind) < evidence_kinds ? detail::row_of(kind).name : "unknown";
+}
+/// Returns the identifier of a kind of evidence, for programs: "watermark". A number that is no kind of evidence gives
+/// "unknown".
+constexpr std::string_view identifier(EvidenceKind kind) {
+  return static_cast<std::size_t>(kind) < evidence_kinds ? detail::row_of(kind).identifier : "unknown";
+}
 
 } // namespace v0
 } // namespace bifolium

@@ -35,7 +35,8 @@ struct Correction {
   int price{};                            ///< the price of that folding and of the correction
 };
 
-/// Returns the identifier of a kind of mistake, for columns and fields that programs read.
+/// Returns the identifier of a kind of mistake, for columns and fields that programs read. A number that is no such kind
+/// gives "unknown".
 constexpr std::string_view identifier(Correction::Kind kind) noexcept {
   switch (kind) {
   case Correction::Kind::pages_exchanged:
@@ -47,7 +48,7 @@ constexpr std::string_view identifier(Correction::Kind kind) noexcept {
   case Correction::Kind::printed_side:
     return "printed_side";
   }
-  return "";
+  return "unknown";
 }
 
 /// The mistakes that a set of formes may have.

@@ -62,7 +62,8 @@ struct LookNext {
   friend constexpr bool operator==(LookNext, LookNext) = default;
 };
 
-/// Returns the identifier of a kind of fact, for columns and fields that programs read.
+/// Returns the identifier of a kind of fact, for columns and fields that programs read. A number that is no such kind
+/// gives "unknown".
 constexpr std::string_view identifier(LookNext::What what) noexcept {
   switch (what) {
   case LookNext::What::chain_lines:
@@ -78,7 +79,7 @@ constexpr std::string_view identifier(LookNext::What what) noexcept {
   case LookNext::What::conjugate:
     return "conjugate";
   }
-  return "";
+  return "unknown";
 }
 
 /// The foldings that agree with the evidence.

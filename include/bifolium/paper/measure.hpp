@@ -17,6 +17,10 @@ inline namespace v0 {
 class OptionalLength {
   std::optional<millimetres> length_{};
 
+  constexpr void must_hold() const {
+    if (!length_) broken("there is no length: ask has_value() first");
+  }
+
 public:
   /// Makes a missing length.
   constexpr OptionalLength() = default;
@@ -41,11 +45,13 @@ public:
   /// True if there is a length.
   constexpr explicit operator bool() const noexcept { return length_.has_value(); }
   /// Returns the length. Precondition: there is one.
-  constexpr millimetres const& operator*() const { return *length_; }
+  constexpr millimetres const& operator*() const& BIFOLIUM_LIFETIMEBOUND { return must_hold(), *length_; }
   /// Returns the length, to be changed. Precondition: there is one.
-  constexpr millimetres& operator*() { return *length_; }
+  constexpr millimetres& operator*() & BIFOLIUM_LIFETIMEBOUND { return must_hold(), *length_; }
+  /// Returns the length of a temporary by value. Precondition: there is one.
+  constexpr millimetres operator*() && { return must_hold(), *length_; }
   /// Accesses the length. Precondition: there is one.
-  constexpr millimetres const* operator->() const { return &*length_; }
+  constexpr millimetres const* operator->() const BIFOLIUM_LIFETIMEBOUND { return must_hold(), &*length_; }
   /// Returns the length, or `other` if there is none.
   [[nodiscard]] constexpr millimetres value_or(millimetres other) const { return length_.value_or(other); }
   /// Removes the length.

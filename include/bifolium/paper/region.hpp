@@ -34,12 +34,14 @@ enum class Region : std::uint8_t {
 /// The number of regions.
 inline constexpr int region_count = 15;
 
-/// Returns the name of the enumerator, for columns and fields that programs read: `north_italy`.
+/// Returns the name of the enumerator, for columns and fields that programs read: `north_italy`. A number that is no
+/// region gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(Region region) noexcept {
   constexpr char const* names[region_count]{"anywhere",    "europe",      "italy",       "rome",    "venice",
                                             "north_italy", "other_italy", "britain",     "ireland", "france",
                                             "germany",     "switzerland", "netherlands", "spain",   "usa"};
-  return names[static_cast<std::size_t>(region)];
+  auto const i = static_cast<std::size_t>(region);
+  return i < std::size_t{region_count} ? names[i] : "unknown";
 }
 
 /// Returns the region whose numbers are used if `region` has none of its own: Italy for Venice, Britain for Ireland,

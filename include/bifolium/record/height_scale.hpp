@@ -166,20 +166,24 @@ inline constexpr HeightClass rows[]{
 };
 } // namespace detail::height_scale
 
-/// Returns the name of a scale.
-[[nodiscard]] constexpr char const* to_words(HeightScale scale) {
-  return detail::height_scale::scales[static_cast<std::size_t>(scale)].name;
+namespace detail::height_scale {
+constexpr Scale const& row_of(HeightScale scale) {
+  auto const i = static_cast<std::size_t>(scale);
+  if (i >= std::size_t{height_scale_count}) broken("there is no scale of heights with this number");
+  return scales[i];
 }
-/// Returns the source of the limits of a scale.
-[[nodiscard]] constexpr char const* source_of(HeightScale scale) {
-  return detail::height_scale::scales[static_cast<std::size_t>(scale)].source;
-}
+} // namespace detail::height_scale
+
+/// Returns the name of a scale. Precondition: `scale` is an enumerator.
+[[nodiscard]] constexpr char const* to_words(HeightScale scale) { return detail::height_scale::row_of(scale).name; }
+/// Returns the source of the limits of a scale. Precondition: `scale` is an enumerator.
+[[nodiscard]] constexpr char const* source_of(HeightScale scale) { return detail::height_scale::row_of(scale).source; }
 
 constexpr bool HeightClass::takes(millimetres height) const {
   bool const inch = scale == HeightScale::british_association;
   auto const low = inch ? millimetres{inches{from}} : millimetres{centimetres{from}};
   auto const high = inch ? millimetres{inches{to}} : millimetres{centimetres{to}};
-  auto const limits = detail::height_scale::scales[static_cast<std::size_t>(scale)].limits;
+  auto const limits = detail::height_scale::row_of(scale).limits;
   return (limits == HeightLimits::upper ? height > low : height >= low) &&
          (limits == HeightLimits::lower ? height < high : height <= high);
 }

@@ -7,6 +7,7 @@
 #include <bifolium/book/detail/part_audit.hpp>
 #include <bifolium/book/examine.hpp>
 #include <bifolium/core/insertion_sort.hpp>
+#include <bifolium/core/message.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -15,6 +16,9 @@ BIFOLIUM_INLINE Audit examine(Description const& description, AuditWeights const
   Audit audit;
   if (!detail::PartAudit{description, weights, audit}.run()) detail::CountAudit{description, weights, audit}.run();
   detail::FieldAudit{description, audit}.run();
+  // sentences quote the fields, in which there may be any bytes
+  for (auto& finding : audit.findings) finding.says = one_line(finding.says);
+  for (auto& repair : audit.repairs) repair.says = one_line(repair.says);
   insertion_sort(audit.findings, [](Finding const& a, Finding const& b) { return a.level > b.level; });
   return audit;
 }

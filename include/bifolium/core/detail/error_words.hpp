@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/problem.hpp>
+#include <bifolium/core/utf8.hpp>
 
 #include <cstddef>
 #include <cstdint>
@@ -41,13 +42,18 @@ public:
     if (number < 0) add("-");
     return add({digits + at, sizeof digits - at});
   }
+  /// Adds a text that somebody else wrote, as it can be shown.
+  constexpr ErrorWords& add_found(std::string_view found) {
+    for (std::size_t at = 0; at < found.size(); at += decode(found, at).bytes) add(shown_character(found, at));
+    return *this;
+  }
   /// Adds `line 2, column 14: `. If there is no text and the sentence does not name the field, adds the name of the
   /// field.
   constexpr ErrorWords& add_place(Problem problem, std::uint32_t line, std::uint32_t column, std::string_view found) {
     if (line != 0)
       add("line ").add(std::int64_t{line}).add(", column ").add(std::int64_t{column}).add(": ");
     else if (!found.empty() && sentence(problem).find("{found}") == std::string_view::npos)
-      add("'").add(found).add("': ");
+      add("'").add_found(found).add("': ");
     return *this;
   }
   constexpr ErrorWords& add_sentence(Problem problem, std::int64_t limit, std::string_view found, bool in_text) {
@@ -61,7 +67,7 @@ public:
       if (name == "limit") {
         add(limit);
       } else if (!found.empty()) {
-        add(found);
+        add_found(found);
       } else {
         add_instead_of_quotation(in_text);
         if (rest.starts_with('\'')) rest.remove_prefix(1);
