@@ -149,6 +149,7 @@ struct Edit {
   TextPlace at{};     ///< line and column of the removed text
   std::string old{};  ///< the removed text; may be empty
   std::string put{};  ///< the new text; may be empty
+  friend bool operator==(Edit const&, Edit const&) = default;
 };
 
 /// A contradiction or an unusual fact in a description.
@@ -162,6 +163,7 @@ struct Finding {
   std::string settle{};           ///< what to look at in the book to decide; may be empty
   std::vector<Edit> edits{};      ///< edits that add a missing leaf count; empty for other kinds
   std::optional<Field> doubted{}; ///< the field that is probably wrong, if one can be named
+  friend bool operator==(Finding const&, Finding const&) = default;
 };
 
 /// Returns the text of a field after those of the edits that belong to this field. Precondition: the edits were made
@@ -184,6 +186,7 @@ struct Repair {
   std::optional<std::string> leaves_text{}; ///< the stated number of leaves after the edits, if there is one
   std::string says{};                       ///< the slip in words
   double share{};                           ///< its probability, among all proposals and the case that none is right
+  friend bool operator==(Repair const&, Repair const&) = default;
 };
 
 /// Returns a probability in words, since people understand words better than numbers. In tests, repairs called very
@@ -217,6 +220,7 @@ struct Audit {
       if (finding.level != Severity::note) return false;
     return true;
   }
+  friend bool operator==(Audit const&, Audit const&) = default;
 };
 
 } // namespace v0

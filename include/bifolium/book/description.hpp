@@ -26,6 +26,7 @@ template <class T> struct Stated {
   T value;            ///< the meaning of the text
   std::string text{}; ///< the text as written
   TextPlace at{};     ///< line and column at which the text begins in its field
+  friend bool operator==(Stated const&, Stated const&) = default;
 };
 
 /// The way in which a catalogue treats blank leaves at the ends of a book.
@@ -60,6 +61,7 @@ struct UnreadField {
   std::string text{}; ///< the text: the whole field, or a part of it
   std::size_t from{}; ///< position at which it begins in the text of the field, in bytes
   bool rest{};        ///< true if the field has a value, and this text is beside it
+  friend bool operator==(UnreadField const&, UnreadField const&) = default;
 };
 
 /// A text that was read and may mean something else.
@@ -67,6 +69,7 @@ struct FieldDoubt {
   Field field{};      ///< the field
   Error doubt{};      ///< the doubt, with the column in the field
   std::string text{}; ///< the text of the field
+  friend bool operator==(FieldDoubt const&, FieldDoubt const&) = default;
 };
 
 /// A fact that the text of another field states again, with another value: plates listed after the pages, the format in
@@ -76,6 +79,7 @@ struct SecondStatement {
   Field in{};           ///< the field whose text states it again
   std::string first{};  ///< the text of its own field
   std::string second{}; ///< the text that states it again
+  friend bool operator==(SecondStatement const&, SecondStatement const&) = default;
 };
 
 /// The statements of a catalogue about a book.
@@ -108,6 +112,7 @@ struct Description {
       if (!one.rest || one.error.problem != Problem::trailing_text) return false;
     return true;
   }
+  friend bool operator==(Description const&, Description const&) = default;
 };
 
 } // namespace v0

@@ -29,6 +29,7 @@ struct FieldTexts {
   /// a code of the MARC Code List for Countries: `it`, `enk`. Of codes that `country_of_code` does not know, nothing is
   /// compared.
   std::string_view coded_place{};
+  friend constexpr bool operator==(FieldTexts const&, FieldTexts const&) = default;
 };
 
 } // namespace v0

@@ -29,6 +29,7 @@ struct Remnant {
   std::uint32_t likes{};              ///< units with one number are interchangeable: cancels, or part-sheets of one run
   std::optional<std::string> stock{}; ///< the stock of paper, if known; units of two stocks are not on one sheet
   std::optional<int> marked_leaves{}; ///< number of its leaves that show a part of a watermark, if known
+  friend bool operator==(Remnant const&, Remnant const&) = default;
 };
 
 /// Evidence about a unit, which is given by its name.
@@ -37,12 +38,14 @@ struct RemnantEvidence {
   std::optional<std::string> stock{}; ///< a name for its stock of paper, if known
   /// number of its leaves that show a part of a watermark; no value if nobody looked
   std::optional<int> marked_leaves{};
+  friend bool operator==(RemnantEvidence const&, RemnantEvidence const&) = default;
 };
 
 /// The place of a leaf that the ideal copy does not have.
 struct FreePlace {
   std::string name{}; ///< `L4`
   int leaves{};       ///< number of leaves
+  friend bool operator==(FreePlace const&, FreePlace const&) = default;
 };
 
 /// One way to print the units on sheets.
@@ -53,6 +56,7 @@ struct SheetGrouping {
   int pieces{};     ///< pieces of presswork in addition to the whole sheets
   int left_over{};  ///< printed leaves that are not used
   Fraction paper{}; ///< sheets of one copy, including whole ones
+  friend bool operator==(SheetGrouping const&, SheetGrouping const&) = default;
 };
 
 /// Two units, and the number of groupings that print them on one sheet.
@@ -60,6 +64,7 @@ struct SheetQuestion {
   std::uint32_t first{}, second{}; ///< two units, by index
   std::int64_t together{};         ///< number of groupings that print them on one sheet
   std::int64_t of{};               ///< number of all groupings
+  friend constexpr bool operator==(SheetQuestion const&, SheetQuestion const&) = default;
 };
 
 /// The sheets of a book.
@@ -80,6 +85,7 @@ struct SheetsOfBook {
   std::vector<SheetGrouping> likeliest{};
   /// what to look at; no value if one grouping is left, or if nothing can decide
   std::optional<SheetQuestion> decides{};
+  friend bool operator==(SheetsOfBook const&, SheetsOfBook const&) = default;
 };
 
 } // namespace v0

@@ -27,6 +27,7 @@ struct PaperOfFormula {
   Range<Fraction> sheets{};                                    ///< sheets of one copy
   std::string low_assumes{}, stated_assumes{}, high_assumes{}; ///< the assumptions of the three numbers, in words
   std::vector<SharedSheet> shared{};                           ///< sheets that two runs share
+  friend bool operator==(PaperOfFormula const&, PaperOfFormula const&) = default;
 };
 
 /// Returns true if the formula states exactly one format, and this format says how many leaves a sheet makes.

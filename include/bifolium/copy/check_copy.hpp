@@ -45,6 +45,7 @@ struct CopyChecked {
   [[nodiscard]] bool complete() const noexcept { return wanting.empty(); }
   /// Returns true if the copy lacks no leaf with text: the formula notes all missing leaves as blank.
   [[nodiscard]] bool text_complete() const noexcept { return leaves_wanting == blanks_wanting; }
+  friend bool operator==(CopyChecked const&, CopyChecked const&) = default;
 };
 /// A leaf that the copy lacks.
 struct MissingLeaf {

@@ -37,6 +37,7 @@ struct PaperJudged {
   /// and if a leaf of other paper is a cancel in the formula
   bool agrees{};
   std::string words{}; ///< a description, for example "B3 is not of the paper of the rest of B: a cancel?"
+  friend bool operator==(PaperJudged const&, PaperJudged const&) = default;
 };
 
 namespace detail {

@@ -40,6 +40,7 @@ struct StatedDate {
   [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }
   /// Adds a doubt. Readers of dates call it.
   constexpr void warn(Error const& doubt) { warnings_.push_back(doubt); }
+  friend bool operator==(StatedDate const&, StatedDate const&) = default;
 
 private:
   std::vector<Error> warnings_{};

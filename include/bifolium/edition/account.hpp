@@ -21,6 +21,7 @@ struct PaperOfAccount {
   Fraction reams{};                     ///< 34, or 34 1/2; a whole number if quires or loose sheets follow
   std::optional<std::int64_t> quires{}; ///< quires after the reams, if the account names them
   std::optional<std::int64_t> loose{};  ///< sheets after the quires, if the account names them
+  friend constexpr bool operator==(PaperOfAccount const&, PaperOfAccount const&) = default;
 };
 
 /// The reams by which an account is read if the caller names none: 472, 480, 500 and 516 sheets.

@@ -39,6 +39,7 @@ struct Edition {
   std::optional<std::int64_t> price_of_forme{}; ///< price to impose and make ready one forme; may include composition
   std::optional<std::int64_t> price_of_token{}; ///< price of the presswork of one token
   PressTerms press{};                           ///< tokens, rate, crew and number of presses
+  friend constexpr bool operator==(Edition const&, Edition const&) = default;
 };
 
 /// The paper and presswork of an edition.
@@ -63,6 +64,7 @@ struct Bill {
 
   /// Returns the sheets of one copy, exactly: twelve and a half sheets are 25/2.
   [[nodiscard]] constexpr Fraction sheets_a_copy() const { return plan.sheets_a_copy(); }
+  friend constexpr bool operator==(Bill const&, Bill const&) = default;
 };
 
 namespace detail {

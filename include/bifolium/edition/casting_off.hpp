@@ -42,6 +42,7 @@ struct Sample {
   CastingUnit unit{CastingUnit::words}; ///< the unit of `in_copy` and `a_line`
   /// the least and the greatest number in the lines that were set, if a range is wanted
   std::optional<Fraction> least_a_line{}, most_a_line{};
+  friend constexpr bool operator==(Sample const&, Sample const&) = default;
 };
 
 /// The result of casting off, and its assumption.

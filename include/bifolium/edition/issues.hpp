@@ -19,6 +19,7 @@ struct Issue {
   std::optional<ReamCount> ream{};             ///< the count of the ream; without it the answer is in sheets
   std::optional<Fraction> weight_of_ream{};    ///< weight of a ream, in grammes
   std::optional<std::int64_t> price_of_ream{}; ///< price of a ream, in the smallest unit of the currency
+  friend constexpr bool operator==(Issue const&, Issue const&) = default;
 };
 
 /// The paper and presswork of the issues, one by one and together.
@@ -30,6 +31,7 @@ struct IssuesBill {
   std::optional<std::int64_t> forme_cost{}; ///< cost of the formes, if a price was given
   std::optional<std::int64_t> press_cost{}; ///< cost of all presswork, rounded up, if a price was given
   std::optional<std::int64_t> total_cost{}; ///< the sum of all costs, including the papers
+  friend bool operator==(IssuesBill const&, IssuesBill const&) = default;
 };
 
 /// Returns the bill of the issues of an edition. The copies, overs, ream and price of paper in `edition` are ignored.

@@ -23,6 +23,7 @@ struct Reason {
 
   /// Returns true if the evidence supports the format by three to one or more.
   [[nodiscard]] constexpr bool agrees() const noexcept { return seen && weight >= weight_that_counts; }
+  friend constexpr bool operator==(Reason const&, Reason const&) = default;
 };
 
 /// The certainty of an answer. Each step is defined by a probability: that proportion of such books has this format.
@@ -70,6 +71,7 @@ struct FormatCandidate {
   [[nodiscard]] constexpr bool by_half_sheets() const noexcept { return half_sheets >= 0.5; }
   /// Returns the weight of one kind of evidence.
   [[nodiscard]] Reason const& reason(EvidenceKind of) const { return reasons[static_cast<std::size_t>(of)]; }
+  friend constexpr bool operator==(FormatCandidate const&, FormatCandidate const&) = default;
 };
 
 /// A book in which some leaves have vertical and some horizontal chain lines, such as "2° and 4°": one format for each
@@ -78,6 +80,7 @@ struct MixedFormats {
   FormatCandidate vertical;   ///< the most likely format of the leaves with vertical chain lines
   FormatCandidate horizontal; ///< the most likely format of the leaves with horizontal chain lines
   double probability{};       ///< probability of this pair, against all other pairs and one format on two papers
+  friend bool operator==(MixedFormats const&, MixedFormats const&) = default;
 };
 
 /// The answer: candidates, the most likely first.
@@ -105,6 +108,7 @@ struct Inference {
   [[nodiscard]] auto begin() const { return candidates.begin(); }
   /// Returns an iterator past the last candidate.
   [[nodiscard]] auto end() const { return candidates.end(); }
+  friend bool operator==(Inference const&, Inference const&) = default;
 };
 
 /// Returns the certainty for the probabilities of the first two candidates and the number of kinds of paper evidence

@@ -38,6 +38,7 @@ public:
     return {warnings_.data(), warning_count_};
   }
   std::span<Error const> warnings() const&& = delete; // it would look at what goes
+  friend constexpr bool operator==(Observation const&, Observation const&) = default;
 };
 
 /// Checks the evidence. Errors: impossible_measure, impossible_years, impossible_gathering; for single leaves

@@ -34,6 +34,7 @@ struct PeriodSigns {
   bool ground_wood{};                     ///< true for mechanical wood pulp
   std::optional<int> lines_of_page{};     ///< lines of a page: a description that gives no bound
   OptionalLength twenty_lines{};          ///< height of 20 lines of type: a description that gives no bound
+  friend constexpr bool operator==(PeriodSigns const&, PeriodSigns const&) = default;
 };
 
 /// The kind of a bound. No observation gives a strict upper limit: paper of every kind was stored for years, and moulds

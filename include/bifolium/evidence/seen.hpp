@@ -92,6 +92,7 @@ struct LeafEvidence {
   LeafState state{};                     ///< what binders have left of the leaf
   std::optional<YearRange> year{};       ///< years of printing; no value if unknown
   Region place{};                        ///< region of printing
+  friend constexpr bool operator==(LeafEvidence const&, LeafEvidence const&) = default;
 };
 
 } // namespace v0

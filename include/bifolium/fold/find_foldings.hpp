@@ -43,6 +43,7 @@ struct FoundFolding {
   /// another scheme of the table that makes this sheet if the long side of the paper lies the other way, as for quarto
   /// and oblong quarto
   std::optional<Attested> attested_turned{};
+  friend constexpr bool operator==(FoundFolding const&, FoundFolding const&) = default;
 };
 
 /// Returns the foldings that give these pages, the cheapest first; among equal prices an attested scheme comes first.

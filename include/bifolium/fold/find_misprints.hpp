@@ -33,6 +33,7 @@ struct Correction {
   std::optional<std::uint16_t> right{};   ///< the correct number
   FoundFolding folding;                   ///< the simplest folding of the corrected formes
   int price{};                            ///< the price of that folding and of the correction
+  friend constexpr bool operator==(Correction const&, Correction const&) = default;
 };
 
 /// Returns the identifier of a kind of mistake, for columns and fields that programs read. A number that is no such kind
@@ -65,6 +66,7 @@ struct Misprints {
   [[nodiscard]] constexpr bool one_stands_out() const {
     return !corrections.empty() && (corrections.size() == 1 || corrections[0].price < corrections[1].price);
   }
+  friend bool operator==(Misprints const&, Misprints const&) = default;
 };
 
 /// Looks for one mistake in a set of formes: two pages of a forme exchanged, one number wrong, one head turned, or

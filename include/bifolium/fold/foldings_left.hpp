@@ -41,6 +41,7 @@ struct FoldingGroup {
   [[nodiscard]] bool is_like(FoldingGroup const& other) const noexcept {
     return format == other.format && sheets == other.sheets && part == other.part && cut == other.cut;
   }
+  friend bool operator==(FoldingGroup const&, FoldingGroup const&) = default;
 };
 
 /// A leaf without which the other leaves fit a much simpler folding, or fit at all.
@@ -96,6 +97,7 @@ struct FoldingsLeft {
     for (auto const& group : groups) sum += group.foldings;
     return sum;
   }
+  friend bool operator==(FoldingsLeft const&, FoldingsLeft const&) = default;
 };
 
 } // namespace v0

@@ -23,6 +23,7 @@ struct SheetQuery {
   Region region{Region::anywhere};         ///< the row's region lies in this one, or this one in the row's
   PaperUse use{static_cast<PaperUse>(15)}; ///< the row has one of these uses
   bool memory{true};                       ///< true to include rows from memory
+  friend constexpr bool operator==(SheetQuery const&, SheetQuery const&) = default;
 };
 
 namespace detail {

@@ -22,6 +22,7 @@ struct NamedPlace {
   bool probable{};             ///< true if the name has a question mark
   bool called_false{};         ///< true if the statement itself calls the name false
   bool of_false_imprints{};    ///< true if books printed elsewhere have this name
+  friend bool operator==(NamedPlace const&, NamedPlace const&) = default;
 };
 
 /// The content of a statement of place.
@@ -51,6 +52,7 @@ struct StatedPlace {
   void settle(std::vector<Place> const& places) { places_ = places; }
   /// Adds a doubt. Readers of places call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
+  friend bool operator==(StatedPlace const&, StatedPlace const&) = default;
 
 private:
   std::vector<Place> places_{};

@@ -28,6 +28,7 @@ enum class ExtentAgrees : std::uint8_t {
 struct ExtentCompared {
   ExtentAgrees verdict{}; ///< the result
   std::string words{};    ///< the arithmetic in words
+  friend bool operator==(ExtentCompared const&, ExtentCompared const&) = default;
 };
 
 namespace detail {

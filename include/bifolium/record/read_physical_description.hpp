@@ -17,6 +17,7 @@ struct PhysicalDescription {
   TextSpan details{};                  ///< illustrations and similar details, between ` : ` and ` ; `
   std::optional<SizeStatement> size{}; ///< no value if the line has no size; of a line with formats alone no height
   TextSpan accompanying{};             ///< the text after ` + `
+  friend bool operator==(PhysicalDescription const&, PhysicalDescription const&) = default;
 };
 
 /// Reads a physical description. Formats may stand after the size or in parts before it, "205 p. ; 8vo ; 20 cm", or

@@ -25,6 +25,7 @@ struct SignatureNote {
   std::optional<Pagination> pages{};   ///< the pages stated after the formula, if they can be read
   std::optional<Signing> signing{};    ///< the signing stated after the formula, if it can be read
   TextSpan formula_at{};               ///< the note without its first words
+  friend bool operator==(SignatureNote const&, SignatureNote const&) = default;
 };
 
 namespace detail {

@@ -28,6 +28,7 @@ struct Measured {
   bool single_sheet{};            ///< true for a single sheet, whose width is always recorded
   /// size when folded, of a sheet that was issued folded and is used unfolded
   OptionalLength folded_height{}, folded_width{};
+  friend constexpr bool operator==(Measured const&, Measured const&) = default;
 };
 
 /// A size in whole units.
