@@ -25,6 +25,7 @@ TEST_CASE("a format string spells a value as a stream does") {
   CHECK(std::format("{}", LeafAt{1, Leaf<>{3, Gathering<>{8}}}) == "leaf 3 of 8 in gathering 1");
   CHECK(std::format("{}", *read_signature("2K")) == "2K");
   CHECK(std::format("{}", ShortText<8>{"royal"}) == "royal");
+  CHECK(std::format("{}", read_format("doormat").error()) == message(read_format("doormat").error()));
   CHECK(std::format("{}", Length<Fraction, Inch>{Fraction{43, 4}}) == "10 3/4 in");
 }
 

@@ -10,6 +10,7 @@
 #include <bifolium/fold/find_foldings.hpp>
 #include <bifolium/fold/find_misprints.hpp>
 #include <bifolium/fold/foldings_showing.hpp>
+#include <bifolium/formatter.hpp>
 #include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/paper/sheet_size_sources.hpp>
@@ -79,6 +80,9 @@ template <class T, Can can> struct Operators {
   static_assert(std::totally_ordered<T> == ((can & ordered) != 0), "has it an order?");
   static_assert(Hashed<T> == ((can & hashed) != 0), "has it a hash?");
   static_assert(Printed<T> == ((can & printed) != 0), "is it printed by <<?");
+#ifdef __cpp_lib_format
+  static_assert(std::default_initializable<std::formatter<T>> == ((can & printed) != 0), "does std::format spell it?");
+#endif
 };
 /// Copied byte by byte; where pointers have 8 bytes it is that large.
 template <class T, std::size_t size, Can can = nothing> struct Trivial : Operators<T, can> {
