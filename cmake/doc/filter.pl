@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: MIT
 # What Doxygen reads instead of a header. A comment at several declarators is given to each of them. Specialisations of
-# templates of std are passed over, as Doxygen 1.9 cannot place them. The enumerators of Problem, which are made from a table by
+# templates and variables of std are passed over, as Doxygen 1.9 cannot place them. The enumerators of Problem, which are made from a table by
 # the preprocessor, are written out with the comments of the table. No function gets words that its header does not have.
 use strict;
 use warnings;
@@ -27,6 +27,7 @@ $text =~ s{^(.*?///.*)$}{my $line = $1; $line =~ s/(?<!`)(<\/?[a-z_]+>)(?!`)/`$1
 $text =~ s{(///<.*)$}{my $words = $1; $words =~ s/(?<=.)(?<!`)(<\/?[a-z_]+>)(?!`)/`$1`/g; $words}gme;
 my $blank = sub { my $lines = ($_[0] =~ tr/\n//); "\n" x $lines };
 $text =~ s/^(template <[^;{]*?>[ \n](?:requires [^\n]*\n)?struct std::\w+<.*?^\};\n)/$blank->($1)/gmse;
+$text =~ s/^template <[^;{]*?> inline constexpr bool std::ranges::[^;\n]*;//gm;
 
 my $before = '';
 my $comment = ''; # the /// lines right above, as one text

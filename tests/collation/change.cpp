@@ -80,3 +80,16 @@ TEST_CASE("A class of paper belongs to a format, and is none itself") {
   CHECK(!read_lawfully("royal fol4°A⁸"));
   CHECK(formula_of("Royal 4°: A⁸").paper_class() == "Royal");
 }
+
+TEST_CASE("leaves of a change that end before they begin are refused") {
+  auto const refused = [](Change (*made)()) {
+    CHECK_THROWS_WITH_AS(made(), "the last leaf of a change must not be before its first leaf", BrokenPrecondition);
+  };
+  refused([] {
+    Deletion late; // `last` was filled when the deletion was made
+    late.leaf = 3;
+    return Change{late};
+  });
+  refused([] { return Change{Cancel{.leaf = 3, .last = 2}}; });
+  CHECK(Change{Deletion{.leaf = 3}}.deletion()->last == 3);
+}

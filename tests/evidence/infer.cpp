@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <bifolium/evidence.hpp>
+#include <bifolium/evidence/folding_weights.hpp>
+#include <bifolium/evidence/width.hpp>
 #include <bifolium/explain.hpp>
 
 #include "check.hpp"
@@ -507,4 +509,53 @@ TEST_CASE("ordinary leaves get ordinary answers") {
   // no cliff at the turn of the century
   auto const at = [](int year) { return of({.height = 130_mm, .width = 75_mm, .year = year}); };
   for (auto const& one : at(1500)) CHECK(std::abs(one.probability - probability(at(1501), one.format)) < 0.02);
+}
+
+TEST_CASE("assumptions that give no probabilities are refused, each with its sentence") {
+  auto const seen = *observe({.height = 201_mm, .year = 1600});
+  auto const nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+  auto const refused = [&](Assumptions const& assumed, char const* word) {
+    CHECK_THROWS_WITH_AS(infer_format(seen, assumed), doctest::Contains(word), BrokenPrecondition);
+    CHECK_THROWS_AS(folding_weights(seen, assumed), BrokenPrecondition);
+    CHECK_THROWS_AS(probability_range(seen, Format::of(8), assumed), BrokenPrecondition);
+  };
+  for (double const share : {-0.1, nan, infinite}) {
+    PaperStock const one[]{{"pot", {305_mm, 390_mm}, share}};
+    refused({.stocks = one}, "stock of paper");
+    auto priors = flat_priors();
+    priors.shares[2].share = share;
+    refused({.priors = priors}, "format must be 0 or more");
+    priors = flat_priors();
+    priors.shapes[1] = share;
+    refused({.priors = priors}, "shape must be 0 or more");
+    priors = flat_priors();
+    priors.none_of_these = share;
+    refused({.priors = priors}, "no format must be");
+  }
+  PaperStock const two[]{{"pot", {305_mm, 390_mm}, 0.6}, {"crown", {380_mm, 490_mm}, 0.5}};
+  refused({.stocks = two}, "together");
+  refused({.priors = Priors{}}, "flat_priors");
+  auto shapeless = flat_priors();
+  shapeless.shapes = {};
+  refused({.priors = shapeless}, "flat_priors");
+  refused({.parameters = nullptr}, "parameters");
+  // shares that add up to one are taken, and so is a shape that no format has
+  PaperStock const all[]{
+      {"pot", {305_mm, 390_mm}, 0.1}, {"crown", {380_mm, 490_mm}, 0.2}, {"demy", {430_mm, 555_mm}, 0.7}};
+  CHECK(infer_format(seen, Assumptions{.stocks = all}).front().probability <= 1);
+  auto long_ones = flat_priors();
+  long_ones.shapes = {0, 1, 0, 0, 0};
+  for (auto const& candidate : infer_format(seen, long_ones)) CHECK(std::isfinite(candidate.probability));
+}
+
+TEST_CASE("what was never inferred has no candidate, and no kind of evidence but those there are") {
+  CHECK_THROWS_AS(static_cast<void>(Inference{}.front()), BrokenPrecondition);
+  Inference const empty;
+  CHECK_THROWS_AS(static_cast<void>(empty.front()), BrokenPrecondition);
+  CHECK_THROWS_AS(static_cast<void>(cataloguer_words(empty)), BrokenPrecondition);
+  auto const inference = infer_format(*observe({.height = 201_mm}));
+  CHECK_THROWS_AS(static_cast<void>(inference.front().reason(static_cast<EvidenceKind>(evidence_kinds))),
+                  BrokenPrecondition);
+  CHECK_THROWS_AS(static_cast<void>(scheme_facts()[0].gathering(scheme_facts()[0].gatherings)), BrokenPrecondition);
+  CHECK_THROWS_AS(static_cast<void>(scheme_facts()[0].gathering(-1)), BrokenPrecondition);
 }

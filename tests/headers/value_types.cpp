@@ -1,6 +1,22 @@
 // SPDX-License-Identifier: MIT
 // Every public value type: how large it is, whether it may be copied byte by byte, and which operators it has. A row that no
 // longer holds stops the compiler; whoever changes a type changes its row, and sees what users will see. (constructed)
+#include <bifolium/fwd.hpp>
+
+// What fwd.hpp declares is named before anything else is included; -Wmismatched-tags tells where it says class for struct.
+namespace bifolium {
+void known_by_name(Error const*, Expected<Fraction> const*, YearRange const*, StatedDate const*, Mould const*,
+                   SheetSize const*, StatedPlace const*, Gathering<> const*, Signature const*, Format const*,
+                   Scheme const*, Attested const*, Fold<> const*, Imposition<> const*);
+void known_by_name(Formula const*, Run const*, Change const*, FormulaCount const*, IdealCopy const*, LeafOfBook const*,
+                   Reference const*, LeafEvidence const*, Observation const*, Assumptions const*, Inference const*,
+                   FormatCandidate const*, Edition const*, Plan const*, Bill const*, LeavesPresent const*,
+                   CopyChecked const*);
+void known_by_name(Pagination const*, Extent const*, Signing const*, SizeStatement const*, RecordedSize const*,
+                   FormatStatement const*, SignatureNote const*, PhysicalDescription const*, FieldTexts const*,
+                   Description const*, Audit const*, Finding const*, Repair const*, SheetsOfBook const*);
+} // namespace bifolium
+
 #include <bifolium/bifolium.hpp>
 #include <bifolium/book.hpp>
 #include <bifolium/copy/paper_of_copy.hpp>
@@ -410,6 +426,28 @@ static_assert(std::ranges::contiguous_range<std::span<LeafShape const>> &&
               std::ranges::sized_range<std::span<LeafShape const>>);
 static_assert(std::ranges::contiguous_range<Plan> && std::ranges::sized_range<Plan>);
 static_assert(std::ranges::random_access_range<Inference const>);
+// An algorithm that is given a passing view gives an iterator that may be used; of a passing value it gives
+// std::ranges::dangling. ([range.range])
+static_assert(std::ranges::borrowed_range<decltype(Attested::all())>);
+static_assert(std::ranges::borrowed_range<Gathering<>> && std::ranges::borrowed_range<Gathering<8>>);
+static_assert(std::ranges::borrowed_range<IdealCopy::Gatherings> && std::ranges::borrowed_range<FormeView>);
+static_assert(!std::ranges::borrowed_range<Formula> && !std::ranges::borrowed_range<Fold<8>>);
+static_assert(!std::ranges::borrowed_range<SheetSizes> && !std::ranges::borrowed_range<PeriodBounds>);
+static_assert(!std::ranges::borrowed_range<Plan> && !std::ranges::borrowed_range<Inference>);
+static_assert(!std::ranges::borrowed_range<Scheme> && !std::ranges::borrowed_range<IdealCopy>);
+
+TEST_CASE("a scheme, a leaf, a gathering and a page are found in a passing view") {
+  auto const half = std::ranges::find_if(Attested::all(), [](Attested one) { return one.id() == "12_common"; });
+  CHECK(*half == Attested{"12_common"_scheme});
+  CHECK(*std::ranges::find(Gathering{8}, Gathering{8}.leaf(3)) == Gathering{8}.leaf(3));
+  IdealCopy const book{*read_formula("8°: A–K⁸ L⁴")};
+  CHECK((*std::ranges::find(book.gatherings(), 4, &GatheringOfBook::folded)).first_leaf == 81);
+  CHECK(std::ranges::find(impose<schemes::octavo>().forme(Side::outer), head_up(16))->page == 16);
+  // and the containers of the standard take each of these ranges
+  auto const all = Attested::all();
+  CHECK(std::vector(all.begin(), all.end()).size() == Attested::count);
+  CHECK(std::vector(book.begin(), book.end()).size() == 84);
+}
 
 TEST_CASE("the sheets of a place go through the algorithms and views of the standard") {
   auto const british = find_sheets({.region = Region::britain});

@@ -111,8 +111,11 @@ class FieldSet {
 
 public:
   constexpr FieldSet() = default;
-  /// Makes a set of one field.
-  constexpr FieldSet(Field one) : bits_{1U << static_cast<unsigned>(one)} {}
+  /// Makes a set of one field. Precondition: `one` is an enumerator.
+  constexpr FieldSet(Field one) {
+    if (static_cast<std::size_t>(one) >= field_count) broken("there is no field with this number");
+    bits_ = 1U << static_cast<unsigned>(one);
+  }
   /// Returns the union of two sets.
   friend constexpr FieldSet operator|(FieldSet a, FieldSet b) noexcept {
     FieldSet both;
@@ -121,7 +124,7 @@ public:
   }
   /// Returns true if the set has the field.
   [[nodiscard]] constexpr bool has(Field field) const noexcept {
-    return (bits_ >> static_cast<unsigned>(field) & 1U) != 0;
+    return static_cast<std::size_t>(field) < field_count && (bits_ >> static_cast<unsigned>(field) & 1U) != 0;
   }
   /// Returns true if the set has no field.
   [[nodiscard]] constexpr bool empty() const noexcept { return bits_ == 0; }

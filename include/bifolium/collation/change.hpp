@@ -127,19 +127,22 @@ private:
   static constexpr void at_least(int least, int number) {
     if (number < least) broken("leaves count from 1; 0 means before the first leaf, or all leaves");
   }
+  static constexpr void in_order(int first, int last) {
+    if (last < first) broken("the last leaf of a change must not be before its first leaf");
+  }
 
 public:
   /// Makes a deletion (−A4). Precondition: the leaf is at least 1, or 0 for all leaves.
   constexpr Change(Deletion const& deletion, TextSpan text = {}, bool doubtful = false)
       : deletion_{deletion}, text_{text}, kind_{Kind::deletion}, doubtful_{doubtful} {
     at_least(0, deletion.leaf);
-    at_least(deletion.leaf, deletion.last);
+    in_order(deletion.leaf, deletion.last);
   }
   /// Makes a cancel (±B2). Precondition: the leaf is at least 1, or 0 for all leaves.
   constexpr Change(Cancel const& cancel, TextSpan text = {}, bool doubtful = false)
       : cancel_{cancel}, text_{text}, kind_{Kind::cancel}, doubtful_{doubtful} {
     at_least(0, cancel.leaf);
-    at_least(cancel.leaf, cancel.last);
+    in_order(cancel.leaf, cancel.last);
   }
   /// Makes an insertion (A3+χ1). Precondition: at least one leaf.
   constexpr Change(Insertion const& insertion, TextSpan text = {}, bool doubtful = false)

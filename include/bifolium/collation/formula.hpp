@@ -136,9 +136,9 @@ public:
   /// Returns the number of gatherings, including inserted ones.
   [[nodiscard]] std::int64_t gatherings() const noexcept { return gatherings_; }
   /// Returns an iterator to the first run; a formula is a range of its runs: `for (Run const& run : formula)`.
-  [[nodiscard]] auto begin() const noexcept { return runs_.begin(); }
+  [[nodiscard]] auto begin() const noexcept BIFOLIUM_LIFETIMEBOUND { return runs_.begin(); }
   /// Returns an iterator past the last run.
-  [[nodiscard]] auto end() const noexcept { return runs_.end(); }
+  [[nodiscard]] auto end() const noexcept BIFOLIUM_LIFETIMEBOUND { return runs_.end(); }
 
   /// Returns the signature of a gathering. Precondition: the formula has the gathering.
   [[nodiscard]] Signature signature(GatheringAt at) const {

@@ -69,7 +69,7 @@ public:
   // -- names ----------------------------------------------------------------------------------------------------------
 
   /// Returns the runs of the formula.
-  [[nodiscard]] std::vector<Run> const& runs() const& noexcept { return runs_; }
+  [[nodiscard]] std::vector<Run> const& runs() const& noexcept BIFOLIUM_LIFETIMEBOUND { return runs_; }
   std::vector<Run> const& runs() const&& = delete; // it would look at what goes
   /// Returns the alphabet of the signatures.
   [[nodiscard]] Alphabet alphabet() const noexcept { return alphabet_; }
@@ -129,7 +129,7 @@ public:
   /// Returns true if the formula notes that the leaf is blank (K8 blank), perhaps with a question mark.
   [[nodiscard]] bool is_blank(LeafOfBook const& leaf) const;
   /// Returns the leaves that are noted as blank, in order, including deleted ones: those of the formula.
-  [[nodiscard]] std::vector<LeafOfBook> const& blanks() const& noexcept { return blanks_; }
+  [[nodiscard]] std::vector<LeafOfBook> const& blanks() const& noexcept BIFOLIUM_LIFETIMEBOUND { return blanks_; }
   std::vector<LeafOfBook> const& blanks() const&& = delete; // it would look at what goes
 
   // -- ranges ---------------------------------------------------------------------------------------------------------

@@ -26,7 +26,7 @@ public:
     for (unsigned i = 0; i + 1 < sizeof sentence_ && sentence[i] != '\0'; ++i) sentence_[i] = sentence[i];
   }
   /// Returns the sentence of the precondition that was broken.
-  [[nodiscard]] char const* what() const noexcept override { return sentence_; }
+  [[nodiscard]] char const* what() const noexcept BIFOLIUM_LIFETIMEBOUND override { return sentence_; }
 };
 
 namespace detail {

@@ -5,6 +5,8 @@
 
 #include <bifolium/core/config.hpp>
 
+#include <climits>
+#include <cstdint>
 #include <type_traits>
 
 namespace bifolium {
@@ -38,8 +40,8 @@ struct YearRange {
   /// Makes a range from the first year to the last, including both.
   constexpr YearRange(int first, int last) : from{first}, to{last} {}
 
-  /// Returns the number of years: 1 for a single year.
-  [[nodiscard]] constexpr int size() const noexcept { return to - from + 1; }
+  /// Returns the number of years: 1 for a single year, and at most INT_MAX.
+  [[nodiscard]] constexpr int size() const noexcept { return fitting(std::int64_t{to} - from + 1); }
   /// Returns true if the range has one year only.
   [[nodiscard]] constexpr bool is_one_year() const noexcept { return from == to; }
   /// Returns true if the range includes `year`.
@@ -50,10 +52,17 @@ struct YearRange {
   [[nodiscard]] constexpr YearRange joined(YearRange other) const noexcept {
     return {from < other.from ? from : other.from, to > other.to ? to : other.to};
   }
-  /// Returns the range with `years` added at each end.
-  [[nodiscard]] constexpr YearRange widened(int years) const noexcept { return {from - years, to + years}; }
+  /// Returns the range with `years` added at each end, as far as an int goes.
+  [[nodiscard]] constexpr YearRange widened(int years) const noexcept {
+    return {fitting(std::int64_t{from} - years), fitting(std::int64_t{to} + years)};
+  }
 
   friend constexpr bool operator==(YearRange, YearRange) = default;
+
+private:
+  static constexpr int fitting(std::int64_t number) noexcept {
+    return static_cast<int>(number < INT_MIN ? INT_MIN : number > INT_MAX ? INT_MAX : number);
+  }
 };
 
 } // namespace v0

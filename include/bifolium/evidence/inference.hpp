@@ -69,8 +69,12 @@ struct FormatCandidate {
   }
   /// Whether printing by half-sheets is likelier than not, given this format.
   [[nodiscard]] constexpr bool by_half_sheets() const noexcept { return half_sheets >= 0.5; }
-  /// Returns the weight of one kind of evidence.
-  [[nodiscard]] Reason const& reason(EvidenceKind of) const { return reasons[static_cast<std::size_t>(of)]; }
+  /// Returns the weight of one kind of evidence. Precondition: `of` is an enumerator.
+  [[nodiscard]] constexpr Reason reason(EvidenceKind of) const {
+    auto const i = static_cast<std::size_t>(of);
+    if (i >= evidence_kinds) broken("there is no kind of evidence with this number");
+    return reasons[i];
+  }
   friend constexpr bool operator==(FormatCandidate const&, FormatCandidate const&) = default;
 };
 
@@ -98,17 +102,24 @@ struct Inference {
   bool own_books{};  ///< true if the model learned from books of the caller
   bool of_sample{};  ///< true if the shares of formats were counted in a sample; otherwise they are assumed
 
-  /// Returns the most likely format. There is always one.
-  [[nodiscard]] FormatCandidate const& front() const& BIFOLIUM_LIFETIMEBOUND { return candidates.front(); }
+  /// Returns the most likely format. An answer of `infer_format` always has one. Precondition: there is a candidate.
+  [[nodiscard]] FormatCandidate const& front() const& BIFOLIUM_LIFETIMEBOUND {
+    return must_have_one(), candidates.front();
+  }
   /// Returns the most likely format of a temporary inference by value.
-  [[nodiscard]] FormatCandidate front() const&& { return candidates.front(); }
+  [[nodiscard]] FormatCandidate front() const&& { return must_have_one(), candidates.front(); }
   /// Returns the number of ranked formats.
   [[nodiscard]] std::size_t size() const { return candidates.size(); }
   /// Returns an iterator to the first candidate.
-  [[nodiscard]] auto begin() const { return candidates.begin(); }
+  [[nodiscard]] auto begin() const BIFOLIUM_LIFETIMEBOUND { return candidates.begin(); }
   /// Returns an iterator past the last candidate.
-  [[nodiscard]] auto end() const { return candidates.end(); }
+  [[nodiscard]] auto end() const BIFOLIUM_LIFETIMEBOUND { return candidates.end(); }
   friend bool operator==(Inference const&, Inference const&) = default;
+
+private:
+  void must_have_one() const {
+    if (candidates.empty()) broken("the inference has no candidate: infer_format did not make it");
+  }
 };
 
 /// Returns the certainty for the probabilities of the first two candidates and the number of kinds of paper evidence

@@ -136,7 +136,7 @@ public:
     }
     sum_up();
   }
-  [[nodiscard]] std::span<LeafShape const> all() const { return {shapes_.data(), count_}; }
+  [[nodiscard]] std::span<LeafShape const> all() const BIFOLIUM_LIFETIMEBOUND { return {shapes_.data(), count_}; }
 };
 
 } // namespace detail

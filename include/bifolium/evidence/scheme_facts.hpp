@@ -28,6 +28,7 @@ struct SchemeFacts {
 
   /// Returns the leaves of one gathering. Precondition: 0 <= g < gatherings.
   [[nodiscard]] std::span<LeafFacts const> gathering(int g) const {
+    if (g < 0 || g >= gatherings) broken("the scheme has no gathering with this number");
     std::size_t before = 0;
     for (std::size_t i = 0; i < static_cast<std::size_t>(g); ++i) before += gathered[i];
     return {leaves.data() + before, gathered[static_cast<std::size_t>(g)]};

@@ -140,7 +140,7 @@ inline std::string printing_words(FormatCandidate const& candidate) {
 /// Lists the reasons: each kind of evidence for or against the first candidate, the strongest first. If chain lines run
 /// both ways, both directions are named. The function allocates memory.
 inline std::string why(Inference const& inference) {
-  auto const& first = inference.candidates.front();
+  auto const& first = inference.front();
   std::string text;
   if (inference.mixed) text.append("chain lines run both ways, which no single format gives on one paper");
   for (auto const& reason : reasons_by_strength(first)) {
@@ -161,7 +161,7 @@ inline std::string why(Inference const& inference) {
 inline std::string format_statement(Inference const& inference) {
   std::string text;
   auto const add = [&](FormatCandidate const& candidate) { text.append(candidate.format.symbol().view()); };
-  if (!inference.mixed) return add(inference.candidates.front()), text;
+  if (!inference.mixed) return add(inference.front()), text;
   auto const &vertical = inference.mixed->vertical, &horizontal = inference.mixed->horizontal;
   bool const vertical_first = vertical.format.leaves_to_sheet() < horizontal.format.leaves_to_sheet();
   add(vertical_first ? vertical : horizontal);
@@ -174,7 +174,7 @@ inline std::string format_statement(Inference const& inference) {
 /// function allocates memory.
 inline std::string verdict(Inference const& inference) {
   using detail::with_probability;
-  auto const& first = inference.candidates.front();
+  auto const& first = inference.front();
   auto const& second = inference.candidates.size() > 1 ? inference.candidates[1] : first;
   std::string text;
   if (inference.mixed) {
@@ -230,7 +230,7 @@ inline std::string paper_words(FormatCandidate const& candidate, std::optional<Y
 /// at next. `years` and `place` are used to find the name of the sheet. The function allocates memory.
 inline std::string cataloguer_words(Inference const& inference, std::optional<YearRange> years = {},
                                     Region place = Region::anywhere) {
-  auto const& first = inference.candidates.front();
+  auto const& first = inference.front();
   std::string text = verdict(inference);
   text[0] = capital_letter(text[0]);
   text.append(".\nSeen: ").append(why(inference)).append(".\n");

@@ -10,6 +10,7 @@
 #include <bifolium/fold/attested_rows.hpp>
 #include <bifolium/fold/read_scheme.hpp>
 
+#include <string_view> // declares std::ranges::enable_borrowed_range
 #include <type_traits>
 
 namespace bifolium {
@@ -147,7 +148,7 @@ template <std::size_t N> struct SchemeText {
     for (std::size_t i = 0; i < N; ++i) text[i] = literal[i];
   }
   /// Returns the text without the zero byte.
-  [[nodiscard]] constexpr std::string_view view() const noexcept { return {text, N - 1}; }
+  [[nodiscard]] constexpr std::string_view view() const noexcept BIFOLIUM_LIFETIMEBOUND { return {text, N - 1}; }
 };
 
 /// This template is never defined. A compiler shows its name and arguments if the text of a scheme cannot be read.
@@ -212,3 +213,5 @@ template <auto const& S> constexpr Scheme const& scheme_of() {
 template <> struct std::hash<bifolium::Attested> {
   std::size_t operator()(bifolium::Attested scheme) const noexcept { return static_cast<std::size_t>(scheme.row()); }
 };
+// Its iterators outlive the range, since they know the scheme by its row.
+template <> inline constexpr bool std::ranges::enable_borrowed_range<bifolium::Attested::Range> = true;

@@ -145,7 +145,9 @@ public:
   /// Returns the format that the scheme states.
   [[nodiscard]] constexpr Format format() const noexcept { return format_; }
   /// Returns sheet `s` as the scheme lays it. Precondition: 0 <= s < sheets().
-  [[nodiscard]] constexpr SheetLine const& sheet(int s) const { return sheets_[checked(s, sheet_count_)]; }
+  [[nodiscard]] constexpr SheetLine const& sheet(int s) const BIFOLIUM_LIFETIMEBOUND {
+    return sheets_[checked(s, sheet_count_)];
+  }
   /// Returns gathering `g`. Precondition: 0 <= g < gatherings().
   [[nodiscard]] constexpr Gathering<> gathering(int g) const {
     return Gathering<>{gatherings_[checked(g, gathering_count_)].leaves};

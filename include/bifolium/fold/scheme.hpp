@@ -126,11 +126,15 @@ public:
 
   /// Returns sheet `i`, in the order of the text. The first pieces are the sheets themselves. Precondition: 0 <= i <
   /// sheets().
-  [[nodiscard]] constexpr SheetLine const& sheet(int i) const { return sheets_[index(i, sheet_count_)]; }
+  [[nodiscard]] constexpr SheetLine const& sheet(int i) const BIFOLIUM_LIFETIMEBOUND {
+    return sheets_[index(i, sheet_count_)];
+  }
   /// Returns the name of piece `i`. Precondition: 0 <= i < pieces().
-  [[nodiscard]] constexpr PieceName const& piece_name(int i) const { return names_[index(i, piece_count_)]; }
+  [[nodiscard]] constexpr PieceName const& piece_name(int i) const BIFOLIUM_LIFETIMEBOUND {
+    return names_[index(i, piece_count_)];
+  }
   /// Returns step `i`, a cut or fold, in the order in which they are made. Precondition: 0 <= i < steps().
-  [[nodiscard]] constexpr Step const& step(int i) const { return steps_[index(i, step_count_)]; }
+  [[nodiscard]] constexpr Step const& step(int i) const BIFOLIUM_LIFETIMEBOUND { return steps_[index(i, step_count_)]; }
   /// Returns a pointer to the first step; a scheme is a range of its steps: `for (Step const& step : scheme)`.
   [[nodiscard]] constexpr Step const* begin() const noexcept BIFOLIUM_LIFETIMEBOUND { return steps_.data(); }
   /// Returns a pointer past the last step.
@@ -138,12 +142,14 @@ public:
     return steps_.data() + step_count_;
   }
   /// Returns the line of gathering `i`. Precondition: 0 <= i < gatherings().
-  [[nodiscard]] constexpr GatheringLine const& gathering(int i) const {
+  [[nodiscard]] constexpr GatheringLine const& gathering(int i) const BIFOLIUM_LIFETIMEBOUND {
     return gatherings_[index(i, gathering_count_)];
   }
   /// Returns piece `i` of all gatherings, in order. A `GatheringLine` gives the range of its pieces with `first` and
   /// `count`. Precondition: 0 <= i < pieces().
-  [[nodiscard]] constexpr Placed const& placed(int i) const { return placed_[index(i, piece_count_)]; }
+  [[nodiscard]] constexpr Placed const& placed(int i) const BIFOLIUM_LIFETIMEBOUND {
+    return placed_[index(i, piece_count_)];
+  }
 
   friend constexpr bool operator==(Scheme const&, Scheme const&) = default;
 

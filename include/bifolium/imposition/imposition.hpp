@@ -10,6 +10,8 @@
 #include <bifolium/fold/fold.hpp>
 #include <bifolium/fold/forme_side.hpp>
 
+#include <string_view> // declares std::ranges::enable_borrowed_range
+
 namespace bifolium {
 inline namespace v0 {
 
@@ -109,7 +111,7 @@ public:
   /// Returns the number of sheets.
   [[nodiscard]] constexpr int sheets() const noexcept { return sheet_count_; }
   /// Returns sheet `s`. Precondition: 0 <= s < sheets().
-  [[nodiscard]] constexpr SheetLine const& sheet(int s) const {
+  [[nodiscard]] constexpr SheetLine const& sheet(int s) const BIFOLIUM_LIFETIMEBOUND {
     if (s < 0 || s >= sheet_count_) broken("there is no sheet with this number");
     return sheets_[static_cast<std::size_t>(s)];
   }
@@ -258,3 +260,6 @@ template <int N> constexpr Imposition<N> impose(Fold<N> const& fold) { return Im
 
 } // namespace v0
 } // namespace bifolium
+
+// Its pages are those of the imposition, and live as long as that.
+template <> inline constexpr bool std::ranges::enable_borrowed_range<bifolium::FormeView> = true;

@@ -14,6 +14,7 @@
 #include <cstdint>
 #include <iosfwd>
 #include <optional>
+#include <string_view> // declares std::ranges::enable_borrowed_range
 
 namespace bifolium {
 inline namespace v0 {
@@ -117,5 +118,7 @@ Gathering(int)->Gathering<dynamic>;
 template <int N> struct std::hash<bifolium::Gathering<N>> {
   std::size_t operator()(bifolium::Gathering<N> g) const noexcept { return static_cast<std::size_t>(g.leaves()); }
 };
+// Its iterators outlive a gathering, since they know the leaf by its number.
+template <int N> inline constexpr bool std::ranges::enable_borrowed_range<bifolium::Gathering<N>> = true;
 
 #include <bifolium/leaf/leaf.hpp> // what leaf() hands back

@@ -83,3 +83,6 @@ inline IdealCopy::leaf_iterator IdealCopy::end() const& { return {*this, leaves(
 
 } // namespace v0
 } // namespace bifolium
+
+// Its iterators are those of the ideal copy, and live as long as that.
+template <> inline constexpr bool std::ranges::enable_borrowed_range<bifolium::IdealCopy::Gatherings> = true;

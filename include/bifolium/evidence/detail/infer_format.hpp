@@ -8,8 +8,38 @@
 
 namespace bifolium {
 inline namespace v0 {
+namespace detail {
+
+/// Stops at assumptions with which the results would not be probabilities.
+inline void must_be_sound(Assumptions const& assumed) {
+  if (assumed.parameters == nullptr)
+    broken("an inference needs parameters: leave them out, and the usual ones are taken");
+  auto const is_share = [](double share) { return share >= 0 && share <= 1e300; }; // false for NaN
+  double of_stocks = 0;
+  for (auto const& stock : assumed.stocks) {
+    if (!is_share(stock.share)) broken("the share of a stock of paper must be from 0 to 1");
+    of_stocks += stock.share;
+  }
+  if (of_stocks > 1 + 1e-9) broken("the shares of all stocks of paper together must be at most 1");
+  if (!assumed.priors) return;
+  bool any = false, shaped = false;
+  for (auto const& one : assumed.priors->shares) {
+    if (!is_share(one.share)) broken("the share of a format must be 0 or more");
+    any = any || one.share > 0;
+  }
+  for (auto const share : assumed.priors->shapes) {
+    if (!is_share(share)) broken("the share of a shape must be 0 or more");
+    shaped = shaped || share > 0;
+  }
+  if (!any || !shaped) broken("priors must have a format and a shape with a share above 0: start from flat_priors()");
+  if (!(is_share(assumed.priors->none_of_these) && assumed.priors->none_of_these <= 1))
+    broken("the probability of no format must be from 0 to 1");
+}
+
+} // namespace detail
 
 BIFOLIUM_INLINE Inference infer_format(Observation const& observation, Assumptions const& assumed) {
+  detail::must_be_sound(assumed);
   auto const& seen = observation.seen();
   detail::Counted const counted{seen, *assumed.parameters, PaperAge::of(seen.year, seen.place)};
   auto const& model = assumed.model != nullptr ? *assumed.model : fitted_paper_model();

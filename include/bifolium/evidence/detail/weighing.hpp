@@ -93,6 +93,7 @@ class Weigher {
   [[nodiscard]] double share(LeafShape const& shape) const {
     double all = 0;
     for (std::size_t s = 0; s < shape.sharers.size(); ++s) all += shape.sharers[s] * priors_.shapes[s];
+    if (all <= 0) return 0; // the caller says that no format of these leaves has such a shape
     return (priors_.divisions_alike ? 1 : shape.share) *
            priors_.shapes[static_cast<std::size_t>(shape.format.shape())] / all;
   }
