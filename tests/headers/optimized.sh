@@ -8,7 +8,8 @@ include=$1 folder=$2
 shift 2
 unit=$(dirname "$0")/entry_points.cpp
 mkdir -p "$folder"
-for flags in -Os -Og -O2 -O3 "-O1 -fsanitize=address" "-Os -fno-exceptions -fno-rtti"; do
+for flags in -Os -Og -O2 -O3 "-O1 -fsanitize=address" "-O1 -fsanitize=undefined -Wno-maybe-uninitialized" \
+  "-Os -fno-exceptions -fno-rtti"; do
   read -ra these <<<"$flags"
   "$@" -std=c++20 "${these[@]}" -Wall -Wextra -Werror "-I$include" -c "$unit" -o "$folder/entry_points.o"
   echo "no warning with $flags"

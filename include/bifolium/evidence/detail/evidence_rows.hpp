@@ -73,9 +73,11 @@ struct EvidenceRow {
   bool (*seen)(Counted const&);
   double (*likelihood)(Case const&); ///< null if size and year are weighed
   double (*by_chance)(Counted const&);
-  double cost;                            ///< of looking, against opening the book at its signatures; proposed
-  bool (*to_be_seen)(Counted const&);     ///< whether a look is possible; null if it is never suggested
-  int outcomes;                           ///< number of outcomes of a look
+  double cost;                        ///< of looking, against opening the book at its signatures; proposed
+  bool (*to_be_seen)(Counted const&); ///< whether a look is possible; null if it is never suggested
+  /// number of outcomes of a look, 0 if it is never suggested. It is asked while compiling, where g++ 12 with
+  /// -fsanitize=undefined compares no function with null.
+  int outcomes;
   double (*of_outcome)(Case const&, int); ///< probability of the outcome, from 0, in any unit
 };
 

@@ -122,13 +122,13 @@ inline Expectation expect_of(EvidenceRow const& row, Look const& look, Weigher c
 inline auto kinds_by_cost() {
   constexpr auto count = [] {
     std::size_t n = 0;
-    for (auto const& row : evidence_rows) n += row.to_be_seen != nullptr ? 1 : 0;
+    for (auto const& row : evidence_rows) n += row.outcomes > 0 ? 1 : 0;
     return n;
   };
   std::array<EvidenceKind, count()> kinds{};
   std::size_t n = 0;
   for (auto const& row : evidence_rows)
-    if (row.to_be_seen != nullptr) kinds[n++] = row.kind;
+    if (row.outcomes > 0) kinds[n++] = row.kind;
   insertion_sort(kinds, [](EvidenceKind a, EvidenceKind b) { return row_of(a).cost < row_of(b).cost; });
   return kinds;
 }
