@@ -663,6 +663,7 @@ using bifolium::highest_hebrew;
 using bifolium::hole_place_of;
 using bifolium::hundredths;
 using bifolium::identifier;
+using bifolium::ids_of_schemes;
 using bifolium::impose;
 using bifolium::in_alphabets;
 using bifolium::in_manuscript;

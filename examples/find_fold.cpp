@@ -20,6 +20,7 @@
 #include <iostream>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 using namespace bifolium;
@@ -31,9 +32,14 @@ constexpr auto usage =
     "       find_fold --all [FILE]    all foldings found, the simplest first, each with its price\n"
     "       find_fold --scheme [FILE] the text of the first folding, which 'show_formes -' and 'fold_a_sheet -' read\n"
     "       find_fold --misprints [FILE]   single corrections that would make the folding simpler\n"
-    "The input is the output of show_formes, or a part of it, from FILE or standard input. One forme is enough; a "
-    "page\n"
-    "written ? is illegible; if no page has ↓, the heads are unknown.\n"
+    "The input is the output of show_formes, or a part of it, from FILE or standard input: a line outer, inner or "
+    "forme (the\n"
+    "only one), then the rows of pages, the far one first. One forme is enough; without such a line it is an outer "
+    "one, unless\n"
+    "an attested scheme has it simpler as another. ↓ or v after a page: its head is near; if no page has it, the heads "
+    "are unknown. "
+    "A page written\n"
+    "? is illegible.\n"
     "The input can also be the evidence of leaves of a gathering; the foldings that agree with it are written in "
     "groups:\n"
     "    gathering of 8\n"
@@ -46,7 +52,10 @@ constexpr auto usage =
     "  --reads right-to-left|left-to-right   the direction of the book; by default right to left only if that is "
     "simpler\n"
     "  --long-side far-near|left-right       how the long side of the paper lay in the diagram\n"
-    "  --dearer N           with --all: the greatest price above that of the first folding; 15 by default\n";
+    "  --dearer N           with --all: the greatest price above that of the first folding; 15 by default\n"
+    "A price adds up what is done: 10 for a fold, 15 more for one beside the middle, 5 more for a part turned "
+    "underneath, 15 for a\n"
+    "cut, 10 for a single leaf. The cheapest folding is the simplest.\n";
 
 /// Printed paper becomes the forme that printed it.
 void mirror(std::vector<SeenForme>& formes) {
@@ -64,14 +73,41 @@ std::string text_of(FoundFolding const& found) {
   return write_scheme(found.scheme);
 }
 
-int answer(support::Arguments const& given, std::vector<SeenForme> const& formes, FindRules const& rules) {
+/// Whether the first folding is attested, and simpler than the other's or as simple as one that is not attested.
+bool is_likelier(Expected<std::vector<FoundFolding>> const& one, Expected<std::vector<FoundFolding>> const& other) {
+  if (!one || !other) return one && !other;
+  auto const &first = one->front(), &second = other->front();
+  if (!first.attested) return false;
+  return first.price < second.price || (first.price == second.price && !second.attested);
+}
+
+/// Finds the foldings; takes one forme without a heading for the outer one, unless as an inner or an only one it has an
+/// attested folding that is simpler.
+Expected<std::vector<FoundFolding>> foldings(std::vector<SeenForme>& formes, bool headed, FindRules const& rules) {
+  auto found = find_foldings(formes, rules);
+  if (headed || formes.size() != 1) return found;
+  auto best = Side::outer;
+  for (auto const side : {Side::only, Side::inner}) {
+    formes[0].side = side;
+    auto other = find_foldings(formes, rules);
+    if (is_likelier(other, found)) found = std::move(other), best = side;
+  }
+  formes[0].side = best;
+  return found;
+}
+
+int answer(support::Arguments const& given, std::vector<SeenForme> formes, bool headed, FindRules const& rules) {
+  auto const found = foldings(formes, headed, rules);
+  auto const side = formes[0].side;
+  if (side != Side::outer && !headed)
+    support::tell(std::string{"read as "} + (side == Side::inner ? "an inner forme" : "the only forme of its sheet") +
+                  ": write outer, inner or forme above the rows to say which it is");
   if (given.has("--misprints")) {
-    auto const found = find_misprints(formes, rules);
-    if (!found) return support::tell(message(found.error())), support::unreadable;
-    std::cout << explain_misprints(*found);
+    auto const misprints = find_misprints(formes, rules);
+    if (!misprints) return support::tell(message(misprints.error())), support::unreadable;
+    std::cout << explain_misprints(*misprints);
     return support::all_done;
   }
-  auto const found = find_foldings(formes, rules);
   if (!found) {
     auto const problem = found.error().problem;
     bool const contradict = problem == Problem::pages_not_backed || problem == Problem::heads_not_backed ||
@@ -85,6 +121,10 @@ int answer(support::Arguments const& given, std::vector<SeenForme> const& formes
     for (auto const& one : *found) std::cout << one.price << '\t' << folding_words(one) << '\n';
   else
     std::cout << explain_foldings(*found);
+  bool attested = false;
+  for (auto const& one : *found) attested = attested || one.attested;
+  if (!given.has("--scheme") && !attested)
+    support::tell("no attested scheme gives these pages; find_fold --misprints looks for a mistake in them");
   if (auto const file = given.value("--svg"))
     support::draw_sheets(found->front().scheme, *file,
                          [&](int sheet) { return *forme_svg(found->front().scheme, sheet); });
@@ -97,6 +137,8 @@ std::string_view first_word(std::string_view text) {
     text.remove_prefix(text[0] == '#' ? std::min(text.find('\n'), text.size()) : 1);
   return text.substr(0, text.find_first_of(" \t\r\n"));
 }
+/// Whether the text of formes begins with a line that says which forme it is, or which sheet.
+bool is_heading(std::string_view word) { return !word.empty() && is_latin_letter(word[0]); }
 bool is_of_leaves(std::string_view word) { return word == "gathering" || word == "Gathering" || word == "GATHERING"; }
 
 /// How common each way of folding was, of books gathered so in that place and year.
@@ -143,6 +185,7 @@ int find(support::Arguments given) {
   support::Input input{given.words().empty() ? "-" : given.words()[0]};
   auto const text = support::whole_text(input);
   if (is_of_leaves(first_word(text))) return answer_leaves(given, text, book);
+  if (first_word(text).empty()) throw support::Failure{"the input is empty: write the rows of a forme"};
   auto formes = read_formes(text);
   if (!formes) {
     bool const neither = formes.error().problem == Problem::not_a_forme && formes.error().line == 1;
@@ -151,7 +194,7 @@ int find(support::Arguments given) {
     return support::unreadable;
   }
   if (given.has("--printed")) mirror(*formes);
-  return answer(given, *formes, rules);
+  return answer(given, *formes, is_heading(first_word(text)), rules);
 }
 
 } // namespace

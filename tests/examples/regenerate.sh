@@ -29,6 +29,10 @@ write contradict.txt misprinted.forme "$bin/find_fold"
 write octavo_leaves.txt octavo.leaves "$bin/find_fold"
 write cancel_leaves.txt cancel.leaves "$bin/find_fold"
 write leaves_of_octavo.txt leaves_of_octavo.record "$bin/describe_book" --format -
+write half_sheet_unnamed.txt half_sheet_unnamed.forme "$bin/find_fold"
+write inner_unnamed.txt inner_unnamed.forme "$bin/find_fold"
+write unheaded_misprint.txt unheaded_misprint.forme "$bin/find_fold"
+write ragged.txt ragged.forme "$bin/find_fold"
 write no_forme.txt no.forme "$bin/find_fold"
 write demo_book.txt - "$bin/describe_book" ../../examples/demo_book.txt
 write demo_book_all.txt - "$bin/describe_book" ../../examples/demo_book.txt --all
@@ -57,7 +61,11 @@ write misbound_copy.txt - "$bin/check_copy" '8°: A-C8(-C8) D4(±D2)' 'A1-8 C1-8
 write gathering_b.txt - "$bin/check_copy" '8°: A8 B8(±B3, B5+χ1, −B8) C4' 'A1-B3 B5-C4' --gathering B
 write no_gathering.txt - "$bin/check_copy" '8°: A8 B8' --gathering Q
 write quarto_right_to_left.txt - "$bin/show_formes" 4_quarto --right-to-left
-write no_sheet.txt - "$bin/show_formes" 4_quarto --sheet doormat
+write no_sheet.txt - "$bin/show_formes" 4_quarto --paper x.svg --sheet doormat
+write sheet_misspelt.txt - "$bin/show_formes" 4_quarto --paper x.svg --sheet royl
+write sheet_not_drawn.txt - "$bin/show_formes" 4_quarto --sheet royal
+write eighteens.txt - "$bin/show_formes" '18°'
+write eighteens_in_fours.txt - "$bin/show_formes" '18° in fours'
 write no_class_page.txt - "$bin/class_page" "A-C8 D4" --out "$out/page.html"
 write no_words.txt - "$bin/fold_a_sheet" --cancel --out "$out"
 write fold_an_octavo.txt - "$bin/fold_a_sheet" 8_octavo --out "$out"

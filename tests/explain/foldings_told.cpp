@@ -160,12 +160,12 @@ TEST_CASE("a group of foldings in a line") {
   group.attested = {schemes::octavo, schemes::octavo_half_sheet};
   group.probability = .25;
   CHECK(folding_group_words(group) == "8°, 2 sheets to the gathering, cut: 2 foldings, price 30; attested as 8_octavo, "
-                                      "8_half_sheet (0.25 of what is attested)");
+                                      "8_half_sheet (probability 0.25 among the attested)");
   group.part = PaperPart::half;
   group.attested.pop_back();
   CHECK(folding_group_words(group) ==
         "8°, 2 sheets to the gathering, of paper cut in half before it was printed, cut: 2 foldings, price 30; "
-        "attested as 8_octavo (0.25 of what is attested)");
+        "attested as 8_octavo (probability 0.25 among the attested)");
   // what a reader would not read digit by digit is rounded
   group.attested.clear();
   group.foldings = 99'999;

@@ -234,7 +234,7 @@ TEST_CASE("foldings that leaves leave open") {
   auto const seen = read_seen_leaves("gathering of 4\n1 gutter horizontal");
   REQUIRE(seen);
   CHECK(explain_foldings_left(*foldings_showing(*seen), 1, 2) ==
-        "4°, one sheet, not cut: 2 foldings, price 20; attested as 4_quarto (1.00 of what is attested)\n"
+        "4°, one sheet, not cut: 2 foldings, price 20; attested as 4_quarto (probability 1.00 among the attested)\n"
         "4°, one sheet, cut: 208 foldings, price 35\n"
         "59 groups more\n");
   // the hole and the joined leaf cannot both be of one folded sheet

@@ -350,6 +350,13 @@ TEST_CASE("several leaves with the same evidence are read at once") {
   CHECK(read_seen_leaves(many).error().problem == Problem::gathering_too_large);
 }
 
+TEST_CASE("a gathering is counted in digits or words") {
+  auto const plain = *read_seen_leaves("gathering of 8\n1 gutter");
+  for (auto const* text : {"gathering of eight\n1 gutter", "gathering of 8 leaves\n1 gutter",
+                           "Gathering of eight leaves; 1 gutter", "gathering of 8, 1 gutter"})
+    CHECK(*read_seen_leaves(text) == plain);
+}
+
 TEST_CASE("what is no fact of a leaf is named with its place") {
   struct Wrong {
     std::string_view text;
@@ -358,7 +365,12 @@ TEST_CASE("what is no fact of a leaf is named with its place") {
   };
   for (auto const& one :
        {Wrong{"", Problem::gathering_size_needed, 1, 1}, Wrong{"1 gutter", Problem::gathering_size_needed, 1, 1},
-        Wrong{"gathering 8", Problem::not_a_number, 1, 11}, Wrong{"gathering of many", Problem::not_a_number, 1, 14},
+        Wrong{"gathering 8", Problem::gathering_without_leaves, 1, 11},
+        Wrong{"gathering of many", Problem::gathering_without_leaves, 1, 14},
+        Wrong{"gathering of", Problem::gathering_without_leaves, 1, 13},
+        Wrong{"gathering of 0", Problem::gathering_without_leaves, 1, 14},
+        Wrong{"gathering of 8x", Problem::gathering_without_leaves, 1, 14},
+        Wrong{"gathering of 4097", Problem::gathering_without_leaves, 1, 14},
         Wrong{"gathering of 8\n9 gutter", Problem::leaf_outside_gathering, 2, 1},
         Wrong{"gathering of 8\n1.9 conjugate", Problem::leaf_outside_gathering, 2, 3},
         Wrong{"gathering of 8\n1.8 joined", Problem::not_leaves_seen, 2, 5},

@@ -103,7 +103,7 @@ TEST_CASE("what is not a forme is named with its place") {
       {"outer\n\u21932 1\n", Problem::not_a_forme, 2, 1, "\u21932"},
       {"outer\n1\u2193 65536\n", Problem::number_too_large, 2, 4, "65536"},
       {"outer 1\n", Problem::trailing_text, 1, 7, "1"},
-      {"outer\n1 2 3\n4 5\n", Problem::forme_not_whole, 3, 1, "4"},
+      {"outer\n1 2 3\n4 5\n", Problem::row_of_other_length, 3, 1, "4"},
       {"sheet\n", Problem::not_a_number, 1, 6, ""},
       {"sheet two\n", Problem::not_a_number, 1, 7, "two"},
       {"sheet 0\n", Problem::not_a_number, 1, 7, "0"},

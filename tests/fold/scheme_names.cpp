@@ -69,11 +69,48 @@ constexpr Named names[]{
     {"24° in 16 and 8", "24_16_plus_8"},
     {"thirty-twos", "32_four_8s"},
     {"sixty-fours", "64_eight_8s"},
+    {"octavo, work-and-turn", "8_half_sheet"},
+    {"octavo work and turn", "8_half_sheet"},
+    {"octavo worked and turned", "8_half_sheet"},
+    {"half-sheet of octavo, work-and-turn", "8_half_sheet"},
+    {"twelves, work-and-turn", "12_half_sheet"},
+    {"octavo sheetwise", "8_octavo"},
+    {"octavo, work-and-back", "8_octavo"},
+    {"whole-sheet octavo", "8_octavo"},
+    {"12° by cutting", "12_common"},
+    {"twelves without cutting", "12_without_cutting"},
+    {"16° in two signatures", "16_two_8s"},
+    {"18° in one signature", "18_one_rolled"},
+    {"18° in two signatures", "18_12_plus_6"},
+    {"18° in three signatures", "18_three_6s"},
+    {"18° in two", "18_12_plus_6"},
+    {"18mo in 3", "18_three_6s"},
+    {"18mo in 12s and 6s", "18_12_plus_6"},
+    {"24° in two quires", "24_two_12s"},
+    {"twenty-fours in three gatherings", "24_three_8s_french"},
+    {"32° in two gatherings", "32_two_16s"},
+    {"thirty-twos in four gatherings", "32_four_8s"},
+    {"forty-eights in six sections", "48_six_8s"},
+    {"48° in four sections", "48_four_12s"},
+    {"18° in gatherings of six", "18_three_6s"},
     {"12 COMMON", "12_common"},
     {"12-8-plus-4", "12_8_plus_4"},
 };
-constexpr std::string_view nobodys[]{"",           " ",  "xyz",  "10°", "in-8s", "octavo in nines",
-                                     "half-sheet", "in", "8vo8", "7"};
+constexpr std::string_view nobodys[]{"",
+                                     " ",
+                                     "xyz",
+                                     "10°",
+                                     "in-8s",
+                                     "octavo in nines",
+                                     "half-sheet",
+                                     "in",
+                                     "8vo8",
+                                     "7",
+                                     "18° in six gatherings",
+                                     "48° in eight gatherings",
+                                     "octavo work",
+                                     "octavo work and",
+                                     "32° in eight signatures"};
 
 static_assert(find_scheme("8vo") == schemes::octavo);
 static_assert(find_scheme("half-sheet of twelves") == schemes::duodecimo_half_sheet);
@@ -110,6 +147,37 @@ TEST_CASE("every scheme has its id as a name, and every format of the table mean
     }
 }
 
+TEST_CASE("so many gatherings mean a scheme with so many, and no other") {
+  std::set<int> formats;
+  for (auto const scheme : Attested::all()) formats.insert(*scheme.scheme().format().leaves_to_sheet());
+  int found = 0;
+  for (int const leaves : formats)
+    for (int gatherings = 1; gatherings <= 20; ++gatherings)
+      for (auto const* noun : {"gatherings", "signatures", "quires", "sections", "gathering", "Signature"}) {
+        auto const name = std::to_string(leaves) + "° in " + std::to_string(gatherings) + " " + noun;
+        CAPTURE(name);
+        auto const scheme = find_scheme(name);
+        if (!scheme) continue;
+        ++found;
+        auto const folded = *fold(scheme->scheme());
+        int different = 0;
+        for (int g = 0; g < folded.gatherings(); ++g) different += folded.is_copy(g) ? 0 : 1;
+        CHECK(different == gatherings);
+        CHECK(scheme->scheme().format().leaves_to_sheet() == leaves);
+      }
+  CHECK(found >= 6 * 15);
+}
+
+TEST_CASE("the schemes of a format are all that make so many leaves") {
+  std::size_t all = 0;
+  for (int leaves = 1; leaves <= 128; ++leaves) {
+    auto const ids = ids_of_schemes(leaves);
+    all += ids.size();
+    for (auto const one : ids) CHECK(find_scheme(one)->scheme().format().leaves_to_sheet() == leaves);
+  }
+  CHECK(all == static_cast<std::size_t>(Attested::count));
+}
+
 TEST_CASE("where no scheme has the name, one spelt almost so is offered") {
   CHECK(id(likely_scheme("octvo")) == "8_octavo");
   CHECK(id(likely_scheme("oktavo")) == "8_octavo");
@@ -134,4 +202,8 @@ TEST_CASE("where no scheme has the name, one spelt almost so is offered") {
 TEST_CASE("the sentence names what is likely meant") {
   CHECK(no_scheme_message("octvo") == "no scheme is called 'octvo'; perhaps '8_octavo' is meant (common octavo)");
   CHECK(no_scheme_message("xyz") == "no scheme is called 'xyz'");
+  CHECK(
+      no_scheme_message("16° in threes") ==
+      "no scheme is called '16° in threes'; the schemes of this format are 16_one_gathering, 16_two_8s, 16_half_sheet, "
+      "16_half_sheet_side");
 }

@@ -187,7 +187,7 @@ inline std::string look_words(LookNext const& look, std::size_t gatherings) {
 } // namespace detail
 
 /// Describes one group of foldings in a line: "8°, one sheet, not cut: 1 folding, price 30; attested as 8_octavo
-/// (0.93 of what is attested)". The function allocates memory.
+/// (probability 0.93 among the attested)". The function allocates memory.
 inline std::string folding_group_words(FoldingGroup const& group) {
   std::string text{group.format.symbol().view()};
   text.append(group.sheets == 1 ? ", one sheet" : ", " + std::to_string(group.sheets) + " sheets to the gathering");
@@ -203,7 +203,7 @@ inline std::string folding_group_words(FoldingGroup const& group) {
   bool first = true;
   for (auto const scheme : group.attested)
     text.append(first ? "; attested as " : ", ").append(scheme.id()), first = false;
-  if (!first) text.append(" (").append(hundredths(group.probability)).append(" of what is attested)");
+  if (!first) text.append(" (probability ").append(hundredths(group.probability)).append(" among the attested)");
   return text;
 }
 

@@ -38,10 +38,13 @@ inline std::string cut_words(Scheme const& scheme, Fold<> const& fold, WalkedSte
 }
 inline std::string fold_words(Scheme const& scheme, Fold<> const& fold, WalkedStep const& walked) {
   auto const& step = walked.step;
+  auto const first = walked.far_or_left_extent(), second = walked.near_or_right_extent();
+  bool const third = step.far_or_left_moves ? second == 2 * first : first == 2 * second;
   std::string text = "Fold the ";
-  text.append(part_name(step, step.far_or_left_moves)).append(walked.halves() ? " half" : " part");
+  text.append(part_name(step, step.far_or_left_moves)).append(walked.halves() ? " half" : third ? " third" : " part");
   text.append(" of ").append(piece_words(scheme, fold, step.piece));
-  text.append(step.under ? " underneath the " : " over on the ").append(part_name(step, !step.far_or_left_moves));
+  text.append(step.under ? " underneath the " : " over on the ");
+  text.append(third ? "middle third" : part_name(step, !step.far_or_left_moves));
   // Manuals give the folder two numbers to look at: the lowest pages that meet.
   constexpr int told = 2;
   auto const meetings = walked.meetings();

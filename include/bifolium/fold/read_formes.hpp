@@ -94,7 +94,7 @@ class FormesReader {
       if (++columns > Scheme::most_cells || forme.rows == Scheme::most_cells)
         return fail(Problem::too_many_cells, here, Scheme::most_cells);
     }
-    if (forme.rows > 0 && columns != forme.columns) return fail(Problem::forme_not_whole, word, forme.columns);
+    if (forme.rows > 0 && columns != forme.columns) return fail(Problem::row_of_other_length, word, forme.columns);
     forme.columns = columns;
     ++forme.rows;
     return true;
@@ -133,8 +133,8 @@ public:
 } // namespace detail
 
 /// Reads formes from text. Rows without a heading are the outer forme. The function allocates memory. Errors, with line
-/// and column: not_a_forme, not_a_number, number_too_large, trailing_text, forme_not_whole (a row has another length
-/// than the rows above; `limit` is their length), too_many_sheets, too_many_cells, unexpected_end if the text has no
+/// and column: not_a_forme, not_a_number, number_too_large, trailing_text, row_of_other_length (`limit` is the length of
+/// the rows above), too_many_sheets, too_many_cells, unexpected_end if the text has no
 /// forme.
 constexpr Expected<std::vector<SeenForme>> read_formes(std::string_view text) {
   return detail::FormesReader{text}.read();

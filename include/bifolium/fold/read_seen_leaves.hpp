@@ -22,6 +22,7 @@
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/seen_leaf.hpp>
+#include <bifolium/leaf/counts_in_words.hpp>
 
 #include <vector>
 
@@ -89,11 +90,14 @@ class SeenLeavesReader {
 
   bool gathering_line() {
     auto const of = next(), number = next();
-    auto const leaves = whole_number(words(number), most_leaves);
-    if (words(of) != "of" || !leaves || *leaves == 0)
-      return fail(Problem::not_a_number, words(of) == "of" ? number : of);
+    TextCursor counted{words(number)};
+    auto const leaves = take_number_in_words(counted);
+    if (words(of) != "of" || !leaves || !counted.at_end() || leaves->value < 1 || leaves->value > most_leaves)
+      return fail(Problem::gathering_without_leaves, words(of) == "of" ? number : of);
+    auto after = cursor_;
+    if (auto const word = words(next()); word != "leaves" && word != "leaf") cursor_ = after;
     if (gatherings_.size() == most_together) return fail(Problem::gathering_too_large, number, 32);
-    gatherings_.push_back({static_cast<int>(*leaves), {}});
+    gatherings_.push_back({static_cast<int>(leaves->value), {}});
     return true;
   }
   bool edge(SeenLeaf& leaf, Edge::Kind kind, TextSpan word) {
@@ -218,7 +222,7 @@ public:
 
 /// Reads the evidence of leaves. The function allocates memory. Errors, with line and column: gathering_size_needed if
 /// a leaf comes before the first `gathering of` line; leaf_seen_twice if what is said of a leaf contradicts an earlier
-/// line; not_a_number, leaf_outside_gathering, not_leaves_seen.
+/// line; gathering_without_leaves, leaf_outside_gathering, not_leaves_seen.
 inline Expected<std::vector<SeenGathering>> read_seen_leaves(std::string_view text) {
   return detail::SeenLeavesReader{text}.read();
 }

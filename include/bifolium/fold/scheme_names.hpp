@@ -10,6 +10,7 @@
 #include <bifolium/fold/detail/trade_names.hpp>
 
 #include <string>
+#include <vector>
 
 namespace bifolium {
 inline namespace v0 {
@@ -29,36 +30,58 @@ constexpr std::optional<Attested> find_scheme(std::string_view name) {
   return std::nullopt;
 }
 
-/// Returns a scheme that is probably meant by a name that no scheme has: one whose id or format has nearly the same
-/// spelling (octvo, 12_comon), or else the usual scheme of the format at the beginning of the name. Returns no value if
-/// no name is close.
-constexpr std::optional<Attested> likely_scheme(std::string_view name) {
+namespace detail {
+/// Returns the scheme whose id or format has nearly the same spelling, or no value if none is close.
+constexpr std::optional<Attested> nearly_spelt(std::string_view name) {
   int least = 1 + static_cast<int>(name.size()) / 4; // one letter in four may be wrong
   std::optional<Attested> likely;
   auto const look_at = [&](std::string_view known, Attested scheme) {
     if (auto const apart = letters_apart(name, known); apart < least) least = apart, likely = scheme;
   };
   for (auto const scheme : Attested::all()) look_at(scheme.id(), scheme);
-  for (auto const& known : detail::trade_names)
+  for (auto const& known : trade_names)
     if (*known.words == '\0') {
       auto const format = Format::of(known.leaves, known.shape);
       look_at(format.name(), Attested{known.row});
       look_at(format.abbreviation(), Attested{known.row});
     }
-  if (likely) return likely;
+  return likely;
+}
+} // namespace detail
+
+/// Returns a scheme that is probably meant by a name that no scheme has: one whose id or format has nearly the same
+/// spelling (octvo, 12_comon), or else the usual scheme of the format at the beginning of the name. Returns no value if
+/// no name is close.
+constexpr std::optional<Attested> likely_scheme(std::string_view name) {
+  if (auto const likely = detail::nearly_spelt(name)) return likely;
   if (auto const spoken = detail::name_in(name))
     for (auto const& known : detail::trade_names)
       if (*known.words == '\0' && known.leaves == spoken->format.leaves_to_sheet()) return Attested{known.row};
   return std::nullopt;
 }
 
-/// Makes the sentence for a name that no scheme has, with a suggestion if there is a likely scheme. The function
+/// Returns the ids of the attested schemes that make so many leaves of a sheet, in the order of the table. The function
 /// allocates memory.
+/// Example: `ids_of_schemes(16).front() == "16_one_gathering"`.
+inline std::vector<std::string_view> ids_of_schemes(int leaves_to_sheet) {
+  std::vector<std::string_view> ids;
+  for (auto const scheme : Attested::all())
+    if (scheme.scheme().format().leaves_to_sheet() == leaves_to_sheet) ids.push_back(scheme.id());
+  return ids;
+}
+
+/// Makes the sentence for a name that no scheme has, with a suggestion: a scheme with nearly the same spelling, or the
+/// schemes of the format if the name has one. The function allocates memory.
 inline std::string no_scheme_message(std::string_view name) {
   std::string text = "no scheme is called '";
   text.append(name).append("'");
-  if (auto const likely = likely_scheme(name))
-    text.append("; perhaps '").append(likely->id()).append("' is meant (").append(likely->what()).append(")");
+  if (auto const likely = detail::nearly_spelt(name))
+    return text.append("; perhaps '").append(likely->id()).append("' is meant (").append(likely->what()).append(")");
+  auto const spoken = detail::name_in(name);
+  auto const leaves = spoken ? spoken->format.leaves_to_sheet() : std::nullopt;
+  if (!leaves) return text;
+  char const* before = "; the schemes of this format are ";
+  for (auto const id : ids_of_schemes(*leaves)) text.append(before).append(id), before = ", ";
   return text;
 }
 

@@ -134,7 +134,7 @@ BIFOLIUM_PROBLEM(145, no_folding, "no cuts and folds make gatherings of these pa
 /// More leaves without a page number than the search can supply.
 BIFOLIUM_PROBLEM(146, too_many_illegible, "too many pages are illegible: the search can supply at most {limit} leaves")
 /// A line that is not part of the text of a forme.
-BIFOLIUM_PROBLEM(147, not_a_forme, "found '{found}' in the text of a forme: write outer, inner or forme, then rows of page numbers")
+BIFOLIUM_PROBLEM(147, not_a_forme, "found '{found}' in the text of a forme: write outer, inner or forme, then rows of pages: 8, 8↓ with its head near, ? if it is illegible")
 /// A count that would need more memory than was allowed.
 BIFOLIUM_PROBLEM(148, too_many_arrangements, "the search passes through more than {limit} arrangements of the leaves: use fewer leaves, say more of them, or allow more")
 /// A gathering of zero leaves, or of more leaves than the search takes.
@@ -143,6 +143,10 @@ BIFOLIUM_PROBLEM(149, gathering_too_large, "the search takes gatherings of 1 to 
 BIFOLIUM_PROBLEM(150, cuts_not_all_tried, "none of the simplest ways to cut the sheets makes gatherings of these pages, and there are too many to try all: check the page numbers")
 /// An illegible page and the page on its back, also illegible, point their heads in opposite directions.
 BIFOLIUM_PROBLEM(151, illegible_head_to_tail, "an illegible page and the page on its back are head to tail")
+/// A row of a forme with more or fewer pages than the row above.
+BIFOLIUM_PROBLEM(152, row_of_other_length, "this row does not have {limit} pages as the rows above: write ? for a page that is illegible or missing")
+/// The line that begins a gathering does not say how many leaves it has.
+BIFOLIUM_PROBLEM(153, gathering_without_leaves, "found '{found}' where the leaves of a gathering are counted: write gathering of 8")
 
 // 200-229: signatures and the collation formula: what cannot be read
 /// A signature is expected.
