@@ -170,9 +170,9 @@ void tell_formes(Attested scheme) {
 /// Leaves of the formula, and its sheets under the format it states or, failing that, the one the leaf argues for.
 void tell_formula(Described const& described) {
   auto const& formula = *described.book.collation;
-  std::cout << "Formula: " << shown(described.book.formula) << "\n  " << formula.leaves() << " leaves in "
-            << formula.gatherings() << (formula.gatherings() == 1 ? " gathering, " : " gatherings, ") << formula.pages()
-            << " pages\n";
+  std::cout << "Formula: " << shown(described.book.formula) << "\n  " << formula.leaves()
+            << (formula.leaves() == 1 ? " leaf in " : " leaves in ") << formula.gatherings()
+            << (formula.gatherings() == 1 ? " gathering, " : " gatherings, ") << formula.pages() << " pages\n";
   for (auto const& warning : formula.warnings())
     std::cout << "  doubtful, column " << warning.column << ": " << sentence_of(warning) << '\n';
   if (auto const pages = described.extent())
@@ -180,7 +180,8 @@ void tell_formula(Described const& described) {
   auto const format = states_paper(formula) ? formula.format() : described.format();
   if (format && format->leaves_to_sheet()) {
     auto const needed = paper(formula, *format);
-    std::cout << "  " << needed.sheets.stated << " sheets of paper in " << *format
+    std::cout << "  " << needed.sheets.stated
+              << (needed.sheets.stated > Fraction{1} ? " sheets of paper in " : " sheet of paper in ") << *format
               << " as written: " << needed.stated_assumes << "\n  " << needed.sheets.low << " if " << needed.low_assumes
               << "; " << needed.sheets.high << " if " << needed.high_assumes << '\n';
   }

@@ -63,6 +63,27 @@ TEST_CASE("every scheme has a page whose drawings are XML without ids, and whose
   }
 }
 
+TEST_CASE("half-sheet work has one forme and two impressions, whole sheets have outer and inner formes and sides") {
+  int half_sheets = 0;
+  for (auto const attested : Attested::all()) {
+    CAPTURE(attested.id());
+    auto const formes = impose(*fold(attested.scheme()));
+    auto const page = *class_page(attested.scheme());
+    auto const says = [&](char const* words) { return page.find(words) != std::string::npos; };
+    bool const exchanged = attested == Attested{SchemeRow::octodecimo_half_sheet_transposed}; // of both formes
+    bool one = false, both = false;
+    for (int sheet = 0; sheet < formes.sheets(); ++sheet) (formes.one_forme(sheet) ? one : both) = true;
+    both = both && !exchanged;
+    half_sheets += one ? 1 : 0;
+    CHECK(says("One forme prints both sides of the sheet.") == one);
+    CHECK(says("Cut apart it gives 2 copies of the same pages.") == one);
+    CHECK(says("<figcaption>Outer forme") == both);
+    CHECK(says("<figcaption>Inner side: up before folding") == both);
+    CHECK(says("<figcaption>Second impression") == (one || exchanged));
+  }
+  CHECK(half_sheets >= 8);
+}
+
 TEST_CASE("the file to print has front and back of every sheet, then the steps") {
   for (auto const attested : Attested::all()) {
     CAPTURE(attested.id());

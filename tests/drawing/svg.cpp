@@ -8,6 +8,7 @@
 #include "check.hpp"
 #include "drawing/sound.hpp"
 
+#include <algorithm>
 #include <pugixml.hpp>
 #include <random>
 #include <string>
@@ -94,6 +95,55 @@ TEST_CASE("the pages said to meet in a fold are those the manuals give the folde
                             "12 meets 13", "inside it the off-cut", "the far part is the off-cut"}) {
     CAPTURE(words);
     CHECK(twelves.find(words) != std::string::npos);
+  }
+}
+
+TEST_CASE("a third that is folded is called a third") {
+  // Brossard, Le Correcteur typographe II (1934), ch. VIII: eighteens rolled, the last third turned in first. Roberts &
+  // Etherington, s.v. twelvemo: two parallel folds, which make thirds. The words for long twelves are from memory.
+  struct Known {
+    Attested scheme;
+    char const* words;
+  };
+  for (auto const& [scheme, words] :
+       {Known{Attested{SchemeRow::octodecimo_rolled},
+              "1. Fold the right third of the sheet over on the middle third: page 4 meets 5"},
+        Known{Attested{SchemeRow::octodecimo_rolled},
+              "3. Fold the far third of the sheet over on the middle third: page 12 meets 13"},
+        Known{Attested{SchemeRow::duodecimo_without_cutting},
+              "1. Fold the far third of the sheet underneath the middle third:"},
+        Known{schemes::long_duodecimo, "1. Fold the right third of the sheet underneath the middle third:"}}) {
+    CAPTURE(words);
+    CHECK(("\n" + *explain_steps(scheme.scheme())).find(std::string{"\n"} + words) != std::string::npos);
+  }
+}
+
+TEST_CASE("no two leaves of a sheet have the same label, and copies are told apart") {
+  int copies = 0;
+  for (auto const attested : Attested::all()) {
+    auto const scheme = attested.scheme();
+    for (int sheet = 0; sheet < scheme.sheets(); ++sheet) {
+      CAPTURE(attested.id());
+      auto const document = read_svg(*sheet_svg(scheme, Sheet<millimetres>{315_mm, 450_mm}, hand_mould, sheet));
+      std::vector<std::string> labels;
+      for (auto const& text : document.select_nodes("//text[@class='label']")) {
+        labels.emplace_back(text.node().text().get());
+        copies += labels.back().find(", copy ") == std::string::npos ? 0 : 1;
+      }
+      std::sort(labels.begin(), labels.end());
+      CHECK(std::adjacent_find(labels.begin(), labels.end()) == labels.end());
+    }
+  }
+  CHECK(copies > 100);
+  auto const half = read_svg(*sheet_svg(schemes::octavo_half_sheet.scheme(), Sheet<millimetres>{315_mm, 450_mm}));
+  CHECK(half.select_nodes("//text[text()='A4, copy 2']").size() == 1);
+}
+
+TEST_CASE("an off-cut is called so in formes and on the sheet to fold") {
+  for (auto const& drawn : {*forme_svg(schemes::duodecimo.scheme()), *forme_svg(schemes::sexto.scheme())}) {
+    auto const document = read_svg(drawn);
+    CHECK(document.select_nodes("//text[@class='piece'][starts-with(text(), 'Off-cut')]").size() == 2);
+    CHECK(document.select_nodes("//text[@class='piece'][text()='Main part']").size() == 2);
   }
 }
 

@@ -13,18 +13,19 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Writes, in the place of the inner forme, how the sheet is turned between the impressions if one forme prints both
-/// sides.
-inline void tell_of_turning(Svg& svg, Spot at, double width, Axis about, int copies) {
-  auto const words = std::string{"One forme prints both sides of the sheet. After the first impression the sheet is "
-                                 "turned about its "}
-                         .append(about == Axis::far_near ? "far-near middle line, left for right,"
-                                                         : "left-right middle line, far for near,")
-                         .append(" and printed again on its other side. Cut apart it gives ")
-                         .append(counted(copies, "copy", "copies"))
-                         .append(" of the same pages.");
+/// Describes how the sheet is turned between the impressions if one forme prints both sides. So the sheet has every page
+/// of the forme twice, even where only one half of it is for this book.
+inline std::string words_of_turning(Axis about) {
+  return std::string{"One forme prints both sides of the sheet. After the first impression the sheet is turned about "
+                     "its "}
+      .append(about == Axis::far_near ? "far-near middle line, left for right,"
+                                      : "left-right middle line, far for near,")
+      .append(" and printed again on its other side. Cut apart it gives 2 copies of the same pages.");
+}
+/// Writes these words in the place of the inner forme.
+inline void tell_of_turning(Svg& svg, Spot at, double width, Axis about) {
   at = {at.x + 4, at.y + 12};
-  for (auto const& line : broken_into_lines(words, 4.2, width - 8)) {
+  for (auto const& line : broken_into_lines(words_of_turning(about), 4.2, width - 8)) {
     svg.text(at, line, {.size = 4.2, .anchor = Anchor::start});
     at.y += 7;
   }
@@ -100,7 +101,7 @@ inline Expected<std::string> forme_svg(Scheme const& scheme, int sheet = 0) {
   auto const on_stone = "type on the stone, the compositor at the lower edge";
   detail::draw_panel(svg, panel(0, 0, headings.outer_type, on_stone), "outer-type", Facing::outer_type, drawn);
   if (lay.one_forme)
-    detail::tell_of_turning(svg, slot(1, 0), width, lay.turned_about, folded->copies());
+    detail::tell_of_turning(svg, slot(1, 0), width, lay.turned_about);
   else
     detail::draw_panel(svg, panel(1, 0, headings.inner_type, on_stone), "inner-type", Facing::inner_type, drawn);
   detail::draw_panel(svg, panel(0, 1, headings.outer, "printed paper, turned down before it is folded"), "outer",

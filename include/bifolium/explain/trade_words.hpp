@@ -80,19 +80,26 @@ inline std::string signature_of(Scheme const& scheme, int g) {
   return std::string{name.substr(0, name.find('_'))};
 }
 
+/// Returns the number, from 1, of a gathering among those that have the same pages, or 0 if there is no other.
+inline int copy_number(Fold<> const& fold, int g) {
+  int alike = 0, number = 0;
+  for (int h = 0; h < fold.gatherings(); ++h)
+    if (fold.first_page(h) == fold.first_page(g) && fold.gathering(h) == fold.gathering(g)) {
+      ++alike;
+      number += h <= g ? 1 : 0;
+    }
+  return alike < 2 ? 0 : number;
+}
+
 /// Returns the name of a gathering if there are several: "gathering B", "the second copy". It is empty for the only
 /// gathering.
 inline std::string gathering_name(Scheme const& scheme, Fold<> const& fold, int g) {
-  int pieces_alike = 0, copy = 0, different = 0;
-  for (int h = 0; h < fold.gatherings(); ++h) {
-    bool const alike = fold.first_page(h) == fold.first_page(g) && fold.gathering(h) == fold.gathering(g);
-    pieces_alike += alike ? 1 : 0;
-    copy += alike && h <= g ? 1 : 0;
-    different += fold.is_copy(h) ? 0 : 1;
-  }
+  int different = 0;
+  for (int h = 0; h < fold.gatherings(); ++h) different += fold.is_copy(h) ? 0 : 1;
   std::string name;
   if (different > 1) name.append("gathering ").append(signature_of(scheme, g));
-  if (pieces_alike < 2) return fold.is_copy(g) ? "half-sheet of another copy" : name;
+  auto const copy = copy_number(fold, g);
+  if (copy == 0) return fold.is_copy(g) ? "half-sheet of another copy" : name;
   return name.append(name.empty() ? "" : ", ").append(ordinal(copy)).append(" copy");
 }
 

@@ -5,6 +5,7 @@
 
 #include <bifolium/drawing/book_svg.hpp>
 #include <bifolium/drawing/detail/class_data.hpp>
+#include <bifolium/drawing/forme_svg.hpp>
 #include <bifolium/drawing/gathering_svg.hpp>
 #include <bifolium/drawing/sheet_svg.hpp>
 #include <bifolium/fold/write_scheme.hpp>
@@ -101,17 +102,21 @@ public:
         "<p>The type as it lies on the stone, the compositor at the lower edge. Signatures and catchwords are "
         "at the foot of their pages.</p>\n<div class=\"side-by-side\">\n";
     for (int s = 0; s < scheme_.sheets(); ++s) {
-      bool const one = formes_.one_forme(s);
-      put(html, panel(s, Facing::outer_type, (one ? "The one forme" : "Outer forme") + of_sheet(s)));
-      if (!one) put(html, panel(s, Facing::inner_type, "Inner forme" + of_sheet(s)));
+      auto const headings = headings_of({scheme_, fold_, formes_, marks_, s});
+      put(html, panel(s, Facing::outer_type, headings.outer_type + of_sheet(s)));
+      if (formes_.one_forme(s))
+        put(html, "<p>" + words_of_turning(formes_.sheet(s).turned_about) + "</p>\n");
+      else
+        put(html, panel(s, Facing::inner_type, headings.inner_type + of_sheet(s)));
     }
     put(html, "</div>\n<h3>Printed paper</h3>\n<p>Paper shows the mirror of the type. Heavy line: cut. Dashes: a fold "
               "that is "
               "hollow on this side. Dots: a fold that is a ridge on this side. A figure in a circle: the step.</p>\n"
               "<div class=\"side-by-side\">\n");
     for (int s = 0; s < scheme_.sheets(); ++s) {
-      put(html, panel(s, Facing::outer_paper, "Outer side, turned down before folding" + of_sheet(s)));
-      put(html, panel(s, Facing::inner_paper, "Inner side, up before folding" + of_sheet(s)));
+      auto const headings = headings_of({scheme_, fold_, formes_, marks_, s});
+      put(html, panel(s, Facing::outer_paper, headings.outer + ": turned down before folding" + of_sheet(s)));
+      put(html, panel(s, Facing::inner_paper, headings.inner + ": up before folding" + of_sheet(s)));
     }
     return section("formes", "The formes", html.append("</div>\n"));
   }

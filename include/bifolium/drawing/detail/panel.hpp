@@ -209,8 +209,10 @@ inline std::vector<PieceCorner> piece_corners(Panel const& panel, DrawnSheet con
     auto const room = panel.cell_width() - 2.4; // space between a name and the creases
     corner.size = panel.least() * 0.1 < 4 ? panel.least() * 0.1 : 4;
     corner.size = corner.size < least_label ? least_label : corner.size;
-    for (auto const& words : {piece_label(scheme, drawn.fold, piece), gathering_name(scheme, drawn.fold, gathering),
-                              short_name(scheme, drawn.fold, gathering)}) {
+    auto const label = piece_label(scheme, drawn.fold, piece);
+    for (auto const& words :
+         {label, label.substr(0, label.find(", inset")), gathering_name(scheme, drawn.fold, gathering),
+          short_name(scheme, drawn.fold, gathering)}) {
       corner.label = capitalised(words);
       if (!words.empty() && Svg::room(corner.label, corner.size) <= room) break;
     }
