@@ -30,7 +30,8 @@ constexpr auto usage =
     "[--longest-line BYTES] "
     "<LEAVES\n"
     "Reads TSV with a header. Columns can be in any order, missing or empty; other columns are copied:\n"
-    "  height_mm width_mm type_height_mm\n"
+    "  height width type_height   with their unit: 201 mm, 7 3/4 in, 6 pouces 11 lignes; 20 cm is rounded up\n"
+    "  height_mm width_mm type_height_mm   numbers; where they are filled, the columns with a unit are not read\n"
     "  height_cm width_cm  as in catalogues: whole numbers are rounded up\n"
     "  of                the object of the measures: leaf binding either; for cm either by default\n"
     "  material          laid wove vellum unknown\n"
@@ -89,7 +90,9 @@ void tell(std::ostream& cells, Inference const& inference, LeafEvidence const& s
     cells << best.format << '\t' << best.probability << '\t';
   if (!inference.mixed && second != nullptr) cells << second->format << '\t' << second->probability;
   if (!inference.mixed && second == nullptr) cells << '\t';
-  auto const like = named_like(best.sheet, seen.year, seen.place);
+  // without a measure the sheet would only be a common one, and where no format fits, the measures are not of a leaf
+  bool const measured = (seen.height || seen.width || seen.type_height) && inference.none_of_these < 0.5;
+  auto const like = measured ? named_like(best.sheet, seen.year, seen.place) : std::nullopt;
   cells << '\t' << inference.none_of_these << '\t' << to_words(inference.certainty) << '\t'
         << (best.stock ? *best.stock
             : like     ? std::string_view{like->name}

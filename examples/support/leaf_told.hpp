@@ -80,8 +80,14 @@ inline std::string recorded(bifolium::LeafEvidence const& seen, std::optional<bi
                             std::optional<bifolium::Format> format) {
   using namespace bifolium;
   if (!seen.height) return "";
-  auto const size = recorded_size({.height = *seen.height, .width = seen.width, .binding = binding});
+  auto size = recorded_size({.height = *seen.height, .width = seen.width, .binding = binding});
   if (!size) return "";
+  // under 10 cm the rules ask for millimetres, which a height in whole centimetres does not tell
+  if (auto& stated = size->size; stated.in_millimetres && seen.rounded_up_to == 10_mm) {
+    stated.height = (stated.height + 9) / 10;
+    if (stated.width) stated.width = (*stated.width + 9) / 10;
+    stated.in_millimetres = false;
+  }
   return format ? to_words(*size, *format) : to_words(*size);
 }
 

@@ -6,7 +6,9 @@
 #include <bifolium/core/message.hpp>
 #include <bifolium/core/read_date.hpp>
 #include <bifolium/evidence.hpp>
+#include <bifolium/paper/read_length.hpp>
 #include <bifolium/paper/read_place.hpp>
+#include <bifolium/record/read_size.hpp>
 
 #include "decimal.hpp"
 #include "wrong.hpp"
@@ -37,8 +39,13 @@ template <class Cell> class LeafReader {
   Cell cell_;
   Wrong &wrong_, &doubts_;
 
-  void say(std::string_view name, std::string const& text, std::string_view what, bifolium::Problem problem) {
-    wrong_.add(name, "found '" + text + "' where " + std::string{what} + " is expected", problem);
+  /// A cell that is not a number in the unit of its column, height_mm. The column height takes any unit.
+  void say_not_in(std::string_view unit, std::string_view name, std::string const& text) {
+    auto const any_unit = std::string{name.substr(0, name.rfind('_'))};
+    wrong_.add(name,
+               "found '" + text + "' where a number of " + std::string{unit} + " is expected; a column '" + any_unit +
+                   "' takes 201 mm, 20 cm or 7 3/4 in",
+               bifolium::Problem::not_a_fraction);
   }
 
 public:
@@ -50,7 +57,7 @@ public:
     if (auto const number = decimal(text); number.value)
       to = millimetres{number.value->as_double()};
     else
-      say(name, text, "a number of millimetres", bifolium::Problem::not_a_fraction);
+      say_not_in("millimetres", name, text);
   }
   /// A measure as catalogues have it, in centimetres. True if it is whole: such are rounded up, others measured.
   bool centimetres(std::string_view name, std::string_view in_mm, bifolium::OptionalLength& to) {
@@ -58,7 +65,7 @@ public:
     if (text.empty()) return false;
     auto const number = decimal(text);
     if (!number.value) {
-      say(name, text, "a number of centimetres", bifolium::Problem::not_a_fraction);
+      say_not_in("centimetres", name, text);
       return false;
     }
     if (to) {
@@ -67,6 +74,19 @@ public:
     }
     to = millimetres{number.value->as_double() * 10};
     return number.value->is_whole();
+  }
+  [[nodiscard]] std::string text_of(std::string_view name) { return cell_(name); }
+  /// A measure with its unit, `text`, unless another column has it. True if it is in whole centimetres.
+  bool with_unit(std::string_view name, std::string const& text, bifolium::OptionalLength& to) {
+    if (text.empty() || to) return false;
+    auto const length = bifolium::read_length(text);
+    if (!length) {
+      wrong_.add(name, length.error());
+      return false;
+    }
+    to = *length;
+    auto const size = bifolium::read_size(text);
+    return size && size->height->to - size->height->above == 10.0;
   }
   template <class T> void word(std::string_view name, T& to) {
     auto const text = cell_(name);
@@ -95,14 +115,20 @@ public:
   }
 };
 
-/// Height and width, in millimetres or as catalogues have them: then of the leaf or of the binding, unless it is told.
+/// Height and width, in millimetres, with their unit, or as catalogues have them: then of the leaf or of the binding, unless
+/// it is told.
 template <class Cell> void read_size(LeafReader<Cell>& read, bifolium::LeafEvidence& seen) {
   using namespace bifolium;
+  auto const height_told = read.text_of("height"), width_told = read.text_of("width");
   read.measure("height_mm", seen.height);
   read.measure("width_mm", seen.width);
-  bool const in_mm = seen.height || seen.width;
-  bool const height = read.centimetres("height_cm", "height_mm", seen.height);
-  bool const width = read.centimetres("width_cm", "width_mm", seen.width);
+  bool in_mm = seen.height || seen.width;
+  bool height = read.centimetres("height_cm", "height_mm", seen.height);
+  bool width = read.centimetres("width_cm", "width_mm", seen.width);
+  bool const height_is_told = !seen.height && !height_told.empty(), width_is_told = !seen.width && !width_told.empty();
+  if (height_is_told) height = read.with_unit("height", height_told, seen.height);
+  if (width_is_told) width = read.with_unit("width", width_told, seen.width);
+  in_mm = in_mm || (height_is_told && seen.height && !height) || (width_is_told && seen.width && !width);
   if (height || width) seen.of = in_mm ? MeasureOf::leaf : MeasureOf::either;
   if (height && (width || !seen.width)) seen.rounded_up_to = 10_mm;
   if (width && !seen.height) seen.rounded_up_to = 10_mm;
@@ -119,7 +145,9 @@ template <class Cell> bifolium::LeafEvidence read_seen(Cell cell, Wrong& wrong, 
   LeafEvidence seen;
   LeafReader<Cell> read{cell, wrong, doubts};
   read_size(read, seen);
+  auto const type_told = read.text_of("type_height");
   read.measure("type_height_mm", seen.type_height);
+  read.with_unit("type_height", type_told, seen.type_height);
   read.word("material", seen.material);
   read.word("chain_lines", seen.chain_lines);
   read.word("watermark", seen.watermark);

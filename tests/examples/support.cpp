@@ -4,12 +4,16 @@
 #include "support/arguments.hpp"
 #include "support/decimal.hpp"
 #include "support/input.hpp"
+#include "support/leaf_told.hpp"
+#include "support/observed.hpp"
 #include "support/shown.hpp"
 #include "support/tsv.hpp"
 
 #include <algorithm>
 #include <atomic>
+#include <cmath>
 #include <doctest/doctest.h>
+#include <map>
 #include <random>
 #include <sstream>
 #include <stdexcept>
@@ -169,6 +173,62 @@ TEST_CASE("a table without a column that is read is refused") {
   CHECK(other_separator(Header{"height_mm|year"}) == "|");
   CHECK(other_separator(Header{"height_mm"}).empty());
   CHECK(other_separator(Header{"a,b\tc"}).empty());
+}
+
+TEST_CASE("a measure with its unit is the same evidence as the number in a column of that unit") {
+  using Row = std::map<std::string, std::string>;
+  struct Measures { // in thousandths of a millimetre; -1 where there is none
+    long height, width, type_height, rounded_up_to;
+    bifolium::MeasureOf of;
+    bool operator==(Measures const&) const = default;
+  };
+  auto const read = [](Row const& row) {
+    Wrong wrong, doubts;
+    auto const seen = read_seen(
+        [&](std::string_view name) {
+          auto const at = row.find(std::string{name});
+          return at == row.end() ? std::string{} : at->second;
+        },
+        wrong, doubts);
+    CHECK(wrong.empty());
+    auto const exact = [](bifolium::OptionalLength const& length) {
+      return length ? std::lround(length->count() * 1000) : -1;
+    };
+    return Measures{exact(seen.height), exact(seen.width), exact(seen.type_height), exact(seen.rounded_up_to), seen.of};
+  };
+  for (int mm = 60; mm < 500; mm += 7)
+    for (char const* other : {"", "width"}) { // the height alone, or with a width in the same unit
+      auto const rows = [&](std::string const& number, std::string const& unit) {
+        Row told{{"height", number + " " + unit}}, plain{{"height_" + unit, number}};
+        if (*other) told["width"] = number + unit, plain["width_" + unit] = number;
+        CHECK(read(told) == read(plain));
+        auto both = told; // the column of the unit is read first
+        both["height_mm"] = "201", plain = {{"height_mm", "201"}};
+        if (*other) plain["width"] = both["width"];
+        CHECK(read(both) == read(plain));
+      };
+      rows(std::to_string(mm), "mm");
+      rows(std::to_string(mm / 10), "cm");
+      rows(std::to_string(mm / 10) + "." + std::to_string(mm % 9 + 1), "cm");
+    }
+  CHECK(read({{"type_height", "14.5 cm"}}) == read({{"type_height_mm", "145"}}));
+  CHECK(read({{"height", "7 1/2 in"}}) == read({{"height_mm", "190.5"}}));
+  CHECK(read({{"height", "20 cm"}}) == Measures{200'000, -1, -1, 10'000, bifolium::MeasureOf::either});
+  CHECK(read({{"height", "200 mm"}}) == Measures{200'000, -1, -1, 0, bifolium::MeasureOf::leaf});
+}
+
+TEST_CASE("under 10 cm a size is recorded in millimetres only where it was measured so") {
+  using bifolium::millimetres;
+  for (int mm = 50; mm < 100; ++mm) {
+    bifolium::LeafEvidence seen{.height = millimetres{static_cast<double>(mm)}};
+    CHECK(recorded(seen, std::nullopt, std::nullopt) == std::to_string(mm) + " mm");
+    if (mm % 10 != 0) continue;
+    seen.rounded_up_to = millimetres{10};
+    CHECK(recorded(seen, std::nullopt, std::nullopt) == std::to_string(mm / 10) + " cm");
+    seen.width = millimetres{static_cast<double>(mm + 20)}; // broader than high
+    CHECK(recorded(seen, std::nullopt, std::nullopt) ==
+          std::to_string(mm / 10) + " x " + std::to_string(mm / 10 + 2) + " cm");
+  }
 }
 
 TEST_CASE("a fraction in a cell is exact, or has a point") {

@@ -45,8 +45,8 @@ Inference constructed(std::initializer_list<std::pair<EvidenceKind, double>> wei
 
 TEST_CASE("a reason counts from three to one and is strong from twenty to one") {
   auto const words = [](double weight) { return to_words(Reason{EvidenceKind::size, true, weight}); };
-  CHECK(words(0) == "says little");
-  CHECK(words(1.098) == "says little");
+  CHECK(words(0) == "of little weight");
+  CHECK(words(1.098) == "of little weight");
   CHECK(words(1.099) == "for it");
   CHECK(words(2.995) == "for it");
   CHECK(words(2.996) == "for it, strongly");
@@ -54,7 +54,7 @@ TEST_CASE("a reason counts from three to one and is strong from twenty to one") 
   CHECK(words(std::log(20.)) == "for it, strongly");
   CHECK(words(-std::log(3.)) == "against it");
   CHECK(words(-std::log(20.)) == "against it, strongly");
-  CHECK(words(-1.098) == "says little");
+  CHECK(words(-1.098) == "of little weight");
   CHECK(words(-1.099) == "against it");
   CHECK(words(-2.995) == "against it");
   CHECK(words(-2.996) == "against it, strongly");
@@ -75,7 +75,7 @@ TEST_CASE("reasons are told the strongest first, for and against alike") {
   std::string order;
   for (auto const& reason : reasons_by_strength(answer.front())) order.append(identifier(reason.kind)).append(" ");
   CHECK(order == "chain_lines type_page size gathering "); // the years are an assumption and no reason
-  CHECK(why(answer) == "chain lines for it, strongly; type page for it; size against it; gathering says little");
+  CHECK(why(answer) == "chain lines for it, strongly; type page for it; size against it; gathering of little weight");
   CHECK(why(constructed({})) == "no evidence: only how common each format was");
   CHECK(tells(explain_ranking(constructed({})), "For quarto: only how common it was.\n"));
 }

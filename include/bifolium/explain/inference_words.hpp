@@ -113,11 +113,11 @@ inline std::vector<Reason> reasons_by_strength(FormatCandidate const& candidate)
   }
   return seen;
 }
-/// Describes a reason by its weight: "for it, strongly" from twenty to one, "for it" from three to one, otherwise "says
-/// little".
+/// Describes a reason by its weight: "for it, strongly" from twenty to one, "for it" from three to one, otherwise "of
+/// little weight".
 constexpr std::string_view to_words(Reason const& reason) {
   auto const strength = real::abs(reason.weight);
-  if (strength < weight_that_counts) return "says little";
+  if (strength < weight_that_counts) return "of little weight";
   if (reason.weight > 0) return strength < detail::strong_weight ? "for it" : "for it, strongly";
   return strength < detail::strong_weight ? "against it" : "against it, strongly";
 }
@@ -244,9 +244,15 @@ inline std::string cataloguer_words(Inference const& inference, std::optional<Ye
     }
     text.append(expected).append(".\n");
   }
-  text.append("Inferred: ").append(paper_words(first, years, place)).append("; uncut the leaf was about ");
-  text.append(detail::rounded(first.uncut.height)).append(" x ").append(detail::rounded(first.uncut.width));
-  text.append(" mm.\nAssumed: ");
+  bool measured = false; // otherwise the sheet would only be a common one
+  for (auto const& reason : reasons_by_strength(first))
+    measured = measured || reason.kind == EvidenceKind::size || reason.kind == EvidenceKind::type_page;
+  if (measured && inference.none_of_these < 0.5) {
+    text.append("Inferred: ").append(paper_words(first, years, place)).append("; uncut the leaf was about ");
+    text.append(detail::rounded(first.uncut.height)).append(" x ").append(detail::rounded(first.uncut.width));
+    text.append(" mm.\n");
+  }
+  text.append("Assumed: ");
   text.append(inference.own_priors ? "your own shares of formats"
               : inference.of_sample
                   ? "formats as common as in the British Museum's catalogue of incunables"
