@@ -96,6 +96,41 @@ TEST_CASE("every kind of blank, dash and quotation mark is taken whole") {
   CHECK(after("\xE2\x80", [](TextCursor& c) { CHECK_FALSE(c.take_dash()); }) == 0); // cut off
 }
 
+TEST_CASE("a blank in the words that are asked for stands for all blanks there are") {
+  for (std::string_view const blank : {" ", "  ", "\t", "\n", "\u00a0", "\u2009", " \u00a0 ", "\r\n"}) {
+    std::string const text = std::string{"Not"}.append(blank).append("after").append(blank).append("1492");
+    TextCursor cursor{text};
+    CHECK(!cursor.take("not after "));
+    CHECK(!cursor.take_in_any_case("notafter"));
+    CHECK(cursor.at() == 0);
+    CHECK(cursor.take_in_any_case("not after "));
+    CHECK(cursor.take_number() == 1492);
+    cursor.go_to(0);
+    CHECK(cursor.starts_with("Not after 1492"));
+    CHECK(cursor.take_word("Not after"));
+    CHECK(cursor.take(" "));
+    CHECK(cursor.peek() == '1');
+    cursor.go_to(0);
+    CHECK(!cursor.take_word("Not a"));
+    CHECK(cursor.at() == 0);
+
+    auto const bytes = blank == "\r\n" ? 1U : decode(blank, 0).bytes;
+    CHECK(blank_at(text, 3) == bytes);
+    CHECK(blank_at(text, 2) == 0);
+    CHECK(after_blanks(text, 3) == 3 + blank.size());
+    CHECK(after_blanks(text, 2) == 2);
+    CHECK(before_blanks(text, 3 + blank.size()) == 3);
+    CHECK(blank_before(text, 3) == 0);
+    CHECK(blank_before(text, 4) == (bytes == 1 ? 1 : 0)); // in the middle of a character there is none
+    CHECK(trimmed(std::string{blank}.append("A8,").append(blank), " ,") == "A8");
+    CHECK(trimmed(std::string{blank}.append(","), ",") == std::string{blank});
+  }
+  STATIC_CHECK(blank_at("", 0) == 0);
+  STATIC_CHECK(after_blanks("A", 1) == 1);
+  STATIC_CHECK(before_blanks("  ", 2) == 0);
+  STATIC_CHECK(trimmed("\u00a0 ,", " ,").empty());
+}
+
 TEST_CASE("a number up to the bound is read, and one above it is not") {
   constexpr auto most = std::numeric_limits<std::int64_t>::max();
   STATIC_CHECK(TextCursor{"9223372036854775807"}.take_number(most) == most);

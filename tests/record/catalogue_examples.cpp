@@ -171,18 +171,23 @@ std::string description_reading(std::string const& text) {
   return reading.text();
 }
 
+struct Field {
+  char const* name;
+  std::string (*read)(std::string const& text);
+  int least; // how many examples the file has at least
+};
+constexpr Field fields[]{
+    {"date", date_reading, 75},     {"extent", extent_reading, 50},         {"size", size_reading, 18},
+    {"format", format_reading, 35}, {"signatures", signatures_reading, 35}, {"signing", signing_reading, 4},
+    {"place", place_reading, 25},   {"description", description_reading, 5}};
+std::string with(std::string text, std::string_view from, std::string_view to) {
+  for (std::size_t at = 0; (at = text.find(from, at)) != text.npos; at += to.size()) text.replace(at, from.size(), to);
+  return text;
+}
+
 } // namespace
 
 TEST_CASE("every worked example of the rules is read as the rules mean it") {
-  struct Field {
-    char const* name;
-    std::string (*read)(std::string const& text);
-    int least; // how many examples the file has at least
-  };
-  constexpr Field fields[]{
-      {"date", date_reading, 75},     {"extent", extent_reading, 50},         {"size", size_reading, 18},
-      {"format", format_reading, 35}, {"signatures", signatures_reading, 35}, {"signing", signing_reading, 4},
-      {"place", place_reading, 25},   {"description", description_reading, 5}};
   std::map<std::string, int> count;
   for (auto const& row : data::rows("catalogue_examples.tsv", 5)) {
     INFO(row[0] << ' ' << row[1] << ' ' << row[2] << ": " << row[3]);
@@ -194,4 +199,26 @@ TEST_CASE("every worked example of the rules is read as the rules mean it") {
     CHECK(field->read(row[3]) == row[4]);
   }
   for (auto const& field : fields) CHECK_MESSAGE(count[field.name] >= field.least, field.name);
+}
+
+TEST_CASE("other blanks in a field change nothing that is read") { // common practice, no source
+  std::vector<std::pair<Field, std::string>> all;
+  for (auto const& row : data::rows("catalogue_examples.tsv", 5))
+    for (auto const& field : fields)
+      if (row[2] == field.name) all.emplace_back(field, row[3]);
+  for (auto const& row : data::rows("later_extents.tsv", 5)) all.emplace_back(fields[1], row[3]);
+  for (auto const& row : data::rows("tcp_extents.tsv", 3)) all.emplace_back(fields[1], row[2]);
+  for (std::string_view const blank : {"  ", "\t", "\u00a0", "\u2009"}) {
+    int changed = 0;
+    for (auto const& [field, text] : all) {
+      auto const other = with(text, " ", blank);
+      if (other == text) continue;
+      ++changed;
+      CAPTURE(std::string{field.name});
+      CAPTURE(text);
+      auto const read = field.read(text);
+      if (!read.starts_with("error")) CHECK(with(field.read(other), blank, " ") == read);
+    }
+    CHECK(changed > 600);
+  }
 }

@@ -5,6 +5,9 @@
 ///
 /// A function whose name begins with `take` moves the cursor past what it finds. If it finds nothing, the cursor does
 /// not move.
+///
+/// People and programs type blanks as they please: two after a full stop, one that does not break before a unit, the end of
+/// a line. So a blank in the words that a reader asks for, as in `take("not after")`, stands for all blanks there are.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -52,8 +55,8 @@ public:
   }
   /// Returns the character at the cursor. At the end of the text it is a character of zero bytes.
   [[nodiscard]] constexpr CodePoint character() const noexcept { return at_end() ? CodePoint{} : decode(text_, at_); }
-  /// Returns true if the text continues with `word`.
-  [[nodiscard]] constexpr bool starts_with(std::string_view word) const noexcept { return rest().starts_with(word); }
+  /// Returns true if the text continues with `word`, in which a blank stands for one or more of any kind.
+  [[nodiscard]] constexpr bool starts_with(std::string_view word) const noexcept { return end_of(word).has_value(); }
   /// Returns true if a digit is at the cursor.
   [[nodiscard]] constexpr bool at_digit() const noexcept { return is_digit(peek()); }
 
@@ -63,21 +66,19 @@ public:
     ++at_;
     return true;
   }
-  /// Takes `word` if the text continues with it. Returns true if it was taken.
-  constexpr bool take(std::string_view word) noexcept {
-    if (!starts_with(word)) return false;
-    at_ += word.size();
+  /// Takes `word` if the text continues with it; a blank in it stands for one or more of any kind. Returns true if it was
+  /// taken.
+  constexpr bool take(std::string_view word) noexcept { return take_to(end_of(word)); }
+  /// Takes `word` as `take` does, if no Latin letter follows: `leaf`, but not the beginning of `leafs`. Returns true if it
+  /// was taken.
+  constexpr bool take_word(std::string_view word) noexcept {
+    auto const from = at_;
+    if (!take(word)) return false;
+    if (is_latin_letter(peek())) return at_ = from, false;
     return true;
   }
-  /// Takes `word` if the text continues with it and no Latin letter follows: `leaf`, but not the beginning of `leafs`.
-  /// Returns true if it was taken.
-  constexpr bool take_word(std::string_view word) noexcept { return !is_latin_letter(peek(word.size())) && take(word); }
-  /// Takes `word` if the text continues with it, in capitals, small letters or both. Returns true if it was taken.
-  constexpr bool take_in_any_case(std::string_view word) noexcept {
-    if (!equal_in_any_case(rest().substr(0, word.size()), word)) return false;
-    at_ += word.size();
-    return true;
-  }
+  /// Takes `word` as `take` does, in capitals, small letters or both. Returns true if it was taken.
+  constexpr bool take_in_any_case(std::string_view word) noexcept { return take_to(end_of(word, true)); }
   /// Takes all Latin letters at the cursor and returns them. The result is empty if there is none.
   constexpr std::string_view take_letters() noexcept {
     auto const from = at_;
@@ -112,9 +113,7 @@ public:
   /// Takes all blanks at the cursor: spaces of any width, tabs and line breaks. Returns true if there was at least one.
   constexpr bool take_blanks() noexcept {
     auto const from = at_;
-    while (static_cast<unsigned char>(peek()) < 0x80 ? is_space(char32_t{static_cast<unsigned char>(peek())})
-                                                     : is_space(character().value))
-      at_ += character().bytes;
+    at_ = after_blanks(text_, at_);
     return at_ != from;
   }
 
@@ -156,6 +155,29 @@ public:
     return number;
   }
 
+private:
+  constexpr bool take_to(std::optional<std::size_t> position) noexcept {
+    if (position) at_ = *position;
+    return position.has_value();
+  }
+  /// Returns the position after `word`, if the text continues with it.
+  [[nodiscard]] constexpr std::optional<std::size_t> end_of(std::string_view word,
+                                                            bool in_any_case = false) const noexcept {
+    auto end = at_;
+    for (auto const c : word)
+      if (c == ' ') {
+        auto const blanks = end;
+        end = after_blanks(text_, end);
+        if (end == blanks) return std::nullopt;
+      } else {
+        if (end >= text_.size()) return std::nullopt;
+        auto const here = text_[end++];
+        if (here != c && !(in_any_case && small_letter(here) == small_letter(c))) return std::nullopt;
+      }
+    return end;
+  }
+
+public:
   /// Returns the line and the column of a position. Precondition: position <= text().size().
   [[nodiscard]] constexpr TextPlace place(std::size_t position) noexcept { return counter_.place(text_, position); }
   /// Makes an error for a part of the text, with line and column, that quotes this part. Precondition: where.from <=

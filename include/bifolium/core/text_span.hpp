@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/config.hpp>
+#include <bifolium/core/utf8.hpp>
 
 #include <cstddef>
 #include <string_view>
@@ -26,16 +27,25 @@ struct TextSpan {
   friend constexpr bool operator==(TextSpan, TextSpan) = default;
 };
 
-/// Returns a part of a text without those bytes at its two ends that are among `ends`. A part that has no others
-/// becomes empty.
+/// Returns a part of a text without those characters of ASCII at its two ends that are among `ends`; a blank stands for
+/// blanks of any kind and line breaks. A part that has no others becomes empty.
 /// Example: `trimmed(" A8, ", {0, 5}, " ,") == TextSpan{1, 3}`.
 constexpr TextSpan trimmed(std::string_view text, TextSpan part, std::string_view ends) noexcept {
-  auto const is_end = [&](char c) { return ends.find(c) != ends.npos; };
-  while (!part.empty() && is_end(text[part.to - 1])) --part.to;
-  while (!part.empty() && is_end(text[part.from])) ++part.from;
+  bool const blanks = ends.find(' ') != ends.npos;
+  auto const is_end = [&](char c) { return c != ' ' && ends.find(c) != ends.npos; };
+  while (!part.empty()) {
+    std::size_t const bytes = is_end(text[part.to - 1]) ? 1 : blanks ? blank_before(text, part.to) : 0;
+    if (bytes == 0 || bytes > part.to - part.from) break;
+    part.to -= bytes;
+  }
+  while (!part.empty()) {
+    std::size_t const bytes = is_end(text[part.from]) ? 1 : blanks ? blank_at(text, part.from) : 0;
+    if (bytes == 0 || bytes > part.to - part.from) break;
+    part.from += bytes;
+  }
   return part;
 }
-/// Returns a text without those bytes at its two ends that are among `ends`.
+/// Returns a text without those characters at its two ends.
 constexpr std::string_view trimmed(std::string_view text, std::string_view ends) noexcept {
   return trimmed(text, {0, text.size()}, ends).of(text);
 }

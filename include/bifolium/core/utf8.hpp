@@ -143,6 +143,30 @@ constexpr bool is_blank(char32_t c) noexcept {
 
 /// Returns true for a blank or a line break.
 constexpr bool is_space(char32_t c) noexcept { return is_blank(c) || c == '\n' || c == '\r'; }
+/// Returns the number of bytes of the blank or line break that begins at byte `at`, or 0 if there is none.
+constexpr std::size_t blank_at(std::string_view text, std::size_t at) noexcept {
+  if (at >= text.size()) return 0;
+  auto const byte = static_cast<unsigned char>(text[at]);
+  auto const c = byte < 0x80 ? CodePoint{byte, 1} : decode(text, at);
+  return is_space(c.value) ? c.bytes : 0U;
+}
+/// Returns the number of bytes of the blank or line break that ends before byte `at`, or 0 if there is none.
+constexpr std::size_t blank_before(std::string_view text, std::size_t at) noexcept {
+  for (std::size_t bytes = 1; bytes <= 3 && bytes <= at; ++bytes) // no blank has more
+    if (blank_at(text, at - bytes) == bytes) return bytes;
+  return 0;
+}
+/// Returns the position after all blanks and line breaks at byte `at`: `at` itself if there are none.
+constexpr std::size_t after_blanks(std::string_view text, std::size_t at) noexcept {
+  while (auto const bytes = blank_at(text, at)) at += bytes;
+  return at;
+}
+/// Returns the position at which the blanks and line breaks begin that end before byte `at`: `at` itself if there are
+/// none.
+constexpr std::size_t before_blanks(std::string_view text, std::size_t at) noexcept {
+  while (auto const bytes = blank_before(text, at)) at -= bytes;
+  return at;
+}
 
 /// Returns the character that begins at byte `at` as a message shows it, so that the message stays one line of UTF-8: a
 /// blank for a tab or a line break, U+FFFD for another control character and for a byte that is no character, the

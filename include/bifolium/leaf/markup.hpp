@@ -72,7 +72,7 @@ inline constexpr std::size_t longest_tag = 48;
   auto const rest = text.substr(i < text.size() ? i : text.size());
   auto to = name.size();
   if (rest.size() <= to || !equal_in_any_case(rest.substr(0, to), name)) return 0;
-  while (to < rest.size() && is_blank(decode(rest, to).value)) to += decode(rest, to).bytes;
+  to = after_blanks(rest, to);
   auto const named = rest.substr(to);
   bool const known = !named.empty() && (is_digit(named[0]) || named.starts_with("pi]") || named.starts_with("chi]"));
   return known && to > name.size() ? static_cast<std::uint32_t>(to) : 0;

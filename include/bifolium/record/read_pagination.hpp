@@ -33,10 +33,12 @@ namespace detail {
 /// ll. plates" states a number of leaves; "ff. [2] 1-152" numbers them.
 inline std::optional<std::size_t> pagination_place(std::string_view text) {
   for (std::size_t i = 0; i < text.size(); ++i) {
-    if (i > 0 && text[i - 1] != ' ' && text[i - 1] != ',' && text[i - 1] != ';') continue;
+    bool const apart = i == 0 || text[i - 1] == ',' || text[i - 1] == ';' || blank_before(text, i) != 0;
+    if (!apart) continue;
     for (std::string_view unit : {"p. l. ", "pp. ", "p. ", "ff. ", "foll. ", "fol. ", "ll. ", "cols. "}) {
-      if (!text.substr(i).starts_with(unit)) continue;
-      auto const numbers = text.substr(i + unit.size(), 40);
+      TextCursor after{text, i};
+      if (!after.take(unit)) continue;
+      auto const numbers = text.substr(after.at(), 40);
       if (numbers.empty()) continue;
       bool const begins =
           numbers[0] == '[' || numbers[0] == '*' || is_digit(numbers[0]) || superscript_digit(decode(numbers, 0).value);

@@ -13,8 +13,8 @@ inline namespace v0 {
 
 /// The parts of a physical description.
 struct PhysicalDescription {
-  std::optional<Extent> extent{};      ///< no value if the line begins with the size
-  TextSpan details{};                  ///< illustrations and similar details, between ` : ` and ` ; `
+  std::optional<Extent> extent{}; ///< no value if the line begins with the size
+  TextSpan details{}; ///< illustrations and similar details, between ` : ` and ` ; `, without blanks at its ends
   std::optional<SizeStatement> size{}; ///< no value if the line has no size; of a line with formats alone no height
   TextSpan accompanying{};             ///< the text after ` + `
   friend bool operator==(PhysicalDescription const&, PhysicalDescription const&) = default;
@@ -29,9 +29,11 @@ struct PhysicalDescription {
   if (detail::is_too_long(text, limits)) return detail::too_long(limits);
   PhysicalDescription read;
   auto end = text.size();
-  if (auto const plus = text.rfind(" + "); plus != text.npos) {
-    read.accompanying = trimmed(text, {plus + 3, text.size()}, " ");
-    end = plus;
+  for (auto plus = text.rfind('+'); plus != text.npos; plus = plus == 0 ? text.npos : text.rfind('+', plus - 1)) {
+    if (blank_before(text, plus) == 0 || blank_at(text, plus + 1) == 0) continue;
+    read.accompanying = trimmed(text, {plus + 1, text.size()}, " ");
+    end = before_blanks(text, plus);
+    break;
   }
   auto const body = text.substr(0, end);
   // the size begins after the last `;` that a size follows, or at the beginning of the line
@@ -61,8 +63,9 @@ struct PhysicalDescription {
       return read;
     }
   auto const first_parts = body.substr(0, before_size);
-  auto const colon = first_parts.find(" :");
-  if (colon != body.npos) read.details = trimmed(text, {colon + 2, before_size}, " ");
+  auto colon = first_parts.find(':');
+  while (colon != body.npos && blank_before(first_parts, colon) == 0) colon = first_parts.find(':', colon + 1);
+  if (colon != body.npos) read.details = trimmed(text, {colon + 1, before_size}, " ");
   auto extent = read_extent(first_parts.substr(0, colon), limits);
   if (!extent) return extent.error();
   read.extent = static_cast<Extent&&>(*extent);

@@ -65,7 +65,9 @@ inline std::optional<Signing> signing_after(Formula const& formula, Limits const
   std::string_view const tail = formula.tail();
   auto const from = tail.find('$');
   if (from == tail.npos) return std::nullopt;
-  auto const end = (std::min)(tail.find(". ", from), tail.size());
+  auto end = tail.find('.', from); // a full stop that a blank follows
+  while (end != tail.npos && blank_at(tail, end + 1) == 0) end = tail.find('.', end + 1);
+  end = (std::min)(end, tail.size());
   auto const read = read_signing(tail.substr(from, end - from), formula.letters(), limits);
   return read ? std::optional{*read} : std::nullopt;
 }

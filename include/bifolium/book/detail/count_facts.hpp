@@ -26,8 +26,8 @@ class CountFacts {
   /// not have: (-A1,2) removes two.
   [[nodiscard]] static std::int32_t leaves_added_by(std::string_view parenthesis) {
     auto const inside = parenthesis.substr(1, parenthesis.size() < 2 ? 0 : parenthesis.size() - 2);
-    auto const first = inside.find_first_not_of(' ');
-    if (first == inside.npos) return 0;
+    auto const first = after_blanks(inside, 0);
+    if (first == inside.size()) return 0;
     auto const sign = decode(inside, first).value;
     if (!is_dash(sign) && sign != 0x2212) return inside.find('+', first + 1) != inside.npos ? 1 : 0;
     std::int32_t taken = 0;
@@ -38,7 +38,10 @@ class CountFacts {
         counted = false, begins = true;
         continue;
       }
-      if (c == ' ') continue;
+      if (auto const blank = blank_at(inside, i); blank != 0) {
+        i += blank - 1;
+        continue;
+      }
       // a part of the list with another sign is another change
       if (begins && i > first && !is_digit(c) && !is_latin_letter(c)) begins = false, counted = true;
       if (begins && !counted && is_digit(c)) --taken, counted = true;

@@ -26,8 +26,7 @@ class DescriptionReader : FormulaFieldReader {
       auto const from = cursor.at();
       auto const number = cursor.take_number(most_number);
       if (!number) return cursor.error_from(from, Problem::number_too_large);
-      while (cursor.peek() == ']' || cursor.peek() == ' ' || cursor.peek() == '.' || is_latin_letter(cursor.peek()))
-        cursor.skip(1);
+      while (cursor.take_blanks() || cursor.take(']') || cursor.take('.') || !cursor.take_letters().empty()) continue;
       rest(field, text, {cursor.at(), text.size()});
       return *number;
     }

@@ -102,7 +102,7 @@ private:
   }
   [[nodiscard]] std::optional<TextEdit> of_unit() const {
     auto from = begins_with_unit() ? 0 : runs_.back().whole.to;
-    while (from < text_.size() && text_[from] == ' ') ++from;
+    from = after_blanks(text_, from);
     auto to = from;
     while (to < text_.size() && (is_latin_letter(text_[to]) || text_[to] == '.')) ++to;
     if (to == from) return std::nullopt;

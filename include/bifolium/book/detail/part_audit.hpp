@@ -27,10 +27,7 @@ class PartAudit {
         depth += text[i] == '(' || text[i] == '[' ? 1 : text[i] == ')' || text[i] == ']' ? -1 : 0;
         if (text[i] != ';' || depth > 0) continue;
       }
-      while (from < i && text[from] == ' ') ++from;
-      auto to = i;
-      while (to > from && text[to - 1] == ' ') --to;
-      if (to > from) pieces.push_back({from, to});
+      if (auto const piece = trimmed(text, {from, i}, " "); !piece.empty()) pieces.push_back(piece);
       from = i + 1;
     }
     return pieces;
@@ -50,10 +47,7 @@ class PartAudit {
                 runs[r].first.rank(alphabet) <= runs[k].last.rank(alphabet);
       if (!again) continue;
       auto const begin = places.runs()[r].from;
-      auto to = begin;
-      while (to > from && (formula.text[to - 1] == ' ' || formula.text[to - 1] == ';' || formula.text[to - 1] == ','))
-        --to;
-      pieces.push_back({from, to});
+      pieces.push_back({from, trimmed(formula.text, {from, begin}, " ;,").to});
       from = begin, first_run = r;
     }
     pieces.push_back({from, formula.text.size()});

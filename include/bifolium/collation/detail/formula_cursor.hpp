@@ -46,28 +46,16 @@ protected:
   [[nodiscard]] constexpr bool begins(std::uint32_t i, std::string_view words) const noexcept {
     return text_.substr(i < text_.size() ? i : text_.size(), words.size()) == words;
   }
-  /// Returns the position of the first byte from `i` on that is of no blank; there are several kinds of blanks.
+  /// Returns the position after the blanks at byte `i`.
   [[nodiscard]] constexpr std::uint32_t after_blanks(std::uint32_t i) const noexcept {
-    while (i < text_.size()) {
-      auto const c = decode(text_, i);
-      if (!is_blank(c.value)) break;
-      i += static_cast<std::uint32_t>(c.bytes);
-    }
-    return i;
+    return static_cast<std::uint32_t>(bifolium::after_blanks(text_, i));
   }
-  /// Returns the position of the first byte of the blanks that end before byte `i`, or `i` if there are none.
+  /// Returns the position at which the blanks before byte `i` begin.
   [[nodiscard]] constexpr std::uint32_t before_blanks(std::uint32_t i) const noexcept {
-    for (std::uint32_t bytes = 1; bytes <= 3 && bytes <= i;) {
-      auto const c = decode(text_, i - bytes);
-      if (c.bytes == bytes && is_blank(c.value))
-        i -= bytes, bytes = 1;
-      else
-        ++bytes;
-    }
-    return i;
+    return static_cast<std::uint32_t>(bifolium::before_blanks(text_, i));
   }
   /// Returns true if a blank is at byte `i`.
-  [[nodiscard]] constexpr bool is_blank_at(std::uint32_t i) const noexcept { return after_blanks(i) != i; }
+  [[nodiscard]] constexpr bool is_blank_at(std::uint32_t i) const noexcept { return blank_at(text_, i) != 0; }
   /// Returns the cursor after the word at its position.
   [[nodiscard]] constexpr TokenCursor after_word(TokenCursor const& c) const noexcept {
     return cursor(c.token.from + word(c).size());

@@ -24,7 +24,7 @@ protected:
     // 33-34 omitted, '207' for 197: a number and then a word for a mistake
     for (std::size_t i = 0; i < rest.size() && i < 24; ++i) {
       for (std::string_view word : {" as ", " for ", " mis", " omitted", " repeated", " numbered"})
-        if (rest.substr(i).starts_with(word)) return true;
+        if (TextCursor{rest, i}.starts_with(word)) return true;
       if (rest[i] == ',' || rest[i] == ';' || rest[i] == ']' || rest[i] == '[' || rest[i] == ')') return false;
     }
     return false;

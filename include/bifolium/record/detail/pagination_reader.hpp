@@ -157,8 +157,7 @@ class PaginationReader : PageRemarkReader {
       runs().resize(group_);
     }
     auto const end = extent_after(from);
-    auto to = end;
-    while (to > from && cursor_.text()[to - 1] == ' ') --to;
+    auto const before = before_blanks(cursor_.text(), end), to = before > from ? before : from;
     cursor_.go_to(end);
     if (cursor_.text().substr(from, to - from) == ".") return std::nullopt;
     read_.unread.push_back({from, to});

@@ -235,10 +235,10 @@ class SizeReader {
     return true;
   }
   void leave_rest(std::size_t from) {
-    auto to = cursor_.text().size();
-    cursor_.go_to(to);
-    while (to > from && (cursor_.text()[to - 1] == ' ' || cursor_.text()[to - 1] == '.')) --to;
-    if (to > from) read_.unread.push_back({from, to});
+    auto const whole = cursor_.text().size();
+    cursor_.go_to(whole);
+    if (auto const left = trimmed(cursor_.text(), {from, whole}, " ."); !left.empty())
+      read_.unread.push_back({from, left.to});
   }
 
 public:
