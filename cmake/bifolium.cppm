@@ -608,6 +608,7 @@ using bifolium::edge_mark_mould;
 using bifolium::edited;
 using bifolium::encode;
 using bifolium::end_of_style_at;
+using bifolium::ends_caret_number;
 using bifolium::ends_quotation;
 using bifolium::ens_in_line;
 using bifolium::entity_at;

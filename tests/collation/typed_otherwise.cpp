@@ -8,6 +8,7 @@
 
 #include "check.hpp"
 #include "data.hpp"
+#include "typed.hpp"
 
 #include <algorithm>
 #include <string>
@@ -42,10 +43,6 @@ std::string told(std::string_view text, Dialect dialect) {
   auto told = std::to_string(formula->leaves());
   for (auto const& warning : formula->warnings()) told.append(" ").append(identifier(warning.problem));
   return told;
-}
-std::string with(std::string text, std::string_view from, std::string_view to) {
-  for (std::size_t at = 0; (at = text.find(from, at)) != text.npos; at += to.size()) text.replace(at, from.size(), to);
-  return text;
 }
 /// The text with each raised number between two others.
 std::string raised_between(std::string const& text, std::string_view before, std::string_view after) {
@@ -161,4 +158,14 @@ TEST_CASE("a source in brackets after a full stop is no gathering, whatever foll
        {"A-K\u2078. [Library Co]", "A-K\u2078. [Library Co].", "A-K\u2078. [from the colophon]; pp. 160",
         "A-K\u2078. [by  Library\u00a0Company cataloger] ;"})
     CHECK(told(text, dialects::stc).starts_with("80 "));
+}
+
+TEST_CASE("a number directly before a letter is of the next signature, after a comma without a blank") {
+  for (auto const& [text, leaves] : {std::pair{"A-Z8,2A-2M8", 280}, std::pair{"A-K8,4L4", 84}, std::pair{"A8,B4", 12},
+                                     std::pair{"A-K8,4", 60}, std::pair{"A-K8,4 L4", 64}}) {
+    CAPTURE(std::string{text});
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == leaves);
+  }
 }

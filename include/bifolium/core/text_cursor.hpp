@@ -7,7 +7,8 @@
 /// not move.
 ///
 /// People and programs type blanks as they please: two after a full stop, one that does not break before a unit, the end of
-/// a line. So a blank in the words that a reader asks for, as in `take("not after")`, stands for all blanks there are.
+/// a line. So a blank in the words that a reader asks for, as in `take("not after")`, stands for all blanks there are, and
+/// a hyphen for a dash of any kind.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -55,7 +56,8 @@ public:
   }
   /// Returns the character at the cursor. At the end of the text it is a character of zero bytes.
   [[nodiscard]] constexpr CodePoint character() const noexcept { return at_end() ? CodePoint{} : decode(text_, at_); }
-  /// Returns true if the text continues with `word`, in which a blank stands for one or more of any kind.
+  /// Returns true if the text continues with `word`, in which a blank stands for one or more of any kind, and a
+  /// hyphen for any dash.
   [[nodiscard]] constexpr bool starts_with(std::string_view word) const noexcept { return end_of(word).has_value(); }
   /// Returns true if a digit is at the cursor.
   [[nodiscard]] constexpr bool at_digit() const noexcept { return is_digit(peek()); }
@@ -66,8 +68,8 @@ public:
     ++at_;
     return true;
   }
-  /// Takes `word` if the text continues with it; a blank in it stands for one or more of any kind. Returns true if it was
-  /// taken.
+  /// Takes `word` if the text continues with it; a blank in it stands for one or more of any kind, a hyphen for any dash.
+  /// Returns true if it was taken.
   constexpr bool take(std::string_view word) noexcept { return take_to(end_of(word)); }
   /// Takes `word` as `take` does, if no Latin letter follows: `leaf`, but not the beginning of `leafs`. Returns true if it
   /// was taken.
@@ -79,6 +81,13 @@ public:
   }
   /// Takes `word` as `take` does, in capitals, small letters or both. Returns true if it was taken.
   constexpr bool take_in_any_case(std::string_view word) noexcept { return take_to(end_of(word, true)); }
+  /// Takes `word` as `take_word` does, in capitals, small letters or both. Returns true if it was taken.
+  constexpr bool take_word_in_any_case(std::string_view word) noexcept {
+    auto const from = at_;
+    if (!take_in_any_case(word)) return false;
+    if (is_latin_letter(peek())) return at_ = from, false;
+    return true;
+  }
   /// Takes all Latin letters at the cursor and returns them. The result is empty if there is none.
   constexpr std::string_view take_letters() noexcept {
     auto const from = at_;
@@ -164,16 +173,20 @@ private:
   [[nodiscard]] constexpr std::optional<std::size_t> end_of(std::string_view word,
                                                             bool in_any_case = false) const noexcept {
     auto end = at_;
-    for (auto const c : word)
+    for (auto const c : word) {
+      auto const here = end < text_.size() ? text_[end] : '\0';
       if (c == ' ') {
         auto const blanks = end;
         end = after_blanks(text_, end);
         if (end == blanks) return std::nullopt;
+      } else if (here == c || (in_any_case && small_letter(here) == small_letter(c))) {
+        ++end;
+      } else if (c == '-' && end < text_.size() && is_dash(decode(text_, end).value)) {
+        end += decode(text_, end).bytes;
       } else {
-        if (end >= text_.size()) return std::nullopt;
-        auto const here = text_[end++];
-        if (here != c && !(in_any_case && small_letter(here) == small_letter(c))) return std::nullopt;
+        return std::nullopt;
       }
+    }
     return end;
   }
 

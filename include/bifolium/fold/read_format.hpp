@@ -38,25 +38,23 @@ inline constexpr std::array not_determined_words{"format not determined"sv, "not
 
 constexpr bool is_word_character(char c) noexcept { return is_latin_letter(c) || is_digit(c); }
 
-/// Returns true if `text` begins with `word`, in capitals or small letters, and the word ends there: vigesimo is not
-/// the beginning of vigesimo-quarto.
-constexpr bool begins_with_word(std::string_view text, std::string_view word) noexcept {
-  if (word.empty() || !equal_in_any_case(text.substr(0, word.size()), word)) return false;
-  auto const after = text.substr(word.size());
-  if (after.empty() || word.back() == '.') return true;
-  bool const hyphenated = after[0] == '-' && after.size() > 1 && is_word_character(after[1]);
-  return !is_word_character(after[0]) && !hyphenated;
-}
-
 /// A cursor in the text of a format statement, with the words of such statements.
 struct FormatScan : TextCursor {
   using TextCursor::TextCursor;
 
   /// A statement ends with its line: the next line of a record is about something else.
   constexpr void skip_blanks() { take_while(is_blank); }
-  /// Takes a word in capitals or small letters if it ends where `word` does.
+  /// Takes a word in capitals or small letters if it ends where `word` does: vigesimo is not the beginning of
+  /// vigesimo-quarto.
   constexpr bool take_whole_word(std::string_view word) {
-    return begins_with_word(rest(), word) && take_in_any_case(word);
+    auto next = *this;
+    if (word.empty() || !next.take_in_any_case(word)) return false;
+    if (word.back() != '.') {
+      auto second = next;
+      if (is_word_character(next.peek()) || (second.take_dash() && is_word_character(second.peek()))) return false;
+    }
+    *this = next;
+    return true;
   }
   /// Takes a whole number. Returns 0 if there is none, and more leaves than a format has if it is too large.
   constexpr int number() { return static_cast<int>(take_capped_number(Format::most_leaves).value_or(0)); }
@@ -103,7 +101,7 @@ constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
   auto const start = scan;
   if (scan.at_letter())
     if (auto const format = read_format_word(scan)) return format;
-  bool const french = scan.take_in_any_case("in-"sv);
+  bool const french = scan.take_in_any_case("in-"sv); // or with any dash
   if (french && scan.at_letter())
     if (auto const format = read_format_word(scan)) return format;
   if (scan.take("½"sv)) {

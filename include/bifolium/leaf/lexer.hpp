@@ -130,10 +130,7 @@ private:
     std::uint32_t value = 0;
     for (; at_ < size_ && is_digit(text_[at_]); ++at_)
       value = value < 1000000 ? value * 10 + static_cast<std::uint32_t>(text_[at_] - '0') : value;
-    if (style == TokenStyle::caret && at(at_) == '^') { // A^8^, but not A^8^2B
-      auto const c = at(at_ + 1);
-      if (!is_digit(c) && static_cast<unsigned char>(c) < 0xC2) ++at_;
-    }
+    if (style == TokenStyle::caret && ends_caret_number({text_, size_}, at_)) ++at_;
     return {TokenKind::figure, style, spaced, from, at_, value};
   }
   /// Takes a letter with a combining sign after it. The two are one character, ã, and a symbol.

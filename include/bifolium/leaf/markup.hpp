@@ -77,6 +77,12 @@ inline constexpr std::size_t longest_tag = 48;
   bool const known = !named.empty() && (is_digit(named[0]) || named.starts_with("pi]") || named.starts_with("chi]"));
   return known && to > name.size() ? static_cast<std::uint32_t>(to) : 0;
 }
+/// Returns true if a caret at byte `i`, directly after a raised number, ends it: A^8^, A^8^/4^; not A^8^2B.
+[[nodiscard]] constexpr bool ends_caret_number(std::string_view text, std::size_t i) noexcept {
+  if (i >= text.size() || text[i] != '^') return false;
+  auto const after = i + 1 < text.size() ? text[i + 1] : ' ';
+  return !is_digit(after) && static_cast<unsigned char>(after) < 0xC2; // ^πA
+}
 /// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt; and &nbsp;, which is a blank) at byte `i`. Sets
 /// `bytes` to 0 if there is none.
 constexpr char entity_at(std::string_view text, std::size_t i, std::size_t& bytes) noexcept {

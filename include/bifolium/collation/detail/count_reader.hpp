@@ -143,18 +143,14 @@ private:
       bool const same_style =
           next.token.style == style || (style == TokenStyle::caret && !next.token.raised()); // ^8/4, ^8^/4^
       if (!next.touches(TokenKind::figure) || !same_style) break;
+      // A-Z8,2A-2M8: a number directly before a letter is of the next signature
+      if (p.at(TokenKind::comma) && count.flat && is_latin_letter(at(next.token.to))) break;
       if (raised_dash && next.token.value % 2 != 0) break; // c⁸⁻¹ has a leaf less
       count.hyphen = count.hyphen || hyphen;
       p = next;
-      if (style == TokenStyle::caret && !p.token.raised() && at(p.token.to) == '^' && closes(p.token.to))
-        p = after_caret(p);
+      if (style == TokenStyle::caret && !p.token.raised() && ends_caret_number(text_, p.token.to)) p = after_caret(p);
     }
     return count;
-  }
-  /// Returns true if a caret at this byte ends a count (8^/4^) and does not begin a mark.
-  [[nodiscard]] constexpr bool closes(std::uint32_t caret) const noexcept {
-    auto const c = at(caret + 1);
-    return !is_digit(c) && !is_small(c) && static_cast<unsigned char>(c) < 0xC2;
   }
   /// Returns the cursor after the caret that ends a number.
   [[nodiscard]] constexpr TokenCursor after_caret(TokenCursor p) const noexcept {

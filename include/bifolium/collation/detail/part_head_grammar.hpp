@@ -101,7 +101,7 @@ protected:
     if (!is_small(next) && next != '.') return false;
     bool known = is_title_page(c_.token.from);
     auto const w = word(c_);
-    for (auto const one : words_of_engraving) known = known || (w.size() == one.size() && begins_with_word(w, one));
+    for (auto const one : words_of_engraving) known = known || equal_in_any_case(w, one);
     if (!known) return false;
     auto const from = c_.token.from;
     auto to = from;
@@ -202,7 +202,7 @@ private:
     if (!may_name_part(c.token.value)) return false;
     auto const w = word(c);
     bool known = false;
-    for (auto const one : words_of_parts) known = known || (w.size() == one.size() && begins_with_word(w, one));
+    for (auto const one : words_of_parts) known = known || equal_in_any_case(w, one);
     if (!known) return false;
     c = after_word(c);
     bool const stop = c.touches(TokenKind::point);
@@ -224,7 +224,7 @@ private:
     for (std::string_view const one :
          {"first"sv, "second"sv, "third"sv, "fourth"sv, "prima"sv, "seconda"sv, "secunda"sv, "terza"sv, "tertia"sv,
           "primus"sv, "secundus"sv, "tertius"sv, "primo"sv, "secondo"sv, "terzo"sv, "premier"sv, "seconde"sv})
-      known = known || (numeral.size() == one.size() && begins_with_word(numeral, one));
+      known = known || equal_in_any_case(numeral, one);
     if (!known) return 0;
     c = after_word(c);
     return from + static_cast<std::uint32_t>(numeral.size());

@@ -63,7 +63,7 @@ protected:
     auto words = cursor(at);
     bool ordinal = false;
     for (std::string_view ending : {"st", "nd", "rd", "th", "ème", "eme", "e", "o", "."})
-      if (!ordinal && words.take(ending)) ordinal = ending != ".";
+      if (!ordinal && words.take_in_any_case(ending)) ordinal = ending != ".";
     words.take_blanks();
     for (auto word : century_words) {
       if (word.size() == 1 && !ordinal) continue; // the s of `16 S. Martin` is not a century
@@ -131,14 +131,14 @@ protected:
   /// Returns the number of bytes of a character for an unknown digit of a year (u, x, X, ?, _ or a dash), or 0 for another
   /// character. MARC 21 writes u, and the extended date-time format X (ISO 8601-2, from memory).
   [[nodiscard]] constexpr std::size_t wildcard(std::size_t at) const {
-    if (byte(at) == 'u' || byte(at) == 'x' || byte(at) == 'X' || byte(at) == '?' || byte(at) == '_') return 1;
+    if (auto const c = small_letter(byte(at)); c == 'u' || c == 'x' || c == '?' || c == '_') return 1;
     return is_dash(point(at).value) ? point(at).bytes : 0;
   }
   /// Returns the position of the byte after the s of `1640s` or `1640's`, or 0.
   [[nodiscard]] constexpr std::size_t plural_after(std::size_t at) const {
     auto end = cursor(at);
     if (!end.take('\'')) end.take("\u2019");
-    return end.take('s') && !word_goes_on(end.at()) ? end.at() : 0;
+    return end.take_in_any_case("s") && !word_goes_on(end.at()) ? end.at() : 0;
   }
   /// The last year of a statement. A higher number is of another era, or wrong.
   static constexpr int latest_year = 2100;

@@ -42,8 +42,10 @@ protected:
     auto const from = cursor_.at();
     found = false;
     bool const bracket = cursor_.take('[');
+    if (bracket) cursor_.take_blanks(); // [ 1 ] leaf of plates
     auto const number = figure();
     Plates plates{number.value, PageUnit::leaves, number.numerals, !bracket};
+    if (bracket) cursor_.take_blanks();
     if (number.value < 1 || (bracket && !cursor_.take(']'))) return cursor_.go_to(from), std::nullopt;
     cursor_.take_blanks();
     if (!is_latin_letter(cursor_.peek()) && cursor_.peek() != '[' && cursor_.peek() != '(')
