@@ -169,9 +169,17 @@ private:
     if (position) at_ = *position;
     return position.has_value();
   }
-  /// Returns the position after `word`, if the text continues with it.
+  /// Returns the position after `word`, if the text continues with it. Readers ask for one word after another, of which
+  /// most differ in the first letter.
   [[nodiscard]] constexpr std::optional<std::size_t> end_of(std::string_view word,
                                                             bool in_any_case = false) const noexcept {
+    auto const first = word.empty() ? ' ' : word[0], here = peek();
+    bool const differs = here != first && first != ' ' && first != '-';
+    if (differs && !(in_any_case && small_letter(here) == small_letter(first))) return std::nullopt;
+    return end_of_same(word, in_any_case);
+  }
+  [[nodiscard, gnu::noinline]] constexpr std::optional<std::size_t> end_of_same(std::string_view word,
+                                                                                bool in_any_case) const noexcept {
     auto end = at_;
     for (auto const c : word) {
       auto const here = end < text_.size() ? text_[end] : '\0';

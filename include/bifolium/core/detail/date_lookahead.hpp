@@ -23,8 +23,9 @@ protected:
   };
   /// Keeps a word that is at a position, if it is longer than the one found.
   constexpr void find_word(std::string_view words, DateWord says, std::size_t at, WordAt& found) const {
+    if (words.size() <= found.words.size() || small_letter(byte(at)) != small_letter(words[0])) return; // most words
     auto end = cursor(at);
-    if (words.size() <= found.words.size() || !end.take_in_any_case(words) || word_goes_on(end.at())) return;
+    if (!end.take_in_any_case(words) || word_goes_on(end.at())) return;
     end.take('.');
     found = {says, end.at(), words};
   }

@@ -19,15 +19,10 @@ namespace detail {
 /// What is measured.
 enum class SizeOf : std::uint8_t { book, leaf, width, binding, folded, other };
 
-/// Takes a word in capitals or small letters, if no letter follows it.
-constexpr bool take_size_word(TextCursor& cursor, std::string_view word) {
-  return !is_latin_letter(cursor.peek(word.size())) && cursor.take_in_any_case(word);
-}
-
 /// Takes `in` for inches. in-8 and in 8° are formats, and `in binding`, `in slipcase` say where the book is.
 constexpr bool take_in_for_inches(TextCursor& cursor) {
   auto look = cursor;
-  if (!look.take_word("in") || look.peek() == '-') return false;
+  if (!look.take_word("in") || is_dash(look.character().value)) return false;
   if (look.peek() != '.' && look.take_blanks()) {
     auto const word = look.take_letters();
     bool const of_size = word.empty() || word == "x" || word == "X" || word == "by" || word == "and" || word == "or" ||
@@ -53,7 +48,7 @@ constexpr std::optional<SheetUnit> take_size_unit(TextCursor& cursor) {
         Row{"millimètres", SheetUnit::mm}, Row{"millimetri", SheetUnit::mm}, Row{"milímetros", SheetUnit::mm},
         Row{"inches", SheetUnit::inch}, Row{"inch", SheetUnit::inch}, Row{"pouces", SheetUnit::pouce},
         Row{"pouce", SheetUnit::pouce}}) {
-    if (!take_size_word(cursor, word)) continue;
+    if (!cursor.take_word_in_any_case(word)) continue;
     static_cast<void>(cursor.take('.'));
     return unit;
   }
@@ -132,9 +127,9 @@ constexpr std::optional<SizeOf> take_size_label(TextCursor& cursor) {
                                   Row{"in container", SizeOf::other},
                                   Row{"container", SizeOf::other}}) {
     auto look = cursor;
-    if (!take_size_word(look, words)) continue;
+    if (!look.take_word_in_any_case(words)) continue;
     look.take_blanks();
-    if (take_size_word(look, "size") || take_size_word(look, "height")) look.take_blanks();
+    if (look.take_word_in_any_case("size") || look.take_word_in_any_case("height")) look.take_blanks();
     static_cast<void>(look.take(':'));
     look.take_blanks();
     cursor = look;
