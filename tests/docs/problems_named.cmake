@@ -1,6 +1,7 @@
 # SPDX-License-Identifier: MIT
 # Every problem that the library can tell is told in a test: a source of the tests names it as Problem::identifier, or an example
-# program prints its identifier in what a test expects of it. A problem that nothing can tell is no row of the table.
+# program prints its identifier in what a test expects of it. A problem that nothing can tell is no row of the table. And an error
+# about a field is made with a limit if its sentence has one: without it the sentence would say 0.
 #   cmake -DSOURCE=... -P problems_named.cmake
 cmake_minimum_required(VERSION 3.16)
 file(READ "${SOURCE}/include/bifolium/core/detail/problem_table.hpp" table)
@@ -37,3 +38,21 @@ endforeach()
 if(missing)
   message(FATAL_ERROR "no test tells these problems: write the input that has each, with the place that is told, or take its row out:${missing}")
 endif()
+
+string(REGEX MATCHALL "\nBIFOLIUM_PROBLEM\\([0-9]+, [a-z0-9_]+, [^\n]*{limit}" with_limit "${table}")
+file(GLOB_RECURSE headers "${SOURCE}/include/*.hpp" "${SOURCE}/examples/*.hpp" "${SOURCE}/examples/*.cpp")
+set(without "")
+foreach(header IN LISTS headers)
+  file(READ "${header}" text)
+  string(REGEX MATCHALL "error_in_field\\([a-z:]*Problem::[a-z0-9_]+,[ \n]*\"[^\"]*\"\\)" made "${text}")
+  list(APPEND without ${made})
+endforeach()
+if(NOT with_limit OR NOT without)
+  message(FATAL_ERROR "no sentence with a limit, or no error about a field, could be read")
+endif()
+foreach(error IN LISTS without)
+  string(REGEX REPLACE ".*Problem::([a-z0-9_]+),.*" "\\1" identifier "${error}")
+  if(with_limit MATCHES ", ${identifier}, ")
+    message(SEND_ERROR "the sentence of ${identifier} has a limit, and the error is made without: ${error}")
+  endif()
+endforeach()
