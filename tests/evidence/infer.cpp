@@ -71,6 +71,11 @@ TEST_CASE("what cannot be is an error, what is odd a warning") {
         Problem::impossible_measure);
   CHECK(observe({.year = YearRange{1500, 1450}}).error().problem == Problem::impossible_years);
   CHECK(observe({.gathering_leaves = 0}).error().problem == Problem::impossible_gathering);
+  auto const by_turns = observe({.gathering_leaves = 8, .alternating_with = 4097});
+  REQUIRE_FALSE(by_turns);
+  CHECK(by_turns.error().problem == Problem::impossible_gathering);
+  CHECK(by_turns.error().limit == 4097);
+  CHECK(std::string_view{by_turns.error().found} == "alternating_with");
   // the Virgil of 1757, the first book on wove paper, mixes laid and wove
   auto const mixed = observe({.material = Material::wove, .chain_lines = ChainLines::vertical, .year = 1757});
   REQUIRE(mixed);
@@ -284,6 +289,18 @@ TEST_CASE("half-sheets and double paper are named") {
       {.height = 205_mm, .width = 140_mm, .chain_lines = ChainLines::horizontal, .gathering_leaves = 10, .year = 1475});
   CHECK(tens.front().format == Format::of(4));
   CHECK(tens.front().cut_half > 0.02);
+}
+
+TEST_CASE("gatherings of two sizes by turns, neither twice the other, speak for folio and quarto") {
+  // Whole sheets of octavo and twelves give gatherings of 8 and of 12, or of these and halves of them; folios and
+  // quartos are quired in as many sheets as the printer likes. Common practice, no source.
+  auto const small = [](int leaves, std::optional<int> by_turns) {
+    auto const answer = of({.gathering_leaves = leaves, .alternating_with = by_turns, .year = 1600});
+    return probability(answer, Format::of(2)) + probability(answer, Format::of(4));
+  };
+  CHECK(small(8, 6) > small(8, std::nullopt));
+  CHECK(small(8, 6) > small(8, 4));
+  CHECK(small(8, 6) == small(6, 8));
 }
 
 TEST_CASE("the marks over a gathering tell the fold") {

@@ -44,6 +44,25 @@ TEST_CASE("a binder cuts twice in height and once in width") {
                          {millimetres{8.5_in}, millimetres{5.5_in}}, loss_limits(LeafState::inlaid)));
 }
 
+TEST_CASE("the more a leaf was cut, the more it may have lost, and no state lets a sheet be smaller than sheets were") {
+  LossLimits before{-1, 0, 0};
+  for (auto state : {LeafState::uncut, LeafState::trimmed, LeafState::rebound, LeafState::cropped, LeafState::inlaid}) {
+    auto const limits = loss_limits(state);
+    CAPTURE(to_words(state));
+    CHECK(limits.most_height > before.most_height);
+    CHECK(limits.most_width > before.most_width);
+    CHECK(limits.least == loss_limits(LeafState::unknown).least);
+    before = limits;
+  }
+  // a rebinding took up to 18 % of the height: the note at loss_limits
+  CHECK(loss_limits(LeafState::trimmed).most_height < 0.18);
+  CHECK(loss_limits(LeafState::rebound).most_height > 0.18);
+  // Morgan Library, a chancery folio with inlaid leaves, lost 31 % and 36 %: the same
+  CHECK(loss_limits(LeafState::cropped).most_height < 0.31);
+  CHECK(loss_limits(LeafState::inlaid).most_height > 0.31);
+  CHECK(loss_limits(LeafState::inlaid).most_width > 0.36);
+}
+
 TEST_CASE("the trimmed demy octavo leads back to demy, and not to quarto") {
   // Hollick as above; demy 17 1/2 x 22 1/2 in. for printing: Cockerell, Bookbinding and the Care of Books (1901), 283
   LeafSize<millimetres> const leaf{8.5_in, 5.5_in};

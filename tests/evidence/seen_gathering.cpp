@@ -11,8 +11,18 @@
 using namespace bifolium;
 
 static_assert(seen_mark(MarkPlace::absent) == SeenMark{});
-static_assert(!seen_mark(MarkPlace::unknown));
 static_assert(seen_mark(MarkPlace::head_of_gutter)->gutter_to < 0.5);
+
+TEST_CASE("every place of a mark is a part of the leaf, and nothing where nobody looked") {
+  STATIC_CHECK(!seen_mark(MarkPlace::unknown));
+  STATIC_CHECK(seen_mark(MarkPlace::absent) == seen_marks::absent);
+  STATIC_CHECK(seen_mark(MarkPlace::centre) == seen_marks::centre);
+  STATIC_CHECK(seen_mark(MarkPlace::gutter) == seen_marks::gutter);
+  STATIC_CHECK(seen_mark(MarkPlace::head_of_gutter) == seen_marks::head_of_gutter);
+  STATIC_CHECK(seen_mark(MarkPlace::fore_edge) == seen_marks::fore_edge);
+  STATIC_CHECK(seen_mark(MarkPlace::head_or_tail_edge) == seen_marks::head_or_tail_edge);
+  STATIC_CHECK(seen_mark(MarkPlace::corner) == seen_marks::somewhere);
+}
 
 TEST_CASE("the leaves of a record are asked about as a gathering") {
   LeafEvidence seen;

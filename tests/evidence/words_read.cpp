@@ -30,6 +30,7 @@ template <class T, std::size_t N> void are_the_words(Problem problem, std::pair<
     auto const read = read_word<T>(word);
     REQUIRE(read);
     CHECK(*read == value);
+    CHECK(to_words(value) == word);
   }
   CHECK(std::distance(std::begin(words_of<T>()), std::end(words_of<T>())) == static_cast<std::ptrdiff_t>(N));
   for (auto const* none : {"", "no", "heads", "hea", "unknow"}) {

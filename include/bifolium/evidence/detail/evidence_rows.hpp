@@ -71,10 +71,10 @@ struct EvidenceRow {
   bool by_scheme;         ///< schemes of one kind of leaf differ in it
   bool by_mould;          ///< single and double paper differ in it
   bool (*seen)(Counted const&);
-  double (*likelihood)(Case const&); ///< null if size and year are weighed
-  double (*by_chance)(Counted const&);
-  double cost;                        ///< of looking, against opening the book at its signatures; proposed
-  bool (*to_be_seen)(Counted const&); ///< whether a look is possible; null if it is never suggested
+  double (*likelihood)(Case const&);   ///< null if it is weighed elsewhere
+  double (*by_chance)(Counted const&); ///< 1 if it is counted elsewhere
+  double cost;                         ///< of looking, against opening the book at its signatures; proposed
+  bool (*to_be_seen)(Counted const&);  ///< whether a look is possible; null if it is never suggested
   /// number of outcomes of a look, 0 if it is never suggested. It is asked while compiling, where g++ 12 with
   /// -fsanitize=undefined compares no function with null.
   int outcomes;
@@ -159,13 +159,7 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
                 [](Counted const& c) { return c.seen.height.has_value() || c.seen.width.has_value(); }, nullptr,
                 certain_by_chance, 1, nullptr, 0, nullptr},
     {EvidenceKind::chain_lines, "chain_lines", "chain lines", true, false, true,
-     [](Counted const& c) { return c.chains() != ChainLines::unknown; },
-     [](Case const& one) {
-       auto const seen = one.counted.chains();
-       if (seen == ChainLines::both) return 1.0;
-       return chains_likelihood(one.shape.chain_lines, seen, one.twofold, one.counted.parameters.chain_slip);
-     },
-     [](Counted const& c) { return c.chains() == ChainLines::both ? 1 : c.parameters.chance.chain_lines; }, 1.2,
+     [](Counted const& c) { return c.chains() != ChainLines::unknown; }, nullptr, certain_by_chance, 1.2,
      [](Counted const& c) { return in_one_leaf(c) && c.seen.material != Material::wove; }, 2,
      [](Case const& one, int i) {
        return chains_likelihood(one.shape.chain_lines, static_cast<ChainLines>(i + 1), one.twofold,

@@ -114,8 +114,6 @@ public:
     if (count_ > 0) ask(leaves, parameters.pattern_right);
   }
 
-  /// Returns true if no leaf has evidence.
-  [[nodiscard]] bool empty() const { return count_ == 0; }
   /// Returns the probability of the leaves by chance; see `ChanceOfEvidence`.
   [[nodiscard]] double by_chance() const { return by_chance_; }
   /// Returns the mean over the gatherings of the scheme that have as many leaves or can be combined to as many, or

@@ -206,8 +206,7 @@ public:
     find_shares();
     for (bool const by_scheme : {false, true}) {
       for (auto const& row : evidence_rows)
-        if (row.likelihood != nullptr && row.kind != EvidenceKind::chain_lines && row.by_scheme == by_scheme &&
-            row.seen(counted))
+        if (row.likelihood != nullptr && row.by_scheme == by_scheme && row.seen(counted))
           seen_[seen_count_++] = &row, by_mould_ = by_mould_ || row.by_mould;
       if (!by_scheme) seen_of_kinds_ = seen_count_;
     }
@@ -229,7 +228,7 @@ public:
     for (auto const& row : evidence_rows) {
       if (!row.seen(counted_)) continue;
       tallies_.seen[tallies_.seen_count++] = static_cast<std::uint8_t>(row.kind);
-      if (row.kind != EvidenceKind::chain_lines) chance *= row.by_chance(counted_);
+      chance *= row.by_chance(counted_);
     }
     tallies_.none = {chance, chance * p_.chance.chain_lines, chance * p_.chance.chain_lines};
     for (auto const& shape : leaf_shapes()) add(shape, reading);
