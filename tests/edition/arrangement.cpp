@@ -291,3 +291,29 @@ TEST_CASE("what cannot be arranged is an error value") {
   CHECK(arrange(of("8_octavo"), {.text = 1, .cancel_leaves = INT64_MAX}).error().problem == Problem::number_too_large);
   CHECK(arrange(of("8_octavo"), {INT64_MAX, 0}).error().problem == Problem::number_too_large);
 }
+
+TEST_CASE("parts of a sheet divide it, and are even unless the leaves are single") {
+  // worked by hand
+  using Parts = std::vector<int>;
+  CHECK(parts_of_sheet(0, 8) == Parts{});
+  CHECK(parts_of_sheet(6, 8) == Parts{4, 2});
+  CHECK(parts_of_sheet(10, 12) == Parts{6, 4});
+  CHECK(parts_of_sheet(5, 8, true) == Parts{4, 1});
+  CHECK(parts_of_sheet(7, 8, true) == Parts{4, 2, 1});
+  CHECK_FALSE(parts_of_sheet(2, 9));
+  CHECK(parts_of_sheet(2, 9, true) == Parts{1, 1});
+  CHECK_THROWS_AS(static_cast<void>(parts_of_sheet(8, 8)), BrokenPrecondition);
+
+  // A sheet of three leaves, a pair with one inside: eight leaves are two sheets and two leaves over, which no part holds,
+  // so that they take a third sheet.
+  auto const three = make_up(*fold(*read_scheme("scheme three 3°\nsheet S rows 1 columns 3 long-side left-right\n"
+                                                "cut S column 2 pair one\nfold pair right-over-left 1\n"
+                                                "gathering A pair one\n")));
+  CHECK(three.leaves_to_sheet == 3);
+  for (auto const& [leaves, sheets] : {std::pair{6, 2}, {8, 3}, {10, 4}, {12, 4}}) {
+    auto const plan = arrange(three, {.text = 2 * leaves});
+    REQUIRE(plan);
+    CAPTURE(leaves);
+    CHECK(plan->sheets_a_copy() == Fraction{sheets});
+  }
+}
