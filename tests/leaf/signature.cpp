@@ -161,6 +161,26 @@ TEST_CASE("what is no signature is an error with its column") {
   CHECK(read_signature("[a name that is longer than any]").error().problem == Problem::mark_too_long);
 }
 
+TEST_CASE("a quoted mark whose entities would make markup or another entity is refused") {
+  // written with its characters it would be read as another mark
+  for (std::string const text : {"&lt;sup&gt;a", "&lt;sup>a", "&lt;sub&gt;a", "a&lt;/sup>", "a&lt;/sub&gt;",
+                                 "<hi x&gt;a", "&lt;hi sup>a", "a&lt;/hi&gt;", "&amp;lt;a", "&amp;amp;", "&amp;gt;"}) {
+    CAPTURE(text);
+    auto const read = read_signature('"' + text + '"');
+    REQUIRE_FALSE(read);
+    CHECK(read.error().problem == Problem::unknown_mark);
+    CHECK(read.error().line == 1);
+    CHECK(read.error().column == 2);
+  }
+  // other entities are their characters, and what is written with them reads back
+  for (std::string const text : {"a&lt;b", "a&gt;b", "G&amp;H", "^&lt;"}) {
+    CAPTURE(text);
+    auto const read = read_signature('"' + text + '"');
+    REQUIRE(read);
+    CHECK(*read_signature(to_text(*read).view()) == *read);
+  }
+}
+
 TEST_CASE("what a mark is made of decides what it is") { // constructed
   STATIC_CHECK(Signature::pi() == Signature::pi(1) && Signature::pi() != Signature::pi(2));
   STATIC_CHECK(Signature::chi() == Signature::chi(1) && Signature::greek(1) == Signature::greek(1, false, 1));

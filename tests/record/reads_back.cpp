@@ -310,3 +310,32 @@ TEST_CASE("texts that were not read back as they were written") { // regressions
   }
   CHECK(!read_pagination("pp.in various foliations")); // no pages are named
 }
+
+TEST_CASE("a leaf of a gathering signed in any alphabet is written so that it reads back") {
+  // After Hebrew letters a sign of direction is written, which the leaf follows.
+  for (std::string const mark :
+       {"A", "a", "2B", "²C", "α", "Ω", "Б", "д", "כ", "יא", "*", "**", "[par.]", "\"G&H\"", "π", "χ", "2π"}) {
+    auto const formula = read_formula("8°: " + mark + "8");
+    CAPTURE(mark);
+    REQUIRE(formula);
+    IdealCopy const book{*formula};
+    for (int leaf = 1; leaf <= 8; ++leaf) {
+      auto const named = write_reference(book, Reference{*book.leaf_of_number(leaf)});
+      CAPTURE(named);
+      auto const again = read_reference(book, named);
+      REQUIRE(again);
+      CHECK(again->leaf == *book.leaf_of_number(leaf));
+
+      auto const stated = "[$4 (-" + named + ", $3)]";
+      auto const signing = read_signing(stated);
+      REQUIRE(signing);
+      REQUIRE(signing->exceptions.size() == 2);
+      CHECK(signing->exceptions[0].place.leaf == leaf);
+      auto const written = write_signing(*signing);
+      CAPTURE(written);
+      auto const back = read_signing(written);
+      REQUIRE(back);
+      CHECK(*back == *signing);
+    }
+  }
+}

@@ -71,10 +71,12 @@ protected:
     found.key.text_size = static_cast<std::uint8_t>(to - from < 255 ? to - from : 255);
     detail::MarkText const words{text_.substr(from, to - from)};
     if (to - from > 254 || words.too_long() || words.size == 0) return fail(Problem::mark_too_long, end);
-    for (std::size_t i = 0; i < words.size; ++i) { // &amp;lt; would be written &lt; and read as another mark
+    std::string_view const plain{words.bytes, words.size};
+    for (std::size_t i = 0; i < words.size;
+         ++i) { // &amp;lt; and &lt;sup&gt; would be written &lt; and <sup>: another mark
       std::size_t taken = 0;
-      entity_at({words.bytes, words.size}, i, taken);
-      if (taken != 0) return fail(Problem::unknown_mark, from);
+      entity_at(plain, i, taken);
+      if (taken != 0 || markup_at(plain, i).bytes != 0) return fail(Problem::unknown_mark, from);
     }
     for (auto k = from; k < to; k += decode(text_, k).bytes) {
       if (decode(text_, k).malformed) return fail(Problem::not_utf8, k);

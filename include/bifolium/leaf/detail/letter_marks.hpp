@@ -120,6 +120,8 @@ protected:
       auto const sign = end < text_.size() ? decode(text_, end).value : 0;
       if (sign == 0x5F3 || sign == 0x5F4) end += 2, c = TokenCursor{text_, end - 2U};
     }
+    // the sign of direction that is written after them belongs to the mark: what follows it follows the mark
+    while (end < text_.size() && is_direction_sign(decode(text_, end).value)) end += decode(text_, end).bytes;
     auto found = done(SignatureKey::of(Mark::hebrew, 0, figure), from, end);
     found.one_letter = letters == 1;
     return found;
