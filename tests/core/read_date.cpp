@@ -534,3 +534,32 @@ TEST_CASE("halves of centuries in German, French and Italian") { // common pract
   }
   CHECK((*read_date("siglo XVII")).years == YearRange{1601, 1700});
 }
+
+TEST_CASE("a decade or a century after the last year that is read is not one") {
+  for (auto const* text : {"72--", "1?72-?", "21--", "99uu", "725-", "210?", "5500s", "2100s", "2110's"}) {
+    CAPTURE(std::string{text});
+    auto const read = read_date(text);
+    CHECK((!read || !read->years || read->years->to < 2100));
+  }
+  // every other one, written as its first and last year, reads back
+  auto const years_of = [](int from, int to) {
+    return (*read_date(std::to_string(from) + "-" + std::to_string(to))).years;
+  };
+  int decades = 0, centuries = 0;
+  for (int figures = 100; figures < 1000; ++figures) {
+    auto const read = read_date(std::to_string(figures) + "-");
+    if (!read || !read->years) continue;
+    ++decades;
+    CHECK(read->years == YearRange{figures * 10, figures * 10 + 9});
+    CHECK(years_of(figures * 10, figures * 10 + 9) == read->years);
+  }
+  for (int figures = 10; figures < 100; ++figures) {
+    auto const read = read_date(std::to_string(figures) + "--");
+    if (!read || !read->years) continue;
+    ++centuries;
+    CHECK(read->years == YearRange{figures * 100, figures * 100 + 99});
+    CHECK(years_of(figures * 100, figures * 100 + 99) == read->years);
+  }
+  CHECK(decades == 110); // 1000 to 2099
+  CHECK(centuries == 11);
+}

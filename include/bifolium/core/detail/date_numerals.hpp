@@ -158,12 +158,16 @@ protected:
                   .opened = read.opened,
                   .parted = read.parted};
     };
+    auto const made_several = [&](std::size_t end, int from, int years) -> std::optional<Atom> {
+      if (from + years - 1 > latest_year) return std::nullopt;
+      return made(end, {from, from + years - 1}, true);
+    };
     auto const made_century = [&](std::size_t end) {
       return Atom{.years = century(number), .to = end, .digits = read.count, .several = true, .century = true};
     };
     if (read.count == 4) {
       if (auto const end = number % 10 == 0 ? plural_after(to) : 0)
-        return made(end, {number, number + (number % 100 == 0 ? 99 : 9)}, true);
+        return made_several(end, number, number % 100 == 0 ? 100 : 10);
       for (int const before : eras)
         if (number - before > 1440 && number - before <= latest_year)
           return made(to, {number - before - 1, number - before}, true, true);
@@ -174,9 +178,9 @@ protected:
     auto const second = first > 0 ? wildcard(to + first) : 0;
     bool const digit_follows = is_digit(byte(after_blanks(to + first)));
     if (read.count == 3 && first > 0 && !digit_follows && !word_goes_on(to + first))
-      return made(to + first, {number * 10, number * 10 + 9}, true);
+      return made_several(to + first, number * 10, 10);
     if (read.count == 2 && second > 0 && !word_goes_on(to + first + second))
-      return made(to + first + second, {number * 100, number * 100 + 99}, true);
+      return made_several(to + first + second, number * 100, 100);
     if (read.count <= 2 && number > 0 && number <= 21) {
       if (auto const end = century_after(to)) return made_century(end);
       if (auto const end = century_shared_after(to)) return made_century(end);
