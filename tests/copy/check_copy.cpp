@@ -360,6 +360,43 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
   CHECK(spans("wants the first leaf and K8") == spans("A2-K7 L"));
   CHECK(spans("wants the final blank K8") == spans("A1-K7 L"));
   CHECK(spans("wants last leaf K8") == spans("A1-K7 L"));
+  for (auto const* whole :
+       {"complete", "perfect", "Perfect.", "all", "all leaves", "all leaves present", "All present"})
+    CHECK(spans(whole) == spans("A-L"));
+  for (auto const* but :
+       {"all but B3.6", "All leaves but B3.6", "complete but for B3.6", "complete except B3,6",
+        "perfect save for B3 and B6", "all leaves present, excepting B3.6", "complete, wants only B3,6"})
+    CHECK(spans(but) == spans("wants B3.6"));
+  CHECK(spans("wants A1 (blank?), B2") == spans("wants A1, B2"));
+  // figures after a comma are of the gathering before it
+  CHECK(spans("wants B3,6") == spans("wants B3 B6"));
+  CHECK(spans("wants B1-3,5-7,8; C2,4 and K8") == spans("wants B1-3 B5-8 C2 C4 K8"));
+  CHECK(spans("A1,2,3,4 B-C8 K1-2,5") == spans("A1 A2 A3 A4 B-C K1-2 K5"));
+  CHECK(spans("B3.6,8") == spans("B3 B6 B8"));
+  struct Figures {
+    char const* list;
+    Problem problem;
+    std::uint32_t column;
+  };
+  for (auto const& one : {Figures{"wants B3,2", Problem::run_goes_backwards, 10},
+                          {"wants B3,3", Problem::run_goes_backwards, 10},
+                          {"wants B3,9", Problem::no_such_leaf, 10},
+                          {"wants B3,6-5", Problem::run_goes_backwards, 10},
+                          {"wants B3,6-C1", Problem::not_a_reference, 10},
+                          {"wants B3, 6", Problem::leaves_not_named, 11},
+                          {"wants B,6", Problem::leaves_not_named, 9},
+                          {"wants f.5,6", Problem::leaves_not_named, 11},
+                          {"wants B3,6 leaves,7", Problem::leaves_not_named, 19}}) {
+    CAPTURE(one.list);
+    auto const read = read_leaves_present(book, one.list);
+    REQUIRE_FALSE(read);
+    CHECK(read.error().problem == one.problem);
+    CHECK(read.error().column == one.column);
+  }
+  // leaves by number, with a blank after the f. or not, as the message for what names no leaf writes them
+  CHECK(spans("wants f. 3-4") == spans("wants A3-4"));
+  CHECK(spans("wants ff. 3-4, f.9") == spans("wants A3-4 B1"));
+  CHECK(spans("f. 1-82, f. 83") == spans("f.1-82 f.83"));
   CHECK(spans("complete") == spans("A-L"));
   CHECK(spans("Complete.") == spans("A-L"));
   // after a list, and in parentheses within one

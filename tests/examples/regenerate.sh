@@ -58,6 +58,7 @@ write editions_doubled.txt editions_doubled.tsv "$bin/reckon_paper" --decimals
 write accounts.txt accounts.tsv "$bin/reckon_paper"
 write ways_compared.txt ways.tsv "$bin/reckon_paper" --compare 1-3000
 write copy.txt - "$bin/check_copy" '8°: A-C8(-C8)' 'A1-B2 B4-5 B7-C6'
+write all_but.txt - "$bin/check_copy" '8°: A-K8 L4(-L4)' 'All leaves but A1 (title), B3,6 and f. 83'
 write misbound_copy.txt - "$bin/check_copy" '8°: A-C8(-C8) D4(±D2)' 'A1-8 C1-8 B1-2 B7-8 D1-2 D2-4' 'A1.8 conjugate, D2 stub, D1 sewing, A2.7 disjunct'
 write gathering_b.txt - "$bin/check_copy" '8°: A8 B8(±B3, B5+χ1, −B8) C4' 'A1-B3 B5-C4' --gathering B
 write no_gathering.txt - "$bin/check_copy" '8°: A8 B8' --gathering Q

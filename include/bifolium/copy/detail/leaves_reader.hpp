@@ -4,6 +4,7 @@
 ///
 ///   leaves = { item , [ "," | ";" | "and" ] } ;
 ///   item   = leaf or gathering , [ "-" , leaf or gathering ] , [ [ "in" ] , state ] | leaf , "." , leaf
+///          | leaf , { "," , figure , [ "-" , figure ] }             (* B1-3,5: without a blank after the comma *)
 ///          | "all" , ( "after" | "before" ) , leaf or gathering ;   (* where leaves are wanting *)
 ///   state  = "facsimile" | "supplied" | "blank" | "mounted" ;
 ///
@@ -39,7 +40,8 @@ class LeavesReader {
   };
   std::vector<Bifolium> around_{};
   PlaceCounter doubts_{};
-  std::optional<LeafOfBook> last_{}; // the last leaf read
+  std::optional<LeafOfBook> last_{};           // the last leaf read
+  std::optional<LeafOfBook> same_gathering_{}; // the leaf of the last item, after which a figure is of its gathering
   NamesInOrder names_;
 
   /// One end of a run. `numbers` are those of its leaves in the ideal copy. For a leaf that the formula removes the
@@ -151,6 +153,7 @@ class LeavesReader {
     place(leaves);
     around_.push_back({first, *second});
     last_ = first; // what comes next may be inside
+    same_gathering_ = second;
     return true;
   }
   std::optional<Error> run(std::string_view word, std::string_view head, std::optional<std::string_view> tail) {
@@ -169,23 +172,27 @@ class LeavesReader {
     }
     if (first->doubtful || last.doubtful) doubt_of_several(word, first->gathering);
     if (first->leaf && last.leaf && *last.leaf < *first->leaf) return error(Problem::run_goes_backwards, word);
-    if (last.numbers.to + 1 < first->numbers.from) return error(Problem::run_goes_backwards, word);
+    return place_run(word, *first, last);
+  }
+  std::optional<Error> place_run(std::string_view word, End const& first, End const& last) {
+    if (last.numbers.to + 1 < first.numbers.from) return error(Problem::run_goes_backwards, word);
     // a leaf that the formula removes is a span by itself
     LeafSpan spans[3]{};
     std::size_t count = 0;
-    if (first->gone()) spans[count++] = span_of_leaf(book_, *first->leaf);
-    if (first->numbers.from <= last.numbers.to)
-      spans[count++] = span_of_numbers(book_, first->numbers.from, last.numbers.to);
-    if (last.gone() && last.leaf != first->leaf) spans[count++] = span_of_leaf(book_, *last.leaf);
+    if (first.gone()) spans[count++] = span_of_leaf(book_, *first.leaf);
+    if (first.numbers.from <= last.numbers.to)
+      spans[count++] = span_of_numbers(book_, first.numbers.from, last.numbers.to);
+    if (last.gone() && last.leaf != first.leaf) spans[count++] = span_of_leaf(book_, *last.leaf);
     if (count > 0) place({spans, count});
     if (count > 0) last_ = spans[count - 1].last;
+    same_gathering_ = last.leaf;
     return {};
   }
   /// Takes a word that stands between leaves and says nothing about them: A1 and A8; the blank K8; leaf A1.
   [[nodiscard]] bool is_filler(std::string_view word) const {
     if (word == "and" || word == "in") return !read_.spans.empty(); // K8 in facsimile
     for (std::string_view const one : {"the", "leaf", "leaves", "gathering", "gatherings", "quire", "quires",
-                                       "signature", "signatures", "sig.", "sigs."})
+                                       "signature", "signatures", "sig.", "sigs.", "for", "only"})
       if (wanting_ && word == one) return true;
     return false;
   }
@@ -233,11 +240,7 @@ class LeavesReader {
   }
   std::optional<Error> item(std::string_view word) {
     if (is_filler(word) || is_of_all(word)) return {};
-    if (!wanting_ && book_.leaves() > 0 && equal_in_any_case(word, "complete")) {
-      begun_ = true;
-      place_all(1, book_.leaves());
-      return {};
-    }
+    if (wanting_ && word == "(blank?)") return {}; // as K8 (blank)
     if (auto const state = state_of(word)) {
       if (wanting_ && *state == LeafInCopy::blank) return {}; // the blank K8; K8 blank
       if (read_.spans.empty()) return error(Problem::not_a_reference, word);
@@ -245,11 +248,31 @@ class LeavesReader {
       return {};
     }
     item_from_ = item_to_ = 0;
+    bool const figure = same_gathering_ && follows_comma(word);
     auto wrong = leaves_of(word);
-    if (wrong && names_no_leaf(word)) wrong = error(Problem::leaves_not_named, word);
+    if (wrong && !figure && names_no_leaf(word)) wrong = error(Problem::leaves_not_named, word);
     begun_ = true;
     if (!wrong && wanting_) end_wanting(word);
     return wrong;
+  }
+  /// Returns true if a word comes directly after a comma and the item before it: the 6 of B3,6.
+  [[nodiscard]] bool follows_comma(std::string_view word) const {
+    auto const at = position(word);
+    return at >= 2 && text_[at - 1] == ',' && is_digit(text_[at - 2]);
+  }
+  /// Reads the figures of B3,6 and B1-3,5-8: leaves of the gathering before them, further on in it.
+  std::optional<Error> figures(std::string_view word, std::int64_t from, std::string_view const* to) {
+    auto const first = figure_end(*same_gathering_, from, word);
+    if (!first) return first.error();
+    auto last = first;
+    if (to != nullptr) {
+      auto const figure = whole_number(*to, most_figure);
+      last = figure ? figure_end(*same_gathering_, *figure, word) : error(Problem::not_a_reference, word);
+      if (!last) return last.error();
+    }
+    if (!(*same_gathering_ < *first->leaf) || *last->leaf < *first->leaf)
+      return error(Problem::run_goes_backwards, word);
+    return place_run(word, *first, *last);
   }
   std::optional<Error> leaves_of(std::string_view word) {
     TextCursor cursor{word};
@@ -258,8 +281,13 @@ class LeavesReader {
     auto const head = word.substr(0, cursor.at());
     bool const range = cursor.take_dash();
     auto const tail = cursor.rest();
-    if (!head.starts_with("f.")) return run(word, head, range ? std::optional{tail} : std::nullopt);
-    auto const from = whole_number(head.substr(2), most_figure);
+    auto const figure = whole_number(head, most_figure);
+    if (figure && same_gathering_ && follows_comma(word)) return figures(word, *figure, range ? &tail : nullptr);
+    same_gathering_.reset();
+    TextCursor by_leaf{head};
+    if (!by_leaf.take("f.") && !by_leaf.take("ff.")) return run(word, head, range ? std::optional{tail} : std::nullopt);
+    by_leaf.take_blanks();
+    auto const from = whole_number(by_leaf.rest(), most_figure);
     auto const to = range ? whole_number(tail, most_figure) : from;
     return !from || !to ? error(Problem::not_a_reference, word) : by_number(word, *from, *to);
   }
@@ -274,9 +302,20 @@ public:
     while (true) {
       cursor.take_while(is_between_items);
       if (cursor.at_end()) break;
+      if (!wanting_ && book_.leaves() > 0 && take_whole_book(cursor)) {
+        begun_ = true;
+        place_all(1, book_.leaves());
+        continue;
+      }
       if (all_ == All::no && take_end_of_book(cursor)) continue;
       if (!read_.spans.empty() && take_content_remark(cursor)) continue;
-      auto const word = cursor.take_until(is_between_items);
+      auto const from = cursor.at();
+      if (auto const word = cursor.take_until(is_between_items); word == "f." || word == "ff.") { // f. 5-6
+        auto number = cursor;
+        number.take_blanks();
+        if (number.at_digit()) number.take_until(is_between_items), cursor = number;
+      }
+      auto const word = text_.substr(from, cursor.at() - from);
       if (auto const wrong = item(word)) return *wrong;
       if (read_.spans.size() > limits_.runs) return error(Problem::too_many_runs, word, limits_.runs);
     }

@@ -3,7 +3,8 @@
 /// say only what is wanting, so a list may begin with it.
 ///
 ///   list    = leaves , { [ "imperfect" , [ ":" ] ] , wanting , leaves , [ ")" ] } ;
-///   wanting = [ "(" ] , ( wanting word | "missing" | "without" | "except" | "less" ) , [ ":" ] ;
+///   wanting = [ "(" ] , ( wanting word | "missing" | "without" | "except" | "excepting" | "less"
+///             | "but" , [ "for" ] | "save" , [ "for" ] ) , [ ":" ] ;
 ///             (* wanting word: leaf/leaf_words.hpp *)
 #pragma once
 
@@ -47,7 +48,8 @@ class ListPassages {
   /// Returns true for a word after which leaves are wanting.
   [[nodiscard]] static bool begins_wanting(std::string_view word) noexcept {
     return is_wanting_word(word) || equal_in_any_case(word, "missing") || equal_in_any_case(word, "without") ||
-           equal_in_any_case(word, "except") || equal_in_any_case(word, "less");
+           equal_in_any_case(word, "except") || equal_in_any_case(word, "excepting") ||
+           equal_in_any_case(word, "less") || equal_in_any_case(word, "but") || equal_in_any_case(word, "save");
   }
   /// Ends the passage at `to` and begins the next one at `from`. Returns the one that has ended.
   ListPassage turn(std::size_t to, std::size_t from, bool wanting) noexcept {

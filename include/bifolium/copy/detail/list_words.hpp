@@ -57,6 +57,25 @@ namespace detail {
   cursor = c;
   return true;
 }
+/// Takes words for all leaves of the book: complete, perfect, all, all leaves present. Nothing else may come in the same
+/// item, so that the all of "all after C1" is not taken.
+[[nodiscard]] inline bool take_whole_book(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  auto const word = c.take_until(is_between_items);
+  if (equal_in_any_case(word, "all")) {
+    for (std::string_view const more : {"leaves", "present"}) {
+      auto next = c;
+      next.take_blanks();
+      if (equal_in_any_case(next.take_until(is_between_items), more)) c = next;
+    }
+  } else if (!equal_in_any_case(word, "complete") && !equal_in_any_case(word, "perfect")) {
+    return false;
+  }
+  c.take_while(is_space);
+  if (!c.at_end() && c.peek() != ',' && c.peek() != ';') return false;
+  cursor = c;
+  return true;
+}
 /// Leaves at the beginning or the end of a book, or at both, as words name them.
 struct EndsOfBook {
   int first{}, last{};
