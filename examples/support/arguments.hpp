@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/collation/dialect.hpp>
+#include <bifolium/core/letters_apart.hpp>
 
 #include "input.hpp"
 #include "program.hpp"
@@ -26,8 +27,19 @@ class Arguments {
   std::string wrong_{};
   bool help_{};
 
+  /// Names an option that is spelt nearly as the one that there is not; one letter in four may be wrong.
+  void refuse_unknown(std::string const& word, std::initializer_list<std::initializer_list<std::string_view>> known) {
+    wrong_ = "there is no option " + word;
+    std::string_view meant;
+    int least = 1 + static_cast<int>(word.size()) / 4;
+    for (auto const& options : known)
+      for (auto const option : options)
+        if (auto const apart = bifolium::letters_apart(word, option); apart < least) least = apart, meant = option;
+    if (!meant.empty()) wrong_.append("; is it ").append(meant).append("?");
+  }
+
 public:
-  /// `flags` have no value (--list), `valued` take the next word (--svg FILE).
+  /// `flags` have no value (--list), `valued` take the next word (--svg FILE) or what is after an equals sign (--svg=FILE).
   Arguments(int count, char** words, std::initializer_list<std::string_view> flags,
             std::initializer_list<std::string_view> valued) {
     auto const among = [](std::string_view word, std::initializer_list<std::string_view> all) {
@@ -45,8 +57,10 @@ public:
         options_.emplace_back(word, words[++i]);
       else if (among(word, valued))
         wrong_ = "the option " + word + " needs a value";
+      else if (auto const equals = word.find('='); equals != word.npos && among(word.substr(0, equals), valued))
+        options_.emplace_back(word.substr(0, equals), word.substr(equals + 1));
       else if (word.size() > 1 && word.starts_with("-"))
-        wrong_ = "there is no option " + word;
+        refuse_unknown(word, {flags, valued});
       else
         words_.push_back(word);
     }

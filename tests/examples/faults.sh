@@ -159,6 +159,22 @@ run /dev/null "$bin/show_formes" $'8_\xd0\xbectavo\x1b[31m'
 expect "show_formes of a scheme with a Cyrillic letter" 2 'U+043E'
 grep -q $'\x1b' "$work/err" && fail "show_formes: a control character in a message"
 
+# Options that are misspelt.
+while read -r program misspelt option; do
+  run /dev/null "$bin/$program" "$misspelt"
+  expect "$program $misspelt" 2 "there is no option $misspelt; is it $option?"
+done <<'EOT'
+show_formes --lst --list
+name_format --shres --shares
+reckon_paper --decimal --decimals
+find_fold --misprint --misprints
+describe_book --sheet --sheets
+audit_records --repaird --repaired
+fold_a_sheet --papr --paper
+EOT
+run /dev/null "$bin/show_formes" --nothing-like-it
+expect "show_formes with an option like none" 2 'there is no option --nothing-like-it$'
+
 # Names of columns.
 printf 'Height_mm\tyear\tyear\n201\t1490\t1500\n' >"$work/rows"
 run "$work/rows" "$bin/name_format"

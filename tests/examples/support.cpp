@@ -312,6 +312,8 @@ TEST_CASE("options take numbers in their range, and nothing else") {
   CHECK(asked({"--flag"}) == std::size_t{16} * 1024 * 1024);
   CHECK(asked({"--longest-line", "7"}) == 7);
   CHECK(asked({"--longest-line", "7", "--longest-line", "8"}) == 8);
+  CHECK(asked({"--longest-line=7"}) == 7);
+  CHECK(asked({"--longest-line=7=8"}) == std::size_t{16} * 1024 * 1024);
   for (auto const* wrong : {"0", "-1", "7x", "", "99999999999999999999", "1e3"})
     CHECK(asked({"--longest-line", wrong}) == std::size_t{16} * 1024 * 1024);
 }
