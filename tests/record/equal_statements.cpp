@@ -50,20 +50,22 @@ TEST_CASE("paginations and extents are equal if they say the same") {
                                 r.at = {1, 2};
                               },
                               [](auto& r) {
-                                r.first_at = {1, 2};
+                                r.first_at = TextSpan{1, 2};
                               },
                               [](auto& r) {
-                                r.last_at = {1, 2};
+                                r.last_at = TextSpan{1, 2};
                               },
                               [](auto& r) {
-                                r.true_at = {1, 2};
+                                r.true_at = TextSpan{1, 2};
                               }});
   each_differs<Pagination>({}, {[](auto& p) { p.runs.resize(1); }, [](auto& p) { p.misprints.resize(1); },
-                                [](auto& p) { p.unpaged = true; }, [](auto& p) { p.incomplete = true; }});
+                                [](auto& p) { p.unpaged = true; }, [](auto& p) { p.incomplete = true; },
+                                [](auto& p) { p.plate_pages = 1; }});
   none_differs<Pagination>({}, {[](auto& p) { p.unread.resize(1); }, [](auto& p) { p.warn({}); }});
   each_differs<Plates>({}, {[](auto& p) { p.count = 1; }, [](auto& p) { p.unit = PageUnit::pages; },
                             [](auto& p) { p.numerals = Numerals::roman; }, [](auto& p) { p.numbered = true; },
-                            [](auto& p) { p.folded = 0; }, [](auto& p) { p.approximate = true; }});
+                            [](auto& p) { p.folded = 0; }, [](auto& p) { p.approximate = true; },
+                            [](auto& p) { p.in_pages = true; }});
   none_differs<Plates>({}, {[](auto& p) { p.at = {1, 2}; }});
   each_differs<Extent>({},
                        {[](auto& e) { e.pagination.unpaged = true; }, [](auto& e) { e.plates.resize(1); },
@@ -106,8 +108,8 @@ TEST_CASE("statements of signing, size and format are equal if they say the same
                                    [](auto& s) {
                                      s.folded_width = SizeRange{1, 2};
                                    },
-                                   [](auto& s) { s.formats.resize(1); }, [](auto& s) { s.of_leaf = true; },
-                                   [](auto& s) { s.approximate = true; }});
+                                   [](auto& s) { s.formats.resize(1); }, [](auto& s) { s.gathered.emplace(); },
+                                   [](auto& s) { s.of_leaf = true; }, [](auto& s) { s.approximate = true; }});
   none_differs<SizeStatement>({}, {[](auto& s) { s.unread.resize(1); }});
   each_differs<FormatStatement>({}, {[](auto& f) { f.formats.resize(1); }, [](auto& f) { f.paper = "royal"; },
                                      [](auto& f) { f.gathered.emplace(); }, [](auto& f) { f.probable = true; }});

@@ -560,11 +560,11 @@ TEST_CASE("each run keeps where in the text its numbers are") {
   auto const runs = (*read_extent(text)).pagination.runs;
   REQUIRE(runs.size() == 3);
   CHECK(runs[0].at.of(text) == "[8]");
-  CHECK(runs[0].last_at.of(text) == "8");
+  CHECK(runs[0].last_at->of(text) == "8");
   CHECK(runs[1].at.of(text) == "²35-154 [i.e. 152]");
-  CHECK(runs[1].first_at.of(text) == "35");
-  CHECK(runs[1].last_at.of(text) == "154");
-  CHECK(runs[1].true_at.of(text) == "152");
-  CHECK(runs[2].last_at.of(text) == "xii");
-  CHECK(runs[2].first_at.empty());
+  CHECK(runs[1].first_at->of(text) == "35");
+  CHECK(runs[1].last_at->of(text) == "154");
+  CHECK(runs[1].true_at->of(text) == "152");
+  CHECK(runs[2].last_at->of(text) == "xii");
+  CHECK_FALSE(runs[2].first_at);
 }

@@ -53,10 +53,10 @@ struct PageRun {
   /// the correct last number, if the statement corrects it: 152 in 35-154 [=152]
   std::optional<std::int64_t> true_last{};
 
-  TextSpan at{};       ///< the whole run in the statement, with brackets and correction
-  TextSpan first_at{}; ///< the first number; empty if it is not written
-  TextSpan last_at{};  ///< the last number, or the number of pages without numbers
-  TextSpan true_at{};  ///< the correcting number; empty if there is none
+  TextSpan at{}; ///< the whole run in the statement, with brackets and correction; empty if no statement was read
+  std::optional<TextSpan> first_at{}; ///< the first number; no value if it is not written
+  std::optional<TextSpan> last_at{};  ///< the last number, or the number of pages without numbers, if it is written
+  std::optional<TextSpan> true_at{};  ///< the correcting number; no value if there is none
 
   /// Returns the number of pages: twice the leaves, half the columns.
   [[nodiscard]] constexpr std::int64_t pages() const noexcept {
@@ -147,7 +147,11 @@ struct Pagination {
     auto const move = [&](TextSpan& span) {
       if (!span.empty()) span.from += bytes, span.to += bytes;
     };
-    for (auto& run : runs) move(run.at), move(run.first_at), move(run.last_at), move(run.true_at);
+    for (auto& run : runs) {
+      move(run.at);
+      for (auto* const span : {&run.first_at, &run.last_at, &run.true_at})
+        if (*span) move(**span);
+    }
     for (auto& span : unread) move(span);
     for (auto& doubt : warnings_) doubt = error_after(start, doubt);
     return static_cast<Pagination&&>(*this);

@@ -112,7 +112,8 @@ public:
 [[nodiscard]] inline std::string extent_line(Pagination const& pagination) {
   return detail::ExtentWriter{pagination}.write() + detail::plates_in_pages(pagination);
 }
-/// Writes plates as they follow the pages: "[3] leaves of plates (1 folded)".
+/// Writes plates as they follow the pages: "[3] leaves of plates (1 folded)", "[2] leaves of plates (included in the
+/// pagination)".
 [[nodiscard]] inline std::string plates_line(Plates const& plates) {
   std::string text = plates.approximate ? "approximately " : "";
   auto const number = page_figure(plates.count, plates.numerals);
@@ -121,6 +122,7 @@ public:
                                                    : (plates.count == 1 ? " leaf" : " leaves");
   text.append(unit).append(" of plates");
   if (plates.folded) text += " (" + std::to_string(*plates.folded) + " folded)";
+  if (plates.in_pages) text += " (included in the pagination)";
   return text;
 }
 /// Writes the whole extent: "2 v. (vi, 200, [4] p., [2] leaves of plates)". Reading it gives the same numbers of pages,
@@ -132,17 +134,11 @@ public:
   if (extent.pagination.unpaged && text.empty()) add("unpaged");
   if (extent.various_pagings) add("various pagings");
   if (extent.pagination.incomplete && extent.pagination.runs.empty()) add("incomplete");
-  std::string in_pages;
   std::int64_t listed = 0; // pages of the plates that the pages count
-  for (auto const& plates : extent.plates) {
-    if (!plates.in_pages) continue;
-    in_pages += (in_pages.empty() ? "" : ", ") + plates_line(plates);
-    listed += plates.unit == PageUnit::pages ? plates.count : 2 * plates.count;
-  }
-  if (listed < extent.pagination.plate_pages) in_pages += in_pages.empty() ? "plates" : ", plates";
-  if (!in_pages.empty()) text += " (including " + in_pages + ')';
   for (auto const& plates : extent.plates)
-    if (!plates.in_pages) add(plates_line(plates));
+    if (plates.in_pages) listed += plates.unit == PageUnit::pages ? plates.count : 2 * plates.count;
+  if (listed < extent.pagination.plate_pages) text += " (including plates)";
+  for (auto const& plates : extent.plates) add(plates_line(plates));
   if (!extent.volumes && !extent.sheets) return text;
   std::string whole;
   if (extent.volumes) whole = std::to_string(*extent.volumes) + " v.";

@@ -13,7 +13,8 @@ namespace detail {
 
 /// One run of pages in the text.
 struct PageRunPlace {
-  TextSpan whole{}, first{}, last{}, truly{};
+  TextSpan whole{};
+  std::optional<TextSpan> first{}, last{}, truly{}; // of those that are written
 };
 
 class PagePlaces {
@@ -29,7 +30,7 @@ public:
   /// Returns true if every number is in the text and all are counted in one unit, so that an edit can be written.
   [[nodiscard]] bool complete() const {
     for (auto const& run : runs_)
-      if (run.last.empty()) return false;
+      if (!run.last) return false;
     return !runs_.empty() && one_unit();
   }
 
@@ -45,10 +46,10 @@ public:
       one.kind = run.numbering == Numbering::none  ? PageRunShape::Kind::unnumbered
                  : run.numerals == Numerals::roman ? PageRunShape::Kind::roman
                                                    : PageRunShape::Kind::arabic;
-      one.first = run.numbering != Numbering::none && !runs_[r].first.empty() ? run.first : 0;
+      one.first = run.numbering != Numbering::none && runs_[r].first ? run.first : 0;
       one.last = run.numbering == Numbering::none ? run.count : run.last;
       // a number that the description corrects is not corrected again: not that of pages without numbers either
-      one.truly = run.numbering == Numbering::none && !run.true_at.empty() ? run.count : run.true_last.value_or(0);
+      one.truly = run.numbering == Numbering::none && run.true_at ? run.count : run.true_last.value_or(0);
       one.count = one_unit() ? run.count : run.pages();
       shape.runs.push_back(one);
     }
@@ -65,14 +66,14 @@ public:
     case PageEdit::What::none:
       return std::nullopt;
     case PageEdit::What::last:
-      return TextEdit{runs_[r].last,
+      return TextEdit{*runs_[r].last,
                       pagination_.runs[r].numbering == Numbering::none ? std::to_string(edit.a) : number(edit.a)};
     case PageEdit::What::truly:
-      return TextEdit{{runs_[r].last.to, runs_[r].last.to}, " [i.e. " + number(edit.a) + ']'};
+      return TextEdit{{runs_[r].last->to, runs_[r].last->to}, " [i.e. " + number(edit.a) + ']'};
     case PageEdit::What::first:
-      if (edit.a == 0) return TextEdit{{runs_[r].whole.from, runs_[r].last.from}, ""};
-      if (!runs_[r].first.empty()) return TextEdit{runs_[r].first, number(edit.a)};
-      return TextEdit{{runs_[r].last.from, runs_[r].last.from}, number(edit.a) + '-'};
+      if (edit.a == 0) return TextEdit{{runs_[r].whole.from, runs_[r].last->from}, ""};
+      if (runs_[r].first) return TextEdit{*runs_[r].first, number(edit.a)};
+      return TextEdit{{runs_[r].last->from, runs_[r].last->from}, number(edit.a) + '-'};
     case PageEdit::What::insert: {
       auto const pages = '[' + std::to_string(edit.a) + ']';
       if (r == runs_.size()) return TextEdit{{runs_.back().whole.to, runs_.back().whole.to}, gap + pages};

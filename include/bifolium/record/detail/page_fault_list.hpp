@@ -84,10 +84,10 @@ class PageFaultList {
       head.last = twice ? fault->to : fault->from - 1;
       head.count = head.last - head.first + 1;
       head.true_last.reset(), run.true_last.reset(); // the count is exact now
-      head.last_at = {};
+      head.last_at.reset();
       run.first = twice ? fault->from : fault->to + 1;
       run.count = run.last - run.first + 1;
-      run.first_at = {};
+      run.first_at.reset();
       parted.push_back(head);
     }
     parted.push_back(run);

@@ -167,7 +167,7 @@ protected:
     Alphabet const alphabet{{uses(Alphabet::j), uses(Alphabet::u), uses(Alphabet::w)}};
     PageRun run{Numbering::printed, Numerals::letters, series, starred};
     run.first = alphabet.place(first), run.last = alphabet.place(last), run.count = run.last - run.first + 1;
-    run.first_at = {from, from + 1}, run.last_at = {cursor_.at() - 1, cursor_.at()};
+    run.first_at = TextSpan{from, from + 1}, run.last_at = TextSpan{cursor_.at() - 1, cursor_.at()};
     if (run.count != last - first + 1)
       read_.pagination.warn(cursor_.error(Problem::pages_lettered, {from, cursor_.at()}, last - first + 1));
     return finish(run, from, true);
@@ -202,14 +202,14 @@ protected:
     if (!unprinted) return finish(run, from, true);
     auto tail = run;
     if (run.count > 1) {
-      run.last = last.value - 1, --run.count, run.last_at = {}, run.at = {from, last.at.from};
+      run.last = last.value - 1, --run.count, run.last_at.reset(), run.at = {from, last.at.from};
       run.part = part_;
       set_unit(run, unit_);
       sequences_.add(run, true);
       runs().push_back(run);
     }
     tail.numbering = Numbering::inferred;
-    tail.first = tail.last, tail.count = 1, tail.first_at = {};
+    tail.first = tail.last, tail.count = 1, tail.first_at.reset();
     return finish(tail, last.at.from, true);
   }
   /// Reads a number alone. It is one page or, in an extent, the last number of its sequence: 205 for 1-205.

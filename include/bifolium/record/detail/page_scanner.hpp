@@ -18,7 +18,8 @@ namespace detail {
 /// 26; 0 if no such run begins here. i-x is not such a run, but Roman numerals.
 inline int letter_run(TextCursor look) {
   auto const first = look.peek();
-  if (!is_latin_letter(first) || roman_numeral(look.rest().substr(0, 1))) return 0;
+  // u and v are one letter of the alphabet, and v is a numeral
+  if (!is_latin_letter(first) || small_letter(first) == 'u' || roman_numeral(look.rest().substr(0, 1))) return 0;
   look.skip(1);
   auto const last = look.take_dash() ? look.peek() : '\0';
   bool const one_case = (first >= 'a') == (last >= 'a');
