@@ -444,6 +444,11 @@ TEST_CASE("centuries that share their word, in words and in both kinds of numera
     CHECK(date->years == YearRange{1501, 1700});
     CHECK(date->unread.empty());
   }
+  // a day after an initial, or after the year, is not a century
+  for (auto text : {"J. S. 16 Maii 1641", "printed by J. S. 16 May 1641", "S. XVI. Maii 1641", "an. 7 Maii 1641"}) {
+    INFO(std::string{text});
+    CHECK((*read_date(text)).years == YearRange{1641});
+  }
   // other ordinals are not centuries
   for (auto text : {"17th Nov. 1641", "the 16th or 17th of March 1641", "3rd ed., 1641", "16. oder 17. Mai 1641"}) {
     INFO(std::string{text});
@@ -562,4 +567,14 @@ TEST_CASE("a decade or a century after the last year that is read is not one") {
   }
   CHECK(decades == 110); // 1000 to 2099
   CHECK(centuries == 11);
+}
+
+TEST_CASE("years that are not the answer are told in the order of the text") { // found by a fuzzer
+  constexpr std::string_view text = "printed 1590 by John Smith, reprinted 1641";
+  auto const date = read_date(text);
+  REQUIRE(date);
+  CHECK(date->years == YearRange{1641});
+  REQUIRE(date->unread.size() == 2);
+  CHECK(date->unread[0].of(text) == "printed 1590");
+  CHECK(date->unread[1].of(text) == "by John Smith");
 }

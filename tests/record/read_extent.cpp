@@ -97,6 +97,7 @@ TEST_CASE("lettered pages, by their first and last letter") { // DCRMR 6.21.421.
   CHECK(extent("a-j p.").warnings().empty());
   CHECK(extent("i-x, 12 p.").pagination.runs[0].numerals == Numerals::roman); // never letters
   CHECK(!read_extent("d-a p."));
+  CHECK(!read_extent("u-z p.")); // u and v are one letter, and v is a numeral
   CHECK(!read_extent("a-D p."));
 }
 

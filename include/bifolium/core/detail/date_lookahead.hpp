@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Finds what stands between the years of a statement of date, at a position of its text: words about a year, months,
-/// and what joins a second year to the first.
+/// Finds what stands between the years of a statement of date, at a position of its text: words about a year, remarks
+/// after it, and what joins a second year to the first.
 #pragma once
 
 #include <bifolium/core/about_words.hpp>
@@ -15,6 +15,12 @@ class DateLookahead : protected DateNumerals {
 protected:
   using DateNumerals::DateNumerals;
 
+  /// A year or a range, with everything that the statement says about it.
+  struct Item {
+    YearRange written{}, years{};
+    TextSpan at{};
+    bool probable{}, about{}, doubled{}, open_before{}, open_after{}, roman{}, clipped{}, joined{};
+  };
   /// A word of the table at a position, and the position of the byte after it.
   struct WordAt {
     DateWord says{};
@@ -50,15 +56,6 @@ protected:
     auto const next = byte(after_blanks(at));
     return is_digit(next) || next == '[' || imprint_numeral_after(at) != 0;
   }
-  /// Returns the place of a month in the table of months, from 1, or 0 if none is there.
-  [[nodiscard]] constexpr std::size_t month_at(std::size_t at) const {
-    std::size_t place = 0;
-    for (auto const beginning : month_beginnings) {
-      ++place;
-      if (cursor(at).take_in_any_case(beginning)) return place;
-    }
-    return 0;
-  }
   /// Returns the position of the byte after a `ca.` or `circa` that stands after its year, or 0. `c` has its full
   /// stop.
   [[nodiscard]] constexpr std::size_t about_after(std::size_t at) const {
@@ -71,6 +68,33 @@ protected:
       if (next == '\0' || next == ']' || next == ')' || next == '?' || next == ',' || next == ';') return end.at();
     }
     return 0;
+  }
+  /// Reads a remark after a year: `?`, `ca.`, `or later`, or the dash of a range without an end. Returns the position of
+  /// the byte after it, or 0.
+  [[nodiscard]] constexpr std::size_t remark(Item& read, std::size_t at, bool several) const {
+    if (byte(at) == '?') {
+      read.probable = true;
+      return at + 1;
+    }
+    // 1641[?], 1641 (?)
+    if ((byte(at) == '[' && byte(at + 1) == '?' && byte(at + 2) == ']') ||
+        (byte(at) == '(' && byte(at + 1) == '?' && byte(at + 2) == ')')) {
+      read.probable = true;
+      return at + 3;
+    }
+    if (auto const end = about_after(at)) {
+      read.about = true;
+      return end;
+    }
+    auto const said = word(at);
+    auto const after_dash = after_blanks(at + point(at).bytes);
+    bool const ends =
+        after_dash == text_.size() || byte(after_dash) == ']' || byte(after_dash) == ')' || byte(after_dash) == '>';
+    bool const begun = !several && is_dash(point(at).value) && ends; // 1640-: the last volume has not come out
+    read.open_after = read.open_after || begun || said.says == DateWord::or_later;
+    read.open_before = read.open_before || said.says == DateWord::or_earlier;
+    if (said.says == DateWord::or_later || said.says == DateWord::or_earlier) return said.to;
+    return begun ? at + point(at).bytes : 0;
   }
   [[nodiscard]] constexpr std::size_t imprint_numeral_after(std::size_t at) const {
     auto const next = after_blanks(at);
@@ -139,7 +163,7 @@ protected:
       if (year <= first.to || (last.count == 1 && last.number == 0)) return std::nullopt;
       return Atom{.years = year, .to = last.to, .digits = last.count, .opened = last.opened, .parted = last.parted};
     }
-    if (last.count == 4 && last.parted)
+    if (last.count == 4 && last.parted && last.number <= latest_year)
       return Atom{.years = last.number, .to = last.to, .digits = 4, .opened = last.opened, .parted = true};
     return atom(at);
   }

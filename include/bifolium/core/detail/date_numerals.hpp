@@ -57,6 +57,20 @@ protected:
     return error_in(text_, span, problem, limit);
   }
 
+  /// Returns the place of a month in the table of months, from 1, or 0 if none is there.
+  [[nodiscard]] constexpr std::size_t month_at(std::size_t at) const {
+    std::size_t place = 0;
+    for (auto const beginning : month_beginnings) {
+      ++place;
+      if (cursor(at).take_in_any_case(beginning)) return place;
+    }
+    return 0;
+  }
+  /// Returns true if the number before the position is a day: 16 May, XVI. Maii.
+  [[nodiscard]] constexpr bool month_follows(std::size_t at) const {
+    return month_at(after_blanks(byte(at) == '.' ? at + 1 : at)) > 0;
+  }
+
   /// Reads the words after a number that make it a century: `th century`, `e siècle`, `. Jh.`. Returns the position of
   /// the byte after them, or 0.
   [[nodiscard]] constexpr std::size_t century_after(std::size_t at) const {
@@ -184,8 +198,8 @@ protected:
     if (read.count <= 2 && number > 0 && number <= 21) {
       if (auto const end = century_after(to)) return made_century(end);
       if (auto const end = century_shared_after(to)) return made_century(end);
-      if (said_.century) return made_century(to);
-      if (said_.republic && number <= 14) return made(to, {1791 + number, 1792 + number}, true);
+      if (said_.century && !month_follows(to)) return made_century(to);
+      if (said_.republic && number <= 14 && !month_follows(to)) return made(to, {1791 + number, 1792 + number}, true);
     }
     if (read.count == 3 && number >= 450) return made(to, number + 1000, false, true);
     return std::nullopt;
@@ -231,7 +245,7 @@ protected:
     };
     if (auto const end = century_after(to)) return made(century(part.value), end, true);
     if (auto const end = century_shared_after(to)) return made(century(part.value), end, true);
-    if (word_goes_on(to)) return std::nullopt;
+    if (word_goes_on(to) || month_follows(to)) return std::nullopt;
     if (said_.century) return made(century(part.value), to, true);
     if (said_.republic && part.value <= 14) return made({1791 + part.value, 1792 + part.value}, to, false);
     return std::nullopt;

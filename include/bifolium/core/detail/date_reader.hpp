@@ -12,44 +12,11 @@ inline namespace v0 {
 namespace detail {
 
 class DateReader : DateLookahead {
-  /// A year or a range, with everything that the statement says about it.
-  struct Item {
-    YearRange written{}, years{};
-    TextSpan at{};
-    bool probable{}, about{}, doubled{}, open_before{}, open_after{}, roman{}, clipped{}, joined{};
-  };
   std::size_t at_{}, told_{}; // told_: the text up to here is read or listed as unread
   std::optional<Item> plain_{}, bracket_{}, correction_{};
   bool no_date_{};
   StatedDate date_{};
 
-  /// Reads a remark after a year: `?`, `ca.`, `or later`, or the dash of a range without an end. Returns the position of
-  /// the byte after it, or 0.
-  [[nodiscard]] constexpr std::size_t remark(Item& read, std::size_t at, bool several) const {
-    if (byte(at) == '?') {
-      read.probable = true;
-      return at + 1;
-    }
-    // 1641[?], 1641 (?)
-    if ((byte(at) == '[' && byte(at + 1) == '?' && byte(at + 2) == ']') ||
-        (byte(at) == '(' && byte(at + 1) == '?' && byte(at + 2) == ')')) {
-      read.probable = true;
-      return at + 3;
-    }
-    if (auto const end = about_after(at)) {
-      read.about = true;
-      return end;
-    }
-    auto const said = word(at);
-    auto const after_dash = after_blanks(at + point(at).bytes);
-    bool const ends =
-        after_dash == text_.size() || byte(after_dash) == ']' || byte(after_dash) == ')' || byte(after_dash) == '>';
-    bool const begun = !several && is_dash(point(at).value) && ends; // 1640-: the last volume has not come out
-    read.open_after = read.open_after || begun || said.says == DateWord::or_later;
-    read.open_before = read.open_before || said.says == DateWord::or_earlier;
-    if (said.says == DateWord::or_later || said.says == DateWord::or_earlier) return said.to;
-    return begun ? at + point(at).bytes : 0;
-  }
   /// Adds what the words before the item say, and makes its years as wide as all of it says.
   constexpr void settle(Item& read, bool several) {
     read.years = read.doubled ? YearRange{read.written.to} : read.written;
@@ -109,14 +76,21 @@ class DateReader : DateLookahead {
     if (last > first) date_.unread.push_back({first, last});
     if (to > told_) told_ = to;
   }
-  /// Lists the year of an earlier printing as unread, with the words before it: `printed 1590, reprinted 1641`.
-  constexpr void tell_earlier(TextSpan span) {
+  /// Lists years that are not the answer as unread, in the order of the text, with the words before them: `printed 1590,
+  /// reprinted 1641`.
+  constexpr void tell_other_years(TextSpan span) {
     auto& unread = date_.unread;
-    auto const end = unread.empty() ? span.to : after_blanks(unread.back().to);
-    if (end == span.from || (byte(end) == ',' && after_blanks(end + 1) == span.from))
-      unread.back().to = span.to;
-    else
-      unread.push_back(span);
+    auto at = unread.size();
+    while (at > 0 && unread[at - 1].from > span.from) --at;
+    auto end = at > 0 ? after_blanks(unread[at - 1].to) : span.to;
+    if (byte(end) == ',') end = after_blanks(end + 1);
+    if (at > 0 && end == span.from) {
+      unread[at - 1].to = span.to;
+      return;
+    }
+    unread.push_back(span);
+    for (auto i = unread.size() - 1; i > at; --i) unread[i] = unread[i - 1];
+    unread[at] = span;
   }
   /// Adds an item to its group.
   constexpr void keep(Item const& read) {
@@ -126,7 +100,7 @@ class DateReader : DateLookahead {
     if (!heap || said_.correction || heap->clipped)
       heap = read;
     else if (said_.reprinted && &heap == &plain_)
-      tell_earlier(heap->at), heap = read;
+      tell_other_years(heap->at), heap = read;
     else if (read.clipped)
       return;
     else if (is_open(*heap) && is_open(read) && heap->open_before != read.open_before &&
@@ -244,7 +218,7 @@ class DateReader : DateLookahead {
       return error(Problem::not_years, date_.unread.empty() ? TextSpan{0, text_.size()} : date_.unread.front());
     }
     date_.years = best->years, date_.written = best->written;
-    if (bracket_ && !correction_ && best != &*bracket_) tell_earlier(bracket_->at);
+    if (bracket_ && !correction_ && best != &*bracket_) tell_other_years(bracket_->at);
     date_.corrected = correction_.has_value();
     date_.supplied = date_.supplied || best == (bracket_ ? &*bracket_ : nullptr);
     date_.probable = best->probable, date_.approximate = best->about, date_.double_dated = best->doubled;

@@ -197,7 +197,7 @@ class SizeReader {
   /// Takes words about the paper before a format in parentheses: the royal of (royal 4to).
   void words_of_paper() {
     auto look = cursor_;
-    auto const inner = look.take_until([](char32_t c) { return c == ')'; });
+    auto const inner = look.take_until([](char32_t c) { return c == ')' || c == '('; });
     auto const read = read_format_statement(inner);
     if (!read || read->formats.size() != 1 || !read->unread.empty() || read->paper.empty()) return;
     auto const words = TextSpan{cursor_.at(), cursor_.at() + inner.find(read->paper) + read->paper.size()};
