@@ -101,3 +101,28 @@ TEST_CASE("words about the paper, gatherings, doubts and second formats") { // c
   CHECK(read_format_statement("").error().problem == Problem::unknown_format);
   CHECK(read_format_statement("a handsome copy").error().problem == Problem::unknown_format);
 }
+
+TEST_CASE("two formats joined by a comma, a stroke or a word are both read") { // common practice, no source
+  for (auto text : {"4° and 8°", "4° & 8°", "4°, 8°", "4°/8°", "4° / 8°", "4to et 8vo", "4° und 8°"}) {
+    INFO(text);
+    auto const read = read_format_statement(text);
+    REQUIRE(read);
+    REQUIRE(read->formats.size() == 2);
+    CHECK(read->formats[0].leaves_to_sheet() == 4);
+    CHECK(read->formats[1].leaves_to_sheet() == 8);
+    CHECK(read->unread.empty());
+  }
+  CHECK((*read_format_statement("8vo, uncut")).formats.size() == 1);
+  CHECK((*read_format_statement("12° (8/4)")).formats.size() == 1); // two sizes of gatherings
+}
+
+TEST_CASE("quer is oblong") { // German catalogues: common practice, no source
+  for (auto text : {"quer-4°", "Quer-4°", "qu.-4°", "qu. 4°", "quer 4°", "obl. 4to", "oblong-4to"}) {
+    INFO(text);
+    auto const read = read_format_statement(text);
+    REQUIRE(read);
+    CHECK(read->formats[0].shape() == Shape::oblong);
+    CHECK(read->formats[0].leaves_to_sheet() == 4);
+    CHECK(read->paper.empty());
+  }
+}

@@ -132,8 +132,9 @@ struct ShapeWords {
   std::string_view word;
 };
 inline constexpr std::array shape_words{
-    ShapeWords{Shape::oblong, "oblong"sv}, ShapeWords{Shape::oblong, "obl."sv}, ShapeWords{Shape::agenda, "agenda"sv},
-    ShapeWords{Shape::broad, "broad"sv},   ShapeWords{Shape::longer, "long"sv},
+    ShapeWords{Shape::oblong, "oblong"sv}, ShapeWords{Shape::oblong, "obl."sv},   ShapeWords{Shape::oblong, "quer"sv},
+    ShapeWords{Shape::oblong, "qu."sv},    ShapeWords{Shape::agenda, "agenda"sv}, ShapeWords{Shape::broad, "broad"sv},
+    ShapeWords{Shape::longer, "long"sv},
 };
 
 constexpr void append_number(ShortText<32>& text, unsigned number) {

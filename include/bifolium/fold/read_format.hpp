@@ -76,8 +76,11 @@ struct FormatScan : TextCursor {
   [[nodiscard]] constexpr bool at_letter() const { return small_letter(peek()) >= 'a'; }
   constexpr std::optional<Shape> shape() {
     if (!at_letter()) return {};
-    for (auto const& words : shape_words)
+    for (auto const& words : shape_words) {
+      auto joined = *this; // quer-4°, oblong-4to
+      if (joined.take_in_any_case(words.word) && joined.take('-')) return *this = joined, words.shape;
       if (take_whole_word(words.word)) return words.shape;
+    }
     return {};
   }
 };

@@ -29,6 +29,22 @@ struct FormatStatement {
   }
 };
 
+namespace detail {
+/// Takes what joins two formats: and, or, &, a comma or a stroke. After a comma or a stroke a format must follow.
+inline bool take_word_between_formats(TextCursor& cursor) {
+  if (cursor.take_word("and") || cursor.take_word("or") || cursor.take_word("et") || cursor.take_word("und") ||
+      cursor.take('&'))
+    return true;
+  auto look = cursor;
+  if (!look.take(',') && !look.take('/')) return false;
+  look.take_blanks();
+  auto const next = format_at_start(look.rest());
+  if (!next || next->bytes == 0) return false;
+  cursor = look;
+  return true;
+}
+} // namespace detail
+
 /// Reads a statement of format. Words before the format are stored as words about the paper. Error: unknown_format if
 /// no format is named; zero_leaf_count, leaf_count_too_high and cycle_too_long for gatherings that there cannot be.
 [[nodiscard]] inline Expected<FormatStatement> read_format_statement(std::string_view text) {
@@ -57,8 +73,7 @@ struct FormatStatement {
       if (read.gathered->size() == 1) read.gatherings_of = read.gathered->term(0);
     }
     cursor.take_blanks();
-    if (read.formats.size() < 2 && (cursor.take_word("and") || cursor.take_word("or") || cursor.take('&'))) continue;
-    break;
+    if (read.formats.size() == 2 || !detail::take_word_between_formats(cursor)) break;
   }
   cursor.take_blanks();
   while (cursor.take('.') || cursor.take(':') || cursor.take(')')) cursor.take_blanks();
