@@ -223,7 +223,7 @@ template struct Trivial<JointSeen, 56, regular>;
 template struct Allocating<JointJudged, regular>;
 template struct Trivial<LeafSpan, 72, regular>;
 template struct Allocating<LeavesPresent, regular>;
-template struct Trivial<PageRun, 136, regular>;
+template struct Trivial<PageRun, 144, regular>;
 template struct Trivial<Misprint, 24, regular>;
 template struct Allocating<Pagination, regular>;
 template struct Allocating<StatedDate, regular>;

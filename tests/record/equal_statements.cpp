@@ -44,8 +44,8 @@ TEST_CASE("paginations and extents are equal if they say the same") {
                         {[](auto& r) { r.numbering = Numbering::none; }, [](auto& r) { r.numerals = Numerals::roman; },
                          [](auto& r) { r.series = 2; }, [](auto& r) { r.starred = true; },
                          [](auto& r) { r.unit = PageUnit::leaves; }, [](auto& r) { r.preliminary = true; },
-                         [](auto& r) { r.part = 1; }, [](auto& r) { r.first = 1; }, [](auto& r) { r.last = 5; },
-                         [](auto& r) { r.count = 5; }, [](auto& r) { r.true_last = 5; }});
+                         [](auto& r) { r.folded = true; }, [](auto& r) { r.part = 1; }, [](auto& r) { r.first = 1; },
+                         [](auto& r) { r.last = 5; }, [](auto& r) { r.count = 5; }, [](auto& r) { r.true_last = 5; }});
   none_differs<PageRun>(run, {[](auto& r) {
                                 r.at = {1, 2};
                               },

@@ -115,6 +115,24 @@ TEST_CASE("of plates whose number is not stated, any of the pages can be one") {
   }
 }
 
+TEST_CASE(
+    "folded leaves may be of the gatherings, or be put in as plates are") { // DCRMR 6.21.4225 counts them; our range
+  for (auto text : {"[16], 144 p., [2] folded leaves", "[16], 144 p., [2] gef. Bl.", "[16], 144 p., [2] folding leaves",
+                    "[2] folded leaves, [16], 144 p."}) {
+    INFO(text);
+    auto const read = read_extent(text);
+    REQUIRE(read);
+    CHECK(read->pagination.total() == Range<std::int64_t>{160, 164, 164});
+    auto const line = extent_line(*read);
+    INFO(line);
+    CHECK(read_extent(line) == *read);
+    CHECK(read_pagination(write_pagination(read->pagination)) == read->pagination);
+  }
+  CHECK((*compare_extent(*read_formula("A-K⁸"), *read_extent("[16], 144 p., [2] folded leaves"))).verdict ==
+        ExtentAgrees::agrees);
+  CHECK((*read_extent("[16], 144 p., [2] folded leaves of plates")).leaves_of_plates() == 2);
+}
+
 TEST_CASE("a formula agrees with all numbers of pages that plates among them leave open") {
   struct Agreed {
     char const* formula;

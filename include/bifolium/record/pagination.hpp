@@ -46,6 +46,7 @@ struct PageRun {
   bool starred{};        ///< true for inserted numbers: *57-*60
   PageUnit unit{};       ///< the unit
   bool preliminary{};    ///< true for `p. l.`: leaves that the numbers after them may count again
+  bool folded{};         ///< true for `[2] folded leaves`: they may be put in, and be no part of the gatherings
   std::uint16_t part{};  ///< the volume or part: 0, then 1 after the first `;` of an extent, and so on
   std::int64_t first{};  ///< the first number, or that of the page after the run before if it is not written
   std::int64_t last{};   ///< the last number, as printed, right or wrong; both have no meaning without numbers
@@ -69,8 +70,8 @@ struct PageRun {
   /// Compares all fields except the places in the text.
   friend constexpr bool operator==(PageRun const& a, PageRun const& b) noexcept {
     return a.numbering == b.numbering && a.numerals == b.numerals && a.series == b.series && a.starred == b.starred &&
-           a.unit == b.unit && a.preliminary == b.preliminary && a.part == b.part && a.first == b.first &&
-           a.last == b.last && a.count == b.count && a.true_last == b.true_last;
+           a.unit == b.unit && a.preliminary == b.preliminary && a.folded == b.folded && a.part == b.part &&
+           a.first == b.first && a.last == b.last && a.count == b.count && a.true_last == b.true_last;
   }
 };
 
@@ -114,13 +115,14 @@ struct Pagination {
   /// The high end of `total` if the copy lacks pages at its end: more pages than any book has.
   static constexpr std::int64_t no_limit = INT64_MAX;
   /// Returns the number of pages as a range. `stated`: the sum of the statement. `low`: preliminary leaves (`p. l.`)
-  /// are counted again by the numbers after them, and plates that the pages count are no part of the gatherings.
+  /// are counted again by the numbers after them; folded leaves, and plates that the pages count, are no part of the
+  /// gatherings.
   /// `high`: the same as `stated`, or `no_limit` if the copy lacks pages at its end.
   [[nodiscard]] Range<std::int64_t> total() const noexcept {
     Range<std::int64_t> total{};
     for (auto const& run : runs) {
       total.stated += run.pages();
-      total.low += run.preliminary ? 0 : run.pages();
+      total.low += run.preliminary || run.folded ? 0 : run.pages();
     }
     total.low = total.low > plate_pages ? total.low - plate_pages : 0;
     total.high = incomplete ? no_limit : total.stated;

@@ -20,7 +20,7 @@ class ExtentWriter {
   bool group_open_{}; // true if numbers are written, but their unit is not yet
 
   [[nodiscard]] static bool same_unit(PageRun const& a, PageRun const& b) {
-    return a.unit == b.unit && a.preliminary == b.preliminary && a.part == b.part;
+    return a.unit == b.unit && a.preliminary == b.preliminary && a.folded == b.folded && a.part == b.part;
   }
   void add(std::string const& words) {
     text_ += (text_.empty() || text_.ends_with("; ") ? "" : ", ") + words;
@@ -55,6 +55,7 @@ class ExtentWriter {
   }
   void close_group(PageRun const& run, bool one) {
     if (!group_open_) return;
+    if (run.folded) text_ += " folded";
     text_ += run.preliminary                 ? " p. l."
              : run.unit == PageUnit::leaves  ? (one ? " leaf" : " leaves")
              : run.unit == PageUnit::columns ? " columns"

@@ -63,6 +63,7 @@ class PaginationWriter {
     }
     if (run.numbering != Numbering::none && run.true_last)
       text_ += " [=" + page_figure(*run.true_last, run.numerals) + ']';
+    if (run.folded) text_ += " folded";
     sequences_.add(run, range);
   }
   void write_misprints() {

@@ -168,6 +168,16 @@ protected:
     take_unit(*found);
     return true;
   }
+  /// Takes `folded` between a number and its unit, or after the number of a statement that begins with its unit.
+  bool take_folded_of_run() {
+    auto look = cursor_;
+    if (runs().empty() || (extent_ && group_ == runs().size()) || !take_folded_word(look)) return false;
+    look.take_blanks();
+    auto after = look;
+    if (extent_ && take_page_unit(after) == nullptr) return false;
+    cursor_ = look;
+    return runs().back().folded = true;
+  }
   /// Takes `bl.` as the unit of the numbers before it. With another unit it means blank: 2 ff. bl.
   bool take_bl_for_leaves() {
     auto look = cursor_;

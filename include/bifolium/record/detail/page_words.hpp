@@ -134,13 +134,20 @@ constexpr bool take_numbering_words(TextCursor& cursor, bool& unnumbered) {
         Row{"weisse", true},       Row{"leere", true},          Row{"leeres", true},        Row{"w.", true},
         Row{"numbered", false},    Row{"numb.", false},         Row{"num.", false},         Row{"numerate", false},
         Row{"chiffrés", false},    Row{"chiffrées", false},     Row{"ch.", false},          Row{"gezählte", false},
-        Row{"gez.", false},        Row{"folded", false},        Row{"double", false}}) {
+        Row{"gez.", false},        Row{"double", false}}) {
     std::string_view const words = row.words;
     if (words.back() == '.' ? cursor.take(words) : cursor.take_word(words)) {
       unnumbered = unnumbered || row.unnumbered;
       return true;
     }
   }
+  return false;
+}
+
+/// Takes a word for leaves that are folded, beside their number.
+constexpr bool take_folded_word(TextCursor& cursor) {
+  for (std::string_view const word : {"folded", "folding", "fold.", "gef.", "gefaltete", "dépl.", "ripieg.", "pleg."})
+    if (word.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return true;
   return false;
 }
 

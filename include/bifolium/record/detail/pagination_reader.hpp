@@ -121,7 +121,7 @@ class PaginationReader : PageRemarkReader {
       if (close != '\0' && !cursor_.take(close)) break;
       cursor_.take_blanks();
       bool unnumbered = false;
-      while (take_numbering_words(cursor_, unnumbered)) cursor_.take_blanks();
+      while (take_numbering_words(cursor_, unnumbered) || take_folded_word(cursor_)) cursor_.take_blanks();
       found = take_page_unit(cursor_) != nullptr;
       cursor_.take(',');
     }
@@ -175,6 +175,7 @@ class PaginationReader : PageRemarkReader {
     if ((letter || (c == '(' && is_latin_letter(cursor_.peek(1)))) && plates_in_or_apart()) return std::nullopt;
     if (letter && any_ && take_word_before_plates()) return std::nullopt;
     bool unnumbered = false; // the run before has taken it into account
+    if (letter && any_ && take_folded_of_run()) return std::nullopt;
     if (letter && any_ && (take_bl_for_leaves() || take_numbering_words(cursor_, unnumbered) || unit()))
       return std::nullopt;
     if (any_ && !extent_ && begins_faults()) return faults();
