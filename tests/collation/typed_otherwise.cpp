@@ -110,6 +110,10 @@ TEST_CASE("a formula is the same with a stop after it, or under a heading") {
   auto const ends_openly = [](std::string const& text) { return text.ends_with('.') || text.ends_with(';'); };
   check_the_same(all, 400, [&](std::string const& text) { return ends_openly(text) ? text : text + '.'; });
   check_the_same(all, 400, [&](std::string const& text) { return ends_openly(text) ? text : text + " ;"; });
+  check_the_same(all, 400, [&](std::string const& text) { // after words it is a part of them
+    bool const words = told(text, dialects::stc).find("text_not_read") != text.npos;
+    return ends_openly(text) || words ? text : text + " :";
+  });
   for (std::string_view const heading : {"Signatures: ", "Collation: ", "Lagenformel: ", "Segnatura: "})
     check_the_same(all, 900, [&](std::string const& text) {
       bool const headed = text.starts_with("Sig") || text.starts_with("Coll");

@@ -18,6 +18,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/bracket_grammar.hpp>
+#include <bifolium/collation/detail/formula_element.hpp>
 #include <bifolium/collation/detail/quotation.hpp>
 
 namespace bifolium {
@@ -37,7 +38,7 @@ template <class Sink> class Grammar : BracketGrammar<Sink> {
 
 public:
   constexpr Grammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
-      : Grammar{text, tei_content(text), dialect, limits, sink} {}
+      : Grammar{text, formula_element(text), dialect, limits, sink} {}
 
   /// Reads the whole text. Returns false if it cannot be read; error() has the reason.
   constexpr bool read() {
@@ -77,23 +78,9 @@ public:
   [[nodiscard]] constexpr Doubt error() const noexcept { return error_; }
 
 private:
-  struct Content {
-    std::size_t from{}, to{};
-  };
-  constexpr Grammar(std::string_view text, Content content, Dialect dialect, Limits const& limits, Sink& sink)
+  constexpr Grammar(std::string_view text, TextSpan content, Dialect dialect, Limits const& limits, Sink& sink)
       : Base{text.substr(0, content.to), dialect, limits, sink} {
     if (content.from != 0) c_ = cursor(content.from);
-  }
-  /// Returns the contents of TEI's element formula, if the text is one.
-  static constexpr Content tei_content(std::string_view text) noexcept {
-    Content const all{0, text.size()};
-    if (!text.empty() && (is_latin_letter(text[0]) || is_digit(text[0]))) return all; // most begin with a signature
-    auto const first = Lexer{text}.next();
-    auto const open = first.from;
-    if (!first.is(TokenKind::other) || !text.substr(open).starts_with("<formula")) return all;
-    auto const end = text.rfind("</formula>"), from = text.find('>', open) + 1;
-    if (end == std::string_view::npos || !TokenCursor{text, end + 10}.ended() || from > end) return all;
-    return {from, end};
   }
   /// Goes into a quotation of a formula, at the beginning of the text or of a part. Returns false if there is none.
   constexpr bool into_quotation() {
@@ -128,7 +115,8 @@ private:
       points = c_.at(TokenKind::point) ? points + 1 : 0;
       separated_ = true;
     }
-    if (points > 2) warn(Problem::text_not_read, from, c_.token.from); // A-K⁸ ...
+    if (points > 2) warn(Problem::text_not_read, from, c_.token.from);                  // A-K⁸ ...
+    if (begun() && c_.at(TokenKind::colon) && c_.ahead().is(TokenKind::end)) c_.take(); // of the record, not a mark
   }
   constexpr bool step() {
     if (begun() && (this->remark() || this->change_outside())) return !failed_;

@@ -41,8 +41,8 @@ public:
   [[nodiscard]] constexpr bool is_formula(bool first, TokenCursor const& after) const noexcept {
     bool const leaves = pointed_ && !other_; // 'gg3.4'
     bool const one = first && counted_ && !leaves;
-    if (after.ended() || (after.at(TokenKind::point) && after.ahead().is(TokenKind::end)))
-      return one || (several_ && (first || counted_));
+    bool const stop = after.at(TokenKind::point) || after.at(TokenKind::colon);
+    if (after.ended() || (stop && after.ahead().is(TokenKind::end))) return one || (several_ && (first || counted_));
     bool const bracket = after.token.spaced && (after.at(TokenKind::open_round) || after.at(TokenKind::open_square));
     bool const goes_on = bracket || after.at(TokenKind::semicolon) || (after.at(TokenKind::comma) && several_);
     return goes_on && (one || (several_ && counted_));
