@@ -76,3 +76,23 @@ TEST_CASE("each word for a part, with a full stop and without one") {
     }
   CHECK_FALSE(read_formula("book 1: A-B⁸; book 2: A-C⁸"));
 }
+
+TEST_CASE("a figure of a format before the first gathering is a part, with a doubt") {
+  for (int figure = 1; figure <= 70; ++figure) {
+    auto const text = std::to_string(figure) + ": A-K⁸";
+    CAPTURE(text);
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    bool doubted = false;
+    for (auto const& one : formula->warnings()) doubted = doubted || one.problem == Problem::figure_read_as_part;
+    CHECK(!formula->format());
+    CHECK(formula->parts().front().label == std::to_string(figure));
+    CHECK(doubted == (figure == 2 || figure == 4 || figure == 6 || figure == 8 || figure == 12 || figure == 16 ||
+                      figure == 18 || figure == 24 || figure == 32 || figure == 48 || figure == 64));
+  }
+  auto const two = read_formula("1: A-B⁸; 2: A-C⁸"); // begun with 1: parts, beyond doubt
+  REQUIRE(two);
+  CHECK(two->parts().size() == 2);
+  CHECK(two->warnings().empty());
+  CHECK((*read_formula("8. Teil: A⁸")).warnings().empty());
+}

@@ -171,10 +171,18 @@ private:
     if (!c.touches(TokenKind::colon)) return false;
     c.take();
     if (!c.token.spaced || c.ended() || c.token.is_raised_figure() || c.at(TokenKind::colon)) return false;
+    if (!begun() && to == figure.to && may_be_format(figure.value))
+      warn(Problem::figure_read_as_part, figure.from, figure.to);
     sink_.label(figure.from, to, true);
     part_ = true;
     c_ = c;
     return true;
+  }
+  /// Returns true for the figure of a format that books have: at the beginning, 8: may be 8°.
+  [[nodiscard]] static constexpr bool may_be_format(std::uint32_t figure) noexcept {
+    for (auto const leaves : {2U, 4U, 6U, 8U, 12U, 16U, 18U, 24U, 32U, 48U, 64U})
+      if (figure == leaves) return true;
+    return false;
   }
   /// Reads the Roman number of a part: I: A-K⁸ II: A-L⁸. The parts are numbered from I. Returns false if there is none.
   constexpr bool roman_part() {

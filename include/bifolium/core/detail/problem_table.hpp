@@ -281,6 +281,8 @@ BIFOLIUM_PROBLEM(267, change_outside_parentheses, "'{found}' was read as a chang
 BIFOLIUM_PROBLEM(268, two_leaves_or_range, "'{found}' was read as two leaves: if those between are meant too, write them as in (-B5-8)")
 /// 2 unsigned leaves, A-K⁸.
 BIFOLIUM_PROBLEM(269, unsigned_leaves_as_gathering, "'{found}' was read as one gathering without a signature: write π and the count")
+/// A figure before the first gathering that is the number of a part, or a format without its sign.
+BIFOLIUM_PROBLEM(290, figure_read_as_part, "'{found}' was read as the number of a part: if it is the format, write the degree sign after it, as in 8°")
 /// ±A3².
 BIFOLIUM_PROBLEM(270, cancelled_by_several, "'{found}' was read as the number of leaves in the place of the one that was cut out: {limit}")
 /// (A)-K⁸, A-(K)⁸.
