@@ -509,3 +509,24 @@ TEST_CASE("an oblong book is not higher than broad") { // by the word; construct
   CHECK(!has(examine(described({.format = "oblong 4to", .height = "15 x 20 cm"})), FindingId::oblong_but_high));
   CHECK(!has(examine(described({.format = "4to", .height = "20 x 15 cm"})), FindingId::oblong_but_high));
 }
+
+TEST_CASE("words of a formula that are not read are kept whole, however long, and once") { // constructed
+  for (std::string_view const words :
+       {"lacks two leaves, B3 cancelled by a very long story", "with a very long tail of prose about maps and more",
+        "B4 blank as far as anybody has been able to see", "Some words about the paper that nobody reads"})
+    for (auto const& [before, after] :
+         {std::pair{"8°: A-C⁸ (", ") D⁴"}, {"8°: A-C⁸ D⁴. ", ""}, {"A-C⁸ (−B3, ", ") D⁴"}}) {
+      if (before[0] == 'A' && words.find(',') != words.npos) continue; // in a list, a comma ends what is said
+      auto const text = before + std::string{words} + after;
+      CAPTURE(text);
+      auto const book = described({.formula = text});
+      for (auto const& one : book.unread) {
+        CHECK(one.text == words);
+        CHECK(text.substr(one.from, one.text.size()) == words);
+      }
+      CHECK(book.unread.size() <= 1);
+    }
+  auto const prose = described({.formula = "8°: A-C⁸ D⁴. Some words about the paper that nobody reads"});
+  REQUIRE(prose.unread.size() == 1);
+  CHECK(prose.unread[0].text == "Some words about the paper that nobody reads");
+}

@@ -25,6 +25,8 @@ protected:
   void rest(Field field, std::string_view text, TextSpan span) {
     span = trimmed(text, span, " ,;.:");
     if (span.empty()) return;
+    for (auto const& one : book_.unread) // two rules of a grammar can doubt the same words
+      if (one.field == field && one.rest && one.from == span.from && one.text == span.of(text)) return;
     auto const error = TextCursor{text}.error(Problem::trailing_text, span);
     book_.unread.push_back({field, error, std::string{span.of(text)}, span.from, true});
   }

@@ -14,7 +14,7 @@ namespace detail {
 class FormulaFieldReader : protected FieldReader {
   void take(SignatureNote const& note) {
     auto const text = texts_.formula;
-    for (auto const& one : note.formula.warnings()) take(one);
+    for (auto const& one : note.formula.warnings()) take(one, note.formula);
     book_.formula = stated(Formula{note.formula}, text);
     std::string_view const tail = note.formula.tail();
     auto const tail_at = tail.empty() ? text.npos : text.rfind(tail);
@@ -31,11 +31,23 @@ class FormulaFieldReader : protected FieldReader {
         beside_.pages_in_formula = stated(Pagination{extent->pagination}, pages, place_in(text, tail_at + *from));
     }
   }
+  /// All the words at byte `from` of which a warning quotes the beginning, as the formula keeps them: in a note, or in
+  /// the text after it.
+  [[nodiscard]] std::string_view words_at(std::size_t from, std::string_view quoted, Formula const& formula) const {
+    auto const text = texts_.formula.substr(from);
+    auto const is_all = [&](std::string const& words) {
+      return words.size() > quoted.size() && text.starts_with(words);
+    };
+    if (is_all(formula.tail())) return text.substr(0, formula.tail().size());
+    for (auto const& words : formula.notes())
+      if (is_all(words)) return text.substr(0, words.size());
+    return quoted;
+  }
   /// A doubt about the formula; one that contradicts a total of leaves stated beside it is a number of leaves.
-  void take(Error const& warning) {
+  void take(Error const& warning, Formula const& formula) {
     if (warning.problem == Problem::text_not_read) {
       auto const from = position_of(texts_.formula, {warning.line, warning.column});
-      rest(Field::formula, texts_.formula, {from, from + warning.found_text().size()});
+      rest(Field::formula, texts_.formula, {from, from + words_at(from, warning.found_text(), formula).size()});
       return;
     }
     if (warning.problem == Problem::total_contradicts && texts_.leaves.empty() && !book_.leaves) {
