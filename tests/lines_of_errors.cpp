@@ -64,8 +64,8 @@ Marked const marked_texts[]{
      [](auto text) { return told_by(read_paper_seen(some_book(), text)); }},
     {"read_signing", "[$4\n@?]", [](auto text) { return told_by(read_signing(text)); }},
     {"read_pagination", "pp. [8]\n@x-", [](auto text) { return told_by(read_pagination(text)); }},
-    {"read_extent", "[8],\n1z@", [](auto text) { return told_by(read_extent(text)); }},
-    {"read_physical_description", "[8],\n1z@", [](auto text) { return told_by(read_physical_description(text)); }},
+    {"read_extent", "[8],\n1@z", [](auto text) { return told_by(read_extent(text)); }},
+    {"read_physical_description", "[8],\n1@z", [](auto text) { return told_by(read_physical_description(text)); }},
     {"read_size", "\n@tall", [](auto text) { return told_by(read_size(text)); }},
     {"read_date", "printed in\nMDCCXXV [@1752]", [](auto text) { return told_by(read_date(text)); }},
     {"read_place", "printed in\n@Bennington", [](auto text) { return told_by(read_place(text)); }},
@@ -94,6 +94,19 @@ TEST_CASE("an error about a text of several lines has the line, and the column i
     CHECK(told.back().line == marked.line);
     CHECK(told.back().column == marked.column);
   }
+}
+
+TEST_CASE("the error of an empty text, and of a blank one, says what was expected") {
+  for (auto const& one : marked_texts)
+    for (char const* text : {"", " ", "\n"})
+      for (auto const& error : one.read(text)) {
+        CAPTURE(std::string{one.reader});
+        // a scheme and a place have no better word for it
+        bool const of_one_kind =
+            std::string_view{one.reader} == "read_place" || std::string_view{one.reader} == "read_scheme";
+        if (!of_one_kind) CHECK(error.problem != Problem::unexpected_end);
+        CHECK(message(error).find("''") == std::string::npos);
+      }
 }
 
 TEST_CASE("what a reader says is one line of UTF-8, whatever bytes the text has") {

@@ -422,7 +422,7 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
     CAPTURE(text);
     CHECK_FALSE(read_leaves_present(book, text));
   }
-  CHECK(read_leaves_present(book, "wants").error().problem == Problem::unexpected_end);
+  CHECK(read_leaves_present(book, "wants").error().problem == Problem::not_a_reference);
   for (auto const* const list : {"A-K wants", "K8 wanting", "K8 lacking.", "A1, K8 missing", "A1-K7, K8 wanting"}) {
     INFO(list);
     auto const error = read_leaves_present(book, list).error();

@@ -94,8 +94,8 @@ TEST_CASE("what is not a forme is named with its place") {
     std::string_view found;
   };
   Wrong const wrong[]{
-      {"", Problem::unexpected_end, 1, 1, ""},
-      {"# only a remark\n", Problem::unexpected_end, 2, 1, ""},
+      {"", Problem::not_a_forme, 1, 1, ""},
+      {"# only a remark\n", Problem::not_a_forme, 2, 1, ""},
       {"outter\n1 2\n", Problem::not_a_forme, 1, 1, "outter"},
       {"outer\n1 x\n", Problem::not_a_forme, 2, 3, "x"},
       {"outer\n1 0\n", Problem::not_a_forme, 2, 3, "0"},

@@ -113,7 +113,7 @@ template <class T, Can can = nothing> struct Allocating : Operators<T, can> {
 };
 
 // core
-template struct Trivial<Error, 48, regular | printed>;
+template struct Trivial<Error, 48, regular | hashed | printed>;
 template struct Trivial<Limits, 16, regular>;
 template struct Trivial<Expected<void>, 48, regular>;
 template struct Trivial<Expected<int>, 56, equal>;
@@ -212,7 +212,7 @@ template struct Trivial<SharedSheet, 12, regular>;
 template struct Allocating<PaperOfFormula, regular>;
 template struct Trivial<Dialect, 5, regular>;
 template struct Trivial<Reference, 32, regular | ordered | hashed>;
-template struct Allocating<Formula, equal>;
+template struct Allocating<Formula, equal | hashed>;
 template struct Trivial<SigningPlace, 56, regular>;
 template struct Trivial<SigningException, 60, regular>;
 template struct Allocating<Missigned, regular>;
@@ -229,7 +229,7 @@ template struct Allocating<Pagination, regular>;
 template struct Allocating<StatedDate, regular>;
 template struct Allocating<StatedPlace, regular>;
 template struct Allocating<NamedPlace, regular>;
-template struct Trivial<YearRange, 8, regular>;
+template struct Trivial<YearRange, 8, regular | hashed>;
 template struct Trivial<TextSpan, 16, regular>;
 template struct Trivial<TextCursor, 40>;
 template struct Trivial<TextPlace, 8, regular>;
@@ -502,6 +502,14 @@ TEST_CASE("what is equal hashes alike, however it was written") {
   CHECK(alike(Leaf<>{Leaf<8>{3}}, Leaf<>{3, Gathering{8}}));
   CHECK(alike(Gathering<>{Gathering<8>{}}, Gathering{8}));
   CHECK(alike(Attested{schemes::octavo}, *Attested::find("8_octavo")));
+  CHECK(alike(YearRange{1725}, YearRange{1725, 1725}));
+  CHECK(alike(read_format("doormat").error(), read_format("doormat").error()));
+  CHECK(alike(*read_formula("8°: A–K⁸ L⁴ (−L4)"), *read_formula("8vo: A-K8, L4(-L4)")));
+  std::unordered_set<Formula> formulas;
+  for (char const* text : {"A⁸", "A⁴", "B⁸", "A-B⁸", "A⁸ B⁸", "A⁸(−A8)", "2A⁸", "8°: A⁸"})
+    formulas.insert(*read_formula(text));
+  CHECK(formulas.size() == 8);
+  CHECK(formulas.contains(*read_formula("A8(-A8)")));
   // and a book of many leaves is not piled up on a few hashes
   std::unordered_set<std::size_t> hashes;
   for (int leaves = 1; leaves <= 64; ++leaves)

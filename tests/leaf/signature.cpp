@@ -155,7 +155,7 @@ TEST_CASE(
 }
 
 TEST_CASE("what is no signature is an error with its column") {
-  CHECK(read_signature("").error().problem == Problem::unexpected_end);
+  CHECK(read_signature("").error().problem == Problem::no_signature);
   CHECK(read_signature("A8").error() == error_at(Problem::trailing_text, 1, 2, "8", 1));
   CHECK(read_signature("99999A").error().problem == Problem::multiple_too_high);
   CHECK(read_signature("[a name that is longer than any]").error().problem == Problem::mark_too_long);

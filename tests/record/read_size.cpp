@@ -200,7 +200,7 @@ TEST_CASE("a text that is not a size is told with its place") {
   CHECK(read_size("19").error().problem == Problem::unit_missing);
   CHECK((*read_size("19", SheetUnit::mm)).height == SizeRange{18, 19});
   CHECK(read_size("0 cm").error().problem == Problem::not_positive);
-  CHECK(read_size("").error().problem == Problem::unexpected_end);
+  CHECK(read_size("").error().problem == Problem::not_a_length);
   CHECK(read_size("a book").error().problem == Problem::not_a_length);
   CHECK(read_size("1234567 cm").error().problem == Problem::number_too_large);
   CHECK(read_size("20-19 cm").error().problem == Problem::not_a_length);

@@ -156,6 +156,13 @@ public:
            a.letters_ == b.letters_;
   }
 
+  // Compilers show the line of a deleted function, so the sentence is on it.
+  // clang-format off
+  /// Does not compile, because a formula has several notations.
+  template <class Traits>
+  friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>&, Formula const&) = delete; // which notation? write out << write_formula(formula)
+  // clang-format on
+
 private:
   [[nodiscard]] Run const& checked(GatheringAt at) const {
     if (at.run >= runs_.size() || at.index < 0 || at.index >= runs_[at.run].gatherings)
@@ -166,3 +173,16 @@ private:
 
 } // namespace v0
 } // namespace bifolium
+
+// Of the gatherings and their leaves, and of how many changes there are. Equal formulas hash alike, however they are
+// written.
+template <> struct std::hash<bifolium::Formula> {
+  std::size_t operator()(bifolium::Formula const& formula) const {
+    auto all = formula.changes().size();
+    for (auto const& run : formula) {
+      all = all * 31U + std::hash<bifolium::Signature>{}(run.first);
+      all = (all * 31U + static_cast<std::size_t>(run.gatherings)) * 31U + static_cast<std::size_t>(run.leaf_total());
+    }
+    return all;
+  }
+};

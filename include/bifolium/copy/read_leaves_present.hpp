@@ -40,8 +40,8 @@ struct LeavesPresent {
 ///
 /// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf
 /// ("p. 5-6", "2 leaves", "title"), because the formula does not say which leaves they are; run_goes_backwards;
-/// unexpected_end if nothing is said to be wanting, and wanting_after_leaves if the word for it comes last; the limits
-/// of core/limits.hpp.
+/// not_a_reference also if nothing is said to be wanting, and wanting_after_leaves if the word for it comes last; the
+/// limits of core/limits.hpp.
 /// Example: `(*read_leaves_present(IdealCopy{*read_formula("A8")}, "wants A1")).spans[0].leaves() == 7`.
 [[nodiscard]] BIFOLIUM_INLINE Expected<LeavesPresent> read_leaves_present(IdealCopy const& book, std::string_view text,
                                                                           Limits const& limits = {});

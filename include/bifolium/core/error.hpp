@@ -68,3 +68,10 @@ constexpr Error error_in_field(Problem problem, std::string_view field, std::int
 
 } // namespace v0
 } // namespace bifolium
+
+template <> struct std::hash<bifolium::Error> {
+  std::size_t operator()(bifolium::Error const& error) const noexcept {
+    auto const place = static_cast<std::size_t>(error.problem) * 31U + error.line;
+    return (place * 31U + error.column) * 31U + std::hash<std::string_view>{}(error.found_text());
+  }
+};

@@ -183,6 +183,12 @@ public:
     return value_ ? static_cast<Expected&&>(*this) : Expected{Error{detail::call_with(static_cast<F&&>(f), error_)}};
   }
 
+  // clang-format off
+  /// Does not compile, because there may be an error in the place of the value.
+  template <class Traits>
+  friend std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>&, Expected const&) = delete; // it may be an error: look first, then write out << *result or out << result.error()
+  // clang-format on
+
   friend constexpr bool operator==(Expected const& a, Expected const& b) requires
       requires(T const& one, T const& other) {
     one == other;

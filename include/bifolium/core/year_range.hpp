@@ -6,7 +6,9 @@
 #include <bifolium/core/config.hpp>
 
 #include <climits>
+#include <cstddef>
 #include <cstdint>
+#include <optional> // declares std::hash
 #include <type_traits>
 
 namespace bifolium {
@@ -67,3 +69,9 @@ private:
 
 } // namespace v0
 } // namespace bifolium
+
+template <> struct std::hash<bifolium::YearRange> {
+  std::size_t operator()(bifolium::YearRange years) const noexcept {
+    return static_cast<std::size_t>(years.from) * 31U + static_cast<std::size_t>(years.to);
+  }
+};

@@ -121,7 +121,7 @@ public:
       while (!cursor_.at_end() && cursor_.peek() != '\n') cursor_.skip(1); // a comment
       cursor_.take('\n');
     }
-    if (formes_.empty()) return cursor_.error_here(Problem::unexpected_end);
+    if (formes_.empty()) return cursor_.error_here(Problem::not_a_forme);
     if (arrows_)
       for (auto& forme : formes_)
         for (auto& seen : forme.pages)
@@ -134,8 +134,7 @@ public:
 
 /// Reads formes from text. Rows without a heading are the outer forme. The function allocates memory. Errors, with line
 /// and column: not_a_forme, not_a_number, number_too_large, trailing_text, row_of_other_length (`limit` is the length of
-/// the rows above), too_many_sheets, too_many_cells, unexpected_end if the text has no
-/// forme.
+/// the rows above), too_many_sheets, too_many_cells.
 constexpr Expected<std::vector<SeenForme>> read_formes(std::string_view text) {
   return detail::FormesReader{text}.read();
 }

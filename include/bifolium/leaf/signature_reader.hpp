@@ -87,8 +87,6 @@ private:
       return symbol(c, 1, level);
     case TokenKind::plus:
       return level == Level::anything ? symbol(c, 1, level) : fail(Problem::no_signature, t.from);
-    case TokenKind::end:
-      return fail(Problem::unexpected_end, t.from);
     case TokenKind::malformed:
       return fail(Problem::not_utf8, t.from);
     default:

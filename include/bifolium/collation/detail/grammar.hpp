@@ -64,7 +64,7 @@ public:
       if (failed_) return false;
     }
     auto const size = to_32(text_.size());
-    if (!begun()) return fail(text_.empty() ? Problem::unexpected_end : Problem::no_signature, size, size);
+    if (!begun()) return fail(Problem::no_signature, size, size);
     this->check_identities();
     this->check_gathered();
     if (depth_ > 0 && !this->misread_) warn(Problem::bracket_not_closed, this->open_at_, this->open_at_ + 1);

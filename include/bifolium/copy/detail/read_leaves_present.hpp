@@ -76,7 +76,7 @@ inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::st
   // K8 wanting: which of the leaves before the word are meant, a list does not say
   if (!wanting.begun() && there.begun())
     return error_at(Problem::wanting_after_leaves, place_in(text, word.from), word.of(text));
-  if (!wanting.begun()) return error_at(Problem::unexpected_end, place_in(text, text.size()), {});
+  if (!wanting.begun()) return error_at(Problem::not_a_reference, place_in(text, text.size()), {});
   result.spans = WantingRemover{book, gone.spans}.remove_from(result.spans);
   result.doubts.insert(result.doubts.end(), gone.doubts.begin(), gone.doubts.end());
   merge_sort(result.doubts,

@@ -162,9 +162,9 @@ BIFOLIUM_PROBLEM(204, flat_count, "the count '{found}' is not raised: this diale
 /// A gathering without leaves.
 BIFOLIUM_PROBLEM(205, zero_leaf_count, "'{found}' is a gathering of zero leaves: write a count from 1")
 /// The ends of a run belong to different series.
-BIFOLIUM_PROBLEM(206, run_crosses_series, "the run to '{found}' crosses from one series to another: write one run for each series")
+BIFOLIUM_PROBLEM(206, run_crosses_series, "the run '{found}' crosses from one series to another: write one run for each series")
 /// The last signature of a run comes before the first.
-BIFOLIUM_PROBLEM(207, run_goes_backwards, "the run to '{found}' ends before it begins: write the first signature first")
+BIFOLIUM_PROBLEM(207, run_goes_backwards, "the run '{found}' ends before it begins: write the first signature first")
 /// The numbers of the gatherings and their counts cannot be separated.
 BIFOLIUM_PROBLEM(208, flat_numbers, "in '{found}' the number of the gathering and its leaf count cannot be separated: raise the count, or put it in parentheses, as in 12-20(4)")
 /// A closing bracket without an opening one.
@@ -188,7 +188,7 @@ BIFOLIUM_PROBLEM(217, cycle_too_long, "'{found}' alternates between more than {l
 /// Aa-Az, in which the first letter is the alphabet and the second the letter in it.
 BIFOLIUM_PROBLEM(218, second_letter_is_place, "in '{found}' the first letter is the alphabet and the second the letter in it (Aa, Ab ... Az), which is not a doubled letter: number the gatherings, or put each mark in quotation marks")
 /// ã-õ⁸, [par.]-[et]⁸: between the two come marks that nobody has put in an order.
-BIFOLIUM_PROBLEM(219, order_not_known, "the run to '{found}' passes marks whose order is not known: write each gathering")
+BIFOLIUM_PROBLEM(219, order_not_known, "the run '{found}' passes marks whose order is not known: write each gathering")
 /// A1+a-9z⁴.
 BIFOLIUM_PROBLEM(220, too_many_inserted, "'{found}' inserts more than {limit} gatherings at one place")
 /// A change inside an inserted gathering other than leaves that it lacks.
@@ -218,7 +218,7 @@ BIFOLIUM_PROBLEM(236, count_supplied, "'{found}' has no leaf count: the dialect 
 /// A blank between a signature and its count.
 BIFOLIUM_PROBLEM(237, count_apart, "the leaf count '{found}' is separated from its signature: write them without a blank")
 /// A run from a signature to itself.
-BIFOLIUM_PROBLEM(238, run_of_one, "the run to '{found}' has one gathering: write its signature alone")
+BIFOLIUM_PROBLEM(238, run_of_one, "the run '{found}' has one gathering: write its signature alone")
 /// 2A read as the second series of A.
 BIFOLIUM_PROBLEM(239, series_read_flat, "'{found}' was read as a series number before the letter: otherwise the run would end before it begins")
 /// πA, which may be π and then A.

@@ -281,7 +281,7 @@ public:
       read_.height = read_.binding, read_.width = read_.binding_width, read_.binding.reset(),
       read_.binding_width.reset();
     if (!read_.height && !read_.unread.empty()) return cursor_.error(Problem::size_of_no_leaf, read_.unread.front());
-    if (!read_.height) return error(cursor_.text().empty() ? Problem::unexpected_end : Problem::not_a_length, 0);
+    if (!read_.height) return error(Problem::not_a_length, 0);
     return static_cast<SizeStatement&&>(read_);
   }
 };
