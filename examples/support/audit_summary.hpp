@@ -16,8 +16,7 @@
 namespace support {
 
 class AuditSummary {
-  static constexpr std::size_t kinds = 64;
-  std::array<std::uint64_t, kinds> found_{};
+  std::array<std::uint64_t, bifolium::finding_count> found_{};
   std::uint64_t records_{}, agree_{}, repaired_{};
   bool terminal_{::isatty(STDERR_FILENO) == 1};
   std::chrono::steady_clock::time_point told_{std::chrono::steady_clock::now()};
@@ -27,7 +26,7 @@ public:
     ++records_;
     if (audit.agrees()) ++agree_;
     if (!audit.repairs.empty()) ++repaired_;
-    for (auto const& finding : audit.findings) ++found_[static_cast<std::size_t>(finding.id) - 601];
+    for (auto const& finding : audit.findings) ++found_[static_cast<std::size_t>(finding.id) - bifolium::first_finding];
     if (!terminal_ || records_ % 256 != 0) return;
     auto const now = std::chrono::steady_clock::now();
     if (now - told_ < std::chrono::seconds{1}) return;
@@ -38,9 +37,10 @@ public:
     if (terminal_) std::cerr << '\r';
     tell(std::to_string(records_) + " records; " + std::to_string(agree_) + " agree with themselves; " +
          std::to_string(repaired_) + " have proposals");
-    for (std::size_t i = 0; i < kinds; ++i)
+    for (std::size_t i = 0; i < found_.size(); ++i)
       if (found_[i] > 0)
-        tell(std::string{identifier(static_cast<bifolium::FindingId>(i + 601))} + ' ' + std::to_string(found_[i]));
+        tell(std::string{identifier(static_cast<bifolium::FindingId>(i + bifolium::first_finding))} + ' ' +
+             std::to_string(found_[i]));
   }
 };
 

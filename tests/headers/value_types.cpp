@@ -92,6 +92,8 @@ template <class T, Can can> struct Operators {
   static_assert(std::copyable<T>);
   static_assert(std::default_initializable<T> == ((can & empty) != 0), "can it be made of nothing?");
   static_assert(std::equality_comparable<T> == ((can & equal) != 0), "has it ==?");
+  static_assert((can & empty) == 0 || std::is_empty_v<T> || !std::is_trivially_default_constructible_v<T>,
+                "are its members set by themselves?");
   static_assert(std::regular<T> == ((can & regular) == regular), "is it regular?");
   static_assert(std::totally_ordered<T> == ((can & ordered) != 0), "has it an order?");
   static_assert(Hashed<T> == ((can & hashed) != 0), "has it a hash?");
@@ -546,7 +548,7 @@ template <class Enum> void every_number_has_an_identifier(int first, int count) 
 }
 TEST_CASE("a number that no enumerator has is called unknown") {
   CHECK(identifier(Finding{}.id) == "unknown");
-  every_number_has_an_identifier<FindingId>(601, 31);
+  every_number_has_an_identifier<FindingId>(first_finding, finding_count);
   every_number_has_an_identifier<Severity>(0, 3);
   every_number_has_an_identifier<Field>(0, field_count);
   every_number_has_an_identifier<SlipKind>(0, slip_count);
@@ -561,6 +563,32 @@ TEST_CASE("a number that no enumerator has is called unknown") {
   CHECK(what_settles(static_cast<SlipKind>(200)).empty());
   CHECK_THROWS_AS(static_cast<void>(to_words(static_cast<HeightScale>(200))), BrokenPrecondition);
   CHECK_THROWS_AS(static_cast<void>(source_of(static_cast<HeightScale>(11))), BrokenPrecondition);
+}
+TEST_CASE("what was stored by its identifier is found again") {
+  for (int i = 0; i < 65536; ++i) {
+    auto const problem = static_cast<Problem>(i);
+    auto const finding = static_cast<FindingId>(i);
+    if (identifier(problem) != "unknown") CHECK(find_problem(identifier(problem)) == problem);
+    if (identifier(finding) != "unknown") CHECK(find_finding(identifier(finding)) == finding);
+  }
+  for (std::size_t i = 0; i < field_count; ++i)
+    CHECK(find_field(identifier(static_cast<Field>(i))) == static_cast<Field>(i));
+  for (char const* name : {"", "unknown", "Formula", "no_such_thing"}) {
+    CHECK(!find_problem(name));
+    CHECK(!find_finding(name));
+    CHECK(!find_field(name));
+  }
+  for (auto const scheme : Attested::all()) CHECK(scheme.format() == scheme.scheme().format());
+}
+TEST_CASE("a row of the caller's own has words, and two lots of one size are one") {
+  CHECK(std::string_view{ReamCount{500, 25}.name}.empty());
+  CHECK(std::string_view{ReamCount{500, 25}.source}.empty());
+  CHECK(PaperLot{"mine", 1000} == lots::bundle);
+  CHECK(lots::bundle != lots::bale);
+  CHECK(std::string_view{PressFigure{250}.source}.empty());
+  CHECK(std::string_view{SheetSize{}.name}.empty());
+  CHECK(std::string_view{PeriodBound{}.reason}.empty());
+  CHECK(!HeightClass{}.borrowed_name());
 }
 TEST_CASE("a length that is not there is not taken") {
   OptionalLength const none;

@@ -54,42 +54,54 @@ enum class FindingId : std::uint16_t {
   oblong_but_high = 631           ///< the leaf is higher than broad and is described as oblong
 };
 
+inline constexpr int first_finding = 601; ///< the number of the first kind of finding; the others follow without a gap
+inline constexpr int finding_count = 31;  ///< number of kinds of finding
+
 /// Returns the identifier of a finding: `pages_contradict`. A number that is no finding, such as that of `Finding{}`,
 /// gives "unknown".
 [[nodiscard]] constexpr std::string_view identifier(FindingId id) noexcept {
-  constexpr char const* names[]{"pages_contradict",
-                                "leaves_contradict",
-                                "last_blank_not_counted",
-                                "letters_skip",
-                                "gathering_twice",
-                                "format_against_size",
-                                "format_against_chain_lines",
-                                "format_against_gatherings",
-                                "height_unit",
-                                "height_below_width",
-                                "year_before_paper",
-                                "year_impossible",
-                                "plates_in_leaves",
-                                "exponent_omitted",
-                                "odd_gathering",
-                                "numbers_begin_inside",
-                                "pages_uncounted",
-                                "part_unread",
-                                "format_differs",
-                                "gatherings_differ",
-                                "cover_below_leaf",
-                                "signing_beyond_gathering",
-                                "numbers_begin_on_verso",
-                                "not_searched",
-                                "dates_contradict",
-                                "date_numerals_differ",
-                                "read_with_doubt",
-                                "places_contradict",
-                                "stated_twice",
-                                "signing_of_no_leaf",
-                                "oblong_but_high"};
-  auto const i = static_cast<std::size_t>(id) - 601; // below 601 it wraps round to a large number
-  return i < std::size(names) ? names[i] : "unknown";
+  constexpr char const* names[finding_count]{"pages_contradict",
+                                             "leaves_contradict",
+                                             "last_blank_not_counted",
+                                             "letters_skip",
+                                             "gathering_twice",
+                                             "format_against_size",
+                                             "format_against_chain_lines",
+                                             "format_against_gatherings",
+                                             "height_unit",
+                                             "height_below_width",
+                                             "year_before_paper",
+                                             "year_impossible",
+                                             "plates_in_leaves",
+                                             "exponent_omitted",
+                                             "odd_gathering",
+                                             "numbers_begin_inside",
+                                             "pages_uncounted",
+                                             "part_unread",
+                                             "format_differs",
+                                             "gatherings_differ",
+                                             "cover_below_leaf",
+                                             "signing_beyond_gathering",
+                                             "numbers_begin_on_verso",
+                                             "not_searched",
+                                             "dates_contradict",
+                                             "date_numerals_differ",
+                                             "read_with_doubt",
+                                             "places_contradict",
+                                             "stated_twice",
+                                             "signing_of_no_leaf",
+                                             "oblong_but_high"};
+  auto const i = static_cast<int>(id) - first_finding;
+  return i >= 0 && i < finding_count ? names[i] : "unknown";
+}
+static_assert(static_cast<int>(FindingId::oblong_but_high) == first_finding + finding_count - 1);
+
+/// Returns the kind of finding that has an identifier, such as one that was stored, or no value if none has it.
+/// Example: `find_finding("stated_twice") == FindingId::stated_twice`.
+[[nodiscard]] constexpr std::optional<FindingId> find_finding(std::string_view text) noexcept {
+  for (int i = first_finding; i < first_finding + finding_count; ++i)
+    if (identifier(static_cast<FindingId>(i)) == text) return static_cast<FindingId>(i);
+  return std::nullopt;
 }
 
 /// The severity of a finding.

@@ -11,9 +11,9 @@ inline namespace v0 {
 
 /// Rules of cataloguing by their code.
 struct CataloguingRules {
-  char const* code{};        ///< as field 040 $e has it: `dcrmb`
-  PagesWithoutNumbers pages; ///< whether they are counted
-  char const* source{};      ///< of the code and of what the rules say
+  char const* code{""};        ///< as field 040 $e has it: `dcrmb`
+  PagesWithoutNumbers pages{}; ///< whether they are counted
+  char const* source{""};      ///< of the code and of what the rules say
 };
 
 /// The rules that are known. That blank leaves at the ends are counted where a copy has them, and not where they are

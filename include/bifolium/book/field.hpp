@@ -7,6 +7,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace bifolium {
@@ -41,6 +42,14 @@ inline constexpr std::size_t field_count = 16; ///< number of fields
       "width",   "binding",    "chain_lines", "material", "year",   "place",   "coded_year", "coded_place"};
   auto const i = static_cast<std::size_t>(field);
   return i < field_count ? names[i] : "unknown";
+}
+
+/// Returns the field that has an identifier, such as the heading of a column, or no value if none has it.
+/// Example: `find_field("chain_lines") == Field::chain_lines`.
+[[nodiscard]] constexpr std::optional<Field> find_field(std::string_view text) noexcept {
+  for (std::size_t i = 0; i < field_count; ++i)
+    if (identifier(static_cast<Field>(i)) == text) return static_cast<Field>(i);
+  return std::nullopt;
 }
 
 } // namespace v0

@@ -8,6 +8,7 @@
 #include <bifolium/core/config.hpp>
 
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace bifolium {
@@ -40,6 +41,14 @@ constexpr ProblemRow problem_row(Problem problem) noexcept {
 /// Returns the name of the enumerator, for columns and fields that programs read: `no_leaf_count`. The identifier of a
 /// number never changes. A number that has no problem gives "unknown".
 constexpr std::string_view identifier(Problem problem) noexcept { return detail::problem_row(problem).identifier; }
+
+/// Returns the problem that has an identifier, such as one that was stored, or no value if none has it.
+/// Example: `find_problem("no_leaf_count") == Problem::no_leaf_count`.
+constexpr std::optional<Problem> find_problem(std::string_view text) noexcept {
+  for (auto const& row : detail::problem_rows)
+    if (row.identifier == text) return row.problem;
+  return std::nullopt;
+}
 
 /// Returns the sentence of a problem. In it `{found}` marks the place for the text that was found, or for the name of
 /// the field, and `{limit}` the place for the number or bound of the problem; `message(error)` fills them in.

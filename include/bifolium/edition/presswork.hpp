@@ -17,7 +17,7 @@ inline namespace v0 {
 /// A number of impressions that a source gives a name: for a token, an hour or a day.
 struct PressFigure {
   std::int32_t impressions{}; ///< impressions, each one side of one sheet
-  char const* source{};       ///< the source
+  char const* source{""};     ///< the source; empty if there is none
   friend constexpr bool operator==(PressFigure a, PressFigure b) noexcept { return a.impressions == b.impressions; }
 };
 /// Impressions in a token, the unit of pay.

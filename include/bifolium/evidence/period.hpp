@@ -47,11 +47,11 @@ enum class BoundKind : std::uint8_t {
 
 /// One bound.
 struct PeriodBound {
-  BoundKind kind{};     ///< the direction of the bound, and whether it is strict
-  int year{};           ///< the first or last year meant, included
-  Trust trust{};        ///< whether the source was read or the bound is from memory
-  char const* reason{}; ///< the observation, and why it limits the date
-  char const* source{}; ///< the source
+  BoundKind kind{};       ///< the direction of the bound, and whether it is strict
+  int year{};             ///< the first or last year meant, included
+  Trust trust{};          ///< whether the source was read or the bound is from memory
+  char const* reason{""}; ///< the observation, and why it limits the date
+  char const* source{""}; ///< the source
 
   /// Returns true for a strict bound, and false for one that says only what is usual.
   [[nodiscard]] constexpr bool binds() const noexcept { return kind == BoundKind::not_before; }

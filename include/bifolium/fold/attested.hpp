@@ -67,6 +67,8 @@ public:
     while (start[size] != ' ') ++size;
     return {start, size};
   }
+  /// Returns the format that the scheme states. It reads the scheme, as `scheme()` does.
+  [[nodiscard]] constexpr Format format() const { return scheme().format(); }
   /// Returns how well the grid of pages is attested.
   [[nodiscard]] constexpr Attestation attestation() const { return detail::attested_rows[row_].attestation; }
   /// Returns a short description.

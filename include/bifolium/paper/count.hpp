@@ -22,16 +22,16 @@ struct ReamCount {
   Region region{};      ///< the region for which the count is reported
   YearRange years{};    ///< the years of the sources; an open end is the end of the century
   Trust trust{};        ///< whether the source was read or the count is from memory
-  char const* name{};   ///< the name in the trade
-  char const* source{}; ///< the source and what it says
+  char const* name{""}; ///< the name in the trade; empty if it has none
+  char const* source{""}; ///< the source and what it says; empty if there is none
 
   constexpr ReamCount() = default;
   /// Makes a count from the sheets in a ream and in a quire, with optional facts about the count. If `good_sheets` is
   /// not given, all sheets are good.
   constexpr ReamCount(std::int32_t sheets_in_ream, std::int32_t sheets_in_quire,
                       std::optional<std::int32_t> good_sheets = std::nullopt, Region reported_in = {},
-                      YearRange reported = {}, Trust how_sure = {}, char const* trade_name = nullptr,
-                      char const* read_in = nullptr)
+                      YearRange reported = {}, Trust how_sure = {}, char const* trade_name = "",
+                      char const* read_in = "")
       : ream{sheets_in_ream}, quire{sheets_in_quire}, good{good_sheets.value_or(sheets_in_ream)}, region{reported_in},
         years{reported}, trust{how_sure}, name{trade_name}, source{read_in} {}
   /// Refuses a plain number in place of a count: the compiler stops with a sentence that says what to write.
@@ -160,10 +160,11 @@ constexpr Fraction reams_to_buy(std::int64_t sheets, ReamCount const& by) {
 
 /// A unit larger than the ream in which paper was sold.
 struct PaperLot {
-  char const* name{};    ///< the name in the trade
-  std::int32_t sheets{}; ///< number of sheets in one lot
-  char const* source{};  ///< the source, and the lot in smaller units
-  friend constexpr bool operator==(PaperLot const&, PaperLot const&) = default;
+  char const* name{""};   ///< the name in the trade; empty if it has none
+  std::int32_t sheets{};  ///< number of sheets in one lot
+  char const* source{""}; ///< the source, and the lot in smaller units; empty if there is none
+  /// Compares the sheets, as counts of a ream are compared.
+  friend constexpr bool operator==(PaperLot const& a, PaperLot const& b) noexcept { return a.sheets == b.sheets; }
 };
 /// The units of the trade above the ream: bundles and bales.
 namespace lots {

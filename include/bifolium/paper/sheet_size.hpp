@@ -71,16 +71,16 @@ enum class SheetSource : std::uint8_t {
 /// A named sheet as reported. The years follow the words of the source by one rule: a year is itself; `c.` adds five
 /// years on either side; a century is its hundred years (15th c.: 1401-1500); an open range ends with the century.
 struct SheetSize {
-  char const* name;                 ///< the name; other names follow after ` / `
-  double short_figure, long_figure; ///< the two sides as the source gives them, in `unit`
-  SheetUnit unit;                   ///< the unit of the two numbers
-  int first_year;                   ///< the first year in which the size is attested
-  int last_year;                    ///< the last year in which the size is attested
-  Region region;                    ///< the region of use
-  PaperUse use;                     ///< the use of the paper
-  SheetBasis basis;                 ///< the kind of statement
-  Trust trust;                      ///< the reliability of the row
-  SheetSource source;               ///< the source
+  char const* name{""};                 ///< the name; other names follow after ` / `
+  double short_figure{}, long_figure{}; ///< the two sides as the source gives them, in `unit`
+  SheetUnit unit{};                     ///< the unit of the two numbers
+  int first_year{};                     ///< the first year in which the size is attested
+  int last_year{};                      ///< the last year in which the size is attested
+  Region region{};                      ///< the region of use
+  PaperUse use{};                       ///< the use of the paper
+  SheetBasis basis{};                   ///< the kind of statement
+  Trust trust{};                        ///< the reliability of the row
+  SheetSource source{};                 ///< the source
 
   /// Returns the years in which the size is attested.
   [[nodiscard]] constexpr YearRange years() const { return {first_year, last_year}; }

@@ -82,9 +82,9 @@ inline namespace v0 {
 
 /// A remark on one row, or on every row of a source if `name` is empty.
 struct SheetRemark {
-  SheetSource source; ///< the source
-  char const* name;   ///< the name of the size; empty for all sizes of the source
-  char const* text;   ///< the remark
+  SheetSource source{}; ///< the source
+  char const* name{""}; ///< the name of the size; empty for all sizes of the source
+  char const* text{""}; ///< the remark
 };
 
 /// The remarks on rows of the table.

@@ -37,10 +37,10 @@ enum class HeightLimits : std::uint8_t { upper, lower, both };
 
 /// One class. Its limits are in the unit of its scale: inches for the British scale, centimetres for the others.
 struct HeightClass {
-  HeightScale scale;    ///< the scale
-  char const* symbol;   ///< the symbol in the scale: "O"
-  char const* borrowed; ///< for the table: the borrowed name, or an empty text
-  double from, to;      ///< the limits; an open upper limit is a kilometre
+  HeightScale scale{};      ///< the scale
+  char const* symbol{""};   ///< the symbol in the scale: "O"
+  char const* borrowed{""}; ///< for the table: the borrowed name, or an empty text
+  double from{}, to{};      ///< the limits; an open upper limit is a kilometre
 
   /// Returns the name of a format that the class uses, as the scale writes it, or no value if it uses none.
   [[nodiscard]] constexpr std::optional<std::string_view> borrowed_name() const {
