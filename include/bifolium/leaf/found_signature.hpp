@@ -70,7 +70,7 @@ protected:
     found.key.text_from = from;
     found.key.text_size = static_cast<std::uint8_t>(to - from < 255 ? to - from : 255);
     detail::MarkText const words{text_.substr(from, to - from)};
-    if (to - from > 254 || words.too_long() || words.size == 0) return fail(Problem::mark_too_long, end);
+    if (to - from > 254 || words.too_long() || words.size == 0) return fail(Problem::mark_too_long, from);
     std::string_view const plain{words.bytes, words.size};
     for (std::size_t i = 0; i < words.size;
          ++i) { // &amp;lt; and &lt;sup&gt; would be written &lt; and <sup>: another mark
