@@ -86,6 +86,21 @@ TEST_CASE("Headings come before or after the format, and leaves are counted in s
     check(answer, dialects::strict);
 }
 
+TEST_CASE("Leaves that are listed as a count are no alternation for the gatherings before them") {
+  check({"* A1,2", 4, Problem::leaves_read_as_count}, dialects::bmc);
+  check({"[* A1.2]", 4, Problem::leaves_read_as_count}, dialects::bmc);
+  check({"a b8,6", 14, Problem::alternation_over_odd_run}, dialects::bmc);
+}
+
+TEST_CASE("Words that would be a change without their markup are refused") {
+  for (std::string const text : {"A⁸(<sup>-A1)", "A⁸(<sup>r</sup>+1)", "A⁸(−A1; <sup>r</sup>=A1)",
+                                 "A⁸(=7,8<sup>r</sup>+χ1)", "A⁸(lacks <sup>a</sup>7)"}) {
+    CAPTURE(text);
+    CHECK(broken_law(text, dialects::strict) == "");
+    CHECK(read_formula(text).error().problem == Problem::change_not_understood);
+  }
+}
+
 TEST_CASE("Roman numerals may number gatherings") {
   for (auto const& answer : {Answer{"I–II¹⁰", 20, Problem::roman_numbers},
                              {"i–ii⁴ iii²", 10, Problem::roman_numbers},

@@ -68,6 +68,63 @@ TEST_CASE(
   CHECK(book.conjugate(leaf.leaf) == read_reference(book, "B6")->leaf);
 }
 
+TEST_CASE("A reference is read in every form of words, brackets and sides") { // common practice, no source
+  auto const book = book_of("8°: π² A-K⁸ L⁴ χ1");
+  auto const leaf = *read_reference(book, "A3");
+  CHECK(book.leaf_number(leaf.leaf) == 5);
+  for (auto text :
+       {"sig A3",   "SIG. A3", "signature A3", "Signatures A3", "sigs. A3", "sign. A3", "leaf A3", "fol. A3",
+        "[A3]",     "A₃",      "f. 5",         "folio 5",       "Fol. 5",   "fo. 5",    "fols. 5", "folios 5",
+        "leaves 5", "Blatt 5", "Bl. A3",       "c. 5",          "c. A3",    "A. iii"}) {
+    INFO(text);
+    auto const read = read_reference(book, text);
+    REQUIRE(read);
+    CHECK(*read == leaf);
+  }
+  for (auto const& [recto, verso] : {std::pair{"A3 rect.", "A3 vers."},
+                                     {"A3 r°", "A3 v°"},
+                                     {"A3r°", "A3v°"},
+                                     {"A3 ro", "A3 vo"},
+                                     {"A3, recto", "A3, verso"},
+                                     {"A3 (recto)", "A3 (verso)"},
+                                     {"A3(r)", "A3(v)"},
+                                     {"A3^r", "A3^v"},
+                                     {"A3<sup>r</sup>", "A3<sup>v</sup>"},
+                                     {"recto of A3", "verso of A3"},
+                                     {"Recto of leaf A3", "Verso of leaf A3"},
+                                     {"recto of f. 5", "verso of f. 5"},
+                                     {"[A3]r", "[A3]v"},
+                                     {"[A3r]", "[A3v]"},
+                                     {"[A]3r", "[A]3v"},
+                                     {"A₃r", "A₃v"},
+                                     {"fol. 5, recto", "fol. 5, verso"},
+                                     {"Bl. A3a", "Bl. A3b"},
+                                     {"leaf A3 recto", "leaf A3 verso"},
+                                     {"c. 5r", "c. 5v"}}) {
+    INFO(recto, " ", verso);
+    auto const front = read_reference(book, recto), back = read_reference(book, verso);
+    REQUIRE(front);
+    REQUIRE(back);
+    CHECK(*front == Reference{leaf.leaf, LeafSide::recto});
+    CHECK(*back == Reference{leaf.leaf, LeafSide::verso});
+  }
+  CHECK(*read_reference(book_of("[1-12⁸]"), "[3/4]r") == *read_reference(book_of("[1-12⁸]"), "3/4r"));
+  CHECK(*read_reference(book_of("[1-12⁸]"), "3₄") == *read_reference(book_of("[1-12⁸]"), "3/4"));
+  // c. is a leaf of gathering c where there is one
+  auto const small = book_of("a-d⁸");
+  CHECK(*read_reference(small, "c. 5v") == *read_reference(small, "c5v"));
+  CHECK(*read_reference(book, "F. 3") == *read_reference(book, "F3")); // f. is a folio, and F. a gathering
+  for (auto text : {"p. 17", "pp. 17-18", "page 17", "P. 5"}) {
+    INFO(text);
+    CHECK(read_reference(book, text).error().problem == Problem::leaves_not_named);
+  }
+  for (auto text : {"A3r-B2v", "A3rv", "verso of A3r", "verso of", "[A3", "A3(r", "A3ra", "A3r col. 2", "A3<sup>r",
+                    "leaf", "f.", "f. iij"}) {
+    INFO(text);
+    CHECK(read_reference(book, text).error().problem == Problem::not_a_reference);
+  }
+}
+
 TEST_CASE("What was written as a reference is read as the same leaf") { // a law, over marks of all kinds
   for (auto text : {"π² ²π² A-K⁸ L⁴(−L4)", "A⁸(A3+χ1.2; -A8) B-C⁶/⁴ D⁸ E⁴(+2*)", "1-3¹⁰ 4⁸(4/8+χ1)", "[A]2 B-2C4 a-c8",
                     "a-z¹² 2a-2z¹² Aa4", "*⁸ 2*⁸ †A-†C⁸ H*-K*⁴ [par.]⁴ )(⁴", "α-ω¹⁰ ²A-C⁸ πA⁴ χB⁴"}) {

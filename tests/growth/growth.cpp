@@ -106,6 +106,16 @@ std::vector<Case> formulas() {
       {"formula: identities",
        [](int n) { reads(changed(n, [](int i) { return signature(i) + "1=" + signature(i / 2) + "2, "; }), formula); }},
       {"formula: notes", [](int n) { reads(changed(n, [](int i) { return signature(i) + "8 blank, "; }), formula); }},
+      {"formula: cancels in words",
+       [](int n) { reads(changed(n, [](int i) { return signature(i) + "8 a cancel, "; }), formula); }},
+      {"formula: leaves that may be cancels",
+       [](int n) { reads(changed(n, [](int i) { return signature(i) + "8, "; }), formula); }},
+      {"formula: deletions, and words about each",
+       [](int n) {
+         reads(changed(n, [](int i) { return "−" + signature(i) + "8, " + signature(i) + "8 blank, "; }), formula);
+       }},
+      {"formula: remarks before a blank",
+       [](int n) { reads(changed(n, [](int i) { return signature(i) + "1 title, "; }) + "(100A8 blank)", formula); }},
       {"formula: one long note",
        [](int n) { reads("A⁸(" + std::string(static_cast<std::size_t>(n), 'x') + ")", formula); }},
       {"formula: opened parentheses",
@@ -207,6 +217,41 @@ std::vector<Case> expanded() {
        [](int n) {
          static IdealCopy const book{*read_formula("8°: A-9999Z8(A1+χ1-4096)")};
          reads(each(n, [](int) { return std::string{"A-9999Z "}; }),
+               [](std::string const& text) { return read_leaves_present(book, text); });
+       }},
+      {"leaves present: states of leaves named again",
+       [](int n) {
+         static IdealCopy const book{*read_formula("8°: A-9999Z8")};
+         reads(each(
+                   n, [](int i) { return signature(i) + "1 facsimile, "; }, "A-9999Z "),
+               [](std::string const& text) { return read_leaves_present(book, text); });
+       }},
+      {"leaves present: leaves before a word for wanting",
+       [](int n) {
+         static IdealCopy const book{*read_formula("8°: A-9999Z8")};
+         reads(each(
+                   n, [](int i) { return signature(i) + "1 lacking; "; }, "A-9999Z; "),
+               [](std::string const& text) { return read_leaves_present(book, text); });
+       }},
+      {"leaves present: figures after leaves",
+       [](int n) {
+         static IdealCopy const book{*read_formula("8°: A-9999Z8")};
+         reads(each(
+                   n, [](int i) { return signature(i) + "1,3 "; }, ""),
+               [](std::string const& text) { return read_leaves_present(book, text); });
+       }},
+      {"leaves present: states alone",
+       [](int n) {
+         static IdealCopy const book{*read_formula("8°: A-9999Z8")};
+         reads(each(
+                   n, [](int i) { return signature(i) + "1 and "; }, "", "1A1 torn"),
+               [](std::string const& text) { return read_leaves_present(book, text); });
+       }},
+      {"leaves present: parentheses that are not closed",
+       [](int n) {
+         static IdealCopy const book{*read_formula("8°: A-9999Z8")};
+         reads(each(
+                   n, [](int i) { return "(" + signature(i) + "1 "; }, "", "lacking"),
                [](std::string const& text) { return read_leaves_present(book, text); });
        }},
       {"copy checked and said: the whole book",

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// References to a leaf or a page, as bibliographers write them: sig. 2B1v, A3r, A3ᵛ, A3 recto, Aiij, 36/10, [2]/1r,
-/// and by the number of the leaf, 10b or f. 12v. They are looked up in the ideal copy, because only the formula says
+/// References to a leaf or a page, as bibliographers write them: sig. 2B1v, A3r, A3ᵛ, A3 recto, verso of A3, [A3]r,
+/// Aiij, 36/10, [2]/1r, and by the number of the leaf, 10b, f. 12v or leaf 12. They are looked up in the ideal copy, because only the formula says
 /// which leaf of the book A3 is. An inserted leaf is named as in the formula (χ1, a3, 3/8*), or by the leaf before it:
 /// B3+1. The recto is the side that is read first, also in a book read from right to left.
 #pragma once
@@ -32,6 +32,7 @@ struct Reference {
 };
 
 namespace detail {
+using namespace std::string_view_literals;
 
 /// Returns the leaf named 8* of a gathering: (+8*), inserted after leaf 8.
 inline std::optional<LeafOfBook> starred_leaf(IdealCopy const& book, GatheringAt at, int leaf) {
@@ -111,16 +112,62 @@ class ReferenceReader {
     return not_there(signature, bounded(leaf));
   }
 
+  static constexpr std::string_view words_of_leaves[]{"folios"sv, "folio"sv, "fols."sv, "fol."sv, "fo."sv,
+                                                      "leaves"sv, "leaf"sv,  "Bl."sv,   "Blatt"sv};
+  static constexpr std::string_view words_of_signatures[]{"signatures"sv, "signature"sv, "sigs."sv,
+                                                          "sig."sv,       "sig"sv,       "sign."sv};
+  static constexpr std::string_view words_of_pages[]{"pages"sv, "page"sv, "pp."sv, "p."sv};
+
+  /// Takes c. for carta, unless the book has a gathering c, of which c. 3 is a leaf.
+  [[nodiscard]] bool takes_carta() {
+    auto const c = read_signature("c", book_.letters());
+    return !(c && book_.find(*c)) && (scan_.take("cc.") || scan_.take("c."));
+  }
+  /// Takes "verso of" or "recto of" before the leaf.
+  [[nodiscard]] LeafSide side_before() noexcept {
+    auto after = scan_;
+    auto const side = after.take_in_any_case("recto")   ? LeafSide::recto
+                      : after.take_in_any_case("verso") ? LeafSide::verso
+                                                        : LeafSide::not_said;
+    if (side == LeafSide::not_said || !after.take_blanks() || !after.take_word("of") || !after.take_blanks())
+      return LeafSide::not_said;
+    scan_ = after;
+    return side;
+  }
+  /// Reads the leaf after "verso of".
+  [[nodiscard]] Expected<Reference> of_side(LeafSide side) {
+    auto const leaf = ReferenceReader{book_, scan_.rest()}.read();
+    if (!leaf) return error(leaf.error().problem, leaf.error().limit);
+    if (leaf->side != LeafSide::not_said) return error(Problem::not_a_reference);
+    return Reference{leaf->leaf, side, leaf->doubtful};
+  }
+  /// Reads [A3]r, [A3r] and [3/4], a leaf that is not signed. Returns no value for [A]3, where only the mark is in
+  /// brackets.
+  [[nodiscard]] std::optional<Reference> in_brackets() {
+    auto after = scan_;
+    if (!after.take('[')) return std::nullopt;
+    auto const inside = after.take_until([](char32_t c) { return c == ']'; });
+    if (!after.take(']')) return std::nullopt;
+    auto const leaf = ReferenceReader{book_, inside}.read();
+    if (!leaf) return std::nullopt;
+    auto const side = leaf->side == LeafSide::not_said ? after.side() : leaf->side;
+    after.take_blanks();
+    if (!after.at_end()) return std::nullopt;
+    return Reference{leaf->leaf, side, leaf->doubtful};
+  }
+
 public:
   ReferenceReader(IdealCopy const& book, std::string_view text) : book_{book}, scan_{text} {}
 
   Expected<Reference> read() {
     scan_.take_blanks();
-    bool by_leaf = false;
-    for (std::string_view word : {"fol.", "ff.", "f.", "Bl.", "leaf "}) by_leaf = by_leaf || scan_.take(word);
-    if (!by_leaf) static_cast<void>(scan_.take("sig.") || scan_.take("Sig.") || scan_.take("sign."));
+    if (auto const side = side_before(); side != LeafSide::not_said) return of_side(side);
+    bool const by_leaf = scan_.take("ff.") || scan_.take("f.") || takes_carta() || scan_.take_any(words_of_leaves);
+    if (!by_leaf) static_cast<void>(scan_.take_any(words_of_signatures));
     scan_.take_blanks();
     start_ = scan_.at();
+    if (scan_.take_any(words_of_pages)) return scan_.go_to(start_), error(Problem::leaves_not_named);
+    if (auto const found = in_brackets()) return *found;
     if (auto const number = scan_.figures(); number >= 0) { // 10b, f. 12v
       auto const side = scan_.side();
       scan_.take_blanks();
@@ -131,7 +178,9 @@ public:
       }
       scan_.go_to(start_);
     }
-    if (by_leaf) return error(Problem::not_a_reference);
+    // f. iij: of which gathering?
+    if (by_leaf && scan_.rest().find_first_of("0123456789") == std::string_view::npos)
+      return error(Problem::not_a_reference);
     auto const text = scan_.text();
     auto const longest = after_mark(mark_in(text), text);
     if (longest) return longest;
@@ -154,7 +203,7 @@ inline Expected<Reference> find_reference(IdealCopy const& book, std::string_vie
 
 /// Reads a reference and finds its leaf. If several gatherings have one signature, as in volumes described together,
 /// the first is meant and the reference is doubtful; the number of a leaf (f. 12v) identifies the others. Errors:
-/// not_a_reference, gathering_not_in_book, no_such_leaf (`limit` is the number of leaves of the gathering),
+/// not_a_reference, leaves_not_named for a page (p. 5), gathering_not_in_book, no_such_leaf (`limit` is the number of leaves of the gathering),
 /// reference_not_in_book for a deleted leaf, an inserted leaf that there is not, or a number after the end of the book.
 [[nodiscard]] inline Expected<Reference> read_reference(IdealCopy const& book, std::string_view text) {
   auto const found = detail::find_reference(book, text);

@@ -14,6 +14,7 @@ inline namespace v0 {
 enum class LeafInCopy : std::uint8_t {
   original, ///< the leaf as printed; the list says nothing else
   blank,    ///< the leaf is there and is blank
+  damaged,  ///< the leaf as printed, torn, cropped, stained or mended
   mounted,  ///< the leaf as printed, pasted onto or set into other paper
   supplied, ///< the leaf comes from another copy
   facsimile ///< a reproduction in place of the leaf, which the copy lacks
@@ -26,6 +27,8 @@ enum class LeafInCopy : std::uint8_t {
     break;
   case LeafInCopy::blank:
     return "blank";
+  case LeafInCopy::damaged:
+    return "damaged";
   case LeafInCopy::mounted:
     return "mounted";
   case LeafInCopy::supplied:

@@ -25,18 +25,21 @@ struct LeavesPresent {
 /// Reads the leaves of a copy, in the order of the copy: references and runs of them, separated by blanks, commas or
 /// semicolons: "A1-8, B1 B2 C-D f.30-32". A gathering alone means all its leaves, and an empty text means that there is
 /// none. B3.6 are two leaves, B3 and B6; leaves between these two that the list names next are taken there: "B1.4 B2"
-/// is B1, B2 and B4. A figure directly after a comma is a leaf of the gathering before it: "B1-3,5". Inserted leaves are named as the formula prints them (χ1, a1-4) or by the leaf before them (A3+1).
+/// is B1, B2 and B4. Inserted leaves are named as the formula prints them (χ1, a1-4) or by the leaf before them (A3+1).
 /// The list may name a leaf that the formula removes, since some copies still have it. A word after leaves gives their
-/// state: facsimile, supplied, blank, mounted.
+/// state: facsimile, supplied, blank, mounted, or a word for damage (torn, stained). A figure alone after a leaf is a
+/// leaf of the same gathering, "B1-3,5", or after a number of the book one of the book: "f. 3, 6".
 ///
 /// The leaves after "wants", "wanting", "lacks", "missing" or a word like them are not there. "Wants C3.6 and all after
 /// H8" is the whole book without these leaves, and "A-K (wanting C3.6) L" is the list without them. "A-K, lacking A1,
-/// supplied in facsimile" has a facsimile of A1. "Wants the last leaf", "first and last leaves" and "final blank" name
-/// the ends of the book, and "complete", "perfect" or "all leaves" is all of it, also in "all but B3". What `wants` writes is read.
+/// supplied in facsimile" has a facsimile of A1. "E8 wanting" and "A-L (E8 lacking)" are read where it is clear which
+/// leaves are meant, and −E8 as "wants E8". A list that only gives states, "A1 in facsimile", is of a whole copy. "Wants
+/// the last leaf", "first and last leaves" and "final blank" name the ends of the book, and "complete", "perfect" or "all
+/// leaves" is all of it, also in "all but B3". What `wants` writes is read.
 ///
 /// If several gatherings have a name, the next one in the order of the list is meant: in a book of two parts that are
 /// both signed A to B, "A-B A-B" is both. Doubts: name_of_several, unless the list has the name as often as the book;
-/// wanting_in_every_copy.
+/// wanting_in_every_copy; only_states_of_leaves.
 ///
 /// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf
 /// ("p. 5-6", "2 leaves", "title"), because the formula does not say which leaves they are; run_goes_backwards;

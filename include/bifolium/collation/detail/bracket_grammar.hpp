@@ -43,17 +43,12 @@ protected:
     if (close == 0) return fail(Problem::parenthesis_not_closed, from, from + 12);
     auto const in = cursor(c_.token.to, close);
     if (!begun()) {
-      bool const changing = begins_with_sign(in) || this->begins_with_loss(in, close);
+      bool const changing = ChangeSigns::begins_with_sign(in) || this->signs(close).begins_with_loss(in, close);
       return fail(changing ? Problem::change_without_gathering : Problem::no_signature, from, close + 1);
     }
     c_ = cursor(close + 1);
     if (in.ended()) return fail(Problem::change_not_understood, from, close + 1);
     return changes_or_words(in, from, close);
-  }
-  /// Returns true at the sign of a change.
-  [[nodiscard]] static constexpr bool begins_with_sign(TokenCursor const& in) noexcept {
-    bool const equated = in.at(TokenKind::open_square) && in.ahead().is(TokenKind::equals);
-    return in.at(TokenKind::plus) || in.at(TokenKind::equals) || is_loss(in.token) || equated;
   }
   /// Reads what brackets from byte `from` to `close` contain, which begins at `in`: changes, leaves that are wanting,
   /// or a note. Square brackets are read as round ones are, in which what they say is written: [K8 wanting] as
@@ -61,7 +56,7 @@ protected:
   constexpr bool changes_or_words(TokenCursor const& in, std::uint32_t from, std::uint32_t close) {
     bool const square = at(from) == '[';
     auto const i = in.token.from;
-    if (contains_changes(in, close)) {
+    if (this->signs(close).are_changes(in, close)) {
       if (square) warn(Problem::change_in_square_brackets, from, close + 1);
       return this->changes(i, close);
     }
@@ -72,37 +67,7 @@ protected:
       warn(Problem::text_not_read, from, close + 1);
     else
       this->check_total(in, i, close);
-    // (<sup>-A1): the sign is raised, and would be written on the line
-    bool const begins_so = with_stored_words(
-        text_.substr(i, close - i), [](std::string_view words) { return begins_with_sign(TokenCursor{words}); });
-    if (begins_so) return fail(Problem::change_not_understood, from, close + 1);
     return this->note(i, close, ChangeForm::Separator::opens);
-  }
-  [[nodiscard]] constexpr bool contains_changes(TokenCursor const& in, std::uint32_t close) {
-    if (begins_with_sign(in) || this->begins_with_loss(in, close)) return true;
-    auto const name = leaf_name(in, close);
-    if (!name.found) return this->cancel_words(in, close).said != CancelWord::none; // cancel A1
-    auto const next = cursor(name.end, close);
-    return next.at(TokenKind::plus) || next.at(TokenKind::equals) || changes_follow(next, close) ||
-           this->sign_follows(next) || this->cancel_words(in, close).said != CancelWord::none;
-  }
-  /// Returns true if a change comes after words: (A1 blank, −A8).
-  [[nodiscard]] constexpr bool changes_follow(TokenCursor c, std::uint32_t close) const {
-    while (!c.ended()) {
-      bool const separator = c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
-      c.take();
-      if (!separator) continue;
-      if (auto const name = leaf_name(c, close); name.found && name.leaf > 0) { // A1 blank, A3+1
-        auto const plus = cursor(name.end, close);
-        if (plus.touches(TokenKind::plus) && !plus.ahead().spaced) return true;
-        if (this->cancel_words(c, close).said != CancelWord::none) return true; // A1 blank, A8 a cancel
-      }
-      if (!is_loss(c.token) && !c.at(TokenKind::plus)) continue;
-      auto sign = c;
-      sign.take();
-      if (leaf_name(sign, close).found) return true;
-    }
-    return false;
   }
   /// Reads a square bracket: a statement of signing, changes, a mark, or the beginning of a group.
   constexpr bool bracket() {

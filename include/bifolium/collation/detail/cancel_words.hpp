@@ -32,40 +32,64 @@ public:
 
   /// Reads the words at the cursor, before byte `end`. They must go on to a comma, a semicolon or the end.
   [[nodiscard]] constexpr CancelWords find(TokenCursor c, std::uint32_t end) const {
-    CancelWords found;
     if (word(c) == "with") c = after(c, end);
     auto const before = cancel_word(word(c));
-    if (before != CancelWord::none) c = after(c, end);
-    found.leaves_from = c.token.from;
-    int const leaves = take_list(c, end, found.leaves_to);
-    found.end = found.leaves_to;
-    if (leaves == 0) return {};
-    found.said = before == CancelWord::none ? take_words(c, end, leaves, found) : before;
-    if (c.at(TokenKind::question)) found.doubtful = true, found.end = c.token.to, c.take();
-    if (c.at(TokenKind::point) && c.ahead().is(TokenKind::end)) c.take();
-    bool const ends = c.ended() || c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
-    return ends ? found : CancelWords{};
+    if (before == CancelWord::none) return list_and_words(c, end);
+    c = after(c, end);
+    for (int most = most_leaves; most > 0; --most) // cancel A1, A8 torn: A1 alone
+      if (auto const found = words_and_list(c, end, most, before); found.said != CancelWord::none) return found;
+    return {};
   }
 
 private:
+  static constexpr int most_leaves = 16; // of a list, because each leaf of a longer one may ask again
+
+  /// Reads A1 and A8 are cancels.
+  [[nodiscard]] constexpr CancelWords list_and_words(TokenCursor c, std::uint32_t end) const {
+    CancelWords found;
+    found.leaves_from = c.token.from;
+    int const leaves = take_list(c, end, most_leaves + 1, found.leaves_to);
+    if (leaves == 0 || leaves > most_leaves) return {};
+    found.said = take_words(c, end, leaves, found);
+    return ended(c, found);
+  }
+  /// Reads A1, A8 after "cancels".
+  [[nodiscard]] constexpr CancelWords words_and_list(TokenCursor c, std::uint32_t end, int most,
+                                                     CancelWord said) const {
+    CancelWords found;
+    found.leaves_from = c.token.from;
+    if (take_list(c, end, most, found.leaves_to) == 0) return {};
+    found.said = said;
+    found.end = found.leaves_to;
+    return ended(c, found);
+  }
+  /// Returns what was found if it goes on to a comma, a semicolon or the end.
+  [[nodiscard]] static constexpr CancelWords ended(TokenCursor c, CancelWords found) noexcept {
+    if (c.at(TokenKind::question)) found.doubtful = true, found.end = c.token.to, c.take();
+    if (c.at(TokenKind::point) && c.ahead().is(TokenKind::end)) c.take();
+    bool const list = c.touches(TokenKind::comma) && c.ahead().is(TokenKind::figure) && !c.ahead().spaced; // A1,2
+    return c.ended() || (c.at(TokenKind::comma) && !list) || c.at(TokenKind::semicolon) ? found : CancelWords{};
+  }
   [[nodiscard]] constexpr TokenCursor after(TokenCursor const& c, std::uint32_t end) const noexcept {
     return cursor(c.token.from + word(c).size(), end);
   }
-  /// Takes the leaves. Returns how many there are in the list, or 0 if it does not begin with a leaf that has a name. A
-  /// long list is not taken, because each of its leaves may ask again. `last` is the position after the last leaf.
-  [[nodiscard]] constexpr int take_list(TokenCursor& c, std::uint32_t end, std::uint32_t& last) const {
-    constexpr int most = 16;
-    for (int leaves = 0; leaves < most; ++leaves) {
+  /// Takes at most so many leaves. Returns how many there are, or 0 if the list does not begin with a leaf that has a
+  /// name. `last` is the position after the last of them.
+  [[nodiscard]] constexpr int take_list(TokenCursor& c, std::uint32_t end, int most, std::uint32_t& last) const {
+    int leaves = 0;
+    while (leaves < most) {
       auto next = c;
-      if (leaves > 0 && !take_joint(next, end)) return leaves;
+      if (leaves > 0 && !take_joint(next, end)) break;
       auto const name = leaf_name(next, end);
-      bool const leaf = name.found && !name.whole && name.leaf > 0 && !name.of_page;
-      if (!leaf || (leaves == 0 && !name.gathering_named)) return leaves;
+      bool const words = name.key.mark() == Mark::name && at(name.key.text_from - 1U) != '['; // not used7
+      bool const leaf = name.found && !name.whole && name.leaf > 0 && !name.of_page && !words;
+      if (!leaf || (leaves == 0 && !name.gathering_named)) break;
+      ++leaves;
       last = name.end;
       c = cursor(name.end, end);
       if (auto const to = range_end(c, end, name.leaf); to.found) last = to.end, c = cursor(to.end, end), ++leaves;
     }
-    return 0;
+    return leaves;
   }
   /// Takes the words after the leaves. Returns what they say.
   [[nodiscard]] constexpr CancelWord take_words(TokenCursor& c, std::uint32_t end, int leaves,

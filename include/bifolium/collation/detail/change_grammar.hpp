@@ -12,7 +12,6 @@
 ///   leaves   = leaf , [ "?" ] , { join , leaf , [ "?" ] } | range ;
 #pragma once
 
-#include <bifolium/collation/detail/cancel_words.hpp>
 #include <bifolium/collation/detail/identity_grammar.hpp>
 
 namespace bifolium {
@@ -43,26 +42,6 @@ protected:
       if (!item(s) || this->failed_) return false;
     }
     return s.any || fail(Problem::change_not_understood, from, end);
-  }
-  /// Returns true if ± comes after a leaf or after its list: (A3 ±), (B1.8±). The cursor is after the first leaf.
-  [[nodiscard]] constexpr bool sign_follows(TokenCursor c) const {
-    // only a short list, because this is called for each leaf of a list
-    for (int n = 0; n < 16 && (c.at(TokenKind::point) || c.at(TokenKind::comma) || c.is_flat_figure()); ++n) c.take();
-    if (!c.at(TokenKind::plus_minus)) return false;
-    c.take();
-    return c.ended() || c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
-  }
-  /// Returns true if a word replaces the sign of a deletion: less K8, wants A1.
-  [[nodiscard]] constexpr bool begins_with_loss(TokenCursor const& c, std::uint32_t end) const {
-    return is_loss_before(word(c)) && leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
-  }
-  /// Reads words at the cursor that say that leaves are cancels: A1 a cancel.
-  [[nodiscard]] constexpr CancelWords cancel_words(TokenCursor const& c, std::uint32_t end) const {
-    return CancelReader{text_.substr(0, end), this->dialect_}.find(c, end);
-  }
-  /// Returns true for a word that replaces the sign of a deletion.
-  [[nodiscard]] static constexpr bool is_loss_before(std::string_view w) noexcept {
-    return w == "less" || w == "minus" || w == "without" || is_wanting_word(w);
   }
 
 private:
@@ -109,7 +88,7 @@ private:
     bool signed_here = take_sign(s, kind);
     if (signed_here && kind == Kind::insertion) return fill(s, from);
     if (signed_here && kind == Kind::cancel && !s.any && s.c.ended()) return sign_alone(s, from);
-    if (!signed_here && !s.any && begins_with_loss(s.c, s.end)) { // less K8
+    if (!signed_here && !s.any && this->signs(s.end).begins_with_loss(s.c, s.end)) { // less K8
       s.c = within(s, s.c.token.from + static_cast<std::uint32_t>(word(s.c).size()));
       warn(Problem::wanting_read_as_deletion, from, s.end);
       kind = Kind::deletion;
@@ -118,7 +97,8 @@ private:
     auto const name = of_named_leaves(leaf_name(s.c, s.end));
     auto const next = name.found ? within(s, name.end) : s.c;
     if (!signed_here && s.separated && (!s.list || next.at(TokenKind::letter)))
-      if (auto const found = cancel_words(s.c, s.end); found.said != CancelWord::none) return cancels(s, found);
+      if (auto const found = this->signs(s.end).cancels(s.c, s.end); found.said != CancelWord::none)
+        return cancels(s, found);
     bool const listed = s.list && s.separated && !signed_here && !is_remark(s, name, next);
     if (name.found && !signed_here && !next.ended()) {
       // A3+1: the leaf before the insertion, then the inserted leaves; but the 8 of −A1.8 +χ1.2 belongs to the list
@@ -126,7 +106,8 @@ private:
       bool const plus = next.at(TokenKind::plus) && !of_list;
       if (plus || (next.at(TokenKind::equals) && !listed)) return of_leaf(s, name, next, plus, from);
     }
-    if (name.found && !signed_here && !listed && sign_follows(next)) return list_of_leaves(s, Kind::cancel, name, true);
+    if (name.found && !signed_here && !listed && ChangeSigns::sign_follows(next))
+      return list_of_leaves(s, Kind::cancel, name, true);
     bool const loss = kind == Kind::deletion || kind == Kind::cancel;
     bool const in_list = listed && (!name.whole || s.last_gone.first == 0) && (!s.semicolon || ends_item(next.token));
     if (name.found && loss && (signed_here || in_list)) return list_of_leaves(s, kind, name, signed_here);
@@ -236,7 +217,7 @@ private:
     if (hyphens && !name.whole && s.previous.gathering == s.current.gathering && name.leaf > s.previous.last + 1)
       warn(Problem::two_leaves_or_range, from, end); // −B5-B8
     if (!gone(s, kind, name, last, doubtful, in_list, from, end)) return false;
-    if (kind == Kind::cancel && sign_follows(s.c) && s.c.at(TokenKind::plus_minus)) s.c.take(); // A3 ±
+    if (kind == Kind::cancel && ChangeSigns::sign_follows(s.c) && s.c.at(TokenKind::plus_minus)) s.c.take(); // A3 ±
     if (kind == Kind::cancel && !name.whole && !doubtful && last == name.leaf && !cancelled_by_several(s, last))
       return false;
     s.list = true;

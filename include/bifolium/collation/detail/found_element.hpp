@@ -27,6 +27,22 @@ struct FoundElement {
   Problem problem{Problem::none}; ///< why the ends make no run
 };
 
+/// Returns the number of leaves if the count of one gathering is a list of its leaves, m1-3, π1,2 or π1.2: nothing
+/// alternates in a single gathering. Returns 0 if it is no such list.
+[[nodiscard]] constexpr int leaves_listed(FoundElement const& e) noexcept {
+  auto const& terms = e.count.cycle;
+  if (!e.single || terms.size() < 2) return 0;
+  if (e.count.hyphen && terms.size() == 2 && terms.term(0) < terms.term(1)) return terms.term(1) - terms.term(0) + 1;
+  for (std::size_t i = 0; i < terms.size(); ++i)
+    if (terms.term(i) != static_cast<int>(i) + 1) return 0;
+  return static_cast<int>(terms.size());
+}
+/// Returns the leaves that the count of an element gives to its gatherings.
+[[nodiscard]] constexpr Cycle leaves_of_count(FoundElement const& e) noexcept {
+  auto const listed = leaves_listed(e);
+  return listed != 0 ? Cycle{listed} : e.count.cycle;
+}
+
 } // namespace detail
 } // namespace v0
 } // namespace bifolium

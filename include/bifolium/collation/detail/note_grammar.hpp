@@ -4,25 +4,15 @@
 #pragma once
 
 #include <bifolium/collation/detail/blank_words.hpp>
+#include <bifolium/collation/detail/change_signs.hpp>
 #include <bifolium/collation/detail/insertion_grammar.hpp>
 #include <bifolium/collation/detail/stored_words.hpp>
+#include <bifolium/collation/detail/words_of_change.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
-
-/// Words that say that leaves are gone, changed or inserted (common practice, no source). They are not counted, so
-/// there is a warning.
-inline constexpr std::string_view words_of_change[]{
-    "absent"sv,   "added"sv,    "canc"sv,        "cancellanda"sv, "cancellandum"sv, "carton"sv,   "cartons"sv,
-    "cut"sv,      "deest"sv,    "deleted"sv,     "desunt"sv,      "excised"sv,      "extra"sv,    "fehlen"sv,
-    "fehlt"sv,    "inserted"sv, "manca"sv,       "mancano"sv,     "mancante"sv,     "manquant"sv, "manque"sv,
-    "manquent"sv, "minus"sv,    "missing"sv,     "moved"sv,       "plus"sv,         "removed"sv,  "replaced"sv,
-    "stub"sv,     "stubs"sv,    "transferred"sv, "without"sv};
-/// Words that say that a letter is not used (common practice, no source).
-inline constexpr std::string_view words_of_omission[]{"omit"sv,  "omits"sv,   "omitted"sv,  "omitting"sv,
-                                                      "skips"sv, "skipped"sv, "skipping"sv, "unused"sv};
 
 template <class Sink> class NoteGrammar : protected InsertionGrammar<Sink> {
 protected:
@@ -50,6 +40,12 @@ protected:
       if (c.malformed) return fail(Problem::not_utf8, k, k);
       k += c.bytes;
     }
+    // (<sup>-A1), (<sup>r</sup>+1): without the markup it would be a change
+    auto const text = text_.substr(from, to - from);
+    bool const item = separator != ChangeForm::Separator::opens;
+    auto const is_change = [&](std::string_view words) { return ChangeSigns{words, this->dialect_}.are_changes(item); };
+    if (may_have_markup(text) && with_stored_words(text, is_change))
+      return fail(Problem::change_not_understood, from, to);
     while (to > from && (at(to - 1) == ' ' || at(to - 1) == '\n' || at(to - 1) == '\r' || at(to - 1) == '\t')) --to;
     if (looks_like_change(from, to, deleted)) warn(Problem::text_not_read, from, to);
     FoundChange change;
@@ -60,6 +56,8 @@ protected:
     change.form = {runs_.size() - 1, separator, false};
     return this->add_change(change);
   }
+  /// Returns the reader that tells changes from words, for the text before byte `end`.
+  [[nodiscard]] constexpr ChangeSigns signs(std::uint32_t end) const { return {text_.substr(0, end), this->dialect_}; }
   /// Reads words up to the next comma or semicolon. They begin with a letter or figure, not with a quotation mark
   /// ('1').
   constexpr bool words(ChangeState& s, std::uint32_t from, bool signed_here) {
@@ -200,7 +198,7 @@ private:
     bool omits = false, named = false;
     for (auto c = cursor(from, to); !c.ended(); c.take()) {
       auto const w = word_at(text_.substr(0, to), c.token.from);
-      for (auto const one : words_of_omission) omits = omits || equal_in_any_case(w, one);
+      omits = omits || is_word_of_omission(w);
       auto const next = w.empty() ? c : cursor(c.token.from + w.size(), to);
       omits = omits ||
               (equal_in_any_case(w, "not") && equal_in_any_case(word_at(text_.substr(0, to), next.token.from), "used"));
@@ -215,24 +213,6 @@ private:
       if (!w.empty()) c = cursor(c.token.from + w.size() - 1, to);
     }
     return omits && named;
-  }
-  /// Returns true if the words contain a sign or a word of change.
-  [[nodiscard]] static constexpr bool says_change(std::string_view words) noexcept {
-    bool negated = false;
-    for (TokenCursor c{words}; !c.ended(); c.take()) {
-      if (c.at(TokenKind::plus) || c.at(TokenKind::equals) || c.at(TokenKind::plus_minus) || c.at(TokenKind::minus))
-        return true;
-      if (!c.at(TokenKind::letter)) continue;
-      auto const w = word_at(words, c.token.from);
-      if (is_wanting_word(w) || cancel_word(w) != CancelWord::none) return true;
-      if (negated && equal_in_any_case(w, "present")) return true;
-      negated = equal_in_any_case(w, "not");
-      if (w.size() > 2)
-        for (auto const one : words_of_change)
-          if (equal_in_any_case(w, one)) return true;
-      if (!w.empty()) c = TokenCursor{words, c.token.from + w.size() - 1};
-    }
-    return false;
   }
   /// What words say about blank leaves: nothing; which they are; which they are, and something about a change; or that
   /// there are some, and not which.

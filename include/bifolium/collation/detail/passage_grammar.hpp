@@ -148,7 +148,7 @@ protected:
           t.is(TokenKind::open_square) || t.is(TokenKind::close_square))
         break;
     }
-    if (this->cancel_words(c_, c.token.from).said != CancelWord::none) { // B2 a cancel
+    if (this->signs(c.token.from).cancels(c_, c.token.from).said != CancelWord::none) { // B2 a cancel
       warn(Problem::change_outside_parentheses, from, c.token.from);
       c_ = c;
       return this->changes(from, c.token.from);

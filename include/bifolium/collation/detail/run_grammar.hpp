@@ -162,24 +162,11 @@ private:
   }
   constexpr bool own_count(FoundElement const& e, FoundRun& run) {
     if (!check_count(e)) return false;
-    run.leaves = e.count.cycle;
-    auto const terms = run.leaves.size();
-    // m1-3, π1,2 and π1.2: leaves of one gathering. Nothing alternates in a single one
-    bool const range = e.count.hyphen && terms == 2 && run.leaves.term(0) < run.leaves.term(1);
-    if (e.single && (range || are_first_numbers(run.leaves))) {
-      auto const leaves = range ? run.leaves.term(1) - run.leaves.term(0) + 1 : static_cast<int>(terms);
-      run.leaves = Cycle{leaves};
-      warn(Problem::leaves_read_as_count, e.from, e.end, leaves);
-    }
+    run.leaves = leaves_of_count(e);
+    if (leaves_listed(e) != 0) warn(Problem::leaves_read_as_count, e.from, e.end, leaves_listed(e));
     if (!this->shares_nothing(0)) run.leaves = this->own_of_shared(run.leaves, e.end);
     if (e.apart) warn(Problem::count_apart, e.from, e.end);
     return true;
-  }
-  /// Returns true for 1.2 or 1,2,3.
-  [[nodiscard]] static constexpr bool are_first_numbers(Cycle const& terms) noexcept {
-    for (std::size_t i = 0; i < terms.size(); ++i)
-      if (terms.term(i) != static_cast<int>(i) + 1) return false;
-    return terms.size() > 1;
   }
   /// Returns the leaves that the mark names: 'gg3.4'.
   [[nodiscard]] constexpr std::optional<NamedLeaves> named_leaves_of(FoundElement const& e) const {

@@ -96,7 +96,7 @@ private:
       auto const from = c.token.from;
       if (!take_element(c, e) || e.end <= from) break;
       if (!e.count.found()) continue;
-      if (e.count.problem == Problem::none && !only_bracket) cycle_ = e.count.cycle, shared_until_ = e.end;
+      if (e.count.problem == Problem::none && !only_bracket) cycle_ = leaves_of_count(e), shared_until_ = e.end;
       if (e.count.problem == Problem::none && !only_bracket) return;
       break;
     }
@@ -115,7 +115,7 @@ private:
       if (!e.count.found()) continue;
       bool const figures = !e.count.in_words;
       if (!e.count.sound() || (figures && omitted_ != Omitted::error)) break;
-      cycle_ = e.count.cycle;
+      cycle_ = leaves_of_count(e);
       shared_until_ = e.end;
       in_figures_ = figures;
       return;

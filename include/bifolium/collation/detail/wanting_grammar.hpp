@@ -33,7 +33,7 @@ protected:
     Wanting found;
     found.c = cursor(from, end);
     if (found.c.at(TokenKind::question)) found.doubtful = true, found.c.take();
-    bool const lacks = this->is_loss_before(word(found.c)); // lacks the last leaf
+    bool const lacks = ChangeSigns::is_loss_before(word(found.c)); // lacks the last leaf
     if (lacks) found.c = after(found.c, word(found.c), end), take_blank_before(found, end);
     if (!take_last(found, end, lacks) && ((lacks && found.blank_to == 0) || !take_leaves(found, end))) return false;
     auto const words = found.c.token.from;
@@ -177,7 +177,7 @@ private:
   [[nodiscard]] constexpr std::uint32_t end_of_change() {
     auto const t = c_.token;
     auto const lost = t.is(TokenKind::letter) && may_begin_loss(t.from) ? word(c_) : std::string_view{};
-    bool const loss_word = this->is_loss_before(lost) && c_.token.spaced;
+    bool const loss_word = ChangeSigns::is_loss_before(lost) && c_.token.spaced;
     if (t.kind <= TokenKind::symbol && !loss_word && (!t.is(TokenKind::letter) || !has_cancel_sign())) return 0;
     auto const size = static_cast<std::uint32_t>(text_.size());
     if (t.is(TokenKind::plus_minus) && t.spaced) {
@@ -195,7 +195,7 @@ private:
     auto const target = this->find(name.key);
     if (!target || name.leaf > target->leaves) return 0;
     auto end = cursor(name.end);
-    if (!sign) return end.at(TokenKind::plus_minus) && this->sign_follows(end) ? end.token.to : 0; // A3 ±
+    if (!sign) return end.at(TokenKind::plus_minus) && ChangeSigns::sign_follows(end) ? end.token.to : 0; // A3 ±
     auto to = name.end;
     while (end.touches(TokenKind::comma) || end.touches(TokenKind::point)) {
       end.take();

@@ -3,6 +3,7 @@
 /// read it again: a list names its gathering once, and inserted gatherings that follow one another make a run.
 #pragma once
 
+#include <bifolium/collation/detail/blank_words.hpp>
 #include <bifolium/collation/detail/found_run.hpp>
 #include <bifolium/collation/detail/leaf_reader.hpp>
 #include <bifolium/collation/detail/write_mark.hpp>
@@ -226,10 +227,13 @@ protected:
     }
   }
   static constexpr int most_listed = 4;
-  void note(Note const& one, bool first) {
+  /// Writes words. `first`: they are the first in their parenthesis; `after_note`: other words come before them.
+  void note(Note const& one, bool first, bool after_note) {
     auto const& words = formula_.notes()[one.words];
-    // after a comma words may be read as a count (a⁴, in eights), and a leaf as one of the list (−K8; A1 blank)
-    if (!first && (is_word_before_counts(word_at(words, 0)) || LeafInWords{words, {}}.find(0).found))
+    // after a comma words may be read as a count (a⁴, in eights), a leaf as one of the list (−K8; A1 blank), and "blank"
+    // as said of what the words before it name
+    if (!first && (is_word_before_counts(word_at(words, 0)) || LeafInWords{words, {}}.find(0).found ||
+                   (after_note && has_blank_word(words))))
       text_.back() = ';';
     if (!first || words.starts_with(':')) text_ += ' '; // (: is a mark
     put(words);
@@ -268,7 +272,7 @@ protected:
       else if (auto const* const inserted = changes[i].insertion())
         insertion(i, *inserted, i == first);
       else
-        note(*changes[i].note(), i == first);
+        note(*changes[i].note(), i == first, i != first && changes[i - 1].note() != nullptr);
       ++i;
     }
     text_ += ')';

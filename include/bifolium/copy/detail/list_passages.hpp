@@ -2,10 +2,14 @@
 /// Divides a list of leaves where it changes from the leaves that are there to those that are wanting. Most catalogues
 /// say only what is wanting, so a list may begin with it.
 ///
-///   list    = leaves , { [ "imperfect" , [ ":" ] ] , wanting , leaves , [ ")" ] } ;
-///   wanting = [ "(" ] , ( wanting word | "missing" | "without" | "except" | "excepting" | "less"
-///             | "but" , [ "for" ] | "save" , [ "for" ] ) , [ ":" ] ;
+///   list    = leaves , { [ "imperfect" , [ ":" ] ] , wanting , leaves , [ ")" ] | leaves after , [ ")" ] } ;
+///   wanting = [ "(" ] , ( wanting word | "missing" | "without" | "except" | "less"
+///             | "but" , [ "for" ] | "save" , [ "for" ] | "excepting" | "−" ) , [ ":" ] ;
 ///             (* wanting word: leaf/leaf_words.hpp *)
+///   leaves after = [ "(" ] , leaves , ( "wanting" | "lacking" | "missing" ) ;
+///
+/// Where the word comes after the leaves, it is said of those in its parentheses, or else of the last ones, which `and`
+/// may join: A-L, E8 and F1 lacking.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -13,18 +17,31 @@
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/leaf/leaf_words.hpp>
 
+#include <optional>
+
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
+using namespace std::string_view_literals;
 
 /// A part of a list of leaves.
 struct ListPassage {
   TextSpan text{};
-  bool wanting{}; ///< true for leaves that the copy lacks
+  bool wanting{};  ///< true for leaves that the copy lacks
+  bool after{};    ///< true if the word for it comes after the leaves, and no parentheses say which are meant
+  TextSpan word{}; ///< the word, if it comes after the leaves
 };
 
 /// Returns true between the items of a list.
 [[nodiscard]] constexpr bool is_between_items(char32_t c) noexcept { return is_space(c) || c == ',' || c == ';'; }
+
+/// Returns true if the word is one of these, in capitals or small letters.
+template <std::size_t N>
+[[nodiscard]] constexpr bool is_any(std::string_view word, std::string_view const (&words)[N]) noexcept {
+  for (auto const one : words)
+    if (equal_in_any_case(word, one)) return true;
+  return false;
+}
 
 /// Finds the passages of a list, from the first to the last.
 class ListPassages {
@@ -32,6 +49,8 @@ class ListPassages {
   ListPassage passage_{}; // the one that is being looked through, as if the text ended with it
   std::size_t close_{0};  // the next closing parenthesis, when it was last looked for
   bool in_parentheses_{false};
+  std::optional<ListPassage> queued_{};      // the passage after the one that was returned last
+  std::size_t open_{std::string_view::npos}; // the last parenthesis that was opened and not closed
 
   /// Returns the text without blanks and a full stop at its end.
   static std::string_view sentence(std::string_view text) noexcept {
@@ -47,9 +66,88 @@ class ListPassages {
   }
   /// Returns true for a word after which leaves are wanting.
   [[nodiscard]] static bool begins_wanting(std::string_view word) noexcept {
-    return is_wanting_word(word) || equal_in_any_case(word, "missing") || equal_in_any_case(word, "without") ||
-           equal_in_any_case(word, "except") || equal_in_any_case(word, "excepting") ||
-           equal_in_any_case(word, "less") || equal_in_any_case(word, "but") || equal_in_any_case(word, "save");
+    constexpr std::string_view words[]{"missing"sv,  "without"sv, "except"sv, "excepting"sv, "save"sv,
+                                       "less"sv,     "but"sv,     "fehlt"sv,  "fehlen"sv,    "manque"sv,
+                                       "manquent"sv, "manca"sv,   "mancano"sv};
+    return is_wanting_word(word) || is_any(word, words);
+  }
+  /// Returns true for a word that may come after the leaves that are wanting.
+  [[nodiscard]] static bool ends_wanting(std::string_view word) noexcept {
+    constexpr std::string_view words[]{"wanting"sv, "lacking"sv, "missing"sv, "fehlt"sv,
+                                       "fehlen"sv,  "manque"sv,  "manquent"sv};
+    return is_any(word, words);
+  }
+  /// Returns true for a word that says that a copy is not whole.
+  [[nodiscard]] static bool says_imperfect(std::string_view word) noexcept {
+    constexpr std::string_view words[]{"imperfect"sv, "imperf"sv, "defective"sv};
+    return is_any(word, words);
+  }
+  /// Returns the number of bytes of the sign of a deletion with which an item begins: −E8, and -E8 at the beginning or
+  /// in parentheses, where it is between no leaves. Returns 0 if there is none.
+  [[nodiscard]] static std::size_t minus_at(std::string_view word, bool begins) noexcept {
+    constexpr std::string_view minus{"\xE2\x88\x92"};
+    if (word.starts_with(minus)) return word.size() > minus.size() ? minus.size() : 0;
+    return begins && word.starts_with('-') && word.size() > 1 ? 1 : 0;
+  }
+  /// Returns true for a word beside the name of a leaf: the, final, blank, is.
+  [[nodiscard]] static bool is_beside_leaf(std::string_view word) noexcept {
+    if (word.starts_with('(') && word.ends_with(')')) word = word.substr(1, word.size() - 2);
+    while (word.ends_with('.') || word.ends_with('?')) word.remove_suffix(1);
+    constexpr std::string_view words[]{"leaf"sv, "leaves"sv, "also"sv, "after"sv, "before"sv};
+    return is_blank_word(word) || (word.size() > 1 && is_linking_word(word)) || is_doubting_word(word) ||
+           number_of_word(word).has_value() || is_any(word, words);
+  }
+  /// Returns true for a word with which the name of a leaf may begin: the final blank K8.
+  [[nodiscard]] static bool begins_name(std::string_view word) noexcept {
+    constexpr std::string_view words[]{"the"sv, "first"sv, "last"sv, "final"sv, "all"sv, "everything"sv};
+    return is_any(word, words);
+  }
+  /// Returns where the leaves begin of which a word at `to` is said: the last of the passage, and those that "and" joins
+  /// to it.
+  [[nodiscard]] std::size_t group_before(std::size_t to) const noexcept {
+    TextCursor c{cursor_.text().substr(0, to), passage_.text.from};
+    auto group = to;
+    bool named = true, joined = false; // whether a leaf is named; "and" comes before
+    while (true) {
+      c.take_while(is_between_items);
+      if (c.at_end()) return group;
+      auto const from = c.at();
+      auto const word = c.take_until(is_between_items);
+      if (word == "and" || word == "&") {
+        joined = true;
+        continue;
+      }
+      bool const first = begins_name(word), beside = !first && is_beside_leaf(word);
+      if (!beside && named && !joined) group = from, named = false;
+      if (!beside && !first) named = true;
+      joined = joined && (beside || first);
+    }
+  }
+  /// Returns where the leaves end before "is wanting", "are also wanting".
+  [[nodiscard]] std::size_t end_of_leaves(std::size_t to) const noexcept {
+    auto const text = cursor_.text();
+    for (bool any = true; any;) {
+      to = trimmed(text, {0, to}, " ,").to;
+      any = false;
+      for (std::string_view const one : {" is", " are", " also", " both"})
+        if (text.substr(0, to).ends_with(one)) to -= one.size(), any = true;
+    }
+    return to;
+  }
+  /// Ends the passage before leaves that a word after them calls wanting. Returns no value if it is not said of leaves
+  /// before it.
+  [[nodiscard]] std::optional<ListPassage> wanting_after(TextSpan word) noexcept {
+    auto const next = cursor_.text().substr(word.to);
+    auto rest = TextCursor{next};
+    rest.take_blanks();
+    bool const closes = next.starts_with(')') && open_ != next.npos;
+    if (passage_.wanting || !(closes || rest.at_end() || rest.peek() == ';')) return std::nullopt;
+    auto const from = closes ? open_ : group_before(word.from);
+    ListPassage const group{{closes ? open_ + 1 : from, end_of_leaves(word.from)}, true, !closes, word};
+    if (trimmed(cursor_.text(), group.text, " ,;").from >= word.from) return std::nullopt; // no leaves
+    queued_ = group;
+    open_ = next.npos;
+    return turn(from, closes ? word.to + 1 : word.to, false);
   }
   /// Ends the passage at `to` and begins the next one at `from`. Returns the one that has ended.
   ListPassage turn(std::size_t to, std::size_t from, bool wanting) noexcept {
@@ -70,6 +168,11 @@ public:
 
   /// Returns the next passage, which may be empty, or no value at the end of the text.
   std::optional<ListPassage> next() noexcept {
+    if (queued_) {
+      auto const queued = *queued_;
+      queued_.reset();
+      return queued;
+    }
     auto const size = cursor_.text().size();
     while (true) {
       cursor_.take_while(is_between_items);
@@ -78,13 +181,22 @@ public:
       auto const whole = cursor_.take_until(is_between_items);
       auto word = whole;
       bool const opens = word.starts_with('(');
-      if (opens) word.remove_prefix(1);
+      if (opens) word.remove_prefix(1), open_ = from;
+      if (auto const sign = minus_at(word, opens || from == 0); sign != 0) {
+        in_parentheses_ = opens;
+        cursor_.go_to(from + (opens ? 1 : 0) + sign);
+        return turn(from, cursor_.at(), true);
+      }
       while (word.ends_with(':') || word.ends_with('.')) word.remove_suffix(1);
+      auto const bare = word.substr(0, word.find(')'));
+      if (!opens && ends_wanting(bare))
+        if (auto const before = wanting_after({from, from + bare.size()})) return before;
+      if (!opens && whole.ends_with(')')) open_ = whole.npos;
       if (begins_wanting(word)) {
         in_parentheses_ = opens;
         return turn(from, cursor_.at(), true);
       }
-      if (equal_in_any_case(word, "imperfect")) return turn(from, cursor_.at(), passage_.wanting);
+      if (says_imperfect(word)) return turn(from, cursor_.at(), passage_.wanting);
       if (!passage_.wanting) continue;
       if (auto const end = opens ? end_of_remark(from) : std::nullopt) {
         cursor_.go_to(*end);

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
-/// The words that stand beside the leaves of a list: the state in which they are, and the ends of the book.
+/// The words that stand beside the leaves of a list: the state in which they are, what is printed on them, and the ends
+/// of the book (common practice, no source).
 #pragma once
 
+#include <bifolium/collation/reference.hpp>
 #include <bifolium/copy/detail/list_passages.hpp>
 #include <bifolium/copy/leaf_in_copy.hpp>
 
@@ -10,16 +12,56 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
+using namespace std::string_view_literals;
 
+/// Returns true if the word is one of these, with or without parentheses, in capitals or small letters.
+template <std::size_t N>
+[[nodiscard]] bool is_one_of(std::string_view word, std::string_view const (&words)[N]) noexcept {
+  if (word.starts_with('(')) word.remove_prefix(1);
+  while (word.ends_with(')') || word.ends_with(':')) word.remove_suffix(1);
+  return is_any(word, words);
+}
+/// Returns true for a word that says that a leaf is not whole, or that its paper was mended. The leaf is there.
+[[nodiscard]] inline bool is_damage_word(std::string_view word) noexcept {
+  constexpr std::string_view words[]{"damaged"sv, "torn"sv,   "mutilated"sv, "repaired"sv, "cropped"sv, "stained"sv,
+                                     "shaved"sv,  "wormed"sv, "holed"sv,     "soiled"sv,   "trimmed"sv, "remargined"sv};
+  return is_one_of(word, words);
+}
 /// Reads a word for the leaves before it, with or without parentheses: facsimile, (facsimile).
 [[nodiscard]] inline std::optional<LeafInCopy> state_of(std::string_view word) {
   if (word.starts_with('(')) word.remove_prefix(1);
-  while (word.ends_with(')') || word.ends_with('.')) word.remove_suffix(1);
+  while (word.ends_with(')') || word.ends_with('.') || word.ends_with('?')) word.remove_suffix(1);
   if (word == "facs") return LeafInCopy::facsimile;
   if (is_blank_word(word)) return LeafInCopy::blank;
   for (auto const state : {LeafInCopy::mounted, LeafInCopy::supplied, LeafInCopy::facsimile})
     if (word == to_words(state)) return state;
+  if (is_damage_word(word)) return LeafInCopy::damaged;
   return std::nullopt;
+}
+/// Returns true for a word that joins the leaves before it and after it.
+[[nodiscard]] inline bool is_joining_word(std::string_view word) noexcept {
+  constexpr std::string_view words[]{"and"sv, "&"sv, "und"sv, "et"sv};
+  return is_one_of(word, words);
+}
+/// Returns true for a word that may come between a leaf and its state: A1 which is supplied in manuscript facsimile
+/// from another copy.
+[[nodiscard]] inline bool is_word_before_state(std::string_view word) noexcept {
+  constexpr std::string_view words[]{"in"sv,         "is"sv,           "are"sv,       "both"sv, "which"sv,   "also"sv,
+                                     "manuscript"sv, "photographic"sv, "photostat"sv, "from"sv, "another"sv, "copy"sv};
+  return is_one_of(word, words);
+}
+/// Returns true for a word that may come before the leaves that are wanting: wants the bifolium A1.8.
+[[nodiscard]] inline bool is_word_before_leaves(std::string_view word) noexcept {
+  constexpr std::string_view words[]{
+      "the"sv,  "leaf"sv,      "leaves"sv,    "gathering"sv,  "gatherings"sv, "quire"sv,   "quires"sv,
+      "sig."sv, "signature"sv, "sigs."sv,     "signatures"sv, "bifolium"sv,   "bifolia"sv, "for"sv,
+      "only"sv, "pair"sv,      "conjugate"sv, "conjugates"sv, "is"sv,         "are"sv,     "both"sv};
+  return is_one_of(word, words);
+}
+/// Returns true for a word that only says that a copy is described: this copy.
+[[nodiscard]] inline bool is_word_for_copy(std::string_view word) noexcept {
+  constexpr std::string_view words[]{"this"sv, "the"sv, "copy"sv};
+  return is_one_of(word, words);
 }
 /// Words for what is printed on a leaf, which catalogues add to it, A1 (title), or write in its place (common practice,
 /// no source).
@@ -73,6 +115,40 @@ namespace detail {
   }
   c.take_while(is_space);
   if (!c.at_end() && c.peek() != ',' && c.peek() != ';') return false;
+  cursor = c;
+  return true;
+}
+/// Returns the word without the parentheses round it: (A1).
+[[nodiscard]] inline std::string_view in_parentheses(std::string_view word) noexcept {
+  bool const enclosed = word.size() > 2 && word.starts_with('(') && word.ends_with(')') &&
+                        word.substr(1, word.size() - 2).find_first_of("()") == word.npos;
+  return enclosed ? word.substr(1, word.size() - 2) : word;
+}
+/// Takes words for what is printed on a leaf if the name of the leaf comes after them: title page (A1).
+[[nodiscard]] inline bool take_content_before_leaf(TextCursor& cursor, IdealCopy const& book) {
+  auto c = cursor;
+  for (bool any = false;; any = true) {
+    auto next = c;
+    auto const word = next.take_until(is_between_items);
+    bool const beside = equal_in_any_case(word, "page") || equal_in_any_case(word, "leaf");
+    if (is_content_word(word) || (any && beside)) {
+      next.take_blanks();
+      c = next;
+      continue;
+    }
+    if (!any || word.empty() || !find_reference(book, in_parentheses(word))) return false;
+    cursor = c;
+    return true;
+  }
+}
+/// Takes a word for leaves before a number: f. 3, leaves 3-4. Returns true if it was taken.
+[[nodiscard]] inline bool take_word_before_number(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  auto word = c.take_until(is_between_items);
+  if (word.ends_with('.')) word.remove_suffix(1);
+  constexpr std::string_view words[]{"f"sv,      "ff"sv,   "fol"sv,    "fols"sv, "folio"sv,
+                                     "folios"sv, "leaf"sv, "leaves"sv, "Bl"sv};
+  if (!is_one_of(word, words) || !c.take_blanks() || !c.at_digit()) return false;
   cursor = c;
   return true;
 }

@@ -54,11 +54,81 @@ public:
   }
 };
 
+/// Leaves by number, of which it can be asked whether they have others.
+class SpansByNumber {
+  std::vector<LeafSpan> spans_{}; // in the order of their first leaves; `to` is the highest number so far
+
+public:
+  explicit SpansByNumber(std::vector<LeafSpan> const& spans) {
+    for (auto const& one : spans)
+      if (one.in_ideal()) spans_.push_back(one);
+    merge_sort(spans_, [](LeafSpan const& a, LeafSpan const& b) { return a.from < b.from; });
+    for (std::size_t i = 1; i < spans_.size(); ++i)
+      if (spans_[i].to < spans_[i - 1].to) spans_[i].to = spans_[i - 1].to;
+  }
+  /// Returns true if one of the spans has all these leaves: that which reaches farthest of those that begin before.
+  [[nodiscard]] bool have(LeafSpan const& one) const {
+    auto const after = partition_point(spans_.size(), [&](std::size_t i) { return spans_[i].from <= one.from; });
+    return one.in_ideal() && after > 0 && one.to <= spans_[after - 1].to;
+  }
+};
+/// Leaves before a word that calls leaves wanting.
+struct WantingAfter {
+  LeafSpan leaves{};
+  TextSpan word{};
+};
+/// Returns the word of which it is not clear which leaves it means: in A1-8, B8 wanting it may be one leaf or all. In
+/// A-L, E8 wanting the leaf is named again, which says that it is meant.
+[[nodiscard]] inline std::optional<TextSpan> find_unclear(std::vector<WantingAfter> const& after,
+                                                          std::vector<LeafSpan> const& there) {
+  if (after.empty()) return std::nullopt;
+  SpansByNumber const named{there};
+  for (auto const& one : after)
+    if (!named.have(one.leaves)) return one.word;
+  return std::nullopt;
+}
+/// Takes leaves that a list names again to give their state, A-L, A1 in facsimile, out of the leaves before them. In a
+/// list that is not in the order of the book, a leaf that is named again is there again.
+inline void settle_states(IdealCopy const& book, LeavesPresent& list) {
+  std::vector<std::size_t> plain; // the spans without a state
+  std::vector<LeafSpan> again, others;
+  for (std::size_t i = 0; i < list.spans.size(); ++i) {
+    auto const& one = list.spans[i];
+    if (one.state == LeafInCopy::original && one.in_ideal()) {
+      if (!plain.empty() && one.from <= list.spans[plain.back()].to) return;
+      plain.push_back(i);
+    }
+  }
+  for (std::size_t i = 0; i < list.spans.size(); ++i) {
+    auto const& one = list.spans[i];
+    auto const after =
+        partition_point(plain.size(), [&](std::size_t k) { return list.spans[plain[k]].from <= one.from; });
+    bool const named = one.in_ideal() && after > 0 && plain[after - 1] < i && one.to <= list.spans[plain[after - 1]].to;
+    (one.state != LeafInCopy::original && named ? again : others).push_back(one);
+  }
+  if (!again.empty()) list.spans = WantingRemover{book, again}.remove_from(others);
+}
+/// Makes a list of which each leaf has a state, A1 in facsimile, the list of the whole copy.
+inline void complete_stated(IdealCopy const& book, std::string_view text, LeavesPresent& list) {
+  std::int64_t leaves = 0;
+  std::vector<LeafSpan> stated;
+  for (auto const& one : list.spans) {
+    leaves += one.leaves();
+    if (one.state != LeafInCopy::original) stated.push_back(one);
+  }
+  if (leaves >= book.leaves()) return;
+  auto const all = trimmed(text, {0, text.size()}, " ,;.");
+  list.doubts.insert(list.doubts.begin(),
+                     error_at(Problem::only_states_of_leaves, place_in(text, all.from), all.of(text)));
+  list.spans = WantingRemover{book, stated}.remove_from({span_of_numbers(book, 1, book.leaves())});
+}
+
 /// Reads a list whose passages name leaves that are there and leaves that are wanting.
 inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::string_view text, Limits const& limits) {
   if (is_too_long(text, limits)) return too_long(limits);
   LeavesReader there{book, text, limits, false}, wanting{book, text, limits, true};
   ListPassages passages{text};
+  std::vector<WantingAfter> after;
   bool says_wanting = false;
   std::size_t before = 0; // where the passage before ended
   TextSpan word{};        // the word after which leaves are wanting
@@ -66,10 +136,18 @@ inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::st
     if (passage->wanting && !says_wanting) word = trimmed(text, {before, passage->text.from}, " ,;:().");
     before = passage->text.to;
     says_wanting = says_wanting || passage->wanting;
+    auto const gone = wanting.result().spans.size();
     if (auto const wrong = (passage->wanting ? wanting : there).read(passage->text)) return *wrong;
+    if (passage->after && there.begun())
+      for (auto i = gone; i < wanting.result().spans.size(); ++i)
+        after.push_back({wanting.result().spans[i], passage->word});
   }
   there.settle(), wanting.settle();
   auto& result = there.result();
+  if (auto const unclear = find_unclear(after, result.spans); unclear)
+    return error_at(Problem::wanting_after_leaves, place_in(text, unclear->from), unclear->of(text));
+  settle_states(book, result);
+  if (there.only_states()) complete_stated(book, text, result);
   if (!says_wanting) return static_cast<LeavesPresent&&>(result);
   if (!there.begun() && book.leaves() > 0) result.spans.push_back(span_of_numbers(book, 1, book.leaves()));
   auto const& gone = wanting.result();

@@ -305,6 +305,8 @@ BIFOLIUM_PROBLEM(329, leaves_not_named, "'{found}' does not say which leaves of 
 BIFOLIUM_PROBLEM(328, gathering_not_in_book, "'{found}' is of a gathering that is not in the book: name one that the formula has")
 /// `K8 wanting` at the end of a list of leaves, which may be said of one leaf or of all.
 BIFOLIUM_PROBLEM(330, wanting_after_leaves, "'{found}' comes after the leaves of which it is said: write it before them, as in 'wants K8'")
+/// Doubtful: `A1 in facsimile`, where no other leaf of the copy is named.
+BIFOLIUM_PROBLEM(338, only_states_of_leaves, "'{found}' says in what state leaves are, and not which leaves the copy has: the others were taken to be there")
 /// A statement of extent is expected.
 BIFOLIUM_PROBLEM(303, not_an_extent, "'{found}' is not a statement of extent: write [8], 205, [3] p. or [2], 152 leaves")
 /// A statement of pagination or foliation is expected.

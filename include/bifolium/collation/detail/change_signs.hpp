@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+/// Decides from the text alone whether the contents of a parenthesis are changes or words: they are changes if they
+/// begin with a sign (−A8), a word for one (lacks A8) or a leaf before a sign (A3+1), or if such a text comes after
+/// words (A1 blank, −A8). Words are asked a second time as they will be written, without markup: what is written must
+/// be read the same.
+#pragma once
+
+#include <bifolium/collation/detail/cancel_words.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class ChangeSigns : LeafReader {
+  CancelReader cancels_;
+
+public:
+  constexpr ChangeSigns(std::string_view text, Dialect dialect) noexcept
+      : LeafReader{text, dialect}, cancels_{text, dialect} {}
+
+  /// Returns true at the sign of a change.
+  [[nodiscard]] static constexpr bool begins_with_sign(TokenCursor const& in) noexcept {
+    bool const equated = in.at(TokenKind::open_square) && in.ahead().is(TokenKind::equals);
+    return in.at(TokenKind::plus) || in.at(TokenKind::equals) || is_loss(in.token) || equated;
+  }
+  /// Returns true if ± comes after a leaf or after its list: (A3 ±), (B1.8±). The cursor is after the first leaf.
+  [[nodiscard]] static constexpr bool sign_follows(TokenCursor c) {
+    // only a short list, because this is called for each leaf of a list
+    for (int n = 0; n < 16 && (c.at(TokenKind::point) || c.at(TokenKind::comma) || c.is_flat_figure()); ++n) c.take();
+    if (!c.at(TokenKind::plus_minus)) return false;
+    c.take();
+    return c.ended() || c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
+  }
+  /// Returns true for a word that replaces the sign of a deletion.
+  [[nodiscard]] static constexpr bool is_loss_before(std::string_view w) noexcept {
+    return w == "less" || w == "minus" || w == "without" || is_wanting_word(w);
+  }
+  /// Returns true if a word replaces the sign of a deletion: less K8, wants A1.
+  [[nodiscard]] constexpr bool begins_with_loss(TokenCursor const& c, std::uint32_t end) const {
+    return is_loss_before(word(c)) && leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
+  }
+  /// Reads words that say that leaves are cancels: A1 a cancel.
+  [[nodiscard]] constexpr CancelWords cancels(TokenCursor const& c, std::uint32_t end) const {
+    return cancels_.find(c, end);
+  }
+  /// Returns true if the contents of a parenthesis, from `in` to `end`, are changes.
+  [[nodiscard]] constexpr bool are_changes(TokenCursor const& in, std::uint32_t end) const {
+    if (begins_with_sign(in) || begins_with_loss(in, end) || begins_with_change(in, end)) return true;
+    auto const name = leaf_name(in, end);
+    return name.found && changes_follow(cursor(name.end, end), end);
+  }
+  /// Returns true if these words are changes, all of them or, of an item in a parenthesis, their beginning.
+  [[nodiscard]] constexpr bool are_changes(bool item) const {
+    auto const end = static_cast<std::uint32_t>(text_.size());
+    return item ? begins_with_sign(cursor(0)) || begins_with_change(cursor(0), end) : are_changes(cursor(0), end);
+  }
+
+private:
+  /// Returns true at a leaf before the sign of a change, and at words about cancels.
+  [[nodiscard]] constexpr bool begins_with_change(TokenCursor const& in, std::uint32_t end) const {
+    auto const name = leaf_name(in, end);
+    auto const next = cursor(name.found ? name.end : end, end);
+    return next.at(TokenKind::plus) || next.at(TokenKind::equals) || (name.found && sign_follows(next)) ||
+           cancels(in, end).said != CancelWord::none;
+  }
+  /// Returns true if a change comes after words: (A1 blank, −A8).
+  [[nodiscard]] constexpr bool changes_follow(TokenCursor c, std::uint32_t end) const {
+    while (!c.ended()) {
+      bool const separator = c.at(TokenKind::comma) || c.at(TokenKind::semicolon);
+      c.take();
+      if (!separator) continue;
+      if (auto const name = leaf_name(c, end); name.found && name.leaf > 0) { // A1 blank, A3+1
+        auto const plus = cursor(name.end, end);
+        if (plus.touches(TokenKind::plus) && !plus.ahead().spaced) return true;
+        if (cancels(c, end).said != CancelWord::none) return true; // A1 blank, A8 a cancel
+      }
+      if (!is_loss(c.token) && !c.at(TokenKind::plus)) continue;
+      auto sign = c;
+      sign.take();
+      if (leaf_name(sign, end).found) return true;
+    }
+    return false;
+  }
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+/// Words in a parenthesis that may be a change, although they are not read as one: they are kept as a note, and it is
+/// told.
+#pragma once
+
+#include <bifolium/collation/detail/word_at.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
+#include <bifolium/leaf/token_cursor.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+using namespace std::string_view_literals;
+
+/// Words that say that leaves are gone, changed or inserted (common practice, no source). They are not counted, so
+/// there is a warning.
+inline constexpr std::string_view words_of_change[]{
+    "absent"sv,   "added"sv,    "canc"sv,        "cancellanda"sv, "cancellandum"sv, "carton"sv,   "cartons"sv,
+    "cut"sv,      "deest"sv,    "deleted"sv,     "desunt"sv,      "excised"sv,      "extra"sv,    "fehlen"sv,
+    "fehlt"sv,    "inserted"sv, "manca"sv,       "mancano"sv,     "mancante"sv,     "manquant"sv, "manque"sv,
+    "manquent"sv, "minus"sv,    "missing"sv,     "moved"sv,       "plus"sv,         "removed"sv,  "replaced"sv,
+    "stub"sv,     "stubs"sv,    "transferred"sv, "without"sv};
+/// Words that say that a letter is not used (common practice, no source).
+inline constexpr std::string_view words_of_omission[]{"omit"sv,  "omits"sv,   "omitted"sv,  "omitting"sv,
+                                                      "skips"sv, "skipped"sv, "skipping"sv, "unused"sv};
+
+/// Returns true for a word that says that a letter is not used.
+[[nodiscard]] constexpr bool is_word_of_omission(std::string_view word) noexcept {
+  for (auto const one : words_of_omission)
+    if (equal_in_any_case(word, one)) return true;
+  return false;
+}
+/// Returns true if the words contain a sign or a word of change.
+[[nodiscard]] constexpr bool says_change(std::string_view words) noexcept {
+  bool negated = false;
+  for (TokenCursor c{words}; !c.ended(); c.take()) {
+    if (c.at(TokenKind::plus) || c.at(TokenKind::equals) || c.at(TokenKind::plus_minus) || c.at(TokenKind::minus))
+      return true;
+    if (!c.at(TokenKind::letter)) continue;
+    auto const w = word_at(words, c.token.from);
+    if (is_wanting_word(w) || cancel_word(w) != CancelWord::none) return true;
+    if (negated && equal_in_any_case(w, "present")) return true;
+    negated = equal_in_any_case(w, "not");
+    if (w.size() > 2)
+      for (auto const one : words_of_change)
+        if (equal_in_any_case(w, one)) return true;
+    if (!w.empty()) c = TokenCursor{words, c.token.from + w.size() - 1};
+  }
+  return false;
+}
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
