@@ -578,3 +578,21 @@ TEST_CASE("years that are not the answer are told in the order of the text") { /
   CHECK(date->unread[0].of(text) == "printed 1590");
   CHECK(date->unread[1].of(text) == "by John Smith");
 }
+
+TEST_CASE("unread text is listed in its order, the year of an earlier printing too") {
+  struct Left {
+    std::string text;
+    std::vector<std::string> unread;
+  };
+  for (auto const& one : {Left{"printed 1590, reprinted 1641", {"printed 1590"}},
+                          Left{"printed 1590, repr%inted 1641", {"printed 1590", "inted"}},
+                          Left{"Londini 1590, repr. by Smith 1641, sold", {"Londini 1590", "by Smith", "sold"}}}) {
+    CAPTURE(one.text);
+    auto const read = read_date(one.text);
+    REQUIRE(read);
+    CHECK(read->years == YearRange{1641, 1641});
+    std::vector<std::string> unread;
+    for (auto const span : read->unread) unread.emplace_back(span.of(one.text));
+    CHECK(unread == one.unread);
+  }
+}

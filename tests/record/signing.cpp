@@ -228,3 +228,18 @@ TEST_CASE("a statement of signing after a formula needs no brackets") { // DCRMR
     CHECK(*signing_of(*again) == *read);
   }
 }
+
+TEST_CASE("a mark that is one only before a leaf is not read without one") {
+  CHECK(write_signing(*read_signing("[$3 (-(?)2)]")) == "[$3 (−(?)2) signed]");
+  for (std::string const text : {"[$3- (?)- (?)2", "[$3 (-(?), A2)]", "[$3 (-A2, (?))]", "[$3 - (a)- (b)2"}) {
+    CAPTURE(text);
+    auto const read = read_signing(text);
+    REQUIRE_FALSE(read);
+    CHECK(read.error().problem == Problem::not_a_signing);
+    CHECK(read.error().line == 1);
+  }
+  // a symbol in parentheses is a mark by itself
+  auto const symbol = read_signing("[$3 (-(*), A2)]");
+  REQUIRE(symbol);
+  CHECK(*read_signing(write_signing(*symbol)) == *symbol);
+}

@@ -101,7 +101,12 @@ class SigningReader {
     }
     auto const leaf = figure();
     found = {false, signature, leaf, {}};
-    return can_be_leaf(leaf);
+    return can_be_leaf(leaf) && (leaf || stands_alone(signature));
+  }
+  /// Returns true if a mark is one without a leaf after it. (?)2 and (a)2 name leaves, (?) and (a) alone are remarks.
+  [[nodiscard]] static bool stands_alone(Signature const& signature) {
+    auto const unread = signature.mark() == Mark::symbol && std::string_view{signature.text()}.starts_with("(?");
+    return !unread && !signature.is_in_parentheses();
   }
   /// Reads the 5 of A3-5. Returns the leaf itself if no leaf follows.
   std::optional<int> last_of_range(std::optional<int> leaf) {
