@@ -130,7 +130,28 @@ TEST_CASE(
   }
   CHECK((*compare_extent(*read_formula("A-K⁸"), *read_extent("[16], 144 p., [2] folded leaves"))).verdict ==
         ExtentAgrees::agrees);
+  auto const several = read_extent("12 folded leaves, [2] folded leaves, [1] folded leaf, 8 leaves");
+  REQUIRE(several);
+  CHECK(several->pagination.total() == Range<std::int64_t>{16, 46, 46});
+  CHECK((*read_extent(extent_line(*several))).pagination.total() == several->pagination.total());
+  auto const incomplete = read_pagination("ff. 1-8, 9-20+ folded"); // found by a fuzzer
+  REQUIRE(incomplete);
+  CHECK(incomplete->incomplete);
+  CHECK(read_pagination(write_pagination(*incomplete)) == *incomplete);
   CHECK((*read_extent("[16], 144 p., [2] folded leaves of plates")).leaves_of_plates() == 2);
+}
+
+TEST_CASE("lettered pages that are starred read back") { // found by a fuzzer
+  auto const read = read_pagination("pp. 1-6 *p-p");
+  REQUIRE(read);
+  CHECK(read_pagination(write_pagination(*read)) == *read);
+}
+
+TEST_CASE("letters that come twice are written twice in an extent") { // found by a fuzzer
+  auto const read = read_pagination("pp. 1 b-b b-b");
+  REQUIRE(read);
+  CHECK(read->pages() == 3);
+  CHECK((*read_extent(extent_line(*read))).pages() == 3);
 }
 
 TEST_CASE("a formula agrees with all numbers of pages that plates among them leave open") {

@@ -75,7 +75,9 @@ public:
       auto const first = r;
       auto end = r;
       for (; r < runs.size() && runs[r].numbering != Numbering::none && same_unit(runs[r], runs[first]); ++r) {
-        if (r > first && runs[r].unit == PageUnit::columns) break; // half a page of each run is a page
+        if (r > first && runs[r].unit == PageUnit::columns) break;     // half a page of each run is a page
+        if (r > first && runs[r].numerals == Numerals::letters) break; // letters are not corrected
+        if (r > first && runs[r].folded) break;                        // the word is said of one number
         bool const same = runs[r].numerals == runs[first].numerals && runs[r].series == runs[first].series &&
                           runs[r].starred == runs[first].starred;
         bool const new_sequence = r > first && (runs[r].first == 1 || runs[r].last < runs[first].first);
@@ -89,14 +91,14 @@ public:
       };
       if (end > first) add_numbered(runs[first].first, runs[end - 1].last, numbers(first, end), runs[first].numerals);
       auto without = numbers(end, r);
-      bool const more =
-          r < runs.size() && same_unit(runs[r], runs[first]) && (r == first || runs[r].unit != PageUnit::columns);
+      bool const more = r < runs.size() && same_unit(runs[r], runs[first]) &&
+                        (r == first || (runs[r].unit != PageUnit::columns && !runs[r].folded));
       if (more && runs[r].numbering == Numbering::none) without += runs[r++].count;
       if (without > 0) add_unnumbered(without);
       group += numbers(first, r);
       bool const last = r == runs.size();
       if (last && pagination_.incomplete) text_ += '+';
-      if (!last && same_unit(runs[r - 1], runs[r])) continue;
+      if (!last && same_unit(runs[r - 1], runs[r]) && !runs[r].folded) continue;
       close_group(runs[r - 1], group == 1);
       group = 0;
       if (!last && runs[r].part != runs[r - 1].part) text_ += "; ", sequences_.begin_part();

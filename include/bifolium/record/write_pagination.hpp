@@ -59,10 +59,12 @@ class PaginationWriter {
     } else {
       range = run.first != run.last || run.numerals == Numerals::letters || // a-a: a letter alone is not a page
               !sequences_.is_one_page(run, run.first, false, false);
-      text_ += mark + first + (range ? "-" + (run.starred ? "*" + last : last) : "");
+      text_ +=
+          mark + first + (range ? "-" + (run.starred && run.numerals != Numerals::letters ? "*" + last : last) : "");
     }
     if (run.numbering != Numbering::none && run.true_last)
       text_ += " [=" + page_figure(*run.true_last, run.numerals) + ']';
+    if (r + 1 == pagination_.runs.size() && pagination_.incomplete) text_ += '+'; // directly after the number
     if (run.folded) text_ += " folded";
     sequences_.add(run, range);
   }
@@ -91,7 +93,7 @@ public:
         text_.append(unit_before(runs[r])) += ' ';
       write(r);
     }
-    if (pagination_.incomplete) text_ += runs.empty() ? " (incomplete)" : "+";
+    if (pagination_.incomplete && runs.empty()) text_ += " (incomplete)";
     text_ += detail::plates_in_pages(pagination_);
     write_misprints();
     return static_cast<std::string&&>(text_);
