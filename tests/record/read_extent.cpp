@@ -291,6 +291,10 @@ TEST_CASE("full stops and pluses between numbers") { // common practice of deale
          {"(8)+205+(3) p.", 216},
          {"(8) + 205 + (3) p.", 216}});
   CHECK_FALSE(extent("(8)+205+(3) p.").pagination.incomplete);
+  auto const wrong = read_pagination("pp. 1-205 [20]+ [misprinting 45 as 54]"); // found by a fuzzer
+  REQUIRE(wrong);
+  CHECK(wrong->incomplete);
+  CHECK(wrong->misprints.size() == 1);
 }
 
 TEST_CASE("a dash after an even number in brackets parts two sequences, unless the numbers go on") {

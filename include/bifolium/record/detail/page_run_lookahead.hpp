@@ -41,9 +41,9 @@ protected:
     auto look = cursor_;
     if (!look.take('+')) return false;
     look.take_blanks();
+    bool const bracket = look.take('[') || look.take('('); // of a number, and not of [misprinting 45 as 54]
     auto const roman = roman_numeral(look.rest().substr(0, 40));
-    return look.at_digit() || look.peek() == '[' || look.peek() == '(' ||
-           (roman && roman->bytes > 1 && !is_latin_letter(look.peek(roman->bytes)));
+    return look.at_digit() || (roman && (bracket || roman->bytes > 1) && !is_latin_letter(look.peek(roman->bytes)));
   }
   /// Returns the next number in the text without taking it.
   [[nodiscard]] std::int64_t next_number(Numerals numerals) {
