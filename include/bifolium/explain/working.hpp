@@ -23,9 +23,22 @@ class WorkingWriter {
 
   template <class... Parts> void put(Parts const&... parts) { ((text_ += parts), ...); }
   static std::string number(std::int64_t n) { return std::to_string(n); }
-  static std::string number(Fraction n) { return std::string{to_text(n).view()}; }
+  /// Writes a fraction as people say it, 12 3/5, and one that nobody says, such as 66 71/125, as about 66.57.
+  static std::string number(Fraction n) {
+    constexpr int finest = 24; // sheets of formats and quires have parts as small
+    if (n.denominator() <= finest) return std::string{to_text(n).view()};
+    auto const whole = n.floor();
+    auto const part = (n - Fraction{whole}) * Fraction{100} + Fraction{1, 2};
+    if (part >= Fraction{100}) return "about " + number(whole + 1);
+    auto const digits = number(part.floor());
+    return "about " + number(whole) + (digits.size() < 2 ? ".0" : ".") + digits;
+  }
   template <class Number> static std::string number(Number n, char const* one, char const* many) {
-    return number(n) + " " + (n == Number{1} ? one : many);
+    return number(n) + " " + (n > Number{0} && n <= Number{1} ? one : many);
+  }
+
+  template <class Number> static std::string from_to(Range<Number> const& range) {
+    return range.is_exact() ? "" : " (" + number(range.low) + " to " + number(range.high) + ")";
   }
 
   void arrangement() {
@@ -64,9 +77,11 @@ class WorkingWriter {
   void paper() {
     auto const& sheets = bill_.sheets;
     put(number(bill_.edition.copies, "copy", "copies"), " and ", number(bill_.overs),
-        " over: ", number(sheets.stated, "sheet", "sheets"), " (", number(sheets.low),
-        " without overs and without an odd half-sheet; ", number(sheets.high),
-        " with all leaves left over on whole sheets)\n");
+        " over: ", number(sheets.stated, "sheet", "sheets"));
+    if (!sheets.is_exact())
+      put(" (", number(sheets.low), " without overs and without an odd half-sheet; ", number(sheets.high),
+          " if every part of a sheet takes a whole one)");
+    put("\n");
     if (auto const cancels = bill_.edition.cancel_leaves; cancels != 0)
       put("  ", number(cancels, "cancel", "cancels"),
           " counted as paper of its own, several to the sheet; none where paper would otherwise be blank\n");
@@ -80,13 +95,11 @@ class WorkingWriter {
           " are good: ", number(reams_to_buy(bill_.sheets.stated, *bill_.edition.ream), "ream", "reams"),
           " to be bought\n");
     if (bill_.kilogrammes)
-      put("  weight ", number(bill_.kilogrammes->stated), " kg (", number(bill_.kilogrammes->low), " to ",
-          number(bill_.kilogrammes->high), ")\n");
+      put("  weight ", number(bill_.kilogrammes->stated), " kg", from_to(*bill_.kilogrammes), "\n");
   }
   void money() {
     if (bill_.paper_cost)
-      put("  paper costs ", number(bill_.paper_cost->stated), " (", number(bill_.paper_cost->low), " to ",
-          number(bill_.paper_cost->high), ") in the smallest unit\n");
+      put("  paper costs ", number(bill_.paper_cost->stated), from_to(*bill_.paper_cost), " in the smallest unit\n");
     if (bill_.forme_cost) put("  formes cost ", number(*bill_.forme_cost), "\n");
     if (bill_.press_cost) put("  presswork costs ", number(*bill_.press_cost), "\n");
     if (bill_.total_cost) put("  together ", number(*bill_.total_cost), "\n");
@@ -96,11 +109,12 @@ class WorkingWriter {
     auto const& terms = bill_.edition.press;
     put(number(work.impressions, "impression", "impressions"), ", one side of one sheet each (", number(work.perfected),
         " perfected): ", number(work.tokens, "token", "tokens"), " of ", number(terms.token.impressions), "; ",
-        number(work.clock_hours, "hour", "hours"), " by the clock at ", number(terms.rate.impressions),
-        terms.crew == Crew::half_press ? " by half" : "", "\n");
+        number(work.clock_hours, "hour", "hours"), " by the clock at ",
+        number(terms.rate.impressions, "impression", "impressions"), " an hour",
+        terms.crew == Crew::half_press ? " for two men; one man alone makes half as many" : "", "\n");
     put("  ", number(work.days, "day", "days"), " of ", number(terms.hours_a_day, "hour", "hours"), " on ",
         number(terms.presses, "press", "presses"), "; ", number(work.days_of_pay, "day", "days"), " of pay at ",
-        number(terms.tokens_a_day, "token", "tokens"), "\n");
+        number(terms.tokens_a_day, "token", "tokens"), " a day\n");
   }
 
 public:
