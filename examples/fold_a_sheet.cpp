@@ -62,7 +62,7 @@ int make_sheet(support::Arguments given) {
   support::write_file(directory + "/" + std::string{scheme.id()} + ".html", *printable_html(scheme, size, turned));
   std::cout
       << "Cut each sheet out along its frame. Lay it before you with the front up, its upper edge away from you\n"
-         "(far); the line of print at that edge says which it is. Fold in this order:\n\n"
+         "(far); the line of print at that edge says which it is. Do this in order:\n\n"
       << *explain_steps(scheme) << "\nEvery page must then be upright, with the numbers in order from 1"
       << (scheme.reads() == Reads::right_to_left ? ", with the spine on the right.\n"
                                                  : ", with the spine on the left.\n")
