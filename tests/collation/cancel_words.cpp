@@ -125,3 +125,18 @@ TEST_CASE("a figure after a deleted leaf and a plus is a number of leaves, and d
     if (doubted) CHECK(formula->warnings()[0].problem == Problem::inserted_or_deleted_too);
   }
 }
+
+TEST_CASE(
+    "leaves that are named and nothing said of them, after words about a cancel, do not become cancels when written") {
+  for (auto const& [text, written] : // constructed
+       {std::pair{"A8 B8 (A1 a cancel; B2)", "A⁸ B⁸(±A1)(B2)"}, std::pair{"A8(A1 cancels; A1.8)", "A⁸(±A1)(A1.8)"},
+        std::pair{"A8 B8 (A1 a cancel; B2 and B3)", "A⁸ B⁸(±A1)(B2 and B3)"},
+        std::pair{"A8 B8 (A1 is a cancel, B2)", "A⁸ B⁸(±A1)(B2)"},
+        std::pair{"A8 B8 (A1 a cancel; B2 blank)", "A⁸ B⁸(±A1; B2 blank)"}}) {
+    CAPTURE(std::string{text});
+    auto const formula = read_formula(text);
+    REQUIRE(formula);
+    CHECK(write_formula(*formula) == written);
+    CHECK(broken_law(text, dialects::strict) == "");
+  }
+}

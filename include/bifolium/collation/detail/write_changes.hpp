@@ -238,6 +238,18 @@ protected:
     if (!first || words.starts_with(':')) text_ += ' '; // (: is a mark
     put(words);
   }
+  /// Returns true if words name leaves and say nothing of them: after a change they would be of its list (±A1; B2).
+  [[nodiscard]] static bool only_names_leaves(std::string_view words) {
+    auto const name = LeafInWords{words, {}}.find(0);
+    bool const marked = words.starts_with('[') || words.starts_with('\'') || words.starts_with('"');
+    if (!name.found || !name.gathering_named || name.leaf < 1 || marked) return false;
+    for (auto i = std::size_t{name.end}; i < words.size();) {
+      auto const word = word_at(words, i);
+      if (word.size() > 2 && word != "and") return false;
+      i += word.empty() ? 1 : word.size();
+    }
+    return true;
+  }
   /// Writes one parenthesis. Returns the change after it.
   std::size_t parenthesis(std::size_t first) {
     auto const& changes = formula_.changes();
@@ -259,6 +271,9 @@ protected:
         i = identities(i);
         continue;
       }
+      if (i != first && changes[i].note() != nullptr && (changes[i - 1].deletion() || changes[i - 1].cancel()) &&
+          only_names_leaves(formula_.notes()[changes[i].note()->words]))
+        break;
       if (i != first) separator(i);
       if (changes[i].insertion() != nullptr)
         if (auto const end = inserted_run(i, i == first); end != i) {
