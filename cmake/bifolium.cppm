@@ -25,6 +25,7 @@ module;
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/ideal_copy.hpp>
+#include <bifolium/collation/leaf_and_side.hpp>
 #include <bifolium/collation/leaf_of_book.hpp>
 #include <bifolium/collation/paper.hpp>
 #include <bifolium/collation/parts.hpp>
