@@ -21,7 +21,7 @@ struct Doubted {
   Dialect dialect{};
 };
 
-Doubted const doubted[]{
+Doubted const doubted_texts[]{
     {"8°: A⁸ (−A1,8)", Problem::joined_leaves_listed_apart, "8", 6},
     {"8°: A⁸ (−A1.3)", Problem::apart_leaves_listed_joined, "3", 6},
     {"8°: A⁸ (−A2.3) B⁸", Problem::apart_leaves_listed_joined, "3", 14},
@@ -55,7 +55,7 @@ Doubted const refused[]{
 } // namespace
 
 TEST_CASE("each doubt about a formula has the words in question") {
-  for (auto const& one : doubted) {
+  for (auto const& one : doubted_texts) {
     CAPTURE(std::string{one.text});
     auto const formula = read_formula(one.text, one.dialect);
     REQUIRE(formula);
