@@ -6,6 +6,7 @@
 #include "check.hpp"
 #include "collation/formula_laws.hpp"
 #include "collation/read_lawfully.hpp"
+#include "typed.hpp"
 
 #include <string>
 
@@ -139,4 +140,17 @@ TEST_CASE(
     CHECK(write_formula(*formula) == written);
     CHECK(broken_law(text, dialects::strict) == "");
   }
+}
+
+TEST_CASE("words about cancels and blanks mean the same with other blanks between them") { // common practice, no source
+  for (auto const* const text : {"A8(A1 cancelled and replaced)", "A8 B8(A1 and A8 are cancels)", "A8 (A8: blank)"})
+    for (auto const* const blank : {"  ", "\u00a0", "\t"}) {
+      auto const formula = read_formula(text), other = read_formula(with(text, " ", blank));
+      REQUIRE(formula);
+      REQUIRE(other);
+      CAPTURE(std::string{text});
+      CHECK(formula->changes().size() == other->changes().size());
+      CHECK(formula->warnings().size() == other->warnings().size());
+      CHECK(formula->blanks().size() == other->blanks().size());
+    }
 }

@@ -4,6 +4,7 @@
 #include <bifolium/copy.hpp>
 
 #include "check.hpp"
+#include "typed.hpp"
 
 using namespace bifolium;
 
@@ -619,4 +620,18 @@ TEST_CASE(
   CHECK(of(3, 6, 3) == WantingPortion{3, 6, true});
   CHECK(of(4, 8, 4) == WantingPortion{4, 8, false}); // a1 is there, so the gathering is not missing as a whole
   CHECK(of(2, 5, 2) == WantingPortion{2, 5, false});
+}
+
+TEST_CASE(
+    "leaves that a word after them calls wanting are the same with other blanks between") { // common practice, no source
+  auto const formula = *read_formula("A-L8");
+  IdealCopy const book{formula};
+  for (auto const* const text : {"A-L, E8 is wanting", "A-L, E8 and F1 are also wanting", "A-L (E8 lacking)"})
+    for (auto const* const blank : {"  ", "\u00a0", "\t"}) {
+      CAPTURE(std::string{text});
+      auto const read = read_leaves_present(book, text), other = read_leaves_present(book, with(text, " ", blank));
+      REQUIRE(read);
+      REQUIRE(other);
+      CHECK(read->spans == other->spans);
+    }
 }

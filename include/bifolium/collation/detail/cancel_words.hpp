@@ -104,9 +104,11 @@ private:
       c = after(c, end);
       if (said == CancelWord::none) continue;
       found.end = to;
-      bool const replaced = said == CancelWord::cancelled && begins(c.token.from, "and replaced");
-      if (replaced) found.end = c.token.from + 12U, c = cursor(found.end, end);
-      if (replaced) return CancelWord::cancels;
+      if (said == CancelWord::cancelled && word(c) == "and")
+        if (auto const next = after(c, end); word(next) == "replaced") {
+          found.end = next.token.from + 8U, c = after(next, end);
+          return CancelWord::cancels;
+        }
       return one && leaves > 1 ? CancelWord::none : said;
     }
     return CancelWord::none;

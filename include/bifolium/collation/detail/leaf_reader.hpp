@@ -128,7 +128,7 @@ private:
     case TokenKind::dash:
       return true;
     case TokenKind::colon: // 8: blank
-      return at(t.to) == ' ';
+      return is_blank_at(t.to);
     case TokenKind::open_square:
       return at(t.to) == '=';
     default:

@@ -129,8 +129,8 @@ class ListPassages {
     for (bool any = true; any;) {
       to = trimmed(text, {0, to}, " ,").to;
       any = false;
-      for (std::string_view const one : {" is", " are", " also", " both"})
-        if (text.substr(0, to).ends_with(one)) to -= one.size(), any = true;
+      for (std::string_view const one : {"is", "are", "also", "both"})
+        if (text.substr(0, to).ends_with(one) && blank_before(text, to - one.size()) != 0) to -= one.size(), any = true;
     }
     return to;
   }
