@@ -226,6 +226,8 @@ module;
 export module bifolium;
 
 export namespace bifolium {
+using bifolium::Absence;
+using bifolium::AbsenceWord;
 using bifolium::Alphabet;
 using bifolium::AlphabetCount;
 using bifolium::Anchor;
@@ -551,6 +553,7 @@ using bifolium::Word;
 using bifolium::Working;
 using bifolium::YearRange;
 using bifolium::YearShares;
+using bifolium::absence_word;
 using bifolium::after_blanks;
 using bifolium::agrees;
 using bifolium::all_sheet_sizes;
@@ -695,6 +698,7 @@ using bifolium::is_in;
 using bifolium::is_latin_letter;
 using bifolium::is_linking_word;
 using bifolium::is_measure;
+using bifolium::is_plural_blank_word;
 using bifolium::is_quotation_mark;
 using bifolium::is_roman_numeral;
 using bifolium::is_small;

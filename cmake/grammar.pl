@@ -21,7 +21,7 @@ my %explained = (
   'raised figure' => 'digits above the line: ⁸, ^8, ^{8}, <sup>8</sup>, [superscript 8]', 'roman' => 'a Roman numeral',
   'number' => 'one, two ... twenty, twenty-four, thirty-two ... ninety-six', 'ordinal' => 'first, prima, seconda ...', 'quoted' => 'a mark in quotation marks', 'quote' => 'a quotation mark of any kind: " ‘ „ «; after the text, the one that belongs to it',
   'words' => 'text that ends where the brackets, the comma or the semicolon round it do', 'blank' => 'one or more blanks',
-  'heading words' => 'Signatures, Collation, Coll., Segn. ...', 'paper class' => 'Royal, median, gr.', 'format symbol' => 'a format: 8°, 4to, fol., in-12',
+  'heading words' => 'Signatures, Collation, Coll., Segn. ...', 'blank in another language' => 'leer, weiß, vakat, blanc, bianco, blanco, leeg in the forms that stand beside a leaf (all are in `leaf/leaf_words.hpp`)', 'paper class' => 'Royal, median, gr.', 'format symbol' => 'a format: 8°, 4to, fol., in-12',
 );
 my (%defined, %used, @wrong, $page);
 for my $header (@headers) {

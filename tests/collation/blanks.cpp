@@ -133,6 +133,34 @@ TEST_CASE("blank leaves are known in every form of words, or it is told that the
   }
 }
 
+TEST_CASE("a word for blank in another language says what the English word says") { // common practice, no source
+  auto const told = [](std::string const& text) {
+    auto const formula = read_lawfully(text);
+    REQUIRE(formula);
+    IdealCopy const book{*formula};
+    std::string all = formula->warnings().empty() ? "" : "doubted ";
+    for (auto const& leaf : book.blanks()) all += write_reference(book, Reference{leaf}) + " ";
+    return all;
+  };
+  for (std::string const word : {"leer",    "leere", "leeres", "weiß",  "weiss",    "weiße",       "weisse",   "weißes",
+                                 "weisses", "vakat", "vacat",  "blanc", "blanche",  "bianca",      "bianco",   "blanca",
+                                 "blanco",  "leeg",  "Bianca", "WEISS", "ist leer", "est blanche", "en blanco"}) {
+    CAPTURE(word);
+    CHECK(told("A-H⁸ (H8 " + word + ")") == told("A-H⁸ (H8 blank)"));
+    CHECK(told("A-H⁸ (A1, H7-8 " + word + ")") == told("A-H⁸ (A1, H7-8 blank)"));
+    CHECK(told("A-H⁸ (−H8, " + word + ")") == told("A-H⁸ (−H8, blank)"));
+    CHECK(told("2A-2B⁸ (2A8 " + word + ")") == told("2A-2B⁸ (2A8 blank)"));
+    CHECK(told("A-H⁸ (" + word + ")") == told("A-H⁸ (blank)"));
+    CHECK(told("A-H⁸ (H8 " + word + ", wanting)") == told("A-H⁸ (H8 blank, wanting)"));
+  }
+  for (std::string const word : {"blancs", "blanches", "bianche", "bianchi", "blancas", "blancos"}) {
+    CAPTURE(word);
+    CHECK(told("A-H⁸ (H7,8 " + word + ")") == told("A-H⁸ (H7,8 blanks)"));
+    CHECK(told("A-H⁸ (−H7,8, " + word + ")") == told("A-H⁸ (−H7,8, blanks)"));
+    CHECK(told("A-H⁸ (−H8, " + word + ")") == told("A-H⁸ (−H8, blanks)"));
+  }
+}
+
 TEST_CASE("of two gatherings with one name the words mean the nearest before them, as a change does") {
   auto const formula = read_formula("A-C⁸; A-B⁸ (A8 blank) C⁴");
   REQUIRE(formula);

@@ -434,7 +434,10 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
   for (auto const* const list : {"A1 A2 A3 lacking", "A-C, E8 lacking", "K8 wants"})
     CHECK(read_leaves_present(book, list).error().problem == Problem::wanting_after_leaves);
   // a word after the leaves, where it can only mean them: no others are named, they are named again, or in parentheses
-  for (std::string const word : {"wanting", "lacking", "missing", "is wanting", "is lacking", "Wanting", "fehlt"}) {
+  for (std::string const word :
+       {"wanting", "lacking",   "missing",      "is wanting", "is lacking", "Wanting",   "fehlt",
+        "fehlen",  "manque",    "manca",        "mancano",    "falta",      "ontbreekt", "deest",
+        "desunt",  "is absent", "est manquant", "removed",    "excised",    "mancante",  "deleted"}) {
     CAPTURE(word);
     CHECK(spans("K8 " + word) == spans("wants K8"));
     CHECK(spans("K8 " + word + ".") == spans("wants K8"));
@@ -450,6 +453,22 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
     CHECK(spans("last leaf " + word) == spans("wants the last leaf"));
     CHECK(spans("K8 (blank) " + word) == spans("wants K8"));
     CHECK(spans("imperfect: all after K4 " + word) == spans("A1-K4"));
+  }
+  // a word before the leaves
+  for (std::string const word :
+       {"lacks", "wanting", "less", "minus", "without", "missing", "absent:", "fehlt", "Fehlen", "manque", "manquent",
+        "manca", "mancano", "falta", "faltan", "ontbreekt", "ontbreken", "deest", "desunt"}) {
+    CAPTURE(word);
+    CHECK(spans(word + " K8") == spans("wants K8"));
+    CHECK(spans("A-L, " + word + " K8") == spans("A-L, wants K8"));
+    CHECK(spans("A-L (" + word + " K8)") == spans("A-L (wants K8)"));
+  }
+  // a remark that a leaf that is wanting is blank
+  for (std::string const word : {"blank", "leer", "weiß", "blanche", "bianca"}) {
+    CAPTURE(word);
+    CHECK(spans("wants K8 (K8 " + word + "), A1") == spans("wants K8, A1"));
+    CHECK(spans("wants the final " + word + " K8") == spans("wants K8"));
+    CHECK(spans("last leaf " + word + " wanting") == spans("wants the last leaf"));
   }
   // the sign of a deletion
   for (std::string const list : {"-E8", "−E8", "(-E8)", "(−E8)", "A-L (-E8)", "A-L (−E8)", "A-L −E8", "A-D (-E8) E-L"})

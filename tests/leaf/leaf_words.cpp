@@ -9,11 +9,44 @@
 using namespace bifolium;
 
 TEST_CASE("words for blank and wanting leaves") {
-  for (auto const* word : {"blank", "blanks", "bl", "Blank"}) CHECK(is_blank_word(word));
-  for (auto const* word : {"", "b", "blan", "blanket", "lank"}) CHECK(!is_blank_word(word));
+  for (auto const* word : {"blank", "blanks", "bl", "Blank", "leer", "leere", "weiß", "weisses", "WEISS", "blanc",
+                           "blanche", "bianca", "bianche", "bianchi", "blanco", "blanca", "leeg", "vacat"})
+    CHECK(is_blank_word(word));
+  for (auto const* word : {"", "b", "blan", "blanket", "lank", "wei", "leeres Blatt", "white"})
+    CHECK(!is_blank_word(word));
+  for (auto const* word : {"blanks", "blanches", "bianche", "bianchi", "blancas"}) CHECK(is_plural_blank_word(word));
+  for (auto const* word : {"", "blank", "leere", "bianca", "leaves"}) CHECK(!is_plural_blank_word(word));
   for (auto const* word : {"want", "wants", "wanting", "lack", "lacks", "lacking", "Wants"})
     CHECK(is_wanting_word(word));
   for (auto const* word : {"", "wan", "wanted", "black", "missing"}) CHECK(!is_wanting_word(word));
+}
+
+TEST_CASE("words for leaves that are not there: what they say, and whether they stand before or after the leaves") {
+  for (auto const* word : {"wants", "lack", "Wants"})
+    CHECK(absence_word(word) == AbsenceWord{Absence::wanting, true, false});
+  for (auto const* word : {"wanting", "lacking"})
+    CHECK(absence_word(word) == AbsenceWord{Absence::wanting, true, true});
+  for (auto const* word : {"less", "minus", "without"})
+    CHECK(absence_word(word) == AbsenceWord{Absence::without, true, false});
+  for (auto const* word : {"deleted", "removed", "excised"})
+    CHECK(absence_word(word) == AbsenceWord{Absence::removed, false, true});
+  for (auto const* word : {"missing",  "absent",   "fehlt",     "Fehlt",     "fehlen",  "fehlend",  "manque",
+                           "manquent", "manquant", "manquants", "manca",     "mancano", "mancante", "mancanti",
+                           "falta",    "faltan",   "ontbreekt", "ontbreken", "deest",   "desunt"})
+    CHECK(absence_word(word) == AbsenceWord{Absence::missing, true, true});
+  for (auto const* word : {"", "want of", "less.", "unless", "lackadaisical", "fehl", "miss", "present"})
+    CHECK(absence_word(word) == AbsenceWord{});
+}
+
+TEST_CASE("words are taken with the ß in them") {
+  for (std::string const word : {"weiß", "weißes", "Größe"}) {
+    TextCursor cursor{word};
+    CHECK(cursor.take_letters() == (word[0] == 'w' ? std::string_view{word} : "Gr"));
+  }
+  for (std::string const text : {"ß", "aß", "ab\xC3\xA9"}) {
+    TextCursor cursor{text};
+    CHECK(cursor.take_letters().size() == (text[0] == 'a' ? text.find('\xC3') : 0U));
+  }
 }
 
 TEST_CASE("words for cancels, and words between a leaf and what is said of it") {

@@ -138,8 +138,10 @@ TEST_CASE("a unit inside brackets is that of its number alone") { // common prac
 
 TEST_CASE(
     "words for pages without numbers and for blanks, before the unit and after it") { // common practice, no source
-  for (std::string const words : {"unn.", "n. n.", "nn.", "n. ch.", "n. c.", "lim.", "liminaires", "prél.", "blank",
-                                  "bl.", "blancs", "bianche", "weiße", "w.", "leere", "ungez.", "unnumbered"})
+  for (std::string const words :
+       {"unn.",       "n. n.",   "nn.",    "n. ch.",  "n. c.",   "lim.", "liminaires", "prél.",
+        "blank",      "bl.",     "blancs", "bianche", "weiße",   "w.",   "leere",      "ungez.",
+        "unnumbered", "bianchi", "weiss",  "vakat",   "blancas", "leer"})
     for (auto const& text :
          {"4 " + words + " ff., 205 pp.", "4 ff. " + words + ", 205 pp.", "205 pp., 4 " + words + " ff."}) {
       INFO(text);

@@ -88,11 +88,15 @@ public:
     if (is_latin_letter(peek())) return at_ = from, false;
     return true;
   }
-  /// Takes all Latin letters at the cursor and returns them. The result is empty if there is none.
+  /// Takes all Latin letters at the cursor and returns them, with ß after two or more: weiß. The result is empty if there
+  /// is none.
   constexpr std::string_view take_letters() noexcept {
     auto const from = at_;
-    while (is_latin_letter(peek())) ++at_;
-    return text_.substr(from, at_ - from);
+    for (;;) {
+      while (is_latin_letter(peek())) ++at_;
+      if (peek() != '\xC3' || peek(1) != '\x9F' || at_ - from < 2) return text_.substr(from, at_ - from);
+      at_ += 2;
+    }
   }
   /// Takes one character if `is(character)` is true; `is` is a function such as is_dash or is_degree_sign. Returns true
   /// if it was taken.

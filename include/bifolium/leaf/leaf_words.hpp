@@ -10,26 +10,98 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Returns true for a word that means blank, in capitals or small letters: blank, blanks, bl (of bl.).
+namespace detail {
+/// A word that means blank.
+struct BlankWord {
+  char const* word;
+  bool several{}; ///< true for a plural, which is said of two leaves or more
+};
+/// English, then German, French, Italian, Spanish and Dutch, in each form that stands beside a leaf.
+inline constexpr BlankWord blank_word_rows[]{{"blank"},         {"blanks", true},   {"bl"},     {"weiß"},
+                                             {"weiss"},         {"weiße"},          {"weisse"}, {"weißes"},
+                                             {"weisses"},       {"leer"},           {"leere"},  {"leeres"},
+                                             {"vakat"},         {"vacat"},          {"blanc"},  {"blancs", true},
+                                             {"blanche"},       {"blanches", true}, {"bianca"}, {"bianco"},
+                                             {"bianche", true}, {"bianchi", true},  {"blanca"}, {"blanco"},
+                                             {"blancas", true}, {"blancos", true},  {"leeg"}};
+
+/// Returns the row of a word that means blank, in capitals or small letters, or null.
+[[nodiscard]] constexpr BlankWord const* blank_word(std::string_view word) noexcept {
+  auto const first = word.size() < 2 ? '\0' : small_letter(word[0]);
+  if (first != 'b' && first != 'w' && first != 'l' && first != 'v') return nullptr; // most words begin otherwise
+  for (auto const& row : blank_word_rows)
+    if (equal_in_any_case(word, row.word)) return &row;
+  return nullptr;
+}
+} // namespace detail
+
+/// Returns true for a word that means blank, in capitals or small letters: blank, blanks, bl (of bl.), leer, bianca.
 [[nodiscard]] constexpr bool is_blank_word(std::string_view word) noexcept {
-  using namespace std::string_view_literals;
-  if (word.size() < 2 || small_letter(word[0]) != 'b') return false;
-  for (auto const one : {"bl"sv, "blank"sv, "blanks"sv})
-    if (equal_in_any_case(word, one)) return true;
-  return false;
+  return detail::blank_word(word) != nullptr;
 }
-/// Returns true for a word that means that leaves are not there: wants, lacking. "Missing" is not among them: it is
-/// said of a copy, and not of the ideal copy.
+/// Returns true for a word that calls several leaves blank: blanks, bianche.
+[[nodiscard]] constexpr bool is_plural_blank_word(std::string_view word) noexcept {
+  auto const* row = detail::blank_word(word);
+  return row != nullptr && row->several;
+}
+
+/// What a word says of leaves that are not there.
+enum class Absence : std::uint8_t {
+  none,    ///< it is no such word
+  wanting, ///< wants, lacking: also said of the ideal copy
+  without, ///< less, minus, without: in the place of the sign −
+  removed, ///< deleted, excised: somebody took them away
+  missing  ///< missing, fehlt: said of a copy, and not of the ideal copy
+};
+/// A word for leaves that are not there, and where it stands.
+struct AbsenceWord {
+  Absence says{}; ///< what it says
+  bool before{};  ///< true if it can stand before the leaves: wants K8
+  bool after{};   ///< true if it can stand after them: K8 wanting
+  friend constexpr bool operator==(AbsenceWord const&, AbsenceWord const&) = default;
+};
+namespace detail {
+struct AbsenceRow {
+  char const* word;
+  AbsenceWord meaning;
+};
+inline constexpr AbsenceRow absence_rows[]{
+    {"want", {Absence::wanting, true, false}},     {"wants", {Absence::wanting, true, false}},
+    {"wanting", {Absence::wanting, true, true}},   {"lack", {Absence::wanting, true, false}},
+    {"lacks", {Absence::wanting, true, false}},    {"lacking", {Absence::wanting, true, true}},
+    {"less", {Absence::without, true, false}},     {"minus", {Absence::without, true, false}},
+    {"without", {Absence::without, true, false}},  {"deleted", {Absence::removed, false, true}},
+    {"removed", {Absence::removed, false, true}},  {"excised", {Absence::removed, false, true}},
+    {"missing", {Absence::missing, true, true}},   {"absent", {Absence::missing, true, true}},
+    {"fehlt", {Absence::missing, true, true}},     {"fehlen", {Absence::missing, true, true}},
+    {"fehlend", {Absence::missing, true, true}},   {"manque", {Absence::missing, true, true}},
+    {"manquent", {Absence::missing, true, true}},  {"manquant", {Absence::missing, true, true}},
+    {"manquants", {Absence::missing, true, true}}, {"manca", {Absence::missing, true, true}},
+    {"mancano", {Absence::missing, true, true}},   {"mancante", {Absence::missing, true, true}},
+    {"mancanti", {Absence::missing, true, true}},  {"falta", {Absence::missing, true, true}},
+    {"faltan", {Absence::missing, true, true}},    {"ontbreekt", {Absence::missing, true, true}},
+    {"ontbreken", {Absence::missing, true, true}}, {"deest", {Absence::missing, true, true}},
+    {"desunt", {Absence::missing, true, true}}};
+} // namespace detail
+
+/// Returns what a word says of leaves that are not there, in capitals or small letters: wants, lacking, missing, fehlt.
+[[nodiscard]] constexpr AbsenceWord absence_word(std::string_view word) noexcept {
+  if (word.size() < 4 || std::string_view{"adeflmorw"}.find(small_letter(word[0])) == std::string_view::npos) return {};
+  for (auto const& row : detail::absence_rows)
+    if (equal_in_any_case(word, row.word)) return row.meaning;
+  return {};
+}
+/// Returns true for a word that means that the ideal copy may not have leaves: wants, lacking. "Missing" is not among
+/// them: it is said of a copy.
 [[nodiscard]] constexpr bool is_wanting_word(std::string_view word) noexcept {
-  using namespace std::string_view_literals;
-  for (auto const one : {"want"sv, "wants"sv, "wanting"sv, "lack"sv, "lacks"sv, "lacking"sv})
-    if (equal_in_any_case(word, one)) return true;
-  return false;
+  return absence_word(word).says == Absence::wanting;
 }
-/// Returns true for a word between the name of a leaf and what is said of it: K8 is blank, A1 a cancel.
+/// Returns true for a word between the name of a leaf and what is said of it: K8 is blank, A1 a cancel, H8 ist leer, K8 en
+/// blanco.
 [[nodiscard]] constexpr bool is_linking_word(std::string_view word) noexcept {
   using namespace std::string_view_literals;
-  for (auto const one : {"is"sv, "are"sv, "both"sv, "all"sv, "a"sv, "was"sv, "were"sv, "being"sv})
+  for (auto const one : {"is"sv, "are"sv, "both"sv, "all"sv, "a"sv, "was"sv, "were"sv, "being"sv, "ist"sv, "sind"sv,
+                         "est"sv, "sont"sv, "sono"sv, "en"sv})
     if (equal_in_any_case(word, one)) return true;
   return false;
 }

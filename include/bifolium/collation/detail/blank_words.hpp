@@ -11,9 +11,10 @@
 ///   named   = counted | ( leaf | range ) , [ "verso" | "recto" ] ;
 ///   counted = [ "the" ] , ( "first" | "last" | "final" ) , [ number ] , [ leaf word ] ;
 ///   is      = ( "is" | "are" | "both" | "all" | "a" | "was" | "were" | "being" | "probably" | "prob." | "perhaps"
-///           | "presumably" | "presumed" | "possibly" | "apparently" | "likely" ) , [ is ] ;
+///           | "presumably" | "presumed" | "possibly" | "apparently" | "likely" | "ist" | "sind" | "est" | "sont" | "sono"
+///           | "en" ) , [ is ] ;
 ///   called blank = [ "(" | "[" ] , [ is ] , blank word , [ but for ] , [ ")" | "]" ] ;
-///   blank word = ( "blank" | "blanks" | "bl" ) , { "?" | "." } , [ leaf word ] ;
+///   blank word = ( "blank" | "blanks" | "bl" | blank in another language ) , { "?" | "." } , [ leaf word ] ;
 ///   but for = ( "but" | "except" ) , "for" , [ "the" | "a" | "its" ] , ( "signature" | "signatures" ) , [ mark ] ;
 ///   end     = "and" , ( "genuine" | "present" | "original" )
 ///           | leaf , { separators , leaf } ;                    (* after counted leaves only: each is named *)
@@ -71,7 +72,7 @@ class BlankWords {
   // leaves counted from the beginning and the end, which are added at the end of a phrase if no names replace them; and
   // how many they are together
   int first_counted_{}, last_counted_{}, counted_{};
-  bool plural_{};                // the last blank word was "blanks" or "blank leaves"
+  bool plural_{};                // the last blank word was a plural, or "blank leaves"
   std::size_t begin_{}, rest_{}; // where the phrases begin, and the words after them
 
   /// Returns the word at this position; empty if there is none.
@@ -113,7 +114,7 @@ class BlankWords {
     if (!is_blank_word(w)) return c_ = before, false;
     after(w);
     while (c_.at(TokenKind::question) || (c_.at(TokenKind::point) && !c_.token.spaced)) c_.take();
-    plural_ = equal_in_any_case(w, "blanks") || equal_in_any_case(word(), "leaves");
+    plural_ = is_plural_blank_word(w) || equal_in_any_case(word(), "leaves");
     skip(leaf_words);
     take_but_for();
     if (!round && !square) return true;

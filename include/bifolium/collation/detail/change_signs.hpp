@@ -33,7 +33,8 @@ public:
   }
   /// Returns true for a word that replaces the sign of a deletion.
   [[nodiscard]] static constexpr bool is_loss_before(std::string_view w) noexcept {
-    return w == "less" || w == "minus" || w == "without" || is_wanting_word(w);
+    auto const says = absence_word(w).says;
+    return says == Absence::without || says == Absence::wanting;
   }
   /// Returns true if a word replaces the sign of a deletion: less K8, wants A1.
   [[nodiscard]] constexpr bool begins_with_loss(TokenCursor const& c, std::uint32_t end) const {

@@ -155,7 +155,8 @@ private:
         c.take();
         continue;
       }
-      bool const gone = is_wanting_word(w) || w == "deleted" || w == "removed" || w == "excised";
+      auto const says = absence_word(w).says;
+      bool const gone = says == Absence::wanting || says == Absence::removed;
       bool const blank = is_blank_word(w), perhaps = is_doubting_word(w);
       bool const both_of_them = w == "both" || w == "all";
       if (!gone && !blank && !perhaps && w != "and" && !is_linking_word(w)) return false;

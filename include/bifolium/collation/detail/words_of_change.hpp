@@ -12,14 +12,11 @@ inline namespace v0 {
 namespace detail {
 using namespace std::string_view_literals;
 
-/// Words that say that leaves are gone, changed or inserted (common practice, no source). They are not counted, so
-/// there is a warning.
+/// Words that say that leaves are changed or inserted (common practice, no source). They are not counted, so there is a
+/// warning; as there is for those of leaves that are not there (leaf/leaf_words.hpp).
 inline constexpr std::string_view words_of_change[]{
-    "absent"sv,   "added"sv,    "canc"sv,        "cancellanda"sv, "cancellandum"sv, "carton"sv,   "cartons"sv,
-    "cut"sv,      "deest"sv,    "deleted"sv,     "desunt"sv,      "excised"sv,      "extra"sv,    "fehlen"sv,
-    "fehlt"sv,    "inserted"sv, "manca"sv,       "mancano"sv,     "mancante"sv,     "manquant"sv, "manque"sv,
-    "manquent"sv, "minus"sv,    "missing"sv,     "moved"sv,       "plus"sv,         "removed"sv,  "replaced"sv,
-    "stub"sv,     "stubs"sv,    "transferred"sv, "without"sv};
+    "added"sv,    "canc"sv,  "cancellanda"sv, "cancellandum"sv, "carton"sv, "cartons"sv, "cut"sv,        "extra"sv,
+    "inserted"sv, "moved"sv, "plus"sv,        "replaced"sv,     "stub"sv,   "stubs"sv,   "transferred"sv};
 /// Words that say that a letter is not used (common practice, no source).
 inline constexpr std::string_view words_of_omission[]{"omit"sv,  "omits"sv,   "omitted"sv,  "omitting"sv,
                                                       "skips"sv, "skipped"sv, "skipping"sv, "unused"sv};
@@ -38,7 +35,7 @@ inline constexpr std::string_view words_of_omission[]{"omit"sv,  "omits"sv,   "o
       return true;
     if (!c.at(TokenKind::letter)) continue;
     auto const w = word_at(words, c.token.from);
-    if (is_wanting_word(w) || cancel_word(w) != CancelWord::none) return true;
+    if (absence_word(w).says != Absence::none || cancel_word(w) != CancelWord::none) return true;
     if (negated && equal_in_any_case(w, "present")) return true;
     negated = equal_in_any_case(w, "not");
     if (w.size() > 2)

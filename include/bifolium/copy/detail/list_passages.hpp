@@ -3,10 +3,10 @@
 /// say only what is wanting, so a list may begin with it.
 ///
 ///   list    = leaves , { [ "imperfect" , [ ":" ] ] , wanting , leaves , [ ")" ] | leaves after , [ ")" ] } ;
-///   wanting = [ "(" ] , ( wanting word | "missing" | "without" | "except" | "less"
-///             | "but" , [ "for" ] | "save" , [ "for" ] | "excepting" | "−" ) , [ ":" ] ;
-///             (* wanting word: leaf/leaf_words.hpp *)
-///   leaves after = [ "(" ] , leaves , ( "wanting" | "lacking" | "missing" ) ;
+///   wanting = [ "(" ] , ( word before leaves | "except" | "but" , [ "for" ] | "save" , [ "for" ] | "excepting" | "−" )
+///           , [ ":" ] ;
+///   leaves after = [ "(" ] , leaves , word after leaves ;
+///             (* both words: absence_word in leaf/leaf_words.hpp *)
 ///
 /// Where the word comes after the leaves, it is said of those in its parentheses, or else of the last ones, which `and`
 /// may join: A-L, E8 and F1 lacking.
@@ -66,16 +66,8 @@ class ListPassages {
   }
   /// Returns true for a word after which leaves are wanting.
   [[nodiscard]] static bool begins_wanting(std::string_view word) noexcept {
-    constexpr std::string_view words[]{"missing"sv,  "without"sv, "except"sv, "excepting"sv, "save"sv,
-                                       "less"sv,     "but"sv,     "fehlt"sv,  "fehlen"sv,    "manque"sv,
-                                       "manquent"sv, "manca"sv,   "mancano"sv};
-    return is_wanting_word(word) || is_any(word, words);
-  }
-  /// Returns true for a word that may come after the leaves that are wanting.
-  [[nodiscard]] static bool ends_wanting(std::string_view word) noexcept {
-    constexpr std::string_view words[]{"wanting"sv, "lacking"sv, "missing"sv, "fehlt"sv,
-                                       "fehlen"sv,  "manque"sv,  "manquent"sv};
-    return is_any(word, words);
+    constexpr std::string_view words[]{"except"sv, "excepting"sv, "save"sv, "but"sv};
+    return absence_word(word).before || is_any(word, words);
   }
   /// Returns true for a word that says that a copy is not whole.
   [[nodiscard]] static bool says_imperfect(std::string_view word) noexcept {
@@ -129,7 +121,7 @@ class ListPassages {
     for (bool any = true; any;) {
       to = trimmed(text, {0, to}, " ,").to;
       any = false;
-      for (std::string_view const one : {"is", "are", "also", "both"})
+      for (std::string_view const one : {"is", "are", "also", "both", "ist", "sind", "est", "sont", "sono"})
         if (text.substr(0, to).ends_with(one) && blank_before(text, to - one.size()) != 0) to -= one.size(), any = true;
     }
     return to;
@@ -159,8 +151,10 @@ class ListPassages {
   [[nodiscard]] std::optional<std::size_t> end_of_remark(std::size_t from) noexcept {
     auto const text = cursor_.text();
     if (close_ < from) close_ = text.find(')', from);
-    if (close_ == text.npos || !text.substr(from, close_ - from).ends_with(" blank")) return std::nullopt;
-    return close_ + 1;
+    if (close_ == text.npos) return std::nullopt;
+    auto last = close_; // where the last word begins
+    while (last > from && blank_before(text, last) == 0) --last;
+    return last > from && is_blank_word(text.substr(last, close_ - last)) ? std::optional{close_ + 1} : std::nullopt;
   }
 
 public:
@@ -189,7 +183,7 @@ public:
       }
       while (word.ends_with(':') || word.ends_with('.')) word.remove_suffix(1);
       auto const bare = word.substr(0, word.find(')'));
-      if (!opens && ends_wanting(bare))
+      if (!opens && absence_word(bare).after)
         if (auto const before = wanting_after({from, from + bare.size()})) return before;
       if (!opens && whole.ends_with(')')) open_ = whole.npos;
       if (begins_wanting(word)) {

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <bifolium/core/about_words.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/leaf/roman.hpp>
 #include <bifolium/record/extent.hpp>
 
@@ -111,30 +112,71 @@ constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
 }
 
 /// Takes words between a number and its unit, or after the unit, that say whether pages bear numbers: `8 unnumbered
-/// pages`, `2 ff. n. ch.`, `120 numb. l.`, `[1] blank leaf`. `unnumbered` becomes true where they bear none.
+/// pages`, `2 ff. n. ch.`, `120 numb. l.`, `[1] blank leaf`. `unnumbered` becomes true where they bear none. The words for
+/// blank are those of leaf/leaf_words.hpp; only here are they also cut to a letter.
 constexpr bool take_numbering_words(TextCursor& cursor, bool& unnumbered) {
   struct Row {
     char const* words;
     bool unnumbered;
   };
-  for (auto const& row :
-       {Row{"unnumbered", true},   Row{"unnumb.", true},        Row{"unnum.", true},        Row{"unn.", true},
-        Row{"unpaged", true},      Row{"unpaginated", true},    Row{"unfoliated", true},    Row{"unsigned", true},
-        Row{"not numbered", true}, Row{"non chiffrés", true},   Row{"non chiffrées", true}, Row{"non ch.", true},
-        Row{"n. ch.", true},       Row{"n.ch.", true},          Row{"non numerate", true},  Row{"non num.", true},
-        Row{"n. num.", true},      Row{"n. n.", true},          Row{"n.n.", true},          Row{"nn.", true},
-        Row{"s. num.", true},      Row{"sin numerar", true},    Row{"sin num.", true},      Row{"s. n.", true},
-        Row{"s.n.", true},         Row{"nicht gezählte", true}, Row{"nicht gez.", true},    Row{"ungezählte", true},
-        Row{"ungez.", true},       Row{"unbezifferte", true},   Row{"unn", true},           Row{"nn", true},
-        Row{"n. c.", true},        Row{"n.c.", true},           Row{"liminaires", true},    Row{"liminaire", true},
-        Row{"lim.", true},         Row{"prélim.", true},        Row{"prél.", true},         Row{"blank", true},
-        Row{"bl.", true},          Row{"blancs", true},         Row{"blanc", true},         Row{"blanches", true},
-        Row{"blanche", true},      Row{"bianche", true},        Row{"bianca", true},        Row{"bb.", true},
-        Row{"b.", true},           Row{"weiße", true},          Row{"weißes", true},        Row{"weisses", true},
-        Row{"weisse", true},       Row{"leere", true},          Row{"leeres", true},        Row{"w.", true},
-        Row{"numbered", false},    Row{"numb.", false},         Row{"num.", false},         Row{"numerate", false},
-        Row{"chiffrés", false},    Row{"chiffrées", false},     Row{"ch.", false},          Row{"gezählte", false},
-        Row{"gez.", false},        Row{"double", false}}) {
+  auto blank = cursor;
+  if (auto const word = blank.take_letters(); word.size() > 2 && is_small(word[0]) && is_blank_word(word)) {
+    cursor = blank;
+    return unnumbered = true;
+  }
+  for (auto const& row : {Row{"unnumbered", true},
+                          Row{"unnumb.", true},
+                          Row{"unnum.", true},
+                          Row{"unn.", true},
+                          Row{"unpaged", true},
+                          Row{"unpaginated", true},
+                          Row{"unfoliated", true},
+                          Row{"unsigned", true},
+                          Row{"not numbered", true},
+                          Row{"non chiffrés", true},
+                          Row{"non chiffrées", true},
+                          Row{"non ch.", true},
+                          Row{"n. ch.", true},
+                          Row{"n.ch.", true},
+                          Row{"non numerate", true},
+                          Row{"non num.", true},
+                          Row{"n. num.", true},
+                          Row{"n. n.", true},
+                          Row{"n.n.", true},
+                          Row{"nn.", true},
+                          Row{"s. num.", true},
+                          Row{"sin numerar", true},
+                          Row{"sin num.", true},
+                          Row{"s. n.", true},
+                          Row{"s.n.", true},
+                          Row{"nicht gezählte", true},
+                          Row{"nicht gez.", true},
+                          Row{"ungezählte", true},
+                          Row{"ungez.", true},
+                          Row{"unbezifferte", true},
+                          Row{"unn", true},
+                          Row{"nn", true},
+                          Row{"n. c.", true},
+                          Row{"n.c.", true},
+                          Row{"liminaires", true},
+                          Row{"liminaire", true},
+                          Row{"lim.", true},
+                          Row{"prélim.", true},
+                          Row{"prél.", true},
+                          Row{"bl.", true},
+                          Row{"bb.", true},
+                          Row{"b.", true},
+                          Row{"w.", true},
+                          Row{"numbered", false},
+                          Row{"numb.", false},
+                          Row{"num.", false},
+                          Row{"numerate", false},
+                          Row{"chiffrés", false},
+                          Row{"chiffrées", false},
+                          Row{"ch.", false},
+                          Row{"gezählte", false},
+                          Row{"gez.", false},
+                          Row{"double", false}}) {
     std::string_view const words = row.words;
     if (words.back() == '.' ? cursor.take(words) : cursor.take_word(words)) {
       unnumbered = unnumbered || row.unnumbered;
