@@ -4,6 +4,7 @@
 #include <bifolium/fold.hpp>
 
 #include "check.hpp"
+#include "typed.hpp"
 
 #include <set>
 #include <string>
@@ -124,6 +125,8 @@ TEST_CASE("a scheme is found by the names people use") {
   for (auto const& [name, expected] : names) {
     CAPTURE(name);
     CHECK(id(find_scheme(name)) == expected);
+    for (char const* blank : {"  ", "\u00a0", "\u2009", "\t"})
+      CHECK(id(find_scheme(with(std::string{name}, " ", blank))) == expected);
   }
   for (auto const name : nobodys) {
     CAPTURE(name);

@@ -87,7 +87,8 @@ TEST_CASE("leaves that are counted from an end") {
 }
 
 TEST_CASE("half-sheets in their spellings") {
-  for (auto const* text : {"half-sheet", "half-sheets", "half sheet", "Half sheets", "half_sheet"}) {
+  for (auto const* text : {"half-sheet", "half-sheets", "half sheet", "Half sheets", "half_sheet", "half\u00a0sheet",
+                           "half  sheets", "half\u2013sheets"}) {
     TextCursor cursor{text};
     CHECK(take_half_sheet(cursor));
     CHECK(cursor.at_end());

@@ -170,7 +170,7 @@ struct CountedLeaves {
 /// Takes "half-sheet", "half sheets" or the like. Returns true if it was taken.
 [[nodiscard]] constexpr bool take_half_sheet(TextCursor& cursor) noexcept {
   auto c = cursor;
-  if (!c.take_in_any_case("half") || !(c.take('-') || c.take(' ') || c.take('_')) || !c.take_in_any_case("sheet"))
+  if (!c.take_in_any_case("half") || !(c.take_dash() || c.take_blanks() || c.take('_')) || !c.take_in_any_case("sheet"))
     return false;
   static_cast<void>(c.take('s') || c.take('S'));
   cursor = c;

@@ -129,14 +129,14 @@ class DescriptionReader : FormulaFieldReader {
   bool after_extent(TextSpan span) {
     auto const text = texts_.pagination;
     // the semicolon before a size is left with it, that before a format is taken for one between volumes
-    auto before = span.from;
-    while (before > 0 && text[before - 1] == ' ') --before;
+    auto const before = before_blanks(text, span.from);
     if (before > 0 && text[before - 1] == ';') span.from = before - 1;
     auto words = span.of(text);
     if (words.starts_with(":")) {
-      auto const end = words.find(" ;");
+      auto end = words.find(';');
+      while (end != words.npos && blank_before(words, end) == 0) end = words.find(';', end + 1);
       if (end == words.npos) return true;
-      span.from += end + 1;
+      span.from += end;
       words = span.of(text);
     }
     if (words.starts_with(";") && size_after_extent({span.from + 1, span.to})) return true;

@@ -115,8 +115,7 @@ class FormulaEditText {
   [[nodiscard]] std::size_t end_of(std::size_t r) const {
     auto end = places_.runs()[r].to;
     for (auto const& change : places_.changes())
-      if (change.span.from >= end && text_.substr(end, change.span.from - end).find_first_not_of(' ') == text_.npos)
-        end = change.span.to;
+      if (change.span.from >= end && after_blanks(text_, end) == change.span.from) end = change.span.to;
     return end;
   }
   [[nodiscard]] std::optional<TextEdit> of_removal(std::size_t r) const {
@@ -124,7 +123,8 @@ class FormulaEditText {
     if (r > 0 && r + 1 == places_.runs().size())
       place.from = places_.runs()[r - 1].to == 0 ? place.from : end_of(r - 1);
     else
-      while (place.to < text_.size() && (text_[place.to] == ' ' || text_[place.to] == ',')) ++place.to;
+      for (bool more = true; more; more = place.to < text_.size() && text_[place.to] == ',')
+        place.to = after_blanks(text_, place.to + (place.to < text_.size() && text_[place.to] == ',' ? 1 : 0));
     return TextEdit{place, ""};
   }
   [[nodiscard]] std::optional<TextEdit> of_shift(FormulaEdit const& edit) const {
@@ -243,9 +243,7 @@ private:
   [[nodiscard]] std::optional<TextEdit> of_dropped(FormulaEdit const& edit) const {
     auto const span = places_.changes()[static_cast<std::size_t>(edit.run)].span;
     if (edit.b == 0) {
-      auto from = span.from;
-      if (from > 0 && text_[from - 1] == ' ') --from;
-      return TextEdit{{from, span.to}, ""};
+      return TextEdit{{before_blanks(text_, span.from), span.to}, ""};
     }
     // the second half of a list stays: (-A1,2,3,4) becomes (-A3,4)
     std::size_t figures = 0, begin = 0;
@@ -258,8 +256,7 @@ private:
     std::size_t passed = 0, at = begin;
     for (; at < span.to && passed < figures / 2; ++at)
       if (text_[at] == ',' || text_[at] == '.') ++passed;
-    while (at < span.to && text_[at] == ' ') ++at;
-    return TextEdit{{begin, at}, ""};
+    return TextEdit{{begin, after_blanks(text_, at)}, ""};
   }
 };
 

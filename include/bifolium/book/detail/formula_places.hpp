@@ -112,8 +112,7 @@ class FormulaPlaces {
       auto const count = count_formula(without, dialect_);
       if (count && count->leaves != leaves)
         changes_.push_back({{at, end}, static_cast<std::int32_t>(leaves - count->leaves)});
-      if (end_ != 0 && at >= end_ && end > end_ && text_.substr(end_, at - end_).find_first_not_of(' ') == text_.npos)
-        end_ = end;
+      if (end_ != 0 && at >= end_ && end > end_ && after_blanks(text_, end_) == at) end_ = end;
       at = end - 1;
     }
   }

@@ -99,7 +99,7 @@ private:
   }
   [[nodiscard]] bool begins_with_unit() const {
     auto const place = runs_.empty() ? TextSpan{} : runs_[0].whole;
-    return text_.substr(0, place.from).find_first_not_of(" [") != text_.npos;
+    return !trimmed(text_, {0, place.from}, " [").empty();
   }
   [[nodiscard]] std::optional<TextEdit> of_unit() const {
     auto from = begins_with_unit() ? 0 : runs_.back().whole.to;

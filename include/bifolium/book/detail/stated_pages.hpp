@@ -11,7 +11,9 @@ namespace detail {
 /// Reads an extent, in which numbers without a unit are pages, with a doubt: a number alone, or several as extents and
 /// paginations list them. Of other numbers, as in 17 x, nobody knows what they count.
 inline Expected<Extent> read_stated_pages(std::string_view text) {
-  bool const number = text.find_first_not_of("0123456789 .") == text.npos;
+  TextCursor look{text};
+  look.take_while([](char32_t c) { return is_space(c) || c == '.' || (c >= '0' && c <= '9'); });
+  bool const number = look.at_end();
   bool const listed = text.find_first_of("[(,-+") != text.npos;
   return PaginationReader{text, true, Limits{}, number || listed}.read();
 }

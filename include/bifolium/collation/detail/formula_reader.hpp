@@ -206,7 +206,7 @@ public:
   }
   void tail(std::size_t from, std::size_t to) {
     if (formula_ == nullptr) return;
-    while (to > from && (text_[to - 1] == ' ' || text_[to - 1] == '\n' || text_[to - 1] == '\r')) --to;
+    to = trimmed(text_, {from, to}, " ").to;
     if (!formula_->tail_.empty()) formula_->tail_ += ' ';
     formula_->tail_ += words(from, to);
   }

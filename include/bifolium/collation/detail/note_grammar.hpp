@@ -46,7 +46,7 @@ protected:
     auto const is_change = [&](std::string_view words) { return ChangeSigns{words, this->dialect_}.are_changes(item); };
     if (may_have_markup(text) && with_stored_words(text, is_change))
       return fail(Problem::change_not_understood, from, to);
-    while (to > from && (at(to - 1) == ' ' || at(to - 1) == '\n' || at(to - 1) == '\r' || at(to - 1) == '\t')) --to;
+    while (to > from && blank_before(text_, to) != 0) to -= static_cast<std::uint32_t>(blank_before(text_, to));
     if (looks_like_change(from, to, deleted)) warn(Problem::text_not_read, from, to);
     FoundChange change;
     change.kind = Kind::note;

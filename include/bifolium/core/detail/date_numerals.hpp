@@ -214,12 +214,16 @@ protected:
     auto const has_worth = [&](std::size_t i) { return numeral_worth(static_cast<unsigned char>(byte(i))) > 0; };
     for (auto i = at; size < sizeof letters; ++i) {
       char const c = byte(i);
-      if (has_worth(i) || c == '.' || c == ',' || c == ' ') {
+      if (auto const blank = blank_at(text_, i); blank != 0) {
+        letters[size++] = ' ', i += blank - 1;
+        continue;
+      }
+      if (has_worth(i) || c == '.' || c == ',') {
         letters[size++] = c;
         if (has_worth(i)) counted = size, to = i + 1;
         continue;
       }
-      bool const opens = c == '[' && i > at && byte(i - 1) != ' ' && has_worth(i + 1);
+      bool const opens = c == '[' && i > at && blank_before(text_, i) == 0 && has_worth(i + 1);
       bool const closes = c == ']' && (has_worth(i - 1) || byte(i - 1) == '.') &&
                           (read.opened > 0 || (depth_ + read.opened > 0 && has_worth(i + 1)));
       if (!opens && !closes) break;

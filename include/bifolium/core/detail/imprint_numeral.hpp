@@ -120,15 +120,13 @@ constexpr NumeralPart numeral_part(std::string_view text, std::size_t at, bool& 
 /// Returns the position after `&` or `et` and the blanks around it, or 0 if it is not at the position.
 constexpr std::size_t after_numeral_and(std::string_view text, std::size_t at) noexcept {
   auto const rest = text.substr(at);
-  auto to = at + (rest.starts_with('&') ? 1 : rest.starts_with("et ") ? 3 : 0);
-  if (to == at) return 0;
-  while (to < text.size() && text[to] == ' ') ++to;
-  return to;
+  auto const to = at + (rest.starts_with('&') ? 1 : rest.starts_with("et") && blank_at(rest, 2) != 0 ? 2 : 0);
+  return to == at ? 0 : after_blanks(text, to);
 }
 /// Returns true if a statement ends at the position, or a part of it.
 constexpr bool numeral_ends(std::string_view text, std::size_t at) noexcept {
   if (at < text.size() && text[at] == '.') ++at;
-  while (at < text.size() && text[at] == ' ') ++at;
+  at = after_blanks(text, at);
   return at == text.size() || text[at] == ']' || text[at] == ')' || text[at] == ',' || text[at] == ';';
 }
 

@@ -134,7 +134,7 @@ class NameReader {
   Shape shape_{Shape::usual}; // the shape named before the format
   bool after_in_{};
 
-  static constexpr bool parts_words(char32_t c) { return c <= ' ' || c == '_' || c == ',' || c == '+'; }
+  static constexpr bool parts_words(char32_t c) { return is_space(c) || c == '_' || c == ',' || c == '+'; }
   /// Returns the number for eight, eights, 8, 8s or 8's, or no value for another word.
   static constexpr std::optional<int> number(std::string_view word) {
     TextCursor cursor{word};

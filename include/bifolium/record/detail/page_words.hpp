@@ -196,7 +196,7 @@ constexpr bool take_folded_word(TextCursor& cursor) {
 /// Takes a word for `and` between numbers.
 constexpr bool take_and(TextCursor& cursor) {
   for (std::string_view const word : {"and", "und", "et", "y", "e"})
-    if (cursor.peek(word.size()) == ' ' && cursor.take(word)) return true;
+    if (blank_at(cursor.rest(), word.size()) != 0 && cursor.take(word)) return true;
   return false;
 }
 
