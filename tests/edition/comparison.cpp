@@ -26,15 +26,18 @@ void check_every_run(std::vector<PrintingOption> const& ways, std::vector<Stretc
     for (std::size_t k = 0; k < named.size(); ++k) REQUIRE(named[k] == k);
     std::vector<bool> equal(order.size(), true); // to the one before, at every run so far
     std::vector<std::vector<bool>> dearer(order.size(), std::vector<bool>(order.size()));
+    std::vector<Fraction> costs(order.size());
     auto const see = [&](std::int64_t copies) {
+      for (std::size_t a = 0; a < order.size(); ++a) costs[a] = *cost_of(ways[a], copies, by);
       for (std::size_t a = 0; a < order.size(); ++a)
         for (std::size_t b = 0; b < order.size(); ++b)
-          if (*cost_of(ways[a], copies, by) > *cost_of(ways[b], copies, by)) dearer[a][b] = true;
+          if (costs[a] > costs[b]) dearer[a][b] = true;
     };
     for (; next <= all[i].to; ++next) {
       see(next);
       for (std::size_t k = 1; k < order.size(); ++k) {
-        auto const less = *cost_of(ways[order[k - 1]], next, by), more = *cost_of(ways[order[k]], next, by);
+        auto const& less = costs[order[k - 1]];
+        auto const& more = costs[order[k]];
         REQUIRE(less <= more);
         if (less < more) equal[k] = false;
       }
