@@ -3,7 +3,7 @@
 // Steps are counted, not timed: the compiler calls a counter at each branch (count_work.cpp), so the answer is the same on
 // every machine. And what a reader holds in memory is at most so many bytes for each byte of its text, whatever the text
 // says. Common practice, no source.
-//   bifolium_growth [UNITS]     the largest number of units; 20000 unless told, 1000000 for a long look
+//   bifolium_growth [UNITS]     the largest number of units; 5000 unless told, 1000000 for a long look
 #include <bifolium/collation.hpp>
 #include <bifolium/copy.hpp>
 #include <bifolium/copy/paper_of_copy.hpp>
@@ -576,7 +576,7 @@ std::uint64_t steps(Case const& one, int units) {
   return measured;
 }
 
-/// Grows a case tenfold from 20 units; false where its work grows faster than it may.
+/// Grows a case tenfold from a hundredth of the units; false where its work grows faster than it may.
 bool grows_as_it_may(Case const& one, int most) {
   constexpr double highest = 1.1;
   double exponent = 0;
@@ -600,7 +600,7 @@ bool grows_as_it_may(Case const& one, int most) {
 } // namespace
 
 int main(int count, char** words) {
-  auto const most = count > 1 ? std::atoi(words[1]) : 20000;
+  auto const most = count > 1 ? std::atoi(words[1]) : 5000;
   int wrong = 0;
   for (auto const& cases : {formulas(), expanded(), copies(), records(), tables()})
     for (auto const& one : cases) wrong += grows_as_it_may(one, most) ? 0 : 1;
