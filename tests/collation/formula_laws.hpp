@@ -9,11 +9,25 @@
 
 #include <string>
 
+/// Returns true if two readings of one text are equal in all that they tell, also in doubts and in places of the text.
+inline bool read_alike(bifolium::Formula const& a, bifolium::Formula const& b) {
+  if (!(a == b) || a.leaves() != b.leaves() || a.gatherings() != b.gatherings() || a.warnings() != b.warnings() ||
+      a.change_forms() != b.change_forms() || a.blanks() != b.blanks() || a.passages() != b.passages())
+    return false;
+  for (std::size_t i = 0; i < a.changes().size(); ++i)
+    if (!(a.changes()[i].text() == b.changes()[i].text())) return false;
+  return true;
+}
+
 /// Empty where every law holds, else which one is broken, with the text.
 inline std::string broken_law(std::string const& text, bifolium::Dialect dialect) {
   using namespace bifolium;
   auto const formula = read_formula(text, dialect);
   auto const count = count_formula(text, dialect);
+  auto const by_grammar = detail::read_by_grammar(text, dialect);
+  if (formula.has_value() != by_grammar.has_value()) return "the grammar alone says another thing: " + text;
+  if (formula ? !read_alike(*formula, *by_grammar) : !(formula.error() == by_grammar.error()))
+    return "the grammar alone reads another thing: " + text;
   if (formula.has_value() != count.has_value()) return "one reads, the other does not: " + text;
   auto const points_into = [&](Error const& error) {
     TextPlace const place{error.line, error.column};

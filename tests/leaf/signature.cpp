@@ -25,6 +25,20 @@ TEST_CASE("a signature is a small value") {
   CHECK(set.size() == 1);
 }
 
+TEST_CASE("the position of a letter that an alphabet may not have is that of one that it has, or none") {
+  for (int choice = 0; choice < 8; ++choice) {
+    Alphabet const alphabet{{(choice & 1) != 0, (choice & 2) != 0, (choice & 4) != 0}};
+    int used = 0;
+    for (int letter = 1; letter <= 26; ++letter) {
+      bool const has = alphabet.has(letter);
+      used += has ? 1 : 0;
+      CHECK(alphabet.place_if_used(letter) == (has ? used : 0));
+      if (has) CHECK(alphabet.place(letter) == used);
+    }
+    CHECK(used == alphabet.size());
+  }
+}
+
 TEST_CASE("runs are counted in the 23 letters") {
   // Indiana Historical Society: B-R is 16 gatherings, not 17
   STATIC_CHECK(run("B", "R") == 16);

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/grammar.hpp>
+#include <bifolium/collation/detail/plain_text.hpp>
 #include <bifolium/core/expected.hpp>
 
 namespace bifolium {
@@ -39,8 +40,9 @@ constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect di
 /// Counts the leaves and gatherings of a formula. Errors: those of read_formula, with the column.
 /// Example: `count_formula("A-C8 D4")->leaves == 28`.
 constexpr Expected<FormulaCount> count_formula(std::string_view text, Dialect dialect = {}, Limits const& limits = {}) {
-  if (text.size() / 3 < limits.runs && text.size() / 3 < limits.changes && !detail::is_too_long(text, limits))
-    if (auto const plain = detail::count_plain(text, dialect); plain.plain)
+  using Plain = detail::PlainText<detail::CountSink>;
+  if (detail::CountSink sink; Plain::is_within(text, limits))
+    if (auto const plain = Plain{text, dialect, sink}.read(); plain.plain)
       return FormulaCount{plain.leaves, plain.gatherings, 0};
   BIFOLIUM_WHEN_RUN(detail::compiled::count_in_full(text, dialect, limits));
   return detail::count_in_full(text, dialect, limits);

@@ -16,6 +16,11 @@ inline namespace v0 {
 /// Example: `(*read_formula("8°: A-C8 D4")).leaves() == 28`.
 BIFOLIUM_INLINE Expected<Formula> read_formula(std::string_view text, Dialect dialect = {}, Limits const& limits = {});
 
+namespace detail {
+/// Reads a formula with the grammar even if it is entirely plain, for tests that compare the two ways.
+BIFOLIUM_INLINE Expected<Formula> read_by_grammar(std::string_view text, Dialect dialect, Limits const& limits = {});
+} // namespace detail
+
 } // namespace v0
 } // namespace bifolium
 

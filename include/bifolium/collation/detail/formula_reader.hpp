@@ -3,6 +3,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/grammar.hpp>
+#include <bifolium/collation/detail/plain_text.hpp>
 #include <bifolium/collation/detail/stored_words.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/core/merge_sort.hpp>
@@ -121,6 +122,7 @@ class FormulaReader {
   }
 
 public:
+  static constexpr bool stores = true;
   /// Returns a receiver for text that is read a second time and not stored.
   [[nodiscard]] FormulaReader nobody() const { return {text_, nullptr, letters_}; }
 
@@ -215,29 +217,49 @@ public:
   }
 
   /// Reads a formula. The result is constructed in the return value, because moving it twice means moving seven vectors
-  /// and strings.
-  static Expected<Formula> read(std::string_view text, Dialect dialect, Limits const& limits) {
+  /// and strings. `plain_first`: a text that is entirely plain need not be read by the grammar.
+  static Expected<Formula> read(std::string_view text, Dialect dialect, Limits const& limits, bool plain_first = true) {
     if (is_too_long(text, limits)) return too_long(limits);
-    return read_within(text, dialect, limits);
+    return read_within(text, dialect, limits, plain_first && PlainText<FormulaReader>::is_within(text, limits));
   }
 
 private:
   // a function of its own, so that every return is of one object, which is then constructed where the caller has it
-  static Expected<Formula> read_within(std::string_view text, Dialect dialect, Limits const& limits) {
+  static Expected<Formula> read_within(std::string_view text, Dialect dialect, Limits const& limits, bool plain_first) {
     Expected<Formula> result{std::in_place, Formula::Key{}};
     FormulaReader reader{text, &*result, dialect.letters};
+    if (plain_first)
+      if (auto const plain = PlainText<FormulaReader>{text, dialect, reader}.read(); plain.plain) {
+        reader.finish(plain.leaves, plain.gatherings);
+        return result;
+      }
+    reader.begin_again();
     Grammar<FormulaReader> grammar{text, dialect, limits, reader};
-    if (grammar.read()) {
-      result->letters_ = dialect.letters;
-      result->leaves_ = grammar.leaves();
-      result->gatherings_ = grammar.gatherings();
-      reader.count_parts();
-      reader.order_blanks();
-    } else
+    if (grammar.read())
+      reader.finish(grammar.leaves(), grammar.gatherings());
+    else
       result = reader.error(grammar.error());
     return result;
   }
+  /// Forgets what was read of a text that turned out not to be plain.
+  void begin_again() noexcept {
+    formula_->runs_.clear();
+    formula_->changes_.clear();
+    formula_->forms_.clear();
+    formula_->parts_.clear();
+  }
+  void finish(std::int64_t leaves, std::int64_t gatherings) {
+    formula_->letters_ = letters_;
+    formula_->leaves_ = leaves;
+    formula_->gatherings_ = gatherings;
+    count_parts();
+    order_blanks();
+  }
 };
+
+BIFOLIUM_INLINE Expected<Formula> read_by_grammar(std::string_view text, Dialect dialect, Limits const& limits) {
+  return FormulaReader::read(text, dialect, limits, false);
+}
 
 } // namespace detail
 

@@ -23,7 +23,7 @@ protected:
   bool roman_{false}; // the last run was numbered in Roman numerals
 
   constexpr PlainRunGrammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
-      : Base{text, dialect, limits, sink}, SharedCount{text, dialect}, c_{text} {}
+      : Base{text, dialect, limits, sink}, SharedCount{text, dialect}, c_{text}, scanner_{text, dialect} {}
 
   /// Takes all plain runs with one blank between them. Returns true if there was one.
   constexpr bool plain() {
@@ -36,38 +36,26 @@ protected:
     return !failed_;
   }
   /// Reads one plain run, letter , [ dash , letter ] , count. Returns false and takes nothing if the run is not plain;
-  /// then gathering() reads it.
+  /// then gathering() reads it, as it reads a run that gives a doubt.
   constexpr bool plain_run(std::uint32_t from, std::size_t& end) {
     if (!this->shares_nothing(from) || last_.last.raised() != 0 || roman_) return false;
-    auto const found = PlainScanner{text_, from}.scan(dialect_.flat_counts);
-    if (found.end == 0 || words_follow(found.end)) return false;
-    int const first = rank_of_letter(found.first), last = rank_of_letter(found.last);
-    bool const in_small_letters = is_small(found.first);
-    if (!alphabet_.has(first) || !alphabet_.has(last) || in_small_letters != is_small(found.last)) return false;
-    auto const mark = in_small_letters ? Mark::small_letter : Mark::capital;
-    FoundRun run;
-    run.first = SignatureKey::of(mark, first, found.first_multiple);
-    run.last = SignatureKey::of(mark, last, found.last_multiple);
-    auto const from_rank = run.first.rank(alphabet_);
-    auto const to_rank = found.ranged ? run.last.rank(alphabet_) : from_rank;
-    bool const new_part = part_ && begun();
+    auto const plain = scanner_.run(from);
+    if (plain.end == 0 || words_follow(plain.end)) return false;
+    auto run = plain.found();
+    run.begins_part = part_ && begun();
     auto& reached = this->reached(run.first);
-    // gathering() reads a run that goes backwards, a run from a mark to itself (A-A⁸), and letters that come again or
-    // after a gap: each gives an error or a doubt
-    if (to_rank < from_rank || (found.ranged && to_rank == from_rank)) return false;
-    if (!new_part && (from_rank <= reached || (reached != 0 && from_rank != reached + 1))) return false;
-    if (new_part) this->begin_part();
-    reached = to_rank;
-    part_ = roman_ = false;
-    run.gatherings = to_rank - from_rank + 1;
-    run.leaves = Cycle{found.leaves};
+    if (!PlainScanner::follows(run.begins_part ? 0 : reached, plain)) return false;
+    if (run.begins_part) this->begin_part();
+    reached = plain.last.rank;
+    part_ = false;
     run.unsigned_throughout = depth_ > 0;
-    run.begins_part = new_part;
-    end = found.end;
-    return this->add_run(run, from, static_cast<std::uint32_t>(found.end));
+    end = plain.end;
+    return this->add_run(run, from, static_cast<std::uint32_t>(end));
   }
 
 private:
+  PlainScanner scanner_;
+
   /// Returns true if words after a plain run concern it: A-H4, in eights; after a semicolon, K8 blank.
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
     auto const after = after_blanks(static_cast<std::uint32_t>(end) + (at(end) == ',' ? 1U : 0U));

@@ -8,7 +8,6 @@
 #include <bifolium/collation/change.hpp>
 #include <bifolium/collation/detail/gone_leaves.hpp>
 #include <bifolium/collation/detail/runs_so_far.hpp>
-#include <bifolium/collation/detail/scan_plain.hpp>
 #include <bifolium/collation/dialect.hpp>
 #include <bifolium/collation/leaf_of_book.hpp>
 #include <bifolium/collation/passage.hpp>
@@ -41,6 +40,7 @@ struct FoundChange {
 
 /// A sink that stores only the number of doubts.
 struct CountSink {
+  static constexpr bool stores = false; ///< false if it is of no use to make a run or change only to pass it on
   std::int64_t warnings{0};
   constexpr void run(FoundRun const&) {}
   constexpr void change(FoundChange const&) {}
