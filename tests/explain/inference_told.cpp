@@ -99,7 +99,7 @@ TEST_CASE("what else was used is told after the reasons") {
   CHECK(why(answer) == "size for it; size alone cannot distinguish formats of more than twelve leaves");
   answer.small_by_size_alone = false;
   answer.none_of_these = .5;
-  CHECK(why(answer) == "size for it; no format fits it: check the measures");
+  CHECK(why(answer) == "no known format fits: check the measures; among those known, size for it");
   answer.none_of_these = .49;
   CHECK(why(answer) == "size for it");
   answer.candidates[0].stock = "mill 3";

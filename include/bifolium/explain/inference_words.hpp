@@ -138,7 +138,7 @@ inline std::string printing_words(FormatCandidate const& candidate) {
 }
 
 /// Lists the reasons: each kind of evidence for or against the first candidate, the strongest first. If chain lines run
-/// both ways, both directions are named. The function allocates memory.
+/// both ways, both directions are named. If no known format fits, that is said first. The function allocates memory.
 inline std::string why(Inference const& inference) {
   auto const& first = inference.front();
   std::string text;
@@ -148,10 +148,10 @@ inline std::string why(Inference const& inference) {
     text.append(text.empty() ? "" : "; ").append(to_words(reason.kind)).append(" ").append(to_words(reason));
   }
   if (text.empty()) text = "no evidence: only how common each format was";
+  if (inference.none_of_these >= 0.5) text.insert(0, "no known format fits: check the measures; among those known, ");
   if (inference.own_priors) text.append("; with your shares of formats");
   if (inference.own_books) text.append("; with the paper of your books");
   if (first.stock) text.append("; your paper '").append(*first.stock).append("' explains it best");
-  if (inference.none_of_these >= 0.5) text.append("; no format fits it: check the measures");
   if (inference.small_by_size_alone) text.append("; size alone cannot distinguish formats of more than twelve leaves");
   if (auto const printed = printing_words(first); !printed.empty()) text.append("; if it is, printed ").append(printed);
   return text;
