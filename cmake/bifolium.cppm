@@ -45,6 +45,7 @@ module;
 #include <bifolium/core/about_words.hpp>
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/broken.hpp>
+#include <bifolium/core/character_references.hpp>
 #include <bifolium/core/checked.hpp>
 #include <bifolium/core/config.hpp>
 #include <bifolium/core/error.hpp>
@@ -258,6 +259,7 @@ using bifolium::ChainRun;
 using bifolium::ChanceOfEvidence;
 using bifolium::Change;
 using bifolium::ChangeForm;
+using bifolium::CharacterReference;
 using bifolium::ClassPageOptions;
 using bifolium::CodePoint;
 using bifolium::CompareBy;
@@ -538,6 +540,7 @@ using bifolium::Stretch;
 using bifolium::Stroke;
 using bifolium::Svg;
 using bifolium::TextCursor;
+using bifolium::TextOfCharacters;
 using bifolium::TextPlace;
 using bifolium::TextSpan;
 using bifolium::Token;
@@ -579,6 +582,7 @@ using bifolium::ceil;
 using bifolium::centimetres;
 using bifolium::central_mark_mould;
 using bifolium::certainty_of;
+using bifolium::character_reference_at;
 using bifolium::check_copy;
 using bifolium::checked_add;
 using bifolium::checked_multiply;
@@ -799,6 +803,7 @@ using bifolium::raised;
 using bifolium::rank_of_letter;
 using bifolium::ranked_leaves;
 using bifolium::ranked_number;
+using bifolium::read_characters;
 using bifolium::read_date;
 using bifolium::read_description;
 using bifolium::read_extent;

@@ -61,7 +61,7 @@ This is what `read_formula` and `count_formula` read, as EBNF: `,` is one after 
 `{ }` any number of times, `(* *)` a remark. The page is written from the headers that read it (`perl cmake/grammar.pl include`).
 
 Blanks between two parts mean nothing unless a production says so; figures, letters and signs may be typed in several ways
-(`leaf/token.hpp`). What the grammar cannot say - which gathering a change names, whether letters were skipped, what an omitted count
+(`leaf/token.hpp`), and characters as references of HTML (`&#8312;`, `&deg;`: `core/character_references.hpp`). What the grammar cannot say - which gathering a change names, whether letters were skipped, what an omitted count
 means - the reader decides afterwards, and tells whatever is doubtful in a warning.
 
 $page## What is not spelled out

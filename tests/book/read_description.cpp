@@ -82,6 +82,41 @@ TEST_CASE("a physical description in one cell fills height and format") { // ISB
   CHECK(own.height->value == SizeRange{186.5, 187.5});
 }
 
+TEST_CASE("character references in the fields are characters, in what is read and in what is repaired") {
+  // HTML Living Standard, 13.5; the book is constructed
+  auto const read = described({.formula = "8&deg;: A-C&#8312; D&#x2074;",
+                               .pagination = "50&nbsp;p. : ill. ; 18&#160;cm (8&ordm;)",
+                               .leaves = "28&thinsp;leaves",
+                               .year = "1600&ndash;1610",
+                               .place = "M&uuml;nchen"});
+  CHECK(read.unread.empty());
+  REQUIRE(read.formula);
+  CHECK(read.formula->value.leaves() == 28);
+  CHECK(read.formula->text == "8\u00b0: A-C\u2078 D\u2074");
+  REQUIRE((read.pagination && read.height && read.leaves && read.year && read.place));
+  CHECK(read.year->value.to == 1610);
+  CHECK(read.place->value == Region::germany);
+  auto const audit = examine(read);
+  REQUIRE(!audit.repairs.empty());
+  for (auto const& repair : audit.repairs)
+    for (auto const& edit : repair.edits)
+      if (edit.field == Field::pagination)
+        CHECK(read.pagination->text.substr(edit.from, edit.to - edit.from) == edit.old);
+  FieldTexts texts;
+  for (auto const field : {&FieldTexts::formula, &FieldTexts::pagination, &FieldTexts::leaves, &FieldTexts::plates,
+                           &FieldTexts::format, &FieldTexts::signing, &FieldTexts::gatherings, &FieldTexts::height,
+                           &FieldTexts::width, &FieldTexts::binding, &FieldTexts::chain_lines, &FieldTexts::material,
+                           &FieldTexts::year, &FieldTexts::coded_year, &FieldTexts::place, &FieldTexts::coded_place})
+    texts.*field = "8 &#8312 B";
+  auto const refused = described(texts);
+  CHECK(refused.unread.size() == field_count);
+  for (auto const& one : refused.unread) {
+    CHECK(one.error.problem == Problem::bad_character_reference);
+    CHECK(one.error.column == 3);
+    CHECK(!one.rest);
+  }
+}
+
 TEST_CASE("a size says more than a height") {
   auto const book = described({.height = "19 x 12 cm (8vo)"});
   CHECK(book.height->value == SizeRange{180, 190});

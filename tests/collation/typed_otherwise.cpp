@@ -2,6 +2,7 @@
 // The same formula typed otherwise: other blanks, other ways to raise a figure, in quotation marks, under a heading, with a
 // stop after it. It has the same leaves and the same doubts. The formulas are those of tests/data, whose heads name the
 // sources; that the ways of typing mean the same is common practice, no source.
+#include <bifolium/collation/count.hpp>
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/collation/write_formula.hpp>
 #include <bifolium/core/message.hpp>
@@ -79,6 +80,66 @@ TEST_CASE("a formula is the same with other blanks in it") {
   auto const all = typed_formulas();
   for (std::string_view const blank : {"  ", "\t", "\u00a0", "\u2009", " \u00a0 "})
     check_the_same(all, 500, [&](std::string const& text) { return with(text, " ", blank); });
+}
+
+TEST_CASE("a formula is the same with character references, and its doubts are where they were") {
+  auto const all = typed_formulas(); // HTML Living Standard, 13.5: character references
+  auto const decimal = [](std::uint32_t c) { return "&#" + std::to_string(c) + ";"; };
+  auto const twice = [](std::uint32_t c) { return "&amp;#" + std::to_string(c) + ";"; };
+  auto const no_ascii = [](char32_t c) { return c > 0x7F; };
+  check_the_same(all, 500, [&](std::string const& text) { return with_references(text, no_ascii, decimal); });
+  check_the_same(all, 500, [&](std::string const& text) { return with_references(text, no_ascii, twice); });
+  check_the_same(all, 900, [&](std::string const& text) {
+    return with_references(
+        text, [](char32_t) { return true; }, decimal);
+  });
+  int doubts = 0;
+  for (auto const& [text, dialect] : all) {
+    auto const other = with_references(text, no_ascii, decimal);
+    auto const here = read_formula(text, dialect), there = read_formula(other, dialect);
+    CAPTURE(other);
+    REQUIRE(here.has_value() == there.has_value());
+    auto const original = [&](std::string_view part) { return with_references(part, no_ascii, decimal).size(); };
+    auto const moved = [&](Error const& one) {
+      auto const at = position_of(text, {one.line, one.column});
+      return place_in(other, original(std::string_view{text}.substr(0, at)));
+    };
+    auto const place = [](Error const& one) { return TextPlace{one.line, one.column}; };
+    auto const count = count_formula(other, dialect);
+    if (!here) {
+      CHECK(place(there.error()) == moved(here.error()));
+      CHECK(count.error() == there.error());
+      continue;
+    }
+    CHECK(*here == *there);
+    CHECK(count->leaves == here->leaves());
+    for (std::size_t i = 0; i < here->warnings().size(); ++i, ++doubts)
+      CHECK(place(there->warnings()[i]) == moved(here->warnings()[i]));
+    for (std::size_t i = 0; i < here->changes().size(); ++i)
+      CHECK(there->changes()[i].text().size() == original(here->changes()[i].text().of(text)));
+    for (std::size_t i = 0; i < here->passages().size(); ++i)
+      CHECK(there->passages()[i].text.size() == original(here->passages()[i].text.of(text)));
+  }
+  CHECK(doubts > 100);
+  for (auto const& [text, leaves] : {std::pair{"8&deg;: A-K&#8312; L&sup2;", 82},
+                                     {"A-K&#x2078; (&minus;K8)", 79},
+                                     {"&pi;&sup2; A&ndash;K&#8312; &chi;1", 83},
+                                     {"A-K&sup1;&sup2;", 120},
+                                     {"&dagger;&#8312; A&#45;B&#8312;", 24},
+                                     {"A&#8312;(A3&plusmn;)", 8}}) {
+    CAPTURE(std::string{text});
+    auto const read = read_formula(text, dialects::bmc);
+    REQUIRE(read);
+    CHECK(read->leaves() == leaves);
+  }
+  for (std::string const text : {"A-K&#8312 L&#8308", "A-K&sup8;", "8&deg: A-K\u2078", "A\u2078 &foo; B\u2078"}) {
+    CAPTURE(text);
+    auto const read = read_formula(text);
+    REQUIRE(!read);
+    CHECK(read.error().problem == Problem::bad_character_reference);
+    CHECK(read.error().column == place_in(text, text.find('&')).column);
+    CHECK(count_formula(text).error() == read.error());
+  }
 }
 
 TEST_CASE("a formula is the same however its figures are raised") {

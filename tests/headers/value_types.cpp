@@ -255,6 +255,7 @@ template struct Trivial<IdealCopy::Gatherings, 8>;
 template struct Trivial<IdealCopy::gathering_iterator, 24, regular>;
 template struct Trivial<IdealCopy::leaf_iterator, 16, regular>;
 template struct Trivial<AbsenceWord, 3, regular>;
+template struct Trivial<CharacterReference, 12, regular>;
 template struct Trivial<CountedLeaves, 8, regular>;
 template struct Trivial<Cycle, 18, regular>;
 template struct Trivial<Markup, 8, regular>;

@@ -224,6 +224,33 @@ TEST_CASE("other blanks and dashes in a field change nothing that is read") { //
   }
 }
 
+TEST_CASE("character references in a field change nothing that is read") { // HTML Living Standard, 13.5
+  for (auto const& row : data::rows("catalogue_examples.tsv", 5))
+    for (auto const& field : fields) {
+      if (row[2] != field.name) continue;
+      auto const decimal = [](std::uint32_t c) { return "&#" + std::to_string(c) + ";"; };
+      auto const hex = [](std::uint32_t c) {
+        char text[16]{};
+        std::snprintf(text, sizeof text, "&#x%X;", c);
+        return std::string{text};
+      };
+      auto const read = field.read(row[3]);
+      if (read.starts_with("error")) continue;
+      for (auto const& other : {with_references(
+                                    row[3], [](char32_t) { return true; }, decimal),
+                                with_references(
+                                    row[3], [](char32_t c) { return c == ' ' || c > 0x7F; }, hex)}) {
+        CAPTURE(std::string{field.name});
+        CAPTURE(other);
+        auto const there = field.read(other);
+        TextOfCharacters const there_in_characters{there};
+        CHECK(std::string{there_in_characters.text()} == read);
+      }
+      auto const broken = field.read(row[3] + " &#8312 &sup8;");
+      CHECK(broken.starts_with("error bad_character_reference at "));
+    }
+}
+
 TEST_CASE("blanks within the brackets of an extent, and its words in capitals, change nothing that is read") {
   std::vector<std::string> all; // common practice, no source
   for (auto const& row : data::rows("catalogue_examples.tsv", 5))

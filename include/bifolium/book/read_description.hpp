@@ -11,8 +11,9 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// Reads the fields. Texts that cannot be read are in `unread`, doubtful ones in `doubts`. The function allocates
-/// memory.
+/// Reads the fields. Texts that cannot be read are in `unread`, doubtful ones in `doubts`. Where a field has character
+/// references of HTML (`A&#8312;`), its text is taken to be the text with the characters: that is kept in the description,
+/// and places and edits are of it. The function allocates memory.
 /// Example: `read_description({.format = "8vo"}).format->value == Format::of(8)`.
 [[nodiscard]] BIFOLIUM_INLINE Description read_description(FieldTexts const& texts,
                                                            Conventions const& conventions = {});

@@ -206,6 +206,13 @@ public:
     return visit([](auto const& one) { return one.gathering; });
   }
 
+  /// Returns the change with another part of the text.
+  [[nodiscard]] constexpr Change at(TextSpan text) const {
+    auto moved = *this;
+    moved.text_ = text;
+    return moved;
+  }
+
   /// Compares the meaning and the doubt, but not the place in the text.
   friend constexpr bool operator==(Change const& a, Change const& b) {
     if (a.kind_ != b.kind_ || a.doubtful_ != b.doubtful_) return false;

@@ -6,6 +6,7 @@
 
 #include <bifolium/collation/detail/grammar.hpp>
 #include <bifolium/collation/detail/plain_text.hpp>
+#include <bifolium/core/character_references.hpp>
 #include <bifolium/core/expected.hpp>
 
 namespace bifolium {
@@ -29,11 +30,15 @@ Expected<FormulaCount> count_in_full(std::string_view text, Dialect dialect, Lim
 /// Counts by reading the whole formula, for a text that is not entirely plain.
 constexpr Expected<FormulaCount> count_in_full(std::string_view text, Dialect dialect, Limits const& limits) {
   if (is_too_long(text, limits)) return too_long(limits);
-  CountSink sink;
-  Grammar<CountSink> grammar{text, dialect, limits, sink};
-  if (grammar.read()) return FormulaCount{grammar.leaves(), grammar.gatherings(), sink.warnings};
-  auto const wrong = grammar.error().of_whole_characters(text);
-  return error_in(text, {wrong.from, wrong.to}, wrong.problem, wrong.limit);
+  auto const count = [&](std::string_view plain) -> Expected<FormulaCount> {
+    CountSink sink;
+    Grammar<CountSink> grammar{plain, dialect, limits, sink};
+    if (grammar.read()) return FormulaCount{grammar.leaves(), grammar.gatherings(), sink.warnings};
+    auto const wrong = grammar.error().of_whole_characters(plain);
+    return error_in(plain, {wrong.from, wrong.to}, wrong.problem, wrong.limit);
+  };
+  auto const stays = [](FormulaCount const&, TextOfCharacters const&) {};
+  return read_characters(text, count, stays, TextOfCharacters::Escapes::kept);
 }
 } // namespace detail
 

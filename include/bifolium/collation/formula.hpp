@@ -8,6 +8,7 @@
 #include <bifolium/collation/leaf_of_book.hpp>
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/collation/passage.hpp>
+#include <bifolium/core/character_references.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/fold/format.hpp>
 #include <bifolium/leaf/signature_run.hpp>
@@ -57,6 +58,13 @@ class Formula {
 public:
   /// Makes a formula that the reader fills.
   explicit Formula(Key) {}
+
+  /// Moves its places from a text of characters into the text with the references. Readers of formulas call it.
+  void move_back(TextOfCharacters const& text) {
+    for (auto& one : changes_) one = one.at(text.original(one.text()));
+    for (auto& one : passages_) one.text = text.original(one.text);
+    for (auto& one : warnings_) one = text.original(one);
+  }
 
   /// Marks a type whose members return references into it: `->` of a temporary `Expected` of it does not compile.
   using gives_views = void;

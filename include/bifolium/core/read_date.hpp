@@ -16,7 +16,7 @@ inline namespace v0 {
 /// impossible_years if a range ends before it begins.
 /// Example: `(*read_date("MDCXII")).years == 1612`.
 [[nodiscard]] constexpr Expected<StatedDate> read_date(std::string_view text) {
-  return detail::DateReader{text}.read();
+  return read_characters(text, [](std::string_view plain) { return detail::DateReader{plain}.read(); });
 }
 
 } // namespace v0

@@ -4,6 +4,7 @@
 /// written. core/read_date.hpp makes it from a text.
 #pragma once
 
+#include <bifolium/core/character_references.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/core/year_range.hpp>
@@ -40,6 +41,12 @@ struct StatedDate {
   [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }
   /// Adds a doubt. Readers of dates call it.
   constexpr void warn(Error const& doubt) { warnings_.push_back(doubt); }
+  /// Moves its places from a text of characters into the text with the references. Readers of dates call it.
+  constexpr void move_back(TextOfCharacters const& text) {
+    read = text.original(read);
+    for (auto& span : unread) span = text.original(span);
+    for (auto& doubt : warnings_) doubt = text.original(doubt);
+  }
   friend bool operator==(StatedDate const&, StatedDate const&) = default;
 
 private:

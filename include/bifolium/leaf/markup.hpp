@@ -84,7 +84,8 @@ inline constexpr std::size_t longest_tag = 48;
   return !is_digit(after) && static_cast<unsigned char>(after) < 0xC2; // ^πA
 }
 /// Returns the character of an entity of HTML and TEI (&amp; &lt; &gt; and &nbsp;, which is a blank) at byte `i`. Sets
-/// `bytes` to 0 if there is none.
+/// `bytes` to 0 if there is none. These four stay in the text of a formula, since `&lt;sup&gt;` is no markup; all other
+/// character references were read before (core/character_references.hpp).
 constexpr char entity_at(std::string_view text, std::size_t i, std::size_t& bytes) noexcept {
   bytes = 0;
   if (i >= text.size() || text[i] != '&') return '\0';

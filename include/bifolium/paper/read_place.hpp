@@ -17,7 +17,7 @@ inline namespace v0 {
 /// do not name a place are listed in `unread`. Errors: unknown_place, with the column, if the text names no known place
 /// and does not say that the place is unknown; unexpected_end if the text has no word.
 [[nodiscard]] inline Expected<StatedPlace> read_place(std::string_view text) {
-  return detail::PlaceReader{text}.read();
+  return read_characters(text, [](std::string_view plain) { return detail::PlaceReader{plain}.read(); });
 }
 
 } // namespace v0

@@ -4,7 +4,7 @@
 /// places the statement can mean. paper/read_place.hpp makes it from a text.
 #pragma once
 
-#include <bifolium/core/error.hpp>
+#include <bifolium/core/character_references.hpp>
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/paper/place.hpp>
 
@@ -52,6 +52,12 @@ struct StatedPlace {
   void settle(std::vector<Place> const& places) { places_ = places; }
   /// Adds a doubt. Readers of places call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
+  /// Moves its places from a text of characters into the text with the references. Readers of places call it.
+  void move_back(TextOfCharacters const& text) {
+    for (auto& one : named) one.at = text.original(one.at);
+    for (auto& span : unread) span = text.original(span);
+    for (auto& doubt : warnings_) doubt = text.original(doubt);
+  }
   friend bool operator==(StatedPlace const&, StatedPlace const&) = default;
 
 private:

@@ -44,6 +44,12 @@ struct Extent {
   bool approximate{};                     ///< true for `ca. 300 p.`
   std::vector<TextSpan> unread{};         ///< text that does not belong to the extent, such as illustrations and size
 
+  /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
+  void move_back(TextOfCharacters const& text) {
+    pagination.move_back(text);
+    for (auto& one : plates) one.at = text.original(one.at);
+    for (auto& span : unread) span = text.original(span);
+  }
   /// Returns the number of pages of text, as stated, without plates.
   [[nodiscard]] std::int64_t pages() const noexcept { return pagination.pages(); }
   /// Returns the number of all leaves of plates, in the pages or apart from them, or no value if none are stated.

@@ -6,6 +6,7 @@
 /// page.
 #pragma once
 
+#include <bifolium/core/character_references.hpp>
 #include <bifolium/core/error.hpp>
 #include <bifolium/core/range.hpp>
 #include <bifolium/core/text_place.hpp>
@@ -146,17 +147,17 @@ struct Pagination {
   /// Returns the pagination with its places in a longer text, of which the statement is the part from byte `bytes`, at
   /// the line and column `start`. Readers of statements call it.
   [[nodiscard]] Pagination moved(std::size_t bytes, TextPlace start) && {
-    auto const move = [&](TextSpan& span) {
-      if (!span.empty()) span.from += bytes, span.to += bytes;
-    };
-    for (auto& run : runs) {
-      move(run.at);
-      for (auto* const span : {&run.first_at, &run.last_at, &run.true_at})
-        if (*span) move(**span);
-    }
-    for (auto& span : unread) move(span);
-    for (auto& doubt : warnings_) doubt = error_after(start, doubt);
+    move(
+        [&](TextSpan span) {
+          return TextSpan{span.from + bytes, span.to + bytes};
+        },
+        [&](Error const& doubt) { return error_after(start, doubt); });
     return static_cast<Pagination&&>(*this);
+  }
+  /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
+  void move_back(TextOfCharacters const& text) {
+    auto const original = [&](auto const& place) { return text.original(place); };
+    move(original, original);
   }
 
   friend bool operator==(Pagination const& a, Pagination const& b) {
@@ -166,6 +167,19 @@ struct Pagination {
 
 private:
   std::vector<Error> warnings_{};
+
+  template <class Spans, class Errors> void move(Spans place_of, Errors error_of) {
+    auto const move_span = [&](TextSpan& span) {
+      if (!span.empty()) span = place_of(span);
+    };
+    for (auto& run : runs) {
+      move_span(run.at);
+      for (auto* const span : {&run.first_at, &run.last_at, &run.true_at})
+        if (*span) move_span(**span);
+    }
+    for (auto& span : unread) move_span(span);
+    for (auto& doubt : warnings_) doubt = error_of(doubt);
+  }
 };
 
 } // namespace v0

@@ -5,6 +5,7 @@
 /// the leaves of the gatherings.
 #pragma once
 
+#include <bifolium/core/character_references.hpp>
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/fold/read_format.hpp>
@@ -24,6 +25,11 @@ struct FormatStatement {
   std::optional<Cycle> gathered{};    ///< the same, and several that alternate: 8 and 4 in `12° (8/4)`
   bool probable{};                    ///< true if there is a question mark
   std::vector<TextSpan> unread{};     ///< text that does not belong to the format
+
+  /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
+  void move_back(TextOfCharacters const& text) {
+    for (auto& span : unread) span = text.original(span);
+  }
   friend bool operator==(FormatStatement const& a, FormatStatement const& b) {
     return a.formats == b.formats && a.paper == b.paper && a.gathered == b.gathered && a.probable == b.probable;
   }
@@ -43,11 +49,7 @@ inline bool take_word_between_formats(TextCursor& cursor) {
   cursor = look;
   return true;
 }
-} // namespace detail
-
-/// Reads a statement of format. Words before the format are stored as words about the paper. Error: unknown_format if
-/// no format is named; zero_leaf_count, leaf_count_too_high and cycle_too_long for gatherings that there cannot be.
-[[nodiscard]] inline Expected<FormatStatement> read_format_statement(std::string_view text) {
+inline Expected<FormatStatement> read_format_characters(std::string_view text) {
   FormatStatement read;
   TextCursor cursor{text};
   cursor.take_blanks();
@@ -73,12 +75,19 @@ inline bool take_word_between_formats(TextCursor& cursor) {
       if (read.gathered->size() == 1) read.gatherings_of = read.gathered->term(0);
     }
     cursor.take_blanks();
-    if (read.formats.size() == 2 || !detail::take_word_between_formats(cursor)) break;
+    if (read.formats.size() == 2 || !take_word_between_formats(cursor)) break;
   }
   cursor.take_blanks();
   while (cursor.take('.') || cursor.take(':') || cursor.take(')')) cursor.take_blanks();
   if (!cursor.at_end()) read.unread.push_back({cursor.at(), text.size()});
   return read;
+}
+} // namespace detail
+
+/// Reads a statement of format. Words before the format are stored as words about the paper. Error: unknown_format if
+/// no format is named; zero_leaf_count, leaf_count_too_high and cycle_too_long for gatherings that there cannot be.
+[[nodiscard]] inline Expected<FormatStatement> read_format_statement(std::string_view text) {
+  return read_characters(text, detail::read_format_characters);
 }
 
 } // namespace v0

@@ -18,7 +18,9 @@ inline namespace v0 {
 /// Errors, with the column: not_a_pagination, number_too_large, and the limits of core/limits.hpp.
 /// Example: `write_pagination(*read_pagination("[4], 164, [2] p.")) == "pp. [4] 1-164 [2]"`.
 [[nodiscard]] inline Expected<Pagination> read_pagination(std::string_view text, Limits const& limits = {}) {
-  auto read = detail::PaginationReader{text, false, limits}.read();
+  auto read = read_characters(text, [&](std::string_view plain) {
+    return detail::PaginationReader{plain, false, limits}.read();
+  });
   if (!read) return read.error();
   auto& pagination = read->pagination;
   if (pagination.runs.empty() && !pagination.unpaged && !pagination.incomplete)

@@ -17,16 +17,19 @@ struct PhysicalDescription {
   TextSpan details{}; ///< illustrations and similar details, between ` : ` and ` ; `, without blanks at its ends
   std::optional<SizeStatement> size{}; ///< no value if the line has no size; of a line with formats alone no height
   TextSpan accompanying{};             ///< the text after ` + `
+
+  /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
+  void move_back(TextOfCharacters const& text) {
+    if (extent) extent->move_back(text);
+    if (size) size->move_back(text);
+    details = text.original(details), accompanying = text.original(accompanying);
+  }
   friend bool operator==(PhysicalDescription const&, PhysicalDescription const&) = default;
 };
 
-/// Reads a physical description. Formats may stand after the size or in parts before it, "205 p. ; 8vo ; 20 cm", or
-/// alone, "205 p. ; 8vo". Places
-/// in the parts are places in the line. Errors, with the column in the line:
-/// not_an_extent, and those of `read_extent` and `read_size`; the limit text_too_long.
-[[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text,
-                                                                             Limits const& limits = {}) {
-  if (detail::is_too_long(text, limits)) return detail::too_long(limits);
+namespace detail {
+inline Expected<PhysicalDescription> read_physical_characters(std::string_view text, Limits const& limits) {
+  if (is_too_long(text, limits)) return too_long(limits);
   PhysicalDescription read;
   auto end = text.size();
   for (auto plus = text.rfind('+'); plus != text.npos; plus = plus == 0 ? text.npos : text.rfind('+', plus - 1)) {
@@ -40,7 +43,7 @@ struct PhysicalDescription {
   std::size_t before_size = end;
   for (auto at = body.rfind(';'); at != body.npos; at = at == 0 ? body.npos : body.rfind(';', at - 1)) {
     // those after it were tried, so that this one is read up to the next of them at most
-    auto size = detail::SizeReader{body.substr(at + 1), {}, true}.read();
+    auto size = SizeReader{body.substr(at + 1), {}, true}.read();
     if (!size) continue;
     read.size = static_cast<SizeStatement&&>(*size);
     for (auto& span : read.size->unread) span = {span.from + at + 1, span.to + at + 1};
@@ -51,7 +54,7 @@ struct PhysicalDescription {
   while (before_size > 0) {
     auto const at = body.rfind(';', before_size - 1);
     if (at == body.npos) break;
-    auto const formats = detail::SizeReader{body.substr(at + 1, before_size - at - 1), {}}.read_formats();
+    auto const formats = SizeReader{body.substr(at + 1, before_size - at - 1), {}}.read_formats();
     if (formats.empty()) break;
     if (!read.size) read.size.emplace();
     read.size->formats.insert(read.size->formats.begin(), formats.begin(), formats.end());
@@ -70,6 +73,16 @@ struct PhysicalDescription {
   if (!extent) return extent.error();
   read.extent = static_cast<Extent&&>(*extent);
   return read;
+}
+} // namespace detail
+
+/// Reads a physical description. Formats may stand after the size or in parts before it, "205 p. ; 8vo ; 20 cm", or
+/// alone, "205 p. ; 8vo". Places
+/// in the parts are places in the line. Errors, with the column in the line:
+/// not_an_extent, and those of `read_extent` and `read_size`; the limit text_too_long.
+[[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text,
+                                                                             Limits const& limits = {}) {
+  return read_characters(text, [&](std::string_view plain) { return detail::read_physical_characters(plain, limits); });
 }
 
 } // namespace v0

@@ -25,6 +25,12 @@ struct SignatureNote {
   std::optional<Pagination> pages{};   ///< the pages stated after the formula, if they can be read
   std::optional<Signing> signing{};    ///< the signing stated after the formula, if it can be read
   TextSpan formula_at{};               ///< the note without its first words
+
+  /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
+  void move_back(TextOfCharacters const& text) {
+    formula.move_back(text);
+    formula_at = text.original(formula_at);
+  }
   friend bool operator==(SignatureNote const&, SignatureNote const&) = default;
 };
 
@@ -71,16 +77,10 @@ inline std::optional<Signing> signing_after(Formula const& formula, Limits const
   auto const read = read_signing(tail.substr(from, end - from), formula.letters(), limits);
   return read ? std::optional{*read} : std::nullopt;
 }
-} // namespace detail
-
-/// Reads a note of signatures, or a formula without words before it. A full stop at the end does not belong to it.
-/// Errors: those of read_formula, with the column in the note. `pages` and `signing` have no value if they reach a
-/// limit.
-[[nodiscard]] inline Expected<SignatureNote> read_signature_note(std::string_view text, Dialect dialect = {},
-                                                                 Limits const& limits = {}) {
-  if (detail::is_too_long(text, limits)) return detail::too_long(limits);
-  auto const head = detail::note_head(text);
-  auto const formula = read_formula(detail::formula_of_note(text, head.bytes), dialect, limits);
+inline Expected<SignatureNote> read_note_characters(std::string_view text, Dialect dialect, Limits const& limits) {
+  if (is_too_long(text, limits)) return too_long(limits);
+  auto const head = note_head(text);
+  auto const formula = read_formula(formula_of_note(text, head.bytes), dialect, limits);
   if (!formula) return formula.error();
   SignatureNote note{*formula, {}, {}, {}, {head.bytes, text.size()}};
   if (head.script) note.script = std::string{head.script->of(text)};
@@ -88,8 +88,19 @@ inline std::optional<Signing> signing_after(Formula const& formula, Limits const
   if (auto signing = signing_of(note.formula, limits))
     note.signing = *signing;
   else
-    note.signing = detail::signing_after(note.formula, limits);
+    note.signing = signing_after(note.formula, limits);
   return note;
+}
+} // namespace detail
+
+/// Reads a note of signatures, or a formula without words before it. A full stop at the end does not belong to it.
+/// Errors: those of read_formula, with the column in the note. `pages` and `signing` have no value if they reach a
+/// limit.
+[[nodiscard]] inline Expected<SignatureNote> read_signature_note(std::string_view text, Dialect dialect = {},
+                                                                 Limits const& limits = {}) {
+  return read_characters(
+      text, [&](std::string_view plain) { return detail::read_note_characters(plain, dialect, limits); },
+      TextOfCharacters::Escapes::kept);
 }
 
 } // namespace v0

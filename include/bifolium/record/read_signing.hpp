@@ -17,7 +17,9 @@ inline namespace v0 {
 /// limits of core/limits.hpp.
 [[nodiscard]] inline Expected<Signing> read_signing(std::string_view text, Letters added = {},
                                                     Limits const& limits = {}) {
-  return detail::SigningReader{text, added, limits}.read();
+  return read_characters(text, [&](std::string_view plain) {
+    return detail::SigningReader{plain, added, limits}.read();
+  });
 }
 
 namespace detail {

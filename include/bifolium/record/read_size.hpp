@@ -16,7 +16,7 @@ inline namespace v0 {
 /// not belong to the size is listed in `unread`. Errors, with the column: not_a_length, size_of_no_leaf, unit_missing,
 /// not_positive, number_too_large.
 [[nodiscard]] inline Expected<SizeStatement> read_size(std::string_view text, std::optional<SheetUnit> unit = {}) {
-  return detail::SizeReader{text, unit}.read();
+  return read_characters(text, [&](std::string_view plain) { return detail::SizeReader{plain, unit}.read(); });
 }
 
 } // namespace v0

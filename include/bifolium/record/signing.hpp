@@ -7,6 +7,7 @@
 #pragma once
 
 #include <bifolium/collation/reference.hpp>
+#include <bifolium/core/character_references.hpp>
 #include <bifolium/core/text_place.hpp>
 
 namespace bifolium {
@@ -60,6 +61,10 @@ struct Signing {
   [[nodiscard]] std::vector<Error> warnings() && { return static_cast<std::vector<Error>&&>(warnings_); }
   /// Adds a doubt. Readers of statements call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
+  /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
+  void move_back(TextOfCharacters const& text) {
+    for (auto& doubt : warnings_) doubt = text.original(doubt);
+  }
 
   friend bool operator==(Signing const& a, Signing const& b) {
     return a.first == b.first && a.half == b.half && a.beyond_half == b.beyond_half && a.listed == b.listed &&

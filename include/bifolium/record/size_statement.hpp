@@ -4,6 +4,7 @@
 /// leaf may be up to 3 cm lower. record/read_size.hpp makes a statement from a text.
 #pragma once
 
+#include <bifolium/core/character_references.hpp>
 #include <bifolium/core/text_span.hpp>
 #include <bifolium/fold/format.hpp>
 #include <bifolium/leaf/cycle.hpp>
@@ -43,6 +44,10 @@ struct SizeStatement {
   bool approximate{};
   std::vector<TextSpan> unread{}; ///< text that does not belong to the size
 
+  /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
+  void move_back(TextOfCharacters const& text) {
+    for (auto& span : unread) span = text.original(span);
+  }
   /// Returns the height that the leaf can have: as stated if the binding is stated separately; otherwise, by the rules,
   /// up to 3 cm less.
   [[nodiscard]] std::optional<SizeRange> leaf_height() const noexcept {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-/// read_description: each field by its reader.
+/// read_description: each field by its reader, after the character references of its text were read.
 #pragma once
 
 #include <bifolium/book/detail/description_reader.hpp>
@@ -8,8 +8,60 @@
 namespace bifolium {
 inline namespace v0 {
 
+namespace detail {
+/// The texts of a description with characters in the places of references, so that repairs are edits of texts without any.
+/// A text with a malformed reference is not read.
+class FieldsOfCharacters {
+  struct Row {
+    std::string_view FieldTexts::*text;
+    Field field;
+  };
+  static constexpr Row rows[]{{&FieldTexts::formula, Field::formula},
+                              {&FieldTexts::pagination, Field::pagination},
+                              {&FieldTexts::leaves, Field::leaves},
+                              {&FieldTexts::plates, Field::plates},
+                              {&FieldTexts::format, Field::format},
+                              {&FieldTexts::signing, Field::signing},
+                              {&FieldTexts::gatherings, Field::gatherings},
+                              {&FieldTexts::height, Field::height},
+                              {&FieldTexts::width, Field::width},
+                              {&FieldTexts::binding, Field::binding},
+                              {&FieldTexts::chain_lines, Field::chain_lines},
+                              {&FieldTexts::material, Field::material},
+                              {&FieldTexts::year, Field::year},
+                              {&FieldTexts::coded_year, Field::coded_year},
+                              {&FieldTexts::place, Field::place},
+                              {&FieldTexts::coded_place, Field::coded_place}};
+  std::string kept_[sizeof rows / sizeof rows[0]];
+
+public:
+  FieldTexts texts;
+  std::vector<UnreadField> malformed{};
+
+  explicit FieldsOfCharacters(FieldTexts const& given) : texts{given} {
+    for (auto const& row : rows) {
+      auto& text = texts.*row.text;
+      if (text.find('&') == text.npos) continue;
+      using Escapes = TextOfCharacters::Escapes; // of a formula &lt; is no markup
+      TextOfCharacters const characters{text, row.field == Field::formula ? Escapes::kept : Escapes::read};
+      if (characters.malformed()) {
+        malformed.push_back({row.field, characters.error(), std::string{text}, 0, false});
+        text = {};
+      } else if (characters.changed()) {
+        auto& kept = kept_[&row - rows];
+        kept = characters.text();
+        text = kept;
+      }
+    }
+  }
+};
+} // namespace detail
+
 BIFOLIUM_INLINE Description read_description(FieldTexts const& texts, Conventions const& conventions) {
-  return detail::DescriptionReader{texts, conventions}.description();
+  detail::FieldsOfCharacters const fields{texts};
+  auto read = detail::DescriptionReader{fields.texts, conventions}.description();
+  for (auto const& one : fields.malformed) read.unread.push_back(one);
+  return read;
 }
 
 } // namespace v0

@@ -220,7 +220,10 @@ public:
   /// and strings. `plain_first`: a text that is entirely plain need not be read by the grammar.
   static Expected<Formula> read(std::string_view text, Dialect dialect, Limits const& limits, bool plain_first = true) {
     if (is_too_long(text, limits)) return too_long(limits);
-    return read_within(text, dialect, limits, plain_first && PlainText<FormulaReader>::is_within(text, limits));
+    auto const read_plain = [&](std::string_view plain) {
+      return read_within(plain, dialect, limits, plain_first && PlainText<FormulaReader>::is_within(plain, limits));
+    };
+    return read_characters(text, read_plain, TextOfCharacters::Escapes::kept);
   }
 
 private:

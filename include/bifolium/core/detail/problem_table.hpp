@@ -47,6 +47,8 @@ BIFOLIUM_PROBLEM(12, not_a_fraction, "found '{found}' where a number is expected
 BIFOLIUM_PROBLEM(13, out_of_order, "the least value must not be above the stated one, and the greatest must not be below it")
 /// A list of which at least one is needed.
 BIFOLIUM_PROBLEM(14, list_empty, "'{found}' must name at least one")
+/// A character reference of HTML that stands for no character, or whose name is not known.
+BIFOLIUM_PROBLEM(15, bad_character_reference, "'{found}' is no character reference that is known: write the character itself, or its number as in &#8312;")
 
 // 20-29: limits, core/limits.hpp
 /// A text of more bytes than the limit.

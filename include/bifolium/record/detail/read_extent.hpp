@@ -9,7 +9,9 @@ namespace bifolium {
 inline namespace v0 {
 
 BIFOLIUM_INLINE Expected<Extent> read_extent(std::string_view text, Limits const& limits) {
-  return detail::PaginationReader{text, true, limits}.read();
+  return read_characters(text, [&](std::string_view plain) {
+    return detail::PaginationReader{plain, true, limits}.read();
+  });
 }
 
 } // namespace v0
