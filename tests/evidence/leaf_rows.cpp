@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <string>
+#include <vector>
 
 using namespace bifolium;
 
@@ -52,4 +53,15 @@ TEST_CASE("leaf_rows.hpp is what bench/write_leaf_rows.cpp writes: run it again 
             1);
   }
   CHECK(leaves == detail::leaf_rows::leaves);
+}
+
+TEST_CASE("the same edges have the same number in all schemes, and others another, from 0") { // a law
+  std::vector<EdgeLook> first;
+  for (auto const& scheme : scheme_facts())
+    for (auto const& look : scheme.looks) {
+      if (look.number == first.size()) first.push_back(look);
+      REQUIRE(look.number < first.size());
+      for (auto const& other : first) CHECK((other.edges == look.edges) == (other.number == look.number));
+    }
+  CHECK(first.size() > 1);
 }

@@ -345,7 +345,7 @@ template struct Trivial<MixedFormats, 520, regular>;
 template struct Allocating<Inference, regular>;
 template struct Trivial<Assumptions, 368, empty>;
 template struct Trivial<EdgeFacts, 16, regular>;
-template struct Trivial<EdgeLook, 56, empty>;
+template struct Trivial<EdgeLook, 64, empty>;
 template struct Trivial<LeafFacts, 72, empty>;
 template struct Trivial<SchemeFacts, 128, empty>;
 template struct Trivial<LeafLoss, 16, regular>;

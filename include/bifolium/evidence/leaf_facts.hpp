@@ -60,6 +60,7 @@ struct LeafFacts {
 struct EdgeLook {
   std::array<EdgeFacts, 3> edges{}; ///< head, tail, fore-edge
   double share{};                   ///< share of the leaves, 0 to 1
+  std::uint8_t number{};            ///< the same edges have the same number in all schemes, from 0
 };
 
 } // namespace v0

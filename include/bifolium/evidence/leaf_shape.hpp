@@ -24,6 +24,7 @@ struct LeafShape {
   std::uint32_t gatherings{}; ///< bit k: some scheme has gatherings of k leaves (k up to 31)
   /// index of the first scheme with gatherings of k leaves, if there is one
   std::array<std::optional<std::uint8_t>, 32> first_gathering{};
+  std::size_t group{};         ///< group of its format, see `format_group`
   std::size_t ranked{};        ///< index of its number of leaves in `ranked_leaves`
   std::size_t ranked_half{};   ///< index of half its number of leaves; `ranked` if that is not ranked
   std::size_t format_number{}; ///< kinds of one format have the same number, from 0
@@ -105,6 +106,7 @@ class AllLeafShapes {
     auto& shape = shapes_[count_++];
     shape.format = facts.format, shape.lay = facts.lay, shape.chain_lines = chains;
     shape.leaves = facts.format.leaves_to_sheet().value_or(0);
+    shape.group = format_group(shape.leaves);
     shape.ranked = ranked_number(shape.leaves);
     auto const half = ranked_number(shape.leaves / 2);
     shape.ranked_half = 2 * ranked_leaves[half] == shape.leaves ? half : shape.ranked;

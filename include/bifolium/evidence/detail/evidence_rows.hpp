@@ -11,6 +11,7 @@
 #pragma once
 
 #include <bifolium/evidence/assumptions.hpp>
+#include <bifolium/evidence/detail/edges_likelihood.hpp>
 #include <bifolium/evidence/detail/gathering_shares.hpp>
 #include <bifolium/evidence/detail/leaves_likelihood.hpp>
 #include <bifolium/evidence/detail/marks_likelihood.hpp>
@@ -30,6 +31,7 @@ struct Counted {
   MarkTrust trust{age, parameters};
   bool of_paper{seen.material != Material::vellum};
   bool leaves_show_marks{}, leaves_show_chains{};
+  EdgesLikelihood edges{seen, parameters};
   std::optional<LeavesLikelihood> leaves{};
   std::optional<GatheringShares> gathering{};
 
@@ -65,11 +67,11 @@ struct Case {
 /// A kind of evidence.
 struct EvidenceRow {
   EvidenceKind kind;
-  char const* identifier; ///< for machines
-  char const* name;       ///< in a sentence
-  bool of_paper;          ///< counts toward an established answer
-  bool by_scheme;         ///< schemes of one kind of leaf differ in it
-  bool by_mould;          ///< single and double paper differ in it
+  char const* identifier;           ///< for machines
+  char const* name;                 ///< in a sentence
+  bool of_paper;                    ///< counts toward an established answer
+  bool by_scheme;                   ///< schemes of one kind of leaf differ in it
+  bool (*by_mould)(Counted const&); ///< single and double paper differ in it; null if they never do
   bool (*seen)(Counted const&);
   double (*likelihood)(Case const&);   ///< null if it is weighed elsewhere
   double (*by_chance)(Counted const&); ///< 1 if it is counted elsewhere
@@ -90,36 +92,6 @@ inline double marks_likelihood(Case const& one, MarkPlace mark, MarkPlace counte
   return marks_likelihood(one.shape, one.twofold, mark, countermark, c.trust, c.parameters.paper_is_marked);
 }
 
-/// Returns the probability of the edges that the binder has left, all of one leaf.
-inline double edges_likelihood(Case const& one) {
-  auto const& p = one.counted.parameters;
-  std::array<EdgeSeen, 3> const seen{one.counted.seen.head, one.counted.seen.tail, one.counted.seen.fore_edge};
-  double likelihood = 0;
-  for (auto const& look : one.scheme.looks) {
-    auto here = look.share;
-    for (std::size_t i = 0; i < 3; ++i) {
-      auto const& edge = look.edges[i];
-      auto const wrong = 1 - p.edge_right;
-      // tranchefiles are at the ends of the long side of a single sheet, and of the short side of a double one
-      auto const tranchefile = one.twofold ? edge.deckle - edge.tranchefile() : edge.tranchefile();
-      switch (seen[i]) {
-      case EdgeSeen::bolt:
-        here *= p.edge_right * (edge.bolt ? 1 : 0) + wrong / 3;
-        break;
-      case EdgeSeen::deckle:
-        here *= p.edge_right * edge.deckle + wrong / 3;
-        break;
-      case EdgeSeen::tranchefile:
-        here *= p.edge_right * tranchefile * p.tranchefile_visible[one.twofold ? 1 : 0] + wrong / 10;
-        break;
-      case EdgeSeen::unknown:
-        break;
-      }
-    }
-    likelihood += here;
-  }
-  return likelihood;
-}
 /// Returns the probability of the place of a point-hole. If no leaf of a scheme has one (the grid does not say how the
 /// sheet was pierced), the hole is as likely as by chance.
 inline double hole_likelihood(Case const& one, HolePlace seen) {
@@ -127,13 +99,6 @@ inline double hole_likelihood(Case const& one, HolePlace seen) {
   auto const& scheme = one.scheme;
   if (!(scheme.pierced > 0)) return p.chance.point_hole;
   return p.edge_right * scheme.holes[static_cast<std::size_t>(seen)] / scheme.pierced + (1 - p.edge_right) / 5;
-}
-inline double edges_by_chance(Counted const& c) {
-  double likelihood = 1;
-  for (auto const edge : {c.seen.head, c.seen.tail, c.seen.fore_edge})
-    if (edge != EdgeSeen::unknown)
-      likelihood *= edge == EdgeSeen::tranchefile ? c.parameters.chance.tranchefile : c.parameters.chance.edge;
-  return likelihood;
 }
 
 /// The sizes of gathering that a look may find.
@@ -146,7 +111,7 @@ inline double gathering_found(Case const& one, int i) {
 inline double type_page_found(Case const& one, int i) {
   auto const x = 3.9 + 0.125 * i - one.log_height - one.counted.parameters.type_of_uncut;
   constexpr double least = 1e-6; // estimated
-  return type_density(x, usual_type_variance) + least;
+  return type_density(x, 1 / usual_type_variance) + least;
 }
 
 constexpr bool always(Counted const&) { return true; }
@@ -155,17 +120,17 @@ inline bool in_paper(Counted const& c) { return c.of_paper; }
 inline bool in_one_leaf(Counted const& c) { return c.of_paper && !c.leaves; }
 
 inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
-    EvidenceRow{EvidenceKind::size, "size", "size", false, false, false,
+    EvidenceRow{EvidenceKind::size, "size", "size", false, false, nullptr,
                 [](Counted const& c) { return c.seen.height.has_value() || c.seen.width.has_value(); }, nullptr,
                 certain_by_chance, 1, nullptr, 0, nullptr},
-    {EvidenceKind::chain_lines, "chain_lines", "chain lines", true, false, true,
+    {EvidenceKind::chain_lines, "chain_lines", "chain lines", true, false, always,
      [](Counted const& c) { return c.chains() != ChainLines::unknown; }, nullptr, certain_by_chance, 1.2,
      [](Counted const& c) { return in_one_leaf(c) && c.seen.material != Material::wove; }, 2,
      [](Case const& one, int i) {
        return chains_likelihood(one.shape.chain_lines, static_cast<ChainLines>(i + 1), one.twofold,
                                 one.counted.parameters.chain_slip);
      }},
-    {EvidenceKind::watermark, "watermark", "place of the watermark", true, false, true,
+    {EvidenceKind::watermark, "watermark", "place of the watermark", true, false, always,
      [](Counted const& c) { return c.mark() != MarkPlace::unknown || c.countermark() != MarkPlace::unknown; },
      [](Case const& one) { return marks_likelihood(one, one.counted.mark(), one.counted.countermark()); },
      [](Counted const& c) {
@@ -176,20 +141,18 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
      },
      4, in_one_leaf, 7,
      [](Case const& one, int i) { return marks_likelihood(one, static_cast<MarkPlace>(i + 1), MarkPlace::unknown); }},
-    {EvidenceKind::gathering, "gathering", "gathering", false, false, false,
+    {EvidenceKind::gathering, "gathering", "gathering", false, false, nullptr,
      [](Counted const& c) { return c.gathering.has_value(); },
      [](Case const& one) { return one.counted.gathering->all(one.shape, one.counted.age, one.counted.parameters); },
      [](Counted const& c) { return c.parameters.chance.gathering; }, 1, always, 10, gathering_found},
-    {EvidenceKind::type_page, "type_page", "type page", false, false, false,
+    {EvidenceKind::type_page, "type_page", "type page", false, false, nullptr,
      [](Counted const& c) { return c.seen.type_height.has_value(); }, nullptr,
      [](Counted const& c) { return c.parameters.chance.type_page; }, 2, always, 16, type_page_found},
-    {EvidenceKind::edges, "edges", "edges", true, true, true,
-     [](Counted const& c) {
-       return c.seen.head != EdgeSeen::unknown || c.seen.tail != EdgeSeen::unknown ||
-              c.seen.fore_edge != EdgeSeen::unknown;
-     },
-     edges_likelihood, edges_by_chance, 3, nullptr, 0, nullptr},
-    {EvidenceKind::point_hole, "point_hole", "point-holes", true, true, false,
+    {EvidenceKind::edges, "edges", "edges", true, true, [](Counted const& c) { return c.edges.tell_mould(); },
+     [](Counted const& c) { return c.edges.any(); },
+     [](Case const& one) { return one.counted.edges.of(one.scheme, one.twofold); },
+     [](Counted const& c) { return c.edges.by_chance(c.parameters.chance); }, 3, nullptr, 0, nullptr},
+    {EvidenceKind::point_hole, "point_hole", "point-holes", true, true, nullptr,
      [](Counted const& c) { return c.seen.point_hole != HolePlace::unknown; },
      [](Case const& one) { return hole_likelihood(one, one.counted.seen.point_hole); },
      [](Counted const& c) { return c.parameters.chance.point_hole; }, 5, in_paper, 6,
@@ -197,13 +160,13 @@ inline constexpr std::array<EvidenceRow, evidence_kinds> evidence_rows{
        auto const visible = one.counted.parameters.holes_visible;
        return i == 5 ? 1 - visible : visible * hole_likelihood(one, static_cast<HolePlace>(i + 1));
      }},
-    {EvidenceKind::leaves, "leaves", "marks and chain lines over the gathering", true, true, false,
+    {EvidenceKind::leaves, "leaves", "marks and chain lines over the gathering", true, true, nullptr,
      [](Counted const& c) { return c.leaves.has_value(); },
      [](Case const& one) {
        return one.counted.leaves->of(static_cast<std::size_t>(&one.scheme - scheme_facts().data()));
      },
      [](Counted const& c) { return c.leaves->by_chance(); }, 6, nullptr, 0, nullptr},
-    {EvidenceKind::year, "year", "year of printing", false, false, false,
+    {EvidenceKind::year, "year", "year of printing", false, false, nullptr,
      [](Counted const& c) { return c.seen.year && c.seen.year->size() <= 25; }, nullptr, certain_by_chance, 2, always,
      6, nullptr}};
 

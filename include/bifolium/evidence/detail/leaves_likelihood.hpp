@@ -15,36 +15,33 @@ inline namespace v0 {
 namespace detail {
 
 class LeavesLikelihood {
-  /// A leaf with evidence, and the probability of the evidence for each place where the fold may put the mark.
+  static constexpr std::size_t most = std::tuple_size_v<EvidenceOfLeaves>;
+  /// A leaf with evidence. What it shows has a probability for each direction of the chain lines that the fold gives,
+  /// and for each place where it may put the mark; without such evidence they are all 1.
   struct Shown {
     int leaf{};
-    MarkPlace mark{};
-    ChainLines chain_lines{};
-    std::array<double, 8> marks{};
-    std::size_t within{}; // index in the gathering of the current scheme, from 0
-    int quire{};          // index among several such gatherings
+    std::array<double, 3> chains{1, 1, 1}, turned{1, 1, 1}; // indexed by `ChainLines`
+    std::array<double, 8> marks{1, 1, 1, 1, 1, 1, 1, 1};    // indexed by `MarkPlace`
+    std::size_t within{};                                   // index in the gathering of the current scheme, from 0
+    int quire{};                                            // index among several such gatherings
   };
   /// The evidence of the leaves of one sheet so far: chain lines as in the fold or turned, marks for each way in which
   /// the sheet lies.
   struct SheetShown {
-    int number{};
-    double straight{1}, turned{1}, unmarked{1};
-    std::array<double, 2> one{1, 1}, two{1, 1};
+    int number;
+    double straight, turned;
+    std::array<double, 2> one, two;
   };
-  std::array<Shown, std::tuple_size_v<EvidenceOfLeaves>> shown_{};
+  std::array<Shown, most> shown_;
   std::size_t count_{};
   int unit_{}; // leaves of the current gathering
   double marked_, slip_, second_, twofold_, by_chance_{1};
+  double unmarked_{1};                              // what paper without marks makes of the marks seen
   std::array<double, Attested::count> of_scheme_{}; // filled by `ask`
 
-  void look(SheetShown& sheet, LeafFacts const& facts, Shown const& seen) const {
-    if (seen.chain_lines != ChainLines::unknown) {
-      bool const as_folded = facts.chain_lines == seen.chain_lines;
-      sheet.straight *= as_folded ? 1 - slip_ : slip_;
-      sheet.turned *= as_folded ? slip_ : 1 - slip_;
-    }
-    if (seen.mark == MarkPlace::unknown) return;
-    sheet.unmarked *= seen.marks[static_cast<std::size_t>(MarkPlace::absent)];
+  static void look(SheetShown& sheet, LeafFacts const& facts, Shown const& seen) {
+    auto const chains = static_cast<std::size_t>(facts.chain_lines);
+    sheet.straight *= seen.chains[chains], sheet.turned *= seen.turned[chains];
     for (std::size_t lie = 0; lie < 2; ++lie) {
       sheet.one[lie] *= seen.marks[static_cast<std::size_t>(facts.watermark[lie])];
       sheet.two[lie] *= seen.marks[static_cast<std::size_t>(facts.either(lie))];
@@ -68,7 +65,7 @@ class LeavesLikelihood {
   }
   /// Returns the probability of all leaves, in the gathering of a scheme or in several.
   [[nodiscard]] double gathering(std::span<LeafFacts const> folded, int leaves) {
-    std::array<SheetShown, std::tuple_size_v<EvidenceOfLeaves>> sheets;
+    std::array<SheetShown, most> sheets;
     std::size_t met = 0;
     auto const unit = static_cast<int>(folded.size());
     find_places(unit, leaves);
@@ -77,17 +74,16 @@ class LeavesLikelihood {
       auto const number = unit == leaves ? facts.sheet : shown_[i].quire;
       std::size_t at = 0;
       while (at < met && sheets[at].number != number) ++at;
-      if (at == met) sheets[met++].number = number;
+      if (at == met) sheets[met++] = {number, 1, 1, {1, 1}, {1, 1}};
       look(sheets[at], facts, shown_[i]);
     }
-    double unmarked = 1, one = 1, two = 1, chains = 1;
+    double one = 1, two = 1, chains = 1;
     for (std::size_t s = 0; s < met; ++s) {
-      unmarked *= sheets[s].unmarked;
       one *= (sheets[s].one[0] + sheets[s].one[1]) / 2;
       two *= (sheets[s].two[0] + sheets[s].two[1]) / 2;
       chains *= (1 - twofold_) * sheets[s].straight + twofold_ * sheets[s].turned;
     }
-    return chains * (marked_ * ((1 - second_) * one + second_ * two) + (1 - marked_) * unmarked);
+    return chains * (marked_ * ((1 - second_) * one + second_ * two) + (1 - marked_) * unmarked_);
   }
 
 public:
@@ -100,7 +96,11 @@ public:
       if (one.leaf == 0) break;
       bool const chains = one.chain_lines == ChainLines::vertical || one.chain_lines == ChainLines::horizontal;
       if (!chains && one.mark == MarkPlace::unknown) continue;
-      auto& shown = shown_[count_++] = {one.leaf, one.mark, chains ? one.chain_lines : ChainLines::unknown};
+      auto& shown = shown_[count_++] = {one.leaf};
+      for (std::size_t way = 1; chains && way < 3; ++way) {
+        bool const as_folded = static_cast<ChainLines>(way) == one.chain_lines;
+        shown.chains[way] = as_folded ? 1 - slip_ : slip_, shown.turned[way] = as_folded ? slip_ : 1 - slip_;
+      }
       if (chains) by_chance_ *= parameters.chance.chain_lines;
       if (one.mark == MarkPlace::unknown) continue;
       by_chance_ *= parameters.chance.mark(one.mark != MarkPlace::absent);
@@ -110,6 +110,7 @@ public:
                               ? (there == one.mark ? 1 - slip_ : slip_)
                               : mark_taken_for(there, one.mark, trust.in_place);
       }
+      unmarked_ *= shown.marks[static_cast<std::size_t>(MarkPlace::absent)];
     }
     if (count_ > 0) ask(leaves, parameters.pattern_right);
   }

@@ -88,7 +88,7 @@ inline Expectation expect_of_year(Look const& look, Weigher const& weigher, Pape
     auto const& kind = *look.formats()[i]->kind;
     auto const sizes = weigher.sizes(kind);
     for (std::size_t o = 0; o < years.size(); ++o) {
-      auto const& paper = years[o].papers[format_group(kind.leaves)];
+      auto const& paper = years[o].papers[kind.group];
       double size = 0;
       for (std::size_t k = 0; k < population_count; ++k) size += paper[k] * sizes[k];
       parts[i][o] = years[o].books * years[o].formats[kind.ranked] * size;
@@ -104,7 +104,7 @@ inline Expectation expect_of(EvidenceRow const& row, Look const& look, Weigher c
   for (std::size_t i = 0; i < look.formats().size(); ++i) {
     auto const& tally = *look.formats()[i];
     auto const of_double = tally.together[reading] > 0 ? tally.twofold / tally.together[reading] : 0;
-    bool const both_papers = row.by_mould && of_double >= 0.02 && of_double <= 0.98;
+    bool const both_papers = row.by_mould != nullptr && row.by_mould(counted) && of_double >= 0.02 && of_double <= 0.98;
     Case one{counted, *tally.kind, scheme_facts()[tally.scheme], of_double > 0.5, weigher.log_height(tally)};
     Case other{one};
     other.twofold = !one.twofold;

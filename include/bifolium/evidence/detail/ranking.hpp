@@ -13,11 +13,13 @@ class Ranking {
   Tallies const& tallies_;
   Counted const& counted_;
   Assumptions const& assumed_;
+  PaperModel const& model_;
   std::size_t reading_;
+  bool leaf_tells_sheet_;
   double all_, prior_{};
   std::array<double, evidence_kinds> alone_{};
-  std::array<Reason, evidence_kinds> reasons_{}; // without their weights
-  std::array<std::size_t, std::tuple_size_v<decltype(Tallies::of_format)>> order_{};
+  std::array<Reason, evidence_kinds> reasons_{};                                    // without their weights
+  std::array<Tally const*, std::tuple_size_v<decltype(Tallies::of_format)>> order_; // as many as there are candidates
   std::size_t candidates_{};
 
   void weigh_reasons(std::array<Reason, evidence_kinds>& reasons, Tally const& tally) const {
@@ -52,14 +54,20 @@ class Ranking {
   }
 
   /// Publishers' covers cost a leaf so little that it tells its sheet better than the population does, which holds
-  /// several sizes of the trade. No value for other books, and for leaves that later binders may have cut.
-  [[nodiscard]] std::optional<Sheet<millimetres>> sheet_of_leaf(LeafShape const& kind) const {
-    auto const& seen = counted_.seen;
-    bool const covers = seen.year && seen.year->from >= paper_dates::publishers_covers_from && counted_.of_paper;
+  /// several sizes of the trade. False for other books, and for leaves that later binders may have cut.
+  [[nodiscard]] static bool leaf_tells_sheet(Counted const& counted) {
+    auto const& seen = counted.seen;
+    bool const covers = seen.year && seen.year->from >= paper_dates::publishers_covers_from && counted.of_paper;
     bool const cut_again = seen.state > LeafState::trimmed || seen.of != MeasureOf::leaf;
-    if (!covers || cut_again || !seen.height || !seen.width) return std::nullopt;
+    return covers && !cut_again && seen.height && seen.width;
+  }
+  /// Returns the sheet that the leaf tells for a kind, if its long side lies as the kind has it; else that of the
+  /// population.
+  [[nodiscard, gnu::cold]] Sheet<millimetres> sheet_of_leaf(LeafShape const& kind,
+                                                            Sheet<millimetres> const& usual) const {
+    auto const& seen = counted_.seen;
     auto const implied = sheet_implied(kind.lay, LeafSize<millimetres>{*seen.height, *seen.width});
-    if (!implied.lies_as_laid) return std::nullopt;
+    if (!implied.lies_as_laid) return usual;
     // an eighth of an inch off head, tail and fore-edge is up to 4 % of an octavo; half of it is taken (proposed)
     constexpr double trimmed = 1.02;
     auto const larger = seen.state == LeafState::uncut ? 1 : trimmed;
@@ -67,8 +75,10 @@ class Ranking {
   }
 
 public:
-  Ranking(Tallies const& tallies, Counted const& counted, Assumptions const& assumed, std::size_t reading)
-      : tallies_{tallies}, counted_{counted}, assumed_{assumed}, reading_{reading}, all_{tallies.all(reading)} {
+  Ranking(Tallies const& tallies, Counted const& counted, Assumptions const& assumed, PaperModel const& model,
+          std::size_t reading)
+      : tallies_{tallies}, counted_{counted}, assumed_{assumed}, model_{model}, reading_{reading},
+        leaf_tells_sheet_{leaf_tells_sheet(counted)}, all_{tallies.all(reading)} {
     for (std::size_t i = 0; i < tallies.count; ++i) {
       auto const& tally = tallies.of_format[i];
       prior_ += tally.prior;
@@ -76,9 +86,8 @@ public:
       if (!(tally.prior > 0)) continue;
       // in the order of probability; of equal ones the earlier scheme first
       auto at = candidates_++;
-      for (; at > 0 && tallies.of_format[order_[at - 1]].together[reading] < tally.together[reading]; --at)
-        order_[at] = order_[at - 1];
-      order_[at] = i;
+      for (; at > 0 && order_[at - 1]->together[reading] < tally.together[reading]; --at) order_[at] = order_[at - 1];
+      order_[at] = &tally;
     }
     for (std::size_t k = 0; k < evidence_kinds; ++k) reasons_[k].kind = static_cast<EvidenceKind>(k);
     for (std::size_t k = 0; k < tallies.seen_count; ++k) reasons_[tallies.seen[k]].seen = true;
@@ -86,14 +95,16 @@ public:
 
   void fill(FormatCandidate& candidate, Tally const& tally) const {
     bool const own = tally.paper >= population_count;
-    auto const& model = assumed_.model != nullptr ? *assumed_.model : fitted_paper_model();
     auto const* const stock = own ? &assumed_.stocks[tally.paper - population_count] : nullptr;
     auto const here = tally.together[reading_];
     candidate.format = tally.kind->format;
     candidate.probability = here / all_;
     candidate.scheme = scheme_facts()[tally.scheme].scheme;
-    candidate.sheet = own ? stock->sheet : sheet_of_leaf(*tally.kind).value_or(model.sheets()[tally.paper]);
-    if (own) candidate.stock = stock->name;
+    candidate.sheet = own ? stock->sheet : model_.sheets()[tally.paper];
+    if (own)
+      candidate.stock = stock->name;
+    else if (leaf_tells_sheet_)
+      candidate.sheet = sheet_of_leaf(*tally.kind, candidate.sheet);
     candidate.uncut = leaf_size(tally.kind->lay, candidate.sheet);
     candidate.kind = tally.kind;
     candidate.twofold = here > 0 ? tally.twofold / here : 0;
@@ -110,8 +121,7 @@ public:
   [[nodiscard]] Inference inference() const {
     Inference inference;
     inference.candidates.reserve(candidates_);
-    for (std::size_t i = 0; i < candidates_; ++i)
-      fill(inference.candidates.emplace_back(), tallies_.of_format[order_[i]]);
+    for (std::size_t i = 0; i < candidates_; ++i) fill(inference.candidates.emplace_back(), *order_[i]);
     inference.none_of_these = tallies_.none[reading_] / all_;
     inference.own_priors = assumed_.priors.has_value();
     inference.own_books = assumed_.model != nullptr && assumed_.model->own_books() > 0;
@@ -138,7 +148,7 @@ public:
 /// Returns the best pair of formats if chain lines run both ways, compared with all other pairs and with one format on
 /// two papers.
 [[gnu::cold]] inline std::optional<MixedFormats> mixture(Tallies const& tallies, Counted const& counted,
-                                                         Assumptions const& assumed) {
+                                                         Assumptions const& assumed, PaperModel const& model) {
   auto const mixed = counted.parameters.mixed_formats;
   // fifteenth-century paper with turned chain lines is cut paper, and so a mixture
   auto const twofold = counted.age.twofold - PaperAge::of(1450, counted.seen.place).twofold;
@@ -166,8 +176,8 @@ public:
       if (here > most) most = here, vertical = &a, horizontal = &b;
     }
   if (!(most > 0) || most < least_share * all) return std::nullopt;
-  return MixedFormats{Ranking{tallies, counted, assumed, 1}.candidate(*vertical),
-                      Ranking{tallies, counted, assumed, 2}.candidate(*horizontal), most / all};
+  return MixedFormats{Ranking{tallies, counted, assumed, model, 1}.candidate(*vertical),
+                      Ranking{tallies, counted, assumed, model, 2}.candidate(*horizontal), most / all};
 }
 
 } // namespace detail

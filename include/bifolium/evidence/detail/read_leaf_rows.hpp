@@ -12,6 +12,9 @@ namespace detail {
 static_assert(std::size(leaf_rows::schemes) == Attested::count,
               "the leaves of schemes are not those of the attested ones: write leaf_rows.hpp again (write_leaf_rows)");
 
+/// Room for different edges of leaves.
+inline constexpr std::size_t most_edge_looks = 48;
+
 /// Reads one leaf of a row of leaf_rows.hpp.
 [[gnu::cold]] inline LeafFacts read_leaf(char const* text) {
   auto const digit = [&](int at) { return static_cast<std::uint8_t>(text[at] - '0'); };
@@ -39,6 +42,18 @@ static_assert(std::size(leaf_rows::schemes) == Attested::count,
     looks[at].share += share;
   }
   return count;
+}
+/// Gives each look of the schemes the number of its edges: they are few, so what they argue for is computed once for each.
+[[gnu::cold]] inline void number_looks(EdgeLook* looks, std::size_t count) {
+  std::array<std::size_t, most_edge_looks> first{};
+  std::size_t numbers = 0;
+  for (std::size_t i = 0; i < count; ++i) {
+    std::size_t number = 0;
+    while (number < numbers && looks[first[number]].edges != looks[i].edges) ++number;
+    if (number == most_edge_looks) broken("there is no room for so many different edges of leaves");
+    if (number == numbers) first[numbers++] = i;
+    looks[i].number = static_cast<std::uint8_t>(number);
+  }
 }
 /// Counts the leaves with a hole at each place. A leaf has at most two holes, depending on how its sheet was laid.
 [[gnu::cold]] inline void count_holes(SchemeFacts& facts) {
@@ -84,6 +99,7 @@ public:
       facts.looks = {looks_.data() + look, count};
       look += count;
     }
+    number_looks(looks_.data(), look);
   }
   AllSchemeFacts(AllSchemeFacts const&) = delete; // the spans look at its arrays
   AllSchemeFacts& operator=(AllSchemeFacts const&) = delete;

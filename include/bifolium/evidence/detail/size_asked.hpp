@@ -26,16 +26,29 @@ struct SizeAsked {
     if (known == Known::one) return sheets.of_side(side, length, loss);
     return known == Known::between ? sheets.side_between(side, low, length, fall, loss) : 1;
   }
-  /// Returns how likely it is on each population of the model.
+  /// Returns how likely it is on each population of the model, which `sheets` has side by side.
   [[nodiscard, gnu::noinline]] std::array<double, population_count>
-  on_each(std::span<SheetDensity const, population_count> all, LossLaw const& loss) const {
+  on_each(SheetDensity const* all, SheetsSideBySide<population_count> const& sheets, LossLaw const& loss) const {
+    if (known == Known::both) return sheets.of_both(log_long, log_short);
     std::array<double, population_count> sizes;
-    if (known == Known::both)
-      for (std::size_t k = 0; k < population_count; ++k) sizes[k] = all[k].of_both(log_long, log_short, loss);
-    else
-      for (std::size_t k = 0; k < population_count; ++k) sizes[k] = on(all[k], loss);
+    for (std::size_t k = 0; k < population_count; ++k) sizes[k] = on(all[k], loss);
     return sizes;
   }
+};
+
+/// How high type pages are on the sheets of one population, along one side of them.
+class TypePage {
+  double middle_, precision_, peak_;
+
+public:
+  TypePage() = default;
+  /// `side`: 0 the long one, 1 the short one.
+  TypePage(SheetDensity const& sheets, std::size_t side, EvidenceParameters const& p)
+      : middle_{sheets.mean(side) + SheetPopulation::base_loss + p.type_of_uncut},
+        precision_{1 / (p.type_variance + sheets.variance(side))}, peak_{real::sqrt(usual_type_variance * precision_)} {
+  }
+  /// `length`: the logarithm of the height, times the parts into which the side is divided.
+  [[nodiscard]] double density(double length) const { return peak_ * type_density(length - middle_, precision_); }
 };
 
 /// Height, width and type page as the densities want them: logarithms of the leaf, without its boards.
@@ -81,19 +94,17 @@ public:
     SizeAsked sheet{known_, static_cast<std::uint8_t>(upright == has_height_ ? 1 : 0)};
     sheet.log_long = upright ? width_ + to_width : height_ + to_height;
     sheet.log_short = upright ? height_ + to_height : width_ + to_width;
+    if (known_ == SizeAsked::Known::both) return sheet;
     auto const to = has_height_ ? to_height : to_width;
     sheet.length = one_side() + to, sheet.low = low_ + to, sheet.fall = fall_;
     return sheet;
   }
-  /// Returns the probability of the height of the type page, relative to a usual one.
-  [[nodiscard]] double type(SheetDensity const& sheets, LeafShape const& shape, EvidenceParameters const& p) const {
-    if (!has_type_) return 1;
+  /// Returns how likely the height of the type page is in a leaf of this kind, relative to a usual one. Precondition:
+  /// it was measured.
+  [[nodiscard]] double type(TypePage const& usual, LeafShape const& shape) const {
     constexpr double least = 2e-4; // estimated
-    std::size_t const side = shape.lay.long_side == Axis::left_right ? 1 : 0;
-    auto const parts = side == 1 ? shape.log_short : shape.log_long;
-    auto const variance = p.type_variance + sheets.variance(side);
-    auto const x = type_ - (sheets.mean(side) + SheetPopulation::base_loss - parts + p.type_of_uncut);
-    return real::sqrt(usual_type_variance / variance) * type_density(x, variance) + least;
+    auto const parts = shape.lay.long_side == Axis::left_right ? shape.log_short : shape.log_long;
+    return usual.density(type_ + parts) + least;
   }
   [[nodiscard]] double by_chance(EvidenceParameters const& p) const {
     if (known_ == SizeAsked::Known::none) return 1;

@@ -54,6 +54,8 @@ struct LossLaw {
   double tail{}, cropped{}, cropped_tail{};
 };
 
+template <std::size_t count> class SheetsSideBySide;
+
 /// One population. All lengths are natural logarithms.
 ///
 /// Two numbers of a sheet tell how likely it is: how far its shape is from that of the population, which no loss
@@ -75,6 +77,7 @@ private:
   double by_long_{}, by_short_{}, at_{}; // size in its spreads: what each side adds, and what the mean has
   double root_{}, peak_{};               // spread of the size
 
+  template <std::size_t count> friend class SheetsSideBySide;
   static constexpr double all_but_1e_12 = 7; // spreads of the bell curve
   static double exp(double x) { return x < hardly_ever ? 0 : real::quick_exp(x); }
   /// exp(exponent) times the normal distribution up to z, where exponent - z²/2 is `bell`. `of_bell`: exp(bell).
@@ -85,6 +88,25 @@ private:
     return z > all_but_1e_9 ? all : all - of_bell * (*beyond_)(z);
   }
 
+  /// What tells how far a sheet is from a population. `reach`: how far the longer tail starts from the middle.
+  struct Middle {
+    double shape, of_shape, by_long, by_short, at, reach;
+  };
+  /// The exponent of the bell curve, the size in its spreads, and no less than the exponent of the density.
+  struct Away {
+    double bell, size, most;
+  };
+  struct Sides {
+    double log_long, log_short;
+  };
+  static Away away(Sides const& sheet, Middle const& middle) {
+    auto const apart = sheet.log_long - sheet.log_short - middle.shape;
+    auto const size = middle.by_long * sheet.log_long + middle.by_short * sheet.log_short - middle.at;
+    auto const bell = middle.of_shape * apart * apart - size * size / 2;
+    auto const lost = -size - middle.reach;
+    auto const beyond = lost + real::abs(lost); // twice what is lost, or 0: the longer tail makes so much of it
+    return {bell, size, bell + beyond * beyond / 8};
+  }
   [[nodiscard, gnu::noinline]] double of_both_near(double bell, double size, LossLaw const& loss) const {
     auto const of_bell = exp(bell);
     auto const usual = loss.tail * up_to(-size - loss.tail * root_, bell, of_bell);
@@ -114,11 +136,9 @@ public:
 
   /// Both sides measured. 0 for what hardly ever occurs.
   [[nodiscard]] double of_both(double log_long, double log_short, LossLaw const& loss) const {
-    auto const apart = log_long - log_short - shape_, size = by_long_ * log_long + by_short_ * log_short - at_;
-    auto const bell = of_shape_ * apart * apart - size * size / 2;
-    auto const lost = -size - loss.cropped_tail * root_; // what the longer tail makes of it
-    auto const most = lost > 0 ? bell + lost * lost / 2 : bell;
-    return most < hardly_ever ? 0 : of_both_near(bell, size, loss);
+    auto const it =
+        away({log_long, log_short}, {shape_, of_shape_, by_long_, by_short_, at_, loss.cropped_tail * root_});
+    return it.most < hardly_ever ? 0 : of_both_near(it.bell, it.size, loss);
   }
   /// One side measured: 0 the long one, 1 the short one.
   [[nodiscard]] double of_side(std::size_t side, double length, LossLaw const& loss) const {
@@ -145,6 +165,39 @@ public:
     };
     auto const between = up_to_end(high, at_high) - up_to_end(low, at_high * fall);
     return between > 0 ? between : 0;
+  }
+};
+
+/// Several populations side by side, for leaves of which both sides are known: how far a sheet is from each is computed
+/// for two of them at once, and most are too far to ask further.
+template <std::size_t count> class SheetsSideBySide {
+  static constexpr std::size_t even = count + count % 2;
+  using Row = std::array<double, even>;
+  Row shape_{}, of_shape_{}, by_long_{}, by_short_{}, at_{}, reach_{};
+  SheetDensity const* all_;
+  LossLaw loss_;
+
+public:
+  /// Precondition: there are `count` densities.
+  SheetsSideBySide(SheetDensity const* all, LossLaw const& loss) : all_{all}, loss_{loss} {
+    for (std::size_t k = 0; k < count; ++k) {
+      auto const& one = all[k];
+      shape_[k] = one.shape_, of_shape_[k] = one.of_shape_, by_long_[k] = one.by_long_, by_short_[k] = one.by_short_;
+      at_[k] = one.at_, reach_[k] = loss.cropped_tail * one.root_;
+    }
+  }
+  /// Returns what `SheetDensity::of_both` returns for each.
+  [[nodiscard]] std::array<double, count> of_both(double log_long, double log_short) const {
+    Row bell, size, most;
+    for (std::size_t k = 0; k < even; ++k) {
+      auto const it = SheetDensity::away({log_long, log_short},
+                                         {shape_[k], of_shape_[k], by_long_[k], by_short_[k], at_[k], reach_[k]});
+      bell[k] = it.bell, size[k] = it.size, most[k] = it.most;
+    }
+    std::array<double, count> densities;
+    for (std::size_t k = 0; k < count; ++k)
+      densities[k] = most[k] < SheetDensity::hardly_ever ? 0 : all_[k].of_both_near(bell[k], size[k], loss_);
+    return densities;
   }
 };
 

@@ -12,10 +12,10 @@ namespace detail {
 inline constexpr double usual_type_variance = 0.0064;
 
 /// Returns the density of the t distribution with `type_tails` degrees of freedom at `x` from its middle, relative to
-/// the density there. The distribution has this variance.
-constexpr double type_density(double x, double variance) {
+/// the density there. `precision`: 1 over its variance.
+constexpr double type_density(double x, double precision) {
   static_assert(type_tails == 7, "the exponent is half of one more");
-  auto const base = 1 + x * x / (variance * (type_tails - 2));
+  auto const base = 1 + x * x * precision * (1.0 / (type_tails - 2));
   return 1 / (base * base * (base * base));
 }
 

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <bifolium/evidence/detail/evidence_rows.hpp>
+#include <bifolium/evidence/detail/kind_shares.hpp>
 #include <bifolium/evidence/detail/size_asked.hpp>
 
 namespace bifolium {
@@ -53,10 +54,13 @@ class Weigher {
   LogMeasures measures_;
   std::array<EvidenceRow const*, evidence_kinds> seen_{}; // but for size, type page and chain lines; by scheme last
   std::size_t seen_count_{}, seen_of_kinds_{};
-  bool by_mould_{};                       // what was seen tells single from double paper
+  bool by_mould_{}, schemes_by_mould_{};  // what was seen tells single from double paper
+  double of_stocks_{};                    // share of all stocks
   std::vector<SheetDensity> own_paper_{}; // vellum, or the populations and the caller's stocks after them
   std::span<SheetDensity const> papers_;
-  double of_stocks_{};                 // share of all stocks
+  SheetsSideBySide<population_count> side_by_side_;
+  std::array<std::array<TypePage, 2>, population_count>
+      type_pages_;                     // on the long side and the short; if it was measured
   std::optional<JointShares> joint_{}; // how common formats are on each population, or
   FormatShares formats_;               // how common they are, and on which paper, by groups: of one year
   std::array<std::array<double, population_count>, format_groups> groups_;
@@ -67,8 +71,13 @@ class Weigher {
     if (counted.seen.state != LeafState::unknown) return {tail, 0, tail};
     return {tail, p.cropped_unsaid, tail * p.loss_of_state[static_cast<std::size_t>(LeafState::cropped)].tail};
   }
-  /// Skins are of no sheet, and the caller's stocks come after the populations.
-  [[gnu::cold, gnu::noinline]] void find_own_paper() {
+  /// Returns the populations of the model, unless skins, which are of no sheet, or the caller's stocks are asked for.
+  std::span<SheetDensity const> find_papers() {
+    if (!counted_.of_paper || !assumed_.stocks.empty()) return find_own_paper();
+    return model_.densities();
+  }
+  /// The caller's stocks come after the populations.
+  [[gnu::cold, gnu::noinline]] std::span<SheetDensity const> find_own_paper() {
     auto const spread = counted_.of_paper ? 1 : p_.vellum_variance;
     own_paper_.reserve(population_count + assumed_.stocks.size());
     for (auto const& one : model_.populations())
@@ -82,82 +91,97 @@ class Weigher {
                               covariance, variance);
       of_stocks_ += stock.share;
     }
-    papers_ = own_paper_;
+    return own_paper_;
   }
   /// By how much the leaf would be larger if it were cut as a folio of the usual state is.
   [[nodiscard]] double uncut(LeafShape const& shape) const {
     if (counted_.seen.state == LeafState::uncut) return -state_.larger;
     return p_.loss_of_halving * ((shape.log_long + shape.log_short) * 1.4426950408889634 - 1) - state_.larger;
   }
-  /// Returns how common a kind is among those with the same number of leaves.
-  [[nodiscard]] double share(LeafShape const& shape) const {
-    double all = 0;
-    for (std::size_t s = 0; s < shape.sharers.size(); ++s) all += shape.sharers[s] * priors_.shapes[s];
-    if (all <= 0) return 0; // the caller says that no format of these leaves has such a shape
-    return (priors_.divisions_alike ? 1 : shape.share) *
-           priors_.shapes[static_cast<std::size_t>(shape.format.shape())] / all;
-  }
   /// Size and type page of a kind, each alone and both, summed over its papers; all include the prior.
   struct OnPaper {
     double prior{}, size{}, type{}, both{};
     std::size_t paper{}; ///< that explains both best
   };
-  [[nodiscard]] OnPaper on_paper(LeafShape const& shape) const {
-    auto const among = share(shape) * (1 - priors_.none_of_these) * (joint_ ? 1 : formats_[shape.ranked]);
-    auto const& shares = joint_ ? (*joint_)[shape.ranked] : groups_[format_group(shape.leaves)];
+  /// `share`: of this kind among those with as many leaves.
+  [[nodiscard, gnu::always_inline]] OnPaper on_paper(LeafShape const& shape, double share) const {
+    auto const among = share * (1 - priors_.none_of_these) * (joint_ ? 1 : formats_[shape.ranked]);
+    auto const& shares = joint_ ? (*joint_)[shape.ranked] : groups_[shape.group];
     auto const of_format = joint_ ? sum_of(shares) : 1;
     auto const sheet = measures_.implied(shape, uncut(shape));
-    double size = 0, type = 0, both = 0, best = -1;
-    std::size_t paper = 0;
-    auto const add = [&](std::size_t k, double share, double of_size) {
-      auto const of_type = measures_.has_type() ? measures_.type(papers_[k], shape, p_) : 1;
-      auto const here = share * of_size * of_type;
-      size += share * of_size, type += share * of_type, both += here;
-      if (here > best) best = here, paper = k;
+    auto const sizes = sheet.on_each(papers_.data(), side_by_side_, loss_);
+    OnPaper sum{among * of_format};
+    double best = 0;
+    auto const add = [&](std::size_t k, double part, double of_size, double of_type) {
+      auto const here = part * of_size * of_type;
+      sum.size += part * of_size, sum.type += part * of_type, sum.both += here;
+      if (here > best) best = here, sum.paper = k;
     };
-    auto const sizes = sheet.on_each(papers_.first<population_count>(), loss_);
-    for (std::size_t k = 0; k < population_count; ++k) add(k, (1 - of_stocks_) * shares[k], sizes[k]);
+    std::size_t const side = shape.lay.long_side == Axis::left_right ? 1 : 0; // of which the type page is a part
+    auto const of_model = 1 - of_stocks_;
+    if (measures_.has_type())
+      for (std::size_t k = 0; k < population_count; ++k)
+        add(k, of_model * shares[k], sizes[k], measures_.type(type_pages_[k][side], shape));
+    else
+      for (std::size_t k = 0; k < population_count; ++k) add(k, of_model * shares[k], sizes[k], 1);
     for (auto k = population_count; k < papers_.size(); ++k)
-      add(k, of_format * assumed_.stocks[k - population_count].share, sheet.on(papers_[k], loss_));
-    return {among * of_format, among * size, among * type, among * both, paper};
+      add(k, of_format * assumed_.stocks[k - population_count].share, sheet.on(papers_[k], loss_),
+          measures_.has_type() ? measures_.type(TypePage{papers_[k], side, p_}, shape) : 1);
+    sum.size *= among, sum.type *= among, sum.both *= among;
+    return sum;
   }
   /// The other evidence for a kind on one of the two papers, without the chain lines of the one leaf.
   struct Other {
-    double together{1};
     std::size_t scheme;
+    double of_kind, of_schemes;
     std::array<double, evidence_kinds> alone; // of the rows seen
+    [[nodiscard]] double together() const { return of_kind * of_schemes; }
   };
-  void ask(Other& other, LeafShape const& shape, bool twofold) const {
-    auto const& schemes = scheme_facts();
-    auto const& gathered = counted_.seen.gathering_leaves;
-    other.scheme = gathered ? shape.gathering_in(*gathered) : static_cast<std::size_t>(shape.schemes[0]);
+  /// Asks the evidence in which the schemes of one kind agree.
+  void ask_kind(Other& other, LeafShape const& shape, bool twofold) const {
+    auto const& scheme = scheme_facts()[other.scheme];
+    other.of_kind = 1;
     for (std::size_t i = 0; i < seen_of_kinds_; ++i)
-      other.together *= other.alone[i] = seen_[i]->likelihood({counted_, shape, schemes[other.scheme], twofold});
+      other.of_kind *= other.alone[i] = seen_[i]->likelihood({counted_, shape, scheme, twofold});
+  }
+  /// Asks the evidence in which they differ, and finds the one that fits best.
+  void ask_schemes(Other& other, LeafShape const& shape, bool twofold) const {
     if (seen_count_ == seen_of_kinds_) return;
-    double by_scheme = 0, best = -1;
+    auto const& gathered = counted_.seen.gathering_leaves;
+    double best = -1;
     auto const part = 1 / static_cast<double>(shape.schemes.size());
+    other.of_schemes = 0;
     for (auto i = seen_of_kinds_; i < seen_count_; ++i) other.alone[i] = 0;
     for (auto const number : shape.schemes) {
-      auto const& scheme = schemes[static_cast<std::size_t>(number)];
+      auto const& scheme = scheme_facts()[static_cast<std::size_t>(number)];
       double fit = 1;
       for (auto i = seen_of_kinds_; i < seen_count_; ++i) {
         auto const here = seen_[i]->likelihood({counted_, shape, scheme, twofold});
         fit *= here, other.alone[i] += part * here;
       }
-      by_scheme += part * fit;
+      other.of_schemes += part * fit;
       // of schemes that fit equally, one with gatherings of the given size is named first: a small factor that only
       // separates equal ones
-      if (gathered && scheme.gathers(*gathered)) fit *= 1.001;
-      if (fit > best * (1 + 1e-9)) best = fit, other.scheme = static_cast<std::size_t>(number);
+      constexpr double first = 1.001;
+      auto const least = best * (1 + 1e-9);
+      if (gathered && fit * first > least && scheme.gathers(*gathered)) fit *= first;
+      if (fit > least) best = fit, other.scheme = static_cast<std::size_t>(number);
     }
-    other.together *= by_scheme;
   }
-  void add(LeafShape const& shape, std::size_t reading) {
-    auto const paper = on_paper(shape);
-    std::array<Other, 2> asked;
-    ask(asked[0], shape, false);
-    if (by_mould_) ask(asked[1], shape, true);
-    auto const &single = asked[0], &twofold = asked[by_mould_ ? 1 : 0];
+  [[gnu::always_inline]] void add(LeafShape const& shape, double share, std::size_t reading) {
+    auto const paper = on_paper(shape, share);
+    auto const& gathered = counted_.seen.gathering_leaves;
+    Other single, on_double;
+    single.scheme = gathered ? shape.gathering_in(*gathered) : static_cast<std::size_t>(shape.schemes[0]);
+    single.of_schemes = 1;
+    ask_kind(single, shape, false);
+    ask_schemes(single, shape, false);
+    if (by_mould_) {
+      on_double = single;
+      ask_kind(on_double, shape, true);
+      if (schemes_by_mould_) ask_schemes(on_double, shape, true);
+    }
+    auto const& twofold = by_mould_ ? on_double : single;
     auto const part = counted_.age.twofold;
     auto& tally = tallies_.of_format[shape.format_number];
     tallies_.count = (std::max)(tallies_.count, shape.format_number + 1);
@@ -167,7 +191,8 @@ class Weigher {
     for (std::size_t i = 0; i < seen_count_; ++i)
       tally.alone[static_cast<std::size_t>(seen_[i]->kind)] +=
           paper.prior * ((1 - part) * single.alone[i] + part * twofold.alone[i]);
-    auto const on_single = paper.both * (1 - part) * single.together, on_twofold = paper.both * part * twofold.together;
+    auto const on_single = paper.both * (1 - part) * single.together(),
+               on_twofold = paper.both * part * twofold.together();
     auto const read = [&](std::size_t r, bool turned) {
       return r == 0 ? 1 : chains_likelihood(shape.chain_lines, static_cast<ChainLines>(r), turned, p_.chain_slip);
     };
@@ -202,15 +227,20 @@ public:
           Tallies& tallies)
       : counted_{counted}, p_{counted.parameters}, assumed_{assumed}, model_{model}, priors_{priors}, tallies_{tallies},
         state_{p_.loss_of_state[static_cast<std::size_t>(counted.seen.state)]}, loss_{loss_of(counted, model)},
-        measures_{counted.seen, loss_.tail, p_}, papers_{model.densities()} {
+        measures_{counted.seen, loss_.tail, p_}, papers_{find_papers()}, side_by_side_{papers_.data(), loss_} {
     find_shares();
     for (bool const by_scheme : {false, true}) {
-      for (auto const& row : evidence_rows)
-        if (row.likelihood != nullptr && row.by_scheme == by_scheme && row.seen(counted))
-          seen_[seen_count_++] = &row, by_mould_ = by_mould_ || row.by_mould;
+      for (auto const& row : evidence_rows) {
+        if (row.likelihood == nullptr || row.by_scheme != by_scheme || !row.seen(counted)) continue;
+        seen_[seen_count_++] = &row;
+        if (row.by_mould == nullptr || !row.by_mould(counted)) continue;
+        by_mould_ = true, schemes_by_mould_ = by_scheme;
+      }
       if (!by_scheme) seen_of_kinds_ = seen_count_;
     }
-    if (!counted.of_paper || !assumed.stocks.empty()) find_own_paper();
+    if (!measures_.has_type()) return;
+    for (std::size_t k = 0; k < population_count; ++k)
+      type_pages_[k] = {TypePage{papers_[k], 0, p_}, TypePage{papers_[k], 1, p_}};
   }
   /// Returns the logarithm of the height of a leaf on the paper that explains a format best, before any binding.
   [[nodiscard]] double log_height(Tally const& tally) const {
@@ -220,7 +250,7 @@ public:
   }
   /// Returns the probability of the size on each population alone.
   [[nodiscard]] std::array<double, population_count> sizes(LeafShape const& shape) const {
-    return measures_.implied(shape, uncut(shape)).on_each(papers_.first<population_count>(), loss_);
+    return measures_.implied(shape, uncut(shape)).on_each(papers_.data(), side_by_side_, loss_);
   }
   /// Fills the tallies. `reading`: the reading of the chain lines.
   void weigh(std::size_t reading) {
@@ -231,7 +261,11 @@ public:
       chance *= row.by_chance(counted_);
     }
     tallies_.none = {chance, chance * p_.chance.chain_lines, chance * p_.chance.chain_lines};
-    for (auto const& shape : leaf_shapes()) add(shape, reading);
+    auto const kinds = leaf_shapes();
+    KindShares own_shares;
+    if (assumed_.priors) own_shares = kind_shares(priors_);
+    auto const& shares = assumed_.priors ? own_shares : usual_kind_shares();
+    for (std::size_t i = 0; i < kinds.size(); ++i) add(kinds[i], shares[i], reading);
   }
 };
 
