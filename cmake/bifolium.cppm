@@ -86,6 +86,7 @@ module;
 #include <bifolium/drawing.hpp>
 #include <bifolium/edition/account.hpp>
 #include <bifolium/edition/arrange.hpp>
+#include <bifolium/edition/attested_make_up.hpp>
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/edition/casting_off.hpp>
 #include <bifolium/edition/comparison.hpp>

@@ -194,7 +194,7 @@ void tell_edition(Described const& described, std::optional<Attested> scheme) {
   auto const& book = described.book;
   auto const format = states_paper(*book.collation) ? book.collation->format() : described.format();
   auto sheet = format ? format->leaves_to_sheet() : std::nullopt;
-  if (!sheet && scheme) sheet = make_up(*fold(scheme->scheme())).leaves_to_sheet;
+  if (!sheet && scheme) sheet = make_up(*scheme).leaves_to_sheet;
   if (!sheet) return;
   Edition edition{.copies = *book.copies, .overs_percent = book.overs, .ream = book.ream};
   if (scheme) edition.scheme = *scheme;

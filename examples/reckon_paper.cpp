@@ -118,8 +118,7 @@ public:
       return;
     }
     if (!plans_ || !bill || row.plan) return put(input, bill, row);
-    auto const all = bifolium::plans(make_up(*fold(row.edition.scheme.scheme())), pages_of(row.edition),
-                                     row.edition.arranging.parts);
+    auto const all = bifolium::plans(make_up(row.edition.scheme), pages_of(row.edition), row.edition.arranging.parts);
     for (auto const& plan : *all) put(input, reckon(row.asks_for_copies() ? bill->edition : row.edition, plan), row);
   }
 };

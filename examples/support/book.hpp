@@ -179,7 +179,7 @@ public:
   }
   /// Tells that a scheme makes another number of leaves of the sheet than the format says.
   void scheme_divides(std::string_view name, bifolium::Attested scheme, bifolium::Format format) {
-    auto const of_scheme = make_up(*fold(scheme.scheme())).leaves_to_sheet;
+    auto const of_scheme = make_up(scheme).leaves_to_sheet;
     auto const of_format = format.leaves_to_sheet();
     if (!of_format || *of_format == of_scheme || format.kind() != bifolium::Format::Kind::leaves) return;
     wrong(*record_.find(name),

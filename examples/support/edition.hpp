@@ -154,7 +154,7 @@ class EditionRow {
                  read.error().problem);
     auto sheet = states_paper(*read) ? read->format()->leaves_to_sheet() : std::nullopt;
     if (!cell("scheme").empty() && wrong.empty()) {
-      auto const of_scheme = make_up(*fold(edition.scheme.scheme())).leaves_to_sheet;
+      auto const of_scheme = make_up(edition.scheme).leaves_to_sheet;
       if (sheet && *sheet != of_scheme) return wrong.add("formula", error_in_field(Problem::formats_differ, "scheme"));
       sheet = of_scheme;
     }

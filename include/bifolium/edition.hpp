@@ -4,6 +4,7 @@
 
 #include <bifolium/edition/account.hpp>
 #include <bifolium/edition/arrange.hpp>
+#include <bifolium/edition/attested_make_up.hpp>
 #include <bifolium/edition/bill.hpp>
 #include <bifolium/edition/casting_off.hpp>
 #include <bifolium/edition/comparison.hpp>

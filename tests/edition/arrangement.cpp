@@ -142,6 +142,13 @@ TEST_CASE("no way of arranging takes less paper or, at that paper, fewer formes"
   }
 }
 
+TEST_CASE("what is kept of the make-up of a scheme is what its fold makes") { // tests/fold compares folds with sources
+  for (auto const scheme : Attested::all()) {
+    CAPTURE(scheme.id());
+    CHECK(make_up(scheme) == make_up(*fold(scheme.scheme())));
+  }
+}
+
 TEST_CASE("in every scheme each page has its place, and each leaf its paper") {
   for (int row = 0; row < Attested::count; ++row) {
     auto const by = make_up(*fold(Attested{static_cast<SchemeRow>(row)}.scheme()));

@@ -10,6 +10,7 @@
 
 #include <bifolium/core/range.hpp>
 #include <bifolium/edition/arrange.hpp>
+#include <bifolium/edition/attested_make_up.hpp>
 #include <bifolium/edition/presswork.hpp>
 #include <bifolium/fold/static_fold.hpp>
 #include <bifolium/paper/count.hpp>
@@ -225,9 +226,7 @@ constexpr Error error_of_edition(Error const& error) {
 /// nothing_to_print, too_many_overs, not_positive, ream_needed, result_too_large.
 /// Example: `reckon({.scheme = schemes::octavo, .pages = 320, .copies = 500})->sheets.stated == 10'000`.
 constexpr Expected<Bill> reckon(Edition const& edition) {
-  auto const folded = fold(edition.scheme.scheme());
-  if (!folded) return folded.error();
-  auto const plan = arrange(make_up(*folded), pages_of(edition), edition.arranging);
+  auto const plan = arrange(make_up(edition.scheme), pages_of(edition), edition.arranging);
   if (!plan) return detail::error_of_edition(plan.error());
   return reckon(edition, *plan);
 }

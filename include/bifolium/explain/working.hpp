@@ -136,9 +136,7 @@ inline std::string working(Bill const& bill) { return detail::WorkingWriter{bill
 /// Writes the collation formula of the book of a bill, as `formula_of` does for a plan. The function allocates memory.
 /// Error: multiple_too_high if a gathering is after the last possible signature.
 inline Expected<std::string> formula_of(Bill const& bill) {
-  auto const folded = fold(bill.edition.scheme.scheme());
-  if (!folded) return folded.error();
-  return formula_of(bill.plan, make_up(*folded));
+  return formula_of(bill.plan, make_up(bill.edition.scheme));
 }
 
 } // namespace v0
