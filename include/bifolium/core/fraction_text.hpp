@@ -129,7 +129,7 @@ public:
   char digits[40]{};
   std::size_t size = 0;
   auto whole = above / below, rest = above % below;
-  char reversed[20]{};
+  char reversed[19]{}; // digits of 2 to the power of 63, the largest
   std::size_t count = 0;
   do reversed[count++] = static_cast<char>('0' + whole % 10);
   while ((whole /= 10) != 0);

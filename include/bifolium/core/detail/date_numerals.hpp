@@ -189,7 +189,7 @@ protected:
       return made(to, number, false);
     }
     auto const first = wildcard(to);
-    auto const second = first > 0 ? wildcard(to + first) : 0;
+    auto const second = wildcard(to + first);
     bool const digit_follows = is_digit(byte(after_blanks(to + first)));
     if (read.count == 3 && first > 0 && !digit_follows && !word_goes_on(to + first))
       return made_several(to + first, number * 10, 10);
