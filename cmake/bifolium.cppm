@@ -58,6 +58,7 @@ module;
 #include <bifolium/core/merge_sort.hpp>
 #include <bifolium/core/message.hpp>
 #include <bifolium/core/number_words.hpp>
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/core/partition_point.hpp>
 #include <bifolium/core/problem.hpp>
 #include <bifolium/core/raised.hpp>
@@ -424,6 +425,7 @@ using bifolium::Numerals;
 using bifolium::Observation;
 using bifolium::Omitted;
 using bifolium::OptionalLength;
+using bifolium::OptionalNumber;
 using bifolium::PageRead;
 using bifolium::PageRun;
 using bifolium::PageSide;

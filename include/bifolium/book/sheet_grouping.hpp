@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/core/fraction.hpp>
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/core/range.hpp>
 
 #include <cstdint>
@@ -28,7 +29,7 @@ struct Remnant {
   Kind kind{};                        ///< the origin
   std::uint32_t likes{};              ///< units with one number are interchangeable: cancels, or part-sheets of one run
   std::optional<std::string> stock{}; ///< the stock of paper, if known; units of two stocks are not on one sheet
-  std::optional<int> marked_leaves{}; ///< number of its leaves that show a part of a watermark, if known
+  OptionalNumber<int> marked_leaves{}; ///< number of its leaves that show a part of a watermark, if known
   friend bool operator==(Remnant const&, Remnant const&) = default;
 };
 
@@ -37,7 +38,7 @@ struct RemnantEvidence {
   std::string unit{};                 ///< the name, as in `Remnant`
   std::optional<std::string> stock{}; ///< a name for its stock of paper, if known
   /// number of its leaves that show a part of a watermark; no value if nobody looked
-  std::optional<int> marked_leaves{};
+  OptionalNumber<int> marked_leaves{};
   friend bool operator==(RemnantEvidence const&, RemnantEvidence const&) = default;
 };
 

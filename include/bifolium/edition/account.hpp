@@ -6,6 +6,7 @@
 /// good), the lower end of the range counts only the good sheets and the upper end counts all.
 #pragma once
 
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/edition/bill.hpp>
 
 #include <array>
@@ -18,9 +19,9 @@ inline namespace v0 {
 
 /// The paper of an edition as an account states it.
 struct PaperOfAccount {
-  Fraction reams{};                     ///< 34, or 34 1/2; a whole number if quires or loose sheets follow
-  std::optional<std::int64_t> quires{}; ///< quires after the reams, if the account names them
-  std::optional<std::int64_t> loose{};  ///< sheets after the quires, if the account names them
+  Fraction reams{};                      ///< 34, or 34 1/2; a whole number if quires or loose sheets follow
+  OptionalNumber<std::int64_t> quires{}; ///< quires after the reams, if the account names them
+  OptionalNumber<std::int64_t> loose{};  ///< sheets after the quires, if the account names them
   friend constexpr bool operator==(PaperOfAccount const&, PaperOfAccount const&) = default;
 };
 

@@ -8,6 +8,7 @@
 /// number.
 #pragma once
 
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/core/range.hpp>
 #include <bifolium/edition/arrange.hpp>
 #include <bifolium/edition/attested_make_up.hpp>
@@ -36,10 +37,10 @@ struct Edition {
   std::optional<ReamCount> ream{};          ///< the count of the ream; without it the answer is in sheets
   std::optional<Fraction> weight_of_ream{}; ///< weight of a ream, in grammes
   /// price of a ream, as all prices in the smallest unit of the currency: 12 shillings are 144 pence
-  std::optional<std::int64_t> price_of_ream{};
-  std::optional<std::int64_t> price_of_forme{}; ///< price to impose and make ready one forme; may include composition
-  std::optional<std::int64_t> price_of_token{}; ///< price of the presswork of one token
-  PressTerms press{};                           ///< tokens, rate, crew and number of presses
+  OptionalNumber<std::int64_t> price_of_ream{};
+  OptionalNumber<std::int64_t> price_of_forme{}; ///< price to impose and make ready one forme; may include composition
+  OptionalNumber<std::int64_t> price_of_token{}; ///< price of the presswork of one token
+  PressTerms press{};                            ///< tokens, rate, crew and number of presses
   friend constexpr bool operator==(Edition const&, Edition const&) = default;
 };
 

@@ -4,6 +4,7 @@
 /// a sheet.
 #pragma once
 
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/edition/bill.hpp>
 
 #include <vector>
@@ -13,12 +14,12 @@ inline namespace v0 {
 
 /// The properties in which issues differ.
 struct Issue {
-  std::int64_t copies{};                       ///< copies wanted of this issue
-  Fraction overs_percent{};                    ///< overs of every sheet, in per cent of the copies, 0 to 100
-  std::int64_t overplus{};                     ///< further copies of every sheet, added to the percentage
-  std::optional<ReamCount> ream{};             ///< the count of the ream; without it the answer is in sheets
-  std::optional<Fraction> weight_of_ream{};    ///< weight of a ream, in grammes
-  std::optional<std::int64_t> price_of_ream{}; ///< price of a ream, in the smallest unit of the currency
+  std::int64_t copies{};                        ///< copies wanted of this issue
+  Fraction overs_percent{};                     ///< overs of every sheet, in per cent of the copies, 0 to 100
+  std::int64_t overplus{};                      ///< further copies of every sheet, added to the percentage
+  std::optional<ReamCount> ream{};              ///< the count of the ream; without it the answer is in sheets
+  std::optional<Fraction> weight_of_ream{};     ///< weight of a ream, in grammes
+  OptionalNumber<std::int64_t> price_of_ream{}; ///< price of a ream, in the smallest unit of the currency
   friend constexpr bool operator==(Issue const&, Issue const&) = default;
 };
 

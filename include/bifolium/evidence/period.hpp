@@ -9,6 +9,7 @@
 /// trained for it.
 #pragma once
 
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/evidence/observation.hpp>
 #include <bifolium/evidence/paper_dates.hpp>
 #include <bifolium/paper/measure.hpp>
@@ -21,19 +22,19 @@ inline namespace v0 {
 
 /// Observations that may tell the date. Every field may be left out; `false` means "not seen", not "seen to be absent".
 struct PeriodSigns {
-  Material material{};                    ///< the material of the leaf
-  Region place{};                         ///< the region from which the paper is thought to come
-  bool watermark{};                       ///< true for any watermark
-  std::optional<int> year_in_watermark{}; ///< a date in the watermark
-  bool printed_signatures{};              ///< true for signatures in type; not for those added by hand or stamp
-  bool machine_made{};                    ///< true for paper of one endless web
-  bool turned_chain_lines{};              ///< true if chain lines are turned in a format that is otherwise certain
-  bool tranchefile{};                     ///< true for an extra chain line close to the edge of the sheet
-  OptionalLength chain_spacing{};         ///< mean distance of chain lines
-  bool cloth_cover{};                     ///< true for an edition binding in cloth
-  bool ground_wood{};                     ///< true for mechanical wood pulp
-  std::optional<int> lines_of_page{};     ///< lines of a page: a description that gives no bound
-  OptionalLength twenty_lines{};          ///< height of 20 lines of type: a description that gives no bound
+  Material material{};                     ///< the material of the leaf
+  Region place{};                          ///< the region from which the paper is thought to come
+  bool watermark{};                        ///< true for any watermark
+  OptionalNumber<int> year_in_watermark{}; ///< a date in the watermark
+  bool printed_signatures{};               ///< true for signatures in type; not for those added by hand or stamp
+  bool machine_made{};                     ///< true for paper of one endless web
+  bool turned_chain_lines{};               ///< true if chain lines are turned in a format that is otherwise certain
+  bool tranchefile{};                      ///< true for an extra chain line close to the edge of the sheet
+  OptionalLength chain_spacing{};          ///< mean distance of chain lines
+  bool cloth_cover{};                      ///< true for an edition binding in cloth
+  bool ground_wood{};                      ///< true for mechanical wood pulp
+  OptionalNumber<int> lines_of_page{};     ///< lines of a page: a description that gives no bound
+  OptionalLength twenty_lines{};           ///< height of 20 lines of type: a description that gives no bound
   friend constexpr bool operator==(PeriodSigns const&, PeriodSigns const&) = default;
 };
 

@@ -4,6 +4,7 @@
 /// them.
 #pragma once
 
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/core/year_range.hpp>
 #include <bifolium/fold/shows.hpp>
 #include <bifolium/leaf/gathering.hpp>
@@ -78,20 +79,20 @@ struct LeafEvidence {
   millimetres
       /// unit to which height and width were rounded up: 10_mm in most catalogues; 0_mm if they are exact
       rounded_up_to{};
-  MeasureOf of{};                        ///< the object of height and width
-  OptionalLength type_height{};          ///< height of the type page, which no binder cuts
-  Material material{};                   ///< material of the leaf
-  ChainLines chain_lines{};              ///< `both`: leaves of the book differ
-  MarkPlace watermark{};                 ///< place of the watermark in the leaf
-  MarkPlace countermark{};               ///< place of the countermark in the same leaf
-  std::optional<int> gathering_leaves{}; ///< leaves of most gatherings
-  std::optional<int> alternating_with{}; ///< the other of two alternating sizes: 4 in a book with gatherings 8.4.8.4
-  EdgeSeen head{}, tail{}, fore_edge{};  ///< edges of the leaf
-  HolePlace point_hole{};                ///< place of a point-hole in the leaf
-  EvidenceOfLeaves leaves{};             ///< leaves of one gathering of `gathering_leaves`
-  LeafState state{};                     ///< what binders have left of the leaf
-  std::optional<YearRange> year{};       ///< years of printing; no value if unknown
-  Region place{};                        ///< region of printing
+  MeasureOf of{};                         ///< the object of height and width
+  OptionalLength type_height{};           ///< height of the type page, which no binder cuts
+  Material material{};                    ///< material of the leaf
+  ChainLines chain_lines{};               ///< `both`: leaves of the book differ
+  MarkPlace watermark{};                  ///< place of the watermark in the leaf
+  MarkPlace countermark{};                ///< place of the countermark in the same leaf
+  OptionalNumber<int> gathering_leaves{}; ///< leaves of most gatherings
+  OptionalNumber<int> alternating_with{}; ///< the other of two alternating sizes: 4 in a book with gatherings 8.4.8.4
+  EdgeSeen head{}, tail{}, fore_edge{};   ///< edges of the leaf
+  HolePlace point_hole{};                 ///< place of a point-hole in the leaf
+  EvidenceOfLeaves leaves{};              ///< leaves of one gathering of `gathering_leaves`
+  LeafState state{};                      ///< what binders have left of the leaf
+  std::optional<YearRange> year{};        ///< years of printing; no value if unknown
+  Region place{};                         ///< region of printing
   friend constexpr bool operator==(LeafEvidence const&, LeafEvidence const&) = default;
 };
 

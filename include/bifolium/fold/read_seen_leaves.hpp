@@ -75,7 +75,7 @@ class SeenLeavesReader {
   }
 
   /// Stores one thing that is seen of a leaf. Fails if another value of it was read before.
-  template <class Value> bool keep(int leaf, std::optional<Value>& kept, Value const& value, TextSpan word) {
+  template <class Optional, class Value> bool keep(int leaf, Optional& kept, Value const& value, TextSpan word) {
     if (kept && *kept != value) return fail(Problem::leaf_seen_twice, word, leaf);
     kept = value;
     return true;

@@ -3,6 +3,7 @@
 /// direction of a head may be unknown. It is the input of a search; `Imposition` is the result of folding.
 #pragma once
 
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/fold/forme_side.hpp>
 
 #include <optional>
@@ -13,8 +14,8 @@ inline namespace v0 {
 
 /// One page as it is seen in a forme.
 struct SeenPage {
-  std::optional<std::uint16_t> page{}; ///< its number; no value if it is illegible
-  std::optional<Head> head{};          ///< the direction of its head; no value if it is unknown
+  OptionalNumber<std::uint16_t> page{}; ///< its number; no value if it is illegible
+  std::optional<Head> head{};           ///< the direction of its head; no value if it is unknown
   friend constexpr bool operator==(SeenPage, SeenPage) = default;
 };
 

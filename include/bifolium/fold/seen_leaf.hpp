@@ -4,6 +4,7 @@
 /// upright leaf.
 #pragma once
 
+#include <bifolium/core/optional_number.hpp>
 #include <bifolium/fold/shows.hpp>
 
 #include <vector>
@@ -46,8 +47,8 @@ constexpr SeenMark both(SeenMark const& one, SeenMark const& other) {
 
 /// An edge that no binder cut. For the gutter see `SeenLeaf::conjugate`.
 struct SeenEdge {
-  Edge::Kind kind{};         ///< deckle, cut or bolt
-  std::optional<int> mate{}; ///< the leaf on the other side of a bolt, if it is known
+  Edge::Kind kind{};          ///< deckle, cut or bolt
+  OptionalNumber<int> mate{}; ///< the leaf on the other side of a bolt, if it is known
   friend constexpr bool operator==(SeenEdge const&, SeenEdge const&) = default;
 };
 
@@ -57,7 +58,7 @@ struct SeenLeaf {
   std::optional<ChainLines> chain_lines{};             ///< vertical or horizontal
   std::optional<SeenMark> watermark{}, point_hole{};   ///< no value if nobody looked
   std::optional<SeenEdge> head{}, tail{}, fore_edge{}; ///< edges as they were after folding
-  std::optional<int> conjugate{};                      ///< the leaf to which it is joined at the gutter
+  OptionalNumber<int> conjugate{};                     ///< the leaf to which it is joined at the gutter
   bool disjunct{};                                     ///< true for a single leaf, which is joined to no other
   friend constexpr bool operator==(SeenLeaf const&, SeenLeaf const&) = default;
 };

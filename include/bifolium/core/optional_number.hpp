@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: MIT
+/// A whole number that may not be known. A std::optional of an integer takes 12.5 and keeps 12, and takes 70,000 for a
+/// number of 16 bits, both in silence. What a caller states of a book must not change on the way in.
+#pragma once
+
+#include <bifolium/core/broken.hpp>
+
+#include <compare>
+#include <concepts>
+#include <optional>
+#include <utility>
+
+namespace bifolium {
+inline namespace v0 {
+
+/// A whole number that may not be known: std::optional<Integer>, but that a floating-point number is refused with a
+/// sentence, and that a number must fit.
+template <std::integral Integer> class OptionalNumber {
+  std::optional<Integer> number_{};
+
+public:
+  /// Makes an unknown number.
+  constexpr OptionalNumber() = default;
+  /// Makes an unknown number.
+  constexpr OptionalNumber(std::nullopt_t) {}
+  /// Takes an optional number as it is.
+  constexpr OptionalNumber(std::optional<Integer> number) : number_{number} {}
+  /// Takes a whole number. Precondition: it fits.
+  template <std::integral Number> constexpr OptionalNumber(Number number) : number_{static_cast<Integer>(number)} {
+    if (!std::in_range<Integer>(number)) broken("the number does not fit into this field");
+  }
+  /// Refuses a floating-point number. It is not deleted, since compilers would then reject an aggregate without this sentence.
+  template <std::floating_point Number> constexpr OptionalNumber(Number) {
+    static_assert(sizeof(Number) == 0,
+                  "a whole number is wanted, as a fraction would be lost: round it, or take a smaller unit");
+  }
+
+  /// Returns true if the number is known.
+  [[nodiscard]] constexpr bool has_value() const noexcept { return number_.has_value(); }
+  /// True if the number is known.
+  constexpr explicit operator bool() const noexcept { return number_.has_value(); }
+  /// Returns the number. Precondition: it is known.
+  constexpr Integer operator*() const {
+    if (!number_) broken("the number is not known: ask has_value() first");
+    return *number_;
+  }
+  /// Returns the number, or `other` if it is not known.
+  [[nodiscard]] constexpr Integer value_or(Integer other) const { return number_.value_or(other); }
+  /// Forgets the number.
+  constexpr void reset() noexcept { number_.reset(); }
+  /// Returns the number as a std::optional.
+  constexpr operator std::optional<Integer>() const { return number_; }
+
+  friend constexpr bool operator==(OptionalNumber const&, OptionalNumber const&) = default;
+  friend constexpr auto operator<=>(OptionalNumber const&, OptionalNumber const&) = default;
+};
+
+} // namespace v0
+} // namespace bifolium
