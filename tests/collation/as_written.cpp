@@ -8,6 +8,7 @@
 #include "collation/formula_laws.hpp"
 
 #include <string>
+#include <tuple>
 
 using namespace bifolium;
 
@@ -174,6 +175,11 @@ TEST_CASE("counts may be apart, in parentheses or in words") {
          {"A-D in eights and fours", 24, Problem::none, "A-D⁸/⁴"},
          {"A–D in alternate 8s and 4s", 24, Problem::none, "A-D⁸/⁴"},
          {"A–D in 8's & 4's alternately", 24, Problem::none, "A-D⁸/⁴"},
+         {"A–D alternately in 8s and 4s", 24, Problem::none, "A-D⁸/⁴"},
+         {"A–D, Alternately in eights and fours", 24, Problem::none, "A-D⁸/⁴"},
+         {"A–D alternately 8s & 4s", 24, Problem::none, "A-D⁸/⁴"},
+         {"A–D in alternating 8s and 4s", 24, Problem::none, "A-D⁸/⁴"},
+         {"12° alternately in eights and fours: A-H8.4", 48, Problem::none, "12° (8/4): A-H⁸/⁴"},
          // H. W. Kent, Bibliographical notes on one hundred books famous in English literature (1903), nos. 7, 29, 35
          {"¶ and A, four leaves each; B-N, in eights; X-Z and Aa-Bb, in eights", 8 + 96 + 40, Problem::none,
           "¶⁴ A⁴; B-N⁸; X-Z⁸ 2A-2B⁸"},
@@ -286,4 +292,93 @@ TEST_CASE("numbers of gatherings begin with 1 and leave none out") {
          {"46; a-t8", 160, Problem::letters_skipped, "46⁸; a-t⁸", dialects::bmc}, // a scan of π⁶? a-t⁸
          {"1–3⁸ 2⁴", 28, Problem::series_starts_again, "1-3⁸ 2⁴"},
          {"a–c⁸ 1–2⁸", 40, Problem::none, "a-c⁸ 1-2⁸"}});
+}
+
+TEST_CASE("a count after a blank is one in every notation, unless a mark follows whose series it may be") {
+  for (std::string const eight : {"\u2078", "^8", "<sup>8</sup>", "[superscript 8]", "^{8}"})
+    for (std::string const after : {"", ".", ";"}) {
+      auto const text = "8°: & " + eight + after;
+      CAPTURE(text);
+      check({{text.c_str(), 8, Problem::count_apart, "8°: &⁸"}});
+    }
+  CHECK(!read_formula("8°: & ^8B⁸"));
+  CHECK((*read_formula("A⁴ ^2A⁸")).warnings().empty()); // the second A
+}
+
+TEST_CASE("a mark of parentheses may have a blank in it before its count") {
+  check({{") (⁴ A-B⁸", 20, Problem::none, ")(⁴ A-B⁸"},
+         {"A-B⁸ ) (⁴ C⁸", 28, Problem::none, "A-B⁸ )(⁴ C⁸"},
+         {"4°: )(⁴ )\u00a0(⁸ A-B⁴", 20, Problem::none, "4°: )(⁴ )(⁸ A-B⁴"},
+         {"A⁸ (−A3) (A4 blank)", 7, Problem::none, "A⁸(−A3)(A4 blank)"}});
+  CHECK(!read_formula("A-B⁸ ) ( C⁸"));
+}
+
+TEST_CASE("a page is no leaf: a change of it is doubted, and where a page ends a leaf may be put in") {
+  for (std::string const side : {"r", "v", "ra", "rb", "va", "vb", " recto", " verso"}) {
+    CAPTURE(side);
+    for (auto const& [text, leaves, written] : {std::tuple{"−A1" + side, 15, "A-B⁸(−A1)"},
+                                                {"±A1" + side, 16, "A-B⁸(±A1)"},
+                                                {"−B8, A1" + side, 14, "A-B⁸(−B8, A1)"}})
+      check({{("A-B⁸ (" + text + ")").c_str(), leaves, Problem::page_read_as_leaf, written}});
+    if (side.size() != 1) // 2r may be a gathering
+      check({{("A-B⁸ (−A1,2" + side + ")").c_str(), 14, Problem::page_read_as_leaf, "A-B⁸(−A1,2)"}});
+    else
+      check({{("A-B⁸ (−A1,2" + side + ")").c_str(), 15, Problem::text_not_read, ("A-B⁸(−A1; 2" + side + ")").c_str()}});
+    for (auto const& text : {"lacks A1" + side, "wants A1" + side, "A1" + side + " wanting", "less A1" + side}) {
+      CAPTURE(text);
+      auto const one = read_formula("A-B⁸ (" + text + ")");
+      REQUIRE(one);
+      CHECK(one->leaves() == 15);
+      REQUIRE(one->warnings().size() == 2);
+      CHECK(one->warnings()[0].problem == Problem::wanting_read_as_deletion);
+      CHECK(one->warnings()[1].problem == Problem::page_read_as_leaf);
+      CHECK(one->warnings()[1].found_text() == "A1" + side);
+    }
+  }
+  check({{"A-B⁸ (A1v+1)", 17, Problem::none, "A-B⁸(A1+1)"},
+         {"A-B⁸ (A1r+1)", 17, Problem::page_read_as_leaf, "A-B⁸(A1+1)"},
+         {"A-B⁸ (A1v torn)", 16, Problem::none, "A-B⁸(A1v torn)"},
+         {"A-B⁸ (A1rb blank)", 16, Problem::none, "A-B⁸(A1rb blank)"}});
+}
+
+TEST_CASE("a number of leaves after a sign is no name of a leaf: the last are meant, and it is doubted") {
+  check({{"A-B⁸ (−2 leaves)", 14, Problem::place_not_stated, "A-B⁸(−B7-8)"},
+         {"A-B⁸ (-1 leaf)", 15, Problem::place_not_stated, "A-B⁸(−B8)"},
+         {"A-B⁸ (−2 ll.)", 14, Problem::place_not_stated, "A-B⁸(−B7-8)"},
+         {"A-B⁸ (±2 leaves)", 16, Problem::place_not_stated, "A-B⁸(±B7-8)"},
+         {"A-B⁸ (−2 blank leaves)", 14, Problem::place_not_stated, "A-B⁸(−B7-8, blank leaves)"},
+         {"A-B⁸ (less 2 leaves)", 14, Problem::wanting_read_as_deletion, "A-B⁸(−B7-8)"},
+         {"A-B⁸ (wants 2 leaves)", 14, Problem::wanting_read_as_deletion, "A-B⁸(−B7-8)"},
+         {"A-B⁸ (−8 leaves)", 8, Problem::place_not_stated, "A-B⁸(−B1-8)"},
+         {"A-B⁸ (−2)", 15, Problem::none, "A-B⁸(−B2)"},
+         {"A-B⁸ (−B2 leaf)", 15, Problem::none, "A-B⁸(−B2, leaf)"}});
+  CHECK(read_formula("A-B⁸ (−9 leaves)").error().problem == Problem::no_such_leaf);
+  CHECK(read_formula("A-B⁸ (−0 leaves)").error().problem == Problem::no_such_leaf);
+}
+
+TEST_CASE("leaves that are only named after a cancel are doubted one by one, and read back") {
+  check({{"A-C⁸ (cancel A1; B2,3)", 24, Problem::text_not_read, "A-C⁸(±A1)(B2)(3)"},
+         {"A-C⁸ (A1 a cancel; B2, C3, C4)", 24, Problem::text_not_read, "A-C⁸(±A1)(B2)(C3)(C4)"},
+         {"A-C⁸ (cancel A1; B2, torn)", 24, Problem::text_not_read, "A-C⁸(±A1)(B2)(torn)"}});
+}
+
+TEST_CASE("a volume in the words after a formula is told, for its leaves are not counted") {
+  check({{"v. 1: A-C⁸, 24 leaves. v. 2: A-B⁸", 24, Problem::text_not_read, "v. 1: A-C⁸, 24 leaves. v. 2: A-B⁸"},
+         {"A-C⁸, 24 leaves; Bd. II: A-B⁸", 24, Problem::text_not_read, "A-C⁸, 24 leaves; Bd. II: A-B⁸"},
+         {"A-C⁸, pp. [48]; vol. 2: A-B⁸", 24, Problem::text_not_read, "A-C⁸, pp. [48]; vol. 2: A-B⁸"},
+         {"v. 1: A-C⁸; v. 2: A-B⁸, 40 leaves", 40, Problem::none, "v. 1: A-C⁸; v. 2: A-B⁸, 40 leaves"},
+         {"A-C⁸, 24 leaves, v. 2", 24, Problem::none, "A-C⁸, 24 leaves, v. 2"}});
+}
+
+TEST_CASE("the only quotation mark of a text, at one of its ends, is left out, and it is told") {
+  for (std::string const mark : {"\"", "'", "\u201c", "\u2018", "\u2019", "\u201d", "\u201e", "\u00ab", "\u00bb"}) {
+    CAPTURE(mark);
+    check({{("8°: A-C⁸" + mark).c_str(), 24, Problem::lone_quotation_mark, "8°: A-C⁸"},
+           {("8°: A-C⁸ " + mark + ".").c_str(), 24, Problem::lone_quotation_mark, "8°: A-C⁸"},
+           {("8°: A-C⁸(−C8)." + mark).c_str(), 23, Problem::lone_quotation_mark, "8°: A-C⁸(−C8)"}});
+    CHECK(!read_formula("A⁸ " + mark + "C⁸"));
+    CHECK(!read_formula("A⁸" + mark + " B⁸" + mark + "'"));
+  }
+  check({{"\"8°: A-C⁸", 24, Problem::lone_quotation_mark, "8°: A-C⁸"},
+         {"\u201eA-C⁸", 24, Problem::lone_quotation_mark, "A-C⁸"}});
 }

@@ -100,6 +100,11 @@ TEST_CASE("A reference is read in every form of words, brackets and sides") { //
                                      {"fol. 5, recto", "fol. 5, verso"},
                                      {"Bl. A3a", "Bl. A3b"},
                                      {"leaf A3 recto", "leaf A3 verso"},
+                                     {"A3ra", "A3vb"},
+                                     {"A3rb", "A3va"},
+                                     {"A3<sup>ra</sup>", "A3<sup>vb</sup>"},
+                                     {"A3ʳᵃ", "A3ᵛᵇ"},
+                                     {"f. 5rb", "f. 5va"},
                                      {"c. 5r", "c. 5v"}}) {
     INFO(recto, " ", verso);
     auto const front = read_reference(book, recto), back = read_reference(book, verso);
@@ -118,8 +123,8 @@ TEST_CASE("A reference is read in every form of words, brackets and sides") { //
     INFO(text);
     CHECK(read_reference(book, text).error().problem == Problem::leaves_not_named);
   }
-  for (auto text : {"A3r-B2v", "A3rv", "verso of A3r", "verso of", "[A3", "A3(r", "A3ra", "A3r col. 2", "A3<sup>r",
-                    "leaf", "f.", "f. iij"}) {
+  for (auto text : {"A3r-B2v", "A3rv", "verso of A3r", "verso of", "[A3", "A3(r", "A3rc", "A3rab", "A3ab", "A3r col. 2",
+                    "A3<sup>r", "leaf", "f.", "f. iij"}) {
     INFO(text);
     CHECK(read_reference(book, text).error().problem == Problem::not_a_reference);
   }

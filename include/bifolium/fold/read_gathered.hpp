@@ -4,7 +4,7 @@
 /// read it here.
 ///
 ///   gathered = [ "," ] , ( gathered in | "(" , ( gathered in | "half-sheets" | plurals | counts in turn ) , ")" ) ;
-///   gathered in = [ "gathered" ] , ( "in" | "per" ) , ( "half-sheets" | plurals ) ;
+///   gathered in = [ "gathered" ] , before counts , ( "half-sheets" | plurals ) ;
 ///   counts in turn = figure , in turn , figure , { in turn , figure } ;
 ///   in turn  = "/" | "." | "·" | "," ;
 ///
@@ -29,8 +29,8 @@ struct GatheredRead {
 
 namespace detail {
 /// Returns true if a statement of gathering may begin with this character. After most formats comes another.
-constexpr bool may_begin_gathered(char c) noexcept {
-  return c == ',' || c == '(' || may_begin_counts(c) || small_letter(c) == 'g';
+constexpr bool may_begin_gathered(char c, char next) noexcept {
+  return c == ',' || c == '(' || may_begin_counts(c, next) || small_letter(c) == 'g';
 }
 /// Takes two or more figures: 8/4, 8.6.8.
 constexpr CountsRead take_terms(TextCursor& cursor) {
@@ -54,7 +54,7 @@ constexpr CountsRead take_terms(TextCursor& cursor) {
 [[nodiscard]] constexpr GatheredRead take_gathered(TextCursor& cursor, Format format) {
   auto c = cursor;
   c.take_blanks();
-  if (!detail::may_begin_gathered(c.peek())) return {};
+  if (!detail::may_begin_gathered(c.peek(), c.peek(1))) return {};
   GatheredRead read;
   if (c.take(',')) c.take_blanks();
   auto const from = c.at();

@@ -3,7 +3,8 @@
 /// (common practice, no source). Formulas say it of runs, and statements of format of the whole book; both are read
 /// here.
 ///
-///   plurals  = [ "alternate" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ] ;
+///   plurals  = [ "alternate" | "alternating" ] , plural , [ ( "and" | "&" ) , plural , [ "alternately" ] ] ;
+///   before counts = "in" | "per" | "alternately" , [ "in" | "per" ] ;
 ///   plural   = "fours" | "eights" | number | figure , [ [ "'" ] , "s" ] ;
 #pragma once
 
@@ -68,20 +69,32 @@ struct NumberInWords {
     if (end.peek() != '-' || !is_latin_letter(end.peek(1)) || word.size() > 12) return found;
   }
 }
-/// Returns true for a word after which leaf counts come: in eights, per eights.
+/// Returns true for a word after which leaf counts come: in eights, per eights, alternately in eights and fours.
 [[nodiscard]] constexpr bool is_word_before_counts(std::string_view word) noexcept {
-  return equal_in_any_case(word, "in") || equal_in_any_case(word, "per");
+  return equal_in_any_case(word, "in") || equal_in_any_case(word, "per") || equal_in_any_case(word, "alternately");
 }
-/// Returns true if a word before leaf counts may begin with this letter. Most texts have another, which saves reading
+/// Returns true if a word before leaf counts may begin with these two letters. Most texts have others, which saves reading
 /// the word.
-[[nodiscard]] constexpr bool may_begin_counts(char letter) noexcept {
-  return small_letter(letter) == 'i' || small_letter(letter) == 'p';
+[[nodiscard]] constexpr bool may_begin_counts(char first, char second) noexcept {
+  switch (small_letter(first)) {
+  case 'i':
+    return small_letter(second) == 'n';
+  case 'p':
+    return small_letter(second) == 'e';
+  case 'a':
+    return small_letter(second) == 'l';
+  default:
+    return false;
+  }
 }
-/// Takes "in" or "per" and the blanks after it. Returns true if it was taken.
+/// Takes "in", "per" or "alternately in" and the blanks after it. Returns true if it was taken.
 constexpr bool take_word_before_counts(TextCursor& cursor) noexcept {
   auto c = cursor;
-  if (!is_word_before_counts(c.take_letters()) || !c.take_blanks()) return false;
+  auto const word = c.take_letters();
+  if (!is_word_before_counts(word) || !c.take_blanks()) return false;
   cursor = c;
+  bool const in = word.size() > 3 && is_word_before_counts(c.take_letters()) && c.take_blanks();
+  if (in) cursor = c;
   return true;
 }
 /// Takes the counts after "in": eights; alternate eights and fours; eights & fours alternately. If there are none,
@@ -95,7 +108,7 @@ constexpr bool take_word_before_counts(TextCursor& cursor) noexcept {
     at = next;
     return true;
   };
-  static_cast<void>(take_word(c, "alternate"));
+  static_cast<void>(take_word(c, "alternate") || take_word(c, "alternating"));
   auto const first = take_number_in_words(c);
   if (!first) return {};
   CountsRead found;

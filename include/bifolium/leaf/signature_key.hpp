@@ -140,14 +140,17 @@ namespace detail {
 /// written &amp;.
 inline constexpr std::size_t widest_name = 10 * Signature::longest_text;
 
-/// The text of a symbol, name or printed mark, in which the entities of HTML and TEI are replaced by their characters.
+/// The text of a symbol, name or printed mark, in which the entities of HTML and TEI are replaced by their characters, and
+/// ) ( has no blank.
 struct MarkText {
   char bytes[Signature::longest_text + 1]{};
   std::size_t size{};
   /// Returns true if the text is longer than a signature can store.
   [[nodiscard]] constexpr bool too_long() const noexcept { return size > Signature::longest_text; }
   constexpr explicit MarkText(std::string_view text) noexcept {
+    bool const cross = text.starts_with(')');
     for (std::size_t i = 0; i < text.size() && !too_long(); ++size) {
+      if (cross) i = after_blanks(text, i);
       std::size_t taken = 0;
       auto const meant = entity_at(text, i, taken);
       if (size < sizeof bytes - 1) bytes[size] = taken == 0 ? text[i] : meant;

@@ -110,6 +110,7 @@ private:
       return list_of_leaves(s, Kind::cancel, name, true);
     bool const loss = kind == Kind::deletion || kind == Kind::cancel;
     bool const in_list = listed && (!name.whole || s.last_gone.first == 0) && (!s.semicolon || ends_item(next.token));
+    if (name.found && loss && signed_here && says_leaves(name, next)) return number_of_leaves(s, kind, name, from);
     if (name.found && loss && (signed_here || in_list)) return list_of_leaves(s, kind, name, signed_here);
     if (!signed_here && continues_insertion(s)) return insertion(s, s.current, s.previous.first, false, from);
     // (−E7, E8 blank): is E8 deleted too?
@@ -117,6 +118,29 @@ private:
     if (comma && name.gathering_named && name.leaf > 0 && is_blank_word(word(next)))
       warn(Problem::text_not_read, from, s.end);
     return words(s, from, signed_here);
+  }
+  /// Returns true for a number of leaves and not the name of one: −2 leaves, less 2 blank leaves. The cursor is after the
+  /// number.
+  [[nodiscard]] constexpr bool says_leaves(NamedLeaf const& name, TokenCursor const& next) const {
+    if (name.gathering_named || name.whole || !next.at(TokenKind::letter)) return false;
+    auto const w = word(next);
+    auto const unit = is_blank_word(w) ? word(this->after_word(next)) : w;
+    return unit.size() > 1 && is_unit_of_leaves(unit);
+  }
+  /// Takes out or replaces so many leaves at the end of the gathering, since it is not said which.
+  constexpr bool number_of_leaves(ChangeState& s, Kind kind, NamedLeaf const& number, std::uint32_t from) {
+    warn(Problem::place_not_stated, from, s.end);
+    if (number.leaf < 1 || number.leaf > s.current.leaves)
+      return fail(Problem::no_such_leaf, from, number.end, s.current.leaves);
+    NamedLeaf first;
+    first.found = true;
+    first.leaf = s.current.leaves - number.leaf + 1;
+    s.sign = kind;
+    s.c = within(s, number.end);
+    if (auto const w = word(s.c); !is_blank_word(w))
+      s.c = within(s, s.c.token.from + static_cast<std::uint32_t>(w.size()));
+    s.list = true;
+    return gone(s, kind, first, s.current.leaves, s.doubtful, false, from, number.end);
   }
   /// Adds the cancels that words name.
   constexpr bool cancels(ChangeState& s, CancelWords const& found) {
@@ -163,6 +187,8 @@ private:
     if (!name.found || !next.token.spaced || w.size() < 2 || !is_word(next.token.from) || w == "and" || w == "to" ||
         w == "through")
       return false;
+    if ((w == "recto" || w == "verso") && ends_item(within(s, next.token.from + 5U).token))
+      return false; // −B8, A1 recto
     if (name.gathering_named) return !s.conjoined || s.sign != Kind::deletion;
     return s.spaced && !is_blank_word(w);
   }
@@ -171,6 +197,8 @@ private:
                          std::uint32_t from) {
     if (!s.separated) return not_understood(s, from);
     if (!resolve(name, s.current, s.c.token.from)) return false;
+    if (plus && name.of_page && !name.verso) // A1r+1: nothing comes between the two pages of a leaf
+      warn(Problem::page_read_as_leaf, from, name.end);
     s.c = next;
     s.c.take();
     if (plus) return insertion(s, s.current, name.whole ? s.current.leaves : name.leaf, false, from);
@@ -202,6 +230,7 @@ private:
     s.c = within(s, name.end);
     auto last = name.leaf;
     auto end = name.end;
+    if (auto const page = this->take_page(s.c, name, s.end)) warn(Problem::page_read_as_leaf, from, page);
     if (name.whole)
       take_own_count(s);
     else if (auto const to = this->range_end(s.c, s.end, name.leaf); to.found) {

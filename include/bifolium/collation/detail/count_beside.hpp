@@ -19,7 +19,7 @@ protected:
   constexpr void take_words(TokenCursor& c, FoundElement& e) const {
     if (e.count.found()) { // only "in" and "per" may follow, after a comma
       auto const first = c.at(TokenKind::comma) ? c.ahead() : c.token;
-      if (!may_begin_counts(at(first.from))) return;
+      if (!may_begin_counts(at(first.from), at(first.from + 1))) return;
     }
     bool const round = c.at(TokenKind::open_round) && !e.count.found();
     if (!round && !c.at(TokenKind::comma) && !c.at(TokenKind::letter)) {
@@ -63,7 +63,8 @@ protected:
     if (p.at(TokenKind::open_round) && p.token.spaced) return take_count_in_parentheses(c, e);
     if (!p.at(TokenKind::figure) || (!comma && !p.token.spaced)) return;
     bool const raised = p.token.raised();
-    if (raised ? p.token.style != TokenStyle::sign : !flat_counts_) return;
+    if (!raised && !flat_counts_) return;
+    bool const sign = p.token.style == TokenStyle::sign; // & ^8: where a mark follows, 8 is its series
     auto const begin = p;
     p.token.spaced = false;
     auto count = take_count(p, !raised);
@@ -75,7 +76,7 @@ protected:
                       (t.is(TokenKind::comma) && !comma);
     // & ⁸ ꝯ⁸: the first 8 is a count; but in z⁸ ² A the 2 may begin the next mark, A of the second series
     bool const no_series = count.cycle.term(0) >= 4 && t.spaced;
-    bool const belongs = raised ? ends || no_series || t.is(TokenKind::open_round)
+    bool const belongs = raised ? ends || (sign && (no_series || t.is(TokenKind::open_round)))
                                 : ends || (!comma && t.spaced && !t.is(TokenKind::dash) && !is_extent(begin));
     if (!belongs) return;
     e.count = count;

@@ -5,7 +5,7 @@
 ///
 ///   count    = terms | "(" , terms , ")" | in words ;
 ///   terms    = figure , { ( "/" | "." | "·" | "," | "-" ) , figure } ;  (* all raised, or all on the line *)
-///   in words = [ "," ] , ( ( "in" | "per" ) , plurals
+///   in words = [ "," ] , ( before counts , plurals
 ///            | [ "in" | "per" ] , number , ( "leaves" | "leaf" ) , [ "each" ] ) ;
 ///
 /// All terms of a count are written in the same notation.

@@ -175,7 +175,7 @@ private:
   /// Reads the leaves of the gatherings, which the resolver compares with the runs: 8° (in 4s), 8° in fours, 12° (8/4),
   /// 8° in half-sheets.
   constexpr void take_gathering_statement(TokenCursor& c, Format format) {
-    if (!may_begin_gathered(at(c.token.from))) return;
+    if (!may_begin_gathered(at(c.token.from), at(c.token.from + 1))) return;
     TextCursor words{text_, c.token.from};
     auto const found = take_gathered(words, format);
     if (!found.counts.found()) return;

@@ -104,6 +104,20 @@ private:
     }
     return false;
   }
+  /// Leaves out the one quotation mark of a text, at its beginning or its end: the other was lost. Returns false if it is
+  /// another.
+  constexpr bool lone_quotation_mark() {
+    auto c = c_;
+    auto const t = c.token;
+    for (c.take(); begun() && is_separator(c.token);) c.take();
+    if (begun() && !c.ended()) return false;
+    for (TokenCursor other{text_}; !other.ended(); other.take())
+      if (other.at(TokenKind::quote) && other.token.from != t.from) return false;
+    warn(Problem::lone_quotation_mark, t.from, t.to);
+    c_ = cursor(t.to);
+    if (!begun()) this->take_format();
+    return true;
+  }
   static constexpr std::uint32_t to_32(std::size_t i) noexcept { return static_cast<std::uint32_t>(i); }
 
   constexpr void separators() {
@@ -153,6 +167,8 @@ private:
       return this->joining_sign() || this->gathering();
     case TokenKind::dollar:
       return begun() ? this->signing() : this->gathering();
+    case TokenKind::quote:
+      return lone_quotation_mark() || this->gathering();
     default:
       return this->gathering();
     }

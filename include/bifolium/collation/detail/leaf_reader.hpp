@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
 /// Reads a leaf that a change names. Inside a parenthesis the number after a signature is a leaf and not a count:
 ///
-///   leaf = [ "sig." ] , ( signature , [ "/" ] , ( figure | roman | "l" ) , [ "r" | "v" ] | figure | signature
+///   leaf = [ "sig." ] , ( signature , [ "/" ] , ( figure | roman | "l" ) , [ side ] | figure | signature
 ///        | words , figure ) ;                           (* the bare name of a symbol: greek cross8 *)
+///   side = ( "r" | "v" ) , [ "a" | "b" ] ;              (* a and b are the columns of a page *)
 ///
 /// The change of leaves, the leaves that an inserted gathering lacks, and words about leaves are lists of them, with the
 /// same ranges and joints:
@@ -27,6 +28,7 @@ struct NamedLeaf {
   bool gathering_named{}; ///< true if `key` is set
   bool whole{};           ///< true for the whole gathering, without a leaf
   bool of_page{};         ///< true if r or v follows, for one side of the leaf
+  bool verso{};           ///< true if it is v
   bool letter_l{};        ///< true if the letter l was written for the digit 1
   SignatureKey key{};
   int leaf{};
@@ -49,12 +51,14 @@ protected:
       auto next = c;
       next.take();
       if (next.touches(TokenKind::slash)) return numbered(c.token, next);
-      if (ends_figure(next)) {
+      bool const column = next.touches(TokenKind::letter) && (at(next.token.to) == 'a' || at(next.token.to) == 'b');
+      if (ends_figure(next) || column) {
         NamedLeaf name;
-        name.found = true;
         name.leaf = bounded(c.token);
         name.end = c.token.to;
-        return name;
+        if (column) take_side(next, name); // 2ra; but 2r is a gathering
+        name.found = !column || name.of_page;
+        if (name.found) return name;
       }
     }
     if (c.at(TokenKind::letter) && is_latin_letter(at(c.token.to)) && is_word(c.token.from))
@@ -72,6 +76,14 @@ protected:
     if (!c.token.is_figure_not_raised()) return {};
     auto const last = leaf_name(c, end);
     return last.found && !last.gathering_named && last.leaf > first ? last : NamedLeaf{};
+  }
+  /// Takes the word recto or verso after a leaf. Returns the end of the name of a page, or 0 if a leaf is named.
+  constexpr std::uint32_t take_page(TokenCursor& c, NamedLeaf const& name, std::uint32_t end) const noexcept {
+    auto const w = name.whole ? std::string_view{} : word(c);
+    if (w != "recto" && w != "verso") return name.of_page ? name.end : 0;
+    auto const to = c.token.from + static_cast<std::uint32_t>(w.size());
+    c = cursor(to, end);
+    return to;
   }
   /// Returns true at the sign & and no entity.
   [[nodiscard]] static constexpr bool is_and_sign(Token const& t) noexcept {
@@ -92,10 +104,11 @@ private:
   [[nodiscard]] static constexpr int bounded(Token const& figure) noexcept {
     return figure.value > most_leaves_in_gathering ? most_leaves_in_gathering + 1 : static_cast<int>(figure.value);
   }
-  /// Reads r or v after the number of a leaf.
+  /// Reads r or v after the number of a leaf, perhaps with the column of the page: 3ra.
   constexpr void take_side(TokenCursor const& c, NamedLeaf& name) const noexcept {
     bool const side = c.touches(TokenKind::letter) && (c.token.value == 'r' || c.token.value == 'v');
-    if (side && !is_latin_letter(at(c.token.to))) name.end = c.token.to, name.of_page = true;
+    auto const to = c.token.to + (at(c.token.to) == 'a' || at(c.token.to) == 'b' ? 1U : 0U);
+    if (side && !is_latin_letter(at(to))) name.end = to, name.of_page = true, name.verso = c.token.value == 'v';
   }
   /// Reads 36/10, leaf 10 of gathering 36. `c` is at the stroke.
   [[nodiscard]] constexpr NamedLeaf numbered(Token const& gathering, TokenCursor c) const noexcept {

@@ -37,6 +37,10 @@ protected:
   using Base::warn, Base::sink_, Base::text_, Base::at, Base::cursor, Base::word, Base::c_, Base::after_word,
       Base::is_word, Base::begun, Base::part_;
 
+  /// Returns true at the name of a part: v. 2:
+  [[nodiscard]] constexpr bool names_part(TokenCursor c) const {
+    return c.at(TokenKind::letter) && take_volume_word(c) && take_number(c) != 0 && c.touches(TokenKind::colon);
+  }
   /// Reads the name of a part of the book: Vol. I:, v. 2, (Bd. 3), [Part 1]. It comes before or after the gatherings of
   /// the part. Returns false if there is none.
   constexpr bool volume() {

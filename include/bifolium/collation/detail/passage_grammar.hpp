@@ -40,6 +40,8 @@ protected:
       bool plates = false;
       for (; !c.ended() && !c.at(TokenKind::semicolon); c.take()) {
         to = c.token.to;
+        if (!prose && c.token.spaced && this->names_part(c))
+          warn(Problem::text_not_read, c.token.from, size); // v. 2: A-B⁸
         plates = plates || (c.at(TokenKind::letter) && begins(c.token.from, "plate"));
       }
       auto const kind = plates ? Passage::Kind::plates : kind_of(begin, to);

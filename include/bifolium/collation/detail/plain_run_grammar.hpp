@@ -60,9 +60,9 @@ private:
   [[nodiscard]] constexpr bool words_follow(std::size_t end) const noexcept {
     auto const after = after_blanks(static_cast<std::uint32_t>(end) + (at(end) == ',' ? 1U : 0U));
     auto const next = at(after);
-    if (at(end) == ',' && may_begin_counts(next) && is_small(at(after + 1))) return true;
+    if (at(end) == ',' && may_begin_counts(next, at(after + 1)) && is_small(at(after + 1))) return true;
     if (at(end) == ' ') {
-      if ((next == 't' || may_begin_counts(next)) && is_small(at(after + 1))) return true;
+      if ((next == 't' || may_begin_counts(next, at(after + 1))) && is_small(at(after + 1))) return true;
       // A8 - Z8, A-D⁸ ⁴
       auto const lead = static_cast<unsigned char>(next);
       bool const tens =

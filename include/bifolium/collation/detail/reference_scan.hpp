@@ -38,7 +38,7 @@ struct ReferenceScan : TextCursor {
     take_blanks();
   }
   /// Takes the side of a leaf after it: r, ʳ, ^r, <sup>r</sup>, r°, a, recto, (recto), and after a comma; v, b and
-  /// verso in the same ways.
+  /// verso in the same ways. The column of a page, ra or vb, says nothing of the leaf.
   constexpr LeafSide side() noexcept {
     take_blanks();
     auto after = *this;
@@ -67,10 +67,18 @@ struct ReferenceScan : TextCursor {
 private:
   constexpr LeafSide side_words() noexcept {
     for (std::string_view word : {"recto", "rect", "r°", "ro", "r", "ʳ", "a", "ᵃ"})
-      if (take(word)) return LeafSide::recto;
+      if (take(word)) return column(word), LeafSide::recto;
     for (std::string_view word : {"verso", "vers", "v°", "vo", "v", "ᵛ", "b", "ᵇ"})
-      if (take(word)) return LeafSide::verso;
+      if (take(word)) return column(word), LeafSide::verso;
     return LeafSide::not_said;
+  }
+  /// Takes the column of a page after r or v.
+  constexpr void column(std::string_view side) noexcept {
+    if (side != "r" && side != "v" && side != "ʳ" && side != "ᵛ") return;
+    auto after = *this;
+    bool found = false;
+    for (std::string_view one : {"a", "b", "ᵃ", "ᵇ"}) found = found || after.take(one);
+    if (found && !is_latin_letter(after.peek())) *this = after;
   }
 };
 

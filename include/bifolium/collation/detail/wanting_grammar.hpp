@@ -39,6 +39,9 @@ protected:
     auto const words = found.c.token.from;
     if (!take_words(found, end, lacks)) return false;
     warn(Problem::wanting_read_as_deletion, from, end);
+    if (!found.page.empty())
+      warn(Problem::page_read_as_leaf, static_cast<std::uint32_t>(found.page.from),
+           static_cast<std::uint32_t>(found.page.to));
     ChangeState s;
     s.end = end;
     for (std::size_t i = 0; i < found.all.size(); ++i) {
@@ -80,6 +83,7 @@ private:
     TokenCursor c{};
     SmallList<Leaf, 64> all;
     std::uint32_t blank_from{}, blank_to{};
+    TextSpan page{}; // the first page that is named in the place of a leaf
     bool doubtful{};
 
     constexpr void add(Target const& in, int leaf) {
@@ -133,7 +137,9 @@ private:
         if (!named) return false;
         target = *named;
       }
+      auto const from = c.token.from;
       c = cursor(name.end, end);
+      if (auto const page = this->take_page(c, name, end); page != 0 && found.page.empty()) found.page = {from, page};
       auto last = name.leaf;
       if (auto const to = this->range_end(c, end, name.leaf); to.found) last = to.leaf, c = cursor(to.end, end);
       if (last > target.leaves) return false;

@@ -250,6 +250,13 @@ protected:
     }
     return true;
   }
+  /// Returns true if nothing but notes is in the parenthesis that begins with a change.
+  [[nodiscard]] bool only_notes(std::size_t first) const {
+    auto const& changes = formula_.changes();
+    auto i = first;
+    while (i < changes.size() && (i == first || !opens(i)) && changes[i].note() != nullptr) ++i;
+    return i == changes.size() || (i > first && opens(i));
+  }
   /// Writes one parenthesis. Returns the change after it.
   std::size_t parenthesis(std::size_t first) {
     auto const& changes = formula_.changes();
@@ -274,6 +281,7 @@ protected:
       if (i != first && changes[i].note() != nullptr && (changes[i - 1].deletion() || changes[i - 1].cancel()) &&
           only_names_leaves(formula_.notes()[changes[i].note()->words]))
         break;
+      if (i == first + 1 && only_notes(first)) break; // a parenthesis of words is one note
       if (i != first) separator(i);
       if (changes[i].insertion() != nullptr)
         if (auto const end = inserted_run(i, i == first); end != i) {

@@ -295,6 +295,10 @@ BIFOLIUM_PROBLEM(272, gathered_otherwise, "'{found}' states a number of leaves t
 BIFOLIUM_PROBLEM(277, cancelled_read_as_replaced, "'{found}' was read as ±: if no leaf was put in the place of the one that was cut out, write − before it")
 /// (−E7+8).
 BIFOLIUM_PROBLEM(278, inserted_or_deleted_too, "'{found}' was read as {limit} leaves in the place of the deleted one: if leaf {limit} is deleted too, write a comma, as in (−E7,8)")
+/// A page, r or v, where a change needs a leaf.
+BIFOLIUM_PROBLEM(279, page_read_as_leaf, "'{found}' names a page and was read as its leaf: leaves are put in, taken out or replaced, and not pages")
+/// A quotation mark at the beginning or the end of a text that has no other.
+BIFOLIUM_PROBLEM(291, lone_quotation_mark, "{found} is the only quotation mark of the text and was left out")
 
 // 300-399: references, pagination, extents, the check of a copy
 /// A reference to a leaf or page is expected.

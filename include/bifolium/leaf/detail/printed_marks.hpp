@@ -10,12 +10,17 @@ inline namespace v0 {
 
 namespace detail {
 
-/// Returns the number of bytes of )( at a position, or of ):( )o( )*( before a leaf count or a leaf, or 0 for any other
-/// text.
+/// Returns the number of bytes of )( at a position, or of ) ( before a leaf count, or of ):( )o( )*( before a leaf count or
+/// a leaf, or 0 for any other text.
 constexpr std::uint32_t cross_size(std::string_view text, std::uint32_t from) noexcept {
   auto const at = [&](std::size_t i) { return i < text.size() ? text[i] : '\0'; };
   if (at(from) != ')' || from + 1 >= text.size()) return 0;
   if (at(from + 1) == '(') return 2;
+  if (auto const open = after_blanks(text, from + 1);
+      open != from + 1 && at(open) == '(') { // ) (⁴, as it is typed apart
+    auto const next = TokenCursor{text, open + 1}.token;
+    return !next.spaced && next.is_raised_figure() ? static_cast<std::uint32_t>(open + 1 - from) : 0;
+  }
   if (at(from + 1) == ':' && at(from + 2) == '(') return 3;
   auto const inner = decode(text, from + 1);
   bool const printed = is_latin_letter(at(from + 1)) || at(from + 1) == '?' || is_signature_symbol(inner.value);
