@@ -2,6 +2,7 @@
 // Descriptions as catalogues write them, field by field: what is read, what fills an empty field, and that no text is
 // dropped without a word. The forms are common practice where no source is named; what is right of them is arithmetic.
 #include <bifolium/paper/read_place.hpp>
+#include <bifolium/record/read_physical_description.hpp>
 
 #include "book_of.hpp"
 
@@ -114,6 +115,57 @@ TEST_CASE("character references in the fields are characters, in what is read an
     CHECK(one.error.problem == Problem::bad_character_reference);
     CHECK(one.error.column == 3);
     CHECK(!one.rest);
+  }
+}
+
+TEST_CASE("a format stands before a size, after the pages, or alone") { // common practice, no source
+  struct Format8 {
+    char const* format;
+    int leaves;
+  };
+  for (auto const& [name, leaves] : {Format8{"8°", 8},
+                                     {"Oktav", 8},
+                                     {"in ottavo", 8},
+                                     {"in-quarto", 4},
+                                     {"Quart", 4},
+                                     {"8vo", 8},
+                                     {"fol.", 2},
+                                     {"in-12", 12},
+                                     {"4to", 4}}) {
+    std::string const format{name};
+    struct Line {
+      std::string text;
+      int pages, height;
+    };
+    for (auto const& [text, pages, height] : {Line{format, 0, 0},
+                                              {format + " ; 22 cm", 0, 220},
+                                              {format + ", 22 cm", 0, 220},
+                                              {"22 cm, " + format, 0, 220},
+                                              {"22 cm (" + format + ")", 0, 220},
+                                              {"205 p. ; " + format, 205, 0},
+                                              {"205 p. " + format, 205, 0},
+                                              {"205 p., " + format, 205, 0},
+                                              {"205 p. ; " + format + " ; 22 cm", 205, 220},
+                                              {"205 p. ; " + format + ", 22 cm", 205, 220},
+                                              {"205 p. : ill. ; " + format + " ; 22 cm", 205, 220},
+                                              {"2 v. (100, 105 p.) ; " + format, 205, 0},
+                                              {"2 vols. " + format, 0, 0},
+                                              {"2 vol. (205 p.) " + format, 205, 0}}) {
+      CAPTURE(text);
+      auto const line = read_physical_description(text);
+      REQUIRE(line);
+      REQUIRE(line->size);
+      CHECK(line->size->formats == std::vector{Format::of(leaves)});
+      CHECK((line->size->height ? line->size->height->to : 0) == height);
+      CHECK((line->extent ? line->extent->pages() : 0) == pages);
+      CHECK((!line->extent || line->extent->unread.empty()));
+      auto const read = described({.pagination = text});
+      REQUIRE(read.format);
+      CHECK(read.format->value == Format::of(leaves));
+      CHECK((read.height ? read.height->value.to : 0) == height);
+      CHECK((read.pagination ? read.pagination->value.pages() : 0) == pages);
+      for (auto const& one : read.unread) CHECK(one.text == "ill.");
+    }
   }
 }
 

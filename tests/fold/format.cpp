@@ -32,6 +32,48 @@ TEST_CASE("records write formats in many ways") {
   CHECK(*read_format("trigesimo-secundo") == Format::of(32));
 }
 
+TEST_CASE("formats have names in other languages, with in and without it") { // common practice, no source
+  struct Named {
+    char const* name;
+    int leaves;
+  };
+  for (auto const& [name, leaves] : {Named{"Folio", 2},
+                                     {"Quart", 4},
+                                     {"Oktav", 8},
+                                     {"Duodez", 12},
+                                     {"Sedez", 16},
+                                     {"quarto", 4},
+                                     {"ottavo", 8},
+                                     {"dodicesimo", 12},
+                                     {"sedicesimo", 16},
+                                     {"diciottesimo", 18},
+                                     {"ventiquattresimo", 24},
+                                     {"trentaduesimo", 32},
+                                     {"sessantaquattresimo", 64},
+                                     {"octavo", 8},
+                                     {"douze", 12},
+                                     {"seize", 16},
+                                     {"dix-huit", 18},
+                                     {"vingt-quatre", 24},
+                                     {"trente-deux", 32},
+                                     {"cuarto", 4},
+                                     {"dozavo", 12},
+                                     {"dieciseisavo", 16},
+                                     {"kwarto", 4},
+                                     {"octaaf", 8},
+                                     {"8vo", 8},
+                                     {"4°", 4}})
+    for (std::string const before : {"", "in ", "In ", "in-", "in\u2010", "en "}) {
+      auto const text = before + name;
+      CAPTURE(text);
+      CHECK(read_format(text) == Format::of(leaves));
+      CHECK(format_at_start(text + " ; 22 cm")->bytes == text.size());
+    }
+  CHECK(!read_format("in 8"));
+  CHECK(!read_format("Quarta"));
+  CHECK(read_format("Quer-Quart") == Format::of(4).with(Shape::oblong));
+}
+
 TEST_CASE("the shape of the leaf is an attribute, before or after") {
   STATIC_CHECK(*read_format("oblong 4°") == Format::of(4, Shape::oblong));
   STATIC_CHECK(*read_format("4to obl.") == Format::of(4, Shape::oblong));

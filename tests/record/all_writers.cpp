@@ -303,6 +303,7 @@ constexpr Writer writers[]{
     {"leaf/signature.hpp", "text", nullptr, 0, "a part of the signature, which is written whole"},
     {"imposition/misread.hpp", "pages_text", nullptr, 0,
      "what a reader meets in a wrongly folded book; no statement has it"},
+    {"core/character_references.hpp", "text", nullptr, 0, part_of_input},
     {"core/broken.hpp", "what", nullptr, 0, sentence},
     {"core/error.hpp", "found_text", nullptr, 0, part_of_input},
     {"core/error.hpp", "operator<<", nullptr, 0, sentence},

@@ -11,6 +11,7 @@
 #include "check.hpp"
 
 #include <string>
+#include <tuple>
 
 using namespace bifolium;
 
@@ -574,4 +575,60 @@ TEST_CASE("each run keeps where in the text its numbers are") {
   CHECK(runs[1].true_at->of(text) == "152");
   CHECK(runs[2].last_at->of(text) == "xii");
   CHECK_FALSE(runs[2].first_at);
+}
+
+TEST_CASE(
+    "a title leaf is listed with its number or without") { // German and French catalogues: common practice, no source
+  for (std::string const leaf : {"Titelbl.", "Titelblatt", "1 Titelbl.", "[1] Titelblatt", "title leaf", "title-leaf",
+                                 "feuillet de titre", "1 f. de titre", "1 feuillet de titre"})
+    for (auto const& [text, pages] : {std::pair{leaf + ", 124 S.", 126},
+                                      {leaf + ", [4], 124 S.", 130},
+                                      {leaf + ", XII, 124 p., 2 ff.", 142},
+                                      {"2 Bl., " + leaf + ", 124 S.", 130}}) {
+      CAPTURE(text);
+      auto const read = extent(text);
+      CHECK(read.pages() == pages);
+      CHECK(read.unread.empty());
+      CHECK(read.warnings().empty());
+    }
+  CHECK(extent("[4], Titelbl., 124 S.").pages() == 130);
+  CHECK(!read_extent("Titelblatt fehlt, 124 S."));
+  CHECK(!read_extent("Titelblattes, 124 S."));
+}
+
+TEST_CASE(
+    "a range of pages in the parenthesis of volumes is one run, as the rules have it, and may be meant otherwise") {
+  // DCRMR 6.21.4225.2: a range begins where it is printed; that some catalogues write two volumes so: common practice
+  for (auto const& [text, pages, doubted] : {std::tuple{"2 vol. (205-320 p.)", 116, true},
+                                             {"2 v. (205-320 pages)", 116, true},
+                                             {"1 vol. (205-320 p.)", 116, false},
+                                             {"2 vol. (205 ; 320 p.)", 525, false},
+                                             {"2 vol. (1-205 ; 206-320 p.)", 320, false},
+                                             {"2 v. ([4], 205, 206-320 p.)", 324, false},
+                                             {"1 v. (pp. 205-320)", 116, false},
+                                             {"2 v. (pages 1-205, 206-320)", 320, false},
+                                             {"1 v. (ff. [4], 80)", 168, false}}) {
+    CAPTURE(std::string{text});
+    auto const read = extent(text);
+    CHECK(read.pages() == pages);
+    CHECK(read.unread.empty());
+    REQUIRE(read.warnings().size() == (doubted ? 1U : 0U));
+    if (!doubted) continue;
+    CHECK(read.warnings()[0].problem == Problem::range_or_volumes);
+    CHECK(read.warnings()[0].found_text() == "205-320");
+    CHECK(read.warnings()[0].limit == 116);
+  }
+  // the words of a format after "in" are no number of volumes
+  CHECK(!extent("2 vol. in 8°").bound_in);
+  CHECK(extent("3 v. in 2").bound_in == 2);
+}
+
+TEST_CASE("a number with a unit that is not known is left unread, wherever it stands") { // common practice, no source
+  for (auto const& [text, left] : {std::pair{"205 p., 3 quux", "3 quux"},
+                                   {"1 Bl., 124 S., 2 xyz", "2 xyz"},
+                                   {"205 p., 12 plates, 3 foos", "3 foos"}}) {
+    auto const read = extent(text);
+    REQUIRE(read.unread.size() == 1);
+    CHECK(read.unread[0].of(text) == left);
+  }
 }

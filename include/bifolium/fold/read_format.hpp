@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Reads a format as records write it: 8°, 8º, 8⁰, 8o, 8vo, octavo, in-8, (4to), 1/2°, oblong 4to, 12° long, fol.,
-/// single sheet, not determined. The reader decides nothing that the words leave open: a broadside may be half a sheet.
+/// Reads a format as records write it: 8°, 8º, 8⁰, 8o, 8vo, octavo, in-8, in ottavo, Quart, (4to), 1/2°, oblong 4to, 12°
+/// long, fol., single sheet, not determined. The reader decides nothing that the words leave open: a broadside may be half a sheet.
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
@@ -26,14 +26,24 @@ namespace detail {
 /// (Studies in Bibliography 53, notes).
 inline constexpr std::array single_sheet_words{"single sheet"sv, "s.sh."sv,     "s. sh."sv,
                                                "bdsde"sv,        "broadside"sv, "broadsheet"sv};
-/// A further name of a format from cataloguing rules (RDA vocabulary of book formats).
+/// A further name of a format: from cataloguing rules (RDA vocabulary of book formats), and in German, Italian, French and
+/// Spanish (common practice, no source).
 struct OtherFormatName {
-  std::string_view name;
+  char const* name;
   int leaves;
 };
-inline constexpr std::array other_format_names{OtherFormatName{"decimo-sexto"sv, 16},
-                                               OtherFormatName{"sexto-decimo"sv, 16},
-                                               OtherFormatName{"twenty-fourmo"sv, 24}};
+inline constexpr OtherFormatName other_format_names[]{{"decimo-sexto", 16},  {"sexto-decimo", 16},
+                                                      {"twenty-fourmo", 24}, {"Quart", 4},
+                                                      {"Oktav", 8},          {"Duodez", 12},
+                                                      {"Sedez", 16},         {"ottavo", 8},
+                                                      {"dodicesimo", 12},    {"sedicesimo", 16},
+                                                      {"diciottesimo", 18},  {"ventiquattresimo", 24},
+                                                      {"trentaduesimo", 32}, {"sessantaquattresimo", 64},
+                                                      {"douze", 12},         {"seize", 16},
+                                                      {"dix-huit", 18},      {"vingt-quatre", 24},
+                                                      {"trente-deux", 32},   {"cuarto", 4},
+                                                      {"dozavo", 12},        {"dieciseisavo", 16},
+                                                      {"kwarto", 4},         {"octaaf", 8}};
 inline constexpr std::array not_determined_words{"format not determined"sv, "not determined"sv, "undetermined"sv};
 
 constexpr bool is_word_character(char c) noexcept { return is_latin_letter(c) || is_digit(c); }
@@ -105,7 +115,8 @@ constexpr std::optional<Format> read_bare_format(FormatScan& scan) {
   if (scan.at_letter())
     if (auto const format = read_format_word(scan)) return format;
   bool const french = scan.take_in_any_case("in-"sv); // or with any dash
-  if (french && scan.at_letter())
+  if (!french) static_cast<void>(scan.take_in_any_case("in "sv) || scan.take_in_any_case("en "sv));
+  if (scan.at() != start.at() && scan.at_letter())
     if (auto const format = read_format_word(scan)) return format;
   if (scan.take("½"sv)) {
     scan.ending();

@@ -66,20 +66,31 @@ inline Expected<PhysicalDescription> read_physical_characters(std::string_view t
       return read;
     }
   auto const first_parts = body.substr(0, before_size);
+  if (auto const formats = SizeReader{first_parts, {}}.read_formats(); !formats.empty()) { // Quart ; 22 cm
+    if (!read.size) read.size.emplace();
+    read.size->formats.insert(read.size->formats.begin(), formats.begin(), formats.end());
+    return read;
+  }
   auto colon = first_parts.find(':');
   while (colon != body.npos && blank_before(first_parts, colon) == 0) colon = first_parts.find(':', colon + 1);
   if (colon != body.npos) read.details = trimmed(text, {colon + 1, before_size}, " ");
   auto extent = read_extent(first_parts.substr(0, colon), limits);
   if (!extent) return extent.error();
   read.extent = static_cast<Extent&&>(*extent);
+  auto& left = read.extent->unread;
+  if (left.size() == 1) // 2 vol. in-8
+    if (auto const formats = SizeReader{left[0].of(text), {}}.read_formats(); !formats.empty()) {
+      if (!read.size) read.size.emplace();
+      read.size->formats.insert(read.size->formats.begin(), formats.begin(), formats.end());
+      left.clear();
+    }
   return read;
 }
 } // namespace detail
 
 /// Reads a physical description. Formats may stand after the size or in parts before it, "205 p. ; 8vo ; 20 cm", or
-/// alone, "205 p. ; 8vo". Places
-/// in the parts are places in the line. Errors, with the column in the line:
-/// not_an_extent, and those of `read_extent` and `read_size`; the limit text_too_long.
+/// alone, "205 p. ; 8vo"; the pages may be missing, "Quart ; 22 cm". Places in the parts are places in the line. Errors,
+/// with the column in the line: not_an_extent, and those of `read_extent` and `read_size`; the limit text_too_long.
 [[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text,
                                                                              Limits const& limits = {}) {
   return read_characters(text, [&](std::string_view plain) { return detail::read_physical_characters(plain, limits); });

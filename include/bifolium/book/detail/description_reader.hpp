@@ -10,6 +10,7 @@
 #include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/paper/read_place.hpp>
 #include <bifolium/record/read_format_statement.hpp>
+#include <bifolium/record/read_physical_description.hpp>
 #include <bifolium/record/read_size.hpp>
 
 namespace bifolium {
@@ -97,6 +98,7 @@ class DescriptionReader : FormulaFieldReader {
   void pagination() {
     auto const text = texts_.pagination;
     if (text.empty()) return;
+    if (!read_extent(text) && size_without_extent()) return;
     auto const extent = read_stated_pages(text);
     if (!extent) return unread(Field::pagination, extent.error(), text);
     for (auto const span : extent->unread)
@@ -124,6 +126,18 @@ class DescriptionReader : FormulaFieldReader {
     }
     return !formats.empty();
   }
+  /// A text that begins with the format or the size: `Quart ; 22 cm`, `8°, 17 cm`. False where it states pages as well.
+  bool size_without_extent() {
+    auto const read = read_physical_description(texts_.pagination);
+    if (!read || read->extent) return false;
+    if (auto const semicolon = texts_.pagination.find(';');
+        semicolon != texts_.pagination.npos && !(read_size(texts_.pagination) && read->size->height))
+      for (auto const& part : {TextSpan{0, semicolon}, TextSpan{semicolon + 1, texts_.pagination.size()}})
+        static_cast<void>(size_after_extent(part));
+    else
+      static_cast<void>(size_after_extent({0, texts_.pagination.size()}));
+    return true;
+  }
   /// What follows the pages: illustrations after ` : `, the size after ` ; `, other words. False where the words name
   /// more pages, so that the number of them is not known.
   bool after_extent(TextSpan span) {
@@ -140,6 +154,7 @@ class DescriptionReader : FormulaFieldReader {
       words = span.of(text);
     }
     if (words.starts_with(";") && size_after_extent({span.from + 1, span.to})) return true;
+    if (format_at_start(words) && size_after_extent(span)) return true; // 2 vol. in-8
     if (names_pages(words)) {
       unread(Field::pagination, TextCursor{text}.error(Problem::trailing_text, span), text);
       return false;

@@ -313,6 +313,8 @@ BIFOLIUM_PROBLEM(328, gathering_not_in_book, "'{found}' is of a gathering that i
 BIFOLIUM_PROBLEM(330, wanting_after_leaves, "'{found}' comes after the leaves of which it is said: write it before them, as in 'wants K8'")
 /// Doubtful: `A1 in facsimile`, where no other leaf of the copy is named.
 BIFOLIUM_PROBLEM(338, only_states_of_leaves, "'{found}' says in what state leaves are, and not which leaves the copy has: the others were taken to be there")
+/// A range of pages in the parenthesis of several volumes.
+BIFOLIUM_PROBLEM(339, range_or_volumes, "'{found}' was read as {limit} pages, from the first number to the last: for the last pages of two volumes write a semicolon between them")
 /// A statement of extent is expected.
 BIFOLIUM_PROBLEM(303, not_an_extent, "'{found}' is not a statement of extent: write [8], 205, [3] p. or [2], 152 leaves")
 /// A statement of pagination or foliation is expected.

@@ -4,6 +4,7 @@
 /// number begins one: the 3 of `3 v.` and the 2 of `2 plates` are no pages.
 #pragma once
 
+#include <bifolium/fold/read_format.hpp>
 #include <bifolium/record/detail/page_run_reader.hpp>
 #include <bifolium/record/detail/plate_words.hpp>
 
@@ -17,6 +18,7 @@ class PageRemarkReader : protected PageRunReader {
 
 protected:
   using PageRunReader::PageRunReader;
+  std::optional<PageUnitWord> unit_in_parenthesis_{}; // the unit that comes first in the parenthesis after volumes
 
   /// Reads (7 folded), (folded) or (some folded) after plates.
   void take_folded(Plates& plates, bool all_folded) {
@@ -137,6 +139,16 @@ protected:
       if (one.in_pages) pages.plate_pages += one.unit == PageUnit::pages ? one.count : 2 * one.count;
     if (plates_unstated_ || pages.plate_pages > pages.pages()) pages.plate_pages = pages.pages();
   }
+  /// Takes the unit before the numbers in a parenthesis: 1 v. (pp. 205-320).
+  void take_unit_in_parenthesis() {
+    auto look = cursor_;
+    auto const* const unit = take_page_unit(look);
+    if (unit == nullptr || unit->only_after) return;
+    look.take_blanks();
+    if (!look.at_digit() && look.peek() != '[' && !roman_numeral(look.rest().substr(0, 40))) return;
+    cursor_ = look;
+    unit_in_parenthesis_ = *unit;
+  }
   /// Reads 3 v. in 2 or 1 sheet, and the parenthesis after it that contains the pages.
   bool container() {
     auto const from = cursor_.at();
@@ -148,7 +160,8 @@ protected:
     if (what == Container::none) return cursor_.go_to(from), false;
     (what == Container::sheets ? read_.sheets : read_.volumes) = number;
     cursor_.take_blanks();
-    if (auto const here = cursor_.at(); cursor_.take_word("in") || cursor_.take_word("en")) {
+    bool const format = format_at_start(cursor_.rest()).has_value(); // 2 vol. in 8°
+    if (auto const here = cursor_.at(); !format && (cursor_.take_word("in") || cursor_.take_word("en"))) {
       cursor_.take_blanks();
       read_.bound_in = cursor_.take_number(most);
       if (!read_.bound_in) cursor_.go_to(here);
@@ -156,7 +169,11 @@ protected:
       if (read_.bound_in) static_cast<void>(take_container(cursor_)); // 2 parts in 1 v.
       cursor_.take_blanks();
     }
-    if (cursor_.take('(')) ++depth_;
+    if (cursor_.take('(')) {
+      ++depth_;
+      cursor_.take_blanks();
+      take_unit_in_parenthesis();
+    }
     return any_ = true;
   }
   /// Reads the unit after a group of numbers, which applies to all of them.

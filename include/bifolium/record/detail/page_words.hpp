@@ -31,6 +31,10 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"p. ℓ.", PageUnit::leaves, true},
     {"p.ℓ.", PageUnit::leaves, true},
     {"p. l", PageUnit::leaves, true},
+    {"Titelblatt", PageUnit::leaves, false, true},
+    {"Titelbl.", PageUnit::leaves, false, true},
+    {"feuillet de titre", PageUnit::leaves, false, true},
+    {"f. de titre", PageUnit::leaves, false, true},
     {"páginas", PageUnit::pages},
     {"pagine", PageUnit::pages},
     {"pages", PageUnit::pages},
@@ -109,6 +113,21 @@ constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
     if (word.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return &row;
   }
   return nullptr;
+}
+
+/// Takes words for a leaf with the title of which no number is written: `Titelbl., 124 S.`. A comma, or the end of a part of
+/// the description, must follow.
+constexpr bool take_title_leaf(TextCursor& cursor) {
+  auto c = cursor;
+  bool found = false;
+  for (std::string_view const word : {"Titelblatt", "Titelbl.", "Titelblad", "Titelbl", "title-leaf", "title leaf",
+                                      "feuillet de titre", "f. de titre"})
+    found = found || (word.back() == '.' ? c.take(word) : c.take_word(word));
+  auto after = c;
+  after.take_blanks();
+  if (!found || !(after.at_end() || after.peek() == ',' || after.peek() == ';' || after.peek() == ':')) return false;
+  cursor = c;
+  return true;
 }
 
 /// Takes words between a number and its unit, or after the unit, that say whether pages bear numbers: `8 unnumbered

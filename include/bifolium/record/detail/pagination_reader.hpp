@@ -23,6 +23,23 @@ class PaginationReader : PageRemarkReader {
     if (!found) cursor_.go_to(here);
     return found;
   }
+  /// Takes the title leaf that is listed without a number.
+  bool title_leaf() {
+    auto const from = cursor_.at();
+    auto const before = before_blanks(cursor_.text(), from);
+    bool const of_numbers = group_ < runs().size() && cursor_.text()[before - 1] != ','; // 1 Titelbl.
+    if (!extent_ || !wanted_extent_ || of_numbers || !take_title_leaf(cursor_)) return false;
+    PageRun run{Numbering::none};
+    run.count = 1, run.unit = PageUnit::leaves;
+    run.at = {from, cursor_.at()}, run.part = part_;
+    sequences_.add(run, false);
+    runs().push_back(run);
+    if (group_ + 1 == runs().size())
+      group_ = runs().size();
+    else
+      own_unit_.push_back(runs().size() - 1);
+    return any_ = true;
+  }
   /// Takes a full stop between numbers, `pp. xii. 320`, or between a number and its unit, `viii., 320. p.`.
   bool take_stop() {
     auto look = cursor_;
@@ -50,7 +67,11 @@ class PaginationReader : PageRemarkReader {
       return true;
     }
     if (take_stop() || take_dash_of_sequences()) return true;
-    if (depth_ > 0 && cursor_.take(')')) return --depth_, true;
+    if (depth_ > 0 && cursor_.take(')')) {
+      if (unit_in_parenthesis_ && group_ < runs().size()) take_unit(*unit_in_parenthesis_);
+      unit_in_parenthesis_.reset();
+      return --depth_, true;
+    }
     if (depth_ > 0 && cursor_.take('(')) return ++depth_, true;
     return cursor_.take(',') || cursor_.take('+') || cursor_.take('&') || take_and(cursor_);
   }
@@ -79,11 +100,12 @@ class PaginationReader : PageRemarkReader {
     static_cast<void>(take_page_unit(look));
     return look.peek() == ')';
   }
-  /// Returns true before `; 20 cm` or `19 x 12 cm`, where the extent ends.
+  /// Returns true before `; 20 cm`, `19 x 12 cm` or `8vo`, where the extent ends.
   [[nodiscard]] bool size_follows() const {
     auto look = cursor_;
     static_cast<void>(look.take(';'));
     look.take_blanks();
+    if (look.at_digit() && format_at_start(look.rest())) return true;
     for (int numbers = 0; numbers < 3 && look.at_digit(); ++numbers) {
       while (look.at_digit() || ((look.peek() == '.' || look.peek() == ',') && is_digit(look.peek(1)))) look.skip(1);
       look.take_blanks();
@@ -170,7 +192,7 @@ class PaginationReader : PageRemarkReader {
     bool const letter = is_latin_letter(c) || static_cast<unsigned char>(c) >= 0x80, bracket = c == '[' || c == '(';
     if ((letter || (bracket && is_latin_letter(cursor_.peek(1)))) && take_remark()) return std::nullopt;
     if ((letter || is_digit(c)) && take_name_of_volume()) return std::nullopt;
-    if (letter && (take_approximately() || leave_frontispiece())) return std::nullopt;
+    if (letter && (title_leaf() || take_approximately() || leave_frontispiece())) return std::nullopt;
     if (letter && numbers_described()) return leave_rest();
     if ((letter || (c == '(' && is_latin_letter(cursor_.peek(1)))) && plates_in_or_apart()) return std::nullopt;
     if (letter && any_ && take_word_before_plates()) return std::nullopt;
@@ -214,6 +236,7 @@ public:
     }
     if (!any_) return cursor_.error_from(0, problem());
     if (auto error = end_groups()) return *error;
+    doubt_range_of_volumes();
     read_.approximate = approximate_run_ < runs().size();
     count_plates_in_pages();
     apply_faults();
@@ -225,6 +248,18 @@ private:
   Limits limits_;
   bool pages_if_missing_;
 
+  /// 2 vol. (205-320 p.): by the rules pages 205 to 320; some catalogues give the last page of each volume so.
+  void doubt_range_of_volumes() {
+    if (!wanted_extent_ || read_.volumes.value_or(1) < 2 || read_.pagination.parts() != 1) return;
+    TextSpan const all{runs().front().at.from, runs().back().at.to};
+    if (all.of(cursor_.text()).find(',') != std::string_view::npos) return; // sequences are listed
+    for (std::size_t r = 0; r < runs().size(); ++r) {
+      auto const& run = runs()[r];
+      bool const goes_on = r > 0 && runs()[r - 1].last + 1 == run.first;
+      if (run.numbering == Numbering::printed && run.first_at && run.first > 1 && !goes_on && run.count > 1)
+        return read_.pagination.warn(cursor_.error(Problem::range_or_volumes, run.at, run.count));
+    }
+  }
   /// Returns the word that stands where the unit of the numbers is expected: `map` in `1 map`. It is empty if the text
   /// ends there, or goes on with a remark or with other parts of a description.
   [[nodiscard]] TextSpan unknown_unit() {
