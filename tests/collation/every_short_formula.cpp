@@ -43,3 +43,6 @@ TEST_CASE("every short formula over a small alphabet is read, counted and writte
 TEST_CASE("every short text of the characters of plain formulas is read, counted and written alike") {
   check_every_text({"A", "B", "2", "-", "^", "(", ",", ")", "+", "[", "]"}, dialects::stc);
 }
+TEST_CASE("every short text with omitted counts is read, counted and written alike") {
+  check_every_text({"A", "B", "o", "8", "2", "²", " ", ".", ";", "-", "(-A1)", "[A]", "i"}, dialects::stc);
+}

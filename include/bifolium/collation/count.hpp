@@ -48,7 +48,7 @@ constexpr Expected<FormulaCount> count_formula(std::string_view text, Dialect di
   using Plain = detail::PlainText<detail::CountSink>;
   if (detail::CountSink sink; Plain::is_within(text, limits))
     if (auto const plain = Plain{text, dialect, sink}.read(); plain.plain)
-      return FormulaCount{plain.leaves, plain.gatherings, 0};
+      return FormulaCount{plain.leaves, plain.gatherings, sink.warnings};
   BIFOLIUM_WHEN_RUN(detail::compiled::count_in_full(text, dialect, limits));
   return detail::count_in_full(text, dialect, limits);
 }

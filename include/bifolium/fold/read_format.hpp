@@ -97,16 +97,20 @@ struct FormatScan : TextCursor {
 
 /// Reads a format that is a word: octavo, fol., bdsde. A number with an ending (8vo) is not a word here.
 constexpr std::optional<Format> read_format_word(FormatScan& scan) {
+  auto const initial = small_letter(scan.peek());
+  auto const take = [&](std::string_view word) { // most words begin otherwise
+    return !word.empty() && word[0] == initial && scan.take_whole_word(word);
+  };
   for (auto word : single_sheet_words)
-    if (scan.take_whole_word(word)) return Format::single_sheet();
+    if (take(word)) return Format::single_sheet();
   for (auto word : not_determined_words)
-    if (scan.take_whole_word(word)) return Format{};
+    if (take(word)) return Format{};
   for (auto const& words : format_words)
     for (auto word : {words.abbreviation, words.name, words.alias})
-      if (scan.take_whole_word(word)) return Format::of(words.leaves);
+      if (take(word)) return Format::of(words.leaves);
   for (auto const& words : other_format_names)
-    if (scan.take_whole_word(words.name)) return Format::of(words.leaves);
-  if (scan.take_whole_word("folios"sv) || scan.take_whole_word("fol"sv)) return Format::of(2);
+    if (take(words.name)) return Format::of(words.leaves);
+  if (take("folios"sv) || take("fol"sv)) return Format::of(2);
   return std::nullopt;
 }
 

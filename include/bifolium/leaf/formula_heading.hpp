@@ -57,6 +57,7 @@ constexpr std::size_t take_formula_heading(TextCursor& cursor) noexcept {
                                      "segn."sv,
                                      "signaturas"sv};
   for (auto const word : words) {
+    if (small_letter(cursor.peek()) != word[0]) continue; // most begin otherwise
     auto next = cursor;
     if (!next.take_in_any_case(word) || (word.back() != '.' && is_latin_letter(next.peek()))) continue;
     cursor = next;

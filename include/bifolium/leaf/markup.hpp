@@ -55,8 +55,15 @@ inline constexpr std::size_t longest_tag = 48;
 }
 /// Returns true if the text may have markup or an entity: it has a character with which one begins or ends.
 [[nodiscard]] constexpr bool may_have_markup(std::string_view text) noexcept {
-  return text.find_first_of("<^}") != text.npos || text.find("\xC3\x9B") != text.npos ||
-         (text.find('&') != text.npos && text.find(';') != text.npos);
+  bool ampersand = false, semicolon = false;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    auto const c = text[i];
+    if (c == '<' || c == '^' || c == '}') return true;
+    if (c == '\xC3' && i + 1 < text.size() && text[i + 1] == '\x9B') return true;
+    ampersand = ampersand || c == '&';
+    semicolon = semicolon || c == ';';
+  }
+  return ampersand && semicolon;
 }
 /// Returns the number of bytes of the markup at byte `i` that ends a style which has begun, so that a brace is one too,
 /// or 0 if there is none.

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/cancel_words.hpp>
+#include <bifolium/collation/detail/words_of_change.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -13,10 +14,12 @@ namespace detail {
 
 class ChangeSigns : LeafReader {
   CancelReader cancels_;
+  WordsInText has_;
 
 public:
-  constexpr ChangeSigns(std::string_view text, Dialect dialect) noexcept
-      : LeafReader{text, dialect}, cancels_{text, dialect} {}
+  /// `has`: the kinds of words that the text has.
+  constexpr ChangeSigns(std::string_view text, Dialect dialect, WordsInText has) noexcept
+      : LeafReader{text, dialect}, cancels_{text, dialect}, has_{has} {}
 
   /// Returns true at the sign of a change.
   [[nodiscard]] static constexpr bool begins_with_sign(TokenCursor const& in) noexcept {
@@ -38,28 +41,31 @@ public:
   }
   /// Returns true if a word replaces the sign of a deletion: less K8, wants A1.
   [[nodiscard]] constexpr bool begins_with_loss(TokenCursor const& c, std::uint32_t end) const {
-    return is_loss_before(word(c)) && leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
+    return has_.absence && is_loss_before(word(c)) && leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
   }
   /// Reads words that say that leaves are cancels: A1 a cancel.
   [[nodiscard]] constexpr CancelWords cancels(TokenCursor const& c, std::uint32_t end) const {
-    return cancels_.find(c, end);
+    return has_.cancel ? cancels_.find(c, end) : CancelWords{};
   }
   /// Returns true if the contents of a parenthesis, from `in` to `end`, are changes.
   [[nodiscard]] constexpr bool are_changes(TokenCursor const& in, std::uint32_t end) const {
-    if (begins_with_sign(in) || begins_with_loss(in, end) || begins_with_change(in, end)) return true;
+    if (begins_with_sign(in) || begins_with_loss(in, end)) return true;
     auto const name = leaf_name(in, end);
-    return name.found && changes_follow(cursor(name.end, end), end);
+    return begins_with_change(in, name, end) || (name.found && changes_follow(cursor(name.end, end), end));
   }
   /// Returns true if these words are changes, all of them or, of an item in a parenthesis, their beginning.
   [[nodiscard]] constexpr bool are_changes(bool item) const {
     auto const end = static_cast<std::uint32_t>(text_.size());
-    return item ? begins_with_sign(cursor(0)) || begins_with_change(cursor(0), end) : are_changes(cursor(0), end);
+    auto const in = cursor(0);
+    if (!item) return are_changes(in, end);
+    return begins_with_sign(in) || begins_with_change(in, leaf_name(in, end), end);
   }
 
 private:
-  /// Returns true at a leaf before the sign of a change, and at words about cancels.
-  [[nodiscard]] constexpr bool begins_with_change(TokenCursor const& in, std::uint32_t end) const {
-    auto const name = leaf_name(in, end);
+  /// Returns true at a leaf before the sign of a change, and at words about cancels. `name` is the leaf at the cursor, if
+  /// there is one.
+  [[nodiscard]] constexpr bool begins_with_change(TokenCursor const& in, NamedLeaf const& name,
+                                                  std::uint32_t end) const {
     auto const next = cursor(name.found ? name.end : end, end);
     return next.at(TokenKind::plus) || next.at(TokenKind::equals) || (name.found && sign_follows(next)) ||
            cancels(in, end).said != CancelWord::none;

@@ -250,6 +250,7 @@ private:
     formula_->changes_.clear();
     formula_->forms_.clear();
     formula_->parts_.clear();
+    formula_->warnings_.clear();
   }
   void finish(std::int64_t leaves, std::int64_t gatherings) {
     formula_->letters_ = letters_;

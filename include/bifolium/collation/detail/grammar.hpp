@@ -52,6 +52,7 @@ public:
       if (c_.ended() && quoting_.empty()) break;
       if (c_.ended()) {
         text_ = quoting_, quoting_ = {};
+        this->look_again();
         c_ = cursor(quotation_end_);
         continue;
       }

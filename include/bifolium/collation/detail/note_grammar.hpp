@@ -43,7 +43,9 @@ protected:
     // (<sup>-A1), (<sup>r</sup>+1): without the markup it would be a change
     auto const text = text_.substr(from, to - from);
     bool const item = separator != ChangeForm::Separator::opens;
-    auto const is_change = [&](std::string_view words) { return ChangeSigns{words, this->dialect_}.are_changes(item); };
+    auto const is_change = [&](std::string_view words) {
+      return ChangeSigns{words, this->dialect_, WordsInText{words}}.are_changes(item);
+    };
     if (may_have_markup(text) && with_stored_words(text, is_change))
       return fail(Problem::change_not_understood, from, to);
     while (to > from && blank_before(text_, to) != 0) to -= static_cast<std::uint32_t>(blank_before(text_, to));
@@ -57,7 +59,22 @@ protected:
     return this->add_change(change);
   }
   /// Returns the reader that tells changes from words, for the text before byte `end`.
-  [[nodiscard]] constexpr ChangeSigns signs(std::uint32_t end) const { return {text_.substr(0, end), this->dialect_}; }
+  [[nodiscard]] constexpr ChangeSigns signs(std::uint32_t end) {
+    return {text_.substr(0, end), this->dialect_, words_in_text()};
+  }
+  /// Returns the kinds of words that the text has. They are looked for when the first parenthesis asks.
+  [[nodiscard]] constexpr WordsInText words_in_text() {
+    if (!looked_) has_ = WordsInText{text_}, looked_ = true;
+    return has_;
+  }
+  /// Returns true if the text contains ±. Without it no letter outside parentheses begins a change (A3 ±), so letters
+  /// need not be looked at.
+  [[nodiscard]] constexpr bool has_cancel_sign() noexcept {
+    if (!looked_for_sign_) has_sign_ = text_.find("\xC2\xB1") != text_.npos, looked_for_sign_ = true;
+    return has_sign_;
+  }
+  /// Forgets what the text has: it is another text now.
+  constexpr void look_again() noexcept { looked_ = looked_for_sign_ = false; }
   /// Reads words up to the next comma or semicolon. They begin with a letter or figure, not with a quotation mark
   /// ('1').
   constexpr bool words(ChangeState& s, std::uint32_t from, bool signed_here) {
@@ -141,6 +158,9 @@ protected:
   }
 
 private:
+  WordsInText has_{};
+  bool looked_{false}, has_sign_{false}, looked_for_sign_{false};
+
   /// Returns true if the leaf at the cursor is named with its gathering, and deleted or cancelled already.
   [[nodiscard]] constexpr bool names_deleted(ChangeState const& s) {
     if (!s.list) return false;
@@ -195,6 +215,7 @@ private:
   }
   /// Returns true if the words say that a signature is not used which the formula counts: A-K⁸ (E omitted), A-K⁸ (no E).
   [[nodiscard]] constexpr bool omits_gathering(std::uint32_t from, std::uint32_t to) {
+    if (!words_in_text().omission) return false;
     bool omits = false, named = false;
     for (auto c = cursor(from, to); !c.ended(); c.take()) {
       auto const w = word_at(text_.substr(0, to), c.token.from);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 /// Reads a text that consists of plain runs only, perhaps with a deleted leaf after some of them: A-K⁸ L⁴(−L4). Most
-/// formulas are such, and they need no grammar: no doubt can arise, and no change names a gathering far away. What is
-/// found is passed to the same sinks that the grammar has, so a count and a reading are the same here too.
+/// formulas are such, and they need no grammar: no change names a gathering far away, and the only doubt is a count that
+/// is omitted and means eight. What is found is passed to the same sinks that the grammar has, so a count and a reading
+/// are the same here too.
 #pragma once
 
 #include <bifolium/collation/detail/resolver.hpp>
@@ -22,6 +23,7 @@ struct PlainCount {
 template <class Sink> class PlainText {
   std::string_view text_;
   PlainScanner scanner_;
+  bool omitted_is_eight_;
   Sink& sink_;
   int reached_[2]{}; // the highest places of the capitals and the small letters of this part
   std::uint32_t runs_{};
@@ -43,6 +45,20 @@ template <class Sink> class PlainText {
     change.to = static_cast<std::uint32_t>(deletion.end - 1);
     change.form = {runs_ - 1, ChangeForm::Separator::opens, false};
     sink_.change(change);
+  }
+  /// Gives a run eight leaves if it has no count and the dialect means this. What comes next in a plain text is the end,
+  /// a change or another run, and none of them is the count of this one. But a full point may make it a heading, and 8o at
+  /// the beginning is a format.
+  constexpr bool supply_count(PlainRun& run, std::size_t from) {
+    if (!omitted_is_eight_ || run.marks_end == 0 || (from == 0 && is_digit(text_[0]))) return false;
+    auto const rest = text_.substr(run.marks_end);
+    bool const blank = rest.size() > 1 && rest[0] == ' ' &&
+                       (is_latin_letter(rest[1]) || is_digit(rest[1]) || rest[1] == '[' || rest[1] == '(');
+    if (!blank && !rest.empty() && rest[0] != ';' && rest[0] != '(' && rest != ".") return false;
+    run.leaves = 8;
+    run.end = run.marks_end;
+    sink_.warn({Problem::count_supplied, static_cast<std::uint32_t>(from), static_cast<std::uint32_t>(run.end), 8});
+    return true;
   }
   /// Takes the deleted leaf of the run before it. A second one could be the same leaf.
   constexpr bool deletion(PlainRun const& run, std::size_t& at) {
@@ -72,7 +88,7 @@ template <class Sink> class PlainText {
 
 public:
   constexpr PlainText(std::string_view text, Dialect dialect, Sink& sink) noexcept
-      : text_{text}, scanner_{text, dialect}, sink_{sink} {}
+      : text_{text}, scanner_{text, dialect}, omitted_is_eight_{dialect.omitted == Omitted::eight}, sink_{sink} {}
 
   /// Returns true if a text of this size is so short that no plain text exceeds these limits.
   [[nodiscard]] static constexpr bool is_within(std::string_view text, Limits const& limits) noexcept {
@@ -81,8 +97,8 @@ public:
   [[nodiscard]] constexpr PlainCount read() {
     PlainCount count;
     for (std::size_t at = 0; at < text_.size();) {
-      auto const run = scanner_.run(at);
-      if (run.end == 0) return {};
+      auto run = scanner_.run(at);
+      if (run.end == 0 && !supply_count(run, at)) return {};
       auto& reached = reached_[run.first.is_small() ? 1 : 0];
       if (!PlainScanner::follows(reached, run)) return {};
       reached = run.last.rank;

@@ -26,9 +26,10 @@ struct PlainMark {
   }
 };
 
-/// A plain run. `end` is the position after it, or 0 if the text is not plain.
+/// A plain run.
 struct PlainRun {
-  std::size_t end{};
+  std::size_t end{};       ///< the position after it, or 0 if it is not plain
+  std::size_t marks_end{}; ///< if it is not plain because no count or another one follows, the position after its marks
   PlainMark first{}, last{};
   int leaves{};
   bool inferred{}; ///< true if the first mark is in square brackets
@@ -166,7 +167,11 @@ public:
       if (!take_mark(in, run.last) || run.last.is_small() != run.first.is_small() || run.last.rank <= run.first.rank)
         return run;
     }
-    if (take_count(in, run.leaves)) run.end = place(in);
+    auto const marks = in;
+    if (take_count(in, run.leaves))
+      run.end = place(in);
+    else
+      run.marks_end = place(marks);
     return run;
   }
   /// Reads the deletion of one leaf at byte `from`. Precondition: from <= text.size().

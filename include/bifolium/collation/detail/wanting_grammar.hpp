@@ -30,6 +30,7 @@ protected:
   /// Reads the contents of a parenthesis that says in words that leaves are wanting. Returns false if it says something
   /// else.
   constexpr bool leaves_wanting(std::uint32_t from, std::uint32_t end) {
+    if (!this->words_in_text().absence) return false;
     Wanting found;
     found.c = cursor(from, end);
     if (found.c.at(TokenKind::question)) found.doubtful = true, found.c.take();
@@ -72,7 +73,6 @@ protected:
   }
 
 private:
-  bool looked_{false}, cancels_{false}; // whether the text contains ±, once it was looked for
   struct Wanting {
     struct Leaf { // without initialisers, as SmallList requires
       std::int64_t index, ordinal;
@@ -185,7 +185,7 @@ private:
     auto const t = c_.token;
     auto const lost = t.is(TokenKind::letter) && may_begin_loss(t.from) ? word(c_) : std::string_view{};
     bool const loss_word = ChangeSigns::is_loss_before(lost) && c_.token.spaced;
-    if (t.kind <= TokenKind::symbol && !loss_word && (!t.is(TokenKind::letter) || !has_cancel_sign())) return 0;
+    if (t.kind <= TokenKind::symbol && !loss_word && (!t.is(TokenKind::letter) || !this->has_cancel_sign())) return 0;
     auto const size = static_cast<std::uint32_t>(text_.size());
     if (t.is(TokenKind::plus_minus) && t.spaced) {
       auto const next = c_.ahead();
@@ -215,12 +215,6 @@ private:
   /// Returns true if one of the words of loss can begin at this byte: most letters outside parentheses are marks.
   [[nodiscard]] constexpr bool may_begin_loss(std::uint32_t i) const noexcept {
     return (at(i) == 'l' || at(i) == 'm' || at(i) == 'w') && is_small(at(i + 1)) && is_small(at(i + 2));
-  }
-  /// Returns true if the text contains ±. Without it no letter outside parentheses begins a change (A3 ±), so letters
-  /// need not be looked at.
-  [[nodiscard]] constexpr bool has_cancel_sign() noexcept {
-    if (!looked_) cancels_ = text_.find("\xC2\xB1") != text_.npos, looked_ = true;
-    return cancels_;
   }
 };
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 /// Words in a parenthesis that may be a change, although they are not read as one: they are kept as a note, and it is
-/// told.
+/// told. And which kinds of such words a text has at all: most have none, and then no parenthesis need be asked for them.
 #pragma once
 
 #include <bifolium/collation/detail/word_at.hpp>
@@ -27,6 +27,28 @@ inline constexpr std::string_view words_of_omission[]{"omit"sv,  "omits"sv,   "o
     if (equal_in_any_case(word, one)) return true;
   return false;
 }
+/// The kinds of words about leaves that a text has.
+struct WordsInText {
+  bool cancel{};   ///< about cancels
+  bool absence{};  ///< that leaves are not there
+  bool omission{}; ///< that a letter is not used; also "no" and "not"
+
+  constexpr WordsInText() = default;
+  constexpr explicit WordsInText(std::string_view text) noexcept {
+    for (std::size_t i = 0; i < text.size(); ++i) {
+      if (!is_latin_letter(text[i])) continue;
+      auto const word = word_at(text, i);
+      if (word.size() > 1) {
+        cancel = cancel || cancel_word(word) != CancelWord::none;
+        absence = absence || absence_word(word).says != Absence::none;
+        omission = omission || is_word_of_omission(word) || equal_in_any_case(word, "no") || //
+                   equal_in_any_case(word, "not");
+      }
+      i += word.size();
+    }
+  }
+};
+
 /// Returns true if the words contain a sign or a word of change.
 [[nodiscard]] constexpr bool says_change(std::string_view words) noexcept {
   bool negated = false;
