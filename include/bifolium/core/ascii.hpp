@@ -34,6 +34,13 @@ constexpr bool equal_in_any_case(std::string_view a, std::string_view b) noexcep
     if (small_letter(a[i]) != small_letter(b[i])) return false;
   return true;
 }
+/// Returns true if a text differs at most in capitals and small letters from a row of a table of words, which ends with a
+/// zero byte. Most rows differ in their first letter, so their size is not asked for.
+constexpr bool equal_in_any_case(std::string_view a, char const* row) noexcept {
+  for (auto const c : a)
+    if (small_letter(c) != small_letter(*row) || *row++ == '\0') return false;
+  return *row == '\0';
+}
 /// Returns true for a byte that continues a character of UTF-8: a text must not be cut before it.
 constexpr bool continues_character(char byte) noexcept { return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U; }
 /// Returns the rank of a letter in the alphabet of 26, from 1 for A or a to 26 for Z or z. Precondition, which is not

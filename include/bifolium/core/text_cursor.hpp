@@ -93,8 +93,8 @@ public:
   constexpr std::string_view take_letters() noexcept {
     auto const from = at_;
     for (;;) {
-      while (is_latin_letter(peek())) ++at_;
-      if (peek() != '\xC3' || peek(1) != '\x9F' || at_ - from < 2) return text_.substr(from, at_ - from);
+      while (at_ < text_.size() && is_latin_letter(text_[at_])) ++at_;
+      if (peek() != '\xC3' || peek(1) != '\x9F' || at_ - from < 2) return {text_.data() + from, at_ - from};
       at_ += 2;
     }
   }

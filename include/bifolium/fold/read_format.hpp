@@ -85,8 +85,9 @@ struct FormatScan : TextCursor {
   }
   [[nodiscard]] constexpr bool at_letter() const { return small_letter(peek()) >= 'a'; }
   constexpr std::optional<Shape> shape() {
-    if (!at_letter()) return {};
+    auto const initial = small_letter(peek());
     for (auto const& words : shape_words) {
+      if (words.word[0] != initial) continue;
       auto joined = *this; // quer-4°, oblong-4to
       if (joined.take_in_any_case(words.word) && joined.take('-')) return *this = joined, words.shape;
       if (take_whole_word(words.word)) return words.shape;
@@ -106,8 +107,7 @@ constexpr std::optional<Format> read_format_word(FormatScan& scan) {
   for (auto word : not_determined_words)
     if (take(word)) return Format{};
   for (auto const& words : format_words)
-    for (auto word : {words.abbreviation, words.name, words.alias})
-      if (take(word)) return Format::of(words.leaves);
+    if (take(words.abbreviation) || take(words.name) || take(words.alias)) return Format::of(words.leaves);
   for (auto const& words : other_format_names)
     if (take(words.name)) return Format::of(words.leaves);
   if (take("folios"sv) || take("fol"sv)) return Format::of(2);

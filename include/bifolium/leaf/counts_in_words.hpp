@@ -64,8 +64,9 @@ struct NumberInWords {
   for (std::optional<NumberInWords> found;; end.skip(1)) { // twenty-fours: the longest that is a number
     end.take_letters();
     auto const word = c.text().substr(from, end.at() - from);
-    auto const several = number_of_plural(word), one = number_of_word(word);
-    if (several || one) found = NumberInWords{several ? *several : *one, several.has_value(), false}, cursor = end;
+    auto const several = number_of_plural(word);
+    auto const number = several ? several : number_of_word(word);
+    if (number) found = NumberInWords{*number, several.has_value(), false}, cursor = end;
     if (end.peek() != '-' || !is_latin_letter(end.peek(1)) || word.size() > 12) return found;
   }
 }

@@ -86,9 +86,10 @@ inline constexpr AbsenceRow absence_rows[]{
 
 /// Returns what a word says of leaves that are not there, in capitals or small letters: wants, lacking, missing, fehlt.
 [[nodiscard]] constexpr AbsenceWord absence_word(std::string_view word) noexcept {
-  if (word.size() < 4 || std::string_view{"adeflmorw"}.find(small_letter(word[0])) == std::string_view::npos) return {};
+  if (word.size() < 4) return {};
+  auto const initial = small_letter(word[0]);
   for (auto const& row : detail::absence_rows)
-    if (equal_in_any_case(word, row.word)) return row.meaning;
+    if (row.word[0] == initial && equal_in_any_case(word, row.word)) return row.meaning;
   return {};
 }
 /// Returns true for a word that means that the ideal copy may not have leaves: wants, lacking. "Missing" is not among

@@ -134,6 +134,11 @@ template <class Use> [[nodiscard]] constexpr auto with_stored_words(std::string_
 }
 /// Returns the words as they are stored, without tags and entities, and without blanks at the end.
 [[nodiscard]] inline std::string stored_words(std::string_view text) {
+  if (!may_have_markup(text)) { // nothing to take out but blanks
+    auto const from = text.find_first_not_of(' ');
+    if (from == text.npos) return {};
+    return std::string{text.substr(from, text.find_last_not_of(" \t\r\n") + 1 - from)};
+  }
   MarkupRemover const removed{text};
   return std::string{removed.words()};
 }

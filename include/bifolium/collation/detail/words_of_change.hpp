@@ -36,16 +36,17 @@ struct WordsInText {
   constexpr WordsInText() = default;
   constexpr explicit WordsInText(std::string_view text) noexcept {
     for (std::size_t i = 0; i < text.size(); ++i) {
-      if (!is_latin_letter(text[i])) continue;
-      auto const word = word_at(text, i);
-      if (word.size() > 1) {
-        cancel = cancel || cancel_word(word) != CancelWord::none;
-        absence = absence || absence_word(word).says != Absence::none;
-        omission = omission || is_word_of_omission(word) || equal_in_any_case(word, "no") || //
-                   equal_in_any_case(word, "not");
-      }
-      i += word.size();
+      auto const from = i;
+      while (i < text.size() && is_latin_letter(text[i])) ++i;
+      if (i - from > 1) add({text.data() + from, i - from});
     }
+  }
+
+private:
+  constexpr void add(std::string_view word) noexcept {
+    cancel = cancel || cancel_word(word) != CancelWord::none;
+    absence = absence || absence_word(word).says != Absence::none;
+    omission = omission || is_word_of_omission(word) || equal_in_any_case(word, "no") || equal_in_any_case(word, "not");
   }
 };
 
