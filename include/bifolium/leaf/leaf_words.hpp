@@ -27,10 +27,10 @@ inline constexpr BlankWord blank_word_rows[]{{"blank"},         {"blanks", true}
 
 /// Returns the row of a word that means blank, in capitals or small letters, or null.
 [[nodiscard]] constexpr BlankWord const* blank_word(std::string_view word) noexcept {
-  auto const first = word.size() < 2 ? '\0' : small_letter(word[0]);
-  if (first != 'b' && first != 'w' && first != 'l' && first != 'v') return nullptr; // most words begin otherwise
+  auto const initial = word.size() < 2 ? '\0' : small_letter(word[0]);
+  if (initial != 'b' && initial != 'w' && initial != 'l' && initial != 'v') return nullptr; // most words begin otherwise
   for (auto const& row : blank_word_rows)
-    if (equal_in_any_case(word, row.word)) return &row;
+    if (row.word[0] == initial && equal_in_any_case(word, row.word)) return &row;
   return nullptr;
 }
 } // namespace detail
@@ -97,22 +97,28 @@ inline constexpr AbsenceRow absence_rows[]{
 [[nodiscard]] constexpr bool is_wanting_word(std::string_view word) noexcept {
   return absence_word(word).says == Absence::wanting;
 }
+namespace detail {
+inline constexpr char const* linking_words[]{"is",    "are", "both", "all", "a",    "was",  "were",
+                                             "being", "ist", "sind", "est", "sont", "sono", "en"};
+inline constexpr char const* doubting_words[]{"probably", "prob",     "perhaps",    "presumably",
+                                              "presumed", "possibly", "apparently", "likely"};
+/// Returns true if a word is in the table, in capitals or small letters. Most words begin otherwise.
+template <std::size_t N> [[nodiscard]] constexpr bool is_one_of(std::string_view word, char const* const (&table)[N]) {
+  auto const initial = word.empty() ? '\0' : small_letter(word[0]);
+  for (auto const* const row : table)
+    if (row[0] == initial && equal_in_any_case(word, row)) return true;
+  return false;
+}
+} // namespace detail
+
 /// Returns true for a word between the name of a leaf and what is said of it: K8 is blank, A1 a cancel, H8 ist leer, K8 en
 /// blanco.
 [[nodiscard]] constexpr bool is_linking_word(std::string_view word) noexcept {
-  using namespace std::string_view_literals;
-  for (auto const one : {"is"sv, "are"sv, "both"sv, "all"sv, "a"sv, "was"sv, "were"sv, "being"sv, "ist"sv, "sind"sv,
-                         "est"sv, "sont"sv, "sono"sv, "en"sv})
-    if (equal_in_any_case(word, one)) return true;
-  return false;
+  return detail::is_one_of(word, detail::linking_words);
 }
 /// Returns true for a word that makes what is said of a leaf doubtful: K8 is probably blank.
 [[nodiscard]] constexpr bool is_doubting_word(std::string_view word) noexcept {
-  using namespace std::string_view_literals;
-  for (auto const one :
-       {"probably"sv, "prob"sv, "perhaps"sv, "presumably"sv, "presumed"sv, "possibly"sv, "apparently"sv, "likely"sv})
-    if (equal_in_any_case(word, one)) return true;
-  return false;
+  return detail::is_one_of(word, detail::doubting_words);
 }
 /// What a word about a cancel says.
 enum class CancelWord : std::uint8_t {
@@ -147,6 +153,7 @@ struct CountedLeaves {
 [[nodiscard]] constexpr std::optional<CountedLeaves> take_counted_leaves(TextCursor& cursor) noexcept {
   auto c = cursor;
   auto const take = [&](std::string_view word) {
+    if (small_letter(c.peek()) != word[0]) return false;
     auto next = c;
     if (!equal_in_any_case(next.take_letters(), word)) return false;
     next.take_blanks();

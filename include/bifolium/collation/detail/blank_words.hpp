@@ -81,6 +81,7 @@ class BlankWords {
   }
   constexpr void after(std::string_view word) { c_ = TokenCursor{words_, c_.token.from + word.size()}; }
   constexpr bool take(std::string_view one) {
+    if (!c_.at(TokenKind::letter) || small_letter(static_cast<char>(c_.token.value)) != one[0]) return false;
     auto const w = word();
     if (!equal_in_any_case(w, one)) return false;
     after(w);
@@ -90,7 +91,7 @@ class BlankWords {
   template <std::size_t N> constexpr void skip(std::string_view const (&any)[N]) {
     for (auto w = word(); !w.empty(); w = word()) {
       bool known = false;
-      for (auto const one : any) known = known || equal_in_any_case(w, one);
+      for (auto const& one : any) known = known || equal_in_any_case(w, one);
       if (!known) return;
       after(w);
     }
@@ -234,11 +235,33 @@ class BlankWords {
       if (is_blank_word(word())) return false;
     return separator() && !c_.ended();
   }
-  /// Finds the first phrase. Returns what it says without taking it.
-  constexpr BlanksSaid find_phrase() {
+  /// The leaves of a phrase, until it is understood.
+  struct Kept {
+    BlankNamed leaves[8]{};
+    int size{};
+    bool all{true}; ///< false if there are more
+    constexpr void operator()(BlankNamed const& one) {
+      if (size < 8)
+        leaves[size++] = one;
+      else
+        all = false;
+    }
+  };
+  /// Takes a phrase and calls `add` with its leaves. If the phrase names none, or is not understood, takes nothing.
+  template <class Add> constexpr BlanksSaid whole_phrase(Add& add) {
+    auto trial = *this;
+    Kept kept;
+    auto const said = trial.phrase(kept);
+    if (said != BlanksSaid::leaves) return said;
+    if (!kept.all) return phrase(add);
+    *this = trial;
+    for (int i = 0; i < kept.size; ++i) add(kept.leaves[i]);
+    return said;
+  }
+  /// Takes the first phrase that is understood.
+  template <class Add> constexpr BlanksSaid first_phrase(Add& add) {
     for (begin_ = 0;; begin_ = c_.token.from) {
-      auto trial = *this;
-      auto const said = trial.phrase([](BlankNamed const&) {});
+      auto const said = whole_phrase(add);
       if (said != BlanksSaid::unclear || !take_remark()) return said;
     }
   }
@@ -250,17 +273,13 @@ public:
   /// Other words may follow: K8 blank; A2 missigned.
   template <class Add> constexpr BlanksSaid read(Add add) {
     rest_ = words_.size();
-    auto const first = find_phrase();
+    auto const first = first_phrase(add);
     if (first != BlanksSaid::leaves) return begin_ == 0 ? first : BlanksSaid::unclear;
-    static_cast<void>(phrase(add));
     while (separator()) {
       auto const begin = c_.token.from;
-      auto trial = *this;
-      if (trial.phrase([](BlankNamed const&) {}) != BlanksSaid::leaves) {
-        rest_ = begin;
-        return has_blank_word(words_.substr(begin)) ? BlanksSaid::unclear : BlanksSaid::leaves;
-      }
-      static_cast<void>(phrase(add));
+      if (whole_phrase(add) == BlanksSaid::leaves) continue;
+      rest_ = begin;
+      return has_blank_word(words_.substr(begin)) ? BlanksSaid::unclear : BlanksSaid::leaves;
     }
     return c_.ended() ? BlanksSaid::leaves : BlanksSaid::unclear;
   }
