@@ -96,3 +96,26 @@ TEST_CASE("a figure of a format before the first gathering is a part, with a dou
   CHECK(two->warnings().empty());
   CHECK((*read_formula("8. Teil: A⁸")).warnings().empty());
 }
+
+TEST_CASE("two letters side by side are two gatherings where the alphabet has them in this order, and nowhere else") {
+  // the rule of the grammar, asked of every pair of letters: the next letter, or the first of the other series (zA)
+  for (int choice = 0; choice < 8; ++choice) {
+    Letters const letters{(choice & 1) != 0, (choice & 2) != 0, (choice & 4) != 0};
+    Alphabet const alphabet{letters};
+    Dialect const dialect{Omitted::next, letters, true};
+    for (char const a : std::string_view{"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"})
+      for (char const b : std::string_view{"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"}) {
+        auto const first = *letter_rank(a), second = *letter_rank(b);
+        bool const same_series = is_small(a) == is_small(b);
+        bool const pi = small_letter(a) == 'p' && b == 'i';
+        if (first == second || pi || a == 'J' || !alphabet.has(first) || !alphabet.has(second)) continue;
+        std::string const text{a, b, '8'};
+        bool const in_order =
+            same_series ? alphabet.place(second) == alphabet.place(first) + 1 : alphabet.place(second) == 1;
+        auto const count = count_formula(text, dialect);
+        CAPTURE(text);
+        CHECK(count.has_value() == in_order);
+        if (count) CHECK(count->gatherings == 2);
+      }
+  }
+}

@@ -39,10 +39,11 @@ using namespace std::string_view_literals;
 
 /// Returns true if one of the words means blank.
 [[nodiscard]] constexpr bool has_blank_word(std::string_view words) noexcept {
-  for (std::size_t i = 0; i < words.size();) {
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    if (!is_latin_letter(words[i])) continue;
     auto const word = word_at(words, i);
     if (is_blank_word(word)) return true;
-    i += word.empty() ? 1 : word.size();
+    i += word.size(); // no letter follows a word
   }
   return false;
 }

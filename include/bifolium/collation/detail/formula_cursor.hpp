@@ -30,6 +30,14 @@ namespace detail {
 /// Looks at the text of a formula. It uses the dialect, because letters side by side are signatures if the alphabet has
 /// them in this order.
 class FormulaCursor : protected CountReader {
+  /// Returns true if two letters show that the letters are a word: the second is not the same, nor A, nor the next in the
+  /// alphabet, where J, U and W may be missing. This is true of most words. P and C may begin pi and chi.
+  [[nodiscard]] static constexpr bool is_word_at_once(char a, char b) noexcept {
+    auto const first = small_letter(a), second = small_letter(b);
+    if (!is_latin_letter(a) || !is_latin_letter(b) || first == second || first == 'p' || first == 'c') return false;
+    return second != 'a' && (is_small(a) != is_small(b) || second < first || second > first + 3);
+  }
+
 protected:
   Alphabet alphabet_;
   bool flat_counts_;
@@ -62,6 +70,7 @@ protected:
   }
   /// Returns true if the letters at byte `i` are a word and not signatures side by side (ab, lm, zaa, zA).
   [[nodiscard]] constexpr bool is_word(std::uint32_t i) const noexcept {
+    if (is_word_at_once(at(i), at(i + 1U))) return true;
     auto const letters_together = word_at(text_, i);
     if (letters_together.size() < 2) return false;
     TokenCursor c{text_, i, i + letters_together.size()};

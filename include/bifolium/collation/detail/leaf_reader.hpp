@@ -152,6 +152,10 @@ private:
   [[nodiscard]] constexpr NamedLeaf bare_name(TokenCursor c) const noexcept {
     NamedLeaf name;
     auto const from = c.token.from;
+    auto i = from; // most words end without a figure
+    while (is_latin_letter(at(i)) || at(i) == ' ') ++i;
+    if (auto const after = at(i); after == '\0' || std::string_view{"),.;?"}.find(after) != std::string_view::npos)
+      return name;
     auto last = c.token;
     for (; c.at(TokenKind::letter); c.take()) last = c.token;
     if (last.spaced) return name; // verso of K8: words, and a leaf
@@ -165,8 +169,16 @@ private:
     name.end = c.token.to;
     return name;
   }
+  /// Returns true if a letter is not the signature of a leaf because of the letter after it: it doubles none and is no
+  /// Roman numeral. P and C may begin pi and chi.
+  [[nodiscard]] static constexpr bool begins_words(char a, char b) noexcept {
+    auto const first = small_letter(a), second = small_letter(b);
+    return is_latin_letter(a) && is_latin_letter(b) && first != second && first != 'p' && first != 'c' &&
+           std::string_view{"ivxlcdmj"}.find(second) == std::string_view::npos;
+  }
   [[nodiscard]] constexpr NamedLeaf signed_leaf(TokenCursor c, std::uint32_t end) const noexcept {
     NamedLeaf name;
+    if (c.at(TokenKind::letter) && begins_words(at(c.token.from), at(c.token.from + 1U))) return name;
     auto const mark = CountReader{text_.substr(0, end), letters_}.take(c);
     if (!mark || mark.end > end || is_plus(mark)) return name;
     name.key = mark.key;

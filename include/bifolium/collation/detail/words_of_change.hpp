@@ -10,22 +10,21 @@
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
-using namespace std::string_view_literals;
 
 /// Words that say that leaves are changed or inserted (common practice, no source). They are not counted, so there is a
 /// warning; as there is for those of leaves that are not there (leaf/leaf_words.hpp).
-inline constexpr std::string_view words_of_change[]{
-    "added"sv,    "canc"sv,  "cancellanda"sv, "cancellandum"sv, "carton"sv, "cartons"sv, "cut"sv,        "extra"sv,
-    "inserted"sv, "moved"sv, "plus"sv,        "replaced"sv,     "stub"sv,   "stubs"sv,   "transferred"sv};
+inline constexpr char const* words_of_change[]{
+    "absent", "added",   "canc",     "cancellanda", "cancellandum", "carton",   "cartons",     "cut",
+    "deest",  "deleted", "desunt",   "excised",     "extra",        "fehlen",   "fehlt",       "inserted",
+    "manca",  "mancano", "mancante", "manquant",    "manque",       "manquent", "minus",       "missing",
+    "moved",  "plus",    "removed",  "replaced",    "stub",         "stubs",    "transferred", "without"};
 /// Words that say that a letter is not used (common practice, no source).
-inline constexpr std::string_view words_of_omission[]{"omit"sv,  "omits"sv,   "omitted"sv,  "omitting"sv,
-                                                      "skips"sv, "skipped"sv, "skipping"sv, "unused"sv};
+inline constexpr char const* words_of_omission[]{"omit",  "omits",   "omitted",  "omitting",
+                                                 "skips", "skipped", "skipping", "unused"};
 
 /// Returns true for a word that says that a letter is not used.
 [[nodiscard]] constexpr bool is_word_of_omission(std::string_view word) noexcept {
-  for (auto const one : words_of_omission)
-    if (equal_in_any_case(word, one)) return true;
-  return false;
+  return is_one_of(word, words_of_omission);
 }
 /// The kinds of words about leaves that a text has.
 struct WordsInText {
@@ -61,9 +60,7 @@ private:
     if (absence_word(w).says != Absence::none || cancel_word(w) != CancelWord::none) return true;
     if (negated && equal_in_any_case(w, "present")) return true;
     negated = equal_in_any_case(w, "not");
-    if (w.size() > 2)
-      for (auto const one : words_of_change)
-        if (equal_in_any_case(w, one)) return true;
+    if (is_one_of(w, words_of_change)) return true;
     if (!w.empty()) c = TokenCursor{words, c.token.from + w.size() - 1};
   }
   return false;
