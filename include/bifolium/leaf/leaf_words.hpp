@@ -28,7 +28,8 @@ inline constexpr BlankWord blank_word_rows[]{{"blank"},         {"blanks", true}
 /// Returns the row of a word that means blank, in capitals or small letters, or null.
 [[nodiscard]] constexpr BlankWord const* blank_word(std::string_view word) noexcept {
   auto const initial = word.size() < 2 ? '\0' : small_letter(word[0]);
-  if (initial != 'b' && initial != 'w' && initial != 'l' && initial != 'v') return nullptr; // most words begin otherwise
+  if (initial != 'b' && initial != 'w' && initial != 'l' && initial != 'v')
+    return nullptr; // most words begin otherwise
   for (auto const& row : blank_word_rows)
     if (row.word[0] == initial && equal_in_any_case(word, row.word)) return &row;
   return nullptr;
@@ -86,8 +87,8 @@ inline constexpr AbsenceRow absence_rows[]{
 
 /// Returns what a word says of leaves that are not there, in capitals or small letters: wants, lacking, missing, fehlt.
 [[nodiscard]] constexpr AbsenceWord absence_word(std::string_view word) noexcept {
-  if (word.size() < 4) return {};
-  auto const initial = small_letter(word[0]);
+  auto const initial = word.size() < 4 ? '\0' : small_letter(word[0]);
+  if (std::string_view{"adeflmorw"}.find(initial) == std::string_view::npos) return {}; // most words begin otherwise
   for (auto const& row : detail::absence_rows)
     if (row.word[0] == initial && equal_in_any_case(word, row.word)) return row.meaning;
   return {};

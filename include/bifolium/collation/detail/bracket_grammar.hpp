@@ -56,7 +56,7 @@ protected:
   constexpr bool changes_or_words(TokenCursor const& in, std::uint32_t from, std::uint32_t close) {
     bool const square = at(from) == '[';
     auto const i = in.token.from;
-    if (this->signs(close).are_changes(in, close)) {
+    if (ChangeSigns::begins_with_sign(in) || this->signs(close).are_changes(in, close)) {
       if (square) warn(Problem::change_in_square_brackets, from, close + 1);
       return this->changes(i, close);
     }
@@ -118,10 +118,13 @@ protected:
     auto const close = this->closing_square(c_.token.to);
     if (close == 0) return false;
     auto const in = cursor(c_.token.to, close);
-    for (auto c = in; !c.ended(); c.take()) // in a parenthesis, in which words are written, these have a meaning
-      if (c.at(TokenKind::open_round) || c.at(TokenKind::close_round) || c.at(TokenKind::plus) ||
-          c.at(TokenKind::equals) || c.at(TokenKind::plus_minus))
-        return false;
+    auto const inside = text_.substr(c_.token.to, close - c_.token.to);
+    bool const plain = !may_be_raised(inside); // no sign that is not ASCII either
+    if (!plain || inside.find_first_of("()+=") != inside.npos)
+      for (auto c = in; !c.ended(); c.take()) // in a parenthesis, in which words are written, these have a meaning
+        if (c.at(TokenKind::open_round) || c.at(TokenKind::close_round) || c.at(TokenKind::plus) ||
+            c.at(TokenKind::equals) || c.at(TokenKind::plus_minus))
+          return false;
     FoundElement e;
     auto p = in;
     bool const marked = p.at(TokenKind::quote) && this->take_element(p, e); // ["fol1"1]
@@ -138,8 +141,9 @@ protected:
       words = next.at(TokenKind::letter) && next.token.spaced && is_word(next.token.from);
     }
     bool const last = after.ended() || after.at(TokenKind::point) || after.at(TokenKind::semicolon);
-    words = words || ((last || after.token.spaced) && has_word_and_figure(in)); // [advts. H1-2]
-    if (!words && separated_ && last)                                           // . [Library Co]
+    bool const figures = !plain || inside.find_first_of("0123456789") != inside.npos;
+    words = words || (figures && (last || after.token.spaced) && has_word_and_figure(in)); // [advts. H1-2]
+    if (!words && separated_ && last)                                                      // . [Library Co]
       words = word(in).size() > 1 && is_word(in.token.from) && second.at(TokenKind::letter) && second.token.spaced;
     if (!words) return false;
     c_ = after;

@@ -152,10 +152,11 @@ private:
   [[nodiscard]] constexpr NamedLeaf bare_name(TokenCursor c) const noexcept {
     NamedLeaf name;
     auto const from = c.token.from;
-    auto i = from; // most words end without a figure
+    auto i = from; // most words end without a figure, and without markup or blanks of other kinds
     while (is_latin_letter(at(i)) || at(i) == ' ') ++i;
-    if (auto const after = at(i); after == '\0' || std::string_view{"),.;?"}.find(after) != std::string_view::npos)
-      return name;
+    auto const after = at(i);
+    bool const ends = after > ' ' && after <= '~' && !is_digit(after) && after != '<' && after != '&' && after != '^';
+    if (after == '\0' || ends) return name;
     auto last = c.token;
     for (; c.at(TokenKind::letter); c.take()) last = c.token;
     if (last.spaced) return name; // verso of K8: words, and a leaf

@@ -209,8 +209,9 @@ private:
       if (auto const name = leaf_name(c, to); name.found && name.leaf > 0) return true;
     }
     auto const words = text_.substr(from, to - from);
-    for (TokenCursor c{words}; !c.ended(); c.take())
-      if (c.token.is_raised_figure()) return true; // alternate B⁴
+    if (may_be_raised(words))
+      for (TokenCursor c{words}; !c.ended(); c.take())
+        if (c.token.is_raised_figure()) return true; // alternate B⁴
     return says_change(words) || omits_gathering(from, to);
   }
   /// Returns true if the words say that a signature is not used which the formula counts: A-K⁸ (E omitted), A-K⁸ (no E).
