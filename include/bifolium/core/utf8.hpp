@@ -147,6 +147,7 @@ constexpr bool is_space(char32_t c) noexcept { return is_blank(c) || c == '\n' |
 constexpr std::size_t blank_at(std::string_view text, std::size_t at) noexcept {
   if (at >= text.size()) return 0;
   auto const byte = static_cast<unsigned char>(text[at]);
+  if (byte > ' ' && byte < 0x7F) return 0; // most bytes are letters and figures
   auto const c = byte < 0x80 ? CodePoint{byte, 1} : decode(text, at);
   return is_space(c.value) ? c.bytes : 0U;
 }

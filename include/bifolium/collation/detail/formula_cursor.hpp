@@ -135,12 +135,18 @@ protected:
     }
     return false;
   }
+  /// Returns true if an extent without a number before it may begin with this letter: with a unit of pages or leaves, or
+  /// with a Roman numeral.
+  [[nodiscard]] static constexpr bool may_begin_extent(char letter) noexcept {
+    return letter == 'P' || std::string_view{"pflcivxdmj"}.find(letter) != std::string_view::npos;
+  }
   /// Returns true for a number of leaves, pages or plates, or a pagination: 50 Bl., [404] leaves, pp. [4] 1-234, + 4
   /// plates.
   [[nodiscard]] constexpr bool is_extent(TokenCursor c) const noexcept {
     bool const plus = c.at(TokenKind::plus);
     if (plus) c.take();
     if (c.at(TokenKind::open_square) && is_capital(at(c.token.to))) return false; // [A]
+    if (c.at(TokenKind::letter) && !plus && !may_begin_extent(static_cast<char>(c.token.value))) return false;
     if (is_pagination(c) || (!plus && is_page_sequence(c))) return true;
     bool const bracket = c.at(TokenKind::open_square);
     if (bracket) c.take();

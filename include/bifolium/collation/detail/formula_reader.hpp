@@ -173,7 +173,9 @@ public:
     if (formula_ != nullptr) formula_->blanks_.push_back(leaf);
   }
   void warn(Doubt const& doubt) {
-    if (formula_ != nullptr) formula_->warnings_.push_back(error(doubt));
+    if (formula_ == nullptr) return;
+    if (formula_->warnings_.empty()) formula_->warnings_.reserve(4); // one doubt seldom comes alone
+    formula_->warnings_.push_back(error(doubt));
   }
   void format(Format format) {
     if (formula_ != nullptr && !formula_->format_) formula_->format_ = format;

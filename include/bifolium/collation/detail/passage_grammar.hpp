@@ -132,6 +132,8 @@ protected:
     bool const article = at(next) == 'a' && this->is_blank_at(next + 1); // B2 a cancel
     if (figure == from || (!sign && !article && (!is_small(at(next)) || !is_small(at(next + 1))))) return false;
     auto const size = static_cast<std::uint32_t>(text_.size());
+    bool const opens = at(from) == '(' && figure - from < 48;
+    if (opens && text_.substr(from, figure - from).find(')') == text_.npos) return false; // (last leaf blank)
     auto const name = leaf_name(c_, size);
     if (!name.found || !name.gathering_named || name.leaf < 1) return false;
     auto c = cursor(name.end);
