@@ -227,3 +227,14 @@ TEST_CASE("trimming leaves what is not at an end") {
   STATIC_CHECK(trimmed("", " ,").empty());
   STATIC_CHECK(trimmed("x A8 y", {1, 5}, " ") == TextSpan{2, 4});
 }
+
+TEST_CASE("a word is compared with a row of a table, which ends with a zero byte, as with any other text") {
+  char const* const rows[]{"", "a", "blank", "blanks", "thirty-two"};
+  for (std::string_view const word : {"", "a", "A", "BLANK", "Blanks", "blankss", "blan", "thirty-Two", "thirty"})
+    for (auto const* const row : rows) {
+      CAPTURE(std::string{word});
+      CAPTURE(std::string{row});
+      CHECK(equal_in_any_case(word, row) == equal_in_any_case(word, std::string_view{row}));
+    }
+  CHECK_FALSE(equal_in_any_case(std::string_view{"a\0", 2}, "a"));
+}
