@@ -41,7 +41,8 @@ public:
   }
   /// Returns true if a word replaces the sign of a deletion: less K8, wants A1.
   [[nodiscard]] constexpr bool begins_with_loss(TokenCursor const& c, std::uint32_t end) const {
-    return has_.absence && is_loss_before(word(c)) && leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
+    return has_.absence && is_loss_before(word(c)) &&
+           leaf_name(cursor(c.token.from + word(c).size(), end), end).leaf > 0;
   }
   /// Reads words that say that leaves are cancels: A1 a cancel.
   [[nodiscard]] constexpr CancelWords cancels(TokenCursor const& c, std::uint32_t end) const {
