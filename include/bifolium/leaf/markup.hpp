@@ -30,6 +30,13 @@ struct Markup {
 namespace detail {
 /// A longer tag is read as text.
 inline constexpr std::size_t longest_tag = 48;
+/// Returns true if something in the text may be above the line or below it: there is markup, a bracket in which it may
+/// be named, or a character that is not ASCII.
+[[nodiscard]] constexpr bool may_be_raised(std::string_view text) noexcept {
+  for (auto const c : text)
+    if (c == '<' || c == '^' || c == '[' || static_cast<unsigned char>(c) >= 0x80) return true;
+  return false;
+}
 } // namespace detail
 /// Returns the markup at byte `i`. The brace that ends ^{ is not reported, because a brace can also be text.
 [[nodiscard]] constexpr Markup markup_at(std::string_view text, std::size_t i) noexcept {
@@ -64,13 +71,6 @@ inline constexpr std::size_t longest_tag = 48;
     semicolon = semicolon || c == ';';
   }
   return ampersand && semicolon;
-}
-/// Returns true if something in the text may be above the line or below it: there is markup, a bracket in which it may
-/// be named, or a character that is not ASCII.
-[[nodiscard]] constexpr bool may_be_raised(std::string_view text) noexcept {
-  for (auto const c : text)
-    if (c == '<' || c == '^' || c == '[' || static_cast<unsigned char>(c) >= 0x80) return true;
-  return false;
 }
 /// Returns the number of bytes of the markup at byte `i` that ends a style which has begun, so that a brace is one too,
 /// or 0 if there is none.
