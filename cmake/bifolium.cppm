@@ -192,6 +192,7 @@ module;
 #include <bifolium/paper/country_code.hpp>
 #include <bifolium/paper/length.hpp>
 #include <bifolium/paper/length_unit.hpp>
+#include <bifolium/paper/length_words.hpp>
 #include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/mould.hpp>
 #include <bifolium/paper/place.hpp>
@@ -557,6 +558,7 @@ using bifolium::WantingPortion;
 using bifolium::WeightCounts;
 using bifolium::Word;
 using bifolium::Working;
+using bifolium::WrittenUnit;
 using bifolium::YearRange;
 using bifolium::YearShares;
 using bifolium::absence_word;
@@ -723,6 +725,7 @@ using bifolium::leaf_size;
 using bifolium::leans_on;
 using bifolium::leaves_line;
 using bifolium::length_cast;
+using bifolium::length_in;
 using bifolium::letter_rank;
 using bifolium::letters_apart;
 using bifolium::letters_of;
@@ -890,6 +893,7 @@ using bifolium::take_counts_in_words;
 using bifolium::take_formula_heading;
 using bifolium::take_gathered;
 using bifolium::take_half_sheet;
+using bifolium::take_length_word;
 using bifolium::take_number_in_words;
 using bifolium::take_word_before_counts;
 using bifolium::the_scheme_does_not_fold;

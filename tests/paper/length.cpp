@@ -4,6 +4,7 @@
 #include <bifolium/paper/length.hpp>
 #include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/read_length.hpp>
+#include <bifolium/paper/sheet_size.hpp>
 
 #include "check.hpp"
 
@@ -275,6 +276,36 @@ TEST_CASE("vulgar fractions in one character are those of Unicode") {
     REQUIRE_MESSAGE(length, character);
     CHECK(length->count() == doctest::Approx((7 + part) * 25.4));
   }
+}
+
+TEST_CASE(
+    "a unit has many words, in capitals and small letters, with a full stop and without") { // common practice, no source
+  struct Words {
+    std::vector<char const*> words;
+    millimetres two;
+  };
+  for (auto const& [words, two] :
+       {Words{
+            {"mm", "millimetres", "millimetre", "millimeters", "Millimeter", "millimètres", "millimetri", "milímetros"},
+            2_mm},
+        Words{{"cm", "cms", "centimetres", "centimeters", "Zentimeter", "centimètres", "centimetri", "centímetros"},
+              20_mm},
+        Words{{"in", "inch", "inches", "\"", "\u2033"}, 2_in}, Words{{"pouces", "pouce"}, 2_pouces},
+        Words{{"lignes", "ligne", "lig"}, 2_lignes}})
+    for (std::string const word : words)
+      for (std::string const before : {"2 ", "2", "2\u00a0"})
+        for (std::string const after : {"", ".", " "}) {
+          bool const sign = word == "\"" || word == "\u2033";
+          if (sign && after == ".") continue;
+          auto const text = before + word + after;
+          CAPTURE(text);
+          CHECK(read_length(text) == two);
+          std::string capitals;
+          for (char const c : text) capitals += capital_letter(c);
+          CHECK(read_length(capitals) == two);
+        }
+  CHECK(read_length("9 pouces 6 lig.") == millimetres{9.5_pouces});
+  CHECK(length_in(SheetUnit::pouce, 2) == millimetres{2_pouces});
 }
 
 TEST_CASE("what is no length is an error that says where") {

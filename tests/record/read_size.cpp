@@ -148,6 +148,13 @@ TEST_CASE("words for units, height and sheets") { // common practice, no source
     CHECK(size(text).unread.empty());
   }
   CHECK(size("200 millimètres").height == size("200 mm").height);
+  for (std::string const word : {"Millimeter", "millimetre", "milímetros", "MM."})
+    CHECK(size(std::string_view{"200 " + word}).height == size("200 mm").height);
+  for (std::string const word : {"inches", "Inch", "in", "in.", "\"", "\u2033"})
+    CHECK(size(std::string_view{"8 " + word}).height == size("8 in.").height);
+  for (std::string const word : {"lignes", "ligne", "lig.", "Lignes"})
+    CHECK(size(std::string_view{"6 pouces 11 " + word}).height == size("6 pouces 11 lignes").height);
+  CHECK(!read_size("11 lignes"));
   CHECK(size("20 cm approx.").height == SizeRange{180, 210});
   CHECK(size("20 cm approx.").approximate);
   CHECK(size("24-28 x 18 cm").tallest == cm(28));

@@ -9,6 +9,7 @@
 #include <bifolium/core/fraction_text.hpp>
 #include <bifolium/core/text_cursor.hpp>
 #include <bifolium/paper/length.hpp>
+#include <bifolium/paper/length_words.hpp>
 
 #include <string_view>
 
@@ -21,14 +22,29 @@ struct Quotient {
   double above{}, below{1};
 };
 
-struct UnitWord {
-  char const* word; // the length of the word is not measured before it is compared
+/// A unit of length: how many millimetres it has.
+struct UnitRead {
   double num, den;
   bool pouces, lignes;
 };
-template <class Unit> constexpr UnitWord unit_word(char const* word) {
-  return {word, static_cast<double>(Unit::num), static_cast<double>(Unit::den), std::is_same_v<Unit, ParisInch>,
+template <class Unit> constexpr UnitRead unit_read() {
+  return {static_cast<double>(Unit::num), static_cast<double>(Unit::den), std::is_same_v<Unit, ParisInch>,
           std::is_same_v<Unit, ParisLine>};
+}
+constexpr UnitRead unit_read(WrittenUnit unit) {
+  switch (unit) {
+  case WrittenUnit::cm:
+    return unit_read<Centimetre>();
+  case WrittenUnit::inch:
+    return unit_read<Inch>();
+  case WrittenUnit::pouce:
+    return unit_read<ParisInch>();
+  case WrittenUnit::ligne:
+    return unit_read<ParisLine>();
+  case WrittenUnit::mm:
+    break;
+  }
+  return unit_read<Millimetre>();
 }
 
 /// Reads one text. `problem_` is set at the first error.
@@ -103,41 +119,16 @@ public:
     return true;
   }
 
-  constexpr bool unit(UnitWord& unit) {
-    constexpr UnitWord words[]{unit_word<Millimetre>("millimetres"),
-                               unit_word<Millimetre>("millimetre"),
-                               unit_word<Millimetre>("millimeters"),
-                               unit_word<Millimetre>("millimeter"),
-                               unit_word<Millimetre>("mm"),
-                               unit_word<Centimetre>("centimetres"),
-                               unit_word<Centimetre>("centimetre"),
-                               unit_word<Centimetre>("centimeters"),
-                               unit_word<Centimetre>("centimeter"),
-                               unit_word<Centimetre>("cm"),
-                               unit_word<Inch>("inches"),
-                               unit_word<Inch>("inch"),
-                               unit_word<Inch>("in"),
-                               unit_word<Inch>("\""),
-                               unit_word<Inch>("″"),
-                               unit_word<ParisInch>("pouces"),
-                               unit_word<ParisInch>("pouce"),
-                               unit_word<ParisLine>("lignes"),
-                               unit_word<ParisLine>("ligne")};
+  constexpr bool unit(UnitRead& unit) {
     text_.take_blanks();
     if (text_.at_end()) return fail(Problem::unit_missing, 0);
     auto ahead = text_;
-    while (!ahead.at_end() && !ahead.at_digit() && !is_space(ahead.character().value))
-      ahead.skip(ahead.character().bytes);
-    auto const end = ahead.at();
-    auto word = text_.rest().substr(0, end - text_.at());
-    if (word.size() > 1 && word.back() == '.') word.remove_suffix(1);
-    for (auto const& known : words)
-      if (word == known.word) {
-        unit = known;
-        text_.go_to(end);
-        return true;
-      }
-    return fail(Problem::unknown_unit, text_.at());
+    auto const found = take_length_word(ahead);
+    if (!found || !(ahead.at_end() || ahead.at_digit() || is_space(ahead.character().value)))
+      return fail(Problem::unknown_unit, text_.at());
+    unit = unit_read(*found);
+    text_ = ahead;
+    return true;
   }
 
   [[nodiscard]] constexpr Error error() { return text_.error_from(problem_at_, problem_); }
@@ -151,7 +142,7 @@ public:
 
 /// Reads a length of more than zero, in millimetres. A number is whole, decimal (with a point or a comma), a fraction,
 /// or a whole number with a fraction, and has at most 12 digits. The unit is mm, cm, in (inch, inches, `"`), pouces or
-/// lignes, abbreviated or in full. Lignes may follow pouces. Errors: not_a_length, not_a_number, number_too_large,
+/// lignes, abbreviated or in full, in the languages of paper/length_words.hpp. Lignes may follow pouces. Errors: not_a_length, not_a_number, number_too_large,
 /// not_positive, unit_missing, unknown_unit, trailing_text.
 /// Example: `read_length("187 mm") == 187_mm`.
 [[nodiscard]] constexpr Expected<millimetres> read_length(std::string_view text) {
@@ -164,7 +155,7 @@ public:
   do {
     auto const here = cursor.at();
     detail::Quotient number;
-    detail::UnitWord unit{};
+    detail::UnitRead unit{};
     if (pouces && !cursor.at_digit()) return reader.error(Problem::trailing_text, here);
     if (!reader.number(number) || !reader.unit(unit)) return reader.error();
     if (pouces && !unit.lignes) return reader.error(Problem::trailing_text, here);

@@ -68,6 +68,21 @@ enum class SheetSource : std::uint8_t {
   etherington_1982,
 };
 
+/// Returns a length in a unit, in millimetres. Example: `length_in(SheetUnit::cm, 2) == 20_mm`.
+[[nodiscard]] constexpr millimetres length_in(SheetUnit unit, double figure) {
+  switch (unit) {
+  case SheetUnit::cm:
+    return centimetres{figure};
+  case SheetUnit::inch:
+    return inches{figure};
+  case SheetUnit::pouce:
+    return paris_inches{figure};
+  case SheetUnit::mm:
+    break;
+  }
+  return millimetres{figure};
+}
+
 /// A named sheet as reported. The years follow the words of the source by one rule: a year is itself; `c.` adds five
 /// years on either side; a century is its hundred years (15th c.: 1401-1500); an open range ends with the century.
 struct SheetSize {
@@ -94,19 +109,7 @@ struct SheetSize {
   [[nodiscard]] constexpr bool is_of_sheets() const { return basis != SheetBasis::least && basis != SheetBasis::most; }
 
 private:
-  [[nodiscard]] constexpr millimetres in_millimetres(double figure) const {
-    switch (unit) {
-    case SheetUnit::cm:
-      return centimetres{figure};
-    case SheetUnit::inch:
-      return inches{figure};
-    case SheetUnit::pouce:
-      return paris_inches{figure};
-    case SheetUnit::mm:
-      break;
-    }
-    return millimetres{figure};
-  }
+  [[nodiscard]] constexpr millimetres in_millimetres(double figure) const { return length_in(unit, figure); }
 };
 
 } // namespace v0

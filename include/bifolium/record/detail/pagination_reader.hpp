@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/record/detail/page_remark_reader.hpp>
+#include <bifolium/record/detail/size_words.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -109,8 +110,7 @@ class PaginationReader : PageRemarkReader {
     for (int numbers = 0; numbers < 3 && look.at_digit(); ++numbers) {
       while (look.at_digit() || ((look.peek() == '.' || look.peek() == ',') && is_digit(look.peek(1)))) look.skip(1);
       look.take_blanks();
-      for (char const* unit : {"cm", "mm", "in", "inches"})
-        if (look.take_word(unit)) return true;
+      if (take_size_unit(look)) return true;
       if (!look.take('x') && !look.take("×") && !look.take_dash()) return false;
       look.take_blanks();
     }

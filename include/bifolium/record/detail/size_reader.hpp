@@ -77,10 +77,7 @@ class SizeReader {
   /// Returns the interval of a number. Whole centimetres are rounded up; millimetres are rounded up if the height is at
   /// most 10 cm, for both sides.
   [[nodiscard]] SizeRange range(Number const& number, Number const& height, SheetUnit unit) const {
-    double const worth = unit == SheetUnit::cm     ? 10
-                         : unit == SheetUnit::mm   ? 1
-                         : unit == SheetUnit::inch ? millimetres{inches{1.0}}.count()
-                                                   : millimetres{paris_inches{1.0}}.count();
+    double const worth = length_in(unit, 1).count();
     auto const value = number.value * worth;
     bool const counted_up = number.whole && (unit == SheetUnit::cm || (unit == SheetUnit::mm && height.value <= 100));
     bool const inch = unit == SheetUnit::inch || unit == SheetUnit::pouce;
@@ -111,7 +108,7 @@ class SizeReader {
     cursor_.take_blanks();
     auto const lignes = cursor_.take_number(11);
     cursor_.take_blanks();
-    bool const named = lignes && (cursor_.take_word("lignes") || cursor_.take_word("ligne") || cursor_.take("lig."));
+    bool const named = lignes && take_length_word(cursor_) == WrittenUnit::ligne;
     if (!named || !pouces.whole) return cursor_.go_to(here);
     pouces = {pouces.value + static_cast<double>(*lignes) / 12, 1.0 / 12, false};
   }

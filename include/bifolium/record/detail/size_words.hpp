@@ -8,6 +8,7 @@
 #pragma once
 
 #include <bifolium/core/text_cursor.hpp>
+#include <bifolium/paper/length_words.hpp>
 #include <bifolium/paper/sheet_size.hpp>
 
 #include <optional>
@@ -22,43 +23,31 @@ enum class SizeOf : std::uint8_t { book, leaf, width, binding, folded, other };
 /// Takes `in` for inches. in-8 and in 8° are formats, and `in binding`, `in slipcase` say where the book is.
 constexpr bool take_in_for_inches(TextCursor& cursor) {
   auto look = cursor;
-  if (!look.take_word("in") || is_dash(look.character().value)) return false;
+  if (!look.take_word_in_any_case("in") || is_dash(look.character().value)) return false;
   if (look.peek() != '.' && look.take_blanks()) {
     auto const word = look.take_letters();
     bool const of_size = word.empty() || word == "x" || word == "X" || word == "by" || word == "and" || word == "or" ||
                          word == "high" || word == "tall" || word == "wide";
     if (!of_size) return false;
   }
-  return cursor.take("in");
+  return cursor.take_in_any_case("in");
 }
 
-/// Takes the unit of a length, with its full stop.
+/// Takes the unit of a length, with its full stop. A number in lignes alone is no size.
 constexpr std::optional<SheetUnit> take_size_unit(TextCursor& cursor) {
-  struct Row {
-    char const* word;
-    SheetUnit unit;
-  };
-  auto const here = cursor.at();
-  cursor.take_blanks();
-  for (auto const& [word, unit] :
-       {Row{"cm", SheetUnit::cm}, Row{"cms", SheetUnit::cm}, Row{"centimetres", SheetUnit::cm},
-        Row{"centimeters", SheetUnit::cm}, Row{"Zentimeter", SheetUnit::cm}, Row{"centimètres", SheetUnit::cm},
-        Row{"centimetri", SheetUnit::cm}, Row{"centímetros", SheetUnit::cm}, Row{"mm", SheetUnit::mm},
-        Row{"millimetres", SheetUnit::mm}, Row{"millimeters", SheetUnit::mm}, Row{"Millimeter", SheetUnit::mm},
-        Row{"millimètres", SheetUnit::mm}, Row{"millimetri", SheetUnit::mm}, Row{"milímetros", SheetUnit::mm},
-        Row{"inches", SheetUnit::inch}, Row{"inch", SheetUnit::inch}, Row{"pouces", SheetUnit::pouce},
-        Row{"pouce", SheetUnit::pouce}}) {
-    if (!cursor.take_word_in_any_case(word)) continue;
-    static_cast<void>(cursor.take('.'));
-    return unit;
-  }
-  if (take_in_for_inches(cursor)) {
-    static_cast<void>(cursor.take('.'));
-    return SheetUnit::inch;
-  }
-  if (cursor.take("″") || cursor.take('"')) return SheetUnit::inch;
-  cursor.go_to(here);
-  return std::nullopt;
+  auto look = cursor;
+  look.take_blanks();
+  auto in = look;
+  bool const inches = in.take_word_in_any_case("in");
+  if (inches && !take_in_for_inches(look)) return std::nullopt;
+  auto const unit = inches ? std::optional{WrittenUnit::inch} : take_length_word(look);
+  if (!unit || *unit == WrittenUnit::ligne) return std::nullopt;
+  if (inches) static_cast<void>(look.take('.'));
+  cursor = look;
+  return *unit == WrittenUnit::mm     ? SheetUnit::mm
+         : *unit == WrittenUnit::cm   ? SheetUnit::cm
+         : *unit == WrittenUnit::inch ? SheetUnit::inch
+                                      : SheetUnit::pouce;
 }
 
 /// Takes words that say what is measured, such as `bound to` and `page size:`. No value if there are none.
