@@ -87,7 +87,7 @@ struct FormatScan : TextCursor {
   constexpr std::optional<Shape> shape() {
     auto const initial = small_letter(peek());
     for (auto const& words : shape_words) {
-      if (words.word[0] != initial) continue;
+      if (small_letter(words.word[0]) != initial) continue;
       auto joined = *this; // quer-4°, oblong-4to
       if (joined.take_in_any_case(words.word) && joined.take('-')) return *this = joined, words.shape;
       if (take_whole_word(words.word)) return words.shape;
@@ -100,7 +100,7 @@ struct FormatScan : TextCursor {
 constexpr std::optional<Format> read_format_word(FormatScan& scan) {
   auto const initial = small_letter(scan.peek());
   auto const take = [&](std::string_view word) { // most words begin otherwise
-    return !word.empty() && word[0] == initial && scan.take_whole_word(word);
+    return !word.empty() && small_letter(word[0]) == initial && scan.take_whole_word(word);
   };
   for (auto word : single_sheet_words)
     if (take(word)) return Format::single_sheet();
@@ -109,7 +109,7 @@ constexpr std::optional<Format> read_format_word(FormatScan& scan) {
   for (auto const& words : format_words)
     if (take(words.abbreviation) || take(words.name) || take(words.alias)) return Format::of(words.leaves);
   for (auto const& words : other_format_names)
-    if (take(words.name)) return Format::of(words.leaves);
+    if (small_letter(*words.name) == initial && take(words.name)) return Format::of(words.leaves);
   if (take("folios"sv) || take("fol"sv)) return Format::of(2);
   return std::nullopt;
 }
