@@ -117,15 +117,15 @@ public:
     read, ///< they are read as the others
     kept  ///< they stay, for a reader of markup that has to tell `<sup>` from a sign
   };
-  /// Reads all references of a text, up to the first that is malformed. The text must outlive the object.
+  /// Reads all references of a text. Malformed ones stay as they are. The text must outlive the object.
   constexpr explicit TextOfCharacters(std::string_view text, Escapes escapes = Escapes::read) : original_{text} {
     std::size_t done = 0;
     for (auto at = text.find('&'); at < text.size(); at = text.find('&', at + 1)) {
       auto const found = character_reference_at(text, at);
       if (found.bytes == 0) continue;
       if (found.malformed) {
-        malformed_ = {at, at + found.bytes};
-        return;
+        if (!malformed_) malformed_ = {at, at + found.bytes};
+        continue;
       }
       bool const escape = found.value == '&' || found.value == '<' || found.value == '>' || found.value == 0xA0;
       put(text.substr(done, at - done));
@@ -173,16 +173,17 @@ public:
 };
 
 /// Returns what `read` makes of a text with characters in the places of references. `move(value, text)` then moves the
-/// places in the value back with `text.original`. A malformed reference is an error.
+/// places in the value back with `text.original`. A malformed reference is an error; in a formula, whose words may hold any
+/// text, only if it cannot be read.
 template <class Read, class Move>
 [[nodiscard]] constexpr auto read_characters(std::string_view text, Read read, Move move,
                                              TextOfCharacters::Escapes escapes) -> decltype(read(text)) {
   if (text.find('&') == text.npos) return read(text);
   TextOfCharacters const characters{text, escapes};
-  if (characters.malformed()) return characters.error();
-  if (!characters.changed()) return read(text);
+  bool const malformed = characters.malformed().has_value();
+  if (malformed && escapes == TextOfCharacters::Escapes::read) return characters.error();
   auto result = read(characters.text());
-  if (!result) return characters.original(result.error());
+  if (!result) return malformed ? characters.error() : characters.original(result.error());
   move(*result, characters);
   return result;
 }

@@ -26,16 +26,16 @@ namespace detail {
 /// (Studies in Bibliography 53, notes).
 inline constexpr std::array single_sheet_words{"single sheet"sv, "s.sh."sv,     "s. sh."sv,
                                                "bdsde"sv,        "broadside"sv, "broadsheet"sv};
-/// A further name of a format: from cataloguing rules (RDA vocabulary of book formats), and in German, Italian, French and
+/// A further name of a format, in small letters: from cataloguing rules (RDA vocabulary of book formats), and in German, Italian, French and
 /// Spanish (common practice, no source).
 struct OtherFormatName {
   char const* name;
   int leaves;
 };
 inline constexpr OtherFormatName other_format_names[]{{"decimo-sexto", 16},  {"sexto-decimo", 16},
-                                                      {"twenty-fourmo", 24}, {"Quart", 4},
-                                                      {"Oktav", 8},          {"Duodez", 12},
-                                                      {"Sedez", 16},         {"ottavo", 8},
+                                                      {"twenty-fourmo", 24}, {"quart", 4},
+                                                      {"oktav", 8},          {"duodez", 12},
+                                                      {"sedez", 16},         {"ottavo", 8},
                                                       {"dodicesimo", 12},    {"sedicesimo", 16},
                                                       {"diciottesimo", 18},  {"ventiquattresimo", 24},
                                                       {"trentaduesimo", 32}, {"sessantaquattresimo", 64},

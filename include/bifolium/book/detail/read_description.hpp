@@ -10,7 +10,7 @@ inline namespace v0 {
 
 namespace detail {
 /// The texts of a description with characters in the places of references, so that repairs are edits of texts without any.
-/// A text with a malformed reference is not read.
+/// A text with a malformed reference is not read; that of the formula is told by its reader.
 class FieldsOfCharacters {
   struct Row {
     std::string_view FieldTexts::*text;
@@ -44,7 +44,7 @@ public:
       if (text.find('&') == text.npos) continue;
       using Escapes = TextOfCharacters::Escapes; // of a formula &lt; is no markup
       TextOfCharacters const characters{text, row.field == Field::formula ? Escapes::kept : Escapes::read};
-      if (characters.malformed()) {
+      if (characters.malformed() && row.field != Field::formula) {
         malformed.push_back({row.field, characters.error(), std::string{text}, 0, false});
         text = {};
       } else if (characters.changed()) {
