@@ -42,7 +42,7 @@ constexpr Error crease_misses(Step const& step) {
   char digits[3]{};
   std::size_t first = 3;
   for (int rest = step.line; first == 3 || rest != 0; rest /= 10) digits[--first] = static_cast<char>('0' + rest % 10);
-  return error_at(Problem::line_outside_piece, step.place.line, step.place.column, digits + first, 3 - first);
+  return error_in_scheme(Problem::line_outside_piece, step.place, {digits + first, 3 - first});
 }
 } // namespace detail
 

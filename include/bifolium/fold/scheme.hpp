@@ -9,11 +9,13 @@
 
 #include <bifolium/core/expected.hpp>
 #include <bifolium/core/short_text.hpp>
+#include <bifolium/core/text_place.hpp>
 #include <bifolium/fold/format.hpp>
 
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace bifolium {
@@ -34,10 +36,27 @@ enum class Reads : std::uint8_t { left_to_right, right_to_left };
 enum class PaperPart : std::uint8_t { whole = 1, half = 2, quarter = 4 };
 
 /// The place of a line in a scheme's text. It does not belong to the meaning of the scheme, so comparisons ignore it.
-struct SourcePlace {
-  std::uint16_t line{}, column{}; ///< from 1; 0 if the scheme was not read from a text
+class SourcePlace {
+  std::uint16_t line_{}, column_{}; // 0 without a text; an optional would double each step
+
+public:
+  /// Makes the place of what was not read from a text.
+  constexpr SourcePlace() = default;
+  /// Makes a place from a line and a column, each from 1.
+  constexpr SourcePlace(std::uint16_t line, std::uint16_t column) noexcept : line_{line}, column_{column} {}
+  /// Returns the line and the column, or no value if the scheme was not read from a text.
+  [[nodiscard]] constexpr std::optional<TextPlace> in_text() const noexcept {
+    return line_ == 0 ? std::nullopt : std::optional{TextPlace{line_, column_}};
+  }
   friend constexpr bool operator==(SourcePlace, SourcePlace) noexcept { return true; }
 };
+
+namespace detail {
+/// Makes an error about a part of a scheme that quotes `found`. Without a text it has no line.
+constexpr Error error_in_scheme(Problem problem, SourcePlace place, std::string_view found, std::int64_t limit = 0) {
+  return error_at(problem, place.in_text().value_or(TextPlace{0, 0}), found, limit);
+}
+} // namespace detail
 
 /// The name of a piece, at most 15 bytes.
 using PieceName = ShortText<15>;

@@ -76,11 +76,11 @@ protected:
          ++i) { // &amp;lt; and &lt;sup&gt; would be written &lt; and <sup>: another mark
       std::size_t taken = 0;
       entity_at(plain, i, taken);
-      if (taken != 0 || markup_at(plain, i).bytes != 0) return fail(Problem::unknown_mark, from);
+      if (taken != 0 || markup_at(plain, i)) return fail(Problem::unknown_mark, from);
     }
     for (auto k = from; k < to; k += decode(text_, k).bytes) {
       if (decode(text_, k).malformed) return fail(Problem::not_utf8, k);
-      if (markup_at(text_, k).bytes != 0) return fail(Problem::unknown_mark, k);
+      if (markup_at(text_, k)) return fail(Problem::unknown_mark, k);
     }
     return found;
   }

@@ -183,8 +183,8 @@ private:
     return token(c == '-' ? TokenKind::dash : TokenKind::plus, 1, spaced, from, static_cast<unsigned char>(c));
   }
   constexpr bool caret(bool spaced, std::uint32_t from, Token& found) noexcept {
-    if (auto const markup = markup_at({text_, size_}, at_); markup.bytes != 0) {
-      at_ += markup.bytes, mode_ = TokenStyle::brace;
+    if (auto const markup = markup_at({text_, size_}, at_)) {
+      at_ += markup->bytes, mode_ = TokenStyle::brace;
       return false;
     }
     ++at_;
@@ -198,14 +198,13 @@ private:
   /// Reads `<sup>`, `<sub>` and TEI's `<hi rend="superscript">`, and their ends.
   constexpr bool angle(bool spaced, std::uint32_t& from, Token& found) noexcept {
     auto const markup = markup_at({text_, size_}, at_);
-    if (markup.kind == MarkupKind::raises || markup.kind == MarkupKind::marks)
-      at_ += markup.bytes, mode_ = TokenStyle::tag;
-    else if (markup.kind == MarkupKind::lowers)
-      at_ += markup.bytes, mode_ = TokenStyle::lowered;
-    else if (markup.kind == MarkupKind::ends && mode_ != TokenStyle::line)
-      from = at_ += markup.bytes, mode_ = TokenStyle::line;
-    else
+    if (!markup || (markup->kind == MarkupKind::ends && mode_ == TokenStyle::line))
       return found = token(TokenKind::other, 1, spaced, from, '<'), true;
+    at_ += markup->bytes;
+    if (markup->kind == MarkupKind::ends) from = at_;
+    mode_ = markup->kind == MarkupKind::ends     ? TokenStyle::line
+            : markup->kind == MarkupKind::lowers ? TokenStyle::lowered
+                                                 : TokenStyle::tag;
     return false;
   }
   /// Reads [superscript 8] as a raised number, [superscript pi] and [superscript chi] as the letters, which are raised
@@ -227,9 +226,9 @@ private:
   }
   /// Reads a character that is not ASCII.
   constexpr bool high(bool& spaced, std::uint32_t& from, Token& found) noexcept {
-    if (auto const markup = markup_at({text_, size_}, at_); markup.bytes != 0) {
-      mode_ = markup.kind == MarkupKind::raises ? TokenStyle::tag : TokenStyle::line;
-      at_ += markup.bytes;
+    if (auto const markup = markup_at({text_, size_}, at_)) {
+      mode_ = markup->kind == MarkupKind::raises ? TokenStyle::tag : TokenStyle::line;
+      at_ += markup->bytes;
       if (mode_ == TokenStyle::line) from = at_;
       return false;
     }

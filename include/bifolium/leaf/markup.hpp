@@ -9,19 +9,19 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace bifolium {
 inline namespace v0 {
 /// What a piece of markup does.
 enum class MarkupKind : std::uint8_t {
-  none,   ///< there is no markup
   raises, ///< what follows is above the line
   lowers, ///< what follows is below the line
   marks,  ///< `<hi rend="bold">`: a tag that says neither; of a figure in a formula it is taken to raise it
   ends    ///< what follows is on the line again
 };
-/// A piece of markup and the number of its bytes, which is 0 if there is none.
+/// A piece of markup and the number of its bytes.
 struct Markup {
   MarkupKind kind{};     ///< what it does
   std::uint32_t bytes{}; ///< the number of its bytes
@@ -38,27 +38,28 @@ inline constexpr std::size_t longest_tag = 48;
   return false;
 }
 } // namespace detail
-/// Returns the markup at byte `i`. The brace that ends ^{ is not reported, because a brace can also be text.
-[[nodiscard]] constexpr Markup markup_at(std::string_view text, std::size_t i) noexcept {
+/// Returns the markup at byte `i`, or no value if there is none. The brace that ends ^{ is not reported, because a brace can
+/// also be text.
+[[nodiscard]] constexpr std::optional<Markup> markup_at(std::string_view text, std::size_t i) noexcept {
   auto const rest = text.substr(i < text.size() ? i : text.size());
-  if (rest.empty() || (rest[0] != '<' && rest[0] != '^' && rest[0] != '\xC3')) return {};
-  if (rest.starts_with("<sup>")) return {MarkupKind::raises, 5};
-  if (rest.starts_with("<sub>")) return {MarkupKind::lowers, 5};
-  if (rest.starts_with("</sup>") || rest.starts_with("</sub>")) return {MarkupKind::ends, 6};
-  if (rest.starts_with("</hi>")) return {MarkupKind::ends, 5};
+  if (rest.empty() || (rest[0] != '<' && rest[0] != '^' && rest[0] != '\xC3')) return std::nullopt;
+  if (rest.starts_with("<sup>")) return Markup{MarkupKind::raises, 5};
+  if (rest.starts_with("<sub>")) return Markup{MarkupKind::lowers, 5};
+  if (rest.starts_with("</sup>") || rest.starts_with("</sub>")) return Markup{MarkupKind::ends, 6};
+  if (rest.starts_with("</hi>")) return Markup{MarkupKind::ends, 5};
   if (rest.starts_with("<hi ")) {
     auto const end = rest.substr(0, detail::longest_tag + 1).find('>');
-    if (end == rest.npos) return {};
+    if (end == rest.npos) return std::nullopt;
     auto const tag = rest.substr(0, end);
     auto const kind = tag.find("sup") != tag.npos   ? MarkupKind::raises
                       : tag.find("sub") != tag.npos ? MarkupKind::lowers
                                                     : MarkupKind::marks;
-    return {kind, static_cast<std::uint32_t>(end + 1)};
+    return Markup{kind, static_cast<std::uint32_t>(end + 1)};
   }
-  if (rest.starts_with("^{")) return {MarkupKind::raises, 2};
-  if (rest.starts_with("\xC3\x9Bp")) return {MarkupKind::raises, 3};
-  if (rest.starts_with("\xC3\x9Bs")) return {MarkupKind::ends, 3};
-  return {};
+  if (rest.starts_with("^{")) return Markup{MarkupKind::raises, 2};
+  if (rest.starts_with("\xC3\x9Bp")) return Markup{MarkupKind::raises, 3};
+  if (rest.starts_with("\xC3\x9Bs")) return Markup{MarkupKind::ends, 3};
+  return std::nullopt;
 }
 /// Returns true if the text may have markup or an entity: it has a character with which one begins or ends.
 [[nodiscard]] constexpr bool may_have_markup(std::string_view text) noexcept {
@@ -77,7 +78,7 @@ inline constexpr std::size_t longest_tag = 48;
 [[nodiscard]] constexpr std::uint32_t end_of_style_at(std::string_view text, std::size_t i) noexcept {
   if (i < text.size() && text[i] == '}') return 1;
   auto const markup = markup_at(text, i);
-  return markup.kind == MarkupKind::ends ? markup.bytes : 0;
+  return markup && markup->kind == MarkupKind::ends ? markup->bytes : 0;
 }
 /// Returns the number of bytes before the figure of [superscript 8] or the letter of [superscript pi] and [superscript
 /// chi], as catalogues without raised characters name them, or 0 if none is named at byte `i`.

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <bifolium/core/ascii.hpp>
+#include <bifolium/core/character_references.hpp>
 #include <bifolium/core/raised.hpp>
 #include <bifolium/core/utf8.hpp>
 #include <bifolium/leaf/markup.hpp>
@@ -35,9 +36,9 @@ class MarkupRemover {
     return words().ends_with("^{") ? 2 : words().ends_with("\xC3\x9Bp") ? 3 : 0;
   }
   /// Returns the markup at a byte. A brace is markup if it ends a style that began before some text.
-  [[nodiscard]] constexpr Markup markup(std::string_view text, std::size_t i) const {
+  [[nodiscard]] constexpr std::optional<Markup> markup(std::string_view text, std::size_t i) const {
     bool const brace = text[i] == '}' && style_ != MarkupKind::ends && words_.size() != opened_;
-    return brace ? Markup{MarkupKind::ends, 1} : markup_at(text, i);
+    return brace ? std::optional{Markup{MarkupKind::ends, 1}} : markup_at(text, i);
   }
   /// Returns true for markup that ends a style that has not begun: it is text.
   [[nodiscard]] constexpr bool is_stray(Markup found) const noexcept {
@@ -86,9 +87,13 @@ class MarkupRemover {
         shorten(from);
         if (meant != ' ' || from != 0) words_.push_back(meant);
         joined = meant == '>';
-      } else if (auto const tag = markup_at(words(), from); tag.bytes == size - from && !is_stray(tag)) {
+      } else if (auto const one = character_reference_at(words(), from); one.value != 0 && one.bytes == size - from) {
+        char character[4]{};
         shorten(from);
-        leave_out(tag.kind);
+        append({character, encode(one.value, character)});
+      } else if (auto const tag = markup_at(words(), from); tag && tag->bytes == size - from && !is_stray(*tag)) {
+        shorten(from);
+        leave_out(tag->kind);
       }
     }
   }
@@ -98,15 +103,15 @@ public:
     for (std::size_t i = 0; i < text.size();) {
       auto const found = markup(text, i);
       bool const tag = text[i] == '<' || (text[i] == '}' && shut_.empty());
-      if (found.bytes != 0 && tag && !is_stray(found)) {
-        i += found.bytes;
-        leave_out(found.kind);
+      if (found && tag && !is_stray(*found)) {
+        i += found->bytes;
+        leave_out(found->kind);
         continue;
       }
-      if (found.bytes != 0) {
-        style_ = found.kind;
+      if (found) {
+        style_ = found->kind;
         one_before_ = one_word_;
-        shut_ = found.kind == MarkupKind::ends ? "" : text[i] == '^' ? "}" : "\xC3\x9Bs";
+        shut_ = found->kind == MarkupKind::ends ? "" : text[i] == '^' ? "}" : "\xC3\x9Bs";
       }
       std::size_t bytes = 0;
       auto const c = entity_at(text, i, bytes);

@@ -21,7 +21,7 @@ class Folder {
   std::array<std::uint8_t, Scheme::most_pieces> spine_line_{}, spine_step_{}; // of the last far-near crease
 
   constexpr bool fail(Problem problem, SourcePlace place, std::string_view found = {}, std::int64_t limit = 0) {
-    error_ = error_at(problem, place.line, place.column, found.data(), found.size(), limit);
+    error_ = error_in_scheme(problem, place, found, limit);
     return false;
   }
 

@@ -266,7 +266,7 @@ class SchemeReader : SchemeWords {
       auto const& state = state_[static_cast<std::size_t>(i)];
       if (state.used || state.cut_up) continue;
       auto const name = scheme_.names_[static_cast<std::size_t>(i)].view();
-      error_ = error_at(Problem::piece_left_over, state.place.line, state.place.column, name.data(), name.size());
+      error_ = error_in_scheme(Problem::piece_left_over, state.place, name);
       return false;
     }
     return true;
