@@ -87,7 +87,7 @@ class AllLeafShapes {
   std::size_t count_{};
 
   /// Returns the kind of the leaves of a scheme, which may be a new one.
-  LeafShape& kind_of(SchemeFacts const& facts) {
+  [[gnu::cold]] LeafShape& kind_of(SchemeFacts const& facts) {
     auto const n = divided(facts.lay);
     auto const chains = facts.leaves[0].chain_lines;
     std::size_t format_number = 0, formats = 0;
@@ -116,7 +116,7 @@ class AllLeafShapes {
     return shape;
   }
   /// Computes the sums that need all kinds.
-  void sum_up() {
+  [[gnu::cold]] void sum_up() {
     constexpr auto absent = static_cast<std::size_t>(MarkPlace::absent);
     for (std::size_t i = 0; i < count_; ++i) {
       auto& shape = shapes_[i];

@@ -20,7 +20,7 @@ class Observation {
   std::uint8_t warning_count_{};
 
   constexpr explicit Observation(LeafEvidence const& seen) : seen_{seen} {}
-  constexpr void warn(Problem problem, std::string_view field) {
+  [[gnu::noinline]] constexpr void warn(Problem problem, std::string_view field) {
     warnings_[warning_count_++] = error_in_field(problem, field);
   }
   friend constexpr Expected<Observation> observe(LeafEvidence const& seen);
@@ -41,31 +41,50 @@ public:
   friend constexpr bool operator==(Observation const&, Observation const&) = default;
 };
 
+namespace detail {
+
+/// What is wrong with a field, if there is a problem. One place makes the error of it: each that does is code of its own.
+struct FieldProblem {
+  Problem problem{};
+  std::string_view field{};
+  std::int64_t limit{};
+};
+constexpr FieldProblem impossible_in(LeafEvidence const& seen) {
+  if (!is_measure(seen.height)) return {Problem::impossible_measure, "height"};
+  if (!is_measure(seen.width)) return {Problem::impossible_measure, "width"};
+  auto const step = seen.rounded_up_to;
+  if (!(step >= 0_mm) || (seen.height && *seen.height < step) || (seen.width && *seen.width < step))
+    return {Problem::impossible_measure, "rounded_up_to"};
+  if (!is_measure(seen.type_height)) return {Problem::impossible_measure, "type_height"};
+  constexpr int most_year = 9999;
+  if (seen.year && (seen.year->from > seen.year->to || seen.year->from < -most_year || seen.year->to > most_year))
+    return {Problem::impossible_years, "year"};
+  auto const is_size = [](std::optional<int> const& leaves) {
+    return !leaves || (*leaves >= 1 && *leaves <= most_leaves_in_gathering);
+  };
+  if (!is_size(seen.gathering_leaves))
+    return {Problem::impossible_gathering, "gathering_leaves", *seen.gathering_leaves};
+  if (!is_size(seen.alternating_with))
+    return {Problem::impossible_gathering, "alternating_with", *seen.alternating_with};
+  for (std::size_t i = 0; i < seen.leaves.size() && seen.leaves[i].leaf != 0; ++i) {
+    auto const leaf = seen.leaves[i].leaf;
+    if (!seen.gathering_leaves) return {Problem::gathering_size_needed, "gathering_leaves"};
+    if (leaf < 1 || leaf > *seen.gathering_leaves)
+      return {Problem::leaf_outside_gathering, "leaves", *seen.gathering_leaves};
+    for (std::size_t k = 0; k < i; ++k)
+      if (seen.leaves[k].leaf == leaf) return {Problem::leaf_seen_twice, "leaves", leaf};
+  }
+  return {};
+}
+
+} // namespace detail
+
 /// Checks the evidence. Errors: impossible_measure, impossible_years, impossible_gathering; for single leaves
 /// gathering_size_needed, leaf_outside_gathering, leaf_seen_twice.
 /// Example: `observe({.height = 201_mm, .year = 1490}).has_value()`.
 constexpr Expected<Observation> observe(LeafEvidence const& seen) {
-  if (!is_measure(seen.height)) return error_in_field(Problem::impossible_measure, "height");
-  if (!is_measure(seen.width)) return error_in_field(Problem::impossible_measure, "width");
-  auto const step = seen.rounded_up_to;
-  if (!(step >= 0_mm) || (seen.height && *seen.height < step) || (seen.width && *seen.width < step))
-    return error_in_field(Problem::impossible_measure, "rounded_up_to");
-  if (!is_measure(seen.type_height)) return error_in_field(Problem::impossible_measure, "type_height");
-  constexpr int most_year = 9999;
-  if (seen.year && (seen.year->from > seen.year->to || seen.year->from < -most_year || seen.year->to > most_year))
-    return error_in_field(Problem::impossible_years, "year");
-  if (seen.gathering_leaves && (*seen.gathering_leaves < 1 || *seen.gathering_leaves > most_leaves_in_gathering))
-    return error_in_field(Problem::impossible_gathering, "gathering_leaves", *seen.gathering_leaves);
-  if (seen.alternating_with && (*seen.alternating_with < 1 || *seen.alternating_with > most_leaves_in_gathering))
-    return error_in_field(Problem::impossible_gathering, "alternating_with", *seen.alternating_with);
-  for (std::size_t i = 0; i < seen.leaves.size() && seen.leaves[i].leaf != 0; ++i) {
-    auto const leaf = seen.leaves[i].leaf;
-    if (!seen.gathering_leaves) return error_in_field(Problem::gathering_size_needed, "gathering_leaves");
-    if (leaf < 1 || leaf > *seen.gathering_leaves)
-      return error_in_field(Problem::leaf_outside_gathering, "leaves", *seen.gathering_leaves);
-    for (std::size_t k = 0; k < i; ++k)
-      if (seen.leaves[k].leaf == leaf) return error_in_field(Problem::leaf_seen_twice, "leaves", leaf);
-  }
+  if (auto const wrong = detail::impossible_in(seen); wrong.problem != Problem::none)
+    return error_in_field(wrong.problem, wrong.field, wrong.limit);
   Observation observation{seen};
   bool const chains = seen.chain_lines != ChainLines::unknown;
   auto const is_there = [](MarkPlace mark) { return mark != MarkPlace::unknown && mark != MarkPlace::absent; };

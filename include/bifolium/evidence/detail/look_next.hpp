@@ -31,7 +31,7 @@ class Look {
   std::size_t count_{};
   double before_{};
 
-  static double entropy_part(double p) { return p > 1e-9 ? -p * real::quick_log(p) : 0; }
+  [[gnu::noinline]] static double entropy_part(double p) { return p > 1e-9 ? -p * real::quick_log(p) : 0; }
 
 public:
   /// For each format the probabilities of the outcomes, in any unit that is the same for all outcomes of a format.

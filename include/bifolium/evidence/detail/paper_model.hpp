@@ -73,23 +73,21 @@ inline namespace v0 {
 }
 
 namespace detail {
-/// Something made of each population.
-template <class Make> auto of_each_population(std::array<SheetPopulation, population_count> const& all, Make make) {
+/// The mean sheet of each population.
+inline std::array<Sheet<millimetres>, population_count>
+mean_sheets(std::array<SheetPopulation, population_count> const& all) {
   return [&]<std::size_t... k>(std::index_sequence<k...>) {
-    return std::array<decltype(make(all[0])), population_count>{make(all[k])...};
+    return std::array<Sheet<millimetres>, population_count>{all[k].sheet()...};
   }
   (std::make_index_sequence<population_count>{});
 }
 } // namespace detail
 [[gnu::cold]] inline PaperModel::PaperModel(PaperCounts const& counts)
-    : populations_{counts.populations}, sheets_{detail::of_each_population(
-                                            populations_, [](SheetPopulation const& p) { return p.sheet(); })},
-      densities_{detail::of_each_population(
-          populations_,
-          [](SheetPopulation const& p) {
-            return detail::SheetDensity{p.log_long, p.log_short, p.long_variance, p.covariance, p.short_variance};
-          })},
-      tail_{counts.tail} {
+    : populations_{counts.populations}, sheets_{detail::mean_sheets(populations_)}, tail_{counts.tail} {
+  for (std::size_t k = 0; k < population_count; ++k) {
+    auto const& p = populations_[k];
+    densities_[k] = {p.log_long, p.log_short, p.long_variance, p.covariance, p.short_variance};
+  }
   for (auto const& one : counts.sheets)
     for (auto region = one.region;; region = leans_on(region)) {
       counts_[static_cast<std::size_t>(region)][one.year_number][one.group][one.population] +=
@@ -147,11 +145,11 @@ inline void PaperModel::learn(std::span<KnownBook const> books) {
   counts_ = added;
   weigh();
 }
-inline double PaperModel::books_of(int year) const {
+[[gnu::noinline]] inline double PaperModel::books_of(int year) const {
   auto const at = detail::between_years(year);
   return (1 - at.after) * books_[at.before] + at.after * books_[at.before + 1];
 }
-inline FormatShares PaperModel::shares(Region region, int year) const {
+[[gnu::noinline]] inline FormatShares PaperModel::shares(Region region, int year) const {
   auto const at = detail::share_change_at(year);
   auto const& years = log_shares_[static_cast<std::size_t>(region)];
   FormatShares shares;
@@ -160,8 +158,8 @@ inline FormatShares PaperModel::shares(Region region, int year) const {
   detail::divide(shares, detail::sum_of(shares));
   return shares;
 }
-inline std::array<std::array<double, population_count>, format_groups> PaperModel::papers(Region region,
-                                                                                          int year) const {
+[[gnu::noinline]] inline std::array<std::array<double, population_count>, format_groups>
+PaperModel::papers(Region region, int year) const {
   auto const at = detail::share_change_at(year);
   auto const& years = roots_[static_cast<std::size_t>(region)];
   auto const &from = years[at.from], &to = years[at.to];

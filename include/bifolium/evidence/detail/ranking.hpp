@@ -120,8 +120,8 @@ public:
   /// Returns the whole answer except a mixture. The function allocates memory for the candidates.
   [[nodiscard]] Inference inference() const {
     Inference inference;
-    inference.candidates.reserve(candidates_);
-    for (std::size_t i = 0; i < candidates_; ++i) fill(inference.candidates.emplace_back(), *order_[i]);
+    inference.candidates = std::vector<FormatCandidate>(candidates_);
+    for (std::size_t i = 0; i < candidates_; ++i) fill(inference.candidates[i], *order_[i]);
     inference.none_of_these = tallies_.none[reading_] / all_;
     inference.own_priors = assumed_.priors.has_value();
     inference.own_books = assumed_.model != nullptr && assumed_.model->own_books() > 0;

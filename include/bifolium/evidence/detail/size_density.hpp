@@ -23,7 +23,7 @@ class NormalTail {
   std::array<std::array<double, 4>, per_unit * end> cubics_{};
 
 public:
-  NormalTail() {
+  [[gnu::cold, gnu::noinline]] NormalTail() {
     constexpr double step = 1.0 / per_unit, root_half = 0.70710678118654752440;
     auto const value = [](double u) { return 0.5 * real::exp(u * u / 2) * real::erfc(u * root_half); };
     auto const slope = [](double u, double here) { return step * (u * here - density_at_0); };
@@ -80,6 +80,8 @@ private:
   template <std::size_t count> friend class SheetsSideBySide;
   static constexpr double all_but_1e_12 = 7; // spreads of the bell curve
   static double exp(double x) { return x < hardly_ever ? 0 : real::quick_exp(x); }
+  /// The same, called: a side alone is asked less often, and then its code counts.
+  [[gnu::noinline]] static double exp_for_side(double x) { return real::quick_exp(x); }
   /// exp(exponent) times the normal distribution up to z, where exponent - z²/2 is `bell`. `of_bell`: exp(bell).
   [[nodiscard]] double up_to(double z, double bell, double of_bell) const {
     constexpr double all_but_1e_9 = 6;
@@ -145,7 +147,8 @@ public:
     auto const& of = side_[side];
     auto const x = length - mean_[side], bell = -0.5 * x * x / of.variance;
     if (x > all_but_1e_12 * of.spread) return 0;
-    return loss.tail * up_to(-(x + loss.tail * of.variance) / of.spread, bell, exp(bell));
+    return loss.tail *
+           up_to(-(x + loss.tail * of.variance) / of.spread, bell, bell < hardly_ever ? 0 : exp_for_side(bell));
   }
   /// One side of which two bounds are known. `fall`: exp(-tail (to - from)), the same for all populations.
   [[nodiscard]] double side_between(std::size_t side, double from, double to, double fall, LossLaw const& loss) const {
@@ -153,12 +156,12 @@ public:
     auto const low = from - mean_[side], high = to - mean_[side], bend = -loss.tail * of.variance;
     if (low > all_but_1e_12 * of.spread) return 0;
     // below the bend, what the tail alone gives; the same at both ends but for the fall
-    auto const at_high = low < bend ? real::quick_exp(loss.tail * (high - bend / 2)) : 0;
+    auto const at_high = low < bend ? exp_for_side(loss.tail * (high - bend / 2)) : 0;
     if (high < bend - all_but_1e_12 * of.spread)
       return at_high * (1 - fall); // far down the tail, where the bell is over
     auto const up_to_end = [&](double x, double tail_here) {
       auto const u = x / of.spread, bell = -0.5 * u * u;
-      auto const here = bell < hardly_ever ? 0 : real::quick_exp(bell);
+      auto const here = bell < hardly_ever ? 0 : exp_for_side(bell);
       auto const z = u - bend / of.spread; // the tail's own measure, less than 0 below the bend
       auto const of_tail = z > 0 ? here * (*beyond_)(z) : tail_here - here * (*beyond_)(-z);
       return (u > 0 ? 1 - here * (*beyond_)(u) : here * (*beyond_)(-u)) + of_tail;

@@ -79,16 +79,17 @@ class Weigher {
   /// The caller's stocks come after the populations.
   [[gnu::cold, gnu::noinline]] std::span<SheetDensity const> find_own_paper() {
     auto const spread = counted_.of_paper ? 1 : p_.vellum_variance;
-    own_paper_.reserve(population_count + assumed_.stocks.size());
+    own_paper_ = std::vector<SheetDensity>(population_count + assumed_.stocks.size());
+    auto* next = own_paper_.data();
     for (auto const& one : model_.populations())
-      own_paper_.emplace_back(one.log_long, one.log_short, spread * one.long_variance, spread * one.covariance,
-                              spread * one.short_variance);
+      *next++ = {one.log_long, one.log_short, spread * one.long_variance, spread * one.covariance,
+                 spread * one.short_variance};
     for (auto const& stock : assumed_.stocks) {
       // sheets of one stock, and errors of rulers (proposed)
       auto const variance = spread * 0.0015, covariance = spread * 0.0005;
-      own_paper_.emplace_back(real::log(stock.sheet.long_side().count()) - SheetPopulation::base_loss,
-                              real::log(stock.sheet.short_side().count()) - SheetPopulation::base_loss, variance,
-                              covariance, variance);
+      *next++ = {real::log(stock.sheet.long_side().count()) - SheetPopulation::base_loss,
+                 real::log(stock.sheet.short_side().count()) - SheetPopulation::base_loss, variance, covariance,
+                 variance};
       of_stocks_ += stock.share;
     }
     return own_paper_;
@@ -102,7 +103,23 @@ class Weigher {
   struct OnPaper {
     double prior{}, size{}, type{}, both{};
     std::size_t paper{}; ///< that explains both best
+    double best{};       ///< how well, without the prior
+
+    void add(std::size_t k, double share, double of_size, double of_type) {
+      auto const here = share * of_size * of_type;
+      size += share * of_size, type += share * of_type, both += here;
+      if (here > best) best = here, paper = k;
+    }
   };
+  [[gnu::cold, gnu::noinline]] OnPaper with_stocks(OnPaper sum, LeafShape const& shape, SizeAsked const& sheet,
+                                                   double of_format) const {
+    for (auto k = population_count; k < papers_.size(); ++k)
+      sum.add(k, of_format * assumed_.stocks[k - population_count].share, sheet.on(papers_[k], loss_),
+              measures_.has_type() ? measures_.type(TypePage{papers_[k], side_of_type(shape), p_}, shape) : 1);
+    return sum;
+  }
+  /// Returns the side of the sheet of which the type page is a part.
+  static std::size_t side_of_type(LeafShape const& shape) { return shape.lay.long_side == Axis::left_right ? 1 : 0; }
   /// `share`: of this kind among those with as many leaves.
   [[nodiscard, gnu::always_inline]] OnPaper on_paper(LeafShape const& shape, double share) const {
     auto const among = share * (1 - priors_.none_of_these) * (joint_ ? 1 : formats_[shape.ranked]);
@@ -111,22 +128,13 @@ class Weigher {
     auto const sheet = measures_.implied(shape, uncut(shape));
     auto const sizes = sheet.on_each(papers_.data(), side_by_side_, loss_);
     OnPaper sum{among * of_format};
-    double best = 0;
-    auto const add = [&](std::size_t k, double part, double of_size, double of_type) {
-      auto const here = part * of_size * of_type;
-      sum.size += part * of_size, sum.type += part * of_type, sum.both += here;
-      if (here > best) best = here, sum.paper = k;
-    };
-    std::size_t const side = shape.lay.long_side == Axis::left_right ? 1 : 0; // of which the type page is a part
     auto const of_model = 1 - of_stocks_;
     if (measures_.has_type())
       for (std::size_t k = 0; k < population_count; ++k)
-        add(k, of_model * shares[k], sizes[k], measures_.type(type_pages_[k][side], shape));
+        sum.add(k, of_model * shares[k], sizes[k], measures_.type(type_pages_[k][side_of_type(shape)], shape));
     else
-      for (std::size_t k = 0; k < population_count; ++k) add(k, of_model * shares[k], sizes[k], 1);
-    for (auto k = population_count; k < papers_.size(); ++k)
-      add(k, of_format * assumed_.stocks[k - population_count].share, sheet.on(papers_[k], loss_),
-          measures_.has_type() ? measures_.type(TypePage{papers_[k], side, p_}, shape) : 1);
+      for (std::size_t k = 0; k < population_count; ++k) sum.add(k, of_model * shares[k], sizes[k], 1);
+    if (papers_.size() > population_count) sum = with_stocks(sum, shape, sheet, of_format);
     sum.size *= among, sum.type *= among, sum.both *= among;
     return sum;
   }
@@ -197,8 +205,9 @@ class Weigher {
       return r == 0 ? 1 : chains_likelihood(shape.chain_lines, static_cast<ChainLines>(r), turned, p_.chain_slip);
     };
     auto const here = on_single * read(reading, false), here_twofold = on_twofold * read(reading, true);
-    tally.alone[static_cast<std::size_t>(EvidenceKind::chain_lines)] +=
-        paper.prior * ((1 - part) * read(reading, false) + part * read(reading, true));
+    if (reading > 0) // if they run both ways, no format alone makes that likelier
+      tally.alone[static_cast<std::size_t>(EvidenceKind::chain_lines)] +=
+          paper.prior * ((1 - part) * read(reading, false) + part * read(reading, true));
     tally.twofold += here_twofold;
     tally.together[reading] += here + here_twofold;
     if (counted_.chains() == ChainLines::both)
