@@ -54,7 +54,7 @@ public:
   /// Returns the entropy before the look, in natural units.
   [[nodiscard]] double before() const { return before_; }
   /// Returns what is expected of a look with so many outcomes, which divide the probability of each format.
-  [[nodiscard]] Expectation expect(std::size_t asked, Parts& parts) const {
+  [[nodiscard, gnu::noinline]] Expectation expect(std::size_t asked, Parts& parts) const {
     for (std::size_t i = 0; i < count_; ++i) {
       double whole = 0;
       for (std::size_t o = 0; o < asked; ++o) whole += parts[i][o];

@@ -120,7 +120,8 @@ private:
 public:
   SheetDensity() = default;
   /// Precondition: the covariance is of a distribution.
-  SheetDensity(double log_long, double log_short, double long_variance, double covariance, double short_variance)
+  [[gnu::cold]] SheetDensity(double log_long, double log_short, double long_variance, double covariance,
+                             double short_variance)
       : beyond_{&normal_tail()}, mean_{log_long, log_short}, side_{Side{long_variance, real::sqrt(long_variance)},
                                                                    Side{short_variance, real::sqrt(short_variance)}},
         shape_{log_long - log_short}, of_shape_{-0.5 / (long_variance - 2 * covariance + short_variance)} {
