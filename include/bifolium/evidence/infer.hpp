@@ -18,7 +18,7 @@ inline namespace v0 {
 
 /// Ranks the formats of all schemes on the paper of the place and the years. There is always an answer; without
 /// evidence it says how common the formats were. The same observation gives the same answer to the last bit, on any
-/// thread. The function allocates memory for the candidates, and a number for each of the caller's stocks of paper.
+/// thread. The function allocates memory for the candidates.
 /// Precondition: no share is below 0, the shares of stocks add up to at most 1, and the caller's own priors have a format
 /// and a shape above 0.
 /// Example: `infer_format(*observe({.height = 160_mm, .width = 100_mm, .year = 1650})).front().format ==

@@ -43,6 +43,8 @@ struct Tallies {
 
 /// Weighs all kinds of leaf.
 class Weigher {
+  using Densities = std::array<SheetDensity, population_count>;
+
   Counted const& counted_;
   EvidenceParameters const& p_;
   Assumptions const& assumed_;
@@ -54,10 +56,10 @@ class Weigher {
   LogMeasures measures_;
   std::array<EvidenceRow const*, evidence_kinds> seen_{}; // but for size, type page and chain lines; by scheme last
   std::size_t seen_count_{}, seen_of_kinds_{};
-  bool by_mould_{}, schemes_by_mould_{};  // what was seen tells single from double paper
-  double of_stocks_{};                    // share of all stocks
-  std::vector<SheetDensity> own_paper_{}; // vellum, or the populations and the caller's stocks after them
-  std::span<SheetDensity const> papers_;
+  bool by_mould_{}, schemes_by_mould_{}; // what was seen tells single from double paper
+  double of_stocks_{};                   // share of all stocks
+  std::optional<Densities> skins_{};
+  Densities const& papers_;
   SheetsSideBySide<population_count> side_by_side_;
   std::array<std::array<TypePage, 2>, population_count>
       type_pages_;                     // on the long side and the short; if it was measured
@@ -71,28 +73,23 @@ class Weigher {
     if (counted.seen.state != LeafState::unknown) return {tail, 0, tail};
     return {tail, p.cropped_unsaid, tail * p.loss_of_state[static_cast<std::size_t>(LeafState::cropped)].tail};
   }
-  /// Returns the populations of the model, unless skins, which are of no sheet, or the caller's stocks are asked for.
-  std::span<SheetDensity const> find_papers() {
-    if (!counted_.of_paper || !assumed_.stocks.empty()) return find_own_paper();
-    return model_.densities();
-  }
-  /// The caller's stocks come after the populations.
-  [[gnu::cold, gnu::noinline]] std::span<SheetDensity const> find_own_paper() {
-    auto const spread = counted_.of_paper ? 1 : p_.vellum_variance;
-    own_paper_ = std::vector<SheetDensity>(population_count + assumed_.stocks.size());
-    auto* next = own_paper_.data();
-    for (auto const& one : model_.populations())
-      *next++ = {one.log_long, one.log_short, spread * one.long_variance, spread * one.covariance,
-                 spread * one.short_variance};
-    for (auto const& stock : assumed_.stocks) {
-      // sheets of one stock, and errors of rulers (proposed)
-      auto const variance = spread * 0.0015, covariance = spread * 0.0005;
-      *next++ = {real::log(stock.sheet.long_side().count()) - SheetPopulation::base_loss,
-                 real::log(stock.sheet.short_side().count()) - SheetPopulation::base_loss, variance, covariance,
-                 variance};
-      of_stocks_ += stock.share;
+  /// Skins are of no sheet: of all sizes, about those of the populations.
+  [[gnu::cold, gnu::noinline]] static Densities skins(PaperModel const& model, EvidenceParameters const& p) {
+    Densities skins;
+    for (std::size_t k = 0; k < population_count; ++k) {
+      auto const& one = model.populations()[k];
+      auto const spread = p.vellum_variance;
+      skins[k] = {one.log_long, one.log_short, spread * one.long_variance, spread * one.covariance,
+                  spread * one.short_variance};
     }
-    return own_paper_;
+    return skins;
+  }
+  [[nodiscard, gnu::cold, gnu::noinline]] SheetDensity of_stock(PaperStock const& stock) const {
+    auto const spread = counted_.of_paper ? 1 : p_.vellum_variance;
+    // sheets of one stock, and errors of rulers (proposed)
+    auto const variance = spread * 0.0015, covariance = spread * 0.0005;
+    return {real::log(stock.sheet.long_side().count()) - SheetPopulation::base_loss,
+            real::log(stock.sheet.short_side().count()) - SheetPopulation::base_loss, variance, covariance, variance};
   }
   /// By how much the leaf would be larger if it were cut as a folio of the usual state is.
   [[nodiscard]] double uncut(LeafShape const& shape) const {
@@ -113,9 +110,12 @@ class Weigher {
   };
   [[gnu::cold, gnu::noinline]] OnPaper with_stocks(OnPaper sum, LeafShape const& shape, SizeAsked const& sheet,
                                                    double of_format) const {
-    for (auto k = population_count; k < papers_.size(); ++k)
-      sum.add(k, of_format * assumed_.stocks[k - population_count].share, sheet.on(papers_[k], loss_),
-              measures_.has_type() ? measures_.type(TypePage{papers_[k], side_of_type(shape), p_}, shape) : 1);
+    auto k = population_count; // the caller's stocks come after the populations
+    for (auto const& stock : assumed_.stocks) {
+      auto const paper = of_stock(stock);
+      sum.add(k++, of_format * stock.share, sheet.on(paper, loss_),
+              measures_.has_type() ? measures_.type(TypePage{paper, side_of_type(shape), p_}, shape) : 1);
+    }
     return sum;
   }
   /// Returns the side of the sheet of which the type page is a part.
@@ -134,7 +134,7 @@ class Weigher {
         sum.add(k, of_model * shares[k], sizes[k], measures_.type(type_pages_[k][side_of_type(shape)], shape));
     else
       for (std::size_t k = 0; k < population_count; ++k) sum.add(k, of_model * shares[k], sizes[k], 1);
-    if (papers_.size() > population_count) sum = with_stocks(sum, shape, sheet, of_format);
+    if (!assumed_.stocks.empty()) sum = with_stocks(sum, shape, sheet, of_format);
     sum.size *= among, sum.type *= among, sum.both *= among;
     return sum;
   }
@@ -236,7 +236,10 @@ public:
           Tallies& tallies)
       : counted_{counted}, p_{counted.parameters}, assumed_{assumed}, model_{model}, priors_{priors}, tallies_{tallies},
         state_{p_.loss_of_state[static_cast<std::size_t>(counted.seen.state)]}, loss_{loss_of(counted, model)},
-        measures_{counted.seen, loss_.tail, p_}, papers_{find_papers()}, side_by_side_{papers_.data(), loss_} {
+        measures_{counted.seen, loss_.tail, p_}, papers_{counted.of_paper ? model.densities()
+                                                                          : skins_.emplace(skins(model, p_))},
+        side_by_side_{papers_.data(), loss_} {
+    for (auto const& stock : assumed.stocks) of_stocks_ += stock.share;
     find_shares();
     for (bool const by_scheme : {false, true}) {
       for (auto const& row : evidence_rows) {
@@ -254,7 +257,9 @@ public:
   /// Returns the logarithm of the height of a leaf on the paper that explains a format best, before any binding.
   [[nodiscard]] double log_height(Tally const& tally) const {
     bool const upright = tally.kind->lay.long_side == Axis::left_right;
-    return papers_[tally.paper].mean(upright ? 1 : 0) + SheetPopulation::base_loss -
+    bool const own = tally.paper >= population_count;
+    auto const paper = own ? of_stock(assumed_.stocks[tally.paper - population_count]) : papers_[tally.paper];
+    return paper.mean(upright ? 1 : 0) + SheetPopulation::base_loss -
            (upright ? tally.kind->log_short : tally.kind->log_long);
   }
   /// Returns the probability of the size on each population alone.
