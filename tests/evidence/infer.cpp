@@ -337,6 +337,18 @@ TEST_CASE("the marks over a gathering tell the fold") {
   CHECK(probability(of(again), Format::of(4)) == probability(parted, Format::of(4)));
 }
 
+TEST_CASE("chain lines both ways in one leaf of a gathering tell nothing") { // no leaf has both
+  LeafEvidence seen{.height = 200_mm, .width = 140_mm, .gathering_leaves = 8};
+  auto const without = of(seen);
+  seen.leaves = {{{1, MarkPlace::unknown, ChainLines::both}}};
+  CHECK(of(seen) == without);
+  seen.leaves = {{{1, MarkPlace::gutter, {}}}};
+  auto const marked = of(seen);
+  CHECK(marked != without);
+  seen.leaves = {{{1, MarkPlace::gutter, ChainLines::both}, {2, MarkPlace::unknown, ChainLines::both}}};
+  CHECK(of(seen) == marked);
+}
+
 TEST_CASE("edges and point-holes tell the fold") {
   // Roberts & Etherington s.v. pinholes: folio in the spine fold, quarto at the head bolt, octavo at the fore-edge
   auto const first = [](LeafEvidence seen) {

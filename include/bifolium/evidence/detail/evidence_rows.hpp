@@ -40,7 +40,7 @@ struct Counted {
     for (auto const& one : seen.leaves) {
       if (one.leaf == 0 || !of_paper) break;
       leaves_show_marks = leaves_show_marks || one.mark != MarkPlace::unknown;
-      leaves_show_chains = leaves_show_chains || one.chain_lines != ChainLines::unknown;
+      leaves_show_chains = leaves_show_chains || run_one_way(one.chain_lines);
     }
     if (leaves_show_marks || leaves_show_chains) leaves.emplace(seen.leaves, *seen.gathering_leaves, age, p);
     if (seen.gathering_leaves)

@@ -6,18 +6,15 @@
 
 #include <bifolium/evidence/scheme_facts.hpp>
 
-#include <vector>
-
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The evidence of the leaves of a gathering, and the schemes that make it.
+/// The evidence of the leaves of a gathering.
 struct GatheringPattern {
-  std::span<LeafFacts const> leaves{}; ///< as the first of the schemes folds them, from the first leaf
+  std::span<LeafFacts const> leaves{}; ///< as the first of its schemes folds them, from the first leaf
   /// true if the scheme has one sheet, so that several can be laid one inside another
   bool of_one_sheet{};
-  std::vector<int> schemes{}; ///< indices of `scheme_facts()`, each as often as it makes such a gathering
 };
 
 /// Returns true if the leaves belong to the same sheets and show the same marks and chain lines. Edges and point-holes
@@ -34,30 +31,41 @@ inline bool of_one_pattern(std::span<LeafFacts const> some, std::span<LeafFacts 
   return true;
 }
 
-[[gnu::cold]] inline std::vector<GatheringPattern> find_gathering_patterns() {
-  std::vector<GatheringPattern> all;
-  auto const& schemes = scheme_facts();
-  for (int number = 0; number < Attested::count; ++number) {
-    auto const& facts = schemes[static_cast<std::size_t>(number)];
-    for (int g = 0; g < facts.gatherings; ++g) {
-      auto const leaves = facts.gathering(g);
-      bool const of_one_sheet = facts.sheets == 1;
-      GatheringPattern* pattern = nullptr;
-      for (auto& one : all)
-        if (one.of_one_sheet == of_one_sheet && of_one_pattern(one.leaves, leaves)) pattern = &one;
-      if (pattern == nullptr) {
-        all.push_back({leaves, of_one_sheet, {}});
-        pattern = &all.back();
-      }
-      pattern->schemes.push_back(number);
-    }
-  }
-  return all;
-}
+/// All patterns, and which of them the gatherings of the schemes have.
+class GatheringPatterns {
+  static constexpr std::size_t most = 192; // room for gatherings
+  std::array<GatheringPattern, most> patterns_;
+  std::array<std::uint8_t, most> of_gatherings_; // the number of the pattern of each, in the order of the schemes
+  std::size_t count_{};
 
-/// Returns all patterns. They are computed once in a program, at the first use.
-inline std::vector<GatheringPattern> const& gathering_patterns() {
-  static auto const patterns = find_gathering_patterns();
+public:
+  /// Room for one number a pattern.
+  template <class T> using Each = std::array<T, most>;
+
+  [[gnu::cold]] GatheringPatterns() {
+    std::size_t gathering = 0;
+    for (auto const& scheme : scheme_facts())
+      for (int g = 0; g < scheme.gatherings; ++g) {
+        if (gathering == most) broken("there is no room for so many gatherings of schemes");
+        GatheringPattern const here{scheme.gathering(g), scheme.sheets == 1};
+        std::size_t at = 0;
+        while (at < count_ &&
+               (patterns_[at].of_one_sheet != here.of_one_sheet || !of_one_pattern(patterns_[at].leaves, here.leaves)))
+          ++at;
+        if (at == count_) patterns_[count_++] = here;
+        of_gatherings_[gathering++] = static_cast<std::uint8_t>(at);
+      }
+  }
+  /// Returns the patterns.
+  [[nodiscard]] std::span<GatheringPattern const> all() const BIFOLIUM_LIFETIMEBOUND {
+    return {patterns_.data(), count_};
+  }
+  /// Returns the number of the pattern of each gathering of all schemes, one scheme after another.
+  [[nodiscard]] std::uint8_t const* of_gatherings() const BIFOLIUM_LIFETIMEBOUND { return of_gatherings_.data(); }
+};
+/// Returns all patterns. They are found once in a program, at the first use.
+inline GatheringPatterns const& gathering_patterns() {
+  static GatheringPatterns const patterns;
   return patterns;
 }
 

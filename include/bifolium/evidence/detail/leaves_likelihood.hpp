@@ -14,6 +14,11 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// Returns true if chain lines are told. A single leaf cannot have both: that tells nothing of it.
+constexpr bool run_one_way(ChainLines chains) {
+  return chains == ChainLines::vertical || chains == ChainLines::horizontal;
+}
+
 class LeavesLikelihood {
   static constexpr std::size_t most = std::tuple_size_v<EvidenceOfLeaves>;
   /// A leaf with evidence. What it shows has a probability for each direction of the chain lines that the fold gives,
@@ -36,8 +41,8 @@ class LeavesLikelihood {
   std::size_t count_{};
   int unit_{}; // leaves of the current gathering
   double marked_, slip_, second_, twofold_, by_chance_{1};
-  double unmarked_{1};                              // what paper without marks makes of the marks seen
-  std::array<double, Attested::count> of_scheme_{}; // filled by `ask`
+  double unmarked_{1};                            // what paper without marks makes of the marks seen
+  std::array<double, Attested::count> of_scheme_; // filled by `ask`
 
   static void look(SheetShown& sheet, LeafFacts const& facts, Shown const& seen) {
     auto const chains = static_cast<std::size_t>(facts.chain_lines);
@@ -87,14 +92,14 @@ class LeavesLikelihood {
   }
 
 public:
-  /// Takes the leaves with evidence. `leaves` is the size of the gathering.
+  /// Takes the leaves with evidence, of which there is one. `leaves` is the size of the gathering.
   LeavesLikelihood(EvidenceOfLeaves const& seen, int leaves, PaperAge const& age, EvidenceParameters const& parameters)
       : marked_{parameters.paper_is_marked}, slip_{parameters.leaf_slip}, twofold_{age.twofold} {
     MarkTrust const trust{age, parameters};
     second_ = trust.second;
     for (auto const& one : seen) {
       if (one.leaf == 0) break;
-      bool const chains = one.chain_lines == ChainLines::vertical || one.chain_lines == ChainLines::horizontal;
+      bool const chains = run_one_way(one.chain_lines);
       if (!chains && one.mark == MarkPlace::unknown) continue;
       auto& shown = shown_[count_++] = {one.leaf};
       for (std::size_t way = 1; chains && way < 3; ++way) {
@@ -112,7 +117,7 @@ public:
       }
       unmarked_ *= shown.marks[static_cast<std::size_t>(MarkPlace::absent)];
     }
-    if (count_ > 0) ask(leaves, parameters.pattern_right);
+    ask(leaves, parameters.pattern_right);
   }
 
   /// Returns the probability of the leaves by chance; see `ChanceOfEvidence`.
@@ -122,21 +127,24 @@ public:
   [[nodiscard]] double of(std::size_t scheme) const { return of_scheme_[scheme]; }
 
 private:
-  /// Computes the probabilities for all patterns.
+  /// Computes the probabilities for all patterns, and for each scheme the mean of those of its gatherings that fit.
   void ask(int leaves, double right) {
-    std::array<int, Attested::count> fitting{};
-    for (auto const& pattern : gathering_patterns()) {
+    auto const& patterns = gathering_patterns();
+    GatheringPatterns::Each<double> of_pattern;
+    std::size_t number = 0;
+    for (auto const& pattern : patterns.all()) {
       auto const unit = static_cast<int>(pattern.leaves.size());
-      if (unit != leaves && (unit % 2 != 0 || leaves % unit != 0 || !pattern.of_one_sheet)) continue;
-      auto const likelihood = gathering(pattern.leaves, leaves);
-      for (auto const number : pattern.schemes) {
-        ++fitting[static_cast<std::size_t>(number)];
-        of_scheme_[static_cast<std::size_t>(number)] += likelihood;
-      }
+      bool const fits = unit == leaves || (unit % 2 == 0 && leaves % unit == 0 && pattern.of_one_sheet);
+      of_pattern[number++] = fits ? gathering(pattern.leaves, leaves) : -1;
     }
-    for (std::size_t scheme = 0; scheme < fitting.size(); ++scheme)
-      of_scheme_[scheme] =
-          fitting[scheme] > 0 ? right * of_scheme_[scheme] / fitting[scheme] + (1 - right) * by_chance_ : by_chance_;
+    auto const* pattern = patterns.of_gatherings();
+    for (std::size_t scheme = 0; scheme < of_scheme_.size(); ++scheme) {
+      double sum = 0;
+      int fitting = 0;
+      for (int g = 0; g < scheme_facts()[scheme].gatherings; ++g)
+        if (auto const here = of_pattern[*pattern++]; here >= 0) sum += here, ++fitting;
+      of_scheme_[scheme] = fitting > 0 ? right * sum / fitting + (1 - right) * by_chance_ : by_chance_;
+    }
   }
 };
 
