@@ -28,6 +28,7 @@
 #pragma once
 
 #include <bifolium/collation/detail/leaf_reader.hpp>
+#include <bifolium/collation/detail/small_list.hpp>
 #include <bifolium/leaf/leaf_words.hpp>
 
 #include <string_view>
@@ -150,12 +151,15 @@ class BlankWords {
     counted_ += found->leaves;
     return true;
   }
-  /// Calls `add` with the leaves that are only counted.
-  template <class Add> constexpr void add_counted(Add&& add) {
-    for (int n = 1; n <= first_counted_; ++n) add(BlankNamed{false, {}, n, true});
-    for (int n = 1; n <= last_counted_; ++n) add(BlankNamed{false, {}, -n, false});
+  /// The leaves of a phrase, until it is understood.
+  using Named = SmallList<BlankNamed, 8>;
+
+  /// Adds the leaves that are only counted.
+  constexpr void add_counted(Named& all) const {
+    for (int n = 1; n <= first_counted_; ++n) all.push_back({false, {}, n, true});
+    for (int n = 1; n <= last_counted_; ++n) all.push_back({false, {}, -n, false});
   }
-  template <class Add> constexpr bool leaf(Add&& add) {
+  constexpr bool leaf(Named& all) {
     LeafInWords const names{words_, letters_};
     auto const name = names.find(c_.token.from);
     if (!name.found || name.whole || name.leaf < 1) return false;
@@ -164,12 +168,12 @@ class BlankWords {
     if (!name.gathering_named) one.gathering_named = last_.gathering_named, one.gathering = last_.gathering;
     last_ = one;
     bool const page = name.of_page || take("verso") || take("recto");
-    if (!page) add(one); // K8v blank: one page is blank, and not the leaf
+    if (!page) all.push_back(one); // K8v blank: one page is blank, and not the leaf
     auto const last = names.last_of_range(c_, name.leaf);
     // a dash that remains is not understood; nor is K6v-8r, which begins in the middle of a leaf
     if (!last.found || last.leaf > name.leaf + thick_gathering || page) return true;
     c_ = TokenCursor{words_, last.end};
-    for (one.leaf = name.leaf + 1; one.leaf <= last.leaf; ++one.leaf) add(one);
+    for (one.leaf = name.leaf + 1; one.leaf <= last.leaf; ++one.leaf) all.push_back(one);
     return true;
   }
   [[nodiscard]] static constexpr bool is_and(Token const& t) noexcept {
@@ -181,16 +185,12 @@ class BlankWords {
     return take("and") || found;
   }
   /// Reads the names of leaves that were counted before: the final blank K8. Returns false if they are fewer.
-  template <class Add> constexpr bool names_of_counted(Add&& add) {
-    int missing = counted_;
-    auto const one = [&](BlankNamed const& leaf) {
-      --missing;
-      add(leaf);
-    };
-    while (leaf(one) && missing > 0 && separator()) continue;
-    return missing == 0;
+  constexpr bool names_of_counted(Named& all) {
+    auto const enough = all.size() + static_cast<std::size_t>(counted_);
+    while (leaf(all) && all.size() < enough && separator()) continue;
+    return all.size() == enough;
   }
-  template <class Add> constexpr BlanksSaid phrase(Add&& add) {
+  constexpr BlanksSaid phrase(Named& all) {
     first_counted_ = last_counted_ = counted_ = 0;
     skip(introductions);
     if (c_.at(TokenKind::point)) c_.take();
@@ -203,14 +203,14 @@ class BlankWords {
     if (blank()) {
       if (c_.ended()) return plural_ ? BlanksSaid::both : BlanksSaid::alone;
       do
-        if (!counted() && !leaf(add)) return BlanksSaid::unclear;
+        if (!counted() && !leaf(all)) return BlanksSaid::unclear;
       while (separator());
-      add_counted(add);
+      add_counted(all);
       return BlanksSaid::leaves;
     }
     c_ = before;
     for (;;) {
-      if (!counted() && !leaf(add)) return BlanksSaid::unclear;
+      if (!counted() && !leaf(all)) return BlanksSaid::unclear;
       bool const separated = separator();
       skip_links();
       if (blank()) break;
@@ -220,8 +220,8 @@ class BlankWords {
     bool const praised = take("and") && (take("genuine") || take("present") || take("original"));
     if (!praised) c_ = after;
     bool const named = !praised && counted_ > 0 && LeafInWords{words_, letters_}.find(c_.token.from).leaf > 0;
-    if (named) return names_of_counted(add) ? BlanksSaid::leaves : BlanksSaid::unclear;
-    add_counted(add);
+    if (named) return names_of_counted(all) ? BlanksSaid::leaves : BlanksSaid::unclear;
+    add_counted(all);
     return BlanksSaid::leaves;
   }
 
@@ -236,27 +236,14 @@ class BlankWords {
       if (is_blank_word(word())) return false;
     return separator() && !c_.ended();
   }
-  /// The leaves of a phrase, until it is understood.
-  struct Kept {
-    BlankNamed leaves[8]{};
-    int size{};
-    bool all{true}; ///< false if there are more
-    constexpr void operator()(BlankNamed const& one) {
-      if (size < 8)
-        leaves[size++] = one;
-      else
-        all = false;
-    }
-  };
   /// Takes a phrase and calls `add` with its leaves. If the phrase names none, or is not understood, takes nothing.
   template <class Add> constexpr BlanksSaid whole_phrase(Add& add) {
     auto trial = *this;
-    Kept kept;
-    auto const said = trial.phrase(kept);
+    Named named;
+    auto const said = trial.phrase(named);
     if (said != BlanksSaid::leaves) return said;
-    if (!kept.all) return phrase(add);
     *this = trial;
-    for (int i = 0; i < kept.size; ++i) add(kept.leaves[i]);
+    for (std::size_t i = 0; i < named.size(); ++i) add(named[i]);
     return said;
   }
   /// Takes the first phrase that is understood.
