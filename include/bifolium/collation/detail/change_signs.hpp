@@ -27,7 +27,8 @@ public:
     return in.at(TokenKind::plus) || in.at(TokenKind::equals) || is_loss(in.token) || equated;
   }
   /// Returns true if ± comes after a leaf or after its list: (A3 ±), (B1.8±). The cursor is after the first leaf.
-  [[nodiscard]] static constexpr bool sign_follows(TokenCursor c) {
+  [[nodiscard]] static constexpr bool sign_follows(TokenCursor const& leaf) {
+    auto c = leaf;
     // only a short list, because this is called for each leaf of a list
     for (int n = 0; n < 16 && (c.at(TokenKind::point) || c.at(TokenKind::comma) || c.is_flat_figure()); ++n) c.take();
     if (!c.at(TokenKind::plus_minus)) return false;

@@ -88,10 +88,10 @@ protected:
     return false;
   }
   /// Returns true if a pagination begins: pp., ff., ll., p. or cols. before numbers.
-  [[nodiscard]] constexpr bool is_pagination(TokenCursor c) const noexcept {
-    auto const w = word(c);
+  [[nodiscard]] constexpr bool is_pagination(TokenCursor const& unit) const noexcept {
+    auto const w = word(unit);
     if (w != "pp" && w != "Pp" && w != "ff" && w != "ll" && w != "p" && w != "cols") return false;
-    c = after_word(c);
+    auto c = after_word(unit);
     if (!c.touches(TokenKind::point)) return false;
     c.take();
     if (c.at(TokenKind::open_square) || c.is_flat_figure()) return true;
@@ -142,11 +142,14 @@ protected:
   }
   /// Returns true for a number of leaves, pages or plates, or a pagination: 50 Bl., [404] leaves, pp. [4] 1-234, + 4
   /// plates.
-  [[nodiscard]] constexpr bool is_extent(TokenCursor c) const noexcept {
-    bool const plus = c.at(TokenKind::plus);
+  [[nodiscard]] constexpr bool is_extent(TokenCursor const& begin) const noexcept {
+    auto const& t = begin.token;
+    bool const plus = t.is(TokenKind::plus);
+    if (t.is(TokenKind::open_square) && is_capital(at(t.to))) return false; // [A]
+    if (t.is(TokenKind::letter) && !may_begin_extent(static_cast<char>(t.value))) return false;
+    auto c = begin;
     if (plus) c.take();
-    if (c.at(TokenKind::open_square) && is_capital(at(c.token.to))) return false; // [A]
-    if (c.at(TokenKind::letter) && !plus && !may_begin_extent(static_cast<char>(c.token.value))) return false;
+    if (plus && c.at(TokenKind::open_square) && is_capital(at(c.token.to))) return false; // + [A]
     if (is_pagination(c) || (!plus && is_page_sequence(c))) return true;
     bool const bracket = c.at(TokenKind::open_square);
     if (bracket) c.take();
@@ -225,11 +228,12 @@ protected:
            (is_loss(before) || before.is(TokenKind::plus) || before.is(TokenKind::equals));
   }
   /// Returns the position of the parenthesis that closes the one at the cursor, or 0 if there is none.
-  [[nodiscard]] constexpr std::uint32_t closing_round(TokenCursor c) const noexcept {
-    auto i = c.token.to; // most parentheses have no other in them, nor markup, and )( does not end them
+  [[nodiscard]] constexpr std::uint32_t closing_round(TokenCursor const& round) const noexcept {
+    auto i = round.token.to; // most parentheses have no other in them, nor markup, and )( does not end them
     while (i < text_.size() && text_[i] != '(' && text_[i] != ')' && text_[i] != '<') ++i;
     if (at(i) == ')' && at(i + 1) != '(') return i;
     int open = 0;
+    auto c = round;
     for (Token before{}; !c.ended(); before = c.token, c.take()) {
       if (open > 0 && is_cross_in_change(c, before)) {
         c.take();

@@ -44,9 +44,10 @@ protected:
     return found.key.mark() == Mark::symbol && at(found.key.text_from) == '+';
   }
   /// Reads the leaf named at the cursor, before byte `end`.
-  [[nodiscard]] constexpr NamedLeaf leaf_name(TokenCursor c, std::uint32_t end) const noexcept {
-    if (c.at(TokenKind::letter) && begins(c.token.from, "sig.") && is_blank_at(c.token.from + 4U))
-      c = cursor(c.token.from + 4U, end);
+  [[nodiscard]] constexpr NamedLeaf leaf_name(TokenCursor const& name_or_sig, std::uint32_t end) const noexcept {
+    auto const& first = name_or_sig.token;
+    bool const sig = first.value == 's' && begins(first.from, "sig.") && is_blank_at(first.from + 4U);
+    auto const c = sig ? cursor(first.from + 4U, end) : name_or_sig;
     if (c.token.is_figure_not_raised()) {
       auto next = c;
       next.take();
@@ -66,7 +67,8 @@ protected:
     return signed_leaf(c, end);
   }
   /// Reads the last leaf of a range, the 4 of D2-4 or D2 to 4, if one is written after leaf `first`.
-  [[nodiscard]] constexpr NamedLeaf range_end(TokenCursor c, std::uint32_t end, int first) const noexcept {
+  [[nodiscard]] constexpr NamedLeaf range_end(TokenCursor const& dash, std::uint32_t end, int first) const noexcept {
+    auto c = dash;
     if (auto const w = word(c); w == "to" || w == "through")
       c = cursor(c.token.from + w.size(), end);
     else if (c.at(TokenKind::dash))
@@ -177,9 +179,11 @@ private:
     return is_latin_letter(a) && is_latin_letter(b) && first != second && first != 'p' && first != 'c' &&
            std::string_view{"ivxlcdmj"}.find(second) == std::string_view::npos;
   }
-  [[nodiscard]] constexpr NamedLeaf signed_leaf(TokenCursor c, std::uint32_t end) const noexcept {
+  [[nodiscard]] constexpr NamedLeaf signed_leaf(TokenCursor const& from, std::uint32_t end) const noexcept {
     NamedLeaf name;
-    if (c.at(TokenKind::letter) && begins_words(at(c.token.from), at(c.token.from + 1U))) return name;
+    auto const t = from.token;
+    if (t.is(TokenKind::letter) && begins_words(at(t.from), at(t.from + 1U))) return name;
+    auto c = from;
     auto const mark = CountReader{text_.substr(0, end), letters_}.take(c);
     if (!mark || mark.end > end || is_plus(mark)) return name;
     name.key = mark.key;

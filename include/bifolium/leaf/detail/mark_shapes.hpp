@@ -23,12 +23,13 @@ protected:
     return 0;
   }
   /// Returns true if the mark at the cursor may follow a prefix: a letter, a multiple of one, or a letter in brackets.
-  [[nodiscard]] constexpr bool takes_prefix(TokenCursor c) const noexcept {
+  [[nodiscard]] constexpr bool takes_prefix(TokenCursor const& next) const noexcept {
+    if (next.token.spaced || next.token.style != TokenStyle::line) return false;
+    auto c = next;
     auto const is_mark = [&] {
       return c.touches(TokenKind::letter) || c.touches(TokenKind::cyrillic) ||
              (c.touches(TokenKind::greek) && c.token.value != 16 && c.token.value != 22);
     };
-    if (c.token.spaced || c.token.style != TokenStyle::line) return false;
     if (c.at(TokenKind::quote)) return c.token.value == '\'' || c.token.value == '"';
     if (c.at(TokenKind::open_square)) {
       if (closing_square(c.token.to) == 0) return false;
