@@ -57,6 +57,7 @@ module;
 #include <bifolium/core/limits.hpp>
 #include <bifolium/core/merge_sort.hpp>
 #include <bifolium/core/message.hpp>
+#include <bifolium/core/number_of.hpp>
 #include <bifolium/core/number_words.hpp>
 #include <bifolium/core/optional_number.hpp>
 #include <bifolium/core/partition_point.hpp>
@@ -754,6 +755,7 @@ using bifolium::named_origins;
 using bifolium::no_attested_scheme_has_this_name;
 using bifolium::no_scheme_message;
 using bifolium::noted;
+using bifolium::number_of;
 using bifolium::number_of_plural;
 using bifolium::number_of_word;
 using bifolium::observe;

@@ -4,6 +4,7 @@
 #include <bifolium/copy.hpp>
 #include <bifolium/copy/paper_of_copy.hpp>
 #include <bifolium/core/message.hpp>
+#include <bifolium/core/number_of.hpp>
 #include <bifolium/drawing/formula_gathering.hpp>
 
 #include "support/arguments.hpp"
@@ -74,7 +75,8 @@ void explain_wanting(IdealCopy const& book, CopyChecked const& copy) {
     }
 }
 void tell(IdealCopy const& book, CopyChecked const& copy) {
-  std::cout << "ideal copy: " << copy.leaves_ideal << " leaves; this copy: " << copy.leaves_present << '\n'
+  std::cout << "ideal copy: " << number_of(copy.leaves_ideal, "leaf", "leaves")
+            << "; this copy: " << copy.leaves_present << '\n'
             << (copy.complete() ? "wants no leaf" : wants(book, copy)) << '\n';
   if (!copy.complete() && copy.text_complete()) std::cout << "the text is complete: only blanks are missing\n";
   explain_wanting(book, copy);

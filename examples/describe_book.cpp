@@ -7,6 +7,7 @@
 #include <bifolium/book/evidence_of.hpp>
 #include <bifolium/book/examine.hpp>
 #include <bifolium/book/formula_plan.hpp>
+#include <bifolium/core/number_of.hpp>
 #include <bifolium/evidence/folding_weights.hpp>
 #include <bifolium/evidence/seen_gathering.hpp>
 #include <bifolium/explain/explain_foldings.hpp>
@@ -170,9 +171,10 @@ void tell_formes(Attested scheme) {
 /// Leaves of the formula, and its sheets under the format it states or, failing that, the one the leaf argues for.
 void tell_formula(Described const& described) {
   auto const& formula = *described.book.collation;
-  std::cout << "Formula: " << shown(described.book.formula) << "\n  " << formula.leaves()
-            << (formula.leaves() == 1 ? " leaf in " : " leaves in ") << formula.gatherings()
-            << (formula.gatherings() == 1 ? " gathering, " : " gatherings, ") << formula.pages() << " pages\n";
+  std::cout << "Formula: " << shown(described.book.formula) << "\n  "
+            << number_of(formula.leaves(), "leaf in ", "leaves in ")
+            << number_of(formula.gatherings(), "gathering, ", "gatherings, ")
+            << number_of(formula.pages(), "page", "pages") << '\n';
   for (auto const& warning : formula.warnings())
     std::cout << "  doubtful, column " << warning.column << ": " << sentence_of(warning) << '\n';
   if (auto const pages = described.extent())
@@ -199,7 +201,8 @@ void tell_edition(Described const& described, std::optional<Attested> scheme) {
   Edition edition{.copies = *book.copies, .overs_percent = book.overs, .ream = book.ream};
   if (scheme) edition.scheme = *scheme;
   auto const bill = reckon(edition, plan_of(*book.collation, *sheet, edition.arranging));
-  std::cout << "Paper for an edition, as the formula has it on sheets of " << *sheet << " leaves:\n"
+  std::cout << "Paper for an edition, as the formula has it on sheets of " << number_of(*sheet, "leaf", "leaves")
+            << ":\n"
             << (bill ? working(*bill) : sentence_of(bill.error()) + "\n");
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <bifolium/book/audit.hpp>
+#include <bifolium/core/number_of.hpp>
 
 #include "program.hpp"
 
@@ -31,12 +32,13 @@ public:
     auto const now = std::chrono::steady_clock::now();
     if (now - told_ < std::chrono::seconds{1}) return;
     told_ = now;
-    std::cerr << '\r' << records_ << " records" << std::flush;
+    std::cerr << '\r' << bifolium::number_of(records_, "record", "records") << std::flush;
   }
   void tell_all() const {
     if (terminal_) std::cerr << '\r';
-    tell(std::to_string(records_) + " records; " + std::to_string(agree_) + " agree with themselves; " +
-         std::to_string(repaired_) + " have proposals");
+    tell(bifolium::number_of(records_, "record; ", "records; ") +
+         bifolium::number_of(agree_, "agrees with itself; ", "agree with themselves; ") +
+         bifolium::number_of(repaired_, "has proposals", "have proposals"));
     for (std::size_t i = 0; i < found_.size(); ++i)
       if (found_[i] > 0)
         tell(std::string{identifier(static_cast<bifolium::FindingId>(i + bifolium::first_finding))} + ' ' +

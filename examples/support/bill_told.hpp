@@ -2,6 +2,7 @@
 /// A bill in the cells of a row, on standard output: the columns of `reckon_paper`, and what has to be said beside them.
 #pragma once
 
+#include <bifolium/core/number_of.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/explain.hpp>
 #include <bifolium/imposition.hpp>
@@ -104,15 +105,15 @@ inline Expected<std::string> nearest_copies(EditionRow const& row, Plan const& p
   auto const least = copies_within(row.edition, plan, *sheets);
   if (!least) return least.error();
   std::string words = "by the ream of " + std::to_string(ream.ream) + " no number of copies takes just " +
-                      std::to_string(*sheets) + " sheets: ";
+                      bifolium::number_of(*sheets, "sheet", "sheets") + ": ";
   auto edition = row.edition;
   for (auto const copies : {*least, *least + 1}) {
     if (copies == 0) continue;
     edition.copies = copies;
     auto const bill = reckon(edition, plan);
     if (!bill) return bill.error();
-    words += std::to_string(copies) + (copies == 1 ? " copy takes " : " copies take ") +
-             std::to_string(bill->sheets.stated) + (copies == *least ? ", " : "");
+    words += bifolium::number_of(copies, "copy takes ", "copies take ") + std::to_string(bill->sheets.stated) +
+             (copies == *least ? ", " : "");
   }
   return words;
 }
@@ -129,7 +130,9 @@ inline Expected<std::string> copies_in_words(EditionRow const& row, Plan const& 
         .append("by the ream of ")
         .append(std::to_string(one.ream.ream))
         .append(": ");
-    words.append(from_to(one.least, one.most)).append(" copies with ").append(from_to(one.overs_least, one.overs_most));
+    words.append(from_to(one.least, one.most))
+        .append(one.most == 1 ? " copy with " : " copies with ")
+        .append(from_to(one.overs_least, one.overs_most));
     words.append(" over");
     if (!row.asks_for_copies())
       words.append(row.edition.copies >= one.least && row.edition.copies <= one.most ? ", agrees" : ", does not agree");
@@ -152,7 +155,7 @@ inline std::string remarks(Bill const& bill, EditionRow const& row) {
     char const* between = "";
     for (std::size_t m = 0; m < matters; ++m)
       if (shared->shares[m] != 0) {
-        text.append(between).append(std::to_string(shared->shares[m])).append(" leaves of ");
+        text.append(between).append(bifolium::number_of(shared->shares[m], "leaf of ", "leaves of "));
         text.append(to_words(static_cast<Matter>(m)));
         between = " and ";
       }

@@ -4,6 +4,7 @@
 
 #include <bifolium/bifolium.hpp>
 #include <bifolium/book/read_description.hpp>
+#include <bifolium/core/number_of.hpp>
 #include <bifolium/paper/measure.hpp>
 #include <bifolium/paper/read_length.hpp>
 #include <bifolium/record/read_format_statement.hpp>
@@ -183,8 +184,8 @@ public:
     auto const of_format = format.leaves_to_sheet();
     if (!of_format || *of_format == of_scheme || format.kind() != bifolium::Format::Kind::leaves) return;
     wrong(*record_.find(name),
-          "folds the sheet into " + std::to_string(of_scheme) + " leaves, but the format is stated as " +
-              std::string{format.symbol().view()},
+          "folds the sheet into " + bifolium::number_of(of_scheme, "leaf", "leaves") +
+              ", but the format is stated as " + std::string{format.symbol().view()},
           bifolium::Problem::formats_differ);
   }
   std::optional<bifolium::Formula> formula(std::string_view name) {

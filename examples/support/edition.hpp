@@ -6,6 +6,7 @@
 #include <bifolium/collation/read_formula.hpp>
 #include <bifolium/collation/write_formula.hpp>
 #include <bifolium/core/message.hpp>
+#include <bifolium/core/number_of.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/explain.hpp>
 #include <bifolium/fold/scheme_names.hpp>
@@ -193,7 +194,7 @@ class EditionRow {
         return say(column, "a_line and lines_a_page must say what a page holds: " + sentence_of(off.error()),
                    off.error().problem);
       edition.pages = off->pages.stated;
-      add(said, "cast off: " + std::to_string(off->pages.stated) + " pages" +
+      add(said, "cast off: " + bifolium::number_of(off->pages.stated, "page", "pages") +
                     (off->pages.is_exact()
                          ? ""
                          : " (" + std::to_string(off->pages.low) + " to " + std::to_string(off->pages.high) + ")") +

@@ -4,6 +4,8 @@
 /// table of one column it is a row with an empty cell.
 #pragma once
 
+#include <bifolium/core/number_of.hpp>
+
 #include "input.hpp"
 #include "name_meant.hpp"
 #include "shown.hpp"
@@ -105,7 +107,8 @@ inline std::string fitted(Cells const& cells, std::size_t width) {
 inline std::string too_wide(Cells const& cells, std::size_t width) {
   if (cells.size() <= width) return "";
   auto const more = static_cast<std::size_t>(std::count(cells.back().begin(), cells.back().end(), '\t'));
-  return "the row has " + std::to_string(cells.size() + more) + " cells and the header " + std::to_string(width);
+  return "the row has " + bifolium::number_of(static_cast<std::int64_t>(cells.size() + more), "cell", "cells") +
+         " and the header " + std::to_string(width);
 }
 
 /// The header line of the columns that a program adds, `names` with tabs between. A name that the table has already gets a

@@ -7,6 +7,7 @@
 #include <bifolium/core/message.hpp>
 #include <bifolium/core/text_place.hpp>
 
+#include <algorithm>
 #include <string>
 
 /// Returns true if two readings of one text are equal in all that they tell, also in doubts and in places of the text.
@@ -39,6 +40,9 @@ inline std::string broken_law(std::string const& text, bifolium::Dialect dialect
     return points_into(formula.error()) ? "" : "the error is not in the text: " + text;
   }
   if (formula->leaves() != count->leaves || formula->gatherings() != count->gatherings) return "two counts: " + text;
+  auto const& doubts = formula->warnings();
+  for (auto one = doubts.begin(); one != doubts.end(); ++one)
+    if (std::find(doubts.begin(), one, *one) != one) return "a doubt is told twice: " + bifolium::message(*one);
   if (static_cast<std::int64_t>(formula->warnings().size()) != count->warning_count)
     return "two numbers of doubts: " + text;
   for (auto const& warning : formula->warnings())

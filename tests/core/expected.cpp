@@ -8,6 +8,7 @@
 
 #include <iomanip>
 #include <memory>
+#include <regex>
 #include <sstream>
 #include <string>
 #include <type_traits>
@@ -208,7 +209,13 @@ TEST_CASE("every problem has an identifier and a sentence that fits") {
     for (auto const& [name, value] : {std::pair<std::string, std::string>{"{found}", "abcdefghijklmnopqrstuvw"},
                                       {"{limit}", "-9223372036854775808"}})
       for (std::size_t at; (at = expected.find(name)) != std::string::npos;) expected.replace(at, name.size(), value);
+    expected = std::regex_replace(expected, std::regex{"\\{[^|}]*\\|([^}]*)\\}"}, "$1");
     REQUIRE(message(longest) == expected);
+    // one leaf, and not one leaves: no plural beside 1, but words that only end so
+    auto const of_one = message(error_at(problem, 1, 1, "abc", 3, 1));
+    std::smatch noun;
+    if (std::regex_search(of_one, noun, std::regex{"\\b1 ([a-z]+s)\\b"}))
+      REQUIRE_MESSAGE((noun[1] == "is" || noun[1] == "as"), of_one);
     REQUIRE(expected.find_first_of("{}") == std::string::npos);
     REQUIRE(expected.back() != '.'); // a message is put into other sentences
   }

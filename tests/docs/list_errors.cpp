@@ -51,6 +51,7 @@ int main(int count, char** arguments) {
     auto const identifier = bifolium::identifier(problem);
     if (identifier == "unknown") continue;
     auto text = replaced(replaced(std::string{bifolium::sentence(problem)}, "{found}", "..."), "{limit}", "N");
+    text = std::regex_replace(text, std::regex{"\\{[^|}]*\\|([^}]*)\\}"}, "$1");
     std::cout << "| " << number << " | `" << identifier << "` | " << cell(text) << " |\n";
   }
 

@@ -16,6 +16,7 @@
 
 #include <bifolium/book/sheet_grouping.hpp>
 #include <bifolium/collation/formula.hpp>
+#include <bifolium/core/number_of.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -30,7 +31,7 @@ inline namespace v0 {
 [[nodiscard]] inline std::string to_words(SheetsOfBook const& book, SheetQuestion const& question) {
   auto const &first = book.units[question.first].name, &second = book.units[question.second].name;
   std::string words = "whether " + first + " and " + second + " were printed on one sheet (as in " +
-                      std::to_string(question.together) + " of " + std::to_string(question.of) + " ways): ";
+                      std::to_string(question.together) + " of " + number_of(question.of, "way", "ways") + "): ";
   switch (book.leaves_to_sheet) {
   case 2:
     return words + "one leaf of the two has the mark, the other has not";

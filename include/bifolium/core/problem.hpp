@@ -51,7 +51,8 @@ constexpr std::optional<Problem> find_problem(std::string_view text) noexcept {
 }
 
 /// Returns the sentence of a problem. In it `{found}` marks the place for the text that was found, or for the name of
-/// the field, and `{limit}` the place for the number or bound of the problem; `message(error)` fills them in.
+/// the field, `{limit}` the place for the number or bound of the problem, and `{leaf|leaves}` the noun of that number;
+/// `message(error)` fills them in.
 constexpr std::string_view sentence(Problem problem) noexcept { return detail::problem_row(problem).sentence; }
 
 } // namespace v0

@@ -28,7 +28,7 @@ inline std::string gatherings_words(Fold<> const& fold) {
     alike = alike && leaves == first;
     sizes.append(sizes.empty() ? "" : ", ").append(std::to_string(leaves));
   }
-  auto const leaves = alike ? counted(first, "leaf", "leaves") : sizes + " leaves";
+  auto const leaves = alike ? number_of(first, "leaf", "leaves") : sizes + " leaves";
   auto text = gatherings == 1 ? "one gathering of " + leaves : std::to_string(gatherings) + " gatherings of " + leaves;
   return fold.copies() > 1 ? text + ", in " + std::to_string(fold.copies()) + " copies" : text;
 }
@@ -37,15 +37,12 @@ inline std::string work_words(Scheme const& scheme, FoldingWork const& work) {
   if (work.cuts == 0)
     text.append("not cut");
   else
-    text.append(counted(work.cuts, "cut", "cuts"))
-        .append(" into ")
-        .append(std::to_string(work.pieces))
-        .append(" pieces");
+    text.append(number_of(work.cuts, "cut", "cuts")).append(" into ").append(number_of(work.pieces, "piece", "pieces"));
   if (work.singles > 0)
     text.append(", ")
         .append(std::to_string(work.singles))
         .append(work.singles == 1 ? " of them a single leaf" : " of them single leaves");
-  text.append(", ").append(counted(work.folds, "fold", "folds"));
+  text.append(", ").append(number_of(work.folds, "fold", "folds"));
   if (work.uneven > 0) text.append(", ").append(std::to_string(work.uneven)).append(" beside the middle");
   if (work.under > 0) text.append(", ").append(std::to_string(work.under)).append(" turned underneath");
   return text;
@@ -101,7 +98,7 @@ inline std::string explain_foldings(std::span<FoundFolding const> found) {
           .append("): ")
           .append(folding_words(one))
           .append("\n");
-  return text.append(detail::counted(others, "other folding gives", "other foldings give"))
+  return text.append(number_of(others, "other folding gives", "other foldings give"))
       .append(" the same pages: the pages alone do not show which leaves were cut apart.\n");
 }
 
@@ -137,7 +134,7 @@ inline std::string correction_words(Correction const& found) {
 inline std::string explain_misprints(Misprints const& found) {
   std::string text;
   for (auto const& one : found.corrections) text.append(correction_words(one)).append("\n");
-  auto const changes = detail::counted(found.as_simple, "single change", "single changes");
+  auto const changes = number_of(found.as_simple, "single change", "single changes");
   if (!found.corrections.empty() && !found.one_stands_out())
     text.append("These corrections are equally simple: these formes do not show which one is right.\n");
   if (found.corrections.empty()) {
@@ -218,8 +215,7 @@ inline std::string explain_foldings_left(FoldingsLeft const& left, std::size_t g
   for (std::size_t i = 0; i < left.groups.size() && i < most; ++i)
     text.append(folding_group_words(left.groups[i])).append("\n");
   if (left.groups.size() > most)
-    text.append(detail::counted(static_cast<std::int64_t>(left.groups.size() - most), "group", "groups"))
-        .append(" more\n");
+    text.append(number_of(static_cast<std::int64_t>(left.groups.size() - most), "group", "groups")).append(" more\n");
   for (auto const& blamed : left.blamed) {
     if (blamed.price > left.blamed[0].price) break;
     text.append(detail::leaf_words(blamed.gathering, blamed.leaf, gatherings))

@@ -19,7 +19,7 @@ inline std::string run_words(Run const& run) {
   for (std::size_t i = 0; i < run.leaves.size(); ++i)
     text.append(i == 0 ? "" : " and ").append(std::to_string(run.leaves.term(i)));
   if (run.leaves.size() > 1) text += " by turns";
-  return text.append(": ").append(counted(run.leaf_total(), "leaf", "leaves"));
+  return text.append(": ").append(number_of(run.leaf_total(), "leaf", "leaves"));
 }
 
 /// The number of leaves that a change adds, and the words for it. Both are empty for an identity and a note.
@@ -74,10 +74,7 @@ inline ChangeSaid words_of(IdealCopy const&, Note const&) { return {}; }
     if (part < parts.size() && parts[part].first_run == r) {
       auto const& here = parts[part++];
       if (here.label)
-        text.append(*here.label)
-            .append(", ")
-            .append(detail::counted(here.leaves, "leaf", "leaves"))
-            .append(" in all.\n");
+        text.append(*here.label).append(", ").append(number_of(here.leaves, "leaf", "leaves")).append(" in all.\n");
     }
     auto const& run = formula.runs()[r];
     text.append(detail::run_words(run)).append(".\n");
@@ -88,7 +85,7 @@ inline ChangeSaid words_of(IdealCopy const&, Note const&) { return {}; }
     if (!said.words.empty()) text.append(said.words).append(change.doubtful() ? ", which is doubtful.\n" : ".\n");
     sum += said.gained;
   }
-  text.append("Together ").append(detail::counted(sum, "leaf", "leaves")).append(", ");
+  text.append("Together ").append(number_of(sum, "leaf", "leaves")).append(", ");
   return text.append(std::to_string(2 * sum)).append(" pages.\n");
 }
 

@@ -68,7 +68,7 @@ inline std::string gathering_words(Scheme const& scheme, Fold<> const& fold, int
   auto const& line = scheme.gathering(g);
   auto text = capitalised(gathering_name(scheme, fold, g));
   if (text.empty()) text.append("Gathering ").append(signature_of(scheme, g));
-  text.append(", ").append(counted(fold.gathering(g).leaves(), "leaf", "leaves"));
+  text.append(", ").append(number_of(fold.gathering(g).leaves(), "leaf", "leaves"));
   auto const first = fold.first_page(g);
   text.append(", pages ").append(std::to_string(first));
   text.append(" to ").append(std::to_string(first + fold.gathering(g).pages() - 1));
@@ -164,14 +164,13 @@ inline Expected<std::string> explain_count(Scheme const& scheme, long copies) {
   auto const formes = impose(*folded);
   std::string text;
   auto const leaves = folded->leaves(), sheets = folded->sheets(), at_once = folded->copies();
-  text.append(detail::counted(sheets, "sheet gives ", "sheets give "))
-      .append(detail::counted(leaves, "leaf", "leaves"));
+  text.append(number_of(sheets, "sheet gives ", "sheets give ")).append(number_of(leaves, "leaf", "leaves"));
   text.append(", ").append(std::to_string(2 * leaves)).append(" pages");
   if (at_once > 1)
     text.append("; they are ")
         .append(std::to_string(at_once))
         .append(" copies of the same ")
-        .append(detail::counted(formes.pages(), "page", "pages"));
+        .append(number_of(formes.pages(), "page", "pages"));
   auto const needed = (copies + at_once - 1) / at_once * sheets;
   text.append(". ").append(std::to_string(copies)).append(copies == 1 ? " copy takes " : " copies take ");
   text.append(std::to_string(needed)).append(needed == 1 ? " sheet" : " sheets").append(", and ");

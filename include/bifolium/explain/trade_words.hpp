@@ -4,6 +4,7 @@
 /// for a piece follow from its use: a copy, a gathering, the main part of a gathering, or the part set inside.
 #pragma once
 
+#include <bifolium/core/number_of.hpp>
 #include <bifolium/fold/attested.hpp>
 #include <bifolium/fold/fold.hpp>
 #include <bifolium/fold/mirror.hpp>
@@ -19,9 +20,6 @@ namespace detail {
 inline std::string capitalised(std::string text) {
   if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
   return text;
-}
-inline std::string counted(std::int64_t n, char const* one, char const* many) {
-  return std::to_string(n).append(" ").append(n == 1 ? one : many);
 }
 inline std::string ordinal(int n) {
   static constexpr char const* words[]{"first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"};

@@ -54,7 +54,7 @@ class WorkingWriter {
       }
       put("  ", number(working.times), " x ", number(working.leaves, "leaf", "leaves"));
       if (working.kind == Working::Kind::turned)
-        put(" from one forme, ", number(plan.leaves_to_sheet / working.leaves), " copies to the sheet");
+        put(" from one forme, ", number(plan.leaves_to_sheet / working.leaves, "copy", "copies"), " to the sheet");
       if (working.kind == Working::Kind::cut_first) put(" on paper cut before printing, two formes");
       if (working.kind == Working::Kind::one_side)
         put(" on paper cut before printing, one forme, the other side blank");

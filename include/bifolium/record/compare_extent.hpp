@@ -4,6 +4,7 @@
 /// The result contains the arithmetic for the person who looks at the book.
 #pragma once
 
+#include <bifolium/core/number_of.hpp>
 #include <bifolium/record/read_extent.hpp>
 #include <bifolium/record/read_pagination.hpp>
 
@@ -45,14 +46,13 @@ inline std::string sum_in_words(Pagination const& pagination) {
     total += count;
     sum += (sum.empty() ? "" : " + ") + std::to_string(count);
   }
-  bool const one = total == 1;
   std::string plates;
   if (pagination.plate_pages > 0)
-    plates = ", of which up to " + std::to_string(pagination.plate_pages) + " can be plates";
-  return sum + " = " + std::to_string(total) +
-         (unit == PageUnit::leaves    ? (one ? " leaf" : " leaves")
-          : unit == PageUnit::columns ? (one ? " column" : " columns")
-                                      : (one ? " page" : " pages")) +
+    plates = ", of which up to " + number_of(pagination.plate_pages, "can be a plate", "can be plates");
+  return sum + " = " +
+         (unit == PageUnit::leaves    ? number_of(total, "leaf", "leaves")
+          : unit == PageUnit::columns ? number_of(total, "column", "columns")
+                                      : number_of(total, "page", "pages")) +
          plates;
 }
 
@@ -69,8 +69,8 @@ inline std::string sum_in_words(Pagination const& pagination) {
                         : missing > Pagination::blank_verso             ? ExtentAgrees::last_not_counted
                                                                         : ExtentAgrees::agrees,
                         {}};
-  result.words = detail::sum_in_words(pagination) + "; the formula has " + std::to_string(leaves) +
-                 (leaves == 1 ? " leaf, " : " leaves, ") + std::to_string(2 * leaves) + " pages: ";
+  result.words = detail::sum_in_words(pagination) + "; the formula has " + number_of(leaves, "leaf, ", "leaves, ") +
+                 number_of(2 * leaves, "page", "pages") + ": ";
   result.words += result.verdict == ExtentAgrees::agrees ? "agrees"
                   : result.verdict == ExtentAgrees::last_not_counted
                       ? "agrees if a blank leaf at the end was not counted"

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/collation/write_formula.hpp>
+#include <bifolium/core/number_of.hpp>
 #include <bifolium/record/read_pagination.hpp>
 #include <bifolium/record/read_signing.hpp>
 #include <bifolium/record/write_extent.hpp>
@@ -20,7 +21,7 @@ inline namespace v0 {
 }
 /// Writes the number of leaves: "85 leaves".
 [[nodiscard]] inline std::string leaves_line(Formula const& formula) {
-  return std::to_string(formula.leaves()) + (formula.leaves() == 1 ? " leaf" : " leaves");
+  return number_of(formula.leaves(), "leaf", "leaves");
 }
 
 /// Writes the physical description: "[8], 205, [3] p. ; 20 cm (4to)". Either part may be empty. `size` is a text that

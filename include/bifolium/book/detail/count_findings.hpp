@@ -5,6 +5,7 @@
 #include <bifolium/book/audit.hpp>
 #include <bifolium/book/detail/count_facts.hpp>
 #include <bifolium/book/detail/formula_edit_text.hpp>
+#include <bifolium/core/number_of.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -26,9 +27,6 @@ class CountFindings {
   Description const& book_;
   Audit& audit_;
 
-  [[nodiscard]] static std::string count_of(std::int64_t number, std::string_view one, std::string_view many) {
-    return std::to_string(number) + ' ' + std::string{number == 1 ? one : many};
-  }
   [[nodiscard]] std::string pages_say() const {
     std::string sum;
     auto const& runs = book_.pagination->value.runs;
@@ -36,10 +34,10 @@ class CountFindings {
     for (std::size_t r = 0; r < runs.size(); ++r)
       sum += (r == 0 ? "" : " + ") + std::to_string(by_leaf ? runs[r].count : runs[r].pages());
     auto const total = by_leaf ? *facts_.pages() / 2 : *facts_.pages();
-    auto const counted = by_leaf ? count_of(total, "leaf", "leaves") : count_of(total, "page", "pages");
+    auto const counted = by_leaf ? number_of(total, "leaf", "leaves") : number_of(total, "page", "pages");
     std::string plates;
     if (auto const most = book_.pagination->value.plate_pages; most > 0)
-      plates = ", of which up to " + std::to_string(most) + " can be plates";
+      plates = ", of which up to " + number_of(most, "can be a plate", "can be plates");
     return "the pagination has " + (runs.size() > 1 ? sum + " = " : std::string{}) + counted + plates;
   }
   void contradiction_of_pages(std::int64_t leaves, Field with) {
@@ -49,8 +47,8 @@ class CountFindings {
     auto const off = missing < 0 ? -missing : missing;
     auto const by_leaf = book_.pagination->value.by_leaf();
     finding.says = (with == Field::formula ? "the formula has " : "the record states ") +
-                   count_of(leaves, "leaf", "leaves") +
-                   (by_leaf ? "" : " (" + count_of(2 * leaves, "page", "pages") + ')') + "; " + pages_say() + ", " +
+                   number_of(leaves, "leaf", "leaves") +
+                   (by_leaf ? "" : " (" + number_of(2 * leaves, "page", "pages") + ')') + "; " + pages_say() + ", " +
                    std::string{missing < 0 && !book_.pagination->value.total().is_exact() ? "at least " : ""} +
                    std::to_string(by_leaf ? off / 2 : off) + (missing < 0 ? " too many" : " too few");
     audit_.findings.push_back(finding);
@@ -92,8 +90,8 @@ public:
         bool const uncounted = missing > Pagination::blank_leaf;
         if (uncounted) note.id = FindingId::pages_uncounted;
         note.says = (with == Field::formula ? "the formula has " : "the record states ") +
-                    count_of(leaves, "leaf", "leaves") + " and " + pages_say() + ": " +
-                    count_of(missing, "page", "pages") + " too few, as when " +
+                    number_of(leaves, "leaf", "leaves") + " and " + pages_say() + ": " +
+                    number_of(missing, "page", "pages") + " too few, as when " +
                     (uncounted ? "pages without numbers are" : "a blank leaf is") + " not counted";
         note.settle =
             uncounted ? "how many pages without numbers there are" : "whether the first or the last leaf is blank";
@@ -110,7 +108,7 @@ public:
                       {},
                       {},
                       {}};
-      finding.says = "the formula has " + count_of(*facts_.formula_leaves(), "leaf", "leaves") +
+      finding.says = "the formula has " + number_of(*facts_.formula_leaves(), "leaf", "leaves") +
                      "; the stated number is " + std::to_string(book_.leaves->value) + ", " +
                      std::to_string(more < 0 ? -more : more) + (more < 0 ? " too few" : " too many");
       if (book_.plates && more == book_.plates->value && more > 0) {
@@ -132,7 +130,7 @@ public:
         if ((before + run.first) % 2 == 0) {
           Finding finding{
               FindingId::numbers_begin_on_verso, Severity::doubt, FieldSet{Field::pagination}, {}, {}, {}, {}};
-          finding.says = count_of(before, "page comes", "pages come") + " before page " + std::to_string(run.first) +
+          finding.says = number_of(before, "page comes", "pages come") + " before page " + std::to_string(run.first) +
                          " in the pagination, so odd numbers would be on versos";
           finding.settle =
               "whether page " + std::to_string(run.first) + " is a recto, and how many pages come before it";

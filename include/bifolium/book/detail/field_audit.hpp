@@ -9,6 +9,7 @@
 #include <bifolium/book/detail/format_audit.hpp>
 #include <bifolium/book/detail/main_sequence.hpp>
 #include <bifolium/core/message.hpp>
+#include <bifolium/core/number_of.hpp>
 #include <bifolium/evidence/period.hpp>
 #include <bifolium/leaf/write_signature.hpp>
 #include <bifolium/paper/read_place.hpp>
@@ -110,8 +111,8 @@ class FieldAudit {
         if (run.first == 1 && before > 0 && has_preliminaries(shape) &&
             detail::numbers_begin(shape, before) == NumbersBegin::inside_a_gathering)
           add(FindingId::numbers_begin_inside, Severity::note, FieldSet{Field::formula} | Field::pagination,
-              "page 1 comes after " + std::to_string(before) +
-                  " pages, inside a gathering; in most books the numbers begin with a gathering",
+              "page 1 comes after " + number_of(before, "page", "pages") +
+                  ", inside a gathering; in most books the numbers begin with a gathering",
               "on which leaf page 1 is");
         return;
       }
@@ -130,7 +131,7 @@ class FieldAudit {
     if (most > thickest)
       add(FindingId::signing_beyond_gathering, Severity::error, FieldSet{Field::formula} | Field::signing,
           "leaf " + std::to_string(most) + " is described as signed, but no gathering of the formula has more than " +
-              std::to_string(thickest) + " leaves",
+              number_of(thickest, "leaf", "leaves"),
           "which leaves of a gathering are signed, and how many it has", most - thickest);
     IdealCopy const ideal{book_.formula->value};
     for (auto const& exception : rule.exceptions) {
@@ -149,8 +150,8 @@ class FieldAudit {
     auto const main = main_leaves(shape_of(book_.formula->value));
     if (main != book_.gatherings->value)
       add(FindingId::gatherings_differ, Severity::doubt, FieldSet{Field::formula} | Field::gatherings,
-          "gatherings are stated to have " + std::to_string(book_.gatherings->value) +
-              " leaves; most in the formula have " + std::to_string(main),
+          "gatherings are stated to have " + number_of(book_.gatherings->value, "leaf", "leaves") +
+              "; most in the formula have " + std::to_string(main),
           "how many leaves most gatherings have", book_.gatherings->value - main);
   }
 

@@ -6,6 +6,7 @@
 
 #include <bifolium/book/detail/count_audit.hpp>
 #include <bifolium/book/detail/part_repairs.hpp>
+#include <bifolium/core/number_of.hpp>
 
 namespace bifolium {
 inline namespace v0 {
@@ -140,8 +141,8 @@ private:
                                    Severity::error,
                                    FieldSet{Field::formula} | Field::leaves,
                                    more,
-                                   "the parts of the formula have " + std::to_string(leaves) +
-                                       " leaves together; the stated number is " + std::to_string(book_.leaves->value),
+                                   "the parts of the formula have " + number_of(leaves, "leaf", "leaves") +
+                                       " together; the stated number is " + std::to_string(book_.leaves->value),
                                    {},
                                    {}});
     }

@@ -115,9 +115,8 @@ private:
     if (!signed_here && continues_insertion(s)) return insertion(s, s.current, s.previous.first, false, from);
     // (−E7, E8 blank): is E8 deleted too?
     bool const comma = s.list && !s.semicolon && s.after(Kind::deletion);
-    if (comma && name.gathering_named && name.leaf > 0 && is_blank_word(word(next)))
-      warn(Problem::text_not_read, from, s.end);
-    return words(s, from, signed_here);
+    bool const too = comma && name.gathering_named && name.leaf > 0 && is_blank_word(word(next));
+    return words(s, from, signed_here, too);
   }
   /// Returns true for a number of leaves and not the name of one: −2 leaves, less 2 blank leaves. The cursor is after the
   /// number.

@@ -32,9 +32,10 @@ protected:
     if (!s.after(Kind::deletion) || s.deletions > 2) return {};
     return {&s.previous, s.deletions == 2 ? &s.before : nullptr};
   }
-  /// Stores the words from byte `from` to `to`, without the blanks after them. Returns false if they are not UTF-8.
-  constexpr bool note(std::uint32_t from, std::uint32_t to, ChangeForm::Separator separator,
-                      DeletedBefore deleted = {}) {
+  /// Stores the words from byte `from` to `to`, without the blanks after them, with a doubt if they look like a change or
+  /// are `doubted` for another reason. Returns false if they are not UTF-8.
+  constexpr bool note(std::uint32_t from, std::uint32_t to, ChangeForm::Separator separator, DeletedBefore deleted = {},
+                      bool doubted = false) {
     for (auto k = from; k < to;) {
       auto const c = decode(text_, k);
       if (c.malformed) return fail(Problem::not_utf8, k, k);
@@ -49,7 +50,7 @@ protected:
     if (may_have_markup(text) && with_stored_words(text, is_change))
       return fail(Problem::change_not_understood, from, to);
     while (to > from && blank_before(text_, to) != 0) to -= static_cast<std::uint32_t>(blank_before(text_, to));
-    if (looks_like_change(from, to, deleted)) warn(Problem::text_not_read, from, to);
+    if (looks_like_change(from, to, deleted) || doubted) warn(Problem::text_not_read, from, to);
     FoundChange change;
     change.kind = Kind::note;
     change.gathering = this->last_gathering().gathering;
@@ -77,7 +78,7 @@ protected:
   constexpr void look_again() noexcept { looked_ = looked_for_sign_ = false; }
   /// Reads words up to the next comma or semicolon. They begin with a letter or figure, not with a quotation mark
   /// ('1').
-  constexpr bool words(ChangeState& s, std::uint32_t from, bool signed_here) {
+  constexpr bool words(ChangeState& s, std::uint32_t from, bool signed_here, bool doubted = false) {
     auto const& t = s.c.token;
     bool const quoted = t.is(TokenKind::quote) && s.any && closes_quotation(s);
     bool const wordy =
@@ -86,9 +87,8 @@ protected:
         (static_cast<unsigned char>(at(t.from)) > 0x80 && !(t.is(TokenKind::quote) && opens_quotation(t.value)));
     if (signed_here || (s.any && ((!s.separated && !quoted) || !wordy))) return not_understood(s, from);
     // (A1 + 8 blank): the plus may have been meant for "and"
-    if (s.after(Kind::insertion) && !s.previous.named && t.spaced && is_digit(at(this->before_blanks(t.from) - 1)) &&
-        !says_leaves(word(s.c)))
-      warn(Problem::text_not_read, from, s.end);
+    doubted = doubted || (s.after(Kind::insertion) && !s.previous.named && t.spaced &&
+                          is_digit(at(this->before_blanks(t.from) - 1)) && !says_leaves(word(s.c)));
     auto const begin = t.from;
     auto to = s.end;
     int open = 0; // a bracket must be closed within the words
@@ -100,7 +100,7 @@ protected:
       open += c.at(TokenKind::open_square) ? 1 : c.at(TokenKind::close_square) ? -1 : 0;
     }
     if (open != 0) return not_understood(s, from);
-    return item_of_words(s, begin, to);
+    return item_of_words(s, begin, to, doubted);
   }
   /// Reads "K7,8 blank" after a semicolon, or after a comma if K7 is deleted already: a remark about leaves that a list
   /// before it has named. Returns false if something else is there.
@@ -170,9 +170,9 @@ private:
     return target && name.leaf <= target->leaves && this->is_out(*target, name.leaf);
   }
   /// Stores words that are an item of a parenthesis.
-  constexpr bool item_of_words(ChangeState& s, std::uint32_t begin, std::uint32_t to) {
+  constexpr bool item_of_words(ChangeState& s, std::uint32_t begin, std::uint32_t to, bool doubted = false) {
     auto const separator = s.any ? ChangeForm::Separator::comma : ChangeForm::Separator::opens;
-    if (!note(begin, to, separator, deleted_before(s))) return false;
+    if (!note(begin, to, separator, deleted_before(s), doubted)) return false;
     s.previous = FoundChange{};
     s.previous.kind = Kind::note;
     s.deletions = 0;

@@ -160,8 +160,7 @@ protected:
     if (article) return false;
     c_ = c;
     if (this->leaves_wanting(from, c.token.from)) return true;
-    warn(Problem::text_not_read, from, c.token.from);
-    this->note(from, c.token.from, ChangeForm::Separator::opens);
+    this->note(from, c.token.from, ChangeForm::Separator::opens, {}, true);
     return true;
   }
   /// Returns true for text that only comes after a formula: a label (CW:, RT]) or a fingerprint (tea- se,u (3) 1612A).

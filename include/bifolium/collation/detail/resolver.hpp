@@ -185,10 +185,15 @@ protected:
   /// Adds warnings for doubts in the counts of a run.
   constexpr void doubt_counts(FoundRun const& run, bool counted, std::uint32_t from, std::uint32_t to) {
     auto const terms = run.leaves.size();
-    for (std::size_t i = 0; i < terms; ++i)
-      if (run.leaves.term(i) % 2 != 0 && run.leaves.term(i) != 1) warn(Problem::odd_gathering, from, to);
-    for (std::size_t i = 0; i < terms; ++i)
-      if (run.leaves.term(i) > thick_gathering) warn(Problem::very_thick_gathering, from, to, run.leaves.term(i));
+    bool odd = false;
+    for (std::size_t i = 0; i < terms; ++i) odd = odd || (run.leaves.term(i) % 2 != 0 && run.leaves.term(i) != 1);
+    if (odd) warn(Problem::odd_gathering, from, to);
+    for (std::size_t i = 0; i < terms; ++i) {
+      bool told = false;
+      for (std::size_t k = 0; k < i; ++k) told = told || run.leaves.term(k) == run.leaves.term(i);
+      if (!told && run.leaves.term(i) > thick_gathering)
+        warn(Problem::very_thick_gathering, from, to, run.leaves.term(i));
+    }
     if (terms > 1 && run.gatherings % static_cast<std::int64_t>(terms) != 0 && counted)
       warn(Problem::alternation_over_odd_run, from, to, run.gatherings);
   }

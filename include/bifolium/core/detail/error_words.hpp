@@ -14,7 +14,7 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-/// The sentence of a problem with `{found}` and `{limit}` filled in. A text longer than the buffer is cut; a test
+/// The sentence of a problem with `{found}` and `{limit}` filled in, and the noun of the number in singular or plural. A text longer than the buffer is cut; a test
 /// checks that no sentence is that long.
 class ErrorWords {
   char text_[512]{};
@@ -66,6 +66,8 @@ public:
       rest.remove_prefix(close + 1);
       if (name == "limit") {
         add(limit);
+      } else if (auto const many = name.find('|'); many != std::string_view::npos) { // {leaf|leaves}
+        add(limit == 1 ? name.substr(0, many) : name.substr(many + 1));
       } else if (!found.empty()) {
         add_found(found);
       } else {

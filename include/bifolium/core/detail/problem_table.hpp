@@ -3,7 +3,7 @@
 /// problems is made from these rows: the enumerators of `Problem`, `identifier`, `sentence` and the page of errors.
 ///
 /// In a sentence `{found}` is the text that was found, or the name of the field if there is no text; `{limit}` is the
-/// number or bound that belongs to the problem. A sentence says what was found, what is expected and how to write it. A
+/// number or bound that belongs to the problem; of two words in braces, `{leaf|leaves}`, the first stands beside 1. A sentence says what was found, what is expected and how to write it. A
 /// comment above a row belongs to its enumerator. A number keeps its meaning for ever: never give it to another
 /// problem.
 ///
@@ -52,13 +52,13 @@ BIFOLIUM_PROBLEM(15, bad_character_reference, "'{found}' is no character referen
 
 // 20-29: limits, core/limits.hpp
 /// A text of more bytes than the limit.
-BIFOLIUM_PROBLEM(20, text_too_long, "the text has more than {limit} bytes, which is what '{found}' of Limits allows")
+BIFOLIUM_PROBLEM(20, text_too_long, "the text has more than {limit} {byte|bytes}, which is what '{found}' of Limits allows")
 /// More runs than the limit.
-BIFOLIUM_PROBLEM(21, too_many_runs, "with '{found}' there are more than {limit} runs, which is what 'runs' of Limits allows")
+BIFOLIUM_PROBLEM(21, too_many_runs, "with '{found}' there are more than {limit} {run|runs}, which is what 'runs' of Limits allows")
 /// More changes than the limit.
-BIFOLIUM_PROBLEM(22, too_many_changes, "with '{found}' there are more than {limit} changes, which is what 'changes' of Limits allows")
+BIFOLIUM_PROBLEM(22, too_many_changes, "with '{found}' there are more than {limit} {change|changes}, which is what 'changes' of Limits allows")
 /// More leaves to draw than the limit.
-BIFOLIUM_PROBLEM(23, too_many_leaves_drawn, "there are more than {limit} leaves to draw, which is what '{found}' of Limits allows")
+BIFOLIUM_PROBLEM(23, too_many_leaves_drawn, "there are more than {limit} {leaf|leaves} to draw, which is what '{found}' of Limits allows")
 
 // 100-199: the language of folding
 /// A word of a scheme that is unknown or in the wrong place.
@@ -68,7 +68,7 @@ BIFOLIUM_PROBLEM(101, name_expected, "found '{found}' where a name is expected: 
 /// A word of the language used as a name.
 BIFOLIUM_PROBLEM(102, name_is_reserved, "'{found}' is a word of the folding language: choose another name")
 /// A name longer than the library can store.
-BIFOLIUM_PROBLEM(103, name_too_long, "the name '{found}' has more than {limit} characters")
+BIFOLIUM_PROBLEM(103, name_too_long, "the name '{found}' has more than {limit} {character|characters}")
 /// The name belongs to another piece already.
 BIFOLIUM_PROBLEM(104, name_taken, "another piece has the name '{found}' already: choose another name")
 /// A step names a piece that does not exist.
@@ -84,15 +84,15 @@ BIFOLIUM_PROBLEM(109, piece_left_over, "'{found}' is in no gathering: put every 
 /// A cut or fold along a line that is outside the piece.
 BIFOLIUM_PROBLEM(110, line_outside_piece, "line {found} is not inside the piece in its present position")
 /// More sheets than a scheme can have.
-BIFOLIUM_PROBLEM(111, too_many_sheets, "a scheme has at most {limit} sheets")
+BIFOLIUM_PROBLEM(111, too_many_sheets, "a scheme has at most {limit} {sheet|sheets}")
 /// More pieces than a scheme can have.
-BIFOLIUM_PROBLEM(112, too_many_pieces, "a scheme has at most {limit} pieces")
+BIFOLIUM_PROBLEM(112, too_many_pieces, "a scheme has at most {limit} {piece|pieces}")
 /// More cuts and folds than a scheme can have.
-BIFOLIUM_PROBLEM(113, too_many_steps, "a scheme has at most {limit} cuts and folds")
+BIFOLIUM_PROBLEM(113, too_many_steps, "a scheme has at most {limit} {cut or fold|cuts and folds}")
 /// More leaves than the sheets of a scheme can have.
-BIFOLIUM_PROBLEM(114, too_many_cells, "the sheets of a scheme have at most {limit} leaves together")
+BIFOLIUM_PROBLEM(114, too_many_cells, "the sheets of a scheme have at most {limit} {leaf|leaves} together")
 /// More gatherings than a scheme can have.
-BIFOLIUM_PROBLEM(115, too_many_gatherings, "a scheme has at most {limit} gatherings")
+BIFOLIUM_PROBLEM(115, too_many_gatherings, "a scheme has at most {limit} {gathering|gatherings}")
 /// The first line does not name the scheme.
 BIFOLIUM_PROBLEM(116, scheme_line_first, "found '{found}' where the first line is expected: write scheme NAME FORMAT")
 /// A sheet described after the first cut, fold or gathering.
@@ -107,7 +107,7 @@ BIFOLIUM_PROBLEM(120, pair_needs_single_leaves, "'{found}' has more than one lea
 BIFOLIUM_PROBLEM(121, inner_needs_single_leaf, "'{found}' has more than one leaf: ':inner' is for a single leaf")
 // pieces that fold, but to something that cannot be a book
 /// A piece that is wider than one leaf after the last fold.
-BIFOLIUM_PROBLEM(130, not_folded_up, "'{found}' is still {limit} leaves wide: fold it until it is one leaf wide")
+BIFOLIUM_PROBLEM(130, not_folded_up, "'{found}' is still {limit} {leaf|leaves} wide: fold it until it is one leaf wide")
 /// No crease runs far-near, so the gathering has no spine.
 BIFOLIUM_PROBLEM(131, no_spine, "'{found}' has no spine: one of its creases must run far-near")
 /// The folded piece cannot be sewn as a gathering.
@@ -132,21 +132,21 @@ BIFOLIUM_PROBLEM(143, pages_not_backed, "the page on the back of page {limit} is
 /// A page and the page on its back point their heads in opposite directions.
 BIFOLIUM_PROBLEM(144, heads_not_backed, "page {limit} and the page on its back are head to tail")
 /// The pages make no gatherings within the limits of a scheme.
-BIFOLIUM_PROBLEM(145, no_folding, "no cuts and folds make gatherings of these pages, with at most {limit} pieces")
+BIFOLIUM_PROBLEM(145, no_folding, "no cuts and folds make gatherings of these pages, with at most {limit} {piece|pieces}")
 /// More leaves without a page number than the search can supply.
-BIFOLIUM_PROBLEM(146, too_many_illegible, "too many pages are illegible: the search can supply at most {limit} leaves")
+BIFOLIUM_PROBLEM(146, too_many_illegible, "too many pages are illegible: the search can supply at most {limit} {leaf|leaves}")
 /// A line that is not part of the text of a forme.
 BIFOLIUM_PROBLEM(147, not_a_forme, "found '{found}' in the text of a forme: write outer, inner or forme, then rows of pages: 8, 8↓ with its head near, ? if it is illegible")
 /// A count that would need more memory than was allowed.
-BIFOLIUM_PROBLEM(148, too_many_arrangements, "the search passes through more than {limit} arrangements of the leaves: use fewer leaves, say more of them, or allow more")
+BIFOLIUM_PROBLEM(148, too_many_arrangements, "the search passes through more than {limit} {arrangement|arrangements} of the leaves: use fewer leaves, say more of them, or allow more")
 /// A gathering of zero leaves, or of more leaves than the search takes.
-BIFOLIUM_PROBLEM(149, gathering_too_large, "the search takes gatherings of 1 to {limit} leaves, and at most 63 leaves together")
+BIFOLIUM_PROBLEM(149, gathering_too_large, "the search takes gatherings of 1 to {limit} {leaf|leaves}, and at most 63 leaves together")
 /// The pages can be cut apart in more ways than the search tries, and none of those that it tried makes gatherings.
 BIFOLIUM_PROBLEM(150, cuts_not_all_tried, "none of the simplest ways to cut the sheets makes gatherings of these pages, and there are too many to try all: check the page numbers")
 /// An illegible page and the page on its back, also illegible, point their heads in opposite directions.
 BIFOLIUM_PROBLEM(151, illegible_head_to_tail, "an illegible page and the page on its back are head to tail")
 /// A row of a forme with more or fewer pages than the row above.
-BIFOLIUM_PROBLEM(152, row_of_other_length, "this row does not have {limit} pages as the rows above: write ? for a page that is illegible or missing")
+BIFOLIUM_PROBLEM(152, row_of_other_length, "this row does not have {limit} {page|pages} as the rows above: write ? for a page that is illegible or missing")
 /// The line that begins a gathering does not say how many leaves it has.
 BIFOLIUM_PROBLEM(153, gathering_without_leaves, "found '{found}' where the leaves of a gathering are counted: write gathering of 8")
 
@@ -156,7 +156,7 @@ BIFOLIUM_PROBLEM(200, no_signature, "found '{found}' where a signature is expect
 /// A character that is neither a signature nor a note.
 BIFOLIUM_PROBLEM(201, unknown_mark, "'{found}' is not a signature: write the name of a symbol in square brackets")
 /// A name, symbol or quoted mark longer than the library can store.
-BIFOLIUM_PROBLEM(202, mark_too_long, "'{found}' is too long for a signature: write at most {limit} bytes")
+BIFOLIUM_PROBLEM(202, mark_too_long, "'{found}' is too long for a signature: write at most {limit} {byte|bytes}")
 /// A gathering without a leaf count, in a dialect that supplies none.
 BIFOLIUM_PROBLEM(203, no_leaf_count, "'{found}' has no leaf count: write one, as in A⁸, or state with 'omitted' which count is meant")
 /// A leaf count that is not raised, in a dialect that requires it.
@@ -178,7 +178,7 @@ BIFOLIUM_PROBLEM(211, change_without_gathering, "the change '{found}' comes befo
 /// A change names a gathering that the formula does not have yet.
 BIFOLIUM_PROBLEM(212, no_such_gathering, "'{found}' names a gathering that the formula does not have; a change must come after the gathering that it names")
 /// A change names a leaf that the gathering does not have.
-BIFOLIUM_PROBLEM(213, no_such_leaf, "'{found}' names a leaf after the last: the gathering has {limit} leaves")
+BIFOLIUM_PROBLEM(213, no_such_leaf, "'{found}' names a leaf after the last: the gathering has {limit} {leaf|leaves}")
 /// One leaf deleted or cancelled twice.
 BIFOLIUM_PROBLEM(214, leaf_changed_twice, "leaf '{found}' is deleted or cancelled already")
 /// A change that cannot be read.
@@ -186,21 +186,21 @@ BIFOLIUM_PROBLEM(215, change_not_understood, "'{found}' is not a change: write (
 /// A signature multiplied more often than the library can store.
 BIFOLIUM_PROBLEM(216, multiple_too_high, "'{found}' multiplies a signature by more than {limit}")
 /// An alternation of more counts than the library can store.
-BIFOLIUM_PROBLEM(217, cycle_too_long, "'{found}' alternates between more than {limit} leaf counts")
+BIFOLIUM_PROBLEM(217, cycle_too_long, "'{found}' alternates between more than {limit} {leaf count|leaf counts}")
 /// Aa-Az, in which the first letter is the alphabet and the second the letter in it.
 BIFOLIUM_PROBLEM(218, second_letter_is_place, "in '{found}' the first letter is the alphabet and the second the letter in it (Aa, Ab ... Az), which is not a doubled letter: number the gatherings, or put each mark in quotation marks")
 /// ã-õ⁸, [par.]-[et]⁸: between the two come marks that nobody has put in an order.
 BIFOLIUM_PROBLEM(219, order_not_known, "the run '{found}' passes marks whose order is not known: write each gathering")
 /// A1+a-9z⁴.
-BIFOLIUM_PROBLEM(220, too_many_inserted, "'{found}' inserts more than {limit} gatherings at one place")
+BIFOLIUM_PROBLEM(220, too_many_inserted, "'{found}' inserts more than {limit} {gathering|gatherings} at one place")
 /// A change inside an inserted gathering other than leaves that it lacks.
 BIFOLIUM_PROBLEM(273, change_in_insertion, "'{found}' changes inserted leaves, which is not read: only the leaves that one inserted gathering lacks are, written after it, as in (A1+a⁴(-a4))")
 /// (A1+a⁷⁰(-a4)).
-BIFOLIUM_PROBLEM(274, inserted_too_thick, "'{found}' deletes a leaf of an inserted gathering of more than {limit} leaves, which cannot be stored")
+BIFOLIUM_PROBLEM(274, inserted_too_thick, "'{found}' deletes a leaf of an inserted gathering of more than {limit} {leaf|leaves}, which cannot be stored")
 /// (A1+a⁴(-a1-4)).
 BIFOLIUM_PROBLEM(275, inserted_not_there, "with '{found}' every leaf of the inserted gathering is deleted: leave the gathering out")
 /// A⁵⁰⁰⁰; 8° (5000s).
-BIFOLIUM_PROBLEM(276, leaf_count_too_high, "'{found}' is a gathering of more than {limit} leaves, which is more than can be sewn: write a lower count")
+BIFOLIUM_PROBLEM(276, leaf_count_too_high, "'{found}' is a gathering of more than {limit} {leaf|leaves}, which is more than can be sewn: write a lower count")
 
 // 230-299: signatures and the collation formula: what can be read but is doubtful
 /// A gathering of an odd number of leaves.
@@ -208,7 +208,7 @@ BIFOLIUM_PROBLEM(230, odd_gathering, "'{found}' has an odd number of leaves, but
 /// J, U or W as the end of a run in an alphabet without that letter.
 BIFOLIUM_PROBLEM(231, letter_not_in_alphabet, "'{found}' is not in the alphabet of this formula: J was read as I, U as V, W as the letter at its position; declare the letter if the book uses it")
 /// A cycle of counts that does not divide the number of gatherings.
-BIFOLIUM_PROBLEM(232, alternation_over_odd_run, "'{found}' alternates over {limit} gatherings, and the cycle does not divide that number: write the last gathering separately")
+BIFOLIUM_PROBLEM(232, alternation_over_odd_run, "'{found}' alternates over {limit} {gathering|gatherings}, and the cycle does not divide that number: write the last gathering separately")
 /// A '+' at the end: the book once had more leaves.
 BIFOLIUM_PROBLEM(233, imperfect, "'+' says that the book once had more leaves: the count is a lower bound")
 /// An opening bracket without a closing one.
@@ -240,13 +240,13 @@ BIFOLIUM_PROBLEM(246, leaves_read_as_count, "'{found}' was read as leaves of one
 /// Words that are not part of the formula.
 BIFOLIUM_PROBLEM(247, text_not_read, "'{found}' was kept as a note and not read")
 /// A stated total that is not the total of the formula.
-BIFOLIUM_PROBLEM(248, total_contradicts, "the total '{found}' is stated, but the formula has {limit} leaves")
+BIFOLIUM_PROBLEM(248, total_contradicts, "the total '{found}' is stated, but the formula has {limit} {leaf|leaves}")
 /// An insertion that does not say after which leaf.
 BIFOLIUM_PROBLEM(249, place_not_stated, "'{found}' does not say which leaf it adds or takes away: the end of the gathering was assumed")
 /// A change in square brackets.
 BIFOLIUM_PROBLEM(250, change_in_square_brackets, "'{found}' was read as a change: write changes in parentheses")
 /// A = B, where B has another number of leaves.
-BIFOLIUM_PROBLEM(251, second_statement_differs, "'{found}' is given as the same book, but it has {limit} leaves")
+BIFOLIUM_PROBLEM(251, second_statement_differs, "'{found}' is given as the same book, but it has {limit} {leaf|leaves}")
 /// A single leaf without the fraction of a sheet.
 BIFOLIUM_PROBLEM(252, part_of_sheet_not_stated, "'{found}' does not say what part of a sheet the leaf is")
 /// par⁴ for [par.]⁴.
@@ -256,7 +256,7 @@ BIFOLIUM_PROBLEM(254, inserted_leaf_or_gathering, "'{found}' was read as one lea
 /// [=B2] in a formula without B2.
 BIFOLIUM_PROBLEM(255, identity_not_in_formula, "'{found}' is said to be the same leaf, but the formula has no such leaf")
 /// More leaves than are folded together, perhaps two counts without a separator.
-BIFOLIUM_PROBLEM(256, very_thick_gathering, "'{found}' has {limit} leaves in one gathering: if two counts alternate, write them as in A-K8/4")
+BIFOLIUM_PROBLEM(256, very_thick_gathering, "'{found}' has {limit} {leaf|leaves} in one gathering: if two counts alternate, write them as in A-K8/4")
 /// 1-210 312: numbers and counts separated so that the numbers are consecutive.
 BIFOLIUM_PROBLEM(257, numbers_read_by_sequence, "'{found}' was separated so that the numbers of the gatherings are consecutive: raise the count, or put it in parentheses, as in 12-20(4)")
 /// A name of several gatherings or leaves, or a name that the formula has only with a raised digit, π or χ.
@@ -272,7 +272,7 @@ BIFOLIUM_PROBLEM(262, count_shared, "'{found}' has no count: it was given that o
 /// 2A-CC: doubled letters of two kinds.
 BIFOLIUM_PROBLEM(263, mixed_notation, "'{found}' writes doubled letters in two ways in one run: write 2A-2C, or AA-CC")
 /// А-Я, א-ת: which letters are counted is a habit.
-BIFOLIUM_PROBLEM(264, alphabet_not_settled, "'{found}' passes letters that printers counted differently: {limit} gatherings were counted")
+BIFOLIUM_PROBLEM(264, alphabet_not_settled, "'{found}' passes letters that printers counted differently: {limit} {gathering|gatherings} were counted")
 /// less K8; M8 blank and wanting.
 BIFOLIUM_PROBLEM(265, wanting_read_as_deletion, "'{found}' was read as a deletion: if the leaf is wanting in one copy only, it is not part of the formula")
 /// A-K⁸ (±).
@@ -294,7 +294,7 @@ BIFOLIUM_PROBLEM(272, gathered_otherwise, "'{found}' states a number of leaves t
 /// (A1 cancelled).
 BIFOLIUM_PROBLEM(277, cancelled_read_as_replaced, "'{found}' was read as ±: if no leaf was put in the place of the one that was cut out, write − before it")
 /// (−E7+8).
-BIFOLIUM_PROBLEM(278, inserted_or_deleted_too, "'{found}' was read as {limit} leaves in the place of the deleted one: if leaf {limit} is deleted too, write a comma, as in (−E7,8)")
+BIFOLIUM_PROBLEM(278, inserted_or_deleted_too, "'{found}' was read as {limit} {leaf|leaves} in the place of the deleted one: if leaf {limit} is deleted too, write a comma, as in (−E7,8)")
 /// A page, r or v, where a change needs a leaf.
 BIFOLIUM_PROBLEM(279, page_read_as_leaf, "'{found}' names a page and was read as its leaf: leaves are put in, taken out or replaced, and not pages")
 /// A quotation mark at the beginning or the end of a text that has no other.
@@ -314,7 +314,7 @@ BIFOLIUM_PROBLEM(330, wanting_after_leaves, "'{found}' comes after the leaves of
 /// Doubtful: `A1 in facsimile`, where no other leaf of the copy is named.
 BIFOLIUM_PROBLEM(338, only_states_of_leaves, "'{found}' says in what state leaves are, and not which leaves the copy has: the others were taken to be there")
 /// A range of pages in the parenthesis of several volumes.
-BIFOLIUM_PROBLEM(339, range_or_volumes, "'{found}' was read as {limit} pages, from the first number to the last: for the last pages of two volumes write a semicolon between them")
+BIFOLIUM_PROBLEM(339, range_or_volumes, "'{found}' was read as {limit} {page|pages}, from the first number to the last: for the last pages of two volumes write a semicolon between them")
 /// A statement of extent is expected.
 BIFOLIUM_PROBLEM(303, not_an_extent, "'{found}' is not a statement of extent: write [8], 205, [3] p. or [2], 152 leaves")
 /// A statement of pagination or foliation is expected.
@@ -340,11 +340,11 @@ BIFOLIUM_PROBLEM(314, pages_without_unit, "'{found}' has no unit: the unit befor
 /// Doubtful: a-z, which are 23 pages or up to 26.
 BIFOLIUM_PROBLEM(315, pages_lettered, "'{found}' was counted by the alphabet of 23 letters; by that of 26 it is {limit}")
 /// A range of leaves longer than any gathering is signed.
-BIFOLIUM_PROBLEM(316, signing_range_too_long, "'{found}' names more than {limit} leaves one by one: write the gathering alone for all its leaves")
+BIFOLIUM_PROBLEM(316, signing_range_too_long, "'{found}' names more than {limit} {leaf|leaves} one by one: write the gathering alone for all its leaves")
 /// Doubtful: `[8], 205`, without a word for what is counted.
 BIFOLIUM_PROBLEM(317, pages_taken, "'{found}' does not say what it counts: pages were taken")
 /// Doubtful: [8]-320 p. read as eight pages and 320 pages.
-BIFOLIUM_PROBLEM(318, bracket_read_as_count, "'{found}' was read as {limit} pages without numbers before the numbers, not as the number of the first page")
+BIFOLIUM_PROBLEM(318, bracket_read_as_count, "'{found}' was read as {limit} {page|pages} without numbers before the numbers, not as the number of the first page")
 /// Doubtful: a leaf that the formula takes away, in a list of the leaves that a copy lacks.
 BIFOLIUM_PROBLEM(319, wanting_in_every_copy, "every copy lacks '{found}', because the formula does not have this leaf")
 /// An extent whose numbers have no unit.
@@ -366,7 +366,7 @@ BIFOLIUM_PROBLEM(323, circa_or_copyright, "'{found}' was read as 'about'; c may 
 /// No place of printing has this name.
 BIFOLIUM_PROBLEM(325, unknown_place, "no place of printing is known as '{found}'")
 /// Doubtful: a name of several towns.
-BIFOLIUM_PROBLEM(326, ambiguous_place, "'{found}' is the name of {limit} places")
+BIFOLIUM_PROBLEM(326, ambiguous_place, "'{found}' is the name of {limit} {place|places}")
 /// Doubtful: a name that false imprints use.
 BIFOLIUM_PROBLEM(327, fictitious_place, "'{found}' is a name that false imprints use")
 
@@ -440,7 +440,7 @@ BIFOLIUM_PROBLEM(507, formats_differ, "the formula and the scheme divide the she
 /// A range of numbers of copies that ends before it begins.
 BIFOLIUM_PROBLEM(508, range_goes_backwards, "'{found}' must not be less than {limit}, with which the range begins")
 /// A ream with more good sheets than it has sheets.
-BIFOLIUM_PROBLEM(509, too_many_good_sheets, "a '{found}' of {limit} sheets cannot have more good sheets than that")
+BIFOLIUM_PROBLEM(509, too_many_good_sheets, "a '{found}' of {limit} {sheet|sheets} cannot have more good sheets than that")
 /// Options of printing a text, to be compared by cost, that do not name the same prices.
 BIFOLIUM_PROBLEM(510, prices_differ, "a comparison of costs needs the same prices for every option: write 0 for what costs nothing")
 

@@ -77,7 +77,7 @@ inline std::string part_of_sheet(Format format, int leaves) {
   auto const to_sheet = format.leaves_to_sheet();
   if (!to_sheet) return "of sheets whose number is not known";
   auto const whole = leaves / *to_sheet, rest = leaves % *to_sheet;
-  std::string text = whole > 0 ? counted(whole, "sheet", "sheets") : "";
+  std::string text = whole > 0 ? number_of(whole, "sheet", "sheets") : "";
   if (rest == 0) return text;
   text.append(whole > 0 ? " and " : "").append(std::to_string(rest)).append("/").append(std::to_string(*to_sheet));
   return text.append(" of a sheet, printed together with something else");
@@ -87,7 +87,7 @@ inline std::string part_of_sheet(Format format, int leaves) {
 inline std::string gathering_table(DrawnGathering const& drawn, std::optional<SheetsAndFormes::Taken> const& taken,
                                    Format format, int leaves) {
   if (!taken)
-    return "<p>" + capitalised(counted(leaves, "leaf is", "leaves are")) + " " + part_of_sheet(format, leaves) +
+    return "<p>" + capitalised(number_of(leaves, "leaf is", "leaves are")) + " " + part_of_sheet(format, leaves) +
            ". No attested scheme makes such a gathering in this format, so its formes are not known.</p>\n";
   auto const formes = impose(taken->fold);
   std::string html = "<div class=\"scroll\"><table class=\"leaves\"><caption>";

@@ -223,7 +223,7 @@ inline std::vector<ClassSections::Question> ClassSections::asked() const {
   auto const leaf = [&](int number) { return signature_of(scheme_, 0) + std::to_string(number); };
   list.push_back(
       {"How many leaves does the first gathering have, and how many pages?",
-       counted(gathering.leaves(), "leaf", "leaves") + ", " + std::to_string(gathering.pages()) + " pages."});
+       number_of(gathering.leaves(), "leaf", "leaves") + ", " + number_of(gathering.pages(), "page", "pages") + "."});
   if (auto const mate = fold_.conjugate({0, gathering.leaf(1)})) {
     auto const beside = first + gathering.pages() - 1;
     list.push_back({"Before you unfold: which page is printed beside page " + std::to_string(first) + "?",
