@@ -247,7 +247,11 @@ TEST_CASE("character references in a field change nothing that is read") { // HT
         CHECK(std::string{there_in_characters.text()} == read);
       }
       auto const broken = field.read(row[3] + " &#8312 &sup8;");
-      CHECK(broken.starts_with("error bad_character_reference at "));
+      bool const in_words =
+          read.find("; left ") != std::string::npos; // words after a formula are handed on as they are
+      CHECK_MESSAGE(
+          (broken.starts_with("error bad_character_reference at ") || (in_words && broken.ends_with("&#8312 &sup8;'"))),
+          broken);
     }
 }
 
