@@ -388,8 +388,8 @@ TEST_CASE("numbers in words") {
   CHECK_THROWS(hundredths(1.01));
   CHECK_THROWS(hundredths(-.01));
   CHECK_THROWS(hundredths(std::numeric_limits<double>::quiet_NaN()));
-  CHECK(detail::counted(1, "leaf", "leaves") == "1 leaf");
-  CHECK(detail::counted(2, "leaf", "leaves") == "2 leaves");
+  CHECK(number_of(1, "leaf", "leaves") == "1 leaf");
+  CHECK(number_of(2, "leaf", "leaves") == "2 leaves");
   for (auto const& [number, word] : {std::pair{1, "first"},
                                      {2, "second"},
                                      {3, "third"},
