@@ -17,24 +17,21 @@
 /// a doubt, it is read and there is a warning; otherwise there is an error with its position.
 #pragma once
 
-#include <bifolium/collation/detail/bracket_grammar.hpp>
 #include <bifolium/collation/detail/formula_element.hpp>
-#include <bifolium/collation/detail/quotation.hpp>
+#include <bifolium/collation/detail/quotation_grammar.hpp>
 
 namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
-template <class Sink> class Grammar : BracketGrammar<Sink> {
-  using Base = BracketGrammar<Sink>;
+template <class Sink> class Grammar : QuotationGrammar<Sink> {
+  using Base = QuotationGrammar<Sink>;
   using Base::fail, Base::warn, Base::sink_, Base::runs_, Base::last_, Base::text_, Base::at, Base::letters_,
       Base::cursor, Base::word, Base::is_word, Base::leaf_name, Base::take_count, Base::begun, Base::c_, Base::part_,
       Base::depth_, Base::failed_, Base::dialect_, Base::leaves_, Base::error_, Base::after_word, Base::is_extent,
       Base::is_group, Base::rest, Base::begins, Base::separated_, Base::limits_;
 
-  bool second_{false};         // true for the second formula of A = B
-  std::string_view quoting_{}; // the whole text, while a quotation in it is read
-  std::size_t quotation_end_{};
+  bool second_{false}; // true for the second formula of A = B
 
 public:
   constexpr Grammar(std::string_view text, Dialect dialect, Limits const& limits, Sink& sink)
@@ -49,14 +46,11 @@ public:
     if (failed_) return false;
     for (;;) {
       separators();
-      if (c_.ended() && quoting_.empty()) break;
       if (c_.ended()) {
-        text_ = quoting_, quoting_ = {};
-        this->look_again();
-        c_ = cursor(quotation_end_);
+        if (!this->out_of_quotation()) break;
         continue;
       }
-      if (c_.at(TokenKind::quote) && into_quotation()) {
+      if (c_.at(TokenKind::quote) && this->into_quotation()) {
         if (!begun()) this->take_format();
         continue;
       }
@@ -82,42 +76,6 @@ private:
   constexpr Grammar(std::string_view text, TextSpan content, Dialect dialect, Limits const& limits, Sink& sink)
       : Base{text.substr(0, content.to), dialect, limits, sink} {
     if (content.from != 0) c_ = cursor(content.from);
-  }
-  /// Goes into a quotation of a formula, at the beginning of the text or of a part. Returns false if there is none.
-  constexpr bool into_quotation() {
-    auto c = c_;
-    auto const open = c.token;
-    bool const first = !begun(), within = !quoting_.empty(); // within: "'A-K⁸'"
-    if (!opens_quotation(open.value) || !(first || part_)) return false;
-    Quotation quotation{dialect_.flat_counts};
-    for (c.take(); !c.ended(); c.take()) {
-      if (c.at(TokenKind::quote) && ends_quotation(open.value, c.token.value)) {
-        auto const after = cursor(c.token.to);
-        if (quotation.is_formula(first, after) && (!within || after.ended())) {
-          if (!within) quoting_ = text_, quotation_end_ = c.token.to;
-          text_ = text_.substr(0, c.token.from);
-          c_ = cursor(open.to);
-          return true;
-        }
-        if (!first || !quotation.several()) return false; // otherwise an apostrophe
-      }
-      quotation.add(c.token);
-    }
-    return false;
-  }
-  /// Leaves out the one quotation mark of a text, at its beginning or its end: the other was lost. Returns false if it is
-  /// another.
-  constexpr bool lone_quotation_mark() {
-    auto c = c_;
-    auto const t = c.token;
-    for (c.take(); begun() && is_separator(c.token);) c.take();
-    if (begun() && !c.ended()) return false;
-    for (TokenCursor other{text_}; !other.ended(); other.take())
-      if (other.at(TokenKind::quote) && other.token.from != t.from) return false;
-    warn(Problem::lone_quotation_mark, t.from, t.to);
-    c_ = cursor(t.to);
-    if (!begun()) this->take_format();
-    return true;
   }
   static constexpr std::uint32_t to_32(std::size_t i) noexcept { return static_cast<std::uint32_t>(i); }
 
@@ -169,7 +127,7 @@ private:
     case TokenKind::dollar:
       return begun() ? this->signing() : this->gathering();
     case TokenKind::quote:
-      return lone_quotation_mark() || this->gathering();
+      return this->lone_quotation_mark() || this->gathering();
     default:
       return this->gathering();
     }
