@@ -148,8 +148,9 @@ public:
   constexpr PlainScanner(std::string_view text, Dialect dialect) noexcept
       : text_{text}, alphabet_{dialect.letters}, size_{alphabet_.size()}, flat_counts_{dialect.flat_counts} {}
 
-  /// Reads the plain run at byte `from`. Precondition: from <= text.size().
-  [[nodiscard]] constexpr PlainRun run(std::size_t from) const {
+  /// Reads the plain run at byte `from`. It is a part of its few callers, since a run need then not be written to memory
+  /// and read again, which takes as long as to find it. Precondition: from <= text.size().
+  [[nodiscard, gnu::always_inline]] constexpr PlainRun run(std::size_t from) const {
     PlainRun run;
     auto in = bytes(from);
     run.inferred = in.here() == '[';
@@ -157,16 +158,18 @@ public:
       // a small letter in brackets may be a page of an extent
       if (!is_capital(static_cast<char>(in.next())) || in.ahead(1) != ']') return run;
     }
-    if (!take_mark(in, run.first)) return run;
+    PlainMark first, last; // in registers: they are written to the run once
+    if (!take_mark(in, first)) return run;
     if (run.inferred) in.next();
     auto const b = in.here();
     bool const hyphen = b == '-', dash = b == 0xE2 && in.ahead(1) == 0x80 && in.ahead(2) == 0x93;
-    run.last = run.first;
     if (hyphen || dash) {
       in.at += hyphen ? 1 : 3;
-      if (!take_mark(in, run.last) || run.last.is_small() != run.first.is_small() || run.last.rank <= run.first.rank)
-        return run;
-    }
+      if (!take_mark(in, last) || last.is_small() != first.is_small() || last.rank <= first.rank) return run;
+    } else
+      last = first;
+    run.first = first;
+    run.last = last;
     auto const marks = in;
     if (take_count(in, run.leaves))
       run.end = place(in);
