@@ -19,6 +19,8 @@ struct Operation {
 };
 
 inline constexpr std::string_view formula_text = "8°: π² A–K⁸ L⁴ (−L4) 2A-2Z8 3A2(-3A2)";
+/// A formula that needs no grammar, as most of a catalogue.
+inline constexpr std::string_view plain_formula_text = "a-x⁸ y⁶ A-P⁸ Q⁶";
 
 inline auto const& operations() {
   using namespace bifolium;
@@ -58,6 +60,14 @@ inline auto const& operations() {
       {"reading a formula", false,
        [](int times) {
          for (int i = 0; i < times; ++i) keep(read_formula(formula_text));
+       }},
+      {"counting a plain formula", true,
+       [](int times) {
+         for (int i = 0; i < times; ++i) keep(count_formula(plain_formula_text));
+       }},
+      {"reading a plain formula", false,
+       [](int times) {
+         for (int i = 0; i < times; ++i) keep(read_formula(plain_formula_text));
        }},
       {"writing a formula", false,
        [](int times) {
