@@ -80,6 +80,12 @@ auto const formula = [](std::string const& text) { return read_formula(text); };
 std::vector<Case> formulas() {
   return {
       {"formula: runs", [](int n) { reads(each(n, [](int i) { return signature(i) + "⁸ "; }), formula); }},
+      {"formula: doubts and character references",
+       [](int n) {
+         reads(each(
+                   n, [](int) { return std::string{"A7 B&#8312; "}; }, "8&deg;: "),
+               formula);
+       }},
       {"formula: numbered runs",
        [](int n) { reads(each(n, [](int i) { return std::to_string(i + 1) + "⁸ "; }), formula); }},
       {"formula: the same run", [](int n) { reads(each(n, [](int) { return std::string{"A⁸ "}; }), formula); }},

@@ -308,6 +308,7 @@ constexpr Writer writers[]{
     {"core/error.hpp", "found_text", nullptr, 0, part_of_input},
     {"core/error.hpp", "operator<<", nullptr, 0, sentence},
     {"core/message.hpp", "message sentence_of one_line", nullptr, 0, sentence},
+    {"core/number_of.hpp", "number_of", nullptr, 0, sentence},
     {"core/problem.hpp", "identifier", nullptr, 0, machine},
     {"core/problem.hpp", "sentence", nullptr, 0, sentence},
     {"core/short_text.hpp", "view operator<<", nullptr, 0, "the characters themselves"},

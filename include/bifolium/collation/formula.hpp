@@ -63,7 +63,7 @@ public:
   void move_back(TextOfCharacters const& text) {
     for (auto& one : changes_) one = one.at(text.original(one.text()));
     for (auto& one : passages_) one.text = text.original(one.text);
-    for (auto& one : warnings_) one = text.original(one);
+    text.move_back(warnings_);
   }
 
   /// Marks a type whose members return references into it: `->` of a temporary `Expected` of it does not compile.

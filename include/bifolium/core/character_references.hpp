@@ -165,10 +165,25 @@ public:
   }
   /// Returns an error in `text()` with its place in the text with the references. It quotes what it quoted.
   [[nodiscard]] constexpr Error original(Error error) const noexcept {
-    if (!error.is_in_text()) return error;
-    auto const place = place_in(original_, original(position_of(text(), {error.line, error.column})));
-    error.line = place.line, error.column = place.column;
-    return error;
+    Error one[]{error};
+    move_back(one);
+    return one[0];
+  }
+  /// Moves errors in `text()` to their places in the text with the references. Those in the order of the text need one
+  /// pass through it.
+  template <class Errors> constexpr void move_back(Errors& errors) const noexcept {
+    PlaceCounter places;
+    std::size_t at = 0;
+    TextPlace here; // of `at` in `text()`
+    for (auto& error : errors) {
+      TextPlace const wanted{error.line, error.column};
+      if (!error.is_in_text()) continue;
+      if (wanted.line < here.line || (wanted.line == here.line && wanted.column < here.column)) at = 0, here = {};
+      for (; at < text_.size() && here != wanted; at += decode(text(), at).bytes)
+        here = text_[at] == '\n' ? TextPlace{here.line + 1, 1} : TextPlace{here.line, here.column + 1};
+      auto const place = places.place(original_, original(at));
+      error.line = place.line, error.column = place.column;
+    }
   }
 };
 

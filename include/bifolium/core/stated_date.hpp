@@ -45,7 +45,7 @@ struct StatedDate {
   constexpr void move_back(TextOfCharacters const& text) {
     read = text.original(read);
     for (auto& span : unread) span = text.original(span);
-    for (auto& doubt : warnings_) doubt = text.original(doubt);
+    text.move_back(warnings_);
   }
   friend bool operator==(StatedDate const&, StatedDate const&) = default;
 

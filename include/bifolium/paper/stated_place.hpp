@@ -56,7 +56,7 @@ struct StatedPlace {
   void move_back(TextOfCharacters const& text) {
     for (auto& one : named) one.at = text.original(one.at);
     for (auto& span : unread) span = text.original(span);
-    for (auto& doubt : warnings_) doubt = text.original(doubt);
+    text.move_back(warnings_);
   }
   friend bool operator==(StatedPlace const&, StatedPlace const&) = default;
 

@@ -147,17 +147,14 @@ struct Pagination {
   /// Returns the pagination with its places in a longer text, of which the statement is the part from byte `bytes`, at
   /// the line and column `start`. Readers of statements call it.
   [[nodiscard]] Pagination moved(std::size_t bytes, TextPlace start) && {
-    move(
-        [&](TextSpan span) {
-          return TextSpan{span.from + bytes, span.to + bytes};
-        },
-        [&](Error const& doubt) { return error_after(start, doubt); });
+    move([&](TextSpan span) { return TextSpan{span.from + bytes, span.to + bytes}; });
+    for (auto& doubt : warnings_) doubt = error_after(start, doubt);
     return static_cast<Pagination&&>(*this);
   }
   /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
   void move_back(TextOfCharacters const& text) {
-    auto const original = [&](auto const& place) { return text.original(place); };
-    move(original, original);
+    move([&](TextSpan span) { return text.original(span); });
+    text.move_back(warnings_);
   }
 
   friend bool operator==(Pagination const& a, Pagination const& b) {
@@ -168,7 +165,7 @@ struct Pagination {
 private:
   std::vector<Error> warnings_{};
 
-  template <class Spans, class Errors> void move(Spans place_of, Errors error_of) {
+  template <class Spans> void move(Spans place_of) {
     auto const move_span = [&](TextSpan& span) {
       if (!span.empty()) span = place_of(span);
     };
@@ -178,7 +175,6 @@ private:
         if (*span) move_span(**span);
     }
     for (auto& span : unread) move_span(span);
-    for (auto& doubt : warnings_) doubt = error_of(doubt);
   }
 };
 

@@ -62,9 +62,7 @@ struct Signing {
   /// Adds a doubt. Readers of statements call it.
   void warn(Error const& doubt) { warnings_.push_back(doubt); }
   /// Moves its places from a text of characters into the text with the references. Readers of statements call it.
-  void move_back(TextOfCharacters const& text) {
-    for (auto& doubt : warnings_) doubt = text.original(doubt);
-  }
+  void move_back(TextOfCharacters const& text) { text.move_back(warnings_); }
 
   friend bool operator==(Signing const& a, Signing const& b) {
     return a.first == b.first && a.half == b.half && a.beyond_half == b.beyond_half && a.listed == b.listed &&
