@@ -50,7 +50,8 @@ inline double quick_exp(double x) noexcept {
   // a number so large has no room for a fraction: its last bits are the nearest whole power of two
   constexpr double whole = 6755399441055744; // 1.5 * 2^52
   auto const bits = __builtin_bit_cast(std::uint64_t, x * 1.4426950408889634 + whole);
-  auto const n = __builtin_bit_cast(double, bits) - whole;
+  // taken from the bits: `whole` less the sum would be of more digits where registers have them
+  auto const n = static_cast<std::int32_t>(static_cast<std::uint32_t>(bits));
   auto const r = (x - n * 0.693147180369123816490) - n * 1.90821492927058770002e-10;
   auto const r2 = r * r, r4 = r2 * r2;
   auto const low = (1 + r) + r2 * (1.0 / 2 + r * (1.0 / 6));
