@@ -17,8 +17,6 @@ TEST_CASE("a whole number that may not be known is an optional number") {
   STATIC_CHECK(*OptionalNumber<int>{7} == 7);
   STATIC_CHECK(OptionalNumber<int>{7} == 7);
   STATIC_CHECK(OptionalNumber<int>{7} != OptionalNumber<int>{});
-  STATIC_CHECK(OptionalNumber<int>{} < OptionalNumber<int>{-1}); // as std::optional has it
-  STATIC_CHECK(OptionalNumber<int>{6} < OptionalNumber<int>{7});
   STATIC_CHECK(OptionalNumber<int>{}.value_or(3) == 3);
   STATIC_CHECK(OptionalNumber<int>{7}.value_or(3) == 7);
   STATIC_CHECK(*OptionalNumber<int>{std::optional<int>{5}} == 5);
@@ -43,4 +41,39 @@ TEST_CASE("a number that does not fit is refused, not cut") {
                     "the number does not fit into this field");
   CHECK(*OptionalNumber<std::int64_t>{std::numeric_limits<std::int64_t>::min()} ==
         std::numeric_limits<std::int64_t>::min());
+}
+
+TEST_CASE("numbers that are not known are equal, whatever the side and the kind of optional") {
+  OptionalNumber<int> const none, seven{7};
+  std::optional<int> const no_int, int_seven{7};
+  std::optional<std::int64_t> const no_long, long_seven{7};
+  CHECK(none == no_int);
+  CHECK(no_int == none);
+  CHECK(none == no_long);
+  CHECK(no_long == none);
+  CHECK(none == OptionalNumber<int>{});
+  CHECK(none == std::nullopt);
+  CHECK(std::nullopt == none);
+  CHECK(seven == int_seven);
+  CHECK(int_seven == seven);
+  CHECK(seven == long_seven);
+  CHECK(long_seven == seven);
+  CHECK(seven == 7);
+  CHECK(7 == seven);
+  CHECK(seven == std::int64_t{7});
+  CHECK_FALSE(seven == std::nullopt);
+  CHECK_FALSE(seven == no_int);
+  CHECK_FALSE(no_int == seven);
+  CHECK_FALSE(none == int_seven);
+  CHECK_FALSE(int_seven == none);
+  CHECK_FALSE(none == 0);
+  CHECK_FALSE(0 == none);
+  CHECK_FALSE(seven == 8);
+  CHECK(seven != no_int);
+  CHECK(no_int != seven);
+  CHECK_FALSE(none != no_int);
+  CHECK_FALSE(no_int != none);
+  CHECK_FALSE(no_long != none);
+  CHECK_FALSE(seven != long_seven);
+  CHECK_FALSE(long_seven != seven);
 }

@@ -128,7 +128,7 @@ static_assert(std::is_nothrow_copy_constructible_v<BrokenPrecondition>); // as w
 // paper
 template struct Trivial<millimetres, 8, regular | ordered | hashed | printed>;
 template struct Trivial<OptionalLength, 16, regular | ordered>;
-template struct Trivial<OptionalNumber<int>, 8, regular | ordered>;
+template struct Trivial<OptionalNumber<int>, 8, regular>;
 template struct Trivial<Length<int, Millimetre>, 4, regular | ordered | hashed | printed>;
 template struct Trivial<Length<Fraction, Inch>, 16, regular | ordered | hashed | printed>;
 template struct Trivial<Sheet<millimetres>, 16, equal | hashed | printed>;

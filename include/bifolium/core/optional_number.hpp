@@ -5,7 +5,6 @@
 
 #include <bifolium/core/broken.hpp>
 
-#include <compare>
 #include <concepts>
 #include <optional>
 #include <utility>
@@ -52,7 +51,33 @@ public:
   constexpr operator std::optional<Integer>() const { return number_; }
 
   friend constexpr bool operator==(OptionalNumber const&, OptionalNumber const&) = default;
-  friend constexpr auto operator<=>(OptionalNumber const&, OptionalNumber const&) = default;
+  /// Compares with a number.
+  template <std::integral Number> friend constexpr bool operator==(OptionalNumber const& one, Number number) {
+    return one.number_ && std::cmp_equal(*one.number_, number);
+  }
+  /// Returns true if the number is not known.
+  friend constexpr bool operator==(OptionalNumber const& one, std::nullopt_t) { return !one.number_; }
+  /// Compares with an optional number: two that are not known are equal. Without these, std::optional would take the other
+  /// side for a number and say that they differ.
+  template <class Number>
+  friend constexpr bool operator==(OptionalNumber const& one, std::optional<Number> const& other) {
+    return one.number_ == other;
+  }
+  /// Compares with an optional number.
+  template <class Number>
+  friend constexpr bool operator==(std::optional<Number> const& other, OptionalNumber const& one) {
+    return one.number_ == other;
+  }
+  /// Compares with an optional number.
+  template <class Number>
+  friend constexpr bool operator!=(OptionalNumber const& one, std::optional<Number> const& other) {
+    return one.number_ != other;
+  }
+  /// Compares with an optional number.
+  template <class Number>
+  friend constexpr bool operator!=(std::optional<Number> const& other, OptionalNumber const& one) {
+    return one.number_ != other;
+  }
 };
 
 } // namespace v0
