@@ -18,7 +18,7 @@ namespace support {
 
 class AuditSummary {
   std::array<std::uint64_t, bifolium::finding_count> found_{};
-  std::uint64_t records_{}, agree_{}, repaired_{};
+  std::int64_t records_{}, agree_{}, repaired_{};
   bool terminal_{::isatty(STDERR_FILENO) == 1};
   std::chrono::steady_clock::time_point told_{std::chrono::steady_clock::now()};
 
