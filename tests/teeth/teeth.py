@@ -43,8 +43,16 @@ SWAPS = [("<=", "<"), (">=", ">"), ("==", "!="), ("!=", "=="), ("&&", "||"), ("|
 
 
 def code_lines(text):
-    """Numbers of the lines that hold code: no comments, includes, assertions or lone brackets."""
+    """Numbers of the lines that hold code: no comments, includes, assertions or lone brackets, and no lines of a raw string,
+    such as the script of a page, which a browser tests (tests/drawing/browser.sh)."""
+    script = None  # how the raw string ends
     for number, line in enumerate(text.split("\n")):
+        if script:
+            script = None if script in line else script
+            continue
+        if (opens := re.search(r'R"(js|css)\(', line)) and f'){opens[1]}"' not in line[opens.end():]:
+            script = f'){opens[1]}"'
+            continue
         bare = line.split("//")[0].strip()
         if len(bare) > 3 and not bare.startswith(("#", "namespace", "static_assert", "template", "using ", "case ", "}")):
             yield number
