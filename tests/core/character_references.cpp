@@ -32,11 +32,12 @@ TEST_CASE("every name of the standard is its character, or it is told that it is
     auto const text = "&" + row[0] + ";";
     auto const found = character_reference_at(text, 0);
     ++all;
-    if (found.value != 0) {
+    REQUIRE((found || detail::may_be_signature(row[0])));
+    if (found && !found->malformed) {
       ++known;
       CHECK(found == CharacterReference{value, static_cast<std::uint32_t>(text.size())});
     } else if (!detail::may_be_signature(row[0])) {
-      CHECK(found.malformed);
+      CHECK(found->malformed);
     }
   }
   CHECK(all > 2000);

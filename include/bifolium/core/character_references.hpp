@@ -19,7 +19,7 @@ inline namespace v0 {
 /// A character reference, or what was meant for one.
 struct CharacterReference {
   char32_t value{};      ///< the character
-  std::uint32_t bytes{}; ///< the number of its bytes; 0 if none is there
+  std::uint32_t bytes{}; ///< the number of its bytes
   bool malformed{};      ///< true if it stands for no character: a name or number that is not known, no semicolon
   friend constexpr bool operator==(CharacterReference, CharacterReference) = default;
 };
@@ -41,7 +41,8 @@ namespace detail {
   return control || number == 0x7F || half_of_pair || number > 0x10FFFF ? 0 : number;
 }
 /// Reads &#8312; or &#x2078; at `at`, where & is.
-[[nodiscard]] constexpr CharacterReference reference_by_number(std::string_view text, std::size_t at) noexcept {
+[[nodiscard]] constexpr std::optional<CharacterReference> reference_by_number(std::string_view text,
+                                                                              std::size_t at) noexcept {
   auto const byte = [&](std::size_t i) { return i < text.size() ? small_letter(text[i]) : '\0'; };
   bool const hex = byte(at + 2) == 'x';
   auto const digit = [&](std::size_t i) -> std::uint32_t {
@@ -53,10 +54,10 @@ namespace detail {
   auto to = from;
   std::uint32_t number = 0;
   for (; digit(to) < 16; ++to) number = number > 0x10FFFF ? number : number * (hex ? 16U : 10U) + digit(to);
-  if (to == from && byte(to) != ';') return {}; // the marks & and #
+  if (to == from && byte(to) != ';') return std::nullopt; // the marks & and #
   bool const closed = byte(to) == ';';
   auto const value = closed && to > from ? character_numbered(number) : U'\0';
-  return {value, static_cast<std::uint32_t>(to - at + (closed ? 1U : 0U)), value == 0};
+  return CharacterReference{value, static_cast<std::uint32_t>(to - at + (closed ? 1U : 0U)), value == 0};
 }
 /// Returns true for the name of a leaf or of a gathering after the sign &, which can come before a semicolon: chi1, aa.
 [[nodiscard]] constexpr bool may_be_signature(std::string_view name) noexcept {
@@ -67,33 +68,36 @@ namespace detail {
 }
 /// Reads &sup2; at `at`, where & is. A name that is not known is one only if it has its semicolon and is no signature; a
 /// name without a semicolon only if it is one of those of Latin-1, which some programs write so.
-[[nodiscard]] constexpr CharacterReference reference_by_name(std::string_view text, std::size_t at) noexcept {
+[[nodiscard]] constexpr std::optional<CharacterReference> reference_by_name(std::string_view text,
+                                                                            std::size_t at) noexcept {
   auto to = at + 1;
   while (to < text.size() && to < at + 33 && (is_latin_letter(text[to]) || is_digit(text[to]))) ++to;
   auto const name = text.substr(at + 1, to - at - 1);
-  if (name.size() < 2 || is_digit(name[0])) return {};
+  if (name.size() < 2 || is_digit(name[0])) return std::nullopt;
   auto const value = character_named(name);
   bool const closed = to < text.size() && text[to] == ';';
   auto const bytes = static_cast<std::uint32_t>(to - at + (closed ? 1U : 0U));
-  if (value != 0 && closed) return {value, bytes, false};
+  if (value != 0 && closed) return CharacterReference{value, bytes, false};
   bool const meant = closed ? !may_be_signature(name) : value >= 0xA0 && value < 0x100;
-  return meant ? CharacterReference{0, bytes, true} : CharacterReference{};
+  if (!meant) return std::nullopt;
+  return CharacterReference{0, bytes, true};
 }
 
 } // namespace detail
 
-/// Returns the character reference at a byte of a text.
+/// Returns the character reference at a byte of a text, or no value if there is none.
 /// Example: `character_reference_at("8&deg;", 1) == CharacterReference{0xB0, 5}`.
-[[nodiscard]] constexpr CharacterReference character_reference_at(std::string_view text, std::size_t at) noexcept {
-  if (at + 1 >= text.size() || text[at] != '&') return {};
+[[nodiscard]] constexpr std::optional<CharacterReference> character_reference_at(std::string_view text,
+                                                                                 std::size_t at) noexcept {
+  if (at + 1 >= text.size() || text[at] != '&') return std::nullopt;
   auto const after = [&](std::size_t sign) { // what follows the sign &
     bool const number = sign + 1 < text.size() && text[sign + 1] == '#';
     return number ? detail::reference_by_number(text, sign) : detail::reference_by_name(text, sign);
   };
   auto sign = at; // the semicolon of &amp;deg; stands in the place of its &
   while (text.substr(sign + 1).starts_with("amp;")) sign += 4;
-  if (auto found = after(sign); sign != at && found.bytes != 0 && !found.malformed) {
-    found.bytes += static_cast<std::uint32_t>(sign - at);
+  if (auto found = after(sign); sign != at && found && !found->malformed) {
+    found->bytes += static_cast<std::uint32_t>(sign - at);
     return found;
   }
   return after(at);
@@ -122,19 +126,20 @@ public:
     std::size_t done = 0;
     for (auto at = text.find('&'); at < text.size(); at = text.find('&', at + 1)) {
       auto const found = character_reference_at(text, at);
-      if (found.bytes == 0) continue;
-      if (found.malformed) {
-        if (!malformed_) malformed_ = {at, at + found.bytes};
+      if (!found) continue;
+      if (found->malformed) {
+        if (!malformed_) malformed_ = {at, at + found->bytes};
         continue;
       }
-      bool const escape = found.value == '&' || found.value == '<' || found.value == '>' || found.value == 0xA0;
+      auto const value = found->value;
+      bool const escape = value == '&' || value == '<' || value == '>' || value == 0xA0;
       put(text.substr(done, at - done));
-      done = at + found.bytes;
+      done = at + found->bytes;
       char bytes[4]{};
       if (escape && escapes == Escapes::kept)
-        put(found.value == '&' ? "&amp;" : found.value == '<' ? "&lt;" : found.value == '>' ? "&gt;" : "&nbsp;");
+        put(value == '&' ? "&amp;" : value == '<' ? "&lt;" : value == '>' ? "&gt;" : "&nbsp;");
       else
-        put({bytes, encode(found.value, bytes)});
+        put({bytes, encode(value, bytes)});
       steps_.push_back({text_.size(), done});
       at = done - 1;
     }
@@ -152,7 +157,7 @@ public:
   [[nodiscard]] constexpr std::string_view text() const& noexcept BIFOLIUM_LIFETIMEBOUND {
     return {text_.data(), text_.size()};
   }
-  std::string_view text() && = delete; // it would look at what goes
+  std::string_view text() && = delete; // keep the TextOfCharacters in a variable
 
   /// Returns where a position of `text()` is in the text with the references.
   [[nodiscard]] constexpr std::size_t original(std::size_t at) const noexcept {
@@ -202,7 +207,8 @@ template <class Read, class Move>
   move(*result, characters);
   return result;
 }
-/// The same for a value that has a function `move_back(text)`.
+/// Returns what `read` makes of a text with characters in the places of references, if its value has a function
+/// `move_back(text)`, which moves its places back.
 template <class Read>
 [[nodiscard]] constexpr auto read_characters(std::string_view text, Read read,
                                              TextOfCharacters::Escapes escapes = TextOfCharacters::Escapes::read) {

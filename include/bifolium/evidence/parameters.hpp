@@ -60,8 +60,8 @@ struct EvidenceParameters {
   double chain_slip{0.002};
   /// Probability that a visible mark is at the place that the format gives. Proposed.
   double mark_in_place{0.95};
-  /// The same probability after the act of 1794, which moved marks in British moulds (McMullin, Studies in Bibliography
-  /// 56).
+  /// Probability that a visible mark is at that place after the act of 1794, which moved marks in British moulds
+  /// (McMullin, Studies in Bibliography 56).
   double mark_in_place_1794{0.5};
   /// Probability that the paper has a mark. Proposed.
   double paper_is_marked{0.9};

@@ -87,10 +87,11 @@ class MarkupRemover {
         shorten(from);
         if (meant != ' ' || from != 0) words_.push_back(meant);
         joined = meant == '>';
-      } else if (auto const one = character_reference_at(words(), from); one.value != 0 && one.bytes == size - from) {
+      } else if (auto const one = character_reference_at(words(), from);
+                 one && !one->malformed && one->bytes == size - from) {
         char character[4]{};
         shorten(from);
-        append({character, encode(one.value, character)});
+        append({character, encode(one->value, character)});
       } else if (auto const tag = markup_at(words(), from); tag && tag->bytes == size - from && !is_stray(*tag)) {
         shorten(from);
         leave_out(tag->kind);

@@ -127,7 +127,7 @@ protected:
     bool parted{}; // true if a bracket divides them
   };
   [[nodiscard]] constexpr Digits digits(std::size_t at) const { return digits(at, depth_); }
-  /// The same with `open` brackets open at the position.
+  /// Returns the digits at a position at which `open` brackets are open.
   [[nodiscard]] constexpr Digits digits(std::size_t at, int open) const {
     Digits found;
     while (found.count < 6) {

@@ -80,7 +80,7 @@ private:
   template <std::size_t count> friend class SheetsSideBySide;
   static constexpr double all_but_1e_12 = 7; // spreads of the bell curve
   static double exp(double x) { return x < hardly_ever ? 0 : real::quick_exp(x); }
-  /// The same, called: a side alone is asked less often, and then its code counts.
+  /// Does what `exp` does by a call: a side alone is asked less often, and then its code counts.
   [[gnu::noinline]] static double exp_for_side(double x) { return real::quick_exp(x); }
   /// exp(exponent) times the normal distribution up to z, where exponent - z²/2 is `bell`. `of_bell`: exp(bell).
   [[nodiscard]] double up_to(double z, double bell, double of_bell) const {
