@@ -106,9 +106,17 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"panels", PageUnit::panels},
     {"panel", PageUnit::panels},
 };
+/// Returns true if a byte begins no word of these tables: at a figure, a bracket or a comma they need not be searched.
+constexpr bool begins_no_word(char byte) noexcept {
+  return !is_latin_letter(byte) && static_cast<unsigned char>(byte) < 0x80;
+}
+
 /// Takes a unit. Returns null if none follows. A unit in full must not be the beginning of a longer word.
 constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
+  auto const first = cursor.peek();
+  if (begins_no_word(first)) return nullptr;
   for (auto const& row : page_unit_words) {
+    if (row.word[0] != first) continue;
     std::string_view const word = row.word;
     if (word.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return &row;
   }
@@ -143,6 +151,8 @@ constexpr bool take_numbering_words(TextCursor& cursor, bool& unnumbered) {
     cursor = blank;
     return unnumbered = true;
   }
+  auto const first = cursor.peek();
+  if (begins_no_word(first)) return false;
   for (auto const& row : {Row{"unnumbered", true},
                           Row{"unnumb.", true},
                           Row{"unnum.", true},
@@ -196,6 +206,7 @@ constexpr bool take_numbering_words(TextCursor& cursor, bool& unnumbered) {
                           Row{"gezählte", false},
                           Row{"gez.", false},
                           Row{"double", false}}) {
+    if (row.words[0] != first) continue;
     std::string_view const words = row.words;
     if (words.back() == '.' ? cursor.take(words) : cursor.take_word(words)) {
       unnumbered = unnumbered || row.unnumbered;
@@ -237,6 +248,7 @@ constexpr Container take_container(TextCursor& cursor) {
     char const* word;
     Container what;
   };
+  auto const first = cursor.peek();
   for (auto const& [word, what] : {Row{"volumes", Container::volumes},      Row{"volume", Container::volumes},
                                    Row{"vols.", Container::volumes},        Row{"vol.", Container::volumes},
                                    Row{"vols", Container::volumes},         Row{"vol", Container::volumes},
@@ -254,7 +266,8 @@ constexpr Container take_container(TextCursor& cursor) {
                                    Row{"broadsides", Container::sheets},    Row{"broadside", Container::sheets},
                                    Row{"broadsheet", Container::sheets},    Row{"portfolio", Container::volumes},
                                    Row{"portfolios", Container::volumes}})
-    if (std::string_view{word}.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return what;
+    if (word[0] == first && (std::string_view{word}.back() == '.' ? cursor.take(word) : cursor.take_word(word)))
+      return what;
   return Container::none;
 }
 

@@ -15,8 +15,12 @@ namespace detail {
 
 /// Takes the first of some words that the text continues with. A word in full must not be the beginning of a longer one.
 template <std::size_t N> bool take_one_of(TextCursor& cursor, char const* const (&words)[N]) {
-  for (std::string_view const word : words)
+  auto const first = cursor.peek();
+  for (char const* const one : words) {
+    if (one[0] != first) continue;
+    std::string_view const word = one;
     if (word.back() == '.' ? cursor.take(word) : cursor.take_word(word)) return true;
+  }
   return false;
 }
 
