@@ -579,8 +579,9 @@ TEST_CASE("each run keeps where in the text its numbers are") {
 
 TEST_CASE(
     "a title leaf is listed with its number or without") { // German and French catalogues: common practice, no source
-  for (std::string const leaf : {"Titelbl.", "Titelblatt", "1 Titelbl.", "[1] Titelblatt", "title leaf", "title-leaf",
-                                 "feuillet de titre", "1 f. de titre", "1 feuillet de titre"})
+  for (std::string const leaf :
+       {"Titelbl.", "Titelblatt", "1 Titelbl.", "[1] Titelblatt", "title leaf", "title-leaf", "1 title leaf",
+        "1 title-leaf", "[1] Titelblad", "feuillet de titre", "1 f. de titre", "1 feuillet de titre"})
     for (auto const& [text, pages] : {std::pair{leaf + ", 124 S.", 126},
                                       {leaf + ", [4], 124 S.", 130},
                                       {leaf + ", XII, 124 p., 2 ff.", 142},

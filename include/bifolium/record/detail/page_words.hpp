@@ -19,6 +19,7 @@ struct PageUnitWord {
   PageUnit unit;
   bool preliminary{};
   bool only_after{}; ///< before a number it means something else: c. 300 p.
+  bool title{};      ///< the leaf with the title, which is listed without a number too
 };
 inline constexpr PageUnitWord page_unit_words[]{
     {"preliminary leaves", PageUnit::leaves, true},
@@ -31,10 +32,14 @@ inline constexpr PageUnitWord page_unit_words[]{
     {"p. ℓ.", PageUnit::leaves, true},
     {"p.ℓ.", PageUnit::leaves, true},
     {"p. l", PageUnit::leaves, true},
-    {"Titelblatt", PageUnit::leaves, false, true},
-    {"Titelbl.", PageUnit::leaves, false, true},
-    {"feuillet de titre", PageUnit::leaves, false, true},
-    {"f. de titre", PageUnit::leaves, false, true},
+    {"Titelblatt", PageUnit::leaves, false, true, true},
+    {"Titelbl.", PageUnit::leaves, false, true, true},
+    {"Titelblad", PageUnit::leaves, false, true, true},
+    {"Titelbl", PageUnit::leaves, false, true, true},
+    {"title-leaf", PageUnit::leaves, false, true, true},
+    {"title leaf", PageUnit::leaves, false, true, true},
+    {"feuillet de titre", PageUnit::leaves, false, true, true},
+    {"f. de titre", PageUnit::leaves, false, true, true},
     {"páginas", PageUnit::pages},
     {"pagine", PageUnit::pages},
     {"pages", PageUnit::pages},
@@ -123,17 +128,16 @@ constexpr PageUnitWord const* take_page_unit(TextCursor& cursor) {
   return nullptr;
 }
 
-/// Takes words for a leaf with the title of which no number is written: `Titelbl., 124 S.`. A comma, or the end of a part of
-/// the description, must follow.
+/// Takes the unit of a leaf with the title of which no number is written: `Titelbl., 124 S.`. A comma, or the end of a part
+/// of the description, must follow.
 constexpr bool take_title_leaf(TextCursor& cursor) {
   auto c = cursor;
-  bool found = false;
-  for (std::string_view const word : {"Titelblatt", "Titelbl.", "Titelblad", "Titelbl", "title-leaf", "title leaf",
-                                      "feuillet de titre", "f. de titre"})
-    found = found || (word.back() == '.' ? c.take(word) : c.take_word(word));
+  auto const* const unit = take_page_unit(c);
   auto after = c;
   after.take_blanks();
-  if (!found || !(after.at_end() || after.peek() == ',' || after.peek() == ';' || after.peek() == ':')) return false;
+  if (unit == nullptr || !unit->title ||
+      !(after.at_end() || after.peek() == ',' || after.peek() == ';' || after.peek() == ':'))
+    return false;
   cursor = c;
   return true;
 }
