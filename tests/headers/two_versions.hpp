@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: MIT
 /// One source for two units, each with another version of the library: everything that has linkage must have two names.
-#include <every_header.hpp>
+#include <bifolium/collation/count.hpp>
+#include <bifolium/core/message.hpp>
+#include <bifolium/core/version.hpp>
+#include <bifolium/fold.hpp>
+#include <bifolium/imposition.hpp>
+#include <bifolium/leaf.hpp>
+
 #include <string>
 #include <typeinfo>
 
