@@ -1,0 +1,165 @@
+// SPDX-License-Identifier: MIT
+/// Writes inserted leaves and gatherings: A3+χ1.2, A1+a⁴, A1+a-b⁴. Inserted gatherings that follow one another, each with
+/// the name after the one before, are written as one run.
+#pragma once
+
+#include <bifolium/collation/detail/found_run.hpp>
+#include <bifolium/collation/detail/write_mark.hpp>
+#include <bifolium/collation/formula.hpp>
+
+namespace bifolium {
+inline namespace v0 {
+namespace detail {
+
+class InsertionWriter : protected MarkWriter {
+protected:
+  Formula const& formula_;
+
+  InsertionWriter(Formula const& formula, Notation notation) : MarkWriter{notation}, formula_{formula} {}
+
+  /// Returns true if a mark is one of these signs, which have another meaning inside a parenthesis.
+  static bool has_any(Signature const& mark, char const* signs) {
+    return mark.mark() == Mark::symbol && std::string_view{mark.text()}.find_first_of(signs) != std::string_view::npos;
+  }
+  void leaf(Signature const& gathering, int position) {
+    // such a mark cannot be named in a parenthesis: a figure, or the sign alone, means the gathering before it
+    bool const named = !has_any(gathering, "+()") && (position != 0 || !gathering.is_in_parentheses());
+    if (!named && position != 0) number(position);
+    if (!named) return;
+    if (gathering.text()[0] == ':' && !text_.empty() && text_.back() == '(') text_ += ' '; // (: is a mark of its own
+    // a number alone would be a leaf
+    mark(gathering, position == 0 && gathering.mark() == Mark::number && !gathering.is_quoted());
+    if (position == 0) return;
+    if (gathering.mark() == Mark::number) text_ += '/';
+    number(position);
+  }
+  [[nodiscard]] ChangeForm const& form(std::size_t i) const { return formula_.change_forms()[i]; }
+  /// Writes an insertion. `first`: it is the first in its parenthesis; after a deletion, +2* would replace the deleted
+  /// leaf.
+  void insertion(std::size_t i, Insertion const& one, bool first) {
+    place_of_insertion(i, one, first);
+    if (one.named)
+      inserted_name(one);
+    else if (one.named_by_place) {
+      number(*one.first_figure);
+      text_ += '*';
+    } else if (one.joined == Joined::conjugate)
+      for (int k = 1; k <= one.leaves; ++k) { // 1.2: without a name, and one piece of paper
+        if (k != 1) text_ += '.';
+        number(k);
+      }
+    else
+      number(one.leaves);
+    if (formula_.changes()[i].doubtful()) text_ += '?';
+  }
+  /// Writes the leaf before an insertion, and the plus.
+  void place_of_insertion(std::size_t i, Insertion const& one, bool first) {
+    auto const& run = formula_.runs()[form(i).after_run];
+    bool const current = one.gathering == GatheringAt{form(i).after_run, run.gatherings - 1};
+    if (!first) text_ += ' ';
+    if (!(one.named_by_place && first && current && one.after == one.first_figure))
+      leaf(formula_.signature(one.gathering), one.after);
+    text_ += '+';
+  }
+  /// Writes the name of inserted leaves.
+  void inserted_mark(Signature const& name, bool inferred) {
+    // +2* would be the leaf 2*, and +2& two leaves
+    if (name.mark() == Mark::symbol && name.multiple() > 1 && name.series() == 0 &&
+        name.duplicate() == Duplicate::none && static_cast<unsigned char>(name.text()[0]) < 0x80)
+      for (std::uint32_t k = 0; k < name.multiple(); ++k) put(name.text());
+    else
+      mark(name, inferred);
+  }
+  void inserted_name(Insertion const& one) {
+    inserted_mark(one.name, one.inferred);
+    if (one.joined == Joined::gathering) {
+      if (notation_ == Notation::flat) text_ += '^';
+      raised(one.leaves_folded(), true);
+      if (one.lacking != 0) lacking_leaves(one);
+    } else if (one.first_figure)
+      inserted_figures(one);
+  }
+  /// Writes the leaves that an inserted gathering lacks: (−a3,4).
+  void lacking_leaves(Insertion const& one) {
+    text_ += plain() ? "(-" : "(−";
+    for (int k = 1, written = 0; k <= one.leaves_folded(); ++k) {
+      if (!one.lacks(k)) continue;
+      if (written++ == 0)
+        leaf(one.name, k);
+      else
+        text_ += ',', number(k);
+    }
+    text_ += ')';
+  }
+  /// Returns the insertion after those that make one run from change `i` on, a-b⁴: gatherings at one place, each with
+  /// the name that follows the name before it.
+  [[nodiscard]] std::size_t end_of_inserted_run(std::size_t i) const {
+    auto const& changes = formula_.changes();
+    auto const& first = *changes[i].insertion();
+    auto end = i + 1;
+    auto const follows = [&](std::size_t k) {
+      auto const* const one = changes[k].insertion();
+      return one != nullptr && form(k).separator == ChangeForm::Separator::comma &&
+             changes[k].doubtful() == changes[i].doubtful() && one->gathering == first.gathering &&
+             one->after == first.after && one->joined == Joined::gathering && one->named && one->lacking == 0 &&
+             one->inferred == first.inferred &&
+             run_length(first.name, one->name, formula_.alphabet()) == static_cast<std::int64_t>(k - i + 1);
+    };
+    bool const named = first.named && first.joined == Joined::gathering && first.lacking == 0 &&
+                       first.name.mark() != Mark::hebrew &&
+                       (first.name.mark() != Mark::number || first.name.is_quoted());
+    while (named && end < changes.size() && end - i < most_inserted_gatherings && follows(end)) ++end;
+    auto same = i + 1; // a-b⁴, c²: those with one count, unless the counts alternate from the first on
+    while (same < end && changes[same].insertion()->leaves == first.leaves) ++same;
+    return same > i + 1 ? same : end;
+  }
+  /// Returns the counts of the insertions from change `i` to `end` as a cycle, or an empty one if they do not
+  /// alternate.
+  [[nodiscard]] Cycle cycle_of_inserted(std::size_t i, std::size_t end) const {
+    auto const leaves = [&](std::size_t k) { return formula_.changes()[k].insertion()->leaves; };
+    Cycle cycle;
+    for (auto k = i; k < end && cycle.push(leaves(k)); ++k) {
+      bool fits = (end - i) % cycle.size() == 0 && cycle.size() < end - i;
+      for (auto m = i; m < end && fits; ++m) fits = leaves(m) == cycle.term((m - i) % cycle.size());
+      if (fits) return cycle;
+    }
+    return Cycle{};
+  }
+  /// Writes the insertions that make a run, if there are any. Returns the change after those that were written.
+  std::size_t inserted_run(std::size_t i, bool first) {
+    auto const end = end_of_inserted_run(i);
+    auto const leaves = end - i > 1 ? cycle_of_inserted(i, end) : Cycle{};
+    if (leaves.size() == 0) return i;
+    auto one = *formula_.changes()[i].insertion();
+    bool const inferred = one.inferred;
+    one.inferred = false;
+    place_of_insertion(i, one, first);
+    if (inferred) text_ += '[';
+    inserted_mark(one.name, false);
+    text_ += '-';
+    mark(formula_.changes()[end - 1].insertion()->name);
+    if (inferred) text_ += ']';
+    cycle(leaves, false, true);
+    if (formula_.changes()[end - 1].doubtful()) text_ += '?';
+    return end;
+  }
+  /// Writes χ1.2 or χ1,2, or χ1-5 for a long list of single leaves.
+  void inserted_figures(Insertion const& one) {
+    auto const figure = *one.first_figure;
+    number(figure);
+    if (one.joined == Joined::apart && one.leaves > most_listed) {
+      text_ += '-';
+      number(figure + one.leaves - 1);
+      return;
+    }
+    for (int k = 1; k < one.leaves; ++k) {
+      text_ += one.joined == Joined::conjugate ? '.' : ',';
+      number(figure + k);
+    }
+  }
+  static constexpr int most_listed = 4;
+};
+
+} // namespace detail
+} // namespace v0
+} // namespace bifolium
