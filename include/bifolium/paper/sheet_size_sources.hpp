@@ -8,75 +8,65 @@
 namespace bifolium {
 inline namespace v0 {
 
+namespace detail {
+
+struct SheetSourceTitle {
+  SheetSource source;
+  char const* title;
+};
+inline constexpr SheetSourceTitle sheet_source_titles[]{
+    {SheetSource::bologna_stone,
+     "Stone of Bologna (statute of 1389), Museo Civico Medievale; figures by way of griffenmillhandmadepaper.com"},
+    {SheetSource::diet_library, "National Diet Library of Japan, Incunabula, chapter 3, on the stone of Bologna"},
+    {SheetSource::memory_bologna, "from memory: the stone of Bologna as usually quoted after Briquet"},
+    {SheetSource::needham_1988,
+     "P. Needham, The study of paper from an archival point of view, IPH Yearbook 7 (1988), by way of "
+     "griffenmillhandmadepaper.com"},
+    {SheetSource::briquet,
+     "C.-M. Briquet, introduction to Les filigranes, in the Italian translation at labo.net/briquet"},
+    {SheetSource::cambridge_stocks,
+     "Cambridge University Library, Paper Stocks in Western Medieval Manuscripts (Da Rold and Rivers), MSS Add. "
+     "8939, 8940"},
+    {SheetSource::german_overview, "German Wikipedia, Papierformat; Italy, Switzerland and Germany"},
+    {SheetSource::encyclopedie_1765,
+     "Encyclopédie, vol. 11 (1765), Papeterie: tariff of the arrêt of 18 September 1741"},
+    {SheetSource::arret_1741, "from memory: arrêt of 18 September 1741, as in Lalande (1761) and the Encyclopédie"},
+    {SheetSource::cim_1906, "A. Cim, Une bibliothèque (1902) and Le livre, vol. 3 (1906), pp. 51-65"},
+    {SheetSource::french_trade_names, "biblioweb.hypotheses.org, papier (names as standardised by AFNOR)"},
+    {SheetSource::french_trade_list, "leblogantiquites.com (July 2006), Formats de papiers"},
+    {SheetSource::tomlinson_1854, "C. Tomlinson, Cyclopaedia of Useful Arts (1854), by way of sizes.com"},
+    {SheetSource::cockerell_1901, "D. Cockerell, Bookbinding and the Care of Books (1901), p. 283"},
+    {SheetSource::british_amalgamated, "gwydir.demon.co.uk, Old units: printing (a list put together from several)"},
+    {SheetSource::british_printing, "rhollick.wordpress.com, Demy octavo (2010)"},
+    {SheetSource::dawe_1914, "E. A. Dawe, Paper and Its Uses (1914), Browns and Wrappings, by way of Wikisource"},
+    {SheetSource::austen_report, "Jane Austen's Fiction Manuscripts, conservation report on BL Add. MS 65381"},
+    {SheetSource::britannia_sheets, "vintagepaper.co, Britannia 1794: two whole sheets measured"},
+    {SheetSource::memory_gaskell,
+     "from memory: orders of magnitude as in P. Gaskell, A New Introduction (1972), pp. 67-75"},
+    {SheetSource::memory_british,
+     "from memory: British paper for printing, 19th century; figures as D. Cockerell lists them in 1901"},
+    {SheetSource::kanzlei, "German Wikipedia, Kanzleiformat, after Kahnt and Knorr, Alte Maße (1986)"},
+    {SheetSource::meyers_1896,
+     "Meyers Konversations-Lexikon, vol. 13 (1896), p. 487, by way of German Wikipedia, Duodezformat"},
+    {SheetSource::memory_german,
+     "from memory: German sheets; of the standard sizes of 1883 only the first was verified"},
+    {SheetSource::memory_dutch, "from memory: Dutch sheets; no table was found"},
+    {SheetSource::polish_lexicon, "Leksykon oprawoznawczy, Format papieru"},
+    {SheetSource::scribner_1849,
+     "J. M. Scribner, Engineers' and Mechanics' Companion, 9th ed. (1849), p. 12, by way of sizes.com"},
+    {SheetSource::scientific_1854, "Scientific American, March 1854, by way of sizes.com"},
+    {SheetSource::student_1854, "The Student (New York), February 1854, pp. 122-123, by way of merrycoz.org"},
+    {SheetSource::hill_1880s, "Hill's Manual of Social and Business Forms (about 1880), Books and book making"},
+    {SheetSource::etherington_1982,
+     "M. Roberts and D. Etherington, Bookbinding and the Conservation of Books (1982), s.v. book sizes"},
+};
+
+} // namespace detail
+
 /// Returns the full title of a source. Most sources were read in excerpts or at second hand; their titles say so.
 [[nodiscard]] constexpr std::string_view title(SheetSource source) noexcept {
-  using enum SheetSource;
-  switch (source) {
-  case bologna_stone:
-    return "Stone of Bologna (statute of 1389), Museo Civico Medievale; figures by way of griffenmillhandmadepaper.com";
-  case diet_library:
-    return "National Diet Library of Japan, Incunabula, chapter 3, on the stone of Bologna";
-  case memory_bologna:
-    return "from memory: the stone of Bologna as usually quoted after Briquet";
-  case needham_1988:
-    return "P. Needham, The study of paper from an archival point of view, IPH Yearbook 7 (1988), by way of "
-           "griffenmillhandmadepaper.com";
-  case briquet:
-    return "C.-M. Briquet, introduction to Les filigranes, in the Italian translation at labo.net/briquet";
-  case cambridge_stocks:
-    return "Cambridge University Library, Paper Stocks in Western Medieval Manuscripts (Da Rold and Rivers), MSS Add. "
-           "8939, 8940";
-  case german_overview:
-    return "German Wikipedia, Papierformat; Italy, Switzerland and Germany";
-  case encyclopedie_1765:
-    return "Encyclopédie, vol. 11 (1765), Papeterie: tariff of the arrêt of 18 September 1741";
-  case arret_1741:
-    return "from memory: arrêt of 18 September 1741, as in Lalande (1761) and the Encyclopédie";
-  case cim_1906:
-    return "A. Cim, Une bibliothèque (1902) and Le livre, vol. 3 (1906), pp. 51-65";
-  case french_trade_names:
-    return "biblioweb.hypotheses.org, papier (names as standardised by AFNOR)";
-  case french_trade_list:
-    return "leblogantiquites.com (July 2006), Formats de papiers";
-  case tomlinson_1854:
-    return "C. Tomlinson, Cyclopaedia of Useful Arts (1854), by way of sizes.com";
-  case cockerell_1901:
-    return "D. Cockerell, Bookbinding and the Care of Books (1901), p. 283";
-  case british_amalgamated:
-    return "gwydir.demon.co.uk, Old units: printing (a list put together from several)";
-  case british_printing:
-    return "rhollick.wordpress.com, Demy octavo (2010)";
-  case dawe_1914:
-    return "E. A. Dawe, Paper and Its Uses (1914), Browns and Wrappings, by way of Wikisource";
-  case austen_report:
-    return "Jane Austen's Fiction Manuscripts, conservation report on BL Add. MS 65381";
-  case britannia_sheets:
-    return "vintagepaper.co, Britannia 1794: two whole sheets measured";
-  case memory_gaskell:
-    return "from memory: orders of magnitude as in P. Gaskell, A New Introduction (1972), pp. 67-75";
-  case memory_british:
-    return "from memory: British paper for printing, 19th century; figures as D. Cockerell lists them in 1901";
-  case kanzlei:
-    return "German Wikipedia, Kanzleiformat, after Kahnt and Knorr, Alte Maße (1986)";
-  case meyers_1896:
-    return "Meyers Konversations-Lexikon, vol. 13 (1896), p. 487, by way of German Wikipedia, Duodezformat";
-  case memory_german:
-    return "from memory: German sheets; of the standard sizes of 1883 only the first was verified";
-  case memory_dutch:
-    return "from memory: Dutch sheets; no table was found";
-  case polish_lexicon:
-    return "Leksykon oprawoznawczy, Format papieru";
-  case scribner_1849:
-    return "J. M. Scribner, Engineers' and Mechanics' Companion, 9th ed. (1849), p. 12, by way of sizes.com";
-  case scientific_1854:
-    return "Scientific American, March 1854, by way of sizes.com";
-  case student_1854:
-    return "The Student (New York), February 1854, pp. 122-123, by way of merrycoz.org";
-  case hill_1880s:
-    return "Hill's Manual of Social and Business Forms (about 1880), Books and book making";
-  case etherington_1982:
-    return "M. Roberts and D. Etherington, Bookbinding and the Conservation of Books (1982), s.v. book sizes";
-  }
+  for (auto const& row : detail::sheet_source_titles)
+    if (row.source == source) return row.title;
   return "an unknown source";
 }
 

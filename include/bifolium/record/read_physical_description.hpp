@@ -28,64 +28,81 @@ struct PhysicalDescription {
 };
 
 namespace detail {
-inline Expected<PhysicalDescription> read_physical_characters(std::string_view text, Limits const& limits) {
-  if (is_too_long(text, limits)) return too_long(limits);
-  PhysicalDescription read;
-  auto end = text.size();
-  for (auto plus = text.rfind('+'); plus != text.npos; plus = plus == 0 ? text.npos : text.rfind('+', plus - 1)) {
-    if (blank_before(text, plus) == 0 || blank_at(text, plus + 1) == 0) continue;
-    read.accompanying = trimmed(text, {plus + 1, text.size()}, " ");
-    end = before_blanks(text, plus);
-    break;
-  }
-  auto const body = text.substr(0, end);
-  // the size begins after the last `;` that a size follows, or at the beginning of the line
-  std::size_t before_size = end;
-  for (auto at = body.rfind(';'); at != body.npos; at = at == 0 ? body.npos : body.rfind(';', at - 1)) {
-    // those after it were tried, so that this one is read up to the next of them at most
-    auto size = SizeReader{body.substr(at + 1), {}, true}.read();
-    if (!size) continue;
-    read.size = static_cast<SizeStatement&&>(*size);
-    for (auto& span : read.size->unread) span = {span.from + at + 1, span.to + at + 1};
-    before_size = at;
-    break;
-  }
-  // formats may stand before the size in parts of their own, or alone: 205 p. ; 8vo ; 20 cm, [8]-320 p. ; in-8
-  while (before_size > 0) {
-    auto const at = body.rfind(';', before_size - 1);
-    if (at == body.npos) break;
-    auto const formats = SizeReader{body.substr(at + 1, before_size - at - 1), {}}.read_formats();
-    if (formats.empty()) break;
-    if (!read.size) read.size.emplace();
-    read.size->formats.insert(read.size->formats.begin(), formats.begin(), formats.end());
-    before_size = at;
-  }
-  if (!read.size)
-    if (auto size = read_size(body)) {
-      read.size = static_cast<SizeStatement&&>(*size);
-      return read;
+/// Reads the parts of a line one after another, each from where the one before it left off: from the end of the line what
+/// accompanies the book, the size and the formats, then the extent.
+class PhysicalReader {
+  std::string_view text_;
+  PhysicalDescription read_{};
+  std::size_t end_;         // where ` + ` and what accompanies the book begin
+  std::size_t before_size_; // where the size and the formats begin
+
+  void accompanying() {
+    for (auto plus = text_.rfind('+'); plus != text_.npos; plus = plus == 0 ? text_.npos : text_.rfind('+', plus - 1)) {
+      if (blank_before(text_, plus) == 0 || blank_at(text_, plus + 1) == 0) continue;
+      read_.accompanying = trimmed(text_, {plus + 1, text_.size()}, " ");
+      end_ = before_size_ = before_blanks(text_, plus);
+      return;
     }
-  auto const first_parts = body.substr(0, before_size);
-  if (auto const formats = SizeReader{first_parts, {}}.read_formats(); !formats.empty()) { // Quart ; 22 cm
-    if (!read.size) read.size.emplace();
-    read.size->formats.insert(read.size->formats.begin(), formats.begin(), formats.end());
-    return read;
   }
-  auto colon = first_parts.find(':');
-  while (colon != body.npos && blank_before(first_parts, colon) == 0) colon = first_parts.find(':', colon + 1);
-  if (colon != body.npos) read.details = trimmed(text, {colon + 1, before_size}, " ");
-  auto extent = read_extent(first_parts.substr(0, colon), limits);
-  if (!extent) return extent.error();
-  read.extent = static_cast<Extent&&>(*extent);
-  auto& left = read.extent->unread;
-  if (left.size() == 1) // 2 vol. in-8
-    if (auto const formats = SizeReader{left[0].of(text), {}}.read_formats(); !formats.empty()) {
-      if (!read.size) read.size.emplace();
-      read.size->formats.insert(read.size->formats.begin(), formats.begin(), formats.end());
-      left.clear();
+  /// Reads the size after the last `;` that a size follows.
+  void size_after_semicolon() {
+    auto const body = text_.substr(0, end_);
+    for (auto at = body.rfind(';'); at != body.npos; at = at == 0 ? body.npos : body.rfind(';', at - 1)) {
+      // those after it were tried, so that this one is read up to the next of them at most
+      auto size = SizeReader{body.substr(at + 1), {}, true}.read();
+      if (!size) continue;
+      read_.size = static_cast<SizeStatement&&>(*size);
+      for (auto& span : read_.size->unread) span = {span.from + at + 1, span.to + at + 1};
+      before_size_ = at;
+      return;
     }
-  return read;
-}
+  }
+  /// Reads the formats that are all of a text, if it has no more, and puts them before those of the size.
+  bool formats_of(std::string_view part) {
+    auto const formats = SizeReader{part, {}}.read_formats();
+    if (formats.empty()) return false;
+    if (!read_.size) read_.size.emplace();
+    read_.size->formats.insert(read_.size->formats.begin(), formats.begin(), formats.end());
+    return true;
+  }
+  /// Reads formats that stand before the size in parts of their own, or alone: 205 p. ; 8vo ; 20 cm, [8]-320 p. ; in-8.
+  void formats_before_size() {
+    while (before_size_ > 0) {
+      auto const at = text_.rfind(';', before_size_ - 1);
+      if (at == text_.npos || !formats_of(text_.substr(at + 1, before_size_ - at - 1))) return;
+      before_size_ = at;
+    }
+  }
+  [[nodiscard]] Expected<PhysicalDescription> extent_and_details(Limits const& limits) {
+    auto const first_parts = text_.substr(0, before_size_);
+    auto colon = first_parts.find(':');
+    while (colon != text_.npos && blank_before(first_parts, colon) == 0) colon = first_parts.find(':', colon + 1);
+    if (colon != text_.npos) read_.details = trimmed(text_, {colon + 1, before_size_}, " ");
+    auto extent = read_extent(first_parts.substr(0, colon), limits);
+    if (!extent) return extent.error();
+    read_.extent = static_cast<Extent&&>(*extent);
+    auto& left = read_.extent->unread;
+    if (left.size() == 1 && formats_of(left[0].of(text_))) left.clear(); // 2 vol. in-8
+    return static_cast<PhysicalDescription&&>(read_);
+  }
+
+public:
+  explicit PhysicalReader(std::string_view text) : text_{text}, end_{text.size()}, before_size_{text.size()} {}
+
+  [[nodiscard]] Expected<PhysicalDescription> read(Limits const& limits) {
+    if (is_too_long(text_, limits)) return too_long(limits);
+    accompanying();
+    size_after_semicolon();
+    formats_before_size();
+    if (!read_.size)
+      if (auto size = read_size(text_.substr(0, end_))) { // the line begins with the size
+        read_.size = static_cast<SizeStatement&&>(*size);
+        return static_cast<PhysicalDescription&&>(read_);
+      }
+    if (formats_of(text_.substr(0, before_size_))) return static_cast<PhysicalDescription&&>(read_); // Quart ; 22 cm
+    return extent_and_details(limits);
+  }
+};
 } // namespace detail
 
 /// Reads a physical description. Formats may stand after the size or in parts before it, "205 p. ; 8vo ; 20 cm", or
@@ -93,7 +110,7 @@ inline Expected<PhysicalDescription> read_physical_characters(std::string_view t
 /// with the column in the line: not_an_extent, and those of `read_extent` and `read_size`; the limit text_too_long.
 [[nodiscard]] inline Expected<PhysicalDescription> read_physical_description(std::string_view text,
                                                                              Limits const& limits = {}) {
-  return read_characters(text, [&](std::string_view plain) { return detail::read_physical_characters(plain, limits); });
+  return read_characters(text, [&](std::string_view plain) { return detail::PhysicalReader{plain}.read(limits); });
 }
 
 } // namespace v0

@@ -77,48 +77,52 @@ public:
     auto const with = facts_.formula_leaves() ? Field::formula : Field::leaves;
     if (leaves_known && facts_.pages()) {
       auto const pages = facts_.pages_verdict(leaves);
-      auto const missing = facts_.pages_missing(leaves);
       if (pages == CountVerdict::contradicts) contradiction_of_pages(leaves, with);
-      if (pages == CountVerdict::blank_missing) {
-        Finding note{FindingId::last_blank_not_counted,
-                     Severity::note,
-                     FieldSet{with} | Field::pagination,
-                     -missing,
-                     {},
-                     {},
-                     {}};
-        bool const uncounted = missing > Pagination::blank_leaf;
-        if (uncounted) note.id = FindingId::pages_uncounted;
-        note.says = (with == Field::formula ? "the formula has " : "the record states ") +
-                    number_of(leaves, "leaf", "leaves") + " and " + pages_say() + ": " +
-                    number_of(missing, "page", "pages") + " too few, as when " +
-                    (uncounted ? "pages without numbers are" : "a blank leaf is") + " not counted";
-        note.settle =
-            uncounted ? "how many pages without numbers there are" : "whether the first or the last leaf is blank";
-        audit_.findings.push_back(note);
-      }
+      if (pages == CountVerdict::blank_missing) pages_not_counted(leaves, with);
     }
-    if (facts_.formula_leaves() && book_.leaves && *facts_.formula_leaves() != book_.leaves->value) {
-      auto const more = book_.leaves->value - *facts_.formula_leaves();
-      auto const blank = more < 0 && -more <= facts_.blanks();
-      Finding finding{blank ? FindingId::last_blank_not_counted : FindingId::leaves_contradict,
-                      blank ? Severity::note : Severity::error,
-                      FieldSet{Field::formula} | Field::leaves,
-                      more,
-                      {},
-                      {},
-                      {}};
-      finding.says = "the formula has " + number_of(*facts_.formula_leaves(), "leaf", "leaves") +
-                     "; the stated number is " + std::to_string(book_.leaves->value) + ", " +
-                     std::to_string(more < 0 ? -more : more) + (more < 0 ? " too few" : " too many");
-      if (book_.plates && more == book_.plates->value && more > 0) {
-        finding.id = FindingId::plates_in_leaves;
-        finding.fields = finding.fields | Field::plates;
-        finding.says += ", exactly the number of plates";
-        finding.settle = "whether plates were counted as leaves";
-      }
-      audit_.findings.push_back(finding);
+    if (facts_.formula_leaves() && book_.leaves && *facts_.formula_leaves() != book_.leaves->value)
+      contradiction_of_leaves(*facts_.formula_leaves(), book_.leaves->value);
+  }
+  /// Notes that the pagination has fewer pages than the leaves, as many as blank or unnumbered ones can be.
+  void pages_not_counted(std::int64_t leaves, Field with) {
+    auto const missing = facts_.pages_missing(leaves);
+    bool const uncounted = missing > Pagination::blank_leaf;
+    Finding note{uncounted ? FindingId::pages_uncounted : FindingId::last_blank_not_counted,
+                 Severity::note,
+                 FieldSet{with} | Field::pagination,
+                 -missing,
+                 {},
+                 {},
+                 {}};
+    note.says = (with == Field::formula ? "the formula has " : "the record states ") +
+                number_of(leaves, "leaf", "leaves") + " and " + pages_say() + ": " +
+                number_of(missing, "page", "pages") + " too few, as when " +
+                (uncounted ? "pages without numbers are" : "a blank leaf is") + " not counted";
+    note.settle =
+        uncounted ? "how many pages without numbers there are" : "whether the first or the last leaf is blank";
+    audit_.findings.push_back(note);
+  }
+  /// Adds that the formula has another number of leaves than the one that is stated.
+  void contradiction_of_leaves(std::int64_t of_formula, std::int64_t stated) {
+    auto const more = stated - of_formula;
+    auto const blank = more < 0 && -more <= facts_.blanks();
+    Finding finding{blank ? FindingId::last_blank_not_counted : FindingId::leaves_contradict,
+                    blank ? Severity::note : Severity::error,
+                    FieldSet{Field::formula} | Field::leaves,
+                    more,
+                    {},
+                    {},
+                    {}};
+    finding.says = "the formula has " + number_of(of_formula, "leaf", "leaves") + "; the stated number is " +
+                   std::to_string(stated) + ", " + std::to_string(more < 0 ? -more : more) +
+                   (more < 0 ? " too few" : " too many");
+    if (book_.plates && more == book_.plates->value && more > 0) {
+      finding.id = FindingId::plates_in_leaves;
+      finding.fields = finding.fields | Field::plates;
+      finding.says += ", exactly the number of plates";
+      finding.settle = "whether plates were counted as leaves";
     }
+    audit_.findings.push_back(finding);
   }
   /// Odd numbers are on rectos, so an even number of pages comes before page 1. Returns true, with a finding, if that
   /// is not so.
