@@ -23,6 +23,7 @@ module;
 #include <bifolium/collation/change.hpp>
 #include <bifolium/collation/count.hpp>
 #include <bifolium/collation/dialect.hpp>
+#include <bifolium/collation/folded_leaves.hpp>
 #include <bifolium/collation/formula.hpp>
 #include <bifolium/collation/ideal_copy.hpp>
 #include <bifolium/collation/leaf_and_side.hpp>
@@ -307,6 +308,7 @@ using bifolium::FindRules;
 using bifolium::Finding;
 using bifolium::FindingId;
 using bifolium::Fold;
+using bifolium::FoldedLeaves;
 using bifolium::FoldingCount;
 using bifolium::FoldingGroup;
 using bifolium::FoldingPrices;

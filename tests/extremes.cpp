@@ -213,8 +213,10 @@ TEST_CASE("parts of a scheme, of its fold and of its formes are there, or the pr
 }
 
 TEST_CASE("a change is valid once it is made") {
-  CHECK(all_broken({least, -1}, [](int leaf) { return Change{Deletion{{0, 0}, leaf}}; }));
-  CHECK(all_broken({least, -1}, [](int leaf) { return Change{Cancel{{0, 0}, leaf}}; }));
+  CHECK(all_broken({least, -1, 0}, [](int leaf) { return FoldedLeaves{leaf}; }));
+  CHECK(all_broken({least, -1, 0}, [](int leaf) { return FoldedLeaves{leaf, 8}; }));
+  CHECK(all_broken({least, -1, 0, 1}, [](int last) { return FoldedLeaves{2, last}; }));
+  STATIC_CHECK(FoldedLeaves{most}.count(most) == 1 && FoldedLeaves{1, most}.count(most) == most);
   CHECK(all_broken({least, -1, 0}, [](int leaves) { return Change{Insertion{{0, 0}, 3, leaves}}; }));
   CHECK(all_broken({least, -1}, [](int after) { return Change{Insertion{{0, 0}, after, 1}}; }));
   CHECK(all_broken({least, -1, 0}, [](int leaf) { return Change{Identity{{0, 0}, leaf}}; }));
@@ -223,8 +225,8 @@ TEST_CASE("a change is valid once it is made") {
 TEST_CASE("leaves and pages of a book, from the first to the last and beyond") {
   IdealCopy const book = *read_formula("8°: A–K⁸ L⁴"); // ten eights and a four
   auto const outside = {INT64_MIN, std::int64_t{-1}, std::int64_t{0}, std::int64_t{85}, INT64_MAX};
-  CHECK(book.leaf_of_number(1) == LeafOfBook{{0, 0}, 1, 0});
-  CHECK(book.leaf_of_number(84) == LeafOfBook{{1, 0}, 4, 0});
+  CHECK(book.leaf_of_number(1) == LeafOfBook{{0, 0}, 1});
+  CHECK(book.leaf_of_number(84) == LeafOfBook{{1, 0}, 4});
   for (auto number : outside) {
     CHECK_FALSE(book.leaf_of_number(number));
     CHECK(is_broken([&] { static_cast<void>(span_of_numbers(book, number, 84)); }));
@@ -234,26 +236,26 @@ TEST_CASE("leaves and pages of a book, from the first to the last and beyond") {
   CHECK(span_of_numbers(book, 1, 84).leaves() == 84);
   CHECK(span_of_numbers(book, 84, 84).leaves() == 1);
   CHECK(is_broken([&] { static_cast<void>(span_of_numbers(book, 2, 1)); }));
-  CHECK(reference_of_page(book, 1) == Reference{{{0, 0}, 1, 0}, LeafSide::recto});
-  CHECK(reference_of_page(book, 168) == Reference{{{1, 0}, 4, 0}, LeafSide::verso});
+  CHECK(reference_of_page(book, 1) == Reference{{{0, 0}, 1}, LeafSide::recto});
+  CHECK(reference_of_page(book, 168) == Reference{{{1, 0}, 4}, LeafSide::verso});
   for (auto page : {INT64_MIN, std::int64_t{-1}, std::int64_t{0}, std::int64_t{169}, INT64_MAX})
     CHECK_FALSE(reference_of_page(book, page));
 
   IdealCopy const changed = *read_formula("8°: A8(-A8; A3+1)");
-  CHECK(changed.is_deleted({{0, 0}, 8, 0}));
+  CHECK(changed.is_deleted({{0, 0}, 8}));
   CHECK(changed.inserted({{0, 0}, 3, 1}));
   auto const imposed = impose(*fold(schemes::octavo.scheme()));
   auto const folded = *fold(schemes::octavo.scheme());
   for (int leaf : {least, -1, 0, 9, most}) {
-    CHECK_FALSE(changed.is_deleted({{0, 0}, leaf, 0}));
+    CHECK_FALSE(changed.is_deleted({{0, 0}, leaf}));
     CHECK_FALSE(changed.inserted({{0, 0}, leaf, 1}));
-    LeafOfBook const none{{0, 0}, leaf, 0};
+    LeafOfBook const none{{0, 0}, leaf};
     CHECK_FALSE(book.leaf_number(none));
     CHECK_FALSE(book.conjugate(none));
     CHECK_FALSE(place_of(book, {none, LeafSide::recto}, imposed));
     CHECK_FALSE(place_of(book, {none, LeafSide::recto}, folded));
   }
-  for (int inserted : {least, -1, 2, most}) CHECK_FALSE(changed.leaf_number({{0, 0}, 3, inserted}));
+  for (int inserted : {least, -1, 0, 2, most}) CHECK_FALSE(changed.leaf_number({{0, 0}, 3, inserted}));
 
   CopyChecked copy;
   copy.wanting = {span_of_numbers(book, 1, 2), span_of_numbers(book, 84, 84)};

@@ -21,8 +21,8 @@ TEST_CASE("Each change is one of five, with what it needs and nothing else") {
   REQUIRE(changes.size() == 9);
   CHECK(*changes[0].deletion() == Deletion{{0, 0}, 8});
   CHECK(changes[0].doubtful());
-  CHECK(*changes[1].cancel() == Cancel{{1, 0}, 4, 4, true});
-  CHECK(*changes[2].cancel() == Cancel{{1, 0}, 5, 5, true});
+  CHECK(*changes[1].cancel() == Cancel{{1, 0}, 4, true});
+  CHECK(*changes[2].cancel() == Cancel{{1, 0}, 5, true});
   REQUIRE(changes[3].identity());
   CHECK(changes[3].identity()->leaf == 1);
   CHECK(changes[3].identity()->other_leaf == 8);
@@ -81,15 +81,53 @@ TEST_CASE("A class of paper belongs to a format, and is none itself") {
   CHECK(formula_of("Royal 4°: A⁸").paper_class() == "Royal");
 }
 
-TEST_CASE("leaves of a change that end before they begin are refused") {
-  auto const refused = [](Change (*made)()) {
-    CHECK_THROWS_WITH_AS(made(), "the last leaf of a change must not be before its first leaf", BrokenPrecondition);
+TEST_CASE("a change is of one leaf, of leaves that follow one another, or of every leaf") { // constructed
+  STATIC_CHECK(FoldedLeaves{3}.first() == 3 && FoldedLeaves{3}.last(8) == 3 && FoldedLeaves{3}.count(8) == 1);
+  STATIC_CHECK(FoldedLeaves{2, 4}.first() == 2 && FoldedLeaves{2, 4}.last(8) == 4 && FoldedLeaves{2, 4}.count(8) == 3);
+  constexpr auto every = FoldedLeaves::every();
+  STATIC_CHECK(every.are_every() && every.first() == 1 && every.last(8) == 8 && every.count(8) == 8);
+  STATIC_CHECK(!FoldedLeaves{1, 8}.are_every() && FoldedLeaves{1, 8} != every && FoldedLeaves{1} == FoldedLeaves{});
+  STATIC_CHECK(every.has(1) && every.has(8));
+  STATIC_CHECK(!FoldedLeaves{2, 4}.has(1) && FoldedLeaves{2, 4}.has(2) && FoldedLeaves{2, 4}.has(4));
+  STATIC_CHECK(!FoldedLeaves{2, 4}.has(5));
+  auto const refused = [](FoldedLeaves (*made)(), char const* sentence) {
+    CHECK_THROWS_WITH_AS(made(), sentence, BrokenPrecondition);
   };
-  refused([] {
-    Deletion late; // `last` was filled when the deletion was made
-    late.leaf = 3;
-    return Change{late};
-  });
-  refused([] { return Change{Cancel{.leaf = 3, .last = 2}}; });
-  CHECK(Change{Deletion{.leaf = 3}}.deletion()->last == 3);
+  refused([] { return FoldedLeaves{3, 2}; }, "the last leaf of a change must not be before its first leaf");
+  refused([] { return FoldedLeaves{0}; }, "the leaves of a gathering count from 1");
+  STATIC_CHECK(!std::is_constructible_v<FoldedLeaves, double>);
+
+  auto const all_of = [](std::string_view text) {
+    auto const formula = formula_of(text);
+    REQUIRE(formula.changes().size() == 1);
+    auto const& change = formula.changes()[0];
+    return change.deletion() != nullptr ? change.deletion()->leaves : change.cancel()->leaves;
+  };
+  CHECK(all_of("A⁸ B⁸(−B)") == every);
+  CHECK(all_of("A⁸ B⁸(±B)") == every);
+  CHECK(all_of("A⁸ B⁸(±)") == every);
+  CHECK(all_of("A⁸ B⁸(−B1-8)") == FoldedLeaves{1, 8});
+  CHECK(all_of("A⁸ B⁸(−B2-4)") == FoldedLeaves{2, 4});
+  CHECK(all_of("A⁸ B⁸(±B2)") == FoldedLeaves{2});
+  for (char const* text : {"A⁸ B⁸(−B)", "A⁸ B⁸(±B)", "A⁸ B⁸(−B1-8)", "A⁸ B⁸(−B2-4)", "A⁸ B¹(±B)", "A⁸ B¹(±B1)"})
+    CHECK(write_formula(formula_of(text)) == text);
+  CHECK(formula_of("A⁸ B⁸(−B)").leaves() == 8);
+  CHECK(formula_of("A⁸ B⁸(−B1-8)").leaves() == 8);
+}
+
+TEST_CASE("a leaf of the book is one as folded, or one that was inserted after it") { // constructed
+  IdealCopy const book{formula_of("A⁸(A3+χ1.2) B⁸")};
+  STATIC_CHECK(!LeafOfBook{{0, 0}, 3}.inserted && LeafOfBook{{0, 0}, 3} < LeafOfBook{{0, 0}, 3, 1});
+  STATIC_CHECK(LeafOfBook{{0, 0}, 3, 2} < LeafOfBook{{0, 0}, 4});
+  auto const after = book.leaf_of_number(5);
+  REQUIRE(after);
+  CHECK(*after == LeafOfBook{{0, 0}, 3, 2});
+  CHECK(book.leaf_of_number(3) == LeafOfBook{{0, 0}, 3});
+  CHECK(book.leaf_of_number(6) == LeafOfBook{{0, 0}, 4});
+  CHECK(book.leaf_number({{0, 0}, 3, 2}) == 5);
+  CHECK(!book.leaf_number({{0, 0}, 3, 0})); // inserted leaves count from 1, and this is not A3
+  CHECK(!book.leaf_number({{1, 0}, 3, 0})); // nor is it where no leaf is inserted
+  CHECK(!book.inserted({{0, 0}, 3, 0}));
+  CHECK(!book.conjugate({{0, 0}, 3, 0}));
+  CHECK(!book.is_deleted({{0, 0}, 3, 0}));
 }

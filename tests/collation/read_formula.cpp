@@ -216,7 +216,7 @@ TEST_CASE("marks in quotation marks may be those of leaves, or hold their count"
   CHECK(pair->joined == Joined::conjugate);
   auto const* const cancel = formula->changes().at(2).cancel();
   REQUIRE(cancel);
-  CHECK(cancel->leaf == 1);
+  CHECK(cancel->leaves == FoldedLeaves{1});
   CHECK(!cancel->of_fold);
   CHECK((*read_formula("A⁶(A5+1,2) B⁴")).leaves() == 12);
   CHECK((*read_formula("A⁶(A1+1,2+1) B⁴")).leaves() == 12); // one after the first leaf, one after the second

@@ -264,7 +264,7 @@ TEST_CASE("Every leaf of a book has one number, and every number one leaf") { //
 TEST_CASE("A name that several leaves have is read as the first, with a doubt") {
   auto const parts = book_of("A-B⁸; A-B⁸");
   CHECK(read_reference(parts, "B3")->doubtful);
-  CHECK(read_reference(parts, "B3")->leaf == LeafOfBook{{0, 1}, 3, 0});
+  CHECK(read_reference(parts, "B3")->leaf == LeafOfBook{{0, 1}, 3});
   auto const stray = book_of("πA⁴ B-C⁸");
   CHECK(read_reference(stray, "A4")->doubtful); // the formula has πA and no A
   CHECK(!read_reference(stray, "πA4")->doubtful);
@@ -333,18 +333,18 @@ TEST_CASE("A name is found in a long formula as in a short one") { // a law; con
 
 TEST_CASE("A fold cancelled as one is conjugate, two cancels are not") {
   auto const fold = book_of("A⁸(±A4.5)"), two = book_of("A⁸(±A4,5)"), whole = book_of("A⁸(±A)");
-  LeafOfBook const four{{0, 0}, 4, 0}, five{{0, 0}, 5, 0};
+  LeafOfBook const four{{0, 0}, 4}, five{{0, 0}, 5};
   CHECK(fold.conjugate(four) == five);
   CHECK(!two.conjugate(four));
   CHECK(whole.conjugate(four) == five);
   CHECK(fold.is_cancel(four));
-  CHECK(!fold.is_cancel({{0, 0}, 3, 0}));
+  CHECK(!fold.is_cancel({{0, 0}, 3}));
 }
 
 TEST_CASE("A cancel is joined to nothing, and so is the leaf whose other half went") {
   auto const book = book_of("A⁸(±A3; -A8)");
-  CHECK(!book.conjugate({{0, 0}, 3, 0}));
-  CHECK(!book.conjugate({{0, 0}, 6, 0}));
-  CHECK(!book.conjugate({{0, 0}, 1, 0}));
-  CHECK(book.conjugate({{0, 0}, 4, 0}) == LeafOfBook{{0, 0}, 5, 0});
+  CHECK(!book.conjugate({{0, 0}, 3}));
+  CHECK(!book.conjugate({{0, 0}, 6}));
+  CHECK(!book.conjugate({{0, 0}, 1}));
+  CHECK(book.conjugate({{0, 0}, 4}) == LeafOfBook{{0, 0}, 5});
 }

@@ -231,9 +231,9 @@ TEST_CASE("A blank that is lacking is told as a blank") {
   CHECK(check(book, "A B1-7").text_complete());
   CHECK(!check(book, "A B1-7").complete());
   CHECK(!check(book, "A B1-6 B8").text_complete());
-  CHECK(!book_of("A-B8 (B8 with errata)").is_blank({{0, 1}, 8, 0}));
-  CHECK(book_of("A-B8 (A1 blank except for signature)").is_blank({{0, 0}, 1, 0})); // its text is not lost
-  CHECK(!book_of("A-B8 (A1 blank except for a woodcut)").is_blank({{0, 0}, 1, 0}));
+  CHECK(!book_of("A-B8 (B8 with errata)").is_blank({{0, 1}, 8}));
+  CHECK(book_of("A-B8 (A1 blank except for signature)").is_blank({{0, 0}, 1})); // its text is not lost
+  CHECK(!book_of("A-B8 (A1 blank except for a woodcut)").is_blank({{0, 0}, 1}));
 }
 
 TEST_CASE("The states of a leaf have the words of a list") {

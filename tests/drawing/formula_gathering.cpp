@@ -66,7 +66,7 @@ TEST_CASE("a checked copy shows what it wants and what is loose in it") {
   auto const formula = formula_of("A⁸ B⁸(±B3, B5+χ1)");
   auto const present = read_leaves_present(formula, "A1 A3-B2 B4-5 B6-8");
   REQUIRE(present);
-  auto const leaf = [](std::uint32_t run, int number) { return LeafOfBook{{run, 0}, number, 0}; };
+  auto const leaf = [](std::uint32_t run, int number) { return LeafOfBook{{run, 0}, number}; };
   auto const copy = check_copy(formula, present->spans,
                                {{leaf(0, 3), leaf(0, 6), Joint::disjunct},
                                 {leaf(0, 4), leaf(0, 5), Joint::conjugate},

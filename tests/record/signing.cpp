@@ -88,7 +88,7 @@ TEST_CASE("Inserted leaves bear the name they have") {
   CHECK(leaf_signed(book.formula, book.how, after)->as == "c3");
   Book const nameless{"A⁸(A3+χ1.2; -A8) [$4 signed]"};
   CHECK(!leaf_signed(nameless.formula, nameless.how, {{0, 0}, 3, 1})->is_signed);
-  CHECK(!leaf_signed(nameless.formula, nameless.how, {{0, 0}, 8, 0})); // the ideal copy has no A8
+  CHECK(!leaf_signed(nameless.formula, nameless.how, {{0, 0}, 8})); // the ideal copy has no A8
 }
 
 TEST_CASE("Exceptions that are none are warned of") { // constructed

@@ -140,7 +140,8 @@ public:
     for (auto const& run : formula_.runs()) add(run);
     for (auto const& change : formula_.changes()) {
       if (auto const* const one = change.insertion()) add(*one);
-      if (auto const* const one = change.cancel()) cancels_ += one->leaves(formula_.leaves_folded(one->gathering));
+      if (auto const* const one = change.cancel())
+        cancels_ += one->leaves.count(formula_.leaves_folded(one->gathering));
     }
     auto const stated = paper(formula_, Format::of(sheet_)).sheets.stated * Fraction{sheet_};
     take(printed_ + cancels_ - stated.floor());

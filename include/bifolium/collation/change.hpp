@@ -5,6 +5,7 @@
 /// a `ChangeForm`, which is only used for writing.
 #pragma once
 
+#include <bifolium/collation/folded_leaves.hpp>
 #include <bifolium/collation/parts.hpp>
 #include <bifolium/core/text_span.hpp>
 
@@ -19,21 +20,15 @@ inline namespace v0 {
 /// (−A4): the ideal copy does not have the leaf, or the leaves (−A2-4).
 struct Deletion {
   GatheringAt gathering{}; ///< the changed gathering
-  int leaf{};              ///< the first leaf as folded, from 1; 0 for every leaf of the gathering
-  int last{leaf};          ///< the last leaf; equal to `leaf` if there is one
-  /// Returns the number of leaves. `folded` is the number of leaves of the gathering as folded.
-  [[nodiscard]] constexpr int leaves(int folded) const noexcept { return leaf == 0 ? folded : last - leaf + 1; }
+  FoldedLeaves leaves{};   ///< the deleted leaves
   friend constexpr bool operator==(Deletion, Deletion) = default;
 };
 /// (±B2): the leaf, or the leaves, were cut out and replaced. The number of leaves stays the same.
 struct Cancel {
   GatheringAt gathering{}; ///< the changed gathering
-  int leaf{};              ///< the first leaf as folded, from 1; 0 for every leaf of the gathering
-  int last{leaf};          ///< the last leaf; equal to `leaf` if there is one
+  FoldedLeaves leaves{};   ///< the replaced leaves
   /// true if replaced together with its conjugate, as one fold (±B4.5) or with the whole gathering
   bool of_fold{};
-  /// Returns the number of leaves. `folded` is the number of leaves of the gathering as folded.
-  [[nodiscard]] constexpr int leaves(int folded) const noexcept { return leaf == 0 ? folded : last - leaf + 1; }
   friend constexpr bool operator==(Cancel, Cancel) = default;
 };
 /// The way in which inserted leaves are joined to each other.
@@ -45,7 +40,7 @@ enum class Joined : std::uint8_t {
 /// (A3+χ1.2): leaves that were not folded with the gathering. An inserted gathering may itself lack leaves: a⁴(−a4).
 struct Insertion {
   GatheringAt gathering{};           ///< the changed gathering
-  int after{};                       ///< the leaf before them, as folded; 0 for a place before the first leaf
+  int after{};                       ///< how many leaves of the gathering, as folded, come before them; 0 for none
   int leaves{1};                     ///< number of leaves, without those that an inserted gathering lacks
   Joined joined{};                   ///< the way in which they are joined
   bool named{};                      ///< true if the formula names them: χ1, a⁴, "c3"
@@ -125,26 +120,17 @@ private:
   bool doubtful_{};
 
   static constexpr void at_least(int least, int number) {
-    if (number < least) broken("leaves count from 1; 0 means before the first leaf, or all leaves");
-  }
-  static constexpr void in_order(int first, int last) {
-    if (last < first) broken("the last leaf of a change must not be before its first leaf");
+    if (number < least) broken("leaves count from 1; leaves are inserted after 0 leaves or more");
   }
 
 public:
-  /// Makes a deletion (−A4). Precondition: the leaf is at least 1, or 0 for all leaves.
+  /// Makes a deletion (−A4).
   constexpr Change(Deletion const& deletion, TextSpan text = {}, bool doubtful = false)
-      : deletion_{deletion}, text_{text}, kind_{Kind::deletion}, doubtful_{doubtful} {
-    at_least(0, deletion.leaf);
-    in_order(deletion.leaf, deletion.last);
-  }
-  /// Makes a cancel (±B2). Precondition: the leaf is at least 1, or 0 for all leaves.
+      : deletion_{deletion}, text_{text}, kind_{Kind::deletion}, doubtful_{doubtful} {}
+  /// Makes a cancel (±B2).
   constexpr Change(Cancel const& cancel, TextSpan text = {}, bool doubtful = false)
-      : cancel_{cancel}, text_{text}, kind_{Kind::cancel}, doubtful_{doubtful} {
-    at_least(0, cancel.leaf);
-    in_order(cancel.leaf, cancel.last);
-  }
-  /// Makes an insertion (A3+χ1). Precondition: at least one leaf.
+      : cancel_{cancel}, text_{text}, kind_{Kind::cancel}, doubtful_{doubtful} {}
+  /// Makes an insertion (A3+χ1). Precondition: at least one leaf, after 0 leaves or more.
   constexpr Change(Insertion const& insertion, TextSpan text = {}, bool doubtful = false)
       : insertion_{insertion}, text_{text}, kind_{Kind::insertion}, doubtful_{doubtful} {
     at_least(1, insertion.leaves);

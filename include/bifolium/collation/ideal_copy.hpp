@@ -156,7 +156,7 @@ private:
   }
   /// Returns true for a leaf of the gathering itself, whether deleted or not.
   [[nodiscard]] bool is_folded(LeafOfBook const& leaf) const {
-    return leaf.inserted == 0 && leaf.leaf >= 1 && leaf.leaf <= leaves_folded(leaf.gathering);
+    return !leaf.inserted && leaf.leaf >= 1 && leaf.leaf <= leaves_folded(leaf.gathering);
   }
   /// Returns the leaves of the book before gathering `index` of a run. `index` may be the number of its gatherings.
   [[nodiscard]] std::int64_t before(GatheringAt at) const {
@@ -203,7 +203,7 @@ inline std::optional<std::int64_t> IdealCopy::leaf_number(LeafOfBook const& leaf
     auto const place = changed_.place(*changed, leaf);
     return place ? std::optional{changed->before + *place} : std::nullopt;
   }
-  if (leaf.inserted != 0 || leaf.leaf < 1 || leaf.leaf > folded) return std::nullopt;
+  if (leaf.inserted || leaf.leaf < 1 || leaf.leaf > folded) return std::nullopt;
   return before(leaf.gathering) + leaf.leaf;
 }
 
@@ -223,24 +223,24 @@ inline std::optional<LeafOfBook> IdealCopy::leaf_of_number(std::int64_t number) 
   index += (left - 1) / round * size;
   left -= (left - 1) / round * round;
   for (; left > cycle.at(index); ++index) left -= cycle.at(index); // at most eight
-  return LeafOfBook{{r, index}, static_cast<int>(left), 0};
+  return LeafOfBook{{r, index}, static_cast<int>(left)};
 }
 
 inline std::optional<LeafOfBook> IdealCopy::conjugate(LeafOfBook const& leaf) const {
   auto const folded = leaves_folded(leaf.gathering);
-  if (leaf.inserted != 0) {
+  if (leaf.inserted) {
     auto const here = changed_.inserted(leaf);
     if (!here || here->insertion.joined == Joined::apart) return std::nullopt;
     auto const& one = here->insertion;
     auto const leaf_here = one.leaf_at(here->number), other = one.leaves_folded() + 1 - leaf_here;
     if (other == leaf_here || one.lacks(other)) return std::nullopt;
-    return LeafOfBook{leaf.gathering, leaf.leaf, leaf.inserted + one.place_of(other) - here->number};
+    return LeafOfBook{leaf.gathering, leaf.leaf, *leaf.inserted + one.place_of(other) - here->number};
   }
   if (leaf.leaf < 1 || leaf.leaf > folded) return std::nullopt;
   auto const other = folded + 1 - leaf.leaf;
   if (other == leaf.leaf) return std::nullopt;
-  if (changed_.fate(leaf).is_single() || changed_.fate({leaf.gathering, other, 0}).is_single()) return std::nullopt;
-  return LeafOfBook{leaf.gathering, other, 0};
+  if (changed_.fate(leaf).is_single() || changed_.fate({leaf.gathering, other}).is_single()) return std::nullopt;
+  return LeafOfBook{leaf.gathering, other};
 }
 
 inline std::optional<FoundGathering> IdealCopy::find(Signature const& name) const {
@@ -265,13 +265,13 @@ inline std::optional<FoundLeaf> IdealCopy::find(Signature const& name, int leaf)
   auto const gathering = find(name);
   bool const fits = gathering && leaf <= leaves_folded(gathering->gathering);
   if (fits && !gathering->other_series)
-    return FoundLeaf{{gathering->gathering, leaf, 0}, gathering->several || inserted.has_value()};
+    return FoundLeaf{{gathering->gathering, leaf}, gathering->several || inserted.has_value()};
   if (inserted) {
     auto at = inserted->leaf;
-    at.inserted += leaf - inserted->first;
+    at.inserted = *at.inserted + leaf - inserted->first;
     return FoundLeaf{at, inserted->several || fits};
   }
-  return fits ? std::optional{FoundLeaf{{gathering->gathering, leaf, 0}, true}} : std::nullopt;
+  return fits ? std::optional{FoundLeaf{{gathering->gathering, leaf}, true}} : std::nullopt;
 }
 
 inline bool IdealCopy::is_blank(LeafOfBook const& leaf) const {

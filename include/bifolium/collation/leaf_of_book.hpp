@@ -8,13 +8,14 @@
 namespace bifolium {
 inline namespace v0 {
 
-/// A leaf by its place in the structure of the book. `inserted` is 0 for a leaf of the gathering as folded, and counts
-/// the leaves inserted after it from 1. Leaf 0 is the place before the first leaf.
+/// A leaf by its place in the structure of the book: a leaf of a gathering as folded, or a leaf that was inserted. The
+/// second leaf inserted after B3 is `{b, 3, 2}`, where `b` is the place of gathering B.
 struct LeafOfBook {
   GatheringAt gathering{}; ///< the gathering
-  int leaf{1};             ///< the leaf from 1, or the leaf after which leaves are inserted
-  /// 0 for a leaf of the gathering, else the number of the leaf among those inserted there, from 1
-  int inserted{};
+  /// the leaf as folded, from 1; for an inserted leaf, how many leaves as folded come before it, which may be 0
+  int leaf{1};
+  /// the number of the leaf among those inserted there, from 1; no value for a leaf as folded
+  std::optional<int> inserted{};
   friend constexpr auto operator<=>(LeafOfBook const&, LeafOfBook const&) = default;
 };
 /// The side of a leaf. The recto is the side that is read first, also in a book read from right to left.
@@ -57,6 +58,6 @@ struct InsertedLeaf {
 template <> struct std::hash<bifolium::LeafOfBook> {
   std::size_t operator()(bifolium::LeafOfBook const& leaf) const noexcept {
     return (std::hash<bifolium::GatheringAt>{}(leaf.gathering) * 131U + static_cast<std::size_t>(leaf.leaf)) * 31U +
-           static_cast<std::size_t>(leaf.inserted);
+           static_cast<std::size_t>(leaf.inserted.value_or(0));
   }
 };

@@ -77,7 +77,7 @@ private:
       // if only a gathering is named, its first leaf is meant, as in (=π)
       PaperLeaf const there{false, *at, one->other_leaf.value_or(1)};
       // an inserted leaf and a cancel are leaves in addition to those that were folded
-      bool const beside = one->insertion || book_.is_cancel({one->gathering, one->leaf, 0});
+      bool const beside = one->insertion || book_.is_cancel({one->gathering, one->leaf});
       PaperLeaf const here{beside, one->gathering, beside ? static_cast<int>(i) : one->leaf};
       if (here != there) link(here, there);
     }
@@ -115,7 +115,7 @@ public:
   detail::PaperReckoner const reckoner{formula};
   std::int64_t deleted = 0, cancels = 0;
   for (auto const& change : formula.changes()) {
-    auto const leaves = [&](auto const& one) { return one.leaves(formula.leaves_folded(one.gathering)); };
+    auto const leaves = [&](auto const& one) { return one.leaves.count(formula.leaves_folded(one.gathering)); };
     if (auto const* const one = change.deletion()) deleted += leaves(*one);
     if (auto const* const one = change.insertion()) deleted += one->leaves_folded() - one->leaves;
     if (auto const* const one = change.cancel()) cancels += leaves(*one);

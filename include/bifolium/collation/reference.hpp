@@ -56,7 +56,7 @@ inline std::string name_of_inserted(IdealCopy const& book, LeafOfBook const& lea
 }
 /// Writes a leaf without a side: by its name, or by the leaf before it if it has no name.
 inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool roman) {
-  if (leaf.inserted > 0)
+  if (leaf.inserted)
     if (auto name = name_of_inserted(book, leaf); !name.empty()) return name;
   auto const signature = book.signature(leaf.gathering);
   auto figure = std::to_string(leaf.leaf);
@@ -68,7 +68,7 @@ inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool
     if (letter != 'p' && letter != numeral[0] && numeral != "v") figure = numeral;
   }
   auto text = mark_and_leaf(signature, figure);
-  if (leaf.inserted > 0) text += '+', text += std::to_string(leaf.inserted);
+  if (leaf.inserted) text += '+', text += std::to_string(*leaf.inserted);
   return text;
 }
 
@@ -112,7 +112,7 @@ inline std::string leaf_text(IdealCopy const& book, LeafOfBook const& leaf, bool
 template <int N>
 [[nodiscard]] std::optional<FormePosition> place_of(IdealCopy const& book, Reference const& reference,
                                                     Imposition<N> const& imposition) {
-  if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1) return std::nullopt;
+  if (reference.leaf.inserted || reference.leaf.leaf < 1) return std::nullopt;
   auto const folded = book.leaves_folded(reference.leaf.gathering);
   if (imposition.pages() != 2 * folded || reference.leaf.leaf > folded) return std::nullopt;
   return imposition.find_place(2 * reference.leaf.leaf - (reference.side == LeafSide::verso ? 0 : 1));
@@ -125,7 +125,7 @@ template <int N>
 [[nodiscard]] std::optional<FormePosition> place_of(IdealCopy const& book, Reference const& reference,
                                                     Fold<N> const& fold) {
   auto const at = reference.leaf.gathering;
-  if (reference.leaf.inserted > 0 || reference.leaf.leaf < 1 || reference.leaf.leaf > book.leaves_folded(at))
+  if (reference.leaf.inserted || reference.leaf.leaf < 1 || reference.leaf.leaf > book.leaves_folded(at))
     return std::nullopt;
   std::int64_t different = 0;
   for (int g = 0; g < fold.gatherings(); ++g) different += fold.is_copy(g) ? 0 : 1;

@@ -89,8 +89,8 @@ inline void append_wanting(IdealCopy const& book, CopyChecked const& copy, Wanti
     if (!bifolium && missing.blank) text += "the blank ";
     text += leaf_words(book, missing.leaf);
     if (!bifolium) continue;
-    text += '.' + (missing.conjugate->inserted > 0 ? leaf_words(book, *missing.conjugate)
-                                                   : std::to_string(missing.conjugate->leaf));
+    text += '.' + (missing.conjugate->inserted ? leaf_words(book, *missing.conjugate)
+                                               : std::to_string(missing.conjugate->leaf));
     bool const second = book.is_blank(*missing.conjugate);
     if (missing.blank && second)
       text += " (both blank)";

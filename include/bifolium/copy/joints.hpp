@@ -45,8 +45,7 @@ struct JointJudged {
   JointJudged judged{seen, false, detail::leaf_words(book, seen.first)};
   auto& words = judged.words;
   auto const pair = [&](char const* what, bool agrees, char const* then) {
-    bool const folded =
-        seen.first.gathering == seen.second.gathering && seen.first.inserted + seen.second.inserted == 0;
+    bool const folded = seen.first.gathering == seen.second.gathering && !seen.first.inserted && !seen.second.inserted;
     words += '.';
     words += folded ? std::to_string(seen.second.leaf) : detail::leaf_words(book, seen.second);
     (words += ' ') += what;
@@ -80,7 +79,7 @@ struct JointJudged {
     break;
   case Joint::sewing: {
     auto const folded = book.leaves_folded(seen.first.gathering);
-    judged.agrees = 2 * seen.first.leaf == folded && seen.first.inserted == 0;
+    judged.agrees = 2 * seen.first.leaf == folded && !seen.first.inserted;
     words += " followed by the sewing: ";
     words +=
         judged.agrees ? "agrees" : "contradicts the formula, whose middle is after leaf " + std::to_string(folded / 2);

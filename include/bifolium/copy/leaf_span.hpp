@@ -56,7 +56,7 @@ inline std::optional<LeafOfBook> leaf_of_figure(IdealCopy const& book, LeafOfBoo
     auto const named = static_cast<int>(figure);
     bool const lacks = insertion.lacking != 0;
     if (lacks && insertion.lacks(named)) return std::nullopt;
-    leaf.inserted += lacks ? insertion.place_of(named) - one->number : named - one->figure();
+    leaf.inserted = *leaf.inserted + (lacks ? insertion.place_of(named) - one->number : named - one->figure());
     return leaf;
   }
   if (figure < 1 || figure > most) return std::nullopt;
@@ -74,8 +74,7 @@ inline std::string span_words(IdealCopy const& book, LeafSpan const& span) {
     if (span.first.gathering != span.last.gathering) text += '-' + mark(span.last.gathering);
     return text;
   }
-  bool const figure =
-      span.first.gathering == span.last.gathering && span.first.inserted == 0 && span.last.inserted == 0;
+  bool const figure = span.first.gathering == span.last.gathering && !span.first.inserted && !span.last.inserted;
   return leaf_words(book, span.first) + '-' + (figure ? std::to_string(span.last.leaf) : leaf_words(book, span.last));
 }
 

@@ -72,7 +72,7 @@ class PaperSeenReader {
     auto const point = leaves.find('.');
     auto const first = find_reference(book_, leaves.substr(0, point));
     if (!first) return at_item(first.error(), item);
-    if (first->leaf.inserted != 0)
+    if (first->leaf.inserted)
       return error_at(Problem::leaf_outside_gathering, place_of_part(item), leaves,
                       book_.leaves_folded(first->leaf.gathering));
     auto line = std::to_string(first->leaf.leaf);
@@ -193,8 +193,7 @@ inline std::string other_paper_words(IdealCopy const& book, std::string_view gat
   PaperJudged judged{paper.gathering, *left, {}, false, std::string{to_text(book.signature(paper.gathering))}};
   auto const name = judged.words;
   for (auto const& blamed : judged.left.blamed)
-    if (blamed.price == judged.left.blamed.front().price)
-      judged.other_paper.push_back({paper.gathering, blamed.leaf, 0});
+    if (blamed.price == judged.left.blamed.front().price) judged.other_paper.push_back({paper.gathering, blamed.leaf});
   if (!judged.other_paper.empty()) {
     judged.agrees = judged.other_paper.size() == 1 && book.is_cancel(judged.other_paper.front());
     judged.words = detail::other_paper_words(book, name, judged);

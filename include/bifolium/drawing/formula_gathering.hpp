@@ -50,7 +50,7 @@ class GatheringOfFormula {
     return named(one.name, alone ? std::nullopt : std::optional{leaf.figure()});
   }
   void put_inserted(int after) {
-    for (LeafOfBook place{at_, after, 1};; ++place.inserted) {
+    for (LeafOfBook place{at_, after, 1};; ++*place.inserted) {
       auto const one = book_.inserted(place);
       if (!one) return;
       leaves_.push_back(place);
@@ -60,7 +60,7 @@ class GatheringOfFormula {
   void put_leaves() {
     put_inserted(0);
     for (int k = 1; k <= book_.leaves_folded(at_); ++k) {
-      leaves_.push_back({at_, k, 0});
+      leaves_.push_back({at_, k});
       drawn_.leaves.push_back({leaf_words(book_, leaves_.back())});
       put_inserted(k);
     }
@@ -69,10 +69,10 @@ class GatheringOfFormula {
     auto const folded = book_.leaves_folded(at_);
     for (std::size_t i = 0; i < leaves_.size(); ++i) {
       auto const& here = leaves_[i];
-      if (here.inserted > 0) {
+      if (here.inserted) {
         if (auto const mate = book_.conjugate(here)) drawn_.leaves[i].conjugate = find(*mate);
       } else if (auto const mate = folded + 1 - here.leaf; mate != here.leaf) {
-        drawn_.leaves[i].conjugate = find({at_, mate, 0});
+        drawn_.leaves[i].conjugate = find({at_, mate});
       } else {
         drawn_.leaves[i].state = LeafFate::single;
       }
@@ -80,7 +80,7 @@ class GatheringOfFormula {
   }
   /// Returns the index of the drawn leaf that an identity names, or no value if it is not in this gathering.
   [[nodiscard]] std::optional<int> spoken_of(Identity const& identity) const {
-    if (!identity.insertion) return find({at_, identity.leaf, 0});
+    if (!identity.insertion) return find({at_, identity.leaf});
     auto const& changes = formula_.changes();
     auto const& of = *changes[*identity.insertion].insertion();
     int before = 0; // inserted at the same place by earlier changes
@@ -108,12 +108,9 @@ class GatheringOfFormula {
       auto const* const deletion = change.deletion();
       auto const* const cancel = change.cancel();
       if (deletion == nullptr && cancel == nullptr) continue;
-      auto const first = deletion != nullptr ? deletion->leaf : cancel->leaf; // 0 for all leaves
-      auto const last = deletion != nullptr ? deletion->last : cancel->last;
-      for (std::size_t i = 0; i < leaves_.size(); ++i) {
-        bool const meant = first == 0 || (leaves_[i].leaf >= first && leaves_[i].leaf <= last);
-        if (leaves_[i].inserted == 0 && meant) add_note(drawn_.leaves[i], "doubtful");
-      }
+      auto const meant = deletion != nullptr ? deletion->leaves : cancel->leaves;
+      for (std::size_t i = 0; i < leaves_.size(); ++i)
+        if (!leaves_[i].inserted && meant.has(leaves_[i].leaf)) add_note(drawn_.leaves[i], "doubtful");
     }
   }
   void note_words() {
@@ -180,7 +177,7 @@ public:
 /// Leaves that are drawn of a gathering: those that the ideal copy has, and those taken away.
 inline std::int64_t leaves_to_draw(IdealCopy const& book, GatheringAt at) {
   auto leaves = book.numbers_of(at).count();
-  for (int leaf = 1; leaf <= book.leaves_folded(at); ++leaf) leaves += book.is_deleted({at, leaf, 0}) ? 1 : 0;
+  for (int leaf = 1; leaf <= book.leaves_folded(at); ++leaf) leaves += book.is_deleted({at, leaf}) ? 1 : 0;
   return leaves;
 }
 inline std::optional<Error> too_many_leaves(IdealCopy const& book, GatheringAt at, Limits const& limits) {

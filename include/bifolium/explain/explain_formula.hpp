@@ -27,19 +27,19 @@ struct ChangeSaid {
   std::int64_t gained{};
   std::string words{};
 };
-inline std::string place_words(IdealCopy const& book, GatheringAt gathering, int leaf, int last) {
-  if (leaf > 0 && last > leaf) return leaf_words(book, {gathering, leaf, 0}) + " to " + std::to_string(last);
-  if (leaf > 0) return leaf_words(book, {gathering, leaf, 0});
+inline std::string gathering_words(IdealCopy const& book, GatheringAt gathering) {
   return std::string{"gathering "}.append(to_text(book.signature(gathering)).view());
 }
 /// The place of a deletion or a cancel as the subject of a sentence, with its verb.
 template <class Change>
 std::string subject_words(IdealCopy const& book, Change const& one, char const* of_one, char const* of_several) {
-  auto const several = one.leaf > 0 && one.last > one.leaf;
-  return capitalised(place_words(book, one.gathering, one.leaf, one.last)).append(several ? of_several : of_one);
+  if (one.leaves.are_every()) return capitalised(gathering_words(book, one.gathering)).append(of_one);
+  auto const folded = book.leaves_folded(one.gathering), last = one.leaves.last(folded);
+  auto const first = leaf_words(book, {one.gathering, one.leaves.first()});
+  return last > one.leaves.first() ? first + " to " + std::to_string(last) + of_several : first + of_one;
 }
 inline ChangeSaid words_of(IdealCopy const& book, Deletion const& one) {
-  auto const taken = one.leaves(book.leaves_folded(one.gathering));
+  auto const taken = one.leaves.count(book.leaves_folded(one.gathering));
   return {-taken,
           subject_words(book, one, " is", " are") + " not in the ideal copy: " + std::to_string(taken) + " fewer"};
 }
@@ -49,8 +49,8 @@ inline ChangeSaid words_of(IdealCopy const& book, Cancel const& one) {
 }
 inline ChangeSaid words_of(IdealCopy const& book, Insertion const& one) {
   auto const name = one.named ? std::string{to_text(one.name).view()} + " is inserted " : "Inserted ";
-  auto const place = place_words(book, one.gathering, one.after, one.after);
-  auto const where = one.after > 0 ? "after " + place : "before the first leaf of " + place;
+  auto const where = one.after > 0 ? "after " + leaf_words(book, {one.gathering, one.after})
+                                   : "before the first leaf of " + gathering_words(book, one.gathering);
   auto const folded = one.leaves_folded();
   auto const lacking = folded == one.leaves ? ""
                                             : ", since it lacks " + std::to_string(folded - one.leaves) + " of " +

@@ -116,7 +116,7 @@ inline std::string place_words(SigningPlace const& place) {
   if (!book.leaf_number(leaf)) return std::nullopt;
   LeafSigned result;
   auto const own = write_reference(book, {leaf, LeafSide::not_said});
-  if (leaf.inserted > 0) {
+  if (leaf.inserted) {
     auto const one = book.inserted(leaf);
     if (!one || !one->insertion.named) return result;
     auto const& name = one->insertion.name;

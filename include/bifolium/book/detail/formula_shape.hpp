@@ -63,7 +63,7 @@ inline std::int32_t leaves_added(Formula const& formula, Change const& change) {
   if (auto const* insertion = change.insertion()) return insertion->leaves;
   auto const* deletion = change.deletion();
   if (deletion == nullptr) return 0;
-  return -deletion->leaves(formula.leaves_folded(deletion->gathering));
+  return -deletion->leaves.count(formula.leaves_folded(deletion->gathering));
 }
 
 /// Returns the formula as numbers.

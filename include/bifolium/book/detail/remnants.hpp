@@ -18,11 +18,11 @@ class Remnants {
   Formula const& formula_;
   SheetsOfBook& book_;
   std::uint32_t likes_{};
-  /// The origin of a unit or a free place: the gathering, and the insertion, or its first leaf.
+  /// The origin of a unit or a free place. `leaf` has no value if the unit is not of one leaf, or of no leaf as folded.
   struct From {
     GatheringAt gathering{};
     std::optional<std::uint32_t> insertion{};
-    int leaf{};
+    std::optional<int> leaf{}; // the first of its leaves
     friend bool operator==(From const&, From const&) = default;
   };
   std::vector<From> units_from_{}, places_from_{};
@@ -30,7 +30,7 @@ class Remnants {
   [[nodiscard]] std::string name(GatheringAt at) const { return std::string{to_text(formula_.signature(at)).view()}; }
   [[nodiscard]] std::string leaf_name(GatheringAt at, int leaf) const {
     auto const numbered = formula_.runs()[at.run].first.mark() == Mark::number;
-    return name(at) + (numbered ? "/" : "") + (leaf == 0 ? "" : std::to_string(leaf));
+    return name(at) + (numbered ? "/" : "") + std::to_string(leaf);
   }
   void add(std::string name, int leaves, Remnant::Kind kind, std::uint32_t likes, From const& from) {
     units_from_.push_back(from);
@@ -51,28 +51,38 @@ class Remnants {
           break;
         }
         if (left > 0 && book_.units.size() <= most_kept)
-          add(name({r, i}), left, Remnant::Kind::part_sheet, likes_, {{r, i}, {}, 0});
+          add(name({r, i}), left, Remnant::Kind::part_sheet, likes_, {{r, i}, {}, {}});
       }
       ++likes_;
     }
   }
   /// Adds the place of leaves that are deleted side by side.
   void deleted(Deletion const& deletion, Deletion const* before) {
-    auto const leaves = deletion.leaves(formula_.leaves_folded(deletion.gathering));
+    auto const folded = formula_.leaves_folded(deletion.gathering);
+    auto const leaves = deletion.leaves.count(folded), first = deletion.leaves.first();
     bool const goes_on = before != nullptr && !book_.places.empty() && before->gathering == deletion.gathering &&
-                         before->last + 1 == deletion.leaf;
+                         before->leaves.last(folded) + 1 == first;
     if (goes_on)
       book_.places.back().leaves += leaves;
     else {
-      book_.places.push_back({leaf_name(deletion.gathering, deletion.leaf), leaves});
-      places_from_.push_back({deletion.gathering, {}, deletion.leaf == 0 ? 1 : deletion.leaf});
+      auto const every = deletion.leaves.are_every();
+      book_.places.push_back({every ? name(deletion.gathering) : leaf_name(deletion.gathering, first), leaves});
+      places_from_.push_back({deletion.gathering, {}, first});
     }
+  }
+  /// Adds the leaves that were printed for a cancel: the whole gathering, a fold, or one after another.
+  void cancelled(Cancel const& cancel, std::uint32_t likes) {
+    constexpr From beside{{UINT32_MAX, 0}, {}, {}};
+    auto const folded = formula_.leaves_folded(cancel.gathering);
+    if (cancel.leaves.are_every())
+      return add("±" + name(cancel.gathering), folded, Remnant::Kind::cancellans, likes, beside);
+    for (auto leaf = cancel.leaves.first(); leaf <= cancel.leaves.last(folded); ++leaf)
+      add("±" + leaf_name(cancel.gathering, leaf), cancel.of_fold ? 2 : 1, Remnant::Kind::cancellans, likes, beside);
   }
   void changes() {
     auto const cancels = likes_++, inserted = likes_++;
     Deletion const* before = nullptr;
     bool second_of_fold = false;
-    constexpr From beside{{UINT32_MAX, 0}, {}, 0}; // not a leaf as folded
     for (std::uint32_t c = 0; c < formula_.changes().size(); ++c) {
       auto const& change = formula_.changes()[c];
       auto const* deletion = change.deletion();
@@ -83,10 +93,8 @@ class Remnants {
           second_of_fold = false;
           continue;
         }
-        second_of_fold = cancel->of_fold && cancel->leaf != 0;
-        auto const all = cancel->of_fold ? (cancel->leaf == 0 ? formula_.leaves_folded(cancel->gathering) : 2) : 1;
-        for (auto leaf = cancel->leaf; leaf <= cancel->last; ++leaf)
-          add("±" + leaf_name(cancel->gathering, leaf), all, Remnant::Kind::cancellans, cancels, beside);
+        second_of_fold = cancel->of_fold && !cancel->leaves.are_every();
+        cancelled(*cancel, cancels);
       }
       if (auto const* insertion = change.insertion()) {
         auto name =
@@ -99,7 +107,7 @@ class Remnants {
                 {insertion->gathering, c, i + 1});
         else
           add(static_cast<std::string&&>(name), insertion->leaves, Remnant::Kind::inserted, inserted,
-              {insertion->gathering, c, 0});
+              {insertion->gathering, c, {}});
       }
     }
   }
@@ -108,7 +116,7 @@ class Remnants {
   [[nodiscard]] FreePlace* place_of(GatheringAt at, int leaf) {
     for (std::size_t p = 0; p < book_.places.size(); ++p)
       if (auto const& from = places_from_[p];
-          from.gathering == at && from.leaf <= leaf && leaf < from.leaf + book_.places[p].leaves)
+          from.gathering == at && from.leaf && *from.leaf <= leaf && leaf < *from.leaf + book_.places[p].leaves)
         return &book_.places[p];
     return nullptr;
   }
@@ -120,12 +128,12 @@ class Remnants {
         return;
       }
     --book_.whole; // it seemed to fill whole sheets
-    add(name(at), book_.leaves_to_sheet - 1, Remnant::Kind::part_sheet, likes_++, {at, {}, 0});
+    add(name(at), book_.leaves_to_sheet - 1, Remnant::Kind::part_sheet, likes_++, {at, {}, {}});
   }
   void not_printed(Identity const& one) {
     for (std::size_t u = 0; u < book_.units.size(); ++u)
       if (auto const& from = units_from_[u];
-          from.insertion == one.insertion && (from.leaf == 0 || from.leaf == one.leaf) && book_.units[u].leaves > 0) {
+          from.insertion == one.insertion && (!from.leaf || from.leaf == one.leaf) && book_.units[u].leaves > 0) {
         --book_.units[u].leaves;
         return;
       }
@@ -153,7 +161,7 @@ class Remnants {
       for (auto const& pair : done) again = again || pair == std::array{a, b} || pair == std::array{b, a};
       if (again) continue;
       done.push_back({a, b});
-      bool const cancel = !one->insertion && copy.is_cancel({one->gathering, one->leaf, 0});
+      bool const cancel = !one->insertion && copy.is_cancel({one->gathering, one->leaf});
       auto* place = place_of(there, leaf_there);
       bool const left_here = place == nullptr && !one->insertion && !cancel;
       if (left_here) place = place_of(one->gathering, one->leaf);

@@ -56,11 +56,12 @@ private:
     return take_blanks(words, from, to, deleted);
   }
   [[nodiscard]] constexpr int leaves_of(FoundChange const& deleted) const {
-    return deleted.first == 0 ? runs_.leaves_folded(deleted.gathering) : deleted.last - deleted.first + 1;
+    return deleted.first == FoundChange::every_leaf ? runs_.leaves_folded(deleted.gathering)
+                                                    : deleted.last - deleted.first + 1;
   }
   constexpr void pass_on_blanks(FoundChange const& deleted) {
-    auto const first = deleted.first == 0 ? 1 : deleted.first;
-    for (int k = 0; k < leaves_of(deleted); ++k) sink_.blank({deleted.gathering, first + k, 0});
+    auto const first = deleted.first == FoundChange::every_leaf ? 1 : deleted.first;
+    for (int k = 0; k < leaves_of(deleted); ++k) sink_.blank({deleted.gathering, first + k});
   }
   /// Passes on the leaves that the words call blank, if it is clear which they are and the book has them. If one of them
   /// is not clear, none is passed on. "First leaf" is not clear after a run: it may be that of the book. "Blank" alone is
@@ -91,7 +92,7 @@ private:
       return pass_on_blanks(*deleted.last), Blanks::clear;
     }
     if (!clear || said != BlanksSaid::leaves) return Blanks::unclear;
-    for (std::size_t i = 0; i < leaves.size(); ++i) sink_.blank({{leaves[i].run, leaves[i].index}, leaves[i].leaf, 0});
+    for (std::size_t i = 0; i < leaves.size(); ++i) sink_.blank({{leaves[i].run, leaves[i].index}, leaves[i].leaf});
     bool const change = says_change(reader.words_before()) || says_change(reader.words_after());
     return change ? Blanks::with_change : Blanks::clear;
   }

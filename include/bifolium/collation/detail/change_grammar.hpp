@@ -109,7 +109,8 @@ private:
     if (name.found && !signed_here && !listed && ChangeSigns::sign_follows(next))
       return list_of_leaves(s, Kind::cancel, name, true);
     bool const loss = kind == Kind::deletion || kind == Kind::cancel;
-    bool const in_list = listed && (!name.whole || s.last_gone.first == 0) && (!s.semicolon || ends_item(next.token));
+    bool const in_list = listed && (!name.whole || s.last_gone.first == FoundChange::every_leaf) &&
+                         (!s.semicolon || ends_item(next.token));
     if (name.found && loss && signed_here && is_number_of_leaves(name, next))
       return number_of_leaves(s, kind, name, from);
     if (name.found && loss && (signed_here || in_list)) return list_of_leaves(s, kind, name, signed_here);
@@ -149,9 +150,11 @@ private:
   constexpr bool fill(ChangeState& s, std::uint32_t from) {
     if (s.after(Kind::insertion)) { // A2+²A²+χ1: both after the same leaf
       if (!s.separated) return not_understood(s, from);
-      return insertion(s, s.current, s.previous.starred ? -1 : s.previous.first, false, from);
+      return insertion(s, s.current, s.previous.starred ? Base::place_not_stated : s.previous.first, false, from);
     }
-    auto const after = !s.gone ? -1 : s.last_gone.last == 0 ? s.current.leaves : s.last_gone.last;
+    auto const after = !s.gone                                       ? Base::place_not_stated
+                       : s.last_gone.last == FoundChange::every_leaf ? s.current.leaves
+                                                                     : s.last_gone.last;
     if (auto const& figure = s.c.token;
         s.after(Kind::deletion) && this->is_leaves_or_leaf(s.c, after, s.current.leaves))
       warn(Problem::inserted_or_deleted_too, s.previous.from, figure.to, figure.value); // −E7+8

@@ -18,7 +18,7 @@ class ChangesOfFormula {
 public:
   struct One {
     GatheringAt at{};
-    int leaf{};
+    int leaf{};       // the first leaf of a deletion or a cancel; the leaf before an insertion
     bool insertion{}; // an insertion comes after the change of its leaf
     Change const* change{};
   };
@@ -31,9 +31,9 @@ public:
   explicit ChangesOfFormula(Formula const& formula) {
     for (auto const& change : formula.changes())
       if (auto const* const deletion = change.deletion())
-        all_.push_back({deletion->gathering, deletion->leaf, false, &change});
+        all_.push_back({deletion->gathering, deletion->leaves.first(), false, &change});
       else if (auto const* const cancel = change.cancel())
-        all_.push_back({cancel->gathering, cancel->leaf, false, &change});
+        all_.push_back({cancel->gathering, cancel->leaves.first(), false, &change});
       else if (auto const* const insertion = change.insertion())
         all_.push_back({insertion->gathering, insertion->after, true, &change});
     merge_sort(all_, [](One const& a, One const& b) {
@@ -76,9 +76,11 @@ public:
 
 private:
   struct Stretch {
-    int leaf{}, inserted{}, count{}; // the first leaf of the stretch
-    std::int64_t before{};           // leaves of the gathering before it
-    std::uint32_t insertion{};       // index of the insertion, if it is one
+    int leaf{}; // the first leaf of the stretch
+    std::optional<int> inserted{};
+    int count{};
+    std::int64_t before{};     // leaves of the gathering before it
+    std::uint32_t insertion{}; // index of the insertion, if it is one
   };
   std::vector<Changed> changed_;
   std::vector<Stretch> stretches_;
@@ -94,7 +96,7 @@ private:
   static std::size_t count_before(Many const& all, std::size_t from, std::size_t to, Before before) {
     return from + partition_point(to - from, [&](std::size_t i) { return before(all[from + i]); });
   }
-  void stretch(Changed& here, int leaf, int inserted, int count, std::uint32_t insertion = 0) {
+  void stretch(Changed& here, int leaf, std::optional<int> inserted, int count, std::uint32_t insertion = 0) {
     if (count < 1) return;
     stretches_.push_back({leaf, inserted, count, here.leaves, insertion});
     here.leaves += count;
@@ -128,10 +130,9 @@ private:
     });
     if (at == in.from) return nullptr;
     auto const& one = stretches_[at - 1];
-    bool const within =
-        one.inserted == 0
-            ? leaf.inserted == 0 && leaf.leaf >= one.leaf && leaf.leaf < one.leaf + one.count
-            : leaf.leaf == one.leaf && leaf.inserted >= one.inserted && leaf.inserted < one.inserted + one.count;
+    bool const within = one.inserted ? leaf.leaf == one.leaf && leaf.inserted >= one.inserted &&
+                                           leaf.inserted < *one.inserted + one.count
+                                     : !leaf.inserted && leaf.leaf >= one.leaf && leaf.leaf < one.leaf + one.count;
     return within ? &one : nullptr;
   }
 
@@ -149,7 +150,7 @@ public:
     while (changes.more_of(here.at)) {
       auto const& one = changes.take();
       if (one.insertion) {
-        stretch(here, next, 0, one.leaf + 1 - next);
+        stretch(here, next, {}, one.leaf + 1 - next);
         if (one.leaf >= next) next = one.leaf + 1;
         if (one.leaf != after) after = one.leaf, earlier = 0;
         insert(here, *one.change->insertion(), earlier);
@@ -157,19 +158,20 @@ public:
         continue;
       }
       bool const deleted = one.change->deletion() != nullptr;
-      auto const last = deleted ? one.change->deletion()->last : one.change->cancel()->last;
-      Fate const fate{one.leaf, last, deleted, !deleted, !deleted && one.change->cancel()->of_fold};
-      if (one.leaf == 0) {
+      auto const leaves = deleted ? one.change->deletion()->leaves : one.change->cancel()->leaves;
+      auto const last = leaves.last(folded);
+      Fate const fate{leaves.first(), last, deleted, !deleted, !deleted && one.change->cancel()->of_fold};
+      if (leaves.are_every()) {
         here.whole = fate;
         if (deleted) next = folded + 1;
         continue;
       }
       fates_.push_back(fate);
       if (!deleted) continue;
-      stretch(here, next, 0, one.leaf - next);
+      stretch(here, next, {}, one.leaf - next);
       if (last >= next) next = last + 1;
     }
-    stretch(here, next, 0, folded + 1 - next);
+    stretch(here, next, {}, folded + 1 - next);
     here.to = static_cast<std::uint32_t>(stretches_.size());
     here.fate_to = static_cast<std::uint32_t>(fates_.size());
     changed_.push_back(here);
@@ -196,15 +198,14 @@ public:
   [[nodiscard]] std::optional<std::int64_t> place(Changed const& in, LeafOfBook const& leaf) const {
     auto const* one = stretch_of(in, leaf);
     if (one == nullptr) return std::nullopt;
-    return one->before + 1 + (one->inserted == 0 ? leaf.leaf - one->leaf : leaf.inserted - one->inserted);
+    return one->before + 1 + (one->inserted ? *leaf.inserted - *one->inserted : leaf.leaf - one->leaf);
   }
   /// Returns the leaf with a number in its gathering. Precondition: 1 to the number of its leaves.
   [[nodiscard]] LeafOfBook leaf(Changed const& in, std::int64_t place) const {
     auto const at = count_before(stretches_, in.from, in.to, [&](Stretch const& one) { return one.before < place; });
     auto const& one = stretches_[at - 1];
     auto const within = static_cast<int>(place - one.before - 1);
-    return one.inserted == 0 ? LeafOfBook{in.at, one.leaf + within, 0}
-                             : LeafOfBook{in.at, one.leaf, one.inserted + within};
+    return one.inserted ? LeafOfBook{in.at, one.leaf, *one.inserted + within} : LeafOfBook{in.at, one.leaf + within};
   }
   [[nodiscard]] Fate fate(LeafOfBook const& leaf) const {
     auto const* in = find(leaf.gathering);
@@ -214,11 +215,11 @@ public:
     return at < in->fate_to && fates_[at].leaf <= leaf.leaf ? fates_[at] : in->whole;
   }
   [[nodiscard]] std::optional<InsertedLeaf> inserted(LeafOfBook const& leaf) const {
-    auto const* in = leaf.inserted > 0 ? find(leaf.gathering) : nullptr;
+    auto const* in = leaf.inserted ? find(leaf.gathering) : nullptr;
     auto const* one = in == nullptr ? nullptr : stretch_of(*in, leaf);
     if (one == nullptr) return std::nullopt;
     auto result = insertions_[one->insertion];
-    result.number = leaf.inserted - one->inserted + 1;
+    result.number = *leaf.inserted - *one->inserted + 1;
     return result;
   }
   /// Returns an insertion that has a leaf with this name and number.

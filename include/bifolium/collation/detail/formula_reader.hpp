@@ -67,8 +67,7 @@ class FormulaReader {
       if (insertion != nullptr)
         part.leaves += insertion->leaves;
       else
-        part.leaves -=
-            deletion->leaf == 0 ? formula_->leaves_folded(deletion->gathering) : deletion->last - deletion->leaf + 1;
+        part.leaves -= deletion->leaves.count(formula_->leaves_folded(deletion->gathering));
     }
   }
   /// Puts the blank leaves in the order of the book. Notes may name a leaf twice.
@@ -82,13 +81,23 @@ class FormulaReader {
     formula_->changes_.push_back(Change{one, {found.from, found.to}, found.doubtful});
     formula_->forms_.push_back(found.form);
   }
+  /// Returns the leaves of a deletion or a cancel.
+  [[nodiscard]] static FoldedLeaves leaves_of(FoundChange const& found) {
+    return found.first == FoundChange::every_leaf ? FoldedLeaves::every() : FoldedLeaves{found.first, found.last};
+  }
+  /// Returns true if the two are single leaves that were one fold.
+  [[nodiscard]] static bool are_fold(FoldedLeaves one, FoldedLeaves other, int folded) {
+    return !one.are_every() && !other.are_every() && one.count(folded) == 1 && other.count(folded) == 1 &&
+           one.first() + other.first() == folded + 1;
+  }
   /// Adds a cancel. The two leaves of a fold that are cancelled together become one change.
   void cancel(FoundChange const& found) {
-    Cancel one{found.gathering, found.first, found.last, found.first == 0};
+    auto const leaves = leaves_of(found);
+    Cancel one{found.gathering, leaves, leaves.are_every()};
     auto const* const before = formula_->changes_.empty() ? nullptr : formula_->changes_.back().cancel();
     if (before != nullptr && found.form.separator == ChangeForm::Separator::point &&
-        before->gathering == one.gathering && before->last == before->leaf && one.last == one.leaf &&
-        before->leaf + one.leaf == formula_->leaves_folded(one.gathering) + 1) {
+        before->gathering == one.gathering &&
+        are_fold(before->leaves, leaves, formula_->leaves_folded(one.gathering))) {
       one.of_fold = true;
       auto both = *before;
       both.of_fold = true;
@@ -114,8 +123,10 @@ class FormulaReader {
     if (found.named) one.name = signature_of(found.name, text_, letters_);
     if (found.of_change && list_ > 0) {
       auto const& of = changes[list_ - 1];
-      auto const leaf = of.deletion() != nullptr ? of.deletion()->leaf : of.cancel() != nullptr ? of.cancel()->leaf : 0;
-      one.leaf = (leaf == 0 ? 1 : leaf) + place;
+      auto const leaf = of.deletion() != nullptr ? of.deletion()->leaves.first()
+                        : of.cancel() != nullptr ? of.cancel()->leaves.first()
+                                                 : 1;
+      one.leaf = leaf + place;
       if (of.insertion() != nullptr) one.insertion = static_cast<std::uint32_t>(list_ - 1);
     }
     keep(one, found);
@@ -147,7 +158,7 @@ public:
     if (formula_ == nullptr) return;
     switch (found.kind) {
     case Change::Kind::deletion:
-      return keep(Deletion{found.gathering, found.first, found.last}, found);
+      return keep(Deletion{found.gathering, leaves_of(found)}, found);
     case Change::Kind::cancel:
       return cancel(found);
     case Change::Kind::insertion: {

@@ -77,8 +77,8 @@ protected:
     FoundChange change;
     change.kind = kind;
     change.gathering = current.gathering;
-    change.first = name.leaf;
-    change.last = last;
+    change.first = name.whole ? FoundChange::every_leaf : name.leaf;
+    change.last = name.whole ? FoundChange::every_leaf : last;
     change.doubtful = doubtful;
     if (s.any && s.previous.kind != kind) s.point = false;
     if (!this->take_out(current, name.whole ? 1 : name.leaf, name.whole ? current.leaves : last, from, end))

@@ -45,8 +45,9 @@ protected:
     s.any = true;
     if (change.kind == Kind::deletion || change.kind == Kind::cancel) s.last_gone = change, s.gone = true;
   }
-  /// Reads what is inserted into `target` after leaf `after`, which is -1 if no leaf was named. `fills`: it replaces a
-  /// deleted leaf.
+  /// In the place of a leaf after which something is inserted: no leaf was named. 0 is the place before the first leaf.
+  static constexpr int place_not_stated = -1;
+  /// Reads what is inserted into `target` after leaf `after`, or `place_not_stated`. `fills`: it replaces a deleted leaf.
   constexpr bool insertion(ChangeState& s, Target const& target, int after, bool fills, std::uint32_t from) {
     FoundChange one;
     one.kind = Kind::insertion;

@@ -21,9 +21,13 @@ namespace detail {
 
 /// A change in terms of the text. Its names have a meaning only together with the text.
 struct FoundChange {
+  /// In `first` and `last` of a deletion or a cancel: every leaf of the gathering.
+  static constexpr int every_leaf = 0;
   Change::Kind kind{};
   GatheringAt gathering{};
-  int first{}, last{};     ///< the leaves as folded; 0 for all; for an insertion, `first` is the leaf before it
+  /// the leaves as folded, or both `every_leaf`; for an insertion, `first` is the leaf before it. A number in place of
+  /// FoldedLeaves, since the state of a parenthesis, which is copied for each change, has four of these
+  int first{}, last{};
   int leaves{};            ///< number of inserted leaves
   Joined joined{};         ///< the way in which they are joined
   bool named{}, starred{}; ///< true if a name follows; true for (+8*)

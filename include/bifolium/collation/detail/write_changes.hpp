@@ -51,13 +51,13 @@ protected:
     text_ += is_bare(i) ? "=" : "[=";
     for (;; ++i) {
       auto const& one = *changes[i].identity();
-      if (!one.named || (i != first && figure_is_enough(i)))
-        number(one.other_leaf.value_or(0));
-      else if (i == first && has_any(one.name, "()")) {
-        mark(one.name);
-        number(one.other_leaf.value_or(0));
-      } else
-        leaf(one.name, one.other_leaf.value_or(0));
+      bool const beside = i == first && has_any(one.name, "()");
+      if (one.named && (i == first || !figure_is_enough(i)) && !beside)
+        leaf(one.name, one.other_leaf);
+      else {
+        if (beside) mark(one.name);
+        if (one.other_leaf) number(*one.other_leaf);
+      }
       if (changes[i].doubtful()) text_ += '?';
       if (i + 1 == end) break;
       separator(i + 1);
@@ -68,18 +68,19 @@ protected:
   void separator(std::size_t i) { text_ += form(i).separator == ChangeForm::Separator::point ? '.' : ','; }
   /// Writes the leaf of a deletion or cancel: A4 in −A4 or ±B2. Only a number is written if the leaf before it has the
   /// same gathering and kind.
-  void loss(std::size_t i, bool first, GatheringAt gathering, int position, int last) {
+  void loss(std::size_t i, bool first, GatheringAt gathering, FoldedLeaves leaves) {
     auto const& changes = formula_.changes();
     bool const cancels = changes[i].cancel() != nullptr;
-    bool const listed = !first && changes[i - 1].kind() == changes[i].kind() && position != 0;
+    bool const listed = !first && changes[i - 1].kind() == changes[i].kind() && !leaves.are_every();
     if (listed && changes[i - 1].gathering() == gathering) {
-      number(position);
+      number(leaves.first());
     } else {
       if (!first) text_ += ' ';
       if (!listed) text_ += cancels ? (plain() ? "+-" : "±") : plain() ? "-" : "−";
-      leaf(formula_.signature(gathering), position);
+      leaf(formula_.signature(gathering), leaves.are_every() ? std::nullopt : std::optional{leaves.first()});
     }
-    if (last > position) text_ += '-', number(last);
+    auto const last = leaves.last(formula_.leaves_folded(gathering));
+    if (!leaves.are_every() && last > leaves.first()) text_ += '-', number(last);
     if (changes[i].doubtful()) text_ += '?';
   }
   /// Writes words. `first`: they are the first in their parenthesis; `after_note`: other words come before them.
@@ -144,9 +145,9 @@ protected:
           continue;
         }
       if (auto const* const deletion = changes[i].deletion())
-        loss(i, i == first, deletion->gathering, deletion->leaf, deletion->last);
+        loss(i, i == first, deletion->gathering, deletion->leaves);
       else if (auto const* const cancel = changes[i].cancel())
-        loss(i, i == first, cancel->gathering, cancel->leaf, cancel->last);
+        loss(i, i == first, cancel->gathering, cancel->leaves);
       else if (auto const* const inserted = changes[i].insertion())
         insertion(i, *inserted, i == first);
       else

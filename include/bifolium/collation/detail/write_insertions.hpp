@@ -21,17 +21,18 @@ protected:
   static bool has_any(Signature const& mark, char const* signs) {
     return mark.mark() == Mark::symbol && std::string_view{mark.text()}.find_first_of(signs) != std::string_view::npos;
   }
-  void leaf(Signature const& gathering, int position) {
+  /// Writes a leaf of a gathering, or the gathering alone if there is no position.
+  void leaf(Signature const& gathering, std::optional<int> position) {
     // such a mark cannot be named in a parenthesis: a figure, or the sign alone, means the gathering before it
-    bool const named = !has_any(gathering, "+()") && (position != 0 || !gathering.is_in_parentheses());
-    if (!named && position != 0) number(position);
+    bool const named = !has_any(gathering, "+()") && (position || !gathering.is_in_parentheses());
+    if (!named && position) number(*position);
     if (!named) return;
     if (gathering.text()[0] == ':' && !text_.empty() && text_.back() == '(') text_ += ' '; // (: is a mark of its own
     // a number alone would be a leaf
-    mark(gathering, position == 0 && gathering.mark() == Mark::number && !gathering.is_quoted());
-    if (position == 0) return;
+    mark(gathering, !position && gathering.mark() == Mark::number && !gathering.is_quoted());
+    if (!position) return;
     if (gathering.mark() == Mark::number) text_ += '/';
-    number(position);
+    number(*position);
   }
   [[nodiscard]] ChangeForm const& form(std::size_t i) const { return formula_.change_forms()[i]; }
   /// Writes an insertion. `first`: it is the first in its parenthesis; after a deletion, +2* would replace the deleted

@@ -56,7 +56,7 @@ protected:
   }
   /// Returns the leaf before an end of a run, as far as order goes.
   [[nodiscard]] static LeafOfBook before(End const& end) {
-    return {end.gathering, (end.leaf ? end.leaf->leaf : 1) - 1, 0};
+    return {end.gathering, (end.leaf ? end.leaf->leaf : 1) - 1};
   }
   /// Returns the number of the first leaf after one that the formula removes.
   [[nodiscard]] std::int64_t next(LeafOfBook const& leaf) const {
@@ -82,7 +82,7 @@ protected:
         return End{*inserted, {}, book_.leaf_of_number(inserted->from)->gathering, gathering.has_value()};
       if (gathering) {
         auto const at =
-            gathering->several ? names_.next({gathering->gathering, 1, 0}, last).gathering : gathering->gathering;
+            gathering->several ? names_.next({gathering->gathering, 1}, last).gathering : gathering->gathering;
         return End{book_.numbers_of(at), {}, at, gathering->doubtful()};
       }
     }

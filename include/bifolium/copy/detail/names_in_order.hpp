@@ -52,9 +52,9 @@ public:
   /// one in the book: in "A-B A-B" the second A is that of the second part. If no other comes after, it is `leaf`, the
   /// first of the book.
   [[nodiscard]] LeafOfBook next(LeafOfBook const& leaf, std::optional<LeafOfBook> const& last) {
-    if (!last || *last < leaf || leaf.inserted != 0) return leaf;
+    if (!last || *last < leaf || leaf.inserted) return leaf;
     auto const name = book_.signature(leaf.gathering);
-    LeafOfBook other{last->gathering, leaf.leaf, 0};
+    LeafOfBook other{last->gathering, leaf.leaf};
     if (*last < other && book_.signature(other.gathering) == name) return other;
     while (looks_ > 0) {
       auto const at = after(name, other.gathering);
