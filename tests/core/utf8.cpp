@@ -38,6 +38,27 @@ TEST_CASE("raised digits come from three blocks") {
   for (int digit = 0; digit < 10; ++digit) CHECK(superscript_digit(superscript(digit)) == digit);
 }
 
+TEST_CASE("raised digits and blanks are found in the bytes of a text as by the character that these bytes are") {
+  char bytes[4];
+  for (char32_t c = 0; c <= 0x10FFFF; ++c) {
+    if (c >= 0xD800 && c < 0xE000) continue;
+    std::string_view const text{bytes, encode(c, bytes)};
+    auto const digit = superscript_digit(c);
+    auto const raised = digit ? RaisedDigit{*digit, static_cast<std::uint32_t>(text.size())} : RaisedDigit{};
+    REQUIRE((raised_digit_at(text, 0) == raised && blank_at(text, 0) == (is_space(c) ? text.size() : 0)));
+    bool found = false; // cut, they are no character
+    for (std::size_t size = 0; size < text.size(); ++size)
+      found = found || raised_digit_at(text.substr(0, size), 0).bytes != 0 || blank_at(text.substr(0, size), 0) != 0;
+    REQUIRE(!found);
+  }
+  for (std::string_view const text : {"\xE2\x81 ", "\xE2\x81\xFF", "\xC2 ", "\xC2\xFF", "\xE2\x80 "}) {
+    CHECK(raised_digit_at(text, 0) == RaisedDigit{});
+    CHECK(blank_at(text, 0) == 0);
+  }
+  STATIC_CHECK(raised_digit_at("A¹⁶", 1) == RaisedDigit{1, 2} && raised_digit_at("A¹⁶", 3) == RaisedDigit{6, 3});
+  STATIC_CHECK(raised_digit_at("A⁸", 4) == RaisedDigit{} && raised_digit_at("A⁸", 0) == RaisedDigit{});
+}
+
 TEST_CASE("columns count characters, not bytes") {
   STATIC_CHECK(column_of("A⁸B", 4) == 3);
   STATIC_CHECK(column_of("x\nA⁸", 3, 2) == 2);

@@ -123,6 +123,7 @@ template struct Trivial<Expected<Fraction>, 72, equal>;
 template struct Trivial<Fraction, 16, regular | ordered | hashed | printed>;
 template struct Trivial<ShortText<15>, 16, regular | hashed | printed>;
 template struct Trivial<CodePoint, 8, regular>;
+template struct Trivial<RaisedDigit, 8, regular>;
 static_assert(std::is_nothrow_copy_constructible_v<BrokenPrecondition>); // as whatever is thrown must be
 
 // paper

@@ -79,6 +79,23 @@ constexpr std::optional<int> superscript_digit(char32_t c) noexcept {
     return static_cast<int>(c - 0x2070);
   }
 }
+/// A raised digit in a text.
+struct RaisedDigit {
+  int digit{};           ///< its value
+  std::uint32_t bytes{}; ///< the number of its bytes, 0 if there is none
+  friend constexpr bool operator==(RaisedDigit, RaisedDigit) = default;
+};
+/// Returns the raised digit that begins at byte `at`. Half the bytes of a formula are raised digits, so that they are
+/// not decoded as other characters are: their bytes are C2 and one more, or E2 81 and one more.
+constexpr RaisedDigit raised_digit_at(std::string_view text, std::size_t at) noexcept {
+  auto const byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U; };
+  auto const lead = byte(at);
+  if (lead != 0xC2 && lead != 0xE2) return {};
+  auto const second = byte(at + 1);
+  if (lead == 0xE2 && second != 0x81) return {};
+  auto const digit = superscript_digit(lead == 0xC2 ? second : 0x2040U + (byte(at + 2) - 0x80U));
+  return digit ? RaisedDigit{*digit, lead == 0xC2 ? 2U : 3U} : RaisedDigit{};
+}
 /// Returns the value of a lowered digit (₀ to ₉), or no value for any other character.
 constexpr std::optional<int> subscript_digit(char32_t c) noexcept {
   if (c < 0x2080 || c > 0x2089) return std::nullopt;
@@ -147,7 +164,10 @@ constexpr bool is_space(char32_t c) noexcept { return is_blank(c) || c == '\n' |
 constexpr std::size_t blank_at(std::string_view text, std::size_t at) noexcept {
   if (at >= text.size()) return 0;
   auto const byte = static_cast<unsigned char>(text[at]);
-  if (byte > ' ' && byte < 0x7F) return 0; // most bytes are letters and figures
+  if (byte > ' ') { // most bytes are letters and figures; the blanks that are not ASCII begin with C2 A0 or E2 80
+    auto const second = static_cast<unsigned char>(at + 1 < text.size() ? text[at + 1] : '\0');
+    if (byte == 0xC2 ? second != 0xA0 : byte != 0xE2 || second != 0x80) return 0;
+  }
   auto const c = byte < 0x80 ? CodePoint{byte, 1} : decode(text, at);
   return is_space(c.value) ? c.bytes : 0U;
 }

@@ -32,14 +32,25 @@ public:
     if (mode_ != TokenStyle::line) return any();
     // most tokens are one letter, figure or mark of ASCII on the line, perhaps after a blank
     auto const from = text_[at_] == ' ' && at_ + 1 < size_ ? at_ + 1 : at_;
-    auto const c = static_cast<unsigned char>(text_[from]), after = static_cast<unsigned char>(at(from + 1));
-    auto const kind = detail::kind_of_byte(c);
-    if (kind == detail::ByteKind::letter && after < 0xCC) // no accent follows
-      return on_line(TokenKind::letter, from, c);
-    if (kind == detail::ByteKind::figure && !is_digit(at(from + 1)))
-      return on_line(TokenKind::figure, from, c - 0U - '0');
-    if (kind == detail::ByteKind::simple) return on_line(simple_kind(text_[from]), from, c);
-    return any();
+    auto const c = static_cast<unsigned char>(text_[from]);
+    auto const after = [&] { return static_cast<unsigned char>(at(from + 1)); };
+    switch (detail::kind_of_byte(c)) {
+    case detail::ByteKind::letter:
+      return after() < 0xCC ? on_line(TokenKind::letter, from, c) : any(); // an accent may follow
+    case detail::ByteKind::figure:
+      return is_digit(static_cast<char>(after())) ? any() : on_line(TokenKind::figure, from, c - 0U - '0');
+    case detail::ByteKind::simple:
+      return on_line(simple_kind(text_[from]), from, c);
+    case detail::ByteKind::sign:
+      if (after() == '+' || after() == '-' || after() == '/') return any(); // +-, -/+
+      return on_line(c == '-' ? TokenKind::dash : TokenKind::plus, from, c);
+    case detail::ByteKind::square: // but not [superscript 8]
+      return (after() | 0x20U) == 's' ? any() : on_line(TokenKind::open_square, from, c);
+    case detail::ByteKind::high:
+      return c == 0xC2 || (c == 0xE2 && after() == 0x81) ? raised(from) : any();
+    default:
+      return any();
+    }
   }
 
 private:
@@ -48,7 +59,14 @@ private:
     at_ = from + 1;
     return {kind, TokenStyle::line, spaced, from, at_, value};
   }
-  // apart from next(), which is so short that it saves no register
+  // raised() and any() are apart from next(), which is so short that it saves no register
+  [[gnu::noinline]] constexpr Token raised(std::uint32_t from) noexcept {
+    auto const first = raised_digit_at({text_, size_}, from);
+    if (first.bytes == 0) return any();
+    bool const spaced = from != at_;
+    at_ = from;
+    return raised_figure(first, spaced, from);
+  }
   [[gnu::noinline]] constexpr Token any() noexcept {
     auto found = one();
     if (mode_ != TokenStyle::line && at_ < size_) take_closing(found);
@@ -233,12 +251,13 @@ private:
       return false;
     }
     auto const c = decode({text_, size_}, at_);
-    if (superscript_digit(c.value)) return found = small_figure(spaced, from, TokenStyle::sign), true;
+    if (auto const digit = superscript_digit(c.value))
+      return found = raised_figure({*digit, c.bytes}, spaced, from), true;
     if (is_blank(c.value) || c.value == 0xFEFF) {
       from = at_ += c.bytes, spaced = true;
       return false;
     }
-    if (subscript_digit(c.value)) return found = small_figure(spaced, from, TokenStyle::lowered), true;
+    if (subscript_digit(c.value)) return found = lowered_figure(spaced, from), true;
     if (detail::is_direction_sign(c.value)) {
       from = at_ += c.bytes;
       return false;
@@ -260,17 +279,26 @@ private:
       found = token(high_kind(c.value), c.bytes, spaced, from, c.value);
     return true;
   }
-  /// Reads a number in raised or lowered digits: ⁸, ₈.
-  constexpr Token small_figure(bool spaced, std::uint32_t from, TokenStyle style) noexcept {
+  /// Reads a number in raised digits, ⁸, whose first digit is at the position of the lexer.
+  constexpr Token raised_figure(RaisedDigit digit, bool spaced, std::uint32_t from) noexcept {
+    std::uint32_t value = 0;
+    for (; digit.bytes != 0; digit = at_ < size_ ? raised_digit_at({text_, size_}, at_) : RaisedDigit{}) {
+      value = value < 1000000 ? value * 10 + static_cast<std::uint32_t>(digit.digit) : value;
+      at_ += digit.bytes;
+    }
+    return {TokenKind::figure, TokenStyle::sign, spaced, from, at_, value};
+  }
+  /// Reads a number in lowered digits: ₈.
+  constexpr Token lowered_figure(bool spaced, std::uint32_t from) noexcept {
     std::uint32_t value = 0;
     while (at_ < size_ && static_cast<unsigned char>(text_[at_]) >= 0xC2) {
       auto const c = decode({text_, size_}, at_);
-      auto const digit = style == TokenStyle::sign ? superscript_digit(c.value) : subscript_digit(c.value);
+      auto const digit = subscript_digit(c.value);
       if (!digit) break;
       value = value < 1000000 ? value * 10 + static_cast<std::uint32_t>(*digit) : value;
       at_ += c.bytes;
     }
-    return {TokenKind::figure, style, spaced, from, at_, value};
+    return {TokenKind::figure, TokenStyle::lowered, spaced, from, at_, value};
   }
   static constexpr TokenKind high_kind(char32_t c) noexcept {
     if (is_dash(c)) return TokenKind::dash;

@@ -31,7 +31,8 @@ public:
   /// Reads the signature at the cursor and moves the cursor to the token after it. If there is no signature, the cursor
   /// does not move, or moves to the token that is wrong.
   constexpr FoundSignature take(TokenCursor& c) const noexcept {
-    return is_letter_alone(c.token) ? letter_alone(c) : take(c, Level::anything);
+    auto const alone = letters_alone(c.token);
+    return alone != 0 ? take_alone(c, alone) : take(c, Level::anything);
   }
   /// Reads the signature at the beginning of a run. Its leaf count may be inside the quotation marks of the mark:
   /// 'Gg⁶'.

@@ -98,17 +98,8 @@ class PlainScanner {
     found.rank = (static_cast<int>(multiple) - 1) * size_ + place;
     return place != 0;
   }
-  /// A digit of a raised number, which has three bytes or two. If there is none, it has no bytes.
-  struct Raised {
-    int digit, bytes;
-  };
-  [[nodiscard]] static constexpr Raised raised(Bytes bytes) noexcept {
-    auto const lead = bytes.here();
-    if (lead < 0xC2) return {};
-    auto const middle = bytes.ahead(1), last = lead == 0xE2 ? bytes.ahead(2) : middle;
-    if ((last & 0xC0U) != 0x80 || (lead == 0xE2 ? middle != 0x81 : lead != 0xC2)) return {};
-    auto const digit = superscript_digit(lead == 0xE2 ? 0x2040U | (last & 0x3FU) : last);
-    return digit ? Raised{*digit, lead == 0xE2 ? 3 : 2} : Raised{};
+  [[nodiscard]] static constexpr RaisedDigit raised(Bytes bytes) noexcept {
+    return raised_digit_at({bytes.at, static_cast<std::size_t>(bytes.end - bytes.at)}, 0);
   }
   /// Takes a count of leaves that is not doubtful, and that nothing can continue.
   [[gnu::always_inline]] constexpr bool take_count(Bytes& bytes, int& leaves) const noexcept {

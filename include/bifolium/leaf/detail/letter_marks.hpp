@@ -38,23 +38,30 @@ public:
   }
 
 protected:
-  /// Returns true if the letter is a signature by itself, as most are: no part of a mark can follow it.
-  [[nodiscard]] constexpr bool is_letter_alone(Token const& t) const noexcept {
-    if (!t.is(TokenKind::letter) || t.raised()) return false;
-    auto const after = static_cast<unsigned char>(at(t.to));
-    if (after == 0xE2) return at(t.to + 1) == '\x81'; // ⁴ to ⁹
-    return after == '\0' || after == ' ' || (after >= '(' && after <= ';' && after != '*') || after == ']';
+  /// Returns the number of letters, one or the same again, that are a mark by themselves, as most are: no part of a mark
+  /// can follow them. Returns 0 for any other mark.
+  [[nodiscard]] constexpr std::uint32_t letters_alone(Token const& t) const noexcept {
+    if (!t.is(TokenKind::letter) || t.style != TokenStyle::line) return 0;
+    auto end = t.to;
+    for (auto before = static_cast<char>(t.value); is_latin_letter(at(end)); before = at(end), ++end)
+      if (!is_doubled(before, at(end)) || end - t.to > 7) return 0;
+    auto const after = static_cast<unsigned char>(at(end));
+    bool const alone =
+        after == 0xE2 ? at(end + 1) == '\x81' // ⁴ to ⁹
+                      : after == '\0' || after == ' ' || (after >= '(' && after <= ';' && after != '*') || after == ']';
+    return alone ? end - t.from : 0;
   }
-  /// Takes such a letter.
-  constexpr FoundSignature letter_alone(TokenCursor& c) const noexcept {
+  /// Takes such letters.
+  constexpr FoundSignature take_alone(TokenCursor& c, std::uint32_t letters) const noexcept {
     auto const glyph = static_cast<char>(c.token.value);
-    auto const from = c.token.from, end = c.token.to;
-    c.take();
+    auto const from = c.token.from, end = c.token.to + letters - 1;
+    for (auto k = letters; k > 0; --k) c.take();
     Alphabet const alphabet{letters_};
     int const place = *letter_rank(glyph);
-    auto found = done(SignatureKey::of(is_capital(glyph) ? Mark::capital : Mark::small_letter, alphabet.letter(place)),
-                      from, end);
+    auto const mark = is_capital(glyph) ? Mark::capital : Mark::small_letter;
+    auto found = done(SignatureKey::of(mark, alphabet.letter(place), letters), from, end);
     found.glyph_outside = !alphabet.has(place);
+    found.capitals = letters > 1 && is_capital(at(end - 1));
     return found;
   }
   /// Takes π or χ at the cursor, also in Latin letters: pi, chi. Returns the position after it, or 0 for any other
@@ -131,7 +138,9 @@ private:
   /// Returns true if the letter repeats the one before it: Aa, AA, AAa, aa, but not aA.
   static constexpr bool doubles(TokenCursor const& c, char before) noexcept {
     if (!c.touches(TokenKind::letter) || c.token.raised()) return false;
-    auto const again = static_cast<char>(c.token.value);
+    return is_doubled(before, static_cast<char>(c.token.value));
+  }
+  static constexpr bool is_doubled(char before, char again) noexcept {
     return small_letter(again) == small_letter(before) && !(is_small(before) && is_capital(again));
   }
   /// Takes the Greek letter that corresponds to the Latin one and belongs to the mark: aα.
