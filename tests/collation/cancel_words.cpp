@@ -2,6 +2,7 @@
 // Cancels that a description names in words. A cancel, or cancellans, is the leaf that was put in the place of another;
 // that is a word of the trade (common practice, no source). The texts are constructed; what they mean is read by hand.
 #include <bifolium/collation.hpp>
+#include <bifolium/collation/detail/words_of_change.hpp>
 
 #include "check.hpp"
 #include "collation/formula_laws.hpp"
@@ -153,4 +154,29 @@ TEST_CASE("words about cancels and blanks mean the same with other blanks betwee
       CHECK(formula->warnings().size() == other->warnings().size());
       CHECK(formula->blanks().size() == other->blanks().size());
     }
+}
+
+TEST_CASE("each word about leaves is found in a text, and makes it a text with words of its kind alone") {
+  struct Kinds {
+    bool cancel{}, absence{}, omission{};
+    bool operator==(Kinds const&) const = default;
+  };
+  auto const has = [](std::string const& words) {
+    detail::WordsInText const found{words};
+    return Kinds{found.cancel, found.absence, found.omission};
+  };
+  auto const is_found = [&](std::string const& word, Kinds kinds) {
+    CAPTURE(word);
+    auto capitals = word;
+    for (auto& c : capitals) c = capital_letter(c);
+    CHECK(has(word) == kinds);
+    CHECK(has("A-K8 (K8 " + capitals + ", blank)") == kinds);
+  };
+  for (auto const* const word : {"cancel", "cancellans", "cancels", "cancellantia", "cancelled", "canceled"})
+    is_found(word, {true, false, false});
+  for (auto const& row : detail::absence_rows) is_found(row.word, {false, true, false});
+  for (auto const* const word : detail::words_of_omission) is_found(word, {false, false, true});
+  for (auto const* const word : {"no", "not"}) is_found(word, {false, false, true});
+  for (auto const* const text : {"", "A-K8", "(last leaf blank)", "[n o]", "(-A1)", "present", "nothing", "unusual"})
+    CHECK(has(text) == Kinds{});
 }

@@ -33,6 +33,7 @@ TEST_CASE("a number is read as a word and as a plural, and no other word is a nu
                                      {"EIGHT", 8}})
     CHECK(number_of_word(word) == number);
   CHECK(number_of_plural("thirty-sixes") == 36);
+  for (auto const& row : detail::number_words) CHECK(number_of_word(row.word) == row.number); // none is passed over
   for (auto const* word : {"", "s", "on", "ones ", "tenth", "eightss", "none"}) {
     CHECK(!number_of_word(word));
     CHECK(!number_of_plural(word));

@@ -16,6 +16,10 @@ TEST_CASE("words for blank and wanting leaves") {
     CHECK(!is_blank_word(word));
   for (auto const* word : {"blanks", "blanches", "bianche", "bianchi", "blancas"}) CHECK(is_plural_blank_word(word));
   for (auto const* word : {"", "blank", "leere", "bianca", "leaves"}) CHECK(!is_plural_blank_word(word));
+  for (auto const& row : detail::blank_word_rows) { // none is passed over for its first letters
+    CHECK(is_blank_word(row.word));
+    CHECK(is_plural_blank_word(row.word) == row.several);
+  }
   for (auto const* word : {"want", "wants", "wanting", "lack", "lacks", "lacking", "Wants"})
     CHECK(is_wanting_word(word));
   for (auto const* word : {"", "wan", "wanted", "black", "missing"}) CHECK(!is_wanting_word(word));
@@ -36,7 +40,7 @@ TEST_CASE("words for leaves that are not there: what they say, and whether they 
     CHECK(absence_word(word) == AbsenceWord{Absence::missing, true, true});
   for (auto const* word : {"", "want of", "less.", "unless", "lackadaisical", "fehl", "miss", "present"})
     CHECK(absence_word(word) == AbsenceWord{});
-  for (auto const& row : detail::absence_rows) // none is passed over for its first letter
+  for (auto const& row : detail::absence_rows) // none is passed over for its first letters
     CHECK(absence_word(row.word) == row.meaning);
 }
 

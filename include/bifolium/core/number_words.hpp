@@ -32,6 +32,17 @@ inline constexpr NumberWord number_words[]{
 /// Returns the number that a word means, in capitals or small letters, or no value if it means none: 8 for "eight".
 [[nodiscard]] constexpr std::optional<int> number_of_word(std::string_view word) noexcept {
   auto const initial = word.size() < 3 ? '\0' : small_letter(word[0]);
+  switch (initial) {
+  case 'e':
+  case 'f':
+  case 'n':
+  case 'o':
+  case 's':
+  case 't':
+    break;
+  default:
+    return std::nullopt; // most words begin otherwise
+  }
   for (auto const& row : detail::number_words)
     if (row.word[0] == initial && equal_in_any_case(word, row.word)) return int{row.number};
   return std::nullopt;

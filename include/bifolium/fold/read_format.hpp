@@ -99,9 +99,10 @@ struct FormatScan : TextCursor {
 /// Reads a format that is a word: octavo, fol., bdsde. A number with an ending (8vo) is not a word here.
 constexpr std::optional<Format> read_format_word(FormatScan& scan) {
   auto const initial = small_letter(scan.peek());
-  auto const take = [&](std::string_view word) { // most words begin otherwise
-    return !word.empty() && small_letter(word[0]) == initial && scan.take_whole_word(word);
-  };
+  auto const take =
+      [&](std::string_view word) { // the words of the tables are in small letters, and most begin otherwise
+        return !word.empty() && word[0] == initial && scan.take_whole_word(word);
+      };
   for (auto word : single_sheet_words)
     if (take(word)) return Format::single_sheet();
   for (auto word : not_determined_words)
@@ -109,7 +110,7 @@ constexpr std::optional<Format> read_format_word(FormatScan& scan) {
   for (auto const& words : format_words)
     if (take(words.abbreviation) || take(words.name) || take(words.alias)) return Format::of(words.leaves);
   for (auto const& words : other_format_names)
-    if (small_letter(*words.name) == initial && take(words.name)) return Format::of(words.leaves);
+    if (*words.name == initial && take(words.name)) return Format::of(words.leaves);
   if (take("folios"sv) || take("fol"sv)) return Format::of(2);
   return std::nullopt;
 }

@@ -98,27 +98,28 @@ constexpr bool take_word_before_counts(TextCursor& cursor) noexcept {
   if (in) cursor = c;
   return true;
 }
-/// Takes the counts after "in": eights; alternate eights and fours; eights & fours alternately. If there are none,
-/// takes nothing and returns an empty count.
-[[nodiscard]] constexpr CountsRead take_counts_in_words(TextCursor& cursor) noexcept {
-  auto c = cursor;
-  auto const take_word = [](TextCursor& at, std::string_view word) {
-    auto next = at;
-    if (!equal_in_any_case(next.take_letters(), word)) return false;
-    next.take_blanks();
-    at = next;
-    return true;
-  };
-  static_cast<void>(take_word(c, "alternate") || take_word(c, "alternating"));
-  auto const first = take_number_in_words(c);
-  if (!first) return {};
+namespace detail {
+/// Takes a word, in capitals or small letters, and the blanks after it. Returns true if it was taken.
+constexpr bool take_word_of_counts(TextCursor& cursor, std::string_view word) noexcept {
+  if (small_letter(cursor.peek()) != word[0]) return false;
+  auto next = cursor;
+  if (!equal_in_any_case(next.take_letters(), word)) return false;
+  next.take_blanks();
+  cursor = next;
+  return true;
+}
+} // namespace detail
+
+/// Takes what may follow the first count after "in", the second of two that alternate: eights & fours alternately.
+/// `first` was taken directly before the cursor.
+[[nodiscard]] constexpr CountsRead take_second_count(TextCursor& cursor, NumberInWords first) noexcept {
   CountsRead found;
-  found.add(first->value);
-  cursor = c;
+  found.add(first.value);
+  auto c = cursor;
   c.take_blanks();
   bool const sign = c.take("&amp;") || c.take('&');
   if (sign) c.take_blanks();
-  if (!sign && !take_word(c, "and")) return found;
+  if (!sign && !detail::take_word_of_counts(c, "and")) return found;
   auto const second = take_number_in_words(c);
   if (!second || !second->plural) return found;
   found.add(second->value);
@@ -126,6 +127,16 @@ constexpr bool take_word_before_counts(TextCursor& cursor) noexcept {
   c.take_blanks();
   if (equal_in_any_case(c.take_letters(), "alternately")) cursor = c;
   return found;
+}
+/// Takes the counts after "in": eights; alternate eights and fours; eights & fours alternately. If there are none,
+/// takes nothing and returns an empty count.
+[[nodiscard]] constexpr CountsRead take_counts_in_words(TextCursor& cursor) noexcept {
+  auto c = cursor;
+  static_cast<void>(detail::take_word_of_counts(c, "alternate") || detail::take_word_of_counts(c, "alternating"));
+  auto const first = take_number_in_words(c);
+  if (!first) return {};
+  cursor = c;
+  return take_second_count(cursor, *first);
 }
 
 } // namespace v0

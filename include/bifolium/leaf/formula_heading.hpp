@@ -56,8 +56,9 @@ constexpr std::size_t take_formula_heading(TextCursor& cursor) noexcept {
                                      "segnatura"sv,
                                      "segn."sv,
                                      "signaturas"sv};
+  auto const initial = small_letter(cursor.peek());
   for (auto const word : words) {
-    if (small_letter(cursor.peek()) != word[0]) continue; // most begin otherwise
+    if (initial != word[0]) continue; // most begin otherwise
     auto next = cursor;
     if (!next.take_in_any_case(word) || (word.back() != '.' && is_latin_letter(next.peek()))) continue;
     cursor = next;

@@ -25,11 +25,31 @@ inline constexpr BlankWord blank_word_rows[]{{"blank"},         {"blanks", true}
                                              {"bianche", true}, {"bianchi", true},  {"blanca"}, {"blanco"},
                                              {"blancas", true}, {"blancos", true},  {"leeg"}};
 
+/// Returns a letter of a word as a small one, and a zero byte after its end.
+[[nodiscard]] constexpr char small_letter_of(std::string_view word, std::size_t i) noexcept {
+  return i < word.size() ? small_letter(word[i]) : '\0';
+}
+/// Returns true if a word that means blank begins as this word does. Few other words do: leaf and last, which stand beside
+/// them, do not.
+[[nodiscard]] constexpr bool begins_as_blank(std::string_view word) noexcept {
+  auto const second = small_letter_of(word, 1);
+  switch (small_letter_of(word, 0)) {
+  case 'b':
+    return second == 'l' || second == 'i';
+  case 'l':
+    return second == 'e' && small_letter_of(word, 2) == 'e';
+  case 'v':
+    return second == 'a';
+  case 'w':
+    return second == 'e';
+  default:
+    return false;
+  }
+}
 /// Returns the row of a word that means blank, in capitals or small letters, or null.
 [[nodiscard]] constexpr BlankWord const* blank_word(std::string_view word) noexcept {
-  auto const initial = word.size() < 2 ? '\0' : small_letter(word[0]);
-  if (initial != 'b' && initial != 'w' && initial != 'l' && initial != 'v')
-    return nullptr; // most words begin otherwise
+  if (!begins_as_blank(word)) return nullptr;
+  auto const initial = small_letter(word[0]);
   for (auto const& row : blank_word_rows)
     if (row.word[0] == initial && equal_in_any_case(word, row.word)) return &row;
   return nullptr;
@@ -85,10 +105,37 @@ inline constexpr AbsenceRow absence_rows[]{
     {"desunt", {Absence::missing, true, true}}};
 } // namespace detail
 
+namespace detail {
+/// Returns true if a word for leaves that are not there begins as this word does. Few other words do.
+[[nodiscard]] constexpr bool begins_as_absence(std::string_view word) noexcept {
+  auto const second = small_letter_of(word, 1);
+  switch (small_letter_of(word, 0)) {
+  case 'a':
+    return second == 'b';
+  case 'd':
+  case 'r':
+    return second == 'e';
+  case 'e':
+    return second == 'x';
+  case 'f':
+    return second == 'a' || second == 'e';
+  case 'l': // lack, less
+    return second == 'a' ? small_letter_of(word, 2) == 'c' : second == 'e' && small_letter_of(word, 2) == 's';
+  case 'm':
+  case 'w':
+    return second == 'a' || second == 'i';
+  case 'o':
+    return second == 'n';
+  default:
+    return false;
+  }
+}
+} // namespace detail
+
 /// Returns what a word says of leaves that are not there, in capitals or small letters: wants, lacking, missing, fehlt.
 [[nodiscard]] constexpr AbsenceWord absence_word(std::string_view word) noexcept {
-  auto const initial = word.size() < 4 ? '\0' : small_letter(word[0]);
-  if (std::string_view{"adeflmorw"}.find(initial) == std::string_view::npos) return {}; // most words begin otherwise
+  if (!detail::begins_as_absence(word)) return {};
+  auto const initial = small_letter(word[0]);
   for (auto const& row : detail::absence_rows)
     if (row.word[0] == initial && equal_in_any_case(word, row.word)) return row.meaning;
   return {};
@@ -105,9 +152,9 @@ inline constexpr char const* doubting_words[]{"probably", "prob",     "perhaps",
                                               "presumed", "possibly", "apparently", "likely"};
 /// Returns true if a word is in the table, in capitals or small letters. Most words begin otherwise.
 template <std::size_t N> [[nodiscard]] constexpr bool is_one_of(std::string_view word, char const* const (&table)[N]) {
-  auto const initial = word.empty() ? '\0' : small_letter(word[0]);
+  auto const initial = small_letter_of(word, 0), second = small_letter_of(word, 1);
   for (auto const* const row : table)
-    if (row[0] == initial && equal_in_any_case(word, row)) return true;
+    if (row[0] == initial && row[1] == second && equal_in_any_case(word, row)) return true;
   return false;
 }
 } // namespace detail

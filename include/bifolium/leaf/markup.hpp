@@ -6,6 +6,7 @@
 
 #include <bifolium/core/ascii.hpp>
 #include <bifolium/core/utf8.hpp>
+#include <bifolium/leaf/detail/characters.hpp>
 
 #include <cstddef>
 #include <cstdint>
@@ -63,15 +64,24 @@ inline constexpr std::size_t longest_tag = 48;
 }
 /// Returns true if the text may have markup or an entity: it has a character with which one begins or ends.
 [[nodiscard]] constexpr bool may_have_markup(std::string_view text) noexcept {
-  bool ampersand = false, semicolon = false;
+  bool ampersand = false;
   for (std::size_t i = 0; i < text.size(); ++i) {
-    auto const c = text[i];
-    if (c == '<' || c == '^' || c == '}') return true;
-    if (c == '\xC3' && i + 1 < text.size() && text[i + 1] == '\x9B') return true;
-    ampersand = ampersand || c == '&';
-    semicolon = semicolon || c == ';';
+    switch (detail::kind_of_byte(static_cast<unsigned char>(text[i]))) {
+    case detail::ByteKind::angle:
+    case detail::ByteKind::caret:
+    case detail::ByteKind::brace:
+      return true;
+    case detail::ByteKind::ampersand:
+      ampersand = true;
+      break;
+    case detail::ByteKind::high:
+      if (text[i] == '\xC3' && i + 1 < text.size() && text[i + 1] == '\x9B') return true;
+      break;
+    default:
+      break;
+    }
   }
-  return ampersand && semicolon;
+  return ampersand && text.find(';') != text.npos;
 }
 /// Returns the number of bytes of the markup at byte `i` that ends a style which has begun, so that a brace is one too,
 /// or 0 if there is none.

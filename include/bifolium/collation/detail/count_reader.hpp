@@ -71,18 +71,21 @@ public:
     if (p.at(TokenKind::comma)) p.take();
     if (!p.at(TokenKind::letter) && !(or_leaves && p.is_flat_figure())) return {};
     TextCursor words{text_, p.token.from};
-    bool const in = take_word_before_counts(words);
+    bool const in = may_begin_counts(words.peek(), words.peek(1)) && take_word_before_counts(words);
     if (!in && !or_leaves) return {};
-    auto after = words;
-    auto const number = take_number_in_words(after);
+    auto numbered = words;
+    auto const number = take_number_in_words(numbered);
+    auto leaved = numbered;
     bool each = false;
     bool const leaves =
-        number && number->value > 0 && number->value <= most_leaves_in_gathering && take_leaves_word(after, each);
+        number && number->value > 0 && number->value <= most_leaves_in_gathering && take_leaves_word(leaved, each);
     CountsRead read;
     if (leaves && (in || single || each || !(number->figures || number->plural)))
-      read.add(number->value), words = after;
+      read.add(number->value), words = leaved;
+    else if (in && number)
+      read = take_second_count(numbered, *number), words = numbered;
     else if (in)
-      read = take_counts_in_words(words);
+      read = take_counts_in_words(words); // alternate eights and fours
     if (!read.found()) return {};
     count.cycle = read.leaves;
     count.problem = read.problem;

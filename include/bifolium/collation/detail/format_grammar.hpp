@@ -132,13 +132,13 @@ private:
       bool const degree = is_digit(at(begin)) && words == 1; // 4°-form 8°
       if (k == begin && !degree) return std::nullopt;
       auto const end = k;
-      if (format_at_start(text_.substr(begin, end - begin))) return std::nullopt; // fol-8vo: two formats, and no paper
       bool const abbreviated = at(k) == '.' || (at(k) == '-' && is_digit(at(k + 1)));
       if (abbreviated) ++k;
       auto const next = cursor(k).token;
       if ((next.from == end && words < 1) || !begins_format(next.from)) return std::nullopt;
       if (abbreviated && words > 0) return std::nullopt;
       if (words == 0 && end < i + (abbreviated ? 2U : 4U)) return std::nullopt;
+      if (format_at_start(text_.substr(begin, end - begin))) return std::nullopt; // fol-8vo: two formats, and no paper
       if (auto const found = format_at_start(text_.substr(next.from))) {
         class_end = end;
         i = next.from;

@@ -62,8 +62,8 @@ protected:
         if (name.found) return name;
       }
     }
-    if (c.at(TokenKind::letter) && is_latin_letter(at(c.token.to)) && is_word(c.token.from))
-      if (auto const bare = bare_name(c); bare.found) return bare;
+    if (c.at(TokenKind::letter) && is_latin_letter(at(c.token.to)))
+      if (auto const bare = bare_name(c); bare.found && is_word(c.token.from)) return bare;
     return signed_leaf(c, end);
   }
   /// Reads the last leaf of a range, the 4 of D2-4 or D2 to 4, if one is written after leaf `first`.

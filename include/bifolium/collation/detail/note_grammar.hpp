@@ -28,7 +28,7 @@ protected:
   constexpr bool note(std::uint32_t from, std::uint32_t to, ChangeForm::Separator separator, DeletedBefore deleted = {},
                       bool doubted = false) {
     for (auto k = from; k < to;) {
-      auto const c = decode(text_, k);
+      auto const c = static_cast<unsigned char>(text_[k]) < 0x80 ? CodePoint{0, 1} : decode(text_, k);
       if (c.malformed) return fail(Problem::not_utf8, k, k);
       k += c.bytes;
     }

@@ -131,6 +131,9 @@ protected:
     bool const sign = at(next) == '&' && this->is_blank_at(next + 1);
     bool const article = at(next) == 'a' && this->is_blank_at(next + 1); // B2 a cancel
     if (figure == from || (!sign && !article && (!is_small(at(next)) || !is_small(at(next + 1))))) return false;
+    auto mark = from; // A-K, in eights: words after a comma are not about the leaf before it
+    while (is_latin_letter(at(mark)) || is_digit(at(mark)) || at(mark) == '-') ++mark;
+    if (mark + 1 == figure && (at(mark) == ',' || at(mark) == ';' || at(mark) == ':')) return false;
     auto const size = static_cast<std::uint32_t>(text_.size());
     bool const opens = at(from) == '(' && figure - from < 48;
     if (opens && text_.substr(from, figure - from).find(')') == text_.npos) return false; // (last leaf blank)

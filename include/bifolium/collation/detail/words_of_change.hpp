@@ -41,9 +41,23 @@ struct WordsInText {
 
 private:
   constexpr void add(std::string_view word) noexcept {
-    cancel = cancel || cancel_word(word) != CancelWord::none;
-    absence = absence || absence_word(word).says != Absence::none;
-    omission = omission || is_word_of_omission(word) || equal_in_any_case(word, "no") || equal_in_any_case(word, "not");
+    switch (small_letter(word[0])) { // of each kind are only the words with some first letters
+    case 'c':
+      cancel = cancel || cancel_word(word) != CancelWord::none;
+      break;
+    case 'n':
+      omission = omission || equal_in_any_case(word, "no") || equal_in_any_case(word, "not");
+      break;
+    case 's':
+    case 'u':
+      omission = omission || is_word_of_omission(word);
+      break;
+    case 'o':
+      omission = omission || is_word_of_omission(word);
+      [[fallthrough]];
+    default:
+      absence = absence || absence_word(word).says != Absence::none;
+    }
   }
 };
 
