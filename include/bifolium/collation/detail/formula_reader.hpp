@@ -47,6 +47,21 @@ class FormulaReader {
     if (!next_label_.empty()) formula_->parts_.back().label = words(next_label_.from, next_label_.to);
     next_label_ = {};
   }
+  [[nodiscard, gnu::always_inline]] Run& add_run(SignatureKey first, SignatureKey last, std::int64_t gatherings) {
+    static constexpr Run blank{};
+    formula_->runs_.push_back(blank); // constructed in its place
+    auto& run = formula_->runs_.back();
+    run.first = signature_of(first, text_, letters_);
+    run.last = gatherings == 1 ? run.first : signature_of(last, text_, letters_);
+    run.gatherings = gatherings;
+    return run;
+  }
+  /// Counts the last run to its part.
+  void add_to_part(bool begins) {
+    auto& parts = formula_->parts_;
+    if (begins || !next_label_.empty()) begin_part();
+    if (!parts.empty()) ++parts.back().end_run;
+  }
   /// Counts the leaves of the parts when everything is read, since changes may be far from the gatherings that they
   /// change.
   void count_parts() {
@@ -139,20 +154,22 @@ public:
 
   void run(FoundRun const& found) {
     if (formula_ == nullptr) return;
-    static constexpr Run blank{};
-    formula_->runs_.push_back(blank); // constructed in its place
-    auto& run = formula_->runs_.back();
-    run.first = signature_of(found.first, text_, letters_);
-    run.last = found.gatherings == 1 ? run.first : signature_of(found.last, text_, letters_);
-    run.gatherings = found.gatherings;
+    auto& run = add_run(found.first, found.last, found.gatherings);
     run.leaves = found.leaves;
     run.first_inferred = found.first_inferred;
     run.last_inferred = found.last_inferred;
     run.unsigned_throughout = found.unsigned_throughout;
     run.begins_part = found.begins_part;
-    auto& parts = formula_->parts_;
-    if (found.begins_part || !next_label_.empty()) begin_part();
-    if (!parts.empty()) ++parts.back().end_run;
+    add_to_part(found.begins_part);
+  }
+  /// Adds a plain run of a text that is stored. Most runs are plain, and need not become a FoundRun on their way.
+  void run(PlainRun const& found, bool begins_part) {
+    auto& run = add_run(found.first.key(), found.last.key(), found.gatherings());
+    run.leaves.push(found.leaves);
+    run.first_inferred = found.inferred;
+    run.last_inferred = found.inferred && run.gatherings == 1;
+    run.begins_part = begins_part;
+    add_to_part(begins_part);
   }
   void change(FoundChange const& found) {
     if (formula_ == nullptr) return;

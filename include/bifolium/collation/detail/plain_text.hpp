@@ -30,10 +30,8 @@ template <class Sink> class PlainText {
   bool part_{false}; // true after a semicolon since the last run
 
   constexpr void pass_on(PlainRun const& run) {
-    auto found = run.found();
-    found.begins_part = part_;
+    sink_.run(run, part_);
     part_ = false;
-    sink_.run(found);
     ++runs_;
   }
   constexpr void pass_on(PlainDeletion const& deletion, PlainRun const& of) {
