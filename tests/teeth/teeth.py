@@ -3,19 +3,21 @@
 """Would the tests see a mistake? Makes small changes to the headers, one at a time and by seed - an operator, a bound, a
 number, a line left out - compiles the tests that could see the change, runs them, and lists the changes that no test sees.
 
-    tests/teeth/teeth.py SEED COUNT [--folder edition]... [--compiler g++] [--nearest N]
+    tests/teeth/teeth.py SEED COUNT [--folder edition]... [--compiler g++] [--nearest N] [--quick] [--times FILE]
 
 In each folder named, or in every folder, COUNT lines are changed, one at a time; all its lines if there are fewer.
 
 The tests of a folder are compiled as one unit: those of the changed header's folder first, then those of each folder that
-includes it. A change is seen where an assertion stops the compiler, or a test fails, crashes or runs ten times as long as
+includes it; tests that take more than half a second come after the quick ones of all folders. A change is seen where an assertion stops the compiler, or a test fails, crashes or runs ten times as long as
 before. One that is no C++ proves nothing: the next line is taken in its place. One that no test sees is printed as a difference.
 harmless.tsv beside this script lists changes that nobody could see, each with the reason; they are told and not counted. The
 exit code is 0 where in every folder at most 5 of 100 live. The tree is not touched: changes are made in a copy of the
-headers. With --nearest only so many folders are asked for each change, so that more may seem to live than do. Needs doctest
-and pugixml, as the tests do; clang takes half the time of g++."""
+headers. With --nearest only so many folders are asked for each change, and with --quick no slow test is, so that more may seem
+to live than do. --times keeps in a file how long each test takes, from run to run. Needs doctest and pugixml, as the tests do;
+clang takes half the time of g++."""
 
 import argparse
+import json
 import os
 import pathlib
 import random
@@ -113,7 +115,7 @@ class Unit:
         self.source = base / f"{name}.cpp"
         self.source.write_text("".join(f'#include "{f}"\n' for f in files))
         self.headers = included_by(files)
-        self.usual, self.slow = None, []
+        self.times = None  # seconds of each test on the headers as they are
 
     def build(self, include, out):
         """The words of the compiler where it fails."""
@@ -126,44 +128,60 @@ class Unit:
         run = subprocess.run([self.compiler, f"{out}.o", f"{self.base}/main.o", "-o", str(out), *self.libraries], capture_output=True, text=True)
         return run.stderr if run.returncode != 0 else ""
 
-    def measure(self):
+    def measure(self, known):
         """How long the tests take on the headers as they are, where they must pass."""
-        if self.usual is None:
+        if self.times is not None:
+            return
+        if self.name not in known:
             said = self.build(ROOT / "include", self.base / "unchanged")
             if said:
                 sys.exit(f"the tests of {self.name} do not compile: {said[:2000]}")
-            started = time.time()
-            run = subprocess.run([str(self.base / "unchanged"), "--duration=true"], capture_output=True, text=True, cwd=ROOT)
-            if run.returncode != 0:
-                sys.exit(f"the tests of {self.name} fail before anything was changed: {run.stdout[:2000]}")
-            self.usual = time.time() - started
-            self.slow = [name for seconds, name in re.findall(r"^([\d.]+) s: (.*)", run.stdout, re.M) if float(seconds) > 0.5]
+            times = known[self.name] = {}
+            while True:  # the quick tests once more by themselves: one may do the work that a slow one has done for it
+                slow = self.choice(times, False)
+                run = subprocess.run([str(self.base / "unchanged"), "--duration=true", slow], capture_output=True, text=True, cwd=ROOT)
+                if run.returncode != 0:
+                    sys.exit(f"the tests of {self.name} fail before anything was changed: {run.stdout[:2000]}")
+                times.update((name, float(seconds)) for seconds, name in re.findall(r"^([\d.]+) s: (.*)", run.stdout, re.M))
+                if self.choice(times, False) == slow:
+                    break
+        self.times = known[self.name]
 
-    def run(self, program):
-        """Runs the quick tests first: most changes are seen by them. The last run is returned."""
-        slow = ",".join(name.replace(",", "?") for name in self.slow)  # commas part the names
-        for choice in [f"--test-case-exclude={slow}", f"--test-case={slow}"] if slow else ["--count=false"]:
-            run = subprocess.run([str(program), "--abort-after=1", choice], capture_output=True, text=True, errors="replace", cwd=ROOT,
-                                 timeout=20 + 10 * self.usual)
-            if run.returncode != 0:
-                break
-        return run
+    @staticmethod
+    def choice(times, slow_ones):
+        """What to ask the test program for, to run the slow tests or all others; '' where there are no slow ones."""
+        slow = ",".join(sorted(name.replace(",", "?") for name, seconds in times.items() if seconds > 0.5))  # commas part the names
+        if slow_ones:
+            return f"--test-case={slow}" if slow else ""
+        return f"--test-case-exclude={slow}" if slow else "--count=false"
 
-    def sees(self, include, out):
-        """What sees the change: words, '' for nothing, or None where it is no C++."""
-        if said := self.build(include, out):
-            asserted = re.search(r"static assertion failed|static_assert|is not a constant expression|must be initialized by a constant", said)
-            self.measure()  # the tests compile as long as nothing is changed
-            return "an assertion while compiling" if asserted else None
-        self.measure()
+    def run(self, program, slow_ones):
+        """Runs the quick tests or the slow ones; what sees the change, or ''."""
+        choice = self.choice(self.times, slow_ones)
+        if not choice:
+            return ""
+        usual = sum(seconds for seconds in self.times.values() if (seconds > 0.5) == slow_ones)
         try:
-            run = self.run(out)
+            run = subprocess.run([str(program), "--abort-after=1", choice], capture_output=True, text=True, errors="replace", cwd=ROOT,
+                                 timeout=20 + 10 * usual)
         except subprocess.TimeoutExpired:
             return f"{self.name}, which do not end"
         if run.returncode == 0:
             return ""
         failed = re.search(r"(\w+/\w+\.[ch]pp):(\d+): (?:FATAL )?ERROR", run.stdout)
         return f"{failed[1]}:{failed[2]}" if failed else f"{self.name}, which crash"
+
+    def sees(self, include, known):
+        """What of the quick tests sees the change: words, '' for nothing, or None where it is no C++."""
+        said = self.build(include, self.program())
+        self.measure(known)  # the tests compile and pass as long as nothing is changed
+        if said:
+            asserted = re.search(r"static assertion failed|static_assert|is not a constant expression|must be initialized by a constant", said)
+            return "an assertion while compiling" if asserted else None
+        return self.run(self.program(), False)
+
+    def program(self):
+        return self.base / f"{self.name}_changed"
 
 
 def units(compiler, base):
@@ -201,7 +219,7 @@ def harmless():
     return rows
 
 
-def what_sees(all_units, header, text, base, nearest):
+def what_sees(all_units, header, text, base, given, known):
     """Words, '' for nothing, or None where the change is no C++."""
     include = base / "changed"
     shutil.copytree(ROOT / "include", include)
@@ -209,15 +227,18 @@ def what_sees(all_units, header, text, base, nearest):
     seeing = [u for u in all_units if header.resolve() in u.headers]
     seeing.sort(key=lambda u: u.name != room_of(header))
     try:
-        for unit in seeing[:nearest]:
-            if (said := unit.sees(include, base / "test")) != "":
+        for unit in seeing[:given.nearest]:
+            if (said := unit.sees(include, known)) != "":
+                return said
+        for unit in [] if given.quick else seeing[:given.nearest]:
+            if (said := unit.run(unit.program(), True)) != "":
                 return said
         return ""
     finally:
         shutil.rmtree(include)
 
 
-def try_room(room, given, all_units, argued, base):
+def try_room(room, given, all_units, argued, base, known):
     """How many changes of the folder are seen, and how many were made."""
     places = []  # every line of code is as likely as any other
     for header in sorted((LIBRARY / room).rglob("*.hpp")):
@@ -234,7 +255,7 @@ def try_room(room, given, all_units, argued, base):
         if why := argued.get((str(header.relative_to(LIBRARY)), old.strip(), new.strip())):
             print(f"none  {where}  {why}", flush=True)
             continue
-        by = what_sees(all_units, header, "\n".join([*lines[:n], new, *lines[n + 1:]]), base, given.nearest)
+        by = what_sees(all_units, header, "\n".join([*lines[:n], new, *lines[n + 1:]]), base, given, known)
         if by is None:
             continue
         made += 1
@@ -251,15 +272,20 @@ def main():
     found = next((c for c in ("clang++-16", "clang++-19", "g++") if shutil.which(c)), "c++")
     parser.add_argument("--compiler", default=os.environ.get("CXX", found))
     parser.add_argument("--nearest", type=int)
+    parser.add_argument("--quick", action="store_true")
+    parser.add_argument("--times", type=pathlib.Path)
     given = parser.parse_args()
     random.seed(given.seed)
     argued, tally = harmless(), {}
+    known = json.loads(given.times.read_text()) if given.times and given.times.exists() else {}
     with tempfile.TemporaryDirectory() as base:
         base = pathlib.Path(base)
         prepare(given.compiler, base)
         all_units = units(given.compiler, base)
         for room in given.folder or ROOMS:
-            tally[room] = try_room(room, given, all_units, argued, base)
+            tally[room] = try_room(room, given, all_units, argued, base, known)
+            if given.times:
+                given.times.write_text(json.dumps(known, indent=1))
     for folder, (seen, all_of) in tally.items():
         print(f"{folder:12} seen {seen} of {all_of}")
     sys.exit(0 if all(20 * (a - s) <= a for s, a in tally.values()) else 1)
