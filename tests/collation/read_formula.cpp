@@ -232,8 +232,14 @@ TEST_CASE("marks in quotation marks may be those of leaves, or hold their count"
 }
 
 TEST_CASE(
-    "leaves put in or taken out above the line do not say where, which is doubted") { // common practice, no source
-  for (auto const& [text, leaves] : {std::pair{"A⁸⁻¹ B⁸", 15}, {"A¹⁰⁺¹ B⁸", 19}}) {
+    "leaves put in or taken out at the end of a count do not say where, which is doubted") { // common practice, no source
+  for (auto const& [text, leaves] : {std::pair{"A⁸⁻¹ B⁸", 15},
+                                     {"A¹⁰⁺¹ B⁸", 19},
+                                     {"A⁸+1 B⁸", 17},
+                                     {"A⁸-1 B⁸", 15},
+                                     {"A-D⁴-1", 15},
+                                     {"A⁸–3 B⁸", 13},
+                                     {"1-10⁸-1", 79}}) {
     auto const formula = read_formula(text);
     CAPTURE(text);
     REQUIRE(formula);
@@ -242,7 +248,17 @@ TEST_CASE(
     CHECK(formula->warnings()[0].problem == Problem::place_not_stated);
     check_consistent(text, dialects::strict);
   }
-  CHECK(read_formula("A²⁻³").error().problem == Problem::no_such_leaf);
+  for (char const* on_line : {"8°: A8-1 B8", "8°: A8+1, B8", "4°: A-D4-1"}) {
+    CAPTURE(on_line);
+    auto const formula = read_formula(on_line, dialects::bmc);
+    REQUIRE(formula);
+    CHECK(formula->leaves() == (std::string_view{on_line}.find("-1") != std::string_view::npos ? 15 : 17));
+    REQUIRE(formula->warnings().size() == 1);
+    CHECK(formula->warnings()[0].problem == Problem::place_not_stated);
+  }
+  CHECK((*read_formula("8°: A-D8-4", dialects::bmc)).leaves() == 24); // an even number is a second count
+  for (char const* too_many : {"A²⁻³", "A²-3", "A4-9"})
+    CHECK(read_formula(too_many).error().problem == Problem::no_such_leaf);
   CHECK((*read_formula("A-K⁸⁺ L⁴")).leaves() == 84); // imperfect
 }
 

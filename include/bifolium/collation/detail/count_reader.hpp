@@ -39,7 +39,7 @@ public:
   using SignatureReader::SignatureReader;
 
   /// Takes a leaf count. If there is none, takes nothing and returns an empty count. `line`: the count may be on the
-  /// line. `hyphens`: 8-6 may be two alternating counts. `several`: ⁸⁻⁴ may be, because the run has several gatherings.
+  /// line. `hyphens`: 8-6 may be two alternating counts; 8-1 is a leaf less. `several`: ⁸⁻⁴ may be, because the run has several gatherings.
   constexpr FoundCount take_count(TokenCursor& c, bool line, bool hyphens = false, bool several = false) const {
     auto p = c;
     if (p.touches(TokenKind::point) && p.token.value == 0xB7) p.take(); // a stray middle dot: D·⁴
@@ -148,7 +148,7 @@ private:
       if (!next.touches(TokenKind::figure) || !same_style) break;
       // A-Z8,2A-2M8: a number directly before a letter is of the next signature
       if (p.at(TokenKind::comma) && count.flat && is_latin_letter(at(next.token.to))) break;
-      if (raised_dash && next.token.value % 2 != 0) break; // c⁸⁻¹ has a leaf less
+      if ((raised_dash || hyphen) && next.token.value % 2 != 0) break; // c⁸⁻¹ and c8-1 have a leaf less
       count.hyphen = count.hyphen || hyphen;
       p = next;
       if (style == TokenStyle::caret && !p.token.raised() && ends_caret_number(text_, p.token.to)) p = after_caret(p);

@@ -10,7 +10,7 @@
 ///   quotation   = quote , description , quote ;                     (* "A-K⁸"; at the beginning, or of a whole part *)
 ///   equation    = "=" , description ;                               (* the same book written a second way *)
 ///   imperfect   = "+" | "⁺" ;
-///   unplaced    = "+" , figure | ( "⁺" | "⁻" ) , raised figure ;   (* A⁸+1: it does not say where *)
+///   unplaced    = ( "+" | "-" ) , figure | ( "⁺" | "⁻" ) , raised figure ;   (* A⁸+1, A8-1: it does not say where *)
 ///   remark      = [ "-" ] , leaf , words ;
 ///
 /// Each function takes all of its text, or leaves the cursor where it was. No text is corrected: if it can be read with
@@ -112,7 +112,8 @@ private:
     case TokenKind::colon:
       return colon();
     case TokenKind::dash:
-      return (begun() && this->dashed_remark()) || (!failed_ && this->gathering());
+      return (begun() && this->dashed_remark()) ||
+             (!failed_ && (on_line_after_count(false) || (!failed_ && this->gathering())));
     case TokenKind::plus:
       return plus();
     case TokenKind::minus:
@@ -189,13 +190,10 @@ private:
     if (t.raised()) return begun() ? raised_sign() : this->gathering();
     if (t.style == TokenStyle::lowered) return fail(Problem::unknown_mark, t.from, t.to);
     if (begun() && is_extent(c_)) return this->unsigned_leaves() || (!failed_ && rest(false));
+    if (on_line_after_count(true)) return true;
+    if (failed_) return false;
     auto c = c_;
     c.take();
-    if (begun() && !t.spaced && depth_ == 0 && c.touches(TokenKind::figure) && c.is_flat_figure() &&
-        c.token.value > 0 && c.token.value <= thick_gathering) {
-      c_ = cursor(c.token.to); // A⁸+1: a gathering + stands apart
-      return this->unplaced(true, static_cast<int>(c.token.value), t.from, c.token.to);
-    }
     bool const counted = !c.at(TokenKind::open_round) && take_count(c, dialect_.flat_counts).found();
     if (counted) {
       // a bracket that opens with a plus contains a change
@@ -205,6 +203,17 @@ private:
     if (!begun()) return fail(Problem::no_signature, t.from, t.to);
     if (joins(c)) return c_.take(), true;
     return imperfect();
+  }
+  /// Reads leaves inserted or lost, written on the line at the end of a count: A⁸+1, A8-1. The sign of another gathering stands
+  /// apart; an even number after a hyphen is a second count, A-D8-4. Returns false if there is none.
+  constexpr bool on_line_after_count(bool inserted) {
+    auto const t = c_.token;
+    auto c = c_;
+    c.take();
+    if (!begun() || t.spaced || depth_ > 0 || !c.touches(TokenKind::figure) || !c.is_flat_figure()) return false;
+    if (c.token.value < 1 || c.token.value > thick_gathering || (!inserted && c.token.value % 2 == 0)) return false;
+    c_ = cursor(c.token.to);
+    return this->unplaced(inserted, static_cast<int>(c.token.value), t.from, c.token.to);
   }
   /// Returns true if a plus joins two runs: A⁸ + B⁸. Without a run after it, A⁸+ means that leaves are lost.
   [[nodiscard]] constexpr bool joins(TokenCursor next) const {
