@@ -540,6 +540,63 @@ TEST_CASE("A list may say what the copy lacks, and then it is the book without i
   CHECK(read_leaves_present(book, "all after C1").error().column == 1); // only of what is wanting
 }
 
+// How catalogues say that a copy is not whole: common practice, no source.
+TEST_CASE("a word that a copy is imperfect names no leaf") {
+  auto const book = book_of("8°: A-K⁸ L⁴ (−L4)");
+  auto const wanting = [&](std::string const& text) {
+    CAPTURE(text);
+    auto const leaves = read_leaves_present(book, text);
+    REQUIRE(leaves);
+    CHECK(leaves->doubts.empty());
+    return wants(book, check_copy(book, leaves->spans));
+  };
+  for (std::string const word :
+       {"imperfect",     "imperf",      "incomplete",   "defective",   "fragment",   "fragments",  "fragmentary",
+        "unvollständig", "unvollst",    "unvollkommen", "inkomplett",  "defekt",     "incomplet",  "incomplète",
+        "imparfait",     "imparfaite",  "défectueux",   "défectueuse", "incompleto", "incompleta", "imperfetto",
+        "imperfetta",    "scompleto",   "difettoso",    "mutilo",      "mutila",     "frammento",  "imperfecto",
+        "imperfecta",    "defectuoso",  "fragmento",    "onvolledig",  "onvolkomen", "incompleet", "defect",
+        "imperfectus",   "imperfectum", "mutilus",      "mutilum",     "fragmentum", "Imperfect",  "IMPERF"}) {
+    CAPTURE(word);
+    // it says by itself neither what is there nor what is not
+    for (std::string const before : {"", "(", "A1,", "A1, ", "A-L; ", "B3 ", "A-L (", "complete, ", "copy ",
+                                     "wants A1; ", "wants A1; B3 ", "wants "})
+      for (std::string const after : {"", ".", ")", " A1", ": A-L", "; complete", " copy", "?"}) {
+        CAPTURE(before);
+        CAPTURE(after);
+        auto const list = read_leaves_present(book, before + word + after);
+        REQUIRE_FALSE(list);
+        CHECK(list.error().problem == Problem::leaves_not_named);
+        CHECK(list.error().found_text() == word);
+        CHECK(list.error().column == 1 + before.size());
+      }
+    // before the leaves that are wanting it adds nothing to them
+    for (std::string const list :
+         {": wants A1", ", lacks A1", "; wanting A1", " (wants A1)", ". Lacks A1", "? wants A1", ", A1 wanting",
+          " (A1 lacking)", ", -A1", ": −A1", " copy: wants A1", ", imperfect: wants A1"})
+      CHECK(wanting(word + list) == "wants A1");
+    CHECK(wanting("A-L; " + word + ": wants A1") == "wants A1");
+    CHECK(wanting("(" + word + ", A1 wanting)") == "wants A1");
+    CHECK(wanting("A-L (" + word + ", A1 wanting)") == "wants A1");
+    CHECK(wanting("A-K (" + word + ": wants A1) L") == "wants A1");
+    CHECK(wanting("A-K (" + word + ": -A1) L") == "wants A1");
+    CHECK(wanting("A-K (" + word + "), wants A1") == "wants A1, L");
+  }
+  CHECK_FALSE(read_leaves_present(book, "A1, fragmentaire")); // a word that is not known
+  // words that a copy is described, and no leaf
+  for (std::string const text : {"this copy", "the copy", "Copy", "the", ",", ".", "; ,"}) {
+    CAPTURE(text);
+    auto const list = read_leaves_present(book, " " + text + " ");
+    REQUIRE_FALSE(list);
+    CHECK(list.error().problem == Problem::leaves_not_named);
+    CHECK(list.error().column == 2);
+    CHECK(list.error().found_text() == text);
+  }
+  for (auto const* text : {"torn", "damaged", "mutilated copy", "not complete", "not perfect", "nothing", "none"})
+    CHECK_FALSE(read_leaves_present(book, text));
+  for (auto const* text : {"", "  ", "\t\n", "\u00A0"}) CHECK((*read_leaves_present(book, text)).spans.empty());
+}
+
 // The notation of bifolia by leaves with a point, A3.6: Bowers, Principles of Bibliographical Description (1949), ch. 5,
 // from memory. Bifolia of a gathering lie inside one another.
 TEST_CASE("A list of leaves may name bifolia") {

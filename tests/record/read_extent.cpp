@@ -187,7 +187,8 @@ TEST_CASE("what is said of a number stands beside it, and the numbers go on") { 
   CHECK(extent("142+ l.").pagination.incomplete);
   CHECK_FALSE(extent("viii+205 p.").pagination.incomplete);
   CHECK_FALSE(read_extent("81-112 [i.e. 97-120] p.")); // not as many pages
-  for (auto text : {"205 p., imperfect", "205 p. (imperfect)", "205 p., defective"})
+  for (auto text : {"205 p., imperfect", "205 p. (imperfect)", "205 p., defective", "205 p., Imperfect",
+                    "205 p. (unvollständig)", "205 p., mutilo"})
     CHECK(extent(text).pagination.incomplete);
 }
 

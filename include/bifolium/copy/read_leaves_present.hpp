@@ -42,7 +42,8 @@ struct LeavesPresent {
 /// wanting_in_every_copy; only_states_of_leaves.
 ///
 /// Errors, with the column: those of read_reference; leaves_not_named for pages, numbers of leaves and words for a leaf
-/// ("p. 5-6", "2 leaves", "title"), because the formula does not say which leaves they are; run_goes_backwards;
+/// ("p. 5-6", "2 leaves", "title"), because the formula does not say which leaves they are, and for a word that a copy
+/// is not whole ("imperfect", "unvollständig") unless those that are wanting come next; run_goes_backwards;
 /// not_a_reference also if nothing is said to be wanting, and wanting_after_leaves if the word for it comes last; the
 /// limits of core/limits.hpp.
 /// Example: `(*read_leaves_present(IdealCopy{*read_formula("A8")}, "wants A1")).spans[0].leaves() == 7`.

@@ -168,6 +168,28 @@ template <std::size_t N> [[nodiscard]] constexpr bool is_one_of(std::string_view
 [[nodiscard]] constexpr bool is_doubting_word(std::string_view word) noexcept {
   return detail::is_one_of(word, detail::doubting_words);
 }
+namespace detail {
+/// English, then German, French, Italian, Spanish, Dutch and Latin.
+inline constexpr char const* imperfect_words[]{
+    "imperfect",     "imperf",      "incomplete",   "defective",   "fragment",   "fragments",  "fragmentary",
+    "unvollständig", "unvollst",    "unvollkommen", "inkomplett",  "defekt",     "incomplet",  "incomplète",
+    "imparfait",     "imparfaite",  "défectueux",   "défectueuse", "incompleto", "incompleta", "imperfetto",
+    "imperfetta",    "scompleto",   "difettoso",    "mutilo",      "mutila",     "frammento",  "imperfecto",
+    "imperfecta",    "defectuoso",  "fragmento",    "onvolledig",  "onvolkomen", "incompleet", "defect",
+    "imperfectus",   "imperfectum", "mutilus",      "mutilum",     "fragmentum"};
+} // namespace detail
+
+/// Returns true for a word that says that a copy is not whole, in capitals or small letters: imperfect, unvollständig,
+/// mutilo. Which leaves the copy lacks it does not say.
+[[nodiscard]] constexpr bool is_imperfect_word(std::string_view word) noexcept {
+  return detail::is_one_of(word, detail::imperfect_words);
+}
+/// Takes such a word. Returns true if it was taken.
+[[nodiscard]] constexpr bool take_imperfect_word(TextCursor& cursor) noexcept {
+  for (auto const* const row : detail::imperfect_words)
+    if (cursor.take_word_in_any_case(row)) return true;
+  return false;
+}
 /// What a word about a cancel says.
 enum class CancelWord : std::uint8_t {
   none,      ///< it is no such word

@@ -2,11 +2,14 @@
 /// Divides a list of leaves where it changes from the leaves that are there to those that are wanting. Most catalogues
 /// say only what is wanting, so a list may begin with it.
 ///
-///   list    = leaves , { [ "imperfect" , [ ":" ] ] , wanting , leaves , [ ")" ] | leaves after , [ ")" ] } ;
+///   list    = leaves , { [ imperfect word , [ ":" ] ] , ( wanting , leaves , [ ")" ] | leaves after , [ ")" ] ) } ;
 ///   wanting = [ "(" ] , ( word before leaves | "except" | "but" , [ "for" ] | "save" , [ "for" ] | "excepting" | "−" )
 ///           , [ ":" ] ;
 ///   leaves after = [ "(" ] , leaves , word after leaves ;
-///             (* both words: absence_word in leaf/leaf_words.hpp *)
+///             (* these words: absence_word and is_imperfect_word in leaf/leaf_words.hpp *)
+///
+/// A word that a copy is imperfect says nothing of any leaf, so it may only come before those that are wanting. In
+/// B3, imperfect or imperfect, B3 the leaf may be there or not.
 ///
 /// Where the word comes after the leaves, it is said of those in its parentheses, or else of the last ones, which `and`
 /// may join: A-L, E8 and F1 lacking.
@@ -27,9 +30,10 @@ using namespace std::string_view_literals;
 /// A part of a list of leaves.
 struct ListPassage {
   TextSpan text{};
-  bool wanting{};  ///< true for leaves that the copy lacks
-  bool after{};    ///< true if the word for it comes after the leaves, and no parentheses say which are meant
-  TextSpan word{}; ///< the word, if it comes after the leaves
+  bool wanting{};       ///< true for leaves that the copy lacks
+  bool after{};         ///< true if the word for it comes after the leaves, and no parentheses say which are meant
+  TextSpan word{};      ///< the word, if it comes after the leaves
+  TextSpan imperfect{}; ///< the word before the passage that says that the copy is not whole, or empty
 };
 
 /// Returns true between the items of a list.
@@ -49,8 +53,8 @@ class ListPassages {
   ListPassage passage_{}; // the one that is being looked through, as if the text ended with it
   std::size_t close_{0};  // the next closing parenthesis, when it was last looked for
   bool in_parentheses_{false};
-  std::optional<ListPassage> queued_{};      // the passage after the one that was returned last
-  std::size_t open_{std::string_view::npos}; // the last parenthesis that was opened and not closed
+  std::optional<ListPassage> queued_{};        // the passage after the one that was returned last
+  std::size_t inside_{std::string_view::npos}; // where the leaves begin in a parenthesis that is not closed
 
   /// Returns the text without blanks and a full stop at its end.
   static std::string_view sentence(std::string_view text) noexcept {
@@ -68,11 +72,6 @@ class ListPassages {
   [[nodiscard]] static bool begins_wanting(std::string_view word) noexcept {
     constexpr std::string_view words[]{"except"sv, "excepting"sv, "save"sv, "but"sv};
     return absence_word(word).before || is_any(word, words);
-  }
-  /// Returns true for a word that says that a copy is not whole.
-  [[nodiscard]] static bool says_imperfect(std::string_view word) noexcept {
-    constexpr std::string_view words[]{"imperfect"sv, "imperf"sv, "defective"sv};
-    return is_any(word, words);
   }
   /// Returns the number of bytes of the sign of a deletion with which an item begins: −E8, and -E8 at the beginning or
   /// in parentheses, where it is between no leaves. Returns 0 if there is none.
@@ -132,20 +131,33 @@ class ListPassages {
     auto const next = cursor_.text().substr(word.to);
     auto rest = TextCursor{next};
     rest.take_blanks();
-    bool const closes = next.starts_with(')') && open_ != next.npos;
+    bool const closes = next.starts_with(')') && inside_ != next.npos;
     if (passage_.wanting || !(closes || rest.at_end() || rest.peek() == ';')) return std::nullopt;
-    auto const from = closes ? open_ : group_before(word.from);
-    ListPassage const group{{closes ? open_ + 1 : from, end_of_leaves(word.from)}, true, !closes, word};
+    auto const leaves = closes ? inside_ : group_before(word.from);
+    ListPassage const group{{leaves, end_of_leaves(word.from)}, true, !closes, word};
     if (trimmed(cursor_.text(), group.text, " ,;").from >= word.from) return std::nullopt; // no leaves
     queued_ = group;
-    open_ = next.npos;
-    return turn(from, closes ? word.to + 1 : word.to, false);
+    inside_ = next.npos;
+    bool const opened = closes && leaves > passage_.text.from; // the parenthesis itself is of no passage
+    return turn(opened ? leaves - 1 : leaves, closes ? word.to + 1 : word.to, false);
   }
   /// Ends the passage at `to` and begins the next one at `from`. Returns the one that has ended.
   ListPassage turn(std::size_t to, std::size_t from, bool wanting) noexcept {
-    ListPassage const ended{{passage_.text.from, to}, passage_.wanting};
+    ListPassage const ended{{passage_.text.from, to}, passage_.wanting, false, {}, passage_.imperfect};
     passage_ = {{from, cursor_.text().size()}, wanting};
     return ended;
+  }
+  /// Ends the passage before `word`, which says that the copy is not whole, in the item that begins at `from`.
+  ListPassage turn_imperfect(std::size_t from, std::string_view word, bool opens_parenthesis) noexcept {
+    if (opens_parenthesis) in_parentheses_ = true, inside_ = cursor_.at();
+    auto const begin = static_cast<std::size_t>(word.data() - cursor_.text().data());
+    auto const ended = turn(from, cursor_.at(), false);
+    passage_.imperfect = {begin, begin + word.size()};
+    return ended;
+  }
+  /// Returns true if nothing but the word that the copy is not whole comes before an item at `from`.
+  [[nodiscard]] bool follows_imperfect(std::size_t from) const noexcept {
+    return passage_.imperfect.to > 0 && trimmed(cursor_.text(), {passage_.text.from, from}, " ,;:.?").empty();
   }
   /// Returns where a remark in parentheses ends that only says which of the wanting leaves are blank: (G4 blank).
   [[nodiscard]] std::optional<std::size_t> end_of_remark(std::size_t from) noexcept {
@@ -175,9 +187,10 @@ public:
       auto const whole = cursor_.take_until(is_between_items);
       auto word = whole;
       bool const opens = word.starts_with('(');
-      if (opens) word.remove_prefix(1), open_ = from;
-      if (auto const sign = minus_at(word, opens || from == 0); sign != 0) {
-        in_parentheses_ = opens;
+      if (opens) word.remove_prefix(1), inside_ = from + 1;
+      bool const described = follows_imperfect(from);
+      if (auto const sign = minus_at(word, opens || from == 0 || described); sign != 0) {
+        in_parentheses_ = opens || (described && in_parentheses_);
         cursor_.go_to(from + (opens ? 1 : 0) + sign);
         return turn(from, cursor_.at(), true);
       }
@@ -185,12 +198,13 @@ public:
       auto const bare = word.substr(0, word.find(')'));
       if (!opens && absence_word(bare).after)
         if (auto const before = wanting_after({from, from + bare.size()})) return before;
-      if (!opens && whole.ends_with(')')) open_ = whole.npos;
+      if (!opens && whole.ends_with(')')) inside_ = whole.npos;
       if (begins_wanting(word)) {
-        in_parentheses_ = opens;
+        in_parentheses_ = opens || (described && in_parentheses_);
         return turn(from, cursor_.at(), true);
       }
-      if (says_imperfect(word)) return turn(from, cursor_.at(), passage_.wanting);
+      if (auto const state = trimmed(bare, ":.?"); is_imperfect_word(state))
+        return turn_imperfect(from, state, opens && bare.size() == word.size());
       if (!passage_.wanting) continue;
       if (auto const end = opens ? end_of_remark(from) : std::nullopt) {
         cursor_.go_to(*end);
@@ -201,7 +215,7 @@ public:
         return turn(cursor_.at() - 1, cursor_.at(), false);
       }
     }
-    if (passage_.text.from >= size && !passage_.wanting) return std::nullopt;
+    if (passage_.text.from >= size && !passage_.wanting && passage_.imperfect.empty()) return std::nullopt;
     return turn(size, size, false);
   }
 };

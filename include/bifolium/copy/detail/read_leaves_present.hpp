@@ -123,6 +123,22 @@ inline void complete_stated(IdealCopy const& book, std::string_view text, Leaves
   list.spans = WantingRemover{book, stated}.remove_from({span_of_numbers(book, 1, book.leaves())});
 }
 
+/// Follows the words that say that a copy is not whole, until leaves that it lacks are named.
+class ImperfectWord {
+  TextSpan word_{};
+
+public:
+  /// Takes a passage that was read; `names` is true if it has leaves that are there. Returns false if it is not said
+  /// which leaves are wanting: imperfect, A1.
+  bool take(ListPassage const& passage, bool names) noexcept {
+    if (passage.wanting) word_ = {};
+    if (!passage.imperfect.empty()) word_ = passage.imperfect;
+    return word_.empty() || !names;
+  }
+  /// Returns the word after which no leaves are wanting, or an empty span.
+  [[nodiscard]] TextSpan open() const noexcept { return word_; }
+};
+
 /// Reads a list whose passages name leaves that are there and leaves that are wanting.
 inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::string_view text, Limits const& limits) {
   if (is_too_long(text, limits)) return too_long(limits);
@@ -132,16 +148,24 @@ inline Expected<LeavesPresent> leaves_of_passages(IdealCopy const& book, std::st
   bool says_wanting = false;
   std::size_t before = 0; // where the passage before ended
   TextSpan word{};        // the word after which leaves are wanting
+  ImperfectWord imperfect;
+  auto const unnamed = [&](TextSpan part) {
+    return error_at(Problem::leaves_not_named, place_in(text, part.from), part.of(text));
+  };
   while (auto const passage = passages.next()) {
     if (passage->wanting && !says_wanting) word = trimmed(text, {before, passage->text.from}, " ,;:().");
     before = passage->text.to;
     says_wanting = says_wanting || passage->wanting;
-    auto const gone = wanting.result().spans.size();
+    auto const gone = wanting.result().spans.size(), here = there.result().spans.size();
     if (auto const wrong = (passage->wanting ? wanting : there).read(passage->text)) return *wrong;
+    if (!imperfect.take(*passage, there.result().spans.size() > here)) break;
     if (passage->after && there.begun())
       for (auto i = gone; i < wanting.result().spans.size(); ++i)
         after.push_back({wanting.result().spans[i], passage->word});
   }
+  if (!imperfect.open().empty()) return unnamed(imperfect.open());
+  auto const blank = trimmed(text, {0, text.size()}, " "); // of a list that names nothing: this copy
+  if (!there.begun() && !says_wanting && !blank.empty()) return unnamed(blank);
   there.settle(), wanting.settle();
   auto& result = there.result();
   if (auto const unclear = find_unclear(after, result.spans); unclear)

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <bifolium/fold/read_format.hpp>
+#include <bifolium/leaf/leaf_words.hpp>
 #include <bifolium/record/detail/page_run_reader.hpp>
 #include <bifolium/record/detail/plate_words.hpp>
 
@@ -229,8 +230,7 @@ protected:
          {"in various pagings", "various pagings", "various paginations", "various pagination", "multiple pagings",
           "in multiple pagings", "in various paginations", "various foliations", "in various foliations"})
       found = found || (wanted_extent_ && cursor_.take(words) && (read_.various_pagings = true));
-    for (char const* word : {"incomplete", "imperfect", "defective"})
-      found = found || (cursor_.take(word) && (read_.pagination.incomplete = true));
+    if (!found && take_imperfect_word(cursor_)) found = read_.pagination.incomplete = true;
     if (!found) return cursor_.go_to(here), false;
     if (bracket && !cursor_.take(']')) static_cast<void>(cursor_.take(')'));
     return any_ = true;
