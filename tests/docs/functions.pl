@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: MIT
-# Lists that are kept and could differ from the headers: the exports of the module, the grammar, and the index of functions. Each function
-# for users is in the index, in a row with its header; each name in the index is a function of that header.
+# Lists that are kept and could differ from the headers: the exports of the module, the grammar, the members of types, and the
+# index of functions. Each function for users is in the index, in a row with its header; each name in the index is a function of that header.
 #   perl functions.pl SOURCE
 use strict;
 use warnings;
@@ -20,6 +20,8 @@ push @wrong, 'cmake/bifolium.cppm is not what `perl cmake/public_names.pl includ
 
 push @wrong, 'cmake/doc/grammar.md is not what `perl cmake/grammar.pl include` writes'
   if `perl cmake/grammar.pl include` ne text('cmake/doc/grammar.md');
+push @wrong, 'cmake/doc/members.md is not what `perl cmake/members.pl include` writes'
+  if `perl cmake/members.pl include` ne text('cmake/doc/members.md');
 
 my (%functions, %types);
 for my $line (split /\n/, `perl cmake/public_names.pl include`) {
