@@ -117,18 +117,20 @@ TEST_CASE("how the sheets were printed is told where it is likelier than not") {
   CHECK(printing_words(first).empty());
   first.half_sheets = .5;
   CHECK(printing_words(first) == "by half-sheets (0.50)");
-  CHECK(verdict(answer) == "quarto by half-sheets, very probable (0.93); next octavo (0.05)");
+  CHECK(verdict(answer) == "quarto, very probable (0.93), if it is, printed by half-sheets (0.50); next octavo (0.05)");
   CHECK(why(answer) == "size for it; if it is, printed by half-sheets (0.50)");
   first.twofold = .9;
   CHECK(printing_words(first) == "on double paper (0.90), by half-sheets (0.50)");
-  CHECK(verdict(answer) == "quarto by half-sheets on double paper, very probable (0.93); next octavo (0.05)");
+  CHECK(verdict(answer) == "quarto, very probable (0.93), if it is, printed on double paper (0.90), by half-sheets "
+                           "(0.50); next octavo (0.05)");
   CHECK(paper_words(first).ends_with(", of about 305 x 437 mm, from a double mould or a double sheet cut in two: its "
                                      "chain lines are turned"));
   first.half_sheets = 0;
   first.twofold = 0;
   first.cut_half = .6; // leaves of a quarto by their paper: printed as folio on halves
   CHECK(printing_words(first) == "on sheets cut in two beforehand, as folio (0.60)");
-  CHECK(verdict(answer) == "quarto (printed as folio on sheets cut in two), very probable (0.93); next octavo (0.05)");
+  CHECK(verdict(answer) == "quarto, very probable (0.93), if it is, printed on sheets cut in two beforehand, as folio "
+                           "(0.60); next octavo (0.05)");
   CHECK(paper_words(first).ends_with(", of about 305 x 437 mm"));
 }
 

@@ -137,9 +137,10 @@ inline std::string printing_words(FormatCandidate const& candidate) {
   return text;
 }
 
-/// Lists the reasons: each kind of evidence for or against the first candidate, the strongest first. If chain lines run
-/// both ways, both directions are named. If no known format fits, that is said first. The function allocates memory.
-inline std::string why(Inference const& inference) {
+namespace detail {
+
+/// Lists the reasons, but says nothing of how the sheets were printed.
+inline std::string reasons_of(Inference const& inference) {
   auto const& first = inference.front();
   std::string text;
   if (inference.mixed) text.append("chain lines run both ways, which no single format gives on one paper");
@@ -153,7 +154,24 @@ inline std::string why(Inference const& inference) {
   if (inference.own_books) text.append("; with the paper of your books");
   if (first.stock) text.append("; your paper '").append(*first.stock).append("' explains it best");
   if (inference.small_by_size_alone) text.append("; size alone cannot distinguish formats of more than twelve leaves");
-  if (auto const printed = printing_words(first); !printed.empty()) text.append("; if it is, printed ").append(printed);
+  return text;
+}
+/// Whether the verdict names one format, and so how its sheets were printed.
+inline bool names_one_format(Inference const& inference) {
+  auto const certainty = inference.certainty;
+  return !inference.mixed && inference.none_of_these < 0.5 && certainty != Certainty::not_determined &&
+         certainty != Certainty::one_of_two;
+}
+
+} // namespace detail
+
+/// Lists the reasons: each kind of evidence for or against the first candidate, the strongest first. If chain lines run
+/// both ways, both directions are named. If no known format fits, that is said first. How the sheets were printed, given
+/// that format, is last. The function allocates memory.
+inline std::string why(Inference const& inference) {
+  auto text = detail::reasons_of(inference);
+  if (auto const printed = printing_words(inference.front()); !printed.empty())
+    text.append("; if it is, printed ").append(printed);
   return text;
 }
 
@@ -170,8 +188,8 @@ inline std::string format_statement(Inference const& inference) {
   return text;
 }
 
-/// Writes the verdict in a line without a full stop: "octavo by half-sheets, very probable (0.98); next quarto (0.02)". The
-/// function allocates memory.
+/// Writes the verdict in a line without a full stop: "octavo, very probable (0.98), if it is, printed by half-sheets (0.97);
+/// next quarto (0.02)". The first probability is that of the format, however it was printed. The function allocates memory.
 inline std::string verdict(Inference const& inference) {
   using detail::with_probability;
   auto const& first = inference.front();
@@ -197,14 +215,11 @@ inline std::string verdict(Inference const& inference) {
     text.append(with_probability(first)).append(" or ").append(with_probability(second));
     return text.append(first.probability - second.probability < 0.1 ? ", about even" : "");
   default:
-    text.append(first.format.name());
-    if (first.by_half_sheets()) text.append(" by half-sheets");
-    if (first.origin() == PaperOrigin::turned_mould) text.append(" on double paper");
-    if (first.origin() == PaperOrigin::cut_half)
-      text.append(" (printed as ").append(detail::uncut_format(first)).append(" on sheets cut in two)");
-    text.append(", ").append(to_words(inference.certainty)).append(" (");
-    text.append(hundredths(first.probability)).append("); next ").append(with_probability(second));
-    return text;
+    text.append(first.format.name()).append(", ").append(to_words(inference.certainty)).append(" (");
+    text.append(hundredths(first.probability)).append(")");
+    if (auto const printed = printing_words(first); !printed.empty())
+      text.append(", if it is, printed ").append(printed);
+    return text.append("; next ").append(with_probability(second));
   }
 }
 
@@ -233,7 +248,8 @@ inline std::string cataloguer_words(Inference const& inference, std::optional<Ye
   auto const& first = inference.front();
   std::string text = verdict(inference);
   text[0] = capital_letter(text[0]);
-  text.append(".\nSeen: ").append(why(inference)).append(".\n");
+  text.append(".\nSeen: ").append(detail::names_one_format(inference) ? detail::reasons_of(inference) : why(inference));
+  text.append(".\n");
   if (!inference.mixed && inference.candidates.size() > 1 && !reasons_by_strength(first).empty()) {
     auto const& second = inference.candidates[1];
     std::string expected;
