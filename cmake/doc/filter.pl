@@ -8,6 +8,12 @@ use warnings;
 open my $header, '<:raw', $ARGV[0] or die "$ARGV[0]: $!";
 local $/;
 my $text = <$header>;
+# a page with links to its own headings: Doxygen has to be told their names
+if ($ARGV[0] =~ /\.md$/) {
+  $text =~ s{^(#+ ([^\n]*))$}{my ($line, $name) = ($1, lc $2); $name =~ s/[^\w]//g; $text =~ /\(#$name\)/ ? "$line {#$name}" : $line}gme;
+  print $text;
+  exit;
+}
 # the rows of the table of problems, as enumerators with their comments
 if ($text =~ /#include <bifolium\/core\/detail\/problem_table\.hpp>/) {
   (my $name = $ARGV[0]) =~ s{problem\.hpp$}{detail/problem_table.hpp};
