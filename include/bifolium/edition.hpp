@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Everything in edition/: casting off, arrangement in gatherings, paper and presswork.
+/// Everything in edition/: casting off, arrangement in gatherings, paper and presswork. With it come the names of the schemes by
+/// which an edition is printed.
 #pragma once
 
 #include <bifolium/edition/account.hpp>
@@ -14,3 +15,4 @@
 #include <bifolium/edition/plan_formula.hpp>
 #include <bifolium/edition/presswork.hpp>
 #include <bifolium/edition/standing_type.hpp>
+#include <bifolium/fold/scheme_names.hpp>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-/// Everything in imposition/, and with it the schemes and the folding they come from.
+/// The formes of a sheet, and with them the schemes and the folding they come from. Included by name: `imposition/misread.hpp`,
+/// books misread after a mistake at the press, and `imposition/seen_formes.hpp`, for the searches of fold/.
 #pragma once
 
 #include <bifolium/imposition/imposition.hpp>

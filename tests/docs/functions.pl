@@ -36,10 +36,29 @@ for my $line (split /\n/, `perl cmake/public_names.pl include`) {
 delete @functions{grep { $types{$functions{$_}} } keys %functions}; # deduction guides
 push @wrong, 'the headers have ' . keys(%functions) . ' functions: the list cannot be right' if keys %functions < 200;
 
+# What the header of a folder brings; what it does not has a * in the index.
+my %brings;
+sub look_into {
+  my ($folder, $header) = @_;
+  return if $brings{$folder}{$header}++ || !-f "include/bifolium/$header";
+  look_into($folder, $_) for text("include/bifolium/$header") =~ m{^#include <bifolium/([^>]+)>}mg;
+}
+sub is_brought {
+  my ($header) = @_;
+  my ($folder) = $header =~ m{^(\w+)/};
+  look_into($folder, -f "include/bifolium/$folder.hpp" ? "$folder.hpp" : 'bifolium.hpp') unless $brings{$folder};
+  return $brings{$folder}{$header};
+}
+
 my %named;
-for my $row (grep { /^\| .* \| `.*` \| `.*` \|$/ } split /\n/, text('cmake/doc/functions.md')) {
+for my $row (grep { /^\| .* \| `.*` \| `.*`\*? \|$/ } split /\n/, text('cmake/doc/functions.md')) {
   my (undef, $to, $calls, $headers) = split / ?\| ?/, $row;
   my @headers = $headers =~ /`([^`]*)`/g;
+  for my $header (@headers) {
+    my $has_star = $headers =~ /`\Q$header\E`\*/;
+    push @wrong, "$header for $calls: " . ($has_star ? 'its folder\'s header brings it, so no * is due' : 'its folder\'s header does not bring it, so a * is due')
+      if $has_star == !!is_brought($header);
+  }
   for my $name ($calls =~ /`([^`]*)`/g) {
     my @of = grep { exists $functions{"$name $_"} } @headers;
     push @wrong, "the index has `$name`, which is in none of @headers" unless @of;
