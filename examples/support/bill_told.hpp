@@ -75,9 +75,10 @@ inline void put_full(Bill const& bill, EditionRow const& row, bool decimals) {
     put(bill.paper_cost ? std::optional{(*bill.paper_cost).*which} : std::nullopt);
   };
   cost(&Range<std::int64_t>::stated), cost(&Range<std::int64_t>::low), cost(&Range<std::int64_t>::high);
-  put(bill.forme_cost), put(bill.press_cost), put(bill.total_cost);
+  put(bill.forme_cost), put(bill.press_cost),
+      put(bill.total_cost ? std::optional{bill.total_cost->stated} : std::nullopt);
   std::cout << '\t';
-  if (row.edition.ream) std::cout << in_cell(reams_to_buy(bill.sheets.stated, *row.edition.ream), decimals);
+  if (bill.reams_to_buy) std::cout << in_cell(*bill.reams_to_buy, decimals);
   auto const& work = bill.presswork;
   std::cout << '\t' << work.perfected << '\t' << with_decimals(work.clock_hours, 2) << '\t'
             << with_decimals(work.days, 2) << '\t' << with_decimals(work.days_of_pay, 2);

@@ -54,6 +54,10 @@ TEST_CASE("the gatherings of a formula go to press as it has them") { // common 
   auto const cancels = plan("8°: A-B⁸(±A3, ±B5)");
   CHECK(by_leaves(cancels) == Times{{8, 2}, {2, 1}});
   CHECK(cancels.leaves_of == std::array<std::int64_t, matters>{0, 16, 0, 2});
+  CHECK(cancels.blank_leaves == 0);
+  CHECK(plan("8°: A-B⁸ (A1 blank, B8 blank; ±A3)").blank_leaves == 2);
+  CHECK(plan("8°: A-B⁸ (A1 blank, B8 blank; ±A3)").blank_pages == 4);
+  CHECK(plan("8°: A-B⁸ (−B8 blank)").blank_leaves == 0); // it is no leaf of the book
   CHECK(by_leaves(plan("8°: A⁸(±A3, A5+χ1)")) == Times{{8, 1}, {2, 1}});
   CHECK(by_leaves(plan("8°: A⁸(A4+χ⁴) B⁸")) == Times{{8, 2}, {4, 1}});
   // preliminaries and last gathering fill one sheet: inferred, and only where sharing is allowed

@@ -130,6 +130,7 @@ TEST_CASE("no way of arranging takes less paper or, at that paper, fewer formes"
         for (int preliminaries = 0; preliminaries < n; preliminaries += 2)
           for (int end = 0; end < n; end += 2)
             for (int cancels = 0; cancels < (n <= 8 ? n : 4); ++cancels) {
+              if (cancels > text + preliminaries + end) continue; // as many leaves as there are can be cancelled
               auto const plan = *arrange(by, {2 * text, 2 * preliminaries, 2 * end, cancels}, {.sharing = sharing});
               CAPTURE(text);
               CAPTURE(preliminaries);
@@ -297,6 +298,52 @@ TEST_CASE("what cannot be arranged is an error value") {
   CHECK(arrange(of("8_octavo"), {.text = 1, .end_matter = INT64_MAX}).error().problem == Problem::number_too_large);
   CHECK(arrange(of("8_octavo"), {.text = 1, .cancel_leaves = INT64_MAX}).error().problem == Problem::number_too_large);
   CHECK(arrange(of("8_octavo"), {INT64_MAX, 0}).error().problem == Problem::number_too_large);
+  // a cancel takes the place of a leaf, so there are at most as many as leaves with a page on them
+  for (auto const& [pages, leaves] : {std::pair{Pages{.text = 16}, 8},
+                                      {Pages{.text = 15}, 8},
+                                      {Pages{.text = 1}, 1},
+                                      {Pages{.text = 1, .preliminaries = 1, .end_matter = 1}, 3},
+                                      {Pages{.text = 30, .preliminaries = 3, .end_matter = 5}, 20}}) {
+    auto wrong = pages;
+    wrong.cancel_leaves = leaves;
+    for (auto const runs_on : {false, true}) {
+      auto const more = leaves - (runs_on && pages.text % 2 != 0 && pages.end_matter % 2 != 0 ? 1 : 0);
+      wrong.cancel_leaves = more;
+      CHECK(arrange(of("8_octavo"), wrong, {.end_matter_runs_on = runs_on}));
+      CHECK(arrange_in_whole_sheets(of("8_octavo"), wrong, {.end_matter_runs_on = runs_on}));
+      ++wrong.cancel_leaves;
+      for (auto const& error :
+           {arrange(of("8_octavo"), wrong, {.end_matter_runs_on = runs_on}).error(),
+            arrange_in_whole_sheets(of("8_octavo"), wrong, {.end_matter_runs_on = runs_on}).error()}) {
+        CHECK(error.problem == Problem::too_many_cancels);
+        CHECK(error.found_text() == "cancel_leaves");
+        CHECK(error.limit == more);
+      }
+    }
+  }
+}
+
+TEST_CASE("blank leaves are those without a page of their matter") { // leaves and pages counted by hand
+  auto const octavo = of("8_octavo");
+  struct {
+    Pages pages;
+    std::int64_t blank_pages, blank_leaves, in_sheets;
+  } const rows[]{{{.text = 16}, 0, 0, 0},
+                 {{.text = 15}, 1, 0, 0},
+                 {{.text = 14}, 2, 1, 1},
+                 {{.text = 13}, 3, 1, 1},
+                 {{.text = 9}, 3, 1, 3},
+                 {{.text = 16, .preliminaries = 1}, 3, 1, 7},
+                 {{.text = 15, .preliminaries = 3}, 2, 0, 6}, // a blank page in each of two matters is no blank leaf
+                 {{.text = 14, .preliminaries = 6, .end_matter = 1}, 7, 3, 1 + 5 + 7}};
+  for (auto const& row : rows) {
+    CAPTURE(row.pages.text);
+    CAPTURE(row.pages.preliminaries);
+    auto const plan = *arrange(octavo, row.pages);
+    CHECK(plan.blank_pages == row.blank_pages);
+    CHECK(plan.blank_leaves == row.blank_leaves);
+    CHECK(arrange_in_whole_sheets(octavo, row.pages)->blank_leaves == row.in_sheets);
+  }
 }
 
 TEST_CASE("parts of a sheet divide it, and are even unless the leaves are single") {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <bifolium/core/message.hpp>
 #include <bifolium/edition.hpp>
 #include <bifolium/explain.hpp>
 
@@ -107,14 +108,18 @@ TEST_CASE("a bill adds up, cancels, weight and money included") {
   auto const bill = *reckon(edition);
   CHECK(bill.overs == 20);
   CHECK(bill.sheets_a_copy() == Fraction{170 + 6 + 2 + 3, 8});
-  CHECK(bill.total_cost == bill.paper_cost->stated + *bill.forme_cost + *bill.press_cost);
+  CHECK(bill.total_cost->stated == bill.paper_cost->stated + *bill.forme_cost + *bill.press_cost);
+  CHECK(bill.total_cost->low == bill.paper_cost->low + *bill.forme_cost + *bill.press_cost);
+  CHECK(bill.total_cost->high == bill.paper_cost->high + *bill.forme_cost + *bill.press_cost);
+  CHECK(bill.reams_to_buy == Fraction{bill.sheets.stated, 500});
   CHECK(bill.forme_cost == 60 * bill.plan.formes());
   CHECK(bill.kilogrammes->stated == Fraction{bill.sheets.stated * 15, 1000});
-  CHECK(bill.sheets.low == 22 * 750 + 188); // 178 leaves, no cancels, no overs: 22 1/4 sheets
+  CHECK(bill.sheets.low == 22 * 750 + 469); // 178 leaves and 3 cancels, no overs: 22 5/8 sheets
   CHECK(bill.sheets.high == (22 + 1 + 1 + 1) * 770);
   auto const text = working(bill);
   CHECK(text.find("3 cancels") != std::string::npos);
-  CHECK(text.find("together " + std::to_string(*bill.total_cost)) != std::string::npos);
+  CHECK(text.find("together " + std::to_string(bill.total_cost->stated) + " (" + std::to_string(bill.total_cost->low) +
+                  " to " + std::to_string(bill.total_cost->high) + ")\n") != std::string::npos);
   CHECK(*formula_of(bill) == "8°: π⁶ A-X⁸ Y² Z²");
   // the mill's ream has 432 good sheets of 472 (Savage 1841): the others are paid for
   auto mill = edition;
@@ -122,6 +127,99 @@ TEST_CASE("a bill adds up, cancels, weight and money included") {
   auto const dearer = *reckon(mill);
   CHECK(dearer.paper_cost->stated == Fraction{dearer.sheets.stated * 1200, 432}.ceil());
   CHECK(dearer.paper_cost->low == Fraction{dearer.sheets.low * 1200, 472}.ceil());
+  CHECK(dearer.reams_to_buy == Fraction{dearer.sheets.stated, 432});
+  CHECK(dearer.paper->reams == dearer.sheets.stated / 472);
+  mill.ream = {}, mill.weight_of_ream = {}, mill.price_of_ream = {};
+  CHECK_FALSE(reckon(mill)->reams_to_buy);
+}
+
+TEST_CASE("a part of a ream costs its part of the price") { // 1000 · 1 / 500 = 2
+  auto const bill =
+      *reckon({.scheme = schemes::octavo, .pages = 16, .copies = 1, .ream = reams::of_500, .price_of_ream = 1000});
+  CHECK(bill.sheets.stated == 1);
+  CHECK(bill.paper_cost == Range<std::int64_t>{2, 2, 2});
+  CHECK(bill.total_cost == Range<std::int64_t>{2, 2, 2});
+  CHECK(bill.reams_to_buy == Fraction{1, 500});
+}
+
+TEST_CASE("the least paper has cancels on the blank leaves of the book, and on no others") { // by hand, an octavo
+  auto const sheets = [](std::int64_t pages, std::int64_t cancels) {
+    return reckon({.scheme = schemes::octavo, .pages = pages, .cancel_leaves = cancels, .copies = 1000})->sheets;
+  };
+  CHECK(sheets(160, 0) == Range<std::int64_t>{10'000, 10'000, 10'000});
+  CHECK(sheets(160, 2) == Range<std::int64_t>{10'250, 10'250, 11'000}); // 82 leaves, and none is blank
+  CHECK(sheets(159, 2).low == 10'250);                                  // a blank page is no blank leaf
+  CHECK(sheets(158, 2) == Range<std::int64_t>{10'125, 10'250, 11'000}); // one of two on the blank leaf
+  CHECK(sheets(158, 1) == Range<std::int64_t>{10'000, 10'125, 11'000});
+  CHECK(sheets(157, 1).low == 10'000);
+  CHECK(sheets(16, 8) == Range<std::int64_t>{2'000, 2'000, 3'000}); // every leaf anew
+  auto const lines = [](std::int64_t pages, std::int64_t cancels) {
+    return working(*reckon({.scheme = schemes::octavo, .pages = pages, .cancel_leaves = cancels, .copies = 1000}));
+  };
+  CHECK(lines(160, 2).find("2 cancels counted as paper of its own, several to the sheet\n") != std::string::npos);
+  CHECK(lines(158, 2).find("several to the sheet; only 1 where blank leaves are used\n") != std::string::npos);
+  CHECK(lines(158, 1).find("several to the sheet; none where blank leaves are used\n") != std::string::npos);
+  // more than there are leaves, where the pages are given and where the plan is
+  auto const error = reckon({.pages = 16, .cancel_leaves = 100, .copies = 1000}).error();
+  CHECK(error.problem == Problem::too_many_cancels);
+  CHECK(error.limit == 8);
+  CHECK(sentence_of(error).find("'cancel_leaves' must be at most 8, the leaves of the book") != std::string::npos);
+  Plan plan = reckon({.pages = 16, .copies = 1})->plan;
+  plan.leaves_of[3] = 8;
+  CHECK(reckon({.copies = 1}, plan));
+  plan.leaves_of[3] = 9;
+  CHECK(reckon({.copies = 1}, plan).error().problem == Problem::too_many_cancels);
+  plan.leaves_of[3] = 0;
+  plan.blank_leaves = -1;
+  CHECK(reckon({.copies = 1}, plan).error().problem == Problem::negative_count);
+}
+
+TEST_CASE("a ream is named by its sheets where it has no name") { // 1000 = 2 · 500
+  auto const line = [](ReamCount const& ream) {
+    auto const text = working(*reckon({.pages = 16, .copies = 1000, .ream = ream}));
+    auto const from = text.find("  2 reams");
+    return text.substr(from, text.find('\n', from) - from);
+  };
+  CHECK(line(ReamCount{500, 25}) == "  2 reams, 0 quires, 0 sheets, by the ream: 500 in quires of 25");
+  CHECK(line(reams::of_500) == "  2 reams, 0 quires, 0 sheets, by the ream of 500: 500 in quires of 25");
+  CHECK(line(reams::rame) == "  2 reams, 0 quires, 0 sheets, by the rame: 500 in quires of 25");
+  auto nameless = reams::of_500;
+  nameless.name = nullptr;
+  CHECK(line(nameless) == line(ReamCount{500, 25}));
+}
+
+TEST_CASE("a ream that cannot be is refused wherever sheets are counted by it") {
+  auto const plan = reckon({.pages = 16, .copies = 1})->plan;
+  PaperOfAccount const account{.reams = 1};
+  struct {
+    ReamCount ream;
+    Problem problem;
+  } const rows[]{{{}, Problem::not_positive},
+                 {{0, 25, 500}, Problem::not_positive},
+                 {{500, 0}, Problem::not_positive},
+                 {{500, -25}, Problem::not_positive},
+                 {{500, 25, 0}, Problem::not_positive},
+                 {{10, 25}, Problem::quire_above_ream}, // the numbers in the wrong order
+                 {{24, 25}, Problem::quire_above_ream},
+                 {{INT32_MAX - 1, INT32_MAX}, Problem::quire_above_ream},
+                 {{500, 25, 501}, Problem::too_many_good_sheets}};
+  for (auto const& [ream, problem] : rows) {
+    CAPTURE(ream.ream);
+    CAPTURE(ream.quire);
+    for (auto const& error :
+         {reckon({.pages = 16, .copies = 1, .ream = ream}).error(), reckon({.copies = 1, .ream = ream}, plan).error(),
+          reckon({.pages = 16}, {{.copies = 1, .ream = ream}}).error(), sheets_in({1, 0, 0}, ream).error(),
+          sheets_stated(account, ream).error(), copies_of_account({}, plan, account, {{ream}}).error(),
+          copies_within({.ream = ream}, plan, 1).error()}) {
+      CHECK(error.problem == problem);
+      CHECK(error.found_text() == "ream");
+      if (problem != Problem::not_positive) CHECK(error.limit == ream.ream);
+    }
+    CHECK_THROWS_AS(static_cast<void>(counted(1, ream)), BrokenPrecondition);
+    CHECK_THROWS_AS(static_cast<void>(reams_to_buy(1, ream)), BrokenPrecondition);
+  }
+  for (auto const& ream : {ReamCount{1, 1}, ReamCount{25, 25}, ReamCount{472, 24, 432}, ReamCount{26, 25, 1}})
+    CHECK(reckon({.pages = 16, .copies = 1, .ream = ream}));
 }
 
 TEST_CASE("paper cut before printing takes a pull for every copy") {

@@ -292,9 +292,9 @@ TEST_CASE("a bill with shared sheets, cancels, reams and prices") {
         "  1 x 4 leaves on paper cut before printing, two formes\n"
         "  1 x 2 leaves on paper cut before printing, two formes\n"
         "24 formes\n"
-        "1000 copies and 0 over: 10750 sheets (10500 without overs and without an odd half-sheet; 12000 if every part "
+        "1000 copies and 0 over: 10750 sheets (10750 without overs and without an odd half-sheet; 12000 if every part "
         "of a sheet takes a whole one)\n"
-        "  2 cancels counted as paper of its own, several to the sheet; none where paper would otherwise be blank\n"
+        "  2 cancels counted as paper of its own, several to the sheet\n"
         "24000 impressions, one side of one sheet each (12000 perfected): 96 tokens of 250; 96 hours by the clock at "
         "250 impressions an hour\n"
         "  9 3/5 days of 10 hours on 1 press; 8 days of pay at 12 tokens a day\n");

@@ -294,7 +294,7 @@ template struct Trivial<CopiesOfAccount, 104, regular>;
 template struct Trivial<PaperOfAccount, 48, regular>;
 template struct Trivial<Edition, 256, regular>;
 template struct Trivial<Range<int>, 12, regular>;
-template struct Trivial<Bill, 1248, regular>;
+template struct Trivial<Bill, 1296, regular>;
 template struct Trivial<Issue, 128, regular>;
 template struct Allocating<IssuesBill, regular>;
 template struct Trivial<Pages, 32, regular>;
@@ -306,11 +306,11 @@ template struct Trivial<Sample, 88, regular>;
 template struct Trivial<CastOff, 48, regular>;
 template struct Trivial<SolidType, 24, regular>;
 template struct Trivial<Working, 16, regular>;
-template struct Trivial<Plan, 712, regular>;
+template struct Trivial<Plan, 720, regular>;
 template struct Trivial<PressFigure, 16, regular>;
 template struct Trivial<Presswork, 80, regular>;
 template struct Trivial<PressTerms, 48, regular>;
-template struct Trivial<PrintingOption, 968, empty>;
+template struct Trivial<PrintingOption, 976, empty>;
 template struct Allocating<Stretch, regular>;
 
 // evidence

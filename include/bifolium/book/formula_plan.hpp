@@ -130,7 +130,7 @@ class FormulaPlanner {
       if (auto const* const one = change.insertion(); one != nullptr && one->joined == Joined::gathering)
         ++plan.gatherings;
     for (auto const& leaf : book_.blanks())
-      if (!book_.is_deleted(leaf)) plan.blank_pages += 2;
+      if (!book_.is_deleted(leaf)) ++plan.blank_leaves, plan.blank_pages += 2;
   }
 
 public:

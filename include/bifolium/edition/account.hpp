@@ -105,10 +105,11 @@ constexpr std::optional<Error> what_is_wrong(PaperOfAccount const& paper) {
 
 /// Returns the sheets that an account states by a count of the ream, those of outside quires included; a part of a sheet
 /// is not counted. Errors: negative_count, not_positive (no paper), not_a_number (a part of a ream with quires after it),
-/// result_too_large.
+/// result_too_large; not_positive, quire_above_ream and too_many_good_sheets for a count that no ream can have.
 /// Example: `sheets_stated({.reams = 34, .quires = 10, .loose = 5}, reams::of_500) == 17255`.
 constexpr Expected<std::int64_t> sheets_stated(PaperOfAccount const& paper, ReamCount const& by) {
   if (auto const error = detail::what_is_wrong(paper)) return *error;
+  if (auto const error = detail::what_is_wrong(by)) return *error;
   auto const sheets = detail::sheets_of_account(paper, by);
   if (!sheets) return error_in_field(Problem::result_too_large, "reams");
   return sheets->stated;
@@ -117,8 +118,7 @@ constexpr Expected<std::int64_t> sheets_stated(PaperOfAccount const& paper, Ream
 /// Returns the numbers of copies that take the paper of an account, including the overs of the edition, one element for
 /// each count of the ream that gives any. The result is empty if no number of copies agrees with the account. The
 /// copies and the ream in `edition` are ignored. Numbers above 10^12 are not searched. The function allocates memory.
-/// Errors: those of `reckon`; negative_count, not_positive (no paper), not_a_number (a part of a ream with quires after
-/// it), result_too_large.
+/// Errors: those of `reckon` and of `sheets_stated`.
 inline Expected<std::vector<CopiesOfAccount>> copies_of_account(Edition edition, Plan const& plan,
                                                                 PaperOfAccount const& paper,
                                                                 std::span<ReamCount const> reams = reams_of_accounts) {
@@ -129,7 +129,7 @@ inline Expected<std::vector<CopiesOfAccount>> copies_of_account(Edition edition,
   detail::CopiesOfPaper const copies{edition, plan};
   std::vector<CopiesOfAccount> all;
   for (auto const& ream : reams) {
-    if (ream.ream <= 0 || ream.quire <= 0 || ream.good <= 0) return error_in_field(Problem::not_positive, "ream");
+    if (auto const error = detail::what_is_wrong(ream)) return *error;
     auto const sheets = detail::sheets_of_account(paper, ream);
     if (!sheets) return error_in_field(Problem::result_too_large, "reams");
     auto const least = copies.within(sheets->low - 1) + 1, most = copies.within(sheets->high);

@@ -18,9 +18,19 @@ namespace bifolium {
 inline namespace v0 {
 namespace detail {
 
+/// Returns the pages with the end matter counted as text if it is in the gatherings of the text.
+constexpr Pages run_on(Pages pages, bool runs_on) {
+  if (runs_on) pages.text += pages.end_matter, pages.end_matter = 0;
+  return pages;
+}
+/// Returns the leaves that have a page of the matters; each matter begins with a leaf of its own.
+constexpr std::int64_t printed_leaves(Pages const& pages) {
+  return pages.text / 2 + pages.text % 2 + pages.preliminaries / 2 + pages.preliminaries % 2 + pages.end_matter / 2 +
+         pages.end_matter % 2;
+}
 /// Returns a plan with leaves, gatherings and blank pages, but without workings.
 constexpr Plan plan_of(SheetMakeUp const& by, Pages pages, bool runs_on) {
-  if (runs_on) pages.text += pages.end_matter, pages.end_matter = 0;
+  pages = run_on(pages, runs_on);
   Plan plan;
   plan.end_matter_runs_on = runs_on;
   plan.leaves_to_sheet = by.leaves_to_sheet;
@@ -28,6 +38,7 @@ constexpr Plan plan_of(SheetMakeUp const& by, Pages pages, bool runs_on) {
                     even_leaves(pages.end_matter, by), pages.cancel_leaves};
   for (std::size_t m = 0; m + 1 < matters; ++m) plan.gatherings += gatherings_of(plan.leaves_of[m], by);
   plan.blank_pages = 2 * plan.leaves() - pages.text - pages.preliminaries - pages.end_matter;
+  plan.blank_leaves = plan.leaves() - printed_leaves(pages);
   return plan;
 }
 
@@ -35,11 +46,11 @@ constexpr Plan plan_of(SheetMakeUp const& by, Pages pages, bool runs_on) {
 /// of pages.
 constexpr int one_sided_leaves(SheetMakeUp const& by, Pages pages, bool runs_on) {
   if (by.leaves_to_press() != 1) return 0;
-  if (runs_on) pages.text += pages.end_matter, pages.end_matter = 0;
+  pages = run_on(pages, runs_on);
   return static_cast<int>(pages.preliminaries % 2 + pages.text % 2 + pages.end_matter % 2);
 }
 
-constexpr std::optional<Error> what_is_wrong(Pages const& pages) {
+constexpr std::optional<Error> what_is_wrong(Pages const& pages, bool runs_on) {
   constexpr std::int64_t most = 1'000'000'000'000'000;
   std::int64_t sum = 0;
   for (auto const& [field, number] : {std::pair{"text", pages.text},
@@ -51,12 +62,14 @@ constexpr std::optional<Error> what_is_wrong(Pages const& pages) {
     sum += number;
   }
   if (sum == pages.cancel_leaves) return error_in_field(Problem::nothing_to_print, "text");
+  if (auto const leaves = printed_leaves(run_on(pages, runs_on)); pages.cancel_leaves > leaves)
+    return error_in_field(Problem::too_many_cancels, "cancel_leaves", leaves);
   return {};
 }
 
 constexpr Expected<Plan> arranged(SheetMakeUp const& by, Pages const& pages, Arranging how) {
   must_make_leaves(by);
-  if (auto const error = what_is_wrong(pages)) return *error;
+  if (auto const error = what_is_wrong(pages, how.end_matter_runs_on)) return *error;
   auto plan = plan_of(by, pages, how.end_matter_runs_on);
   Arranger{by, how}.arrange(plan, one_sided_leaves(by, pages, how.end_matter_runs_on));
   return plan;
@@ -64,7 +77,7 @@ constexpr Expected<Plan> arranged(SheetMakeUp const& by, Pages const& pages, Arr
 
 constexpr Expected<Plan> arranged_in_whole_sheets(SheetMakeUp const& by, Pages const& pages, Arranging how) {
   must_make_leaves(by);
-  if (auto const error = what_is_wrong(pages)) return *error;
+  if (auto const error = what_is_wrong(pages, how.end_matter_runs_on)) return *error;
   auto plan = plan_of(by, pages, how.end_matter_runs_on);
   auto const pages_used = 2 * plan.leaves() - plan.blank_pages;
   auto const sheet = by.leaves_to_sheet;
@@ -77,6 +90,7 @@ constexpr Expected<Plan> arranged_in_whole_sheets(SheetMakeUp const& by, Pages c
     plan.gatherings += gatherings_of(plan.leaves_of[m], by);
   }
   plan.blank_pages = 2 * plan.leaves() - pages_used;
+  plan.blank_leaves = plan.leaves() - printed_leaves(run_on(pages, how.end_matter_runs_on));
   plan.in_whole_sheets = true;
   auto const one_side = sheet == 1 ? one_sided_leaves(by, pages, how.end_matter_runs_on) : 0;
   plan.add({sheets - one_side, static_cast<std::uint8_t>(sheet), Working::Kind::sheet, {}});
@@ -92,7 +106,7 @@ Expected<Plan> arrange_in_whole_sheets(SheetMakeUp const& by, Pages const& pages
 
 /// Returns the plan that takes the least paper. Among these it has the fewest formes, with the sharing that `how`
 /// allows; if two plans are equal, it is the one that shares no sheet. Precondition: `make_up` made `by` from a fold.
-/// Errors: negative_count, nothing_to_print, result_too_large (more than 10^15 pages).
+/// Errors: negative_count, nothing_to_print, number_too_large (more than 10^15 pages), too_many_cancels.
 constexpr Expected<Plan> arrange(SheetMakeUp const& by, Pages const& pages, Arranging how = {}) {
   BIFOLIUM_WHEN_RUN(detail::compiled::arrange(by, pages, how));
   return detail::arranged(by, pages, how);

@@ -50,19 +50,25 @@ struct Bill {
   Plan plan{};          ///< the first plan of its pages: the one with the least paper, then the fewest formes
   std::int64_t overs{}; ///< copies of every sheet above those wanted
   /// Sheets for the whole run. `stated`: parts of sheets are printed as the plan says, with overs. `low`: no overs, no
-  /// half-sheet wasted on an odd copy, and cancels printed on paper that would otherwise stay blank. `high`: with
-  /// overs, the leaves left over of each matter on whole sheets, and each cancel a fold of two leaves. Weight and cost
-  /// follow the same three assumptions.
+  /// half-sheet wasted on an odd copy, and cancels printed on the blank leaves of the book, as far as there are any.
+  /// `high`: with overs, the leaves left over of each matter on whole sheets, and each cancel a fold of two leaves.
+  /// Weight and cost of the paper follow the same three assumptions.
   Range<std::int64_t> sheets{};
-  std::optional<PaperCount> paper{};            ///< the stated sheets in the given ream
+  std::optional<PaperCount> paper{}; ///< the stated sheets in the given ream
+  /// The reams that are bought and paid for the stated sheets, exactly, if a ream is given. They are more than those of
+  /// `paper` if the outside quires of a ream cannot be printed on: 21 reams and a bit of good sheets are 23 from the mill.
+  std::optional<Fraction> reams_to_buy{};
   std::optional<Range<Fraction>> kilogrammes{}; ///< weight of the paper, if a weight was given
-  /// Cost of the paper, rounded up to the smallest unit, if a price was given. Whole reams are paid for; in `low`,
-  /// their outside quires are used as well.
+  /// Cost of the paper, rounded up to the smallest unit, if a price was given. A part of a ream costs its part of the
+  /// price. The good sheets bear the price of the whole ream, `reams_to_buy`; in `low`, its outside quires are used as
+  /// well.
   std::optional<Range<std::int64_t>> paper_cost{};
   std::optional<std::int64_t> forme_cost{}; ///< cost of all formes, if a price was given
   std::optional<std::int64_t> press_cost{}; ///< cost of the tokens, rounded up, if a price was given
-  std::optional<std::int64_t> total_cost{}; ///< the sum of all costs, with the paper as stated
-  Presswork presswork{};                    ///< the presswork of the stated sheets
+  /// The sum of all costs, with the cost of the paper as low, as stated and as high. Formes and presswork are those of
+  /// the plan in all three.
+  std::optional<Range<std::int64_t>> total_cost{};
+  Presswork presswork{}; ///< the presswork of the stated sheets
 
   /// Returns the sheets of one copy, exactly: twelve and a half sheets are 25/2.
   [[nodiscard]] constexpr Fraction sheets_a_copy() const { return plan.sheets_a_copy(); }
@@ -97,10 +103,8 @@ constexpr std::optional<Error> what_is_wrong(Edition const& edition) {
   if (edition.copies == 0) return error_in_field(Problem::nothing_to_print, "copies");
   if (edition.overs_percent < Fraction{} || edition.overs_percent > Fraction{100})
     return error_in_field(Problem::too_many_overs, "overs_percent");
-  if (edition.ream && (edition.ream->ream <= 0 || edition.ream->quire <= 0 || edition.ream->good <= 0))
-    return error_in_field(Problem::not_positive, "ream");
-  if (edition.ream && edition.ream->good > edition.ream->ream)
-    return error_in_field(Problem::too_many_good_sheets, "ream", edition.ream->ream);
+  if (edition.ream)
+    if (auto const error = what_is_wrong(*edition.ream)) return error;
   if (edition.weight_of_ream && *edition.weight_of_ream <= Fraction{})
     return error_in_field(Problem::not_positive, "weight_of_ream");
   if ((edition.price_of_ream || edition.weight_of_ream) && !edition.ream)
@@ -120,9 +124,10 @@ constexpr std::int64_t high_sheets(Plan const& plan, std::int64_t copies, Fits& 
   }
   return fits(checked_multiply(of_copy, copies));
 }
-/// Returns the sheets that just hold the leaves of the books, with cancels on paper that would otherwise stay blank.
+/// Returns the sheets that just hold the leaves of the books, with cancels on blank leaves as far as there are any.
 constexpr std::int64_t low_sheets(Plan const& plan, std::int64_t copies, Fits& fits) {
-  std::int64_t leaves = 0;
+  auto const cancels = plan.leaves_of[static_cast<std::size_t>(Matter::cancels)];
+  auto leaves = cancels < plan.blank_leaves ? 0 : cancels - plan.blank_leaves; // first those with paper of their own
   for (std::size_t m = 0; m + 1 < matters; ++m) leaves = fits(checked_add(leaves, plan.leaves_of[m]));
   auto const whole = fits(checked_multiply(leaves / plan.leaves_to_sheet, copies));
   auto const rest = fits(checked_multiply(leaves % plan.leaves_to_sheet, copies));
@@ -132,6 +137,9 @@ constexpr std::int64_t low_sheets(Plan const& plan, std::int64_t copies, Fits& f
 /// Returns the cost of `sheets` sheets if `sheets_of_ream` of the sheets in a paid ream are used.
 constexpr std::int64_t cost_of(std::int64_t sheets, Edition const& edition, std::int32_t sheets_of_ream, Fits& fits) {
   return Fraction{fits(checked_multiply(*edition.price_of_ream, sheets)), sheets_of_ream}.ceil();
+}
+constexpr Range<std::int64_t> sum_of(Range<std::int64_t> const& a, Range<std::int64_t> const& b, Fits& fits) {
+  return {fits(checked_add(a.low, b.low)), fits(checked_add(a.stated, b.stated)), fits(checked_add(a.high, b.high))};
 }
 constexpr Fraction weight_of(std::int64_t sheets, Edition const& edition, Fits& fits) {
   auto const one = fits(checked_divide(*edition.weight_of_ream, Fraction{std::int64_t{edition.ream->ream} * 1000}));
@@ -155,14 +163,18 @@ constexpr Expected<Bill> bill_of(Edition const& edition, Plan const& plan) {
   if (plan.leaves_to_sheet <= 0) return error_in_field(Problem::nothing_to_print, "leaves_to_sheet");
   for (auto const leaves : plan.leaves_of)
     if (leaves < 0) return error_in_field(Problem::negative_count, "leaves_of", leaves);
+  if (plan.blank_leaves < 0) return error_in_field(Problem::negative_count, "blank_leaves", plan.blank_leaves);
   auto const too_large = error_in_field(Problem::result_too_large, "");
   if (!plan.fits()) return too_large;
+  if (plan.leaves_of[static_cast<std::size_t>(Matter::cancels)] > plan.leaves())
+    return error_in_field(Problem::too_many_cancels, "leaves_of", plan.leaves());
   Fits fits;
   auto const overs = fits(overs_of(edition.copies, edition.overs_percent, edition.overplus));
   auto const given_out = fits(checked_add(edition.copies, overs));
   auto const stated = fits(plan.sheets_for(given_out));
   auto const high = high_sheets(plan, given_out, fits);
-  Range<std::int64_t> const sheets{low_sheets(plan, edition.copies, fits), stated, high < stated ? stated : high};
+  auto const low = low_sheets(plan, edition.copies, fits);
+  Range<std::int64_t> const sheets{low < stated ? low : stated, stated, high < stated ? stated : high};
   auto const impressions = fits(plan.impressions_for(given_out)), perfected = fits(plan.perfected_for(given_out));
   if (!fits.all()) return too_large;
   auto const work = presswork_of(impressions, edition.press);
@@ -176,10 +188,11 @@ constexpr Expected<Bill> bill_of(Edition const& edition, Plan const& plan) {
   bill.presswork = *work;
   bill.presswork.perfected = perfected; // one impression prints a sheet with a blank side
   if (edition.ream) bill.paper = counted(sheets.stated, *edition.ream);
+  if (edition.ream) bill.reams_to_buy = reams_to_buy(sheets.stated, *edition.ream);
   if (edition.weight_of_ream)
     bill.kilogrammes = Range<Fraction>{weight_of(sheets.low, edition, fits), weight_of(sheets.stated, edition, fits),
                                        weight_of(sheets.high, edition, fits)};
-  if (edition.price_of_ream) { // whole reams are paid for; their outside quires are used or wasted
+  if (edition.price_of_ream) { // outside quires are paid for, be they used or wasted
     auto const all = edition.ream->ream, good = edition.ream->good;
     bill.paper_cost =
         Range<std::int64_t>{cost_of(sheets.low, edition, all, fits), cost_of(sheets.stated, edition, good, fits),
@@ -188,10 +201,10 @@ constexpr Expected<Bill> bill_of(Edition const& edition, Plan const& plan) {
   if (edition.price_of_forme) bill.forme_cost = fits(checked_multiply(*edition.price_of_forme, plan.formes()));
   if (edition.price_of_token)
     bill.press_cost = fits(checked_multiply(Fraction{*edition.price_of_token}, work->tokens)).ceil();
-  if (bill.paper_cost || bill.forme_cost || bill.press_cost)
-    bill.total_cost =
-        fits(checked_add(fits(checked_add(bill.paper_cost ? bill.paper_cost->stated : 0, bill.forme_cost.value_or(0))),
-                         bill.press_cost.value_or(0)));
+  if (bill.paper_cost || bill.forme_cost || bill.press_cost) {
+    auto const others = fits(checked_add(bill.forme_cost.value_or(0), bill.press_cost.value_or(0)));
+    bill.total_cost = sum_of(bill.paper_cost.value_or(Range<std::int64_t>{}), {others, others, others}, fits);
+  }
   if (!fits.all()) return too_large;
   return bill;
 }
@@ -202,7 +215,8 @@ Expected<Bill> reckon(Edition const& edition, Plan const& plan);
 } // namespace detail
 
 /// Returns the bill of an edition whose plan is known. The scheme and the pages in `edition` are ignored. Errors:
-/// negative_count, nothing_to_print, too_many_overs, not_positive, too_many_good_sheets, ream_needed, result_too_large.
+/// negative_count, nothing_to_print, too_many_overs, not_positive, quire_above_ream, too_many_good_sheets, ream_needed,
+/// result_too_large; too_many_cancels if the plan has more cancels than leaves.
 constexpr Expected<Bill> reckon(Edition const& edition, Plan const& plan) {
   BIFOLIUM_WHEN_RUN(detail::compiled::reckon(edition, plan));
   return detail::bill_of(edition, plan);
@@ -223,8 +237,8 @@ constexpr Error error_of_edition(Error const& error) {
 }
 } // namespace detail
 
-/// Arranges the pages of an edition by its scheme and returns its bill. Errors: those of `arrange`, and negative_count,
-/// nothing_to_print, too_many_overs, not_positive, ream_needed, result_too_large.
+/// Arranges the pages of an edition by its scheme and returns its bill. Errors: those of `arrange` and of the function
+/// above.
 /// Example: `reckon({.scheme = schemes::octavo, .pages = 320, .copies = 500})->sheets.stated == 10'000`.
 constexpr Expected<Bill> reckon(Edition const& edition) {
   auto const plan = arrange(make_up(edition.scheme), pages_of(edition), edition.arranging);

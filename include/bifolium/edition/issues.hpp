@@ -25,13 +25,13 @@ struct Issue {
 
 /// The paper and presswork of the issues, one by one and together.
 struct IssuesBill {
-  std::vector<Bill> issues{};               ///< paper and presswork of each issue, without the cost of formes
-  std::int64_t formes{};                    ///< formes, which are set and imposed once for all issues
-  Range<std::int64_t> sheets{};             ///< sheets of all papers
-  Presswork presswork{};                    ///< presswork of all issues together
-  std::optional<std::int64_t> forme_cost{}; ///< cost of the formes, if a price was given
-  std::optional<std::int64_t> press_cost{}; ///< cost of all presswork, rounded up, if a price was given
-  std::optional<std::int64_t> total_cost{}; ///< the sum of all costs, including the papers
+  std::vector<Bill> issues{};                      ///< paper and presswork of each issue, without the cost of formes
+  std::int64_t formes{};                           ///< formes, which are set and imposed once for all issues
+  Range<std::int64_t> sheets{};                    ///< sheets of all papers
+  Presswork presswork{};                           ///< presswork of all issues together
+  std::optional<std::int64_t> forme_cost{};        ///< cost of the formes, if a price was given
+  std::optional<std::int64_t> press_cost{};        ///< cost of all presswork, rounded up, if a price was given
+  std::optional<Range<std::int64_t>> total_cost{}; ///< the sum of all costs, as in a bill
   friend bool operator==(IssuesBill const&, IssuesBill const&) = default;
 };
 
@@ -44,7 +44,8 @@ inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& is
   edition.price_of_token = {};
   IssuesBill all{.issues = std::vector<Bill>(issues.size())};
   detail::Fits fits;
-  std::int64_t impressions = 0, perfected = 0, cost = 0;
+  std::int64_t impressions = 0, perfected = 0, others = 0;
+  Range<std::int64_t> paper{};
   bool priced = price_of_forme.has_value() || price_of_token.has_value();
   for (std::size_t i = 0; i < issues.size(); ++i) {
     auto const& issue = issues[i];
@@ -58,13 +59,11 @@ inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& is
     if (!bill) return bill.error();
     all.issues[i] = *bill;
     all.formes = bill->plan.formes();
-    all.sheets = {fits(checked_add(all.sheets.low, bill->sheets.low)),
-                  fits(checked_add(all.sheets.stated, bill->sheets.stated)),
-                  fits(checked_add(all.sheets.high, bill->sheets.high))};
+    all.sheets = detail::sum_of(all.sheets, bill->sheets, fits);
     impressions = fits(checked_add(impressions, bill->presswork.impressions));
     perfected = fits(checked_add(perfected, bill->presswork.perfected));
     if (bill->paper_cost) {
-      cost = fits(checked_add(cost, bill->paper_cost->stated));
+      paper = detail::sum_of(paper, *bill->paper_cost, fits);
       priced = true;
     }
   }
@@ -75,14 +74,14 @@ inline Expected<IssuesBill> reckon(Edition edition, std::vector<Issue> const& is
   if (price_of_forme) {
     if (*price_of_forme < 0) return error_in_field(Problem::negative_count, "price_of_forme", *price_of_forme);
     all.forme_cost = fits(checked_multiply(*price_of_forme, all.formes));
-    cost = fits(checked_add(cost, *all.forme_cost));
+    others = fits(checked_add(others, *all.forme_cost));
   }
   if (price_of_token) {
     if (*price_of_token < 0) return error_in_field(Problem::negative_count, "price_of_token", *price_of_token);
     all.press_cost = fits(checked_multiply(Fraction{*price_of_token}, work->tokens)).ceil();
-    cost = fits(checked_add(cost, *all.press_cost));
+    others = fits(checked_add(others, *all.press_cost));
   }
-  if (priced) all.total_cost = cost;
+  if (priced) all.total_cost = detail::sum_of(paper, {others, others, others}, fits);
   if (!fits.all()) return error_in_field(Problem::result_too_large, "");
   return all;
 }

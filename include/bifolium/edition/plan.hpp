@@ -125,6 +125,7 @@ struct Plan {
   std::int64_t gatherings{};                     ///< gatherings of one copy, without cancels
   /// blank pages at the ends of the matters, which fill their last gatherings
   std::int64_t blank_pages{};
+  std::int64_t blank_leaves{}; ///< the leaves among them that are blank on both sides
   /// true if the end matter is in the gatherings of the text, and counts as text
   bool end_matter_runs_on{};
   /// true if parts of sheets are printed on whole sheets and the rest stays blank

@@ -74,6 +74,17 @@ class WorkingWriter {
     put(" worked together: inferred, not observed");
     if (working.is_equally_shared()) put("; equal shares need positive evidence");
   }
+  [[nodiscard]] static std::string_view name_of(ReamCount const& ream) {
+    std::string_view const name{ream.name ? ream.name : ""};
+    return name.empty() ? "ream" : name;
+  }
+  /// Says how many cancels may be printed on blank leaves, which the least number of sheets supposes.
+  [[nodiscard]] std::string on_blanks(std::int64_t cancels) const {
+    auto const blank = bill_.plan.blank_leaves;
+    if (blank == 0) return {};
+    if (blank >= cancels) return "; none where blank leaves are used";
+    return "; only " + number(cancels - blank) + " where blank leaves are used";
+  }
   void paper() {
     auto const& sheets = bill_.sheets;
     put(number(bill_.edition.copies, "copy", "copies"), " and ", number(bill_.overs),
@@ -83,16 +94,14 @@ class WorkingWriter {
           " if every part of a sheet takes a whole one)");
     put("\n");
     if (auto const cancels = bill_.edition.cancel_leaves; cancels != 0)
-      put("  ", number(cancels, "cancel", "cancels"),
-          " counted as paper of its own, several to the sheet; none where paper would otherwise be blank\n");
+      put("  ", number(cancels, "cancel", "cancels"), " counted as paper of its own, several to the sheet",
+          on_blanks(cancels), "\n");
     if (bill_.paper)
       put("  ", number(bill_.paper->reams, "ream, ", "reams, "), number(bill_.paper->quires, "quire, ", "quires, "),
-          number(bill_.paper->loose, "sheet", "sheets"), ", by the ",
-          bill_.edition.ream->name ? bill_.edition.ream->name : "ream", ": ", number(bill_.edition.ream->ream),
-          " in quires of ", number(bill_.edition.ream->quire), "\n");
+          number(bill_.paper->loose, "sheet", "sheets"), ", by the ", name_of(*bill_.edition.ream), ": ",
+          number(bill_.edition.ream->ream), " in quires of ", number(bill_.edition.ream->quire), "\n");
     if (bill_.paper && bill_.edition.ream->good != bill_.edition.ream->ream)
-      put("  of a ream ", number(bill_.edition.ream->good),
-          " are good: ", number(reams_to_buy(bill_.sheets.stated, *bill_.edition.ream), "ream", "reams"),
+      put("  of a ream ", number(bill_.edition.ream->good), " are good: ", number(*bill_.reams_to_buy, "ream", "reams"),
           " to be bought\n");
     if (bill_.kilogrammes)
       put("  weight ", number(bill_.kilogrammes->stated), " kg", from_to(*bill_.kilogrammes), "\n");
@@ -102,7 +111,7 @@ class WorkingWriter {
       put("  paper costs ", number(bill_.paper_cost->stated), from_to(*bill_.paper_cost), " in the smallest unit\n");
     if (bill_.forme_cost) put("  formes cost ", number(*bill_.forme_cost), "\n");
     if (bill_.press_cost) put("  presswork costs ", number(*bill_.press_cost), "\n");
-    if (bill_.total_cost) put("  together ", number(*bill_.total_cost), "\n");
+    if (bill_.total_cost) put("  together ", number(bill_.total_cost->stated), from_to(*bill_.total_cost), "\n");
   }
   void press() {
     auto const& work = bill_.presswork;

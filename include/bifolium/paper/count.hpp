@@ -15,6 +15,7 @@ namespace bifolium {
 inline namespace v0 {
 
 /// The number of sheets in a ream and in a quire: `reams::of_500`, or a count of your own such as `ReamCount{500, 25}`.
+/// A quire of more sheets than the ream, or more good sheets than it has, is an error where sheets are counted by it.
 struct ReamCount {
   std::int32_t ream{};  ///< number of sheets in a ream
   std::int32_t quire{}; ///< number of sheets in a quire; a ream need not have a whole number of quires
@@ -131,17 +132,34 @@ struct PaperCount {
   friend constexpr bool operator==(PaperCount, PaperCount) = default;
 };
 
-/// Divides sheets into reams, quires and loose sheets. Precondition: `sheets` is at least 0, and a ream and a quire
-/// have at least one sheet.
+namespace detail {
+/// Returns what is wrong with a count that no ream can have.
+constexpr std::optional<Error> what_is_wrong(ReamCount const& by) {
+  if (by.ream <= 0 || by.quire <= 0 || by.good <= 0) return error_in_field(Problem::not_positive, "ream");
+  if (by.quire > by.ream) return error_in_field(Problem::quire_above_ream, "ream", by.ream);
+  if (by.good > by.ream) return error_in_field(Problem::too_many_good_sheets, "ream", by.ream);
+  return {};
+}
+/// Refuses, before sheets are counted by it, a count that no ream can have.
+constexpr void must_count(std::int64_t sheets, ReamCount const& by) {
+  if (sheets < 0) broken("the number of sheets must not be less than zero");
+  if (what_is_wrong(by))
+    broken("a ream must have at least one sheet, and its quires and its good sheets must not be more than the ream");
+}
+} // namespace detail
+
+/// Divides sheets into reams, quires and loose sheets. Preconditions: `sheets` is at least 0; a ream, its quire and its
+/// good sheets are from 1 to the sheets of the ream.
 /// Example: `counted(1234, reams::of_500).reams == 2`.
 constexpr PaperCount counted(std::int64_t sheets, ReamCount const& by) {
-  if (sheets < 0 || by.ream <= 0 || by.quire <= 0)
-    broken("the number of sheets must not be less than zero, and a ream and a quire must have at least one sheet");
+  detail::must_count(sheets, by);
   auto const rest = sheets % by.ream;
   return {sheets / by.ream, rest / by.quire, rest % by.quire};
 }
-/// Returns the number of sheets in reams, quires and loose sheets together. Error: result_too_large.
+/// Returns the number of sheets in reams, quires and loose sheets together. Errors: result_too_large; not_positive,
+/// quire_above_ream and too_many_good_sheets for a count that no ream can have.
 constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount const& by) {
+  if (auto const error = detail::what_is_wrong(by)) return *error;
   auto const in_reams = checked_multiply(count.reams, by.ream), in_quires = checked_multiply(count.quires, by.quire);
   auto const both = in_reams && in_quires ? checked_add(*in_reams, *in_quires) : std::nullopt;
   auto const all = both ? checked_add(*both, count.loose) : std::nullopt;
@@ -150,11 +168,9 @@ constexpr Expected<std::int64_t> sheets_in(PaperCount const& count, ReamCount co
 }
 
 /// Returns the exact number of reams to buy for a number of sheets to print on. Outside quires (Savage's cording quires
-/// of twenty damaged sheets) are paid for but not printed on. Precondition: `sheets` is at least 0, and a ream has at
-/// least one good sheet.
+/// of twenty damaged sheets) are paid for but not printed on. Preconditions: those of `counted`.
 constexpr Fraction reams_to_buy(std::int64_t sheets, ReamCount const& by) {
-  if (sheets < 0 || by.good <= 0)
-    broken("the number of sheets must not be less than zero, and a ream must have at least one good sheet");
+  detail::must_count(sheets, by);
   return Fraction{sheets, by.good};
 }
 
